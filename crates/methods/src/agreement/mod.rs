@@ -1,0 +1,1 @@
+//! Agreement between people who score the same thing.

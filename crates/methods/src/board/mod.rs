@@ -1,0 +1,1 @@
+//! Where words go on a board.

@@ -1,0 +1,1 @@
+//! How often words are asked for, and what answers do to that.

@@ -1,0 +1,1 @@
+//! How learning goes: curves, latency, readiness, change across phases.

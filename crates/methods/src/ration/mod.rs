@@ -1,0 +1,1 @@
+//! The day's food allowance and what is dangerous to eat.

@@ -1,0 +1,1 @@
+//! Does what happens after a press differ by word more than chance allows?

@@ -1,0 +1,1 @@
+//! Which words first, and which sound alike.
