@@ -1,1 +1,32 @@
-//! placeholder
+//! What there is: identities, units, events, stages, and the story a log of events tells.
+//!
+//! No I/O, no clock, no randomness. Knows nothing of storage, pages or estimates.
+
+pub mod body;
+pub mod cards;
+pub mod check;
+pub mod event;
+pub mod facts;
+pub mod id;
+pub mod ledger;
+pub mod session;
+pub mod species;
+pub mod stage;
+pub mod story;
+pub mod text;
+pub mod time;
+pub mod units;
+
+pub use body::*;
+pub use cards::*;
+pub use check::{Problem, Problems};
+pub use event::{Body, Event, Kind, Source};
+pub use id::*;
+pub use ledger::{Inserted, Ledger};
+pub use session::Session;
+pub use species::{LifeStage, Species};
+pub use stage::Stage;
+pub use story::{Fact, Story};
+pub use text::{Label, Note};
+pub use time::{Day, Moment, Zone};
+pub use units::{Grams, Kcal, Kilograms, Probability, Ratio, Seconds};

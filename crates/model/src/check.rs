@@ -1,0 +1,220 @@
+//! What must hold across the fields of an event. Ranges of single fields are held by their types.
+
+use crate::body::*;
+use crate::event::{Body, Event};
+use crate::facts;
+use std::collections::BTreeSet;
+use std::fmt;
+
+/// One thing wrong with an event.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Problem {
+    /// Path of the field, such as `body.then_word`.
+    pub field: String,
+    /// What was found and what would be right.
+    pub what: String,
+}
+
+/// Everything wrong with an event.
+#[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
+pub struct Problems(pub Vec<Problem>);
+
+impl fmt::Display for Problems {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (i, p) in self.0.iter().enumerate() {
+            write!(f, "{}{}: {}", if i == 0 { "" } else { "; " }, p.field, p.what)?;
+        }
+        Ok(())
+    }
+}
+
+const MOST_LISTED: usize = 400;
+
+impl Event {
+    /// Checks what the types cannot hold.
+    ///
+    /// # Errors
+    /// [`Problems`], each with its field and what would be right.
+    pub fn check(&self) -> Result<(), Problems> {
+        let mut found = Vec::new();
+        if needs_learner(&self.body) && self.learner.is_none() {
+            found.push(problem("learner", "is missing; this kind of event is about one animal"));
+        }
+        check_body(&self.body, "body", &mut found);
+        if found.is_empty() { Ok(()) } else { Err(Problems(found)) }
+    }
+}
+
+fn problem(field: impl Into<String>, what: impl Into<String>) -> Problem {
+    Problem { field: field.into(), what: what.into() }
+}
+
+/// Presses, signs and the like may be seen without knowing which animal it was; these may not.
+const fn needs_learner(body: &Body) -> bool {
+    matches!(
+        body,
+        Body::StageChoice(_)
+            | Body::SessionStart(_)
+            | Body::Joining(_)
+            | Body::Leaving(_)
+            | Body::Invitation(_)
+            | Body::LikesTest(_)
+            | Body::LikeTrial(_)
+            | Body::ProbePlan(_)
+            | Body::ProbeTrial(_)
+            | Body::Feed(_)
+    )
+}
+
+fn check_body(body: &Body, at: &str, found: &mut Vec<Problem>) {
+    let mut wrong = |field: &str, what: String| found.push(problem(format!("{at}.{field}"), what));
+    match body {
+        Body::RewardCard(card) => {
+            if card.kind == crate::cards::RewardKind::Food && card.kcal_per_piece.is_none() {
+                wrong("kcal_per_piece", "is missing; food needs the energy of one piece, in kcal".into());
+            }
+            if card.kind != crate::cards::RewardKind::Food && card.kcal_per_piece.is_some() {
+                wrong("kcal_per_piece", "is only for food".into());
+            }
+        }
+        Body::LearnerCard(card) => {
+            if let Some(share) = card.reward_share
+                && share.get() > facts::MOST_REWARD_SHARE
+            {
+                wrong(
+                    "reward_share",
+                    format!("must be at most {}; ask a veterinarian for more", facts::MOST_REWARD_SHARE),
+                );
+            }
+            if let (Some(stage), species) = (card.life_stage, card.species)
+                && !stage.fits(species)
+            {
+                wrong("life_stage", format!("{} is not for a {}", stage.name(), species.name()));
+            }
+        }
+        Body::ClipCard(clip) => {
+            if clip.sha256.len() != 64 || !clip.sha256.bytes().all(|b| b.is_ascii_hexdigit()) {
+                wrong("sha256", "must be 64 hexadecimal digits".into());
+            }
+            if clip.lufs.is_some_and(|l| !(-100.0..=20.0).contains(&l)) {
+                wrong("lufs", "must lie from -100 to 20".into());
+            }
+        }
+        Body::BoardLayout(board) => check_board(board, &mut wrong),
+        Body::Delivery(d) => {
+            if d.alternative.is_some() && d.answer != Answer::Alternative {
+                wrong("alternative", "goes only with answer \"alternative\"".into());
+            }
+            if d.then_word.is_some() && d.then != Some(Then::PressedAgain) {
+                wrong("then_word", "goes only with then \"pressed_again\"".into());
+            }
+        }
+        Body::Invitation(i) => check_invitation(i, &mut wrong),
+        Body::LikesTest(test) => {
+            let distinct: BTreeSet<_> = test.rewards.iter().collect();
+            let least = if test.format == LikesFormat::Single { 1 } else { 2 };
+            if distinct.len() != test.rewards.len() {
+                wrong("rewards", "names one thing twice".into());
+            }
+            if !(least..=12).contains(&test.rewards.len()) {
+                wrong("rewards", format!("must name {least} to 12 things, not {}", test.rewards.len()));
+            }
+            if !(1..=20).contains(&test.rounds) {
+                wrong("rounds", format!("must be 1 to 20, not {}", test.rounds));
+            }
+        }
+        Body::LikeTrial(trial) => check_trial(trial, &mut wrong),
+        Body::ProbePlan(plan) => {
+            if plan.words.is_empty() || plan.words.len() > MOST_LISTED {
+                wrong("words", format!("must name 1 to {MOST_LISTED} words"));
+            }
+            if plan.choices < 2 {
+                wrong("choices", format!("must be at least 2, not {}", plan.choices));
+            }
+        }
+        Body::Feed(feed) if feed.reward.is_none() && feed.food.is_none() => {
+            wrong("food", "is missing; say what was given, or name a reward".into());
+        }
+        Body::SessionStart(start) if start.words.len() > MOST_LISTED => {
+            wrong("words", format!("must name at most {MOST_LISTED} words"));
+        }
+        Body::Correction(c) => match *c.body {
+            Body::Correction(_) | Body::Withdrawal(_) => {
+                wrong("body", "must not itself be a correction or withdrawal; correct the first event again".into());
+            }
+            ref inner => check_body(inner, &format!("{at}.body"), found),
+        },
+        _ => {}
+    }
+}
+
+fn check_board(board: &crate::cards::BoardLayout, wrong: &mut impl FnMut(&str, String)) {
+    if !(1..=20).contains(&board.rows) || !(1..=20).contains(&board.columns) {
+        wrong("rows", "and columns must each be 1 to 20".into());
+    }
+    let (mut places, mut words) = (BTreeSet::new(), BTreeSet::new());
+    for (i, placed) in board.words.iter().enumerate() {
+        if placed.row >= board.rows || placed.column >= board.columns {
+            wrong(&format!("words[{i}]"), format!("row {} column {} is off the board", placed.row, placed.column));
+        }
+        if !places.insert((placed.row, placed.column)) {
+            wrong(&format!("words[{i}]"), format!("row {} column {} is taken twice", placed.row, placed.column));
+        }
+        if !words.insert(placed.word) {
+            wrong(&format!("words[{i}].word"), "stands in two places".into());
+        }
+    }
+}
+
+fn check_invitation(i: &Invitation, wrong: &mut impl FnMut(&str, String)) {
+    if i.other.is_some() != (i.way == InvitationKind::AskBetweenTwo) {
+        wrong("other", "names the second word of \"ask_between_two\", and only of that".into());
+    }
+    if i.other == Some(i.word) {
+        wrong("other", "must be another word".into());
+    }
+    if !(0.5..=120.0).contains(&i.wait_s.get()) {
+        wrong("wait_s", format!("must be 0.5 to 120 seconds, not {}", i.wait_s));
+    }
+    if let InvitationResult::Pressed { after_s, .. } = i.result
+        && after_s.get() > i.wait_s.get()
+    {
+        wrong("result.after_s", format!("lies beyond the wait of {} s; log it as an ordinary press", i.wait_s));
+    }
+}
+
+fn check_trial(trial: &LikeTrial, wrong: &mut impl FnMut(&str, String)) {
+    let n = trial.offered.len();
+    let distinct: BTreeSet<_> = trial.offered.iter().collect();
+    if distinct.len() != n {
+        wrong("offered", "names one thing twice".into());
+    }
+    let wanted = match trial.format {
+        LikesFormat::Single => 1..=1,
+        LikesFormat::Paired => 2..=2,
+        LikesFormat::Multiple | LikesFormat::FreeAccess => 1..=12,
+    };
+    if !wanted.contains(&n) {
+        wrong("offered", format!("must name {} to {} things in this format, not {n}", wanted.start(), wanted.end()));
+    }
+    let free = trial.format == LikesFormat::FreeAccess;
+    match &trial.result {
+        LikeOutcome::Chose { reward } if !distinct.contains(reward) => {
+            wrong("result.reward", "was not offered in this trial".into());
+        }
+        LikeOutcome::Chose { .. } if free => wrong("result", "free access is scored by time: use \"observed\"".into()),
+        LikeOutcome::Observed { .. } if !free => wrong("result", "\"observed\" is only for free access".into()),
+        LikeOutcome::Observed { observed_s, engaged } => {
+            let mut seen = BTreeSet::new();
+            for (k, e) in engaged.iter().enumerate() {
+                if !distinct.contains(&e.reward) || !seen.insert(e.reward) {
+                    wrong(&format!("result.engaged[{k}]"), "must be one of the offered things, once".into());
+                }
+                if e.seconds.get() > observed_s.get() {
+                    wrong(&format!("result.engaged[{k}].seconds"), format!("is more than the {observed_s} s observed"));
+                }
+            }
+        }
+        _ => {}
+    }
+}

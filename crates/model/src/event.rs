@@ -1,0 +1,218 @@
+//! The event: one fact, seen by one device, never edited.
+
+use crate::body::*;
+use crate::cards::*;
+use crate::id::{EventId, HouseholdId, LearnerId, SessionId, TeacherId, WordId};
+use crate::time::{Moment, Zone};
+use serde::{Deserialize, Serialize};
+
+/// How a fact came into the log.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Source {
+    /// A person tapped or typed it.
+    Tap,
+    /// Recognised by sound.
+    Heard,
+    /// Sent by a device.
+    Device,
+    /// Read from a file.
+    Import,
+}
+
+/// One fact in the append-only log.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Event {
+    /// Made by the device that saw the fact (UUID version 7).
+    pub id: EventId,
+    /// Whose notebook.
+    pub household: HouseholdId,
+    /// Which animal, where the fact is about one and it is known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub learner: Option<LearnerId>,
+    /// Which person, where there was one and it is known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub teacher: Option<TeacherId>,
+    /// When it happened.
+    pub happened_at: Moment,
+    /// The zone of the device then.
+    pub zone: Zone,
+    /// When it was written down.
+    pub recorded_at: Moment,
+    /// How it came in.
+    pub source: Source,
+    /// What happened.
+    pub body: Body,
+}
+
+macro_rules! bodies {
+    ($($(#[$doc:meta])* $name:ident => $kind:literal),+ $(,)?) => {
+        /// What happened. On the wire an object whose `kind` names the variant.
+        #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+        #[serde(tag = "kind", rename_all = "snake_case")]
+        pub enum Body {
+            $($(#[$doc])* $name($name),)+
+        }
+
+        /// The kinds of body.
+        #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+        pub enum Kind {
+            $($(#[$doc])* $name,)+
+        }
+
+        impl Kind {
+            /// Every kind.
+            pub const ALL: &'static [Self] = &[$(Self::$name,)+];
+
+            /// The name on the wire.
+            #[must_use]
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$name => $kind,)+ }
+            }
+
+            /// The kind of that name.
+            #[must_use]
+            pub fn named(name: &str) -> Option<Self> {
+                match name { $($kind => Some(Self::$name),)+ _ => None }
+            }
+        }
+
+        impl Body {
+            /// Which kind this is.
+            #[must_use]
+            pub const fn kind(&self) -> Kind {
+                match self { $(Self::$name(_) => Kind::$name,)+ }
+            }
+        }
+
+        $(impl Part for $name {
+            const KIND: Kind = Kind::$name;
+            fn of(body: &Body) -> Option<&Self> {
+                match body { Body::$name(part) => Some(part), _ => None }
+            }
+        }
+        impl From<$name> for Body {
+            fn from(part: $name) -> Self { Self::$name(part) }
+        })+
+    };
+}
+
+/// A body of one kind.
+pub trait Part: Sized {
+    /// Its kind.
+    const KIND: Kind;
+    /// This kind's content, if `body` is of this kind.
+    fn of(body: &Body) -> Option<&Self>;
+}
+
+bodies! {
+    /// The household's name and zone.
+    HouseholdCard => "household_card",
+    /// A person.
+    TeacherCard => "teacher_card",
+    /// An animal.
+    LearnerCard => "learner_card",
+    /// Something a learner may want.
+    RewardCard => "reward_card",
+    /// What a button says and means, and how it is answered.
+    WordCard => "word_card",
+    /// A recording.
+    ClipCard => "clip_card",
+    /// Where the buttons are.
+    BoardLayout => "board_layout",
+    /// A rule of the house.
+    HouseRule => "house_rule",
+    /// A person sets the stage of a word for a learner.
+    StageChoice => "stage_choice",
+    /// A stretch at the board begins.
+    SessionStart => "session_start",
+    /// The learner opts in.
+    Joining => "joining",
+    /// The learner opts out.
+    Leaving => "leaving",
+    /// A stretch at the board ends.
+    SessionEnd => "session_end",
+    /// A button sounded.
+    Press => "press",
+    /// How a press was answered.
+    Delivery => "delivery",
+    /// The learner looked at the board or a button.
+    Look => "look",
+    /// Contact that did not sound the button.
+    Brush => "brush",
+    /// An offered opportunity, then a wait.
+    Invitation => "invitation",
+    /// A request made without a button, answered by showing its word.
+    Catch => "catch",
+    /// Observed body language.
+    Sign => "sign",
+    /// Food given.
+    Feed => "feed",
+    /// A likes test is set up.
+    LikesTest => "likes_test",
+    /// One trial of a likes test.
+    LikeTrial => "like_trial",
+    /// A planned check of understanding is set up.
+    ProbePlan => "probe_plan",
+    /// One trial of a check.
+    ProbeTrial => "probe_trial",
+    /// A remark.
+    Remark => "remark",
+    /// Puts another event's content right.
+    Correction => "correction",
+    /// Takes another event back.
+    Withdrawal => "withdrawal",
+}
+
+impl Body {
+    /// The session this belongs to, if it names one.
+    #[must_use]
+    pub const fn session(&self) -> Option<SessionId> {
+        match self {
+            Self::SessionStart(SessionStart { session, .. })
+            | Self::Joining(Joining { session, .. })
+            | Self::Leaving(Leaving { session, .. })
+            | Self::SessionEnd(SessionEnd { session, .. }) => Some(*session),
+            Self::Press(Press { session, .. })
+            | Self::Delivery(Delivery { session, .. })
+            | Self::Look(Look { session, .. })
+            | Self::Brush(Brush { session, .. })
+            | Self::Invitation(Invitation { session, .. })
+            | Self::Catch(Catch { session, .. })
+            | Self::Sign(Sign { session, .. })
+            | Self::Feed(Feed { session, .. }) => *session,
+            _ => None,
+        }
+    }
+
+    /// The word this is about, if it names one.
+    #[must_use]
+    pub const fn word(&self) -> Option<WordId> {
+        match self {
+            Self::WordCard(WordCard { word, .. })
+            | Self::ClipCard(ClipCard { word, .. })
+            | Self::StageChoice(StageChoice { word, .. })
+            | Self::Press(Press { word, .. })
+            | Self::Delivery(Delivery { word, .. })
+            | Self::Brush(Brush { word, .. })
+            | Self::Invitation(Invitation { word, .. })
+            | Self::Catch(Catch { word, .. })
+            | Self::ProbeTrial(ProbeTrial { target: word, .. }) => Some(*word),
+            Self::Look(Look { word, .. }) | Self::HouseRule(HouseRule { word, .. }) => *word,
+            _ => None,
+        }
+    }
+
+    /// The event this amends, if it is a correction or withdrawal.
+    #[must_use]
+    pub const fn amends(&self) -> Option<EventId> {
+        match self {
+            Self::Correction(Correction { of, .. }) | Self::Withdrawal(Withdrawal { of, .. }) => Some(*of),
+            _ => None,
+        }
+    }
+}

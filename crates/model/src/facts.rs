@@ -1,0 +1,179 @@
+//! Sourced facts of the trade, embedded: body language, hazards, practice. A species is one entry in each file.
+
+use crate::species::Species;
+use crate::units::Seconds;
+use serde::Deserialize;
+use std::sync::OnceLock;
+
+/// Rewards take at most this share of the day's energy (WSAVA and AAHA recommendation, as stated in Vet Sci 2025;12:282).
+pub const MOST_REWARD_SHARE: f64 = 0.1;
+
+/// Wait before showing it yourself (common practice, no source; constant time delay of 3 to 5 s is usual in the
+/// prompting literature, e.g. Wolery et al. 1992, from memory).
+pub const WAIT: Seconds = Seconds::clamped(5.0);
+
+/// One sign of body language.
+#[derive(Clone, PartialEq, Eq, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SignFact {
+    /// Species it is seen in.
+    pub species: Species,
+    /// What is seen.
+    pub sign: String,
+    /// `joining` or `stress`.
+    pub kind: String,
+    /// `mild`, `strong` or `-`.
+    pub level: String,
+    /// What to do.
+    #[serde(rename = "do")]
+    pub act: String,
+    /// Where the fact comes from.
+    pub source: String,
+}
+
+/// One dangerous food.
+#[derive(Clone, PartialEq, Eq, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct FoodHazard {
+    /// What, with its other names.
+    pub item: String,
+    /// Whom it harms.
+    pub species: Vec<Species>,
+    /// `never`, `avoid` or `little`.
+    pub level: String,
+    /// What it does.
+    pub why: String,
+    /// Where the fact comes from.
+    pub source: String,
+    /// How well sourced it is.
+    pub status: String,
+}
+
+/// One danger that is no food.
+#[derive(Clone, PartialEq, Eq, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct OtherHazard {
+    /// What.
+    pub hazard: String,
+    /// What it does.
+    pub why: String,
+    /// What to do.
+    pub act: String,
+    /// Where the fact comes from.
+    pub source: String,
+    /// How well sourced it is.
+    pub status: String,
+}
+
+/// One habit of the trade.
+#[derive(Clone, PartialEq, Eq, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Practice {
+    /// What.
+    pub practice: String,
+    /// How much.
+    pub value: String,
+    /// Where it comes from.
+    pub source: String,
+}
+
+#[derive(Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct SignFile {
+    signs: Vec<SignFact>,
+    note: String,
+}
+
+#[derive(Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct HazardFile {
+    foods: Vec<FoodHazard>,
+    others: Vec<OtherHazard>,
+    note: String,
+}
+
+#[derive(Default, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct PracticeFile {
+    practice: Vec<Practice>,
+}
+
+// A file that does not parse reads as empty here; the tests below hold that none is.
+fn sign_file() -> &'static SignFile {
+    static FILE: OnceLock<SignFile> = OnceLock::new();
+    FILE.get_or_init(|| serde_json::from_str(include_str!("../facts/body_language.json")).unwrap_or_default())
+}
+
+fn hazard_file() -> &'static HazardFile {
+    static FILE: OnceLock<HazardFile> = OnceLock::new();
+    FILE.get_or_init(|| serde_json::from_str(include_str!("../facts/hazards.json")).unwrap_or_default())
+}
+
+fn practice_file() -> &'static PracticeFile {
+    static FILE: OnceLock<PracticeFile> = OnceLock::new();
+    FILE.get_or_init(|| serde_json::from_str(include_str!("../facts/practice.json")).unwrap_or_default())
+}
+
+/// Body language of one species.
+#[must_use]
+pub fn signs(species: Species) -> Vec<&'static SignFact> {
+    sign_file().signs.iter().filter(|s| s.species == species).collect()
+}
+
+/// How far signs can be trusted.
+#[must_use]
+pub fn signs_note() -> &'static str {
+    &sign_file().note
+}
+
+/// Foods dangerous to one species.
+#[must_use]
+pub fn food_hazards(species: Species) -> Vec<&'static FoodHazard> {
+    hazard_file().foods.iter().filter(|f| f.species.contains(&species)).collect()
+}
+
+/// Every food hazard of every species.
+#[must_use]
+pub fn all_food_hazards() -> &'static [FoodHazard] {
+    &hazard_file().foods
+}
+
+/// Dangers that are no food.
+#[must_use]
+pub fn other_hazards() -> &'static [OtherHazard] {
+    &hazard_file().others
+}
+
+/// How far the hazards list can be trusted.
+#[must_use]
+pub fn hazards_note() -> &'static str {
+    &hazard_file().note
+}
+
+/// Habits of the trade.
+#[must_use]
+pub fn practice() -> &'static [Practice] {
+    &practice_file().practice
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_facts_file_parses_and_is_not_empty() {
+        assert!(!sign_file().signs.is_empty());
+        assert!(!hazard_file().foods.is_empty() && !hazard_file().others.is_empty());
+        assert!(!practice().is_empty());
+        for species in [Species::Dog, Species::Cat, Species::Parrot, Species::Rabbit] {
+            assert!(signs(species).iter().any(|s| s.level == "strong"), "{species:?}");
+            assert!(!food_hazards(species).is_empty(), "{species:?}");
+        }
+    }
+
+    #[test]
+    fn levels_are_the_known_ones() {
+        assert!(sign_file().signs.iter().all(|s| ["mild", "strong", "-"].contains(&s.level.as_str())));
+        assert!(all_food_hazards().iter().all(|f| ["never", "avoid", "little"].contains(&f.level.as_str())));
+    }
+}

@@ -1,0 +1,34 @@
+//! The stages of one word with one learner. A learner may go back at any time.
+
+use serde::{Deserialize, Serialize};
+
+/// Where a word stands with a learner.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Stage {
+    /// Likes, word card, clip and place are being settled; no showing yet.
+    Prepare,
+    /// The teacher presses, says and delivers; nothing is asked of the learner.
+    Show,
+    /// Opportunities are offered, followed by a wait and, always, by the thing itself.
+    Invite,
+    /// The learner presses of its own accord and people answer.
+    Converse,
+}
+
+impl Stage {
+    /// Every stage, in order.
+    pub const ALL: [Self; 4] = [Self::Prepare, Self::Show, Self::Invite, Self::Converse];
+
+    /// The stage's name.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Prepare => "prepare",
+            Self::Show => "show",
+            Self::Invite => "invite",
+            Self::Converse => "converse",
+        }
+    }
+}

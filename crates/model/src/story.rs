@@ -1,0 +1,229 @@
+//! The story a log tells: events as they stand, on shelves by animal and kind, in order of time.
+
+use crate::cards::*;
+use crate::event::{Event, Kind, Part, Source};
+use crate::id::*;
+use crate::ledger::{Inserted, Ledger};
+use crate::time::{Moment, Zone};
+use std::collections::BTreeMap;
+
+/// One standing event seen as its kind.
+#[derive(Debug)]
+pub struct Fact<'a, P> {
+    /// The whole event.
+    pub event: &'a Event,
+    /// Its content.
+    pub part: &'a P,
+}
+
+impl<P> Clone for Fact<'_, P> {
+    fn clone(&self) -> Self {
+        *self
+    }
+}
+impl<P> Copy for Fact<'_, P> {}
+
+impl<P> Fact<'_, P> {
+    /// Its id.
+    #[must_use]
+    pub const fn id(&self) -> EventId {
+        self.event.id
+    }
+    /// When it happened.
+    #[must_use]
+    pub const fn at(&self) -> Moment {
+        self.event.happened_at
+    }
+    /// Who was there.
+    #[must_use]
+    pub const fn teacher(&self) -> Option<TeacherId> {
+        self.event.teacher
+    }
+    /// How it came in.
+    #[must_use]
+    pub const fn source(&self) -> Source {
+        self.event.source
+    }
+}
+
+/// All that is known of one household.
+#[derive(Clone, Default, Debug)]
+pub struct Story {
+    ledger: Ledger,
+    shelves: BTreeMap<(Option<LearnerId>, Kind), Vec<Event>>,
+}
+
+impl Story {
+    /// The story of a set of events, in any order.
+    #[must_use]
+    pub fn from_events(events: impl IntoIterator<Item = Event>) -> Self {
+        let mut ledger = Ledger::default();
+        for event in events {
+            ledger.insert(event);
+        }
+        let mut shelves: BTreeMap<_, Vec<Event>> = BTreeMap::new();
+        for event in ledger.all_standing() {
+            shelves.entry((event.learner, event.body.kind())).or_default().push(event);
+        }
+        Self { ledger, shelves }
+    }
+
+    /// Adds one event; the story is then as if it had been there from the start.
+    pub fn add(&mut self, event: Event) -> Inserted {
+        let id = event.body.amends().unwrap_or(event.id);
+        let before = self.ledger.standing(id);
+        let inserted = self.ledger.insert(event);
+        if inserted == Inserted::New {
+            if let Some(old) = before
+                && let Some(shelf) = self.shelves.get_mut(&(old.learner, old.body.kind()))
+            {
+                shelf.retain(|e| e.id != id);
+            }
+            if let Some(new) = self.ledger.standing(id) {
+                let shelf = self.shelves.entry((new.learner, new.body.kind())).or_default();
+                let place = shelf.partition_point(|e| (e.happened_at, e.id) < (new.happened_at, new.id));
+                shelf.insert(place, new);
+            }
+        }
+        inserted
+    }
+
+    /// The set of events behind the story.
+    #[must_use]
+    pub const fn ledger(&self) -> &Ledger {
+        &self.ledger
+    }
+
+    /// Facts of one kind about one animal, by time.
+    pub fn of<'a, P: Part + 'a>(&'a self, learner: LearnerId) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
+        self.shelf(Some(learner))
+    }
+
+    /// Facts of one kind that name no animal, by time.
+    pub fn unassigned<'a, P: Part + 'a>(&'a self) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
+        self.shelf(None)
+    }
+
+    /// Facts of one kind about anyone; by animal, then by time.
+    pub fn everyones<'a, P: Part + 'a>(&'a self) -> impl Iterator<Item = Fact<'a, P>> {
+        self.shelves
+            .iter()
+            .filter(|((_, kind), _)| *kind == P::KIND)
+            .flat_map(|(_, shelf)| shelf)
+            .filter_map(|event| P::of(&event.body).map(|part| Fact { event, part }))
+    }
+
+    fn shelf<'a, P: Part + 'a>(&'a self, learner: Option<LearnerId>) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
+        self.shelves
+            .get(&(learner, P::KIND))
+            .into_iter()
+            .flatten()
+            .filter_map(|event| P::of(&event.body).map(|part| Fact { event, part }))
+    }
+
+    /// Standing events about one animal, or about none, of all kinds, newest first.
+    #[must_use]
+    pub fn newest(&self, learner: Option<LearnerId>, most: usize) -> Vec<&Event> {
+        let mut all: Vec<&Event> = self
+            .shelves
+            .iter()
+            .filter(|((l, _), _)| *l == learner)
+            .flat_map(|(_, shelf)| shelf.iter().rev().take(most))
+            .collect();
+        all.sort_by_key(|e| std::cmp::Reverse((e.happened_at, e.id)));
+        all.truncate(most);
+        all
+    }
+
+    fn cards<'a, P: Part + 'a, K: Ord>(&'a self, key: impl Fn(&P) -> K) -> BTreeMap<K, &'a P> {
+        let mut all: Vec<Fact<'_, P>> = self.everyones().collect();
+        all.sort_by_key(|f| (f.at(), f.id()));
+        all.into_iter().map(|f| (key(f.part), f.part)).collect()
+    }
+
+    /// The household's card, if it has one.
+    #[must_use]
+    pub fn household(&self) -> Option<&HouseholdCard> {
+        self.cards(|_: &HouseholdCard| ()).into_values().next()
+    }
+
+    /// The household's zone; UTC until it has a card.
+    #[must_use]
+    pub fn zone(&self) -> Zone {
+        self.household().map_or_else(Zone::utc, |card| card.zone.clone())
+    }
+
+    /// People, inactive ones included.
+    #[must_use]
+    pub fn teachers(&self) -> BTreeMap<TeacherId, &TeacherCard> {
+        self.cards(|c: &TeacherCard| c.teacher)
+    }
+
+    /// Animals, inactive ones included.
+    #[must_use]
+    pub fn learners(&self) -> BTreeMap<LearnerId, &LearnerCard> {
+        self.cards(|c: &LearnerCard| c.learner)
+    }
+
+    /// Rewards, inactive ones included.
+    #[must_use]
+    pub fn rewards(&self) -> BTreeMap<RewardId, &RewardCard> {
+        self.cards(|c: &RewardCard| c.reward)
+    }
+
+    /// Words, inactive ones included.
+    #[must_use]
+    pub fn words(&self) -> BTreeMap<WordId, &WordCard> {
+        self.cards(|c: &WordCard| c.word)
+    }
+
+    /// Active words taught to one animal.
+    #[must_use]
+    pub fn words_of(&self, learner: LearnerId) -> Vec<&WordCard> {
+        let mut words: Vec<_> = self.words().into_values().filter(|w| w.active && w.is_for(learner)).collect();
+        words.sort_by(|a, b| a.says.cmp(&b.says).then(a.word.cmp(&b.word)));
+        words
+    }
+
+    /// Active rewards for one animal.
+    #[must_use]
+    pub fn rewards_of(&self, learner: LearnerId) -> Vec<&RewardCard> {
+        let mut rewards: Vec<_> = self.rewards().into_values().filter(|r| r.active && r.is_for(learner)).collect();
+        rewards.sort_by(|a, b| a.name.cmp(&b.name).then(a.reward.cmp(&b.reward)));
+        rewards
+    }
+
+    /// Recordings, inactive ones included.
+    #[must_use]
+    pub fn clips(&self) -> BTreeMap<ClipId, &ClipCard> {
+        self.cards(|c: &ClipCard| c.clip)
+    }
+
+    /// Rules of the house, inactive ones included.
+    #[must_use]
+    pub fn rules(&self) -> BTreeMap<RuleId, &HouseRule> {
+        self.cards(|c: &HouseRule| c.rule)
+    }
+
+    /// The board as it is now.
+    #[must_use]
+    pub fn board(&self) -> Option<&BoardLayout> {
+        self.cards(|_: &BoardLayout| ()).into_values().next()
+    }
+}
+
+impl WordCard {
+    /// Whether the word is taught to this animal.
+    #[must_use]
+    pub fn is_for(&self, learner: LearnerId) -> bool {
+        self.learners.is_empty() || self.learners.contains(&learner)
+    }
+}
+
+impl RewardCard {
+    /// Whether the reward is for this animal.
+    #[must_use]
+    pub fn is_for(&self, learner: LearnerId) -> bool {
+        self.learners.is_empty() || self.learners.contains(&learner)
+    }
+}

@@ -1,0 +1,299 @@
+//! Moments, zones and local days. A day is the household's own: it has 23 or 25 hours when clocks change.
+//!
+//! Zone rules come from the time zone database bundled with `jiff`, never from the machine.
+
+use jiff::civil::Date;
+use jiff::tz::{TimeZone, TimeZoneDatabase};
+use jiff::{SignedDuration, Timestamp};
+use serde::{Deserialize, Serialize};
+use std::fmt;
+use std::str::FromStr;
+use std::sync::OnceLock;
+
+/// An instant in UTC, to the millisecond, from 2000 to 2199. On the wire: RFC 3339.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "schema", schemars(with = "String", extend("format" = "date-time")))]
+#[serde(try_from = "String", into = "String")]
+pub struct Moment(Timestamp);
+
+/// What is wrong with a time, zone or day.
+#[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum TimeError {
+    /// Not an RFC 3339 time.
+    #[error("\"{0}\" is not a time such as 2026-03-01T18:30:00Z")]
+    NotATime(String),
+    /// A time no living notebook can hold.
+    #[error("the time {0} lies outside the years 2000 to 2199")]
+    OutOfRange(String),
+    /// Not a name in the IANA database.
+    #[error("\"{0}\" is not an IANA time zone such as Europe/Berlin")]
+    NotAZone(String),
+    /// Not a calendar day.
+    #[error("\"{0}\" is not a day such as 2026-03-01")]
+    NotADay(String),
+}
+
+const FIRST_MILLI: i64 = 946_684_800_000; // 2000-01-01
+const LAST_MILLI: i64 = 7_258_118_399_999; // 2199-12-31
+
+impl Moment {
+    /// From milliseconds since 1970-01-01 UTC.
+    ///
+    /// # Errors
+    /// [`TimeError::OutOfRange`] outside the years 2000 to 2199.
+    pub fn from_millis(millis: i64) -> Result<Self, TimeError> {
+        if !(FIRST_MILLI..=LAST_MILLI).contains(&millis) {
+            return Err(TimeError::OutOfRange(format!("{millis} ms")));
+        }
+        Timestamp::from_millisecond(millis).map(Self).map_err(|_| TimeError::OutOfRange(format!("{millis} ms")))
+    }
+
+    /// The nearest moment in range to `millis` since 1970-01-01 UTC.
+    #[must_use]
+    pub fn clamped(millis: i64) -> Self {
+        Self(Timestamp::from_millisecond(millis.clamp(FIRST_MILLI, LAST_MILLI)).unwrap_or(Timestamp::UNIX_EPOCH))
+    }
+
+    /// Milliseconds since 1970-01-01 UTC.
+    #[must_use]
+    pub fn millis(self) -> i64 {
+        self.0.as_millisecond()
+    }
+
+    /// Seconds from `earlier` to this moment; negative if this moment comes first.
+    #[must_use]
+    #[allow(clippy::cast_precision_loss)]
+    pub fn seconds_since(self, earlier: Self) -> f64 {
+        (self.millis() - earlier.millis()) as f64 / 1000.0
+    }
+
+    /// This moment and `seconds` more (or less), kept in range.
+    #[must_use]
+    #[allow(clippy::cast_possible_truncation)]
+    pub fn plus_seconds(self, seconds: f64) -> Self {
+        Self::clamped(self.millis().saturating_add((seconds * 1000.0).round() as i64))
+    }
+
+    /// The local clock of `zone` at this moment.
+    #[must_use]
+    pub fn local(self, zone: &Zone) -> jiff::ZonedDateTime {
+        self.0.to_zoned_datetime(zone.rules())
+    }
+
+    /// The household day this moment belongs to.
+    #[must_use]
+    pub fn day(self, zone: &Zone) -> Day {
+        Day(self.local(zone).date())
+    }
+
+    /// Local hour of the day, 0 to 23.
+    #[must_use]
+    pub fn hour(self, zone: &Zone) -> u8 {
+        u8::try_from(self.local(zone).hour()).unwrap_or(0)
+    }
+}
+
+impl FromStr for Moment {
+    type Err = TimeError;
+    fn from_str(s: &str) -> Result<Self, TimeError> {
+        let at: Timestamp = s.parse().map_err(|_| TimeError::NotATime(s.to_owned()))?;
+        Self::from_millis(at.as_millisecond()).map_err(|_| TimeError::OutOfRange(s.to_owned()))
+    }
+}
+
+impl TryFrom<String> for Moment {
+    type Error = TimeError;
+    fn try_from(s: String) -> Result<Self, TimeError> {
+        s.parse()
+    }
+}
+
+impl From<Moment> for String {
+    fn from(m: Moment) -> Self {
+        m.to_string()
+    }
+}
+
+impl fmt::Display for Moment {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{:.3}", self.0)
+    }
+}
+
+/// A time zone by its IANA name.
+#[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "schema", schemars(with = "String"))]
+#[serde(try_from = "String", into = "String")]
+pub struct Zone(String);
+
+fn database() -> &'static TimeZoneDatabase {
+    static BUNDLED: OnceLock<TimeZoneDatabase> = OnceLock::new();
+    BUNDLED.get_or_init(TimeZoneDatabase::bundled)
+}
+
+impl Zone {
+    /// The zone of that name.
+    ///
+    /// # Errors
+    /// [`TimeError::NotAZone`] where the database has no such name.
+    pub fn new(name: &str) -> Result<Self, TimeError> {
+        let zone = database().get(name).map_err(|_| TimeError::NotAZone(name.to_owned()))?;
+        // The database answers whatever the case; keep its own spelling so that equal zones are equal.
+        Ok(Self(zone.iana_name().unwrap_or(name).to_owned()))
+    }
+
+    /// Coordinated universal time.
+    #[must_use]
+    pub fn utc() -> Self {
+        Self("UTC".to_owned())
+    }
+
+    /// The IANA name.
+    #[must_use]
+    pub fn name(&self) -> &str {
+        &self.0
+    }
+
+    /// Every name the database has, for pages to offer.
+    #[must_use]
+    pub fn all() -> Vec<String> {
+        database().available().map(|name| name.as_str().to_owned()).collect()
+    }
+
+    fn rules(&self) -> TimeZone {
+        database().get(&self.0).unwrap_or(TimeZone::UTC)
+    }
+}
+
+impl TryFrom<String> for Zone {
+    type Error = TimeError;
+    fn try_from(s: String) -> Result<Self, TimeError> {
+        Self::new(&s)
+    }
+}
+
+impl From<Zone> for String {
+    fn from(zone: Zone) -> Self {
+        zone.0
+    }
+}
+
+/// A calendar day of the household. On the wire: ISO 8601 (2026-03-01).
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "schema", schemars(with = "String", extend("format" = "date")))]
+#[serde(try_from = "String", into = "String")]
+pub struct Day(Date);
+
+impl Day {
+    /// The first moment of the day in `zone`.
+    #[must_use]
+    pub fn start(self, zone: &Zone) -> Moment {
+        let start = zone.rules().to_timestamp(self.0.at(0, 0, 0, 0));
+        start.map_or(Moment::clamped(0), |at| Moment::clamped(at.as_millisecond()))
+    }
+
+    /// Hours the day has in `zone`: 24, or 23 or 25 (or another number) when clocks change.
+    #[must_use]
+    pub fn hours(self, zone: &Zone) -> f64 {
+        self.plus(1).start(zone).seconds_since(self.start(zone)) / 3600.0
+    }
+
+    /// The day `days` later (or earlier), kept in range.
+    #[must_use]
+    pub fn plus(self, days: i32) -> Self {
+        Self(self.0.saturating_add(SignedDuration::from_hours(24 * i64::from(days))))
+    }
+
+    /// Days from `earlier` to this day.
+    #[must_use]
+    pub fn days_since(self, earlier: Self) -> i32 {
+        (self.0 - earlier.0).get_days()
+    }
+
+    /// Day of the week, 0 = Monday to 6 = Sunday.
+    #[must_use]
+    pub fn weekday(self) -> u8 {
+        u8::try_from(self.0.weekday().to_monday_zero_offset()).unwrap_or(0)
+    }
+}
+
+impl FromStr for Day {
+    type Err = TimeError;
+    fn from_str(s: &str) -> Result<Self, TimeError> {
+        s.parse().map(Self).map_err(|_| TimeError::NotADay(s.to_owned()))
+    }
+}
+
+impl TryFrom<String> for Day {
+    type Error = TimeError;
+    fn try_from(s: String) -> Result<Self, TimeError> {
+        s.parse()
+    }
+}
+
+impl From<Day> for String {
+    fn from(day: Day) -> Self {
+        day.to_string()
+    }
+}
+
+impl fmt::Display for Day {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.fmt(f)
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn days_when_clocks_change_have_23_and_25_hours() {
+        let zone = Zone::new("Europe/Berlin").unwrap();
+        let day = |s: &str| s.parse::<Day>().unwrap();
+        assert_eq!(day("2026-03-29").hours(&zone), 23.0);
+        assert_eq!(day("2026-10-25").hours(&zone), 25.0);
+        assert_eq!(day("2026-06-01").hours(&zone), 24.0);
+        // The repeated hour belongs to one day, twice.
+        let first: Moment = "2026-10-25T00:30:00Z".parse().unwrap();
+        let second: Moment = "2026-10-25T01:30:00Z".parse().unwrap();
+        assert_eq!((first.hour(&zone), second.hour(&zone)), (2, 2));
+        assert_eq!(first.day(&zone), second.day(&zone));
+    }
+
+    #[test]
+    fn a_day_starts_at_its_first_existing_moment() {
+        // Midnight does not exist on this day in this zone.
+        let zone = Zone::new("America/Asuncion").unwrap();
+        let day: Day = "2023-10-01".parse().unwrap();
+        assert_eq!(day.start(&zone).hour(&zone), 1);
+        assert_eq!(day.start(&zone).day(&zone), day);
+    }
+
+    #[test]
+    fn wrong_times_are_told_with_what_would_be_right() {
+        assert!("yesterday".parse::<Moment>().unwrap_err().to_string().contains("2026-03-01T18:30:00Z"));
+        assert!("1899-01-01T00:00:00Z".parse::<Moment>().is_err());
+        assert!(Zone::new("Berlin").unwrap_err().to_string().contains("Europe/Berlin"));
+        assert_eq!(Zone::new("europe/berlin").unwrap().name(), "Europe/Berlin");
+    }
+
+    #[test]
+    fn a_moment_survives_the_wire() {
+        let m: Moment = "2026-03-01T18:30:00.123Z".parse().unwrap();
+        assert_eq!(m.to_string(), "2026-03-01T18:30:00.123Z");
+        assert_eq!(m.to_string().parse::<Moment>().unwrap(), m);
+        assert_eq!(m.plus_seconds(-60.0).seconds_since(m), -60.0);
+    }
+
+    #[test]
+    fn weekdays_count_from_monday() {
+        assert_eq!("2026-11-23".parse::<Day>().unwrap().weekday(), 0);
+        assert_eq!("2026-11-29".parse::<Day>().unwrap().weekday(), 6);
+    }
+}
