@@ -1,0 +1,199 @@
+//! Survival curve of a waiting time, its median and its restricted mean.
+//!
+//! Sources: E. L. Kaplan & P. Meier (1958), J Am Stat Assoc 53:457; interval on the log(-log) scale with Greenwood's variance
+//! (J. D. Kalbfleisch & R. L. Prentice 1980, 1.3), as in `lifelines`; median interval by R. Brookmeyer & J. Crowley (1982),
+//! Biometrics 38:29, on the same scale; restricted mean and its error: J. P. Klein & M. L. Moeschberger (2003), 4.5.
+
+use super::{LatencyError, Wait, in_order};
+use crate::stats::{Interval, Level, StatsError};
+
+/// The curve just after one time.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SurvivalPoint {
+    /// Time.
+    pub time: f64,
+    /// Share for which the event has not come by then.
+    pub survival: f64,
+    /// Pointwise interval. At a survival of exactly 1 or 0 the method gives a single point, which is no claim to certainty
+    /// (see [`SurvivalPoint::interval_is_a_point`]).
+    pub interval: Interval,
+    /// Still waiting just before `time`.
+    pub at_risk: usize,
+    /// Events at `time`.
+    pub events: usize,
+    /// Watching ended at `time` without an event.
+    pub censored: usize,
+}
+
+impl SurvivalPoint {
+    /// Whether the interval could not be made, because no event or no wait is left (survival exactly 1 or 0).
+    pub fn interval_is_a_point(&self) -> bool {
+        self.survival >= 1.0 || self.survival <= 0.0
+    }
+}
+
+/// A Kaplan-Meier curve.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SurvivalCurve {
+    /// One point at 0, then one at each distinct time.
+    pub points: Vec<SurvivalPoint>,
+    /// Waits.
+    pub n: usize,
+    /// Waits that ended in the event.
+    pub events: usize,
+    /// Level of the intervals.
+    pub level: Level,
+}
+
+/// Interval of the median; an end is `None` where the curve's bound does not get down to a half.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct MedianInterval {
+    /// Lower end.
+    pub low: Option<f64>,
+    /// Upper end; `None` means it cannot be bounded from these data.
+    pub high: Option<f64>,
+    /// Level.
+    pub level: Level,
+}
+
+/// Mean time waited if every wait were cut at the same time.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct RestrictedMean {
+    /// The mean, in the unit of the times.
+    pub mean: f64,
+    /// Its standard error.
+    pub standard_error: f64,
+    /// Normal interval, kept within 0 and the cut.
+    pub interval: Interval,
+    /// The cut.
+    pub up_to: f64,
+    /// Waits.
+    pub n: usize,
+}
+
+/// Guards comparisons with a half against rounding in the product.
+const ROUNDING: f64 = 1e-12;
+
+fn log_log_interval(survival: f64, greenwood: f64, level: Level) -> Interval {
+    if survival >= 1.0 {
+        return Interval { low: 1.0, high: 1.0, level };
+    }
+    if survival <= 0.0 {
+        return Interval { low: 0.0, high: 0.0, level };
+    }
+    let log = survival.ln();
+    let centre = (-log).ln();
+    let half = level.z() * greenwood.sqrt() / -log;
+    let at = |x: f64| (-x.exp()).exp();
+    Interval { low: at(centre + half), high: at(centre - half), level }
+}
+
+/// Kaplan-Meier curve of right-censored waits. An event and an end of watching at the same time: the event counts first.
+///
+/// # Errors
+/// [`LatencyError::Stats`] for no data, or for a time that is negative or no number.
+///
+/// ```
+/// use sayso_methods::learning::latency::{Wait, kaplan_meier};
+/// use sayso_methods::stats::Level;
+/// let waits = [Wait::ended(1.0), Wait::ended(2.0), Wait::open(5.0), Wait::open(5.0)];
+/// let curve = kaplan_meier(&waits, Level::P95)?;
+/// assert_eq!(curve.survival_at(3.0), Some(0.5));
+/// assert_eq!(curve.median(), Some(2.0));
+/// assert_eq!(curve.restricted_mean(5.0)?.mean, 1.0 + 0.75 + 3.0 * 0.5);
+/// # Ok::<(), sayso_methods::learning::latency::LatencyError>(())
+/// ```
+pub fn kaplan_meier(waits: &[Wait], level: Level) -> Result<SurvivalCurve, LatencyError> {
+    let sorted = in_order(waits)?;
+    let n = sorted.len();
+    let first = sorted.first().map_or(0.0, |w| w.time);
+    let mut points = Vec::new();
+    if first > 0.0 {
+        let interval = Interval { low: 1.0, high: 1.0, level };
+        points.push(SurvivalPoint { time: 0.0, survival: 1.0, interval, at_risk: n, events: 0, censored: 0 });
+    }
+    let (mut survival, mut greenwood, mut at_risk, mut all_events) = (1.0, 0.0, n, 0);
+    let mut interval = log_log_interval(survival, greenwood, level);
+    for group in sorted.chunk_by(|a, b| a.time == b.time) {
+        let events = group.iter().filter(|w| w.event).count();
+        if events > 0 {
+            let (d, r) = (events as f64, at_risk as f64);
+            survival = if events == at_risk { 0.0 } else { survival * (1.0 - d / r) };
+            greenwood += d / (r * (r - d));
+            interval = log_log_interval(survival, greenwood, level);
+        }
+        let censored = group.len() - events;
+        let time = group.first().map_or(0.0, |w| w.time);
+        points.push(SurvivalPoint { time, survival, interval, at_risk, events, censored });
+        at_risk -= group.len();
+        all_events += events;
+    }
+    Ok(SurvivalCurve { points, n, events: all_events, level })
+}
+
+impl SurvivalCurve {
+    /// Longest time watched.
+    pub fn watched_to(&self) -> f64 {
+        self.points.last().map_or(0.0, |p| p.time)
+    }
+
+    /// Share still waiting just after `time`; `None` before 0 or beyond the watching (unless nobody was left waiting).
+    pub fn survival_at(&self, time: f64) -> Option<f64> {
+        self.point_at(time).map(|p| p.survival)
+    }
+
+    /// The point that holds at `time`; `None` as for [`SurvivalCurve::survival_at`].
+    pub fn point_at(&self, time: f64) -> Option<&SurvivalPoint> {
+        let upto = self.points.partition_point(|p| p.time <= time);
+        let point = self.points.get(upto.checked_sub(1)?)?;
+        let beyond = upto == self.points.len() && time > point.time && point.survival > 0.0;
+        (!beyond).then_some(point)
+    }
+
+    /// First time by which the event has come for half; `None` if it never gets there.
+    pub fn median(&self) -> Option<f64> {
+        self.first_at_or_below_half(|p| p.survival)
+    }
+
+    /// Interval of the median.
+    pub fn median_interval(&self) -> MedianInterval {
+        MedianInterval {
+            low: self.first_at_or_below_half(|p| p.interval.low),
+            high: self.first_at_or_below_half(|p| p.interval.high),
+            level: self.level,
+        }
+    }
+
+    fn first_at_or_below_half(&self, value: impl Fn(&SurvivalPoint) -> f64) -> Option<f64> {
+        self.points.iter().find(|p| value(p) <= 0.5 + ROUNDING).map(|p| p.time)
+    }
+
+    /// Mean waiting time when every wait is cut at `up_to`: the area under the curve.
+    ///
+    /// # Errors
+    /// [`LatencyError::BeyondWatching`] if `up_to` lies beyond the watching while some were still waiting;
+    /// [`LatencyError::Stats`] unless `up_to` is positive and finite.
+    pub fn restricted_mean(&self, up_to: f64) -> Result<RestrictedMean, LatencyError> {
+        if !(up_to > 0.0 && up_to.is_finite()) {
+            return Err(StatsError::OutOfRange { what: "cut", value: up_to }.into());
+        }
+        let left = self.points.last().map_or(1.0, |p| p.survival);
+        if up_to > self.watched_to() && left > 0.0 {
+            return Err(LatencyError::BeyondWatching { asked: up_to, watched: self.watched_to() });
+        }
+        // From the right, so that each event meets the area that still lies after it.
+        let (mut area, mut variance, mut end) = (0.0, 0.0, up_to);
+        for point in self.points.iter().rev().filter(|p| p.time < up_to) {
+            area += point.survival * (end - point.time);
+            end = point.time;
+            if point.events > 0 && point.events < point.at_risk {
+                let (d, r) = (point.events as f64, point.at_risk as f64);
+                variance += area * area * d / (r * (r - d));
+            }
+        }
+        let standard_error = variance.sqrt();
+        let half = self.level.z() * standard_error;
+        let interval = Interval { low: (area - half).max(0.0), high: (area + half).min(up_to), level: self.level };
+        Ok(RestrictedMean { mean: area, standard_error, interval, up_to, n: self.n })
+    }
+}
