@@ -1,1 +1,25 @@
 //! General statistics the other modules share: exact tests, intervals, counts, false discovery control.
+//!
+//! Plain numbers in, typed results out. Input that cannot be computed gives a [`StatsError`], never a NaN and never a panic.
+
+mod bayes;
+mod binomial;
+mod counting;
+pub(crate) mod dense;
+mod fdr;
+mod fisher;
+mod interval;
+mod poisson;
+mod rank;
+mod special;
+mod trials;
+
+pub use bayes::{BayesFactor, BetaPrior, Direction, binomial_bayes_factor};
+pub use binomial::{Proportion, Tail, binomial_at_least, binomial_at_most, binomial_probability};
+pub use fdr::{Discoveries, benjamini_hochberg};
+pub use fisher::{FisherTest, TwoByTwo};
+pub use interval::{Interval, Level, StatsError};
+pub use poisson::{Count, Dispersion, RateComparison, compare_rates, index_of_dispersion};
+pub use rank::{Concordance, PMethod, TauB, average_ranks, kendall_tau_b, kendall_w};
+pub use special::{chi_square_upper, normal_cdf, normal_quantile, student_t_quantile};
+pub use trials::{TrialsNeeded, TrialsPlan, trials_needed};

@@ -86,7 +86,10 @@ pub fn log_rank(groups: &[&[Wait]]) -> Result<LogRank, LatencyError> {
         return Err(LatencyError::NotComparable);
     };
     let difference: Vec<f64> = kept.iter().map(|g| counts[*g].observed as f64 - counts[*g].expected).collect();
-    let inner: Vec<f64> = kept.iter().flat_map(|a| kept.iter().map(|b| variance[a * k + b])).collect();
+    let mut inner = Vec::with_capacity(kept.len() * kept.len());
+    for a in kept {
+        inner.extend(kept.iter().map(|b| variance[a * k + b]));
+    }
     let factor = Cholesky::new(&inner, kept.len()).ok_or(LatencyError::NotComparable)?;
     let chi2 = factor.quadratic(&difference);
     let df = kept.len() as u64;

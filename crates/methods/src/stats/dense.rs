@@ -1,0 +1,103 @@
+//! Small dense symmetric systems, by Cholesky factorisation.
+//!
+//! Source: G. H. Golub & C. F. Van Loan, Matrix Computations, 4.2.
+
+/// Lower factor of a symmetric positive definite matrix, row by row.
+#[derive(Debug, Clone)]
+pub(crate) struct Cholesky {
+    size: usize,
+    lower: Vec<f64>,
+}
+
+impl Cholesky {
+    /// Factors `matrix` (row-major, `size` squared); `None` if it is not positive definite to working precision.
+    pub(crate) fn new(matrix: &[f64], size: usize) -> Option<Self> {
+        let mut lower = matrix.to_vec();
+        for row in 0..size {
+            let (above, here) = lower.split_at_mut(row * size);
+            for column in 0..row {
+                let other = &above[column * size..column * size + column + 1];
+                let dot: f64 = other[..column].iter().zip(&here[..column]).map(|(a, b)| a * b).sum();
+                here[column] = (here[column] - dot) / other[column];
+            }
+            let dot: f64 = here[..row].iter().map(|v| v * v).sum();
+            let left = here[row] - dot;
+            // A pivot that is rounding noise beside its diagonal means a direction without information.
+            if !(left > 1e-13 * matrix[row * size + row].abs() && left.is_finite()) {
+                return None;
+            }
+            here[row] = left.sqrt();
+        }
+        Some(Self { size, lower })
+    }
+
+    /// Solves `L y = v` in place.
+    fn forward(&self, v: &mut [f64]) {
+        for row in 0..self.size {
+            let line = &self.lower[row * self.size..row * self.size + row + 1];
+            let dot: f64 = line[..row].iter().zip(&v[..row]).map(|(a, b)| a * b).sum();
+            v[row] = (v[row] - dot) / line[row];
+        }
+    }
+
+    /// Solves `A x = v`.
+    pub(crate) fn solve(&self, v: &[f64]) -> Vec<f64> {
+        let mut x = v.to_vec();
+        self.forward(&mut x);
+        for row in (0..self.size).rev() {
+            x[row] /= self.lower[row * self.size + row];
+            let at = x[row];
+            for (value, l) in x[..row].iter_mut().zip(&self.lower[row * self.size..row * self.size + row]) {
+                *value -= l * at;
+            }
+        }
+        x
+    }
+
+    /// `v' A^-1 v`.
+    pub(crate) fn quadratic(&self, v: &[f64]) -> f64 {
+        let mut y = v.to_vec();
+        self.forward(&mut y);
+        y.iter().map(|a| a * a).sum()
+    }
+
+    /// The inverse, row-major.
+    pub(crate) fn inverse(&self) -> Vec<f64> {
+        let mut all = vec![0.0; self.size * self.size];
+        let mut unit = vec![0.0; self.size];
+        for row in 0..self.size {
+            unit[row] = 1.0;
+            all[row * self.size..(row + 1) * self.size].copy_from_slice(&self.solve(&unit));
+            unit[row] = 0.0;
+        }
+        all
+    }
+
+    /// Factors of a covariance matrix turn independent standard normals into a draw: `L z`.
+    pub(crate) fn times(&self, z: &[f64]) -> Vec<f64> {
+        (0..self.size)
+            .map(|row| self.lower[row * self.size..=row * self.size + row].iter().zip(z).map(|(l, z)| l * z).sum())
+            .collect()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used)]
+    use super::*;
+
+    #[test]
+    fn solves_and_inverts() {
+        let a = [4.0, 2.0, 0.4, 2.0, 3.0, 0.5, 0.4, 0.5, 2.0];
+        let factor = Cholesky::new(&a, 3).unwrap();
+        let x = factor.solve(&[1.0, 2.0, 3.0]);
+        for row in 0..3 {
+            let product: f64 = (0..3).map(|c| a[row * 3 + c] * x[c]).sum();
+            assert!((product - [1.0, 2.0, 3.0][row]).abs() < 1e-12);
+        }
+        let inverse = factor.inverse();
+        let quadratic: f64 = (0..3).map(|r| (0..3).map(|c| [1.0, 2.0, 3.0][r] * inverse[r * 3 + c] * [1.0, 2.0, 3.0][c]).sum::<f64>()).sum();
+        assert!((factor.quadratic(&[1.0, 2.0, 3.0]) - quadratic).abs() < 1e-12);
+        assert!(Cholesky::new(&[1.0, 1.0, 1.0, 1.0], 2).is_none());
+    }
+}

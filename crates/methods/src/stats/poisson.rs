@@ -1,0 +1,152 @@
+//! Counts over time: exact interval of a mean, comparison of two rates, index of dispersion.
+//!
+//! Sources: F. Garwood (1936), Biometrika 28:437. J. Przyborowski & H. Wilenski (1940), Biometrika 31:313.
+//! Index of dispersion: R. A. Fisher (1925), Statistical Methods for Research Workers.
+
+use super::{Interval, Level, Proportion, StatsError, Tail, chi_square_upper, counting, special::falling_root};
+
+/// Events counted over an exposure (hours, days, sessions: the unit is the caller's).
+///
+/// ```
+/// use sayso_methods::stats::{Count, Level};
+/// let none = Count::new(0, 1.0)?.interval(Level::P95);
+/// assert!((none.high - 3.688_879_454).abs() < 1e-8);
+/// # Ok::<(), sayso_methods::stats::StatsError>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Count {
+    events: u64,
+    exposure: f64,
+}
+
+impl Count {
+    /// `events` over a positive `exposure`.
+    ///
+    /// # Errors
+    /// [`StatsError::OutOfRange`] unless the exposure is positive and finite.
+    pub fn new(events: u64, exposure: f64) -> Result<Self, StatsError> {
+        if exposure > 0.0 && exposure.is_finite() {
+            Ok(Self { events, exposure })
+        } else {
+            Err(StatsError::OutOfRange { what: "exposure", value: exposure })
+        }
+    }
+
+    /// Events counted.
+    pub fn events(self) -> u64 {
+        self.events
+    }
+
+    /// Exposure, in the caller's unit.
+    pub fn exposure(self) -> f64 {
+        self.exposure
+    }
+
+    /// Events a unit of exposure.
+    pub fn rate(self) -> f64 {
+        self.events as f64 / self.exposure
+    }
+
+    /// Exact (Garwood) interval of the rate.
+    pub fn interval(self, level: Level) -> Interval {
+        let (k, tail) = (self.events, level.tail());
+        let seen = k as f64;
+        let low = if k == 0 {
+            0.0
+        } else {
+            falling_root(0.0, seen, |mean| tail - counting::poisson_upper(k, mean))
+        };
+        let mut top = seen + 10.0 + 10.0 * seen.sqrt();
+        while counting::poisson_lower(k, top) > tail {
+            top *= 2.0;
+        }
+        let high = falling_root(seen, top, |mean| counting::poisson_lower(k, mean) - tail);
+        Interval::new(low / self.exposure, high / self.exposure, level)
+    }
+}
+
+/// Two rates compared.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct RateComparison {
+    /// Exact conditional p-value that the rates are the same, for the tail asked for.
+    pub p: f64,
+    /// First rate over the second; `None` if nothing was counted at all, infinite if only the second is 0.
+    pub ratio: Option<f64>,
+    /// Exact interval of the ratio (an end may be 0 or infinite).
+    pub ratio_interval: Interval,
+    /// Events on both sides.
+    pub n: u64,
+}
+
+/// Compares two rates: given the total, the first count is binomial. `Greater` asks whether the first rate is the higher.
+///
+/// # Errors
+/// [`StatsError::OutOfRange`] if the counts or exposures are too large to add or to compare.
+///
+/// ```
+/// use sayso_methods::stats::{Count, Level, Tail, compare_rates};
+/// let found = compare_rates(Count::new(30, 10.0)?, Count::new(15, 10.0)?, Tail::TwoSided, Level::P95)?;
+/// assert!((found.p - 0.035_697_8).abs() < 1e-6);
+/// assert_eq!(found.ratio, Some(2.0));
+/// # Ok::<(), sayso_methods::stats::StatsError>(())
+/// ```
+pub fn compare_rates(first: Count, second: Count, tail: Tail, level: Level) -> Result<RateComparison, StatsError> {
+    let n = first
+        .events
+        .checked_add(second.events)
+        .ok_or(StatsError::OutOfRange { what: "events", value: first.events as f64 + second.events as f64 })?;
+    let exposure = first.exposure + second.exposure;
+    if !exposure.is_finite() {
+        return Err(StatsError::OutOfRange { what: "exposure", value: exposure });
+    }
+    let chance = first.exposure / exposure;
+    let share = Proportion::new(first.events, n)?;
+    let odds = second.exposure / first.exposure;
+    let as_ratio = |p: f64| if p >= 1.0 { f64::INFINITY } else { p / (1.0 - p) * odds };
+    let inner = share.clopper_pearson(level);
+    Ok(RateComparison {
+        p: share.test(chance, tail)?,
+        ratio: (n > 0).then(|| first.rate() / second.rate()),
+        ratio_interval: Interval::new(as_ratio(inner.low), as_ratio(inner.high), level),
+        n,
+    })
+}
+
+/// How uneven counts are, against the evenness of chance.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Dispersion {
+    /// Variance over mean; 1 for a Poisson process, above 1 for bursts, below for regular spacing.
+    pub index: f64,
+    /// p-value that counts so uneven come by chance.
+    pub p_upper: f64,
+    /// p-value that counts so even come by chance.
+    pub p_lower: f64,
+    /// Number of counts.
+    pub n: usize,
+}
+
+/// Index of dispersion of counts over equal exposures, with its chi-square test (approximate below a mean of about 5, common practice).
+///
+/// # Errors
+/// [`StatsError::TooFew`] below two counts; [`StatsError::NoVariation`] if all are 0.
+///
+/// ```
+/// use sayso_methods::stats::index_of_dispersion;
+/// let bursts = index_of_dispersion(&[0, 0, 9, 0, 8, 0, 0, 1])?;
+/// assert!(bursts.index > 4.0 && bursts.p_upper < 1e-4);
+/// # Ok::<(), sayso_methods::stats::StatsError>(())
+/// ```
+pub fn index_of_dispersion(counts: &[u64]) -> Result<Dispersion, StatsError> {
+    let n = counts.len();
+    if n < 2 {
+        return Err(StatsError::TooFew { what: "counts", needed: 2, got: n });
+    }
+    let mean = counts.iter().map(|c| *c as f64).sum::<f64>() / n as f64;
+    if mean == 0.0 {
+        return Err(StatsError::NoVariation("a series of zero counts"));
+    }
+    let squares: f64 = counts.iter().map(|c| (*c as f64 - mean).powi(2)).sum();
+    let chi2 = squares / mean;
+    let p_upper = chi_square_upper(chi2, (n - 1) as u64)?;
+    Ok(Dispersion { index: chi2 / (n - 1) as f64, p_upper, p_lower: 1.0 - p_upper, n })
+}
