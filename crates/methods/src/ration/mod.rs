@@ -1,1 +1,23 @@
 //! The day's food allowance and what is dangerous to eat.
+//!
+//! A starting point for healthy dogs and cats, never a diet: where the formula does not apply the answer is a
+//! [`Refusal`] that sends the person to a veterinarian, and an allowance they give can be typed in instead.
+
+mod aliases;
+mod allowance;
+mod energy;
+mod foods;
+mod hazards;
+mod left;
+mod pieces;
+mod wording;
+
+pub use allowance::{Allowance, Basis, Caution, Learner, day_allowance};
+pub use energy::{
+    FACTORS, Factor, INDIVIDUAL_SPREAD, KcalRange, Refusal, individual_range, life_stage_factor, resting_energy,
+    resting_energy_linear,
+};
+pub use foods::{FOODS, FoodEnergy, food_energy};
+pub use hazards::{Finding, FoodLevel, Forbidden, Match, RewardName, Verdict, look_up};
+pub use left::{Feed, Left, TeacherShare, left_today};
+pub use pieces::{PieceRefusal, RewardShare, Rewards, kcal_per_piece, rewards_of_day};

@@ -1,0 +1,129 @@
+//! The whole day's energy of one learner: typed in by a person who asked, or computed as resting energy x factor.
+//!
+//! Source: see `energy`. A typed-in allowance always wins over the formula.
+
+use super::energy::{KcalRange, Refusal, individual_range, life_stage_factor, resting_energy};
+use sayso_model::{Kcal, Kilograms, LifeStage, Species};
+
+/// What is known about a learner that the allowance depends on.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Learner {
+    /// Species.
+    pub species: Species,
+    /// Body weight; the target weight on a weight-loss plan.
+    pub weight: Option<Kilograms>,
+    /// Stage of life.
+    pub stage: Option<LifeStage>,
+    /// Allowance a veterinarian gave, if any; needed for species without a formula.
+    pub typed_in: Option<Kcal>,
+}
+
+/// Where an allowance comes from.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Basis {
+    /// Typed in; not checked.
+    TypedIn,
+    /// Resting energy times a factor.
+    Formula {
+        /// Resting energy, kcal a day.
+        resting: Kcal,
+        /// Factor of the life stage.
+        factor: f64,
+        /// How well sourced the factor is.
+        status: &'static str,
+    },
+}
+
+/// The day's whole energy.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Allowance {
+    /// Energy a day.
+    pub day: Kcal,
+    /// What individuals of this weight may need; none for a typed-in allowance.
+    pub range: Option<KcalRange>,
+    /// Where the figure comes from.
+    pub basis: Basis,
+    /// What to say beside the figure.
+    pub cautions: Vec<Caution>,
+}
+
+/// Something to say beside a figure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Caution {
+    /// Always, for a computed figure.
+    StartingPoint,
+    /// Puppy or kitten.
+    Growing,
+    /// On a weight-loss plan.
+    WeightLoss,
+    /// The person typed the figure in.
+    TypedIn,
+}
+
+impl Caution {
+    /// The caution in words.
+    pub const fn text(self) -> &'static str {
+        match self {
+            Self::StartingPoint => {
+                "A starting point for a healthy animal: individuals of one weight need up to three times as much as others. Watch body condition and ask a veterinarian."
+            }
+            Self::Growing => {
+                "A growing animal's need changes from week to week: weigh often, use its own food as reward where you can, and ask a veterinarian."
+            }
+            Self::WeightLoss => {
+                "Computed on the target weight. Weight loss needs a veterinarian's plan; in cats, eating too little is itself dangerous."
+            }
+            Self::TypedIn => "Typed in, not checked by this program: it stands as the veterinarian gave it.",
+        }
+    }
+}
+
+/// The day's energy of a learner.
+///
+/// # Errors
+/// A [`Refusal`] where nothing is typed in and the formula does not apply or lacks the weight or the life stage.
+///
+/// ```
+/// use sayso_methods::ration::{Learner, day_allowance};
+/// use sayso_model::{Kilograms, LifeStage, Species};
+/// let dog = Learner {
+///     species: Species::Dog,
+///     weight: Some(Kilograms::new(22.0)?),
+///     stage: Some(LifeStage::NeuteredAdult),
+///     typed_in: None,
+/// };
+/// assert!((day_allowance(&dog)?.day.get() - 1137.72).abs() < 0.01);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn day_allowance(learner: &Learner) -> Result<Allowance, Refusal> {
+    let cautions = stage_caution(learner.stage);
+    if let Some(day) = learner.typed_in {
+        return Ok(Allowance {
+            day,
+            range: None,
+            basis: Basis::TypedIn,
+            cautions: cautions.into_iter().chain([Caution::TypedIn]).collect(),
+        });
+    }
+    // The species first: asking for a weight that would then be refused helps nobody.
+    if !matches!(learner.species, Species::Dog | Species::Cat) {
+        return Err(Refusal::NoFormula(learner.species));
+    }
+    let resting = resting_energy(learner.species, learner.weight.ok_or(Refusal::NoWeight)?)?;
+    let factor = life_stage_factor(learner.species, learner.stage.ok_or(Refusal::NoStage)?)?;
+    let day = Kcal::clamped(resting.get() * factor.times);
+    Ok(Allowance {
+        day,
+        range: Some(individual_range(day)),
+        basis: Basis::Formula { resting, factor: factor.times, status: factor.status },
+        cautions: cautions.into_iter().chain([Caution::StartingPoint]).collect(),
+    })
+}
+
+const fn stage_caution(stage: Option<LifeStage>) -> Option<Caution> {
+    match stage {
+        Some(LifeStage::PuppyUnder4Months | LifeStage::PuppyOver4Months | LifeStage::Kitten) => Some(Caution::Growing),
+        Some(LifeStage::WeightLoss) => Some(Caution::WeightLoss),
+        _ => None,
+    }
+}

@@ -1,0 +1,196 @@
+//! The day's food allowance against reference values (tests/reference/ration.json), and under absurd input.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use proptest::prelude::*;
+use sayso_methods::ration::*;
+use sayso_model::{Grams, Kcal, Kilograms, LifeStage, Species};
+use serde_json::Value;
+
+fn reference() -> Value {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/reference/ration.json");
+    serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap()
+}
+
+// Any animal the program has no entry for is `Other`, as in the program.
+fn species(name: &str) -> Species {
+    Species::ALL.into_iter().find(|s| s.name() == name).unwrap_or(Species::Other)
+}
+
+fn number(value: &Value) -> f64 {
+    value.as_f64().unwrap_or_else(|| panic!("a number, not {value}"))
+}
+
+fn close(name: &str, found: f64, expected: &Value, tolerance: f64) {
+    let expected = number(expected);
+    assert!((found - expected).abs() <= tolerance, "{name}: {found}, expected {expected}");
+}
+
+fn kg(input: &Value) -> Kilograms {
+    Kilograms::new(number(&input["kg"])).unwrap()
+}
+
+#[test]
+fn every_reference_case_holds() {
+    let reference = reference();
+    let cases = reference["cases"].as_array().unwrap();
+    assert!(!cases.is_empty());
+    for case in cases {
+        let (name, input, expected) = (case["name"].as_str().unwrap(), &case["input"], &case["expected"]);
+        let tolerance = case["tolerance"].as_f64().unwrap_or(0.0);
+        if name.starts_with("resting energy") {
+            let kcal = resting_energy(species(input["species"].as_str().unwrap()), kg(input)).unwrap();
+            close(name, kcal.get(), &expected["kcal_per_day"], tolerance);
+        } else if name.starts_with("linear form") {
+            close(name, resting_energy_linear(kg(input)).unwrap().get(), &expected["kcal_per_day"], tolerance);
+        } else if name.starts_with("life-stage factors") {
+            factors_match(name, expected, tolerance);
+        } else if name.starts_with("pieces a day") {
+            let resting = resting_energy(species(input["species"].as_str().unwrap()), kg(input)).unwrap();
+            let day = Kcal::new(resting.get() * number(&input["factor"])).unwrap();
+            close(name, day.get(), &expected["day_kcal"], tolerance);
+            let share = RewardShare::new(number(&input["share"])).unwrap();
+            let rewards = rewards_of_day(day, share, Kcal::new(number(&input["kcal_per_piece"])).unwrap()).unwrap();
+            close(name, rewards.budget.get(), &expected["reward_kcal"], tolerance);
+            assert_eq!(u64::from(rewards.pieces), expected["pieces"].as_u64().unwrap(), "{name}");
+        } else if name == "no formula" {
+            for other in input["species"].as_array().unwrap() {
+                refused_but_typed_in_accepted(species(other.as_str().unwrap()));
+            }
+        } else if name.starts_with("kcal per gram") {
+            let table = expected.as_object().unwrap();
+            for (food, value) in table {
+                let found = food_energy(food).unwrap_or_else(|| panic!("no figure for {food}"));
+                close(food, found.kcal_per_gram, value, tolerance);
+            }
+            assert_eq!(FOODS.len(), table.len(), "a food without a reference value");
+        } else {
+            panic!("a case nobody checks: {name}");
+        }
+    }
+}
+
+fn factors_match(name: &str, expected: &Value, tolerance: f64) {
+    let mut seen = 0;
+    for (animal, stages) in expected.as_object().unwrap() {
+        for (stage, times) in stages.as_object().unwrap() {
+            let stage = LifeStage::ALL.into_iter().find(|s| s.name() == stage).unwrap_or_else(|| panic!("{stage}"));
+            close(name, life_stage_factor(species(animal), stage).unwrap().times, times, tolerance);
+            seen += 1;
+        }
+    }
+    assert_eq!(seen, FACTORS.len(), "a factor without a reference value");
+}
+
+fn refused_but_typed_in_accepted(species: Species) {
+    let mut learner =
+        Learner { species, weight: Kilograms::new(4.0).ok(), stage: Some(LifeStage::NeuteredAdult), typed_in: None };
+    assert_eq!(day_allowance(&learner), Err(Refusal::NoFormula(species)));
+    assert!(Refusal::NoFormula(species).to_string().contains("ask a veterinarian"));
+    learner.typed_in = Kcal::new(120.0).ok();
+    let allowance = day_allowance(&learner).unwrap();
+    assert_eq!((allowance.day.get(), allowance.basis, allowance.range), (120.0, Basis::TypedIn, None));
+    assert!(allowance.cautions.contains(&Caution::TypedIn));
+}
+
+#[test]
+fn the_range_is_threefold_and_holds_the_figure() {
+    let range = individual_range(Kcal::new(900.0).unwrap());
+    assert!(range.low < 900.0 && 900.0 < range.high);
+    assert!((range.high / range.low - 3.0).abs() < 1e-12);
+}
+
+#[test]
+fn the_linear_form_ends_at_its_stated_bounds() {
+    for (kg, holds) in [(2.0, false), (2.01, true), (44.99, true), (45.0, false), (0.01, false), (1500.0, false)] {
+        assert_eq!(resting_energy_linear(Kilograms::new(kg).unwrap()).is_ok(), holds, "{kg}");
+    }
+}
+
+#[test]
+fn growing_and_slimming_animals_carry_their_caution() {
+    let cat =
+        |stage| Learner { species: Species::Cat, weight: Kilograms::new(2.0).ok(), stage: Some(stage), typed_in: None };
+    assert!(day_allowance(&cat(LifeStage::Kitten)).unwrap().cautions.contains(&Caution::Growing));
+    assert!(day_allowance(&cat(LifeStage::WeightLoss)).unwrap().cautions.contains(&Caution::WeightLoss));
+    assert!(matches!(day_allowance(&cat(LifeStage::PuppyOver4Months)), Err(Refusal::Stage { .. })));
+}
+
+#[test]
+fn the_running_total_is_over_everyone_and_says_by_how_much_it_is_over() {
+    let piece = Kcal::new(3.5).unwrap();
+    let mut feeds: Vec<Feed<u8>> = (0..32).map(|i| Feed { teacher: Some(i % 2), kcal: Some(piece) }).collect();
+    let budget = Kcal::new(113.772).unwrap();
+    let left = left_today(budget, &feeds);
+    assert_eq!((left.pieces(piece).unwrap(), left.over_by_kcal, left.n), (0, 0.0, 32));
+    assert!(left.left_kcal > 1.0);
+    assert_eq!(left.by_teacher.iter().map(|t| t.n).collect::<Vec<_>>(), [16, 16]);
+    feeds.push(Feed { teacher: None, kcal: Some(piece) });
+    feeds.push(Feed { teacher: None, kcal: None });
+    let over = left_today(budget, &feeds);
+    assert!((over.over_by_kcal - (33.0 * 3.5 - 113.772)).abs() < 1e-9);
+    assert_eq!((over.left_kcal, over.unknown), (0.0, 1));
+    let none = left_today::<u8>(budget, &[]);
+    assert_eq!((none.n, none.pieces(piece).unwrap()), (0, 32));
+}
+
+#[test]
+fn exact_multiples_lose_no_piece_to_rounding() {
+    for pieces in 1..=300_u32 {
+        for kcal in [0.1, 0.3, 0.7, 1.1, 3.3] {
+            let day = Kcal::new(f64::from(pieces) * kcal * 10.0).unwrap();
+            assert_eq!(
+                rewards_of_day(day, RewardShare::MOST, Kcal::new(kcal).unwrap()).unwrap().pieces,
+                pieces,
+                "{kcal}"
+            );
+        }
+    }
+}
+
+proptest! {
+    #[test]
+    fn any_weight_gives_a_figure_or_a_refusal(kg in 0.005_f64..1500.0, which in 0..5_usize, stage in 0..7_usize) {
+        let learner = Learner {
+            species: Species::ALL[which],
+            weight: Kilograms::new(kg).ok(),
+            stage: Some(LifeStage::ALL[stage]),
+            typed_in: None,
+        };
+        match day_allowance(&learner) {
+            Ok(found) => prop_assert!(found.day.get() > 0.0 && found.range.is_some()),
+            Err(refusal) => prop_assert!(!refusal.to_string().is_empty()),
+        }
+    }
+
+    #[test]
+    fn any_share_and_piece_give_a_count_within_the_budget_or_a_refusal(day in 0.0_f64..20_000.0, share in any::<f64>(), piece in 0.0_f64..20_000.0) {
+        let piece = Kcal::new(piece).unwrap();
+        match RewardShare::new(share) {
+            Ok(share) => match rewards_of_day(Kcal::new(day).unwrap(), share, piece) {
+                Ok(r) => prop_assert!(f64::from(r.pieces) * piece.get() <= r.budget.get() * (1.0 + 1e-9)),
+                Err(refusal) => prop_assert_eq!(refusal, PieceRefusal::NoEnergy),
+            },
+            Err(_) => prop_assert!(!(share > 0.0 && share <= 0.1)),
+        }
+    }
+
+    #[test]
+    fn any_energy_a_gram_gives_a_piece_or_a_refusal(grams in 0.0_f64..20_000.0, per_gram in any::<f64>()) {
+        if let Ok(kcal) = kcal_per_piece(Grams::new(grams).unwrap(), per_gram) {
+            prop_assert!(kcal.get() > 0.0);
+        }
+    }
+
+    #[test]
+    fn any_text_can_be_looked_up(text in ".{0,60}", which in 0..5_usize) {
+        let verdict = look_up(Species::ALL[which], &text);
+        prop_assert!(verdict.level().is_none() || !verdict.findings.is_empty());
+    }
+
+    #[test]
+    fn a_listed_food_is_found_in_any_company(before in "[a-z]{3,8}", after in "[a-z]{3,8}") {
+        prop_assume!(after != "free" && !["non", "without"].contains(&before.as_str()));
+        let text = format!("{before} chocolate {after}");
+        prop_assert_eq!(look_up(Species::Dog, &text).level(), Some(FoodLevel::Never));
+    }
+}
