@@ -1,1 +1,15 @@
-//! placeholder
+//! What to do next: pure functions from a story and a moment to advice, each with its evidence.
+//!
+//! Knows nothing of storage or pages. Welfare outranks every other advice. It never says that an animal does not understand.
+
+pub mod advice;
+pub mod days;
+pub mod estimate;
+pub mod evidence;
+pub mod observe;
+pub mod ration;
+pub mod stages;
+pub mod welfare;
+
+pub use advice::{Advice, Reason, Sure, Topic};
+pub use estimate::{Estimate, Unit};

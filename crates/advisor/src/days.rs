@@ -1,0 +1,202 @@
+//! Days: what happened when. Counts by day and hour with exact intervals, joining over weeks, latency under a fixed wait.
+
+use crate::estimate::{Estimate, LEVEL, Unit, median};
+use crate::observe::{Answered, answered, by_day, by_hour, hours_of_exposure, own_presses, showings, since};
+use sayso_methods::stats::Count;
+use sayso_model::{Answer, Day, LearnerId, Moment, Session, Story, WordId};
+use serde::Serialize;
+use std::collections::BTreeMap;
+
+/// One local hour of the day.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
+pub struct Hour {
+    /// 0 to 23.
+    pub hour: u8,
+    /// Own presses in it.
+    pub presses: usize,
+    /// Own presses a day in this hour, with the exact interval (Garwood 1936).
+    pub per_day: Estimate,
+}
+
+/// One household day.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+pub struct DayRow {
+    /// The day.
+    pub day: Day,
+    /// Showings by word.
+    pub showings: BTreeMap<WordId, usize>,
+    /// The learner's own presses by word.
+    pub presses: BTreeMap<WordId, usize>,
+    /// Sessions begun.
+    pub sessions: usize,
+    /// Sessions joined.
+    pub joined: usize,
+}
+
+impl DayRow {
+    /// All showings of the day.
+    #[must_use]
+    pub fn all_showings(&self) -> usize {
+        self.showings.values().sum()
+    }
+    /// All own presses of the day.
+    #[must_use]
+    pub fn all_presses(&self) -> usize {
+        self.presses.values().sum()
+    }
+}
+
+/// One week (seven household days, the last one ending today).
+#[derive(Clone, PartialEq, Debug, Serialize)]
+pub struct Week {
+    /// Its first day.
+    pub first: Day,
+    /// Share of sessions the learner joined.
+    pub joining: Estimate,
+    /// Seconds from the teacher's press to the delivery: the middle value.
+    pub delay: Estimate,
+    /// Showings.
+    pub showings: usize,
+    /// Own presses a day.
+    pub presses: Estimate,
+}
+
+/// Answers to own presses.
+#[derive(Clone, Copy, PartialEq, Eq, Default, Debug, Serialize)]
+pub struct Answers {
+    /// Given.
+    pub given: usize,
+    /// Partly given.
+    pub partly: usize,
+    /// Not now.
+    pub declined: usize,
+    /// Another thing offered.
+    pub alternative: usize,
+    /// Missed, or no answer recorded.
+    pub missed: usize,
+}
+
+/// Everything the Days page shows.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+pub struct Days {
+    /// One row a day, oldest first, days without events included.
+    pub days: Vec<DayRow>,
+    /// Own presses by local hour over those days.
+    pub hours: Vec<Hour>,
+    /// Weeks, oldest first.
+    pub weeks: Vec<Week>,
+    /// Answers to own presses over those days.
+    pub answers: Answers,
+}
+
+/// The last `length` household days up to `now`, today included.
+#[must_use]
+pub fn days(story: &Story, learner: LearnerId, now: Moment, length: u16) -> Days {
+    let zone = story.zone();
+    let length = i32::from(length.max(1));
+    let from = since(now, length, &zone);
+    let all: Vec<Answered<'_>> =
+        answered(story, learner).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
+    let (own, shown) = (own_presses(&all, None), showings(&all, None));
+    let sessions = story.sessions(learner);
+    let sessions: Vec<&Session<'_>> = sessions.iter().filter(|s| s.start.at() >= from && s.start.at() <= now).collect();
+
+    let mut rows: Vec<DayRow> = (0..length)
+        .map(|i| DayRow {
+            day: from.day(&zone).plus(i),
+            showings: BTreeMap::new(),
+            presses: BTreeMap::new(),
+            sessions: 0,
+            joined: 0,
+        })
+        .collect();
+    let row_of = |at: Moment| usize::try_from(at.day(&zone).days_since(from.day(&zone))).ok();
+    for a in &shown {
+        if let Some(row) = row_of(a.press.at()).and_then(|i| rows.get_mut(i)) {
+            *row.showings.entry(a.press.part.word).or_insert(0) += 1;
+        }
+    }
+    for a in &own {
+        if let Some(row) = row_of(a.press.at()).and_then(|i| rows.get_mut(i)) {
+            *row.presses.entry(a.press.part.word).or_insert(0) += 1;
+        }
+    }
+    for s in &sessions {
+        if let Some(row) = row_of(s.start.at()).and_then(|i| rows.get_mut(i)) {
+            row.sessions += 1;
+            row.joined += usize::from(s.joined());
+        }
+    }
+    let first_known = by_day(all.iter().map(|a| a.press.at()), &zone).into_keys().next();
+    let watched_from = first_known.map_or(from, |d| d.start(&zone).max(from));
+    Days {
+        hours: hours(&own, watched_from, now, &zone),
+        weeks: weeks(&all, &sessions, from, now, &zone),
+        answers: answers(&own),
+        days: rows,
+    }
+}
+
+fn hours(own: &[Answered<'_>], from: Moment, now: Moment, zone: &sayso_model::Zone) -> Vec<Hour> {
+    let counts = by_hour(own.iter().map(|a| a.press.at()), zone);
+    let exposure = hours_of_exposure(from, now, zone);
+    (0..24_u8)
+        .map(|hour| {
+            let (presses, hours) = (counts[usize::from(hour)], exposure[usize::from(hour)]);
+            let per_day = Count::new(presses as u64, hours).map_or(Estimate::unknown(Unit::PerDay), |c| {
+                Estimate::with(c.rate(), c.interval(LEVEL), presses, Unit::PerDay)
+            });
+            Hour { hour, presses, per_day }
+        })
+        .collect()
+}
+
+fn weeks(
+    all: &[Answered<'_>],
+    sessions: &[&Session<'_>],
+    from: Moment,
+    now: Moment,
+    zone: &sayso_model::Zone,
+) -> Vec<Week> {
+    let mut weeks = Vec::new();
+    let mut last = now.day(zone);
+    while last.plus(1).start(zone) > from {
+        let first = last.plus(-6);
+        let (begin, end) = (first.start(zone), last.plus(1).start(zone));
+        let inside = |at: Moment| at >= begin && at < end;
+        let week: Vec<Answered<'_>> = all.iter().filter(|a| inside(a.press.at())).copied().collect();
+        let shown = showings(&week, None);
+        let begun: Vec<_> = sessions.iter().filter(|s| inside(s.start.at())).collect();
+        let delays: Vec<f64> = shown.iter().filter_map(Answered::delay_s).collect();
+        let own = own_presses(&week, None).len();
+        let length = now.min(end).seconds_since(begin) / 86_400.0;
+        weeks.push(Week {
+            first,
+            joining: Estimate::share(begun.iter().filter(|s| s.joined()).count(), begun.len()),
+            delay: median(&delays, Unit::Seconds),
+            showings: shown.len(),
+            presses: Count::new(own as u64, length).map_or(Estimate::unknown(Unit::PerDay), |c| {
+                Estimate::with(c.rate(), c.interval(LEVEL), own, Unit::PerDay)
+            }),
+        });
+        last = first.plus(-1);
+    }
+    weeks.reverse();
+    weeks
+}
+
+/// Counts the answers to some presses.
+#[must_use]
+pub fn answers(own: &[Answered<'_>]) -> Answers {
+    let mut counts = Answers::default();
+    for a in own {
+        match a.delivery.map(|d| d.part.answer) {
+            Some(Answer::Given) => counts.given += 1,
+            Some(Answer::Partly) => counts.partly += 1,
+            Some(Answer::Declined) => counts.declined += 1,
+            Some(Answer::Alternative) => counts.alternative += 1,
+            Some(Answer::Missed) | None => counts.missed += 1,
+        }
+    }
+    counts
+}

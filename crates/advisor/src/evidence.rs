@@ -1,0 +1,219 @@
+//! The evidence for one word: showings, invitations, latency, answers and what followed, each figure with its band and count.
+
+use crate::days::{Answers, answers};
+use crate::estimate::{Estimate, LEVEL, Unit};
+use crate::observe::{Answered, answered, by_day, invitations, own_presses, showings};
+use crate::stages::{Standing, standings};
+use sayso_methods::learning::curve::{CurveSettings, LearningCurve, learning_curve};
+use sayso_methods::learning::latency::{SurvivalCurve, Wait, kaplan_meier};
+use sayso_methods::stats::{Tail, TwoByTwo};
+use sayso_model::{Accident, Day, LearnerId, Moment, Story, Then, WordId};
+use std::collections::BTreeMap;
+
+/// What came of the invitations of one word.
+#[derive(Clone, Copy, PartialEq, Eq, Default, Debug)]
+pub struct InvitationCounts {
+    /// It joined and took the thing when given: these can say something.
+    pub usable: usize,
+    /// Of those, pressed within the wait.
+    pub pressed: usize,
+    /// Of those, answered in its own way.
+    pub without_button: usize,
+    /// It left, had not joined, or did not take the thing.
+    pub not_wanted: usize,
+    /// It asked for something else.
+    pub asked_other: usize,
+    /// Not recorded whether it took the thing.
+    pub unrecorded: usize,
+}
+
+/// What the learner did after one kind of outcome.
+#[derive(Clone, Copy, PartialEq, Eq, Default, Debug)]
+pub struct After {
+    /// Took it.
+    pub took: usize,
+    /// Did not care.
+    pub ignored: usize,
+    /// Went away.
+    pub left: usize,
+    /// Pressed again.
+    pub pressed_again: usize,
+    /// Not recorded.
+    pub unrecorded: usize,
+}
+
+impl After {
+    fn add(&mut self, then: Option<Then>) {
+        match then {
+            Some(Then::Took) => self.took += 1,
+            Some(Then::Ignored) => self.ignored += 1,
+            Some(Then::Left) => self.left += 1,
+            Some(Then::PressedAgain) => self.pressed_again += 1,
+            None => self.unrecorded += 1,
+        }
+    }
+
+    /// Outcomes that were seen.
+    #[must_use]
+    pub const fn seen(&self) -> usize {
+        self.took + self.ignored + self.left + self.pressed_again
+    }
+}
+
+/// Whether what is given after this word is taken more often than after the others.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Uptake {
+    /// Share taken of what was given for this word.
+    pub this: Estimate,
+    /// Share taken of what was given for the other words.
+    pub others: Estimate,
+    /// Fisher's exact test, two-sided; none where a row is empty.
+    pub p: Option<f64>,
+}
+
+/// Everything the Evidence page shows of one word.
+#[derive(Clone, Debug)]
+pub struct Evidence {
+    /// Where the word stands.
+    pub standing: Standing,
+    /// Showings by day.
+    pub showings_by_day: BTreeMap<Day, usize>,
+    /// Own presses by day.
+    pub presses_by_day: BTreeMap<Day, usize>,
+    /// Invitations sorted by what they can say.
+    pub invitations: InvitationCounts,
+    /// Probability of pressing when invited and wanting, with its band; or why there is none.
+    pub curve: Result<LearningCurve, String>,
+    /// Dates of the trials of the curve.
+    pub curve_days: Vec<Day>,
+    /// Time to press under the fixed wait, those without a press censored at its end; or why there is none.
+    pub latency: Result<SurvivalCurve, String>,
+    /// Median seconds to press.
+    pub latency_median: Estimate,
+    /// Answers given to own presses.
+    pub answers: Answers,
+    /// What it did after the thing was given.
+    pub after_given: After,
+    /// What it did after "not now" or an alternative.
+    pub after_declined: After,
+    /// Taken more often than after other words?
+    pub uptake: Uptake,
+    /// Share of own presses that looked like a stumble, of those somebody judged.
+    pub stumbles: Estimate,
+    /// One plain sentence.
+    pub sentence: String,
+    /// Other explanations that the records cannot rule out.
+    pub rivals: Vec<&'static str>,
+}
+
+/// The evidence for one active word of this animal; none where it has no such word.
+#[must_use]
+pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) -> Option<Evidence> {
+    let standing = standings(story, learner, now).into_iter().find(|s| s.word == word)?;
+    let zone = story.zone();
+    let all: Vec<Answered<'_>> = answered(story, learner).into_iter().filter(|a| a.press.at() <= now).collect();
+    let (shown, own) = (showings(&all, Some(word)), own_presses(&all, Some(word)));
+    let asked = invitations(story, learner, word);
+    let counts = InvitationCounts {
+        usable: asked.usable.len(),
+        pressed: asked.usable.iter().filter(|u| u.pressed).count(),
+        without_button: asked.without_button,
+        not_wanted: asked.not_wanted,
+        asked_other: asked.asked_other,
+        unrecorded: asked.unrecorded,
+    };
+    let trials: Vec<Option<bool>> = asked.usable.iter().map(|u| Some(u.pressed)).collect();
+    let waits: Vec<Wait> =
+        asked.usable.iter().map(|u| if u.pressed { Wait::ended(u.seconds) } else { Wait::open(u.seconds) }).collect();
+    let latency = kaplan_meier(&waits, LEVEL).map_err(|e| e.to_string());
+    let (mut after_given, mut after_declined) = (After::default(), After::default());
+    for a in &own {
+        if let Some(d) = a.delivery {
+            let after = if a.given() { &mut after_given } else { &mut after_declined };
+            after.add(d.part.then);
+        }
+    }
+    let judged = own.iter().filter(|a| a.press.part.accident != Accident::Unsure).count();
+    let stumbled = own.iter().filter(|a| a.press.part.accident == Accident::Likely).count();
+    Some(Evidence {
+        showings_by_day: by_day(shown.iter().map(|a| a.press.at()), &zone),
+        presses_by_day: by_day(own.iter().map(|a| a.press.at()), &zone),
+        curve: learning_curve(&trials, chance(story, learner), &CurveSettings::default()).map_err(|e| e.to_string()),
+        curve_days: asked.usable.iter().map(|u| u.invitation.at().day(&zone)).collect(),
+        latency_median: median_latency(latency.as_ref().ok()),
+        latency,
+        answers: answers(&own),
+        uptake: uptake(&all, word),
+        stumbles: Estimate::share(stumbled, judged),
+        sentence: sentence(&standing, counts),
+        rivals: rivals(story, learner, word),
+        after_given,
+        after_declined,
+        invitations: counts,
+        standing,
+    })
+}
+
+/// Chance of hitting the invited word: one over the words on the board, at most one half.
+fn chance(story: &Story, learner: LearnerId) -> f64 {
+    #[allow(clippy::cast_precision_loss)]
+    let words = story.words_of(learner).len().max(2) as f64;
+    1.0 / words
+}
+
+fn median_latency(curve: Option<&SurvivalCurve>) -> Estimate {
+    let Some(curve) = curve else { return Estimate::unknown(Unit::Seconds) };
+    let interval = curve.median_interval();
+    Estimate { value: curve.median(), low: interval.low, high: interval.high, n: curve.n, unit: Unit::Seconds }
+}
+
+fn uptake(all: &[Answered<'_>], word: WordId) -> Uptake {
+    let given: Vec<_> = own_presses(all, None).into_iter().filter(Answered::given).collect();
+    let row = |this: bool| {
+        let then: Vec<Then> = given
+            .iter()
+            .filter(|a| (a.press.part.word == word) == this)
+            .filter_map(|a| a.delivery.and_then(|d| d.part.then))
+            .collect();
+        (then.iter().filter(|t| **t == Then::Took).count(), then.len())
+    };
+    let ((took, n), (others_took, others_n)) = (row(true), row(false));
+    let table = TwoByTwo([[took as u64, (n - took) as u64], [others_took as u64, (others_n - others_took) as u64]]);
+    let p = (n > 0 && others_n > 0).then(|| table.fisher(Tail::TwoSided).ok().map(|t| t.p)).flatten();
+    Uptake { this: Estimate::share(took, n), others: Estimate::share(others_took, others_n), p }
+}
+
+fn sentence(standing: &Standing, counts: InvitationCounts) -> String {
+    let says = &standing.says;
+    if counts.usable == 0 && standing.own_presses == 0 {
+        return format!(
+            "Shown {} times; nothing can be said yet about what \u{201c}{says}\u{201d} means to the learner (n = 0).",
+            standing.showings
+        );
+    }
+    if counts.usable == 0 {
+        return format!(
+            "It pressed \u{201c}{says}\u{201d} {} times on its own in four weeks; without invitations or a check, that alone does not say what the word means to it.",
+            standing.own_presses
+        );
+    }
+    format!(
+        "Invited when it wanted the thing, it pressed \u{201c}{says}\u{201d} {} of {} times: {}.",
+        counts.pressed, counts.usable, standing.response
+    )
+}
+
+/// Rival explanations that only a planned check can rule out.
+fn rivals(story: &Story, learner: LearnerId, word: WordId) -> Vec<&'static str> {
+    let blind = story.of::<sayso_model::ProbeTrial>(learner).any(|t| t.part.target == word && t.part.blind);
+    let mut rivals = Vec::new();
+    if !blind {
+        rivals.push("cueing: a person who knows the answer may have given it away (no blind check yet)");
+        rivals.push("wishful scoring: the same people showed, answered and wrote it down");
+    }
+    let moved = story.everyones::<sayso_model::BoardLayout>().count() > 1;
+    if !moved {
+        rivals.push("place habit: the button has not been moved, so place and word cannot be told apart");
+    }
+    rivals
+}

@@ -1,0 +1,200 @@
+//! What the methods need, taken out of a story: showings, requests, usable invitations, days.
+
+use sayso_model::{
+    Answer, Day, Delivery, Fact, Invitation, InvitationResult, LearnerId, Moment, Press, PressedBy, Session, SessionId,
+    Story, TeacherId, WordId, Zone,
+};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// A delivery that names no press answers the last unanswered press of its word within this many seconds.
+const ANSWERS_WITHIN_S: f64 = 120.0;
+
+/// A press and how it was answered.
+#[derive(Clone, Copy, Debug)]
+pub struct Answered<'a> {
+    /// The press.
+    pub press: Fact<'a, Press>,
+    /// Its answer, if recorded.
+    pub delivery: Option<Fact<'a, Delivery>>,
+}
+
+impl Answered<'_> {
+    /// Seconds from press to delivery: as measured by the person, else from the two times.
+    #[must_use]
+    pub fn delay_s(&self) -> Option<f64> {
+        let delivery = self.delivery?;
+        let between = delivery.at().seconds_since(self.press.at());
+        delivery.part.delay_s.map(|s| s.get()).or_else(|| (0.0..=600.0).contains(&between).then_some(between))
+    }
+
+    /// Whether something was given in answer.
+    #[must_use]
+    pub fn given(&self) -> bool {
+        self.delivery.is_some_and(|d| matches!(d.part.answer, Answer::Given | Answer::Partly))
+    }
+}
+
+/// Every press of one animal's story with its answer, by time.
+#[must_use]
+pub fn answered(story: &Story, learner: LearnerId) -> Vec<Answered<'_>> {
+    let mut all: Vec<Answered<'_>> =
+        story.of::<Press>(learner).map(|press| Answered { press, delivery: None }).collect();
+    let index: BTreeMap<_, usize> = all.iter().enumerate().map(|(i, a)| (a.press.id(), i)).collect();
+    let mut loose = Vec::new();
+    for delivery in story.of::<Delivery>(learner) {
+        match delivery.part.answers.map(|id| index.get(&id)) {
+            Some(Some(&i)) => all[i].delivery = all[i].delivery.or(Some(delivery)),
+            Some(None) => {}
+            None => loose.push(delivery),
+        }
+    }
+    for delivery in loose {
+        let upto = all.partition_point(|a| a.press.at() <= delivery.at());
+        let found = all[..upto]
+            .iter_mut()
+            .rev()
+            .take_while(|a| delivery.at().seconds_since(a.press.at()) <= ANSWERS_WITHIN_S)
+            .find(|a| a.delivery.is_none() && a.press.part.word == delivery.part.word);
+        if let Some(a) = found {
+            a.delivery = Some(delivery);
+        }
+    }
+    all
+}
+
+/// Showings: a teacher's own presses followed by their delivery.
+#[must_use]
+pub fn showings<'a>(answered: &[Answered<'a>], word: Option<WordId>) -> Vec<Answered<'a>> {
+    answered
+        .iter()
+        .filter(|a| a.press.part.by == PressedBy::Teacher && a.given())
+        .filter(|a| word.is_none_or(|w| a.press.part.word == w))
+        .copied()
+        .collect()
+}
+
+/// The learner's own presses, in or out of sessions, by accident or not.
+#[must_use]
+pub fn own_presses<'a>(answered: &[Answered<'a>], word: Option<WordId>) -> Vec<Answered<'a>> {
+    answered
+        .iter()
+        .filter(|a| a.press.part.by == PressedBy::Learner)
+        .filter(|a| word.is_none_or(|w| a.press.part.word == w))
+        .copied()
+        .collect()
+}
+
+/// An invitation that can say something about understanding: the learner was there and wanted the thing.
+#[derive(Clone, Copy, Debug)]
+pub struct Usable<'a> {
+    /// The invitation.
+    pub invitation: Fact<'a, Invitation>,
+    /// Whether the invited word was pressed within the wait.
+    pub pressed: bool,
+    /// Seconds to the press, or to the end of watching.
+    pub seconds: f64,
+}
+
+/// Invitations of one word split by whether they can say anything.
+#[derive(Clone, Debug, Default)]
+pub struct Invitations<'a> {
+    /// Those that can.
+    pub usable: Vec<Usable<'a>>,
+    /// The learner left, had not joined, or did not take the thing when it was given: it did not want it then.
+    pub not_wanted: usize,
+    /// It pressed another word: it asked for something else.
+    pub asked_other: usize,
+    /// It answered in its own way: it wanted the thing and said so without a button.
+    pub without_button: usize,
+    /// Not recorded whether it took the thing.
+    pub unrecorded: usize,
+}
+
+impl Invitations<'_> {
+    /// All invitations of the word.
+    #[must_use]
+    pub fn total(&self) -> usize {
+        self.usable.len() + self.not_wanted + self.asked_other + self.unrecorded
+    }
+}
+
+/// Sorts the invitations of one word. Not pressing is never scored as not knowing: only invitations in which the
+/// learner had joined (where it was a session) and took the thing when it was given count, pressed or not.
+#[must_use]
+pub fn invitations<'a>(story: &'a Story, learner: LearnerId, word: WordId) -> Invitations<'a> {
+    let joined: BTreeSet<SessionId> = story.sessions(learner).iter().filter(|s| s.joined()).map(Session::id).collect();
+    let mut sorted = Invitations::default();
+    for invitation in story.of::<Invitation>(learner).filter(|i| i.part.word == word) {
+        let part = invitation.part;
+        let (pressed, seconds) = match part.result {
+            InvitationResult::Left { .. } => {
+                sorted.not_wanted += 1;
+                continue;
+            }
+            InvitationResult::Pressed { word: pressed, .. } if pressed != word => {
+                sorted.asked_other += 1;
+                continue;
+            }
+            InvitationResult::Pressed { after_s, .. } => (true, after_s.get()),
+            InvitationResult::NothingByWait => (false, part.wait_s.get()),
+            InvitationResult::WithoutButton { after_s } => {
+                (false, after_s.unwrap_or(part.wait_s).get().min(part.wait_s.get()))
+            }
+        };
+        match part.took {
+            _ if part.session.is_some_and(|s| !joined.contains(&s)) => sorted.not_wanted += 1,
+            Some(true) => {
+                sorted.without_button += usize::from(matches!(part.result, InvitationResult::WithoutButton { .. }));
+                sorted.usable.push(Usable { invitation, pressed, seconds });
+            }
+            Some(false) => sorted.not_wanted += 1,
+            None => sorted.unrecorded += 1,
+        }
+    }
+    sorted
+}
+
+/// Counts by household day, days without any being absent.
+#[must_use]
+pub fn by_day(moments: impl IntoIterator<Item = Moment>, zone: &Zone) -> BTreeMap<Day, usize> {
+    let mut days = BTreeMap::new();
+    for at in moments {
+        *days.entry(at.day(zone)).or_insert(0) += 1;
+    }
+    days
+}
+
+/// Counts by local hour, 0 to 23.
+#[must_use]
+pub fn by_hour(moments: impl IntoIterator<Item = Moment>, zone: &Zone) -> [usize; 24] {
+    let mut hours = [0; 24];
+    for at in moments {
+        hours[usize::from(at.hour(zone)).min(23)] += 1;
+    }
+    hours
+}
+
+/// Hours of watching in each local hour of the day, from the day of `from` to `to`; days of 23 and 25 hours count as such.
+#[must_use]
+pub fn hours_of_exposure(from: Moment, to: Moment, zone: &Zone) -> [f64; 24] {
+    let mut hours = [0.0; 24];
+    let quarter = 900.0;
+    let mut at = from.day(zone).start(zone);
+    while at < to {
+        hours[usize::from(at.hour(zone)).min(23)] += to.seconds_since(at).min(quarter) / 3600.0;
+        at = at.plus_seconds(quarter);
+    }
+    hours
+}
+
+/// The people behind some presses.
+#[must_use]
+pub fn people(answered: &[Answered<'_>]) -> BTreeSet<TeacherId> {
+    answered.iter().filter_map(|a| a.press.teacher().or_else(|| a.delivery.and_then(|d| d.teacher()))).collect()
+}
+
+/// Events of the last `days` household days up to `now`, today included.
+#[must_use]
+pub fn since(now: Moment, days: i32, zone: &Zone) -> Moment {
+    now.day(zone).plus(1 - days).start(zone)
+}

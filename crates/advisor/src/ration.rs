@@ -1,0 +1,158 @@
+//! The day's rewards: what may be given, what was, what is left in pieces, and the cautions.
+
+use sayso_methods::ration::{
+    Allowance, Basis, Feed, Finding, FoodLevel, Learner, Left, RewardShare, Verdict, day_allowance, left_today, look_up,
+};
+use sayso_model::{
+    Day, Kcal, LearnerCard, LearnerId, Moment, RewardCard, RewardId, RewardKind, Species, Story, TeacherId,
+};
+use serde::Serialize;
+
+/// What is left of one food reward.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+pub struct RewardLeft {
+    /// Which.
+    pub reward: RewardId,
+    /// Its name.
+    pub name: String,
+    /// Energy of a piece.
+    pub kcal_per_piece: f64,
+    /// Whole pieces left, if nothing else is given; none where the energy of a piece is 0 or unknown.
+    pub pieces: Option<u32>,
+    /// Cautions about this food for this species.
+    pub cautions: Vec<String>,
+}
+
+/// The day's rewards of one learner.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+pub struct Ration {
+    /// The day.
+    pub day: Day,
+    /// The whole day's energy, kcal; none where it is refused.
+    pub day_kcal: Option<f64>,
+    /// Range of individuals, kcal; none where it was typed in.
+    pub range_kcal: Option<(f64, f64)>,
+    /// Where the day's energy comes from, in words.
+    pub basis: String,
+    /// Energy for rewards, kcal.
+    pub budget_kcal: Option<f64>,
+    /// Given so far, kcal.
+    pub given_kcal: f64,
+    /// Feeds counted.
+    pub feeds: usize,
+    /// Left, kcal; none where the budget is not known.
+    pub left_kcal: Option<f64>,
+    /// Given beyond the budget, kcal.
+    pub over_kcal: f64,
+    /// Given by each teacher (kcal), and by nobody named.
+    pub by_teacher: Vec<(Option<TeacherId>, f64)>,
+    /// Pieces left by reward.
+    pub rewards: Vec<RewardLeft>,
+    /// Why nothing is computed, if so.
+    pub refusal: Option<String>,
+    /// What to bear in mind.
+    pub cautions: Vec<String>,
+}
+
+/// The day's rewards at `now`: the feeds of all teachers on the household's day, in its zone.
+#[must_use]
+pub fn ration(story: &Story, card: &LearnerCard, now: Moment) -> Ration {
+    let zone = story.zone();
+    let day = now.day(&zone);
+    let feeds: Vec<Feed<TeacherId>> = story
+        .of::<sayso_model::Feed>(card.learner)
+        .filter(|f| f.at().day(&zone) == day)
+        .map(|f| Feed { teacher: f.teacher(), kcal: Some(f.part.kcal) })
+        .collect();
+    let allowance = day_allowance(&Learner {
+        species: card.species,
+        weight: card.weight_kg,
+        stage: card.life_stage,
+        typed_in: card.day_kcal,
+    });
+    let share = card.reward_share.and_then(|s| RewardShare::new(s.get()).ok()).unwrap_or(RewardShare::MOST);
+    let (refusal, budget) = match &allowance {
+        Ok(a) => (None, Some(Kcal::clamped(a.day.get() * share.get()))),
+        Err(why) => (Some(why.to_string()), None),
+    };
+    // Without a budget what was given is still added up and shown.
+    let left = left_today(budget.unwrap_or(Kcal::clamped(0.0)), &feeds);
+    let mut cautions: Vec<String> = allowance.iter().flat_map(|a| &a.cautions).map(|c| c.text().to_owned()).collect();
+    if let Some(text) = &card.cautions {
+        cautions.insert(0, text.to_string());
+    }
+    if budget.is_some() && left.over_by_kcal > 0.0 {
+        cautions.insert(0, "Today's food rewards are used up. Use play, touch or exploring, and give a smaller meal if the veterinarian agrees.".to_owned());
+    }
+    Ration {
+        day,
+        day_kcal: allowance.as_ref().ok().map(|a| a.day.get()),
+        range_kcal: allowance.as_ref().ok().and_then(|a| a.range).map(|r| (r.low, r.high)),
+        basis: allowance.as_ref().map_or_else(|_| String::new(), basis),
+        budget_kcal: budget.map(Kcal::get),
+        given_kcal: left.given_kcal,
+        feeds: left.n,
+        left_kcal: budget.map(|_| left.left_kcal),
+        over_kcal: if budget.is_some() { left.over_by_kcal } else { 0.0 },
+        by_teacher: left.by_teacher.iter().map(|t| (t.teacher, t.kcal)).collect(),
+        rewards: foods_left(story, card.learner, card.species, budget.map(|_| &left)),
+        refusal,
+        cautions,
+    }
+}
+
+fn basis(allowance: &Allowance) -> String {
+    match allowance.basis {
+        Basis::TypedIn => "typed in, as a veterinarian set it".to_owned(),
+        Basis::Formula { resting, factor, status } => format!(
+            "resting energy 70 \u{d7} kg^0.75 = {:.0} kcal, times {factor} for the life stage ({status})",
+            resting.get()
+        ),
+    }
+}
+
+fn foods_left(story: &Story, learner: LearnerId, species: Species, left: Option<&Left<TeacherId>>) -> Vec<RewardLeft> {
+    story
+        .rewards_of(learner)
+        .into_iter()
+        .filter(|r| r.kind == RewardKind::Food)
+        .map(|r| {
+            let kcal = r.kcal_per_piece.map_or(0.0, Kcal::get);
+            RewardLeft {
+                reward: r.reward,
+                name: r.name.to_string(),
+                kcal_per_piece: kcal,
+                pieces: left.and_then(|l| l.pieces(Kcal::clamped(kcal)).ok()),
+                cautions: food_cautions(species, r.name.as_str()),
+            }
+        })
+        .collect()
+}
+
+/// What the hazards list says of a food by its name, in words, worst first.
+#[must_use]
+pub fn food_cautions(species: Species, name: &str) -> Vec<String> {
+    let verdict = look_up(species, name);
+    let words = |f: &Finding| {
+        let sure = if f.is_certain() { "" } else { " (may hold it: read the label)" };
+        format!(
+            "{}: {} for a {}{sure} \u{2013} {} ({})",
+            f.fact.item,
+            f.level.name(),
+            species.name(),
+            f.fact.why,
+            f.fact.source
+        )
+    };
+    verdict.findings.iter().map(words).collect()
+}
+
+/// Whether the hazards list forbids this reward for this species.
+#[must_use]
+pub fn forbidden(species: Species, reward: &RewardCard) -> Option<String> {
+    if reward.kind != RewardKind::Food {
+        return None;
+    }
+    let verdict: Verdict = look_up(species, reward.name.as_str());
+    (verdict.level() == Some(FoodLevel::Never)).then(|| food_cautions(species, reward.name.as_str()).join("; "))
+}

@@ -1,0 +1,173 @@
+//! Welfare rules. They come first and outrank every other advice. They name what was seen and whom to ask; they never diagnose.
+
+use crate::advice::{Advice, Reason, Sure, Topic};
+use crate::estimate::{Estimate, LEVEL, Unit};
+use crate::observe::{answered, own_presses, since};
+use sayso_methods::stats::{Count, Tail, compare_rates};
+use sayso_model::{Fact, LearnerId, Moment, Session, Sign, SignLevel, Story};
+
+/// No session for the rest of the day after a strong sign (our own rule, on the side of caution).
+const WEEK: i32 = 7;
+/// Sessions looked back on for leaving.
+const RECENT_SESSIONS: usize = 8;
+/// A change in pressing this unlikely by chance is worth a look at the animal's health.
+const SUDDEN: f64 = 0.001;
+
+const ASK: &str = "Ask a veterinarian and a qualified behaviour professional; follow local law on animals that bite.";
+
+/// Advice on welfare, most pressing first; empty where nothing speaks against a session.
+#[must_use]
+pub fn welfare(story: &Story, learner: LearnerId, now: Moment) -> Vec<Advice> {
+    let mut found = Vec::new();
+    found.extend(strong_signs(story, learner, now));
+    found.extend(leaving(story, learner, now));
+    found.extend(mild_signs(story, learner, now));
+    found.extend(sudden_change(story, learner, now));
+    found
+}
+
+/// Whether sessions should rest today: a strong sign was seen today or on two days of the week.
+#[must_use]
+pub fn rest_today(story: &Story, learner: LearnerId, now: Moment) -> bool {
+    strong_signs(story, learner, now).is_some()
+}
+
+fn signs_since(story: &Story, learner: LearnerId, level: SignLevel, from: Moment, now: Moment) -> Vec<Fact<'_, Sign>> {
+    story.of::<Sign>(learner).filter(|s| s.part.level == level && s.at() >= from && s.at() <= now).collect()
+}
+
+/// Words that tell of a growl, snap or bite, in the facts' own terms.
+fn is_threat(sign: &str) -> bool {
+    let sign = sign.to_lowercase();
+    ["growl", "snap", "bite", "bit ", "hiss", "swat", "lunge"].iter().any(|w| sign.contains(w))
+}
+
+fn strong_signs(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice> {
+    let zone = story.zone();
+    let week = signs_since(story, learner, SignLevel::Strong, since(now, WEEK, &zone), now);
+    let today = week.iter().filter(|s| s.at().day(&zone) == now.day(&zone)).count();
+    let mut days: Vec<_> = week.iter().map(|s| s.at().day(&zone)).collect();
+    days.dedup();
+    if today == 0 && days.len() < 2 {
+        return None;
+    }
+    let threat = week.iter().any(|s| is_threat(s.part.sign.as_str()));
+    let last = week.last().map_or("", |s| s.part.sign.as_str());
+    let reason = Reason::said(format!(
+        "Strong signs of stress: {today} today, {} in {WEEK} days (on {} of them); the last: \u{201c}{last}\u{201d}.",
+        week.len(),
+        days.len()
+    ))
+    .from_events(week.iter().map(Fact::id));
+    let act = if threat {
+        "Hold no session. Keep distance, give space, do not lure back."
+    } else if days.len() >= 2 {
+        "Pause showing and inviting for a few days; go on answering presses. Do not lure back."
+    } else {
+        "No more sessions today. Give space and do not lure back; go on answering presses."
+    };
+    let caution = if threat {
+        ASK.to_owned()
+    } else {
+        format!(
+            "If such signs come back, or with no cause you can see: {}",
+            ASK.to_lowercase().replacen("ask", "ask", 1)
+        )
+    };
+    let change = if days.len() >= 2 {
+        "Seven days with at most one day of strong signs."
+    } else {
+        "A calm start tomorrow: the learner comes to the board of its own accord."
+    };
+    Some(Advice::new(Topic::Welfare, act, vec![reason], Sure::Very, change).caution(caution))
+}
+
+fn leaving(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice> {
+    let sessions = story.sessions(learner);
+    let recent: Vec<&Session<'_>> =
+        sessions.iter().filter(|s| s.joined() && s.start.at() <= now).rev().take(RECENT_SESSIONS).collect();
+    let left = recent.iter().filter(|s| s.left()).count();
+    if left < 3 || left * 2 < recent.len() {
+        return None;
+    }
+    let figure = Estimate::share(left, recent.len());
+    let reason =
+        Reason::figure(format!("The learner left {left} of the last {} sessions it had joined.", recent.len()), figure)
+            .from_events(recent.iter().rev().map(|s| s.start.id()));
+    let sure = if figure.surely_above(0.3) { Sure::Fairly } else { Sure::Little };
+    Some(
+        Advice::new(
+            Topic::Welfare,
+            "Make sessions much shorter and end them before it wants to go; let it leave; try another reward.",
+            vec![reason],
+            sure,
+            "Fewer than half of the next eight sessions left.",
+        )
+        .caution("Leaving is an answer. Do not call or lure it back to the board."),
+    )
+}
+
+fn mild_signs(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice> {
+    let zone = story.zone();
+    let from = since(now, WEEK, &zone);
+    let mild = signs_since(story, learner, SignLevel::Mild, from, now);
+    let sessions = story.sessions(learner).iter().filter(|s| s.start.at() >= from && s.start.at() <= now).count();
+    let with: std::collections::BTreeSet<_> = mild.iter().filter_map(|s| s.part.session).collect();
+    let figure = Estimate::share(with.len().min(sessions), sessions);
+    if sessions < 4 || !figure.surely_above(0.25) {
+        return None;
+    }
+    let reason = Reason::figure("Share of this week's sessions with a mild sign of stress.", figure)
+        .from_events(mild.iter().map(Fact::id));
+    Some(
+        Advice::new(
+            Topic::Welfare,
+            "Change something before the next session: a quieter time or place, fewer words, more distance.",
+            vec![reason],
+            Sure::Fairly,
+            "A week in which mild signs come in clearly fewer than a quarter of sessions.",
+        )
+        .caution("A single sign means little; read the whole body and the situation."),
+    )
+}
+
+/// A sharp change in the learner's own pressing over the last two days against the four weeks before.
+fn sudden_change(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice> {
+    let zone = story.zone();
+    let (recent_from, from) = (since(now, 2, &zone), since(now, 30, &zone));
+    let all = answered(story, learner);
+    let own: Vec<Moment> =
+        own_presses(&all, None).iter().map(|a| a.press.at()).filter(|&at| at >= from && at <= now).collect();
+    let first = *own.first()?;
+    let days_before = recent_from.seconds_since(first.max(from)) / 86_400.0;
+    let days_recent = now.seconds_since(recent_from) / 86_400.0;
+    if days_before < 10.0 || days_recent < 1.0 {
+        return None;
+    }
+    let recent = own.iter().filter(|&&at| at >= recent_from).count();
+    let before = own.len() - recent;
+    let recent = Count::new(recent as u64, days_recent).ok()?;
+    let earlier = Count::new(before as u64, days_before).ok()?;
+    // Pressing comes in runs, so a plain count test is too eager: ask also for a fall or rise to a quarter or fourfold.
+    let comparison = compare_rates(recent, earlier, Tail::TwoSided, LEVEL).ok()?;
+    let ratio = recent.rate() / earlier.rate().max(f64::MIN_POSITIVE);
+    if comparison.p > SUDDEN || earlier.events() < 20 || (0.25..=4.0).contains(&ratio) {
+        return None;
+    }
+    let estimate = |c: Count| {
+        Estimate::with(c.rate(), c.interval(LEVEL), usize::try_from(c.events()).unwrap_or(usize::MAX), Unit::PerDay)
+    };
+    Some(
+        Advice::new(
+            Topic::Welfare,
+            "Look at the animal first, not at the training: eating, drinking, toileting, sleep, movement.",
+            vec![
+                Reason::figure("Own presses over the last two days.", estimate(recent)),
+                Reason::figure("Own presses over the four weeks before.", estimate(earlier)),
+            ],
+            Sure::Fairly,
+            "Pressing back in its usual range, or a plain cause (visitors, travel, a dead battery, nobody logging).",
+        )
+        .caution("A sudden change may be illness, not training: see a veterinarian."),
+    )
+}
