@@ -69,10 +69,10 @@ impl Celeration {
 /// ```
 pub fn celeration(day: &[f64], per_minute: &[f64], zero_rates: ZeroRates) -> Result<Celeration, LearningError> {
     same_length("day", day.len(), "per_minute", per_minute.len())?;
-    if let ZeroRates::At(floor) = zero_rates {
-        if !(floor.is_finite() && floor > 0.0) {
-            return Err(LearningError::BadSetting("the rate that stands for zero"));
-        }
+    if let ZeroRates::At(floor) = zero_rates
+        && !(floor.is_finite() && floor > 0.0)
+    {
+        return Err(LearningError::BadSetting("the rate that stands for zero"));
     }
     let mut points = Vec::with_capacity(day.len());
     let mut zeros = 0;
@@ -99,8 +99,7 @@ pub fn celeration(day: &[f64], per_minute: &[f64], zero_rates: ZeroRates) -> Res
         return Err(LearningError::NoSpan { n });
     }
     let slope = points.iter().map(|point| (point.0 - mean_day) * (point.1 - mean_log)).sum::<f64>() / spread;
-    let residual: f64 =
-        points.iter().map(|point| (point.1 - mean_log - slope * (point.0 - mean_day)).powi(2)).sum();
+    let residual: f64 = points.iter().map(|point| (point.1 - mean_log - slope * (point.0 - mean_day)).powi(2)).sum();
     let standard_error = (residual / n.saturating_sub(2).max(1) as f64 / spread).sqrt();
     let interval = weekly_interval(slope, standard_error, n);
     Ok(Celeration { times_per_week: weekly(slope), interval, n, zeros, left_out: day.len() - n })
@@ -241,10 +240,11 @@ fn not_negative(what: &'static str, value: f64) -> Result<(), LearningError> {
     if value.is_finite() && value >= 0.0 { Ok(()) } else { Err(LearningError::BadNumber { what, value }) }
 }
 
-fn same_length(left: &'static str, left_len: usize, right: &'static str, right_len: usize) -> Result<(), LearningError> {
-    if left_len == right_len {
-        Ok(())
-    } else {
-        Err(LearningError::LengthMismatch { left, right, left_len, right_len })
-    }
+fn same_length(
+    left: &'static str,
+    left_len: usize,
+    right: &'static str,
+    right_len: usize,
+) -> Result<(), LearningError> {
+    if left_len == right_len { Ok(()) } else { Err(LearningError::LengthMismatch { left, right, left_len, right_len }) }
 }

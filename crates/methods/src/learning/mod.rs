@@ -9,6 +9,8 @@ pub mod latency;
 pub mod phases;
 pub mod pooled;
 pub mod rank_sum;
+pub mod readiness;
+pub mod stage;
 mod state_space;
 
 /// Why a figure about learning cannot be given.

@@ -80,7 +80,11 @@ pub fn compare_phases(a: &[f64], b: &[f64], better: Better) -> Result<PhaseCompa
         nap,
         nap_interval: interval,
         tau_ab: score_ab / pairs,
-        tau_interval: Interval { low: 2.0 * interval.low - 1.0, high: 2.0 * interval.high - 1.0, level: interval.level },
+        tau_interval: Interval {
+            low: 2.0 * interval.low - 1.0,
+            high: 2.0 * interval.high - 1.0,
+            level: interval.level,
+        },
         p: p_two_sided,
         p_method,
         trend_a: (pairs_a > 0.0).then(|| score_a / pairs_a),
@@ -123,9 +127,8 @@ fn nap_interval(nap: f64, m: f64, n: f64) -> Interval {
     let level = Level::P90;
     let z = level.z();
     let half = (m + n) / 2.0 - 1.0;
-    let spread = |a: f64| {
-        z * (a * (1.0 - a) * (1.0 + half * (1.0 - a) / (2.0 - a) + half * a / (1.0 + a)) / (m * n)).sqrt()
-    };
+    let spread =
+        |a: f64| z * (a * (1.0 - a) * (1.0 + half * (1.0 - a) / (2.0 - a) + half * a / (1.0 + a)) / (m * n)).sqrt();
     let edge = |outside: f64| {
         let (mut inside, mut outside) = (nap, outside);
         for _ in 0..60 {

@@ -102,10 +102,7 @@ pub fn pooled_learning_curves(words: &[WordTrials<'_>]) -> Result<PooledCurves, 
     for m in 0..GRID {
         for spread in SPREADS {
             let row = prior_row(m, spread);
-            let evidence: f64 = known
-                .iter()
-                .map(|likelihood| dot(&row, likelihood).max(f64::MIN_POSITIVE).ln())
-                .sum();
+            let evidence: f64 = known.iter().map(|likelihood| dot(&row, likelihood).max(f64::MIN_POSITIVE).ln()).sum();
             let log_prior = -0.5 * ((log10_sigma2(m) - HYPER_MEAN) / HYPER_SD).powi(2);
             hyper.push((log10_sigma2(m), spread, row, evidence + log_prior));
         }
@@ -187,10 +184,7 @@ fn mixture_quantile(parts: &[(f64, f64, f64)], level: f64) -> f64 {
     let total: f64 = parts.iter().map(|part| part.0).sum();
     for _ in 0..60 {
         let middle = 0.5 * (low + high);
-        let below: f64 = parts
-            .iter()
-            .map(|(weight, mean, sd)| weight * normal_cdf((middle - mean) / sd))
-            .sum();
+        let below: f64 = parts.iter().map(|(weight, mean, sd)| weight * normal_cdf((middle - mean) / sd)).sum();
         if below < level * total {
             low = middle;
         } else {

@@ -105,12 +105,8 @@ fn exact_p(doubled_ranks: &[u64], few: usize, score: u64) -> f64 {
     }
     let last = &ways[few * width..];
     let total: f64 = last.iter().sum();
-    let extreme: f64 = last
-        .iter()
-        .enumerate()
-        .filter(|(sum, _)| (*sum as u64).abs_diff(mean) >= score)
-        .map(|(_, count)| count)
-        .sum();
+    let extreme: f64 =
+        last.iter().enumerate().filter(|(sum, _)| (*sum as u64).abs_diff(mean) >= score).map(|(_, count)| count).sum();
     (extreme / total).min(1.0)
 }
 

@@ -1,0 +1,310 @@
+//! Which stage a word is at: prepare, show, invite or converse. A fixed rule over figures, with its reasons.
+//!
+//! Source of the mastery criterion: 80 to 90 % over 2 or 3 sessions in a row, by two people (common practice in
+//! behaviour analysis; McDougale et al. 2020, a survey, from memory). Every other threshold: common practice, no source.
+//! Page: `docs/methods/learning.md`.
+//!
+//! Presses are counted only on invitations where the learner wanted the thing: it joined, and took the item when it
+//! was then shown. An invitation it did not want is not in the figures at all, so not pressing is never scored as
+//! not knowing.
+
+use super::LearningError;
+use crate::stats::{Interval, Level, Proportion};
+use std::fmt;
+
+/// The stages of a word with one learner, in order. A learner may go back at any time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Stage {
+    /// Likes, card, clip and place are being settled; no showing yet.
+    Prepare,
+    /// The teacher presses, says and delivers; nothing is asked of the learner.
+    Show,
+    /// Opportunities are offered, then a wait and, always, the thing itself.
+    Invite,
+    /// The learner presses of its own accord and people answer.
+    Converse,
+}
+
+/// The invitations of one session that count: those in which the learner wanted the thing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct InvitationSession {
+    /// Invitations in which it joined and took the item when shown.
+    pub wanted: u32,
+    /// Of those, how often it pressed within the wait.
+    pub pressed: u32,
+    /// Who invited (any number that tells people apart).
+    pub teacher: u32,
+}
+
+/// What is known about one word.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct WordFigures {
+    /// The word's reward is known to be liked, its card written, its clip recorded and its place chosen.
+    pub prepared: bool,
+    /// Showings so far.
+    pub showings: u32,
+    /// Days with at least one showing.
+    pub showing_days: u32,
+    /// Recent showings offered.
+    pub offered: u32,
+    /// Of those, joined.
+    pub joined: u32,
+    /// Sessions with invitations, oldest first.
+    pub invitations: Vec<InvitationSession>,
+    /// Presses of its own accord after which it took what was delivered.
+    pub own_presses_taken: u32,
+    /// Days with such a press.
+    pub own_press_days: u32,
+    /// Strong stress signs, or leaving again and again, in the latest sessions.
+    pub under_strain: bool,
+}
+
+/// Thresholds of the rule.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct StageRule {
+    /// Showings before inviting.
+    pub min_showings: u32,
+    /// Days with showings before inviting.
+    pub min_showing_days: u32,
+    /// The lower end of the joining rate's 90 % interval must reach this before inviting.
+    pub joining_floor: f64,
+    /// Share of wanted invitations pressed that a session needs to count towards mastery (0.8 to 0.9).
+    pub mastery_share: f64,
+    /// Sessions in a row that must reach it (2 or 3).
+    pub mastery_sessions: u32,
+    /// Wanted invitations such a session must have at least.
+    pub mastery_min_wanted: u32,
+    /// People over those sessions.
+    pub mastery_people: u32,
+    /// Own presses, taken, that show the same without invitations.
+    pub own_presses: u32,
+    /// Days over which they must fall.
+    pub own_press_days: u32,
+    /// Back to showing if even the upper end of the press share's 90 % interval is below this...
+    pub back_share: f64,
+    /// ... after at least this many wanted invitations.
+    pub back_min_wanted: u32,
+}
+
+impl Default for StageRule {
+    fn default() -> Self {
+        Self {
+            min_showings: 20,
+            min_showing_days: 3,
+            joining_floor: 0.5,
+            mastery_share: 0.8,
+            mastery_sessions: 2,
+            mastery_min_wanted: 5,
+            mastery_people: 2,
+            own_presses: 5,
+            own_press_days: 2,
+            back_share: 0.2,
+            back_min_wanted: 15,
+        }
+    }
+}
+
+/// One reason for the stage, or one thing that would change it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum Ground {
+    /// Strain comes first: go one stage back and make it easier.
+    Strain,
+    /// Something of the word is not settled yet.
+    NotPrepared,
+    /// Showings so far against those wanted.
+    Showings {
+        /// Showings, and how many are wanted.
+        showings: (u32, u32),
+        /// Days with showings, and how many are wanted.
+        days: (u32, u32),
+    },
+    /// How often it joins, with its interval, against the floor.
+    Joining {
+        /// Joined, offered.
+        joined: (u32, u32),
+        /// 90 % interval of the rate.
+        interval: Interval,
+        /// What the lower end should reach.
+        floor: f64,
+    },
+    /// How often it pressed when it wanted the thing, over all sessions.
+    Response {
+        /// Pressed, wanted.
+        pressed: (u32, u32),
+        /// 90 % interval of the share.
+        interval: Interval,
+    },
+    /// Sessions in a row at mastery, up to the latest, and people in them.
+    Mastery {
+        /// Sessions in a row, and how many are wanted.
+        sessions: (u32, u32),
+        /// People, and how many are wanted.
+        people: (u32, u32),
+        /// Share a session must reach.
+        share: f64,
+    },
+    /// Presses of its own accord, taken.
+    OwnPresses {
+        /// Presses, and how many are wanted.
+        presses: (u32, u32),
+        /// Days, and how many are wanted.
+        days: (u32, u32),
+    },
+}
+
+impl fmt::Display for Ground {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match *self {
+            Self::Strain => write!(f, "strong signs of stress, or leaving again and again, in the latest sessions"),
+            Self::NotPrepared => write!(f, "the reward, card, clip or place of the word is not settled"),
+            Self::Showings { showings, days } => {
+                write!(f, "{} of {} showings on {} of {} days", showings.0, showings.1, days.0, days.1)
+            }
+            Self::Joining { joined, interval, floor } => write!(
+                f,
+                "joined {} of {} ({:.0} to {:.0} %); the lower end should reach {:.0} %",
+                joined.0,
+                joined.1,
+                100.0 * interval.low,
+                100.0 * interval.high,
+                100.0 * floor
+            ),
+            Self::Response { pressed, interval } => write!(
+                f,
+                "pressed {} of the {} times it wanted the thing ({:.0} to {:.0} %)",
+                pressed.0,
+                pressed.1,
+                100.0 * interval.low,
+                100.0 * interval.high
+            ),
+            Self::Mastery { sessions, people, share } => write!(
+                f,
+                "{} of {} sessions in a row at {:.0} % or more, with {} of {} people",
+                sessions.0,
+                sessions.1,
+                100.0 * share,
+                people.0,
+                people.1
+            ),
+            Self::OwnPresses { presses, days } => write!(
+                f,
+                "{} of {} presses of its own accord, taken, on {} of {} days",
+                presses.0, presses.1, days.0, days.1
+            ),
+        }
+    }
+}
+
+/// The stage, why, and what would change it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct StageAdvice {
+    /// The stage the figures point to.
+    pub stage: Stage,
+    /// Why.
+    pub because: Vec<Ground>,
+    /// Figures that, once met (or, for strain, once past), would lead on; or that would lead back.
+    pub would_change: Vec<Ground>,
+}
+
+/// Applies the rule. `current` matters only under strain, where the word goes back one stage from there.
+///
+/// # Errors
+/// [`LearningError::BadNumber`] if more was joined than offered, or pressed than wanted;
+/// [`LearningError::BadSetting`] for a threshold outside its range.
+///
+/// ```
+/// use sayso_methods::learning::stage::{Stage, StageRule, WordFigures, stage};
+/// let figures = WordFigures { prepared: true, showings: 12, showing_days: 2, ..WordFigures::default() };
+/// let advice = stage(Stage::Show, &figures, &StageRule::default())?;
+/// assert_eq!(advice.stage, Stage::Show);
+/// # Ok::<(), sayso_methods::learning::LearningError>(())
+/// ```
+pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<StageAdvice, LearningError> {
+    for (what, share) in
+        [("joining_floor", rule.joining_floor), ("mastery_share", rule.mastery_share), ("back_share", rule.back_share)]
+    {
+        if !(0.0..=1.0).contains(&share) {
+            return Err(LearningError::BadSetting(what));
+        }
+    }
+    let joining = Ground::Joining {
+        joined: (figures.joined, figures.offered),
+        interval: share_interval("joined", figures.joined, figures.offered)?,
+        floor: rule.joining_floor,
+    };
+    let sum = |pick: fn(&InvitationSession) -> u32| figures.invitations.iter().map(pick).fold(0, u32::saturating_add);
+    let (wanted, pressed) = (sum(|s| s.wanted), sum(|s| s.pressed));
+    if let Some(session) = figures.invitations.iter().find(|s| s.pressed > s.wanted) {
+        return Err(LearningError::BadNumber { what: "pressed of wanted", value: session.pressed.into() });
+    }
+    let response_interval = share_interval("pressed", pressed, wanted)?;
+    let response = Ground::Response { pressed: (pressed, wanted), interval: response_interval };
+    let showings = Ground::Showings {
+        showings: (figures.showings, rule.min_showings),
+        days: (figures.showing_days, rule.min_showing_days),
+    };
+    let (in_a_row, people) = mastery(&figures.invitations, rule);
+    let mastered = in_a_row >= rule.mastery_sessions && people >= rule.mastery_people && in_a_row > 0;
+    let mastery = Ground::Mastery {
+        sessions: (in_a_row, rule.mastery_sessions),
+        people: (people, rule.mastery_people),
+        share: rule.mastery_share,
+    };
+    let own = Ground::OwnPresses {
+        presses: (figures.own_presses_taken, rule.own_presses),
+        days: (figures.own_press_days, rule.own_press_days),
+    };
+    let presses_freely = figures.own_presses_taken >= rule.own_presses && figures.own_press_days >= rule.own_press_days;
+    let shown_enough = figures.showings >= rule.min_showings && figures.showing_days >= rule.min_showing_days;
+    let joins = matches!(joining, Ground::Joining { interval, .. } if interval.low >= rule.joining_floor);
+    let too_soon = wanted >= rule.back_min_wanted && response_interval.high < rule.back_share;
+
+    let advice = |stage, because: &[Ground], would_change: &[Ground]| StageAdvice {
+        stage,
+        because: because.to_vec(),
+        would_change: would_change.to_vec(),
+    };
+    Ok(if figures.under_strain {
+        let back = match current {
+            Stage::Prepare | Stage::Show => Stage::Prepare,
+            Stage::Invite => Stage::Show,
+            Stage::Converse => Stage::Invite,
+        };
+        advice(back, &[Ground::Strain], &[Ground::Strain])
+    } else if !figures.prepared {
+        advice(Stage::Prepare, &[Ground::NotPrepared], &[Ground::NotPrepared])
+    } else if presses_freely {
+        advice(Stage::Converse, &[own], &[Ground::Strain])
+    } else if mastered {
+        advice(Stage::Converse, &[mastery, response], &[Ground::Strain])
+    } else if !shown_enough {
+        advice(Stage::Show, &[showings], &[showings, own])
+    } else if !joins {
+        advice(Stage::Show, &[showings, joining], &[joining, own])
+    } else if too_soon {
+        // It wanted the thing and did not press: more showing, not a verdict on what it knows.
+        advice(Stage::Show, &[response], &[response, own])
+    } else {
+        advice(Stage::Invite, &[showings, joining, response], &[mastery, own])
+    })
+}
+
+/// Sessions in a row, up to the latest, that reach mastery, and the people in them.
+/// A session with too few wanted invitations neither counts nor breaks the run: it says too little.
+fn mastery(sessions: &[InvitationSession], rule: &StageRule) -> (u32, u32) {
+    let mut in_a_row = 0u32;
+    let mut people = std::collections::BTreeSet::new();
+    let telling = sessions.iter().rev().filter(|s| s.wanted > 0 && s.wanted >= rule.mastery_min_wanted);
+    for session in telling.take_while(|s| f64::from(s.pressed) >= rule.mastery_share * f64::from(s.wanted) - 1e-9) {
+        in_a_row += 1;
+        people.insert(session.teacher);
+    }
+    (in_a_row, people.len().try_into().unwrap_or(u32::MAX))
+}
+
+fn share_interval(what: &'static str, k: u32, n: u32) -> Result<Interval, LearningError> {
+    Proportion::new(k.into(), n.into())
+        .map(|share| share.clopper_pearson(Level::P90))
+        .map_err(|_| LearningError::BadNumber { what, value: k.into() })
+}
