@@ -6,9 +6,13 @@ pub mod advice;
 pub mod days;
 pub mod estimate;
 pub mod evidence;
+pub mod likes;
 pub mod observe;
+pub mod plan;
 pub mod ration;
 pub mod stages;
+pub mod stuck;
+pub mod today;
 pub mod welfare;
 
 pub use advice::{Advice, Reason, Sure, Topic};

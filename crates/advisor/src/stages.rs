@@ -79,7 +79,7 @@ fn standing(
         .filter(|a| a.delivery.is_some_and(|d| d.part.then == Some(Then::Took)))
         .map(|a| a.press.at())
         .collect();
-    let chosen = story.of::<StageChoice>(learner).filter(|c| c.part.word == card.word && c.at() <= now).next_back();
+    let chosen = story.of::<StageChoice>(learner).rfind(|c| c.part.word == card.word && c.at() <= now);
     let current = chosen.map_or(Stage::Show, |c| c.part.stage);
     let figures = WordFigures {
         prepared: card.reward.is_some() && card.answer.is_some(),

@@ -77,13 +77,7 @@ fn ration_advice(ration: &Ration) -> Option<Advice> {
     })
 }
 
-fn set_up(
-    story: &Story,
-    learner: LearnerId,
-    words: &[Standing],
-    ration: &Ration,
-    likes: &LikesReport,
-) -> Vec<Advice> {
+fn set_up(story: &Story, learner: LearnerId, words: &[Standing], ration: &Ration, likes: &LikesReport) -> Vec<Advice> {
     let mut found = Vec::new();
     let mut say = |act: &str, because: String, change: &str| {
         found.push(Advice::new(Topic::SetUp, act, vec![Reason::said(because)], Sure::Very, change));
@@ -114,7 +108,10 @@ fn set_up(
     for card in story.words_of(learner) {
         if card.answer.is_none() || card.not_now.is_none() {
             say(
-                &format!("Write on the card of \u{201c}{}\u{201d} how everyone answers it, and what to say for \u{201c}not now\u{201d}.", card.says),
+                &format!(
+                    "Write on the card of \u{201c}{}\u{201d} how everyone answers it, and what to say for \u{201c}not now\u{201d}.",
+                    card.says
+                ),
                 "People who answer alike make a word easier to learn (common practice, no source).".to_owned(),
                 "The card filled in.",
             );
@@ -159,7 +156,9 @@ fn show_advice(plan: &Plan) -> Advice {
         "Leaving or a strong sign ends it at once; other words once these are shown as often.",
     )
     .minutes(plan.minutes)
-    .caution("It may come and go as it likes. Keep buttons' battery covers screwed shut and watch a learner that chews.")
+    .caution(
+        "It may come and go as it likes. Keep buttons' battery covers screwed shut and watch a learner that chews.",
+    )
 }
 
 fn stage_advice(word: &Standing, joining: Estimate) -> Option<Advice> {
@@ -174,15 +173,21 @@ fn stage_advice(word: &Standing, joining: Estimate) -> Option<Advice> {
         ),
         (Stage::Prepare | Stage::Show, Stage::Invite) => (
             Topic::Invite,
-            format!("Begin inviting \u{201c}{says}\u{201d}: offer, wait five seconds (common practice), then show it yourself and give it."),
+            format!(
+                "Begin inviting \u{201c}{says}\u{201d}: offer, wait five seconds (common practice), then show it yourself and give it."
+            ),
         ),
         (Stage::Prepare | Stage::Show | Stage::Invite, Stage::Converse) => (
             Topic::Converse,
-            format!("\u{201c}{says}\u{201d} is ready for conversation: leave it to the learner and answer every press."),
+            format!(
+                "\u{201c}{says}\u{201d} is ready for conversation: leave it to the learner and answer every press."
+            ),
         ),
         (Stage::Invite, Stage::Invite) => (
             Topic::Invite,
-            format!("Invite \u{201c}{says}\u{201d} once or twice among the showings; whatever comes, show it and give it."),
+            format!(
+                "Invite \u{201c}{says}\u{201d} once or twice among the showings; whatever comes, show it and give it."
+            ),
         ),
         (Stage::Converse, _) => (
             Topic::Converse,

@@ -12,18 +12,7 @@ use super::LearningError;
 use crate::stats::{Interval, Level, Proportion};
 use std::fmt;
 
-/// The stages of a word with one learner, in order. A learner may go back at any time.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Stage {
-    /// Likes, card, clip and place are being settled; no showing yet.
-    Prepare,
-    /// The teacher presses, says and delivers; nothing is asked of the learner.
-    Show,
-    /// Opportunities are offered, then a wait and, always, the thing itself.
-    Invite,
-    /// The learner presses of its own accord and people answer.
-    Converse,
-}
+pub use sayso_model::Stage;
 
 /// The invitations of one session that count: those in which the learner wanted the thing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

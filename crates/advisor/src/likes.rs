@@ -1,0 +1,479 @@
+//! What the learner likes, from all its tests: published scores by format, one ranking with intervals, side bias,
+//! what to test next, whether it is known well enough, and when to test again.
+
+use crate::estimate::{Estimate, LEVEL, Unit};
+use sayso_methods::likes::{
+    ChoiceFit, Consistency, FreeAccessSession, Goal, PairModel, PairOutcome, PairTrial, RankModel, Ranking, SideBias,
+    SingleItem, StopRule, TopSet, Tournament, Verdict, consistency, fit_pairs, fit_rankings, free_access_scores,
+    multiple_scores, next_pair, paired_scores, should_stop, side_bias, single_item_scores,
+};
+use sayso_model::{
+    AssessmentId, Fact, LearnerId, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardCard, RewardId, RewardKind, Story,
+};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// A ranking older than this is worth a re-test (common practice, no source: likes change).
+const STALE_DAYS: f64 = 30.0;
+/// Draws for probabilities of sets; fixed seed, so that the same records give the same words.
+const DRAWS: usize = 2000;
+const SEED: u64 = 1;
+/// The set looked for: as many as first words.
+const TOP: usize = 3;
+
+/// One reward in the ranking.
+#[derive(Clone, PartialEq, Debug)]
+pub struct RankedReward {
+    /// Which.
+    pub reward: RewardId,
+    /// Its name.
+    pub name: String,
+    /// Its kind.
+    pub kind: RewardKind,
+    /// Chance of being chosen over a reward of average strength, with its profile interval (Bradley-Terry or Plackett-Luce).
+    pub over_average: Estimate,
+    /// Log odds against the average and its standard error, for further use; none where it was never in a choice.
+    pub strength: Option<(f64, f64)>,
+    /// Probability of truly being among the best three (or the best, with fewer than five rewards).
+    pub among_best: Option<f64>,
+    /// Published scores by format it was tested in: share of offers chosen, approached, or of time engaged.
+    pub scores: BTreeMap<&'static str, Estimate>,
+}
+
+/// Which pair to offer next and why.
+#[derive(Clone, PartialEq, Debug)]
+pub struct NextTest {
+    /// Lay this on the learner's left.
+    pub left: RewardId,
+    /// Lay this on its right.
+    pub right: RewardId,
+    /// Why.
+    pub because: String,
+}
+
+/// What is known of an animal's likes.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct LikesReport {
+    /// Trials of all tests.
+    pub trials: usize,
+    /// Trials in which it chose none or walked away: an answer too.
+    pub no_choice: usize,
+    /// Rewards tested, best liked first; those never in a choice last.
+    pub ranking: Vec<RankedReward>,
+    /// Choices on the left, of paired trials.
+    pub side: Option<SideReport>,
+    /// How consistent paired choices are.
+    pub consistency: Option<ConsistencyReport>,
+    /// Whether the best few are known well enough.
+    pub known: Option<Known>,
+    /// What a further pair would tell most.
+    pub next: Option<NextTest>,
+    /// Why to test again, if so.
+    pub retest: Option<String>,
+    /// The last trial.
+    pub last: Option<Moment>,
+}
+
+/// Side bias in words and figures.
+#[derive(Clone, PartialEq, Debug)]
+pub struct SideReport {
+    /// Share of choices on the left.
+    pub left: Estimate,
+    /// Exact two-sided p against one half.
+    pub p: f64,
+    /// In words.
+    pub words: String,
+}
+
+/// Circular triads in words and figures.
+#[derive(Clone, PartialEq, Debug)]
+pub struct ConsistencyReport {
+    /// Circular triads.
+    pub circular: u64,
+    /// Most there could be.
+    pub most: u64,
+    /// Coefficient of consistence, 0 to 1.
+    pub zeta: f64,
+    /// Items compared.
+    pub items: usize,
+}
+
+/// Whether the best few are known.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Known {
+    /// True: known well enough to choose words by.
+    pub well_enough: bool,
+    /// The best few.
+    pub best: Vec<RewardId>,
+    /// Probability that no reward left out is clearly better.
+    pub probability: f64,
+    /// Choices behind it.
+    pub n: u64,
+    /// In words.
+    pub words: String,
+}
+
+/// What one animal likes, as of `now`.
+#[must_use]
+pub fn likes(story: &Story, learner: LearnerId, now: Moment) -> LikesReport {
+    let trials: Vec<Fact<'_, LikeTrial>> = story.of::<LikeTrial>(learner).filter(|t| t.at() <= now).collect();
+    let cards = story.rewards();
+    // Rewards in the order of their ids: an index here is an item there.
+    let items: Vec<RewardId> =
+        trials.iter().flat_map(|t| t.part.offered.iter().copied()).collect::<BTreeSet<_>>().into_iter().collect();
+    if items.is_empty() {
+        return LikesReport::default();
+    }
+    let index: BTreeMap<RewardId, usize> = items.iter().enumerate().map(|(i, r)| (*r, i)).collect();
+    let pairs = pair_trials(&trials, &index);
+    let arrays = array_rankings(&trials, &index);
+    let fit = choice_fit(items.len(), &pairs, &arrays);
+    let verdict = fit.as_ref().and_then(|f| verdict(f, items.len()));
+    let scores = scores(&trials, &index, &pairs, &arrays);
+    let no_choice =
+        trials.iter().filter(|t| matches!(t.part.result, LikeOutcome::ChoseNone | LikeOutcome::WalkedAway)).count();
+    let last = trials.iter().map(Fact::at).max();
+    let known = verdict.as_ref().map(|v| known(v, &items, &cards));
+    LikesReport {
+        trials: trials.len(),
+        no_choice,
+        ranking: ranking(&items, &cards, fit.as_ref(), verdict.as_ref().map(set_of), &scores),
+        side: side(&pairs),
+        consistency: triads(items.len(), &pairs),
+        next: next(fit.as_ref(), &pairs, &items, known.as_ref()),
+        retest: retest(last, now, known.as_ref()),
+        known,
+        last,
+    }
+}
+
+fn pair_trials(trials: &[Fact<'_, LikeTrial>], index: &BTreeMap<RewardId, usize>) -> Vec<PairTrial> {
+    trials
+        .iter()
+        .filter(|t| t.part.format == LikesFormat::Paired)
+        .filter_map(|t| {
+            let [l, r] = t.part.offered[..] else { return None };
+            let outcome = match t.part.result {
+                LikeOutcome::Chose { reward } if reward == l => PairOutcome::Left,
+                LikeOutcome::Chose { .. } => PairOutcome::Right,
+                _ => PairOutcome::Neither,
+            };
+            Some(PairTrial { left: *index.get(&l)?, right: *index.get(&r)?, outcome })
+        })
+        .collect()
+}
+
+/// Rounds of multiple-without-replacement as rankings.
+fn array_rankings(trials: &[Fact<'_, LikeTrial>], index: &BTreeMap<RewardId, usize>) -> Vec<Ranking> {
+    let mut rounds: BTreeMap<(AssessmentId, u16), Ranking> = BTreeMap::new();
+    for t in trials.iter().filter(|t| t.part.format == LikesFormat::Multiple) {
+        let round = rounds.entry((t.part.assessment, t.part.round)).or_insert_with(|| Ranking::stopped(&[], &[]));
+        let offered = t.part.offered.iter().filter_map(|r| index.get(r).copied());
+        match t.part.result {
+            LikeOutcome::Chose { reward } => {
+                let Some(&item) = index.get(&reward) else { continue };
+                if !round.chosen.contains(&item) {
+                    round.chosen.push(item);
+                }
+                round.left_over = offered.filter(|i| !round.chosen.contains(i)).collect();
+            }
+            _ => {
+                round.left_over = offered.filter(|i| !round.chosen.contains(i)).collect();
+                round.turned_away = true;
+            }
+        }
+    }
+    rounds.into_values().filter(|r| !r.chosen.is_empty() || r.turned_away).collect()
+}
+
+/// One set of strengths from pairs and arrays together: a pair is a ranking of two.
+fn choice_fit(items: usize, pairs: &[PairTrial], arrays: &[Ranking]) -> Option<ChoiceFit> {
+    if arrays.is_empty() {
+        return (!pairs.is_empty()).then(|| fit_pairs(items, pairs, &PairModel::default()).ok()).flatten();
+    }
+    let of_two = pairs.iter().map(|p| match p.outcome {
+        PairOutcome::Left => Ranking::stopped(&[p.left], &[p.right]),
+        PairOutcome::Right => Ranking::stopped(&[p.right], &[p.left]),
+        PairOutcome::Neither | PairOutcome::Both => Ranking::turned_away(&[], &[p.left, p.right]),
+    });
+    let all: Vec<Ranking> = arrays.iter().cloned().chain(of_two).collect();
+    fit_rankings(items, &all, &RankModel::default()).ok()
+}
+
+fn verdict(fit: &ChoiceFit, items: usize) -> Option<Verdict> {
+    let top = if items < 5 { 1 } else { TOP };
+    (items >= 2).then(|| should_stop(fit, &StopRule { top, ..StopRule::default() }, DRAWS, SEED).ok()).flatten()
+}
+
+const fn set_of(verdict: &Verdict) -> &TopSet {
+    match verdict {
+        Verdict::GoOn(set) | Verdict::KnownWellEnough(set) | Verdict::EnoughForNow(set) => set,
+    }
+}
+
+fn known(verdict: &Verdict, items: &[RewardId], cards: &BTreeMap<RewardId, &RewardCard>) -> Known {
+    let set = set_of(verdict);
+    let best: Vec<RewardId> = set.members.iter().filter_map(|i| items.get(*i).copied()).collect();
+    let names: Vec<String> = best.iter().map(|r| name(cards, *r)).collect();
+    let sure = format!("{:.0} % sure, n = {} choices", 100.0 * set.probability, set.n);
+    let (well_enough, words) = match verdict {
+        Verdict::KnownWellEnough(_) => (true, format!("Known well enough: {} ({sure}).", names.join(", "))),
+        Verdict::EnoughForNow(_) => {
+            (false, format!("Not settled, but enough for now; best so far: {} ({sure}).", names.join(", ")))
+        }
+        Verdict::GoOn(_) => (false, format!("Not known well enough; best so far: {} ({sure}).", names.join(", "))),
+    };
+    Known { well_enough, best, probability: set.probability, n: set.n, words }
+}
+
+fn name(cards: &BTreeMap<RewardId, &RewardCard>, reward: RewardId) -> String {
+    cards.get(&reward).map_or_else(|| "(no card)".to_owned(), |c| c.name.to_string())
+}
+
+fn logistic(x: f64) -> f64 {
+    1.0 / (1.0 + (-x).exp())
+}
+
+fn ranking(
+    items: &[RewardId],
+    cards: &BTreeMap<RewardId, &RewardCard>,
+    fit: Option<&ChoiceFit>,
+    best: Option<&TopSet>,
+    scores: &[BTreeMap<&'static str, Estimate>],
+) -> Vec<RankedReward> {
+    let mut ranking: Vec<RankedReward> = items
+        .iter()
+        .enumerate()
+        .map(|(i, &reward)| {
+            let strength = fit.and_then(|f| f.strengths.get(i)).filter(|s| s.offered > 0);
+            let n = strength.map_or(0, |s| usize::try_from(s.offered).unwrap_or(usize::MAX));
+            RankedReward {
+                reward,
+                name: name(cards, reward),
+                kind: cards.get(&reward).map_or(RewardKind::Play, |c| c.kind),
+                over_average: strength.map_or(Estimate::unknown(Unit::Share), |s| Estimate {
+                    value: Some(logistic(s.value)),
+                    low: Some(logistic(s.interval.low)),
+                    high: Some(logistic(s.interval.high)),
+                    n,
+                    unit: Unit::Share,
+                }),
+                strength: strength.map(|s| (s.value, s.standard_error)),
+                among_best: strength.and(best).and_then(|b| b.each.get(i).copied()),
+                scores: scores.get(i).cloned().unwrap_or_default(),
+            }
+        })
+        .collect();
+    let key = |r: &RankedReward| r.strength.map_or(f64::NEG_INFINITY, |s| s.0);
+    ranking.sort_by(|a, b| key(b).total_cmp(&key(a)).then_with(|| a.name.cmp(&b.name)));
+    ranking
+}
+
+fn scores(
+    trials: &[Fact<'_, LikeTrial>],
+    index: &BTreeMap<RewardId, usize>,
+    pairs: &[PairTrial],
+    arrays: &[Ranking],
+) -> Vec<BTreeMap<&'static str, Estimate>> {
+    let items = index.len();
+    let mut all = vec![BTreeMap::new(); items];
+    let mut keep = |format: &'static str, item: usize, estimate: Estimate| {
+        if estimate.n > 0 && item < items {
+            all[item].insert(format, estimate);
+        }
+    };
+    for s in paired_scores(items, pairs, LEVEL).unwrap_or_default() {
+        keep(LikesFormat::Paired.name(), s.item, Estimate::share(count(s.count.k()), count(s.count.n())));
+    }
+    for s in multiple_scores(items, arrays, LEVEL).unwrap_or_default() {
+        keep(LikesFormat::Multiple.name(), s.item, Estimate::share(count(s.count.k()), count(s.count.n())));
+    }
+    let mut single = vec![SingleItem { presented: 0, approached: 0 }; items];
+    let mut free: Vec<FreeAccessSession> = Vec::new();
+    for t in trials {
+        match (t.part.format, &t.part.result) {
+            (LikesFormat::Single, result) => {
+                if let Some(&i) = t.part.offered.first().and_then(|r| index.get(r)) {
+                    single[i].presented += 1;
+                    single[i].approached += u64::from(matches!(result, LikeOutcome::Chose { .. }));
+                }
+            }
+            (LikesFormat::FreeAccess, LikeOutcome::Observed { observed_s, engaged }) => {
+                let seconds = |r: &RewardId| engaged.iter().find(|e| e.reward == *r).map_or(0.0, |e| e.seconds.get());
+                free.push(FreeAccessSession {
+                    session_s: observed_s.get(),
+                    engaged_s: t.part.offered.iter().filter_map(|r| Some((*index.get(r)?, seconds(r)))).collect(),
+                });
+            }
+            _ => {}
+        }
+    }
+    for s in single_item_scores(&single, LEVEL).unwrap_or_default() {
+        keep(LikesFormat::Single.name(), s.item, Estimate::share(count(s.count.k()), count(s.count.n())));
+    }
+    for s in free_access_scores(items, &free, LEVEL).unwrap_or_default() {
+        let share = |x: f64| (x / 100.0).clamp(0.0, 1.0);
+        keep(
+            LikesFormat::FreeAccess.name(),
+            s.item,
+            Estimate {
+                value: s.percent().map(share),
+                low: s.interval.map(|i| i.low.clamp(0.0, 1.0)),
+                high: s.interval.map(|i| i.high.clamp(0.0, 1.0)),
+                n: s.sessions,
+                unit: Unit::Share,
+            },
+        );
+    }
+    all
+}
+
+fn count(n: u64) -> usize {
+    usize::try_from(n).unwrap_or(usize::MAX)
+}
+
+fn side(pairs: &[PairTrial]) -> Option<SideReport> {
+    let left = pairs.iter().filter(|p| p.outcome == PairOutcome::Left).count();
+    let right = pairs.iter().filter(|p| p.outcome == PairOutcome::Right).count();
+    let SideBias { p, .. } = side_bias(left as u64, right as u64, LEVEL).ok()?;
+    let n = left + right;
+    if n == 0 {
+        return None;
+    }
+    let words = if p < 0.05 {
+        let side = if left > right { "left" } else { "right" };
+        format!("It leans to its {side}: mix sides well and test on; the ranking allows for it.")
+    } else if n < 6 {
+        "Too few choices to say anything about sides.".to_owned()
+    } else {
+        "No sign of a lean to one side beyond chance.".to_owned()
+    };
+    Some(SideReport { left: Estimate::share(left, n), p, words })
+}
+
+/// Circular triads need every pair decided; only items all of whose pairs are go in, and at least three.
+fn triads(items: usize, pairs: &[PairTrial]) -> Option<ConsistencyReport> {
+    let mut wins = vec![vec![0_u64; items]; items];
+    for p in pairs {
+        match p.outcome {
+            PairOutcome::Left => wins[p.left][p.right] += 1,
+            PairOutcome::Right => wins[p.right][p.left] += 1,
+            PairOutcome::Neither | PairOutcome::Both => {}
+        }
+    }
+    let decided = |a: usize, b: usize| wins[a][b] != wins[b][a];
+    let mut kept: Vec<usize> = (0..items).filter(|&a| (0..items).any(|b| b != a && decided(a, b))).collect();
+    // Drop the item with most undecided pairs until none is left undecided.
+    loop {
+        let open = |a: &usize| kept.iter().filter(|b| *b != a && !decided(*a, **b)).count();
+        let Some(worst) = kept.iter().max_by_key(|a| open(a)).copied().filter(|a| open(a) > 0) else { break };
+        kept.retain(|a| *a != worst);
+    }
+    if kept.len() < 3 {
+        return None;
+    }
+    let table: Vec<Vec<u64>> = kept.iter().map(|a| kept.iter().map(|b| wins[*a][*b]).collect()).collect();
+    let Consistency { circular_triads, most, zeta, items, .. } =
+        consistency(&Tournament::from_wins(&table).ok()?).ok()?;
+    Some(ConsistencyReport { circular: circular_triads, most, zeta, items })
+}
+
+fn next(fit: Option<&ChoiceFit>, pairs: &[PairTrial], items: &[RewardId], known: Option<&Known>) -> Option<NextTest> {
+    let (fit, known) = (fit?, known?);
+    let goal = if known.best.len() < items.len() { Goal::TopSet(known.best.len()) } else { Goal::Strengths };
+    let pair = next_pair(fit, pairs, goal, DRAWS, SEED).ok()?;
+    Some(NextTest {
+        left: *items.get(pair.left)?,
+        right: *items.get(pair.right)?,
+        because: "this pair would tell most about which rewards are the best few; sides balance earlier ones"
+            .to_owned(),
+    })
+}
+
+fn retest(last: Option<Moment>, now: Moment, known: Option<&Known>) -> Option<String> {
+    let age = now.seconds_since(last?) / 86_400.0;
+    if age > STALE_DAYS {
+        return Some(format!(
+            "The last test is {age:.0} days old; likes change (re-test after {STALE_DAYS:.0} days: common practice, no source)."
+        ));
+    }
+    let known = known?;
+    (!known.well_enough && age > 1.0).then(|| known.words.clone())
+}
+
+/// What to lay out next in a test.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub enum Setup {
+    /// Lay these out.
+    Offer {
+        /// Round, from 1.
+        round: u16,
+        /// Trial, from 1.
+        number: usize,
+        /// Trials in all, as far as they can be foreseen.
+        of: usize,
+        /// From the learner's left to its right.
+        offered: Vec<RewardId>,
+    },
+    /// The test is done.
+    Done,
+}
+
+/// The next trial of a test, from its plan, its seed and the trials recorded so far; none for an unknown test.
+///
+/// A withdrawn trial comes up again. A round of multiple-without-replacement ends when the learner walks away or
+/// chooses none, for that is its answer.
+#[must_use]
+pub fn next_setup(story: &Story, learner: LearnerId, assessment: AssessmentId) -> Option<Setup> {
+    use sayso_methods::likes::schedule;
+    let test = story.of::<sayso_model::LikesTest>(learner).find(|t| t.part.assessment == assessment)?.part;
+    let done: Vec<&LikeTrial> =
+        story.of::<LikeTrial>(learner).map(|t| t.part).filter(|t| t.assessment == assessment).collect();
+    let (items, seed) = (test.rewards.len(), u64::from(test.seed));
+    let pick = |indices: &[usize]| indices.iter().filter_map(|i| test.rewards.get(*i).copied()).collect::<Vec<_>>();
+    let number = done.len() + 1;
+    let fixed = |plan: Vec<(u16, Vec<usize>)>| {
+        let of = plan.len();
+        let mut open = done.clone();
+        // A trial is done if one with the same things in the same places and round was recorded.
+        let next = plan.into_iter().find(|(round, row)| {
+            let wanted = pick(row);
+            match open.iter().position(|t| t.round == *round && t.offered == wanted) {
+                Some(at) => {
+                    open.remove(at);
+                    false
+                }
+                None => true,
+            }
+        });
+        next.map_or(Setup::Done, |(round, row)| Setup::Offer { round, number, of, offered: pick(&row) })
+    };
+    Some(match test.format {
+        LikesFormat::Paired => fixed(
+            schedule::paired(items, test.rounds, seed).into_iter().map(|p| (p.round, vec![p.left, p.right])).collect(),
+        ),
+        LikesFormat::Single => {
+            fixed(schedule::singles(items, test.rounds, seed).into_iter().map(|(r, i)| (r, vec![i])).collect())
+        }
+        LikesFormat::FreeAccess => {
+            fixed((1..=test.rounds).map(|r| (r, schedule::array(items, r, seed, &[]))).collect())
+        }
+        LikesFormat::Multiple => {
+            let of = items * usize::from(test.rounds);
+            (1..=test.rounds)
+                .find_map(|round| {
+                    let of_round: Vec<&&LikeTrial> = done.iter().filter(|t| t.round == round).collect();
+                    let ended = of_round.iter().any(|t| !matches!(t.result, LikeOutcome::Chose { .. }));
+                    let chosen: Vec<usize> = of_round
+                        .iter()
+                        .filter_map(|t| match t.result {
+                            LikeOutcome::Chose { reward } => test.rewards.iter().position(|r| *r == reward),
+                            _ => None,
+                        })
+                        .collect();
+                    let row = schedule::array(items, round, seed, &chosen);
+                    (!ended && !row.is_empty()).then(|| Setup::Offer { round, number, of, offered: pick(&row) })
+                })
+                .unwrap_or(Setup::Done)
+        }
+    })
+}
