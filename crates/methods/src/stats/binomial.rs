@@ -106,16 +106,8 @@ impl Proportion {
         let Self { k, n } = self;
         let Some(share) = self.share() else { return Interval::new(0.0, 1.0, level) };
         let tail = level.tail();
-        let low = if k == 0 {
-            0.0
-        } else {
-            falling_root(0.0, share, |p| tail - counting::binomial_upper(k, n, p))
-        };
-        let high = if k == n {
-            1.0
-        } else {
-            falling_root(share, 1.0, |p| counting::binomial_lower(k, n, p) - tail)
-        };
+        let low = if k == 0 { 0.0 } else { falling_root(0.0, share, |p| tail - counting::binomial_upper(k, n, p)) };
+        let high = if k == n { 1.0 } else { falling_root(share, 1.0, |p| counting::binomial_lower(k, n, p) - tail) };
         Interval::new(low, high, level)
     }
 

@@ -96,7 +96,9 @@ mod tests {
             assert!((product - [1.0, 2.0, 3.0][row]).abs() < 1e-12);
         }
         let inverse = factor.inverse();
-        let quadratic: f64 = (0..3).map(|r| (0..3).map(|c| [1.0, 2.0, 3.0][r] * inverse[r * 3 + c] * [1.0, 2.0, 3.0][c]).sum::<f64>()).sum();
+        let quadratic: f64 = (0..3)
+            .map(|r| (0..3).map(|c| [1.0, 2.0, 3.0][r] * inverse[r * 3 + c] * [1.0, 2.0, 3.0][c]).sum::<f64>())
+            .sum();
         assert!((factor.quadratic(&[1.0, 2.0, 3.0]) - quadratic).abs() < 1e-12);
         assert!(Cholesky::new(&[1.0, 1.0, 1.0, 1.0], 2).is_none());
     }

@@ -85,7 +85,10 @@ impl TwoByTwo {
         let total = self.0.iter().flatten().try_fold(0_u64, |sum, cell| sum.checked_add(*cell));
         match total {
             Some(n) if n <= MAX_TOTAL => Ok(n),
-            _ => Err(StatsError::OutOfRange { what: "table total", value: self.0.iter().flatten().map(|c| *c as f64).sum() }),
+            _ => Err(StatsError::OutOfRange {
+                what: "table total",
+                value: self.0.iter().flatten().map(|c| *c as f64).sum(),
+            }),
         }
     }
 }
@@ -107,10 +110,12 @@ impl Support {
 
     /// Probabilities over the support when the log odds ratio is `ln_odds` (0: hypergeometric).
     fn probabilities(&self, ln_odds: f64) -> Vec<f64> {
-        let choose = |n: u64, k: u64| ln_gamma(n as f64 + 1.0) - ln_gamma(k as f64 + 1.0) - ln_gamma((n - k) as f64 + 1.0);
+        let choose =
+            |n: u64, k: u64| ln_gamma(n as f64 + 1.0) - ln_gamma(k as f64 + 1.0) - ln_gamma((n - k) as f64 + 1.0);
         // Only differences matter, so the terms are chained from the first by ratios (exact to rounding).
         let mut logs = Vec::with_capacity((self.high - self.low + 1) as usize);
-        let mut at = choose(self.row, self.low) + choose(self.other, self.column - self.low) + self.low as f64 * ln_odds;
+        let mut at =
+            choose(self.row, self.low) + choose(self.other, self.column - self.low) + self.low as f64 * ln_odds;
         for x in self.low..=self.high {
             logs.push(at);
             if x < self.high {

@@ -51,11 +51,7 @@ impl Count {
     pub fn interval(self, level: Level) -> Interval {
         let (k, tail) = (self.events, level.tail());
         let seen = k as f64;
-        let low = if k == 0 {
-            0.0
-        } else {
-            falling_root(0.0, seen, |mean| tail - counting::poisson_upper(k, mean))
-        };
+        let low = if k == 0 { 0.0 } else { falling_root(0.0, seen, |mean| tail - counting::poisson_upper(k, mean)) };
         let mut top = seen + 10.0 + 10.0 * seen.sqrt();
         while counting::poisson_lower(k, top) > tail {
             top *= 2.0;

@@ -60,7 +60,8 @@ fn sort_counting(values: &mut [f64], spare: &mut [f64]) -> u64 {
         return 0;
     }
     let half = n / 2;
-    let mut swaps = sort_counting(&mut values[..half], &mut spare[..half]) + sort_counting(&mut values[half..], &mut spare[half..]);
+    let mut swaps =
+        sort_counting(&mut values[..half], &mut spare[..half]) + sort_counting(&mut values[half..], &mut spare[half..]);
     let (mut left, mut right) = (0, half);
     for slot in spare.iter_mut().take(n) {
         if right >= n || (left < half && values[left] <= values[right]) {
@@ -117,7 +118,8 @@ pub fn kendall_tau_b(x: &[f64], y: &[f64]) -> Result<TauB, StatsError> {
     let difference = all as f64 - tied_x as f64 - tied_y as f64 + both as f64 - 2.0 * discordant as f64;
     let tau = difference / (all - tied_x) as f64 * ((all - tied_x) as f64 / (all - tied_y) as f64).sqrt();
     let exact = tied_x == 0 && tied_y == 0 && n <= 60;
-    let p = if exact { exact_p(n, discordant.min(all - discordant)) } else { normal_p(n, difference, &ties_x, &ties_y) };
+    let p =
+        if exact { exact_p(n, discordant.min(all - discordant)) } else { normal_p(n, difference, &ties_x, &ties_y) };
     let p_method = if exact { PMethod::Exact } else { PMethod::Approximate };
     Ok(TauB { tau: tau.clamp(-1.0, 1.0), p, p_method, n })
 }

@@ -1,18 +1,36 @@
 //! Distribution functions and quantiles the tests rest on.
 //!
-//! Source: `statrs` for the incomplete gamma, incomplete beta and error functions; quantiles by bisection on them.
+//! Source: `statrs` for the incomplete gamma and beta functions; quantiles by bisection or a Newton step on them. The error
+//! function goes through the incomplete gamma function, because the one in `statrs` 0.19 keeps only ten digits.
 
 use super::StatsError;
-use statrs::function::{beta::checked_beta_reg, erf, gamma::checked_gamma_ur};
-use std::f64::consts::SQRT_2;
+use statrs::function::{beta::checked_beta_reg, erf::erfc_inv, gamma::checked_gamma_ur};
+use std::f64::consts::{SQRT_2, TAU};
 
-/// Standard normal distribution function.
-pub fn normal_cdf(z: f64) -> f64 {
-    0.5 * erf::erfc(-z / SQRT_2)
+/// Probability that a standard normal variable lies further from 0 than `z` does.
+fn normal_outside(z: f64) -> f64 {
+    let square = z * z / 2.0;
+    if square == 0.0 {
+        1.0
+    } else if square > 740.0 {
+        0.0
+    } else {
+        checked_gamma_ur(0.5, square).unwrap_or(f64::NAN)
+    }
 }
 
+/// Standard normal distribution function (not a number only where `z` is not).
+pub fn normal_cdf(z: f64) -> f64 {
+    let outside = normal_outside(z);
+    if z < 0.0 { outside / 2.0 } else { 1.0 - outside / 2.0 }
+}
+
+/// Quantile for `p` strictly between 0 and 1.
 pub(crate) fn normal_quantile_raw(p: f64) -> f64 {
-    -SQRT_2 * erf::erfc_inv(2.0 * p)
+    let start = -SQRT_2 * erfc_inv(2.0 * p);
+    let density = (-start * start / 2.0).exp() / TAU.sqrt();
+    let step = (normal_cdf(start) - p) / density;
+    if step.is_finite() { start - step + 0.0 } else { start }
 }
 
 /// Standard normal quantile.
@@ -35,7 +53,7 @@ pub fn normal_quantile(p: f64) -> Result<f64, StatsError> {
 
 /// Two-sided p-value of a standard normal statistic.
 pub(crate) fn normal_two_sided(z: f64) -> f64 {
-    erf::erfc(z.abs() / SQRT_2).min(1.0)
+    normal_outside(z).min(1.0)
 }
 
 /// Probability that a chi-square variable with `df` degrees of freedom is above `x`.
@@ -57,9 +75,6 @@ pub fn chi_square_upper(x: f64, df: u64) -> Result<f64, StatsError> {
     }
     if x == 0.0 {
         return Ok(1.0);
-    }
-    if df == 1 {
-        return Ok(erf::erfc((x / 2.0).sqrt()));
     }
     checked_gamma_ur(df as f64 / 2.0, x / 2.0).map_err(|_| StatsError::OutOfRange { what: "chi-square", value: x })
 }

@@ -48,7 +48,8 @@ fn design(plan: &TrialsPlan, n: u64) -> Option<(u64, f64, f64)> {
             low = mid + 1;
         }
     }
-    (low <= n).then(|| (low, counting::binomial_upper(low, n, plan.rate), counting::binomial_upper(low, n, plan.chance)))
+    (low <= n)
+        .then(|| (low, counting::binomial_upper(low, n, plan.rate), counting::binomial_upper(low, n, plan.chance)))
 }
 
 /// Finds the number of trials.

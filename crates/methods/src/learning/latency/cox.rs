@@ -198,7 +198,12 @@ pub fn cox_regression(waits: &[Wait], covariates: &[&[f64]], level: Level) -> Re
         let (coef, standard_error) = (beta[a] / sd, scaled_error / sd);
         let half = level.z() * standard_error;
         let p = (2.0 * normal_cdf(-(coef / standard_error).abs())).min(1.0);
-        terms.push(CoxTerm { coef, standard_error, interval: Interval { low: coef - half, high: coef + half, level }, p });
+        terms.push(CoxTerm {
+            coef,
+            standard_error,
+            interval: Interval { low: coef - half, high: coef + half, level },
+            p,
+        });
     }
     Ok(CoxFit { terms, log_likelihood: ln, n, events })
 }

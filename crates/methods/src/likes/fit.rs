@@ -1,0 +1,270 @@
+//! What a fitted choice model says: strengths, their uncertainty, and preferences between two items.
+
+use super::{
+    LikesError,
+    logit::{Design, Optimum},
+};
+use crate::stats::{Interval, Level, dense::Cholesky, normal_cdf};
+
+/// What is assumed before the first trial.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Prior {
+    /// Nothing: maximum likelihood. Refused where the data give no finite estimate.
+    None,
+    /// The objective is the log-likelihood less `alpha` times the sum of squared strengths: strengths are normal about their
+    /// mean with variance `1 / (2 alpha)`. Always gives an answer.
+    Weak {
+        /// Positive; larger pulls harder towards "all liked alike".
+        alpha: f64,
+    },
+}
+
+impl Prior {
+    /// The prior used unless another is asked for; see the page on coverage for why.
+    pub const HOUSEHOLD: Self = Self::Weak { alpha: 0.1 };
+
+    pub(super) fn alpha(self) -> Result<f64, LikesError> {
+        match self {
+            Self::None => Ok(0.0),
+            Self::Weak { alpha } if alpha > 0.0 && alpha < 1e6 => Ok(alpha),
+            Self::Weak { alpha } => {
+                Err(crate::stats::StatsError::OutOfRange { what: "prior alpha", value: alpha }.into())
+            }
+        }
+    }
+}
+
+/// How the intervals of the strengths were made.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum IntervalMethod {
+    /// Where the best penalised log-likelihood has fallen by half the squared normal quantile; may be lopsided, as it should.
+    Profile,
+    /// Normal, from the curvature at the optimum. Used above 40 items.
+    Normal,
+}
+
+/// Most items for which profile intervals are made.
+const PROFILE_UP_TO: usize = 40;
+
+/// How well one item is liked.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Strength {
+    /// The item.
+    pub item: usize,
+    /// Log odds of being taken rather than an item of average strength; all items together average 0.
+    pub value: f64,
+    /// Its standard error.
+    pub standard_error: f64,
+    /// Its interval.
+    pub interval: Interval,
+    /// Times it was on offer.
+    pub offered: u64,
+    /// Times it was taken.
+    pub chosen: u64,
+}
+
+/// Another figure of the model, on the log-odds scale.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Term {
+    /// Estimate.
+    pub value: f64,
+    /// Its standard error.
+    pub standard_error: f64,
+    /// Its interval.
+    pub interval: Interval,
+    /// Two-sided normal p-value against 0.
+    pub p: f64,
+    /// Trials that bear on it.
+    pub n: u64,
+}
+
+/// Chance that one item is taken rather than another.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Preference {
+    /// Estimated probability that the first is taken, if one of the two is.
+    pub probability: f64,
+    /// Its interval (normal on the log-odds scale).
+    pub interval: Interval,
+    /// Probability that the first is truly the stronger (normal approximation).
+    pub stronger: f64,
+}
+
+/// A fitted model of choices.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ChoiceFit {
+    /// One per item, in index order.
+    pub strengths: Vec<Strength>,
+    /// Extra log odds of taking what lies on the left, if the model has a side term.
+    pub side: Option<Term>,
+    /// Strength of "nothing" on the scale of the items, if trials without a choice were modelled.
+    pub nothing: Option<Term>,
+    /// How readily both are taken at once (log of Davidson's parameter), if that happened.
+    pub both: Option<Term>,
+    /// Log-likelihood at the estimate, without the penalty.
+    pub log_likelihood: f64,
+    /// How the intervals were made.
+    pub interval_method: IntervalMethod,
+    /// Level of the intervals.
+    pub level: Level,
+    /// Choices behind the fit.
+    pub n: u64,
+    covariance: Vec<f64>,
+}
+
+/// Which parameters a model has beside the items.
+pub(super) struct Layout {
+    pub(super) items: usize,
+    pub(super) side: Option<usize>,
+    pub(super) nothing: Option<usize>,
+    pub(super) both: Option<usize>,
+    /// Trials that bear on each.
+    pub(super) counts: TermCounts,
+    pub(super) offered: Vec<u64>,
+    pub(super) chosen: Vec<u64>,
+    pub(super) n: u64,
+}
+
+/// Trials that bear on each extra term.
+#[derive(Default)]
+pub(super) struct TermCounts {
+    pub(super) side: u64,
+    pub(super) nothing: u64,
+    pub(super) both: u64,
+}
+
+pub(super) fn conclude(
+    design: &Design,
+    layout: &Layout,
+    parameters: usize,
+    level: Level,
+) -> Result<ChoiceFit, LikesError> {
+    let top = design.optimum().ok_or(LikesError::Unsettled)?;
+    let items = layout.items;
+    let profile = items <= PROFILE_UP_TO;
+    let figure = |contrast: &[f64]| summary(design, &top, contrast, profile, level);
+    // A strength is the item's parameter less the mean of the items.
+    let share = 1.0 / items as f64;
+    let mut strengths = Vec::with_capacity(items);
+    for item in 0..items {
+        let mut contrast = vec![0.0; parameters];
+        contrast[..items].fill(-share);
+        contrast[item] += 1.0;
+        let (value, standard_error, interval) = figure(&contrast)?;
+        let (offered, chosen) = (layout.offered[item], layout.chosen[item]);
+        strengths.push(Strength { item, value, standard_error, interval, offered, chosen });
+    }
+    let term = |at: Option<usize>, relative: bool, n: u64| -> Result<Option<Term>, LikesError> {
+        let Some(at) = at else { return Ok(None) };
+        let mut contrast = vec![0.0; parameters];
+        if relative {
+            contrast[..items].fill(-share);
+        }
+        contrast[at] = 1.0;
+        let (value, standard_error, interval) = figure(&contrast)?;
+        let p = (2.0 * normal_cdf(-(value / standard_error).abs())).min(1.0);
+        Ok(Some(Term { value, standard_error, interval, p, n }))
+    };
+    Ok(ChoiceFit {
+        side: term(layout.side, false, layout.counts.side)?,
+        nothing: term(layout.nothing, true, layout.counts.nothing)?,
+        both: term(layout.both, false, layout.counts.both)?,
+        log_likelihood: top.log_likelihood,
+        interval_method: if profile { IntervalMethod::Profile } else { IntervalMethod::Normal },
+        level,
+        n: layout.n,
+        covariance: centred_covariance(&top, items, parameters),
+        strengths,
+    })
+}
+
+fn summary(
+    design: &Design,
+    top: &Optimum,
+    contrast: &[f64],
+    profile: bool,
+    level: Level,
+) -> Result<(f64, f64, Interval), LikesError> {
+    let value: f64 = contrast.iter().zip(&top.theta).map(|(c, t)| c * t).sum();
+    let standard_error = top.factor.quadratic(contrast).sqrt();
+    let z = level.z();
+    let (low, high) = if profile {
+        let end = |upwards| design.profile_end(top, contrast, z, upwards).ok_or(LikesError::Unsettled);
+        (end(false)?, end(true)?)
+    } else {
+        (value - z * standard_error, value + z * standard_error)
+    };
+    Ok((value, standard_error, Interval { low, high, level }))
+}
+
+/// Covariance of the strengths about their mean.
+fn centred_covariance(top: &Optimum, items: usize, parameters: usize) -> Vec<f64> {
+    let inverse = top.factor.inverse();
+    let n = items as f64;
+    let means: Vec<f64> =
+        (0..items).map(|i| inverse[i * parameters..i * parameters + items].iter().sum::<f64>() / n).collect();
+    let grand = means.iter().sum::<f64>() / n;
+    let mut covariance = Vec::with_capacity(items * items);
+    for i in 0..items {
+        covariance.extend((0..items).map(|j| inverse[i * parameters + j] - means[i] - means[j] + grand));
+    }
+    covariance
+}
+
+impl ChoiceFit {
+    /// Items from the strongest to the weakest (equal ones by index).
+    pub fn ranking(&self) -> Vec<usize> {
+        let mut order: Vec<usize> = (0..self.strengths.len()).collect();
+        order.sort_by(|a, b| self.strengths[*b].value.total_cmp(&self.strengths[*a].value).then(a.cmp(b)));
+        order
+    }
+
+    /// Covariance of two strengths.
+    ///
+    /// # Errors
+    /// [`LikesError::UnknownItem`].
+    pub fn covariance(&self, first: usize, second: usize) -> Result<f64, LikesError> {
+        let items = self.strengths.len();
+        super::check_item(first, items)?;
+        super::check_item(second, items)?;
+        Ok(self.covariance[first * items + second])
+    }
+
+    /// Mean and variance of the difference of two strengths.
+    pub(super) fn difference(&self, first: usize, second: usize) -> (f64, f64) {
+        let k = self.strengths.len();
+        let c = |a: usize, b: usize| self.covariance[a * k + b];
+        let variance = (c(first, first) + c(second, second) - 2.0 * c(first, second)).max(0.0);
+        (self.strengths[first].value - self.strengths[second].value, variance)
+    }
+
+    /// How much `first` is preferred to `second`, sides being equal.
+    ///
+    /// # Errors
+    /// [`LikesError::UnknownItem`], or [`LikesError::Repeated`] for an item against itself.
+    pub fn preference(&self, first: usize, second: usize) -> Result<Preference, LikesError> {
+        self.covariance(first, second)?;
+        if first == second {
+            return Err(LikesError::Repeated { item: first });
+        }
+        let (mean, variance) = self.difference(first, second);
+        let half = self.level.z() * variance.sqrt();
+        let interval = Interval { low: logistic(mean - half), high: logistic(mean + half), level: self.level };
+        let stronger = if variance > 0.0 { normal_cdf(mean / variance.sqrt()) } else { 0.5 };
+        Ok(Preference { probability: logistic(mean), interval, stronger })
+    }
+
+    /// Factor of the covariance, for drawing strengths; the ridge stands for the direction in which they have none.
+    pub(super) fn factor(&self) -> Option<Cholesky> {
+        let k = self.strengths.len();
+        let scale = (0..k).map(|i| self.covariance[i * k + i]).fold(0.0, f64::max).max(1e-12);
+        let mut matrix = self.covariance.clone();
+        for i in 0..k {
+            matrix[i * k + i] += 1e-9 * scale;
+        }
+        Cholesky::new(&matrix, k)
+    }
+}
+
+pub(super) fn logistic(x: f64) -> f64 {
+    if x >= 0.0 { 1.0 / (1.0 + (-x).exp()) } else { x.exp() / (1.0 + x.exp()) }
+}
