@@ -1,0 +1,172 @@
+//! How a word is said that the dictionary lacks: letter rules.
+//!
+//! Source: own rules after common English spelling (measured against the dictionary in docs/methods/sounds-alike.md),
+//! and one sound a letter for other languages. A guess, and marked as one.
+
+use super::phoneme::Phoneme;
+
+// (left, letters, right, sounds): `letters` between `left` and `right` are said as `sounds`. In contexts `.` is the
+// word's edge, V a vowel letter, C a consonant letter, E one of e i y. The first rule that fits counts, so longer
+// and narrower ones stand first.
+type Rule = (&'static str, &'static str, &'static str, &'static str);
+
+#[rustfmt::skip]
+const RULES: &[Rule] = &[
+    ("", "augh", "t", "AO"), ("", "eigh", "", "EY"), ("", "ough", "t", "AO"), ("", "ough", "", "OW"), ("", "igh", "", "AY"),
+    ("V", "tion", "", "SH AH N"), ("C", "tion", "", "SH AH N"), ("", "ssion", "", "SH AH N"), ("V", "sion", "", "ZH AH N"),
+    ("", "sion", "", "SH AH N"), ("V", "ture", "", "CH ER"), ("C", "ture", "", "CH ER"), ("V", "sure", ".", "ZH ER"),
+    ("", "cious", "", "SH AH S"), ("", "tious", "", "SH AH S"), ("", "cial", "", "SH AH L"), ("", "tial", "", "SH AH L"),
+    ("C", "ious", "", "IY AH S"), ("C", "ous", ".", "AH S"), (".", "wh", "o", "HH"),
+    ("", "tch", "", "CH"), ("", "dge", "", "JH"), (".", "sch", "", "S K"), ("", "sch", "", "SH"),
+    (".", "kn", "", "N"), (".", "gn", "", "N"), (".", "wr", "", "R"), (".", "ps", "", "S"), (".", "x", "", "Z"), (".", "rh", "", "R"),
+    ("", "mb", ".", "M"), ("", "mn", ".", "M"), ("al", "m", ".", "M"), ("", "gh", ".", ""), (".", "gh", "", "G"), ("", "gh", "", ""),
+    (".", "ch", "r", "K"), ("", "ch", "", "CH"), ("", "sh", "", "SH"), ("", "th", "er.", "DH"), ("", "th", "e.", "DH"), ("", "th", "", "TH"),
+    ("", "ph", "", "F"), ("", "wh", "", "W"), ("", "ck", "", "K"), ("", "qu", "", "K W"), ("", "q", "", "K"),
+    ("", "cc", "E", "K S"), (".", "sc", "E", "S"), ("", "sc", "E", "S"), ("", "ng", "E", "NG"), ("", "ng", "", "NG"), ("", "n", "k", "NG"),
+    ("", "x", "", "K S"), ("a", "lk", ".", "K"), ("a", "lk", "", "K"), ("", "l", "f.", "L"),
+    ("C", "le", ".", "AH L"), ("C", "les", ".", "AH L Z"),
+    ("", "air", "", "EH R"), ("", "are", ".", "EH R"), ("", "ear", "", "IH R"), ("", "eer", "", "IH R"), ("", "ere", ".", "IH R"),
+    ("", "ire", ".", "AY ER"), ("", "oar", "", "AO R"), ("", "oor", "", "AO R"), ("", "ore", ".", "AO R"), ("", "our", ".", "AW ER"),
+    ("", "ure", ".", "UH R"), ("", "ier", ".", "IY ER"),
+    ("", "wor", "C", "W ER"), ("", "war", "", "W AO R"), ("", "wa", "t", "W AA"), ("", "wa", "l", "W AO"), ("", "wa", "s", "W AA"),
+    ("", "wa", "n", "W AA"), ("", "wa", "tch", "W AA"),
+    ("", "ar", "V", "EH R"), ("", "arr", "", "EH R"), ("", "ar", "d.", "ER"), ("", "ar", "", "AA R"),
+    ("", "err", "", "EH R"), ("", "er", "V", "ER"), ("", "er", "", "ER"), ("", "irr", "", "IH R"), ("", "ir", "V", "AY R"), ("", "ir", "", "ER"),
+    ("", "orr", "", "AO R"), ("C", "or", ".", "ER"), ("", "or", "", "AO R"), ("", "urr", "", "ER"), ("", "ur", "", "ER"), ("C", "yr", "C", "ER"),
+    ("", "aw", "", "AO"), ("", "au", "", "AO"), ("", "ai", "", "EY"), ("", "ay", "", "EY"), ("", "al", "l", "AO L"), ("", "al", "k", "AO"),
+    ("", "al", "t", "AO L"), ("", "al", ".", "AH L"),
+    ("", "eau", "", "OW"), ("", "ea", "d.", "EH"), ("", "ea", "th", "EH"), ("", "ea", "", "IY"), ("", "ee", "", "IY"), ("", "ei", "", "IY"),
+    ("", "ey", ".", "IY"), ("", "ey", "", "EY"), ("", "eu", "", "Y UW"), ("r", "ew", "", "UW"), ("l", "ew", "", "UW"), ("ch", "ew", "", "UW"),
+    ("", "ew", "", "Y UW"), ("C", "ie", ".", "IY"), ("C", "ies", ".", "IY Z"), ("C", "ied", ".", "IY D"), ("", "ie", "", "IY"), ("", "ia", "", "IY AH"), ("", "io", "", "IY OW"),
+    ("", "oa", "", "OW"), ("", "oi", "", "OY"), ("", "oy", "", "OY"), ("", "oo", "k", "UH"), ("g", "oo", "d", "UH"), ("w", "oo", "d", "UH"),
+    ("f", "oo", "t", "UH"), ("", "oo", "", "UW"), ("", "ow", "n", "AW"), ("", "ow", "er", "AW"), ("h", "ow", ".", "AW"), ("n", "ow", ".", "AW"),
+    ("c", "ow", ".", "AW"), ("w", "ow", ".", "AW"), ("", "ow", ".", "OW"), ("", "ow", "", "OW"), ("", "ou", "", "AW"), ("C", "oe", ".", "OW"),
+    ("", "ui", "", "UW"), ("", "ue", ".", "UW"), ("", "uy", ".", "AY"), ("V", "ve", ".", "V"), ("", "old", ".", "OW L D"), ("", "olt", "", "OW L T"), ("", "ost", ".", "OW S T"),
+    ("", "ild", ".", "AY L D"), ("", "ind", ".", "AY N D"),
+    ("", "a", "Ce.", "EY"), ("", "a", "Ces.", "EY"), ("", "a", "Ced.", "EY"), ("", "a", "Cing.", "EY"), ("", "a", "CER", "EY"), (".", "a", ".", "AH"),
+    ("", "a", ".", "AH"), (".", "a", "CV", "AH"), ("", "a", "", "AE"),
+    (".C", "e", ".", "IY"), (".CC", "e", ".", "IY"), ("", "e", "Ce.", "IY"), ("t", "ed", ".", "AH D"), ("d", "ed", ".", "AH D"),
+    ("C", "ed", ".", "D"), ("s", "es", ".", "AH Z"), ("z", "es", ".", "AH Z"), ("ch", "es", ".", "AH Z"), ("sh", "es", ".", "AH Z"), ("x", "es", ".", "AH Z"),
+    ("c", "es", ".", "AH Z"), ("g", "es", ".", "AH Z"), ("C", "es", ".", "Z"), ("", "e", ".", ""), ("C", "en", ".", "AH N"), ("C", "el", ".", "AH L"), ("C", "et", ".", "AH T"),
+    ("", "ew", "", "UW"), (".", "e", "CV", "IH"), ("", "e", "", "EH"),
+    ("", "i", "Ce.", "AY"), ("", "i", "Ces.", "AY"), ("", "i", "Ced.", "AY"), ("", "i", "Cing.", "AY"), (".", "i", ".", "AY"), ("C", "i", ".", "IY"), ("", "i", "", "IH"),
+    ("", "o", "Ce.", "OW"), ("", "o", "Ces.", "OW"), ("", "o", "Cing.", "OW"), ("", "o", ".", "OW"), ("", "o", "Cy.", "OW"), ("", "on", ".", "AH N"), ("", "o", "", "AA"),
+    ("r", "u", "Ce.", "UW"), ("l", "u", "Ce.", "UW"), ("j", "u", "Ce.", "UW"), ("", "u", "Ce.", "Y UW"), (".", "u", "CV", "Y UW"), ("", "u", "CV", "UW"),
+    ("", "u", ".", "UW"), ("p", "u", "ll", "UH"), ("f", "u", "ll", "UH"), ("p", "u", "sh", "UH"), ("", "u", "", "AH"),
+    (".C", "y", ".", "AY"), (".CC", "y", ".", "AY"), (".", "y", "", "Y"), ("", "y", "Ce.", "AY"), ("", "y", ".", "IY"), ("C", "y", "C", "IH"), ("", "y", "V", "Y"), ("", "y", "", "IH"),
+    ("", "bb", "", "B"), ("", "dd", "", "D"), ("", "ff", "", "F"), ("", "gg", "", "G"), ("", "kk", "", "K"), ("", "ll", "", "L"), ("", "mm", "", "M"),
+    ("", "nn", "", "N"), ("", "pp", "", "P"), ("", "rr", "", "R"), ("", "ss", "", "S"), ("", "tt", "", "T"), ("", "vv", "", "V"), ("", "zz", "", "Z"),
+    ("", "cc", "", "K"), ("", "c", "E", "S"), ("", "c", "", "K"), ("", "ge", ".", "JH"), (".", "g", "e", "G"), (".", "g", "i", "G"), ("", "g", "E", "JH"), ("", "g", "", "G"),
+    ("", "b", "", "B"), ("", "d", "", "D"), ("", "f", "", "F"), (".", "h", "", "HH"), ("", "h", "V", "HH"), ("", "h", "", ""), ("", "j", "", "JH"),
+    ("", "k", "", "K"), ("", "l", "", "L"), ("", "m", "", "M"), ("", "n", "", "N"), ("", "p", "", "P"), ("", "r", "", "R"),
+    ("V", "s", "V", "Z"), ("b", "s", ".", "Z"), ("d", "s", ".", "Z"), ("g", "s", ".", "Z"), ("l", "s", ".", "Z"), ("m", "s", ".", "Z"), ("n", "s", ".", "Z"), ("r", "s", ".", "Z"),
+    ("V", "s", ".", "Z"), ("", "s", "", "S"), ("", "t", "", "T"), ("", "v", "", "V"), ("", "w", "", "W"), ("", "z", "", "Z"),
+];
+
+/// An English word (lower case) by letter rules; letters beyond a to z stay letters.
+pub(super) fn english(word: &str) -> Vec<Phoneme> {
+    let letters: Vec<char> = word.chars().filter(|c| *c != '\'').collect();
+    let mut sounds = Vec::new();
+    let mut at = 0;
+    while let Some(letter) = letters.get(at) {
+        match RULES.iter().find(|rule| fits(rule, &letters, at)) {
+            Some((_, said, _, names)) => {
+                sounds.extend(names.split(' ').filter_map(Phoneme::from_arpabet));
+                at += said.len();
+            }
+            None => {
+                sounds.push(Phoneme::from_letter(*letter));
+                at += 1;
+            }
+        }
+    }
+    // The same sound twice at a seam ("bookkeeper") is said once.
+    sounds.dedup();
+    sounds
+}
+
+fn fits((left, said, right, _): &Rule, letters: &[char], at: usize) -> bool {
+    let after = at + said.len();
+    letters.get(at..after).is_some_and(|here| here.iter().copied().eq(said.chars()))
+        && context(left.chars().rev(), (0..at).rev().map(|i| letters[i]))
+        && context(right.chars(), letters[after..].iter().copied())
+}
+
+fn context(mut pattern: impl Iterator<Item = char>, mut letters: impl Iterator<Item = char>) -> bool {
+    pattern.all(|wanted| {
+        let vowel = |c: char| matches!(c, 'a' | 'e' | 'i' | 'o' | 'u' | 'y');
+        match (wanted, letters.next()) {
+            ('.', found) => found.is_none(),
+            ('V', Some(c)) => vowel(c),
+            ('C', Some(c)) => c.is_alphabetic() && !vowel(c),
+            ('E', Some(c)) => matches!(c, 'e' | 'i' | 'y'),
+            (literal, Some(c)) => literal == c,
+            (_, None) => false,
+        }
+    })
+}
+
+/// A word of another language (lower case): one sound a letter, the commonest value of the Latin letter; others stay letters.
+pub(super) fn generic(word: &str) -> Vec<Phoneme> {
+    let sound = |c: char| {
+        let ipa = match c {
+            'c' => 'k',
+            'g' => 'ɡ',
+            'x' => 's',
+            'ä' | 'æ' => 'ɛ',
+            'é' | 'ê' => 'e',
+            'è' => 'ɛ',
+            'á' | 'à' | 'â' | 'å' => 'a',
+            'í' | 'ì' | 'î' | 'ï' => 'i',
+            'ó' | 'ò' | 'ô' | 'õ' => 'o',
+            'ú' | 'ù' | 'û' => 'u',
+            'ö' | 'ø' | 'œ' => 'ø',
+            'ü' => 'y',
+            'ñ' => 'ɲ',
+            'ç' | 'ß' => 's',
+            'š' | 'ş' => 'ʃ',
+            'ž' => 'ʒ',
+            other => other,
+        };
+        Phoneme::from_ipa(ipa).unwrap_or(Phoneme::from_letter(c))
+    };
+    word.chars().filter(|c| c.is_alphabetic()).map(sound).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_rule_names_known_sounds() {
+        for (_, _, _, names) in RULES {
+            for name in names.split(' ').filter(|n| !n.is_empty()) {
+                assert!(Phoneme::from_arpabet(name).is_some(), "{name}");
+            }
+        }
+    }
+
+    #[test]
+    fn common_spellings_are_read() {
+        let read = |word: &str| english(word).iter().map(|p| p.name()).collect::<Vec<_>>().join(" ");
+        for (word, sounds) in [
+            ("walk", "W AO K"),
+            ("cake", "K EY K"),
+            ("night", "N AY T"),
+            ("chew", "CH UW"),
+            ("kibble", "K IH B AH L"),
+            ("snuffle", "S N AH F AH L"),
+            ("me", "M IY"),
+            ("zoomies", "Z UW M IY Z"),
+        ] {
+            assert_eq!(read(word), sounds, "{word}");
+        }
+    }
+
+    #[test]
+    fn other_scripts_stay_letters() {
+        assert_eq!(generic("еда").len(), 3);
+        assert_eq!(generic("agua").iter().map(|p| p.ipa()).collect::<String>(), "aɡua");
+        assert_eq!(english("日本").len(), 2);
+    }
+}

@@ -1,0 +1,49 @@
+//! How alike words sound against reference values (tests/reference/phonetics.json), and under any input.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use proptest::prelude::*;
+use sayso_methods::stats::kendall_tau_b;
+use sayso_methods::words::*;
+use serde_json::Value;
+
+fn phonemes(value: &Value) -> Vec<Phoneme> {
+    let name = |n: &Value| Phoneme::from_arpabet(n.as_str().unwrap()).unwrap_or_else(|| panic!("no sound {n}"));
+    value.as_array().unwrap().iter().map(name).collect()
+}
+
+#[test]
+fn every_reference_case_holds() {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/reference/phonetics.json");
+    let reference: Value = serde_json::from_str(&std::fs::read_to_string(path).unwrap()).unwrap();
+    let cases = reference["cases"].as_array().unwrap();
+    assert!(!cases.is_empty());
+    for case in cases {
+        assert!(case["expected"].get("pairs").is_some(), "a case nobody checks: {}", case["name"]);
+        for (name, ipa) in case["input"]["arpabet_to_ipa"].as_object().unwrap() {
+            assert_eq!(Phoneme::from_arpabet(name).unwrap().ipa(), ipa.as_str().unwrap(), "{name}");
+        }
+        let (mut ours, mut theirs) = (Vec::new(), Vec::new());
+        for pair in case["expected"]["pairs"].as_array().unwrap() {
+            let (a, b) = (phonemes(&pair["arpabet_a"]), phonemes(&pair["arpabet_b"]));
+            let names = [pair["a"].as_str().unwrap(), pair["b"].as_str().unwrap()];
+            assert_eq!(pronunciation(names[0]).as_ref(), Some(&a), "{}", names[0]);
+            assert_eq!(pronunciation(names[1]).as_ref(), Some(&b), "{}", names[1]);
+            assert_eq!(phoneme_edits(&a, &b) as u64, pair["phoneme_edits"].as_u64().unwrap(), "{names:?}");
+            ours.push(feature_distance(&a, &b));
+            theirs.push(pair["hamming_feature_edit"].as_f64().unwrap());
+        }
+        let tau = kendall_tau_b(&ours, &theirs).unwrap();
+        assert!(tau.tau >= 0.8, "{}: tau-b {}", case["name"], tau.tau);
+    }
+}
+
+proptest! {
+    #[test]
+    fn any_labels_can_be_compared(a in ".{0,24}", b in ".{0,24}", language in "[a-zA-Z-]{0,6}") {
+        let found = alike(&a, &b, &language, AlikeRule::default());
+        prop_assert!(found.apart.is_finite() && (0.0..=1.0).contains(&found.apart));
+        prop_assert!(found.edits <= found.of);
+        let back = alike(&b, &a, &language, AlikeRule::default());
+        prop_assert_eq!((found.edits, found.too_alike), (back.edits, back.too_alike));
+    }
+}
