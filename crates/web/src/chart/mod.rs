@@ -1,0 +1,48 @@
+//! Small accessible charts as SVG: drawn by the server, coloured by the page's own variables (so light, dark and print
+//! work), each with a sentence for those who listen and its figures as a table one tap further.
+
+mod bars;
+mod lines;
+mod scale;
+mod whiskers;
+
+pub use bars::{Bar, bars};
+pub use lines::{Lines, Series, lines};
+pub use scale::{Axis, nice_axis};
+pub use whiskers::{Whisker, whiskers};
+
+use maud::{Markup, PreEscaped, html};
+
+/// Width of every chart in its own units; near the width of a phone, so that text is about its written size there.
+const WIDTH: f64 = 360.0;
+
+/// The figure around a drawing: caption, drawing with its text alternative, and the figures as a table.
+fn figure(title: &str, told: &str, height: f64, drawing: &str, head: &[&str], rows: &[Vec<String>]) -> Markup {
+    html! {
+        figure.chart {
+            figcaption { (title) }
+            svg viewBox=(format!("0 0 {WIDTH} {height}")) role="img" aria-label=(told) { (PreEscaped(drawing)) }
+            details {
+                summary { "The figures" }
+                div.scroll tabindex="0" role="region" aria-label=(format!("Figures: {title}")) {
+                    table {
+                        thead { tr { @for h in head { th scope="col" { (h) } } } }
+                        tbody { @for row in rows { tr { @for cell in row { td { (cell) } } } } }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Text safe inside SVG.
+fn escaped(text: &str) -> String {
+    text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
+}
+
+/// A number for a table or tick: short, without needless zeros.
+#[must_use]
+pub fn short(x: f64) -> String {
+    let text = if x.abs() >= 100.0 { format!("{x:.0}") } else { format!("{x:.2}") };
+    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
+}
