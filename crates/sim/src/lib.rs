@@ -1,1 +1,36 @@
-//! placeholder
+//! Invented households whose truth is known: our laboratory, not evidence about animals.
+//!
+//! Everything follows from a configuration, a seed and an end moment; there is no clock and no hidden randomness.
+//! Knows nothing of estimates: what it makes are events, written as in real use, and the truth behind them.
+
+mod answer;
+mod chance;
+mod clock;
+mod demo;
+mod fixed;
+mod household;
+mod lab;
+mod learner;
+mod life;
+mod mind;
+mod pen;
+mod run;
+mod samples;
+mod scale;
+mod setup;
+mod sitting;
+mod stuck;
+mod trials;
+mod truth;
+mod world;
+
+pub use chance::{Chance, logistic};
+pub use demo::{demo, demo_household};
+pub use household::*;
+pub use lab::*;
+pub use learner::{LearnerTruth, Liking, Noise, Presser, Style, Temper};
+pub use run::{Simulated, Simulation, simulate};
+pub use samples::samples;
+pub use scale::scale;
+pub use stuck::{any_household, stuck, stuck_household};
+pub use truth::*;

@@ -1,0 +1,362 @@
+//! Presses, showings and answers, and what the learner does then.
+
+use crate::household::AnswerHabit;
+use crate::truth::{PressTruth, Why};
+use crate::world::{World, seconds};
+use sayso_model::*;
+
+/// One press by a learner.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Pressed {
+    pub(crate) learner: usize,
+    /// The word that sounded.
+    pub(crate) word: usize,
+    pub(crate) why: Why,
+    /// The word of the thing wanted, if one was.
+    pub(crate) wanted: Option<usize>,
+    pub(crate) session: Option<SessionId>,
+    pub(crate) at: Moment,
+}
+
+/// A press counts for this much of a showing, if it is answered with the thing.
+const PRESS_TEACHES: f64 = 0.5;
+/// Most presses in one exchange.
+const MOST_AGAIN: u8 = 2;
+
+const GIVES: AnswerHabit = AnswerHabit { given: 1.0, partly: 0.0, declined: 0.0, alternative: 0.0, missed: 0.0 };
+
+impl World<'_> {
+    /// Writes a learner's press seen by `teacher`, or heard by the microphone if nobody was near.
+    pub(crate) fn write_press(&mut self, p: &Pressed, teacher: Option<usize>) -> EventId {
+        let looks = self.looks(p.why);
+        let mut body = Press {
+            word: self.ids.words[p.word],
+            by: PressedBy::Learner,
+            certainty: Probability::clamped(1.0),
+            accident: looks,
+            place: Some(self.cfg.words[p.word].place),
+            speed: None,
+            session: p.session,
+        };
+        let id = if let Some(t) = teacher {
+            let seen = self.tap(p.learner, t, p.at, p.at);
+            self.pen.write(seen, body)
+        } else {
+            let known = self.chance.coin(0.7);
+            body.by = if known { PressedBy::Learner } else { PressedBy::Unknown };
+            body.accident = Accident::Unsure;
+            body.certainty = Probability::clamped((self.chance.between(0.82, 0.995) * 1000.0).round() / 1000.0);
+            body.speed = Some(Ratio::clamped(((1.0 + 0.01 * self.chance.normal()) * 1000.0).round() / 1000.0));
+            let mut seen = self.tap(p.learner, 0, p.at, p.at);
+            seen.teacher = None;
+            seen.source = Source::Heard;
+            seen.lag_s = 0.8;
+            if !known {
+                seen.learner = None;
+            }
+            self.pen.write(seen, body)
+        };
+        let truth = PressTruth { learner: p.learner, why: p.why, wanted: p.wanted, pressed: p.word };
+        self.presses.insert(id, truth);
+        id
+    }
+
+    /// A learner's press that `teacher` sees and answers by habit. Gives the moment it is over and whether it took the thing.
+    pub(crate) fn press_and_answer(&mut self, p: Pressed, teacher: usize) -> (Moment, bool) {
+        let habit = self.cfg.teachers[teacher].answers;
+        let id = self.write_press(&p, Some(teacher));
+        self.answer(p, Some(id), teacher, habit, 0)
+    }
+
+    /// A learner's press in an invitation: the thing itself always follows.
+    pub(crate) fn press_and_give(&mut self, p: Pressed, teacher: usize) -> (Moment, bool) {
+        let id = self.write_press(&p, Some(teacher));
+        self.answer(p, Some(id), teacher, GIVES, 0)
+    }
+
+    /// A heard press that nobody answers.
+    pub(crate) fn press_unanswered(&mut self, p: Pressed) {
+        let id = self.write_press(&p, None);
+        let later = p.at.plus_seconds(60.0);
+        let mut seen = self.tap(p.learner, 0, later, later);
+        seen.teacher = None;
+        seen.source = Source::Heard;
+        let body = Delivery {
+            answers: Some(id),
+            word: self.ids.words[p.word],
+            answer: Answer::Missed,
+            alternative: None,
+            delay_s: None,
+            then: None,
+            then_word: None,
+            session: None,
+        };
+        self.pen.write(seen, body);
+        self.minds[p.learner].paid(p.word, false);
+    }
+
+    fn choose_answer(&mut self, p: &Pressed, habit: AnswerHabit) -> Answer {
+        let weights = [habit.given, habit.partly, habit.declined, habit.alternative, habit.missed];
+        let answer = match self.chance.pick(&weights) {
+            Some(1) => Answer::Partly,
+            Some(2) => Answer::Declined,
+            Some(3) => Answer::Alternative,
+            Some(4) => Answer::Missed,
+            _ => Answer::Given,
+        };
+        if matches!(answer, Answer::Given | Answer::Partly) && !self.still_given(p.learner, p.word) {
+            return if self.chance.coin(0.5) { Answer::Declined } else { Answer::Alternative };
+        }
+        answer
+    }
+
+    /// Another thing than that of `word`: nothing to eat, and something this learner may have.
+    fn other_reward(&mut self, learner: usize, word: usize) -> Option<usize> {
+        let asked = self.cfg.words[word].reward;
+        let fit: Vec<usize> = (0..self.cfg.rewards.len())
+            .filter(|r| {
+                let reward = &self.cfg.rewards[*r];
+                *r != asked
+                    && reward.kind != RewardKind::Food
+                    && (reward.learners.is_empty() || reward.learners.contains(&learner))
+            })
+            .collect();
+        if fit.is_empty() { None } else { Some(fit[self.chance.below(fit.len())]) }
+    }
+
+    fn answer(
+        &mut self,
+        p: Pressed,
+        press: Option<EventId>,
+        teacher: usize,
+        habit: AnswerHabit,
+        again: u8,
+    ) -> (Moment, bool) {
+        let mut answer = self.choose_answer(&p, habit);
+        let other = if answer == Answer::Alternative { self.other_reward(p.learner, p.word) } else { None };
+        if answer == Answer::Alternative && other.is_none() {
+            answer = Answer::Declined;
+        }
+        let word = &self.cfg.words[p.word];
+        let t = &self.cfg.teachers[teacher];
+        let hands_over = !matches!(answer, Answer::Declined | Answer::Missed);
+        let mut delay = self.chance.lognormal(t.delay_s, t.delay_spread).clamp(0.2, 600.0);
+        if hands_over {
+            delay += word.fetch_s;
+        }
+        let given_at = if answer == Answer::Missed { p.at.plus_seconds(45.0) } else { p.at.plus_seconds(delay) };
+        let (then, then_word) = self.reacts(&p, answer, other, given_at, again);
+        let took = then == Then::Took;
+        let over = given_at.plus_seconds(self.chance.between(1.0, 4.0));
+
+        let noted = self.chance.coin(t.notes_then);
+        let body = Delivery {
+            answers: press,
+            word: self.ids.words[p.word],
+            answer,
+            alternative: other.map(|r| self.ids.rewards[r]),
+            delay_s: (answer != Answer::Missed).then(|| seconds(delay)),
+            then: noted.then_some(then),
+            then_word: then_word.filter(|_| noted).map(|w| self.ids.words[w]),
+            session: p.session,
+        };
+        let seen = self.tap(p.learner, teacher, given_at, over);
+        self.pen.write(seen, body);
+
+        let portion = match answer {
+            Answer::Given => 1.0,
+            Answer::Partly => 0.5,
+            _ => 0.0,
+        };
+        if took && portion > 0.0 {
+            self.had(p.learner, p.word, teacher, portion, over, p.session);
+        }
+        self.taught_by_answer(&p, answer, delay, took);
+        if let Some(next) = then_word {
+            let at = over.plus_seconds(self.chance.between(1.0, 6.0));
+            let why = if p.why == Why::Habit { Why::Habit } else { Why::Meant };
+            let next = Pressed { word: next, why, wanted: p.wanted, at, ..p };
+            let id = self.write_press(&next, Some(teacher));
+            return self.answer(next, Some(id), teacher, habit, again + 1);
+        }
+        (over, took && hands_over && other.is_none())
+    }
+
+    fn taught_by_answer(&mut self, p: &Pressed, answer: Answer, delay: f64, took: bool) {
+        if !self.taught(p.learner, p.word) {
+            return;
+        }
+        let weight = match answer {
+            Answer::Given if took => PRESS_TEACHES,
+            Answer::Given => 0.1,
+            Answer::Partly => 0.5 * PRESS_TEACHES,
+            Answer::Declined | Answer::Missed => -0.2,
+            Answer::Alternative => -0.3,
+        };
+        let mind = &mut self.minds[p.learner];
+        mind.learns(p.word, self.cfg.words[p.word].ease, delay, weight, &mut self.chance);
+        mind.paid(p.word, matches!(answer, Answer::Given | Answer::Partly));
+    }
+
+    /// What the learner does after an answer, and the word it presses if it presses again.
+    fn reacts(
+        &mut self,
+        p: &Pressed,
+        answer: Answer,
+        other: Option<usize>,
+        at: Moment,
+        again: u8,
+    ) -> (Then, Option<usize>) {
+        let hour = self.hour(at);
+        let reward = self.cfg.words[p.word].reward;
+        let presser = &self.cfg.learners[p.learner].presser;
+        let may_press = again < MOST_AGAIN;
+        let wanted = p.wanted == Some(p.word);
+        let wants = |w: &Self, r: usize| w.minds[p.learner].wants(r, at, hour);
+        match answer {
+            Answer::Given | Answer::Partly => {
+                // Something else was wanted: one who knows the word for that presses it now.
+                if let Some(meant) = p.wanted.filter(|w| *w != p.word) {
+                    let corrects = presser.corrects * self.presses(p.learner, meant);
+                    if may_press && self.chance.coin(corrects) {
+                        let (next, _) = self.aims(p.learner, meant);
+                        return (Then::PressedAgain, Some(next));
+                    }
+                }
+                if wanted && answer == Answer::Partly && may_press && self.chance.coin(0.25) {
+                    return (Then::PressedAgain, Some(p.word));
+                }
+                let takes = if wanted { 0.95 } else { wants(self, reward) };
+                if self.chance.coin(takes) { (Then::Took, None) } else { (self.turns_away(), None) }
+            }
+            Answer::Alternative => {
+                if let Some(meant) = p.wanted
+                    && may_press
+                    && self.chance.coin(presser.corrects * self.presses(p.learner, meant).max(0.2))
+                {
+                    let (next, _) = self.aims(p.learner, meant);
+                    return (Then::PressedAgain, Some(next));
+                }
+                let takes = other.map_or(0.0, |r| wants(self, r));
+                if self.chance.coin(takes) { (Then::Took, None) } else { (self.turns_away(), None) }
+            }
+            Answer::Declined | Answer::Missed => {
+                if let Some(meant) = p.wanted
+                    && may_press
+                    && self.chance.coin(presser.persists)
+                {
+                    let (next, _) = self.aims(p.learner, meant);
+                    return (Then::PressedAgain, Some(next));
+                }
+                (self.turns_away(), None)
+            }
+        }
+    }
+
+    fn turns_away(&mut self) -> Then {
+        if self.chance.coin(0.3) { Then::Left } else { Then::Ignored }
+    }
+
+    /// The learner had the thing of a word: satiation, its number today, and the food if it is food.
+    pub(crate) fn had(
+        &mut self,
+        learner: usize,
+        word: usize,
+        teacher: usize,
+        portion: f64,
+        at: Moment,
+        session: Option<SessionId>,
+    ) {
+        self.progress[learner][word].today = self.progress[learner][word].today.saturating_add(1);
+        let reward = self.cfg.words[word].reward;
+        self.minds[learner].has(reward, portion, at);
+        self.eats(learner, reward, teacher, at, session);
+    }
+
+    /// Writes one piece of a food reward; nothing for other rewards.
+    pub(crate) fn eats(&mut self, learner: usize, reward: usize, teacher: usize, at: Moment, session: Option<SessionId>) {
+        let card = &self.cfg.rewards[reward];
+        let Some(kcal) = card.kcal_per_piece else { return };
+        self.kcal[learner] += kcal.get();
+        let body = Feed {
+            reward: Some(self.ids.rewards[reward]),
+            food: None,
+            pieces: Some(1),
+            grams: card.grams_per_piece,
+            kcal,
+            session,
+        };
+        self.note(learner, teacher, at, body);
+    }
+
+    /// One showing: the teacher presses and delivers. Gives the moment it is over and whether the learner took the thing.
+    pub(crate) fn show(
+        &mut self,
+        learner: usize,
+        word: usize,
+        teacher: usize,
+        at: Moment,
+        session: Option<SessionId>,
+    ) -> (Moment, bool) {
+        let t = &self.cfg.teachers[teacher];
+        let card = &self.cfg.words[word];
+        let body = Press {
+            word: self.ids.words[word],
+            by: PressedBy::Teacher,
+            certainty: Probability::clamped(1.0),
+            accident: Accident::No,
+            place: Some(card.place),
+            speed: None,
+            session,
+        };
+        let press = self.write_shown(learner, teacher, at, body);
+        let delay = self.chance.lognormal(t.delay_s, t.delay_spread).clamp(0.2, 600.0) + card.fetch_s;
+        let given_at = at.plus_seconds(delay);
+        let hour = self.hour(given_at);
+        let took = {
+            let wants = self.minds[learner].wants(card.reward, given_at, hour);
+            self.chance.coin(wants)
+        };
+        let then = if took { Then::Took } else { self.turns_away() };
+        let over = given_at.plus_seconds(self.chance.between(2.0, 5.0));
+        let noted = self.chance.coin(t.notes_then);
+        let body = Delivery {
+            answers: Some(press),
+            word: self.ids.words[word],
+            answer: Answer::Given,
+            alternative: None,
+            delay_s: Some(seconds(delay)),
+            then: noted.then_some(then),
+            then_word: None,
+            session,
+        };
+        let seen = self.tap(learner, teacher, given_at, over);
+        self.pen.write(seen, body);
+        let weight = if took { 1.0 } else { 0.15 };
+        self.minds[learner].learns(word, card.ease, delay, weight, &mut self.chance);
+        self.progress[learner][word].showings += 1;
+        if took {
+            self.had(learner, word, teacher, 1.0, over, session);
+        }
+        (over, took)
+    }
+
+    /// Writes a teacher's press, now and then mistapped and put right.
+    fn write_shown(&mut self, learner: usize, teacher: usize, at: Moment, body: Press) -> EventId {
+        let seen = self.tap(learner, teacher, at, at);
+        if !self.chance.coin(self.cfg.teachers[teacher].mistaps) {
+            return self.pen.write(seen, body);
+        }
+        let others: Vec<usize> =
+            self.on_board().into_iter().filter(|w| self.ids.words[*w] != body.word).collect();
+        if others.is_empty() || self.chance.coin(0.5) {
+            let id = self.pen.write(seen, body.clone());
+            self.pen.write_twice(seen, body, Note::new("tapped twice").ok());
+            return id;
+        }
+        let wrong = others[self.chance.below(others.len())];
+        let mistaken =
+            Press { word: self.ids.words[wrong], place: Some(self.cfg.words[wrong].place), ..body.clone() };
+        self.pen.write_corrected(seen, mistaken, body)
+    }
+}

@@ -1,0 +1,278 @@
+//! One valid event of every kind, for tests of the wire, the schema, import and export.
+
+use crate::chance::Chance;
+use crate::fixed::{label, note, zone};
+use crate::pen::{Pen, Seen, uuid_at};
+use sayso_model::*;
+
+/// One valid event of every kind, the same at every call, every optional field filled in.
+///
+/// # Example
+/// ```
+/// use sayso_model::Kind;
+/// let kinds: Vec<Kind> = sayso_sim::samples().iter().map(|e| e.body.kind()).collect();
+/// assert_eq!(kinds, Kind::ALL);
+/// ```
+#[must_use]
+pub fn samples() -> Vec<Event> {
+    let begin = Moment::clamped(1_780_315_200_000); // 2026-06-01T12:00:00Z
+    let mut names = Chance::new(1, 41);
+    let mut id = || uuid_at(begin, &mut names);
+    let s = Names {
+        teacher: TeacherId(id()),
+        learner: LearnerId(id()),
+        rewards: [RewardId(id()), RewardId(id())],
+        words: [WordId(id()), WordId(id())],
+        session: SessionId(id()),
+        assessment: AssessmentId(id()),
+        probe: ProbeId(id()),
+        clip: ClipId(id()),
+        rule: RuleId(id()),
+    };
+    let mut pen = Pen::new(zone("Europe/Lisbon"), begin, begin.plus_seconds(86_400.0), Chance::new(1, 42));
+    let (mut at, mut press) = (begin, None);
+    let mut events = Vec::new();
+    for kind in Kind::ALL {
+        at = at.plus_seconds(30.0);
+        let seen = Seen {
+            learner: Some(s.learner),
+            teacher: Some(s.teacher),
+            at,
+            known: at,
+            source: if *kind == Kind::Press { Source::Heard } else { Source::Tap },
+            lag_s: 0.5,
+        };
+        let written = pen.write(seen, s.body(*kind, at, press));
+        if *kind == Kind::Press {
+            press = Some(written);
+        }
+        events.extend(pen.take());
+    }
+    events
+}
+
+struct Names {
+    teacher: TeacherId,
+    learner: LearnerId,
+    rewards: [RewardId; 2],
+    words: [WordId; 2],
+    session: SessionId,
+    assessment: AssessmentId,
+    probe: ProbeId,
+    clip: ClipId,
+    rule: RuleId,
+}
+
+impl Names {
+    fn body(&self, kind: Kind, at: Moment, press: Option<EventId>) -> Body {
+        match kind {
+            Kind::HouseholdCard
+            | Kind::TeacherCard
+            | Kind::LearnerCard
+            | Kind::RewardCard
+            | Kind::WordCard
+            | Kind::ClipCard
+            | Kind::BoardLayout
+            | Kind::HouseRule
+            | Kind::StageChoice => self.card(kind),
+            Kind::LikesTest | Kind::LikeTrial | Kind::ProbePlan | Kind::ProbeTrial => self.trial(kind),
+            Kind::Remark | Kind::Correction | Kind::Withdrawal => self.amendment(kind, at, press),
+            _ => self.happening(kind, press),
+        }
+    }
+
+    fn card(&self, kind: Kind) -> Body {
+        let [word, other] = self.words;
+        let [reward, _] = self.rewards;
+        match kind {
+            Kind::TeacherCard => {
+                TeacherCard { teacher: self.teacher, name: label("Ilda"), role: Role::Household, active: true }.into()
+            }
+            Kind::LearnerCard => LearnerCard {
+                learner: self.learner,
+                name: label("Tarn"),
+                species: Species::Dog,
+                born: "2022-10-27".parse().ok(),
+                born_estimated: true,
+                weight_kg: Some(Kilograms::clamped(14.2)),
+                life_stage: Some(LifeStage::NeuteredAdult),
+                day_kcal: Some(Kcal::clamped(800.0)),
+                reward_share: Some(Probability::clamped(0.1)),
+                limits: Some(note("Deaf on the left side.")),
+                cautions: Some(note("Guards chews.\nKeep them away from the board.")),
+                active: true,
+            }
+            .into(),
+            Kind::RewardCard => RewardCard {
+                reward,
+                name: label("dried fish, one bit"),
+                kind: RewardKind::Food,
+                kcal_per_piece: Some(Kcal::clamped(2.4)),
+                grams_per_piece: Some(Grams::clamped(0.8)),
+                seconds_to_deliver: Some(Seconds::clamped(4.0)),
+                most_per_day: Some(26),
+                says: Some(label("snack")),
+                already_said: true,
+                learners: vec![self.learner],
+                active: true,
+            }
+            .into(),
+            Kind::WordCard => WordCard {
+                word,
+                says: label("snack"),
+                means: Some(note("A bit of dried fish.")),
+                answer: Some(note("One bit, from the jar beside the board.")),
+                not_now: Some(note("\"Snack is gone\"; show the empty jar.")),
+                reward: Some(reward),
+                closing: false,
+                learners: vec![self.learner],
+                active: true,
+            }
+            .into(),
+            Kind::ClipCard => ClipCard {
+                clip: self.clip,
+                word,
+                seconds: Seconds::clamped(0.8),
+                sha256: "0123456789abcdef".repeat(4),
+                lufs: Some(-21.5),
+                active: true,
+            }
+            .into(),
+            Kind::BoardLayout => BoardLayout {
+                rows: 2,
+                columns: 3,
+                words: vec![Placed { word, row: 0, column: 0 }, Placed { word: other, row: 1, column: 2 }],
+            }
+            .into(),
+            Kind::HouseRule => {
+                HouseRule { rule: self.rule, word: Some(word), text: note("One bit, then the jar is closed."), active: true }
+                    .into()
+            }
+            Kind::StageChoice => {
+                StageChoice { word, stage: Stage::Invite, because: Some(note("shown 60 times")) }.into()
+            }
+            _ => HouseholdCard { name: label("Orchard Lane"), zone: zone("Europe/Lisbon") }.into(),
+        }
+    }
+
+    fn happening(&self, kind: Kind, press: Option<EventId>) -> Body {
+        let [word, other] = self.words;
+        let session = Some(self.session);
+        let s = Seconds::clamped;
+        match kind {
+            Kind::SessionStart => {
+                SessionStart { session: self.session, purpose: Purpose::Inviting, words: vec![word] }.into()
+            }
+            Kind::Joining => Joining { session: self.session, after_s: Some(s(6.5)) }.into(),
+            Kind::Leaving => Leaving { session: self.session }.into(),
+            Kind::SessionEnd => SessionEnd { session: self.session, reason: EndReason::LearnerLeft }.into(),
+            Kind::Press => Press {
+                word,
+                by: PressedBy::Learner,
+                certainty: Probability::clamped(0.97),
+                accident: Accident::No,
+                place: Some(Place { row: 0, column: 0 }),
+                speed: Some(Ratio::clamped(0.99)),
+                session,
+            }
+            .into(),
+            Kind::Delivery => Delivery {
+                answers: press,
+                word,
+                answer: Answer::Alternative,
+                alternative: Some(self.rewards[1]),
+                delay_s: Some(s(1.8)),
+                then: Some(Then::PressedAgain),
+                then_word: Some(word),
+                session,
+            }
+            .into(),
+            Kind::Look => Look { word: Some(word), session }.into(),
+            Kind::Brush => Brush { word, session }.into(),
+            Kind::Invitation => Invitation {
+                word,
+                other: Some(other),
+                way: InvitationKind::AskBetweenTwo,
+                wait_s: s(5.0),
+                result: InvitationResult::Pressed { word, after_s: s(2.3) },
+                shown: false,
+                took: Some(true),
+                session,
+            }
+            .into(),
+            Kind::Catch => Catch { word, how: Some(label("stares at the jar")), shown: true, session }.into(),
+            Kind::Sign => {
+                Sign { sign: note("loose body, soft tail"), level: SignLevel::Joining, when: When::During, session }.into()
+            }
+            _ => Feed {
+                reward: Some(self.rewards[0]),
+                food: Some(label("dried fish")),
+                pieces: Some(1),
+                grams: Some(Grams::clamped(0.8)),
+                kcal: Kcal::clamped(2.4),
+                session,
+            }
+            .into(),
+        }
+    }
+
+    fn trial(&self, kind: Kind) -> Body {
+        let [a, b] = self.rewards;
+        let words = self.words.to_vec();
+        match kind {
+            Kind::LikesTest => LikesTest {
+                assessment: self.assessment,
+                format: LikesFormat::FreeAccess,
+                rewards: vec![a, b],
+                rounds: 1,
+                seed: 7,
+            }
+            .into(),
+            Kind::LikeTrial => LikeTrial {
+                assessment: self.assessment,
+                format: LikesFormat::FreeAccess,
+                round: 1,
+                offered: vec![a, b],
+                result: LikeOutcome::Observed {
+                    observed_s: Seconds::clamped(300.0),
+                    engaged: vec![Engaged { reward: a, seconds: Seconds::clamped(120.5) }],
+                },
+            }
+            .into(),
+            Kind::ProbePlan => ProbePlan {
+                probe: self.probe,
+                design: ProbeDesign::PressForThing,
+                words,
+                choices: 2,
+                trials: 12,
+                seed: 7,
+                blind: true,
+            }
+            .into(),
+            _ => ProbeTrial {
+                probe: self.probe,
+                trial: 1,
+                target: self.words[0],
+                blind: true,
+                response: ProbeResponse::Chose { word: self.words[0], after_s: Some(Seconds::clamped(3.1)) },
+            }
+            .into(),
+        }
+    }
+
+    /// Amendments of the sample press. There is always one: it comes earlier in the order of kinds.
+    fn amendment(&self, kind: Kind, at: Moment, press: Option<EventId>) -> Body {
+        let of = press.unwrap_or(EventId(self.session.0));
+        match kind {
+            Kind::Correction => Correction {
+                of,
+                happened_at: Some(at.plus_seconds(-600.0)),
+                learner: Some(self.learner),
+                body: Box::new(self.happening(Kind::Press, None)),
+            }
+            .into(),
+            Kind::Withdrawal => Withdrawal { of, because: Some(note("tapped twice")) }.into(),
+            _ => Remark { text: note("A visitor rang.\nThe dog went to the door.") }.into(),
+        }
+    }
+}

@@ -1,0 +1,343 @@
+//! Sessions: joining, leaving, signs, showings and invitations.
+
+use crate::answer::Pressed;
+use crate::truth::{SessionTruth, Why};
+use crate::world::{World, seconds};
+use sayso_model::*;
+
+/// A session that the learner has joined.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Sitting {
+    pub(crate) session: SessionId,
+    pub(crate) learner: usize,
+    pub(crate) teacher: usize,
+    pub(crate) mood: f64,
+    pub(crate) turn: u16,
+    pub(crate) at: Moment,
+}
+
+/// Recent invitations looked at before a word goes to converse.
+const RECENT: usize = 10;
+
+impl World<'_> {
+    /// Offers a session. None if the learner does not come; the session is then ended, as done, after a while.
+    pub(crate) fn sit_down(
+        &mut self,
+        learner: usize,
+        teacher: usize,
+        at: Moment,
+        purpose: Purpose,
+        words: &[usize],
+    ) -> (Moment, Option<Sitting>) {
+        let session = SessionId(self.pen.fresh(at));
+        let hour = self.hour(at);
+        let mood = self.minds[learner].mood(hour) + 0.4 * self.chance.normal();
+        let join = self.minds[learner].joins(mood, hour);
+        let words = words.iter().map(|w| self.ids.words[*w]).collect();
+        self.note(learner, teacher, at, SessionStart { session, purpose, words });
+        if at <= self.end {
+            self.sessions.push(SessionTruth { session, learner, join, mood });
+        }
+        let joined = self.chance.coin(join);
+        self.sign(learner, teacher, at.plus_seconds(1.0), When::Before, session, mood, joined);
+        if !joined {
+            let over = at.plus_seconds(self.chance.between(60.0, 150.0));
+            self.note(learner, teacher, over, SessionEnd { session, reason: EndReason::Done });
+            return (over, None);
+        }
+        let median = self.cfg.learners[learner].temper.join_latency_s;
+        let after = self.chance.lognormal(median * (-0.25 * mood).exp(), 0.6).clamp(0.5, 240.0);
+        let came = at.plus_seconds(after);
+        let seen = self.tap(learner, teacher, came, came);
+        self.pen.write(seen, Joining { session, after_s: Some(seconds(after)) });
+        let at = came.plus_seconds(self.chance.between(3.0, 8.0));
+        (at, Some(Sitting { session, learner, teacher, mood, turn: 0, at }))
+    }
+
+    /// The body language a learner shows; written down now and then, strong signs nearly always.
+    #[allow(clippy::too_many_arguments)]
+    fn sign(
+        &mut self,
+        learner: usize,
+        teacher: usize,
+        at: Moment,
+        when: When,
+        session: SessionId,
+        mood: f64,
+        joined: bool,
+    ) -> Option<SignLevel> {
+        let truth = &self.cfg.learners[learner];
+        let shown = mood + 0.8 * self.chance.normal();
+        let level = if shown < truth.temper.strong_below {
+            SignLevel::Strong
+        } else if shown < truth.temper.mild_below {
+            SignLevel::Mild
+        } else if joined && shown > 0.0 {
+            SignLevel::Joining
+        } else {
+            return None;
+        };
+        let noted = if level == SignLevel::Strong { 0.9 } else { truth.temper.sign_noted };
+        if self.chance.coin(noted) {
+            let name = match level {
+                SignLevel::Joining => "-",
+                SignLevel::Mild => "mild",
+                SignLevel::Strong => "strong",
+            };
+            let known: Vec<&str> = facts::signs(truth.species)
+                .into_iter()
+                .filter(|s| s.level == name && !s.sign.contains("bite"))
+                .map(|s| s.sign.as_str())
+                .collect();
+            let text = if known.is_empty() {
+                ["comes near", "turns away", "keeps away"][level as usize]
+            } else {
+                known[self.chance.below(known.len())]
+            };
+            if let Ok(sign) = Note::new(text) {
+                self.note(learner, teacher, at, Sign { sign, level, when, session: Some(session) });
+            }
+        }
+        Some(level)
+    }
+
+    /// After a turn: goes on (true), or the session is over.
+    pub(crate) fn stays(&mut self, s: &mut Sitting) -> bool {
+        s.turn += 1;
+        let level = if self.chance.coin(0.2) {
+            self.sign(s.learner, s.teacher, s.at.plus_seconds(0.5), When::During, s.session, s.mood, true)
+        } else {
+            None
+        };
+        if level == Some(SignLevel::Strong) {
+            self.stand_up(s, EndReason::StrongSign);
+            return false;
+        }
+        let leaves = self.minds[s.learner].leaves(s.mood, s.turn);
+        if self.chance.coin(leaves) {
+            let at = s.at.plus_seconds(1.5);
+            self.note(s.learner, s.teacher, at, Leaving { session: s.session });
+            s.at = at;
+            self.stand_up(s, EndReason::LearnerLeft);
+            return false;
+        }
+        s.at = s.at.plus_seconds(self.chance.between(6.0, 16.0));
+        true
+    }
+
+    /// Ends a session.
+    pub(crate) fn stand_up(&mut self, s: &mut Sitting, reason: EndReason) {
+        s.at = s.at.plus_seconds(self.chance.between(2.0, 6.0));
+        self.note(s.learner, s.teacher, s.at, SessionEnd { session: s.session, reason });
+        if self.chance.coin(0.3) {
+            let after = s.at.plus_seconds(self.chance.between(20.0, 90.0));
+            self.sign(s.learner, s.teacher, after, When::After, s.session, s.mood + 0.3, true);
+        }
+    }
+
+    /// Ends a session that ran to its end, with the closing word if there is one.
+    fn finish(&mut self, s: &mut Sitting) {
+        let closing: Vec<usize> = self
+            .at_stage(s.learner, &[Stage::Show, Stage::Invite, Stage::Converse])
+            .into_iter()
+            .filter(|w| self.cfg.words[*w].closing)
+            .collect();
+        if let Some(word) = closing.first()
+            && self.chance.coin(0.8)
+        {
+            let (over, _) = self.show(s.learner, *word, s.teacher, s.at, Some(s.session));
+            s.at = over;
+            self.stand_up(s, EndReason::ClosingWord);
+        } else {
+            self.stand_up(s, EndReason::Done);
+        }
+    }
+
+    /// A session of showings. Gives the moment it is over.
+    pub(crate) fn showing_session(&mut self, learner: usize, teacher: usize, at: Moment) -> Moment {
+        let words: Vec<usize> = self
+            .at_stage(learner, &[Stage::Show, Stage::Invite, Stage::Converse])
+            .into_iter()
+            .filter(|w| !self.cfg.words[*w].closing)
+            .collect();
+        if words.is_empty() {
+            return at;
+        }
+        let (over, sitting) = self.sit_down(learner, teacher, at, Purpose::Showing, &words);
+        let Some(mut s) = sitting else { return over };
+        for _ in 0..self.cfg.learners[learner].plan.showings {
+            let Some(word) = self.next_shown(learner, &words) else { break };
+            let (over, _) = self.show(learner, word, teacher, s.at, Some(s.session));
+            s.at = over;
+            self.presses_in_passing(&mut s, &words);
+            if !self.stays(&mut s) {
+                return s.at;
+            }
+        }
+        self.finish(&mut s);
+        s.at
+    }
+
+    /// The word to show next: new words more than known ones, and nothing beyond its ration.
+    fn next_shown(&mut self, learner: usize, words: &[usize]) -> Option<usize> {
+        let weights: Vec<f64> = words
+            .iter()
+            .map(|w| match self.progress[learner][*w].stage {
+                _ if !self.still_given(learner, *w) => 0.0,
+                Some(Stage::Show) => 3.0,
+                Some(Stage::Invite) => 1.0,
+                _ => 0.4,
+            })
+            .collect();
+        self.chance.pick(&weights).map(|i| words[i])
+    }
+
+    /// Between turns a learner may press of its own accord.
+    fn presses_in_passing(&mut self, s: &mut Sitting, words: &[usize]) {
+        let word = words[self.chance.below(words.len())];
+        let hour = self.hour(s.at);
+        let p = 0.3
+            * self.minds[s.learner].wants(self.cfg.words[word].reward, s.at, hour)
+            * self.presses(s.learner, word);
+        if self.chance.coin(p) {
+            let at = s.at.plus_seconds(self.chance.between(1.0, 5.0));
+            let (pressed, why) = self.aims(s.learner, word);
+            let p = Pressed { learner: s.learner, word: pressed, why, wanted: Some(word), session: Some(s.session), at };
+            s.at = self.press_and_answer(p, s.teacher).0;
+        }
+    }
+
+    /// A session of invitations. Gives the moment it is over.
+    pub(crate) fn inviting_session(&mut self, learner: usize, teacher: usize, at: Moment) -> Moment {
+        let words = self.at_stage(learner, &[Stage::Invite, Stage::Converse]);
+        let fresh = self.at_stage(learner, &[Stage::Invite]);
+        let (over, sitting) = self.sit_down(learner, teacher, at, Purpose::Inviting, &fresh);
+        let Some(mut s) = sitting else { return over };
+        for _ in 0..self.cfg.learners[learner].plan.invitations {
+            let open: Vec<usize> = fresh.iter().copied().filter(|w| self.still_given(learner, *w)).collect();
+            if open.is_empty() {
+                break;
+            }
+            let word = open[self.chance.below(open.len())];
+            self.invite(&mut s, word, &words);
+            if !self.stays(&mut s) {
+                return s.at;
+            }
+        }
+        self.finish(&mut s);
+        s.at
+    }
+
+    /// One invitation: an offer, a wait, and always the thing itself.
+    fn invite(&mut self, s: &mut Sitting, word: usize, words: &[usize]) {
+        let offer = s.at;
+        let learner = s.learner;
+        let wait = self.cfg.learners[learner].plan.wait_s;
+        let others: Vec<usize> = words.iter().copied().filter(|w| *w != word).collect();
+        let other = if !others.is_empty() && self.chance.coin(0.2) {
+            Some(others[self.chance.below(others.len())])
+        } else {
+            None
+        };
+        let way = match other {
+            Some(_) => InvitationKind::AskBetweenTwo,
+            None if self.chance.coin(0.6) => InvitationKind::OfferInView,
+            None => InvitationKind::AskAndPoint,
+        };
+        let (result, pressed) = self.responds(s, word, other, wait);
+        let (mut took, mut shown) = (None, false);
+        if let Some(p) = pressed {
+            let (over, had) = self.press_and_give(p, s.teacher);
+            s.at = over;
+            if p.word == word {
+                took = Some(had);
+            }
+        } else {
+            s.at = offer.plus_seconds(wait);
+        }
+        let left = matches!(result, InvitationResult::Left { .. });
+        if took.is_none() && !left {
+            let (over, had) = self.show(learner, word, s.teacher, s.at.plus_seconds(1.0), Some(s.session));
+            s.at = over;
+            (took, shown) = (Some(had), true);
+        }
+        if took == Some(true) {
+            let recent = &mut self.progress[learner][word].recent;
+            recent.push_back(pressed.is_some_and(|p| p.word == word));
+            while recent.len() > RECENT {
+                recent.pop_front();
+            }
+        }
+        let body = Invitation {
+            word: self.ids.words[word],
+            other: other.map(|w| self.ids.words[w]),
+            way,
+            wait_s: seconds(wait),
+            result,
+            shown,
+            took,
+            session: Some(s.session),
+        };
+        let seen = self.tap(learner, s.teacher, offer, s.at);
+        self.pen.write(seen, body);
+    }
+
+    /// What a learner does in the wait.
+    fn responds(
+        &mut self,
+        s: &Sitting,
+        word: usize,
+        other: Option<usize>,
+        wait: f64,
+    ) -> (InvitationResult, Option<Pressed>) {
+        let learner = s.learner;
+        let hour = self.hour(s.at);
+        let wants = |w: &Self, x: usize| w.minds[learner].wants(w.cfg.words[x].reward, s.at, hour);
+        let first = wants(self, word);
+        let mut wanted = self.chance.coin(first).then_some(word);
+        if wanted.is_none()
+            && let Some(o) = other
+        {
+            let second = wants(self, o);
+            wanted = self.chance.coin(second).then_some(o);
+        }
+        let Some(target) = wanted else {
+            if self.chance.coin(0.05) {
+                let after = self.chance.between(0.5, wait.max(0.6));
+                return (InvitationResult::Left { after_s: Some(seconds(after)) }, None);
+            }
+            return (InvitationResult::NothingByWait, None);
+        };
+        let presses = self.presses(learner, target);
+        let after = self.minds[learner].latency(target, &mut self.chance);
+        if self.chance.coin(presses) {
+            // Too slow for the wait: the teacher shows it first.
+            if seconds(after).get() > seconds(wait).get() {
+                return (InvitationResult::NothingByWait, None);
+            }
+            let (pressed, why) = self.aims(learner, target);
+            let result = InvitationResult::Pressed { word: self.ids.words[pressed], after_s: seconds(after) };
+            let at = s.at.plus_seconds(seconds(after).get());
+            let p = Pressed { learner, word: pressed, why, wanted, session: Some(s.session), at };
+            return (result, Some(p));
+        }
+        if self.chance.coin(self.cfg.learners[learner].presser.own_way) && after <= wait {
+            return (InvitationResult::WithoutButton { after_s: Some(seconds(after)) }, None);
+        }
+        if self.chance.coin(0.01) {
+            let board = self.on_board();
+            let pressed = board[self.chance.below(board.len())];
+            let after = seconds(self.chance.between(0.5, wait.max(0.6)).min(wait));
+            let p = Pressed {
+                learner,
+                word: pressed,
+                why: Why::Accident,
+                wanted,
+                session: Some(s.session),
+                at: s.at.plus_seconds(after.get()),
+            };
+            return (InvitationResult::Pressed { word: self.ids.words[pressed], after_s: after }, Some(p));
+        }
+        (InvitationResult::NothingByWait, None)
+    }
+}

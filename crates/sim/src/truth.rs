@@ -1,0 +1,165 @@
+//! The truth behind a simulated log.
+
+use sayso_model::{
+    Day, EventId, HouseholdId, LearnerId, RewardId, SessionId, TeacherId, WordId,
+};
+use std::collections::BTreeMap;
+
+/// Why a learner pressed.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+pub enum Why {
+    /// It meant this word.
+    Meant,
+    /// It meant a word next to it.
+    Slip,
+    /// It took this word for another.
+    MixedUp,
+    /// It pressed by habit or at random, whatever it wanted.
+    Habit,
+    /// It did not mean to press.
+    Accident,
+}
+
+/// The truth about one press by a learner.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct PressTruth {
+    /// Which learner (by index).
+    pub learner: usize,
+    /// Why.
+    pub why: Why,
+    /// The word of the thing that was wanted, if one was (by index).
+    pub wanted: Option<usize>,
+    /// The word pressed (by index).
+    pub pressed: usize,
+}
+
+/// The truth about one session.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct SessionTruth {
+    /// Which session.
+    pub session: SessionId,
+    /// Which learner (by index).
+    pub learner: usize,
+    /// Probability of joining it.
+    pub join: f64,
+    /// The mood then.
+    pub mood: f64,
+}
+
+/// The truth about one learner on one day, at the day's end.
+#[derive(Clone, PartialEq, Debug)]
+pub struct TrueDay {
+    /// Which learner (by index).
+    pub learner: usize,
+    /// The day.
+    pub day: Day,
+    /// The day's mood.
+    pub mood: f64,
+    /// By word of the household: probability of a meant press, given wanting and opportunity; 0 for words not taught.
+    pub understanding: Vec<f64>,
+    /// By reward: probability of wanting it, unsated, averaged over the hours.
+    pub wanting: Vec<f64>,
+    /// By word: showings so far that the learner took part in.
+    pub showings: Vec<u32>,
+}
+
+/// What may hold a word up.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+pub enum Cause {
+    /// The thing is not wanted.
+    RewardNotWanted,
+    /// It is shown too little.
+    TooLittleShowing,
+    /// The thing comes too late after the press.
+    DelayTooLong,
+    /// The device itself is avoided.
+    DeviceAvoided,
+    /// The place is noisy or frightening at the hours used.
+    PlaceOrNoise,
+    /// The word sounds like another.
+    SoundsAlike,
+    /// People answer it differently.
+    AnsweredDifferently,
+    /// The animal is unwell.
+    Unwell,
+}
+
+impl Cause {
+    /// Every cause.
+    pub const ALL: [Self; 8] = [
+        Self::RewardNotWanted,
+        Self::TooLittleShowing,
+        Self::DelayTooLong,
+        Self::DeviceAvoided,
+        Self::PlaceOrNoise,
+        Self::SoundsAlike,
+        Self::AnsweredDifferently,
+        Self::Unwell,
+    ];
+
+    /// A short name.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::RewardNotWanted => "reward_not_wanted",
+            Self::TooLittleShowing => "too_little_showing",
+            Self::DelayTooLong => "delay_too_long",
+            Self::DeviceAvoided => "device_avoided",
+            Self::PlaceOrNoise => "place_or_noise",
+            Self::SoundsAlike => "sounds_alike",
+            Self::AnsweredDifferently => "answered_differently",
+            Self::Unwell => "unwell",
+        }
+    }
+}
+
+/// A word that is stuck with a learner, and why. A label: the behaviour comes from the other numbers.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct Stuck {
+    /// The learner (by index).
+    pub learner: usize,
+    /// The word (by index).
+    pub word: usize,
+    /// Why.
+    pub cause: Cause,
+}
+
+/// Identities, in the order of the configuration.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Ids {
+    /// The household.
+    pub household: HouseholdId,
+    /// People.
+    pub teachers: Vec<TeacherId>,
+    /// Rewards.
+    pub rewards: Vec<RewardId>,
+    /// Words.
+    pub words: Vec<WordId>,
+    /// Learners.
+    pub learners: Vec<LearnerId>,
+}
+
+/// The truth behind a simulated log.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Truth {
+    /// The configuration it came from.
+    pub household: crate::household::Household,
+    /// Identities, in the order of the configuration.
+    pub ids: Ids,
+    /// Presses by learners. Holds only presses that are in the log.
+    pub presses: BTreeMap<EventId, PressTruth>,
+    /// Sessions that are in the log.
+    pub sessions: Vec<SessionTruth>,
+    /// Day by day.
+    pub days: Vec<TrueDay>,
+    /// Presses by learners that nobody saw or heard.
+    pub unlogged_presses: usize,
+}
+
+impl Truth {
+    /// The last day of one learner.
+    #[must_use]
+    pub fn last_day(&self, learner: usize) -> Option<&TrueDay> {
+        self.days.iter().rev().find(|d| d.learner == learner)
+    }
+}
