@@ -1,1 +1,20 @@
-//! placeholder
+//! What happened: the append-only log of events in SQLite, tables that follow from it, files in and out, backups.
+//!
+//! The set of events is the truth; everything else here can be built anew from it. Knows nothing of estimates,
+//! advice or pages, and never reads the clock.
+
+mod clips;
+mod error;
+mod log;
+mod open;
+mod projection;
+mod store;
+mod stories;
+mod writer;
+
+pub use clips::{ClipHash, MOST_CLIP_BYTES};
+pub use error::StoreError;
+pub use log::{Logged, Revision};
+pub use projection::{Difference, Rebuilt};
+pub use store::Store;
+pub use writer::{Appended, MOST_EVENT_BYTES};

@@ -1,0 +1,205 @@
+//! The store as its callers see it.
+
+use crate::clips::{self, ClipHash};
+use crate::error::StoreError;
+use crate::log::{self, Logged, Revision, Written};
+use crate::open;
+use crate::projection::Rebuilt;
+use crate::stories::Stories;
+use crate::writer::{self, Appended, Order};
+use sayso_model::{Event, HouseholdId, Story};
+use sqlx::sqlite::SqlitePoolOptions;
+use sqlx::{ConnectOptions, SqlitePool};
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+use tokio::sync::{mpsc, oneshot};
+
+/// Connections that read at the same time.
+const READERS: u32 = 4;
+
+/// An open notebook. A clone is another handle on the same one.
+#[derive(Clone)]
+pub struct Store {
+    pub(crate) inner: Arc<Inner>,
+}
+
+pub(crate) struct Inner {
+    pub dir: PathBuf,
+    pub path: PathBuf,
+    pub readers: SqlitePool,
+    orders: mpsc::Sender<Order>,
+    stories: Stories,
+}
+
+impl std::fmt::Debug for Store {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Store").field("dir", &self.inner.dir).finish_non_exhaustive()
+    }
+}
+
+impl Store {
+    /// Opens the notebook in a folder: creates `dir` and `dir/sayso.db` where missing, checks the file and brings
+    /// its schema up to date. Several processes may have the same notebook open.
+    ///
+    /// # Errors
+    /// [`StoreError::Newer`], [`StoreError::NotADatabase`], [`StoreError::NotOurs`], [`StoreError::Corrupt`],
+    /// [`StoreError::Unwritable`], each naming the file and what to do.
+    pub async fn open(dir: &Path) -> Result<Self, StoreError> {
+        open::prepare(dir).await?;
+        let path = open::database_in(dir);
+        let sql = StoreError::sql(&path);
+        let writing = open::options(&path).connect().await.map_err(&sql)?;
+        let readers = SqlitePoolOptions::new()
+            .max_connections(READERS)
+            .connect_with(open::options(&path).pragma("query_only", "ON"))
+            .await
+            .map_err(&sql)?;
+        let orders = writer::start(writing, path.clone());
+        let inner = Inner { dir: dir.to_owned(), path: path.clone(), readers, orders, stories: Stories::default() };
+        Ok(Self { inner: Arc::new(inner) })
+    }
+
+    /// The folder the notebook is in.
+    #[must_use]
+    pub fn dir(&self) -> &Path {
+        &self.inner.dir
+    }
+
+    /// Stores events; one outcome each, in their order. What is answered `New` is durable when this returns, and
+    /// storing it again answers `Duplicate`. Dropping the future does not undo what was already on its way.
+    ///
+    /// # Errors
+    /// [`StoreError::Full`], [`StoreError::Busy`] and others; then nothing of this call is stored.
+    pub async fn append(&self, events: Vec<Event>) -> Result<Vec<Appended>, StoreError> {
+        let mut outcomes: Vec<Option<Appended>> = Vec::with_capacity(events.len());
+        let mut sound = Vec::with_capacity(events.len());
+        for event in events {
+            match writer::write_down(event) {
+                Ok(written) => {
+                    sound.push(written);
+                    outcomes.push(None);
+                }
+                Err(problems) => outcomes.push(Some(Appended::Refused(problems))),
+            }
+        }
+        let stored = if sound.is_empty() { Vec::new() } else { self.append_written(sound).await? };
+        let mut stored = stored.into_iter();
+        // As many answers come back as events went in; a missing one would be an error of ours, told as such.
+        outcomes.into_iter().map(|o| o.or_else(|| stored.next()).ok_or(StoreError::Closed)).collect()
+    }
+
+    pub(crate) async fn append_written(&self, events: Vec<Written>) -> Result<Vec<Appended>, StoreError> {
+        self.order(|reply| Order::Append { events, reply }).await
+    }
+
+    pub(crate) async fn append_whole(&self, events: Vec<Written>) -> Result<Vec<Appended>, StoreError> {
+        self.order(|reply| Order::AppendWhole { events, reply }).await
+    }
+
+    async fn order<T>(
+        &self,
+        order: impl FnOnce(oneshot::Sender<Result<T, StoreError>>) -> Order,
+    ) -> Result<T, StoreError> {
+        let (reply, answer) = oneshot::channel();
+        self.inner.orders.send(order(reply)).await.map_err(|_| StoreError::Closed)?;
+        answer.await.map_err(|_| StoreError::Closed)?
+    }
+
+    /// Finishes what is in line and closes the file. Other handles on this store answer [`StoreError::Closed`] then.
+    ///
+    /// # Errors
+    /// What went wrong while closing; what was acknowledged is stored all the same.
+    pub async fn close(&self) -> Result<(), StoreError> {
+        self.inner.readers.close().await;
+        self.order(|reply| Order::Close { reply }).await
+    }
+
+    /// The household whose notebook this is: that of the first event stored. None while the notebook is empty.
+    ///
+    /// # Errors
+    /// [`StoreError::Database`] and others where the file cannot be read.
+    pub async fn household(&self) -> Result<Option<HouseholdId>, StoreError> {
+        let id: Option<uuid::Uuid> = sqlx::query_scalar("SELECT household FROM event ORDER BY seq LIMIT 1")
+            .fetch_optional(&self.inner.readers)
+            .await
+            .map_err(StoreError::sql(&self.inner.path))?;
+        Ok(id.map(HouseholdId))
+    }
+
+    /// Every household that has events here, the home household first, the others by id.
+    ///
+    /// # Errors
+    /// [`StoreError::Database`] and others where the file cannot be read.
+    pub async fn households(&self) -> Result<Vec<HouseholdId>, StoreError> {
+        let home = self.household().await?;
+        let ids: Vec<uuid::Uuid> = sqlx::query_scalar("SELECT DISTINCT household FROM event ORDER BY household")
+            .fetch_all(&self.inner.readers)
+            .await
+            .map_err(StoreError::sql(&self.inner.path))?;
+        let others = ids.into_iter().map(HouseholdId).filter(|h| Some(*h) != home);
+        Ok(home.into_iter().chain(others).collect())
+    }
+
+    /// All that is known of a household, as of now; empty for an unknown one. Kept in memory and brought up to date
+    /// by what was stored since, also by other processes.
+    ///
+    /// # Errors
+    /// [`StoreError::Corrupt`] where a stored event cannot be read.
+    pub async fn story(&self, household: HouseholdId) -> Result<Arc<Story>, StoreError> {
+        self.inner.stories.get(&self.inner.readers, &self.inner.path, household).await
+    }
+
+    /// How far the log has grown, in all households.
+    ///
+    /// # Errors
+    /// [`StoreError::Database`] and others where the file cannot be read.
+    pub async fn revision(&self) -> Result<Revision, StoreError> {
+        let sql = StoreError::sql(&self.inner.path);
+        let mut db = self.inner.readers.acquire().await.map_err(&sql)?;
+        log::revision(&mut db).await.map_err(&sql)
+    }
+
+    /// Events of all households after a place in the log, in order of arrival, at most `limit`.
+    ///
+    /// # Errors
+    /// [`StoreError::Corrupt`] where a stored event cannot be read.
+    pub async fn events(&self, after: Revision, limit: usize) -> Result<Vec<Logged>, StoreError> {
+        let mut db = self.inner.readers.acquire().await.map_err(StoreError::sql(&self.inner.path))?;
+        log::after(&mut db, &self.inner.path, None, after, i64::try_from(limit).unwrap_or(i64::MAX)).await
+    }
+
+    /// Builds the projections anew from the log beside the live ones, compares them, and puts the new ones in place.
+    ///
+    /// # Errors
+    /// [`StoreError::Corrupt`] where a stored event cannot be read; then the live ones stay.
+    pub async fn rebuild_projections(&self) -> Result<Rebuilt, StoreError> {
+        self.order(|reply| Order::Rebuild { reply }).await
+    }
+
+    /// Stores a recording under the hash of its bytes; durable when this returns.
+    ///
+    /// # Errors
+    /// [`StoreError::BadClip`] where it is empty or too large; [`StoreError::Io`], [`StoreError::Full`].
+    pub async fn put_clip(&self, bytes: Vec<u8>) -> Result<ClipHash, StoreError> {
+        let dir = self.inner.dir.clone();
+        tokio::task::spawn_blocking(move || clips::put(&dir, &bytes)).await.map_err(|_| StoreError::Closed)?
+    }
+
+    /// A recording by its hash, compared with it; none if it is not stored.
+    ///
+    /// # Errors
+    /// [`StoreError::BadClip`] where its bytes are damaged; [`StoreError::Io`].
+    pub async fn clip(&self, hash: &ClipHash) -> Result<Option<Vec<u8>>, StoreError> {
+        let (dir, hash) = (self.inner.dir.clone(), hash.clone());
+        tokio::task::spawn_blocking(move || clips::get(&dir, &hash)).await.map_err(|_| StoreError::Closed)?
+    }
+
+    /// The hashes of all stored recordings.
+    ///
+    /// # Errors
+    /// [`StoreError::Io`].
+    pub async fn clips(&self) -> Result<Vec<ClipHash>, StoreError> {
+        let dir = self.inner.dir.clone();
+        tokio::task::spawn_blocking(move || clips::list(&dir)).await.map_err(|_| StoreError::Closed)?
+    }
+}

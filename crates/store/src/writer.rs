@@ -1,0 +1,167 @@
+//! The one task that writes. Callers that come while a transaction is being made durable share the next one,
+//! so that many small appends cost few waits for the disk.
+
+use crate::error::StoreError;
+use crate::log::{self, Written};
+use crate::projection::{self, Rebuilt};
+use sayso_model::{Event, EventId, Problem, Problems};
+use sqlx::{Connection, SqliteConnection};
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+use tokio::sync::{mpsc, oneshot};
+
+/// What came of one event given to [`crate::Store::append`].
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub enum Appended {
+    /// It is stored now.
+    New,
+    /// It was stored already, the same.
+    Duplicate,
+    /// Another event of this id is stored; that one is kept.
+    Conflict,
+    /// It cannot stand in a log, and is not stored.
+    Refused(Problems),
+}
+
+/// The most bytes one event may take as JSON.
+pub const MOST_EVENT_BYTES: usize = 128 * 1024;
+
+/// Events in one transaction, beyond which callers wait for the next.
+const MOST_TOGETHER: usize = 4_096;
+
+/// Callers that may wait in line before the next one is held back.
+const LINE: usize = 1_024;
+
+type Reply<T> = oneshot::Sender<Result<T, StoreError>>;
+
+pub(crate) enum Order {
+    /// Store what is new.
+    Append { events: Vec<Written>, reply: Reply<Vec<Appended>> },
+    /// Store all or, where any conflicts, nothing.
+    AppendWhole { events: Vec<Written>, reply: Reply<Vec<Appended>> },
+    /// Build the projections anew.
+    Rebuild { reply: Reply<Rebuilt> },
+    /// Finish and close the file.
+    Close { reply: Reply<()> },
+}
+
+/// Starts the task; it ends when the last sender is gone.
+pub(crate) fn start(db: SqliteConnection, path: PathBuf) -> mpsc::Sender<Order> {
+    let (orders, line) = mpsc::channel(LINE);
+    tokio::spawn(serve(db, path, line));
+    orders
+}
+
+async fn serve(mut db: SqliteConnection, path: PathBuf, mut line: mpsc::Receiver<Order>) {
+    let mut held: Option<Order> = None;
+    loop {
+        let next = match held.take() {
+            Some(order) => Some(order),
+            None => line.recv().await,
+        };
+        match next {
+            None => break,
+            Some(Order::Append { events, reply }) => {
+                let mut count = events.len();
+                let mut together = vec![(events, reply)];
+                while count < MOST_TOGETHER && held.is_none() {
+                    match line.try_recv() {
+                        Ok(Order::Append { events, reply }) => {
+                            count += events.len();
+                            together.push((events, reply));
+                        }
+                        Ok(other) => held = Some(other),
+                        Err(_) => break,
+                    }
+                }
+                answer_all(&mut db, &path, together).await;
+            }
+            Some(Order::AppendWhole { events, reply }) => {
+                let events: Vec<&Written> = events.iter().collect();
+                // A caller that is gone needs no answer; what was stored stays stored.
+                let _ = reply.send(transact(&mut db, &path, &events, true).await);
+            }
+            Some(Order::Rebuild { reply }) => {
+                let _ = reply.send(projection::rebuild(&mut db, &path).await);
+            }
+            Some(Order::Close { reply }) => {
+                let _ = reply.send(db.close().await.map_err(StoreError::sql(&path)));
+                return;
+            }
+        }
+    }
+    // Nobody is left to tell; SQLite recovers the write-ahead log at the next opening if this fails.
+    let _ = db.close().await;
+}
+
+async fn answer_all(db: &mut SqliteConnection, path: &Path, together: Vec<(Vec<Written>, Reply<Vec<Appended>>)>) {
+    let all: Vec<&Written> = together.iter().flat_map(|(events, _)| events).collect();
+    match transact(db, path, &all, false).await {
+        Ok(mut outcomes) => {
+            for (events, reply) in together {
+                let rest = outcomes.split_off(events.len());
+                let _ = reply.send(Ok(std::mem::replace(&mut outcomes, rest)));
+            }
+        }
+        Err(error) => {
+            for (_, reply) in together {
+                let _ = reply.send(Err(error.clone()));
+            }
+        }
+    }
+}
+
+/// Stores events and their consequences in one transaction. An error leaves nothing behind.
+async fn transact(
+    db: &mut SqliteConnection,
+    path: &Path,
+    events: &[&Written],
+    whole: bool,
+) -> Result<Vec<Appended>, StoreError> {
+    let sql = StoreError::sql(path);
+    // IMMEDIATE: take the write lock before reading, or another process's write in between would fail this one.
+    let mut tx = db.begin_with("BEGIN IMMEDIATE").await.map_err(&sql)?;
+    let mut seen = BTreeSet::new();
+    let first: Vec<&Written> = events.iter().copied().filter(|w| seen.insert(w.event.id)).collect();
+    let mut fresh = log::insert(&mut tx, &first).await.map_err(&sql)?;
+    let new: Vec<&Event> = first.iter().map(|w| &w.event).filter(|e| fresh.contains(&e.id)).collect();
+    let old: Vec<EventId> = {
+        let mut old: BTreeSet<EventId> = BTreeSet::new();
+        let mut once = BTreeSet::new();
+        // Known before, or here for the second time.
+        old.extend(events.iter().map(|w| w.event.id).filter(|id| !once.insert(*id) || !fresh.contains(id)));
+        old.into_iter().collect()
+    };
+    let stored = log::contents(&mut tx, &old).await.map_err(&sql)?;
+    let mut outcomes = Vec::with_capacity(events.len());
+    for w in events {
+        outcomes.push(if fresh.remove(&w.event.id) {
+            Appended::New
+        } else {
+            match stored.get(&w.event.id) {
+                Some(json) if *json == w.json => Appended::Duplicate,
+                Some(json) if log::read(json, path)? == w.event => Appended::Duplicate,
+                _ => Appended::Conflict,
+            }
+        });
+    }
+    if whole && let Some(i) = outcomes.iter().position(|o| *o == Appended::Conflict) {
+        let id = events.get(i).map(|w| w.event.id.to_string()).unwrap_or_default();
+        tx.rollback().await.map_err(&sql)?;
+        return Err(StoreError::NotImported(format!("another event with the id {id} is stored already")));
+    }
+    projection::apply(&mut tx, path, &new).await?;
+    tx.commit().await.map_err(&sql)?;
+    Ok(outcomes)
+}
+
+/// Checks events and writes them as JSON; an event with problems gets these instead.
+pub(crate) fn write_down(event: Event) -> Result<Written, Problems> {
+    event.check()?;
+    let whole = |what: String| Problems(vec![Problem { field: "event".to_owned(), what }]);
+    let json = serde_json::to_string(&event).map_err(|e| whole(format!("cannot be written as JSON: {e}")))?;
+    if json.len() > MOST_EVENT_BYTES {
+        return Err(whole(format!("is too long: {} bytes, where {MOST_EVENT_BYTES} are the most", json.len())));
+    }
+    Ok(Written { event, json })
+}

@@ -1,0 +1,62 @@
+//! Events for tests.
+#![allow(dead_code, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use sayso_model::*;
+use uuid::Uuid;
+
+/// An id that is the same in every run.
+pub fn id(n: u128) -> Uuid {
+    Uuid::from_u128(n)
+}
+
+pub fn home() -> HouseholdId {
+    HouseholdId(id(0xA0))
+}
+
+pub fn rex() -> LearnerId {
+    LearnerId(id(0xB0))
+}
+
+pub fn at(s: &str) -> Moment {
+    s.parse().unwrap()
+}
+
+/// An event about `rex`, the `n`th of the test.
+pub fn event(n: u128, happened_at: &str, body: impl Into<Body>) -> Event {
+    let happened_at = at(happened_at);
+    Event {
+        id: EventId(id(0x1_0000_0000 + n)),
+        household: home(),
+        learner: Some(rex()),
+        teacher: None,
+        happened_at,
+        zone: Zone::new("Europe/Berlin").unwrap(),
+        recorded_at: happened_at.plus_seconds(2.0),
+        source: Source::Tap,
+        body: body.into(),
+    }
+}
+
+pub fn press(word: u128) -> Press {
+    Press {
+        word: WordId(id(word)),
+        by: PressedBy::Learner,
+        certainty: Probability::clamped(1.0),
+        accident: Accident::Unsure,
+        place: None,
+        speed: None,
+        session: None,
+    }
+}
+
+pub fn household_card(zone: &str) -> HouseholdCard {
+    HouseholdCard { name: Label::new("Home").unwrap(), zone: Zone::new(zone).unwrap() }
+}
+
+pub fn withdrawal(of: &Event) -> Withdrawal {
+    Withdrawal { of: of.id, because: None }
+}
+
+pub fn correction(of: &Event, body: impl Into<Body>) -> Correction {
+    Correction { of: of.id, happened_at: None, learner: None, body: Box::new(body.into()) }
+}
