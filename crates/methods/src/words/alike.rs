@@ -3,7 +3,7 @@
 //! Source: phoneme and feature edit distance (see `distance`) over the length of the longer label. The two thresholds
 //! are ours, without a source: what an animal tells apart also depends on the recording and on practice.
 
-use super::distance::{feature_distance, phoneme_edits, segments};
+use super::distance::{phoneme_edits, segments, sound_distance};
 use super::sounds::{Sounds, sounds_of};
 
 /// When two labels count as too alike: where either measure is at or below its threshold.
@@ -29,8 +29,8 @@ pub struct Likeness {
     pub edits: usize,
     /// Sounds of the longer label.
     pub of: usize,
-    /// Feature distance (1 is one whole sound).
-    pub feature_distance: f64,
+    /// Distance by features (1 is one whole sound).
+    pub sound_distance: f64,
     /// Feature distance a segment of the longer label: 0 the same, 1 nothing in common.
     pub apart: f64,
     /// Whether they are too alike under the rule.
@@ -57,7 +57,7 @@ pub fn alike(a: &str, b: &str, language: &str, rule: AlikeRule) -> Likeness {
 pub fn compare(a: &str, sounds_a: &Sounds, b: &str, sounds_b: &Sounds, rule: AlikeRule) -> Likeness {
     let (x, y) = (&sounds_a.phonemes, &sounds_b.phonemes);
     let (edits, of) = (phoneme_edits(x, y), x.len().max(y.len()));
-    let distance = feature_distance(x, y);
+    let distance = sound_distance(x, y);
     let longest = segments(x).len().max(segments(y).len());
     // Without sounds on either side nothing can be confused; without sounds on one side all of the other's differ.
     let apart = if longest == 0 { 1.0 } else { distance / longest as f64 };
@@ -74,5 +74,5 @@ pub fn compare(a: &str, sounds_a: &Sounds, b: &str, sounds_b: &Sounds, rule: Ali
         if by_features && !by_share { format!(", but they are made alike ({apart:.2} apart)") } else { String::new() };
     let guess = if guessed { " (pronunciation guessed)" } else { "" };
     let reason = format!("{a} / {b}: {said}{made_alike}{guess}");
-    Likeness { edits, of, feature_distance: distance, apart, too_alike: by_share || by_features, guessed, reason }
+    Likeness { edits, of, sound_distance: distance, apart, too_alike: by_share || by_features, guessed, reason }
 }

@@ -69,6 +69,18 @@ impl Block {
 }
 
 #[cfg(test)]
+pub(super) fn every_word() -> impl Iterator<Item = (String, Vec<Phoneme>)> {
+    let blocks = number(0).unwrap_or_default();
+    (0..blocks).filter_map(move |index| Block::at(index, blocks)).flat_map(|mut block| {
+        std::iter::from_fn(move || {
+            let (word, codes) = block.next()?;
+            let sounds = codes.iter().map(|c| Phoneme::from_code(*c)).collect::<Option<_>>()?;
+            Some((String::from_utf8_lossy(&word).into_owned(), sounds))
+        })
+    })
+}
+
+#[cfg(test)]
 mod tests {
     use super::*;
 
@@ -78,18 +90,12 @@ mod tests {
 
     #[test]
     fn every_packed_word_is_found_again() {
-        let blocks = number(0).unwrap_or_default();
-        let (mut words, mut last) = (0, Vec::new());
-        for index in 0..blocks {
-            let mut block = Block::at(index, blocks).into_iter().collect::<Vec<_>>();
-            while let Some((word, codes)) = block.first_mut().and_then(Block::next) {
-                assert!(last < word, "out of order");
-                let text = String::from_utf8_lossy(&word).into_owned();
-                let expected: Option<Vec<Phoneme>> = codes.iter().map(|c| Phoneme::from_code(*c)).collect();
-                assert!(expected.is_some() && pronunciation(&text) == expected, "{text}");
-                last = word;
-                words += 1;
-            }
+        let (mut words, mut last) = (0, String::new());
+        for (word, sounds) in every_word() {
+            assert!(last < word, "out of order: {word}");
+            assert_eq!(pronunciation(&word), Some(sounds), "{word}");
+            last = word;
+            words += 1;
         }
         assert!(words > 120_000, "{words} words");
     }

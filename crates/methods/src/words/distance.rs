@@ -19,15 +19,36 @@ pub fn phoneme_edits(a: &[Phoneme], b: &[Phoneme]) -> usize {
     edit_distance(a, b, |x, y| if x == y { 0.0 } else { 1.0 }) as usize
 }
 
-/// The same with each change weighted by the share of features it changes; 0 for the same sounds.
+/// The same over IPA segments, each change weighted by the share of features it changes; 0 for the same sounds.
 ///
 /// ```
-/// use sayso_methods::words::{feature_distance, pronunciation};
+/// use sayso_methods::words::{pronunciation, sound_distance};
 /// let (park, bark) = (pronunciation("park").unwrap(), pronunciation("bark").unwrap());
-/// assert!((feature_distance(&park, &bark) - 1.0 / 24.0).abs() < 1e-12); // voicing only
+/// assert!((sound_distance(&park, &bark) - 1.0 / 24.0).abs() < 1e-12); // voicing only
+/// ```
+pub fn sound_distance(a: &[Phoneme], b: &[Phoneme]) -> f64 {
+    weighted(&segments(a), &segments(b))
+}
+
+/// The published measure, for comparing with published figures: [`sound_distance`] without the r-coloured vowel ("er"
+/// in "water"), which the published table of sounds lacks and its program passes over.
+///
+/// ```
+/// use sayso_methods::words::{feature_distance, pronunciation, sound_distance};
+/// let (din, dinner) = (pronunciation("din").unwrap(), pronunciation("dinner").unwrap());
+/// assert_eq!((feature_distance(&din, &dinner), sound_distance(&din, &dinner)), (0.0, 1.0));
 /// ```
 pub fn feature_distance(a: &[Phoneme], b: &[Phoneme]) -> f64 {
-    edit_distance(&segments(a), &segments(b), |x, y| match (x, y) {
+    let published = |p: &[Phoneme]| -> Vec<Sound> {
+        segments(p).into_iter().filter(|s| !matches!(s, Sound::Known(k) if k.ipa() == R_COLOURED)).collect()
+    };
+    weighted(&published(a), &published(b))
+}
+
+const R_COLOURED: char = 'ɚ';
+
+fn weighted(a: &[Sound], b: &[Sound]) -> f64 {
+    edit_distance(a, b, |x, y| match (x, y) {
         (Sound::Known(x), Sound::Known(y)) => f64::from(x.differences(y)) / f64::from(FEATURES),
         _ if x == y => 0.0,
         _ => 1.0,
