@@ -138,7 +138,8 @@ pub struct RewardCard {
     pub reward: RewardId,
     /// Its name at home.
     pub name: Label,
-    /// Its kind.
+    /// Its kind. On the wire `reward_kind`: `kind` there names the kind of event.
+    #[serde(rename = "reward_kind")]
     pub kind: RewardKind,
     /// Energy of one piece; needed for food.
     #[serde(default, skip_serializing_if = "Option::is_none")]
