@@ -1,1 +1,48 @@
-//! placeholder
+//! The pages, the HTTP API and the small client for the pad.
+//!
+//! Reads come from the story the store tells; every write is an event. A page is one folder under `pages` with its
+//! own router; `app` merges them and lays access, error pages and headers around all.
+
+pub mod access;
+pub mod api;
+pub mod assets;
+pub mod cautions;
+pub mod chart;
+pub mod error;
+pub mod fields;
+pub mod form;
+pub mod layout;
+pub mod page;
+pub mod pages;
+pub mod serve;
+pub mod state;
+pub mod store;
+pub mod typed;
+
+pub use error::Error;
+pub use layout::{Tab, layout};
+pub use page::{LearnerPage, Page};
+pub use serve::{Config, ServeError, serve};
+pub use state::AppState;
+
+use axum::Router;
+use axum::extract::DefaultBodyLimit;
+use axum::middleware::{from_fn, from_fn_with_state};
+
+/// Largest body of a request, in bytes, where a route does not say otherwise.
+pub const MOST_BODY: usize = 1 << 20;
+
+/// The whole application.
+pub fn app(state: AppState) -> Router {
+    Router::new()
+        .merge(pages::router())
+        .nest("/api", api::router())
+        .merge(assets::router())
+        .merge(access::router())
+        .fallback(error::no_such_page)
+        .layer(DefaultBodyLimit::max(MOST_BODY))
+        .layer(from_fn_with_state(state.clone(), access::guard))
+        .layer(from_fn(error::in_words))
+        .layer(from_fn(access::headers))
+        .with_state(state)
+}

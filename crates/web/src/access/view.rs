@@ -1,0 +1,90 @@
+//! The page on which a device pairs.
+
+use super::Tried;
+use super::door::PAIRED_COOKIE;
+use crate::error::Error;
+use crate::form::Form;
+use crate::layout::bare;
+use crate::page::cookie;
+use crate::state::AppState;
+use axum::Router;
+use axum::extract::{ConnectInfo, State};
+use axum::http::header::SET_COOKIE;
+use axum::http::{Extensions, HeaderMap, StatusCode};
+use axum::response::{IntoResponse, Redirect, Response};
+use axum::routing::{get, post};
+use maud::{Markup, html};
+use serde::Deserialize;
+use std::net::{IpAddr, Ipv4Addr, SocketAddr};
+
+/// Routes of pairing.
+pub fn router() -> Router<AppState> {
+    Router::new().route("/pair", get(show).post(pair)).route("/pair/forget", post(forget))
+}
+
+async fn show(State(state): State<AppState>, headers: HeaderMap) -> Result<Markup, Error> {
+    if state.access.lan() && !state.access.admits(cookie(&headers, PAIRED_COOKIE), state.now()) {
+        state.access.offer_code(state.now()).map_err(Error::internal)?;
+        return Ok(ask(None));
+    }
+    Ok(settled(&state))
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Typed {
+    code: String,
+}
+
+async fn pair(State(state): State<AppState>, extensions: Extensions, Form(typed): Form<Typed>) -> Result<Response, Error> {
+    let from = extensions.get::<ConnectInfo<SocketAddr>>().map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |c| c.0.ip());
+    let again = |what| (StatusCode::UNPROCESSABLE_ENTITY, ask(Some(what))).into_response();
+    Ok(match state.access.pair(&typed.code, from, state.now()).map_err(Error::internal)? {
+        Tried::Paired(secret) => {
+            let cookie = format!("{PAIRED_COOKIE}={secret}; Path=/; Max-Age=34560000; HttpOnly; SameSite=Strict");
+            ([(SET_COOKIE, cookie)], Redirect::to("/")).into_response()
+        }
+        Tried::Wrong => again("That is not the code. It stands where Sayso was started, ten letters and digits."),
+        Tried::Expired => again("That code is no longer good. A new one now stands where Sayso was started."),
+        Tried::TooMany(seconds) => return Err(Error::TooMany(seconds)),
+    })
+}
+
+async fn forget(State(state): State<AppState>) -> Result<Redirect, Error> {
+    state.access.forget_all().map_err(Error::internal)?;
+    Ok(Redirect::to("/pair"))
+}
+
+fn ask(wrong: Option<&str>) -> Markup {
+    bare(
+        "Pair this device",
+        html! {
+            p { "Sayso was started for the home network. Type the code that stands on the screen where it was started." }
+            @if let Some(what) = wrong { p.caution role="alert" { strong { "Not paired. " } (what) } }
+            form method="post" action="/pair" .stack {
+                label for="code" { "Code" span.hint { "ten letters and digits" } }
+                input #code .code name="code" required autocomplete="one-time-code" autocapitalize="characters" spellcheck="false" maxlength="20";
+                button.primary.wide { "Pair" }
+            }
+            p.quiet { "Taps made on this device and not yet sent are safe; they are sent once it is paired." }
+            p.quiet { "Over plain HTTP others on the same network could read along. Use it on a network you trust." }
+        },
+    )
+}
+
+fn settled(state: &AppState) -> Markup {
+    bare(
+        "Paired devices",
+        html! {
+            @if state.access.lan() {
+                p { "This device is paired. Paired devices in all: " strong { (state.access.paired()) } "." }
+                form method="post" action="/pair/forget" .stack {
+                    button.wide { "Forget all devices, this one too" }
+                }
+            } @else {
+                p { "Sayso was started for this machine alone, so no device needs pairing." }
+            }
+            p { a.button href="/" { "To the start" } }
+        },
+    )
+}

@@ -1,0 +1,69 @@
+//! Style sheets and client modules, embedded. Addresses carry a hash of them all, so that browsers may keep them
+//! for ever and modules that import each other by relative path always fit together.
+
+use crate::error::Error;
+use crate::state::AppState;
+use axum::Router;
+use axum::extract::Path;
+use axum::http::header::{CACHE_CONTROL, CONTENT_TYPE};
+use axum::response::{IntoResponse, Response};
+use axum::routing::get;
+use sha2::{Digest, Sha256};
+use std::sync::OnceLock;
+
+const CSS: &str = "text/css; charset=utf-8";
+const JS: &str = "text/javascript; charset=utf-8";
+const SVG: &str = "image/svg+xml";
+
+/// Name, content type, content.
+type Asset = (&'static str, &'static str, &'static str);
+
+/// Every asset; a new file is one line here.
+static FILES: &[Asset] = &[
+    ("assets/base.css", CSS, include_str!("base.css")),
+    ("assets/icon.svg", SVG, include_str!("icon.svg")),
+    ("client/outbox.js", JS, include_str!("../client/outbox.js")),
+    ("client/zone.js", JS, include_str!("../client/zone.js")),
+];
+
+/// The hash in addresses, 16 hexadecimal digits.
+pub fn version() -> &'static str {
+    static HASH: OnceLock<String> = OnceLock::new();
+    HASH.get_or_init(|| {
+        let mut hasher = Sha256::new();
+        for (name, _, content) in FILES {
+            hasher.update(name.as_bytes());
+            hasher.update([0]);
+            hasher.update(content.as_bytes());
+            hasher.update([0]);
+        }
+        hasher.finalize().iter().take(8).map(|b| format!("{b:02x}")).collect()
+    })
+}
+
+/// The address of an asset by its name in the list.
+#[must_use]
+pub fn asset(name: &str) -> String {
+    debug_assert!(FILES.iter().any(|(n, ..)| *n == name), "no asset {name}");
+    format!("/assets/{}/{name}", version())
+}
+
+/// Names of all assets.
+pub fn names() -> impl Iterator<Item = &'static str> {
+    FILES.iter().map(|(name, ..)| *name)
+}
+
+/// The route of the assets.
+pub fn router() -> Router<AppState> {
+    Router::new().route("/assets/{version}/{*name}", get(serve))
+}
+
+async fn serve(Path((asked, name)): Path<(String, String)>) -> Result<Response, Error> {
+    let (_, kind, content) = FILES
+        .iter()
+        .find(|(n, ..)| *n == name)
+        .ok_or_else(|| Error::NotFound("There is no such file here.".into()))?;
+    // An address from before an update gets today's file, but may not be kept under the old hash.
+    let keep = if asked == version() { "public, max-age=31536000, immutable" } else { "no-store" };
+    Ok(([(CONTENT_TYPE, *kind), (CACHE_CONTROL, keep)], *content).into_response())
+}

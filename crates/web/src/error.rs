@@ -1,0 +1,173 @@
+//! Errors at the edge: what was wrong and what would be right, in words; internals go to the log, not to the page.
+
+use crate::layout::bare;
+use axum::Json;
+use axum::extract::Request;
+use axum::http::{StatusCode, header};
+use axum::middleware::Next;
+use axum::response::{IntoResponse, Response};
+use maud::html;
+use sayso_model::{Problem, Problems};
+use serde::Serialize;
+
+/// Everything a handler can answer besides success.
+#[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum Error {
+    /// The request cannot be read.
+    #[error("{0}")]
+    BadRequest(String),
+    /// The request can be read, but its content does not hold.
+    #[error("{0}")]
+    Refused(Problems),
+    /// There is no such thing.
+    #[error("{0}")]
+    NotFound(String),
+    /// This device has not been paired.
+    #[error("This device is not paired with the notebook. Open /pair and enter the code shown where Sayso was started.")]
+    NotPaired,
+    /// Not allowed from here.
+    #[error("{0}")]
+    Forbidden(String),
+    /// Too many tries.
+    #[error("Too many tries. Wait {0} seconds, then try again.")]
+    TooMany(u64),
+    /// There is no notebook yet; pages lead to set-up.
+    #[error("There is no household yet. Open /start to set one up.")]
+    NoHousehold,
+    /// Cannot be done just now; trying again later may help.
+    #[error("{0}")]
+    Unavailable(String),
+    /// Something here went wrong. Logged, not shown.
+    #[error("Something went wrong here; nothing you sent was kept. It has been logged.")]
+    Internal(#[source] Box<dyn std::error::Error + Send + Sync>),
+}
+
+impl Error {
+    /// One thing wrong with what was sent.
+    pub fn refused(field: impl Into<String>, what: impl Into<String>) -> Self {
+        Self::Refused(Problems(vec![Problem { field: field.into(), what: what.into() }]))
+    }
+
+    /// A failure of ours.
+    pub fn internal(error: impl Into<Box<dyn std::error::Error + Send + Sync>>) -> Self {
+        Self::Internal(error.into())
+    }
+
+    const fn status(&self) -> StatusCode {
+        match self {
+            Self::BadRequest(_) => StatusCode::BAD_REQUEST,
+            Self::Refused(_) => StatusCode::UNPROCESSABLE_ENTITY,
+            Self::NotFound(_) => StatusCode::NOT_FOUND,
+            Self::NotPaired => StatusCode::UNAUTHORIZED,
+            Self::Forbidden(_) => StatusCode::FORBIDDEN,
+            Self::TooMany(_) => StatusCode::TOO_MANY_REQUESTS,
+            Self::NoHousehold => StatusCode::CONFLICT,
+            Self::Unavailable(_) => StatusCode::SERVICE_UNAVAILABLE,
+            Self::Internal(_) => StatusCode::INTERNAL_SERVER_ERROR,
+        }
+    }
+}
+
+/// A problem as the API tells it.
+#[derive(Clone, Debug, Serialize)]
+pub struct ProblemJson {
+    /// Path of the field.
+    pub field: String,
+    /// What was found and what would be right.
+    pub what: String,
+}
+
+impl From<&Problem> for ProblemJson {
+    fn from(p: &Problem) -> Self {
+        Self { field: p.field.clone(), what: p.what.clone() }
+    }
+}
+
+/// An error on its way to being told; [`in_words`] makes a page or JSON of it.
+#[derive(Clone, Debug, Serialize)]
+struct Told {
+    error: String,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    problems: Vec<ProblemJson>,
+}
+
+impl IntoResponse for Error {
+    fn into_response(self) -> Response {
+        if let Self::Internal(source) = &self {
+            tracing::error!(error = source.as_ref() as &dyn std::error::Error, "a request failed");
+        }
+        let problems = match &self {
+            Self::Refused(Problems(found)) => found.iter().map(ProblemJson::from).collect(),
+            _ => Vec::new(),
+        };
+        let mut response = self.status().into_response();
+        if let Self::TooMany(seconds) = self {
+            response.headers_mut().insert(header::RETRY_AFTER, seconds.into());
+        }
+        response.extensions_mut().insert(Told { error: self.to_string(), problems });
+        response
+    }
+}
+
+/// The answer for addresses nothing is at.
+pub async fn no_such_page() -> Error {
+    Error::NotFound("There is nothing at this address.".into())
+}
+
+/// Middleware: tells errors as JSON under `/api`, as a page elsewhere. Also puts words to answers the framework
+/// itself gives without any, such as 405 and 413.
+pub async fn in_words(request: Request, next: Next) -> Response {
+    let json = request.uri().path().starts_with("/api");
+    let mut response = next.run(request).await;
+    let status = response.status();
+    if !status.is_client_error() && !status.is_server_error() {
+        return response;
+    }
+    let told = match response.extensions_mut().remove::<Told>() {
+        Some(told) => told,
+        None if status == StatusCode::METHOD_NOT_ALLOWED => {
+            Told { error: "This address does not take that kind of request.".into(), problems: Vec::new() }
+        }
+        None if status == StatusCode::PAYLOAD_TOO_LARGE => {
+            Told { error: "That is too large for this address; send less at once.".into(), problems: Vec::new() }
+        }
+        None => return response,
+    };
+    let mut answer = if json {
+        (status, Json(&told)).into_response()
+    } else if status == StatusCode::UNAUTHORIZED {
+        return axum::response::Redirect::to("/pair").into_response();
+    } else if status == StatusCode::CONFLICT {
+        return axum::response::Redirect::to("/start").into_response();
+    } else {
+        (status, page(status, &told)).into_response()
+    };
+    for name in [header::RETRY_AFTER, header::ALLOW] {
+        if let Some(value) = response.headers().get(&name) {
+            answer.headers_mut().insert(name, value.clone());
+        }
+    }
+    answer
+}
+
+fn page(status: StatusCode, told: &Told) -> maud::Markup {
+    let title = match status {
+        StatusCode::NOT_FOUND => "Not here",
+        StatusCode::UNPROCESSABLE_ENTITY => "Please check what you entered",
+        StatusCode::FORBIDDEN => "Not allowed from here",
+        StatusCode::TOO_MANY_REQUESTS => "Wait a little",
+        _ => "That did not work",
+    };
+    bare(
+        title,
+        html! {
+            @if told.problems.is_empty() { p { (told.error) } }
+            @else {
+                p { "Nothing was kept. Go back, change this, and send it again:" }
+                ul { @for p in &told.problems { li { strong { (p.field.trim_start_matches("body.").replace('_', " ")) } " " (p.what) } } }
+            }
+            p { a.button href="/" { "To the start" } }
+        },
+    )
+}

@@ -1,0 +1,54 @@
+//! Reading forms: unknown fields and wrong values are refused in words, never ignored.
+
+use crate::error::Error;
+use axum::extract::rejection::FormRejection;
+use axum::extract::{FromRequest, Request};
+use axum::http::StatusCode;
+use serde::de::DeserializeOwned;
+
+/// A form (or, on GET, a query) whose type should carry `#[serde(deny_unknown_fields)]`.
+///
+/// Empty text fields arrive as empty strings; see [`optional`].
+#[derive(Clone, Copy, Debug)]
+pub struct Form<T>(pub T);
+
+impl<T: DeserializeOwned, S: Send + Sync> FromRequest<S> for Form<T> {
+    type Rejection = Error;
+
+    async fn from_request(request: Request, state: &S) -> Result<Self, Error> {
+        match axum::Form::<T>::from_request(request, state).await {
+            Ok(axum::Form(value)) => Ok(Self(value)),
+            Err(FormRejection::InvalidFormContentType(_)) => {
+                Err(Error::BadRequest("A form was expected (application/x-www-form-urlencoded).".into()))
+            }
+            Err(e) if e.status() == StatusCode::PAYLOAD_TOO_LARGE => {
+                Err(Error::refused("form", "is too large; send less at once"))
+            }
+            Err(e) => Err(Error::refused("form", e.body_text())),
+        }
+    }
+}
+
+/// Reads an optional field: empty means none.
+///
+/// # Errors
+/// [`Error::Refused`] naming `field` where there is text that cannot be read.
+pub fn optional<T>(field: &str, text: &str) -> Result<Option<T>, Error>
+where
+    T: std::str::FromStr,
+    T::Err: std::fmt::Display,
+{
+    let text = text.trim();
+    if text.is_empty() {
+        return Ok(None);
+    }
+    text.parse().map(Some).map_err(|e| Error::refused(field, format!("\"{text}\" {e}")))
+}
+
+/// Reads a needed value through its own checked constructor.
+///
+/// # Errors
+/// [`Error::Refused`] naming `field`.
+pub fn checked<T, E: std::fmt::Display>(field: &str, value: Result<T, E>) -> Result<T, Error> {
+    value.map_err(|e| Error::refused(field, e.to_string()))
+}

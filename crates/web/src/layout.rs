@@ -1,0 +1,202 @@
+//! The frame around every page.
+
+use crate::assets::asset;
+use crate::page::Page;
+use maud::{DOCTYPE, Markup, html};
+use sayso_model::LearnerId;
+
+/// The pages of the navigation.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Tab {
+    /// What to do now and why.
+    Today,
+    /// The live pad.
+    Board,
+    /// Likes tests.
+    Likes,
+    /// Cards, clips, places.
+    Words,
+    /// What presses tell.
+    Evidence,
+    /// Days and trends.
+    Days,
+    /// Newest events, with undo.
+    Log,
+    /// Household and coach.
+    People,
+    /// Things to print.
+    Sheets,
+    /// A page outside the navigation.
+    None,
+}
+
+impl Tab {
+    /// Those in thumb's reach on a phone.
+    const NEAR: [Self; 4] = [Self::Today, Self::Board, Self::Words, Self::Evidence];
+    /// Those behind "More" on a phone.
+    const FAR: [Self; 5] = [Self::Likes, Self::Days, Self::Log, Self::People, Self::Sheets];
+    const ALL: [Self; 9] = [
+        Self::Today,
+        Self::Board,
+        Self::Likes,
+        Self::Words,
+        Self::Evidence,
+        Self::Days,
+        Self::Log,
+        Self::People,
+        Self::Sheets,
+    ];
+
+    /// Its name on the page.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Today => "Today",
+            Self::Board => "Board",
+            Self::Likes => "Likes",
+            Self::Words => "Words",
+            Self::Evidence => "Evidence",
+            Self::Days => "Days",
+            Self::Log => "Log",
+            Self::People => "People",
+            Self::Sheets => "Sheets",
+            Self::None => "Sayso",
+        }
+    }
+
+    /// Its address, for one animal where it is about one.
+    #[must_use]
+    pub fn href(self, learner: Option<LearnerId>) -> String {
+        let about = |page: &str| learner.map_or_else(|| "/people".to_owned(), |l| format!("/l/{l}/{page}"));
+        match self {
+            Self::Today => about("today"),
+            Self::Board => about("board"),
+            Self::Likes => about("likes"),
+            Self::Words => about("words"),
+            Self::Evidence => about("evidence"),
+            Self::Days => about("days"),
+            Self::Log => about("log"),
+            Self::People => "/people".into(),
+            Self::Sheets => "/sheets".into(),
+            Self::None => "/".into(),
+        }
+    }
+}
+
+/// A page in its frame.
+#[must_use]
+pub fn layout(page: &Page, tab: Tab, title: &str, body: Markup) -> Markup {
+    layout_with(page, tab, title, &[], body)
+}
+
+/// A page in its frame with its own ES modules, named as in `assets`, such as `client/board.js`.
+#[must_use]
+pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: Markup) -> Markup {
+    let learner = page.learner.or_else(|| page.learners().first().map(|l| l.learner));
+    let near = |tabs: &[Tab]| {
+        html! {
+            @for t in tabs {
+                li { a href=(t.href(learner)) aria-current=[(*t == tab).then_some("page")] { (t.name()) } }
+            }
+        }
+    };
+    document(
+        title,
+        modules,
+        html! {
+            a.skip href="#main" { "To the content" }
+            header.top {
+                a.brand href="/" { "Sayso" }
+                (learner_switch(page, tab))
+                (who(page))
+            }
+            nav.side aria-label="Pages" { ul { (near(&Tab::ALL)) } }
+            main #main tabindex="-1" { h1 { (title) } (body) }
+            nav.thumb aria-label="Pages" {
+                ul {
+                    (near(&Tab::NEAR))
+                    li {
+                        details.more {
+                            summary aria-current=[Tab::FAR.contains(&tab).then_some("true")] { "More" }
+                            ul { (near(&Tab::FAR)) }
+                        }
+                    }
+                }
+            }
+        },
+    )
+}
+
+/// A page without household: set-up, pairing, errors.
+#[must_use]
+pub fn bare(title: &str, body: Markup) -> Markup {
+    bare_with(title, &[], body)
+}
+
+/// The same with ES modules.
+#[must_use]
+pub fn bare_with(title: &str, modules: &[&str], body: Markup) -> Markup {
+    document(
+        title,
+        modules,
+        html! {
+            header.top { a.brand href="/" { "Sayso" } }
+            main #main .narrow { h1 { (title) } (body) }
+        },
+    )
+}
+
+fn document(title: &str, modules: &[&str], body: Markup) -> Markup {
+    html! {
+        (DOCTYPE)
+        html lang="en" {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover";
+                meta name="color-scheme" content="light dark";
+                meta name="referrer" content="same-origin";
+                title { (title) " · Sayso" }
+                link rel="stylesheet" href=(asset("assets/base.css"));
+                link rel="icon" href=(asset("assets/icon.svg")) type="image/svg+xml";
+                @for module in modules { script type="module" src=(asset(module)) {} }
+            }
+            body { (body) }
+        }
+    }
+}
+
+fn learner_switch(page: &Page, tab: Tab) -> Markup {
+    let learners = page.learners();
+    let current = page.learner.and_then(|id| learners.iter().find(|l| l.learner == id));
+    html! {
+        @if learners.len() > 1 {
+            details.switch {
+                summary aria-label="Which animal" {
+                    @match current { Some(l) => (l.name.as_str()), None => "Animals" }
+                }
+                ul {
+                    @for l in &learners {
+                        @let to = if page.learner.is_some() { tab } else { Tab::Today };
+                        li {
+                            a href=(to.href(Some(l.learner)))
+                                aria-current=[(page.learner == Some(l.learner)).then_some("true")] { (l.name.as_str()) }
+                        }
+                    }
+                }
+            }
+        } @else if let Some(l) = current.or(learners.first()) {
+            span.switch { (l.name.as_str()) }
+        }
+    }
+}
+
+fn who(page: &Page) -> Markup {
+    html! {
+        a.who href="/who" data-test="who" {
+            @match page.teacher_card() {
+                Some(t) => { span.quiet { "I am " } (t.name.as_str()) }
+                None => "Who are you?"
+            }
+        }
+    }
+}

@@ -1,0 +1,165 @@
+//! What a page knows when it is asked for: the story, the time, who is looking and about which animal.
+
+use crate::error::Error;
+use crate::state::AppState;
+use axum::extract::{FromRequestParts, RawPathParams};
+use axum::http::HeaderMap;
+use axum::http::header;
+use axum::http::request::Parts;
+use sayso_model::{
+    Body, Event, EventId, HouseholdId, LearnerCard, LearnerId, Moment, Problems, Source, Story, TeacherCard, TeacherId, Zone,
+};
+use crate::store::Appended;
+use std::ops::Deref;
+use std::sync::Arc;
+use uuid::Uuid;
+
+/// Name of the cookie that says who is holding this device.
+pub const TEACHER_COOKIE: &str = "sayso_teacher";
+
+/// Context of a page about the household. Without a household the visitor is led to set-up.
+#[derive(Clone)]
+pub struct Page {
+    /// Shared state.
+    pub state: AppState,
+    /// Whose notebook.
+    pub household: HouseholdId,
+    /// All that is known of it.
+    pub story: Arc<Story>,
+    /// The time of the request.
+    pub now: Moment,
+    /// The household's zone.
+    pub zone: Zone,
+    /// Who holds this device, once they have said so.
+    pub teacher: Option<TeacherId>,
+    /// The animal in the address, if it names one.
+    pub learner: Option<LearnerId>,
+}
+
+impl Page {
+    /// Active animals by name.
+    #[must_use]
+    pub fn learners(&self) -> Vec<LearnerCard> {
+        let mut all: Vec<_> = self.story.learners().into_values().filter(|l| l.active).cloned().collect();
+        all.sort_by(|a, b| a.name.cmp(&b.name).then(a.learner.cmp(&b.learner)));
+        all
+    }
+
+    /// Active people by name.
+    #[must_use]
+    pub fn teachers(&self) -> Vec<TeacherCard> {
+        let mut all: Vec<_> = self.story.teachers().into_values().filter(|t| t.active).cloned().collect();
+        all.sort_by(|a, b| a.name.cmp(&b.name).then(a.teacher.cmp(&b.teacher)));
+        all
+    }
+
+    /// The card of who holds this device.
+    #[must_use]
+    pub fn teacher_card(&self) -> Option<TeacherCard> {
+        self.teacher.and_then(|t| self.story.teachers().get(&t).map(|c| (*c).clone()))
+    }
+
+    /// An event of now, by who holds this device, about the animal in the address. Change fields where that is wrong.
+    #[must_use]
+    pub fn event(&self, body: impl Into<Body>) -> Event {
+        Event {
+            id: EventId(Uuid::now_v7()),
+            household: self.household,
+            learner: self.learner,
+            teacher: self.teacher,
+            happened_at: self.now,
+            zone: self.zone.clone(),
+            recorded_at: self.now,
+            source: Source::Tap,
+            body: body.into(),
+        }
+    }
+
+    /// Puts events into the log. Events known already count as kept.
+    ///
+    /// # Errors
+    /// [`Error::Refused`] with every problem of every refused event (the others are kept), [`Error::Internal`] where
+    /// the store fails.
+    pub async fn keep(&self, events: Vec<Event>) -> Result<(), Error> {
+        for event in &events {
+            event.check().map_err(Error::Refused)?;
+        }
+        let mut problems = Vec::new();
+        for appended in self.state.store.append(events).await? {
+            match appended {
+                Appended::New | Appended::Duplicate => {}
+                Appended::Conflict => problems.push(sayso_model::Problem {
+                    field: "id".into(),
+                    what: "belongs to another event already; send it again as a new one".into(),
+                }),
+                Appended::Refused(Problems(found)) => problems.extend(found),
+            }
+        }
+        if problems.is_empty() { Ok(()) } else { Err(Error::Refused(Problems(problems))) }
+    }
+}
+
+impl FromRequestParts<AppState> for Page {
+    type Rejection = Error;
+
+    async fn from_request_parts(parts: &mut Parts, state: &AppState) -> Result<Self, Error> {
+        let household = state.store.household().await?.ok_or(Error::NoHousehold)?;
+        let story = state.store.story(household).await?;
+        let teacher = cookie(&parts.headers, TEACHER_COOKIE)
+            .and_then(|id| id.parse::<TeacherId>().ok())
+            .filter(|id| story.teachers().get(id).is_some_and(|t| t.active));
+        let params = RawPathParams::from_request_parts(parts, state).await.ok();
+        let named = params.as_ref().and_then(|p| p.iter().find(|(name, _)| *name == "learner").map(|(_, v)| v.to_owned()));
+        let learner = match named {
+            None => None,
+            Some(text) => Some(
+                text.parse::<LearnerId>()
+                    .ok()
+                    .filter(|id| story.learners().contains_key(id))
+                    .ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?,
+            ),
+        };
+        Ok(Self { state: state.clone(), household, zone: story.zone(), now: state.now(), story, teacher, learner })
+    }
+}
+
+/// Context of a page about one animal: the route has `{learner}` in its path.
+#[derive(Clone)]
+pub struct LearnerPage {
+    /// Context of the household.
+    pub page: Page,
+    /// The animal.
+    pub id: LearnerId,
+    /// Its card.
+    pub card: LearnerCard,
+}
+
+impl Deref for LearnerPage {
+    type Target = Page;
+    fn deref(&self) -> &Page {
+        &self.page
+    }
+}
+
+impl FromRequestParts<AppState> for LearnerPage {
+    type Rejection = Error;
+
+    async fn from_request_parts(parts: &mut Parts, state: &AppState) -> Result<Self, Error> {
+        let page = Page::from_request_parts(parts, state).await?;
+        let missing = || Error::NotFound("This notebook knows no such animal.".into());
+        let id = page.learner.ok_or_else(missing)?;
+        let card = page.story.learners().get(&id).map(|c| (*c).clone()).ok_or_else(missing)?;
+        Ok(Self { page, id, card })
+    }
+}
+
+/// The value of one cookie.
+#[must_use]
+pub fn cookie<'a>(headers: &'a HeaderMap, name: &str) -> Option<&'a str> {
+    headers
+        .get_all(header::COOKIE)
+        .iter()
+        .filter_map(|v| v.to_str().ok())
+        .flat_map(|v| v.split(';'))
+        .find_map(|pair| pair.trim().split_once('=').filter(|(n, _)| *n == name).map(|(_, v)| v))
+}

@@ -1,0 +1,23 @@
+//! One folder a page: its handlers and router in `mod.rs`, its markup in `view.rs`. A new page is one line here.
+
+pub mod people;
+pub mod start;
+pub mod who;
+
+use crate::Error;
+use crate::layout::Tab;
+use crate::page::Page;
+use crate::state::AppState;
+use axum::Router;
+use axum::response::Redirect;
+use axum::routing::get;
+
+/// All pages.
+pub fn router() -> Router<AppState> {
+    Router::new().route("/", get(front)).merge(start::router()).merge(people::router()).merge(who::router())
+}
+
+/// The start: today's page of the first animal, or where one is added.
+async fn front(page: Page) -> Result<Redirect, Error> {
+    Ok(Redirect::to(&Tab::Today.href(page.learners().first().map(|l| l.learner))))
+}

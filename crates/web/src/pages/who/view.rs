@@ -1,0 +1,23 @@
+use crate::layout::{Tab, layout};
+use crate::page::Page;
+use maud::{Markup, html};
+
+pub fn view(page: &Page) -> Markup {
+    layout(
+        page,
+        Tab::None,
+        "Who are you?",
+        html! {
+            p { "Everything noted on this device is then noted as yours. It can be changed at any time." }
+            form method="post" action="/who" .stack {
+                @for t in page.teachers() {
+                    button.wide name="teacher" value=(t.teacher) aria-pressed=(page.teacher == Some(t.teacher)) {
+                        (t.name.as_str())
+                        @if page.teacher == Some(t.teacher) { span.quiet { " (now)" } }
+                    }
+                }
+            }
+            p { "Not listed? " a href="/people" { "Add a person" } "." }
+        },
+    )
+}

@@ -1,0 +1,42 @@
+//! What every handler shares.
+
+use crate::access::Access;
+use sayso_model::Moment;
+use crate::store::Store;
+use std::sync::Arc;
+use std::time::{SystemTime, UNIX_EPOCH};
+
+/// Shared by all handlers; cheap to clone.
+#[derive(Clone)]
+pub struct AppState {
+    /// The log and its story.
+    pub store: Arc<Store>,
+    /// Who may come in.
+    pub access: Arc<Access>,
+    clock: fn() -> Moment,
+}
+
+impl AppState {
+    /// The state on the machine's clock.
+    #[must_use]
+    pub fn new(store: Arc<Store>, access: Access) -> Self {
+        Self { store, access: Arc::new(access), clock: machine_clock }
+    }
+
+    /// The same on another clock, for tests.
+    #[must_use]
+    pub fn with_clock(self, clock: fn() -> Moment) -> Self {
+        Self { clock, ..self }
+    }
+
+    /// The time now.
+    #[must_use]
+    pub fn now(&self) -> Moment {
+        (self.clock)()
+    }
+}
+
+fn machine_clock() -> Moment {
+    let millis = SystemTime::now().duration_since(UNIX_EPOCH).map_or(0, |d| d.as_millis());
+    Moment::clamped(i64::try_from(millis).unwrap_or(i64::MAX))
+}

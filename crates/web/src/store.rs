@@ -1,0 +1,14 @@
+//! The store as this crate uses it, in one place.
+
+use crate::error::Error;
+pub use sayso_store::{Appended, Logged, Revision, Store, StoreError};
+
+impl From<StoreError> for Error {
+    fn from(error: StoreError) -> Self {
+        match error {
+            // These pass by or can be put right by the person; the words say how.
+            StoreError::Busy | StoreError::Full | StoreError::Closed => Self::Unavailable(error.to_string()),
+            other => Self::internal(other),
+        }
+    }
+}
