@@ -20,6 +20,12 @@ pub(crate) struct Pressed {
 
 /// A press counts for this much of a showing, if it is answered with the thing.
 const PRESS_TEACHES: f64 = 0.5;
+/// Probability of taking a thing wanted just before.
+const TAKES_WANTED: f64 = 0.95;
+/// Probability of taking a thing offered that was not wanted just before.
+const TAKES_UNWANTED: f64 = 0.1;
+/// Probability that somebody tells later which animal pressed a button that was only heard.
+const CLAIMED: f64 = 0.25;
 /// Most presses in one exchange.
 const MOST_AGAIN: u8 = 2;
 
@@ -51,10 +57,21 @@ impl World<'_> {
             seen.teacher = None;
             seen.source = Source::Heard;
             seen.lag_s = 0.8;
-            if !known {
+            if known {
+                self.pen.write(seen, body)
+            } else {
                 seen.learner = None;
+                let id = self.pen.write(seen, body.clone());
+                if self.chance.coin(CLAIMED) {
+                    let learner = Some(self.ids.learners[p.learner]);
+                    let body = Box::new(Press { by: PressedBy::Learner, ..body }.into());
+                    let at = p.at.plus_seconds(self.chance.between(120.0, 1800.0));
+                    let hour = self.hour(at);
+                    let someone = self.someone(hour);
+                    self.note(p.learner, someone, at, Correction { of: id, happened_at: None, learner, body });
+                }
+                id
             }
-            self.pen.write(seen, body)
         };
         let truth = PressTruth { learner: p.learner, why: p.why, wanted: p.wanted, pressed: p.word };
         self.presses.insert(id, truth);
@@ -226,7 +243,7 @@ impl World<'_> {
                 if wanted && answer == Answer::Partly && may_press && self.chance.coin(0.25) {
                     return (Then::PressedAgain, Some(p.word));
                 }
-                let takes = if wanted { 0.95 } else { wants(self, reward) };
+                let takes = if wanted { TAKES_WANTED } else { wants(self, reward) };
                 if self.chance.coin(takes) { (Then::Took, None) } else { (self.turns_away(), None) }
             }
             Answer::Alternative => {
@@ -274,7 +291,14 @@ impl World<'_> {
     }
 
     /// Writes one piece of a food reward; nothing for other rewards.
-    pub(crate) fn eats(&mut self, learner: usize, reward: usize, teacher: usize, at: Moment, session: Option<SessionId>) {
+    pub(crate) fn eats(
+        &mut self,
+        learner: usize,
+        reward: usize,
+        teacher: usize,
+        at: Moment,
+        session: Option<SessionId>,
+    ) {
         let card = &self.cfg.rewards[reward];
         let Some(kcal) = card.kcal_per_piece else { return };
         self.kcal[learner] += kcal.get();
@@ -290,6 +314,7 @@ impl World<'_> {
     }
 
     /// One showing: the teacher presses and delivers. Gives the moment it is over and whether the learner took the thing.
+    /// `wanted` says whether it is known to want the thing just then.
     pub(crate) fn show(
         &mut self,
         learner: usize,
@@ -297,6 +322,7 @@ impl World<'_> {
         teacher: usize,
         at: Moment,
         session: Option<SessionId>,
+        wanted: Option<bool>,
     ) -> (Moment, bool) {
         let t = &self.cfg.teachers[teacher];
         let card = &self.cfg.words[word];
@@ -313,10 +339,12 @@ impl World<'_> {
         let delay = self.chance.lognormal(t.delay_s, t.delay_spread).clamp(0.2, 600.0) + card.fetch_s;
         let given_at = at.plus_seconds(delay);
         let hour = self.hour(given_at);
-        let took = {
-            let wants = self.minds[learner].wants(card.reward, given_at, hour);
-            self.chance.coin(wants)
+        let takes = match wanted {
+            Some(true) => TAKES_WANTED,
+            Some(false) => TAKES_UNWANTED,
+            None => self.minds[learner].wants(card.reward, given_at, hour),
         };
+        let took = self.chance.coin(takes);
         let then = if took { Then::Took } else { self.turns_away() };
         let over = given_at.plus_seconds(self.chance.between(2.0, 5.0));
         let noted = self.chance.coin(t.notes_then);
@@ -347,16 +375,14 @@ impl World<'_> {
         if !self.chance.coin(self.cfg.teachers[teacher].mistaps) {
             return self.pen.write(seen, body);
         }
-        let others: Vec<usize> =
-            self.on_board().into_iter().filter(|w| self.ids.words[*w] != body.word).collect();
+        let others: Vec<usize> = self.on_board().into_iter().filter(|w| self.ids.words[*w] != body.word).collect();
         if others.is_empty() || self.chance.coin(0.5) {
             let id = self.pen.write(seen, body.clone());
             self.pen.write_twice(seen, body, Note::new("tapped twice").ok());
             return id;
         }
         let wrong = others[self.chance.below(others.len())];
-        let mistaken =
-            Press { word: self.ids.words[wrong], place: Some(self.cfg.words[wrong].place), ..body.clone() };
+        let mistaken = Press { word: self.ids.words[wrong], place: Some(self.cfg.words[wrong].place), ..body.clone() };
         self.pen.write_corrected(seen, mistaken, body)
     }
 }

@@ -39,6 +39,13 @@ pub fn demo_household(end: Moment) -> Household {
         words: words(),
         learners: vec![dog(today), rabbit(today)],
         rules: rules(),
+        remarks: [
+            (19, "A mat under the board: it no longer slides on the tiles."),
+            (40, "New batteries in all buttons; lids screwed shut again."),
+            (53, "We talked about moving a button and left all places as they are."),
+        ]
+        .map(|(day, text)| Remarked { day, text: note(text) })
+        .to_vec(),
         clips: false,
         stuck: vec![Stuck { learner: DOG, word: BALL, cause: Cause::DelayTooLong }],
     }
@@ -50,12 +57,12 @@ const BALL: usize = 4;
 
 fn teachers() -> Vec<TeacherTruth> {
     vec![
-        TeacherTruth { mistaps: 0.01, ..TeacherTruth::ordinary(label("Ilda"), 1.5) },
+        TeacherTruth { mistaps: 0.02, ..TeacherTruth::ordinary(label("Ilda"), 1.5) },
         TeacherTruth {
             share: 0.6,
             hours: (16.0, 23.5),
             answers: AnswerHabit { given: 0.68, partly: 0.06, declined: 0.14, alternative: 0.07, missed: 0.05 },
-            mistaps: 0.008,
+            mistaps: 0.02,
             ..TeacherTruth::ordinary(label("Nuno"), 3.2)
         },
         TeacherTruth {
@@ -82,11 +89,20 @@ struct Item {
 
 fn rewards() -> Vec<RewardTruth> {
     use RewardKind::{Exploring, Food, Play, Rest, Touch};
-    let item = |name, kind, food, seconds, most, says, said, learner| Item { name, kind, food, seconds, most, says, said, learner };
+    let item = |name, kind, food, seconds, most, says, said, learner| Item {
+        name,
+        kind,
+        food,
+        seconds,
+        most,
+        says,
+        said,
+        learner,
+    };
     [
         item("going into the garden", Exploring, None, 60.0, 10, "outside", true, DOG),
         item("tug with the rope", Play, None, 45.0, 14, "tug", false, DOG),
-        item("dried fish, one bit", Food, Some((2.4, 0.8)), 4.0, 26, "snack", true, DOG),
+        item("dried fish, one bit", Food, Some((4.1, 1.2)), 4.0, 26, "snack", true, DOG),
         item("a chest scratch", Touch, None, 20.0, 20, "scratch", false, DOG),
         item("the large ball", Play, None, 40.0, 8, "ball", true, DOG),
         item("settling on the bed", Rest, None, 30.0, 6, "all done", false, DOG),
@@ -111,53 +127,128 @@ fn rewards() -> Vec<RewardTruth> {
 }
 
 fn words() -> Vec<WordTruth> {
-    let word = |says: &str, reward, learner, (row, column), introduced, means: &str, answer: &str, not_now: &str| WordTruth {
-        says: label(says),
-        means: Some(note(means)),
-        answer: Some(note(answer)),
-        not_now: Some(note(not_now)),
-        reward,
-        closing: false,
-        learners: vec![learner],
-        place: Place { row, column },
-        introduced,
-        shown_from: introduced + 1,
-        invited_from: None,
-        ease: 1.0,
-        fetch_s: 0.0,
-    };
+    let word =
+        |says: &str, reward, learner, (row, column), introduced, means: &str, answer: &str, not_now: &str| WordTruth {
+            says: label(says),
+            means: Some(note(means)),
+            answer: Some(note(answer)),
+            not_now: Some(note(not_now)),
+            reward,
+            closing: false,
+            learners: vec![learner],
+            place: Place { row, column },
+            introduced,
+            shown_from: introduced + 2,
+            invited_from: None,
+            ease: 1.0,
+            fetch_s: 0.0,
+        };
     let later = "\"Not now\", a calm look, and back to what we did.";
     vec![
         WordTruth {
             shown_from: 4,
             ease: 1.5,
-            ..word("outside", 0, DOG, (0, 0), 0, "I want to go into the garden.", "Open the garden door at once and go along.", "\"Outside later\", and at the next full hour we go.")
+            ..word(
+                "outside",
+                0,
+                DOG,
+                (0, 0),
+                0,
+                "I want to go into the garden.",
+                "Open the garden door at once and go along.",
+                "\"Outside later\", and at the next full hour we go.",
+            )
         },
         WordTruth {
             shown_from: 4,
             ease: 1.2,
-            ..word("tug", 1, DOG, (0, 2), 0, "Play tug with me.", "Pick up the rope from the hook and play half a minute.", later)
+            ..word(
+                "tug",
+                1,
+                DOG,
+                (0, 2),
+                0,
+                "Play tug with me.",
+                "Pick up the rope from the hook and play half a minute.",
+                later,
+            )
         },
         WordTruth {
             shown_from: 4,
             ease: 1.3,
-            ..word("snack", 2, DOG, (2, 2), 0, "A bit of dried fish.", "One bit, from the jar beside the board.", "\"Snack is gone\" once the day's ration is used; show the empty jar.")
+            ..word(
+                "snack",
+                2,
+                DOG,
+                (2, 2),
+                0,
+                "A bit of dried fish.",
+                "One bit, from the jar beside the board.",
+                "\"Snack is gone\" once the day's ration is used; show the empty jar.",
+            )
         },
-        word("scratch", 3, DOG, (1, 3), 18, "Scratch my chest.", "Kneel down and scratch for as long as it leans in.", later),
+        word(
+            "scratch",
+            3,
+            DOG,
+            (1, 3),
+            18,
+            "Scratch my chest.",
+            "Kneel down and scratch for as long as it leans in.",
+            later,
+        ),
         WordTruth {
-            invited_from: Some(36),
             fetch_s: 13.0,
-            ..word("ball", 4, DOG, (0, 4), 14, "Play with the large ball.", "Get the ball from the hall cupboard and roll it.", later)
+            ..word(
+                "ball",
+                4,
+                DOG,
+                (0, 4),
+                14,
+                "Play with the large ball.",
+                "Get the ball from the hall cupboard and roll it.",
+                later,
+            )
         },
         WordTruth {
             closing: true,
-            ..word("all done", 5, DOG, (2, 4), 24, "We stop now and rest.", "Stop, sit by the bed, speak softly.", "Never declined.")
+            ..word(
+                "all done",
+                5,
+                DOG,
+                (2, 4),
+                24,
+                "We stop now and rest.",
+                "Stop, sit by the bed, speak softly.",
+                "Never declined.",
+            )
         },
         WordTruth {
             shown_from: 71,
-            ..word("sniff", 6, DOG, (1, 1), 66, "Hide fish smell in the towel.", "Fold the towel and put it on the floor.", later)
+            ..word(
+                "sniff",
+                6,
+                DOG,
+                (1, 1),
+                66,
+                "Hide fish smell in the towel.",
+                "Fold the towel and put it on the floor.",
+                later,
+            )
         },
-        WordTruth { ease: 1.3, ..word("herb", 7, RABBIT, (2, 0), 28, "A sprig of coriander.", "One sprig by hand, on the floor beside the board.", later) },
+        WordTruth {
+            ease: 1.3,
+            ..word(
+                "herb",
+                7,
+                RABBIT,
+                (2, 0),
+                28,
+                "A sprig of coriander.",
+                "One sprig by hand, on the floor beside the board.",
+                later,
+            )
+        },
         word("tunnel", 8, RABBIT, (2, 1), 44, "Open the tunnel.", "Unfold the tunnel and step back.", later),
     ]
 }
@@ -179,13 +270,14 @@ fn dog(today: Day) -> LearnerTruth {
         weight_kg: Some(Kilograms::clamped(14.2)),
         life_stage: Some(LifeStage::NeuteredAdult),
         cautions: Some(note("Guards a found bone: keep chews away from the board.")),
-        presser: Presser { rate: 0.11, ..Presser::default() },
+        presser: Presser { rate: 0.08, ..Presser::default() },
         plan: Plan {
             hours: vec![8.0, 18.5],
             showings: 10,
             invitations: 8,
             show_before_invite: 45,
             ration_kcal: Some(62.0),
+            extra: Some((0.2, label("chew strip"), Kcal::clamped(9.0))),
             likes: vec![
                 paired(1),
                 paired(3),
@@ -194,9 +286,27 @@ fn dog(today: Day) -> LearnerTruth {
                 paired(60),
             ],
             probes: vec![
-                ProbeSchedule { day: 50, design: ProbeDesign::PressForThing, words: vec![0, 1, 2], trials: 12, blind: false },
-                ProbeSchedule { day: 56, design: ProbeDesign::WrongDelivery, words: vec![0, 1, 2], trials: 9, blind: false },
-                ProbeSchedule { day: 62, design: ProbeDesign::PressForThing, words: vec![0, 1, 2], trials: 24, blind: true },
+                ProbeSchedule {
+                    day: 50,
+                    design: ProbeDesign::PressForThing,
+                    words: vec![0, 1, 2],
+                    trials: 12,
+                    blind: false,
+                },
+                ProbeSchedule {
+                    day: 56,
+                    design: ProbeDesign::WrongDelivery,
+                    words: vec![0, 1, 2],
+                    trials: 9,
+                    blind: false,
+                },
+                ProbeSchedule {
+                    day: 62,
+                    design: ProbeDesign::PressForThing,
+                    words: vec![0, 1, 2],
+                    trials: 24,
+                    blind: true,
+                },
             ],
             ..Plan::default()
         },
@@ -216,7 +326,13 @@ fn rabbit(today: Day) -> LearnerTruth {
         day_kcal: Some((33, Kcal::clamped(150.0))),
         limits: Some(note("Cannot press hard: light buttons, flat on a mat that does not slip.")),
         temper: Temper { join: 0.6, join_latency_s: 22.0, leave: 0.04, sign_noted: 0.4, ..Temper::default() },
-        presser: Presser { rate: 0.07, accidents_per_hour: 0.01, latency_s: 3.2, asks_per_hour: 0.1, ..Presser::default() },
+        presser: Presser {
+            rate: 0.07,
+            accidents_per_hour: 0.01,
+            latency_s: 3.2,
+            asks_per_hour: 0.1,
+            ..Presser::default()
+        },
         plan: Plan {
             hours: vec![9.5, 19.5],
             kept: 0.6,

@@ -2,9 +2,7 @@
 
 use crate::learner::LearnerTruth;
 use crate::truth::Stuck;
-use sayso_model::{
-    Grams, Kcal, Label, LikesFormat, Note, Place, ProbeDesign, RewardKind, Role, Seconds, Zone,
-};
+use sayso_model::{Grams, Kcal, Label, LikesFormat, Note, Place, ProbeDesign, RewardKind, Role, Seconds, Zone};
 
 /// How one person answers a learner's press; weights, not necessarily adding up to 1.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -176,6 +174,8 @@ pub struct Plan {
     pub awake: (f64, f64),
     /// Probability that an ordinary press without a person near is heard and logged.
     pub heard: f64,
+    /// Food given outside the board now and then: times a day, what, and its energy.
+    pub extra: Option<(f64, Label, Kcal)>,
     /// Likes tests.
     pub likes: Vec<LikesPlan>,
     /// Checks of understanding.
@@ -195,6 +195,7 @@ impl Default for Plan {
             ration_kcal: None,
             awake: (7.0, 22.0),
             heard: 0.6,
+            extra: None,
             likes: Vec::new(),
             probes: Vec::new(),
         }
@@ -207,6 +208,15 @@ pub struct Rule {
     /// The word it is about (by index); none for all.
     pub word: Option<usize>,
     /// The rule.
+    pub text: Note,
+}
+
+/// A remark someone writes down.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Remarked {
+    /// The day.
+    pub day: u32,
+    /// The remark.
     pub text: Note,
 }
 
@@ -231,6 +241,8 @@ pub struct Household {
     pub learners: Vec<LearnerTruth>,
     /// Rules of the house.
     pub rules: Vec<Rule>,
+    /// Remarks.
+    pub remarks: Vec<Remarked>,
     /// Whether clip cards are written. No audio exists behind them.
     pub clips: bool,
     /// What is known to be stuck, and why.
@@ -264,10 +276,7 @@ impl Household {
         ok(!self.learners.is_empty(), Missing("learners"))?;
         ok(self.days >= 1 && self.days <= 20_000, OutOfRange("days", "1 to 20000"))?;
         let (rows, columns) = self.board;
-        ok(
-            (1..=20).contains(&rows) && (1..=20).contains(&columns),
-            OutOfRange("board", "1 to 20 rows and columns"),
-        )?;
+        ok((1..=20).contains(&rows) && (1..=20).contains(&columns), OutOfRange("board", "1 to 20 rows and columns"))?;
         for r in &self.rewards {
             ok(
                 (r.kind == RewardKind::Food) == r.kcal_per_piece.is_some(),
@@ -281,7 +290,10 @@ impl Household {
             ok(w.learners.iter().all(|l| *l < self.learners.len()), Dangling("word.learners"))?;
             ok(w.place.row < rows && w.place.column < columns, OutOfRange("word.place", "on the board"))?;
             ok(places.insert(w.place), OutOfRange("word.place", "one word's only"))?;
-            ok(w.ease.is_finite() && w.fetch_s >= 0.0, OutOfRange("word.ease and fetch_s", "finite, and not negative"))?;
+            ok(
+                w.ease.is_finite() && w.fetch_s >= 0.0,
+                OutOfRange("word.ease and fetch_s", "finite, and not negative"),
+            )?;
         }
         for t in &self.teachers {
             ok(t.delay_s > 0.0 && t.delay_s.is_finite(), OutOfRange("teacher.delay_s", "above 0"))?;
@@ -309,9 +321,6 @@ impl Household {
             )?;
         }
         ok(self.rules.iter().all(|r| r.word.is_none_or(|w| w < self.words.len())), Dangling("rule.word"))?;
-        ok(
-            self.stuck.iter().all(|s| s.word < self.words.len() && s.learner < self.learners.len()),
-            Dangling("stuck"),
-        )
+        ok(self.stuck.iter().all(|s| s.word < self.words.len() && s.learner < self.learners.len()), Dangling("stuck"))
     }
 }

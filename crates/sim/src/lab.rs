@@ -81,9 +81,7 @@ pub fn presses(presser: &LightPresser, setting: &LightSetting, seed: u64) -> Vec
     }
     let aim = |c: &mut Chance, wanted: usize| match presser {
         LightPresser::Random => c.below(n),
-        LightPresser::PlaceHabit(weights) => {
-            c.pick(weights.get(..n).unwrap_or(weights)).unwrap_or_else(|| c.below(n))
-        }
+        LightPresser::PlaceHabit(weights) => c.pick(weights.get(..n).unwrap_or(weights)).unwrap_or_else(|| c.below(n)),
         LightPresser::Understands(p) => {
             if c.coin(*p) {
                 wanted

@@ -32,5 +32,5 @@ pub use learner::{LearnerTruth, Liking, Noise, Presser, Style, Temper};
 pub use run::{Simulated, Simulation, simulate};
 pub use samples::samples;
 pub use scale::scale;
-pub use stuck::{any_household, stuck, stuck_household};
+pub use stuck::{any_household, plain_household, stuck, stuck_household};
 pub use truth::*;

@@ -165,6 +165,17 @@ impl World<'_> {
             let word = self.ids.words[board[self.chance.below(board.len())]];
             self.note(learner, teacher, at, Brush { word, session: None });
         }
+        if let Some((rate, food, kcal)) = &self.cfg.learners[learner].plan.extra {
+            let (from_hour, to_hour) = self.cfg.learners[learner].plan.awake;
+            if happens(self, rate / (to_hour - from_hour).max(1.0)) {
+                let at = some_time(self);
+                let teacher = self.someone(hour);
+                self.kcal[learner] += kcal.get();
+                let (food, kcal) = (Some(food.clone()), *kcal);
+                let body = Feed { reward: None, food, pieces: Some(1), grams: None, kcal, session: None };
+                self.note(learner, teacher, at, body);
+            }
+        }
         if happens(self, presser.looks_per_hour) {
             let at = some_time(self);
             let teacher = self.someone(hour);
@@ -195,7 +206,7 @@ impl World<'_> {
             let seen = self.tap(learner, teacher, at, later);
             self.pen.write(seen, body);
             if shown {
-                self.show(learner, word, teacher, at.plus_seconds(6.0), None);
+                self.show(learner, word, teacher, at.plus_seconds(6.0), None, Some(true));
             }
         }
     }
@@ -233,7 +244,10 @@ impl World<'_> {
                     if p.recent.len() < 10 || pressed < plan.presses_to_converse {
                         continue;
                     }
-                    (Stage::Converse, format!("pressed in {pressed} of the last {} invitations it wanted", p.recent.len()))
+                    (
+                        Stage::Converse,
+                        format!("pressed in {pressed} of the last {} invitations it wanted", p.recent.len()),
+                    )
                 }
                 _ => continue,
             };

@@ -104,7 +104,9 @@ impl<'a> Mind<'a> {
     /// Probability of wanting a reward, unsated, averaged over the hours of today.
     pub(crate) fn wants_all_day(&self, reward: usize) -> f64 {
         let Some(like) = self.like(reward) else { return 0.0 };
-        let at = |h: u32| logistic(like.strength + self.drift[reward] + swing(f64::from(h), like.hour_peak, like.hour_swing));
+        let at = |h: u32| {
+            logistic(like.strength + self.drift[reward] + swing(f64::from(h), like.hour_peak, like.hour_swing))
+        };
         (0..24).map(at).sum::<f64>() / 24.0
     }
 

@@ -81,8 +81,7 @@ impl Pen {
     /// Writes `wrong` first and then the correction to `right`.
     pub(crate) fn write_corrected(&mut self, seen: Seen, wrong: impl Into<Body>, right: impl Into<Body>) -> EventId {
         let of = self.write(seen, wrong);
-        let correction =
-            Correction { of, happened_at: None, learner: None, body: Box::new(right.into()) };
+        let correction = Correction { of, happened_at: None, learner: None, body: Box::new(right.into()) };
         let later = seen.known.max(seen.at).plus_seconds(seen.lag_s + self.chance.between(8.0, 90.0));
         self.write(Seen { at: later, known: later, lag_s: 0.3, source: Source::Tap, ..seen }, correction);
         of

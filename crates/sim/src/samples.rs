@@ -144,10 +144,13 @@ impl Names {
                 words: vec![Placed { word, row: 0, column: 0 }, Placed { word: other, row: 1, column: 2 }],
             }
             .into(),
-            Kind::HouseRule => {
-                HouseRule { rule: self.rule, word: Some(word), text: note("One bit, then the jar is closed."), active: true }
-                    .into()
+            Kind::HouseRule => HouseRule {
+                rule: self.rule,
+                word: Some(word),
+                text: note("One bit, then the jar is closed."),
+                active: true,
             }
+            .into(),
             Kind::StageChoice => {
                 StageChoice { word, stage: Stage::Invite, because: Some(note("shown 60 times")) }.into()
             }
@@ -202,7 +205,8 @@ impl Names {
             .into(),
             Kind::Catch => Catch { word, how: Some(label("stares at the jar")), shown: true, session }.into(),
             Kind::Sign => {
-                Sign { sign: note("loose body, soft tail"), level: SignLevel::Joining, when: When::During, session }.into()
+                Sign { sign: note("loose body, soft tail"), level: SignLevel::Joining, when: When::During, session }
+                    .into()
             }
             _ => Feed {
                 reward: Some(self.rewards[0]),

@@ -7,7 +7,7 @@ use crate::fixed::note;
 use crate::household::Household;
 use crate::learner::Liking;
 use crate::run::Simulated;
-use crate::truth::{PressTruth, TrueDay, Why};
+use crate::truth::{PressTruth, SessionTruth, TrueDay, Why};
 use crate::world::{World, seconds};
 use sayso_model::*;
 use std::collections::BTreeSet;
@@ -16,6 +16,8 @@ use std::collections::BTreeSet;
 const PER_DAY: usize = 36;
 /// Share of presses that mean what they say.
 const MEANT: f64 = 0.85;
+/// Share of sessions joined.
+const JOINS: f64 = 0.75;
 
 /// A learner with exactly `presses` presses of its own, answered, over as many years as that takes at 36 a day.
 ///
@@ -80,6 +82,7 @@ fn scale_household(presses: usize, end: Moment) -> Household {
         r.learners.clear();
     }
     home.rules.clear();
+    home.remarks.clear();
     home.stuck.clear();
     let learner = &mut home.learners[0];
     learner.likes = [1.2, 0.8, 1.5, 0.2, 0.6, -0.5].map(Liking::of).to_vec();
@@ -93,8 +96,9 @@ fn session(w: &mut World<'_>, c: &mut Chance, at: Moment, seed: u64) {
     let session = SessionId(w.pen.fresh(at));
     let teacher = usize::from(seed % 2 == 1 && c.coin(0.3));
     w.note(0, teacher, at, SessionStart { session, purpose: Purpose::Showing, words: Vec::new() });
+    w.sessions.push(SessionTruth { session, learner: 0, join: JOINS, mood: 0.0 });
     let mut over = at.plus_seconds(90.0);
-    if c.coin(0.75) {
+    if c.coin(JOINS) {
         let after = c.lognormal(9.0, 0.6).min(200.0);
         w.note(0, teacher, at.plus_seconds(after), Joining { session, after_s: Some(seconds(after)) });
         if c.coin(0.3) {

@@ -126,6 +126,10 @@ impl World<'_> {
                 self.pen.write(seen, body);
             }
         }
+        for r in cfg.remarks.iter().filter(|r| r.day == number) {
+            let (seen, body) = self.card(at_hour(day, 20.0, &cfg.zone), Remark { text: r.text.clone() });
+            self.pen.write(seen, body);
+        }
         for learner in 0..cfg.learners.len() {
             if number > 0 && cfg.learners[learner].day_kcal.is_some_and(|(from, _)| from == number) {
                 let body = self.learner_card(learner, number);

@@ -145,7 +145,7 @@ impl World<'_> {
         if let Some(word) = closing.first()
             && self.chance.coin(0.8)
         {
-            let (over, _) = self.show(s.learner, *word, s.teacher, s.at, Some(s.session));
+            let (over, _) = self.show(s.learner, *word, s.teacher, s.at, Some(s.session), None);
             s.at = over;
             self.stand_up(s, EndReason::ClosingWord);
         } else {
@@ -167,7 +167,7 @@ impl World<'_> {
         let Some(mut s) = sitting else { return over };
         for _ in 0..self.cfg.learners[learner].plan.showings {
             let Some(word) = self.next_shown(learner, &words) else { break };
-            let (over, _) = self.show(learner, word, teacher, s.at, Some(s.session));
+            let (over, _) = self.show(learner, word, teacher, s.at, Some(s.session), None);
             s.at = over;
             self.presses_in_passing(&mut s, &words);
             if !self.stays(&mut s) {
@@ -196,13 +196,13 @@ impl World<'_> {
     fn presses_in_passing(&mut self, s: &mut Sitting, words: &[usize]) {
         let word = words[self.chance.below(words.len())];
         let hour = self.hour(s.at);
-        let p = 0.3
-            * self.minds[s.learner].wants(self.cfg.words[word].reward, s.at, hour)
-            * self.presses(s.learner, word);
+        let p =
+            0.3 * self.minds[s.learner].wants(self.cfg.words[word].reward, s.at, hour) * self.presses(s.learner, word);
         if self.chance.coin(p) {
             let at = s.at.plus_seconds(self.chance.between(1.0, 5.0));
             let (pressed, why) = self.aims(s.learner, word);
-            let p = Pressed { learner: s.learner, word: pressed, why, wanted: Some(word), session: Some(s.session), at };
+            let p =
+                Pressed { learner: s.learner, word: pressed, why, wanted: Some(word), session: Some(s.session), at };
             s.at = self.press_and_answer(p, s.teacher).0;
         }
     }
@@ -244,7 +244,7 @@ impl World<'_> {
             None if self.chance.coin(0.6) => InvitationKind::OfferInView,
             None => InvitationKind::AskAndPoint,
         };
-        let (result, pressed) = self.responds(s, word, other, wait);
+        let (result, pressed, wanted) = self.responds(s, word, other, wait);
         let (mut took, mut shown) = (None, false);
         if let Some(p) = pressed {
             let (over, had) = self.press_and_give(p, s.teacher);
@@ -257,7 +257,14 @@ impl World<'_> {
         }
         let left = matches!(result, InvitationResult::Left { .. });
         if took.is_none() && !left {
-            let (over, had) = self.show(learner, word, s.teacher, s.at.plus_seconds(1.0), Some(s.session));
+            let (over, had) = self.show(
+                learner,
+                word,
+                s.teacher,
+                s.at.plus_seconds(1.0),
+                Some(s.session),
+                Some(wanted == Some(word)),
+            );
             s.at = over;
             (took, shown) = (Some(had), true);
         }
@@ -282,14 +289,14 @@ impl World<'_> {
         self.pen.write(seen, body);
     }
 
-    /// What a learner does in the wait.
+    /// What a learner does in the wait, and the word of the thing it wants.
     fn responds(
         &mut self,
         s: &Sitting,
         word: usize,
         other: Option<usize>,
         wait: f64,
-    ) -> (InvitationResult, Option<Pressed>) {
+    ) -> (InvitationResult, Option<Pressed>, Option<usize>) {
         let learner = s.learner;
         let hour = self.hour(s.at);
         let wants = |w: &Self, x: usize| w.minds[learner].wants(w.cfg.words[x].reward, s.at, hour);
@@ -304,25 +311,25 @@ impl World<'_> {
         let Some(target) = wanted else {
             if self.chance.coin(0.05) {
                 let after = self.chance.between(0.5, wait.max(0.6));
-                return (InvitationResult::Left { after_s: Some(seconds(after)) }, None);
+                return (InvitationResult::Left { after_s: Some(seconds(after)) }, None, wanted);
             }
-            return (InvitationResult::NothingByWait, None);
+            return (InvitationResult::NothingByWait, None, wanted);
         };
         let presses = self.presses(learner, target);
         let after = self.minds[learner].latency(target, &mut self.chance);
         if self.chance.coin(presses) {
             // Too slow for the wait: the teacher shows it first.
             if seconds(after).get() > seconds(wait).get() {
-                return (InvitationResult::NothingByWait, None);
+                return (InvitationResult::NothingByWait, None, wanted);
             }
             let (pressed, why) = self.aims(learner, target);
             let result = InvitationResult::Pressed { word: self.ids.words[pressed], after_s: seconds(after) };
             let at = s.at.plus_seconds(seconds(after).get());
             let p = Pressed { learner, word: pressed, why, wanted, session: Some(s.session), at };
-            return (result, Some(p));
+            return (result, Some(p), wanted);
         }
         if self.chance.coin(self.cfg.learners[learner].presser.own_way) && after <= wait {
-            return (InvitationResult::WithoutButton { after_s: Some(seconds(after)) }, None);
+            return (InvitationResult::WithoutButton { after_s: Some(seconds(after)) }, None, wanted);
         }
         if self.chance.coin(0.01) {
             let board = self.on_board();
@@ -336,8 +343,8 @@ impl World<'_> {
                 session: Some(s.session),
                 at: s.at.plus_seconds(after.get()),
             };
-            return (InvitationResult::Pressed { word: self.ids.words[pressed], after_s: after }, Some(p));
+            return (InvitationResult::Pressed { word: self.ids.words[pressed], after_s: after }, Some(p), wanted);
         }
-        (InvitationResult::NothingByWait, None)
+        (InvitationResult::NothingByWait, None, wanted)
     }
 }

@@ -197,13 +197,11 @@ impl World<'_> {
         self.note(learner, teacher, s.at, body);
         s.at = s.at.plus_seconds(5.0);
         // Balanced random order: every word as often as every other, as far as the number allows.
-        let mut targets: Vec<usize> =
-            (0..usize::from(plan.trials)).map(|i| plan.words[i % plan.words.len()]).collect();
+        let mut targets: Vec<usize> = (0..usize::from(plan.trials)).map(|i| plan.words[i % plan.words.len()]).collect();
         self.chance.shuffle(&mut targets);
         for (trial, target) in (1..).zip(targets) {
             let (response, leaves) = self.probe_response(&s, plan, target);
-            let body =
-                ProbeTrial { probe, trial, target: self.ids.words[target], blind: plan.blind, response };
+            let body = ProbeTrial { probe, trial, target: self.ids.words[target], blind: plan.blind, response };
             let over = s.at.plus_seconds(self.chance.between(4.0, 12.0));
             let seen = self.tap(learner, teacher, s.at, over);
             self.pen.write(seen, body);

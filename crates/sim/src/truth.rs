@@ -1,8 +1,6 @@
 //! The truth behind a simulated log.
 
-use sayso_model::{
-    Day, EventId, HouseholdId, LearnerId, RewardId, SessionId, TeacherId, WordId,
-};
+use sayso_model::{Day, EventId, HouseholdId, LearnerId, RewardId, SessionId, TeacherId, WordId};
 use std::collections::BTreeMap;
 
 /// Why a learner pressed.

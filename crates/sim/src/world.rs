@@ -59,11 +59,8 @@ impl<'a> World<'a> {
             learners: fresh(cfg.learners.len()).into_iter().map(LearnerId).collect(),
         };
         let new = Progress { stage: None, showings: 0, recent: VecDeque::new(), today: 0 };
-        let minds = cfg
-            .learners
-            .iter()
-            .map(|l| Mind::new(l, cfg.rewards.len(), cfg.words.len(), &mut chance))
-            .collect();
+        let minds =
+            cfg.learners.iter().map(|l| Mind::new(l, cfg.rewards.len(), cfg.words.len(), &mut chance)).collect();
         pen.take();
         Self {
             minds,
@@ -187,9 +184,11 @@ impl<'a> World<'a> {
         let p = match presser.style {
             Style::ByMeaning => self.minds[learner].understands(word),
             // These press whenever they want anything at all; they have learned that pressing pays.
-            Style::AnyWord | Style::ByPlace(_) => {
-                self.at_stage(learner, &Stage::ALL).into_iter().map(|w| self.minds[learner].understands(w)).fold(0.0, f64::max)
-            }
+            Style::AnyWord | Style::ByPlace(_) => self
+                .at_stage(learner, &Stage::ALL)
+                .into_iter()
+                .map(|w| self.minds[learner].understands(w))
+                .fold(0.0, f64::max),
         };
         p * (1.0 - presser.shy)
     }
@@ -217,7 +216,11 @@ impl<'a> World<'a> {
     }
 
     /// Everything true, once the run is over.
-    pub(crate) fn into_truth(self, days: Vec<crate::truth::TrueDay>, written: &std::collections::BTreeSet<EventId>) -> Truth {
+    pub(crate) fn into_truth(
+        self,
+        days: Vec<crate::truth::TrueDay>,
+        written: &std::collections::BTreeSet<EventId>,
+    ) -> Truth {
         let mut presses = self.presses;
         presses.retain(|id, _| written.contains(id));
         Truth {

@@ -1,0 +1,209 @@
+//! The truth can be found again in the log by simple means, so that finer methods can be judged by it.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::cast_precision_loss)]
+
+use sayso_model::*;
+use sayso_sim::*;
+
+fn end() -> Moment {
+    "2026-06-01T20:00:00Z".parse().unwrap()
+}
+
+fn share(hits: usize, n: usize) -> f64 {
+    hits as f64 / n as f64
+}
+
+/// Whether `hits` of `n` lies within four standard errors of `p`.
+fn near(hits: usize, n: usize, p: f64) {
+    let se = (p * (1.0 - p) / n as f64).sqrt();
+    assert!((share(hits, n) - p).abs() <= 4.0 * se + 1e-9, "{hits} of {n} is far from {p:.3}");
+}
+
+#[test]
+fn the_share_of_joined_sessions_is_near_the_true_rate() {
+    let (mut n, mut joined, mut truth) = (0, 0, 0.0);
+    for seed in 0..30 {
+        let run = simulate(&stuck_household(Cause::DelayTooLong, seed), seed, end()).unwrap();
+        let story = Story::from_events(run.events);
+        let sessions = story.sessions(run.truth.ids.learners[0]);
+        // The last session may still be going on.
+        let over: Vec<_> = sessions.iter().filter(|s| s.end.is_some()).collect();
+        n += over.len();
+        joined += over.iter().filter(|s| s.joined()).count();
+        truth +=
+            run.truth.sessions.iter().filter(|t| over.iter().any(|s| s.id() == t.session)).map(|t| t.join).sum::<f64>();
+    }
+    near(joined, n, truth / n as f64);
+}
+
+#[test]
+fn the_best_liked_thing_is_chosen_most_in_every_format() {
+    let strengths = [2.0, 0.5, -0.5];
+    for format in [LikesFormat::Single, LikesFormat::Paired, LikesFormat::Multiple, LikesFormat::FreeAccess] {
+        let mut chosen = [0.0; 3];
+        for seed in 0..10 {
+            let mut home = plain_household(seed);
+            home.days = 10;
+            let l = &mut home.learners[0];
+            l.temper = Temper { join: 4.0, ..Temper::default() };
+            for (like, strength) in l.likes.iter_mut().zip(strengths) {
+                *like = Liking::of(strength).sating(0.02, 1.0);
+            }
+            l.plan.likes = vec![LikesPlan { day: 1, format, rounds: 3, rewards: vec![0, 1, 2] }];
+            let run = simulate(&home, seed, end()).unwrap();
+            let at = |id: RewardId| run.truth.ids.rewards.iter().position(|r| *r == id).unwrap();
+            for e in &run.events {
+                if let Body::LikeTrial(t) = &e.body {
+                    assert_eq!(t.format, format);
+                    match &t.result {
+                        // Without replacement the first choice of a round says most.
+                        LikeOutcome::Chose { reward } if format != LikesFormat::Multiple || t.offered.len() == 3 => {
+                            chosen[at(*reward)] += 1.0;
+                        }
+                        LikeOutcome::Observed { engaged, .. } => {
+                            engaged.iter().for_each(|e| chosen[at(e.reward)] += e.seconds.get());
+                        }
+                        _ => {}
+                    }
+                }
+            }
+        }
+        assert!(chosen[0] > chosen[1] && chosen[1] > chosen[2], "{format:?}: {chosen:?}");
+    }
+}
+
+#[test]
+fn invitations_in_which_the_thing_was_taken_follow_understanding() {
+    let (mut early, mut late) = ((0, 0), (0, 0));
+    for seed in 0..20 {
+        let mut home = plain_household(seed);
+        home.learners[0].plan.presses_to_converse = 11;
+        home.words.iter_mut().for_each(|w| w.invited_from = Some(3));
+        let run = simulate(&home, seed, end()).unwrap();
+        let story = Story::from_events(run.events);
+        let first = run.truth.days[0].day;
+        for f in story.of::<Invitation>(run.truth.ids.learners[0]).filter(|f| f.part.took == Some(true)) {
+            let right = matches!(f.part.result, InvitationResult::Pressed { word, .. } if word == f.part.word);
+            let tally = match f.at().day(&story.zone()).days_since(first) {
+                ..10 => &mut early,
+                32.. => &mut late,
+                _ => continue,
+            };
+            tally.0 += usize::from(right);
+            tally.1 += 1;
+        }
+    }
+    assert!(share(early.0, early.1) < 0.15 && share(late.0, late.1) > 0.7, "{early:?} {late:?}");
+}
+
+#[test]
+fn meant_presses_are_taken_more_than_accidents_and_corrected_when_something_else_comes() {
+    let (mut meant, mut accident) = ((0, 0), (0, 0));
+    for seed in 0..12 {
+        let mut home = plain_household(seed);
+        home.learners[0].presser.accidents_per_hour = 0.3;
+        let run = simulate(&home, seed, end()).unwrap();
+        for e in &run.events {
+            let Body::Delivery(Delivery { answers: Some(p), answer: Answer::Given, then: Some(then), .. }) = &e.body
+            else {
+                continue;
+            };
+            let Some(truth) = run.truth.presses.get(p) else { continue };
+            let tally = match truth.why {
+                Why::Meant => &mut meant,
+                Why::Accident => &mut accident,
+                _ => continue,
+            };
+            tally.0 += usize::from(*then == Then::Took);
+            tally.1 += 1;
+        }
+    }
+    near(meant.0, meant.1, 0.95);
+    assert!(share(accident.0, accident.1) < 0.8 && accident.1 > 200, "{accident:?}");
+}
+
+#[test]
+fn stuck_words_stay_behind_and_the_same_word_without_the_cause_does_not() {
+    for cause in Cause::ALL {
+        let (mut stuck, mut free) = (0.0, 0.0);
+        for seed in 0..6 {
+            let home = stuck_household(cause, seed);
+            let run = simulate(&home, seed, end()).unwrap();
+            assert_eq!(run.truth.household.stuck[0].cause, cause);
+            let own = |run: &Simulated| {
+                let word = run.truth.ids.words[2];
+                let presses = run.events.iter().filter(|e| {
+                    matches!(&e.body, Body::Press(p) if p.word == word && p.by == PressedBy::Learner)
+                        && run.truth.presses.get(&e.id).is_some_and(|t| t.wanted == Some(2))
+                        && e.happened_at > end().plus_seconds(-8.0 * 86_400.0)
+                });
+                presses.count() as f64
+            };
+            stuck += own(&run);
+            free += own(&simulate(&plain_household(seed), seed, end()).unwrap());
+        }
+        assert!(free > 60.0, "{free}");
+        // An unwell animal still presses at home; it is its sessions that stop.
+        if cause != Cause::Unwell {
+            assert!(stuck < 0.75 * free, "{}: {stuck} against {free}", cause.name());
+        }
+    }
+}
+
+#[test]
+fn an_unwell_animal_stops_joining() {
+    let (mut before, mut after) = ((0, 0), (0, 0));
+    for seed in 0..10 {
+        let run = stuck(Cause::Unwell, seed, end());
+        let first = run.truth.days[0].day;
+        let story = Story::from_events(run.events);
+        for s in story.sessions(run.truth.ids.learners[0]) {
+            let tally = if s.start.at().day(&story.zone()).days_since(first) < 32 { &mut before } else { &mut after };
+            tally.0 += usize::from(s.joined());
+            tally.1 += 1;
+        }
+    }
+    assert!(share(before.0, before.1) - share(after.0, after.1) > 0.2, "{before:?} {after:?}");
+}
+
+#[test]
+fn light_pressers_differ_as_their_labels_say() {
+    let setting = LightSetting { sessions: 250, ..LightSetting::default() };
+    let right = |p: &LightPresser| {
+        let all = presses(p, &setting, 4);
+        (all.iter().filter(|x| x.pressed == x.wanted).count(), all.len())
+    };
+    let (hits, n) = right(&LightPresser::Random);
+    near(hits, n, 0.25);
+    let (hits, n) = right(&LightPresser::PlaceHabit(vec![0.7, 0.1, 0.1, 0.1]));
+    near(hits, n, 0.25);
+    let (hits, n) = right(&LightPresser::Understands(0.6));
+    near(hits, n, 0.6 + 0.4 / 4.0);
+    assert!(presses(&LightPresser::Random, &LightSetting { words: 0, ..setting }, 1).is_empty());
+}
+
+#[test]
+fn light_choosers_curves_and_latencies_have_their_stated_rates() {
+    let c = Chooser { strengths: vec![1.0, 0.0], side_bias: 0.8, none: f64::NEG_INFINITY };
+    let trials = c.paired(4_000, 2);
+    let left = |item| {
+        let of: Vec<_> = trials.iter().filter(|t| t.0 == item).collect();
+        (of.iter().filter(|t| t.2 == Some(item)).count(), of.len())
+    };
+    let (hits, n) = left(0);
+    near(hits, n, logistic(1.0 + 0.8));
+    let (hits, n) = left(1);
+    near(hits, n, logistic(-1.0 + 0.8));
+    assert!(c.multiple(50, 1).iter().all(|order| order.len() == 2));
+    let approached = c.single(4_000, 3).iter().filter(|t| t.0 == 0 && t.1).count();
+    near(approached, 4_000, logistic(1.0));
+    let spent = c.free(50_000.0, 5);
+    assert!((spent[0] / 50_000.0 - logistic(1.0)).abs() < 0.06, "{spent:?}");
+    let nothing = Chooser { strengths: Vec::new(), side_bias: 0.0, none: 0.0 };
+    assert!(nothing.paired(3, 1).is_empty() && nothing.free(10.0, 1).is_empty());
+
+    let curve = learning_curve(-2.0, 0.0, 0.0, 4_000, 6);
+    near(curve.pressed.iter().filter(|x| **x).count(), 4_000, logistic(-2.0));
+    let times = latencies(3.0, 0.5, 0.2, 3.0, 4_000, 7);
+    near(times.iter().filter(|t| t.1).count(), 4_000, 0.8 * 0.5);
+    assert!(times.iter().all(|t| t.0 <= 3.0 && (t.1 || t.0 == 3.0)));
+}
