@@ -1,7 +1,11 @@
 //! One folder a page: its handlers and router in `mod.rs`, its markup in `view.rs`. A new page is one line here.
 
+pub mod board;
+pub mod days;
+pub mod evidence;
 pub mod people;
 pub mod start;
+pub mod today;
 pub mod who;
 
 use crate::Error;
@@ -14,7 +18,10 @@ use axum::routing::get;
 
 /// All pages.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/", get(front)).merge(start::router()).merge(people::router()).merge(who::router())
+    Router::new().route("/", get(front)).merge(board::router()).merge(start::router()).merge(people::router()).merge(who::router())
+        .merge(today::router())
+        .merge(evidence::router())
+        .merge(days::router())
 }
 
 /// The start: today's page of the first animal, or where one is added.

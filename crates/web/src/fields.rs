@@ -1,0 +1,151 @@
+//! Fields of forms: label, hint, what was typed, and what is wrong with it, tied together for screen readers.
+
+use crate::typed::Typed;
+use maud::{Markup, html};
+use sayso_model::{Label, Note};
+
+fn described(typed: &Typed, name: &str, hint: &str) -> Option<String> {
+    let mut ids = Vec::new();
+    if typed.problem(name).is_some() {
+        ids.push(format!("{name}-wrong"));
+    }
+    if !hint.is_empty() {
+        ids.push(format!("{name}-hint"));
+    }
+    (!ids.is_empty()).then(|| ids.join(" "))
+}
+
+fn head(typed: &Typed, name: &str, label: &str, hint: &str) -> Markup {
+    html! {
+        label for=(name) { (label) }
+        (below(typed, name, hint))
+    }
+}
+
+fn below(typed: &Typed, name: &str, hint: &str) -> Markup {
+    html! {
+        @if !hint.is_empty() { span.hint id=(format!("{name}-hint")) { (hint) } }
+        @if let Some(what) = typed.problem(name) { span.wrong id=(format!("{name}-wrong")) { (label_of(name)) " " (what) "." } }
+    }
+}
+
+/// A field's name as words.
+#[must_use]
+pub fn label_of(name: &str) -> String {
+    let mut words = name.replace('_', " ");
+    if let Some(first) = words.get_mut(0..1) {
+        first.make_ascii_uppercase();
+    }
+    words
+}
+
+/// A needed or optional line of text.
+#[must_use]
+pub fn line(typed: &Typed, name: &str, label: &str, hint: &str, required: bool) -> Markup {
+    html! {
+        div.field {
+            (head(typed, name, label, hint))
+            input id=(name) name=(name) value=(typed.text(name)) maxlength=(Label::MOST) autocomplete="off"
+                required[required] aria-invalid=[typed.problem(name).map(|_| "true")] aria-describedby=[described(typed, name, hint)];
+        }
+    }
+}
+
+/// A number: the number pad opens on a phone; commas and points are both read.
+#[must_use]
+pub fn number(typed: &Typed, name: &str, label: &str, hint: &str) -> Markup {
+    html! {
+        div.field {
+            (head(typed, name, label, hint))
+            input id=(name) name=(name) value=(typed.text(name)) inputmode="decimal" maxlength="12" autocomplete="off"
+                aria-invalid=[typed.problem(name).map(|_| "true")] aria-describedby=[described(typed, name, hint)];
+        }
+    }
+}
+
+/// A calendar day.
+#[must_use]
+pub fn day(typed: &Typed, name: &str, label: &str, hint: &str) -> Markup {
+    html! {
+        div.field {
+            (head(typed, name, label, hint))
+            input id=(name) name=(name) type="date" value=(typed.text(name))
+                aria-invalid=[typed.problem(name).map(|_| "true")] aria-describedby=[described(typed, name, hint)];
+        }
+    }
+}
+
+/// Several lines.
+#[must_use]
+pub fn area(typed: &Typed, name: &str, label: &str, hint: &str) -> Markup {
+    html! {
+        div.field {
+            (head(typed, name, label, hint))
+            textarea id=(name) name=(name) rows="3" maxlength=(Note::MOST)
+                aria-invalid=[typed.problem(name).map(|_| "true")] aria-describedby=[described(typed, name, hint)] { (typed.text(name)) }
+        }
+    }
+}
+
+/// One of several; options are value and text.
+#[must_use]
+pub fn select(typed: &Typed, name: &str, label: &str, hint: &str, options: &[(String, String)]) -> Markup {
+    html! {
+        div.field {
+            (head(typed, name, label, hint))
+            select id=(name) name=(name) aria-invalid=[typed.problem(name).map(|_| "true")] aria-describedby=[described(typed, name, hint)] {
+                @for (value, text) in options { option value=(value) selected[typed.text(name) == value] { (text) } }
+            }
+        }
+    }
+}
+
+/// A box to tick.
+#[must_use]
+pub fn tick(typed: &Typed, name: &str, label: &str) -> Markup {
+    html! {
+        label { input type="checkbox" name=(name) value="yes" checked[typed.ticked(name)]; span { (label) } }
+        (below(typed, name, ""))
+    }
+}
+
+/// Several boxes under one name.
+#[must_use]
+pub fn ticks(typed: &Typed, name: &str, legend: &str, hint: &str, options: &[(String, Markup)]) -> Markup {
+    html! {
+        fieldset id=(name) aria-describedby=[described(typed, name, hint)] {
+            legend { (legend) }
+            (below(typed, name, hint))
+            @for (value, text) in options {
+                label { input type="checkbox" name=(name) value=(value) checked[typed.all(name).any(|v| v == value)]; span { (text) } }
+            }
+        }
+    }
+}
+
+/// One of several, all in sight.
+#[must_use]
+pub fn radios(typed: &Typed, name: &str, legend: &str, hint: &str, options: &[(String, Markup)]) -> Markup {
+    html! {
+        fieldset id=(name) aria-describedby=[described(typed, name, hint)] {
+            legend { (legend) }
+            (below(typed, name, hint))
+            @for (value, text) in options {
+                label { input type="radio" name=(name) value=(value) required checked[typed.text(name) == value]; span { (text) } }
+            }
+        }
+    }
+}
+
+/// Everything wrong, at the top of a form shown again, each leading to its field.
+#[must_use]
+pub fn summary(typed: &Typed) -> Markup {
+    html! {
+        @if !typed.right() {
+            div.caution role="alert" tabindex="-1" {
+                strong { "Not kept yet. " } "What you typed is still here; please put this right:"
+                ul { @for p in typed.problems() { li { a href=(format!("#{}", p.field)) { (label_of(&p.field)) } " " (p.what) "." } } }
+            }
+        }
+    }
+}

@@ -1,0 +1,60 @@
+//! The household's name and zone.
+
+use crate::error::Error;
+use crate::fields::{line, summary};
+use crate::layout::{Tab, layout};
+use crate::page::Page;
+use crate::state::AppState;
+use crate::typed::{Typed, again};
+use axum::Router;
+use axum::response::{IntoResponse, Redirect, Response};
+use axum::routing::get;
+use maud::{Markup, html};
+use sayso_model::{HouseholdCard, Zone};
+
+pub fn router() -> Router<AppState> {
+    Router::new().route("/people/household", get(edit).post(save))
+}
+
+async fn edit(page: Page) -> Markup {
+    let typed = Typed::default()
+        .with_some("name", page.story.household().map(|h| h.name.clone()))
+        .with("zone", page.zone.name());
+    form(&page, &typed)
+}
+
+async fn save(page: Page, typed: Typed) -> Result<Response, Error> {
+    let mut typed = typed.only(&["name", "zone"])?;
+    let zone = Zone::new(typed.text("zone"));
+    let (name, zone) = (typed.label("name"), typed.checked("zone", zone));
+    if let (Some(name), Some(zone)) = (name, zone)
+        && typed.kept(page.keep(vec![page.event(HouseholdCard { name, zone })]).await)?
+    {
+        return Ok(Redirect::to("/people").into_response());
+    }
+    Ok(again(form(&page, &typed)))
+}
+
+fn form(page: &Page, typed: &Typed) -> Markup {
+    layout(
+        page,
+        Tab::People,
+        "Household",
+        html! {
+            (summary(typed))
+            form method="post" action="/people/household" .stack {
+                (line(typed, "name", "Name", "as you call it", true))
+                div.field {
+                    label for="zone" { "Time zone" }
+                    span.hint { "A name such as Europe/Berlin. A day is the household's own day, also when clocks change." }
+                    input #zone name="zone" list="zones" required value=(typed.text("zone")) autocomplete="off";
+                    @if let Some(what) = typed.problem("zone") { span.wrong { (what) "." } }
+                    datalist #zones { @for z in Zone::all() { option value=(z) {} } }
+                }
+                p.quiet { "Changing the zone moves past days' borders too: every figure by day or hour is computed anew." }
+                button.primary.wide { "Keep" }
+            }
+            p { a href="/people" { "Back to People" } }
+        },
+    )
+}
