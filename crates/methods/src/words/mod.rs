@@ -5,7 +5,9 @@ mod arpabet;
 mod dictionary;
 mod distance;
 mod features;
+mod first;
 mod letters;
+mod next;
 mod phoneme;
 mod sounds;
 
@@ -13,5 +15,10 @@ pub use alike::{AlikeRule, Likeness, alike, compare};
 pub use dictionary::{DICTIONARY_LICENCE, pronunciation};
 pub use distance::{feature_distance, phoneme_edits, sound_distance};
 pub use features::{FEATURES, Segment};
+pub use first::{
+    Candidate, Delivery, FirstWordRules, FirstWords, FirstWordsError, LeftOut, Liking, MOST_SETS, Part, Reason, Score,
+    Scored, Weights, first_words,
+};
+pub use next::{Gap, NextReason, NextWord, NextWordRules, NextWords, OnBoard, next_words};
 pub use phoneme::Phoneme;
 pub use sounds::{ReadBy, Sounds, sounds_of};
