@@ -319,6 +319,8 @@ impl Household {
                 pairs.iter().all(|(a, b, _)| *a < self.words.len() && *b < self.words.len()),
                 Dangling("presser.mixes_up"),
             )?;
+            let shies = &l.presser.shies_from;
+            ok(shies.iter().all(|(w, _)| *w < self.words.len()), Dangling("presser.shies_from"))?;
         }
         ok(self.rules.iter().all(|r| r.word.is_none_or(|w| w < self.words.len())), Dangling("rule.word"))?;
         ok(self.stuck.iter().all(|s| s.word < self.words.len() && s.learner < self.learners.len()), Dangling("stuck"))

@@ -92,7 +92,7 @@ pub struct Temper {
     pub mild_below: f64,
     /// Something by the board that spoils the mood at some hours.
     pub noise: Option<Noise>,
-    /// Day from which the learner is unwell: 2.5 units of mood are lost.
+    /// Day from which the learner is unwell: 2.5 units of mood and one logit of every want are lost.
     pub unwell_from: Option<u32>,
 }
 
@@ -160,8 +160,8 @@ pub struct Presser {
     pub looks_per_hour: f64,
     /// Probability that a want that does not lead to a press is shown in the learner's own way.
     pub own_way: f64,
-    /// Probability that a meant press is withheld because the device itself is avoided.
-    pub shy: f64,
+    /// Buttons (by word) the learner avoids as things, with the probability that it withholds a meant press there.
+    pub shies_from: Vec<(usize, f64)>,
     /// Probability of pressing again after something else was given than what was asked.
     pub corrects: f64,
     /// Probability of pressing again after "not now" or no answer.
@@ -196,7 +196,7 @@ impl Default for Presser {
             brushes_per_hour: 0.02,
             looks_per_hour: 0.04,
             own_way: 0.5,
-            shy: 0.0,
+            shies_from: Vec::new(),
             corrects: 0.6,
             persists: 0.35,
             asks_per_hour: 0.16,

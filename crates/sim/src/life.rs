@@ -148,21 +148,20 @@ impl World<'_> {
                 self.asks(learner, word, at);
             }
         }
-        let board = self.on_board();
-        if board.is_empty() {
-            return;
-        }
         let happens = |w: &mut Self, rate: f64| w.chance.coin(1.0 - (-rate * hours).exp());
-        if happens(self, presser.accidents_per_hour) {
+        if happens(self, presser.accidents_per_hour)
+            && let Some(word) = self.comes_near(learner)
+        {
             let at = some_time(self);
-            let word = board[self.chance.below(board.len())];
             let p = Pressed { learner, word, why: Why::Accident, wanted: None, session: None, at };
             self.pressed_at_home(p);
         }
-        if happens(self, presser.brushes_per_hour * (1.0 + 4.0 * presser.shy)) {
+        if happens(self, presser.brushes_per_hour)
+            && let Some(word) = self.comes_near(learner)
+        {
             let at = some_time(self);
             let teacher = self.someone(hour);
-            let word = self.ids.words[board[self.chance.below(board.len())]];
+            let word = self.ids.words[word];
             self.note(learner, teacher, at, Brush { word, session: None });
         }
         if let Some((rate, food, kcal)) = &self.cfg.learners[learner].plan.extra {
@@ -179,7 +178,7 @@ impl World<'_> {
         if happens(self, presser.looks_per_hour) {
             let at = some_time(self);
             let teacher = self.someone(hour);
-            let word = self.chance.coin(0.5).then(|| board[self.chance.below(board.len())]);
+            let word = if self.chance.coin(0.5) { self.comes_near(learner) } else { None };
             let word = word.map(|w| self.ids.words[w]);
             self.note(learner, teacher, at, Look { word, session: None });
         }

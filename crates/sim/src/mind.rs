@@ -4,8 +4,8 @@ use crate::chance::{Chance, logistic};
 use crate::learner::{LearnerTruth, Liking};
 use sayso_model::Moment;
 
-/// Mood lost by an unwell learner.
-const UNWELL: f64 = 2.5;
+/// Mood lost by an unwell learner, and logits lost of every want.
+const UNWELL: (f64, f64) = (2.5, 1.0);
 /// Bounds of the demand multiplier of a word.
 const DEMAND: (f64, f64) = (0.3, 2.5);
 
@@ -67,8 +67,12 @@ impl<'a> Mind<'a> {
     pub(crate) fn mood(&self, hour: f64) -> f64 {
         let temper = &self.truth.temper;
         let noise = temper.noise.filter(|n| (n.from..n.to).contains(&hour)).map_or(0.0, |n| n.mood);
-        let unwell = if temper.unwell_from.is_some_and(|d| self.day >= d) { UNWELL } else { 0.0 };
+        let unwell = if self.unwell() { UNWELL.0 } else { 0.0 };
         self.mood - noise - unwell
+    }
+
+    fn unwell(&self) -> bool {
+        self.truth.temper.unwell_from.is_some_and(|d| self.day >= d)
     }
 
     /// Probability of joining a session with that mood at that hour.
@@ -93,7 +97,8 @@ impl<'a> Mind<'a> {
         let Some(like) = self.like(reward) else { return -8.0 };
         let (sated, since) = self.sated[reward];
         let left = since.map_or(0.0, |s| sated * (-at.seconds_since(s) / 3600.0 / like.recovery_h.max(0.01)).exp());
-        like.strength + self.drift[reward] + swing(hour, like.hour_peak, like.hour_swing) - left
+        let unwell = if self.unwell() { UNWELL.1 } else { 0.0 };
+        like.strength + self.drift[reward] + swing(hour, like.hour_peak, like.hour_swing) - left - unwell
     }
 
     /// Probability of wanting a reward now.
@@ -104,9 +109,8 @@ impl<'a> Mind<'a> {
     /// Probability of wanting a reward, unsated, averaged over the hours of today.
     pub(crate) fn wants_all_day(&self, reward: usize) -> f64 {
         let Some(like) = self.like(reward) else { return 0.0 };
-        let at = |h: u32| {
-            logistic(like.strength + self.drift[reward] + swing(f64::from(h), like.hour_peak, like.hour_swing))
-        };
+        let base = like.strength + self.drift[reward] - if self.unwell() { UNWELL.1 } else { 0.0 };
+        let at = |h: u32| logistic(base + swing(f64::from(h), like.hour_peak, like.hour_swing));
         (0..24).map(at).sum::<f64>() / 24.0
     }
 

@@ -35,12 +35,15 @@ pub fn stuck_household(cause: Cause, seed: u64) -> Household {
         }
         Cause::DelayTooLong => home.words[STUCK].fetch_s = c.between(11.0, 18.0),
         Cause::DeviceAvoided => {
-            learner.presser.shy = c.between(0.9, 0.98);
+            learner.presser.shies_from = vec![(STUCK, c.between(0.9, 0.98))];
             learner.presser.own_way = 0.85;
         }
         Cause::PlaceOrNoise => {
-            learner.temper.noise = Some(Noise { from: 7.0, to: 20.0, mood: c.between(1.6, 2.2) });
-            learner.temper.join -= 0.6;
+            // Most sessions fall into the noisy hours.
+            learner.plan.hours = vec![8.0, 17.2, 18.6];
+            learner.plan.kept = 0.6;
+            learner.temper.noise = Some(Noise { from: 16.0, to: 20.0, mood: c.between(2.8, 3.6) });
+            home.words[STUCK].shown_from = 12;
         }
         Cause::SoundsAlike => {
             home.words[1].says = label("ball");
@@ -48,7 +51,8 @@ pub fn stuck_household(cause: Cause, seed: u64) -> Household {
             learner.presser.mixes_up = vec![(1, STUCK, c.between(0.45, 0.6))];
         }
         Cause::AnsweredDifferently => {
-            home.teachers[1].share = 1.0;
+            home.teachers[1].share = 1.5;
+            home.teachers[1].delay_s = c.between(4.0, 6.0);
             home.teachers[1].answers =
                 AnswerHabit { given: 0.15, partly: 0.05, declined: 0.4, alternative: 0.3, missed: 0.1 };
         }

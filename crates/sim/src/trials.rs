@@ -14,7 +14,7 @@ const FREE_S: f64 = 300.0;
 const WALKS: f64 = 0.2;
 
 impl World<'_> {
-    /// A likes test. None of it is written if the learner does not join; gives the end, and whether it was run.
+    /// A likes test, put off if the learner does not join. Gives the end, and whether it was run.
     pub(crate) fn likes_session(
         &mut self,
         learner: usize,

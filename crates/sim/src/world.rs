@@ -190,7 +190,21 @@ impl<'a> World<'a> {
                 .map(|w| self.minds[learner].understands(w))
                 .fold(0.0, f64::max),
         };
-        p * (1.0 - presser.shy)
+        p * (1.0 - self.shy(learner, word))
+    }
+
+    /// How far a learner avoids the button of a word, 0 to 1.
+    pub(crate) fn shy(&self, learner: usize, word: usize) -> f64 {
+        let shies = &self.cfg.learners[learner].presser.shies_from;
+        shies.iter().find(|(w, _)| *w == word).map_or(0.0, |(_, p)| p.clamp(0.0, 1.0))
+    }
+
+    /// A button the learner comes near by the way, if it does not avoid the one at hand.
+    pub(crate) fn comes_near(&mut self, learner: usize) -> Option<usize> {
+        let board = self.on_board();
+        let word = *board.get(self.chance.below(board.len()))?;
+        let shy = self.shy(learner, word);
+        (!self.chance.coin(shy)).then_some(word)
     }
 
     /// How a press looks to a person: meant or not.

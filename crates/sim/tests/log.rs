@@ -127,7 +127,7 @@ fn the_demo_tells_the_story_it_should() {
         let [dog, rabbit] = run.truth.ids.learners[..] else { panic!() };
         let stage = |word: usize| {
             let word = run.truth.ids.words[word];
-            story.of::<StageChoice>(dog).filter(|f| f.part.word == word).next_back().unwrap().part.stage
+            story.of::<StageChoice>(dog).rfind(|f| f.part.word == word).unwrap().part.stage
         };
         // Success: all three first words converse. Stall: ball never gets there. One word is still prepared.
         let first = [stage(0), stage(1), stage(2)];

@@ -224,3 +224,82 @@ fn light_choosers_curves_and_latencies_have_their_stated_rates() {
     near(times.iter().filter(|t| t.1).count(), 4_000, 0.8 * 0.5);
     assert!(times.iter().all(|t| t.0 <= 3.0 && (t.1 || t.0 == 3.0)));
 }
+
+#[test]
+fn a_button_that_is_avoided_is_asked_round() {
+    let (mut buttons, mut own) = (0, 0);
+    for seed in 0..6 {
+        let run = simulate(&stuck_household(Cause::DeviceAvoided, seed), seed, end()).unwrap();
+        let word = run.truth.ids.words[2];
+        assert!(run.truth.last_day(0).unwrap().understanding[2] > 0.5, "it is understood all the same");
+        buttons += run.truth.presses.values().filter(|t| t.wanted == Some(2) && t.pressed == 2).count();
+        own += run.events.iter().filter(|e| matches!(&e.body, Body::Catch(c) if c.word == word)).count();
+    }
+    assert!(own > 4 * buttons, "{own} against {buttons}");
+}
+
+#[test]
+fn signs_follow_mood_and_delays_follow_the_person() {
+    let (mut strong, mut joining) = (Vec::new(), Vec::new());
+    let mut delays = [Vec::new(), Vec::new()];
+    for seed in 0..30 {
+        let run = simulate(&plain_household(seed), seed, end()).unwrap();
+        let [first, second] = run.truth.ids.teachers[..] else { panic!() };
+        for e in &run.events {
+            match &e.body {
+                Body::Sign(s) => {
+                    let mood = run.truth.sessions.iter().find(|t| Some(t.session) == s.session).unwrap().mood;
+                    match s.level {
+                        SignLevel::Strong => strong.push(mood),
+                        SignLevel::Joining => joining.push(mood),
+                        SignLevel::Mild => {}
+                    }
+                }
+                Body::Delivery(Delivery { delay_s: Some(d), .. }) => {
+                    let i = [first, second].iter().position(|t| Some(*t) == e.teacher).unwrap();
+                    delays[i].push(d.get().ln() - run.truth.household.teachers[i].delay_s.ln());
+                }
+                _ => {}
+            }
+        }
+    }
+    let mean = |v: &[f64]| v.iter().sum::<f64>() / v.len() as f64;
+    assert!(mean(&joining) > mean(&strong) + 1.0, "{} against {}", mean(&joining), mean(&strong));
+    // The median of a log-normal is the exponential of the mean logarithm; written delays are rounded to 0.1 s.
+    assert!(delays.iter().all(|d| mean(d).abs() < 0.03), "{} {}", mean(&delays[0]), mean(&delays[1]));
+}
+
+#[test]
+fn a_knowing_person_gives_the_answer_away_and_a_blind_one_does_not() {
+    let share_right = |blind| {
+        let (mut right, mut n) = (0, 0);
+        for seed in 0..60 {
+            let mut home = plain_household(seed);
+            home.days = 4;
+            let l = &mut home.learners[0];
+            l.temper.join = 6.0;
+            l.presser.first_logit = -20.0;
+            l.presser.cued = 0.6;
+            l.plan.hours.clear();
+            l.plan.probes = vec![ProbeSchedule {
+                day: 1,
+                design: ProbeDesign::PressForThing,
+                words: vec![0, 1, 2],
+                trials: 24,
+                blind,
+            }];
+            for e in simulate(&home, seed, end()).unwrap().events {
+                if let Body::ProbeTrial(ProbeTrial { target, response: ProbeResponse::Chose { word, .. }, .. }) = e.body
+                {
+                    right += usize::from(word == target);
+                    n += 1;
+                }
+            }
+        }
+        (right, n)
+    };
+    let (right, n) = share_right(true);
+    near(right, n, 1.0 / 3.0);
+    let (right, n) = share_right(false);
+    near(right, n, 0.6 + 0.4 / 3.0);
+}
