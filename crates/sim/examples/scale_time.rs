@@ -1,4 +1,4 @@
-//! Times the making of a learner with many presses: `cargo run -p sayso-sim --release --example scale_time -- 100000`
+//! Times a learner with many presses, many households, and many light learners: `cargo run -p sayso-sim --release --example scale_time -- 100000`
 
 use std::error::Error;
 use std::time::Instant;
@@ -13,5 +13,17 @@ fn main() -> Result<(), Box<dyn Error>> {
         run.truth.household.days,
         start.elapsed().as_secs_f64()
     );
+    let end = "2026-11-25T19:30:00Z".parse()?;
+    let start = Instant::now();
+    let mut events = 0;
+    for seed in 0..200 {
+        events += sayso_sim::simulate(&sayso_sim::any_household(seed), seed, end)?.events.len();
+    }
+    println!("200 households, {events} events, in {:.2} s", start.elapsed().as_secs_f64());
+    let start = Instant::now();
+    let setting = sayso_sim::LightSetting::default();
+    let presses: usize =
+        (0..1000).map(|s| sayso_sim::presses(&sayso_sim::LightPresser::Random, &setting, s).len()).sum();
+    println!("1000 light learners, {presses} presses, in {:.3} s", start.elapsed().as_secs_f64());
     Ok(())
 }

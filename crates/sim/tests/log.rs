@@ -1,5 +1,5 @@
 //! What must hold of every simulated log.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::cast_precision_loss)]
 
 use proptest::prelude::*;
 use sayso_model::*;
@@ -136,6 +136,18 @@ fn the_demo_tells_the_story_it_should() {
         let ball = run.truth.last_day(0).unwrap();
         assert!(ball.understanding[4] < 0.1 && ball.wanting[4] > 0.5, "seed {seed}");
         assert!(ball.showings[4] > 100, "seed {seed}");
+        // The cause can be seen in the record: it is taken when it comes, but it comes late.
+        let shown = |word: usize| {
+            let word = run.truth.ids.words[word];
+            let mut all: Vec<&Delivery> = story.of::<Delivery>(dog).map(|f| f.part).collect();
+            all.retain(|d| d.word == word && d.answer == Answer::Given && d.then.is_some());
+            let mut delays: Vec<f64> = all.iter().filter_map(|d| d.delay_s).map(Seconds::get).collect();
+            delays.sort_by(f64::total_cmp);
+            let took = all.iter().filter(|d| d.then == Some(Then::Took)).count();
+            (delays[delays.len() / 2], took as f64 / all.len() as f64)
+        };
+        let ((ball_delay, ball_took), (tug_delay, _)) = (shown(4), shown(1));
+        assert!(ball_delay > 12.0 && tug_delay < 4.0 && ball_took > 0.6, "{ball_delay} {ball_took} {tug_delay}");
         assert!(story.of::<Press>(rabbit).count() > 50);
         assert!(story.learners()[&rabbit].day_kcal.is_some());
         assert!(story.teachers().len() == 3 && story.rewards().len() == 10 && story.words_of(dog).len() == 7);
