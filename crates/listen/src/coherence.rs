@@ -1,0 +1,466 @@
+//! Second look: is it the recording itself? Coherence of the sound with the clip, bin by bin, over the clip's length.
+//!
+//! A loudspeaker, a room and a microphone are a linear filter; over 64 ms windows that filter is nearly one complex
+//! number per frequency bin, whatever the room. So if the clip is playing, the product of the sound's short-time
+//! spectrum with the clip's conjugate keeps one phase per bin from window to window, once the clip is warped to the
+//! right speed within about 0.05 %. A person saying the word keeps no phase at all. The statistic is the energy of the
+//! per-bin sums over windows, divided by what sums of random phases would give: near 1 without the clip, and up to the
+//! number of windows with it. Both spectra are first divided by the sound's own smoothed power, so that noise,
+//! loud events and tones weigh what they tell. (Magnitude-squared coherence: Carter, Knapp and Nuttall 1973.)
+//!
+//! A press may be cut short by the next one: the sums are read at several shares of the length.
+
+use crate::lanes::wide;
+use crate::sinc::{RATE, Warper};
+use crate::sketch::Spectra;
+use std::collections::VecDeque;
+
+pub(crate) const WINDOW: usize = 512;
+/// Grid on which the sound's spectra are kept.
+pub(crate) const GRID: usize = 64;
+/// Distance of the windows summed over.
+const HOP: usize = 128;
+const STRIDE: u64 = (HOP / GRID) as u64;
+const LOW: usize = 20;
+/// Bins used: 312 to 3 562 Hz.
+pub(crate) const BINS: usize = 208;
+/// Bins of the quick search: up to 1 562 Hz.
+const QUICK: usize = 80;
+const SMOOTH_BINS: usize = 4;
+const SMOOTH_ROWS: u64 = 4;
+const WIDE: usize = BINS + 2 * SMOOTH_BINS;
+/// Clip amplitudes above this many times their root mean square are held there, so that no burst rules alone.
+const CLAMP: f32 = 2.0;
+/// Steps of the prepared speeds; finer steps are phase ramps.
+const SPEED_STEP: f64 = 0.005;
+const SLOWEST: f64 = 0.93;
+const PREPARED: usize = 25;
+/// Longest stretch summed with phase; longer clips add stretches without.
+const STRETCH: usize = 62;
+/// Shares of the clip at which the sums are read, and the handicap of each.
+pub(crate) const SHARES: [f32; 4] = [0.46, 0.6, 0.78, 1.0];
+const HANDICAP: [f32; 4] = [0.88, 0.92, 0.96, 1.0];
+
+/// One window of sound, whitened.
+#[derive(Debug, Clone)]
+struct Row {
+    re: [f32; BINS],
+    im: [f32; BINS],
+    /// One over the root of the smoothed power.
+    scale: [f32; BINS],
+    /// Whitened power.
+    power: [f32; BINS],
+}
+
+#[derive(Debug, Clone)]
+struct Raw {
+    re: [f32; WIDE],
+    im: [f32; WIDE],
+    power: [f32; WIDE],
+}
+
+/// The sound's whitened spectra, made when first asked for.
+pub(crate) struct Sound {
+    spectra: Spectra,
+    raw: VecDeque<Option<Box<Raw>>>,
+    rows: VecDeque<Option<Box<Row>>>,
+    first: u64,
+}
+
+/// Engine-rate samples with their place in the stream.
+pub(crate) struct Stretch<'a> {
+    pub(crate) samples: &'a [f32],
+    pub(crate) at: u64,
+}
+
+impl Sound {
+    pub(crate) fn new(first_sample: u64) -> Self {
+        Self {
+            spectra: Spectra::new(WINDOW, LOW - SMOOTH_BINS, WIDE),
+            raw: VecDeque::new(),
+            rows: VecDeque::new(),
+            first: first_sample / GRID as u64,
+        }
+    }
+
+    pub(crate) fn forget_before(&mut self, sample: u64) {
+        let keep = (sample / GRID as u64).saturating_sub(SMOOTH_ROWS);
+        while self.first < keep && (!self.raw.is_empty() || !self.rows.is_empty()) {
+            self.raw.pop_front();
+            self.rows.pop_front();
+            self.first += 1;
+        }
+        if self.raw.is_empty() && self.rows.is_empty() {
+            self.first = self.first.max(keep);
+        }
+    }
+
+    fn prepare_raw(&mut self, sound: &Stretch, index: u64) {
+        let at = (index - self.first) as usize;
+        if self.raw.len() <= at {
+            self.raw.resize_with(at + 1, || None);
+        }
+        if self.raw[at].is_some() {
+            return;
+        }
+        let mut frame = [0.0f32; WINDOW];
+        let start = index as usize * GRID;
+        for (i, v) in frame.iter_mut().enumerate() {
+            let s = (start + i) as u64;
+            if s >= sound.at {
+                *v = sound.samples.get((s - sound.at) as usize).copied().unwrap_or(0.0);
+            }
+        }
+        let mut raw = Box::new(Raw { re: [0.0; WIDE], im: [0.0; WIDE], power: [0.0; WIDE] });
+        self.spectra.frame(&frame, &mut raw.re, &mut raw.im);
+        for i in 0..WIDE {
+            raw.power[i] = raw.re[i] * raw.re[i] + raw.im[i] * raw.im[i];
+        }
+        self.raw[at] = Some(raw);
+    }
+
+    /// Makes the rows `from..to` ready.
+    fn prepare(&mut self, sound: &Stretch, from: u64, to: u64) {
+        for index in from..to {
+            let at = (index - self.first) as usize;
+            if self.rows.len() <= at {
+                self.rows.resize_with(at + 1, || None);
+            }
+            if self.rows[at].is_some() {
+                continue;
+            }
+            let reach = index.saturating_sub(SMOOTH_ROWS).max(self.first)..index + SMOOTH_ROWS + 1;
+            reach.clone().for_each(|i| self.prepare_raw(sound, i));
+            let mut row = Box::new(Row { re: [0.0; BINS], im: [0.0; BINS], scale: [0.0; BINS], power: [0.0; BINS] });
+            let mut sum = [0.0f32; WIDE];
+            for i in reach.clone() {
+                if let Some(r) = &self.raw[(i - self.first) as usize] {
+                    sum.iter_mut().zip(&r.power).for_each(|(s, p)| *s += p);
+                }
+            }
+            let count = (reach.end - reach.start) as f32 * (2 * SMOOTH_BINS + 1) as f32;
+            let mut run: f32 = sum[..2 * SMOOTH_BINS].iter().sum();
+            for i in 0..BINS {
+                run += sum[i + 2 * SMOOTH_BINS];
+                row.scale[i] = 1.0 / (run.max(0.0) / count + 1e-9).sqrt();
+                run -= sum[i];
+            }
+            if let Some(r) = &self.raw[at] {
+                for i in 0..BINS {
+                    row.re[i] = r.re[i + SMOOTH_BINS] * row.scale[i];
+                    row.im[i] = r.im[i + SMOOTH_BINS] * row.scale[i];
+                    row.power[i] = row.re[i] * row.re[i] + row.im[i] * row.im[i];
+                }
+            }
+            self.rows[at] = Some(row);
+        }
+    }
+
+    fn row(&self, index: u64) -> Option<&Row> {
+        self.rows.get(index.checked_sub(self.first)? as usize)?.as_deref()
+    }
+}
+
+/// One clip's spectra at the prepared speeds.
+pub(crate) struct Print {
+    /// Per speed: windows, then per window `BINS` real, `BINS` imaginary parts.
+    spectra: Vec<(usize, Vec<f32>)>,
+}
+
+fn speed_of(index: usize) -> f64 {
+    SLOWEST + SPEED_STEP * index as f64
+}
+
+impl Print {
+    pub(crate) fn new(clip: &[f32]) -> Self {
+        let warper = Warper::new();
+        let spectra = Spectra::new(WINDOW, LOW, BINS);
+        let all = (0..PREPARED).map(|i| {
+            let mut x = vec![0.0f32; WINDOW / 2];
+            x.extend(warper.warp(clip, speed_of(i)));
+            x.extend(std::iter::repeat_n(0.0, WINDOW / 2 + HOP));
+            let windows = (x.len() - WINDOW) / HOP + 1;
+            let mut out = vec![0.0f32; windows * 2 * BINS];
+            for m in 0..windows {
+                let (re, im) = out[m * 2 * BINS..(m + 1) * 2 * BINS].split_at_mut(BINS);
+                spectra.frame(&x[m * HOP..m * HOP + WINDOW], re, im);
+            }
+            (windows, out)
+        });
+        Self { spectra: all.collect() }
+    }
+
+    fn windows(&self) -> usize {
+        self.spectra.iter().map(|s| s.0).max().unwrap_or(0)
+    }
+}
+
+/// Phase ramps for small changes of speed: per window and bin, a turn by `step`.
+pub(crate) struct Ramps {
+    quick: Turns,
+    fine: Turns,
+}
+
+struct Turns {
+    start: Vec<f32>,
+    step: Vec<f32>,
+    count: usize,
+}
+
+impl Turns {
+    fn new(windows: usize, start: f64, step: f64, count: usize) -> Self {
+        let table = |e: f64| {
+            let mut out = Vec::with_capacity(windows * 2 * BINS);
+            for m in 0..windows {
+                // Phases are counted from the middle of a stretch, where rounding of the ramp matters least.
+                let t = (m * HOP) as f64 / RATE as f64;
+                let angle = |k: usize| -2.0 * std::f64::consts::PI * e * t * ((LOW + k) * RATE) as f64 / WINDOW as f64;
+                out.extend((0..BINS).map(|k| angle(k).cos() as f32));
+                out.extend((0..BINS).map(|k| angle(k).sin() as f32));
+            }
+            out
+        };
+        Self { start: table(start), step: table(step), count }
+    }
+}
+
+const QUICK_STEP: f64 = 0.001;
+const QUICK_COUNT: usize = 5;
+const FINE_STEP: f64 = 0.0005;
+const FINE_COUNT: usize = 11;
+
+impl Ramps {
+    pub(crate) fn new(prints: &[Print]) -> Self {
+        let windows = prints.iter().map(Print::windows).max().unwrap_or(0);
+        Self {
+            quick: Turns::new(windows, -0.002, QUICK_STEP, QUICK_COUNT),
+            fine: Turns::new(windows, -0.0025, FINE_STEP, FINE_COUNT),
+        }
+    }
+}
+
+/// Sums at one lag: `[share][ramp]` ratio of coherent energy to that of random phases.
+type Ratios = [[f32; FINE_COUNT]; SHARES.len()];
+
+struct Scratch {
+    re: Vec<f32>,
+    im: Vec<f32>,
+}
+
+/// The core sum for one prepared speed and one lag.
+fn ratios(sound: &Sound, first_row: u64, print: &(usize, Vec<f32>), turns: &Turns, bins: usize, s: &mut Scratch) -> Option<Ratios> {
+    let (windows, spectra) = (print.0, &print.1);
+    let count = turns.count;
+    let mut mean = 0.0f32;
+    for m in 0..windows {
+        let row = sound.row(first_row + m as u64 * STRIDE)?;
+        let x = &spectra[m * 2 * BINS..(m + 1) * 2 * BINS];
+        mean += wide(
+            #[inline(always)]
+            || {
+                let mut acc = [0.0f32; 16];
+                for k in (0..bins).step_by(16) {
+                    for i in 0..16 {
+                        let (a, b, q) = (x[k + i], x[BINS + k + i], row.scale[k + i]);
+                        acc[i] += (a * a + b * b) * q * q;
+                    }
+                }
+                acc.iter().sum::<f32>()
+            },
+        );
+    }
+    let limit = CLAMP * CLAMP * mean / (windows * bins) as f32 + 1e-12;
+    s.re.clear();
+    s.im.clear();
+    s.re.resize(count * bins, 0.0);
+    s.im.resize(count * bins, 0.0);
+    let mut out: Ratios = [[0.0; FINE_COUNT]; SHARES.len()];
+    let mut done = [0.0f32; FINE_COUNT];
+    let mut random = 0.0f32;
+    let mut next = 0;
+    for m in 0..windows {
+        let row = sound.row(first_row + m as u64 * STRIDE)?;
+        let x = &spectra[m * 2 * BINS..(m + 1) * 2 * BINS];
+        let start = &turns.start[m * 2 * BINS..(m + 1) * 2 * BINS];
+        let step = &turns.step[m * 2 * BINS..(m + 1) * 2 * BINS];
+        random += wide(
+            #[inline(always)]
+            || add_window(row, x, start, step, bins, limit, count, s),
+        );
+        while next < SHARES.len() && (m + 1) as f32 >= SHARES[next] * windows as f32 {
+            for e in 0..count {
+                let now = energy(&s.re[e * bins..(e + 1) * bins], &s.im[e * bins..(e + 1) * bins]);
+                out[next][e] = (done[e] + now) / random.max(1e-9);
+            }
+            next += 1;
+        }
+        if (m + 1) % STRETCH == 0 {
+            for e in 0..count {
+                done[e] += energy(&s.re[e * bins..(e + 1) * bins], &s.im[e * bins..(e + 1) * bins]);
+            }
+            s.re.fill(0.0);
+            s.im.fill(0.0);
+        }
+    }
+    Some(out)
+}
+
+#[inline(always)]
+#[allow(clippy::too_many_arguments)]
+fn add_window(row: &Row, x: &[f32], start: &[f32], step: &[f32], bins: usize, limit: f32, count: usize, s: &mut Scratch) -> f32 {
+    let mut random = [0.0f32; 16];
+    for k in (0..bins).step_by(16) {
+        let (mut zr, mut zi, mut tr, mut ti) = ([0.0f32; 16], [0.0f32; 16], [0.0f32; 16], [0.0f32; 16]);
+        let (xr, xi) = (&x[k..k + 16], &x[BINS + k..BINS + k + 16]);
+        let (yr, yi) = (&row.re[k..k + 16], &row.im[k..k + 16]);
+        let (q, p) = (&row.scale[k..k + 16], &row.power[k..k + 16]);
+        let (cr, ci) = (&start[k..k + 16], &start[BINS + k..BINS + k + 16]);
+        for i in 0..16 {
+            let a2 = (xr[i] * xr[i] + xi[i] * xi[i]) * q[i] * q[i];
+            let held = a2.min(limit);
+            let g = q[i] * (held / (a2 + 1e-12)).sqrt();
+            random[i] += held * p[i];
+            // sound times conj(clip), then the first turn
+            let (br, bi) = (g * (yr[i] * xr[i] + yi[i] * xi[i]), g * (yi[i] * xr[i] - yr[i] * xi[i]));
+            zr[i] = br * cr[i] - bi * ci[i];
+            zi[i] = br * ci[i] + bi * cr[i];
+            tr[i] = step[k + i];
+            ti[i] = step[BINS + k + i];
+        }
+        for e in 0..count {
+            let ar = &mut s.re[e * bins + k..e * bins + k + 16];
+            let ai = &mut s.im[e * bins + k..e * bins + k + 16];
+            for i in 0..16 {
+                ar[i] += zr[i];
+                ai[i] += zi[i];
+                let r = zr[i] * tr[i] - zi[i] * ti[i];
+                zi[i] = zr[i] * ti[i] + zi[i] * tr[i];
+                zr[i] = r;
+            }
+        }
+    }
+    random.iter().sum()
+}
+
+fn energy(re: &[f32], im: &[f32]) -> f32 {
+    wide(
+        #[inline(always)]
+        || {
+            let mut acc = [0.0f32; 16];
+            for k in (0..re.len()).step_by(16) {
+                for i in 0..16 {
+                    acc[i] += re[k + i] * re[k + i] + im[k + i] * im[k + i];
+                }
+            }
+            acc.iter().sum()
+        },
+    )
+}
+
+/// What the second look found for one candidate.
+#[derive(Debug, Clone, Copy, Default)]
+pub(crate) struct Match {
+    /// Coherence ratio at its best, all bins.
+    pub(crate) ratio: f32,
+    /// The same in the quick search, its best, its mean and its nearly highest value at other speeds.
+    pub(crate) quick: f32,
+    pub(crate) quick_mean: f32,
+    pub(crate) quick_high: f32,
+    /// The fine search's value at other lags and speeds.
+    pub(crate) fine_mean: f32,
+    /// Which of [`SHARES`] fitted best.
+    pub(crate) share: usize,
+    /// Ratios at every share, at the best speed and lag.
+    pub(crate) by_share: [f32; SHARES.len()],
+    pub(crate) speed: f64,
+    /// Engine-rate sample at which the clip starts.
+    pub(crate) onset: f64,
+    /// Windows of the clip.
+    pub(crate) windows: usize,
+}
+
+/// Engine-rate samples after a candidate's start that [`look`] may read, for a clip of `samples`.
+pub(crate) fn reach(samples: usize) -> u64 {
+    (samples as f64 / SLOWEST) as u64 + (2 * WINDOW) as u64 + SMOOTH_ROWS * GRID as u64
+}
+
+/// Examines one candidate: clip `print` starting near engine-rate sample `at`.
+///
+/// `near` is the speed the first look thought best.
+pub(crate) fn look(sound: &mut Sound, stretch: &Stretch, print: &Print, ramps: &Ramps, at: u64, near: f64, reach_speed: f64) -> Option<Match> {
+    let base = ((at as f64 - (WINDOW / 2) as f64) / GRID as f64).round() as i64;
+    let (before, after) = (4i64, 6i64);
+    let first = base - before;
+    if first < sound.first as i64 {
+        return None;
+    }
+    let end = (base + after) as u64 + print.windows() as u64 * STRIDE + 1;
+    sound.prepare(stretch, first as u64, end);
+    let mut s = Scratch { re: Vec::new(), im: Vec::new() };
+    // Quick search over speeds, at two lags that between them lose little.
+    let mut profile: Vec<(f32, usize, usize)> = Vec::new();
+    for i in 0..PREPARED {
+        if (speed_of(i) - near).abs() > reach_speed + 1e-9 {
+            continue;
+        }
+        let mut best = [0.0f32; QUICK_COUNT];
+        for lag in [-1i64, 1] {
+            let r = ratios(sound, (base + lag) as u64, &print.spectra[i], &ramps.quick, QUICK, &mut s)?;
+            for e in 0..QUICK_COUNT {
+                for (k, row) in r.iter().enumerate() {
+                    best[e] = best[e].max(row[e] * HANDICAP[k]);
+                }
+            }
+        }
+        profile.extend(best.iter().enumerate().map(|(e, v)| (*v, i, e)));
+    }
+    let place = |p: &(f32, usize, usize)| speed_of(p.1) * (1.0 - 0.002 + QUICK_STEP * p.2 as f64);
+    let top = *profile.iter().max_by(|a, b| a.0.total_cmp(&b.0))?;
+    let second = profile.iter().filter(|p| (place(p) - place(&top)).abs() > 0.0025).max_by(|a, b| a.0.total_cmp(&b.0)).copied();
+    let mut others: Vec<f32> = profile.iter().filter(|p| (place(p) - place(&top)).abs() > 0.002).map(|p| p.0).collect();
+    if others.is_empty() {
+        return None;
+    }
+    others.sort_by(f32::total_cmp);
+    let mut out = Match {
+        quick: top.0,
+        quick_mean: others.iter().sum::<f32>() / others.len() as f32,
+        quick_high: others[(others.len() * 95 / 100).min(others.len() - 1)],
+        ..Match::default()
+    };
+    let mut prepared = vec![top.1];
+    prepared.extend(second.map(|p| p.1).filter(|p| *p != top.1));
+    for i in prepared {
+        let spectra = &print.spectra[i];
+        let mut lags = Vec::new();
+        for lag in -3i64..=5 {
+            lags.push(ratios(sound, (base + lag) as u64, spectra, &ramps.fine, BINS, &mut s)?);
+        }
+        let (mut sum, mut n) = (0.0, 0);
+        for a in 0..lags.len() - 2 {
+            for e in 0..FINE_COUNT {
+                let mut here = [0.0f32; SHARES.len()];
+                for k in 0..SHARES.len() {
+                    here[k] = 0.5 * (lags[a][k][e] + lags[a + 2][k][e]);
+                }
+                sum += here[SHARES.len() - 1];
+                n += 1;
+                for k in 0..SHARES.len() {
+                    if here[k] * HANDICAP[k] > out.ratio {
+                        out.ratio = here[k] * HANDICAP[k];
+                        out.share = k;
+                        out.by_share = here;
+                        out.speed = speed_of(i) * (1.0 - 0.0025 + FINE_STEP * e as f64);
+                        // The later of the two lags holds the room's reply; weigh them for the start.
+                        let (u, v) = (lags[a][k][e], lags[a + 2][k][e]);
+                        let lean = f64::from(v / (u + v + 1e-9));
+                        out.onset = (base as f64 + a as f64 - 3.0 + 2.0 * lean * lean) * GRID as f64 + (WINDOW / 2) as f64;
+                        out.windows = spectra.0;
+                    }
+                }
+            }
+        }
+        out.fine_mean = out.fine_mean.max(sum / n as f32);
+    }
+    Some(out)
+}

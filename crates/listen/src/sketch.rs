@@ -1,0 +1,381 @@
+//! First look: where might a clip be playing? A whitened narrow-band spectrogram against speed-warped templates.
+//!
+//! Logarithmic magnitudes in 25 Hz bins, less their own recent mean in each bin and less their mean over
+//! neighbouring bins: what is left is the fine pattern of harmonics and noise bursts, which loudness, room colour and
+//! steady noise touch little, and in which the same word said by anyone differs from the recording. Templates are
+//! correlated with it by FFT along time, summed over bins before the one inverse transform.
+
+use crate::lanes::{Rows, ln, wide};
+use crate::sinc::{RATE, Warper};
+use realfft::{ComplexToReal, RealFftPlanner, RealToComplex};
+use std::sync::Arc;
+
+pub(crate) const HOP: usize = 80;
+pub(crate) const WINDOW: usize = 320;
+const LOW: usize = 12;
+/// Bins looked at: 300 to 2 900 Hz.
+pub(crate) const BINS: usize = 104;
+const AROUND: usize = 8;
+const WIDE: usize = BINS + 2 * AROUND;
+/// The running mean is kept per group of frames, so that it depends on nothing older than its reach.
+const GROUP: u64 = 8;
+const GROUPS_BEFORE: u64 = 5;
+const GROUPS_AFTER: u64 = 1;
+const LIMIT: f32 = 3.0;
+const FLOOR: f32 = 1e-3;
+/// Longest stretch of a clip the first look compares; the second look sees all of it.
+const LONGEST_S: f64 = 1.2;
+/// Speeds of the templates: 94 to 104 % in steps the 25 Hz bins cannot tell apart.
+pub(crate) const SPEEDS: [f64; 7] = [0.9475, 0.9625, 0.9775, 0.9925, 1.0075, 1.0225, 1.0375];
+
+fn hann(n: usize) -> Vec<f32> {
+    (0..n).map(|i| (0.5 - 0.5 * (2.0 * std::f64::consts::PI * i as f64 / n as f64).cos()) as f32).collect()
+}
+
+/// Short-time spectra of [`WINDOW`] samples.
+pub(crate) struct Spectra {
+    fft: Arc<dyn RealToComplex<f32>>,
+    window: Vec<f32>,
+    low: usize,
+    bins: usize,
+}
+
+impl Spectra {
+    pub(crate) fn new(length: usize, low: usize, bins: usize) -> Self {
+        Self { fft: RealFftPlanner::new().plan_fft_forward(length), window: hann(length), low, bins }
+    }
+
+    /// Complex spectrum of one frame, as `(re, im)` slices filled in place.
+    pub(crate) fn frame(&self, x: &[f32], re: &mut [f32], im: &mut [f32]) {
+        let mut input: Vec<f32> = x.iter().zip(&self.window).map(|(a, w)| a * w).collect();
+        let mut output = self.fft.make_output_vec();
+        // Lengths match by construction, the only error this call knows.
+        if self.fft.process(&mut input, &mut output).is_err() {
+            return;
+        }
+        for (i, c) in output[self.low..self.low + self.bins].iter().enumerate() {
+            re[i] = c.re;
+            im[i] = c.im;
+        }
+    }
+}
+
+/// Subtracts from each bin the mean of its neighbours: `WIDE` values in, `BINS` out.
+fn flatten_neighbours(row: &[f32], out: &mut [f32]) {
+    let mut sum: f32 = row[..2 * AROUND].iter().sum();
+    for i in 0..BINS {
+        sum += row[i + 2 * AROUND];
+        out[i] = row[i + AROUND] - sum / (2 * AROUND + 1) as f32;
+        sum -= row[i];
+    }
+}
+
+/// Turns engine-rate sound into whitened rows, one each [`HOP`] samples.
+pub(crate) struct Sketcher {
+    spectra: Spectra,
+    logs: Rows,
+    groups: Rows,
+    pub(crate) rows: Rows,
+    first: u64,
+}
+
+impl Sketcher {
+    /// `first` is the frame to begin with, a multiple of the group length.
+    pub(crate) fn new(first: u64) -> Self {
+        debug_assert!(first.is_multiple_of(GROUP));
+        Self {
+            spectra: Spectra::new(WINDOW, LOW - AROUND, WIDE),
+            logs: Rows::new(WIDE, first),
+            groups: Rows::new(WIDE, first / GROUP),
+            rows: Rows::new(BINS, first),
+            first,
+        }
+    }
+
+    /// Next frame wanted, so `frame * HOP` is the first sample still needed.
+    pub(crate) fn next_frame(&self) -> u64 {
+        self.logs.end()
+    }
+
+    /// Takes the [`WINDOW`] samples of the next frame.
+    pub(crate) fn push(&mut self, x: &[f32]) {
+        let (mut re, mut im) = ([0.0f32; WIDE], [0.0f32; WIDE]);
+        self.spectra.frame(x, &mut re, &mut im);
+        wide(|| {
+            for (a, b) in re.iter_mut().zip(&im) {
+                *a = 0.5 * ln(*a * *a + b * b + FLOOR * FLOOR);
+            }
+        });
+        self.logs.push(&re);
+        if self.logs.end().is_multiple_of(GROUP) {
+            self.close_group();
+        }
+    }
+
+    fn close_group(&mut self) {
+        let group = self.groups.end();
+        let mut sum = [0.0f32; WIDE];
+        for t in group * GROUP..(group + 1) * GROUP {
+            sum.iter_mut().zip(self.logs.row(t)).for_each(|(s, v)| *s += v);
+        }
+        self.groups.push(&sum);
+        if group >= self.first / GROUP + GROUPS_AFTER {
+            self.whiten(group - GROUPS_AFTER);
+        }
+    }
+
+    fn whiten(&mut self, group: u64) {
+        let from = group.saturating_sub(GROUPS_BEFORE).max(self.first / GROUP);
+        let mut mean = [0.0f32; WIDE];
+        for g in from..=group + GROUPS_AFTER {
+            mean.iter_mut().zip(self.groups.row(g)).for_each(|(s, v)| *s += v);
+        }
+        let share = 1.0 / ((group + GROUPS_AFTER + 1 - from) * GROUP) as f32;
+        let (mut row, mut out) = ([0.0f32; WIDE], [0.0f32; BINS]);
+        for t in group * GROUP..(group + 1) * GROUP {
+            for (i, v) in self.logs.row(t).iter().enumerate() {
+                row[i] = v - mean[i] * share;
+            }
+            flatten_neighbours(&row, &mut out);
+            out.iter_mut().for_each(|v| *v = v.clamp(-LIMIT, LIMIT));
+            self.rows.push(&out);
+        }
+        self.logs.forget_before(group * GROUP);
+        self.groups.forget_before(group.saturating_sub(GROUPS_BEFORE));
+    }
+}
+
+/// One clip at one speed, as unit-energy rows.
+fn template(x: &[f32], speed: f64, warper: &Warper) -> Vec<f32> {
+    let mut y = warper.warp(x, speed);
+    y.truncate((LONGEST_S * RATE as f64) as usize);
+    if y.len() < WINDOW {
+        y.resize(WINDOW, 0.0);
+    }
+    let spectra = Spectra::new(WINDOW, LOW - AROUND, WIDE);
+    let frames = (y.len() - WINDOW) / HOP + 1;
+    let (mut re, mut im) = (vec![0.0; WIDE], vec![0.0; WIDE]);
+    let mut rows = vec![0.0f32; frames * WIDE];
+    for t in 0..frames {
+        spectra.frame(&y[t * HOP..t * HOP + WINDOW], &mut re, &mut im);
+        for i in 0..WIDE {
+            rows[t * WIDE + i] = (re[i] * re[i] + im[i] * im[i]).sqrt();
+        }
+    }
+    let floor = 0.06 * rows.iter().copied().fold(1e-9, f32::max);
+    rows.iter_mut().for_each(|v| *v = (*v + floor).ln());
+    for i in 0..WIDE {
+        let mean = (0..frames).map(|t| rows[t * WIDE + i]).sum::<f32>() / frames as f32;
+        (0..frames).for_each(|t| rows[t * WIDE + i] -= mean);
+    }
+    let mut out = vec![0.0f32; frames * BINS];
+    for t in 0..frames {
+        flatten_neighbours(&rows[t * WIDE..(t + 1) * WIDE], &mut out[t * BINS..(t + 1) * BINS]);
+    }
+    let norm = out.iter().map(|v| v * v).sum::<f32>().sqrt().max(1e-9);
+    out.iter_mut().for_each(|v| *v /= norm);
+    out
+}
+
+/// How a block of frames is cut: `size` is the FFT length, `step` the new scores each block yields.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct Cut {
+    pub(crate) size: usize,
+    pub(crate) step: usize,
+}
+
+/// All templates of all clips, ready for correlation.
+pub(crate) struct Bank {
+    cut: Cut,
+    /// Modulation frequencies kept, a multiple of 16.
+    kept: usize,
+    /// Per template: frames.
+    frames: Vec<usize>,
+    /// Per template: `BINS` rows of `kept` real parts, then the same of imaginary parts.
+    spectra: Vec<Vec<f32>>,
+    longest: usize,
+    long_blocks: bool,
+    words: usize,
+    forward: Arc<dyn RealToComplex<f32>>,
+    inverse: Arc<dyn ComplexToReal<f32>>,
+    /// Per word: median and spread of the score where the clip is not.
+    null: Vec<(f32, f32)>,
+}
+
+/// Scores of one word in one block: `step` best scores and the index of the best speed.
+pub(crate) struct Scores {
+    pub(crate) best: Vec<f32>,
+    pub(crate) speed: Vec<u8>,
+}
+
+/// A stretch of rows, transformed once for all words.
+pub(crate) struct Block {
+    pub(crate) at: u64,
+    pub(crate) need: usize,
+    /// Running sum of the rows' energy.
+    energy: Vec<f64>,
+    spectrum: Vec<f32>,
+}
+
+impl Bank {
+    pub(crate) fn new(clips: &[Vec<f32>], long_blocks: bool) -> Self {
+        let warper = Warper::new();
+        let rows: Vec<Vec<f32>> =
+            clips.iter().flat_map(|c| SPEEDS.iter().map(|s| template(c, *s, &warper)).collect::<Vec<_>>()).collect();
+        let frames: Vec<usize> = rows.iter().map(|r| r.len() / BINS).collect();
+        let longest = frames.iter().copied().max().unwrap_or(1);
+        let cut = if long_blocks { Cut { size: 512, step: 512 - longest + 1 } } else { Cut { size: 160, step: 8 } };
+        let kept = (cut.size / 2 + 1).div_ceil(16) * 16;
+        let mut planner = RealFftPlanner::<f32>::new();
+        let (forward, inverse) = (planner.plan_fft_forward(cut.size), planner.plan_fft_inverse(cut.size));
+        let spectra = rows.iter().zip(&frames).map(|(r, n)| transform(&*forward, r, *n, cut.size, kept)).collect();
+        let null = vec![(0.0, 1.0); clips.len()];
+        let words = clips.len();
+        let mut bank = Self { cut, kept, frames, spectra, longest, long_blocks, words, forward, inverse, null };
+        bank.calibrate(clips);
+        bank
+    }
+
+    pub(crate) fn cut(&self) -> Cut {
+        self.cut
+    }
+
+    /// Learns what each word scores on sound that is like the clips and is none of them: the clips backwards.
+    fn calibrate(&mut self, clips: &[Vec<f32>]) {
+        let mut sound: Vec<f32> = Vec::new();
+        let mut seed = 1u32;
+        while sound.len() < 24 * RATE && !clips.is_empty() {
+            for c in clips {
+                sound.extend(c.iter().rev());
+                for _ in 0..RATE / 5 {
+                    seed = seed.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+                    sound.push((seed >> 8) as f32 / 16_777_216.0 * 0.02 - 0.01);
+                }
+            }
+        }
+        let mut sketcher = Sketcher::new(0);
+        for t in 0..sound.len().saturating_sub(WINDOW) / HOP {
+            sketcher.push(&sound[t * HOP..t * HOP + WINDOW]);
+        }
+        let mut all = vec![Vec::new(); self.words];
+        for (w, scores) in all.iter_mut().enumerate() {
+            let mut at = 0;
+            while at + self.need(w) as u64 <= sketcher.rows.end() {
+                scores.extend(self.score(&self.block(&sketcher.rows, at, self.need(w)), w).best);
+                at += self.cut.step as u64 * if self.long_blocks { 1 } else { 8 };
+            }
+        }
+        for (w, mut v) in all.into_iter().enumerate() {
+            if v.is_empty() {
+                continue;
+            }
+            let median = middle(&mut v);
+            v.iter_mut().for_each(|x| *x = (*x - median).abs());
+            self.null[w] = (median, 1.4826 * middle(&mut v).max(1e-3));
+        }
+    }
+
+    /// Rows needed for the next scores of a word.
+    pub(crate) fn need(&self, word: usize) -> usize {
+        let frames = &self.frames[word * SPEEDS.len()..(word + 1) * SPEEDS.len()];
+        let longest = if self.long_blocks { self.longest } else { frames.iter().copied().max().unwrap_or(1) };
+        self.cut.step + longest - 1
+    }
+
+    /// The rows `at .. at + need` along the time axis's frequencies, for [`Bank::score`].
+    pub(crate) fn block(&self, rows: &Rows, at: u64, need: usize) -> Block {
+        let mut block = vec![0.0f32; need * BINS];
+        let mut energy = vec![0.0f64; need + 1];
+        for t in 0..need {
+            let row = rows.row(at + t as u64);
+            block[t * BINS..(t + 1) * BINS].copy_from_slice(row);
+            energy[t + 1] = energy[t] + f64::from(row.iter().map(|v| v * v).sum::<f32>());
+        }
+        Block { at, need, energy, spectrum: transform(&*self.forward, &block, need, self.cut.size, self.kept) }
+    }
+
+    /// Scores of a word for the frames `at .. at + step` of a block, in spreads above what is usual.
+    pub(crate) fn score(&self, block: &Block, word: usize) -> Scores {
+        let (n, kept, step) = (self.cut.size, self.kept, self.cut.step);
+        let mut scores = Scores { best: vec![f32::MIN; step], speed: vec![0; step] };
+        let mut spectrum = self.inverse.make_input_vec();
+        let mut lags = self.inverse.make_output_vec();
+        let mut sum = vec![0.0f32; 2 * kept];
+        let (median, spread) = self.null[word];
+        for speed in 0..SPEEDS.len() {
+            let i = word * SPEEDS.len() + speed;
+            correlate(&block.spectrum, &self.spectra[i], kept, &mut sum);
+            for (f, c) in spectrum.iter_mut().enumerate() {
+                c.re = sum[f];
+                c.im = sum[kept + f];
+            }
+            spectrum[0].im = 0.0;
+            spectrum[n / 2].im = 0.0;
+            if self.inverse.process(&mut spectrum, &mut lags).is_err() {
+                continue;
+            }
+            let m = self.frames[i];
+            for t in 0..step {
+                let mean = (block.energy[t + m] - block.energy[t]) as f32 / m as f32;
+                let z = (lags[t] / n as f32 / (mean / 60.0).sqrt().max(0.05) - median) / spread;
+                if z > scores.best[t] {
+                    scores.best[t] = z;
+                    scores.speed[t] = speed as u8;
+                }
+            }
+        }
+        scores
+    }
+}
+
+fn middle(v: &mut [f32]) -> f32 {
+    let at = v.len() / 2;
+    *v.select_nth_unstable_by(at, f32::total_cmp).1
+}
+
+/// FFT along time of every bin, conjugation left to the caller.
+fn transform(fft: &dyn RealToComplex<f32>, rows: &[f32], frames: usize, n: usize, kept: usize) -> Vec<f32> {
+    let mut out = vec![0.0f32; 2 * BINS * kept];
+    let mut input = fft.make_input_vec();
+    let mut spectrum = fft.make_output_vec();
+    for k in 0..BINS {
+        input.fill(0.0);
+        for t in 0..frames.min(n) {
+            input[t] = rows[t * BINS + k];
+        }
+        if fft.process(&mut input, &mut spectrum).is_err() {
+            continue;
+        }
+        for (f, c) in spectrum.iter().take(kept).enumerate() {
+            out[k * kept + f] = c.re;
+            out[(BINS + k) * kept + f] = c.im;
+        }
+    }
+    out
+}
+
+/// `sum[f] = Σ over bins of sound · conj(clip)`.
+fn correlate(sound: &[f32], clip: &[f32], kept: usize, sum: &mut [f32]) {
+    wide(
+        #[inline(always)]
+        || {
+            let (sr, si) = sound.split_at(BINS * kept);
+            let (cr, ci) = clip.split_at(BINS * kept);
+            let (zr, zi) = sum.split_at_mut(kept);
+            for f in (0..kept).step_by(16) {
+                let (mut ar, mut ai) = ([0.0f32; 16], [0.0f32; 16]);
+                for k in 0..BINS {
+                    let at = k * kept + f;
+                    let (a, b) = (&sr[at..at + 16], &si[at..at + 16]);
+                    let (c, d) = (&cr[at..at + 16], &ci[at..at + 16]);
+                    for i in 0..16 {
+                        ar[i] += a[i] * c[i] + b[i] * d[i];
+                        ai[i] += b[i] * c[i] - a[i] * d[i];
+                    }
+                }
+                zr[f..f + 16].copy_from_slice(&ar);
+                zi[f..f + 16].copy_from_slice(&ai);
+            }
+        },
+    );
+}
