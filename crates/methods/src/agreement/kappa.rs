@@ -137,25 +137,19 @@ impl RatingTable {
                 Weighting::Quadratic => 1.0 - apart * apart,
             }
         };
-        let (mut observed, mut expected) = (0.0, 0.0);
-        for a in 0..k {
-            for b in 0..k {
-                observed += weight(a, b) * share(a, b);
-                expected += weight(a, b) * rows[a] * columns[b];
-            }
-        }
+        // Every cell of the table, with the weight of its two categories.
+        let cells: Vec<(usize, usize, f64)> =
+            (0..k).flat_map(|a| (0..k).map(move |b| (a, b))).map(|(a, b)| (a, b, weight(a, b))).collect();
+        let observed: f64 = cells.iter().map(|(a, b, w)| w * share(*a, *b)).sum();
+        let expected: f64 = cells.iter().map(|(a, b, w)| w * rows[*a] * columns[*b]).sum();
         if 1.0 - expected < 1e-12 {
             return Err(AgreementError::OneCategory { n: self.n as usize });
         }
         let kappa = (observed - expected) / (1.0 - expected);
         let row_weight: Vec<f64> = (0..k).map(|a| (0..k).map(|b| columns[b] * weight(a, b)).sum()).collect();
         let column_weight: Vec<f64> = (0..k).map(|b| (0..k).map(|a| rows[a] * weight(a, b)).sum()).collect();
-        let mut spread = 0.0;
-        for a in 0..k {
-            for b in 0..k {
-                spread += share(a, b) * (weight(a, b) - (row_weight[a] + column_weight[b]) * (1.0 - kappa)).powi(2);
-            }
-        }
+        let pulled = |a: usize, b: usize| (row_weight[a] + column_weight[b]) * (1.0 - kappa);
+        let mut spread: f64 = cells.iter().map(|(a, b, w)| share(*a, *b) * (w - pulled(*a, *b)).powi(2)).sum();
         spread -= (kappa - expected * (1.0 - kappa)).powi(2);
         let variance = (spread / n).max(0.0) / (1.0 - expected).powi(2);
         let standard_error = if variance < 1e-24 { 0.0 } else { variance.sqrt() };

@@ -89,7 +89,7 @@ pub fn bradley_terry<R: AsRef<[f64]>>(wins: &[R], prior: Prior, level: Level) ->
     }
     let whole = |v: &[f64]| v.iter().map(|x| x.round() as u64).collect();
     (layout.offered, layout.chosen, layout.n) = (whole(&offered), whole(&chosen), total.round() as u64);
-    conclude(&design, &layout, items, level)
+    conclude(design, &layout, items, level)
 }
 
 /// Strengths from paired trials, with the terms `model` asks for. Without trials it gives back the prior.
@@ -192,7 +192,7 @@ pub fn fit_weighted_pairs(
         }
         design.end_stage();
     }
-    conclude(&design, &layout, parameters, model.level)
+    conclude(design, &layout, parameters, model.level)
 }
 
 impl Layout {

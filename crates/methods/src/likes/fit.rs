@@ -21,7 +21,7 @@ pub enum Prior {
 
 impl Prior {
     /// The prior used unless another is asked for; see the page on coverage for why.
-    pub const HOUSEHOLD: Self = Self::Weak { alpha: 0.1 };
+    pub const HOUSEHOLD: Self = Self::Weak { alpha: 0.05 };
 
     pub(super) fn alpha(self) -> Result<f64, LikesError> {
         match self {
@@ -83,7 +83,7 @@ pub struct Term {
 pub struct Preference {
     /// Estimated probability that the first is taken, if one of the two is.
     pub probability: f64,
-    /// Its interval (normal on the log-odds scale).
+    /// Its interval, made as those of the strengths.
     pub interval: Interval,
     /// Probability that the first is truly the stronger (normal approximation).
     pub stronger: f64,
@@ -109,6 +109,9 @@ pub struct ChoiceFit {
     /// Choices behind the fit.
     pub n: u64,
     covariance: Vec<f64>,
+    /// Kept for intervals of figures nobody has asked for yet.
+    design: Design,
+    top: Optimum,
 }
 
 /// Which parameters a model has beside the items.
@@ -133,7 +136,7 @@ pub(super) struct TermCounts {
 }
 
 pub(super) fn conclude(
-    design: &Design,
+    design: Design,
     layout: &Layout,
     parameters: usize,
     level: Level,
@@ -141,7 +144,7 @@ pub(super) fn conclude(
     let top = design.optimum().ok_or(LikesError::Unsettled)?;
     let items = layout.items;
     let profile = items <= PROFILE_UP_TO;
-    let figure = |contrast: &[f64]| summary(design, &top, contrast, profile, level);
+    let figure = |contrast: &[f64]| summary(&design, &top, contrast, profile, level);
     // A strength is the item's parameter less the mean of the items.
     let share = 1.0 / items as f64;
     let mut strengths = Vec::with_capacity(items);
@@ -174,6 +177,8 @@ pub(super) fn conclude(
         n: layout.n,
         covariance: centred_covariance(&top, items, parameters),
         strengths,
+        design,
+        top,
     })
 }
 
@@ -229,28 +234,23 @@ impl ChoiceFit {
         Ok(self.covariance[first * items + second])
     }
 
-    /// Mean and variance of the difference of two strengths.
-    pub(super) fn difference(&self, first: usize, second: usize) -> (f64, f64) {
-        let k = self.strengths.len();
-        let c = |a: usize, b: usize| self.covariance[a * k + b];
-        let variance = (c(first, first) + c(second, second) - 2.0 * c(first, second)).max(0.0);
-        (self.strengths[first].value - self.strengths[second].value, variance)
-    }
-
     /// How much `first` is preferred to `second`, sides being equal.
     ///
     /// # Errors
-    /// [`LikesError::UnknownItem`], or [`LikesError::Repeated`] for an item against itself.
+    /// [`LikesError::UnknownItem`], [`LikesError::Repeated`] for an item against itself, or [`LikesError::Unsettled`].
     pub fn preference(&self, first: usize, second: usize) -> Result<Preference, LikesError> {
         self.covariance(first, second)?;
         if first == second {
             return Err(LikesError::Repeated { item: first });
         }
-        let (mean, variance) = self.difference(first, second);
-        let half = self.level.z() * variance.sqrt();
-        let interval = Interval { low: logistic(mean - half), high: logistic(mean + half), level: self.level };
-        let stronger = if variance > 0.0 { normal_cdf(mean / variance.sqrt()) } else { 0.5 };
-        Ok(Preference { probability: logistic(mean), interval, stronger })
+        let mut contrast = vec![0.0; self.top.theta.len()];
+        contrast[first] = 1.0;
+        contrast[second] = -1.0;
+        let profile = self.interval_method == IntervalMethod::Profile;
+        let (value, error, odds) = summary(&self.design, &self.top, &contrast, profile, self.level)?;
+        let interval = Interval { low: logistic(odds.low), high: logistic(odds.high), level: self.level };
+        let stronger = if error > 0.0 { normal_cdf(value / error) } else { 0.5 };
+        Ok(Preference { probability: logistic(value), interval, stronger })
     }
 
     /// Factor of the covariance, for drawing strengths; the ridge stands for the direction in which they have none.

@@ -9,7 +9,7 @@
 use crate::stats::dense::Cholesky;
 
 /// One alternative: where its terms lie, and how often (or with what weight) it was taken.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 struct Alternative {
     first_term: usize,
     end_term: usize,
@@ -17,7 +17,7 @@ struct Alternative {
 }
 
 /// The choices as a design over `parameters` unknowns.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub(super) struct Design {
     parameters: usize,
     /// End of each stage in `alternatives`.
@@ -39,7 +39,7 @@ struct Point {
 }
 
 /// The optimum.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub(super) struct Optimum {
     pub(super) theta: Vec<f64>,
     pub(super) objective: f64,

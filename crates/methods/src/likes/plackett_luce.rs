@@ -120,7 +120,7 @@ pub fn fit_weighted_rankings(
             design.end_stage();
         }
     }
-    conclude(&design, &layout, parameters, model.level)
+    conclude(design, &layout, parameters, model.level)
 }
 
 fn turned(ranking: &Ranking) -> bool {

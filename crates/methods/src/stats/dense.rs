@@ -3,7 +3,7 @@
 //! Source: G. H. Golub & C. F. Van Loan, Matrix Computations, 4.2.
 
 /// Lower factor of a symmetric positive definite matrix, row by row.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Cholesky {
     size: usize,
     lower: Vec<f64>,

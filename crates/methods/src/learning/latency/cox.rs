@@ -141,7 +141,7 @@ pub fn cox_regression(waits: &[Wait], covariates: &[&[f64]], level: Level) -> Re
         if column.len() != n {
             return Err(StatsError::Unpaired { left: n, right: column.len() }.into());
         }
-        if let Some(bad) = column.iter().find(|x| !(x.abs() < 1e150)) {
+        if let Some(bad) = column.iter().find(|x| !x.is_finite() || x.abs() > 1e150) {
             return Err(StatsError::OutOfRange { what: "covariate", value: *bad }.into());
         }
         let mean = column.iter().sum::<f64>() / n as f64;
@@ -192,7 +192,7 @@ pub fn cox_regression(waits: &[Wait], covariates: &[&[f64]], level: Level) -> Re
     for (a, (_, sd)) in scales.iter().enumerate() {
         let scaled_error = covariance[a * k + a].sqrt();
         // With an infinite estimate the information melts away while the likelihood stops rising.
-        if !(scaled_error < 1e3) {
+        if !scaled_error.is_finite() || scaled_error > 1e3 {
             return Err(LatencyError::Separated);
         }
         let (coef, standard_error) = (beta[a] / sd, scaled_error / sd);
