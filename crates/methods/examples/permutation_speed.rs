@@ -1,0 +1,48 @@
+//! How long 10 000 rearrangements of 100 000 presses take, by the length of the sessions.
+//!
+//! `cargo run --release -p sayso-methods --example permutation_speed`
+#![allow(clippy::unwrap_used, clippy::expect_used)]
+
+use rand_xoshiro::Xoshiro256PlusPlus;
+use rand_xoshiro::rand_core::{Rng, SeedableRng};
+use sayso_methods::understanding::MonteCarlo;
+use sayso_methods::understanding::association::{PressIn, Unit, association};
+use std::time::Instant;
+
+fn main() {
+    let presses = 100_000;
+    println!("{presses} presses, 10 words, 4 outcomes (half of them the commonest), seed 1");
+    println!("session  unit     drawn  seconds  p overall");
+    for length in [20, 100, 1_000, 10_000, 100_000] {
+        for (name, unit) in [("press", Unit::Press), ("episode", Unit::Episode)] {
+            let mut rng = Xoshiro256PlusPlus::seed_from_u64(1);
+            let data: Vec<PressIn> = (0..presses)
+                .map(|k| {
+                    let word = (rng.next_u64() % 10) as usize;
+                    // A faint real association of word 0 keeps the test from stopping early.
+                    let outcome = [0, 0, 0, 0, 1, 1, 2, 3][(rng.next_u64() % 8) as usize];
+                    let outcome = if word == 0 && rng.next_u64() % 8 == 0 { 3 } else { outcome };
+                    PressIn { session: k / length, word, outcome }
+                })
+                .collect();
+            let start = Instant::now();
+            let draws = MonteCarlo { seed: 1, most: 10_000, enough: 10_000 };
+            let found = association(&data, unit, draws).expect("data are valid");
+            let seconds = start.elapsed().as_secs_f64();
+            println!("{length:7}  {name:7} {:6}  {seconds:7.2}  {:.4}", found.overall.drawn, found.overall.p);
+        }
+    }
+    println!("with early stopping, no association at all, sessions of 100:");
+    let mut rng = Xoshiro256PlusPlus::seed_from_u64(2);
+    let data: Vec<PressIn> = (0..presses)
+        .map(|k| PressIn {
+            session: k / 100,
+            word: (rng.next_u64() % 10) as usize,
+            outcome: (rng.next_u64() % 4) as usize,
+        })
+        .collect();
+    let start = Instant::now();
+    let found = association(&data, Unit::Press, MonteCarlo::seeded(1)).expect("data are valid");
+    let drawn = found.by_word.iter().map(|word| word.p.drawn).max().unwrap();
+    println!("drawn {drawn}, {:.3} s", start.elapsed().as_secs_f64());
+}

@@ -1,0 +1,429 @@
+//! Random rearrangement within sessions: which outcome goes with which press, margins of every session kept.
+//!
+//! Only the sum over sessions of the words-by-outcomes table is wanted, so presses are not shuffled one by one. A session
+//! is drawn in the cheaper of two exact ways: placing only its rarer outcomes (partial Fisher-Yates shuffle), or, when it
+//! is large, drawing its whole table cell by cell from the multivariate hypergeometric distribution (by inversion from
+//! the mode; cf. Patefield 1981, Appl Stat 30:91). Sessions of multi-press episodes move whole episodes.
+
+use rand_xoshiro::Xoshiro256PlusPlus;
+use rand_xoshiro::rand_core::Rng;
+use std::collections::BTreeMap;
+
+/// Most words (and most outcomes) that can be told apart: a byte each keeps the inner loop in the nearest cache.
+pub(super) const MOST_KINDS: usize = 256;
+
+/// Presses of one session as (word, outcome), both below [`MOST_KINDS`].
+pub(super) type Coded = [(u8, u8)];
+
+/// A session whose rarer outcomes are placed on random presses; the rest get the commonest one.
+#[derive(Clone)]
+struct Scatter {
+    words: Vec<u8>,
+    /// (outcome, how many), without the commonest.
+    rarer: Vec<(u8, u32)>,
+}
+
+/// The same for episodes of several presses, which stay together.
+#[derive(Clone)]
+struct Episodes {
+    /// Episodes in any order.
+    order: Vec<u32>,
+    rarer: Vec<(u8, u32)>,
+    /// Presses by word of each episode, flat, and where each episode begins in it (one more entry than episodes).
+    presses: Vec<(u8, u32)>,
+    begins: Vec<u32>,
+}
+
+/// A session drawn as a whole table from its margins.
+#[derive(Clone)]
+struct Table {
+    words: Vec<(u8, u64)>,
+    outcomes: Vec<(u8, u64)>,
+}
+
+/// Sessions that share their commonest outcome, so that it can be filled in once for all of them.
+#[derive(Clone, Default)]
+struct Group {
+    scatters: Vec<Scatter>,
+    episodes: Vec<Episodes>,
+    /// Presses by word over these sessions.
+    presses: Vec<i64>,
+}
+
+/// Draws the summed table again and again. A clone starts afresh from the same state.
+#[derive(Clone)]
+pub(super) struct Rearranger {
+    words: usize,
+    outcomes: usize,
+    groups: BTreeMap<u8, Group>,
+    tables: Vec<Table>,
+    log_factorial: Vec<f64>,
+    /// Scratch: counts by outcome and word of one group.
+    placed: Vec<[u32; MOST_KINDS]>,
+    sessions: usize,
+}
+
+/// Rough nanoseconds: one placed outcome; one cell of a table, and a step of its search.
+const PLACE: f64 = 1.7;
+const CELL: f64 = 45.0;
+const SEARCH: f64 = 7.0;
+
+impl Rearranger {
+    pub(super) fn new(words: usize, outcomes: usize) -> Self {
+        Self {
+            words,
+            outcomes,
+            groups: BTreeMap::new(),
+            tables: Vec::new(),
+            log_factorial: vec![0.0],
+            placed: vec![[0; MOST_KINDS]; outcomes],
+            sessions: 0,
+        }
+    }
+
+    /// Whether there is nothing to rearrange.
+    pub(super) fn is_empty(&self) -> bool {
+        self.sessions == 0
+    }
+
+    /// Rough work of one draw, in presses placed.
+    pub(super) fn work(&self) -> usize {
+        let placed = |rarer: &[(u8, u32)]| rarer.iter().map(|run| run.1 as usize).sum::<usize>();
+        let groups = self.groups.values().map(|group| {
+            group.scatters.iter().map(|s| placed(&s.rarer)).sum::<usize>()
+                + group.episodes.iter().map(|s| 2 * placed(&s.rarer)).sum::<usize>()
+        });
+        groups.sum::<usize>() + 40 * self.tables.iter().map(|t| t.words.len() * t.outcomes.len()).sum::<usize>()
+    }
+
+    /// Adds a session in which every press is rearranged, the cheaper way.
+    pub(super) fn add_presses(&mut self, presses: &Coded) {
+        let words = counted(presses.iter().map(|press| press.0));
+        let outcomes = counted(presses.iter().map(|press| press.1));
+        let common = commonest(&outcomes);
+        let n = presses.len() as f64;
+        let placed = n - common.1 as f64;
+        let cells = (words.len() as f64 - 1.0) * (outcomes.len() as f64 - 1.0);
+        let search = (n / (words.len() * outcomes.len()).max(1) as f64).sqrt();
+        self.sessions += 1;
+        // The 32-bit draw of the scatter is fine-grained enough for sessions up to this size.
+        if cells * (CELL + SEARCH * search) < PLACE * placed || presses.len() > 1 << 16 {
+            while self.log_factorial.len() <= presses.len() {
+                let k = self.log_factorial.len();
+                self.log_factorial.push(self.log_factorial[k - 1] + (k as f64).ln());
+            }
+            self.tables.push(Table { words, outcomes });
+        } else {
+            let scatter =
+                Scatter { words: presses.iter().map(|press| press.0).collect(), rarer: without(&outcomes, common.0) };
+            let word_kinds = self.words;
+            self.group(common.0, &words, word_kinds).scatters.push(scatter);
+        }
+    }
+
+    /// Adds a session in which whole episodes (same outcome throughout) trade outcomes.
+    pub(super) fn add_episodes(&mut self, episodes: &[&Coded]) {
+        let outcomes = counted(episodes.iter().map(|episode| episode[0].1));
+        let common = commonest(&outcomes);
+        let (mut presses, mut begins) = (Vec::new(), vec![0]);
+        for episode in episodes {
+            presses.extend(counted(episode.iter().map(|press| press.0)).into_iter().map(|(w, c)| (w, c as u32)));
+            begins.push(presses.len() as u32);
+        }
+        let words = counted(episodes.iter().flat_map(|episode| episode.iter().map(|press| press.0)));
+        let order = (0..episodes.len() as u32).collect();
+        self.sessions += 1;
+        let word_kinds = self.words;
+        let rarer = without(&outcomes, common.0);
+        self.group(common.0, &words, word_kinds).episodes.push(Episodes { order, rarer, presses, begins });
+    }
+
+    fn group(&mut self, common: u8, words: &[(u8, u64)], kinds: usize) -> &mut Group {
+        let group = self.groups.entry(common).or_default();
+        group.presses.resize(kinds, 0);
+        for (word, count) in words {
+            group.presses[usize::from(*word)] += *count as i64;
+        }
+        group
+    }
+
+    /// Draws one rearrangement of every session and writes the summed table, word by word.
+    pub(super) fn draw(&mut self, rng: &mut Xoshiro256PlusPlus, table: &mut [i64]) {
+        let columns = self.outcomes;
+        table.fill(0);
+        for (common, group) in &mut self.groups {
+            self.placed.iter_mut().for_each(|counts| counts.fill(0));
+            for session in &mut group.scatters {
+                session.place(rng, &mut self.placed);
+            }
+            for session in &mut group.episodes {
+                session.place(rng, &mut self.placed);
+            }
+            for word in 0..self.words {
+                let row = &mut table[word * columns..(word + 1) * columns];
+                let mut rest = group.presses[word];
+                for (slot, counts) in row.iter_mut().zip(&self.placed) {
+                    let count = i64::from(counts[word]);
+                    *slot += count;
+                    rest -= count;
+                }
+                row[usize::from(*common)] += rest;
+            }
+        }
+        for session in &self.tables {
+            draw_table(&session.words, &session.outcomes, columns, &self.log_factorial, rng, table);
+        }
+    }
+}
+
+impl Scatter {
+    #[inline]
+    fn place(&mut self, rng: &mut Xoshiro256PlusPlus, placed: &mut [[u32; MOST_KINDS]]) {
+        let mut words = &mut self.words[..];
+        for (outcome, count) in &self.rarer {
+            let counts = &mut placed[usize::from(*outcome)];
+            let mut left = *count;
+            // Two placements a random number. Each takes a random press to the front, counts it and leaves it behind.
+            while left >= 2 {
+                let random = rng.next_u64();
+                for half in [random as u32, (random >> 32) as u32] {
+                    let at = scaled(half, words.len());
+                    words.swap(0, at);
+                    let Some((word, rest)) = words.split_first_mut() else { return };
+                    counts[usize::from(*word)] += 1;
+                    words = rest;
+                }
+                left -= 2;
+            }
+            if left == 1 {
+                let at = scaled(rng.next_u64() as u32, words.len());
+                words.swap(0, at);
+                let Some((word, rest)) = words.split_first_mut() else { return };
+                counts[usize::from(*word)] += 1;
+                words = rest;
+            }
+        }
+    }
+}
+
+impl Episodes {
+    #[inline]
+    fn place(&mut self, rng: &mut Xoshiro256PlusPlus, placed: &mut [[u32; MOST_KINDS]]) {
+        let mut order = &mut self.order[..];
+        for (outcome, count) in &self.rarer {
+            let counts = &mut placed[usize::from(*outcome)];
+            for _ in 0..*count {
+                let at = below(rng, order.len() as u64) as usize;
+                order.swap(0, at);
+                let Some((episode, rest)) = order.split_first_mut() else { return };
+                let episode = *episode as usize;
+                for (word, presses) in &self.presses[self.begins[episode] as usize..self.begins[episode + 1] as usize] {
+                    counts[usize::from(*word)] += presses;
+                }
+                order = rest;
+            }
+        }
+    }
+}
+
+/// A number from 0 to `n - 1` for `n` up to 2^16, from 32 random bits; its bias is below n / 2^32.
+#[inline]
+fn scaled(random: u32, n: usize) -> usize {
+    ((u64::from(random) * n as u64) >> 32) as usize
+}
+
+fn counted(values: impl Iterator<Item = u8>) -> Vec<(u8, u64)> {
+    let mut counts = BTreeMap::new();
+    for value in values {
+        *counts.entry(value).or_insert(0u64) += 1;
+    }
+    counts.into_iter().collect()
+}
+
+fn commonest(outcomes: &[(u8, u64)]) -> (u8, u64) {
+    outcomes.iter().fold((0, 0), |best, &outcome| if outcome.1 > best.1 { outcome } else { best })
+}
+
+fn without(outcomes: &[(u8, u64)], common: u8) -> Vec<(u8, u32)> {
+    outcomes.iter().filter(|outcome| outcome.0 != common).map(|(outcome, count)| (*outcome, *count as u32)).collect()
+}
+
+/// A number from 0 to `n - 1`; the bias of the multiplication is at most n / 2^64.
+#[inline]
+pub(super) fn below(rng: &mut Xoshiro256PlusPlus, n: u64) -> u64 {
+    ((u128::from(rng.next_u64()) * u128::from(n)) >> 64) as u64
+}
+
+#[inline]
+pub(super) fn unit(rng: &mut Xoshiro256PlusPlus) -> f64 {
+    (rng.next_u64() >> 11) as f64 * (1.0 / (1u64 << 53) as f64)
+}
+
+fn draw_table(
+    words: &[(u8, u64)],
+    outcomes: &[(u8, u64)],
+    columns: usize,
+    log_factorial: &[f64],
+    rng: &mut Xoshiro256PlusPlus,
+    table: &mut [i64],
+) {
+    let Some(((last_outcome, last_count), others)) = outcomes.split_last() else { return };
+    let mut left: u64 = words.iter().map(|word| word.1).sum();
+    // Presses of each word not given an outcome yet.
+    let mut free = [0u64; MOST_KINDS];
+    let free = &mut free[..words.len()];
+    for (slot, word) in free.iter_mut().zip(words) {
+        *slot = word.1;
+    }
+    for (outcome, count) in others {
+        let (mut to_place, mut pool) = (*count, left);
+        for (slot, word) in free.iter_mut().zip(words) {
+            if to_place == 0 {
+                break;
+            }
+            let taken = hypergeometric(*slot, to_place, pool, log_factorial, rng);
+            table[usize::from(word.0) * columns + usize::from(*outcome)] += taken as i64;
+            pool -= *slot;
+            *slot -= taken;
+            to_place -= taken;
+        }
+        left -= count;
+    }
+    debug_assert_eq!(left, *last_count);
+    for (slot, word) in free.iter().zip(words) {
+        table[usize::from(word.0) * columns + usize::from(*last_outcome)] += *slot as i64;
+    }
+}
+
+/// How many of `drawn` balls, taken from `total` of which `marked` are marked, are marked.
+fn hypergeometric(marked: u64, drawn: u64, total: u64, log_factorial: &[f64], rng: &mut Xoshiro256PlusPlus) -> u64 {
+    let least = (marked + drawn).saturating_sub(total);
+    let most = marked.min(drawn);
+    if least == most {
+        return least;
+    }
+    let (m, k, n) = (marked as f64, drawn as f64, total as f64);
+    let mode = (((m + 1.0) * (k + 1.0) / (n + 2.0)) as u64).clamp(least, most);
+    let lf = |x: u64| log_factorial[x as usize];
+    let log_p = lf(marked) - lf(mode) - lf(marked - mode) + lf(total - marked)
+        - lf(drawn - mode)
+        - lf(total + mode - marked - drawn)
+        - lf(total)
+        + lf(drawn)
+        + lf(total - drawn);
+    // Inversion outwards from the mode, the likelier side first at each step.
+    let centre = log_p.exp();
+    let mut u = unit(rng) - centre;
+    if u < 0.0 {
+        return mode;
+    }
+    let rest = n - m - k;
+    let (mut up, mut down) = (mode, mode);
+    let (mut p_up, mut p_down) = (centre, centre);
+    loop {
+        let can_up = up < most;
+        let can_down = down > least;
+        if can_up {
+            let a = up as f64;
+            p_up *= (m - a) * (k - a) / ((a + 1.0) * (rest + a + 1.0));
+            up += 1;
+            u -= p_up;
+            if u < 0.0 {
+                return up;
+            }
+        }
+        if can_down {
+            let a = down as f64;
+            p_down *= a * (rest + a) / ((m - a + 1.0) * (k - a + 1.0));
+            down -= 1;
+            u -= p_down;
+            if u < 0.0 {
+                return down;
+            }
+        }
+        if !(can_up || can_down) {
+            // Rounding left a sliver of probability over.
+            return mode;
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used)]
+    use super::*;
+    use rand_xoshiro::rand_core::SeedableRng;
+
+    /// Every way of drawing has the margins' exact means and variances, and keeps the margins.
+    #[test]
+    fn ways_of_drawing_agree() {
+        let presses: Vec<(u8, u8)> = (0..90u8).map(|k| (k % 7 % 3, k % 11 % 4)).collect();
+        let words = counted(presses.iter().map(|p| p.0));
+        let outcomes = counted(presses.iter().map(|p| p.1));
+        let n = presses.len() as f64;
+        let mut scatter = Rearranger::new(3, 4);
+        let common = commonest(&outcomes).0;
+        scatter
+            .group(common, &words, 3)
+            .scatters
+            .push(Scatter { words: presses.iter().map(|p| p.0).collect(), rarer: without(&outcomes, common) });
+        let mut whole = Rearranger::new(3, 4);
+        whole.log_factorial = (0..=90).map(|k| (1..=k).map(|i| f64::from(i).ln()).sum()).collect();
+        whole.tables.push(Table { words: words.clone(), outcomes: outcomes.clone() });
+        let mut episodes = Rearranger::new(3, 4);
+        episodes.add_episodes(&presses.chunks(1).collect::<Vec<_>>());
+        for mut rearranger in [scatter, whole, episodes] {
+            let mut rng = Xoshiro256PlusPlus::seed_from_u64(5);
+            let mut table = vec![0i64; 12];
+            let (mut sum, mut squares) = (vec![0.0; 12], vec![0.0; 12]);
+            let draws = 40_000;
+            for _ in 0..draws {
+                rearranger.draw(&mut rng, &mut table);
+                for (word, count) in &words {
+                    let row: i64 = table[usize::from(*word) * 4..][..4].iter().sum();
+                    assert_eq!(row as u64, *count);
+                }
+                for (cell, value) in table.iter().enumerate() {
+                    sum[cell] += *value as f64;
+                    squares[cell] += (*value as f64).powi(2);
+                }
+            }
+            for (word, r) in &words {
+                for (outcome, c) in &outcomes {
+                    let cell = usize::from(*word) * 4 + usize::from(*outcome);
+                    let (r, c) = (*r as f64, *c as f64);
+                    let (mean, variance) = (r * c / n, r * c * (n - r) * (n - c) / (n * n * (n - 1.0)));
+                    let got = sum[cell] / f64::from(draws);
+                    assert!((got - mean).abs() < 4.5 * (variance / f64::from(draws)).sqrt(), "{cell}: {got} {mean}");
+                    let spread = squares[cell] / f64::from(draws) - got * got;
+                    assert!((spread / variance - 1.0).abs() < 0.05, "{cell}: {spread} {variance}");
+                }
+            }
+        }
+    }
+
+    /// The inversion draws the hypergeometric distribution itself: chi-square against exact probabilities.
+    #[test]
+    fn hypergeometric_draws_follow_the_distribution() {
+        let (marked, drawn, total) = (30u64, 25u64, 80u64);
+        let lf: Vec<f64> = (0..=80).map(|k| (1..=k).map(|i| f64::from(i).ln()).sum()).collect();
+        let choose = |n: u64, k: u64| (lf[n as usize] - lf[k as usize] - lf[(n - k) as usize]).exp();
+        let mut rng = Xoshiro256PlusPlus::seed_from_u64(11);
+        let draws = 100_000;
+        let mut seen = [0u32; 26];
+        for _ in 0..draws {
+            seen[hypergeometric(marked, drawn, total, &lf, &mut rng) as usize] += 1;
+        }
+        let mut chi2 = 0.0;
+        let mut cells = 0;
+        for a in 0..=25 {
+            let p = choose(30, a) * choose(50, 25 - a) / choose(80, 25);
+            let expected = p * f64::from(draws);
+            if expected > 5.0 {
+                chi2 += (f64::from(seen[a as usize]) - expected).powi(2) / expected;
+                cells += 1;
+            }
+        }
+        assert!(chi2 < 3.0 * f64::from(cells), "{chi2} over {cells} cells");
+    }
+}

@@ -1,0 +1,265 @@
+//! Tests of understanding against published examples, full enumeration and simulated truth.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use proptest::prelude::*;
+use rand_xoshiro::Xoshiro256PlusPlus;
+use rand_xoshiro::rand_core::{Rng, SeedableRng};
+use sayso_methods::stats::{Proportion, Tail, TwoByTwo};
+use sayso_methods::understanding::MonteCarlo;
+use sayso_methods::understanding::accidents::{Contact, accidents};
+use sayso_methods::understanding::association::{PressIn, Unit, association};
+use sayso_methods::understanding::exact::stratified_exact;
+use sayso_methods::understanding::ladder::{Conduct, LadderRule, ProbeEvidence, Rung, WordEvidence, climb};
+use sayso_methods::understanding::probe::{ProbeDesign, plan_probe};
+use sayso_methods::understanding::sequences::{SequenceRule, TimedPress, sequences};
+
+/// Penicillin in rabbits, five levels of dose (Mantel 1963; Agresti 2002, table 6.5). R's `mantelhaen.test(exact = TRUE)`
+/// prints p = 0.03994 (data and value from memory).
+#[test]
+fn rabbits() {
+    let doses = [[[0, 6], [0, 5]], [[3, 3], [0, 6]], [[6, 0], [2, 4]], [[5, 1], [6, 0]], [[2, 0], [5, 0]]];
+    let tables = doses.map(TwoByTwo);
+    let found = stratified_exact(&tables, Tail::TwoSided).unwrap();
+    assert!((found.p - 0.03994).abs() < 5e-6, "{}", found.p);
+    assert_eq!(found.informative, 3);
+}
+
+/// The sum of hypergeometric counts by walking through every combination of tables.
+fn by_enumeration(tables: &[[[u64; 2]; 2]]) -> f64 {
+    let choose = |n: u64, k: u64| -> f64 { (0..k).map(|i| (n - i) as f64 / (i + 1) as f64).product() };
+    let mut sums: Vec<(u64, f64)> = vec![(0, 1.0)];
+    for [[a, b], [c, d]] in tables {
+        let (row, column, total) = (a + b, a + c, a + b + c + d);
+        let mut next = Vec::new();
+        for (sum, p) in &sums {
+            for x in (row + column).saturating_sub(total)..=row.min(column) {
+                let one = choose(row, x) * choose(total - row, column - x) / choose(total, column);
+                next.push((sum + x, p * one));
+            }
+        }
+        sums = next;
+    }
+    let seen: u64 = tables.iter().map(|t| t[0][0]).sum();
+    sums.iter().filter(|(sum, _)| *sum >= seen).map(|(_, p)| p).sum()
+}
+
+proptest! {
+    #[test]
+    fn stratified_is_full_enumeration(
+        tables in prop::collection::vec(prop::array::uniform2(prop::array::uniform2(0u64..5)), 1..5)
+    ) {
+        let given: Vec<TwoByTwo> = tables.iter().map(|t| TwoByTwo(*t)).collect();
+        let found = stratified_exact(&given, Tail::Greater).unwrap();
+        prop_assert!((found.p - by_enumeration(&tables)).abs() < 1e-10);
+        prop_assert!(found.least_p <= found.p + 1e-12);
+    }
+}
+
+/// The permutation p of a single session with two words and two outcomes is Fisher's (two-sided by distance).
+#[test]
+fn association_matches_fisher() {
+    // 9 presses: word 0 with outcome 0 four of five times, word 1 once of four.
+    let cells = [(0, 0, 4), (0, 1, 1), (1, 0, 1), (1, 1, 3)];
+    let presses: Vec<PressIn> = cells
+        .iter()
+        .flat_map(|&(word, outcome, times)| (0..times).map(move |_| PressIn { session: 0, word, outcome }))
+        .collect();
+    let draws = MonteCarlo { seed: 3, most: 200_000, enough: u64::MAX };
+    let found = association(&presses, Unit::Press, draws).unwrap();
+    // Hypergeometric(5 of 9, 5): P(a) = C(5,a) C(4,5-a) / C(9,5); distances from 25/9 at least 4 - 25/9: a = 1, 4, 5.
+    let exact = (5.0 + 20.0 + 1.0) / 126.0;
+    assert!(found.overall.error.low <= exact && exact <= found.overall.error.high, "{:?} {exact}", found.overall);
+}
+
+/// Same seed, same answer; and it does not depend on how many threads the machine offers, because the blocks are seeded.
+#[test]
+fn the_seed_is_the_answer() {
+    let mut rng = Xoshiro256PlusPlus::seed_from_u64(8);
+    let presses: Vec<PressIn> = (0..20_000)
+        .map(|k| PressIn {
+            session: k / 40,
+            word: (rng.next_u64() % 6) as usize,
+            outcome: (rng.next_u64() % 3) as usize,
+        })
+        .collect();
+    let draws = MonteCarlo { seed: 5, most: 400, enough: 400 };
+    let first = association(&presses, Unit::Press, draws).unwrap();
+    assert_eq!(first, association(&presses, Unit::Press, draws).unwrap());
+    assert_ne!(first.overall, association(&presses, Unit::Press, MonteCarlo { seed: 6, ..draws }).unwrap().overall);
+}
+
+/// Runs of one button during long situations: rearranging presses one by one claims far too often, episodes do not.
+#[test]
+fn episodes_keep_habits_from_looking_like_meaning() {
+    let mut claims = [0, 0];
+    let households = 200;
+    for household in 0..households {
+        let mut rng = Xoshiro256PlusPlus::seed_from_u64(household);
+        let mut presses = Vec::new();
+        for session in 0..15 {
+            let mut word = (rng.next_u64() % 4) as usize;
+            let mut outcome = 0;
+            for k in 0..24 {
+                if k % 6 == 0 {
+                    outcome = (rng.next_u64() % 3) as usize;
+                }
+                if rng.next_u64() % 5 == 0 {
+                    word = (rng.next_u64() % 4) as usize;
+                }
+                presses.push(PressIn { session, word, outcome });
+            }
+        }
+        for (slot, unit) in claims.iter_mut().zip([Unit::Press, Unit::Episode]) {
+            let draws = MonteCarlo { seed: household, most: 199, enough: 20 };
+            *slot += u32::from(association(&presses, unit, draws).unwrap().overall.p <= 0.05);
+        }
+    }
+    // 200 households at 5 %: 10 expected, 20 or more has a chance of 0.2 %.
+    assert!(claims[1] < 20, "episodes: {} of {households}", claims[1]);
+    assert!(claims[0] > 40, "presses one by one: {} of {households} (the test must be able to fail)", claims[0]);
+}
+
+/// A line of buttons, each next to its neighbours.
+fn line(size: usize) -> Vec<Vec<u8>> {
+    (0..size).map(|a| (0..size).map(|b| a.abs_diff(b) as u8).collect()).collect()
+}
+
+fn walker(seed: u64, pairs: bool) -> Vec<TimedPress> {
+    let mut rng = Xoshiro256PlusPlus::seed_from_u64(seed);
+    let mut presses = Vec::new();
+    for session in 0..30 {
+        let mut at = (rng.next_u64() % 6) as usize;
+        let mut time = 0.0;
+        for _ in 0..12 {
+            time += 2.0;
+            presses.push(TimedPress { session, word: at, time });
+            // Half the time it stays or steps to a neighbour, else it jumps.
+            at = match rng.next_u64() % 6 {
+                0 => at,
+                1 => (at + 1).min(5),
+                2 => at.saturating_sub(1),
+                _ => (rng.next_u64() % 6) as usize,
+            };
+            if pairs && presses.last().unwrap().word == 0 && rng.next_u64() % 2 == 0 {
+                at = 4;
+            }
+        }
+    }
+    presses
+}
+
+#[test]
+fn steps_along_the_board_are_no_sentences_and_real_pairs_are_found() {
+    let draws = |seed| MonteCarlo { seed, most: 999, enough: 20 };
+    let mut claims = 0;
+    for seed in 0..60 {
+        let found = sequences(&walker(seed, false), &line(6), &SequenceRule::default(), draws(seed)).unwrap();
+        assert!(found.accepted > 0.1);
+        claims += u32::from(found.pairs.iter().any(|pair| pair.adjusted_p <= 0.05));
+    }
+    // 60 at 5 %: 3 expected, 9 or more has a chance of 0.3 %.
+    assert!(claims < 9, "{claims} of 60 walkers");
+    let found = sequences(&walker(1, true), &line(6), &SequenceRule::default(), draws(1)).unwrap();
+    assert_eq!((found.pairs[0].first, found.pairs[0].second), (0, 4));
+    assert!(found.pairs[0].adjusted_p <= 0.05 && !found.pairs[0].neighbours);
+}
+
+/// Known share of slips: the interval should hold it about as often as it says.
+#[test]
+fn slips_are_counted_about_right() {
+    let neighbours: Vec<Vec<usize>> = (0..6usize).map(|a| (0..6).filter(|b| a.abs_diff(*b) == 1).collect()).collect();
+    let truth = 0.3;
+    let mut held = 0;
+    for seed in 0..100 {
+        let mut rng = Xoshiro256PlusPlus::seed_from_u64(seed);
+        let mut contacts = Vec::new();
+        let mut time = 0.0;
+        for _ in 0..300 {
+            let place = (rng.next_u64() % 6) as usize;
+            time += 30.0;
+            contacts.push(Contact { session: 0, time, place, sounded: true });
+            // Every press is followed at once by another: a slip or one meant.
+            let next = if (rng.next_u64() % 1000) as f64 / 1000.0 < truth {
+                neighbours[place][(rng.next_u64() % neighbours[place].len() as u64) as usize]
+            } else {
+                (rng.next_u64() % 6) as usize
+            };
+            contacts.push(Contact { session: 0, time: time + 0.5, place: next, sounded: true });
+        }
+        let found = accidents(&contacts, &neighbours, 1.5).unwrap();
+        // Meant presses that hit the same place are left out, so among those judged slips are a little more common.
+        let truth = truth / (truth + 0.7 * 5.0 / 6.0);
+        held += u32::from(found.after_press.unwrap().interval.contains(truth));
+    }
+    assert!((88..=100).contains(&held), "{held} of 100");
+}
+
+#[test]
+fn blind_probe_reaches_the_top_only_when_finished_and_blind() {
+    let conduct = Conduct { random_order: true, random_places: true, presenter_blind: true, scorer_blind: true };
+    let probe = |right, carried_out, conduct| ProbeEvidence {
+        seen: Proportion::new(right, 20).unwrap(),
+        chance: 0.5,
+        planned: 20,
+        carried_out,
+        conduct,
+    };
+    let rung = |probe| {
+        let word = WordEvidence { probes: vec![probe], ..Default::default() };
+        climb(&[word], &LadderRule::default()).unwrap()[0].rung
+    };
+    assert_eq!(rung(probe(19, 20, conduct)), Rung::StandsUpToBlindCheck);
+    assert_eq!(rung(probe(19, 19, conduct)), Rung::NothingYet);
+    assert_eq!(rung(probe(19, 20, Conduct { presenter_blind: false, ..conduct })), Rung::PassesOpenProbe);
+    assert_eq!(rung(probe(19, 20, Conduct { random_places: false, ..conduct })), Rung::NothingYet);
+    // 15 of 20: p = 0.021, a probe passed, but not at the top's 1 %.
+    assert_eq!(rung(probe(15, 20, conduct)), Rung::PassesOpenProbe);
+    assert_eq!(rung(probe(11, 20, conduct)), Rung::FitsChance);
+}
+
+#[test]
+fn no_wording_denies_understanding() {
+    for rung in [
+        Rung::NothingYet,
+        Rung::FitsChance,
+        Rung::DiffersByWord,
+        Rung::HoldsAgainstHabit,
+        Rung::PassesOpenProbe,
+        Rung::StandsUpToBlindCheck,
+    ] {
+        let verdict = sayso_methods::understanding::ladder::Verdict { word: 0, rung, n: 31, adjusted_p: None };
+        let words = verdict.words();
+        assert!(words.contains("(n = 31)"));
+        for denial in ["not understand", "doesn't", "does not", "fail", "only chance"] {
+            assert!(!words.contains(denial), "{words}");
+        }
+    }
+}
+
+proptest! {
+    #[test]
+    fn plans_are_balanced(words in 2usize..7, choices in 2usize..4, seed in 0u64..50) {
+        prop_assume!(choices <= words);
+        let design = ProbeDesign { choices, ..ProbeDesign::of((0..words).collect()) };
+        let plan = plan_probe(&design, seed).unwrap();
+        let trials: Vec<_> = plan.sittings.iter().flatten().collect();
+        for word in 0..words {
+            let own: Vec<_> = trials.iter().filter(|t| t.word == word).collect();
+            prop_assert_eq!(own.len() as u64, plan.per_word);
+            let at = |place| own.iter().filter(|t| t.right_place == place).count();
+            let counts: Vec<usize> = (0..choices).map(at).collect();
+            prop_assert!(counts.iter().max().unwrap() - counts.iter().min().unwrap() <= 1);
+        }
+        for four in trials.windows(4) {
+            prop_assert!(four.iter().any(|t| t.word != four[0].word));
+            prop_assert!(four.iter().any(|t| t.right_place != four[0].right_place));
+        }
+        for trial in &trials {
+            let mut laid = trial.laid_out.clone();
+            laid.sort_unstable();
+            laid.dedup();
+            prop_assert_eq!(laid.len(), choices);
+        }
+        prop_assert_eq!(plan, plan_probe(&design, seed).unwrap());
+    }
+}
