@@ -3,10 +3,13 @@
 pub mod board;
 pub mod days;
 pub mod evidence;
+pub mod likes;
 pub mod people;
+pub mod sheets;
 pub mod start;
 pub mod today;
 pub mod who;
+pub mod words;
 
 use crate::Error;
 use crate::layout::Tab;
@@ -18,10 +21,12 @@ use axum::routing::get;
 
 /// All pages.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/", get(front)).merge(board::router()).merge(start::router()).merge(people::router()).merge(who::router())
+    Router::new().route("/", get(front)).merge(board::router()).merge(start::router()).merge(people::router()).merge(likes::router()).merge(who::router())
         .merge(today::router())
         .merge(evidence::router())
         .merge(days::router())
+        .merge(words::router())
+        .merge(sheets::router())
 }
 
 /// The start: today's page of the first animal, or where one is added.

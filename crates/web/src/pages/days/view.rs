@@ -1,0 +1,166 @@
+//! Markup of Days.
+
+use crate::chart::{Axis, Bar, Lines, Series, bars, lines, nice_axis};
+use crate::page::LearnerPage;
+use maud::{Markup, html};
+use sayso_advisor::Estimate;
+use sayso_advisor::days::{DayRow, Days, Week};
+
+/// The page below its heading.
+pub fn page(page: &LearnerPage, days: &Days, length: u16, lengths: &[u16]) -> Markup {
+    html! {
+        div.row role="group" aria-label="How many days" {
+            @for l in lengths {
+                a.button href=(format!("?days={l}")) aria-current=[(*l == length).then_some("true")] { (l) " days" }
+            }
+        }
+        (hours(days))
+        (exposures(&days.days))
+        (presses(&days.days))
+        (joining(&days.weeks))
+        (delay(&days.weeks))
+        h2 { "Answers to its own presses" }
+        (answers(days))
+        h2 { "Day by day" }
+        (table(page, &days.days))
+        p.quiet { "Days and hours are those of " (page.zone.name()) ". " a href=(format!("/l/{}/log", page.id)) { "All events" } "." }
+    }
+}
+
+fn hours(days: &Days) -> Markup {
+    let all: Vec<Bar> = days
+        .hours
+        .iter()
+        .map(|h| Bar {
+            tick: if h.hour % 6 == 0 { h.hour.to_string() } else { String::new() },
+            name: format!("{}:00", h.hour),
+            value: h.per_day.value.unwrap_or(0.0),
+            interval: h.per_day.low.zip(h.per_day.high),
+            n: Some(h.presses),
+        })
+        .collect();
+    let n: usize = days.hours.iter().map(|h| h.presses).sum();
+    let busiest = days.hours.iter().max_by_key(|h| h.presses).filter(|h| h.presses > 0);
+    let told = busiest.map_or_else(
+        || "No own presses in this time (n = 0).".to_owned(),
+        |h| format!("It pressed most between {} and {} o'clock: {}; {n} own presses in all.", h.hour, h.hour + 1, h.per_day),
+    );
+    html! {
+        (bars("Own presses by hour", &told, "hour of the day", "presses a day", &all))
+        p { (told) }
+    }
+}
+
+#[allow(clippy::cast_precision_loss)]
+fn count_bars(rows: &[DayRow], value: impl Fn(&DayRow) -> usize) -> Vec<Bar> {
+    // Name about six days; more would touch on a phone.
+    let step = rows.len().div_ceil(6).max(1);
+    rows.iter()
+        .enumerate()
+        .map(|(i, r)| Bar {
+            tick: if i % step == 0 { r.day.to_string()[5..].to_owned() } else { String::new() },
+            name: r.day.to_string(),
+            value: value(r) as f64,
+            interval: None,
+            n: None,
+        })
+        .collect()
+}
+
+fn exposures(rows: &[DayRow]) -> Markup {
+    let total: usize = rows.iter().map(DayRow::all_showings).sum();
+    let without = rows.iter().filter(|r| r.all_showings() == 0).count();
+    let told = format!("{total} showings in {} days; {without} days without any.", rows.len());
+    html! { (bars("Showings", &told, "day", "showings", &count_bars(rows, DayRow::all_showings))) p { (told) } }
+}
+
+fn presses(rows: &[DayRow]) -> Markup {
+    let total: usize = rows.iter().map(DayRow::all_presses).sum();
+    let told = format!("{total} own presses in {} days.", rows.len());
+    html! { (bars("Own presses", &told, "day", "presses", &count_bars(rows, DayRow::all_presses))) p { (told) } }
+}
+
+#[allow(clippy::cast_precision_loss)]
+fn weekly(weeks: &[Week], value: impl Fn(&Week) -> Estimate) -> Vec<(f64, f64, Option<(f64, f64)>)> {
+    let last = weeks.len() as f64;
+    weeks
+        .iter()
+        .enumerate()
+        .filter_map(|(i, w)| {
+            let e = value(w);
+            Some((i as f64 + 1.0 - last, e.value?, e.low.zip(e.high)))
+        })
+        .collect()
+}
+
+#[allow(clippy::cast_precision_loss)]
+fn joining(weeks: &[Week]) -> Markup {
+    let told = weeks.last().map_or_else(String::new, |w| format!("Sessions joined in the last seven days: {}.", w.joining));
+    html! {
+        (lines(&Lines {
+            title: "Sessions joined".into(),
+            told: told.clone(),
+            x: nice_axis("weeks before now", 1.0 - weeks.len() as f64, 0.5),
+            y: Axis::share("joined"),
+            series: vec![Series { name: "joined".into(), points: weekly(weeks, |w| w.joining), steps: false, dots: true }],
+            level: None,
+            band: "95 % interval".into(),
+        }))
+        p { (told) }
+    }
+}
+
+#[allow(clippy::cast_precision_loss)]
+fn delay(weeks: &[Week]) -> Markup {
+    let points = weekly(weeks, |w| w.delay);
+    let top = points.iter().map(|p| p.2.map_or(p.1, |b| b.1)).fold(1.0, f64::max);
+    let told = weeks.last().map_or_else(String::new, |w| format!("Press to delivery, middle value of the last seven days: {}.", w.delay));
+    html! {
+        (lines(&Lines {
+            title: "From press to delivery".into(),
+            told: told.clone(),
+            x: nice_axis("weeks before now", 1.0 - weeks.len() as f64, 0.5),
+            y: nice_axis("seconds", 0.0, top),
+            series: vec![Series { name: "delay".into(), points, steps: false, dots: true }],
+            level: None,
+            band: "95 % interval".into(),
+        }))
+        p { (told) }
+    }
+}
+
+fn answers(days: &Days) -> Markup {
+    let a = days.answers;
+    let n = a.given + a.partly + a.declined + a.alternative + a.missed;
+    html! {
+        dl.facts {
+            dt { "Given" } dd { (Estimate::share(a.given, n)) }
+            dt { "Partly" } dd { (Estimate::share(a.partly, n)) }
+            dt { "Not now" } dd { (Estimate::share(a.declined, n)) }
+            dt { "Another thing offered" } dd { (Estimate::share(a.alternative, n)) }
+            dt { "Missed, or no answer recorded" } dd { (Estimate::share(a.missed, n)) }
+        }
+    }
+}
+
+fn table(page: &LearnerPage, rows: &[DayRow]) -> Markup {
+    let words = page.story.words();
+    let name = |id| words.get(id).map_or("(no card)", |w| w.says.as_str());
+    html! {
+        div.scroll tabindex="0" role="region" aria-label="Day by day" {
+            table {
+                thead { tr { th scope="col" { "Day" } th.num scope="col" { "Joined" } th scope="col" { "Shown" } th scope="col" { "Pressed by itself" } } }
+                tbody {
+                    @for r in rows.iter().rev().filter(|r| r.sessions + r.all_showings() + r.all_presses() > 0) {
+                        tr {
+                            th scope="row" { (r.day) }
+                            td.num { (r.joined) " of " (r.sessions) }
+                            td { @for (w, n) in &r.showings { span.pair { (name(w)) " " (n) } " " } }
+                            td { @for (w, n) in &r.presses { span.pair { (name(w)) " " (n) } " " } }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}

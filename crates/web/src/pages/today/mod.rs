@@ -1,0 +1,24 @@
+//! Today: what to do now and why.
+
+pub mod view;
+
+use crate::error::Error;
+use crate::layout::{Tab, layout};
+use crate::page::LearnerPage;
+use crate::state::AppState;
+use axum::Router;
+use axum::routing::get;
+use maud::Markup;
+use sayso_advisor::today::today;
+
+/// Routes of the page.
+pub fn router() -> Router<AppState> {
+    Router::new().route("/l/{learner}/today", get(show))
+}
+
+async fn show(page: LearnerPage) -> Result<Markup, Error> {
+    let today = today(&page.story, page.id, page.now)
+        .ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?;
+    let title = format!("Today with {}", page.card.name);
+    Ok(layout(&page, Tab::Today, &title, view::page(&page, &today)))
+}
