@@ -3,8 +3,10 @@
 //! The set of events is the truth; everything else here can be built anew from it. Knows nothing of estimates,
 //! advice or pages, and never reads the clock.
 
+mod backup;
 mod clips;
 mod error;
+mod exchange;
 mod log;
 mod open;
 mod projection;
@@ -12,8 +14,12 @@ mod store;
 mod stories;
 mod writer;
 
+pub use backup::{BackedUp, Restored};
 pub use clips::{ClipHash, MOST_CLIP_BYTES};
 pub use error::StoreError;
+pub use exchange::{
+    Format, ImportOptions, Imported, MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem,
+};
 pub use log::{Logged, Revision};
 pub use projection::{Difference, Rebuilt};
 pub use store::Store;

@@ -2,7 +2,7 @@
 
 use crate::error::StoreError;
 use sqlx::migrate::{MigrateError, Migrator};
-use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode, SqliteSynchronous};
+use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode, SqlitePoolOptions, SqliteSynchronous};
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
@@ -11,7 +11,7 @@ use std::time::Duration;
 static MIGRATIONS: Migrator = sqlx::migrate!("./migrations");
 
 /// "Say1", as the first migration sets it.
-const APPLICATION_ID: i64 = 1_398_896_945;
+pub(crate) const APPLICATION_ID: i64 = 1_398_896_945;
 
 /// How long to wait for another process that is writing.
 const PATIENCE: Duration = Duration::from_secs(20);
@@ -27,6 +27,7 @@ pub(crate) fn options(path: &Path) -> SqliteConnectOptions {
         .filename(path)
         .create_if_missing(false)
         .busy_timeout(PATIENCE)
+        .page_size(PAGE_BYTES)
         .foreign_keys(true)
         .journal_mode(SqliteJournalMode::Wal)
         // An acknowledged event survives a power cut.
@@ -34,6 +35,14 @@ pub(crate) fn options(path: &Path) -> SqliteConnectOptions {
         // So that a REPLACE wakes the triggers that refuse it.
         .pragma("recursive_triggers", "ON")
         .pragma("temp_store", "MEMORY")
+}
+
+/// Bytes in a page of the database; SQLite's own default.
+const PAGE_BYTES: u32 = 4_096;
+
+/// Pages in so many bytes, at most what SQLite can number.
+pub(crate) fn pages(bytes: u64) -> u64 {
+    (bytes / u64::from(PAGE_BYTES)).clamp(1, 4_294_967_294)
 }
 
 /// Creates the folder and the file where missing, checks the file, and brings its schema up to date.
@@ -82,12 +91,18 @@ pub(crate) async fn whole(db: &mut SqliteConnection, path: &Path) -> Result<(), 
     if found == "ok" { Ok(()) } else { Err(StoreError::Corrupt { path: path.to_owned(), what: found }) }
 }
 
+/// The newest schema this version knows.
+pub(crate) fn newest_schema() -> i64 {
+    MIGRATIONS.iter().map(|m| m.version).max().unwrap_or(0)
+}
+
 async fn migrate(path: &Path) -> Result<(), StoreError> {
     let sql = StoreError::sql(path);
-    let mut db = options(path).connect().await.map_err(&sql)?;
-    let known = MIGRATIONS.iter().map(|m| m.version).max().unwrap_or(0);
-    let done = MIGRATIONS.run(&mut db).await;
-    db.close().await.map_err(&sql)?;
+    // A pool of one: through a plain connection, the future could not be sent between threads.
+    let pool = SqlitePoolOptions::new().max_connections(1).connect_with(options(path)).await.map_err(&sql)?;
+    let known = newest_schema();
+    let done = MIGRATIONS.run(&pool).await;
+    pool.close().await;
     done.map_err(|error| match error {
         MigrateError::VersionMissing(found) => StoreError::Newer { path: path.to_owned(), found, known },
         MigrateError::VersionMismatch(n) => StoreError::Corrupt {

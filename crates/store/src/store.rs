@@ -45,17 +45,28 @@ impl Store {
     /// [`StoreError::Newer`], [`StoreError::NotADatabase`], [`StoreError::NotOurs`], [`StoreError::Corrupt`],
     /// [`StoreError::Unwritable`], each naming the file and what to do.
     pub async fn open(dir: &Path) -> Result<Self, StoreError> {
+        Self::open_up_to(dir, u64::MAX).await
+    }
+
+    /// Opens like [`Store::open`], with a bound on the size of the database file in bytes. A file that would outgrow
+    /// it answers [`StoreError::Full`], as a full disk does. For a machine whose disk must keep room for other things.
+    ///
+    /// # Errors
+    /// As [`Store::open`].
+    pub async fn open_up_to(dir: &Path, most_bytes: u64) -> Result<Self, StoreError> {
         open::prepare(dir).await?;
         let path = open::database_in(dir);
-        let sql = StoreError::sql(&path);
-        let writing = open::options(&path).connect().await.map_err(&sql)?;
-        let readers = SqlitePoolOptions::new()
-            .max_connections(READERS)
-            .connect_with(open::options(&path).pragma("query_only", "ON"))
-            .await
-            .map_err(&sql)?;
+        let (writing, readers) = {
+            let sql = StoreError::sql(&path);
+            let bound = open::options(&path).pragma("max_page_count", open::pages(most_bytes).to_string());
+            let writing = bound.connect().await.map_err(&sql)?;
+            let reading = open::options(&path).pragma("query_only", "ON");
+            let readers =
+                SqlitePoolOptions::new().max_connections(READERS).connect_with(reading).await.map_err(&sql)?;
+            (writing, readers)
+        };
         let orders = writer::start(writing, path.clone());
-        let inner = Inner { dir: dir.to_owned(), path: path.clone(), readers, orders, stories: Stories::default() };
+        let inner = Inner { dir: dir.to_owned(), path, readers, orders, stories: Stories::default() };
         Ok(Self { inner: Arc::new(inner) })
     }
 

@@ -1,0 +1,105 @@
+//! Cells of a spreadsheet: what column holds which field, and how a value is written in a cell.
+
+use super::fields::{Leaf, Shape};
+use serde_json::{Number, Value};
+
+/// Columns of the event itself, in the order they are written. A field of the body that has one of these names is
+/// written with its kind before it (`reward_card` and the like): `learner_card.learner`, `correction.happened_at`.
+pub(super) const ENVELOPE: [&str; 9] =
+    ["id", "happened_at", "zone", "learner", "teacher", "kind", "source", "recorded_at", "household"];
+
+/// The column of a path within an event, such as `body.result.outcome`.
+pub(super) fn column(kind: &str, path: &str) -> String {
+    match path.strip_prefix("body.") {
+        None => path.to_owned(),
+        Some("kind") => "kind".to_owned(),
+        Some(below) if ENVELOPE.contains(&below) => format!("{kind}.{below}"),
+        Some(below) => below.to_owned(),
+    }
+}
+
+/// Signs that make a spreadsheet take a cell for a formula, also in their full-width forms.
+const FORMULA: [char; 10] = ['=', '+', '-', '@', '\t', '\r', '＝', '＋', '－', '＠'];
+
+/// Puts an apostrophe before a text that a spreadsheet would run as a formula. A text that already looks guarded
+/// gets one more, so that [`unguard`] always gives back exactly what was there.
+pub(super) fn guard(text: &str) -> String {
+    if text.trim_start_matches('\'').starts_with(FORMULA) { format!("'{text}") } else { text.to_owned() }
+}
+
+/// Takes off one apostrophe that [`guard`] put there.
+pub(super) fn unguard(text: &str) -> &str {
+    match text.strip_prefix('\'') {
+        Some(rest) if rest.trim_start_matches('\'').starts_with(FORMULA) => rest,
+        _ => text,
+    }
+}
+
+/// A value as a cell.
+pub(super) fn write(value: &Value) -> String {
+    match value {
+        Value::String(text) => guard(text),
+        // Numbers need no guard: a minus sign before digits is no formula.
+        other => other.to_string(),
+    }
+}
+
+/// A cell as a value of the type its column has, or what should stand there instead.
+pub(super) fn read(shape: &Shape, cell: &str) -> Result<Value, String> {
+    match shape {
+        Shape::Leaf(Leaf::Number(_)) => match number(cell) {
+            Some(number) => Ok(Value::Number(number)),
+            None if cell.contains(',') => Err("a number with a point, such as 1.5".to_owned()),
+            None => Err("a number such as 1.5".to_owned()),
+        },
+        Shape::Leaf(Leaf::Whole { low, high }) => {
+            cell.parse::<i64>().map(Value::from).map_err(|_| format!("a whole number from {low} to {high}"))
+        }
+        Shape::Leaf(Leaf::Flag) => match cell.to_lowercase().as_str() {
+            "true" | "yes" | "1" => Ok(Value::Bool(true)),
+            "false" | "no" | "0" => Ok(Value::Bool(false)),
+            _ => Err("true or false".to_owned()),
+        },
+        Shape::Leaf(_) => Ok(Value::String(unguard(cell).to_owned())),
+        Shape::List(_) if cell.starts_with('[') => {
+            serde_json::from_str(cell).map_err(|e| format!("a JSON list such as [\"walk\",\"food\"] ({e})"))
+        }
+        Shape::List(_) => Ok(unguard(cell).split('|').map(|part| Value::String(part.trim().to_owned())).collect()),
+        Shape::Object(fields) => Err(format!("nothing: use columns for its parts, such as {}", first(fields.keys()))),
+        Shape::Choice { tag, .. } => Err(format!("nothing: use columns for its parts, such as {tag}")),
+        Shape::Body => Err("nothing: use columns that begin with \"body.\"".to_owned()),
+    }
+}
+
+fn number(cell: &str) -> Option<Number> {
+    // A whole number stays one, so that a message shows it as it was written.
+    cell.parse::<i64>().map(Number::from).ok().or_else(|| cell.parse().ok().and_then(Number::from_f64))
+}
+
+fn first<'a>(mut names: impl Iterator<Item = &'a String>) -> &'a str {
+    names.next().map_or("", String::as_str)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    #[test]
+    fn formulas_are_guarded() {
+        for text in ["=1+1", "+49", "-", "@x", "'=1", "''=1", "＝1"] {
+            assert!(guard(text).starts_with('\''), "{text}");
+        }
+        assert_eq!(guard("'tis"), "'tis");
+        assert_eq!(guard("walk"), "walk");
+    }
+
+    proptest! {
+        #[test]
+        fn a_guard_comes_off_exactly(text in "['=+@\t a-]{0,6}|.{0,8}") {
+            let guarded = guard(&text);
+            prop_assert_eq!(unguard(&guarded), text.as_str());
+            prop_assert!(!guarded.starts_with(FORMULA));
+        }
+    }
+}

@@ -1,0 +1,56 @@
+//! Ids for what a file leaves without one. They follow from the content alone, so that the same file, read twice or
+//! on two devices, means the same events. UUID version 8 (RFC 9562): our own layout.
+
+use sayso_model::{Event, HouseholdId};
+use sha2::{Digest, Sha256};
+use std::collections::HashMap;
+use uuid::Uuid;
+
+/// Counts equal rows of a file: the first, second, third of the same content are different events.
+#[derive(Default)]
+pub(super) struct Occurrences(HashMap<[u8; 32], u32>);
+
+impl Occurrences {
+    /// The id of an event that came without one. Begins with the time it happened, like version 7, so that ids
+    /// keep sorting by time.
+    ///
+    /// Zone, source and time of recording do not count: they are filled in by the reader where a file lacks them.
+    pub(super) fn id(&mut self, event: &Event) -> Result<Uuid, serde_json::Error> {
+        let mut hash = Sha256::new();
+        hash.update(b"sayso event 1");
+        hash.update(serde_json::to_vec(&(
+            event.household,
+            event.learner,
+            event.teacher,
+            event.happened_at,
+            &event.body,
+        ))?);
+        let content: [u8; 32] = hash.finalize().into();
+        let count = self.0.entry(content).or_default();
+        let mut hash = Sha256::new();
+        hash.update(content);
+        hash.update(count.to_be_bytes());
+        *count += 1;
+        let mut bytes = first_16(&hash.finalize().into());
+        let millis = u64::try_from(event.happened_at.millis()).unwrap_or(0).to_be_bytes();
+        bytes[..6].copy_from_slice(&millis[2..]);
+        Ok(Uuid::new_v8(bytes))
+    }
+}
+
+/// The id of something that a file calls only by a label, such as a session "Sunday 1" or a new word "walk".
+pub(super) fn labelled(household: HouseholdId, type_name: &str, label: &str) -> Uuid {
+    let mut hash = Sha256::new();
+    hash.update(b"sayso label 1");
+    hash.update(household.0.as_bytes());
+    hash.update(type_name.as_bytes());
+    hash.update([0]);
+    hash.update(label.trim().to_lowercase().as_bytes());
+    Uuid::new_v8(first_16(&hash.finalize().into()))
+}
+
+fn first_16(hash: &[u8; 32]) -> [u8; 16] {
+    let mut bytes = [0; 16];
+    bytes.copy_from_slice(&hash[..16]);
+    bytes
+}

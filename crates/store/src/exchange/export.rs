@@ -1,0 +1,108 @@
+//! Everything in the log as a file, amendments among it.
+
+use super::Format;
+use super::cells::{self, ENVELOPE, column};
+use crate::error::StoreError;
+use crate::log::Revision;
+use crate::store::Store;
+use sayso_model::Event;
+use serde_json::Value;
+use std::collections::{BTreeMap, BTreeSet};
+use std::io::Write;
+use std::path::Path;
+
+/// Events read at a time.
+const PAGE: usize = 2_000;
+
+impl Store {
+    /// Writes every event of every household as it was first recorded, corrections and withdrawals among them, in
+    /// order of arrival; answers how many. Reading the file back into an empty notebook gives the same events.
+    ///
+    /// # Errors
+    /// [`StoreError::Io`] where `out` cannot be written; [`StoreError::Corrupt`] where an event cannot be read.
+    pub async fn export(&self, format: Format, out: &mut (dyn Write + Send)) -> Result<usize, StoreError> {
+        // Up to here: what arrives meanwhile belongs to the next export.
+        let end = self.revision().await?;
+        match format {
+            Format::JsonLines => self.export_json(end, out).await,
+            Format::Csv => self.export_csv(end, out).await,
+        }
+    }
+
+    async fn page(&self, after: &mut Revision, end: Revision) -> Result<Vec<Event>, StoreError> {
+        let page = self.events(*after, PAGE).await?;
+        *after = page.last().map_or(end, |l| l.at);
+        Ok(page.into_iter().filter(|l| l.at <= end).map(|l| l.event).collect())
+    }
+
+    async fn export_json(&self, end: Revision, out: &mut (dyn Write + Send)) -> Result<usize, StoreError> {
+        let (mut after, mut count) = (Revision(0), 0);
+        while after < end {
+            for event in self.page(&mut after, end).await? {
+                serde_json::to_writer(&mut *out, &event).map_err(|e| written(e.into()))?;
+                out.write_all(b"\n").map_err(written)?;
+                count += 1;
+            }
+        }
+        out.flush().map_err(written)?;
+        Ok(count)
+    }
+
+    async fn export_csv(&self, end: Revision, out: &mut (dyn Write + Send)) -> Result<usize, StoreError> {
+        // Only the columns that are used, so that the table stays readable; hence two passes.
+        let (mut after, mut used) = (Revision(0), BTreeSet::new());
+        while after < end {
+            for event in self.page(&mut after, end).await? {
+                used.extend(flat(&event).map_err(|e| written(e.into()))?.into_keys());
+            }
+        }
+        let mut columns: Vec<String> = ENVELOPE.into_iter().map(str::to_owned).collect();
+        columns.extend(used.into_iter().filter(|c| !ENVELOPE.contains(&c.as_str())));
+        let mut table = csv::WriterBuilder::new().from_writer(&mut *out);
+        table.write_record(&columns).map_err(csv_written)?;
+        let (mut after, mut count) = (Revision(0), 0);
+        while after < end {
+            for event in self.page(&mut after, end).await? {
+                let cells = flat(&event).map_err(|e| written(e.into()))?;
+                let row = columns.iter().map(|c| cells.get(c).map_or("", String::as_str));
+                table.write_record(row).map_err(csv_written)?;
+                count += 1;
+            }
+        }
+        table.flush().map_err(written)?;
+        Ok(count)
+    }
+}
+
+fn written(error: std::io::Error) -> StoreError {
+    StoreError::io(Path::new("export"))(error)
+}
+
+fn csv_written(error: csv::Error) -> StoreError {
+    match error.into_kind() {
+        csv::ErrorKind::Io(e) => written(e),
+        other => written(std::io::Error::other(format!("{other:?}"))),
+    }
+}
+
+/// The cells of an event by column.
+fn flat(event: &Event) -> Result<BTreeMap<String, String>, serde_json::Error> {
+    let kind = event.body.kind().name();
+    let mut cells = BTreeMap::new();
+    spread(kind, "", &serde_json::to_value(event)?, &mut cells);
+    Ok(cells)
+}
+
+fn spread(kind: &str, path: &str, value: &Value, cells: &mut BTreeMap<String, String>) {
+    match value {
+        Value::Object(fields) => {
+            for (name, value) in fields {
+                let below = if path.is_empty() { name.clone() } else { format!("{path}.{name}") };
+                spread(kind, &below, value, cells);
+            }
+        }
+        other => {
+            cells.insert(column(kind, path), cells::write(other));
+        }
+    }
+}

@@ -1,0 +1,24 @@
+//! Files in and out: JSON Lines and CSV. What a file may hold follows from the schema of the model, so that a new
+//! field needs no change here.
+
+mod cells;
+mod derive;
+mod export;
+mod fields;
+mod local_time;
+mod names;
+mod preview;
+mod resolve;
+mod rows;
+
+pub use preview::{ImportOptions, Imported, MOST_PROBLEMS, Preview, RowProblem};
+pub use rows::{MOST_FILE_BYTES, MOST_LINE_BYTES};
+
+/// The two forms of a file.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Format {
+    /// One event a line, as JSON.
+    JsonLines,
+    /// One event a row, its fields in columns.
+    Csv,
+}

@@ -1,0 +1,105 @@
+//! Animals, people, words and rewards by the names a household uses for them.
+
+use sayso_model::{HouseholdId, Story};
+use serde_json::Value;
+use std::collections::{BTreeMap, HashMap};
+use uuid::Uuid;
+
+/// The kinds of things that have names: type of the id, kind of card, the card's own id field and its name field.
+pub(super) const NAMED: [(&str, &str, &str, &str); 4] = [
+    ("LearnerId", "learner_card", "learner", "name"),
+    ("TeacherId", "teacher_card", "teacher", "name"),
+    ("WordId", "word_card", "word", "says"),
+    ("RewardId", "reward_card", "reward", "name"),
+];
+
+/// How many names a message lists.
+const MOST_LISTED: usize = 20;
+
+#[derive(Default)]
+struct Entry {
+    spelling: String,
+    /// Ids of this name, and whether still in use.
+    ids: BTreeMap<Uuid, bool>,
+}
+
+/// Names by household and type of id.
+#[derive(Default)]
+pub(super) struct Names(HashMap<(HouseholdId, &'static str), BTreeMap<String, Entry>>);
+
+impl Names {
+    /// Takes in what a household has named.
+    pub(super) fn learn_story(&mut self, household: HouseholdId, story: &Story) {
+        for (id, card) in story.learners() {
+            self.learn(household, "LearnerId", card.name.as_str(), id.0, card.active);
+        }
+        for (id, card) in story.teachers() {
+            self.learn(household, "TeacherId", card.name.as_str(), id.0, card.active);
+        }
+        for (id, card) in story.words() {
+            self.learn(household, "WordId", card.says.as_str(), id.0, card.active);
+        }
+        for (id, card) in story.rewards() {
+            self.learn(household, "RewardId", card.name.as_str(), id.0, card.active);
+        }
+    }
+
+    /// Takes in a card of the file itself. One without an id gets the id known for its name, or a new one.
+    pub(super) fn learn_card(&mut self, household: HouseholdId, body: &Value) {
+        let text = |field: &str| body.get(field).and_then(Value::as_str).map(str::trim).filter(|s| !s.is_empty());
+        let Some((type_name, _, own, name)) = NAMED.into_iter().find(|(_, kind, _, _)| text("kind") == Some(kind))
+        else {
+            return;
+        };
+        let Some(label) = text(own).or_else(|| text(name)) else { return };
+        let active = body.get("active").and_then(Value::as_bool).unwrap_or(true);
+        let id = match label.parse::<Uuid>() {
+            Ok(id) => id,
+            Err(_) => match self.find(household, type_name, label) {
+                Ok(known) => known,
+                Err(_) => crate::exchange::derive::labelled(household, type_name, label),
+            },
+        };
+        self.learn(household, type_name, label, id, active);
+        if let Some(name) = text(name) {
+            self.learn(household, type_name, name, id, active);
+        }
+    }
+
+    fn learn(&mut self, household: HouseholdId, type_name: &'static str, name: &str, id: Uuid, active: bool) {
+        let entry = self.0.entry((household, type_name)).or_default().entry(name.to_lowercase()).or_default();
+        name.clone_into(&mut entry.spelling);
+        entry.ids.insert(id, active);
+    }
+
+    /// The id of a name, or what should stand there instead.
+    pub(super) fn find(&self, household: HouseholdId, type_name: &str, name: &str) -> Result<Uuid, String> {
+        let type_name = NAMED.into_iter().map(|n| n.0).find(|t| *t == type_name).unwrap_or_default();
+        let table = self.0.get(&(household, type_name));
+        let Some(entry) = table.and_then(|t| t.get(&name.trim().to_lowercase())) else {
+            let mut known: Vec<&str> = table
+                .into_iter()
+                .flatten()
+                .map(|(_, e)| e.spelling.as_str())
+                .filter(|s| s.parse::<Uuid>().is_err())
+                .collect();
+            let more = known.len().saturating_sub(MOST_LISTED);
+            known.truncate(MOST_LISTED);
+            return Err(match (known.is_empty(), more) {
+                (true, _) => "an id: no names are known here yet".to_owned(),
+                (false, 0) => format!("an id or one of the known names: {}", known.join(", ")),
+                (false, more) => format!("an id or one of the known names: {} and {more} more", known.join(", ")),
+            });
+        };
+        // Of several, the one still in use.
+        let in_use: Vec<Uuid> = entry.ids.iter().filter(|(_, active)| **active).map(|(id, _)| *id).collect();
+        match (in_use.as_slice(), entry.ids.len()) {
+            ([one], _) => Ok(*one),
+            ([], 1) => entry.ids.keys().next().copied().ok_or_else(String::new),
+            _ => {
+                let ids: Vec<String> = entry.ids.keys().take(MOST_LISTED).map(Uuid::to_string).collect();
+                Err(format!("an id, because {} have this name: {}", entry.ids.len(), ids.join(", ")))
+            }
+        }
+    }
+}

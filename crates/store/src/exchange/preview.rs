@@ -1,0 +1,244 @@
+//! An import in two steps: a preview that says what would happen, then all of it or nothing.
+
+use super::Format;
+use super::derive::Occurrences;
+use super::names::Names;
+use super::resolve::{Context, Resolved, resolve};
+use super::rows::{self, Raw, problem};
+use crate::error::StoreError;
+use crate::log::{self, Written};
+use crate::store::Store;
+use crate::writer::{self, Appended};
+use sayso_model::{Event, EventId, HouseholdId, Moment, Zone};
+use serde_json::Value;
+use std::collections::{BTreeMap, BTreeSet, HashMap};
+
+/// Problems listed in full; the rest is counted.
+pub const MOST_PROBLEMS: usize = 1_000;
+
+/// How to read a file.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct ImportOptions {
+    /// Its form.
+    pub format: Format,
+    /// The household of rows that name none; the notebook's own where left out.
+    pub household: Option<HouseholdId>,
+}
+
+/// One thing wrong with a file.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct RowProblem {
+    /// The line, from 1; 0 where it is about the whole file.
+    pub line: u64,
+    /// The column, or the field as a path such as `body.word`.
+    pub field: String,
+    /// What stands there, shortened.
+    pub found: String,
+    /// What should stand there.
+    pub wanted: String,
+}
+
+impl std::fmt::Display for RowProblem {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        if self.line > 0 {
+            write!(f, "line {}, ", self.line)?;
+        }
+        write!(f, "{}: ", self.field)?;
+        if !self.found.is_empty() {
+            write!(f, "found \"{}\"; ", self.found)?;
+        }
+        write!(f, "wanted {}", self.wanted)
+    }
+}
+
+/// What an import would do. Nothing is stored yet.
+#[derive(Clone, Debug, Default)]
+pub struct Preview {
+    /// Rows with something in them.
+    pub rows: usize,
+    /// Rows that are sound and not stored yet.
+    pub new: usize,
+    /// Rows that are stored already, or stand in the file twice under one id.
+    pub duplicates: usize,
+    /// Rows that cannot be imported.
+    pub bad_rows: usize,
+    /// What is wrong, the first [`MOST_PROBLEMS`] of them.
+    pub problems: Vec<RowProblem>,
+    /// All problems, those not listed among them.
+    pub problem_count: usize,
+    /// New rows by kind.
+    pub kinds: BTreeMap<&'static str, usize>,
+    /// When the new rows happened, first and last.
+    pub span: Option<(Moment, Moment)>,
+    events: Vec<Written>,
+}
+
+impl Preview {
+    /// The events that would be stored.
+    pub fn events(&self) -> impl Iterator<Item = &Event> {
+        self.events.iter().map(|w| &w.event)
+    }
+
+    /// The same import without the rows that have problems. For a person to decide, having seen them.
+    #[must_use]
+    pub fn without_bad_rows(self) -> Self {
+        Self {
+            rows: self.rows.saturating_sub(self.bad_rows),
+            bad_rows: 0,
+            problems: Vec::new(),
+            problem_count: 0,
+            ..self
+        }
+    }
+
+    fn bad(&mut self, problems: Vec<RowProblem>) {
+        self.bad_rows += 1;
+        self.problem_count += problems.len();
+        self.problems.extend(problems);
+        self.problems.truncate(MOST_PROBLEMS);
+    }
+}
+
+/// What an import did.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct Imported {
+    /// Events stored now.
+    pub new: usize,
+    /// Events that were stored already.
+    pub duplicates: usize,
+}
+
+impl Store {
+    /// Reads a file of events and says what importing it would do.
+    ///
+    /// Problems of the file are part of the answer; an empty `problems` means it can be committed.
+    ///
+    /// # Errors
+    /// [`StoreError`] only where the notebook itself cannot be read.
+    pub async fn preview(&self, bytes: &[u8], options: &ImportOptions) -> Result<Preview, StoreError> {
+        let mut preview = Preview::default();
+        let text = match rows::text(bytes) {
+            Ok(text) => text,
+            Err(problem) => {
+                preview.bad(vec![problem]);
+                return Ok(preview);
+            }
+        };
+        // First look: the households in the file, and what its own cards name.
+        let (mut seen, mut cards) = (BTreeSet::new(), Vec::new());
+        let mut first = |row: Result<Raw, Vec<RowProblem>>| {
+            let Ok(raw) = row else { return };
+            let household = raw.value.get("household").and_then(Value::as_str).and_then(|h| h.parse().ok());
+            seen.extend(household);
+            let body = raw.value.get("body");
+            let kind = body.and_then(|b| b.get("kind")).and_then(Value::as_str);
+            if let (Some(body), true) = (body, kind.is_some_and(|k| k.ends_with("_card"))) {
+                cards.push((household, body.clone()));
+            }
+        };
+        if let Err(problem) = rows::read(text, options.format, &mut first) {
+            preview.bad(vec![problem]);
+            return Ok(preview);
+        }
+        let home = match options.household {
+            Some(given) => Some(given),
+            // An export of one household into an empty notebook: its rows belong together.
+            None => self.household().await?.or(if seen.len() == 1 { seen.first().copied() } else { None }),
+        };
+        seen.extend(home);
+        let (mut names, mut zones) = (Names::default(), HashMap::new());
+        for household in seen {
+            let story = self.story(household).await?;
+            names.learn_story(household, &story);
+            if story.household().is_some() {
+                zones.insert(household, story.zone());
+            }
+        }
+        for (household, body) in cards {
+            let Some(household) = household.or(home) else { continue };
+            names.learn_card(household, &body);
+            let zone = body.get("zone").and_then(Value::as_str).and_then(|z| Zone::new(z).ok());
+            if let Some(zone) = zone {
+                zones.entry(household).or_insert(zone);
+            }
+        }
+        // Second look: each row with names and zones known.
+        let context = Context { format: options.format, household: home, zones: &zones, names: &names };
+        let (mut occurrences, mut found) = (Occurrences::default(), Vec::new());
+        let mut second = |row: Result<Raw, Vec<RowProblem>>| {
+            preview.rows += 1;
+            let line = row.as_ref().map_or(0, |raw| raw.line);
+            match row.and_then(|raw| resolve(&context, raw, &mut occurrences)) {
+                Ok(resolved) => found.push((line, resolved)),
+                Err(problems) => preview.bad(problems),
+            }
+        };
+        if let Err(problem) = rows::read(text, options.format, &mut second) {
+            preview.bad(vec![problem]);
+        }
+        self.compare(found, &mut preview).await?;
+        Ok(preview)
+    }
+
+    /// Sorts sound rows into new, known and conflicting.
+    async fn compare(&self, found: Vec<(u64, Resolved)>, preview: &mut Preview) -> Result<(), StoreError> {
+        let path = &self.inner.path;
+        let ids: Vec<EventId> = found.iter().map(|(_, r)| r.event.id).collect();
+        let stored = {
+            let sql = StoreError::sql(path);
+            let mut db = self.inner.readers.acquire().await.map_err(&sql)?;
+            log::contents(&mut db, &ids).await.map_err(&sql)?
+        };
+        let mut here: HashMap<EventId, usize> = HashMap::new();
+        for (line, Resolved { event, own_id }) in found {
+            let known = match (stored.get(&event.id), here.get(&event.id).and_then(|i| preview.events.get(*i))) {
+                (Some(json), _) => Some(log::read(json, path)?),
+                (None, Some(earlier)) => Some(earlier.event.clone()),
+                (None, None) => None,
+            };
+            match known {
+                // An id made from the content says that the content is known.
+                Some(known) if known == event || !own_id => preview.duplicates += 1,
+                Some(_) => preview.bad(vec![problem(
+                    line,
+                    "id",
+                    &event.id.to_string(),
+                    "an id of its own: another event has this one; to put an event right, add a correction",
+                )]),
+                None => match writer::write_down(event) {
+                    Ok(written) => {
+                        let (at, kind) = (written.event.happened_at, written.event.body.kind().name());
+                        preview.new += 1;
+                        *preview.kinds.entry(kind).or_default() += 1;
+                        preview.span = Some(preview.span.map_or((at, at), |(a, b)| (a.min(at), b.max(at))));
+                        here.insert(written.event.id, preview.events.len());
+                        preview.events.push(written);
+                    }
+                    Err(problems) => {
+                        let told = problems.0.into_iter().map(|p| problem(line, &p.field, "", p.what)).collect();
+                        preview.bad(told);
+                    }
+                },
+            }
+        }
+        Ok(())
+    }
+
+    /// Stores what a preview found new, in one transaction: all of it or, on any error, nothing.
+    ///
+    /// # Errors
+    /// [`StoreError::NotImported`] while the preview has problems, or where another event of the same id was stored
+    /// since; [`StoreError::Full`] and others of [`Store::append`].
+    pub async fn commit(&self, preview: Preview) -> Result<Imported, StoreError> {
+        if let Some(problem) = preview.problems.first() {
+            return Err(StoreError::NotImported(format!("{} problems, the first: {problem}", preview.problem_count)));
+        }
+        let known = preview.duplicates;
+        if preview.events.is_empty() {
+            return Ok(Imported { new: 0, duplicates: known });
+        }
+        let outcomes = self.append_whole(preview.events).await?;
+        let new = outcomes.iter().filter(|o| **o == Appended::New).count();
+        Ok(Imported { new, duplicates: known + outcomes.len() - new })
+    }
+}

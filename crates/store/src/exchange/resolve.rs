@@ -1,0 +1,289 @@
+//! From a raw row to an event: fills gaps, puts ids for names, and says of every value that does not fit where it
+//! stands, what was found and what would be right.
+
+use super::Format;
+use super::cells::column;
+use super::derive::{Occurrences, labelled};
+use super::fields::{Fields, Leaf, Shape, sheet};
+use super::local_time;
+use super::names::{NAMED, Names};
+use super::preview::RowProblem;
+use super::rows::{Raw, join, problem};
+use sayso_model::*;
+use serde_json::{Map, Value};
+use std::collections::HashMap;
+use uuid::Uuid;
+
+/// What rows are read against.
+pub(super) struct Context<'a> {
+    pub format: Format,
+    /// For rows that name no household.
+    pub household: Option<HouseholdId>,
+    /// The zone of each household, for times without an offset.
+    pub zones: &'a HashMap<HouseholdId, Zone>,
+    pub names: &'a Names,
+}
+
+/// An event, and whether its id was given by the file.
+pub(super) struct Resolved {
+    pub event: Event,
+    pub own_id: bool,
+}
+
+struct Walk<'a> {
+    context: &'a Context<'a>,
+    household: HouseholdId,
+    zone: Option<Zone>,
+    line: u64,
+    kind: String,
+    problems: Vec<RowProblem>,
+}
+
+pub(super) fn resolve(
+    context: &Context<'_>,
+    raw: Raw,
+    occurrences: &mut Occurrences,
+) -> Result<Resolved, Vec<RowProblem>> {
+    let (line, mut value) = (raw.line, raw.value);
+    let one = |field: &str, found: &str, wanted: &str| vec![problem(line, field, found, wanted)];
+    let Some(event) = value.as_object_mut() else { return Err(one("line", "", "an event")) };
+    event.retain(|_, v| !v.is_null());
+
+    let household = match text_of(event, "household") {
+        Some(text) => text.parse().map_err(|_| one("household", &text, "the id of a household (a UUID)"))?,
+        None => context.household.ok_or_else(|| {
+            one(
+                "household",
+                "",
+                "the id of a household (a UUID): this notebook has none yet; begin with one, or import an export",
+            )
+        })?,
+    };
+    let kind = event.get("body").and_then(|b| b.get("kind")).and_then(Value::as_str).unwrap_or_default().to_owned();
+    let zone = match text_of(event, "zone") {
+        Some(name) => Some(Zone::new(&name).map_err(|e| one("zone", &name, &e.to_string()))?),
+        None => context.zones.get(&household).cloned(),
+    };
+    let own_id = event.contains_key("id");
+    let own_recorded = event.contains_key("recorded_at");
+    let mut walk = Walk { context, household, zone, line, kind, problems: Vec::new() };
+    walk.fill(event);
+    walk.event(event);
+    if !own_recorded {
+        // It is a copy of `happened_at`; one problem is enough.
+        walk.problems.retain(|p| p.field != "recorded_at");
+    }
+    if !walk.problems.is_empty() {
+        return Err(walk.problems);
+    }
+    let shown = walk.kind.clone();
+    let at = |path: &str| if context.format == Format::Csv { column(&shown, path) } else { path.to_owned() };
+    let mut event: Event = serde_json::from_value(value).map_err(|e| one("line", &e.to_string(), "a sound event"))?;
+    event.check().map_err(|Problems(found)| {
+        found.into_iter().map(|p| problem(line, &at(&p.field), "", p.what)).collect::<Vec<_>>()
+    })?;
+    if !own_id {
+        event.id = EventId(occurrences.id(&event).map_err(|e| one("line", &e.to_string(), "a sound event"))?);
+    }
+    Ok(Resolved { event, own_id })
+}
+
+fn text_of(object: &Map<String, Value>, field: &str) -> Option<String> {
+    object.get(field).and_then(Value::as_str).map(str::to_owned)
+}
+
+impl Walk<'_> {
+    /// Fills what a row may leave out.
+    fn fill(&mut self, event: &mut Map<String, Value>) {
+        let mut default = |field: &str, value: Option<String>| {
+            if let (false, Some(value)) = (event.contains_key(field), value) {
+                event.insert(field.to_owned(), Value::String(value));
+            }
+        };
+        default("household", Some(self.household.to_string()));
+        default("id", Some(Uuid::nil().to_string()));
+        default("zone", Some(self.zone.as_ref().map_or("UTC", Zone::name).to_owned()));
+        default("source", Some("import".to_owned()));
+        // Not the time of the import: the same file read twice must mean the same events.
+        if let (false, Some(at)) = (event.contains_key("recorded_at"), event.get("happened_at").cloned()) {
+            event.insert("recorded_at".to_owned(), at);
+        }
+        // A new card may leave its own id to be made from its name.
+        let card = NAMED.into_iter().find(|(_, kind, _, _)| *kind == self.kind);
+        if let (Some((_, _, own, name)), Some(body)) = (card, event.get_mut("body").and_then(Value::as_object_mut))
+            && body.get(own).is_none_or(Value::is_null)
+            && let Some(name) = body.get(name).cloned()
+        {
+            body.insert(own.to_owned(), name);
+        }
+    }
+
+    fn wrong(&mut self, path: &str, found: &Value, wanted: impl Into<String>) {
+        let field = if self.context.format == Format::Csv { column(&self.kind, path) } else { path.to_owned() };
+        let found = match found {
+            Value::String(text) => text.clone(),
+            Value::Null => String::new(),
+            other => other.to_string(),
+        };
+        self.problems.push(problem(self.line, &field, &found, wanted));
+    }
+
+    fn event(&mut self, event: &mut Map<String, Value>) {
+        let mut body = event.remove("body").unwrap_or(Value::Null);
+        self.object(&sheet().envelope, event, "", None);
+        self.body(&mut body, "body");
+        event.insert("body".to_owned(), body);
+    }
+
+    fn body(&mut self, body: &mut Value, path: &str) {
+        self.choice("kind", &sheet().bodies, body, path);
+    }
+
+    fn choice(
+        &mut self,
+        tag: &str,
+        variants: &std::collections::BTreeMap<String, Fields>,
+        value: &mut Value,
+        path: &str,
+    ) {
+        let below = format!("{path}.{tag}");
+        let Some(object) = value.as_object_mut() else {
+            let found = value.clone();
+            let wanted = format!("a JSON object with \"{tag}\", one of: {}", join(variants.keys()));
+            return self.wrong(path, &found, wanted);
+        };
+        let given = object.get(tag).cloned().unwrap_or(Value::Null);
+        match given.as_str().and_then(|v| variants.get(v)) {
+            Some(fields) => self.object(fields, object, &format!("{path}."), Some(tag)),
+            None => self.wrong(&below, &given, format!("one of: {}", join(variants.keys()))),
+        }
+    }
+
+    fn object(&mut self, fields: &Fields, object: &mut Map<String, Value>, path: &str, tag: Option<&str>) {
+        object.retain(|_, v| !v.is_null());
+        for (name, field) in fields {
+            if field.required && !object.contains_key(name) {
+                self.wrong(
+                    &format!("{path}{name}"),
+                    &Value::Null,
+                    format!("a value: this is needed{}", hint(&field.shape)),
+                );
+            }
+        }
+        for (name, value) in object.iter_mut().filter(|(name, _)| Some(name.as_str()) != tag) {
+            let below = format!("{path}{name}");
+            match fields.get(name) {
+                Some(field) => self.value(&field.shape, value, &below),
+                None => {
+                    let found = value.clone();
+                    self.wrong(&below, &found, format!("no such field; there are: {}", join(fields.keys())));
+                }
+            }
+        }
+    }
+
+    fn value(&mut self, shape: &Shape, value: &mut Value, path: &str) {
+        match shape {
+            Shape::Body => self.body(value, path),
+            Shape::Choice { tag, variants } => self.choice(tag, variants, value, path),
+            Shape::Object(fields) => match value.as_object_mut() {
+                Some(object) => self.object(fields, object, &format!("{path}."), None),
+                None => {
+                    let found = value.clone();
+                    self.wrong(path, &found, format!("an object with {}", join(fields.keys())));
+                }
+            },
+            Shape::List(inner) => match value.as_array_mut() {
+                Some(items) => {
+                    for (i, item) in items.iter_mut().enumerate() {
+                        self.value(inner, item, &format!("{path}[{i}]"));
+                    }
+                }
+                None => {
+                    let found = value.clone();
+                    self.wrong(path, &found, "a list");
+                }
+            },
+            Shape::Leaf(leaf) => match self.leaf(leaf, value) {
+                Ok(Some(better)) => *value = better,
+                Ok(None) => {}
+                Err(wanted) => {
+                    let found = value.clone();
+                    self.wrong(path, &found, wanted);
+                }
+            },
+        }
+    }
+
+    /// Checks a value, and answers what to put in its place, if anything.
+    fn leaf(&self, leaf: &Leaf, value: &Value) -> Result<Option<Value>, String> {
+        let text = || value.as_str().ok_or_else(|| "a text".to_owned());
+        match leaf {
+            Leaf::Flag => value.as_bool().map(|_| None).ok_or_else(|| "true or false".to_owned()),
+            Leaf::Whole { low, high } => match value.as_i64() {
+                Some(n) if (*low..=*high).contains(&n) => Ok(None),
+                _ => Err(format!("a whole number from {low} to {high}")),
+            },
+            Leaf::OneOf(words) => match value.as_str() {
+                Some(word) if words.iter().any(|w| w == word) => Ok(None),
+                _ => Err(format!("one of: {}", words.join(", "))),
+            },
+            Leaf::Moment => local_time::read(text()?, self.zone.as_ref()).map(|m| Some(Value::String(m.to_string()))),
+            Leaf::Id(type_name) => self.id(type_name, text()?).map(|id| Some(Value::String(id.to_string()))),
+            Leaf::Number(type_name) => {
+                if !value.is_number() {
+                    return Err("a number such as 1.5".to_owned());
+                }
+                match type_name.as_str() {
+                    "Seconds" => fits::<Seconds>(value),
+                    "Kcal" => fits::<Kcal>(value),
+                    "Grams" => fits::<Grams>(value),
+                    "Kilograms" => fits::<Kilograms>(value),
+                    "Probability" => fits::<Probability>(value),
+                    "Ratio" => fits::<Ratio>(value),
+                    _ => Ok(None),
+                }
+            }
+            Leaf::Text(type_name) => {
+                text()?;
+                match type_name.as_str() {
+                    "Label" => fits::<Label>(value),
+                    "Note" => fits::<Note>(value),
+                    "Zone" => fits::<Zone>(value),
+                    "Day" => fits::<Day>(value),
+                    _ => Ok(None),
+                }
+            }
+        }
+    }
+
+    fn id(&self, type_name: &str, text: &str) -> Result<Uuid, String> {
+        if let Ok(id) = text.parse::<Uuid>() {
+            return Ok(id);
+        }
+        match type_name {
+            "LearnerId" | "TeacherId" | "WordId" | "RewardId" => {
+                self.context.names.find(self.household, type_name, text)
+            }
+            // These have no cards; a label that comes again means the same one.
+            "SessionId" | "AssessmentId" | "ProbeId" => {
+                Label::new(text).map_err(|e| format!("an id or a label; a label {e}"))?;
+                Ok(labelled(self.household, type_name, text))
+            }
+            _ => Err("an id (a UUID such as 0198a2b4-7c11-7000-8000-000000000001)".to_owned()),
+        }
+    }
+}
+
+/// What a missing field would hold, where it can be said briefly.
+fn hint(shape: &Shape) -> String {
+    match shape {
+        Shape::Leaf(Leaf::OneOf(words)) => format!(", one of: {}", words.join(", ")),
+        _ => String::new(),
+    }
+}
+
+/// Whether the model takes the value; its own words where it does not.
+fn fits<T: serde::de::DeserializeOwned>(value: &Value) -> Result<Option<Value>, String> {
+    T::deserialize(value).map(|_| None).map_err(|e| format!("another value: {e}"))
+}

@@ -1,0 +1,237 @@
+//! The rows of a file, as raw objects that are not yet events.
+
+use super::Format;
+use super::cells::{self, ENVELOPE};
+use super::fields::{find, sheet};
+use super::preview::RowProblem;
+use serde_json::{Map, Value};
+
+/// The most bytes a file may have.
+pub const MOST_FILE_BYTES: usize = 256 * 1024 * 1024;
+
+/// The most bytes a line may have.
+pub const MOST_LINE_BYTES: usize = 256 * 1024;
+
+/// One row: an event as the file gives it, with names for ids and gaps not yet filled.
+#[derive(Debug)]
+pub(super) struct Raw {
+    pub line: u64,
+    pub value: Value,
+}
+
+pub(super) fn problem(line: u64, field: &str, found: &str, wanted: impl Into<String>) -> RowProblem {
+    let mut short: String = found.chars().take(80).collect();
+    if short.len() < found.len() {
+        short.push('…');
+    }
+    RowProblem { line, field: field.to_owned(), found: short, wanted: wanted.into() }
+}
+
+/// The text of a file, or why it is none.
+pub(super) fn text(bytes: &[u8]) -> Result<&str, RowProblem> {
+    if bytes.len() > MOST_FILE_BYTES {
+        let wanted = format!("at most {MOST_FILE_BYTES} bytes: cut it into several files between two lines");
+        return Err(problem(0, "file", &format!("{} bytes", bytes.len()), wanted));
+    }
+    let utf8 = "UTF-8: save it again as \"UTF-8\" or \"CSV UTF-8\"";
+    let head = bytes.get(..bytes.len().min(512)).unwrap_or_default();
+    if bytes.starts_with(&[0xff, 0xfe]) || bytes.starts_with(&[0xfe, 0xff]) || head.contains(&0) {
+        return Err(problem(1, "file", "UTF-16 or another form with zero bytes", utf8));
+    }
+    let bytes = bytes.strip_prefix(&[0xef, 0xbb, 0xbf]).unwrap_or(bytes);
+    let text = std::str::from_utf8(bytes).map_err(|e| {
+        let before = bytes.get(..e.valid_up_to()).unwrap_or_default();
+        let line = 1 + before.iter().filter(|b| **b == b'\n').count() as u64;
+        let byte = bytes.get(e.valid_up_to()).copied().unwrap_or_default();
+        problem(line, "file", &format!("the byte 0x{byte:02x}, perhaps Latin-1 or Windows-1252"), utf8)
+    })?;
+    for (i, line) in text.split('\n').enumerate() {
+        if line.len() > MOST_LINE_BYTES {
+            let wanted = format!("lines of at most {MOST_LINE_BYTES} bytes");
+            return Err(problem(i as u64 + 1, "file", &format!("a line of {} bytes", line.len()), wanted));
+        }
+    }
+    Ok(text)
+}
+
+type Row = Result<Raw, Vec<RowProblem>>;
+
+/// Calls `each` for every row; an error is about the file as a whole.
+pub(super) fn read(text: &str, format: Format, each: &mut dyn FnMut(Row)) -> Result<(), RowProblem> {
+    match format {
+        Format::JsonLines => {
+            json_lines(text, each);
+            Ok(())
+        }
+        Format::Csv => csv(text, each),
+    }
+}
+
+fn json_lines(text: &str, each: &mut dyn FnMut(Row)) {
+    for (i, json) in text.lines().enumerate().filter(|(_, json)| !json.trim().is_empty()) {
+        let line = i as u64 + 1;
+        each(match serde_json::from_str::<Value>(json) {
+            Ok(value) if value.is_object() => Ok(Raw { line, value }),
+            Ok(_) => Err(vec![problem(line, "line", json, "one event as a JSON object, from { to }")]),
+            Err(e) => Err(vec![problem(
+                line,
+                "line",
+                json,
+                format!("one event as JSON; column {}: {}", e.column(), reason(&e)),
+            )]),
+        });
+    }
+}
+
+fn reason(error: &serde_json::Error) -> String {
+    let text = error.to_string();
+    text.split(" at line ").next().unwrap_or(&text).to_owned()
+}
+
+/// What a column is for.
+#[derive(Debug)]
+enum Column {
+    Envelope(&'static str),
+    /// A field of the body; only for rows of a kind where it has that kind's name before it.
+    Body {
+        path: String,
+        only: Option<String>,
+    },
+}
+
+fn csv(text: &str, each: &mut dyn FnMut(Row)) -> Result<(), RowProblem> {
+    // A quotation mark that is never closed would swallow the rest of the file in one cell.
+    if text.bytes().filter(|b| *b == b'"').count() % 2 == 1 {
+        return Err(problem(
+            0,
+            "file",
+            "an odd number of quotation marks",
+            "every \" closed; a \" inside a cell is written twice",
+        ));
+    }
+    let head = text.lines().next().unwrap_or_default();
+    let delimiter = [b',', b';', b'\t'].into_iter().max_by_key(|d| head.bytes().filter(|b| b == d).count());
+    let mut reader = csv::ReaderBuilder::new()
+        .delimiter(delimiter.unwrap_or(b','))
+        .has_headers(false)
+        .flexible(true)
+        .from_reader(text.as_bytes());
+    let mut record = csv::StringRecord::new();
+    let mut columns: Option<Vec<(String, Column)>> = None;
+    loop {
+        let more = reader.read_record(&mut record).map_err(|e| problem(0, "file", &e.to_string(), "a CSV file"))?;
+        if !more {
+            break;
+        }
+        let line = record.position().map_or(0, csv::Position::line);
+        match &columns {
+            None => columns = Some(header(&record, line)?),
+            Some(_) if record.iter().all(|cell| cell.trim().is_empty()) => {}
+            Some(columns) if record.len() != columns.len() => {
+                let wanted = format!("{} cells, as in the first row", columns.len());
+                each(Err(vec![problem(line, "row", &format!("{} cells", record.len()), wanted)]));
+            }
+            Some(columns) => each(row(columns, &record, line)),
+        }
+    }
+    match columns {
+        Some(_) => Ok(()),
+        None => Err(problem(1, "file", "nothing", "a first row with the names of the columns")),
+    }
+}
+
+fn header(record: &csv::StringRecord, line: u64) -> Result<Vec<(String, Column)>, RowProblem> {
+    let mut columns: Vec<(String, Column)> = Vec::new();
+    for name in record {
+        let name = name.trim().to_lowercase();
+        if columns.iter().any(|(known, _)| *known == name) {
+            return Err(problem(line, "column", &name, "each column once"));
+        }
+        let column = named(&name).ok_or_else(|| {
+            let wanted = format!("a column such as {}, word, by, answer or result.outcome", ENVELOPE.join(", "));
+            problem(line, "column", &name, wanted)
+        })?;
+        columns.push((name, column));
+    }
+    for needed in ["kind", "happened_at"] {
+        if !columns.iter().any(|(name, _)| name == needed) {
+            return Err(problem(
+                line,
+                "column",
+                &record.iter().collect::<Vec<_>>().join(","),
+                format!("a column {needed}"),
+            ));
+        }
+    }
+    Ok(columns)
+}
+
+fn named(name: &str) -> Option<Column> {
+    if let Some(envelope) = ENVELOPE.into_iter().find(|e| *e == name) {
+        return Some(Column::Envelope(envelope));
+    }
+    if let Some((kind, path)) = name.split_once('.')
+        && ENVELOPE.contains(&path)
+        && find(kind, None, path).is_some()
+    {
+        return Some(Column::Body { path: path.to_owned(), only: Some(kind.to_owned()) });
+    }
+    let kinds = || sheet().bodies.keys();
+    let known =
+        kinds().any(|k| find(k, None, name).is_some() || kinds().any(|inner| find(k, Some(inner), name).is_some()));
+    known.then(|| Column::Body { path: name.to_owned(), only: None })
+}
+
+fn row(columns: &[(String, Column)], record: &csv::StringRecord, line: u64) -> Row {
+    let cell = |wanted: &str| {
+        columns.iter().zip(record).find(|((name, _), _)| name == wanted).map_or("", |(_, cell)| cell.trim())
+    };
+    let kind = cell("kind");
+    let inner = Some(cell("body.kind")).filter(|k| !k.is_empty());
+    if !sheet().bodies.contains_key(kind) {
+        return Err(vec![problem(line, "kind", kind, format!("one of: {}", join(sheet().bodies.keys())))]);
+    }
+    let (mut event, mut body, mut problems) = (Map::new(), Value::Object(Map::new()), Vec::new());
+    put(&mut body, "kind", Value::String(kind.to_owned()));
+    for ((name, column), cell) in columns.iter().zip(record) {
+        let cell = cell.trim();
+        match column {
+            _ if cell.is_empty() => {}
+            Column::Envelope("kind") => {}
+            Column::Envelope(field) => {
+                event.insert((*field).to_owned(), Value::String(cells::unguard(cell).to_owned()));
+            }
+            Column::Body { path, only } => {
+                let shape = if only.as_deref().is_none_or(|k| k == kind) { find(kind, inner, path) } else { None };
+                match shape.map(|shape| cells::read(&shape, cell)) {
+                    Some(Ok(value)) => put(&mut body, path, value),
+                    Some(Err(wanted)) => problems.push(problem(line, name, cell, wanted)),
+                    None => {
+                        problems.push(problem(line, name, cell, format!("an empty cell: {kind} has no such field")))
+                    }
+                }
+            }
+        }
+    }
+    if !problems.is_empty() {
+        return Err(problems);
+    }
+    event.insert("body".to_owned(), body);
+    Ok(Raw { line, value: Value::Object(event) })
+}
+
+/// Puts a value at a dotted path.
+fn put(object: &mut Value, path: &str, value: Value) {
+    let mut at = object;
+    for name in path.split('.') {
+        if !at.is_object() {
+            *at = Value::Object(Map::new());
+        }
+        at = &mut at[name];
+    }
+    *at = value;
+}
+
+pub(super) fn join<'a>(names: impl Iterator<Item = &'a String>) -> String {
+    names.map(String::as_str).collect::<Vec<_>>().join(", ")
+}

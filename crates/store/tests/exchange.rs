@@ -1,0 +1,290 @@
+//! Files out and in again, and what is said about files that are not right.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod common;
+use common::*;
+use sayso_model::*;
+use sayso_store::{Appended, Format, ImportOptions, Imported, Preview, Revision, Store, StoreError};
+use std::collections::BTreeMap;
+
+async fn store() -> (tempfile::TempDir, Store) {
+    let dir = tempfile::tempdir().unwrap();
+    let store = Store::open(dir.path()).await.unwrap();
+    (dir, store)
+}
+
+async fn all(store: &Store) -> BTreeMap<EventId, Event> {
+    store.events(Revision(0), usize::MAX).await.unwrap().into_iter().map(|l| (l.event.id, l.event)).collect()
+}
+
+async fn look(store: &Store, text: &str) -> Preview {
+    let options = ImportOptions { format: Format::Csv, household: Some(home()) };
+    store.preview(text.as_bytes(), &options).await.unwrap()
+}
+
+/// The problems of a file as "line field: found; wanted".
+fn told(preview: &Preview) -> Vec<String> {
+    preview.problems.iter().map(ToString::to_string).collect()
+}
+
+/// A household with names.
+async fn named_home() -> (tempfile::TempDir, Store) {
+    let (dir, store) = store().await;
+    let card = |n, body: Body| Event { learner: None, ..event(n, "2026-01-01T08:00:00Z", body) };
+    let learner = LearnerCard {
+        learner: rex(),
+        name: Label::new("Rex").unwrap(),
+        species: Species::Dog,
+        born: None,
+        born_estimated: false,
+        weight_kg: None,
+        life_stage: None,
+        day_kcal: None,
+        reward_share: None,
+        limits: None,
+        cautions: None,
+        active: true,
+    };
+    let word = |n: u128, says: &str| WordCard {
+        word: WordId(id(n)),
+        says: Label::new(says).unwrap(),
+        means: None,
+        answer: None,
+        not_now: None,
+        reward: None,
+        closing: false,
+        learners: Vec::new(),
+        active: true,
+    };
+    let out = store
+        .append(vec![
+            card(900, household_card("Europe/Berlin").into()),
+            card(901, learner.into()),
+            card(902, word(7, "walk").into()),
+            card(903, word(8, "water").into()),
+        ])
+        .await
+        .unwrap();
+    assert!(out.iter().all(|o| *o == Appended::New));
+    (dir, store)
+}
+
+#[tokio::test]
+async fn everything_exported_and_imported_is_the_same_set_of_events() {
+    let (_dir, one) = store().await;
+    let mut events = sayso_sim::samples();
+    // Awkward values: formulas, quotes, line breaks, floats that need every digit, times between seconds.
+    let first = events.iter().find(|e| e.body.kind() == Kind::Remark).unwrap().clone();
+    for (n, text) in
+        ["=1+1", "'=1", "a \"quoted\", one; two\nthree", "-5", "[1]", "true", "x|y", "＝a"].into_iter().enumerate()
+    {
+        let remark = Remark { text: Note::new(text).unwrap() };
+        let id = EventId(id(0x9_0000 + n as u128));
+        events.push(Event {
+            id,
+            happened_at: first.happened_at.plus_seconds(0.001),
+            body: remark.into(),
+            ..first.clone()
+        });
+    }
+    let delivery = Delivery {
+        answers: None,
+        word: WordId(id(7)),
+        answer: Answer::Given,
+        alternative: None,
+        delay_s: Some(Seconds::new(0.1 + 0.2).unwrap()),
+        then: None,
+        then_word: None,
+        session: None,
+    };
+    let of = first.id;
+    let inner = Correction {
+        of,
+        happened_at: Some(first.happened_at),
+        learner: first.learner,
+        body: Box::new(delivery.into()),
+    };
+    events.push(Event { id: EventId(id(0x9_1000)), body: inner.into(), ..first });
+    one.append(events.clone()).await.unwrap();
+    let wanted = all(&one).await;
+    assert_eq!(wanted.len(), events.len());
+    for format in [Format::JsonLines, Format::Csv] {
+        let mut file = Vec::new();
+        assert_eq!(one.export(format, &mut file).await.unwrap(), events.len());
+        let (_dir, two) = store().await;
+        let preview = two.preview(&file, &ImportOptions { format, household: None }).await.unwrap();
+        assert_eq!(told(&preview), Vec::<String>::new(), "{}", String::from_utf8_lossy(&file));
+        assert_eq!(preview.new, events.len());
+        assert!(all(&two).await.is_empty(), "a preview stores nothing");
+        two.commit(preview).await.unwrap();
+        assert_eq!(all(&two).await, wanted);
+        // Once more adds nothing.
+        let again = two.preview(&file, &ImportOptions { format, household: None }).await.unwrap();
+        assert_eq!((again.new, again.duplicates, again.bad_rows), (0, events.len(), 0));
+        assert_eq!(two.commit(again).await.unwrap(), Imported { new: 0, duplicates: events.len() });
+    }
+}
+
+#[tokio::test]
+async fn a_hand_written_table_with_names_and_local_times_is_read() {
+    let (_dir, store) = named_home().await;
+    let csv = "kind;happened_at;learner;word;by;answer;delay_s;body.kind\r\n\
+               press;2026-03-01 18:30;rex;Walk;learner;;;\r\n\
+               press;2026-03-01 18:30;rex;Walk;learner;;;\r\n\
+               ;;;;;;;\r\n\
+               delivery;2026-07-01T18:30:05;Rex;water;;given;1.5;\r\n";
+    let csv = format!("\u{feff}{csv}");
+    let preview = look(&store, &csv).await;
+    assert_eq!(told(&preview), Vec::<String>::new());
+    assert_eq!((preview.rows, preview.new, preview.duplicates), (3, 3, 0));
+    assert_eq!(preview.kinds, BTreeMap::from([("press", 2), ("delivery", 1)]));
+    store.commit(preview).await.unwrap();
+    let story = store.story(home()).await.unwrap();
+    let presses: Vec<_> = story.of::<Press>(rex()).map(|f| (f.part.word, f.at().to_string(), f.source())).collect();
+    let wanted = (WordId(id(7)), "2026-03-01T17:30:00.000Z".to_owned(), Source::Import);
+    assert_eq!(presses, [wanted.clone(), wanted]);
+    let delivery = story.of::<Delivery>(rex()).next().unwrap();
+    assert_eq!(delivery.at().to_string(), "2026-07-01T16:30:05.000Z");
+    assert_eq!(delivery.part.delay_s, Seconds::new(1.5).ok());
+    // The same file again, and a longer one of which it is a part.
+    let again = look(&store, &csv).await;
+    assert_eq!((again.new, again.duplicates), (0, 3));
+    let longer = look(&store, &format!("{csv}press;2026-03-01 18:30;rex;Walk;learner;;;\n")).await;
+    assert_eq!((longer.new, longer.duplicates), (1, 3));
+}
+
+#[tokio::test]
+async fn a_file_may_bring_its_own_cards_and_use_their_names() {
+    let (_dir, store) = store().await;
+    let table = |zone: &str| {
+        format!(
+            "kind,happened_at,learner,name,species,says,word,by,session,purpose,household_card.zone\n\
+             press,2026-01-02 09:00,Momo,,,,food,learner,morning 1,,\n\
+             household_card,2026-01-01T00:00:00Z,,Home,,,,,,,{zone}\n\
+             learner_card,2026-01-01T00:00:00Z,,Momo,cat,,,,,,\n\
+             word_card,2026-01-01T00:00:00Z,,,,food,,,,,\n\
+             session_start,2026-01-02 08:59,Momo,,,,,,Morning 1,showing,\n"
+        )
+    };
+    // Without the household's zone, local times cannot be read.
+    let problems = told(&look(&store, &table("")).await);
+    assert!(problems.iter().any(|p| p.starts_with("line 3, household_card.zone: wanted a value")), "{problems:?}");
+    assert!(problems.iter().any(|p| p.starts_with("line 2, happened_at:") && p.contains("offset")), "{problems:?}");
+    let preview = look(&store, &table("Asia/Tokyo")).await;
+    assert_eq!(told(&preview), Vec::<String>::new());
+    store.commit(preview).await.unwrap();
+    let story = store.story(home()).await.unwrap();
+    let momo = *story.learners().keys().next().unwrap();
+    let press = story.of::<Press>(momo).next().unwrap();
+    assert_eq!(press.at().to_string(), "2026-01-02T00:00:00.000Z", "nine o'clock in Tokyo");
+    assert!(story.words().contains_key(&press.part.word));
+    assert_eq!(press.part.session, Some(story.sessions(momo)[0].id()));
+}
+
+#[tokio::test]
+async fn each_problem_names_its_line_field_finding_and_remedy() {
+    let (_dir, store) = named_home().await;
+    let csv = "kind,happened_at,learner,word,by,answer,delay_s,pieces\n\
+               press,2026-03-01 18:30,Rex,wlak,learner,,,\n\
+               press,2026-10-25 02:30,Rex,walk,learner,,,\n\
+               pres,2026-03-01 18:30,Rex,walk,learner,,,\n\
+               press,2026-03-01 18:30,Rex,walk,dog,,,\n\
+               press,2026-03-01 18:30,Rex,walk,learner,given,,\n\
+               delivery,2026-03-01 18:30,Rex,walk,,given,\"1,5\",\n\
+               delivery,2026-03-01 18:30,Rex,walk,,given,-1,\n\
+               delivery,2026-03-01 18:30,Rex,walk,,,1,\n\
+               leaving,2026-03-01 18:30,Rex,,,,,\n\
+               press,2026-03-01 18:30,Rex,walk,learner\n\
+               press,2026-03-01 18:30,Rex,walk,learner,,,\n";
+    let preview = look(&store, csv).await;
+    let wanted = [
+        (2, "word", "wlak", "walk, water"),
+        (3, "happened_at", "2026-10-25 02:30", "comes twice"),
+        (4, "kind", "pres", "one of:"),
+        (5, "by", "dog", "one of: learner, teacher, unknown"),
+        (6, "answer", "given", "press has no such field"),
+        (7, "delay_s", "1,5", "a number with a point"),
+        (8, "delay_s", "-1", "0 to 86400"),
+        (9, "answer", "", "one of: given"),
+        (10, "session", "", "a value"),
+        (11, "row", "5 cells", "8 cells"),
+    ];
+    for (problem, (line, field, found, part)) in preview.problems.iter().zip(wanted) {
+        assert_eq!((problem.line, problem.field.as_str(), problem.found.as_str()), (line, field, found));
+        // Numbers in the model's own words come as 86400.0 or 86400.
+        assert!(problem.wanted.contains(part), "{problem}");
+    }
+    assert_eq!((preview.rows, preview.bad_rows, preview.new), (11, 10, 1));
+    let before = store.revision().await.unwrap();
+    let refused = store.commit(preview.clone()).await.unwrap_err();
+    assert!(matches!(refused, StoreError::NotImported(_)), "{refused}");
+    assert_eq!(store.revision().await.unwrap(), before, "nothing half-imported");
+    assert_eq!(store.commit(preview.without_bad_rows()).await.unwrap(), Imported { new: 1, duplicates: 0 });
+}
+
+#[tokio::test]
+async fn files_that_are_no_tables_are_refused_in_words() {
+    let (_dir, store) = named_home().await;
+    let csv = "kind,happened_at,learner,word,by\npress,2026-03-01 18:30,Rex,wälk,learner\n";
+    let utf16: Vec<u8> = csv.encode_utf16().flat_map(u16::to_le_bytes).collect();
+    let marked: Vec<u8> = [0xff, 0xfe].into_iter().chain(utf16.clone()).collect();
+    let latin1: Vec<u8> = csv.chars().map(|c| u8::try_from(c as u32).unwrap()).collect();
+    let long = format!("{csv}{}\n", "x".repeat(300_000));
+    let cases: [(&[u8], &str); 9] = [
+        (&utf16, "UTF-8"),
+        (&marked, "UTF-8"),
+        (&latin1, "Latin-1"),
+        (long.as_bytes(), "lines of at most"),
+        (b"", "a first row"),
+        (b"colour,size\nred,2\n", "a column such as"),
+        (b"kind,word\npress,walk\n", "happened_at"),
+        (b"kind,kind,happened_at\n", "each column once"),
+        (b"kind,happened_at,text\nremark,2026-03-01 18:30,\"never closed\nremark,2026-03-01 18:31,x\n", "closed"),
+    ];
+    let options = ImportOptions { format: Format::Csv, household: None };
+    for (bytes, part) in cases {
+        let preview = store.preview(bytes, &options).await.unwrap();
+        assert_eq!(preview.new, 0);
+        assert!(told(&preview).join("\n").contains(part), "{part}: {:?}", told(&preview));
+        assert!(store.commit(preview).await.is_err());
+    }
+    let options = ImportOptions { format: Format::JsonLines, household: None };
+    for (json, part) in [
+        ("{\"a\":1", "as JSON"),
+        ("[1]", "JSON object"),
+        ("{}", "one of: "),
+        (
+            "{\"happened_at\":\"2026-03-01T10:00:00Z\",\"body\":{\"kind\":\"remark\",\"text\":\"  \"}}",
+            "must not be empty",
+        ),
+        (
+            "{\"happened_at\":\"2026-03-01T10:00:00Z\",\"bdy\":{},\"body\":{\"kind\":\"remark\",\"text\":\"a\"}}",
+            "no such field",
+        ),
+    ] {
+        let preview = store.preview(json.as_bytes(), &options).await.unwrap();
+        assert!(told(&preview).join("\n").contains(part), "{part}: {:?}", told(&preview));
+    }
+}
+
+#[tokio::test]
+async fn an_id_taken_by_another_event_is_a_problem_and_a_late_conflict_undoes_the_import() {
+    let (_dir, store) = named_home().await;
+    let line = |n: u128, text: &str| {
+        let remark = Remark { text: Note::new(text).unwrap() };
+        serde_json::to_string(&event(n, "2026-03-01T10:00:00Z", remark)).unwrap()
+    };
+    let options = ImportOptions { format: Format::JsonLines, household: None };
+    let file = [line(1, "a"), line(2, "b"), line(1, "c"), line(2, "b")].join("\n");
+    let preview = store.preview(file.as_bytes(), &options).await.unwrap();
+    assert_eq!((preview.new, preview.duplicates, preview.bad_rows), (2, 1, 1));
+    assert_eq!((preview.problems[0].line, preview.problems[0].field.as_str()), (3, "id"));
+
+    let file = [line(3, "a"), line(4, "b")].join("\n");
+    let preview = store.preview(file.as_bytes(), &options).await.unwrap();
+    let late = event(4, "2026-03-01T10:00:00Z", Remark { text: Note::new("other").unwrap() });
+    store.append(vec![late]).await.unwrap();
+    let before = store.revision().await.unwrap();
+    assert!(matches!(store.commit(preview).await, Err(StoreError::NotImported(_))));
+    assert_eq!(store.revision().await.unwrap(), before);
+}
