@@ -6,6 +6,7 @@ pub mod advice;
 pub mod days;
 pub mod estimate;
 pub mod evidence;
+pub mod first_words;
 pub mod likes;
 pub mod observe;
 pub mod plan;

@@ -1,1 +1,37 @@
-fn main() {}
+//! The binary `sayso`: thin. Arguments in, words out; everything else lives in the libraries.
+
+mod args;
+mod commands;
+mod error;
+
+use args::{Cli, Command};
+use clap::Parser;
+use error::CliError;
+use std::process::ExitCode;
+
+#[tokio::main]
+async fn main() -> ExitCode {
+    match run(Cli::parse()).await {
+        Ok(code) => code,
+        Err(why) => {
+            eprintln!("sayso: {why}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+async fn run(cli: Cli) -> Result<ExitCode, CliError> {
+    match cli.command {
+        Command::Demo { data, seed, serving } => commands::serve::demo(data, seed, &serving).await?,
+        Command::Serve { data, serving } => commands::serve::serve(&data.data, &serving).await?,
+        Command::Today { data, learner } => commands::tell::today(&data.data, learner.as_deref()).await?,
+        Command::Evidence { data, learner } => commands::tell::evidence(&data.data, learner.as_deref()).await?,
+        Command::Log { data } => return commands::exchange::log(&data.data).await,
+        Command::Import { data, file, yes } => return commands::exchange::import(&data.data, &file, yes).await,
+        Command::Export { data, form, to } => commands::exchange::export(&data.data, form, to.as_deref()).await?,
+        Command::Backup { data, file } => commands::keep::backup(&data.data, &file).await?,
+        Command::Restore { data, file } => commands::keep::restore(&data.data, &file).await?,
+        Command::Rebuild { data } => return commands::keep::rebuild(&data.data).await,
+    }
+    Ok(ExitCode::SUCCESS)
+}

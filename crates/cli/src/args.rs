@@ -1,0 +1,125 @@
+//! Every command and flag, in one place; help comes from here.
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+use std::path::PathBuf;
+
+/// A notebook that does the maths for a person who teaches a companion animal to use a board of recorded-word buttons.
+#[derive(Parser, Debug)]
+#[command(name = "sayso", version, arg_required_else_help = true)]
+pub struct Cli {
+    /// What to do.
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+/// Where the notebook is.
+#[derive(Args, Debug, Clone)]
+pub struct Data {
+    /// Directory of the notebook; made if it is not there.
+    #[arg(long, value_name = "DIR")]
+    pub data: PathBuf,
+}
+
+/// How to serve.
+#[derive(Args, Debug, Clone)]
+pub struct Serving {
+    /// Port; 0 takes any free one.
+    #[arg(long, default_value_t = 7297)]
+    pub port: u16,
+    /// Let phones on the home network in, each after typing the pairing code shown here.
+    #[arg(long)]
+    pub lan: bool,
+}
+
+/// The commands.
+#[derive(Subcommand, Debug)]
+pub enum Command {
+    /// Make an invented household (by simulation) and serve it.
+    Demo {
+        /// Directory to keep it in; a temporary one, removed at the end, if left out.
+        #[arg(long, value_name = "DIR")]
+        data: Option<PathBuf>,
+        /// Seed of the simulation.
+        #[arg(long, default_value_t = 1)]
+        seed: u64,
+        #[command(flatten)]
+        serving: Serving,
+    },
+    /// Serve your own notebook.
+    Serve {
+        #[command(flatten)]
+        data: Data,
+        #[command(flatten)]
+        serving: Serving,
+    },
+    /// What to do today, and why.
+    Today {
+        #[command(flatten)]
+        data: Data,
+        /// Name or id of the animal; all of them if left out.
+        #[arg(long)]
+        learner: Option<String>,
+    },
+    /// The evidence for each word.
+    Evidence {
+        #[command(flatten)]
+        data: Data,
+        /// Name or id of the animal; all of them if left out.
+        #[arg(long)]
+        learner: Option<String>,
+    },
+    /// Put events (JSON array, or JSON Lines) from standard input into the log.
+    Log {
+        #[command(flatten)]
+        data: Data,
+    },
+    /// Read a CSV or JSON Lines file; first shows what would happen.
+    Import {
+        #[command(flatten)]
+        data: Data,
+        /// The file.
+        file: PathBuf,
+        /// Do it, after the preview found nothing wrong.
+        #[arg(long)]
+        yes: bool,
+    },
+    /// Write every event to standard output or a file.
+    Export {
+        #[command(flatten)]
+        data: Data,
+        /// Form of the file.
+        #[arg(long, value_enum, default_value_t = Form::Jsonl)]
+        form: Form,
+        /// File to write; standard output if left out.
+        #[arg(long, value_name = "FILE")]
+        to: Option<PathBuf>,
+    },
+    /// Copy the notebook to one file, while it is served or not.
+    Backup {
+        #[command(flatten)]
+        data: Data,
+        /// File to write; must not exist.
+        file: PathBuf,
+    },
+    /// Bring back every event of a backup that the notebook lacks, while it is served or not.
+    Restore {
+        #[command(flatten)]
+        data: Data,
+        /// The backup.
+        file: PathBuf,
+    },
+    /// Build the tables that follow from the log anew and compare them with the live ones.
+    Rebuild {
+        #[command(flatten)]
+        data: Data,
+    },
+}
+
+/// Forms of an export.
+#[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Form {
+    /// JSON Lines: every event, whole.
+    Jsonl,
+    /// CSV: one row an event.
+    Csv,
+}

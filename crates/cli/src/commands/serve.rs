@@ -1,0 +1,96 @@
+//! `demo` and `serve`.
+
+use crate::args::Serving;
+use crate::error::CliError;
+use qrcode::QrCode;
+use qrcode::render::unicode::Dense1x2;
+use sayso_model::Moment;
+use sayso_store::Store;
+use sayso_web::Config;
+use std::net::{IpAddr, SocketAddr, UdpSocket};
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+use std::time::{SystemTime, UNIX_EPOCH};
+
+/// Events put in at once while the demo is made.
+const BATCH: usize = 1000;
+
+/// Makes the invented household, unless the directory holds one already, and serves it.
+pub async fn demo(data: Option<PathBuf>, seed: u64, serving: &Serving) -> Result<(), CliError> {
+    // Held to the end: dropping it removes the directory.
+    let temporary = if data.is_none() { Some(tempfile::tempdir()?) } else { None };
+    let dir = match (&data, &temporary) {
+        (Some(dir), _) => dir.clone(),
+        (None, Some(temporary)) => temporary.path().to_owned(),
+        (None, None) => return Err(CliError::said("no directory for the demo")),
+    };
+    let store = Store::open(&dir).await?;
+    if store.household().await?.is_none() {
+        eprintln!("Simulating ten weeks of an invented household ...");
+        let simulated = sayso_sim::demo(seed, now());
+        let count = simulated.events.len();
+        let mut events = simulated.events.into_iter();
+        loop {
+            let batch: Vec<_> = events.by_ref().take(BATCH).collect();
+            if batch.is_empty() {
+                break;
+            }
+            store.append(batch).await?;
+        }
+        eprintln!("{count} events, all invented. Nothing here is evidence about real animals.");
+    } else {
+        eprintln!("{} holds a household already; serving it.", dir.display());
+    }
+    drop(store);
+    serve(&dir, serving).await
+}
+
+/// Serves a notebook until told to stop.
+pub async fn serve(dir: &Path, serving: &Serving) -> Result<(), CliError> {
+    let lan = serving.lan;
+    let config = Config {
+        data: dir.to_owned(),
+        port: serving.port,
+        lan,
+        opened: Arc::new(move |at| announce(at, lan)),
+        show_code: Arc::new(|code, minutes| {
+            println!("\nPairing code for a phone (good for {minutes} minutes): {code}\n");
+        }),
+    };
+    Ok(sayso_web::serve(config).await?)
+}
+
+fn announce(at: SocketAddr, lan: bool) {
+    println!("Sayso is open at http://127.0.0.1:{}/", at.port());
+    let Some(here) = home_address() else {
+        println!("This machine has no address on a home network, so no phone can reach it.");
+        return;
+    };
+    let url = format!("http://{here}:{}/", at.port());
+    if lan {
+        println!("From a phone on the same network: {url} (then type the pairing code)");
+    } else {
+        println!("Only this machine is answered. To use a phone, stop with Ctrl-C and start again with --lan;");
+        println!("this code then opens {url} on the phone:");
+    }
+    match QrCode::new(&url) {
+        Ok(code) => println!("{}", code.render::<Dense1x2>().quiet_zone(true).build()),
+        Err(why) => println!("(no QR code: {why})"),
+    }
+    println!("Stop with Ctrl-C.");
+}
+
+/// The address other devices reach this machine by. Connecting a UDP socket sends nothing; it only asks the system
+/// which way it would go (203.0.113.1 is reserved for documentation, RFC 5737).
+fn home_address() -> Option<IpAddr> {
+    let socket = UdpSocket::bind("0.0.0.0:0").ok()?;
+    socket.connect("203.0.113.1:9").ok()?;
+    let ip = socket.local_addr().ok()?.ip();
+    (!ip.is_loopback() && !ip.is_unspecified()).then_some(ip)
+}
+
+/// The machine's clock.
+pub fn now() -> Moment {
+    let millis = SystemTime::now().duration_since(UNIX_EPOCH).map_or(0, |d| d.as_millis());
+    Moment::clamped(i64::try_from(millis).unwrap_or(i64::MAX))
+}

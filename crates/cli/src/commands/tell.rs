@@ -1,0 +1,92 @@
+//! `today` and `evidence`: what the pages say, as text.
+
+use super::serve::now;
+use crate::error::CliError;
+use sayso_advisor::{Advice, evidence, today};
+use sayso_model::{LearnerCard, Story};
+use sayso_store::Store;
+use std::path::Path;
+use std::sync::Arc;
+
+async fn story(dir: &Path) -> Result<Arc<Story>, CliError> {
+    let store = Store::open(dir).await?;
+    let household = store.household().await?.ok_or_else(|| {
+        CliError::said(format!("{} holds no household yet; run `sayso serve --data {}`", dir.display(), dir.display()))
+    })?;
+    Ok(store.story(household).await?)
+}
+
+/// The animals asked for, by name or id.
+fn asked(story: &Story, which: Option<&str>) -> Result<Vec<LearnerCard>, CliError> {
+    let all: Vec<LearnerCard> = story.learners().into_values().filter(|l| l.active).cloned().collect();
+    let Some(which) = which else { return Ok(all) };
+    let found: Vec<_> = all
+        .iter()
+        .filter(|l| l.name.as_str().eq_ignore_ascii_case(which) || l.learner.to_string() == which)
+        .cloned()
+        .collect();
+    if found.is_empty() {
+        let names: Vec<&str> = all.iter().map(|l| l.name.as_str()).collect();
+        return Err(CliError::said(format!("no animal is called \"{which}\"; there are: {}", names.join(", "))));
+    }
+    Ok(found)
+}
+
+/// Prints what to do today.
+pub async fn today(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
+    let story = story(dir).await?;
+    for card in asked(&story, which)? {
+        println!("# {}", card.name);
+        let Some(today) = today::today(&story, card.learner, now()) else { continue };
+        for (i, advice) in today.advice.iter().enumerate() {
+            print_advice(i + 1, advice);
+        }
+        println!();
+        for word in &today.words {
+            println!(
+                "{:<14} {:<9} shown {} (this week {}), pressed when invited: {}",
+                word.says,
+                word.stage.name(),
+                word.showings,
+                word.showings_week,
+                word.response
+            );
+        }
+        println!();
+    }
+    Ok(())
+}
+
+fn print_advice(number: usize, advice: &Advice) {
+    println!("{number}. {}", advice.act);
+    for reason in &advice.because {
+        match &reason.figure {
+            Some(figure) => println!("   because: {} {figure}", reason.text),
+            None => println!("   because: {}", reason.text),
+        }
+    }
+    println!("   how sure: {}; what would change it: {}", advice.sure.words(), advice.would_change);
+    if let Some(caution) = &advice.caution {
+        println!("   caution: {caution}");
+    }
+}
+
+/// Prints the evidence for every word.
+pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
+    let story = story(dir).await?;
+    for card in asked(&story, which)? {
+        println!("# {}", card.name);
+        for word in story.words_of(card.learner) {
+            let Some(e) = evidence::evidence(&story, card.learner, word.word, now()) else { continue };
+            println!("{}: {}", word.says, e.sentence);
+            println!("   seconds to press (median): {}", e.latency_median);
+            println!("   delivery after a showing (median): {}", e.standing.delay);
+            println!("   taken when given: {}; for other words: {}", e.uptake.this, e.uptake.others);
+            for rival in &e.rivals {
+                println!("   not ruled out: {rival}");
+            }
+        }
+        println!();
+    }
+    Ok(())
+}

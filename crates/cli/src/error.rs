@@ -1,0 +1,33 @@
+//! What can go wrong at the command line, in words.
+
+/// An error of a command.
+#[derive(Debug, thiserror::Error)]
+pub enum CliError {
+    /// The notebook.
+    #[error(transparent)]
+    Store(#[from] sayso_store::StoreError),
+    /// Serving.
+    #[error(transparent)]
+    Serve(#[from] sayso_web::ServeError),
+    /// Files and terminals.
+    #[error("{0}")]
+    Io(#[from] std::io::Error),
+    /// A file, and what is wrong with it.
+    #[error("{}: {source}", path.display())]
+    File {
+        /// Which file.
+        path: std::path::PathBuf,
+        /// What is wrong.
+        source: std::io::Error,
+    },
+    /// Anything said in words.
+    #[error("{0}")]
+    Said(String),
+}
+
+impl CliError {
+    /// An error in words.
+    pub fn said(what: impl Into<String>) -> Self {
+        Self::Said(what.into())
+    }
+}
