@@ -6,7 +6,7 @@
 
 use super::{
     LikesError, PairOutcome, PairTrial, check_items,
-    fit::{ChoiceFit, Layout, Prior, TermCounts, conclude},
+    fit::{ChoiceFit, Layout, Prior, RIVAL_RIDGE, SIDE_RIDGE, TermCounts, conclude},
     logit::Design,
 };
 use crate::stats::{Level, StatsError};
@@ -14,7 +14,7 @@ use crate::stats::{Level, StatsError};
 /// What the model of paired trials takes into account.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PairModel {
-    /// Assumption about the strengths. The other terms get the same prior, or this default where it is [`Prior::None`].
+    /// Assumption about the strengths. The other terms always have a weak prior of their own.
     pub prior: Prior,
     /// Estimate a pull towards the left or right apart from the liking.
     pub side: bool,
@@ -49,7 +49,7 @@ impl Default for PairModel {
 pub fn bradley_terry<R: AsRef<[f64]>>(wins: &[R], prior: Prior, level: Level) -> Result<ChoiceFit, LikesError> {
     let items = wins.len();
     check_items(items)?;
-    let alpha = prior.alpha()?;
+    let alpha = prior.ridge()?;
     let mut layout = Layout::items_only(items);
     let mut total = 0.0;
     let (mut offered, mut chosen) = (vec![0.0; items], vec![0.0; items]);
@@ -89,7 +89,7 @@ pub fn bradley_terry<R: AsRef<[f64]>>(wins: &[R], prior: Prior, level: Level) ->
     }
     let whole = |v: &[f64]| v.iter().map(|x| x.round() as u64).collect();
     (layout.offered, layout.chosen, layout.n) = (whole(&offered), whole(&chosen), total.round() as u64);
-    conclude(design, &layout, items, level)
+    conclude(design, &layout, prior, level)
 }
 
 /// Strengths from paired trials, with the terms `model` asks for. Without trials it gives back the prior.
@@ -127,9 +127,7 @@ pub fn fit_weighted_pairs(
     if let Some(bad) = weights.iter().find(|w| !(**w >= 0.0 && **w < 1e9)) {
         return Err(StatsError::OutOfRange { what: "weight", value: *bad }.into());
     }
-    let alpha = model.prior.alpha()?;
-    // The extra terms need a prior even where the strengths have none: a learner may always have gone left.
-    let extra = if alpha == 0.0 { Prior::HOUSEHOLD.alpha()? } else { alpha };
+    let alpha = model.prior.ridge()?;
     let mut layout = Layout::items_only(items);
     let mut won = vec![Vec::new(); items];
     let kept: Vec<(&PairTrial, f64)> = trials
@@ -162,19 +160,18 @@ pub fn fit_weighted_pairs(
     if model.prior == Prior::None {
         finite_estimate_exists(&won)?;
     }
-    let mut parameters = items;
-    let mut place = |wanted: bool| {
+    // The extra terms have a prior of their own even where the strengths have none: a learner may always have gone left.
+    let mut ridge = vec![alpha; items];
+    let mut place = |wanted: bool, penalty: f64| {
         wanted.then(|| {
-            parameters += 1;
-            parameters - 1
+            ridge.push(penalty);
+            ridge.len() - 1
         })
     };
-    layout.side = place(model.side);
-    layout.nothing = place(counts.nothing > 0);
-    layout.both = place(counts.both > 0);
+    layout.side = place(model.side, SIDE_RIDGE);
+    layout.nothing = place(counts.nothing > 0, RIVAL_RIDGE);
+    layout.both = place(counts.both > 0, RIVAL_RIDGE);
     layout.counts = counts;
-    let mut ridge = vec![alpha; items];
-    ridge.resize(parameters, extra);
     let mut design = Design::new(ridge, if alpha == 0.0 { items } else { 0 });
     for (trial, weight) in kept {
         let taken = |outcome| if trial.outcome == outcome { weight } else { 0.0 };
@@ -192,7 +189,7 @@ pub fn fit_weighted_pairs(
         }
         design.end_stage();
     }
-    conclude(design, &layout, parameters, model.level)
+    conclude(design, &layout, model.prior, model.level)
 }
 
 impl Layout {

@@ -1,15 +1,18 @@
 //! Draws of strengths from a fitted model, and who is at the top in each.
 
-use super::{ChoiceFit, LikesError};
+use super::{ChoiceFit, LikesError, posterior::Sample};
 use crate::stats::StatsError;
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 use std::f64::consts::TAU;
 
-/// Strengths drawn from the normal approximation of what is known, one row a draw.
+/// Strengths drawn from what is known (the posterior sample, or the normal approximation without one), one row a draw.
 pub(super) fn draw_strengths(fit: &ChoiceFit, draws: usize, seed: u64) -> Result<Vec<Vec<f64>>, LikesError> {
     if draws == 0 {
         return Err(StatsError::TooFew { what: "draws", needed: 1, got: 0 }.into());
+    }
+    if let Some(sample) = fit.sample() {
+        return Ok(resample(sample, fit.strengths.len(), draws, seed));
     }
     let factor = fit.factor().ok_or(LikesError::Unsettled)?;
     let items = fit.strengths.len();
@@ -29,6 +32,28 @@ pub(super) fn draw_strengths(fit: &ChoiceFit, draws: usize, seed: u64) -> Result
             factor.times(&normals).iter().zip(&fit.strengths).map(|(d, s)| s.value + d).collect()
         })
         .collect())
+}
+
+/// Draws from the weighted sample at even steps of the summed weights, from a random start.
+fn resample(sample: &Sample, items: usize, draws: usize, seed: u64) -> Vec<Vec<f64>> {
+    let mut rng = ChaCha8Rng::seed_from_u64(seed);
+    let step = 1.0 / draws as f64;
+    let mut next = step * rng.random::<f64>();
+    let mut drawn = Vec::with_capacity(draws);
+    let (mut sum, mut last) = (0.0, None);
+    for (point, weight) in sample.points().zip(&sample.weights) {
+        sum += weight;
+        while next < sum && drawn.len() < draws {
+            drawn.push(point[..items].to_vec());
+            next += step;
+        }
+        last = Some(point);
+    }
+    // Rounding of the sum may leave the last step unfilled.
+    while let (true, Some(point)) = (drawn.len() < draws, last) {
+        drawn.push(point[..items].to_vec());
+    }
+    drawn
 }
 
 /// The `top` strongest items of one draw, as flags.

@@ -3,8 +3,9 @@
 use super::{
     LikesError,
     logit::{Design, Optimum},
+    posterior::{self, Sample},
 };
-use crate::stats::{Interval, Level, dense::Cholesky, normal_cdf};
+use crate::stats::{Interval, Level, StatsError, dense::Cholesky, normal_cdf};
 
 /// What is assumed before the first trial.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -12,37 +13,49 @@ pub enum Prior {
     /// Nothing: maximum likelihood. Refused where the data give no finite estimate.
     None,
     /// The objective is the log-likelihood less `alpha` times the sum of squared strengths: strengths are normal about their
-    /// mean with variance `1 / (2 alpha)`. Always gives an answer.
+    /// mean with variance `1 / (2 alpha)`. Always gives an answer; its intervals are short where likes differ more than that.
     Weak {
         /// Positive; larger pulls harder towards "all liked alike".
         alpha: f64,
     },
+    /// Strengths are normal about their mean, and how far they spread is learned from the choices. Always gives an answer.
+    Learned,
 }
 
 impl Prior {
     /// The prior used unless another is asked for; see the page on coverage for why.
-    pub const HOUSEHOLD: Self = Self::Weak { alpha: 0.05 };
+    pub const HOUSEHOLD: Self = Self::Learned;
 
-    pub(super) fn alpha(self) -> Result<f64, LikesError> {
+    /// Penalty on the strengths; a starting value where it is learned.
+    pub(super) fn ridge(self) -> Result<f64, LikesError> {
         match self {
             Self::None => Ok(0.0),
             Self::Weak { alpha } if alpha > 0.0 && alpha < 1e6 => Ok(alpha),
-            Self::Weak { alpha } => {
-                Err(crate::stats::StatsError::OutOfRange { what: "prior alpha", value: alpha }.into())
-            }
+            Self::Weak { alpha } => Err(StatsError::OutOfRange { what: "prior alpha", value: alpha }.into()),
+            Self::Learned => Ok(0.5),
         }
     }
 }
 
+/// Penalty of the side term: standard deviation 2, since even 9 in 10 to one side is a log odds of 2.2.
+pub(super) const SIDE_RIDGE: f64 = 0.125;
+/// Penalty of "nothing" and of "both": standard deviation 3.
+pub(super) const RIVAL_RIDGE: f64 = 1.0 / 18.0;
+
 /// How the intervals of the strengths were made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum IntervalMethod {
+    /// Quantiles of the posterior. With [`Prior::Learned`], up to 20 items.
+    Posterior,
     /// Where the best penalised log-likelihood has fallen by half the squared normal quantile; may be lopsided, as it should.
+    /// With the other priors, up to 40 items.
     Profile,
-    /// Normal, from the curvature at the optimum. Used above 40 items.
+    /// Normal, from the curvature at the optimum. With more items.
     Normal,
 }
 
+/// Most items for which the posterior is sampled: in more dimensions too few points carry the weight.
+const POSTERIOR_UP_TO: usize = 20;
 /// Most items for which profile intervals are made.
 const PROFILE_UP_TO: usize = 40;
 
@@ -110,8 +123,17 @@ pub struct ChoiceFit {
     pub n: u64,
     covariance: Vec<f64>,
     /// Kept for intervals of figures nobody has asked for yet.
+    basis: Basis,
+}
+
+/// What intervals are made from.
+#[derive(Debug, Clone, PartialEq)]
+struct Basis {
     design: Design,
     top: Optimum,
+    sample: Option<Sample>,
+    method: IntervalMethod,
+    level: Level,
 }
 
 /// Which parameters a model has beside the items.
@@ -135,16 +157,10 @@ pub(super) struct TermCounts {
     pub(super) both: u64,
 }
 
-pub(super) fn conclude(
-    design: Design,
-    layout: &Layout,
-    parameters: usize,
-    level: Level,
-) -> Result<ChoiceFit, LikesError> {
-    let top = design.optimum().ok_or(LikesError::Unsettled)?;
+pub(super) fn conclude(design: Design, layout: &Layout, prior: Prior, level: Level) -> Result<ChoiceFit, LikesError> {
     let items = layout.items;
-    let profile = items <= PROFILE_UP_TO;
-    let figure = |contrast: &[f64]| summary(&design, &top, contrast, profile, level);
+    let basis = Basis::new(design, items, prior, level)?;
+    let parameters = basis.top.theta.len();
     // A strength is the item's parameter less the mean of the items.
     let share = 1.0 / items as f64;
     let mut strengths = Vec::with_capacity(items);
@@ -152,7 +168,7 @@ pub(super) fn conclude(
         let mut contrast = vec![0.0; parameters];
         contrast[..items].fill(-share);
         contrast[item] += 1.0;
-        let (value, standard_error, interval) = figure(&contrast)?;
+        let (value, standard_error, interval) = basis.figure(&contrast)?;
         let (offered, chosen) = (layout.offered[item], layout.chosen[item]);
         strengths.push(Strength { item, value, standard_error, interval, offered, chosen });
     }
@@ -163,7 +179,7 @@ pub(super) fn conclude(
             contrast[..items].fill(-share);
         }
         contrast[at] = 1.0;
-        let (value, standard_error, interval) = figure(&contrast)?;
+        let (value, standard_error, interval) = basis.figure(&contrast)?;
         let p = (2.0 * normal_cdf(-(value / standard_error).abs())).min(1.0);
         Ok(Some(Term { value, standard_error, interval, p, n }))
     };
@@ -171,48 +187,93 @@ pub(super) fn conclude(
         side: term(layout.side, false, layout.counts.side)?,
         nothing: term(layout.nothing, true, layout.counts.nothing)?,
         both: term(layout.both, false, layout.counts.both)?,
-        log_likelihood: top.log_likelihood,
-        interval_method: if profile { IntervalMethod::Profile } else { IntervalMethod::Normal },
+        log_likelihood: basis.log_likelihood(),
+        interval_method: basis.method,
         level,
         n: layout.n,
-        covariance: centred_covariance(&top, items, parameters),
+        covariance: basis.centred_covariance(items),
         strengths,
-        design,
-        top,
+        basis,
     })
 }
 
-fn summary(
-    design: &Design,
-    top: &Optimum,
-    contrast: &[f64],
-    profile: bool,
-    level: Level,
-) -> Result<(f64, f64, Interval), LikesError> {
-    let value: f64 = contrast.iter().zip(&top.theta).map(|(c, t)| c * t).sum();
-    let standard_error = top.factor.quadratic(contrast).sqrt();
-    let z = level.z();
-    let (low, high) = if profile {
-        let end = |upwards| design.profile_end(top, contrast, z, upwards).ok_or(LikesError::Unsettled);
-        (end(false)?, end(true)?)
-    } else {
-        (value - z * standard_error, value + z * standard_error)
-    };
-    Ok((value, standard_error, Interval { low, high, level }))
-}
-
-/// Covariance of the strengths about their mean.
-fn centred_covariance(top: &Optimum, items: usize, parameters: usize) -> Vec<f64> {
-    let inverse = top.factor.inverse();
-    let n = items as f64;
-    let means: Vec<f64> =
-        (0..items).map(|i| inverse[i * parameters..i * parameters + items].iter().sum::<f64>() / n).collect();
-    let grand = means.iter().sum::<f64>() / n;
-    let mut covariance = Vec::with_capacity(items * items);
-    for i in 0..items {
-        covariance.extend((0..items).map(|j| inverse[i * parameters + j] - means[i] - means[j] + grand));
+impl Basis {
+    fn new(mut design: Design, items: usize, prior: Prior, level: Level) -> Result<Self, LikesError> {
+        let mut method = if items <= PROFILE_UP_TO { IntervalMethod::Profile } else { IntervalMethod::Normal };
+        let mut sample = None;
+        if prior == Prior::Learned {
+            method = IntervalMethod::Normal;
+            if items <= POSTERIOR_UP_TO {
+                sample = posterior::sample(&design, items);
+            }
+            if sample.is_some() {
+                method = IntervalMethod::Posterior;
+            }
+            let ridge = posterior::likeliest_ridge(&design, items).ok_or(LikesError::Unsettled)?;
+            design = design.with_item_ridge(items, ridge);
+        }
+        let top = design.optimum().ok_or(LikesError::Unsettled)?;
+        Ok(Self { design, top, sample, method, level })
     }
-    covariance
+
+    /// Estimate, standard error and interval of `contrast' theta`.
+    fn figure(&self, contrast: &[f64]) -> Result<(f64, f64, Interval), LikesError> {
+        let level = self.level;
+        let at = |theta: &[f64]| contrast.iter().zip(theta).map(|(c, t)| c * t).sum::<f64>();
+        if let Some(sample) = &self.sample {
+            let values = sample.values(at);
+            let (value, standard_error) = sample.moments(&values);
+            let (low, high) = sample.ends(&values, level.tail());
+            return Ok((value, standard_error, Interval { low, high, level }));
+        }
+        let value = at(&self.top.theta);
+        let standard_error = self.top.factor.quadratic(contrast).sqrt();
+        let z = level.z();
+        let (low, high) = if self.method == IntervalMethod::Profile {
+            let end = |up| self.design.profile_end(&self.top, contrast, z, up).ok_or(LikesError::Unsettled);
+            (end(false)?, end(true)?)
+        } else {
+            (value - z * standard_error, value + z * standard_error)
+        };
+        Ok((value, standard_error, Interval { low, high, level }))
+    }
+
+    fn log_likelihood(&self) -> f64 {
+        let Some(sample) = &self.sample else { return self.top.log_likelihood };
+        let mut mean = vec![0.0; self.top.theta.len()];
+        for (point, weight) in sample.points().zip(&sample.weights) {
+            mean.iter_mut().zip(point).for_each(|(m, p)| *m += weight * p);
+        }
+        self.design.log_likelihood(&mean)
+    }
+
+    /// Covariance of the strengths about their mean.
+    fn centred_covariance(&self, items: usize) -> Vec<f64> {
+        let parameters = self.top.theta.len();
+        let mut raw = vec![0.0; items * items];
+        match &self.sample {
+            Some(sample) => {
+                let means: Vec<f64> = (0..items).map(|i| sample.moments(&sample.values(|p| p[i])).0).collect();
+                for (point, weight) in sample.points().zip(&sample.weights) {
+                    for i in 0..items {
+                        for j in 0..items {
+                            raw[i * items + j] += weight * (point[i] - means[i]) * (point[j] - means[j]);
+                        }
+                    }
+                }
+            }
+            None => {
+                let inverse = self.top.factor.inverse();
+                for i in 0..items {
+                    raw[i * items..(i + 1) * items].copy_from_slice(&inverse[i * parameters..i * parameters + items]);
+                }
+            }
+        }
+        let n = items as f64;
+        let means: Vec<f64> = raw.chunks(items).map(|row| row.iter().sum::<f64>() / n).collect();
+        let grand = means.iter().sum::<f64>() / n;
+        (0..items * items).map(|at| raw[at] - means[at / items] - means[at % items] + grand).collect()
+    }
 }
 
 impl ChoiceFit {
@@ -243,14 +304,25 @@ impl ChoiceFit {
         if first == second {
             return Err(LikesError::Repeated { item: first });
         }
-        let mut contrast = vec![0.0; self.top.theta.len()];
+        let mut contrast = vec![0.0; self.basis.top.theta.len()];
         contrast[first] = 1.0;
         contrast[second] = -1.0;
-        let profile = self.interval_method == IntervalMethod::Profile;
-        let (value, error, odds) = summary(&self.design, &self.top, &contrast, profile, self.level)?;
+        let (value, error, odds) = self.basis.figure(&contrast)?;
         let interval = Interval { low: logistic(odds.low), high: logistic(odds.high), level: self.level };
-        let stronger = if error > 0.0 { normal_cdf(value / error) } else { 0.5 };
-        Ok(Preference { probability: logistic(value), interval, stronger })
+        let (probability, stronger) = match &self.basis.sample {
+            Some(sample) => {
+                let chances = sample.values(|p| logistic(p[first] - p[second]));
+                let ahead = sample.values(|p| f64::from(u8::from(p[first] > p[second])));
+                (sample.moments(&chances).0, sample.moments(&ahead).0)
+            }
+            None => (logistic(value), if error > 0.0 { normal_cdf(value / error) } else { 0.5 }),
+        };
+        Ok(Preference { probability, interval, stronger })
+    }
+
+    /// The posterior sample, if the intervals rest on one.
+    pub(super) fn sample(&self) -> Option<&Sample> {
+        self.basis.sample.as_ref()
     }
 
     /// Factor of the covariance, for drawing strengths; the ridge stands for the direction in which they have none.

@@ -63,6 +63,13 @@ impl Design {
         }
     }
 
+    /// The same choices with another penalty on the first `items` parameters.
+    pub(super) fn with_item_ridge(&self, items: usize, ridge: f64) -> Self {
+        let mut changed = self.clone();
+        changed.ridge[..items].fill(ridge);
+        changed
+    }
+
     /// Adds an alternative to the stage being built.
     pub(super) fn alternative(&mut self, terms: &[(usize, f64)], taken: f64) {
         let first_term = self.terms.len();
@@ -111,7 +118,8 @@ impl Design {
         self.stages().map(|stage| self.shares(stage, theta, &mut shares)).sum()
     }
 
-    fn objective(&self, theta: &[f64]) -> f64 {
+    /// Log-likelihood less penalty.
+    pub(super) fn objective(&self, theta: &[f64]) -> f64 {
         self.log_likelihood(theta) - self.penalty(theta)
     }
 

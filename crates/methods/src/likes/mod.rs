@@ -8,6 +8,7 @@ mod fit;
 mod logit;
 mod next_pair;
 mod plackett_luce;
+mod posterior;
 pub mod schedule;
 mod scores;
 mod side;

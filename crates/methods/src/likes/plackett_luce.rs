@@ -8,10 +8,10 @@ use super::{
     LikesError, Ranking,
     bradley_terry::finite_estimate_exists,
     check_items,
-    fit::{ChoiceFit, Layout, Prior, conclude},
+    fit::{ChoiceFit, Layout, Prior, RIVAL_RIDGE, conclude},
     logit::Design,
 };
-use crate::stats::Level;
+use crate::stats::{Level, StatsError};
 
 /// What the model of rankings takes into account.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -67,7 +67,6 @@ pub fn fit_weighted_rankings(
     weights: &[f64],
     model: &RankModel,
 ) -> Result<ChoiceFit, LikesError> {
-    use crate::stats::StatsError;
     check_items(items)?;
     if rankings.len() != weights.len() {
         return Err(StatsError::Unpaired { left: rankings.len(), right: weights.len() }.into());
@@ -75,7 +74,7 @@ pub fn fit_weighted_rankings(
     if let Some(bad) = weights.iter().find(|w| !(**w >= 0.0 && **w < 1e9)) {
         return Err(StatsError::OutOfRange { what: "weight", value: *bad }.into());
     }
-    let alpha = model.prior.alpha()?;
+    let alpha = model.prior.ridge()?;
     let mut layout = Layout::items_only(items);
     let mut won = vec![Vec::new(); items];
     let kept = || rankings.iter().zip(weights.iter().copied()).filter(|(_, w)| *w > 0.0);
@@ -102,9 +101,8 @@ pub fn fit_weighted_rankings(
     let mut ridge = vec![alpha; items];
     if model.nothing && layout.counts.nothing > 0 {
         layout.nothing = Some(items);
-        ridge.push(if alpha == 0.0 { Prior::HOUSEHOLD.alpha()? } else { alpha });
+        ridge.push(RIVAL_RIDGE);
     }
-    let parameters = ridge.len();
     let mut design = Design::new(ridge, if alpha == 0.0 { items } else { 0 });
     for (ranking, weight) in kept() {
         let array: Vec<usize> = ranking.chosen.iter().chain(&ranking.left_over).copied().collect();
@@ -120,7 +118,7 @@ pub fn fit_weighted_rankings(
             design.end_stage();
         }
     }
-    conclude(design, &layout, parameters, model.level)
+    conclude(design, &layout, model.prior, model.level)
 }
 
 fn turned(ranking: &Ranking) -> bool {

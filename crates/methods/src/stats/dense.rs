@@ -44,6 +44,12 @@ impl Cholesky {
     pub(crate) fn solve(&self, v: &[f64]) -> Vec<f64> {
         let mut x = v.to_vec();
         self.forward(&mut x);
+        self.solve_upper(&x)
+    }
+
+    /// Solves `L' x = z`: turns independent standard normals into a draw with covariance `A^-1`.
+    pub(crate) fn solve_upper(&self, z: &[f64]) -> Vec<f64> {
+        let mut x = z.to_vec();
         for row in (0..self.size).rev() {
             x[row] /= self.lower[row * self.size + row];
             let at = x[row];
@@ -52,6 +58,22 @@ impl Cholesky {
             }
         }
         x
+    }
+
+    /// `v' A v`.
+    pub(crate) fn square_of_upper(&self, v: &[f64]) -> f64 {
+        let mut product = vec![0.0; self.size];
+        for (row, at) in v.iter().enumerate() {
+            for (sum, l) in product.iter_mut().zip(&self.lower[row * self.size..=row * self.size + row]) {
+                *sum += l * at;
+            }
+        }
+        product.iter().map(|p| p * p).sum()
+    }
+
+    /// Logarithm of the determinant of `A`.
+    pub(crate) fn log_determinant(&self) -> f64 {
+        2.0 * (0..self.size).map(|i| self.lower[i * self.size + i].ln()).sum::<f64>()
     }
 
     /// `v' A^-1 v`.
@@ -99,6 +121,9 @@ mod tests {
         let quadratic: f64 = (0..3)
             .map(|r| (0..3).map(|c| [1.0, 2.0, 3.0][r] * inverse[r * 3 + c] * [1.0, 2.0, 3.0][c]).sum::<f64>())
             .sum();
+        assert!((factor.log_determinant() - 15.32_f64.ln()).abs() < 1e-12);
+        let square: f64 = (0..3).map(|r| (0..3).map(|c| x[r] * a[r * 3 + c] * x[c]).sum::<f64>()).sum();
+        assert!((factor.square_of_upper(&x) - square).abs() < 1e-12);
         assert!((factor.quadratic(&[1.0, 2.0, 3.0]) - quadratic).abs() < 1e-12);
         assert!(Cholesky::new(&[1.0, 1.0, 1.0, 1.0], 2).is_none());
     }
