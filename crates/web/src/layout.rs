@@ -157,6 +157,8 @@ fn document(title: &str, modules: &[&str], body: Markup) -> Markup {
                 meta name="referrer" content="same-origin";
                 title { (title) " · Sayso" }
                 link rel="stylesheet" href=(asset("assets/base.css"));
+                link rel="stylesheet" href=(asset("assets/board.css"));
+                link rel="stylesheet" href=(asset("assets/pages.css"));
                 link rel="icon" href=(asset("assets/icon.svg")) type="image/svg+xml";
                 @for module in modules { script type="module" src=(asset(module)) {} }
             }

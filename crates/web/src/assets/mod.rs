@@ -21,8 +21,23 @@ type Asset = (&'static str, &'static str, &'static str);
 /// Every asset; a new file is one line here.
 static FILES: &[Asset] = &[
     ("assets/base.css", CSS, include_str!("base.css")),
+    ("assets/board.css", CSS, include_str!("board.css")),
+    ("assets/pages.css", CSS, include_str!("pages.css")),
     ("assets/icon.svg", SVG, include_str!("icon.svg")),
+    ("client/board.js", JS, include_str!("../client/board.js")),
+    ("client/catch.js", JS, include_str!("../client/catch.js")),
+    ("client/day.js", JS, include_str!("../client/day.js")),
+    ("client/db.js", JS, include_str!("../client/db.js")),
+    ("client/dom.js", JS, include_str!("../client/dom.js")),
+    ("client/invitation.js", JS, include_str!("../client/invitation.js")),
+    ("client/pad.js", JS, include_str!("../client/pad.js")),
+    ("client/recent.js", JS, include_str!("../client/recent.js")),
+    ("client/showing.js", JS, include_str!("../client/showing.js")),
+    ("client/sitting.js", JS, include_str!("../client/sitting.js")),
+    ("client/uuid.js", JS, include_str!("../client/uuid.js")),
     ("client/outbox.js", JS, include_str!("../client/outbox.js")),
+    ("client/print.js", JS, include_str!("../client/print.js")),
+    ("client/stopwatch.js", JS, include_str!("../client/stopwatch.js")),
     ("client/zone.js", JS, include_str!("../client/zone.js")),
 ];
 
@@ -55,7 +70,13 @@ pub fn names() -> impl Iterator<Item = &'static str> {
 
 /// The route of the assets.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/assets/{version}/{*name}", get(serve))
+    Router::new().route("/assets/{version}/{*name}", get(serve)).route("/sw.js", get(worker))
+}
+
+/// The worker that keeps the pad's page for when there is no answer; its place decides which pages it may see.
+async fn worker() -> Response {
+    let script = include_str!("../client/worker.js");
+    ([(CONTENT_TYPE, JS), (CACHE_CONTROL, "no-cache")], script).into_response()
 }
 
 async fn serve(Path((asked, name)): Path<(String, String)>) -> Result<Response, Error> {

@@ -10,6 +10,7 @@ mod steps;
 mod teacher;
 mod view;
 
+pub use learner::age;
 pub use steps::steps;
 
 use crate::page::Page;

@@ -1,0 +1,155 @@
+//! Setting up a likes test. Orders and sides come from a seed drawn by the machine, so that nobody chooses them.
+
+use super::format_words;
+use crate::cautions::{food_note, for_animal};
+use crate::error::Error;
+use crate::fields::{number, radios, summary, ticks};
+use crate::form::Form;
+use crate::layout::{Tab, layout};
+use crate::page::LearnerPage;
+use crate::typed::{Typed, again};
+use axum::response::{IntoResponse, Redirect, Response};
+use maud::{Markup, html};
+use sayso_advisor::ration::forbidden;
+use sayso_advisor::welfare::rest_today;
+use sayso_methods::likes::schedule;
+use sayso_model::{AssessmentId, LikesFormat, LikesTest, RewardCard, RewardId};
+use serde::Deserialize;
+use uuid::Uuid;
+
+/// Things in one test at most, on a page that still fits a phone.
+const MOST: usize = 12;
+/// Things ticked from the start where there are more (usual: 5 to 8; DeLeon & Iwata 1996).
+const USUAL: usize = 8;
+
+/// Rewards of this animal that may be offered at all.
+fn allowed(page: &LearnerPage) -> Vec<&RewardCard> {
+    page.story.rewards_of(page.id).into_iter().filter(|r| forbidden(page.card.species, r).is_none()).collect()
+}
+
+pub async fn ask(page: LearnerPage) -> Markup {
+    let mut typed = Typed::default().with("format", LikesFormat::Paired.name()).with("rounds", 1);
+    for reward in allowed(&page).iter().take(USUAL) {
+        typed = typed.with("rewards", reward.reward);
+    }
+    form(&page, &typed)
+}
+
+pub async fn begin(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
+    let mut typed = typed.only(&["format", "rewards", "rounds"])?;
+    let format = typed.one_of("format", LikesFormat::ALL, LikesFormat::name);
+    if typed.text("format").is_empty() {
+        typed.wrong("format", "is missing; choose one");
+    }
+    let known: Vec<RewardId> = allowed(&page).iter().map(|r| r.reward).collect();
+    let rewards = typed.ids("rewards", |r| known.contains(r));
+    let least = if format == Some(LikesFormat::Single) { 1 } else { 2 };
+    if !(least..=MOST).contains(&rewards.len()) && typed.problem("rewards").is_none() {
+        typed.wrong("rewards", format!("must be {least} to {MOST} things, not {}; tick more or fewer", rewards.len()));
+    }
+    let rounds = typed.whole("rounds", 1, 20);
+    if typed.text("rounds").is_empty() {
+        typed.wrong("rounds", "are missing; 1 is a good start");
+    }
+    if typed.right()
+        && let (Some(format), Some(rounds)) = (format, rounds)
+    {
+        let seed = getrandom::u32().map_err(Error::internal)?;
+        let test = LikesTest { assessment: AssessmentId(Uuid::now_v7()), format, rewards, rounds, seed };
+        let to = address(&page, test.assessment);
+        if typed.kept(page.keep(vec![page.event(test)]).await)? {
+            return Ok(Redirect::to(&to).into_response());
+        }
+    }
+    Ok(again(form(&page, &typed)))
+}
+
+pub fn address(page: &LearnerPage, test: AssessmentId) -> String {
+    format!("/l/{}/likes/test/{test}", page.id)
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Two {
+    left: RewardId,
+    right: RewardId,
+}
+
+/// One pair, laid out as the ranking asks for it.
+pub async fn pair(page: LearnerPage, Form(two): Form<Two>) -> Result<Redirect, Error> {
+    let known: Vec<RewardId> = allowed(&page).iter().map(|r| r.reward).collect();
+    for (field, reward) in [("left", two.left), ("right", two.right)] {
+        if !known.contains(&reward) {
+            return Err(Error::refused(field, "is not something this animal may be offered"));
+        }
+    }
+    if two.left == two.right {
+        return Err(Error::refused("right", "must be another thing than the left one"));
+    }
+    let mut test = LikesTest {
+        assessment: AssessmentId(Uuid::now_v7()),
+        format: LikesFormat::Paired,
+        rewards: vec![two.left, two.right],
+        rounds: 1,
+        seed: getrandom::u32().map_err(Error::internal)?,
+    };
+    // A plan's sides follow from its seed; the order in which the two are named turns them round.
+    if schedule::paired(2, 1, u64::from(test.seed)).first().is_some_and(|p| p.left == 1) {
+        test.rewards.reverse();
+    }
+    let to = address(&page, test.assessment);
+    page.keep(vec![page.event(test)]).await?;
+    Ok(Redirect::to(&to))
+}
+
+fn form(page: &LearnerPage, typed: &Typed) -> Markup {
+    let rewards = allowed(page);
+    let options: Vec<(String, Markup)> = rewards
+        .iter()
+        .map(|r| {
+            let text = html! { (r.name.as_str()) " " span.quiet { (r.kind.name()) } (for_animal(&page.card, r)) };
+            (r.reward.to_string(), text)
+        })
+        .collect();
+    let formats: Vec<(String, Markup)> = [LikesFormat::Paired, LikesFormat::Multiple, LikesFormat::Single, LikesFormat::FreeAccess]
+        .into_iter()
+        .map(|f| (f.name().to_owned(), html! { (crate::fields::label_of(format_words(f))) span.hint { (about(f)) } }))
+        .collect();
+    let refused: Vec<&RewardCard> =
+        page.story.rewards_of(page.id).into_iter().filter(|r| forbidden(page.card.species, r).is_some()).collect();
+    layout(
+        page,
+        Tab::Likes,
+        "A likes test",
+        html! {
+            (summary(typed))
+            @if rest_today(&page.story, page.id, page.now) {
+                p.stop { "Not today: strong signs of stress were noted. Give " (page.card.name.as_str()) " space, and test on a calm day." }
+                p { a href=(Tab::Likes.href(Some(page.id))) { "Back to Likes" } }
+            } @else if rewards.is_empty() {
+                p { "Nothing that " (page.card.name.as_str()) " may want is listed yet." }
+                p { a.button.primary href="/people/reward/new" { "List something" } }
+            } @else {
+                @if let Some(text) = &page.card.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
+                @for r in refused { (for_animal(&page.card, r)) }
+                form method="post" action=(format!("/l/{}/likes/new", page.id)) .stack {
+                    (radios(typed, "format", "How to offer", "", &formats))
+                    (ticks(typed, "rewards", "What to compare", "up to 12; five to eight are usual", &options))
+                    (number(typed, "rounds", "Rounds", "every pair (or row) once a round; one or two a day are enough"))
+                    button.primary.wide { "Begin" }
+                }
+                p.quiet { "Test in the place and at the time of day in which the words will be used; a full animal likes food less. It may leave at any time." }
+                (food_note())
+            }
+        },
+    )
+}
+
+const fn about(format: LikesFormat) -> &'static str {
+    match format {
+        LikesFormat::Paired => "Every pair once a round, sides balanced. Surest; longest: 6 things make 15 trials a round. (Fisher et al. 1992)",
+        LikesFormat::Multiple => "Things in a row; what it takes is not put back. Quick: 6 things make 6 trials a round. (DeLeon & Iwata 1996)",
+        LikesFormat::Single => "Does it come to it at all? For an animal that does not choose between things. (Pace et al. 1985)",
+        LikesFormat::FreeAccess => "Everything is there for five minutes; you time what it is busy with. Good for play and places. (Roane et al. 1998)",
+    }
+}

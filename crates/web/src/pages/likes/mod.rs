@@ -1,0 +1,43 @@
+//! What an animal likes: tests held at its side, and what they tell so far.
+
+mod begin;
+mod history;
+mod ranking;
+mod test;
+mod trial;
+mod view;
+
+pub use ranking::ranking;
+
+use crate::page::LearnerPage;
+use crate::state::AppState;
+use axum::Router;
+use axum::routing::{get, post};
+use maud::Markup;
+use sayso_model::LikesFormat;
+
+/// Routes of the page.
+pub fn router() -> Router<AppState> {
+    Router::new()
+        .route("/l/{learner}/likes", get(show))
+        .route("/l/{learner}/likes/new", get(begin::ask).post(begin::begin))
+        .route("/l/{learner}/likes/pair", post(begin::pair))
+        .route("/l/{learner}/likes/test/{assessment}", get(test::show))
+        .route("/l/{learner}/likes/test/{assessment}/trial", post(trial::note))
+        .route("/l/{learner}/likes/test/{assessment}/undo", post(trial::undo))
+}
+
+async fn show(page: LearnerPage) -> Markup {
+    view::view(&page)
+}
+
+/// A format in words.
+#[must_use]
+pub const fn format_words(format: LikesFormat) -> &'static str {
+    match format {
+        LikesFormat::Single => "one at a time",
+        LikesFormat::Paired => "two at a time",
+        LikesFormat::Multiple => "all in a row, without putting back",
+        LikesFormat::FreeAccess => "all at once, with a stopwatch",
+    }
+}

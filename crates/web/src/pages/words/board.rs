@@ -1,0 +1,140 @@
+//! Where the buttons are. Words an animal knows stay where they are unless a person says so twice.
+
+use super::card::of_household;
+use super::layout_form::{field, places, read};
+use crate::error::Error;
+use crate::fields::{summary, tick};
+use crate::layout::{Tab, layout};
+use crate::page::LearnerPage;
+use crate::typed::{Typed, again};
+use axum::extract::Query;
+use axum::response::{IntoResponse, Redirect, Response};
+use maud::{Markup, html};
+use sayso_model::{BoardLayout, Placed, WordCard};
+use serde::Deserialize;
+
+/// Places in a row or column at most.
+const MOST: u16 = 20;
+
+#[derive(Deserialize)]
+pub struct Size {
+    #[serde(default)]
+    rows: String,
+    #[serde(default)]
+    columns: String,
+}
+
+fn words(page: &LearnerPage) -> Vec<&WordCard> {
+    let mut words: Vec<_> = page.story.words().into_values().filter(|w| w.active).collect();
+    words.sort_by(|a, b| a.says.cmp(&b.says).then(a.word.cmp(&b.word)));
+    words
+}
+
+pub async fn show(page: LearnerPage, Query(asked): Query<Size>) -> Markup {
+    let before = page.story.board();
+    let mut typed = Typed::default()
+        .with_some("rows", (!asked.rows.is_empty()).then_some(asked.rows))
+        .with_some("columns", (!asked.columns.is_empty()).then_some(asked.columns))
+        .with("rows", before.map_or(2, |b| b.rows))
+        .with("columns", before.map_or(3, |b| b.columns));
+    for p in before.map_or(&[][..], |b| &b.words) {
+        typed = typed.with(&field(p.row, p.column), p.word);
+    }
+    let size = size(&mut typed);
+    form(&page, &typed, size, &[])
+}
+
+fn size(typed: &mut Typed) -> (u8, u8) {
+    let mut of = |name| typed.whole(name, 1, MOST).and_then(|n| u8::try_from(n).ok());
+    let (rows, columns) = (of("rows"), of("columns"));
+    (rows.unwrap_or(1), columns.unwrap_or(1))
+}
+
+pub async fn save(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
+    let mut typed = typed;
+    let (rows, columns) = size(&mut typed);
+    for name in ["rows", "columns"] {
+        if typed.text(name).is_empty() {
+            typed.wrong(name, "are missing; give 1 to 20");
+        }
+    }
+    if !typed.right() {
+        return Ok(again(form(&page, &typed, (rows, columns), &[])));
+    }
+    let names: Vec<String> = (0..rows).flat_map(|r| (0..columns).map(move |c| field(r, c))).collect();
+    let fields: Vec<&str> = names.iter().map(String::as_str).chain(["rows", "columns", "move"]).collect();
+    let mut typed = typed.only(&fields)?;
+    let placed = read(&mut typed, rows, columns, &words(&page));
+    let moved = moved(&page, &placed);
+    if !moved.is_empty() && !typed.ticked("move") && typed.right() {
+        typed.wrong("move", "is not ticked: words that are in use would change their place");
+    }
+    if typed.right() {
+        let board = BoardLayout { rows, columns, words: placed };
+        if typed.kept(page.keep(vec![of_household(&page, board)]).await)? {
+            return Ok(Redirect::to(&format!("/l/{}/words#board", page.id)).into_response());
+        }
+    }
+    Ok(again(form(&page, &typed, (rows, columns), &moved)))
+}
+
+/// Words in use that would stand elsewhere, or nowhere.
+fn moved(page: &LearnerPage, placed: &[Placed]) -> Vec<String> {
+    let cards = page.story.words();
+    let Some(before) = page.story.board() else { return Vec::new() };
+    before
+        .words
+        .iter()
+        .filter(|old| cards.get(&old.word).is_some_and(|w| w.active) && !placed.contains(old))
+        .filter_map(|old| cards.get(&old.word).map(|w| {
+            match placed.iter().find(|p| p.word == old.word) {
+                Some(new) => format!("\u{201c}{}\u{201d} to row {}, place {}", w.says, new.row + 1, new.column + 1),
+                None => format!("\u{201c}{}\u{201d} off the board", w.says),
+            }
+        }))
+        .collect()
+}
+
+fn form(page: &LearnerPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[String]) -> Markup {
+    let words = words(page);
+    let free: Vec<&&WordCard> = words
+        .iter()
+        .filter(|w| !(0..rows).any(|r| (0..columns).any(|c| typed.text(&field(r, c)) == w.word.to_string())))
+        .collect();
+    let to = format!("/l/{}/words/board", page.id);
+    let sized = |name: &str, label: &str, now: u8| {
+        html! {
+            div.field {
+                label for=(name) { (label) }
+                select id=(name) name=(name) { @for n in 1..=MOST { option value=(n) selected[u16::from(now) == n] { (n) } } }
+            }
+        }
+    };
+    layout(
+        page,
+        Tab::Words,
+        "The board",
+        html! {
+            (summary(typed))
+            @if !moved.is_empty() {
+                div.caution { p { "A word that moves must be found anew: leave known words where they are if you can. This would move:" }
+                    ul { @for m in moved { li { (m) } } } }
+            }
+            form method="get" action=(to) .row.even {
+                (sized("rows", "Rows", rows))
+                (sized("columns", "Places a row", columns))
+                button { "Change the size" }
+            }
+            form method="post" action=(to) .stack {
+                input type="hidden" name="rows" value=(rows);
+                input type="hidden" name="columns" value=(columns);
+                (places(typed, rows, columns, &words))
+                @if !free.is_empty() { p { "Not on it: " (free.iter().map(|w| w.says.as_str()).collect::<Vec<_>>().join(", ")) "." } }
+                @if !moved.is_empty() { (tick(typed, "move", "Yes, move them")) }
+                button.primary.wide { "Keep" }
+            }
+            p.quiet { "Leave a place free beside a word that is pressed most, keep words that sound alike apart, and fix the board on a grippy mat: a board that slides or rattles is avoided. Close battery covers with their screws." }
+            p { a href=(Tab::Words.href(Some(page.id))) { "Back to Words" } }
+        },
+    )
+}

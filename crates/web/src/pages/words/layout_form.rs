@@ -1,0 +1,71 @@
+//! The board as a table: to look at, and as a form with one list of words for every place.
+
+use crate::typed::Typed;
+use maud::{Markup, html};
+use sayso_model::{BoardLayout, Placed, Story, WordCard, WordId};
+
+/// Name of the field of a place.
+pub fn field(row: u8, column: u8) -> String {
+    format!("place-{row}-{column}")
+}
+
+/// The board as it is.
+#[must_use]
+pub fn drawn(story: &Story, board: &BoardLayout) -> Markup {
+    let words = story.words();
+    let at = |row, column| board.words.iter().find(|p| p.row == row && p.column == column);
+    html! {
+        div.scroll tabindex="0" role="region" aria-label="The board" {
+            table.board {
+                caption { "The board, as one stands before it" }
+                tbody { @for row in 0..board.rows { tr { @for column in 0..board.columns {
+                    td { @match at(row, column).and_then(|p| words.get(&p.word)) {
+                        Some(w) => { strong { (w.says.as_str()) } @if !w.active { span.hint { "taken off" } } }
+                        None => span.quiet { "\u{2013}" }
+                    } }
+                } } } }
+            }
+        }
+    }
+}
+
+/// One list for every place.
+pub fn places(typed: &Typed, rows: u8, columns: u8, words: &[&WordCard]) -> Markup {
+    html! {
+        div.scroll tabindex="0" role="region" aria-label="Places" {
+            table.board {
+                caption { "Which word where, as one stands before it" }
+                tbody { @for row in 0..rows { tr { @for column in 0..columns {
+                    @let name = field(row, column);
+                    @let chosen = typed.text(&name);
+                    td {
+                        label.unseen for=(name) { "Row " (row + 1) ", place " (column + 1) }
+                        select id=(name) name=(name) aria-invalid=[typed.problem(&name).map(|_| "true")] {
+                            option value="" { "\u{2013}" }
+                            @for w in words { option value=(w.word) selected[chosen == w.word.to_string()] { (w.says.as_str()) } }
+                        }
+                        @if let Some(what) = typed.problem(&name) { span.wrong { (what) } }
+                    }
+                } } } }
+            }
+        }
+    }
+}
+
+/// Words at their places, as typed. A word in two places is refused.
+pub fn read(typed: &mut Typed, rows: u8, columns: u8, words: &[&WordCard]) -> Vec<Placed> {
+    let mut placed: Vec<Placed> = Vec::new();
+    for row in 0..rows {
+        for column in 0..columns {
+            let name = field(row, column);
+            let Some(word) = typed.id(&name, |w: &WordId| words.iter().any(|k| k.word == *w)) else { continue };
+            if let Some(first) = placed.iter().find(|p| p.word == word) {
+                let (row, column) = (first.row + 1, first.column + 1);
+                typed.wrong(&name, format!("holds a word that stands in row {row}, place {column} already; choose one of the two"));
+            } else {
+                placed.push(Placed { word, row, column });
+            }
+        }
+    }
+    placed
+}

@@ -1,0 +1,40 @@
+//! The words of an animal: which, what they mean here, how everyone answers them, how far they have come, where they are.
+
+mod board;
+mod card;
+mod layout_form;
+mod sounds;
+mod stage;
+mod view;
+
+pub use layout_form::drawn;
+
+use crate::error::Error;
+use crate::page::LearnerPage;
+use crate::state::AppState;
+use crate::typed::named;
+use axum::Router;
+use axum::routing::{get, post};
+use maud::Markup;
+use sayso_model::{WordCard, WordId};
+
+/// Routes of the page.
+pub fn router() -> Router<AppState> {
+    Router::new()
+        .route("/l/{learner}/words", get(show))
+        .route("/l/{learner}/words/new", get(card::new).post(card::add))
+        .route("/l/{learner}/words/card/{word}", get(card::edit).post(card::change))
+        .route("/l/{learner}/words/card/{word}/stage", post(stage::choose))
+        .route("/l/{learner}/words/board", get(board::show).post(board::save))
+}
+
+async fn show(page: LearnerPage) -> Markup {
+    view::view(&page)
+}
+
+/// A word by the id in its address.
+fn known(page: &LearnerPage, id: &str) -> Result<WordCard, Error> {
+    let id: WordId = named(id, "word")?;
+    let card = page.story.words().get(&id).map(|c| (*c).clone());
+    card.ok_or_else(|| Error::NotFound("This notebook knows no such word.".into()))
+}

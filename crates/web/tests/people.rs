@@ -1,0 +1,195 @@
+//! People: every form kept and refused, hazards, nothing lost.
+
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod at_home;
+
+use at_home::Home;
+use sayso_model::{LearnerCard, LifeStage, Role, Species};
+
+#[tokio::test]
+async fn a_learner_is_made_with_its_food_for_the_day() {
+    let home = Home::new().await;
+    home.post(
+        "/people/animal/new",
+        &[
+            ("name", "Mo"),
+            ("species", "cat"),
+            ("age_years", "3"),
+            ("age_months", "6"),
+            ("weight_kg", "4,5"),
+            ("life_stage", "neutered_adult"),
+            ("reward_percent", "8"),
+            ("limits", "hears poorly"),
+            ("cautions", "no fish"),
+        ],
+    )
+    .await
+    .kept();
+    let story = home.story().await;
+    let mo = story.learners().into_values().find(|l| l.name.as_str() == "Mo").unwrap().clone();
+    assert_eq!((mo.species, mo.life_stage, mo.born_estimated), (Species::Cat, Some(LifeStage::NeuteredAdult), true));
+    assert_eq!(mo.born.unwrap().to_string(), "2022-09-01");
+    assert_eq!((mo.weight_kg.unwrap().get(), mo.reward_share.unwrap().get()), (4.5, 0.08));
+    // 70 x 4.5^0.75 = 216.3 kcal, times 1.2 = 259.5; 8 % of that.
+    home.page("/people").await.says("259 kcal a day").says("21 kcal").says("hears poorly").says("no fish").says("about 3 years old");
+}
+
+#[tokio::test]
+async fn what_was_typed_stays_and_each_wrong_field_is_named() {
+    let home = Home::new().await;
+    let answer = home
+        .post(
+            "/people/animal/new",
+            &[
+                ("name", "Whisker & Co"),
+                ("species", "cat"),
+                ("weight_kg", "heavy"),
+                ("life_stage", "puppy_over_4_months"),
+                ("reward_percent", "30"),
+                ("born", "2024-02-30"),
+            ],
+        )
+        .await;
+    answer
+        .refused()
+        .says("Whisker &amp; Co")
+        .says("value=\"heavy\"")
+        .says("must be a number such as 4.5")
+        .says("does not fit a cat")
+        .says("must be more than 0 and at most 10")
+        .says("is not a day such as");
+    assert_eq!(home.story().await.learners().len(), 1);
+}
+
+#[tokio::test]
+async fn an_edit_is_a_new_version_and_the_first_stays_in_the_log() {
+    let home = Home::new().await;
+    let to = format!("/people/animal/{}", home.learner);
+    home.page(&to).await.says("value=\"Pip\"");
+    home.post(&to, &[("name", "Pip"), ("species", "dog"), ("weight_kg", "22"), ("life_stage", "neutered_adult"), ("active", "yes")])
+        .await
+        .kept();
+    let story = home.story().await;
+    assert_eq!(story.learners()[&home.learner].weight_kg.unwrap().get(), 22.0);
+    let versions = story.of::<LearnerCard>(home.learner).count();
+    assert_eq!(versions, 2);
+    home.post(&to, &[("name", ""), ("species", "dog")]).await.refused().says("must not be empty");
+    assert_eq!(home.story().await.of::<LearnerCard>(home.learner).count(), 2);
+}
+
+#[tokio::test]
+async fn where_nothing_can_be_computed_a_veterinarian_is_named() {
+    let home = Home::new().await;
+    home.page("/people").await.says("ask a veterinarian").says("Type it in");
+    let to = format!("/people/animal/{}", home.learner);
+    let parrot = [("name", "Pip"), ("species", "parrot"), ("active", "yes")];
+    home.post(&to, &parrot).await.kept();
+    home.page("/people").await.says("there is no formula here for this animal (parrot)");
+    home.post(&to, &[&parrot[..], &[("day_kcal", "60")]].concat()).await.kept();
+    home.page("/people").await.says("typed in, as a veterinarian set it").says("6 kcal");
+    home.post(&to, &[&parrot[..], &[("day_kcal", "0")]].concat()).await.refused().says("must be more than 0");
+}
+
+#[tokio::test]
+async fn people_come_and_go_and_keep_their_names() {
+    let home = Home::new().await;
+    home.post("/people/person/new", &[("name", "Kim"), ("role", "coach")]).await.kept();
+    let story = home.story().await;
+    let kim = story.teachers().into_values().find(|t| t.name.as_str() == "Kim").unwrap().clone();
+    assert_eq!((kim.role, kim.active), (Role::Coach, true));
+    let to = format!("/people/person/{}", kim.teacher);
+    home.page(&to).await.says("value=\"Kim\"");
+    home.post(&to, &[("name", "Kim"), ("role", "coach")]).await.kept();
+    home.page("/people").await.says("No longer in use (1)");
+    home.post("/people/person/new", &[("name", "A"), ("role", "boss")]).await.refused().says("must be one of");
+    home.post("/people/person/new", &[("name", "A")]).await.refused().says("is missing");
+    assert_eq!(home.get("/people/person/none").await.status, 404);
+}
+
+#[tokio::test]
+async fn the_household_can_be_renamed_and_moved() {
+    let home = Home::new().await;
+    home.page("/people/household").await.says("The house by the park").says("Europe/Berlin");
+    home.post("/people/household", &[("name", "By the sea"), ("zone", "america/asuncion")]).await.kept();
+    home.page("/people").await.says("By the sea").says("America/Asuncion");
+    home.post("/people/household", &[("name", "By the sea"), ("zone", "Atlantis")])
+        .await
+        .refused()
+        .says("is not an IANA time zone")
+        .says("value=\"Atlantis\"");
+}
+
+#[tokio::test]
+async fn a_food_the_list_forbids_is_refused_with_the_reason_and_a_doubtful_one_is_kept_with_its_caution() {
+    let home = Home::new().await;
+    let food = |name| [("kind", "food"), ("name", name), ("kcal_per_piece", "3")];
+    home.post("/people/reward/new", &food("raisins, organic"))
+        .await
+        .refused()
+        .says("cannot be a reward for Pip")
+        .says("kidney failure")
+        .says("Merck Veterinary Manual")
+        .says("raisins, organic");
+    home.post("/people/reward/new", &food("choclate drops")).await.refused().says("chocolate");
+    assert!(home.story().await.rewards().is_empty());
+    let kept = home.post("/people/reward/new", &food("cheddar")).await;
+    home.page(&kept.kept().to).await.says("Care, for Pip").says("cheese").says("Not a complete list");
+    home.page("/people").await.says("Care, for Pip");
+}
+
+#[tokio::test]
+async fn energy_is_worked_out_from_weight_and_the_figures_source_is_told() {
+    let home = Home::new().await;
+    home.page("/people/reward/new?kind=food").await.says("from memory").says("cheddar: 403 kcal per 100 g");
+    let id = home.reward("food", "cooked chicken, plain", &[("grams_per_piece", "2"), ("food", "chicken_breast_cooked")]).await;
+    let story = home.story().await;
+    let card = story.rewards().into_values().find(|r| r.reward.to_string() == id).unwrap().clone();
+    assert_eq!(card.kcal_per_piece.unwrap().get(), 3.3);
+    home.post("/people/reward/new", &[("kind", "food"), ("name", "carrot")])
+        .await
+        .refused()
+        .says("is missing; give it, or the grams of a piece");
+    home.post("/people/reward/new", &[("kind", "play"), ("name", "ball"), ("kcal_per_piece", "3")])
+        .await
+        .refused()
+        .says("is only for food");
+    home.post("/people/reward/new", &[("kind", "play"), ("name", "ball"), ("seconds_to_deliver", "-4"), ("most_per_day", "0")])
+        .await
+        .refused()
+        .says("must be a number from 0 to 86400")
+        .says("must be a whole number from 1 to 1000");
+}
+
+#[tokio::test]
+async fn text_from_people_is_never_markup() {
+    let home = Home::new().await;
+    let nasty = "<img src=x onerror=alert(1)>";
+    let id = home.reward("play", nasty, &[]).await;
+    home.post("/people/rule/new", &[("text", nasty)]).await.kept();
+    home.post("/people/person/new", &[("name", nasty), ("role", "visitor")]).await.kept();
+    for path in ["/people".to_owned(), format!("/people/reward/{id}"), "/sheets/rules".into(), format!("/l/{}/likes/new", home.learner)] {
+        home.page(&path).await.does_not_say("<img").says("&lt;img");
+    }
+    home.post("/people/rule/new", &[("text", " ")]).await.refused().says("is missing");
+    home.post("/people/rule/new", &[("text", nasty), ("word", "\"><script>")]).await.refused().does_not_say("<script>");
+}
+
+#[tokio::test]
+async fn fields_a_form_does_not_have_are_refused() {
+    let home = Home::new().await;
+    home.post("/people/person/new", &[("name", "A"), ("role", "coach"), ("admin", "yes")])
+        .await
+        .refused()
+        .says("is not a field of this form");
+}
+
+#[tokio::test]
+async fn the_way_to_the_first_session_is_shown_until_it_is_gone() {
+    let home = Home::new().await;
+    home.page("/people").await.says("Setting up for Pip").says("0 of 6 done");
+    for (i, name) in ["ball", "tug", "outside", "scratch"].iter().enumerate() {
+        home.reward(["play", "play", "exploring", "touch"][i], name, &[]).await;
+    }
+    home.page("/people").await.says("1 of 6 done");
+}
