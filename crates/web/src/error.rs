@@ -17,6 +17,9 @@ pub enum Error {
     /// The request cannot be read.
     #[error("{0}")]
     BadRequest(String),
+    /// More bytes than this address takes.
+    #[error("That is too large; at most {0} bytes go here at once. Send less at once.")]
+    TooLarge(usize),
     /// The request can be read, but its content does not hold.
     #[error("{0}")]
     Refused(Problems),
@@ -57,6 +60,7 @@ impl Error {
     const fn status(&self) -> StatusCode {
         match self {
             Self::BadRequest(_) => StatusCode::BAD_REQUEST,
+            Self::TooLarge(_) => StatusCode::PAYLOAD_TOO_LARGE,
             Self::Refused(_) => StatusCode::UNPROCESSABLE_ENTITY,
             Self::NotFound(_) => StatusCode::NOT_FOUND,
             Self::NotPaired => StatusCode::UNAUTHORIZED,

@@ -1,0 +1,129 @@
+//! Events in and out.
+
+use crate::error::{Error, ProblemJson};
+use crate::state::AppState;
+use crate::store::{Appended, Revision};
+use axum::Json;
+use axum::body::Bytes;
+use axum::extract::rejection::{BytesRejection, QueryRejection};
+use axum::extract::{Query, State};
+use axum::http::StatusCode;
+use sayso_model::{Event, Problem, Problems};
+use serde::{Deserialize, Serialize};
+use serde_json::value::RawValue;
+
+/// Most events in one request.
+pub const MOST_EVENTS: usize = 500;
+/// Most events in one answer.
+const MOST_LISTED: usize = 1_000;
+
+/// What came of one event.
+#[derive(Debug, Serialize)]
+pub struct Outcome {
+    /// Its id, where it could be read.
+    id: Option<String>,
+    /// What came of it.
+    result: &'static str,
+    /// What is wrong with it, if refused or in conflict.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    problems: Vec<ProblemJson>,
+}
+
+/// Takes a JSON array of events. Each is answered for itself, in order, so that one bad event stops no other.
+///
+/// # Errors
+/// [`Error::BadRequest`] where the body is no JSON array of at most [`MOST_EVENTS`], with line and column.
+pub async fn append(
+    State(state): State<AppState>,
+    body: Result<Bytes, BytesRejection>,
+) -> Result<Json<Vec<Outcome>>, Error> {
+    let body = body.map_err(|e| match e.status() {
+        StatusCode::PAYLOAD_TOO_LARGE => Error::TooLarge(crate::MOST_BODY),
+        _ => Error::BadRequest("The body broke off while it was sent. Send it again.".into()),
+    })?;
+    let raw: Vec<&RawValue> = serde_json::from_slice(&body).map_err(|e| {
+        Error::BadRequest(format!("The body must be a JSON array of events. At line {}, column {}: {e}", e.line(), e.column()))
+    })?;
+    if raw.len() > MOST_EVENTS {
+        return Err(Error::BadRequest(format!("At most {MOST_EVENTS} events go into one request, not {}.", raw.len())));
+    }
+    let read: Vec<Result<Event, Outcome>> = raw.into_iter().map(|raw| event(raw.get())).collect();
+    let sound: Vec<Event> = read.iter().filter_map(|r| r.as_ref().ok().cloned()).collect();
+    let mut appended = state.store.append(sound).await?.into_iter();
+    let outcomes = read.into_iter().map(|read| match read {
+        Err(refused) => Ok(refused),
+        Ok(event) => appended.next().map(|a| outcome(&event, a)).ok_or_else(|| Error::internal("the store answered for too few events")),
+    });
+    outcomes.collect::<Result<_, _>>().map(Json)
+}
+
+fn event(raw: &str) -> Result<Event, Outcome> {
+    let mut reader = serde_json::Deserializer::from_str(raw);
+    serde_path_to_error::deserialize::<_, Event>(&mut reader).map_err(|e| {
+        #[derive(Deserialize)]
+        struct Named {
+            id: String,
+        }
+        let field = e.path().to_string();
+        Outcome {
+            id: serde_json::from_str::<Named>(raw).ok().map(|n| n.id),
+            result: "refused",
+            problems: vec![ProblemJson { field: if field == "." { String::new() } else { field }, what: e.inner().to_string() }],
+        }
+    })
+}
+
+fn outcome(event: &Event, appended: Appended) -> Outcome {
+    let (result, problems) = match appended {
+        Appended::New => ("new", Vec::new()),
+        Appended::Duplicate => ("duplicate", Vec::new()),
+        Appended::Conflict => {
+            let what = "belongs to another event already, which was kept; send this one under a new id".to_owned();
+            ("conflict", vec![Problem { field: "id".into(), what }])
+        }
+        Appended::Refused(Problems(found)) => ("refused", found),
+    };
+    Outcome { id: Some(event.id.to_string()), result, problems: problems.iter().map(ProblemJson::from).collect() }
+}
+
+/// Which events to list.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Range {
+    #[serde(default)]
+    after: i64,
+    limit: Option<usize>,
+}
+
+/// An event and its place in the order of arrival.
+#[derive(Serialize)]
+pub struct Listed {
+    seq: i64,
+    event: Event,
+}
+
+/// Events in order of arrival.
+#[derive(Serialize)]
+pub struct Listing {
+    events: Vec<Listed>,
+    /// Pass as `after` to go on; none where this is the end for now.
+    next: Option<i64>,
+}
+
+/// Lists events after a place in the log.
+///
+/// # Errors
+/// [`Error::BadRequest`] for a query that cannot be read.
+pub async fn list(
+    State(state): State<AppState>,
+    range: Result<Query<Range>, QueryRejection>,
+) -> Result<Json<Listing>, Error> {
+    let Query(range) = range.map_err(|e| Error::BadRequest(e.body_text()))?;
+    let limit = range.limit.unwrap_or(MOST_LISTED);
+    if range.after < 0 || !(1..=MOST_LISTED).contains(&limit) {
+        return Err(Error::BadRequest(format!("\"after\" must be 0 or more and \"limit\" 1 to {MOST_LISTED}.")));
+    }
+    let found = state.store.events(Revision(range.after), limit).await?;
+    let next = (found.len() == limit).then(|| found.last().map(|l| l.at.0)).flatten();
+    Ok(Json(Listing { events: found.into_iter().map(|l| Listed { seq: l.at.0, event: l.event }).collect(), next }))
+}

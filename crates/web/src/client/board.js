@@ -1,0 +1,210 @@
+// The pad's page: draws what `pad` knows and hands taps on.
+
+import { begin, dismiss, nudge, onChange, resend, rows, status } from "./outbox.js";
+import { button, el, openSheet, text } from "./dom.js";
+import { makePad } from "./pad.js";
+import * as showing from "./showing.js";
+import * as invitation from "./invitation.js";
+import * as day from "./day.js";
+import * as caught from "./catch.js";
+import { drawRecent } from "./recent.js";
+
+const MODES = { showing, invitation, day, catch: caught };
+const TICK_MS = 250;
+const TWICE_MS = 350; // a second touch this soon is a tremble, not a second tap
+
+const root = document.getElementById("board");
+const at = (name) => root.querySelector(`[data-part="${name}"]`);
+const pads = [...root.querySelectorAll("[data-word]")];
+const pad = makePad(JSON.parse(root.dataset.now), draw);
+let shownPanel;
+let lastTap = { word: undefined, at: 0 };
+
+const mode = () => (pad.memo.mode in MODES ? pad.memo.mode : "showing");
+
+/** Draws all that may have changed. */
+function draw() {
+  if (!pad.own) return;
+  const view = pad.look();
+  const now = MODES[mode()];
+  for (const b of root.querySelectorAll("[data-mode]")) b.setAttribute("aria-pressed", String(b.dataset.mode === mode()));
+  root.dataset.state = view.session ? "session" : "idle";
+  drawFigures(view);
+  drawStop(view);
+  // The panel is rebuilt only when what it asks changes, so that a button under a finger stays.
+  const panel = now.panel(pad);
+  if (panel.key !== shownPanel) {
+    shownPanel = panel.key;
+    at("panel").replaceChildren(...panel.build());
+  }
+  panel.tick?.(at("panel"));
+  at("pads").hidden = now.padsHidden?.(pad) ?? false;
+  for (const b of pads) drawPad(b, view, now);
+  at("actions").hidden = !(now.actions && view.session);
+  drawRecent(at("recent"), pad);
+}
+
+function drawPad(b, view, now) {
+  const word = pad.word(b.dataset.word);
+  if (!word) {
+    b.hidden = true;
+    return;
+  }
+  const reward = pad.rewardOf(word.id);
+  const state = now.padState(pad, word.id) ?? {};
+  const left = reward?.kcal > 0 ? pad.ration.pieces(reward.kcal) : undefined;
+  b.dataset.state = state.name ?? "idle";
+  b.disabled = Boolean(reward?.never) || Boolean(state.off);
+  text(b.querySelector(".does"), reward?.never ? "not to be given" : (state.does ?? ""));
+  const counts = `${view.session ? `${view.shownNow[word.id] ?? 0} now · ` : ""}${view.shownToday[word.id] ?? 0} today`;
+  text(b.querySelector(".count"), state.count ?? counts);
+  const food = reward ? (left === undefined ? reward.name : left > 0 ? `${reward.name}: ${left} left` : `${reward.name}: none left today`) : "";
+  text(b.querySelector(".gives"), food);
+  b.classList.toggle("spent", left === 0);
+}
+
+function drawFigures(view) {
+  const seconds = view.startedAt ? Math.max(0, Math.floor((Date.now() - view.startedAt) / 1000)) : 0;
+  const clock = `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+  at("figures").hidden = !view.session;
+  text(at("clock"), clock);
+  text(at("showings"), String(view.showings));
+  text(at("pace"), view.perMinute === undefined ? "–" : view.perMinute.toFixed(1));
+  text(at("delay"), view.delay === undefined ? "–" : `${view.delay.toFixed(1)} s`);
+  text(at("delay-n"), `press to giving (median, n = ${view.delays})`);
+  text(at("joined"), view.joined ? "joined" : "not joined yet");
+  const { left } = pad.ration;
+  const why = pad.now.ration.refusal;
+  const foods = pad.now.rewards.filter((r) => r.kcal > 0 && !r.never);
+  text(
+    at("ration"),
+    left === undefined
+      ? `Ration not known: ${why ?? "no figures yet"}`
+      : left <= 0
+        ? "Today's food rewards are used up. Give play, touch or exploring."
+        : `Left today: ${foods.map((r) => `${r.name} ${pad.ration.pieces(r.kcal)}`).join(" or ") || `${left.toFixed(0)} kcal`}`,
+  );
+  at("ration").classList.toggle("caution", left !== undefined && left <= 0);
+  at("broken").hidden = !pad.broken;
+  text(at("broken"), pad.broken ?? "");
+}
+
+const STOPS = {
+  strong: ["Stop now.", "A strong sign. End the session and give space. Let it go; do not lure it back.", "strong_sign"],
+  left: ["It has left.", "Let it go; do not lure or call it back. Leaving is an answer.", "learner_left"],
+  mild: ["Pause.", "Two mild signs in a row. Give space; better end here. Let it leave; do not lure it back.", "interrupted"],
+};
+
+function drawStop(view) {
+  const box = at("stop");
+  const key = view.stop ? `${view.stop}-${view.session}` : "";
+  if (box.dataset.key === key) return;
+  box.dataset.key = key;
+  box.hidden = !view.stop;
+  if (!view.stop) return;
+  const [title, what, reason] = STOPS[view.stop];
+  navigator.vibrate?.([120, 60, 120]);
+  box.replaceChildren(
+    el("p", {}, el("strong", {}, title), ` ${what}`),
+    el(
+      "div",
+      { class: "row even" },
+      button("End the session", "stop-end", () => pad.note([{ kind: "session_end", session: view.session, reason }])),
+      view.stop === "mild" && button("It is at ease: carry on", "stop-carry-on", () => pad.setMemo({ carriedOnAt: Date.now() })),
+      view.stop === "left" && button("It came back by itself", "stop-back", () => showing.joined(pad)),
+    ),
+  );
+}
+
+async function drawStatus() {
+  const s = await status();
+  const node = at("outbox");
+  const words = {
+    ok: s.kept ? `Sending: ${s.kept} kept on this device` : "All taps are in the notebook",
+    waiting: s.kept ? `No answer from the notebook. ${s.kept} kept safe here, sent when it is back` : "No answer from the notebook",
+    unpaired: `This device is not paired. ${s.kept} kept safe here`,
+    forbidden: `The notebook does not take taps from this address. ${s.kept} kept safe here`,
+  };
+  node.dataset.kept = s.kept;
+  node.dataset.sent = s.sent;
+  node.dataset.refused = s.refused;
+  node.dataset.link = s.link;
+  text(at("outbox-text"), words[s.link]);
+  text(at("outbox-counts"), `kept ${s.kept} · sent ${s.sent}`);
+  at("pair").hidden = s.link !== "unpaired";
+  at("attention").hidden = s.refused === 0;
+  text(at("attention"), s.refused === 1 ? "1 tap needs attention" : `${s.refused} taps need attention`);
+}
+
+async function attention() {
+  const refused = (await rows()).filter((r) => r.state === "refused");
+  openSheet("Taps the notebook did not take", (close) => [
+    el("p", { class: "quiet" }, "They stay on this device until you choose. All others were sent."),
+    ...refused.map((r) =>
+      el(
+        "div",
+        { class: "card" },
+        el("p", {}, el("strong", {}, r.event.body.kind.replaceAll("_", " ")), ` · ${new Date(r.event.happened_at).toLocaleString()}`),
+        el("ul", {}, ...(r.problems ?? []).map((p) => el("li", {}, `${p.field} ${p.what}`.trim()))),
+        el(
+          "div",
+          { class: "row even" },
+          button("Try again", "refused-again", () => resend(r.id).then(close)),
+          button("Drop it", "refused-drop", () => confirm("Drop this tap for good?") && dismiss(r.id).then(close)),
+        ),
+      ),
+    ),
+  ]);
+}
+
+function wire() {
+  for (const b of root.querySelectorAll("[data-mode]")) {
+    b.addEventListener("click", () => pad.setMemo({ mode: b.dataset.mode }));
+  }
+  for (const b of pads) {
+    b.addEventListener("click", () => {
+      const tap = { word: b.dataset.word, at: Date.now() };
+      if (tap.word === lastTap.word && tap.at - lastTap.at < TWICE_MS) return;
+      lastTap = tap;
+      pad.look();
+      pad.broken = undefined;
+      MODES[mode()].tap(pad, tap.word);
+    });
+  }
+  for (const b of at("actions").querySelectorAll("[data-action]")) {
+    b.addEventListener("click", () => showing.action(pad, b.dataset.action));
+  }
+  at("attention").addEventListener("click", attention);
+  at("outbox-text").addEventListener("click", nudge);
+}
+
+async function main() {
+  wire();
+  try {
+    await pad.begin();
+    await begin();
+  } catch (error) {
+    pad.broken = `This browser cannot keep taps safe (${error.name}). Leave private browsing or use another browser; nothing tapped here would be kept.`;
+    draw();
+    return;
+  }
+  onChange(drawStatus);
+  await drawStatus();
+  draw();
+  root.dataset.ready = "yes";
+  setInterval(draw, TICK_MS);
+  if ("serviceWorker" in navigator) {
+    // Only where the page is a secure context, such as on this machine itself; without it the open page still keeps taps.
+    navigator.serviceWorker
+      .register("/sw.js")
+      .then(() => navigator.serviceWorker.ready)
+      .then((ready) => {
+        const files = performance.getEntriesByType("resource").map((r) => r.name);
+        ready.active?.postMessage([location.href, ...files]);
+        root.dataset.offline = "ready";
+      })
+      .catch((error) => console.warn("no offline page", error));
+  }
+}
+
+main();

@@ -1,0 +1,42 @@
+// A catch: the learner asked without a button; answer by showing the word.
+
+import { button, el } from "./dom.js";
+import { padState as showState, thenPanel } from "./showing.js";
+
+const OPEN_MS = 120_000;
+const HOLD_S = 90;
+const WAYS = ["looked at it", "went to it", "brought it", "a sound", "touched me"];
+
+export const padState = (pad, word) => {
+  const press = pad.view.pending[word];
+  return press?.body.by === "teacher" ? showState(pad, word) : { does: "It asked for" };
+};
+
+/** It asked for this; or, once shown, it was given. */
+export function tap(pad, word) {
+  const press = pad.view.pending[word];
+  if (press?.body.by === "teacher") return pad.deliver(press);
+  return pad.note([{ kind: "catch", word, shown: false, ...pad.in() }], { hold: HOLD_S, sticky: true });
+}
+
+export function panel(pad) {
+  const open = pad.view.stand.filter((e) => e.body.kind === "catch" && Date.now() - Date.parse(e.happened_at) < OPEN_MS).at(-1);
+  const shown = open?.body.shown;
+  if (!open || (shown && !pad.view.pending[open.body.word])) {
+    return thenPanel(pad) ?? { key: "catch", build: () => [el("p", { class: "quiet" }, `${pad.now.name} asked without a button? Tap the word for it.`)] };
+  }
+  const { word, how } = open.body;
+  return {
+    key: `catch-${open.id}-${how}-${shown}`,
+    build: () => [
+      el("p", {}, "It asked for ", el("strong", {}, pad.says(word)), shown ? ". Now give it, and tap Given on its pad." : ". Press its button now, say the word, then give it."),
+      !shown &&
+        button(`I press ${pad.says(word)}`, "catch-show", async () => {
+          await pad.press(word, "teacher");
+          await pad.amend(open, { shown: true });
+        }, { class: "primary wide" }),
+      el("p", { class: "quiet" }, "How did it ask?"),
+      el("div", { class: "row" }, ...WAYS.map((w) => button(w, "catch-how", () => pad.amend(open, { how: w }), { "aria-pressed": String(how === w) }))),
+    ].filter(Boolean),
+  };
+}

@@ -1,0 +1,79 @@
+// An ordinary day: the learner pressed; how was it answered, and what did it do then?
+
+import { button, el, openSheet } from "./dom.js";
+import { pressedAgain, thenPanel } from "./showing.js";
+
+const WAITING_MS = 120_000;
+
+export const padState = (pad, word) => {
+  const press = waiting(pad);
+  return { does: "It pressed", name: press?.body.word === word ? "give" : "idle" };
+};
+
+/** The learner pressed this. */
+export const tap = (pad, word) => pad.press(word, "learner");
+
+/** The last press of the learner that has no answer yet. */
+function waiting(pad) {
+  return Object.values(pad.view.pending)
+    .filter((e) => e.body.by === "learner" && Date.now() - Date.parse(e.happened_at) < WAITING_MS)
+    .sort((a, b) => Date.parse(a.happened_at) - Date.parse(b.happened_at))
+    .at(-1);
+}
+
+export function panel(pad) {
+  const press = waiting(pad);
+  if (press) return answerPanel(pad, press);
+  const last = pad.view.last;
+  if (last && !last.body.then && last.body.answer === "declined" && Date.now() - Date.parse(last.happened_at) < 60_000) {
+    return afterNo(pad, last);
+  }
+  return thenPanel(pad, 60_000) ?? { key: "day", build: () => [el("p", { class: "quiet" }, `Tap the word ${pad.now.name} pressed.`)] };
+}
+
+function answerPanel(pad, press) {
+  const { word } = press.body;
+  const card = pad.word(word);
+  const reward = pad.rewardOf(word);
+  const answer = (text, name, props) => button(text, `answer-${name}`, () => pad.deliver(press, name), props);
+  return {
+    key: `answer-${press.id}-${press.body.accident}`,
+    build: () => [
+      el("p", {}, `${pad.now.name} pressed `, el("strong", {}, pad.says(word)), ". How was it answered?"),
+      card?.answer && el("p", { class: "quiet" }, `Everyone here: ${card.answer}`),
+      reward?.never && el("p", { class: "stop" }, el("strong", {}, "Do not give it. "), reward.never),
+      ...(reward?.cautions ?? []).filter(() => !reward.never).map((c) => el("p", { class: "caution" }, c)),
+      el(
+        "div",
+        { class: "row even" },
+        !reward?.never && answer("Given", "given", { class: "primary" }),
+        !reward?.never && answer("Partly", "partly"),
+        answer("Not now", "declined"),
+        button("Not now, but…", "answer-alternative", () => alternative(pad, press)),
+        answer("Missed", "missed"),
+      ),
+      card?.not_now && el("p", { class: "quiet" }, `For not now, everyone says: ${card.not_now}`),
+      el("div", { class: "row" }, button("It looked like a stumble", "stumble", () => pad.amend(press, { accident: press.body.accident === "likely" ? "unsure" : "likely" }), { "aria-pressed": String(press.body.accident === "likely") })),
+    ].filter(Boolean),
+  };
+}
+
+function alternative(pad, press) {
+  openSheet("What instead?", (close) =>
+    pad.now.rewards
+      .filter((r) => !r.never)
+      .map((r) => button(r.name, "alternative", () => { close(); pad.deliver(press, "alternative", { alternative: r.id }); }, { class: "wide" })),
+  );
+}
+
+function afterNo(pad, delivery) {
+  const did = (text, then) => button(text, `then-${then}`, () => pad.amend(delivery, { then }));
+  return {
+    key: `no-${delivery.id}`,
+    build: () => [
+      el("p", {}, `Not now. What did ${pad.now.name} do?`),
+      el("div", { class: "row even" }, did("Let it be", "ignored"), did("Left", "left"), button("Pressed again…", "then-again", () => pressedAgain(pad, delivery))),
+      el("p", { class: "caution" }, "If it guards, growls or snaps: give space, stop, and ask a qualified behaviour professional."),
+    ],
+  };
+}

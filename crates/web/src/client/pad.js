@@ -1,0 +1,131 @@
+// What the pad knows and how it notes things: the server's last word, this device's own rows, and what both amount to.
+
+import { complete, keep, onChange, recall, remember, rows } from "./outbox.js";
+import { ration, sitting } from "./sitting.js";
+import { uuid7 } from "./uuid.js";
+
+const REFRESH_MS = 25_000;
+const THEN_S = 12; // how long a delivery waits for "what did it do then?" before it is sent
+
+const deviceZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+
+/** The pad of one animal. `now` is what the page came with; `changed` is called when something is to be drawn anew. */
+export function makePad(now, changed) {
+  const pad = { now, own: [], memo: {}, view: undefined, offline: false };
+  const memoKey = `pad-${now.learner}`;
+
+  /** Works out the state at this moment. */
+  pad.look = () => {
+    const at = Date.now();
+    const fresh = at < Date.parse(pad.now.day_ends); // an old page must not count yesterday as today
+    const from = Date.parse(fresh ? pad.now.day_starts : pad.now.day_ends);
+    const mine = pad.own
+      .filter((r) => r.state !== "refused" && r.event.learner === pad.now.learner)
+      .map((r) => r.event)
+      .filter((e) => e.body.of || Date.parse(e.happened_at) >= from);
+    pad.view = sitting([...(fresh ? pad.now.today : []), ...mine], at, pad.memo.carriedOnAt ?? 0);
+    pad.ration = ration(pad.view.stand, pad.now.ration.budget_kcal);
+    return pad.view;
+  };
+
+  pad.word = (id) => pad.now.words.find((w) => w.id === id);
+  pad.says = (id) => pad.word(id)?.says ?? "a word no longer here";
+  pad.reward = (id) => pad.now.rewards.find((r) => r.id === id);
+  pad.rewardOf = (word) => pad.reward(pad.word(word)?.reward);
+
+  /** An event of this device. */
+  pad.event = (body, at = Date.now()) => ({
+    id: uuid7(),
+    household: pad.now.household,
+    learner: pad.now.learner,
+    ...(pad.now.teacher ? { teacher: pad.now.teacher } : {}),
+    happened_at: new Date(at).toISOString(),
+    zone: deviceZone || pad.now.zone,
+    recorded_at: new Date().toISOString(),
+    source: "tap",
+    body,
+  });
+
+  /** The open session as a field, if there is one. */
+  pad.in = () => (pad.view?.session ? { session: pad.view.session } : {});
+
+  /** Notes bodies as one tap. Gives the events. */
+  pad.note = async (bodies, options = {}) => {
+    const events = bodies.map((b) => (b.body ? b : pad.event(b)));
+    try {
+      await keep(events, options);
+    } catch (error) {
+      pad.broken = `This browser could not keep that tap (${error.name}). Free some space or leave private browsing, then tap again.`;
+      changed();
+      throw error;
+    }
+    navigator.vibrate?.(15);
+    await pad.reload();
+    return events;
+  };
+
+  /** Completes an event while it is held, else corrects it. */
+  pad.amend = async (event, change) => {
+    if (!(await complete(event.id, change))) {
+      await pad.note([{ kind: "correction", of: event.id, body: { ...event.body, ...change } }]);
+    }
+    await pad.reload();
+  };
+
+  /** A press. */
+  pad.press = (word, by, more = {}) => pad.note([{ kind: "press", word, by, certainty: 1, accident: by === "teacher" ? "no" : "unsure", ...pad.in(), ...more }]);
+
+  /** Answers a press; food given is counted in the same tap. */
+  pad.deliver = async (press, answer = "given", more = {}) => {
+    const { word, session } = press.body;
+    const seconds = (Date.now() - Date.parse(press.happened_at)) / 1000;
+    const gives = answer === "given" || answer === "partly" || answer === "alternative";
+    const reward = answer === "alternative" ? pad.reward(more.alternative) : pad.rewardOf(word);
+    const where = session ? { session } : {};
+    const bodies = [];
+    if (gives && reward?.kcal > 0) bodies.push({ kind: "feed", reward: reward.id, pieces: 1, kcal: reward.kcal, ...where });
+    const delay = gives && seconds >= 0 && seconds <= 600 ? { delay_s: Math.round(seconds * 10) / 10 } : {};
+    bodies.push({ kind: "delivery", answers: press.id, word, answer, ...delay, ...where, ...more });
+    const events = await pad.note(bodies, { hold: THEN_S });
+    return events.at(-1);
+  };
+
+  pad.setMemo = async (change) => {
+    pad.memo = { ...pad.memo, ...change };
+    await remember(memoKey, pad.memo);
+    changed();
+  };
+
+  /** Reads this device's rows anew. */
+  pad.reload = async () => {
+    pad.own = await rows();
+    changed();
+  };
+
+  /** Asks the notebook how things stand, for what others noted meanwhile. */
+  pad.refresh = async () => {
+    if (document.visibilityState !== "visible") return;
+    try {
+      const response = await fetch(`/api/board/${now.learner}`, { credentials: "same-origin" });
+      pad.offline = !response.ok;
+      if (!response.ok) return;
+      pad.now = await response.json();
+      await remember(`now-${now.learner}`, pad.now);
+    } catch {
+      pad.offline = true;
+    }
+    changed();
+  };
+
+  pad.begin = async () => {
+    pad.memo = (await recall(memoKey)) ?? {};
+    const remembered = await recall(`now-${now.learner}`);
+    // A page from the cache may be older than what was last heard.
+    if (remembered && remembered.at > pad.now.at) pad.now = { ...remembered, teacher: pad.now.teacher };
+    onChange(pad.reload);
+    await pad.reload();
+    setInterval(pad.refresh, REFRESH_MS);
+    document.addEventListener("visibilitychange", pad.refresh);
+  };
+  return pad;
+}

@@ -1,0 +1,180 @@
+// A showing session: press, say, give. The learner may come, look, press or go; all of it is noted, nothing is asked.
+
+import { button, el, openSheet } from "./dom.js";
+import { uuid7 } from "./uuid.js";
+
+export const actions = true;
+
+/** Pads are for a running session. */
+export const padsHidden = (pad) => !pad.view.session;
+
+/** A press waiting for its delivery makes the pad the place to note that. */
+export function padState(pad, word) {
+  const press = pad.view.pending[word];
+  if (!press) return { does: "I press" };
+  const seconds = ((Date.now() - Date.parse(press.happened_at)) / 1000).toFixed(1);
+  return {
+    name: "give",
+    does: "Given",
+    count: press.body.by === "learner" ? `it pressed ${seconds} s ago` : `pressed ${seconds} s ago`,
+  };
+}
+
+/** First tap: the teacher pressed. Second: it was given. */
+export function tap(pad, word) {
+  const press = pad.view.pending[word];
+  return press ? pad.deliver(press) : pad.press(word, "teacher");
+}
+
+/** The learner opts in. */
+export function joined(pad) {
+  const { session, startedAt } = pad.view;
+  const after = Math.round((Date.now() - startedAt) / 100) / 10;
+  const first = !pad.view.joined && after >= 0 && after <= 86_400 ? { after_s: after } : {};
+  return pad.note([{ kind: "joining", session, ...first }]);
+}
+
+/** Start, or what follows the last delivery. */
+export function panel(pad) {
+  if (!pad.view.session) return startPanel(pad);
+  return thenPanel(pad) ?? { key: "showing", build: () => [el("p", { class: "quiet" }, "Press the button, say the word, give it at once. Tap the word as you press, and again as you give.")] };
+}
+
+function startPanel(pad) {
+  return {
+    key: `start-${pad.now.rest}-${pad.now.words.length}`,
+    build: () => [
+      pad.now.rest && el("p", { class: "caution" }, el("strong", {}, "Rest today. "), "Strong signs were seen. Go on answering presses; show another day."),
+      pad.now.words.length === 0
+        ? el("p", {}, "There are no words on this board yet. Add one under Words first.")
+        : button("Start showing", "start", () => pad.note([{ kind: "session_start", session: uuid7(), purpose: "showing" }]), { class: "primary wide tall" }),
+    ].filter(Boolean),
+  };
+}
+
+/** What the learner did after the last delivery, and a second piece of food. */
+export function thenPanel(pad, within = 30_000) {
+  const last = pad.view.last;
+  if (!last || last.body.then || Date.now() - Date.parse(last.happened_at) > within) return undefined;
+  if (!["given", "partly", "alternative"].includes(last.body.answer)) return undefined;
+  const reward = last.body.alternative ? pad.reward(last.body.alternative) : pad.rewardOf(last.body.word);
+  const did = (text, then, test) => button(text, test, () => pad.amend(last, { then }));
+  return {
+    key: `then-${last.id}`,
+    build: () => [
+      el("p", {}, `${pad.says(last.body.word)}: given. What did ${pad.now.name} do?`),
+      el(
+        "div",
+        { class: "row even" },
+        did("Took it", "took", "then-took"),
+        did("Ignored it", "ignored", "then-ignored"),
+        did("Left", "left", "then-left"),
+        button("Pressed again…", "then-again", () => pressedAgain(pad, last)),
+        reward?.kcal > 0 &&
+          button("One piece more", "piece-more", () => pad.note([{ kind: "feed", reward: reward.id, pieces: 1, kcal: reward.kcal, ...pad.in() }], { hold: 0 })),
+      ),
+    ],
+  };
+}
+
+/** Which word it pressed again; that press is noted too. */
+export function pressedAgain(pad, delivery) {
+  chooseWord(pad, "Which word did it press?", async (word) => {
+    await pad.amend(delivery, { then: "pressed_again", then_word: word });
+    await pad.press(word, "learner");
+  });
+}
+
+/** A sheet with all words. */
+export function chooseWord(pad, title, chosen, extra = () => []) {
+  openSheet(title, (close) => [
+    ...extra(close),
+    el(
+      "div",
+      { class: "pads small" },
+      ...pad.now.words.map((w) => button(w.says, `choose-${w.says}`, () => { close(); chosen(w.id); }, { class: "pad" })),
+    ),
+  ]);
+}
+
+/** The row of things that happen in a session. */
+export function action(pad, name) {
+  const { session } = pad.view;
+  if (!session) return undefined;
+  switch (name) {
+    case "joined":
+      return joined(pad);
+    case "left":
+      return pad.note([{ kind: "leaving", session }]);
+    case "looked":
+      return chooseWord(pad, "What did it look at?", (word) => pad.note([{ kind: "look", word, session }]), (close) => [
+        button("The board as a whole", "look-board", () => { close(); pad.note([{ kind: "look", session }]); }, { class: "wide" }),
+      ]);
+    case "brushed":
+      return chooseWord(pad, "Which button, without sounding it?", (word) => pad.note([{ kind: "brush", word, session }]));
+    case "pressed":
+      return learnerPressed(pad);
+    case "sign":
+      return signs(pad);
+    case "end":
+      return end(pad);
+    default:
+      return undefined;
+  }
+}
+
+function learnerPressed(pad) {
+  let stumble = false;
+  chooseWord(
+    pad,
+    `Which word did ${pad.now.name} press?`,
+    (word) => pad.press(word, "learner", { accident: stumble ? "likely" : "unsure" }),
+    () => [
+      el("p", { class: "quiet" }, "Answer it like any other, also by accident: give it, and tap Given."),
+      button("It looked like a stumble", "stumble", (e) => {
+        stumble = !stumble;
+        e.currentTarget.setAttribute("aria-pressed", String(stumble));
+      }, { class: "wide", "aria-pressed": "false" }),
+    ],
+  );
+}
+
+const LEVELS = [
+  ["strong", "Strong: stop"],
+  ["mild", "Mild"],
+  ["joining", "At ease, taking part"],
+];
+
+function signs(pad) {
+  openSheet("What do you see?", (close) => [
+    el("p", { class: "quiet" }, "One sign means little; read the whole body and the situation."),
+    ...LEVELS.flatMap(([level, title]) => {
+      const own = pad.now.signs.filter((s) => s.level === level);
+      const seen = (sign) => { close(); pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }]); };
+      return [
+        el("h3", {}, title),
+        ...own.map((s) => button(s.sign, `sign-${level}`, () => seen(s.sign), { class: `wide sign ${level}` })),
+        button("Something else", `sign-${level}-other`, () => {
+          const words = prompt("What did you see?")?.trim();
+          if (words) seen(words.slice(0, 2000));
+        }, { class: "wide" }),
+      ];
+    }),
+  ]);
+}
+
+function end(pad) {
+  const { session } = pad.view;
+  const closing = pad.now.words.find((w) => w.closing);
+  const over = (text, reason) => (close) => button(text, `end-${reason}`, () => { close(); pad.note([{ kind: "session_end", session, reason }]); }, { class: "wide" });
+  openSheet("End the session because…", (close) =>
+    [
+      over("The plan is done", "done"),
+      over(closing ? `Closing word: ${closing.says}` : "A closing word was said", "closing_word"),
+      over(`${pad.now.name} left`, "learner_left"),
+      over("A strong sign", "strong_sign"),
+      over("Something came up", "interrupted"),
+    ].map((make) => make(close)),
+  );
+}
+

@@ -1,0 +1,25 @@
+// Version 7 UUIDs (RFC 9562): 48 bits of Unix milliseconds, 12 bits that count within a millisecond, 62 random bits.
+// Works where crypto.randomUUID does not, as on a page over plain HTTP.
+
+let lastMs = 0;
+let counter = 0;
+
+/** A new id, larger than every one this page made before. */
+export function uuid7(now = Date.now(), fill = (bytes) => crypto.getRandomValues(bytes)) {
+  const random = fill(new Uint8Array(10));
+  if (now > lastMs) {
+    lastMs = now;
+    counter = ((random[8] << 8) | random[9]) & 0x7ff; // the upper half is room to count
+  } else if (++counter > 0xfff) {
+    lastMs += 1;
+    counter = 0;
+  }
+  const bytes = new Uint8Array(16);
+  for (let i = 0; i < 6; i++) bytes[i] = Math.floor(lastMs / 2 ** (8 * (5 - i))) & 0xff;
+  bytes[6] = 0x70 | (counter >> 8);
+  bytes[7] = counter & 0xff;
+  bytes.set(random.subarray(0, 8), 8);
+  bytes[8] = 0x80 | (bytes[8] & 0x3f);
+  const hex = [...bytes].map((b) => b.toString(16).padStart(2, "0")).join("");
+  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
+}

@@ -1,0 +1,54 @@
+// Keeps the pad's page and files for the time the notebook gives no answer. Pages are asked for anew first; only the
+// pad itself is answered from what was kept, everything else fails as it should.
+
+const KEPT = "sayso-pad-1";
+const isPad = (url) => /^\/l\/[^/]+\/board$/.test(url.pathname);
+const isFile = (url) => url.pathname.startsWith("/assets/");
+
+self.addEventListener("install", () => self.skipWaiting());
+self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
+
+async function fileFirst(request) {
+  const kept = await caches.open(KEPT);
+  const found = await kept.match(request);
+  if (found) return found;
+  const response = await fetch(request);
+  if (response.ok) await kept.put(request, response.clone());
+  return response;
+}
+
+async function pageFirst(request) {
+  const kept = await caches.open(KEPT);
+  try {
+    const response = await fetch(request);
+    if (response.ok && !response.redirected) await kept.put(request, response.clone());
+    return response;
+  } catch (error) {
+    const found = await kept.match(request);
+    if (found) return found;
+    throw error;
+  }
+}
+
+self.addEventListener("fetch", (event) => {
+  const url = new URL(event.request.url);
+  if (event.request.method !== "GET" || url.origin !== self.location.origin) return;
+  if (isFile(url)) event.respondWith(fileFirst(event.request));
+  else if (isPad(url) && event.request.mode === "navigate") event.respondWith(pageFirst(event.request));
+});
+
+// The page that registers this was loaded before it could watch: it names itself and its files once.
+self.addEventListener("message", (event) => {
+  const urls = Array.isArray(event.data) ? event.data.map((u) => new URL(u, self.location.origin)) : [];
+  const wanted = urls.filter((u) => u.origin === self.location.origin && (isFile(u) || isPad(u)));
+  event.waitUntil(
+    (async () => {
+      const kept = await caches.open(KEPT);
+      for (const old of await kept.keys()) {
+        const url = new URL(old.url);
+        if (isFile(url) && !wanted.some((w) => w.href === url.href)) await kept.delete(old);
+      }
+      await Promise.allSettled(wanted.map((u) => kept.add(u.href)));
+    })(),
+  );
+});

@@ -1,0 +1,24 @@
+//! The live pad.
+
+pub mod now;
+mod view;
+
+use crate::page::LearnerPage;
+use crate::state::AppState;
+use axum::routing::get;
+use axum::{Json, Router};
+use maud::Markup;
+
+/// Routes of the page.
+pub fn router() -> Router<AppState> {
+    Router::new().route("/l/{learner}/board", get(show))
+}
+
+async fn show(page: LearnerPage) -> Markup {
+    view::view(&page)
+}
+
+/// The state of the pad as JSON, for a page that stays open.
+pub async fn json(page: LearnerPage) -> Json<now::Now> {
+    Json(now::now(&page))
+}

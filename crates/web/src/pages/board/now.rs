@@ -1,0 +1,216 @@
+//! What the pad needs to know at a moment: words, what was done today, the ration, signs to choose from.
+
+use crate::page::LearnerPage;
+use sayso_advisor::ration::{forbidden, ration};
+use sayso_advisor::stages::standings;
+use sayso_advisor::welfare::rest_today;
+use sayso_model::{
+    Body, Day, Event, HouseholdId, LearnerId, Moment, RewardCard, RewardId, RewardKind, Session,
+    SessionId, SignLevel, Stage, Story, TeacherId, WordId, Zone, facts,
+};
+use serde::Serialize;
+use std::collections::BTreeMap;
+
+/// All of it, as JSON for the client.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+pub struct Now {
+    /// Whose notebook.
+    pub household: HouseholdId,
+    /// Which animal.
+    pub learner: LearnerId,
+    /// Its name.
+    pub name: String,
+    /// Who holds the device.
+    pub teacher: Option<TeacherId>,
+    /// The household's zone; a device that cannot tell its own uses it.
+    pub zone: Zone,
+    /// The household's day.
+    pub day: Day,
+    /// When this was so.
+    pub at: Moment,
+    /// First moment of the day.
+    pub day_starts: Moment,
+    /// First moment of the next day; figures of "today" end there.
+    pub day_ends: Moment,
+    /// Wait after an offer, seconds.
+    pub wait_s: f64,
+    /// Words on the board of this animal.
+    pub words: Vec<WordNow>,
+    /// What could be given instead.
+    pub rewards: Vec<RewardNow>,
+    /// Energy for rewards of the day and what is left of it.
+    pub ration: RationNow,
+    /// Signs to choose from.
+    pub signs: Vec<SignNow>,
+    /// Today's events, as they stand, that figures of today count.
+    pub today: Vec<Event>,
+    /// Whether sessions should rest today after strong signs.
+    pub rest: bool,
+    /// A session that was begun, here or on another device, and is not ended.
+    pub open: Option<SessionId>,
+}
+
+/// A word.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+pub struct WordNow {
+    /// Which.
+    pub id: WordId,
+    /// What the button says.
+    pub says: String,
+    /// How everyone answers it.
+    pub answer: Option<String>,
+    /// What everyone says for "not now".
+    pub not_now: Option<String>,
+    /// Whether it ends sessions.
+    pub closing: bool,
+    /// Its stage.
+    pub stage: Stage,
+    /// What is delivered.
+    pub reward: Option<RewardId>,
+}
+
+/// A reward.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+pub struct RewardNow {
+    /// Which.
+    pub id: RewardId,
+    /// Its name.
+    pub name: String,
+    /// Its kind.
+    pub kind: RewardKind,
+    /// Energy of a piece of food.
+    pub kcal: Option<f64>,
+    /// Why it must not be given, if so.
+    pub never: Option<String>,
+    /// What to bear in mind.
+    pub cautions: Vec<String>,
+}
+
+/// The day's rewards.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+pub struct RationNow {
+    /// Energy for rewards, kcal; none where nothing can be computed.
+    pub budget_kcal: Option<f64>,
+    /// Why not, if so.
+    pub refusal: Option<String>,
+}
+
+/// A sign of body language.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+pub struct SignNow {
+    /// What is seen.
+    pub sign: &'static str,
+    /// How strong.
+    pub level: SignLevel,
+    /// What to do.
+    pub act: &'static str,
+}
+
+/// The board of an animal as it is now.
+#[must_use]
+pub fn now(page: &LearnerPage) -> Now {
+    let (story, learner, at) = (&*page.story, page.id, page.now);
+    let day = at.day(&page.zone);
+    let rewards = story.rewards_of(learner);
+    let ration = ration(story, &page.card, at);
+    let care: BTreeMap<RewardId, Vec<String>> = ration.rewards.iter().map(|r| (r.reward, r.cautions.clone())).collect();
+    Now {
+        household: page.household,
+        learner,
+        name: page.card.name.to_string(),
+        teacher: page.teacher,
+        zone: page.zone.clone(),
+        day,
+        at,
+        day_starts: day.start(&page.zone),
+        day_ends: day.plus(1).start(&page.zone),
+        wait_s: facts::WAIT.get(),
+        words: words(page),
+        rewards: rewards
+            .iter()
+            .map(|r: &&RewardCard| RewardNow {
+                id: r.reward,
+                name: r.name.to_string(),
+                kind: r.kind,
+                kcal: r.kcal_per_piece.map(|k| k.get()),
+                never: forbidden(page.card.species, r),
+                cautions: care.get(&r.reward).cloned().unwrap_or_default(),
+            })
+            .collect(),
+        ration: RationNow { budget_kcal: ration.budget_kcal, refusal: ration.refusal },
+        signs: signs(page),
+        today: today(story, learner, day, &page.zone),
+        rest: rest_today(story, learner, at),
+        open: story.sessions(learner).iter().rev().find(|s| s.open(at)).map(Session::id),
+    }
+}
+
+/// In the order of the board, words off the board last; then by what they say.
+fn words(page: &LearnerPage) -> Vec<WordNow> {
+    let (story, learner) = (&*page.story, page.id);
+    let places: BTreeMap<WordId, (u8, u8)> =
+        story.board().into_iter().flat_map(|b| &b.words).map(|p| (p.word, (p.row, p.column))).collect();
+    let stages: BTreeMap<WordId, Stage> =
+        standings(story, learner, page.now).into_iter().map(|s| (s.word, s.stage)).collect();
+    let mut cards = story.words_of(learner);
+    cards.sort_by_key(|w| places.get(&w.word).copied().unwrap_or((u8::MAX, u8::MAX)));
+    cards
+        .into_iter()
+        .map(|w| WordNow {
+            id: w.word,
+            says: w.says.to_string(),
+            answer: w.answer.as_ref().map(ToString::to_string),
+            not_now: w.not_now.as_ref().map(ToString::to_string),
+            closing: w.closing,
+            stage: stages.get(&w.word).copied().unwrap_or(Stage::Prepare),
+            reward: w.reward,
+        })
+        .collect()
+}
+
+fn signs(page: &LearnerPage) -> Vec<SignNow> {
+    facts::signs(page.card.species)
+        .into_iter()
+        .map(|s| SignNow {
+            sign: &s.sign,
+            level: match (s.kind.as_str(), s.level.as_str()) {
+                ("joining", _) => SignLevel::Joining,
+                (_, "strong") => SignLevel::Strong,
+                _ => SignLevel::Mild,
+            },
+            act: &s.act,
+        })
+        .collect()
+}
+
+/// Standing events of the day that the pad counts or may put right.
+fn today(story: &Story, learner: LearnerId, day: Day, zone: &Zone) -> Vec<Event> {
+    let counted = |e: &&Event| {
+        matches!(
+            e.body,
+            Body::SessionStart(_)
+                | Body::SessionEnd(_)
+                | Body::Joining(_)
+                | Body::Leaving(_)
+                | Body::Press(_)
+                | Body::Delivery(_)
+                | Body::Invitation(_)
+                | Body::Catch(_)
+                | Body::Sign(_)
+                | Body::Feed(_)
+        )
+    };
+    let mut today: Vec<Event> = story
+        .newest(Some(learner), MOST_TODAY)
+        .into_iter()
+        .filter(|e| e.happened_at.day(zone) == day)
+        .filter(counted)
+        .cloned()
+        .collect();
+    today.reverse();
+    today
+}
+
+/// More than anyone notes in a day by hand; bounds the size of the answer.
+const MOST_TODAY: usize = 2_000;
+
