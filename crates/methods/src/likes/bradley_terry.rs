@@ -10,6 +10,7 @@ use super::{
     logit::Design,
 };
 use crate::stats::{Level, StatsError};
+use std::collections::BTreeMap;
 
 /// What the model of paired trials takes into account.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -173,19 +174,23 @@ pub fn fit_weighted_pairs(
     layout.both = place(counts.both > 0, RIVAL_RIDGE);
     layout.counts = counts;
     let mut design = Design::new(ridge, if alpha == 0.0 { items } else { 0 });
+    // Trials with the same offer share a stage: what counts is how often each outcome came of it.
+    let mut offers: BTreeMap<(usize, usize), [f64; 4]> = BTreeMap::new();
     for (trial, weight) in kept {
-        let taken = |outcome| if trial.outcome == outcome { weight } else { 0.0 };
+        offers.entry((trial.left, trial.right)).or_default()[trial.outcome as usize] += weight;
+    }
+    for ((left, right), taken) in offers {
         let sided = |item: usize, half: f64| match layout.side {
             Some(side) => vec![(item, 1.0), (side, half)],
             None => vec![(item, 1.0)],
         };
-        design.alternative(&sided(trial.left, 0.5), taken(PairOutcome::Left));
-        design.alternative(&sided(trial.right, -0.5), taken(PairOutcome::Right));
+        design.alternative(&sided(left, 0.5), taken[PairOutcome::Left as usize]);
+        design.alternative(&sided(right, -0.5), taken[PairOutcome::Right as usize]);
         if let Some(nothing) = layout.nothing {
-            design.alternative(&[(nothing, 1.0)], taken(PairOutcome::Neither));
+            design.alternative(&[(nothing, 1.0)], taken[PairOutcome::Neither as usize]);
         }
         if let Some(both) = layout.both {
-            design.alternative(&[(trial.left, 0.5), (trial.right, 0.5), (both, 1.0)], taken(PairOutcome::Both));
+            design.alternative(&[(left, 0.5), (right, 0.5), (both, 1.0)], taken[PairOutcome::Both as usize]);
         }
         design.end_stage();
     }

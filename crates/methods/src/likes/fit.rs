@@ -198,22 +198,15 @@ pub(super) fn conclude(design: Design, layout: &Layout, prior: Prior, level: Lev
 }
 
 impl Basis {
-    fn new(mut design: Design, items: usize, prior: Prior, level: Level) -> Result<Self, LikesError> {
-        let mut method = if items <= PROFILE_UP_TO { IntervalMethod::Profile } else { IntervalMethod::Normal };
-        let mut sample = None;
+    fn new(design: Design, items: usize, prior: Prior, level: Level) -> Result<Self, LikesError> {
         if prior == Prior::Learned {
-            method = IntervalMethod::Normal;
-            if items <= POSTERIOR_UP_TO {
-                sample = posterior::sample(&design, items);
-            }
-            if sample.is_some() {
-                method = IntervalMethod::Posterior;
-            }
-            let ridge = posterior::likeliest_ridge(&design, items).ok_or(LikesError::Unsettled)?;
-            design = design.with_item_ridge(items, ridge);
+            let (top, sample) = posterior::learn(&design, items, POSTERIOR_UP_TO).ok_or(LikesError::Unsettled)?;
+            let method = if sample.is_some() { IntervalMethod::Posterior } else { IntervalMethod::Normal };
+            return Ok(Self { design, top, sample, method, level });
         }
+        let method = if items <= PROFILE_UP_TO { IntervalMethod::Profile } else { IntervalMethod::Normal };
         let top = design.optimum().ok_or(LikesError::Unsettled)?;
-        Ok(Self { design, top, sample, method, level })
+        Ok(Self { design, top, sample: None, method, level })
     }
 
     /// Estimate, standard error and interval of `contrast' theta`.

@@ -4,7 +4,9 @@
 
 mod bradley_terry;
 mod draws;
+mod drift;
 mod fit;
+mod hour;
 mod logit;
 mod next_pair;
 mod plackett_luce;
@@ -12,12 +14,15 @@ mod posterior;
 pub mod schedule;
 mod scores;
 mod side;
+mod stability;
 mod top_set;
 mod triads;
 mod trial;
 
 pub use bradley_terry::{PairModel, bradley_terry, fit_pairs, fit_weighted_pairs};
+pub use drift::{Aged, HalfLife, HalfLifeScore, choose_half_life, fit_pairs_now, forgetting_weight};
 pub use fit::{ChoiceFit, IntervalMethod, Preference, Prior, Strength, Term};
+pub use hour::{HourFit, HourStrength, HourTrial, fit_pairs_by_hour};
 pub use next_pair::{Goal, NextPair, next_pair};
 pub use plackett_luce::{RankModel, fit_rankings, fit_weighted_rankings, plackett_luce};
 pub use scores::{
@@ -25,6 +30,9 @@ pub use scores::{
     single_item_scores,
 };
 pub use side::{PositionBias, SideBias, position_bias, side_bias, side_bias_of_trials};
+pub use stability::{
+    DayAgreement, RankingState, Retest, RetestReason, RetestRule, day_agreement, days_concordance, retest,
+};
 pub use top_set::{StopRule, TopSet, Verdict, should_stop, top_set};
 pub use triads::{Consistency, Tournament, consistency};
 pub use trial::{PairOutcome, PairTrial, Ranking};

@@ -30,9 +30,8 @@ pub(super) struct Sample {
     pub(super) weights: Vec<f64>,
 }
 
-/// The normal approximation at one spread.
+/// The normal approximation at one spread of the grid.
 struct Component {
-    spread: f64,
     top: Optimum,
     /// Share of the posterior that lies with this spread.
     share: f64,
@@ -57,19 +56,12 @@ fn components(design: &Design, items: usize) -> Option<Vec<Component>> {
         let log_prior = (prior_share(spread) / total).ln();
         // The objective holds the exponent of the prior; its scale and the curvature complete Laplace's approximation.
         let evidence = top.objective - items as f64 * spread.ln() - top.factor.log_determinant() / 2.0 + log_prior;
-        found.push(Component { spread, top, share: evidence });
+        found.push(Component { top, share: evidence });
     }
     let most = found.iter().map(|c| c.share).fold(f64::NEG_INFINITY, f64::max);
     let sum: f64 = found.iter().map(|c| (c.share - most).exp()).sum();
     found.iter_mut().for_each(|c| c.share = (c.share - most).exp() / sum);
     Some(found)
-}
-
-/// The spread with the largest share, as a ridge for the items.
-pub(super) fn likeliest_ridge(design: &Design, items: usize) -> Option<f64> {
-    let found = components(design, items)?;
-    let best = found.iter().max_by(|a, b| a.share.total_cmp(&b.share))?;
-    Some(0.5 / (best.spread * best.spread))
 }
 
 /// Steps of a regular sequence in `dimensions` dimensions (generalised golden ratio).
@@ -81,10 +73,17 @@ fn golden_steps(dimensions: usize) -> Vec<f64> {
     (1..=dimensions).map(|j| root.powi(-(j as i32)).fract()).collect()
 }
 
-/// Samples the posterior; `None` if an optimum fails or too few points carry the weight.
-pub(super) fn sample(design: &Design, items: usize) -> Option<Sample> {
+/// The optimum at the likeliest spread, and a sample of the posterior unless there are more than `sample_up_to` items or too few
+/// points carry the weight. `None` if an optimum fails.
+pub(super) fn learn(design: &Design, items: usize, sample_up_to: usize) -> Option<(Optimum, Option<Sample>)> {
     let mut parts = components(design, items)?;
-    parts.retain(|c| c.share > 0.004);
+    let best = (0..parts.len()).max_by(|a, b| parts[*a].share.total_cmp(&parts[*b].share))?;
+    let sample = if items <= sample_up_to { sample(design, items, &parts) } else { None };
+    Some((parts.swap_remove(best).top, sample))
+}
+
+fn sample(design: &Design, items: usize, parts: &[Component]) -> Option<Sample> {
+    let parts: Vec<&Component> = parts.iter().filter(|c| c.share > 0.004).collect();
     let kept: f64 = parts.iter().map(|c| c.share).sum();
     let parameters = parts.first()?.top.theta.len();
     let steps = golden_steps(parameters);

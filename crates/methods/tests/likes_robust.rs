@@ -1,0 +1,377 @@
+//! Whatever comes in, likes, latency, agreement and exact tests answer with numbers or a typed error: no NaN, no panic.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use proptest::prelude::*;
+use sayso_methods::agreement::{RatingTable, Scale, Weighting, alpha_interval, krippendorff_alpha};
+use sayso_methods::learning::latency::{LatencyError, Wait, cox_regression, kaplan_meier, log_rank};
+use sayso_methods::likes::*;
+use sayso_methods::stats::*;
+
+fn sound(interval: &Interval) {
+    assert!(!interval.low.is_nan() && !interval.high.is_nan() && interval.low <= interval.high, "{interval:?}");
+}
+
+fn sound_fit(fit: &ChoiceFit) {
+    for s in &fit.strengths {
+        assert!(s.value.is_finite() && s.standard_error.is_finite(), "{s:?}");
+        assert!(s.interval.contains(s.value), "{s:?}");
+        sound(&s.interval);
+    }
+    let sum: f64 = fit.strengths.iter().map(|s| s.value).sum();
+    assert!(sum.abs() < 1e-6, "strengths are about their mean: {sum}");
+    for term in [fit.side, fit.nothing, fit.both].into_iter().flatten() {
+        assert!(term.value.is_finite() && (0.0..=1.0).contains(&term.p), "{term:?}");
+        sound(&term.interval);
+    }
+}
+
+fn outcome() -> impl Strategy<Value = PairOutcome> {
+    prop_oneof![
+        6 => Just(PairOutcome::Left),
+        6 => Just(PairOutcome::Right),
+        2 => Just(PairOutcome::Neither),
+        1 => Just(PairOutcome::Both)
+    ]
+}
+
+fn pair_trials(items: usize, most: usize) -> impl Strategy<Value = Vec<PairTrial>> {
+    proptest::collection::vec((0..items, 1..items, outcome()), 0..most).prop_map(move |rows| {
+        rows.into_iter()
+            .map(|(left, step, outcome)| PairTrial { left, right: (left + step) % items, outcome })
+            .collect()
+    })
+}
+
+fn rankings(items: usize) -> impl Strategy<Value = Vec<Ranking>> {
+    let one = (Just((0..items).collect::<Vec<usize>>()).prop_shuffle(), 0..=items, 0..=items, any::<bool>());
+    proptest::collection::vec(one, 0..6).prop_map(|rows| {
+        rows.into_iter()
+            .map(|(order, a, b, turned_away)| {
+                let (cut, end) = (a.min(b), a.max(b));
+                Ranking { chosen: order[..cut].to_vec(), left_over: order[cut..end].to_vec(), turned_away }
+            })
+            .collect()
+    })
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(40))]
+
+    #[test]
+    fn pairs_always_give_an_answer_with_a_prior(trials in (2_usize..7).prop_flat_map(|n| (Just(n), pair_trials(n, 40)))) {
+        let (items, trials) = trials;
+        for prior in [Prior::Learned, Prior::Weak { alpha: 0.1 }] {
+            let fit = fit_pairs(items, &trials, &PairModel { prior, ..PairModel::default() }).unwrap();
+            sound_fit(&fit);
+            let between = fit.preference(0, 1).unwrap();
+            prop_assert!((0.0..=1.0).contains(&between.stronger) && (0.0..=1.0).contains(&between.probability));
+            sound(&between.interval);
+            let next = next_pair(&fit, &trials, Goal::Strengths, 200, 3).unwrap();
+            prop_assert!(next.left != next.right && next.gain >= 0.0);
+            if items > 2 {
+                let set = top_set(&fit, 1, 0.0, 200, 3).unwrap();
+                prop_assert!((0.0..=1.0).contains(&set.probability));
+                prop_assert!((set.each.iter().sum::<f64>() - 1.0).abs() < 1e-9);
+            }
+        }
+        match fit_pairs(items, &trials, &PairModel { prior: Prior::None, side: false, ..PairModel::default() }) {
+            Ok(fit) => sound_fit(&fit),
+            Err(error) => prop_assert!(matches!(error, LikesError::Disconnected { .. } | LikesError::Separated { .. }), "{error}"),
+        }
+        for score in paired_scores(items, &trials, Level::P95).unwrap() {
+            sound(&score.interval);
+        }
+        side_bias_of_trials(&trials, Level::P95).unwrap();
+    }
+
+    #[test]
+    fn arrays_always_give_an_answer_with_a_prior(data in (2_usize..7).prop_flat_map(|n| (Just(n), rankings(n)))) {
+        let (items, rankings) = data;
+        sound_fit(&fit_rankings(items, &rankings, &RankModel::default()).unwrap());
+        sound_fit(&plackett_luce(items, &rankings, Prior::Weak { alpha: 0.1 }, Level::P95).unwrap());
+        match plackett_luce(items, &rankings, Prior::None, Level::P95) {
+            Ok(fit) => sound_fit(&fit),
+            Err(error) => prop_assert!(matches!(error, LikesError::Disconnected { .. } | LikesError::Separated { .. }), "{error}"),
+        }
+        for score in multiple_scores(items, &rankings, Level::P95).unwrap() {
+            sound(&score.interval);
+        }
+    }
+
+    #[test]
+    fn waits_of_any_shape(rows in proptest::collection::vec((0_u8..12, any::<bool>(), 0_u8..3, -2_i8..3), 0..40)) {
+        let waits: Vec<Wait> = rows.iter().map(|(t, event, ..)| Wait { time: f64::from(*t) / 2.0, event: *event }).collect();
+        if let Ok(curve) = kaplan_meier(&waits, Level::P95) {
+            let mut last = 1.0;
+            for point in &curve.points {
+                prop_assert!((0.0..=last).contains(&point.survival));
+                sound(&point.interval);
+                prop_assert!(point.interval.contains(point.survival));
+                last = point.survival;
+            }
+            if let Ok(mean) = curve.restricted_mean(2.0) {
+                prop_assert!(mean.mean >= 0.0 && mean.mean <= 2.0 && mean.standard_error >= 0.0);
+            }
+        } else {
+            prop_assert!(waits.is_empty());
+        }
+        let group = |g: u8| -> Vec<Wait> { waits.iter().zip(&rows).filter(|(_, r)| r.2 == g).map(|(w, _)| *w).collect() };
+        let groups = [group(0), group(1), group(2)];
+        if let Ok(found) = log_rank(&groups.each_ref().map(Vec::as_slice)) {
+            prop_assert!(found.chi2 >= 0.0 && (0.0..=1.0).contains(&found.p));
+            let expected: f64 = found.groups.iter().map(|g| g.expected).sum();
+            let observed: usize = found.groups.iter().map(|g| g.observed).sum();
+            prop_assert!((expected - observed as f64).abs() < 1e-9);
+        }
+        let x: Vec<f64> = rows.iter().map(|r| f64::from(r.3)).collect();
+        let y: Vec<f64> = rows.iter().map(|r| f64::from(r.2)).collect();
+        if let Ok(fit) = cox_regression(&waits, &[&x, &y], Level::P95) {
+            for term in fit.terms {
+                prop_assert!(term.coef.is_finite() && term.standard_error.is_finite());
+            }
+        }
+    }
+
+    #[test]
+    fn scores_of_any_shape(rows in proptest::collection::vec((proptest::option::of(0_u8..4), proptest::option::of(0_u8..4)), 0..20)) {
+        let column = |pick: fn(&(Option<u8>, Option<u8>)) -> Option<u8>| -> Vec<Option<f64>> {
+            rows.iter().map(|r| pick(r).map(f64::from)).collect()
+        };
+        let both = [column(|r| r.0), column(|r| r.1)];
+        for scale in [Scale::Nominal, Scale::Ordinal, Scale::Interval, Scale::Ratio] {
+            if let Ok(found) = krippendorff_alpha(&both, scale) {
+                prop_assert!(found.alpha <= 1.0 + 1e-12 && found.alpha.is_finite());
+            }
+            if let Ok(found) = alpha_interval(&both, scale, Level::P95, 200, 1) {
+                sound(&found.interval);
+            }
+        }
+        let (a, b): (Vec<usize>, Vec<usize>) = rows.iter().filter_map(|r| Some((r.0? as usize, r.1? as usize))).unzip();
+        if let Ok(table) = RatingTable::from_ratings(&a, &b, 4) {
+            for weighting in [Weighting::Unweighted, Weighting::Linear, Weighting::Quadratic] {
+                if let Ok(kappa) = table.kappa(weighting, Level::P95) {
+                    prop_assert!(kappa.kappa.is_finite() && kappa.kappa <= 1.0 + 1e-12 && kappa.standard_error.is_finite());
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn exact_tests_of_any_shape(k in 0_u64..60, more in 0_u64..60, p in 0.0_f64..=1.0, a in 0_u64..30, b in 0_u64..30) {
+        let seen = Proportion::new(k, k + more).unwrap();
+        for tail in [Tail::Greater, Tail::Less, Tail::TwoSided] {
+            prop_assert!((0.0..=1.0).contains(&seen.test(p, tail).unwrap()));
+            let table = TwoByTwo([[k, more], [a, b]]).fisher(tail).unwrap();
+            prop_assert!((0.0..=1.0).contains(&table.p));
+            prop_assert!(!table.odds_ratio.is_some_and(f64::is_nan));
+        }
+        for interval in [seen.clopper_pearson(Level::P95), seen.wilson(Level::P95)] {
+            sound(&interval);
+            prop_assert!(seen.share().is_none_or(|s| interval.contains(s)));
+        }
+        sound(&TwoByTwo([[k, more], [a, b]]).odds_ratio_interval(Level::P95).unwrap());
+        let rates = compare_rates(Count::new(k, 1.5).unwrap(), Count::new(a, 0.5).unwrap(), Tail::TwoSided, Level::P95).unwrap();
+        prop_assert!((0.0..=1.0).contains(&rates.p));
+        sound(&rates.ratio_interval);
+        if p > 0.0 && p < 1.0 {
+            for direction in [Direction::Any, Direction::Above, Direction::Below] {
+                prop_assert!(!binomial_bayes_factor(seen, p, BetaPrior::EVEN, direction).unwrap().ln.is_nan());
+            }
+        }
+    }
+
+    #[test]
+    fn rankings_of_any_shape(x in proptest::collection::vec(-3_i8..3, 2..12), y in proptest::collection::vec(-3_i8..3, 12)) {
+        let x: Vec<f64> = x.into_iter().map(f64::from).collect();
+        let y: Vec<f64> = y.into_iter().take(x.len()).map(f64::from).collect();
+        match kendall_tau_b(&x, &y) {
+            Ok(tau) => {
+                // Against the definition, pair by pair.
+                let (mut s, mut tx, mut ty) = (0.0, 0.0, 0.0);
+                for i in 0..x.len() {
+                    for j in i + 1..x.len() {
+                        let (a, b) = ((x[i] - x[j]).signum() * f64::from(x[i] != x[j]), (y[i] - y[j]).signum() * f64::from(y[i] != y[j]));
+                        s += a * b;
+                        tx += a * a;
+                        ty += b * b;
+                    }
+                }
+                prop_assert!((tau.tau - s / f64::sqrt(tx * ty)).abs() < 1e-12);
+                prop_assert!((0.0..=1.0).contains(&tau.p));
+            }
+            Err(error) => prop_assert!(matches!(error, StatsError::NoVariation(_))),
+        }
+        if let Ok(w) = kendall_w(&[x.clone(), y, x]) {
+            prop_assert!((0.0..=1.0).contains(&w.w) && (0.0..=1.0).contains(&w.p));
+        }
+    }
+}
+
+#[test]
+fn maximum_likelihood_says_why_not() {
+    let alone = bradley_terry(&[[0.0, 0.0], [0.0, 0.0]], Prior::None, Level::P95);
+    assert_eq!(alone.unwrap_err(), LikesError::Disconnected { groups: vec![vec![0], vec![1]] });
+    let always = bradley_terry(&[[0.0, 4.0, 3.0], [0.0, 0.0, 2.0], [0.0, 2.0, 0.0]], Prior::None, Level::P95);
+    assert_eq!(always.unwrap_err(), LikesError::Separated { ahead: vec![0] });
+    let separate = plackett_luce(4, &[Ranking::complete(&[0, 1]), Ranking::complete(&[2, 3])], Prior::None, Level::P95);
+    assert_eq!(separate.unwrap_err(), LikesError::Disconnected { groups: vec![vec![0, 1], vec![2, 3]] });
+}
+
+#[test]
+fn nothing_known_gives_back_the_prior() {
+    for prior in [Prior::Learned, Prior::Weak { alpha: 0.1 }] {
+        let fit = fit_pairs(5, &[], &PairModel { prior, ..PairModel::default() }).unwrap();
+        assert_eq!(fit.n, 0);
+        for s in &fit.strengths {
+            assert!(s.value.abs() < 0.2 && s.interval.low < -1.5 && s.interval.high > 1.5, "{s:?}");
+        }
+    }
+    assert!(matches!(fit_pairs(1, &[], &PairModel::default()), Err(LikesError::Stats(StatsError::TooFew { .. }))));
+}
+
+#[test]
+fn bad_input_is_named() {
+    let same = PairTrial { left: 1, right: 1, outcome: PairOutcome::Left };
+    assert_eq!(fit_pairs(3, &[same], &PairModel::default()).unwrap_err(), LikesError::Repeated { item: 1 });
+    let far = PairTrial { left: 0, right: 9, outcome: PairOutcome::Left };
+    assert_eq!(fit_pairs(3, &[far], &PairModel::default()).unwrap_err(), LikesError::UnknownItem { item: 9, items: 3 });
+    assert!(bradley_terry(&[[0.0, f64::NAN], [1.0, 0.0]], Prior::HOUSEHOLD, Level::P95).is_err());
+    assert!(bradley_terry(&[[0.0, -1.0], [1.0, 0.0]], Prior::HOUSEHOLD, Level::P95).is_err());
+    assert!(kaplan_meier(&[Wait::ended(f64::NAN)], Level::P95).is_err());
+    assert!(kaplan_meier(&[Wait::ended(-1.0)], Level::P95).is_err());
+    assert_eq!(
+        cox_regression(&[Wait::open(1.0), Wait::open(2.0)], &[&[0.0, 1.0]], Level::P95),
+        Err(LatencyError::NoEvents { n: 2 })
+    );
+}
+
+#[test]
+fn perfect_order_has_no_finite_cox_estimate() {
+    let waits: Vec<Wait> = (1..=8).map(|t| Wait::ended(f64::from(t))).collect();
+    let fast_first = [1.0, 1.0, 1.0, 1.0, 0.0, 0.0, 0.0, 0.0];
+    assert_eq!(cox_regression(&waits, &[&fast_first], Level::P95), Err(LatencyError::Separated));
+}
+
+#[test]
+fn side_is_told_apart_from_liking() {
+    // Items are liked alike; the learner takes the left four times in five.
+    let trials: Vec<PairTrial> = (0..60)
+        .map(|t| {
+            let (a, b) = [(0, 1), (1, 2), (2, 0), (1, 0), (2, 1), (0, 2)][t % 6];
+            let outcome = if t % 5 == 4 { PairOutcome::Right } else { PairOutcome::Left };
+            PairTrial { left: a, right: b, outcome }
+        })
+        .collect();
+    let fit = fit_pairs(3, &trials, &PairModel::default()).unwrap();
+    let side = fit.side.unwrap();
+    assert!(side.interval.low > 0.5 && side.interval.contains(4.0_f64.ln()), "{side:?}");
+    assert!(fit.strengths.iter().all(|s| s.interval.contains(0.0)), "{:?}", fit.strengths);
+    assert!(side_bias_of_trials(&trials, Level::P95).unwrap().p < 1e-4);
+}
+
+#[test]
+fn sides_are_counterbalanced_as_trials_are_added() {
+    let mut history: Vec<PairTrial> = Vec::new();
+    for t in 0..40 {
+        let fit =
+            fit_pairs(4, &history, &PairModel { prior: Prior::Weak { alpha: 0.2 }, ..PairModel::default() }).unwrap();
+        let next = next_pair(&fit, &history, Goal::Strengths, 100, t).unwrap();
+        let outcome = if t % 3 == 0 { PairOutcome::Right } else { PairOutcome::Left };
+        history.push(PairTrial { left: next.left, right: next.right, outcome });
+    }
+    for item in 0..4 {
+        let left = history.iter().filter(|t| t.left == item).count() as i64;
+        let right = history.iter().filter(|t| t.right == item).count() as i64;
+        assert!((left - right).abs() <= 2, "item {item}: {left} left, {right} right");
+    }
+    assert!(history.windows(2).all(|w| {
+        let pair = |t: &PairTrial| (t.left.min(t.right), t.left.max(t.right));
+        pair(&w[0]) != pair(&w[1])
+    }));
+}
+
+#[test]
+fn a_change_of_liking_is_followed() {
+    // Item 0 was the favourite for a month, then item 1 is.
+    let trials: Vec<Aged<PairTrial>> = (0..60)
+        .map(|day| {
+            let outcome = if day < 30 { PairOutcome::Right } else { PairOutcome::Left };
+            Aged { what: PairTrial { left: 0, right: 1, outcome }, days: f64::from(day) }
+        })
+        .collect();
+    let chosen = choose_half_life(2, &trials, &[3.0, 7.0, 30.0]).unwrap();
+    assert!(chosen.best.half_life_days <= 7.0 && chosen.advantage > 0.0, "{chosen:?}");
+    assert_eq!(fit_pairs_now(2, &trials, 7.0, &PairModel::default()).unwrap().ranking(), vec![1, 0]);
+    let old: Vec<_> = trials.iter().map(|t| Aged { days: t.days + 60.0, ..*t }).collect();
+    let width =
+        |t: &[Aged<PairTrial>]| fit_pairs_now(2, t, 14.0, &PairModel::default()).unwrap().strengths[0].interval.width();
+    assert!(width(&old) > width(&trials), "what is long ago says less");
+}
+
+#[test]
+fn likes_by_hour() {
+    // Food wins in the morning, the ball in the evening, eight sessions each.
+    let trials: Vec<HourTrial> = (0..16)
+        .flat_map(|session| {
+            let morning = session % 2 == 0;
+            (0..6).map(move |t| {
+                let flipped = t % 2 == 1;
+                let food_wins = morning != (t == 5);
+                let (left, right) = if flipped { (1, 0) } else { (0, 1) };
+                let outcome = if food_wins == (left == 0) { PairOutcome::Left } else { PairOutcome::Right };
+                let hour = if morning { 8.0 } else { 20.0 };
+                HourTrial { trial: PairTrial { left, right, outcome }, hour, session, weight: 1.0 }
+            })
+        })
+        .collect();
+    let fit = fit_pairs_by_hour(2, &trials, Level::P95, 199, 5).unwrap();
+    assert!(fit.p < 0.02, "{}", fit.p);
+    assert!(fit.at(8.0).unwrap()[0].interval.low > 0.0);
+    assert!(fit.at(20.0).unwrap()[0].interval.high < 0.0);
+    assert!(fit_pairs_by_hour(2, &trials[..12], Level::P95, 199, 5).is_err(), "two sessions show no daily cycle");
+}
+
+#[test]
+fn stale_rankings() {
+    let state = RankingState {
+        age_days: Some(1.0),
+        half_life_days: 30.0,
+        last_agreement: Some(0.8),
+        top_probability: 0.9,
+        turned_down: None,
+    };
+    let rule = RetestRule::default();
+    let with = |change: fn(&mut RankingState)| {
+        let mut changed = state;
+        change(&mut changed);
+        retest(&changed, &rule).unwrap()
+    };
+    assert_eq!(retest(&state, &rule).unwrap(), Retest::InDays(29.0));
+    assert_eq!(with(|s| s.last_agreement = Some(0.1)), Retest::InDays(14.0));
+    assert_eq!(with(|s| s.age_days = None), Retest::Now(RetestReason::NeverTested));
+    assert_eq!(with(|s| s.age_days = Some(40.0)), Retest::Now(RetestReason::TooOld(10.0)));
+    assert_eq!(with(|s| s.half_life_days = f64::INFINITY), Retest::InDays(f64::INFINITY));
+    assert!(matches!(with(|s| s.top_probability = 0.3), Retest::Now(RetestReason::TopUnclear(_))));
+    let no = |s: &mut RankingState| s.turned_down = Some(Proportion::new(7, 9).unwrap());
+    assert!(matches!(with(no), Retest::Now(RetestReason::TurnedDown(_))));
+    assert!(retest(&RankingState { half_life_days: f64::NAN, ..state }, &rule).is_err());
+}
+
+#[test]
+fn a_crowd_of_items_is_quick_and_sound() {
+    // 200 items in a circle of strengths; every item meets its next five.
+    let items = 200;
+    let mut wins = vec![vec![0.0; items]; items];
+    for i in 0..items {
+        for step in 1..=5 {
+            let j = (i + step) % items;
+            wins[i][j] = if (i * 7 + step) % 3 == 0 { 3.0 } else { 1.0 };
+            wins[j][i] = 2.0;
+        }
+    }
+    for prior in [Prior::None, Prior::Learned] {
+        let fit = bradley_terry(&wins, prior, Level::P95).unwrap();
+        assert_eq!(fit.interval_method, IntervalMethod::Normal);
+        sound_fit(&fit);
+    }
+}
