@@ -43,9 +43,9 @@ fn log10_sigma2(g: usize) -> f64 {
     -4.0 + 5.0 * g as f64 / (GRID - 1) as f64
 }
 const SPREADS: [f64; 6] = [0.05, 0.15, 0.3, 0.6, 1.0, 1.5];
-/// Hyperprior of `m`: centred on a variance of 0.03 a trial, two standard deviations span 0.0003 to 3. A choice of
+/// Hyperprior of `m`: centred on a variance of 0.1 a trial, two standard deviations span 0.001 to 10. A choice of
 /// ours, weak beside a few dozen trials.
-const HYPER_MEAN: f64 = -1.5;
+const HYPER_MEAN: f64 = -1.0;
 const HYPER_SD: f64 = 1.0;
 
 /// Weights over the grid given `m` (grid point) and `t`, normalised.

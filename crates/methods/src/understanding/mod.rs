@@ -7,6 +7,7 @@
 pub mod accidents;
 pub mod association;
 pub mod corrections;
+mod draw;
 pub mod exact;
 pub mod ladder;
 mod null;

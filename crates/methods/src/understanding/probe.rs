@@ -1,11 +1,10 @@
 //! Probes: planned checks of understanding. How many trials, in which order, who may know what; and what came out.
 //!
-//! Sources: exact power by enumeration (see [`crate::stats::trials_needed`]); no more than a few of the same in a row after
-//! Gellermann 1933, J Genet Psychol 42:206; the person with the learner must not know the answer: Pfungst 1911, Clever
+//! Sources: exact power by enumeration (see [`crate::stats::trials_needed`]); the person with the learner must not know the answer: Pfungst 1911, Clever
 //! Hans; Bayes factor: Jeffreys 1961. Page: `docs/methods/understanding.md`.
 
 use super::UnderstandingError;
-use super::null::below;
+use super::draw::below;
 use crate::learning::rank_sum::{RankSum, rank_sum};
 use crate::stats::{
     BayesFactor, BetaPrior, Direction, Interval, Level, Proportion, Tail, TrialsNeeded, TrialsPlan,
@@ -83,13 +82,15 @@ pub struct ProbePlan {
     pub seed: u64,
 }
 
-/// Same word, or same place, at most this often in a row.
+/// Same word at most this often in a row.
 const LONGEST_RUN: usize = 3;
 const ATTEMPTS: usize = 1000;
 
-/// Plans a probe: every word equally often, the right place balanced for each word, both in random order.
+/// Plans a probe: every word equally often, in random order with no long runs; the right place drawn anew for each trial.
 ///
-/// The whole order is drawn at once rather than in small balanced blocks, whose ends a learner could work out.
+/// The places are on purpose neither balanced nor kept from running: either makes "not where it was last time" a better
+/// guess than chance, and learners do guess like that. Drawn independently, no way of guessing beats the chance of the
+/// binomial test, whatever the learner has seen so far.
 ///
 /// # Errors
 /// [`UnderstandingError::OutOfRange`] for fewer words than choices, a word listed twice or a sitting of 0 trials;
@@ -121,18 +122,13 @@ pub fn plan_probe(design: &ProbeDesign, seed: u64) -> Result<ProbePlan, Understa
     // A few trials may be declined, so plan the number from which power stays.
     let per_word = needed.stable_n;
     let mut rng = Xoshiro256PlusPlus::seed_from_u64(seed);
-    let mut order = None;
-    for _ in 0..ATTEMPTS {
-        order = draw_order(kinds, *choices, per_word as usize, &mut rng);
-        if order.is_some() {
-            break;
-        }
-    }
+    let order = (0..ATTEMPTS).find_map(|_| draw_order(kinds, per_word as usize, &mut rng));
     let order =
         order.ok_or(UnderstandingError::OutOfRange { what: "longest run in a row", value: LONGEST_RUN as f64 })?;
     let trials: Vec<PlannedTrial> = order
         .into_iter()
-        .map(|(which, right_place)| {
+        .map(|which| {
+            let right_place = below(&mut rng, *choices as u64) as usize;
             let mut others: Vec<usize> = (0..kinds).filter(|other| *other != which).collect();
             let laid_out = (0..*choices)
                 .map(|place| {
@@ -152,46 +148,28 @@ fn take_random(from: &mut Vec<usize>, rng: &mut Xoshiro256PlusPlus) -> usize {
     from.swap_remove(at)
 }
 
-/// Draws (word, place) for every trial from what is left, never more than [`LONGEST_RUN`] of either in a row; `None` if it
-/// runs into a dead end.
-fn draw_order(
-    kinds: usize,
-    choices: usize,
-    per_word: usize,
-    rng: &mut Xoshiro256PlusPlus,
-) -> Option<Vec<(usize, usize)>> {
-    // left[word][place]: each word's trials spread over the places as evenly as can be, the odd ones at random.
-    let mut left = vec![vec![per_word / choices; choices]; kinds];
-    for row in &mut left {
-        let mut places: Vec<usize> = (0..choices).collect();
-        for _ in 0..per_word % choices {
-            row[take_random(&mut places, rng)] += 1;
-        }
-    }
-    let mut order: Vec<(usize, usize)> = Vec::with_capacity(kinds * per_word);
+/// Draws the word of every trial from what is left, never more than [`LONGEST_RUN`] in a row; `None` if it runs into a
+/// dead end.
+fn draw_order(kinds: usize, per_word: usize, rng: &mut Xoshiro256PlusPlus) -> Option<Vec<usize>> {
+    let mut left = vec![per_word; kinds];
+    let mut order: Vec<usize> = Vec::with_capacity(kinds * per_word);
     for _ in 0..kinds * per_word {
         let tail = &order[order.len().saturating_sub(LONGEST_RUN)..];
-        let full = tail.len() == LONGEST_RUN;
-        let word_run = (full && tail.iter().all(|t| t.0 == tail[0].0)).then(|| tail[0].0);
-        let place_run = (full && tail.iter().all(|t| t.1 == tail[0].1)).then(|| tail[0].1);
-        let open = |word: usize, place: usize| Some(word) != word_run && Some(place) != place_run;
-        let cells: Vec<(usize, usize, usize)> = (0..kinds)
-            .flat_map(|word| (0..choices).map(move |place| (word, place)))
-            .filter(|&(word, place)| open(word, place))
-            .map(|(word, place)| (word, place, left[word][place]))
-            .collect();
-        let total: usize = cells.iter().map(|cell| cell.2).sum();
+        let run = (tail.len() == LONGEST_RUN && tail.iter().all(|word| *word == tail[0])).then(|| tail[0]);
+        let open = |word: usize, left: usize| if run == Some(word) { 0 } else { left };
+        let total: usize = left.iter().enumerate().map(|(word, left)| open(word, *left)).sum();
         if total == 0 {
             return None;
         }
         let mut pick = below(rng, total as u64) as usize;
-        let (word, place, _) = cells.into_iter().find(|cell| {
-            let here = pick < cell.2;
-            pick = pick.wrapping_sub(if here { 0 } else { cell.2 });
-            here
+        let word = (0..kinds).find(|word| {
+            let here = open(*word, left[*word]);
+            let found = pick < here;
+            pick = pick.saturating_sub(here);
+            found
         })?;
-        left[word][place] -= 1;
-        order.push((word, place));
+        left[word] -= 1;
+        order.push(word);
     }
     Some(order)
 }

@@ -10,7 +10,7 @@
 //! repeating and the habit of pressing what is near are all kept exactly; what is left is the order of words.
 
 use super::association::Counter;
-use super::null::below;
+use super::draw::below;
 use super::{MonteCarlo, MonteCarloP, UnderstandingError, sessions};
 use crate::stats::benjamini_hochberg;
 use rand_xoshiro::Xoshiro256PlusPlus;
