@@ -1,5 +1,6 @@
 //! The evidence for one word: showings, invitations, latency, answers and what followed, each figure with its band and count.
 
+use crate::claims::{Claim, claims};
 use crate::days::{Answers, answers};
 use crate::estimate::{Estimate, LEVEL, Unit};
 use crate::observe::{Answered, answered, by_day, invitations, own_presses, showings};
@@ -102,8 +103,8 @@ pub struct Evidence {
     pub stumbles: Estimate,
     /// One plain sentence.
     pub sentence: String,
-    /// Other explanations that the records cannot rule out.
-    pub rivals: Vec<&'static str>,
+    /// What may be claimed, judged with all words of the animal together; or why nothing could be judged.
+    pub claim: Result<Claim, String>,
 }
 
 /// The evidence for one active word of this animal; none where it has no such word.
@@ -146,7 +147,9 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
         uptake: uptake(&all, word),
         stumbles: Estimate::share(stumbled, judged),
         sentence: sentence(&standing, counts),
-        rivals: rivals(story, learner, word),
+        claim: claims(story, learner, now)
+            .map_err(|e| e.to_string())
+            .and_then(|all| all.into_iter().find(|c| c.word == word).ok_or_else(|| "the word has no card".to_owned())),
         after_given,
         after_declined,
         invitations: counts,
@@ -201,19 +204,4 @@ fn sentence(standing: &Standing, counts: InvitationCounts) -> String {
         "Invited when it wanted the thing, it pressed \u{201c}{says}\u{201d} {} of {} times: {}.",
         counts.pressed, counts.usable, standing.response
     )
-}
-
-/// Rival explanations that only a planned check can rule out.
-fn rivals(story: &Story, learner: LearnerId, word: WordId) -> Vec<&'static str> {
-    let blind = story.of::<sayso_model::ProbeTrial>(learner).any(|t| t.part.target == word && t.part.blind);
-    let mut rivals = Vec::new();
-    if !blind {
-        rivals.push("cueing: a person who knows the answer may have given it away (no blind check yet)");
-        rivals.push("wishful scoring: the same people showed, answered and wrote it down");
-    }
-    let moved = story.everyones::<sayso_model::BoardLayout>().count() > 1;
-    if !moved {
-        rivals.push("place habit: the button has not been moved, so place and word cannot be told apart");
-    }
-    rivals
 }

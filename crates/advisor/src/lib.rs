@@ -3,6 +3,8 @@
 //! Knows nothing of storage or pages. Welfare outranks every other advice. It never says that an animal does not understand.
 
 pub mod advice;
+pub mod claim_text;
+pub mod claims;
 pub mod days;
 pub mod estimate;
 pub mod evidence;

@@ -69,10 +69,8 @@ fn strong_signs(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice
     let caution = if threat {
         ASK.to_owned()
     } else {
-        format!(
-            "If such signs come back, or with no cause you can see: {}",
-            ASK.to_lowercase().replacen("ask", "ask", 1)
-        )
+        "If such signs come back, or come with no cause you can see, ask a veterinarian and a qualified behaviour professional."
+            .to_owned()
     };
     let change = if days.len() >= 2 {
         "Seven days with at most one day of strong signs."

@@ -2,6 +2,7 @@
 
 use super::serve::now;
 use crate::error::CliError;
+use sayso_advisor::claim_text::rivals_of;
 use sayso_advisor::{Advice, evidence, today};
 use sayso_model::{LearnerCard, Story};
 use sayso_store::Store;
@@ -82,8 +83,14 @@ pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
             println!("   seconds to press (median): {}", e.latency_median);
             println!("   delivery after a showing (median): {}", e.standing.delay);
             println!("   taken when given: {}; for other words: {}", e.uptake.this, e.uptake.others);
-            for rival in &e.rivals {
-                println!("   not ruled out: {rival}");
+            match &e.claim {
+                Ok(claim) => {
+                    println!("   may be said: {}", claim.verdict.words());
+                    for rival in rivals_of(claim).iter().filter(|r| r.open) {
+                        println!("   not ruled out: {} ({})", rival.rival, rival.standing);
+                    }
+                }
+                Err(why) => println!("   nothing could be judged: {why}"),
             }
         }
         println!();

@@ -4,6 +4,7 @@ pub mod board;
 pub mod days;
 pub mod evidence;
 pub mod likes;
+pub mod methods;
 pub mod people;
 pub mod sheets;
 pub mod start;
@@ -25,6 +26,7 @@ pub fn router() -> Router<AppState> {
         .merge(today::router())
         .merge(evidence::router())
         .merge(days::router())
+        .merge(methods::router())
         .merge(words::router())
         .merge(sheets::router())
 }

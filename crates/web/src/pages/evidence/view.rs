@@ -4,6 +4,7 @@ use crate::chart::{Axis, Bar, Lines, Series, Whisker, bars, lines, nice_axis, wh
 use crate::page::LearnerPage;
 use maud::{Markup, html};
 use sayso_advisor::Estimate;
+use sayso_advisor::claim_text::{rivals_of, tests_of};
 use sayso_advisor::evidence::{After, Evidence};
 use sayso_advisor::stages::Standing;
 use sayso_advisor::stuck::Weighed;
@@ -81,9 +82,7 @@ pub fn word(page: &LearnerPage, e: &Evidence, causes: &[Weighed]) -> Markup {
         p { "Took what was given for this word: " strong { (e.uptake.this) } "; for the other words: " (e.uptake.others) "."
             @if let Some(p) = e.uptake.p { " Fisher's exact test, two-sided: p = " (format!("{p:.3}")) "." } }
         @if e.stumbles.n > 0 { p { "Own presses that looked like a stumble, of those judged: " (e.stumbles) "." } }
-        h2 { "Not ruled out" }
-        @if e.rivals.is_empty() { p { "A blind check was held and the button has been moved; see the figures above." } }
-        ul { @for r in &e.rivals { li { (r) } } }
+        (claim(e))
         details {
             summary { "If it does not get on: what may be behind it" }
             ul {
@@ -94,6 +93,32 @@ pub fn word(page: &LearnerPage, e: &Evidence, causes: &[Weighed]) -> Markup {
             }
         }
         p.quiet { a href="/methods" { "How these figures are computed" } }
+    }
+}
+
+fn claim(e: &Evidence) -> Markup {
+    html! {
+        h2 { "What may be said" }
+        @match &e.claim {
+            Err(why) => p { (why) },
+            Ok(claim) => {
+                p.lead data-test="claim" { "\u{201c}" (claim.says) "\u{201d}: " (claim.verdict.words()) "." }
+                @let open: Vec<_> = rivals_of(claim).into_iter().filter(|r| r.open).collect();
+                @if !open.is_empty() {
+                    p { "Not ruled out:" }
+                    ul { @for r in &open { li { (r.rival) " (" (r.standing) ")" } } }
+                }
+                details {
+                    summary { "The tests behind it" }
+                    @if tests_of(claim).is_empty() { p { "No test could be made yet." } }
+                    ul { @for t in tests_of(claim) { li { (t) } } }
+                    @if let Some(p) = claim.verdict.adjusted_p {
+                        p { "Smallest p after correction over all words and tests of this animal: " (format!("{p:.4}")) "." }
+                    }
+                    ul { @for r in rivals_of(claim).iter().filter(|r| !r.open) { li { (r.rival) ": " (r.standing) } } }
+                }
+            }
+        }
     }
 }
 

@@ -2,6 +2,7 @@
 
 mod board;
 mod card;
+mod first;
 mod layout_form;
 mod sounds;
 mod stage;
@@ -25,6 +26,7 @@ pub fn router() -> Router<AppState> {
         .route("/l/{learner}/words/new", get(card::new).post(card::add))
         .route("/l/{learner}/words/card/{word}", get(card::edit).post(card::change))
         .route("/l/{learner}/words/card/{word}/stage", post(stage::choose))
+        .route("/l/{learner}/words/first", post(first::accept))
         .route("/l/{learner}/words/board", get(board::show).post(board::save))
 }
 

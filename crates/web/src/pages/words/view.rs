@@ -1,4 +1,4 @@
-use super::{layout_form, sounds};
+use super::{first, layout_form, sounds};
 use crate::cautions::for_animal;
 use crate::layout::{Tab, layout};
 use crate::page::LearnerPage;
@@ -20,6 +20,7 @@ pub fn view(page: &LearnerPage) -> Markup {
             (alike(page, &words))
             p.row { a.button href=(format!("/l/{}/words/new", page.id)) { "Add a word" }
                 @if !words.is_empty() { a.button href="/sheets/rules" { "Sheet for the fridge" } a.button href="/sheets/labels" { "Labels" } } }
+            (first::section(page, !words.is_empty()))
             section #board {
                 h2 { "Where they are" }
                 @match page.story.board() {

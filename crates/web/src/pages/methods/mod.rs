@@ -1,0 +1,93 @@
+//! How each figure is computed: the pages of `docs/methods`, carried in the binary.
+
+use crate::error::Error;
+use crate::layout::{Tab, layout};
+use crate::page::Page;
+use crate::state::AppState;
+use axum::Router;
+use axum::extract::Path;
+use axum::routing::get;
+use maud::{Markup, PreEscaped, html};
+use pulldown_cmark::{Event, Options, Parser, Tag, html as to_html};
+use rust_embed::RustEmbed;
+
+#[derive(RustEmbed)]
+#[folder = "../../docs/methods"]
+#[include = "*.md"]
+struct Docs;
+
+/// Routes of the pages.
+pub fn router() -> Router<AppState> {
+    Router::new().route("/methods", get(list)).route("/methods/{page}", get(show))
+}
+
+fn text(name: &str) -> Option<String> {
+    Docs::get(name).map(|file| String::from_utf8_lossy(&file.data).into_owned())
+}
+
+/// The first heading of a page, or its name.
+fn title(name: &str, text: &str) -> String {
+    let heading = text.lines().find_map(|line| line.strip_prefix("# "));
+    heading.map_or_else(|| name.trim_end_matches(".md").replace('-', " "), str::to_owned)
+}
+
+async fn list(page: Page) -> Markup {
+    let mut pages: Vec<(String, String)> =
+        Docs::iter().filter_map(|name| Some((name.to_string(), title(&name, &text(&name)?)))).collect();
+    pages.sort_by(|a, b| a.1.cmp(&b.1));
+    let body = html! {
+        p { "Every figure on these pages has a method, a source and an interval. How far each can be trusted was tried on simulated learners with known truth." }
+        ul.links { @for (name, title) in &pages { li { a href=(format!("/methods/{}", name.trim_end_matches(".md"))) { (title) } } } }
+    };
+    layout(&page, Tab::None, "How it is computed", body)
+}
+
+async fn show(page: Page, Path(name): Path<String>) -> Result<Markup, Error> {
+    let file = format!("{name}.md");
+    let text = text(&file).ok_or_else(|| Error::NotFound("There is no such page of methods.".into()))?;
+    let title = title(&file, &text);
+    let rest = text.trim_start().strip_prefix(&format!("# {title}")).unwrap_or(&text).to_owned();
+    Ok(layout(&page, Tab::None, &title, html! { div.prose { (PreEscaped(rendered(&rest))) } }))
+}
+
+/// The page as HTML. Raw HTML in it is shown as text; links to other files of the repository become their names.
+fn rendered(text: &str) -> String {
+    let mut depth = 0_usize;
+    let parser = Parser::new_ext(text, Options::ENABLE_TABLES).filter_map(|event| match event {
+        Event::Html(raw) | Event::InlineHtml(raw) => Some(Event::Text(raw)),
+        Event::Start(Tag::Link { ref dest_url, .. }) if dest_url.starts_with("..") || dest_url.starts_with('/') => {
+            depth += 1;
+            None
+        }
+        Event::End(pulldown_cmark::TagEnd::Link) if depth > 0 => {
+            depth -= 1;
+            None
+        }
+        Event::Start(Tag::Link { link_type, dest_url, title, id }) => {
+            let near = dest_url.strip_suffix(".md").map(|name| format!("/methods/{name}"));
+            Some(Event::Start(Tag::Link { link_type, dest_url: near.map_or(dest_url, Into::into), title, id }))
+        }
+        other => Some(other),
+    });
+    let mut out = String::new();
+    to_html::push_html(&mut out, parser);
+    // Wide tables scroll inside their own box, never the page.
+    out.replace("<table>", r#"<div class="scroll" tabindex="0" role="region" aria-label="Table"><table>"#)
+        .replace("</table>", "</table></div>")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_page_has_a_heading_and_raw_html_stays_text() {
+        assert!(Docs::iter().count() > 0);
+        for name in Docs::iter() {
+            let text = text(&name).unwrap_or_default();
+            assert!(text.trim_start().starts_with("# "), "{name} begins with a heading");
+        }
+        let html = rendered("a <script>x</script> b [c](likes.md) [d](../decisions/x.md)");
+        assert!(!html.contains("<script>") && html.contains(r#"href="/methods/likes""#) && !html.contains("decisions"));
+    }
+}
