@@ -6,7 +6,7 @@
 
 use super::{
     LikesError, PairOutcome, PairTrial, check_items,
-    fit::{ChoiceFit, Layout, Prior, RIVAL_RIDGE, SIDE_RIDGE, TermCounts, conclude},
+    fit::{ChoiceFit, Intervals, Layout, Prior, RIVAL_RIDGE, SIDE_RIDGE, TermCounts, conclude},
     logit::Design,
 };
 use crate::stats::{Level, StatsError};
@@ -23,12 +23,14 @@ pub struct PairModel {
     pub nothing: bool,
     /// Level of the intervals.
     pub level: Level,
+    /// Spend the time for the best intervals, or make do with normal ones (planning and simulation).
+    pub intervals: Intervals,
 }
 
 impl Default for PairModel {
     /// Weak prior, side term, trials without a choice kept, 95 %.
     fn default() -> Self {
-        Self { prior: Prior::HOUSEHOLD, side: true, nothing: true, level: Level::P95 }
+        Self { prior: Prior::HOUSEHOLD, side: true, nothing: true, level: Level::P95, intervals: Intervals::Best }
     }
 }
 
@@ -90,7 +92,7 @@ pub fn bradley_terry<R: AsRef<[f64]>>(wins: &[R], prior: Prior, level: Level) ->
     }
     let whole = |v: &[f64]| v.iter().map(|x| x.round() as u64).collect();
     (layout.offered, layout.chosen, layout.n) = (whole(&offered), whole(&chosen), total.round() as u64);
-    conclude(design, &layout, prior, level)
+    conclude(design, &layout, prior, level, Intervals::Best)
 }
 
 /// Strengths from paired trials, with the terms `model` asks for. Without trials it gives back the prior.
@@ -194,7 +196,7 @@ pub fn fit_weighted_pairs(
         }
         design.end_stage();
     }
-    conclude(design, &layout, model.prior, model.level)
+    conclude(design, &layout, model.prior, model.level, model.intervals)
 }
 
 impl Layout {

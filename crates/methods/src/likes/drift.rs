@@ -4,8 +4,8 @@
 //! the half-life is chosen by how well the past foretold each next day (A. P. Dawid 1984, J R Stat Soc A 147:278, prequential).
 
 use super::{
-    ChoiceFit, LikesError, PairModel, PairOutcome, PairTrial, Prior, bradley_terry::fit_weighted_pairs, check_items,
-    fit::logistic,
+    ChoiceFit, Intervals, LikesError, PairModel, PairOutcome, PairTrial, Prior, bradley_terry::fit_weighted_pairs,
+    check_items, fit::logistic,
 };
 use crate::stats::StatsError;
 
@@ -125,7 +125,8 @@ pub fn choose_half_life(
                 .filter(|t| t.days.floor() as i64 > *day)
                 .map(|t| Aged { what: t.what, days: t.days - *day as f64 })
                 .collect();
-            let model = PairModel { prior: FORETELLING, side: true, nothing: false, ..PairModel::default() };
+            let model =
+                PairModel { prior: FORETELLING, nothing: false, intervals: Intervals::Quick, ..PairModel::default() };
             let fit = fit_pairs_now(items, &before, *half_life, &model)?;
             let side = fit.side.map_or(0.0, |s| s.value);
             let mut sum = 0.0;

@@ -54,6 +54,15 @@ pub enum IntervalMethod {
     Normal,
 }
 
+/// Which intervals to make.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Intervals {
+    /// The best the prior and the number of items allow (see [`IntervalMethod`]).
+    Best,
+    /// Normal ones: many times quicker, a little off with few choices.
+    Quick,
+}
+
 /// Most items for which the posterior is sampled: in more dimensions too few points carry the weight.
 const POSTERIOR_UP_TO: usize = 20;
 /// Most items for which profile intervals are made.
@@ -157,9 +166,15 @@ pub(super) struct TermCounts {
     pub(super) both: u64,
 }
 
-pub(super) fn conclude(design: Design, layout: &Layout, prior: Prior, level: Level) -> Result<ChoiceFit, LikesError> {
+pub(super) fn conclude(
+    design: Design,
+    layout: &Layout,
+    prior: Prior,
+    level: Level,
+    intervals: Intervals,
+) -> Result<ChoiceFit, LikesError> {
     let items = layout.items;
-    let basis = Basis::new(design, items, prior, level)?;
+    let basis = Basis::new(design, items, prior, level, intervals)?;
     let parameters = basis.top.theta.len();
     // A strength is the item's parameter less the mean of the items.
     let share = 1.0 / items as f64;
@@ -198,13 +213,16 @@ pub(super) fn conclude(design: Design, layout: &Layout, prior: Prior, level: Lev
 }
 
 impl Basis {
-    fn new(design: Design, items: usize, prior: Prior, level: Level) -> Result<Self, LikesError> {
+    fn new(design: Design, items: usize, prior: Prior, level: Level, intervals: Intervals) -> Result<Self, LikesError> {
+        let best = intervals == Intervals::Best;
         if prior == Prior::Learned {
-            let (top, sample) = posterior::learn(&design, items, POSTERIOR_UP_TO).ok_or(LikesError::Unsettled)?;
+            let sample_up_to = if best { POSTERIOR_UP_TO } else { 0 };
+            let (top, sample) = posterior::learn(&design, items, sample_up_to).ok_or(LikesError::Unsettled)?;
             let method = if sample.is_some() { IntervalMethod::Posterior } else { IntervalMethod::Normal };
             return Ok(Self { design, top, sample, method, level });
         }
-        let method = if items <= PROFILE_UP_TO { IntervalMethod::Profile } else { IntervalMethod::Normal };
+        let profile = best && items <= PROFILE_UP_TO;
+        let method = if profile { IntervalMethod::Profile } else { IntervalMethod::Normal };
         let top = design.optimum().ok_or(LikesError::Unsettled)?;
         Ok(Self { design, top, sample: None, method, level })
     }

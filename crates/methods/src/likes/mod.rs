@@ -21,7 +21,7 @@ mod trial;
 
 pub use bradley_terry::{PairModel, bradley_terry, fit_pairs, fit_weighted_pairs};
 pub use drift::{Aged, HalfLife, HalfLifeScore, choose_half_life, fit_pairs_now, forgetting_weight};
-pub use fit::{ChoiceFit, IntervalMethod, Preference, Prior, Strength, Term};
+pub use fit::{ChoiceFit, IntervalMethod, Intervals, Preference, Prior, Strength, Term};
 pub use hour::{HourFit, HourStrength, HourTrial, fit_pairs_by_hour};
 pub use next_pair::{Goal, NextPair, next_pair};
 pub use plackett_luce::{RankModel, fit_rankings, fit_weighted_rankings, plackett_luce};

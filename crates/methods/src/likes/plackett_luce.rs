@@ -8,7 +8,7 @@ use super::{
     LikesError, Ranking,
     bradley_terry::finite_estimate_exists,
     check_items,
-    fit::{ChoiceFit, Layout, Prior, RIVAL_RIDGE, conclude},
+    fit::{ChoiceFit, Intervals, Layout, Prior, RIVAL_RIDGE, conclude},
     logit::Design,
 };
 use crate::stats::{Level, StatsError};
@@ -118,7 +118,7 @@ pub fn fit_weighted_rankings(
             design.end_stage();
         }
     }
-    conclude(design, &layout, model.prior, model.level)
+    conclude(design, &layout, model.prior, model.level, Intervals::Best)
 }
 
 fn turned(ranking: &Ranking) -> bool {
