@@ -7,7 +7,7 @@
 //! figures. Why not a fixed prior: see the page on coverage.
 
 use super::logit::{Design, Optimum};
-use crate::stats::normal_quantile;
+use crate::stats::normal_quantile_quick;
 
 /// Spreads (standard deviations, log odds) tried: from "all alike" to "hardly ever the other one".
 const SPREADS: [f64; 8] = [0.2, 0.3, 0.45, 0.675, 1.0125, 1.52, 2.28, 3.42];
@@ -15,7 +15,7 @@ const SPREADS: [f64; 8] = [0.2, 0.3, 0.45, 0.675, 1.0125, 1.52, 2.28, 3.42];
 const SPREAD_SCALE: f64 = 1.5;
 const SPREAD_FREEDOM: f64 = 3.0;
 /// Points of the sample.
-const POINTS: usize = 4000;
+const POINTS: usize = 2500;
 /// How much wider than the normal approximation to sample, so that heavier tails are reached.
 const WIDER: f64 = 1.2;
 /// Below so many effective points the sample is not trusted.
@@ -87,10 +87,14 @@ fn sample(design: &Design, items: usize, parts: &[Component]) -> Option<Sample> 
     let kept: f64 = parts.iter().map(|c| c.share).sum();
     let parameters = parts.first()?.top.theta.len();
     let steps = golden_steps(parameters);
+    let shares = SPREADS.map(|s| prior_share(s).ln());
     let log_prior_of = |theta: &[f64]| {
         let squares: f64 = theta[..items].iter().map(|t| t * t).sum();
-        log_sum(SPREADS.iter().map(|s| prior_share(*s).ln() + log_spread(squares, items, *s)))
+        log_sum(|at| shares.get(at).zip(SPREADS.get(at)).map(|(share, s)| share + log_spread(squares, items, *s)))
     };
+    let mut away = vec![0.0; parameters];
+    let constants: Vec<f64> =
+        parts.iter().map(|c| (c.share / kept).ln() + c.top.factor.log_determinant() / 2.0).collect();
     let mut points = Vec::with_capacity(POINTS * parameters);
     let mut logs = Vec::with_capacity(POINTS);
     let mut at = 0_u32;
@@ -102,16 +106,20 @@ fn sample(design: &Design, items: usize, parts: &[Component]) -> Option<Sample> 
             let mut z = Vec::with_capacity(parameters);
             for step in &steps {
                 let place = (0.5 + f64::from(at) * step).fract().clamp(1e-9, 1.0 - 1e-9);
-                z.push(WIDER * normal_quantile(place).ok()?);
+                z.push(WIDER * normal_quantile_quick(place));
             }
             let shift = part.top.factor.solve_upper(&z);
             let theta: Vec<f64> = part.top.theta.iter().zip(&shift).map(|(m, s)| m + s).collect();
             let target = bare.objective(&theta) + log_prior_of(&theta);
-            let proposal = log_sum(parts.iter().map(|c| {
-                let away: Vec<f64> = theta.iter().zip(&c.top.theta).map(|(t, m)| t - m).collect();
-                let square = c.top.factor.square_of_upper(&away) / (WIDER * WIDER);
-                (c.share / kept).ln() - square / 2.0 + c.top.factor.log_determinant() / 2.0
-            }));
+            let proposals: Vec<f64> = parts
+                .iter()
+                .zip(&constants)
+                .map(|(part, constant)| {
+                    away.iter_mut().zip(&theta).zip(&part.top.theta).for_each(|((a, t), m)| *a = t - m);
+                    constant - part.top.factor.square_of_upper(&away) / (WIDER * WIDER) / 2.0
+                })
+                .collect();
+            let proposal = log_sum(|at| proposals.get(at).copied());
             points.extend_from_slice(&theta);
             logs.push(target - proposal);
         }
@@ -124,10 +132,11 @@ fn sample(design: &Design, items: usize, parts: &[Component]) -> Option<Sample> 
     (effective >= LEAST_EFFECTIVE).then_some(Sample { parameters, points, weights })
 }
 
-fn log_sum(logs: impl Iterator<Item = f64>) -> f64 {
-    let logs: Vec<f64> = logs.collect();
-    let most = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-    most + logs.iter().map(|l| (l - most).exp()).sum::<f64>().ln()
+/// Logarithm of a sum of exponentials, without overflow.
+fn log_sum(log: impl Fn(usize) -> Option<f64>) -> f64 {
+    let logs = || (0..).map_while(&log);
+    let most = logs().fold(f64::NEG_INFINITY, f64::max);
+    most + logs().map(|l| (l - most).exp()).sum::<f64>().ln()
 }
 
 impl Sample {

@@ -21,5 +21,6 @@ pub use fisher::{FisherTest, TwoByTwo};
 pub use interval::{Interval, Level, StatsError};
 pub use poisson::{Count, Dispersion, RateComparison, compare_rates, index_of_dispersion};
 pub use rank::{Concordance, PMethod, TauB, average_ranks, kendall_tau_b, kendall_w};
+pub(crate) use special::normal_quantile_quick;
 pub use special::{chi_square_upper, normal_cdf, normal_quantile, student_t_quantile};
 pub use trials::{TrialsNeeded, TrialsPlan, trials_needed};

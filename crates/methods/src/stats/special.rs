@@ -25,9 +25,14 @@ pub fn normal_cdf(z: f64) -> f64 {
     if z < 0.0 { outside / 2.0 } else { 1.0 - outside / 2.0 }
 }
 
+/// Quantile for `p` strictly between 0 and 1, to ten digits.
+pub(crate) fn normal_quantile_quick(p: f64) -> f64 {
+    -SQRT_2 * erfc_inv(2.0 * p)
+}
+
 /// Quantile for `p` strictly between 0 and 1.
 pub(crate) fn normal_quantile_raw(p: f64) -> f64 {
-    let start = -SQRT_2 * erfc_inv(2.0 * p);
+    let start = normal_quantile_quick(p);
     let density = (-start * start / 2.0).exp() / TAU.sqrt();
     let step = (normal_cdf(start) - p) / density;
     if step.is_finite() { start - step + 0.0 } else { start }
