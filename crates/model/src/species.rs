@@ -50,8 +50,10 @@ pub enum LifeStage {
     /// On a weight-loss plan; the weight entered is then the target weight.
     WeightLoss,
     /// Puppy under four months.
+    #[serde(rename = "puppy_under_4_months")]
     PuppyUnder4Months,
     /// Puppy of four months or more.
+    #[serde(rename = "puppy_over_4_months")]
     PuppyOver4Months,
     /// Kitten.
     Kitten,

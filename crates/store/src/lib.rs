@@ -18,7 +18,8 @@ pub use backup::{BackedUp, Restored};
 pub use clips::{ClipHash, MOST_CLIP_BYTES};
 pub use error::StoreError;
 pub use exchange::{
-    Format, ImportOptions, Imported, MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem,
+    ColumnHelp, Format, ImportOptions, Imported, MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem,
+    columns_of,
 };
 pub use log::{Logged, Revision};
 pub use projection::{Difference, Rebuilt};

@@ -54,3 +54,27 @@ fn first_16(hash: &[u8; 32]) -> [u8; 16] {
     bytes.copy_from_slice(&hash[..16]);
     bytes
 }
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+
+    // Written down once. If this fails, files imported before would be imported a second time.
+    #[test]
+    fn ids_made_from_content_never_change() {
+        let json = r#"{"id":"00000000-0000-0000-0000-000000000000","household":"00000000-0000-0000-0000-0000000000a0",
+            "happened_at":"2026-03-01T10:00:00.000Z","zone":"UTC","recorded_at":"2026-03-01T10:00:00.000Z",
+            "source":"import","body":{"kind":"remark","text":"hello"}}"#;
+        let event: Event = serde_json::from_str(json).unwrap();
+        let mut seen = Occurrences::default();
+        let (first, second) = (seen.id(&event).unwrap(), seen.id(&event).unwrap());
+        assert_eq!(first.to_string(), "019ca8d7-2d00-856e-ac2b-9fc93370a992");
+        assert_eq!(second.to_string(), "019ca8d7-2d00-8fc3-a1c8-a75635fcf7a2");
+        let later = Event { zone: sayso_model::Zone::new("Asia/Tokyo").unwrap(), ..event };
+        assert_eq!(Occurrences::default().id(&later).unwrap(), first, "the zone does not count");
+        let label = labelled(later.household, "WordId", " Walk ");
+        assert_eq!(label, labelled(later.household, "WordId", "walk"));
+        assert_ne!(label, labelled(later.household, "RewardId", "walk"));
+    }
+}

@@ -5,12 +5,14 @@ mod cells;
 mod derive;
 mod export;
 mod fields;
+mod help;
 mod local_time;
 mod names;
 mod preview;
 mod resolve;
 mod rows;
 
+pub use help::{ColumnHelp, columns_of};
 pub use preview::{ImportOptions, Imported, MOST_PROBLEMS, Preview, RowProblem};
 pub use rows::{MOST_FILE_BYTES, MOST_LINE_BYTES};
 
