@@ -81,6 +81,15 @@ fn closed_places_stay_empty_and_brushed_pairs_part() {
 }
 
 #[test]
+fn recordings_that_sound_alike_part_whatever_their_words() {
+    let words = [word("ball", 0.0, Some(at(0, 0))), word("outside", 0.0, Some(at(0, 1)))];
+    let wishes = Wishes { heard_alike: vec![Pair { a: 1, b: 0, degree: 0.9 }], ..Wishes::default() };
+    let found = plan(&words, &grid(1, 6), &wishes, &Effort::default()).unwrap();
+    assert!(steps(found.places[0], found.places[1]) >= 4.0, "{:?}", found.places);
+    assert!(found.moves.iter().any(|m| m.text.contains("the recordings sound alike, 0.90 of 1")), "{:?}", found.moves);
+}
+
+#[test]
 fn thirty_words_get_a_layout_that_is_the_same_each_time() {
     let names = [
         "ball", "walk", "talk", "water", "food", "tug", "hug", "mad", "bad", "outside", "inside", "play", "bed", "car",

@@ -164,7 +164,7 @@ fn check(words: &[BoardWord], grid: &Grid, wishes: &Wishes) -> Result<(), PlanEr
             return Err(PlanError::Word { word: i, what: "degree to which it is known", value: word.known });
         }
     }
-    for pair in wishes.related.iter().chain(&wishes.brushed) {
+    for pair in wishes.related.iter().chain(&wishes.brushed).chain(&wishes.heard_alike) {
         let (a, b, degree) = (pair.a, pair.b, pair.degree);
         if a == b || a >= words.len() || b >= words.len() || !(0.0..=1.0).contains(&degree) {
             return Err(PlanError::Pair { a, b, degree });

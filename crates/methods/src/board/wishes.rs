@@ -79,6 +79,8 @@ pub struct Wishes {
     pub related: Vec<Pair>,
     /// Pairs seen to be brushed by accident: share of presses of one that sounded the other.
     pub brushed: Vec<Pair>,
+    /// Pairs of recordings that sound alike, whatever their words: 1 for the same sound. The worse of label and recording counts.
+    pub heard_alike: Vec<Pair>,
     /// Weights.
     pub weights: WishWeights,
     /// When two words sound too much alike.
@@ -92,6 +94,7 @@ impl Default for Wishes {
         Self {
             related: Vec::new(),
             brushed: Vec::new(),
+            heard_alike: Vec::new(),
             weights: WishWeights::default(),
             alike: AlikeRule::default(),
             language: "en".to_owned(),
@@ -163,6 +166,12 @@ impl Degrees {
         for pair in &wishes.related {
             degrees.related[pair.a][pair.b] = pair.degree;
             degrees.related[pair.b][pair.a] = pair.degree;
+        }
+        for (pair, (a, b)) in wishes.heard_alike.iter().flat_map(|p| [(p, (p.a, p.b)), (p, (p.b, p.a))]) {
+            if pair.degree > degrees.alike[a][b] {
+                degrees.alike[a][b] = pair.degree;
+                degrees.sounds[a][b] = format!("the recordings sound alike, {:.2} of 1", pair.degree);
+            }
         }
         for pair in &wishes.brushed {
             degrees.accident[pair.a][pair.b] += pair.degree;

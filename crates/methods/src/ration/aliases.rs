@@ -18,7 +18,7 @@ pub(super) enum Sure {
 pub(super) const ALIASES: &[(&str, Sure, &[&str])] = &[
     ("chocolate", Is, &["choc", "choccy", "choco", "cacao", "brownie", "fudge", "mocha", "ganache"]),
     ("chocolate", May, &["cookie", "muffin", "truffle", "trail mix", "candy", "cake"]),
-    ("coffee", Is, &["espresso", "latte", "cappuccino", "mocha"]),
+    ("coffee", Is, &["decaf", "espresso", "latte", "cappuccino", "mocha"]),
     ("caffeine", Is, &["tea", "cola", "energy drink", "matcha", "guarana"]),
     ("xylitol", Is, &["sugar free", "sugarless", "e967", "xylit"]),
     (
@@ -186,6 +186,9 @@ pub(super) const ALIASES: &[(&str, Sure, &[&str])] = &[
             "fries",
             "soy sauce",
             "anchovy",
+            "hot dog",
+            "hotdog",
+            "pepperoni",
             "potato chip",
         ],
     ),

@@ -26,7 +26,7 @@ const fn fold(c: char) -> char {
 fn singular(word: &str) -> String {
     let ends = |e: &str| word.ends_with(e);
     let less = |n: usize| word[..word.len() - n].to_owned();
-    if word.len() < 4 || !word.is_ascii() || ends("ss") || ends("us") || ends("is") {
+    if (word.len() < 4 && !ends("ie")) || !word.is_ascii() || ends("ss") || ends("us") || ends("is") {
         word.to_owned()
     } else if ends("ies") {
         less(3) + "y"
@@ -153,6 +153,7 @@ mod tests {
     #[test]
     fn plurals_accents_and_compounds_read_as_one_word() {
         assert_eq!(food_words("Crème-BRÛLÉE, cookies & cherries"), ["creme", "brulee", "cooky", "cherry"]);
+        assert_eq!(found("mince pie", "Mince pies"), Some(Found::Written));
         assert_eq!(found("cheese", "cheesecake"), Some(Found::Written));
         assert_eq!(found("grape", "grapefruit"), None);
         assert_eq!(found("grape", "Grapes (seedless)"), Some(Found::Written));
