@@ -52,7 +52,7 @@ fn main() {
         if let Some(f) = &mut glimpse_file {
             for g in seen {
                 let line = serde_json::json!({"scene": name, "word": enrolled.words()[g.word], "onset_s": g.onset_s,
-                    "speed": g.speed, "z": g.first_look, "p": g.confidence, "f": g.figures});
+                    "speed": g.speed, "z": g.first_look, "l": g.log_odds, "share": g.share, "f": g.figures});
                 writeln!(f, "{line}").unwrap();
             }
         }

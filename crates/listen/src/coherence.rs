@@ -360,14 +360,16 @@ fn energy(re: &[f32], im: &[f32]) -> f32 {
 /// What the second look found for one candidate.
 #[derive(Debug, Clone, Copy, Default)]
 pub(crate) struct Match {
-    /// Coherence ratio at its best, all bins.
+    /// Coherence ratio at its best.
     pub(crate) ratio: f32,
-    /// The same in the quick search, its best, its mean and its nearly highest value at other speeds.
+    /// Best ratio of the quick search, and its mean at other speeds.
     pub(crate) quick: f32,
     pub(crate) quick_mean: f32,
-    pub(crate) quick_high: f32,
-    /// The fine search's value at other lags and speeds.
-    pub(crate) fine_mean: f32,
+    /// Ratio at other speeds, all bins: mean and nearly highest.
+    pub(crate) other_mean: f32,
+    pub(crate) other_high: f32,
+    /// Best ratio of the scan over speeds, before its lag was refined.
+    pub(crate) scan: f32,
     /// Which of [`SHARES`] fitted best.
     pub(crate) share: usize,
     /// Ratios at every share, at the best speed and lag.
@@ -384,11 +386,44 @@ pub(crate) fn reach(samples: usize) -> u64 {
     (samples as f64 / SLOWEST) as u64 + (2 * WINDOW) as u64 + SMOOTH_ROWS * GRID as u64
 }
 
-/// Examines one candidate: clip `print` starting near engine-rate sample `at`.
-///
-/// `near` is the speed the first look thought best.
-pub(crate) fn look(sound: &mut Sound, stretch: &Stretch, print: &Print, ramps: &Ramps, at: u64, near: f64, reach_speed: f64) -> Option<Match> {
-    let base = ((at as f64 - (WINDOW / 2) as f64) / GRID as f64).round() as i64;
+/// A ratio with its place: prepared speed and ramp.
+type Point = (f32, usize, usize);
+
+/// Best over shares of the mean of two lags' ratios.
+fn pair(a: &Ratios, b: &Ratios, e: usize) -> f32 {
+    (0..SHARES.len()).map(|k| 0.5 * (a[k][e] + b[k][e]) * HANDICAP[k]).fold(0.0, f32::max)
+}
+
+/// The highest point, and the mean and 95th percentile of points at other speeds.
+fn summary(profile: &[Point], speed: impl Fn(&Point) -> f64) -> Option<(Point, f32, f32)> {
+    let top = *profile.iter().max_by(|a, b| a.0.total_cmp(&b.0))?;
+    let away = |p: &&Point| (speed(p) - speed(&top)).abs() > 0.002;
+    let mut others: Vec<f32> = profile.iter().filter(away).map(|p| p.0).collect();
+    if others.is_empty() || top.0 <= 0.0 {
+        return None;
+    }
+    others.sort_by(f32::total_cmp);
+    let mean = others.iter().sum::<f32>() / others.len() as f32;
+    Some((top, mean, others[(others.len() * 95 / 100).min(others.len() - 1)]))
+}
+
+/// Where a candidate lies, and what to compare it with.
+pub(crate) struct Question<'a> {
+    pub(crate) print: &'a Print,
+    pub(crate) ramps: &'a Ramps,
+    /// Engine-rate sample near which the clip seems to start.
+    pub(crate) at: u64,
+    /// Speed the first look thought best, and how far from it to search.
+    pub(crate) near: f64,
+    pub(crate) within: f64,
+    /// Ratio below which a candidate is not worth more work.
+    pub(crate) least: f32,
+}
+
+/// Examines one candidate. `go_on` sees the quick search's best and mean and says whether more is worth while.
+pub(crate) fn look(sound: &mut Sound, stretch: &Stretch, q: &Question, go_on: impl Fn(f32, f32) -> bool) -> Option<Match> {
+    let (print, ramps) = (q.print, q.ramps);
+    let base = ((q.at as f64 - (WINDOW / 2) as f64) / GRID as f64).round() as i64;
     let (before, after) = (4i64, 6i64);
     let first = base - before;
     if first < sound.first as i64 {
@@ -397,70 +432,71 @@ pub(crate) fn look(sound: &mut Sound, stretch: &Stretch, print: &Print, ramps: &
     let end = (base + after) as u64 + print.windows() as u64 * STRIDE + 1;
     sound.prepare(stretch, first as u64, end);
     let mut s = Scratch { re: Vec::new(), im: Vec::new() };
-    // Quick search over speeds, at two lags that between them lose little.
-    let mut profile: Vec<(f32, usize, usize)> = Vec::new();
-    for i in 0..PREPARED {
-        if (speed_of(i) - near).abs() > reach_speed + 1e-9 {
-            continue;
-        }
-        let mut best = [0.0f32; QUICK_COUNT];
-        for lag in [-1i64, 1] {
-            let r = ratios(sound, (base + lag) as u64, &print.spectra[i], &ramps.quick, QUICK, &mut s)?;
-            for e in 0..QUICK_COUNT {
-                for (k, row) in r.iter().enumerate() {
-                    best[e] = best[e].max(row[e] * HANDICAP[k]);
-                }
-            }
-        }
-        profile.extend(best.iter().enumerate().map(|(e, v)| (*v, i, e)));
+    let speeds: Vec<usize> = (0..PREPARED).filter(|i| (speed_of(*i) - q.near).abs() <= q.within + 1e-9).collect();
+    let at = |lag: i64| (base + lag) as u64;
+    let mut profile: Vec<Point> = Vec::new();
+    for &i in &speeds {
+        let early = ratios(sound, at(-1), &print.spectra[i], &ramps.quick, QUICK, &mut s)?;
+        let late = ratios(sound, at(1), &print.spectra[i], &ramps.quick, QUICK, &mut s)?;
+        profile.extend((0..QUICK_COUNT).map(|e| (pair(&early, &early, e).max(pair(&late, &late, e)), i, e)));
     }
-    let place = |p: &(f32, usize, usize)| speed_of(p.1) * (1.0 - 0.002 + QUICK_STEP * p.2 as f64);
-    let top = *profile.iter().max_by(|a, b| a.0.total_cmp(&b.0))?;
-    let second = profile.iter().filter(|p| (place(p) - place(&top)).abs() > 0.0025).max_by(|a, b| a.0.total_cmp(&b.0)).copied();
-    let mut others: Vec<f32> = profile.iter().filter(|p| (place(p) - place(&top)).abs() > 0.002).map(|p| p.0).collect();
-    if others.is_empty() {
+    let (top, quick_mean, _) = summary(&profile, |p| speed_of(p.1) * (0.998 + QUICK_STEP * p.2 as f64))?;
+    if !go_on(top.0, quick_mean) {
         return None;
     }
-    others.sort_by(f32::total_cmp);
-    let mut out = Match {
-        quick: top.0,
-        quick_mean: others.iter().sum::<f32>() / others.len() as f32,
-        quick_high: others[(others.len() * 95 / 100).min(others.len() - 1)],
-        ..Match::default()
-    };
-    let mut prepared = vec![top.1];
-    prepared.extend(second.map(|p| p.1).filter(|p| *p != top.1));
-    for i in prepared {
-        let spectra = &print.spectra[i];
-        let mut lags = Vec::new();
-        for lag in -3i64..=5 {
-            lags.push(ratios(sound, (base + lag) as u64, spectra, &ramps.fine, BINS, &mut s)?);
+    let mut out = Match { quick: top.0, quick_mean, ..Match::default() };
+    // The speeds the quick search liked come first; unless one of them shows promise, the rest are not worth the work.
+    let liking = |i: usize| profile.iter().filter(|p| p.1 == i).map(|p| p.0).fold(0.0, f32::max);
+    let mut order: Vec<(f32, usize)> = speeds.iter().map(|i| (liking(*i), *i)).collect();
+    order.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
+    let mut scanned: Vec<Point> = Vec::new();
+    for (n, (_, i)) in order.into_iter().enumerate() {
+        if n == LIKED && scanned.iter().all(|p| p.0 < q.least) {
+            return None;
         }
-        let (mut sum, mut n) = (0.0, 0);
-        for a in 0..lags.len() - 2 {
-            for e in 0..FINE_COUNT {
-                let mut here = [0.0f32; SHARES.len()];
-                for k in 0..SHARES.len() {
-                    here[k] = 0.5 * (lags[a][k][e] + lags[a + 2][k][e]);
-                }
-                sum += here[SHARES.len() - 1];
-                n += 1;
-                for k in 0..SHARES.len() {
-                    if here[k] * HANDICAP[k] > out.ratio {
-                        out.ratio = here[k] * HANDICAP[k];
-                        out.share = k;
-                        out.by_share = here;
-                        out.speed = speed_of(i) * (1.0 - 0.0025 + FINE_STEP * e as f64);
-                        // The later of the two lags holds the room's reply; weigh them for the start.
-                        let (u, v) = (lags[a][k][e], lags[a + 2][k][e]);
-                        let lean = f64::from(v / (u + v + 1e-9));
-                        out.onset = (base as f64 + a as f64 - 3.0 + 2.0 * lean * lean) * GRID as f64 + (WINDOW / 2) as f64;
-                        out.windows = spectra.0;
-                    }
+        let r = [
+            ratios(sound, at(-1), &print.spectra[i], &ramps.fine, BINS, &mut s)?,
+            ratios(sound, at(1), &print.spectra[i], &ramps.fine, BINS, &mut s)?,
+            ratios(sound, at(3), &print.spectra[i], &ramps.fine, BINS, &mut s)?,
+        ];
+        scanned.extend((0..FINE_COUNT - 1).map(|e| (pair(&r[0], &r[1], e).max(pair(&r[1], &r[2], e)), i, e)));
+    }
+    let fine_speed = |i: usize, e: usize| speed_of(i) * (0.9975 + FINE_STEP * e as f64);
+    let (top, other_mean, other_high) = summary(&scanned, |p| fine_speed(p.1, p.2))?;
+    if top.0 < q.least {
+        return None;
+    }
+    (out.scan, out.other_mean, out.other_high) = (top.0, other_mean, other_high);
+    refine(sound, base, &print.spectra[top.1], ramps, &mut s, top.2, &mut out)?;
+    out.speed = speed_of(top.1) * (0.9975 + FINE_STEP * out.speed);
+    Some(out)
+}
+
+/// Prepared speeds examined before giving up.
+const LIKED: usize = 5;
+
+/// Finds the best lag at one prepared speed; leaves the ramp's place in `out.speed`.
+fn refine(sound: &Sound, base: i64, spectra: &(usize, Vec<f32>), ramps: &Ramps, s: &mut Scratch, near: usize, out: &mut Match) -> Option<()> {
+    let mut lags = Vec::new();
+    for lag in -3i64..=5 {
+        lags.push(ratios(sound, (base + lag) as u64, spectra, &ramps.fine, BINS, s)?);
+    }
+    for a in 0..lags.len() - 2 {
+        for e in near.saturating_sub(1)..(near + 2).min(FINE_COUNT) {
+            for k in 0..SHARES.len() {
+                let (u, v) = (lags[a][k][e], lags[a + 2][k][e]);
+                if 0.5 * (u + v) * HANDICAP[k] > out.ratio {
+                    out.ratio = 0.5 * (u + v) * HANDICAP[k];
+                    out.share = k;
+                    out.by_share = std::array::from_fn(|j| 0.5 * (lags[a][j][e] + lags[a + 2][j][e]));
+                    out.speed = e as f64;
+                    // The later of the two lags holds the room's reply; weigh them for the start.
+                    let lean = f64::from(v / (u + v + 1e-9));
+                    out.onset = (base as f64 + a as f64 - 3.0 + 2.0 * lean * lean) * GRID as f64 + (WINDOW / 2) as f64;
+                    out.windows = spectra.0;
                 }
             }
         }
-        out.fine_mean = out.fine_mean.max(sum / n as f32);
     }
-    Some(out)
+    (out.windows > 0).then_some(())
 }

@@ -3,8 +3,9 @@
 use crate::clip::Clip;
 use crate::coherence::{self, Match, Print, Ramps, Sound, Stretch};
 use crate::error::ListenError;
-use crate::judge::{self, Verdict};
+use crate::judge;
 use crate::lanes::Rows;
+use crate::settle::{Settler, Verdict};
 use crate::sinc::{RATE, Resampler};
 use crate::sketch::{self, Bank, Block, SPEEDS, Sketcher};
 use serde::{Deserialize, Serialize};
@@ -37,7 +38,7 @@ pub enum Pace {
 impl Config {
     /// The usual settings for sound of this shape.
     pub fn new(rate: u32, channels: u16, pace: Pace) -> Self {
-        Self { rate, channels, pace, least_confidence: 0.5, keep_glimpses: false }
+        Self { rate, channels, pace, least_confidence: 0.4, keep_glimpses: false }
     }
 }
 
@@ -69,8 +70,10 @@ pub struct Glimpse {
     pub speed: f64,
     /// First look's score, in spreads above the usual.
     pub first_look: f64,
-    /// Confidence before competition.
-    pub confidence: f64,
+    /// Log odds from its own sound alone.
+    pub log_odds: f64,
+    /// Share of the clip that fitted best.
+    pub share: f64,
     /// The figures the confidence is made of.
     pub figures: Vec<f64>,
 }
@@ -91,7 +94,6 @@ pub struct Enrolled {
     bank: Bank,
     prints: Vec<Print>,
     ramps: Ramps,
-    pace: Pace,
 }
 
 impl Enrolled {
@@ -116,7 +118,6 @@ impl Enrolled {
             bank: Bank::new(&sounds, pace == Pace::File),
             ramps: Ramps::new(&prints),
             prints,
-            pace,
         })
     }
 
@@ -141,6 +142,7 @@ pub struct Ear {
     resampler: Resampler,
     partial: Vec<f32>,
     listener: Listener,
+    settler: Settler,
     scratch: Vec<f32>,
 }
 
@@ -162,7 +164,8 @@ impl Ear {
             return Err(ListenError::Format { rate: config.rate, channels: config.channels });
         }
         Ok(Self {
-            listener: Listener::new(Arc::clone(&enrolled), 0, config.keep_glimpses, config.least_confidence),
+            listener: Listener::new(Arc::clone(&enrolled), 0, config.keep_glimpses),
+            settler: Settler::new(enrolled.words.clone(), config.least_confidence),
             enrolled,
             resampler: Resampler::new(config.rate as usize),
             config,
@@ -186,7 +189,9 @@ impl Ear {
             mix_down(part, usize::from(self.config.channels), &mut self.partial, &mut self.scratch);
             let mut sound = Vec::with_capacity(self.scratch.len());
             self.resampler.push(&self.scratch, &mut sound);
-            heard.extend(self.listener.push(&sound));
+            self.listener.push(&sound);
+            self.settler.add(self.listener.take_verdicts());
+            heard.extend(self.settler.settle(self.listener.certain()));
         }
         heard
     }
@@ -207,8 +212,12 @@ impl Ear {
     pub fn finish(mut self) -> (Vec<Heard>, Vec<Glimpse>) {
         let mut sound = Vec::new();
         self.resampler.finish(&mut sound);
-        let mut heard = self.listener.push(&sound);
-        heard.extend(self.listener.finish());
+        self.listener.push(&sound);
+        let end_s = self.position_s();
+        self.listener.finish();
+        self.settler.add(self.listener.take_verdicts());
+        let mut heard = self.settler.settle(u64::MAX);
+        heard.retain(|h| h.onset_s < end_s);
         (heard, std::mem::take(&mut self.listener.glimpses))
     }
 
@@ -248,9 +257,6 @@ pub(crate) fn mix_down(samples: &[f32], channels: usize, partial: &mut Vec<f32>,
 
 /// Frames on each side within which a candidate must be the highest.
 const PEAK: usize = 6;
-/// Engine-rate samples a verdict waits for rivals.
-const PATIENCE: u64 = RATE as u64 / 10;
-
 /// The engine proper, on mono sound at the engine's rate.
 pub(crate) struct Listener {
     enrolled: Arc<Enrolled>,
@@ -264,15 +270,13 @@ pub(crate) struct Listener {
     checked: Vec<u64>,
     pending: Vec<Candidate>,
     verdicts: Vec<Verdict>,
-    settled: Vec<Verdict>,
     keep_glimpses: bool,
-    least: f64,
     pub(crate) glimpses: Vec<Glimpse>,
 }
 
 impl Listener {
     /// Starts at engine-rate sample `start`, a multiple of 640.
-    pub(crate) fn new(enrolled: Arc<Enrolled>, start: u64, keep_glimpses: bool, least: f64) -> Self {
+    pub(crate) fn new(enrolled: Arc<Enrolled>, start: u64, keep_glimpses: bool) -> Self {
         let frame = start / sketch::HOP as u64;
         let words = enrolled.words.len();
         Self {
@@ -285,10 +289,8 @@ impl Listener {
             checked: vec![frame; words],
             pending: Vec::new(),
             verdicts: Vec::new(),
-            settled: Vec::new(),
             enrolled,
             keep_glimpses,
-            least,
             glimpses: Vec::new(),
         }
     }
@@ -297,7 +299,7 @@ impl Listener {
         self.audio_at + self.audio.len() as u64
     }
 
-    pub(crate) fn push(&mut self, sound: &[f32]) -> Vec<Heard> {
+    pub(crate) fn push(&mut self, sound: &[f32]) {
         self.audio.extend_from_slice(sound);
         loop {
             let start = self.sketcher.next_frame() * sketch::HOP as u64;
@@ -309,21 +311,21 @@ impl Listener {
         }
         self.score();
         self.examine();
-        let heard = self.settle();
         self.forget();
-        heard
     }
 
-    pub(crate) fn finish(&mut self) -> Vec<Heard> {
+    /// The candidates examined since the last call.
+    pub(crate) fn take_verdicts(&mut self) -> Vec<Verdict> {
+        std::mem::take(&mut self.verdicts)
+    }
+
+    /// Adds the silence that lets the last candidates be examined.
+    pub(crate) fn finish(&mut self) {
         let step = self.enrolled.bank.cut().step * sketch::HOP;
         let tail = self.enrolled.longest_reach() as usize * 2 + step * 2 + RATE;
-        let end = self.end();
-        let mut heard = Vec::new();
         for _ in 0..tail.div_ceil(4096) {
-            heard.extend(self.push(&[0.0; 4096]));
+            self.push(&[0.0; 4096]);
         }
-        heard.retain(|h| h.onset_s < end as f64 / RATE as f64);
-        heard
     }
 
     fn score(&mut self) {
@@ -384,30 +386,39 @@ impl Listener {
         let due: Vec<Candidate> = self.pending.drain(..due).collect();
         for c in due {
             let stretch = Stretch { samples: &self.audio, at: self.audio_at };
-            let print = &self.enrolled.prints[c.word];
-            let Some(m) = coherence::look(&mut self.sound, &stretch, print, &self.enrolled.ramps, c.at, c.speed, judge::REACH)
-            else {
+            let question = coherence::Question {
+                print: &self.enrolled.prints[c.word],
+                ramps: &self.enrolled.ramps,
+                at: c.at,
+                near: c.speed,
+                within: judge::REACH,
+                least: judge::LEAST_RATIO,
+            };
+            let go_on = |quick, _| judge::promising(c.z, quick);
+            let Some(m) = coherence::look(&mut self.sound, &stretch, &question, go_on) else {
                 continue;
             };
+            if !judge::SPEEDS.contains(&m.speed) {
+                continue;
+            }
             let figures = judge::figures(c.z, &m);
-            let confidence = judge::confidence(&figures);
+            let log_odds = judge::log_odds(&figures);
             if self.keep_glimpses {
                 self.glimpses.push(Glimpse {
                     word: c.word,
                     onset_s: m.onset / RATE as f64,
                     speed: m.speed,
                     first_look: f64::from(c.z),
-                    confidence,
+                    log_odds,
+                    share: f64::from(coherence::SHARES[m.share]),
                     figures: figures.to_vec(),
                 });
             }
-            if confidence >= self.least.min(0.2) {
-                self.verdicts.push(self.verdict(&c, &m, confidence));
-            }
+            self.verdicts.push(self.verdict(&c, &m, log_odds));
         }
     }
 
-    fn verdict(&self, c: &Candidate, m: &Match, confidence: f64) -> Verdict {
+    fn verdict(&self, c: &Candidate, m: &Match, log_odds: f64) -> Verdict {
         let share = f64::from(coherence::SHARES[m.share]);
         let length = self.enrolled.lengths[c.word] as f64 / m.speed * share;
         let from = (m.onset.max(self.audio_at as f64) as u64 - self.audio_at) as usize;
@@ -418,44 +429,18 @@ impl Listener {
             onset: m.onset,
             end: m.onset + length,
             ready: c.ready,
-            confidence,
+            log_odds,
+            ratio: f64::from(m.ratio.max(1e-3)).ln(),
             speed: m.speed,
             level_db: 10.0 * (power + 1e-12).log10(),
             share,
-            strength: m.ratio,
         }
     }
 
     /// Time up to which every candidate has been found and examined, in `ready` samples.
-    fn certain(&self) -> u64 {
+    pub(crate) fn certain(&self) -> u64 {
         let found = self.checked.iter().copied().min().unwrap_or(0) * sketch::HOP as u64;
         self.end().min(found + self.enrolled.shortest_reach())
-    }
-
-    fn settle(&mut self) -> Vec<Heard> {
-        let certain = self.certain();
-        let mut heard = Vec::new();
-        self.verdicts.sort_by(|a, b| a.ready.cmp(&b.ready).then(a.word.cmp(&b.word)));
-        while let Some(first) = self.verdicts.first().cloned() {
-            if first.ready + PATIENCE > certain {
-                break;
-            }
-            self.verdicts.remove(0);
-            let rivals = self.verdicts.iter().filter(|v| v.ready <= first.ready + PATIENCE).chain(&self.settled);
-            if judge::stands(&first, rivals) && first.confidence >= self.least {
-                heard.push(Heard {
-                    word: self.enrolled.words[first.word].clone(),
-                    onset_s: (first.onset / RATE as f64).max(0.0),
-                    confidence: first.confidence,
-                    speed: first.speed,
-                    level_db: first.level_db,
-                    share: first.share,
-                });
-                self.settled.push(first);
-            }
-        }
-        self.settled.retain(|v| v.ready + 8 * RATE as u64 > certain);
-        heard
     }
 
     fn forget(&mut self) {

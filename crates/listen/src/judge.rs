@@ -1,57 +1,63 @@
-//! From evidence to a decision: a calibrated confidence, and which of rivals for one stretch of sound stands.
+//! From evidence to a calibrated confidence.
+//!
+//! A logistic model of a few figures from both looks, fitted to synthetic homes (see `docs/methods/hearing.md`), then
+//! three things the sound of one candidate cannot tell: whether another word explains the same stretch better, whether
+//! the speed is the one this button has had, and whether buttons are being pressed at all just now.
 
-use crate::coherence::Match;
+use crate::coherence::{Match, SHARES};
 
 /// Least first-look score that is examined further.
-pub(crate) const FIRST_LOOK: f32 = 2.6;
+pub(crate) const FIRST_LOOK: f32 = 2.7;
 /// Speeds around the first look's best that the second look searches.
-pub(crate) const REACH: f64 = 0.02;
+pub(crate) const REACH: f64 = 0.03;
+/// Least coherence ratio that is examined to the end.
+pub(crate) const LEAST_RATIO: f32 = 2.5;
+/// Least hope after the quick search, chosen so that about one press in a hundred at 0 dB is given up here.
+const LEAST_HOPE: f32 = 1.68;
+/// Speeds a button is believed to play at.
+pub(crate) const SPEEDS: std::ops::RangeInclusive<f64> = 0.9385..=1.0415;
 
-/// Names of the figures, in the order [`figures`] gives them.
-pub(crate) const FIGURES: usize = 10;
+/// Whether the quick search leaves hope.
+pub(crate) fn promising(z: f32, quick: f32) -> bool {
+    quick.max(1e-3).ln() + 0.5 * z.max(1.0).ln() > LEAST_HOPE
+}
+
+/// Figures of one candidate, rivals apart.
+pub(crate) const FIGURES: usize = 9;
+
+const WEIGHTS: [f64; FIGURES] = [17.6, 3.1, -1.3, -12.5, 18.4, 1.2, -1.8, 1.6, -1.8];
+const RIVAL: [f64; 2] = [-4.9, -2.4];
+const CONSTANT: f64 = -14.7;
 
 /// The evidence in figures.
 pub(crate) fn figures(z: f32, m: &Match) -> [f64; FIGURES] {
     let ln = |v: f32| f64::from(v.max(1e-3)).ln();
+    let front = ln(m.by_share[0]) - ln(m.by_share[SHARES.len() - 1]);
     [
         ln(m.ratio),
         ln(z.max(1.0)),
-        ln(m.quick),
-        ln(m.quick_mean),
-        ln(m.quick_high),
-        ln(m.fine_mean),
-        m.share as f64,
+        ln(m.quick) - ln(m.quick_mean),
+        ln(m.other_mean),
+        ln(m.scan) - ln(m.other_high),
+        ln(m.other_high) - ln(m.other_mean),
         (m.windows as f64).ln(),
-        ln(m.by_share[0]),
-        ln(m.by_share[3]),
+        front.min(0.0),
+        front.max(0.0),
     ]
 }
 
-/// Probability that a candidate is a press.
-pub(crate) fn confidence(f: &[f64; FIGURES]) -> f64 {
-    let x = -6.0 + 4.0 * f[0] + 3.0 * (f[2] - f[4]) + 0.5 * f[1];
-    1.0 / (1.0 + (-x).exp())
+/// Log odds that a candidate is a press, before rivals and history.
+pub(crate) fn log_odds(f: &[f64; FIGURES]) -> f64 {
+    CONSTANT + f.iter().zip(WEIGHTS).map(|(x, w)| x * w).sum::<f64>()
 }
 
-/// A candidate that may be a press, waiting for rivals. Times in engine-rate samples.
-#[derive(Debug, Clone)]
-pub(crate) struct Verdict {
-    pub(crate) word: usize,
-    pub(crate) onset: f64,
-    pub(crate) end: f64,
-    pub(crate) ready: u64,
-    pub(crate) confidence: f64,
-    pub(crate) speed: f64,
-    pub(crate) level_db: f64,
-    pub(crate) share: f64,
-    pub(crate) strength: f32,
+/// What a rival for the same stretch takes away, `lead` being how far its log ratio is ahead.
+pub(crate) fn rivalry(lead: f64) -> f64 {
+    let lead = lead.max(0.0);
+    RIVAL[0] * lead + RIVAL[1] * (lead - 0.3).max(0.0)
 }
 
-/// Whether a verdict holds against its rivals.
-pub(crate) fn stands<'a>(v: &Verdict, mut rivals: impl Iterator<Item = &'a Verdict>) -> bool {
-    !rivals.any(|r| {
-        let overlap = (v.end.min(r.end) - v.onset.max(r.onset)).max(0.0) / (v.end - v.onset).max(1.0);
-        let stronger = (r.confidence, r.strength) > (v.confidence, v.strength);
-        r.word == v.word && overlap > 0.5 && (r.onset - v.onset).abs() < 0.25 * 8000.0 && stronger
-    })
+/// Probability from log odds.
+pub(crate) fn probability(log_odds: f64) -> f64 {
+    1.0 / (1.0 + (-log_odds.clamp(-40.0, 40.0)).exp())
 }

@@ -7,6 +7,7 @@ mod ear;
 mod error;
 mod judge;
 mod lanes;
+mod settle;
 mod sinc;
 mod sketch;
 
