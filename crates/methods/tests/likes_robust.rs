@@ -253,6 +253,39 @@ fn perfect_order_has_no_finite_cox_estimate() {
 }
 
 #[test]
+fn weights_of_any_size() {
+    let trials: Vec<PairTrial> =
+        (0..12).map(|t| PairTrial { left: t % 4, right: (t + 1) % 4, outcome: PairOutcome::Left }).collect();
+    for scale in [0.0, 1e-12, 1e-3, 1.0, 1e3, 2e5] {
+        let weights: Vec<f64> = (0..12).map(|t| scale * f64::from(t % 5)).collect();
+        for prior in [Prior::Learned, Prior::Weak { alpha: 1e-6 }, Prior::Weak { alpha: 1e5 }] {
+            let fit = fit_weighted_pairs(4, &trials, &weights, &PairModel { prior, ..PairModel::default() });
+            sound_fit(&fit.unwrap_or_else(|error| panic!("{scale} {prior:?}: {error}")));
+        }
+    }
+    assert!(fit_weighted_pairs(4, &trials, &[1.0; 11], &PairModel::default()).is_err());
+    assert!(fit_weighted_pairs(4, &trials, &[f64::NAN; 12], &PairModel::default()).is_err());
+}
+
+#[test]
+fn one_always_wins_many_times() {
+    for times in [1.0, 1e3, 1e6, 1e9] {
+        for prior in [Prior::Learned, Prior::Weak { alpha: 0.1 }, Prior::Weak { alpha: 1e-4 }] {
+            let fit = bradley_terry(&[[0.0, times, times], [0.0, 0.0, times], [0.0; 3]], prior, Level::P95);
+            sound_fit(&fit.unwrap_or_else(|error| panic!("{times} {prior:?}: {error}")));
+        }
+    }
+}
+
+#[test]
+fn many_units_on_a_fine_scale() {
+    let first: Vec<Option<f64>> = (0..20_000).map(|i| Some(f64::from(i) / 7.0)).collect();
+    let second: Vec<Option<f64>> = (0..20_000).map(|i| Some(f64::from(i) / 7.0 + 0.01)).collect();
+    assert!(krippendorff_alpha(&[&first, &second], Scale::Interval).unwrap().alpha > 0.999);
+    assert!(krippendorff_alpha(&[&first, &second], Scale::Ordinal).is_err(), "too fine for order");
+}
+
+#[test]
 fn side_is_told_apart_from_liking() {
     // Items are liked alike; the learner takes the left four times in five.
     let trials: Vec<PairTrial> = (0..60)

@@ -47,10 +47,15 @@ pub struct AlphaInterval {
     pub undefined: usize,
 }
 
+/// Most different scores for which distances of order or ratio are worked out pair by pair.
+const MOST_VALUES: usize = 5000;
+
 /// Units as indices into the sorted distinct values, pairable units only.
 struct Pairable {
     values: Vec<f64>,
-    units: Vec<Vec<usize>>,
+    /// Per unit, the values that occur and how often.
+    units: Vec<Vec<(usize, f64)>>,
+    scores: usize,
 }
 
 impl Pairable {
@@ -78,33 +83,37 @@ impl Pairable {
         let mut values: Vec<f64> = raw.iter().flatten().copied().collect();
         values.sort_by(f64::total_cmp);
         values.dedup();
-        let index = |score: &f64| values.partition_point(|v| v < score);
-        let units = raw.iter().map(|unit| unit.iter().map(index).collect()).collect();
-        Ok(Self { values, units })
+        if values.len() > MOST_VALUES && matches!(scale, Scale::Ordinal | Scale::Ratio) {
+            return Err(
+                StatsError::OutOfRange { what: "number of different scores", value: values.len() as f64 }.into()
+            );
+        }
+        let scores = raw.iter().map(Vec::len).sum();
+        let units = raw
+            .iter_mut()
+            .map(|unit| {
+                unit.sort_by(f64::total_cmp);
+                unit.chunk_by(|a, b| a == b)
+                    .map(|run| (values.partition_point(|v| *v < run[0]), run.len() as f64))
+                    .collect()
+            })
+            .collect();
+        Ok(Self { values, units, scores })
     }
 
     /// Alpha over the units picked, or `None` if their scores do not vary.
     fn alpha(&self, scale: Scale, picked: impl Iterator<Item = usize>) -> Option<f64> {
         let k = self.values.len();
-        let mut coincidences = vec![0.0; k * k];
         let mut counts = vec![0.0; k];
+        // Pairs of different values within a unit, each unit's pairs weighing as much as it has scores.
+        let mut within: Vec<(usize, usize, f64)> = Vec::new();
         let mut total = 0.0;
-        let mut local = vec![0.0_f64; k];
         for unit in picked.filter_map(|u| self.units.get(u)) {
-            // Count the values in the unit, so that many observers do not cost pairs.
-            let m = unit.len() as f64;
-            let mut present: Vec<usize> = unit.clone();
-            present.sort_unstable();
-            present.dedup();
-            unit.iter().for_each(|v| local[*v] += 1.0);
-            for a in &present {
-                counts[*a] += local[*a];
-                for b in &present {
-                    let pairs = if a == b { local[*a] * (local[*a] - 1.0) } else { local[*a] * local[*b] };
-                    coincidences[a * k + b] += pairs / (m - 1.0);
-                }
+            let m: f64 = unit.iter().map(|(_, n)| n).sum();
+            for (at, (a, n)) in unit.iter().enumerate() {
+                counts[*a] += n;
+                within.extend(unit[at + 1..].iter().map(|(b, other)| (*a, *b, n * other / (m - 1.0))));
             }
-            present.iter().for_each(|v| local[*v] = 0.0);
             total += m;
         }
         // For the ordinal distance: scores up to and including each value.
@@ -125,14 +134,25 @@ impl Pairable {
             Scale::Interval => ((self.values[a] - self.values[b]) / spread).powi(2),
             Scale::Ratio => ((self.values[a] - self.values[b]) / (self.values[a] + self.values[b])).powi(2),
         };
-        let (mut observed, mut expected) = (0.0, 0.0);
-        for a in (0..k).filter(|a| counts[*a] > 0.0) {
-            for b in (a + 1..k).filter(|b| counts[*b] > 0.0) {
-                let apart = distance(a, b);
-                observed += coincidences[a * k + b] * apart;
-                expected += counts[a] * counts[b] * apart;
-            }
+        let observed: f64 = within.iter().map(|(a, b, pairs)| pairs * distance(*a, *b)).sum();
+        let present: Vec<usize> = (0..k).filter(|a| counts[*a] > 0.0).collect();
+        if present.len() < 2 {
+            return None;
         }
+        let expected: f64 = match scale {
+            // Names and differences need no loop over pairs of values.
+            Scale::Nominal => (total * total - counts.iter().map(|c| c * c).sum::<f64>()) / 2.0,
+            Scale::Interval => {
+                let middle: f64 = counts.iter().zip(&self.values).map(|(c, v)| c * (v / spread)).sum::<f64>() / total;
+                total * counts.iter().zip(&self.values).map(|(c, v)| c * (v / spread - middle).powi(2)).sum::<f64>()
+            }
+            Scale::Ordinal | Scale::Ratio => present
+                .iter()
+                .enumerate()
+                .flat_map(|(at, a)| present[at + 1..].iter().map(move |b| (*a, *b)))
+                .map(|(a, b)| counts[a] * counts[b] * distance(a, b))
+                .sum(),
+        };
         (expected > 0.0).then(|| 1.0 - (total - 1.0) * observed / expected)
     }
 }
@@ -157,7 +177,7 @@ pub fn krippendorff_alpha<R: AsRef<[Option<f64>]>>(by_observer: &[R], scale: Sca
 }
 
 fn estimate(data: &Pairable, scale: Scale) -> Result<Alpha, AgreementError> {
-    let (units, scores) = (data.units.len(), data.units.iter().map(Vec::len).sum());
+    let (units, scores) = (data.units.len(), data.scores);
     let alpha = data.alpha(scale, 0..units).ok_or(AgreementError::OneCategory { n: scores })?;
     Ok(Alpha { alpha, units, scores })
 }

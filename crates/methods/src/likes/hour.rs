@@ -104,7 +104,7 @@ pub fn fit_pairs_by_hour(
         if !(0.0..=24.0).contains(&trial.hour) {
             return Err(StatsError::OutOfRange { what: "hour", value: trial.hour }.into());
         }
-        if !(0.0..1e9).contains(&trial.weight) {
+        if !(0.0..=1e6).contains(&trial.weight) {
             return Err(StatsError::OutOfRange { what: "weight", value: trial.weight }.into());
         }
     }

@@ -171,16 +171,20 @@ impl Design {
     /// The optimum; `None` if the information is singular or the steps do not settle.
     pub(super) fn optimum(&self) -> Option<Optimum> {
         let mut theta = vec![0.0; self.parameters];
-        for _ in 0..200 {
+        for round in 0..200 {
             let point = self.point(&theta);
             let factor = Cholesky::new(&point.information, self.parameters)?;
             let step = factor.solve(&point.gradient);
             let gain = dot(&step, &point.gradient);
-            if gain < 1e-18 * (1.0 + point.objective.abs()) {
+            let next = self.climb(&theta, &step, point.objective);
+            let scale = 1.0 + point.objective.abs();
+            // Where rounding stops the climb, or sends it about the top, what is left to gain must be rounding too.
+            let enough = if next.is_none() || round > 50 { 1e-9 } else { 1e-18 };
+            if gain < enough * scale {
                 let log_likelihood = self.log_likelihood(&theta);
                 return Some(Optimum { theta, objective: point.objective, log_likelihood, factor });
             }
-            theta = self.climb(&theta, &step, point.objective)?;
+            theta = next?;
         }
         None
     }
@@ -203,16 +207,20 @@ impl Design {
     /// Best objective with `contrast' theta` held at `value`, from a start on that plane; and the multiplier there.
     fn held(&self, start: Vec<f64>, contrast: &[f64], value: f64) -> Option<(Vec<f64>, f64, f64)> {
         let mut theta = start;
-        for _ in 0..100 {
+        for round in 0..100 {
             let point = self.point(&theta);
             let factor = Cholesky::new(&point.information, self.parameters)?;
             let (free, along) = (factor.solve(&point.gradient), factor.solve(contrast));
             let multiplier = (dot(contrast, &free) - (value - dot(contrast, &theta))) / dot(contrast, &along);
             let step: Vec<f64> = free.iter().zip(&along).map(|(f, a)| f - multiplier * a).collect();
-            if dot(&step, &point.gradient).abs() < 1e-12 * (1.0 + point.objective.abs()) {
+            let gain = dot(&step, &point.gradient).abs();
+            let scale = 1.0 + point.objective.abs();
+            let next = self.climb(&theta, &step, point.objective);
+            let enough = if next.is_none() || round > 50 { 1e-9 } else { 1e-12 };
+            if gain < enough * scale {
                 return Some((theta, point.objective, multiplier));
             }
-            theta = self.climb(&theta, &step, point.objective)?;
+            theta = next?;
         }
         None
     }

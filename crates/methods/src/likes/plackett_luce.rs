@@ -60,7 +60,7 @@ pub fn fit_rankings(items: usize, rankings: &[Ranking], model: &RankModel) -> Re
 /// As [`fit_rankings`], each ranking counting by its weight (0 to 1: how much it still says about today).
 ///
 /// # Errors
-/// As [`fit_rankings`]; [`LikesError::Stats`] if a weight is missing, negative or no number.
+/// As [`fit_rankings`]; [`LikesError::Stats`] if a weight is missing, negative, above a million or no number.
 pub fn fit_weighted_rankings(
     items: usize,
     rankings: &[Ranking],
@@ -71,7 +71,7 @@ pub fn fit_weighted_rankings(
     if rankings.len() != weights.len() {
         return Err(StatsError::Unpaired { left: rankings.len(), right: weights.len() }.into());
     }
-    if let Some(bad) = weights.iter().find(|w| !(**w >= 0.0 && **w < 1e9)) {
+    if let Some(bad) = weights.iter().find(|w| !(**w >= 0.0 && **w <= 1e6)) {
         return Err(StatsError::OutOfRange { what: "weight", value: *bad }.into());
     }
     let alpha = model.prior.ridge()?;

@@ -59,7 +59,7 @@ pub struct PositionBias {
 }
 
 /// Tests whether the places chosen lean to one end. Each choice is (place from the left, from 0; items in the array then).
-/// Assumes that items were put into the array in random order before each choice.
+/// Assumes that the first array of a session was in random order; moving items about by place alone keeps it so.
 ///
 /// # Errors
 /// [`LikesError::Stats`] for a place beyond its array, an array above 100 items, or no choice among at least two items.

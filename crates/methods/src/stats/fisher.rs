@@ -21,14 +21,14 @@ pub struct FisherTest {
     pub n: u64,
 }
 
-/// Largest table worked through cell by cell; beyond it a chi-square test would say the same.
-const MAX_TOTAL: u64 = 100_000_000;
+/// Most values of the first cell worked through one by one; beyond it a chi-square test would say the same.
+const MOST_CELLS: u64 = 2_000_000;
 
 impl TwoByTwo {
     /// The exact test. An empty margin gives p = 1: the table says nothing.
     ///
     /// # Errors
-    /// [`StatsError::OutOfRange`] if the table holds more than a hundred million observations.
+    /// [`StatsError::OutOfRange`] for a table so large that the first cell could take more than two million values.
     ///
     /// ```
     /// use sayso_methods::stats::{Tail, TwoByTwo};
@@ -83,13 +83,11 @@ impl TwoByTwo {
 
     fn total(self) -> Result<u64, StatsError> {
         let total = self.0.iter().flatten().try_fold(0_u64, |sum, cell| sum.checked_add(*cell));
-        match total {
-            Some(n) if n <= MAX_TOTAL => Ok(n),
-            _ => Err(StatsError::OutOfRange {
-                what: "table total",
-                value: self.0.iter().flatten().map(|c| *c as f64).sum(),
-            }),
-        }
+        let too_large =
+            StatsError::OutOfRange { what: "table total", value: self.0.iter().flatten().map(|c| *c as f64).sum() };
+        let n = total.ok_or(too_large)?;
+        let support = Support::of(self.0);
+        if support.high - support.low < MOST_CELLS { Ok(n) } else { Err(too_large) }
     }
 }
 
