@@ -252,7 +252,7 @@ fn main() {
             shown[2]
         );
     }
-    let few = (households / 5).max(1);
+    let few = (households / 20).max(1);
     println!("two-word sequences, {few} households a row: at least one pair claimed");
     let distance: Vec<Vec<u8>> = (0..WORDS).map(|a| (0..WORDS).map(|b| place_distance(a, b)).collect()).collect();
     for learner in [Learner::Random, Learner::PlaceHabit, Learner::SessionFavourite] {
@@ -260,7 +260,7 @@ fn main() {
         for household in 0..few {
             let seed = first + household;
             let days = live(learner, &mut Dice(Xoshiro256PlusPlus::seed_from_u64(seed)));
-            let draws = MonteCarlo { seed, most: 499, enough: 10 };
+            let draws = MonteCarlo { seed, most: 3_999, enough: 20 };
             let found = sequences(&days.timed, &distance, &SequenceRule::default(), draws).expect("valid presses");
             claimed += u64::from(found.pairs.iter().any(|pair| pair.adjusted_p <= 0.05));
         }

@@ -10,7 +10,7 @@ use crate::stats::{Tail, TwoByTwo};
 /// Result over all strata.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct StratifiedTest {
-    /// p for the tail asked for; 1 if no stratum can say anything.
+    /// p for the tail asked for; 1 if no stratum can say anything. Anything below 1e-50 is given as 1e-50.
     pub p: f64,
     /// Sum of the first cells.
     pub observed: u64,
@@ -31,6 +31,8 @@ pub struct StratifiedTest {
 const TIE: f64 = 1.0 + 1e-7;
 /// Probabilities below this are left out of the running distribution.
 const NEGLIGIBLE: f64 = 1e-60;
+/// Least p given, well above what the probabilities left out can add up to.
+const LEAST: f64 = 1e-50;
 
 /// Tests whether the first cell is larger (or smaller) than chance, over all tables `[[a, b], [c, d]]` together.
 ///
@@ -97,10 +99,10 @@ pub fn stratified_exact(tables: &[TwoByTwo], tail: Tail) -> Result<StratifiedTes
     };
     let odds_ratio = (top > 0.0 || bottom > 0.0).then(|| top / bottom);
     Ok(StratifiedTest {
-        p: p.clamp(f64::MIN_POSITIVE, 1.0),
+        p: p.clamp(LEAST, 1.0),
         observed,
         expected,
-        least_p: least_p.clamp(f64::MIN_POSITIVE, 1.0),
+        least_p: least_p.clamp(LEAST, 1.0),
         odds_ratio,
         informative,
         n,

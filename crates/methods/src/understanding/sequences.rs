@@ -79,6 +79,23 @@ impl Default for SequenceRule {
 /// [`UnderstandingError::NoObservations`], [`UnderstandingError::SessionsMixed`], [`UnderstandingError::TimeGoesBack`],
 /// [`UnderstandingError::OutOfRange`] for a word without a row in `distance`, an asymmetric one, or a time that is not
 /// finite.
+///
+/// ```
+/// use sayso_methods::understanding::MonteCarlo;
+/// use sayso_methods::understanding::sequences::{SequenceRule, TimedPress, sequences};
+/// // Ten sittings of four presses 3 s apart, in which word 2 follows word 0 each time.
+/// let words = [[1, 0, 2, 1], [0, 2, 1, 1]];
+/// let presses: Vec<TimedPress> = (0..10)
+///     .flat_map(|session| {
+///         let sitting = words[session % 2];
+///         (0..4).map(move |k| TimedPress { session, word: sitting[k], time: 3.0 * k as f64 })
+///     })
+///     .collect();
+/// let apart = vec![vec![0, 2, 2], vec![2, 0, 2], vec![2, 2, 0]];
+/// let found = sequences(&presses, &apart, &SequenceRule::default(), MonteCarlo::seeded(1))?;
+/// assert_eq!((found.pairs[0].first, found.pairs[0].second, found.pairs[0].observed), (0, 2, 10));
+/// # Ok::<(), sayso_methods::understanding::UnderstandingError>(())
+/// ```
 pub fn sequences(
     presses: &[TimedPress],
     distance: &[Vec<u8>],
