@@ -96,7 +96,7 @@ fn run(items: usize, households: u64, adaptive: bool) -> Record {
                 let next = next_pair(&fit, &trials, Goal::TopSet(TOP), DRAWS, seed ^ (at as u64) << 8).unwrap();
                 (next.left, next.right)
             } else {
-                (plan[at].left, plan[at].right)
+                plan.get(at).map(|p| (p.left, p.right)).unwrap()
             };
             trials.push(household.offer(left, right));
         }

@@ -1,6 +1,7 @@
 //! Do the intervals of likes hold the truth as often as they say? Prints the tables of `docs/lab/likes-coverage.md`.
 //!
-//! `cargo run --release -p sayso-methods --example likes_coverage -- 400` (households per line; seed 20 261 125 + line).
+//! `cargo run --release -p sayso-methods --example likes_coverage -- 250` (households per line; seed 20 261 125 + line;
+//! a second argument, `pairs` or `arrays`, makes only that table).
 #![allow(clippy::unwrap_used, clippy::print_stdout)]
 
 use rand::{RngExt, SeedableRng};
@@ -96,40 +97,38 @@ fn pairs(households: u64) {
     let mut line = 0;
     for items in [6, 8] {
         for rounds in [1_u16, 2, 3] {
-            for spread in [0.0, 0.5, 1.0, 2.0] {
-                for side in [0.0, 1.5] {
-                    line += 1;
-                    let mut rng = ChaCha8Rng::seed_from_u64(SEED + line);
-                    let (mut learned, mut fixed) = (Coverage::default(), Coverage::default());
-                    for household in 0..households {
-                        let strengths = truth(items, spread, &mut rng);
-                        let trials: Vec<PairTrial> = schedule::paired(items, rounds, SEED ^ household)
-                            .iter()
-                            .map(|p| {
-                                let offer = [strengths[p.left] + side / 2.0, strengths[p.right] - side / 2.0, NOTHING];
-                                let outcome = [PairOutcome::Left, PairOutcome::Right, PairOutcome::Neither]
-                                    [choose(&offer, &mut rng)];
-                                PairTrial { left: p.left, right: p.right, outcome }
-                            })
-                            .collect();
-                        learned.add(&fit_pairs(items, &trials, &PairModel::default()).unwrap(), &strengths, side);
-                        let model = PairModel { prior: Prior::Weak { alpha: 0.1 }, ..PairModel::default() };
-                        let fit = fit_pairs(items, &trials, &model).unwrap();
-                        for s in &fit.strengths {
-                            fixed.strength.count(s.interval.contains(strengths[s.item]));
-                        }
+            for (spread, side) in [(0.0, 0.0), (0.5, 0.0), (1.0, 0.0), (1.0, 1.5), (2.0, 0.0)] {
+                line += 1;
+                let mut rng = ChaCha8Rng::seed_from_u64(SEED + line);
+                let (mut learned, mut fixed) = (Coverage::default(), Coverage::default());
+                for household in 0..households {
+                    let strengths = truth(items, spread, &mut rng);
+                    let trials: Vec<PairTrial> = schedule::paired(items, rounds, SEED ^ household)
+                        .iter()
+                        .map(|p| {
+                            let offer = [strengths[p.left] + side / 2.0, strengths[p.right] - side / 2.0, NOTHING];
+                            let outcome =
+                                [PairOutcome::Left, PairOutcome::Right, PairOutcome::Neither][choose(&offer, &mut rng)];
+                            PairTrial { left: p.left, right: p.right, outcome }
+                        })
+                        .collect();
+                    learned.add(&fit_pairs(items, &trials, &PairModel::default()).unwrap(), &strengths, side);
+                    let model = PairModel { prior: Prior::Weak { alpha: 0.1 }, ..PairModel::default() };
+                    let fit = fit_pairs(items, &trials, &model).unwrap();
+                    for s in &fit.strengths {
+                        fixed.strength.count(s.interval.contains(strengths[s.item]));
                     }
-                    println!(
-                        "| {items} | {rounds} | {spread} | {side} | {} | {} | {} | {} | {} | {:.2} | {} |",
-                        learned.strength.percent(),
-                        learned.best.percent(),
-                        learned.preference.percent(),
-                        learned.side.percent(),
-                        learned.nothing.percent(),
-                        learned.width / f64::from(learned.strength.of),
-                        fixed.strength.percent(),
-                    );
                 }
+                println!(
+                    "| {items} | {rounds} | {spread} | {side} | {} | {} | {} | {} | {} | {:.2} | {} |",
+                    learned.strength.percent(),
+                    learned.best.percent(),
+                    learned.preference.percent(),
+                    learned.side.percent(),
+                    learned.nothing.percent(),
+                    learned.width / f64::from(learned.strength.of),
+                    fixed.strength.percent(),
+                );
             }
         }
     }
@@ -179,11 +178,16 @@ fn arrays(households: u64) {
 }
 
 fn main() {
-    let households = std::env::args().nth(1).and_then(|n| n.parse().ok()).unwrap_or(400);
+    let households = std::env::args().nth(1).and_then(|n| n.parse().ok()).unwrap_or(250);
     let level = Level::P95.get() * 100.0;
     println!("{households} simulated households a line; share of {level} % intervals that hold the truth, percent.\n");
-    println!("Paired trials:\n");
-    pairs(households);
-    println!("\nArrays without replacement:\n");
-    arrays(households);
+    let only = std::env::args().nth(2);
+    if only.as_deref() != Some("arrays") {
+        println!("Paired trials:\n");
+        pairs(households);
+    }
+    if only.as_deref() != Some("pairs") {
+        println!("\nArrays without replacement:\n");
+        arrays(households);
+    }
 }
