@@ -5,7 +5,7 @@
 #[path = "../tests/common/mod.rs"]
 mod common;
 
-use common::{at, event, home, press};
+use common::{at, event, press};
 use divan::Bencher;
 use divan::counter::ItemsCount;
 use sayso_model::Event;

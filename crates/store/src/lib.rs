@@ -22,6 +22,6 @@ pub use exchange::{
     columns_of,
 };
 pub use log::{Logged, Revision};
-pub use projection::{Difference, Rebuilt};
+pub use projection::{DayCount, Difference, Rebuilt};
 pub use store::Store;
 pub use writer::{Appended, MOST_EVENT_BYTES};

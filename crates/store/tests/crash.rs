@@ -68,6 +68,20 @@ async fn stored(dir: &Path) -> BTreeMap<u128, usize> {
     counts
 }
 
+/// Two processes append the same events to one file at the same time; each is stored once.
+fn two_processes_on_one_file(runtime: &tokio::runtime::Runtime) {
+    let dir = tempfile::tempdir().unwrap();
+    let start = || {
+        let mut command = Command::new(std::env::current_exe().unwrap());
+        command.arg("--append-to").arg(dir.path()).stdout(Stdio::null()).spawn().unwrap()
+    };
+    let (mut one, mut two) = (start(), start());
+    assert!(one.wait().unwrap().success() && two.wait().unwrap().success());
+    let stored = runtime.block_on(stored(dir.path()));
+    assert_eq!(stored.len(), 10_000);
+    assert!(stored.values().all(|count| *count == 1));
+}
+
 fn main() {
     let args: Vec<String> = std::env::args().collect();
     let runtime = tokio::runtime::Builder::new_multi_thread().worker_threads(2).enable_all().build().unwrap();
@@ -75,8 +89,9 @@ fn main() {
         return runtime.block_on(append_all(Path::new(&args[2])));
     }
     if args.iter().any(|a| a == "--list") {
-        return println!("acknowledged_events_survive_a_kill: test");
+        return println!("crash: test");
     }
+    two_processes_on_one_file(&runtime);
     let dir = tempfile::tempdir().unwrap();
     let mut promised = BTreeSet::new();
     for after in [700, 2_500, 4_000, usize::MAX] {

@@ -45,6 +45,15 @@ async fn a_change_of_zone_moves_days_and_hours_and_a_withdrawn_card_moves_them_b
     assert_eq!(at("SELECT hour FROM fact WHERE kind = 'press' AND day = '2026-03-02'").await, 7);
     assert_eq!(at("SELECT n FROM day_tally WHERE kind = 'press' AND day = '2026-03-02'").await, 1);
     assert_eq!(at("SELECT count(*) FROM day_tally WHERE kind = 'press'").await, 1);
+    let day = |s: &str| s.parse::<Day>().unwrap();
+    let counts = store.day_counts(home(), day("2026-03-02"), day("2026-03-02")).await.unwrap();
+    assert_eq!(counts.len(), 1);
+    assert_eq!((counts[0].kind, counts[0].word, counts[0].n), (Kind::Press, Some(WordId(id(7))), 1));
+    assert_eq!(
+        (counts[0].learner, counts[0].pressed_by, counts[0].answer),
+        (Some(rex()), Some(PressedBy::Learner), None)
+    );
+    assert!(store.day_counts(home(), day("2026-03-01"), day("2026-03-01")).await.unwrap().is_empty());
     // An earlier card that arrives late changes nothing; the latest by time counts.
     store.append(vec![event(4, "2026-01-15T10:00:00Z", household_card("America/New_York"))]).await.unwrap();
     assert_eq!(at("SELECT hour FROM fact WHERE kind = 'press'").await, 7);

@@ -4,9 +4,11 @@
 //! the model's own ledger, and compares. What the two disagree on is a fault of one of them, and is told.
 
 mod apply;
+mod read;
 mod rebuild;
 mod row;
 
 pub(crate) use apply::apply;
+pub use read::DayCount;
 pub(crate) use rebuild::rebuild;
 pub use rebuild::{Difference, Rebuilt};
