@@ -1,6 +1,7 @@
 //! The streaming engine: sound in, presses out.
 
 use crate::clip::Clip;
+use crate::closer::Lens;
 use crate::coherence::{self, Match, Print, Ramps, Sound, Stretch};
 use crate::error::ListenError;
 use crate::judge;
@@ -10,6 +11,9 @@ use crate::sinc::{RATE, Resampler};
 use crate::sketch::{self, Bank, Block, SPEEDS, Sketcher};
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
+
+/// Confidence below which a candidate is usually not called a press.
+pub(crate) const LEAST_CONFIDENCE: f64 = 0.4;
 
 /// How sound arrives, and what is wanted of it.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -38,7 +42,7 @@ pub enum Pace {
 impl Config {
     /// The usual settings for sound of this shape.
     pub fn new(rate: u32, channels: u16, pace: Pace) -> Self {
-        Self { rate, channels, pace, least_confidence: 0.4, keep_glimpses: false }
+        Self { rate, channels, pace, least_confidence: LEAST_CONFIDENCE, keep_glimpses: false }
     }
 }
 
@@ -90,7 +94,8 @@ struct Candidate {
 /// What enrolled clips look like to the engine; shared by ears that work side by side.
 pub struct Enrolled {
     words: Vec<String>,
-    lengths: Vec<usize>,
+    sounds: Vec<Vec<f32>>,
+    lens: Lens,
     bank: Bank,
     prints: Vec<Print>,
     ramps: Ramps,
@@ -114,10 +119,11 @@ impl Enrolled {
         let prints: Vec<Print> = sounds.iter().map(|x| Print::new(x)).collect();
         Ok(Self {
             words: clips.iter().map(|c| c.word().to_owned()).collect(),
-            lengths: sounds.iter().map(Vec::len).collect(),
             bank: Bank::new(&sounds, pace == Pace::File),
             ramps: Ramps::new(&prints),
             prints,
+            lens: Lens::new(),
+            sounds,
         })
     }
 
@@ -127,11 +133,11 @@ impl Enrolled {
     }
 
     pub(crate) fn longest_reach(&self) -> u64 {
-        self.lengths.iter().map(|n| coherence::reach(*n)).max().unwrap_or(0)
+        self.sounds.iter().map(|x| coherence::reach(x.len())).max().unwrap_or(0)
     }
 
-    fn shortest_reach(&self) -> u64 {
-        self.lengths.iter().map(|n| coherence::reach(*n)).min().unwrap_or(0)
+    pub(crate) fn shortest_reach(&self) -> u64 {
+        self.sounds.iter().map(|x| coherence::reach(x.len())).min().unwrap_or(0)
     }
 }
 
@@ -160,9 +166,7 @@ impl Ear {
     /// # Errors
     /// [`ListenError::Format`] when the rate or channel count is out of range.
     pub fn with(enrolled: Arc<Enrolled>, config: Config) -> Result<Self, ListenError> {
-        if !(4000..=384_000).contains(&config.rate) || !(1..=32).contains(&config.channels) {
-            return Err(ListenError::Format { rate: config.rate, channels: config.channels });
-        }
+        check_format(config.rate, config.channels)?;
         Ok(Self {
             listener: Listener::new(Arc::clone(&enrolled), 0, config.keep_glimpses),
             settler: Settler::new(enrolled.words.clone(), config.least_confidence),
@@ -229,6 +233,14 @@ impl Ear {
     /// The candidates since the last call, if the configuration keeps them.
     pub fn take_glimpses(&mut self) -> Vec<Glimpse> {
         std::mem::take(&mut self.listener.glimpses)
+    }
+}
+
+pub(crate) fn check_format(rate: u32, channels: u16) -> Result<(), ListenError> {
+    if (4000..=384_000).contains(&rate) && (1..=32).contains(&channels) {
+        Ok(())
+    } else {
+        Err(ListenError::Format { rate, channels })
     }
 }
 
@@ -360,7 +372,7 @@ impl Listener {
 
     fn peaks(&mut self, w: usize) {
         let scores = &self.scores[w];
-        let reach = coherence::reach(self.enrolled.lengths[w]);
+        let reach = coherence::reach(self.enrolled.sounds[w].len());
         while self.checked[w] + (PEAK as u64) < scores.end() {
             let t = self.checked[w];
             self.checked[w] += 1;
@@ -401,7 +413,10 @@ impl Listener {
             if !judge::SPEEDS.contains(&m.speed) {
                 continue;
             }
-            let figures = judge::figures(c.z, &m);
+            let share = f64::from(coherence::SHARES[m.share]);
+            let clip = &self.enrolled.sounds[c.word];
+            let views = self.enrolled.lens.look(&stretch, clip, share, m.speed, m.onset, c.ready);
+            let figures = judge::figures(c.z, &m, &views);
             let log_odds = judge::log_odds(&figures);
             if self.keep_glimpses {
                 self.glimpses.push(Glimpse {
@@ -410,7 +425,7 @@ impl Listener {
                     speed: m.speed,
                     first_look: f64::from(c.z),
                     log_odds,
-                    share: f64::from(coherence::SHARES[m.share]),
+                    share,
                     figures: figures.to_vec(),
                 });
             }
@@ -420,12 +435,13 @@ impl Listener {
 
     fn verdict(&self, c: &Candidate, m: &Match, log_odds: f64) -> Verdict {
         let share = f64::from(coherence::SHARES[m.share]);
-        let length = self.enrolled.lengths[c.word] as f64 / m.speed * share;
+        let length = self.enrolled.sounds[c.word].len() as f64 / m.speed * share;
         let from = (m.onset.max(self.audio_at as f64) as u64 - self.audio_at) as usize;
         let to = (from + length as usize).min(self.audio.len());
         let power = self.audio[from.min(to)..to].iter().map(|v| f64::from(v * v)).sum::<f64>() / (to - from.min(to)).max(1) as f64;
         Verdict {
             word: c.word,
+            at: c.at,
             onset: m.onset,
             end: m.onset + length,
             ready: c.ready,

@@ -4,6 +4,7 @@
 //! three things the sound of one candidate cannot tell: whether another word explains the same stretch better, whether
 //! the speed is the one this button has had, and whether buttons are being pressed at all just now.
 
+use crate::closer::{View, WINDOWS};
 use crate::coherence::{Match, SHARES};
 
 /// Least first-look score that is examined further.
@@ -23,14 +24,14 @@ pub(crate) fn promising(z: f32, quick: f32) -> bool {
 }
 
 /// Figures of one candidate, rivals apart.
-pub(crate) const FIGURES: usize = 9;
+pub(crate) const FIGURES: usize = 18;
 
-const WEIGHTS: [f64; FIGURES] = [17.6, 3.1, -1.3, -12.5, 18.4, 1.2, -1.8, 1.6, -1.8];
+const WEIGHTS: [f64; FIGURES] = [17.6, 3.1, -1.3, -12.5, 18.4, 1.2, -1.8, 1.6, -1.8, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0];
 const RIVAL: [f64; 2] = [-4.9, -2.4];
 const CONSTANT: f64 = -14.7;
 
 /// The evidence in figures.
-pub(crate) fn figures(z: f32, m: &Match) -> [f64; FIGURES] {
+pub(crate) fn figures(z: f32, m: &Match, views: &[View; WINDOWS.len()]) -> [f64; FIGURES] {
     let ln = |v: f32| f64::from(v.max(1e-3)).ln();
     let front = ln(m.by_share[0]) - ln(m.by_share[SHARES.len() - 1]);
     [
@@ -43,6 +44,15 @@ pub(crate) fn figures(z: f32, m: &Match) -> [f64; FIGURES] {
         (m.windows as f64).ln(),
         front.min(0.0),
         front.max(0.0),
+        ln(views[0].ratio),
+        ln(views[0].per_bin),
+        f64::from(views[0].halves),
+        ln(views[1].ratio),
+        ln(views[1].per_bin),
+        f64::from(views[1].halves),
+        ln(views[2].ratio),
+        ln(views[2].per_bin),
+        f64::from(views[2].halves),
     ]
 }
 

@@ -1,17 +1,26 @@
 //! What can be heard: clips, the engine that finds them replayed, checks of clips, trends of speed.
 
 mod clip;
+mod closer;
 mod coherence;
 mod decode;
 mod ear;
 mod error;
+mod file;
 mod judge;
 mod lanes;
+mod pcm;
+mod picture;
 mod settle;
 mod sinc;
 mod sketch;
+mod trends;
 
 pub use clip::Clip;
 pub use decode::{SoundBlock, SoundInfo, decode_bytes, decode_file};
 pub use ear::{Config, Ear, Enrolled, Glimpse, Heard, Pace};
 pub use error::ListenError;
+pub use file::{Checkpoint, FileHearing, Progress, hear_file};
+pub use pcm::{PcmFormat, PcmReader, UnknownPcm};
+pub use picture::{Picture, picture};
+pub use trends::{SilentWord, SpeedAt, TiredBattery, silent_words, tired_batteries, tired_battery};

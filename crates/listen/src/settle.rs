@@ -6,12 +6,15 @@
 use crate::ear::Heard;
 use crate::judge;
 use crate::sinc::RATE;
+use serde::{Deserialize, Serialize};
 use std::collections::VecDeque;
 
 /// A candidate that may be a press, waiting to be settled. Times in engine-rate samples.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub(crate) struct Verdict {
     pub(crate) word: usize,
+    /// Where the first look saw it start.
+    pub(crate) at: u64,
     pub(crate) onset: f64,
     pub(crate) end: f64,
     /// When all sound needed to examine it was there; the order of settling.
@@ -41,7 +44,7 @@ const IDLE: f64 = 0.004;
 const BUSY: f64 = 4.0;
 
 /// What was believed of one candidate.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 struct Believed {
     time_s: f64,
     speed: f64,
@@ -49,6 +52,7 @@ struct Believed {
 }
 
 /// Settles verdicts.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub(crate) struct Settler {
     words: Vec<String>,
     waiting: VecDeque<Verdict>,
