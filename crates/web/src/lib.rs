@@ -18,6 +18,7 @@ pub mod serve;
 pub mod state;
 pub mod store;
 pub mod typed;
+pub mod wording;
 
 pub use error::Error;
 pub use layout::{Tab, layout};

@@ -8,6 +8,7 @@ impl From<StoreError> for Error {
         match error {
             // These pass by or can be put right by the person; the words say how.
             StoreError::Busy | StoreError::Full | StoreError::Closed => Self::Unavailable(error.to_string()),
+            StoreError::NotImported(what) => Self::refused("file", what),
             other => Self::internal(other),
         }
     }

@@ -16,7 +16,12 @@ async fn begin(home: &Home, format: &str, rewards: &[String], rounds: &str) -> S
 
 /// The things offered, from its left to its right, as the page's buttons name them.
 fn offered(page: &Answer) -> Vec<String> {
-    page.text.split("name=\"answer\" value=\"").skip(1).map(|s| s[..s.find('"').unwrap()].to_owned()).filter(|v| v.len() == 36).collect()
+    page.text
+        .split("name=\"answer\" value=\"")
+        .skip(1)
+        .map(|s| s[..s.find('"').unwrap()].to_owned())
+        .filter(|v| v.len() == 36)
+        .collect()
 }
 
 fn number(page: &Answer) -> String {
@@ -52,8 +57,17 @@ async fn a_paired_test_runs_from_start_to_ranking() {
     assert_eq!(lefts, [3, 3, 3, 3], "sides are balanced over two rounds");
     home.page(&test).await.says("All trials are done").says("See the ranking");
     let likes = home.page(&format!("/l/{}/likes", home.learner)).await;
-    likes.says("n = 12 trials").says("Ranking").says("<svg").says("Consistency").says("Taken from its left").says("Tests so far");
-    let order: Vec<usize> = ["cooked chicken", "ball", "scratch", "bed"].iter().map(|n| likes.text.find(&format!(">{n} <")).unwrap()).collect();
+    likes
+        .says("n = 12 trials")
+        .says("Ranking")
+        .says("<svg")
+        .says("Consistency")
+        .says("Taken from its left")
+        .says("Tests so far");
+    let order: Vec<usize> = ["cooked chicken", "ball", "scratch", "bed"]
+        .iter()
+        .map(|n| likes.text.find(&format!(">{n} <")).unwrap())
+        .collect();
     assert!(order.is_sorted(), "best liked first");
     // The six pieces of chicken it took were counted against the day.
     let story = home.story().await;
@@ -98,7 +112,10 @@ async fn a_double_tap_is_one_answer_and_a_thing_not_offered_is_none() {
     let page = home.page(&test).await;
     let (n, two) = (number(&page), offered(&page));
     let other = all[..3].iter().find(|r| !two.contains(r)).unwrap();
-    home.post(&format!("{test}/trial"), &[("number", &n), ("answer", other)]).await.refused().says("one of the things offered");
+    home.post(&format!("{test}/trial"), &[("number", &n), ("answer", other)])
+        .await
+        .refused()
+        .says("one of the things offered");
     for _ in 0..2 {
         home.post(&format!("{test}/trial"), &[("number", &n), ("answer", &two[0])]).await.kept();
     }
@@ -132,12 +149,18 @@ async fn free_access_takes_seconds_with_or_without_the_stopwatch() {
     let (a, b) = (format!("seconds-{}", all[0]), format!("seconds-{}", all[1]));
     let pieces = format!("pieces-{}", all[0]);
     let n = number(&page);
-    home.post(&format!("{test}/trial"), &[("number", &n), ("observed_s", "300"), (&a, "400"), (&b, "20"), ("answer", "observed")])
+    home.post(
+        &format!("{test}/trial"),
+        &[("number", &n), ("observed_s", "300"), (&a, "400"), (&b, "20"), ("answer", "observed")],
+    )
+    .await
+    .refused()
+    .says("are more than the time")
+    .says("value=\"400\"");
+    home.post(&format!("{test}/trial"), &[("number", &n), (&a, "4"), ("answer", "observed")])
         .await
         .refused()
-        .says("are more than the time")
-        .says("value=\"400\"");
-    home.post(&format!("{test}/trial"), &[("number", &n), (&a, "4"), ("answer", "observed")]).await.refused().says("is missing");
+        .says("is missing");
     assert_eq!(home.story().await.of::<LikeTrial>(home.learner).count(), 0);
     home.post(
         &format!("{test}/trial"),
@@ -159,13 +182,20 @@ async fn a_test_needs_a_format_rewards_and_rounds() {
     let home = Home::new().await;
     let all = four(&home).await;
     let to = format!("/l/{}/likes/new", home.learner);
-    home.post(&to, &[("format", "paired"), ("rewards", &all[0]), ("rounds", "1")]).await.refused().says("must be 2 to 12 things, not 1");
+    home.post(&to, &[("format", "paired"), ("rewards", &all[0]), ("rounds", "1")])
+        .await
+        .refused()
+        .says("must be 2 to 12 things, not 1");
     home.post(&to, &[("format", "guess"), ("rewards", &all[0]), ("rewards", &all[1]), ("rounds", "0")])
         .await
         .refused()
         .says("must be one of")
         .says("must be a whole number from 1 to 20");
-    home.post(&to, &[("rewards", &all[0]), ("rounds", "")]).await.refused().says("is missing").says("1 is a good start");
+    home.post(&to, &[("rewards", &all[0]), ("rounds", "")])
+        .await
+        .refused()
+        .says("is missing")
+        .says("1 is a good start");
     assert_eq!(home.story().await.of::<LikesTest>(home.learner).count(), 0);
     assert_eq!(home.get(&format!("/l/{}/likes/test/{}", home.learner, all[0])).await.status, 404);
 }
@@ -193,9 +223,12 @@ async fn a_food_that_became_forbidden_is_not_offered_again() {
     home.post(&to, &[("name", "Pip"), ("species", "dog"), ("active", "yes")]).await.kept();
     let page = home.page(&format!("/l/{}/likes/new", home.learner)).await;
     page.says("Never give this to Pip").does_not_say(&gum);
-    home.post(&format!("/l/{}/likes/new", home.learner), &[("format", "paired"), ("rounds", "1"), ("rewards", &all[0]), ("rewards", &gum)])
-        .await
-        .refused();
+    home.post(
+        &format!("/l/{}/likes/new", home.learner),
+        &[("format", "paired"), ("rounds", "1"), ("rewards", &all[0]), ("rewards", &gum)],
+    )
+    .await
+    .refused();
     let story = home.story().await;
     assert!(story.of::<LikesTest>(home.learner).all(|t| t.part.format != LikesFormat::Paired));
 }

@@ -32,7 +32,13 @@ async fn a_learner_is_made_with_its_food_for_the_day() {
     assert_eq!(mo.born.unwrap().to_string(), "2022-09-01");
     assert_eq!((mo.weight_kg.unwrap().get(), mo.reward_share.unwrap().get()), (4.5, 0.08));
     // 70 x 4.5^0.75 = 216.3 kcal, times 1.2 = 259.5; 8 % of that.
-    home.page("/people").await.says("259 kcal a day").says("21 kcal").says("hears poorly").says("no fish").says("about 3 years old");
+    home.page("/people")
+        .await
+        .says("259 kcal a day")
+        .says("21 kcal")
+        .says("hears poorly")
+        .says("no fish")
+        .says("about 3 years old");
 }
 
 #[tokio::test]
@@ -67,9 +73,18 @@ async fn an_edit_is_a_new_version_and_the_first_stays_in_the_log() {
     let home = Home::new().await;
     let to = format!("/people/animal/{}", home.learner);
     home.page(&to).await.says("value=\"Pip\"");
-    home.post(&to, &[("name", "Pip"), ("species", "dog"), ("weight_kg", "22"), ("life_stage", "neutered_adult"), ("active", "yes")])
-        .await
-        .kept();
+    home.post(
+        &to,
+        &[
+            ("name", "Pip"),
+            ("species", "dog"),
+            ("weight_kg", "22"),
+            ("life_stage", "neutered_adult"),
+            ("active", "yes"),
+        ],
+    )
+    .await
+    .kept();
     let story = home.story().await;
     assert_eq!(story.learners()[&home.learner].weight_kg.unwrap().get(), 22.0);
     let versions = story.of::<LearnerCard>(home.learner).count();
@@ -142,7 +157,9 @@ async fn a_food_the_list_forbids_is_refused_with_the_reason_and_a_doubtful_one_i
 async fn energy_is_worked_out_from_weight_and_the_figures_source_is_told() {
     let home = Home::new().await;
     home.page("/people/reward/new?kind=food").await.says("from memory").says("cheddar: 403 kcal per 100 g");
-    let id = home.reward("food", "cooked chicken, plain", &[("grams_per_piece", "2"), ("food", "chicken_breast_cooked")]).await;
+    let id = home
+        .reward("food", "cooked chicken, plain", &[("grams_per_piece", "2"), ("food", "chicken_breast_cooked")])
+        .await;
     let story = home.story().await;
     let card = story.rewards().into_values().find(|r| r.reward.to_string() == id).unwrap().clone();
     assert_eq!(card.kcal_per_piece.unwrap().get(), 3.3);
@@ -154,11 +171,14 @@ async fn energy_is_worked_out_from_weight_and_the_figures_source_is_told() {
         .await
         .refused()
         .says("is only for food");
-    home.post("/people/reward/new", &[("kind", "play"), ("name", "ball"), ("seconds_to_deliver", "-4"), ("most_per_day", "0")])
-        .await
-        .refused()
-        .says("must be a number from 0 to 86400")
-        .says("must be a whole number from 1 to 1000");
+    home.post(
+        "/people/reward/new",
+        &[("kind", "play"), ("name", "ball"), ("seconds_to_deliver", "-4"), ("most_per_day", "0")],
+    )
+    .await
+    .refused()
+    .says("must be a number from 0 to 86400")
+    .says("must be a whole number from 1 to 1000");
 }
 
 #[tokio::test]
@@ -168,7 +188,12 @@ async fn text_from_people_is_never_markup() {
     let id = home.reward("play", nasty, &[]).await;
     home.post("/people/rule/new", &[("text", nasty)]).await.kept();
     home.post("/people/person/new", &[("name", nasty), ("role", "visitor")]).await.kept();
-    for path in ["/people".to_owned(), format!("/people/reward/{id}"), "/sheets/rules".into(), format!("/l/{}/likes/new", home.learner)] {
+    for path in [
+        "/people".to_owned(),
+        format!("/people/reward/{id}"),
+        "/sheets/rules".into(),
+        format!("/l/{}/likes/new", home.learner),
+    ] {
         home.page(&path).await.does_not_say("<img").says("&lt;img");
     }
     home.post("/people/rule/new", &[("text", " ")]).await.refused().says("is missing");

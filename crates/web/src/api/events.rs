@@ -37,10 +37,7 @@ pub async fn append(
     State(state): State<AppState>,
     body: Result<Bytes, BytesRejection>,
 ) -> Result<Json<Vec<Outcome>>, Error> {
-    let body = body.map_err(|e| match e.status() {
-        StatusCode::PAYLOAD_TOO_LARGE => Error::TooLarge(crate::MOST_BODY),
-        _ => Error::BadRequest("The body broke off while it was sent. Send it again.".into()),
-    })?;
+    let body = body.map_err(|e| body_error(&e, crate::MOST_BODY))?;
     let raw: Vec<&RawValue> = serde_json::from_slice(&body).map_err(|e| {
         Error::BadRequest(format!("The body must be a JSON array of events. At line {}, column {}: {e}", e.line(), e.column()))
     })?;
@@ -55,6 +52,14 @@ pub async fn append(
         Ok(event) => appended.next().map(|a| outcome(&event, a)).ok_or_else(|| Error::internal("the store answered for too few events")),
     });
     outcomes.collect::<Result<_, _>>().map(Json)
+}
+
+/// A body that could not be read whole, in words.
+pub fn body_error(error: &BytesRejection, most: usize) -> Error {
+    match error.status() {
+        StatusCode::PAYLOAD_TOO_LARGE => Error::TooLarge(most),
+        _ => Error::BadRequest("The body broke off while it was sent. Send it again.".into()),
+    }
 }
 
 fn event(raw: &str) -> Result<Event, Outcome> {

@@ -1,15 +1,28 @@
 //! The HTTP API: the same actions as the pages, as JSON.
 
 mod events;
+mod exchange;
+mod openapi;
+mod view;
 
 use crate::state::AppState;
 use axum::Router;
-use axum::routing::get;
+use axum::extract::DefaultBodyLimit;
+use axum::routing::{get, post};
 
 /// Routes below `/api`.
 pub fn router() -> Router<AppState> {
+    let imports = Router::new()
+        .route("/import/preview", post(exchange::preview))
+        .route("/import/commit", post(exchange::commit))
+        .layer(DefaultBodyLimit::max(exchange::MOST_IMPORT));
     Router::new()
+        .route("/", get(view::show))
+        .route("/openapi.json", get(openapi::show))
         .route("/events", get(events::list).post(events::append))
         .route("/board/{learner}", get(crate::pages::board::json))
+        .route("/export.jsonl", get(exchange::json_lines))
+        .route("/export.csv", get(exchange::csv))
+        .merge(imports)
         .fallback(crate::error::no_such_page)
 }

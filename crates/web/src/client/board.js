@@ -28,6 +28,7 @@ function draw() {
   const view = pad.look();
   const now = MODES[mode()];
   for (const b of root.querySelectorAll("[data-mode]")) b.setAttribute("aria-pressed", String(b.dataset.mode === mode()));
+  root.dataset.mode = mode();
   root.dataset.state = view.session ? "session" : "idle";
   drawFigures(view);
   drawStop(view);
@@ -58,7 +59,7 @@ function drawPad(b, view, now) {
   text(b.querySelector(".does"), reward?.never ? "not to be given" : (state.does ?? ""));
   const counts = `${view.session ? `${view.shownNow[word.id] ?? 0} now · ` : ""}${view.shownToday[word.id] ?? 0} today`;
   text(b.querySelector(".count"), state.count ?? counts);
-  const food = reward ? (left === undefined ? reward.name : left > 0 ? `${reward.name}: ${left} left` : `${reward.name}: none left today`) : "";
+  const food = reward && !reward.never ? (left === undefined ? reward.name : left > 0 ? `${reward.name}: ${left} left` : `${reward.name}: none left today`) : "";
   text(b.querySelector(".gives"), food);
   b.classList.toggle("spent", left === 0);
 }
@@ -71,7 +72,7 @@ function drawFigures(view) {
   text(at("showings"), String(view.showings));
   text(at("pace"), view.perMinute === undefined ? "–" : view.perMinute.toFixed(1));
   text(at("delay"), view.delay === undefined ? "–" : `${view.delay.toFixed(1)} s`);
-  text(at("delay-n"), `press to giving (median, n = ${view.delays})`);
+  text(at("delay-n"), `median, n = ${view.delays}`);
   text(at("joined"), view.joined ? "joined" : "not joined yet");
   const { left } = pad.ration;
   const why = pad.now.ration.refusal;
@@ -120,7 +121,7 @@ async function drawStatus() {
   const s = await status();
   const node = at("outbox");
   const words = {
-    ok: s.kept ? `Sending: ${s.kept} kept on this device` : "All taps are in the notebook",
+    ok: s.kept ? `${s.kept} safe on this device, sent in a moment` : "All taps are in the notebook",
     waiting: s.kept ? `No answer from the notebook. ${s.kept} kept safe here, sent when it is back` : "No answer from the notebook",
     unpaired: `This device is not paired. ${s.kept} kept safe here`,
     forbidden: `The notebook does not take taps from this address. ${s.kept} kept safe here`,

@@ -17,7 +17,7 @@ const LAST_RETRY_MS = 20_000;
 
 const me = uuid7();
 const listeners = new Set();
-const others = "BroadcastChannel" in globalThis ? new BroadcastChannel("sayso-outbox") : undefined;
+let others; // the channel to other tabs
 /** `link`: ok, waiting (no answer from the notebook), unpaired, forbidden. */
 const link = { state: "ok", retryAt: 0, failures: 0 };
 let timer;
@@ -252,7 +252,10 @@ export function nudge() {
 
 /** Begins sending; call once per page. */
 export async function begin() {
-  others?.addEventListener("message", () => tell(false));
+  if ("BroadcastChannel" in globalThis) {
+    others = new BroadcastChannel("sayso-outbox");
+    others.addEventListener("message", () => tell(false));
+  }
   addEventListener("online", nudge);
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && nudge());
   // Another tab may have died with events unsent.

@@ -37,7 +37,7 @@ export function joined(pad) {
 /** Start, or what follows the last delivery. */
 export function panel(pad) {
   if (!pad.view.session) return startPanel(pad);
-  return thenPanel(pad) ?? { key: "showing", build: () => [el("p", { class: "quiet" }, "Press the button, say the word, give it at once. Tap the word as you press, and again as you give.")] };
+  return thenPanel(pad) ?? { key: "showing", build: () => [el("p", { class: "quiet" }, "Press, say the word, give at once: tap as you press, tap again as you give.")] };
 }
 
 function startPanel(pad) {
@@ -62,16 +62,16 @@ export function thenPanel(pad, within = 30_000) {
   return {
     key: `then-${last.id}`,
     build: () => [
-      el("p", {}, `${pad.says(last.body.word)}: given. What did ${pad.now.name} do?`),
+      el("p", {}, `${pad.says(last.body.word)} given. What did ${pad.now.name} do?`),
       el(
         "div",
-        { class: "row even" },
+        { class: "then" },
         did("Took it", "took", "then-took"),
         did("Ignored it", "ignored", "then-ignored"),
         did("Left", "left", "then-left"),
         button("Pressed again…", "then-again", () => pressedAgain(pad, last)),
         reward?.kcal > 0 &&
-          button("One piece more", "piece-more", () => pad.note([{ kind: "feed", reward: reward.id, pieces: 1, kcal: reward.kcal, ...pad.in() }], { hold: 0 })),
+          button("+1 piece", "piece-more", () => pad.note([{ kind: "feed", reward: reward.id, pieces: 1, kcal: reward.kcal, ...pad.in() }], { hold: 0 }), { "aria-label": "One piece more was given" }),
       ),
     ],
   };

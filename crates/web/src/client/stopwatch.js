@@ -1,7 +1,8 @@
 // Times what an animal is busy with in a free-access test. Without it the seconds are typed.
 const form = document.querySelector('form[data-stopwatch]');
 if (form) {
-  const whole = form.querySelector('[data-whole]');
+  const watch = form.querySelector('[data-clock]');
+  const numbers = form.querySelector('[data-numbers]');
   const begin = form.querySelector('[data-begin]');
   const toggles = [...form.querySelectorAll('[data-toggle]')];
   const spent = new Map();
@@ -29,9 +30,10 @@ if (form) {
     show('observed_s', passed());
     if (running !== null) show(running, busy(running));
   };
-  whole.hidden = false;
+  watch.hidden = false;
+  // Left open where a number is to be put right.
+  numbers.open = numbers.querySelector('[aria-invalid]') !== null;
   toggles.forEach((b) => {
-    b.hidden = false;
     spent.set(b.dataset.toggle, 1000 * (Number(field(b.dataset.toggle).value.replace(',', '.')) || 0));
   });
   total = 1000 * (Number(field('observed_s').value.replace(',', '.')) || 0);

@@ -4,6 +4,7 @@ pub mod board;
 pub mod days;
 pub mod evidence;
 pub mod likes;
+pub mod log;
 pub mod methods;
 pub mod people;
 pub mod sheets;
@@ -23,6 +24,7 @@ use axum::routing::get;
 /// All pages.
 pub fn router() -> Router<AppState> {
     Router::new().route("/", get(front)).merge(board::router()).merge(start::router()).merge(people::router()).merge(likes::router()).merge(who::router())
+        .merge(log::router())
         .merge(today::router())
         .merge(evidence::router())
         .merge(days::router())

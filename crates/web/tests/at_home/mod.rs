@@ -103,8 +103,11 @@ impl Home {
     }
 
     async fn send(&self, request: axum::http::request::Builder, body: String) -> Answer {
-        let request =
-            request.header(header::HOST, "localhost").header(header::COOKIE, &self.cookie).body(Body::from(body)).unwrap();
+        let request = request
+            .header(header::HOST, "localhost")
+            .header(header::COOKIE, &self.cookie)
+            .body(Body::from(body))
+            .unwrap();
         let (status, headers, text) = read(self.app.clone().oneshot(request).await.unwrap()).await;
         let to = headers.get(header::LOCATION).map_or("", |l| l.to_str().unwrap()).to_owned();
         Answer { status, to, text }
@@ -127,11 +130,8 @@ impl Home {
     }
 
     pub async fn post(&self, path: &str, pairs: &[(&str, &str)]) -> Answer {
-        self.send(
-            Request::post(path).header(header::CONTENT_TYPE, "application/x-www-form-urlencoded"),
-            form(pairs),
-        )
-        .await
+        self.send(Request::post(path).header(header::CONTENT_TYPE, "application/x-www-form-urlencoded"), form(pairs))
+            .await
     }
 
     /// Something the dog may want; gives its id.

@@ -25,9 +25,11 @@ pub fn view(page: &LearnerPage) -> Markup {
                 }
                 (figures())
                 p.ration.num data-part="ration" data-test="ration" {}
-                section.panel.card data-part="panel" data-test="panel" aria-live="polite" aria-label="Now" {}
                 (pads(&now))
-                (actions())
+                div.dock {
+                    section.panel.card data-part="panel" data-test="panel" aria-live="polite" aria-label="Now" {}
+                    (actions())
+                }
                 (recent())
                 (cautions(&now))
             }

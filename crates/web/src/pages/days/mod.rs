@@ -1,5 +1,6 @@
 //! Days: what happened when.
 
+mod demand;
 mod view;
 
 use crate::error::Error;
@@ -9,8 +10,11 @@ use crate::state::AppState;
 use axum::Router;
 use axum::extract::Query;
 use axum::routing::get;
-use maud::Markup;
+use maud::{Markup, html};
 use sayso_advisor::days::days;
+use sayso_advisor::demand::{demand as demand_of, in_use};
+use sayso_advisor::readiness::readiness;
+use sayso_advisor::stages::standings;
 use serde::Deserialize;
 
 /// Lengths a person may choose, in days.
@@ -34,5 +38,13 @@ async fn show(page: LearnerPage, Query(span): Query<Span>) -> Result<Markup, Err
         return Err(Error::BadRequest(format!("days must be one of {allowed}, not {length}.")));
     }
     let days = days(&page.story, page.id, page.now, length);
-    Ok(layout(&page, Tab::Days, "Days", view::page(&page, &days, length, &LENGTHS)))
+    let used = in_use(&standings(&page.story, page.id, page.now));
+    let demand = demand_of(&page.story, page.id, page.now, length, used);
+    let ready = readiness(&page.story, page.id, page.now);
+    let body = html! {
+        (view::page(&page, &days, length, &LENGTHS))
+        (demand::readiness(ready.as_ref()))
+        (demand::demand(&page, &demand))
+    };
+    Ok(layout(&page, Tab::Days, "Days", body))
 }

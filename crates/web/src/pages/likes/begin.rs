@@ -111,10 +111,13 @@ fn form(page: &LearnerPage, typed: &Typed) -> Markup {
             (r.reward.to_string(), text)
         })
         .collect();
-    let formats: Vec<(String, Markup)> = [LikesFormat::Paired, LikesFormat::Multiple, LikesFormat::Single, LikesFormat::FreeAccess]
-        .into_iter()
-        .map(|f| (f.name().to_owned(), html! { (crate::fields::label_of(format_words(f))) span.hint { (about(f)) } }))
-        .collect();
+    let formats: Vec<(String, Markup)> =
+        [LikesFormat::Paired, LikesFormat::Multiple, LikesFormat::Single, LikesFormat::FreeAccess]
+            .into_iter()
+            .map(|f| {
+                (f.name().to_owned(), html! { (crate::fields::label_of(format_words(f))) span.hint { (about(f)) } })
+            })
+            .collect();
     let refused: Vec<&RewardCard> =
         page.story.rewards_of(page.id).into_iter().filter(|r| forbidden(page.card.species, r).is_some()).collect();
     layout(
@@ -147,9 +150,17 @@ fn form(page: &LearnerPage, typed: &Typed) -> Markup {
 
 const fn about(format: LikesFormat) -> &'static str {
     match format {
-        LikesFormat::Paired => "Every pair once a round, sides balanced. Surest; longest: 6 things make 15 trials a round. (Fisher et al. 1992)",
-        LikesFormat::Multiple => "Things in a row; what it takes is not put back. Quick: 6 things make 6 trials a round. (DeLeon & Iwata 1996)",
-        LikesFormat::Single => "Does it come to it at all? For an animal that does not choose between things. (Pace et al. 1985)",
-        LikesFormat::FreeAccess => "Everything is there for five minutes; you time what it is busy with. Good for play and places. (Roane et al. 1998)",
+        LikesFormat::Paired => {
+            "Every pair once a round, sides balanced. Surest; longest: 6 things make 15 trials a round. (Fisher et al. 1992)"
+        }
+        LikesFormat::Multiple => {
+            "Things in a row; what it takes is not put back. Quick: 6 things make 6 trials a round. (DeLeon & Iwata 1996)"
+        }
+        LikesFormat::Single => {
+            "Does it come to it at all? For an animal that does not choose between things. (Pace et al. 1985)"
+        }
+        LikesFormat::FreeAccess => {
+            "Everything is there for five minutes; you time what it is busy with. Good for play and places. (Roane et al. 1998)"
+        }
     }
 }

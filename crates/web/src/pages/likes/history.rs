@@ -36,7 +36,8 @@ pub fn history(page: &LearnerPage) -> Markup {
 pub fn counts(page: &LearnerPage, test: &LikesTest) -> Markup {
     let trials = trials(page, test.assessment);
     let cards = page.story.rewards();
-    let none = trials.iter().filter(|t| matches!(t.part.result, LikeOutcome::ChoseNone | LikeOutcome::WalkedAway)).count();
+    let none =
+        trials.iter().filter(|t| matches!(t.part.result, LikeOutcome::ChoseNone | LikeOutcome::WalkedAway)).count();
     let offered = |r: RewardId| trials.iter().filter(|t| t.part.offered.contains(&r)).count();
     let chosen = |r: RewardId| {
         trials.iter().filter(|t| matches!(t.part.result, LikeOutcome::Chose { reward } if reward == r)).count()
@@ -45,7 +46,9 @@ pub fn counts(page: &LearnerPage, test: &LikesTest) -> Markup {
         trials
             .iter()
             .filter_map(|t| match &t.part.result {
-                LikeOutcome::Observed { engaged, .. } => engaged.iter().find(|e| e.reward == r).map(|e| e.seconds.get()),
+                LikeOutcome::Observed { engaged, .. } => {
+                    engaged.iter().find(|e| e.reward == r).map(|e| e.seconds.get())
+                }
                 _ => None,
             })
             .sum()

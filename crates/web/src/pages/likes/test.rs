@@ -164,9 +164,11 @@ fn choice(page: &LearnerPage, test: &LikesTest, number: usize, shown: &[&RewardC
 fn free(page: &LearnerPage, test: &LikesTest, number: usize, shown: &[&RewardCard], typed: &Typed) -> Markup {
     let field = |name: String, label: String, value: &str| {
         html! {
-            label for=(name) { (label) }
-            @if let Some(what) = typed.problem(&name) { span.wrong { (what) "." } }
-            input id=(name) name=(name) value=(value) inputmode="decimal" autocomplete="off" aria-invalid=[typed.problem(&name).map(|_| "true")];
+            div.field {
+                label for=(name) { (label) }
+                @if let Some(what) = typed.problem(&name) { span.wrong { (what) "." } }
+                input id=(name) name=(name) value=(value) inputmode="decimal" autocomplete="off" aria-invalid=[typed.problem(&name).map(|_| "true")];
+            }
         }
     };
     html! {
@@ -175,24 +177,35 @@ fn free(page: &LearnerPage, test: &LikesTest, number: usize, shown: &[&RewardCar
             h2 { "Put all of these out, in this order from its left" }
             ol { @for r in shown { li { strong { (r.name.as_str()) } } } }
             p.quiet { "Let it move freely; five minutes are usual. Time what it is busy with, one thing at a time." }
-            div.clock data-whole hidden {
-                p.figure aria-live="off" data-time="observed_s" { "0:00" }
-                button type="button" .primary data-begin { "Begin" }
-            }
-            (field("observed_s".into(), "Seconds the things were there".into(), typed.text("observed_s")))
-            div.grid {
-                @for r in shown {
-                    div.card data-thing=(r.name.as_str()) {
-                        button type="button" .wide .pick data-toggle=(format!("seconds-{}", r.reward)) aria-pressed="false" hidden { strong { (r.name.as_str()) } span.num data-time=(format!("seconds-{}", r.reward)) { "0:00" } }
-                        (field(format!("seconds-{}", r.reward), format!("{}: seconds busy with it", r.name), typed.text(&format!("seconds-{}", r.reward))))
-                        @if r.kind == RewardKind::Food {
-                            (field(format!("pieces-{}", r.reward), format!("{}: pieces eaten", r.name), typed.text(&format!("pieces-{}", r.reward))))
-                        }
+            // Only with the stopwatch running in the browser; the fields below do without it.
+            div data-clock hidden {
+                div.clock {
+                    p.figure aria-live="off" data-time="observed_s" { "0:00" }
+                    button type="button" .primary data-begin { "Begin" }
+                }
+                div.offer.two {
+                    @for r in shown {
+                        @let name = format!("seconds-{}", r.reward);
+                        button.pick type="button" data-toggle=(name) aria-pressed="false" { strong { (r.name.as_str()) } span.num data-time=(name) { "0:00" } }
                     }
                 }
             }
-            button.primary.wide name="answer" value="observed" { "Note these times" }
-            button.wide name="answer" value="away" formnovalidate { "It walked away at once" }
+            details open data-numbers {
+                summary { "Times in seconds" }
+                (field("observed_s".into(), "Seconds the things were there".into(), typed.text("observed_s")))
+                @for r in shown {
+                    @let name = format!("seconds-{}", r.reward);
+                    (field(name.clone(), format!("{}: seconds busy with it", r.name), typed.text(&name)))
+                }
+            }
+            @for r in shown.iter().filter(|r| r.kind == RewardKind::Food) {
+                @let name = format!("pieces-{}", r.reward);
+                (field(name.clone(), format!("{}: pieces eaten", r.name), typed.text(&name)))
+            }
+            div.stack.after {
+                button.primary.wide name="answer" value="observed" { "Note these times" }
+                button.wide name="answer" value="away" formnovalidate { "It walked away at once" }
+            }
         }
     }
 }

@@ -68,7 +68,11 @@ fn answer(text: &str, offered: &[RewardId]) -> Result<LikeOutcome, Error> {
 }
 
 /// Seconds with each thing, and pieces eaten, as typed or timed.
-fn observed(page: &LearnerPage, offered: &[RewardId], typed: &mut Typed) -> Option<(LikeOutcome, Vec<(RewardId, u16)>)> {
+fn observed(
+    page: &LearnerPage,
+    offered: &[RewardId],
+    typed: &mut Typed,
+) -> Option<(LikeOutcome, Vec<(RewardId, u16)>)> {
     if typed.text("answer") == "away" {
         return Some((LikeOutcome::WalkedAway, Vec::new()));
     }
@@ -121,7 +125,9 @@ pub async fn undo(page: LearnerPage, Path((_, id)): Path<(String, String)>, type
         _ => Vec::new(),
     };
     let feeds = page.story.of::<Feed>(page.id).filter(|f| {
-        f.at() == last.at() && f.event.recorded_at == last.event.recorded_at && f.part.reward.is_some_and(|r| chosen.contains(&r))
+        f.at() == last.at()
+            && f.event.recorded_at == last.event.recorded_at
+            && f.part.reward.is_some_and(|r| chosen.contains(&r))
     });
     let withdrawn = std::iter::once(last.id()).chain(feeds.map(|f| f.id()));
     let events = withdrawn.map(|of| page.event(Body::from(Withdrawal { of, because: None }))).collect();

@@ -69,7 +69,8 @@ mod tests {
 
     #[test]
     fn the_piece_itself_wins_over_the_package_and_the_package_over_the_table() {
-        let mut all = typed(&[("kcal_per_piece", "3"), ("grams_per_piece", "2"), ("kcal_per_100g", "400"), ("food", "cheddar")]);
+        let mut all =
+            typed(&[("kcal_per_piece", "3"), ("grams_per_piece", "2"), ("kcal_per_100g", "400"), ("food", "cheddar")]);
         assert_eq!(read(&mut all).0.map(Kcal::get), Some(3.0));
         let mut package = typed(&[("grams_per_piece", "2"), ("kcal_per_100g", "400"), ("food", "cheddar")]);
         assert_eq!(read(&mut package).0.map(Kcal::get), Some(8.0));

@@ -144,10 +144,7 @@ fn refuse_forbidden(learners: &[LearnerCard], card: &RewardCard, typed: &mut Typ
     for learner in learners.iter().filter(|l| card.is_for(l.learner)) {
         if let Some(why) = forbidden(learner.species, card) {
             let others = if learners.len() > 1 { ", or tick only the animals it is for" } else { "" };
-            typed.wrong(
-                "name",
-                format!("cannot be a reward for {}: {why}. Choose another food{others}", learner.name),
-            );
+            typed.wrong("name", format!("cannot be a reward for {}: {why}. Choose another food{others}", learner.name));
             return;
         }
     }

@@ -15,9 +15,7 @@ use sayso_model::{HouseRule, RuleId};
 use uuid::Uuid;
 
 pub fn router() -> Router<AppState> {
-    Router::new()
-        .route("/people/rule/new", get(new).post(add))
-        .route("/people/rule/{rule}", get(edit).post(change))
+    Router::new().route("/people/rule/new", get(new).post(add)).route("/people/rule/{rule}", get(edit).post(change))
 }
 
 async fn new(page: Page) -> Markup {

@@ -70,7 +70,7 @@ pub fn steps(page: &Page, learner: &LearnerCard) -> Markup {
                     @for s in &all {
                         li.done[s.done] {
                             a href=(s.to) { (s.what) } @if s.done { span.quiet { " \u{2013} done" } }
-                            span.hint { (s.why) }
+                            @if !s.done { span.hint { (s.why) } }
                         }
                     }
                 }

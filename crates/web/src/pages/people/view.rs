@@ -100,8 +100,9 @@ fn rewards(page: &Page) -> Markup {
                 @let of_kind: Vec<_> = all.iter().filter(|r| r.kind == kind).collect();
                 @if !of_kind.is_empty() {
                     h3 { (crate::fields::label_of(kind.name())) " " span.quiet { (reward::examples(kind)) } }
-                    ul.plain { @for r in of_kind { li.line { div { (one(page, r)) }
-                        a.button href=(format!("/people/reward/{}", r.reward)) aria-label={ "Change " (r.name.as_str()) } { "Change" } } } }
+                    ul.plain { @for r in of_kind { li.line { (one(page, r))
+                        a.button href=(format!("/people/reward/{}", r.reward)) aria-label={ "Change " (r.name.as_str()) } { "Change" }
+                        (for_each_animal(page, r)) } } }
                 }
             }
             p { a.button href="/people/reward/new" { "Add something" } }
@@ -124,9 +125,7 @@ fn one(page: &Page, r: &RewardCard) -> Markup {
         facts.push(format!("for {}", names.join(", ")));
     }
     html! {
-        strong { (r.name.as_str()) }
-        @if !facts.is_empty() { span.hint { (facts.join(" · ")) } }
-        (for_each_animal(page, r))
+        div { strong { (r.name.as_str()) } @if !facts.is_empty() { span.hint { (facts.join(" · ")) } } }
     }
 }
 

@@ -7,7 +7,8 @@ use maud::{Markup, html};
 use sayso_model::WordCard;
 use serde::Deserialize;
 
-const SIZES: [(&str, &str); 3] = [("small", "small, 40 × 25 mm"), ("middle", "middle, 60 × 40 mm"), ("large", "large, 90 × 60 mm")];
+const SIZES: [(&str, &str); 3] =
+    [("small", "small, 40 × 25 mm"), ("middle", "middle, 60 × 40 mm"), ("large", "large, 90 × 60 mm")];
 
 #[derive(Deserialize)]
 pub struct Asked {

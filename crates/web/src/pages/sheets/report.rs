@@ -44,16 +44,16 @@ pub fn words(all: &[Standing]) -> Markup {
             h2 { "Words" }
             @if all.is_empty() { p { "No word is taught yet." } }
             @else {
-                table {
+                table.stacks {
                     caption { span.quiet { "since the beginning; own presses in the last 28 days" } }
                     thead { tr { th scope="col" { "Word" } th scope="col" { "Stage" } th scope="col" { "Shown" } th scope="col" { "Press to giving" } th scope="col" { "Pressed when invited and wanting it" } th scope="col" { "Own presses" } } }
                     tbody { @for s in all { tr {
                         th scope="row" { (s.says) }
-                        td { (s.stage.name()) @if s.stage != s.figures_say { span.hint { "figures: " (s.figures_say.name()) } } }
-                        td { "n = " (s.showings) }
-                        td { (s.delay) }
-                        td { (s.response) }
-                        td { "n = " (s.own_presses) }
+                        td data-label="Stage" { (s.stage.name()) @if s.stage != s.figures_say { span.hint { "figures: " (s.figures_say.name()) } } }
+                        td data-label="Shown" { "n = " (s.showings) }
+                        td data-label="Press to giving" { (s.delay) }
+                        td data-label="Pressed when invited and wanting it" { (s.response) }
+                        td data-label="Own presses" { "n = " (s.own_presses) }
                     } } }
                 }
                 p.quiet { "Stages: prepare, show (people press and give), invite (an offer, a wait, and the thing in any case), converse (it presses by itself). No press is never counted as no understanding." }
@@ -68,11 +68,19 @@ pub fn pictures(all: &Days, words: &[Standing]) -> Markup {
     let showings: Vec<Bar> = all
         .weeks
         .iter()
-        .map(|w| Bar { tick: week(w).get(5..).unwrap_or_default().to_owned(), name: week(w), value: w.showings as f64, interval: None, n: None })
+        .map(|w| Bar {
+            tick: week(w).get(5..).unwrap_or_default().to_owned(),
+            name: week(w),
+            value: w.showings as f64,
+            interval: None,
+            n: None,
+        })
         .collect();
     let whisker = |name: String, e: &Estimate| Whisker { name, value: e.value, interval: e.low.zip(e.high), n: e.n };
-    let joining: Vec<Whisker> = all.weeks.iter().map(|w| whisker(format!("week from {}", w.first), &w.joining)).collect();
-    let response: Vec<Whisker> = words.iter().filter(|s| s.response.n > 0).map(|s| whisker(s.says.clone(), &s.response)).collect();
+    let joining: Vec<Whisker> =
+        all.weeks.iter().map(|w| whisker(format!("week from {}", w.first), &w.joining)).collect();
+    let response: Vec<Whisker> =
+        words.iter().filter(|s| s.response.n > 0).map(|s| whisker(s.says.clone(), &s.response)).collect();
     let told = |rows: &[Whisker], all: Vec<String>| if rows.is_empty() { String::new() } else { all.join("; ") };
     html! {
         section.pictures {

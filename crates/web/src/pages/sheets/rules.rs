@@ -21,15 +21,15 @@ pub async fn show(page: Page) -> Markup {
             }
             @if words.is_empty() { p { "No word is on the board yet." } }
             @else {
-                table.rules {
+                table.rules.stacks {
                     thead { tr { th scope="col" { "Button" } th scope="col" { "Means" } th scope="col" { "Everyone answers" } th scope="col" { "Not now" } } }
                     tbody { @for w in &words {
                         tr {
                             th scope="row" { (w.says.as_str()) @if several { span.hint { (whose(&page, w)) } } @if w.closing { span.hint { "ends a session" } } }
-                            td { @match &w.means { Some(t) => (t.as_str()), None => (blank()) } }
-                            td { @match &w.answer { Some(t) => (t.as_str()), None => (blank()) }
+                            td data-label="Means" { @match &w.means { Some(t) => (t.as_str()), None => (blank()) } }
+                            td data-label="Everyone answers" { @match &w.answer { Some(t) => (t.as_str()), None => (blank()) }
                                 @for r in of(Some(w.word)) { p.own { (r.text.as_str()) } } }
-                            td { @match &w.not_now { Some(t) => (t.as_str()), None => (blank()) } }
+                            td data-label="Not now" { @match &w.not_now { Some(t) => (t.as_str()), None => (blank()) } }
                         }
                     } }
                 }

@@ -1,7 +1,8 @@
 //! Where the buttons are. Words an animal knows stay where they are unless a person says so twice.
 
 use super::card::of_household;
-use super::layout_form::{field, places, read};
+use super::layout_form::{field, lists, read};
+use super::places;
 use crate::error::Error;
 use crate::fields::{summary, tick};
 use crate::layout::{Tab, layout};
@@ -22,6 +23,8 @@ pub struct Size {
     rows: String,
     #[serde(default)]
     columns: String,
+    #[serde(default)]
+    propose: String,
 }
 
 fn words(page: &LearnerPage) -> Vec<&WordCard> {
@@ -37,10 +40,19 @@ pub async fn show(page: LearnerPage, Query(asked): Query<Size>) -> Markup {
         .with_some("columns", (!asked.columns.is_empty()).then_some(asked.columns))
         .with("rows", before.map_or(2, |b| b.rows))
         .with("columns", before.map_or(3, |b| b.columns));
-    for p in before.map_or(&[][..], |b| &b.words) {
+    let size = size(&mut typed);
+    let cards = words(&page);
+    let inside = |p: &&Placed| p.row < size.0 && p.column < size.1 && cards.iter().any(|w| w.word == p.word);
+    let mut placed: Vec<Placed> = before.map_or(&[][..], |b| &b.words).iter().filter(inside).copied().collect();
+    if !asked.propose.is_empty() {
+        match places::proposed(&page, size, &placed, &cards) {
+            Ok(proposed) => placed = proposed,
+            Err(why) => typed.wrong("places", format!("cannot be proposed: {why}")),
+        }
+    }
+    for p in placed {
         typed = typed.with(&field(p.row, p.column), p.word);
     }
-    let size = size(&mut typed);
     form(&page, &typed, size, &[])
 }
 
@@ -86,12 +98,12 @@ fn moved(page: &LearnerPage, placed: &[Placed]) -> Vec<String> {
         .words
         .iter()
         .filter(|old| cards.get(&old.word).is_some_and(|w| w.active) && !placed.contains(old))
-        .filter_map(|old| cards.get(&old.word).map(|w| {
-            match placed.iter().find(|p| p.word == old.word) {
+        .filter_map(|old| {
+            cards.get(&old.word).map(|w| match placed.iter().find(|p| p.word == old.word) {
                 Some(new) => format!("\u{201c}{}\u{201d} to row {}, place {}", w.says, new.row + 1, new.column + 1),
                 None => format!("\u{201c}{}\u{201d} off the board", w.says),
-            }
-        }))
+            })
+        })
         .collect()
 }
 
@@ -128,8 +140,12 @@ fn form(page: &LearnerPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[S
             form method="post" action=(to) .stack {
                 input type="hidden" name="rows" value=(rows);
                 input type="hidden" name="columns" value=(columns);
-                (places(typed, rows, columns, &words))
-                @if !free.is_empty() { p { "Not on it: " (free.iter().map(|w| w.says.as_str()).collect::<Vec<_>>().join(", ")) "." } }
+                (lists(typed, rows, columns, &words))
+                @if !free.is_empty() {
+                    p #places { "Not on it: " (free.iter().map(|w| w.says.as_str()).collect::<Vec<_>>().join(", ")) ". "
+                        a href=(format!("?rows={rows}&columns={columns}&propose=yes")) { "Propose places for these" }
+                        span.hint { "Words on the board stay. Those that sound alike are kept apart, and busy ones within reach." } }
+                }
                 @if !moved.is_empty() { (tick(typed, "move", "Yes, move them")) }
                 button.primary.wide { "Keep" }
             }

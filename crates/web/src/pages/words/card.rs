@@ -96,7 +96,9 @@ async fn save(page: LearnerPage, before: Option<WordCard>, typed: Typed) -> Resu
 fn read(page: &LearnerPage, id: Option<WordId>, typed: &mut Typed) -> Option<WordCard> {
     let says = typed.label("says");
     let same = page.story.words().into_values().find(|w| {
-        w.active && Some(w.word) != id && says.as_ref().is_some_and(|s| s.as_str().eq_ignore_ascii_case(w.says.as_str()))
+        w.active
+            && Some(w.word) != id
+            && says.as_ref().is_some_and(|s| s.as_str().eq_ignore_ascii_case(w.says.as_str()))
     });
     if same.is_some() {
         typed.wrong("says", "is on another button already; choose another word, or open that card");
@@ -126,7 +128,8 @@ fn read(page: &LearnerPage, id: Option<WordId>, typed: &mut Typed) -> Option<Wor
 }
 
 fn form(page: &LearnerPage, before: Option<&WordCard>, typed: &Typed, kept: bool) -> Markup {
-    let to = before.map_or_else(|| format!("/l/{}/words/new", page.id), |c| format!("/l/{}/words/card/{}", page.id, c.word));
+    let to =
+        before.map_or_else(|| format!("/l/{}/words/new", page.id), |c| format!("/l/{}/words/card/{}", page.id, c.word));
     let rewards = page.story.rewards();
     let mut all: Vec<&RewardCard> =
         rewards.values().copied().filter(|r| r.active || typed.text("reward") == r.reward.to_string()).collect();

@@ -15,9 +15,9 @@ pub fn drawn(story: &Story, board: &BoardLayout) -> Markup {
     let words = story.words();
     let at = |row, column| board.words.iter().find(|p| p.row == row && p.column == column);
     html! {
+        p.quiet { "As one stands before it." }
         div.scroll tabindex="0" role="region" aria-label="The board" {
             table.board {
-                caption { "The board, as one stands before it" }
                 tbody { @for row in 0..board.rows { tr { @for column in 0..board.columns {
                     td { @match at(row, column).and_then(|p| words.get(&p.word)) {
                         Some(w) => { strong { (w.says.as_str()) } @if !w.active { span.hint { "taken off" } } }
@@ -30,11 +30,11 @@ pub fn drawn(story: &Story, board: &BoardLayout) -> Markup {
 }
 
 /// One list for every place.
-pub fn places(typed: &Typed, rows: u8, columns: u8, words: &[&WordCard]) -> Markup {
+pub fn lists(typed: &Typed, rows: u8, columns: u8, words: &[&WordCard]) -> Markup {
     html! {
+        p { strong { "Which word where" } ", as one stands before it" }
         div.scroll tabindex="0" role="region" aria-label="Places" {
             table.board {
-                caption { "Which word where, as one stands before it" }
                 tbody { @for row in 0..rows { tr { @for column in 0..columns {
                     @let name = field(row, column);
                     @let chosen = typed.text(&name);
@@ -61,7 +61,10 @@ pub fn read(typed: &mut Typed, rows: u8, columns: u8, words: &[&WordCard]) -> Ve
             let Some(word) = typed.id(&name, |w: &WordId| words.iter().any(|k| k.word == *w)) else { continue };
             if let Some(first) = placed.iter().find(|p| p.word == word) {
                 let (row, column) = (first.row + 1, first.column + 1);
-                typed.wrong(&name, format!("holds a word that stands in row {row}, place {column} already; choose one of the two"));
+                typed.wrong(
+                    &name,
+                    format!("holds a word that stands in row {row}, place {column} already; choose one of the two"),
+                );
             } else {
                 placed.push(Placed { word, row, column });
             }

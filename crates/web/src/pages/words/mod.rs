@@ -4,6 +4,7 @@ mod board;
 mod card;
 mod first;
 mod layout_form;
+mod places;
 mod sounds;
 mod stage;
 mod view;

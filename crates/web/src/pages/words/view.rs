@@ -63,7 +63,9 @@ fn alike(page: &LearnerPage, words: &[&WordCard]) -> Markup {
     let mut said = Vec::new();
     for w in words {
         for (other, likeness) in sounds::too_alike(&page.story, w.says.as_str(), Some(w.word)) {
-            if words.iter().any(|o| o.word == other.word) && pairs.insert((w.word.min(other.word), w.word.max(other.word))) {
+            if words.iter().any(|o| o.word == other.word)
+                && pairs.insert((w.word.min(other.word), w.word.max(other.word)))
+            {
                 said.push(likeness.reason);
             }
         }

@@ -1,0 +1,142 @@
+//! The whole log as a file, and files of events into the log.
+
+use super::events::body_error;
+use crate::error::Error;
+use crate::state::AppState;
+use axum::Json;
+use axum::body::Bytes;
+use axum::extract::rejection::{BytesRejection, QueryRejection};
+use axum::extract::{Query, State};
+use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
+use axum::response::{IntoResponse, Response};
+use sayso_model::{HouseholdId, Moment};
+use sayso_store::{Format, ImportOptions, Preview};
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// Largest file for import over HTTP, in bytes; larger ones go in by the command line.
+pub const MOST_IMPORT: usize = 64 << 20;
+
+/// Every event as first recorded, one a line.
+///
+/// # Errors
+/// Where the log cannot be read.
+pub async fn json_lines(State(state): State<AppState>) -> Result<Response, Error> {
+    file(&state, Format::JsonLines, "application/x-ndjson", "sayso.jsonl").await
+}
+
+/// The same as a table.
+///
+/// # Errors
+/// Where the log cannot be read.
+pub async fn csv(State(state): State<AppState>) -> Result<Response, Error> {
+    file(&state, Format::Csv, "text/csv; charset=utf-8", "sayso.csv").await
+}
+
+async fn file(state: &AppState, format: Format, kind: &'static str, name: &str) -> Result<Response, Error> {
+    let mut bytes = Vec::new();
+    state.store.export(format, &mut bytes).await?;
+    let disposition = format!("attachment; filename=\"{name}\"");
+    Ok(([(CONTENT_TYPE, kind.to_owned()), (CONTENT_DISPOSITION, disposition)], bytes).into_response())
+}
+
+/// How to read a file.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Options {
+    format: FormatName,
+    household: Option<HouseholdId>,
+    #[serde(default)]
+    skip_bad_rows: bool,
+}
+
+/// Forms of a file on the wire.
+#[derive(Clone, Copy, Deserialize)]
+#[serde(rename_all = "snake_case")]
+enum FormatName {
+    Jsonl,
+    Csv,
+}
+
+/// What an import would do.
+#[derive(Serialize)]
+pub struct PreviewJson {
+    rows: usize,
+    new: usize,
+    duplicates: usize,
+    bad_rows: usize,
+    problem_count: usize,
+    problems: Vec<RowProblemJson>,
+    kinds: BTreeMap<&'static str, usize>,
+    first: Option<Moment>,
+    last: Option<Moment>,
+}
+
+/// One thing wrong with a file.
+#[derive(Serialize)]
+struct RowProblemJson {
+    line: u64,
+    field: String,
+    found: String,
+    wanted: String,
+}
+
+/// What an import did.
+#[derive(Serialize)]
+pub struct ImportedJson {
+    new: usize,
+    duplicates: usize,
+}
+
+type Asked = Result<Query<Options>, QueryRejection>;
+type Sent = Result<Bytes, BytesRejection>;
+
+/// Says what importing the file in the body would do. Stores nothing.
+///
+/// # Errors
+/// [`Error::BadRequest`] for a query that cannot be read; what is wrong with the file is part of the answer.
+pub async fn preview(State(state): State<AppState>, asked: Asked, sent: Sent) -> Result<Json<PreviewJson>, Error> {
+    let (found, _) = look(&state, asked, sent).await?;
+    Ok(Json(PreviewJson {
+        rows: found.rows,
+        new: found.new,
+        duplicates: found.duplicates,
+        bad_rows: found.bad_rows,
+        problem_count: found.problem_count,
+        problems: found
+            .problems
+            .iter()
+            .map(|p| RowProblemJson {
+                line: p.line,
+                field: p.field.clone(),
+                found: p.found.clone(),
+                wanted: p.wanted.clone(),
+            })
+            .collect(),
+        kinds: found.kinds.clone(),
+        first: found.span.map(|s| s.0),
+        last: found.span.map(|s| s.1),
+    }))
+}
+
+/// Imports the file in the body: all of it or nothing. With `skip_bad_rows`, all sound rows.
+///
+/// # Errors
+/// [`Error::Refused`] while the file has problems.
+pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> Result<Json<ImportedJson>, Error> {
+    let (found, skip) = look(&state, asked, sent).await?;
+    let found = if skip { found.without_bad_rows() } else { found };
+    let imported = state.store.commit(found).await?;
+    Ok(Json(ImportedJson { new: imported.new, duplicates: imported.duplicates }))
+}
+
+async fn look(state: &AppState, asked: Asked, sent: Sent) -> Result<(Preview, bool), Error> {
+    let Query(options) = asked.map_err(|e| Error::BadRequest(e.body_text()))?;
+    let bytes = sent.map_err(|e| body_error(&e, MOST_IMPORT))?;
+    let format = match options.format {
+        FormatName::Jsonl => Format::JsonLines,
+        FormatName::Csv => Format::Csv,
+    };
+    let found = state.store.preview(&bytes, &ImportOptions { format, household: options.household }).await?;
+    Ok((found, options.skip_bad_rows))
+}

@@ -1,0 +1,144 @@
+//! The OpenAPI 3.1 document: schemas from the model, so that they cannot drift from what is accepted; paths by hand.
+
+use super::events::MOST_EVENTS;
+use axum::Json;
+use sayso_model::Event;
+use schemars::generate::SchemaSettings;
+use serde_json::{Value, json};
+use std::sync::OnceLock;
+
+/// The document.
+pub async fn show() -> Json<&'static Value> {
+    Json(document())
+}
+
+/// The document.
+pub fn document() -> &'static Value {
+    static DOCUMENT: OnceLock<Value> = OnceLock::new();
+    DOCUMENT.get_or_init(|| {
+        let mut settings = SchemaSettings::draft2020_12();
+        settings.definitions_path = "/components/schemas".into();
+        let mut generator = settings.into_generator();
+        // Puts `Event` and all it holds among the definitions.
+        let _ = generator.subschema_for::<Event>();
+        let mut schemas = Value::Object(generator.take_definitions(true));
+        if let (Some(all), Value::Object(own)) = (schemas.as_object_mut(), own_schemas()) {
+            all.extend(own);
+        }
+        json!({
+            "openapi": "3.1.0",
+            "info": {
+                "title": "Sayso",
+                "version": env!("CARGO_PKG_VERSION"),
+                "description": "The notebook's HTTP interface. Every write is an event; sending an event twice is the same as sending it once. Where the notebook serves the home network, requests carry the cookie of a paired device.",
+            },
+            "paths": paths(),
+            "components": {
+                "schemas": schemas,
+                "securitySchemes": {
+                    "paired": {
+                        "type": "apiKey", "in": "cookie", "name": "sayso_paired",
+                        "description": "Given by POST /pair in exchange for the code on the terminal. Not needed where the notebook serves this machine only.",
+                    }
+                }
+            },
+            "security": [{}, { "paired": [] }],
+        })
+    })
+}
+
+fn schema(name: &str) -> Value {
+    json!({ "$ref": format!("#/components/schemas/{name}") })
+}
+
+fn answer(description: &str, schema: Value) -> Value {
+    json!({ "description": description, "content": { "application/json": { "schema": schema } } })
+}
+
+fn query(name: &str, description: &str, schema: Value, required: bool) -> Value {
+    json!({ "name": name, "in": "query", "required": required, "description": description, "schema": schema })
+}
+
+fn failed(description: &str) -> Value {
+    answer(description, schema("Failure"))
+}
+
+fn import(summary: &str, success: Value) -> Value {
+    json!({ "post": {
+        "summary": summary,
+        "parameters": [
+            query("format", "Form of the file.", json!({ "enum": ["jsonl", "csv"] }), true),
+            query("household", "Household of rows that name none; the notebook's own where left out.", json!({ "type": "string", "format": "uuid" }), false),
+            query("skip_bad_rows", "Import the sound rows and leave the others. Only for commit.", json!({ "type": "boolean", "default": false }), false),
+        ],
+        "requestBody": { "required": true, "description": "The file, at most 64 MiB.", "content": {
+            "application/x-ndjson": { "schema": { "type": "string" } }, "text/csv": { "schema": { "type": "string" } } } },
+        "responses": { "200": success, "400": failed("The query cannot be read."), "413": failed("The file is too large."), "422": failed("The file has problems; nothing was stored.") },
+    }})
+}
+
+fn paths() -> Value {
+    let text = |description: &str, kind: &str| json!({ "description": description, "content": { kind: { "schema": { "type": "string" } } } });
+    json!({
+        "/api/events": {
+            "post": {
+                "summary": "Add events. Each is answered for itself, in order; one bad event stops no other.",
+                "requestBody": { "required": true, "content": { "application/json": { "schema": {
+                    "type": "array", "maxItems": MOST_EVENTS, "items": schema("Event") } } } },
+                "responses": {
+                    "200": answer("What came of each event.", json!({ "type": "array", "items": schema("Outcome") })),
+                    "400": failed("No JSON array of events; says the line and column."),
+                    "401": failed("This device is not paired."),
+                    "403": failed("Sent from another site's page, or to a name the notebook does not answer to."),
+                    "413": failed("More than 1 MiB."),
+                    "503": failed("The disk is full or the notebook is busy; nothing was stored."),
+                },
+            },
+            "get": {
+                "summary": "List events as first recorded, in order of arrival, corrections and withdrawals among them.",
+                "parameters": [
+                    query("after", "Only events that arrived after this place.", json!({ "type": "integer", "minimum": 0, "default": 0 }), false),
+                    query("limit", "At most so many.", json!({ "type": "integer", "minimum": 1, "maximum": 1000, "default": 1000 }), false),
+                ],
+                "responses": { "200": answer("Events.", schema("Listing")), "400": failed("The query cannot be read.") },
+            },
+        },
+        "/api/board/{learner}": { "get": {
+            "summary": "What the pad of one animal shows: words, rewards, ration, signs, and the day's events.",
+            "parameters": [{ "name": "learner", "in": "path", "required": true, "schema": schema("LearnerId") }],
+            "responses": { "200": answer("The pad.", json!({ "type": "object" })), "404": failed("No such animal.") },
+        }},
+        "/api/export.jsonl": { "get": { "summary": "The whole log, one event a line.", "responses": { "200": text("The file.", "application/x-ndjson") } } },
+        "/api/export.csv": { "get": { "summary": "The whole log as a table.", "responses": { "200": text("The file.", "text/csv") } } },
+        "/api/import/preview": import("Say what importing a file would do. Stores nothing.", answer("What would be done, with every problem by line and field.", schema("Preview"))),
+        "/api/import/commit": import("Import a file: all of it or nothing.", answer("What was done.", schema("Imported"))),
+        "/api/openapi.json": { "get": { "summary": "This document.", "responses": { "200": answer("OpenAPI 3.1.", json!({ "type": "object" })) } } },
+    })
+}
+
+fn own_schemas() -> Value {
+    let count = json!({ "type": "integer", "minimum": 0 });
+    let time = json!({ "type": ["string", "null"], "format": "date-time" });
+    let problem = json!({ "type": "object", "required": ["field", "what"], "properties": {
+        "field": { "type": "string", "description": "Path of the field, such as body.word." },
+        "what": { "type": "string", "description": "What was found and what would be right." } } });
+    json!({
+        "Problem": problem,
+        "Failure": { "type": "object", "required": ["error"], "properties": {
+            "error": { "type": "string" }, "problems": { "type": "array", "items": schema("Problem") } } },
+        "Outcome": { "type": "object", "required": ["id", "result"], "properties": {
+            "id": { "type": ["string", "null"], "description": "The event's id, where it could be read." },
+            "result": { "enum": ["new", "duplicate", "conflict", "refused"] },
+            "problems": { "type": "array", "items": schema("Problem") } } },
+        "Listing": { "type": "object", "required": ["events", "next"], "properties": {
+            "events": { "type": "array", "items": { "type": "object", "required": ["seq", "event"], "properties": {
+                "seq": { "type": "integer" }, "event": schema("Event") } } },
+            "next": { "type": ["integer", "null"], "description": "Pass as `after` to go on; null where this is the end for now." } } },
+        "Preview": { "type": "object", "properties": {
+            "rows": count, "new": count, "duplicates": count, "bad_rows": count, "problem_count": count,
+            "kinds": { "type": "object", "additionalProperties": count }, "first": time, "last": time,
+            "problems": { "type": "array", "items": { "type": "object", "properties": {
+                "line": count, "field": { "type": "string" }, "found": { "type": "string" }, "wanted": { "type": "string" } } } } } },
+        "Imported": { "type": "object", "required": ["new", "duplicates"], "properties": { "new": count, "duplicates": count } },
+    })
+}

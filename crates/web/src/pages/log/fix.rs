@@ -1,0 +1,138 @@
+//! What of an event can be put right by a form: its time, and the parts a person mistakes.
+
+use crate::page::LearnerPage;
+use crate::typed::Typed;
+use sayso_model::{
+    Accident, Answer, Body, Day, Event, InvitationResult, Moment, PressedBy, SignLevel, Then, WordId, Zone,
+};
+
+/// Names of all fields of the form.
+pub const FIELDS: [&str; 9] = ["day", "time", "word", "by", "accident", "answer", "then", "level", "took"];
+
+/// The clock at a moment, to the second.
+fn clock(at: Moment, zone: &Zone) -> String {
+    let local = at.local(zone);
+    format!("{:02}:{:02}:{:02}", local.hour(), local.minute(), local.second())
+}
+
+/// The form as the event stands.
+pub fn filled(page: &LearnerPage, event: &Event) -> Typed {
+    let at = event.happened_at;
+    let typed = Typed::default().with("day", at.day(&page.zone)).with("time", clock(at, &page.zone));
+    let typed = typed.with_some("word", event.body.word());
+    match &event.body {
+        Body::Press(p) => typed.with("by", p.by.name()).with("accident", p.accident.name()),
+        Body::Delivery(d) => typed.with("answer", d.answer.name()).with_some("then", d.then.map(Then::name)),
+        Body::Sign(s) => typed.with("level", s.level.name()),
+        Body::Invitation(i) => typed.with("took", i.took.map_or("", |t| if t { "yes" } else { "no" })),
+        _ => typed,
+    }
+}
+
+/// Reads the form; none where something is wrong, which is then noted in it.
+pub fn read(page: &LearnerPage, event: &Event, typed: &mut Typed) -> Option<(Moment, Body)> {
+    let at = time(page, event, typed);
+    let body = body(page, event, typed);
+    typed.right().then_some((at?, body?))
+}
+
+fn time(page: &LearnerPage, event: &Event, typed: &mut Typed) -> Option<Moment> {
+    let (day, time) = (typed.text("day").to_owned(), typed.text("time").to_owned());
+    let was = filled(page, event);
+    // Untouched, it keeps its milliseconds.
+    if (day.as_str(), time.as_str()) == (was.text("day"), was.text("time")) {
+        return Some(event.happened_at);
+    }
+    let day = typed.checked("day", day.parse::<Day>());
+    let parts: Option<Vec<u32>> = time.split(':').map(|p| p.parse().ok()).collect();
+    let seconds = match parts.as_deref() {
+        Some([h @ 0..=23, m @ 0..=59]) => Some(h * 3600 + m * 60),
+        Some([h @ 0..=23, m @ 0..=59, s @ 0..=59]) => Some(h * 3600 + m * 60 + s),
+        _ => {
+            typed.wrong("time", "must be a time such as 18:30 or 18:30:05");
+            None
+        }
+    };
+    let at = on_the_clock(day?, seconds?, &page.zone);
+    if at > page.now {
+        typed.wrong("time", "lies ahead; it must be now or earlier");
+        return None;
+    }
+    Some(at)
+}
+
+/// The moment a clock of the zone shows this time of the day; where clocks skip it, the moment after the gap.
+fn on_the_clock(day: Day, seconds: u32, zone: &Zone) -> Moment {
+    let guess = day.start(zone).plus_seconds(f64::from(seconds));
+    let local = guess.local(zone);
+    let shown = i32::from(local.hour()) * 3600 + i32::from(local.minute()) * 60 + i32::from(local.second());
+    let days = guess.day(zone).days_since(day) * 86_400;
+    let off = i32::try_from(seconds).unwrap_or(0) - shown - days;
+    guess.plus_seconds(f64::from(off))
+}
+
+fn body(page: &LearnerPage, event: &Event, typed: &mut Typed) -> Option<Body> {
+    let mut body = event.body.clone();
+    let word = if body.word().is_some() && !typed.text("word").is_empty() {
+        typed.id::<WordId>("word", |id| page.story.words().contains_key(id))
+    } else {
+        None
+    };
+    match &mut body {
+        Body::Press(p) => {
+            p.word = word.unwrap_or(p.word);
+            p.by = typed.one_of("by", PressedBy::ALL, PressedBy::name)?;
+            p.accident = typed.one_of("accident", Accident::ALL, Accident::name)?;
+        }
+        Body::Delivery(d) => {
+            d.word = word.unwrap_or(d.word);
+            d.answer = typed.one_of("answer", Answer::ALL, Answer::name)?;
+            d.then = if typed.text("then").is_empty() { None } else { Some(typed.one_of("then", Then::ALL, Then::name)?) };
+            // What goes only with another answer goes with it.
+            d.alternative = d.alternative.filter(|_| d.answer == Answer::Alternative);
+            d.then_word = d.then_word.filter(|_| d.then == Some(Then::PressedAgain));
+        }
+        Body::Brush(b) => b.word = word.unwrap_or(b.word),
+        Body::Look(l) => l.word = word.or(l.word),
+        Body::Catch(c) => c.word = word.unwrap_or(c.word),
+        Body::Sign(s) => s.level = typed.one_of("level", SignLevel::ALL, SignLevel::name)?,
+        Body::Invitation(i) => {
+            let new = word.unwrap_or(i.word);
+            // A press of the invited word stays a press of it.
+            if let InvitationResult::Pressed { word: pressed, .. } = &mut i.result
+                && *pressed == i.word
+            {
+                *pressed = new;
+            }
+            i.word = new;
+            i.took = match typed.text("took") {
+                "yes" => Some(true),
+                "no" => Some(false),
+                "" => None,
+                _ => {
+                    typed.wrong("took", "must be yes, no or left open");
+                    return None;
+                }
+            };
+        }
+        _ => {}
+    }
+    Some(body)
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_time_on_the_clock_is_found_also_on_days_when_clocks_change() {
+        let zone = Zone::new("Europe/Berlin").unwrap();
+        let at = |day: &str, h: u32| on_the_clock(day.parse().unwrap(), h * 3600, &zone).to_string();
+        assert_eq!(at("2026-06-01", 12), "2026-06-01T10:00:00.000Z");
+        assert_eq!(at("2026-03-29", 1), "2026-03-29T00:00:00.000Z");
+        assert_eq!(at("2026-03-29", 12), "2026-03-29T10:00:00.000Z");
+        assert_eq!(at("2026-10-25", 12), "2026-10-25T11:00:00.000Z");
+        assert_eq!(at("2026-10-25", 23), "2026-10-25T22:00:00.000Z");
+    }
+}

@@ -1,0 +1,118 @@
+//! The newest events of one animal; each can be taken back, brought back or put right, and the first record stays.
+
+mod fix;
+mod view;
+
+use crate::error::Error;
+use crate::form::Form;
+use crate::page::LearnerPage;
+use crate::state::AppState;
+use crate::typed::{Typed, again};
+use axum::Router;
+use axum::extract::Path;
+use axum::response::{IntoResponse, Redirect, Response};
+use axum::routing::{get, post};
+use maud::Markup;
+use sayso_model::{Correction, Event, EventId, LearnerId, Moment, Withdrawal};
+use serde::Deserialize;
+
+/// Events on one page.
+const MOST: usize = 60;
+
+/// Routes of the page.
+pub fn router() -> Router<AppState> {
+    Router::new()
+        .route("/l/{learner}/log", get(show))
+        .route("/l/{learner}/log/withdraw", post(withdraw))
+        .route("/l/{learner}/log/bring-back", post(bring_back))
+        .route("/l/{learner}/log/{event}", get(open).post(correct))
+}
+
+/// Which page of the log.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Upto {
+    before: Option<Moment>,
+}
+
+async fn show(page: LearnerPage, Form(upto): Form<Upto>) -> Markup {
+    let mut first = first_records(&page);
+    first.retain(|e| upto.before.is_none_or(|b| e.happened_at < b));
+    let more = (first.len() > MOST).then(|| first.get(MOST - 1).map(|e| e.happened_at)).flatten();
+    first.truncate(MOST);
+    view::view(&page, &first, more)
+}
+
+/// First records that are or were about this animal, or about none, newest first; amendments stand with what they amend.
+fn first_records(page: &LearnerPage) -> Vec<Event> {
+    let ours = |e: &Event| e.learner.is_none_or(|l| l == page.id);
+    let mut all: Vec<Event> = page
+        .story
+        .ledger()
+        .all()
+        .filter(|e| e.body.amends().is_none())
+        .filter(|e| ours(e) || page.story.ledger().standing(e.id).is_some_and(|s| ours(&s)))
+        .cloned()
+        .collect();
+    all.sort_by_key(|e| std::cmp::Reverse((e.happened_at, e.id)));
+    all
+}
+
+/// Which event.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Which {
+    of: EventId,
+}
+
+fn to_log(learner: LearnerId, event: EventId) -> Redirect {
+    Redirect::to(&format!("/l/{learner}/log#e{event}"))
+}
+
+fn known(page: &LearnerPage, id: EventId) -> Result<Event, Error> {
+    let first = page.story.ledger().first(id).filter(|e| e.body.amends().is_none() && e.household == page.household);
+    first.cloned().ok_or_else(|| Error::NotFound("The log has no such event.".into()))
+}
+
+async fn withdraw(page: LearnerPage, Form(which): Form<Which>) -> Result<Redirect, Error> {
+    let of = known(&page, which.of)?;
+    page.keep(vec![Event { learner: of.learner, ..page.event(Withdrawal { of: of.id, because: None }) }]).await?;
+    Ok(to_log(page.id, of.id))
+}
+
+async fn bring_back(page: LearnerPage, Form(which): Form<Which>) -> Result<Redirect, Error> {
+    let of = known(&page, which.of)?;
+    let body = Correction { of: of.id, happened_at: None, learner: None, body: Box::new(of.body.clone()) };
+    page.keep(vec![Event { learner: of.learner, ..page.event(body) }]).await?;
+    Ok(to_log(page.id, of.id))
+}
+
+/// The path of a page about one event.
+#[derive(Deserialize)]
+struct At {
+    #[allow(dead_code)]
+    learner: LearnerId,
+    event: EventId,
+}
+
+/// As it stands, or as it was before it was taken back.
+fn standing(page: &LearnerPage, at: &At) -> Result<Event, Error> {
+    let first = known(page, at.event)?;
+    Ok(page.story.ledger().standing(first.id).unwrap_or(first))
+}
+
+async fn open(page: LearnerPage, Path(at): Path<At>) -> Result<Markup, Error> {
+    let event = standing(&page, &at)?;
+    Ok(view::edit(&page, &event, &fix::filled(&page, &event)))
+}
+
+async fn correct(page: LearnerPage, Path(at): Path<At>, typed: Typed) -> Result<Response, Error> {
+    let event = standing(&page, &at)?;
+    let mut typed = typed.only(&fix::FIELDS)?;
+    let Some((happened_at, body)) = fix::read(&page, &event, &mut typed) else {
+        return Ok(again(view::edit(&page, &event, &typed)));
+    };
+    let correction = Correction { of: event.id, happened_at: Some(happened_at), learner: None, body: Box::new(body) };
+    let kept = page.keep(vec![Event { learner: event.learner, ..page.event(correction) }]).await;
+    if typed.kept(kept)? { Ok(to_log(page.id, event.id).into_response()) } else { Ok(again(view::edit(&page, &event, &typed))) }
+}

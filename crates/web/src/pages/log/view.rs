@@ -1,0 +1,143 @@
+use crate::fields;
+use crate::layout::{Tab, layout};
+use crate::page::LearnerPage;
+use crate::typed::Typed;
+use crate::wording::{self, in_words};
+use maud::{Markup, html};
+use sayso_model::{Accident, Answer, Body, Event, Moment, PressedBy, SignLevel, Source, Then};
+
+pub fn view(page: &LearnerPage, events: &[Event], more: Option<Moment>) -> Markup {
+    layout(
+        page,
+        Tab::Log,
+        "Log",
+        html! {
+            p { "Everything noted for " (page.card.name.as_str()) ", newest first. Nothing is ever erased: what is taken back or put right keeps its first record." }
+            @if events.is_empty() { p { "Nothing is noted yet." } }
+            ol.log {
+                @for e in events { (entry(page, e)) }
+            }
+            @if let Some(before) = more {
+                p { a.button href=(format!("/l/{}/log?before={before}", page.id)) { "Older" } }
+            }
+        },
+    )
+}
+
+fn entry(page: &LearnerPage, first: &Event) -> Markup {
+    let story = &page.story;
+    let now = story.ledger().standing(first.id);
+    let changed = now.as_ref().is_some_and(|n| n.body != first.body || n.happened_at != first.happened_at);
+    html! {
+        li #(format!("e{}", first.id)) data-test="log-entry" data-state=(if now.is_none() { "withdrawn" } else if changed { "corrected" } else { "standing" }) {
+            div.what {
+                @match &now {
+                    None => { p { strong { "Taken back: " } s { (in_words(story, &first.body)) } } }
+                    Some(n) if changed => {
+                        p { (in_words(story, &n.body)) }
+                        p.quiet { "Put right. First noted: " (in_words(story, &first.body)) ", " (when(page, first.happened_at)) }
+                    }
+                    Some(n) => { p { (in_words(story, &n.body)) } }
+                }
+                p.quiet { (when(page, now.as_ref().unwrap_or(first).happened_at)) (who(page, first)) (how(first.source)) }
+            }
+            div.row.noprint {
+                @if now.is_some() {
+                    a.button href=(format!("/l/{}/log/{}", page.id, first.id)) data-test="log-fix" { "Put right" }
+                    form method="post" action=(format!("/l/{}/log/withdraw", page.id)) {
+                        button name="of" value=(first.id) data-test="log-withdraw" { "Take back" }
+                    }
+                } @else {
+                    form method="post" action=(format!("/l/{}/log/bring-back", page.id)) {
+                        button name="of" value=(first.id) data-test="log-bring-back" { "Bring back" }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn when(page: &LearnerPage, at: Moment) -> String {
+    let local = at.local(&page.zone);
+    format!("{} {:02}:{:02}:{:02}", at.day(&page.zone), local.hour(), local.minute(), local.second())
+}
+
+fn who(page: &LearnerPage, event: &Event) -> String {
+    event.teacher.and_then(|t| page.story.teachers().get(&t).map(|c| format!(" \u{b7} {}", c.name))).unwrap_or_default()
+}
+
+const fn how(source: Source) -> &'static str {
+    match source {
+        Source::Tap => "",
+        Source::Heard => " \u{b7} heard",
+        Source::Device => " \u{b7} from a device",
+        Source::Import => " \u{b7} imported",
+    }
+}
+
+fn options<T: Copy>(all: &[T], named: impl Fn(T) -> &'static str, words: impl Fn(T) -> &'static str) -> Vec<(String, String)> {
+    all.iter().map(|v| (named(*v).to_owned(), words(*v).to_owned())).collect()
+}
+
+/// The form for one event.
+pub fn edit(page: &LearnerPage, event: &Event, typed: &Typed) -> Markup {
+    let select = |name: &str, label: &str, options: &[(String, String)]| fields::select(typed, name, label, "", options);
+    layout(
+        page,
+        Tab::Log,
+        "Put right",
+        html! {
+            p { (in_words(&page.story, &event.body)) }
+            (fields::summary(typed))
+            form method="post" action=(format!("/l/{}/log/{}", page.id, event.id)) .stack {
+                (fields::day(typed, "day", "Day", ""))
+                div.field {
+                    label for="time" { "Time" span.hint { "in " (page.zone.name()) } }
+                    input #time name="time" type="time" step="1" value=(typed.text("time")) required;
+                    @if let Some(what) = typed.problem("time") { span.wrong { "Time " (what) "." } }
+                }
+                @if event.body.word().is_some() { (select("word", "Word", &words(page))) }
+                @match &event.body {
+                    Body::Press(_) => {
+                        (select("by", "Who pressed", &options(PressedBy::ALL, PressedBy::name, by)))
+                        (select("accident", "Did it look meant?", &options(Accident::ALL, Accident::name, accident)))
+                    }
+                    Body::Delivery(_) => {
+                        (select("answer", "How it was answered", &options(Answer::ALL, Answer::name, wording::answer)))
+                        (select("then", "What it did then", &with_open(options(Then::ALL, Then::name, wording::then))))
+                    }
+                    Body::Sign(_) => (select("level", "How strong", &options(SignLevel::ALL, SignLevel::name, SignLevel::name))),
+                    Body::Invitation(_) => (select("took", "Did it take the thing?", &with_open(vec![("yes".into(), "yes".into()), ("no".into(), "no".into())]))),
+                    _ => {}
+                }
+                button.primary.wide data-test="log-save" { "Put right" }
+            }
+            p { a href=(format!("/l/{}/log#e{}", page.id, event.id)) { "Back to the log" } }
+        },
+    )
+}
+
+fn with_open(mut options: Vec<(String, String)>) -> Vec<(String, String)> {
+    options.insert(0, (String::new(), "not seen".into()));
+    options
+}
+
+fn words(page: &LearnerPage) -> Vec<(String, String)> {
+    page.story.words().into_values().map(|w| (w.word.to_string(), w.says.to_string())).collect()
+}
+
+const fn by(by: PressedBy) -> &'static str {
+    match by {
+        PressedBy::Learner => "the animal",
+        PressedBy::Teacher => "a person, to show",
+        PressedBy::Unknown => "nobody saw",
+    }
+}
+
+const fn accident(accident: Accident) -> &'static str {
+    match accident {
+        Accident::No => "it looked meant",
+        Accident::Likely => "it looked like a stumble",
+        Accident::Unsure => "cannot tell",
+    }
+}

@@ -1,0 +1,39 @@
+//! Places proposed for words that are not on the board yet; those on it stay.
+
+use crate::page::LearnerPage;
+use sayso_advisor::stages::standings;
+use sayso_methods::board::{BoardWord, Effort, Grid, Wishes, plan};
+use sayso_model::{Place, Placed, WordCard};
+
+/// Days of own presses that count for how much a word is used.
+const DAYS: f64 = 28.0;
+
+/// Where the words without a place would stand best: apart from those that sound alike, away from busy neighbours.
+pub fn proposed(
+    page: &LearnerPage,
+    (rows, columns): (u8, u8),
+    on_board: &[Placed],
+    words: &[&WordCard],
+) -> Result<Vec<Placed>, String> {
+    let standings = standings(&page.story, page.id, page.now);
+    #[allow(clippy::cast_precision_loss)]
+    let presses =
+        |w: &WordCard| standings.iter().find(|s| s.word == w.word).map_or(0.0, |s| s.own_presses as f64 / DAYS);
+    let wanted: Vec<BoardWord> = words
+        .iter()
+        .map(|w| {
+            let at = on_board.iter().find(|p| p.word == w.word).map(|p| Place { row: p.row, column: p.column });
+            BoardWord {
+                says: w.says.to_string(),
+                presses: presses(w),
+                known: if at.is_some() { 1.0 } else { 0.0 },
+                at,
+                stays: at.is_some(),
+            }
+        })
+        .collect();
+    let grid = Grid { rows, columns, closed: Vec::new() };
+    let found = plan(&wanted, &grid, &Wishes::default(), &Effort::default()).map_err(|e| e.to_string())?;
+    let placed = words.iter().zip(found.places);
+    Ok(placed.map(|(w, at)| Placed { word: w.word, row: at.row, column: at.column }).collect())
+}

@@ -1,0 +1,96 @@
+// What the events of a day amount to on the pad. Run: node --test crates/web/tests/client/
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { median, ration, sitting, standing, stopReason } from "../../src/client/sitting.js";
+
+const T0 = Date.parse("2026-03-01T10:00:00Z");
+let n = 0;
+function event(body, seconds, recorded = seconds) {
+  n += 1;
+  const id = `00000000-0000-7000-8000-${String(n).padStart(12, "0")}`;
+  const iso = (s) => new Date(T0 + s * 1000).toISOString();
+  return { id, happened_at: iso(seconds), recorded_at: iso(recorded), body };
+}
+const start = (s, session = "A") => event({ kind: "session_start", session, purpose: "showing" }, s);
+const sign = (level, s, session = "A") => event({ kind: "sign", sign: "x", level, when: "during", session }, s);
+const press = (s, word = "out", by = "teacher", session = "A") => event({ kind: "press", word, by, session }, s);
+const give = (p, s, answer = "given") => event({ kind: "delivery", answers: p.id, word: p.body.word, answer, delay_s: s - (Date.parse(p.happened_at) - T0) / 1000 }, s);
+const at = (s) => T0 + s * 1000;
+
+test("a press is a showing only once it was given", () => {
+  const p = press(10);
+  const before = sitting([start(0), p], at(12));
+  assert.equal(before.showings, 0);
+  assert.equal(before.pending.out.id, p.id);
+  const after = sitting([start(0), p, give(p, 12)], at(30));
+  assert.deepEqual([after.showings, after.shownToday.out, after.delay, after.delays], [1, 1, 2, 1]);
+  assert.deepEqual(after.pending, {});
+  assert.equal(after.perMinute, 2);
+});
+
+test("declined and missed answers are no showings", () => {
+  const p = press(10);
+  assert.equal(sitting([start(0), p, give(p, 12, "declined")], at(30)).showings, 0);
+});
+
+test("the order of arrival and repeats change nothing", () => {
+  const p = press(10);
+  const all = [start(0), p, give(p, 12), sign("mild", 20), event({ kind: "joining", session: "A" }, 5)];
+  const first = sitting(all, at(60));
+  assert.deepEqual(sitting([...all].reverse().concat(all), at(60)), first);
+});
+
+test("a withdrawn press is gone, and a later correction brings it back", () => {
+  const p = press(10);
+  const w = event({ kind: "withdrawal", of: p.id }, 20);
+  assert.equal(standing([p, w]).length, 0);
+  const c = event({ kind: "correction", of: p.id, body: { ...p.body, word: "play" } }, 30);
+  assert.equal(standing([c, w, p])[0].body.word, "play");
+});
+
+test("a session without an end is over after an hour, and one with an end at once", () => {
+  assert.equal(sitting([start(0)], at(3599)).session, "A");
+  assert.equal(sitting([start(0)], at(3600)).session, undefined);
+  const end = event({ kind: "session_end", session: "A", reason: "done" }, 5);
+  assert.equal(sitting([start(0), end], at(6)).session, undefined);
+});
+
+test("a strong sign stops, whatever came after", () => {
+  assert.equal(stopReason([sign("strong", 1), sign("joining", 2)]), "strong");
+});
+
+test("leaving stops until it comes back by itself", () => {
+  const left = event({ kind: "leaving", session: "A" }, 5);
+  assert.equal(stopReason([left]), "left");
+  assert.equal(stopReason([left, event({ kind: "joining", session: "A" }, 9)]), undefined);
+});
+
+test("two mild signs in a row stop; one, or two with ease between, do not", () => {
+  assert.equal(stopReason([sign("mild", 1)]), undefined);
+  assert.equal(stopReason([sign("mild", 1), sign("joining", 2), sign("mild", 3)]), undefined);
+  assert.equal(stopReason([sign("mild", 1), sign("mild", 3)]), "mild");
+  assert.equal(stopReason([sign("mild", 1), sign("mild", 3)], at(4)), undefined);
+  assert.equal(stopReason([sign("mild", 1), sign("mild", 3), sign("mild", 5), sign("mild", 6)], at(4)), "mild");
+});
+
+test("signs of an earlier session do not stop this one", () => {
+  const end = event({ kind: "session_end", session: "A", reason: "done" }, 5);
+  assert.equal(sitting([start(0), sign("strong", 2), end, start(10, "B")], at(11)).stop, undefined);
+});
+
+test("the ration counts down in whole pieces and never below none", () => {
+  const feed = (kcal) => event({ kind: "feed", kcal }, 1);
+  const r = ration([feed(3.5), feed(3.5)], 14);
+  assert.deepEqual([r.given, r.left, r.pieces(3.5)], [7, 7, 2]);
+  assert.equal(ration([feed(20)], 14).left, 0);
+  assert.equal(ration(Array.from({ length: 9 }, () => feed(0.1)), 1).pieces(0.1), 1);
+  assert.equal(ration([], null).pieces(3), undefined);
+  assert.equal(ration([], 14).pieces(0), undefined);
+});
+
+test("the median of none is nothing", () => {
+  assert.equal(median([]), undefined);
+  assert.equal(median([3, 1, 2]), 2);
+  assert.equal(median([1, 2, 3, 10]), 2.5);
+});

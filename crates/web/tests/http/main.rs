@@ -1,0 +1,10 @@
+//! The door and the API as a client meets them.
+
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod api;
+mod door;
+mod log;
+mod schema;
+mod strange;
+mod web;

@@ -1,0 +1,168 @@
+//! Words: cards, first words, stages, the board.
+
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod at_home;
+
+use at_home::Home;
+use sayso_model::{Stage, StageChoice, WordCard};
+
+async fn word(home: &Home, says: &str, more: &[(&str, &str)]) -> String {
+    let mut pairs = vec![("says", says)];
+    pairs.extend_from_slice(more);
+    let answer = home.post(&format!("/l/{}/words/new", home.learner), &pairs).await;
+    answer.kept().to.split(['/', '?']).nth(5).unwrap().to_owned()
+}
+
+#[tokio::test]
+async fn a_card_is_made_and_a_change_is_a_new_version() {
+    let home = Home::new().await;
+    let ball = home.reward("play", "ball", &[]).await;
+    let id = word(
+        &home,
+        "ball",
+        &[("means", "asks for the ball"), ("answer", "Throw it once."), ("not_now", "Say not now."), ("reward", &ball)],
+    )
+    .await;
+    let to = format!("/l/{}/words/card/{id}", home.learner);
+    home.page(&to)
+        .await
+        .says("Throw it once.")
+        .says("Stage with Pip")
+        .says("Not pressing is never counted as not understanding");
+    home.post(&to, &[("says", "ball"), ("answer", "Throw it twice."), ("active", "yes"), ("closing", "yes")])
+        .await
+        .kept();
+    let story = home.story().await;
+    let card = story.words_of(home.learner)[0].clone();
+    assert_eq!(
+        (card.answer.unwrap().as_str().to_owned(), card.closing, card.reward),
+        ("Throw it twice.".into(), true, None)
+    );
+    assert_eq!(story.unassigned::<WordCard>().count(), 2, "cards belong to the household");
+    home.page(&format!("/l/{}/words", home.learner)).await.says("closing word").says("Throw it twice.");
+}
+
+#[tokio::test]
+async fn wrong_cards_are_refused_in_words_and_keep_what_was_typed() {
+    let home = Home::new().await;
+    word(&home, "ball", &[]).await;
+    let to = format!("/l/{}/words/new", home.learner);
+    home.post(&to, &[("says", "BALL"), ("means", "the <b>ball</b>")])
+        .await
+        .refused()
+        .says("is on another button already")
+        .says("the &lt;b&gt;ball&lt;/b&gt;")
+        .does_not_say("<b>ball");
+    home.post(&to, &[("says", "")]).await.refused().says("must not be empty");
+    home.post(&to, &[("says", "tug"), ("reward", "nothing")]).await.refused().says("does not know");
+    home.post(&to, &[("says", "tug"), ("colour", "red")]).await.refused().says("is not a field of this form");
+    assert_eq!(home.story().await.words().len(), 1);
+}
+
+#[tokio::test]
+async fn words_that_sound_alike_are_told() {
+    let home = Home::new().await;
+    word(&home, "walk", &[]).await;
+    let talk = word(&home, "talk", &[]).await;
+    home.page(&format!("/l/{}/words/card/{talk}", home.learner))
+        .await
+        .says("Sounds much like another word here")
+        .says("1 of 3 sounds differs");
+    let page = home.page(&format!("/l/{}/words", home.learner)).await;
+    assert_eq!(page.text.matches("1 of 3 sounds differs").count(), 1, "each pair once");
+}
+
+#[tokio::test]
+async fn first_words_are_proposed_with_reasons_and_become_cards() {
+    let home = Home::new().await;
+    let to = format!("/l/{}/words", home.learner);
+    home.page(&to).await.says("First words").says("No proposal");
+    let ball = home.reward("play", "ball", &[("seconds_to_deliver", "10")]).await;
+    let scratch = home.reward("touch", "chest scratch", &[("says", "scratch"), ("seconds_to_deliver", "10")]).await;
+    home.reward("exploring", "a long walk", &[("says", "park"), ("seconds_to_deliver", "900")]).await;
+    home.reward("rest", "tall ball", &[("says", "bawl"), ("seconds_to_deliver", "10")]).await;
+    let page = home.page(&to).await;
+    page.says("Make cards for the ticked words").says("Left out, and why").says("takes 900 s at the board");
+    page.says("No likes test was held yet (n = 0)");
+    home.post(&format!("{to}/first"), &[]).await.refused().says("must be 1 to 3 words");
+    home.post(&format!("{to}/first"), &[("rewards", &ball), ("rewards", &scratch)]).await.kept();
+    let story = home.story().await;
+    let says: Vec<_> = story.words_of(home.learner).iter().map(|w| w.says.to_string()).collect();
+    assert_eq!(says, ["ball", "scratch"]);
+    // Sent twice, the words are there once: they have a card already.
+    home.post(&format!("{to}/first"), &[("rewards", &ball)]).await.refused();
+    assert_eq!(home.story().await.words().len(), 2);
+}
+
+#[tokio::test]
+async fn a_stage_is_set_by_hand_beside_the_figures() {
+    let home = Home::new().await;
+    let id = word(&home, "ball", &[]).await;
+    let to = format!("/l/{}/words/card/{id}", home.learner);
+    home.post(&format!("{to}/stage"), &[("stage", "invite"), ("because", "The coach says so.")]).await.kept();
+    let story = home.story().await;
+    let choice = story.of::<StageChoice>(home.learner).next().unwrap();
+    assert_eq!(
+        (choice.part.stage, choice.part.because.as_ref().unwrap().as_str()),
+        (Stage::Invite, "The coach says so.")
+    );
+    home.page(&to).await.says("The figures point to").says("Now: <strong>invite");
+    home.post(&format!("{to}/stage"), &[("stage", "expert")])
+        .await
+        .refused()
+        .says("must be one of: prepare, show, invite, converse");
+    home.post(&format!("{to}/stage"), &[]).await.refused().says("is missing");
+}
+
+#[tokio::test]
+async fn the_board_keeps_known_words_where_they_are_unless_told_twice() {
+    let home = Home::new().await;
+    let (ball, walk) = (word(&home, "ball", &[]).await, word(&home, "walk", &[]).await);
+    let to = format!("/l/{}/words/board", home.learner);
+    let size = [("rows", "2"), ("columns", "3")];
+    let with = |more: &[(&'static str, &str)]| -> Vec<(String, String)> {
+        size.iter().chain(more).map(|(n, v)| ((*n).to_owned(), (*v).to_owned())).collect()
+    };
+    let post = async |pairs: Vec<(String, String)>| {
+        let pairs: Vec<(&str, &str)> = pairs.iter().map(|(n, v)| (n.as_str(), v.as_str())).collect();
+        home.post(&to, &pairs).await
+    };
+    post(with(&[("place-0-0", &ball), ("place-1-2", &ball)])).await.refused().says("stands in row 1, place 1 already");
+    post(with(&[("place-0-0", &ball)])).await.kept();
+    // A new word beside it is no move.
+    post(with(&[("place-0-0", &ball), ("place-0-2", &walk)])).await.kept();
+    post(with(&[("place-1-1", &ball), ("place-0-2", &walk)]))
+        .await
+        .refused()
+        .says("This would move")
+        .says("to row 2, place 2");
+    post(with(&[("place-0-2", &walk)])).await.refused().says("off the board");
+    let story = home.story().await;
+    let board = story.board().unwrap();
+    assert!(board.words.iter().any(|p| p.word.to_string() == ball && (p.row, p.column) == (0, 0)));
+    post(with(&[("place-1-1", &ball), ("place-0-2", &walk), ("move", "yes")])).await.kept();
+    home.page(&format!("/l/{}/words", home.learner)).await.says("Where they are").says("ball");
+    home.post(&to, &[("rows", "99"), ("columns", "3")]).await.refused().says("must be a whole number from 1 to 20");
+    post(with(&[("place-9-9", &ball)])).await.refused().says("is not a field of this form");
+}
+
+#[tokio::test]
+async fn places_are_proposed_for_new_words_and_the_others_stay() {
+    let home = Home::new().await;
+    let ball = word(&home, "ball", &[]).await;
+    let to = format!("/l/{}/words/board", home.learner);
+    home.post(&to, &[("rows", "1"), ("columns", "6"), ("place-0-0", &ball)]).await.kept();
+    let bawl = word(&home, "bawl", &[]).await;
+    let page = home.page(&format!("{to}?propose=yes")).await;
+    let chosen: Vec<&str> = page
+        .text
+        .split(" selected")
+        .map(|s| &s[s.len().saturating_sub(37)..s.len() - 1])
+        .filter(|s| *s == ball || *s == bawl)
+        .collect();
+    assert_eq!(chosen, [ball.as_str(), bawl.as_str()]);
+    let at = |id: &str| page.text[..page.text.find(&format!("{id}\" selected")).unwrap()].matches("<select").count();
+    assert!(at(&bawl) - at(&ball) >= 3, "words that sound the same stand apart");
+    home.page(&format!("{to}?rows=1&columns=1&propose=yes")).await.says("cannot be proposed");
+}
