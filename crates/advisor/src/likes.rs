@@ -3,17 +3,18 @@
 
 use crate::estimate::{Estimate, LEVEL, Unit};
 use sayso_methods::likes::{
-    ChoiceFit, Consistency, FreeAccessSession, Goal, PairModel, PairOutcome, PairTrial, RankModel, Ranking, SideBias,
-    SingleItem, StopRule, TopSet, Tournament, Verdict, consistency, fit_pairs, fit_rankings, free_access_scores,
-    multiple_scores, next_pair, paired_scores, should_stop, side_bias, single_item_scores,
+    ChoiceFit, Consistency, FreeAccessSession, Goal, PairModel, PairOutcome, PairTrial, RankModel, Ranking,
+    RankingState, Retest, RetestReason, RetestRule, SideBias, SingleItem, StopRule, TopSet, Tournament, Verdict,
+    consistency, fit_weighted_pairs, fit_weighted_rankings, forgetting_weight, free_access_scores, multiple_scores,
+    next_pair, paired_scores, retest, should_stop, side_bias, single_item_scores,
 };
 use sayso_model::{
     AssessmentId, Fact, LearnerId, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardCard, RewardId, RewardKind, Story,
 };
 use std::collections::{BTreeMap, BTreeSet};
 
-/// A ranking older than this is worth a re-test (common practice, no source: likes change).
-const STALE_DAYS: f64 = 30.0;
+/// Days after which a trial counts half, and a ranking is half forgotten (common practice, no source: likes change).
+const HALF_LIFE_DAYS: f64 = 30.0;
 /// Draws for probabilities of sets; fixed seed, so that the same records give the same words.
 const DRAWS: usize = 2000;
 const SEED: u64 = 1;
@@ -126,7 +127,8 @@ pub fn likes(story: &Story, learner: LearnerId, now: Moment) -> LikesReport {
     let index: BTreeMap<RewardId, usize> = items.iter().enumerate().map(|(i, r)| (*r, i)).collect();
     let pairs = pair_trials(&trials, &index);
     let arrays = array_rankings(&trials, &index);
-    let fit = choice_fit(items.len(), &pairs, &arrays);
+    let age = |at: Moment| now.seconds_since(at) / 86_400.0;
+    let fit = choice_fit(items.len(), &trials, &index, &age);
     let verdict = fit.as_ref().and_then(|f| verdict(f, items.len()));
     let scores = scores(&trials, &index, &pairs, &arrays);
     let no_choice =
@@ -140,7 +142,7 @@ pub fn likes(story: &Story, learner: LearnerId, now: Moment) -> LikesReport {
         side: side(&pairs),
         consistency: triads(items.len(), &pairs),
         next: next(fit.as_ref(), &pairs, &items, known.as_ref()),
-        retest: retest(last, now, known.as_ref()),
+        retest: retest_words(last.map(age), known.as_ref()),
         known,
         last,
     }
@@ -185,18 +187,45 @@ fn array_rankings(trials: &[Fact<'_, LikeTrial>], index: &BTreeMap<RewardId, usi
     rounds.into_values().filter(|r| !r.chosen.is_empty() || r.turned_away).collect()
 }
 
-/// One set of strengths from pairs and arrays together: a pair is a ranking of two.
-fn choice_fit(items: usize, pairs: &[PairTrial], arrays: &[Ranking]) -> Option<ChoiceFit> {
-    if arrays.is_empty() {
-        return (!pairs.is_empty()).then(|| fit_pairs(items, pairs, &PairModel::default()).ok()).flatten();
+/// One set of strengths from pairs and arrays together (a pair is a ranking of two), older trials counting for less.
+fn choice_fit(
+    items: usize,
+    trials: &[Fact<'_, LikeTrial>],
+    index: &BTreeMap<RewardId, usize>,
+    age: &impl Fn(Moment) -> f64,
+) -> Option<ChoiceFit> {
+    let weight = |at: Moment| forgetting_weight(age(at).max(0.0), HALF_LIFE_DAYS).unwrap_or(1.0);
+    let (mut pairs, mut pair_weights, mut arrays, mut array_weights) = (vec![], vec![], vec![], vec![]);
+    let mut tests: Vec<(AssessmentId, u16)> = Vec::new();
+    for t in trials {
+        if t.part.format == LikesFormat::Paired {
+            for pair in pair_trials(std::slice::from_ref(t), index) {
+                pairs.push(pair);
+                pair_weights.push(weight(t.at()));
+            }
+        }
+        let round = (t.part.assessment, t.part.round);
+        if t.part.format == LikesFormat::Multiple && !tests.contains(&round) {
+            tests.push(round);
+            let of_round: Vec<Fact<'_, LikeTrial>> =
+                trials.iter().filter(|o| (o.part.assessment, o.part.round) == round).copied().collect();
+            for ranking in array_rankings(&of_round, index) {
+                arrays.push(ranking);
+                array_weights.push(weight(t.at()));
+            }
+        }
     }
-    let of_two = pairs.iter().map(|p| match p.outcome {
+    if arrays.is_empty() {
+        let fit = || fit_weighted_pairs(items, &pairs, &pair_weights, &PairModel::default()).ok();
+        return (!pairs.is_empty()).then(fit).flatten();
+    }
+    arrays.extend(pairs.iter().map(|p| match p.outcome {
         PairOutcome::Left => Ranking::stopped(&[p.left], &[p.right]),
         PairOutcome::Right => Ranking::stopped(&[p.right], &[p.left]),
         PairOutcome::Neither | PairOutcome::Both => Ranking::turned_away(&[], &[p.left, p.right]),
-    });
-    let all: Vec<Ranking> = arrays.iter().cloned().chain(of_two).collect();
-    fit_rankings(items, &all, &RankModel::default()).ok()
+    }));
+    array_weights.extend(pair_weights);
+    fit_weighted_rankings(items, &arrays, &array_weights, &RankModel::default()).ok()
 }
 
 fn verdict(fit: &ChoiceFit, items: usize) -> Option<Verdict> {
@@ -389,15 +418,23 @@ fn next(fit: Option<&ChoiceFit>, pairs: &[PairTrial], items: &[RewardId], known:
     })
 }
 
-fn retest(last: Option<Moment>, now: Moment, known: Option<&Known>) -> Option<String> {
-    let age = now.seconds_since(last?) / 86_400.0;
-    if age > STALE_DAYS {
-        return Some(format!(
-            "The last test is {age:.0} days old; likes change (re-test after {STALE_DAYS:.0} days: common practice, no source)."
-        ));
+fn retest_words(age_days: Option<f64>, known: Option<&Known>) -> Option<String> {
+    let state = RankingState {
+        age_days,
+        half_life_days: HALF_LIFE_DAYS,
+        last_agreement: None,
+        top_probability: known?.probability,
+        turned_down: None,
+    };
+    match retest(&state, &RetestRule::default()).ok()? {
+        Retest::Now(RetestReason::TooOld(_)) => Some(format!(
+            "The last test is {:.0} days old; half of what it said is taken as forgotten after {HALF_LIFE_DAYS:.0} days (common practice, no source).",
+            age_days.unwrap_or(0.0)
+        )),
+        // On the day of a test its own page says what to offer next.
+        Retest::Now(RetestReason::TopUnclear(_)) if age_days.is_some_and(|a| a > 1.0) => known.map(|k| k.words.clone()),
+        Retest::Now(_) | Retest::InDays(_) => None,
     }
-    let known = known?;
-    (!known.well_enough && age > 1.0).then(|| known.words.clone())
 }
 
 /// What to lay out next in a test.

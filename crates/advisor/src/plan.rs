@@ -117,7 +117,7 @@ fn length(sessions: &[&Session<'_>]) -> (f64, String) {
             left.map(Wait::ended).or_else(|| s.seconds().map(Wait::open))
         })
         .collect();
-    let usual = |why: &str| (USUAL_MINUTES, format!("{USUAL_MINUTES:.0} minutes, common practice ({why})"));
+    let usual = |why: &str| (USUAL_MINUTES, format!("common practice ({why})"));
     if waits.len() < ENOUGH {
         return usual(&format!("only {} timed sessions in four weeks", waits.len()));
     }

@@ -134,7 +134,8 @@ pub fn stuck(story: &Story, learner: LearnerId, now: Moment, standings: &[Standi
 /// without any, its own presses) say so beyond chance.
 #[must_use]
 pub fn is_stuck(story: &Story, learner: LearnerId, now: Moment, standing: &Standing) -> bool {
-    if standing.stage == Stage::Converse || standing.showings < ENOUGH_SHOWINGS {
+    let conversing = standing.stage == Stage::Converse || standing.figures_say == Stage::Converse;
+    if conversing || standing.showings < ENOUGH_SHOWINGS {
         return false;
     }
     let first = showings(&answered(story, learner), Some(standing.word)).first().map(|a| a.press.at());

@@ -2,6 +2,7 @@
 
 use crate::args::Form;
 use crate::error::CliError;
+use crate::out::say;
 use sayso_model::Event;
 use sayso_store::{Appended, Format, ImportOptions, Preview, Store};
 use std::fs::File;
@@ -27,15 +28,15 @@ pub async fn log(dir: &Path) -> Result<ExitCode, CliError> {
     let mut refused = false;
     for (id, outcome) in ids.iter().zip(store.append(events).await?) {
         match outcome {
-            Appended::New => println!("{id} kept"),
-            Appended::Duplicate => println!("{id} known already"),
+            Appended::New => say!("{id} kept"),
+            Appended::Duplicate => say!("{id} known already"),
             Appended::Conflict => {
                 refused = true;
-                println!("{id} refused: another event has this id; to put it right, send a correction");
+                say!("{id} refused: another event has this id; to put it right, send a correction");
             }
             Appended::Refused(problems) => {
                 refused = true;
-                println!("{id} refused: {problems}");
+                say!("{id} refused: {problems}");
             }
         }
     }
@@ -68,14 +69,14 @@ pub async fn import(dir: &Path, file: &Path, yes: bool) -> Result<ExitCode, CliE
     let preview = store.preview(&bytes, &ImportOptions { format, household: None }).await?;
     report(file, &preview);
     let code = if preview.problem_count > 0 {
-        println!("Nothing was imported. Put these lines right and try again.");
+        say!("Nothing was imported. Put these lines right and try again.");
         ExitCode::FAILURE
     } else if yes {
         let done = store.commit(preview).await?;
-        println!("Imported {} events; {} were known already.", done.new, done.duplicates);
+        say!("Imported {} events; {} were known already.", done.new, done.duplicates);
         ExitCode::SUCCESS
     } else {
-        println!("Nothing was imported yet. To do it, run the same command with --yes.");
+        say!("Nothing was imported yet. To do it, run the same command with --yes.");
         ExitCode::SUCCESS
     };
     store.close().await?;
@@ -83,7 +84,7 @@ pub async fn import(dir: &Path, file: &Path, yes: bool) -> Result<ExitCode, CliE
 }
 
 fn report(file: &Path, preview: &Preview) {
-    println!(
+    say!(
         "{}: {} rows, {} new, {} known already, {} with problems.",
         file.display(),
         preview.rows,
@@ -92,16 +93,16 @@ fn report(file: &Path, preview: &Preview) {
         preview.bad_rows
     );
     for (kind, n) in &preview.kinds {
-        println!("  {n} new of kind {kind}");
+        say!("  {n} new of kind {kind}");
     }
     if let Some((first, last)) = preview.span {
-        println!("  from {first} to {last}");
+        say!("  from {first} to {last}");
     }
     for problem in preview.problems.iter().take(PRINTED) {
-        println!("  {}: {problem}", file.display());
+        say!("  {}: {problem}", file.display());
     }
     if preview.problem_count > PRINTED {
-        println!("  ... and {} more", preview.problem_count - PRINTED);
+        say!("  ... and {} more", preview.problem_count - PRINTED);
     }
 }
 

@@ -1,6 +1,7 @@
 //! `backup`, `restore` and `rebuild`.
 
 use crate::error::CliError;
+use crate::out::say;
 use sayso_store::Store;
 use std::path::Path;
 use std::process::ExitCode;
@@ -9,9 +10,9 @@ use std::process::ExitCode;
 pub async fn backup(dir: &Path, file: &Path) -> Result<(), CliError> {
     let store = Store::open(dir).await?;
     let done = store.backup(file).await?;
-    println!("{} events and {} recordings are in {} ({} bytes).", done.events, done.clips, file.display(), done.bytes);
+    say!("{} events and {} recordings are in {} ({} bytes).", done.events, done.clips, file.display(), done.bytes);
     for clip in &done.damaged_clips {
-        println!("A recording is damaged and was not taken along: {clip}");
+        say!("A recording is damaged and was not taken along: {clip}");
     }
     store.close().await?;
     Ok(())
@@ -21,13 +22,13 @@ pub async fn backup(dir: &Path, file: &Path) -> Result<(), CliError> {
 pub async fn restore(dir: &Path, file: &Path) -> Result<(), CliError> {
     let store = Store::open(dir).await?;
     let done = store.restore(file).await?;
-    println!("{} events brought back; {} were here already.", done.new, done.known);
-    println!("{} recordings brought back; {} were here already.", done.clips_new, done.clips_known);
+    say!("{} events brought back; {} were here already.", done.new, done.known);
+    say!("{} recordings brought back; {} were here already.", done.clips_new, done.clips_known);
     for id in &done.conflicts {
-        println!("Event {id} stands here with another content; the one here was kept.");
+        say!("Event {id} stands here with another content; the one here was kept.");
     }
     if done.clips_damaged > 0 {
-        println!("{} recordings in the backup are damaged and were left out.", done.clips_damaged);
+        say!("{} recordings in the backup are damaged and were left out.", done.clips_damaged);
     }
     store.close().await?;
     Ok(())
@@ -37,15 +38,15 @@ pub async fn restore(dir: &Path, file: &Path) -> Result<(), CliError> {
 pub async fn rebuild(dir: &Path) -> Result<ExitCode, CliError> {
     let store = Store::open(dir).await?;
     let done = store.rebuild_projections().await?;
-    println!("{} events read, {} facts stand.", done.events, done.facts);
+    say!("{} events read, {} facts stand.", done.events, done.facts);
     for t in &done.tables {
-        println!(
+        say!(
             "{:<16} live {:>8}, anew {:>8}, missing {:>4}, extra {:>4}",
             t.table, t.live, t.anew, t.missing, t.extra
         );
     }
     let equal = done.all_equal();
-    println!(
+    say!(
         "{}",
         if equal { "The live tables were right." } else { "The live tables were wrong; the new ones are in place." }
     );

@@ -2,6 +2,7 @@
 
 use crate::args::Serving;
 use crate::error::CliError;
+use crate::out::say;
 use qrcode::QrCode;
 use qrcode::render::unicode::Dense1x2;
 use sayso_model::Moment;
@@ -54,30 +55,30 @@ pub async fn serve(dir: &Path, serving: &Serving) -> Result<(), CliError> {
         lan,
         opened: Arc::new(move |at| announce(at, lan)),
         show_code: Arc::new(|code, minutes| {
-            println!("\nPairing code for a phone (good for {minutes} minutes): {code}\n");
+            say!("\nPairing code for a phone (good for {minutes} minutes): {code}\n");
         }),
     };
     Ok(sayso_web::serve(config).await?)
 }
 
 fn announce(at: SocketAddr, lan: bool) {
-    println!("Sayso is open at http://127.0.0.1:{}/", at.port());
+    say!("Sayso is open at http://127.0.0.1:{}/", at.port());
     let Some(here) = home_address() else {
-        println!("This machine has no address on a home network, so no phone can reach it.");
+        say!("This machine has no address on a home network, so no phone can reach it.");
         return;
     };
     let url = format!("http://{here}:{}/", at.port());
     if lan {
-        println!("From a phone on the same network: {url} (then type the pairing code)");
+        say!("From a phone on the same network: {url} (then type the pairing code)");
     } else {
-        println!("Only this machine is answered. To use a phone, stop with Ctrl-C and start again with --lan;");
-        println!("this code then opens {url} on the phone:");
+        say!("Only this machine is answered. To use a phone, stop with Ctrl-C and start again with --lan;");
+        say!("this code then opens {url} on the phone:");
     }
     match QrCode::new(&url) {
-        Ok(code) => println!("{}", code.render::<Dense1x2>().quiet_zone(true).build()),
-        Err(why) => println!("(no QR code: {why})"),
+        Ok(code) => say!("{}", code.render::<Dense1x2>().quiet_zone(true).build()),
+        Err(why) => say!("(no QR code: {why})"),
     }
-    println!("Stop with Ctrl-C.");
+    say!("Stop with Ctrl-C.");
 }
 
 /// The address other devices reach this machine by. Connecting a UDP socket sends nothing; it only asks the system

@@ -2,6 +2,7 @@
 
 use super::serve::now;
 use crate::error::CliError;
+use crate::out::say;
 use sayso_advisor::claim_text::rivals_of;
 use sayso_advisor::{Advice, evidence, today};
 use sayso_model::{LearnerCard, Story};
@@ -37,14 +38,14 @@ fn asked(story: &Story, which: Option<&str>) -> Result<Vec<LearnerCard>, CliErro
 pub async fn today(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
     let story = story(dir).await?;
     for card in asked(&story, which)? {
-        println!("# {}", card.name);
+        say!("# {}", card.name);
         let Some(today) = today::today(&story, card.learner, now()) else { continue };
         for (i, advice) in today.advice.iter().enumerate() {
             print_advice(i + 1, advice);
         }
-        println!();
+        say!();
         for word in &today.words {
-            println!(
+            say!(
                 "{:<14} {:<9} shown {} (this week {}), pressed when invited: {}",
                 word.says,
                 word.stage.name(),
@@ -53,22 +54,22 @@ pub async fn today(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
                 word.response
             );
         }
-        println!();
+        say!();
     }
     Ok(())
 }
 
 fn print_advice(number: usize, advice: &Advice) {
-    println!("{number}. {}", advice.act);
+    say!("{number}. {}", advice.act);
     for reason in &advice.because {
         match &reason.figure {
-            Some(figure) => println!("   because: {} {figure}", reason.text),
-            None => println!("   because: {}", reason.text),
+            Some(figure) => say!("   because: {} {figure}", reason.text),
+            None => say!("   because: {}", reason.text),
         }
     }
-    println!("   how sure: {}; what would change it: {}", advice.sure.words(), advice.would_change);
+    say!("   how sure: {}; what would change it: {}", advice.sure.words(), advice.would_change);
     if let Some(caution) = &advice.caution {
-        println!("   caution: {caution}");
+        say!("   caution: {caution}");
     }
 }
 
@@ -76,24 +77,24 @@ fn print_advice(number: usize, advice: &Advice) {
 pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
     let story = story(dir).await?;
     for card in asked(&story, which)? {
-        println!("# {}", card.name);
+        say!("# {}", card.name);
         for word in story.words_of(card.learner) {
             let Some(e) = evidence::evidence(&story, card.learner, word.word, now()) else { continue };
-            println!("{}: {}", word.says, e.sentence);
-            println!("   seconds to press (median): {}", e.latency_median);
-            println!("   delivery after a showing (median): {}", e.standing.delay);
-            println!("   taken when given: {}; for other words: {}", e.uptake.this, e.uptake.others);
+            say!("{}: {}", word.says, e.sentence);
+            say!("   seconds to press (median): {}", e.latency_median);
+            say!("   delivery after a showing (median): {}", e.standing.delay);
+            say!("   taken when given: {}; for other words: {}", e.uptake.this, e.uptake.others);
             match &e.claim {
                 Ok(claim) => {
-                    println!("   may be said: {}", claim.verdict.words());
+                    say!("   may be said: {}", claim.verdict.words());
                     for rival in rivals_of(claim).iter().filter(|r| r.open) {
-                        println!("   not ruled out: {} ({})", rival.rival, rival.standing);
+                        say!("   not ruled out: {} ({})", rival.rival, rival.standing);
                     }
                 }
-                Err(why) => println!("   nothing could be judged: {why}"),
+                Err(why) => say!("   nothing could be judged: {why}"),
             }
         }
-        println!();
+        say!();
     }
     Ok(())
 }

@@ -148,7 +148,11 @@ impl fmt::Display for Ground {
             Self::Strain => write!(f, "strong signs of stress, or leaving again and again, in the latest sessions"),
             Self::NotPrepared => write!(f, "the reward, card, clip or place of the word is not settled"),
             Self::Showings { showings, days } => {
-                write!(f, "{} of {} showings on {} of {} days", showings.0, showings.1, days.0, days.1)
+                write!(
+                    f,
+                    "{} showings ({} wanted) on {} days ({} wanted)",
+                    showings.0, showings.1, days.0, days.1
+                )
             }
             Self::Joining { joined, interval, floor } => write!(
                 f,
@@ -169,7 +173,7 @@ impl fmt::Display for Ground {
             ),
             Self::Mastery { sessions, people, share } => write!(
                 f,
-                "{} of {} sessions in a row at {:.0} % or more, with {} of {} people",
+                "{} sessions in a row ({} wanted) at {:.0} % or more, with {} people ({} wanted)",
                 sessions.0,
                 sessions.1,
                 100.0 * share,
@@ -178,7 +182,7 @@ impl fmt::Display for Ground {
             ),
             Self::OwnPresses { presses, days } => write!(
                 f,
-                "{} of {} presses of its own accord, taken, on {} of {} days",
+                "{} presses of its own accord, taken ({} wanted), on {} days ({} wanted)",
                 presses.0, presses.1, days.0, days.1
             ),
         }

@@ -11,13 +11,15 @@ use sayso_model::LearnerId;
 
 /// The page below its heading.
 pub fn page(page: &LearnerPage, today: &Today) -> Markup {
-    let (first, rest) = today.advice.split_at(today.advice.len().min(3));
+    // What to show stands in the next session's own card.
+    let (shows, others): (Vec<_>, Vec<_>) = today.advice.iter().partition(|a| a.topic == Topic::Show);
+    let (first, rest) = others.split_at(others.len().min(3));
     html! {
         @if today.advice.is_empty() {
             p { "Nothing needs doing now. Answer whatever it presses." }
         }
         @for advice in first { (self::advice(page.id, advice, true)) }
-        @if let Some(plan) = &today.plan { (next_session(page.id, plan)) }
+        @if let Some(plan) = &today.plan { (next_session(page.id, plan, shows.first().copied())) }
         (ration(&today.ration))
         (words(page.id, &today.words))
         @if !rest.is_empty() {
@@ -39,12 +41,18 @@ pub fn advice(learner: LearnerId, advice: &Advice, open: bool) -> Markup {
                 @if let Some(minutes) = advice.minutes { " At most " (minutes) " minutes." }
             }
             @if let Some(caution) = &advice.caution { p.note { strong { "Take care: " } (caution) } }
-            details open[open && advice.topic == Topic::Welfare] {
-                summary { "Why (" (advice.sure.words()) ")" }
-                ul { @for reason in &advice.because { li { (self::reason(learner, reason)) } } }
-                @if !advice.would_change.is_empty() {
-                    p { "What would change it: " (advice.would_change) }
-                }
+            (why(learner, advice, open && advice.topic == Topic::Welfare))
+        }
+    }
+}
+
+fn why(learner: LearnerId, advice: &Advice, open: bool) -> Markup {
+    html! {
+        details open[open] {
+            summary { "Why (" (advice.sure.words()) ")" }
+            ul { @for reason in &advice.because { li { (self::reason(learner, reason)) } } }
+            @if !advice.would_change.is_empty() {
+                p { "What would change it: " (advice.would_change) }
             }
         }
     }
@@ -74,7 +82,7 @@ const fn topic(topic: Topic) -> &'static str {
     }
 }
 
-fn next_session(learner: LearnerId, plan: &Plan) -> Markup {
+fn next_session(learner: LearnerId, plan: &Plan, advice: Option<&Advice>) -> Markup {
     html! {
         section.card {
             h2.first { "Next session" }
@@ -96,6 +104,11 @@ fn next_session(learner: LearnerId, plan: &Plan) -> Markup {
                 p { "Best time so far: " (best.from) " to " (best.to) " o'clock, joined " (best.joining) "." }
             }
             p { a.button.primary.wide href=(format!("/l/{learner}/board")) { "Go to the board" } }
+            @if let Some(advice) = advice {
+                p { (advice.act) }
+                @if let Some(caution) = &advice.caution { p.note { strong { "Take care: " } (caution) } }
+                (why(learner, advice, false))
+            }
         }
     }
 }

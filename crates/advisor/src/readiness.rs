@@ -1,0 +1,67 @@
+//! Readiness of the animal, session by session: away, warming or ready, from joining, approach and signs together.
+
+use crate::estimate::{Estimate, Unit};
+use sayso_methods::learning::readiness::{Readiness, ReadinessEstimate, SessionSigns, readiness as fit};
+use sayso_model::{LearnerId, Moment, SessionId, Sign, SignLevel, Story};
+use std::collections::BTreeMap;
+
+/// Sessions looked back on.
+const SESSIONS: usize = 60;
+
+/// Readiness now and over the last sessions.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Ready {
+    /// Probability of being ready in the last session.
+    pub now: Estimate,
+    /// The likeliest state, in words.
+    pub likeliest: &'static str,
+    /// Probability of ready in each session, oldest first, with the time of the session.
+    pub by_session: Vec<(Moment, f64)>,
+    /// Share of offers joined when ready, as fitted.
+    pub joins_when_ready: f64,
+}
+
+/// Readiness up to `now`; none without a session.
+#[must_use]
+pub fn readiness(story: &Story, learner: LearnerId, now: Moment) -> Option<Ready> {
+    let mut signs: BTreeMap<SessionId, (u32, u32)> = BTreeMap::new();
+    for s in story.of::<Sign>(learner).filter(|s| s.at() <= now) {
+        if let Some(session) = s.part.session {
+            let cell = signs.entry(session).or_insert((0, 0));
+            if s.part.level == SignLevel::Joining { cell.0 += 1 } else { cell.1 += 1 }
+        }
+    }
+    let sessions = story.sessions(learner);
+    let seen: Vec<(Moment, SessionSigns)> = sessions
+        .iter()
+        .filter(|s| s.start.at() <= now)
+        .map(|s| {
+            let (relaxed_signs, stress_signs) = signs.get(&s.id()).copied().unwrap_or((0, 0));
+            let approach = s
+                .joinings
+                .first()
+                .map(|j| j.part.after_s.map_or_else(|| j.at().seconds_since(s.start.at()), |a| a.get()));
+            let offered = SessionSigns {
+                offers: 1,
+                joined: u32::from(s.joined()),
+                approach_seconds: approach.filter(|a| *a > 0.0),
+                relaxed_signs,
+                stress_signs,
+            };
+            (s.start.at(), offered)
+        })
+        .collect();
+    let recent = &seen[seen.len().saturating_sub(SESSIONS)..];
+    let input: Vec<SessionSigns> = recent.iter().map(|(_, s)| *s).collect();
+    let ReadinessEstimate { by_session, now: p, likeliest, ready_interval, profiles, n, .. } = fit(&input).ok()?;
+    Some(Ready {
+        now: Estimate::with(p[2], ready_interval, n, Unit::Share),
+        likeliest: match likeliest {
+            Readiness::Away => "away",
+            Readiness::Warming => "warming",
+            Readiness::Ready => "ready",
+        },
+        by_session: recent.iter().zip(&by_session).map(|((at, _), p)| (*at, p[2])).collect(),
+        joins_when_ready: profiles[2].joining_rate,
+    })
+}

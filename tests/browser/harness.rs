@@ -1,0 +1,280 @@
+//! A server of one's own and a browser of one's own for each test.
+
+use fantoccini::elements::Element;
+use fantoccini::wd::{Capabilities, WebDriverCompatibleCommand};
+use fantoccini::{Client, ClientBuilder, Locator};
+use sayso_model::{Event, HouseholdId, LearnerId, Story};
+use sayso_store::Store;
+use serde_json::{Value, json};
+use std::io::{BufRead, BufReader};
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+use std::sync::{Arc, LazyLock, OnceLock};
+use std::time::Duration;
+use tempfile::TempDir;
+use tokio::sync::{Mutex, OwnedMutexGuard};
+
+/// Longest wait for anything on a page; a busy machine is slow.
+pub const PATIENCE: Duration = Duration::from_secs(60);
+/// A common phone.
+pub const PHONE: (u32, u32) = (390, 844);
+
+/// One browser at a time: two cores are soon full.
+static TURN: LazyLock<Arc<Mutex<()>>> = LazyLock::new(|| Arc::new(Mutex::new(())));
+
+/// The binary under test.
+pub fn sayso() -> Command {
+    Command::new(env!("CARGO_BIN_EXE_sayso"))
+}
+
+/// A running server.
+pub struct Server {
+    child: Child,
+    pub port: u16,
+    pub dir: PathBuf,
+}
+
+impl Server {
+    /// Serves a directory; port 0 takes any free one.
+    pub fn start(dir: &Path, port: u16) -> Self {
+        let mut child = sayso()
+            .args(["serve", "--data", dir.to_str().unwrap(), "--port", &port.to_string()])
+            .stdout(Stdio::piped())
+            .spawn()
+            .expect("the binary starts");
+        let mut out = BufReader::new(child.stdout.take().unwrap());
+        let mut line = String::new();
+        out.read_line(&mut line).unwrap();
+        let port = line
+            .trim_end_matches(['/', '\n', ' '])
+            .rsplit(':')
+            .next()
+            .and_then(|p| p.parse().ok())
+            .unwrap_or_else(|| panic!("the server should print its address, not {line:?}"));
+        // Go on reading, so that the server is never held up by a full pipe.
+        std::thread::spawn(move || std::io::copy(&mut out, &mut std::io::sink()));
+        Self { child, port, dir: dir.to_owned() }
+    }
+
+    /// Ends it at once, as a power cut would.
+    pub fn kill(&mut self) {
+        self.child.kill().unwrap();
+        self.child.wait().unwrap();
+    }
+
+    /// Starts again on the same port.
+    pub fn restart(&mut self) {
+        *self = Self::start(&self.dir.clone(), self.port);
+    }
+
+    pub fn url(&self, path: &str) -> String {
+        format!("http://127.0.0.1:{}{path}", self.port)
+    }
+}
+
+impl Drop for Server {
+    fn drop(&mut self) {
+        // Already gone in tests that kill it.
+        let _ = self.child.kill();
+        let _ = self.child.wait();
+    }
+}
+
+/// A directory with the demo household in it.
+pub fn demo_dir() -> TempDir {
+    static MADE: OnceLock<TempDir> = OnceLock::new();
+    let made = MADE.get_or_init(|| {
+        let dir = tempfile::tempdir().unwrap();
+        let mut child = sayso()
+            .args(["demo", "--data", dir.path().to_str().unwrap(), "--port", "0"])
+            .stdout(Stdio::piped())
+            .spawn()
+            .unwrap();
+        let mut line = String::new();
+        BufReader::new(child.stdout.take().unwrap()).read_line(&mut line).unwrap();
+        child.kill().unwrap();
+        child.wait().unwrap();
+        assert!(line.contains("http://"), "the demo should open, not say {line:?}");
+        dir
+    });
+    let copy = tempfile::tempdir().unwrap();
+    for entry in std::fs::read_dir(made.path()).unwrap() {
+        let entry = entry.unwrap();
+        if entry.file_type().unwrap().is_file() {
+            std::fs::copy(entry.path(), copy.path().join(entry.file_name())).unwrap();
+        }
+    }
+    copy
+}
+
+/// What the notebook in a directory holds.
+pub async fn story(dir: &Path) -> (HouseholdId, Arc<Story>) {
+    let store = Store::open(dir).await.unwrap();
+    let household = store.household().await.unwrap().expect("a household");
+    let story = store.story(household).await.unwrap();
+    store.close().await.unwrap();
+    (household, story)
+}
+
+/// The first animal of the demo that has words.
+pub fn learner(story: &Story) -> LearnerId {
+    let all = story.learners();
+    *all.keys().max_by_key(|l| story.words_of(**l).len()).expect("an animal")
+}
+
+/// Events made on a device by tapping, as first recorded.
+pub fn taps(story: &Story, after: usize) -> Vec<Event> {
+    let mut all: Vec<Event> = story.ledger().all().cloned().collect();
+    all.sort_by_key(|e| (e.recorded_at, e.id));
+    all.split_off(after)
+}
+
+/// A browser at phone size.
+pub struct Browser {
+    driver: Child,
+    pub page: Client,
+    _profile: TempDir,
+    _turn: OwnedMutexGuard<()>,
+}
+
+impl Browser {
+    /// Opens one of that size.
+    pub async fn open((width, height): (u32, u32)) -> Self {
+        let turn = TURN.clone().lock_owned().await;
+        let mut driver = Command::new("chromedriver")
+            .arg("--port=0")
+            .stdout(Stdio::piped())
+            .stderr(Stdio::null())
+            .spawn()
+            .expect("chromedriver is on the path; .ci/install brings it");
+        let mut out = BufReader::new(driver.stdout.take().unwrap());
+        let port = loop {
+            let mut line = String::new();
+            assert!(out.read_line(&mut line).unwrap() > 0, "chromedriver should say its port");
+            if let Some(rest) = line.trim().strip_prefix("ChromeDriver was started successfully on port ") {
+                break rest.trim_end_matches('.').parse::<u16>().unwrap();
+            }
+        };
+        std::thread::spawn(move || std::io::copy(&mut out, &mut std::io::sink()));
+        let profile = tempfile::tempdir().unwrap();
+        let args = [
+            "--headless=new".to_owned(),
+            "--no-sandbox".into(),
+            "--disable-gpu".into(),
+            "--disable-dev-shm-usage".into(),
+            "--no-first-run".into(),
+            "--disable-background-networking".into(),
+            "--disable-component-update".into(),
+            "--disable-sync".into(),
+            format!("--window-size={width},{height}"),
+            format!("--user-data-dir={}", profile.path().display()),
+        ];
+        let mut wants = Capabilities::new();
+        wants.insert(
+            "goog:chromeOptions".into(),
+            json!({ "args": args, "mobileEmulation": { "deviceMetrics": { "width": width, "height": height, "pixelRatio": 2.0, "touch": true } } }),
+        );
+        let page = ClientBuilder::native()
+            .capabilities(wants)
+            .connect(&format!("http://127.0.0.1:{port}"))
+            .await
+            .expect("a browser");
+        Self { driver, page, _profile: profile, _turn: turn }
+    }
+
+    pub async fn goto(&self, url: &str) {
+        self.page.goto(url).await.unwrap();
+    }
+
+    /// The element with that `data-test`, once it can be seen.
+    pub async fn find(&self, test: &str) -> Element {
+        self.css(&format!("[data-test=\"{test}\"]")).await
+    }
+
+    pub async fn css(&self, css: &str) -> Element {
+        let deadline = tokio::time::Instant::now() + PATIENCE;
+        loop {
+            if let Ok(found) = self.page.find(Locator::Css(css)).await
+                && found.is_displayed().await.unwrap_or(false)
+            {
+                return found;
+            }
+            if tokio::time::Instant::now() > deadline {
+                let body = self.page.source().await.unwrap_or_default();
+                panic!("{css} did not show up; the page holds {}", body.chars().take(1500).collect::<String>());
+            }
+            tokio::time::sleep(Duration::from_millis(50)).await;
+        }
+    }
+
+    pub async fn tap(&self, test: &str) {
+        // An element may be drawn anew between finding and tapping.
+        for _ in 0..20 {
+            if self.find(test).await.click().await.is_ok() {
+                return;
+            }
+            tokio::time::sleep(Duration::from_millis(100)).await;
+        }
+        panic!("{test} could not be tapped");
+    }
+
+    pub async fn text(&self, test: &str) -> String {
+        self.find(test).await.text().await.unwrap()
+    }
+
+    /// A number kept in an attribute of an element.
+    pub async fn count(&self, test: &str, attribute: &str) -> usize {
+        let value = self.find(test).await.attr(attribute).await.unwrap().unwrap_or_default();
+        value.parse().unwrap_or(usize::MAX)
+    }
+
+    /// Waits until the script says true.
+    pub async fn until(&self, what: &str, script: &str) {
+        let deadline = tokio::time::Instant::now() + PATIENCE;
+        loop {
+            if self.page.execute(script, vec![]).await.unwrap_or(Value::Null) == Value::Bool(true) {
+                return;
+            }
+            assert!(tokio::time::Instant::now() < deadline, "{what} did not come about");
+            tokio::time::sleep(Duration::from_millis(100)).await;
+        }
+    }
+
+    /// Light or dark, as the person's device asks for.
+    pub async fn colours(&self, scheme: &str) {
+        let media = json!({ "features": [{ "name": "prefers-color-scheme", "value": scheme }] });
+        let command = Devtools { cmd: "Emulation.setEmulatedMedia", params: media };
+        self.page.issue_cmd(command).await.unwrap();
+    }
+
+    pub async fn close(mut self) {
+        let _ = self.page.clone().close().await;
+        let _ = self.driver.kill();
+        let _ = self.driver.wait();
+    }
+}
+
+impl Drop for Browser {
+    fn drop(&mut self) {
+        // Also when a test fails, so that no browser is left behind.
+        let _ = self.driver.kill();
+        let _ = self.driver.wait();
+    }
+}
+
+/// A command to the browser's developer interface, through chromedriver.
+#[derive(Debug)]
+struct Devtools {
+    cmd: &'static str,
+    params: Value,
+}
+
+impl WebDriverCompatibleCommand for Devtools {
+    fn endpoint(&self, base: &url::Url, session: Option<&str>) -> Result<url::Url, url::ParseError> {
+        base.join(&format!("session/{}/goog/cdp/execute", session.unwrap_or_default()))
+    }
+
+    fn method_and_body(&self, _: &url::Url) -> (http::Method, Option<String>) {
+        (http::Method::POST, Some(json!({ "cmd": self.cmd, "params": self.params }).to_string()))
+    }
+}

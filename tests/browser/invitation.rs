@@ -1,0 +1,41 @@
+//! An invitation with nothing by the wait: shown, given, taken; and never called a mistake.
+
+use crate::harness::{Browser, PHONE, Server, demo_dir, learner, story, taps};
+use sayso_model::{Body, InvitationResult, PressedBy};
+
+#[tokio::test(flavor = "multi_thread")]
+async fn nothing_by_the_wait_is_followed_by_showing_and_giving() {
+    let dir = demo_dir();
+    let (_, before) = story(dir.path()).await;
+    let known = before.ledger().len();
+    let who = learner(&before);
+    let card = before.words_of(who)[0];
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url(&format!("/l/{who}/board"))).await;
+    browser.tap("mode-invitation").await;
+    browser.tap("way-offer_in_view").await;
+    let wait = browser.find("wait").await;
+    assert_eq!(wait.prop("value").await.unwrap().as_deref(), Some("5"), "five seconds is the usual wait");
+    browser.tap(&format!("pad-{}", card.says)).await;
+    browser.tap("offer").await;
+    assert!(browser.text("count-down").await.ends_with('s'));
+    browser.tap("nothing").await;
+    let said = browser.text("panel").await.to_lowercase();
+    assert!(said.contains("show it yourself") && !said.contains("wrong") && !said.contains("fail"), "{said}");
+    browser.tap("invitation-show").await;
+    browser.tap("invitation-given").await;
+    browser.tap("took-yes").await;
+    browser.until("everything sent", "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0'").await;
+    browser.close().await;
+    drop(server);
+
+    let (_, after) = story(dir.path()).await;
+    let new = taps(&after, known);
+    let invitation = after.of::<sayso_model::Invitation>(who).next_back().expect("an invitation").part;
+    assert_eq!(invitation.result, InvitationResult::NothingByWait);
+    assert_eq!((invitation.word, invitation.shown, invitation.took), (card.word, true, Some(true)));
+    assert!((invitation.wait_s.get() - 5.0).abs() < 1e-9);
+    let shown = new.iter().any(|e| matches!(&e.body, Body::Press(p) if p.by == PressedBy::Teacher && p.word == card.word));
+    assert!(shown, "the teacher's own press was noted");
+}

@@ -1,0 +1,11 @@
+//! The pages in a real headless Chromium at phone size, against the real binary.
+//!
+//! Needs `chromium` and `chromedriver` on the path and axe-core under `tests/node_modules`; `.ci/install` brings them.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
+
+mod accessibility;
+mod harness;
+mod invitation;
+mod killed;
+mod likes;
+mod outbox;
