@@ -10,7 +10,7 @@ use sayso_methods::demand::answers::{Answer, AnsweredPress, PIECES, after_answer
 use sayso_methods::learning::celeration::{ZeroRates, celeration, celeration_from_counts};
 use sayso_methods::learning::curve::{CurveSettings, LearningCurve, learning_curve};
 use sayso_methods::learning::phases::{Better, compare_phases};
-use sayso_methods::learning::pooled::{WordTrials, pooled_learning_curves};
+use sayso_methods::learning::pooled::{WordTrials, curve_of_one_word, pooled_learning_curves};
 use sayso_methods::learning::readiness::{SessionSigns, readiness};
 
 struct Dice(Xoshiro256PlusPlus);
@@ -125,7 +125,7 @@ fn curves(learners: u64, first: u64) {
         ("never above chance", Truth::Never),
     ] {
         for trials in [20, 60] {
-            let (mut single, mut pooled) = (Tally::default(), Tally::default());
+            let (mut single, mut alone, mut pooled) = (Tally::default(), Tally::default(), Tally::default());
             for household in 0..learners.div_ceil(6) {
                 let mut dice = Dice::seeded(first + household);
                 let words: Vec<(Vec<f64>, Vec<Option<bool>>)> = (0..6)
@@ -137,6 +137,7 @@ fn curves(learners: u64, first: u64) {
                     .collect();
                 for (truth, seen) in &words {
                     single.add(&learning_curve(seen, CHANCE, &CurveSettings::default()).unwrap(), truth);
+                    alone.add(&curve_of_one_word(seen, CHANCE).unwrap(), truth);
                 }
                 let given: Vec<WordTrials> =
                     words.iter().map(|word| WordTrials { trials: &word.1, chance: CHANCE }).collect();
@@ -145,6 +146,7 @@ fn curves(learners: u64, first: u64) {
                 }
             }
             single.print(&format!("{name}, word alone (EM)"), trials);
+            alone.print(&format!("{name}, word alone (weak prior)"), trials);
             pooled.print(&format!("{name}, 6 words pooled"), trials);
         }
     }

@@ -137,6 +137,23 @@ pub fn pooled_learning_curves(words: &[WordTrials<'_>]) -> Result<PooledCurves, 
     })
 }
 
+/// The curve to show people when one word is at hand: under the same weak prior, its band carries the doubt about the step
+/// variance, which that of [`super::curve::learning_curve`] leaves out and is therefore too narrow.
+///
+/// # Errors
+/// As [`pooled_learning_curves`].
+///
+/// ```
+/// use sayso_methods::learning::pooled::curve_of_one_word;
+/// let curve = curve_of_one_word(&[Some(false), None, Some(true), Some(true)], 0.5)?;
+/// assert_eq!((curve.n, curve.points.len()), (3, 4));
+/// # Ok::<(), sayso_methods::learning::LearningError>(())
+/// ```
+pub fn curve_of_one_word(trials: &[Option<bool>], chance: f64) -> Result<LearningCurve, LearningError> {
+    let pooled = pooled_learning_curves(&[WordTrials { trials, chance }])?;
+    pooled.curves.into_iter().flatten().next().ok_or(LearningError::NoObservations)
+}
+
 fn dot(a: &[f64; GRID], b: &[f64; GRID]) -> f64 {
     a.iter().zip(b).map(|(x, y)| x * y).sum()
 }
