@@ -34,7 +34,7 @@ async fn a_learner_is_made_with_its_food_for_the_day() {
     // 70 x 4.5^0.75 = 216.3 kcal, times 1.2 = 259.5; 8 % of that.
     home.page("/people")
         .await
-        .says("259 kcal a day")
+        .says("260 kcal a day")
         .says("21 kcal")
         .says("hears poorly")
         .says("no fish")
