@@ -1,6 +1,7 @@
 //! A server of one's own and a browser of one's own for each test.
 
 use fantoccini::elements::Element;
+use hyper_util::client::legacy::connect::HttpConnector;
 use fantoccini::wd::{Capabilities, WebDriverCompatibleCommand};
 use fantoccini::{Client, ClientBuilder, Locator};
 use sayso_model::{Event, HouseholdId, LearnerId, Story};
@@ -174,7 +175,7 @@ impl Browser {
             "goog:chromeOptions".into(),
             json!({ "args": args, "mobileEmulation": { "deviceMetrics": { "width": width, "height": height, "pixelRatio": 2.0, "touch": true } } }),
         );
-        let page = ClientBuilder::native()
+        let page = ClientBuilder::new(HttpConnector::new())
             .capabilities(wants)
             .connect(&format!("http://127.0.0.1:{port}"))
             .await
@@ -208,24 +209,28 @@ impl Browser {
     }
 
     pub async fn tap(&self, test: &str) {
+        self.press(&format!("[data-test=\"{test}\"]")).await;
+    }
+
+    /// Brings an element into view, as a person scrolls to it, and taps it.
+    pub async fn press(&self, css: &str) {
+        let mut last = None;
         // An element may be drawn anew between finding and tapping.
         for _ in 0..20 {
-            if self.find(test).await.click().await.is_ok() {
-                return;
+            let found = self.css(css).await;
+            let shown = serde_json::to_value(&found).unwrap();
+            let _ = self.page.execute("arguments[0].scrollIntoView({ block: 'center' })", vec![shown]).await;
+            match found.click().await {
+                Ok(()) => return,
+                Err(why) => last = Some(why),
             }
             tokio::time::sleep(Duration::from_millis(100)).await;
         }
-        panic!("{test} could not be tapped");
+        panic!("{css} could not be tapped: {last:?}");
     }
 
     pub async fn text(&self, test: &str) -> String {
         self.find(test).await.text().await.unwrap()
-    }
-
-    /// A number kept in an attribute of an element.
-    pub async fn count(&self, test: &str, attribute: &str) -> usize {
-        let value = self.find(test).await.attr(attribute).await.unwrap().unwrap_or_default();
-        value.parse().unwrap_or(usize::MAX)
     }
 
     /// Waits until the script says true.

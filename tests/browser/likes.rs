@@ -12,27 +12,23 @@ async fn a_paired_test_is_held_with_one_tap_a_choice() {
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     browser.goto(&server.url(&format!("/l/{who}/likes/new"))).await;
-    browser.css("input[value=paired]").await.click().await.unwrap();
+    browser.press("input[value=paired]").await;
     // Keep three things: three pairs a round.
     let boxes = browser.page.find_all(fantoccini::Locator::Css("input[type=checkbox]")).await.unwrap();
     for (i, b) in boxes.iter().enumerate() {
         if b.is_selected().await.unwrap() != (i < 3) {
-            b.click().await.unwrap();
+            browser.press(&format!("input[value=\"{}\"]", b.attr("value").await.unwrap().unwrap())).await;
         }
     }
     let rounds = browser.css("[name=rounds]").await;
     browser.page.execute("arguments[0].value = '1'", vec![serde_json::to_value(&rounds).unwrap()]).await.unwrap();
-    browser.css("form button.primary").await.click().await.unwrap();
+    browser.press("main form button.primary").await;
     for trial in 0..3 {
         browser.css("button.pick").await;
         let picks = browser.page.find_all(fantoccini::Locator::Css("button.pick")).await.unwrap();
         assert_eq!(picks.len(), 2, "two things side by side");
-        let (value, button) = match trial {
-            2 => ("none".to_owned(), browser.css("button[value=none]").await),
-            _ => (picks[0].attr("value").await.unwrap().unwrap(), picks[0].clone()),
-        };
-        assert!(!value.is_empty());
-        button.click().await.unwrap();
+        let value = if trial == 2 { "none".to_owned() } else { picks[0].attr("value").await.unwrap().unwrap() };
+        browser.press(&format!("button[value=\"{value}\"]")).await;
     }
     browser.until("the end of the test", "return !document.querySelector('button.pick')").await;
     browser.close().await;

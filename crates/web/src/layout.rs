@@ -173,7 +173,8 @@ fn learner_switch(page: &Page, tab: Tab) -> Markup {
     html! {
         @if learners.len() > 1 {
             details.switch {
-                summary aria-label="Which animal" {
+                summary {
+                    span.unseen { "Which animal: " }
                     @match current { Some(l) => (l.name.as_str()), None => "Animals" }
                 }
                 ul {
@@ -194,7 +195,7 @@ fn learner_switch(page: &Page, tab: Tab) -> Markup {
 
 fn who(page: &Page) -> Markup {
     html! {
-        a.who href="/who" data-test="who" {
+        a.who href=(format!("/who?back={}", page.path)) data-test="who" {
             @match page.teacher_card() {
                 Some(t) => { span.quiet { "I am " } (t.name.as_str()) }
                 None => "Who are you?"

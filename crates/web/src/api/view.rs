@@ -34,7 +34,7 @@ pub async fn show() -> Markup {
                 }
             }
             h2 { "An event" }
-            div.scroll { pre { (serde_json::to_string_pretty(&schemas.get("Event")).unwrap_or_default()) } }
+            div.scroll tabindex="0" role="region" aria-label="Schema of an event" { pre { (serde_json::to_string_pretty(&schemas.get("Event")).unwrap_or_default()) } }
         },
     )
 }

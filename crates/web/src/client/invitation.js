@@ -1,6 +1,7 @@
 // An invitation: something is offered, then a wait, then the teacher shows it and gives it. Not pressing is no mistake.
 
 import { button, el, text } from "./dom.js";
+import { release } from "./outbox.js";
 import { padState as showState } from "./showing.js";
 
 const HOLD_S = 180;
@@ -13,8 +14,12 @@ const WAITS = [3, 5, 8, 10, 15, 20, 30];
 
 const state = (pad) => pad.memo.invitation ?? {};
 const set = (pad, change) => pad.setMemo({ invitation: { ...state(pad), ...change } });
-/** Kind, wait and word stay chosen for the next one. */
-const done = (pad) => set(pad, { step: undefined, at: undefined, id: undefined, press: undefined, result: undefined, tappedAt: undefined });
+/** Kind, wait and word stay chosen for the next one; what was held open for the answer may leave now. */
+const done = async (pad) => {
+  const { id } = state(pad);
+  if (id) await release(id);
+  return set(pad, { step: undefined, at: undefined, id: undefined, press: undefined, result: undefined, tappedAt: undefined });
+};
 const since = (pad) => (Date.now() - state(pad).at) / 1000;
 const tenths = (s) => Math.max(0, Math.round(s * 10) / 10);
 
@@ -109,7 +114,7 @@ function setUp(pad, s) {
     key: `setup-${way}-${wait}-${s.word}-${s.other}-${pad.view.session}-${pad.view.joined}`,
     build: () => [
       pad.now.rest && el("p", { class: "caution" }, el("strong", {}, "Rest today. "), "Strong signs were seen; do not invite today."),
-      el("div", { class: "row even" }, ...KINDS.map(([k, t]) => button(t, `way-${k}`, () => set(pad, { way: k }), { "aria-pressed": String(way === k) }))),
+      el("div", { class: "then three" }, ...KINDS.map(([k, t]) => button(t, `way-${k}`, () => set(pad, { way: k }), { "aria-pressed": String(way === k) }))),
       el(
         "label",
         { class: "inline" },
@@ -117,7 +122,7 @@ function setUp(pad, s) {
         el(
           "select",
           { "data-test": "wait", onchange: (e) => set(pad, { wait: Number(e.target.value) }) },
-          ...WAITS.map((w) => el("option", { value: String(w), selected: w === wait }, `${w} seconds${w === pad.now.wait_s ? " (common practice)" : ""}`)),
+          ...WAITS.map((w) => el("option", { value: String(w), selected: w === wait }, `${w} seconds${w === pad.now.wait_s ? " (usual)" : ""}`)),
         ),
       ),
       pad.view.session && !pad.view.joined && el("p", { class: "quiet" }, "It has not joined this session. Offer only to a learner that is there."),
@@ -141,7 +146,7 @@ function waiting(pad, s) {
       el("p", {}, over ? "The wait is over. That is no mistake: show it yourself now." : "Keep still and say nothing more. Tap the word it presses."),
       el(
         "div",
-        { class: "row even" },
+        { class: `then ${over ? "four" : "three"}` },
         over && button("Nothing came", "nothing", () => result(pad, { outcome: "nothing_by_wait" }), { class: "primary" }),
         button("Answered without a button", "without-button", () => result(pad, { outcome: "without_button", ...(since(pad) <= s.wait ? { after_s: tenths(since(pad)) } : {}) })),
         button("Left", "invitation-left", () => result(pad, { outcome: "left", ...(since(pad) <= s.wait ? { after_s: tenths(since(pad)) } : {}) })),

@@ -92,7 +92,7 @@ pub fn word(page: &LearnerPage, e: &Evidence, causes: &[Weighed]) -> Markup {
                 }
             }
         }
-        p.quiet { a href="/methods" { "How these figures are computed" } }
+        p { a.link href="/methods" { "How these figures are computed" } }
     }
 }
 

@@ -33,7 +33,7 @@ fn picture(ranked: &[&RankedReward]) -> Markup {
         .collect();
     let told: Vec<String> = ranked.iter().map(|r| format!("{}: {}", r.name, r.over_average)).collect();
     whiskers(
-        "Chance of being taken over a thing it likes middling",
+        "Chance of being taken over a thing of average liking",
         &told.join("; "),
         &Axis::share("chance"),
         Some(0.5),

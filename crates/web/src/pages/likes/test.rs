@@ -157,7 +157,7 @@ fn choice(page: &LearnerPage, test: &LikesTest, number: usize, shown: &[&RewardC
             }
         }
         p.quiet { "Stand behind the middle, hold both alike, look at neither. Let it have what it took; take the others away. "
-            @if shown.len() > 1 { "If it takes two at once, note none and offer again. " } "No choice within about half a minute is \u{201c}none\u{201d}." }
+            @if shown.len() > 1 { "If it takes two at once, note nothing and offer them again. " } "No choice within about half a minute is \u{201c}none\u{201d}." }
     }
 }
 

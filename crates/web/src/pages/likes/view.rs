@@ -22,14 +22,14 @@ pub fn view(page: &LearnerPage) -> Markup {
                 p { "From n = " (report.trials) @if report.trials == 1 { " trial" } @else { " trials" } ", of these without a choice: " (report.no_choice) ". Not choosing is an answer too and is kept." }
             }
             (known(&report))
-            @if let Some(why) = &report.retest { p.caution { strong { "Test again: " } (why) } }
+            @if let Some(why) = report.retest.as_ref().filter(|why| report.known.as_ref().is_none_or(|k| k.words != **why)) { p.caution { strong { "Test again: " } (why) } }
             @if !rest {
                 div.row.even { a.button.primary href=(format!("/l/{}/likes/new", page.id)) { "New test" } }
                 (next(page, &report))
             }
             @if report.trials > 0 {
                 section { h2 { "Ranking" } (ranking(&report)) }
-                p { a href=(format!("/sheets/{}/likes", page.id)) { "A sheet of this to print" } }
+                p { a.link href=(format!("/sheets/{}/likes", page.id)) { "A sheet of this to print" } }
             }
             (history::history(page))
             p.quiet { "Ways of testing can disagree: dogs ranked foods differently two at a time and in a row; only the lowest agreed (Cameron, Siddall & Bizo 2021). Likes also change with the hour and the day." }

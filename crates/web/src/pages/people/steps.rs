@@ -69,7 +69,7 @@ pub fn steps(page: &Page, learner: &LearnerCard) -> Markup {
                 ol.steps {
                     @for s in &all {
                         li.done[s.done] {
-                            a href=(s.to) { (s.what) } @if s.done { span.quiet { " \u{2013} done" } }
+                            a.link href=(s.to) { (s.what) } @if s.done { span.quiet { " \u{2013} done" } }
                             @if !s.done { span.hint { (s.why) } }
                         }
                     }

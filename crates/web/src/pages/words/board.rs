@@ -84,7 +84,7 @@ pub async fn save(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
     if typed.right() {
         let board = BoardLayout { rows, columns, words: placed };
         if typed.kept(page.keep(vec![of_household(&page, board)]).await)? {
-            return Ok(Redirect::to(&format!("/l/{}/words#board", page.id)).into_response());
+            return Ok(Redirect::to(&format!("/l/{}/words#where", page.id)).into_response());
         }
     }
     Ok(again(form(&page, &typed, (rows, columns), &moved)))

@@ -21,7 +21,7 @@ pub fn view(page: &LearnerPage) -> Markup {
             p.row { a.button href=(format!("/l/{}/words/new", page.id)) { "Add a word" }
                 @if !words.is_empty() { a.button href="/sheets/rules" { "Sheet for the fridge" } a.button href="/sheets/labels" { "Labels" } } }
             (first::section(page, !words.is_empty()))
-            section #board {
+            section #where {
                 h2 { "Where they are" }
                 @match page.story.board() {
                     Some(board) => (layout_form::drawn(&page.story, board)),
@@ -52,7 +52,7 @@ fn word(page: &LearnerPage, w: &WordCard, s: Option<&Standing>) -> Markup {
                 @if let Some(r) = reward { dt { "Given" } dd { (r.name.as_str()) } }
             }
             @if let Some(r) = reward { (for_animal(&page.card, r)) }
-            p { a.button href=(format!("/l/{}/words/card/{}", page.id, w.word)) aria-label={ "Open the card of " (w.says.as_str()) } { "Card and stage" } }
+            p { a.button href=(format!("/l/{}/words/card/{}", page.id, w.word)) { "Card and stage" span.unseen { " of " (w.says.as_str()) } } }
         }
     }
 }
