@@ -20,10 +20,10 @@ pub async fn show(page: LearnerPage) -> Markup {
                 p { "From n = " (report.trials) " trials" @if let Some(last) = report.last { ", the last on " (last.day(&page.zone)) } ", of these without a choice: " (report.no_choice) "." }
                 @if let Some(k) = &report.known { p { strong { (k.words) } } }
                 (ranking(&report))
-                @if let Some(why) = &report.retest { p { strong { "Test again: " } (why) } }
+                @if let Some(why) = report.retest.as_ref().filter(|why| report.known.as_ref().is_none_or(|k| k.words != **why)) { p { strong { "Test again: " } (why) } }
             }
             @for r in &rewards { (for_animal(&page.card, r)) }
-            p.quiet { "Likes change with hunger, hour and day; this is what it chose when it was asked. A line is the range in which the true value lies with 95 %." }
+            p.quiet { "Likes change with hunger, hour and day; this is what it chose when it was asked. A line is the 95 % interval; n counts the offers." }
         },
     )
 }

@@ -65,7 +65,7 @@ fn sheet(page: &Page, title: &str, body: Markup) -> Markup {
                 span.quiet { "or print from the browser\u{2019}s menu" }
                 a.button href="/sheets" { "All sheets" }
             }
-            article.sheet {
+            article.print-sheet {
                 (body)
                 footer.quiet { "Sayso · " (page.story.household().map_or("", |h| h.name.as_str())) " · " (page.now.day(&page.zone)) }
             }
