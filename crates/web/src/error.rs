@@ -27,7 +27,9 @@ pub enum Error {
     #[error("{0}")]
     NotFound(String),
     /// This device has not been paired.
-    #[error("This device is not paired with the notebook. Open /pair and enter the code shown where Sayso was started.")]
+    #[error(
+        "This device is not paired with the notebook. Open /pair and enter the code shown where Sayso was started."
+    )]
     NotPaired,
     /// Not allowed from here.
     #[error("{0}")]

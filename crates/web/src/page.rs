@@ -2,14 +2,15 @@
 
 use crate::error::Error;
 use crate::state::AppState;
+use crate::store::Appended;
 use axum::extract::{FromRequestParts, RawPathParams};
 use axum::http::HeaderMap;
 use axum::http::header;
 use axum::http::request::Parts;
 use sayso_model::{
-    Body, Event, EventId, HouseholdId, LearnerCard, LearnerId, Moment, Problems, Source, Story, TeacherCard, TeacherId, Zone,
+    Body, Event, EventId, HouseholdId, LearnerCard, LearnerId, Moment, Problems, Source, Story, TeacherCard, TeacherId,
+    Zone,
 };
-use crate::store::Appended;
 use std::ops::Deref;
 use std::sync::Arc;
 use uuid::Uuid;
@@ -34,6 +35,8 @@ pub struct Page {
     pub teacher: Option<TeacherId>,
     /// The animal in the address, if it names one.
     pub learner: Option<LearnerId>,
+    /// The path of the address.
+    pub path: String,
 }
 
 impl Page {
@@ -109,7 +112,8 @@ impl FromRequestParts<AppState> for Page {
             .and_then(|id| id.parse::<TeacherId>().ok())
             .filter(|id| story.teachers().get(id).is_some_and(|t| t.active));
         let params = RawPathParams::from_request_parts(parts, state).await.ok();
-        let named = params.as_ref().and_then(|p| p.iter().find(|(name, _)| *name == "learner").map(|(_, v)| v.to_owned()));
+        let named =
+            params.as_ref().and_then(|p| p.iter().find(|(name, _)| *name == "learner").map(|(_, v)| v.to_owned()));
         let learner = match named {
             None => None,
             Some(text) => Some(
@@ -119,7 +123,17 @@ impl FromRequestParts<AppState> for Page {
                     .ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?,
             ),
         };
-        Ok(Self { state: state.clone(), household, zone: story.zone(), now: state.now(), story, teacher, learner })
+        let path = parts.uri.path().to_owned();
+        Ok(Self {
+            state: state.clone(),
+            household,
+            zone: story.zone(),
+            now: state.now(),
+            story,
+            teacher,
+            learner,
+            path,
+        })
     }
 }
 

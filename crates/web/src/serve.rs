@@ -58,9 +58,8 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
         Access::this_machine()
     };
     let ip: IpAddr = if config.lan { Ipv4Addr::UNSPECIFIED.into() } else { Ipv4Addr::LOCALHOST.into() };
-    let listener = TcpListener::bind((ip, config.port))
-        .await
-        .map_err(|source| ServeError::Port { port: config.port, source })?;
+    let listener =
+        TcpListener::bind((ip, config.port)).await.map_err(|source| ServeError::Port { port: config.port, source })?;
     let state = AppState::new(Arc::new(store), access);
     (config.opened)(listener.local_addr()?);
     state.access.offer_code(state.now())?;

@@ -1,8 +1,8 @@
 //! What every handler shares.
 
 use crate::access::Access;
-use sayso_model::Moment;
 use crate::store::Store;
+use sayso_model::Moment;
 use std::sync::Arc;
 use std::time::{SystemTime, UNIX_EPOCH};
 

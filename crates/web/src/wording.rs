@@ -71,7 +71,11 @@ pub fn in_words(story: &Story, body: &Body) -> String {
                 PressedBy::Teacher => "Shown: pressed",
                 PressedBy::Unknown => "Someone pressed",
             };
-            let sure = if p.certainty.get() < 1.0 { format!(" ({:.0} % sure)", 100.0 * p.certainty.get()) } else { String::new() };
+            let sure = if p.certainty.get() < 1.0 {
+                format!(" ({:.0} % sure)", 100.0 * p.certainty.get())
+            } else {
+                String::new()
+            };
             let stumble = if p.accident == Accident::Likely { " (looked like a stumble)" } else { "" };
             format!("{by} {}{sure}{stumble}", word(story, p.word))
         }
@@ -89,7 +93,9 @@ pub fn in_words(story: &Story, body: &Body) -> String {
                 (None, _) => text,
             }
         }
-        Body::Look(l) => l.word.map_or_else(|| "Looked at the board".into(), |w| format!("Looked at {}", word(story, w))),
+        Body::Look(l) => {
+            l.word.map_or_else(|| "Looked at the board".into(), |w| format!("Looked at {}", word(story, w)))
+        }
         Body::Brush(b) => format!("Brushed {} without sounding it", word(story, b.word)),
         Body::Invitation(i) => {
             let way = match i.way {

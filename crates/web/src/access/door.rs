@@ -25,7 +25,9 @@ pub async fn guard(State(state): State<AppState>, request: Request, next: Next) 
     // A web socket starts as a GET that browsers send across sites with cookies.
     let writes = !request.method().is_safe() || request.headers().contains_key(UPGRADE);
     if writes && !same_site(request.headers(), host) {
-        return Err(Error::Forbidden("This came from another site's page, so it was not taken. Use Sayso's own page.".into()));
+        return Err(Error::Forbidden(
+            "This came from another site's page, so it was not taken. Use Sayso's own page.".into(),
+        ));
     }
     let path = request.uri().path();
     let open = path == "/pair" || path.starts_with("/assets/");
@@ -107,11 +109,7 @@ fn same_site(headers: &HeaderMap, host: &str) -> bool {
         return site == "same-origin" || site == "none";
     }
     headers.get(ORIGIN).is_none_or(|origin| {
-        origin
-            .to_str()
-            .ok()
-            .and_then(|o| o.split_once("://"))
-            .is_some_and(|(_, from)| from.eq_ignore_ascii_case(host))
+        origin.to_str().ok().and_then(|o| o.split_once("://")).is_some_and(|(_, from)| from.eq_ignore_ascii_case(host))
     })
 }
 
@@ -124,7 +122,9 @@ mod tests {
         for good in ["localhost", "localhost:8080", "LOCALHOST:1", "127.0.0.1:80", "[::1]:8080", "[::1]"] {
             assert!(known_name(good, false), "{good}");
         }
-        for bad in ["", "evil.example", "localhost.evil.example", "192.168.1.5:80", "localhost:x", "localhost:", "[::2]"] {
+        for bad in
+            ["", "evil.example", "localhost.evil.example", "192.168.1.5:80", "localhost:x", "localhost:", "[::2]"]
+        {
             assert!(!known_name(bad, false), "{bad}");
         }
     }

@@ -36,7 +36,11 @@ struct Typed {
     code: String,
 }
 
-async fn pair(State(state): State<AppState>, extensions: Extensions, Form(typed): Form<Typed>) -> Result<Response, Error> {
+async fn pair(
+    State(state): State<AppState>,
+    extensions: Extensions,
+    Form(typed): Form<Typed>,
+) -> Result<Response, Error> {
     let from = extensions.get::<ConnectInfo<SocketAddr>>().map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |c| c.0.ip());
     let again = |what| (StatusCode::UNPROCESSABLE_ENTITY, ask(Some(what))).into_response();
     Ok(match state.access.pair(&typed.code, from, state.now()).map_err(Error::internal)? {

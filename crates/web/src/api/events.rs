@@ -39,7 +39,11 @@ pub async fn append(
 ) -> Result<Json<Vec<Outcome>>, Error> {
     let body = body.map_err(|e| body_error(&e, crate::MOST_BODY))?;
     let raw: Vec<&RawValue> = serde_json::from_slice(&body).map_err(|e| {
-        Error::BadRequest(format!("The body must be a JSON array of events. At line {}, column {}: {e}", e.line(), e.column()))
+        Error::BadRequest(format!(
+            "The body must be a JSON array of events. At line {}, column {}: {e}",
+            e.line(),
+            e.column()
+        ))
     })?;
     if raw.len() > MOST_EVENTS {
         return Err(Error::BadRequest(format!("At most {MOST_EVENTS} events go into one request, not {}.", raw.len())));
@@ -49,7 +53,10 @@ pub async fn append(
     let mut appended = state.store.append(sound).await?.into_iter();
     let outcomes = read.into_iter().map(|read| match read {
         Err(refused) => Ok(refused),
-        Ok(event) => appended.next().map(|a| outcome(&event, a)).ok_or_else(|| Error::internal("the store answered for too few events")),
+        Ok(event) => appended
+            .next()
+            .map(|a| outcome(&event, a))
+            .ok_or_else(|| Error::internal("the store answered for too few events")),
     });
     outcomes.collect::<Result<_, _>>().map(Json)
 }
@@ -73,7 +80,10 @@ fn event(raw: &str) -> Result<Event, Outcome> {
         Outcome {
             id: serde_json::from_str::<Named>(raw).ok().map(|n| n.id),
             result: "refused",
-            problems: vec![ProblemJson { field: if field == "." { String::new() } else { field }, what: e.inner().to_string() }],
+            problems: vec![ProblemJson {
+                field: if field == "." { String::new() } else { field },
+                what: e.inner().to_string(),
+            }],
         }
     })
 }

@@ -80,10 +80,8 @@ async fn worker() -> Response {
 }
 
 async fn serve(Path((asked, name)): Path<(String, String)>) -> Result<Response, Error> {
-    let (_, kind, content) = FILES
-        .iter()
-        .find(|(n, ..)| *n == name)
-        .ok_or_else(|| Error::NotFound("There is no such file here.".into()))?;
+    let (_, kind, content) =
+        FILES.iter().find(|(n, ..)| *n == name).ok_or_else(|| Error::NotFound("There is no such file here.".into()))?;
     // An address from before an update gets today's file, but may not be kept under the old hash.
     let keep = if asked == version() { "public, max-age=31536000, immutable" } else { "no-store" };
     Ok(([(CONTENT_TYPE, *kind), (CACHE_CONTROL, keep)], *content).into_response())

@@ -115,11 +115,7 @@ fn draw(out: &mut String, plot: &Plot, chart: &Lines, series: &Series, i: usize)
 }
 
 /// The outline of one side of a band; with steps each value holds until the next.
-fn stepped(
-    band: &[(f64, f64, f64)],
-    steps: bool,
-    side: impl Fn(&(f64, f64, f64)) -> f64,
-) -> Vec<(f64, f64)> {
+fn stepped(band: &[(f64, f64, f64)], steps: bool, side: impl Fn(&(f64, f64, f64)) -> f64) -> Vec<(f64, f64)> {
     let mut outline = Vec::new();
     for (k, b) in band.iter().enumerate() {
         if steps && k > 0 {

@@ -29,11 +29,8 @@ pub fn whiskers(title: &str, told: &str, axis: &Axis, level: Option<f64>, rows: 
     let mut out = String::new();
     for (at, _) in &axis.ticks {
         let x = plot.x(axis, *at);
-        let _ = write!(
-            out,
-            r#"<line class="rule" x1="{x:.1}" x2="{x:.1}" y1="{:.1}" y2="{:.1}"/>"#,
-            plot.top, plot.bottom
-        );
+        let _ =
+            write!(out, r#"<line class="rule" x1="{x:.1}" x2="{x:.1}" y1="{:.1}" y2="{:.1}"/>"#, plot.top, plot.bottom);
     }
     plot.x_axis(&mut out, axis);
     if let Some(level) = level {

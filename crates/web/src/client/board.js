@@ -11,6 +11,7 @@ import { drawRecent } from "./recent.js";
 
 const MODES = { showing, invitation, day, catch: caught };
 const TICK_MS = 250;
+const CLOCK_OFF_MINUTES = 3;
 const TWICE_MS = 350; // a second touch this soon is a tremble, not a second tap
 
 const root = document.getElementById("board");
@@ -72,7 +73,7 @@ function drawFigures(view) {
   text(at("showings"), String(view.showings));
   text(at("pace"), view.perMinute === undefined ? "–" : view.perMinute.toFixed(1));
   text(at("delay"), view.delay === undefined ? "–" : `${view.delay.toFixed(1)} s`);
-  text(at("delay-n"), `median, n = ${view.delays}`);
+  text(at("delay-n"), view.delays ? `median, n = ${view.delays}` : "");
   text(at("joined"), view.joined ? "joined" : "not joined yet");
   const { left } = pad.ration;
   const why = pad.now.ration.refusal;
@@ -88,6 +89,9 @@ function drawFigures(view) {
   at("ration").classList.toggle("caution", left !== undefined && left <= 0);
   at("broken").hidden = !pad.broken;
   text(at("broken"), pad.broken ?? "");
+  const off = Math.round(Math.abs(pad.clockOff) / 60_000);
+  at("clock-off").hidden = off < CLOCK_OFF_MINUTES;
+  text(at("clock-off"), `This device's clock is ${off} minutes ${pad.clockOff > 0 ? "ahead of" : "behind"} the notebook's, and taps carry its time. Set it right.`);
 }
 
 const STOPS = {
@@ -121,9 +125,9 @@ async function drawStatus() {
   const s = await status();
   const node = at("outbox");
   const words = {
-    ok: s.kept ? `${s.kept} safe on this device, sent in a moment` : "All taps are in the notebook",
-    waiting: s.kept ? `No answer from the notebook. ${s.kept} kept safe here, sent when it is back` : "No answer from the notebook",
-    unpaired: `This device is not paired. ${s.kept} kept safe here`,
+    ok: s.kept ? `${s.kept} safe here, sent soon` : "All taps are in the notebook",
+    waiting: s.kept ? `No answer from the notebook. ${s.kept} safe here, sent later` : "No answer from the notebook",
+    unpaired: `Not paired. ${s.kept} safe here`,
     forbidden: `The notebook does not take taps from this address. ${s.kept} kept safe here`,
   };
   node.dataset.kept = s.kept;

@@ -45,15 +45,18 @@ function answerPanel(pad, press) {
       ...(reward?.cautions ?? []).filter(() => !reward.never).map((c) => el("p", { class: "caution" }, c)),
       el(
         "div",
-        { class: "row even" },
+        { class: "then three" },
         !reward?.never && answer("Given", "given", { class: "primary" }),
         !reward?.never && answer("Partly", "partly"),
         answer("Not now", "declined"),
         button("Not now, but…", "answer-alternative", () => alternative(pad, press)),
         answer("Missed", "missed"),
+        button("A stumble?", "stumble", () => pad.amend(press, { accident: press.body.accident === "likely" ? "unsure" : "likely" }), {
+          "aria-pressed": String(press.body.accident === "likely"),
+          "aria-label": "It looked like a stumble",
+        }),
       ),
       card?.not_now && el("p", { class: "quiet" }, `For not now, everyone says: ${card.not_now}`),
-      el("div", { class: "row" }, button("It looked like a stumble", "stumble", () => pad.amend(press, { accident: press.body.accident === "likely" ? "unsure" : "likely" }), { "aria-pressed": String(press.body.accident === "likely") })),
     ].filter(Boolean),
   };
 }

@@ -11,7 +11,7 @@ const deviceZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
 
 /** The pad of one animal. `now` is what the page came with; `changed` is called when something is to be drawn anew. */
 export function makePad(now, changed) {
-  const pad = { now, own: [], memo: {}, view: undefined, offline: false };
+  const pad = { now, own: [], knows: new Set(), clockOff: 0, memo: {}, view: undefined, offline: false };
   const memoKey = `pad-${now.learner}`;
 
   /** Works out the state at this moment. */
@@ -21,6 +21,8 @@ export function makePad(now, changed) {
     const from = Date.parse(fresh ? pad.now.day_starts : pad.now.day_ends);
     const mine = pad.own
       .filter((r) => r.state !== "refused" && r.event.learner === pad.now.learner)
+      // What the notebook had when it answered is told by its answer, also where it was put right elsewhere since.
+      .filter((r) => !(fresh && pad.knows.has(r.id)))
       .map((r) => r.event)
       .filter((e) => e.body.of || Date.parse(e.happened_at) >= from);
     pad.view = sitting([...(fresh ? pad.now.today : []), ...mine], at, pad.memo.carriedOnAt ?? 0);
@@ -106,10 +108,13 @@ export function makePad(now, changed) {
   pad.refresh = async () => {
     if (document.visibilityState !== "visible") return;
     try {
+      const sent = (await rows()).filter((r) => r.state === "sent").map((r) => r.id);
       const response = await fetch(`/api/board/${now.learner}`, { credentials: "same-origin" });
       pad.offline = !response.ok;
       if (!response.ok) return;
       pad.now = await response.json();
+      pad.knows = new Set(sent);
+      pad.clockOff = Date.now() - Date.parse(pad.now.at);
       await remember(`now-${now.learner}`, pad.now);
     } catch {
       pad.offline = true;
@@ -124,6 +129,7 @@ export function makePad(now, changed) {
     if (remembered && remembered.at > pad.now.at) pad.now = { ...remembered, teacher: pad.now.teacher };
     onChange(pad.reload);
     await pad.reload();
+    pad.refresh();
     setInterval(pad.refresh, REFRESH_MS);
     document.addEventListener("visibilitychange", pad.refresh);
   };

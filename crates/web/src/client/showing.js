@@ -42,12 +42,14 @@ export function panel(pad) {
 
 function startPanel(pad) {
   return {
-    key: `start-${pad.now.rest}-${pad.now.words.length}`,
+    key: `start-${pad.now.rest}-${pad.now.words.length}-${pad.now.teacher}`,
     build: () => [
+      !pad.now.teacher && el("p", {}, "Taps are noted without a name here. ", el("a", { href: `/who?back=${encodeURIComponent(location.pathname)}` }, "Who are you?")),
       pad.now.rest && el("p", { class: "caution" }, el("strong", {}, "Rest today. "), "Strong signs were seen. Go on answering presses; show another day."),
       pad.now.words.length === 0
         ? el("p", {}, "There are no words on this board yet. Add one under Words first.")
         : button("Start showing", "start", () => pad.note([{ kind: "session_start", session: uuid7(), purpose: "showing" }]), { class: "primary wide tall" }),
+      el("p", { class: "quiet" }, "Watch for chewing: batteries and small parts are dangerous; a swallowed one is an emergency for a veterinarian. Keep the sound soft, and stop if it startles."),
     ].filter(Boolean),
   };
 }
@@ -57,6 +59,8 @@ export function thenPanel(pad, within = 30_000) {
   const last = pad.view.last;
   if (!last || last.body.then || Date.now() - Date.parse(last.happened_at) > within) return undefined;
   if (!["given", "partly", "alternative"].includes(last.body.answer)) return undefined;
+  // A later press comes first: it waits for its own giving.
+  if (Object.values(pad.view.pending).some((press) => press.happened_at > last.happened_at)) return undefined;
   const reward = last.body.alternative ? pad.reward(last.body.alternative) : pad.rewardOf(last.body.word);
   const did = (text, then, test) => button(text, test, () => pad.amend(last, { then }));
   return {

@@ -23,7 +23,13 @@ use axum::routing::get;
 
 /// All pages.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/", get(front)).merge(board::router()).merge(start::router()).merge(people::router()).merge(likes::router()).merge(who::router())
+    Router::new()
+        .route("/", get(front))
+        .merge(board::router())
+        .merge(start::router())
+        .merge(people::router())
+        .merge(likes::router())
+        .merge(who::router())
         .merge(log::router())
         .merge(today::router())
         .merge(evidence::router())

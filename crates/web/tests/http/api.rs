@@ -12,7 +12,9 @@ async fn each_event_is_answered_for_itself() {
     unknown_field["body"]["colour"] = json!("red");
     let mut no_learner = ids.event(json!({ "kind": "leaving", "session": id() }));
     no_learner.as_object_mut().unwrap().remove("learner");
-    let answer = web.events(&[good.clone(), good.clone(), conflict, unknown_field.clone(), no_learner, json!(7), ids.press()]).await;
+    let answer = web
+        .events(&[good.clone(), good.clone(), conflict, unknown_field.clone(), no_learner, json!(7), ids.press()])
+        .await;
     assert_eq!(answer.status, StatusCode::OK, "{}", answer.text);
     let all = answer.json();
     let results: Vec<&str> = all.as_array().unwrap().iter().map(|o| o["result"].as_str().unwrap()).collect();
@@ -63,7 +65,8 @@ async fn events_come_back_in_order_of_arrival() {
     let next = first["next"].as_i64().unwrap();
     let rest = web.get(&format!("/api/events?after={next}&limit=3")).await.json();
     assert_eq!(rest["next"], Value::Null);
-    let got: Vec<&Value> = first["events"].as_array().unwrap().iter().chain(rest["events"].as_array().unwrap()).collect();
+    let got: Vec<&Value> =
+        first["events"].as_array().unwrap().iter().chain(rest["events"].as_array().unwrap()).collect();
     let ids: Vec<&Value> = got.iter().map(|e| &e["event"]["id"]).collect();
     assert_eq!(ids, sent.iter().map(|e| &e["id"]).collect::<Vec<_>>());
     for bad in ["after=-1", "limit=0", "limit=1001", "after=x", "page=2"] {

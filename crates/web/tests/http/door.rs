@@ -7,7 +7,8 @@ use std::net::SocketAddr;
 use std::sync::Arc;
 
 fn post(host: &str, extra: &[(&str, &str)]) -> Request<Body> {
-    let mut request = Request::post("/api/events").header(header::HOST, host).header(header::CONTENT_TYPE, "application/json");
+    let mut request =
+        Request::post("/api/events").header(header::HOST, host).header(header::CONTENT_TYPE, "application/json");
     for (name, value) in extra {
         request = request.header(*name, *value);
     }
@@ -44,7 +45,10 @@ async fn writes_from_another_sites_page_are_not_taken() {
 async fn a_socket_opened_by_another_sites_page_is_not_taken() {
     let web = Web::this_machine().await;
     let request = |origin: &str| {
-        Request::get("/who").header(header::HOST, "localhost").header(header::UPGRADE, "websocket").header("origin", origin)
+        Request::get("/who")
+            .header(header::HOST, "localhost")
+            .header(header::UPGRADE, "websocket")
+            .header("origin", origin)
     };
     let foreign = web.send(request("http://evil.example").body(Body::empty()).unwrap()).await;
     assert_eq!(foreign.status, StatusCode::FORBIDDEN);
@@ -99,7 +103,11 @@ fn pair(code: &str, from: &str) -> Request<Body> {
 }
 
 fn with_cookie(path: &str, cookie: &str) -> Request<Body> {
-    Request::get(path).header(header::HOST, "192.168.1.5:8080").header(header::COOKIE, cookie).body(Body::empty()).unwrap()
+    Request::get(path)
+        .header(header::HOST, "192.168.1.5:8080")
+        .header(header::COOKIE, cookie)
+        .body(Body::empty())
+        .unwrap()
 }
 
 #[tokio::test]
@@ -158,7 +166,11 @@ async fn forgetting_all_devices_shuts_them_out() {
     let code = web.codes.lock().unwrap()[0].clone();
     let cookie = web.send(pair(&code, "10.0.0.2:1")).await.header("set-cookie").split(';').next().unwrap().to_owned();
     let forget = |cookie: &str| {
-        Request::post("/pair/forget").header(header::HOST, "kitchen.local").header(header::COOKIE, cookie).body(Body::empty()).unwrap()
+        Request::post("/pair/forget")
+            .header(header::HOST, "kitchen.local")
+            .header(header::COOKIE, cookie)
+            .body(Body::empty())
+            .unwrap()
     };
     assert_eq!(web.send(forget("sayso_paired=none")).await.header("location"), "/pair", "a stranger is led to pairing");
     assert_eq!(web.send(with_cookie("/api/events", &cookie)).await.status, StatusCode::OK, "and has forgotten nobody");

@@ -24,7 +24,10 @@ async fn what_is_taken_back_or_put_right_keeps_its_first_record() {
     assert!(page.contains("Shown: pressed chicken") && page.contains("First noted: The animal pressed chicken"));
     let all = web.get("/api/events").await.json();
     let correction = &all["events"].as_array().unwrap().last().unwrap()["event"]["body"];
-    assert_eq!((correction["kind"].as_str(), correction["happened_at"].as_str()), (Some("correction"), Some("2026-03-02T10:59:30.000Z")));
+    assert_eq!(
+        (correction["kind"].as_str(), correction["happened_at"].as_str()),
+        (Some("correction"), Some("2026-03-02T10:59:30.000Z"))
+    );
 }
 
 #[tokio::test]

@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 mod api;
+mod client;
 mod door;
 mod log;
 mod schema;

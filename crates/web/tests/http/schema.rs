@@ -87,7 +87,8 @@ async fn every_path_of_the_document_is_there_and_answers_are_as_described() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
     let document = web.get("/api/openapi.json").await.json();
-    let with = |name: &str| json!({ "$ref": format!("#/components/schemas/{name}"), "components": document["components"] });
+    let with =
+        |name: &str| json!({ "$ref": format!("#/components/schemas/{name}"), "components": document["components"] });
     for (path, methods) in document["paths"].as_object().unwrap() {
         if methods.get("get").is_some() {
             let answer = web.get(&path.replace("{learner}", &ids.learner)).await;

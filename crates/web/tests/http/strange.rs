@@ -14,10 +14,23 @@ fn any_json() -> impl Strategy<Value = Value> {
         any::<f64>().prop_map(|x| json!(x)),
         any::<i64>().prop_map(Value::from),
         ".{0,20}".prop_map(Value::from),
-        prop_oneof![Just("press"), Just("correction"), Just("learner"), Just("2026-03-02T11:00:00Z"), Just("Europe/Berlin")].prop_map(Value::from),
+        prop_oneof![
+            Just("press"),
+            Just("correction"),
+            Just("learner"),
+            Just("2026-03-02T11:00:00Z"),
+            Just("Europe/Berlin")
+        ]
+        .prop_map(Value::from),
     ];
     leaf.prop_recursive(4, 40, 6, |inner| {
-        let name = prop_oneof![Just("id".to_owned()), Just("body".to_owned()), Just("kind".to_owned()), Just("of".to_owned()), ".{0,8}"];
+        let name = prop_oneof![
+            Just("id".to_owned()),
+            Just("body".to_owned()),
+            Just("kind".to_owned()),
+            Just("of".to_owned()),
+            ".{0,8}"
+        ];
         prop_oneof![
             prop::collection::vec(inner.clone(), 0..6).prop_map(Value::from),
             prop::collection::vec((name, inner), 0..6).prop_map(|pairs| Value::Object(pairs.into_iter().collect())),
@@ -27,7 +40,19 @@ fn any_json() -> impl Strategy<Value = Value> {
 
 /// A sound event with one value somewhere replaced by anything.
 fn disturbed() -> impl Strategy<Value = Value> {
-    let places = ["/id", "/household", "/learner", "/happened_at", "/zone", "/source", "/body", "/body/kind", "/body/word", "/body/by", "/body/certainty"];
+    let places = [
+        "/id",
+        "/household",
+        "/learner",
+        "/happened_at",
+        "/zone",
+        "/source",
+        "/body",
+        "/body/kind",
+        "/body/word",
+        "/body/by",
+        "/body/certainty",
+    ];
     (prop::sample::select(places.to_vec()), any_json()).prop_map(|(place, value)| {
         let mut event = Ids::new().press();
         if let Some(slot) = event.pointer_mut(place) {

@@ -15,7 +15,6 @@ use uuid::Uuid;
 
 pub struct Web {
     pub app: Router,
-    pub state: AppState,
     pub dir: tempfile::TempDir,
     pub codes: Arc<Mutex<Vec<String>>>,
 }
@@ -58,7 +57,7 @@ impl Web {
         let codes = Arc::new(Mutex::new(Vec::new()));
         let store = Arc::new(Store::open(dir.path()).await.unwrap());
         let state = AppState::new(store, access(dir.path(), codes.clone())).with_clock(noon);
-        Self { app: app(state.clone()), state, dir, codes }
+        Self { app: app(state), dir, codes }
     }
 
     pub async fn send(&self, request: Request<Body>) -> Answer {
@@ -109,7 +108,9 @@ impl Ids {
     }
 
     pub fn press(&self) -> Value {
-        self.event(json!({ "kind": "press", "word": self.word, "by": "learner", "certainty": 1.0, "accident": "unsure" }))
+        self.event(
+            json!({ "kind": "press", "word": self.word, "by": "learner", "certainty": 1.0, "accident": "unsure" }),
+        )
     }
 
     /// The cards of the household.

@@ -5,8 +5,8 @@ use sayso_advisor::ration::{forbidden, ration};
 use sayso_advisor::stages::standings;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
-    Body, Day, Event, HouseholdId, LearnerId, Moment, RewardCard, RewardId, RewardKind, Session,
-    SessionId, SignLevel, Stage, Story, TeacherId, WordId, Zone, facts,
+    Body, Day, Event, HouseholdId, LearnerId, Moment, RewardCard, RewardId, RewardKind, Session, SessionId, SignLevel,
+    Stage, Story, TeacherId, WordId, Zone, facts,
 };
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -194,6 +194,8 @@ fn today(story: &Story, learner: LearnerId, day: Day, zone: &Zone) -> Vec<Event>
                 | Body::Leaving(_)
                 | Body::Press(_)
                 | Body::Delivery(_)
+                | Body::Look(_)
+                | Body::Brush(_)
                 | Body::Invitation(_)
                 | Body::Catch(_)
                 | Body::Sign(_)
@@ -213,4 +215,3 @@ fn today(story: &Story, learner: LearnerId, day: Day, zone: &Zone) -> Vec<Event>
 
 /// More than anyone notes in a day by hand; bounds the size of the answer.
 const MOST_TODAY: usize = 2_000;
-

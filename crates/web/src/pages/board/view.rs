@@ -17,6 +17,7 @@ pub fn view(page: &LearnerPage) -> Markup {
             div #board .pad-page data-test="board" data-now=(json) {
                 (status())
                 p.stop data-part="broken" role="alert" hidden {}
+                p.caution data-part="clock-off" data-test="clock-off" hidden {}
                 div.stop data-part="stop" data-test="stop" role="alert" hidden {}
                 div.modes role="group" aria-label="What are you doing?" {
                     @for (mode, name) in [("showing", "Show"), ("invitation", "Invite"), ("day", "Answer"), ("catch", "Catch")] {
@@ -41,7 +42,7 @@ fn status() -> Markup {
     html! {
         div.status data-part="outbox" data-test="outbox" data-kept="" data-sent="" data-refused="" {
             button.plain type="button" data-part="outbox-text" data-test="outbox-text" title="Send now" { "Opening…" }
-            span.quiet.num data-part="outbox-counts" data-test="outbox-counts" role="status" {}
+            span.quiet.num data-part="outbox-counts" data-test="outbox-counts" {}
             a.button data-part="pair" data-test="pair" href="/pair" hidden { "Pair this device" }
             button.warn type="button" data-part="attention" data-test="attention" hidden {}
         }
@@ -78,7 +79,7 @@ fn actions() -> Markup {
     let all = [
         ("joined", "Joined"),
         ("looked", "Looked…"),
-        ("pressed", "It pressed…"),
+        ("pressed", "Pressed…"),
         ("brushed", "Brushed…"),
         ("sign", "Sign…"),
         ("left", "Left"),

@@ -14,7 +14,10 @@ const LISTED: usize = 5;
 pub fn readiness(ready: Option<&Ready>) -> Markup {
     let Some(r) = ready else { return html! {} };
     let points = r.by_session.iter().enumerate().map(|(i, (_, p))| ((i + 1) as f64, *p, None)).collect();
-    let told = format!("In its last session it was most likely {}; probability of \u{201c}ready\u{201d}: {}.", r.likeliest, r.now);
+    let told = format!(
+        "In its last session it was most likely {}; probability of \u{201c}ready\u{201d}: {}.",
+        r.likeliest, r.now
+    );
     html! {
         h2 { "Readiness" }
         (lines(&Lines {

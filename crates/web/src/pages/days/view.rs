@@ -43,7 +43,14 @@ fn hours(days: &Days) -> Markup {
     let busiest = days.hours.iter().max_by_key(|h| h.presses).filter(|h| h.presses > 0);
     let told = busiest.map_or_else(
         || "No own presses in this time (n = 0).".to_owned(),
-        |h| format!("It pressed most between {} and {} o'clock: {}; {n} own presses in all.", h.hour, h.hour + 1, h.per_day),
+        |h| {
+            format!(
+                "It pressed most between {} and {} o'clock: {}; {n} own presses in all.",
+                h.hour,
+                h.hour + 1,
+                h.per_day
+            )
+        },
     );
     html! {
         (bars("Own presses by hour", &told, "hour of the day", "presses a day", &all))
@@ -95,7 +102,8 @@ fn weekly(weeks: &[Week], value: impl Fn(&Week) -> Estimate) -> Vec<(f64, f64, O
 
 #[allow(clippy::cast_precision_loss)]
 fn joining(weeks: &[Week]) -> Markup {
-    let told = weeks.last().map_or_else(String::new, |w| format!("Sessions joined in the last seven days: {}.", w.joining));
+    let told =
+        weeks.last().map_or_else(String::new, |w| format!("Sessions joined in the last seven days: {}.", w.joining));
     html! {
         (lines(&Lines {
             title: "Sessions joined".into(),
@@ -114,7 +122,9 @@ fn joining(weeks: &[Week]) -> Markup {
 fn delay(weeks: &[Week]) -> Markup {
     let points = weekly(weeks, |w| w.delay);
     let top = points.iter().map(|p| p.2.map_or(p.1, |b| b.1)).fold(1.0, f64::max);
-    let told = weeks.last().map_or_else(String::new, |w| format!("Press to delivery, middle value of the last seven days: {}.", w.delay));
+    let told = weeks
+        .last()
+        .map_or_else(String::new, |w| format!("Press to delivery, middle value of the last seven days: {}.", w.delay));
     html! {
         (lines(&Lines {
             title: "From press to delivery".into(),

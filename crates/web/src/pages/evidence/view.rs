@@ -137,13 +137,17 @@ fn invitations(e: &Evidence) -> Markup {
 
 #[allow(clippy::cast_precision_loss)]
 fn learning(curve: &LearningCurve, days: &[Day]) -> Markup {
-    let points = curve.points.iter().enumerate().map(|(i, p)| ((i + 1) as f64, p.p, Some((p.lower, p.upper)))).collect();
+    let points =
+        curve.points.iter().enumerate().map(|(i, p)| ((i + 1) as f64, p.p, Some((p.lower, p.upper)))).collect();
     let told = match curve.learning_trial {
         Some(trial) => {
             let day = days.get(trial - 1).map_or_else(String::new, |d| format!(" ({d})"));
             format!("From invitation {trial}{day} on the band stays above chance (n = {}).", curve.n)
         }
-        None => format!("The band does not stay above chance yet; that does not mean that nothing was learnt (n = {}).", curve.n),
+        None => format!(
+            "The band does not stay above chance yet; that does not mean that nothing was learnt (n = {}).",
+            curve.n
+        ),
     };
     html! {
         (lines(&Lines {

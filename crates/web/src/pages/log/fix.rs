@@ -87,7 +87,8 @@ fn body(page: &LearnerPage, event: &Event, typed: &mut Typed) -> Option<Body> {
         Body::Delivery(d) => {
             d.word = word.unwrap_or(d.word);
             d.answer = typed.one_of("answer", Answer::ALL, Answer::name)?;
-            d.then = if typed.text("then").is_empty() { None } else { Some(typed.one_of("then", Then::ALL, Then::name)?) };
+            d.then =
+                if typed.text("then").is_empty() { None } else { Some(typed.one_of("then", Then::ALL, Then::name)?) };
             // What goes only with another answer goes with it.
             d.alternative = d.alternative.filter(|_| d.answer == Answer::Alternative);
             d.then_word = d.then_word.filter(|_| d.then == Some(Then::PressedAgain));

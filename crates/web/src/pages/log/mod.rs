@@ -114,5 +114,9 @@ async fn correct(page: LearnerPage, Path(at): Path<At>, typed: Typed) -> Result<
     };
     let correction = Correction { of: event.id, happened_at: Some(happened_at), learner: None, body: Box::new(body) };
     let kept = page.keep(vec![Event { learner: event.learner, ..page.event(correction) }]).await;
-    if typed.kept(kept)? { Ok(to_log(page.id, event.id).into_response()) } else { Ok(again(view::edit(&page, &event, &typed))) }
+    if typed.kept(kept)? {
+        Ok(to_log(page.id, event.id).into_response())
+    } else {
+        Ok(again(view::edit(&page, &event, &typed)))
+    }
 }

@@ -75,13 +75,18 @@ const fn how(source: Source) -> &'static str {
     }
 }
 
-fn options<T: Copy>(all: &[T], named: impl Fn(T) -> &'static str, words: impl Fn(T) -> &'static str) -> Vec<(String, String)> {
+fn options<T: Copy>(
+    all: &[T],
+    named: impl Fn(T) -> &'static str,
+    words: impl Fn(T) -> &'static str,
+) -> Vec<(String, String)> {
     all.iter().map(|v| (named(*v).to_owned(), words(*v).to_owned())).collect()
 }
 
 /// The form for one event.
 pub fn edit(page: &LearnerPage, event: &Event, typed: &Typed) -> Markup {
-    let select = |name: &str, label: &str, options: &[(String, String)]| fields::select(typed, name, label, "", options);
+    let select =
+        |name: &str, label: &str, options: &[(String, String)]| fields::select(typed, name, label, "", options);
     layout(
         page,
         Tab::Log,

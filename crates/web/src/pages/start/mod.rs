@@ -12,8 +12,8 @@ use axum::http::header::SET_COOKIE;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use sayso_model::{
-    Body, Event, EventId, HouseholdCard, HouseholdId, Label, LearnerCard, LearnerId, Role, Source, Species, TeacherCard,
-    TeacherId, Zone,
+    Body, Event, EventId, HouseholdCard, HouseholdId, Label, LearnerCard, LearnerId, Role, Source, Species,
+    TeacherCard, TeacherId, Zone,
 };
 use serde::Deserialize;
 use uuid::Uuid;
@@ -48,19 +48,11 @@ async fn begin(State(state): State<AppState>, Form(start): Form<Start>) -> Resul
     let household = HouseholdId(Uuid::now_v7());
     let (teacher, learner) = (TeacherId(Uuid::now_v7()), LearnerId(Uuid::now_v7()));
     let bodies: [(Option<LearnerId>, Body); 3] = [
+        (None, HouseholdCard { name: checked("household", Label::new(&start.household))?, zone: zone.clone() }.into()),
         (
             None,
-            HouseholdCard { name: checked("household", Label::new(&start.household))?, zone: zone.clone() }.into(),
-        ),
-        (
-            None,
-            TeacherCard {
-                teacher,
-                name: checked("you", Label::new(&start.you))?,
-                role: Role::Household,
-                active: true,
-            }
-            .into(),
+            TeacherCard { teacher, name: checked("you", Label::new(&start.you))?, role: Role::Household, active: true }
+                .into(),
         ),
         (
             Some(learner),

@@ -19,25 +19,58 @@ pub fn router() -> Router<AppState> {
     Router::new().route("/who", get(show).post(choose))
 }
 
-async fn show(page: Page) -> Markup {
-    view::view(&page)
+/// The page one came from.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct From {
+    back: Option<String>,
+}
+
+async fn show(page: Page, Form(from): Form<From>) -> Markup {
+    view::view(&page, &own_path(from.back))
+}
+
+/// A path of ours to go back to; anything that could lead elsewhere becomes the start.
+fn own_path(back: Option<String>) -> String {
+    back.filter(|b| {
+        b.starts_with('/')
+            && !b.starts_with("//")
+            && b.bytes().all(|c| c.is_ascii_alphanumeric() || b"/-_.".contains(&c))
+    })
+    .unwrap_or_else(|| "/".into())
 }
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Chosen {
     teacher: TeacherId,
+    back: Option<String>,
 }
 
 async fn choose(page: Page, Form(chosen): Form<Chosen>) -> Result<Response, Error> {
     if !page.teachers().iter().any(|t| t.teacher == chosen.teacher) {
         return Err(Error::refused("teacher", "is not one of this household's people"));
     }
-    Ok(([(SET_COOKIE, remembering(chosen.teacher))], Redirect::to("/")).into_response())
+    Ok(([(SET_COOKIE, remembering(chosen.teacher))], Redirect::to(&own_path(chosen.back))).into_response())
 }
 
 /// The cookie that keeps who holds this device, for a year.
 #[must_use]
 pub fn remembering(teacher: TeacherId) -> String {
     format!("{TEACHER_COOKIE}={teacher}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::own_path;
+
+    #[test]
+    fn one_is_led_back_to_own_pages_only() {
+        let to = |b: &str| own_path(Some(b.to_owned()));
+        assert_eq!(to("/l/3cf1/board"), "/l/3cf1/board");
+        for bad in ["//evil.example", "http://evil.example", "/\\evil.example", "", "/a?b=//c"] {
+            assert_eq!(to(bad), "/", "{bad}");
+        }
+        assert_eq!(own_path(None), "/");
+    }
 }

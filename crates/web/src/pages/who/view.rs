@@ -2,7 +2,7 @@ use crate::layout::{Tab, layout};
 use crate::page::Page;
 use maud::{Markup, html};
 
-pub fn view(page: &Page) -> Markup {
+pub fn view(page: &Page, back: &str) -> Markup {
     layout(
         page,
         Tab::None,
@@ -10,6 +10,7 @@ pub fn view(page: &Page) -> Markup {
         html! {
             p { "Everything noted on this device is then noted as yours. It can be changed at any time." }
             form method="post" action="/who" .stack {
+                input type="hidden" name="back" value=(back);
                 @for t in page.teachers() {
                     button.wide name="teacher" value=(t.teacher) aria-pressed=(page.teacher == Some(t.teacher)) {
                         (t.name.as_str())

@@ -1,6 +1,7 @@
 //! First words: proposed with reasons, taken over as cards.
 
 use super::card::{of_household, proposed};
+use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::page::LearnerPage;
 use crate::typed::Typed;
@@ -100,6 +101,7 @@ fn choice(page: &LearnerPage, c: &Choice, best: bool) -> Markup {
             @for w in &c.words {
                 label { input type="checkbox" name="rewards" value=(w.reward) checked; span { strong { "\u{201c}" (w.says) "\u{201d}" } " " span.quiet { (w.kind.name()) } } }
                 ul { @for b in &w.because { li { (b) } } }
+                @if let Some(reward) = page.story.rewards().get(&w.reward) { (for_animal(&page.card, reward)) }
             }
             p.quiet { (c.score) ". Best of all sets in " (format!("{:.0} %", 100.0 * c.best_in)) " of n = " (c.draws) " draws from what the likes tests leave open." }
             button.wide.primary[best] { "Make cards for the ticked words" }

@@ -18,9 +18,9 @@ pub fn view(page: &LearnerPage) -> Markup {
             @if words.is_empty() { p { "No word yet. Two or three are enough to begin with (common practice, no source)." } }
             @for w in &words { (word(page, w, all.iter().find(|s| s.word == w.word))) }
             (alike(page, &words))
+            (first::section(page, !words.is_empty()))
             p.row { a.button href=(format!("/l/{}/words/new", page.id)) { "Add a word" }
                 @if !words.is_empty() { a.button href="/sheets/rules" { "Sheet for the fridge" } a.button href="/sheets/labels" { "Labels" } } }
-            (first::section(page, !words.is_empty()))
             section #where {
                 h2 { "Where they are" }
                 @match page.story.board() {

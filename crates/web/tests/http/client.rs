@@ -1,0 +1,15 @@
+//! The client's own tests, which need no browser but do need Node.
+
+use std::process::Command;
+
+#[test]
+fn the_clients_own_tests_pass() {
+    let dir = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/client");
+    let mut files: Vec<_> = std::fs::read_dir(dir).unwrap().map(|f| f.unwrap().path()).collect();
+    files.sort();
+    assert!(files.len() >= 2, "{files:?}");
+    let run = Command::new("node").arg("--test").args(&files).output();
+    let run =
+        run.expect("Node runs the client's tests; install it (20.19 or newer), for example: apt-get install nodejs");
+    assert!(run.status.success(), "{}{}", String::from_utf8_lossy(&run.stdout), String::from_utf8_lossy(&run.stderr));
+}
