@@ -9,3 +9,4 @@ mod invitation;
 mod killed;
 mod likes;
 mod outbox;
+mod tour;

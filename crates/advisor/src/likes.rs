@@ -471,10 +471,12 @@ pub fn next_setup(story: &Story, learner: LearnerId, assessment: AssessmentId) -
     let fixed = |plan: Vec<(u16, Vec<usize>)>| {
         let of = plan.len();
         let mut open = done.clone();
-        // A trial is done if one with the same things in the same places and round was recorded.
+        // A trial is done if one with the same things was recorded in that round, also if sides were laid otherwise.
         let next = plan.into_iter().find(|(round, row)| {
-            let wanted = pick(row);
-            match open.iter().position(|t| t.round == *round && t.offered == wanted) {
+            let wanted: BTreeSet<RewardId> = pick(row).into_iter().collect();
+            let same =
+                |t: &&LikeTrial| t.round == *round && t.offered.iter().copied().collect::<BTreeSet<_>>() == wanted;
+            match open.iter().position(same) {
                 Some(at) => {
                     open.remove(at);
                     false

@@ -108,7 +108,7 @@ fn joining(weeks: &[Week]) -> Markup {
         (lines(&Lines {
             title: "Sessions joined".into(),
             told: told.clone(),
-            x: nice_axis("weeks before now", 1.0 - weeks.len() as f64, 0.5),
+            x: nice_axis("weeks before now", 1.0 - weeks.len() as f64, 0.0),
             y: Axis::share("joined"),
             series: vec![Series { name: "joined".into(), points: weekly(weeks, |w| w.joining), steps: false, dots: true }],
             level: None,
@@ -129,7 +129,7 @@ fn delay(weeks: &[Week]) -> Markup {
         (lines(&Lines {
             title: "From press to delivery".into(),
             told: told.clone(),
-            x: nice_axis("weeks before now", 1.0 - weeks.len() as f64, 0.5),
+            x: nice_axis("weeks before now", 1.0 - weeks.len() as f64, 0.0),
             y: nice_axis("seconds", 0.0, top),
             series: vec![Series { name: "delay".into(), points, steps: false, dots: true }],
             level: None,
