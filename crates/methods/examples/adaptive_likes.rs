@@ -62,12 +62,20 @@ struct Record {
     right: Vec<f64>,
     stopped_at: Vec<f64>,
     stopped_right: Vec<f64>,
+    /// Where the rule said "known well enough": whether truly no item left out was stronger than one taken in by more than
+    /// the margin.
+    claims_true: Vec<f64>,
 }
 
 fn run(items: usize, households: u64, adaptive: bool) -> Record {
     let most = items * (items - 1) / 2 * usize::from(ROUNDS);
     let rule = StopRule { most: most as u64, ..StopRule::default() };
-    let mut record = Record { right: vec![0.0; most + 1], stopped_at: Vec::new(), stopped_right: Vec::new() };
+    let mut record = Record {
+        right: vec![0.0; most + 1],
+        stopped_at: Vec::new(),
+        stopped_right: Vec::new(),
+        claims_true: Vec::new(),
+    };
     for number in 0..households {
         // Both ways meet the same households.
         let seed = (SEED + items as u64) ^ (number << 20);
@@ -81,13 +89,20 @@ fn run(items: usize, households: u64, adaptive: bool) -> Record {
             let found: Vec<f64> = fit.strengths.iter().map(|s| s.value).collect();
             let right = f64::from(u8::from(top(&found) == wanted));
             record.right[at] += right / households as f64;
-            if !stopped
-                && at > 0
-                && !matches!(should_stop(&fit, &rule, DRAWS, seed ^ at as u64).unwrap(), Verdict::GoOn(_))
-            {
-                stopped = true;
-                record.stopped_at.push(at as f64);
-                record.stopped_right.push(right);
+            if !stopped && at > 0 {
+                let verdict = should_stop(&fit, &rule, DRAWS, seed ^ at as u64).unwrap();
+                stopped = !matches!(verdict, Verdict::GoOn(_));
+                if stopped {
+                    record.stopped_at.push(at as f64);
+                    record.stopped_right.push(right);
+                }
+                if let Verdict::KnownWellEnough(set) = verdict {
+                    let (inside, outside): (Vec<usize>, Vec<usize>) = (0..items).partition(|i| set.members.contains(i));
+                    let strength = |i: &usize| household.strengths[*i];
+                    let weakest = inside.iter().map(strength).fold(f64::INFINITY, f64::min);
+                    let strongest = outside.iter().map(strength).fold(f64::NEG_INFINITY, f64::max);
+                    record.claims_true.push(f64::from(u8::from(strongest <= weakest + rule.margin)));
+                }
             }
             if at == most {
                 break;
@@ -205,11 +220,15 @@ fn main() {
         for (name, record) in [("all pairs", &all), ("adaptive", &adaptive)] {
             let ((trials, trials_error), (right, right_error)) =
                 (mean_and_error(&record.stopped_at), mean_and_error(&record.stopped_right));
+            let (kept, kept_error) = mean_and_error(&record.claims_true);
             writeln!(
                 stops,
-                "| {items} | {name} | {trials:.1} (se {trials_error:.1}) | {:.1} % (se {:.1}) |",
+                "| {items} | {name} | {trials:.1} (se {trials_error:.1}) | {:.1} % (se {:.1}) | {} | {:.1} % (se {:.1}) |",
                 100.0 * right,
-                100.0 * right_error
+                100.0 * right_error,
+                record.claims_true.len(),
+                100.0 * kept,
+                100.0 * kept_error
             )
             .unwrap();
         }
@@ -222,7 +241,9 @@ fn main() {
     println!(
         "\nStopping by the default rule (90 % sure of the best three up to a difference of 0.25, at most three rounds):\n"
     );
-    println!("| items | pairs chosen | trials until the stop | top three right at the stop |");
-    println!("| --: | :-- | --: | --: |");
+    println!(
+        "| items | pairs chosen | trials until the stop | top three right at the stop | called known well enough | of those, true |"
+    );
+    println!("| --: | :-- | --: | --: | --: | --: |");
     print!("{stops}");
 }
