@@ -32,7 +32,7 @@ pub fn view(page: &LearnerPage) -> Markup {
                 p { a.link href=(format!("/sheets/{}/likes", page.id)) { "A sheet of this to print" } }
             }
             (history::history(page))
-            p.quiet { "Ways of testing can disagree: dogs ranked foods differently two at a time and in a row; only the lowest agreed (Cameron, Siddall & Bizo 2021). Likes also change with the hour and the day." }
+            p.quiet { "Ways of testing can disagree: dogs ranked foods differently two at a time and in a row; only the lowest agreed (Cameron, Siddall & Bizo 2021). Likes also change with the hour and the day, so older trials count for less." }
         },
     )
 }
