@@ -9,10 +9,19 @@ use sayso_methods::understanding::MonteCarlo;
 use sayso_methods::understanding::association::{PressIn, Unit, association};
 use std::time::Instant;
 
+/// Processor seconds of this process over all threads so far, where the system tells (100 ticks a second is assumed).
+fn processor_seconds() -> f64 {
+    let ticks = std::fs::read_to_string("/proc/self/stat").ok().and_then(|line| {
+        let after_name = line.rsplit_once(')')?.1.to_owned();
+        after_name.split_whitespace().nth(11)?.parse::<f64>().ok()
+    });
+    ticks.map_or(f64::NAN, |ticks| ticks / 100.0)
+}
+
 fn main() {
     let presses = 100_000;
     println!("{presses} presses, 10 words, 4 outcomes (half of them the commonest), seed 1");
-    println!("session  unit     drawn  seconds  p overall");
+    println!("session  unit     drawn  seconds  processor seconds  p overall");
     for length in [20, 100, 1_000, 10_000, 100_000] {
         for (name, unit) in [("press", Unit::Press), ("episode", Unit::Episode)] {
             let mut rng = Xoshiro256PlusPlus::seed_from_u64(1);
@@ -25,11 +34,13 @@ fn main() {
                     PressIn { session: k / length, word, outcome }
                 })
                 .collect();
-            let start = Instant::now();
+            let (start, before) = (Instant::now(), processor_seconds());
             let draws = MonteCarlo { seed: 1, most: 10_000, enough: 10_000 };
             let found = association(&data, unit, draws).expect("data are valid");
             let seconds = start.elapsed().as_secs_f64();
-            println!("{length:7}  {name:7} {:6}  {seconds:7.2}  {:.4}", found.overall.drawn, found.overall.p);
+            let processor = processor_seconds() - before;
+            let (drawn, p) = (found.overall.drawn, found.overall.p);
+            println!("{length:7}  {name:7} {drawn:6}  {seconds:7.2}  {processor:17.2}  {p:.4}");
         }
     }
     println!("with early stopping, no association at all, sessions of 100:");
