@@ -17,7 +17,6 @@ use sayso_methods::learning::phases::{Better, compare_phases};
 use sayso_methods::learning::pooled::{WordTrials, pooled_learning_curves};
 use sayso_methods::learning::rank_sum::rank_sum;
 use sayso_methods::learning::readiness::{SessionSigns, readiness};
-use sayso_methods::learning::stage::{InvitationSession, Stage, StageRule, WordFigures, stage};
 use sayso_methods::stats::{Interval, PMethod, Tail, TwoByTwo};
 use sayso_methods::understanding::accidents::{Contact, accidents};
 use sayso_methods::understanding::association::{PressIn, Unit, association};
@@ -368,35 +367,6 @@ fn ten_years() {
     assert!(exact.p > 0.0 && exact.p < 1.0);
     let (a, b): (Vec<f64>, Vec<f64>) = ((0..2000).map(f64::from).collect(), (500..2500).map(f64::from).collect());
     assert_eq!(rank_sum(&a, &b).unwrap().p_method, PMethod::Approximate);
-}
-
-#[test]
-fn not_wanting_is_never_held_against_a_word() {
-    let joined = WordFigures {
-        prepared: true,
-        showings: 40,
-        showing_days: 8,
-        offered: 20,
-        joined: 19,
-        ..WordFigures::default()
-    };
-    let rule = StageRule::default();
-    let session = |wanted, pressed, teacher| InvitationSession { wanted, pressed, teacher };
-    let at = |invitations: Vec<InvitationSession>| {
-        stage(Stage::Invite, &WordFigures { invitations, ..joined.clone() }, &rule).unwrap().stage
-    };
-    let mastered = vec![session(5, 5, 1), session(6, 5, 2)];
-    assert_eq!(at(mastered.clone()), Stage::Converse);
-    // Sessions in which it wanted nothing, before, between and after, change nothing.
-    let mut idle = vec![session(0, 0, 3)];
-    idle.extend([mastered[0], session(0, 0, 1), mastered[1], session(0, 0, 2)]);
-    assert_eq!(at(idle), Stage::Converse);
-    // One person is not enough; strain comes before everything.
-    assert_eq!(at(vec![session(5, 5, 1), session(6, 6, 1)]), Stage::Invite);
-    let strained = WordFigures { under_strain: true, invitations: mastered, ..joined.clone() };
-    assert_eq!(stage(Stage::Converse, &strained, &rule).unwrap().stage, Stage::Invite);
-    // Wanted often and hardly pressed: more showing.
-    assert_eq!(at(vec![session(10, 0, 1), session(10, 0, 2)]), Stage::Show);
 }
 
 #[test]
