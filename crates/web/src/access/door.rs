@@ -39,7 +39,7 @@ pub async fn guard(State(state): State<AppState>, request: Request, next: Next) 
 
 /// Middleware: headers on every answer.
 pub async fn headers(request: Request, next: Next) -> Response {
-    const ALWAYS: [(HeaderName, HeaderValue); 6] = [
+    const ALWAYS: [(HeaderName, HeaderValue); 5] = [
         (
             HeaderName::from_static("content-security-policy"),
             HeaderValue::from_static(
@@ -51,7 +51,6 @@ pub async fn headers(request: Request, next: Next) -> Response {
         (HeaderName::from_static("x-content-type-options"), HeaderValue::from_static("nosniff")),
         (HeaderName::from_static("referrer-policy"), HeaderValue::from_static("same-origin")),
         (HeaderName::from_static("cross-origin-resource-policy"), HeaderValue::from_static("same-origin")),
-        (HeaderName::from_static("cross-origin-opener-policy"), HeaderValue::from_static("same-origin")),
         (
             HeaderName::from_static("permissions-policy"),
             HeaderValue::from_static("camera=(), geolocation=(), microphone=(self)"),

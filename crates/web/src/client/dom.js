@@ -21,30 +21,28 @@ export function text(node, value) {
   if (node && node.textContent !== value) node.textContent = value;
 }
 
-let sheet;
+let sheet; // the one that is open
 
 /** A sheet from the bottom with a title and things to choose from; `fill(close)` gives its content. */
 export function openSheet(title, fill) {
   closeSheet();
-  const close = () => closeSheet();
+  const close = () => closeSheet(mine);
   const heading = el("h2", { id: "sheet-title" }, title);
-  sheet = el(
+  const mine = el(
     "dialog",
-    { class: "sheet", "aria-labelledby": "sheet-title", "data-test": "sheet", onclose: () => closeSheet() },
+    { class: "sheet", "aria-labelledby": "sheet-title", "data-test": "sheet", onclose: close },
     heading,
     el("div", { class: "stack" }, ...fill(close)),
     button("Close", "sheet-close", close, { class: "wide" }),
   );
-  document.body.append(sheet);
-  sheet.showModal();
+  sheet = mine;
+  document.body.append(mine);
+  mine.showModal();
 }
 
-/** Closes the sheet if one is open. */
-export function closeSheet() {
-  const open = sheet;
-  sheet = undefined;
-  if (open) {
-    if (open.open) open.close();
-    open.remove();
-  }
+// A sheet tells of its closing only after the next one may have opened; it must close none but itself.
+function closeSheet(which = sheet) {
+  if (which === sheet) sheet = undefined;
+  if (which?.open) which.close();
+  which?.remove();
 }

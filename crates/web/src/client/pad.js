@@ -53,7 +53,8 @@ export function makePad(now, changed) {
 
   /** Notes bodies as one tap. Gives the events. */
   pad.note = async (bodies, options = {}) => {
-    const events = bodies.map((b) => (b.body ? b : pad.event(b)));
+    // Only whole events say when they were recorded; a correction is a body that holds a body.
+    const events = bodies.map((b) => (b.recorded_at ? b : pad.event(b)));
     try {
       await keep(events, options);
     } catch (error) {

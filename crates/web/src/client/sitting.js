@@ -81,6 +81,8 @@ export function sitting(events, now, carriedOnAt = 0) {
   const pending = {};
   for (const e of stand) {
     if (e.body.kind !== "press" || e.body.by === "unknown") continue;
+    // What was shown in a session that is over is given no more.
+    if (e.body.by === "teacher" && e.body.session !== session) continue;
     if (!answered.has(e.id) && now - ms(e) < ANSWER_MS) pending[e.body.word] = e;
     else delete pending[e.body.word];
   }

@@ -94,3 +94,9 @@ test("the median of none is nothing", () => {
   assert.equal(median([3, 1, 2]), 2);
   assert.equal(median([1, 2, 3, 10]), 2.5);
 });
+
+test("a press of a session that is over waits for nothing, a learner's press does", () => {
+  const end = event({ kind: "session_end", session: "A", reason: "done" }, 20);
+  const own = press(12, "play", "learner");
+  assert.deepEqual(Object.keys(sitting([start(0), press(10), own, end, start(30, "B")], at(40)).pending), ["play"]);
+});
