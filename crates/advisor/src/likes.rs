@@ -30,7 +30,7 @@ pub struct RankedReward {
     pub name: String,
     /// Its kind.
     pub kind: RewardKind,
-    /// Chance of being chosen over a reward of average strength, with its profile interval (Bradley-Terry or Plackett-Luce).
+    /// Chance of being chosen over a reward of average strength, with its posterior interval (Bradley-Terry or Plackett-Luce, learned spread).
     pub over_average: Estimate,
     /// Log odds against the average and its standard error, for further use; none where it was never in a choice.
     pub strength: Option<(f64, f64)>,

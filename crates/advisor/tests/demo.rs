@@ -1,0 +1,144 @@
+//! The advice on simulated households, and the rules it may never break.
+#![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
+
+use sayso_advisor::likes::{Setup, next_setup};
+use sayso_advisor::observe::invitations;
+use sayso_advisor::{Topic, evidence, today};
+use sayso_model::{
+    AssessmentId, Body, Event, EventId, Invitation, InvitationKind, InvitationResult, LearnerId, LikeOutcome, LikeTrial,
+    LikesFormat, LikesTest, Moment, Note, RewardId, Seconds, Sign, SignLevel, Source, Story, When, Withdrawal, WordId,
+};
+use uuid::Uuid;
+
+fn now() -> Moment {
+    "2026-11-25T19:30:00Z".parse().unwrap()
+}
+
+fn demo() -> (Story, LearnerId) {
+    let story = Story::from_events(sayso_sim::demo(7, now()).events);
+    let learner = *story.learners().keys().max_by_key(|l| story.words_of(**l).len()).unwrap();
+    (story, learner)
+}
+
+fn event(story: &Story, learner: LearnerId, number: u128, at: Moment, body: impl Into<Body>) -> Event {
+    let pattern = story.ledger().all().next().unwrap();
+    Event {
+        id: EventId(Uuid::from_u128(number)),
+        household: pattern.household,
+        learner: Some(learner),
+        teacher: None,
+        happened_at: at,
+        zone: story.zone(),
+        recorded_at: at,
+        source: Source::Tap,
+        body: body.into(),
+    }
+}
+
+#[test]
+fn a_strong_sign_outranks_everything_and_rests_the_day() {
+    let (mut story, learner) = demo();
+    let before = today::today(&story, learner, now()).unwrap();
+    assert!(before.plan.is_some(), "the demo has a session to hold");
+    let sign = Sign { sign: Note::new("freezes, stares").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+    let seen = event(&story, learner, 1, now().plus_seconds(-600.0), sign);
+    story.add(seen);
+    let after = today::today(&story, learner, now()).unwrap();
+    assert_eq!(after.advice[0].topic, Topic::Welfare);
+    assert!(after.plan.is_none(), "no session is planned for the rest of the day");
+    assert!(after.advice.iter().all(|a| a.topic != Topic::Invite && a.topic != Topic::Show));
+    assert!(after.advice[0].because.iter().any(|r| r.events.contains(&EventId(Uuid::from_u128(1)))), "it names what was seen");
+}
+
+#[test]
+fn no_advice_or_evidence_says_that_the_animal_does_not_understand() {
+    let (story, _) = demo();
+    let mut said = String::new();
+    for learner in story.learners().keys() {
+        let today = today::today(&story, *learner, now()).unwrap();
+        said += &format!("{:?}", today.advice);
+        for word in story.words_of(*learner) {
+            let e = evidence::evidence(&story, *learner, word.word, now()).unwrap();
+            said += &e.sentence;
+            said += &e.claim.map_or_else(|e| e, |c| c.verdict.words());
+        }
+    }
+    let said = said.to_lowercase();
+    assert!(said.len() > 1000);
+    for never in ["does not understand", "doesn't understand", "cannot learn", "failed", "stubborn", "wrong answer"] {
+        assert!(!said.contains(never), "{never}");
+    }
+}
+
+#[test]
+fn the_demo_s_stall_is_found_with_its_late_delivery() {
+    let (story, learner) = demo();
+    let ball = story.words_of(learner).into_iter().find(|w| w.says.as_str() == "ball").unwrap().word;
+    let today = today::today(&story, learner, now()).unwrap();
+    let advice = today.advice.iter().find(|a| a.topic == Topic::Stuck && a.word == Some(ball)).expect("the stall is seen");
+    assert!(advice.because.iter().any(|r| r.text.contains("from press to delivery")), "{:?}", advice.because);
+}
+
+#[test]
+fn an_invitation_it_did_not_want_is_never_counted() {
+    let (story, learner) = demo();
+    let word = WordId(Uuid::from_u128(77));
+    let ask = |number: u128, result, took| {
+        let seconds = |s| Seconds::new(s).unwrap();
+        let body = Invitation {
+            word,
+            other: None,
+            way: InvitationKind::OfferInView,
+            wait_s: seconds(5.0),
+            result,
+            shown: true,
+            took,
+            session: None,
+        };
+        event(&story, learner, number, now(), body)
+    };
+    let pressed = |w| InvitationResult::Pressed { word: w, after_s: Seconds::new(2.0).unwrap() };
+    let other = WordId(Uuid::from_u128(78));
+    let told = Story::from_events([
+        ask(1, InvitationResult::NothingByWait, Some(true)),
+        ask(2, InvitationResult::NothingByWait, Some(false)),
+        ask(3, InvitationResult::NothingByWait, None),
+        ask(4, pressed(word), Some(true)),
+        ask(5, pressed(word), Some(false)),
+        ask(6, pressed(other), Some(true)),
+        ask(7, InvitationResult::Left { after_s: None }, None),
+        ask(8, InvitationResult::WithoutButton { after_s: None }, Some(true)),
+    ]);
+    let sorted = invitations(&told, learner, word);
+    // Wanted: 1, 4 and 8. The presses without wanting are left out as well, or the share would be flattered.
+    assert_eq!(sorted.usable.len(), 3);
+    assert_eq!(sorted.usable.iter().filter(|u| u.pressed).count(), 1);
+    assert_eq!((sorted.not_wanted, sorted.asked_other, sorted.without_button, sorted.unrecorded), (3, 1, 1, 1));
+    assert_eq!(sorted.total(), 8);
+}
+
+#[test]
+fn a_likes_test_goes_on_from_what_was_recorded_and_taken_back() {
+    let (base, learner) = demo();
+    let rewards: Vec<RewardId> = (1..=3).map(|n| RewardId(Uuid::from_u128(n))).collect();
+    let assessment = AssessmentId(Uuid::from_u128(9));
+    let test = LikesTest { assessment, format: LikesFormat::Multiple, rewards, rounds: 1, seed: 5 };
+    let mut story = Story::from_events([event(&base, learner, 1, now(), test)]);
+    let offered = |story: &Story| match next_setup(story, learner, assessment).unwrap() {
+        Setup::Offer { offered, .. } => offered,
+        Setup::Done => Vec::new(),
+    };
+    let first = offered(&story);
+    assert_eq!(first.len(), 3);
+    let choose = |row: &[RewardId], number: u128, result| {
+        let trial = LikeTrial { assessment, format: LikesFormat::Multiple, round: 1, offered: row.to_vec(), result };
+        event(&base, learner, number, now(), trial)
+    };
+    story.add(choose(&first, 2, LikeOutcome::Chose { reward: first[1] }));
+    assert_eq!(offered(&story), vec![first[2], first[0]], "the leftmost of the others moves to the right end");
+    let back = Withdrawal { of: EventId(Uuid::from_u128(2)), because: None };
+    story.add(event(&base, learner, 3, now(), back));
+    assert_eq!(offered(&story), first, "a trial taken back comes again");
+    story.add(choose(&first, 4, LikeOutcome::WalkedAway));
+    assert_eq!(next_setup(&story, learner, assessment), Some(Setup::Done), "walking away is an answer");
+}
