@@ -204,11 +204,10 @@ pub(crate) struct Ramps {
 struct Turns {
     start: Vec<f32>,
     step: Vec<f32>,
-    count: usize,
 }
 
 impl Turns {
-    fn new(windows: usize, start: f64, step: f64, count: usize) -> Self {
+    fn new(windows: usize, start: f64, step: f64) -> Self {
         let table = |e: f64| {
             let mut out = Vec::with_capacity(windows * 2 * BINS);
             for m in 0..windows {
@@ -220,7 +219,7 @@ impl Turns {
             }
             out
         };
-        Self { start: table(start), step: table(step), count }
+        Self { start: table(start), step: table(step) }
     }
 }
 
@@ -233,8 +232,8 @@ impl Ramps {
     pub(crate) fn new(prints: &[Print]) -> Self {
         let windows = prints.iter().map(Print::windows).max().unwrap_or(0);
         Self {
-            quick: Turns::new(windows, -0.002, QUICK_STEP, QUICK_COUNT),
-            fine: Turns::new(windows, -0.0025, FINE_STEP, FINE_COUNT),
+            quick: Turns::new(windows, -0.002, QUICK_STEP),
+            fine: Turns::new(windows, -0.0025, FINE_STEP),
         }
     }
 }
@@ -242,119 +241,120 @@ impl Ramps {
 /// Sums at one lag: `[share][ramp]` ratio of coherent energy to that of random phases.
 type Ratios = [[f32; FINE_COUNT]; SHARES.len()];
 
-struct Scratch {
-    re: Vec<f32>,
-    im: Vec<f32>,
-}
+/// Lanes worked on together; sums for all ramps then stay in registers or close to them.
+const LANES: usize = 8;
 
-/// The core sum for one prepared speed and one lag.
-fn ratios(sound: &Sound, first_row: u64, print: &(usize, Vec<f32>), turns: &Turns, bins: usize, s: &mut Scratch) -> Option<Ratios> {
-    let (windows, spectra) = (print.0, &print.1);
-    let count = turns.count;
-    let mut mean = 0.0f32;
-    for m in 0..windows {
-        let row = sound.row(first_row + m as u64 * STRIDE)?;
-        let x = &spectra[m * 2 * BINS..(m + 1) * 2 * BINS];
-        mean += wide(
-            #[inline(always)]
-            || {
-                let mut acc = [0.0f32; 16];
-                for k in (0..bins).step_by(16) {
-                    for i in 0..16 {
-                        let (a, b, q) = (x[k + i], x[BINS + k + i], row.scale[k + i]);
-                        acc[i] += (a * a + b * b) * q * q;
-                    }
-                }
-                acc.iter().sum::<f32>()
-            },
-        );
-    }
-    let limit = CLAMP * CLAMP * mean / (windows * bins) as f32 + 1e-12;
-    s.re.clear();
-    s.im.clear();
-    s.re.resize(count * bins, 0.0);
-    s.im.resize(count * bins, 0.0);
+/// The core sum for one prepared speed and one lag, over the first `bins` bins and `COUNT` ramps.
+fn ratios<const COUNT: usize>(sound: &Sound, first_row: u64, print: &(usize, Vec<f32>), turns: &Turns, bins: usize) -> Option<Ratios> {
+    let windows = print.0;
+    let rows: Option<Vec<&Row>> = (0..windows).map(|m| sound.row(first_row + m as u64 * STRIDE)).collect();
+    let rows = rows?;
+    let stops: [usize; SHARES.len()] = SHARES.map(|s| (s * windows as f32).ceil() as usize);
+    let mut sums = [[0.0f32; FINE_COUNT]; SHARES.len()];
+    let mut random = [0.0f32; SHARES.len()];
+    wide(
+        #[inline(always)]
+        || {
+            let limit = CLAMP * CLAMP * mean_power(&rows, &print.1, bins) + 1e-12;
+            for k in (0..bins).step_by(LANES) {
+                add_lanes::<COUNT>(&rows, &print.1, turns, k, limit, &stops, &mut sums, &mut random);
+            }
+        },
+    );
     let mut out: Ratios = [[0.0; FINE_COUNT]; SHARES.len()];
-    let mut done = [0.0f32; FINE_COUNT];
-    let mut random = 0.0f32;
-    let mut next = 0;
-    for m in 0..windows {
-        let row = sound.row(first_row + m as u64 * STRIDE)?;
-        let x = &spectra[m * 2 * BINS..(m + 1) * 2 * BINS];
-        let start = &turns.start[m * 2 * BINS..(m + 1) * 2 * BINS];
-        let step = &turns.step[m * 2 * BINS..(m + 1) * 2 * BINS];
-        random += wide(
-            #[inline(always)]
-            || add_window(row, x, start, step, bins, limit, count, s),
-        );
-        while next < SHARES.len() && (m + 1) as f32 >= SHARES[next] * windows as f32 {
-            for e in 0..count {
-                let now = energy(&s.re[e * bins..(e + 1) * bins], &s.im[e * bins..(e + 1) * bins]);
-                out[next][e] = (done[e] + now) / random.max(1e-9);
-            }
-            next += 1;
-        }
-        if (m + 1) % STRETCH == 0 {
-            for e in 0..count {
-                done[e] += energy(&s.re[e * bins..(e + 1) * bins], &s.im[e * bins..(e + 1) * bins]);
-            }
-            s.re.fill(0.0);
-            s.im.fill(0.0);
+    for share in 0..SHARES.len() {
+        for e in 0..COUNT {
+            out[share][e] = sums[share][e] / random[share].max(1e-9);
         }
     }
     Some(out)
 }
 
+/// Mean power of the clip as the sound's noise would have it.
+#[inline(always)]
+fn mean_power(rows: &[&Row], spectra: &[f32], bins: usize) -> f32 {
+    let mut acc = [0.0f32; 16];
+    for (row, x) in rows.iter().zip(spectra.chunks_exact(2 * BINS)) {
+        let (xr, xi) = x.split_at(BINS);
+        for k in (0..bins).step_by(16) {
+            let (a, b, q) = (&xr[k..k + 16], &xi[k..k + 16], &row.scale[k..k + 16]);
+            for i in 0..16 {
+                acc[i] += (a[i] * a[i] + b[i] * b[i]) * q[i] * q[i];
+            }
+        }
+    }
+    acc.iter().sum::<f32>() / (rows.len() * bins).max(1) as f32
+}
+
+/// Sums of eight bins over all windows, read at every stop.
 #[inline(always)]
 #[allow(clippy::too_many_arguments)]
-fn add_window(row: &Row, x: &[f32], start: &[f32], step: &[f32], bins: usize, limit: f32, count: usize, s: &mut Scratch) -> f32 {
-    let mut random = [0.0f32; 16];
-    for k in (0..bins).step_by(16) {
-        let (mut zr, mut zi, mut tr, mut ti) = ([0.0f32; 16], [0.0f32; 16], [0.0f32; 16], [0.0f32; 16]);
-        let (xr, xi) = (&x[k..k + 16], &x[BINS + k..BINS + k + 16]);
-        let (yr, yi) = (&row.re[k..k + 16], &row.im[k..k + 16]);
-        let (q, p) = (&row.scale[k..k + 16], &row.power[k..k + 16]);
-        let (cr, ci) = (&start[k..k + 16], &start[BINS + k..BINS + k + 16]);
-        for i in 0..16 {
+fn add_lanes<const COUNT: usize>(
+    rows: &[&Row],
+    spectra: &[f32],
+    turns: &Turns,
+    k: usize,
+    limit: f32,
+    stops: &[usize; SHARES.len()],
+    sums: &mut [[f32; FINE_COUNT]; SHARES.len()],
+    random: &mut [f32; SHARES.len()],
+) {
+    let mut re = [[0.0f32; LANES]; COUNT];
+    let mut im = [[0.0f32; LANES]; COUNT];
+    let mut done = [0.0f32; COUNT];
+    let mut chance = [0.0f32; LANES];
+    let mut next = 0;
+    for (m, row) in rows.iter().enumerate() {
+        let at = m * 2 * BINS + k;
+        let (xr, xi) = (&spectra[at..at + LANES], &spectra[at + BINS..at + BINS + LANES]);
+        let (cr, ci) = (&turns.start[at..at + LANES], &turns.start[at + BINS..at + BINS + LANES]);
+        let (tr, ti) = (&turns.step[at..at + LANES], &turns.step[at + BINS..at + BINS + LANES]);
+        let (yr, yi) = (&row.re[k..k + LANES], &row.im[k..k + LANES]);
+        let (q, p) = (&row.scale[k..k + LANES], &row.power[k..k + LANES]);
+        let (mut zr, mut zi) = ([0.0f32; LANES], [0.0f32; LANES]);
+        for i in 0..LANES {
             let a2 = (xr[i] * xr[i] + xi[i] * xi[i]) * q[i] * q[i];
             let held = a2.min(limit);
             let g = q[i] * (held / (a2 + 1e-12)).sqrt();
-            random[i] += held * p[i];
+            chance[i] += held * p[i];
             // sound times conj(clip), then the first turn
             let (br, bi) = (g * (yr[i] * xr[i] + yi[i] * xi[i]), g * (yi[i] * xr[i] - yr[i] * xi[i]));
             zr[i] = br * cr[i] - bi * ci[i];
             zi[i] = br * ci[i] + bi * cr[i];
-            tr[i] = step[k + i];
-            ti[i] = step[BINS + k + i];
         }
-        for e in 0..count {
-            let ar = &mut s.re[e * bins + k..e * bins + k + 16];
-            let ai = &mut s.im[e * bins + k..e * bins + k + 16];
-            for i in 0..16 {
-                ar[i] += zr[i];
-                ai[i] += zi[i];
+        for e in 0..COUNT {
+            for i in 0..LANES {
+                re[e][i] += zr[i];
+                im[e][i] += zi[i];
                 let r = zr[i] * tr[i] - zi[i] * ti[i];
                 zi[i] = zr[i] * ti[i] + zi[i] * tr[i];
                 zr[i] = r;
             }
         }
+        while next < SHARES.len() && m + 1 >= stops[next] {
+            random[next] += chance.iter().sum::<f32>();
+            for e in 0..COUNT {
+                sums[next][e] += done[e] + energy(&re[e], &im[e]);
+            }
+            next += 1;
+        }
+        if (m + 1) % STRETCH == 0 {
+            for e in 0..COUNT {
+                done[e] += energy(&re[e], &im[e]);
+            }
+            re = [[0.0; LANES]; COUNT];
+            im = [[0.0; LANES]; COUNT];
+        }
     }
-    random.iter().sum()
 }
 
-fn energy(re: &[f32], im: &[f32]) -> f32 {
-    wide(
-        #[inline(always)]
-        || {
-            let mut acc = [0.0f32; 16];
-            for k in (0..re.len()).step_by(16) {
-                for i in 0..16 {
-                    acc[i] += re[k + i] * re[k + i] + im[k + i] * im[k + i];
-                }
-            }
-            acc.iter().sum()
-        },
-    )
+#[inline(always)]
+fn energy(re: &[f32; LANES], im: &[f32; LANES]) -> f32 {
+    let mut sum = 0.0;
+    for i in 0..LANES {
+        sum += re[i] * re[i] + im[i] * im[i];
+    }
+    sum
 }
 
 /// What the second look found for one candidate.
@@ -431,13 +431,12 @@ pub(crate) fn look(sound: &mut Sound, stretch: &Stretch, q: &Question, go_on: im
     }
     let end = (base + after) as u64 + print.windows() as u64 * STRIDE + 1;
     sound.prepare(stretch, first as u64, end);
-    let mut s = Scratch { re: Vec::new(), im: Vec::new() };
     let speeds: Vec<usize> = (0..PREPARED).filter(|i| (speed_of(*i) - q.near).abs() <= q.within + 1e-9).collect();
     let at = |lag: i64| (base + lag) as u64;
     let mut profile: Vec<Point> = Vec::new();
     for &i in &speeds {
-        let early = ratios(sound, at(-1), &print.spectra[i], &ramps.quick, QUICK, &mut s)?;
-        let late = ratios(sound, at(1), &print.spectra[i], &ramps.quick, QUICK, &mut s)?;
+        let early = ratios::<QUICK_COUNT>(sound, at(-1), &print.spectra[i], &ramps.quick, QUICK)?;
+        let late = ratios::<QUICK_COUNT>(sound, at(1), &print.spectra[i], &ramps.quick, QUICK)?;
         profile.extend((0..QUICK_COUNT).map(|e| (pair(&early, &early, e).max(pair(&late, &late, e)), i, e)));
     }
     let (top, quick_mean, _) = summary(&profile, |p| speed_of(p.1) * (0.998 + QUICK_STEP * p.2 as f64))?;
@@ -455,9 +454,9 @@ pub(crate) fn look(sound: &mut Sound, stretch: &Stretch, q: &Question, go_on: im
             return None;
         }
         let r = [
-            ratios(sound, at(-1), &print.spectra[i], &ramps.fine, BINS, &mut s)?,
-            ratios(sound, at(1), &print.spectra[i], &ramps.fine, BINS, &mut s)?,
-            ratios(sound, at(3), &print.spectra[i], &ramps.fine, BINS, &mut s)?,
+            ratios::<FINE_COUNT>(sound, at(-1), &print.spectra[i], &ramps.fine, BINS)?,
+            ratios::<FINE_COUNT>(sound, at(1), &print.spectra[i], &ramps.fine, BINS)?,
+            ratios::<FINE_COUNT>(sound, at(3), &print.spectra[i], &ramps.fine, BINS)?,
         ];
         scanned.extend((0..FINE_COUNT - 1).map(|e| (pair(&r[0], &r[1], e).max(pair(&r[1], &r[2], e)), i, e)));
     }
@@ -467,7 +466,7 @@ pub(crate) fn look(sound: &mut Sound, stretch: &Stretch, q: &Question, go_on: im
         return None;
     }
     (out.scan, out.other_mean, out.other_high) = (top.0, other_mean, other_high);
-    refine(sound, base, &print.spectra[top.1], ramps, &mut s, top.2, &mut out)?;
+    refine(sound, base, &print.spectra[top.1], ramps, top.2, &mut out)?;
     out.speed = speed_of(top.1) * (0.9975 + FINE_STEP * out.speed);
     Some(out)
 }
@@ -476,10 +475,10 @@ pub(crate) fn look(sound: &mut Sound, stretch: &Stretch, q: &Question, go_on: im
 const LIKED: usize = 5;
 
 /// Finds the best lag at one prepared speed; leaves the ramp's place in `out.speed`.
-fn refine(sound: &Sound, base: i64, spectra: &(usize, Vec<f32>), ramps: &Ramps, s: &mut Scratch, near: usize, out: &mut Match) -> Option<()> {
+fn refine(sound: &Sound, base: i64, spectra: &(usize, Vec<f32>), ramps: &Ramps, near: usize, out: &mut Match) -> Option<()> {
     let mut lags = Vec::new();
     for lag in -3i64..=5 {
-        lags.push(ratios(sound, (base + lag) as u64, spectra, &ramps.fine, BINS, s)?);
+        lags.push(ratios::<FINE_COUNT>(sound, (base + lag) as u64, spectra, &ramps.fine, BINS)?);
     }
     for a in 0..lags.len() - 2 {
         for e in near.saturating_sub(1)..(near + 2).min(FINE_COUNT) {

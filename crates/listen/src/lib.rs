@@ -1,5 +1,6 @@
 //! What can be heard: clips, the engine that finds them replayed, checks of clips, trends of speed.
 
+mod check;
 mod clip;
 mod closer;
 mod coherence;
@@ -16,6 +17,7 @@ mod sinc;
 mod sketch;
 mod trends;
 
+pub use check::{ClipReport, Finding, check_clips};
 pub use clip::Clip;
 pub use decode::{SoundBlock, SoundInfo, decode_bytes, decode_file};
 pub use ear::{Config, Ear, Enrolled, Glimpse, Heard, Pace};

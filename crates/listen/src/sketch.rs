@@ -379,3 +379,36 @@ fn correlate(sound: &[f32], clip: &[f32], kept: usize, sum: &mut [f32]) {
         },
     );
 }
+
+/// Templates of a clip at all [`SPEEDS`].
+pub(crate) fn templates(clip: &[f32]) -> Vec<Vec<f32>> {
+    let warper = Warper::new();
+    SPEEDS.iter().map(|s| template(clip, *s, &warper)).collect()
+}
+
+/// Highest correlation of two templates over shifts of up to 0.2 s.
+pub(crate) fn likeness(a: &[f32], b: &[f32]) -> f64 {
+    let (m, n) = ((a.len() / BINS) as i64, (b.len() / BINS) as i64);
+    let mut best = 0.0f32;
+    for shift in -20i64..=20 {
+        let (from, to) = (shift.max(0), m.min(n + shift));
+        if from >= to {
+            continue;
+        }
+        let x = &a[from as usize * BINS..to as usize * BINS];
+        let y = &b[(from - shift) as usize * BINS..(to - shift) as usize * BINS];
+        best = best.max(wide(
+            #[inline(always)]
+            || {
+                let mut acc = [0.0f32; 8];
+                for (p, q) in x.chunks_exact(8).zip(y.chunks_exact(8)) {
+                    for i in 0..8 {
+                        acc[i] += p[i] * q[i];
+                    }
+                }
+                acc.iter().sum::<f32>()
+            },
+        ));
+    }
+    f64::from(best.clamp(0.0, 1.0))
+}
