@@ -106,7 +106,15 @@ impl Lens {
 
     /// Looks at `clip`, its first `share`, played at `speed` from engine-rate sample `onset`; no sound at or after
     /// sample `until` is read.
-    pub(crate) fn look(&self, sound: &Stretch, clip: &[f32], share: f64, speed: f64, onset: f64, until: u64) -> [View; WINDOWS.len()] {
+    pub(crate) fn look(
+        &self,
+        sound: &Stretch,
+        clip: &[f32],
+        share: f64,
+        speed: f64,
+        onset: f64,
+        until: u64,
+    ) -> [View; WINDOWS.len()] {
         let kept = ((clip.len() as f64 * share) as usize).min(clip.len());
         let played = self.warper.warp(&clip[..kept], speed);
         let mut views = [View::default(); WINDOWS.len()];
@@ -161,7 +169,10 @@ fn compare(clip: &Frames, sound: &Frames, scale: &[f32], lag: usize) -> View {
             for t in 0..n {
                 let half = 2 * usize::from(t >= n / 2);
                 let q = &scale[(t + lag) * bins..(t + lag + 1) * bins];
-                let (yr, yi) = (&sound.re[(t + lag) * bins..(t + lag + 1) * bins], &sound.im[(t + lag) * bins..(t + lag + 1) * bins]);
+                let (yr, yi) = (
+                    &sound.re[(t + lag) * bins..(t + lag + 1) * bins],
+                    &sound.im[(t + lag) * bins..(t + lag + 1) * bins],
+                );
                 let (xr, xi) = (&clip.re[t * bins..(t + 1) * bins], &clip.im[t * bins..(t + 1) * bins]);
                 let (first, rest) = sums.split_at_mut(half + 1);
                 let (sr, si) = (&mut first[half][..bins], &mut rest[0][..bins]);

@@ -231,10 +231,7 @@ const FINE_COUNT: usize = 11;
 impl Ramps {
     pub(crate) fn new(prints: &[Print]) -> Self {
         let windows = prints.iter().map(Print::windows).max().unwrap_or(0);
-        Self {
-            quick: Turns::new(windows, -0.002, QUICK_STEP),
-            fine: Turns::new(windows, -0.0025, FINE_STEP),
-        }
+        Self { quick: Turns::new(windows, -0.002, QUICK_STEP), fine: Turns::new(windows, -0.0025, FINE_STEP) }
     }
 }
 
@@ -245,7 +242,13 @@ type Ratios = [[f32; FINE_COUNT]; SHARES.len()];
 const LANES: usize = 8;
 
 /// The core sum for one prepared speed and one lag, over the first `bins` bins and `COUNT` ramps.
-fn ratios<const COUNT: usize>(sound: &Sound, first_row: u64, print: &(usize, Vec<f32>), turns: &Turns, bins: usize) -> Option<Ratios> {
+fn ratios<const COUNT: usize>(
+    sound: &Sound,
+    first_row: u64,
+    print: &(usize, Vec<f32>),
+    turns: &Turns,
+    bins: usize,
+) -> Option<Ratios> {
     let windows = print.0;
     let rows: Option<Vec<&Row>> = (0..windows).map(|m| sound.row(first_row + m as u64 * STRIDE)).collect();
     let rows = rows?;
@@ -421,7 +424,12 @@ pub(crate) struct Question<'a> {
 }
 
 /// Examines one candidate. `go_on` sees the quick search's best and mean and says whether more is worth while.
-pub(crate) fn look(sound: &mut Sound, stretch: &Stretch, q: &Question, go_on: impl Fn(f32, f32) -> bool) -> Option<Match> {
+pub(crate) fn look(
+    sound: &mut Sound,
+    stretch: &Stretch,
+    q: &Question,
+    go_on: impl Fn(f32, f32) -> bool,
+) -> Option<Match> {
     let (print, ramps) = (q.print, q.ramps);
     let base = ((q.at as f64 - (WINDOW / 2) as f64) / GRID as f64).round() as i64;
     let (before, after) = (4i64, 6i64);
@@ -475,7 +483,14 @@ pub(crate) fn look(sound: &mut Sound, stretch: &Stretch, q: &Question, go_on: im
 const LIKED: usize = 5;
 
 /// Finds the best lag at one prepared speed; leaves the ramp's place in `out.speed`.
-fn refine(sound: &Sound, base: i64, spectra: &(usize, Vec<f32>), ramps: &Ramps, near: usize, out: &mut Match) -> Option<()> {
+fn refine(
+    sound: &Sound,
+    base: i64,
+    spectra: &(usize, Vec<f32>),
+    ramps: &Ramps,
+    near: usize,
+    out: &mut Match,
+) -> Option<()> {
     let mut lags = Vec::new();
     for lag in -3i64..=5 {
         lags.push(ratios::<FINE_COUNT>(sound, (base + lag) as u64, spectra, &ramps.fine, BINS)?);

@@ -381,7 +381,8 @@ impl Listener {
                 continue;
             }
             let from = t.saturating_sub(PEAK as u64).max(scores.first());
-            let highest = (from..t).all(|u| scores.row(u)[0] < z) && (t + 1..=t + PEAK as u64).all(|u| scores.row(u)[0] <= z);
+            let highest =
+                (from..t).all(|u| scores.row(u)[0] < z) && (t + 1..=t + PEAK as u64).all(|u| scores.row(u)[0] <= z);
             if highest {
                 let at = t * sketch::HOP as u64;
                 let speed = SPEEDS[scores.row(t)[1] as usize];
@@ -438,7 +439,8 @@ impl Listener {
         let length = self.enrolled.sounds[c.word].len() as f64 / m.speed * share;
         let from = (m.onset.max(self.audio_at as f64) as u64 - self.audio_at) as usize;
         let to = (from + length as usize).min(self.audio.len());
-        let power = self.audio[from.min(to)..to].iter().map(|v| f64::from(v * v)).sum::<f64>() / (to - from.min(to)).max(1) as f64;
+        let power = self.audio[from.min(to)..to].iter().map(|v| f64::from(v * v)).sum::<f64>()
+            / (to - from.min(to)).max(1) as f64;
         Verdict {
             word: c.word,
             at: c.at,

@@ -24,7 +24,9 @@ pub enum ListenError {
         word: String,
     },
     /// A sample rate or channel count outside the range.
-    #[error("sound of {rate} samples a second in {channels} channels cannot be listened to (4 000 to 384 000, 1 to 32)")]
+    #[error(
+        "sound of {rate} samples a second in {channels} channels cannot be listened to (4 000 to 384 000, 1 to 32)"
+    )]
     Format {
         /// Samples per second.
         rate: u32,

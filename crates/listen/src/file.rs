@@ -102,8 +102,21 @@ pub fn hear_file(
             });
         }
         drop(answer);
-        let mut desk = Desk { answers, waiting: BTreeMap::new(), next: 0, flying: 0, heard: Vec::new(), reach: enrolled.shortest_reach() };
-        let mut cutter = Cutter { held: Vec::new(), at: 0, next: state.done, index: 0, after: enrolled.longest_reach() + RATE as u64 };
+        let mut desk = Desk {
+            answers,
+            waiting: BTreeMap::new(),
+            next: 0,
+            flying: 0,
+            heard: Vec::new(),
+            reach: enrolled.shortest_reach(),
+        };
+        let mut cutter = Cutter {
+            held: Vec::new(),
+            at: 0,
+            next: state.done,
+            index: 0,
+            after: enrolled.longest_reach() + RATE as u64,
+        };
         let mut front: Option<Front> = None;
         let mut wrong = None;
         let mut go_on = true;
@@ -176,7 +189,12 @@ struct Front {
 impl Front {
     fn new(rate: u32, channels: u16) -> Result<Self, ListenError> {
         crate::ear::check_format(rate, channels)?;
-        Ok(Self { channels: usize::from(channels), partial: Vec::new(), mono: Vec::new(), resampler: Resampler::new(rate as usize) })
+        Ok(Self {
+            channels: usize::from(channels),
+            partial: Vec::new(),
+            mono: Vec::new(),
+            resampler: Resampler::new(rate as usize),
+        })
     }
 
     fn push(&mut self, samples: &[f32], out: &mut Vec<f32>) {
@@ -210,7 +228,13 @@ impl Cutter {
             return None;
         }
         let length = ((self.next + PIECE + self.after).min(end) - from) as usize;
-        let job = Job { index: self.index, start: self.next, from, end: self.next + PIECE, sound: self.held[..length].to_vec() };
+        let job = Job {
+            index: self.index,
+            start: self.next,
+            from,
+            end: self.next + PIECE,
+            sound: self.held[..length].to_vec(),
+        };
         self.index += 1;
         self.next += PIECE;
         Some(job)
@@ -240,6 +264,9 @@ impl Desk {
             state.done = end;
             go_on &= news(Progress { share, heard: &fresh, checkpoint: state });
             self.heard.extend(fresh);
+            if !go_on {
+                break;
+            }
         }
         go_on
     }

@@ -26,7 +26,10 @@ pub(crate) fn promising(z: f32, quick: f32) -> bool {
 /// Figures of one candidate, rivals apart.
 pub(crate) const FIGURES: usize = 18;
 
-const WEIGHTS: [f64; FIGURES] = [4.214, 1.567, -2.075, -23.176, 3.890, -10.996, -3.759, -0.428, -4.514, 3.299, 4.941, 0.384, 5.793, 7.083, -1.545, 15.977, 10.463, 7.993];
+const WEIGHTS: [f64; FIGURES] = [
+    4.214, 1.567, -2.075, -23.176, 3.890, -10.996, -3.759, -0.428, -4.514, 3.299, 4.941, 0.384, 5.793, 7.083, -1.545,
+    15.977, 10.463, 7.993,
+];
 const RIVAL: [f64; 2] = [-4.880, -4.524];
 const CONSTANT: f64 = -16.637;
 

@@ -13,7 +13,9 @@ pub(crate) fn ln(x: f32) -> f32 {
     let exponent = (bits >> 23) as i32 - 127;
     let m = f32::from_bits((bits & 0x007f_ffff) | 0x3f80_0000) - 1.0;
     // Least-squares polynomial for log2(1 + m) on [0, 1), tied to 0 and 1 at its ends; worst error 3.3e-6.
-    let p = m * (1.442_501_7 + m * (-0.717_668_1 + m * (0.455_747_4 + m * (-0.274_832_3 + m * (0.119_381_4 - m * 0.025_125_6)))));
+    let p = m
+        * (1.442_501_7
+            + m * (-0.717_668_1 + m * (0.455_747_4 + m * (-0.274_832_3 + m * (0.119_381_4 - m * 0.025_125_6)))));
     (exponent as f32 + p) * std::f32::consts::LN_2
 }
 

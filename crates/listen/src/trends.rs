@@ -57,7 +57,8 @@ pub fn tired_battery(word: &str, presses: &[SpeedAt]) -> Option<TiredBattery> {
     let mean_t = ok.iter().map(|p| p.time_s).sum::<f64>() / n as f64;
     let mean_v = ok.iter().map(|p| p.speed).sum::<f64>() / n as f64;
     let sxx: f64 = ok.iter().map(|p| (p.time_s - mean_t).powi(2)).sum();
-    let span = ok.iter().map(|p| p.time_s).fold(f64::MIN, f64::max) - ok.iter().map(|p| p.time_s).fold(f64::MAX, f64::min);
+    let span =
+        ok.iter().map(|p| p.time_s).fold(f64::MIN, f64::max) - ok.iter().map(|p| p.time_s).fold(f64::MAX, f64::min);
     if !(sxx > 1e-9 && span > 0.0) {
         return None;
     }
@@ -161,7 +162,8 @@ mod tests {
 
     #[test]
     fn a_faster_clip_is_no_tired_battery() {
-        let faster: Vec<SpeedAt> = (0..5).map(|i| SpeedAt { time_s: f64::from(i), speed: 0.97 + 0.01 * f64::from(i) }).collect();
+        let faster: Vec<SpeedAt> =
+            (0..5).map(|i| SpeedAt { time_s: f64::from(i), speed: 0.97 + 0.01 * f64::from(i) }).collect();
         assert!(tired_battery("a", &faster).is_none());
     }
 }
