@@ -457,8 +457,8 @@ impl Listener {
 
     /// Time up to which every candidate has been found and examined, in `ready` samples.
     pub(crate) fn certain(&self) -> u64 {
-        let found = self.checked.iter().copied().min().unwrap_or(0) * sketch::HOP as u64;
-        self.end().min(found + self.enrolled.shortest_reach())
+        let undiscovered = |w: usize| self.checked[w] * sketch::HOP as u64 + coherence::reach(self.enrolled.sounds[w].len());
+        (0..self.checked.len()).map(undiscovered).fold(self.end(), u64::min)
     }
 
     fn forget(&mut self) {

@@ -26,8 +26,8 @@ impl Chance {
     }
 }
 
-/// A word-like sound: three to five sounds, each a buzz through two moving formants or a hiss. `take` varies pitch and
-/// pace as a person does who says it again.
+/// A word-like sound: three to five sounds, each a buzz through two moving formants or a hiss. `take` varies pitch,
+/// pace and formants as a person does who says it again.
 pub fn say(word: u64, take: u64) -> Vec<f32> {
     let (mut shape, mut voice) = (Chance::new(word + 1), Chance::new(1000 * take + word + 7));
     let vary = |v: &mut Chance, x: f32, by: f32| if take == 0 { x } else { x * (1.0 + by * v.pm()) };
@@ -38,6 +38,8 @@ pub fn say(word: u64, take: u64) -> Vec<f32> {
         let seconds = vary(&mut voice, shape.between(0.09, 0.2), 0.2);
         let (f1, f2) = (shape.between(300.0, 850.0), shape.between(1000.0, 2700.0));
         let (g1, g2) = (shape.between(300.0, 850.0), shape.between(1000.0, 2700.0));
+        let (f1, f2) = (vary(&mut voice, f1, 0.1), vary(&mut voice, f2, 0.1));
+        let (g1, g2) = (vary(&mut voice, g1, 0.1), vary(&mut voice, g2, 0.1));
         let hiss = part % 2 == 0 && shape.pm() > 0.0;
         let n = (seconds * RATE as f32) as usize;
         for i in 0..n {
@@ -76,7 +78,7 @@ pub fn clips(n: u64) -> Vec<Clip> {
     (0..n).map(|w| Clip::from_samples(format!("word {w}"), say(w, 0), RATE as u32).unwrap()).collect()
 }
 
-/// Replay at a speed by linear interpolation of a fourfold finer copy would be better; cubic is enough here.
+/// Replay at a speed, by cubic interpolation.
 pub fn replay(x: &[f32], speed: f64) -> Vec<f32> {
     let at = |i: i64| if i < 0 { 0.0 } else { x.get(i as usize).copied().unwrap_or(0.0) };
     (0..(x.len() as f64 / speed) as usize)
