@@ -5,8 +5,9 @@ use crate::days::{Answers, answers};
 use crate::estimate::{Estimate, LEVEL, Unit};
 use crate::observe::{Answered, answered, by_day, invitations, own_presses, showings};
 use crate::stages::{Standing, standings};
-use sayso_methods::learning::curve::{CurveSettings, LearningCurve, learning_curve};
+use sayso_methods::learning::curve::LearningCurve;
 use sayso_methods::learning::latency::{SurvivalCurve, Wait, kaplan_meier};
+use sayso_methods::learning::pooled::{WordTrials, pooled_learning_curves_from_anywhere};
 use sayso_methods::stats::{Tail, TwoByTwo};
 use sayso_model::{Accident, Day, LearnerId, Moment, Story, Then, WordId};
 use std::collections::BTreeMap;
@@ -139,7 +140,7 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
     Some(Evidence {
         showings_by_day: by_day(shown.iter().map(|a| a.press.at()), &zone),
         presses_by_day: by_day(own.iter().map(|a| a.press.at()), &zone),
-        curve: learning_curve(&trials, chance(story, learner), &CurveSettings::default()).map_err(|e| e.to_string()),
+        curve: curve(&trials, chance(story, learner)),
         curve_days: asked.usable.iter().map(|u| u.invitation.at().day(&zone)).collect(),
         latency_median: median_latency(latency.as_ref().ok()),
         latency,
@@ -155,6 +156,12 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
         invitations: counts,
         standing,
     })
+}
+
+/// The curve whose band held the truth in the laboratory: the doubt about the step variance is in it, and the start is open.
+fn curve(trials: &[Option<bool>], chance: f64) -> Result<LearningCurve, String> {
+    let pooled = pooled_learning_curves_from_anywhere(&[WordTrials { trials, chance }]).map_err(|e| e.to_string())?;
+    pooled.curves.into_iter().flatten().next().ok_or_else(|| "no trial was observed (n = 0)".to_owned())
 }
 
 /// Chance of hitting the invited word: one over the words on the board, at most one half.

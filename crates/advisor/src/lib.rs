@@ -3,6 +3,7 @@
 //! Knows nothing of storage or pages. Welfare outranks every other advice. It never says that an animal does not understand.
 
 pub mod advice;
+mod causes;
 pub mod claim_text;
 pub mod claims;
 pub mod days;

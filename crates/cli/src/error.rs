@@ -9,6 +9,9 @@ pub enum CliError {
     /// Serving.
     #[error(transparent)]
     Serve(#[from] sayso_web::ServeError),
+    /// The laboratory.
+    #[error(transparent)]
+    Lab(#[from] crate::lab::LabError),
     /// Files and terminals.
     #[error("{0}")]
     Io(#[from] std::io::Error),

@@ -3,6 +3,8 @@
 mod args;
 mod commands;
 mod error;
+mod lab;
+mod out;
 
 use args::{Cli, Command};
 use clap::Parser;
@@ -31,6 +33,7 @@ async fn run(cli: Cli) -> Result<ExitCode, CliError> {
         Command::Export { data, form, to } => commands::exchange::export(&data.data, form, to.as_deref()).await?,
         Command::Backup { data, file } => commands::keep::backup(&data.data, &file).await?,
         Command::Restore { data, file } => commands::keep::restore(&data.data, &file).await?,
+        Command::Lab { quick, out, seed, only } => lab::run(&lab::LabArgs { quick, out, seed, only })?,
         Command::Rebuild { data } => return commands::keep::rebuild(&data.data).await,
     }
     Ok(ExitCode::SUCCESS)

@@ -47,6 +47,9 @@ const SPREADS: [f64; 6] = [0.05, 0.15, 0.3, 0.6, 1.0, 1.5];
 /// ours, weak beside a few dozen trials.
 const HYPER_MEAN: f64 = -1.0;
 const HYPER_SD: f64 = 1.0;
+/// Standard deviation, in logits about chance, of where a word starts if that is not held at chance: two of them reach from
+/// hardly ever to nearly always. A choice of ours.
+const START_SD: f64 = 2.0;
 
 /// Weights over the grid given `m` (grid point) and `t`, normalised.
 fn prior_row(m: usize, spread: f64) -> [f64; GRID] {
@@ -75,6 +78,29 @@ fn prior_row(m: usize, spread: f64) -> [f64; GRID] {
 /// # Ok::<(), sayso_methods::learning::LearningError>(())
 /// ```
 pub fn pooled_learning_curves(words: &[WordTrials<'_>]) -> Result<PooledCurves, LearningError> {
+    pooled(words, 0.0)
+}
+
+/// As [`pooled_learning_curves`], but where each word starts is not held at chance: a learner that has hardly pressed yet
+/// starts far below the chance of hitting the right button, one that knew the word before starts above it.
+///
+/// # Errors
+/// As [`pooled_learning_curves`].
+///
+/// ```
+/// use sayso_methods::learning::pooled::{WordTrials, pooled_learning_curves, pooled_learning_curves_from_anywhere};
+/// let never = [Some(false); 12];
+/// let words = [WordTrials { trials: &never, chance: 0.5 }];
+/// let first = |curves: &[Option<sayso_methods::learning::curve::LearningCurve>]| curves[0].as_ref().map(|c| c.points[0].p);
+/// let (free, held) = (pooled_learning_curves_from_anywhere(&words)?, pooled_learning_curves(&words)?);
+/// assert!(first(&free.curves) < first(&held.curves));
+/// # Ok::<(), sayso_methods::learning::LearningError>(())
+/// ```
+pub fn pooled_learning_curves_from_anywhere(words: &[WordTrials<'_>]) -> Result<PooledCurves, LearningError> {
+    pooled(words, START_SD * START_SD)
+}
+
+fn pooled(words: &[WordTrials<'_>], start_variance: f64) -> Result<PooledCurves, LearningError> {
     let mut scored = Vec::with_capacity(words.len());
     let mut pass = Forward::default();
     for word in words {
@@ -85,7 +111,7 @@ pub fn pooled_learning_curves(words: &[WordTrials<'_>]) -> Result<PooledCurves, 
         };
         let mut log_likelihood = [0.0; GRID];
         for (g, slot) in log_likelihood.iter_mut().enumerate() {
-            forward(&word.trials[..end], mu, 10f64.powf(log10_sigma2(g)), &mut pass);
+            forward(&word.trials[..end], mu, 10f64.powf(log10_sigma2(g)), start_variance, &mut pass);
             *slot = pass.log_likelihood;
         }
         // Relative to the best grid point, so that the exponentials below neither over- nor underflow together.
@@ -125,7 +151,7 @@ pub fn pooled_learning_curves(words: &[WordTrials<'_>]) -> Result<PooledCurves, 
                     posterior[g] += weight * row[g] * likelihood[g] / evidence;
                 }
             }
-            mixture_curve(word, &posterior).ok()
+            mixture_curve(word, &posterior, start_variance).ok()
         })
         .collect::<Vec<_>>();
     Ok(PooledCurves {
@@ -159,13 +185,17 @@ fn dot(a: &[f64; GRID], b: &[f64; GRID]) -> f64 {
 }
 
 /// The curve averaged over the word's posterior of its step variance: a mixture of Gaussians at each trial.
-fn mixture_curve(word: &WordTrials<'_>, posterior: &[f64; GRID]) -> Result<LearningCurve, LearningError> {
+fn mixture_curve(
+    word: &WordTrials<'_>,
+    posterior: &[f64; GRID],
+    start_variance: f64,
+) -> Result<LearningCurve, LearningError> {
     let mu = intercept(word.chance)?;
     let mut pass = Forward::default();
     let mut parts = Vec::new();
     for (g, &weight) in posterior.iter().enumerate().filter(|(_, weight)| **weight > 1e-6) {
         let mut states = States::default();
-        forward(word.trials, mu, 10f64.powf(log10_sigma2(g)), &mut pass);
+        forward(word.trials, mu, 10f64.powf(log10_sigma2(g)), start_variance, &mut pass);
         smooth(&pass, &mut states);
         parts.push((weight, states));
     }

@@ -69,6 +69,9 @@ pub struct StageRule {
     pub own_presses: u32,
     /// Days over which they must fall.
     pub own_press_days: u32,
+    /// Own presses do not count if the latest invitations, at least this many wanted, speak against mastery. A learner that
+    /// is half-way presses often enough of its own accord: in the laboratory presses alone moved words on too early.
+    pub latest_wanted: u32,
     /// Back to showing if even the upper end of the press share's 90 % interval is below this...
     pub back_share: f64,
     /// ... after at least this many wanted invitations.
@@ -85,8 +88,9 @@ impl Default for StageRule {
             mastery_sessions: 2,
             mastery_min_wanted: 5,
             mastery_people: 2,
-            own_presses: 5,
-            own_press_days: 2,
+            own_presses: 8,
+            own_press_days: 4,
+            latest_wanted: 10,
             back_share: 0.2,
             back_min_wanted: 15,
         }
@@ -148,11 +152,7 @@ impl fmt::Display for Ground {
             Self::Strain => write!(f, "strong signs of stress, or leaving again and again, in the latest sessions"),
             Self::NotPrepared => write!(f, "the reward, card, clip or place of the word is not settled"),
             Self::Showings { showings, days } => {
-                write!(
-                    f,
-                    "{} showings ({} wanted) on {} days ({} wanted)",
-                    showings.0, showings.1, days.0, days.1
-                )
+                write!(f, "{} showings ({} wanted) on {} days ({} wanted)", showings.0, showings.1, days.0, days.1)
             }
             Self::Joining { joined, interval, floor } => write!(
                 f,
@@ -248,7 +248,9 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         presses: (figures.own_presses_taken, rule.own_presses),
         days: (figures.own_press_days, rule.own_press_days),
     };
-    let presses_freely = figures.own_presses_taken >= rule.own_presses && figures.own_press_days >= rule.own_press_days;
+    let presses_freely = figures.own_presses_taken >= rule.own_presses
+        && figures.own_press_days >= rule.own_press_days
+        && !latest_speak_against(&figures.invitations, rule)?;
     let shown_enough = figures.showings >= rule.min_showings && figures.showing_days >= rule.min_showing_days;
     let joins = matches!(joining, Ground::Joining { interval, .. } if interval.low >= rule.joining_floor);
     let too_soon = wanted >= rule.back_min_wanted && response_interval.high < rule.back_share;
@@ -284,16 +286,43 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
 }
 
 /// Sessions in a row, up to the latest, that reach mastery, and the people in them.
-/// A session with too few wanted invitations neither counts nor breaks the run: it says too little.
+/// Sessions with too few wanted invitations count together with those before them until there are enough; what is left at
+/// the beginning says too little and neither counts nor breaks the run.
 fn mastery(sessions: &[InvitationSession], rule: &StageRule) -> (u32, u32) {
     let mut in_a_row = 0u32;
     let mut people = std::collections::BTreeSet::new();
-    let telling = sessions.iter().rev().filter(|s| s.wanted > 0 && s.wanted >= rule.mastery_min_wanted);
-    for session in telling.take_while(|s| f64::from(s.pressed) >= rule.mastery_share * f64::from(s.wanted) - 1e-9) {
+    let (mut wanted, mut pressed, mut together) = (0u32, 0u32, Vec::new());
+    for session in sessions.iter().rev().filter(|s| s.wanted > 0) {
+        wanted = wanted.saturating_add(session.wanted);
+        pressed = pressed.saturating_add(session.pressed);
+        together.push(session.teacher);
+        if wanted < rule.mastery_min_wanted {
+            continue;
+        }
+        if f64::from(pressed) < rule.mastery_share * f64::from(wanted) - 1e-9 {
+            break;
+        }
         in_a_row += 1;
-        people.insert(session.teacher);
+        people.extend(together.drain(..));
+        (wanted, pressed) = (0, 0);
     }
     (in_a_row, people.len().try_into().unwrap_or(u32::MAX))
+}
+
+/// Whether the latest invitations say that it is not there yet: enough of them, and even the upper end of the share's 90 %
+/// interval below mastery.
+fn latest_speak_against(sessions: &[InvitationSession], rule: &StageRule) -> Result<bool, LearningError> {
+    let (mut wanted, mut pressed) = (0u32, 0u32);
+    for session in sessions.iter().rev() {
+        if wanted >= rule.latest_wanted {
+            break;
+        }
+        wanted = wanted.saturating_add(session.wanted);
+        pressed = pressed.saturating_add(session.pressed);
+    }
+    Ok(wanted > 0
+        && wanted >= rule.latest_wanted
+        && share_interval("pressed of wanted", pressed, wanted)?.high < rule.mastery_share)
 }
 
 fn share_interval(what: &'static str, k: u32, n: u32) -> Result<Interval, LearningError> {

@@ -2,7 +2,8 @@
 //! fixed-interval smoother, and the Laplace approximation of the likelihood.
 //!
 //! Source: Smith, Frank, Wirth, Yanike, Hu, Kubota, Graybiel, Suzuki & Brown 2004, J Neurosci 24:447.
-//! State `x_k = x_{k-1} + e_k`, `e_k ~ N(0, sigma2)`, `x_0 = 0` without error; `P(yes) = logistic(mu + x_k)`.
+//! State `x_k = x_{k-1} + e_k`, `e_k ~ N(0, sigma2)`, `x_0 = 0` without error (or, beyond the source, `x_0 ~ N(0, start)`);
+//! `P(yes) = logistic(mu + x_k)`.
 
 /// Filtered or smoothed Gaussian state at each trial.
 #[derive(Debug, Clone, Default)]
@@ -60,15 +61,15 @@ fn posterior_mode(predicted: f64, variance: f64, y: f64, mu: f64) -> f64 {
     z
 }
 
-/// Runs the filter. A missing trial (`None`) only lets the state drift: the mean stays, the variance grows.
-pub(super) fn forward(trials: &[Option<bool>], mu: f64, sigma2: f64, out: &mut Forward) {
+/// Runs the filter from `x_0 ~ N(0, start_variance)`. A missing trial (`None`) only lets the state drift: the mean stays, the variance grows.
+pub(super) fn forward(trials: &[Option<bool>], mu: f64, sigma2: f64, start_variance: f64, out: &mut Forward) {
     let Forward { filtered, predicted, log_likelihood } = out;
     for states in [&mut *filtered, &mut *predicted] {
         states.mean.clear();
         states.variance.clear();
     }
     *log_likelihood = 0.0;
-    let (mut mean, mut variance) = (0.0, 0.0);
+    let (mut mean, mut variance) = (0.0, start_variance);
     for trial in trials {
         let (before, before_variance) = (mean, variance + sigma2);
         predicted.mean.push(before);

@@ -5,7 +5,7 @@
 //! Biometrics 38:29, on the same scale; restricted mean and its error: J. P. Klein & M. L. Moeschberger (2003), 4.5.
 
 use super::{LatencyError, Wait, in_order};
-use crate::stats::{Interval, Level, StatsError};
+use crate::stats::{Interval, Level, Proportion, StatsError};
 
 /// The curve just after one time.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -148,6 +148,19 @@ impl SurvivalCurve {
         let point = self.points.get(upto.checked_sub(1)?)?;
         let beyond = upto == self.points.len() && time > point.time && point.survival > 0.0;
         (!beyond).then_some(point)
+    }
+
+    /// Interval at `time`. Where the curve's own is a single point, because nobody (or everybody) has had the event yet, the
+    /// exact one of a share of those watched (Clopper & Pearson 1934): 12 waits without a press leave room for a few.
+    pub fn interval_at(&self, time: f64) -> Option<Interval> {
+        let point = self.point_at(time)?;
+        if !point.interval_is_a_point() {
+            return Some(point.interval);
+        }
+        let kept = point.survival >= 1.0;
+        let watched = if kept { (point.at_risk - point.events - point.censored).max(1) } else { self.events } as u64;
+        let share = Proportion::new(if kept { watched } else { 0 }, watched).ok()?;
+        Some(share.clopper_pearson(self.level))
     }
 
     /// First time by which the event has come for half; `None` if it never gets there.

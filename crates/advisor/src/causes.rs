@@ -1,0 +1,295 @@
+//! The causes behind a word that is stuck, each weighed by the records. Thresholds are our own (common practice, no source);
+//! what they find and miss on simulated households stands in `docs/lab`.
+
+use crate::advice::Reason;
+use crate::estimate::{Estimate, LEVEL, Unit, median};
+use crate::observe::{Answered, invitations, own_presses, showings, since};
+use crate::stuck::{Bearing, Cause, RECENT_DAYS, Weighed};
+use sayso_methods::learning::rank_sum::rank_sum;
+use sayso_methods::stats::{Count, Tail, TwoByTwo};
+use sayso_methods::words::{AlikeRule, alike as sounds};
+use sayso_model::{Brush, LearnerId, Look, Moment, PressedBy, Story, TeacherId, Then, WordId};
+use std::collections::BTreeMap;
+
+/// The household's language; the only one with a dictionary so far.
+const LANGUAGE: &str = "en";
+/// Taken less often than this, a reward is not wanted now.
+const TAKEN: f64 = 0.6;
+/// Showings a day below which there is too little of it.
+const SHOWINGS_A_DAY: f64 = 2.0;
+/// A delivery later than this, in seconds, comes too late to belong to the press.
+const DELAY_S: f64 = 5.0;
+/// Where it joins at least this share of the sessions, the time of day is no trouble.
+const JOINS_HERE: f64 = 0.6;
+/// Days looked back on for the time of day, where a habit takes longer to show.
+const TIME_DAYS: i32 = 42;
+/// Days of which joining is held against the four weeks before, for a change of health.
+const LATELY_DAYS: i32 = 10;
+/// People whose middle delays, in seconds, or shares given lie further apart than these answer differently.
+const APART: (f64, f64) = (1.5, 0.3);
+
+fn weigh(cause: Cause, bearing: Bearing, text: impl Into<String>, figure: Option<Estimate>) -> Weighed {
+    Weighed { cause, bearing, evidence: Reason { text: text.into(), figure, events: Vec::new() } }
+}
+
+/// Compares an estimate with a bar: surely on the bad side, on it, or surely on the good side.
+fn against_bar(figure: &Estimate, bad_below: Option<f64>, bad_above: Option<f64>) -> Bearing {
+    let Some(value) = figure.value else { return Bearing::Unknown };
+    let (surely_bad, bad, surely_good) = match (bad_below, bad_above) {
+        (Some(bar), _) => (figure.surely_below(bar), value < bar, figure.surely_above(bar)),
+        (None, Some(bar)) => (figure.surely_above(bar), value > bar, figure.surely_below(bar)),
+        (None, None) => (false, false, false),
+    };
+    match (surely_bad, bad, surely_good) {
+        (true, ..) => Bearing::For,
+        (_, true, _) => Bearing::Perhaps,
+        (.., true) => Bearing::Against,
+        _ => Bearing::Unknown,
+    }
+}
+
+pub(crate) fn not_wanted(
+    story: &Story,
+    learner: LearnerId,
+    word: WordId,
+    from: Moment,
+    now: Moment,
+    recent: &[Answered<'_>],
+) -> Weighed {
+    let given = recent
+        .iter()
+        .filter(|a| a.press.part.word == word && a.given())
+        .filter_map(|a| a.delivery.and_then(|d| d.part.then))
+        .map(|then| then == Then::Took);
+    let offered = story
+        .of::<sayso_model::Invitation>(learner)
+        .filter(|i| i.part.word == word && i.at() >= from && i.at() <= now)
+        .filter_map(|i| i.part.took);
+    let outcomes: Vec<bool> = given.chain(offered).collect();
+    let figure = Estimate::share(outcomes.iter().filter(|t| **t).count(), outcomes.len());
+    weigh(
+        Cause::NotWanted,
+        against_bar(&figure, Some(TAKEN), None),
+        format!(
+            "share of what was given for this word that it took, last {RECENT_DAYS} days (bar {:.0} %).",
+            100.0 * TAKEN
+        ),
+        Some(figure),
+    )
+}
+
+pub(crate) fn too_little(word: WordId, now: Moment, from: Moment, all: &[Answered<'_>]) -> Weighed {
+    let shown = showings(all, Some(word));
+    let first = shown.first().map_or(from, |a| a.press.at()).max(from);
+    let n = shown.iter().filter(|a| a.press.at() >= from).count();
+    let days = now.seconds_since(first) / 86_400.0;
+    let figure = Count::new(n as u64, days)
+        .map_or(Estimate::unknown(Unit::PerDay), |c| Estimate::with(c.rate(), c.interval(LEVEL), n, Unit::PerDay));
+    weigh(
+        Cause::TooLittle,
+        against_bar(&figure, Some(SHOWINGS_A_DAY), None),
+        format!("showings, last {RECENT_DAYS} days (bar {SHOWINGS_A_DAY} a day)."),
+        Some(figure),
+    )
+}
+
+pub(crate) fn too_late(word: WordId, recent: &[Answered<'_>]) -> Weighed {
+    let delays: Vec<f64> = showings(recent, Some(word)).iter().filter_map(Answered::delay_s).collect();
+    let figure = median(&delays, Unit::Seconds);
+    weigh(
+        Cause::TooLate,
+        against_bar(&figure, None, Some(DELAY_S)),
+        format!("from press to delivery, the middle value (bar {DELAY_S} s)."),
+        Some(figure),
+    )
+}
+
+/// Sessions in which the learner went near this button at all, against the other buttons shown in the same sessions.
+pub(crate) fn avoided(
+    story: &Story,
+    learner: LearnerId,
+    word: WordId,
+    from: Moment,
+    recent: &[Answered<'_>],
+) -> Weighed {
+    let mut near: BTreeMap<bool, usize> = BTreeMap::new();
+    let mut touch = |w: WordId| *near.entry(w == word).or_insert(0) += 1;
+    story.of::<Look>(learner).filter(|l| l.at() >= from).filter_map(|l| l.part.word).for_each(&mut touch);
+    story.of::<Brush>(learner).filter(|b| b.at() >= from).for_each(|b| touch(b.part.word));
+    own_presses(recent, None).iter().for_each(|a| touch(a.press.part.word));
+    let shown = showings(recent, None);
+    let of_word = shown.iter().filter(|a| a.press.part.word == word).count();
+    let (near_word, near_all) = (near.get(&true).copied().unwrap_or(0), near.values().sum::<usize>());
+    let figure = Estimate::share(near_word, near_all);
+    #[allow(clippy::cast_precision_loss)]
+    let expected = of_word as f64 / shown.len().max(1) as f64;
+    // Half of its share of the showings: below that it keeps away from this button more than from the rest.
+    let bearing = if expected > 0.0 && near_all > 0 {
+        against_bar(&figure, Some(expected / 2.0), None)
+    } else {
+        Bearing::Unknown
+    };
+    weigh(
+        Cause::Avoided,
+        bearing,
+        format!(
+            "share of all looks, brushes and own presses that went to this button; it had {:.0} % of the showings (bar {:.0} %).",
+            100.0 * expected,
+            50.0 * expected
+        ),
+        Some(figure),
+    )
+}
+
+/// Joined and not, of the sessions from `from` up to `to`, by part of the day (six hours each).
+fn joining(story: &Story, learner: LearnerId, from: Moment, to: Moment) -> BTreeMap<u8, [u64; 2]> {
+    let zone = story.zone();
+    let mut by_time: BTreeMap<u8, [u64; 2]> = BTreeMap::new();
+    for s in story.sessions(learner).iter().filter(|s| s.start.at() >= from && s.start.at() < to) {
+        by_time.entry(s.start.at().hour(&zone) / 6).or_default()[usize::from(!s.joined())] += 1;
+    }
+    by_time
+}
+
+fn joined_share([yes, no]: [u64; 2]) -> Estimate {
+    Estimate::share(usize::try_from(yes).unwrap_or(0), usize::try_from(yes + no).unwrap_or(0))
+}
+
+/// Each part of the day against the rest of it.
+pub(crate) fn time_or_place(story: &Story, learner: LearnerId, now: Moment) -> Weighed {
+    let by_time = joining(story, learner, since(now, TIME_DAYS, &story.zone()), now.plus_seconds(1.0));
+    let all = by_time.values().fold([0, 0], |sum, cell| [sum[0] + cell[0], sum[1] + cell[1]]);
+    let enough: Vec<(u8, [u64; 2], [u64; 2])> = by_time
+        .iter()
+        .map(|(part, cell)| (*part, *cell, [all[0] - cell[0], all[1] - cell[1]]))
+        .filter(|(_, cell, rest)| cell[0] + cell[1] >= 4 && rest[0] + rest[1] >= 4)
+        .collect();
+    let p = |cell: [u64; 2], rest: [u64; 2]| TwoByTwo([cell, rest]).fisher(Tail::Less).map_or(1.0, |t| t.p);
+    let worst =
+        enough.iter().map(|(part, cell, rest)| (p(*cell, *rest), part, cell, rest)).min_by(|a, b| a.0.total_cmp(&b.0));
+    let Some((p, part, cell, rest)) = worst else {
+        return weigh(
+            Cause::TimeOrPlace,
+            Bearing::Unknown,
+            "too few sessions at different times of day; joined in all:",
+            Some(joined_share(all)),
+        );
+    };
+    // The worst part was picked out of as many as could be compared.
+    let p = (p * enough.len() as f64).min(1.0);
+    weigh(
+        Cause::TimeOrPlace,
+        // Joining a little less at some hours is no trouble.
+        match joined_share(*cell).value {
+            Some(share) if share < JOINS_HERE && p < 0.05 => Bearing::For,
+            Some(share) if share < JOINS_HERE && p < 0.2 => Bearing::Perhaps,
+            _ => Bearing::Against,
+        },
+        format!(
+            "joined {} from {} o'clock, {} at other times (p = {p:.3}, corrected for picking the time), last {TIME_DAYS} days.",
+            joined_share(*cell),
+            part * 6,
+            joined_share(*rest)
+        ),
+        None,
+    )
+}
+
+/// A sudden change in pressing, or joining that fell at all times alike. Never a diagnosis.
+pub(crate) fn health(story: &Story, learner: LearnerId, now: Moment) -> Weighed {
+    let welfare = crate::welfare::welfare(story, learner, now);
+    if let Some(advice) = welfare.iter().find(|a| a.caution.as_deref().is_some_and(|c| c.contains("illness"))) {
+        return Weighed {
+            cause: Cause::Health,
+            bearing: Bearing::Perhaps,
+            evidence: advice.because.first().cloned().unwrap_or_else(|| Reason::said("a sudden change in pressing.")),
+        };
+    }
+    let zone = story.zone();
+    let (lately, before) = (since(now, LATELY_DAYS, &zone), since(now, LATELY_DAYS + 28, &zone));
+    let sum = |cells: BTreeMap<u8, [u64; 2]>| cells.values().fold([0, 0], |s, c| [s[0] + c[0], s[1] + c[1]]);
+    let new = sum(joining(story, learner, lately, now.plus_seconds(1.0)));
+    let old = sum(joining(story, learner, before, lately));
+    let p = TwoByTwo([new, old]).fisher(Tail::Less).map_or(1.0, |t| t.p);
+    weigh(
+        Cause::Health,
+        if p < 0.05 { Bearing::Perhaps } else { Bearing::Unknown },
+        format!(
+            "joined {} in the last {LATELY_DAYS} days, {} in the four weeks before (p = {p:.3}). The records cannot show health: if anything seems off, ask a veterinarian.",
+            joined_share(new),
+            joined_share(old)
+        ),
+        None,
+    )
+}
+
+pub(crate) fn alike(story: &Story, learner: LearnerId, word: WordId) -> Weighed {
+    let words = story.words_of(learner);
+    let Some(this) = words.iter().find(|w| w.word == word) else {
+        return weigh(Cause::SoundsAlike, Bearing::Unknown, "the word has no card.", None);
+    };
+    let nearest = words
+        .iter()
+        .filter(|w| w.word != word)
+        .map(|w| sounds(this.says.as_str(), w.says.as_str(), LANGUAGE, AlikeRule::default()))
+        // Any that is too alike comes before one that only has near features.
+        .min_by(|a, b| b.too_alike.cmp(&a.too_alike).then(a.apart.total_cmp(&b.apart)));
+    let asked = invitations(story, learner, word);
+    let other = Estimate::share(asked.asked_other, asked.total());
+    match nearest {
+        None => weigh(Cause::SoundsAlike, Bearing::Against, "it is the only word.", None),
+        Some(verdict) => weigh(
+            Cause::SoundsAlike,
+            if verdict.too_alike { Bearing::Perhaps } else { Bearing::Against },
+            format!("{}; pressed another word when invited:", verdict.reason),
+            Some(other),
+        ),
+    }
+}
+
+/// Whether the two people who answer most give after different times, or give to different shares of its presses.
+pub(crate) fn people_differ(word: WordId, recent: &[Answered<'_>]) -> Weighed {
+    let mut delays: BTreeMap<TeacherId, Vec<f64>> = BTreeMap::new();
+    let mut gave: BTreeMap<TeacherId, [u64; 2]> = BTreeMap::new();
+    for a in recent.iter().filter(|a| a.press.part.word == word) {
+        let who = a.delivery.and_then(|d| d.teacher()).or_else(|| a.press.teacher());
+        let (Some(who), Some(_)) = (who, a.delivery) else { continue };
+        if a.press.part.by == PressedBy::Learner {
+            gave.entry(who).or_default()[usize::from(!a.given())] += 1;
+        }
+        if let Some(delay) = a.delay_s().filter(|_| a.given()) {
+            delays.entry(who).or_default().push(delay);
+        }
+    }
+    let mut by_delay: Vec<&Vec<f64>> = delays.values().filter(|d| d.len() >= 5).collect();
+    by_delay.sort_by_key(|g| std::cmp::Reverse(g.len()));
+    let mut by_share: Vec<[u64; 2]> = gave.into_values().filter(|g| g[0] + g[1] >= 5).collect();
+    by_share.sort_by_key(|g| std::cmp::Reverse(g[0] + g[1]));
+    let mut found: Vec<(f64, bool, String)> = Vec::new();
+    if let [first, second, ..] = by_delay[..] {
+        let (a, b) = (median(first, Unit::Seconds), median(second, Unit::Seconds));
+        let p = rank_sum(first, second).map_or(1.0, |t| t.p_two_sided);
+        let apart = (a.value.unwrap_or(0.0) - b.value.unwrap_or(0.0)).abs() > APART.0;
+        found.push((p, apart, format!("deliver after {a} and {b} (rank-sum test p = {p:.3})")));
+    }
+    if let [first, second, ..] = by_share[..] {
+        let (a, b) = (joined_share(first), joined_share(second));
+        let p = TwoByTwo([first, second]).fisher(Tail::TwoSided).map_or(1.0, |t| t.p);
+        let apart = (a.value.unwrap_or(0.0) - b.value.unwrap_or(0.0)).abs() > APART.1;
+        found.push((p, apart, format!("give in answer to its presses {a} and {b} (p = {p:.3})")));
+    }
+    if found.is_empty() {
+        return weigh(Cause::PeopleDiffer, Bearing::Unknown, "fewer than two people with five answers each.", None);
+    }
+    // Two things were looked at.
+    let level = 0.05 / found.len() as f64;
+    let bearing = if found.iter().any(|(p, apart, _)| *apart && *p < level) {
+        Bearing::For
+    } else if found.iter().any(|(p, apart, _)| *apart && *p < 0.1) {
+        Bearing::Perhaps
+    } else {
+        Bearing::Against
+    };
+    let texts: Vec<String> = found.into_iter().map(|f| f.2).collect();
+    weigh(Cause::PeopleDiffer, bearing, format!("the two who do it most {}.", texts.join("; ")), None)
+}

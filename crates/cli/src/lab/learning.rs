@@ -1,0 +1,214 @@
+//! Is the learning curve's rate of learning, and its learning trial, too early, too late or right?
+
+use super::figure::{Finding, In, Wanted};
+use super::work::Work;
+use super::{LabError, Section, told};
+use sayso_methods::learning::LearningError;
+use sayso_methods::learning::curve::{CurveSettings, LearningCurve, learning_curve};
+use sayso_methods::learning::pooled::{
+    PooledCurves, WordTrials, pooled_learning_curves, pooled_learning_curves_from_anywhere,
+};
+use sayso_sim::Chance;
+
+/// The chance level the curves are held against: three words on the board.
+pub const CHANCE: f64 = 1.0 / 3.0;
+const TRIALS: usize = 60;
+/// Trial at which [`Learner::Step`] changes.
+const STEP_AT: usize = 20;
+
+/// Light learners of one word.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub enum Learner {
+    /// Presses at chance and does not change.
+    Flat,
+    /// Starts at chance; the logit grows a little every trial.
+    Steady,
+    /// Starts at chance; the logit wanders.
+    Wanders,
+    /// Chance up to the twentieth trial, then 0.85.
+    Step,
+    /// Starts at 2 %, far below chance: it hardly presses at all, as a new learner does; then it grows.
+    FromNothing,
+}
+
+/// All of them.
+pub const LEARNERS: [Learner; 5] =
+    [Learner::Flat, Learner::Steady, Learner::Wanders, Learner::Step, Learner::FromNothing];
+
+impl Learner {
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Flat => "flat at chance",
+            Self::Steady => "grows from chance",
+            Self::Wanders => "wanders from chance",
+            Self::Step => "steps at trial 20",
+            Self::FromNothing => "grows from 2 %",
+        }
+    }
+
+    /// True probabilities and presses.
+    pub fn live(self, trials: usize, seed: u64) -> (Vec<f64>, Vec<Option<bool>>) {
+        let zero = (CHANCE / (1.0 - CHANCE)).ln();
+        let (first, gain, noise) = match self {
+            Self::Flat => (zero, 0.0, 0.0),
+            Self::Steady => (zero, 0.06, 0.03),
+            Self::Wanders => (zero, 0.0, 0.25),
+            Self::FromNothing => (-4.0, 0.15, 0.05),
+            Self::Step => {
+                let mut c = Chance::new(seed, 45);
+                let truth: Vec<f64> = (1..=trials).map(|k| if k < STEP_AT { CHANCE } else { 0.85 }).collect();
+                let pressed = truth.iter().map(|p| Some(c.coin(*p))).collect();
+                return (truth, pressed);
+            }
+        };
+        let light = sayso_sim::learning_curve(first, gain, noise, trials, seed);
+        (light.probability, light.pressed.into_iter().map(Some).collect())
+    }
+}
+
+/// Ways of fitting the curve.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Fit {
+    /// The published method: one word, EM, the start held at chance.
+    Published,
+    /// The doubt about the step variance in the band, the start held at chance.
+    Averaged,
+    /// As the Evidence page shows it: that, and the start left open.
+    Shown,
+}
+
+impl Fit {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Published, Self::Averaged, Self::Shown];
+
+    /// In words.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Published => "published method (EM)",
+            Self::Averaged => "averaged, start at chance",
+            Self::Shown => "as shown (averaged, start open)",
+        }
+    }
+
+    /// The curve.
+    pub fn curve(self, pressed: &[Option<bool>]) -> Result<LearningCurve, LabError> {
+        match self {
+            Self::Published => learning_curve(pressed, CHANCE, &CurveSettings::default()).map_err(told),
+            Self::Averaged => first(pooled_learning_curves(&[WordTrials { trials: pressed, chance: CHANCE }])),
+            Self::Shown => {
+                first(pooled_learning_curves_from_anywhere(&[WordTrials { trials: pressed, chance: CHANCE }]))
+            }
+        }
+    }
+}
+
+fn first(pooled: Result<PooledCurves, LearningError>) -> Result<LearningCurve, LabError> {
+    pooled.map_err(told)?.curves.into_iter().flatten().next().ok_or_else(|| told("no curve"))
+}
+
+/// What one learner gave.
+struct Learned {
+    /// Logits gained a trial over all trials, estimated less true.
+    rate_off: f64,
+    /// Trials by which the estimate gets half of the way from chance to 1 later than the truth; none if either does not.
+    half_late: Option<f64>,
+    /// The learning trial, and the true probability there.
+    declared: Option<(usize, f64)>,
+}
+
+/// Runs the experiment.
+pub fn run(work: &Work) -> Result<Section, LabError> {
+    let mut section = Section::new("Rate of learning and learning trial");
+    let reps = work.size(200, 4);
+    for learner in LEARNERS {
+        for fit in Fit::ALL {
+            let what = format!("{}, {}", fit.name(), learner.name());
+            let all = work.each(&format!("rate: {what}"), reps, |seed| learned(learner, fit, seed))?;
+            let rates: Vec<f64> = all.iter().map(|l| 10.0 * l.rate_off).collect();
+            let unit = In::Number("logits in ten trials");
+            section.add(Finding::mean(
+                format!("rate estimated less true, {what}"),
+                Wanted::Within(-0.2, 0.2),
+                &rates,
+                unit,
+            ));
+            let declared: Vec<(usize, f64)> = all.iter().filter_map(|l| l.declared).collect();
+            match learner {
+                Learner::Flat => {
+                    let what = format!("learning declared where there is none, {what}");
+                    section.add(Finding::share(what, Wanted::AtMost(0.05), declared.len(), reps));
+                }
+                Learner::Step => {
+                    let late: Vec<f64> = declared.iter().map(|d| d.0 as f64 - STEP_AT as f64).collect();
+                    let wanted = Wanted::Within(-5.0, 10.0);
+                    section.add(Finding::middle(
+                        format!("learning trial after the true step, {what}"),
+                        wanted,
+                        &late,
+                        In::Number("trials"),
+                    ));
+                    for (by, wanted) in [(0.0, Wanted::Known), (5.0, Wanted::AtMost(0.1))] {
+                        let early = late.iter().filter(|l| **l < -by).count();
+                        let what = format!("declared more than {by} trials before the step, {what}");
+                        section.add(Finding::share(what, wanted, early, reps));
+                    }
+                    section.add(Finding::share(
+                        format!("declared by trial 60, {what}"),
+                        Wanted::AtLeast(0.9),
+                        late.len(),
+                        reps,
+                    ));
+                }
+                Learner::Steady | Learner::FromNothing => {
+                    let late: Vec<f64> = all.iter().filter_map(|l| l.half_late).collect();
+                    let wanted = Wanted::Within(-5.0, 5.0);
+                    section.add(Finding::middle(
+                        format!("half-way point estimated after the true one, {what}"),
+                        wanted,
+                        &late,
+                        In::Number("trials"),
+                    ));
+                    let wrong = declared.iter().filter(|d| d.1 <= CHANCE).count();
+                    let what = format!("true probability not above chance at the learning trial, {what}");
+                    section.add(Finding::share(what, Wanted::AtMost(0.05), wrong, reps));
+                }
+                Learner::Wanders => {}
+            }
+        }
+    }
+    section.text(format!("{TRIALS} trials, chance {CHANCE:.2}. The rate is the change of the logit over all trials divided by their number. The learning trial is the first from which the lower end of the 90 % band stays above chance; half-way is a probability half-way from chance to 1."));
+    Ok(section)
+}
+
+fn learned(learner: Learner, fit: Fit, seed: u64) -> Result<Learned, LabError> {
+    let (truth, pressed) = learner.live(TRIALS, seed);
+    let curve = fit.curve(&pressed)?;
+    let logit = |p: f64| (p / (1.0 - p)).ln();
+    let estimated: Vec<f64> = curve.points.iter().map(|p| p.p).collect();
+    let rate = |p: &[f64]| match (p.first(), p.last()) {
+        (Some(first), Some(last)) => (logit(*last) - logit(*first)) / (p.len() as f64 - 1.0),
+        _ => 0.0,
+    };
+    let half = f64::midpoint(CHANCE, 1.0);
+    let crosses = |p: &[f64]| p.iter().position(|p| *p >= half).map(|k| k as f64);
+    Ok(Learned {
+        rate_off: rate(&estimated) - rate(&truth),
+        half_late: crosses(&estimated).zip(crosses(&truth)).map(|(e, t)| e - t),
+        declared: curve.learning_trial.and_then(|k| truth.get(k - 1).map(|t| (k, *t))),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use sayso_sim::logistic;
+
+    #[test]
+    fn learners_are_what_their_names_say() {
+        let at = |l: Learner, k: usize| l.live(60, 1).0[k];
+        assert!((at(Learner::Flat, 59) - CHANCE).abs() < 1e-12);
+        assert!((at(Learner::FromNothing, 0) - logistic(-4.0)).abs() < 1e-12);
+        assert!(at(Learner::Steady, 59) > 0.8 && at(Learner::Step, 19) > 0.8 && at(Learner::Step, 18) < 0.4);
+    }
+}
