@@ -5,8 +5,9 @@ use sayso_advisor::likes::{Setup, next_setup};
 use sayso_advisor::observe::invitations;
 use sayso_advisor::{Topic, evidence, today};
 use sayso_model::{
-    AssessmentId, Body, Event, EventId, Invitation, InvitationKind, InvitationResult, LearnerId, LikeOutcome, LikeTrial,
-    LikesFormat, LikesTest, Moment, Note, RewardId, Seconds, Sign, SignLevel, Source, Story, When, Withdrawal, WordId,
+    AssessmentId, Body, Event, EventId, Invitation, InvitationKind, InvitationResult, LearnerId, LikeOutcome,
+    LikeTrial, LikesFormat, LikesTest, Moment, Note, RewardId, Seconds, Sign, SignLevel, Source, Story, When,
+    Withdrawal, WordId,
 };
 use uuid::Uuid;
 
@@ -40,14 +41,22 @@ fn a_strong_sign_outranks_everything_and_rests_the_day() {
     let (mut story, learner) = demo();
     let before = today::today(&story, learner, now()).unwrap();
     assert!(before.plan.is_some(), "the demo has a session to hold");
-    let sign = Sign { sign: Note::new("freezes, stares").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+    let sign = Sign {
+        sign: Note::new("freezes, stares").unwrap(),
+        level: SignLevel::Strong,
+        when: When::During,
+        session: None,
+    };
     let seen = event(&story, learner, 1, now().plus_seconds(-600.0), sign);
     story.add(seen);
     let after = today::today(&story, learner, now()).unwrap();
     assert_eq!(after.advice[0].topic, Topic::Welfare);
     assert!(after.plan.is_none(), "no session is planned for the rest of the day");
     assert!(after.advice.iter().all(|a| a.topic != Topic::Invite && a.topic != Topic::Show));
-    assert!(after.advice[0].because.iter().any(|r| r.events.contains(&EventId(Uuid::from_u128(1)))), "it names what was seen");
+    assert!(
+        after.advice[0].because.iter().any(|r| r.events.contains(&EventId(Uuid::from_u128(1)))),
+        "it names what was seen"
+    );
 }
 
 #[test]
@@ -75,7 +84,8 @@ fn the_demo_s_stall_is_found_with_its_late_delivery() {
     let (story, learner) = demo();
     let ball = story.words_of(learner).into_iter().find(|w| w.says.as_str() == "ball").unwrap().word;
     let today = today::today(&story, learner, now()).unwrap();
-    let advice = today.advice.iter().find(|a| a.topic == Topic::Stuck && a.word == Some(ball)).expect("the stall is seen");
+    let advice =
+        today.advice.iter().find(|a| a.topic == Topic::Stuck && a.word == Some(ball)).expect("the stall is seen");
     assert!(advice.because.iter().any(|r| r.text.contains("from press to delivery")), "{:?}", advice.because);
 }
 

@@ -1,15 +1,20 @@
 //! What the learner likes, from all its tests: published scores by format, one ranking with intervals, side bias,
 //! what to test next, whether it is known well enough, and when to test again.
 
+mod choices;
+mod setup;
+
+pub use setup::{Setup, next_setup};
+
 use crate::estimate::{Estimate, LEVEL, Unit};
+use choices::{array_rankings, choice_fit, pair_trials};
 use sayso_methods::likes::{
-    ChoiceFit, Consistency, FreeAccessSession, Goal, PairModel, PairOutcome, PairTrial, RankModel, Ranking,
-    RankingState, Retest, RetestReason, RetestRule, SideBias, SingleItem, StopRule, TopSet, Tournament, Verdict,
-    consistency, fit_weighted_pairs, fit_weighted_rankings, forgetting_weight, free_access_scores, multiple_scores,
-    next_pair, paired_scores, retest, should_stop, side_bias, single_item_scores,
+    ChoiceFit, Consistency, FreeAccessSession, Goal, PairOutcome, PairTrial, Ranking, RankingState, Retest,
+    RetestReason, RetestRule, SideBias, SingleItem, StopRule, TopSet, Tournament, Verdict, consistency,
+    free_access_scores, multiple_scores, next_pair, paired_scores, retest, should_stop, side_bias, single_item_scores,
 };
 use sayso_model::{
-    AssessmentId, Fact, LearnerId, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardCard, RewardId, RewardKind, Story,
+    Fact, LearnerId, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardCard, RewardId, RewardKind, Story,
 };
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -146,86 +151,6 @@ pub fn likes(story: &Story, learner: LearnerId, now: Moment) -> LikesReport {
         known,
         last,
     }
-}
-
-fn pair_trials(trials: &[Fact<'_, LikeTrial>], index: &BTreeMap<RewardId, usize>) -> Vec<PairTrial> {
-    trials
-        .iter()
-        .filter(|t| t.part.format == LikesFormat::Paired)
-        .filter_map(|t| {
-            let [l, r] = t.part.offered[..] else { return None };
-            let outcome = match t.part.result {
-                LikeOutcome::Chose { reward } if reward == l => PairOutcome::Left,
-                LikeOutcome::Chose { .. } => PairOutcome::Right,
-                _ => PairOutcome::Neither,
-            };
-            Some(PairTrial { left: *index.get(&l)?, right: *index.get(&r)?, outcome })
-        })
-        .collect()
-}
-
-/// Rounds of multiple-without-replacement as rankings.
-fn array_rankings(trials: &[Fact<'_, LikeTrial>], index: &BTreeMap<RewardId, usize>) -> Vec<Ranking> {
-    let mut rounds: BTreeMap<(AssessmentId, u16), Ranking> = BTreeMap::new();
-    for t in trials.iter().filter(|t| t.part.format == LikesFormat::Multiple) {
-        let round = rounds.entry((t.part.assessment, t.part.round)).or_insert_with(|| Ranking::stopped(&[], &[]));
-        let offered = t.part.offered.iter().filter_map(|r| index.get(r).copied());
-        match t.part.result {
-            LikeOutcome::Chose { reward } => {
-                let Some(&item) = index.get(&reward) else { continue };
-                if !round.chosen.contains(&item) {
-                    round.chosen.push(item);
-                }
-                round.left_over = offered.filter(|i| !round.chosen.contains(i)).collect();
-            }
-            _ => {
-                round.left_over = offered.filter(|i| !round.chosen.contains(i)).collect();
-                round.turned_away = true;
-            }
-        }
-    }
-    rounds.into_values().filter(|r| !r.chosen.is_empty() || r.turned_away).collect()
-}
-
-/// One set of strengths from pairs and arrays together (a pair is a ranking of two), older trials counting for less.
-fn choice_fit(
-    items: usize,
-    trials: &[Fact<'_, LikeTrial>],
-    index: &BTreeMap<RewardId, usize>,
-    age: &impl Fn(Moment) -> f64,
-) -> Option<ChoiceFit> {
-    let weight = |at: Moment| forgetting_weight(age(at).max(0.0), HALF_LIFE_DAYS).unwrap_or(1.0);
-    let (mut pairs, mut pair_weights, mut arrays, mut array_weights) = (vec![], vec![], vec![], vec![]);
-    let mut tests: Vec<(AssessmentId, u16)> = Vec::new();
-    for t in trials {
-        if t.part.format == LikesFormat::Paired {
-            for pair in pair_trials(std::slice::from_ref(t), index) {
-                pairs.push(pair);
-                pair_weights.push(weight(t.at()));
-            }
-        }
-        let round = (t.part.assessment, t.part.round);
-        if t.part.format == LikesFormat::Multiple && !tests.contains(&round) {
-            tests.push(round);
-            let of_round: Vec<Fact<'_, LikeTrial>> =
-                trials.iter().filter(|o| (o.part.assessment, o.part.round) == round).copied().collect();
-            for ranking in array_rankings(&of_round, index) {
-                arrays.push(ranking);
-                array_weights.push(weight(t.at()));
-            }
-        }
-    }
-    if arrays.is_empty() {
-        let fit = || fit_weighted_pairs(items, &pairs, &pair_weights, &PairModel::default()).ok();
-        return (!pairs.is_empty()).then(fit).flatten();
-    }
-    arrays.extend(pairs.iter().map(|p| match p.outcome {
-        PairOutcome::Left => Ranking::stopped(&[p.left], &[p.right]),
-        PairOutcome::Right => Ranking::stopped(&[p.right], &[p.left]),
-        PairOutcome::Neither | PairOutcome::Both => Ranking::turned_away(&[], &[p.left, p.right]),
-    }));
-    array_weights.extend(pair_weights);
-    fit_weighted_rankings(items, &arrays, &array_weights, &RankModel::default()).ok()
 }
 
 fn verdict(fit: &ChoiceFit, items: usize) -> Option<Verdict> {
@@ -435,84 +360,4 @@ fn retest_words(age_days: Option<f64>, known: Option<&Known>) -> Option<String> 
         Retest::Now(RetestReason::TopUnclear(_)) if age_days.is_some_and(|a| a > 1.0) => known.map(|k| k.words.clone()),
         Retest::Now(_) | Retest::InDays(_) => None,
     }
-}
-
-/// What to lay out next in a test.
-#[derive(Clone, PartialEq, Eq, Debug)]
-pub enum Setup {
-    /// Lay these out.
-    Offer {
-        /// Round, from 1.
-        round: u16,
-        /// Trial, from 1.
-        number: usize,
-        /// Trials in all, as far as they can be foreseen.
-        of: usize,
-        /// From the learner's left to its right.
-        offered: Vec<RewardId>,
-    },
-    /// The test is done.
-    Done,
-}
-
-/// The next trial of a test, from its plan, its seed and the trials recorded so far; none for an unknown test.
-///
-/// A withdrawn trial comes up again. A round of multiple-without-replacement ends when the learner walks away or
-/// chooses none, for that is its answer.
-#[must_use]
-pub fn next_setup(story: &Story, learner: LearnerId, assessment: AssessmentId) -> Option<Setup> {
-    use sayso_methods::likes::schedule;
-    let test = story.of::<sayso_model::LikesTest>(learner).find(|t| t.part.assessment == assessment)?.part;
-    let done: Vec<&LikeTrial> =
-        story.of::<LikeTrial>(learner).map(|t| t.part).filter(|t| t.assessment == assessment).collect();
-    let (items, seed) = (test.rewards.len(), u64::from(test.seed));
-    let pick = |indices: &[usize]| indices.iter().filter_map(|i| test.rewards.get(*i).copied()).collect::<Vec<_>>();
-    let number = done.len() + 1;
-    let fixed = |plan: Vec<(u16, Vec<usize>)>| {
-        let of = plan.len();
-        let mut open = done.clone();
-        // A trial is done if one with the same things was recorded in that round, also if sides were laid otherwise.
-        let next = plan.into_iter().find(|(round, row)| {
-            let wanted: BTreeSet<RewardId> = pick(row).into_iter().collect();
-            let same =
-                |t: &&LikeTrial| t.round == *round && t.offered.iter().copied().collect::<BTreeSet<_>>() == wanted;
-            match open.iter().position(same) {
-                Some(at) => {
-                    open.remove(at);
-                    false
-                }
-                None => true,
-            }
-        });
-        next.map_or(Setup::Done, |(round, row)| Setup::Offer { round, number, of, offered: pick(&row) })
-    };
-    Some(match test.format {
-        LikesFormat::Paired => fixed(
-            schedule::paired(items, test.rounds, seed).into_iter().map(|p| (p.round, vec![p.left, p.right])).collect(),
-        ),
-        LikesFormat::Single => {
-            fixed(schedule::singles(items, test.rounds, seed).into_iter().map(|(r, i)| (r, vec![i])).collect())
-        }
-        LikesFormat::FreeAccess => {
-            fixed((1..=test.rounds).map(|r| (r, schedule::array(items, r, seed, &[]))).collect())
-        }
-        LikesFormat::Multiple => {
-            let of = items * usize::from(test.rounds);
-            (1..=test.rounds)
-                .find_map(|round| {
-                    let of_round: Vec<&&LikeTrial> = done.iter().filter(|t| t.round == round).collect();
-                    let ended = of_round.iter().any(|t| !matches!(t.result, LikeOutcome::Chose { .. }));
-                    let chosen: Vec<usize> = of_round
-                        .iter()
-                        .filter_map(|t| match t.result {
-                            LikeOutcome::Chose { reward } => test.rewards.iter().position(|r| *r == reward),
-                            _ => None,
-                        })
-                        .collect();
-                    let row = schedule::array(items, round, seed, &chosen);
-                    (!ended && !row.is_empty()).then(|| Setup::Offer { round, number, of, offered: pick(&row) })
-                })
-                .unwrap_or(Setup::Done)
-        }
-    })
 }

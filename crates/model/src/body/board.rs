@@ -1,0 +1,251 @@
+//! At the board: sessions, presses and their answers, invitations, signs, food.
+
+use super::enums::*;
+use crate::cards::Place;
+use crate::id::*;
+use crate::text::{Label, Note};
+use crate::units::{Grams, Kcal, Probability, Ratio, Seconds};
+use serde::{Deserialize, Serialize};
+
+const fn certain() -> Probability {
+    Probability::clamped(1.0)
+}
+
+/// A stretch at the board begins.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct SessionStart {
+    /// Which session.
+    pub session: SessionId,
+    /// What it is for.
+    pub purpose: Purpose,
+    /// Words planned for it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub words: Vec<WordId>,
+}
+
+/// The learner opts in.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Joining {
+    /// Which session.
+    pub session: SessionId,
+    /// Time from the start (or the offer) to joining, where measured.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub after_s: Option<Seconds>,
+}
+
+/// The learner opts out; it is let go.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Leaving {
+    /// Which session.
+    pub session: SessionId,
+}
+
+/// A stretch at the board ends.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct SessionEnd {
+    /// Which session.
+    pub session: SessionId,
+    /// Why it ended.
+    pub reason: EndReason,
+}
+
+/// A button sounded.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Press {
+    /// What it said.
+    pub word: WordId,
+    /// Who pressed.
+    pub by: PressedBy,
+    /// How sure it is that this word sounded: 1 for a tap, less for a sound.
+    #[serde(default = "certain")]
+    pub certainty: Probability,
+    /// Whether it looked meant.
+    #[serde(default = "Accident::unsure")]
+    pub accident: Accident,
+    /// Where on the board, if known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub place: Option<Place>,
+    /// Playback speed, where heard.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub speed: Option<Ratio>,
+    /// The session, if in one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub session: Option<SessionId>,
+}
+
+/// How a press was answered. A teacher's own press followed by its delivery is one showing.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Delivery {
+    /// The press it answers, if that was recorded.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub answers: Option<EventId>,
+    /// The word that was answered.
+    pub word: WordId,
+    /// How.
+    pub answer: Answer,
+    /// What was offered instead; only with `alternative`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub alternative: Option<RewardId>,
+    /// Time from press to delivery, where measured.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub delay_s: Option<Seconds>,
+    /// What the learner did then, if seen.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub then: Option<Then>,
+    /// The word pressed again; only with `pressed_again`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub then_word: Option<WordId>,
+    /// The session, if in one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub session: Option<SessionId>,
+}
+
+/// The learner looked at the board, or at one button.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Look {
+    /// The button, if one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub word: Option<WordId>,
+    /// The session, if in one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub session: Option<SessionId>,
+}
+
+/// Contact that did not sound the button.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Brush {
+    /// The button.
+    pub word: WordId,
+    /// The session, if in one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub session: Option<SessionId>,
+}
+
+/// What came of an invitation.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(tag = "outcome", rename_all = "snake_case", deny_unknown_fields)]
+pub enum InvitationResult {
+    /// A button was pressed.
+    Pressed {
+        /// Which.
+        word: WordId,
+        /// Seconds from the offer.
+        after_s: Seconds,
+    },
+    /// The learner answered in its own way.
+    WithoutButton {
+        /// Seconds from the offer, where measured.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        after_s: Option<Seconds>,
+    },
+    /// Nothing came by the end of the wait. Never a failure to understand.
+    NothingByWait,
+    /// The learner left. Its "no" is data.
+    Left {
+        /// Seconds from the offer, where measured.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        after_s: Option<Seconds>,
+    },
+}
+
+/// An offered opportunity, then a wait, then the teacher shows it and gives it.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Invitation {
+    /// The word invited.
+    pub word: WordId,
+    /// The other word; only with `ask_between_two`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub other: Option<WordId>,
+    /// How it was offered.
+    pub way: InvitationKind,
+    /// The wait that was used.
+    pub wait_s: Seconds,
+    /// What came of it.
+    pub result: InvitationResult,
+    /// Whether the teacher then showed the word and gave the thing.
+    #[serde(default)]
+    pub shown: bool,
+    /// Whether the learner took the thing when it was given: did it want it just then?
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub took: Option<bool>,
+    /// The session, if in one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub session: Option<SessionId>,
+}
+
+/// A request made without a button, answered by showing its word.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Catch {
+    /// The word it asked for.
+    pub word: WordId,
+    /// How it asked.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub how: Option<Label>,
+    /// Whether the word was then shown.
+    #[serde(default)]
+    pub shown: bool,
+    /// The session, if in one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub session: Option<SessionId>,
+}
+
+/// Observed body language. One sign means little; read the whole body and the situation.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Sign {
+    /// What was seen, in the words of the facts or one's own.
+    pub sign: Note,
+    /// How strong.
+    pub level: SignLevel,
+    /// When.
+    pub when: When,
+    /// The session, if in one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub session: Option<SessionId>,
+}
+
+/// Food given, as a reward or otherwise.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Feed {
+    /// Which reward, if it was one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub reward: Option<RewardId>,
+    /// What it was, if it was no reward on a card.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub food: Option<Label>,
+    /// Pieces.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub pieces: Option<u16>,
+    /// Grams.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub grams: Option<Grams>,
+    /// Its energy.
+    pub kcal: Kcal,
+    /// The session, if in one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub session: Option<SessionId>,
+}

@@ -1,0 +1,146 @@
+//! Small vocabularies, each with its names on the wire.
+
+use serde::{Deserialize, Serialize};
+
+macro_rules! plain_enum {
+    ($($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident => $wire:literal),+ $(,)? })+) => {$(
+        $(#[$doc])*
+        #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+        #[serde(rename_all = "snake_case")]
+        pub enum $name { $($(#[$vdoc])* $variant),+ }
+
+        impl $name {
+            /// Every value.
+            pub const ALL: &'static [Self] = &[$(Self::$variant),+];
+
+            /// The name on the wire.
+            #[must_use]
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$variant => $wire),+ }
+            }
+        }
+    )+};
+}
+
+plain_enum! {
+    /// What a session is for.
+    Purpose {
+        /// Showing words.
+        Showing => "showing",
+        /// Invitations.
+        Inviting => "inviting",
+        /// A likes test.
+        Likes => "likes",
+        /// A planned check of understanding.
+        Probe => "probe",
+    }
+    /// Why a session ended.
+    EndReason {
+        /// The plan was done.
+        Done => "done",
+        /// The learner left and was let go.
+        LearnerLeft => "learner_left",
+        /// Body language said stop.
+        StrongSign => "strong_sign",
+        /// A closing word was used.
+        ClosingWord => "closing_word",
+        /// Something else came up.
+        Interrupted => "interrupted",
+    }
+    /// Who pressed.
+    PressedBy {
+        /// The learner.
+        Learner => "learner",
+        /// A teacher, to show.
+        Teacher => "teacher",
+        /// Nobody saw.
+        Unknown => "unknown",
+    }
+    /// Whether a press looked meant.
+    Accident {
+        /// It looked meant.
+        No => "no",
+        /// It looked like a stumble. It is answered all the same.
+        Likely => "likely",
+        /// Cannot tell.
+        Unsure => "unsure",
+    }
+    /// How a press was answered.
+    Answer {
+        /// The thing was given.
+        Given => "given",
+        /// Some of it was given.
+        Partly => "partly",
+        /// "Not now".
+        Declined => "declined",
+        /// "Not now, but this".
+        Alternative => "alternative",
+        /// Nobody answered in time.
+        Missed => "missed",
+    }
+    /// What the learner did after the answer.
+    Then {
+        /// Took what was given.
+        Took => "took",
+        /// Did not care for it.
+        Ignored => "ignored",
+        /// Went away.
+        Left => "left",
+        /// Pressed again.
+        PressedAgain => "pressed_again",
+    }
+    /// How an opportunity was offered.
+    InvitationKind {
+        /// The thing is in view.
+        OfferInView => "offer_in_view",
+        /// "What would you like?", and a point to the board.
+        AskAndPoint => "ask_and_point",
+        /// "This or that?"
+        AskBetweenTwo => "ask_between_two",
+    }
+    /// How strong a sign is.
+    SignLevel {
+        /// The learner takes part.
+        Joining => "joining",
+        /// A mild sign of stress.
+        Mild => "mild",
+        /// A strong sign of stress: end the session.
+        Strong => "strong",
+    }
+    /// When a sign was seen.
+    When {
+        /// Before the session.
+        Before => "before",
+        /// During it.
+        During => "during",
+        /// After it.
+        After => "after",
+    }
+    /// Formats of a likes test (preference assessment).
+    LikesFormat {
+        /// One item at a time (Pace et al. 1985).
+        Single => "single",
+        /// Two at a time (Fisher et al. 1992).
+        Paired => "paired",
+        /// All at once, without replacement (DeLeon & Iwata 1996).
+        Multiple => "multiple",
+        /// All at once, time with each measured (Roane et al. 1998).
+        FreeAccess => "free_access",
+    }
+    /// Designs of a check of understanding.
+    ProbeDesign {
+        /// The learner is asked for the one of several things a hidden or absent thing calls for; pressed word scored.
+        PressForThing => "press_for_thing",
+        /// A word is played and the learner picks among things.
+        PickForWord => "pick_for_word",
+        /// What was pressed is delivered, or another thing; corrections scored.
+        WrongDelivery => "wrong_delivery",
+    }
+}
+
+impl Accident {
+    pub(super) const fn unsure() -> Self {
+        Self::Unsure
+    }
+}

@@ -1,0 +1,13 @@
+//! What happens at and around the board, and what is said of it later.
+
+mod board;
+mod enums;
+mod likes;
+mod probes;
+mod remarks;
+
+pub use board::*;
+pub use enums::*;
+pub use likes::*;
+pub use probes::*;
+pub use remarks::*;

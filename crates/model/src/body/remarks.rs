@@ -1,0 +1,45 @@
+//! Remarks, and amendments of what was written before.
+
+use crate::event::Body;
+use crate::id::*;
+use crate::text::Note;
+use crate::time::Moment;
+use serde::{Deserialize, Serialize};
+
+/// A remark.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Remark {
+    /// The remark.
+    pub text: Note,
+}
+
+/// Puts another event's content right. The first record stays in the log.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Correction {
+    /// Which event.
+    pub of: EventId,
+    /// When it really happened, if that was wrong.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub happened_at: Option<Moment>,
+    /// Which animal it really was, if that was wrong.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub learner: Option<LearnerId>,
+    /// The content as it should have been.
+    pub body: Box<Body>,
+}
+
+/// Takes another event back. The first record stays in the log.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+pub struct Withdrawal {
+    /// Which event.
+    pub of: EventId,
+    /// Why.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub because: Option<Note>,
+}
