@@ -18,6 +18,7 @@ pub mod ration;
 pub mod readiness;
 pub mod stages;
 pub mod stuck;
+pub mod thinning;
 pub mod today;
 pub mod welfare;
 

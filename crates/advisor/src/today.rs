@@ -7,6 +7,7 @@ use crate::plan::{Plan, plan};
 use crate::ration::{Ration, ration};
 use crate::stages::{Standing, joining_recent, reasons, standings};
 use crate::stuck::stuck;
+use crate::thinning::thinning;
 use crate::welfare::{rest_today, welfare};
 use sayso_model::{LearnerCard, LearnerId, Moment, Stage, Story};
 
@@ -46,6 +47,7 @@ pub fn today(story: &Story, learner: LearnerId, now: Moment) -> Option<Today> {
     advice.extend(set_up(story, learner, &words, &ration, &likes));
     advice.extend(likes_advice(&likes));
     advice.extend(stuck(story, learner, now, &words));
+    advice.extend(thinning(story, learner, now, &words));
     if let Some(plan) = &plan {
         advice.push(show_advice(plan));
     }

@@ -3,7 +3,7 @@
 
 use sayso_advisor::likes::{Setup, next_setup};
 use sayso_advisor::observe::invitations;
-use sayso_advisor::{Topic, evidence, today};
+use sayso_advisor::{Topic, evidence, stages, thinning, today};
 use sayso_model::{
     AssessmentId, Body, Event, EventId, Invitation, InvitationKind, InvitationResult, LearnerId, LikeOutcome,
     LikeTrial, LikesFormat, LikesTest, Moment, Note, RewardId, Seconds, Sign, SignLevel, Source, Story, When,
@@ -151,4 +151,44 @@ fn a_likes_test_goes_on_from_what_was_recorded_and_taken_back() {
     assert_eq!(offered(&story), first, "a trial taken back comes again");
     story.add(choose(&first, 4, LikeOutcome::WalkedAway));
     assert_eq!(next_setup(&story, learner, assessment), Some(Setup::Done), "walking away is an answer");
+}
+
+#[test]
+fn a_word_asked_for_more_than_it_can_be_given_gets_a_signal_and_a_sign_to_go_back() {
+    use sayso_model::{Accident, Answer, Delivery, Press, PressedBy, Probability, Stage};
+    let (story, learner) = demo();
+    let standings = stages::standings(&story, learner, now());
+    assert!(thinning::thinning(&story, learner, now(), &standings).is_empty(), "the demo's people keep up");
+    let word = standings.iter().find(|s| s.stage == Stage::Converse && s.says == "tug").unwrap().word;
+    let mut busy = story.clone();
+    for i in 0..300_u32 {
+        let at = now().plus_seconds(-600.0 * f64::from(i));
+        let press = Press {
+            word,
+            by: PressedBy::Learner,
+            certainty: Probability::clamped(1.0),
+            accident: Accident::Unsure,
+            place: None,
+            speed: None,
+            session: None,
+        };
+        let id = u128::from(i) * 2 + 10;
+        busy.add(event(&story, learner, id, at, press));
+        let delivery = Delivery {
+            answers: Some(EventId(Uuid::from_u128(id))),
+            word,
+            answer: if i % 5 == 0 { Answer::Given } else { Answer::Declined },
+            alternative: None,
+            delay_s: None,
+            then: None,
+            then_word: None,
+            session: None,
+        };
+        busy.add(event(&story, learner, id + 1, at.plus_seconds(2.0), delivery));
+    }
+    let standings = stages::standings(&busy, learner, now());
+    let advice = thinning::thinning(&busy, learner, now(), &standings);
+    assert_eq!(advice.iter().filter_map(|a| a.word).collect::<Vec<_>>(), [word]);
+    assert!(advice[0].would_change.contains("back to answering every press"));
+    assert!(advice[0].because.iter().all(|r| r.figure.is_none_or(|f| f.n > 0)));
 }

@@ -10,6 +10,7 @@ use axum::routing::get;
 use maud::{Markup, PreEscaped, html};
 use pulldown_cmark::{Event, Options, Parser, Tag, html as to_html};
 use rust_embed::RustEmbed;
+use sayso_methods::words::DICTIONARY_LICENCE;
 
 #[derive(RustEmbed)]
 #[folder = "../../docs/methods"]
@@ -38,6 +39,7 @@ async fn list(page: Page) -> Markup {
     let body = html! {
         p { "Every figure on these pages has a method, a source and an interval. How far each can be trusted was tried on simulated learners with known truth." }
         ul.links { @for (name, title) in &pages { li { a href=(format!("/methods/{}", name.trim_end_matches(".md"))) { (title) } } } }
+        p.quiet { "Sounds of words: " (DICTIONARY_LICENCE) }
     };
     layout(&page, Tab::None, "How it is computed", body)
 }
