@@ -16,8 +16,9 @@ return [...document.querySelectorAll('a, button, select, summary, input:not([typ
 
 #[tokio::test(flavor = "multi_thread")]
 async fn every_page_passes_the_rules_in_light_and_dark() {
-    let axe = std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/node_modules/axe-core/axe.min.js"))
-        .expect("axe-core is under tests/node_modules; run .ci/install");
+    let axe =
+        std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/node_modules/axe-core/axe.min.js"))
+            .expect("axe-core is under tests/node_modules; run .ci/install");
     let dir = demo_dir();
     let (_, story) = story(dir.path()).await;
     let who = learner(&story);
@@ -61,7 +62,10 @@ async fn every_page_passes_the_rules_in_light_and_dark() {
                 faults.push(format!("{path} ({scheme}): {fault}"));
             }
         }
-        for script in ["return document.documentElement.scrollWidth > document.documentElement.clientWidth ? ['scrolls sideways'] : []", SMALL_TARGETS] {
+        for script in [
+            "return document.documentElement.scrollWidth > document.documentElement.clientWidth ? ['scrolls sideways'] : []",
+            SMALL_TARGETS,
+        ] {
             let found = browser.page.execute(script, vec![]).await.unwrap();
             for fault in found.as_array().into_iter().flatten().filter_map(Value::as_str) {
                 faults.push(format!("{path}: {fault}"));

@@ -1,9 +1,9 @@
 //! A server of one's own and a browser of one's own for each test.
 
 use fantoccini::elements::Element;
-use hyper_util::client::legacy::connect::HttpConnector;
 use fantoccini::wd::{Capabilities, WebDriverCompatibleCommand};
 use fantoccini::{Client, ClientBuilder, Locator};
+use hyper_util::client::legacy::connect::HttpConnector;
 use sayso_model::{Event, HouseholdId, LearnerId, Story};
 use sayso_store::Store;
 use serde_json::{Value, json};

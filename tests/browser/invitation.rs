@@ -26,7 +26,12 @@ async fn nothing_by_the_wait_is_followed_by_showing_and_giving() {
     browser.tap("invitation-show").await;
     browser.tap("invitation-given").await;
     browser.tap("took-yes").await;
-    browser.until("everything sent", "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0'").await;
+    browser
+        .until(
+            "everything sent",
+            "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0'",
+        )
+        .await;
     browser.close().await;
     drop(server);
 
@@ -36,6 +41,7 @@ async fn nothing_by_the_wait_is_followed_by_showing_and_giving() {
     assert_eq!(invitation.result, InvitationResult::NothingByWait);
     assert_eq!((invitation.word, invitation.shown, invitation.took), (card.word, true, Some(true)));
     assert!((invitation.wait_s.get() - 5.0).abs() < 1e-9);
-    let shown = new.iter().any(|e| matches!(&e.body, Body::Press(p) if p.by == PressedBy::Teacher && p.word == card.word));
+    let shown =
+        new.iter().any(|e| matches!(&e.body, Body::Press(p) if p.by == PressedBy::Teacher && p.word == card.word));
     assert!(shown, "the teacher's own press was noted");
 }

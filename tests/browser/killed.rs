@@ -63,7 +63,8 @@ async fn acknowledged_events_survive_a_kill_and_are_there_once() {
     let batches: Arc<Vec<Vec<Event>>> = Arc::new(events.chunks(BATCH).map(<[Event]>::to_vec).collect());
     let callers: Vec<_> = (0..CALLERS)
         .map(|_| {
-            let (acknowledged, next, gone, batches) = (acknowledged.clone(), next.clone(), gone.clone(), batches.clone());
+            let (acknowledged, next, gone, batches) =
+                (acknowledged.clone(), next.clone(), gone.clone(), batches.clone());
             std::thread::spawn(move || {
                 while let Some(batch) = batches.get(next.fetch_add(1, Ordering::SeqCst)) {
                     let body = serde_json::to_string(batch).unwrap();

@@ -16,7 +16,10 @@ async fn every_page_of_the_tour_shows_something() {
     let who = learner(&story);
     // The word shown most has most to show.
     let words = story.words_of(who);
-    let word = words.iter().max_by_key(|w| story.of::<sayso_model::Press>(who).filter(|p| p.part.word == w.word).count()).unwrap();
+    let word = words
+        .iter()
+        .max_by_key(|w| story.of::<sayso_model::Press>(who).filter(|p| p.part.word == w.word).count())
+        .unwrap();
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     let shot = async |name: &str| {

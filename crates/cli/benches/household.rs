@@ -45,7 +45,11 @@ fn pages(events: &[Event], now: Moment) {
     let (_, proof) = best_of(5, || evidence::evidence(&story, who, word, now).expect("Evidence"));
     println!("reference: fold of {} events into a story  {:>9.1} ms", events.len(), ms(fold));
     println!("Today, computed                            {:>9.1} ms  ({:.2} of the fold)", ms(day), ratio(day, fold));
-    println!("Evidence of one word, computed             {:>9.1} ms  ({:.2} of the fold)", ms(proof), ratio(proof, fold));
+    println!(
+        "Evidence of one word, computed             {:>9.1} ms  ({:.2} of the fold)",
+        ms(proof),
+        ratio(proof, fold)
+    );
 }
 
 /// From starting the binary to the first page, with a large notebook and with an empty one as the reference.
@@ -64,7 +68,9 @@ fn cold_start(full: &Path, events: usize) {
         page(port, &path);
         println!(
             "cold start, {name:<26} open {:>7.1} ms, first page {:>8.1} ms, again {:>7.1} ms",
-            ms(open), ms(shown), ms(again.elapsed())
+            ms(open),
+            ms(shown),
+            ms(again.elapsed())
         );
         server.kill().unwrap();
         server.wait().unwrap();
@@ -95,7 +101,10 @@ fn acknowledged(pattern: &Event) {
         if reference == 0.0 {
             reference = rate;
         }
-        println!("acknowledged: {callers} callers, {batch:>3} events a request  {rate:>9.0} events/s  ({:.1} times one by one)", rate / reference);
+        println!(
+            "acknowledged: {callers} callers, {batch:>3} events a request  {rate:>9.0} events/s  ({:.1} times one by one)",
+            rate / reference
+        );
         server.kill().unwrap();
         server.wait().unwrap();
     }

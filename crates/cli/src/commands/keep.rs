@@ -40,10 +40,7 @@ pub async fn rebuild(dir: &Path) -> Result<ExitCode, CliError> {
     let done = store.rebuild_projections().await?;
     say!("{} events read, {} facts stand.", done.events, done.facts);
     for t in &done.tables {
-        say!(
-            "{:<16} live {:>8}, anew {:>8}, missing {:>4}, extra {:>4}",
-            t.table, t.live, t.anew, t.missing, t.extra
-        );
+        say!("{:<16} live {:>8}, anew {:>8}, missing {:>4}, extra {:>4}", t.table, t.live, t.anew, t.missing, t.extra);
     }
     let equal = done.all_equal();
     say!(
