@@ -16,6 +16,7 @@ pub mod observe;
 pub mod plan;
 pub mod ration;
 pub mod readiness;
+pub mod recording;
 pub mod stages;
 pub mod stuck;
 pub mod thinning;

@@ -31,6 +31,47 @@ pub struct Serving {
     pub lan: bool,
 }
 
+/// What to listen to, and for what.
+#[derive(Args, Debug, Clone)]
+pub struct Listening {
+    /// Directory of the notebook whose recordings are listened for.
+    #[arg(long, value_name = "DIR", required_unless_present = "clips", conflicts_with = "clips")]
+    pub data: Option<PathBuf>,
+    /// Folder of clips listened for instead, one a file: 03_all_done.wav is the word "all done".
+    #[arg(long, value_name = "DIR")]
+    pub clips: Option<PathBuf>,
+    /// Put what is heard into the notebook's log.
+    #[arg(long, requires = "data")]
+    pub log: bool,
+    /// When the sound began, such as 2026-03-01T18:30:00Z; for a stream the moment its first bytes come, if left out.
+    #[arg(long, value_name = "TIME")]
+    pub started_at: Option<sayso_model::Moment>,
+    /// Name or id of the animal the board is for; needed where there are several and the log should say which.
+    #[arg(long, requires = "log")]
+    pub learner: Option<String>,
+    /// Samples on standard input: s16le or f32le.
+    #[arg(long, value_name = "FORMAT")]
+    pub pcm: Option<sayso_listen::PcmFormat>,
+    /// Samples a second and channel on standard input.
+    #[arg(long, value_name = "HZ", default_value_t = 16_000)]
+    pub rate: u32,
+    /// Channels on standard input, interleaved.
+    #[arg(long, default_value_t = 1)]
+    pub channels: u16,
+    /// Least confidence of a press, from 0 to 1.
+    #[arg(long, value_name = "CONFIDENCE")]
+    pub least: Option<f64>,
+    /// Threads for files; as many as there are processors, if left out.
+    #[arg(long)]
+    pub threads: Option<std::num::NonZeroU16>,
+    /// File to store how far hearing has come, and to go on from; removed at the end.
+    #[arg(long, value_name = "FILE")]
+    pub checkpoint: Option<PathBuf>,
+    /// Sound files (WAV, FLAC, Ogg Vorbis, MP3), or - for standard input.
+    #[arg(required = true, value_name = "FILE")]
+    pub files: Vec<PathBuf>,
+}
+
 /// The commands.
 #[derive(Subcommand, Debug)]
 pub enum Command {
@@ -94,6 +135,23 @@ pub enum Command {
         #[arg(long, value_name = "FILE")]
         to: Option<PathBuf>,
     },
+    /// Enrol a sound file (WAV, FLAC, Ogg Vorbis or MP3) as the recording on a word's button, and check it.
+    Enrol {
+        #[command(flatten)]
+        data: Data,
+        /// What the button says, or the id of the word.
+        #[arg(long)]
+        word: String,
+        /// The sound file.
+        file: PathBuf,
+    },
+    /// Check all recordings: length, loudness, noise, and which are too alike.
+    Clips {
+        #[command(flatten)]
+        data: Data,
+    },
+    /// Listen for buttons in sound files or a stream of samples, and print one JSON object a press.
+    Listen(Listening),
     /// Copy the notebook to one file, while it is served or not.
     Backup {
         #[command(flatten)]

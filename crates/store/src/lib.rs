@@ -10,6 +10,7 @@ mod exchange;
 mod log;
 mod open;
 mod projection;
+mod recordings;
 mod store;
 mod stories;
 mod writer;
@@ -23,5 +24,6 @@ pub use exchange::{
 };
 pub use log::{Logged, Revision};
 pub use projection::{DayCount, Difference, Rebuilt};
+pub use recordings::{Enrolment, NoSound, Recording, clip_from_bytes};
 pub use store::Store;
 pub use writer::{Appended, MOST_EVENT_BYTES};

@@ -1,6 +1,9 @@
 //! One file a group of commands.
 
+pub mod enrol;
 pub mod exchange;
 pub mod keep;
+pub mod listen;
+mod notebook;
 pub mod serve;
 pub mod tell;

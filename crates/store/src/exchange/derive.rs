@@ -39,7 +39,7 @@ impl Occurrences {
 }
 
 /// The id of something that a file calls only by a label, such as a session "Sunday 1" or a new word "walk".
-pub(super) fn labelled(household: HouseholdId, type_name: &str, label: &str) -> Uuid {
+pub(crate) fn labelled(household: HouseholdId, type_name: &str, label: &str) -> Uuid {
     let mut hash = Sha256::new();
     hash.update(b"sayso label 1");
     hash.update(household.0.as_bytes());

@@ -12,6 +12,7 @@ mod preview;
 mod resolve;
 mod rows;
 
+pub(crate) use derive::labelled;
 pub use help::{ColumnHelp, columns_of};
 pub use preview::{ImportOptions, Imported, MOST_PROBLEMS, Preview, RowProblem};
 pub use rows::{MOST_FILE_BYTES, MOST_LINE_BYTES};

@@ -3,6 +3,7 @@
 pub mod board;
 pub mod days;
 pub mod evidence;
+pub mod heard;
 pub mod likes;
 pub mod log;
 pub mod methods;
@@ -33,6 +34,7 @@ pub fn router() -> Router<AppState> {
         .merge(log::router())
         .merge(today::router())
         .merge(evidence::router())
+        .merge(heard::router())
         .merge(days::router())
         .merge(methods::router())
         .merge(words::router())

@@ -102,12 +102,9 @@ impl Home {
         self.state.store.story(self.household).await.unwrap()
     }
 
-    async fn send(&self, request: axum::http::request::Builder, body: String) -> Answer {
-        let request = request
-            .header(header::HOST, "localhost")
-            .header(header::COOKIE, &self.cookie)
-            .body(Body::from(body))
-            .unwrap();
+    async fn send(&self, request: axum::http::request::Builder, body: impl Into<Body>) -> Answer {
+        let request =
+            request.header(header::HOST, "localhost").header(header::COOKIE, &self.cookie).body(body.into()).unwrap();
         let (status, headers, text) = read(self.app.clone().oneshot(request).await.unwrap()).await;
         let to = headers.get(header::LOCATION).map_or("", |l| l.to_str().unwrap()).to_owned();
         Answer { status, to, text }
@@ -115,6 +112,11 @@ impl Home {
 
     pub async fn get(&self, path: &str) -> Answer {
         self.send(Request::get(path), String::new()).await
+    }
+
+    /// Sends bytes of some kind, such as a sound.
+    pub async fn post_bytes(&self, path: &str, kind: &str, bytes: Vec<u8>) -> Answer {
+        self.send(Request::post(path).header(header::CONTENT_TYPE, kind), bytes).await
     }
 
     /// A page that must be there, with the things every page must have.

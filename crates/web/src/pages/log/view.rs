@@ -12,6 +12,7 @@ pub fn view(page: &LearnerPage, events: &[Event], more: Option<Moment>) -> Marku
         Tab::Log,
         "Log",
         html! {
+            p { a href=(format!("/l/{}/heard", page.id)) { "Judge presses a microphone heard" } }
             p { "Everything noted for " (page.card.name.as_str()) ", newest first. Nothing is ever erased: what is taken back or put right keeps its first record." }
             @if events.is_empty() { p { "Nothing is noted yet." } }
             ol.log {

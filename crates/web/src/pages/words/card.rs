@@ -1,6 +1,6 @@
 //! A word's card: what it says and means here, and how everyone answers it.
 
-use super::{known, sounds, stage};
+use super::{known, recording, sounds, stage};
 use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::fields::{area, line, select, summary, tick, ticks};
@@ -34,7 +34,7 @@ pub fn proposed(reward: &RewardCard) -> (String, String, String, &'static str) {
 
 const NOT_NOW: &str = "Say \u{201c}not now\u{201d} calmly, once, and offer something else.";
 
-pub async fn new(page: LearnerPage, Query(asked): Query<Asked>) -> Markup {
+pub async fn new(page: LearnerPage, Query(asked): Query<Asked>) -> Result<Markup, Error> {
     let reward = asked.reward.parse::<RewardId>().ok().and_then(|r| page.story.rewards().get(&r).copied().cloned());
     let mut typed = Typed::default().with("not_now", NOT_NOW).with("active", "yes");
     if page.learners().len() > 1 {
@@ -44,7 +44,7 @@ pub async fn new(page: LearnerPage, Query(asked): Query<Asked>) -> Markup {
         let (says, means, answer, _) = proposed(&reward);
         typed = typed.with("reward", reward.reward).with("says", says).with("means", means).with("answer", answer);
     }
-    form(&page, None, &typed, false)
+    form(&page, None, &typed, false).await
 }
 
 pub async fn add(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
@@ -68,7 +68,7 @@ pub async fn edit(
     for learner in &card.learners {
         typed = typed.with("learners", learner);
     }
-    Ok(form(&page, Some(&card), &typed, !asked.kept.is_empty()))
+    form(&page, Some(&card), &typed, !asked.kept.is_empty()).await
 }
 
 pub async fn change(page: LearnerPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
@@ -90,7 +90,7 @@ async fn save(page: LearnerPage, before: Option<WordCard>, typed: Typed) -> Resu
     {
         return Ok(Redirect::to(&format!("/l/{}/words/card/{}?kept=yes", page.id, card.word)).into_response());
     }
-    Ok(again(form(&page, before.as_ref(), &typed, false)))
+    Ok(again(form(&page, before.as_ref(), &typed, false).await?))
 }
 
 fn read(page: &LearnerPage, id: Option<WordId>, typed: &mut Typed) -> Option<WordCard> {
@@ -127,7 +127,11 @@ fn read(page: &LearnerPage, id: Option<WordId>, typed: &mut Typed) -> Option<Wor
     })
 }
 
-fn form(page: &LearnerPage, before: Option<&WordCard>, typed: &Typed, kept: bool) -> Markup {
+async fn form(page: &LearnerPage, before: Option<&WordCard>, typed: &Typed, kept: bool) -> Result<Markup, Error> {
+    let recording = match before {
+        Some(card) => recording::section(page, card).await?,
+        None => html! {},
+    };
     let to =
         before.map_or_else(|| format!("/l/{}/words/new", page.id), |c| format!("/l/{}/words/card/{}", page.id, c.word));
     let rewards = page.story.rewards();
@@ -142,7 +146,7 @@ fn form(page: &LearnerPage, before: Option<&WordCard>, typed: &Typed, kept: bool
     let says = typed.text("says");
     let alike = if says.is_empty() { Vec::new() } else { sounds::too_alike(&page.story, says, before.map(|c| c.word)) };
     let title = before.map_or_else(|| "A new word".to_owned(), |c| format!("\u{201c}{}\u{201d}", c.says));
-    layout(
+    Ok(layout(
         page,
         Tab::Words,
         &title,
@@ -167,29 +171,12 @@ fn form(page: &LearnerPage, before: Option<&WordCard>, typed: &Typed, kept: bool
             }
             @if let Some(card) = before {
                 @if card.active && card.is_for(page.id) { (stage::section(page, card)) }
-                (clips(page, card))
+                (recording)
                 (rules(page, card))
             }
             p { a href=(Tab::Words.href(Some(page.id))) { "Back to Words" } }
         },
-    )
-}
-
-/// Recordings kept with the word.
-fn clips(page: &LearnerPage, card: &WordCard) -> Markup {
-    let clips = page.story.clips();
-    let clips: Vec<_> = clips.into_values().filter(|c| c.word == card.word && c.active).collect();
-    html! {
-        section #recording {
-            h2 { "Recording" }
-            @if clips.is_empty() { p { "No recording is kept here. The one on the button is enough to begin: record softly, one word, in a usual voice, away from noise." } }
-            @for c in clips {
-                p { (format!("{:.1}", c.seconds.get())) " s long"
-                    @if let Some(lufs) = c.lufs { ", loudness " (format!("{lufs:.0}")) " LUFS" } "." }
-            }
-            p.quiet { "A loud replay close to the ear can frighten or harm: record softly and let the animal approach." }
-        }
-    }
+    ))
 }
 
 fn rules(page: &LearnerPage, card: &WordCard) -> Markup {

@@ -4,7 +4,9 @@ mod board;
 mod card;
 mod first;
 mod layout_form;
+mod picture;
 mod places;
+mod recording;
 mod sounds;
 mod stage;
 mod view;
@@ -16,6 +18,7 @@ use crate::page::LearnerPage;
 use crate::state::AppState;
 use crate::typed::named;
 use axum::Router;
+use axum::extract::DefaultBodyLimit;
 use axum::routing::{get, post};
 use maud::Markup;
 use sayso_model::{WordCard, WordId};
@@ -27,6 +30,11 @@ pub fn router() -> Router<AppState> {
         .route("/l/{learner}/words/new", get(card::new).post(card::add))
         .route("/l/{learner}/words/card/{word}", get(card::edit).post(card::change))
         .route("/l/{learner}/words/card/{word}/stage", post(stage::choose))
+        .route(
+            "/l/{learner}/words/card/{word}/recording",
+            post(recording::take).layer(DefaultBodyLimit::max(recording::MOST_UPLOAD)),
+        )
+        .route("/clips/{hash}", get(recording::sound))
         .route("/l/{learner}/words/first", post(first::accept))
         .route("/l/{learner}/words/board", get(board::show).post(board::save))
 }

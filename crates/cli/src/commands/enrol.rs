@@ -1,0 +1,105 @@
+//! `enrol` and `clips`: recordings of words, and what is good or bad about them.
+
+use super::notebook::Notebook;
+use crate::error::CliError;
+use crate::out::say;
+use sayso_advisor::recording::{advice, measured};
+use sayso_listen::{Clip, ClipReport, check_clips};
+use sayso_model::WordCard;
+use sayso_store::MOST_CLIP_BYTES;
+use std::path::Path;
+use std::process::ExitCode;
+
+/// Enrols a sound file as the recording of a word.
+pub async fn enrol(dir: &Path, word: &str, file: &Path) -> Result<ExitCode, CliError> {
+    let told = |source| CliError::File { path: file.to_owned(), source };
+    let size = std::fs::metadata(file).map_err(told)?.len();
+    if size > MOST_CLIP_BYTES as u64 {
+        return Err(CliError::said(format!(
+            "{}: {size} bytes; a recording of one word may have {MOST_CLIP_BYTES}",
+            file.display()
+        )));
+    }
+    let bytes = std::fs::read(file).map_err(told)?;
+    let notebook = Notebook::open(dir).await?;
+    let card = asked(&notebook, word)?;
+    let done = notebook
+        .store
+        .enrol(notebook.household, &notebook.story, &card, bytes)
+        .await
+        .map_err(|e| CliError::said(format!("{}: {e}", file.display())))?;
+    let known = done.cards.is_empty();
+    let events = done.cards.into_iter().map(|c| notebook.event(c)).collect();
+    notebook.keep(events).await?;
+    say!("\"{}\": {}", card.says, if known { "this very recording was enrolled already." } else { "enrolled." });
+    print(&done.report, done.others);
+    notebook.store.close().await?;
+    Ok(ExitCode::SUCCESS)
+}
+
+/// The active word that says this, or has this id.
+fn asked(notebook: &Notebook, word: &str) -> Result<WordCard, CliError> {
+    let words = notebook.story.words();
+    let mut active: Vec<&&WordCard> = words.values().filter(|w| w.active).collect();
+    active.sort_by(|a, b| a.says.cmp(&b.says));
+    let found: Vec<_> = active
+        .iter()
+        .filter(|w| w.says.as_str().to_lowercase() == word.trim().to_lowercase() || w.word.to_string() == word)
+        .collect();
+    match found.as_slice() {
+        [one] => Ok((***one).clone()),
+        [] => {
+            let names: Vec<&str> = active.iter().map(|w| w.says.as_str()).collect();
+            Err(CliError::said(format!(
+                "no word says \"{word}\"; there are: {}. Add it on the page Words first",
+                if names.is_empty() { "none yet".to_owned() } else { names.join(", ") }
+            )))
+        }
+        several => {
+            let ids: Vec<String> = several.iter().map(|w| w.word.to_string()).collect();
+            Err(CliError::said(format!("several words say \"{word}\"; give one of their ids: {}", ids.join(", "))))
+        }
+    }
+}
+
+fn print(report: &ClipReport, others: usize) {
+    say!("  {}", measured(report, others));
+    for finding in &report.findings {
+        say!("  ! {}", advice(finding));
+    }
+    if report.findings.is_empty() {
+        say!("  Nothing to object to.");
+    }
+}
+
+/// Checks all recordings in use. Answers 2 where something was found.
+pub async fn clips(dir: &Path) -> Result<ExitCode, CliError> {
+    let notebook = Notebook::open(dir).await?;
+    let all = notebook.store.recordings(&notebook.story).await?;
+    let mut found = false;
+    let mut sound: Vec<Clip> = Vec::new();
+    let enrolled: std::collections::BTreeSet<_> = all.iter().map(|r| r.card.word).collect();
+    for recording in all {
+        match recording.sound {
+            Ok(clip) => sound.push(clip),
+            Err(why) => {
+                found = true;
+                say!("\"{}\"\n  ! {why}", recording.says);
+            }
+        }
+    }
+    for report in check_clips(&sound) {
+        found |= !report.findings.is_empty();
+        say!("\"{}\"", report.word);
+        print(&report, sound.len() - 1);
+    }
+    let words = notebook.story.words();
+    let mut without: Vec<&str> =
+        words.values().filter(|w| w.active && !enrolled.contains(&w.word)).map(|w| w.says.as_str()).collect();
+    without.sort_unstable();
+    if !without.is_empty() {
+        say!("Without a recording, so not listened for: {}.", without.join(", "));
+    }
+    notebook.store.close().await?;
+    Ok(if found { ExitCode::from(2) } else { ExitCode::SUCCESS })
+}

@@ -1,0 +1,133 @@
+//! `listen`: presses from files or a stream of samples, printed one JSON object a line and, if told to, logged.
+
+mod diary;
+mod files;
+mod stream;
+mod told;
+mod vocabulary;
+
+use super::notebook::Notebook;
+use crate::args::Listening;
+use crate::error::CliError;
+use crate::out::say;
+use diary::Diary;
+use sayso_listen::{Heard, Pace};
+use sayso_model::Moment;
+use serde::Serialize;
+use std::path::Path;
+use std::process::ExitCode;
+use told::Told;
+use vocabulary::Vocabulary;
+
+/// One press, as printed.
+#[derive(Serialize)]
+struct Line<'a> {
+    scene: &'a str,
+    word: &'a str,
+    onset_s: f64,
+    confidence: f64,
+    speed: f64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    happened_at: Option<Moment>,
+}
+
+/// What one run needs everywhere.
+struct Run<'a> {
+    args: &'a Listening,
+    vocabulary: Vocabulary,
+    diary: Option<Diary<'a>>,
+    told: Told,
+}
+
+impl Run<'_> {
+    fn print(&self, scene: &str, began: Option<Moment>, heard: &[Heard]) -> Result<(), CliError> {
+        for h in heard {
+            let line = Line {
+                scene,
+                word: self.vocabulary.says(&h.word),
+                onset_s: (h.onset_s * 1e4).round() / 1e4,
+                confidence: (h.confidence * 1e4).round() / 1e4,
+                speed: (h.speed * 1e5).round() / 1e5,
+                happened_at: began.map(|b| b.plus_seconds(h.onset_s)),
+            };
+            say!("{}", serde_json::to_string(&line).map_err(|e| CliError::said(e.to_string()))?);
+        }
+        Ok(())
+    }
+}
+
+/// Listens to what the arguments name. Answers 1 where a file could not be heard; the others are heard all the same.
+pub async fn listen(args: &Listening) -> Result<ExitCode, CliError> {
+    check(args)?;
+    let pace = if streams(args) { Pace::Live } else { Pace::File };
+    let notebook = match &args.data {
+        Some(dir) => Some(Notebook::open(dir).await?),
+        None => None,
+    };
+    let vocabulary = match (&notebook, &args.clips) {
+        (Some(notebook), _) => Vocabulary::of_notebook(notebook, pace).await?,
+        (None, Some(dir)) => Vocabulary::of_folder(dir, pace)?,
+        (None, None) => return Err(CliError::said("give --data DIR or --clips DIR")),
+    };
+    let diary = match &notebook {
+        Some(notebook) if args.log => Some(Diary::new(notebook, args.learner.as_deref())?),
+        _ => None,
+    };
+    let mut run = Run { args, vocabulary, diary, told: Told::default() };
+    // Hearing keeps the processor busy for long; the runtime is told so.
+    let wrong = tokio::task::block_in_place(|| {
+        let mut wrong = false;
+        for file in &args.files {
+            let heard = if is_stream(file) { stream::hear(&mut run) } else { files::hear(&mut run, file) };
+            if let Err(why) = heard {
+                wrong = true;
+                eprintln!("sayso: {why}");
+            }
+        }
+        wrong
+    });
+    let history = match (&notebook, args.log) {
+        (Some(notebook), true) => Some(notebook.store.story(notebook.household).await?),
+        _ => None,
+    };
+    run.told.at_the_end(&run.vocabulary, history.as_deref());
+    if let Some(notebook) = &notebook {
+        notebook.store.close().await?;
+    }
+    Ok(if wrong { ExitCode::FAILURE } else { ExitCode::SUCCESS })
+}
+
+fn is_stream(file: &Path) -> bool {
+    file.as_os_str() == "-"
+}
+
+fn streams(args: &Listening) -> bool {
+    args.files.iter().any(|f| is_stream(f))
+}
+
+/// What the arguments cannot mean together.
+fn check(args: &Listening) -> Result<(), CliError> {
+    let said = |what: &str| Err(CliError::said(what));
+    if streams(args) && args.files.len() > 1 {
+        return said("standard input (-) is listened to alone, without other files");
+    }
+    if streams(args) && args.pcm.is_none() {
+        return said("standard input holds bare samples: say which, such as --pcm s16le --rate 16000 --channels 1");
+    }
+    if !streams(args) && args.pcm.is_some() {
+        return said("--pcm is for standard input; give - as the file");
+    }
+    if args.log && args.files.len() > 1 {
+        return said("with --log give one file at a time, as each began at its own time");
+    }
+    if args.log && args.started_at.is_none() && !streams(args) {
+        return said("with --log say when the recording began, such as --started-at 2026-03-01T18:30:00Z");
+    }
+    if args.checkpoint.is_some() && (streams(args) || args.files.len() > 1) {
+        return said("--checkpoint goes with one file");
+    }
+    if args.least.is_some_and(|l| !(0.0..=1.0).contains(&l)) {
+        return said("--least is a confidence from 0 to 1");
+    }
+    Ok(())
+}

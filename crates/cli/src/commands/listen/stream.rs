@@ -1,0 +1,64 @@
+//! Standard input: bare samples, as they come.
+
+use super::Run;
+use crate::commands::serve::now;
+use crate::error::CliError;
+use sayso_listen::{Config, Ear, Heard, Pace, PcmReader};
+use sayso_model::Moment;
+use std::io::{ErrorKind, Read};
+use std::sync::Arc;
+
+/// Bytes asked for at once; what comes may be less.
+const BLOCK: usize = 1 << 14;
+/// Name of the scene in what is printed.
+const SCENE: &str = "standard input";
+
+pub fn hear(run: &mut Run) -> Result<(), CliError> {
+    let Some(format) = run.args.pcm else { return Err(CliError::said("say --pcm for standard input")) };
+    let mut config = Config::new(run.args.rate, run.args.channels, Pace::Live);
+    if let Some(least) = run.args.least {
+        config.least_confidence = least;
+    }
+    let mut ear = Ear::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(|e| CliError::said(e.to_string()))?;
+    let (mut reader, mut samples, mut bytes) = (PcmReader::new(format), Vec::new(), vec![0u8; BLOCK]);
+    let mut input = std::io::stdin().lock();
+    let mut began = run.args.started_at;
+    loop {
+        let n = match input.read(&mut bytes) {
+            Ok(0) => break,
+            Ok(n) => n,
+            Err(e) if e.kind() == ErrorKind::Interrupted => continue,
+            Err(e) => return Err(e.into()),
+        };
+        // A stream without a time told begins when its first bytes come.
+        let began = *began.get_or_insert_with(now);
+        samples.clear();
+        reader.push(&bytes[..n], &mut samples);
+        let heard = ear.push(&samples);
+        take(run, began, &heard)?;
+    }
+    if reader.left_over() > 0 {
+        eprintln!("standard input ended within a sample: cut off, or not {:?}?", format);
+    }
+    let began = began.unwrap_or_else(now);
+    let seconds = ear.position_s();
+    let (last, _) = ear.finish();
+    take(run, began, &last)?;
+    run.told.listened(seconds);
+    Ok(())
+}
+
+fn take(run: &mut Run, began: Moment, heard: &[Heard]) -> Result<(), CliError> {
+    if heard.is_empty() {
+        return Ok(());
+    }
+    let shown = run.args.log || run.args.started_at.is_some();
+    run.print(SCENE, shown.then_some(began), heard)?;
+    if let Some(diary) = &run.diary {
+        // A stream has no hash before its end; it is known by when it began.
+        let kept = diary.keep(&run.vocabulary, &format!("stream {began}"), began, heard)?;
+        run.told.kept(kept);
+    }
+    run.told.heard(heard);
+    Ok(())
+}

@@ -1,0 +1,107 @@
+//! What is listened for: the recordings of a notebook, or of a folder.
+
+use crate::commands::notebook::Notebook;
+use crate::error::CliError;
+use sayso_listen::{Clip, Enrolled, Pace};
+use sayso_model::WordId;
+use std::collections::BTreeMap;
+use std::path::Path;
+use std::sync::Arc;
+
+/// Endings of the sound files a folder is searched for.
+const ENDINGS: [&str; 5] = ["wav", "flac", "ogg", "oga", "mp3"];
+
+/// A word of a notebook.
+pub struct Known {
+    says: String,
+    /// Its id.
+    pub word: WordId,
+}
+
+/// The enrolled clips, and what each stands for.
+pub struct Vocabulary {
+    /// The clips as the engine holds them. Its names are ids where a notebook is listened for.
+    pub enrolled: Arc<Enrolled>,
+    /// Words of the notebook by the engine's name.
+    pub known: BTreeMap<String, Known>,
+}
+
+impl Vocabulary {
+    /// Every recording in use of a notebook; one that has no sound is told and left out.
+    pub async fn of_notebook(notebook: &Notebook, pace: Pace) -> Result<Self, CliError> {
+        let (mut clips, mut known) = (Vec::new(), BTreeMap::new());
+        for recording in notebook.store.recordings(&notebook.story).await? {
+            match recording.sound {
+                Ok(clip) => {
+                    // Two words may say the same; their ids differ.
+                    let name = recording.card.word.to_string();
+                    let clip = Clip::from_samples(name.clone(), clip.samples().to_vec(), clip.rate());
+                    clips.push(clip.map_err(|e| CliError::said(e.to_string()))?);
+                    known.insert(name, Known { says: recording.says, word: recording.card.word });
+                }
+                Err(why) => eprintln!("\"{}\" is not listened for: {why}", recording.says),
+            }
+        }
+        if clips.is_empty() {
+            return Err(CliError::said(
+                "no recording is enrolled, so there is nothing to listen for; see `sayso enrol --help`",
+            ));
+        }
+        let enrolled = Enrolled::new(&clips, pace).map_err(|e| CliError::said(e.to_string()))?;
+        Ok(Self { enrolled: Arc::new(enrolled), known })
+    }
+
+    /// Every sound file in a folder, named by its file stem.
+    pub fn of_folder(dir: &Path, pace: Pace) -> Result<Self, CliError> {
+        let told = |source| CliError::File { path: dir.to_owned(), source };
+        let mut files = Vec::new();
+        for entry in std::fs::read_dir(dir).map_err(told)? {
+            let path = entry.map_err(told)?.path();
+            let ending = path.extension().and_then(|e| e.to_str()).map(str::to_ascii_lowercase);
+            if ending.is_some_and(|e| ENDINGS.contains(&e.as_str())) {
+                files.push(path);
+            }
+        }
+        files.sort();
+        let mut clips: Vec<Clip> = Vec::new();
+        for path in files {
+            let stem = path.file_stem().map(|s| s.to_string_lossy().into_owned()).unwrap_or_default();
+            let word = named(&stem);
+            if clips.iter().any(|c| c.word() == word) {
+                return Err(CliError::said(format!("{}: a second clip of \"{word}\"", path.display())));
+            }
+            clips.push(Clip::from_file(word, &path).map_err(|e| CliError::said(e.to_string()))?);
+        }
+        if clips.is_empty() {
+            return Err(CliError::said(format!("{}: no sound file ({}) in it", dir.display(), ENDINGS.join(", "))));
+        }
+        let enrolled = Enrolled::new(&clips, pace).map_err(|e| CliError::said(e.to_string()))?;
+        Ok(Self { enrolled: Arc::new(enrolled), known: BTreeMap::new() })
+    }
+
+    /// What the button of this name says.
+    pub fn says<'a>(&'a self, name: &'a str) -> &'a str {
+        self.known.get(name).map_or(name, |k| k.says.as_str())
+    }
+}
+
+/// `03_all_done` is the word "all done".
+fn named(stem: &str) -> String {
+    let bare = match stem.split_once('_') {
+        Some((number, rest)) if !number.is_empty() && number.bytes().all(|b| b.is_ascii_digit()) => rest,
+        _ => stem,
+    };
+    bare.replace('_', " ").trim().to_owned()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::named;
+
+    #[test]
+    fn a_file_is_named_by_its_word() {
+        for (stem, word) in [("03_all_done", "all done"), ("ball", "ball"), ("love_you", "love you"), ("7up", "7up")] {
+            assert_eq!(named(stem), word);
+        }
+    }
+}

@@ -1,0 +1,61 @@
+//! A notebook opened for commands that write.
+
+use super::serve::now;
+use crate::error::CliError;
+use sayso_model::{Body, Event, EventId, HouseholdId, Source, Story};
+use sayso_store::{Appended, Store};
+use std::path::Path;
+use std::sync::Arc;
+use uuid::Uuid;
+
+/// An open notebook that has a household.
+pub struct Notebook {
+    pub store: Store,
+    pub household: HouseholdId,
+    pub story: Arc<Story>,
+}
+
+impl Notebook {
+    /// Opens a notebook that must be there: a folder mistyped is not made.
+    pub async fn open(dir: &Path) -> Result<Self, CliError> {
+        let none = || {
+            let dir = dir.display();
+            CliError::said(format!("{dir} holds no household yet; run `sayso serve --data {dir}` and set one up"))
+        };
+        if !dir.is_dir() {
+            return Err(none());
+        }
+        let store = Store::open(dir).await?;
+        let household = store.household().await?.ok_or_else(none)?;
+        let story = store.story(household).await?;
+        Ok(Self { store, household, story })
+    }
+
+    /// An event of now about the household.
+    pub fn event(&self, body: impl Into<Body>) -> Event {
+        let now = now();
+        Event {
+            id: EventId(Uuid::now_v7()),
+            household: self.household,
+            learner: None,
+            teacher: None,
+            happened_at: now,
+            zone: self.story.zone(),
+            recorded_at: now,
+            source: Source::Tap,
+            body: body.into(),
+        }
+    }
+
+    /// Stores events, all of which must be taken.
+    pub async fn keep(&self, events: Vec<Event>) -> Result<(), CliError> {
+        for outcome in self.store.append(events).await? {
+            match outcome {
+                Appended::New | Appended::Duplicate => {}
+                Appended::Conflict => return Err(CliError::said("an event of this id is in the notebook already")),
+                Appended::Refused(problems) => return Err(CliError::said(problems.to_string())),
+            }
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,65 @@
+//! Heard presses, judged one tap each.
+
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+mod at_home;
+
+use at_home::Home;
+use sayso_model::{Body, Event, EventId, Press, PressedBy, Source, WordCard};
+
+/// Heard presses of one word with these certainties, seconds apart.
+async fn heard(home: &Home, certainties: &[f64]) -> Vec<EventId> {
+    home.post(&format!("/l/{}/words/new", home.learner), &[("says", "ball")]).await.kept();
+    let story = home.story().await;
+    let card: Event = story.unassigned::<WordCard>().next().unwrap().event.clone();
+    let word = *story.words().keys().next().unwrap();
+    let mut ids = Vec::new();
+    for (i, certainty) in certainties.iter().enumerate() {
+        let body: Body = serde_json::from_value(serde_json::json!({
+            "kind": "press", "word": word, "by": "unknown", "certainty": certainty
+        }))
+        .unwrap();
+        let id = EventId(uuid::Uuid::now_v7());
+        let happened_at = card.happened_at.plus_seconds(-60.0 * (i as f64 + 1.0));
+        let event = Event { id, happened_at, source: Source::Heard, body, ..card.clone() };
+        home.state.store.append(vec![event]).await.unwrap();
+        ids.push(id);
+    }
+    ids
+}
+
+async fn presses(home: &Home) -> Vec<Press> {
+    home.story().await.everyones::<Press>().map(|f| f.part.clone()).collect()
+}
+
+#[tokio::test]
+async fn each_answer_is_kept_and_the_press_waits_no_longer() {
+    let home = Home::new().await;
+    let ids = heard(&home, &[0.5, 0.6, 0.7, 0.95]).await;
+    let page = format!("/l/{}/heard", home.learner);
+    home.page(&page).await.says("Unsure whether it sounded (n = 3)").says("By whom? (n = 1)").says("50 %");
+    for (id, was) in ids.iter().zip(["no", "yes", "learner", "teacher"]) {
+        home.post(&format!("{page}/{id}"), &[("was", was)]).await.kept();
+    }
+    home.page(&page).await.says("Nothing waits here.");
+    let all = presses(&home).await;
+    assert_eq!(all.len(), 3, "one was taken back");
+    assert!(all.iter().all(|p| p.certainty.get() == 1.0));
+    for by in [PressedBy::Unknown, PressedBy::Learner, PressedBy::Teacher] {
+        assert_eq!(all.iter().filter(|p| p.by == by).count(), 1);
+    }
+    let story = home.story().await;
+    assert_eq!(story.of::<Press>(home.learner).count(), 2, "pressed or shown at this animal's board");
+}
+
+#[tokio::test]
+async fn odd_answers_change_nothing() {
+    let home = Home::new().await;
+    let ids = heard(&home, &[0.5]).await;
+    let page = format!("/l/{}/heard", home.learner);
+    home.post(&format!("{page}/{}", ids[0]), &[("was", "cat")]).await.refused();
+    home.post(&format!("{page}/{}", uuid::Uuid::now_v7()), &[("was", "yes")]).await.says("No such press");
+    home.post(&format!("{page}/{}", ids[0]), &[("was", "yes")]).await.kept();
+    home.post(&format!("{page}/{}", ids[0]), &[("was", "no")]).await.says("No such press");
+    assert_eq!(presses(&home).await.len(), 1);
+}
