@@ -1,9 +1,10 @@
-//! Listens to a corpus with known truth and writes what it hears, one JSON object a line.
+//! Listens to a corpus with known truth and writes what it hears, one JSON object a line;
+//! names the buttons whose battery seems tired, and the one that is, on the standard error.
 //!
 //! `hear CORPUS OUT.jsonl [--live] [--glimpses FILE]`; CORPUS holds truth.json, clips/ and scenes/.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use sayso_listen::{Clip, Config, Ear, Enrolled, Pace, decode_file};
+use sayso_listen::{Clip, Config, Ear, Enrolled, Pace, decode_file, tired_batteries};
 use std::io::Write;
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -44,6 +45,8 @@ fn main() {
         seconds += ear.position_s();
         let (last, seen) = ear.finish();
         heard.extend(last);
+        let tired: Vec<String> = tired_batteries(&heard).into_iter().map(|t| t.word).collect();
+        eprintln!("{name}: tired {tired:?}, in truth {}", scene["tired"]);
         for h in heard {
             let line = serde_json::json!({"scene": name, "word": h.word, "onset_s": h.onset_s, "confidence": h.confidence,
                 "speed": h.speed, "level_db": h.level_db, "share": h.share});

@@ -4,10 +4,10 @@
 //! alike, and the phase a bin had in the clip's first half is compared with that in its second. A chance match may do
 //! well in one of these and seldom in all.
 
-use crate::coherence::Stretch;
 use crate::lanes::wide;
 use crate::sinc::{RATE, Warper};
-use crate::sketch::Spectra;
+use crate::spectra::Spectra;
+use crate::whitened::Stretch;
 
 /// Window lengths looked through.
 pub(crate) const WINDOWS: [usize; 3] = [256, 512, 1024];

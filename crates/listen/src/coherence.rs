@@ -12,23 +12,14 @@
 
 use crate::lanes::wide;
 use crate::sinc::{RATE, Warper};
-use crate::sketch::Spectra;
-use std::collections::VecDeque;
+use crate::spectra::Spectra;
+use crate::whitened::{BINS, GRID, LOW, Row, SMOOTH_ROWS, Sound, Stretch, WINDOW};
 
-pub(crate) const WINDOW: usize = 512;
-/// Grid on which the sound's spectra are kept.
-pub(crate) const GRID: usize = 64;
 /// Distance of the windows summed over.
 const HOP: usize = 128;
 const STRIDE: u64 = (HOP / GRID) as u64;
-const LOW: usize = 20;
-/// Bins used: 312 to 3 562 Hz.
-pub(crate) const BINS: usize = 208;
 /// Bins of the quick search: up to 1 562 Hz.
 const QUICK: usize = 80;
-const SMOOTH_BINS: usize = 4;
-const SMOOTH_ROWS: u64 = 4;
-const WIDE: usize = BINS + 2 * SMOOTH_BINS;
 /// Clip amplitudes above this many times their root mean square are held there, so that no burst rules alone.
 const CLAMP: f32 = 2.0;
 /// Steps of the prepared speeds; finer steps are phase ramps.
@@ -40,126 +31,6 @@ const STRETCH: usize = 62;
 /// Shares of the clip at which the sums are read, and the handicap of each.
 pub(crate) const SHARES: [f32; 4] = [0.46, 0.6, 0.78, 1.0];
 const HANDICAP: [f32; 4] = [0.88, 0.92, 0.96, 1.0];
-
-/// One window of sound, whitened.
-#[derive(Debug, Clone)]
-struct Row {
-    re: [f32; BINS],
-    im: [f32; BINS],
-    /// One over the root of the smoothed power.
-    scale: [f32; BINS],
-    /// Whitened power.
-    power: [f32; BINS],
-}
-
-#[derive(Debug, Clone)]
-struct Raw {
-    re: [f32; WIDE],
-    im: [f32; WIDE],
-    power: [f32; WIDE],
-}
-
-/// The sound's whitened spectra, made when first asked for.
-pub(crate) struct Sound {
-    spectra: Spectra,
-    raw: VecDeque<Option<Box<Raw>>>,
-    rows: VecDeque<Option<Box<Row>>>,
-    first: u64,
-}
-
-/// Engine-rate samples with their place in the stream.
-pub(crate) struct Stretch<'a> {
-    pub(crate) samples: &'a [f32],
-    pub(crate) at: u64,
-}
-
-impl Sound {
-    pub(crate) fn new(first_sample: u64) -> Self {
-        Self {
-            spectra: Spectra::new(WINDOW, LOW - SMOOTH_BINS, WIDE),
-            raw: VecDeque::new(),
-            rows: VecDeque::new(),
-            first: first_sample / GRID as u64,
-        }
-    }
-
-    pub(crate) fn forget_before(&mut self, sample: u64) {
-        let keep = (sample / GRID as u64).saturating_sub(SMOOTH_ROWS);
-        while self.first < keep && (!self.raw.is_empty() || !self.rows.is_empty()) {
-            self.raw.pop_front();
-            self.rows.pop_front();
-            self.first += 1;
-        }
-        if self.raw.is_empty() && self.rows.is_empty() {
-            self.first = self.first.max(keep);
-        }
-    }
-
-    fn prepare_raw(&mut self, sound: &Stretch, index: u64) {
-        let at = (index - self.first) as usize;
-        if self.raw.len() <= at {
-            self.raw.resize_with(at + 1, || None);
-        }
-        if self.raw[at].is_some() {
-            return;
-        }
-        let mut frame = [0.0f32; WINDOW];
-        let start = index as usize * GRID;
-        for (i, v) in frame.iter_mut().enumerate() {
-            let s = (start + i) as u64;
-            if s >= sound.at {
-                *v = sound.samples.get((s - sound.at) as usize).copied().unwrap_or(0.0);
-            }
-        }
-        let mut raw = Box::new(Raw { re: [0.0; WIDE], im: [0.0; WIDE], power: [0.0; WIDE] });
-        self.spectra.frame(&frame, &mut raw.re, &mut raw.im);
-        for i in 0..WIDE {
-            raw.power[i] = raw.re[i] * raw.re[i] + raw.im[i] * raw.im[i];
-        }
-        self.raw[at] = Some(raw);
-    }
-
-    /// Makes the rows `from..to` ready.
-    fn prepare(&mut self, sound: &Stretch, from: u64, to: u64) {
-        for index in from..to {
-            let at = (index - self.first) as usize;
-            if self.rows.len() <= at {
-                self.rows.resize_with(at + 1, || None);
-            }
-            if self.rows[at].is_some() {
-                continue;
-            }
-            let reach = index.saturating_sub(SMOOTH_ROWS).max(self.first)..index + SMOOTH_ROWS + 1;
-            reach.clone().for_each(|i| self.prepare_raw(sound, i));
-            let mut row = Box::new(Row { re: [0.0; BINS], im: [0.0; BINS], scale: [0.0; BINS], power: [0.0; BINS] });
-            let mut sum = [0.0f32; WIDE];
-            for i in reach.clone() {
-                if let Some(r) = &self.raw[(i - self.first) as usize] {
-                    sum.iter_mut().zip(&r.power).for_each(|(s, p)| *s += p);
-                }
-            }
-            let count = (reach.end - reach.start) as f32 * (2 * SMOOTH_BINS + 1) as f32;
-            let mut run: f32 = sum[..2 * SMOOTH_BINS].iter().sum();
-            for i in 0..BINS {
-                run += sum[i + 2 * SMOOTH_BINS];
-                row.scale[i] = 1.0 / (run.max(0.0) / count + 1e-9).sqrt();
-                run -= sum[i];
-            }
-            if let Some(r) = &self.raw[at] {
-                for i in 0..BINS {
-                    row.re[i] = r.re[i + SMOOTH_BINS] * row.scale[i];
-                    row.im[i] = r.im[i + SMOOTH_BINS] * row.scale[i];
-                    row.power[i] = row.re[i] * row.re[i] + row.im[i] * row.im[i];
-                }
-            }
-            self.rows[at] = Some(row);
-        }
-    }
-
-    fn row(&self, index: u64) -> Option<&Row> {
-        self.rows.get(index.checked_sub(self.first)? as usize)?.as_deref()
-    }
-}
 
 /// One clip's spectra at the prepared speeds.
 pub(crate) struct Print {

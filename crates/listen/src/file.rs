@@ -1,8 +1,9 @@
 //! Whole files: decoded once, examined in pieces side by side, settled in order. Same presses as streaming.
 
 use crate::decode::{SoundInfo, decode_file};
-use crate::ear::{Enrolled, Heard, Listener, mix_down};
+use crate::ear::{Enrolled, Heard, mix_down};
 use crate::error::ListenError;
+use crate::listener::Listener;
 use crate::settle::{Settler, Verdict};
 use crate::sinc::{RATE, Resampler};
 use serde::{Deserialize, Serialize};
@@ -260,7 +261,8 @@ impl Desk {
         while let Some((end, verdicts)) = self.waiting.remove(&self.next) {
             self.next += 1;
             state.settler.add(verdicts);
-            let fresh = state.settler.settle(end + self.reach);
+            // The next piece's candidates start at `end` and are ready that much later at the earliest.
+            let fresh = state.settler.settle((end + self.reach).saturating_sub(1));
             state.done = end;
             go_on &= news(Progress { share, heard: &fresh, checkpoint: state });
             self.heard.extend(fresh);

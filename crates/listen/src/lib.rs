@@ -10,12 +10,15 @@ mod error;
 mod file;
 mod judge;
 mod lanes;
+mod listener;
 mod pcm;
 mod picture;
 mod settle;
 mod sinc;
 mod sketch;
+mod spectra;
 mod trends;
+mod whitened;
 
 pub use check::{ClipReport, Finding, check_clips};
 pub use clip::Clip;

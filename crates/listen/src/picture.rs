@@ -1,7 +1,7 @@
 //! Data for a picture of a clip: its waveform's outline and its spectrogram.
 
 use crate::clip::Clip;
-use crate::sketch::Spectra;
+use crate::spectra::Spectra;
 
 /// A clip's outline and spectrogram.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]

@@ -7,6 +7,7 @@
 
 use crate::lanes::{Rows, ln, wide};
 use crate::sinc::{RATE, Warper};
+use crate::spectra::Spectra;
 use realfft::{ComplexToReal, RealFftPlanner, RealToComplex};
 use std::sync::Arc;
 
@@ -27,38 +28,6 @@ const FLOOR: f32 = 1e-3;
 const LONGEST_S: f64 = 1.2;
 /// Speeds of the templates: 94 to 104 % in steps the 25 Hz bins cannot tell apart.
 pub(crate) const SPEEDS: [f64; 7] = [0.9475, 0.9625, 0.9775, 0.9925, 1.0075, 1.0225, 1.0375];
-
-fn hann(n: usize) -> Vec<f32> {
-    (0..n).map(|i| (0.5 - 0.5 * (2.0 * std::f64::consts::PI * i as f64 / n as f64).cos()) as f32).collect()
-}
-
-/// Short-time spectra of [`WINDOW`] samples.
-pub(crate) struct Spectra {
-    fft: Arc<dyn RealToComplex<f32>>,
-    window: Vec<f32>,
-    low: usize,
-    bins: usize,
-}
-
-impl Spectra {
-    pub(crate) fn new(length: usize, low: usize, bins: usize) -> Self {
-        Self { fft: RealFftPlanner::new().plan_fft_forward(length), window: hann(length), low, bins }
-    }
-
-    /// Complex spectrum of one frame, as `(re, im)` slices filled in place.
-    pub(crate) fn frame(&self, x: &[f32], re: &mut [f32], im: &mut [f32]) {
-        let mut input: Vec<f32> = x.iter().zip(&self.window).map(|(a, w)| a * w).collect();
-        let mut output = self.fft.make_output_vec();
-        // Lengths match by construction, the only error this call knows.
-        if self.fft.process(&mut input, &mut output).is_err() {
-            return;
-        }
-        for (i, c) in output[self.low..self.low + self.bins].iter().enumerate() {
-            re[i] = c.re;
-            im[i] = c.im;
-        }
-    }
-}
 
 /// Subtracts from each bin the mean of its neighbours: `WIDE` values in, `BINS` out.
 fn flatten_neighbours(row: &[f32], out: &mut [f32]) {

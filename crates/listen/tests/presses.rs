@@ -3,7 +3,7 @@
 
 mod common;
 
-use common::{RATE, add, bed, clips, replay, room, say, scene};
+use common::{RATE, add, bed, clips, machine, replay, room, say, scene};
 use sayso_listen::{Clip, Config, Ear, Enrolled, Heard, Pace, tired_batteries};
 use std::sync::Arc;
 
@@ -136,4 +136,56 @@ fn odd_enrolments_are_refused_in_words() {
     assert!(Clip::from_samples("hush", vec![0.0; RATE], RATE as u32).is_err());
     assert!(Clip::from_samples("odd", vec![0.1; RATE], 7).is_err());
     assert!(Ear::new(&clips(1), Config::new(48_000, 0, Pace::Live)).is_err());
+}
+
+/// Seconds from a press's end to its event, at most, for a clip of this length among short ones.
+fn latest(seconds: f64) -> f64 {
+    let mut long: Vec<f32> = (40..60).flat_map(|w| say(w, 0)).collect();
+    long.truncate((seconds * RATE as f64) as usize);
+    let mut enrolled = clips(3);
+    enrolled.push(Clip::from_samples("long", long.clone(), RATE as u32).unwrap());
+    let mut sound = bed(24, 0.004, 12);
+    for (at, speed) in [(1.0, 1.0), (6.5, 1.03), (12.0, 0.96), (17.5, 1.003)] {
+        add(&mut sound, &room(&replay(&long, speed), 0.35, 6), at, 0.3);
+    }
+    let mut ear = Ear::new(&enrolled, Config::new(RATE as u32, 1, Pace::Live)).unwrap();
+    let (mut worst, mut n) = (0.0f64, 0);
+    for (i, block) in sound.chunks(RATE / 50).enumerate() {
+        for h in ear.push(block) {
+            assert_eq!(h.word, "long", "{h:?}");
+            worst = worst.max((i + 1) as f64 / 50.0 - h.onset_s - seconds / h.speed);
+            n += 1;
+        }
+    }
+    assert_eq!(n, 4, "presses of a clip of {seconds} s");
+    worst
+}
+
+#[test]
+fn live_is_soon_for_short_and_long_clips() {
+    // Half a second is the aim, and is met for clips up to 2 s. Longer ones are waited for at the slowest speed a button
+    // may have, which takes longer the longer they are: measured 0.63 s at 3 s and 0.70 s at 4 s, held here as a limit.
+    for (seconds, limit) in [(0.3, 0.5), (1.0, 0.5), (2.0, 0.5), (4.0, 0.75)] {
+        let took = latest(seconds);
+        assert!(took <= limit, "clip of {seconds} s: {took:.2} s after its end");
+    }
+}
+
+/// How many of a hundred sayings, one each 2.5 s, are taken for presses.
+fn taken(noise: f32, seed: u64, say: fn(u64, u64) -> Vec<f32>) -> usize {
+    let mut sound = bed(252, noise, seed);
+    for i in 0..100u64 {
+        add(&mut sound, &room(&say(i % 6, 100 + i), 0.35, 60 + i), 1.0 + 2.5 * i as f64, 0.3);
+    }
+    hear(&sound, Pace::File, sound.len()).len()
+}
+
+#[test]
+fn people_are_hardly_ever_taken_for_a_press_and_machines_are_a_known_limit() {
+    let people = taken(0.0002, 31, say) + taken(0.004, 32, say);
+    let machines = taken(0.0002, 31, machine) + taken(0.004, 32, machine);
+    assert!(people <= 2, "{people} of 200 people");
+    // A voice of perfectly even pulses and the clip's own melody within 6 % of its pitch is, for most of its length, the clip
+    // replayed: see the limits in the method's page.
+    assert!(machines <= 12, "{machines} of 200 machines");
 }

@@ -26,9 +26,19 @@ impl Chance {
     }
 }
 
-/// A word-like sound: three to five sounds, each a buzz through two moving formants or a hiss. `take` varies pitch,
-/// pace and formants as a person does who says it again.
+/// A word-like sound: three to five sounds, each a buzz through two moving formants or a hiss. `take` 0 is the
+/// recording; others vary pitch, melody, pace and formants as a person does who says it again, and their pulses come
+/// unevenly, as those of every throat do (about 1 % from one to the next; from memory, no source).
 pub fn say(word: u64, take: u64) -> Vec<f32> {
+    voice(word, take, 0.01)
+}
+
+/// The same as [`say`], with pulses and melody as even as a machine's: not a person, but a toy or a screen might be so.
+pub fn machine(word: u64, take: u64) -> Vec<f32> {
+    voice(word, take, 0.0)
+}
+
+fn voice(word: u64, take: u64, uneven: f32) -> Vec<f32> {
     let (mut shape, mut voice) = (Chance::new(word + 1), Chance::new(1000 * take + word + 7));
     let vary = |v: &mut Chance, x: f32, by: f32| if take == 0 { x } else { x * (1.0 + by * v.pm()) };
     let mut out = Vec::new();
@@ -40,15 +50,17 @@ pub fn say(word: u64, take: u64) -> Vec<f32> {
         let (g1, g2) = (shape.between(300.0, 850.0), shape.between(1000.0, 2700.0));
         let (f1, f2) = (vary(&mut voice, f1, 0.1), vary(&mut voice, f2, 0.1));
         let (g1, g2) = (vary(&mut voice, g1, 0.1), vary(&mut voice, g2, 0.1));
+        let (melody, mut turn) = (if uneven > 0.0 { vary(&mut voice, 1.0, 0.04) } else { 1.0 }, 1.0);
         let hiss = part % 2 == 0 && shape.pm() > 0.0;
         let n = (seconds * RATE as f32) as usize;
         for i in 0..n {
             let u = i as f32 / n as f32;
-            phase += pitch * (1.0 + 0.15 * (u - 0.5) + 0.1 * part as f32) / RATE as f32;
+            phase += turn * melody * pitch * (1.0 + 0.15 * (u - 0.5) + 0.1 * part as f32) / RATE as f32;
             let source = if hiss {
                 voice.pm() * 0.6
             } else if phase >= 1.0 {
                 phase -= 1.0;
+                turn = if uneven > 0.0 { vary(&mut voice, 1.0, uneven) } else { 1.0 };
                 8.0
             } else {
                 0.02 * voice.pm()
