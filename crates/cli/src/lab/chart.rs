@@ -49,7 +49,7 @@ impl Chart {
     pub fn svg(&self) -> String {
         let xs = || self.lines.iter().flat_map(|l| l.points.iter().map(|p| p.0));
         let (x0, x1) = (xs().fold(f64::INFINITY, f64::min), xs().fold(f64::NEG_INFINITY, f64::max));
-        let (x0, x1) = if x0 < x1 { (x0, x1) } else { (x0.min(0.0), x0.max(0.0) + 1.0) };
+        let (x0, x1) = if x0 < x1 { (x0, x1) } else { (x0.min(0.0), x1.max(0.0) + 1.0) };
         let (y0, y1) = self.range;
         let px = |x: f64| LEFT + (x - x0) / (x1 - x0) * (WIDE - LEFT - RIGHT);
         let py = |y: f64| HIGH - BOTTOM - (y.clamp(y0, y1) - y0) / (y1 - y0) * (HIGH - TOP - BOTTOM);
