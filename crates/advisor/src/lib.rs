@@ -4,6 +4,7 @@
 
 pub mod advice;
 mod causes;
+pub mod checks;
 pub mod claim_text;
 pub mod claims;
 pub mod days;

@@ -107,30 +107,71 @@ const ATTEMPTS: usize = 1000;
 pub fn plan_probe(design: &ProbeDesign, seed: u64) -> Result<ProbePlan, UnderstandingError> {
     let ProbeDesign { words, choices, rate, alpha, power, per_sitting } = design;
     let kinds = words.len();
-    if *choices < 2 || kinds < *choices {
-        return Err(UnderstandingError::OutOfRange { what: "choices a trial", value: *choices as f64 });
-    }
+    check_choices(words, *choices)?;
     if *per_sitting == 0 {
         return Err(UnderstandingError::OutOfRange { what: "trials a sitting", value: 0.0 });
-    }
-    if let Some(twice) = words.iter().enumerate().find(|(at, word)| words[..*at].contains(word)) {
-        return Err(UnderstandingError::OutOfRange { what: "a word listed twice", value: *twice.1 as f64 });
     }
     let chance = 1.0 / *choices as f64;
     let needed =
         trials_needed(&TrialsPlan { chance, rate: *rate, alpha: alpha / kinds as f64, power: *power, max_n: 1000 })?;
     // A few trials may be declined, so plan the number from which power stays.
     let per_word = needed.stable_n;
+    let trials = planned_order(words, *choices, kinds * per_word as usize, seed)?;
+    let sittings = trials.chunks(*per_sitting).map(<[PlannedTrial]>::to_vec).collect();
+    Ok(ProbePlan { sittings, per_word, needed, chance, seed })
+}
+
+fn check_choices(words: &[usize], choices: usize) -> Result<(), UnderstandingError> {
+    if choices < 2 || words.len() < choices {
+        return Err(UnderstandingError::OutOfRange { what: "choices a trial", value: choices as f64 });
+    }
+    match words.iter().enumerate().find(|(at, word)| words[..*at].contains(word)) {
+        Some((_, twice)) => Err(UnderstandingError::OutOfRange { what: "a word listed twice", value: *twice as f64 }),
+        None => Ok(()),
+    }
+}
+
+/// The order that [`plan_probe`] draws, for a number of trials that is known already: the same arguments give the same
+/// trials again. Where the number does not divide by the words, words drawn at random come once more than the others.
+///
+/// # Errors
+/// [`UnderstandingError::OutOfRange`] for fewer words than choices, fewer than two choices, a word listed twice, no
+/// trial, or where no order without long runs was found.
+///
+/// ```
+/// use sayso_methods::understanding::probe::planned_order;
+/// let trials = planned_order(&[4, 7, 9], 2, 31, 42)?;
+/// assert_eq!(trials.len(), 31);
+/// assert_eq!(trials, planned_order(&[4, 7, 9], 2, 31, 42)?);
+/// assert!(trials.iter().all(|trial| trial.laid_out.len() == 2 && trial.laid_out[trial.right_place] == trial.word));
+/// # Ok::<(), sayso_methods::understanding::UnderstandingError>(())
+/// ```
+pub fn planned_order(
+    words: &[usize],
+    choices: usize,
+    trials: usize,
+    seed: u64,
+) -> Result<Vec<PlannedTrial>, UnderstandingError> {
+    check_choices(words, choices)?;
+    if trials == 0 {
+        return Err(UnderstandingError::OutOfRange { what: "trials", value: 0.0 });
+    }
+    let kinds = words.len();
     let mut rng = Xoshiro256PlusPlus::seed_from_u64(seed);
-    let order = (0..ATTEMPTS).find_map(|_| draw_order(kinds, per_word as usize, &mut rng));
-    let order =
-        order.ok_or(UnderstandingError::OutOfRange { what: "longest run in a row", value: LONGEST_RUN as f64 })?;
-    let trials: Vec<PlannedTrial> = order
+    let mut times = vec![trials / kinds; kinds];
+    let mut others: Vec<usize> = (0..kinds).collect();
+    for _ in 0..trials % kinds {
+        times[take_random(&mut others, &mut rng)] += 1;
+    }
+    let order = (0..ATTEMPTS)
+        .find_map(|_| draw_order(&times, &mut rng))
+        .ok_or(UnderstandingError::OutOfRange { what: "longest run in a row", value: LONGEST_RUN as f64 })?;
+    Ok(order
         .into_iter()
         .map(|which| {
-            let right_place = below(&mut rng, *choices as u64) as usize;
+            let right_place = below(&mut rng, choices as u64) as usize;
             let mut others: Vec<usize> = (0..kinds).filter(|other| *other != which).collect();
-            let laid_out = (0..*choices)
+            let laid_out = (0..choices)
                 .map(|place| {
                     let at = if place == right_place { which } else { take_random(&mut others, &mut rng) };
                     words[at]
@@ -138,9 +179,7 @@ pub fn plan_probe(design: &ProbeDesign, seed: u64) -> Result<ProbePlan, Understa
                 .collect();
             PlannedTrial { word: words[which], laid_out, right_place }
         })
-        .collect();
-    let sittings = trials.chunks(*per_sitting).map(<[PlannedTrial]>::to_vec).collect();
-    Ok(ProbePlan { sittings, per_word, needed, chance, seed })
+        .collect())
 }
 
 fn take_random(from: &mut Vec<usize>, rng: &mut Xoshiro256PlusPlus) -> usize {
@@ -150,10 +189,10 @@ fn take_random(from: &mut Vec<usize>, rng: &mut Xoshiro256PlusPlus) -> usize {
 
 /// Draws the word of every trial from what is left, never more than [`LONGEST_RUN`] in a row; `None` if it runs into a
 /// dead end.
-fn draw_order(kinds: usize, per_word: usize, rng: &mut Xoshiro256PlusPlus) -> Option<Vec<usize>> {
-    let mut left = vec![per_word; kinds];
-    let mut order: Vec<usize> = Vec::with_capacity(kinds * per_word);
-    for _ in 0..kinds * per_word {
+fn draw_order(times: &[usize], rng: &mut Xoshiro256PlusPlus) -> Option<Vec<usize>> {
+    let (mut left, kinds, trials) = (times.to_vec(), times.len(), times.iter().sum());
+    let mut order: Vec<usize> = Vec::with_capacity(trials);
+    for _ in 0..trials {
         let tail = &order[order.len().saturating_sub(LONGEST_RUN)..];
         let run = (tail.len() == LONGEST_RUN && tail.iter().all(|word| *word == tail[0])).then(|| tail[0]);
         let open = |word: usize, left: usize| if run == Some(word) { 0 } else { left };

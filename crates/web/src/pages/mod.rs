@@ -1,6 +1,7 @@
 //! One folder a page: its handlers and router in `mod.rs`, its markup in `view.rs`. A new page is one line here.
 
 pub mod board;
+pub mod checks;
 pub mod days;
 pub mod evidence;
 pub mod heard;
@@ -34,6 +35,7 @@ pub fn router() -> Router<AppState> {
         .merge(log::router())
         .merge(today::router())
         .merge(evidence::router())
+        .merge(checks::router())
         .merge(heard::router())
         .merge(days::router())
         .merge(methods::router())

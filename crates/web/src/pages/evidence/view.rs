@@ -28,6 +28,7 @@ pub fn list(learner: LearnerId, words: &[Standing]) -> Markup {
         })
         .collect();
     html! {
+        p { a.link href=(format!("/l/{learner}/checks")) { "Planned checks of understanding" } }
         @if words.is_empty() {
             p { "No words yet. " a href=(format!("/l/{learner}/words")) { "Choose first words" } "." }
         } @else {
@@ -82,7 +83,7 @@ pub fn word(page: &LearnerPage, e: &Evidence, causes: &[Weighed]) -> Markup {
         p { "Took what was given for this word: " strong { (e.uptake.this) } "; for the other words: " (e.uptake.others) "."
             @if let Some(p) = e.uptake.p { " Fisher's exact test, two-sided: p = " (format!("{p:.3}")) "." } }
         @if e.stumbles.n > 0 { p { "Own presses that looked like a stumble, of those judged: " (e.stumbles) "." } }
-        (claim(e))
+        (claim(page, e))
         details {
             summary { "If it does not get on: what may be behind it" }
             ul {
@@ -96,7 +97,7 @@ pub fn word(page: &LearnerPage, e: &Evidence, causes: &[Weighed]) -> Markup {
     }
 }
 
-fn claim(e: &Evidence) -> Markup {
+fn claim(page: &LearnerPage, e: &Evidence) -> Markup {
     html! {
         h2 { "What may be said" }
         @match &e.claim {
@@ -107,6 +108,7 @@ fn claim(e: &Evidence) -> Markup {
                 @if !open.is_empty() {
                     p { "Not ruled out:" }
                     ul { @for r in &open { li { (r.rival) " (" (r.standing) ")" } } }
+                    p { a.button href=(format!("/l/{}/checks/new?words={}", page.id, claim.word)) data-test="plan-check" { "Plan a check" } }
                 }
                 details {
                     summary { "The tests behind it" }
