@@ -104,9 +104,9 @@ impl Chart {
                 escaped(&line.name)
             );
         }
-        let _ = write!(
+        let _ = writeln!(
             s,
-            "<text x=\"{:.1}\" y=\"{}\" text-anchor=\"middle\">{}</text><text transform=\"translate(14 {:.1}) rotate(-90)\" text-anchor=\"middle\">{}</text></svg>\n",
+            "<text x=\"{:.1}\" y=\"{}\" text-anchor=\"middle\">{}</text><text transform=\"translate(14 {:.1}) rotate(-90)\" text-anchor=\"middle\">{}</text></svg>",
             f64::midpoint(LEFT, WIDE - RIGHT),
             HIGH - 8.0,
             escaped(&self.x),

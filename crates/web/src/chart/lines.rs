@@ -5,13 +5,16 @@ use super::{escaped, figure, short};
 use maud::Markup;
 use std::fmt::Write;
 
+/// A point of a line: x, y, and the band's low and high where there is one.
+pub type Point = (f64, f64, Option<(f64, f64)>);
+
 /// One line with its band.
 #[derive(Clone, PartialEq, Debug, Default)]
 pub struct Series {
     /// Its name; shown where there are several.
     pub name: String,
-    /// Points: x, y, and the band's low and high where there is one.
-    pub points: Vec<(f64, f64, Option<(f64, f64)>)>,
+    /// Its points, from left to right.
+    pub points: Vec<Point>,
     /// Drawn as steps (each value holds until the next point).
     pub steps: bool,
     /// Dots at the points.

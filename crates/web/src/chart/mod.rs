@@ -7,7 +7,7 @@ mod scale;
 mod whiskers;
 
 pub use bars::{Bar, bars};
-pub use lines::{Lines, Series, lines};
+pub use lines::{Lines, Point, Series, lines};
 pub use scale::{Axis, nice_axis};
 pub use whiskers::{Whisker, whiskers};
 

@@ -1,6 +1,6 @@
 //! Markup of Days.
 
-use crate::chart::{Axis, Bar, Lines, Series, bars, lines, nice_axis};
+use crate::chart::{Axis, Bar, Lines, Point, Series, bars, lines, nice_axis};
 use crate::page::LearnerPage;
 use maud::{Markup, html};
 use sayso_advisor::Estimate;
@@ -88,7 +88,7 @@ fn presses(rows: &[DayRow]) -> Markup {
 }
 
 #[allow(clippy::cast_precision_loss)]
-fn weekly(weeks: &[Week], value: impl Fn(&Week) -> Estimate) -> Vec<(f64, f64, Option<(f64, f64)>)> {
+fn weekly(weeks: &[Week], value: impl Fn(&Week) -> Estimate) -> Vec<Point> {
     let last = weeks.len() as f64;
     weeks
         .iter()
