@@ -3,6 +3,7 @@
 use crate::error::ListenError;
 use std::fs::File;
 use std::io::{Cursor, Read};
+use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::Path;
 use symphonia::core::codecs::audio::AudioDecoderOptions;
 use symphonia::core::errors::Error;
@@ -91,6 +92,12 @@ pub fn decode_bytes(bytes: Vec<u8>, each: impl FnMut(SoundBlock) -> bool) -> Res
     decode(Cursor::new(bytes), length, "the sound", &Hint::new(), each)
 }
 
+/// Runs one step of the decoders, which panic on some damaged headers (a sum that overflows in 0.6.1): for whoever listens
+/// that is a damaged file like any other. Nothing of the decoder may be used after an error.
+fn guarded<T>(step: impl FnOnce() -> T) -> Result<T, String> {
+    catch_unwind(AssertUnwindSafe(step)).map_err(|_| "it is damaged in a way its decoder does not survive".to_owned())
+}
+
 fn decode(
     source: impl Read + std::io::Seek + Send + Sync + 'static,
     length: Option<u64>,
@@ -102,20 +109,22 @@ fn decode(
     let read = std::sync::Arc::new(std::sync::atomic::AtomicU64::new(0));
     let counted = Counted { inner: source, read: std::sync::Arc::clone(&read), length };
     let stream = MediaSourceStream::new(Box::new(counted), Default::default());
-    let mut format = symphonia::default::get_probe()
-        .probe(hint, stream, FormatOptions::default(), MetadataOptions::default())
+    let probe = symphonia::default::get_probe();
+    let mut format = guarded(|| probe.probe(hint, stream, FormatOptions::default(), MetadataOptions::default()))
+        .map_err(fail)?
         .map_err(|e| fail(format!("not a WAV, FLAC, Ogg Vorbis or MP3 file ({e})")))?;
     let track = format.default_track(TrackType::Audio).ok_or_else(|| fail("no sound in it".into()))?;
     let id = track.id;
     let params = track.codec_params.as_ref().and_then(|p| p.audio()).ok_or_else(|| fail("no sound in it".into()))?;
-    let mut decoder = symphonia::default::get_codecs()
-        .make_audio_decoder(params, &AudioDecoderOptions::default())
+    let codecs = symphonia::default::get_codecs();
+    let mut decoder = guarded(|| codecs.make_audio_decoder(params, &AudioDecoderOptions::default()))
+        .map_err(fail)?
         .map_err(|e| fail(format!("its kind of sound cannot be decoded ({e})")))?;
     let mut samples: Vec<f32> = Vec::new();
     let mut info: Option<SoundInfo> = None;
     let mut damaged = 0u64;
     loop {
-        let packet = match format.next_packet() {
+        let packet = match guarded(|| format.next_packet()).map_err(fail)? {
             Ok(Some(p)) => p,
             Ok(None) => break,
             // A recording cut off by a power failure ends like this: what came before still counts.
@@ -135,7 +144,7 @@ fn decode(
         if packet.track_id != id {
             continue;
         }
-        let sound = match decoder.decode(&packet) {
+        let sound = match guarded(|| decoder.decode(&packet)).map_err(fail)? {
             Ok(s) => s,
             Err(Error::DecodeError(_)) => {
                 damaged += 1;

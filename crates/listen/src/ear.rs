@@ -21,7 +21,7 @@ pub struct Config {
     pub rate: u32,
     /// Channels, interleaved; they are averaged.
     pub channels: u16,
-    /// Whether events must come soon (a microphone) or cheaply (a long file). The events are the same.
+    /// Whether events must come soon (a microphone) or cheaply (a long file).
     pub pace: Pace,
     /// Events below this confidence are kept back.
     pub least_confidence: f64,
@@ -32,7 +32,7 @@ pub struct Config {
 /// Soon or cheap.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Pace {
-    /// Within half a second of the clip's end, at several times the cost.
+    /// Within half a second of the end of a clip of up to 2 s, 0.7 s for one of 4 s, at several times the cost.
     Live,
     /// Within some seconds.
     File,
