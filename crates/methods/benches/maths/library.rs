@@ -34,7 +34,13 @@ impl Library {
         let python = environment();
         let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("benches/reference.py");
         let mut command = Command::new(python);
-        let piped = command.arg(script).stdin(Stdio::piped()).stdout(Stdio::piped());
+        // A second thread on matrices this small costs the library more processor time than it saves.
+        let piped = command
+            .env("OPENBLAS_NUM_THREADS", "1")
+            .env("OMP_NUM_THREADS", "1")
+            .arg(script)
+            .stdin(Stdio::piped())
+            .stdout(Stdio::piped());
         let mut process = piped.spawn().expect("the library side starts");
         let requests = process.stdin.take().unwrap();
         let replies = BufReader::new(process.stdout.take().unwrap());

@@ -48,13 +48,29 @@ pub(super) fn first_placing(problem: &Problem) -> Vec<usize> {
     problem.fixed.iter().map(|f| f.or_else(|| free.next()).unwrap_or(0)).collect()
 }
 
+// Flow between units and distance between places, both row by row.
+struct Tables {
+    flow: Vec<f64>,
+    distance: Vec<f64>,
+    // Both column by column, where one of them differs from what it is row by row.
+    turned: Option<(Vec<f64>, Vec<f64>)>,
+}
+
+impl Tables {
+    fn new(flow: Vec<f64>, distance: Vec<f64>, n: usize) -> Self {
+        let turn = |table: &[f64]| -> Vec<f64> { (0..n * n).map(|at| table[at % n * n + at / n]).collect() };
+        let turned = (turn(&flow), turn(&distance));
+        let turned = (turned.0 != flow || turned.1 != distance).then_some(turned);
+        Self { flow, distance, turned }
+    }
+}
+
 // The free words and places only, with as many units as places: the words, then the empty ones.
 struct FreeBoard {
     words: Vec<usize>,
     places: Vec<usize>,
     units: usize,
-    // Per layer: flow between units and distance between places, both row by row.
-    layers: Vec<(Vec<f64>, Vec<f64>)>,
+    layers: Vec<Tables>,
     // Cost of a unit at a place, with all it has to do with fixed words.
     alone: Vec<f64>,
 }
@@ -82,7 +98,7 @@ impl FreeBoard {
                     distance[a * units + b] = l.distance.at(*p, *q);
                 }
             }
-            (flow, distance)
+            Tables::new(flow, distance, units)
         };
         let layers = problem.layers.iter().map(layer).collect();
         Self { words, places, units, layers, alone }
@@ -99,7 +115,7 @@ impl FreeBoard {
     fn cost(&self, at: &[usize]) -> f64 {
         let n = self.units;
         let mut total: f64 = at.iter().enumerate().map(|(i, p)| self.alone[i * n + p]).sum();
-        for (flow, distance) in &self.layers {
+        for Tables { flow, distance, .. } in &self.layers {
             for i in 0..self.words.len() {
                 for j in 0..self.words.len() {
                     total += flow[i * n + j] * distance[at[i] * n + at[j]];
@@ -113,12 +129,19 @@ impl FreeBoard {
     fn change(&self, at: &[usize], i: usize, j: usize) -> f64 {
         let (n, p, q) = (self.units, at[i], at[j]);
         let mut delta = self.alone[i * n + q] - self.alone[i * n + p] + self.alone[j * n + p] - self.alone[j * n + q];
-        for (f, d) in &self.layers {
-            // Empty units have no flow.
-            for k in (0..self.words.len()).filter(|k| *k != i && *k != j) {
-                let r = at[k];
-                delta += (f[i * n + k] - f[j * n + k]) * (d[q * n + r] - d[p * n + r])
-                    + (f[k * n + i] - f[k * n + j]) * (d[r * n + q] - d[r * n + p]);
+        // Empty units have no flow.
+        let at = &at[..self.words.len()];
+        for Tables { flow: f, distance: d, turned } in &self.layers {
+            let (to, from) = (&d[q * n..(q + 1) * n], &d[p * n..(p + 1) * n]);
+            let out = differences(f, n, i, j).zip(at).map(|(flow, r)| flow * (to[*r] - from[*r]));
+            let pairs = out.enumerate().filter(|(k, _)| *k != i && *k != j);
+            match turned {
+                // What comes back is what goes out.
+                None => pairs.for_each(|(_, out)| delta += out + out),
+                Some((f, d)) => pairs.for_each(|(k, out)| {
+                    let r = at[k];
+                    delta += out + (f[i * n + k] - f[j * n + k]) * (d[q * n + r] - d[p * n + r]);
+                }),
             }
             delta += (f[i * n + j] - f[j * n + i]) * (d[q * n + p] - d[p * n + q]);
         }
@@ -130,7 +153,7 @@ impl FreeBoard {
     fn updates(&self, at: &[usize], u: usize, v: usize) -> Vec<(Vec<f64>, Vec<f64>)> {
         let n = self.units;
         let mut lists = Vec::with_capacity(2 * self.layers.len());
-        for (f, d) in &self.layers {
+        for Tables { flow: f, distance: d, .. } in &self.layers {
             let there = |i: usize| f[u * n + i] - f[v * n + i];
             let back = |i: usize| f[i * n + u] - f[i * n + v];
             let to = |i: usize| d[at[v] * n + at[i]] - d[at[u] * n + at[i]];
@@ -148,8 +171,9 @@ impl FreeBoard {
         for i in 0..words {
             let row = &mut deltas[i * n..(i + 1) * n];
             for (flow, way) in lists.iter().flatten() {
-                for j in i + 1..n {
-                    row[j] += (flow[i] - flow[j]) * (way[i] - way[j]);
+                let later = flow[i + 1..].iter().zip(&way[i + 1..]);
+                for (cell, (f, w)) in row[i + 1..].iter_mut().zip(later) {
+                    *cell += (flow[i] - f) * (way[i] - w);
                 }
             }
             let all = swapped.is_none_or(|(u, v)| i == u || i == v);
@@ -178,6 +202,10 @@ impl FreeBoard {
             for i in 0..words {
                 for j in i + 1..n {
                     let delta = deltas[i * n + j];
+                    // Only a choice overdue can come before a cheaper one, so most need no further look.
+                    if chosen.is_some_and(|(urgent, least, ..)| delta >= least && (urgent || round <= patience)) {
+                        continue;
+                    }
                     let (back, forth) = (tabu[i * n + at[j]], tabu[j * n + at[i]]);
                     let allowed = back < round || forth < round;
                     let record = cost + delta < best.0 - 1e-9 * best.0.abs();
@@ -208,6 +236,11 @@ impl FreeBoard {
     }
 }
 
+// Row i less row j of a square table.
+fn differences(table: &[f64], n: usize, i: usize, j: usize) -> impl Iterator<Item = f64> {
+    table[i * n..(i + 1) * n].iter().zip(&table[j * n..(j + 1) * n]).map(|(a, b)| a - b)
+}
+
 #[cfg(test)]
 #[allow(clippy::unwrap_used)]
 mod tests {
@@ -221,10 +254,16 @@ mod tests {
         };
         let problem = Problem::new(5, 7).unwrap();
         let problem = problem.with_flow(&table(5, 5, -9.0), &table(7, 7, 0.0)).unwrap();
-        let problem = problem.with_flow(&table(5, 5, 0.0), &table(7, 7, 0.0)).unwrap();
+        let mut alike = |size: usize| {
+            let mut both = table(size, size, 0.0);
+            (0..size).for_each(|i| (0..i).for_each(|j| both[i][j] = both[j][i]));
+            both
+        };
+        let problem = problem.with_flow(&alike(5), &alike(7)).unwrap();
         let problem = problem.with_place_cost(&table(5, 7, -9.0)).unwrap().with_fixed(2, 4).unwrap();
         let board = FreeBoard::of(&problem);
         assert_eq!((board.words.len(), board.units), (4, 6));
+        assert!(board.layers[0].turned.is_some() && board.layers[1].turned.is_none());
         let before: Vec<usize> = vec![5, 0, 3, 1, 2, 4];
         let mut after = before.clone();
         after.swap(0, 4);

@@ -9,6 +9,20 @@ pub(crate) struct Cholesky {
     lower: Vec<f64>,
 }
 
+/// Sum of products. Eight sums side by side: one alone would wait for each addition before the next.
+#[inline]
+fn dot(a: &[f64], b: &[f64]) -> f64 {
+    let ((a, a_rest), (b, b_rest)) = (a.as_chunks::<8>(), b.as_chunks::<8>());
+    let mut sums = [0.0; 8];
+    for (a, b) in a.iter().zip(b) {
+        for lane in 0..8 {
+            sums[lane] += a[lane] * b[lane];
+        }
+    }
+    let rest: f64 = a_rest.iter().zip(b_rest).map(|(a, b)| a * b).sum();
+    sums.iter().sum::<f64>() + rest
+}
+
 impl Cholesky {
     /// Factors `matrix` (row-major, `size` squared); `None` if it is not positive definite to working precision.
     pub(crate) fn new(matrix: &[f64], size: usize) -> Option<Self> {
@@ -17,11 +31,9 @@ impl Cholesky {
             let (above, here) = lower.split_at_mut(row * size);
             for column in 0..row {
                 let other = &above[column * size..column * size + column + 1];
-                let dot: f64 = other[..column].iter().zip(&here[..column]).map(|(a, b)| a * b).sum();
-                here[column] = (here[column] - dot) / other[column];
+                here[column] = (here[column] - dot(&other[..column], &here[..column])) / other[column];
             }
-            let dot: f64 = here[..row].iter().map(|v| v * v).sum();
-            let left = here[row] - dot;
+            let left = here[row] - dot(&here[..row], &here[..row]);
             // A pivot that is rounding noise beside its diagonal means a direction without information.
             if !(left > 1e-13 * matrix[row * size + row].abs() && left.is_finite()) {
                 return None;
@@ -35,8 +47,7 @@ impl Cholesky {
     fn forward(&self, v: &mut [f64]) {
         for row in 0..self.size {
             let line = &self.lower[row * self.size..row * self.size + row + 1];
-            let dot: f64 = line[..row].iter().zip(&v[..row]).map(|(a, b)| a * b).sum();
-            v[row] = (v[row] - dot) / line[row];
+            v[row] = (v[row] - dot(&line[..row], &v[..row])) / line[row];
         }
     }
 
@@ -85,12 +96,25 @@ impl Cholesky {
 
     /// The inverse, row-major.
     pub(crate) fn inverse(&self) -> Vec<f64> {
-        let mut all = vec![0.0; self.size * self.size];
-        let mut unit = vec![0.0; self.size];
-        for row in 0..self.size {
-            unit[row] = 1.0;
-            all[row * self.size..(row + 1) * self.size].copy_from_slice(&self.solve(&unit));
-            unit[row] = 0.0;
+        let n = self.size;
+        let mut all = vec![0.0; n * n];
+        let mut x = vec![0.0; n];
+        // Column by column. Above its one a column of the identity stays zero going forward, and symmetry gives what lies
+        // above going back.
+        for column in 0..n {
+            x[column] = 1.0;
+            for row in column..n {
+                let line = &self.lower[row * n..row * n + row + 1];
+                x[row] = (x[row] - dot(&line[column..row], &x[column..row])) / line[row];
+            }
+            for row in (column..n).rev() {
+                let line = &self.lower[row * n..row * n + row + 1];
+                x[row] /= line[row];
+                let at = x[row];
+                x[column..row].iter_mut().zip(&line[column..row]).for_each(|(value, l)| *value -= l * at);
+                (all[row * n + column], all[column * n + row]) = (at, at);
+            }
+            x.fill(0.0);
         }
         all
     }
@@ -126,5 +150,19 @@ mod tests {
         assert!((factor.square_of_upper(&x) - square).abs() < 1e-12);
         assert!((factor.quadratic(&[1.0, 2.0, 3.0]) - quadratic).abs() < 1e-12);
         assert!(Cholesky::new(&[1.0, 1.0, 1.0, 1.0], 2).is_none());
+    }
+    #[test]
+    fn inverts_a_matrix_longer_than_the_side_by_side_sums() {
+        let n = 21;
+        let at = |r: usize, c: usize| 1.0 / (1 + r.abs_diff(c)) as f64 + if r == c { 2.0 + r as f64 } else { 0.0 };
+        let a: Vec<f64> = (0..n * n).map(|i| at(i / n, i % n)).collect();
+        let inverse = Cholesky::new(&a, n).unwrap().inverse();
+        for row in 0..n {
+            for column in 0..n {
+                let product: f64 = (0..n).map(|k| a[row * n + k] * inverse[k * n + column]).sum();
+                let identity = if row == column { 1.0 } else { 0.0 };
+                assert!((product - identity).abs() < 1e-13, "{row} {column}: {product}");
+            }
+        }
     }
 }

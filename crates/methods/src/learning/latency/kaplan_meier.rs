@@ -74,18 +74,17 @@ pub struct RestrictedMean {
 /// Guards comparisons with a half against rounding in the product.
 const ROUNDING: f64 = 1e-12;
 
-fn log_log_interval(survival: f64, greenwood: f64, level: Level) -> Interval {
+fn log_log_interval(survival: f64, greenwood: f64, z: f64, level: Level) -> Interval {
     if survival >= 1.0 {
         return Interval { low: 1.0, high: 1.0, level };
     }
     if survival <= 0.0 {
         return Interval { low: 0.0, high: 0.0, level };
     }
+    // exp(-exp(ln(-log) + half)) with fewer steps.
     let log = survival.ln();
-    let centre = (-log).ln();
-    let half = level.z() * greenwood.sqrt() / -log;
-    let at = |x: f64| (-x.exp()).exp();
-    Interval { low: at(centre + half), high: at(centre - half), level }
+    let factor = (z * greenwood.sqrt() / -log).exp();
+    Interval { low: (log * factor).exp(), high: (log / factor).exp(), level }
 }
 
 /// Kaplan-Meier curve of right-censored waits. An event and an end of watching at the same time: the event counts first.
@@ -107,20 +106,21 @@ pub fn kaplan_meier(waits: &[Wait], level: Level) -> Result<SurvivalCurve, Laten
     let sorted = in_order(waits)?;
     let n = sorted.len();
     let first = sorted.first().map_or(0.0, |w| w.time);
-    let mut points = Vec::new();
+    let mut points = Vec::with_capacity(1 + sorted.chunk_by(|a, b| a.time == b.time).count());
     if first > 0.0 {
         let interval = Interval { low: 1.0, high: 1.0, level };
         points.push(SurvivalPoint { time: 0.0, survival: 1.0, interval, at_risk: n, events: 0, censored: 0 });
     }
     let (mut survival, mut greenwood, mut at_risk, mut all_events) = (1.0, 0.0, n, 0);
-    let mut interval = log_log_interval(survival, greenwood, level);
+    let z = level.z();
+    let mut interval = log_log_interval(survival, greenwood, z, level);
     for group in sorted.chunk_by(|a, b| a.time == b.time) {
         let events = group.iter().filter(|w| w.event).count();
         if events > 0 {
             let (d, r) = (events as f64, at_risk as f64);
             survival = if events == at_risk { 0.0 } else { survival * (1.0 - d / r) };
             greenwood += d / (r * (r - d));
-            interval = log_log_interval(survival, greenwood, level);
+            interval = log_log_interval(survival, greenwood, z, level);
         }
         let censored = group.len() - events;
         let time = group.first().map_or(0.0, |w| w.time);
