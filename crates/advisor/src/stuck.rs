@@ -9,10 +9,10 @@ use sayso_model::{LearnerId, Moment, Stage, Story, WordId};
 
 /// Days looked back on.
 pub(crate) const RECENT_DAYS: i32 = 21;
-/// Invitations do not call a word stuck before this many showings...
-const ENOUGH_SHOWINGS: usize = 60;
-/// ... and nothing does before this many days since it was first shown.
+/// A word is not called stuck before this many days since it was first shown.
 const ENOUGH_DAYS: f64 = 21.0;
+/// Own presses in four weeks that say nothing: once a week comes by stumbling over it.
+const HARDLY: usize = 4;
 
 /// What may be behind it.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
@@ -119,7 +119,7 @@ pub fn stuck(story: &Story, learner: LearnerId, now: Moment, standings: &[Standi
 }
 
 /// Whether a word does not get on: shown long enough, still not conversed with, and beyond chance the invitations say so;
-/// or, with few of them, it does not press it at all, or does not take what the word delivers. Few showings in all this time
+/// or, with few of them, it hardly presses it, or does not take what the word delivers. Few showings in all this time
 /// are no reason to keep silent: they may be why.
 #[must_use]
 pub fn is_stuck(story: &Story, learner: LearnerId, now: Moment, standing: &Standing) -> bool {
@@ -131,13 +131,13 @@ pub fn is_stuck(story: &Story, learner: LearnerId, now: Moment, standing: &Stand
     if first.is_none_or(|at| now.seconds_since(at) < ENOUGH_DAYS * 86_400.0) {
         return false;
     }
-    if standing.response.n >= 12 {
-        return standing.showings >= ENOUGH_SHOWINGS && standing.response.surely_below(0.5);
+    if standing.response.surely_below(0.5) || standing.response.n >= 12 {
+        return standing.response.surely_below(0.5);
     }
     let from = since(now, RECENT_DAYS, &story.zone());
     let recent: Vec<Answered<'_>> =
         answered(story, learner).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
-    standing.own_presses == 0 || not_wanted(story, learner, standing.word, from, now, &recent).bearing == Bearing::For
+    standing.own_presses <= HARDLY || not_wanted(story, learner, standing.word, from, now, &recent).bearing == Bearing::For
 }
 
 fn advice(story: &Story, learner: LearnerId, now: Moment, standing: &Standing) -> Option<Advice> {

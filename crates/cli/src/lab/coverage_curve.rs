@@ -8,12 +8,12 @@ use super::{LabError, Section};
 
 const TRIALS: usize = 40;
 /// Wanted of a band said to be 90 %.
-const BAND: Wanted = Wanted::Within(0.87, 0.97);
+const BAND: Wanted = Wanted::Within(0.87, 0.95);
 
 /// Runs the experiment.
 pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("Coverage: the band of the learning curve");
-    let reps = work.size(200, 4);
+    let reps = work.size(400, 4);
     let mut lines = Vec::new();
     for learner in LEARNERS {
         for fit in Fit::ALL {

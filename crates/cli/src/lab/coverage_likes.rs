@@ -12,7 +12,7 @@ const ITEMS: usize = 5;
 /// Runs the experiment.
 pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("Coverage: likes");
-    let reps = work.size(300, 6);
+    let reps = work.size(500, 6);
     for spread in [0.5, 1.0, 2.0] {
         let pairs = work.each(&format!("pairs, spread {spread}"), reps, |seed| pairs(spread, seed))?;
         let named = |what: &str| format!("{what}, likes spread by {spread}");

@@ -143,3 +143,29 @@ fn whole(shape: Shape, seed: u64) -> Result<Rung, LabError> {
     let found = claims(&Story::from_events(run.events), id, end()?).map_err(told)?;
     Ok(found.iter().map(|c| c.verdict.rung).max().unwrap_or(Rung::NothingYet))
 }
+
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used)]
+    use super::*;
+
+    /// By the binomial: at true rates of 5 % and 1 %, ten claims or five top rungs among 40 come with probabilities of 2.1e-5
+    /// and 4.9e-5.
+    #[test]
+    fn learners_that_understand_nothing_are_seldom_claimed() {
+        let work = Work { seed: 11, quick: true };
+        for habit in [LightPresser::Random, LightPresser::PlaceHabit(vec![0.6, 0.2, 0.15, 0.05])] {
+            let best = work.each("bound", 40, |seed| light(&habit, seed)).unwrap();
+            assert!(best.iter().filter(|r| **r >= Rung::DiffersByWord).count() < 10);
+            assert!(best.iter().filter(|r| **r == Rung::StandsUpToBlindCheck).count() < 5);
+        }
+    }
+
+    /// With a power of 80 %, seven or fewer found among 20 come with a probability of 1.5e-5.
+    #[test]
+    fn households_that_understand_are_found() {
+        let work = Work { seed: 12, quick: true };
+        let best = work.each("power bound", 20, |seed| whole(understands, seed)).unwrap();
+        assert!(best.iter().filter(|r| **r >= Rung::DiffersByWord).count() > 7);
+    }
+}

@@ -120,7 +120,7 @@ struct Learned {
 /// Runs the experiment.
 pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("Rate of learning and learning trial");
-    let reps = work.size(200, 4);
+    let reps = work.size(400, 4);
     for learner in LEARNERS {
         for fit in Fit::ALL {
             let what = format!("{}, {}", fit.name(), learner.name());

@@ -69,9 +69,14 @@ pub struct StageRule {
     pub own_presses: u32,
     /// Days over which they must fall.
     pub own_press_days: u32,
-    /// Own presses do not count if the latest invitations, at least this many wanted, speak against mastery. A learner that
-    /// is half-way presses often enough of its own accord: in the laboratory presses alone moved words on too early.
+    /// Wanted invitations, the latest, that own presses are held against: they do not count if even the upper end of the 90 %
+    /// interval lies below mastery. A learner that is half-way presses often enough of its own accord: in the laboratory a
+    /// few presses alone moved words on too early.
     pub latest_wanted: u32,
+    /// Own presses needed with fewer invitations than that...
+    pub own_presses_alone: u32,
+    /// ... and the days over which they must fall.
+    pub own_press_days_alone: u32,
     /// Back to showing if even the upper end of the press share's 90 % interval is below this...
     pub back_share: f64,
     /// ... after at least this many wanted invitations.
@@ -91,6 +96,8 @@ impl Default for StageRule {
             own_presses: 8,
             own_press_days: 4,
             latest_wanted: 10,
+            own_presses_alone: 12,
+            own_press_days_alone: 6,
             back_share: 0.2,
             back_min_wanted: 15,
         }
@@ -244,13 +251,19 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         people: (people, rule.mastery_people),
         share: rule.mastery_share,
     };
-    let own = Ground::OwnPresses {
-        presses: (figures.own_presses_taken, rule.own_presses),
-        days: (figures.own_press_days, rule.own_press_days),
+    let latest = latest(&figures.invitations, rule.latest_wanted);
+    let (presses_needed, days_needed) = if latest.0 < rule.latest_wanted {
+        (rule.own_presses_alone, rule.own_press_days_alone)
+    } else {
+        (rule.own_presses, rule.own_press_days)
     };
-    let presses_freely = figures.own_presses_taken >= rule.own_presses
-        && figures.own_press_days >= rule.own_press_days
-        && !latest_speak_against(&figures.invitations, rule)?;
+    let own = Ground::OwnPresses {
+        presses: (figures.own_presses_taken, presses_needed),
+        days: (figures.own_press_days, days_needed),
+    };
+    let speaks_against = latest.0 > 0 && share_interval("pressed", latest.1, latest.0)?.high < rule.mastery_share;
+    let presses_freely =
+        figures.own_presses_taken >= presses_needed && figures.own_press_days >= days_needed && !speaks_against;
     let shown_enough = figures.showings >= rule.min_showings && figures.showing_days >= rule.min_showing_days;
     let joins = matches!(joining, Ground::Joining { interval, .. } if interval.low >= rule.joining_floor);
     let too_soon = wanted >= rule.back_min_wanted && response_interval.high < rule.back_share;
@@ -309,20 +322,17 @@ fn mastery(sessions: &[InvitationSession], rule: &StageRule) -> (u32, u32) {
     (in_a_row, people.len().try_into().unwrap_or(u32::MAX))
 }
 
-/// Whether the latest invitations say that it is not there yet: enough of them, and even the upper end of the share's 90 %
-/// interval below mastery.
-fn latest_speak_against(sessions: &[InvitationSession], rule: &StageRule) -> Result<bool, LearningError> {
+/// Wanted and pressed over the latest sessions that together hold at least `least` wanted invitations, or all there are.
+fn latest(sessions: &[InvitationSession], least: u32) -> (u32, u32) {
     let (mut wanted, mut pressed) = (0u32, 0u32);
     for session in sessions.iter().rev() {
-        if wanted >= rule.latest_wanted {
+        if wanted >= least {
             break;
         }
         wanted = wanted.saturating_add(session.wanted);
         pressed = pressed.saturating_add(session.pressed);
     }
-    Ok(wanted > 0
-        && wanted >= rule.latest_wanted
-        && share_interval("pressed of wanted", pressed, wanted)?.high < rule.mastery_share)
+    (wanted, pressed)
 }
 
 fn share_interval(what: &'static str, k: u32, n: u32) -> Result<Interval, LearningError> {
