@@ -65,7 +65,7 @@ fn print(row: &str, side: &str, ours: Times, reply: &Reply, agreement: &str) {
     let note = if reply.note.is_empty() { String::new() } else { format!(" ({})", reply.note) };
     let Reply { times: theirs, .. } = reply;
     println!(
-        "| {row} | {side}{note} | {:.2} | {:.2} | {:.2} | {:.2} | {:.1} | {:.1} | {agreement} |",
+        "| {row} | {side}{note} | {:.2} | {:.2} | {:.2} | {:.2} | {:.2} | {:.2} | {agreement} |",
         ours.cpu,
         ours.wall,
         theirs.cpu,
@@ -332,7 +332,11 @@ fn layout(library: &mut Library) {
         let placing: Vec<usize> = numbers(&reply.answer["placing"]).iter().map(|p| *p as usize).collect();
         // Each side works out the cost of the other's placing.
         assert_eq!((reply.answer["ours"].as_f64().unwrap(), problem.cost(&placing).unwrap()), (found.cost, theirs));
-        let side = format!("SciPy quadratic_assignment {}, best of {} starts", asked["method"], asked["starts"]);
+        let method = asked["method"].as_str().unwrap();
+        let side = match asked["starts"].as_u64() {
+            Some(1) => format!("SciPy quadratic_assignment {method}, one start"),
+            starts => format!("SciPy quadratic_assignment {method}, best of {} starts", starts.unwrap()),
+        };
         let row = format!("layout, 30 places, {row} ({} x {} rounds)", effort.starts, effort.rounds);
         let costs =
             format!("cost {} ours, {theirs} theirs ({:+.1} %)", found.cost, (theirs / found.cost - 1.0) * 100.0);
