@@ -239,7 +239,7 @@ fn changes(library: &mut Library) {
         let penalty = default_penalty(steps);
         let (ours, found) = timed(|| change_points(&counts, penalty).unwrap());
         let sides = [("numpy_pelt", "NumPy PELT"), ("ruptures_pelt", "ruptures Pelt, cost of our own")];
-        // The second looks at one candidate at a time: hours would take it most of a day.
+        // The second looks at one candidate at a time: hours would take it minutes.
         for (side, name) in &sides[..if row == "days" { 2 } else { 1 }] {
             let reply = library.run(side, json!({ "penalty": penalty }));
             let cuts: Vec<f64> = found.change_after.iter().map(|c| *c as f64).collect();
