@@ -116,8 +116,7 @@ fn permutation(library: &mut Library) {
                     let word = words.next_u64() as usize % 10;
                     (word, if word == 0 && unit(&mut words) < 0.01 { 3 } else { drawn() })
                 }
-                // What went on goes on, with a chance that is the same for all situations: were some longer than
-                // others, the test would find that.
+                // What went on goes on.
                 Unit::Episode => {
                     let word = if unit(&mut words) < 0.4 { last.0 } else { words.next_u64() as usize % 10 };
                     let lasts = unit(&mut words) < 0.75;
@@ -136,7 +135,7 @@ fn permutation(library: &mut Library) {
                 ("permuted", "NumPy permuted and bincount"),
                 ("random_table", "SciPy random_table, all draws of a session"),
             ],
-            Unit::Episode => &[("episodes", "NumPy argsort and bincount")],
+            Unit::Episode => &[("episodes", "NumPy argsort and products")],
         };
         for (side, name) in sides {
             let reply = library.run(side, json!({ "session": LENGTH, "draws": draws.most }));

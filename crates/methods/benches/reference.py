@@ -136,7 +136,10 @@ def random_table(request):
 
 
 def episodes(request):
-    """Situations change places between episodes of a session: one sort of random keys, then one count."""
+    """Situations change places between episodes of a session: one sort of random keys, then one product of tables.
+
+    An episode brings its presses less the share of its length; the statistic is studentised by the squares of that.
+    """
 
     def prepare(request):
         words, outcomes, length, nw, no = load_presses(request)
@@ -147,25 +150,34 @@ def episodes(request):
         sessions = int(session[-1]) + 1
         counts = np.zeros((len(starts), nw))
         np.add.at(counts, (np.repeat(np.arange(len(starts)), lengths), words), 1)
-        total, squares = np.zeros((sessions, nw)), np.zeros((sessions, nw))
+        total = np.zeros((sessions, nw))
         np.add.at(total, of, counts)
-        np.add.at(squares, of, counts**2)
-        oc = np.bincount(of * no + situation, minlength=sessions * no).reshape(sessions, no)
+        size = total.sum(axis=1)
+        excess = counts - total[of] * (lengths / size[of])[:, None]
+        oc = np.bincount(session * no + outcomes, minlength=sessions * no).reshape(sessions, no)
         seen = np.bincount(words.astype(np.intp) * no + outcomes, minlength=nw * no).reshape(nw, no)
-        mean, variance = chance(np.bincount(of).astype(float), (total, squares), oc)
-        return words.astype(np.intp) * no, situation, lengths, of, seen, mean, variance
+        mean = (total[:, :, None] * oc[:, None, :] / size[:, None, None]).sum(axis=0)
+        return excess, situation, of, seen, mean, no
+
+    def statistics(excess, squares, labels, no):
+        chosen = np.eye(no)[labels]
+        q = squares.T @ chosen
+        by_word = np.divide((excess.T @ chosen) ** 2, q, out=np.zeros_like(q), where=q > 1e-9).sum(axis=1)
+        return np.append(by_word, by_word.sum())
 
     def draw(prepared, drawn):
-        rows, situation, lengths, of, seen, *_ = prepared
-        rng = np.random.default_rng(1)
-        tables = np.empty((drawn, *seen.shape), dtype=np.int64)
-        for i in range(drawn):
-            order = np.argsort(of + rng.random(len(of)))
-            cells = rows + np.repeat(situation[order], lengths)
-            tables[i] = np.bincount(cells, minlength=seen.size).reshape(seen.shape)
-        return tables
+        excess, situation, of, *_, no = prepared
+        rng, squares = np.random.default_rng(1), excess**2
+        labels = (situation[np.argsort(of + rng.random(len(of)))] for _ in range(drawn))
+        return np.array([statistics(excess, squares, here, no) for here in labels])
 
-    return scaled(request, prepare, draw, lambda p, t: p_values(p[4], t, p[5], p[6]), 400)
+    def judge(prepared, tables):
+        excess, situation, _, seen, mean, no = prepared
+        limit = statistics(excess, excess**2, situation, no)
+        exceeded = (tables >= limit - 1e-9 * (1 + limit)).sum(axis=0)
+        return {"exceeded": exceeded.tolist(), "drawn": len(tables), "seen": seen.tolist(), "mean": mean.tolist()}
+
+    return scaled(request, prepare, draw, judge, 400)
 
 
 # Likes ----------------------------------------------------------------------------------------------------------

@@ -24,15 +24,28 @@ struct Scatter {
     rarer: Vec<(u8, u32)>,
 }
 
-/// The same for episodes of several presses, which stay together.
+/// A session whose whole episodes trade outcomes. What an episode brings to an outcome is not its presses but how far they
+/// lie from what its length alone would bring: situations differ in how long their episodes are, and a long episode holds
+/// more presses of every word.
 #[derive(Clone)]
 struct Episodes {
     /// Episodes in any order.
     order: Vec<u32>,
+    common: u8,
     rarer: Vec<(u8, u32)>,
-    /// Presses by word of each episode, flat, and where each episode begins in it (one more entry than episodes).
-    presses: Vec<(u8, u32)>,
-    begins: Vec<u32>,
+    /// Words of the session.
+    words: Vec<u8>,
+    /// Presses less the share of the episode's length, episode by episode, word by word.
+    excess: Vec<f64>,
+    /// Sum over all episodes of the squared excess, by word.
+    squares: Vec<f64>,
+}
+
+/// Sums over sessions by word and outcome: excess of presses, and of its squares.
+#[derive(Clone, Default)]
+pub(super) struct Excess {
+    pub(super) sum: Vec<f64>,
+    pub(super) squares: Vec<f64>,
 }
 
 /// A session drawn as a whole table from its margins.
@@ -46,7 +59,6 @@ struct Table {
 #[derive(Clone, Default)]
 struct Group {
     scatters: Vec<Scatter>,
-    episodes: Vec<Episodes>,
     /// Presses by word over these sessions.
     presses: Vec<i64>,
 }
@@ -58,6 +70,7 @@ pub(super) struct Rearranger {
     outcomes: usize,
     groups: BTreeMap<u8, Group>,
     tables: Vec<Table>,
+    episodes: Vec<Episodes>,
     log_factorial: Vec<f64>,
     /// Scratch: counts by outcome and word of one group.
     placed: Vec<[u32; MOST_KINDS]>,
@@ -76,6 +89,7 @@ impl Rearranger {
             outcomes,
             groups: BTreeMap::new(),
             tables: Vec::new(),
+            episodes: Vec::new(),
             log_factorial: vec![0.0],
             placed: vec![[0; MOST_KINDS]; outcomes],
             sessions: 0,
@@ -90,11 +104,10 @@ impl Rearranger {
     /// Rough work of one draw, in presses placed.
     pub(super) fn work(&self) -> usize {
         let placed = |rarer: &[(u8, u32)]| rarer.iter().map(|run| run.1 as usize).sum::<usize>();
-        let groups = self.groups.values().map(|group| {
-            group.scatters.iter().map(|s| placed(&s.rarer)).sum::<usize>()
-                + group.episodes.iter().map(|s| 2 * placed(&s.rarer)).sum::<usize>()
-        });
-        groups.sum::<usize>() + 40 * self.tables.iter().map(|t| t.words.len() * t.outcomes.len()).sum::<usize>()
+        let groups = self.groups.values().map(|group| group.scatters.iter().map(|s| placed(&s.rarer)).sum::<usize>());
+        let episodes = self.episodes.iter().map(|s| 2 * placed(&s.rarer) * s.words.len());
+        let tables = self.tables.iter().map(|t| t.words.len() * t.outcomes.len()).sum::<usize>();
+        groups.sum::<usize>() + episodes.sum::<usize>() + 40 * tables
     }
 
     /// Adds a session in which every press is rearranged, the cheaper way.
@@ -122,21 +135,42 @@ impl Rearranger {
         }
     }
 
-    /// Adds a session in which whole episodes (same outcome throughout) trade outcomes.
-    pub(super) fn add_episodes(&mut self, episodes: &[&Coded]) {
+    /// Adds a session in which whole episodes (same outcome throughout) trade outcomes. Gives what was seen of it.
+    pub(super) fn add_episodes(&mut self, episodes: &[&Coded], seen: &mut Excess) {
         let outcomes = counted(episodes.iter().map(|episode| episode[0].1));
-        let common = commonest(&outcomes);
-        let (mut presses, mut begins) = (Vec::new(), vec![0]);
+        let (common, _) = commonest(&outcomes);
+        let totals = counted(episodes.iter().flat_map(|episode| episode.iter().map(|press| press.0)));
+        let n = totals.iter().map(|(_, count)| *count as f64).sum::<f64>();
+        let words: Vec<u8> = totals.iter().map(|(word, _)| *word).collect();
+        let mut excess = Vec::with_capacity(episodes.len() * words.len());
+        let mut squares = vec![0.0; words.len()];
+        seen.sum.resize(self.words * self.outcomes, 0.0);
+        seen.squares.resize(self.words * self.outcomes, 0.0);
         for episode in episodes {
-            presses.extend(counted(episode.iter().map(|press| press.0)).into_iter().map(|(w, c)| (w, c as u32)));
-            begins.push(presses.len() as u32);
+            for ((word, total), square) in totals.iter().zip(&mut squares) {
+                let presses = episode.iter().filter(|press| press.0 == *word).count() as f64;
+                let here = presses - *total as f64 * episode.len() as f64 / n;
+                excess.push(here);
+                *square += here * here;
+                let cell = usize::from(*word) * self.outcomes + usize::from(episode[0].1);
+                seen.sum[cell] += here;
+                seen.squares[cell] += here * here;
+            }
         }
-        let words = counted(episodes.iter().flat_map(|episode| episode.iter().map(|press| press.0)));
         let order = (0..episodes.len() as u32).collect();
         self.sessions += 1;
-        let word_kinds = self.words;
-        let rarer = without(&outcomes, common.0);
-        self.group(common.0, &words, word_kinds).episodes.push(Episodes { order, rarer, presses, begins });
+        self.episodes.push(Episodes { order, common, rarer: without(&outcomes, common), words, excess, squares });
+    }
+
+    /// Draws one rearrangement of every session of episodes and writes the summed excess, word by word.
+    pub(super) fn draw_episodes(&mut self, rng: &mut Xoshiro256PlusPlus, drawn: &mut Excess) {
+        for sums in [&mut drawn.sum, &mut drawn.squares] {
+            sums.clear();
+            sums.resize(self.words * self.outcomes, 0.0);
+        }
+        for session in &mut self.episodes {
+            session.place(rng, self.outcomes, drawn);
+        }
     }
 
     fn group(&mut self, common: u8, words: &[(u8, u64)], kinds: usize) -> &mut Group {
@@ -155,9 +189,6 @@ impl Rearranger {
         for (common, group) in &mut self.groups {
             self.placed.iter_mut().for_each(|counts| counts.fill(0));
             for session in &mut group.scatters {
-                session.place(rng, &mut self.placed);
-            }
-            for session in &mut group.episodes {
                 session.place(rng, &mut self.placed);
             }
             for word in 0..self.words {
@@ -209,17 +240,26 @@ impl Scatter {
 
 impl Episodes {
     #[inline]
-    fn place(&mut self, rng: &mut Xoshiro256PlusPlus, placed: &mut [[u32; MOST_KINDS]]) {
+    fn place(&mut self, rng: &mut Xoshiro256PlusPlus, outcomes: usize, drawn: &mut Excess) {
+        let kinds = self.words.len();
         let mut order = &mut self.order[..];
+        // The commonest outcome gets what the others leave: all excesses of a session add up to nothing.
+        for (word, square) in self.words.iter().zip(&self.squares) {
+            drawn.squares[usize::from(*word) * outcomes + usize::from(self.common)] += square;
+        }
         for (outcome, count) in &self.rarer {
-            let counts = &mut placed[usize::from(*outcome)];
             for _ in 0..*count {
                 let at = below(rng, order.len() as u64) as usize;
                 order.swap(0, at);
                 let Some((episode, rest)) = order.split_first_mut() else { return };
-                let episode = *episode as usize;
-                for (word, presses) in &self.presses[self.begins[episode] as usize..self.begins[episode + 1] as usize] {
-                    counts[usize::from(*word)] += presses;
+                let from = *episode as usize * kinds;
+                for (word, here) in self.words.iter().zip(&self.excess[from..from + kinds]) {
+                    let row = usize::from(*word) * outcomes;
+                    let (cell, common) = (row + usize::from(*outcome), row + usize::from(self.common));
+                    drawn.sum[cell] += here;
+                    drawn.sum[common] -= here;
+                    drawn.squares[cell] += here * here;
+                    drawn.squares[common] -= here * here;
                 }
                 order = rest;
             }
@@ -271,9 +311,7 @@ mod tests {
         let mut whole = Rearranger::new(3, 4);
         whole.log_factorial = (0..=90).map(|k| (1..=k).map(|i| f64::from(i).ln()).sum()).collect();
         whole.tables.push(Table { words: words.clone(), outcomes: outcomes.clone() });
-        let mut episodes = Rearranger::new(3, 4);
-        episodes.add_episodes(&presses.chunks(1).collect::<Vec<_>>());
-        for mut rearranger in [scatter, whole, episodes] {
+        for mut rearranger in [scatter, whole] {
             let mut rng = Xoshiro256PlusPlus::seed_from_u64(5);
             let mut table = vec![0i64; 12];
             let (mut sum, mut squares) = (vec![0.0; 12], vec![0.0; 12]);
