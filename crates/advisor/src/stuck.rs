@@ -137,7 +137,8 @@ pub fn is_stuck(story: &Story, learner: LearnerId, now: Moment, standing: &Stand
     let from = since(now, RECENT_DAYS, &story.zone());
     let recent: Vec<Answered<'_>> =
         answered(story, learner).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
-    standing.own_presses <= HARDLY || not_wanted(story, learner, standing.word, from, now, &recent).bearing == Bearing::For
+    standing.own_presses <= HARDLY
+        || not_wanted(story, learner, standing.word, from, now, &recent).bearing == Bearing::For
 }
 
 fn advice(story: &Story, learner: LearnerId, now: Moment, standing: &Standing) -> Option<Advice> {
