@@ -229,6 +229,14 @@ impl Browser {
         panic!("{css} could not be tapped: {last:?}");
     }
 
+    /// Taps what leads to another page, and waits until that page is there.
+    pub async fn follow(&self, css: &str) {
+        self.css(css).await;
+        self.page.execute("window.leaving = true", vec![]).await.unwrap();
+        self.press(css).await;
+        self.until("the next page", "return !window.leaving && document.readyState === 'complete'").await;
+    }
+
     pub async fn text(&self, test: &str) -> String {
         self.find(test).await.text().await.unwrap()
     }

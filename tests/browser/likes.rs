@@ -22,15 +22,18 @@ async fn a_paired_test_is_held_with_one_tap_a_choice() {
     }
     let rounds = browser.css("[name=rounds]").await;
     browser.page.execute("arguments[0].value = '1'", vec![serde_json::to_value(&rounds).unwrap()]).await.unwrap();
-    browser.press("main form button.primary").await;
+    browser.follow("main form button.primary").await;
     for trial in 0..3 {
         browser.css("button.pick").await;
         let picks = browser.page.find_all(fantoccini::Locator::Css("button.pick")).await.unwrap();
         assert_eq!(picks.len(), 2, "two things side by side");
         let value = if trial == 2 { "none".to_owned() } else { picks[0].attr("value").await.unwrap().unwrap() };
-        browser.press(&format!("button[value=\"{value}\"]")).await;
+        browser.follow(&format!("button[value=\"{value}\"]")).await;
     }
-    browser.until("the end of the test", "return !document.querySelector('button.pick')").await;
+    assert!(
+        browser.page.find_all(fantoccini::Locator::Css("button.pick")).await.unwrap().is_empty(),
+        "three pairs end it"
+    );
     browser.close().await;
     drop(server);
 

@@ -60,6 +60,14 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
     let ip: IpAddr = if config.lan { Ipv4Addr::UNSPECIFIED.into() } else { Ipv4Addr::LOCALHOST.into() };
     let listener =
         TcpListener::bind((ip, config.port)).await.map_err(|source| ServeError::Port { port: config.port, source })?;
+    // A large notebook takes a second or two to read; begin before the first page is asked for.
+    let early = store.clone();
+    tokio::spawn(async move {
+        if let Ok(Some(household)) = early.household().await {
+            // Whatever is wrong is told by the first page, which reads the same.
+            let _ = early.story(household).await;
+        }
+    });
     let state = AppState::new(Arc::new(store), access);
     (config.opened)(listener.local_addr()?);
     state.access.offer_code(state.now())?;
