@@ -42,7 +42,7 @@ pub fn answered(story: &Story, learner: LearnerId) -> Vec<Answered<'_>> {
     let index: BTreeMap<_, usize> = all.iter().enumerate().map(|(i, a)| (a.press.id(), i)).collect();
     let mut loose = Vec::new();
     for delivery in story.of::<Delivery>(learner) {
-        match delivery.part.answers.map(|id| index.get(&id)) {
+        match delivery.part.answers.map(|id| index.get(&story.same_press(id).unwrap_or(id))) {
             Some(Some(&i)) => all[i].delivery = all[i].delivery.or(Some(delivery)),
             Some(None) => {}
             None => loose.push(delivery),

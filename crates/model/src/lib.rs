@@ -15,6 +15,7 @@ pub mod stage;
 pub mod story;
 pub mod text;
 pub mod time;
+pub mod twice;
 pub mod units;
 
 pub use body::*;
@@ -29,4 +30,5 @@ pub use stage::Stage;
 pub use story::{Fact, Story};
 pub use text::{Label, Note};
 pub use time::{Day, Moment, Zone};
+pub use twice::SAME_PRESS_S;
 pub use units::{Grams, Kcal, Kilograms, Probability, Ratio, Seconds};

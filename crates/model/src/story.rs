@@ -1,10 +1,12 @@
 //! The story a log tells: events as they stand, on shelves by animal and kind, in order of time.
 
+use crate::body::Press;
 use crate::cards::*;
 use crate::event::{Event, Kind, Part, Source};
 use crate::id::*;
 use crate::ledger::{Inserted, Ledger};
 use crate::time::{Moment, Zone};
+use crate::twice::{SAME_PRESS_S, pairs};
 use std::collections::BTreeMap;
 
 /// One standing event seen as its kind.
@@ -51,6 +53,8 @@ impl<P> Fact<'_, P> {
 pub struct Story {
     ledger: Ledger,
     shelves: BTreeMap<(Option<LearnerId>, Kind), Vec<Event>>,
+    /// Heard presses that a person or device told too, by the event that counts.
+    twice: BTreeMap<EventId, EventId>,
 }
 
 impl Story {
@@ -65,7 +69,46 @@ impl Story {
         for event in ledger.all_standing() {
             shelves.entry((event.learner, event.body.kind())).or_default().push(event);
         }
-        Self { ledger, shelves }
+        let mut story = Self { ledger, shelves, twice: BTreeMap::new() };
+        let mut by_word: BTreeMap<Option<WordId>, Vec<&Event>> = BTreeMap::new();
+        for event in story.press_shelves().flatten() {
+            by_word.entry(event.body.word()).or_default().push(event);
+        }
+        let twice = by_word.into_values().flat_map(|mut presses| {
+            presses.sort_by_key(|e| (e.happened_at, e.id));
+            pairs(&presses)
+        });
+        story.twice = twice.collect();
+        story
+    }
+
+    fn press_shelves(&self) -> impl Iterator<Item = &Vec<Event>> {
+        self.shelves.iter().filter(|((_, kind), _)| *kind == Kind::Press).map(|(_, shelf)| shelf)
+    }
+
+    /// Looks anew at which presses of a word around a moment were told twice.
+    fn pair_around(&mut self, word: WordId, at: Moment) {
+        let (mut from, mut to) = (at.plus_seconds(-SAME_PRESS_S), at.plus_seconds(SAME_PRESS_S));
+        let (near, found) = loop {
+            let mut near: Vec<&Event> = Vec::new();
+            for shelf in self.press_shelves() {
+                let rest = &shelf[shelf.partition_point(|e| e.happened_at < from)..];
+                let inside = rest.iter().take_while(|e| e.happened_at <= to);
+                near.extend(inside.filter(|e| e.body.word() == Some(word)));
+            }
+            near.sort_by_key(|e| (e.happened_at, e.id));
+            let low = near.first().map_or(at, |e| e.happened_at).plus_seconds(-SAME_PRESS_S);
+            let high = near.last().map_or(at, |e| e.happened_at).plus_seconds(SAME_PRESS_S);
+            if low >= from && high <= to {
+                break (near.iter().map(|e| e.id).collect::<Vec<_>>(), pairs(&near));
+            }
+            // Presses in quick succession hang together: wider, until none stands at the edge.
+            (from, to) = (low.min(from), high.max(to));
+        };
+        for id in near {
+            self.twice.remove(&id);
+        }
+        self.twice.extend(found);
     }
 
     /// Adds one event; the story is then as if it had been there from the start.
@@ -74,15 +117,22 @@ impl Story {
         let before = self.ledger.standing(id);
         let inserted = self.ledger.insert(event);
         if inserted == Inserted::New {
+            let now = self.ledger.standing(id);
+            let press = |e: &Event| e.body.word().filter(|_| e.body.kind() == Kind::Press).map(|w| (w, e.happened_at));
+            let touched = [before.as_ref().and_then(press), now.as_ref().and_then(press)];
             if let Some(old) = before
                 && let Some(shelf) = self.shelves.get_mut(&(old.learner, old.body.kind()))
             {
                 shelf.retain(|e| e.id != id);
+                self.twice.remove(&id);
             }
-            if let Some(new) = self.ledger.standing(id) {
+            if let Some(new) = now {
                 let shelf = self.shelves.entry((new.learner, new.body.kind())).or_default();
                 let place = shelf.partition_point(|e| (e.happened_at, e.id) < (new.happened_at, new.id));
                 shelf.insert(place, new);
+            }
+            for (word, at) in touched.into_iter().flatten() {
+                self.pair_around(word, at);
             }
         }
         inserted
@@ -94,7 +144,25 @@ impl Story {
         &self.ledger
     }
 
-    /// Facts of one kind about one animal, by time.
+    /// The event that counts for a heard press which a person or device told too (see [`crate::twice`]).
+    #[must_use]
+    pub fn same_press(&self, heard: EventId) -> Option<EventId> {
+        self.twice.get(&heard).copied()
+    }
+
+    /// Every standing press that was heard, also where another event counts for it; by animal, then by time.
+    pub fn heard_presses(&self) -> impl Iterator<Item = Fact<'_, Press>> {
+        let heard = self.press_shelves().flatten().filter(|e| e.source == Source::Heard);
+        heard.filter_map(|event| Press::of(&event.body).map(|part| Fact { event, part }))
+    }
+
+    /// Whether an event is a fact of its own, not another telling of one.
+    fn counts(&self, event: &Event) -> bool {
+        self.twice.is_empty() || !self.twice.contains_key(&event.id)
+    }
+
+    /// Facts of one kind about one animal, by time. Of a press told twice only the one that counts is among them, here
+    /// and in what follows.
     pub fn of<'a, P: Part + 'a>(&'a self, learner: LearnerId) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
         self.shelf(Some(learner))
     }
@@ -110,6 +178,7 @@ impl Story {
             .iter()
             .filter(|((_, kind), _)| *kind == P::KIND)
             .flat_map(|(_, shelf)| shelf)
+            .filter(|event| self.counts(event))
             .filter_map(|event| P::of(&event.body).map(|part| Fact { event, part }))
     }
 
@@ -118,6 +187,7 @@ impl Story {
             .get(&(learner, P::KIND))
             .into_iter()
             .flatten()
+            .filter(|event| self.counts(event))
             .filter_map(|event| P::of(&event.body).map(|part| Fact { event, part }))
     }
 
