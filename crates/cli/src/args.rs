@@ -29,6 +29,10 @@ pub struct Serving {
     /// Let phones on the home network in, each after typing the pairing code shown here.
     #[arg(long)]
     pub lan: bool,
+    /// Serve phones over HTTPS, with a certificate made here that each phone installs once. The microphone, and pages
+    /// that load while this machine is off, need it.
+    #[arg(long, requires = "lan")]
+    pub secure: bool,
 }
 
 /// What to listen to, and for what.

@@ -14,6 +14,7 @@ pub mod form;
 pub mod layout;
 pub mod page;
 pub mod pages;
+pub mod secure;
 pub mod serve;
 pub mod state;
 pub mod store;
@@ -23,7 +24,7 @@ pub mod wording;
 pub use error::Error;
 pub use layout::{Tab, layout};
 pub use page::{LearnerPage, Page};
-pub use serve::{Config, ServeError, serve};
+pub use serve::{Config, Opened, ServeError, serve};
 pub use state::AppState;
 
 use axum::Router;

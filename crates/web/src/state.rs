@@ -1,6 +1,7 @@
 //! What every handler shares.
 
 use crate::access::Access;
+use crate::secure::Authority;
 use crate::store::Store;
 use sayso_model::Moment;
 use std::sync::Arc;
@@ -13,6 +14,8 @@ pub struct AppState {
     pub store: Arc<Store>,
     /// Who may come in.
     pub access: Arc<Access>,
+    /// What signs this home's certificates, where devices must come over HTTPS.
+    pub authority: Option<Arc<Authority>>,
     clock: fn() -> Moment,
 }
 
@@ -20,7 +23,13 @@ impl AppState {
     /// The state on the machine's clock.
     #[must_use]
     pub fn new(store: Arc<Store>, access: Access) -> Self {
-        Self { store, access: Arc::new(access), clock: machine_clock }
+        Self { store, access: Arc::new(access), authority: None, clock: machine_clock }
+    }
+
+    /// The same where devices must come over HTTPS.
+    #[must_use]
+    pub fn with_authority(self, authority: Option<Arc<Authority>>) -> Self {
+        Self { authority, ..self }
     }
 
     /// The same on another clock, for tests.
@@ -36,7 +45,8 @@ impl AppState {
     }
 }
 
-fn machine_clock() -> Moment {
+/// The machine's clock.
+pub fn machine_clock() -> Moment {
     let millis = SystemTime::now().duration_since(UNIX_EPOCH).map_or(0, |d| d.as_millis());
     Moment::clamped(i64::try_from(millis).unwrap_or(i64::MAX))
 }

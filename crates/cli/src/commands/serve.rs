@@ -7,8 +7,8 @@ use qrcode::QrCode;
 use qrcode::render::unicode::Dense1x2;
 use sayso_model::Moment;
 use sayso_store::Store;
-use sayso_web::Config;
-use std::net::{IpAddr, SocketAddr, UdpSocket};
+use sayso_web::{Config, Opened};
+use std::net::{IpAddr, UdpSocket};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::{SystemTime, UNIX_EPOCH};
@@ -49,11 +49,14 @@ pub async fn demo(data: Option<PathBuf>, seed: u64, serving: &Serving) -> Result
 /// Serves a notebook until told to stop.
 pub async fn serve(dir: &Path, serving: &Serving) -> Result<(), CliError> {
     let lan = serving.lan;
+    let host = gethostname::gethostname().into_string().ok();
     let config = Config {
         data: dir.to_owned(),
         port: serving.port,
         lan,
-        opened: Arc::new(move |at| announce(at, lan)),
+        secure: serving.secure,
+        host,
+        opened: Arc::new(move |opened| announce(opened, lan)),
         show_code: Arc::new(|code, minutes| {
             say!("\nPairing code for a phone (good for {minutes} minutes): {code}\n");
         }),
@@ -61,14 +64,19 @@ pub async fn serve(dir: &Path, serving: &Serving) -> Result<(), CliError> {
     Ok(sayso_web::serve(config).await?)
 }
 
-fn announce(at: SocketAddr, lan: bool) {
+fn announce(opened: &Opened, lan: bool) {
+    let at = opened.at;
     say!("Sayso is open at http://127.0.0.1:{}/", at.port());
     let Some(here) = home_address() else {
         say!("This machine has no address on a home network, so no phone can reach it.");
         return;
     };
     let url = format!("http://{here}:{}/", at.port());
-    if lan {
+    if let Some(fingerprint) = &opened.fingerprint {
+        say!("From a phone on the same network: {url} (then type the pairing code)");
+        say!("Once on each phone the page there installs this home's certificate; its fingerprint (SHA-256) must be");
+        say!("{fingerprint}");
+    } else if lan {
         say!("From a phone on the same network: {url} (then type the pairing code)");
     } else {
         say!("Only this machine is answered. To use a phone, stop with Ctrl-C and start again with --lan;");

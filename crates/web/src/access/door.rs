@@ -2,8 +2,9 @@
 
 use crate::error::Error;
 use crate::page::cookie;
+use crate::secure::{Peer, doorstep};
 use crate::state::AppState;
-use axum::extract::{Request, State};
+use axum::extract::{ConnectInfo, Request, State};
 use axum::http::header::{HOST, HeaderName, HeaderValue, ORIGIN, UPGRADE};
 use axum::http::{HeaderMap, Uri};
 use axum::middleware::Next;
@@ -22,6 +23,19 @@ pub async fn guard(State(state): State<AppState>, request: Request, next: Next) 
     let host = host_of(request.headers(), request.uri())
         .filter(|host| known_name(host, lan))
         .ok_or_else(|| Error::Forbidden(wrong_name(lan).into()))?;
+    let path = request.uri().path();
+    let asset = path.starts_with("/assets/");
+    if let Some(authority) = &state.authority
+        && !asset
+        && !request.extensions().get::<ConnectInfo<Peer>>().is_some_and(|p| p.0.safe || p.0.ip().is_loopback())
+    {
+        if !request.method().is_safe() || path.starts_with("/api/") {
+            return Err(Error::Forbidden(format!(
+                "Nothing is taken or told over plain HTTP here. Open https://{host}/."
+            )));
+        }
+        return Ok(doorstep(authority, host, path));
+    }
     // A web socket starts as a GET that browsers send across sites with cookies.
     let writes = !request.method().is_safe() || request.headers().contains_key(UPGRADE);
     if writes && !same_site(request.headers(), host) {
@@ -29,8 +43,7 @@ pub async fn guard(State(state): State<AppState>, request: Request, next: Next) 
             "This came from another site's page, so it was not taken. Use Sayso's own page.".into(),
         ));
     }
-    let path = request.uri().path();
-    let open = path == "/pair" || path.starts_with("/assets/");
+    let open = path == "/pair" || asset;
     if !open && !state.access.admits(cookie(request.headers(), PAIRED_COOKIE), state.now()) {
         return Err(Error::NotPaired);
     }

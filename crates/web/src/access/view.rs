@@ -6,6 +6,7 @@ use crate::error::Error;
 use crate::form::Form;
 use crate::layout::bare;
 use crate::page::cookie;
+use crate::secure::Peer;
 use crate::state::AppState;
 use axum::Router;
 use axum::extract::{ConnectInfo, State};
@@ -15,17 +16,18 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::{Markup, html};
 use serde::Deserialize;
-use std::net::{IpAddr, Ipv4Addr, SocketAddr};
+use std::net::{IpAddr, Ipv4Addr};
 
 /// Routes of pairing.
 pub fn router() -> Router<AppState> {
     Router::new().route("/pair", get(show).post(pair)).route("/pair/forget", post(forget))
 }
 
-async fn show(State(state): State<AppState>, headers: HeaderMap) -> Result<Markup, Error> {
+async fn show(State(state): State<AppState>, extensions: Extensions, headers: HeaderMap) -> Result<Markup, Error> {
     if state.access.lan() && !state.access.admits(cookie(&headers, PAIRED_COOKIE), state.now()) {
         state.access.offer_code(state.now()).map_err(Error::internal)?;
-        return Ok(ask(None));
+        let safe = extensions.get::<ConnectInfo<Peer>>().is_some_and(|c| c.0.safe);
+        return Ok(ask(None, safe));
     }
     Ok(settled(&state))
 }
@@ -41,11 +43,15 @@ async fn pair(
     extensions: Extensions,
     Form(typed): Form<Typed>,
 ) -> Result<Response, Error> {
-    let from = extensions.get::<ConnectInfo<SocketAddr>>().map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |c| c.0.ip());
-    let again = |what| (StatusCode::UNPROCESSABLE_ENTITY, ask(Some(what))).into_response();
+    let peer = extensions.get::<ConnectInfo<Peer>>().map(|c| c.0);
+    let from = peer.map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |p| p.ip());
+    let safe = peer.is_some_and(|p| p.safe);
+    let again = |what| (StatusCode::UNPROCESSABLE_ENTITY, ask(Some(what), safe)).into_response();
     Ok(match state.access.pair(&typed.code, from, state.now()).map_err(Error::internal)? {
         Tried::Paired(secret) => {
-            let cookie = format!("{PAIRED_COOKIE}={secret}; Path=/; Max-Age=34560000; HttpOnly; SameSite=Strict");
+            let only_safely = if safe { "; Secure" } else { "" };
+            let cookie =
+                format!("{PAIRED_COOKIE}={secret}; Path=/; Max-Age=34560000; HttpOnly; SameSite=Strict{only_safely}");
             ([(SET_COOKIE, cookie)], Redirect::to("/")).into_response()
         }
         Tried::Wrong => again("That is not the code. It stands where Sayso was started, ten letters and digits."),
@@ -59,7 +65,7 @@ async fn forget(State(state): State<AppState>) -> Result<Redirect, Error> {
     Ok(Redirect::to("/pair"))
 }
 
-fn ask(wrong: Option<&str>) -> Markup {
+fn ask(wrong: Option<&str>, safe: bool) -> Markup {
     bare(
         "Pair this device",
         html! {
@@ -71,7 +77,7 @@ fn ask(wrong: Option<&str>) -> Markup {
                 button.primary.wide { "Pair" }
             }
             p.quiet { "Taps made on this device and not yet sent are safe; they are sent once it is paired." }
-            p.quiet { "Over plain HTTP others on the same network could read along. Use it on a network you trust." }
+            @if !safe { p.quiet { "Over plain HTTP others on the same network could read along. Use it on a network you trust." } }
         },
     )
 }

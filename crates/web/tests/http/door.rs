@@ -3,7 +3,7 @@ use axum::body::Body;
 use axum::extract::ConnectInfo;
 use axum::http::{Request, StatusCode, header};
 use sayso_web::access::Access;
-use std::net::SocketAddr;
+use sayso_web::secure::Peer;
 use std::sync::Arc;
 
 fn post(host: &str, extra: &[(&str, &str)]) -> Request<Body> {
@@ -98,7 +98,7 @@ fn pair(code: &str, from: &str) -> Request<Body> {
         .header(header::CONTENT_TYPE, "application/x-www-form-urlencoded")
         .body(Body::from(format!("code={code}")))
         .unwrap();
-    request.extensions_mut().insert(ConnectInfo::<SocketAddr>(from.parse().unwrap()));
+    request.extensions_mut().insert(ConnectInfo(Peer { address: from.parse().unwrap(), safe: false }));
     request
 }
 

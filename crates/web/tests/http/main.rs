@@ -7,5 +7,6 @@ mod client;
 mod door;
 mod log;
 mod schema;
+mod secure;
 mod strange;
 mod web;

@@ -1,0 +1,12 @@
+//! HTTPS on the home network, with certificates made here.
+//!
+//! Browsers give the microphone, and pages that load while the notebook is away, only to pages that came safely.
+//! Why this way, and what it does not do, is told in `docs/decisions/secure.md`.
+
+mod authority;
+mod doorstep;
+mod gate;
+
+pub use authority::{Authority, SecureError};
+pub use doorstep::doorstep;
+pub use gate::{Gate, Link, Peer};
