@@ -46,6 +46,7 @@ async fn every_page_passes_the_rules_in_light_and_dark() {
         "/people".into(),
         "/people/reward/new".into(),
         "/sheets".into(),
+        "/agreement".into(),
         "/methods".into(),
         "/methods/likes".into(),
         "/who".into(),

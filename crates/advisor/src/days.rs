@@ -1,22 +1,12 @@
 //! Days: what happened when. Counts by day and hour with exact intervals, joining over weeks, latency under a fixed wait.
 
 use crate::estimate::{Estimate, LEVEL, Unit, median};
-use crate::observe::{Answered, answered, by_day, by_hour, hours_of_exposure, own_presses, showings, since};
+use crate::observe::{Answered, answered, by_day, own_presses, showings, since};
+use crate::rhythm::{Rhythm, rhythm};
 use sayso_methods::stats::Count;
 use sayso_model::{Answer, Day, LearnerId, Moment, Session, Story, WordId};
 use serde::Serialize;
 use std::collections::BTreeMap;
-
-/// One local hour of the day.
-#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
-pub struct Hour {
-    /// 0 to 23.
-    pub hour: u8,
-    /// Own presses in it.
-    pub presses: usize,
-    /// Own presses a day in this hour, with the exact interval (Garwood 1936).
-    pub per_day: Estimate,
-}
 
 /// One household day.
 #[derive(Clone, PartialEq, Debug, Serialize)]
@@ -81,8 +71,8 @@ pub struct Answers {
 pub struct Days {
     /// One row a day, oldest first, days without events included.
     pub days: Vec<DayRow>,
-    /// Own presses by local hour over those days.
-    pub hours: Vec<Hour>,
+    /// Own presses by local hour and day of the week over those days.
+    pub rhythm: Rhythm,
     /// Weeks, oldest first.
     pub weeks: Vec<Week>,
     /// Answers to own presses over those days.
@@ -130,25 +120,11 @@ pub fn days(story: &Story, learner: LearnerId, now: Moment, length: u16) -> Days
     let first_known = by_day(all.iter().map(|a| a.press.at()), &zone).into_keys().next();
     let watched_from = first_known.map_or(from, |d| d.start(&zone).max(from));
     Days {
-        hours: hours(&own, watched_from, now, &zone),
+        rhythm: rhythm(&own, watched_from, now, &zone),
         weeks: weeks(&all, &sessions, from, now, &zone),
         answers: answers(&own),
         days: rows,
     }
-}
-
-fn hours(own: &[Answered<'_>], from: Moment, now: Moment, zone: &sayso_model::Zone) -> Vec<Hour> {
-    let counts = by_hour(own.iter().map(|a| a.press.at()), zone);
-    let exposure = hours_of_exposure(from, now, zone);
-    (0..24_u8)
-        .map(|hour| {
-            let (presses, hours) = (counts[usize::from(hour)], exposure[usize::from(hour)]);
-            let per_day = Count::new(presses as u64, hours).map_or(Estimate::unknown(Unit::PerDay), |c| {
-                Estimate::with(c.rate(), c.interval(LEVEL), presses, Unit::PerDay)
-            });
-            Hour { hour, presses, per_day }
-        })
-        .collect()
 }
 
 fn weeks(

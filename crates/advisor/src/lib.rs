@@ -3,6 +3,7 @@
 //! Knows nothing of storage or pages. Welfare outranks every other advice. It never says that an animal does not understand.
 
 pub mod advice;
+pub mod agreement;
 mod causes;
 pub mod checks;
 pub mod claim_text;
@@ -18,6 +19,7 @@ pub mod plan;
 pub mod ration;
 pub mod readiness;
 pub mod recording;
+pub mod rhythm;
 pub mod stages;
 pub mod stuck;
 pub mod thinning;

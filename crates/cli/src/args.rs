@@ -113,6 +113,17 @@ pub enum Command {
         #[arg(long)]
         learner: Option<String>,
     },
+    /// Do two or more people see the same? Scores from a file: a line for each thing, a column for each person.
+    Agree {
+        /// The file; - for standard input.
+        file: PathBuf,
+        /// What the scores are: names, steps (only order counts) or numbers (differences count).
+        #[arg(long, default_value = "names")]
+        scale: sayso_advisor::agreement::ScoreScale,
+        /// The first line holds the people's names.
+        #[arg(long)]
+        headed: bool,
+    },
     /// Put events (JSON array, or JSON Lines) from standard input into the log.
     Log {
         #[command(flatten)]

@@ -76,6 +76,10 @@ fn announce(opened: &Opened, lan: bool) {
         say!("From a phone on the same network: {url} (then type the pairing code)");
         say!("Once on each phone the page there installs this home's certificate; its fingerprint (SHA-256) must be");
         say!("{fingerprint}");
+        if !sayso_web::secure::at_home(&here) {
+            say!("This machine's address is none of the kinds homes use, so the certificate cannot vouch for it.");
+            say!("Open this machine's name on the network, ending in .local, instead.");
+        }
     } else if lan {
         say!("From a phone on the same network: {url} (then type the pairing code)");
     } else {

@@ -1,8 +1,9 @@
-//! `today` and `evidence`: what the pages say, as text.
+//! `today`, `evidence` and `agree`: what the pages say, as text.
 
 use super::serve::now;
 use crate::error::CliError;
 use crate::out::say;
+use sayso_advisor::agreement::{ScoreScale, agreement, read};
 use sayso_advisor::claim_text::rivals_of;
 use sayso_advisor::{Advice, evidence, today};
 use sayso_model::{LearnerCard, Story};
@@ -71,6 +72,38 @@ fn print_advice(number: usize, advice: &Advice) {
     if let Some(caution) = &advice.caution {
         say!("   caution: {caution}");
     }
+}
+
+/// Prints how far people agree on what they scored.
+pub fn agree(file: &Path, scale: ScoreScale, headed: bool) -> Result<(), CliError> {
+    let wrong = |source| CliError::File { path: file.to_owned(), source };
+    let text = if file == Path::new("-") {
+        std::io::read_to_string(std::io::stdin()).map_err(wrong)?
+    } else {
+        std::fs::read_to_string(file).map_err(wrong)?
+    };
+    let scores = read(&text, headed, scale).map_err(|e| CliError::said(format!("{}: {e}", file.display())))?;
+    let found = agreement(&scores, scale);
+    say!("{}", found.sentence);
+    if let Some(alike) = &found.alike {
+        say!("scored alike: {alike}");
+    }
+    if let Some(kappa) = &found.kappa {
+        say!("Cohen's kappa: {kappa}");
+    }
+    say!("Krippendorff's alpha: {}", found.alpha);
+    for d in &found.differing {
+        say!(
+            "taken differently {} times: {} \"{}\", {} \"{}\"",
+            d.n,
+            found.people[0],
+            d.first,
+            found.people[1],
+            d.second
+        );
+    }
+    say!("what would change it: {}", found.would_change);
+    Ok(())
 }
 
 /// Prints the evidence for every word.

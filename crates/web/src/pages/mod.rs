@@ -1,5 +1,6 @@
 //! One folder a page: its handlers and router in `mod.rs`, its markup in `view.rs`. A new page is one line here.
 
+pub mod agreement;
 pub mod board;
 pub mod checks;
 pub mod days;
@@ -37,6 +38,7 @@ pub fn router() -> Router<AppState> {
         .merge(evidence::router())
         .merge(checks::router())
         .merge(heard::router())
+        .merge(agreement::router())
         .merge(days::router())
         .merge(methods::router())
         .merge(words::router())

@@ -202,7 +202,9 @@ fn time_of(now: Moment) -> OffsetDateTime {
     OffsetDateTime::from_unix_timestamp(now.millis().div_euclid(1000)).unwrap_or(OffsetDateTime::UNIX_EPOCH)
 }
 
-fn at_home(address: &IpAddr) -> bool {
+/// Whether an address is of the kinds a home uses, so that the certificate may vouch for it.
+#[must_use]
+pub fn at_home(address: &IpAddr) -> bool {
     fn same(a: u128, b: u128, bits: u32, prefix: u8) -> bool {
         let shift = bits - u32::from(prefix);
         a >> shift == b >> shift

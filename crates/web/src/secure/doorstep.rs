@@ -23,6 +23,12 @@ pub fn doorstep(authority: &Authority, host: &str, path: &str) -> Response {
         "Come in safely",
         html! {
             p { "This notebook is served over HTTPS. Once on each phone, the phone has to learn whom to trust." }
+            p.caution role="note" {
+                strong { "Only on a phone of your own household. " }
+                "Whoever holds this home's key could pass for addresses inside a home, though for no site on the internet: "
+                "the certificate itself forbids that. If the fingerprint differs, do not install it. "
+                "Take it out again in the same place when you no longer use it."
+            }
             ol.stack {
                 li {
                     p { "Fetch this home's certificate:" }
@@ -46,12 +52,6 @@ pub fn doorstep(authority: &Authority, host: &str, path: &str) -> Response {
                 li {
                     p { a.button href=(format!("https://{host}/")) { "Open the notebook" } }
                 }
-            }
-            p.caution role="note" {
-                strong { "Only on a phone of your own household. " }
-                "Whoever holds this home's key could pass for addresses inside a home, though for no site on the internet: "
-                "the certificate itself forbids that. If the fingerprint differs, do not install it. "
-                "Take it out again in the same place when you no longer use it."
             }
         },
     )

@@ -7,6 +7,6 @@ mod authority;
 mod doorstep;
 mod gate;
 
-pub use authority::{Authority, SecureError};
+pub use authority::{Authority, SecureError, at_home};
 pub use doorstep::doorstep;
 pub use gate::{Gate, Link, Peer};

@@ -5,6 +5,8 @@ use crate::page::LearnerPage;
 use maud::{Markup, html};
 use sayso_advisor::Estimate;
 use sayso_advisor::days::{DayRow, Days, Week};
+use sayso_advisor::rhythm::{Bin, Rhythm};
+use std::cmp::Ordering;
 
 /// The page below its heading.
 pub fn page(page: &LearnerPage, days: &Days, length: u16, lengths: &[u16]) -> Markup {
@@ -14,7 +16,7 @@ pub fn page(page: &LearnerPage, days: &Days, length: u16, lengths: &[u16]) -> Ma
                 a.button href=(format!("?days={l}")) aria-current=[(*l == length).then_some("true")] { (l) " days" }
             }
         }
-        (hours(days))
+        (rhythm(days))
         (exposures(&days.days))
         (presses(&days.days))
         (joining(&days.weeks))
@@ -27,38 +29,49 @@ pub fn page(page: &LearnerPage, days: &Days, length: u16, lengths: &[u16]) -> Ma
     }
 }
 
-fn hours(days: &Days) -> Markup {
-    let all: Vec<Bar> = days
-        .hours
+/// Own presses by hour and by day of the week.
+fn rhythm(days: &Days) -> Markup {
+    let n: usize = days.rhythm.hours.iter().map(|h| h.presses).sum();
+    html! {
+        (bins("Own presses by hour", "hour of the day", &days.rhythm, &days.rhythm.hours, |i, b| {
+            if i % 6 == 0 { b.name.trim_end_matches(":00").to_owned() } else { String::new() }
+        }))
+        (bins("Own presses by day of the week", "day of the week", &days.rhythm, &days.rhythm.weekdays, |_, b| b.name[..2].to_owned()))
+        @if n > 0 { p.quiet { (days.rhythm.trust()) } }
+    }
+}
+
+fn bins(title: &str, axis: &str, rhythm: &Rhythm, all: &[Bin], tick: impl Fn(usize, &Bin) -> String) -> Markup {
+    let drawn: Vec<Bar> = all
         .iter()
-        .map(|h| Bar {
-            tick: if h.hour % 6 == 0 { h.hour.to_string() } else { String::new() },
-            name: format!("{}:00", h.hour),
-            value: h.per_day.value.unwrap_or(0.0),
-            interval: h.per_day.low.zip(h.per_day.high),
-            n: Some(h.presses),
+        .enumerate()
+        .map(|(i, b)| Bar {
+            tick: tick(i, b),
+            name: b.name.clone(),
+            value: b.per_day.value.unwrap_or(0.0),
+            interval: b.per_day.low.zip(b.per_day.high),
+            n: Some(b.presses),
         })
         .collect();
-    let n: usize = days.hours.iter().map(|h| h.presses).sum();
-    let busiest = days.hours.iter().max_by_key(|h| h.presses).filter(|h| h.presses > 0);
-    let told = busiest.map_or_else(
+    let n: usize = all.iter().map(|b| b.presses).sum();
+    let most = all
+        .iter()
+        .filter(|b| b.presses > 0)
+        .max_by(|a, b| a.per_day.value.partial_cmp(&b.per_day.value).unwrap_or(Ordering::Equal));
+    let mut told = most.map_or_else(
         || "No own presses in this time (n = 0).".to_owned(),
-        |h| {
-            format!(
-                "It pressed most between {} and {} o'clock: {}; {n} own presses in all.",
-                h.hour,
-                h.hour + 1,
-                h.per_day
-            )
-        },
+        |b| format!("{} has the most: {}; {n} own presses in all.", b.name, b.per_day),
     );
+    for b in rhythm.outstanding(all) {
+        let (ratio, p) = (b.ratio.unwrap_or(f64::NAN), b.adjusted_p.unwrap_or(f64::NAN));
+        told.push_str(&format!(" {} stands out: {ratio:.1} times the others (adjusted p {p:.3}).", b.name));
+    }
     html! {
-        (bars("Own presses by hour", &told, "hour of the day", "presses a day", &all))
+        (bars(title, &told, axis, "presses a day", &drawn))
         p { (told) }
     }
 }
 
-#[allow(clippy::cast_precision_loss)]
 fn count_bars(rows: &[DayRow], value: impl Fn(&DayRow) -> usize) -> Vec<Bar> {
     // Name about six days; more would touch on a phone.
     let step = rows.len().div_ceil(6).max(1);

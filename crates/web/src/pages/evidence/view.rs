@@ -29,6 +29,7 @@ pub fn list(learner: LearnerId, words: &[Standing]) -> Markup {
         .collect();
     html! {
         p { a.link href=(format!("/l/{learner}/checks")) { "Planned checks of understanding" } }
+        p { a.link href="/agreement" { "Do two people see the same?" } }
         @if words.is_empty() {
             p { "No words yet. " a href=(format!("/l/{learner}/words")) { "Choose first words" } "." }
         } @else {
