@@ -178,12 +178,19 @@ pub(super) fn conclude(
     let parameters = basis.top.theta.len();
     // A strength is the item's parameter less the mean of the items.
     let share = 1.0 / items as f64;
+    let covariance = basis.centred_covariance(items);
+    let centre = basis.top.theta[..items].iter().sum::<f64>() * share;
     let mut strengths = Vec::with_capacity(items);
     for item in 0..items {
-        let mut contrast = vec![0.0; parameters];
-        contrast[..items].fill(-share);
-        contrast[item] += 1.0;
-        let (value, standard_error, interval) = basis.figure(&contrast)?;
+        let (value, standard_error, interval) = if basis.method == IntervalMethod::Normal {
+            // Already worked out with all the others.
+            basis.normal(basis.top.theta[item] - centre, covariance[item * items + item].max(0.0).sqrt())
+        } else {
+            let mut contrast = vec![0.0; parameters];
+            contrast[..items].fill(-share);
+            contrast[item] += 1.0;
+            basis.figure(&contrast)?
+        };
         let (offered, chosen) = (layout.offered[item], layout.chosen[item]);
         strengths.push(Strength { item, value, standard_error, interval, offered, chosen });
     }
@@ -206,7 +213,7 @@ pub(super) fn conclude(
         interval_method: basis.method,
         level,
         n: layout.n,
-        covariance: basis.centred_covariance(items),
+        covariance,
         strengths,
         basis,
     })
@@ -249,6 +256,12 @@ impl Basis {
         };
         let (low, high) = (end(false), end(true));
         Ok((value, standard_error, Interval { low, high, level }))
+    }
+
+    /// A figure with its normal interval.
+    fn normal(&self, value: f64, standard_error: f64) -> (f64, f64, Interval) {
+        let half = self.level.z() * standard_error;
+        (value, standard_error, Interval { low: value - half, high: value + half, level: self.level })
     }
 
     fn log_likelihood(&self) -> f64 {

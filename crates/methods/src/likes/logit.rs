@@ -171,8 +171,8 @@ impl Design {
     /// The optimum; `None` if the information is singular or the steps do not settle.
     pub(super) fn optimum(&self) -> Option<Optimum> {
         let mut theta = vec![0.0; self.parameters];
+        let mut point = self.point(&theta);
         for round in 0..200 {
-            let point = self.point(&theta);
             let factor = Cholesky::new(&point.information, self.parameters)?;
             let step = factor.solve(&point.gradient);
             let gain = dot(&step, &point.gradient);
@@ -184,20 +184,20 @@ impl Design {
                 let log_likelihood = self.log_likelihood(&theta);
                 return Some(Optimum { theta, objective: point.objective, log_likelihood, factor });
             }
-            theta = next?;
+            (theta, point) = next?;
         }
         None
     }
 
-    /// Halves the step until it does not descend.
-    fn climb(&self, theta: &[f64], step: &[f64], from: f64) -> Option<Vec<f64>> {
+    /// Halves the step until it does not descend. The whole step nearly always does not, so its point is worked out at once.
+    fn climb(&self, theta: &[f64], step: &[f64], from: f64) -> Option<(Vec<f64>, Point)> {
         let mut size = 1.0;
         while size > 1e-9 {
             let next: Vec<f64> = theta.iter().zip(step).map(|(t, s)| t + size * s).collect();
-            let objective = self.objective(&next);
+            let point = self.point(&next);
             // Near the top rounding hides the last gains.
-            if objective >= from - 1e-12 * (1.0 + from.abs()) {
-                return Some(next);
+            if point.objective >= from - 1e-12 * (1.0 + from.abs()) {
+                return Some((next, point));
             }
             size /= 2.0;
         }
@@ -207,8 +207,8 @@ impl Design {
     /// Best objective with `contrast' theta` held at `value`, from a start on that plane; and the multiplier there.
     fn held(&self, start: Vec<f64>, contrast: &[f64], value: f64) -> Option<(Vec<f64>, f64, f64)> {
         let mut theta = start;
+        let mut point = self.point(&theta);
         for round in 0..100 {
-            let point = self.point(&theta);
             let factor = Cholesky::new(&point.information, self.parameters)?;
             let (free, along) = (factor.solve(&point.gradient), factor.solve(contrast));
             let multiplier = (dot(contrast, &free) - (value - dot(contrast, &theta))) / dot(contrast, &along);
@@ -220,7 +220,7 @@ impl Design {
             if gain < enough * scale {
                 return Some((theta, point.objective, multiplier));
             }
-            theta = next?;
+            (theta, point) = next?;
         }
         None
     }

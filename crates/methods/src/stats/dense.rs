@@ -9,8 +9,20 @@ pub(crate) struct Cholesky {
     lower: Vec<f64>,
 }
 
+/// Runs `work` with the widest vector instructions the machine has. The sums below add in the same order on all of them,
+/// so the answers do not depend on the machine.
+fn widest<R>(work: impl FnOnce() -> R) -> R {
+    pulp::Arch::new().dispatch(work)
+}
+
+/// The sum of eight, in pairs.
+#[inline(always)]
+fn folded(s: [f64; 8]) -> f64 {
+    ((s[0] + s[4]) + (s[1] + s[5])) + ((s[2] + s[6]) + (s[3] + s[7]))
+}
+
 /// Sum of products. Eight sums side by side: one alone would wait for each addition before the next.
-#[inline]
+#[inline(always)]
 fn dot(a: &[f64], b: &[f64]) -> f64 {
     let ((a, a_rest), (b, b_rest)) = (a.as_chunks::<8>(), b.as_chunks::<8>());
     let mut sums = [0.0; 8];
@@ -20,25 +32,73 @@ fn dot(a: &[f64], b: &[f64]) -> f64 {
         }
     }
     let rest: f64 = a_rest.iter().zip(b_rest).map(|(a, b)| a * b).sum();
-    sums.iter().sum::<f64>() + rest
+    folded(sums) + rest
+}
+
+/// Rows factored together.
+const ROWS: usize = 4;
+
+/// [`dot`] of one row with four.
+#[inline(always)]
+fn dots(one: &[f64], four: [&[f64]; ROWS]) -> [f64; ROWS] {
+    let (chunks, rest) = one.as_chunks::<8>();
+    let whole = four.map(|row| row.as_chunks::<8>());
+    let mut sums = [[0.0; 8]; ROWS];
+    for (at, chunk) in chunks.iter().enumerate() {
+        for (sum, (row, _)) in sums.iter_mut().zip(&whole) {
+            for lane in 0..8 {
+                sum[lane] += chunk[lane] * row[at][lane];
+            }
+        }
+    }
+    std::array::from_fn(|r| {
+        let over: f64 = rest.iter().zip(whole[r].1).map(|(a, b)| a * b).sum();
+        folded(sums[r]) + over
+    })
 }
 
 impl Cholesky {
     /// Factors `matrix` (row-major, `size` squared); `None` if it is not positive definite to working precision.
     pub(crate) fn new(matrix: &[f64], size: usize) -> Option<Self> {
+        widest(|| Self::factored(matrix, size))
+    }
+
+    #[inline(always)]
+    fn factored(matrix: &[f64], size: usize) -> Option<Self> {
         let mut lower = matrix.to_vec();
-        for row in 0..size {
-            let (above, here) = lower.split_at_mut(row * size);
-            for column in 0..row {
+        // Four rows at a time: each row above is read from memory once for all of them.
+        for first in (0..size).step_by(ROWS) {
+            let (above, rows) = lower.split_at_mut(first * size);
+            let mut rows: Vec<&mut [f64]> = rows.chunks_mut(size).take(ROWS).collect();
+            for column in 0..first {
                 let other = &above[column * size..column * size + column + 1];
-                here[column] = (here[column] - dot(&other[..column], &here[..column])) / other[column];
+                match rows.as_mut_slice() {
+                    [a, b, c, d] => {
+                        let sums = dots(&other[..column], [&a[..column], &b[..column], &c[..column], &d[..column]]);
+                        for (row, sum) in [a, b, c, d].into_iter().zip(sums) {
+                            row[column] = (row[column] - sum) / other[column];
+                        }
+                    }
+                    few => {
+                        for row in few {
+                            row[column] = (row[column] - dot(&other[..column], &row[..column])) / other[column];
+                        }
+                    }
+                }
             }
-            let left = here[row] - dot(&here[..row], &here[..row]);
-            // A pivot that is rounding noise beside its diagonal means a direction without information.
-            if !(left > 1e-13 * matrix[row * size + row].abs() && left.is_finite()) {
-                return None;
+            for at in 0..rows.len() {
+                let (before, here) = rows.split_at_mut(at);
+                let (here, pivot) = (&mut here[0], first + at);
+                for (column, other) in (first..).zip(before) {
+                    here[column] = (here[column] - dot(&other[..column], &here[..column])) / other[column];
+                }
+                let left = here[pivot] - dot(&here[..pivot], &here[..pivot]);
+                // A pivot that is rounding noise beside its diagonal means a direction without information.
+                if !(left > 1e-13 * matrix[pivot * size + pivot].abs() && left.is_finite()) {
+                    return None;
+                }
+                here[pivot] = left.sqrt();
             }
-            here[row] = left.sqrt();
         }
         Some(Self { size, lower })
     }
@@ -96,6 +156,11 @@ impl Cholesky {
 
     /// The inverse, row-major.
     pub(crate) fn inverse(&self) -> Vec<f64> {
+        widest(|| self.inverted())
+    }
+
+    #[inline(always)]
+    fn inverted(&self) -> Vec<f64> {
         let n = self.size;
         let mut all = vec![0.0; n * n];
         let mut x = vec![0.0; n];
