@@ -4,6 +4,7 @@
 
 pub mod advice;
 pub mod agreement;
+pub mod buttons;
 mod causes;
 pub mod checks;
 pub mod claim_text;

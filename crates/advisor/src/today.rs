@@ -1,6 +1,7 @@
 //! Today: what to do now, for how long, and because of which figures. Welfare first.
 
 use crate::advice::{Advice, Reason, Sure, Topic};
+use crate::buttons;
 use crate::estimate::Estimate;
 use crate::likes::{LikesReport, likes};
 use crate::plan::{Plan, plan};
@@ -45,6 +46,7 @@ pub fn today(story: &Story, learner: LearnerId, now: Moment) -> Option<Today> {
     let mut advice = welfare(story, learner, now);
     advice.extend(ration_advice(&ration));
     advice.extend(set_up(story, learner, &words, &ration, &likes));
+    advice.extend(buttons::advice(story, Some(learner), now));
     advice.extend(likes_advice(&likes));
     advice.extend(stuck(story, learner, now, &words));
     advice.extend(thinning(story, learner, now, &words));

@@ -5,6 +5,7 @@ mod clip;
 mod closer;
 mod coherence;
 mod decode;
+mod drift;
 mod ear;
 mod error;
 mod file;
@@ -28,4 +29,6 @@ pub use error::ListenError;
 pub use file::{Checkpoint, FileHearing, Progress, hear_file};
 pub use pcm::{PcmFormat, PcmReader, UnknownPcm};
 pub use picture::{Picture, picture};
-pub use trends::{SilentWord, SpeedAt, TiredBattery, silent_words, tired_batteries, tired_battery};
+pub use trends::{
+    HeardDays, SilentWord, SpeedAt, TiredBattery, silent_words, tired_among, tired_batteries, tired_battery,
+};

@@ -2,15 +2,10 @@
 
 use super::diary::Kept;
 use super::vocabulary::Vocabulary;
-use sayso_listen::{Heard, SpeedAt, TiredBattery, silent_words, tired_batteries, tired_battery};
-use sayso_model::{Press, Source, Story, WordId};
+use sayso_advisor::buttons::{advice, battery_caution, buttons};
+use sayso_listen::{Heard, TiredBattery, tired_batteries};
+use sayso_model::{Moment, Story};
 use std::collections::BTreeMap;
-
-/// Days of silence after which a word is named.
-const SILENT_DAYS: f64 = 7.0;
-/// Confidence a press needs for its speed to count.
-const SURE: f64 = 0.8;
-const DAY_S: f64 = 86_400.0;
 
 /// Gathers what is told at the end, on standard error.
 #[derive(Default)]
@@ -55,29 +50,31 @@ impl Told {
         if let Some(kept) = self.kept {
             eprintln!("{} of them logged; {} were in the log already.", kept.new, kept.known);
         }
-        if let Some(story) = history {
-            let presses = presses(story);
-            for (name, known) in &vocabulary.known {
-                let Some(times) = presses.get(&known.word) else { continue };
-                let speeds: Vec<SpeedAt> = times
-                    .iter()
-                    .filter_map(|(time_s, speed)| speed.map(|speed| SpeedAt { time_s: *time_s, speed }))
-                    .collect();
-                if let Some(tired) = tired_battery(vocabulary.says(name), &speeds) {
-                    // Over days is stronger evidence than within one file.
-                    self.batteries.retain(|b| b.word != tired.word);
-                    self.batteries.push(tired);
+        if let Some((story, last)) = history.and_then(|s| Some((s, last_heard(s)?))) {
+            // Over days is stronger evidence than within one file.
+            let known = buttons(story, last).tired;
+            self.batteries.retain(|b| known.iter().all(|k| k.says != b.word));
+            for advice in advice(story, None, last) {
+                eprintln!("{}", advice.act);
+                for reason in &advice.because {
+                    let figure = reason.figure.map_or_else(String::new, |f| format!(" {f}."));
+                    eprintln!("  because: {}{figure}", reason.text);
+                }
+                eprintln!("  how sure: {}; what would change it: {}", advice.sure.words(), advice.would_change);
+                if let Some(caution) = &advice.caution {
+                    eprintln!("  take care: {caution}");
                 }
             }
-            silent(vocabulary, &presses);
         }
         for t in &self.batteries {
             eprintln!(
-                "\"{}\" has slowed by {:.1} % (standard error {:.1} %, n = {} presses): its battery may be running down. Keep batteries away from animals; one that was swallowed is an emergency for a veterinarian.",
+                "\"{}\" has slowed by {:.1} % (standard error {:.1} %, n = {} presses; chance that it slows more than healthy buttons do: {:.0} %): its battery may be running down. {}",
                 t.word,
                 100.0 * t.slowed_by,
                 100.0 * t.standard_error,
-                t.n
+                t.n,
+                (100.0 * t.probability).min(99.0),
+                battery_caution()
             );
         }
         let mut never: Vec<&str> = vocabulary
@@ -97,39 +94,7 @@ impl Told {
     }
 }
 
-/// Times (seconds) and speeds of heard presses that stand, by word.
-fn presses(story: &Story) -> BTreeMap<WordId, Vec<(f64, Option<f64>)>> {
-    let mut by_word: BTreeMap<WordId, Vec<(f64, Option<f64>)>> = BTreeMap::new();
-    for fact in story.everyones::<Press>().filter(|f| f.event.source == Source::Heard) {
-        let speed = fact.part.speed.filter(|_| fact.part.certainty.get() >= SURE).map(|s| s.get());
-        by_word.entry(fact.part.word).or_default().push((fact.at().millis() as f64 / 1000.0, speed));
-    }
-    by_word
-}
-
-fn silent(vocabulary: &Vocabulary, presses: &BTreeMap<WordId, Vec<(f64, Option<f64>)>>) {
-    let all = || presses.values().flatten().map(|(t, _)| t / DAY_S);
-    let (from, now) = (all().fold(f64::INFINITY, f64::min), all().fold(f64::NEG_INFINITY, f64::max));
-    if !(now > from) {
-        return;
-    }
-    let times: Vec<(String, Vec<f64>)> = vocabulary
-        .known
-        .iter()
-        .map(|(name, known)| {
-            let days = presses.get(&known.word).into_iter().flatten().map(|(t, _)| t / DAY_S).collect();
-            (vocabulary.says(name).to_owned(), days)
-        })
-        .collect();
-    for s in silent_words(&times, from, now, SILENT_DAYS) {
-        let chance =
-            s.chance.map_or_else(String::new, |c| format!("; by its earlier rate the chance of that is {c:.1e}"));
-        eprintln!(
-            "\"{}\" has {} for {:.0} days (other words: n = {}{chance}). See whether its button still sounds.",
-            s.word,
-            if s.ever { "not been heard" } else { "never been heard" },
-            s.days_silent,
-            s.others_heard
-        );
-    }
+/// The buttons are judged as of the last press heard: the sound may be older than today.
+fn last_heard(story: &Story) -> Option<Moment> {
+    story.heard_presses().map(|f| f.at()).max()
 }

@@ -1,0 +1,240 @@
+//! The buttons themselves, by what was heard of them: a battery that tires, a word that has fallen silent.
+
+use crate::advice::{Advice, Reason, Sure, Topic};
+use crate::estimate::{Estimate, LEVEL, Unit};
+use sayso_listen::{HeardDays, SilentWord, SpeedAt, TiredBattery, silent_words, tired_among};
+use sayso_methods::stats::Count;
+use sayso_model::facts::other_hazards;
+use sayso_model::{Body, Fact, LearnerId, Moment, Press, Source, Story, WordId};
+use std::collections::BTreeMap;
+
+/// Days of silence after which a word is named, and without any word heard before nothing is said at all.
+const SILENT_DAYS: f64 = 7.0;
+/// Days over which slowing is looked for: a battery changed longer ago should not blur it.
+const SLOWING_DAYS: f64 = 28.0;
+const DAY_S: f64 = 86_400.0;
+
+/// One word's button.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Button<T> {
+    /// The word.
+    pub word: WordId,
+    /// What it says.
+    pub says: String,
+    /// What was found.
+    pub found: T,
+}
+
+/// What hearing tells about the buttons of a household.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Buttons {
+    /// Those whose replay slows down.
+    pub tired: Vec<Button<TiredBattery>>,
+    /// Those not heard for days while others were.
+    pub silent: Vec<Button<SilentWord>>,
+}
+
+/// One word that is listened for.
+struct Listened<'a> {
+    word: WordId,
+    says: String,
+    /// When its recording came into use; what was heard before was heard by another.
+    from: Moment,
+    heard: Vec<Fact<'a, Press>>,
+}
+
+/// Every word in use with a recording in use, and its heard presses up to `now`.
+fn listened(story: &Story, now: Moment) -> Vec<Listened<'_>> {
+    let words = story.words();
+    let mut from: BTreeMap<WordId, Moment> = BTreeMap::new();
+    for event in story.ledger().all() {
+        if let Body::ClipCard(clip) = &event.body {
+            let at = from.entry(clip.word).or_insert(event.recorded_at);
+            *at = (*at).max(event.recorded_at);
+        }
+    }
+    let in_use: Vec<WordId> = story.clips().values().filter(|c| c.active).map(|c| c.word).collect();
+    let mut found: Vec<Listened> = from
+        .into_iter()
+        .filter(|(word, _)| in_use.contains(word))
+        .filter_map(|(word, from)| {
+            let card = words.get(&word).filter(|c| c.active)?;
+            Some(Listened { word, says: card.says.to_string(), from, heard: Vec::new() })
+        })
+        .collect();
+    for fact in story.heard_presses().filter(|f| f.at() <= now) {
+        // A sound of earlier days may be listened to later: what counts is with which recording it was heard.
+        let of = found.iter_mut().find(|l| l.word == fact.part.word && fact.event.recorded_at >= l.from);
+        if let Some(of) = of {
+            of.heard.push(fact);
+        }
+    }
+    found
+}
+
+/// The buttons' state at `now`, by the presses heard with the recordings now in use.
+///
+/// Nothing is said when nothing was heard in the week before `now`: then nobody listens.
+#[must_use]
+pub fn buttons(story: &Story, now: Moment) -> Buttons {
+    let words = listened(story, now);
+    let all = || words.iter().flat_map(|l| &l.heard).map(Fact::at);
+    let (Some(first), Some(last)) = (all().min(), all().max()) else { return Buttons::default() };
+    if now.seconds_since(last) > SILENT_DAYS * DAY_S {
+        return Buttons::default();
+    }
+    let told = |word: &str| words.iter().find(|l| l.word.to_string() == word).map(|l| (l.word, l.says.clone()));
+    let speeds: Vec<(String, Vec<SpeedAt>)> = words
+        .iter()
+        .map(|l| {
+            let recent = l.heard.iter().filter(|f| now.seconds_since(f.at()) <= SLOWING_DAYS * DAY_S);
+            let at = |f: &Fact<Press>| {
+                let time_s = f.at().seconds_since(first);
+                f.part.speed.map(|s| SpeedAt { time_s, speed: s.get(), confidence: f.part.certainty.get() })
+            };
+            (l.word.to_string(), recent.filter_map(at).collect())
+        })
+        .collect();
+    let tired = tired_among(&speeds).into_iter().filter_map(|found| {
+        let (word, says) = told(&found.word)?;
+        Some(Button { word, says, found })
+    });
+    let day = |at: Moment| at.seconds_since(first) / DAY_S;
+    let days: Vec<HeardDays> = words
+        .iter()
+        .map(|l| {
+            // Sounds of days before the enrolment may have been listened to afterwards.
+            let from_day = l.heard.iter().map(Fact::at).chain([l.from]).min().map_or(0.0, day).max(0.0);
+            let days = l.heard.iter().map(|f| day(f.at())).collect();
+            HeardDays { word: l.word.to_string(), from_day, days }
+        })
+        .collect();
+    let silent = silent_words(&days, day(last), SILENT_DAYS).into_iter().filter_map(|found| {
+        let (word, says) = told(&found.word)?;
+        Some(Button { word, says, found })
+    });
+    Buttons { tired: tired.collect(), silent: silent.collect() }
+}
+
+/// [`buttons`] as advice: about the words of one animal, or of all.
+#[must_use]
+pub fn advice(story: &Story, learner: Option<LearnerId>, now: Moment) -> Vec<Advice> {
+    let of_it = learner.map(|l| story.words_of(l).iter().map(|w| w.word).collect::<Vec<_>>());
+    let counts = |word: &WordId| of_it.as_ref().is_none_or(|w| w.contains(word));
+    let Buttons { mut tired, mut silent } = buttons(story, now);
+    tired.retain(|b| counts(&b.word));
+    silent.retain(|b| counts(&b.word));
+    let mut found = Vec::new();
+    if !tired.is_empty() {
+        found.push(tired_advice(story, &tired));
+    }
+    if !silent.is_empty() {
+        found.push(silent_advice(story, &silent));
+    }
+    found
+}
+
+/// What every hint at a battery carries along.
+#[must_use]
+pub fn battery_caution() -> String {
+    let act = other_hazards().iter().find(|h| h.hazard.contains("battery"));
+    let act = act.map_or("emergency: call a veterinarian now", |h| h.act.as_str());
+    format!(
+        "Change batteries where no animal or child can reach them, keep old ones away as well, and screw the cover shut. \
+         A swallowed or bitten battery: {act}."
+    )
+}
+
+fn names<T>(buttons: &[Button<T>]) -> String {
+    buttons.iter().map(|b| format!("\u{201c}{}\u{201d}", b.says)).collect::<Vec<_>>().join(", ")
+}
+
+fn heard_of(story: &Story, word: WordId) -> impl DoubleEndedIterator<Item = Fact<'_, Press>> {
+    let mut heard: Vec<_> = story.heard_presses().filter(|f| f.part.word == word).collect();
+    heard.sort_by_key(|f| (f.at(), f.id()));
+    heard.into_iter()
+}
+
+fn tired_advice(story: &Story, tired: &[Button<TiredBattery>]) -> Advice {
+    let because = tired.iter().map(|Button { word, says, found: t }| {
+        let (low, high) = (t.slowed_by - 1.96 * t.standard_error, t.slowed_by + 1.96 * t.standard_error);
+        let text = format!(
+            "\u{201c}{says}\u{201d} has slowed by {:.1} % ({:.1} % to {:.1} %, n = {} presses heard in {SLOWING_DAYS:.0} days); chance that it slows more than healthy buttons do: {:.0} %.",
+            100.0 * t.slowed_by,
+            100.0 * low.max(0.0),
+            100.0 * high,
+            t.n,
+            (100.0 * t.probability).min(99.0)
+        );
+        Reason::said(text).from_events(heard_of(story, *word).map(|f| f.id()))
+    });
+    let sure = if tired.iter().all(|b| b.found.probability > 0.99) { Sure::Very } else { Sure::Fairly };
+    let advice = Advice::new(
+        Topic::SetUp,
+        format!("Check the battery of {}: a replay that slows down often means a tired one.", names(tired)),
+        because.collect(),
+        sure,
+        "Presses at the usual speed again, such as after a new battery.",
+    )
+    .caution(battery_caution());
+    match tired {
+        [one] => advice.about(one.word),
+        _ => advice,
+    }
+}
+
+fn silent_advice(story: &Story, silent: &[Button<SilentWord>]) -> Advice {
+    let zone = story.zone();
+    let mut because = Vec::new();
+    for Button { word, says, found: s } in silent {
+        let heard: Vec<Fact<Press>> = heard_of(story, *word).collect();
+        let last = heard.last().filter(|_| s.ever).map(Fact::at);
+        let since = last.map_or_else(
+            || "has not been heard since it is listened for".to_owned(),
+            |at| format!("was last heard on {}", at.local(&zone).strftime("%a %d %b")),
+        );
+        let text = format!(
+            "\u{201c}{says}\u{201d} {since}: {:.0} days, in which other words were heard {} times.",
+            s.days_silent, s.others_heard
+        );
+        because.push(match rate_before(&heard).filter(|_| s.ever) {
+            Some(rate) => Reason::figure(format!("{text} Before that it was heard"), rate),
+            None => Reason::said(text),
+        });
+        let from = last.or_else(|| story.heard_presses().map(|f| f.at()).min());
+        let noted = |f: &Fact<Press>| f.part.word == *word && from.is_some_and(|from| f.at() > from);
+        let noted = story.everyones::<Press>().filter(|f| f.event.source != Source::Heard && noted(f)).count();
+        if noted > 0 {
+            because.push(Reason::said(format!(
+                "\u{201c}{says}\u{201d} was noted by hand {noted} times meanwhile: then it sounds, but no longer like its recording here."
+            )));
+        }
+    }
+    because.push(Reason::said(
+        "A flat battery, a broken button or a new recording on it could be why; or there is no use for the word just now. \
+         It says nothing about what the animal knows.",
+    ));
+    let sure = if silent.iter().all(|b| b.found.ever) { Sure::Fairly } else { Sure::Little };
+    let advice = Advice::new(
+        Topic::SetUp,
+        format!(
+            "Check the battery and the button of {}, out of the animal's hearing; or leave it if there is no use for the word just now.",
+            names(silent)
+        ),
+        because,
+        sure,
+        "A press of it that is heard; or its new recording enrolled, if the button was recorded anew.",
+    )
+    .caution(battery_caution());
+    match silent {
+        [one] => advice.about(one.word),
+        _ => advice,
+    }
+}
+
+/// Presses a day from the first heard to the last, which begins the count and so is left out of it.
+fn rate_before(heard: &[Fact<Press>]) -> Option<Estimate> {
+    let (first, last) = (heard.first()?.at(), heard.last()?.at());
+    let count = Count::new(heard.len() as u64 - 1, last.seconds_since(first) / DAY_S).ok()?;
+    Some(Estimate::with(count.rate(), count.interval(LEVEL), heard.len(), Unit::PerDay))
+}
