@@ -47,7 +47,7 @@ impl Frames {
     }
 }
 
-fn frames(spectra: &Spectra, x: &[f32], window: usize, bins: usize) -> Frames {
+fn frames(spectra: &mut Spectra, x: &[f32], window: usize, bins: usize) -> Frames {
     let hop = window / 4;
     let count = (x.len().saturating_sub(window)) / hop + 1;
     let mut f = Frames { bins, re: vec![0.0; count * bins], im: vec![0.0; count * bins] };
@@ -107,7 +107,7 @@ impl Lens {
     /// Looks at `clip`, its first `share`, played at `speed` from engine-rate sample `onset`; no sound at or after
     /// sample `until` is read.
     pub(crate) fn look(
-        &self,
+        &mut self,
         sound: &Stretch,
         clip: &[f32],
         share: f64,
@@ -118,7 +118,7 @@ impl Lens {
         let kept = ((clip.len() as f64 * share) as usize).min(clip.len());
         let played = self.warper.warp(&clip[..kept], speed);
         let mut views = [View::default(); WINDOWS.len()];
-        for ((view, window), spectra) in views.iter_mut().zip(WINDOWS).zip(&self.spectra) {
+        for ((view, window), spectra) in views.iter_mut().zip(WINDOWS).zip(&mut self.spectra) {
             let (hop, bins) = (window / 4, Self::bins(window));
             let mut x = vec![0.0f32; window / 2];
             x.extend_from_slice(&played);

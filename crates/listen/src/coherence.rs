@@ -10,225 +10,54 @@
 //!
 //! A press may be cut short by the next one: the sums are read at several shares of the length.
 
-use crate::lanes::wide;
-use crate::sinc::{RATE, Warper};
+use crate::phases::{self, Around, LANES, Lags, PAIRS, Ratios, Replay, Replays, SHARES, STEP, TURNS, Turns};
+use crate::sinc::Warper;
 use crate::spectra::Spectra;
-use crate::whitened::{BINS, GRID, LOW, Row, SMOOTH_ROWS, Sound, Stretch, WINDOW};
+use crate::whitened::{BINS, GRID, LOW, SMOOTH_ROWS, Sound, Stretch, WINDOW};
 
-/// Distance of the windows summed over.
-const HOP: usize = 128;
-const STRIDE: u64 = (HOP / GRID) as u64;
+/// Distance of the windows summed over while searching: half a window loses hardly anything.
+const HOP: usize = 256;
+/// Distance of the windows once the speed is known.
+const FINE_HOP: usize = 128;
+/// The search keeps to every other row of the sound.
+const SPARSE: usize = 2;
 /// Bins of the quick search: up to 1 562 Hz.
 const QUICK: usize = 80;
-/// Clip amplitudes above this many times their root mean square are held there, so that no burst rules alone.
-const CLAMP: f32 = 2.0;
-/// Steps of the prepared speeds; finer steps are phase ramps.
+const _: () = assert!(QUICK.is_multiple_of(LANES) && BINS.is_multiple_of(LANES));
+/// Steps of the prepared speeds; finer steps are turns of phase.
 const SPEED_STEP: f64 = 0.005;
 const SLOWEST: f64 = 0.93;
 const PREPARED: usize = 25;
-/// Longest stretch summed with phase; longer clips add stretches without.
-const STRETCH: usize = 62;
-/// Shares of the clip at which the sums are read, and the handicap of each.
-pub(crate) const SHARES: [f32; 4] = [0.46, 0.6, 0.78, 1.0];
-const HANDICAP: [f32; 4] = [0.88, 0.92, 0.96, 1.0];
-
-/// One clip's spectra at the prepared speeds.
-pub(crate) struct Print {
-    /// Per speed: windows, then per window `BINS` real, `BINS` imaginary parts.
-    spectra: Vec<(usize, Vec<f32>)>,
-}
+/// The handicap of each share of the clip.
+const HANDICAP: [f32; SHARES.len()] = [0.88, 0.92, 0.96, 1.0];
 
 fn speed_of(index: usize) -> f64 {
     SLOWEST + SPEED_STEP * index as f64
 }
 
-impl Print {
-    pub(crate) fn new(clip: &[f32]) -> Self {
-        let warper = Warper::new();
-        let spectra = Spectra::new(WINDOW, LOW, BINS);
-        let all = (0..PREPARED).map(|i| {
-            let mut x = vec![0.0f32; WINDOW / 2];
-            x.extend(warper.warp(clip, speed_of(i)));
-            x.extend(std::iter::repeat_n(0.0, WINDOW / 2 + HOP));
-            let windows = (x.len() - WINDOW) / HOP + 1;
-            let mut out = vec![0.0f32; windows * 2 * BINS];
-            for m in 0..windows {
-                let (re, im) = out[m * 2 * BINS..(m + 1) * 2 * BINS].split_at_mut(BINS);
-                spectra.frame(&x[m * HOP..m * HOP + WINDOW], re, im);
-            }
-            (windows, out)
-        });
-        Self { spectra: all.collect() }
-    }
-
-    fn windows(&self) -> usize {
-        self.spectra.iter().map(|s| s.0).max().unwrap_or(0)
-    }
+/// Speed of a turn at a prepared speed.
+fn turned(index: usize, turn: usize) -> f64 {
+    speed_of(index) * (1.0 + STEP * (turn as f64 - PAIRS as f64))
 }
 
-/// Phase ramps for small changes of speed: per window and bin, a turn by `step`.
-pub(crate) struct Ramps {
-    quick: Turns,
+/// A clip at the prepared speeds.
+pub(crate) fn prepare(clip: &[f32]) -> Replays {
+    let warper = Warper::new();
+    let played: Vec<Vec<f32>> = (0..PREPARED).map(|i| warper.warp(clip, speed_of(i))).collect();
+    Replays::new(&played, HOP, &mut Spectra::new(WINDOW, LOW, BINS))
+}
+
+/// Turns of phase for the longest of the clips, while searching and once the speed is known.
+pub(crate) struct Wheel {
+    search: Turns,
     fine: Turns,
 }
 
-struct Turns {
-    start: Vec<f32>,
-    step: Vec<f32>,
-}
-
-impl Turns {
-    fn new(windows: usize, start: f64, step: f64) -> Self {
-        let table = |e: f64| {
-            let mut out = Vec::with_capacity(windows * 2 * BINS);
-            for m in 0..windows {
-                // Phases are counted from the middle of a stretch, where rounding of the ramp matters least.
-                let t = (m * HOP) as f64 / RATE as f64;
-                let angle = |k: usize| -2.0 * std::f64::consts::PI * e * t * ((LOW + k) * RATE) as f64 / WINDOW as f64;
-                out.extend((0..BINS).map(|k| angle(k).cos() as f32));
-                out.extend((0..BINS).map(|k| angle(k).sin() as f32));
-            }
-            out
-        };
-        Self { start: table(start), step: table(step) }
+impl Wheel {
+    pub(crate) fn new(replays: &[Replays]) -> Self {
+        let windows = replays.iter().map(Replays::most_windows).max().unwrap_or(0);
+        Self { search: Turns::new(windows, HOP, PAIRS), fine: Turns::new((windows + 1) * HOP / FINE_HOP, FINE_HOP, 1) }
     }
-}
-
-const QUICK_STEP: f64 = 0.001;
-const QUICK_COUNT: usize = 5;
-const FINE_STEP: f64 = 0.0005;
-const FINE_COUNT: usize = 11;
-
-impl Ramps {
-    pub(crate) fn new(prints: &[Print]) -> Self {
-        let windows = prints.iter().map(Print::windows).max().unwrap_or(0);
-        Self { quick: Turns::new(windows, -0.002, QUICK_STEP), fine: Turns::new(windows, -0.0025, FINE_STEP) }
-    }
-}
-
-/// Sums at one lag: `[share][ramp]` ratio of coherent energy to that of random phases.
-type Ratios = [[f32; FINE_COUNT]; SHARES.len()];
-
-/// Lanes worked on together; sums for all ramps then stay in registers or close to them.
-const LANES: usize = 8;
-
-/// The core sum for one prepared speed and one lag, over the first `bins` bins and `COUNT` ramps.
-fn ratios<const COUNT: usize>(
-    sound: &Sound,
-    first_row: u64,
-    print: &(usize, Vec<f32>),
-    turns: &Turns,
-    bins: usize,
-) -> Option<Ratios> {
-    let windows = print.0;
-    let rows: Option<Vec<&Row>> = (0..windows).map(|m| sound.row(first_row + m as u64 * STRIDE)).collect();
-    let rows = rows?;
-    let stops: [usize; SHARES.len()] = SHARES.map(|s| (s * windows as f32).ceil() as usize);
-    let mut sums = [[0.0f32; FINE_COUNT]; SHARES.len()];
-    let mut random = [0.0f32; SHARES.len()];
-    wide(
-        #[inline(always)]
-        || {
-            let limit = CLAMP * CLAMP * mean_power(&rows, &print.1, bins) + 1e-12;
-            for k in (0..bins).step_by(LANES) {
-                add_lanes::<COUNT>(&rows, &print.1, turns, k, limit, &stops, &mut sums, &mut random);
-            }
-        },
-    );
-    let mut out: Ratios = [[0.0; FINE_COUNT]; SHARES.len()];
-    for share in 0..SHARES.len() {
-        for e in 0..COUNT {
-            out[share][e] = sums[share][e] / random[share].max(1e-9);
-        }
-    }
-    Some(out)
-}
-
-/// Mean power of the clip as the sound's noise would have it.
-#[inline(always)]
-fn mean_power(rows: &[&Row], spectra: &[f32], bins: usize) -> f32 {
-    let mut acc = [0.0f32; 16];
-    for (row, x) in rows.iter().zip(spectra.chunks_exact(2 * BINS)) {
-        let (xr, xi) = x.split_at(BINS);
-        for k in (0..bins).step_by(16) {
-            let (a, b, q) = (&xr[k..k + 16], &xi[k..k + 16], &row.scale[k..k + 16]);
-            for i in 0..16 {
-                acc[i] += (a[i] * a[i] + b[i] * b[i]) * q[i] * q[i];
-            }
-        }
-    }
-    acc.iter().sum::<f32>() / (rows.len() * bins).max(1) as f32
-}
-
-/// Sums of eight bins over all windows, read at every stop.
-#[inline(always)]
-#[allow(clippy::too_many_arguments)]
-fn add_lanes<const COUNT: usize>(
-    rows: &[&Row],
-    spectra: &[f32],
-    turns: &Turns,
-    k: usize,
-    limit: f32,
-    stops: &[usize; SHARES.len()],
-    sums: &mut [[f32; FINE_COUNT]; SHARES.len()],
-    random: &mut [f32; SHARES.len()],
-) {
-    let mut re = [[0.0f32; LANES]; COUNT];
-    let mut im = [[0.0f32; LANES]; COUNT];
-    let mut done = [0.0f32; COUNT];
-    let mut chance = [0.0f32; LANES];
-    let mut next = 0;
-    for (m, row) in rows.iter().enumerate() {
-        let at = m * 2 * BINS + k;
-        let (xr, xi) = (&spectra[at..at + LANES], &spectra[at + BINS..at + BINS + LANES]);
-        let (cr, ci) = (&turns.start[at..at + LANES], &turns.start[at + BINS..at + BINS + LANES]);
-        let (tr, ti) = (&turns.step[at..at + LANES], &turns.step[at + BINS..at + BINS + LANES]);
-        let (yr, yi) = (&row.re[k..k + LANES], &row.im[k..k + LANES]);
-        let (q, p) = (&row.scale[k..k + LANES], &row.power[k..k + LANES]);
-        let (mut zr, mut zi) = ([0.0f32; LANES], [0.0f32; LANES]);
-        for i in 0..LANES {
-            let a2 = (xr[i] * xr[i] + xi[i] * xi[i]) * q[i] * q[i];
-            let held = a2.min(limit);
-            let g = q[i] * (held / (a2 + 1e-12)).sqrt();
-            chance[i] += held * p[i];
-            // sound times conj(clip), then the first turn
-            let (br, bi) = (g * (yr[i] * xr[i] + yi[i] * xi[i]), g * (yi[i] * xr[i] - yr[i] * xi[i]));
-            zr[i] = br * cr[i] - bi * ci[i];
-            zi[i] = br * ci[i] + bi * cr[i];
-        }
-        for e in 0..COUNT {
-            for i in 0..LANES {
-                re[e][i] += zr[i];
-                im[e][i] += zi[i];
-                let r = zr[i] * tr[i] - zi[i] * ti[i];
-                zi[i] = zr[i] * ti[i] + zi[i] * tr[i];
-                zr[i] = r;
-            }
-        }
-        while next < SHARES.len() && m + 1 >= stops[next] {
-            random[next] += chance.iter().sum::<f32>();
-            for e in 0..COUNT {
-                sums[next][e] += done[e] + energy(&re[e], &im[e]);
-            }
-            next += 1;
-        }
-        if (m + 1) % STRETCH == 0 {
-            for e in 0..COUNT {
-                done[e] += energy(&re[e], &im[e]);
-            }
-            re = [[0.0; LANES]; COUNT];
-            im = [[0.0; LANES]; COUNT];
-        }
-    }
-}
-
-#[inline(always)]
-fn energy(re: &[f32; LANES], im: &[f32; LANES]) -> f32 {
-    let mut sum = 0.0;
-    for i in 0..LANES {
-        sum += re[i] * re[i] + im[i] * im[i];
-    }
-    sum
 }
 
 /// What the second look found for one candidate.
@@ -260,7 +89,7 @@ pub(crate) fn reach(samples: usize) -> u64 {
     (samples as f64 / SLOWEST) as u64 + (2 * WINDOW) as u64 + SMOOTH_ROWS * GRID as u64
 }
 
-/// A ratio with its place: prepared speed and ramp.
+/// A ratio with its place: prepared speed and turn.
 type Point = (f32, usize, usize);
 
 /// Best over shares of the mean of two lags' ratios.
@@ -269,9 +98,9 @@ fn pair(a: &Ratios, b: &Ratios, e: usize) -> f32 {
 }
 
 /// The highest point, and the mean and 95th percentile of points at other speeds.
-fn summary(profile: &[Point], speed: impl Fn(&Point) -> f64) -> Option<(Point, f32, f32)> {
+fn summary(profile: &[Point]) -> Option<(Point, f32, f32)> {
     let top = *profile.iter().max_by(|a, b| a.0.total_cmp(&b.0))?;
-    let away = |p: &&Point| (speed(p) - speed(&top)).abs() > 0.002;
+    let away = |p: &&Point| (turned(p.1, p.2) - turned(top.1, top.2)).abs() > 0.002;
     let mut others: Vec<f32> = profile.iter().filter(away).map(|p| p.0).collect();
     if others.is_empty() || top.0 <= 0.0 {
         return None;
@@ -283,8 +112,9 @@ fn summary(profile: &[Point], speed: impl Fn(&Point) -> f64) -> Option<(Point, f
 
 /// Where a candidate lies, and what to compare it with.
 pub(crate) struct Question<'a> {
-    pub(crate) print: &'a Print,
-    pub(crate) ramps: &'a Ramps,
+    pub(crate) clip: &'a [f32],
+    pub(crate) replays: &'a Replays,
+    pub(crate) wheel: &'a Wheel,
     /// Engine-rate sample near which the clip seems to start.
     pub(crate) at: u64,
     /// Speed the first look thought best, and how far from it to search.
@@ -294,94 +124,148 @@ pub(crate) struct Question<'a> {
     pub(crate) least: f32,
 }
 
-/// Examines one candidate. `go_on` sees the quick search's best and mean and says whether more is worth while.
-pub(crate) fn look(
-    sound: &mut Sound,
-    stretch: &Stretch,
-    q: &Question,
-    go_on: impl Fn(f32, f32) -> bool,
-) -> Option<Match> {
-    let (print, ramps) = (q.print, q.ramps);
-    let base = ((q.at as f64 - (WINDOW / 2) as f64) / GRID as f64).round() as i64;
-    let (before, after) = (4i64, 6i64);
-    let first = base - before;
-    if first < sound.first as i64 {
-        return None;
+/// First row of the sound gathered, before the first look's place.
+const BEFORE: i64 = 5;
+/// Lags searched, in rows, and those tried once the speed is known.
+const SEARCHED: [i64; 3] = [-1, 1, 3];
+const TRIED: std::ops::RangeInclusive<i64> = -4..=6;
+
+/// Where the row `lag` rows after the first look's place stands among every other row gathered, and among all.
+const fn sparse(lag: i64) -> usize {
+    (lag + BEFORE) as usize / SPARSE
+}
+
+const fn dense(lag: i64) -> usize {
+    (lag + BEFORE) as usize
+}
+
+/// What the second look works with.
+pub(crate) struct Desk {
+    pub(crate) sound: Sound,
+    around: Around,
+    ratios: Vec<Ratios>,
+    spectra: Spectra,
+    warper: Warper,
+}
+
+impl Desk {
+    /// For a stream that begins at this engine-rate sample.
+    pub(crate) fn new(first_sample: u64) -> Self {
+        Self {
+            sound: Sound::new(first_sample),
+            around: Around::default(),
+            ratios: Vec::new(),
+            spectra: Spectra::new(WINDOW, LOW, BINS),
+            warper: Warper::new(),
+        }
     }
-    let end = (base + after) as u64 + print.windows() as u64 * STRIDE + 1;
-    sound.prepare(stretch, first as u64, end);
-    let speeds: Vec<usize> = (0..PREPARED).filter(|i| (speed_of(*i) - q.near).abs() <= q.within + 1e-9).collect();
-    let at = |lag: i64| (base + lag) as u64;
-    let mut profile: Vec<Point> = Vec::new();
-    for &i in &speeds {
-        let early = ratios::<QUICK_COUNT>(sound, at(-1), &print.spectra[i], &ramps.quick, QUICK)?;
-        let late = ratios::<QUICK_COUNT>(sound, at(1), &print.spectra[i], &ramps.quick, QUICK)?;
-        profile.extend((0..QUICK_COUNT).map(|e| (pair(&early, &early, e).max(pair(&late, &late, e)), i, e)));
+
+    /// Rows `from..until` of the sound, of which every `step`th is gathered.
+    fn gather(&mut self, stretch: &Stretch, rows: std::ops::Range<u64>, step: usize, bins: usize) -> Option<()> {
+        self.sound.prepare(stretch, rows.clone().step_by(step));
+        let rows: Option<Vec<_>> = rows.step_by(step).map(|i| self.sound.row(i)).collect();
+        self.around.gather(&rows?, bins);
+        Some(())
     }
-    let (top, quick_mean, _) = summary(&profile, |p| speed_of(p.1) * (0.998 + QUICK_STEP * p.2 as f64))?;
-    if !go_on(top.0, quick_mean) {
-        return None;
-    }
-    let mut out = Match { quick: top.0, quick_mean, ..Match::default() };
-    // The speeds the quick search liked come first; unless one of them shows promise, the rest are not worth the work.
-    let liking = |i: usize| profile.iter().filter(|p| p.1 == i).map(|p| p.0).fold(0.0, f32::max);
-    let mut order: Vec<(f32, usize)> = speeds.iter().map(|i| (liking(*i), *i)).collect();
-    order.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
-    let mut scanned: Vec<Point> = Vec::new();
-    for (n, (_, i)) in order.into_iter().enumerate() {
-        if n == LIKED && scanned.iter().all(|p| p.0 < q.least) {
+
+    /// Examines one candidate. `go_on` sees the quick search's best and says whether more is worth while.
+    pub(crate) fn look(&mut self, stretch: &Stretch, q: &Question, go_on: impl Fn(f32) -> bool) -> Option<Match> {
+        // An odd row, so that the lags searched are even ones.
+        let base = ((q.at as f64 - (WINDOW / 2) as f64) / GRID as f64 / 2.0).floor() as i64 * 2 + 1;
+        let first = base - BEFORE;
+        if first < self.sound.first as i64 {
             return None;
         }
-        let r = [
-            ratios::<FINE_COUNT>(sound, at(-1), &print.spectra[i], &ramps.fine, BINS)?,
-            ratios::<FINE_COUNT>(sound, at(1), &print.spectra[i], &ramps.fine, BINS)?,
-            ratios::<FINE_COUNT>(sound, at(3), &print.spectra[i], &ramps.fine, BINS)?,
-        ];
-        scanned.extend((0..FINE_COUNT - 1).map(|e| (pair(&r[0], &r[1], e).max(pair(&r[1], &r[2], e)), i, e)));
+        let speeds: Vec<usize> = (0..PREPARED).filter(|i| (speed_of(*i) - q.near).abs() <= q.within + 1e-9).collect();
+        let clips = |i: &[usize]| -> Vec<Replay> { i.iter().map(|i| q.replays.at(*i)).collect() };
+        let middle = *speeds.get(speeds.len() / 2)?;
+        let windows = clips(&speeds).iter().map(Replay::windows).max()?;
+        let rows = first as u64..(base + SEARCHED[2]) as u64 + ((windows - 1) * HOP / GRID) as u64 + 1;
+        let stride = HOP / GRID / SPARSE;
+
+        self.gather(stretch, rows.clone(), SPARSE, QUICK)?;
+        let hold = phases::hold(&self.around, q.replays.at(middle), sparse(0), stride);
+        let lags = Lags { first_rows: &SEARCHED.map(sparse)[..2], stride };
+        let (around, turns) = (&self.around, &q.wheel.search);
+        phases::ratios::<{ phases::QUICK }>(around, &clips(&speeds), turns, lags, hold, &mut self.ratios);
+        let mut profile: Vec<Point> = Vec::new();
+        for (i, r) in speeds.iter().zip(self.ratios.chunks_exact(2)) {
+            let quick = (1..TURNS).step_by(2);
+            profile.extend(quick.map(|e| (pair(&r[0], &r[0], e).max(pair(&r[1], &r[1], e)), *i, e)));
+        }
+        let (top, quick_mean, _) = summary(&profile)?;
+        if !go_on(top.0) {
+            return None;
+        }
+
+        let mut out = Match { quick: top.0, quick_mean, ..Match::default() };
+        // The speeds the quick search liked come first; unless one of them shows promise, the rest are not worth the work.
+        let liking = |i: usize| profile.iter().filter(|p| p.1 == i).map(|p| p.0).fold(0.0, f32::max);
+        let mut order: Vec<(f32, usize)> = speeds.iter().map(|i| (liking(*i), *i)).collect();
+        order.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
+        let order: Vec<usize> = order.into_iter().map(|o| o.1).collect();
+        self.gather(stretch, rows, SPARSE, BINS)?;
+        let around = &self.around;
+        let hold = phases::hold(around, q.replays.at(middle), sparse(0), stride);
+        let mut scanned: Vec<Point> = Vec::new();
+        let (liked, rest) = order.split_at(LIKED.min(order.len()));
+        for part in [liked, rest] {
+            let lags = Lags { first_rows: &SEARCHED.map(sparse), stride };
+            phases::ratios::<{ phases::ALL }>(around, &clips(part), turns, lags, hold, &mut self.ratios);
+            for (i, r) in part.iter().zip(self.ratios.chunks_exact(3)) {
+                // The last turn of one prepared speed is the first of the next.
+                scanned.extend((0..TURNS - 1).map(|e| (pair(&r[0], &r[1], e).max(pair(&r[1], &r[2], e)), *i, e)));
+            }
+            if scanned.iter().all(|p| p.0 < q.least) {
+                return None;
+            }
+        }
+        let (top, other_mean, other_high) = summary(&scanned)?;
+        (out.scan, out.other_mean, out.other_high) = (top.0, other_mean, other_high);
+        self.refine(stretch, q, base, turned(top.1, top.2), hold, &mut out)?;
+        Some(out)
     }
-    let fine_speed = |i: usize, e: usize| speed_of(i) * (0.9975 + FINE_STEP * e as f64);
-    let (top, other_mean, other_high) = summary(&scanned, |p| fine_speed(p.1, p.2))?;
-    if top.0 < q.least {
-        return None;
+
+    /// Finds the best lag near one speed.
+    fn refine(
+        &mut self,
+        stretch: &Stretch,
+        q: &Question,
+        base: i64,
+        near: f64,
+        hold: f32,
+        out: &mut Match,
+    ) -> Option<()> {
+        let replays = Replays::new(&[self.warper.warp(q.clip, near)], FINE_HOP, &mut self.spectra);
+        let clip = replays.at(0);
+        let stride = FINE_HOP / GRID;
+        let rows = (base - BEFORE) as u64..(base + TRIED.end()) as u64 + ((clip.windows() - 1) * stride) as u64 + 1;
+        self.gather(stretch, rows, 1, BINS)?;
+        let first_rows: Vec<usize> = TRIED.map(dense).collect();
+        let lags = Lags { first_rows: &first_rows, stride };
+        phases::ratios::<{ phases::NEXT }>(&self.around, &[clip], &q.wheel.fine, lags, hold, &mut self.ratios);
+        let lags = &self.ratios;
+        for a in 0..lags.len() - 2 {
+            for e in PAIRS - 1..=PAIRS + 1 {
+                for k in 0..SHARES.len() {
+                    let (u, v) = (lags[a][k][e], lags[a + 2][k][e]);
+                    if 0.5 * (u + v) * HANDICAP[k] > out.ratio {
+                        out.ratio = 0.5 * (u + v) * HANDICAP[k];
+                        out.share = k;
+                        out.by_share = std::array::from_fn(|j| 0.5 * (lags[a][j][e] + lags[a + 2][j][e]));
+                        out.speed = near * (1.0 + STEP * (e as f64 - PAIRS as f64));
+                        // The later of the two lags holds the room's reply; weigh them for the start.
+                        let lean = f64::from(v / (u + v + 1e-9));
+                        let row = (base + TRIED.start()) as f64 + a as f64 + 2.0 * lean * lean;
+                        out.onset = row * GRID as f64 + (WINDOW / 2) as f64;
+                        out.windows = clip.windows();
+                    }
+                }
+            }
+        }
+        (out.windows > 0).then_some(())
     }
-    (out.scan, out.other_mean, out.other_high) = (top.0, other_mean, other_high);
-    refine(sound, base, &print.spectra[top.1], ramps, top.2, &mut out)?;
-    out.speed = speed_of(top.1) * (0.9975 + FINE_STEP * out.speed);
-    Some(out)
 }
 
 /// Prepared speeds examined before giving up.
 const LIKED: usize = 5;
-
-/// Finds the best lag at one prepared speed; leaves the ramp's place in `out.speed`.
-fn refine(
-    sound: &Sound,
-    base: i64,
-    spectra: &(usize, Vec<f32>),
-    ramps: &Ramps,
-    near: usize,
-    out: &mut Match,
-) -> Option<()> {
-    let mut lags = Vec::new();
-    for lag in -3i64..=5 {
-        lags.push(ratios::<FINE_COUNT>(sound, (base + lag) as u64, spectra, &ramps.fine, BINS)?);
-    }
-    for a in 0..lags.len() - 2 {
-        for e in near.saturating_sub(1)..(near + 2).min(FINE_COUNT) {
-            for k in 0..SHARES.len() {
-                let (u, v) = (lags[a][k][e], lags[a + 2][k][e]);
-                if 0.5 * (u + v) * HANDICAP[k] > out.ratio {
-                    out.ratio = 0.5 * (u + v) * HANDICAP[k];
-                    out.share = k;
-                    out.by_share = std::array::from_fn(|j| 0.5 * (lags[a][j][e] + lags[a + 2][j][e]));
-                    out.speed = e as f64;
-                    // The later of the two lags holds the room's reply; weigh them for the start.
-                    let lean = f64::from(v / (u + v + 1e-9));
-                    out.onset = (base as f64 + a as f64 - 3.0 + 2.0 * lean * lean) * GRID as f64 + (WINDOW / 2) as f64;
-                    out.windows = spectra.0;
-                }
-            }
-        }
-    }
-    (out.windows > 0).then_some(())
-}

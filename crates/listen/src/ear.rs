@@ -1,10 +1,10 @@
 //! The streaming engine: sound in, presses out.
 
 use crate::clip::Clip;
-use crate::closer::Lens;
-use crate::coherence::{self, Print, Ramps};
+use crate::coherence::{self, Wheel};
 use crate::error::ListenError;
 use crate::listener::Listener;
+use crate::phases::Replays;
 use crate::settle::Settler;
 use crate::sinc::{RATE, Resampler};
 use crate::sketch::Bank;
@@ -12,7 +12,7 @@ use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 
 /// Confidence below which a candidate is usually not called a press.
-pub(crate) const LEAST_CONFIDENCE: f64 = 0.5;
+pub(crate) const LEAST_CONFIDENCE: f64 = 0.7;
 
 /// How sound arrives, and what is wanted of it.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -85,10 +85,9 @@ pub struct Glimpse {
 pub struct Enrolled {
     pub(crate) words: Vec<String>,
     pub(crate) sounds: Vec<Vec<f32>>,
-    pub(crate) lens: Lens,
     pub(crate) bank: Bank,
-    pub(crate) prints: Vec<Print>,
-    pub(crate) ramps: Ramps,
+    pub(crate) replays: Vec<Replays>,
+    pub(crate) wheel: Wheel,
 }
 
 impl Enrolled {
@@ -106,13 +105,12 @@ impl Enrolled {
             }
         }
         let sounds: Vec<Vec<f32>> = clips.iter().map(Clip::at_engine_rate).collect();
-        let prints: Vec<Print> = sounds.iter().map(|x| Print::new(x)).collect();
+        let replays: Vec<Replays> = sounds.iter().map(|x| coherence::prepare(x)).collect();
         Ok(Self {
             words: clips.iter().map(|c| c.word().to_owned()).collect(),
             bank: Bank::new(&sounds, pace == Pace::File),
-            ramps: Ramps::new(&prints),
-            prints,
-            lens: Lens::new(),
+            wheel: Wheel::new(&replays),
+            replays,
             sounds,
         })
     }

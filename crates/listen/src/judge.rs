@@ -5,16 +5,17 @@
 //! the speed is the one this button has had, and whether buttons are being pressed at all just now.
 
 use crate::closer::{View, WINDOWS};
-use crate::coherence::{Match, SHARES};
+use crate::coherence::Match;
+use crate::phases::SHARES;
 
 /// Least first-look score that is examined further.
 pub(crate) const FIRST_LOOK: f32 = 2.7;
 /// Speeds around the first look's best that the second look searches.
 pub(crate) const REACH: f64 = 0.03;
 /// Least coherence ratio that is examined to the end.
-pub(crate) const LEAST_RATIO: f32 = 2.5;
+pub(crate) const LEAST_RATIO: f32 = 1.38;
 /// Least hope after the quick search, chosen so that about one press in a hundred at 0 dB is given up here.
-const LEAST_HOPE: f32 = 1.68;
+const LEAST_HOPE: f32 = 1.08;
 /// Speeds a button is believed to play at.
 pub(crate) const SPEEDS: std::ops::RangeInclusive<f64> = 0.9385..=1.0415;
 
@@ -24,14 +25,14 @@ pub(crate) fn promising(z: f32, quick: f32) -> bool {
 }
 
 /// Figures of one candidate, rivals apart.
-pub(crate) const FIGURES: usize = 18;
+pub(crate) const FIGURES: usize = 19;
 
 const WEIGHTS: [f64; FIGURES] = [
-    4.214, 1.567, -2.075, -23.176, 3.890, -10.996, -3.759, -0.428, -4.514, 3.299, 4.941, 0.384, 5.793, 7.083, -1.545,
-    15.977, 10.463, 7.993,
+    5.570, 1.152, -5.893, -26.886, 6.096, -7.064, -3.159, 2.975, -4.687, 5.346, 1.348, 0.183, 1.578, 16.112, -4.868,
+    26.648, 5.125, -1.888, -2.195,
 ];
-const RIVAL: [f64; 2] = [-4.880, -4.524];
-const CONSTANT: f64 = -16.637;
+const RIVAL: [f64; 2] = [-10.572, 8.546];
+const CONSTANT: f64 = -37.280;
 
 /// The evidence in figures.
 pub(crate) fn figures(z: f32, m: &Match, views: &[View; WINDOWS.len()]) -> [f64; FIGURES] {
@@ -56,6 +57,8 @@ pub(crate) fn figures(z: f32, m: &Match, views: &[View; WINDOWS.len()]) -> [f64;
         ln(views[2].ratio),
         ln(views[2].per_bin),
         f64::from(views[2].halves),
+        // Part of a word is more easily taken for another.
+        f64::from(u8::from(m.share + 1 < SHARES.len())),
     ]
 }
 

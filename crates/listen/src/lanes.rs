@@ -6,6 +6,20 @@ pub(crate) fn wide<R>(work: impl FnOnce() -> R) -> R {
     pulp::Arch::new().dispatch(work)
 }
 
+/// Runs hand-written vector work on vectors of at most eight lanes.
+#[inline(always)]
+pub(crate) fn on_vectors<W: pulp::WithSimd>(work: W) -> W::Output {
+    #[cfg(any(target_arch = "x86", target_arch = "x86_64"))]
+    if let Some(simd) = pulp::x86::V3::try_new() {
+        return pulp::Simd::vectorize(simd, work);
+    }
+    #[cfg(target_arch = "aarch64")]
+    if let Some(simd) = pulp::aarch64::Neon::try_new() {
+        return pulp::Simd::vectorize(simd, work);
+    }
+    pulp::Simd::vectorize(pulp::Scalar::new(), work)
+}
+
 /// Natural logarithm, good to 1e-5, in a form compilers turn into vector code. Input must be positive and normal.
 #[inline(always)]
 pub(crate) fn ln(x: f32) -> f32 {

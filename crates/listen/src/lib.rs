@@ -13,6 +13,7 @@ mod judge;
 mod lanes;
 mod listener;
 mod pcm;
+mod phases;
 mod picture;
 mod settle;
 mod sinc;

@@ -1,13 +1,15 @@
 //! The engine proper: mono sound at the engine's rate in, examined candidates out.
 
-use crate::coherence::{self, Match};
+use crate::closer::Lens;
+use crate::coherence::{self, Desk, Match};
 use crate::ear::{Enrolled, Glimpse};
 use crate::judge;
 use crate::lanes::Rows;
+use crate::phases;
 use crate::settle::Verdict;
 use crate::sinc::RATE;
 use crate::sketch::{self, Block, SPEEDS, Sketcher};
-use crate::whitened::{self, Sound, Stretch};
+use crate::whitened::{self, Stretch};
 use std::sync::Arc;
 
 struct Candidate {
@@ -28,7 +30,8 @@ pub(crate) struct Listener {
     audio: Vec<f32>,
     audio_at: u64,
     sketcher: Sketcher,
-    sound: Sound,
+    desk: Desk,
+    lens: Lens,
     /// Per word: frame of the next scores, the scores from `scored_from` on, and their best speeds.
     next: Vec<u64>,
     scores: Vec<Rows>,
@@ -48,7 +51,8 @@ impl Listener {
             audio: Vec::new(),
             audio_at: start,
             sketcher: Sketcher::new(frame),
-            sound: Sound::new(start),
+            desk: Desk::new(start),
+            lens: Lens::new(),
             next: vec![frame; words],
             scores: (0..words).map(|_| Rows::new(2, frame)).collect(),
             checked: vec![frame; words],
@@ -96,30 +100,21 @@ impl Listener {
     fn score(&mut self) {
         let enrolled = Arc::clone(&self.enrolled);
         let bank = &enrolled.bank;
-        loop {
-            let mut moved = false;
-            let mut block: Option<Block> = None;
-            for w in 0..self.next.len() {
-                let (at, need) = (self.next[w], bank.need(w));
-                if at + need as u64 > self.sketcher.rows.end() {
-                    continue;
-                }
-                let fresh = match block.take() {
-                    Some(b) if b.at == at && b.need == need => b,
-                    _ => bank.block(&self.sketcher.rows, at, need),
-                };
-                let scores = bank.score(&fresh, w);
-                block = Some(fresh);
+        let step = bank.cut().step as u64;
+        let mut blocks: Vec<Block> = Vec::new();
+        for w in 0..self.next.len() {
+            let (at, need) = (self.next[w], bank.need(w));
+            let Some(room) = self.sketcher.rows.end().checked_sub(at + need as u64) else { continue };
+            if blocks.first().is_none_or(|b| b.at != at || b.need != need) {
+                blocks = (0..=room / step).map(|i| bank.block(&self.sketcher.rows, at + i * step, need)).collect();
+            }
+            for scores in bank.score(&blocks, w) {
                 for (z, s) in scores.best.iter().zip(&scores.speed) {
                     self.scores[w].push(&[*z, f32::from(*s)]);
                 }
-                self.next[w] = at + bank.cut().step as u64;
-                self.peaks(w);
-                moved = true;
+                self.next[w] += step;
             }
-            if !moved {
-                break;
-            }
+            self.peaks(w);
         }
     }
 
@@ -152,24 +147,24 @@ impl Listener {
         let due: Vec<Candidate> = self.pending.drain(..due).collect();
         for c in due {
             let stretch = Stretch { samples: &self.audio, at: self.audio_at };
+            let clip = &self.enrolled.sounds[c.word];
             let question = coherence::Question {
-                print: &self.enrolled.prints[c.word],
-                ramps: &self.enrolled.ramps,
+                clip,
+                replays: &self.enrolled.replays[c.word],
+                wheel: &self.enrolled.wheel,
                 at: c.at,
                 near: c.speed,
                 within: judge::REACH,
                 least: judge::LEAST_RATIO,
             };
-            let go_on = |quick, _| judge::promising(c.z, quick);
-            let Some(m) = coherence::look(&mut self.sound, &stretch, &question, go_on) else {
+            let Some(m) = self.desk.look(&stretch, &question, |quick| judge::promising(c.z, quick)) else {
                 continue;
             };
             if !judge::SPEEDS.contains(&m.speed) {
                 continue;
             }
-            let share = f64::from(coherence::SHARES[m.share]);
-            let clip = &self.enrolled.sounds[c.word];
-            let views = self.enrolled.lens.look(&stretch, clip, share, m.speed, m.onset, c.ready);
+            let share = f64::from(phases::SHARES[m.share]);
+            let views = self.lens.look(&stretch, clip, share, m.speed, m.onset, c.ready);
             let figures = judge::figures(c.z, &m, &views);
             let log_odds = judge::log_odds(&figures);
             if self.keep_glimpses {
@@ -188,7 +183,7 @@ impl Listener {
     }
 
     fn verdict(&self, c: &Candidate, m: &Match, log_odds: f64) -> Verdict {
-        let share = f64::from(coherence::SHARES[m.share]);
+        let share = f64::from(phases::SHARES[m.share]);
         let length = self.enrolled.sounds[c.word].len() as f64 / m.speed * share;
         let from = (m.onset.max(self.audio_at as f64) as u64 - self.audio_at) as usize;
         let to = (from + length as usize).min(self.audio.len());
@@ -222,7 +217,7 @@ impl Listener {
         let found = self.checked.iter().copied().min().unwrap_or(0) * sketch::HOP as u64;
         let oldest = self.pending.iter().map(|c| c.at).min().unwrap_or(u64::MAX).min(found);
         let keep = oldest.saturating_sub(4 * whitened::WINDOW as u64);
-        self.sound.forget_before(keep.min(self.end()));
+        self.desk.sound.forget_before(keep.min(self.end()));
         let old = (keep.saturating_sub(self.audio_at) as usize).min(self.audio.len());
         if old * 2 > self.audio.len() {
             self.audio.drain(..old);

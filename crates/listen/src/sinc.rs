@@ -4,6 +4,7 @@
 //! J. F. Kaiser (1974). Both directions are plain finite sums, so a sample depends on its neighbours only and
 //! never on how the sound was cut into blocks.
 
+use crate::lanes::wide;
 use std::f64::consts::PI;
 
 /// Samples per second inside the engine. Small buttons keep little above 4 kHz, so half of that rate would lose
@@ -95,6 +96,14 @@ impl Resampler {
     }
 
     fn drain(&mut self, available: u64, out: &mut Vec<f32>) {
+        wide(
+            #[inline(always)]
+            || self.drain_wide(available, out),
+        );
+    }
+
+    #[inline(always)]
+    fn drain_wide(&mut self, available: u64, out: &mut Vec<f32>) {
         let (up, down, half) = (self.up as u64, self.down as u64, self.half as u64);
         loop {
             let place = self.next_out * down;
@@ -116,6 +125,7 @@ impl Resampler {
     }
 }
 
+#[inline(always)]
 fn dot(a: &[f32], b: &[f32]) -> f32 {
     let mut acc = [0.0f32; 8];
     let (ca, cb) = (a.chunks_exact(8), b.chunks_exact(8));
@@ -160,15 +170,19 @@ impl Warper {
         let mut padded = vec![0.0; HALF];
         padded.extend_from_slice(x);
         padded.extend(std::iter::repeat_n(0.0, HALF + 1));
-        (0..n)
-            .map(|i| {
-                let t = i as f64 * speed;
-                let at = t.floor();
-                let f = ((t - at) * FRACTIONS as f64).round() as usize;
-                let first = at as usize + 1;
-                dot(&self.taps[f * 2 * HALF..(f + 1) * 2 * HALF], &padded[first..first + 2 * HALF])
-            })
-            .collect()
+        let mut out = vec![0.0f32; n];
+        wide(
+            #[inline(always)]
+            || {
+                for (i, v) in out.iter_mut().enumerate() {
+                    let t = i as f64 * speed;
+                    let at = t as usize;
+                    let f = ((t - at as f64) * FRACTIONS as f64 + 0.5) as usize;
+                    *v = dot(&self.taps[f * 2 * HALF..(f + 1) * 2 * HALF], &padded[at + 1..at + 1 + 2 * HALF]);
+                }
+            },
+        );
+        out
     }
 }
 

@@ -5,9 +5,11 @@
 //! steady noise touch little, and in which the same word said by anyone differs from the recording. Templates are
 //! correlated with it by FFT along time, summed over bins before the one inverse transform.
 
-use crate::lanes::{Rows, ln, wide};
+use crate::lanes::{Rows, ln, on_vectors, wide};
 use crate::sinc::{RATE, Warper};
 use crate::spectra::Spectra;
+use pulp::{Simd, WithSimd};
+use realfft::num_complex::Complex;
 use realfft::{ComplexToReal, RealFftPlanner, RealToComplex};
 use std::sync::Arc;
 
@@ -121,7 +123,7 @@ fn template(x: &[f32], speed: f64, warper: &Warper) -> Vec<f32> {
     if y.len() < WINDOW {
         y.resize(WINDOW, 0.0);
     }
-    let spectra = Spectra::new(WINDOW, LOW - AROUND, WIDE);
+    let mut spectra = Spectra::new(WINDOW, LOW - AROUND, WIDE);
     let frames = (y.len() - WINDOW) / HOP + 1;
     let (mut re, mut im) = (vec![0.0; WIDE], vec![0.0; WIDE]);
     let mut rows = vec![0.0f32; frames * WIDE];
@@ -146,6 +148,11 @@ fn template(x: &[f32], speed: f64, warper: &Warper) -> Vec<f32> {
     out
 }
 
+/// Modulations above this frequency say little about a word and are left out, which halves the work.
+const KEPT_HZ: f64 = 28.0;
+/// Modulation frequencies worked on together.
+const TILE: usize = 16;
+
 /// How a block of frames is cut: `size` is the FFT length, `step` the new scores each block yields.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct Cut {
@@ -156,11 +163,11 @@ pub(crate) struct Cut {
 /// All templates of all clips, ready for correlation.
 pub(crate) struct Bank {
     cut: Cut,
-    /// Modulation frequencies kept, a multiple of 16.
-    kept: usize,
+    /// Modulation frequencies kept, in tiles of [`TILE`].
+    tiles: usize,
     /// Per template: frames.
     frames: Vec<usize>,
-    /// Per template: `BINS` rows of `kept` real parts, then the same of imaginary parts.
+    /// Per template: per tile, per bin, the real and the imaginary parts of the tile.
     spectra: Vec<Vec<f32>>,
     longest: usize,
     long_blocks: bool,
@@ -194,13 +201,13 @@ impl Bank {
         let frames: Vec<usize> = rows.iter().map(|r| r.len() / BINS).collect();
         let longest = frames.iter().copied().max().unwrap_or(1);
         let cut = if long_blocks { Cut { size: 512, step: 512 - longest + 1 } } else { Cut { size: 160, step: 8 } };
-        let kept = (cut.size / 2 + 1).div_ceil(16) * 16;
+        let tiles = (KEPT_HZ * cut.size as f64 * HOP as f64 / RATE as f64) as usize / TILE + 1;
         let mut planner = RealFftPlanner::<f32>::new();
         let (forward, inverse) = (planner.plan_fft_forward(cut.size), planner.plan_fft_inverse(cut.size));
-        let spectra = rows.iter().zip(&frames).map(|(r, n)| transform(&*forward, r, *n, cut.size, kept)).collect();
+        let spectra = rows.iter().zip(&frames).map(|(r, n)| transform(&*forward, r, *n, tiles)).collect();
         let null = vec![(0.0, 1.0); clips.len()];
         let words = clips.len();
-        let mut bank = Self { cut, kept, frames, spectra, longest, long_blocks, words, forward, inverse, null };
+        let mut bank = Self { cut, tiles, frames, spectra, longest, long_blocks, words, forward, inverse, null };
         bank.calibrate(clips);
         bank
     }
@@ -226,15 +233,15 @@ impl Bank {
         for t in 0..sound.len().saturating_sub(WINDOW) / HOP {
             sketcher.push(&sound[t * HOP..t * HOP + WINDOW]);
         }
-        let mut all = vec![Vec::new(); self.words];
-        for (w, scores) in all.iter_mut().enumerate() {
-            let mut at = 0;
-            while at + self.need(w) as u64 <= sketcher.rows.end() {
-                scores.extend(self.score(&self.block(&sketcher.rows, at, self.need(w)), w).best);
-                at += self.cut.step as u64 * if self.long_blocks { 1 } else { 8 };
+        let stride = self.cut.step as u64 * if self.long_blocks { 1 } else { 8 };
+        let mut blocks: Vec<Block> = Vec::new();
+        for w in 0..self.words {
+            let need = self.need(w);
+            if blocks.first().is_none_or(|b| b.need != need) {
+                let last = (sketcher.rows.end() + 1).saturating_sub(need as u64);
+                blocks = (0..last).step_by(stride as usize).map(|at| self.block(&sketcher.rows, at, need)).collect();
             }
-        }
-        for (w, mut v) in all.into_iter().enumerate() {
+            let mut v: Vec<f32> = self.score(&blocks, w).into_iter().flat_map(|s| s.best).collect();
             if v.is_empty() {
                 continue;
             }
@@ -260,40 +267,50 @@ impl Bank {
             block[t * BINS..(t + 1) * BINS].copy_from_slice(row);
             energy[t + 1] = energy[t] + f64::from(row.iter().map(|v| v * v).sum::<f32>());
         }
-        Block { at, need, energy, spectrum: transform(&*self.forward, &block, need, self.cut.size, self.kept) }
+        Block { at, need, energy, spectrum: transform(&*self.forward, &block, need, self.tiles) }
     }
 
-    /// Scores of a word for the frames `at .. at + step` of a block, in spreads above what is usual.
-    pub(crate) fn score(&self, block: &Block, word: usize) -> Scores {
-        let (n, kept, step) = (self.cut.size, self.kept, self.cut.step);
-        let mut scores = Scores { best: vec![f32::MIN; step], speed: vec![0; step] };
+    /// Scores of a word for the frames `at .. at + step` of each block, in spreads above what is usual.
+    pub(crate) fn score(&self, blocks: &[Block], word: usize) -> Vec<Scores> {
+        let (n, step) = (self.cut.size, self.cut.step);
+        let none = || Scores { best: vec![f32::MIN; step], speed: vec![0; step] };
+        let mut all: Vec<Scores> = blocks.iter().map(|_| none()).collect();
         let mut spectrum = self.inverse.make_input_vec();
         let mut lags = self.inverse.make_output_vec();
-        let mut sum = vec![0.0f32; 2 * kept];
+        let mut scratch = self.inverse.make_scratch_vec();
+        let mut sums = vec![0.0f32; blocks.len() * self.tiles * 2 * TILE];
         let (median, spread) = self.null[word];
         for speed in 0..SPEEDS.len() {
             let i = word * SPEEDS.len() + speed;
-            correlate(&block.spectrum, &self.spectra[i], kept, &mut sum);
-            for (f, c) in spectrum.iter_mut().enumerate() {
-                c.re = sum[f];
-                c.im = sum[kept + f];
-            }
-            spectrum[0].im = 0.0;
-            spectrum[n / 2].im = 0.0;
-            if self.inverse.process(&mut spectrum, &mut lags).is_err() {
-                continue;
-            }
+            on_vectors(Correlate { blocks, clip: &self.spectra[i], sums: &mut sums });
             let m = self.frames[i];
-            for t in 0..step {
-                let mean = (block.energy[t + m] - block.energy[t]) as f32 / m as f32;
-                let z = (lags[t] / n as f32 / (mean / 60.0).sqrt().max(0.05) - median) / spread;
-                if z > scores.best[t] {
-                    scores.best[t] = z;
-                    scores.speed[t] = speed as u8;
+            for ((block, scores), sum) in blocks.iter().zip(&mut all).zip(sums.chunks_exact(self.tiles * 2 * TILE)) {
+                spectrum.fill(Complex::default());
+                for (part, tile) in spectrum.chunks_mut(TILE).zip(sum.chunks_exact(2 * TILE)) {
+                    let (re, im) = tile.split_at(TILE);
+                    part.iter_mut().zip(re.iter().zip(im)).for_each(|(c, (r, i))| *c = Complex { re: *r, im: *i });
                 }
+                spectrum[0].im = 0.0;
+                if self.inverse.process_with_scratch(&mut spectrum, &mut lags, &mut scratch).is_err() {
+                    continue;
+                }
+                let (from, to) = (&block.energy[..step], &block.energy[m..m + step]);
+                wide(
+                    #[inline(always)]
+                    || {
+                        let scores = scores.best.iter_mut().zip(&mut scores.speed);
+                        for (((best, at), lag), (from, to)) in scores.zip(&lags).zip(from.iter().zip(to)) {
+                            let mean = (to - from) as f32 / (60 * m) as f32;
+                            let z = (lag / n as f32 / mean.sqrt().max(0.05) - median) / spread;
+                            let better = z > *best;
+                            *best = if better { z } else { *best };
+                            *at = if better { speed as u8 } else { *at };
+                        }
+                    },
+                );
             }
         }
-        scores
+        all
     }
 }
 
@@ -302,51 +319,102 @@ fn middle(v: &mut [f32]) -> f32 {
     *v.select_nth_unstable_by(at, f32::total_cmp).1
 }
 
-/// FFT along time of every bin, conjugation left to the caller.
-fn transform(fft: &dyn RealToComplex<f32>, rows: &[f32], frames: usize, n: usize, kept: usize) -> Vec<f32> {
-    let mut out = vec![0.0f32; 2 * BINS * kept];
+/// FFT along time of every bin, conjugation left to the caller; per tile, per bin, real and imaginary parts.
+fn transform(fft: &dyn RealToComplex<f32>, rows: &[f32], frames: usize, tiles: usize) -> Vec<f32> {
+    let mut out = vec![0.0f32; tiles * BINS * 2 * TILE];
     let mut input = fft.make_input_vec();
     let mut spectrum = fft.make_output_vec();
+    let mut scratch = fft.make_scratch_vec();
     for k in 0..BINS {
         input.fill(0.0);
-        for t in 0..frames.min(n) {
-            input[t] = rows[t * BINS + k];
+        for (v, row) in input.iter_mut().zip(rows.chunks_exact(BINS)).take(frames) {
+            *v = row[k];
         }
-        if fft.process(&mut input, &mut spectrum).is_err() {
+        if fft.process_with_scratch(&mut input, &mut spectrum, &mut scratch).is_err() {
             continue;
         }
-        for (f, c) in spectrum.iter().take(kept).enumerate() {
-            out[k * kept + f] = c.re;
-            out[(BINS + k) * kept + f] = c.im;
+        for (tile, part) in spectrum.chunks(TILE).take(tiles).enumerate() {
+            let at = (tile * BINS + k) * 2 * TILE;
+            for (i, c) in part.iter().enumerate() {
+                out[at + i] = c.re;
+                out[at + TILE + i] = c.im;
+            }
         }
     }
     out
 }
 
-/// `sum[f] = Σ over bins of sound · conj(clip)`.
-fn correlate(sound: &[f32], clip: &[f32], kept: usize, sum: &mut [f32]) {
-    wide(
-        #[inline(always)]
-        || {
-            let (sr, si) = sound.split_at(BINS * kept);
-            let (cr, ci) = clip.split_at(BINS * kept);
-            let (zr, zi) = sum.split_at_mut(kept);
-            for f in (0..kept).step_by(16) {
-                let (mut ar, mut ai) = ([0.0f32; 16], [0.0f32; 16]);
-                for k in 0..BINS {
-                    let at = k * kept + f;
-                    let (a, b) = (&sr[at..at + 16], &si[at..at + 16]);
-                    let (c, d) = (&cr[at..at + 16], &ci[at..at + 16]);
-                    for i in 0..16 {
-                        ar[i] += a[i] * c[i] + b[i] * d[i];
-                        ai[i] += b[i] * c[i] - a[i] * d[i];
-                    }
+/// `sums[block][tile] = Σ over bins of sound · conj(clip)`. Blocks go two by two, so that a clip's tile is read from far
+/// memory once for all of them; each block's sums come out the same whatever its company.
+struct Correlate<'a> {
+    blocks: &'a [Block],
+    clip: &'a [f32],
+    sums: &'a mut [f32],
+}
+
+impl WithSimd for Correlate<'_> {
+    type Output = ();
+
+    #[inline(always)]
+    fn with_simd<S: Simd>(self, simd: S) {
+        let size = BINS * 2 * TILE;
+        let tiles = self.clip.len() / size;
+        for (tile, clip) in self.clip.chunks_exact(size).enumerate() {
+            let part = |b: &'_ Block| tile * size..(tile * size + size).min(b.spectrum.len());
+            let mut at = 0;
+            while at < self.blocks.len() {
+                let place = |b: usize| (b * tiles + tile) * 2 * TILE;
+                let first = &self.blocks[at];
+                let x = &first.spectrum[part(first)];
+                if let Some(second) = self.blocks.get(at + 1) {
+                    let y = &second.spectrum[part(second)];
+                    let sums = tile_sums(simd, clip, [x, y]);
+                    self.sums[place(at)..place(at) + 2 * TILE].copy_from_slice(&sums[0]);
+                    self.sums[place(at + 1)..place(at + 1) + 2 * TILE].copy_from_slice(&sums[1]);
+                    at += 2;
+                } else {
+                    let sums = tile_sums(simd, clip, [x]);
+                    self.sums[place(at)..place(at) + 2 * TILE].copy_from_slice(&sums[0]);
+                    at += 1;
                 }
-                zr[f..f + 16].copy_from_slice(&ar);
-                zi[f..f + 16].copy_from_slice(&ai);
             }
-        },
-    );
+        }
+    }
+}
+
+/// Sums over bins of one tile, for `N` blocks.
+#[inline(always)]
+fn tile_sums<S: Simd, const N: usize>(simd: S, clip: &[f32], sound: [&[f32]; N]) -> [[f32; 2 * TILE]; N] {
+    let mut out = [[0.0f32; 2 * TILE]; N];
+    let n = TILE / S::F32_LANES;
+    let clip = S::as_simd_f32s(clip).0;
+    let zero = simd.splat_f32s(0.0);
+    // Two vectors at once fill the registers of most machines.
+    for j in (0..n).step_by(2) {
+        let wide = 2.min(n - j);
+        let mut acc = [[(zero, zero); 2]; N];
+        for k in 0..BINS {
+            let at = k * 2 * n + j;
+            for v in 0..wide {
+                let (c, d) = (clip[at + v], clip[at + n + v]);
+                for (acc, s) in acc.iter_mut().zip(sound) {
+                    let s = S::as_simd_f32s(s).0;
+                    let (a, b) = (s[at + v], s[at + n + v]);
+                    let (re, im) = &mut acc[v];
+                    *re = simd.mul_add_e_f32s(b, d, simd.mul_add_e_f32s(a, c, *re));
+                    *im = simd.negate_mul_add_e_f32s(a, d, simd.mul_add_e_f32s(b, c, *im));
+                }
+            }
+        }
+        for (out, acc) in out.iter_mut().zip(&acc) {
+            let (re, im) = out.split_at_mut(TILE);
+            for (v, (r, i)) in acc.iter().enumerate().take(wide) {
+                S::as_mut_simd_f32s(re).0[j + v] = *r;
+                S::as_mut_simd_f32s(im).0[j + v] = *i;
+            }
+        }
+    }
+    out
 }
 
 /// Templates of a clip at all [`SPEEDS`].

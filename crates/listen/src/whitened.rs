@@ -20,8 +20,6 @@ pub(crate) struct Row {
     pub(crate) im: [f32; BINS],
     /// One over the root of the smoothed power.
     pub(crate) scale: [f32; BINS],
-    /// Whitened power.
-    pub(crate) power: [f32; BINS],
 }
 
 #[derive(Debug, Clone)]
@@ -91,9 +89,9 @@ impl Sound {
         self.raw[at] = Some(raw);
     }
 
-    /// Makes the rows `from..to` ready.
-    pub(crate) fn prepare(&mut self, sound: &Stretch, from: u64, to: u64) {
-        for index in from..to {
+    /// Makes these rows ready.
+    pub(crate) fn prepare(&mut self, sound: &Stretch, wanted: impl Iterator<Item = u64>) {
+        for index in wanted {
             let at = (index - self.first) as usize;
             if self.rows.len() <= at {
                 self.rows.resize_with(at + 1, || None);
@@ -101,16 +99,18 @@ impl Sound {
             if self.rows[at].is_some() {
                 continue;
             }
-            let reach = index.saturating_sub(SMOOTH_ROWS).max(self.first)..index + SMOOTH_ROWS + 1;
+            // Every other row is enough, and is often all that is there.
+            let before = (SMOOTH_ROWS / 2).min((index - self.first) / 2);
+            let reach = (0..=before + SMOOTH_ROWS / 2).map(|i| index - 2 * before + 2 * i);
+            let count = (before + SMOOTH_ROWS / 2 + 1) as f32 * (2 * SMOOTH_BINS + 1) as f32;
             reach.clone().for_each(|i| self.prepare_raw(sound, i));
-            let mut row = Box::new(Row { re: [0.0; BINS], im: [0.0; BINS], scale: [0.0; BINS], power: [0.0; BINS] });
+            let mut row = Box::new(Row { re: [0.0; BINS], im: [0.0; BINS], scale: [0.0; BINS] });
             let mut sum = [0.0f32; WIDE];
-            for i in reach.clone() {
+            for i in reach {
                 if let Some(r) = &self.raw[(i - self.first) as usize] {
                     sum.iter_mut().zip(&r.power).for_each(|(s, p)| *s += p);
                 }
             }
-            let count = (reach.end - reach.start) as f32 * (2 * SMOOTH_BINS + 1) as f32;
             let mut run: f32 = sum[..2 * SMOOTH_BINS].iter().sum();
             for i in 0..BINS {
                 run += sum[i + 2 * SMOOTH_BINS];
@@ -121,7 +121,6 @@ impl Sound {
                 for i in 0..BINS {
                     row.re[i] = r.re[i + SMOOTH_BINS] * row.scale[i];
                     row.im[i] = r.im[i + SMOOTH_BINS] * row.scale[i];
-                    row.power[i] = row.re[i] * row.re[i] + row.im[i] * row.im[i];
                 }
             }
             self.rows[at] = Some(row);
