@@ -8,8 +8,10 @@ use crate::estimate::Estimate;
 use sayso_methods::learning::rank_sum::RankSum;
 use sayso_methods::stats::{Proportion, Tail, TrialsPlan, trials_needed};
 use sayso_methods::understanding::association::{PressIn, Unit, association};
-use sayso_methods::understanding::probe::{self, analyse_probe, planned_order};
+use sayso_methods::understanding::probe::{self, analyse_probe};
 use sayso_methods::understanding::{MonteCarlo, UnderstandingError};
+use sayso_model::order::OrderError;
+pub use sayso_model::order::{PlannedTrial, order};
 use sayso_model::{Body, Fact, LearnerId, ProbeDesign, ProbeId, ProbePlan, ProbeResponse, ProbeTrial, Story, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -74,42 +76,6 @@ pub fn size(words: usize, choices: u16, rate: f64) -> Result<Size, Understanding
     })
 }
 
-/// One planned trial.
-#[derive(Clone, PartialEq, Eq, Debug)]
-pub struct PlannedTrial {
-    /// Trial, from 1.
-    pub number: u16,
-    /// The word that is played, or whose thing is hidden.
-    pub word: WordId,
-    /// What stands in the places, from the learner's left to its right: things laid out, or buttons in their fixed places.
-    pub laid_out: Vec<WordId>,
-    /// Place of the right one, from 0.
-    pub right_place: usize,
-}
-
-/// Every trial of a plan, drawn from its seed alone: the same plan gives the same order on any machine, at any time.
-/// Where buttons are pressed they stay in their places, in the order of the plan's words.
-///
-/// # Errors
-/// [`UnderstandingError::OutOfRange`] for a plan whose fields do not fit together, such as fewer words than choices.
-pub fn order(plan: &ProbePlan) -> Result<Vec<PlannedTrial>, UnderstandingError> {
-    let indices: Vec<usize> = (0..plan.words.len()).collect();
-    let picks = plan.design == ProbeDesign::PickForWord;
-    let choices = if picks { usize::from(plan.choices) } else { plan.words.len() };
-    // A word listed twice would stand in two places at once.
-    if plan.words.iter().collect::<BTreeSet<_>>().len() != plan.words.len() {
-        return Err(UnderstandingError::OutOfRange { what: "words, some listed twice", value: f64::from(plan.trials) });
-    }
-    let drawn = planned_order(&indices, choices, usize::from(plan.trials), u64::from(plan.seed))?;
-    let named = |places: &[usize]| places.iter().filter_map(|i| plan.words.get(*i).copied()).collect::<Vec<_>>();
-    let trials = (1..=u16::MAX).zip(drawn).filter_map(|(number, t)| {
-        let (laid_out, right_place) =
-            if picks { (named(&t.laid_out), t.right_place) } else { (plan.words.clone(), t.word) };
-        Some(PlannedTrial { number, word: *plan.words.get(t.word)?, laid_out, right_place })
-    });
-    Ok(trials.collect())
-}
-
 /// What comes next.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub enum Next {
@@ -125,7 +91,7 @@ pub enum Next {
 /// # Errors
 /// As [`order`].
 #[must_use]
-pub fn next_trial(story: &Story, learner: LearnerId, probe: ProbeId) -> Option<Result<Next, UnderstandingError>> {
+pub fn next_trial(story: &Story, learner: LearnerId, probe: ProbeId) -> Option<Result<Next, OrderError>> {
     let plan = story.of::<ProbePlan>(learner).find(|p| p.part.probe == probe)?.part;
     let done: BTreeSet<u16> = trials(story, learner, probe).iter().map(|t| t.part.trial).collect();
     let next =

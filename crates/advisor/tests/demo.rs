@@ -3,11 +3,11 @@
 
 use sayso_advisor::likes::{Setup, next_setup};
 use sayso_advisor::observe::invitations;
-use sayso_advisor::{Topic, evidence, stages, thinning, today};
+use sayso_advisor::{Topic, checks, evidence, stages, thinning, today};
 use sayso_model::{
     AssessmentId, Body, Event, EventId, Invitation, InvitationKind, InvitationResult, LearnerId, LikeOutcome,
-    LikeTrial, LikesFormat, LikesTest, Moment, Note, RewardId, Seconds, Sign, SignLevel, Source, Story, When,
-    Withdrawal, WordId,
+    LikeTrial, LikesFormat, LikesTest, Moment, Note, ProbePlan, RewardId, Seconds, Sign, SignLevel, Source, Story,
+    When, Withdrawal, WordId,
 };
 use uuid::Uuid;
 
@@ -191,4 +191,21 @@ fn a_word_asked_for_more_than_it_can_be_given_gets_a_signal_and_a_sign_to_go_bac
     assert_eq!(advice.iter().filter_map(|a| a.word).collect::<Vec<_>>(), [word]);
     assert!(advice[0].would_change.contains("back to answering every press"));
     assert!(advice[0].because.iter().all(|r| r.figure.is_none_or(|f| f.n > 0)));
+}
+
+#[test]
+fn the_demo_s_checks_were_run_in_the_order_their_plans_give() {
+    let (story, learner) = demo();
+    let plans: Vec<ProbePlan> = story.of::<ProbePlan>(learner).map(|p| p.part.clone()).collect();
+    assert_eq!(plans.len(), 3);
+    for plan in plans {
+        let planned = checks::order(&plan).unwrap();
+        let run = checks::trials(&story, learner, plan.probe);
+        assert!(!run.is_empty());
+        for trial in run {
+            assert_eq!(planned[usize::from(trial.part.trial) - 1].word, trial.part.target);
+        }
+        let departures = checks::report(&story, learner, plan.probe).unwrap().unwrap().departures;
+        assert!(departures.is_empty(), "{departures:?}");
+    }
 }

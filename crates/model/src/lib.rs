@@ -1,6 +1,6 @@
 //! What there is: identities, units, events, stages, and the story a log of events tells.
 //!
-//! No I/O, no clock, no randomness. Knows nothing of storage, pages or estimates.
+//! No I/O, no clock, no hidden randomness. Knows nothing of storage, pages or estimates.
 
 pub mod body;
 pub mod cards;
@@ -9,6 +9,7 @@ pub mod event;
 pub mod facts;
 pub mod id;
 pub mod ledger;
+pub mod order;
 pub mod session;
 pub mod species;
 pub mod stage;

@@ -311,7 +311,9 @@ impl Household {
                 ok((1..=20).contains(&p.rounds), OutOfRange("plan.likes.rounds", "1 to 20"))?;
             }
             for p in &l.plan.probes {
-                ok(!p.words.is_empty(), Missing("plan.probes.words"))?;
+                ok(p.words.len() >= 2 && p.trials > 0, OutOfRange("plan.probes", "two words and a trial at least"))?;
+                let unlike = p.words.iter().enumerate().all(|(i, w)| !p.words[..i].contains(w));
+                ok(unlike, OutOfRange("plan.probes.words", "each word once"))?;
                 ok(p.words.iter().all(|w| *w < self.words.len()), Dangling("plan.probes.words"))?;
             }
             let pairs = &l.presser.mixes_up;

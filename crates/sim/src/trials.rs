@@ -4,6 +4,7 @@ use crate::chance::logistic;
 use crate::household::{LikesPlan, ProbeSchedule};
 use crate::sitting::Sitting;
 use crate::world::{World, seconds};
+use sayso_model::order::order;
 use sayso_model::*;
 
 /// A taste in a likes test satiates this much of a portion.
@@ -194,11 +195,12 @@ impl World<'_> {
             seed: self.chance.seed(),
             blind: plan.blind,
         };
+        // The truth was checked: two words at least, none twice, so there is an order.
+        let drawn = order(&body).unwrap_or_default();
+        let targets: Vec<usize> =
+            drawn.iter().filter_map(|t| plan.words.iter().copied().find(|w| self.ids.words[*w] == t.word)).collect();
         self.note(learner, teacher, s.at, body);
         s.at = s.at.plus_seconds(5.0);
-        // Balanced random order: every word as often as every other, as far as the number allows.
-        let mut targets: Vec<usize> = (0..usize::from(plan.trials)).map(|i| plan.words[i % plan.words.len()]).collect();
-        self.chance.shuffle(&mut targets);
         for (trial, target) in (1..).zip(targets) {
             let (response, leaves) = self.probe_response(&s, plan, target);
             let body = ProbeTrial { probe, trial, target: self.ids.words[target], blind: plan.blind, response };

@@ -48,6 +48,9 @@ pub enum UnderstandingError {
     /// A statistic underneath refused.
     #[error(transparent)]
     Stats(#[from] StatsError),
+    /// No order of trials.
+    #[error(transparent)]
+    Order(#[from] sayso_model::order::OrderError),
 }
 
 /// A p-value from random rearrangements, with its Monte Carlo error.

@@ -4,14 +4,12 @@
 //! Hans; Bayes factor: Jeffreys 1961. Page: `docs/methods/understanding.md`.
 
 use super::UnderstandingError;
-use super::draw::below;
 use crate::learning::rank_sum::{RankSum, rank_sum};
 use crate::stats::{
     BayesFactor, BetaPrior, Direction, Interval, Level, Proportion, Tail, TrialsNeeded, TrialsPlan,
     binomial_bayes_factor, trials_needed,
 };
-use rand_xoshiro::Xoshiro256PlusPlus;
-use rand_xoshiro::rand_core::SeedableRng;
+use sayso_model::order::{DrawnTrial, draw};
 use std::collections::BTreeMap;
 
 /// What a probe should be able to show.
@@ -40,17 +38,6 @@ impl ProbeDesign {
     }
 }
 
-/// One planned trial.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct PlannedTrial {
-    /// Word that is played (or whose thing is asked for).
-    pub word: usize,
-    /// Words whose things lie in the places, left to right; the right one is at `right_place`.
-    pub laid_out: Vec<usize>,
-    /// Place of the right thing.
-    pub right_place: usize,
-}
-
 /// Who does what, so that nobody can give the answer away.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Role {
@@ -71,7 +58,7 @@ impl Role {
 #[derive(Debug, Clone, PartialEq)]
 pub struct ProbePlan {
     /// Trials, by sitting.
-    pub sittings: Vec<Vec<PlannedTrial>>,
+    pub sittings: Vec<Vec<DrawnTrial>>,
     /// Trials for each word.
     pub per_word: u64,
     /// How that number came about.
@@ -81,10 +68,6 @@ pub struct ProbePlan {
     /// Seed that gives this order again.
     pub seed: u64,
 }
-
-/// Same word at most this often in a row.
-const LONGEST_RUN: usize = 3;
-const ATTEMPTS: usize = 1000;
 
 /// Plans a probe: every word equally often, in random order with no long runs; the right place drawn anew for each trial.
 ///
@@ -116,8 +99,12 @@ pub fn plan_probe(design: &ProbeDesign, seed: u64) -> Result<ProbePlan, Understa
         trials_needed(&TrialsPlan { chance, rate: *rate, alpha: alpha / kinds as f64, power: *power, max_n: 1000 })?;
     // A few trials may be declined, so plan the number from which power stays.
     let per_word = needed.stable_n;
-    let trials = planned_order(words, *choices, kinds * per_word as usize, seed)?;
-    let sittings = trials.chunks(*per_sitting).map(<[PlannedTrial]>::to_vec).collect();
+    let mut trials = draw(kinds, *choices, kinds * per_word as usize, seed)?;
+    for trial in &mut trials {
+        trial.word = words[trial.word];
+        trial.laid_out.iter_mut().for_each(|at| *at = words[*at]);
+    }
+    let sittings = trials.chunks(*per_sitting).map(<[DrawnTrial]>::to_vec).collect();
     Ok(ProbePlan { sittings, per_word, needed, chance, seed })
 }
 
@@ -129,88 +116,6 @@ fn check_choices(words: &[usize], choices: usize) -> Result<(), UnderstandingErr
         Some((_, twice)) => Err(UnderstandingError::OutOfRange { what: "a word listed twice", value: *twice as f64 }),
         None => Ok(()),
     }
-}
-
-/// The order that [`plan_probe`] draws, for a number of trials that is known already: the same arguments give the same
-/// trials again. Where the number does not divide by the words, words drawn at random come once more than the others.
-///
-/// # Errors
-/// [`UnderstandingError::OutOfRange`] for fewer words than choices, fewer than two choices, a word listed twice, no
-/// trial, or where no order without long runs was found.
-///
-/// ```
-/// use sayso_methods::understanding::probe::planned_order;
-/// let trials = planned_order(&[4, 7, 9], 2, 31, 42)?;
-/// assert_eq!(trials.len(), 31);
-/// assert_eq!(trials, planned_order(&[4, 7, 9], 2, 31, 42)?);
-/// assert!(trials.iter().all(|trial| trial.laid_out.len() == 2 && trial.laid_out[trial.right_place] == trial.word));
-/// # Ok::<(), sayso_methods::understanding::UnderstandingError>(())
-/// ```
-pub fn planned_order(
-    words: &[usize],
-    choices: usize,
-    trials: usize,
-    seed: u64,
-) -> Result<Vec<PlannedTrial>, UnderstandingError> {
-    check_choices(words, choices)?;
-    if trials == 0 {
-        return Err(UnderstandingError::OutOfRange { what: "trials", value: 0.0 });
-    }
-    let kinds = words.len();
-    let mut rng = Xoshiro256PlusPlus::seed_from_u64(seed);
-    let mut times = vec![trials / kinds; kinds];
-    let mut others: Vec<usize> = (0..kinds).collect();
-    for _ in 0..trials % kinds {
-        times[take_random(&mut others, &mut rng)] += 1;
-    }
-    let order = (0..ATTEMPTS)
-        .find_map(|_| draw_order(&times, &mut rng))
-        .ok_or(UnderstandingError::OutOfRange { what: "longest run in a row", value: LONGEST_RUN as f64 })?;
-    Ok(order
-        .into_iter()
-        .map(|which| {
-            let right_place = below(&mut rng, choices as u64) as usize;
-            let mut others: Vec<usize> = (0..kinds).filter(|other| *other != which).collect();
-            let laid_out = (0..choices)
-                .map(|place| {
-                    let at = if place == right_place { which } else { take_random(&mut others, &mut rng) };
-                    words[at]
-                })
-                .collect();
-            PlannedTrial { word: words[which], laid_out, right_place }
-        })
-        .collect())
-}
-
-fn take_random(from: &mut Vec<usize>, rng: &mut Xoshiro256PlusPlus) -> usize {
-    let at = below(rng, from.len() as u64) as usize;
-    from.swap_remove(at)
-}
-
-/// Draws the word of every trial from what is left, never more than [`LONGEST_RUN`] in a row; `None` if it runs into a
-/// dead end.
-fn draw_order(times: &[usize], rng: &mut Xoshiro256PlusPlus) -> Option<Vec<usize>> {
-    let (mut left, kinds, trials) = (times.to_vec(), times.len(), times.iter().sum());
-    let mut order: Vec<usize> = Vec::with_capacity(trials);
-    for _ in 0..trials {
-        let tail = &order[order.len().saturating_sub(LONGEST_RUN)..];
-        let run = (tail.len() == LONGEST_RUN && tail.iter().all(|word| *word == tail[0])).then(|| tail[0]);
-        let open = |word: usize, left: usize| if run == Some(word) { 0 } else { left };
-        let total: usize = left.iter().enumerate().map(|(word, left)| open(word, *left)).sum();
-        if total == 0 {
-            return None;
-        }
-        let mut pick = below(rng, total as u64) as usize;
-        let word = (0..kinds).find(|word| {
-            let here = open(*word, left[*word]);
-            let found = pick < here;
-            pick = pick.saturating_sub(here);
-            found
-        })?;
-        left[word] -= 1;
-        order.push(word);
-    }
-    Some(order)
 }
 
 /// One trial carried out.
