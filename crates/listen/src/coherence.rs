@@ -120,8 +120,17 @@ pub(crate) struct Question<'a> {
     /// Speed the first look thought best, and how far from it to search.
     pub(crate) near: f64,
     pub(crate) within: f64,
-    /// Ratio below which a candidate is not worth more work.
-    pub(crate) least: f32,
+}
+
+/// How far a candidate has been looked at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Stage {
+    /// All speeds in the lower bins.
+    Quick,
+    /// All bins at the speeds liked best so far.
+    Liked,
+    /// All bins at all speeds.
+    Scanned,
 }
 
 /// First row of the sound gathered, before the first look's place.
@@ -168,8 +177,13 @@ impl Desk {
         Some(())
     }
 
-    /// Examines one candidate. `go_on` sees the quick search's best and says whether more is worth while.
-    pub(crate) fn look(&mut self, stretch: &Stretch, q: &Question, go_on: impl Fn(f32) -> bool) -> Option<Match> {
+    /// Examines one candidate. `go_on` sees what is known after each stage and says whether more is worth while.
+    pub(crate) fn look(
+        &mut self,
+        stretch: &Stretch,
+        q: &Question,
+        go_on: impl Fn(Stage, &Match) -> bool,
+    ) -> Option<Match> {
         // An odd row, so that the lags searched are even ones.
         let base = ((q.at as f64 - (WINDOW / 2) as f64) / GRID as f64 / 2.0).floor() as i64 * 2 + 1;
         let first = base - BEFORE;
@@ -194,11 +208,11 @@ impl Desk {
             profile.extend(quick.map(|e| (pair(&r[0], &r[0], e).max(pair(&r[1], &r[1], e)), *i, e)));
         }
         let (top, quick_mean, _) = summary(&profile)?;
-        if !go_on(top.0) {
+        let mut out = Match { quick: top.0, quick_mean, ..Match::default() };
+        if !go_on(Stage::Quick, &out) {
             return None;
         }
 
-        let mut out = Match { quick: top.0, quick_mean, ..Match::default() };
         // The speeds the quick search liked come first; unless one of them shows promise, the rest are not worth the work.
         let liking = |i: usize| profile.iter().filter(|p| p.1 == i).map(|p| p.0).fold(0.0, f32::max);
         let mut order: Vec<(f32, usize)> = speeds.iter().map(|i| (liking(*i), *i)).collect();
@@ -216,12 +230,16 @@ impl Desk {
                 // The last turn of one prepared speed is the first of the next.
                 scanned.extend((0..TURNS - 1).map(|e| (pair(&r[0], &r[1], e).max(pair(&r[1], &r[2], e)), *i, e)));
             }
-            if scanned.iter().all(|p| p.0 < q.least) {
+            out.scan = scanned.iter().map(|p| p.0).fold(0.0, f32::max);
+            if !go_on(Stage::Liked, &out) {
                 return None;
             }
         }
         let (top, other_mean, other_high) = summary(&scanned)?;
-        (out.scan, out.other_mean, out.other_high) = (top.0, other_mean, other_high);
+        (out.other_mean, out.other_high) = (other_mean, other_high);
+        if !go_on(Stage::Scanned, &out) {
+            return None;
+        }
         self.refine(stretch, q, base, turned(top.1, top.2), hold, &mut out)?;
         Some(out)
     }
@@ -268,4 +286,4 @@ impl Desk {
 }
 
 /// Prepared speeds examined before giving up.
-const LIKED: usize = 5;
+const LIKED: usize = 4;

@@ -169,7 +169,7 @@ pub fn hear_file(
 fn examine(enrolled: &Arc<Enrolled>, job: &Job) -> Vec<Verdict> {
     let mut listener = Listener::new(Arc::clone(enrolled), job.from, false);
     let mut verdicts = Vec::new();
-    for part in job.sound.chunks(1 << 15) {
+    for part in job.sound.chunks(1 << 17) {
         listener.push(part);
         verdicts.extend(listener.take_verdicts());
     }

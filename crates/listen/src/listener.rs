@@ -155,9 +155,8 @@ impl Listener {
                 at: c.at,
                 near: c.speed,
                 within: judge::REACH,
-                least: judge::LEAST_RATIO,
             };
-            let Some(m) = self.desk.look(&stretch, &question, |quick| judge::promising(c.z, quick)) else {
+            let Some(m) = self.desk.look(&stretch, &question, |stage, m| judge::promising(c.z, stage, m)) else {
                 continue;
             };
             if !judge::SPEEDS.contains(&m.speed) {
