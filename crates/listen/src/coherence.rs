@@ -84,9 +84,12 @@ pub(crate) struct Match {
     pub(crate) windows: usize,
 }
 
-/// Engine-rate samples after a candidate's start that [`look`] may read, for a clip of `samples`.
-pub(crate) fn reach(samples: usize) -> u64 {
-    (samples as f64 / SLOWEST) as u64 + (2 * WINDOW) as u64 + SMOOTH_ROWS * GRID as u64
+/// Engine-rate samples after a candidate's start that [`Desk::look`] may read, for a clip of `samples` and a search
+/// that goes `within` of the speed `near`.
+pub(crate) fn reach(samples: usize, near: f64, within: f64) -> u64 {
+    let slowest = (near - within).max(SLOWEST) * (1.0 - STEP * PAIRS as f64);
+    // The last row tried begins 320 samples after the clip's end and is a window long; smoothing looks further.
+    (samples as f64 / slowest) as u64 + (320 + WINDOW) as u64 + SMOOTH_ROWS * GRID as u64
 }
 
 /// A ratio with its place: prepared speed and turn.

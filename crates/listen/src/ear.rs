@@ -3,16 +3,17 @@
 use crate::clip::Clip;
 use crate::coherence::{self, Wheel};
 use crate::error::ListenError;
+use crate::judge;
 use crate::listener::Listener;
 use crate::phases::Replays;
 use crate::settle::Settler;
 use crate::sinc::{RATE, Resampler};
-use crate::sketch::Bank;
+use crate::sketch::{Bank, FASTEST, SLOWEST};
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 
 /// Confidence below which a candidate is usually not called a press.
-pub(crate) const LEAST_CONFIDENCE: f64 = 0.7;
+pub(crate) const LEAST_CONFIDENCE: f64 = 0.75;
 
 /// How sound arrives, and what is wanted of it.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -32,7 +33,7 @@ pub struct Config {
 /// Soon or cheap.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Pace {
-    /// Within half a second of the end of a clip of up to 2 s, 0.7 s for one of 4 s, at several times the cost.
+    /// Within half a second of the end of a clip of up to 3 s, 0.6 s for one of 4 s, at several times the cost.
     Live,
     /// Within some seconds.
     File,
@@ -121,11 +122,11 @@ impl Enrolled {
     }
 
     pub(crate) fn longest_reach(&self) -> u64 {
-        self.sounds.iter().map(|x| coherence::reach(x.len())).max().unwrap_or(0)
+        self.sounds.iter().map(|x| judge::reach(x.len(), SLOWEST)).max().unwrap_or(0)
     }
 
     pub(crate) fn shortest_reach(&self) -> u64 {
-        self.sounds.iter().map(|x| coherence::reach(x.len())).min().unwrap_or(0)
+        self.sounds.iter().map(|x| judge::reach(x.len(), FASTEST)).min().unwrap_or(0)
     }
 }
 

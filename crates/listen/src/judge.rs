@@ -5,13 +5,18 @@
 //! the speed is the one this button has had, and whether buttons are being pressed at all just now.
 
 use crate::closer::{View, WINDOWS};
-use crate::coherence::{Match, Stage};
+use crate::coherence::{self, Match, Stage};
 use crate::phases::SHARES;
 
 /// Least first-look score that is examined further.
 pub(crate) const FIRST_LOOK: f32 = 2.7;
 /// Speeds around the first look's best that the second look searches.
 pub(crate) const REACH: f64 = 0.025;
+/// Engine-rate samples that examining a clip of `samples` takes, when the first look thought it plays at speed `near`.
+pub(crate) fn reach(samples: usize, near: f64) -> u64 {
+    coherence::reach(samples, near, REACH)
+}
+
 /// Speeds a button is believed to play at.
 pub(crate) const SPEEDS: std::ops::RangeInclusive<f64> = 0.9385..=1.0415;
 
@@ -37,11 +42,11 @@ pub(crate) fn promising(z: f32, stage: Stage, m: &Match) -> bool {
 pub(crate) const FIGURES: usize = 19;
 
 const WEIGHTS: [f64; FIGURES] = [
-    5.570, 1.152, -5.893, -26.886, 6.096, -7.064, -3.159, 2.975, -4.687, 5.346, 1.348, 0.183, 1.578, 16.112, -4.868,
-    26.648, 5.125, -1.888, -2.195,
+    4.310, 1.100, -6.753, -29.628, 4.070, -4.470, -3.312, 0.740, -4.397, 4.786, 3.122, 0.323, 2.865, 12.660, -5.994,
+    31.146, 4.679, -2.418, -2.155,
 ];
-const RIVAL: [f64; 2] = [-10.572, 8.546];
-const CONSTANT: f64 = -37.280;
+const RIVAL: [f64; 2] = [-11.036, 8.767];
+const CONSTANT: f64 = -37.512;
 
 /// The evidence in figures.
 pub(crate) fn figures(z: f32, m: &Match, views: &[View; WINDOWS.len()]) -> [f64; FIGURES] {

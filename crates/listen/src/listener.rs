@@ -8,7 +8,7 @@ use crate::lanes::Rows;
 use crate::phases;
 use crate::settle::Verdict;
 use crate::sinc::RATE;
-use crate::sketch::{self, Block, SPEEDS, Sketcher};
+use crate::sketch::{self, Block, FASTEST, SPEEDS, Sketcher};
 use crate::whitened::{self, Stretch};
 use std::sync::Arc;
 
@@ -120,7 +120,7 @@ impl Listener {
 
     fn peaks(&mut self, w: usize) {
         let scores = &self.scores[w];
-        let reach = coherence::reach(self.enrolled.sounds[w].len());
+        let samples = self.enrolled.sounds[w].len();
         while self.checked[w] + (PEAK as u64) < scores.end() {
             let t = self.checked[w];
             self.checked[w] += 1;
@@ -134,7 +134,7 @@ impl Listener {
             if highest {
                 let at = t * sketch::HOP as u64;
                 let speed = SPEEDS[scores.row(t)[1] as usize];
-                self.pending.push(Candidate { word: w, at, z, speed, ready: at + reach });
+                self.pending.push(Candidate { word: w, at, z, speed, ready: at + judge::reach(samples, speed) });
             }
         }
         self.scores[w].forget_before(self.checked[w].saturating_sub(PEAK as u64));
@@ -208,7 +208,7 @@ impl Listener {
     /// earliest: everything ready before that moment is known, whatever the lengths of the other words.
     pub(crate) fn certain(&self) -> u64 {
         let undiscovered = self.checked.iter().zip(&self.enrolled.sounds);
-        let first = undiscovered.map(|(t, x)| t * sketch::HOP as u64 + coherence::reach(x.len())).min();
+        let first = undiscovered.map(|(t, x)| t * sketch::HOP as u64 + judge::reach(x.len(), FASTEST)).min();
         self.end().min(first.unwrap_or(0).saturating_sub(1))
     }
 

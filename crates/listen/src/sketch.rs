@@ -30,6 +30,8 @@ const FLOOR: f32 = 1e-3;
 const LONGEST_S: f64 = 1.2;
 /// Speeds of the templates: 94 to 104 % in steps the 25 Hz bins cannot tell apart.
 pub(crate) const SPEEDS: [f64; 7] = [0.9475, 0.9625, 0.9775, 0.9925, 1.0075, 1.0225, 1.0375];
+pub(crate) const SLOWEST: f64 = SPEEDS[0];
+pub(crate) const FASTEST: f64 = SPEEDS[SPEEDS.len() - 1];
 
 /// Subtracts from each bin the mean of its neighbours: `WIDE` values in, `BINS` out.
 fn flatten_neighbours(row: &[f32], out: &mut [f32]) {

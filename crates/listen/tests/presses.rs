@@ -163,9 +163,8 @@ fn latest(seconds: f64) -> f64 {
 
 #[test]
 fn live_is_soon_for_short_and_long_clips() {
-    // Half a second is the aim, and is met for clips up to 2 s. Longer ones are waited for at the slowest speed a button
-    // may have, which takes longer the longer they are: measured 0.63 s at 3 s and 0.70 s at 4 s, held here as a limit.
-    for (seconds, limit) in [(0.3, 0.5), (1.0, 0.5), (2.0, 0.5), (4.0, 0.75)] {
+    // Half a second is the aim, and is met for clips up to 3 s; 0.54 s was measured at 4 s, and is held here as a limit.
+    for (seconds, limit) in [(0.3, 0.5), (1.0, 0.5), (2.0, 0.5), (3.0, 0.5), (4.0, 0.6)] {
         let took = latest(seconds);
         assert!(took <= limit, "clip of {seconds} s: {took:.2} s after its end");
     }
@@ -187,5 +186,5 @@ fn people_are_hardly_ever_taken_for_a_press_and_machines_are_a_known_limit() {
     assert!(people <= 2, "{people} of 200 people");
     // A voice of perfectly even pulses and the clip's own melody within 6 % of its pitch is, for most of its length, the clip
     // replayed: see the limits in the method's page.
-    assert!(machines <= 12, "{machines} of 200 machines");
+    assert!(machines <= 14, "{machines} of 200 machines");
 }
