@@ -1,7 +1,8 @@
 //! Days: what happened when. Counts by day and hour with exact intervals, joining over weeks, latency under a fixed wait.
 
 use crate::estimate::{Estimate, LEVEL, Unit, median};
-use crate::observe::{Answered, answered, by_day, own_presses, showings, since};
+use crate::latency::{Waiting, waiting};
+use crate::observe::{Answered, answered, by_day, invitations, own_presses, showings, since};
 use crate::rhythm::{Rhythm, rhythm};
 use sayso_methods::stats::Count;
 use sayso_model::{Answer, Day, LearnerId, Moment, Session, Story, WordId};
@@ -67,7 +68,7 @@ pub struct Answers {
 }
 
 /// Everything the Days page shows.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct Days {
     /// One row a day, oldest first, days without events included.
     pub days: Vec<DayRow>,
@@ -77,6 +78,8 @@ pub struct Days {
     pub weeks: Vec<Week>,
     /// Answers to own presses over those days.
     pub answers: Answers,
+    /// Time to press when invited over those days, all words together.
+    pub waiting: Waiting,
 }
 
 /// The last `length` household days up to `now`, today included.
@@ -119,11 +122,14 @@ pub fn days(story: &Story, learner: LearnerId, now: Moment, length: u16) -> Days
     }
     let first_known = by_day(all.iter().map(|a| a.press.at()), &zone).into_keys().next();
     let watched_from = first_known.map_or(from, |d| d.start(&zone).max(from));
+    let invited: Vec<_> = story.words_of(learner).iter().map(|w| invitations(story, learner, w.word)).collect();
+    let inside = |at: Moment| at >= from && at <= now;
     Days {
         rhythm: rhythm(&own, watched_from, now, &zone),
         weeks: weeks(&all, &sessions, from, now, &zone),
         answers: answers(&own),
         days: rows,
+        waiting: waiting(invited.iter().flat_map(|i| &i.usable).filter(|u| inside(u.invitation.at()))),
     }
 }
 

@@ -2,11 +2,11 @@
 
 use crate::claims::{Claim, claims};
 use crate::days::{Answers, answers};
-use crate::estimate::{Estimate, LEVEL, Unit};
+use crate::estimate::Estimate;
+use crate::latency::{Waiting, waiting};
 use crate::observe::{Answered, answered, by_day, invitations, own_presses, showings};
 use crate::stages::{Standing, standings};
 use sayso_methods::learning::curve::LearningCurve;
-use sayso_methods::learning::latency::{SurvivalCurve, Wait, kaplan_meier};
 use sayso_methods::learning::pooled::{WordTrials, pooled_learning_curves_from_anywhere};
 use sayso_methods::stats::{Tail, TwoByTwo};
 use sayso_model::{Accident, Day, LearnerId, Moment, Story, Then, WordId};
@@ -88,10 +88,8 @@ pub struct Evidence {
     pub curve: Result<LearningCurve, String>,
     /// Dates of the trials of the curve.
     pub curve_days: Vec<Day>,
-    /// Time to press under the fixed wait, those without a press censored at its end; or why there is none.
-    pub latency: Result<SurvivalCurve, String>,
-    /// Median seconds to press.
-    pub latency_median: Estimate,
+    /// Time to press under the fixed wait.
+    pub waiting: Waiting,
     /// Answers given to own presses.
     pub answers: Answers,
     /// What it did after the thing was given.
@@ -125,9 +123,6 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
         unrecorded: asked.unrecorded,
     };
     let trials: Vec<Option<bool>> = asked.usable.iter().map(|u| Some(u.pressed)).collect();
-    let waits: Vec<Wait> =
-        asked.usable.iter().map(|u| if u.pressed { Wait::ended(u.seconds) } else { Wait::open(u.seconds) }).collect();
-    let latency = kaplan_meier(&waits, LEVEL).map_err(|e| e.to_string());
     let (mut after_given, mut after_declined) = (After::default(), After::default());
     for a in &own {
         if let Some(d) = a.delivery {
@@ -142,8 +137,7 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
         presses_by_day: by_day(own.iter().map(|a| a.press.at()), &zone),
         curve: curve(&trials, chance(story, learner)),
         curve_days: asked.usable.iter().map(|u| u.invitation.at().day(&zone)).collect(),
-        latency_median: median_latency(latency.as_ref().ok()),
-        latency,
+        waiting: waiting(&asked.usable),
         answers: answers(&own),
         uptake: uptake(&all, word),
         stumbles: Estimate::share(stumbled, judged),
@@ -169,12 +163,6 @@ fn chance(story: &Story, learner: LearnerId) -> f64 {
     #[allow(clippy::cast_precision_loss)]
     let words = story.words_of(learner).len().max(2) as f64;
     1.0 / words
-}
-
-fn median_latency(curve: Option<&SurvivalCurve>) -> Estimate {
-    let Some(curve) = curve else { return Estimate::unknown(Unit::Seconds) };
-    let interval = curve.median_interval();
-    Estimate { value: curve.median(), low: interval.low, high: interval.high, n: curve.n, unit: Unit::Seconds }
 }
 
 fn uptake(all: &[Answered<'_>], word: WordId) -> Uptake {

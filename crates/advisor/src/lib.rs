@@ -14,6 +14,7 @@ pub mod demand;
 pub mod estimate;
 pub mod evidence;
 pub mod first_words;
+pub mod latency;
 pub mod likes;
 pub mod observe;
 pub mod plan;

@@ -173,7 +173,7 @@ fn most_differing(both: &[(usize, usize)], categories: &[String]) -> Vec<Differi
         .into_iter()
         .map(|((a, b), n)| Differing { first: categories[a].clone(), second: categories[b].clone(), n })
         .collect();
-    all.sort_by(|a, b| b.n.cmp(&a.n));
+    all.sort_by_key(|d| std::cmp::Reverse(d.n));
     all.truncate(5);
     all
 }

@@ -4,11 +4,13 @@
 mod bars;
 mod lines;
 mod scale;
+mod waiting;
 mod whiskers;
 
 pub use bars::{Bar, bars};
 pub use lines::{Lines, Point, Series, lines};
 pub use scale::{Axis, nice_axis};
+pub use waiting::waiting;
 pub use whiskers::{Whisker, whiskers};
 
 use maud::{Markup, PreEscaped, html};

@@ -1,6 +1,6 @@
 //! Markup of Days.
 
-use crate::chart::{Axis, Bar, Lines, Point, Series, bars, lines, nice_axis};
+use crate::chart::{Axis, Bar, Lines, Point, Series, bars, lines, nice_axis, waiting};
 use crate::page::LearnerPage;
 use maud::{Markup, html};
 use sayso_advisor::Estimate;
@@ -21,6 +21,7 @@ pub fn page(page: &LearnerPage, days: &Days, length: u16, lengths: &[u16]) -> Ma
         (presses(&days.days))
         (joining(&days.weeks))
         (delay(&days.weeks))
+        (waiting("Time to press when invited", "the invitations of these days that can tell", &days.waiting))
         h2 { "Answers to its own presses" }
         (answers(days))
         h2 { "Day by day" }

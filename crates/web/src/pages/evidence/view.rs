@@ -1,15 +1,13 @@
 //! Markup of Evidence.
 
-use crate::chart::{Axis, Bar, Lines, Series, Whisker, bars, lines, nice_axis, whiskers};
+use crate::chart::{Axis, Bar, Lines, Series, Whisker, bars, lines, nice_axis, waiting, whiskers};
 use crate::page::LearnerPage;
 use maud::{Markup, html};
-use sayso_advisor::Estimate;
 use sayso_advisor::claim_text::{rivals_of, tests_of};
 use sayso_advisor::evidence::{After, Evidence};
 use sayso_advisor::stages::Standing;
 use sayso_advisor::stuck::Weighed;
 use sayso_methods::learning::curve::LearningCurve;
-use sayso_methods::learning::latency::SurvivalCurve;
 use sayso_model::{Day, LearnerId};
 use std::collections::BTreeMap;
 
@@ -70,11 +68,7 @@ pub fn word(page: &LearnerPage, e: &Evidence, causes: &[Weighed]) -> Markup {
             Ok(curve) => (learning(curve, &e.curve_days)),
             Err(why) => p.quiet { "Learning curve: " (why) "." },
         }
-        @match &e.latency {
-            Ok(curve) if curve.n > 0 => (latency(curve, &e.latency_median)),
-            Ok(_) => {},
-            Err(why) => p.quiet { "Time to press: " (why) "." },
-        }
+        (waiting("Time to press", "these invitations", &e.waiting))
         h2 { "Showings and own presses" }
         (by_day("Showings a day", "showings", page.now.day(&page.zone), &e.showings_by_day))
         p { "Delivered after the press (middle value): " strong { (e.standing.delay) } "." }
@@ -163,27 +157,6 @@ fn learning(curve: &LearningCurve, days: &[Day]) -> Markup {
             band: "90 % band".into(),
         }))
         p { (told) }
-    }
-}
-
-fn latency(curve: &SurvivalCurve, median: &Estimate) -> Markup {
-    let points = curve
-        .points
-        .iter()
-        .map(|p| (p.time, 1.0 - p.survival, Some((1.0 - p.interval.high, 1.0 - p.interval.low))))
-        .collect();
-    let told = format!("Half of these invitations were answered by a press within: {median}.");
-    html! {
-        (lines(&Lines {
-            title: "Time to press".into(),
-            told: told.clone(),
-            x: nice_axis("seconds from the offer", 0.0, curve.watched_to().max(1.0)),
-            y: Axis::share("pressed by then"),
-            series: vec![Series { name: "share".into(), points, steps: true, dots: false }],
-            level: None,
-            band: "95 % interval".into(),
-        }))
-        p { (told) " Those without a press count up to the end of the wait (Kaplan\u{2013}Meier)." }
     }
 }
 
