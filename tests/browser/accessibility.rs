@@ -1,6 +1,10 @@
 //! Every page, light and dark: the rules of axe-core, nothing that scrolls sideways, targets a thumb can hit.
 
 use crate::harness::{Browser, PHONE, Server, demo_dir, learner, story};
+use crate::listen::{record, wav};
+use crate::sounds::say;
+use sayso_model::PressedBy;
+use sayso_store::Store;
 use serde_json::Value;
 
 /// Targets smaller than 44 px both ways are found, except links inside running text (WCAG 2.2, 2.5.8 leaves those out).
@@ -22,7 +26,14 @@ async fn every_page_passes_the_rules_in_light_and_dark() {
     let dir = demo_dir();
     let (_, story) = story(dir.path()).await;
     let who = learner(&story);
-    let word = story.words_of(who)[0].word;
+    let card = story.words_of(who)[0].clone();
+    let word = card.word;
+    // With a recording, so that there is something to listen for; and the sound of a press that waits to be judged.
+    let store = Store::open(dir.path()).await.unwrap();
+    let heard = story.heard_presses().find(|f| f.part.by == PressedBy::Unknown).expect("a heard press");
+    record(&store, &card, 0, heard.event.clone()).await;
+    store.put_snippet(heard.id(), wav(&say(0, 0)), heard.event.recorded_at).await.unwrap();
+    store.close().await.unwrap();
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     let pages = [
@@ -40,6 +51,7 @@ async fn every_page_passes_the_rules_in_light_and_dark() {
         format!("/l/{who}/checks"),
         format!("/l/{who}/checks/new"),
         format!("/l/{who}/heard"),
+        format!("/l/{who}/listen"),
         format!("/sheets/{who}/progress"),
         "/sheets/rules".into(),
         format!("/people/animal/{who}"),

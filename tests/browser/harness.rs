@@ -33,13 +33,20 @@ pub struct Server {
     child: Child,
     pub port: u16,
     pub dir: PathBuf,
+    said: Arc<std::sync::Mutex<String>>,
 }
 
 impl Server {
     /// Serves a directory; port 0 takes any free one.
     pub fn start(dir: &Path, port: u16) -> Self {
+        Self::start_with(dir, port, &[])
+    }
+
+    /// Serves it with more arguments.
+    pub fn start_with(dir: &Path, port: u16, more: &[&str]) -> Self {
         let mut child = sayso()
             .args(["serve", "--data", dir.to_str().unwrap(), "--port", &port.to_string()])
+            .args(more)
             .stdout(Stdio::piped())
             .spawn()
             .expect("the binary starts");
@@ -53,8 +60,27 @@ impl Server {
             .and_then(|p| p.parse().ok())
             .unwrap_or_else(|| panic!("the server should print its address, not {line:?}"));
         // Go on reading, so that the server is never held up by a full pipe.
-        std::thread::spawn(move || std::io::copy(&mut out, &mut std::io::sink()));
-        Self { child, port, dir: dir.to_owned() }
+        let said = Arc::new(std::sync::Mutex::new(String::new()));
+        let heard = said.clone();
+        std::thread::spawn(move || {
+            for line in out.lines().map_while(Result::ok) {
+                heard.lock().unwrap().push_str(&format!("{line}\n"));
+            }
+        });
+        Self { child, port, dir: dir.to_owned(), said }
+    }
+
+    /// The rest of a line it has printed that begins so; waits for it.
+    pub async fn said(&self, begin: &str) -> String {
+        let deadline = tokio::time::Instant::now() + PATIENCE;
+        loop {
+            let line = self.said.lock().unwrap().lines().find_map(|l| l.strip_prefix(begin).map(str::to_owned));
+            if let Some(line) = line {
+                return line;
+            }
+            assert!(tokio::time::Instant::now() < deadline, "the server did not say {begin:?}");
+            tokio::time::sleep(Duration::from_millis(50)).await;
+        }
     }
 
     /// Ends it at once, as a power cut would.
@@ -140,7 +166,19 @@ pub struct Browser {
 
 impl Browser {
     /// Opens one of that size.
-    pub async fn open((width, height): (u32, u32)) -> Self {
+    pub async fn open(size: (u32, u32)) -> Self {
+        Self::open_with(size, &[]).await
+    }
+
+    /// One whose microphone, allowed without asking, plays a WAV file once from when it is opened.
+    pub async fn hearing(size: (u32, u32), sound: &Path) -> Self {
+        let plays = format!("--use-file-for-fake-audio-capture={}%noloop", sound.display());
+        let more = ["--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream", &plays];
+        Self::open_with(size, &more).await
+    }
+
+    /// Opens one of that size with more arguments.
+    pub async fn open_with((width, height): (u32, u32), more: &[&str]) -> Self {
         let turn = TURN.clone().lock_owned().await;
         let mut driver = Command::new("chromedriver")
             .arg("--port=0")
@@ -158,7 +196,7 @@ impl Browser {
         };
         std::thread::spawn(move || std::io::copy(&mut out, &mut std::io::sink()));
         let profile = tempfile::tempdir().unwrap();
-        let args = [
+        let mut args = vec![
             "--headless=new".to_owned(),
             "--no-sandbox".into(),
             "--disable-gpu".into(),
@@ -170,6 +208,7 @@ impl Browser {
             format!("--window-size={width},{height}"),
             format!("--user-data-dir={}", profile.path().display()),
         ];
+        args.extend(more.iter().map(|a| (*a).to_owned()));
         let mut wants = Capabilities::new();
         wants.insert(
             "goog:chromeOptions".into(),
@@ -235,6 +274,14 @@ impl Browser {
         self.page.execute("window.leaving = true", vec![]).await.unwrap();
         self.press(css).await;
         self.until("the next page", "return !window.leaving && document.readyState === 'complete'").await;
+    }
+
+    /// Keeps a picture of the page where a folder for it is named, to be looked at by a person.
+    pub async fn picture(&self, name: &str) {
+        if let Some(folder) = std::env::var_os("SAYSO_PICTURES") {
+            std::fs::write(Path::new(&folder).join(format!("{name}.png")), self.page.screenshot().await.unwrap())
+                .unwrap();
+        }
     }
 
     pub async fn text(&self, test: &str) -> String {

@@ -5,8 +5,14 @@
 
 mod accessibility;
 mod harness;
+mod heard;
 mod invitation;
 mod killed;
 mod likes;
+mod listen;
 mod outbox;
+mod pad;
+mod recorder;
+#[path = "../../crates/listen/tests/common/mod.rs"]
+mod sounds;
 mod tour;

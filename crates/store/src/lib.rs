@@ -7,10 +7,12 @@ mod backup;
 mod clips;
 mod error;
 mod exchange;
+mod heard;
 mod log;
 mod open;
 mod projection;
 mod recordings;
+mod snippets;
 mod store;
 mod stories;
 mod writer;
@@ -22,8 +24,10 @@ pub use exchange::{
     ColumnHelp, Format, ImportOptions, Imported, MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem,
     columns_of,
 };
+pub use heard::{Diary, Listened, NoVocabulary, NotKept, UNSURE, Vocabulary};
 pub use log::{Logged, Revision};
 pub use projection::{DayCount, Difference, Rebuilt};
 pub use recordings::{Enrolment, NoSound, Recording, clip_from_bytes};
+pub use snippets::{MOST_SNIPPET_BYTES, MOST_SNIPPETS, SNIPPET_DAYS};
 pub use store::Store;
 pub use writer::{Appended, MOST_EVENT_BYTES};

@@ -12,6 +12,7 @@ pub mod error;
 pub mod fields;
 pub mod form;
 pub mod layout;
+pub mod listening;
 pub mod page;
 pub mod pages;
 pub mod secure;

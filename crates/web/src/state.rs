@@ -1,6 +1,7 @@
 //! What every handler shares.
 
 use crate::access::Access;
+use crate::listening::Seats;
 use crate::secure::Authority;
 use crate::store::Store;
 use sayso_model::Moment;
@@ -16,6 +17,8 @@ pub struct AppState {
     pub access: Arc<Access>,
     /// What signs this home's certificates, where devices must come over HTTPS.
     pub authority: Option<Arc<Authority>>,
+    /// Who listens to which board.
+    pub seats: Arc<Seats>,
     clock: fn() -> Moment,
 }
 
@@ -23,7 +26,7 @@ impl AppState {
     /// The state on the machine's clock.
     #[must_use]
     pub fn new(store: Arc<Store>, access: Access) -> Self {
-        Self { store, access: Arc::new(access), authority: None, clock: machine_clock }
+        Self { store, access: Arc::new(access), authority: None, seats: Arc::default(), clock: machine_clock }
     }
 
     /// The same where devices must come over HTTPS.

@@ -37,7 +37,11 @@ async fn each_answer_is_kept_and_the_press_waits_no_longer() {
     let home = Home::new().await;
     let ids = heard(&home, &[0.5, 0.6, 0.7, 0.95]).await;
     let page = format!("/l/{}/heard", home.learner);
-    home.page(&page).await.says("Unsure whether it sounded (n = 3)").says("By whom? (n = 1)").says("50 %");
+    home.page(&page)
+        .await
+        .says("Did it sound? (n = <span data-n>3</span>)")
+        .says("Who pressed? (n = <span data-n>1</span>)")
+        .says("50 %");
     for (id, was) in ids.iter().zip(["no", "yes", "learner", "teacher"]) {
         home.post(&format!("{page}/{id}"), &[("was", was)]).await.kept();
     }

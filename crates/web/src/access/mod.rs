@@ -8,7 +8,7 @@ mod sessions;
 mod tries;
 mod view;
 
-pub use door::{guard, headers};
+pub use door::{PAIRED_COOKIE, guard, headers};
 pub use view::router;
 
 use code::Code;

@@ -8,7 +8,7 @@ mod view;
 use crate::state::AppState;
 use axum::Router;
 use axum::extract::DefaultBodyLimit;
-use axum::routing::{get, post};
+use axum::routing::{any, get, post};
 
 /// Routes below `/api`.
 pub fn router() -> Router<AppState> {
@@ -21,6 +21,8 @@ pub fn router() -> Router<AppState> {
         .route("/openapi.json", get(openapi::show))
         .route("/events", get(events::list).post(events::append))
         .route("/board/{learner}", get(crate::pages::board::json))
+        // Any method: over HTTP/2 a web socket is opened by CONNECT (RFC 8441).
+        .route("/listen/{learner}", any(crate::listening::open))
         .route("/export.jsonl", get(exchange::json_lines))
         .route("/export.csv", get(exchange::csv))
         .merge(imports)

@@ -47,6 +47,14 @@ pub fn document() -> &'static Value {
     })
 }
 
+/// How the web socket is spoken to; OpenAPI has no words for it.
+const LISTENING: &str = "Text messages are JSON, binary ones are sound. \
+    First {\"begin\": {\"stream\": UUID, \"began\": time of the first frame, \"rate\": frames a second, \"only\": whether only this animal uses the board, \"keep_unsure\": whether the sound around unsure presses is kept, \"take\": whether to take the board from another page}}. \
+    Answer: {\"go\": {\"from\", \"words\", \"left_out\"}}, or {\"busy\": since}, or {\"wrong\": why}. \
+    Then binary messages: position of the first frame since the stream began (unsigned 64 bits, little-endian), and signed 16-bit little-endian samples of one channel. Missing positions count as silence, known ones are passed over. \
+    Told meanwhile: {\"heard\": {\"id\", \"says\", \"at\", \"confidence\", \"state\", \"kept\"}}, where state is new, known or tapped; {\"upto\": position} before which nothing need be sent again; {\"trouble\": why, or null once it is over} while presses cannot be stored; \"taken\" when another page took the board. \
+    After a lost connection the same stream may begin again within a minute and goes on from `from`; where that is null, all that is still there should be sent. {\"keep_unsure\": boolean} may be sent at any time, \"end\" at the end, answered by the last presses and \"ended\".";
+
 fn schema(name: &str) -> Value {
     json!({ "$ref": format!("#/components/schemas/{name}") })
 }
@@ -107,6 +115,18 @@ fn paths() -> Value {
             "summary": "What the pad of one animal shows: words, rewards, ration, signs, and the day's events.",
             "parameters": [{ "name": "learner", "in": "path", "required": true, "schema": schema("LearnerId") }],
             "responses": { "200": answer("The pad.", json!({ "type": "object" })), "404": failed("No such animal.") },
+        }},
+        "/api/listen/{learner}": { "get": {
+            "summary": "A web socket: sound of a microphone in, presses out as they are heard, each put into the log.",
+            "description": LISTENING,
+            "parameters": [{ "name": "learner", "in": "path", "required": true, "schema": schema("LearnerId") }],
+            "responses": {
+                "101": { "description": "Open. Begin with a text message." },
+                "400": failed("No web socket was asked for."),
+                "401": failed("This device is not paired."),
+                "403": failed("Opened by another site's page, or at a name the notebook does not answer to."),
+                "404": failed("No such animal."),
+            },
         }},
         "/api/export.jsonl": { "get": { "summary": "The whole log, one event a line.", "responses": { "200": text("The file.", "application/x-ndjson") } } },
         "/api/export.csv": { "get": { "summary": "The whole log as a table.", "responses": { "200": text("The file.", "text/csv") } } },

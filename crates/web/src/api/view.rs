@@ -20,6 +20,7 @@ pub async fn show() -> Markup {
                     section.card {
                         h2 { (method.to_uppercase()) " " code { (path) } }
                         p { (text(&what["summary"])) }
+                        @if let Some(more) = what["description"].as_str() { p { (more) } }
                         @if let Some(all) = what["parameters"].as_array() {
                             dl.facts {
                                 @for p in all { dt { code { (text(&p["name"])) } } dd { (text(&p["description"])) } }

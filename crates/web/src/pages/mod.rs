@@ -7,6 +7,7 @@ pub mod days;
 pub mod evidence;
 pub mod heard;
 pub mod likes;
+pub mod listen;
 pub mod log;
 pub mod methods;
 pub mod people;
@@ -38,6 +39,7 @@ pub fn router() -> Router<AppState> {
         .merge(evidence::router())
         .merge(checks::router())
         .merge(heard::router())
+        .merge(listen::router())
         .merge(agreement::router())
         .merge(days::router())
         .merge(methods::router())

@@ -90,9 +90,11 @@ async fn every_path_of_the_document_is_there_and_answers_are_as_described() {
     let with =
         |name: &str| json!({ "$ref": format!("#/components/schemas/{name}"), "components": document["components"] });
     for (path, methods) in document["paths"].as_object().unwrap() {
-        if methods.get("get").is_some() {
+        if let Some(get) = methods.get("get") {
             let answer = web.get(&path.replace("{learner}", &ids.learner)).await;
-            assert_eq!(answer.status, 200, "{path}: {}", answer.text);
+            // A web socket, asked plainly, is there but does not open.
+            let wanted = if get["responses"].get("101").is_some() { 400 } else { 200 };
+            assert_eq!(answer.status, wanted, "{path}: {}", answer.text);
         }
     }
     let listing = web.get("/api/events").await.json();

@@ -54,7 +54,7 @@ fn take(run: &mut Run, began: Moment, heard: &[Heard]) -> Result<(), CliError> {
     }
     let shown = run.args.log || run.args.started_at.is_some();
     run.print(SCENE, shown.then_some(began), heard)?;
-    if let Some(diary) = &run.diary {
+    if let Some(diary) = &mut run.diary {
         // A stream has no hash before its end; it is known by when it began.
         let kept = diary.keep(&run.vocabulary, &format!("stream {began}"), began, heard)?;
         run.told.kept(kept);

@@ -3,7 +3,7 @@
 use crate::commands::notebook::Notebook;
 use crate::error::CliError;
 use sayso_listen::{Clip, Enrolled, Pace};
-use sayso_model::WordId;
+use sayso_store::{Listened, NoVocabulary};
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::Arc;
@@ -11,44 +11,35 @@ use std::sync::Arc;
 /// Endings of the sound files a folder is searched for.
 const ENDINGS: [&str; 5] = ["wav", "flac", "ogg", "oga", "mp3"];
 
-/// A word of a notebook.
-pub struct Known {
-    says: String,
-    /// Its id.
-    pub word: WordId,
-}
-
 /// The enrolled clips, and what each stands for.
 pub struct Vocabulary {
     /// The clips as the engine holds them. Its names are ids where a notebook is listened for.
     pub enrolled: Arc<Enrolled>,
     /// Words of the notebook by the engine's name.
-    pub known: BTreeMap<String, Known>,
+    pub known: BTreeMap<String, Listened>,
 }
 
 impl Vocabulary {
     /// Every recording in use of a notebook; one that has no sound is told and left out.
     pub async fn of_notebook(notebook: &Notebook, pace: Pace) -> Result<Self, CliError> {
-        let (mut clips, mut known) = (Vec::new(), BTreeMap::new());
-        for recording in notebook.store.recordings(&notebook.story).await? {
-            match recording.sound {
-                Ok(clip) => {
-                    // Two words may say the same; their ids differ.
-                    let name = recording.card.word.to_string();
-                    let clip = Clip::from_samples(name.clone(), clip.samples().to_vec(), clip.rate());
-                    clips.push(clip.map_err(|e| CliError::said(e.to_string()))?);
-                    known.insert(name, Known { says: recording.says, word: recording.card.word });
-                }
-                Err(why) => eprintln!("\"{}\" is not listened for: {why}", recording.says),
+        let told = |left_out: Vec<(String, sayso_store::NoSound)>| {
+            for (says, why) in left_out {
+                eprintln!("\"{says}\" is not listened for: {why}");
             }
+        };
+        match notebook.store.vocabulary(&notebook.story, pace).await {
+            Ok(found) => {
+                told(found.left_out);
+                Ok(Self { enrolled: found.enrolled, known: found.words })
+            }
+            Err(NoVocabulary::Nothing(left_out)) => {
+                told(left_out);
+                Err(CliError::said(
+                    "no recording is enrolled, so there is nothing to listen for; see `sayso enrol --help`",
+                ))
+            }
+            Err(other) => Err(CliError::said(other.to_string())),
         }
-        if clips.is_empty() {
-            return Err(CliError::said(
-                "no recording is enrolled, so there is nothing to listen for; see `sayso enrol --help`",
-            ));
-        }
-        let enrolled = Enrolled::new(&clips, pace).map_err(|e| CliError::said(e.to_string()))?;
-        Ok(Self { enrolled: Arc::new(enrolled), known })
     }
 
     /// Every sound file in a folder, named by its file stem.

@@ -1,6 +1,7 @@
 use super::now::{Now, now};
 use crate::layout::{Tab, layout_with};
 use crate::page::LearnerPage;
+use crate::pages::listen::switch;
 use maud::{Markup, html};
 use sayso_model::facts;
 
@@ -11,7 +12,7 @@ pub fn view(page: &LearnerPage) -> Markup {
         page,
         Tab::Board,
         "Board",
-        &["client/board.js"],
+        &["client/board.js", "client/listen.js"],
         html! {
             noscript { p.caution { "The board notes taps with JavaScript, which is switched off in this browser." } }
             div #board .pad-page data-test="board" data-now=(json) {
@@ -32,6 +33,7 @@ pub fn view(page: &LearnerPage) -> Markup {
                     (actions())
                 }
                 (recent())
+                (switch(page))
                 (cautions(&now))
             }
         },
@@ -43,6 +45,7 @@ fn status() -> Markup {
         div.status data-part="outbox" data-test="outbox" data-kept="" data-sent="" data-refused="" {
             button.plain type="button" data-part="outbox-text" data-test="outbox-text" title="Send now" { "Opening…" }
             span.quiet.num data-part="outbox-counts" data-test="outbox-counts" {}
+            a.plain.ear href="#listen" data-ear-chip data-test="listen-chip" hidden { "Listening" }
             a.button data-part="pair" data-test="pair" href="/pair" hidden { "Pair this device" }
             button.warn type="button" data-part="attention" data-test="attention" hidden {}
         }

@@ -1,19 +1,22 @@
 //! Heard presses that nobody has judged yet: did the word sound, and who pressed? One tap each.
 
 use crate::error::Error;
-use crate::layout::{Tab, layout};
+use crate::layout::{Tab, layout_with};
 use crate::page::LearnerPage;
+use crate::pages::today::view::advice as advised;
 use crate::state::AppState;
 use crate::typed::{Typed, named};
 use axum::Router;
 use axum::extract::Path;
-use axum::response::Redirect;
+use axum::http::header::CONTENT_TYPE;
+use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::{Markup, html};
+use sayso_advisor::buttons;
 use sayso_model::{Body, Correction, Event, EventId, Press, PressedBy, Probability, Source, Withdrawal};
+use sayso_store::UNSURE;
+use std::collections::BTreeSet;
 
-/// Certainty under which a press is asked about first.
-const UNSURE: f64 = 0.9;
 /// Presses shown in each part.
 const MOST: usize = 40;
 
@@ -45,10 +48,13 @@ impl Judged {
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{learner}/heard", get(show)).route("/l/{learner}/heard/{event}", post(judge))
+    Router::new()
+        .route("/l/{learner}/heard", get(show))
+        .route("/l/{learner}/heard/{event}", post(judge))
+        .route("/l/{learner}/heard/{event}/sound", get(sound))
 }
 
-/// Heard presses of this animal, or of none, that nobody has judged; newest first.
+/// Heard presses of this animal, or of none, that nobody has judged or tapped; newest first.
 fn waiting(page: &LearnerPage) -> Vec<(Event, Press)> {
     let of = page.story.of::<Press>(page.id).chain(page.story.unassigned::<Press>());
     let mut all: Vec<(Event, Press)> = of
@@ -59,52 +65,90 @@ fn waiting(page: &LearnerPage) -> Vec<(Event, Press)> {
     all
 }
 
-async fn show(page: LearnerPage) -> Markup {
+async fn show(page: LearnerPage) -> Result<Markup, Error> {
+    let kept: BTreeSet<EventId> = page.state.store.snippets(page.now).await?.into_iter().collect();
     let (unsure, sure): (Vec<_>, Vec<_>) = waiting(&page).into_iter().partition(|(_, p)| p.certainty.get() < UNSURE);
-    layout(
+    let nothing = unsure.is_empty() && sure.is_empty();
+    Ok(layout_with(
         &page,
         Tab::None,
         "Heard presses",
+        &["client/heard.js"],
         html! {
-            p { "A microphone tells which button sounded, not who pressed it. Say what you saw; leave what nobody saw as it is." }
-            @if unsure.is_empty() && sure.is_empty() { p { "Nothing waits here." } }
-            (part(&page, "Unsure whether it sounded", &unsure))
-            (part(&page, "By whom?", &sure))
-            p { a href=(Tab::Log.href(Some(page.id))) { "What was taken back stays in the log" } }
+            @if nothing { p { "Nothing waits here." } }
+            @else { p { "A microphone tells which button sounded, not who pressed it. Say what you saw; leave what nobody saw as it is." } }
+            p.quiet role="status" data-heard-said data-test="heard-said" {}
+            div data-heard-list {
+                (part(&page, "Did it sound?", "Heard with less certainty. \u{201c}Did not sound\u{201d} takes it back.", &unsure, &kept))
+                (part(&page, "Who pressed?", "", &sure, &kept))
+            }
+            @for advice in buttons::advice(&page.story, Some(page.id), page.now) { (advised(page.id, &advice, false)) }
+            p { a.link href=(format!("/l/{}/listen", page.id)) { "Listen through this device's microphone" } }
+            p { a.link href=(Tab::Log.href(Some(page.id))) { "What was taken back stays in the log" } }
         },
-    )
+    ))
 }
 
-fn part(page: &LearnerPage, title: &str, presses: &[(Event, Press)]) -> Markup {
+fn part(page: &LearnerPage, title: &str, hint: &str, presses: &[(Event, Press)], kept: &BTreeSet<EventId>) -> Markup {
     let words = page.story.words();
+    let more = presses.len().saturating_sub(MOST);
     html! {
         @if !presses.is_empty() {
-            section {
-                h2 { (title) " (n = " (presses.len()) ")" }
+            section data-more=(more) {
+                h2 { (title) " (n = " span data-n { (presses.len()) } ")" }
+                @if !hint.is_empty() { p.quiet { (hint) } }
                 @for (event, press) in presses.iter().take(MOST) {
                     @let says = words.get(&press.word).map_or("a word", |w| w.says.as_str());
-                    form method="post" action=(format!("/l/{}/heard/{}", page.id, event.id)) #{ "e" (event.id) } .card {
-                        p { strong { "\u{201c}" (says) "\u{201d}" } " " (event.happened_at.local(&page.zone).strftime("%a %d %b, %H:%M:%S"))
-                            span.hint { "chance that it sounded: " (format!("{:.0} %", 100.0 * press.certainty.get())) } }
-                        div.row {
-                            @for j in Judged::ALL {
-                                button name="was" value=(j.name()) { (label(page, j)) span.unseen { ": " (says) } }
-                            }
-                        }
-                    }
+                    (card(page, event, press, says, kept.contains(&event.id)))
                 }
-                @if presses.len() > MOST { p.quiet { (presses.len() - MOST) " older ones follow once these are judged." } }
+                @if more > 0 { p.quiet { (more) " older ones follow once these are judged." } }
             }
         }
     }
 }
 
+/// One press: what was heard, its sound if kept, and one tap to say what it was.
+fn card(page: &LearnerPage, event: &Event, press: &Press, says: &str, kept: bool) -> Markup {
+    html! {
+        form method="post" action=(format!("/l/{}/heard/{}", page.id, event.id)) #{ "e" (event.id) } .card.judge data-says=(says) data-test="heard-press" {
+            div.what {
+                p {
+                    strong { "\u{201c}" (says) "\u{201d}" }
+                    span.hint { (event.happened_at.local(&page.zone).strftime("%a %d %b, %H:%M:%S")) }
+                    span.hint { "chance that it sounded: " (format!("{:.0} %", (100.0 * press.certainty.get()).min(99.0))) }
+                }
+                @if kept {
+                    button type="button" data-play=(format!("/l/{}/heard/{}/sound", page.id, event.id)) data-test="heard-play" aria-pressed="false" hidden {
+                        "Play" span.unseen { " the sound of " (says) }
+                    }
+                }
+            }
+            div.answers {
+                @for j in Judged::ALL {
+                    button name="was" value=(j.name()) data-label=(label(page, j)) data-test=(format!("heard-{}", j.name())) { (label(page, j)) span.unseen { ": " (says) } }
+                }
+            }
+        }
+    }
+}
+
+/// The sound around a press that waits to be judged, if it is kept.
+async fn sound(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Result<Response, Error> {
+    let id: EventId = named(&id, "press")?;
+    let missing = || Error::NotFound("The sound of this press is not kept.".into());
+    if !waiting(&page).iter().any(|(e, _)| e.id == id) {
+        return Err(missing());
+    }
+    let wav = page.state.store.snippet(id).await?.ok_or_else(missing)?;
+    Ok(([(CONTENT_TYPE, "audio/wav")], wav).into_response())
+}
+
 fn label(page: &LearnerPage, judged: Judged) -> String {
     match judged {
-        Judged::Yes => "It sounded".to_owned(),
-        Judged::No => "No such press".to_owned(),
-        Judged::Learner => page.card.name.to_string(),
-        Judged::Teacher => "A person".to_owned(),
+        Judged::Yes => "Sounded, nobody saw".to_owned(),
+        Judged::No => "Did not sound".to_owned(),
+        Judged::Learner => format!("{} pressed", page.card.name),
+        Judged::Teacher => "A person pressed".to_owned(),
     }
 }
 
@@ -122,6 +166,7 @@ async fn judge(page: LearnerPage, Path((_, id)): Path<(String, String)>, typed: 
         Judged::Teacher => corrected(id, press, PressedBy::Teacher, Some(page.id)),
     };
     page.keep(vec![Event { learner: event.learner, ..page.event(body) }]).await?;
+    page.state.store.drop_snippet(id).await?;
     Ok(Redirect::to(&format!("/l/{}/heard", page.id)))
 }
 

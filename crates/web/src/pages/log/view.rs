@@ -12,7 +12,7 @@ pub fn view(page: &LearnerPage, events: &[Event], more: Option<Moment>) -> Marku
         Tab::Log,
         "Log",
         html! {
-            p { a href=(format!("/l/{}/heard", page.id)) { "Judge presses a microphone heard" } }
+            p { a.link href=(format!("/l/{}/heard", page.id)) { "Judge presses a microphone heard" } }
             p { "Everything noted for " (page.card.name.as_str()) ", newest first. Nothing is ever erased: what is taken back or put right keeps its first record." }
             @if events.is_empty() { p { "Nothing is noted yet." } }
             ol.log {
@@ -40,7 +40,7 @@ fn entry(page: &LearnerPage, first: &Event) -> Markup {
                     }
                     Some(n) => { p { (in_words(story, &n.body)) } }
                 }
-                p.quiet { (when(page, now.as_ref().unwrap_or(first).happened_at)) (who(page, first)) (how(first.source)) }
+                p.quiet { (when(page, now.as_ref().unwrap_or(first).happened_at)) (who(page, first)) (how(first.source)) @if story.same_press(first.id).is_some() { "; tapped too, so it counts once" } }
             }
             div.row.noprint {
                 @if now.is_some() {

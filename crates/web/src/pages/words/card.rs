@@ -4,7 +4,7 @@ use super::{known, recording, sounds, stage};
 use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::fields::{area, line, select, summary, tick, ticks};
-use crate::layout::{Tab, layout};
+use crate::layout::{Tab, layout_with};
 use crate::page::LearnerPage;
 use crate::typed::{Typed, again};
 use axum::extract::{Path, Query};
@@ -146,10 +146,11 @@ async fn form(page: &LearnerPage, before: Option<&WordCard>, typed: &Typed, kept
     let says = typed.text("says");
     let alike = if says.is_empty() { Vec::new() } else { sounds::too_alike(&page.story, says, before.map(|c| c.word)) };
     let title = before.map_or_else(|| "A new word".to_owned(), |c| format!("\u{201c}{}\u{201d}", c.says));
-    Ok(layout(
+    Ok(layout_with(
         page,
         Tab::Words,
         &title,
+        &["client/recorder.js"],
         html! {
             @if kept { p role="status" { strong { "Kept." } } }
             (summary(typed))

@@ -143,7 +143,8 @@ pub async fn section(page: &LearnerPage, card: &WordCard) -> Result<Markup, Erro
             h2 { "Recording" }
             @if all.is_empty() { p { "No recording is kept here. The one on the button is enough to begin: record softly, one word, in a usual voice, away from noise. With the same sound kept here, presses can be heard by a microphone." } }
             @for c in &all { (shown(c)) }
-            form method="post" action=(to) enctype="multipart/form-data" .stack {
+            div data-recorder="recording-form" data-test="recorder" .stack {}
+            form #recording-form method="post" action=(to) enctype="multipart/form-data" .stack {
                 div.field {
                     label for=(FIELD) { @if all.is_empty() { "Sound file" } @else { "Another sound file in its place" } }
                     span.hint #recording-hint { "WAV, FLAC, Ogg Vorbis or MP3; the very sound that is on the button" }

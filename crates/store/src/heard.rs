@@ -1,0 +1,217 @@
+//! Heard presses into the log, each once however often its sound is heard.
+
+use crate::error::StoreError;
+use crate::recordings::NoSound;
+use crate::store::Store;
+use crate::writer::Appended;
+use sayso_listen::{Clip, Enrolled, Heard, ListenError, Pace};
+use sayso_model::{
+    Accident, Body, Event, EventId, HouseholdId, LearnerId, Moment, Press, PressedBy, Probability, Problems, Ratio,
+    SessionId, Source, Story, WordId,
+};
+use sha2::{Digest, Sha256};
+use std::collections::BTreeMap;
+use std::sync::Arc;
+use uuid::Uuid;
+
+/// Heard presses of one word closer than this are one press: onsets may shift a little when a sound is heard again
+/// with another recording or a later version.
+const SAME_SOUND_S: f64 = 0.2;
+
+/// A sound is never as certain as a tap, nor as a person's word on it.
+const MOST_SURE: f64 = 0.9999;
+
+/// Certainty under which a person is asked first whether a heard press sounded at all.
+pub const UNSURE: f64 = 0.9;
+
+/// A word that is listened for.
+#[derive(Clone, Debug)]
+pub struct Listened {
+    /// Its id.
+    pub word: WordId,
+    /// What the button says.
+    pub says: String,
+    /// Length of its recording.
+    pub seconds: f64,
+}
+
+/// The recordings of a notebook as the engine holds them.
+pub struct Vocabulary {
+    /// The clips. The engine's names are ids of words, since two words may say the same.
+    pub enrolled: Arc<Enrolled>,
+    /// The words by the engine's name.
+    pub words: BTreeMap<String, Listened>,
+    /// What buttons say whose recording has no sound, with the reason; they are not listened for.
+    pub left_out: Vec<(String, NoSound)>,
+}
+
+/// Why there is nothing to listen for.
+#[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum NoVocabulary {
+    /// No word in use has a recording that can be listened for.
+    #[error("no recording is enrolled, so there is nothing to listen for")]
+    Nothing(Vec<(String, NoSound)>),
+    /// A recording the engine refuses.
+    #[error(transparent)]
+    Sound(#[from] ListenError),
+    /// The notebook cannot be read.
+    #[error(transparent)]
+    Store(#[from] StoreError),
+}
+
+impl Store {
+    /// Every recording in use, ready to be listened for.
+    ///
+    /// # Errors
+    /// [`NoVocabulary`].
+    pub async fn vocabulary(&self, story: &Story, pace: Pace) -> Result<Vocabulary, NoVocabulary> {
+        let (mut clips, mut words, mut left_out) = (Vec::new(), BTreeMap::new(), Vec::new());
+        for recording in self.recordings(story).await? {
+            match recording.sound {
+                Ok(clip) => {
+                    let name = recording.card.word.to_string();
+                    let listened =
+                        Listened { word: recording.card.word, says: recording.says, seconds: clip.seconds() };
+                    clips.push(Clip::from_samples(name.clone(), clip.samples().to_vec(), clip.rate())?);
+                    words.insert(name, listened);
+                }
+                Err(why) => left_out.push((recording.says, why)),
+            }
+        }
+        if clips.is_empty() {
+            return Err(NoVocabulary::Nothing(left_out));
+        }
+        let enrolled = tokio::task::spawn_blocking(move || Enrolled::new(&clips, pace));
+        let enrolled = Arc::new(enrolled.await.map_err(|_| StoreError::Closed)??);
+        Ok(Vocabulary { enrolled, words, left_out })
+    }
+}
+
+/// Why heard presses were not logged.
+#[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum NotKept {
+    /// An event the log does not take.
+    #[error(transparent)]
+    Refused(#[from] Problems),
+    /// The notebook cannot be written.
+    #[error(transparent)]
+    Store(#[from] StoreError),
+}
+
+/// Writes heard presses into a notebook.
+pub struct Diary {
+    household: HouseholdId,
+    learner: Option<LearnerId>,
+    /// Heard presses known so far, withdrawn and corrected ones included: a person has judged those.
+    before: BTreeMap<WordId, Vec<Moment>>,
+}
+
+impl Diary {
+    /// For presses of this animal, or of none: sound does not tell whose press it was.
+    #[must_use]
+    pub fn new(story: &Story, household: HouseholdId, learner: Option<LearnerId>) -> Self {
+        let mut before: BTreeMap<WordId, Vec<Moment>> = BTreeMap::new();
+        for event in story.ledger().all() {
+            if let (Source::Heard, Body::Press(press)) = (event.source, &event.body) {
+                before.entry(press.word).or_default().push(event.happened_at);
+            }
+        }
+        Self { household, learner, before }
+    }
+
+    /// Logs presses of a sound that began at `began`; for each its event, or none where it was in the log before,
+    /// in order, those of words not listened for left out. `origin` names the sound, such as by its hash; `now` is when they are written down.
+    ///
+    /// # Errors
+    /// [`NotKept`]; what was sent with a refused event may be in the log.
+    pub async fn keep(
+        &mut self,
+        store: &Store,
+        words: &BTreeMap<String, Listened>,
+        origin: &str,
+        began: Moment,
+        heard: &[Heard],
+        now: Moment,
+    ) -> Result<Vec<Option<Event>>, NotKept> {
+        let mut entries = Vec::new();
+        if heard.is_empty() {
+            return Ok(entries);
+        }
+        let story = store.story(self.household).await?;
+        for h in heard {
+            let Some(Listened { word, .. }) = words.get(&h.word) else { continue };
+            let at = began.plus_seconds(h.onset_s);
+            let id = heard_id(origin, h.onset_s, *word, at);
+            let near = self.before.get(word).into_iter().flatten();
+            let known = story.ledger().first(id).is_some()
+                || near.into_iter().any(|m| m.seconds_since(at).abs() <= SAME_SOUND_S);
+            entries.push((!known).then(|| self.event(&story, id, at, *word, h, now)));
+        }
+        let new: Vec<Event> = entries.iter().flatten().cloned().collect();
+        let mut outcomes = store.append(new).await?.into_iter();
+        for entry in entries.iter_mut().filter(|e| e.is_some()) {
+            match outcomes.next() {
+                Some(Appended::New) => {
+                    if let Some((word, at)) = entry.as_ref().and_then(|e| e.body.word().map(|w| (w, e.happened_at))) {
+                        self.before.entry(word).or_default().push(at);
+                    }
+                }
+                // Another process heard the same sound meanwhile, perhaps recorded a moment apart.
+                Some(Appended::Duplicate | Appended::Conflict) => *entry = None,
+                Some(Appended::Refused(problems)) => return Err(problems.into()),
+                None => return Err(StoreError::Closed.into()),
+            }
+        }
+        Ok(entries)
+    }
+
+    fn event(&self, story: &Story, id: EventId, at: Moment, word: WordId, h: &Heard, now: Moment) -> Event {
+        Event {
+            id,
+            household: self.household,
+            learner: self.learner,
+            teacher: None,
+            happened_at: at,
+            zone: story.zone(),
+            recorded_at: now,
+            source: Source::Heard,
+            body: Press {
+                word,
+                // Also in a session: the animal may press while a person shows. A tap beside it tells who.
+                by: PressedBy::Unknown,
+                certainty: Probability::clamped(h.confidence.min(MOST_SURE)),
+                accident: Accident::Unsure,
+                place: None,
+                speed: Ratio::new(h.speed).ok(),
+                session: self.learner.and_then(|l| session_at(story, l, at)),
+            }
+            .into(),
+        }
+    }
+}
+
+/// The animal's session that was going on at a moment.
+fn session_at(story: &Story, learner: LearnerId, at: Moment) -> Option<SessionId> {
+    let sessions = story.sessions(learner);
+    let running =
+        |s: &&sayso_model::Session<'_>| at >= s.start.at() && s.end.map_or_else(|| s.open(at), |end| at <= end.at());
+    sessions.iter().rev().find(running).map(|s| s.id())
+}
+
+/// The id of a heard press follows from its sound, so that hearing it twice adds nothing. UUID version 8 (RFC 9562),
+/// beginning with the time, so that ids keep sorting by time.
+fn heard_id(origin: &str, onset_s: f64, word: WordId, at: Moment) -> EventId {
+    let mut hash = Sha256::new();
+    hash.update(b"sayso heard 1");
+    hash.update(origin.as_bytes());
+    hash.update([0]);
+    hash.update(format!("{onset_s:.3}"));
+    hash.update(word.0.as_bytes());
+    let mut bytes = [0; 16];
+    bytes.copy_from_slice(&hash.finalize()[..16]);
+    let millis = u64::try_from(at.millis()).unwrap_or(0).to_be_bytes();
+    bytes[..6].copy_from_slice(&millis[2..]);
+    EventId(Uuid::new_v8(bytes))
+}

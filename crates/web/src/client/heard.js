@@ -1,0 +1,64 @@
+// Judging heard presses without loading the page anew for each: hear it, tap once, the next one stands on top.
+
+import { text } from "./dom.js";
+
+const list = document.querySelector("[data-heard-list]");
+const said = document.querySelector("[data-heard-said]");
+let playing;
+
+/** Plays the sound around a press from its start; another one that plays stops. */
+function play(button) {
+  playing?.pause();
+  playing = new Audio(button.dataset.play);
+  const back = () => button.setAttribute("aria-pressed", "false");
+  playing.onended = back;
+  playing.onpause = back;
+  playing.onerror = () => {
+    back();
+    button.disabled = true;
+    text(button, "Sound no longer kept");
+  };
+  button.setAttribute("aria-pressed", "true");
+  playing.play().catch(back);
+}
+
+function counts() {
+  for (const part of list.querySelectorAll("section")) {
+    const left = part.querySelectorAll("form").length;
+    part.hidden = left === 0;
+    text(part.querySelector("[data-n]"), String(Number(part.dataset.more ?? 0) + left));
+  }
+  // Older ones are on the next page.
+  if (!list.querySelector("form")) location.reload();
+}
+
+async function judge(event) {
+  const form = event.target;
+  const chosen = event.submitter;
+  if (!chosen?.name) return;
+  event.preventDefault();
+  for (const b of form.querySelectorAll("button")) b.disabled = true;
+  playing?.pause();
+  try {
+    const body = new URLSearchParams({ [chosen.name]: chosen.value });
+    const response = await fetch(form.action, { method: "POST", body, credentials: "same-origin" });
+    // 404: judged on another device meanwhile.
+    if (!response.ok && response.status !== 404) throw new Error(String(response.status));
+  } catch {
+    for (const b of form.querySelectorAll("button")) b.disabled = false;
+    text(said, "No answer from the notebook; nothing was noted. Try again.");
+    return;
+  }
+  text(said, `Noted: ${form.dataset.says}, ${chosen.dataset.label}.`);
+  const next = form.nextElementSibling ?? form.previousElementSibling;
+  form.remove();
+  next?.querySelector("button:not([disabled])")?.focus({ preventScroll: true });
+  counts();
+}
+
+list?.addEventListener("click", (event) => {
+  const button = event.target.closest("[data-play]");
+  if (button) play(button);
+});
+list?.addEventListener("submit", judge);
+for (const button of document.querySelectorAll("[data-play]")) button.hidden = false;

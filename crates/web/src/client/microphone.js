@@ -1,0 +1,70 @@
+// The microphone as blocks of samples, unprocessed: what makes voices clear would make button and voice alike.
+
+const WANTED_RATE = 16_000;
+
+const WORDS = {
+  NotAllowedError: "The microphone was not allowed. Allow it for this page in the browser's settings, then try again.",
+  NotFoundError: "This device has no microphone.",
+  NotReadableError: "The microphone is in use by another program. Close that one, then try again.",
+};
+
+/** Why no microphone can be had here; undefined where it can. */
+export function noMicrophone() {
+  if (!window.isSecureContext) return "insecure";
+  if (!navigator.mediaDevices?.getUserMedia || !window.AudioWorkletNode) return "unable";
+  return undefined;
+}
+
+/** An error of the microphone in words. */
+export const inWords = (error) => WORDS[error.name] ?? `The microphone could not be opened (${error.name}: ${error.message}).`;
+
+async function wired(media, options) {
+  const context = new AudioContext(options);
+  try {
+    await context.audioWorklet.addModule(new URL("./capture.js", import.meta.url));
+    const source = context.createMediaStreamSource(media);
+    const node = new AudioWorkletNode(context, "capture");
+    source.connect(node);
+    node.connect(context.destination); // silent; a node that leads nowhere may not be run
+    return { context, node };
+  } catch (error) {
+    await context.close();
+    throw error;
+  }
+}
+
+/**
+ * Opens the microphone; `onBlock({ position, samples, peak, at })` is called ten times a second, `onLost(why)` when
+ * the sound ends without having been stopped. Gives the rate and a way to stop.
+ */
+export async function openMicrophone(onBlock, onLost) {
+  const plain = { echoCancellation: false, noiseSuppression: false, autoGainControl: false, channelCount: 1 };
+  const media = await navigator.mediaDevices.getUserMedia({ audio: plain });
+  const track = media.getAudioTracks()[0];
+  let line;
+  try {
+    // Some browsers will not bring a microphone to another rate; then its own is sent.
+    line = await wired(media, { sampleRate: WANTED_RATE }).catch(() => wired(media));
+    await line.context.resume();
+  } catch (error) {
+    track.stop();
+    throw error;
+  }
+  const { context, node } = line;
+  let stopped = false;
+  const stop = async () => {
+    if (stopped) return;
+    stopped = true;
+    node.port.onmessage = null;
+    node.port.postMessage("stop");
+    track.stop();
+    await context.close();
+  };
+  node.port.onmessage = (message) => onBlock(message.data);
+  const lost = (why) => {
+    if (!stopped) stop().then(() => onLost(why));
+  };
+  track.onended = () => lost("The microphone was taken away.");
+  node.onprocessorerror = () => lost("The browser stopped the sound.");
+  return { rate: context.sampleRate, stop };
+}

@@ -1,0 +1,252 @@
+//! One stream as the engine hears it: samples by position, presses into the log, sound of unsure ones kept if wanted.
+
+use super::message::{Begin, HeardPress, ToPage};
+use crate::error::Error;
+use sayso_listen::{Config, Ear, Enrolled, Heard, ListenError, Pace};
+use sayso_model::{EventId, HouseholdId, LearnerId, Moment, Story};
+use sayso_store::{Diary, Listened, NoVocabulary, NotKept, Store, UNSURE};
+use std::collections::{BTreeMap, VecDeque};
+use std::sync::Arc;
+
+/// Missing sound up to this long is heard as silence; after a longer gap the engine begins anew.
+const MOST_GAP_S: f64 = 30.0;
+/// Sound the engine may still need for presses it has not decided on: what the page must be able to send again after
+/// the notebook was restarted.
+const UNDECIDED_S: f64 = 6.0;
+/// Sound held for pieces around unsure presses: the longest clip at the slowest speed, its decision, and a margin.
+const RECENT_S: f64 = 10.0;
+/// Sound kept on each side of an unsure press.
+const MARGIN_S: f64 = 0.25;
+
+/// A stream being heard.
+pub struct Hearing {
+    ear: Ear,
+    enrolled: Arc<Enrolled>,
+    config: Config,
+    words: BTreeMap<String, Listened>,
+    diary: Diary,
+    origin: String,
+    began: Moment,
+    /// Position of the ear's first frame.
+    base: u64,
+    /// Position of the next frame; none before the first.
+    next: Option<u64>,
+    /// Heard, not yet in the log; onsets from the stream's beginning.
+    waiting: Vec<Heard>,
+    recent: VecDeque<i16>,
+    /// Whether pieces around unsure presses are kept.
+    pub keep_unsure: bool,
+    left_out: Vec<String>,
+}
+
+impl Hearing {
+    /// Gets ready to hear a stream.
+    ///
+    /// # Errors
+    /// [`Error::Unavailable`] where nothing is enrolled, [`Error::BadRequest`] for a rate that cannot be heard.
+    pub async fn new(
+        store: &Store,
+        story: &Story,
+        household: HouseholdId,
+        learner: Option<LearnerId>,
+        begin: &Begin,
+    ) -> Result<Self, Error> {
+        let vocabulary = store.vocabulary(story, Pace::Live).await.map_err(|e| match e {
+            NoVocabulary::Nothing(_) => Error::Unavailable(
+                "No word has a recording that can be listened for. Record the words first, on their cards.".into(),
+            ),
+            NoVocabulary::Sound(e) => Error::Unavailable(e.to_string()),
+            NoVocabulary::Store(e) => e.into(),
+            other => Error::internal(other),
+        })?;
+        let config = Config::new(begin.rate, 1, Pace::Live);
+        let ear = ear(&vocabulary.enrolled, config)?;
+        Ok(Self {
+            ear,
+            config,
+            enrolled: vocabulary.enrolled,
+            words: vocabulary.words,
+            diary: Diary::new(story, household, learner),
+            origin: format!("stream {}", begin.stream),
+            began: begin.began,
+            base: 0,
+            next: None,
+            waiting: Vec::new(),
+            recent: VecDeque::new(),
+            keep_unsure: begin.keep_unsure,
+            left_out: vocabulary.left_out.into_iter().map(|(says, _)| says).collect(),
+        })
+    }
+
+    /// What to tell a page that begins or goes on.
+    pub fn go(&self) -> ToPage {
+        let mut words: Vec<String> = self.words.values().map(|w| w.says.clone()).collect();
+        words.sort();
+        ToPage::Go { from: self.next, words, left_out: self.left_out.clone() }
+    }
+
+    /// Position before which samples need not be sent again, also if all that is known here were lost.
+    pub fn upto(&self) -> u64 {
+        self.next.unwrap_or(0).saturating_sub(self.frames(UNDECIDED_S))
+    }
+
+    /// Frames a second.
+    pub const fn rate(&self) -> u32 {
+        self.config.rate
+    }
+
+    fn frames(&self, seconds: f64) -> u64 {
+        (seconds * f64::from(self.config.rate)) as u64
+    }
+
+    /// Hears samples that stand at `position`. Those heard before are passed over; missing ones count as silence.
+    ///
+    /// # Errors
+    /// [`Error::BadRequest`] where the engine refuses the stream.
+    pub fn take(&mut self, position: u64, samples: &[i16]) -> Result<(), Error> {
+        let next = *self.next.get_or_insert_with(|| {
+            self.base = position;
+            position
+        });
+        let known = usize::try_from(next.saturating_sub(position)).unwrap_or(usize::MAX);
+        let Some(new) = samples.get(known..).filter(|s| !s.is_empty()) else { return Ok(()) };
+        let gap = position.saturating_sub(next);
+        if gap > self.frames(MOST_GAP_S) {
+            self.begin_anew(position)?;
+        } else if gap > 0 {
+            let heard = self.ear.gap(gap);
+            self.hold(heard);
+            self.remember(std::iter::repeat_n(0, usize::try_from(gap).unwrap_or(0)));
+        }
+        let sound: Vec<f32> = new.iter().map(|v| f32::from(*v) / 32768.0).collect();
+        let heard = self.ear.push(&sound);
+        self.hold(heard);
+        self.remember(new.iter().copied());
+        self.next = Some(position.max(next) + new.len() as u64);
+        Ok(())
+    }
+
+    fn begin_anew(&mut self, position: u64) -> Result<(), Error> {
+        let former = std::mem::replace(&mut self.ear, ear(&self.enrolled, self.config)?);
+        let (last, _) = former.finish();
+        self.hold(last);
+        self.base = position;
+        self.recent.clear();
+        Ok(())
+    }
+
+    /// Hears what is still undecided; the stream is over.
+    ///
+    /// # Errors
+    /// As [`Hearing::take`].
+    pub fn finish(&mut self) -> Result<(), Error> {
+        let recent = std::mem::take(&mut self.recent);
+        self.begin_anew(self.next.unwrap_or(0))?;
+        self.recent = recent;
+        Ok(())
+    }
+
+    fn hold(&mut self, heard: Vec<Heard>) {
+        let base_s = self.base as f64 / f64::from(self.config.rate);
+        self.waiting.extend(heard.into_iter().map(|h| Heard { onset_s: h.onset_s + base_s, ..h }));
+    }
+
+    fn remember(&mut self, samples: impl Iterator<Item = i16>) {
+        if !self.keep_unsure {
+            self.recent.clear();
+            return;
+        }
+        self.recent.extend(samples);
+        let most = usize::try_from(self.frames(RECENT_S)).unwrap_or(usize::MAX);
+        self.recent.drain(..self.recent.len().saturating_sub(most));
+    }
+
+    /// Puts what was heard into the log and says what became of it. What cannot be stored now waits for the next call.
+    ///
+    /// # Errors
+    /// [`NotKept`].
+    pub async fn log(
+        &mut self,
+        store: &Store,
+        household: HouseholdId,
+        now: Moment,
+    ) -> Result<Vec<HeardPress>, NotKept> {
+        if self.waiting.is_empty() {
+            return Ok(Vec::new());
+        }
+        let heard = std::mem::take(&mut self.waiting);
+        let entries = match self.diary.keep(store, &self.words, &self.origin, self.began, &heard, now).await {
+            Ok(entries) => entries,
+            Err(NotKept::Store(why)) => {
+                self.waiting = heard;
+                return Err(why.into());
+            }
+            // Would be refused again.
+            Err(why) => return Err(why),
+        };
+        let story = store.story(household).await?;
+        let mut told = Vec::new();
+        let known_words: Vec<&Heard> = heard.iter().filter(|h| self.words.contains_key(&h.word)).collect();
+        for (h, entry) in known_words.into_iter().zip(entries) {
+            let id = entry.as_ref().map(|e| e.id);
+            let piece =
+                id.filter(|_| self.keep_unsure && h.confidence < UNSURE).and_then(|id| Some((id, self.piece(h)?)));
+            let kept = match piece {
+                Some((id, wav)) => keep_piece(store, id, wav, now).await,
+                None => false,
+            };
+            let state = match entry {
+                None => "known",
+                Some(e) if story.same_press(e.id).is_some() => "tapped",
+                Some(_) => "new",
+            };
+            let says = self.words.get(&h.word).map_or_else(String::new, |w| w.says.clone());
+            let at = self.began.plus_seconds(h.onset_s);
+            told.push(HeardPress { id, says, at, confidence: h.confidence, state, kept });
+        }
+        Ok(told)
+    }
+
+    /// The sound around a press as a WAV file, as far as it is still held.
+    fn piece(&self, h: &Heard) -> Option<Vec<u8>> {
+        let rate = f64::from(self.config.rate);
+        let held_from = self.next?.checked_sub(self.recent.len() as u64)? as f64;
+        let seconds = self.words.get(&h.word)?.seconds / h.speed.max(0.5);
+        let place = |s: f64| ((s * rate - held_from).max(0.0) as usize).min(self.recent.len());
+        let (from, to) = (place(h.onset_s - MARGIN_S), place(h.onset_s + seconds + MARGIN_S));
+        (to > from).then(|| wav(self.recent.range(from..to).copied(), self.config.rate))
+    }
+}
+
+fn ear(enrolled: &Arc<Enrolled>, config: Config) -> Result<Ear, Error> {
+    Ear::with(Arc::clone(enrolled), config).map_err(|e: ListenError| Error::BadRequest(e.to_string()))
+}
+
+/// A piece that cannot be kept loses nothing but itself; the press is in the log.
+async fn keep_piece(store: &Store, press: EventId, wav: Vec<u8>, now: Moment) -> bool {
+    match store.put_snippet(press, wav, now).await {
+        Ok(()) => true,
+        Err(why) => {
+            tracing::warn!(error = %why, "the sound around a press could not be kept");
+            false
+        }
+    }
+}
+
+/// A WAV file of one channel, 16 bits.
+fn wav(samples: impl ExactSizeIterator<Item = i16>, rate: u32) -> Vec<u8> {
+    let length = u32::try_from(2 * samples.len()).unwrap_or(u32::MAX);
+    let mut bytes = Vec::with_capacity(44 + 2 * samples.len());
+    bytes.extend(b"RIFF");
+    bytes.extend((36 + length).to_le_bytes());
+    bytes.extend(b"WAVEfmt ");
+    bytes.extend(16_u32.to_le_bytes());
+    bytes.extend([1, 0, 1, 0]);
+    bytes.extend(rate.to_le_bytes());
+    bytes.extend((2 * rate).to_le_bytes());
+    bytes.extend([2, 0, 16, 0]);
+    bytes.extend(b"data");
+    bytes.extend(length.to_le_bytes());
+    bytes.extend(samples.flat_map(i16::to_le_bytes));
+    bytes
+}

@@ -1,0 +1,20 @@
+//! Listening through this device's microphone: the switch, on a page of its own and on the Board.
+
+mod view;
+
+pub use view::switch;
+
+use crate::page::LearnerPage;
+use crate::state::AppState;
+use axum::Router;
+use axum::routing::get;
+use maud::Markup;
+
+/// Routes of the page.
+pub fn router() -> Router<AppState> {
+    Router::new().route("/l/{learner}/listen", get(show))
+}
+
+async fn show(page: LearnerPage) -> Markup {
+    view::view(&page)
+}
