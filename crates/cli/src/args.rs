@@ -71,8 +71,11 @@ pub struct Listening {
     /// File to store how far hearing has come, and to go on from; removed at the end.
     #[arg(long, value_name = "FILE")]
     pub checkpoint: Option<PathBuf>,
+    /// Listen through this machine's microphone instead, until Ctrl-C; the program must have been built with it.
+    #[arg(long, conflicts_with_all = ["files", "checkpoint", "threads", "pcm", "started_at"])]
+    pub microphone: bool,
     /// Sound files (WAV, FLAC, Ogg Vorbis, MP3), or - for standard input.
-    #[arg(required = true, value_name = "FILE")]
+    #[arg(required_unless_present = "microphone", value_name = "FILE")]
     pub files: Vec<PathBuf>,
 }
 
@@ -150,15 +153,19 @@ pub enum Command {
         #[arg(long, value_name = "FILE")]
         to: Option<PathBuf>,
     },
-    /// Enrol a sound file (WAV, FLAC, Ogg Vorbis or MP3) as the recording on a word's button, and check it.
+    /// Enrol a sound file (WAV, FLAC, Ogg Vorbis or MP3), or what the microphone hears, as the recording on a word's button, and check it.
     Enrol {
         #[command(flatten)]
         data: Data,
         /// What the button says, or the id of the word.
         #[arg(long)]
         word: String,
+        /// Record so many seconds through this machine's microphone instead; the program must have been built with it.
+        #[arg(long, value_name = "SECONDS", conflicts_with = "file")]
+        record: Option<f64>,
         /// The sound file.
-        file: PathBuf,
+        #[arg(required_unless_present = "record")]
+        file: Option<PathBuf>,
     },
     /// Check all recordings: length, loudness, noise, and which are too alike.
     Clips {

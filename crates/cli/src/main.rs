@@ -4,7 +4,9 @@ mod args;
 mod commands;
 mod error;
 mod lab;
+mod microphone;
 mod out;
+mod recorded;
 
 use args::{Cli, Command};
 use clap::Parser;
@@ -35,7 +37,9 @@ async fn run(cli: Cli) -> Result<ExitCode, CliError> {
         Command::Backup { data, file } => commands::keep::backup(&data.data, &file).await?,
         Command::Restore { data, file } => commands::keep::restore(&data.data, &file).await?,
         Command::Lab { quick, out, seed, only } => lab::run(&lab::LabArgs { quick, out, seed, only })?,
-        Command::Enrol { data, word, file } => return commands::enrol::enrol(&data.data, &word, &file).await,
+        Command::Enrol { data, word, record, file } => {
+            return commands::enrol::enrol(&data.data, &word, file.as_deref(), record).await;
+        }
         Command::Clips { data } => return commands::enrol::clips(&data.data).await,
         Command::Listen(args) => return commands::listen::listen(&args).await,
         Command::Rebuild { data } => return commands::keep::rebuild(&data.data).await,

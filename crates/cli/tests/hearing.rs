@@ -251,6 +251,78 @@ async fn a_stream_is_heard_alike_however_it_is_cut() {
     assert_eq!(home.heard().await.len(), logged);
 }
 
+/// Seven minutes of presses: two pieces, after the first of which a checkpoint is stored.
+fn long_evening(home: &Home) -> String {
+    let file = home.path("long.wav");
+    wav(Path::new(&file), &half_a_minute().repeat(12));
+    file
+}
+
+fn in_order(heard: Vec<(Event, Press)>) -> Vec<(Moment, String)> {
+    let told = |(e, p): (Event, Press)| (e.happened_at, format!("{:.3} {:?}", p.certainty.get(), p.speed));
+    let mut all: Vec<_> = heard.into_iter().map(told).collect();
+    all.sort();
+    all
+}
+
+#[tokio::test]
+async fn a_run_that_is_killed_goes_on_from_its_checkpoint_with_the_presses_of_one_run() {
+    let (whole, halved) = (Home::new().await, Home::new().await);
+    whole.enrol_all();
+    halved.enrol_all();
+    let one = well(whole.log(&[&long_evening(&whole)]));
+    assert!(said(&one).contains("% read"), "progress is shown: {}", said(&one));
+    let (file, checkpoint) = (long_evening(&halved), halved.path("checkpoint.json"));
+    let mut child = Command::new(env!("CARGO_BIN_EXE_sayso"))
+        .args(["listen", "--data", &halved.path("notebook"), "--log", "--started-at", BEGAN])
+        .args(["--threads", "1", "--checkpoint", &checkpoint, &file])
+        .stdin(Stdio::null())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    while !Path::new(&checkpoint).exists() && child.try_wait().unwrap().is_none() {
+        std::thread::sleep(std::time::Duration::from_millis(2));
+    }
+    child.kill().unwrap();
+    let first = child.wait_with_output().unwrap();
+    assert!(!first.status.success(), "it was to be killed half-way");
+    let before = halved.heard().await.len();
+    assert!(before > 0 && before < whole.heard().await.len(), "{before} logged before it was killed");
+    let other = halved.path("other.wav");
+    wav(Path::new(&other), half_a_minute());
+    assert!(said(&halved.log(&["--checkpoint", &checkpoint, &other])).contains("belongs to another sound file"));
+    assert!(said(&halved.log(&["--checkpoint", &other, &file])).contains("is no checkpoint"));
+    let second = well(halved.log(&["--checkpoint", &checkpoint, &file]));
+    assert!(said(&second).contains("going on at "), "{}", said(&second));
+    assert!(!Path::new(&checkpoint).exists(), "it is removed at the end");
+    assert_eq!(in_order(halved.heard().await), in_order(whole.heard().await), "the same presses, none twice");
+    let (all, mut parts) = (lines(&one), lines(&first));
+    parts.extend(lines(&second));
+    // A press may be printed again that was printed but not yet passed by a checkpoint when the run was killed.
+    assert!(all.iter().all(|l| parts.contains(l)) && parts.iter().all(|l| all.contains(l)), "{parts:#?}");
+}
+
+#[cfg(not(feature = "microphone"))]
+#[tokio::test]
+async fn without_the_microphone_built_in_it_says_what_to_do() {
+    let home = Home::new().await;
+    home.enrol_all();
+    let data = home.path("notebook");
+    for arguments in [
+        vec!["listen", "--data", &data, "--microphone"],
+        vec!["enrol", "--data", &data, "--word", "word 0", "--record", "2"],
+    ] {
+        let answer = sayso(&arguments);
+        assert!(!answer.status.success());
+        for what in ["arecord", "--features microphone"] {
+            assert!(said(&answer).contains(what), "{}", said(&answer));
+        }
+    }
+    assert!(said(&sayso(&["enrol", "--data", &data, "--word", "word 0", "--record", "99"])).contains("0.5 to 10"));
+    assert!(!sayso(&["listen", "--data", &data, "--microphone", "evening.wav"]).status.success());
+}
+
 #[tokio::test]
 async fn rubbish_is_told_and_logs_nothing() {
     let home = Home::new().await;

@@ -3,6 +3,7 @@
 use super::notebook::Notebook;
 use crate::error::CliError;
 use crate::out::say;
+use crate::recorded;
 use sayso_advisor::recording::{advice, measured};
 use sayso_listen::{Clip, ClipReport, check_clips};
 use sayso_model::WordCard;
@@ -10,8 +11,30 @@ use sayso_store::MOST_CLIP_BYTES;
 use std::path::Path;
 use std::process::ExitCode;
 
-/// Enrols a sound file as the recording of a word.
-pub async fn enrol(dir: &Path, word: &str, file: &Path) -> Result<ExitCode, CliError> {
+/// Enrols a sound file, or what the microphone hears for so many seconds, as the recording of a word.
+pub async fn enrol(dir: &Path, word: &str, file: Option<&Path>, record: Option<f64>) -> Result<ExitCode, CliError> {
+    let notebook = Notebook::open(dir).await?;
+    let card = asked(&notebook, word)?;
+    let (name, bytes) = match (file, record) {
+        (Some(file), _) => (file.display().to_string(), read(file)?),
+        (None, Some(seconds)) => ("the recording".to_owned(), tokio::task::block_in_place(|| recorded::word(seconds))?),
+        (None, None) => return Err(CliError::said("name a sound file, or say --record SECONDS")),
+    };
+    let done = notebook
+        .store
+        .enrol(notebook.household, &notebook.story, &card, bytes)
+        .await
+        .map_err(|e| CliError::said(format!("{name}: {e}")))?;
+    let known = done.cards.is_empty();
+    let events = done.cards.into_iter().map(|c| notebook.event(c)).collect();
+    notebook.keep(events).await?;
+    say!("\"{}\": {}", card.says, if known { "this very recording was enrolled already." } else { "enrolled." });
+    print(&done.report, done.others);
+    notebook.store.close().await?;
+    Ok(ExitCode::SUCCESS)
+}
+
+fn read(file: &Path) -> Result<Vec<u8>, CliError> {
     let told = |source| CliError::File { path: file.to_owned(), source };
     let size = std::fs::metadata(file).map_err(told)?.len();
     if size > MOST_CLIP_BYTES as u64 {
@@ -20,21 +43,7 @@ pub async fn enrol(dir: &Path, word: &str, file: &Path) -> Result<ExitCode, CliE
             file.display()
         )));
     }
-    let bytes = std::fs::read(file).map_err(told)?;
-    let notebook = Notebook::open(dir).await?;
-    let card = asked(&notebook, word)?;
-    let done = notebook
-        .store
-        .enrol(notebook.household, &notebook.story, &card, bytes)
-        .await
-        .map_err(|e| CliError::said(format!("{}: {e}", file.display())))?;
-    let known = done.cards.is_empty();
-    let events = done.cards.into_iter().map(|c| notebook.event(c)).collect();
-    notebook.keep(events).await?;
-    say!("\"{}\": {}", card.says, if known { "this very recording was enrolled already." } else { "enrolled." });
-    print(&done.report, done.others);
-    notebook.store.close().await?;
-    Ok(ExitCode::SUCCESS)
+    std::fs::read(file).map_err(told)
 }
 
 /// The active word that says this, or has this id.

@@ -46,7 +46,7 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
     }
     let began = run.args.started_at;
     let enrolled = std::sync::Arc::clone(&run.vocabulary.enrolled);
-    let (mut printed, mut wrong, mut last_line) = (0, None, Instant::now());
+    let (mut printed, mut wrong, mut last_line) = (0, None, None::<Instant>);
     let heard = hear_file(path, &enrolled, &how, |news: Progress| {
         let took = (|| {
             run.print(&scene, began, news.heard)?;
@@ -56,8 +56,8 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
                 log(run, sound, news.heard)?;
                 write(file, &Stored { sound: sound.clone(), ears: ears.clone(), checkpoint: news.checkpoint.clone() })?;
             }
-            if last_line.elapsed() >= QUIET {
-                last_line = Instant::now();
+            if last_line.is_none_or(|l| l.elapsed() >= QUIET) {
+                last_line = Some(Instant::now());
                 eprintln!(
                     "{scene}: {:.0} % read, {:.0} s examined, {printed} presses",
                     100.0 * news.share,
@@ -94,7 +94,7 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
 }
 
 fn log(run: &mut Run, sound: &str, heard: &[Heard]) -> Result<(), CliError> {
-    if let (Some(diary), Some(began)) = (&mut run.diary, run.args.started_at) {
+    if let (Some(diary), Some(began)) = (&run.diary, run.args.started_at) {
         let kept = diary.keep(&run.vocabulary, sound, began, heard)?;
         run.told.kept(kept);
     }

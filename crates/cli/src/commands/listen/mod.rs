@@ -2,6 +2,7 @@
 
 mod diary;
 mod files;
+mod live;
 mod stream;
 mod told;
 mod vocabulary;
@@ -59,7 +60,7 @@ impl Run<'_> {
 /// Listens to what the arguments name. Answers 1 where a file could not be heard; the others are heard all the same.
 pub async fn listen(args: &Listening) -> Result<ExitCode, CliError> {
     check(args)?;
-    let pace = if streams(args) { Pace::Live } else { Pace::File };
+    let pace = if streams(args) || args.microphone { Pace::Live } else { Pace::File };
     let notebook = match &args.data {
         Some(dir) => Some(Notebook::open(dir).await?),
         None => None,
@@ -77,6 +78,12 @@ pub async fn listen(args: &Listening) -> Result<ExitCode, CliError> {
     // Hearing keeps the processor busy for long; the runtime is told so.
     let wrong = tokio::task::block_in_place(|| {
         let mut wrong = false;
+        if args.microphone
+            && let Err(why) = live::hear(&mut run)
+        {
+            wrong = true;
+            eprintln!("sayso: {why}");
+        }
         for file in &args.files {
             let heard = if is_stream(file) { stream::hear(&mut run) } else { files::hear(&mut run, file) };
             if let Err(why) = heard {

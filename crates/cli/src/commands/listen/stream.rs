@@ -35,7 +35,7 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
         samples.clear();
         reader.push(&bytes[..n], &mut samples);
         let heard = ear.push(&samples);
-        take(run, began, &heard)?;
+        take(run, SCENE, began, &heard)?;
     }
     if reader.left_over() > 0 {
         eprintln!("standard input ended within a sample: cut off, or not {:?}?", format);
@@ -43,18 +43,19 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
     let began = began.unwrap_or_else(now);
     let seconds = ear.position_s();
     let (last, _) = ear.finish();
-    take(run, began, &last)?;
+    take(run, SCENE, began, &last)?;
     run.told.listened(seconds);
     Ok(())
 }
 
-fn take(run: &mut Run, began: Moment, heard: &[Heard]) -> Result<(), CliError> {
+/// Prints, logs and counts presses of a stream that began at `began`.
+pub(super) fn take(run: &mut Run, scene: &str, began: Moment, heard: &[Heard]) -> Result<(), CliError> {
     if heard.is_empty() {
         return Ok(());
     }
-    let shown = run.args.log || run.args.started_at.is_some();
-    run.print(SCENE, shown.then_some(began), heard)?;
-    if let Some(diary) = &mut run.diary {
+    let shown = run.args.log || run.args.microphone || run.args.started_at.is_some();
+    run.print(scene, shown.then_some(began), heard)?;
+    if let Some(diary) = &run.diary {
         // A stream has no hash before its end; it is known by when it began.
         let kept = diary.keep(&run.vocabulary, &format!("stream {began}"), began, heard)?;
         run.told.kept(kept);

@@ -1,0 +1,71 @@
+//! The microphone of this machine, until it is told to stop or is lost.
+
+use super::{Run, stream};
+use crate::commands::serve::now;
+use crate::error::CliError;
+use crate::microphone::{Microphone, Sound};
+use sayso_listen::{Config, Ear, Pace};
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::time::Duration;
+
+/// Name of the scene in what is printed.
+const SCENE: &str = "microphone";
+
+pub fn hear(run: &mut Run) -> Result<(), CliError> {
+    let mut microphone = Microphone::open()?;
+    let mut config = Config::new(microphone.rate, microphone.channels, Pace::Live);
+    config.least_confidence = run.args.least.unwrap_or(config.least_confidence);
+    let mut ear = Ear::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(|e| CliError::said(e.to_string()))?;
+    let stop = stopped();
+    eprintln!(
+        "Listening through \"{}\" ({} Hz, {} channels) for {} words. The sound is not kept. Ctrl-C ends it.",
+        microphone.name,
+        microphone.rate,
+        microphone.channels,
+        run.vocabulary.enrolled.words().len()
+    );
+    let sample_s = 1.0 / (f64::from(microphone.rate) * f64::from(microphone.channels.max(1)));
+    let (mut began, mut missed, mut lost) = (None, 0, None);
+    while !stop.load(Ordering::Relaxed) {
+        let heard = match microphone.next(Duration::from_millis(200)) {
+            Ok(Sound::Block(block)) => {
+                // The first block ends now.
+                began.get_or_insert_with(|| now().plus_seconds(-sample_s * block.len() as f64));
+                ear.push(&block)
+            }
+            Ok(Sound::Missed(n)) => {
+                missed += n;
+                ear.gap(n)
+            }
+            Ok(Sound::Nothing) => continue,
+            Err(why) => {
+                lost = Some(why);
+                break;
+            }
+        };
+        stream::take(run, SCENE, began.unwrap_or_else(now), &heard)?;
+    }
+    let seconds = ear.position_s();
+    let (last, _) = ear.finish();
+    stream::take(run, SCENE, began.unwrap_or_else(now), &last)?;
+    run.told.listened(seconds);
+    if missed > 0 {
+        let s = missed as f64 / f64::from(microphone.rate);
+        eprintln!("{s:.1} s of sound were lost, as the machine was too busy; presses in them were not heard.");
+    }
+    lost.map_or(Ok(()), Err)
+}
+
+/// Turns true at Ctrl-C.
+fn stopped() -> Arc<AtomicBool> {
+    let stop = Arc::new(AtomicBool::new(false));
+    let told = Arc::clone(&stop);
+    tokio::runtime::Handle::current().spawn(async move {
+        match tokio::signal::ctrl_c().await {
+            Ok(()) => told.store(true, Ordering::Relaxed),
+            Err(e) => eprintln!("sayso: Ctrl-C is not seen ({e}); end the program otherwise"),
+        }
+    });
+    stop
+}
