@@ -94,7 +94,7 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
 }
 
 fn log(run: &mut Run, sound: &str, heard: &[Heard]) -> Result<(), CliError> {
-    if let (Some(diary), Some(began)) = (&run.diary, run.args.started_at) {
+    if let (Some(diary), Some(began)) = (&mut run.diary, run.args.started_at) {
         let kept = diary.keep(&run.vocabulary, sound, began, heard)?;
         run.told.kept(kept);
     }

@@ -55,7 +55,7 @@ pub(super) fn take(run: &mut Run, scene: &str, began: Moment, heard: &[Heard]) -
     }
     let shown = run.args.log || run.args.microphone || run.args.started_at.is_some();
     run.print(scene, shown.then_some(began), heard)?;
-    if let Some(diary) = &run.diary {
+    if let Some(diary) = &mut run.diary {
         // A stream has no hash before its end; it is known by when it began.
         let kept = diary.keep(&run.vocabulary, &format!("stream {began}"), began, heard)?;
         run.told.kept(kept);
