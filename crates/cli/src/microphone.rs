@@ -132,12 +132,13 @@ mod device {
     pub struct Held(#[allow(dead_code, reason = "held so that the stream goes on")] Stream);
 
     pub fn open(inlet: Inlet) -> Result<(Held, String, u32, u16), CliError> {
-        let told = |e: Error| CliError::said(format!("the microphone cannot be opened: {e}"));
-        let device = cpal::default_host().default_input_device().ok_or_else(|| {
-            CliError::said(
-                "this machine has no microphone, or gives none to this program; plug one in, or allow it, and try again",
-            )
-        })?;
+        let none =
+            "this machine has no microphone, or gives none to this program; plug one in, or allow it, and try again";
+        let told = |e: Error| match e.kind() {
+            ErrorKind::DeviceNotAvailable => CliError::said(none),
+            _ => CliError::said(format!("the microphone cannot be opened: {e}")),
+        };
+        let device = cpal::default_host().default_input_device().ok_or_else(|| CliError::said(none))?;
         let usual = device.default_input_config().map_err(told)?;
         let name = device.to_string();
         let (config, rate, channels) = (usual.config(), usual.sample_rate(), usual.channels());
