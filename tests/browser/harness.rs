@@ -33,6 +33,7 @@ pub struct Server {
     child: Child,
     pub port: u16,
     pub dir: PathBuf,
+    more: Vec<String>,
     said: Arc<std::sync::Mutex<String>>,
 }
 
@@ -67,7 +68,8 @@ impl Server {
                 heard.lock().unwrap().push_str(&format!("{line}\n"));
             }
         });
-        Self { child, port, dir: dir.to_owned(), said }
+        let more = more.iter().map(|m| (*m).to_owned()).collect();
+        Self { child, port, dir: dir.to_owned(), more, said }
     }
 
     /// The rest of a line it has printed that begins so; waits for it.
@@ -91,7 +93,8 @@ impl Server {
 
     /// Starts again on the same port.
     pub fn restart(&mut self) {
-        *self = Self::start(&self.dir.clone(), self.port);
+        let more: Vec<&str> = self.more.iter().map(String::as_str).collect();
+        *self = Self::start_with(&self.dir.clone(), self.port, &more);
     }
 
     pub fn url(&self, path: &str) -> String {
@@ -161,6 +164,7 @@ pub struct Browser {
     driver: Child,
     pub page: Client,
     _profile: TempDir,
+    _home: Option<TempDir>,
     _turn: OwnedMutexGuard<()>,
 }
 
@@ -178,9 +182,34 @@ impl Browser {
     }
 
     /// Opens one of that size with more arguments.
-    pub async fn open_with((width, height): (u32, u32), more: &[&str]) -> Self {
+    pub async fn open_with(size: (u32, u32), more: &[&str]) -> Self {
+        Self::open_at(size, more, None).await
+    }
+
+    /// One that trusts this certificate authority (a PEM file), and for which every name ending in `.local` is this machine.
+    pub async fn trusting(size: (u32, u32), authority: &Path) -> Self {
+        let home = tempfile::tempdir().unwrap();
+        let kept = home.path().join(".pki/nssdb");
+        std::fs::create_dir_all(&kept).unwrap();
+        let kept = format!("sql:{}", kept.display());
+        let certutil = |args: &[&str]| {
+            let done = Command::new("certutil").args(args).args(["-d", &kept]).output();
+            let done = done.expect("certutil is on the path; .ci/install brings it");
+            assert!(done.status.success(), "{}", String::from_utf8_lossy(&done.stderr));
+        };
+        certutil(&["-N", "--empty-password"]);
+        certutil(&["-A", "-n", "sayso", "-t", "C,,", "-i", authority.to_str().unwrap()]);
+        Self::open_at(size, &["--host-resolver-rules=MAP *.local 127.0.0.1"], Some(home)).await
+    }
+
+    /// Opens one with this directory as its home.
+    async fn open_at((width, height): (u32, u32), more: &[&str], home: Option<TempDir>) -> Self {
         let turn = TURN.clone().lock_owned().await;
-        let mut driver = Command::new("chromedriver")
+        let mut command = Command::new("chromedriver");
+        if let Some(home) = &home {
+            command.env("HOME", home.path());
+        }
+        let mut driver = command
             .arg("--port=0")
             .stdout(Stdio::piped())
             .stderr(Stdio::null())
@@ -219,7 +248,7 @@ impl Browser {
             .connect(&format!("http://127.0.0.1:{port}"))
             .await
             .expect("a browser");
-        Self { driver, page, _profile: profile, _turn: turn }
+        Self { driver, page, _profile: profile, _home: home, _turn: turn }
     }
 
     pub async fn goto(&self, url: &str) {

@@ -13,6 +13,7 @@ mod listen;
 mod outbox;
 mod pad;
 mod recorder;
+mod secure;
 #[path = "../../crates/listen/tests/common/mod.rs"]
 mod sounds;
 mod tour;
