@@ -73,7 +73,7 @@ async fn a_press_is_put_right_in_the_log_and_its_first_record_stays() {
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
     let who = learner(&before);
-    let press = before.of::<Press>(who).filter(|f| f.part.by == PressedBy::Teacher).next_back().unwrap();
+    let press = before.of::<Press>(who).rfind(|f| f.part.by == PressedBy::Teacher).unwrap();
     let (id, was) = (press.id(), press.part.clone());
     let later = press.at().plus_seconds(1.0);
     let server = Server::start(dir.path(), 0);

@@ -198,3 +198,40 @@ pub fn people(answered: &[Answered<'_>]) -> BTreeSet<TeacherId> {
 pub fn since(now: Moment, days: i32, zone: &Zone) -> Moment {
     now.day(zone).plus(1 - days).start(zone)
 }
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+    use sayso_model::{Body, Event, EventId, HouseholdId, Source};
+    use serde_json::json;
+    use uuid::Uuid;
+
+    #[test]
+    fn a_delivery_that_answers_a_heard_press_answers_the_tapped_one_that_counts() {
+        let at = Moment::clamped(1_800_000_000_000);
+        let (learner, word) = (LearnerId(Uuid::from_u128(1)), WordId(Uuid::from_u128(2)));
+        let event = |n, source, after_s, body: serde_json::Value| Event {
+            id: EventId(Uuid::from_u128(n)),
+            household: HouseholdId(Uuid::from_u128(3)),
+            learner: Some(learner),
+            teacher: None,
+            happened_at: at.plus_seconds(after_s),
+            zone: Zone::utc(),
+            recorded_at: at,
+            source,
+            body: serde_json::from_value::<Body>(body).unwrap(),
+        };
+        let heard = json!({ "kind": "press", "word": word, "by": "unknown", "certainty": 0.9 });
+        let tapped = json!({ "kind": "press", "word": word, "by": "learner" });
+        let answer = json!({ "kind": "delivery", "answers": Uuid::from_u128(10), "word": word, "answer": "given" });
+        let story = Story::from_events([
+            event(10, Source::Heard, 0.0, heard),
+            event(11, Source::Tap, 0.8, tapped),
+            event(12, Source::Tap, 3.0, answer),
+        ]);
+        let all = answered(&story, learner);
+        assert_eq!(all.len(), 1, "one press, told twice");
+        assert!(all[0].press.id() == EventId(Uuid::from_u128(11)) && all[0].given());
+    }
+}

@@ -250,3 +250,96 @@ fn wav(samples: impl ExactSizeIterator<Item = i16>, rate: u32) -> Vec<u8> {
     bytes.extend(samples.flat_map(i16::to_le_bytes));
     bytes
 }
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used, clippy::panic)]
+mod tests {
+    use super::*;
+    use sayso_model::{Body, Event, Source, WordCard, WordId, Zone};
+    use uuid::Uuid;
+
+    const RATE: u32 = 16_000;
+
+    fn noon() -> Moment {
+        "2026-03-02T12:00:00Z".parse().unwrap()
+    }
+
+    /// A notebook in a folder with one word, whose recording is a second of a rising tone.
+    async fn notebook(dir: &std::path::Path) -> (Store, HouseholdId, WordId) {
+        let store = Store::open(dir).await.unwrap();
+        let (household, word) = (HouseholdId(Uuid::now_v7()), WordId(Uuid::now_v7()));
+        let event = |body: Body| Event {
+            id: EventId(Uuid::now_v7()),
+            household,
+            learner: None,
+            teacher: None,
+            happened_at: noon(),
+            zone: Zone::utc(),
+            recorded_at: noon(),
+            source: Source::Tap,
+            body,
+        };
+        let card: WordCard = serde_json::from_value(serde_json::json!({ "word": word, "says": "ball" })).unwrap();
+        store.append(vec![event(card.clone().into())]).await.unwrap();
+        let tone = (0..RATE).map(|i| {
+            let t = f64::from(i) / f64::from(RATE);
+            (12_000.0 * (2.0 * std::f64::consts::PI * (400.0 + 600.0 * t) * t).sin()) as i16
+        });
+        let sound = wav(tone.collect::<Vec<_>>().into_iter(), RATE);
+        let story = store.story(household).await.unwrap();
+        let done = store.enrol(household, &story, &card, sound).await.unwrap();
+        store.append(done.cards.into_iter().map(|c| event(c.into())).collect()).await.unwrap();
+        (store, household, word)
+    }
+
+    fn heard(word: WordId, onset_s: f64, confidence: f64) -> Heard {
+        Heard { word: word.to_string(), onset_s, confidence, speed: 1.0, level_db: -20.0, share: 1.0 }
+    }
+
+    #[tokio::test]
+    async fn the_sound_of_unsure_presses_is_kept_only_where_asked_and_is_the_right_piece() {
+        let dir = tempfile::tempdir().unwrap();
+        let (store, household, word) = notebook(dir.path()).await;
+        let story = store.story(household).await.unwrap();
+        let begin =
+            Begin { stream: Uuid::now_v7(), began: noon(), rate: RATE, only: true, keep_unsure: true, take: false };
+        let mut hearing = Hearing::new(&store, &story, household, None, &begin).await.unwrap();
+        // Each sample tells the tenth of a second it is from.
+        let sound: Vec<i16> = (0..RATE * 14).map(|i| (i / (RATE / 10)) as i16).collect();
+        for (i, part) in sound.chunks(1_600).enumerate() {
+            hearing.take(1_600 * i as u64, part).unwrap();
+        }
+        hearing.waiting = vec![heard(word, 9.0, 0.7), heard(word, 11.0, 0.95), heard(word, 1.0, 0.7)];
+        let told = hearing.log(&store, household, noon()).await.unwrap();
+        let kept: Vec<bool> = told.iter().map(|h| h.kept).collect();
+        assert_eq!(kept, [true, false, false], "unsure, sure, unsure but too long ago");
+        let piece = store.snippet(told[0].id.unwrap()).await.unwrap().unwrap();
+        let samples: Vec<i16> = piece[44..].chunks_exact(2).map(|b| i16::from_le_bytes([b[0], b[1]])).collect();
+        assert_eq!(samples.len(), RATE as usize * 3 / 2);
+        assert_eq!((samples[0], *samples.last().unwrap()), (87, 102), "from 8.75 s to 10.25 s");
+
+        hearing.keep_unsure = false;
+        hearing.take(RATE as u64 * 14, &[0; 1_600]).unwrap();
+        hearing.waiting = vec![heard(word, 13.0, 0.7)];
+        let told = hearing.log(&store, household, noon()).await.unwrap();
+        assert!(!told[0].kept && hearing.recent.is_empty());
+        assert_eq!(store.snippets(noon()).await.unwrap().len(), 1);
+    }
+
+    #[tokio::test]
+    async fn presses_that_cannot_be_stored_wait_and_are_stored_later() {
+        let dir = tempfile::tempdir().unwrap();
+        let (store, household, word) = notebook(dir.path()).await;
+        let story = store.story(household).await.unwrap();
+        let begin =
+            Begin { stream: Uuid::now_v7(), began: noon(), rate: RATE, only: true, keep_unsure: false, take: false };
+        let mut hearing = Hearing::new(&store, &story, household, None, &begin).await.unwrap();
+        hearing.waiting = vec![heard(word, 1.0, 0.99)];
+        store.close().await.unwrap();
+        assert!(hearing.log(&store, household, noon()).await.is_err());
+        let again = Store::open(dir.path()).await.unwrap();
+        let told = hearing.log(&again, household, noon()).await.unwrap();
+        assert_eq!((told.len(), told[0].state), (1, "new"));
+        assert_eq!(again.story(household).await.unwrap().heard_presses().count(), 1);
+    }
+}

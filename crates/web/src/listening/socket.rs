@@ -20,6 +20,8 @@ use std::time::Duration;
 const MOST_MESSAGE: usize = 1 << 18;
 /// A page sends ten times a second; one that is silent for so long is gone.
 const SILENT: Duration = Duration::from_secs(20);
+/// How long a page may take to close a connection that is over.
+const PARTING: Duration = Duration::from_secs(3);
 /// How long a page that was lost may come back to its stream.
 const GRACE: Duration = Duration::from_secs(60);
 /// A page whose clock is further off than this would put presses on another day, in seconds.
@@ -84,7 +86,7 @@ impl Line {
             let Ok(Some(Ok(message))) = message else { return self.lost() };
             match self.answer(message).await {
                 Ok(None) => {}
-                Ok(Some(End::Done)) => return,
+                Ok(Some(End::Done)) => return self.part().await,
                 // Whatever else there was to tell cannot be told.
                 Ok(Some(End::Lost)) | Err(_) => return self.lost(),
             }
@@ -246,6 +248,20 @@ impl Line {
             let _ = self.tell_all(told).await;
             let _ = self.tell(&ToPage::Taken).await;
         }
+        self.part().await;
+    }
+
+    /// Closes the connection so that the last words arrive: what the page still sends is taken until it has closed too.
+    async fn part(mut self) {
+        let closed = async {
+            self.socket.send(Message::Close(None)).await?;
+            while let Some(message) = self.socket.recv().await {
+                message?;
+            }
+            Ok::<(), axum::Error>(())
+        };
+        // A page that is gone, or does not close, is left.
+        let _ = tokio::time::timeout(PARTING, closed).await;
     }
 
     /// Keeps the stream for a while, for the page to come back to; then it is brought to its end.

@@ -4,7 +4,6 @@ use maud::{Markup, html};
 use sayso_store::SNIPPET_DAYS;
 
 pub fn view(page: &LearnerPage) -> Markup {
-    let heard = format!("/l/{}/heard", page.id);
     layout_with(
         page,
         Tab::None,
@@ -14,7 +13,6 @@ pub fn view(page: &LearnerPage) -> Markup {
             p { "This device's microphone hears which button sounds, by its recording. It does not hear who pressed it, and a person saying the word is no press." }
             noscript { p.caution { "Listening needs JavaScript, which is switched off in this browser." } }
             (switch(page))
-            p { a.button href=(heard) { "Judge presses that were heard" } }
             details {
                 summary { "What happens to the sound" }
                 ul {
@@ -62,6 +60,7 @@ pub fn switch(page: &LearnerPage) -> Markup {
                 @if several {
                     label { input type="checkbox" data-ear="only"; span { "Only " (page.card.name.as_str()) " uses this board" span.hint { "else presses are noted for no animal until you say whose they were" } } }
                 }
+                p { a.link href=(format!("/l/{}/heard", page.id)) { "Judge presses that were heard" } }
                 @if !without.is_empty() {
                     p.quiet { "No recording yet, so not listened for: "
                         @for (i, w) in without.iter().enumerate() { @if i > 0 { ", " } a.link href=(card(page, w.word)) { (w.says.as_str()) } } }
