@@ -1,10 +1,11 @@
 //! Listens to a corpus with known truth and writes what it hears, one JSON object a line;
 //! names the buttons whose battery seems tired, and the one that is, on the standard error.
 //!
-//! `hear CORPUS OUT.jsonl [--live] [--glimpses FILE]`; CORPUS holds truth.json, clips/ and scenes/.
+//! `hear CORPUS OUT.jsonl [--live] [--glimpses FILE] [--threads N]`; CORPUS holds truth.json, clips/ and scenes/. With
+//! `--threads` each scene is heard as a file, in pieces side by side; else as a stream.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use sayso_listen::{Clip, Config, Ear, Enrolled, Pace, decode_file, tired_batteries};
+use sayso_listen::{Clip, Config, Ear, Enrolled, FileHearing, Pace, decode_file, hear_file, tired_batteries};
 use std::io::Write;
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -14,6 +15,7 @@ fn main() {
     let corpus = PathBuf::from(&args[0]);
     let mut out = std::io::BufWriter::new(std::fs::File::create(&args[1]).expect("output"));
     let pace = if args.iter().any(|a| a == "--live") { Pace::Live } else { Pace::File };
+    let threads = args.iter().position(|a| a == "--threads").map(|i| args[i + 1].parse().expect("a number"));
     let glimpses = args.iter().position(|a| a == "--glimpses").map(|i| args[i + 1].clone());
     let mut glimpse_file = glimpses.map(|f| std::io::BufWriter::new(std::fs::File::create(f).expect("glimpses")));
     let truth: serde_json::Value =
@@ -30,21 +32,30 @@ fn main() {
     let (start, mut seconds) = (std::time::Instant::now(), 0.0);
     for scene in truth["scenes"].as_array().unwrap() {
         let name = scene["scene"].as_str().unwrap();
-        let (mut ear, mut heard) = (None, Vec::new());
-        decode_file(&corpus.join(scene["file"].as_str().unwrap()), |b| {
-            let ear = ear.get_or_insert_with(|| {
-                let mut config = Config::new(b.rate, b.channels, pace);
-                config.keep_glimpses = glimpse_file.is_some();
-                Ear::with(Arc::clone(&enrolled), config).expect("ear")
-            });
-            heard.extend(ear.push(b.samples));
-            true
-        })
-        .expect("scene");
-        let ear = ear.expect("some sound");
-        seconds += ear.position_s();
-        let (last, seen) = ear.finish();
-        heard.extend(last);
+        let path = corpus.join(scene["file"].as_str().unwrap());
+        let (heard, seen) = if let Some(threads) = threads {
+            let how = FileHearing { threads, ..FileHearing::default() };
+            let (heard, info) = hear_file(&path, &enrolled, &how, |_| true).expect("scene");
+            seconds += info.frames as f64 / f64::from(info.rate);
+            (heard, Vec::new())
+        } else {
+            let (mut ear, mut heard) = (None, Vec::new());
+            decode_file(&path, |b| {
+                let ear = ear.get_or_insert_with(|| {
+                    let mut config = Config::new(b.rate, b.channels, pace);
+                    config.keep_glimpses = glimpse_file.is_some();
+                    Ear::with(Arc::clone(&enrolled), config).expect("ear")
+                });
+                heard.extend(ear.push(b.samples));
+                true
+            })
+            .expect("scene");
+            let ear = ear.expect("some sound");
+            seconds += ear.position_s();
+            let (last, seen) = ear.finish();
+            heard.extend(last);
+            (heard, seen)
+        };
         let tired: Vec<String> = tired_batteries(&heard).into_iter().map(|t| t.word).collect();
         eprintln!("{name}: tired {tired:?}, in truth {}", scene["tired"]);
         for h in heard {

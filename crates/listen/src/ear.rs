@@ -13,7 +13,7 @@ use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 
 /// Confidence below which a candidate is usually not called a press.
-pub(crate) const LEAST_CONFIDENCE: f64 = 0.75;
+pub(crate) const LEAST_CONFIDENCE: f64 = 0.55;
 
 /// How sound arrives, and what is wanted of it.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]

@@ -42,11 +42,11 @@ pub(crate) fn promising(z: f32, stage: Stage, m: &Match) -> bool {
 pub(crate) const FIGURES: usize = 19;
 
 const WEIGHTS: [f64; FIGURES] = [
-    4.310, 1.100, -6.753, -29.628, 4.070, -4.470, -3.312, 0.740, -4.397, 4.786, 3.122, 0.323, 2.865, 12.660, -5.994,
-    31.146, 4.679, -2.418, -2.155,
+    5.812, 0.199, -3.956, -14.209, 5.323, -10.068, -4.314, 3.183, -3.876, 9.150, -6.335, 2.745, -5.821, 30.006,
+    -10.899, 14.742, 21.251, 0.400, -3.125,
 ];
-const RIVAL: [f64; 2] = [-11.036, 8.767];
-const CONSTANT: f64 = -37.512;
+const RIVAL: [f64; 2] = [-11.465, 12.047];
+const CONSTANT: f64 = -34.939;
 
 /// The evidence in figures.
 pub(crate) fn figures(z: f32, m: &Match, views: &[View; WINDOWS.len()]) -> [f64; FIGURES] {
