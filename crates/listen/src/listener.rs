@@ -24,6 +24,9 @@ struct Candidate {
 /// Frames on each side within which a candidate must be the highest.
 const PEAK: usize = 6;
 
+/// Samples no louder than this (120 dB under full scale) are digital silence: no microphone is that quiet.
+const SILENCE: f32 = 1e-6;
+
 /// Looks through one stream.
 pub(crate) struct Listener {
     enrolled: Arc<Enrolled>,
@@ -159,7 +162,7 @@ impl Listener {
             let Some(m) = self.desk.look(&stretch, &question, |stage, m| judge::promising(c.z, stage, m)) else {
                 continue;
             };
-            if !judge::SPEEDS.contains(&m.speed) {
+            if !judge::SPEEDS.contains(&m.speed) || !self.mostly_sound(&m, self.enrolled.sounds[c.word].len()) {
                 continue;
             }
             let share = f64::from(phases::SHARES[m.share]);
@@ -179,6 +182,15 @@ impl Listener {
             }
             self.verdicts.push(self.verdict(&c, &m, log_odds));
         }
+    }
+
+    /// Whether at least half of what should be the press is not digital silence. Where a file or a stream breaks off
+    /// within a word, the little that sounded fits perfectly, and nothing after it contradicts.
+    fn mostly_sound(&self, m: &Match, samples: usize) -> bool {
+        let length = (samples as f64 / m.speed * f64::from(phases::SHARES[m.share])) as usize;
+        let from = (m.onset.max(self.audio_at as f64) as u64 - self.audio_at) as usize;
+        let heard = self.audio.iter().skip(from).take(length);
+        2 * heard.filter(|v| v.abs() > SILENCE).count() >= length
     }
 
     fn verdict(&self, c: &Candidate, m: &Match, log_odds: f64) -> Verdict {
