@@ -10,9 +10,10 @@
 //!
 //! A press may be cut short by the next one: the sums are read at several shares of the length.
 
-use crate::phases::{self, Around, LANES, Lags, PAIRS, Ratios, Replay, Replays, SHARES, STEP, TURNS, Turns};
+use crate::phases::{self, Around, LANES, Lags, Ratios, Replay, Replays, SHARES};
 use crate::sinc::Warper;
 use crate::spectra::Spectra;
+use crate::turns::{PAIRS, STEP, TURNS, Turns};
 use crate::whitened::{BINS, GRID, LOW, SMOOTH_ROWS, Sound, Stretch, WINDOW};
 
 /// Distance of the windows summed over while searching: half a window loses hardly anything.

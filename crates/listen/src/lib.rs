@@ -4,6 +4,7 @@ mod check;
 mod clip;
 mod closer;
 mod coherence;
+mod correlate;
 mod decode;
 mod drift;
 mod ear;
@@ -20,6 +21,7 @@ mod sinc;
 mod sketch;
 mod spectra;
 mod trends;
+mod turns;
 mod whitened;
 
 pub use check::{ClipReport, Finding, check_clips};

@@ -6,19 +6,14 @@
 //! nearest cache while all speeds and lags of a candidate pass over them.
 
 use crate::lanes::on_vectors;
-use crate::sinc::RATE;
 use crate::spectra::Spectra;
-use crate::whitened::{BINS, LOW, Row, WINDOW};
+use crate::turns::{PAIRS, TURNS, Turns};
+use crate::whitened::{BINS, Row, WINDOW};
 use pulp::{Simd, WithSimd};
 use std::ops::Range;
 
 /// Bins worked on together.
 pub(crate) const LANES: usize = 8;
-/// Speeds on each side of a prepared one, and their step.
-pub(crate) const PAIRS: usize = 5;
-pub(crate) const STEP: f64 = 0.0005;
-/// All speeds near a prepared one, the prepared one in the middle.
-pub(crate) const TURNS: usize = 2 * PAIRS + 1;
 /// Longest stretch summed with phase, in engine-rate samples; longer clips add stretches without.
 const STRETCH: usize = 7936;
 /// Shares of the clip at which the sums are read.
@@ -34,7 +29,7 @@ pub(crate) struct Replays {
     windows: Vec<usize>,
     /// Windows summed with phase.
     stretch: usize,
-    /// First value of each speed within a group, and the values of a group.
+    /// First value of each speed within a group.
     starts: Vec<usize>,
     size: usize,
     cells: Vec<f32>,
@@ -92,39 +87,6 @@ impl Replay<'_> {
     fn group(&self, group: usize) -> &[f32] {
         let at = group * self.of.size + self.of.starts[self.index];
         &self.of.cells[at..at + self.windows() * CELL]
-    }
-}
-
-/// Turns of the phase: per group, pair and window, cosines and sines.
-pub(crate) struct Turns {
-    windows: usize,
-    pairs: usize,
-    cells: Vec<f32>,
-}
-
-impl Turns {
-    /// For so many windows `hop` samples apart, and so many pairs.
-    pub(crate) fn new(windows: usize, hop: usize, pairs: usize) -> Self {
-        let mut cells = Vec::with_capacity(windows * BINS * 2 * pairs);
-        for k in (0..BINS).step_by(LANES) {
-            for pair in 1..=pairs {
-                for m in 0..windows {
-                    let t = (m * hop) as f64 / RATE as f64;
-                    let angle = |i: usize| {
-                        let hz = ((LOW + k + i) * RATE) as f64 / WINDOW as f64;
-                        2.0 * std::f64::consts::PI * STEP * pair as f64 * t * hz
-                    };
-                    cells.extend((0..LANES).map(|i| angle(i).cos() as f32));
-                    cells.extend((0..LANES).map(|i| angle(i).sin() as f32));
-                }
-            }
-        }
-        Self { windows, pairs, cells }
-    }
-
-    fn pair(&self, group: usize, pair: usize) -> &[f32] {
-        let at = (group * self.pairs + pair) * self.windows;
-        &self.cells[at * 2 * LANES..(at + self.windows) * 2 * LANES]
     }
 }
 

@@ -147,7 +147,7 @@ pub(crate) fn to_engine_rate(samples: &[f32], rate: usize) -> Vec<f32> {
     out
 }
 
-/// A table of interpolation taps for [`warp`]: 512 fractions of a sample.
+/// A table of interpolation taps for [`Warper::warp`]: 512 fractions of a sample.
 pub(crate) struct Warper {
     taps: Vec<f32>,
 }

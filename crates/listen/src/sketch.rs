@@ -5,10 +5,10 @@
 //! steady noise touch little, and in which the same word said by anyone differs from the recording. Templates are
 //! correlated with it by FFT along time, summed over bins before the one inverse transform.
 
+use crate::correlate::{Correlate, TILE, transform};
 use crate::lanes::{Rows, ln, on_vectors, wide};
 use crate::sinc::{RATE, Warper};
 use crate::spectra::Spectra;
-use pulp::{Simd, WithSimd};
 use realfft::num_complex::Complex;
 use realfft::{ComplexToReal, RealFftPlanner, RealToComplex};
 use std::sync::Arc;
@@ -152,9 +152,6 @@ fn template(x: &[f32], speed: f64, warper: &Warper) -> Vec<f32> {
 
 /// Modulations above this frequency say little about a word and are left out, which halves the work.
 const KEPT_HZ: f64 = 28.0;
-/// Modulation frequencies worked on together.
-const TILE: usize = 16;
-
 /// How a block of frames is cut: `size` is the FFT length, `step` the new scores each block yields.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct Cut {
@@ -192,7 +189,7 @@ pub(crate) struct Block {
     pub(crate) need: usize,
     /// Running sum of the rows' energy.
     energy: Vec<f64>,
-    spectrum: Vec<f32>,
+    pub(crate) spectrum: Vec<f32>,
 }
 
 impl Bank {
@@ -319,104 +316,6 @@ impl Bank {
 fn middle(v: &mut [f32]) -> f32 {
     let at = v.len() / 2;
     *v.select_nth_unstable_by(at, f32::total_cmp).1
-}
-
-/// FFT along time of every bin, conjugation left to the caller; per tile, per bin, real and imaginary parts.
-fn transform(fft: &dyn RealToComplex<f32>, rows: &[f32], frames: usize, tiles: usize) -> Vec<f32> {
-    let mut out = vec![0.0f32; tiles * BINS * 2 * TILE];
-    let mut input = fft.make_input_vec();
-    let mut spectrum = fft.make_output_vec();
-    let mut scratch = fft.make_scratch_vec();
-    for k in 0..BINS {
-        input.fill(0.0);
-        for (v, row) in input.iter_mut().zip(rows.chunks_exact(BINS)).take(frames) {
-            *v = row[k];
-        }
-        if fft.process_with_scratch(&mut input, &mut spectrum, &mut scratch).is_err() {
-            continue;
-        }
-        for (tile, part) in spectrum.chunks(TILE).take(tiles).enumerate() {
-            let at = (tile * BINS + k) * 2 * TILE;
-            for (i, c) in part.iter().enumerate() {
-                out[at + i] = c.re;
-                out[at + TILE + i] = c.im;
-            }
-        }
-    }
-    out
-}
-
-/// `sums[block][tile] = Σ over bins of sound · conj(clip)`. Blocks go two by two, so that a clip's tile is read from far
-/// memory once for all of them; each block's sums come out the same whatever its company.
-struct Correlate<'a> {
-    blocks: &'a [Block],
-    clip: &'a [f32],
-    sums: &'a mut [f32],
-}
-
-impl WithSimd for Correlate<'_> {
-    type Output = ();
-
-    #[inline(always)]
-    fn with_simd<S: Simd>(self, simd: S) {
-        let size = BINS * 2 * TILE;
-        let tiles = self.clip.len() / size;
-        for (tile, clip) in self.clip.chunks_exact(size).enumerate() {
-            let part = |b: &'_ Block| tile * size..(tile * size + size).min(b.spectrum.len());
-            let mut at = 0;
-            while at < self.blocks.len() {
-                let place = |b: usize| (b * tiles + tile) * 2 * TILE;
-                let first = &self.blocks[at];
-                let x = &first.spectrum[part(first)];
-                if let Some(second) = self.blocks.get(at + 1) {
-                    let y = &second.spectrum[part(second)];
-                    let sums = tile_sums(simd, clip, [x, y]);
-                    self.sums[place(at)..place(at) + 2 * TILE].copy_from_slice(&sums[0]);
-                    self.sums[place(at + 1)..place(at + 1) + 2 * TILE].copy_from_slice(&sums[1]);
-                    at += 2;
-                } else {
-                    let sums = tile_sums(simd, clip, [x]);
-                    self.sums[place(at)..place(at) + 2 * TILE].copy_from_slice(&sums[0]);
-                    at += 1;
-                }
-            }
-        }
-    }
-}
-
-/// Sums over bins of one tile, for `N` blocks.
-#[inline(always)]
-fn tile_sums<S: Simd, const N: usize>(simd: S, clip: &[f32], sound: [&[f32]; N]) -> [[f32; 2 * TILE]; N] {
-    let mut out = [[0.0f32; 2 * TILE]; N];
-    let n = TILE / S::F32_LANES;
-    let clip = S::as_simd_f32s(clip).0;
-    let zero = simd.splat_f32s(0.0);
-    // Two vectors at once fill the registers of most machines.
-    for j in (0..n).step_by(2) {
-        let wide = 2.min(n - j);
-        let mut acc = [[(zero, zero); 2]; N];
-        for k in 0..BINS {
-            let at = k * 2 * n + j;
-            for v in 0..wide {
-                let (c, d) = (clip[at + v], clip[at + n + v]);
-                for (acc, s) in acc.iter_mut().zip(sound) {
-                    let s = S::as_simd_f32s(s).0;
-                    let (a, b) = (s[at + v], s[at + n + v]);
-                    let (re, im) = &mut acc[v];
-                    *re = simd.mul_add_e_f32s(b, d, simd.mul_add_e_f32s(a, c, *re));
-                    *im = simd.negate_mul_add_e_f32s(a, d, simd.mul_add_e_f32s(b, c, *im));
-                }
-            }
-        }
-        for (out, acc) in out.iter_mut().zip(&acc) {
-            let (re, im) = out.split_at_mut(TILE);
-            for (v, (r, i)) in acc.iter().enumerate().take(wide) {
-                S::as_mut_simd_f32s(re).0[j + v] = *r;
-                S::as_mut_simd_f32s(im).0[j + v] = *i;
-            }
-        }
-    }
-    out
 }
 
 /// Templates of a clip at all [`SPEEDS`].
