@@ -1,5 +1,5 @@
 //! What heard presses tell about the buttons themselves: said with count and chance, and only when there is something.
-#![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use sayso_advisor::buttons::{advice, buttons};
 use sayso_advisor::{Advice, Topic, today};

@@ -180,6 +180,7 @@ mod device {
 }
 
 #[cfg(all(test, not(feature = "microphone")))]
+#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
 

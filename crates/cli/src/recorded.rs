@@ -69,6 +69,7 @@ fn wav(samples: &[f32], rate: u32) -> Vec<u8> {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
     use sayso_listen::decode_bytes;

@@ -20,9 +20,12 @@ fn ear(rate: u32, channels: u16) -> Ear {
     Ear::with(enrolled(), Config::new(rate, channels, Pace::Live)).unwrap()
 }
 
-/// Three minutes, a press every six seconds or so: sound, and word, onset, end and speed of each press.
-fn minutes() -> &'static (Vec<f32>, Vec<(u64, f64, f64, f64)>) {
-    static SOUND: OnceLock<(Vec<f32>, Vec<(u64, f64, f64, f64)>)> = OnceLock::new();
+/// Sound, and word, onset, end and speed of each press.
+type Minutes = (Vec<f32>, Vec<(u64, f64, f64, f64)>);
+
+/// Three minutes, a press every six seconds or so.
+fn minutes() -> &'static Minutes {
+    static SOUND: OnceLock<Minutes> = OnceLock::new();
     SOUND.get_or_init(|| {
         let (mut sound, mut truth) = (bed(180, 0.004, 17), Vec::new());
         for i in 0..29u32 {
