@@ -39,9 +39,9 @@ const SPEED_RANGE: f64 = 0.1;
 /// Seconds over which pressing counts as going on.
 const BUSY_S: f64 = 300.0;
 /// Prior odds of a press in a quiet home against those on a busy board.
-const IDLE: f64 = 0.003;
+const IDLE: f64 = 0.0006;
 /// Presses within [`BUSY_S`] at which a board is busy.
-const BUSY: f64 = 3.0;
+const BUSY: f64 = 1.0;
 
 /// What was believed of one candidate.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
