@@ -1,8 +1,8 @@
 //! Every page, light and dark: the rules of axe-core, nothing that scrolls sideways, targets a thumb can hit.
 
 use crate::harness::{Browser, PHONE, Server, demo_dir, learner, story};
-use crate::listen::{record, wav};
-use crate::sounds::say;
+use crate::listen::record;
+use crate::sounds::{say, wav};
 use sayso_model::PressedBy;
 use sayso_store::Store;
 use serde_json::Value;

@@ -329,6 +329,13 @@ impl Browser {
         }
     }
 
+    /// Waits until every tap has been sent and none was refused.
+    pub async fn all_sent(&self) {
+        let script = "const o = document.querySelector('[data-test=outbox]'); \
+                      return o.dataset.kept === '0' && o.dataset.refused === '0' && Number(o.dataset.sent) > 0";
+        self.until("everything sent", script).await;
+    }
+
     /// Light or dark, as the person's device asks for.
     pub async fn colours(&self, scheme: &str) {
         let media = json!({ "features": [{ "name": "prefers-color-scheme", "value": scheme }] });

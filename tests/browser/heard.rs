@@ -1,8 +1,8 @@
 //! The evening page: unsure presses played and judged with one tap each.
 
 use crate::harness::{Browser, PHONE, Server, story};
-use crate::listen::{Notebook, wav};
-use crate::sounds::say;
+use crate::listen::Notebook;
+use crate::sounds::{say, wav};
 use sayso_model::{Body, Event, EventId, Moment, Press, PressedBy, Source};
 use sayso_store::Store;
 use std::time::{SystemTime, UNIX_EPOCH};

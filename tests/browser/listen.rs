@@ -1,7 +1,7 @@
 //! Listening through a real browser's microphone, which plays a scene of known presses.
 
 use crate::harness::{Browser, PHONE, Server, story};
-use crate::sounds::{RATE, add, bed, replay, room, say};
+use crate::sounds::{add, bed, replay, room, say, wav};
 use fantoccini::Locator;
 use sayso_model::{
     Body, ClipCard, Event, EventId, HouseholdCard, HouseholdId, Label, LearnerCard, LearnerId, Moment, Press,
@@ -17,23 +17,6 @@ pub struct Notebook {
     pub dir: TempDir,
     pub learner: LearnerId,
     pub words: Vec<WordId>,
-}
-
-pub fn wav(x: &[f32]) -> Vec<u8> {
-    let data: Vec<u8> = x.iter().flat_map(|v| ((v.clamp(-1.0, 1.0) * 32767.0) as i16).to_le_bytes()).collect();
-    let (rate, length) = (RATE as u32, data.len() as u32);
-    let mut bytes = b"RIFF".to_vec();
-    bytes.extend((36 + length).to_le_bytes());
-    bytes.extend(b"WAVEfmt ");
-    bytes.extend(16u32.to_le_bytes());
-    bytes.extend([1, 0, 1, 0]);
-    bytes.extend(rate.to_le_bytes());
-    bytes.extend((rate * 2).to_le_bytes());
-    bytes.extend([2, 0, 16, 0]);
-    bytes.extend(b"data");
-    bytes.extend(length.to_le_bytes());
-    bytes.extend(data);
-    bytes
 }
 
 impl Notebook {

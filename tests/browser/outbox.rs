@@ -37,7 +37,7 @@ async fn a_hundred_taps_arrive_once_though_the_server_is_killed_and_restarted() 
     }
     browser.tap("act-end").await;
     browser.tap("end-done").await;
-    browser.until("everything sent", "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0' && o.dataset.refused === '0' && Number(o.dataset.sent) > 0").await;
+    browser.all_sent().await;
     browser.close().await;
     server.kill();
 

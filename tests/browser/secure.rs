@@ -32,7 +32,7 @@ async fn a_phone_that_trusts_the_home_reloads_the_board_while_the_notebook_is_go
     server.restart();
     browser.tap("act-end").await;
     browser.tap("end-done").await;
-    browser.until("everything sent", "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0' && o.dataset.refused === '0' && Number(o.dataset.sent) > 0").await;
+    browser.all_sent().await;
     browser.close().await;
     server.kill();
     let (_, after) = story(dir.path()).await;

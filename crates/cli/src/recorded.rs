@@ -36,7 +36,7 @@ pub fn word(seconds: f64) -> Result<Vec<u8>, CliError> {
     let mono: Vec<f32> = samples.chunks_exact(channels).map(|f| f.iter().sum::<f32>() / channels as f32).collect();
     let sound = trimmed(&mono, microphone.rate)
         .ok_or_else(|| CliError::said("nothing was heard; play the button while it records"))?;
-    Ok(wav(sound, microphone.rate))
+    Ok(file_of(sound, microphone.rate))
 }
 
 /// The part between the first and the last loud window, with a little before and after; none of silence.
@@ -54,18 +54,8 @@ fn trimmed(samples: &[f32], rate: u32) -> Option<&[f32]> {
     samples.get((first * window).saturating_sub(margin)..((last + 1) * window + margin).min(samples.len()))
 }
 
-/// 16 bits, one channel.
-fn wav(samples: &[f32], rate: u32) -> Vec<u8> {
-    let length = 2 * samples.len() as u32;
-    let mut out = b"RIFF".to_vec();
-    out.extend((36 + length).to_le_bytes());
-    out.extend(b"WAVEfmt \x10\0\0\0\x01\0\x01\0");
-    out.extend(rate.to_le_bytes());
-    out.extend((2 * rate).to_le_bytes());
-    out.extend(b"\x02\0\x10\0data");
-    out.extend(length.to_le_bytes());
-    out.extend(samples.iter().flat_map(|v| ((v.clamp(-1.0, 1.0) * 32_767.0) as i16).to_le_bytes()));
-    out
+fn file_of(samples: &[f32], rate: u32) -> Vec<u8> {
+    sayso_listen::wav(samples.iter().map(|v| (v.clamp(-1.0, 1.0) * 32_767.0) as i16), rate)
 }
 
 #[cfg(test)]
@@ -84,7 +74,7 @@ mod tests {
         let sound = trimmed(&x, rate).unwrap();
         assert!((1.08..1.13).contains(&(sound.len() as f64 / f64::from(rate))), "{}", sound.len());
         let mut back = Vec::new();
-        let info = decode_bytes(wav(sound, rate), |b| {
+        let info = decode_bytes(file_of(sound, rate), |b| {
             back.extend_from_slice(b.samples);
             true
         })

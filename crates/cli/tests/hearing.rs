@@ -35,27 +35,9 @@ fn well(output: Output) -> Output {
     output
 }
 
-fn samples_16(x: &[f32]) -> Vec<u8> {
-    x.iter().flat_map(|v| ((v.clamp(-1.0, 1.0) * 32767.0) as i16).to_le_bytes()).collect()
-}
-
 /// A plain WAV file: 16 bits, one channel.
 fn wav(path: &Path, x: &[f32]) {
-    let data = samples_16(x);
-    let mut bytes = Vec::new();
-    let (rate, length) = (RATE as u32, data.len() as u32);
-    bytes.extend(b"RIFF");
-    bytes.extend((36 + length).to_le_bytes());
-    bytes.extend(b"WAVEfmt ");
-    bytes.extend(16u32.to_le_bytes());
-    bytes.extend([1, 0, 1, 0]);
-    bytes.extend(rate.to_le_bytes());
-    bytes.extend((rate * 2).to_le_bytes());
-    bytes.extend([2, 0, 16, 0]);
-    bytes.extend(b"data");
-    bytes.extend(length.to_le_bytes());
-    bytes.extend(data);
-    std::fs::write(path, bytes).unwrap();
+    std::fs::write(path, sounds::wav(x)).unwrap();
 }
 
 /// A notebook of one dog and words "word 0" to "word 5", and sounds beside it.
@@ -225,7 +207,7 @@ async fn without_the_log_flag_nothing_is_logged_and_a_folder_of_clips_does() {
 async fn a_stream_is_heard_alike_however_it_is_cut() {
     let home = Home::new().await;
     home.enrol_all();
-    let bytes = samples_16(half_a_minute());
+    let bytes: Vec<u8> = sounds::samples_16(half_a_minute()).into_iter().flat_map(i16::to_le_bytes).collect();
     let data = home.path("notebook");
     let hear = |block: usize| {
         let mut child = Command::new(env!("CARGO_BIN_EXE_sayso"))

@@ -22,6 +22,7 @@ mod sketch;
 mod spectra;
 mod trends;
 mod turns;
+mod wav;
 mod whitened;
 
 pub use check::{ClipReport, Finding, check_clips};
@@ -35,3 +36,4 @@ pub use picture::{Picture, picture};
 pub use trends::{
     HeardDays, SilentWord, SpeedAt, TiredBattery, silent_words, tired_among, tired_batteries, tired_battery,
 };
+pub use wav::wav;

@@ -11,7 +11,7 @@ use sayso_model::{Body, Event, EventId, Moment, Press, PressedBy, Source, WordId
 use sayso_web::access::Access;
 use sayso_web::{AppState, app};
 use serde_json::{Value, json};
-use sounds::{RATE, add, bed, replay, room, say};
+use sounds::{RATE, add, bed, replay, room, samples_16, say, wav};
 use std::collections::BTreeMap;
 use std::net::{SocketAddr, TcpStream};
 use std::sync::{Arc, Mutex};
@@ -35,27 +35,6 @@ async fn serve(state: AppState) -> SocketAddr {
     let at = listener.local_addr().unwrap();
     tokio::spawn(async move { axum::serve(listener, app(state)).await.unwrap() });
     at
-}
-
-fn wav(x: &[f32]) -> Vec<u8> {
-    let data: Vec<u8> = samples(x).into_iter().flat_map(i16::to_le_bytes).collect();
-    let (rate, length) = (RATE as u32, data.len() as u32);
-    let mut bytes = b"RIFF".to_vec();
-    bytes.extend((36 + length).to_le_bytes());
-    bytes.extend(b"WAVEfmt ");
-    bytes.extend(16u32.to_le_bytes());
-    bytes.extend([1, 0, 1, 0]);
-    bytes.extend(rate.to_le_bytes());
-    bytes.extend((rate * 2).to_le_bytes());
-    bytes.extend([2, 0, 16, 0]);
-    bytes.extend(b"data");
-    bytes.extend(length.to_le_bytes());
-    bytes.extend(data);
-    bytes
-}
-
-fn samples(x: &[f32]) -> Vec<i16> {
-    x.iter().map(|v| (v.clamp(-1.0, 1.0) * 32767.0) as i16).collect()
 }
 
 impl Heard {
@@ -103,7 +82,7 @@ fn scene(seconds: usize, presses: &[(u64, f64)]) -> Vec<i16> {
         let speed = 0.98 + 0.01 * i as f64;
         add(&mut scene, &room(&replay(&say(*w, 0), speed), 0.3, 7), *t, 0.3);
     }
-    samples(&scene)
+    samples_16(&scene)
 }
 
 /// A page that listens, driven from a thread of its own.

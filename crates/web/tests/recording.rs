@@ -9,23 +9,6 @@ mod sounds;
 use at_home::Home;
 use axum::http::StatusCode;
 
-fn wav(x: &[f32]) -> Vec<u8> {
-    let data: Vec<u8> = x.iter().flat_map(|v| ((v.clamp(-1.0, 1.0) * 32767.0) as i16).to_le_bytes()).collect();
-    let (rate, length) = (sounds::RATE as u32, data.len() as u32);
-    let mut bytes = b"RIFF".to_vec();
-    bytes.extend((36 + length).to_le_bytes());
-    bytes.extend(b"WAVEfmt ");
-    bytes.extend(16u32.to_le_bytes());
-    bytes.extend([1, 0, 1, 0]);
-    bytes.extend(rate.to_le_bytes());
-    bytes.extend((rate * 2).to_le_bytes());
-    bytes.extend([2, 0, 16, 0]);
-    bytes.extend(b"data");
-    bytes.extend(length.to_le_bytes());
-    bytes.extend(data);
-    bytes
-}
-
 async fn word(home: &Home, says: &str) -> String {
     let answer = home.post(&format!("/l/{}/words/new", home.learner), &[("says", says)]).await;
     let id = answer.kept().to.split(['/', '?']).nth(5).unwrap().to_owned();
@@ -46,9 +29,9 @@ async fn a_recording_is_taken_checked_drawn_and_played() {
     let home = Home::new().await;
     let (ball, walk) = (word(&home, "ball").await, word(&home, "walk").await);
     home.page(&ball).await.says("No recording is kept here").does_not_say("<audio");
-    let sound = wav(&sounds::say(0, 0));
+    let sound = sounds::wav(&sounds::say(0, 0));
     home.post_bytes(&format!("{ball}/recording"), FORM, as_form(&sound)).await.kept();
-    home.post_bytes(&format!("{walk}/recording"), "audio/wav", wav(&sounds::say(1, 0))).await.kept();
+    home.post_bytes(&format!("{walk}/recording"), "audio/wav", sounds::wav(&sounds::say(1, 0))).await.kept();
     let story = home.story().await;
     let card = story.clips().into_values().find(|c| ball.ends_with(&c.word.to_string())).unwrap().clone();
     assert!((card.seconds.get() - sounds::say(0, 0).len() as f64 / 16_000.0).abs() < 1e-6 && card.lufs.is_some());
@@ -66,11 +49,11 @@ async fn a_recording_is_taken_checked_drawn_and_played() {
 async fn the_same_sound_for_two_words_is_pointed_out_and_a_new_one_takes_its_place() {
     let home = Home::new().await;
     let (ball, walk) = (word(&home, "ball").await, word(&home, "walk").await);
-    let sound = wav(&sounds::say(0, 0));
+    let sound = sounds::wav(&sounds::say(0, 0));
     home.post_bytes(&format!("{ball}/recording"), "audio/wav", sound.clone()).await.kept();
     home.post_bytes(&format!("{walk}/recording"), "audio/wav", sound.clone()).await.kept();
     home.page(&walk).await.says("Nearly the same sound as \u{201c}ball\u{201d}");
-    home.post_bytes(&format!("{walk}/recording"), "audio/wav", wav(&sounds::say(1, 0))).await.kept();
+    home.post_bytes(&format!("{walk}/recording"), "audio/wav", sounds::wav(&sounds::say(1, 0))).await.kept();
     home.page(&walk).await.does_not_say("Nearly the same sound");
     let story = home.story().await;
     assert_eq!(story.clips().into_values().filter(|c| c.active).count(), 2);
@@ -85,10 +68,10 @@ async fn what_is_no_recording_is_refused_in_words_and_kept_nowhere() {
     let home = Home::new().await;
     let to = format!("{}/recording", word(&home, "ball").await);
     home.post_bytes(&to, "audio/wav", vec![7; 5000]).await.refused().says("not a WAV, FLAC, Ogg Vorbis or MP3 file");
-    home.post_bytes(&to, "audio/wav", wav(&[0.0; 16_000])).await.refused().says("silent");
+    home.post_bytes(&to, "audio/wav", sounds::wav(&[0.0; 16_000])).await.refused().says("silent");
     home.post_bytes(&to, FORM, as_form(b"")).await.refused().says("choose a sound file");
     let long: Vec<f32> = sounds::say(0, 0).into_iter().cycle().take(6 * 16_000).collect();
-    home.post_bytes(&to, "audio/wav", wav(&long)).await.refused().says("6.00 s");
+    home.post_bytes(&to, "audio/wav", sounds::wav(&long)).await.refused().says("6.00 s");
     let large = home.post_bytes(&to, "audio/wav", vec![0; 17 << 20]).await;
     assert_eq!(large.status, StatusCode::PAYLOAD_TOO_LARGE);
     large.says("16777216 bytes");

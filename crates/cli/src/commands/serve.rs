@@ -5,13 +5,12 @@ use crate::error::CliError;
 use crate::out::say;
 use qrcode::QrCode;
 use qrcode::render::unicode::Dense1x2;
-use sayso_model::Moment;
 use sayso_store::Store;
+pub use sayso_web::state::machine_clock as now;
 use sayso_web::{Config, Opened};
 use std::net::{IpAddr, UdpSocket};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::time::{SystemTime, UNIX_EPOCH};
 
 /// Events put in at once while the demo is made.
 const BATCH: usize = 1000;
@@ -100,10 +99,4 @@ fn home_address() -> Option<IpAddr> {
     socket.connect("203.0.113.1:9").ok()?;
     let ip = socket.local_addr().ok()?.ip();
     (!ip.is_loopback() && !ip.is_unspecified()).then_some(ip)
-}
-
-/// The machine's clock.
-pub fn now() -> Moment {
-    let millis = SystemTime::now().duration_since(UNIX_EPOCH).map_or(0, |d| d.as_millis());
-    Moment::clamped(i64::try_from(millis).unwrap_or(i64::MAX))
 }

@@ -121,6 +121,16 @@ pub fn room(x: &[f32], rt: f32, seed: u64) -> Vec<f32> {
     out
 }
 
+/// As whole numbers of 16 bits.
+pub fn samples_16(x: &[f32]) -> Vec<i16> {
+    x.iter().map(|v| (v.clamp(-1.0, 1.0) * 32767.0) as i16).collect()
+}
+
+/// A WAV file of one channel, as bytes.
+pub fn wav(x: &[f32]) -> Vec<u8> {
+    sayso_listen::wav(samples_16(x).into_iter(), RATE as u32)
+}
+
 pub fn add(scene: &mut [f32], sound: &[f32], at_s: f64, gain: f32) {
     let at = (at_s * RATE as f64) as usize;
     for (o, v) in scene[at..].iter_mut().zip(sound) {

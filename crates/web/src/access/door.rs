@@ -109,10 +109,12 @@ fn known_name(host: &str, lan: bool) -> bool {
     if name == "localhost" || address.is_some_and(|a| a.is_loopback()) {
         return true;
     }
-    let plain = |label: &str| {
-        !label.is_empty() && label.len() <= 63 && label.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-')
-    };
-    lan && (address.is_some() || plain(&name) || name.strip_suffix(".local").is_some_and(plain))
+    lan && (address.is_some() || plain_label(&name) || name.strip_suffix(".local").is_some_and(plain_label))
+}
+
+/// Whether a name is one a home network gives: a single label of letters, digits and dashes (RFC 1123, 2.1).
+pub(crate) fn plain_label(name: &str) -> bool {
+    !name.is_empty() && name.len() <= 63 && name.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-')
 }
 
 /// Whether a write comes from our own page, or from no page at all (a program sends neither header).

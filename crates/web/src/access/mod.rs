@@ -8,6 +8,7 @@ mod sessions;
 mod tries;
 mod view;
 
+pub(crate) use door::plain_label;
 pub use door::{PAIRED_COOKIE, guard, headers};
 pub use view::router;
 

@@ -2,7 +2,7 @@
 
 use super::message::{Begin, HeardPress, ToPage};
 use crate::error::Error;
-use sayso_listen::{Config, Ear, Enrolled, Heard, ListenError, Pace};
+use sayso_listen::{Config, Ear, Enrolled, Heard, ListenError, Pace, wav};
 use sayso_model::{EventId, HouseholdId, LearnerId, Moment, Story};
 use sayso_store::{Diary, Listened, NoVocabulary, NotKept, Store, UNSURE};
 use std::collections::{BTreeMap, VecDeque};
@@ -231,24 +231,6 @@ async fn keep_piece(store: &Store, press: EventId, wav: Vec<u8>, now: Moment) ->
             false
         }
     }
-}
-
-/// A WAV file of one channel, 16 bits.
-fn wav(samples: impl ExactSizeIterator<Item = i16>, rate: u32) -> Vec<u8> {
-    let length = u32::try_from(2 * samples.len()).unwrap_or(u32::MAX);
-    let mut bytes = Vec::with_capacity(44 + 2 * samples.len());
-    bytes.extend(b"RIFF");
-    bytes.extend((36 + length).to_le_bytes());
-    bytes.extend(b"WAVEfmt ");
-    bytes.extend(16_u32.to_le_bytes());
-    bytes.extend([1, 0, 1, 0]);
-    bytes.extend(rate.to_le_bytes());
-    bytes.extend((2 * rate).to_le_bytes());
-    bytes.extend([2, 0, 16, 0]);
-    bytes.extend(b"data");
-    bytes.extend(length.to_le_bytes());
-    bytes.extend(samples.flat_map(i16::to_le_bytes));
-    bytes
 }
 
 #[cfg(test)]

@@ -1,5 +1,6 @@
 //! The household's own certificate authority: made once, kept in the data directory, good for home addresses only.
 
+use crate::access::plain_label;
 use rcgen::{
     BasicConstraints, CertificateParams, CidrSubnet, DnType, ExtendedKeyUsagePurpose, GeneralSubtree, IsCa, Issuer,
     KeyPair, KeyUsagePurpose, NameConstraints, SanType,
@@ -216,10 +217,6 @@ pub fn at_home(address: &IpAddr) -> bool {
         }
         IpAddr::V6(a) => HOME_V6.iter().any(|(net, n)| same((*a).into(), (*net).into(), 128, *n)),
     }
-}
-
-fn plain_label(name: &str) -> bool {
-    !name.is_empty() && name.len() <= 63 && name.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-')
 }
 
 #[cfg(test)]
