@@ -63,6 +63,10 @@ const fn needs_learner(body: &Body) -> bool {
             | Body::ProbePlan(_)
             | Body::ProbeTrial(_)
             | Body::Feed(_)
+            | Body::Round(_)
+            | Body::SwapPlan(_)
+            | Body::SwapDraw(_)
+            | Body::SwapStop(_)
     )
 }
 
@@ -132,6 +136,24 @@ fn check_body(body: &Body, at: &str, found: &mut Vec<Problem>) {
                 wrong("choices", format!("must be at least 2, not {}", plan.choices));
             }
         }
+        Body::Round(round) => {
+            taking_part(&round.words, &mut wrong);
+            if !(2..=12).contains(&round.calls) {
+                wrong("calls", format!("must be 2 to 12, not {}", round.calls));
+            }
+        }
+        Body::SwapPlan(plan) => {
+            taking_part(&plan.words, &mut wrong);
+            if !(4..=50).contains(&plan.one_in) {
+                wrong(
+                    "one_in",
+                    format!("must be 4 to 50, not {}; more swaps than one in four tire an animal", plan.one_in),
+                );
+            }
+            if !(4..=366).contains(&plan.days) {
+                wrong("days", format!("must be 4 to 366, not {}", plan.days));
+            }
+        }
         Body::Feed(feed) if feed.reward.is_none() && feed.food.is_none() => {
             wrong("food", "is missing; say what was given, or name a reward".into());
         }
@@ -145,6 +167,15 @@ fn check_body(body: &Body, at: &str, found: &mut Vec<Problem>) {
             ref inner => check_body(inner, &format!("{at}.body"), found),
         },
         _ => {}
+    }
+}
+
+fn taking_part(words: &[crate::id::WordId], wrong: &mut impl FnMut(&str, String)) {
+    if !(2..=60).contains(&words.len()) {
+        wrong("words", format!("must name 2 to 60 words, not {}", words.len()));
+    }
+    if words.iter().collect::<BTreeSet<_>>().len() != words.len() {
+        wrong("words", "names one word twice".into());
     }
 }
 

@@ -160,6 +160,14 @@ bodies! {
     ProbePlan => "probe_plan",
     /// One trial of a check.
     ProbeTrial => "probe_trial",
+    /// A round of invitations whose words are drawn.
+    Round => "round",
+    /// A time in which now and then another thing is drawn to be given.
+    SwapPlan => "swap_plan",
+    /// What was drawn for one press.
+    SwapDraw => "swap_draw",
+    /// Such a time ends early.
+    SwapStop => "swap_stop",
     /// A remark.
     Remark => "remark",
     /// Puts another event's content right.
@@ -184,7 +192,8 @@ impl Body {
             | Self::Invitation(Invitation { session, .. })
             | Self::Catch(Catch { session, .. })
             | Self::Sign(Sign { session, .. })
-            | Self::Feed(Feed { session, .. }) => *session,
+            | Self::Feed(Feed { session, .. })
+            | Self::Round(Round { session, .. }) => *session,
             _ => None,
         }
     }
@@ -201,6 +210,7 @@ impl Body {
             | Self::Brush(Brush { word, .. })
             | Self::Invitation(Invitation { word, .. })
             | Self::Catch(Catch { word, .. })
+            | Self::SwapDraw(SwapDraw { word, .. })
             | Self::ProbeTrial(ProbeTrial { target: word, .. }) => Some(*word),
             Self::Look(Look { word, .. }) | Self::HouseRule(HouseRule { word, .. }) => *word,
             _ => None,

@@ -52,4 +52,8 @@ id! {
     ClipId,
     /// A rule of the house.
     RuleId,
+    /// A round of invitations whose words are drawn.
+    RoundId,
+    /// A time in which answers are now and then swapped.
+    SwapId,
 }

@@ -5,6 +5,7 @@
 pub mod body;
 pub mod cards;
 pub mod check;
+pub mod draw;
 pub mod event;
 pub mod facts;
 pub mod id;

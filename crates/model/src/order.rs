@@ -1,7 +1,7 @@
 //! The order of a check's trials: it follows from the plan alone, so that the printed sheet, the page and the reading
 //! afterwards agree, and anybody can draw it again.
 
-use crate::body::{ProbeDesign, ProbePlan};
+use crate::body::ProbePlan;
 use crate::id::WordId;
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rand_xoshiro::rand_core::{Rng, SeedableRng};
@@ -149,7 +149,7 @@ pub struct PlannedTrial {
 /// [`OrderError`] for a plan whose fields do not fit together, such as fewer words than choices.
 pub fn order(plan: &ProbePlan) -> Result<Vec<PlannedTrial>, OrderError> {
     let words = plan.words.len();
-    let picks = plan.design == ProbeDesign::PickForWord;
+    let picks = plan.design.places_drawn();
     let choices = if picks { usize::from(plan.choices) } else { words };
     if plan.words.iter().collect::<BTreeSet<_>>().len() != words {
         return Err(OrderError::Twice);

@@ -28,6 +28,8 @@ pub fn samples() -> Vec<Event> {
         probe: ProbeId(id()),
         clip: ClipId(id()),
         rule: RuleId(id()),
+        round: RoundId(id()),
+        swap: SwapId(id()),
     };
     let mut pen = Pen::new(zone("Europe/Lisbon"), begin, begin.plus_seconds(86_400.0), Chance::new(1, 42));
     let (mut at, mut press) = (begin, None);
@@ -61,6 +63,8 @@ struct Names {
     probe: ProbeId,
     clip: ClipId,
     rule: RuleId,
+    round: RoundId,
+    swap: SwapId,
 }
 
 impl Names {
@@ -76,6 +80,7 @@ impl Names {
             | Kind::HouseRule
             | Kind::StageChoice => self.card(kind),
             Kind::LikesTest | Kind::LikeTrial | Kind::ProbePlan | Kind::ProbeTrial => self.trial(kind),
+            Kind::Round | Kind::SwapPlan | Kind::SwapDraw | Kind::SwapStop => self.drawn(kind, press),
             Kind::Remark | Kind::Correction | Kind::Withdrawal => self.amendment(kind, at, press),
             _ => self.happening(kind, press),
         }
@@ -163,9 +168,13 @@ impl Names {
         let session = Some(self.session);
         let s = Seconds::clamped;
         match kind {
-            Kind::SessionStart => {
-                SessionStart { session: self.session, purpose: Purpose::Inviting, words: vec![word] }.into()
+            Kind::SessionStart => SessionStart {
+                session: self.session,
+                purpose: Purpose::Inviting,
+                words: vec![word],
+                room: Some(label("kitchen")),
             }
+            .into(),
             Kind::Joining => Joining { session: self.session, after_s: Some(s(6.5)) }.into(),
             Kind::Leaving => Leaving { session: self.session }.into(),
             Kind::SessionEnd => SessionEnd { session: self.session, reason: EndReason::LearnerLeft }.into(),
@@ -201,6 +210,7 @@ impl Names {
                 shown: false,
                 took: Some(true),
                 session,
+                call: Some(Call { round: self.round, number: 1 }),
             }
             .into(),
             Kind::Catch => Catch { word, how: Some(label("stares at the jar")), shown: true, session }.into(),
@@ -261,6 +271,22 @@ impl Names {
                 response: ProbeResponse::Chose { word: self.words[0], after_s: Some(Seconds::clamped(3.1)) },
             }
             .into(),
+        }
+    }
+
+    /// What the notebook draws. The sample press comes earlier in the order of kinds.
+    fn drawn(&self, kind: Kind, press: Option<EventId>) -> Body {
+        let (words, session) = (self.words.to_vec(), Some(self.session));
+        match kind {
+            Kind::Round => Round { round: self.round, words, calls: draw::CALLS, session }.into(),
+            Kind::SwapPlan => SwapPlan { swap: self.swap, words, one_in: draw::ONE_IN, days: 28 }.into(),
+            Kind::SwapDraw => {
+                let [word, other] = self.words;
+                let press = press.unwrap_or(EventId(self.session.0));
+                let give = if draw::swapped(self.swap, press, draw::ONE_IN) { other } else { word };
+                SwapDraw { swap: self.swap, press, word, give }.into()
+            }
+            _ => SwapStop { swap: self.swap, reason: SwapEnd::Signs }.into(),
         }
     }
 

@@ -95,7 +95,7 @@ fn scale_household(presses: usize, end: Moment) -> Household {
 fn session(w: &mut World<'_>, c: &mut Chance, at: Moment, seed: u64) {
     let session = SessionId(w.pen.fresh(at));
     let teacher = usize::from(seed % 2 == 1 && c.coin(0.3));
-    w.note(0, teacher, at, SessionStart { session, purpose: Purpose::Showing, words: Vec::new() });
+    w.note(0, teacher, at, SessionStart { session, purpose: Purpose::Showing, words: Vec::new(), room: None });
     w.sessions.push(SessionTruth { session, learner: 0, join: JOINS, mood: 0.0 });
     let mut over = at.plus_seconds(90.0);
     if c.coin(JOINS) {

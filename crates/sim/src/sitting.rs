@@ -34,7 +34,7 @@ impl World<'_> {
         let mood = self.minds[learner].mood(hour) + 0.4 * self.chance.normal();
         let join = self.minds[learner].joins(mood, hour);
         let words = words.iter().map(|w| self.ids.words[*w]).collect();
-        self.note(learner, teacher, at, SessionStart { session, purpose, words });
+        self.note(learner, teacher, at, SessionStart { session, purpose, words, room: None });
         if at <= self.end {
             self.sessions.push(SessionTruth { session, learner, join, mood });
         }
@@ -284,6 +284,7 @@ impl World<'_> {
             shown,
             took,
             session: Some(s.session),
+            call: None,
         };
         let seen = self.tap(learner, s.teacher, offer, s.at);
         self.pen.write(seen, body);

@@ -4,8 +4,10 @@
 
 mod bayes;
 mod binomial;
+pub mod confidence_sequence;
 mod counting;
 pub(crate) mod dense;
+pub mod evalue;
 mod fdr;
 mod fisher;
 mod interval;

@@ -1,232 +1,228 @@
 //! The ladder: what may be said about a word, from "nothing can be said yet" to "stands up to a blind check".
 //!
-//! Source of the correction: Benjamini & Hochberg 1995; that cues must be ruled out before understanding is claimed:
-//! Pfungst 1911. The rungs and their conditions are ours. Page: `docs/methods/understanding.md`.
+//! Sources: e-values that may be read at any time: Ville 1939; Holm 1979, Scand J Stat 6:65, on the largest each has ever
+//! reached; that cues must be ruled out before understanding is claimed: Pfungst 1911. The rungs and their conditions are
+//! ours. Page: `docs/methods/understanding.md`.
 //!
-//! All p-values of a household go through one correction, so that many words and many kinds of evidence do not add up to
-//! a false claim. No rung says that an animal does not understand: that cannot be shown by what it did not do.
+//! Only what the notebook drew climbs: rounds of invitations, agreed swaps, planned checks. Everything of one animal goes
+//! through two corrections, one for everyday evidence and one for blind checks, so that many words, many kinds of evidence
+//! and many readings do not add up to a false claim. No rung says that an animal does not understand: that cannot be shown
+//! by what it did not do.
 
-use super::UnderstandingError;
-use crate::stats::{BetaPrior, Direction, Proportion, Tail, benjamini_hochberg, binomial_bayes_factor};
+use crate::stats::evalue::holm_on_maxima;
+use sayso_model::Moment;
 
-/// How a probe was carried out.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub struct Conduct {
-    /// The order of the words was drawn at random beforehand.
-    pub random_order: bool,
-    /// The places of the choices were drawn at random beforehand.
-    pub random_places: bool,
-    /// The person with the learner did not know the answer.
-    pub presenter_blind: bool,
-    /// The choice was scored by somebody who did not know the answer, or by a device.
-    pub scorer_blind: bool,
+/// What a word is for: two questions, each with rungs of its own.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Ladder {
+    /// Does the animal ask for the thing by pressing?
+    Asking,
+    /// Does the animal know what the spoken word means?
+    Hearing,
 }
 
-impl Conduct {
-    /// Everything a blind check needs.
+/// How an e-value grew: at each moment something was closed, its natural logarithm.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Growth {
+    /// Moment and natural logarithm of the e-value from then on, in order of time.
+    pub steps: Vec<(Moment, f64)>,
+    /// Observations behind the last one.
+    pub n: u64,
+}
+
+impl Growth {
+    /// The largest it ever was up to a moment; 0 (a whole stake) at the start.
     #[must_use]
-    pub fn fully_blind(self) -> bool {
-        self.random_order && self.random_places && self.presenter_blind && self.scorer_blind
+    pub fn ln_max(&self, upto: Moment) -> f64 {
+        self.steps.iter().take_while(|(at, _)| *at <= upto).fold(0.0, |most, (_, ln)| most.max(*ln))
+    }
+
+    /// Its present natural logarithm.
+    #[must_use]
+    pub fn ln_now(&self) -> f64 {
+        self.steps.last().map_or(0.0, |(_, ln)| *ln)
+    }
+
+    /// When it first reached a bar.
+    fn reached(&self, bar: f64) -> Option<Moment> {
+        self.steps.iter().find(|(_, ln)| *ln >= bar).map(|(at, _)| *at)
     }
 }
 
-/// A probe of one word.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct ProbeEvidence {
-    /// Right, of choices made.
-    pub seen: Proportion,
-    /// Share right by chance.
-    pub chance: f64,
-    /// Trials planned for this word beforehand, counting those declined.
-    pub planned: u64,
-    /// Trials carried out, counting those declined.
-    pub carried_out: u64,
-    /// How it was carried out.
-    pub conduct: Conduct,
-}
-
-/// Everything known about one word. p-values are raw: they are adjusted here, over the household.
+/// Everything drawn about one word.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct WordEvidence {
-    /// Word.
-    pub word: usize,
-    /// Everyday presses behind the figures.
-    pub presses: u64,
-    /// Goes with situations ([`super::association`]).
-    pub association_p: Option<f64>,
-    /// The same thing is taken more when asked for ([`super::uptake::WordUptake::fitting`]).
-    pub fitting_p: Option<f64>,
-    /// Wrong deliveries are corrected ([`super::corrections::Corrections::same_of_pressed`]).
-    pub correction_p: Option<f64>,
-    /// Probes of this word.
-    pub probes: Vec<ProbeEvidence>,
+    /// Rounds of drawn invitations ([`super::rounds`]); none before the first round.
+    pub rounds: Option<Growth>,
+    /// Open checks, by ladder: planned and drawn, but somebody knew the answer.
+    pub open: [Option<Growth>; 2],
+    /// Blind checks, by ladder.
+    pub blind: [Option<Growth>; 2],
 }
 
-/// Thresholds.
+/// Shares of false claims allowed over all readings together, of one animal.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LadderRule {
-    /// Everyday presses below which everyday evidence is not looked at.
-    pub min_presses: u64,
-    /// False discovery rate over all evidence of the household.
-    pub everyday_q: f64,
-    /// False discovery rate over blind probes, for the top rung.
-    pub blind_q: f64,
-    /// Bayes factor the blind probe must reach for the top rung.
-    pub blind_bayes_factor: f64,
+    /// Everyday evidence: rounds, swaps, open checks.
+    pub everyday: f64,
+    /// Blind checks, for the top rung.
+    pub blind: f64,
 }
 
 impl Default for LadderRule {
     fn default() -> Self {
-        Self { min_presses: 12, everyday_q: 0.05, blind_q: 0.01, blind_bayes_factor: 10.0 }
+        Self { everyday: 0.04, blind: 0.01 }
     }
 }
 
 /// What may be said, lowest first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Rung {
-    /// Fewer presses than the rule asks for and no finished probe, or no test could be made.
+    /// Nothing was drawn yet, or nothing came of it that could tell.
     NothingYet,
-    /// Tests were made; none stands after the correction.
+    /// Something was drawn, and it does not stand out of chance.
     FitsChance,
-    /// The word goes with situations more than chance allows.
+    /// Pressing goes with what was called for, in rounds the notebook drew.
     DiffersByWord,
-    /// The same thing is taken more when asked for, or wrong deliveries are corrected: not explained by liking,
-    /// frequency or habits of place.
+    /// Of the animal: after another thing than asked for, as drawn, it presses again more, whatever thing or word.
     HoldsAgainstHabit,
-    /// A finished probe, in random order and places, beats chance, but somebody knew the answer.
+    /// Drawn checks beat chance, but somebody knew the answer.
     PassesOpenProbe,
-    /// A finished blind probe beats chance at the stricter level with the Bayes factor asked for.
+    /// Blind checks beat chance at the stricter level.
     StandsUpToBlindCheck,
 }
 
-/// Verdict on one word.
+impl Rung {
+    /// Whether anything is claimed.
+    #[must_use]
+    pub fn is_claim(self) -> bool {
+        self > Self::FitsChance
+    }
+}
+
+/// What may be said, of how many observations, and since when.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Verdict {
-    /// Word.
-    pub word: usize,
     /// What may be said.
     pub rung: Rung,
-    /// Observations behind the rung: everyday presses, or choices made in the probe that decided.
+    /// Observations behind the rung.
     pub n: u64,
-    /// Smallest adjusted p of the word's evidence; `None` if nothing was tested.
+    /// Since when it stands; none where nothing is claimed.
+    pub since: Option<Moment>,
+    /// Adjusted p-value of the evidence that decided, valid whenever it is read; none where nothing was drawn.
     pub adjusted_p: Option<f64>,
+    /// When a claim stood that stands no more, because more words or checks came that are judged together.
+    pub lapsed: Option<Moment>,
 }
 
-impl Verdict {
-    /// The wording for people.
-    #[must_use]
-    pub fn words(&self) -> String {
-        let n = self.n;
-        match self.rung {
-            Rung::NothingYet => format!("nothing can be said yet (n = {n})"),
-            Rung::FitsChance => {
-                format!("what was seen so far would also come by chance (n = {n}); that speaks for nothing either way")
-            }
-            Rung::DiffersByWord => {
-                format!("differs by word more than chance allows (n = {n}); habit, liking or cues may still explain it")
-            }
-            Rung::HoldsAgainstHabit => {
-                format!("holds against liking, frequency and habits of place (n = {n}); cues may still explain it")
-            }
-            Rung::PassesOpenProbe => format!(
-                "beats chance in a planned, random probe (n = {n}); somebody knew the answer, so cues may still explain it"
-            ),
-            Rung::StandsUpToBlindCheck => format!("stands up to a blind check (n = {n})"),
-        }
-    }
+/// The verdicts of one animal.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Verdicts {
+    /// By word: asking, hearing.
+    pub words: Vec<[Verdict; 2]>,
+    /// The animal, over all its words: swaps.
+    pub animal: Verdict,
 }
 
-/// Kind of evidence behind a p-value in the pool.
-#[derive(Clone, Copy, PartialEq)]
-enum Kind {
-    Association,
-    Fitting,
-    Correction,
-    OpenProbe,
-    BlindProbe,
+/// One hypothesis of the everyday family.
+struct Hypothesis<'a> {
+    /// Word and ladder; none for the animal.
+    of: Option<(usize, Ladder)>,
+    rung: Rung,
+    growth: Option<&'a Growth>,
+    /// Since when it is judged with the others.
+    from: Option<Moment>,
 }
 
-/// Judges all words of a household together.
-///
-/// Probes count only when finished as planned, so that stopping while ahead wins nothing. A probe without random order and
-/// random places is no probe and is left out.
-///
-/// # Errors
-/// [`UnderstandingError::Stats`] for a p-value or a rate outside 0 to 1, or a chance that is not strictly between.
-///
-/// ```
-/// use sayso_methods::understanding::ladder::{LadderRule, Rung, WordEvidence, climb};
-/// let shy = WordEvidence { word: 2, presses: 7, association_p: Some(0.001), ..Default::default() };
-/// let verdict = climb(&[shy], &LadderRule::default())?[0];
-/// assert_eq!(verdict.rung, Rung::NothingYet);
-/// assert_eq!(verdict.words(), "nothing can be said yet (n = 7)");
-/// # Ok::<(), sayso_methods::understanding::UnderstandingError>(())
-/// ```
-pub fn climb(words: &[WordEvidence], rule: &LadderRule) -> Result<Vec<Verdict>, UnderstandingError> {
-    // (word's place in the list, kind, p, choices made)
-    let mut pool: Vec<(usize, Kind, f64, u64)> = Vec::new();
-    let mut blind: Vec<(usize, f64, u64, bool)> = Vec::new();
+/// Judges all words of one animal together, as of `now`. `known_since` tells for each word when it came onto the board:
+/// hypotheses that came later raise the bar for all, and a claim that lapses by it is told as such.
+#[must_use]
+pub fn climb(
+    words: &[WordEvidence],
+    animal: Option<&Growth>,
+    known_since: &[Moment],
+    now: Moment,
+    rule: &LadderRule,
+) -> Verdicts {
+    let mut everyday = vec![Hypothesis { of: None, rung: Rung::HoldsAgainstHabit, growth: animal, from: None }];
+    let mut blind = Vec::new();
     for (at, word) in words.iter().enumerate() {
-        if word.presses >= rule.min_presses {
-            let everyday = [
-                (Kind::Association, word.association_p),
-                (Kind::Fitting, word.fitting_p),
-                (Kind::Correction, word.correction_p),
-            ];
-            pool.extend(everyday.into_iter().filter_map(|(kind, p)| Some((at, kind, p?, word.presses))));
-        }
-        for probe in &word.probes {
-            let Conduct { random_order, random_places, .. } = probe.conduct;
-            let finished = probe.planned > 0 && probe.carried_out >= probe.planned && probe.seen.n() > 0;
-            if !(random_order && random_places && finished) {
-                continue;
+        let known = known_since.get(at).copied();
+        let rounds = word.rounds.as_ref();
+        everyday.push(Hypothesis {
+            of: Some((at, Ladder::Asking)),
+            rung: Rung::DiffersByWord,
+            growth: rounds,
+            from: known,
+        });
+        for (side, ladder) in [Ladder::Asking, Ladder::Hearing].into_iter().enumerate() {
+            let begun = |g: &Growth| g.steps.first().map(|s| s.0);
+            let probe = |growth: &'_ Option<Growth>| growth.as_ref().map(|g| begun(g));
+            if let Some(from) = probe(&word.open[side]) {
+                let growth = word.open[side].as_ref();
+                everyday.push(Hypothesis { of: Some((at, ladder)), rung: Rung::PassesOpenProbe, growth, from });
             }
-            let p = probe.seen.test(probe.chance, Tail::Greater)?;
-            let factor = binomial_bayes_factor(probe.seen, probe.chance, BetaPrior::EVEN, Direction::Above)?;
-            let n = probe.seen.n();
-            if probe.conduct.fully_blind() {
-                pool.push((at, Kind::BlindProbe, p, n));
-                blind.push((at, p, n, factor.factor() >= rule.blind_bayes_factor));
-            } else {
-                pool.push((at, Kind::OpenProbe, p, n));
+            if let Some(from) = probe(&word.blind[side]) {
+                let growth = word.blind[side].as_ref();
+                blind.push(Hypothesis { of: Some((at, ladder)), rung: Rung::StandsUpToBlindCheck, growth, from });
             }
         }
     }
-    let raw: Vec<f64> = pool.iter().map(|entry| entry.2).collect();
-    let stands = benjamini_hochberg(&raw, rule.everyday_q)?;
-    let strict = benjamini_hochberg(&blind.iter().map(|entry| entry.1).collect::<Vec<_>>(), rule.blind_q)?;
+    let none = Verdict { rung: Rung::NothingYet, n: 0, since: None, adjusted_p: None, lapsed: None };
+    let mut verdicts = Verdicts { words: vec![[none; 2]; words.len()], animal: none };
+    for (family, alpha) in [(&everyday, rule.everyday), (&blind, rule.blind)] {
+        for (hypothesis, judged) in family.iter().zip(judge(family, now, alpha)) {
+            let verdict = match hypothesis.of {
+                None => &mut verdicts.animal,
+                Some((at, ladder)) => &mut verdicts.words[at][ladder as usize],
+            };
+            add(verdict, hypothesis, judged);
+        }
+    }
+    verdicts
+}
 
-    Ok(words
-        .iter()
-        .enumerate()
-        .map(|(at, word)| {
-            let mut rung = Rung::NothingYet;
-            let mut n = word.presses;
-            let mut least: Option<f64> = None;
-            let mut seen_blind = false;
-            for ((entry, stands), adjusted) in pool.iter().zip(&stands.is_rejected).zip(&stands.adjusted) {
-                if entry.0 != at {
-                    continue;
-                }
-                least = Some(least.map_or(*adjusted, |p| p.min(*adjusted)));
-                seen_blind |= entry.1 == Kind::BlindProbe && *stands;
-                let reached = match (stands, entry.1) {
-                    (false, _) => Rung::FitsChance,
-                    (true, Kind::Association) => Rung::DiffersByWord,
-                    (true, Kind::Fitting | Kind::Correction) => Rung::HoldsAgainstHabit,
-                    // A blind probe that misses the stricter level still passed as a probe.
-                    (true, Kind::OpenProbe | Kind::BlindProbe) => Rung::PassesOpenProbe,
-                };
-                if reached > rung {
-                    (rung, n) = (reached, entry.3);
-                }
-            }
-            let top =
-                blind.iter().zip(&strict.is_rejected).find(|(entry, stands)| entry.0 == at && **stands && entry.3);
-            if let Some((entry, _)) = top.filter(|_| seen_blind) {
-                (rung, n) = (Rung::StandsUpToBlindCheck, entry.2);
-            }
-            Verdict { word: word.word, rung, n, adjusted_p: least }
+/// Takes one more judged hypothesis into a verdict: the highest rung counts.
+fn add(verdict: &mut Verdict, hypothesis: &Hypothesis<'_>, judged: Judged) {
+    let Some(growth) = hypothesis.growth.filter(|g| g.n > 0) else { return };
+    let rung = if judged.since.is_some() { hypothesis.rung } else { Rung::FitsChance };
+    let lapsed = verdict.lapsed.max(judged.lapsed);
+    if rung > verdict.rung || (rung == verdict.rung && growth.n > verdict.n) {
+        let adjusted_p = Some(judged.adjusted_p);
+        *verdict = Verdict { rung, n: growth.n, since: judged.since, adjusted_p, lapsed };
+    } else {
+        verdict.lapsed = lapsed;
+    }
+}
+
+struct Judged {
+    since: Option<Moment>,
+    adjusted_p: f64,
+    lapsed: Option<Moment>,
+}
+
+/// Holm's procedure on the largest values reached, now; for what does not stand now, whether it stood when fewer
+/// hypotheses were judged together.
+fn judge(family: &[Hypothesis<'_>], now: Moment, alpha: f64) -> Vec<Judged> {
+    let ln_max: Vec<f64> = family.iter().map(|h| h.growth.map_or(0.0, |g| g.ln_max(now))).collect();
+    let adjusted = holm_on_maxima(&ln_max);
+    let mut changes: Vec<Moment> = family.iter().filter_map(|h| h.from).filter(|at| *at <= now).collect();
+    changes.sort_unstable();
+    changes.dedup();
+    let stood = |at: usize, when: Moment| {
+        let judged: Vec<usize> = (0..family.len()).filter(|i| family[*i].from.is_none_or(|from| from < when)).collect();
+        let ln: Vec<f64> = judged.iter().map(|i| family[*i].growth.map_or(0.0, |g| g.ln_max(when))).collect();
+        judged.iter().zip(holm_on_maxima(&ln)).any(|(i, p)| *i == at && p <= alpha)
+    };
+    (0..family.len())
+        .map(|at| {
+            let stands = adjusted[at] <= alpha;
+            // It stands since its value reached the bar that the present number of hypotheses sets for it.
+            let rank = ln_max.iter().filter(|x| **x > ln_max[at]).count();
+            let bar = (((family.len() - rank) as f64) / alpha).ln();
+            let since = family[at].growth.filter(|_| stands).map(|g| g.reached(bar).unwrap_or(now));
+            let lapsed = if stands { None } else { changes.iter().copied().rfind(|when| stood(at, *when)) };
+            Judged { since, adjusted_p: adjusted[at], lapsed }
         })
-        .collect())
+        .collect()
 }

@@ -11,9 +11,12 @@ mod draw;
 pub mod exact;
 pub mod ladder;
 mod null;
+pub mod pooled_probes;
 pub mod probe;
 pub mod rivals;
+pub mod rounds;
 pub mod sequences;
+pub mod swap;
 pub mod uptake;
 
 use crate::stats::{Interval, StatsError};

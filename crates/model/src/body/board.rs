@@ -1,5 +1,6 @@
 //! At the board: sessions, presses and their answers, invitations, signs, food.
 
+use super::drawn::Call;
 use super::enums::*;
 use crate::cards::Place;
 use crate::id::*;
@@ -23,6 +24,9 @@ pub struct SessionStart {
     /// Words planned for it.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub words: Vec<WordId>,
+    /// The room, where it is noted.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub room: Option<Label>,
 }
 
 /// The learner opts in.
@@ -190,6 +194,9 @@ pub struct Invitation {
     /// The session, if in one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub session: Option<SessionId>,
+    /// Which call of a round it was, where the word was drawn.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub call: Option<Call>,
 }
 
 /// A request made without a button, answered by showing its word.

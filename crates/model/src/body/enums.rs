@@ -134,8 +134,20 @@ plain_enum! {
         PressForThing => "press_for_thing",
         /// A word is played and the learner picks among things.
         PickForWord => "pick_for_word",
+        /// As `press_for_thing`, with the buttons swapped under covers before each trial, as drawn: who answers does not know
+        /// which button lies where.
+        PressUnderCovers => "press_under_covers",
         /// What was pressed is delivered, or another thing; corrections scored.
         WrongDelivery => "wrong_delivery",
+    }
+}
+
+impl ProbeDesign {
+    /// Whether the places are drawn anew for each trial: of the things laid out, or of the buttons under their covers.
+    /// Where they are not, a habit of place cannot be told from an answer.
+    #[must_use]
+    pub const fn places_drawn(self) -> bool {
+        matches!(self, Self::PickForWord | Self::PressUnderCovers)
     }
 }
 

@@ -1,12 +1,14 @@
 //! What happens at and around the board, and what is said of it later.
 
 mod board;
+mod drawn;
 mod enums;
 mod likes;
 mod probes;
 mod remarks;
 
 pub use board::*;
+pub use drawn::*;
 pub use enums::*;
 pub use likes::*;
 pub use probes::*;
