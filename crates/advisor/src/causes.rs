@@ -223,7 +223,7 @@ pub(crate) fn health(story: &Story, learner: LearnerId, now: Moment) -> Weighed 
     )
 }
 
-pub(crate) fn alike(story: &Story, learner: LearnerId, word: WordId) -> Weighed {
+pub(crate) fn alike(story: &Story, learner: LearnerId, word: WordId, now: Moment) -> Weighed {
     let words = story.words_of(learner);
     let Some(this) = words.iter().find(|w| w.word == word) else {
         return weigh(Cause::SoundsAlike, Bearing::Unknown, "the word has no card.", None);
@@ -234,14 +234,14 @@ pub(crate) fn alike(story: &Story, learner: LearnerId, word: WordId) -> Weighed 
         .map(|w| sounds(this.says.as_str(), w.says.as_str(), LANGUAGE, AlikeRule::default()))
         // Any that is too alike comes before one that only has near features.
         .min_by(|a, b| b.too_alike.cmp(&a.too_alike).then(a.apart.total_cmp(&b.apart)));
-    let asked = invitations(story, learner, word);
-    let other = Estimate::share(asked.asked_other, asked.total());
+    let (right, presses) = invitations(story, learner, word, now).right();
+    let other = Estimate::share(presses - right, presses);
     match nearest {
         None => weigh(Cause::SoundsAlike, Bearing::Against, "it is the only word.", None),
         Some(verdict) => weigh(
             Cause::SoundsAlike,
             if verdict.too_alike { Bearing::Perhaps } else { Bearing::Against },
-            format!("{}; pressed another word when invited:", verdict.reason),
+            format!("{}; pressed another word, of its presses when invited:", verdict.reason),
             Some(other),
         ),
     }

@@ -122,7 +122,7 @@ pub fn days(story: &Story, learner: LearnerId, now: Moment, length: u16) -> Days
     }
     let first_known = by_day(all.iter().map(|a| a.press.at()), &zone).into_keys().next();
     let watched_from = first_known.map_or(from, |d| d.start(&zone).max(from));
-    let invited: Vec<_> = story.words_of(learner).iter().map(|w| invitations(story, learner, w.word)).collect();
+    let invited: Vec<_> = story.words_of(learner).iter().map(|w| invitations(story, learner, w.word, now)).collect();
     let inside = |at: Moment| at >= from && at <= now;
     Days {
         rhythm: rhythm(&own, watched_from, now, &zone),

@@ -3,7 +3,8 @@
 
 use crate::advice::{Advice, Reason, Sure, Topic};
 use crate::causes::{alike, avoided, health, not_wanted, people_differ, time_or_place, too_late, too_little};
-use crate::observe::{Answered, answered, showings, since};
+use crate::estimate::Estimate;
+use crate::observe::{Answered, answered, invitations, showings, since};
 use crate::stages::Standing;
 use sayso_model::{LearnerId, Moment, Stage, Story, WordId};
 
@@ -131,8 +132,9 @@ pub fn is_stuck(story: &Story, learner: LearnerId, now: Moment, standing: &Stand
     if first.is_none_or(|at| now.seconds_since(at) < ENOUGH_DAYS * 86_400.0) {
         return false;
     }
-    if standing.response.surely_below(0.5) || standing.response.n >= 12 {
-        return standing.response.surely_below(0.5);
+    let right = right_of_wanted(story, learner, standing.word, now);
+    if right.surely_below(0.5) || right.n >= 12 {
+        return right.surely_below(0.5);
     }
     let from = since(now, RECENT_DAYS, &story.zone());
     let recent: Vec<Answered<'_>> =
@@ -141,13 +143,19 @@ pub fn is_stuck(story: &Story, learner: LearnerId, now: Moment, standing: &Stand
         || not_wanted(story, learner, standing.word, from, now, &recent).bearing == Bearing::For
 }
 
+/// How often the invited word itself was pressed when its thing was wanted.
+fn right_of_wanted(story: &Story, learner: LearnerId, word: WordId, now: Moment) -> Estimate {
+    let asked = invitations(story, learner, word, now);
+    Estimate::share(asked.usable.iter().filter(|u| u.right).count(), asked.usable.len())
+}
+
 fn advice(story: &Story, learner: LearnerId, now: Moment, standing: &Standing) -> Option<Advice> {
     let weighed = differential(story, learner, now, standing.word);
     let likely: Vec<&Weighed> =
         weighed.iter().filter(|w| matches!(w.bearing, Bearing::For | Bearing::Perhaps)).collect();
     let mut because = vec![Reason::figure(
-        format!("Pressed when invited and wanted, after {} showings.", standing.showings),
-        standing.response,
+        format!("Pressed this word when it was invited and wanted, after {} showings.", standing.showings),
+        right_of_wanted(story, learner, standing.word, now),
     )];
     because.extend(
         likely.iter().map(|w| Reason {
@@ -193,7 +201,7 @@ pub fn differential(story: &Story, learner: LearnerId, now: Moment, word: WordId
         avoided(story, learner, word, from, &recent),
         time_or_place(story, learner, now),
         health(story, learner, now),
-        alike(story, learner, word),
+        alike(story, learner, word, now),
         people_differ(word, &recent),
     ];
     weighed.sort_by_key(|w| w.bearing);

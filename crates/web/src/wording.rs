@@ -2,7 +2,7 @@
 
 use sayso_model::{
     Accident, Answer, Body, EndReason, InvitationKind, InvitationResult, LikeOutcome, LikesFormat, PressedBy,
-    ProbeResponse, Purpose, RewardId, SignLevel, Story, Then, WordId,
+    ProbeResponse, Purpose, RewardId, SignLevel, Story, SwapEnd, Then, WordId,
 };
 
 fn word(story: &Story, id: WordId) -> String {
@@ -103,7 +103,13 @@ pub fn in_words(story: &Story, body: &Body) -> String {
                 InvitationKind::AskAndPoint => "asked, pointed",
                 InvitationKind::AskBetweenTwo => "this or that",
             };
-            format!("Invited {} ({way}, wait {} s): {}", word(story, i.word), i.wait_s, invited(story, &i.result))
+            let drawn = if i.call.is_some() { "drawn, " } else { "" };
+            format!(
+                "Invited {} ({drawn}{way}, wait {} s): {}",
+                word(story, i.word),
+                i.wait_s,
+                invited(story, &i.result)
+            )
         }
         Body::Catch(c) => {
             let how = c.how.as_ref().map_or_else(String::new, |h| format!(" ({h})"));
@@ -146,6 +152,14 @@ pub fn in_words(story: &Story, body: &Body) -> String {
             };
             format!("Check, trial {} for {}: {came}", t.trial, word(story, t.target))
         }
+        Body::Round(r) => format!("Round of {} drawn invitations begun, {} words to hand", r.calls, r.words.len()),
+        Body::SwapPlan(p) => format!("Swaps agreed for {} days, one answer in {}", p.days, p.one_in),
+        Body::SwapDraw(d) if d.word == d.give => format!("Drawn for {}: give its own thing", word(story, d.word)),
+        Body::SwapDraw(d) => format!("Drawn for {}: give what {} is for", word(story, d.word), word(story, d.give)),
+        Body::SwapStop(s) => match s.reason {
+            SwapEnd::Household => "Swaps stopped".into(),
+            SwapEnd::Signs => "Swaps stopped: signs of stress".into(),
+        },
         Body::Remark(r) => format!("Remark: {}", r.text),
         Body::Correction(c) => format!("Correction: {}", in_words(story, &c.body)),
         Body::Withdrawal(w) => w.because.as_ref().map_or_else(|| "Taken back".into(), |b| format!("Taken back: {b}")),

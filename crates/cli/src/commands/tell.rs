@@ -4,7 +4,7 @@ use super::serve::now;
 use crate::error::CliError;
 use crate::out::say;
 use sayso_advisor::agreement::{ScoreScale, agreement, read};
-use sayso_advisor::claim_text::rivals_of;
+use sayso_advisor::claim_text::{by_ladder, of_animal, rivals_of};
 use sayso_advisor::{Advice, evidence, today};
 use sayso_model::{LearnerCard, Story};
 use sayso_store::Store;
@@ -118,8 +118,11 @@ pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
             say!("   delivery after a showing (median): {}", e.standing.delay);
             say!("   taken when given: {}; for other words: {}", e.uptake.this, e.uptake.others);
             match &e.claim {
-                Ok(claim) => {
-                    say!("   may be said: {}", claim.verdict.words());
+                Ok((claim, animal)) => {
+                    for (what, said) in by_ladder(claim, &story.zone()) {
+                        say!("   may be said, {what}: {said}");
+                    }
+                    say!("   may be said of {}: {}", card.name, of_animal(animal, &story.zone()));
                     for rival in rivals_of(claim).iter().filter(|r| r.open) {
                         say!("   not ruled out: {} ({})", rival.rival, rival.standing);
                     }

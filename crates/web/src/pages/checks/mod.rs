@@ -56,6 +56,7 @@ fn thing(page: &LearnerPage, word: WordId) -> String {
 const fn design_words(design: ProbeDesign) -> &'static str {
     match design {
         ProbeDesign::PickForWord => "hear a word, pick the thing",
+        ProbeDesign::PressUnderCovers => "see the thing go, press with buttons swapped under covers",
         ProbeDesign::PressForThing => "see a thing go, press its button",
         ProbeDesign::WrongDelivery => "another thing than asked for",
     }
@@ -64,7 +65,7 @@ const fn design_words(design: ProbeDesign) -> &'static str {
 /// What a place is called.
 const fn place_word(design: ProbeDesign) -> &'static str {
     match design {
-        ProbeDesign::PickForWord => "Place",
+        ProbeDesign::PickForWord | ProbeDesign::PressUnderCovers => "Place",
         ProbeDesign::PressForThing | ProbeDesign::WrongDelivery => "Button",
     }
 }
