@@ -3,6 +3,7 @@
 use crate::body::*;
 use crate::event::{Body, Event};
 use crate::facts;
+use crate::species::LifeStage;
 use std::collections::BTreeSet;
 use std::fmt;
 
@@ -94,6 +95,17 @@ fn check_body(body: &Body, at: &str, found: &mut Vec<Problem>) {
                 && !stage.fits(species)
             {
                 wrong("life_stage", format!("{} is not for a {}", stage.name(), species.name()));
+            }
+            if let (Some(kg), Some(grown)) = (card.weight_kg, card.adult_weight_kg)
+                && card.life_stage.is_some_and(|s| s.today() == LifeStage::Puppy)
+                && kg > grown
+            {
+                wrong(
+                    "adult_weight_kg",
+                    format!(
+                        "is {grown} kg, less than the {kg} kg this puppy weighs; correct one, or choose a grown stage"
+                    ),
+                );
             }
         }
         Body::ClipCard(clip) => {

@@ -100,6 +100,7 @@ impl Names {
                 born: "2022-10-27".parse().ok(),
                 born_estimated: true,
                 weight_kg: Some(Kilograms::clamped(14.2)),
+                adult_weight_kg: Some(Kilograms::clamped(14.2)),
                 life_stage: Some(LifeStage::NeuteredAdult),
                 day_kcal: Some(Kcal::clamped(800.0)),
                 reward_share: Some(Probability::clamped(0.1)),

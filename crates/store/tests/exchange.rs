@@ -38,6 +38,7 @@ async fn named_home() -> (tempfile::TempDir, Store) {
         born: None,
         born_estimated: false,
         weight_kg: None,
+        adult_weight_kg: None,
         life_stage: None,
         day_kcal: None,
         reward_share: None,
@@ -123,6 +124,33 @@ async fn everything_exported_and_imported_is_the_same_set_of_events() {
         assert_eq!((again.new, again.duplicates, again.bad_rows), (0, events.len(), 0));
         assert_eq!(two.commit(again).await.unwrap(), Imported { new: 0, duplicates: events.len() });
     }
+}
+
+#[tokio::test]
+async fn a_puppy_s_grown_weight_goes_in_and_out_and_earlier_names_are_read() {
+    let (_dir, store) = named_home().await;
+    let csv = "kind,happened_at,learner_card.learner,name,species,life_stage,weight_kg,adult_weight_kg\n\
+               learner_card,2026-03-01T18:30:00Z,Rex,Rex,dog,puppy,8,24.5\n";
+    let preview = look(&store, csv).await;
+    assert_eq!(told(&preview), Vec::<String>::new());
+    store.commit(preview).await.unwrap();
+    let card = store.story(home()).await.unwrap().learners()[&rex()].clone();
+    assert_eq!(card.adult_weight_kg.map(Kilograms::get), Some(24.5));
+    for format in [Format::JsonLines, Format::Csv] {
+        let mut file = Vec::new();
+        store.export(format, &mut file).await.unwrap();
+        let text = String::from_utf8(file).unwrap();
+        assert!(text.contains("adult_weight_kg") && text.contains("24.5"), "{text}");
+    }
+    let smaller = csv.replace("24.5", "7").replace("18:30", "18:31");
+    assert!(told(&look(&store, &smaller).await).join(" ").contains("adult_weight_kg"));
+    let earlier = "kind,happened_at,learner_card.learner,name,species,life_stage,weight_kg\n\
+                   learner_card,2026-03-02T18:30:00Z,Rex,Rex,dog,puppy_under_4_months,8\n";
+    let preview = look(&store, earlier).await;
+    assert_eq!(told(&preview), Vec::<String>::new());
+    store.commit(preview).await.unwrap();
+    let card = store.story(home()).await.unwrap().learners()[&rex()].clone();
+    assert_eq!((card.life_stage, card.adult_weight_kg), (Some(LifeStage::PuppyUnder4Months), None));
 }
 
 #[tokio::test]
