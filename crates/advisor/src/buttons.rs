@@ -4,7 +4,7 @@ use crate::advice::{Advice, Reason, Sure, Topic};
 use crate::estimate::{Estimate, LEVEL, Unit};
 use sayso_listen::{HeardDays, SilentWord, SpeedAt, TiredBattery, silent_words, tired_among};
 use sayso_methods::stats::Count;
-use sayso_model::facts::other_hazards;
+use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_model::{Body, Fact, LearnerId, Moment, Press, Source, Story, WordId};
 use std::collections::BTreeMap;
 
@@ -137,11 +137,9 @@ pub fn advice(story: &Story, learner: Option<LearnerId>, now: Moment) -> Vec<Adv
 /// What every hint at a battery carries along.
 #[must_use]
 pub fn battery_caution() -> String {
-    let act = other_hazards().iter().find(|h| h.hazard.contains("battery"));
-    let act = act.map_or("emergency: call a veterinarian now", |h| h.act.as_str());
     format!(
         "Change batteries where no animal or child can reach them, keep old ones away as well, and screw the cover shut. \
-         A swallowed or bitten battery: {act}."
+         {BATTERY_EMERGENCY} Make neither vomit unless told to."
     )
 }
 

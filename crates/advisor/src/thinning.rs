@@ -2,6 +2,7 @@
 //! sign to go back. Never for water, toilet, pain, fear or rest.
 
 use crate::advice::{Advice, Reason, Sure, Topic};
+use crate::demand::BURST_MAY_COME;
 use crate::estimate::{Estimate, LEVEL, Unit};
 use crate::observe::{Answered, answered, own_presses, since};
 use crate::stages::Standing;
@@ -48,7 +49,7 @@ pub fn thinning(story: &Story, learner: LearnerId, now: Moment, standings: &[Sta
             let because = vec![
                 Reason::figure(format!("Own presses, last {DAYS} days (bar {MANY_A_DAY:.0} a day)."), rate),
                 Reason::figure("Share answered with the thing.", given),
-                Reason::said("Multiple schedule with signals: Hanley, Iwata & Thompson 2001; steps partly from memory."),
+                Reason::said("Multiple schedule with signals: Hanley, Iwata & Thompson 2001, whose last step was 60 s and 240 s; the first step is from memory, those between are ours."),
             ];
             Some(
                 Advice::new(
@@ -58,7 +59,7 @@ pub fn thinning(story: &Story, learner: LearnerId, now: Moment, standings: &[Sta
                     Sure::Little,
                     "On to longer waits once two sessions running hold few presses during \u{201c}not now\u{201d}; back to answering every press at a strong sign, leaving, or presses that do not fall over three sessions.",
                 )
-                .caution("Expect a burst of presses at first (Lerman & Iwata 1995). Never for water, toilet, pain or fear: those are answered. If it guards, growls or bites, stop and ask a qualified behaviour professional.")
+                .caution(format!("{BURST_MAY_COME} Never for water, toilet, pain or fear: those are answered. If it guards, growls or bites, stop and ask a qualified behaviour professional."))
                 .about(s.word),
             )
         })

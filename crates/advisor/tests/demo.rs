@@ -191,6 +191,10 @@ fn a_word_asked_for_more_than_it_can_be_given_gets_a_signal_and_a_sign_to_go_bac
     let standings = stages::standings(&busy, learner, now());
     let advice = thinning::thinning(&busy, learner, now(), &standings);
     assert_eq!(advice.iter().filter_map(|a| a.word).collect::<Vec<_>>(), [word]);
+    assert!(
+        advice[0].caution.as_ref().unwrap().contains("a burst of presses may come first"),
+        "a burst is not the rule"
+    );
     assert!(advice[0].would_change.contains("back to answering every press"));
     assert!(advice[0].because.iter().all(|r| r.figure.is_none_or(|f| f.n > 0)));
 }

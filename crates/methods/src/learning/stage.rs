@@ -2,7 +2,7 @@
 //!
 //! Sources of the mastery criterion: sessions in a row, by two people, as most published procedures have it (McDougale et al.
 //! 2020, a review of published procedures, doi 10.1007/s40617-019-00365-2); at 90 %, since skills mastered at 80 % faded and
-//! those at 90 to 100 % lasted (Longino et al. 2021), and held again weeks later. Every other threshold: common practice,
+//! those at 90 to 100 % lasted (Longino et al. 2021, Behav Anal Pract 15:397, abstract read; people). Every other threshold: common practice,
 //! no source. Page: `docs/methods/learning.md`.
 //!
 //! Two figures, always apart. *Pressed, of wanted*: only invitations where the learner wanted the thing (it joined, and took

@@ -88,7 +88,7 @@ pub enum Remedy {
 }
 
 /// Kappa from which agreement counts as good enough, at the lower end of its interval (Landis & Koch 1977 call 0.61 and
-/// above substantial, from memory).
+/// above substantial, one paper's label as quoted by several pages).
 pub const KAPPA_FLOOR: f64 = 0.6;
 
 /// Where each rival stands on this rung, in the order of [`Rival::ALL`].

@@ -49,7 +49,7 @@ function startPanel(pad) {
       pad.now.words.length === 0
         ? el("p", {}, "There are no words on this board yet. Add one under Words first.")
         : button("Start showing", "start", () => pad.note([{ kind: "session_start", session: uuid7(), purpose: "showing" }]), { class: "primary wide tall" }),
-      el("p", { class: "quiet" }, "Watch for chewing: batteries and small parts are dangerous; a swallowed one is an emergency for a veterinarian. Keep the sound soft, and stop if it startles."),
+      el("p", { class: "quiet" }, "Watch for chewing: batteries and small parts are dangerous. ", pad.now.battery, " Keep the sound soft, and stop if it startles."),
     ].filter(Boolean),
   };
 }

@@ -42,6 +42,8 @@ pub struct Now {
     pub ration: RationNow,
     /// Signs to choose from.
     pub signs: Vec<SignNow>,
+    /// What a battery in a mouth calls for.
+    pub battery: &'static str,
     /// Today's events, as they stand, that figures of today count.
     pub today: Vec<Event>,
     /// Whether sessions should rest today after strong signs.
@@ -139,6 +141,7 @@ pub fn now(page: &LearnerPage) -> Now {
             .collect(),
         ration: RationNow { budget_kcal: ration.budget_kcal, refusal: ration.refusal },
         signs: signs(page),
+        battery: facts::BATTERY_EMERGENCY,
         today: today(story, learner, day, &page.zone),
         rest: rest_today(story, learner, at),
         open: story.sessions(learner).iter().rev().find(|s| s.open(at)).map(Session::id),
