@@ -2,7 +2,9 @@
 //! Thresholds are our own (common practice, no source) and stand beside every figure. It never says the animal cannot learn.
 
 use crate::advice::{Advice, Reason, Sure, Topic};
-use crate::causes::{alike, avoided, health, not_wanted, people_differ, time_or_place, too_late, too_little};
+use crate::causes::{
+    alike, avoided, hard_to_make_out, health, not_wanted, people_differ, time_or_place, too_late, too_little,
+};
 use crate::estimate::Estimate;
 use crate::observe::{Answered, answered, invitations, showings, since};
 use crate::stages::Standing;
@@ -18,6 +20,8 @@ const HARDLY: usize = 4;
 /// What may be behind it.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
 pub enum Cause {
+    /// The recorded word may be hard to make out: what to check first.
+    HardToMakeOut,
     /// The reward is not wanted just now.
     NotWanted,
     /// There was too little showing.
@@ -41,6 +45,7 @@ impl Cause {
     #[must_use]
     pub const fn words(self) -> &'static str {
         match self {
+            Self::HardToMakeOut => "the recorded word may be hard to make out",
             Self::NotWanted => "the reward is not wanted just now",
             Self::TooLittle => "too little showing",
             Self::TooLate => "the delivery comes too late",
@@ -56,6 +61,9 @@ impl Cause {
     #[must_use]
     pub const fn act(self) -> &'static str {
         match self {
+            Self::HardToMakeOut => {
+                "play its button from another room, and record it again, clear and soft, unless you know the word at once"
+            }
             Self::NotWanted => {
                 "test likes again and change what the word delivers, or show it when the thing is wanted"
             }
@@ -163,15 +171,22 @@ fn advice(story: &Story, learner: LearnerId, now: Moment, standing: &Standing) -
             ..w.evidence.clone()
         }),
     );
-    let (act, sure) = match likely.first() {
+    // Whatever else the records point to: a word nobody can make out is soon found out, and nothing helps before it is.
+    let begin = format!("\u{201c}{}\u{201d} is not getting on. First {}.", standing.says, Cause::HardToMakeOut.act());
+    if !likely.iter().any(|w| w.cause == Cause::HardToMakeOut)
+        && let Some(w) = weighed.iter().find(|w| w.cause == Cause::HardToMakeOut)
+    {
+        because
+            .push(Reason { text: format!("{}: {}", capital(w.cause.words()), w.evidence.text), ..w.evidence.clone() });
+    }
+    let (act, sure) = match likely.iter().find(|w| w.cause != Cause::HardToMakeOut) {
         Some(first) => (
-            format!("\u{201c}{}\u{201d} is not getting on. First {}.", standing.says, first.cause.act()),
+            format!("{begin} Then {}.", first.cause.act()),
             if first.bearing == Bearing::For { Sure::Fairly } else { Sure::Little },
         ),
         None => (
             format!(
-                "\u{201c}{}\u{201d} is not getting on and the records do not show why. Rest it for a week and show another word.",
-                standing.says
+                "{begin} The records do not show another cause: if it can be made out, rest it for a week and show another word."
             ),
             Sure::Little,
         ),
@@ -195,6 +210,7 @@ pub fn differential(story: &Story, learner: LearnerId, now: Moment, word: WordId
     let all: Vec<Answered<'_>> = answered(story, learner).into_iter().filter(|a| a.press.at() <= now).collect();
     let recent: Vec<Answered<'_>> = all.iter().filter(|a| a.press.at() >= from).copied().collect();
     let mut weighed = vec![
+        hard_to_make_out(story, word),
         not_wanted(story, learner, word, from, now, &recent),
         too_little(word, now, from, &all),
         too_late(word, &recent),
