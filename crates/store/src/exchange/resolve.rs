@@ -266,7 +266,7 @@ impl Walk<'_> {
                 self.context.names.find(self.household, type_name, text)
             }
             // These have no cards; a label that comes again means the same one.
-            "SessionId" | "AssessmentId" | "ProbeId" => {
+            "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" => {
                 Label::new(text).map_err(|e| format!("an id or a label; a label {e}"))?;
                 Ok(labelled(self.household, type_name, text))
             }
