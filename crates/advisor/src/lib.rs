@@ -12,6 +12,7 @@ pub mod claim_text;
 pub mod claims;
 pub mod days;
 pub mod demand;
+pub mod designs;
 pub mod estimate;
 pub mod evidence;
 pub mod first_words;
