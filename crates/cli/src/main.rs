@@ -30,6 +30,7 @@ async fn run(cli: Cli) -> Result<ExitCode, CliError> {
         Command::Serve { data, serving } => commands::serve::serve(&data.data, &serving).await?,
         Command::Today { data, learner } => commands::tell::today(&data.data, learner.as_deref()).await?,
         Command::Evidence { data, learner } => commands::tell::evidence(&data.data, learner.as_deref()).await?,
+        Command::Design(what) => commands::design::design(&what).await?,
         Command::Agree { file, scale, headed } => commands::tell::agree(&file, scale, headed)?,
         Command::Log { data } => return commands::exchange::log(&data.data).await,
         Command::Import { data, file, yes } => return commands::exchange::import(&data.data, &file, yes).await,

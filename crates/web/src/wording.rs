@@ -1,5 +1,6 @@
 //! What an event says, in a few words, for lists.
 
+use sayso_advisor::designs::question_words;
 use sayso_model::{
     Accident, Answer, Body, EndReason, InvitationKind, InvitationResult, LikeOutcome, LikesFormat, PressedBy,
     ProbeResponse, Purpose, RewardId, SignLevel, Story, SwapEnd, Then, WordId,
@@ -160,6 +161,9 @@ pub fn in_words(story: &Story, body: &Body) -> String {
             SwapEnd::Household => "Swaps stopped".into(),
             SwapEnd::Signs => "Swaps stopped: signs of stress".into(),
         },
+        Body::DesignPlan(p) => format!("Trial of a change planned: {} ({} points)", question_words(p), p.points),
+        Body::DesignNote(n) => format!("Trial of a change, point {}: in fact {}", n.point, n.in_force.name()),
+        Body::DesignStop(_) => "Trial of a change stopped".into(),
         Body::Remark(r) => format!("Remark: {}", r.text),
         Body::Correction(c) => format!("Correction: {}", in_words(story, &c.body)),
         Body::Withdrawal(w) => w.because.as_ref().map_or_else(|| "Taken back".into(), |b| format!("Taken back: {b}")),

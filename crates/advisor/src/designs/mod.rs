@@ -16,8 +16,8 @@ use crate::welfare::rest_today;
 use sayso_methods::single_case::CaseError;
 use sayso_methods::single_case::schedule::{Assignment, Design};
 use sayso_model::{
-    Body, CaseCondition, CaseDesign, CaseStop, CaseUnit, Day, DesignId, DesignNote, DesignPlan, DesignStop, Fact,
-    LearnerId, Moment, Purpose, Session, Sign, SignLevel, Story, WordId,
+    CaseCondition, CaseDesign, CaseStop, CaseUnit, Day, DesignId, DesignNote, DesignPlan, DesignStop, Fact, LearnerId,
+    Moment, Purpose, Session, Sign, SignLevel, Story, WordId,
 };
 
 /// One series of a trial.
@@ -249,9 +249,7 @@ impl Trial<'_> {
         let recorded = self.plan.event.recorded_at;
         // Sessions before the plan are never points; a day that had begun would be.
         let in_time = self.plan.part.unit == CaseUnit::Session || recorded < self.plan.part.first.start(&story.zone());
-        let amended = story.ledger().all().any(|e| {
-            matches!(&e.body, Body::Correction(c) if c.of == self.plan.id()) && story.ledger().standing(e.id).is_some()
-        });
-        in_time && !amended
+        let as_planned = story.ledger().first(self.plan.id()) == Some(self.plan.event);
+        in_time && as_planned
     }
 }

@@ -1,5 +1,6 @@
 //! One file a group of commands.
 
+pub mod design;
 pub mod enrol;
 pub mod exchange;
 pub mod keep;

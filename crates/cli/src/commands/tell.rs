@@ -11,7 +11,7 @@ use sayso_store::Store;
 use std::path::Path;
 use std::sync::Arc;
 
-async fn story(dir: &Path) -> Result<Arc<Story>, CliError> {
+pub(super) async fn story(dir: &Path) -> Result<Arc<Story>, CliError> {
     let store = Store::open(dir).await?;
     let household = store.household().await?.ok_or_else(|| {
         CliError::said(format!("{} holds no household yet; run `sayso serve --data {}`", dir.display(), dir.display()))
@@ -20,7 +20,7 @@ async fn story(dir: &Path) -> Result<Arc<Story>, CliError> {
 }
 
 /// The animals asked for, by name or id.
-fn asked(story: &Story, which: Option<&str>) -> Result<Vec<LearnerCard>, CliError> {
+pub(super) fn asked(story: &Story, which: Option<&str>) -> Result<Vec<LearnerCard>, CliError> {
     let all: Vec<LearnerCard> = story.learners().into_values().filter(|l| l.active).cloned().collect();
     let Some(which) = which else { return Ok(all) };
     let found: Vec<_> = all

@@ -87,7 +87,7 @@ impl Design {
     pub const fn needed(self) -> usize {
         match self {
             Self::Reversal { phases, least, .. } | Self::ChangingCriterion { phases, least, .. } => phases * least,
-            Self::MultipleBaseline { series, least, apart, .. } => 2 * least + (series - 1) * apart,
+            Self::MultipleBaseline { series, least, apart, .. } => 2 * least + series.saturating_sub(1) * apart,
             Self::Alternating { .. } => 4,
         }
     }

@@ -4,6 +4,7 @@ pub mod agreement;
 pub mod board;
 pub mod checks;
 pub mod days;
+pub mod designs;
 pub mod evidence;
 pub mod heard;
 pub mod likes;
@@ -38,6 +39,7 @@ pub fn router() -> Router<AppState> {
         .merge(today::router())
         .merge(evidence::router())
         .merge(checks::router())
+        .merge(designs::router())
         .merge(heard::router())
         .merge(listen::router())
         .merge(agreement::router())

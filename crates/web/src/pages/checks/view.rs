@@ -35,6 +35,7 @@ pub async fn list(page: LearnerPage) -> Markup {
                     }
                 } }
             }
+            p { a.link href=(format!("/l/{}/designs", page.id)) { "Does a change help? Trials of a change" } }
             p.quiet { "A check can show what an animal goes by; it cannot show that an animal does not understand. No choice and going away are kept apart and are never wrong." }
         },
     )

@@ -27,6 +27,7 @@ pub fn list(learner: LearnerId, words: &[Standing]) -> Markup {
     };
     html! {
         p { a.link href=(format!("/l/{learner}/checks")) { "Planned checks of understanding" } }
+        p { a.link href=(format!("/l/{learner}/designs")) { "Does a change help? Trials of a change" } }
         p { a.link href="/agreement" { "Do two people see the same?" } }
         @if words.is_empty() {
             p { "No words yet. " a href=(format!("/l/{learner}/words")) { "Choose first words" } "." }
