@@ -8,7 +8,7 @@ use crate::latency::{Waiting, waiting};
 use crate::observe::{Answered, answered, by_day, invitations, own_presses, showings};
 use crate::stages::{Standing, standings};
 use sayso_methods::learning::curve::LearningCurve;
-use sayso_methods::learning::pooled::{WordTrials, pooled_learning_curves_from_anywhere};
+use sayso_methods::learning::shown::curve_by_day;
 use sayso_methods::stats::{Tail, TwoByTwo};
 use sayso_model::{Accident, Day, LearnerId, Moment, Story, Then, WordId};
 use std::collections::BTreeMap;
@@ -130,6 +130,7 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
         unrecorded: asked.unrecorded,
     };
     let trials: Vec<Option<bool>> = asked.presses.iter().map(|p| Some(p.right())).collect();
+    let curve_days: Vec<Day> = asked.presses.iter().map(|p| p.invitation.at().day(&zone)).collect();
     let (mut after_given, mut after_declined) = (After::default(), After::default());
     for a in &own {
         if let Some(d) = a.delivery {
@@ -142,8 +143,8 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
     Some(Evidence {
         showings_by_day: by_day(shown.iter().map(|a| a.press.at()), &zone),
         presses_by_day: by_day(own.iter().map(|a| a.press.at()), &zone),
-        curve: curve(&trials, standing.chance.level().min(MOST_CHANCE)),
-        curve_days: asked.presses.iter().map(|p| p.invitation.at().day(&zone)).collect(),
+        curve: curve(&trials, &curve_days, standing.chance.level().min(MOST_CHANCE)),
+        curve_days,
         waiting: waiting(&asked.usable),
         answers: answers(&own),
         uptake: uptake(&all, word),
@@ -161,10 +162,11 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
     })
 }
 
-/// The curve whose band held the truth in the laboratory: the doubt about the step variance is in it, and the start is open.
-fn curve(trials: &[Option<bool>], chance: f64) -> Result<LearningCurve, String> {
-    let pooled = pooled_learning_curves_from_anywhere(&[WordTrials { trials, chance }]).map_err(|e| e.to_string())?;
-    pooled.curves.into_iter().flatten().next().ok_or_else(|| "no trial was observed (n = 0)".to_owned())
+/// The curve whose band held the truth in the laboratory.
+fn curve(trials: &[Option<bool>], days: &[Day], chance: f64) -> Result<LearningCurve, String> {
+    let first = days.first().copied();
+    let days: Vec<i32> = days.iter().map(|d| first.map_or(0, |first| d.days_since(first))).collect();
+    curve_by_day(trials, &days, chance).map_err(|e| e.to_string())
 }
 
 /// The curve's model needs a chance below one: a button pressed nearly always leaves nothing to learn.

@@ -212,11 +212,11 @@ pub fn differential(story: &Story, learner: LearnerId, now: Moment, word: WordId
     let mut weighed = vec![
         hard_to_make_out(story, word),
         not_wanted(story, learner, word, from, now, &recent),
-        too_little(word, now, from, &all),
+        too_little(word, now, from, &all, &story.zone()),
         too_late(word, &recent),
         avoided(story, learner, word, from, &recent),
         time_or_place(story, learner, now),
-        health(story, learner, now),
+        health(story, learner, now, &all),
         alike(story, learner, word, now),
         people_differ(word, &recent),
     ];

@@ -3,11 +3,11 @@
 
 use crate::advice::{Advice, Reason, Sure, Topic};
 use crate::demand::BURST_MAY_COME;
-use crate::estimate::{Estimate, LEVEL, Unit};
+use crate::estimate::Estimate;
 use crate::observe::{Answered, answered, own_presses, since};
+use crate::rate::per_day;
 use crate::stages::Standing;
 use sayso_methods::demand::thinning::{ThinningStep, next_step};
-use sayso_methods::stats::Count;
 use sayso_model::{LearnerId, Moment, RewardKind, Stage, Story};
 
 /// Days looked back on.
@@ -35,8 +35,7 @@ pub fn thinning(story: &Story, learner: LearnerId, now: Moment, standings: &[Sta
         })
         .filter_map(|s| {
             let own = own_presses(&all, Some(s.word));
-            let count = Count::new(own.len() as u64, now.seconds_since(from) / 86_400.0).ok()?;
-            let rate = Estimate::with(count.rate(), count.interval(LEVEL), own.len(), Unit::PerDay);
+            let rate = per_day(own.iter().map(|a| a.press.at()), from, now, &story.zone());
             let given = Estimate::share(own.iter().filter(|a| a.given()).count(), own.len());
             if !(rate.surely_above(MANY_A_DAY) && given.surely_below(KEEPING_UP)) {
                 return None;

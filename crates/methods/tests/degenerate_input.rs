@@ -18,7 +18,7 @@ use sayso_methods::learning::pooled::{WordTrials, pooled_learning_curves};
 use sayso_methods::learning::rank_sum::rank_sum;
 use sayso_methods::learning::readiness::{SessionSigns, readiness};
 use sayso_methods::stats::evalue::{SwapCells, swap_bets, table_bets};
-use sayso_methods::stats::{Interval, PMethod, Tail, TwoByTwo};
+use sayso_methods::stats::{Clumping, Interval, PMethod, Tail, TwoByTwo};
 use sayso_methods::understanding::accidents::{Contact, accidents};
 use sayso_methods::understanding::association::{PressIn, Unit, association};
 use sayso_methods::understanding::corrections::{AfterDelivery, Next, corrections};
@@ -243,7 +243,7 @@ proptest! {
     ) {
         let counts: Vec<u64> = bins.iter().map(|b| b.0).collect();
         let exposure: Vec<f64> = bins.iter().map(|b| b.1).collect();
-        for bin in rates_by_bin(&counts, &exposure).into_iter().flatten() {
+        for bin in rates_by_bin(&counts, &exposure, Clumping::NONE).into_iter().flatten() {
             bin.adjusted_p.iter().for_each(|p| probability(*p));
             bin.interval.iter().for_each(|i| proper(*i, 0.0, f64::INFINITY));
         }
@@ -306,8 +306,8 @@ fn nothing_observed_is_said_so() {
     assert_eq!(corrections(&[]), Err(UnderstandingError::NoObservations));
     assert_eq!(analyse_probe(&[], 0.5), Err(UnderstandingError::NoObservations));
     assert_eq!(change_points(&[], 1.0), Err(DemandError::NoObservations));
-    assert_eq!(rates_by_bin(&[0, 0], &[0.0, 0.0]), Err(DemandError::NoObservations));
-    assert_eq!(gaps(&[], &[]), Err(DemandError::NoObservations));
+    assert_eq!(rates_by_bin(&[0, 0], &[0.0, 0.0], Clumping::NONE), Err(DemandError::NoObservations));
+    assert_eq!(gaps(&[], &[], &[]), Err(DemandError::NoObservations));
     assert_eq!(bursts(&[], &BurstSettings::default()), Ok(vec![]));
     let none = climb(&[], None, &[], sayso_model::Moment::clamped(0), &LadderRule::default());
     assert!(none.words.is_empty());
@@ -332,7 +332,7 @@ fn bad_numbers_are_refused_by_name() {
         association(&mixed, Unit::Press, MonteCarlo::seeded(1)),
         Err(UnderstandingError::SessionsMixed { session: 1 })
     );
-    assert_eq!(rates_by_bin(&[3], &[0.0]), Err(DemandError::PressesWithoutExposure { at: 0 }));
+    assert_eq!(rates_by_bin(&[3], &[0.0], Clumping::NONE), Err(DemandError::PressesWithoutExposure { at: 0 }));
     let more = [SessionSigns { offers: 1, joined: 2, ..Default::default() }];
     assert!(matches!(readiness(&more), Err(LearningError::BadNumber { .. })));
 }
