@@ -193,8 +193,8 @@ pub(crate) fn time_or_place(story: &Story, learner: LearnerId, now: Moment) -> W
     weigh(
         Cause::TimeOrPlace,
         match found.p {
-            p if matters && p < 0.05 => Bearing::For,
-            p if matters && p < 0.15 => Bearing::Perhaps,
+            p if matters && p < 0.02 => Bearing::For,
+            p if matters && p < 0.08 => Bearing::Perhaps,
             _ => Bearing::Against,
         },
         format!(

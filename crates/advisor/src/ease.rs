@@ -19,6 +19,8 @@ const LATELY: std::ops::RangeInclusive<usize> = 4..=14;
 const BEFORE: usize = 10;
 /// Moods last some days: days are rearranged in runs of this many.
 const RUN: usize = 3;
+/// Weight of presses and of taking beside unease: both also change for other reasons.
+const OTHERS: f64 = 0.5;
 /// Any number: the same story gives the same figures.
 const SEED: u64 = 20_260;
 
@@ -122,14 +124,17 @@ pub(crate) fn worst_hours(story: &Story, learner: LearnerId, from: Moment, now: 
     })
 }
 
-/// Mean and standard deviation of the values there are; none where they do not vary.
-fn standardised(values: &[Option<f64>]) -> Vec<Option<f64>> {
-    let known: Vec<f64> = values.iter().copied().flatten().collect();
-    #[allow(clippy::cast_precision_loss)]
-    let n = known.len().max(1) as f64;
-    let mean = known.iter().sum::<f64>() / n;
-    let spread = (known.iter().map(|v| (v - mean).powi(2)).sum::<f64>() / n).sqrt();
-    values.iter().map(|v| v.map(|v| if spread > 0.0 { (v - mean) / spread } else { 0.0 })).collect()
+/// How far each day's sum lies above what its number would give, in standard deviations of one; 0 for a day without any.
+/// `cells`: sum, sum of squares and number a day.
+fn above(cells: &[[f64; 3]]) -> Vec<f64> {
+    let [sum, squares, n] = cells.iter().fold([0.0; 3], |all, c| [all[0] + c[0], all[1] + c[1], all[2] + c[2]]);
+    let mean = sum / n.max(1.0);
+    let spread = (squares / n.max(1.0) - mean * mean).max(0.0).sqrt();
+    cells.iter().map(|[sum, _, n]| if spread > 0.0 { (sum - n * mean) / spread } else { 0.0 }).collect()
+}
+
+fn note(cell: &mut [f64; 3], value: f64) {
+    *cell = [cell[0] + value, cell[1] + value * value, cell[2] + 1.0];
 }
 
 /// The latest days in which unease rose, and own presses and taking fell, most against the days before.
@@ -152,29 +157,24 @@ pub(crate) fn late_fall(
         .min()?;
     let length = usize::try_from(now.day(&zone).days_since(first) + 1).ok()?;
     let of = |day: Day| usize::try_from(day.days_since(first)).ok().filter(|i| *i < length);
-    let (mut unease, mut presses, mut taken) = (vec![(0.0, 0.0); length], vec![0.0; length], vec![(0.0, 0.0); length]);
+    let (mut unease, mut presses, mut left) = (vec![[0.0; 3]; length], vec![0.0_f64; length], vec![[0.0; 3]; length]);
     for s in &seen {
         if let Some(i) = of(s.day) {
-            unease[i].0 += s.unease;
-            unease[i].1 += 1.0;
+            note(&mut unease[i], s.unease);
         }
     }
     for a in &inside {
         let Some(i) = of(a.press.at().day(&zone)) else { continue };
         presses[i] += f64::from(u8::from(a.press.part.by == PressedBy::Learner));
         if let Some(then) = a.delivery.filter(|_| a.given()).and_then(|d| d.part.then) {
-            taken[i].0 += f64::from(u8::from(then != Then::Took));
-            taken[i].1 += 1.0;
+            note(&mut left[i], f64::from(u8::from(then != Then::Took)));
         }
     }
-    let share = |(sum, n): &(f64, f64)| (*n > 0.0).then(|| sum / n);
-    let signals = [
-        standardised(&unease.iter().map(share).collect::<Vec<_>>()),
-        standardised(&presses.iter().map(|n: &f64| Some(-n.sqrt())).collect::<Vec<_>>()),
-        standardised(&taken.iter().map(share).collect::<Vec<_>>()),
-    ];
-    // What a day has not shown counts as usual.
-    let values: Vec<f64> = (0..length).map(|i| signals.iter().filter_map(|s| s[i]).sum()).collect();
+    // Each session counts; the things of one day, taken or left, belong together and count as one. Roots even out counts.
+    let fewer: Vec<[f64; 3]> = presses.iter().map(|n| [-n.sqrt(), *n, 1.0]).collect();
+    let (uneasy, fewer) = (above(&unease), above(&fewer));
+    let untaken: Vec<f64> = above(&left).iter().zip(&left).map(|(a, c)| a / c[2].max(1.0).sqrt()).collect();
+    let values: Vec<f64> = (0..length).map(|i| uneasy[i] + OTHERS * (fewer[i] + untaken[i])).collect();
     let lengths: Vec<usize> = LATELY.filter(|days| length >= days + BEFORE).collect();
     let stretches: Vec<Vec<usize>> = lengths.iter().map(|days| (length - days..length).collect()).collect();
     let found = highest_stretch(&values, &stretches, RUN, SEED).ok()?;
