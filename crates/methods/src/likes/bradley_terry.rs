@@ -206,13 +206,13 @@ pub fn fit_sittings(
     layout.counts = counts;
     let mut design = Design::new(ridge, if alpha == 0.0 { items } else { 0 });
     // Trials with the same offer share a stage, if what was just had does not count: only how often each outcome came of it does.
-    let mut offers: BTreeMap<(usize, usize, usize), ([f64; 4], [f64; 2])> = BTreeMap::new();
+    let mut offers: BTreeMap<(usize, usize, usize), Offer> = BTreeMap::new();
     for (at, (trial, weight, had)) in kept.into_iter().enumerate() {
         let alone = if layout.tires.is_some() { at } else { 0 };
-        let offer = offers.entry((trial.left, trial.right, alone)).or_insert(([0.0; 4], had));
-        offer.0[trial.outcome as usize] += weight;
+        let offer = offers.entry((trial.left, trial.right, alone)).or_insert(Offer { taken: [0.0; 4], had });
+        offer.taken[trial.outcome as usize] += weight;
     }
-    for ((left, right, _), (taken, had)) in offers {
+    for ((left, right, _), Offer { taken, had }) in offers {
         let terms = |item: usize, half: f64, had: f64| {
             let mut terms = vec![(item, 1.0)];
             terms.extend(layout.side.map(|side| (side, half)));
@@ -232,6 +232,12 @@ pub fn fit_sittings(
         design.end_stage();
     }
     conclude(design, &layout, model.prior, model.level, model.intervals)
+}
+
+/// What came of one offer, by outcome, and how much of its left and right item was just had.
+struct Offer {
+    taken: [f64; 4],
+    had: [f64; 2],
 }
 
 impl Layout {

@@ -2,7 +2,7 @@
 
 use super::{
     LikesError,
-    apart::outer_end,
+    apart::{Apart, outer_end},
     logit::{Design, Optimum},
     posterior::{self, Sample},
 };
@@ -198,7 +198,7 @@ pub(super) fn conclude(
             let mut contrast = vec![0.0; parameters];
             contrast[..items].fill(-share);
             contrast[item] += 1.0;
-            basis.figure(&contrast, Some(item))?
+            basis.figure(&contrast, Some(Apart::Item(item)))?
         };
         let (offered, chosen) = (layout.offered[item], layout.chosen[item]);
         strengths.push(Strength { item, value, standard_error, interval, offered, chosen });
@@ -247,11 +247,11 @@ impl Basis {
 
     /// Estimate, standard error and interval of `contrast' theta`. With a learned spread its outer end reaches as far as it would
     /// with the item `standing_out` let off the pull towards the others.
-    fn figure(&self, contrast: &[f64], standing_out: Option<usize>) -> Result<(f64, f64, Interval), LikesError> {
+    fn figure(&self, contrast: &[f64], apart: Option<Apart>) -> Result<(f64, f64, Interval), LikesError> {
         let (value, standard_error, mut interval) = self.pulled(contrast);
-        if let Some(item) = standing_out.filter(|_| self.lets_off) {
+        if let Some(apart) = apart.filter(|_| self.lets_off) {
             let upwards = value > 0.0;
-            let end = outer_end(&self.design, self.items, item, contrast, upwards, self.level)?;
+            let end = outer_end(&self.design, self.items, apart, contrast, upwards, self.level)?;
             // Without an end (counts near a thousand million) the choices themselves say where the item lies.
             match end {
                 Some(end) if upwards => interval.high = interval.high.max(end),
@@ -364,7 +364,7 @@ impl ChoiceFit {
         let mut contrast = vec![0.0; self.basis.top.theta.len()];
         contrast[first] = 1.0;
         contrast[second] = -1.0;
-        let (value, error, odds) = self.basis.figure(&contrast, Some(outer))?;
+        let (value, error, odds) = self.basis.figure(&contrast, Some(Apart::Against(outer)))?;
         let interval = Interval { low: logistic(odds.low), high: logistic(odds.high), level: self.level };
         let (probability, stronger) = match &self.basis.sample {
             Some(sample) => {
