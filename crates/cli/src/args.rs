@@ -289,8 +289,8 @@ pub enum Command {
         /// The backup.
         file: PathBuf,
     },
-    /// Build the tables that follow from the log anew and compare them with the live ones.
-    Rebuild {
+    /// Look the notebook through: the file, every event, every recording.
+    Check {
         #[command(flatten)]
         data: Data,
     },

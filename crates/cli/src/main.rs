@@ -43,7 +43,7 @@ async fn run(cli: Cli) -> Result<ExitCode, CliError> {
         }
         Command::Clips { data } => return commands::enrol::clips(&data.data).await,
         Command::Listen(args) => return commands::listen::listen(&args).await,
-        Command::Rebuild { data } => return commands::keep::rebuild(&data.data).await,
+        Command::Check { data } => return commands::keep::check(&data.data).await,
     }
     Ok(ExitCode::SUCCESS)
 }

@@ -1,4 +1,4 @@
-//! A backup is one SQLite file: the log, the projections and the recordings as they were at one moment.
+//! A backup is one SQLite file: the log and the recordings as they were at one moment.
 //! Restoring one is a union: its events are added to what is there, and nothing is taken away.
 
 use crate::clips::{self, ClipHash};

@@ -1,23 +1,25 @@
-//! What happened: the append-only log of events in SQLite, tables that follow from it, files in and out, backups.
+//! What happened: the append-only log of events in SQLite, files in and out, backups, recordings.
 //!
-//! The set of events is the truth; everything else here can be built anew from it. Knows nothing of estimates,
-//! advice or pages, and never reads the clock.
+//! The set of events is the truth; stories are computed from it. Knows nothing of estimates, advice or pages, and never
+//! reads the clock.
 
 mod backup;
+mod check;
 mod clips;
 mod error;
 mod exchange;
 mod heard;
 mod log;
 mod open;
-mod projection;
 mod recordings;
+mod row;
 mod snippets;
 mod store;
 mod stories;
 mod writer;
 
 pub use backup::{BackedUp, Restored};
+pub use check::Checked;
 pub use clips::{ClipHash, MOST_CLIP_BYTES};
 pub use error::StoreError;
 pub use exchange::{
@@ -26,7 +28,6 @@ pub use exchange::{
 };
 pub use heard::{Diary, Listened, NoVocabulary, NotKept, UNSURE, Vocabulary};
 pub use log::{Logged, Revision};
-pub use projection::{DayCount, Difference, Rebuilt};
 pub use recordings::{Enrolment, NoSound, Recording, clip_from_bytes};
 pub use snippets::{MOST_SNIPPET_BYTES, MOST_SNIPPETS, SNIPPET_DAYS};
 pub use store::Store;

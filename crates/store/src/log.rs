@@ -79,21 +79,6 @@ pub(crate) async fn contents(
     Ok(found)
 }
 
-/// The stored amendments of events, as JSON.
-pub(crate) async fn amendments_of(db: &mut SqliteConnection, ids: &[EventId]) -> Result<Vec<String>, sqlx::Error> {
-    let mut found = Vec::new();
-    for piece in pieces(ids) {
-        let mut query = QueryBuilder::<Sqlite>::new("SELECT content FROM event WHERE amends IN (");
-        let mut list = query.separated(", ");
-        for id in piece {
-            list.push_bind(id.0);
-        }
-        query.push(")");
-        found.extend(query.build_query_scalar::<String>().fetch_all(&mut *db).await?);
-    }
-    Ok(found)
-}
-
 /// How far the log has grown.
 pub(crate) async fn revision(db: &mut SqliteConnection) -> Result<Revision, sqlx::Error> {
     sqlx::query_scalar("SELECT coalesce(max(seq), 0) FROM event").fetch_one(db).await.map(Revision)

@@ -4,7 +4,6 @@ use crate::clips::{self, ClipHash};
 use crate::error::StoreError;
 use crate::log::{self, Logged, Revision, Written};
 use crate::open;
-use crate::projection::Rebuilt;
 use crate::stories::Stories;
 use crate::writer::{self, Appended, Order};
 use sayso_model::{Event, HouseholdId, Story};
@@ -177,14 +176,6 @@ impl Store {
     pub async fn events(&self, after: Revision, limit: usize) -> Result<Vec<Logged>, StoreError> {
         let mut db = self.inner.readers.acquire().await.map_err(StoreError::sql(&self.inner.path))?;
         log::after(&mut db, &self.inner.path, None, after, i64::try_from(limit).unwrap_or(i64::MAX)).await
-    }
-
-    /// Builds the projections anew from the log beside the live ones, compares them, and puts the new ones in place.
-    ///
-    /// # Errors
-    /// [`StoreError::Corrupt`] where a stored event cannot be read; then the live ones stay.
-    pub async fn rebuild_projections(&self) -> Result<Rebuilt, StoreError> {
-        self.order(|reply| Order::Rebuild { reply }).await
     }
 
     /// Stores a recording under the hash of its bytes; durable when this returns.

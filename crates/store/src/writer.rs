@@ -3,7 +3,6 @@
 
 use crate::error::StoreError;
 use crate::log::{self, Written};
-use crate::projection::{self, Rebuilt};
 use sayso_model::{Event, EventId, Problem, Problems};
 use sqlx::{Connection, SqliteConnection};
 use std::collections::BTreeSet;
@@ -39,8 +38,6 @@ pub(crate) enum Order {
     Append { events: Vec<Written>, reply: Reply<Vec<Appended>> },
     /// Store all or, where any conflicts, nothing.
     AppendWhole { events: Vec<Written>, reply: Reply<Vec<Appended>> },
-    /// Build the projections anew.
-    Rebuild { reply: Reply<Rebuilt> },
     /// Finish and close the file.
     Close { reply: Reply<()> },
 }
@@ -81,9 +78,6 @@ async fn serve(mut db: SqliteConnection, path: PathBuf, mut line: mpsc::Receiver
                 // A caller that is gone needs no answer; what was stored stays stored.
                 let _ = reply.send(transact(&mut db, &path, &events, true).await);
             }
-            Some(Order::Rebuild { reply }) => {
-                let _ = reply.send(projection::rebuild(&mut db, &path).await);
-            }
             Some(Order::Close { reply }) => {
                 let _ = reply.send(db.close().await.map_err(StoreError::sql(&path)));
                 return;
@@ -111,7 +105,7 @@ async fn answer_all(db: &mut SqliteConnection, path: &Path, together: Vec<(Vec<W
     }
 }
 
-/// Stores events and their consequences in one transaction. An error leaves nothing behind.
+/// Stores events in one transaction. An error leaves nothing behind.
 async fn transact(
     db: &mut SqliteConnection,
     path: &Path,
@@ -124,7 +118,6 @@ async fn transact(
     let mut seen = BTreeSet::new();
     let first: Vec<&Written> = events.iter().copied().filter(|w| seen.insert(w.event.id)).collect();
     let mut fresh = log::insert(&mut tx, &first).await.map_err(&sql)?;
-    let new: Vec<&Event> = first.iter().map(|w| &w.event).filter(|e| fresh.contains(&e.id)).collect();
     let old: Vec<EventId> = {
         let mut old: BTreeSet<EventId> = BTreeSet::new();
         let mut once = BTreeSet::new();
@@ -150,7 +143,6 @@ async fn transact(
         tx.rollback().await.map_err(&sql)?;
         return Err(StoreError::NotImported(format!("another event with the id {id} is stored already")));
     }
-    projection::apply(&mut tx, path, &new).await?;
     tx.commit().await.map_err(&sql)?;
     Ok(outcomes)
 }

@@ -1,5 +1,6 @@
-//! `backup`, `restore` and `rebuild`.
+//! `backup`, `restore` and `check`.
 
+use super::notebook::Notebook;
 use crate::error::CliError;
 use crate::out::say;
 use sayso_store::Store;
@@ -34,19 +35,25 @@ pub async fn restore(dir: &Path, file: &Path) -> Result<(), CliError> {
     Ok(())
 }
 
-/// Builds the projections anew and says whether they equal the live ones.
-pub async fn rebuild(dir: &Path) -> Result<ExitCode, CliError> {
-    let store = Store::open(dir).await?;
-    let done = store.rebuild_projections().await?;
-    say!("{} events read, {} facts stand.", done.events, done.facts);
-    for t in &done.tables {
-        say!("{:<16} live {:>8}, anew {:>8}, missing {:>4}, extra {:>4}", t.table, t.live, t.anew, t.missing, t.extra);
+/// Looks the notebook through and says what is wrong with it.
+pub async fn check(dir: &Path) -> Result<ExitCode, CliError> {
+    let store = Notebook::open(dir).await?.store;
+    let found = store.check().await?;
+    say!("{} events, {} recordings looked at.", found.events, found.clips);
+    if found.amendments > 0 {
+        say!("{} put other events right or take them back; {} of them are about events not here.", found.amendments, found.waiting);
     }
-    let equal = done.all_equal();
-    say!(
-        "{}",
-        if equal { "The live tables were right." } else { "The live tables were wrong; the new ones are in place." }
-    );
+    for fault in &found.faults {
+        say!("Wrong: {fault}");
+    }
+    if found.fault_count > found.faults.len() {
+        say!("... and {} more", found.fault_count - found.faults.len());
+    }
     store.close().await?;
-    Ok(if equal { ExitCode::SUCCESS } else { ExitCode::from(2) })
+    if found.fault_count == 0 {
+        say!("All of it is as it was written.");
+        return Ok(ExitCode::SUCCESS);
+    }
+    say!("Keep a copy of this folder, then restore the latest backup into a new one.");
+    Ok(ExitCode::from(2))
 }
