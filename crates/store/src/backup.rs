@@ -53,7 +53,7 @@ impl Store {
     /// under its name only once it is whole.
     ///
     /// # Errors
-    /// [`StoreError::Exists`] where `to` is there already; [`StoreError::Full`], [`StoreError::Unwritable`];
+    /// [`StoreError::Exists`] where `to` is there already; [`StoreError::DiskFull`], [`StoreError::Unwritable`];
     /// [`StoreError::BadBackup`] where the finished file does not stand up to the check.
     pub async fn backup(&self, to: &Path) -> Result<BackedUp, StoreError> {
         if to.exists() {

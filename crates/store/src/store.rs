@@ -48,23 +48,23 @@ impl Store {
     }
 
     /// Opens like [`Store::open`], with a bound on the size of the database file in bytes. A file that would outgrow
-    /// it answers [`StoreError::Full`], as a full disk does. For a machine whose disk must keep room for other things.
+    /// it answers [`StoreError::DiskFull`], as a full disk does. For a machine whose disk must keep room for other things.
     ///
     /// # Errors
     /// As [`Store::open`].
     pub async fn open_up_to(dir: &Path, most_bytes: u64) -> Result<Self, StoreError> {
         open::prepare(dir).await?;
         let path = open::database_in(dir);
-        let (writing, readers) = {
+        let (writing, bound, readers) = {
             let sql = StoreError::sql(&path);
             let bound = open::options(&path).pragma("max_page_count", open::pages(most_bytes).to_string());
             let writing = bound.connect().await.map_err(&sql)?;
             let reading = open::options(&path).pragma("query_only", "ON");
             let readers =
                 SqlitePoolOptions::new().max_connections(READERS).connect_with(reading).await.map_err(&sql)?;
-            (writing, readers)
+            (writing, bound, readers)
         };
-        let orders = writer::start(writing, path.clone());
+        let orders = writer::start(writing, bound, path.clone());
         let inner = Inner { dir: dir.to_owned(), path, readers, orders, stories: Stories::default() };
         Ok(Self { inner: Arc::new(inner) })
     }
@@ -79,7 +79,7 @@ impl Store {
     /// storing it again answers `Duplicate`. Dropping the future does not undo what was already on its way.
     ///
     /// # Errors
-    /// [`StoreError::Full`], [`StoreError::Busy`] and others; then nothing of this call is stored.
+    /// [`StoreError::DiskFull`], [`StoreError::Busy`] and others; then nothing of this call is stored.
     pub async fn append(&self, events: Vec<Event>) -> Result<Vec<Appended>, StoreError> {
         let mut outcomes: Vec<Option<Appended>> = Vec::with_capacity(events.len());
         let mut sound = Vec::with_capacity(events.len());
@@ -181,7 +181,7 @@ impl Store {
     /// Stores a recording under the hash of its bytes; durable when this returns.
     ///
     /// # Errors
-    /// [`StoreError::BadClip`] where it is empty or too large; [`StoreError::Io`], [`StoreError::Full`].
+    /// [`StoreError::BadClip`] where it is empty or too large; [`StoreError::Io`], [`StoreError::DiskFull`].
     pub async fn put_clip(&self, bytes: Vec<u8>) -> Result<ClipHash, StoreError> {
         let dir = self.inner.dir.clone();
         tokio::task::spawn_blocking(move || clips::put(&dir, &bytes)).await.map_err(|_| StoreError::Closed)?

@@ -4,7 +4,8 @@
 use crate::error::StoreError;
 use crate::log::{self, Written};
 use sayso_model::{Event, EventId, Problem, Problems};
-use sqlx::{Connection, SqliteConnection};
+use sqlx::sqlite::SqliteConnectOptions;
+use sqlx::{ConnectOptions, Connection, SqliteConnection};
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 use tokio::sync::{mpsc, oneshot};
@@ -42,14 +43,45 @@ pub(crate) enum Order {
     Close { reply: Reply<()> },
 }
 
-/// Starts the task; it ends when the last sender is gone.
-pub(crate) fn start(db: SqliteConnection, path: PathBuf) -> mpsc::Sender<Order> {
+/// The connection that writes, opened anew after it failed.
+struct Pen {
+    db: Option<SqliteConnection>,
+    options: SqliteConnectOptions,
+    path: PathBuf,
+}
+
+impl Pen {
+    async fn write(&mut self, events: &[&Written], whole: bool) -> Result<Vec<Appended>, StoreError> {
+        let mut db = match self.db.take() {
+            Some(db) => db,
+            None => self.options.connect().await.map_err(StoreError::sql(&self.path))?,
+        };
+        let done = transact(&mut db, &self.path, events, whole).await;
+        match done {
+            Ok(_) | Err(StoreError::Busy | StoreError::NotImported(_)) => self.db = Some(db),
+            // After an error such as a full disk SQLite has ended the transaction by itself, and the connection
+            // still believes to be in it: every later write would fail. Closing it cannot lose anything.
+            Err(_) => drop(db.close_hard().await),
+        }
+        done
+    }
+
+    async fn close(self) -> Result<(), StoreError> {
+        match self.db {
+            Some(db) => db.close().await.map_err(StoreError::sql(&self.path)),
+            None => Ok(()),
+        }
+    }
+}
+
+/// Starts the task; it ends when the last sender is gone. `options` are those of `db`.
+pub(crate) fn start(db: SqliteConnection, options: SqliteConnectOptions, path: PathBuf) -> mpsc::Sender<Order> {
     let (orders, line) = mpsc::channel(LINE);
-    tokio::spawn(serve(db, path, line));
+    tokio::spawn(serve(Pen { db: Some(db), options, path }, line));
     orders
 }
 
-async fn serve(mut db: SqliteConnection, path: PathBuf, mut line: mpsc::Receiver<Order>) {
+async fn serve(mut pen: Pen, mut line: mpsc::Receiver<Order>) {
     let mut held: Option<Order> = None;
     loop {
         let next = match held.take() {
@@ -71,26 +103,26 @@ async fn serve(mut db: SqliteConnection, path: PathBuf, mut line: mpsc::Receiver
                         Err(_) => break,
                     }
                 }
-                answer_all(&mut db, &path, together).await;
+                answer_all(&mut pen, together).await;
             }
             Some(Order::AppendWhole { events, reply }) => {
                 let events: Vec<&Written> = events.iter().collect();
                 // A caller that is gone needs no answer; what was stored stays stored.
-                let _ = reply.send(transact(&mut db, &path, &events, true).await);
+                let _ = reply.send(pen.write(&events, true).await);
             }
             Some(Order::Close { reply }) => {
-                let _ = reply.send(db.close().await.map_err(StoreError::sql(&path)));
+                let _ = reply.send(pen.close().await);
                 return;
             }
         }
     }
     // Nobody is left to tell; SQLite recovers the write-ahead log at the next opening if this fails.
-    let _ = db.close().await;
+    let _ = pen.close().await;
 }
 
-async fn answer_all(db: &mut SqliteConnection, path: &Path, together: Vec<(Vec<Written>, Reply<Vec<Appended>>)>) {
+async fn answer_all(pen: &mut Pen, together: Vec<(Vec<Written>, Reply<Vec<Appended>>)>) {
     let all: Vec<&Written> = together.iter().flat_map(|(events, _)| events).collect();
-    match transact(db, path, &all, false).await {
+    match pen.write(&all, false).await {
         Ok(mut outcomes) => {
             for (events, reply) in together {
                 let rest = outcomes.split_off(events.len());

@@ -120,12 +120,12 @@ async fn a_full_disk_is_an_error_loses_nothing_acknowledged_and_can_be_overcome(
         }
         assert!(stored.len() < 2_000, "the bound was never met");
     };
-    assert!(matches!(full, StoreError::Full), "{full}");
+    assert!(matches!(full, StoreError::DiskFull), "{full}");
     assert!(stored.len() > 50);
     // Still readable, and still refusing rather than failing in another way.
     assert!(matches!(
         store.append(vec![event(5_000, "2026-03-01T10:00:00Z", press(7))]).await,
-        Ok(_) | Err(StoreError::Full)
+        Ok(_) | Err(StoreError::DiskFull)
     ));
     store.close().await.unwrap();
     let store = Store::open(dir.path()).await.unwrap();

@@ -43,6 +43,9 @@ pub enum Error {
     /// Cannot be done just now; trying again later may help.
     #[error("{0}")]
     Unavailable(String),
+    /// The notebook cannot grow.
+    #[error("The notebook's disk is full: make room on the machine it is on. Taps are safe on the phone until then; what a form sent was not kept.")]
+    DiskFull,
     /// Something here went wrong. Logged, not shown.
     #[error("Something went wrong here; nothing you sent was kept. It has been logged.")]
     Internal(#[source] Box<dyn std::error::Error + Send + Sync>),
@@ -70,6 +73,7 @@ impl Error {
             Self::TooMany(_) => StatusCode::TOO_MANY_REQUESTS,
             Self::NoHousehold => StatusCode::CONFLICT,
             Self::Unavailable(_) => StatusCode::SERVICE_UNAVAILABLE,
+            Self::DiskFull => StatusCode::INSUFFICIENT_STORAGE,
             Self::Internal(_) => StatusCode::INTERNAL_SERVER_ERROR,
         }
     }
@@ -163,6 +167,7 @@ fn page(status: StatusCode, told: &Told) -> maud::Markup {
         StatusCode::UNPROCESSABLE_ENTITY => "Please check what you entered",
         StatusCode::FORBIDDEN => "Not allowed from here",
         StatusCode::TOO_MANY_REQUESTS => "Wait a little",
+        StatusCode::INSUFFICIENT_STORAGE => "The disk is full",
         _ => "That did not work",
     };
     bare(

@@ -7,7 +7,8 @@ impl From<StoreError> for Error {
     fn from(error: StoreError) -> Self {
         match error {
             // These pass by or can be put right by the person; the words say how.
-            StoreError::Busy | StoreError::Full | StoreError::Closed => Self::Unavailable(error.to_string()),
+            StoreError::Busy | StoreError::Closed => Self::Unavailable(error.to_string()),
+            StoreError::DiskFull => Self::DiskFull,
             StoreError::NotImported(what) => Self::refused("file", what),
             other => Self::internal(other),
         }

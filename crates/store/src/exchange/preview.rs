@@ -228,7 +228,7 @@ impl Store {
     ///
     /// # Errors
     /// [`StoreError::NotImported`] while the preview has problems, or where another event of the same id was stored
-    /// since; [`StoreError::Full`] and others of [`Store::append`].
+    /// since; [`StoreError::DiskFull`] and others of [`Store::append`].
     pub async fn commit(&self, preview: Preview) -> Result<Imported, StoreError> {
         if let Some(problem) = preview.problems.first() {
             return Err(StoreError::NotImported(format!("{} problems, the first: {problem}", preview.problem_count)));

@@ -126,7 +126,7 @@ async function drawStatus() {
   const node = at("outbox");
   const words = {
     ok: s.kept ? `${s.kept} safe here, sent soon` : "All taps are in the notebook",
-    waiting: s.kept ? `No answer from the notebook. ${s.kept} safe here, sent later` : "No answer from the notebook",
+    waiting: `${s.why ?? "No answer from the notebook."}${s.kept ? ` ${s.kept} safe here, sent later` : ""}`,
     unpaired: `Not paired. ${s.kept} safe here`,
     forbidden: `The notebook does not take taps from this address. ${s.kept} kept safe here`,
   };
