@@ -3,6 +3,7 @@
 //! The set of events is the truth; stories are computed from it. Knows nothing of estimates, advice or pages, and never
 //! reads the clock.
 
+mod aside;
 mod backup;
 mod check;
 mod clips;

@@ -1,9 +1,11 @@
 //! Opening the file: is it ours, is it whole, is its schema one we know?
 
+use crate::aside::{self, Aside};
 use crate::error::StoreError;
 use sqlx::migrate::{MigrateError, Migrator};
 use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode, SqlitePoolOptions, SqliteSynchronous};
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
+use std::fs::TryLockError;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
@@ -47,27 +49,69 @@ pub(crate) fn pages(bytes: u64) -> u64 {
     (bytes / u64::from(PAGE_BYTES)).clamp(1, 4_294_967_294)
 }
 
-/// Creates the folder and the file where missing, checks the file, and brings its schema up to date.
-pub(crate) async fn prepare(dir: &Path) -> Result<(), StoreError> {
-    let unwritable = |path: &Path| {
-        let path = path.to_owned();
-        move |e: std::io::Error| StoreError::Unwritable { path, what: e.to_string() }
-    };
-    std::fs::create_dir_all(dir).map_err(unwritable(dir))?;
-    // Two processes that open a new notebook at once take turns; the lock goes with the file handle.
-    let lock_path = dir.join("sayso.lock");
-    let lock = std::fs::File::create(&lock_path).map_err(unwritable(&lock_path))?;
-    let lock = tokio::task::spawn_blocking(move || lock.lock().map(|()| lock)).await;
-    let _lock = lock.map_err(|_| StoreError::Closed)?.map_err(unwritable(&lock_path))?;
-
+/// Creates the folder and the file where missing, checks the file, and brings its schema up to date. What is waited for
+/// is said by `say`.
+pub(crate) async fn prepare(dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<(), StoreError> {
     let path = database_in(dir);
-    if !path.exists() {
-        std::fs::File::create_new(&path).map_err(unwritable(&path))?;
+    aside::private_folder(dir).map_err(unwritable(dir))?;
+    let lock = lock_file(dir)?;
+    let _lock = take_turns(lock, dir, say).await?;
+    // Under the lock, so that a file being made by another process is no leftover, and not made twice.
+    for folder in [dir.to_owned(), dir.join("clips"), dir.join("snippets")] {
+        aside::tidy(&folder);
     }
-    // Opened to append without adding anything: may it be written at all?
-    std::fs::OpenOptions::new().append(true).open(&path).map_err(unwritable(&path))?;
+    if !path.exists() {
+        begin(&path).await?;
+    }
+    aside::only_for_owner(&path);
+    if aside::holds_nothing_for_others(dir, &["sayso.db", "sayso.db-wal", "sayso.db-shm", "sayso.lock", "clips", "snippets"]) {
+        aside::only_for_owner(dir);
+    }
     inspect(&path).await?;
-    migrate(&path).await
+    migrate(&path, options(&path)).await
+}
+
+fn unwritable(path: &Path) -> impl FnOnce(std::io::Error) -> StoreError {
+    let path = path.to_owned();
+    move |e| match StoreError::io(&path)(e) {
+        StoreError::Io { path, source } => StoreError::Unwritable { path, what: source.to_string() },
+        other => other,
+    }
+}
+
+fn lock_file(dir: &Path) -> Result<std::fs::File, StoreError> {
+    let path = dir.join("sayso.lock");
+    aside::private().create(true).truncate(false).write(true).open(&path).map_err(unwritable(&path))
+}
+
+/// Processes that open a notebook at once take turns; the lock goes with the file handle.
+async fn take_turns(
+    lock: std::fs::File,
+    dir: &Path,
+    say: &(dyn Fn(&str) + Sync),
+) -> Result<std::fs::File, StoreError> {
+    let path = dir.join("sayso.lock");
+    match lock.try_lock() {
+        Ok(()) => return Ok(lock),
+        Err(TryLockError::Error(e)) => return Err(unwritable(&path)(e)),
+        Err(TryLockError::WouldBlock) => {}
+    }
+    say(&format!("Waiting for another program that holds the notebook in {} ...", dir.display()));
+    let locked = tokio::task::spawn_blocking(move || lock.lock().map(|()| lock)).await;
+    locked.map_err(|_| StoreError::Closed)?.map_err(unwritable(&path))
+}
+
+/// Makes a new, empty notebook aside and gives it its name once it is whole, so that a kill leaves all of it or nothing.
+async fn begin(path: &Path) -> Result<(), StoreError> {
+    let wal = path.with_extension("db-wal");
+    if std::fs::metadata(&wal).is_ok_and(|m| m.len() > 0) {
+        let what = format!("it is gone, but {} beside it is not; events may be in there", wal.display());
+        return Err(StoreError::Corrupt { path: path.to_owned(), what });
+    }
+    let aside = Aside::beside(path)?;
+    // One file: no write-ahead log of its own that would have to be renamed with it.
+    migrate(aside.path(), options(aside.path()).journal_mode(SqliteJournalMode::Delete)).await?;
+    aside.place().map(|_| ())
 }
 
 /// Refuses a file that is not ours or not whole before anything is written to it.
@@ -77,13 +121,30 @@ async fn inspect(path: &Path) -> Result<(), StoreError> {
     let plain = SqliteConnectOptions::new().filename(path).busy_timeout(PATIENCE);
     let mut db = plain.connect().await.map_err(&sql)?;
     let application: i64 = sqlx::query_scalar("PRAGMA application_id").fetch_one(&mut db).await.map_err(&sql)?;
-    let tables: i64 =
-        sqlx::query_scalar("SELECT count(*) FROM sqlite_schema").fetch_one(&mut db).await.map_err(&sql)?;
-    if application != APPLICATION_ID && (application != 0 || tables > 0) {
+    if application != APPLICATION_ID && (application != 0 || !just_begun(&mut db, path).await?) {
         return Err(StoreError::NotOurs(path.to_owned()));
     }
     whole(&mut db, path).await?;
     db.close().await.map_err(&sql)
+}
+
+/// Whether a file without our mark is one whose first start an earlier version was killed in: empty, or with nothing in
+/// it but an empty list of the changes made to its schema. No event can be in it.
+async fn just_begun(db: &mut SqliteConnection, path: &Path) -> Result<bool, StoreError> {
+    let sql = StoreError::sql(path);
+    let others: i64 = sqlx::query_scalar("SELECT count(*) FROM sqlite_schema WHERE tbl_name <> '_sqlx_migrations'")
+        .fetch_one(&mut *db)
+        .await
+        .map_err(&sql)?;
+    let lists: i64 = sqlx::query_scalar("SELECT count(*) FROM sqlite_schema WHERE type = 'table'")
+        .fetch_one(&mut *db)
+        .await
+        .map_err(&sql)?;
+    if others > 0 || lists == 0 {
+        return Ok(others == 0);
+    }
+    let made: i64 = sqlx::query_scalar("SELECT count(*) FROM _sqlx_migrations").fetch_one(db).await.map_err(&sql)?;
+    Ok(made == 0)
 }
 
 /// Checks the structure of the file, indexes aside.
@@ -98,10 +159,10 @@ pub(crate) fn newest_schema() -> i64 {
     MIGRATIONS.iter().map(|m| m.version).max().unwrap_or(0)
 }
 
-async fn migrate(path: &Path) -> Result<(), StoreError> {
+async fn migrate(path: &Path, options: SqliteConnectOptions) -> Result<(), StoreError> {
     let sql = StoreError::sql(path);
     // A pool of one: through a plain connection, the future could not be sent between threads.
-    let pool = SqlitePoolOptions::new().max_connections(1).connect_with(options(path)).await.map_err(&sql)?;
+    let pool = SqlitePoolOptions::new().max_connections(1).connect_with(options).await.map_err(&sql)?;
     let known = newest_schema();
     let done = MIGRATIONS.run(&pool).await;
     pool.close().await;

@@ -44,7 +44,16 @@ impl Store {
     /// [`StoreError::Newer`], [`StoreError::NotADatabase`], [`StoreError::NotOurs`], [`StoreError::Corrupt`],
     /// [`StoreError::Unwritable`], each naming the file and what to do.
     pub async fn open(dir: &Path) -> Result<Self, StoreError> {
-        Self::open_up_to(dir, u64::MAX).await
+        Self::open_up_to(dir, u64::MAX, &|_| {}).await
+    }
+
+    /// Opens like [`Store::open`], and says by `say` what is waited for, such as another program that holds the
+    /// notebook just now.
+    ///
+    /// # Errors
+    /// As [`Store::open`].
+    pub async fn open_saying(dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<Self, StoreError> {
+        Self::open_up_to(dir, u64::MAX, say).await
     }
 
     /// Opens like [`Store::open`], with a bound on the size of the database file in bytes. A file that would outgrow
@@ -52,8 +61,12 @@ impl Store {
     ///
     /// # Errors
     /// As [`Store::open`].
-    pub async fn open_up_to(dir: &Path, most_bytes: u64) -> Result<Self, StoreError> {
-        open::prepare(dir).await?;
+    pub async fn open_up_to(
+        dir: &Path,
+        most_bytes: u64,
+        say: &(dyn Fn(&str) + Sync),
+    ) -> Result<Self, StoreError> {
+        open::prepare(dir, say).await?;
         let path = open::database_in(dir);
         let (writing, bound, readers) = {
             let sql = StoreError::sql(&path);

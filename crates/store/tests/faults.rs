@@ -104,7 +104,7 @@ async fn a_full_disk_is_an_error_loses_nothing_acknowledged_and_can_be_overcome(
     let dir = tempfile::tempdir().unwrap();
     Store::open(dir.path()).await.unwrap().close().await.unwrap();
     // A bound on the size of the file stands in for the end of the disk: the same result code.
-    let store = Store::open_up_to(dir.path(), 800_000).await.unwrap();
+    let store = Store::open_up_to(dir.path(), 800_000, &|_| {}).await.unwrap();
     let text = "x".repeat(1_900);
     let mut stored = Vec::new();
     let full = loop {
