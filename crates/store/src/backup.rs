@@ -1,6 +1,7 @@
 //! A backup is one SQLite file: the log and the recordings as they were at one moment.
 //! Restoring one is a union: its events are added to what is there, and nothing is taken away.
 
+use crate::aside::{self, Aside};
 use crate::clips::{self, ClipHash};
 use crate::error::StoreError;
 use crate::log::{self, Revision, Written};
@@ -11,7 +12,7 @@ use sayso_model::{EventId, HouseholdId};
 use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode};
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
 use std::collections::BTreeSet;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 /// Events read at a time while restoring.
 const PAGE: i64 = 2_000;
@@ -59,16 +60,11 @@ impl Store {
         if to.exists() {
             return Err(StoreError::Exists(to.to_owned()));
         }
-        let name = to.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
-        let part = to.with_file_name(format!(".{name}.{}.part", uuid::Uuid::now_v7()));
-        let made = self.make(&part).await;
-        let kept = match made {
-            Ok(made) => place(&part, to).map(|bytes| BackedUp { bytes, ..made }),
-            Err(error) => Err(error),
-        };
-        // Whatever became of it, the part file is not needed any more; that it may be gone already is fine.
-        let _ = std::fs::remove_file(&part);
-        kept
+        let folder = to.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or_else(|| Path::new("."));
+        aside::tidy(folder);
+        let aside = Aside::beside(to)?;
+        let made = self.make(aside.path()).await?;
+        aside.place().map(|bytes| BackedUp { bytes, ..made })
     }
 
     async fn make(&self, part: &Path) -> Result<BackedUp, StoreError> {
@@ -243,23 +239,4 @@ async fn next_page(
     let page: Result<Vec<Written>, StoreError> =
         rows.into_iter().map(|(_, json)| log::read(&json, from).map(|event| Written { event, json })).collect();
     page.map(Some)
-}
-
-/// Gives the finished file its name, never over another file; answers its size.
-fn place(part: &Path, to: &Path) -> Result<u64, StoreError> {
-    let io = || StoreError::io(to);
-    let file = std::fs::File::open(part).map_err(io())?;
-    file.sync_all().map_err(io())?;
-    let bytes = file.metadata().map_err(io())?.len();
-    match std::fs::hard_link(part, to) {
-        Ok(()) => {}
-        Err(e) if e.kind() == std::io::ErrorKind::AlreadyExists => return Err(StoreError::Exists(to.to_owned())),
-        // Memory sticks often know no hard links.
-        Err(_) if to.exists() => return Err(StoreError::Exists(to.to_owned())),
-        Err(_) => std::fs::rename(part, to).map_err(io())?,
-    }
-    let folder =
-        to.parent().filter(|p| !p.as_os_str().is_empty()).map_or_else(|| PathBuf::from("."), Path::to_path_buf);
-    std::fs::File::open(&folder).and_then(|f| f.sync_all()).map_err(StoreError::io(&folder))?;
-    Ok(bytes)
 }

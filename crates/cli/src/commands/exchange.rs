@@ -5,7 +5,6 @@ use crate::error::CliError;
 use crate::out::say;
 use sayso_model::Event;
 use sayso_store::{Appended, Format, ImportOptions, Preview, Store};
-use std::fs::File;
 use std::io::{BufWriter, Read, Write};
 use std::path::Path;
 use std::process::ExitCode;
@@ -120,13 +119,7 @@ pub async fn export(dir: &Path, form: Form, to: Option<&Path>) -> Result<(), Cli
             out.flush()?;
             count
         }
-        Some(path) => {
-            let told = |source| CliError::File { path: path.to_owned(), source };
-            let mut out = BufWriter::new(File::create_new(path).map_err(told)?);
-            let count = store.export(format, &mut out).await?;
-            out.into_inner().map_err(|e| told(e.into_error()))?.sync_all().map_err(told)?;
-            count
-        }
+        Some(path) => store.export_to(format, path).await?,
     };
     eprintln!("{count} events written.");
     store.close().await?;

@@ -2,13 +2,14 @@
 
 use super::Format;
 use super::cells::{self, ENVELOPE, column};
+use crate::aside::{self, Aside};
 use crate::error::StoreError;
 use crate::log::Revision;
 use crate::store::Store;
 use sayso_model::Event;
 use serde_json::Value;
 use std::collections::{BTreeMap, BTreeSet};
-use std::io::Write;
+use std::io::{BufWriter, Write};
 use std::path::Path;
 
 /// Events read at a time.
@@ -27,6 +28,24 @@ impl Store {
             Format::JsonLines => self.export_json(end, out).await,
             Format::Csv => self.export_csv(end, out).await,
         }
+    }
+
+    /// Writes an export to a new file, readable by its owner alone, which appears under its name once it is whole.
+    ///
+    /// # Errors
+    /// [`StoreError::Exists`] where `to` is there already; [`StoreError::DiskFull`]; otherwise as [`Store::export`].
+    pub async fn export_to(&self, format: Format, to: &Path) -> Result<usize, StoreError> {
+        if to.exists() {
+            return Err(StoreError::Exists(to.to_owned()));
+        }
+        let folder = to.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or_else(|| Path::new("."));
+        aside::tidy(folder);
+        let mut aside = Aside::beside(to)?;
+        let mut out = BufWriter::new(aside.file());
+        let count = self.export(format, &mut out).await?;
+        out.into_inner().map_err(|e| StoreError::io(to)(e.into_error()))?;
+        aside.place()?;
+        Ok(count)
     }
 
     async fn page(&self, after: &mut Revision, end: Revision) -> Result<Vec<Event>, StoreError> {
