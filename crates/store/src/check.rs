@@ -1,10 +1,9 @@
 //! Looking the whole notebook through: the file, every row of the log, every recording.
 
 use crate::error::StoreError;
-use crate::log;
-use crate::row::{COLUMNS, Row};
+use crate::row;
 use crate::store::Store;
-use sqlx::{AssertSqlSafe, Connection};
+use sqlx::Connection;
 use std::collections::{BTreeMap, BTreeSet};
 use uuid::Uuid;
 
@@ -22,6 +21,8 @@ pub struct Checked {
     pub amendments: usize,
     /// Of these, how many are about an event that is not here. It may still arrive, so this is no fault.
     pub waiting: usize,
+    /// Events that this version does not understand, by kind; no fault either.
+    pub later: BTreeMap<String, usize>,
     /// Recordings that are whole.
     pub clips: usize,
     /// What is wrong, in words, the first of it.
@@ -60,10 +61,7 @@ impl Store {
         let (mut seen, mut amended) = (BTreeSet::new(), BTreeMap::<Uuid, usize>::new());
         let mut after = 0;
         loop {
-            let statement = format!("SELECT {COLUMNS} FROM event WHERE seq > $1 ORDER BY seq LIMIT $2");
-            // The columns are those of the constant.
-            let query = sqlx::query_as(AssertSqlSafe(statement)).bind(after).bind(PAGE);
-            let rows: Vec<Row> = query.fetch_all(&mut *view).await.map_err(&sql)?;
+            let rows = row::after(&mut view, path, None, after, PAGE).await?;
             let Some(last) = rows.last() else { break };
             after = last.seq;
             for row in rows {
@@ -73,9 +71,10 @@ impl Store {
                     checked.amendments += 1;
                     *amended.entry(of).or_default() += 1;
                 }
-                let fault = row.fault().or_else(|| log::read(&row.content, path).err().map(|e| e.to_string()));
-                if let Some(fault) = fault {
-                    checked.fault(format!("event {} (row {}): {fault}", row.id, row.seq));
+                match row.fault() {
+                    Some(fault) => checked.fault(format!("event {} (row {}): {fault}", row.id, row.seq)),
+                    None if row.event(path)?.is_none() => *checked.later.entry(row.kind).or_default() += 1,
+                    None => {}
                 }
             }
         }

@@ -1,11 +1,11 @@
 //! A row of the log as it is stored, and whether its columns say what its content says.
 
-use sayso_model::Kind;
+use crate::error::StoreError;
+use sayso_model::{Event, HouseholdId, Kind};
 use serde::Deserialize;
+use sqlx::SqliteConnection;
+use std::path::Path;
 use uuid::Uuid;
-
-/// The columns of [`Row`], in its order.
-pub(crate) const COLUMNS: &str = "seq, id, household, kind, amends, content";
 
 /// A row of the table `event`.
 #[derive(Clone, PartialEq, Eq, Debug, sqlx::FromRow)]
@@ -73,4 +73,54 @@ impl Row {
             None
         }
     }
+
+    /// The event, as far as this version understands it: none where a later version wrote it.
+    ///
+    /// # Errors
+    /// [`StoreError::Corrupt`], naming the row, where it is no event at all or its columns contradict it.
+    pub fn event(&self, path: &Path) -> Result<Option<Event>, StoreError> {
+        match serde_json::from_str(&self.content) {
+            Ok(event) => Ok(Some(event)),
+            Err(_) => match self.fault() {
+                None => Ok(None),
+                Some(fault) => Err(StoreError::Corrupt {
+                    path: path.to_owned(),
+                    what: format!("event {} (row {}): {fault}", self.id, self.seq),
+                }),
+            },
+        }
+    }
+}
+
+/// Rows after a place in the log, in order of arrival, at most `limit`, of one household or of all.
+pub(crate) async fn after(
+    db: &mut SqliteConnection,
+    path: &Path,
+    household: Option<HouseholdId>,
+    after: i64,
+    limit: i64,
+) -> Result<Vec<Row>, StoreError> {
+    let rows = match household {
+        Some(h) => {
+            sqlx::query_as(
+                "SELECT seq, id, household, kind, amends, content FROM event \
+                 WHERE household = $1 AND seq > $2 ORDER BY seq LIMIT $3",
+            )
+            .bind(h.0)
+            .bind(after)
+            .bind(limit)
+            .fetch_all(db)
+            .await
+        }
+        None => {
+            sqlx::query_as(
+                "SELECT seq, id, household, kind, amends, content FROM event WHERE seq > $1 ORDER BY seq LIMIT $2",
+            )
+            .bind(after)
+            .bind(limit)
+            .fetch_all(db)
+            .await
+        }
+    };
+    rows.map_err(StoreError::sql(path))
 }

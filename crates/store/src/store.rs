@@ -4,11 +4,13 @@ use crate::clips::{self, ClipHash};
 use crate::error::StoreError;
 use crate::log::{self, Logged, Revision, Written};
 use crate::open;
+use crate::row::{self, Row};
 use crate::stories::Stories;
 use crate::writer::{self, Appended, Order};
 use sayso_model::{Event, HouseholdId, Story};
 use sqlx::sqlite::SqlitePoolOptions;
 use sqlx::{ConnectOptions, SqlitePool};
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use tokio::sync::{mpsc, oneshot};
@@ -97,7 +99,7 @@ impl Store {
         let mut outcomes: Vec<Option<Appended>> = Vec::with_capacity(events.len());
         let mut sound = Vec::with_capacity(events.len());
         for event in events {
-            match writer::write_down(event) {
+            match writer::write_down(&event) {
                 Ok(written) => {
                     sound.push(written);
                     outcomes.push(None);
@@ -163,13 +165,22 @@ impl Store {
         Ok(home.into_iter().chain(others).collect())
     }
 
+    /// How many of a household's events this version does not understand, by the name of their kind. A later version
+    /// wrote them; they are kept, exported and backed up as they are, and no story holds them.
+    ///
+    /// # Errors
+    /// As [`Store::story`].
+    pub async fn not_understood(&self, household: HouseholdId) -> Result<BTreeMap<String, usize>, StoreError> {
+        Ok(self.inner.stories.get(&self.inner.readers, &self.inner.path, household).await?.1)
+    }
+
     /// All that is known of a household, as of now; empty for an unknown one. Kept in memory and brought up to date
     /// by what was stored since, also by other processes.
     ///
     /// # Errors
     /// [`StoreError::Corrupt`] where a stored event cannot be read.
     pub async fn story(&self, household: HouseholdId) -> Result<Arc<Story>, StoreError> {
-        self.inner.stories.get(&self.inner.readers, &self.inner.path, household).await
+        Ok(self.inner.stories.get(&self.inner.readers, &self.inner.path, household).await?.0)
     }
 
     /// How far the log has grown, in all households.
@@ -182,13 +193,32 @@ impl Store {
         log::revision(&mut db).await.map_err(&sql)
     }
 
-    /// Events of all households after a place in the log, in order of arrival, at most `limit`.
+    /// Events of all households after a place in the log, in order of arrival, at most `limit`. Those that this
+    /// version does not understand are passed over.
     ///
     /// # Errors
     /// [`StoreError::Corrupt`] where a stored event cannot be read.
     pub async fn events(&self, after: Revision, limit: usize) -> Result<Vec<Logged>, StoreError> {
-        let mut db = self.inner.readers.acquire().await.map_err(StoreError::sql(&self.inner.path))?;
-        log::after(&mut db, &self.inner.path, None, after, i64::try_from(limit).unwrap_or(i64::MAX)).await
+        let path = &self.inner.path;
+        let mut db = self.inner.readers.acquire().await.map_err(StoreError::sql(path))?;
+        let (mut found, mut last) = (Vec::new(), after.0);
+        while found.len() < limit {
+            let wanted = i64::try_from(limit - found.len()).unwrap_or(i64::MAX);
+            let rows = row::after(&mut db, path, None, last, wanted).await?;
+            let Some(end) = rows.last() else { break };
+            last = end.seq;
+            for row in rows {
+                found.extend(row.event(path)?.map(|event| Logged { at: Revision(row.seq), event }));
+            }
+        }
+        Ok(found)
+    }
+
+    /// Rows after a place in the log, at most `limit`, understood or not.
+    pub(crate) async fn rows(&self, after: Revision, limit: i64) -> Result<Vec<Row>, StoreError> {
+        let path = &self.inner.path;
+        let mut db = self.inner.readers.acquire().await.map_err(StoreError::sql(path))?;
+        row::after(&mut db, path, None, after.0, limit).await
     }
 
     /// Stores a recording under the hash of its bytes; durable when this returns.

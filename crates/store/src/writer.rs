@@ -148,30 +148,28 @@ async fn transact(
     // IMMEDIATE: take the write lock before reading, or another process's write in between would fail this one.
     let mut tx = db.begin_with("BEGIN IMMEDIATE").await.map_err(&sql)?;
     let mut seen = BTreeSet::new();
-    let first: Vec<&Written> = events.iter().copied().filter(|w| seen.insert(w.event.id)).collect();
+    let first: Vec<&Written> = events.iter().copied().filter(|w| seen.insert(w.id)).collect();
     let mut fresh = log::insert(&mut tx, &first).await.map_err(&sql)?;
     let old: Vec<EventId> = {
         let mut old: BTreeSet<EventId> = BTreeSet::new();
         let mut once = BTreeSet::new();
         // Known before, or here for the second time.
-        old.extend(events.iter().map(|w| w.event.id).filter(|id| !once.insert(*id) || !fresh.contains(id)));
+        old.extend(events.iter().map(|w| w.id).filter(|id| !once.insert(*id) || !fresh.contains(id)));
         old.into_iter().collect()
     };
     let stored = log::contents(&mut tx, &old).await.map_err(&sql)?;
     let mut outcomes = Vec::with_capacity(events.len());
     for w in events {
-        outcomes.push(if fresh.remove(&w.event.id) {
+        outcomes.push(if fresh.remove(&w.id) {
             Appended::New
+        } else if stored.get(&w.id).is_some_and(|json| w.is(json)) {
+            Appended::Duplicate
         } else {
-            match stored.get(&w.event.id) {
-                Some(json) if *json == w.json => Appended::Duplicate,
-                Some(json) if log::read(json, path)? == w.event => Appended::Duplicate,
-                _ => Appended::Conflict,
-            }
+            Appended::Conflict
         });
     }
     if whole && let Some(i) = outcomes.iter().position(|o| *o == Appended::Conflict) {
-        let id = events.get(i).map(|w| w.event.id.to_string()).unwrap_or_default();
+        let id = events.get(i).map(|w| w.id.to_string()).unwrap_or_default();
         tx.rollback().await.map_err(&sql)?;
         return Err(StoreError::NotImported(format!("another event with the id {id} is stored already")));
     }
@@ -179,13 +177,20 @@ async fn transact(
     Ok(outcomes)
 }
 
-/// Checks events and writes them as JSON; an event with problems gets these instead.
-pub(crate) fn write_down(event: Event) -> Result<Written, Problems> {
+/// Checks an event and writes it as JSON; one with problems gets these instead.
+pub(crate) fn write_down(event: &Event) -> Result<Written, Problems> {
+    let written = Written::of(event)?;
+    sound(event, &written)?;
+    Ok(written)
+}
+
+/// Checks an event that is to be new in the log.
+pub(crate) fn sound(event: &Event, written: &Written) -> Result<(), Problems> {
     event.check()?;
-    let whole = |what: String| Problems(vec![Problem { field: "event".to_owned(), what }]);
-    let json = serde_json::to_string(&event).map_err(|e| whole(format!("cannot be written as JSON: {e}")))?;
-    if json.len() > MOST_EVENT_BYTES {
-        return Err(whole(format!("is too long: {} bytes, where {MOST_EVENT_BYTES} are the most", json.len())));
+    let long = written.json.len();
+    if long > MOST_EVENT_BYTES {
+        let what = format!("is too long: {long} bytes, where {MOST_EVENT_BYTES} are the most");
+        return Err(Problems(vec![Problem { field: "event".to_owned(), what }]));
     }
-    Ok(Written { event, json })
+    Ok(())
 }
