@@ -30,6 +30,8 @@ pub(crate) struct Written {
     pub kind: String,
     pub amends: Option<EventId>,
     pub json: String,
+    /// Whether it may come from a household that is not here yet.
+    pub asked_in: bool,
 }
 
 impl Written {
@@ -39,14 +41,21 @@ impl Written {
             Problems(vec![Problem { field: "event".to_owned(), what: format!("cannot be written as JSON: {e}") }])
         })?;
         let kind = event.body.kind().name().to_owned();
-        Ok(Self { id: event.id, household: event.household, kind, amends: event.body.amends(), json })
+        Ok(Self { id: event.id, household: event.household, kind, amends: event.body.amends(), json, asked_in: false })
     }
 
     /// An event of a later version, as it is written; none where it is no event.
     pub fn unread(json: &str) -> Option<Self> {
         let says = Envelope::of(json).ok()?;
         let (kind, amends) = (says.kind().to_owned(), says.amends().map(EventId));
-        Some(Self { id: EventId(says.id), household: HouseholdId(says.household), kind, amends, json: json.to_owned() })
+        Some(Self {
+            id: EventId(says.id),
+            household: HouseholdId(says.household),
+            kind,
+            amends,
+            json: json.to_owned(),
+            asked_in: false,
+        })
     }
 
     /// Whether `stored` is the same event: letter for letter, or as far as its meaning goes.
@@ -54,17 +63,15 @@ impl Written {
         fn equal<T: serde::de::DeserializeOwned + PartialEq>(a: &str, b: &str) -> bool {
             matches!((serde_json::from_str::<T>(a), serde_json::from_str::<T>(b)), (Ok(a), Ok(b)) if a == b)
         }
-        self.json == stored
-            || equal::<Event>(&self.json, stored)
-            || equal::<serde_json::Value>(&self.json, stored)
+        self.json == stored || equal::<Event>(&self.json, stored) || equal::<serde_json::Value>(&self.json, stored)
     }
 }
 
 impl From<Row> for Written {
     /// A row of another log, unchanged.
     fn from(row: Row) -> Self {
-        let (id, household) = (EventId(row.id), HouseholdId(row.household));
-        Self { id, household, kind: row.kind, amends: row.amends.map(EventId), json: row.content }
+        let (id, household, amends) = (EventId(row.id), HouseholdId(row.household), row.amends.map(EventId));
+        Self { id, household, kind: row.kind, amends, json: row.content, asked_in: false }
     }
 }
 

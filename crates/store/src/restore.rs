@@ -4,6 +4,7 @@ use crate::backup::sound;
 use crate::clips::{self, ClipHash};
 use crate::digest::{self, Digest};
 use crate::error::StoreError;
+use crate::households::{self, Others, Shares};
 use crate::log::Written;
 use crate::open;
 use crate::row;
@@ -12,7 +13,6 @@ use crate::writer::Appended;
 use sayso_model::{EventId, HouseholdId};
 use sqlx::sqlite::SqliteConnectOptions;
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
-use std::collections::BTreeSet;
 use std::path::Path;
 
 /// Events read at a time while restoring.
@@ -36,8 +36,8 @@ pub struct Restored {
     pub clips_known: usize,
     /// Recordings in the backup that are damaged.
     pub clips_damaged: usize,
-    /// The households the backup's events belong to.
-    pub households: BTreeSet<HouseholdId>,
+    /// The households in the backup.
+    pub households: Shares,
     /// Whether the backup carried a digest, and stood up to it. Those of earlier versions carry none.
     pub digest: bool,
     /// Events that were unsound in the notebook already when it was backed up, in words; left out.
@@ -49,8 +49,10 @@ impl Store {
     /// the backup holds, and doing it twice changes nothing. Other processes may have the store open meanwhile.
     ///
     /// # Errors
-    /// [`StoreError::BadBackup`], [`StoreError::Newer`] where the file cannot be used; nothing is stored then.
-    pub async fn restore(&self, from: &Path) -> Result<Restored, StoreError> {
+    /// [`StoreError::BadBackup`], [`StoreError::Newer`] where the file cannot be used, [`StoreError::OtherHousehold`]
+    /// where it holds events of a household that this notebook does not and `others` refuses them; nothing is stored
+    /// then.
+    pub async fn restore(&self, from: &Path, others: Others) -> Result<Restored, StoreError> {
         let bad = |what: &str| StoreError::BadBackup { path: from.to_owned(), what: what.to_owned() };
         if !from.is_file() {
             return Err(bad("there is no such file"));
@@ -63,13 +65,19 @@ impl Store {
         let mut restored = Restored::default();
         let mut view = backup.begin().await.map_err(StoreError::sql(from))?;
         restored.digest = verify(&mut view, from, schema, &mut restored).await?;
+        self.mark_others(&mut restored.households).await?;
+        if others == Others::Refuse && restored.households.values().any(|share| share.other) {
+            let who = households::in_words(&restored.households, true);
+            return Err(StoreError::OtherHousehold { path: from.to_owned(), who });
+        }
         let mut after = 0;
         loop {
             let page = row::after(&mut view, from, None, after, PAGE).await?;
             let Some(last) = page.last() else { break };
             after = last.seq;
             // Not checked against today's rules: what once stood in a log may stand in it.
-            let page: Vec<Written> = page.into_iter().filter(|r| r.fault().is_none()).map(Written::from).collect();
+            let sound = page.into_iter().filter(|row| row.fault().is_none());
+            let page: Vec<Written> = sound.map(|row| Written { asked_in: true, ..Written::from(row) }).collect();
             let ids: Vec<EventId> = page.iter().map(|w| w.id).collect();
             for (id, outcome) in ids.into_iter().zip(self.append_written(page).await?) {
                 match outcome {
@@ -158,7 +166,11 @@ async fn verify(
     let mut digest = Digest::new();
     let mut each = |row: row::Row| {
         match row.fault() {
-            None => drop(restored.households.insert(HouseholdId(row.household))),
+            None => {
+                let share = restored.households.entry(HouseholdId(row.household)).or_default();
+                share.events += 1;
+                share.name = households::named_by(&row.kind, &row.content).or(share.name.take());
+            }
             Some(fault) => restored.faults.push(format!("event {} (row {}): {fault}", row.id, row.seq)),
         }
         Ok(())

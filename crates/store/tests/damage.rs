@@ -3,7 +3,7 @@
 
 mod common;
 use common::*;
-use sayso_store::{Revision, Store, StoreError};
+use sayso_store::{Others, Revision, Store, StoreError};
 use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode};
 use sqlx::{ConnectOptions, Connection};
 use std::path::{Path, PathBuf};
@@ -37,10 +37,14 @@ async fn no_bit_turned_over_gets_an_altered_event_accepted() {
         std::fs::write(&bad, hurt).unwrap();
         tried += 1;
         // All of it is here already, so whatever is new or in conflict was altered.
-        match store.restore(&bad).await {
+        match store.restore(&bad, Others::Refuse).await {
             Err(_) => refused += 1,
             Ok(done) => {
-                assert_eq!((done.new, done.known, done.conflicts.len()), (0, EVENTS as usize, 0), "byte {at}: {done:?}");
+                assert_eq!(
+                    (done.new, done.known, done.conflicts.len()),
+                    (0, EVENTS as usize, 0),
+                    "byte {at}: {done:?}"
+                );
                 assert_eq!((done.clips_new, done.clips_known + done.clips_damaged), (0, 2), "byte {at}: {done:?}");
                 recordings += done.clips_damaged;
             }
@@ -61,11 +65,11 @@ async fn a_backup_cut_short_stores_nothing() {
     let pages = (0..bytes.len()).step_by(4_096);
     for length in pages.flat_map(|n| [n, n + 1, n + 4_095]).chain([bytes.len() - 1]) {
         std::fs::write(&cut, &bytes[..length]).unwrap();
-        empty.restore(&cut).await.unwrap_err();
+        empty.restore(&cut, Others::Refuse).await.unwrap_err();
         assert_eq!(empty.revision().await.unwrap(), Revision(0), "{length} bytes");
         assert!(empty.clips().await.unwrap().is_empty());
     }
-    assert_eq!(empty.restore(&good).await.unwrap().new, EVENTS as usize);
+    assert_eq!(empty.restore(&good, Others::Refuse).await.unwrap().new, EVENTS as usize);
 }
 
 /// Changes a copy of a backup as a stranger could.
@@ -87,9 +91,9 @@ async fn a_backup_of_an_earlier_version_is_read_and_said_to_carry_no_digest() {
     let (_, good) = backed_up(dir.path()).await;
     let empty = Store::open(&dir.path().join("empty")).await.unwrap();
     let old = changed(&good, AS_BEFORE_DIGESTS).await;
-    let done = empty.restore(&old).await.unwrap();
+    let done = empty.restore(&old, Others::Refuse).await.unwrap();
     assert_eq!((done.new, done.clips_new, done.digest), (EVENTS as usize, 2, false));
-    assert!(empty.restore(&good).await.unwrap().digest);
+    assert!(empty.restore(&good, Others::Refuse).await.unwrap().digest);
 }
 
 #[tokio::test]
@@ -113,7 +117,7 @@ async fn rows_that_contradict_themselves_or_the_digest_are_refused() {
             "(row 3): its column kind",
         ),
     ] {
-        let refused = empty.restore(&changed(&good, statements).await).await.unwrap_err();
+        let refused = empty.restore(&changed(&good, statements).await, Others::Refuse).await.unwrap_err();
         assert!(matches!(refused, StoreError::BadBackup { .. }), "{statements}: {refused}");
         assert!(refused.to_string().contains(part), "{statements}: {refused}");
         assert_eq!(empty.revision().await.unwrap(), Revision(0));

@@ -4,7 +4,7 @@
 mod common;
 use common::*;
 use sayso_model::{EventId, Press};
-use sayso_store::{Format, ImportOptions, Revision, Store, StoreError};
+use sayso_store::{Format, ImportOptions, Others, Revision, Store, StoreError};
 use sqlx::sqlite::SqliteConnectOptions;
 use sqlx::{ConnectOptions, Connection};
 use std::collections::BTreeMap;
@@ -88,9 +88,9 @@ async fn backups_and_exports_carry_them_letter_for_letter() {
     let file = dir.path().join("copy.sayso-backup");
     assert_eq!(store.backup(&file).await.unwrap().events, 5);
     let two = Store::open(&dir.path().join("two")).await.unwrap();
-    assert_eq!(two.restore(&file).await.unwrap().new, 5);
+    assert_eq!(two.restore(&file, Others::Refuse).await.unwrap().new, 5);
     assert_eq!(contents(&dir.path().join("two")).await, wanted);
-    assert_eq!(two.restore(&file).await.unwrap().known, 5);
+    assert_eq!(two.restore(&file, Others::Refuse).await.unwrap().known, 5);
     assert_eq!(two.not_understood(home()).await.unwrap(), kinds());
     for (name, format) in [("three", Format::JsonLines), ("four", Format::Csv)] {
         let mut bytes = Vec::new();
@@ -101,7 +101,7 @@ async fn backups_and_exports_carry_them_letter_for_letter() {
         let told: Vec<String> = preview.problems.iter().map(ToString::to_string).collect();
         assert_eq!((told, preview.new), (Vec::new(), 5), "{}", String::from_utf8_lossy(&bytes));
         assert_eq!(preview.later, kinds());
-        other.commit(preview).await.unwrap();
+        other.commit(preview, Others::Refuse).await.unwrap();
         assert_eq!(contents(&dir.path().join(name)).await, wanted);
         let again = other.preview(&bytes, &options).await.unwrap();
         assert_eq!((again.new, again.duplicates, again.bad_rows), (0, 5, 0));

@@ -5,7 +5,7 @@ mod common;
 use common::*;
 use proptest::prelude::*;
 use sayso_model::*;
-use sayso_store::{Appended, Store};
+use sayso_store::{Appended, Format, ImportOptions, Others, Store};
 
 /// A log of presses, cards and amendments that refer to each other, some in another household's name.
 fn logs() -> impl Strategy<Value = Vec<Event>> {
@@ -61,6 +61,15 @@ proptest! {
         runtime.block_on(async {
             let (a, b) = (tempfile::tempdir().unwrap(), tempfile::tempdir().unwrap());
             let (one, two) = (Store::open(a.path()).await.unwrap(), Store::open(b.path()).await.unwrap());
+            // Both hold both households from the start, so that who comes first makes no difference.
+            for store in [&one, &two] {
+                store.append(vec![event(900, "2026-01-01T00:00:00Z", press(1))]).await.unwrap();
+                let foreign = event(901, "2026-01-01T00:00:00Z", press(1));
+                let line = serde_json::to_vec(&Event { household: HouseholdId(id(0xA1)), ..foreign }).unwrap();
+                let options = ImportOptions { format: Format::JsonLines, household: None };
+                let preview = store.preview(&line, &options).await.unwrap();
+                store.commit(preview, Others::TakeIn).await.unwrap();
+            }
             one.append(log.clone()).await.unwrap();
             let mut rest = order.as_slice();
             for cut in cuts.iter().cycle() {

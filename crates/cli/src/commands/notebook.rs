@@ -8,6 +8,11 @@ use std::path::Path;
 use std::sync::Arc;
 use uuid::Uuid;
 
+/// Opens the store in a folder, made where missing; says on standard error what is waited for.
+pub async fn open_store(dir: &Path) -> Result<Store, CliError> {
+    Ok(Store::open_saying(dir, &|what| eprintln!("{what}")).await?)
+}
+
 /// An open notebook that has a household.
 pub struct Notebook {
     pub store: Store,
@@ -25,9 +30,14 @@ impl Notebook {
         if !dir.is_dir() {
             return Err(none());
         }
-        let store = Store::open(dir).await?;
+        let store = open_store(dir).await?;
         let household = store.household().await?.ok_or_else(none)?;
         let story = store.story(household).await?;
+        for (kind, n) in store.not_understood(household).await? {
+            eprintln!(
+                "{n} events of kind {kind} are not understood: a later version wrote them. They are kept, not counted here."
+            );
+        }
         Ok(Self { store, household, story })
     }
 

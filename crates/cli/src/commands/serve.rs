@@ -1,11 +1,11 @@
 //! `demo` and `serve`.
 
+use super::notebook::open_store;
 use crate::args::Serving;
 use crate::error::CliError;
 use crate::out::say;
 use qrcode::QrCode;
 use qrcode::render::unicode::Dense1x2;
-use sayso_store::Store;
 pub use sayso_web::state::machine_clock as now;
 use sayso_web::{Config, Opened};
 use std::net::{IpAddr, UdpSocket};
@@ -24,7 +24,7 @@ pub async fn demo(data: Option<PathBuf>, seed: u64, serving: &Serving) -> Result
         (None, Some(temporary)) => temporary.path().to_owned(),
         (None, None) => return Err(CliError::said("no directory for the demo")),
     };
-    let store = Store::open(&dir).await?;
+    let store = open_store(&dir).await?;
     if store.household().await?.is_none() {
         eprintln!("Simulating ten weeks of an invented household ...");
         let simulated = sayso_sim::demo(seed, now());

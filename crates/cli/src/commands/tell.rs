@@ -1,5 +1,6 @@
 //! `today`, `evidence` and `agree`: what the pages say, as text.
 
+use super::notebook::Notebook;
 use super::serve::now;
 use crate::error::CliError;
 use crate::out::say;
@@ -7,16 +8,11 @@ use sayso_advisor::agreement::{ScoreScale, agreement, read};
 use sayso_advisor::claim_text::{by_ladder, of_animal, rivals_of};
 use sayso_advisor::{Advice, evidence, today};
 use sayso_model::{LearnerCard, Story};
-use sayso_store::Store;
 use std::path::Path;
 use std::sync::Arc;
 
 pub(super) async fn story(dir: &Path) -> Result<Arc<Story>, CliError> {
-    let store = Store::open(dir).await?;
-    let household = store.household().await?.ok_or_else(|| {
-        CliError::said(format!("{} holds no household yet; run `sayso serve --data {}`", dir.display(), dir.display()))
-    })?;
-    Ok(store.story(household).await?)
+    Ok(Notebook::open(dir).await?.story)
 }
 
 /// The animals asked for, by name or id.

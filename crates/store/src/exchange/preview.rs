@@ -6,6 +6,7 @@ use super::names::Names;
 use super::resolve::{Context, Resolved, resolve};
 use super::rows::{self, Raw, problem};
 use crate::error::StoreError;
+use crate::households::{self, Others, Shares};
 use crate::log::{self, Written};
 use crate::store::Store;
 use crate::writer::{self, Appended};
@@ -71,12 +72,20 @@ pub struct Preview {
     /// New rows that this version does not understand, by the name of their kind: a later version wrote them. They
     /// would be kept as they are, and not shown.
     pub later: BTreeMap<String, usize>,
+    /// The households of the new rows.
+    pub households: Shares,
     /// When the new rows happened, first and last.
     pub span: Option<(Moment, Moment)>,
     events: Vec<Written>,
 }
 
 impl Preview {
+    /// The households it would bring that the notebook does not hold, in words with counts; empty where there is none.
+    #[must_use]
+    pub fn others(&self) -> String {
+        households::in_words(&self.households, true)
+    }
+
     /// The same import without the rows that have problems. For a person to decide, having seen them.
     #[must_use]
     pub fn without_bad_rows(self) -> Self {
@@ -226,28 +235,39 @@ impl Store {
                         None => *preview.later.entry(written.kind.clone()).or_default() += 1,
                     }
                     preview.new += 1;
+                    let share = preview.households.entry(written.household).or_default();
+                    share.events += 1;
+                    share.name = households::named_by(&written.kind, &written.json).or(share.name.take());
                     here.insert(written.id, preview.events.len());
                     preview.events.push(written);
                 }
             }
         }
-        Ok(())
+        self.mark_others(&mut preview.households).await
     }
 
     /// Stores what a preview found new, in one transaction: all of it or, on any error, nothing.
     ///
     /// # Errors
-    /// [`StoreError::NotImported`] while the preview has problems, or where another event of the same id was stored
-    /// since; [`StoreError::DiskFull`] and others of [`Store::append`].
-    pub async fn commit(&self, preview: Preview) -> Result<Imported, StoreError> {
+    /// [`StoreError::NotImported`] while the preview has problems, where it would bring a household that the notebook
+    /// does not hold and `others` refuses it, or where another event of the same id was stored since; [`StoreError::DiskFull`] and others of [`Store::append`].
+    pub async fn commit(&self, mut preview: Preview, others: Others) -> Result<Imported, StoreError> {
         if let Some(problem) = preview.problems.first() {
             return Err(StoreError::NotImported(format!("{} problems, the first: {problem}", preview.problem_count)));
+        }
+        self.mark_others(&mut preview.households).await?;
+        let who = preview.others();
+        if others == Others::Refuse && !who.is_empty() {
+            return Err(StoreError::NotImported(format!(
+                "it holds events of another household: {who}; to keep several households in one notebook, say so"
+            )));
         }
         let known = preview.duplicates;
         if preview.events.is_empty() {
             return Ok(Imported { new: 0, duplicates: known });
         }
-        let outcomes = self.append_whole(preview.events).await?;
+        let asked_in = preview.events.into_iter().map(|w| Written { asked_in: true, ..w }).collect();
+        let outcomes = self.append_whole(asked_in).await?;
         let new = outcomes.iter().filter(|o| **o == Appended::New).count();
         Ok(Imported { new, duplicates: known + outcomes.len() - new })
     }

@@ -7,6 +7,7 @@ pub mod days;
 pub mod designs;
 pub mod evidence;
 pub mod heard;
+pub mod households;
 pub mod likes;
 pub mod listen;
 pub mod log;
@@ -41,6 +42,7 @@ pub fn router() -> Router<AppState> {
         .merge(checks::router())
         .merge(designs::router())
         .merge(heard::router())
+        .merge(households::router())
         .merge(listen::router())
         .merge(agreement::router())
         .merge(days::router())
@@ -49,7 +51,10 @@ pub fn router() -> Router<AppState> {
         .merge(sheets::router())
 }
 
-/// The start: today's page of the first animal, or where one is added.
+/// The start: today's page of the first animal, or where one is added; of several households one is chosen first.
 async fn front(page: Page) -> Result<Redirect, Error> {
+    if page.households.len() > 1 {
+        return Ok(Redirect::to("/households"));
+    }
     Ok(Redirect::to(&Tab::Today.href(page.learners().first().map(|l| l.learner))))
 }

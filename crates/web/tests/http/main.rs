@@ -5,6 +5,7 @@
 mod api;
 mod client;
 mod door;
+mod households;
 mod log;
 mod schema;
 mod secure;
