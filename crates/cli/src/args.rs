@@ -21,6 +21,20 @@ pub struct Data {
     pub data: PathBuf,
 }
 
+/// Whose events may come in.
+#[derive(Args, Debug, Clone, Copy)]
+pub struct OtherHouseholds {
+    /// Take in events of a household that this notebook does not hold. It then holds several, for good.
+    #[arg(long)]
+    pub take_in_other_household: bool,
+}
+
+impl From<OtherHouseholds> for sayso_store::Others {
+    fn from(given: OtherHouseholds) -> Self {
+        if given.take_in_other_household { Self::TakeIn } else { Self::Refuse }
+    }
+}
+
 /// How to serve.
 #[derive(Args, Debug, Clone)]
 pub struct Serving {
@@ -233,7 +247,7 @@ pub enum Command {
         #[command(flatten)]
         data: Data,
     },
-    /// Read a CSV or JSON Lines file; first shows what would happen.
+    /// Read a CSV or JSON Lines file, or an archive; first shows what would happen.
     Import {
         #[command(flatten)]
         data: Data,
@@ -242,6 +256,8 @@ pub enum Command {
         /// Do it, after the preview found nothing wrong.
         #[arg(long)]
         yes: bool,
+        #[command(flatten)]
+        others: OtherHouseholds,
     },
     /// Write every event to standard output or a file.
     Export {
@@ -288,6 +304,8 @@ pub enum Command {
         data: Data,
         /// The backup.
         file: PathBuf,
+        #[command(flatten)]
+        others: OtherHouseholds,
     },
     /// Look the notebook through: the file, every event, every recording.
     Check {
@@ -318,4 +336,6 @@ pub enum Form {
     Jsonl,
     /// CSV: one row an event.
     Csv,
+    /// An archive of the events and the recordings; needs --to.
+    Tar,
 }

@@ -33,10 +33,12 @@ async fn run(cli: Cli) -> Result<ExitCode, CliError> {
         Command::Design(what) => commands::design::design(&what).await?,
         Command::Agree { file, scale, headed } => commands::tell::agree(&file, scale, headed)?,
         Command::Log { data } => return commands::exchange::log(&data.data).await,
-        Command::Import { data, file, yes } => return commands::exchange::import(&data.data, &file, yes).await,
-        Command::Export { data, form, to } => commands::exchange::export(&data.data, form, to.as_deref()).await?,
+        Command::Import { data, file, yes, others } => {
+            return commands::exchange::import(&data.data, &file, yes, others.into()).await;
+        }
+        Command::Export { data, form, to } => return commands::exchange::export(&data.data, form, to.as_deref()).await,
         Command::Backup { data, file } => commands::keep::backup(&data.data, &file).await?,
-        Command::Restore { data, file } => commands::keep::restore(&data.data, &file).await?,
+        Command::Restore { data, file, others } => commands::keep::restore(&data.data, &file, others.into()).await?,
         Command::Lab { quick, out, seed, only } => lab::run(&lab::LabArgs { quick, out, seed, only })?,
         Command::Enrol { data, word, record, file } => {
             return commands::enrol::enrol(&data.data, &word, file.as_deref(), record).await;

@@ -80,14 +80,14 @@ pub struct Practice {
     pub source: String,
 }
 
-#[derive(Default, Deserialize)]
+#[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct SignFile {
     signs: Vec<SignFact>,
     note: String,
 }
 
-#[derive(Default, Deserialize)]
+#[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct HazardFile {
     foods: Vec<FoodHazard>,
@@ -95,26 +95,37 @@ struct HazardFile {
     note: String,
 }
 
-#[derive(Default, Deserialize)]
+#[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct PracticeFile {
     practice: Vec<Practice>,
 }
 
-// A file that does not parse reads as empty here; the tests below hold that none is.
+/// A facts file compiled in. One that does not parse must never read as "no hazards": the program stops, naming it.
+///
+/// # Panics
+/// Where the file this program was built with is no such file; the tests hold that none is.
+#[allow(clippy::panic)]
+fn parsed<T: serde::de::DeserializeOwned>(name: &str, json: &str) -> T {
+    match serde_json::from_str(json) {
+        Ok(file) => file,
+        Err(why) => panic!("the facts file {name} this program was built with cannot be read: {why}"),
+    }
+}
+
 fn sign_file() -> &'static SignFile {
     static FILE: OnceLock<SignFile> = OnceLock::new();
-    FILE.get_or_init(|| serde_json::from_str(include_str!("../facts/body_language.json")).unwrap_or_default())
+    FILE.get_or_init(|| parsed("body_language.json", include_str!("../facts/body_language.json")))
 }
 
 fn hazard_file() -> &'static HazardFile {
     static FILE: OnceLock<HazardFile> = OnceLock::new();
-    FILE.get_or_init(|| serde_json::from_str(include_str!("../facts/hazards.json")).unwrap_or_default())
+    FILE.get_or_init(|| parsed("hazards.json", include_str!("../facts/hazards.json")))
 }
 
 fn practice_file() -> &'static PracticeFile {
     static FILE: OnceLock<PracticeFile> = OnceLock::new();
-    FILE.get_or_init(|| serde_json::from_str(include_str!("../facts/practice.json")).unwrap_or_default())
+    FILE.get_or_init(|| parsed("practice.json", include_str!("../facts/practice.json")))
 }
 
 /// Body language of one species.
@@ -242,6 +253,12 @@ mod tests {
         );
         assert!(of("mastery").is_some_and(|p| p.value.contains("keep checking")));
         assert!(of("hard to make out").is_some_and(|p| p.value.contains("30 %") && p.source.contains("secondary")));
+    }
+
+    #[test]
+    #[should_panic(expected = "hazards.json")]
+    fn a_facts_file_that_does_not_parse_stops_the_program() {
+        parsed::<HazardFile>("hazards.json", "{\"foods\": [], \"others\": []");
     }
 
     #[test]

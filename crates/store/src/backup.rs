@@ -4,7 +4,6 @@ use crate::aside::{self, Aside};
 use crate::clips::ClipHash;
 use crate::digest::{self, Digest};
 use crate::error::StoreError;
-use crate::open;
 use crate::store::Store;
 use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode};
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
@@ -44,7 +43,7 @@ impl Store {
     async fn make(&self, part: &Path) -> Result<BackedUp, StoreError> {
         let (path, text) = (&self.inner.path, part.to_string_lossy().into_owned());
         let sql = StoreError::sql(part);
-        let mut live = open::options(path).connect().await.map_err(StoreError::sql(path))?;
+        let mut live = self.inner.alone.connect().await.map_err(StoreError::sql(path))?;
         sqlx::query("VACUUM INTO $1").bind(text).execute(&mut live).await.map_err(&sql)?;
 
         let alone = SqliteConnectOptions::new().filename(part).journal_mode(SqliteJournalMode::Delete);

@@ -60,6 +60,22 @@ pub enum StoreError {
         /// What is wrong with it.
         what: String,
     },
+    /// The file to be read is no archive of a notebook.
+    #[error("{} cannot be read as an archive of a notebook: {what}", path.display())]
+    BadArchive {
+        /// The file.
+        path: PathBuf,
+        /// What is wrong with it.
+        what: String,
+    },
+    /// The file holds events of households that the notebook does not, and nobody said to take them in.
+    #[error("{} holds events of another household: {who}. Nothing was stored; to keep several households in one notebook, say so", path.display())]
+    OtherHousehold {
+        /// The file.
+        path: PathBuf,
+        /// The households, with counts.
+        who: String,
+    },
     /// A clip's bytes do not match its name.
     #[error("clip {sha256}: {what}")]
     BadClip {

@@ -11,6 +11,8 @@ mod digest;
 mod error;
 mod exchange;
 mod heard;
+mod households;
+mod incoming;
 mod log;
 mod open;
 mod recordings;
@@ -26,10 +28,12 @@ pub use check::Checked;
 pub use clips::{ClipHash, MOST_CLIP_BYTES};
 pub use error::StoreError;
 pub use exchange::{
-    ColumnHelp, Format, ImportOptions, Imported, MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem,
-    columns_of,
+    Archived, ClipsBrought, ColumnHelp, Format, ImportOptions, Imported, MOST_FILE_BYTES, MOST_LINE_BYTES,
+    MOST_PROBLEMS, Preview, RowProblem, columns_of, events_of_archive,
 };
 pub use heard::{Diary, Listened, NoVocabulary, NotKept, UNSURE, Vocabulary};
+pub use households::{Others, Share, Shares};
+pub use incoming::read_event;
 pub use log::{Logged, Revision};
 pub use recordings::{Enrolment, NoSound, Recording, clip_from_bytes};
 pub use restore::Restored;

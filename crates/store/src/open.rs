@@ -6,6 +6,7 @@ use sqlx::migrate::{MigrateError, Migrator};
 use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode, SqlitePoolOptions, SqliteSynchronous};
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
 use std::fs::TryLockError;
+use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
@@ -49,12 +50,28 @@ pub(crate) fn pages(bytes: u64) -> u64 {
     (bytes / u64::from(PAGE_BYTES)).clamp(1, 4_294_967_294)
 }
 
+/// How a notebook can be opened.
+pub(crate) enum Found {
+    /// It may be written.
+    Writable,
+    /// It may only be read, in the way these options do; from a copy of it, where one had to be made.
+    ReadOnly { options: Box<SqliteConnectOptions>, copy: Option<tempfile::TempDir> },
+}
+
 /// Creates the folder and the file where missing, checks the file, and brings its schema up to date. What is waited for
-/// is said by `say`.
-pub(crate) async fn prepare(dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<(), StoreError> {
+/// is said by `say`. A notebook that may not be written is only looked at.
+pub(crate) async fn prepare(dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<Found, StoreError> {
     let path = database_in(dir);
     aside::private_folder(dir).map_err(unwritable(dir))?;
-    let lock = lock_file(dir)?;
+    let lock = match lock_file(dir) {
+        // Asked of the mode alone: opening the file to try would, closed again, take away locks of this process.
+        Ok(_) if std::fs::metadata(&path).is_ok_and(|m| m.permissions().readonly()) => return look(&path).await,
+        Ok(lock) => lock,
+        Err(e) if matches!(e.kind(), ErrorKind::ReadOnlyFilesystem | ErrorKind::PermissionDenied) && path.exists() => {
+            return look(&path).await;
+        }
+        Err(e) => return Err(unwritable(&dir.join("sayso.lock"))(e)),
+    };
     let _lock = take_turns(lock, dir, say).await?;
     // Under the lock, so that a file being made by another process is no leftover, and not made twice.
     for folder in [dir.to_owned(), dir.join("clips"), dir.join("snippets")] {
@@ -64,11 +81,55 @@ pub(crate) async fn prepare(dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<(
         begin(&path).await?;
     }
     aside::only_for_owner(&path);
-    if aside::holds_nothing_for_others(dir, &["sayso.db", "sayso.db-wal", "sayso.db-shm", "sayso.lock", "clips", "snippets"]) {
+    if aside::holds_nothing_for_others(
+        dir,
+        &["sayso.db", "sayso.db-wal", "sayso.db-shm", "sayso.lock", "clips", "snippets"],
+    ) {
         aside::only_for_owner(dir);
     }
     inspect(&path).await?;
-    migrate(&path, options(&path)).await
+    migrate(&path, options(&path)).await?;
+    Ok(Found::Writable)
+}
+
+/// Prepares to read a notebook that may not be written.
+async fn look(path: &Path) -> Result<Found, StoreError> {
+    let wal = path.with_extension("db-wal");
+    let reading = |path: &Path| {
+        let options = SqliteConnectOptions::new().filename(path).row_buffer_size(2_048).foreign_keys(true);
+        options.pragma("temp_store", "MEMORY")
+    };
+    let (options, copy) = if std::fs::metadata(&wal).is_ok_and(|m| m.len() > 0) {
+        // What was written last stands in the write-ahead log, which cannot be read without writing beside it.
+        let copy = tempfile::tempdir().map_err(StoreError::io(path))?;
+        for from in [path, wal.as_path()] {
+            let to = copy.path().join(from.file_name().unwrap_or_default());
+            std::fs::copy(from, &to).map_err(StoreError::io(from))?;
+            let mut rights = std::fs::metadata(&to).map_err(StoreError::io(&to))?.permissions();
+            #[cfg(unix)]
+            std::os::unix::fs::PermissionsExt::set_mode(&mut rights, 0o600);
+            #[cfg(not(unix))]
+            rights.set_readonly(false);
+            std::fs::set_permissions(&to, rights).map_err(StoreError::io(&to))?;
+        }
+        (reading(&database_in(copy.path())), Some(copy))
+    } else {
+        (reading(path).read_only(true).immutable(true), None)
+    };
+    let sql = StoreError::sql(path);
+    let mut db = options.connect().await.map_err(&sql)?;
+    let application: i64 = sqlx::query_scalar("PRAGMA application_id").fetch_one(&mut db).await.map_err(&sql)?;
+    if application != APPLICATION_ID {
+        return Err(StoreError::NotOurs(path.to_owned()));
+    }
+    let found: i64 =
+        sqlx::query_scalar("SELECT max(version) FROM _sqlx_migrations").fetch_one(&mut db).await.map_err(&sql)?;
+    if found > newest_schema() {
+        return Err(StoreError::Newer { path: path.to_owned(), found, known: newest_schema() });
+    }
+    whole(&mut db, path).await?;
+    db.close().await.map_err(&sql)?;
+    Ok(Found::ReadOnly { options: Box::new(options), copy })
 }
 
 fn unwritable(path: &Path) -> impl FnOnce(std::io::Error) -> StoreError {
@@ -79,17 +140,12 @@ fn unwritable(path: &Path) -> impl FnOnce(std::io::Error) -> StoreError {
     }
 }
 
-fn lock_file(dir: &Path) -> Result<std::fs::File, StoreError> {
-    let path = dir.join("sayso.lock");
-    aside::private().create(true).truncate(false).write(true).open(&path).map_err(unwritable(&path))
+fn lock_file(dir: &Path) -> std::io::Result<std::fs::File> {
+    aside::private().create(true).truncate(false).write(true).open(dir.join("sayso.lock"))
 }
 
 /// Processes that open a notebook at once take turns; the lock goes with the file handle.
-async fn take_turns(
-    lock: std::fs::File,
-    dir: &Path,
-    say: &(dyn Fn(&str) + Sync),
-) -> Result<std::fs::File, StoreError> {
+async fn take_turns(lock: std::fs::File, dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<std::fs::File, StoreError> {
     let path = dir.join("sayso.lock");
     match lock.try_lock() {
         Ok(()) => return Ok(lock),

@@ -8,7 +8,7 @@ use crate::row::{self, Row};
 use crate::stories::Stories;
 use crate::writer::{self, Appended, Order};
 use sayso_model::{Event, HouseholdId, Story};
-use sqlx::sqlite::SqlitePoolOptions;
+use sqlx::sqlite::{SqliteConnectOptions, SqlitePoolOptions};
 use sqlx::{ConnectOptions, SqlitePool};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
@@ -28,8 +28,13 @@ pub(crate) struct Inner {
     pub dir: PathBuf,
     pub path: PathBuf,
     pub readers: SqlitePool,
-    orders: mpsc::Sender<Order>,
+    /// How to open a connection of one's own, to copy from.
+    pub alone: SqliteConnectOptions,
+    /// To the writer; none where the notebook may only be read.
+    orders: Option<mpsc::Sender<Order>>,
     stories: Stories,
+    // What is read where the notebook itself cannot be; removed with the last handle.
+    _copy: Option<tempfile::TempDir>,
 }
 
 impl std::fmt::Debug for Store {
@@ -40,7 +45,8 @@ impl std::fmt::Debug for Store {
 
 impl Store {
     /// Opens the notebook in a folder: creates `dir` and `dir/sayso.db` where missing, checks the file and brings
-    /// its schema up to date. Several processes may have the same notebook open.
+    /// its schema up to date. Several processes may have the same notebook open. One that may only be read is opened to
+    /// be looked at, exported and backed up; see [`Store::is_read_only`].
     ///
     /// # Errors
     /// [`StoreError::Newer`], [`StoreError::NotADatabase`], [`StoreError::NotOurs`], [`StoreError::Corrupt`],
@@ -63,25 +69,34 @@ impl Store {
     ///
     /// # Errors
     /// As [`Store::open`].
-    pub async fn open_up_to(
-        dir: &Path,
-        most_bytes: u64,
-        say: &(dyn Fn(&str) + Sync),
-    ) -> Result<Self, StoreError> {
-        open::prepare(dir, say).await?;
+    pub async fn open_up_to(dir: &Path, most_bytes: u64, say: &(dyn Fn(&str) + Sync)) -> Result<Self, StoreError> {
         let path = open::database_in(dir);
-        let (writing, bound, readers) = {
-            let sql = StoreError::sql(&path);
-            let bound = open::options(&path).pragma("max_page_count", open::pages(most_bytes).to_string());
-            let writing = bound.connect().await.map_err(&sql)?;
-            let reading = open::options(&path).pragma("query_only", "ON");
-            let readers =
-                SqlitePoolOptions::new().max_connections(READERS).connect_with(reading).await.map_err(&sql)?;
-            (writing, bound, readers)
+        let (alone, writing, copy) = match open::prepare(dir, say).await? {
+            open::Found::Writable => {
+                let bound = open::options(&path).pragma("max_page_count", open::pages(most_bytes).to_string());
+                let writing = bound.connect().await.map_err(StoreError::sql(&path))?;
+                (open::options(&path), Some((writing, bound)), None)
+            }
+            open::Found::ReadOnly { options, copy } => {
+                say(&format!("{} may only be read here: nothing new can be kept.", dir.display()));
+                (*options, None, copy)
+            }
         };
-        let orders = writer::start(writing, bound, path.clone());
-        let inner = Inner { dir: dir.to_owned(), path, readers, orders, stories: Stories::default() };
+        let readers = {
+            let reading = alone.clone().pragma("query_only", "ON");
+            let pool = SqlitePoolOptions::new().max_connections(READERS);
+            pool.connect_with(reading).await.map_err(StoreError::sql(&path))?
+        };
+        let orders = writing.map(|(writing, bound)| writer::start(writing, bound, path.clone()));
+        let inner =
+            Inner { dir: dir.to_owned(), path, readers, alone, orders, stories: Stories::default(), _copy: copy };
         Ok(Self { inner: Arc::new(inner) })
+    }
+
+    /// Whether nothing can be kept here: the folder or the file may only be read.
+    #[must_use]
+    pub fn is_read_only(&self) -> bool {
+        self.inner.orders.is_none()
     }
 
     /// The folder the notebook is in.
@@ -91,7 +106,8 @@ impl Store {
     }
 
     /// Stores events; one outcome each, in their order. What is answered `New` is durable when this returns, and
-    /// storing it again answers `Duplicate`. Dropping the future does not undo what was already on its way.
+    /// storing it again answers `Duplicate`. An event of a household that the notebook does not hold is refused, unless
+    /// the notebook is empty: the first event says whose it is. Dropping the future does not undo what was already on its way.
     ///
     /// # Errors
     /// [`StoreError::DiskFull`], [`StoreError::Busy`] and others; then nothing of this call is stored.
@@ -125,8 +141,12 @@ impl Store {
         &self,
         order: impl FnOnce(oneshot::Sender<Result<T, StoreError>>) -> Order,
     ) -> Result<T, StoreError> {
+        let Some(orders) = &self.inner.orders else {
+            let what = "it may only be read here; copy the folder to where it may be written".to_owned();
+            return Err(StoreError::Unwritable { path: self.inner.path.clone(), what });
+        };
         let (reply, answer) = oneshot::channel();
-        self.inner.orders.send(order(reply)).await.map_err(|_| StoreError::Closed)?;
+        orders.send(order(reply)).await.map_err(|_| StoreError::Closed)?;
         answer.await.map_err(|_| StoreError::Closed)?
     }
 
@@ -136,6 +156,9 @@ impl Store {
     /// What went wrong while closing; what was acknowledged is stored all the same.
     pub async fn close(&self) -> Result<(), StoreError> {
         self.inner.readers.close().await;
+        if self.is_read_only() {
+            return Ok(());
+        }
         self.order(|reply| Order::Close { reply }).await
     }
 
@@ -157,10 +180,15 @@ impl Store {
     /// [`StoreError::Database`] and others where the file cannot be read.
     pub async fn households(&self) -> Result<Vec<HouseholdId>, StoreError> {
         let home = self.household().await?;
-        let ids: Vec<uuid::Uuid> = sqlx::query_scalar("SELECT DISTINCT household FROM event ORDER BY household")
-            .fetch_all(&self.inner.readers)
-            .await
-            .map_err(StoreError::sql(&self.inner.path))?;
+        // From one to the next by the index; DISTINCT would go through all events.
+        let ids: Vec<uuid::Uuid> = sqlx::query_scalar(
+            "WITH RECURSIVE one (h) AS (SELECT min(household) FROM event UNION ALL \
+             SELECT (SELECT min(household) FROM event WHERE household > one.h) FROM one WHERE one.h IS NOT NULL) \
+             SELECT h FROM one WHERE h IS NOT NULL",
+        )
+        .fetch_all(&self.inner.readers)
+        .await
+        .map_err(StoreError::sql(&self.inner.path))?;
         let others = ids.into_iter().map(HouseholdId).filter(|h| Some(*h) != home);
         Ok(home.into_iter().chain(others).collect())
     }

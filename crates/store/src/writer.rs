@@ -2,8 +2,10 @@
 //! so that many small appends cost few waits for the disk.
 
 use crate::error::StoreError;
+use crate::households;
+use crate::incoming::hidden_characters;
 use crate::log::{self, Written};
-use sayso_model::{Event, EventId, Problem, Problems};
+use sayso_model::{Event, EventId, HouseholdId, Problem, Problems};
 use sqlx::sqlite::SqliteConnectOptions;
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
 use std::collections::BTreeSet;
@@ -46,6 +48,8 @@ pub(crate) enum Order {
 /// The connection that writes, opened anew after it failed.
 struct Pen {
     db: Option<SqliteConnection>,
+    /// Households known to have events here.
+    here: BTreeSet<HouseholdId>,
     options: SqliteConnectOptions,
     path: PathBuf,
 }
@@ -56,7 +60,11 @@ impl Pen {
             Some(db) => db,
             None => self.options.connect().await.map_err(StoreError::sql(&self.path))?,
         };
-        let done = transact(&mut db, &self.path, events, whole).await;
+        let done = transact(&mut db, &self.path, &mut self.here, events, whole).await;
+        if done.is_err() {
+            // What was to be here may not have come.
+            self.here.clear();
+        }
         match done {
             Ok(_) | Err(StoreError::Busy | StoreError::NotImported(_)) => self.db = Some(db),
             // After an error such as a full disk SQLite has ended the transaction by itself, and the connection
@@ -77,7 +85,7 @@ impl Pen {
 /// Starts the task; it ends when the last sender is gone. `options` are those of `db`.
 pub(crate) fn start(db: SqliteConnection, options: SqliteConnectOptions, path: PathBuf) -> mpsc::Sender<Order> {
     let (orders, line) = mpsc::channel(LINE);
-    tokio::spawn(serve(Pen { db: Some(db), options, path }, line));
+    tokio::spawn(serve(Pen { db: Some(db), here: BTreeSet::new(), options, path }, line));
     orders
 }
 
@@ -141,14 +149,17 @@ async fn answer_all(pen: &mut Pen, together: Vec<(Vec<Written>, Reply<Vec<Append
 async fn transact(
     db: &mut SqliteConnection,
     path: &Path,
+    here: &mut BTreeSet<HouseholdId>,
     events: &[&Written],
     whole: bool,
 ) -> Result<Vec<Appended>, StoreError> {
     let sql = StoreError::sql(path);
     // IMMEDIATE: take the write lock before reading, or another process's write in between would fail this one.
     let mut tx = db.begin_with("BEGIN IMMEDIATE").await.map_err(&sql)?;
+    let strangers = households::strangers(&mut tx, here, events).await.map_err(&sql)?;
     let mut seen = BTreeSet::new();
-    let first: Vec<&Written> = events.iter().copied().filter(|w| seen.insert(w.id)).collect();
+    let ours = |w: &&Written| !strangers.contains(&w.household);
+    let first: Vec<&Written> = events.iter().copied().filter(ours).filter(|w| seen.insert(w.id)).collect();
     let mut fresh = log::insert(&mut tx, &first).await.map_err(&sql)?;
     let old: Vec<EventId> = {
         let mut old: BTreeSet<EventId> = BTreeSet::new();
@@ -160,7 +171,9 @@ async fn transact(
     let stored = log::contents(&mut tx, &old).await.map_err(&sql)?;
     let mut outcomes = Vec::with_capacity(events.len());
     for w in events {
-        outcomes.push(if fresh.remove(&w.id) {
+        outcomes.push(if strangers.contains(&w.household) {
+            Appended::Refused(households::refusal(w.household))
+        } else if fresh.remove(&w.id) {
             Appended::New
         } else if stored.get(&w.id).is_some_and(|json| w.is(json)) {
             Appended::Duplicate
@@ -168,10 +181,14 @@ async fn transact(
             Appended::Conflict
         });
     }
-    if whole && let Some(i) = outcomes.iter().position(|o| *o == Appended::Conflict) {
-        let id = events.get(i).map(|w| w.id.to_string()).unwrap_or_default();
+    let in_the_way = |(w, o): (&&Written, &Appended)| match o {
+        Appended::New | Appended::Duplicate => None,
+        Appended::Conflict => Some(format!("another event with the id {} is stored already", w.id)),
+        Appended::Refused(problems) => Some(problems.to_string()),
+    };
+    if whole && let Some(why) = events.iter().zip(&outcomes).find_map(in_the_way) {
         tx.rollback().await.map_err(&sql)?;
-        return Err(StoreError::NotImported(format!("another event with the id {id} is stored already")));
+        return Err(StoreError::NotImported(why));
     }
     tx.commit().await.map_err(&sql)?;
     Ok(outcomes)
@@ -187,6 +204,10 @@ pub(crate) fn write_down(event: &Event) -> Result<Written, Problems> {
 /// Checks an event that is to be new in the log.
 pub(crate) fn sound(event: &Event, written: &Written) -> Result<(), Problems> {
     event.check()?;
+    let hidden = hidden_characters(&written.json);
+    if !hidden.is_empty() {
+        return Err(Problems(hidden));
+    }
     let long = written.json.len();
     if long > MOST_EVENT_BYTES {
         let what = format!("is too long: {long} bytes, where {MOST_EVENT_BYTES} are the most");

@@ -29,7 +29,10 @@ async fn a_sound_notebook_has_no_faults() {
     // About an event that has not arrived: no fault, but told.
     let absent = event(77, "2026-03-01T10:00:00Z", press(7));
     let early = event(78, "2026-03-01T10:00:00Z", withdrawal(&absent));
-    store.append(vec![sayso_model::Event { household: store.household().await.unwrap().unwrap(), ..early }]).await.unwrap();
+    store
+        .append(vec![sayso_model::Event { household: store.household().await.unwrap().unwrap(), ..early }])
+        .await
+        .unwrap();
     let found = store.check().await.unwrap();
     assert_eq!((found.faults, found.fault_count), (Vec::<String>::new(), 0));
     assert_eq!((found.events, found.amendments, found.clips), (many + 1, amending + 1, 1));

@@ -30,7 +30,9 @@ async fn opens(dir: &Path) {
 #[tokio::test]
 async fn every_state_a_killed_first_start_can_leave_is_finished() {
     let id = uuid::Uuid::now_v7();
-    for state in ["folder", "lock", "aside, empty", "aside, half", "empty file", "list", "list in the journal", "first change"] {
+    for state in
+        ["folder", "lock", "aside, empty", "aside, half", "empty file", "list", "list in the journal", "first change"]
+    {
         let dir = tempfile::tempdir().unwrap();
         let at = |name: &str| dir.path().join(name);
         match state {
@@ -76,7 +78,9 @@ async fn every_state_a_killed_first_start_can_leave_is_finished() {
 
 #[tokio::test]
 async fn a_file_of_another_program_that_keeps_such_a_list_is_refused() {
-    for more in ["CREATE TABLE recipes (name TEXT)", "INSERT INTO _sqlx_migrations VALUES (1, 'recipes', 0, 1, x'00', 0)"] {
+    for more in
+        ["CREATE TABLE recipes (name TEXT)", "INSERT INTO _sqlx_migrations VALUES (1, 'recipes', 0, 1, x'00', 0)"]
+    {
         let dir = tempfile::tempdir().unwrap();
         let mut db = file(dir.path(), SqliteJournalMode::Delete).await;
         sqlx::raw_sql(LIST).execute(&mut db).await.unwrap();

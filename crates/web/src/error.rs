@@ -44,7 +44,9 @@ pub enum Error {
     #[error("{0}")]
     Unavailable(String),
     /// The notebook cannot grow.
-    #[error("The notebook's disk is full: make room on the machine it is on. Taps are safe on the phone until then; what a form sent was not kept.")]
+    #[error(
+        "The notebook's disk is full: make room on the machine it is on. Taps are safe on the phone until then; what a form sent was not kept."
+    )]
     DiskFull,
     /// Something here went wrong. Logged, not shown.
     #[error("Something went wrong here; nothing you sent was kept. It has been logged.")]

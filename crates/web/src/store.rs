@@ -9,6 +9,9 @@ impl From<StoreError> for Error {
             // These pass by or can be put right by the person; the words say how.
             StoreError::Busy | StoreError::Closed => Self::Unavailable(error.to_string()),
             StoreError::DiskFull => Self::DiskFull,
+            StoreError::Unwritable { .. } => {
+                Self::Unavailable("This notebook may only be read where it is; nothing new can be kept.".into())
+            }
             StoreError::NotImported(what) => Self::refused("file", what),
             other => Self::internal(other),
         }

@@ -1,15 +1,15 @@
 //! `backup`, `restore` and `check`.
 
-use super::notebook::Notebook;
+use super::notebook::{Notebook, open_store};
 use crate::error::CliError;
 use crate::out::say;
-use sayso_store::Store;
+use sayso_store::{Others, StoreError};
 use std::path::Path;
 use std::process::ExitCode;
 
 /// Copies the notebook to one file.
 pub async fn backup(dir: &Path, file: &Path) -> Result<(), CliError> {
-    let store = Store::open(dir).await?;
+    let store = Notebook::open(dir).await?.store;
     let done = store.backup(file).await?;
     say!("{} events and {} recordings are in {} ({} bytes).", done.events, done.clips, file.display(), done.bytes);
     for clip in &done.damaged_clips {
@@ -20,11 +20,26 @@ pub async fn backup(dir: &Path, file: &Path) -> Result<(), CliError> {
 }
 
 /// Brings back what the notebook lacks.
-pub async fn restore(dir: &Path, file: &Path) -> Result<(), CliError> {
-    let store = Store::open(dir).await?;
-    let done = store.restore(file).await?;
+pub async fn restore(dir: &Path, file: &Path, others: Others) -> Result<(), CliError> {
+    let store = open_store(dir).await?;
+    let done = match store.restore(file, others).await {
+        Err(why @ StoreError::OtherHousehold { .. }) => {
+            return Err(CliError::said(format!("{why}: add --take-in-other-household")));
+        }
+        done => done?,
+    };
+    for (id, share) in &done.households {
+        let name = share.name.as_deref().unwrap_or("A household without a name");
+        say!("{name} ({id}): {} events in the backup.", share.events);
+    }
+    if !done.digest {
+        say!("It was made by an earlier version and carries no digest: damage may have gone unnoticed.");
+    }
     say!("{} events brought back; {} were here already.", done.new, done.known);
     say!("{} recordings brought back; {} were here already.", done.clips_new, done.clips_known);
+    for fault in &done.faults {
+        say!("Left out, it was unsound when it was backed up: {fault}");
+    }
     for id in &done.conflicts {
         say!("Event {id} stands here with another content; the one here was kept.");
     }
@@ -40,8 +55,15 @@ pub async fn check(dir: &Path) -> Result<ExitCode, CliError> {
     let store = Notebook::open(dir).await?.store;
     let found = store.check().await?;
     say!("{} events, {} recordings looked at.", found.events, found.clips);
+    for (kind, n) in &found.later {
+        say!("{n} of kind {kind} are not understood: a later version wrote them. They are kept, not shown.");
+    }
     if found.amendments > 0 {
-        say!("{} put other events right or take them back; {} of them are about events not here.", found.amendments, found.waiting);
+        say!(
+            "{} put other events right or take them back; {} of them are about events not here.",
+            found.amendments,
+            found.waiting
+        );
     }
     for fault in &found.faults {
         say!("Wrong: {fault}");

@@ -29,7 +29,10 @@ impl Sessions {
     /// Those in the file; none where there is no file.
     pub fn read(file: &Path) -> std::io::Result<Self> {
         let all = match std::fs::read(file) {
-            Ok(bytes) => serde_json::from_slice(&bytes)?,
+            Ok(bytes) => serde_json::from_slice(&bytes).map_err(|e| {
+                let what = "the list of paired devices is damaged; move the file away, and pair each phone again";
+                std::io::Error::new(ErrorKind::InvalidData, format!("{}: {what} ({e})", file.display()))
+            })?,
             Err(e) if e.kind() == ErrorKind::NotFound => Vec::new(),
             Err(e) => return Err(e),
         };
@@ -108,6 +111,9 @@ mod tests {
         assert!(!again.knows("", now) && !again.knows(&secret[1..], now));
         assert!(!again.knows(&secret, now.plus_seconds(GOOD_FOR_S)));
         assert!(!std::fs::read_to_string(&file).unwrap().contains(&secret));
+        std::fs::write(&file, "[{").unwrap();
+        let told = Sessions::read(&file).err().unwrap().to_string();
+        assert!(told.contains("paired.json") && told.contains("pair each phone again"), "{told}");
         let mut again = again;
         again.forget_all().unwrap();
         assert!(!Sessions::read(&file).unwrap().knows(&secret, now));
