@@ -80,7 +80,9 @@ pub(crate) async fn prepare(dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<F
     if !path.exists() {
         begin(&path).await?;
     }
-    aside::only_for_owner(&path);
+    for ours in [&path, &dir.join("clips"), &dir.join("snippets")] {
+        aside::only_for_owner(ours);
+    }
     if aside::holds_nothing_for_others(
         dir,
         &["sayso.db", "sayso.db-wal", "sayso.db-shm", "sayso.lock", "clips", "snippets"],

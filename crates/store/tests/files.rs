@@ -62,10 +62,13 @@ async fn a_notebook_that_others_could_read_is_closed_to_them_when_opened() {
     std::fs::write(shared.join("menu.txt"), "x").unwrap();
     let_all_read(&shared.join("menu.txt"), 0o644);
     let_all_read(&shared, 0o755);
+    std::fs::create_dir(shared.join("clips")).unwrap();
+    let_all_read(&shared.join("clips"), 0o755);
     for _ in 0..2 {
         Store::open(&shared).await.unwrap().close().await.unwrap();
         assert_eq!(std::fs::metadata(&shared).unwrap().permissions().mode() & 0o777, 0o755);
         assert_eq!(std::fs::metadata(shared.join("sayso.db")).unwrap().permissions().mode() & 0o777, 0o600);
+        assert_eq!(std::fs::metadata(shared.join("clips")).unwrap().permissions().mode() & 0o777, 0o700);
     }
 }
 

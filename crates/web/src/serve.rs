@@ -73,7 +73,8 @@ pub enum ServeError {
 /// # Errors
 /// [`ServeError`], each saying what would put it right.
 pub async fn serve(config: Config) -> Result<(), ServeError> {
-    let store = Store::open(&config.data).await.map_err(|e| ServeError::Store(e.into()))?;
+    let said = |what: &str| eprintln!("{what}");
+    let store = Store::open_saying(&config.data, &said).await.map_err(|e| ServeError::Store(e.into()))?;
     let access = if config.lan {
         let paired = if config.secure { SAFELY_PAIRED_FILE } else { PAIRED_FILE };
         Access::home_network(&config.data.join(paired), config.show_code.clone())?

@@ -1,10 +1,10 @@
 //! `log`, `import` and `export`.
 
-use super::notebook::{Notebook, open_store};
+use super::notebook::{existing_store, open_store};
 use crate::args::Form;
 use crate::error::CliError;
 use crate::out::say;
-use sayso_model::Event;
+use sayso_model::{Event, Problems};
 use sayso_store::{Appended, Format, ImportOptions, Others, Preview, StoreError, events_of_archive, read_event};
 use serde_json::value::RawValue;
 use std::io::{BufWriter, ErrorKind, Read};
@@ -50,10 +50,10 @@ fn events(text: &str) -> Result<Vec<Event>, CliError> {
     if text.trim_start().starts_with('[') {
         let all: Vec<Box<RawValue>> = serde_json::from_str(text)
             .map_err(|e| CliError::said(format!("standard input, line {}: {e}", e.line())))?;
-        let told = |i: usize, why| CliError::said(format!("standard input, event {}: {why}", i + 1));
+        let told = |i: usize, why: Problems| CliError::said(format!("standard input, event {}: {why}", i + 1));
         return all.iter().enumerate().map(|(i, one)| read_event(one.get()).map_err(|e| told(i, e))).collect();
     }
-    let told = |i: usize, why| CliError::said(format!("standard input, line {}: {why}", i + 1));
+    let told = |i: usize, why: Problems| CliError::said(format!("standard input, line {}: {why}", i + 1));
     let lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty());
     lines.map(|(i, line)| read_event(line).map_err(|e| told(i, e))).collect()
 }
@@ -141,7 +141,7 @@ fn report(file: &Path, preview: &Preview) {
 
 /// Writes every event.
 pub async fn export(dir: &Path, form: Form, to: Option<&Path>) -> Result<ExitCode, CliError> {
-    let store = Notebook::open(dir).await?.store;
+    let store = existing_store(dir).await?;
     let format = match form {
         Form::Jsonl => Format::JsonLines,
         Form::Csv => Format::Csv,

@@ -1,6 +1,6 @@
 //! `backup`, `restore` and `check`.
 
-use super::notebook::{Notebook, open_store};
+use super::notebook::{existing_store, open_store};
 use crate::error::CliError;
 use crate::out::say;
 use sayso_store::{Others, StoreError};
@@ -9,7 +9,7 @@ use std::process::ExitCode;
 
 /// Copies the notebook to one file.
 pub async fn backup(dir: &Path, file: &Path) -> Result<(), CliError> {
-    let store = Notebook::open(dir).await?.store;
+    let store = existing_store(dir).await?;
     let done = store.backup(file).await?;
     say!("{} events and {} recordings are in {} ({} bytes).", done.events, done.clips, file.display(), done.bytes);
     for clip in &done.damaged_clips {
@@ -52,7 +52,7 @@ pub async fn restore(dir: &Path, file: &Path, others: Others) -> Result<(), CliE
 
 /// Looks the notebook through and says what is wrong with it.
 pub async fn check(dir: &Path) -> Result<ExitCode, CliError> {
-    let store = Notebook::open(dir).await?.store;
+    let store = existing_store(dir).await?;
     let found = store.check().await?;
     say!("{} events, {} recordings looked at.", found.events, found.clips);
     for (kind, n) in &found.later {

@@ -13,6 +13,17 @@ pub async fn open_store(dir: &Path) -> Result<Store, CliError> {
     Ok(Store::open_saying(dir, &|what| eprintln!("{what}")).await?)
 }
 
+/// Opens the store of a notebook that must be there: a folder mistyped is not made. Reads nothing of it yet, so that a
+/// damaged one can still be checked and copied.
+pub async fn existing_store(dir: &Path) -> Result<Store, CliError> {
+    if dir.join("sayso.db").exists() { open_store(dir).await } else { Err(none_in(dir)) }
+}
+
+fn none_in(dir: &Path) -> CliError {
+    let dir = dir.display();
+    CliError::said(format!("{dir} holds no household yet; run `sayso serve --data {dir}` and set one up"))
+}
+
 /// An open notebook that has a household.
 pub struct Notebook {
     pub store: Store,
@@ -21,17 +32,10 @@ pub struct Notebook {
 }
 
 impl Notebook {
-    /// Opens a notebook that must be there: a folder mistyped is not made.
+    /// Opens a notebook that must be there.
     pub async fn open(dir: &Path) -> Result<Self, CliError> {
-        let none = || {
-            let dir = dir.display();
-            CliError::said(format!("{dir} holds no household yet; run `sayso serve --data {dir}` and set one up"))
-        };
-        if !dir.is_dir() {
-            return Err(none());
-        }
-        let store = open_store(dir).await?;
-        let household = store.household().await?.ok_or_else(none)?;
+        let store = existing_store(dir).await?;
+        let household = store.household().await?.ok_or_else(|| none_in(dir))?;
         let story = store.story(household).await?;
         for (kind, n) in store.not_understood(household).await? {
             eprintln!(
