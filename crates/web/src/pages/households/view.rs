@@ -26,6 +26,7 @@ pub fn view(page: &Page, all: &[(HouseholdId, Arc<Story>)]) -> Markup {
 }
 
 /// What a household is called.
+#[must_use]
 pub fn name(story: &Story) -> &str {
     story.household().map_or("A household without a name", |card| card.name.as_str())
 }
