@@ -160,7 +160,7 @@ fn invited(
     words
         .keys()
         .filter(|w| ours(**w))
-        .flat_map(|word| invitations(story, learner, *word).usable)
+        .flat_map(|word| invitations(story, learner, *word, Moment::clamped(i64::MAX)).usable)
         .map(|u| {
             let value = if measure == CaseMeasure::TimeToPress { u.seconds } else { f64::from(u8::from(u.pressed)) };
             (u.invitation.at(), u.invitation.part.session, value)
