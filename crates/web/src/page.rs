@@ -86,12 +86,16 @@ impl Page {
         }
     }
 
-    /// Puts events into the log. Events known already count as kept.
+    /// Puts events into the log, cards and amendments dated so that they count ([`Story::in_time`]). Events known
+    /// already count as kept.
     ///
     /// # Errors
     /// [`Error::Refused`] with every problem of every refused event (the others are kept), [`Error::Internal`] where
     /// the store fails.
     pub async fn keep(&self, events: Vec<Event>) -> Result<(), Error> {
+        let events = events.into_iter().map(|e| self.story.in_time(e));
+        let events =
+            events.collect::<Result<Vec<_>, _>>().map_err(|late| Error::refused(late.field(), late.to_string()))?;
         for event in &events {
             event.check().map_err(Error::Refused)?;
         }

@@ -61,8 +61,10 @@ impl Notebook {
         }
     }
 
-    /// Stores events, all of which must be taken.
+    /// Stores events, all of which must be taken; cards dated so that they count.
     pub async fn keep(&self, events: Vec<Event>) -> Result<(), CliError> {
+        let events = events.into_iter().map(|e| self.story.in_time(e)).collect::<Result<Vec<_>, _>>();
+        let events = events.map_err(|late| CliError::said(format!("{} {late}", late.field())))?;
         for outcome in self.store.append(events).await? {
             match outcome {
                 Appended::New | Appended::Duplicate => {}

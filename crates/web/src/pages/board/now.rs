@@ -5,8 +5,8 @@ use sayso_advisor::ration::{forbidden, ration};
 use sayso_advisor::stages::standings;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
-    Body, Day, Event, HouseholdId, LearnerId, Moment, RewardCard, RewardId, RewardKind, Session, SessionId, SignLevel,
-    Stage, Story, TeacherId, WordId, Zone, facts,
+    Body, Day, Event, EventId, HouseholdId, LearnerId, Moment, RewardCard, RewardId, RewardKind, Session, SessionId,
+    SignLevel, Stage, Story, TeacherId, WordId, Zone, facts,
 };
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -46,6 +46,8 @@ pub struct Now {
     pub battery: &'static str,
     /// Today's events, as they stand, that figures of today count.
     pub today: Vec<Event>,
+    /// When events of `today` were last changed by a clock ahead of the notebook's; a later change is dated after that.
+    pub changed_ahead: BTreeMap<EventId, Moment>,
     /// Whether sessions should rest today after strong signs.
     pub rest: bool,
     /// A session that was begun, here or on another device, and is not ended.
@@ -116,6 +118,7 @@ pub fn now(page: &LearnerPage) -> Now {
     let rewards = story.rewards_of(learner);
     let ration = ration(story, &page.card, at);
     let care: BTreeMap<RewardId, Vec<String>> = ration.rewards.iter().map(|r| (r.reward, r.cautions.clone())).collect();
+    let today = today(story, learner, day, &page.zone);
     Now {
         household: page.household,
         learner,
@@ -142,7 +145,8 @@ pub fn now(page: &LearnerPage) -> Now {
         ration: RationNow { budget_kcal: ration.budget_kcal, refusal: ration.refusal },
         signs: signs(page),
         battery: facts::BATTERY_EMERGENCY,
-        today: today(story, learner, day, &page.zone),
+        changed_ahead: changed_ahead(story, &today, at),
+        today,
         rest: rest_today(story, learner, at),
         open: story.sessions(learner).iter().rev().find(|s| s.open(at)).map(Session::id),
     }
@@ -214,6 +218,11 @@ fn today(story: &Story, learner: LearnerId, day: Day, zone: &Zone) -> Vec<Event>
         .collect();
     today.reverse();
     today
+}
+
+fn changed_ahead(story: &Story, events: &[Event], now: Moment) -> BTreeMap<EventId, Moment> {
+    let changed = |e: &Event| story.ledger().last_amendment(e.id).map(|a| (e.id, a.recorded_at));
+    events.iter().filter_map(changed).filter(|(_, at)| *at > now).collect()
 }
 
 /// More than anyone notes in a day by hand; bounds the size of the answer.
