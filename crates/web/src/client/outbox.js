@@ -6,6 +6,7 @@
 //   sent     the notebook has it
 //   refused  the notebook will not take it; kept with the reason until a person has seen to it
 
+import * as copy from "./copy.js";
 import { got, read, write } from "./db.js";
 import { uuid7 } from "./uuid.js";
 
@@ -227,6 +228,13 @@ async function sendAll(renew) {
   }
 }
 
+/** This device is not paired any more: its copy of the notebook goes, unless taps wait in it; then pairing is offered. */
+export async function unpaired() {
+  link.state = "unpaired";
+  if (await copy.clearIfSent()) location.assign("/pair");
+  else tell();
+}
+
 /** Sends what is to be sent, now or when the time has come. */
 export async function pump() {
   if (pumping) {
@@ -263,6 +271,8 @@ export async function begin() {
     others = new BroadcastChannel("sayso-outbox");
     others.addEventListener("message", () => tell(false));
   }
+  // Without this a browser short of space may drop the database, unsent taps and all. It may refuse; then we go on.
+  navigator.storage?.persist?.().catch((error) => console.warn("no lasting storage", error));
   addEventListener("online", nudge);
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && nudge());
   // Another tab may have died with events unsent.

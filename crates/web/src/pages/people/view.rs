@@ -37,7 +37,7 @@ pub fn view(page: &Page) -> Markup {
                     dt { "Name" } dd { @match household { Some(h) => (h.name.as_str()), None => "not named yet" } }
                     dt { "Time zone" } dd { (page.zone.name()) }
                 }
-                p { a.button href="/people/household" { "Change" } }
+                p { a.button href="/people/household" { "Change" } " " a.button href="/devices" { "Devices that may read this" } }
             }
             (put_away(page))
         },
