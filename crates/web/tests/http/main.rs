@@ -4,8 +4,11 @@
 
 mod api;
 mod client;
+mod connections;
+mod devices;
 mod door;
 mod households;
+mod links;
 mod log;
 mod schema;
 mod secure;
