@@ -11,6 +11,33 @@ pub struct Cli {
     /// What to do.
     #[command(subcommand)]
     pub command: Command,
+    #[command(flatten)]
+    pub logging: Logging,
+}
+
+/// What goes wrong, and what was done, in lines a person can read.
+#[derive(Args, Debug, Clone)]
+pub struct Logging {
+    /// Write the log to this file instead of standard error. At 1 MiB it is renamed to FILE.old, in place of the one
+    /// before it, and begun anew.
+    #[arg(long, global = true, value_name = "FILE")]
+    pub log_file: Option<PathBuf>,
+    /// What to log. If left out: info while serving and in a file, otherwise warn.
+    #[arg(long, global = true, value_enum, value_name = "LEVEL")]
+    pub log_level: Option<Level>,
+}
+
+/// What is logged, each with those before it.
+#[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Level {
+    /// What failed, and what would put it right.
+    Error,
+    /// What may need a look, such as wrong pairing codes.
+    Warn,
+    /// What was done: start, stop, pairings, imports, restores.
+    Info,
+    /// Also connections that broke off.
+    Debug,
 }
 
 /// Where the notebook is.
@@ -41,9 +68,10 @@ pub struct Serving {
     /// Port; 0 takes any free one.
     #[arg(long, default_value_t = 7297)]
     pub port: u16,
-    /// Let phones on the home network in, each after typing the pairing code shown here.
-    #[arg(long)]
-    pub lan: bool,
+    /// Let phones on the home network in, each after typing the pairing code shown here: at all addresses of this
+    /// machine, or only at the one given.
+    #[arg(long, value_name = "ADDRESS", num_args = 0..=1, default_missing_value = "0.0.0.0")]
+    pub lan: Option<std::net::IpAddr>,
     /// Serve phones over HTTPS, with a certificate made here that each phone installs once. The microphone, and pages
     /// that load while this machine is off, need it.
     #[arg(long, requires = "lan")]
@@ -211,6 +239,17 @@ pub enum Command {
         data: Data,
         #[command(flatten)]
         serving: Serving,
+    },
+    /// List the devices that were paired, or end one or all; while it is served or not.
+    Devices {
+        #[command(flatten)]
+        data: Data,
+        /// End the device of this id.
+        #[arg(long, value_name = "ID")]
+        end: Option<String>,
+        /// End all of them.
+        #[arg(long, conflicts_with = "end")]
+        end_all: bool,
     },
     /// What to do today, and why.
     Today {

@@ -4,6 +4,7 @@ mod args;
 mod commands;
 mod error;
 mod lab;
+mod log;
 mod microphone;
 mod out;
 mod recorded;
@@ -12,22 +13,35 @@ use args::{Cli, Command};
 use clap::Parser;
 use error::CliError;
 use std::process::ExitCode;
+use std::time::Duration;
 
-#[tokio::main]
-async fn main() -> ExitCode {
-    match run(Cli::parse()).await {
-        Ok(code) => code,
-        Err(why) => {
-            eprintln!("sayso: {why}");
-            ExitCode::FAILURE
+/// How long work that nobody waits for any more may hold up the end, such as a page half computed.
+const LAST_WAIT: Duration = Duration::from_millis(500);
+
+fn main() -> ExitCode {
+    let cli = Cli::parse();
+    let serving = matches!(cli.command, Command::Serve { .. } | Command::Demo { .. });
+    let in_file = cli.logging.log_file.is_some();
+    let done = log::begin(&cli.logging, serving).and_then(|()| {
+        let runtime = tokio::runtime::Runtime::new()?;
+        let done = runtime.block_on(run(cli));
+        runtime.shutdown_timeout(LAST_WAIT);
+        done
+    });
+    done.unwrap_or_else(|why| {
+        eprintln!("sayso: {why}");
+        if in_file {
+            tracing::error!("{why}");
         }
-    }
+        ExitCode::FAILURE
+    })
 }
 
 async fn run(cli: Cli) -> Result<ExitCode, CliError> {
     match cli.command {
         Command::Demo { data, seed, serving } => commands::serve::demo(data, seed, &serving).await?,
         Command::Serve { data, serving } => commands::serve::serve(&data.data, &serving).await?,
+        Command::Devices { data, end, end_all } => commands::devices::devices(&data.data, end.as_deref(), end_all)?,
         Command::Today { data, learner } => commands::tell::today(&data.data, learner.as_deref()).await?,
         Command::Evidence { data, learner } => commands::tell::evidence(&data.data, learner.as_deref()).await?,
         Command::Design(what) => commands::design::design(&what).await?,

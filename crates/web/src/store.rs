@@ -12,6 +12,12 @@ impl From<StoreError> for Error {
             StoreError::Unwritable { .. } => {
                 Self::Unavailable("This notebook may only be read where it is; nothing new can be kept.".into())
             }
+            // The words name the file and the remedy, for the person at the page as well as in the log.
+            StoreError::Corrupt { .. }
+            | StoreError::NotADatabase(_)
+            | StoreError::NotOurs(_)
+            | StoreError::Newer { .. }
+            | StoreError::BadClip { .. } => Self::Damaged(format!("{error}.")),
             StoreError::NotImported(what) => Self::refused("file", what),
             other => Self::internal(other),
         }

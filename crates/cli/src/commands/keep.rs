@@ -46,6 +46,8 @@ pub async fn restore(dir: &Path, file: &Path, others: Others) -> Result<(), CliE
     if done.clips_damaged > 0 {
         say!("{} recordings in the backup are damaged and were left out.", done.clips_damaged);
     }
+    let (dir, file) = (dir.display(), file.display());
+    tracing::info!("Restored {file} into {dir}: {} events, {} recordings brought back.", done.new, done.clips_new);
     store.close().await?;
     Ok(())
 }

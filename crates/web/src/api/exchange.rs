@@ -155,6 +155,7 @@ pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> 
         ));
     }
     let imported = state.store.commit(found, others).await?;
+    tracing::info!("Imported a file: {} new events, {} known ones.", imported.new, imported.duplicates);
     Ok(Json(ImportedJson { new: imported.new, duplicates: imported.duplicates }))
 }
 
