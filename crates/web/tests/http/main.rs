@@ -5,6 +5,7 @@
 mod api;
 mod client;
 mod connections;
+mod damaged;
 mod devices;
 mod door;
 mod households;
