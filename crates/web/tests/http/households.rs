@@ -30,6 +30,7 @@ fn animal(household: HouseholdId, name: &str, n: u128) -> Event {
         born: None,
         born_estimated: false,
         weight_kg: None,
+        adult_weight_kg: None,
         life_stage: None,
         day_kcal: None,
         reward_share: None,
