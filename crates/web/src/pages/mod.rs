@@ -15,6 +15,7 @@ pub mod methods;
 pub mod people;
 pub mod sheets;
 pub mod start;
+pub mod swaps;
 pub mod today;
 pub mod who;
 pub mod words;
@@ -41,6 +42,7 @@ pub fn router() -> Router<AppState> {
         .merge(evidence::router())
         .merge(checks::router())
         .merge(designs::router())
+        .merge(swaps::router())
         .merge(heard::router())
         .merge(households::router())
         .merge(listen::router())

@@ -1,5 +1,6 @@
 //! What the pad needs to know at a moment: words, what was done today, the ration, signs to choose from.
 
+use super::drawn::{RoundNow, SwapNow, round, swap};
 use crate::page::LearnerPage;
 use sayso_advisor::ration::{forbidden, ration};
 use sayso_advisor::stages::standings;
@@ -52,6 +53,10 @@ pub struct Now {
     pub rest: bool,
     /// A session that was begun, here or on another device, and is not ended.
     pub open: Option<SessionId>,
+    /// The last round begun, while it is not too old.
+    pub round: Option<RoundNow>,
+    /// Swaps that are running.
+    pub swap: Option<SwapNow>,
 }
 
 /// A word.
@@ -149,6 +154,8 @@ pub fn now(page: &LearnerPage) -> Now {
         today,
         rest: rest_today(story, learner, at),
         open: story.sessions(learner).iter().rev().find(|s| s.open(at)).map(Session::id),
+        round: round(page),
+        swap: swap(page),
     }
 }
 
@@ -207,6 +214,8 @@ fn today(story: &Story, learner: LearnerId, day: Day, zone: &Zone) -> Vec<Event>
                 | Body::Catch(_)
                 | Body::Sign(_)
                 | Body::Feed(_)
+                | Body::SwapDraw(_)
+                | Body::SwapStop(_)
         )
     };
     let mut today: Vec<Event> = story

@@ -103,7 +103,7 @@ fn may_be_said(page: &LearnerPage, plan: &ProbePlan) -> Markup {
                     li { a href=(format!("/l/{}/evidence/{}", page.id, c.word)) { "\u{201c}" (c.says) "\u{201d}" } ": " (may_be_said_of(c, &page.zone)) "." }
                 } }
                 p.quiet { "Judged over all words and all checks ever begun together, so that many tests and many readings do not add up to a false claim."
-                    @if !plan.design.places_drawn() { " Buttons kept their places here, so this check may suggest and climbs nothing; pressing with the buttons swapped under covers could." } }
+                    @if !plan.design.places_drawn() { " " (super::plan::SUGGESTS) } }
             }
         }
     }

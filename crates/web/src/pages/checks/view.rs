@@ -70,7 +70,7 @@ pub async fn one(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Re
                 @if let Some(finds) = r.finds { p.quiet { "This length finds a learner that is right in " (format!("{:.0} %", 100.0 * finds)) " or more in four checks of five, word by word." } }
                 @else { p.quiet { "This is too short to find even a learner that is right in 99 %, word by word; only a longer check can." } }
                 @if !r.departures.is_empty() { div.caution { strong { "Not as planned: " } ul { @for d in &r.departures { li { (d) "." } } } } }
-                @if r.taken_back > 0 { p.quiet { "Answers taken back: " (r.taken_back) ". The first answer counts: taken back, it counts as wrong." } }
+                @if r.taken_back > 0 { p.quiet { "Answers taken back: " (r.taken_back) ". They stay in the record and count as wrong." } }
                 (super::result::result(&page, plan, r))
             },
             r.finished(),
@@ -83,6 +83,7 @@ pub async fn one(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Re
         html! {
             p { strong { (fact.at().day(&page.zone)) } " · " (design_words(plan.design)) " · "
                 @if plan.design == ProbeDesign::PickForWord { (plan.choices) " things a trial · " }
+                @if plan.design == ProbeDesign::PressUnderCovers { (plan.choices) " buttons a trial · " }
                 @if plan.blind { "blind" } @else { "not blind" } }
             p { @for (i, w) in plan.words.iter().enumerate() { @if i > 0 { ", " } strong { (says(&page, *w)) } @if thing(&page, *w) != says(&page, *w) { span.quiet { " (" (thing(&page, *w)) ")" } } } }
             @if !finished && here {
@@ -103,6 +104,7 @@ pub async fn one(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Re
                 }
                 details { summary { "Who does what, and who may know what" } (roles(plan)) }
             }
+            @if plan.design == ProbeDesign::PressForThing { p.quiet { (super::plan::SUGGESTS) } }
             (body)
             p { a href=(format!("/l/{}/checks", page.id)) { "All checks" } }
         },
