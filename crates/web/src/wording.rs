@@ -170,14 +170,6 @@ pub fn in_words(story: &Story, body: &Body) -> String {
             };
             format!("Check, trial {} for {}: {came}", t.trial, word(story, t.target))
         }
-        Body::Round(r) => format!("Round of {} drawn invitations begun, {} words to hand", r.calls, r.words.len()),
-        Body::SwapPlan(p) => format!("Swaps agreed for {} days, one answer in {}", p.days, p.one_in),
-        Body::SwapDraw(d) if d.word == d.give => format!("Drawn for {}: give its own thing", word(story, d.word)),
-        Body::SwapDraw(d) => format!("Drawn for {}: give what {} is for", word(story, d.word), word(story, d.give)),
-        Body::SwapStop(s) => match s.reason {
-            SwapEnd::Household => "Swaps stopped".into(),
-            SwapEnd::Signs => "Swaps stopped: signs of stress".into(),
-        },
         Body::DesignPlan(p) => format!("Trial of a change planned: {} ({} points)", question_words(p), p.points),
         Body::DesignNote(n) => format!("Trial of a change, point {}: in fact {}", n.point, n.in_force.name()),
         Body::DesignStop(_) => "Trial of a change stopped".into(),

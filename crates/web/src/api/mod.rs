@@ -1,6 +1,7 @@
 //! The HTTP API: the same actions as the pages, as JSON.
 
 mod events;
+mod evidence;
 mod exchange;
 mod openapi;
 mod view;
@@ -24,6 +25,7 @@ pub fn router() -> Router<AppState> {
         .route("/board/{learner}", get(crate::pages::board::json).layer(from_fn(crate::computing::aside)))
         // Any method: over HTTP/2 a web socket is opened by CONNECT (RFC 8441).
         .route("/listen/{learner}", any(crate::listening::open))
+        .route("/evidence/{learner}", get(evidence::show).layer(from_fn(crate::computing::aside)))
         .route("/export.jsonl", get(exchange::json_lines))
         .route("/export.csv", get(exchange::csv))
         .merge(imports)

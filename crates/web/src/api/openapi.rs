@@ -118,6 +118,11 @@ fn paths() -> Value {
             "parameters": [{ "name": "learner", "in": "path", "required": true, "schema": schema("LearnerId") }],
             "responses": { "200": answer("The pad.", json!({ "type": "object" })), "404": failed("No such animal.") },
         }},
+        "/api/evidence/{learner}": { "get": {
+            "summary": "What may be said of one animal's words: pressed, of wanted; right, of presses, against chance; the rungs of both ladders, with counts and since when. The figures of the Evidence page.",
+            "parameters": [{ "name": "learner", "in": "path", "required": true, "schema": schema("LearnerId") }],
+            "responses": { "200": answer("By word, and of the animal.", json!({ "type": "object" })), "404": failed("No such animal.") },
+        }},
         "/api/listen/{learner}": { "get": {
             "summary": "A web socket: sound of a microphone in, presses out as they are heard, each put into the log.",
             "description": LISTENING,

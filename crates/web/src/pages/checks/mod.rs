@@ -56,7 +56,6 @@ fn thing(page: &LearnerPage, word: WordId) -> String {
 const fn design_words(design: ProbeDesign) -> &'static str {
     match design {
         ProbeDesign::PickForWord => "hear a word, pick the thing",
-        ProbeDesign::PressUnderCovers => "see the thing go, press with buttons swapped under covers",
         ProbeDesign::PressForThing => "see a thing go, press its button",
         ProbeDesign::PressUnderCovers => "see a thing go, press its button; buttons swapped under covers",
         ProbeDesign::WrongDelivery => "another thing than asked for",

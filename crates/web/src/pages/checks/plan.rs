@@ -224,7 +224,7 @@ fn unfinished(page: &LearnerPage) -> Markup {
         .story
         .of::<ProbePlan>(page.id)
         .filter(|p| p.part.design.places_drawn())
-        .filter_map(|p| Some((p, report(&page.story, page.id, p.part.probe)?.ok()?)))
+        .filter_map(|p| Some((p, report(&page.story, page.id, p.part.probe, page.now)?.ok()?)))
         .filter(|(_, r)| !r.finished())
         .collect();
     html! {
