@@ -138,7 +138,7 @@ const fn full(kind: std::io::ErrorKind) -> bool {
 }
 
 /// Bytes that any disk with room takes.
-const LITTLE: [u8; 65_536] = [0; 65_536];
+static LITTLE: [u8; 65_536] = [0; 65_536];
 
 /// Whether the disk of a file takes nothing more. Asked by writing to a file without a name: what the system counts as
 /// free leaves out quotas and what is kept back.
