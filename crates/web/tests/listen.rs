@@ -9,6 +9,7 @@ mod sounds;
 use at_home::Home;
 use sayso_model::{Body, Event, EventId, Moment, Press, PressedBy, Source, WordId};
 use sayso_web::access::Access;
+use sayso_web::connections::{Bounds, Patience, run};
 use sayso_web::{AppState, app};
 use serde_json::{Value, json};
 use sounds::{RATE, add, bed, replay, room, samples_16, say, wav};
@@ -33,7 +34,9 @@ struct Heard {
 async fn serve(state: AppState) -> SocketAddr {
     let listener = tokio::net::TcpListener::bind("127.0.0.1:0").await.unwrap();
     let at = listener.local_addr().unwrap();
-    tokio::spawn(async move { axum::serve(listener, app(state)).await.unwrap() });
+    // As the binary serves it, so that bounds and time-outs are shown to leave web sockets alone.
+    let limits = (Patience::default(), Bounds::of_this_process());
+    tokio::spawn(run(listener, app(state), None, limits, std::future::pending()));
     at
 }
 
