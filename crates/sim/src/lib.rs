@@ -7,6 +7,7 @@ mod answer;
 mod chance;
 mod clock;
 mod demo;
+mod drawn;
 mod fixed;
 mod household;
 mod lab;
@@ -26,6 +27,7 @@ mod world;
 
 pub use chance::{Chance, logistic};
 pub use demo::{demo, demo_household};
+pub use drawn::{DrawnCheck, DrawnHome, DrawnLife, Habit, Trick, drawn_life};
 pub use household::*;
 pub use lab::*;
 pub use learner::{LearnerTruth, Liking, Noise, Presser, Style, Temper};
