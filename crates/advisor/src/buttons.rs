@@ -1,10 +1,11 @@
 //! The buttons themselves, by what was heard of them: a battery that tires, a word that has fallen silent.
 
 use crate::advice::{Advice, Reason, Sure, Topic};
-use crate::estimate::{Estimate, LEVEL, Unit};
+use crate::estimate::{Estimate, Unit};
+use crate::rate::rate;
 use sayso_listen::{HeardDays, SilentWord, SpeedAt, TiredBattery, silent_words, tired_among};
-use sayso_methods::stats::Count;
-use sayso_model::facts::other_hazards;
+use sayso_methods::stats::{Clumping, Count};
+use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_model::{Body, Fact, LearnerId, Moment, Press, Source, Story, WordId};
 use std::collections::BTreeMap;
 
@@ -137,11 +138,9 @@ pub fn advice(story: &Story, learner: Option<LearnerId>, now: Moment) -> Vec<Adv
 /// What every hint at a battery carries along.
 #[must_use]
 pub fn battery_caution() -> String {
-    let act = other_hazards().iter().find(|h| h.hazard.contains("battery"));
-    let act = act.map_or("emergency: call a veterinarian now", |h| h.act.as_str());
     format!(
         "Change batteries where no animal or child can reach them, keep old ones away as well, and screw the cover shut. \
-         A swallowed or bitten battery: {act}."
+         {BATTERY_EMERGENCY} Make neither vomit unless told to."
     )
 }
 
@@ -236,5 +235,8 @@ fn silent_advice(story: &Story, silent: &[Button<SilentWord>]) -> Advice {
 fn rate_before(heard: &[Fact<Press>]) -> Option<Estimate> {
     let (first, last) = (heard.first()?.at(), heard.last()?.at());
     let count = Count::new(heard.len() as u64 - 1, last.seconds_since(first) / DAY_S).ok()?;
-    Some(Estimate::with(count.rate(), count.interval(LEVEL), heard.len(), Unit::PerDay))
+    let days = |at: Moment| at.seconds_since(first) / DAY_S;
+    let times: Vec<f64> = heard.iter().map(|press| days(press.at())).collect();
+    let clumping = Clumping::of_times(&times, days(last)).ok()?;
+    Some(Estimate { n: heard.len(), ..rate(count, clumping, Unit::PerDay) })
 }

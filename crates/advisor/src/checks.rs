@@ -2,17 +2,21 @@
 //!
 //! Methods: [`sayso_methods::understanding::probe`]. Everything here follows from the events alone, so that a printed sheet,
 //! the phone and the figures always speak of the same trials. A trial without a choice uses up its place in the plan and is
-//! never counted as wrong; a check that was not finished is shown, but nothing is claimed from it.
+//! never counted as wrong. Which answers count, and how, is settled in [`crate::pool`]; a check may be read, stopped or gone
+//! on with at any moment, since what is claimed rests on all checks begun.
 
 use crate::estimate::Estimate;
+use crate::originals::{Original, originals};
+use crate::pool::{self, Conduct, conduct};
 use sayso_methods::learning::rank_sum::RankSum;
-use sayso_methods::stats::{Proportion, Tail, TrialsPlan, trials_needed};
+use sayso_methods::stats::{BetaPrior, Direction, Proportion, binomial_bayes_factor};
 use sayso_methods::understanding::association::{PressIn, Unit, association};
+use sayso_methods::understanding::pooled_probes::trials_to_plan;
 use sayso_methods::understanding::probe::{self, analyse_probe};
 use sayso_methods::understanding::{MonteCarlo, UnderstandingError};
 use sayso_model::order::OrderError;
 pub use sayso_model::order::{PlannedTrial, order};
-use sayso_model::{Body, Fact, LearnerId, ProbeDesign, ProbeId, ProbePlan, ProbeResponse, ProbeTrial, Story, WordId};
+use sayso_model::{Fact, LearnerId, Moment, ProbeId, ProbePlan, ProbeResponse, ProbeTrial, Story, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Trials in one sitting at most (common practice, no source); fewer at any sign of stress.
@@ -31,48 +35,45 @@ pub struct Size {
     pub per_word: u64,
     /// Trials in all.
     pub trials: u64,
-    /// Right choices, of `per_word`, from which the test of one word stands.
+    /// Right choices, of `per_word` made, from which the top rung is reached; fewer are enough if they come early.
     pub critical: u64,
     /// Share right by chance.
     pub chance: f64,
-    /// False alarm rate allowed for one word.
+    /// False alarm rate allowed for the whole, over all checks and readings.
     pub alpha: f64,
-    /// Exact false alarm rate for one word.
+    /// Exact chance that a learner that guesses ever reaches the top rung by then, for one word.
     pub false_alarm: f64,
-    /// Exact chance of finding the rate asked for, for one word.
+    /// Exact chance of reaching it at the rate asked for, for one word.
     pub power: f64,
 }
 
-/// Trials needed to find a share right of `rate` among `choices`, for each of `words`, by exact power ([`trials_needed`]).
-/// The number is one from which the power stays, so that a few trials without a choice do no harm.
+/// Trials needed to find a share right of `rate` among `choices`, for each of `words`, by exact power of evidence that may
+/// be read at any time ([`trials_to_plan`]).
 ///
 /// # Errors
-/// [`UnderstandingError::OutOfRange`] without a word or below two choices; [`UnderstandingError::Stats`] for a rate not
-/// above chance, or where more than 1000 trials a word would be needed.
+/// [`UnderstandingError::OutOfRange`] without a word, below two choices, for a rate not above chance, or where more than
+/// 1000 trials a word would be needed.
 pub fn size(words: usize, choices: u16, rate: f64) -> Result<Size, UnderstandingError> {
-    for (what, least, value) in [("words", 1, words), ("choices a trial", 2, usize::from(choices))] {
-        if value < least {
-            #[allow(clippy::cast_precision_loss)]
-            return Err(UnderstandingError::OutOfRange { what, value: value as f64 });
-        }
-    }
+    let plan = trials_to_plan(words, choices, rate, ALPHA, POWER, MOST_PER_WORD)?;
+    let chance = 1.0 / f64::from(choices);
     #[allow(clippy::cast_precision_loss)]
-    let (chance, alpha) = (1.0 / f64::from(choices), ALPHA / words as f64);
-    let needed = trials_needed(&TrialsPlan { chance, rate, alpha, power: POWER, max_n: MOST_PER_WORD })?;
-    let n = needed.stable_n;
-    let tail = |k: u64, share: f64| Proportion::new(k, n)?.test(share, Tail::Greater);
-    let mut critical = n;
-    while critical > 0 && tail(critical - 1, chance)? <= alpha {
+    let bar = (words as f64 / ALPHA).ln();
+    let reaches = |k: u64| {
+        let seen = Proportion::new(k, plan.n)?;
+        binomial_bayes_factor(seen, chance, BetaPrior::EVEN, Direction::Above).map(|b| b.ln >= bar)
+    };
+    let mut critical = plan.n;
+    while critical > 0 && reaches(critical - 1)? {
         critical -= 1;
     }
     Ok(Size {
-        per_word: n,
-        trials: n * words as u64,
+        per_word: plan.n,
+        trials: plan.n * words as u64,
         critical,
         chance,
-        alpha,
-        false_alarm: tail(critical, chance)?,
-        power: tail(critical, rate)?,
+        alpha: ALPHA,
+        false_alarm: plan.false_alarm,
+        power: plan.power,
     })
 }
 
@@ -85,15 +86,16 @@ pub enum Next {
     Done,
 }
 
-/// The next trial of a check, from its plan and the trials that stand; none for an unknown check. A trial taken back
-/// comes up again.
+/// The next trial of a check, from its plan and what was written down; none for an unknown check. A trial that was taken
+/// back does not come again: its first answer is used up.
 ///
 /// # Errors
 /// As [`order`].
 #[must_use]
 pub fn next_trial(story: &Story, learner: LearnerId, probe: ProbeId) -> Option<Result<Next, OrderError>> {
     let plan = story.of::<ProbePlan>(learner).find(|p| p.part.probe == probe)?.part;
-    let done: BTreeSet<u16> = trials(story, learner, probe).iter().map(|t| t.part.trial).collect();
+    let log = originals(story, learner, Moment::clamped(i64::MAX));
+    let done: BTreeSet<u16> = log.trials.iter().filter(|t| t.part.probe == probe).map(|t| t.part.trial).collect();
     let next =
         |all: Vec<PlannedTrial>| all.into_iter().find(|t| !done.contains(&t.number)).map_or(Next::Done, Next::Trial);
     Some(order(plan).map(next))
@@ -143,7 +145,7 @@ pub struct Report {
     pub finds: Option<f64>,
     /// Trials noted and taken back again.
     pub taken_back: usize,
-    /// Where the conduct was not as planned.
+    /// Where the conduct was not as planned, and how that is used.
     pub departures: Vec<String>,
     /// Word by word, as in the plan.
     pub words: Vec<WordResult>,
@@ -157,62 +159,74 @@ impl Report {
     }
 }
 
-/// What a check showed so far; none for an unknown check. p-values are not corrected here: what may be said is judged over
-/// all words together ([`crate::claims::claims`]).
+/// What a check showed so far, by its first answers; none for an unknown check. p-values are not corrected here: what may
+/// be said is judged over all checks begun and all words together ([`crate::claims::claims`]).
 ///
 /// # Errors
-/// [`UnderstandingError`] for a plan with fewer than two choices.
-#[must_use]
-pub fn report(story: &Story, learner: LearnerId, probe: ProbeId) -> Option<Result<Report, UnderstandingError>> {
-    let plan = story.of::<ProbePlan>(learner).find(|p| p.part.probe == probe)?.part;
-    let run: Vec<&ProbeTrial> = trials(story, learner, probe).into_iter().map(|t| t.part).collect();
-    Some(reported(plan, &run, taken_back(story, learner, probe)))
+/// [`UnderstandingError`] for a plan with fewer than two choices, or whose order cannot be drawn again.
+pub fn report(
+    story: &Story,
+    learner: LearnerId,
+    probe: ProbeId,
+    now: Moment,
+) -> Option<Result<Report, UnderstandingError>> {
+    let log = originals(story, learner, now);
+    let (plan, trials, next) = pool::checks(&log).into_iter().find(|(plan, ..)| plan.part.probe == probe)?;
+    Some(reported(plan.part, &trials, next))
 }
 
-fn taken_back(story: &Story, learner: LearnerId, probe: ProbeId) -> usize {
-    let ledger = story.ledger();
-    let ours = |e: &&sayso_model::Event| {
-        e.learner == Some(learner) && matches!(&e.body, Body::ProbeTrial(t) if t.probe == probe)
-    };
-    ledger.all().filter(ours).filter(|e| ledger.standing(e.id).is_none()).count()
-}
-
-fn reported(plan: &ProbePlan, run: &[&ProbeTrial], taken_back: usize) -> Result<Report, UnderstandingError> {
+fn reported(
+    plan: &ProbePlan,
+    trials: &[&Original<'_, ProbeTrial>],
+    next: Option<Moment>,
+) -> Result<Report, UnderstandingError> {
     if plan.choices < 2 {
         return Err(UnderstandingError::OutOfRange { what: "choices a trial", value: f64::from(plan.choices) });
     }
     let chance = 1.0 / f64::from(plan.choices);
-    let within: BTreeSet<u16> = run.iter().map(|t| t.trial).filter(|n| (1..=plan.trials).contains(n)).collect();
+    let conduct = conduct(plan, trials, next)?;
+    let mut seen = BTreeSet::new();
+    let within = |t: &&&Original<'_, ProbeTrial>| (1..=plan.trials).contains(&t.part.trial);
+    let first: Vec<&Original<'_, ProbeTrial>> =
+        trials.iter().filter(within).filter(|t| seen.insert(t.part.trial)).copied().collect();
     Ok(Report {
         planned: usize::from(plan.trials),
-        carried_out: within.len(),
+        carried_out: first.len(),
         chance,
         finds: finds(plan),
-        taken_back,
-        departures: departures(plan, run, within.len()),
-        words: by_word(plan, run, chance)?,
+        taken_back: conduct.taken_back,
+        departures: departures(&conduct),
+        words: by_word(plan, &conduct, &first, chance)?,
     })
 }
 
-fn by_word(plan: &ProbePlan, run: &[&ProbeTrial], chance: f64) -> Result<Vec<WordResult>, UnderstandingError> {
-    let mut words = plan.words.clone();
-    words.extend(run.iter().map(|t| t.target));
-    let mut seen = BTreeSet::new();
-    words.retain(|w| seen.insert(*w));
-    let index: BTreeMap<WordId, usize> = words.iter().enumerate().map(|(i, w)| (*w, i)).collect();
-    let as_scored = |t: &&&ProbeTrial| {
-        let (right, seconds) = match t.response {
-            ProbeResponse::Chose { word, after_s } => (Some(word == t.target), after_s.map(|s| s.get())),
-            ProbeResponse::Nothing | ProbeResponse::Left => (None, None),
-        };
-        Some(probe::ProbeTrial { word: *index.get(&t.target)?, right, seconds })
+fn by_word(
+    plan: &ProbePlan,
+    conduct: &Conduct,
+    first: &[&Original<'_, ProbeTrial>],
+    chance: f64,
+) -> Result<Vec<WordResult>, UnderstandingError> {
+    let seconds = |number: u16| {
+        first.iter().find(|t| t.part.trial == number).and_then(|t| match &t.part.response {
+            ProbeResponse::Chose { after_s, .. } => after_s.map(|s| s.get()),
+            ProbeResponse::Nothing | ProbeResponse::Left => None,
+        })
     };
-    let scored: Vec<probe::ProbeTrial> = run.iter().filter_map(|t| as_scored(&t)).collect();
+    let index: BTreeMap<WordId, usize> = plan.words.iter().enumerate().map(|(i, w)| (*w, i)).collect();
+    let scored: Vec<probe::ProbeTrial> = conduct
+        .counted
+        .iter()
+        .filter_map(|c| {
+            Some(probe::ProbeTrial { word: *index.get(&c.word)?, right: Some(c.right), seconds: seconds(c.number) })
+        })
+        .collect();
     let results = if scored.is_empty() { Vec::new() } else { analyse_probe(&scored, chance)? };
-    let rearranged = if plan.design == ProbeDesign::PickForWord { None } else { Some(rearranged(plan, run)?) };
+    let stands: Vec<&ProbeTrial> = first.iter().map(|t| t.part).collect();
+    let rearranged = if plan.design.places_drawn() { None } else { Some(rearranged(plan, &stands)?) };
     let mut out = Vec::new();
-    for (at, word) in words.into_iter().enumerate() {
-        let of_word = |what: &ProbeResponse| run.iter().filter(|t| t.target == word && t.response == *what).count();
+    for (at, word) in plan.words.iter().copied().enumerate() {
+        let of_word =
+            |what: &ProbeResponse| first.iter().filter(|t| t.part.target == word && t.part.response == *what).count();
         let timed = |right: bool| {
             scored.iter().filter(|t| t.word == at && t.right == Some(right) && t.seconds.is_some()).count()
         };
@@ -222,7 +236,7 @@ fn by_word(plan: &ProbePlan, run: &[&ProbeTrial], chance: f64) -> Result<Vec<Wor
         let as_count = |x: u64| usize::try_from(x).unwrap_or(usize::MAX);
         out.push(WordResult {
             word,
-            right: Estimate::share(as_count(k), as_count(n)),
+            right: Estimate::share_any_time(as_count(k), as_count(n)),
             k,
             p: match &rearranged {
                 None => some.map(|r| r.p),
@@ -272,44 +286,43 @@ fn rearranged(plan: &ProbePlan, run: &[&ProbeTrial]) -> Result<BTreeMap<WordId, 
 }
 
 fn finds(plan: &ProbePlan) -> Option<f64> {
-    let words = plan.words.len();
-    let per_word = u64::from(plan.trials) / (words.max(1) as u64);
-    #[allow(clippy::cast_precision_loss)]
-    let (chance, alpha) = (1.0 / f64::from(plan.choices), ALPHA / words.max(1) as f64);
-    let enough = |percent: u32| {
-        let design =
-            TrialsPlan { chance, rate: f64::from(percent) / 100.0, alpha, power: POWER, max_n: per_word.max(1) + 60 };
-        trials_needed(&design).is_ok_and(|needed| needed.stable_n <= per_word)
-    };
-    (1..=99).rev().take_while(|percent| enough(*percent)).last().map(|percent| f64::from(percent) / 100.0)
+    let words = plan.words.len().max(1);
+    let per_word = u64::from(plan.trials) / words as u64;
+    let enough =
+        |percent: u32| trials_to_plan(words, plan.choices, f64::from(percent) / 100.0, ALPHA, POWER, per_word).is_ok();
+    // Power grows with the share, so the smallest found lies where it turns.
+    let (mut short, mut found) = (0, 100);
+    if !enough(99) {
+        return None;
+    }
+    while found - short > 1 {
+        let middle = (short + found) / 2;
+        if enough(middle) { found = middle } else { short = middle }
+    }
+    Some(f64::from(found.min(99)) / 100.0)
 }
 
-fn departures(plan: &ProbePlan, run: &[&ProbeTrial], distinct: usize) -> Vec<String> {
-    let mut out = Vec::new();
+fn departures(c: &Conduct) -> Vec<String> {
     let trials = |n: usize| if n == 1 { "1 trial".to_owned() } else { format!("{n} trials") };
-    let beyond = run.iter().filter(|t| !(1..=plan.trials).contains(&t.trial)).count();
-    if beyond > 0 {
-        out.push(format!("{} with a number that the plan does not have", trials(beyond)));
-    }
-    if run.len() - beyond > distinct {
-        out.push(format!("{} noted twice", trials(run.len() - beyond - distinct)));
-    }
-    if plan.blind {
-        let open = run.iter().filter(|t| !t.blind).count();
-        if open > 0 {
-            out.push(format!("{} in which the person with the learner knew the answer", trials(open)));
-        }
-    }
-    match order(plan) {
-        Err(why) => out.push(format!("the order cannot be drawn again from the plan ({why})")),
-        Ok(all) => {
-            let other =
-                run.iter().filter(|t| all.iter().any(|planned| planned.number == t.trial && planned.word != t.target));
-            let n = other.count();
-            if n > 0 {
-                out.push(format!("{} about another word than the order drawn from this plan\u{2019}s seed", trials(n)));
-            }
-        }
+    let told = [
+        (c.taken_back, "taken back: counted as wrong"),
+        (c.changed, "changed after the first answer: counted as wrong"),
+        (c.again, "answered again under a used number: the first answer counts"),
+        (c.left_out, "left out between others: counted as wrong"),
+        (c.not_as_drawn, "about another word or thing than drawn from this plan\u{2019}s seed: counted as wrong"),
+        (c.beyond, "with a number that the plan does not have: not counted"),
+        (
+            c.open,
+            "in which the person with the learner knew the answer: a right one is not counted as blind, a wrong one is",
+        ),
+    ];
+    let mut out: Vec<String> =
+        told.into_iter().filter(|(n, _)| *n > 0).map(|(n, what)| format!("{} {what}", trials(n))).collect();
+    if c.given_up {
+        out.push(
+            "another check was planned before this one was finished: it stays in the pool, and the answer that would have been next counts as wrong"
+                .to_owned(),
+        );
     }
     out
 }

@@ -1,8 +1,9 @@
-//! Days: what happened when. Counts by day and hour with exact intervals, joining over weeks, latency under a fixed wait.
+//! Days: what happened when. Counts by day and hour with intervals that admit bursts, joining over weeks, latency under a fixed wait.
 
-use crate::estimate::{Estimate, LEVEL, Unit, median};
+use crate::estimate::{Estimate, Unit, median};
 use crate::latency::{Waiting, waiting};
 use crate::observe::{Answered, answered, by_day, invitations, own_presses, showings, since};
+use crate::rate::{clumping, rate};
 use crate::rhythm::{Rhythm, rhythm};
 use sayso_methods::stats::Count;
 use sayso_model::{Answer, Day, LearnerId, Moment, Session, Story, WordId};
@@ -122,11 +123,11 @@ pub fn days(story: &Story, learner: LearnerId, now: Moment, length: u16) -> Days
     }
     let first_known = by_day(all.iter().map(|a| a.press.at()), &zone).into_keys().next();
     let watched_from = first_known.map_or(from, |d| d.start(&zone).max(from));
-    let invited: Vec<_> = story.words_of(learner).iter().map(|w| invitations(story, learner, w.word)).collect();
+    let invited: Vec<_> = story.words_of(learner).iter().map(|w| invitations(story, learner, w.word, now)).collect();
     let inside = |at: Moment| at >= from && at <= now;
     Days {
         rhythm: rhythm(&own, watched_from, now, &zone),
-        weeks: weeks(&all, &sessions, from, now, &zone),
+        weeks: weeks(&all, &sessions, (from, watched_from), now, &zone),
         answers: answers(&own),
         days: rows,
         waiting: waiting(invited.iter().flat_map(|i| &i.usable).filter(|u| inside(u.invitation.at()))),
@@ -136,10 +137,12 @@ pub fn days(story: &Story, learner: LearnerId, now: Moment, length: u16) -> Days
 fn weeks(
     all: &[Answered<'_>],
     sessions: &[&Session<'_>],
-    from: Moment,
+    (from, watched_from): (Moment, Moment),
     now: Moment,
     zone: &sayso_model::Zone,
 ) -> Vec<Week> {
+    // How much presses come in bursts is learned from all weeks together; one week alone hardly shows it.
+    let bursts = clumping(own_presses(all, None).iter().map(|a| a.press.at()), watched_from, now, zone);
     let mut weeks = Vec::new();
     let mut last = now.day(zone);
     while last.plus(1).start(zone) > from {
@@ -157,9 +160,8 @@ fn weeks(
             joining: Estimate::share(begun.iter().filter(|s| s.joined()).count(), begun.len()),
             delay: median(&delays, Unit::Seconds),
             showings: shown.len(),
-            presses: Count::new(own as u64, length).map_or(Estimate::unknown(Unit::PerDay), |c| {
-                Estimate::with(c.rate(), c.interval(LEVEL), own, Unit::PerDay)
-            }),
+            presses: Count::new(own as u64, length)
+                .map_or(Estimate::unknown(Unit::PerDay), |count| rate(count, bursts, Unit::PerDay)),
         });
         last = first.plus(-1);
     }

@@ -1,5 +1,6 @@
 //! Figures a person is shown: each with its interval and its count.
 
+use sayso_methods::stats::confidence_sequence::{TUNED_TO, confidence_sequence};
 use sayso_methods::stats::{Interval, Level, Proportion};
 use serde::Serialize;
 use std::fmt;
@@ -59,6 +60,19 @@ impl Estimate {
                 Self { value: p.share(), low: Some(i.low), high: Some(i.high), n, unit: Unit::Share }
             }
             Err(_) => Self::unknown(Unit::Share),
+        }
+    }
+
+    /// A share `k` of `n` with an interval that holds however often it is read (Howard et al. 2021): for figures that are
+    /// looked at day by day until they please.
+    #[must_use]
+    pub fn share_any_time(k: usize, n: usize) -> Self {
+        let seen = Proportion::new(k as u64, n as u64);
+        match seen.and_then(|p| confidence_sequence(p, TUNED_TO).map(|i| (p, i))) {
+            Ok((p, i)) if n > 0 => {
+                Self { value: p.share(), low: Some(i.low), high: Some(i.high), n, unit: Unit::Share }
+            }
+            _ => Self::unknown(Unit::Share),
         }
     }
 

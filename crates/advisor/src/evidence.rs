@@ -1,30 +1,33 @@
 //! The evidence for one word: showings, invitations, latency, answers and what followed, each figure with its band and count.
 
-use crate::claims::{Claim, claims};
+use crate::claims::{AnimalClaim, Claim, claims_of};
 use crate::days::{Answers, answers};
 use crate::estimate::Estimate;
+use crate::generalise::{Setting, settings};
 use crate::latency::{Waiting, waiting};
 use crate::observe::{Answered, answered, by_day, invitations, own_presses, showings};
 use crate::stages::{Standing, standings};
 use sayso_methods::learning::curve::LearningCurve;
-use sayso_methods::learning::pooled::{WordTrials, pooled_learning_curves_from_anywhere};
+use sayso_methods::learning::shown::curve_by_day;
 use sayso_methods::stats::{Tail, TwoByTwo};
 use sayso_model::{Accident, Day, LearnerId, Moment, Story, Then, WordId};
 use std::collections::BTreeMap;
 
-/// What came of the invitations of one word.
+/// What came of the invitations of one word, in two figures that are always apart.
 #[derive(Clone, Copy, PartialEq, Eq, Default, Debug)]
 pub struct InvitationCounts {
-    /// It joined and took the thing when given: these can say something.
-    pub usable: usize,
-    /// Of those, pressed within the wait.
+    /// It had joined and took the thing when given.
+    pub wanted: usize,
+    /// Of those, pressed within the wait, whichever word.
     pub pressed: usize,
-    /// Of those, answered in its own way.
+    /// Of those wanted, answered in its own way.
     pub without_button: usize,
+    /// Pressed within the wait, wanted or not.
+    pub presses: usize,
+    /// Of those presses, of the invited word.
+    pub right: usize,
     /// It left, had not joined, or did not take the thing.
     pub not_wanted: usize,
-    /// It asked for something else.
-    pub asked_other: usize,
     /// Not recorded whether it took the thing.
     pub unrecorded: usize,
 }
@@ -84,7 +87,7 @@ pub struct Evidence {
     pub presses_by_day: BTreeMap<Day, usize>,
     /// Invitations sorted by what they can say.
     pub invitations: InvitationCounts,
-    /// Probability of pressing when invited and wanting, with its band; or why there is none.
+    /// Probability of pressing the invited word when it presses, with its band; or why there is none.
     pub curve: Result<LearningCurve, String>,
     /// Dates of the trials of the curve.
     pub curve_days: Vec<Day>,
@@ -100,10 +103,12 @@ pub struct Evidence {
     pub uptake: Uptake,
     /// Share of own presses that looked like a stumble, of those somebody judged.
     pub stumbles: Estimate,
+    /// The two figures by person, room, later weeks, moved buttons and new recordings.
+    pub settings: Vec<Setting>,
     /// One plain sentence.
     pub sentence: String,
-    /// What may be claimed, judged with all words of the animal together; or why nothing could be judged.
-    pub claim: Result<Claim, String>,
+    /// What may be claimed of the word and of the animal, judged together; or why nothing could be judged.
+    pub claim: Result<(Claim, AnimalClaim), String>,
 }
 
 /// The evidence for one active word of this animal; none where it has no such word.
@@ -113,16 +118,19 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
     let zone = story.zone();
     let all: Vec<Answered<'_>> = answered(story, learner).into_iter().filter(|a| a.press.at() <= now).collect();
     let (shown, own) = (showings(&all, Some(word)), own_presses(&all, Some(word)));
-    let asked = invitations(story, learner, word);
+    let asked = invitations(story, learner, word, now);
+    let ((pressed, wanted), (right, presses)) = (asked.pressed(), asked.right());
     let counts = InvitationCounts {
-        usable: asked.usable.len(),
-        pressed: asked.usable.iter().filter(|u| u.pressed).count(),
+        wanted,
+        pressed,
         without_button: asked.without_button,
+        presses,
+        right,
         not_wanted: asked.not_wanted,
-        asked_other: asked.asked_other,
         unrecorded: asked.unrecorded,
     };
-    let trials: Vec<Option<bool>> = asked.usable.iter().map(|u| Some(u.pressed)).collect();
+    let trials: Vec<Option<bool>> = asked.presses.iter().map(|p| Some(p.right())).collect();
+    let curve_days: Vec<Day> = asked.presses.iter().map(|p| p.invitation.at().day(&zone)).collect();
     let (mut after_given, mut after_declined) = (After::default(), After::default());
     for a in &own {
         if let Some(d) = a.delivery {
@@ -135,16 +143,18 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
     Some(Evidence {
         showings_by_day: by_day(shown.iter().map(|a| a.press.at()), &zone),
         presses_by_day: by_day(own.iter().map(|a| a.press.at()), &zone),
-        curve: curve(&trials, chance(story, learner)),
-        curve_days: asked.usable.iter().map(|u| u.invitation.at().day(&zone)).collect(),
+        curve: curve(&trials, &curve_days, standing.chance.level().min(MOST_CHANCE)),
+        curve_days,
         waiting: waiting(&asked.usable),
         answers: answers(&own),
         uptake: uptake(&all, word),
         stumbles: Estimate::share(stumbled, judged),
+        settings: settings(story, learner, &asked, now),
         sentence: sentence(&standing, counts),
-        claim: claims(story, learner, now)
-            .map_err(|e| e.to_string())
-            .and_then(|all| all.into_iter().find(|c| c.word == word).ok_or_else(|| "the word has no card".to_owned())),
+        claim: claims_of(story, learner, &all, now).map_err(|e| e.to_string()).and_then(|all| {
+            let claim = all.words.into_iter().find(|c| c.word == word);
+            claim.map(|c| (c, all.animal)).ok_or_else(|| "the word has no card".to_owned())
+        }),
         after_given,
         after_declined,
         invitations: counts,
@@ -152,18 +162,15 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
     })
 }
 
-/// The curve whose band held the truth in the laboratory: the doubt about the step variance is in it, and the start is open.
-fn curve(trials: &[Option<bool>], chance: f64) -> Result<LearningCurve, String> {
-    let pooled = pooled_learning_curves_from_anywhere(&[WordTrials { trials, chance }]).map_err(|e| e.to_string())?;
-    pooled.curves.into_iter().flatten().next().ok_or_else(|| "no trial was observed (n = 0)".to_owned())
+/// The curve whose band held the truth in the laboratory.
+fn curve(trials: &[Option<bool>], days: &[Day], chance: f64) -> Result<LearningCurve, String> {
+    let first = days.first().copied();
+    let days: Vec<i32> = days.iter().map(|d| first.map_or(0, |first| d.days_since(first))).collect();
+    curve_by_day(trials, &days, chance).map_err(|e| e.to_string())
 }
 
-/// Chance of hitting the invited word: one over the words on the board, at most one half.
-fn chance(story: &Story, learner: LearnerId) -> f64 {
-    #[allow(clippy::cast_precision_loss)]
-    let words = story.words_of(learner).len().max(2) as f64;
-    1.0 / words
-}
+/// The curve's model needs a chance below one: a button pressed nearly always leaves nothing to learn.
+const MOST_CHANCE: f64 = 0.95;
 
 fn uptake(all: &[Answered<'_>], word: WordId) -> Uptake {
     let given: Vec<_> = own_presses(all, None).into_iter().filter(Answered::given).collect();
@@ -183,20 +190,21 @@ fn uptake(all: &[Answered<'_>], word: WordId) -> Uptake {
 
 fn sentence(standing: &Standing, counts: InvitationCounts) -> String {
     let says = &standing.says;
-    if counts.usable == 0 && standing.own_presses == 0 {
+    if counts.wanted == 0 && counts.presses == 0 && standing.own_presses == 0 {
         return format!(
             "Shown {} times; nothing can be said yet about what \u{201c}{says}\u{201d} means to the learner (n = 0).",
             standing.showings
         );
     }
-    if counts.usable == 0 {
+    if counts.wanted == 0 && counts.presses == 0 {
         return format!(
             "It pressed \u{201c}{says}\u{201d} {} times on its own in four weeks; without invitations or a check, that alone does not say what the word means to it.",
             standing.own_presses
         );
     }
+    let more = if standing.above_chance { "more than chance" } else { "not more than chance so far" };
     format!(
-        "Invited when it wanted the thing, it pressed \u{201c}{says}\u{201d} {} of {} times: {}.",
-        counts.pressed, counts.usable, standing.response
+        "Invited when it wanted the thing, it pressed a button {} of {} times. Of {} presses at invitations of \u{201c}{says}\u{201d}, {} were of that word: {more}.",
+        counts.pressed, counts.wanted, counts.presses, counts.right
     )
 }

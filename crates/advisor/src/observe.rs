@@ -84,26 +84,45 @@ pub fn own_presses<'a>(answered: &[Answered<'a>], word: Option<WordId>) -> Vec<A
         .collect()
 }
 
-/// An invitation that can say something about understanding: the learner was there and wanted the thing.
+/// An invitation in which the learner was there and wanted the thing.
 #[derive(Clone, Copy, Debug)]
 pub struct Usable<'a> {
     /// The invitation.
     pub invitation: Fact<'a, Invitation>,
-    /// Whether the invited word was pressed within the wait.
+    /// Whether a button was pressed within the wait, whichever.
     pub pressed: bool,
+    /// Whether it was the invited word's.
+    pub right: bool,
     /// Seconds to the press, or to the end of watching.
     pub seconds: f64,
 }
 
-/// Invitations of one word split by whether they can say anything.
+/// A press at an invitation, whatever was wanted: leaving out those that did not fit would make the rest look right.
+#[derive(Clone, Copy, Debug)]
+pub struct PressedAt<'a> {
+    /// The invitation.
+    pub invitation: Fact<'a, Invitation>,
+    /// The word pressed.
+    pub word: WordId,
+}
+
+impl PressedAt<'_> {
+    /// Whether the invited word was pressed.
+    #[must_use]
+    pub fn right(&self) -> bool {
+        self.word == self.invitation.part.word
+    }
+}
+
+/// Invitations of one word, sorted for the two figures that are always apart: pressed, of wanted; right, of presses.
 #[derive(Clone, Debug, Default)]
 pub struct Invitations<'a> {
-    /// Those that can.
+    /// Those in which it had joined and took the thing when it was given.
     pub usable: Vec<Usable<'a>>,
+    /// Those in which it pressed, wanted or not.
+    pub presses: Vec<PressedAt<'a>>,
     /// The learner left, had not joined, or did not take the thing when it was given: it did not want it then.
     pub not_wanted: usize,
-    /// It pressed another word: it asked for something else.
-    pub asked_other: usize,
     /// It answered in its own way: it wanted the thing and said so without a button.
     pub without_button: usize,
     /// Not recorded whether it took the thing.
@@ -114,38 +133,61 @@ impl Invitations<'_> {
     /// All invitations of the word.
     #[must_use]
     pub fn total(&self) -> usize {
-        self.usable.len() + self.not_wanted + self.asked_other + self.unrecorded
+        self.usable.len() + self.not_wanted + self.unrecorded
+    }
+
+    /// Presses of the invited word, of presses.
+    #[must_use]
+    pub fn right(&self) -> (usize, usize) {
+        (self.presses.iter().filter(|p| p.right()).count(), self.presses.len())
+    }
+
+    /// Presses of any word, of wanted.
+    #[must_use]
+    pub fn pressed(&self) -> (usize, usize) {
+        (self.usable.iter().filter(|u| u.pressed).count(), self.usable.len())
     }
 }
 
-/// Sorts the invitations of one word. Not pressing is never scored as not knowing: only invitations in which the
-/// learner had joined (where it was a session) and took the thing when it was given count, pressed or not.
+/// Every press at an invitation up to `now`, of whatever word.
 #[must_use]
-pub fn invitations<'a>(story: &'a Story, learner: LearnerId, word: WordId) -> Invitations<'a> {
+pub fn invited_presses(story: &Story, learner: LearnerId, now: Moment) -> Vec<PressedAt<'_>> {
+    let upto = story.of::<Invitation>(learner).take_while(|i| i.at() <= now);
+    upto.filter_map(|invitation| match invitation.part.result {
+        InvitationResult::Pressed { word, .. } => Some(PressedAt { invitation, word }),
+        _ => None,
+    })
+    .collect()
+}
+
+/// Sorts the invitations of one word up to `now`. Not pressing is never scored as not knowing: of those without a press
+/// only the ones count in which the learner had joined (where it was a session) and took the thing when it was given.
+#[must_use]
+pub fn invitations(story: &Story, learner: LearnerId, word: WordId, now: Moment) -> Invitations<'_> {
     let joined: BTreeSet<SessionId> = story.sessions(learner).iter().filter(|s| s.joined()).map(Session::id).collect();
     let mut sorted = Invitations::default();
-    for invitation in story.of::<Invitation>(learner).filter(|i| i.part.word == word) {
+    for invitation in story.of::<Invitation>(learner).filter(|i| i.part.word == word && i.at() <= now) {
         let part = invitation.part;
         let (pressed, seconds) = match part.result {
             InvitationResult::Left { .. } => {
                 sorted.not_wanted += 1;
                 continue;
             }
-            InvitationResult::Pressed { word: pressed, .. } if pressed != word => {
-                sorted.asked_other += 1;
-                continue;
+            InvitationResult::Pressed { word, after_s } => {
+                sorted.presses.push(PressedAt { invitation, word });
+                (Some(word), after_s.get())
             }
-            InvitationResult::Pressed { after_s, .. } => (true, after_s.get()),
-            InvitationResult::NothingByWait => (false, part.wait_s.get()),
+            InvitationResult::NothingByWait => (None, part.wait_s.get()),
             InvitationResult::WithoutButton { after_s } => {
-                (false, after_s.unwrap_or(part.wait_s).get().min(part.wait_s.get()))
+                (None, after_s.unwrap_or(part.wait_s).get().min(part.wait_s.get()))
             }
         };
         match part.took {
             _ if part.session.is_some_and(|s| !joined.contains(&s)) => sorted.not_wanted += 1,
             Some(true) => {
                 sorted.without_button += usize::from(matches!(part.result, InvitationResult::WithoutButton { .. }));
-                sorted.usable.push(Usable { invitation, pressed, seconds });
+                let right = pressed == Some(word);
+                sorted.usable.push(Usable { invitation, pressed: pressed.is_some(), right, seconds });
             }
             Some(false) => sorted.not_wanted += 1,
             None => sorted.unrecorded += 1,

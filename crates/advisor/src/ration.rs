@@ -67,6 +67,7 @@ pub fn ration(story: &Story, card: &LearnerCard, now: Moment) -> Ration {
     let allowance = day_allowance(&Learner {
         species: card.species,
         weight: card.weight_kg,
+        grown_weight: card.adult_weight_kg,
         stage: card.life_stage,
         typed_in: card.day_kcal,
     });

@@ -2,6 +2,9 @@
 
 use sayso_listen::{ClipReport, Finding};
 
+/// What no measurement here tells: whether an animal can make the word out.
+pub const MAKE_IT_OUT: &str = "Listen for yourself: play it on its button from another room. If you would not take it for your live voice and know the word at once, record it again, close to the microphone, clear and soft. Recorded words may be hard to make out: family dogs answered about 30 % of trained cues from recorded-word buttons, near 100 % from a live voice (17 dogs; Higaki 2025, figures from a press text). Go on saying the word live as well.";
+
 /// What was measured, in one line. `others` is the number of recordings it was compared with.
 #[must_use]
 pub fn measured(report: &ClipReport, others: usize) -> String {
@@ -78,6 +81,15 @@ mod tests {
         assert!(measured(&report(), 4).contains("7.5 LU over the middle of the others (n = 4)"));
         let alone = ClipReport { against_others: None, loudness_lufs: None, most_like: None, ..report() };
         assert!(measured(&alone, 0).contains("too quiet") && !measured(&alone, 0).contains("n ="));
+    }
+
+    #[test]
+    fn a_recording_is_to_be_judged_by_ear_too() {
+        assert!(
+            MAKE_IT_OUT.contains("from another room")
+                && MAKE_IT_OUT.contains("30 %")
+                && MAKE_IT_OUT.contains("live voice")
+        );
     }
 
     #[test]

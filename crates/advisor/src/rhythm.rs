@@ -1,16 +1,17 @@
-//! When own presses come: by hour of the day and by day of the week, with exact intervals, and what stands out.
+//! When own presses come: by hour of the day and by day of the week, with intervals that admit bursts, and what stands out.
 
 use crate::estimate::{Estimate, Unit};
 use crate::observe::{Answered, by_day, by_hour, hours_of_exposure};
+use crate::rate::clumping;
 use sayso_methods::demand::rates::rates_by_bin;
-use sayso_methods::stats::index_of_dispersion;
+use sayso_methods::stats::Clumping;
 use sayso_model::{Moment, Zone};
 use serde::Serialize;
 
 /// Share of findings that may be false among hours, or among days of the week.
 const FALSE_SHARE: f64 = 0.05;
-/// Below this p, days differ more than presses that come singly would.
-const BURSTS: f64 = 0.01;
+/// From this factor on counts vary more than those of presses that come singly.
+const BURSTS: f64 = 1.3;
 const WEEKDAYS: [&str; 7] = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
 
 /// One local hour of the day, or one day of the week.
@@ -20,7 +21,7 @@ pub struct Bin {
     pub name: String,
     /// Own presses in it.
     pub presses: usize,
-    /// Own presses a day in it, with the exact interval (Garwood 1936); nothing where no time was watched.
+    /// Own presses a day in it, with an interval that admits bursts; nothing where no time was watched.
     pub per_day: Estimate,
     /// Times as many as in the other hours or days, where both were watched.
     pub ratio: Option<f64>,
@@ -35,16 +36,14 @@ pub struct Rhythm {
     pub hours: Vec<Bin>,
     /// Monday to Sunday.
     pub weekdays: Vec<Bin>,
-    /// Variance of whole days' counts over their mean; 1 for presses that come singly.
+    /// How many times as much counts vary as those of presses that come singly; nothing without a press.
     pub dispersion: Option<f64>,
-    /// Whether whole days differ more than single presses would, so that the intervals are too short.
-    pub bursts: bool,
 }
 
 impl Rhythm {
-    /// Bins that stand out from the others. None where presses come in bursts, since the tests then claim too much.
+    /// Bins that stand out from the others, bursts allowed for.
     pub fn outstanding<'a>(&self, bins: &'a [Bin]) -> Vec<&'a Bin> {
-        let sure = |b: &&Bin| !self.bursts && b.adjusted_p.is_some_and(|p| p <= FALSE_SHARE);
+        let sure = |b: &&Bin| b.adjusted_p.is_some_and(|p| p <= FALSE_SHARE);
         bins.iter().filter(sure).collect()
     }
 
@@ -52,12 +51,12 @@ impl Rhythm {
     #[must_use]
     pub fn trust(&self) -> String {
         match self.dispersion {
-            Some(d) if self.bursts => format!(
-                "Its days differ more than single presses would (variance {d:.1} times the mean): presses come in bursts or \
-                 change over time, so read these intervals as too short; nothing is said to stand out."
+            Some(d) if d >= BURSTS => format!(
+                "Presses come in bursts, or on good and bad days: counts vary {d:.1} times as much as those of single presses \
+                 would. These intervals, and what is said to stand out, allow for it."
             ),
-            Some(d) => format!("Whole days differ no more than single presses would (variance {d:.1} times the mean)."),
-            None => "Too few days to see whether presses come in bursts.".into(),
+            Some(d) => format!("Presses come singly: counts vary {d:.1} times as much as chance alone would have it."),
+            None => "No press yet to see whether presses come in bursts.".into(),
         }
     }
 }
@@ -70,29 +69,24 @@ pub fn rhythm(own: &[Answered<'_>], from: Moment, now: Moment, zone: &Zone) -> R
     let exposure = hours_of_exposure(from, now, zone);
     let per_day = by_day(at(), zone);
     let (first, today) = (from.day(zone), now.day(zone));
-    let (mut counts, mut days, mut whole) = ([0_u64; 7], [0.0; 7], Vec::new());
+    let (mut counts, mut days) = ([0_u64; 7], [0.0; 7]);
     let mut day = first;
     while day <= today {
         let (n, end) = (per_day.get(&day).copied().unwrap_or(0) as u64, day.plus(1).start(zone));
         let weekday = usize::from(day.weekday()).min(6);
         counts[weekday] += n;
         days[weekday] += end.min(now).seconds_since(day.start(zone)).max(0.0) / 86_400.0;
-        // Today is not over; its count would look small.
-        if end <= now {
-            whole.push(n);
-        }
         day = day.plus(1);
     }
-    let spread = index_of_dispersion(&whole).ok();
+    let clumping = clumping(at(), from, now, zone);
     Rhythm {
-        hours: bins(&hours, &exposure, |h| format!("{h}:00")),
-        weekdays: bins(&counts, &days, |d| WEEKDAYS[d].to_owned()),
-        dispersion: spread.map(|s| s.index),
-        bursts: spread.is_some_and(|s| s.p_upper < BURSTS),
+        hours: bins(&hours, &exposure, clumping.of_a_part(), |h| format!("{h}:00")),
+        weekdays: bins(&counts, &days, clumping, |d| WEEKDAYS[d].to_owned()),
+        dispersion: (!own.is_empty()).then(|| clumping.factor()),
     }
 }
 
-fn bins(counts: &[u64], exposure: &[f64], name: impl Fn(usize) -> String) -> Vec<Bin> {
+fn bins(counts: &[u64], exposure: &[f64], clumping: Clumping, name: impl Fn(usize) -> String) -> Vec<Bin> {
     let unknown = |(i, n): (usize, &u64)| Bin {
         name: name(i),
         presses: usize::try_from(*n).unwrap_or(usize::MAX),
@@ -102,7 +96,7 @@ fn bins(counts: &[u64], exposure: &[f64], name: impl Fn(usize) -> String) -> Vec
     };
     let mut bins: Vec<Bin> = counts.iter().enumerate().map(unknown).collect();
     // No time watched at all, or a press in an hour that never was: then there are no rates.
-    let Ok(rates) = rates_by_bin(counts, exposure) else { return bins };
+    let Ok(rates) = rates_by_bin(counts, exposure, clumping) else { return bins };
     for (bin, rate) in bins.iter_mut().zip(rates) {
         if let (Some(count), Some(interval)) = (rate.count, rate.interval) {
             bin.per_day = Estimate::with(count.rate(), interval, bin.presses, Unit::PerDay);
@@ -116,18 +110,23 @@ fn bins(counts: &[u64], exposure: &[f64], name: impl Fn(usize) -> String) -> Vec
 mod tests {
     use super::*;
 
-    fn weekdays(counts: [u64; 7], bursts: bool) -> Rhythm {
-        let weekdays = bins(&counts, &[10.0, 10.0, 10.0, 10.0, 10.0, 9.5, 0.0], |d| WEEKDAYS[d].to_owned());
-        Rhythm { hours: Vec::new(), weekdays, dispersion: Some(1.0), bursts }
+    fn weekdays(counts: [u64; 7], clumping: Clumping) -> Rhythm {
+        let days = [10.0, 10.0, 10.0, 10.0, 10.0, 9.5, 0.0];
+        let weekdays = bins(&counts, &days, clumping, |d| WEEKDAYS[d].to_owned());
+        Rhythm { hours: Vec::new(), weekdays, dispersion: Some(clumping.factor()) }
     }
 
     #[test]
     fn a_day_of_the_week_stands_out_only_beyond_chance_and_bursts() {
         let names = |r: &Rhythm| r.outstanding(&r.weekdays).iter().map(|b| b.name.clone()).collect::<Vec<_>>();
-        assert!(names(&weekdays([20, 22, 18, 21, 19, 23, 0], false)).is_empty());
-        let busy = weekdays([20, 22, 18, 21, 19, 60, 0], false);
+        let singly = Clumping::NONE;
+        assert!(names(&weekdays([20, 22, 18, 21, 19, 23, 0], singly)).is_empty());
+        let busy = weekdays([20, 22, 18, 21, 19, 60, 0], singly);
         assert_eq!(names(&busy), ["Saturday"]);
-        assert!(names(&weekdays([20, 22, 18, 21, 19, 60, 0], true)).is_empty());
+        // The same counts in bursts of twelve are five bursts against two a day: chance.
+        let minutes = |k: u32| f64::from(k / 12) * 4.3 + f64::from(k % 12) / 1440.0;
+        let bursts = Clumping::of_times(&(0..156).map(minutes).collect::<Vec<_>>(), 60.0).unwrap_or(singly);
+        assert!(names(&weekdays([20, 22, 18, 21, 19, 60, 0], bursts)).is_empty());
         let (saturday, sunday) = (&busy.weekdays[5], &busy.weekdays[6]);
         assert!((saturday.per_day.value.unwrap_or_default() - 60.0 / 9.5).abs() < 1e-12 && saturday.per_day.n == 60);
         assert_eq!(sunday.per_day.value, None, "a day never watched is no day without presses");
@@ -135,6 +134,6 @@ mod tests {
 
     #[test]
     fn nothing_watched_gives_no_rate() {
-        assert!(bins(&[0; 7], &[0.0; 7], |d| d.to_string()).iter().all(|b| b.per_day.value.is_none()));
+        assert!(bins(&[0; 7], &[0.0; 7], Clumping::NONE, |d| d.to_string()).iter().all(|b| b.per_day.value.is_none()));
     }
 }

@@ -1,11 +1,17 @@
 //! The stage of each word: what people set, what the figures point to, and why.
 
 use crate::advice::Reason;
+use crate::called::Numbered;
 use crate::estimate::{Estimate, Unit};
-use crate::observe::{Answered, Invitations, answered, by_day, invitations, own_presses, showings, since};
+use crate::observe::{
+    Answered, Invitations, PressedAt, answered, by_day, invitations, invited_presses, own_presses, showings, since,
+};
 use crate::welfare::rest_today;
-use sayso_methods::learning::stage::{InvitationSession, StageAdvice, StageRule, WordFigures, stage};
-use sayso_model::{LearnerId, Moment, Session, Stage, StageChoice, Story, TeacherId, Then, WordCard, WordId};
+use sayso_methods::learning::stage::{InvitationSession, StageAdvice, StageRule, WordFigures, mastery, stage};
+use sayso_methods::understanding::rounds::{Called, Outcome, Round, word_evidence};
+use sayso_model::{
+    Fact, Invitation, LearnerId, Moment, Session, Stage, StageChoice, Story, TeacherId, Then, WordCard, WordId,
+};
 use std::collections::BTreeMap;
 
 /// Days looked back on for joining and own presses.
@@ -32,12 +38,46 @@ pub struct Standing {
     pub showings_week: usize,
     /// Middle delay from press to delivery, seconds.
     pub delay: Estimate,
-    /// Share pressed of the invitations in which it wanted the thing.
+    /// Pressed, of wanted: share of the invitations in which it wanted the thing at which it pressed, whichever word.
     pub response: Estimate,
+    /// Right, of presses: share of presses at its invitations that were of this word.
+    pub right: Estimate,
+    /// What chance is for that.
+    pub chance: Chance,
+    /// Whether right presses are more than chance, by everything so far, at whatever moment that is asked.
+    pub above_chance: bool,
     /// Own presses of the last 28 days.
     pub own_presses: usize,
     /// When it was last shown.
     pub last_shown: Option<Moment>,
+}
+
+/// What share of presses would be right by chance.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Chance {
+    /// Words on the board.
+    pub words: usize,
+    /// Share of presses of this word when others are invited: what habit alone brings.
+    pub elsewhere: Estimate,
+}
+
+impl Chance {
+    /// The higher of one in so many words and what habit alone brings, the latter from five presses on.
+    #[must_use]
+    pub fn level(&self) -> f64 {
+        let even = 1.0 / self.words.max(2) as f64;
+        self.elsewhere.value.filter(|_| self.elsewhere.n >= 5).map_or(even, |habit| habit.max(even))
+    }
+}
+
+impl std::fmt::Display for Chance {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "one in {} words would be {:.0} %", self.words.max(2), 100.0 / self.words.max(2) as f64)?;
+        if self.elsewhere.n > 0 {
+            write!(f, "; when others are invited, this one is pressed in {}", self.elsewhere)?;
+        }
+        Ok(())
+    }
 }
 
 /// The standing of every active word taught to this animal, by what it says.
@@ -46,7 +86,47 @@ pub fn standings(story: &Story, learner: LearnerId, now: Moment) -> Vec<Standing
     let all: Vec<Answered<'_>> = answered(story, learner).into_iter().filter(|a| a.press.at() <= now).collect();
     let strain = rest_today(story, learner, now);
     let joining = joining_recent(story, learner, now);
-    story.words_of(learner).into_iter().map(|card| standing(story, learner, now, card, &all, joining, strain)).collect()
+    let pressed = invited_presses(story, learner, now);
+    let words = story.words_of(learner);
+    let called = called_by_sitting(&pressed, words.iter().map(|w| w.word));
+    let given = Given { story, learner, now, all: &all, pressed: &pressed, called: &called, words: words.len() };
+    words.iter().enumerate().map(|(number, card)| standing(&given, card, number, joining, strain)).collect()
+}
+
+/// What the standings of all words rest on.
+struct Given<'a> {
+    story: &'a Story,
+    learner: LearnerId,
+    now: Moment,
+    all: &'a [Answered<'a>],
+    pressed: &'a [PressedAt<'a>],
+    called: &'a [Round],
+    words: usize,
+}
+
+/// Presses at invitations by sitting: a session, or outside of one a household day.
+fn called_by_sitting(pressed: &[PressedAt<'_>], words: impl Iterator<Item = WordId>) -> Vec<Round> {
+    let mut numbered = Numbered::of(words);
+    let mut sittings: Vec<(String, Round)> = Vec::new();
+    for p in pressed {
+        let event = p.invitation.event;
+        let key = p
+            .invitation
+            .part
+            .session
+            .map_or_else(|| event.happened_at.day(&event.zone).to_string(), |session| session.to_string());
+        if sittings.last().is_none_or(|(last, _)| *last != key) {
+            sittings.push((key, Round::new()));
+        }
+        let call = Called {
+            word: numbered.number(p.invitation.part.word),
+            outcome: Outcome::Pressed(numbered.number(p.word)),
+        };
+        if let Some((_, round)) = sittings.last_mut() {
+            round.push(call);
+        }
+    }
+    sittings.into_iter().map(|(_, round)| round).collect()
 }
 
 /// Sessions begun and joined in the last weeks.
@@ -59,18 +139,17 @@ pub fn joining_recent(story: &Story, learner: LearnerId, now: Moment) -> (usize,
 }
 
 fn standing(
-    story: &Story,
-    learner: LearnerId,
-    now: Moment,
+    given: &Given<'_>,
     card: &WordCard,
-    all: &[Answered<'_>],
+    number: usize,
     (joined, offered): (usize, usize),
     under_strain: bool,
 ) -> Standing {
+    let &Given { story, learner, now, all, pressed, called, words } = given;
     let zone = story.zone();
     let shown = showings(all, Some(card.word));
     let own = own_presses(all, Some(card.word));
-    let asked = invitations(story, learner, card.word);
+    let asked = invitations(story, learner, card.word, now);
     let week = since(now, 7, &zone);
     let recent = since(now, RECENT_DAYS, &zone);
     let taken: Vec<Moment> = own
@@ -81,18 +160,27 @@ fn standing(
         .collect();
     let chosen = story.of::<StageChoice>(learner).rfind(|c| c.part.word == card.word && c.at() <= now);
     let current = chosen.map_or(Stage::Show, |c| c.part.stage);
+    let rule = StageRule::default();
+    let sessions = by_session(&asked);
+    let others: Vec<&PressedAt<'_>> = pressed.iter().filter(|p| p.invitation.part.word != card.word).collect();
+    let elsewhere = others.iter().filter(|p| p.word == card.word).count();
+    let chance = Chance { words, elsewhere: Estimate::share(elsewhere, others.len()) };
+    let ln_e = word_evidence(called, number, words).into_iter().fold(0.0, f64::max);
     let figures = WordFigures {
         prepared: card.reward.is_some() && card.answer.is_some(),
         showings: count(shown.len()),
         showing_days: count(by_day(shown.iter().map(|a| a.press.at()), &zone).len()),
         offered: count(offered),
         joined: count(joined),
-        invitations: by_session(&asked),
+        later: later(&sessions, &rule),
+        invitations: sessions.into_iter().map(|s| s.1).collect(),
+        ln_e,
+        elsewhere: chance.elsewhere.value,
         own_presses_taken: count(taken.len()),
         own_press_days: count(by_day(taken.iter().copied(), &zone).len()),
         under_strain,
     };
-    let advice = stage(current, &figures, &StageRule::default());
+    let advice = stage(current, &figures, &rule);
     let (figures_say, because, would_change) = match advice {
         Ok(StageAdvice { stage, because, would_change }) => (
             stage,
@@ -102,7 +190,8 @@ fn standing(
         // The figures are counts of one story and cannot contradict themselves; if they do, say so.
         Err(why) => (current, vec![why.to_string()], Vec::new()),
     };
-    let pressed = asked.usable.iter().filter(|u| u.pressed).count();
+    let (pressed, wanted) = asked.pressed();
+    let (right, presses) = asked.right();
     let delays: Vec<f64> = shown.iter().rev().take(50).filter_map(Answered::delay_s).collect();
     Standing {
         word: card.word,
@@ -114,7 +203,10 @@ fn standing(
         showings: shown.len(),
         showings_week: shown.iter().filter(|a| a.press.at() >= week).count(),
         delay: crate::estimate::median(&delays, Unit::Seconds),
-        response: Estimate::share(pressed, asked.usable.len()),
+        response: Estimate::share_any_time(pressed, wanted),
+        right: Estimate::share_any_time(right, presses),
+        chance,
+        above_chance: ln_e >= rule.e_bar.ln(),
         own_presses: own.iter().filter(|a| a.press.at() >= recent).count(),
         last_shown: shown.last().map(|a| a.press.at()),
     }
@@ -124,28 +216,57 @@ fn count(n: usize) -> u32 {
     u32::try_from(n).unwrap_or(u32::MAX)
 }
 
-/// Usable invitations by session and person, oldest first. Outside a session a household day counts as one.
-fn by_session(asked: &Invitations<'_>) -> Vec<InvitationSession> {
+/// Days after mastery from which a session tells whether it lasts.
+const LATER_DAYS: f64 = 14.0;
+
+/// Sessions two weeks and more after mastery was first reached, together; none where that was not yet.
+fn later(sessions: &[(Moment, InvitationSession)], rule: &StageRule) -> Option<InvitationSession> {
+    let upto = |n: usize| sessions[..n].iter().map(|s| s.1).collect::<Vec<_>>();
+    let reached = (1..=sessions.len()).find(|n| {
+        let (in_a_row, people) = mastery(&upto(*n), rule);
+        in_a_row >= rule.mastery_sessions && people >= rule.mastery_people
+    })?;
+    let from = sessions[reached - 1].0.plus_seconds(LATER_DAYS * 86_400.0);
+    let none = InvitationSession { wanted: 0, pressed: 0, presses: 0, right: 0, teacher: 0 };
+    Some(sessions.iter().filter(|s| s.0 >= from).fold(none, |sum, (_, s)| InvitationSession {
+        wanted: sum.wanted + s.wanted,
+        pressed: sum.pressed + s.pressed,
+        presses: sum.presses + s.presses,
+        right: sum.right + s.right,
+        ..sum
+    }))
+}
+
+/// Invitations by session and person, oldest first, each with its beginning. Outside a session a household day counts as
+/// one.
+fn by_session(asked: &Invitations<'_>) -> Vec<(Moment, InvitationSession)> {
     let mut people: BTreeMap<Option<TeacherId>, u32> = BTreeMap::new();
-    let mut sessions: Vec<(String, InvitationSession)> = Vec::new();
-    for usable in &asked.usable {
+    let mut places: BTreeMap<String, usize> = BTreeMap::new();
+    let mut sessions: Vec<(Moment, InvitationSession)> = Vec::new();
+    let mut all: Vec<(Fact<'_, Invitation>, Option<bool>, Option<bool>)> =
+        asked.usable.iter().map(|u| (u.invitation, Some(u.pressed), None)).collect();
+    all.extend(asked.presses.iter().map(|p| (p.invitation, None, Some(p.right()))));
+    all.sort_by_key(|(i, ..)| (i.at(), i.id()));
+    for (invitation, wanted, right) in all {
         let next = count(people.len());
-        let teacher = *people.entry(usable.invitation.teacher()).or_insert(next);
-        let event = usable.invitation.event;
-        let key = usable
-            .invitation
+        let teacher = *people.entry(invitation.teacher()).or_insert(next);
+        let event = invitation.event;
+        let key = invitation
             .part
             .session
             .map_or_else(|| format!("{} {teacher}", event.happened_at.day(&event.zone)), |s| format!("{s} {teacher}"));
-        let place = sessions.iter().rposition(|(k, _)| *k == key).unwrap_or_else(|| {
-            sessions.push((key, InvitationSession { wanted: 0, pressed: 0, teacher }));
+        let place = *places.entry(key).or_insert_with(|| {
+            let none = InvitationSession { wanted: 0, pressed: 0, presses: 0, right: 0, teacher };
+            sessions.push((event.happened_at, none));
             sessions.len() - 1
         });
         let session = &mut sessions[place].1;
-        session.wanted += 1;
-        session.pressed += u32::from(usable.pressed);
+        session.wanted += u32::from(wanted.is_some());
+        session.pressed += u32::from(wanted == Some(true));
+        session.presses += u32::from(right.is_some());
+        session.right += u32::from(right == Some(true));
     }
-    sessions.into_iter().map(|(_, s)| s).collect()
+    sessions
 }
 
 /// The reasons of a standing, as an advice carries them.

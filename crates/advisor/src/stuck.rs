@@ -2,8 +2,11 @@
 //! Thresholds are our own (common practice, no source) and stand beside every figure. It never says the animal cannot learn.
 
 use crate::advice::{Advice, Reason, Sure, Topic};
-use crate::causes::{alike, avoided, health, not_wanted, people_differ, time_or_place, too_late, too_little};
-use crate::observe::{Answered, answered, showings, since};
+use crate::causes::{
+    alike, avoided, hard_to_make_out, health, not_wanted, people_differ, time_or_place, too_late, too_little,
+};
+use crate::estimate::Estimate;
+use crate::observe::{Answered, answered, invitations, showings, since};
 use crate::stages::Standing;
 use sayso_model::{LearnerId, Moment, Stage, Story, WordId};
 
@@ -17,6 +20,8 @@ const HARDLY: usize = 4;
 /// What may be behind it.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
 pub enum Cause {
+    /// The recorded word may be hard to make out: what to check first.
+    HardToMakeOut,
     /// The reward is not wanted just now.
     NotWanted,
     /// There was too little showing.
@@ -40,6 +45,7 @@ impl Cause {
     #[must_use]
     pub const fn words(self) -> &'static str {
         match self {
+            Self::HardToMakeOut => "the recorded word may be hard to make out",
             Self::NotWanted => "the reward is not wanted just now",
             Self::TooLittle => "too little showing",
             Self::TooLate => "the delivery comes too late",
@@ -55,6 +61,9 @@ impl Cause {
     #[must_use]
     pub const fn act(self) -> &'static str {
         match self {
+            Self::HardToMakeOut => {
+                "play its button from another room, and record it again, clear and soft, unless you know the word at once"
+            }
             Self::NotWanted => {
                 "test likes again and change what the word delivers, or show it when the thing is wanted"
             }
@@ -131,8 +140,9 @@ pub fn is_stuck(story: &Story, learner: LearnerId, now: Moment, standing: &Stand
     if first.is_none_or(|at| now.seconds_since(at) < ENOUGH_DAYS * 86_400.0) {
         return false;
     }
-    if standing.response.surely_below(0.5) || standing.response.n >= 12 {
-        return standing.response.surely_below(0.5);
+    let right = right_of_wanted(story, learner, standing.word, now);
+    if right.surely_below(0.5) || right.n >= 12 {
+        return right.surely_below(0.5);
     }
     let from = since(now, RECENT_DAYS, &story.zone());
     let recent: Vec<Answered<'_>> =
@@ -141,13 +151,19 @@ pub fn is_stuck(story: &Story, learner: LearnerId, now: Moment, standing: &Stand
         || not_wanted(story, learner, standing.word, from, now, &recent).bearing == Bearing::For
 }
 
+/// How often the invited word itself was pressed when its thing was wanted.
+fn right_of_wanted(story: &Story, learner: LearnerId, word: WordId, now: Moment) -> Estimate {
+    let asked = invitations(story, learner, word, now);
+    Estimate::share(asked.usable.iter().filter(|u| u.right).count(), asked.usable.len())
+}
+
 fn advice(story: &Story, learner: LearnerId, now: Moment, standing: &Standing) -> Option<Advice> {
     let weighed = differential(story, learner, now, standing.word);
     let likely: Vec<&Weighed> =
         weighed.iter().filter(|w| matches!(w.bearing, Bearing::For | Bearing::Perhaps)).collect();
     let mut because = vec![Reason::figure(
-        format!("Pressed when invited and wanted, after {} showings.", standing.showings),
-        standing.response,
+        format!("Pressed this word when it was invited and wanted, after {} showings.", standing.showings),
+        right_of_wanted(story, learner, standing.word, now),
     )];
     because.extend(
         likely.iter().map(|w| Reason {
@@ -155,15 +171,22 @@ fn advice(story: &Story, learner: LearnerId, now: Moment, standing: &Standing) -
             ..w.evidence.clone()
         }),
     );
-    let (act, sure) = match likely.first() {
+    // Whatever else the records point to: a word nobody can make out is soon found out, and nothing helps before it is.
+    let begin = format!("\u{201c}{}\u{201d} is not getting on. First {}.", standing.says, Cause::HardToMakeOut.act());
+    if !likely.iter().any(|w| w.cause == Cause::HardToMakeOut)
+        && let Some(w) = weighed.iter().find(|w| w.cause == Cause::HardToMakeOut)
+    {
+        because
+            .push(Reason { text: format!("{}: {}", capital(w.cause.words()), w.evidence.text), ..w.evidence.clone() });
+    }
+    let (act, sure) = match likely.iter().find(|w| w.cause != Cause::HardToMakeOut) {
         Some(first) => (
-            format!("\u{201c}{}\u{201d} is not getting on. First {}.", standing.says, first.cause.act()),
+            format!("{begin} Then {}.", first.cause.act()),
             if first.bearing == Bearing::For { Sure::Fairly } else { Sure::Little },
         ),
         None => (
             format!(
-                "\u{201c}{}\u{201d} is not getting on and the records do not show why. Rest it for a week and show another word.",
-                standing.says
+                "{begin} The records do not show another cause: if it can be made out, rest it for a week and show another word."
             ),
             Sure::Little,
         ),
@@ -187,13 +210,14 @@ pub fn differential(story: &Story, learner: LearnerId, now: Moment, word: WordId
     let all: Vec<Answered<'_>> = answered(story, learner).into_iter().filter(|a| a.press.at() <= now).collect();
     let recent: Vec<Answered<'_>> = all.iter().filter(|a| a.press.at() >= from).copied().collect();
     let mut weighed = vec![
+        hard_to_make_out(story, word),
         not_wanted(story, learner, word, from, now, &recent),
-        too_little(word, now, from, &all),
+        too_little(word, now, from, &all, &story.zone()),
         too_late(word, &recent),
         avoided(story, learner, word, from, &recent),
         time_or_place(story, learner, now),
-        health(story, learner, now),
-        alike(story, learner, word),
+        health(story, learner, now, &all),
+        alike(story, learner, word, now),
         people_differ(word, &recent),
     ];
     weighed.sort_by_key(|w| w.bearing);

@@ -2,11 +2,12 @@
 //! sign to go back. Never for water, toilet, pain, fear or rest.
 
 use crate::advice::{Advice, Reason, Sure, Topic};
-use crate::estimate::{Estimate, LEVEL, Unit};
+use crate::demand::BURST_MAY_COME;
+use crate::estimate::Estimate;
 use crate::observe::{Answered, answered, own_presses, since};
+use crate::rate::per_day;
 use crate::stages::Standing;
 use sayso_methods::demand::thinning::{ThinningStep, next_step};
-use sayso_methods::stats::Count;
 use sayso_model::{LearnerId, Moment, RewardKind, Stage, Story};
 
 /// Days looked back on.
@@ -34,8 +35,7 @@ pub fn thinning(story: &Story, learner: LearnerId, now: Moment, standings: &[Sta
         })
         .filter_map(|s| {
             let own = own_presses(&all, Some(s.word));
-            let count = Count::new(own.len() as u64, now.seconds_since(from) / 86_400.0).ok()?;
-            let rate = Estimate::with(count.rate(), count.interval(LEVEL), own.len(), Unit::PerDay);
+            let rate = per_day(own.iter().map(|a| a.press.at()), from, now, &story.zone());
             let given = Estimate::share(own.iter().filter(|a| a.given()).count(), own.len());
             if !(rate.surely_above(MANY_A_DAY) && given.surely_below(KEEPING_UP)) {
                 return None;
@@ -48,7 +48,7 @@ pub fn thinning(story: &Story, learner: LearnerId, now: Moment, standings: &[Sta
             let because = vec![
                 Reason::figure(format!("Own presses, last {DAYS} days (bar {MANY_A_DAY:.0} a day)."), rate),
                 Reason::figure("Share answered with the thing.", given),
-                Reason::said("Multiple schedule with signals: Hanley, Iwata & Thompson 2001; steps partly from memory."),
+                Reason::said("Multiple schedule with signals: Hanley, Iwata & Thompson 2001, whose last step was 60 s and 240 s; the first step is from memory, those between are ours."),
             ];
             Some(
                 Advice::new(
@@ -58,7 +58,7 @@ pub fn thinning(story: &Story, learner: LearnerId, now: Moment, standings: &[Sta
                     Sure::Little,
                     "On to longer waits once two sessions running hold few presses during \u{201c}not now\u{201d}; back to answering every press at a strong sign, leaving, or presses that do not fall over three sessions.",
                 )
-                .caution("Expect a burst of presses at first (Lerman & Iwata 1995). Never for water, toilet, pain or fear: those are answered. If it guards, growls or bites, stop and ask a qualified behaviour professional.")
+                .caution(format!("{BURST_MAY_COME} Never for water, toilet, pain or fear: those are answered. If it guards, growls or bites, stop and ask a qualified behaviour professional."))
                 .about(s.word),
             )
         })

@@ -10,6 +10,7 @@ use crate::stages::{Standing, joining_recent, reasons, standings};
 use crate::stuck::stuck;
 use crate::thinning::thinning;
 use crate::welfare::{rest_today, welfare};
+use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_model::{LearnerCard, LearnerId, Moment, Stage, Story};
 
 /// Everything the Today page shows.
@@ -160,9 +161,9 @@ fn show_advice(plan: &Plan) -> Advice {
         "Leaving or a strong sign ends it at once; other words once these are shown as often.",
     )
     .minutes(plan.minutes)
-    .caution(
-        "It may come and go as it likes. Keep buttons' battery covers screwed shut and watch a learner that chews.",
-    )
+    .caution(format!(
+        "It may come and go as it likes. Keep buttons' battery covers screwed shut and watch a learner that chews. {BATTERY_EMERGENCY}"
+    ))
 }
 
 fn stage_advice(word: &Standing, joining: Estimate) -> Option<Advice> {

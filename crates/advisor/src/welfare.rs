@@ -1,9 +1,10 @@
 //! Welfare rules. They come first and outrank every other advice. They name what was seen and whom to ask; they never diagnose.
 
 use crate::advice::{Advice, Reason, Sure, Topic};
-use crate::estimate::{Estimate, LEVEL, Unit};
+use crate::estimate::{Estimate, Unit};
 use crate::observe::{answered, own_presses, since};
-use sayso_methods::stats::{Count, Tail, compare_rates};
+use crate::rate::{clumping, rate};
+use sayso_methods::stats::{Count, clumped_p};
 use sayso_model::{Fact, LearnerId, Moment, Session, Sign, SignLevel, Story};
 
 /// No session for the rest of the day after a strong sign (our own rule, on the side of caution).
@@ -146,15 +147,14 @@ fn sudden_change(story: &Story, learner: LearnerId, now: Moment) -> Option<Advic
     let before = own.len() - recent;
     let recent = Count::new(recent as u64, days_recent).ok()?;
     let earlier = Count::new(before as u64, days_before).ok()?;
-    // Pressing comes in runs, so a plain count test is too eager: ask also for a fall or rise to a quarter or fourfold.
-    let comparison = compare_rates(recent, earlier, Tail::TwoSided, LEVEL).ok()?;
+    let bursts = clumping(own.iter().copied(), first.max(from), now, &zone);
+    let p = clumped_p(recent, earlier, bursts).ok()?;
     let ratio = recent.rate() / earlier.rate().max(f64::MIN_POSITIVE);
-    if comparison.p > SUDDEN || earlier.events() < 20 || (0.25..=4.0).contains(&ratio) {
+    // A change may be sure and small: ask also for a fall or rise to a quarter or fourfold.
+    if p > SUDDEN || earlier.events() < 20 || (0.25..=4.0).contains(&ratio) {
         return None;
     }
-    let estimate = |c: Count| {
-        Estimate::with(c.rate(), c.interval(LEVEL), usize::try_from(c.events()).unwrap_or(usize::MAX), Unit::PerDay)
-    };
+    let estimate = |count: Count| rate(count, bursts, Unit::PerDay);
     Some(
         Advice::new(
             Topic::Welfare,

@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use sayso_advisor::checks::{order, size};
-use sayso_methods::stats::{Proportion, Tail};
+use sayso_methods::stats::{BetaPrior, Direction, Proportion, binomial_bayes_factor};
 use sayso_model::{ProbeDesign, ProbeId, ProbePlan, WordId};
 use std::collections::BTreeMap;
 use uuid::Uuid;
@@ -61,11 +61,15 @@ fn a_size_keeps_what_it_promises() {
     for (words, choices, rate) in [(2, 2, 0.9), (3, 3, 0.8), (8, 2, 0.75), (1, 4, 0.99)] {
         let s = size(words, choices, rate).unwrap();
         assert_eq!(s.trials, s.per_word * words as u64);
-        assert!(s.false_alarm <= s.alpha && s.power >= 0.8, "{s:?}");
-        let tail = |k: u64, p: f64| Proportion::new(k, s.per_word).unwrap().test(p, Tail::Greater).unwrap();
-        assert!(tail(s.critical - 1, s.chance) > s.alpha, "the bar is the lowest that holds");
-        assert!((tail(s.critical, rate) - s.power).abs() < 1e-12);
+        assert!(s.false_alarm <= s.alpha / words as f64 && s.power >= 0.8, "{s:?}");
+        let e = |k: u64| {
+            let seen = Proportion::new(k, s.per_word).unwrap();
+            binomial_bayes_factor(seen, s.chance, BetaPrior::EVEN, Direction::Above).unwrap().factor()
+        };
+        let bar = words as f64 / s.alpha;
+        assert!(e(s.critical) >= bar && e(s.critical - 1) < bar, "the bar is the lowest that holds");
     }
+    assert_eq!(size(4, 2, 0.9).unwrap().per_word, 24);
     for (words, choices, rate) in [(0, 2, 0.9), (2, 1, 0.9), (2, 0, 0.9), (2, 2, 0.5), (2, 2, f64::NAN), (2, 2, 0.501)]
     {
         assert!(size(words, choices, rate).is_err());

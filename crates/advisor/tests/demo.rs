@@ -104,6 +104,7 @@ fn an_invitation_it_did_not_want_is_never_counted() {
             shown: true,
             took,
             session: None,
+            call: None,
         };
         event(&story, learner, number, now(), body)
     };
@@ -119,11 +120,12 @@ fn an_invitation_it_did_not_want_is_never_counted() {
         ask(7, InvitationResult::Left { after_s: None }, None),
         ask(8, InvitationResult::WithoutButton { after_s: None }, Some(true)),
     ]);
-    let sorted = invitations(&told, learner, word);
-    // Wanted: 1, 4 and 8. The presses without wanting are left out as well, or the share would be flattered.
-    assert_eq!(sorted.usable.len(), 3);
-    assert_eq!(sorted.usable.iter().filter(|u| u.pressed).count(), 1);
-    assert_eq!((sorted.not_wanted, sorted.asked_other, sorted.without_button, sorted.unrecorded), (3, 1, 1, 1));
+    let sorted = invitations(&told, learner, word, now());
+    // Wanted: 1, 4, 6 and 8; pressed, whichever word: 4 and 6.
+    assert_eq!(sorted.pressed(), (2, 4));
+    // Every press counts among the right and wrong ones, wanted or not, or the share would be flattered: 4, 5 and 6.
+    assert_eq!(sorted.right(), (2, 3));
+    assert_eq!((sorted.not_wanted, sorted.without_button, sorted.unrecorded), (3, 1, 1));
     assert_eq!(sorted.total(), 8);
 }
 
@@ -189,6 +191,10 @@ fn a_word_asked_for_more_than_it_can_be_given_gets_a_signal_and_a_sign_to_go_bac
     let standings = stages::standings(&busy, learner, now());
     let advice = thinning::thinning(&busy, learner, now(), &standings);
     assert_eq!(advice.iter().filter_map(|a| a.word).collect::<Vec<_>>(), [word]);
+    assert!(
+        advice[0].caution.as_ref().unwrap().contains("a burst of presses may come first"),
+        "a burst is not the rule"
+    );
     assert!(advice[0].would_change.contains("back to answering every press"));
     assert!(advice[0].because.iter().all(|r| r.figure.is_none_or(|f| f.n > 0)));
 }
@@ -205,7 +211,7 @@ fn the_demo_s_checks_were_run_in_the_order_their_plans_give() {
         for trial in run {
             assert_eq!(planned[usize::from(trial.part.trial) - 1].word, trial.part.target);
         }
-        let departures = checks::report(&story, learner, plan.probe).unwrap().unwrap().departures;
+        let departures = checks::report(&story, learner, plan.probe, now()).unwrap().unwrap().departures;
         assert!(departures.is_empty(), "{departures:?}");
     }
 }

@@ -1,6 +1,7 @@
 //! Every command and flag, in one place; help comes from here.
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
+use sayso_model::{CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseStop, CaseUnit, Day};
 use std::path::PathBuf;
 
 /// A notebook that does the maths for a person who teaches a companion animal to use a board of recorded-word buttons.
@@ -10,6 +11,33 @@ pub struct Cli {
     /// What to do.
     #[command(subcommand)]
     pub command: Command,
+    #[command(flatten)]
+    pub logging: Logging,
+}
+
+/// What goes wrong, and what was done, in lines a person can read.
+#[derive(Args, Debug, Clone)]
+pub struct Logging {
+    /// Write the log to this file instead of standard error. At 1 MiB it is renamed to FILE.old, in place of the one
+    /// before it, and begun anew.
+    #[arg(long, global = true, value_name = "FILE")]
+    pub log_file: Option<PathBuf>,
+    /// What to log. If left out: info while serving and in a file, otherwise warn.
+    #[arg(long, global = true, value_enum, value_name = "LEVEL")]
+    pub log_level: Option<Level>,
+}
+
+/// What is logged, each with those before it.
+#[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Level {
+    /// What failed, and what would put it right.
+    Error,
+    /// What may need a look, such as wrong pairing codes.
+    Warn,
+    /// What was done: start, stop, pairings, imports, restores.
+    Info,
+    /// Also connections that broke off.
+    Debug,
 }
 
 /// Where the notebook is.
@@ -20,15 +48,30 @@ pub struct Data {
     pub data: PathBuf,
 }
 
+/// Whose events may come in.
+#[derive(Args, Debug, Clone, Copy)]
+pub struct OtherHouseholds {
+    /// Take in events of a household that this notebook does not hold. It then holds several, for good.
+    #[arg(long)]
+    pub take_in_other_household: bool,
+}
+
+impl From<OtherHouseholds> for sayso_store::Others {
+    fn from(given: OtherHouseholds) -> Self {
+        if given.take_in_other_household { Self::TakeIn } else { Self::Refuse }
+    }
+}
+
 /// How to serve.
 #[derive(Args, Debug, Clone)]
 pub struct Serving {
     /// Port; 0 takes any free one.
     #[arg(long, default_value_t = 7297)]
     pub port: u16,
-    /// Let phones on the home network in, each after typing the pairing code shown here.
-    #[arg(long)]
-    pub lan: bool,
+    /// Let phones on the home network in, each after typing the pairing code shown here: at all addresses of this
+    /// machine, or only at the one given.
+    #[arg(long, value_name = "ADDRESS", num_args = 0..=1, default_missing_value = "0.0.0.0")]
+    pub lan: Option<std::net::IpAddr>,
     /// Serve phones over HTTPS, with a certificate made here that each phone installs once. The microphone, and pages
     /// that load while this machine is off, need it.
     #[arg(long, requires = "lan")]
@@ -79,6 +122,103 @@ pub struct Listening {
     pub files: Vec<PathBuf>,
 }
 
+/// Reads one of a vocabulary by its name on the wire.
+fn by_name<T: Copy + Send + Sync>(
+    all: &'static [T],
+    name: fn(T) -> &'static str,
+) -> impl Fn(&str) -> Result<T, String> + Clone {
+    move |text: &str| {
+        let found = all.iter().copied().find(|t| name(*t) == text);
+        found.ok_or_else(|| format!("one of: {}", all.iter().map(|t| name(*t)).collect::<Vec<_>>().join(", ")))
+    }
+}
+
+/// A trial of a change to plan.
+#[derive(Args, Debug, Clone)]
+pub struct Planning {
+    /// Directory of the notebook.
+    #[arg(long, value_name = "DIR")]
+    pub data: PathBuf,
+    /// Name or id of the animal; may be left out where there is one.
+    #[arg(long)]
+    pub learner: Option<String>,
+    /// What is changed: quieter_button, new_place, faster_delivery or other.
+    #[arg(long, value_parser = by_name(CaseQuestion::ALL, CaseQuestion::name))]
+    pub question: CaseQuestion,
+    /// What is changed, in words; with --question other.
+    #[arg(long)]
+    pub label: Option<String>,
+    /// Design (reversal, multiple_baseline, alternating_treatments, changing_criterion); the one proposed for the
+    /// question, if left out.
+    #[arg(long, value_parser = by_name(CaseDesign::ALL, CaseDesign::name))]
+    pub design: Option<CaseDesign>,
+    /// What is measured: own_presses, joined_share, time_to_press, pressed_share, stress_signs or delivery_delay.
+    #[arg(long, value_parser = by_name(CaseMeasure::ALL, CaseMeasure::name))]
+    pub measure: CaseMeasure,
+    /// What is expected of the change: more, less or either.
+    #[arg(long, value_parser = by_name(CaseExpected::ALL, CaseExpected::name))]
+    pub expected: CaseExpected,
+    /// A word by what it says or its id; again for more. All words, if left out.
+    #[arg(long)]
+    pub word: Vec<String>,
+    /// An animal of a multiple baseline over animals; again for more.
+    #[arg(long)]
+    pub animal: Vec<String>,
+    /// What a point is: day or session.
+    #[arg(long, default_value = "day", value_parser = by_name(CaseUnit::ALL, CaseUnit::name))]
+    pub unit: CaseUnit,
+    /// First day, such as 2026-03-01; tomorrow, if left out.
+    #[arg(long)]
+    pub first: Option<Day>,
+    /// Days or sessions in all.
+    #[arg(long)]
+    pub points: u16,
+    /// Phases of a reversal or a changing criterion.
+    #[arg(long, default_value_t = 4)]
+    pub phases: u16,
+    /// Least points a phase.
+    #[arg(long, default_value_t = 5)]
+    pub least: u16,
+    /// Least points between two changes of a multiple baseline.
+    #[arg(long, default_value_t = 3)]
+    pub apart: u16,
+    /// Goal for people in seconds, one for each phase after the first; with a changing criterion.
+    #[arg(long, value_name = "SECONDS")]
+    pub goal: Vec<f64>,
+}
+
+/// What to do with trials of a change.
+#[derive(Subcommand, Debug)]
+pub enum Designing {
+    /// List them.
+    List {
+        #[command(flatten)]
+        data: Data,
+        /// Name or id of the animal; all of them if left out.
+        #[arg(long)]
+        learner: Option<String>,
+    },
+    /// Today's condition, the figures so far, and at the end the result. Later days are not told.
+    Show {
+        #[command(flatten)]
+        data: Data,
+        /// Id of the trial.
+        trial: sayso_model::DesignId,
+    },
+    /// Plan one: the order is drawn by chance.
+    Plan(Box<Planning>),
+    /// Stop one.
+    Stop {
+        #[command(flatten)]
+        data: Data,
+        /// Id of the trial.
+        trial: sayso_model::DesignId,
+        /// Why: strong_sign, not_good, not_kept or other.
+        #[arg(long, value_parser = by_name(CaseStop::ALL, CaseStop::name))]
+        reason: CaseStop,
+    },
+}
+
 /// The commands.
 #[derive(Subcommand, Debug)]
 pub enum Command {
@@ -100,6 +240,17 @@ pub enum Command {
         #[command(flatten)]
         serving: Serving,
     },
+    /// List the devices that were paired, or end one or all; while it is served or not.
+    Devices {
+        #[command(flatten)]
+        data: Data,
+        /// End the device of this id.
+        #[arg(long, value_name = "ID")]
+        end: Option<String>,
+        /// End all of them.
+        #[arg(long, conflicts_with = "end")]
+        end_all: bool,
+    },
     /// What to do today, and why.
     Today {
         #[command(flatten)]
@@ -116,6 +267,9 @@ pub enum Command {
         #[arg(long)]
         learner: Option<String>,
     },
+    /// Does a change help this animal? Trials by single-case designs: planned, drawn by chance, tested against the draw.
+    #[command(subcommand)]
+    Design(Designing),
     /// Do two or more people see the same? Scores from a file: a line for each thing, a column for each person.
     Agree {
         /// The file; - for standard input.
@@ -132,7 +286,7 @@ pub enum Command {
         #[command(flatten)]
         data: Data,
     },
-    /// Read a CSV or JSON Lines file; first shows what would happen.
+    /// Read a CSV or JSON Lines file, or an archive; first shows what would happen.
     Import {
         #[command(flatten)]
         data: Data,
@@ -141,6 +295,8 @@ pub enum Command {
         /// Do it, after the preview found nothing wrong.
         #[arg(long)]
         yes: bool,
+        #[command(flatten)]
+        others: OtherHouseholds,
     },
     /// Write every event to standard output or a file.
     Export {
@@ -187,9 +343,11 @@ pub enum Command {
         data: Data,
         /// The backup.
         file: PathBuf,
+        #[command(flatten)]
+        others: OtherHouseholds,
     },
-    /// Build the tables that follow from the log anew and compare them with the live ones.
-    Rebuild {
+    /// Look the notebook through: the file, every event, every recording.
+    Check {
         #[command(flatten)]
         data: Data,
     },
@@ -217,4 +375,6 @@ pub enum Form {
     Jsonl,
     /// CSV: one row an event.
     Csv,
+    /// An archive of the events and the recordings; needs --to.
+    Tar,
 }

@@ -9,6 +9,9 @@ pub enum CliError {
     /// Serving.
     #[error(transparent)]
     Serve(#[from] sayso_web::ServeError),
+    /// The paired devices.
+    #[error(transparent)]
+    Paired(#[from] sayso_web::access::PairedError),
     /// The laboratory.
     #[error(transparent)]
     Lab(#[from] crate::lab::LabError),

@@ -4,6 +4,7 @@ mod args;
 mod commands;
 mod error;
 mod lab;
+mod log;
 mod microphone;
 mod out;
 mod recorded;
@@ -12,37 +13,53 @@ use args::{Cli, Command};
 use clap::Parser;
 use error::CliError;
 use std::process::ExitCode;
+use std::time::Duration;
 
-#[tokio::main]
-async fn main() -> ExitCode {
-    match run(Cli::parse()).await {
-        Ok(code) => code,
-        Err(why) => {
-            eprintln!("sayso: {why}");
-            ExitCode::FAILURE
+/// How long work that nobody waits for any more may hold up the end, such as a page half computed.
+const LAST_WAIT: Duration = Duration::from_millis(500);
+
+fn main() -> ExitCode {
+    let cli = Cli::parse();
+    let serving = matches!(cli.command, Command::Serve { .. } | Command::Demo { .. });
+    let in_file = cli.logging.log_file.is_some();
+    let done = log::begin(&cli.logging, serving).and_then(|()| {
+        let runtime = tokio::runtime::Runtime::new()?;
+        let done = runtime.block_on(run(cli));
+        runtime.shutdown_timeout(LAST_WAIT);
+        done
+    });
+    done.unwrap_or_else(|why| {
+        eprintln!("sayso: {why}");
+        if in_file {
+            tracing::error!("{why}");
         }
-    }
+        ExitCode::FAILURE
+    })
 }
 
 async fn run(cli: Cli) -> Result<ExitCode, CliError> {
     match cli.command {
         Command::Demo { data, seed, serving } => commands::serve::demo(data, seed, &serving).await?,
         Command::Serve { data, serving } => commands::serve::serve(&data.data, &serving).await?,
+        Command::Devices { data, end, end_all } => commands::devices::devices(&data.data, end.as_deref(), end_all)?,
         Command::Today { data, learner } => commands::tell::today(&data.data, learner.as_deref()).await?,
         Command::Evidence { data, learner } => commands::tell::evidence(&data.data, learner.as_deref()).await?,
+        Command::Design(what) => commands::design::design(&what).await?,
         Command::Agree { file, scale, headed } => commands::tell::agree(&file, scale, headed)?,
         Command::Log { data } => return commands::exchange::log(&data.data).await,
-        Command::Import { data, file, yes } => return commands::exchange::import(&data.data, &file, yes).await,
-        Command::Export { data, form, to } => commands::exchange::export(&data.data, form, to.as_deref()).await?,
+        Command::Import { data, file, yes, others } => {
+            return commands::exchange::import(&data.data, &file, yes, others.into()).await;
+        }
+        Command::Export { data, form, to } => return commands::exchange::export(&data.data, form, to.as_deref()).await,
         Command::Backup { data, file } => commands::keep::backup(&data.data, &file).await?,
-        Command::Restore { data, file } => commands::keep::restore(&data.data, &file).await?,
+        Command::Restore { data, file, others } => commands::keep::restore(&data.data, &file, others.into()).await?,
         Command::Lab { quick, out, seed, only } => lab::run(&lab::LabArgs { quick, out, seed, only })?,
         Command::Enrol { data, word, record, file } => {
             return commands::enrol::enrol(&data.data, &word, file.as_deref(), record).await;
         }
         Command::Clips { data } => return commands::enrol::clips(&data.data).await,
         Command::Listen(args) => return commands::listen::listen(&args).await,
-        Command::Rebuild { data } => return commands::keep::rebuild(&data.data).await,
+        Command::Check { data } => return commands::keep::check(&data.data).await,
     }
     Ok(ExitCode::SUCCESS)
 }

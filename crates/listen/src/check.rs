@@ -6,12 +6,12 @@ use ebur128::{EbuR128, Mode};
 use serde::{Deserialize, Serialize};
 
 /// Longest and shortest clip that is advised, in seconds (common practice, no source).
-const ADVISED_S: std::ops::RangeInclusive<f64> = 0.3..=3.0;
+pub const ADVISED_S: std::ops::RangeInclusive<f64> = 0.3..=3.0;
 /// Share of samples in flat tops above which a clip is called clipped.
 const CLIPPED_SHARE: f64 = 0.01;
 /// Loudness units from the other clips' median above which a clip stands out (EBU R 128 s1 allows less between
 /// programmes; twice that is plainly heard).
-const LOUDNESS_APART: f64 = 6.0;
+pub const LOUDNESS_APART: f64 = 6.0;
 /// Decibels between loud and quiet parts below which background noise is called too high.
 const LEAST_CONTRAST_DB: f64 = 20.0;
 /// Likeness of fine spectra above which two clips may be mistaken for each other (our own choice: different words in

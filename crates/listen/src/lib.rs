@@ -25,7 +25,7 @@ mod turns;
 mod wav;
 mod whitened;
 
-pub use check::{ClipReport, Finding, check_clips};
+pub use check::{ADVISED_S, ClipReport, Finding, LOUDNESS_APART, check_clips};
 pub use clip::Clip;
 pub use decode::{SoundBlock, SoundInfo, decode_bytes, decode_file};
 pub use ear::{Config, Ear, Enrolled, Glimpse, Heard, Pace};

@@ -195,7 +195,7 @@ fn likes(library: &mut Library) {
         let request = json!({ "items": items, "alpha": alpha });
         let newton = library.run("newton_pairs", request.clone());
         let choix = library.run("choix_pairs", request);
-        let model = PairModel { prior, side: false, nothing: false, level, intervals: Intervals::Quick };
+        let model = PairModel { prior, side: false, nothing: false, tires: false, level, intervals: Intervals::Quick };
         let row = format!("Bradley-Terry, {items} items");
         let (quick, fit) = timed(|| fit_pairs(items, &trials, &model).unwrap());
         print(&row, "choix opt_pairwise, no errors", quick, &choix, &same_likes(&fit, &choix.answer, 1e-4));

@@ -54,7 +54,7 @@ fn top(strengths: &[f64]) -> Vec<usize> {
 
 /// The same model for both ways of testing, so that only the choice of pairs differs.
 fn model() -> PairModel {
-    PairModel { prior: Prior::Weak { alpha: 0.3 }, intervals: Intervals::Quick, ..PairModel::default() }
+    PairModel { prior: Prior::Weak { alpha: 0.3 }, tires: false, intervals: Intervals::Quick, ..PairModel::default() }
 }
 
 /// For each number of trials, in how many households the estimated top set was the true one; and the stop rule's record.

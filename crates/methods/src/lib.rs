@@ -8,6 +8,7 @@ pub mod demand;
 pub mod learning;
 pub mod likes;
 pub mod ration;
+pub mod single_case;
 pub mod stats;
 pub mod understanding;
 pub mod words;

@@ -17,12 +17,13 @@ use sayso_methods::learning::phases::{Better, compare_phases};
 use sayso_methods::learning::pooled::{WordTrials, pooled_learning_curves};
 use sayso_methods::learning::rank_sum::rank_sum;
 use sayso_methods::learning::readiness::{SessionSigns, readiness};
-use sayso_methods::stats::{Interval, PMethod, Tail, TwoByTwo};
+use sayso_methods::stats::evalue::{SwapCells, swap_bets, table_bets};
+use sayso_methods::stats::{Clumping, Interval, PMethod, Tail, TwoByTwo};
 use sayso_methods::understanding::accidents::{Contact, accidents};
 use sayso_methods::understanding::association::{PressIn, Unit, association};
 use sayso_methods::understanding::corrections::{AfterDelivery, Next, corrections};
 use sayso_methods::understanding::exact::stratified_exact;
-use sayso_methods::understanding::ladder::{LadderRule, WordEvidence, climb};
+use sayso_methods::understanding::ladder::{Growth, LadderRule, WordEvidence, climb};
 use sayso_methods::understanding::probe::{ProbeDesign, ProbeTrial, analyse_probe, plan_probe};
 use sayso_methods::understanding::sequences::{SequenceRule, TimedPress, sequences};
 use sayso_methods::understanding::uptake::uptake_by_word;
@@ -203,17 +204,34 @@ proptest! {
     }
 
     #[test]
-    fn ladders_of_any_p(p in prop::collection::vec((prop::option::of(0.0f64..=1.0), prop::option::of(0.0f64..=1.0), 0u64..50), 0..9)) {
-        let words: Vec<WordEvidence> = p
+    fn ladders_of_any_evidence(ln in prop::collection::vec((-50.0f64..900.0, any::<bool>()), 0..9)) {
+        let at = sayso_model::Moment::clamped;
+        let words: Vec<WordEvidence> = ln
             .iter()
-            .enumerate()
-            .map(|(word, p)| WordEvidence { word, presses: p.2, association_p: p.0, fitting_p: p.1, ..Default::default() })
+            .map(|(ln, there)| WordEvidence {
+                rounds: there.then(|| Growth { steps: vec![(at(5), *ln)], n: 3 }),
+                ..Default::default()
+            })
             .collect();
-        let verdicts = climb(&words, &LadderRule::default()).unwrap();
-        prop_assert_eq!(verdicts.len(), words.len());
-        for verdict in verdicts {
-            verdict.adjusted_p.iter().for_each(|p| probability(*p));
-            prop_assert!(verdict.words().contains("n ="));
+        let verdicts = climb(&words, None, &vec![at(0); words.len()], at(9), &LadderRule::default());
+        prop_assert_eq!(verdicts.words.len(), words.len());
+        verdicts.words.iter().flatten().filter_map(|v| v.adjusted_p).for_each(probability);
+    }
+
+    #[test]
+    fn tables_of_any_counts(counts in prop::collection::vec(0u32..300, 8)) {
+        let c = |i: usize| counts[i];
+        for ln in table_bets([[c(0), c(1)], [c(2), c(3)]]).0 {
+            prop_assert!(ln.is_finite());
+        }
+        let cells = SwapCells {
+            first_after_first: [c(0), c(1)],
+            first_after_second: [c(2), c(3)],
+            second_after_second: [c(4), c(5)],
+            second_after_first: [c(6), c(7)],
+        };
+        for ln in swap_bets(cells).0 {
+            prop_assert!(ln.is_finite());
         }
     }
 
@@ -225,7 +243,7 @@ proptest! {
     ) {
         let counts: Vec<u64> = bins.iter().map(|b| b.0).collect();
         let exposure: Vec<f64> = bins.iter().map(|b| b.1).collect();
-        for bin in rates_by_bin(&counts, &exposure).into_iter().flatten() {
+        for bin in rates_by_bin(&counts, &exposure, Clumping::NONE).into_iter().flatten() {
             bin.adjusted_p.iter().for_each(|p| probability(*p));
             bin.interval.iter().for_each(|i| proper(*i, 0.0, f64::INFINITY));
         }
@@ -288,10 +306,11 @@ fn nothing_observed_is_said_so() {
     assert_eq!(corrections(&[]), Err(UnderstandingError::NoObservations));
     assert_eq!(analyse_probe(&[], 0.5), Err(UnderstandingError::NoObservations));
     assert_eq!(change_points(&[], 1.0), Err(DemandError::NoObservations));
-    assert_eq!(rates_by_bin(&[0, 0], &[0.0, 0.0]), Err(DemandError::NoObservations));
-    assert_eq!(gaps(&[], &[]), Err(DemandError::NoObservations));
+    assert_eq!(rates_by_bin(&[0, 0], &[0.0, 0.0], Clumping::NONE), Err(DemandError::NoObservations));
+    assert_eq!(gaps(&[], &[], &[]), Err(DemandError::NoObservations));
     assert_eq!(bursts(&[], &BurstSettings::default()), Ok(vec![]));
-    assert_eq!(climb(&[], &LadderRule::default()), Ok(vec![]));
+    let none = climb(&[], None, &[], sayso_model::Moment::clamped(0), &LadderRule::default());
+    assert!(none.words.is_empty());
 }
 
 #[test]
@@ -313,7 +332,7 @@ fn bad_numbers_are_refused_by_name() {
         association(&mixed, Unit::Press, MonteCarlo::seeded(1)),
         Err(UnderstandingError::SessionsMixed { session: 1 })
     );
-    assert_eq!(rates_by_bin(&[3], &[0.0]), Err(DemandError::PressesWithoutExposure { at: 0 }));
+    assert_eq!(rates_by_bin(&[3], &[0.0], Clumping::NONE), Err(DemandError::PressesWithoutExposure { at: 0 }));
     let more = [SessionSigns { offers: 1, joined: 2, ..Default::default() }];
     assert!(matches!(readiness(&more), Err(LearningError::BadNumber { .. })));
 }

@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use proptest::prelude::*;
-use sayso_methods::stats::{Count, Proportion};
+use sayso_methods::stats::{Clumping, Count, Proportion};
 use sayso_methods::words::*;
 use sayso_model::RewardKind;
 
@@ -230,7 +230,7 @@ proptest! {
     #[test]
     fn any_gaps_give_suggestions_or_a_typed_refusal(asked in 0..10_000_u64, days in any::<f64>(), says in ".{0,8}") {
         let board = OnBoard { says: vec!["ball".into()], in_use: 0, has_closing: false, presses: None, high_arousal: None };
-        if let Ok(found) = next_words(&[Gap { says, asked, days }], &board, &NextWordRules::default()) {
+        if let Ok(found) = next_words(&[Gap { says, asked, days, clumping: Clumping::NONE }], &board, &NextWordRules::default()) {
             prop_assert!(found.suggestions.len() <= 1);
         }
     }
@@ -238,12 +238,12 @@ proptest! {
 
 #[test]
 fn gaps_are_ranked_by_what_is_sure_and_wait_while_few_words_are_in_use() {
-    let gap = |says: &str, asked, days| Gap { says: says.to_owned(), asked, days };
+    let gap = |says: &str, asked, days| Gap { says: says.to_owned(), asked, days, clumping: Clumping::NONE };
     let board = OnBoard {
         says: vec!["ball".into(), "scratch".into(), "treat".into()],
         in_use: 1,
         has_closing: true,
-        presses: Count::new(500, 10.0).ok(),
+        presses: Count::new(500, 10.0).ok().map(|c| (c, Clumping::NONE)),
         high_arousal: None,
     };
     let gaps =
@@ -263,15 +263,17 @@ fn a_closing_word_comes_first_when_demand_or_arousal_is_high() {
         says: vec!["later".into()],
         in_use: 1,
         has_closing: false,
-        presses: Count::new(200, 10.0).ok(),
+        presses: Count::new(200, 10.0).ok().map(|c| (c, Clumping::NONE)),
         high_arousal: Proportion::new(1, 4).ok(),
     };
     let rules = NextWordRules { closing: vec!["later".into(), "all done".into()], ..NextWordRules::default() };
-    let found = next_words(&[Gap { says: "outside".into(), asked: 30, days: 7.0 }], &board, &rules).unwrap();
+    let found =
+        next_words(&[Gap { says: "outside".into(), asked: 30, days: 7.0, clumping: Clumping::NONE }], &board, &rules)
+            .unwrap();
     let closing = &found.suggestions[0];
     assert!(closing.closing && closing.sure && closing.says == "all done");
     assert!(matches!(closing.why, NextReason::HighDemand { presses: 200, .. }), "{closing}");
-    board.presses = Count::new(1, 10.0).ok();
+    board.presses = Count::new(1, 10.0).ok().map(|c| (c, Clumping::NONE));
     let unsure = next_words(&[], &board, &rules).unwrap();
     assert!(matches!(unsure.suggestions[0].why, NextReason::HighArousal { ended_high: 1, of: 4, .. }));
     assert!(!unsure.suggestions[0].sure);

@@ -44,6 +44,8 @@ fn every_reference_case_holds() {
             close(name, resting_energy_linear(kg(input)).unwrap().get(), &expected["kcal_per_day"], tolerance);
         } else if name.starts_with("life-stage factors") {
             factors_match(name, expected, tolerance);
+        } else if name.starts_with("puppy factors") {
+            puppies_match(name, &input["grown_kg"], expected, tolerance);
         } else if name.starts_with("pieces a day") {
             let resting = resting_energy(species(input["species"].as_str().unwrap()), kg(input)).unwrap();
             let day = Kcal::new(resting.get() * number(&input["factor"])).unwrap();
@@ -74,16 +76,66 @@ fn factors_match(name: &str, expected: &Value, tolerance: f64) {
     for (animal, stages) in expected.as_object().unwrap() {
         for (stage, times) in stages.as_object().unwrap() {
             let stage = LifeStage::ALL.into_iter().find(|s| s.name() == stage).unwrap_or_else(|| panic!("{stage}"));
-            close(name, life_stage_factor(species(animal), stage).unwrap().times, times, tolerance);
+            let found = life_stage_factor(species(animal), stage, Kilograms::new(4.0).unwrap(), None).unwrap();
+            close(name, found.times, times, tolerance);
             seen += 1;
         }
     }
     assert_eq!(seen, FACTORS.len(), "a factor without a reference value");
 }
 
+fn puppies_match(name: &str, grown_kg: &Value, expected: &Value, tolerance: f64) {
+    let grown = Kilograms::new(number(grown_kg)).unwrap();
+    for case in expected.as_array().unwrap() {
+        let puppy = puppy(number(&case["kg"]), Some(grown.get()));
+        let allowance = day_allowance(&puppy).unwrap();
+        let Basis::Formula { factor, .. } = allowance.basis else { panic!("{name}: {:?}", allowance.basis) };
+        close(name, factor, &case["times"], 0.0);
+        close(name, allowance.day.get(), &case["day_kcal"], tolerance);
+        assert!(allowance.cautions.contains(&Caution::Growing));
+        // The earlier names by age are one stage now: age no longer decides.
+        for stage in [LifeStage::PuppyUnder4Months, LifeStage::PuppyOver4Months] {
+            assert_eq!(day_allowance(&Learner { stage: Some(stage), ..puppy }), Ok(allowance.clone()));
+        }
+    }
+}
+
+fn puppy(kg: f64, grown: Option<f64>) -> Learner {
+    Learner {
+        species: Species::Dog,
+        weight: Kilograms::new(kg).ok(),
+        grown_weight: grown.map(|g| Kilograms::new(g).unwrap()),
+        stage: Some(LifeStage::Puppy),
+        typed_in: None,
+    }
+}
+
+#[test]
+fn a_puppy_whose_grown_weight_is_unknown_or_passed_is_refused_never_guessed() {
+    assert_eq!(day_allowance(&puppy(8.0, None)), Err(Refusal::NoGrownWeight));
+    assert!(Refusal::NoGrownWeight.to_string().contains("type it in"));
+    assert_eq!(day_allowance(&puppy(31.0, Some(30.0))), Err(Refusal::Outgrown { kg: 31.0, grown: 30.0 }));
+    assert!(matches!(day_allowance(&puppy(8.0, Some(1000.0))), Err(Refusal::Weight { .. })));
+    let typed_in = Learner { typed_in: Kcal::new(900.0).ok(), ..puppy(8.0, None) };
+    assert_eq!(day_allowance(&typed_in).unwrap().day.get(), 900.0);
+}
+
+#[test]
+fn a_slimming_dog_gets_four_fifths_of_resting_energy_at_its_target_weight() {
+    let dog = Learner { stage: Some(LifeStage::WeightLoss), ..puppy(20.0, None) };
+    assert!((day_allowance(&dog).unwrap().day.get() - 529.615).abs() < 0.01);
+}
+
+#[test]
+fn every_food_says_where_its_figure_was_confirmed() {
+    for food in FOODS {
+        assert!(food.status.starts_with("confirmed") && food.ndb.len() == 5, "{food:?}");
+    }
+    assert!(food_energy("salmon_farmed_cooked").is_some(), "wild salmon has less: the name says which");
+}
+
 fn refused_but_typed_in_accepted(species: Species) {
-    let mut learner =
-        Learner { species, weight: Kilograms::new(4.0).ok(), stage: Some(LifeStage::NeuteredAdult), typed_in: None };
+    let mut learner = Learner { species, stage: Some(LifeStage::NeuteredAdult), ..puppy(4.0, None) };
     assert_eq!(day_allowance(&learner), Err(Refusal::NoFormula(species)));
     assert!(Refusal::NoFormula(species).to_string().contains("ask a veterinarian"));
     learner.typed_in = Kcal::new(120.0).ok();
@@ -108,11 +160,10 @@ fn the_linear_form_ends_at_its_stated_bounds() {
 
 #[test]
 fn growing_and_slimming_animals_carry_their_caution() {
-    let cat =
-        |stage| Learner { species: Species::Cat, weight: Kilograms::new(2.0).ok(), stage: Some(stage), typed_in: None };
+    let cat = |stage| Learner { species: Species::Cat, stage: Some(stage), ..puppy(2.0, None) };
     assert!(day_allowance(&cat(LifeStage::Kitten)).unwrap().cautions.contains(&Caution::Growing));
     assert!(day_allowance(&cat(LifeStage::WeightLoss)).unwrap().cautions.contains(&Caution::WeightLoss));
-    assert!(matches!(day_allowance(&cat(LifeStage::PuppyOver4Months)), Err(Refusal::Stage { .. })));
+    assert!(matches!(day_allowance(&cat(LifeStage::Puppy)), Err(Refusal::Stage { .. })));
 }
 
 #[test]
@@ -149,12 +200,11 @@ fn exact_multiples_lose_no_piece_to_rounding() {
 
 proptest! {
     #[test]
-    fn any_weight_gives_a_figure_or_a_refusal(kg in 0.005_f64..1500.0, which in 0..5_usize, stage in 0..7_usize) {
+    fn any_weight_gives_a_figure_or_a_refusal(kg in 0.005_f64..1500.0, grown in proptest::option::of(0.005_f64..1500.0), which in 0..5_usize, stage in 0..LifeStage::ALL.len()) {
         let learner = Learner {
             species: Species::ALL[which],
-            weight: Kilograms::new(kg).ok(),
             stage: Some(LifeStage::ALL[stage]),
-            typed_in: None,
+            ..puppy(kg, grown)
         };
         match day_allowance(&learner) {
             Ok(found) => prop_assert!(found.day.get() > 0.0 && found.range.is_some()),

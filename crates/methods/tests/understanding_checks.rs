@@ -9,7 +9,7 @@ use sayso_methods::understanding::MonteCarlo;
 use sayso_methods::understanding::accidents::{Contact, accidents};
 use sayso_methods::understanding::association::{PressIn, Unit, association};
 use sayso_methods::understanding::exact::stratified_exact;
-use sayso_methods::understanding::ladder::{Conduct, LadderRule, ProbeEvidence, Rung, WordEvidence, climb};
+use sayso_methods::understanding::ladder::{Growth, Ladder, LadderRule, Rung, WordEvidence, climb};
 use sayso_methods::understanding::probe::{ProbeDesign, plan_probe};
 use sayso_methods::understanding::sequences::{SequenceRule, TimedPress, sequences};
 
@@ -194,46 +194,45 @@ fn slips_are_counted_about_right() {
     assert!((88..=100).contains(&held), "{held} of 100");
 }
 
-#[test]
-fn blind_probe_reaches_the_top_only_when_finished_and_blind() {
-    let conduct = Conduct { random_order: true, random_places: true, presenter_blind: true, scorer_blind: true };
-    let probe = |right, carried_out, conduct| ProbeEvidence {
-        seen: Proportion::new(right, 20).unwrap(),
-        chance: 0.5,
-        planned: 20,
-        carried_out,
-        conduct,
-    };
-    let rung = |probe| {
-        let word = WordEvidence { probes: vec![probe], ..Default::default() };
-        climb(&[word], &LadderRule::default()).unwrap()[0].rung
-    };
-    assert_eq!(rung(probe(19, 20, conduct)), Rung::StandsUpToBlindCheck);
-    assert_eq!(rung(probe(19, 19, conduct)), Rung::NothingYet);
-    assert_eq!(rung(probe(19, 20, Conduct { presenter_blind: false, ..conduct })), Rung::PassesOpenProbe);
-    assert_eq!(rung(probe(19, 20, Conduct { random_places: false, ..conduct })), Rung::NothingYet);
-    // 15 of 20: p = 0.021, a probe passed, but not at the top's 1 %.
-    assert_eq!(rung(probe(15, 20, conduct)), Rung::PassesOpenProbe);
-    assert_eq!(rung(probe(11, 20, conduct)), Rung::FitsChance);
+fn at(minute: i64) -> sayso_model::Moment {
+    sayso_model::Moment::clamped(1_800_000_000_000 + minute * 60_000)
+}
+
+/// Evidence that grew to `e` after so many minutes.
+fn grew(e: f64, minute: i64) -> Option<Growth> {
+    Some(Growth { steps: vec![(at(0), 0.0), (at(minute), e.ln()), (at(minute + 5), 0.0)], n: 20 })
 }
 
 #[test]
-fn no_wording_denies_understanding() {
-    for rung in [
-        Rung::NothingYet,
-        Rung::FitsChance,
-        Rung::DiffersByWord,
-        Rung::HoldsAgainstHabit,
-        Rung::PassesOpenProbe,
-        Rung::StandsUpToBlindCheck,
-    ] {
-        let verdict = sayso_methods::understanding::ladder::Verdict { word: 0, rung, n: 31, adjusted_p: None };
-        let words = verdict.words();
-        assert!(words.contains("(n = 31)"));
-        for denial in ["not understand", "doesn't", "does not", "fail", "only chance"] {
-            assert!(!words.contains(denial), "{words}");
-        }
-    }
+fn a_claim_stays_when_its_evidence_falls_again_and_the_ladders_are_apart() {
+    let [asks, hears] = [Ladder::Asking as usize, Ladder::Hearing as usize];
+    let mut blind = WordEvidence::default();
+    blind.blind[hears] = grew(101.0, 7);
+    let judge = |words: &[WordEvidence]| climb(words, None, &vec![at(0); words.len()], at(100), &LadderRule::default());
+    let found = judge(&[blind.clone()]).words[0];
+    assert_eq!((found[asks].rung, found[hears].rung), (Rung::NothingYet, Rung::StandsUpToBlindCheck));
+    assert_eq!(found[hears].since, Some(at(7)));
+    // Two words checked: twice as much is asked of the first.
+    assert_eq!(judge(&[blind.clone(), blind.clone()]).words[0][hears].rung, Rung::FitsChance);
+    // Open checks and rounds are judged among the everyday evidence, the animal's swaps with them.
+    let mut open = WordEvidence { rounds: grew(80.0, 3), ..WordEvidence::default() };
+    open.open[asks] = grew(90.0, 4);
+    let found = judge(&[open.clone()]);
+    assert_eq!(found.words[0][asks].rung, Rung::PassesOpenProbe);
+    assert_eq!(found.animal.rung, Rung::NothingYet);
+    let found = climb(&[open], grew(80.0, 9).as_ref(), &[at(0)], at(100), &LadderRule::default());
+    assert_eq!((found.animal.rung, found.animal.since), (Rung::HoldsAgainstHabit, Some(at(9))));
+}
+
+#[test]
+fn a_claim_that_lapses_because_words_were_added_is_told_as_such() {
+    let strong = WordEvidence { rounds: grew(55.0, 3), ..WordEvidence::default() };
+    let known = [at(0), at(50), at(50), at(50)];
+    let words: Vec<WordEvidence> = std::iter::once(strong).chain(vec![WordEvidence::default(); 3]).collect();
+    let before = climb(&words[..1], None, &known[..1], at(40), &LadderRule::default()).words[0][0];
+    assert_eq!((before.rung, before.lapsed), (Rung::DiffersByWord, None));
+    let after = climb(&words, None, &known, at(60), &LadderRule::default()).words[0][0];
+    assert_eq!((after.rung, after.lapsed), (Rung::FitsChance, Some(at(50))));
 }
 
 proptest! {

@@ -72,6 +72,9 @@ pub struct LearnerCard {
     /// Body weight (the target weight on a weight-loss plan).
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub weight_kg: Option<Kilograms>,
+    /// Weight it is expected to have once grown; a puppy's energy need goes by its share of it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub adult_weight_kg: Option<Kilograms>,
     /// What the energy factor depends on.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub life_stage: Option<LifeStage>,

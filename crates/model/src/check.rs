@@ -3,6 +3,7 @@
 use crate::body::*;
 use crate::event::{Body, Event};
 use crate::facts;
+use crate::species::LifeStage;
 use std::collections::BTreeSet;
 use std::fmt;
 
@@ -29,6 +30,9 @@ impl fmt::Display for Problems {
 }
 
 const MOST_LISTED: usize = 400;
+/// Most phases or series of a trial of a change, and most points.
+const MOST_PARTS: usize = 8;
+const MOST_POINTS: u16 = 120;
 
 impl Event {
     /// Checks what the types cannot hold.
@@ -62,6 +66,9 @@ const fn needs_learner(body: &Body) -> bool {
             | Body::LikeTrial(_)
             | Body::ProbePlan(_)
             | Body::ProbeTrial(_)
+            | Body::DesignPlan(_)
+            | Body::DesignNote(_)
+            | Body::DesignStop(_)
             | Body::Feed(_)
             | Body::Round(_)
             | Body::SwapPlan(_)
@@ -94,6 +101,17 @@ fn check_body(body: &Body, at: &str, found: &mut Vec<Problem>) {
                 && !stage.fits(species)
             {
                 wrong("life_stage", format!("{} is not for a {}", stage.name(), species.name()));
+            }
+            if let (Some(kg), Some(grown)) = (card.weight_kg, card.adult_weight_kg)
+                && card.life_stage.is_some_and(|s| s.today() == LifeStage::Puppy)
+                && kg > grown
+            {
+                wrong(
+                    "adult_weight_kg",
+                    format!(
+                        "is {grown} kg, less than the {kg} kg this puppy weighs; correct one, or choose a grown stage"
+                    ),
+                );
             }
         }
         Body::ClipCard(clip) => {
@@ -154,6 +172,10 @@ fn check_body(body: &Body, at: &str, found: &mut Vec<Problem>) {
                 wrong("days", format!("must be 4 to 366, not {}", plan.days));
             }
         }
+        Body::DesignPlan(plan) => check_design(plan, &mut wrong),
+        Body::DesignNote(note) if note.point == 0 || note.point > MOST_POINTS => {
+            wrong("point", format!("must be 1 to {MOST_POINTS}, not {}", note.point));
+        }
         Body::Feed(feed) if feed.reward.is_none() && feed.food.is_none() => {
             wrong("food", "is missing; say what was given, or name a reward".into());
         }
@@ -211,6 +233,60 @@ fn check_invitation(i: &Invitation, wrong: &mut impl FnMut(&str, String)) {
         && after_s.get() > i.wait_s.get()
     {
         wrong("result.after_s", format!("lies beyond the wait of {} s; log it as an ordinary press", i.wait_s));
+    }
+}
+
+fn check_design(plan: &DesignPlan, wrong: &mut impl FnMut(&str, String)) {
+    let design = plan.design;
+    if (plan.label.is_some()) != (plan.question == CaseQuestion::Other) {
+        wrong("label", "says what is changed where the question is \"other\", and only there".into());
+    }
+    for (field, n, distinct) in [
+        ("words", plan.words.len(), plan.words.iter().collect::<BTreeSet<_>>().len()),
+        ("learners", plan.learners.len(), plan.learners.iter().collect::<BTreeSet<_>>().len()),
+    ] {
+        if n != distinct {
+            wrong(field, "names one twice".into());
+        }
+        if n > MOST_LISTED {
+            wrong(field, format!("must name at most {MOST_LISTED}"));
+        }
+    }
+    let lanes = plan.lanes();
+    if design == CaseDesign::MultipleBaseline {
+        if !(2..=MOST_PARTS).contains(&lanes) {
+            let field = if plan.learners.is_empty() { "words" } else { "learners" };
+            wrong(field, format!("must name 2 to {MOST_PARTS}, each a series of its own, not {lanes}"));
+        }
+        if plan.learners.is_empty() && !plan.measure.by_word() {
+            wrong("measure", format!("\"{}\" is not counted word by word; name animals instead", plan.measure.name()));
+        }
+        if plan.apart == 0 || plan.apart > MOST_POINTS {
+            wrong("apart", format!("must be 1 to {MOST_POINTS}, not {}", plan.apart));
+        }
+    } else if !plan.learners.is_empty() {
+        wrong("learners", "are only for a multiple baseline over animals".into());
+    }
+    let phased = matches!(design, CaseDesign::Reversal | CaseDesign::ChangingCriterion);
+    if phased && !(2..=MOST_PARTS).contains(&usize::from(plan.phases)) {
+        wrong("phases", format!("must be 2 to {MOST_PARTS}, not {}", plan.phases));
+    }
+    // A criterion asks something of people. None is ever set for an animal.
+    if design == CaseDesign::ChangingCriterion {
+        if plan.measure != CaseMeasure::DeliveryDelay {
+            wrong("measure", "must be \"delivery_delay\": a criterion is for people, never for the animal".into());
+        }
+        if plan.criteria.len() + 1 != usize::from(plan.phases) {
+            wrong("criteria", format!("must be one for each phase after the first, not {}", plan.criteria.len()));
+        }
+    } else if !plan.criteria.is_empty() {
+        wrong("criteria", "are only for a changing criterion".into());
+    }
+    if design != CaseDesign::AlternatingTreatments && !(1..=MOST_POINTS).contains(&plan.least) {
+        wrong("least", format!("must be 1 to {MOST_POINTS}, not {}", plan.least));
+    }
+    if plan.points > MOST_POINTS || u64::from(plan.points) < plan.needed() {
+        wrong("points", format!("must be {} to {MOST_POINTS} for this design, not {}", plan.needed(), plan.points));
     }
 }
 

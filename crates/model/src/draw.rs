@@ -143,5 +143,11 @@ mod tests {
             let found = swapped(id("swap").parse().unwrap(), id("press").parse().unwrap(), one_in);
             assert_eq!(found, case["is"].as_bool().unwrap(), "{case}");
         }
+        for case in cases["partner"].as_array().unwrap() {
+            let number = |name: &str| case[name].as_u64().map(|n| usize::try_from(n).unwrap());
+            let words = self::words(case["words"].as_u64().unwrap().into());
+            let found = partner(&words, number("block").unwrap(), words[number("word").unwrap()]);
+            assert_eq!(found, number("partner").map(|at| words[at]), "{case}");
+        }
     }
 }

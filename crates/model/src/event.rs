@@ -168,6 +168,12 @@ bodies! {
     SwapDraw => "swap_draw",
     /// Such a time ends early.
     SwapStop => "swap_stop",
+    /// A trial of a change is planned.
+    DesignPlan => "design_plan",
+    /// Which condition was in fact in force.
+    DesignNote => "design_note",
+    /// A trial of a change is stopped.
+    DesignStop => "design_stop",
     /// A remark.
     Remark => "remark",
     /// Puts another event's content right.

@@ -12,6 +12,9 @@ pub const MOST_REWARD_SHARE: f64 = 0.1;
 /// prompting literature, e.g. Wolery et al. 1992, from memory).
 pub const WAIT: Seconds = Seconds::clamped(5.0);
 
+/// What a battery in a mouth calls for, where there is room for one sentence; the facts say more.
+pub const BATTERY_EMERGENCY: &str = "A swallowed or bitten battery is an emergency. An animal: call a veterinarian at once. A child who swallowed a button cell or put one in the nose or ear: go to the emergency department at once.";
+
 /// One sign of body language.
 #[derive(Clone, PartialEq, Eq, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -77,14 +80,14 @@ pub struct Practice {
     pub source: String,
 }
 
-#[derive(Default, Deserialize)]
+#[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct SignFile {
     signs: Vec<SignFact>,
     note: String,
 }
 
-#[derive(Default, Deserialize)]
+#[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct HazardFile {
     foods: Vec<FoodHazard>,
@@ -92,26 +95,37 @@ struct HazardFile {
     note: String,
 }
 
-#[derive(Default, Deserialize)]
+#[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct PracticeFile {
     practice: Vec<Practice>,
 }
 
-// A file that does not parse reads as empty here; the tests below hold that none is.
+/// A facts file compiled in. One that does not parse must never read as "no hazards": the program stops, naming it.
+///
+/// # Panics
+/// Where the file this program was built with is no such file; the tests hold that none is.
+#[allow(clippy::panic)]
+fn parsed<T: serde::de::DeserializeOwned>(name: &str, json: &str) -> T {
+    match serde_json::from_str(json) {
+        Ok(file) => file,
+        Err(why) => panic!("the facts file {name} this program was built with cannot be read: {why}"),
+    }
+}
+
 fn sign_file() -> &'static SignFile {
     static FILE: OnceLock<SignFile> = OnceLock::new();
-    FILE.get_or_init(|| serde_json::from_str(include_str!("../facts/body_language.json")).unwrap_or_default())
+    FILE.get_or_init(|| parsed("body_language.json", include_str!("../facts/body_language.json")))
 }
 
 fn hazard_file() -> &'static HazardFile {
     static FILE: OnceLock<HazardFile> = OnceLock::new();
-    FILE.get_or_init(|| serde_json::from_str(include_str!("../facts/hazards.json")).unwrap_or_default())
+    FILE.get_or_init(|| parsed("hazards.json", include_str!("../facts/hazards.json")))
 }
 
 fn practice_file() -> &'static PracticeFile {
     static FILE: OnceLock<PracticeFile> = OnceLock::new();
-    FILE.get_or_init(|| serde_json::from_str(include_str!("../facts/practice.json")).unwrap_or_default())
+    FILE.get_or_init(|| parsed("practice.json", include_str!("../facts/practice.json")))
 }
 
 /// Body language of one species.
@@ -169,6 +183,82 @@ mod tests {
             assert!(signs(species).iter().any(|s| s.level == "strong"), "{species:?}");
             assert!(!food_hazards(species).is_empty(), "{species:?}");
         }
+    }
+
+    fn sources(of: &[&str]) -> String {
+        let signs = sign_file().signs.iter().map(|s| (&s.sign, &s.source));
+        let foods = all_food_hazards().iter().map(|f| (&f.item, &f.source));
+        let all: Vec<_> = signs.chain(foods).filter(|(what, _)| of.iter().any(|o| what.contains(o))).collect();
+        assert!(!all.is_empty(), "{of:?}");
+        all.into_iter().map(|(_, source)| source.as_str()).collect::<Vec<_>>().join("; ")
+    }
+
+    #[test]
+    fn a_score_is_not_cited_for_signs_it_does_not_list() {
+        // Kessler & Turner's table has neither; raised feathers alone go with calm company too.
+        assert!(sources(&["skin ripples"]).contains("no source"));
+        assert!(sources(&["pupils pin"]).contains("Bertin"));
+        assert!(sign_file().signs.iter().any(|s| s.sign.contains("raised nape and a stiff, upright body")));
+        assert!(sources(&["tail tip flicks"]).contains("Kessler"));
+    }
+
+    #[test]
+    fn hearing_is_told_by_species() {
+        let loud = other_hazards().iter().find(|h| h.hazard.contains("loud replay")).map(|h| h.why.as_str());
+        let loud = loud.unwrap_or_default();
+        for range in ["cats from about 48 Hz to 85 kHz at 70 dB", "Budgerigars hear less", "96 Hz to 49 kHz"] {
+            assert!(loud.contains(range), "{range}: {loud}");
+        }
+    }
+
+    #[test]
+    fn a_battery_in_a_child_is_named_beside_one_in_an_animal() {
+        let child = other_hazards().iter().find(|h| h.hazard.contains("child"));
+        assert!(child.is_some_and(|h| h.act.contains("emergency department at once")));
+        assert!(other_hazards().iter().any(|h| h.hazard.contains("battery") && h.act.contains("veterinarian")));
+        assert!(BATTERY_EMERGENCY.contains("veterinarian") && BATTERY_EMERGENCY.contains("emergency department"));
+    }
+
+    #[test]
+    fn food_hazards_follow_their_sources() {
+        let of = |species, item: &str| {
+            food_hazards(species)
+                .into_iter()
+                .find(|f| f.item.contains(item))
+                .map(|f| (f.level.as_str(), f.why.as_str()))
+        };
+        assert!(of(Species::Parrot, "xylitol").is_some_and(|(level, _)| level == "never"));
+        assert!(
+            of(Species::Dog, "xylitol").is_some_and(|(_, why)| why.contains("0.1 g/kg") && why.contains("0.5 g/kg"))
+        );
+        // A trial found no harm where popular pages say "deadly": kept off the table without alarm.
+        assert!(
+            of(Species::Cat, "xylitol")
+                .is_some_and(|(level, why)| level == "avoid" && why.contains("no cause for alarm"))
+        );
+        assert!(of(Species::Cat, "onion").is_some_and(|(_, why)| why.contains("secondary")));
+        assert!(of(Species::Dog, "apple seeds").is_some_and(|(level, _)| level == "avoid"));
+        for listed in ["cream of tartar", "tamarind", "hops", "nutmeg", "mouldy food", "black walnut"] {
+            assert!(of(Species::Dog, listed).is_some(), "{listed}");
+        }
+        assert!(sources(&["nutmeg"]).contains("no primary source"));
+    }
+
+    #[test]
+    fn habits_of_the_trade_say_how_far_they_are_known() {
+        let of = |what: &str| practice().iter().find(|p| p.practice.contains(what));
+        assert!(
+            of("too many requests")
+                .is_some_and(|p| p.value.contains("may come first (24 %") && p.value.contains("240 s"))
+        );
+        assert!(of("mastery").is_some_and(|p| p.value.contains("keep checking")));
+        assert!(of("hard to make out").is_some_and(|p| p.value.contains("30 %") && p.source.contains("secondary")));
+    }
+
+    #[test]
+    #[should_panic(expected = "hazards.json")]
+    fn a_facts_file_that_does_not_parse_stops_the_program() {
+        parsed::<HazardFile>("hazards.json", "{\"foods\": [], \"others\": []");
     }
 
     #[test]

@@ -48,6 +48,8 @@ id! {
     AssessmentId,
     /// A planned check of understanding.
     ProbeId,
+    /// A trial of a change by a single-case design.
+    DesignId,
     /// A recording.
     ClipId,
     /// A rule of the house.

@@ -68,16 +68,16 @@ impl Ledger {
         if first.body.amends().is_some() {
             return None;
         }
-        let last = self
-            .amendments
-            .get(&id)
-            .into_iter()
-            .flatten()
-            .filter_map(|a| self.events.get(a))
-            // An amendment written in another household's name has no say here.
-            .filter(|a| a.household == first.household)
-            .max_by_key(|a| (a.recorded_at, a.id));
-        amended(first, last)
+        amended(first, self.last_amendment(id))
+    }
+
+    /// The amendment of an event that counts, if there is any.
+    #[must_use]
+    pub fn last_amendment(&self, of: EventId) -> Option<&Event> {
+        let first = self.events.get(&of)?;
+        let all = self.amendments.get(&of)?.iter().filter_map(|a| self.events.get(a));
+        // An amendment written in another household's name has no say here.
+        all.filter(|a| a.household == first.household).max_by_key(|a| (a.recorded_at, a.id))
     }
 
     /// Every event as it stands, by (`happened_at`, id).

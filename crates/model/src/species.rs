@@ -49,33 +49,37 @@ pub enum LifeStage {
     ObeseProne,
     /// On a weight-loss plan; the weight entered is then the target weight.
     WeightLoss,
-    /// Puppy under four months.
-    #[serde(rename = "puppy_under_4_months")]
-    PuppyUnder4Months,
-    /// Puppy of four months or more.
-    #[serde(rename = "puppy_over_4_months")]
-    PuppyOver4Months,
+    /// Growing dog; its need goes by its share of the weight it will have grown.
+    Puppy,
     /// Kitten.
     Kitten,
+    /// What earlier records call a puppy under four months: see [`Self::today`].
+    #[serde(rename = "puppy_under_4_months")]
+    PuppyUnder4Months,
+    /// What earlier records call a puppy of four months or more: see [`Self::today`].
+    #[serde(rename = "puppy_over_4_months")]
+    PuppyOver4Months,
 }
 
 impl LifeStage {
-    /// Every life stage.
-    pub const ALL: [Self; 7] = [
-        Self::NeuteredAdult,
-        Self::IntactAdult,
-        Self::ObeseProne,
-        Self::WeightLoss,
-        Self::PuppyUnder4Months,
-        Self::PuppyOver4Months,
-        Self::Kitten,
-    ];
+    /// Every life stage a person chooses from.
+    pub const ALL: [Self; 6] =
+        [Self::NeuteredAdult, Self::IntactAdult, Self::ObeseProne, Self::WeightLoss, Self::Puppy, Self::Kitten];
+
+    /// The life stage as it is called today: puppies were once told apart by age.
+    #[must_use]
+    pub const fn today(self) -> Self {
+        match self {
+            Self::PuppyUnder4Months | Self::PuppyOver4Months => Self::Puppy,
+            other => other,
+        }
+    }
 
     /// Whether this life stage is one of `species`.
     #[must_use]
     pub const fn fits(self, species: Species) -> bool {
-        match self {
-            Self::PuppyUnder4Months | Self::PuppyOver4Months => matches!(species, Species::Dog),
+        match self.today() {
+            Self::Puppy => matches!(species, Species::Dog),
             Self::Kitten => matches!(species, Species::Cat),
             _ => true,
         }
@@ -89,9 +93,35 @@ impl LifeStage {
             Self::IntactAdult => "intact_adult",
             Self::ObeseProne => "obese_prone",
             Self::WeightLoss => "weight_loss",
+            Self::Puppy => "puppy",
             Self::PuppyUnder4Months => "puppy_under_4_months",
             Self::PuppyOver4Months => "puppy_over_4_months",
             Self::Kitten => "kitten",
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::cards::LearnerCard;
+
+    const EARLIER: &str = r#"{"learner":"0195a0a0-0000-7000-8000-000000000001","name":"Tarn","species":"dog","born_estimated":false,"weight_kg":8.0,"life_stage":"puppy_over_4_months","active":true}"#;
+
+    #[test]
+    fn cards_written_before_the_grown_weight_are_read_and_written_as_they_stand() {
+        let card: Result<LearnerCard, _> = serde_json::from_str(EARLIER);
+        assert!(card.as_ref().is_ok_and(|c| c.adult_weight_kg.is_none()), "{card:?}");
+        let stage = card.as_ref().ok().and_then(|c| c.life_stage);
+        assert_eq!(stage.map(LifeStage::today), Some(LifeStage::Puppy));
+        assert_eq!(card.ok().and_then(|c| serde_json::to_string(&c).ok()).as_deref(), Some(EARLIER));
+    }
+
+    #[test]
+    fn a_puppy_is_a_dog_under_any_name() {
+        for stage in [LifeStage::Puppy, LifeStage::PuppyUnder4Months, LifeStage::PuppyOver4Months] {
+            assert!(stage.fits(Species::Dog) && !stage.fits(Species::Cat));
+        }
+        assert!(LifeStage::ALL.iter().all(|s| s.today() == *s), "earlier names are not offered");
     }
 }

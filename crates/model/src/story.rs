@@ -82,6 +82,11 @@ impl Story {
         story
     }
 
+    /// Standing events, each shelf of one animal and kind by time.
+    pub(crate) fn shelves(&self) -> impl Iterator<Item = &Vec<Event>> {
+        self.shelves.values()
+    }
+
     fn press_shelves(&self) -> impl Iterator<Item = &Vec<Event>> {
         self.shelves.iter().filter(|((_, kind), _)| *kind == Kind::Press).map(|(_, shelf)| shelf)
     }

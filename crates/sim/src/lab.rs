@@ -132,6 +132,51 @@ pub fn learning_curve(first_logit: f64, gain: f64, noise: f64, trials: usize, se
     LightCurve { pressed, probability }
 }
 
+/// How presses come together, for [`bouts`].
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Bouts {
+    /// Presses expected over all days.
+    pub presses: f64,
+    /// Days.
+    pub days: u32,
+    /// Presses in a bout: always so many, or, if `geometric`, so many on average.
+    pub size: f64,
+    /// Whether sizes differ.
+    pub geometric: bool,
+    /// Spread of the logarithm of a day's rate: good and bad days.
+    pub day_spread: f64,
+}
+
+/// Times of presses in days from the start: bouts at random between 7 and 22 o'clock, about a minute from press to press.
+#[must_use]
+pub fn bouts(how: &Bouts, seed: u64) -> Vec<f64> {
+    let mut c = Chance::new(seed, 46);
+    let mut times = Vec::new();
+    let mean = how.presses / how.size / f64::from(how.days);
+    for day in 0..how.days {
+        // Multiplied by a factor with mean 1.
+        let today = mean * (how.day_spread * c.normal() - how.day_spread * how.day_spread / 2.0).exp();
+        let mut spent = c.exponential(1.0);
+        while spent < today {
+            let mut at = f64::from(day) + c.between(7.0, 22.0) / 24.0;
+            let mut pressed = 0.0;
+            loop {
+                times.push(at);
+                pressed += 1.0;
+                let over = if how.geometric { c.coin(1.0 / how.size) } else { pressed >= how.size };
+                if over {
+                    break;
+                }
+                at += c.exponential(1.0 / 1440.0);
+            }
+            spent += c.exponential(1.0);
+        }
+    }
+    times.retain(|t| *t < f64::from(how.days));
+    times.sort_by(f64::total_cmp);
+    times
+}
+
 /// Latencies under a fixed wait: (seconds, pressed). Log-normal; what lies beyond the wait is censored at it.
 /// A share `never` does not press at all.
 #[must_use]

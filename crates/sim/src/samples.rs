@@ -30,6 +30,7 @@ pub fn samples() -> Vec<Event> {
         rule: RuleId(id()),
         round: RoundId(id()),
         swap: SwapId(id()),
+        design: DesignId(id()),
     };
     let mut pen = Pen::new(zone("Europe/Lisbon"), begin, begin.plus_seconds(86_400.0), Chance::new(1, 42));
     let (mut at, mut press) = (begin, None);
@@ -65,6 +66,7 @@ struct Names {
     rule: RuleId,
     round: RoundId,
     swap: SwapId,
+    design: DesignId,
 }
 
 impl Names {
@@ -81,6 +83,7 @@ impl Names {
             | Kind::StageChoice => self.card(kind),
             Kind::LikesTest | Kind::LikeTrial | Kind::ProbePlan | Kind::ProbeTrial => self.trial(kind),
             Kind::Round | Kind::SwapPlan | Kind::SwapDraw | Kind::SwapStop => self.drawn(kind, press),
+            Kind::DesignPlan | Kind::DesignNote | Kind::DesignStop => self.design(kind),
             Kind::Remark | Kind::Correction | Kind::Withdrawal => self.amendment(kind, at, press),
             _ => self.happening(kind, press),
         }
@@ -100,6 +103,7 @@ impl Names {
                 born: "2022-10-27".parse().ok(),
                 born_estimated: true,
                 weight_kg: Some(Kilograms::clamped(14.2)),
+                adult_weight_kg: Some(Kilograms::clamped(14.2)),
                 life_stage: Some(LifeStage::NeuteredAdult),
                 day_kcal: Some(Kcal::clamped(800.0)),
                 reward_share: Some(Probability::clamped(0.1)),
@@ -287,6 +291,42 @@ impl Names {
                 SwapDraw { swap: self.swap, press, word, give }.into()
             }
             _ => SwapStop { swap: self.swap, reason: SwapEnd::Signs }.into(),
+        }
+    }
+
+    fn design(&self, kind: Kind) -> Body {
+        let trial = self.design;
+        match kind {
+            Kind::DesignNote => DesignNote {
+                trial,
+                point: 3,
+                word: Some(self.words[0]),
+                in_force: CaseCondition::Usual,
+                because: Some(note("The quiet button had no battery.")),
+            }
+            .into(),
+            Kind::DesignStop => {
+                DesignStop { trial, reason: CaseStop::NotKept, because: Some(note("We were away.")) }.into()
+            }
+            _ => DesignPlan {
+                trial,
+                design: CaseDesign::ChangingCriterion,
+                question: CaseQuestion::Other,
+                label: Some(label("the jar beside the board")),
+                measure: CaseMeasure::DeliveryDelay,
+                expected: CaseExpected::Less,
+                words: self.words.to_vec(),
+                learners: Vec::new(),
+                unit: CaseUnit::Day,
+                first: Moment::clamped(1_780_315_200_000).day(&zone("Europe/Lisbon")),
+                points: 24,
+                phases: 4,
+                least: 5,
+                apart: 1,
+                criteria: [6.0, 4.0, 2.5].map(Seconds::clamped).to_vec(),
+                seed: 7,
+            }
+            .into(),
         }
     }
 

@@ -50,6 +50,7 @@ impl World<'_> {
             born: l.born,
             born_estimated: l.born_estimated,
             weight_kg: l.weight_kg,
+            adult_weight_kg: None,
             life_stage: l.life_stage,
             day_kcal: l.day_kcal.filter(|(from, _)| *from <= number).map(|(_, kcal)| kcal),
             reward_share: None,

@@ -53,7 +53,7 @@ where
     }
 }
 
-/// One event a call, acknowledged when durable, projections included.
+/// One event a call, acknowledged when durable.
 #[divan::bench(args = [1, 8, 64], sample_count = 8, sample_size = 1)]
 fn append(bencher: Bencher<'_, '_>, callers: u64) {
     let (runtime, dir) = (runtime(), tempfile::tempdir().unwrap());
@@ -70,7 +70,7 @@ fn append(bencher: Bencher<'_, '_>, callers: u64) {
     });
 }
 
-/// The yardstick: the same row, the same durability, a transaction an event, and no projections at all.
+/// The yardstick: the same row, the same durability, a transaction an event.
 #[divan::bench(args = [1, 8, 64], sample_count = 8, sample_size = 1)]
 fn reference_one_transaction_an_event(bencher: Bencher<'_, '_>, callers: u64) {
     let (runtime, dir) = (runtime(), tempfile::tempdir().unwrap());

@@ -1,9 +1,9 @@
 //! Recordings of words, each stored once under the hash of its bytes.
 
+use crate::aside::{self, Aside};
 use crate::error::StoreError;
 use sha2::{Digest, Sha256};
 use std::fmt;
-use std::io::Write;
 use std::path::{Path, PathBuf};
 
 /// The most bytes a recording may have.
@@ -68,23 +68,8 @@ pub(crate) fn put(dir: &Path, bytes: &[u8]) -> Result<ClipHash, StoreError> {
         return Ok(hash);
     }
     let folder = folder(dir);
-    std::fs::create_dir_all(&folder).map_err(StoreError::io(&folder))?;
-    let end = folder.join(hash.as_str());
-    // A name of its own for each attempt: two processes may store the same clip at once.
-    let begun = folder.join(format!("{hash}.{}.part", uuid::Uuid::now_v7()));
-    let written = (|| {
-        let mut file = std::fs::File::create_new(&begun)?;
-        file.write_all(bytes)?;
-        file.sync_all()?;
-        std::fs::rename(&begun, &end)?;
-        // The new name is safe only once its folder is.
-        std::fs::File::open(&folder)?.sync_all()
-    })();
-    if let Err(error) = written {
-        // The first error is the one to tell; a part file left behind is never read.
-        let _ = std::fs::remove_file(&begun);
-        return Err(StoreError::io(&end)(error));
-    }
+    aside::private_folder(&folder).map_err(StoreError::io(&folder))?;
+    Aside::replace_by(&folder.join(hash.as_str()), bytes)?;
     Ok(hash)
 }
 

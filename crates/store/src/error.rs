@@ -1,5 +1,6 @@
 //! What can go wrong with the store, in words a person can act on.
 
+use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -39,9 +40,9 @@ pub enum StoreError {
         /// What the system said.
         what: String,
     },
-    /// No room left.
-    #[error("no room left on the disk; nothing was stored by this call")]
-    Full,
+    /// No room left, or no more than this program may take.
+    #[error("the notebook's disk is full; nothing of this was stored. Make room, then try again")]
+    DiskFull,
     /// Another process kept the file locked for too long.
     #[error("the notebook is busy: another process kept it locked; try again")]
     Busy,
@@ -58,6 +59,22 @@ pub enum StoreError {
         path: PathBuf,
         /// What is wrong with it.
         what: String,
+    },
+    /// The file to be read is no archive of a notebook.
+    #[error("{} cannot be read as an archive of a notebook: {what}", path.display())]
+    BadArchive {
+        /// The file.
+        path: PathBuf,
+        /// What is wrong with it.
+        what: String,
+    },
+    /// The file holds events of households that the notebook does not, and nobody said to take them in.
+    #[error("{} holds events of another household: {who}. Nothing was stored; to keep several households in one notebook, say so", path.display())]
+    OtherHousehold {
+        /// The file.
+        path: PathBuf,
+        /// The households, with counts.
+        who: String,
     },
     /// A clip's bytes do not match its name.
     #[error("clip {sha256}: {what}")]
@@ -87,7 +104,7 @@ impl StoreError {
     /// An error of a file.
     pub(crate) fn io(path: &Path) -> impl FnOnce(std::io::Error) -> Self + '_ {
         move |source| match source.kind() {
-            std::io::ErrorKind::StorageFull => Self::Full,
+            kind if full(kind) => Self::DiskFull,
             _ => Self::Io { path: path.to_owned(), source: Arc::new(source) },
         }
     }
@@ -103,12 +120,33 @@ impl StoreError {
             // The low byte is the primary result code: https://www.sqlite.org/rescode.html
             match code.map(|c| c & 0xff) {
                 Some(5 | 6) => Self::Busy,
+                Some(13) => Self::DiskFull,
+                // Input, output and opening fail in their own way where a file cannot grow.
+                Some(10 | 14) if no_room_beside(&path) => Self::DiskFull,
                 Some(8 | 14) => Self::Unwritable { path, what: error.to_string() },
                 Some(11) => Self::Corrupt { path, what: error.to_string() },
-                Some(13) => Self::Full,
                 Some(26) => Self::NotADatabase(path),
                 _ => Self::Database(Arc::new(error)),
             }
         }
     }
+}
+
+/// Whether this is the system's way to say that there is no room.
+const fn full(kind: std::io::ErrorKind) -> bool {
+    matches!(kind, std::io::ErrorKind::StorageFull | std::io::ErrorKind::QuotaExceeded)
+}
+
+/// Bytes that any disk with room takes.
+const LITTLE: [u8; 65_536] = [0; 65_536];
+
+/// Whether the disk of a file takes nothing more. Asked by writing to a file without a name: what the system counts as
+/// free leaves out quotas and what is kept back.
+fn no_room_beside(path: &Path) -> bool {
+    let folder = path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or_else(|| Path::new("."));
+    let tried = tempfile::tempfile_in(folder).and_then(|mut file| {
+        file.write_all(&LITTLE)?;
+        file.sync_all()
+    });
+    tried.is_err_and(|e| full(e.kind()))
 }

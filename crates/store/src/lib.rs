@@ -1,33 +1,42 @@
-//! What happened: the append-only log of events in SQLite, tables that follow from it, files in and out, backups.
+//! What happened: the append-only log of events in SQLite, files in and out, backups, recordings.
 //!
-//! The set of events is the truth; everything else here can be built anew from it. Knows nothing of estimates,
-//! advice or pages, and never reads the clock.
+//! The set of events is the truth; stories are computed from it. Knows nothing of estimates, advice or pages, and never
+//! reads the clock.
 
+mod aside;
 mod backup;
+mod check;
 mod clips;
+mod digest;
 mod error;
 mod exchange;
 mod heard;
+mod households;
+mod incoming;
 mod log;
 mod open;
-mod projection;
 mod recordings;
+mod restore;
+mod row;
 mod snippets;
 mod store;
 mod stories;
 mod writer;
 
-pub use backup::{BackedUp, Restored};
+pub use backup::BackedUp;
+pub use check::Checked;
 pub use clips::{ClipHash, MOST_CLIP_BYTES};
 pub use error::StoreError;
 pub use exchange::{
-    ColumnHelp, Format, ImportOptions, Imported, MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem,
-    columns_of,
+    Archived, ClipsBrought, ColumnHelp, Format, ImportOptions, Imported, MOST_FILE_BYTES, MOST_LINE_BYTES,
+    MOST_PROBLEMS, Preview, RowProblem, columns_of, events_of_archive,
 };
 pub use heard::{Diary, Listened, NoVocabulary, NotKept, UNSURE, Vocabulary};
+pub use households::{Others, Share, Shares};
+pub use incoming::read_event;
 pub use log::{Logged, Revision};
-pub use projection::{DayCount, Difference, Rebuilt};
 pub use recordings::{Enrolment, NoSound, Recording, clip_from_bytes};
+pub use restore::Restored;
 pub use snippets::{MOST_SNIPPET_BYTES, MOST_SNIPPETS, SNIPPET_DAYS};
 pub use store::Store;
 pub use writer::{Appended, MOST_EVENT_BYTES};

@@ -1,8 +1,9 @@
 //! The table `event`: adding rows and reading them.
 
 use crate::error::StoreError;
-use sayso_model::{Event, EventId, HouseholdId};
-use sqlx::{QueryBuilder, Row, Sqlite, SqliteConnection};
+use crate::row::{self, Envelope, Row};
+use sayso_model::{Event, EventId, HouseholdId, Problem, Problems};
+use sqlx::{QueryBuilder, Row as _, Sqlite, SqliteConnection};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 use uuid::Uuid;
@@ -20,11 +21,66 @@ pub struct Logged {
     pub event: Event,
 }
 
-/// An event with its JSON, ready to be stored.
+/// An event as JSON with its columns, ready to be stored.
 #[derive(Clone, Debug)]
 pub(crate) struct Written {
-    pub event: Event,
+    pub id: EventId,
+    pub household: HouseholdId,
+    /// The kind's name, which this version may not know.
+    pub kind: String,
+    pub amends: Option<EventId>,
     pub json: String,
+    /// Whether it may come from a household that is not here yet.
+    pub asked_in: bool,
+}
+
+impl Written {
+    /// An event of this version.
+    pub fn of(event: &Event) -> Result<Self, Problems> {
+        let json = serde_json::to_string(event).map_err(|e| {
+            Problems(vec![Problem { field: "event".to_owned(), what: format!("cannot be written as JSON: {e}") }])
+        })?;
+        let kind = event.body.kind().name().to_owned();
+        Ok(Self { id: event.id, household: event.household, kind, amends: event.body.amends(), json, asked_in: false })
+    }
+
+    /// An event of a later version, as it is written; none where it is no event.
+    pub fn unread(json: &str) -> Option<Self> {
+        let says = Envelope::of(json).ok()?;
+        let (kind, amends) = (says.kind().to_owned(), says.amends().map(EventId));
+        Some(Self {
+            id: EventId(says.id),
+            household: HouseholdId(says.household),
+            kind,
+            amends,
+            json: json.to_owned(),
+            asked_in: false,
+        })
+    }
+
+    /// Whether `stored` is the same event: letter for letter, or as far as its meaning goes.
+    pub fn is(&self, stored: &str) -> bool {
+        fn equal<T: serde::de::DeserializeOwned + PartialEq>(a: &str, b: &str) -> bool {
+            matches!((serde_json::from_str::<T>(a), serde_json::from_str::<T>(b)), (Ok(a), Ok(b)) if a == b)
+        }
+        self.json == stored || equal::<Event>(&self.json, stored) || equal::<serde_json::Value>(&self.json, stored)
+    }
+}
+
+impl From<Row> for Written {
+    /// A row of another log, unchanged.
+    fn from(row: Row) -> Self {
+        let (id, household, amends) = (EventId(row.id), HouseholdId(row.household), row.amends.map(EventId));
+        Self { id, household, kind: row.kind, amends, json: row.content, asked_in: false }
+    }
+}
+
+/// What a household's log has gained.
+#[derive(Default)]
+pub(crate) struct Gained {
+    pub events: Vec<Logged>,
+    /// Events that this version does not understand, by kind.
+    pub later: BTreeMap<String, usize>,
 }
 
 /// Rows in one INSERT. Only these sizes occur, so that the statements stay prepared.
@@ -46,10 +102,10 @@ pub(crate) async fn insert(db: &mut SqliteConnection, events: &[&Written]) -> Re
     for piece in pieces(events) {
         let mut query = QueryBuilder::<Sqlite>::new("INSERT INTO event (id, household, kind, amends, content) ");
         query.push_values(piece, |mut row, w| {
-            row.push_bind(w.event.id.0)
-                .push_bind(w.event.household.0)
-                .push_bind(w.event.body.kind().name())
-                .push_bind(w.event.body.amends().map(|of| of.0))
+            row.push_bind(w.id.0)
+                .push_bind(w.household.0)
+                .push_bind(w.kind.as_str())
+                .push_bind(w.amends.map(|of| of.0))
                 .push_bind(w.json.as_str());
         });
         query.push(" ON CONFLICT (id) DO NOTHING RETURNING id");
@@ -79,59 +135,24 @@ pub(crate) async fn contents(
     Ok(found)
 }
 
-/// The stored amendments of events, as JSON.
-pub(crate) async fn amendments_of(db: &mut SqliteConnection, ids: &[EventId]) -> Result<Vec<String>, sqlx::Error> {
-    let mut found = Vec::new();
-    for piece in pieces(ids) {
-        let mut query = QueryBuilder::<Sqlite>::new("SELECT content FROM event WHERE amends IN (");
-        let mut list = query.separated(", ");
-        for id in piece {
-            list.push_bind(id.0);
-        }
-        query.push(")");
-        found.extend(query.build_query_scalar::<String>().fetch_all(&mut *db).await?);
-    }
-    Ok(found)
-}
-
 /// How far the log has grown.
 pub(crate) async fn revision(db: &mut SqliteConnection) -> Result<Revision, sqlx::Error> {
     sqlx::query_scalar("SELECT coalesce(max(seq), 0) FROM event").fetch_one(db).await.map(Revision)
 }
 
-/// Events after a place in the log, at most `limit`, of one household or of all.
-pub(crate) async fn after(
+/// What the log of a household has gained after a place in it.
+pub(crate) async fn gained(
     db: &mut SqliteConnection,
     path: &Path,
-    household: Option<HouseholdId>,
+    household: HouseholdId,
     after: Revision,
-    limit: i64,
-) -> Result<Vec<Logged>, StoreError> {
-    let rows: Vec<(i64, String)> = match household {
-        Some(h) => {
-            sqlx::query_as("SELECT seq, content FROM event WHERE household = $1 AND seq > $2 ORDER BY seq LIMIT $3")
-                .bind(h.0)
-                .bind(after.0)
-                .bind(limit)
-                .fetch_all(db)
-                .await
-        }
-        None => {
-            sqlx::query_as("SELECT seq, content FROM event WHERE seq > $1 ORDER BY seq LIMIT $2")
-                .bind(after.0)
-                .bind(limit)
-                .fetch_all(db)
-                .await
+) -> Result<Gained, StoreError> {
+    let mut gained = Gained::default();
+    for row in row::after(db, path, Some(household), after.0, i64::MAX).await? {
+        match row.event(path)? {
+            Some(event) => gained.events.push(Logged { at: Revision(row.seq), event }),
+            None => *gained.later.entry(row.kind).or_default() += 1,
         }
     }
-    .map_err(StoreError::sql(path))?;
-    rows.into_iter().map(|(seq, json)| read(&json, path).map(|event| Logged { at: Revision(seq), event })).collect()
-}
-
-/// An event from its stored JSON.
-pub(crate) fn read(json: &str, path: &Path) -> Result<Event, StoreError> {
-    serde_json::from_str(json).map_err(|e| StoreError::Corrupt {
-        path: path.to_owned(),
-        what: format!("an event cannot be read: {e}; it may stem from a newer version"),
-    })
+    Ok(gained)
 }

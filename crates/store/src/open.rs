@@ -1,9 +1,12 @@
 //! Opening the file: is it ours, is it whole, is its schema one we know?
 
+use crate::aside::{self, Aside};
 use crate::error::StoreError;
 use sqlx::migrate::{MigrateError, Migrator};
 use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode, SqlitePoolOptions, SqliteSynchronous};
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
+use std::fs::TryLockError;
+use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
@@ -47,27 +50,126 @@ pub(crate) fn pages(bytes: u64) -> u64 {
     (bytes / u64::from(PAGE_BYTES)).clamp(1, 4_294_967_294)
 }
 
-/// Creates the folder and the file where missing, checks the file, and brings its schema up to date.
-pub(crate) async fn prepare(dir: &Path) -> Result<(), StoreError> {
-    let unwritable = |path: &Path| {
-        let path = path.to_owned();
-        move |e: std::io::Error| StoreError::Unwritable { path, what: e.to_string() }
-    };
-    std::fs::create_dir_all(dir).map_err(unwritable(dir))?;
-    // Two processes that open a new notebook at once take turns; the lock goes with the file handle.
-    let lock_path = dir.join("sayso.lock");
-    let lock = std::fs::File::create(&lock_path).map_err(unwritable(&lock_path))?;
-    let lock = tokio::task::spawn_blocking(move || lock.lock().map(|()| lock)).await;
-    let _lock = lock.map_err(|_| StoreError::Closed)?.map_err(unwritable(&lock_path))?;
+/// How a notebook can be opened.
+pub(crate) enum Found {
+    /// It may be written.
+    Writable,
+    /// It may only be read, in the way these options do; from a copy of it, where one had to be made.
+    ReadOnly { options: Box<SqliteConnectOptions>, copy: Option<tempfile::TempDir> },
+}
 
+/// Creates the folder and the file where missing, checks the file, and brings its schema up to date. What is waited for
+/// is said by `say`. A notebook that may not be written is only looked at.
+pub(crate) async fn prepare(dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<Found, StoreError> {
     let path = database_in(dir);
-    if !path.exists() {
-        std::fs::File::create_new(&path).map_err(unwritable(&path))?;
+    aside::private_folder(dir).map_err(unwritable(dir))?;
+    let lock = match lock_file(dir) {
+        // Asked of the mode alone: opening the file to try would, closed again, take away locks of this process.
+        Ok(_) if std::fs::metadata(&path).is_ok_and(|m| m.permissions().readonly()) => return look(&path).await,
+        Ok(lock) => lock,
+        Err(e) if matches!(e.kind(), ErrorKind::ReadOnlyFilesystem | ErrorKind::PermissionDenied) && path.exists() => {
+            return look(&path).await;
+        }
+        Err(e) => return Err(unwritable(&dir.join("sayso.lock"))(e)),
+    };
+    let _lock = take_turns(lock, dir, say).await?;
+    // Under the lock, so that a file being made by another process is no leftover, and not made twice.
+    for folder in [dir.to_owned(), dir.join("clips"), dir.join("snippets")] {
+        aside::tidy(&folder);
     }
-    // Opened to append without adding anything: may it be written at all?
-    std::fs::OpenOptions::new().append(true).open(&path).map_err(unwritable(&path))?;
+    if !path.exists() {
+        begin(&path).await?;
+    }
+    for ours in [&path, &dir.join("clips"), &dir.join("snippets")] {
+        aside::only_for_owner(ours);
+    }
+    if aside::holds_nothing_for_others(
+        dir,
+        &["sayso.db", "sayso.db-wal", "sayso.db-shm", "sayso.lock", "clips", "snippets"],
+    ) {
+        aside::only_for_owner(dir);
+    }
     inspect(&path).await?;
-    migrate(&path).await
+    migrate(&path, options(&path)).await?;
+    Ok(Found::Writable)
+}
+
+/// Prepares to read a notebook that may not be written.
+async fn look(path: &Path) -> Result<Found, StoreError> {
+    let wal = path.with_extension("db-wal");
+    let reading = |path: &Path| {
+        let options = SqliteConnectOptions::new().filename(path).row_buffer_size(2_048).foreign_keys(true);
+        options.pragma("temp_store", "MEMORY")
+    };
+    let (options, copy) = if std::fs::metadata(&wal).is_ok_and(|m| m.len() > 0) {
+        // What was written last stands in the write-ahead log, which cannot be read without writing beside it.
+        let copy = tempfile::tempdir().map_err(StoreError::io(path))?;
+        for from in [path, wal.as_path()] {
+            let to = copy.path().join(from.file_name().unwrap_or_default());
+            std::fs::copy(from, &to).map_err(StoreError::io(from))?;
+            let mut rights = std::fs::metadata(&to).map_err(StoreError::io(&to))?.permissions();
+            #[cfg(unix)]
+            std::os::unix::fs::PermissionsExt::set_mode(&mut rights, 0o600);
+            #[cfg(not(unix))]
+            rights.set_readonly(false);
+            std::fs::set_permissions(&to, rights).map_err(StoreError::io(&to))?;
+        }
+        (reading(&database_in(copy.path())), Some(copy))
+    } else {
+        (reading(path).read_only(true).immutable(true), None)
+    };
+    let sql = StoreError::sql(path);
+    let mut db = options.connect().await.map_err(&sql)?;
+    let application: i64 = sqlx::query_scalar("PRAGMA application_id").fetch_one(&mut db).await.map_err(&sql)?;
+    if application != APPLICATION_ID {
+        return Err(StoreError::NotOurs(path.to_owned()));
+    }
+    let found: i64 =
+        sqlx::query_scalar("SELECT max(version) FROM _sqlx_migrations").fetch_one(&mut db).await.map_err(&sql)?;
+    if found > newest_schema() {
+        return Err(StoreError::Newer { path: path.to_owned(), found, known: newest_schema() });
+    }
+    whole(&mut db, path).await?;
+    db.close().await.map_err(&sql)?;
+    Ok(Found::ReadOnly { options: Box::new(options), copy })
+}
+
+fn unwritable(path: &Path) -> impl FnOnce(std::io::Error) -> StoreError {
+    let path = path.to_owned();
+    move |e| match StoreError::io(&path)(e) {
+        StoreError::Io { path, source } => StoreError::Unwritable { path, what: source.to_string() },
+        other => other,
+    }
+}
+
+fn lock_file(dir: &Path) -> std::io::Result<std::fs::File> {
+    aside::private().create(true).truncate(false).write(true).open(dir.join("sayso.lock"))
+}
+
+/// Processes that open a notebook at once take turns; the lock goes with the file handle.
+async fn take_turns(lock: std::fs::File, dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<std::fs::File, StoreError> {
+    let path = dir.join("sayso.lock");
+    match lock.try_lock() {
+        Ok(()) => return Ok(lock),
+        Err(TryLockError::Error(e)) => return Err(unwritable(&path)(e)),
+        Err(TryLockError::WouldBlock) => {}
+    }
+    say(&format!("Waiting for another program that holds the notebook in {} ...", dir.display()));
+    let locked = tokio::task::spawn_blocking(move || lock.lock().map(|()| lock)).await;
+    locked.map_err(|_| StoreError::Closed)?.map_err(unwritable(&path))
+}
+
+/// Makes a new, empty notebook aside and gives it its name once it is whole, so that a kill leaves all of it or nothing.
+async fn begin(path: &Path) -> Result<(), StoreError> {
+    let wal = path.with_extension("db-wal");
+    if std::fs::metadata(&wal).is_ok_and(|m| m.len() > 0) {
+        let what = format!("it is gone, but {} beside it is not; events may be in there", wal.display());
+        return Err(StoreError::Corrupt { path: path.to_owned(), what });
+    }
+    let aside = Aside::beside(path)?;
+    // One file: no write-ahead log of its own that would have to be renamed with it.
+    migrate(aside.path(), options(aside.path()).journal_mode(SqliteJournalMode::Delete)).await?;
+    aside.place().map(|_| ())
 }
 
 /// Refuses a file that is not ours or not whole before anything is written to it.
@@ -77,13 +179,30 @@ async fn inspect(path: &Path) -> Result<(), StoreError> {
     let plain = SqliteConnectOptions::new().filename(path).busy_timeout(PATIENCE);
     let mut db = plain.connect().await.map_err(&sql)?;
     let application: i64 = sqlx::query_scalar("PRAGMA application_id").fetch_one(&mut db).await.map_err(&sql)?;
-    let tables: i64 =
-        sqlx::query_scalar("SELECT count(*) FROM sqlite_schema").fetch_one(&mut db).await.map_err(&sql)?;
-    if application != APPLICATION_ID && (application != 0 || tables > 0) {
+    if application != APPLICATION_ID && (application != 0 || !just_begun(&mut db, path).await?) {
         return Err(StoreError::NotOurs(path.to_owned()));
     }
     whole(&mut db, path).await?;
     db.close().await.map_err(&sql)
+}
+
+/// Whether a file without our mark is one whose first start an earlier version was killed in: empty, or with nothing in
+/// it but an empty list of the changes made to its schema. No event can be in it.
+async fn just_begun(db: &mut SqliteConnection, path: &Path) -> Result<bool, StoreError> {
+    let sql = StoreError::sql(path);
+    let others: i64 = sqlx::query_scalar("SELECT count(*) FROM sqlite_schema WHERE tbl_name <> '_sqlx_migrations'")
+        .fetch_one(&mut *db)
+        .await
+        .map_err(&sql)?;
+    let lists: i64 = sqlx::query_scalar("SELECT count(*) FROM sqlite_schema WHERE type = 'table'")
+        .fetch_one(&mut *db)
+        .await
+        .map_err(&sql)?;
+    if others > 0 || lists == 0 {
+        return Ok(others == 0);
+    }
+    let made: i64 = sqlx::query_scalar("SELECT count(*) FROM _sqlx_migrations").fetch_one(db).await.map_err(&sql)?;
+    Ok(made == 0)
 }
 
 /// Checks the structure of the file, indexes aside.
@@ -98,10 +217,10 @@ pub(crate) fn newest_schema() -> i64 {
     MIGRATIONS.iter().map(|m| m.version).max().unwrap_or(0)
 }
 
-async fn migrate(path: &Path) -> Result<(), StoreError> {
+async fn migrate(path: &Path, options: SqliteConnectOptions) -> Result<(), StoreError> {
     let sql = StoreError::sql(path);
     // A pool of one: through a plain connection, the future could not be sent between threads.
-    let pool = SqlitePoolOptions::new().max_connections(1).connect_with(options(path)).await.map_err(&sql)?;
+    let pool = SqlitePoolOptions::new().max_connections(1).connect_with(options).await.map_err(&sql)?;
     let known = newest_schema();
     let done = MIGRATIONS.run(&pool).await;
     pool.close().await;

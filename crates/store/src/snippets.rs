@@ -2,6 +2,7 @@
 //!
 //! They are no part of the notebook: no event names them, no backup takes them along.
 
+use crate::aside::{self, Aside};
 use crate::error::StoreError;
 use crate::store::Store;
 use sayso_model::{EventId, Moment};
@@ -80,8 +81,8 @@ impl Store {
         self.with_dir(move |dir| {
             tidy(dir, now, MOST_SNIPPETS - 1)?;
             let (folder, path) = (folder(dir), file(dir, press));
-            std::fs::create_dir_all(&folder).map_err(StoreError::io(&folder))?;
-            std::fs::write(&path, wav).map_err(StoreError::io(&path))
+            aside::private_folder(&folder).map_err(StoreError::io(&folder))?;
+            Aside::replace_by(&path, &wav)
         })
         .await
     }

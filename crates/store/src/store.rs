@@ -4,12 +4,13 @@ use crate::clips::{self, ClipHash};
 use crate::error::StoreError;
 use crate::log::{self, Logged, Revision, Written};
 use crate::open;
-use crate::projection::Rebuilt;
+use crate::row::{self, Row};
 use crate::stories::Stories;
 use crate::writer::{self, Appended, Order};
 use sayso_model::{Event, HouseholdId, Story};
-use sqlx::sqlite::SqlitePoolOptions;
+use sqlx::sqlite::{SqliteConnectOptions, SqlitePoolOptions};
 use sqlx::{ConnectOptions, SqlitePool};
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use tokio::sync::{mpsc, oneshot};
@@ -27,8 +28,13 @@ pub(crate) struct Inner {
     pub dir: PathBuf,
     pub path: PathBuf,
     pub readers: SqlitePool,
-    orders: mpsc::Sender<Order>,
+    /// How to open a connection of one's own, to copy from.
+    pub alone: SqliteConnectOptions,
+    /// To the writer; none where the notebook may only be read.
+    orders: Option<mpsc::Sender<Order>>,
     stories: Stories,
+    // What is read where the notebook itself cannot be; removed with the last handle.
+    _copy: Option<tempfile::TempDir>,
 }
 
 impl std::fmt::Debug for Store {
@@ -39,35 +45,58 @@ impl std::fmt::Debug for Store {
 
 impl Store {
     /// Opens the notebook in a folder: creates `dir` and `dir/sayso.db` where missing, checks the file and brings
-    /// its schema up to date. Several processes may have the same notebook open.
+    /// its schema up to date. Several processes may have the same notebook open. One that may only be read is opened to
+    /// be looked at, exported and backed up; see [`Store::is_read_only`].
     ///
     /// # Errors
     /// [`StoreError::Newer`], [`StoreError::NotADatabase`], [`StoreError::NotOurs`], [`StoreError::Corrupt`],
     /// [`StoreError::Unwritable`], each naming the file and what to do.
     pub async fn open(dir: &Path) -> Result<Self, StoreError> {
-        Self::open_up_to(dir, u64::MAX).await
+        Self::open_up_to(dir, u64::MAX, &|_| {}).await
     }
 
-    /// Opens like [`Store::open`], with a bound on the size of the database file in bytes. A file that would outgrow
-    /// it answers [`StoreError::Full`], as a full disk does. For a machine whose disk must keep room for other things.
+    /// Opens like [`Store::open`], and says by `say` what is waited for, such as another program that holds the
+    /// notebook just now.
     ///
     /// # Errors
     /// As [`Store::open`].
-    pub async fn open_up_to(dir: &Path, most_bytes: u64) -> Result<Self, StoreError> {
-        open::prepare(dir).await?;
+    pub async fn open_saying(dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<Self, StoreError> {
+        Self::open_up_to(dir, u64::MAX, say).await
+    }
+
+    /// Opens like [`Store::open`], with a bound on the size of the database file in bytes. A file that would outgrow
+    /// it answers [`StoreError::DiskFull`], as a full disk does. For a machine whose disk must keep room for other things.
+    ///
+    /// # Errors
+    /// As [`Store::open`].
+    pub async fn open_up_to(dir: &Path, most_bytes: u64, say: &(dyn Fn(&str) + Sync)) -> Result<Self, StoreError> {
         let path = open::database_in(dir);
-        let (writing, readers) = {
-            let sql = StoreError::sql(&path);
-            let bound = open::options(&path).pragma("max_page_count", open::pages(most_bytes).to_string());
-            let writing = bound.connect().await.map_err(&sql)?;
-            let reading = open::options(&path).pragma("query_only", "ON");
-            let readers =
-                SqlitePoolOptions::new().max_connections(READERS).connect_with(reading).await.map_err(&sql)?;
-            (writing, readers)
+        let (alone, writing, copy) = match open::prepare(dir, say).await? {
+            open::Found::Writable => {
+                let bound = open::options(&path).pragma("max_page_count", open::pages(most_bytes).to_string());
+                let writing = bound.connect().await.map_err(StoreError::sql(&path))?;
+                (open::options(&path), Some((writing, bound)), None)
+            }
+            open::Found::ReadOnly { options, copy } => {
+                say(&format!("{} may only be read here: nothing new can be kept.", dir.display()));
+                (*options, None, copy)
+            }
         };
-        let orders = writer::start(writing, path.clone());
-        let inner = Inner { dir: dir.to_owned(), path, readers, orders, stories: Stories::default() };
+        let readers = {
+            let reading = alone.clone().pragma("query_only", "ON");
+            let pool = SqlitePoolOptions::new().max_connections(READERS);
+            pool.connect_with(reading).await.map_err(StoreError::sql(&path))?
+        };
+        let orders = writing.map(|(writing, bound)| writer::start(writing, bound, path.clone()));
+        let inner =
+            Inner { dir: dir.to_owned(), path, readers, alone, orders, stories: Stories::default(), _copy: copy };
         Ok(Self { inner: Arc::new(inner) })
+    }
+
+    /// Whether nothing can be kept here: the folder or the file may only be read.
+    #[must_use]
+    pub fn is_read_only(&self) -> bool {
+        self.inner.orders.is_none()
     }
 
     /// The folder the notebook is in.
@@ -77,15 +106,16 @@ impl Store {
     }
 
     /// Stores events; one outcome each, in their order. What is answered `New` is durable when this returns, and
-    /// storing it again answers `Duplicate`. Dropping the future does not undo what was already on its way.
+    /// storing it again answers `Duplicate`. An event of a household that the notebook does not hold is refused, unless
+    /// the notebook is empty: the first event says whose it is. Dropping the future does not undo what was already on its way.
     ///
     /// # Errors
-    /// [`StoreError::Full`], [`StoreError::Busy`] and others; then nothing of this call is stored.
+    /// [`StoreError::DiskFull`], [`StoreError::Busy`] and others; then nothing of this call is stored.
     pub async fn append(&self, events: Vec<Event>) -> Result<Vec<Appended>, StoreError> {
         let mut outcomes: Vec<Option<Appended>> = Vec::with_capacity(events.len());
         let mut sound = Vec::with_capacity(events.len());
         for event in events {
-            match writer::write_down(event) {
+            match writer::write_down(&event) {
                 Ok(written) => {
                     sound.push(written);
                     outcomes.push(None);
@@ -111,8 +141,12 @@ impl Store {
         &self,
         order: impl FnOnce(oneshot::Sender<Result<T, StoreError>>) -> Order,
     ) -> Result<T, StoreError> {
+        let Some(orders) = &self.inner.orders else {
+            let what = "it may only be read here; copy the folder to where it may be written".to_owned();
+            return Err(StoreError::Unwritable { path: self.inner.path.clone(), what });
+        };
         let (reply, answer) = oneshot::channel();
-        self.inner.orders.send(order(reply)).await.map_err(|_| StoreError::Closed)?;
+        orders.send(order(reply)).await.map_err(|_| StoreError::Closed)?;
         answer.await.map_err(|_| StoreError::Closed)?
     }
 
@@ -122,6 +156,9 @@ impl Store {
     /// What went wrong while closing; what was acknowledged is stored all the same.
     pub async fn close(&self) -> Result<(), StoreError> {
         self.inner.readers.close().await;
+        if self.is_read_only() {
+            return Ok(());
+        }
         self.order(|reply| Order::Close { reply }).await
     }
 
@@ -143,12 +180,26 @@ impl Store {
     /// [`StoreError::Database`] and others where the file cannot be read.
     pub async fn households(&self) -> Result<Vec<HouseholdId>, StoreError> {
         let home = self.household().await?;
-        let ids: Vec<uuid::Uuid> = sqlx::query_scalar("SELECT DISTINCT household FROM event ORDER BY household")
-            .fetch_all(&self.inner.readers)
-            .await
-            .map_err(StoreError::sql(&self.inner.path))?;
+        // From one to the next by the index; DISTINCT would go through all events.
+        let ids: Vec<uuid::Uuid> = sqlx::query_scalar(
+            "WITH RECURSIVE one (h) AS (SELECT min(household) FROM event UNION ALL \
+             SELECT (SELECT min(household) FROM event WHERE household > one.h) FROM one WHERE one.h IS NOT NULL) \
+             SELECT h FROM one WHERE h IS NOT NULL",
+        )
+        .fetch_all(&self.inner.readers)
+        .await
+        .map_err(StoreError::sql(&self.inner.path))?;
         let others = ids.into_iter().map(HouseholdId).filter(|h| Some(*h) != home);
         Ok(home.into_iter().chain(others).collect())
+    }
+
+    /// How many of a household's events this version does not understand, by the name of their kind. A later version
+    /// wrote them; they are kept, exported and backed up as they are, and no story holds them.
+    ///
+    /// # Errors
+    /// As [`Store::story`].
+    pub async fn not_understood(&self, household: HouseholdId) -> Result<BTreeMap<String, usize>, StoreError> {
+        Ok(self.inner.stories.get(&self.inner.readers, &self.inner.path, household).await?.1)
     }
 
     /// All that is known of a household, as of now; empty for an unknown one. Kept in memory and brought up to date
@@ -157,7 +208,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::Corrupt`] where a stored event cannot be read.
     pub async fn story(&self, household: HouseholdId) -> Result<Arc<Story>, StoreError> {
-        self.inner.stories.get(&self.inner.readers, &self.inner.path, household).await
+        Ok(self.inner.stories.get(&self.inner.readers, &self.inner.path, household).await?.0)
     }
 
     /// How far the log has grown, in all households.
@@ -170,27 +221,38 @@ impl Store {
         log::revision(&mut db).await.map_err(&sql)
     }
 
-    /// Events of all households after a place in the log, in order of arrival, at most `limit`.
+    /// Events of all households after a place in the log, in order of arrival, at most `limit`. Those that this
+    /// version does not understand are passed over.
     ///
     /// # Errors
     /// [`StoreError::Corrupt`] where a stored event cannot be read.
     pub async fn events(&self, after: Revision, limit: usize) -> Result<Vec<Logged>, StoreError> {
-        let mut db = self.inner.readers.acquire().await.map_err(StoreError::sql(&self.inner.path))?;
-        log::after(&mut db, &self.inner.path, None, after, i64::try_from(limit).unwrap_or(i64::MAX)).await
+        let path = &self.inner.path;
+        let mut db = self.inner.readers.acquire().await.map_err(StoreError::sql(path))?;
+        let (mut found, mut last) = (Vec::new(), after.0);
+        while found.len() < limit {
+            let wanted = i64::try_from(limit - found.len()).unwrap_or(i64::MAX);
+            let rows = row::after(&mut db, path, None, last, wanted).await?;
+            let Some(end) = rows.last() else { break };
+            last = end.seq;
+            for row in rows {
+                found.extend(row.event(path)?.map(|event| Logged { at: Revision(row.seq), event }));
+            }
+        }
+        Ok(found)
     }
 
-    /// Builds the projections anew from the log beside the live ones, compares them, and puts the new ones in place.
-    ///
-    /// # Errors
-    /// [`StoreError::Corrupt`] where a stored event cannot be read; then the live ones stay.
-    pub async fn rebuild_projections(&self) -> Result<Rebuilt, StoreError> {
-        self.order(|reply| Order::Rebuild { reply }).await
+    /// Rows after a place in the log, at most `limit`, understood or not.
+    pub(crate) async fn rows(&self, after: Revision, limit: i64) -> Result<Vec<Row>, StoreError> {
+        let path = &self.inner.path;
+        let mut db = self.inner.readers.acquire().await.map_err(StoreError::sql(path))?;
+        row::after(&mut db, path, None, after.0, limit).await
     }
 
     /// Stores a recording under the hash of its bytes; durable when this returns.
     ///
     /// # Errors
-    /// [`StoreError::BadClip`] where it is empty or too large; [`StoreError::Io`], [`StoreError::Full`].
+    /// [`StoreError::BadClip`] where it is empty or too large; [`StoreError::Io`], [`StoreError::DiskFull`].
     pub async fn put_clip(&self, bytes: Vec<u8>) -> Result<ClipHash, StoreError> {
         let dir = self.inner.dir.clone();
         tokio::task::spawn_blocking(move || clips::put(&dir, &bytes)).await.map_err(|_| StoreError::Closed)?

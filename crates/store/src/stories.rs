@@ -4,7 +4,7 @@ use crate::error::StoreError;
 use crate::log::{self, Revision};
 use sayso_model::{HouseholdId, Story};
 use sqlx::{Acquire, SqlitePool};
-use std::collections::HashMap;
+use std::collections::{BTreeMap, HashMap};
 use std::path::Path;
 use std::sync::Arc;
 use tokio::sync::Mutex;
@@ -16,6 +16,7 @@ const ANEW: usize = 2_000;
 struct Kept {
     at: Revision,
     story: Arc<Story>,
+    later: BTreeMap<String, usize>,
 }
 
 /// The stories of the households asked for.
@@ -26,13 +27,14 @@ pub(crate) struct Stories {
 }
 
 impl Stories {
-    /// The story of a household as of the log's present state, whoever wrote it.
+    /// The story of a household as of the log's present state, whoever wrote it, and by kind how many of its events
+    /// are not understood.
     pub(crate) async fn get(
         &self,
         readers: &SqlitePool,
         path: &Path,
         household: HouseholdId,
-    ) -> Result<Arc<Story>, StoreError> {
+    ) -> Result<(Arc<Story>, BTreeMap<String, usize>), StoreError> {
         let slot = {
             let mut kept = self.kept.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
             Arc::clone(kept.entry(household).or_default())
@@ -45,8 +47,11 @@ impl Stories {
             // One view of the log for both questions, or an event stored between them would be skipped for ever.
             let mut view = db.begin().await.map_err(&sql)?;
             let now = log::revision(&mut view).await.map_err(&sql)?;
-            let gained = log::after(&mut view, path, Some(household), kept.at, i64::MAX).await?;
+            let log::Gained { events: gained, later } = log::gained(&mut view, path, household, kept.at).await?;
             view.commit().await.map_err(&sql)?;
+            for (kind, n) in later {
+                *kept.later.entry(kind).or_default() += n;
+            }
             if gained.len() > ANEW {
                 let known = kept.story.ledger().all().cloned();
                 let story = Story::from_events(known.chain(gained.into_iter().map(|l| l.event)));
@@ -60,6 +65,6 @@ impl Stories {
             }
             kept.at = now;
         }
-        Ok(Arc::clone(&kept.story))
+        Ok((Arc::clone(&kept.story), kept.later.clone()))
     }
 }

@@ -2,10 +2,12 @@
 //! so that many small appends cost few waits for the disk.
 
 use crate::error::StoreError;
+use crate::households;
+use crate::incoming::hidden_characters;
 use crate::log::{self, Written};
-use crate::projection::{self, Rebuilt};
-use sayso_model::{Event, EventId, Problem, Problems};
-use sqlx::{Connection, SqliteConnection};
+use sayso_model::{Event, EventId, HouseholdId, Problem, Problems};
+use sqlx::sqlite::SqliteConnectOptions;
+use sqlx::{ConnectOptions, Connection, SqliteConnection};
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 use tokio::sync::{mpsc, oneshot};
@@ -39,20 +41,55 @@ pub(crate) enum Order {
     Append { events: Vec<Written>, reply: Reply<Vec<Appended>> },
     /// Store all or, where any conflicts, nothing.
     AppendWhole { events: Vec<Written>, reply: Reply<Vec<Appended>> },
-    /// Build the projections anew.
-    Rebuild { reply: Reply<Rebuilt> },
     /// Finish and close the file.
     Close { reply: Reply<()> },
 }
 
-/// Starts the task; it ends when the last sender is gone.
-pub(crate) fn start(db: SqliteConnection, path: PathBuf) -> mpsc::Sender<Order> {
+/// The connection that writes, opened anew after it failed.
+struct Pen {
+    db: Option<SqliteConnection>,
+    /// Households known to have events here.
+    here: BTreeSet<HouseholdId>,
+    options: SqliteConnectOptions,
+    path: PathBuf,
+}
+
+impl Pen {
+    async fn write(&mut self, events: &[&Written], whole: bool) -> Result<Vec<Appended>, StoreError> {
+        let mut db = match self.db.take() {
+            Some(db) => db,
+            None => self.options.connect().await.map_err(StoreError::sql(&self.path))?,
+        };
+        let done = transact(&mut db, &self.path, &mut self.here, events, whole).await;
+        if done.is_err() {
+            // What was to be here may not have come.
+            self.here.clear();
+        }
+        match done {
+            Ok(_) | Err(StoreError::Busy | StoreError::NotImported(_)) => self.db = Some(db),
+            // After an error such as a full disk SQLite has ended the transaction by itself, and the connection
+            // still believes to be in it: every later write would fail. Closing it cannot lose anything.
+            Err(_) => drop(db.close_hard().await),
+        }
+        done
+    }
+
+    async fn close(self) -> Result<(), StoreError> {
+        match self.db {
+            Some(db) => db.close().await.map_err(StoreError::sql(&self.path)),
+            None => Ok(()),
+        }
+    }
+}
+
+/// Starts the task; it ends when the last sender is gone. `options` are those of `db`.
+pub(crate) fn start(db: SqliteConnection, options: SqliteConnectOptions, path: PathBuf) -> mpsc::Sender<Order> {
     let (orders, line) = mpsc::channel(LINE);
-    tokio::spawn(serve(db, path, line));
+    tokio::spawn(serve(Pen { db: Some(db), here: BTreeSet::new(), options, path }, line));
     orders
 }
 
-async fn serve(mut db: SqliteConnection, path: PathBuf, mut line: mpsc::Receiver<Order>) {
+async fn serve(mut pen: Pen, mut line: mpsc::Receiver<Order>) {
     let mut held: Option<Order> = None;
     loop {
         let next = match held.take() {
@@ -74,29 +111,26 @@ async fn serve(mut db: SqliteConnection, path: PathBuf, mut line: mpsc::Receiver
                         Err(_) => break,
                     }
                 }
-                answer_all(&mut db, &path, together).await;
+                answer_all(&mut pen, together).await;
             }
             Some(Order::AppendWhole { events, reply }) => {
                 let events: Vec<&Written> = events.iter().collect();
                 // A caller that is gone needs no answer; what was stored stays stored.
-                let _ = reply.send(transact(&mut db, &path, &events, true).await);
-            }
-            Some(Order::Rebuild { reply }) => {
-                let _ = reply.send(projection::rebuild(&mut db, &path).await);
+                let _ = reply.send(pen.write(&events, true).await);
             }
             Some(Order::Close { reply }) => {
-                let _ = reply.send(db.close().await.map_err(StoreError::sql(&path)));
+                let _ = reply.send(pen.close().await);
                 return;
             }
         }
     }
     // Nobody is left to tell; SQLite recovers the write-ahead log at the next opening if this fails.
-    let _ = db.close().await;
+    let _ = pen.close().await;
 }
 
-async fn answer_all(db: &mut SqliteConnection, path: &Path, together: Vec<(Vec<Written>, Reply<Vec<Appended>>)>) {
+async fn answer_all(pen: &mut Pen, together: Vec<(Vec<Written>, Reply<Vec<Appended>>)>) {
     let all: Vec<&Written> = together.iter().flat_map(|(events, _)| events).collect();
-    match transact(db, path, &all, false).await {
+    match pen.write(&all, false).await {
         Ok(mut outcomes) => {
             for (events, reply) in together {
                 let rest = outcomes.split_off(events.len());
@@ -111,57 +145,73 @@ async fn answer_all(db: &mut SqliteConnection, path: &Path, together: Vec<(Vec<W
     }
 }
 
-/// Stores events and their consequences in one transaction. An error leaves nothing behind.
+/// Stores events in one transaction. An error leaves nothing behind.
 async fn transact(
     db: &mut SqliteConnection,
     path: &Path,
+    here: &mut BTreeSet<HouseholdId>,
     events: &[&Written],
     whole: bool,
 ) -> Result<Vec<Appended>, StoreError> {
     let sql = StoreError::sql(path);
     // IMMEDIATE: take the write lock before reading, or another process's write in between would fail this one.
     let mut tx = db.begin_with("BEGIN IMMEDIATE").await.map_err(&sql)?;
+    let strangers = households::strangers(&mut tx, here, events).await.map_err(&sql)?;
     let mut seen = BTreeSet::new();
-    let first: Vec<&Written> = events.iter().copied().filter(|w| seen.insert(w.event.id)).collect();
+    let ours = |w: &&Written| !strangers.contains(&w.household);
+    let first: Vec<&Written> = events.iter().copied().filter(ours).filter(|w| seen.insert(w.id)).collect();
     let mut fresh = log::insert(&mut tx, &first).await.map_err(&sql)?;
-    let new: Vec<&Event> = first.iter().map(|w| &w.event).filter(|e| fresh.contains(&e.id)).collect();
     let old: Vec<EventId> = {
         let mut old: BTreeSet<EventId> = BTreeSet::new();
         let mut once = BTreeSet::new();
         // Known before, or here for the second time.
-        old.extend(events.iter().map(|w| w.event.id).filter(|id| !once.insert(*id) || !fresh.contains(id)));
+        old.extend(events.iter().map(|w| w.id).filter(|id| !once.insert(*id) || !fresh.contains(id)));
         old.into_iter().collect()
     };
     let stored = log::contents(&mut tx, &old).await.map_err(&sql)?;
     let mut outcomes = Vec::with_capacity(events.len());
     for w in events {
-        outcomes.push(if fresh.remove(&w.event.id) {
+        outcomes.push(if strangers.contains(&w.household) {
+            Appended::Refused(households::refusal(w.household))
+        } else if fresh.remove(&w.id) {
             Appended::New
+        } else if stored.get(&w.id).is_some_and(|json| w.is(json)) {
+            Appended::Duplicate
         } else {
-            match stored.get(&w.event.id) {
-                Some(json) if *json == w.json => Appended::Duplicate,
-                Some(json) if log::read(json, path)? == w.event => Appended::Duplicate,
-                _ => Appended::Conflict,
-            }
+            Appended::Conflict
         });
     }
-    if whole && let Some(i) = outcomes.iter().position(|o| *o == Appended::Conflict) {
-        let id = events.get(i).map(|w| w.event.id.to_string()).unwrap_or_default();
+    let in_the_way = |(w, o): (&&Written, &Appended)| match o {
+        Appended::New | Appended::Duplicate => None,
+        Appended::Conflict => Some(format!("another event with the id {} is stored already", w.id)),
+        Appended::Refused(problems) => Some(problems.to_string()),
+    };
+    if whole && let Some(why) = events.iter().zip(&outcomes).find_map(in_the_way) {
         tx.rollback().await.map_err(&sql)?;
-        return Err(StoreError::NotImported(format!("another event with the id {id} is stored already")));
+        return Err(StoreError::NotImported(why));
     }
-    projection::apply(&mut tx, path, &new).await?;
     tx.commit().await.map_err(&sql)?;
     Ok(outcomes)
 }
 
-/// Checks events and writes them as JSON; an event with problems gets these instead.
-pub(crate) fn write_down(event: Event) -> Result<Written, Problems> {
+/// Checks an event and writes it as JSON; one with problems gets these instead.
+pub(crate) fn write_down(event: &Event) -> Result<Written, Problems> {
+    let written = Written::of(event)?;
+    sound(event, &written)?;
+    Ok(written)
+}
+
+/// Checks an event that is to be new in the log.
+pub(crate) fn sound(event: &Event, written: &Written) -> Result<(), Problems> {
     event.check()?;
-    let whole = |what: String| Problems(vec![Problem { field: "event".to_owned(), what }]);
-    let json = serde_json::to_string(&event).map_err(|e| whole(format!("cannot be written as JSON: {e}")))?;
-    if json.len() > MOST_EVENT_BYTES {
-        return Err(whole(format!("is too long: {} bytes, where {MOST_EVENT_BYTES} are the most", json.len())));
+    let hidden = hidden_characters(&written.json);
+    if !hidden.is_empty() {
+        return Err(Problems(hidden));
     }
-    Ok(Written { event, json })
+    let long = written.json.len();
+    if long > MOST_EVENT_BYTES {
+        let what = format!("is too long: {long} bytes, where {MOST_EVENT_BYTES} are the most");
+        return Err(Problems(vec![Problem { field: "event".to_owned(), what }]));
+    }
+    Ok(())
 }

@@ -4,7 +4,7 @@
 mod common;
 use common::*;
 use sayso_model::*;
-use sayso_store::{Appended, Format, ImportOptions, Imported, Preview, Revision, Store, StoreError};
+use sayso_store::{Appended, Format, ImportOptions, Imported, Others, Preview, Revision, Store, StoreError};
 use std::collections::BTreeMap;
 
 async fn store() -> (tempfile::TempDir, Store) {
@@ -38,6 +38,7 @@ async fn named_home() -> (tempfile::TempDir, Store) {
         born: None,
         born_estimated: false,
         weight_kg: None,
+        adult_weight_kg: None,
         life_stage: None,
         day_kcal: None,
         reward_share: None,
@@ -116,13 +117,40 @@ async fn everything_exported_and_imported_is_the_same_set_of_events() {
         assert_eq!(told(&preview), Vec::<String>::new(), "{}", String::from_utf8_lossy(&file));
         assert_eq!(preview.new, events.len());
         assert!(all(&two).await.is_empty(), "a preview stores nothing");
-        two.commit(preview).await.unwrap();
+        two.commit(preview, Others::Refuse).await.unwrap();
         assert_eq!(all(&two).await, wanted);
         // Once more adds nothing.
         let again = two.preview(&file, &ImportOptions { format, household: None }).await.unwrap();
         assert_eq!((again.new, again.duplicates, again.bad_rows), (0, events.len(), 0));
-        assert_eq!(two.commit(again).await.unwrap(), Imported { new: 0, duplicates: events.len() });
+        assert_eq!(two.commit(again, Others::Refuse).await.unwrap(), Imported { new: 0, duplicates: events.len() });
     }
+}
+
+#[tokio::test]
+async fn a_puppy_s_grown_weight_goes_in_and_out_and_earlier_names_are_read() {
+    let (_dir, store) = named_home().await;
+    let csv = "kind,happened_at,learner_card.learner,name,species,life_stage,weight_kg,adult_weight_kg\n\
+               learner_card,2026-03-01T18:30:00Z,Rex,Rex,dog,puppy,8,24.5\n";
+    let preview = look(&store, csv).await;
+    assert_eq!(told(&preview), Vec::<String>::new());
+    store.commit(preview).await.unwrap();
+    let card = store.story(home()).await.unwrap().learners()[&rex()].clone();
+    assert_eq!(card.adult_weight_kg.map(Kilograms::get), Some(24.5));
+    for format in [Format::JsonLines, Format::Csv] {
+        let mut file = Vec::new();
+        store.export(format, &mut file).await.unwrap();
+        let text = String::from_utf8(file).unwrap();
+        assert!(text.contains("adult_weight_kg") && text.contains("24.5"), "{text}");
+    }
+    let smaller = csv.replace("24.5", "7").replace("18:30", "18:31");
+    assert!(told(&look(&store, &smaller).await).join(" ").contains("adult_weight_kg"));
+    let earlier = "kind,happened_at,learner_card.learner,name,species,life_stage,weight_kg\n\
+                   learner_card,2026-03-02T18:30:00Z,Rex,Rex,dog,puppy_under_4_months,8\n";
+    let preview = look(&store, earlier).await;
+    assert_eq!(told(&preview), Vec::<String>::new());
+    store.commit(preview).await.unwrap();
+    let card = store.story(home()).await.unwrap().learners()[&rex()].clone();
+    assert_eq!((card.life_stage, card.adult_weight_kg), (Some(LifeStage::PuppyUnder4Months), None));
 }
 
 #[tokio::test]
@@ -138,7 +166,7 @@ async fn a_hand_written_table_with_names_and_local_times_is_read() {
     assert_eq!(told(&preview), Vec::<String>::new());
     assert_eq!((preview.rows, preview.new, preview.duplicates), (3, 3, 0));
     assert_eq!(preview.kinds, BTreeMap::from([("press", 2), ("delivery", 1)]));
-    store.commit(preview).await.unwrap();
+    store.commit(preview, Others::Refuse).await.unwrap();
     let story = store.story(home()).await.unwrap();
     let presses: Vec<_> = story.of::<Press>(rex()).map(|f| (f.part.word, f.at().to_string(), f.source())).collect();
     let wanted = (WordId(id(7)), "2026-03-01T17:30:00.000Z".to_owned(), Source::Import);
@@ -172,7 +200,7 @@ async fn a_file_may_bring_its_own_cards_and_use_their_names() {
     assert!(problems.iter().any(|p| p.starts_with("line 2, happened_at:") && p.contains("offset")), "{problems:?}");
     let preview = look(&store, &table("Asia/Tokyo")).await;
     assert_eq!(told(&preview), Vec::<String>::new());
-    store.commit(preview).await.unwrap();
+    store.commit(preview, Others::Refuse).await.unwrap();
     let story = store.story(home()).await.unwrap();
     let momo = *story.learners().keys().next().unwrap();
     let press = story.of::<Press>(momo).next().unwrap();
@@ -216,10 +244,13 @@ async fn each_problem_names_its_line_field_finding_and_remedy() {
     }
     assert_eq!((preview.rows, preview.bad_rows, preview.new), (11, 10, 1));
     let before = store.revision().await.unwrap();
-    let refused = store.commit(preview.clone()).await.unwrap_err();
+    let refused = store.commit(preview.clone(), Others::Refuse).await.unwrap_err();
     assert!(matches!(refused, StoreError::NotImported(_)), "{refused}");
     assert_eq!(store.revision().await.unwrap(), before, "nothing half-imported");
-    assert_eq!(store.commit(preview.without_bad_rows()).await.unwrap(), Imported { new: 1, duplicates: 0 });
+    assert_eq!(
+        store.commit(preview.without_bad_rows(), Others::Refuse).await.unwrap(),
+        Imported { new: 1, duplicates: 0 }
+    );
 }
 
 #[tokio::test]
@@ -246,7 +277,7 @@ async fn files_that_are_no_tables_are_refused_in_words() {
         let preview = store.preview(bytes, &options).await.unwrap();
         assert_eq!(preview.new, 0);
         assert!(told(&preview).join("\n").contains(part), "{part}: {:?}", told(&preview));
-        assert!(store.commit(preview).await.is_err());
+        assert!(store.commit(preview, Others::Refuse).await.is_err());
     }
     let options = ImportOptions { format: Format::JsonLines, household: None };
     for (json, part) in [
@@ -285,6 +316,6 @@ async fn an_id_taken_by_another_event_is_a_problem_and_a_late_conflict_undoes_th
     let late = event(4, "2026-03-01T10:00:00Z", Remark { text: Note::new("other").unwrap() });
     store.append(vec![late]).await.unwrap();
     let before = store.revision().await.unwrap();
-    assert!(matches!(store.commit(preview).await, Err(StoreError::NotImported(_))));
+    assert!(matches!(store.commit(preview, Others::Refuse).await, Err(StoreError::NotImported(_))));
     assert_eq!(store.revision().await.unwrap(), before);
 }

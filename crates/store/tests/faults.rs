@@ -104,7 +104,7 @@ async fn a_full_disk_is_an_error_loses_nothing_acknowledged_and_can_be_overcome(
     let dir = tempfile::tempdir().unwrap();
     Store::open(dir.path()).await.unwrap().close().await.unwrap();
     // A bound on the size of the file stands in for the end of the disk: the same result code.
-    let store = Store::open_up_to(dir.path(), 800_000).await.unwrap();
+    let store = Store::open_up_to(dir.path(), 800_000, &|_| {}).await.unwrap();
     let text = "x".repeat(1_900);
     let mut stored = Vec::new();
     let full = loop {
@@ -120,17 +120,17 @@ async fn a_full_disk_is_an_error_loses_nothing_acknowledged_and_can_be_overcome(
         }
         assert!(stored.len() < 2_000, "the bound was never met");
     };
-    assert!(matches!(full, StoreError::Full), "{full}");
+    assert!(matches!(full, StoreError::DiskFull), "{full}");
     assert!(stored.len() > 50);
     // Still readable, and still refusing rather than failing in another way.
     assert!(matches!(
         store.append(vec![event(5_000, "2026-03-01T10:00:00Z", press(7))]).await,
-        Ok(_) | Err(StoreError::Full)
+        Ok(_) | Err(StoreError::DiskFull)
     ));
     store.close().await.unwrap();
     let store = Store::open(dir.path()).await.unwrap();
     let found: Vec<_> = store.events(Revision(0), 5_000).await.unwrap().into_iter().map(|l| l.event).collect();
     assert_eq!(found[..stored.len()], stored);
     assert_eq!(store.append(vec![event(6_000, "2026-03-01T10:00:00Z", press(7))]).await.unwrap(), [Appended::New]);
-    assert!(store.rebuild_projections().await.unwrap().all_equal());
+    assert_eq!(store.check().await.unwrap().fault_count, 0);
 }

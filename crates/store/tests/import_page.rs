@@ -4,7 +4,7 @@
 mod common;
 use common::home;
 use sayso_model::{Kind, Press};
-use sayso_store::{Format, ImportOptions, Store, columns_of};
+use sayso_store::{Format, ImportOptions, Others, Store, columns_of};
 
 const PAGE: &str = include_str!("../../../docs/import-export.md");
 
@@ -44,7 +44,7 @@ async fn the_examples_on_the_page_can_be_imported() {
         let preview = store.preview(text.as_bytes(), &options).await.unwrap();
         let problems: Vec<String> = preview.problems.iter().map(ToString::to_string).collect();
         assert_eq!((problems, preview.new), (Vec::new(), rows));
-        store.commit(preview).await.unwrap();
+        store.commit(preview, Others::Refuse).await.unwrap();
     }
     let story = store.story(home()).await.unwrap();
     let momo = *story.learners().keys().next().unwrap();

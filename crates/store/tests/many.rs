@@ -3,7 +3,7 @@
 
 mod common;
 use common::*;
-use sayso_store::{Appended, Format, ImportOptions, Revision, Store};
+use sayso_store::{Appended, Format, ImportOptions, Others, Revision, Store};
 use std::collections::BTreeSet;
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
@@ -41,7 +41,7 @@ async fn many_callers_on_two_handles_store_each_event_once() {
         assert!(events.windows(2).all(|w| w[0].at < w[1].at));
         assert_eq!(store.story(home()).await.unwrap().ledger().len(), 1_000);
     }
-    assert!(stores[0].rebuild_projections().await.unwrap().all_equal());
+    assert_eq!(stores[0].check().await.unwrap().fault_count, 0);
 }
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
@@ -68,11 +68,11 @@ async fn every_question_can_be_asked_from_any_thread() {
     let asked = tokio::spawn(async move {
         let options = ImportOptions { format: Format::JsonLines, household: None };
         let preview = store.preview(b"", &options).await.unwrap();
-        let imported = store.commit(preview).await.unwrap();
+        let imported = store.commit(preview, Others::Refuse).await.unwrap();
         store.export(Format::Csv, &mut Vec::new()).await.unwrap();
         let file = store.dir().join("b.sayso-backup");
         let made = store.backup(&file).await.unwrap();
-        let restored = store.restore(&file).await.unwrap();
+        let restored = store.restore(&file, Others::Refuse).await.unwrap();
         store.story(home()).await.unwrap();
         store.close().await.unwrap();
         (imported.new, made.events, restored.new)

@@ -43,8 +43,18 @@ pub enum Error {
     /// Cannot be done just now; trying again later may help.
     #[error("{0}")]
     Unavailable(String),
+    /// The notebook cannot grow.
+    #[error(
+        "The notebook's disk is full: make room on the machine it is on. Taps are safe on the phone until then; what a form sent was not kept."
+    )]
+    DiskFull,
+    /// The notebook's files are not as they must be; the words name the file and the remedy. Logged too.
+    #[error("{0}")]
+    Damaged(String),
     /// Something here went wrong. Logged, not shown.
-    #[error("Something went wrong here; nothing you sent was kept. It has been logged.")]
+    #[error(
+        "Something went wrong here; nothing you sent was kept. What it was stands in the log, where Sayso was started."
+    )]
     Internal(#[source] Box<dyn std::error::Error + Send + Sync>),
 }
 
@@ -70,7 +80,8 @@ impl Error {
             Self::TooMany(_) => StatusCode::TOO_MANY_REQUESTS,
             Self::NoHousehold => StatusCode::CONFLICT,
             Self::Unavailable(_) => StatusCode::SERVICE_UNAVAILABLE,
-            Self::Internal(_) => StatusCode::INTERNAL_SERVER_ERROR,
+            Self::DiskFull => StatusCode::INSUFFICIENT_STORAGE,
+            Self::Damaged(_) | Self::Internal(_) => StatusCode::INTERNAL_SERVER_ERROR,
         }
     }
 }
@@ -96,13 +107,18 @@ struct Told {
     error: String,
     #[serde(skip_serializing_if = "Vec::is_empty")]
     problems: Vec<ProblemJson>,
+    /// What goes to the log.
+    #[serde(skip)]
+    log: Option<String>,
 }
 
 impl IntoResponse for Error {
     fn into_response(self) -> Response {
-        if let Self::Internal(source) = &self {
-            tracing::error!(error = source.as_ref() as &dyn std::error::Error, "a request failed");
-        }
+        let log = match &self {
+            Self::Internal(source) => Some(chain(source.as_ref())),
+            Self::Damaged(what) | Self::Unavailable(what) => Some(what.clone()),
+            _ => None,
+        };
         let problems = match &self {
             Self::Refused(Problems(found)) => found.iter().map(ProblemJson::from).collect(),
             _ => Vec::new(),
@@ -111,9 +127,24 @@ impl IntoResponse for Error {
         if let Self::TooMany(seconds) = self {
             response.headers_mut().insert(header::RETRY_AFTER, seconds.into());
         }
-        response.extensions_mut().insert(Told { error: self.to_string(), problems });
+        response.extensions_mut().insert(Told { error: self.to_string(), problems, log });
         response
     }
+}
+
+/// An error with what caused it.
+fn chain(error: &dyn std::error::Error) -> String {
+    let mut words = error.to_string();
+    let mut source = error.source();
+    while let Some(cause) = source {
+        let cause_words = cause.to_string();
+        // Many errors repeat their cause in their own words.
+        if !words.contains(&cause_words) {
+            words = format!("{words}: {cause_words}");
+        }
+        source = cause.source();
+    }
+    words
 }
 
 /// The answer for addresses nothing is at.
@@ -125,6 +156,7 @@ pub async fn no_such_page() -> Error {
 /// itself gives without any, such as 405 and 413.
 pub async fn in_words(request: Request, next: Next) -> Response {
     let json = request.uri().path().starts_with("/api");
+    let asked = format!("{} {}", request.method(), request.uri().path());
     let mut response = next.run(request).await;
     let status = response.status();
     if !status.is_client_error() && !status.is_server_error() {
@@ -133,13 +165,22 @@ pub async fn in_words(request: Request, next: Next) -> Response {
     let told = match response.extensions_mut().remove::<Told>() {
         Some(told) => told,
         None if status == StatusCode::METHOD_NOT_ALLOWED => {
-            Told { error: "This address does not take that kind of request.".into(), problems: Vec::new() }
+            Told { error: "This address does not take that kind of request.".into(), problems: Vec::new(), log: None }
         }
-        None if status == StatusCode::PAYLOAD_TOO_LARGE => {
-            Told { error: "That is too large for this address; send less at once.".into(), problems: Vec::new() }
+        None if status == StatusCode::PAYLOAD_TOO_LARGE => Told {
+            error: "That is too large for this address; send less at once.".into(),
+            problems: Vec::new(),
+            log: None,
+        },
+        None if status.is_server_error() => {
+            tracing::error!("{asked} was answered {status}.");
+            return response;
         }
         None => return response,
     };
+    if let Some(what) = &told.log {
+        tracing::error!("{asked}: {what}");
+    }
     let mut answer = if json {
         (status, Json(&told)).into_response()
     } else if status == StatusCode::UNAUTHORIZED {
@@ -163,6 +204,8 @@ fn page(status: StatusCode, told: &Told) -> maud::Markup {
         StatusCode::UNPROCESSABLE_ENTITY => "Please check what you entered",
         StatusCode::FORBIDDEN => "Not allowed from here",
         StatusCode::TOO_MANY_REQUESTS => "Wait a little",
+        StatusCode::INSUFFICIENT_STORAGE => "The disk is full",
+        StatusCode::SERVICE_UNAVAILABLE => "Not just now",
         _ => "That did not work",
     };
     bare(

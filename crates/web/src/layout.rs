@@ -2,6 +2,7 @@
 
 use crate::assets::asset;
 use crate::page::Page;
+use crate::pages::households;
 use maud::{DOCTYPE, Markup, html};
 use sayso_model::LearnerId;
 
@@ -107,11 +108,14 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
             a.skip href="#main" { "To the content" }
             header.top {
                 a.brand href="/" { "Sayso" }
+                @if page.households.len() > 1 {
+                    a.switch href="/households" data-test="household" { span.unseen { "Household: " } (households::name(&page.story)) }
+                }
                 (learner_switch(page, tab))
                 (who(page))
             }
             nav.side aria-label="Pages" { ul { (near(&Tab::ALL)) } }
-            main #main tabindex="-1" { h1 { (title) } (body) }
+            main #main tabindex="-1" { h1 { (title) } (not_understood(page)) (body) }
             nav.thumb aria-label="Pages" {
                 ul {
                     (near(&Tab::NEAR))
@@ -163,6 +167,20 @@ fn document(title: &str, modules: &[&str], body: Markup) -> Markup {
                 @for module in modules { script type="module" src=(asset(module)) {} }
             }
             body { (body) }
+        }
+    }
+}
+
+/// What is in the notebook and not on any page.
+fn not_understood(page: &Page) -> Markup {
+    let count: usize = page.not_understood.values().sum();
+    let kinds: Vec<&str> = page.not_understood.keys().map(String::as_str).collect();
+    html! {
+        @if count > 0 {
+            p.caution data-test="not-understood" {
+                (count) @if count == 1 { " event here is" } @else { " events here are" }
+                " not understood (" (kinds.join(", ")) "): a later version of this program wrote them. They are kept, but no page shows or counts them. Update this program."
+            }
         }
     }
 }

@@ -8,6 +8,8 @@ pub mod api;
 pub mod assets;
 pub mod cautions;
 pub mod chart;
+pub mod computing;
+pub mod connections;
 pub mod error;
 pub mod fields;
 pub mod form;
@@ -38,7 +40,7 @@ pub const MOST_BODY: usize = 1 << 20;
 /// The whole application.
 pub fn app(state: AppState) -> Router {
     Router::new()
-        .merge(pages::router())
+        .merge(pages::router().layer(from_fn(computing::aside)))
         .nest("/api", api::router())
         .merge(assets::router())
         .merge(access::router())

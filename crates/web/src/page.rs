@@ -11,12 +11,16 @@ use sayso_model::{
     Body, Event, EventId, HouseholdId, LearnerCard, LearnerId, Moment, Problems, Source, Story, TeacherCard, TeacherId,
     Zone,
 };
+use std::collections::BTreeMap;
 use std::ops::Deref;
 use std::sync::Arc;
 use uuid::Uuid;
 
 /// Name of the cookie that says who is holding this device.
 pub const TEACHER_COOKIE: &str = "sayso_teacher";
+
+/// Name of the cookie that says which of several households this device is about.
+pub const HOUSEHOLD_COOKIE: &str = "sayso_household";
 
 /// Context of a page about the household. Without a household the visitor is led to set-up.
 #[derive(Clone)]
@@ -25,8 +29,12 @@ pub struct Page {
     pub state: AppState,
     /// Whose notebook.
     pub household: HouseholdId,
+    /// All households in this notebook; most often that one alone.
+    pub households: Vec<HouseholdId>,
     /// All that is known of it.
     pub story: Arc<Story>,
+    /// How many of its events this version does not understand, by kind.
+    pub not_understood: BTreeMap<String, usize>,
     /// The time of the request.
     pub now: Moment,
     /// The household's zone.
@@ -78,12 +86,16 @@ impl Page {
         }
     }
 
-    /// Puts events into the log. Events known already count as kept.
+    /// Puts events into the log, cards and amendments dated so that they count ([`Story::in_time`]). Events known
+    /// already count as kept.
     ///
     /// # Errors
     /// [`Error::Refused`] with every problem of every refused event (the others are kept), [`Error::Internal`] where
     /// the store fails.
     pub async fn keep(&self, events: Vec<Event>) -> Result<(), Error> {
+        let events = events.into_iter().map(|e| self.story.in_time(e));
+        let events =
+            events.collect::<Result<Vec<_>, _>>().map_err(|late| Error::refused(late.field(), late.to_string()))?;
         for event in &events {
             event.check().map_err(Error::Refused)?;
         }
@@ -106,14 +118,27 @@ impl FromRequestParts<AppState> for Page {
     type Rejection = Error;
 
     async fn from_request_parts(parts: &mut Parts, state: &AppState) -> Result<Self, Error> {
-        let household = state.store.household().await?.ok_or(Error::NoHousehold)?;
-        let story = state.store.story(household).await?;
-        let teacher = cookie(&parts.headers, TEACHER_COOKIE)
-            .and_then(|id| id.parse::<TeacherId>().ok())
-            .filter(|id| story.teachers().get(id).is_some_and(|t| t.active));
         let params = RawPathParams::from_request_parts(parts, state).await.ok();
         let named =
             params.as_ref().and_then(|p| p.iter().find(|(name, _)| *name == "learner").map(|(_, v)| v.to_owned()));
+        let households = state.store.households().await?;
+        let chosen = cookie(&parts.headers, HOUSEHOLD_COOKIE).and_then(|id| id.parse::<HouseholdId>().ok());
+        let household = chosen.filter(|id| households.contains(id)).or(households.first().copied());
+        let mut household = household.ok_or(Error::NoHousehold)?;
+        let mut story = state.store.story(household).await?;
+        // An address about an animal is about its household, whichever was chosen here.
+        if let Some(learner) = named.as_ref().and_then(|text| text.parse::<LearnerId>().ok()) {
+            for other in &households {
+                if story.learners().contains_key(&learner) {
+                    break;
+                }
+                (household, story) = (*other, state.store.story(*other).await?);
+            }
+        }
+        let not_understood = state.store.not_understood(household).await?;
+        let teacher = cookie(&parts.headers, TEACHER_COOKIE)
+            .and_then(|id| id.parse::<TeacherId>().ok())
+            .filter(|id| story.teachers().get(id).is_some_and(|t| t.active));
         let learner = match named {
             None => None,
             Some(text) => Some(
@@ -127,6 +152,8 @@ impl FromRequestParts<AppState> for Page {
         Ok(Self {
             state: state.clone(),
             household,
+            households,
+            not_understood,
             zone: story.zone(),
             now: state.now(),
             story,

@@ -1,19 +1,17 @@
 //! Runs the application on a port.
 
-use crate::access::{Access, ShowCode};
-use crate::secure::{Authority, Gate, Peer, SecureError};
+use crate::access::{Access, PAIRED_FILE, PairedError, SAFELY_PAIRED_FILE, ShowCode};
+use crate::connections::{self, Bounds, Patience};
+use crate::listening;
+use crate::secure::{Authority, SecureError};
 use crate::state::{AppState, machine_clock};
 use crate::store::Store;
-use axum::serve::Listener;
 use std::net::{IpAddr, Ipv4Addr, SocketAddr};
 use std::path::PathBuf;
+use std::pin::Pin;
 use std::sync::Arc;
 use tokio::net::TcpListener;
 
-/// The file of paired devices in the data directory.
-const PAIRED_FILE: &str = "paired.json";
-/// The same for devices that paired over HTTPS: a secret that once went over plain HTTP must not open this door.
-const SAFELY_PAIRED_FILE: &str = "paired-safely.json";
 /// The file of the home's own certificate authority in the data directory.
 const AUTHORITY_FILE: &str = "home-authority.pem";
 
@@ -24,12 +22,15 @@ pub struct Config {
     pub data: PathBuf,
     /// Port; 0 takes any free one.
     pub port: u16,
-    /// Whether devices on the home network may pair. Otherwise only this machine is answered.
-    pub lan: bool,
+    /// Where devices on the home network may come in, after pairing: one address of this machine, or all of them
+    /// (unspecified). None answers this machine alone.
+    pub lan: Option<IpAddr>,
     /// Whether devices on the home network must come over HTTPS, with a certificate made here.
     pub secure: bool,
     /// This machine's name on the home network, for the certificate.
     pub host: Option<String>,
+    /// How long the other end of a connection may take.
+    pub patience: Patience,
     /// Told once the port is open.
     pub opened: Arc<dyn Fn(&Opened) + Send + Sync>,
     /// Shows a pairing code at the machine.
@@ -50,10 +51,12 @@ pub struct Opened {
 #[non_exhaustive]
 pub enum ServeError {
     /// The port cannot be had.
-    #[error("port {port} cannot be opened: {source}; is Sayso running already? Choose another port")]
+    #[error(
+        "{at} cannot be opened: {source}; is Sayso running already? Choose another port, or an address of this machine"
+    )]
     Port {
-        /// Which.
-        port: u16,
+        /// Address and port.
+        at: SocketAddr,
         /// Why.
         source: std::io::Error,
     },
@@ -63,32 +66,38 @@ pub enum ServeError {
     /// It cannot be served safely.
     #[error("HTTPS cannot be served: {0}")]
     Secure(#[from] SecureError),
+    /// The paired devices cannot be read.
+    #[error("{0}")]
+    Paired(#[from] PairedError),
     /// Reading or writing failed.
     #[error("{0}")]
     Io(#[from] std::io::Error),
 }
 
-/// Opens the notebook and serves it until the process is told to stop (Ctrl-C).
+/// Opens the notebook and serves it until the process is told to stop (Ctrl-C, or SIGTERM where there is that). What
+/// is being answered then may finish, within [`Patience::stop`].
 ///
 /// # Errors
 /// [`ServeError`], each saying what would put it right.
 pub async fn serve(config: Config) -> Result<(), ServeError> {
-    let store = Store::open(&config.data).await.map_err(|e| ServeError::Store(e.into()))?;
-    let access = if config.lan {
+    // Before anything else, so that a stop is orderly from the start.
+    let stop = told_to_stop()?;
+    let said = |what: &str| eprintln!("{what}");
+    let store = Store::open_saying(&config.data, &said).await.map_err(|e| ServeError::Store(e.into()))?;
+    let access = if config.lan.is_some() {
         let paired = if config.secure { SAFELY_PAIRED_FILE } else { PAIRED_FILE };
         Access::home_network(&config.data.join(paired), config.show_code.clone())?
     } else {
         Access::this_machine()
     };
-    let authority = (config.lan && config.secure)
+    let authority = (config.lan.is_some() && config.secure)
         .then(|| {
             Authority::read_or_make(&config.data.join(AUTHORITY_FILE), config.host.as_deref(), machine_clock)
                 .map(Arc::new)
         })
         .transpose()?;
-    let ip: IpAddr = if config.lan { Ipv4Addr::UNSPECIFIED.into() } else { Ipv4Addr::LOCALHOST.into() };
-    let listener =
-        TcpListener::bind((ip, config.port)).await.map_err(|source| ServeError::Port { port: config.port, source })?;
+    let at = SocketAddr::new(config.lan.unwrap_or(Ipv4Addr::LOCALHOST.into()), config.port);
+    let listener = TcpListener::bind(at).await.map_err(|source| ServeError::Port { at, source })?;
     // A large notebook takes a second or two to read; begin before the first page is asked for.
     let early = store.clone();
     tokio::spawn(async move {
@@ -97,19 +106,62 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
             let _ = early.story(household).await;
         }
     });
-    let gate = Gate::new(listener, authority.clone())?;
+    let at = listener.local_addr()?;
     let fingerprint = authority.as_ref().map(|a| a.fingerprint());
-    let state = AppState::new(Arc::new(store), access).with_authority(authority);
-    (config.opened)(&Opened { at: gate.local_addr()?, fingerprint });
+    let state = AppState::new(Arc::new(store), access).with_authority(authority.clone());
+    (config.opened)(&Opened { at, fingerprint });
     state.access.offer_code(state.now())?;
-    let service = crate::app(state).into_make_service_with_connect_info::<Peer>();
-    axum::serve(gate, service)
-        .with_graceful_shutdown(async {
-            // Where the signal cannot be listened for, serving simply goes on.
-            if tokio::signal::ctrl_c().await.is_err() {
-                std::future::pending::<()>().await;
-            }
-        })
-        .await?;
+    tracing::info!(
+        "Serving {} at {at}{}.",
+        config.data.display(),
+        if config.lan.is_some() { " for the home network" } else { "" }
+    );
+    let stopping = state.clone();
+    let stop = async move {
+        stop.await;
+        tracing::info!("Told to stop.");
+        stopping.stop();
+    };
+    connections::run(
+        listener,
+        crate::app(state.clone()),
+        authority,
+        (config.patience, Bounds::of_this_process()),
+        stop,
+    )
+    .await;
+    let orderly = async {
+        listening::end_all(&state).await;
+        state.store.close().await
+    };
+    match tokio::time::timeout(config.patience.stop, orderly).await {
+        Ok(Ok(())) => tracing::info!("Stopped."),
+        Ok(Err(error)) => {
+            tracing::error!("The notebook was not closed properly: {error}. What was acknowledged is stored.")
+        }
+        Err(_) => tracing::error!("Closing the notebook took too long. What was acknowledged is stored."),
+    }
     Ok(())
+}
+
+/// Resolves when the process is told to stop, by Ctrl-C or, on Unix, SIGTERM.
+fn told_to_stop() -> std::io::Result<Pin<Box<dyn Future<Output = ()> + Send>>> {
+    #[cfg(unix)]
+    {
+        use tokio::signal::unix::{SignalKind, signal};
+        let (mut interrupt, mut terminate) = (signal(SignalKind::interrupt())?, signal(SignalKind::terminate())?);
+        Ok(Box::pin(async move {
+            tokio::select! {
+                _ = interrupt.recv() => {}
+                _ = terminate.recv() => {}
+            }
+        }))
+    }
+    #[cfg(not(unix))]
+    Ok(Box::pin(async {
+        // Where the signal cannot be listened for, serving simply goes on.
+        if tokio::signal::ctrl_c().await.is_err() {
+            std::future::pending::<()>().await;
+        }
+    }))
 }

@@ -7,6 +7,7 @@ use crate::store::Store;
 use sayso_model::Moment;
 use std::sync::Arc;
 use std::time::{SystemTime, UNIX_EPOCH};
+use tokio::sync::watch;
 
 /// Shared by all handlers; cheap to clone.
 #[derive(Clone)]
@@ -20,13 +21,21 @@ pub struct AppState {
     /// Who listens to which board.
     pub seats: Arc<Seats>,
     clock: fn() -> Moment,
+    stopping: watch::Sender<bool>,
 }
 
 impl AppState {
     /// The state on the machine's clock.
     #[must_use]
     pub fn new(store: Arc<Store>, access: Access) -> Self {
-        Self { store, access: Arc::new(access), authority: None, seats: Arc::default(), clock: machine_clock }
+        Self {
+            store,
+            access: Arc::new(access),
+            authority: None,
+            seats: Arc::default(),
+            clock: machine_clock,
+            stopping: watch::Sender::new(false),
+        }
     }
 
     /// The same where devices must come over HTTPS.
@@ -39,6 +48,17 @@ impl AppState {
     #[must_use]
     pub fn with_clock(self, clock: fn() -> Moment) -> Self {
         Self { clock, ..self }
+    }
+
+    /// Tells what runs on by itself, such as web sockets, that serving ends.
+    pub fn stop(&self) {
+        self.stopping.send_replace(true);
+    }
+
+    /// Resolves when serving ends.
+    pub async fn stopping(&self) {
+        // The sender lives as long as this.
+        let _ = self.stopping.subscribe().wait_for(|s| *s).await;
     }
 
     /// The time now.

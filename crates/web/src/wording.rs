@@ -1,12 +1,17 @@
 //! What an event says, in a few words, for lists.
 
+use sayso_advisor::designs::question_words;
 use sayso_model::{
     Accident, Answer, Body, EndReason, InvitationKind, InvitationResult, LikeOutcome, LikesFormat, PressedBy,
-    ProbeResponse, Purpose, RewardId, SignLevel, Story, Then, WordId,
+    ProbeResponse, Purpose, RewardId, SignLevel, Story, SwapEnd, Then, WordId,
 };
 
 fn word(story: &Story, id: WordId) -> String {
     story.words().get(&id).map_or_else(|| "a word not on any card".into(), |w| w.says.to_string())
+}
+
+fn words(story: &Story, ids: &[WordId]) -> String {
+    ids.iter().map(|id| word(story, *id)).collect::<Vec<_>>().join(", ")
 }
 
 fn reward(story: &Story, id: RewardId) -> String {
@@ -61,7 +66,10 @@ pub fn in_words(story: &Story, body: &Body) -> String {
         Body::BoardLayout(b) => format!("Board of {} by {}, {} words", b.rows, b.columns, b.words.len()),
         Body::HouseRule(r) => format!("House rule: {}", r.text),
         Body::StageChoice(s) => format!("{}: stage {}", word(story, s.word), s.stage.name()),
-        Body::SessionStart(s) => format!("Session began: {}", purpose(s.purpose)),
+        Body::SessionStart(s) => {
+            let room = s.room.as_ref().map_or_else(String::new, |r| format!(", {r}"));
+            format!("Session began: {}{room}", purpose(s.purpose))
+        }
         Body::Joining(j) => j.after_s.map_or_else(|| "Joined".into(), |s| format!("Joined after {s} s")),
         Body::Leaving(_) => "Left".into(),
         Body::SessionEnd(e) => format!("Session ended: {}", end(e.reason)),
@@ -97,13 +105,29 @@ pub fn in_words(story: &Story, body: &Body) -> String {
             l.word.map_or_else(|| "Looked at the board".into(), |w| format!("Looked at {}", word(story, w)))
         }
         Body::Brush(b) => format!("Brushed {} without sounding it", word(story, b.word)),
+        Body::Round(r) => format!("Round of {} begun: {}", r.calls, words(story, &r.words)),
+        Body::SwapPlan(p) => {
+            format!("Swaps agreed for {} days, one answer in {}: {}", p.days, p.one_in, words(story, &p.words))
+        }
+        Body::SwapDraw(d) if d.give == d.word => format!("Drawn for {}: give it", word(story, d.word)),
+        Body::SwapDraw(d) => format!("Drawn for {}: give {} instead", word(story, d.word), word(story, d.give)),
+        Body::SwapStop(s) => match s.reason {
+            SwapEnd::Household => "Swaps stopped".into(),
+            SwapEnd::Signs => "Swaps stopped because of signs of stress".into(),
+        },
         Body::Invitation(i) => {
             let way = match i.way {
                 InvitationKind::OfferInView => "in view",
                 InvitationKind::AskAndPoint => "asked, pointed",
                 InvitationKind::AskBetweenTwo => "this or that",
             };
-            format!("Invited {} ({way}, wait {} s): {}", word(story, i.word), i.wait_s, invited(story, &i.result))
+            let drawn = i.call.map_or_else(String::new, |c| format!(", drawn, call {}", c.number));
+            format!(
+                "Invited {} ({way}{drawn}, wait {} s): {}",
+                word(story, i.word),
+                i.wait_s,
+                invited(story, &i.result)
+            )
         }
         Body::Catch(c) => {
             let how = c.how.as_ref().map_or_else(String::new, |h| format!(" ({h})"));
@@ -146,6 +170,17 @@ pub fn in_words(story: &Story, body: &Body) -> String {
             };
             format!("Check, trial {} for {}: {came}", t.trial, word(story, t.target))
         }
+        Body::Round(r) => format!("Round of {} drawn invitations begun, {} words to hand", r.calls, r.words.len()),
+        Body::SwapPlan(p) => format!("Swaps agreed for {} days, one answer in {}", p.days, p.one_in),
+        Body::SwapDraw(d) if d.word == d.give => format!("Drawn for {}: give its own thing", word(story, d.word)),
+        Body::SwapDraw(d) => format!("Drawn for {}: give what {} is for", word(story, d.word), word(story, d.give)),
+        Body::SwapStop(s) => match s.reason {
+            SwapEnd::Household => "Swaps stopped".into(),
+            SwapEnd::Signs => "Swaps stopped: signs of stress".into(),
+        },
+        Body::DesignPlan(p) => format!("Trial of a change planned: {} ({} points)", question_words(p), p.points),
+        Body::DesignNote(n) => format!("Trial of a change, point {}: in fact {}", n.point, n.in_force.name()),
+        Body::DesignStop(_) => "Trial of a change stopped".into(),
         Body::Remark(r) => format!("Remark: {}", r.text),
         Body::Correction(c) => format!("Correction: {}", in_words(story, &c.body)),
         Body::Withdrawal(w) => w.because.as_ref().map_or_else(|| "Taken back".into(), |b| format!("Taken back: {b}")),

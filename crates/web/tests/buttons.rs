@@ -46,6 +46,16 @@ async fn twenty_days(home: &Home, slowing: f64) {
 }
 
 #[tokio::test]
+async fn what_a_battery_in_a_mouth_calls_for_is_told_where_people_act_and_names_children() {
+    let home = Home::new().await;
+    let said = "go to the emergency department at once";
+    for page in ["board", "listen", "words/board"] {
+        home.page(&format!("/l/{}/{page}", home.learner)).await.says(said).says("veterinarian");
+    }
+    home.page(&format!("/l/{}/board", home.learner)).await.says("Safe at the board").says("85 kHz at 70 dB");
+}
+
+#[tokio::test]
 async fn a_silent_word_and_a_tired_battery_are_told_with_why_and_caution() {
     let home = Home::new().await;
     twenty_days(&home, 0.02).await;

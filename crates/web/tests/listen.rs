@@ -355,7 +355,7 @@ async fn another_sites_page_and_a_device_that_is_not_paired_hear_nothing() {
     let now = state.now();
     state.access.offer_code(now).unwrap();
     let code = codes.lock().unwrap()[0].clone();
-    let tried = state.access.pair(&code, "192.168.1.9".parse().unwrap(), now).unwrap();
+    let tried = state.access.pair(&code, "a phone", "192.168.1.9".parse().unwrap(), now).unwrap();
     let sayso_web::access::Tried::Paired(secret) = tried else { panic!("{tried:?}") };
     let at = serve(state.clone()).await;
     let (url, cookie) = (format!("ws://{at}/api/listen/{}", heard.home.learner), format!("sayso_paired={secret}"));

@@ -51,7 +51,7 @@ async fn what_was_typed_stays_and_each_wrong_field_is_named() {
                 ("name", "Whisker & Co"),
                 ("species", "cat"),
                 ("weight_kg", "heavy"),
-                ("life_stage", "puppy_over_4_months"),
+                ("life_stage", "puppy"),
                 ("reward_percent", "30"),
                 ("born", "2024-02-30"),
             ],
@@ -91,6 +91,22 @@ async fn an_edit_is_a_new_version_and_the_first_stays_in_the_log() {
     assert_eq!(versions, 2);
     home.post(&to, &[("name", ""), ("species", "dog")]).await.refused().says("must not be empty");
     assert_eq!(home.story().await.of::<LearnerCard>(home.learner).count(), 2);
+}
+
+#[tokio::test]
+async fn a_puppy_is_fed_by_its_share_of_the_grown_weight_or_not_reckoned_at_all() {
+    let home = Home::new().await;
+    let to = format!("/people/animal/{}", home.learner);
+    let puppy = [("name", "Pip"), ("species", "dog"), ("active", "yes"), ("weight_kg", "10"), ("life_stage", "puppy")];
+    home.post(&to, &puppy).await.kept();
+    home.page("/people").await.says("share of the weight it will have grown").says("Type it in");
+    // 70 x 10^0.75 = 393.6 kcal, times 3 below half of 30 kg, times 2 near the 12 kg of a smaller dog.
+    for (grown, kcal) in [("30", "1181 kcal a day"), ("15", "984 kcal a day"), ("12", "787 kcal a day")] {
+        home.post(&to, &[&puppy[..], &[("adult_weight_kg", grown)]].concat()).await.kept();
+        home.page("/people").await.says(kcal).says("FEDIAF 2021");
+    }
+    home.page(&to).await.says("value=\"12\"").says("weight expected once grown").does_not_say("4 months");
+    home.post(&to, &[&puppy[..], &[("adult_weight_kg", "9")]].concat()).await.refused().says("less than the 10 kg");
 }
 
 #[tokio::test]

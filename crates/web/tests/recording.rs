@@ -36,7 +36,8 @@ async fn a_recording_is_taken_checked_drawn_and_played() {
     let card = story.clips().into_values().find(|c| ball.ends_with(&c.word.to_string())).unwrap().clone();
     assert!((card.seconds.get() - sounds::say(0, 0).len() as f64 / 16_000.0).abs() < 1e-6 && card.lufs.is_some());
     let page = home.page(&ball).await;
-    page.says(&format!("src=\"/clips/{}\"", card.sha256))
+    page.says("Listen for yourself: play it on its button from another room")
+        .says(&format!("src=\"/clips/{}\"", card.sha256))
         .says("<path")
         .says("n = 1")
         .says("most like \u{201c}walk\u{201d}");

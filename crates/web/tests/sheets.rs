@@ -37,7 +37,8 @@ async fn the_fridge_sheet_holds_words_rules_and_cautions() {
         .says("Everyone answers alike.")
         .says("Not near the road.")
         .says("ends a session")
-        .says("coin cell is an emergency");
+        .says("battery is an emergency")
+        .says("go to the emergency department at once");
     home.page("/sheets/labels").await.says("labels middle").says("<li>ball</li>");
     home.page("/sheets/labels?size=large").await.says("labels large");
 }

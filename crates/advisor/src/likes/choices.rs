@@ -2,11 +2,15 @@
 
 use super::HALF_LIFE_DAYS;
 use sayso_methods::likes::{
-    ChoiceFit, PairModel, PairOutcome, PairTrial, RankModel, Ranking, fit_weighted_pairs, fit_weighted_rankings,
+    ChoiceFit, PairModel, PairOutcome, PairTrial, RankModel, Ranking, fit_sittings, fit_weighted_rankings,
     forgetting_weight,
 };
 use sayso_model::{AssessmentId, Fact, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardId};
 use std::collections::BTreeMap;
+
+/// A pause so long starts a new sitting, hours: what was tasted before it no longer counts as just had (common practice, no
+/// source).
+const NEW_SITTING_H: f64 = 2.0;
 
 /// Paired trials; the first thing offered lay on the learner's left.
 pub(super) fn pair_trials(trials: &[Fact<'_, LikeTrial>], index: &BTreeMap<RewardId, usize>) -> Vec<PairTrial> {
@@ -57,12 +61,16 @@ pub(super) fn choice_fit(
 ) -> Option<ChoiceFit> {
     let weight = |at: Moment| forgetting_weight(age(at).max(0.0), HALF_LIFE_DAYS).unwrap_or(1.0);
     let (mut pairs, mut pair_weights, mut arrays, mut array_weights) = (vec![], vec![], vec![], vec![]);
+    let (mut sittings, mut last_h): (Vec<i64>, Option<f64>) = (vec![], None);
     let mut tests: Vec<(AssessmentId, u16)> = Vec::new();
     for t in trials {
         if t.part.format == LikesFormat::Paired {
             for pair in pair_trials(std::slice::from_ref(t), index) {
                 pairs.push(pair);
                 pair_weights.push(weight(t.at()));
+                let hours = 24.0 * age(t.at());
+                let fresh = last_h.replace(hours).is_some_and(|last| (last - hours).abs() > NEW_SITTING_H);
+                sittings.push(sittings.last().copied().unwrap_or(0) + i64::from(fresh));
             }
         }
         let round = (t.part.assessment, t.part.round);
@@ -77,7 +85,7 @@ pub(super) fn choice_fit(
         }
     }
     if arrays.is_empty() {
-        let fit = || fit_weighted_pairs(items, &pairs, &pair_weights, &PairModel::default()).ok();
+        let fit = || fit_sittings(items, &pairs, &pair_weights, &sittings, &PairModel::default()).ok();
         return (!pairs.is_empty()).then(fit).flatten();
     }
     arrays.extend(pairs.iter().map(|p| match p.outcome {

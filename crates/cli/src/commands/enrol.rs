@@ -4,7 +4,7 @@ use super::notebook::Notebook;
 use crate::error::CliError;
 use crate::out::say;
 use crate::recorded;
-use sayso_advisor::recording::{advice, measured};
+use sayso_advisor::recording::{MAKE_IT_OUT, advice, measured};
 use sayso_listen::{Clip, ClipReport, check_clips};
 use sayso_model::WordCard;
 use sayso_store::MOST_CLIP_BYTES;
@@ -30,6 +30,7 @@ pub async fn enrol(dir: &Path, word: &str, file: Option<&Path>, record: Option<f
     notebook.keep(events).await?;
     say!("\"{}\": {}", card.says, if known { "this very recording was enrolled already." } else { "enrolled." });
     print(&done.report, done.others);
+    say!("  {MAKE_IT_OUT}");
     notebook.store.close().await?;
     Ok(ExitCode::SUCCESS)
 }

@@ -1,12 +1,13 @@
 //! `log`, `import` and `export`.
 
+use super::notebook::{existing_store, open_store};
 use crate::args::Form;
 use crate::error::CliError;
 use crate::out::say;
-use sayso_model::Event;
-use sayso_store::{Appended, Format, ImportOptions, Preview, Store};
-use std::fs::File;
-use std::io::{BufWriter, Read, Write};
+use sayso_model::{Event, Problems};
+use sayso_store::{Appended, Format, ImportOptions, Others, Preview, StoreError, events_of_archive, read_event};
+use serde_json::value::RawValue;
+use std::io::{BufWriter, ErrorKind, Read};
 use std::path::Path;
 use std::process::ExitCode;
 
@@ -23,7 +24,7 @@ pub async fn log(dir: &Path) -> Result<ExitCode, CliError> {
         return Err(CliError::said("standard input holds more than 64 MiB; use `sayso import` for files"));
     }
     let events = events(&text)?;
-    let store = Store::open(dir).await?;
+    let store = open_store(dir).await?;
     let ids: Vec<_> = events.iter().map(|e| e.id).collect();
     let mut refused = false;
     for (id, outcome) in ids.iter().zip(store.append(events).await?) {
@@ -46,34 +47,55 @@ pub async fn log(dir: &Path) -> Result<ExitCode, CliError> {
 
 /// A JSON array, or one event a line.
 fn events(text: &str) -> Result<Vec<Event>, CliError> {
-    let told = |line: usize, why: serde_json::Error| CliError::said(format!("standard input, line {line}: {why}"));
     if text.trim_start().starts_with('[') {
-        return serde_json::from_str(text).map_err(|e| told(e.line(), e));
+        let all: Vec<Box<RawValue>> = serde_json::from_str(text)
+            .map_err(|e| CliError::said(format!("standard input, line {}: {e}", e.line())))?;
+        let told = |i: usize, why: Problems| CliError::said(format!("standard input, event {}: {why}", i + 1));
+        return all.iter().enumerate().map(|(i, one)| read_event(one.get()).map_err(|e| told(i, e))).collect();
     }
-    text.lines()
-        .enumerate()
-        .filter(|(_, line)| !line.trim().is_empty())
-        .map(|(i, line)| serde_json::from_str(line).map_err(|e| told(i + 1, e)))
-        .collect()
+    let told = |i: usize, why: Problems| CliError::said(format!("standard input, line {}: {why}", i + 1));
+    let lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty());
+    lines.map(|(i, line)| read_event(line).map_err(|e| told(i, e))).collect()
 }
 
 /// Previews a file and, if told to and nothing is wrong, imports it whole.
-pub async fn import(dir: &Path, file: &Path, yes: bool) -> Result<ExitCode, CliError> {
-    let bytes = std::fs::read(file).map_err(|source| CliError::File { path: file.to_owned(), source })?;
-    let format = match file.extension().and_then(|e| e.to_str()).map(str::to_ascii_lowercase).as_deref() {
-        Some("csv") => Format::Csv,
-        Some("jsonl" | "ndjson") => Format::JsonLines,
-        _ => return Err(CliError::said(format!("{}: the name must end in .csv or .jsonl", file.display()))),
-    };
-    let store = Store::open(dir).await?;
+pub async fn import(dir: &Path, file: &Path, yes: bool, others: Others) -> Result<ExitCode, CliError> {
+    let read = || std::fs::read(file).map_err(|source| CliError::File { path: file.to_owned(), source });
+    let (format, bytes, recordings) =
+        match file.extension().and_then(|e| e.to_str()).map(str::to_ascii_lowercase).as_deref() {
+            Some("csv") => (Format::Csv, read()?, 0),
+            Some("jsonl" | "ndjson") => (Format::JsonLines, read()?, 0),
+            Some("tar") => {
+                let (events, recordings) = events_of_archive(file)?;
+                (Format::JsonLines, events, recordings)
+            }
+            _ => return Err(CliError::said(format!("{}: the name must end in .csv, .jsonl or .tar", file.display()))),
+        };
+    let store = open_store(dir).await?;
     let preview = store.preview(&bytes, &ImportOptions { format, household: None }).await?;
     report(file, &preview);
+    if recordings > 0 {
+        say!("  and {recordings} recordings");
+    }
     let code = if preview.problem_count > 0 {
         say!("Nothing was imported. Put these lines right and try again.");
         ExitCode::FAILURE
+    } else if !preview.others().is_empty() && others == Others::Refuse {
+        say!("Nothing was imported. Some events are of another household: {}.", preview.others());
+        say!("To keep several households in this notebook, for good, add --take-in-other-household.");
+        ExitCode::FAILURE
     } else if yes {
-        let done = store.commit(preview).await?;
+        let done = store.commit(preview, others).await?;
         say!("Imported {} events; {} were known already.", done.new, done.duplicates);
+        if recordings > 0 {
+            let clips = store.take_recordings(file).await?;
+            say!(
+                "{} recordings stored; {} were here already; {} damaged, left out.",
+                clips.new,
+                clips.known,
+                clips.damaged
+            );
+        }
         ExitCode::SUCCESS
     } else {
         say!("Nothing was imported yet. To do it, run the same command with --yes.");
@@ -95,6 +117,17 @@ fn report(file: &Path, preview: &Preview) {
     for (kind, n) in &preview.kinds {
         say!("  {n} new of kind {kind}");
     }
+    for (kind, n) in &preview.later {
+        say!("  {n} new of kind {kind}, not understood: a later version wrote them. They are kept, not shown.");
+    }
+    for (id, share) in &preview.households {
+        let name = share.name.as_deref().unwrap_or("a household without a name");
+        say!(
+            "  {} of {name} ({id}){}",
+            share.events,
+            if share.other { ", which this notebook does not hold" } else { "" }
+        );
+    }
     if let Some((first, last)) = preview.span {
         say!("  from {first} to {last}");
     }
@@ -107,28 +140,35 @@ fn report(file: &Path, preview: &Preview) {
 }
 
 /// Writes every event.
-pub async fn export(dir: &Path, form: Form, to: Option<&Path>) -> Result<(), CliError> {
-    let store = Store::open(dir).await?;
+pub async fn export(dir: &Path, form: Form, to: Option<&Path>) -> Result<ExitCode, CliError> {
+    let store = existing_store(dir).await?;
     let format = match form {
         Form::Jsonl => Format::JsonLines,
         Form::Csv => Format::Csv,
+        Form::Tar => {
+            let to = to.ok_or_else(|| CliError::said("an archive goes into a file: add --to all.tar"))?;
+            let done = store.export_archive(to).await?;
+            eprintln!("{} events and {} recordings written.", done.events, done.clips);
+            if done.damaged_clips > 0 {
+                eprintln!("{} recordings are damaged and were left out.", done.damaged_clips);
+            }
+            store.close().await?;
+            return Ok(ExitCode::SUCCESS);
+        }
     };
-    let count = match to {
+    let written = match to {
         None => {
             let mut out = BufWriter::new(std::io::stdout());
-            let count = store.export(format, &mut out).await?;
-            out.flush()?;
-            count
+            store.export(format, &mut out).await
         }
-        Some(path) => {
-            let told = |source| CliError::File { path: path.to_owned(), source };
-            let mut out = BufWriter::new(File::create_new(path).map_err(told)?);
-            let count = store.export(format, &mut out).await?;
-            out.into_inner().map_err(|e| told(e.into_error()))?.sync_all().map_err(told)?;
-            count
-        }
+        Some(path) => store.export_to(format, path).await,
+    };
+    let count = match written {
+        // Whoever was to read it is gone, as in `sayso export | head`: nothing to say, but it is not whole.
+        Err(StoreError::Io { source, .. }) if source.kind() == ErrorKind::BrokenPipe => return Ok(ExitCode::FAILURE),
+        written => written?,
     };
     eprintln!("{count} events written.");
     store.close().await?;
-    Ok(())
+    Ok(ExitCode::SUCCESS)
 }

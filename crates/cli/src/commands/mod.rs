@@ -1,5 +1,7 @@
 //! One file a group of commands.
 
+pub mod design;
+pub mod devices;
 pub mod enrol;
 pub mod exchange;
 pub mod keep;

@@ -8,6 +8,22 @@ use std::path::Path;
 use std::sync::Arc;
 use uuid::Uuid;
 
+/// Opens the store in a folder, made where missing; says on standard error what is waited for.
+pub async fn open_store(dir: &Path) -> Result<Store, CliError> {
+    Ok(Store::open_saying(dir, &|what| eprintln!("{what}")).await?)
+}
+
+/// Opens the store of a notebook that must be there: a folder mistyped is not made. Reads nothing of it yet, so that a
+/// damaged one can still be checked and copied.
+pub async fn existing_store(dir: &Path) -> Result<Store, CliError> {
+    if dir.join("sayso.db").exists() { open_store(dir).await } else { Err(none_in(dir)) }
+}
+
+fn none_in(dir: &Path) -> CliError {
+    let dir = dir.display();
+    CliError::said(format!("{dir} holds no household yet; run `sayso serve --data {dir}` and set one up"))
+}
+
 /// An open notebook that has a household.
 pub struct Notebook {
     pub store: Store,
@@ -16,18 +32,16 @@ pub struct Notebook {
 }
 
 impl Notebook {
-    /// Opens a notebook that must be there: a folder mistyped is not made.
+    /// Opens a notebook that must be there.
     pub async fn open(dir: &Path) -> Result<Self, CliError> {
-        let none = || {
-            let dir = dir.display();
-            CliError::said(format!("{dir} holds no household yet; run `sayso serve --data {dir}` and set one up"))
-        };
-        if !dir.is_dir() {
-            return Err(none());
-        }
-        let store = Store::open(dir).await?;
-        let household = store.household().await?.ok_or_else(none)?;
+        let store = existing_store(dir).await?;
+        let household = store.household().await?.ok_or_else(|| none_in(dir))?;
         let story = store.story(household).await?;
+        for (kind, n) in store.not_understood(household).await? {
+            eprintln!(
+                "{n} events of kind {kind} are not understood: a later version wrote them. They are kept, not counted here."
+            );
+        }
         Ok(Self { store, household, story })
     }
 
@@ -47,8 +61,10 @@ impl Notebook {
         }
     }
 
-    /// Stores events, all of which must be taken.
+    /// Stores events, all of which must be taken; cards dated so that they count.
     pub async fn keep(&self, events: Vec<Event>) -> Result<(), CliError> {
+        let events = events.into_iter().map(|e| self.story.in_time(e)).collect::<Result<Vec<_>, _>>();
+        let events = events.map_err(|late| CliError::said(format!("{} {late}", late.field())))?;
         for outcome in self.store.append(events).await? {
             match outcome {
                 Appended::New | Appended::Duplicate => {}

@@ -1,14 +1,14 @@
 //! `demo` and `serve`.
 
+use super::notebook::open_store;
 use crate::args::Serving;
 use crate::error::CliError;
 use crate::out::say;
 use qrcode::QrCode;
 use qrcode::render::unicode::Dense1x2;
-use sayso_store::Store;
 pub use sayso_web::state::machine_clock as now;
 use sayso_web::{Config, Opened};
-use std::net::{IpAddr, UdpSocket};
+use std::net::{IpAddr, SocketAddr, UdpSocket};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -24,7 +24,7 @@ pub async fn demo(data: Option<PathBuf>, seed: u64, serving: &Serving) -> Result
         (None, Some(temporary)) => temporary.path().to_owned(),
         (None, None) => return Err(CliError::said("no directory for the demo")),
     };
-    let store = Store::open(&dir).await?;
+    let store = open_store(&dir).await?;
     if store.household().await?.is_none() {
         eprintln!("Simulating ten weeks of an invented household ...");
         let simulated = sayso_sim::demo(seed, now());
@@ -55,7 +55,8 @@ pub async fn serve(dir: &Path, serving: &Serving) -> Result<(), CliError> {
         lan,
         secure: serving.secure,
         host,
-        opened: Arc::new(move |opened| announce(opened, lan)),
+        patience: sayso_web::connections::Patience::default(),
+        opened: Arc::new(move |opened| announce(opened, lan.is_some())),
         show_code: Arc::new(|code, minutes| {
             say!("\nPairing code for a phone (good for {minutes} minutes): {code}\n");
         }),
@@ -65,12 +66,18 @@ pub async fn serve(dir: &Path, serving: &Serving) -> Result<(), CliError> {
 
 fn announce(opened: &Opened, lan: bool) {
     let at = opened.at;
-    say!("Sayso is open at http://127.0.0.1:{}/", at.port());
-    let Some(here) = home_address() else {
+    // Bound to one address, it is open there alone.
+    let bound = Some(at.ip()).filter(|ip| !ip.is_unspecified() && !ip.is_loopback());
+    let scheme = if opened.fingerprint.is_some() && bound.is_some() { "https" } else { "http" };
+    match bound {
+        None => say!("Sayso is open at http://127.0.0.1:{}/", at.port()),
+        Some(_) => say!("Sayso is open at {scheme}://{at}/"),
+    }
+    let Some(here) = bound.or_else(home_address) else {
         say!("This machine has no address on a home network, so no phone can reach it.");
         return;
     };
-    let url = format!("http://{here}:{}/", at.port());
+    let url = format!("http://{}/", SocketAddr::new(here, at.port()));
     if let Some(fingerprint) = &opened.fingerprint {
         say!("From a phone on the same network: {url} (then type the pairing code)");
         say!("Once on each phone the page there installs this home's certificate; its fingerprint (SHA-256) must be");

@@ -1,26 +1,22 @@
 //! `today`, `evidence` and `agree`: what the pages say, as text.
 
+use super::notebook::Notebook;
 use super::serve::now;
 use crate::error::CliError;
 use crate::out::say;
 use sayso_advisor::agreement::{ScoreScale, agreement, read};
-use sayso_advisor::claim_text::rivals_of;
+use sayso_advisor::claim_text::{by_ladder, of_animal, rivals_of};
 use sayso_advisor::{Advice, evidence, today};
 use sayso_model::{LearnerCard, Story};
-use sayso_store::Store;
 use std::path::Path;
 use std::sync::Arc;
 
-async fn story(dir: &Path) -> Result<Arc<Story>, CliError> {
-    let store = Store::open(dir).await?;
-    let household = store.household().await?.ok_or_else(|| {
-        CliError::said(format!("{} holds no household yet; run `sayso serve --data {}`", dir.display(), dir.display()))
-    })?;
-    Ok(store.story(household).await?)
+pub(super) async fn story(dir: &Path) -> Result<Arc<Story>, CliError> {
+    Ok(Notebook::open(dir).await?.story)
 }
 
 /// The animals asked for, by name or id.
-fn asked(story: &Story, which: Option<&str>) -> Result<Vec<LearnerCard>, CliError> {
+pub(super) fn asked(story: &Story, which: Option<&str>) -> Result<Vec<LearnerCard>, CliError> {
     let all: Vec<LearnerCard> = story.learners().into_values().filter(|l| l.active).cloned().collect();
     let Some(which) = which else { return Ok(all) };
     let found: Vec<_> = all
@@ -118,8 +114,11 @@ pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
             say!("   delivery after a showing (median): {}", e.standing.delay);
             say!("   taken when given: {}; for other words: {}", e.uptake.this, e.uptake.others);
             match &e.claim {
-                Ok(claim) => {
-                    say!("   may be said: {}", claim.verdict.words());
+                Ok((claim, animal)) => {
+                    for (what, said) in by_ladder(claim, &story.zone()) {
+                        say!("   may be said, {what}: {said}");
+                    }
+                    say!("   may be said of {}: {}", card.name, of_animal(animal, &story.zone()));
                     for rival in rivals_of(claim).iter().filter(|r| r.open) {
                         say!("   not ruled out: {} ({})", rival.rival, rival.standing);
                     }

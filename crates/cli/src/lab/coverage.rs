@@ -63,9 +63,10 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         let hits = found.iter().filter(|f| f.1).count();
         section.add(Finding::share(format!("mean delay (Student's t, skewed), n = {n}"), Wanted::Known, hits, reps));
     }
+    super::coverage_rates::add(work, &mut section)?;
     side(work, &mut section)?;
     waits(work, &mut section)?;
-    section.text("Every row draws new data from a known truth and asks whether the interval holds it. Exact intervals may hold it more often than 95 %, as counts are whole numbers. Times to a press are log-normal with a wait of 5 s; 15 % never press. Where nobody, or everybody, has pressed yet, the survival curve's own interval has no width; the exact one of a share stands in for it.");
+    section.text("Every row draws new data from a known truth and asks whether the interval holds it. Exact intervals may hold it more often than 95 %, as counts are whole numbers. Times to a press are log-normal with a wait of 5 s; 15 % never press. Presses in bouts: a minute from press to press, over a day of 15 hours; sizes fixed, or geometric with that mean. Where nobody, or everybody, has pressed yet, the survival curve's own interval has no width; the exact one of a share stands in for it.");
     Ok(section)
 }
 

@@ -2,7 +2,7 @@
 
 use super::chart::{Chart, Line};
 use super::figure::{Finding, In, Wanted};
-use super::learning::{CHANCE, Fit, LEARNERS, Learner};
+use super::learning::{BAND_LEARNERS, CHANCE, Fit, Learner};
 use super::work::Work;
 use super::{LabError, Section};
 
@@ -15,7 +15,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("Coverage: the band of the learning curve");
     let reps = work.size(400, 4);
     let mut lines = Vec::new();
-    for learner in LEARNERS {
+    for learner in BAND_LEARNERS {
         for fit in Fit::ALL {
             let what = format!("{}, {}", fit.name(), learner.name());
             let held = work.each(&format!("band: {what}"), reps, |seed| held(learner, fit, seed))?;

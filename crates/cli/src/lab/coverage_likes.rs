@@ -26,8 +26,105 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         let ranks = work.each(&format!("ranks, spread {spread}"), reps, |seed| ranks(spread, seed))?;
         add("strength from 3 rounds without replacement (Plackett-Luce)", &ranks);
     }
-    section.text("Five items, strengths drawn from a normal distribution with the spread named, centred; a pull to a side with a spread of 0.8 logits; nothing chosen with the weight of an item of strength -1.5. Each pair twice, sides exchanged. The fits are those of the Likes page, with the spread of likes learned from the same choices. The simulator chooses by the model's own rule, which makes this easier than life.");
+    best_items(work, &mut section)?;
+    section.text("Five items, strengths drawn from a normal distribution with the spread named, centred; a pull to a side with a spread of 0.8 logits; nothing chosen with the weight of an item of strength -1.5. Each pair twice, sides exchanged. The fits are those of the Likes page, with the spread of likes learned from the same choices. The simulator chooses by the model's own rule, which makes this easier than life. Where one item stands out the others spread by 0.5 about their mean, without a pull to a side; the item estimated best is judged whether or not it is truly the best. A learner that tires loses the logits named on each taste of an item, of which the share named stays from trial to trial; the truth asked for is its liking before the first taste.");
     Ok(section)
+}
+
+/// The best-liked item, the one a household acts on: where it stands out, and where the learner tires of what it had.
+fn best_items(work: &Work, section: &mut Section) -> Result<(), LabError> {
+    let reps = work.size(300, 6);
+    for (items, rounds) in [(4, 2), (5, 1), (5, 4), (8, 1)] {
+        let pairs = rounds * items * (items - 1) / 2;
+        let mut add = |what: &str, truth: &Tiring| -> Result<(), LabError> {
+            let what = format!("{what}, {items} items, {pairs} pairs");
+            let found = work.each(&what, reps, |seed| best_item(truth, items, rounds, seed))?;
+            let columns: [(&str, fn(&Best) -> f64); 4] = [
+                ("strength of any item", |b| b.any),
+                ("strength of the truly best item", |b| b.truly),
+                ("strength of the item estimated best", |b| b.named),
+                ("preference of the item estimated best over the next", |b| b.preference),
+            ];
+            for (figure, of) in columns {
+                let values: Vec<f64> = found.iter().map(of).collect();
+                section.add(Finding::mean(format!("{figure}: {what}"), WANTED, &values, In::Percent));
+            }
+            Ok(())
+        };
+        for gap in [2.0, 3.0, 4.0] {
+            let truth = Tiring { gap: Some(gap), spread: 0.5, tires: 0.0, stays: 0.0 };
+            add(&format!("one stands out by {gap}"), &truth)?;
+        }
+        for (tires, stays) in [(0.1, 0.98), (0.3, 0.9), (0.8, 0.7)] {
+            let truth = Tiring { gap: None, spread: 1.0, tires, stays };
+            add(&format!("tires by {tires}, of which {stays} stays"), &truth)?;
+        }
+    }
+    Ok(())
+}
+
+/// How likes and their wearing off come about in one row.
+struct Tiring {
+    /// How far the first item stands above the others, if it does.
+    gap: Option<f64>,
+    spread: f64,
+    tires: f64,
+    stays: f64,
+}
+
+struct Best {
+    any: f64,
+    truly: f64,
+    named: f64,
+    preference: f64,
+}
+
+fn best_item(truth: &Tiring, items: usize, rounds: usize, seed: u64) -> Result<Best, LabError> {
+    let mut c = Chance::new(seed, 45);
+    let centred = |values: &mut [f64]| {
+        let mean = values.iter().sum::<f64>() / values.len() as f64;
+        values.iter_mut().for_each(|v| *v -= mean);
+    };
+    let mut strengths: Vec<f64> = (0..items).map(|_| truth.spread * c.normal()).collect();
+    if let Some(gap) = truth.gap {
+        centred(&mut strengths[1..]);
+        strengths[0] = gap;
+    }
+    centred(&mut strengths);
+    let mut sated = vec![0.0; items];
+    let mut trials = Vec::new();
+    for round in 0..rounds {
+        let mut offers: Vec<(usize, usize)> = (0..items)
+            .flat_map(|a| (a + 1..items).map(move |b| if (a + b + round) % 2 == 0 { (a, b) } else { (b, a) }))
+            .collect();
+        c.shuffle(&mut offers);
+        for (left, right) in offers {
+            let weight = |item: usize| (strengths[item] - sated[item]).exp();
+            let taken = c.pick(&[weight(left), weight(right), f64::exp(-1.5)]);
+            sated.iter_mut().for_each(|s| *s *= truth.stays);
+            let outcome = match taken {
+                Some(0) => PairOutcome::Left,
+                Some(1) => PairOutcome::Right,
+                _ => PairOutcome::Neither,
+            };
+            let trial = PairTrial { left, right, outcome };
+            if let Some(item) = trial.chosen() {
+                sated[item] += truth.tires;
+            }
+            trials.push(trial);
+        }
+    }
+    let fit = fit_pairs(items, &trials, &PairModel::default()).map_err(told)?;
+    let holds = |item: usize| fit.strengths[item].interval.contains(strengths[item]);
+    let truly = (0..items).fold(0, |best, item| if strengths[item] > strengths[best] { item } else { best });
+    let order = fit.ranking();
+    let preference = fit.preference(order[0], order[1]).map_err(told)?.interval;
+    Ok(Best {
+        any: (0..items).filter(|item| holds(*item)).count() as f64 / items as f64,
+        truly: yes(holds(truly)),
+        named: yes(holds(order[0])),
+        preference: yes(preference.contains(logistic(strengths[order[0]] - strengths[order[1]]))),
+    })
 }
 
 struct Pairs {

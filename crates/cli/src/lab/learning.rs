@@ -8,11 +8,14 @@ use sayso_methods::learning::curve::{CurveSettings, LearningCurve, learning_curv
 use sayso_methods::learning::pooled::{
     PooledCurves, WordTrials, pooled_learning_curves, pooled_learning_curves_from_anywhere,
 };
-use sayso_sim::Chance;
+use sayso_methods::learning::shown::curve_by_day;
+use sayso_sim::{Chance, logistic};
 
 /// The chance level the curves are held against: three words on the board.
 pub const CHANCE: f64 = 1.0 / 3.0;
 const TRIALS: usize = 60;
+/// Trials of one day.
+const A_DAY: usize = 4;
 /// Trial at which [`Learner::Step`] changes.
 const STEP_AT: usize = 20;
 
@@ -29,11 +32,25 @@ pub enum Learner {
     Step,
     /// Starts at 2 %, far below chance: it hardly presses at all, as a new learner does; then it grows.
     FromNothing,
+    /// Grows from below chance, and every day is better or worse by a normal amount (one logit).
+    Wobbles,
+    /// Presses with 0.85; in the last quarter of the trials with 0.3.
+    LosesInterest,
 }
 
-/// All of them.
-pub const LEARNERS: [Learner; 5] =
-    [Learner::Flat, Learner::Steady, Learner::Wanders, Learner::Step, Learner::FromNothing];
+/// Those whose band is looked at: all.
+pub const BAND_LEARNERS: [Learner; 7] = [
+    Learner::Flat,
+    Learner::Steady,
+    Learner::Wanders,
+    Learner::Step,
+    Learner::FromNothing,
+    Learner::Wobbles,
+    Learner::LosesInterest,
+];
+
+/// Those whose rate of learning is looked at.
+const LEARNERS: [Learner; 5] = [Learner::Flat, Learner::Steady, Learner::Wanders, Learner::Step, Learner::FromNothing];
 
 impl Learner {
     /// In words.
@@ -44,6 +61,8 @@ impl Learner {
             Self::Wanders => "wanders from chance",
             Self::Step => "steps at trial 20",
             Self::FromNothing => "grows from 2 %",
+            Self::Wobbles => "good and bad days",
+            Self::LosesInterest => "loses interest late",
         }
     }
 
@@ -56,15 +75,28 @@ impl Learner {
             Self::Wanders => (zero, 0.0, 0.25),
             Self::FromNothing => (-4.0, 0.15, 0.05),
             Self::Step => {
-                let mut c = Chance::new(seed, 45);
-                let truth: Vec<f64> = (1..=trials).map(|k| if k < STEP_AT { CHANCE } else { 0.85 }).collect();
-                let pressed = truth.iter().map(|p| Some(c.coin(*p))).collect();
-                return (truth, pressed);
+                return presses(seed, (1..=trials).map(|k| if k < STEP_AT { CHANCE } else { 0.85 }).collect());
+            }
+            Self::LosesInterest => {
+                return presses(seed, (0..trials).map(|k| if 4 * k < 3 * trials { 0.85 } else { 0.3 }).collect());
+            }
+            Self::Wobbles => {
+                let mut c = Chance::new(seed, 47);
+                let days: Vec<f64> = (0..trials.div_ceil(A_DAY)).map(|_| c.normal()).collect();
+                let at = |k: usize| logistic(zero - 0.5 + 0.06 * k as f64 + days[k / A_DAY]);
+                return presses(seed, (0..trials).map(at).collect());
             }
         };
         let light = sayso_sim::learning_curve(first, gain, noise, trials, seed);
         (light.probability, light.pressed.into_iter().map(Some).collect())
     }
+}
+
+/// Presses with those probabilities.
+fn presses(seed: u64, truth: Vec<f64>) -> (Vec<f64>, Vec<Option<bool>>) {
+    let mut c = Chance::new(seed, 45);
+    let pressed = truth.iter().map(|p| Some(c.coin(*p))).collect();
+    (truth, pressed)
 }
 
 /// Ways of fitting the curve.
@@ -74,20 +106,23 @@ pub enum Fit {
     Published,
     /// The doubt about the step variance in the band, the start held at chance.
     Averaged,
-    /// As the Evidence page shows it: that, and the start left open.
+    /// That, and the start left open.
+    Open,
+    /// As the Evidence page shows it: that, and good and bad days and a leap allowed for.
     Shown,
 }
 
 impl Fit {
     /// All of them.
-    pub const ALL: [Self; 3] = [Self::Published, Self::Averaged, Self::Shown];
+    pub const ALL: [Self; 4] = [Self::Published, Self::Averaged, Self::Open, Self::Shown];
 
     /// In words.
     pub const fn name(self) -> &'static str {
         match self {
             Self::Published => "published method (EM)",
             Self::Averaged => "averaged, start at chance",
-            Self::Shown => "as shown (averaged, start open)",
+            Self::Open => "averaged, start open",
+            Self::Shown => "as shown (averaged, start open, days, a leap)",
         }
     }
 
@@ -96,8 +131,12 @@ impl Fit {
         match self {
             Self::Published => learning_curve(pressed, CHANCE, &CurveSettings::default()).map_err(told),
             Self::Averaged => first(pooled_learning_curves(&[WordTrials { trials: pressed, chance: CHANCE }])),
-            Self::Shown => {
+            Self::Open => {
                 first(pooled_learning_curves_from_anywhere(&[WordTrials { trials: pressed, chance: CHANCE }]))
+            }
+            Self::Shown => {
+                let days: Vec<i32> = (0..pressed.len()).map(|k| (k / A_DAY) as i32).collect();
+                curve_by_day(pressed, &days, CHANCE).map_err(told)
             }
         }
     }
@@ -173,11 +212,11 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
                     let what = format!("true probability not above chance at the learning trial, {what}");
                     section.add(Finding::share(what, Wanted::AtMost(0.05), wrong, reps));
                 }
-                Learner::Wanders => {}
+                Learner::Wanders | Learner::Wobbles | Learner::LosesInterest => {}
             }
         }
     }
-    section.text(format!("{TRIALS} trials, chance {CHANCE:.2}. The rate is the change of the logit over all trials divided by their number. The learning trial is the first from which the lower end of the 90 % band stays above chance; half-way is a probability half-way from chance to 1."));
+    section.text(format!("{TRIALS} trials, {A_DAY} a day, chance {CHANCE:.2}. The rate is the change of the logit over all trials divided by their number. The learning trial is the first from which the lower end of the 90 % band stays above chance; half-way is a probability half-way from chance to 1."));
     Ok(section)
 }
 
@@ -202,7 +241,6 @@ fn learned(learner: Learner, fit: Fit, seed: u64) -> Result<Learned, LabError> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use sayso_sim::logistic;
 
     #[test]
     fn learners_are_what_their_names_say() {

@@ -7,6 +7,7 @@ mod chart;
 mod coverage;
 mod coverage_curve;
 mod coverage_likes;
+mod coverage_rates;
 mod false_claims;
 mod figure;
 mod learning;

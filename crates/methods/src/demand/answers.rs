@@ -3,7 +3,7 @@
 //! Sources: piecewise-constant hazard, events over time at risk in each piece (Holford 1980, Biometrics 36:299), with
 //! Garwood's exact interval (1936); common rate ratio over pieces by Mantel and Haenszel with the variance of Greenland &
 //! Robins 1985, Biometrics 41:55. That a burst may come first when requests go unanswered: Lerman & Iwata 1995, J Appl
-//! Behav Anal 28:93. Page: `docs/methods/demand.md`.
+//! Behav Anal 28:93 (24 % of cases). Page: `docs/methods/demand.md`.
 
 use super::DemandError;
 use crate::stats::{Count, Interval, Level, Proportion, RateComparison, Tail, compare_rates};

@@ -7,7 +7,7 @@
 //! IEEE Commun Lett 17:1505. Page: `docs/methods/demand.md`.
 
 use super::{DemandError, check_exposure};
-use crate::stats::{Count, Interval, Level};
+use crate::stats::{Clumping, Count, Interval, Level};
 
 /// A stretch with one rate.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -18,7 +18,7 @@ pub struct Segment {
     pub end: usize,
     /// Presses and exposure; `None` if the stretch was never observed.
     pub count: Option<Count>,
-    /// 95 % interval of the rate, as if the stretch had been chosen beforehand (it was not, so take it as a guide).
+    /// Exact 95 % interval of the rate for presses that come singly, as if the stretch had been chosen beforehand (it was not, so take it as a guide).
     pub interval: Option<Interval>,
 }
 
@@ -41,6 +41,12 @@ pub struct ChangePoints {
 #[must_use]
 pub fn default_penalty(n: usize) -> f64 {
     2.0 * (n.max(1) as f64).ln()
+}
+
+/// The penalty for presses that come in bursts: their counts cost that much more by chance alone (quasi-likelihood).
+#[must_use]
+pub fn clumped_penalty(n: usize, clumping: Clumping) -> f64 {
+    clumping.factor() * default_penalty(n)
 }
 
 /// Finds the changes in `counts` (one a day, hour or other step), each observed for one unit of time.

@@ -1,10 +1,10 @@
-//! Presses by hour, weekday or any other bin: rates with exact intervals, and the bins that stand out.
+//! Presses by hour, weekday or any other bin: rates with intervals that admit bursts, and the bins that stand out.
 //!
 //! Sources: Garwood 1936, Biometrika 28:437 (interval); Przyborowski & Wilenski 1940 (a bin against the rest);
 //! Benjamini & Hochberg 1995 (over bins). Page: `docs/methods/demand.md`.
 
 use super::{DemandError, check_exposure};
-use crate::stats::{Count, Interval, Level, Tail, benjamini_hochberg, compare_rates};
+use crate::stats::{Clumping, Count, Interval, Level, benjamini_hochberg, clumped_p};
 
 /// The rate in one bin.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -22,8 +22,8 @@ pub struct BinRate {
 /// Rates by bin: 24 hours, 7 weekdays, 168 hours of the week.
 ///
 /// `counts[b]` presses and `exposure[b]` time observed in bin `b`, in any unit (hours give presses an hour). On the
-/// days the clocks change a bin simply has an hour more or less of exposure. The intervals take presses as independent;
-/// bursts make them too narrow, see [`crate::stats::index_of_dispersion`].
+/// days the clocks change a bin simply has an hour more or less of exposure. `clumping` says how much presses come in
+/// bursts; [`Clumping::NONE`] takes them as independent.
 ///
 /// # Errors
 /// [`DemandError::Unpaired`], [`DemandError::OutOfRange`], [`DemandError::PressesWithoutExposure`],
@@ -31,11 +31,12 @@ pub struct BinRate {
 ///
 /// ```
 /// use sayso_methods::demand::rates::rates_by_bin;
-/// let bins = rates_by_bin(&[12, 0, 3], &[6.0, 6.0, 0.5])?;
+/// use sayso_methods::stats::Clumping;
+/// let bins = rates_by_bin(&[12, 0, 3], &[6.0, 6.0, 0.5], Clumping::NONE)?;
 /// assert_eq!(bins[0].count.map(|c| c.rate()), Some(2.0));
 /// # Ok::<(), sayso_methods::demand::DemandError>(())
 /// ```
-pub fn rates_by_bin(counts: &[u64], exposure: &[f64]) -> Result<Vec<BinRate>, DemandError> {
+pub fn rates_by_bin(counts: &[u64], exposure: &[f64], clumping: Clumping) -> Result<Vec<BinRate>, DemandError> {
     check_exposure(counts, exposure)?;
     let all_time: f64 = exposure.iter().sum();
     if all_time <= 0.0 {
@@ -58,18 +59,14 @@ pub fn rates_by_bin(counts: &[u64], exposure: &[f64]) -> Result<Vec<BinRate>, De
         let here = Count::new(count, time)?;
         // Summed afresh rather than by subtraction, which would leave rounding where the rest is tiny.
         let rest: f64 = exposure.iter().enumerate().filter(|(b, _)| *b != at).map(|(_, time)| time).sum();
-        let against = if rest > 0.0 {
-            Some(compare_rates(here, Count::new(all - count, rest)?, Tail::TwoSided, Level::P95)?)
-        } else {
-            None
-        };
+        let against = if rest > 0.0 { Some(Count::new(all - count, rest)?) } else { None };
         if let Some(against) = against {
-            tested.push((at, against.p));
+            tested.push((at, clumped_p(here, against, clumping)?));
         }
         bins.push(BinRate {
             count: Some(here),
-            interval: Some(here.interval(Level::P95)),
-            ratio_to_rest: against.and_then(|found| found.ratio),
+            interval: Some(here.clumped_interval(clumping, Level::P95)),
+            ratio_to_rest: against.filter(|_| all > 0).map(|rest| here.rate() / rest.rate()),
             adjusted_p: None,
         });
     }

@@ -94,7 +94,7 @@ pub fn learning_curve(
     let mut states = States::default();
     let mut converged = false;
     for _ in 0..settings.max_iterations {
-        forward(fitted, mu, sigma2, 0.0, &mut pass);
+        forward(fitted, mu, |_| sigma2, 0.0, &mut pass);
         let next = smooth(&pass, &mut states) / fitted.len() as f64;
         let change = (next - sigma2).abs();
         sigma2 = next;
@@ -104,7 +104,7 @@ pub fn learning_curve(
         }
     }
     // One pass over everything: trailing missing trials only widen the band.
-    forward(trials, mu, sigma2, 0.0, &mut pass);
+    forward(trials, mu, |_| sigma2, 0.0, &mut pass);
     smooth(&pass, &mut states);
     // The band runs from the 5 % to the 95 % point of the state.
     let z = Level::P90.z();

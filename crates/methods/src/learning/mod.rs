@@ -10,6 +10,7 @@ pub mod phases;
 pub mod pooled;
 pub mod rank_sum;
 pub mod readiness;
+pub mod shown;
 pub mod stage;
 mod state_space;
 

@@ -10,7 +10,7 @@
 use super::LearningError;
 use super::curve::{CurvePoint, LearningCurve, finish, intercept, observed_end};
 use super::state_space::{Forward, States, forward, logistic, smooth};
-use crate::stats::{Level, normal_cdf};
+use crate::stats::Level;
 
 /// Trials of one word.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -111,7 +111,7 @@ fn pooled(words: &[WordTrials<'_>], start_variance: f64) -> Result<PooledCurves,
         };
         let mut log_likelihood = [0.0; GRID];
         for (g, slot) in log_likelihood.iter_mut().enumerate() {
-            forward(&word.trials[..end], mu, 10f64.powf(log10_sigma2(g)), start_variance, &mut pass);
+            forward(&word.trials[..end], mu, |_| 10f64.powf(log10_sigma2(g)), start_variance, &mut pass);
             *slot = pass.log_likelihood;
         }
         // Relative to the best grid point, so that the exponentials below neither over- nor underflow together.
@@ -195,29 +195,39 @@ fn mixture_curve(
     let mut parts = Vec::new();
     for (g, &weight) in posterior.iter().enumerate().filter(|(_, weight)| **weight > 1e-6) {
         let mut states = States::default();
-        forward(word.trials, mu, 10f64.powf(log10_sigma2(g)), start_variance, &mut pass);
+        forward(word.trials, mu, |_| 10f64.powf(log10_sigma2(g)), start_variance, &mut pass);
         smooth(&pass, &mut states);
         parts.push((weight, states));
     }
-    let points = word
-        .trials
-        .iter()
-        .enumerate()
-        .map(|(k, trial)| {
-            let at: Vec<(f64, f64, f64)> = parts
-                .iter()
-                .map(|(weight, states)| (*weight, states.mean[k], states.variance[k].max(0.0).sqrt()))
-                .collect();
-            CurvePoint {
-                p: logistic(mu + mixture_quantile(&at, 0.5)),
-                lower: logistic(mu + mixture_quantile(&at, 0.05)),
-                upper: logistic(mu + mixture_quantile(&at, 0.95)),
-                observed: trial.is_some(),
-            }
-        })
-        .collect();
+    let points = mixture_points(word.trials, mu, &parts);
     let sigma2 = 10f64.powf(posterior.iter().enumerate().map(|(g, weight)| weight * log10_sigma2(g)).sum());
     Ok(finish(points, sigma2, word.chance, true))
+}
+
+/// Median and 90 % band at each trial of a mixture of smoothed states, each with its weight.
+pub(super) fn mixture_points(trials: &[Option<bool>], mu: f64, parts: &[(f64, States)]) -> Vec<CurvePoint> {
+    let point = |(k, trial): (usize, &Option<bool>)| {
+        let at: Vec<(f64, f64, f64)> = parts
+            .iter()
+            .map(|(weight, states)| (*weight, states.mean[k], states.variance[k].max(0.0).sqrt()))
+            .collect();
+        CurvePoint {
+            p: logistic(mu + mixture_quantile(&at, 0.5)),
+            lower: logistic(mu + mixture_quantile(&at, 0.05)),
+            upper: logistic(mu + mixture_quantile(&at, 0.95)),
+            observed: trial.is_some(),
+        }
+    };
+    trials.iter().enumerate().map(point).collect()
+}
+
+/// Normal distribution function to seven digits, which a band needs no more of: Abramowitz & Stegun 1964, 7.1.26.
+fn quick_normal_cdf(z: f64) -> f64 {
+    let x = z.abs() / std::f64::consts::SQRT_2;
+    let t = 1.0 / (1.0 + 0.327_591_1 * x);
+    let series = [1.061_405_429, -1.453_152_027, 1.421_413_741, -0.284_496_736, 0.254_829_592];
+    let outside = 0.5 * series.iter().fold(0.0, |sum, a| (sum + a) * t) * (-x * x).exp();
+    if z < 0.0 { outside } else { 1.0 - outside }
 }
 
 /// Quantile of a mixture of normals (weight, mean, sd), by bisection between the parts' own quantiles.
@@ -229,9 +239,9 @@ fn mixture_quantile(parts: &[(f64, f64, f64)], level: f64) -> f64 {
         high = high.max(mean + z * sd);
     }
     let total: f64 = parts.iter().map(|part| part.0).sum();
-    for _ in 0..60 {
+    for _ in 0..30 {
         let middle = 0.5 * (low + high);
-        let below: f64 = parts.iter().map(|(weight, mean, sd)| weight * normal_cdf((middle - mean) / sd)).sum();
+        let below: f64 = parts.iter().map(|(weight, mean, sd)| weight * quick_normal_cdf((middle - mean) / sd)).sum();
         if below < level * total {
             low = middle;
         } else {

@@ -1,12 +1,14 @@
 //! Which stage a word is at: prepare, show, invite or converse. A fixed rule over figures, with its reasons.
 //!
-//! Source of the mastery criterion: 80 to 90 % over 2 or 3 sessions in a row, by two people (common practice in
-//! behaviour analysis; McDougale et al. 2020, a survey, from memory). Every other threshold: common practice, no source.
-//! Page: `docs/methods/learning.md`.
+//! Sources of the mastery criterion: sessions in a row, by two people, as most published procedures have it (McDougale et al.
+//! 2020, a review of published procedures, doi 10.1007/s40617-019-00365-2); at 90 %, since skills mastered at 80 % faded and
+//! those at 90 to 100 % lasted (Longino et al. 2021, Behav Anal Pract 15:397, abstract read; people). Every other threshold: common practice,
+//! no source. Page: `docs/methods/learning.md`.
 //!
-//! Presses are counted only on invitations where the learner wanted the thing: it joined, and took the item when it
-//! was then shown. An invitation it did not want is not in the figures at all, so not pressing is never scored as
-//! not knowing.
+//! Two figures, always apart. *Pressed, of wanted*: only invitations where the learner wanted the thing (it joined, and took
+//! the item), so not pressing is never scored as not knowing. *Right, of presses*: every press at an invitation, wanted or
+//! not, against chance; a learner that presses at random reaches the first figure and never the second. A stage beyond
+//! inviting needs both.
 
 use super::LearningError;
 use crate::stats::{Interval, Level, Proportion};
@@ -19,8 +21,12 @@ pub use sayso_model::Stage;
 pub struct InvitationSession {
     /// Invitations in which it joined and took the item when shown.
     pub wanted: u32,
-    /// Of those, how often it pressed within the wait.
+    /// Of those, how often it pressed within the wait, whichever word.
     pub pressed: u32,
+    /// Presses at all of the word's invitations in it, wanted or not.
+    pub presses: u32,
+    /// Of those, of the invited word.
+    pub right: u32,
     /// Who invited (any number that tells people apart).
     pub teacher: u32,
 }
@@ -40,6 +46,13 @@ pub struct WordFigures {
     pub joined: u32,
     /// Sessions with invitations, oldest first.
     pub invitations: Vec<InvitationSession>,
+    /// Natural logarithm of the e-value that this word is pressed more when it is invited than when others are
+    /// ([`crate::understanding::rounds::word_evidence`]), at its largest.
+    pub ln_e: f64,
+    /// Share of presses at other words' invitations that were of this word: what chance is here. None where there were none.
+    pub elsewhere: Option<f64>,
+    /// Sessions with invitations two weeks and more after mastery was first reached; none where that was not yet.
+    pub later: Option<InvitationSession>,
     /// Presses of its own accord after which it took what was delivered.
     pub own_presses_taken: u32,
     /// Days with such a press.
@@ -57,7 +70,7 @@ pub struct StageRule {
     pub min_showing_days: u32,
     /// The lower end of the joining rate's 90 % interval must reach this before inviting.
     pub joining_floor: f64,
-    /// Share of wanted invitations pressed that a session needs to count towards mastery (0.8 to 0.9).
+    /// Share of wanted invitations pressed, and of presses right, that a session needs to count towards mastery.
     pub mastery_share: f64,
     /// Sessions in a row that must reach it (2 or 3).
     pub mastery_sessions: u32,
@@ -65,7 +78,12 @@ pub struct StageRule {
     pub mastery_min_wanted: u32,
     /// People over those sessions.
     pub mastery_people: u32,
-    /// Own presses, taken, that show the same without invitations.
+    /// The e-value that right presses must have reached: 20 leaves a word that means nothing one chance in twenty, however
+    /// often it is looked at.
+    pub e_bar: f64,
+    /// Wanted invitations weeks after mastery from which it is said whether it lasted.
+    pub later_wanted: u32,
+    /// Own presses, taken, that show the same without mastery.
     pub own_presses: u32,
     /// Days over which they must fall.
     pub own_press_days: u32,
@@ -89,10 +107,12 @@ impl Default for StageRule {
             min_showings: 20,
             min_showing_days: 3,
             joining_floor: 0.5,
-            mastery_share: 0.8,
+            mastery_share: 0.9,
             mastery_sessions: 2,
             mastery_min_wanted: 5,
             mastery_people: 2,
+            e_bar: 20.0,
+            later_wanted: 5,
             own_presses: 8,
             own_press_days: 4,
             latest_wanted: 10,
@@ -134,6 +154,26 @@ pub enum Ground {
         pressed: (u32, u32),
         /// 90 % interval of the share.
         interval: Interval,
+    },
+    /// How often it was right when it pressed, over all sessions, with what chance is here.
+    Right {
+        /// Right, presses.
+        right: (u32, u32),
+        /// 90 % interval of the share.
+        interval: Interval,
+        /// Share of presses that are of this word when others are invited.
+        elsewhere: Option<f64>,
+        /// E-value that this is more than chance, and the one wanted.
+        e: (f64, f64),
+    },
+    /// Two weeks and more after mastery.
+    Later {
+        /// Pressed, wanted.
+        pressed: (u32, u32),
+        /// Right, presses.
+        right: (u32, u32),
+        /// Wanted invitations needed to say anything.
+        needed: u32,
     },
     /// Sessions in a row at mastery, up to the latest, and people in them.
     Mastery {
@@ -178,9 +218,37 @@ impl fmt::Display for Ground {
                 100.0 * interval.low,
                 100.0 * interval.high
             ),
+            Self::Right { right, interval, elsewhere, e } => {
+                write!(
+                    f,
+                    "right in {} of {} presses ({:.0} to {:.0} %)",
+                    right.0,
+                    right.1,
+                    100.0 * interval.low,
+                    100.0 * interval.high
+                )?;
+                if let Some(elsewhere) = elsewhere {
+                    write!(f, ", this button being pressed in {:.0} % when others are invited", 100.0 * elsewhere)?;
+                }
+                if e.0 >= e.1 {
+                    write!(f, "; more than chance")
+                } else {
+                    write!(f, "; not more than chance yet (evidence {:.1}, {:.0} wanted)", e.0, e.1)
+                }
+            }
+            Self::Later { pressed, right, needed } if pressed.1 < needed => write!(
+                f,
+                "whether it lasts is not known: {} wanted invitations two weeks and more after mastery ({needed} wanted), right in {} of {} presses",
+                pressed.1, right.0, right.1
+            ),
+            Self::Later { pressed, right, .. } => write!(
+                f,
+                "two weeks and more after mastery it pressed {} of the {} times it wanted the thing, right in {} of {}",
+                pressed.0, pressed.1, right.0, right.1
+            ),
             Self::Mastery { sessions, people, share } => write!(
                 f,
-                "{} sessions in a row ({} wanted) at {:.0} % or more, with {} people ({} wanted)",
+                "{} sessions in a row ({} wanted) with {:.0} % or more pressed and right, with {} people ({} wanted)",
                 sessions.0,
                 sessions.1,
                 100.0 * share,
@@ -235,9 +303,22 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
     };
     let sum = |pick: fn(&InvitationSession) -> u32| figures.invitations.iter().map(pick).fold(0, u32::saturating_add);
     let (wanted, pressed) = (sum(|s| s.wanted), sum(|s| s.pressed));
-    if let Some(session) = figures.invitations.iter().find(|s| s.pressed > s.wanted) {
-        return Err(LearningError::BadNumber { what: "pressed of wanted", value: session.pressed.into() });
+    let counted = |s: &&InvitationSession| s.pressed > s.wanted || s.right > s.presses;
+    if let Some(session) = figures.invitations.iter().chain(&figures.later).find(counted) {
+        return Err(LearningError::BadNumber {
+            what: "pressed of wanted, or right of presses",
+            value: session.pressed.max(session.right).into(),
+        });
     }
+    let (presses, right) = (sum(|s| s.presses), sum(|s| s.right));
+    let e = figures.ln_e.min(700.0).exp();
+    let above_chance = e >= rule.e_bar;
+    let right = Ground::Right {
+        right: (right, presses),
+        interval: share_interval("right of presses", right, presses)?,
+        elsewhere: figures.elsewhere,
+        e: (e, rule.e_bar),
+    };
     let response_interval = share_interval("pressed", pressed, wanted)?;
     let response = Ground::Response { pressed: (pressed, wanted), interval: response_interval };
     let showings = Ground::Showings {
@@ -245,7 +326,7 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         days: (figures.showing_days, rule.min_showing_days),
     };
     let (in_a_row, people) = mastery(&figures.invitations, rule);
-    let mastered = in_a_row >= rule.mastery_sessions && people >= rule.mastery_people && in_a_row > 0;
+    let mastered = in_a_row >= rule.mastery_sessions && people >= rule.mastery_people && in_a_row > 0 && above_chance;
     let mastery = Ground::Mastery {
         sessions: (in_a_row, rule.mastery_sessions),
         people: (people, rule.mastery_people),
@@ -262,12 +343,15 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         days: (figures.own_press_days, days_needed),
     };
     let speaks_against = latest.0 > 0 && share_interval("pressed", latest.1, latest.0)?.high < rule.mastery_share;
-    let presses_freely =
-        figures.own_presses_taken >= presses_needed && figures.own_press_days >= days_needed && !speaks_against;
+    let presses_freely = figures.own_presses_taken >= presses_needed
+        && figures.own_press_days >= days_needed
+        && !speaks_against
+        && above_chance;
     let shown_enough = figures.showings >= rule.min_showings && figures.showing_days >= rule.min_showing_days;
     let joins = matches!(joining, Ground::Joining { interval, .. } if interval.low >= rule.joining_floor);
     let too_soon = wanted >= rule.back_min_wanted && response_interval.high < rule.back_share;
 
+    let later = later(figures.later, rule)?;
     let advice = |stage, because: &[Ground], would_change: &[Ground]| StageAdvice {
         stage,
         because: because.to_vec(),
@@ -282,10 +366,12 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         advice(back, &[Ground::Strain], &[Ground::Strain])
     } else if !figures.prepared {
         advice(Stage::Prepare, &[Ground::NotPrepared], &[Ground::NotPrepared])
+    } else if later.faded {
+        advice(Stage::Invite, &[later.ground, right], &[later.ground, own])
     } else if presses_freely {
-        advice(Stage::Converse, &[own], &[Ground::Strain])
+        advice(Stage::Converse, &[own, right], &[Ground::Strain, later.ground])
     } else if mastered {
-        advice(Stage::Converse, &[mastery, response], &[Ground::Strain])
+        advice(Stage::Converse, &[mastery, response, right], &[Ground::Strain, later.ground])
     } else if !shown_enough {
         advice(Stage::Show, &[showings], &[showings, own])
     } else if !joins {
@@ -294,30 +380,53 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         // It wanted the thing and did not press: more showing, not a verdict on what it knows.
         advice(Stage::Show, &[response], &[response, own])
     } else {
-        advice(Stage::Invite, &[showings, joining, response], &[mastery, own])
+        advice(Stage::Invite, &[showings, joining, response, right], &[mastery, right, own])
     })
+}
+
+/// What was seen two weeks and more after mastery.
+struct Later {
+    ground: Ground,
+    /// Surely below mastery, in either figure.
+    faded: bool,
+}
+
+fn later(seen: Option<InvitationSession>, rule: &StageRule) -> Result<Later, LearningError> {
+    let none = InvitationSession { wanted: 0, pressed: 0, presses: 0, right: 0, teacher: 0 };
+    let s = seen.unwrap_or(none);
+    let surely_below = |what, k, n| share_interval(what, k, n).map(|i| i.high < rule.mastery_share);
+    let faded = s.wanted >= rule.later_wanted
+        && (surely_below("pressed later", s.pressed, s.wanted)? || surely_below("right later", s.right, s.presses)?);
+    let ground =
+        Ground::Later { pressed: (s.pressed, s.wanted), right: (s.right, s.presses), needed: rule.later_wanted };
+    Ok(Later { ground, faded })
 }
 
 /// Sessions in a row, up to the latest, that reach mastery, and the people in them.
 /// Sessions with too few wanted invitations count together with those before them until there are enough; what is left at
 /// the beginning says too little and neither counts nor breaks the run.
-fn mastery(sessions: &[InvitationSession], rule: &StageRule) -> (u32, u32) {
+#[must_use]
+pub fn mastery(sessions: &[InvitationSession], rule: &StageRule) -> (u32, u32) {
     let mut in_a_row = 0u32;
     let mut people = std::collections::BTreeSet::new();
     let (mut wanted, mut pressed, mut together) = (0u32, 0u32, Vec::new());
-    for session in sessions.iter().rev().filter(|s| s.wanted > 0) {
+    let (mut presses, mut right) = (0u32, 0u32);
+    for session in sessions.iter().rev().filter(|s| s.wanted > 0 || s.presses > 0) {
         wanted = wanted.saturating_add(session.wanted);
         pressed = pressed.saturating_add(session.pressed);
+        presses = presses.saturating_add(session.presses);
+        right = right.saturating_add(session.right);
         together.push(session.teacher);
         if wanted < rule.mastery_min_wanted {
             continue;
         }
-        if f64::from(pressed) < rule.mastery_share * f64::from(wanted) - 1e-9 {
+        let below = |k: u32, n: u32| f64::from(k) < rule.mastery_share * f64::from(n) - 1e-9;
+        if below(pressed, wanted) || below(right, presses) {
             break;
         }
         in_a_row += 1;
         people.extend(together.drain(..));
-        (wanted, pressed) = (0, 0);
+        (wanted, pressed, presses, right) = (0, 0, 0, 0);
     }
     (in_a_row, people.len().try_into().unwrap_or(u32::MAX))
 }

@@ -61,8 +61,14 @@ fn posterior_mode(predicted: f64, variance: f64, y: f64, mu: f64) -> f64 {
     z
 }
 
-/// Runs the filter from `x_0 ~ N(0, start_variance)`. A missing trial (`None`) only lets the state drift: the mean stays, the variance grows.
-pub(super) fn forward(trials: &[Option<bool>], mu: f64, sigma2: f64, start_variance: f64, out: &mut Forward) {
+/// Runs the filter from `x_0 ~ N(0, start_variance)`; `step(k)` is the variance of the step to trial `k` (from 0). A missing trial (`None`) only lets the state drift: the mean stays, the variance grows.
+pub(super) fn forward(
+    trials: &[Option<bool>],
+    mu: f64,
+    step: impl Fn(usize) -> f64,
+    start_variance: f64,
+    out: &mut Forward,
+) {
     let Forward { filtered, predicted, log_likelihood } = out;
     for states in [&mut *filtered, &mut *predicted] {
         states.mean.clear();
@@ -70,8 +76,8 @@ pub(super) fn forward(trials: &[Option<bool>], mu: f64, sigma2: f64, start_varia
     }
     *log_likelihood = 0.0;
     let (mut mean, mut variance) = (0.0, start_variance);
-    for trial in trials {
-        let (before, before_variance) = (mean, variance + sigma2);
+    for (k, trial) in trials.iter().enumerate() {
+        let (before, before_variance) = (mean, variance + step(k));
         predicted.mean.push(before);
         predicted.variance.push(before_variance);
         if let Some(yes) = trial {

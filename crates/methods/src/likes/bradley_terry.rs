@@ -8,6 +8,7 @@ use super::{
     LikesError, PairOutcome, PairTrial, check_items,
     fit::{ChoiceFit, Intervals, Layout, Prior, RIVAL_RIDGE, SIDE_RIDGE, TermCounts, conclude},
     logit::Design,
+    tiring::{MOST_TRIALS, TIRES_RIDGE, just_had},
 };
 use crate::stats::{Level, StatsError};
 use std::collections::BTreeMap;
@@ -21,6 +22,8 @@ pub struct PairModel {
     pub side: bool,
     /// Let trials with neither taken speak: "nothing" becomes a rival with a strength of its own. Otherwise they are left out.
     pub nothing: bool,
+    /// Estimate how much less an item is wanted for each taste of it just had.
+    pub tires: bool,
     /// Level of the intervals.
     pub level: Level,
     /// Spend the time for the best intervals, or make do with normal ones (planning and simulation).
@@ -28,9 +31,16 @@ pub struct PairModel {
 }
 
 impl Default for PairModel {
-    /// Weak prior, side term, trials without a choice kept, 95 %.
+    /// Learned spread, side term, tiring, trials without a choice kept, 95 %.
     fn default() -> Self {
-        Self { prior: Prior::HOUSEHOLD, side: true, nothing: true, level: Level::P95, intervals: Intervals::Best }
+        Self {
+            prior: Prior::HOUSEHOLD,
+            side: true,
+            nothing: true,
+            tires: true,
+            level: Level::P95,
+            intervals: Intervals::Best,
+        }
     }
 }
 
@@ -95,7 +105,8 @@ pub fn bradley_terry<R: AsRef<[f64]>>(wins: &[R], prior: Prior, level: Level) ->
     conclude(design, &layout, prior, level, Intervals::Best)
 }
 
-/// Strengths from paired trials, with the terms `model` asks for. Without trials it gives back the prior.
+/// Strengths from paired trials of one sitting in the order run, with the terms `model` asks for. Without trials it gives back
+/// the prior. With trials of several days see [`fit_sittings`].
 ///
 /// # Errors
 /// [`LikesError::UnknownItem`], [`LikesError::Repeated`]; without a prior as for [`bradley_terry`].
@@ -123,9 +134,23 @@ pub fn fit_weighted_pairs(
     weights: &[f64],
     model: &PairModel,
 ) -> Result<ChoiceFit, LikesError> {
+    fit_sittings(items, trials, weights, &vec![0; trials.len()], model)
+}
+
+/// As [`fit_weighted_pairs`], with the sitting of each trial: what was tasted in one sitting is forgotten in the next.
+///
+/// # Errors
+/// As [`fit_weighted_pairs`]; [`LikesError::Stats`] if a sitting is missing.
+pub fn fit_sittings(
+    items: usize,
+    trials: &[PairTrial],
+    weights: &[f64],
+    sittings: &[i64],
+    model: &PairModel,
+) -> Result<ChoiceFit, LikesError> {
     check_items(items)?;
-    if trials.len() != weights.len() {
-        return Err(StatsError::Unpaired { left: trials.len(), right: weights.len() }.into());
+    if let Some(other) = [weights.len(), sittings.len()].into_iter().find(|n| *n != trials.len()) {
+        return Err(StatsError::Unpaired { left: trials.len(), right: other }.into());
     }
     if let Some(bad) = weights.iter().find(|w| !(**w >= 0.0 && **w <= 1e6)) {
         return Err(StatsError::OutOfRange { what: "weight", value: *bad }.into());
@@ -133,16 +158,19 @@ pub fn fit_weighted_pairs(
     let alpha = model.prior.ridge()?;
     let mut layout = Layout::items_only(items);
     let mut won = vec![Vec::new(); items];
-    let kept: Vec<(&PairTrial, f64)> = trials
-        .iter()
-        .zip(weights.iter().copied())
-        .filter(|(t, w)| *w > 0.0 && (model.nothing || t.outcome != PairOutcome::Neither))
-        .collect();
     for trial in trials {
         trial.check(items)?;
     }
+    let kept: Vec<(&PairTrial, f64, [f64; 2])> = trials
+        .iter()
+        .zip(weights.iter().copied())
+        .zip(just_had(items, trials, sittings))
+        .map(|((trial, weight), had)| (trial, weight, had))
+        .filter(|(t, w, _)| *w > 0.0 && (model.nothing || t.outcome != PairOutcome::Neither))
+        .collect();
     let mut counts = TermCounts::default();
-    for (trial, _) in &kept {
+    for (trial, _, had) in &kept {
+        counts.tires += u64::from(had[0] != had[1]);
         layout.offered[trial.left] += 1;
         layout.offered[trial.right] += 1;
         if let Some(item) = trial.chosen() {
@@ -174,29 +202,42 @@ pub fn fit_weighted_pairs(
     layout.side = place(model.side, SIDE_RIDGE);
     layout.nothing = place(counts.nothing > 0, RIVAL_RIDGE);
     layout.both = place(counts.both > 0, RIVAL_RIDGE);
+    layout.tires = place(model.tires && counts.tires > 0 && kept.len() <= MOST_TRIALS, TIRES_RIDGE);
     layout.counts = counts;
     let mut design = Design::new(ridge, if alpha == 0.0 { items } else { 0 });
-    // Trials with the same offer share a stage: what counts is how often each outcome came of it.
-    let mut offers: BTreeMap<(usize, usize), [f64; 4]> = BTreeMap::new();
-    for (trial, weight) in kept {
-        offers.entry((trial.left, trial.right)).or_default()[trial.outcome as usize] += weight;
+    // Trials with the same offer share a stage, if what was just had does not count: only how often each outcome came of it does.
+    let mut offers: BTreeMap<(usize, usize, usize), Offer> = BTreeMap::new();
+    for (at, (trial, weight, had)) in kept.into_iter().enumerate() {
+        let alone = if layout.tires.is_some() { at } else { 0 };
+        let offer = offers.entry((trial.left, trial.right, alone)).or_insert(Offer { taken: [0.0; 4], had });
+        offer.taken[trial.outcome as usize] += weight;
     }
-    for ((left, right), taken) in offers {
-        let sided = |item: usize, half: f64| match layout.side {
-            Some(side) => vec![(item, 1.0), (side, half)],
-            None => vec![(item, 1.0)],
+    for ((left, right, _), Offer { taken, had }) in offers {
+        let terms = |item: usize, half: f64, had: f64| {
+            let mut terms = vec![(item, 1.0)];
+            terms.extend(layout.side.map(|side| (side, half)));
+            terms.extend(layout.tires.map(|tires| (tires, -had)));
+            terms
         };
-        design.alternative(&sided(left, 0.5), taken[PairOutcome::Left as usize]);
-        design.alternative(&sided(right, -0.5), taken[PairOutcome::Right as usize]);
+        design.alternative(&terms(left, 0.5, had[0]), taken[PairOutcome::Left as usize]);
+        design.alternative(&terms(right, -0.5, had[1]), taken[PairOutcome::Right as usize]);
         if let Some(nothing) = layout.nothing {
             design.alternative(&[(nothing, 1.0)], taken[PairOutcome::Neither as usize]);
         }
         if let Some(both) = layout.both {
-            design.alternative(&[(left, 0.5), (right, 0.5), (both, 1.0)], taken[PairOutcome::Both as usize]);
+            let mut terms = vec![(left, 0.5), (right, 0.5), (both, 1.0)];
+            terms.extend(layout.tires.map(|tires| (tires, -(had[0] + had[1]) / 2.0)));
+            design.alternative(&terms, taken[PairOutcome::Both as usize]);
         }
         design.end_stage();
     }
     conclude(design, &layout, model.prior, model.level, model.intervals)
+}
+
+/// What came of one offer, by outcome, and how much of its left and right item was just had.
+struct Offer {
+    taken: [f64; 4],
+    had: [f64; 2],
 }
 
 impl Layout {
@@ -206,6 +247,7 @@ impl Layout {
             side: None,
             nothing: None,
             both: None,
+            tires: None,
             counts: TermCounts::default(),
             offered: vec![0; items],
             chosen: vec![0; items],

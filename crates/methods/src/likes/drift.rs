@@ -4,7 +4,7 @@
 //! the half-life is chosen by how well the past foretold each next day (A. P. Dawid 1984, J R Stat Soc A 147:278, prequential).
 
 use super::{
-    ChoiceFit, Intervals, LikesError, PairModel, PairOutcome, PairTrial, Prior, bradley_terry::fit_weighted_pairs,
+    ChoiceFit, Intervals, LikesError, PairModel, PairOutcome, PairTrial, Prior, bradley_terry::fit_sittings,
     check_items, fit::logistic,
 };
 use crate::stats::StatsError;
@@ -62,7 +62,9 @@ pub fn fit_pairs_now(
         weights.push(forgetting_weight(trial.days, half_life_days)?);
     }
     let bare: Vec<PairTrial> = trials.iter().map(|t| t.what).collect();
-    fit_weighted_pairs(items, &bare, &weights, model)
+    // Days stand for sittings.
+    let sittings: Vec<i64> = trials.iter().map(|t| t.days.floor() as i64).collect();
+    fit_sittings(items, &bare, &weights, &sittings, model)
 }
 
 /// How well one half-life foretold the next day.
@@ -125,8 +127,13 @@ pub fn choose_half_life(
                 .filter(|t| t.days.floor() as i64 > *day)
                 .map(|t| Aged { what: t.what, days: t.days - *day as f64 })
                 .collect();
-            let model =
-                PairModel { prior: FORETELLING, nothing: false, intervals: Intervals::Quick, ..PairModel::default() };
+            let model = PairModel {
+                prior: FORETELLING,
+                nothing: false,
+                tires: false,
+                intervals: Intervals::Quick,
+                ..PairModel::default()
+            };
             let fit = fit_pairs_now(items, &before, *half_life, &model)?;
             let side = fit.side.map_or(0.0, |s| s.value);
             let mut sum = 0.0;

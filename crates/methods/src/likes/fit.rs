@@ -2,6 +2,7 @@
 
 use super::{
     LikesError,
+    apart::{Apart, outer_end},
     logit::{Design, Optimum},
     posterior::{self, Sample},
 };
@@ -45,7 +46,8 @@ pub(super) const RIVAL_RIDGE: f64 = 1.0 / 18.0;
 /// How the intervals of the strengths were made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum IntervalMethod {
-    /// Quantiles of the posterior. With [`Prior::Learned`], up to 20 items.
+    /// Quantiles of the posterior; the outer end of a strength or a preference as far as the profile with that one item let off
+    /// the pull towards the others. With [`Prior::Learned`], up to 20 items.
     Posterior,
     /// Where the best penalised log-likelihood has fallen by half the squared normal quantile; may be lopsided, as it should.
     /// With the other priors, up to 40 items.
@@ -122,6 +124,8 @@ pub struct ChoiceFit {
     pub nothing: Option<Term>,
     /// How readily both are taken at once (log of Davidson's parameter), if that happened.
     pub both: Option<Term>,
+    /// Log odds an item loses for each taste of it just had (negative: gains), if the model has such a term and trials show it.
+    pub tires: Option<Term>,
     /// Log-likelihood at the estimate, without the penalty.
     pub log_likelihood: f64,
     /// How the intervals were made.
@@ -139,9 +143,12 @@ pub struct ChoiceFit {
 #[derive(Debug, Clone, PartialEq)]
 struct Basis {
     design: Design,
+    items: usize,
     top: Optimum,
     sample: Option<Sample>,
     method: IntervalMethod,
+    /// Whether outer ends allow for an item that stands apart.
+    lets_off: bool,
     level: Level,
 }
 
@@ -151,6 +158,7 @@ pub(super) struct Layout {
     pub(super) side: Option<usize>,
     pub(super) nothing: Option<usize>,
     pub(super) both: Option<usize>,
+    pub(super) tires: Option<usize>,
     /// Trials that bear on each.
     pub(super) counts: TermCounts,
     pub(super) offered: Vec<u64>,
@@ -164,6 +172,7 @@ pub(super) struct TermCounts {
     pub(super) side: u64,
     pub(super) nothing: u64,
     pub(super) both: u64,
+    pub(super) tires: u64,
 }
 
 pub(super) fn conclude(
@@ -182,14 +191,14 @@ pub(super) fn conclude(
     let centre = basis.top.theta[..items].iter().sum::<f64>() * share;
     let mut strengths = Vec::with_capacity(items);
     for item in 0..items {
-        let (value, standard_error, interval) = if basis.method == IntervalMethod::Normal {
+        let (value, standard_error, interval) = if basis.method == IntervalMethod::Normal && !basis.lets_off {
             // Already worked out with all the others.
             basis.normal(basis.top.theta[item] - centre, covariance[item * items + item].max(0.0).sqrt())
         } else {
             let mut contrast = vec![0.0; parameters];
             contrast[..items].fill(-share);
             contrast[item] += 1.0;
-            basis.figure(&contrast)?
+            basis.figure(&contrast, Some(Apart::Item(item)))?
         };
         let (offered, chosen) = (layout.offered[item], layout.chosen[item]);
         strengths.push(Strength { item, value, standard_error, interval, offered, chosen });
@@ -201,7 +210,7 @@ pub(super) fn conclude(
             contrast[..items].fill(-share);
         }
         contrast[at] = 1.0;
-        let (value, standard_error, interval) = basis.figure(&contrast)?;
+        let (value, standard_error, interval) = basis.figure(&contrast, None)?;
         let p = (2.0 * normal_cdf(-(value / standard_error).abs())).min(1.0);
         Ok(Some(Term { value, standard_error, interval, p, n }))
     };
@@ -209,6 +218,7 @@ pub(super) fn conclude(
         side: term(layout.side, false, layout.counts.side)?,
         nothing: term(layout.nothing, true, layout.counts.nothing)?,
         both: term(layout.both, false, layout.counts.both)?,
+        tires: term(layout.tires, false, layout.counts.tires)?,
         log_likelihood: basis.log_likelihood(),
         interval_method: basis.method,
         level,
@@ -226,23 +236,41 @@ impl Basis {
             let sample_up_to = if best { POSTERIOR_UP_TO } else { 0 };
             let (top, sample) = posterior::learn(&design, items, sample_up_to).ok_or(LikesError::Unsettled)?;
             let method = if sample.is_some() { IntervalMethod::Posterior } else { IntervalMethod::Normal };
-            return Ok(Self { design, top, sample, method, level });
+            let lets_off = best && items <= POSTERIOR_UP_TO;
+            return Ok(Self { design, items, top, sample, method, lets_off, level });
         }
         let profile = best && items <= PROFILE_UP_TO;
         let method = if profile { IntervalMethod::Profile } else { IntervalMethod::Normal };
         let top = design.optimum().ok_or(LikesError::Unsettled)?;
-        Ok(Self { design, top, sample: None, method, level })
+        Ok(Self { design, items, top, sample: None, method, lets_off: false, level })
     }
 
-    /// Estimate, standard error and interval of `contrast' theta`.
-    fn figure(&self, contrast: &[f64]) -> Result<(f64, f64, Interval), LikesError> {
+    /// Estimate, standard error and interval of `contrast' theta`. With a learned spread its outer end reaches as far as it would
+    /// with the item `standing_out` let off the pull towards the others.
+    fn figure(&self, contrast: &[f64], apart: Option<Apart>) -> Result<(f64, f64, Interval), LikesError> {
+        let (value, standard_error, mut interval) = self.pulled(contrast);
+        if let Some(apart) = apart.filter(|_| self.lets_off) {
+            let upwards = value > 0.0;
+            let end = outer_end(&self.design, self.items, apart, contrast, upwards, self.level)?;
+            // Without an end (counts near a thousand million) the choices themselves say where the item lies.
+            match end {
+                Some(end) if upwards => interval.high = interval.high.max(end),
+                Some(end) => interval.low = interval.low.min(end),
+                None => {}
+            }
+        }
+        Ok((value, standard_error, interval))
+    }
+
+    /// The same with all items pulled towards their mean as the prior says.
+    fn pulled(&self, contrast: &[f64]) -> (f64, f64, Interval) {
         let level = self.level;
         let at = |theta: &[f64]| contrast.iter().zip(theta).map(|(c, t)| c * t).sum::<f64>();
         if let Some(sample) = &self.sample {
             let values = sample.values(at);
             let (value, standard_error) = sample.moments(&values);
             let (low, high) = sample.ends(&values, level.tail());
-            return Ok((value, standard_error, Interval { low, high, level }));
+            return (value, standard_error, Interval { low, high, level });
         }
         let value = at(&self.top.theta);
         let standard_error = self.top.factor.quadratic(contrast).sqrt();
@@ -255,7 +283,7 @@ impl Basis {
             followed.unwrap_or_else(|| normal(if up { 1.0 } else { -1.0 }))
         };
         let (low, high) = (end(false), end(true));
-        Ok((value, standard_error, Interval { low, high, level }))
+        (value, standard_error, Interval { low, high, level })
     }
 
     /// A figure with its normal interval.
@@ -330,10 +358,13 @@ impl ChoiceFit {
         if first == second {
             return Err(LikesError::Repeated { item: first });
         }
+        // Of the two, the one farther from the mean may stand apart.
+        let outer =
+            if self.strengths[first].value.abs() >= self.strengths[second].value.abs() { first } else { second };
         let mut contrast = vec![0.0; self.basis.top.theta.len()];
         contrast[first] = 1.0;
         contrast[second] = -1.0;
-        let (value, error, odds) = self.basis.figure(&contrast)?;
+        let (value, error, odds) = self.basis.figure(&contrast, Some(Apart::Against(outer)))?;
         let interval = Interval { low: logistic(odds.low), high: logistic(odds.high), level: self.level };
         let (probability, stronger) = match &self.basis.sample {
             Some(sample) => {

@@ -63,10 +63,10 @@ impl Design {
         }
     }
 
-    /// The same choices with another penalty on the first `items` parameters.
-    pub(super) fn with_item_ridge(&self, items: usize, ridge: f64) -> Self {
+    /// The same choices with another penalty on these parameters.
+    pub(super) fn with_ridge(&self, parameters: &[usize], ridge: f64) -> Self {
         let mut changed = self.clone();
-        changed.ridge[..items].fill(ridge);
+        parameters.iter().for_each(|p| changed.ridge[*p] = ridge);
         changed
     }
 

@@ -2,6 +2,7 @@
 //!
 //! Items are indices from 0. A trial without a choice is information and is kept; it is never read as "does not know".
 
+mod apart;
 mod bradley_terry;
 mod draws;
 mod drift;
@@ -15,11 +16,12 @@ pub mod schedule;
 mod scores;
 mod side;
 mod stability;
+mod tiring;
 mod top_set;
 mod triads;
 mod trial;
 
-pub use bradley_terry::{PairModel, bradley_terry, fit_pairs, fit_weighted_pairs};
+pub use bradley_terry::{PairModel, bradley_terry, fit_pairs, fit_sittings, fit_weighted_pairs};
 pub use drift::{Aged, HalfLife, HalfLifeScore, choose_half_life, fit_pairs_now, forgetting_weight};
 pub use fit::{ChoiceFit, IntervalMethod, Intervals, Preference, Prior, Strength, Term};
 pub use hour::{HourFit, HourStrength, HourTrial, fit_pairs_by_hour};

@@ -49,19 +49,38 @@ fn log_spread(squares: f64, items: usize, spread: f64) -> f64 {
 }
 
 fn components(design: &Design, items: usize) -> Option<Vec<Component>> {
-    let total: f64 = SPREADS.iter().map(|s| prior_share(*s)).sum();
+    let all: Vec<usize> = (0..items).collect();
     let mut found = Vec::with_capacity(SPREADS.len());
     for spread in SPREADS {
-        let top = design.with_item_ridge(items, 0.5 / (spread * spread)).optimum()?;
-        let log_prior = (prior_share(spread) / total).ln();
-        // The objective holds the exponent of the prior; its scale and the curvature complete Laplace's approximation.
-        let evidence = top.objective - items as f64 * spread.ln() - top.factor.log_determinant() / 2.0 + log_prior;
-        found.push(Component { top, share: evidence });
+        let (_, top, share) = at_spread(design, &all, spread)?;
+        found.push(Component { top, share });
     }
     let most = found.iter().map(|c| c.share).fold(f64::NEG_INFINITY, f64::max);
     let sum: f64 = found.iter().map(|c| (c.share - most).exp()).sum();
     found.iter_mut().for_each(|c| c.share = (c.share - most).exp() / sum);
     Some(found)
+}
+
+/// The design at the likeliest spread of the items `pulled`, other penalties as they are, and its optimum. `None` if one fails.
+pub(super) fn likeliest_spread(design: &Design, pulled: &[usize]) -> Option<(Design, Optimum)> {
+    let mut best: Option<(f64, Design, Optimum)> = None;
+    for spread in SPREADS {
+        let (at, top, evidence) = at_spread(design, pulled, spread)?;
+        if best.as_ref().is_none_or(|(most, ..)| evidence > *most) {
+            best = Some((evidence, at, top));
+        }
+    }
+    best.map(|(_, design, top)| (design, top))
+}
+
+/// The design at one spread of the items `pulled`, its optimum, and the logarithm of its posterior share up to a constant.
+fn at_spread(design: &Design, pulled: &[usize], spread: f64) -> Option<(Design, Optimum, f64)> {
+    let at = design.with_ridge(pulled, 0.5 / (spread * spread));
+    let top = at.optimum()?;
+    // The objective holds the exponent of the prior; its scale and the curvature complete Laplace's approximation.
+    let curvature = top.factor.log_determinant() / 2.0;
+    let evidence = top.objective - pulled.len() as f64 * spread.ln() - curvature + prior_share(spread).ln();
+    Some((at, top, evidence))
 }
 
 /// Steps of a regular sequence in `dimensions` dimensions (generalised golden ratio).
@@ -98,7 +117,7 @@ fn sample(design: &Design, items: usize, parts: &[Component]) -> Option<Sample> 
     let mut points = Vec::with_capacity(POINTS * parameters);
     let mut logs = Vec::with_capacity(POINTS);
     let mut at = 0_u32;
-    let bare = design.with_item_ridge(items, 0.0);
+    let bare = design.with_ridge(&(0..items).collect::<Vec<_>>(), 0.0);
     for part in &parts {
         let size = (part.share / kept * POINTS as f64).round() as usize;
         for _ in 0..size {

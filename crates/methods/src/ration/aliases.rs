@@ -27,6 +27,13 @@ pub(super) const ALIASES: &[(&str, Sure, &[&str])] = &[
         &["peanut butter", "almond butter", "no added sugar", "toothpaste", "breath mint", "candy", "jam"],
     ),
     ("grapes", Is, &["wine"]),
+    ("cream of tartar", Is, &["tartar powder"]),
+    ("cream of tartar", May, &["play dough", "playdough", "snickerdoodle", "baking powder"]),
+    ("tamarind", May, &["chutney", "pad thai", "brown sauce"]),
+    ("black walnuts", May, &["walnut", "mixed nuts"]),
+    ("hops", Is, &["hop pellet", "brewing hop"]),
+    ("mouldy food", Is, &["mouldy", "moldy", "moldy food"]),
+    ("nutmeg", May, &["eggnog", "mixed spice", "pumpkin spice", "pumpkin pie"]),
     (
         "raisins",
         Is,

@@ -12,6 +12,8 @@ pub struct Learner {
     pub species: Species,
     /// Body weight; the target weight on a weight-loss plan.
     pub weight: Option<Kilograms>,
+    /// Weight expected once grown; needed for puppies.
+    pub grown_weight: Option<Kilograms>,
     /// Stage of life.
     pub stage: Option<LifeStage>,
     /// Allowance a veterinarian gave, if any; needed for species without a formula.
@@ -81,7 +83,7 @@ impl Caution {
 /// The day's energy of a learner.
 ///
 /// # Errors
-/// A [`Refusal`] where nothing is typed in and the formula does not apply or lacks the weight or the life stage.
+/// A [`Refusal`] where nothing is typed in and the formula does not apply or lacks a weight or the life stage.
 ///
 /// ```
 /// use sayso_methods::ration::{Learner, day_allowance};
@@ -89,6 +91,7 @@ impl Caution {
 /// let dog = Learner {
 ///     species: Species::Dog,
 ///     weight: Some(Kilograms::new(22.0)?),
+///     grown_weight: None,
 ///     stage: Some(LifeStage::NeuteredAdult),
 ///     typed_in: None,
 /// };
@@ -109,8 +112,10 @@ pub fn day_allowance(learner: &Learner) -> Result<Allowance, Refusal> {
     if !matches!(learner.species, Species::Dog | Species::Cat) {
         return Err(Refusal::NoFormula(learner.species));
     }
-    let resting = resting_energy(learner.species, learner.weight.ok_or(Refusal::NoWeight)?)?;
-    let factor = life_stage_factor(learner.species, learner.stage.ok_or(Refusal::NoStage)?)?;
+    let weight = learner.weight.ok_or(Refusal::NoWeight)?;
+    let resting = resting_energy(learner.species, weight)?;
+    let stage = learner.stage.ok_or(Refusal::NoStage)?;
+    let factor = life_stage_factor(learner.species, stage, weight, learner.grown_weight)?;
     let day = Kcal::clamped(resting.get() * factor.times);
     Ok(Allowance {
         day,
@@ -122,8 +127,11 @@ pub fn day_allowance(learner: &Learner) -> Result<Allowance, Refusal> {
 
 const fn stage_caution(stage: Option<LifeStage>) -> Option<Caution> {
     match stage {
-        Some(LifeStage::PuppyUnder4Months | LifeStage::PuppyOver4Months | LifeStage::Kitten) => Some(Caution::Growing),
-        Some(LifeStage::WeightLoss) => Some(Caution::WeightLoss),
-        _ => None,
+        Some(stage) => match stage.today() {
+            LifeStage::Puppy | LifeStage::Kitten => Some(Caution::Growing),
+            LifeStage::WeightLoss => Some(Caution::WeightLoss),
+            _ => None,
+        },
+        None => None,
     }
 }

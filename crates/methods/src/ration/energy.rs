@@ -2,8 +2,11 @@
 //!
 //! Sources: resting energy 70 x kg^0.75 kcal a day, Small Animal Clinical Nutrition, 5th ed., table 5-2, and Merck
 //! Veterinary Manual, nutritional requirements of small animals; linear form 30 x kg + 70 above 2 and below 45 kg,
-//! Merck. Factors: in wide clinical use (Merck table; AAHA nutrition and weight management guidelines 2021), here
-//! from memory. Spread: individuals of one weight vary up to threefold (Merck).
+//! Merck. Factors of grown animals and kittens: in wide clinical use, seen in published veterinary charts (secondary).
+//! Weight loss: 80 % of resting energy at the ideal weight, AAHA weight management guidelines 2014, J Am Anim Hosp Assoc
+//! 50:1. Puppies: 210, 175, 140 kcal x kg^0.75 by share of the grown weight, FEDIAF nutritional guidelines 2021 (table as
+//! reprinted in Vet Nurs J 37(4), 2022), here over resting energy. Spread: individuals of one weight vary up to threefold
+//! (Merck).
 
 use sayso_model::{Kcal, Kilograms, LifeStage, Species};
 
@@ -51,6 +54,21 @@ pub enum Refusal {
     /// No weight was given and no allowance typed in.
     #[error("no weight is known: weigh the animal, or ask a veterinarian for the day's allowance and type it in")]
     NoWeight,
+    /// A puppy's need goes by its share of a weight that is not known.
+    #[error(
+        "a puppy's need goes by its share of the weight it will have grown, and that is not known: ask the breeder or a veterinarian and type it in, or type in the day's allowance a veterinarian gives"
+    )]
+    NoGrownWeight,
+    /// A puppy heavier than it is expected to become.
+    #[error(
+        "{kg} kg is more than the {grown} kg expected of this puppy once grown: correct one of them, choose a grown stage of life, or ask a veterinarian for the day's allowance and type it in"
+    )]
+    Outgrown {
+        /// Weight given.
+        kg: f64,
+        /// Expected once grown.
+        grown: f64,
+    },
     /// No life stage was given and no allowance typed in.
     #[error("no life stage is known: choose one, or ask a veterinarian for the day's allowance and type it in")]
     NoStage,
@@ -70,13 +88,7 @@ pub enum Refusal {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn resting_energy(species: Species, weight: Kilograms) -> Result<Kcal, Refusal> {
-    let kg = weight.get();
-    let (low, high) = plausible_kg(species)?;
-    if (low..=high).contains(&kg) {
-        Ok(Kcal::clamped(70.0 * kg.powf(0.75)))
-    } else {
-        Err(Refusal::Weight { species, kg, low, high })
-    }
+    Ok(Kcal::clamped(70.0 * plausible(species, weight)?.powf(0.75)))
 }
 
 /// The linear form of resting energy, `30 kg + 70` kcal a day, for checking by hand.
@@ -109,34 +121,69 @@ pub struct Factor {
     pub status: &'static str,
 }
 
-const MEMORY: &str = "from memory; starting point only, check with a veterinarian";
-const NOTES: &str = "confirmed in teaching notes; starting point only";
+const CHARTS: &str = "as in published veterinary charts, secondary; starting point only";
+const SLIMMING: &str = "80 % of resting energy at the ideal weight, AAHA guidelines 2014; starting point only";
 
 const fn factor(species: Species, stage: LifeStage, times: f64, status: &'static str) -> Factor {
     Factor { species, stage, times, status }
 }
 
-/// Every factor, by species and life stage. For weight loss it applies to the target weight.
-pub const FACTORS: [Factor; 11] = [
-    factor(Species::Dog, LifeStage::NeuteredAdult, 1.6, NOTES),
-    factor(Species::Dog, LifeStage::IntactAdult, 1.8, MEMORY),
-    factor(Species::Dog, LifeStage::ObeseProne, 1.4, MEMORY),
-    factor(Species::Dog, LifeStage::WeightLoss, 1.0, MEMORY),
-    factor(Species::Dog, LifeStage::PuppyUnder4Months, 3.0, MEMORY),
-    factor(Species::Dog, LifeStage::PuppyOver4Months, 2.0, MEMORY),
-    factor(Species::Cat, LifeStage::NeuteredAdult, 1.2, NOTES),
-    factor(Species::Cat, LifeStage::IntactAdult, 1.4, MEMORY),
-    factor(Species::Cat, LifeStage::ObeseProne, 1.0, MEMORY),
-    factor(Species::Cat, LifeStage::WeightLoss, 0.8, MEMORY),
-    factor(Species::Cat, LifeStage::Kitten, 2.5, NOTES),
+/// Every factor that goes by life stage alone. For weight loss it applies to the target weight.
+pub const FACTORS: [Factor; 9] = [
+    factor(Species::Dog, LifeStage::NeuteredAdult, 1.6, CHARTS),
+    factor(
+        Species::Dog,
+        LifeStage::IntactAdult,
+        1.8,
+        "as in published veterinary charts, secondary; home dogs of ideal weight used 1.83 (Divol & Priymenko 2017); starting point only",
+    ),
+    factor(Species::Dog, LifeStage::ObeseProne, 1.4, CHARTS),
+    factor(Species::Dog, LifeStage::WeightLoss, 0.8, SLIMMING),
+    factor(Species::Cat, LifeStage::NeuteredAdult, 1.2, CHARTS),
+    factor(Species::Cat, LifeStage::IntactAdult, 1.4, CHARTS),
+    factor(Species::Cat, LifeStage::ObeseProne, 1.0, CHARTS),
+    factor(Species::Cat, LifeStage::WeightLoss, 0.8, SLIMMING),
+    factor(Species::Cat, LifeStage::Kitten, 2.5, CHARTS),
 ];
 
-/// The factor of one species at one life stage.
+/// A puppy's factors by its share of the weight it will have grown: up to which share, which factor, in words.
+pub const GROWTH: [(f64, f64, &str); 3] = [
+    (0.5, 3.0, "FEDIAF 2021, below half of the grown weight; starting point only"),
+    (0.8, 2.5, "FEDIAF 2021, from half to four fifths of the grown weight; starting point only"),
+    (1.0, 2.0, "FEDIAF 2021, from four fifths of the grown weight; starting point only"),
+];
+
+/// The factor of one species at one life stage; a puppy's needs its weight and the weight it is expected to have grown.
 ///
 /// # Errors
-/// [`Refusal::NoFormula`] for other species than dog and cat, [`Refusal::Stage`] where the stage is not one of the species.
-pub fn life_stage_factor(species: Species, stage: LifeStage) -> Result<Factor, Refusal> {
+/// [`Refusal::NoFormula`] for other species than dog and cat, [`Refusal::Stage`] where the stage is not one of the species;
+/// for a puppy [`Refusal::NoGrownWeight`], [`Refusal::Outgrown`] and [`Refusal::Weight`] for a grown weight no dog has.
+///
+/// ```
+/// use sayso_methods::ration::{Refusal, life_stage_factor};
+/// use sayso_model::{Kilograms, LifeStage, Species};
+/// let (now, grown) = (Kilograms::new(12.0)?, Kilograms::new(30.0)?);
+/// assert_eq!(life_stage_factor(Species::Dog, LifeStage::Puppy, now, Some(grown))?.times, 3.0);
+/// assert_eq!(life_stage_factor(Species::Dog, LifeStage::Puppy, now, None), Err(Refusal::NoGrownWeight));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn life_stage_factor(
+    species: Species,
+    stage: LifeStage,
+    weight: Kilograms,
+    grown: Option<Kilograms>,
+) -> Result<Factor, Refusal> {
     plausible_kg(species)?;
+    let stage = stage.today();
+    if !stage.fits(species) {
+        return Err(Refusal::Stage { species, stage });
+    }
+    if stage == LifeStage::Puppy {
+        let (kg, grown) = (weight.get(), plausible(species, grown.ok_or(Refusal::NoGrownWeight)?)?);
+        let step = GROWTH.iter().find(|(below, ..)| kg < below * grown || (*below >= 1.0 && kg <= grown));
+        let (_, times, status) = step.ok_or(Refusal::Outgrown { kg, grown })?;
+        return Ok(factor(species, stage, *times, status));
+    }
     FACTORS.iter().find(|f| f.species == species && f.stage == stage).copied().ok_or(Refusal::Stage { species, stage })
 }
 
@@ -154,6 +201,12 @@ pub struct KcalRange {
 pub fn individual_range(kcal: Kcal) -> KcalRange {
     let half = INDIVIDUAL_SPREAD.sqrt();
     KcalRange { low: kcal.get() / half, high: kcal.get() * half }
+}
+
+// The weight in kilograms, where such an animal can have it.
+fn plausible(species: Species, weight: Kilograms) -> Result<f64, Refusal> {
+    let (kg, (low, high)) = (weight.get(), plausible_kg(species)?);
+    if (low..=high).contains(&kg) { Ok(kg) } else { Err(Refusal::Weight { species, kg, low, high }) }
 }
 
 // Bounds against slips of the finger (grams or pounds for kilograms); our choice, generous.

@@ -14,8 +14,8 @@ mod wording;
 
 pub use allowance::{Allowance, Basis, Caution, Learner, day_allowance};
 pub use energy::{
-    FACTORS, Factor, INDIVIDUAL_SPREAD, KcalRange, Refusal, individual_range, life_stage_factor, resting_energy,
-    resting_energy_linear,
+    FACTORS, Factor, GROWTH, INDIVIDUAL_SPREAD, KcalRange, Refusal, individual_range, life_stage_factor,
+    resting_energy, resting_energy_linear,
 };
 pub use foods::{FOODS, FoodEnergy, food_energy};
 pub use hazards::{Finding, FoodLevel, Forbidden, Match, RewardName, Verdict, look_up};

@@ -4,7 +4,7 @@
 //! centred on the share tested and tuned to a number of trials; hedged capital of sitting shares with predictable plug-in
 //! bets, Waudby-Smith & Ramdas 2024, J R Stat Soc B 86:1.
 
-use super::{Interval, Proportion, StatsError};
+use super::{Interval, Level, Proportion, StatsError};
 use statrs::function::beta::ln_beta;
 
 /// Trials at which the interval is tightest.
@@ -22,7 +22,7 @@ pub fn confidence_sequence(seen: Proportion, tuned_to: f64) -> Result<Interval, 
         return Err(StatsError::OutOfRange { what: "trials tuned to", value: tuned_to });
     }
     if seen.n() == 0 {
-        return Ok(Interval { low: 0.0, high: 1.0 });
+        return Ok(Interval { low: 0.0, high: 1.0, level: Level::P95 });
     }
     let (k, n) = (seen.k() as f64, seen.n() as f64);
     let share = k / n;
@@ -40,6 +40,7 @@ pub fn confidence_sequence(seen: Proportion, tuned_to: f64) -> Result<Interval, 
     };
     let within = share.clamp(EDGE, 1.0 - EDGE);
     Ok(Interval {
+        level: Level::P95,
         low: if seen.k() == 0 { 0.0 } else { end(EDGE, within) },
         high: if seen.k() == seen.n() { 1.0 } else { end(1.0 - EDGE, within) },
     })

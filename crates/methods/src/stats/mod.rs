@@ -4,6 +4,7 @@
 
 mod bayes;
 mod binomial;
+mod clumping;
 pub mod confidence_sequence;
 mod counting;
 pub(crate) mod dense;
@@ -13,16 +14,19 @@ mod fisher;
 mod interval;
 mod poisson;
 mod rank;
+mod scan;
 mod special;
 mod trials;
 
 pub use bayes::{BayesFactor, BetaPrior, Direction, binomial_bayes_factor};
 pub use binomial::{Proportion, Tail, binomial_at_least, binomial_at_most, binomial_probability};
+pub use clumping::{Clumping, clumped_p};
 pub use fdr::{Discoveries, benjamini_hochberg};
 pub use fisher::{FisherTest, TwoByTwo};
 pub use interval::{Interval, Level, StatsError};
 pub use poisson::{Count, Dispersion, RateComparison, compare_rates, index_of_dispersion};
 pub use rank::{Concordance, PMethod, TauB, average_ranks, kendall_tau_b, kendall_w};
+pub use scan::{Scan, highest_stretch};
 pub(crate) use special::normal_quantile_quick;
 pub use special::{chi_square_upper, normal_cdf, normal_quantile, student_t_quantile};
 pub use trials::{TrialsNeeded, TrialsPlan, trials_needed};

@@ -3,7 +3,7 @@
 //! Sources: cueing: Pfungst 1911, Clever Hans; wishful scoring: observer expectancy, Rosenthal & Fode 1963, Behav Sci
 //! 8:183; the conditions are ours. Page: `docs/methods/understanding.md`.
 
-use super::ladder::{Rung, Verdict};
+use super::ladder::Rung;
 
 /// Another explanation than understanding.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -16,13 +16,16 @@ pub enum Rival {
     Frequency,
     /// Some things are simply liked more.
     Liking,
+    /// What people give, or ask for, follows the clock or the bout, and so do presses.
+    ClockOrBout,
     /// The person who scores sees what they hope for.
     WishfulScoring,
 }
 
 impl Rival {
     /// Every rival, in the order shown.
-    pub const ALL: [Self; 5] = [Self::Cueing, Self::PlaceHabit, Self::Frequency, Self::Liking, Self::WishfulScoring];
+    pub const ALL: [Self; 6] =
+        [Self::Cueing, Self::PlaceHabit, Self::Frequency, Self::Liking, Self::ClockOrBout, Self::WishfulScoring];
 }
 
 /// Who scored the everyday records.
@@ -59,8 +62,12 @@ pub enum Why {
     RandomPlaces,
     /// The test compares presses of the same session and keeps how often each word is pressed.
     FrequenciesKept,
-    /// The same thing was compared, asked for and not.
+    /// Word and thing were compared crosswise, with the thing that came drawn.
     SameThing,
+    /// The notebook drew it, so no person's choice could follow anything.
+    Drawn,
+    /// What counted was the next press, which nobody scores.
+    NextPress,
     /// Two people scoring apart agree (kappa at least 0.6 at the lower end of its interval).
     TwoScorers,
     /// Scored by a device or by somebody who could not know.
@@ -74,55 +81,51 @@ pub enum Remedy {
     BlindProbe,
     /// A probe with places drawn at random.
     RandomPlaces,
-    /// A probe, or wrong deliveries of the same thing to compare with.
+    /// A time of agreed swaps, or a probe.
     SameThing,
     /// A second person scoring the recordings without knowing the word.
     SecondScorer,
 }
 
 /// Kappa from which agreement counts as good enough, at the lower end of its interval (Landis & Koch 1977 call 0.61 and
-/// above substantial, from memory).
+/// above substantial, one paper's label as quoted by several pages).
 pub const KAPPA_FLOOR: f64 = 0.6;
 
-/// Where each rival stands for this verdict, in the order of [`Rival::ALL`].
+/// Where each rival stands on this rung, in the order of [`Rival::ALL`].
 ///
 /// ```
-/// use sayso_methods::understanding::ladder::{Rung, Verdict};
+/// use sayso_methods::understanding::ladder::Rung;
 /// use sayso_methods::understanding::rivals::{Remedy, Rival, Scoring, Standing, rivals};
-/// let verdict = Verdict { word: 0, rung: Rung::DiffersByWord, n: 120, adjusted_p: Some(0.01) };
-/// let cueing = rivals(&verdict, Scoring::OnePerson)[0];
+/// let cueing = rivals(Rung::DiffersByWord, Scoring::OnePerson)[0];
 /// assert_eq!(cueing, (Rival::Cueing, Standing::Open(Remedy::BlindProbe)));
 /// ```
 #[must_use]
-pub fn rivals(verdict: &Verdict, scoring: Scoring) -> [(Rival, Standing); 5] {
-    let rung = verdict.rung;
+pub fn rivals(rung: Rung, scoring: Scoring) -> [(Rival, Standing); 6] {
     let scored = match scoring {
         Scoring::Blind => Standing::RuledOut(Why::BlindScoring),
         Scoring::TwoPeople { kappa_low } if kappa_low >= KAPPA_FLOOR => Standing::RuledOut(Why::TwoScorers),
         _ => Standing::Open(Remedy::SecondScorer),
     };
     Rival::ALL.map(|rival| {
-        let standing = if rung <= Rung::FitsChance {
-            Standing::NothingToExplain
-        } else if rung == Rung::StandsUpToBlindCheck {
+        let standing = match (rung, rival) {
+            (Rung::NothingYet | Rung::FitsChance, _) => Standing::NothingToExplain,
             // Fully blind: random order and places, nobody present or scoring knew.
-            Standing::RuledOut(match rival {
-                Rival::PlaceHabit | Rival::Frequency | Rival::Liking => Why::RandomPlaces,
-                Rival::Cueing | Rival::WishfulScoring => Why::BlindProbe,
-            })
-        } else {
-            match rival {
-                Rival::Cueing => Standing::Open(Remedy::BlindProbe),
-                Rival::PlaceHabit if rung >= Rung::PassesOpenProbe => Standing::RuledOut(Why::RandomPlaces),
-                // What was taken, or corrected, after the press does not depend on where the button lies.
-                Rival::PlaceHabit if rung == Rung::HoldsAgainstHabit => Standing::RuledOut(Why::SameThing),
-                Rival::PlaceHabit => Standing::Open(Remedy::RandomPlaces),
-                Rival::Frequency => Standing::RuledOut(Why::FrequenciesKept),
-                Rival::Liking if rung >= Rung::PassesOpenProbe => Standing::RuledOut(Why::RandomPlaces),
-                Rival::Liking if rung == Rung::HoldsAgainstHabit => Standing::RuledOut(Why::SameThing),
-                Rival::Liking => Standing::Open(Remedy::SameThing),
-                Rival::WishfulScoring => scored,
+            (Rung::StandsUpToBlindCheck, Rival::Cueing | Rival::WishfulScoring) => Standing::RuledOut(Why::BlindProbe),
+            (_, Rival::Cueing) => Standing::Open(Remedy::BlindProbe),
+            (Rung::PassesOpenProbe | Rung::StandsUpToBlindCheck, Rival::ClockOrBout) => Standing::RuledOut(Why::Drawn),
+            (
+                Rung::PassesOpenProbe | Rung::StandsUpToBlindCheck,
+                Rival::PlaceHabit | Rival::Frequency | Rival::Liking,
+            ) => Standing::RuledOut(Why::RandomPlaces),
+            (Rung::HoldsAgainstHabit, Rival::WishfulScoring) if scoring == Scoring::Blind => {
+                Standing::RuledOut(Why::NextPress)
             }
+            (Rung::HoldsAgainstHabit, Rival::PlaceHabit | Rival::Liking) => Standing::RuledOut(Why::SameThing),
+            (_, Rival::ClockOrBout) => Standing::RuledOut(Why::Drawn),
+            (_, Rival::Frequency) => Standing::RuledOut(Why::FrequenciesKept),
+            (_, Rival::PlaceHabit) => Standing::Open(Remedy::RandomPlaces),
+            (_, Rival::Liking) => Standing::Open(Remedy::SameThing),
+            (_, Rival::WishfulScoring) => scored,
         };
         (rival, standing)
     })

@@ -1,10 +1,10 @@
 //! Which words to add later: what the learner asks for without a button, and a word that closes a session.
 //!
-//! Source: own rules. Counts carry their exact Poisson interval (Garwood 1936) and are ranked by its lower end, so
+//! Source: own rules. Counts carry an interval that admits bursts and are ranked by its lower end, so
 //! that two askings do not outrank fourteen; shares carry the exact binomial interval (Clopper & Pearson 1934).
 
 use super::alike::{AlikeRule, alike};
-use crate::stats::{Count, Interval, Level, Proportion, StatsError};
+use crate::stats::{Clumping, Count, Interval, Level, Proportion, StatsError};
 use std::fmt;
 
 /// Something asked for without a button (shown when it was caught).
@@ -16,6 +16,8 @@ pub struct Gap {
     pub asked: u64,
     /// Days over which it was counted.
     pub days: f64,
+    /// How much the askings come in bursts.
+    pub clumping: Clumping,
 }
 
 /// How things stand on the board.
@@ -27,8 +29,8 @@ pub struct OnBoard {
     pub in_use: usize,
     /// Whether one of them closes a session.
     pub has_closing: bool,
-    /// Own presses over waking hours, if counted.
-    pub presses: Option<Count>,
+    /// Own presses over waking hours, if counted, and how much they come in bursts.
+    pub presses: Option<(Count, Clumping)>,
     /// Sessions that ended in high arousal, of all sessions, if noted.
     pub high_arousal: Option<Proportion>,
 }
@@ -155,7 +157,8 @@ pub struct NextWords {
 /// ```
 /// use sayso_methods::words::{Gap, NextWordRules, OnBoard, next_words};
 /// let board = OnBoard { says: vec!["ball".into()], in_use: 1, has_closing: false, presses: None, high_arousal: None };
-/// let found = next_words(&[Gap { says: "outside".into(), asked: 14, days: 7.0 }], &board, &NextWordRules::default())?;
+/// let clumping = sayso_methods::stats::Clumping::NONE;
+/// let found = next_words(&[Gap { says: "outside".into(), asked: 14, days: 7.0, clumping }], &board, &NextWordRules::default())?;
 /// assert!(found.suggestions[0].to_string().starts_with("outside: asked without a button 14 times, 14.0 a week"));
 /// # Ok::<(), sayso_methods::stats::StatsError>(())
 /// ```
@@ -190,7 +193,7 @@ pub fn next_words(gaps: &[Gap], board: &OnBoard, rules: &NextWordRules) -> Resul
         if gap.asked < rules.fewest_asked || gap.says.trim().is_empty() || board.says.contains(&gap.says) {
             continue;
         }
-        let interval = weeks.interval(Level::P95);
+        let interval = weeks.clumped_interval(gap.clumping, Level::P95);
         asked.push(NextWord {
             says: gap.says.clone(),
             closing: false,
@@ -211,8 +214,8 @@ fn closing_reasons(board: &OnBoard, rules: &NextWordRules) -> Option<(NextReason
     if board.has_closing {
         return None;
     }
-    let demand = board.presses.filter(|c| c.rate() >= rules.many_per_hour).map(|c| {
-        let interval = c.interval(Level::P95);
+    let demand = board.presses.filter(|(c, _)| c.rate() >= rules.many_per_hour).map(|(c, clumping)| {
+        let interval = c.clumped_interval(clumping, Level::P95);
         let why = NextReason::HighDemand { presses: c.events(), per_hour: c.rate(), interval };
         (why, interval.low >= rules.many_per_hour)
     });

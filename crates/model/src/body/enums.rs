@@ -140,6 +140,77 @@ plain_enum! {
         /// What was pressed is delivered, or another thing; corrections scored.
         WrongDelivery => "wrong_delivery",
     }
+    /// Single-case designs: how a change is tried on one learner.
+    CaseDesign {
+        /// Usual and changed in turn, phase by phase.
+        Reversal => "reversal",
+        /// Several words or animals, each changed once, one after the other.
+        MultipleBaseline => "multiple_baseline",
+        /// Usual and changed in quick turn, point by point.
+        AlternatingTreatments => "alternating_treatments",
+        /// A criterion for people, moved step by step.
+        ChangingCriterion => "changing_criterion",
+    }
+    /// What is changed in a trial of a change.
+    CaseQuestion {
+        /// The buttons sound more softly.
+        QuieterButton => "quieter_button",
+        /// The board or a button stands elsewhere.
+        NewPlace => "new_place",
+        /// What was asked for comes sooner.
+        FasterDelivery => "faster_delivery",
+        /// Something else, with a label.
+        Other => "other",
+    }
+    /// What is measured at each point of a trial of a change.
+    CaseMeasure {
+        /// The learner's own presses.
+        OwnPresses => "own_presses",
+        /// Share of sessions joined.
+        JoinedShare => "joined_share",
+        /// Seconds to the press when invited and wanted, at most the wait.
+        TimeToPress => "time_to_press",
+        /// Share pressed of invitations in which the thing was wanted.
+        PressedShare => "pressed_share",
+        /// Mild and strong signs of stress.
+        StressSigns => "stress_signs",
+        /// Seconds from press to delivery: what people do.
+        DeliveryDelay => "delivery_delay",
+    }
+    /// Which way a change is expected to go, said before it begins.
+    CaseExpected {
+        /// More of what is measured.
+        More => "more",
+        /// Less of it.
+        Less => "less",
+        /// Either.
+        Either => "either",
+    }
+    /// What one point of a trial of a change is.
+    CaseUnit {
+        /// A day of the household.
+        Day => "day",
+        /// A session for showing or inviting.
+        Session => "session",
+    }
+    /// Which condition is in force.
+    CaseCondition {
+        /// As always.
+        Usual => "usual",
+        /// With the change.
+        Changed => "changed",
+    }
+    /// Why a trial of a change was stopped before its end.
+    CaseStop {
+        /// Body language said stop.
+        StrongSign => "strong_sign",
+        /// The change did harm, or would be unkind to go on with.
+        NotGood => "not_good",
+        /// It could not be kept up.
+        NotKept => "not_kept",
+        /// Another reason.
+        Other => "other",
+    }
 }
 
 impl ProbeDesign {

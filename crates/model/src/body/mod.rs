@@ -1,6 +1,7 @@
 //! What happens at and around the board, and what is said of it later.
 
 mod board;
+mod designs;
 mod drawn;
 mod enums;
 mod likes;
@@ -8,6 +9,7 @@ mod probes;
 mod remarks;
 
 pub use board::*;
+pub use designs::*;
 pub use drawn::*;
 pub use enums::*;
 pub use likes::*;

@@ -8,6 +8,10 @@ use serde_json::{Number, Value};
 pub(super) const ENVELOPE: [&str; 9] =
     ["id", "happened_at", "zone", "learner", "teacher", "kind", "source", "recorded_at", "household"];
 
+/// The column that holds a whole event as JSON, where this version does not understand it; all other cells of the row
+/// but `kind` are empty.
+pub(super) const WHOLE: &str = "json";
+
 /// The column of a path within an event, such as `body.result.outcome`.
 pub(super) fn column(kind: &str, path: &str) -> String {
     match path.strip_prefix("body.") {

@@ -1,18 +1,19 @@
 //! Everything in the log as a file, amendments among it.
 
 use super::Format;
-use super::cells::{self, ENVELOPE, column};
+use super::cells::{self, ENVELOPE, WHOLE, column};
+use crate::aside::{self, Aside};
 use crate::error::StoreError;
 use crate::log::Revision;
+use crate::row::Row;
 use crate::store::Store;
-use sayso_model::Event;
 use serde_json::Value;
 use std::collections::{BTreeMap, BTreeSet};
-use std::io::Write;
+use std::io::{BufWriter, Write};
 use std::path::Path;
 
 /// Events read at a time.
-const PAGE: usize = 2_000;
+const PAGE: i64 = 2_000;
 
 impl Store {
     /// Writes every event of every household as it was first recorded, corrections and withdrawals among them, in
@@ -29,18 +30,36 @@ impl Store {
         }
     }
 
-    async fn page(&self, after: &mut Revision, end: Revision) -> Result<Vec<Event>, StoreError> {
-        let page = self.events(*after, PAGE).await?;
-        *after = page.last().map_or(end, |l| l.at);
-        Ok(page.into_iter().filter(|l| l.at <= end).map(|l| l.event).collect())
+    /// Writes an export to a new file, readable by its owner alone, which appears under its name once it is whole.
+    ///
+    /// # Errors
+    /// [`StoreError::Exists`] where `to` is there already; [`StoreError::DiskFull`]; otherwise as [`Store::export`].
+    pub async fn export_to(&self, format: Format, to: &Path) -> Result<usize, StoreError> {
+        if to.exists() {
+            return Err(StoreError::Exists(to.to_owned()));
+        }
+        let folder = to.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or_else(|| Path::new("."));
+        aside::tidy(folder);
+        let mut aside = Aside::beside(to)?;
+        let mut out = BufWriter::new(aside.file());
+        let count = self.export(format, &mut out).await?;
+        out.into_inner().map_err(|e| StoreError::io(to)(e.into_error()))?;
+        aside.place()?;
+        Ok(count)
+    }
+
+    async fn page(&self, after: &mut Revision, end: Revision) -> Result<Vec<Row>, StoreError> {
+        let page = self.rows(*after, PAGE).await?;
+        *after = page.last().map_or(end, |row| Revision(row.seq));
+        Ok(page.into_iter().filter(|row| row.seq <= end.0).collect())
     }
 
     async fn export_json(&self, end: Revision, out: &mut (dyn Write + Send)) -> Result<usize, StoreError> {
         let (mut after, mut count) = (Revision(0), 0);
         while after < end {
-            for event in self.page(&mut after, end).await? {
-                serde_json::to_writer(&mut *out, &event).map_err(|e| written(e.into()))?;
-                out.write_all(b"\n").map_err(written)?;
+            for row in self.page(&mut after, end).await? {
+                // As it is stored, whether this version understands it or not; JSON has line breaks only between values.
+                writeln!(out, "{}", row.content.replace(['\n', '\r'], " ")).map_err(written)?;
                 count += 1;
             }
         }
@@ -49,11 +68,12 @@ impl Store {
     }
 
     async fn export_csv(&self, end: Revision, out: &mut (dyn Write + Send)) -> Result<usize, StoreError> {
+        let path = &self.inner.path;
         // Only the columns that are used, so that the table stays readable; hence two passes.
         let (mut after, mut used) = (Revision(0), BTreeSet::new());
         while after < end {
-            for event in self.page(&mut after, end).await? {
-                used.extend(flat(&event).map_err(|e| written(e.into()))?.into_keys());
+            for row in self.page(&mut after, end).await? {
+                used.extend(flat(&row, path)?.into_keys());
             }
         }
         let mut columns: Vec<String> = ENVELOPE.into_iter().map(str::to_owned).collect();
@@ -62,8 +82,8 @@ impl Store {
         table.write_record(&columns).map_err(csv_written)?;
         let (mut after, mut count) = (Revision(0), 0);
         while after < end {
-            for event in self.page(&mut after, end).await? {
-                let cells = flat(&event).map_err(|e| written(e.into()))?;
+            for row in self.page(&mut after, end).await? {
+                let cells = flat(&row, path)?;
                 let row = columns.iter().map(|c| cells.get(c).map_or("", String::as_str));
                 table.write_record(row).map_err(csv_written)?;
                 count += 1;
@@ -85,11 +105,19 @@ fn csv_written(error: csv::Error) -> StoreError {
     }
 }
 
-/// The cells of an event by column.
-fn flat(event: &Event) -> Result<BTreeMap<String, String>, serde_json::Error> {
-    let kind = event.body.kind().name();
+/// The cells of an event by column. One that this version does not understand is one cell, as it is stored.
+fn flat(row: &Row, path: &Path) -> Result<BTreeMap<String, String>, StoreError> {
     let mut cells = BTreeMap::new();
-    spread(kind, "", &serde_json::to_value(event)?, &mut cells);
+    match row.event(path)? {
+        Some(event) => {
+            let value = serde_json::to_value(&event).map_err(|e| written(e.into()))?;
+            spread(event.body.kind().name(), "", &value, &mut cells);
+        }
+        None => {
+            cells.insert("kind".to_owned(), row.kind.clone());
+            cells.insert(WHOLE.to_owned(), cells::guard(&row.content));
+        }
+    }
     Ok(cells)
 }
 

@@ -182,6 +182,11 @@ pub(super) fn find(kind: &str, inner: Option<&str>, path: &str) -> Option<Shape>
     Some(at)
 }
 
+/// Whether a field holds a longer text, a remark rather than a name. `inner` is the kind within a correction.
+pub(crate) fn is_note(kind: &str, inner: &str, path: &str) -> bool {
+    matches!(find(kind, Some(inner), path), Some(Shape::Leaf(Leaf::Text(name))) if name == "Note")
+}
+
 #[cfg(test)]
 #[allow(clippy::unwrap_used, clippy::panic)]
 mod tests {

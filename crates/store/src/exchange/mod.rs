@@ -1,6 +1,7 @@
 //! Files in and out: JSON Lines and CSV. What a file may hold follows from the schema of the model, so that a new
 //! field needs no change here.
 
+mod archive;
 mod cells;
 mod derive;
 mod export;
@@ -12,7 +13,9 @@ mod preview;
 mod resolve;
 mod rows;
 
+pub use archive::{Archived, ClipsBrought, events_of_archive};
 pub(crate) use derive::labelled;
+pub(crate) use fields::is_note;
 pub use help::{ColumnHelp, columns_of};
 pub use preview::{ImportOptions, Imported, MOST_PROBLEMS, Preview, RowProblem};
 pub use rows::{MOST_FILE_BYTES, MOST_LINE_BYTES};

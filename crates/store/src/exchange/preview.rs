@@ -6,10 +6,11 @@ use super::names::Names;
 use super::resolve::{Context, Resolved, resolve};
 use super::rows::{self, Raw, problem};
 use crate::error::StoreError;
+use crate::households::{self, Others, Shares};
 use crate::log::{self, Written};
 use crate::store::Store;
 use crate::writer::{self, Appended};
-use sayso_model::{Event, EventId, HouseholdId, Moment, Zone};
+use sayso_model::{EventId, HouseholdId, Moment, Problems, Zone};
 use serde_json::Value;
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 
@@ -68,15 +69,21 @@ pub struct Preview {
     pub problem_count: usize,
     /// New rows by kind.
     pub kinds: BTreeMap<&'static str, usize>,
+    /// New rows that this version does not understand, by the name of their kind: a later version wrote them. They
+    /// would be kept as they are, and not shown.
+    pub later: BTreeMap<String, usize>,
+    /// The households of the new rows.
+    pub households: Shares,
     /// When the new rows happened, first and last.
     pub span: Option<(Moment, Moment)>,
     events: Vec<Written>,
 }
 
 impl Preview {
-    /// The events that would be stored.
-    pub fn events(&self) -> impl Iterator<Item = &Event> {
-        self.events.iter().map(|w| &w.event)
+    /// The households it would bring that the notebook does not hold, in words with counts; empty where there is none.
+    #[must_use]
+    pub fn others(&self) -> String {
+        households::in_words(&self.households, true)
     }
 
     /// The same import without the rows that have problems. For a person to decide, having seen them.
@@ -126,7 +133,7 @@ impl Store {
         };
         // First look: the households in the file, and what its own cards name.
         let (mut seen, mut cards) = (BTreeSet::new(), Vec::new());
-        let mut first = |row: Result<Raw, Vec<RowProblem>>| {
+        let mut first = |row: Result<Raw<'_>, Vec<RowProblem>>| {
             let Ok(raw) = row else { return };
             let household = raw.value.get("household").and_then(Value::as_str).and_then(|h| h.parse().ok());
             seen.extend(household);
@@ -165,7 +172,7 @@ impl Store {
         // Second look: each row with names and zones known.
         let context = Context { format: options.format, household: home, zones: &zones, names: &names };
         let (mut occurrences, mut found) = (Occurrences::default(), Vec::new());
-        let mut second = |row: Result<Raw, Vec<RowProblem>>| {
+        let mut second = |row: Result<Raw<'_>, Vec<RowProblem>>| {
             preview.rows += 1;
             let line = row.as_ref().map_or(0, |raw| raw.line);
             match row.and_then(|raw| resolve(&context, raw, &mut occurrences)) {
@@ -182,62 +189,85 @@ impl Store {
 
     /// Sorts sound rows into new, known and conflicting.
     async fn compare(&self, found: Vec<(u64, Resolved)>, preview: &mut Preview) -> Result<(), StoreError> {
-        let path = &self.inner.path;
-        let ids: Vec<EventId> = found.iter().map(|(_, r)| r.event.id).collect();
+        let told = |line: u64, Problems(found): Problems| {
+            found.into_iter().map(|p| problem(line, &p.field, "", p.what)).collect::<Vec<_>>()
+        };
+        let mut rows = Vec::with_capacity(found.len());
+        for (line, resolved) in found {
+            match resolved {
+                Resolved::Later(written) => rows.push((line, written, true, None)),
+                Resolved::Event { event, own_id } => match Written::of(&event) {
+                    Ok(written) => rows.push((line, written, own_id, Some(event))),
+                    Err(problems) => preview.bad(told(line, problems)),
+                },
+            }
+        }
+        let ids: Vec<EventId> = rows.iter().map(|(_, w, _, _)| w.id).collect();
         let stored = {
-            let sql = StoreError::sql(path);
+            let sql = StoreError::sql(&self.inner.path);
             let mut db = self.inner.readers.acquire().await.map_err(&sql)?;
             log::contents(&mut db, &ids).await.map_err(&sql)?
         };
         let mut here: HashMap<EventId, usize> = HashMap::new();
-        for (line, Resolved { event, own_id }) in found {
-            let known = match (stored.get(&event.id), here.get(&event.id).and_then(|i| preview.events.get(*i))) {
-                (Some(json), _) => Some(log::read(json, path)?),
-                (None, Some(earlier)) => Some(earlier.event.clone()),
-                (None, None) => None,
-            };
-            match known {
+        for (line, written, own_id, event) in rows {
+            let earlier = || here.get(&written.id).and_then(|i| preview.events.get(*i)).map(|w| &w.json);
+            match stored.get(&written.id).or_else(earlier) {
                 // An id made from the content says that the content is known.
-                Some(known) if known == event || !own_id => preview.duplicates += 1,
+                Some(known) if !own_id || written.is(known) => preview.duplicates += 1,
                 Some(_) => preview.bad(vec![problem(
                     line,
                     "id",
-                    &event.id.to_string(),
+                    &written.id.to_string(),
                     "an id of its own: another event has this one; to put an event right, add a correction",
                 )]),
-                None => match writer::write_down(event) {
-                    Ok(written) => {
-                        let (at, kind) = (written.event.happened_at, written.event.body.kind().name());
-                        preview.new += 1;
-                        *preview.kinds.entry(kind).or_default() += 1;
-                        preview.span = Some(preview.span.map_or((at, at), |(a, b)| (a.min(at), b.max(at))));
-                        here.insert(written.event.id, preview.events.len());
-                        preview.events.push(written);
+                None => {
+                    match &event {
+                        Some(event) => {
+                            // Only what is new has to stand up to today's rules.
+                            if let Err(problems) = writer::sound(event, &written) {
+                                preview.bad(told(line, problems));
+                                continue;
+                            }
+                            let at = event.happened_at;
+                            *preview.kinds.entry(event.body.kind().name()).or_default() += 1;
+                            preview.span = Some(preview.span.map_or((at, at), |(a, b)| (a.min(at), b.max(at))));
+                        }
+                        None => *preview.later.entry(written.kind.clone()).or_default() += 1,
                     }
-                    Err(problems) => {
-                        let told = problems.0.into_iter().map(|p| problem(line, &p.field, "", p.what)).collect();
-                        preview.bad(told);
-                    }
-                },
+                    preview.new += 1;
+                    let share = preview.households.entry(written.household).or_default();
+                    share.events += 1;
+                    share.name = households::named_by(&written.kind, &written.json).or(share.name.take());
+                    here.insert(written.id, preview.events.len());
+                    preview.events.push(written);
+                }
             }
         }
-        Ok(())
+        self.mark_others(&mut preview.households).await
     }
 
     /// Stores what a preview found new, in one transaction: all of it or, on any error, nothing.
     ///
     /// # Errors
-    /// [`StoreError::NotImported`] while the preview has problems, or where another event of the same id was stored
-    /// since; [`StoreError::Full`] and others of [`Store::append`].
-    pub async fn commit(&self, preview: Preview) -> Result<Imported, StoreError> {
+    /// [`StoreError::NotImported`] while the preview has problems, where it would bring a household that the notebook
+    /// does not hold and `others` refuses it, or where another event of the same id was stored since; [`StoreError::DiskFull`] and others of [`Store::append`].
+    pub async fn commit(&self, mut preview: Preview, others: Others) -> Result<Imported, StoreError> {
         if let Some(problem) = preview.problems.first() {
             return Err(StoreError::NotImported(format!("{} problems, the first: {problem}", preview.problem_count)));
+        }
+        self.mark_others(&mut preview.households).await?;
+        let who = preview.others();
+        if others == Others::Refuse && !who.is_empty() {
+            return Err(StoreError::NotImported(format!(
+                "it holds events of another household: {who}; to keep several households in one notebook, say so"
+            )));
         }
         let known = preview.duplicates;
         if preview.events.is_empty() {
             return Ok(Imported { new: 0, duplicates: known });
         }
-        let outcomes = self.append_whole(preview.events).await?;
+        let asked_in = preview.events.into_iter().map(|w| Written { asked_in: true, ..w }).collect();
+        let outcomes = self.append_whole(asked_in).await?;
         let new = outcomes.iter().filter(|o| **o == Appended::New).count();
         Ok(Imported { new, duplicates: known + outcomes.len() - new })
     }

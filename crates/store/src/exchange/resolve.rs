@@ -9,6 +9,7 @@ use super::local_time;
 use super::names::{NAMED, Names};
 use super::preview::RowProblem;
 use super::rows::{Raw, join, problem};
+use crate::log::Written;
 use sayso_model::*;
 use serde_json::{Map, Value};
 use std::collections::HashMap;
@@ -24,10 +25,12 @@ pub(super) struct Context<'a> {
     pub names: &'a Names,
 }
 
-/// An event, and whether its id was given by the file.
-pub(super) struct Resolved {
-    pub event: Event,
-    pub own_id: bool,
+/// What a row holds.
+pub(super) enum Resolved {
+    /// An event, and whether its id was given by the file.
+    Event { event: Event, own_id: bool },
+    /// An event of a later version, as it is written.
+    Later(Written),
 }
 
 struct Walk<'a> {
@@ -37,14 +40,16 @@ struct Walk<'a> {
     line: u64,
     kind: String,
     problems: Vec<RowProblem>,
+    /// Whether a kind, a field or a word was met that this version does not know.
+    unknown: bool,
 }
 
 pub(super) fn resolve(
     context: &Context<'_>,
-    raw: Raw,
+    raw: Raw<'_>,
     occurrences: &mut Occurrences,
 ) -> Result<Resolved, Vec<RowProblem>> {
-    let (line, mut value) = (raw.line, raw.value);
+    let (line, mut value, written) = (raw.line, raw.value, raw.text);
     let one = |field: &str, found: &str, wanted: &str| vec![problem(line, field, found, wanted)];
     let Some(event) = value.as_object_mut() else { return Err(one("line", "", "an event")) };
     event.retain(|_, v| !v.is_null());
@@ -64,9 +69,10 @@ pub(super) fn resolve(
         Some(name) => Some(Zone::new(&name).map_err(|e| one("zone", &name, &e.to_string()))?),
         None => context.zones.get(&household).cloned(),
     };
+    let exported = written.filter(|_| is_exported(event));
     let own_id = event.contains_key("id");
     let own_recorded = event.contains_key("recorded_at");
-    let mut walk = Walk { context, household, zone, line, kind, problems: Vec::new() };
+    let mut walk = Walk { context, household, zone, line, kind, problems: Vec::new(), unknown: false };
     walk.fill(event);
     walk.event(event);
     if !own_recorded {
@@ -74,7 +80,8 @@ pub(super) fn resolve(
         walk.problems.retain(|p| p.field != "recorded_at");
     }
     if !walk.problems.is_empty() {
-        return Err(walk.problems);
+        let later = exported.filter(|_| walk.unknown).and_then(|json| Written::unread(json.trim()));
+        return later.map(Resolved::Later).ok_or(walk.problems);
     }
     let shown = walk.kind.clone();
     let at = |path: &str| if context.format == Format::Csv { column(&shown, path) } else { path.to_owned() };
@@ -85,7 +92,21 @@ pub(super) fn resolve(
     if !own_id {
         event.id = EventId(occurrences.id(&event).map_err(|e| one("line", &e.to_string(), "a sound event"))?);
     }
-    Ok(Resolved { event, own_id })
+    Ok(Resolved::Event { event, own_id })
+}
+
+/// Whether an event has all that an export gives it. What a later version wrote in one is kept though it is not
+/// understood; in a row written by hand an unknown field is a mistake.
+fn is_exported(event: &Map<String, Value>) -> bool {
+    let is = |field: &str, good: fn(&str) -> bool| event.get(field).and_then(Value::as_str).is_some_and(good);
+    let moment = |text: &str| text.parse::<Moment>().is_ok();
+    is("id", |text| text.parse::<Uuid>().is_ok_and(|id| !id.is_nil()))
+        && is("household", |text| text.parse::<Uuid>().is_ok())
+        && is("happened_at", moment)
+        && is("recorded_at", moment)
+        && is("zone", |text| !text.is_empty())
+        && is("source", |text| !text.is_empty())
+        && event.get("body").and_then(|b| b.get("kind")).is_some_and(Value::is_string)
 }
 
 fn text_of(object: &Map<String, Value>, field: &str) -> Option<String> {
@@ -155,7 +176,10 @@ impl Walk<'_> {
         let given = object.get(tag).cloned().unwrap_or(Value::Null);
         match given.as_str().and_then(|v| variants.get(v)) {
             Some(fields) => self.object(fields, object, &format!("{path}."), Some(tag)),
-            None => self.wrong(&below, &given, format!("one of: {}", join(variants.keys()))),
+            None => {
+                self.unknown |= given.is_string();
+                self.wrong(&below, &given, format!("one of: {}", join(variants.keys())));
+            }
         }
     }
 
@@ -175,6 +199,7 @@ impl Walk<'_> {
             match fields.get(name) {
                 Some(field) => self.value(&field.shape, value, &below),
                 None => {
+                    self.unknown = true;
                     let found = value.clone();
                     self.wrong(&below, &found, format!("no such field; there are: {}", join(fields.keys())));
                 }
@@ -208,6 +233,7 @@ impl Walk<'_> {
                 Ok(Some(better)) => *value = better,
                 Ok(None) => {}
                 Err(wanted) => {
+                    self.unknown |= matches!(leaf, Leaf::OneOf(_)) && value.is_string();
                     let found = value.clone();
                     self.wrong(path, &found, wanted);
                 }
@@ -266,7 +292,7 @@ impl Walk<'_> {
                 self.context.names.find(self.household, type_name, text)
             }
             // These have no cards; a label that comes again means the same one.
-            "SessionId" | "AssessmentId" | "ProbeId" => {
+            "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" => {
                 Label::new(text).map_err(|e| format!("an id or a label; a label {e}"))?;
                 Ok(labelled(self.household, type_name, text))
             }

@@ -1,10 +1,11 @@
 //! The rows of a file, as raw objects that are not yet events.
 
 use super::Format;
-use super::cells::{self, ENVELOPE};
+use super::cells::{self, ENVELOPE, WHOLE};
 use super::fields::{find, sheet};
 use super::preview::RowProblem;
 use serde_json::{Map, Value};
+use std::borrow::Cow;
 
 /// The most bytes a file may have.
 pub const MOST_FILE_BYTES: usize = 256 * 1024 * 1024;
@@ -14,9 +15,11 @@ pub const MOST_LINE_BYTES: usize = 256 * 1024;
 
 /// One row: an event as the file gives it, with names for ids and gaps not yet filled.
 #[derive(Debug)]
-pub(super) struct Raw {
+pub(super) struct Raw<'a> {
     pub line: u64,
     pub value: Value,
+    /// The event as it was written, where the file holds it as JSON.
+    pub text: Option<Cow<'a, str>>,
 }
 
 pub(super) fn problem(line: u64, field: &str, found: &str, wanted: impl Into<String>) -> RowProblem {
@@ -54,10 +57,10 @@ pub(super) fn text(bytes: &[u8]) -> Result<&str, RowProblem> {
     Ok(text)
 }
 
-type Row = Result<Raw, Vec<RowProblem>>;
+type Row<'a> = Result<Raw<'a>, Vec<RowProblem>>;
 
 /// Calls `each` for every row; an error is about the file as a whole.
-pub(super) fn read(text: &str, format: Format, each: &mut dyn FnMut(Row)) -> Result<(), RowProblem> {
+pub(super) fn read<'a>(text: &'a str, format: Format, each: &mut dyn FnMut(Row<'a>)) -> Result<(), RowProblem> {
     match format {
         Format::JsonLines => {
             json_lines(text, each);
@@ -67,19 +70,21 @@ pub(super) fn read(text: &str, format: Format, each: &mut dyn FnMut(Row)) -> Res
     }
 }
 
-fn json_lines(text: &str, each: &mut dyn FnMut(Row)) {
+fn json_lines<'a>(text: &'a str, each: &mut dyn FnMut(Row<'a>)) {
     for (i, json) in text.lines().enumerate().filter(|(_, json)| !json.trim().is_empty()) {
-        let line = i as u64 + 1;
-        each(match serde_json::from_str::<Value>(json) {
-            Ok(value) if value.is_object() => Ok(Raw { line, value }),
-            Ok(_) => Err(vec![problem(line, "line", json, "one event as a JSON object, from { to }")]),
-            Err(e) => Err(vec![problem(
-                line,
-                "line",
-                json,
-                format!("one event as JSON; column {}: {}", e.column(), reason(&e)),
-            )]),
-        });
+        each(whole(i as u64 + 1, "line", Cow::Borrowed(json)));
+    }
+}
+
+/// A whole event as JSON.
+fn whole<'a>(line: u64, field: &str, json: Cow<'a, str>) -> Row<'a> {
+    match serde_json::from_str::<Value>(&json) {
+        Ok(value) if value.is_object() => Ok(Raw { line, value, text: Some(json) }),
+        Ok(_) => Err(vec![problem(line, field, &json, "one event as a JSON object, from { to }")]),
+        Err(e) => {
+            let wanted = format!("one event as JSON; column {}: {}", e.column(), reason(&e));
+            Err(vec![problem(line, field, &json, wanted)])
+        }
     }
 }
 
@@ -92,6 +97,8 @@ fn reason(error: &serde_json::Error) -> String {
 #[derive(Debug)]
 enum Column {
     Envelope(&'static str),
+    /// A whole event as JSON.
+    Whole,
     /// A field of the body; only for rows of a kind where it has that kind's name before it.
     Body {
         path: String,
@@ -99,7 +106,7 @@ enum Column {
     },
 }
 
-fn csv(text: &str, each: &mut dyn FnMut(Row)) -> Result<(), RowProblem> {
+fn csv<'a>(text: &'a str, each: &mut dyn FnMut(Row<'a>)) -> Result<(), RowProblem> {
     // A quotation mark that is never closed would swallow the rest of the file in one cell.
     if text.bytes().filter(|b| *b == b'"').count() % 2 == 1 {
         return Err(problem(
@@ -170,6 +177,9 @@ fn named(name: &str) -> Option<Column> {
     if let Some(envelope) = ENVELOPE.into_iter().find(|e| *e == name) {
         return Some(Column::Envelope(envelope));
     }
+    if name == WHOLE {
+        return Some(Column::Whole);
+    }
     if let Some((kind, path)) = name.split_once('.')
         && ENVELOPE.contains(&path)
         && find(kind, None, path).is_some()
@@ -182,10 +192,14 @@ fn named(name: &str) -> Option<Column> {
     known.then(|| Column::Body { path: name.to_owned(), only: None })
 }
 
-fn row(columns: &[(String, Column)], record: &csv::StringRecord, line: u64) -> Row {
+fn row<'a>(columns: &[(String, Column)], record: &csv::StringRecord, line: u64) -> Row<'a> {
     let cell = |wanted: &str| {
         columns.iter().zip(record).find(|((name, _), _)| name == wanted).map_or("", |(_, cell)| cell.trim())
     };
+    let json = columns.iter().zip(record).find(|((_, c), _)| matches!(c, Column::Whole)).map(|(_, cell)| cell.trim());
+    if let Some(json) = json.filter(|json| !json.is_empty()) {
+        return whole(line, WHOLE, Cow::Owned(cells::unguard(json).to_owned()));
+    }
     let kind = cell("kind");
     let inner = Some(cell("body.kind")).filter(|k| !k.is_empty());
     if !sheet().bodies.contains_key(kind) {
@@ -197,7 +211,7 @@ fn row(columns: &[(String, Column)], record: &csv::StringRecord, line: u64) -> R
         let cell = cell.trim();
         match column {
             _ if cell.is_empty() => {}
-            Column::Envelope("kind") => {}
+            Column::Envelope("kind") | Column::Whole => {}
             Column::Envelope(field) => {
                 event.insert((*field).to_owned(), Value::String(cells::unguard(cell).to_owned()));
             }
@@ -217,7 +231,7 @@ fn row(columns: &[(String, Column)], record: &csv::StringRecord, line: u64) -> R
         return Err(problems);
     }
     event.insert("body".to_owned(), body);
-    Ok(Raw { line, value: Value::Object(event) })
+    Ok(Raw { line, value: Value::Object(event), text: None })
 }
 
 /// Puts a value at a dotted path.

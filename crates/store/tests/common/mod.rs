@@ -1,6 +1,8 @@
 //! Events for tests.
 #![allow(dead_code, clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+pub mod disk;
+
 use sayso_model::*;
 use uuid::Uuid;
 

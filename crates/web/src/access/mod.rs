@@ -3,6 +3,7 @@
 //! What this protects, and what it does not, is told in `docs/decisions/access.md`.
 
 mod code;
+mod devices;
 mod door;
 mod sessions;
 mod tries;
@@ -10,16 +11,27 @@ mod view;
 
 pub(crate) use door::plain_label;
 pub use door::{PAIRED_COOKIE, guard, headers};
-pub use view::router;
+pub use sessions::{Device, IDLE_DAYS, PairedError, Sessions};
 
+/// The file of paired devices in the data directory.
+pub const PAIRED_FILE: &str = "paired.json";
+/// The same for devices that paired over HTTPS: a secret that once went over plain HTTP must not open this door.
+pub const SAFELY_PAIRED_FILE: &str = "paired-safely.json";
+
+/// Routes of pairing and of the paired devices.
+pub fn router() -> axum::Router<crate::AppState> {
+    view::router().merge(devices::router())
+}
+
+use crate::error::Error;
 use code::Code;
 use sayso_model::Moment;
-use sessions::Sessions;
 use std::fmt;
 use std::net::IpAddr;
 use std::path::Path;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use tries::Tries;
+pub(crate) use tries::network;
 
 /// Shows a person at the machine a pairing code and the minutes it is good for.
 pub type ShowCode = Arc<dyn Fn(&str, u32) + Send + Sync>;
@@ -66,8 +78,8 @@ impl Access {
     /// For the home network: devices pair by a code. `kept_in` is the file of paired devices.
     ///
     /// # Errors
-    /// [`std::io::Error`] where the file is there and cannot be read.
-    pub fn home_network(kept_in: &Path, show: ShowCode) -> std::io::Result<Self> {
+    /// [`PairedError`] where the file is there and cannot be read.
+    pub fn home_network(kept_in: &Path, show: ShowCode) -> Result<Self, PairedError> {
         Ok(Self {
             pairing: Some(Pairing {
                 code: Mutex::new(None),
@@ -89,8 +101,14 @@ impl Access {
     pub fn admits(&self, secret: Option<&str>, now: Moment) -> bool {
         match &self.pairing {
             None => true,
-            Some(p) => secret.is_some_and(|s| lock(&p.sessions).knows(s, now)),
+            Some(_) => self.device(secret, now).is_some(),
         }
+    }
+
+    /// The id of the paired device with this secret.
+    #[must_use]
+    pub fn device(&self, secret: Option<&str>, now: Moment) -> Option<String> {
+        lock(&self.pairing.as_ref()?.sessions).knows(secret?, now)
     }
 
     /// Sees to it that a good code is on the terminal.
@@ -108,14 +126,15 @@ impl Access {
         Ok(())
     }
 
-    /// Tries a code typed on a device at `from`.
+    /// Tries a code typed on a device at `from`, to be called `name`.
     ///
     /// # Errors
-    /// [`std::io::Error`] where there are no random bytes or the file of paired devices cannot be written.
-    pub fn pair(&self, typed: &str, from: IpAddr, now: Moment) -> std::io::Result<Tried> {
+    /// [`Error::Damaged`] where there are no random bytes or the file of paired devices cannot be written.
+    pub fn pair(&self, typed: &str, name: &str, from: IpAddr, now: Moment) -> Result<Tried, Error> {
         let Some(p) = &self.pairing else { return Ok(Tried::Wrong) };
         let mut tries = lock(&p.tries);
         if let Some(wait) = tries.wait(from, now) {
+            tracing::debug!("{from} tries codes too often; it waits {wait} seconds.");
             return Ok(Tried::TooMany(wait));
         }
         let code = lock(&p.code);
@@ -123,32 +142,56 @@ impl Access {
             Some(c) if c.good(now) => c.is(typed),
             _ => {
                 drop(code);
-                self.offer_code(now)?;
+                self.offer_code(now).map_err(Error::internal)?;
                 return Ok(Tried::Expired);
             }
         };
         if !matches {
             tries.failed(from, now);
+            tracing::warn!("A wrong pairing code came from {from}.");
             return Ok(Tried::Wrong);
         }
         drop(code);
         drop(tries);
-        lock(&p.sessions).begin(now).map(Tried::Paired)
+        let secret = lock(&p.sessions).begin(name, now).map_err(damaged)?;
+        tracing::info!("Paired \u{201c}{name}\u{201d} from {from}.");
+        Ok(Tried::Paired(secret))
+    }
+
+    /// The devices that may come in, the last seen first.
+    #[must_use]
+    pub fn devices(&self, now: Moment) -> Vec<Device> {
+        self.pairing.as_ref().map_or_else(Vec::new, |p| lock(&p.sessions).devices(now))
+    }
+
+    /// Ends one device; whether it was there.
+    ///
+    /// # Errors
+    /// [`Error::Damaged`] where the file of paired devices cannot be written.
+    pub fn end(&self, id: &str) -> Result<bool, Error> {
+        let Some(p) = &self.pairing else { return Ok(false) };
+        let ended = lock(&p.sessions).end(id).map_err(damaged)?;
+        if ended {
+            tracing::info!("The device {id} was ended.");
+        }
+        Ok(ended)
     }
 
     /// Forgets every paired device.
     ///
     /// # Errors
-    /// [`std::io::Error`] where the file of paired devices cannot be written.
-    pub fn forget_all(&self) -> std::io::Result<()> {
-        self.pairing.as_ref().map_or(Ok(()), |p| lock(&p.sessions).forget_all())
+    /// [`Error::Damaged`] where the file of paired devices cannot be written.
+    pub fn forget_all(&self) -> Result<(), Error> {
+        let Some(p) = &self.pairing else { return Ok(()) };
+        lock(&p.sessions).forget_all().map_err(damaged)?;
+        tracing::info!("All paired devices were forgotten.");
+        Ok(())
     }
+}
 
-    /// How many devices are paired.
-    #[must_use]
-    pub fn paired(&self) -> usize {
-        self.pairing.as_ref().map_or(0, |p| lock(&p.sessions).len())
-    }
+/// The words name the file and the remedy.
+fn damaged(error: PairedError) -> Error {
+    Error::Damaged(format!("{error}."))
 }
 
 /// A thread that panicked while holding the lock left whole values behind: each change is one assignment or insert.

@@ -37,7 +37,7 @@ impl Tries {
 }
 
 /// One device commonly has a whole /64 of IPv6 addresses.
-fn network(address: IpAddr) -> IpAddr {
+pub fn network(address: IpAddr) -> IpAddr {
     match address.to_canonical() {
         IpAddr::V6(v6) => {
             let s = v6.segments();

@@ -2,15 +2,16 @@
 
 use super::Tried;
 use super::door::PAIRED_COOKIE;
+use super::sessions::LONGEST_NAME;
 use crate::error::Error;
 use crate::form::Form;
-use crate::layout::bare;
+use crate::layout::{bare, bare_with};
 use crate::page::cookie;
 use crate::secure::Peer;
 use crate::state::AppState;
 use axum::Router;
 use axum::extract::{ConnectInfo, State};
-use axum::http::header::SET_COOKIE;
+use axum::http::header::{SET_COOKIE, USER_AGENT};
 use axum::http::{Extensions, HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
@@ -36,18 +37,25 @@ async fn show(State(state): State<AppState>, extensions: Extensions, headers: He
 #[serde(deny_unknown_fields)]
 struct Typed {
     code: String,
+    #[serde(default)]
+    name: String,
 }
 
 async fn pair(
     State(state): State<AppState>,
     extensions: Extensions,
+    headers: HeaderMap,
     Form(typed): Form<Typed>,
 ) -> Result<Response, Error> {
     let peer = extensions.get::<ConnectInfo<Peer>>().map(|c| c.0);
     let from = peer.map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |p| p.ip());
     let safe = peer.is_some_and(|p| p.safe);
     let again = |what| (StatusCode::UNPROCESSABLE_ENTITY, ask(Some(what), safe)).into_response();
-    Ok(match state.access.pair(&typed.code, from, state.now()).map_err(Error::internal)? {
+    let name = match typed.name.trim() {
+        "" => kind_of(&headers),
+        name => name,
+    };
+    Ok(match state.access.pair(&typed.code, name, from, state.now())? {
         Tried::Paired(secret) => {
             let only_safely = if safe { "; Secure" } else { "" };
             let cookie =
@@ -61,22 +69,43 @@ async fn pair(
 }
 
 async fn forget(State(state): State<AppState>) -> Result<Redirect, Error> {
-    state.access.forget_all().map_err(Error::internal)?;
+    state.access.forget_all()?;
     Ok(Redirect::to("/pair"))
 }
 
+/// What kind of device asks, by what its browser says of itself; for people to tell devices apart, nothing more.
+fn kind_of(headers: &HeaderMap) -> &'static str {
+    let says = headers.get(USER_AGENT).and_then(|v| v.to_str().ok()).unwrap_or("");
+    let kinds = [
+        ("iPhone", "An iPhone"),
+        ("iPad", "An iPad"),
+        ("Android", "An Android device"),
+        ("Windows", "A Windows computer"),
+        ("Macintosh", "A Mac"),
+        ("CrOS", "A Chromebook"),
+        ("Linux", "A Linux computer"),
+    ];
+    kinds.iter().find(|(part, _)| says.contains(part)).map_or("A device", |(_, name)| name)
+}
+
 fn ask(wrong: Option<&str>, safe: bool) -> Markup {
-    bare(
+    bare_with(
         "Pair this device",
+        // What a device keeps of a notebook it may no longer read is cleared here.
+        &["client/forgotten.js"],
         html! {
             p { "Sayso was started for the home network. Type the code that stands on the screen where it was started." }
             @if let Some(what) = wrong { p.caution role="alert" { strong { "Not paired. " } (what) } }
             form method="post" action="/pair" .stack {
                 label for="code" { "Code" span.hint { "ten letters and digits" } }
                 input #code .code name="code" required autocomplete="one-time-code" autocapitalize="characters" spellcheck="false" maxlength="20";
+                label for="name" { "Name of this device" span.hint { "if you like, such as Ann's phone" } }
+                input #name name="name" maxlength=(LONGEST_NAME) autocomplete="off";
                 button.primary.wide { "Pair" }
             }
+            div #unsent hidden {}
             p.quiet { "Taps made on this device and not yet sent are safe; they are sent once it is paired." }
+            noscript { p.quiet { "Without JavaScript, what this device kept of the notebook is not cleared here; clear this site's data in the browser's settings." } }
             @if !safe { p.quiet { "Over plain HTTP others on the same network could read along. Use it on a network you trust." } }
         },
     )
@@ -84,13 +113,11 @@ fn ask(wrong: Option<&str>, safe: bool) -> Markup {
 
 fn settled(state: &AppState) -> Markup {
     bare(
-        "Paired devices",
+        "Paired",
         html! {
             @if state.access.lan() {
-                p { "This device is paired. Paired devices in all: " strong { (state.access.paired()) } "." }
-                form method="post" action="/pair/forget" .stack {
-                    button.wide { "Forget all devices, this one too" }
-                }
+                p { "This device is paired." }
+                p { a.button href="/devices" { "All paired devices" } }
             } @else {
                 p { "Sayso was started for this machine alone, so no device needs pairing." }
             }

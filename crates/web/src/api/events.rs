@@ -9,6 +9,7 @@ use axum::extract::rejection::{BytesRejection, QueryRejection};
 use axum::extract::{Query, State};
 use axum::http::StatusCode;
 use sayso_model::{Event, Problem, Problems};
+use sayso_store::read_event;
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
 
@@ -70,20 +71,15 @@ pub fn body_error(error: &BytesRejection, most: usize) -> Error {
 }
 
 fn event(raw: &str) -> Result<Event, Outcome> {
-    let mut reader = serde_json::Deserializer::from_str(raw);
-    serde_path_to_error::deserialize::<_, Event>(&mut reader).map_err(|e| {
+    read_event(raw).map_err(|Problems(found)| {
         #[derive(Deserialize)]
         struct Named {
             id: String,
         }
-        let field = e.path().to_string();
         Outcome {
             id: serde_json::from_str::<Named>(raw).ok().map(|n| n.id),
             result: "refused",
-            problems: vec![ProblemJson {
-                field: if field == "." { String::new() } else { field },
-                what: e.inner().to_string(),
-            }],
+            problems: found.iter().map(ProblemJson::from).collect(),
         }
     })
 }

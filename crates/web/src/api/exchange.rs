@@ -10,7 +10,7 @@ use axum::extract::{Query, State};
 use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
 use axum::response::{IntoResponse, Response};
 use sayso_model::{HouseholdId, Moment};
-use sayso_store::{Format, ImportOptions, Preview};
+use sayso_store::{Format, ImportOptions, Others, Preview};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -48,6 +48,8 @@ pub struct Options {
     household: Option<HouseholdId>,
     #[serde(default)]
     skip_bad_rows: bool,
+    #[serde(default)]
+    take_in_other_household: bool,
 }
 
 /// Forms of a file on the wire.
@@ -68,8 +70,19 @@ pub struct PreviewJson {
     problem_count: usize,
     problems: Vec<RowProblemJson>,
     kinds: BTreeMap<&'static str, usize>,
+    not_understood: BTreeMap<String, usize>,
+    households: Vec<HouseholdJson>,
     first: Option<Moment>,
     last: Option<Moment>,
+}
+
+/// What a household has in a file.
+#[derive(Serialize)]
+struct HouseholdJson {
+    id: HouseholdId,
+    name: Option<String>,
+    new: usize,
+    other: bool,
 }
 
 /// One thing wrong with a file.
@@ -96,7 +109,7 @@ type Sent = Result<Bytes, BytesRejection>;
 /// # Errors
 /// [`Error::BadRequest`] for a query that cannot be read; what is wrong with the file is part of the answer.
 pub async fn preview(State(state): State<AppState>, asked: Asked, sent: Sent) -> Result<Json<PreviewJson>, Error> {
-    let (found, _) = look(&state, asked, sent).await?;
+    let (found, _, _) = look(&state, asked, sent).await?;
     Ok(Json(PreviewJson {
         rows: found.rows,
         new: found.new,
@@ -114,6 +127,12 @@ pub async fn preview(State(state): State<AppState>, asked: Asked, sent: Sent) ->
             })
             .collect(),
         kinds: found.kinds.clone(),
+        not_understood: found.later.clone(),
+        households: found
+            .households
+            .iter()
+            .map(|(id, s)| HouseholdJson { id: *id, name: s.name.clone(), new: s.events, other: s.other })
+            .collect(),
         first: found.span.map(|s| s.0),
         last: found.span.map(|s| s.1),
     }))
@@ -124,13 +143,23 @@ pub async fn preview(State(state): State<AppState>, asked: Asked, sent: Sent) ->
 /// # Errors
 /// [`Error::Refused`] while the file has problems.
 pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> Result<Json<ImportedJson>, Error> {
-    let (found, skip) = look(&state, asked, sent).await?;
+    let (found, skip, others) = look(&state, asked, sent).await?;
     let found = if skip { found.without_bad_rows() } else { found };
-    let imported = state.store.commit(found).await?;
+    let unwanted = found.others();
+    if others == Others::Refuse && !unwanted.is_empty() {
+        return Err(Error::refused(
+            "household",
+            format!(
+                "is not this notebook's: {unwanted}. To keep several in it, for good, add take_in_other_household=true"
+            ),
+        ));
+    }
+    let imported = state.store.commit(found, others).await?;
+    tracing::info!("Imported a file: {} new events, {} known ones.", imported.new, imported.duplicates);
     Ok(Json(ImportedJson { new: imported.new, duplicates: imported.duplicates }))
 }
 
-async fn look(state: &AppState, asked: Asked, sent: Sent) -> Result<(Preview, bool), Error> {
+async fn look(state: &AppState, asked: Asked, sent: Sent) -> Result<(Preview, bool, Others), Error> {
     let Query(options) = asked.map_err(|e| Error::BadRequest(e.body_text()))?;
     let bytes = sent.map_err(|e| body_error(&e, MOST_IMPORT))?;
     let format = match options.format {
@@ -138,5 +167,6 @@ async fn look(state: &AppState, asked: Asked, sent: Sent) -> Result<(Preview, bo
         FormatName::Csv => Format::Csv,
     };
     let found = state.store.preview(&bytes, &ImportOptions { format, household: options.household }).await?;
-    Ok((found, options.skip_bad_rows))
+    let others = if options.take_in_other_household { Others::TakeIn } else { Others::Refuse };
+    Ok((found, options.skip_bad_rows, others))
 }

@@ -8,6 +8,7 @@ mod view;
 use crate::state::AppState;
 use axum::Router;
 use axum::extract::DefaultBodyLimit;
+use axum::middleware::from_fn;
 use axum::routing::{any, get, post};
 
 /// Routes below `/api`.
@@ -20,7 +21,7 @@ pub fn router() -> Router<AppState> {
         .route("/", get(view::show))
         .route("/openapi.json", get(openapi::show))
         .route("/events", get(events::list).post(events::append))
-        .route("/board/{learner}", get(crate::pages::board::json))
+        .route("/board/{learner}", get(crate::pages::board::json).layer(from_fn(crate::computing::aside)))
         // Any method: over HTTP/2 a web socket is opened by CONNECT (RFC 8441).
         .route("/listen/{learner}", any(crate::listening::open))
         .route("/export.jsonl", get(exchange::json_lines))

@@ -78,6 +78,7 @@ fn import(summary: &str, success: Value) -> Value {
             query("format", "Form of the file.", json!({ "enum": ["jsonl", "csv"] }), true),
             query("household", "Household of rows that name none; the notebook's own where left out.", json!({ "type": "string", "format": "uuid" }), false),
             query("skip_bad_rows", "Import the sound rows and leave the others. Only for commit.", json!({ "type": "boolean", "default": false }), false),
+            query("take_in_other_household", "Take in events of a household that this notebook does not hold; it then holds several, for good. Only for commit.", json!({ "type": "boolean", "default": false }), false),
         ],
         "requestBody": { "required": true, "description": "The file, at most 64 MiB.", "content": {
             "application/x-ndjson": { "schema": { "type": "string" } }, "text/csv": { "schema": { "type": "string" } } } },
@@ -90,7 +91,7 @@ fn paths() -> Value {
     json!({
         "/api/events": {
             "post": {
-                "summary": "Add events. Each is answered for itself, in order; one bad event stops no other.",
+                "summary": "Add events. Each is answered for itself, in order; one bad event stops no other. An event of a household that the notebook does not hold is refused.",
                 "requestBody": { "required": true, "content": { "application/json": { "schema": {
                     "type": "array", "maxItems": MOST_EVENTS, "items": schema("Event") } } } },
                 "responses": {
@@ -99,7 +100,8 @@ fn paths() -> Value {
                     "401": failed("This device is not paired."),
                     "403": failed("Sent from another site's page, or to a name the notebook does not answer to."),
                     "413": failed("More than 1 MiB."),
-                    "503": failed("The disk is full or the notebook is busy; nothing was stored."),
+                    "503": failed("The notebook is busy; nothing was stored."),
+                    "507": failed("The disk is full; nothing was stored."),
                 },
             },
             "get": {
@@ -157,6 +159,10 @@ fn own_schemas() -> Value {
         "Preview": { "type": "object", "properties": {
             "rows": count, "new": count, "duplicates": count, "bad_rows": count, "problem_count": count,
             "kinds": { "type": "object", "additionalProperties": count }, "first": time, "last": time,
+            "not_understood": { "type": "object", "additionalProperties": count, "description": "Lines of an export by a later version, by kind; kept as they are, not shown." },
+            "households": { "type": "array", "items": { "type": "object", "properties": {
+                "id": { "type": "string", "format": "uuid" }, "name": { "type": ["string", "null"] }, "new": count,
+                "other": { "type": "boolean", "description": "The notebook does not hold it yet." } } } },
             "problems": { "type": "array", "items": { "type": "object", "properties": {
                 "line": count, "field": { "type": "string" }, "found": { "type": "string" }, "wanted": { "type": "string" } } } } } },
         "Imported": { "type": "object", "required": ["new", "duplicates"], "properties": { "new": count, "duplicates": count } },

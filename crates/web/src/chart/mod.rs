@@ -3,12 +3,14 @@
 
 mod bars;
 mod lines;
+mod phases;
 mod scale;
 mod waiting;
 mod whiskers;
 
 pub use bars::{Bar, bars};
 pub use lines::{Lines, Point, Series, lines};
+pub use phases::{Panel, PhasePoint, Phases, phases};
 pub use scale::{Axis, nice_axis};
 pub use waiting::waiting;
 pub use whiskers::{Whisker, whiskers};

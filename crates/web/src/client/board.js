@@ -8,6 +8,7 @@ import * as invitation from "./invitation.js";
 import * as day from "./day.js";
 import * as caught from "./catch.js";
 import { drawRecent } from "./recent.js";
+import { strip } from "./swaps.js";
 
 const MODES = { showing, invitation, day, catch: caught };
 const TICK_MS = 250;
@@ -33,6 +34,7 @@ function draw() {
   root.dataset.state = view.session ? "session" : "idle";
   drawFigures(view);
   drawStop(view);
+  drawSwaps();
   // The panel is rebuilt only when what it asks changes, so that a button under a finger stays.
   const panel = now.panel(pad);
   if (panel.key !== shownPanel) {
@@ -121,12 +123,24 @@ function drawStop(view) {
   );
 }
 
+function drawSwaps() {
+  const box = at("swaps");
+  const now = strip(pad, mode() === "day", () => showing.signs(pad));
+  const key = now?.key ?? "";
+  if (box.dataset.key === key) return;
+  box.dataset.key = key;
+  box.hidden = !now;
+  box.classList.toggle("caution", Boolean(now?.alert));
+  if (now?.alert) navigator.vibrate?.([120, 60, 120]);
+  box.replaceChildren(...(now?.build() ?? []).filter(Boolean));
+}
+
 async function drawStatus() {
   const s = await status();
   const node = at("outbox");
   const words = {
     ok: s.kept ? `${s.kept} safe here, sent soon` : "All taps are in the notebook",
-    waiting: s.kept ? `No answer from the notebook. ${s.kept} safe here, sent later` : "No answer from the notebook",
+    waiting: `${s.why ?? "No answer from the notebook."}${s.kept ? ` ${s.kept} safe here, sent later` : ""}`,
     unpaired: `Not paired. ${s.kept} safe here`,
     forbidden: `The notebook does not take taps from this address. ${s.kept} kept safe here`,
   };

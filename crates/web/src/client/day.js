@@ -2,6 +2,7 @@
 
 import { button, el, openSheet } from "./dom.js";
 import { pressedAgain, thenPanel } from "./showing.js";
+import * as swaps from "./swaps.js";
 
 const WAITING_MS = 120_000;
 
@@ -23,7 +24,7 @@ function waiting(pad) {
 
 export function panel(pad) {
   const press = waiting(pad);
-  if (press) return answerPanel(pad, press);
+  if (press) return swaps.panel(pad, press) ?? answerPanel(pad, press);
   const last = pad.view.last;
   if (last && !last.body.then && last.body.answer === "declined" && Date.now() - Date.parse(last.happened_at) < 60_000) {
     return afterNo(pad, last);
@@ -35,9 +36,11 @@ function answerPanel(pad, press) {
   const { word } = press.body;
   const card = pad.word(word);
   const reward = pad.rewardOf(word);
+  const later = swaps.notNow(pad, press);
+  const gives = !reward?.never && !later;
   const answer = (text, name, props) => button(text, `answer-${name}`, () => pad.deliver(press, name), props);
   return {
-    key: `answer-${press.id}-${press.body.accident}`,
+    key: `answer-${press.id}-${press.body.accident}-${later}`,
     build: () => [
       el("p", {}, `${pad.now.name} pressed `, el("strong", {}, pad.says(word)), ". How was it answered?"),
       card?.answer && el("p", { class: "quiet" }, `Everyone here: ${card.answer}`),
@@ -46,11 +49,12 @@ function answerPanel(pad, press) {
       el(
         "div",
         { class: "then three" },
-        !reward?.never && answer("Given", "given", { class: "primary" }),
-        !reward?.never && answer("Partly", "partly"),
+        gives && answer("Given", "given", { class: "primary" }),
+        gives && answer("Partly", "partly"),
         answer("Not now", "declined"),
         button("Not now, but…", "answer-alternative", () => alternative(pad, press)),
         answer("Missed", "missed"),
+        later && button("Give after all", "swap-again", () => swaps.again(pad)),
         button("A stumble?", "stumble", () => pad.amend(press, { accident: press.body.accident === "likely" ? "unsure" : "likely" }), {
           "aria-pressed": String(press.body.accident === "likely"),
           "aria-label": "It looked like a stumble",

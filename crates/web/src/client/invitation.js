@@ -1,7 +1,9 @@
 // An invitation: something is offered, then a wait, then the teacher shows it and gives it. Not pressing is no mistake.
+// What to offer is drawn, in rounds; a person may choose it too, which proves nothing.
 
 import { button, el, text } from "./dom.js";
 import { release } from "./outbox.js";
+import * as rounds from "./round.js";
 import { padState as showState } from "./showing.js";
 
 const HOLD_S = 180;
@@ -12,18 +14,35 @@ const KINDS = [
 ];
 const WAITS = [3, 5, 8, 10, 15, 20, 30];
 
+const CLEAR = { step: undefined, at: undefined, id: undefined, press: undefined, result: undefined, tappedAt: undefined, call: undefined };
+
 const state = (pad) => pad.memo.invitation ?? {};
 const set = (pad, change) => pad.setMemo({ invitation: { ...state(pad), ...change } });
 /** Kind, wait and word stay chosen for the next one; what was held open for the answer may leave now. */
 const done = async (pad) => {
   const { id } = state(pad);
   if (id) await release(id);
-  return set(pad, { step: undefined, at: undefined, id: undefined, press: undefined, result: undefined, tappedAt: undefined });
+  return set(pad, CLEAR);
 };
+/** The open round, unless an invitation is going on. */
+const round = (pad) => rounds.openRound(pad.now, pad.memo, Date.now());
+/** The memo of a round once a call of it is over. */
+const passed = (pad, call) => {
+  const known = rounds.known(pad.now, pad.memo);
+  return call && known?.round === call.round ? { round: rounds.past(known, call.number) } : {};
+};
+/** Not offered after all: in a round its outcome stays unknown, and the next word is drawn. */
+const drop = (pad, call) => pad.setMemo({ ...passed(pad, call), invitation: { ...state(pad), ...CLEAR } });
 const since = (pad) => (Date.now() - state(pad).at) / 1000;
 const tenths = (s) => Math.max(0, Math.round(s * 10) / 10);
 
-export const padsHidden = (pad) => ["late", "shown"].includes(state(pad).step);
+const STEPS = ["waiting", "late", "after", "shown", "left"];
+const going = (pad, s) => ["waiting", "late"].includes(s.step) || (STEPS.includes(s.step) && Boolean(event(pad)));
+
+export const padsHidden = (pad) => {
+  const s = state(pad);
+  return ["late", "shown"].includes(s.step) || (!going(pad, s) && (!s.myself || Boolean(round(pad))));
+};
 
 export function padState(pad, word) {
   const s = state(pad);
@@ -61,6 +80,7 @@ async function result(pad, outcome, pressedAt = Date.now()) {
       kind: "invitation",
       word: s.word,
       ...(s.way === "ask_between_two" ? { other: s.other } : {}),
+      ...(s.call ? { call: s.call } : {}),
       way: s.way ?? "offer_in_view",
       wait_s: s.wait,
       result: outcome,
@@ -74,7 +94,7 @@ async function result(pad, outcome, pressedAt = Date.now()) {
     ? [pad.event({ kind: "press", word: pressed, by: "learner", certainty: 1, accident: "unsure", ...where }, pressedAt)]
     : [];
   const step = outcome.outcome === "left" ? "left" : "after";
-  pad.memo = { ...pad.memo, invitation: { ...s, step, id: invitation.id, press: pressed, result: outcome.outcome, late: undefined } };
+  pad.memo = { ...pad.memo, ...passed(pad, s.call), invitation: { ...s, step, id: invitation.id, press: pressed, result: outcome.outcome, late: undefined } };
   await pad.note([...events, invitation], { hold: HOLD_S, sticky: true, memo: [`pad-${pad.now.learner}`, pad.memo] });
 }
 
@@ -102,9 +122,35 @@ async function took(pad, yes) {
 export function panel(pad) {
   const s = state(pad);
   const build = { waiting, late, after, shown, left }[s.step];
-  if (build && (s.step === "waiting" || s.step === "late" || event(pad))) return build(pad, s);
-  return setUp(pad, s);
+  if (build && going(pad, s)) return build(pad, s);
+  const open = round(pad);
+  if (open) return rounds.call(pad, open, { offered: () => offered(pad, open), skip: () => drop(pad, { round: open.round, number: open.next }) });
+  if (s.myself) return setUp(pad, s);
+  const options = { way: s.way === "ask_and_point" ? s.way : "offer_in_view", wait: s.wait ?? pad.now.wait_s };
+  return rounds.setUp(pad, options, [ways(pad, options.way, KINDS.slice(0, 2)), waits(pad, options.wait)], () => set(pad, { myself: true }));
 }
+
+/** A call was offered: the wait begins. */
+const offered = (pad, open) => {
+  const { way, wait } = state(pad);
+  const asked = { way: way === "ask_and_point" ? way : "offer_in_view", wait: wait ?? pad.now.wait_s };
+  return set(pad, { ...CLEAR, ...asked, step: "waiting", at: Date.now(), word: open.word, other: undefined, call: { round: open.round, number: open.next } });
+};
+
+const ways = (pad, way, kinds) =>
+  el("div", { class: kinds.length === 2 ? "row even" : "then three" }, ...kinds.map(([k, t]) => button(t, `way-${k}`, () => set(pad, { way: k }), { "aria-pressed": String(way === k) })));
+
+const waits = (pad, wait) =>
+  el(
+    "label",
+    { class: "inline" },
+    "Wait ",
+    el(
+      "select",
+      { "data-test": "wait", onchange: (e) => set(pad, { wait: Number(e.target.value) }) },
+      ...WAITS.map((w) => el("option", { value: String(w), selected: w === wait }, `${w} seconds${w === pad.now.wait_s ? " (usual)" : ""}`)),
+    ),
+  );
 
 function setUp(pad, s) {
   const way = s.way ?? "offer_in_view";
@@ -114,24 +160,17 @@ function setUp(pad, s) {
     key: `setup-${way}-${wait}-${s.word}-${s.other}-${pad.view.session}-${pad.view.joined}`,
     build: () => [
       pad.now.rest && el("p", { class: "caution" }, el("strong", {}, "Rest today. "), "Strong signs were seen; do not invite today."),
-      el("div", { class: "then three" }, ...KINDS.map(([k, t]) => button(t, `way-${k}`, () => set(pad, { way: k }), { "aria-pressed": String(way === k) }))),
-      el(
-        "label",
-        { class: "inline" },
-        "Wait ",
-        el(
-          "select",
-          { "data-test": "wait", onchange: (e) => set(pad, { wait: Number(e.target.value) }) },
-          ...WAITS.map((w) => el("option", { value: String(w), selected: w === wait }, `${w} seconds${w === pad.now.wait_s ? " (usual)" : ""}`)),
-        ),
-      ),
+      ways(pad, way, KINDS),
+      waits(pad, wait),
       pad.view.session && !pad.view.joined && el("p", { class: "quiet" }, "It has not joined this session. Offer only to a learner that is there."),
       button(
         ready ? `Offered ${pad.says(s.word)}${way === "ask_between_two" ? ` or ${pad.says(s.other)}` : ""}: start the wait` : way === "ask_between_two" ? "Choose two words below" : "Choose a word below",
         "offer",
-        () => set(pad, { step: "waiting", at: Date.now(), way, wait }),
+        () => set(pad, { ...CLEAR, step: "waiting", at: Date.now(), way, wait }),
         { class: "primary wide tall", disabled: !ready },
       ),
+      el("p", { class: "quiet" }, "Your own choice: kept as an everyday record. It may suggest something; it proves nothing."),
+      button("Draw a round instead", "round-instead", () => set(pad, { myself: false, word: undefined, other: undefined }), { class: "wide" }),
     ].filter(Boolean),
   };
 }
@@ -141,6 +180,7 @@ function waiting(pad, s) {
   return {
     key: `waiting-${s.at}-${over}`,
     build: () => [
+      s.call && el("p", { class: "quiet num" }, `${s.call.number} of ${rounds.known(pad.now, pad.memo)?.calls ?? ""} · `, el("strong", {}, pad.says(s.word))),
       el("p", { class: "count-down", role: "timer", "data-test": "count-down" }),
       el("progress", { max: s.wait, value: 0, "aria-label": "Wait" }),
       el("p", {}, over ? "The wait is over. That is no mistake: show it yourself now." : "Keep still and say nothing more. Tap the word it presses."),
@@ -150,7 +190,7 @@ function waiting(pad, s) {
         over && button("Nothing came", "nothing", () => result(pad, { outcome: "nothing_by_wait" }), { class: "primary" }),
         button("Answered without a button", "without-button", () => result(pad, { outcome: "without_button", ...(since(pad) <= s.wait ? { after_s: tenths(since(pad)) } : {}) })),
         button("Left", "invitation-left", () => result(pad, { outcome: "left", ...(since(pad) <= s.wait ? { after_s: tenths(since(pad)) } : {}) })),
-        button("Not offered after all", "invitation-drop", () => done(pad)),
+        button("Not offered after all", "invitation-drop", () => drop(pad, s.call)),
       ),
     ].filter(Boolean),
     tick: (node) => {
@@ -214,11 +254,19 @@ function shown(pad) {
 }
 
 function left(pad) {
+  const s = state(pad);
   return {
-    key: `left-${state(pad).id}`,
+    key: `left-${s.id}`,
     build: () => [
       el("p", { class: "stop" }, el("strong", {}, "It left. "), "Let it go; do not lure or call it back. Its no is an answer."),
-      button("Done", "invitation-done", () => done(pad), { class: "wide" }),
+      s.call && round(pad)
+        ? el(
+            "div",
+            { class: "row even" },
+            button("Stop the round", "round-stop", async () => { const open = round(pad); await done(pad); await rounds.stop(pad, open); }, { class: "primary" }),
+            button("It came back by itself", "invitation-done", () => done(pad)),
+          )
+        : button("Done", "invitation-done", () => done(pad), { class: "wide" }),
     ],
   };
 }

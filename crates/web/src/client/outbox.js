@@ -6,6 +6,7 @@
 //   sent     the notebook has it
 //   refused  the notebook will not take it; kept with the reason until a person has seen to it
 
+import * as copy from "./copy.js";
 import { got, read, write } from "./db.js";
 import { uuid7 } from "./uuid.js";
 
@@ -18,8 +19,8 @@ const LAST_RETRY_MS = 20_000;
 const me = uuid7();
 const listeners = new Set();
 let others; // the channel to other tabs
-/** `link`: ok, waiting (no answer from the notebook), unpaired, forbidden. */
-const link = { state: "ok", retryAt: 0, failures: 0 };
+/** `link`: ok, waiting (no answer from the notebook, or `why` it takes nothing just now), unpaired, forbidden. */
+const link = { state: "ok", why: undefined, retryAt: 0, failures: 0 };
 let timer;
 let pumping = false;
 let again = false;
@@ -106,7 +107,7 @@ export async function status() {
   const [kept, held, sent, refused] = await read((out) =>
     Promise.all(["kept", "held", "sent", "refused"].map((s) => got(out.index("state").count(s)))),
   );
-  return { kept: kept + held, sent, refused, link: link.state, retryAt: link.retryAt };
+  return { kept: kept + held, sent, refused, link: link.state, why: link.why, retryAt: link.retryAt };
 }
 
 /** What is to be sent now: kept rows and held ones whose time is up, in order. */
@@ -154,14 +155,20 @@ async function alone(work) {
   }
 }
 
+/** Why the notebook takes nothing just now, in its own words where it gave any a person can act on (a full disk, say). */
+export function reason({ status, body }) {
+  return status === 503 || status === 507 ? body?.error : undefined;
+}
+
 function later(ms) {
   clearTimeout(timer);
   timer = setTimeout(pump, ms);
 }
 
-function failed(state, wait) {
+function failed(state, wait, why) {
   link.failures += 1;
   link.state = state;
+  link.why = why;
   link.retryAt = Date.now() + (wait ?? backoff(link.failures));
   later(link.retryAt - Date.now());
 }
@@ -199,6 +206,7 @@ async function sendAll(renew) {
     if (answer.status === 200 && Array.isArray(answer.body)) {
       link.failures = 0;
       link.state = "ok";
+      link.why = undefined;
       const after = settled(batch, answer.body);
       await write((out) => Promise.all(after.map((row) => got(out.put(row)))));
       tell();
@@ -215,9 +223,16 @@ async function sendAll(renew) {
       tell();
       most = BATCH;
     } else {
-      return failed("waiting", answer.wait);
+      return failed("waiting", answer.wait, reason(answer));
     }
   }
+}
+
+/** This device is not paired any more: its copy of the notebook goes, unless taps wait in it; then pairing is offered. */
+export async function unpaired() {
+  link.state = "unpaired";
+  if (await copy.clearIfSent()) location.assign("/pair");
+  else tell();
 }
 
 /** Sends what is to be sent, now or when the time has come. */
@@ -256,6 +271,8 @@ export async function begin() {
     others = new BroadcastChannel("sayso-outbox");
     others.addEventListener("message", () => tell(false));
   }
+  // Without this a browser short of space may drop the database, unsent taps and all. It may refuse; then we go on.
+  navigator.storage?.persist?.().catch((error) => console.warn("no lasting storage", error));
   addEventListener("online", nudge);
   document.addEventListener("visibilitychange", () => document.visibilityState === "visible" && nudge());
   // Another tab may have died with events unsent.

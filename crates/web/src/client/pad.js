@@ -1,6 +1,6 @@
 // What the pad knows and how it notes things: the server's last word, this device's own rows, and what both amount to.
 
-import { complete, keep, onChange, recall, remember, rows } from "./outbox.js";
+import { complete, keep, onChange, recall, remember, rows, unpaired } from "./outbox.js";
 import { ration, sitting } from "./sitting.js";
 import { uuid7 } from "./uuid.js";
 
@@ -43,10 +43,17 @@ export function makePad(now, changed) {
     ...(pad.now.teacher ? { teacher: pad.now.teacher } : {}),
     happened_at: new Date(at).toISOString(),
     zone: deviceZone || pad.now.zone,
-    recorded_at: new Date().toISOString(),
+    recorded_at: recordedAt(body),
     source: "tap",
     body,
   });
+
+  // The last change of an event counts: one made now is dated after what a clock that was ahead wrote.
+  function recordedAt(body) {
+    const own = pad.own.filter((r) => body.of && r.event.body.of === body.of).map((r) => r.event.recorded_at);
+    const changes = [...own, pad.now.changed_ahead?.[body.of]].filter(Boolean).map((at) => Date.parse(at));
+    return new Date(Math.max(Date.now(), ...changes.map((at) => at + 1))).toISOString();
+  }
 
   /** The open session as a field, if there is one. */
   pad.in = () => (pad.view?.session ? { session: pad.view.session } : {});
@@ -112,6 +119,7 @@ export function makePad(now, changed) {
       const sent = (await rows()).filter((r) => r.state === "sent").map((r) => r.id);
       const response = await fetch(`/api/board/${now.learner}`, { credentials: "same-origin" });
       pad.offline = !response.ok;
+      if (response.status === 401) await unpaired();
       if (!response.ok) return;
       pad.now = await response.json();
       pad.knows = new Set(sent);

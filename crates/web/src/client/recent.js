@@ -17,6 +17,8 @@ export function inWords(pad, body) {
       return `One piece of ${pad.reward(body.reward)?.name ?? body.food ?? "food"}`;
     case "invitation":
       return `Invited ${says}: ${{ pressed: `pressed ${pad.says(body.result.word)} at ${body.result.after_s} s`, without_button: "answered without a button", nothing_by_wait: "nothing by the wait", left: "left" }[body.result.outcome]}`;
+    case "swap_stop":
+      return "Swaps stopped";
     case "catch":
       return `Asked for ${says} without a button`;
     case "brush":
@@ -38,13 +40,16 @@ export function inWords(pad, body) {
   }
 }
 
+// What was drawn stands: it is not taken back here.
+const DRAWN = ["round", "swap_draw"];
+
 /** Taps of this device that still stand, newest first. */
 function taps(pad) {
   const standing = new Map(pad.view.stand.map((e) => [e.id, e]));
   const groups = new Map();
   for (const row of pad.own) {
     const event = standing.get(row.id);
-    if (!event || row.state === "refused") continue;
+    if (!event || row.state === "refused" || DRAWN.includes(event.body.kind)) continue;
     const group = groups.get(row.tap) ?? { tap: row.tap, events: [], sent: true };
     group.events.push(event);
     group.sent &&= row.state === "sent";

@@ -1,6 +1,7 @@
 // A showing session: press, say, give. The learner may come, look, press or go; all of it is noted, nothing is asked.
 
 import { button, el, openSheet } from "./dom.js";
+import { withSign } from "./swaps.js";
 import { uuid7 } from "./uuid.js";
 
 export const actions = true;
@@ -41,6 +42,11 @@ export function panel(pad) {
 }
 
 function startPanel(pad) {
+  const room = el("input", { maxLength: 60, autocomplete: "off", "data-test": "room" });
+  const start = () => {
+    const name = room.value.trim();
+    return pad.note([{ kind: "session_start", session: uuid7(), purpose: "showing", ...(name ? { room: name } : {}) }]);
+  };
   return {
     key: `start-${pad.now.rest}-${pad.now.words.length}-${pad.now.teacher}`,
     build: () => [
@@ -48,8 +54,9 @@ function startPanel(pad) {
       pad.now.rest && el("p", { class: "caution" }, el("strong", {}, "Rest today. "), "Strong signs were seen. Go on answering presses; show another day."),
       pad.now.words.length === 0
         ? el("p", {}, "There are no words on this board yet. Add one under Words first.")
-        : button("Start showing", "start", () => pad.note([{ kind: "session_start", session: uuid7(), purpose: "showing" }]), { class: "primary wide tall" }),
-      el("p", { class: "quiet" }, "Watch for chewing: batteries and small parts are dangerous; a swallowed one is an emergency for a veterinarian. Keep the sound soft, and stop if it startles."),
+        : button("Start showing", "start", start, { class: "primary wide tall" }),
+      pad.now.words.length > 0 && el("label", { class: "inline" }, "Room, if not the usual ", room),
+      el("p", { class: "quiet" }, "Watch for chewing: batteries and small parts are dangerous. ", pad.now.battery, " Keep the sound soft, and stop if it startles."),
     ].filter(Boolean),
   };
 }
@@ -66,7 +73,7 @@ export function thenPanel(pad, within = 30_000) {
   return {
     key: `then-${last.id}`,
     build: () => [
-      el("p", {}, `${pad.says(last.body.word)} given. What did ${pad.now.name} do?`),
+      el("p", {}, `${last.body.alternative ? (reward?.name ?? "Something else") : pad.says(last.body.word)} given. What did ${pad.now.name} do?`),
       el(
         "div",
         { class: "then" },
@@ -149,12 +156,13 @@ const LEVELS = [
   ["joining", "At ease, taking part"],
 ];
 
-function signs(pad) {
+/** What is seen of its body language. A strong sign stops agreed swaps in the same tap. */
+export function signs(pad) {
   openSheet("What do you see?", (close) => [
     el("p", { class: "quiet" }, "One sign means little; read the whole body and the situation."),
     ...LEVELS.flatMap(([level, title]) => {
       const own = pad.now.signs.filter((s) => s.level === level);
-      const seen = (sign) => { close(); pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }]); };
+      const seen = (sign) => { close(); pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }, ...withSign(pad, level)]); };
       return [
         el("h3", {}, title),
         ...own.map((s) => button(s.sign, `sign-${level}`, () => seen(s.sign), { class: `wide sign ${level}` })),

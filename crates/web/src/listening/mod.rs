@@ -6,4 +6,4 @@ mod seats;
 mod socket;
 
 pub use seats::Seats;
-pub use socket::open;
+pub use socket::{end_all, open};

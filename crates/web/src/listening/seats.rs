@@ -85,6 +85,11 @@ impl Seats {
         }
     }
 
+    /// Every seat that is taken.
+    pub fn all(&self) -> Vec<(HouseholdId, Arc<Seat>)> {
+        self.lock().iter().map(|(household, seat)| (*household, Arc::clone(seat))).collect()
+    }
+
     fn lock(&self) -> MutexGuard<'_, HashMap<HouseholdId, Arc<Seat>>> {
         // Each change is one insert or removal, whole even if a thread panicked beside it.
         self.taken.lock().unwrap_or_else(PoisonError::into_inner)

@@ -74,9 +74,16 @@ enum End {
 
 impl Line {
     async fn run(mut self) {
+        let state = self.state.clone();
+        let stopping = state.stopping();
+        tokio::pin!(stopping);
         loop {
             let message = tokio::select! {
                 biased;
+                () = &mut stopping => {
+                    self.stop().await;
+                    return;
+                }
                 over = until_over(self.ticket.as_mut()) => {
                     self.give_way(over).await;
                     return;
@@ -238,6 +245,17 @@ impl Line {
         Ok(Worked { logged, upto: hearing.upto(), second: u64::from(hearing.rate()) })
     }
 
+    /// The notebook is closed: what was heard so far is logged; the page comes back by itself.
+    async fn stop(mut self) {
+        if let Some(ticket) = self.ticket.take() {
+            self.state.seats.leave(self.household, &ticket.seat);
+            let told = finish(&self.state, self.household, &ticket.seat).await;
+            // The page may be gone; there is nothing left to do for it.
+            let _ = self.tell_all(told).await;
+        }
+        self.part().await;
+    }
+
     /// Another page or connection has the board now.
     async fn give_way(mut self, over: Over) {
         if over == Over::Taken
@@ -297,6 +315,14 @@ impl Line {
     async fn tell(&mut self, what: &ToPage) -> Result<(), axum::Error> {
         let text = serde_json::to_string(what).map_err(axum::Error::new)?;
         self.socket.send(Message::text(text)).await
+    }
+}
+
+/// Brings the streams to their end whose pages were lost and have not come back.
+pub async fn end_all(state: &AppState) {
+    for (household, seat) in state.seats.all() {
+        state.seats.leave(household, &seat);
+        finish(state, household, &seat).await;
     }
 }
 

@@ -4,8 +4,10 @@ pub mod agreement;
 pub mod board;
 pub mod checks;
 pub mod days;
+pub mod designs;
 pub mod evidence;
 pub mod heard;
+pub mod households;
 pub mod likes;
 pub mod listen;
 pub mod log;
@@ -13,6 +15,7 @@ pub mod methods;
 pub mod people;
 pub mod sheets;
 pub mod start;
+pub mod swaps;
 pub mod today;
 pub mod who;
 pub mod words;
@@ -38,7 +41,10 @@ pub fn router() -> Router<AppState> {
         .merge(today::router())
         .merge(evidence::router())
         .merge(checks::router())
+        .merge(designs::router())
+        .merge(swaps::router())
         .merge(heard::router())
+        .merge(households::router())
         .merge(listen::router())
         .merge(agreement::router())
         .merge(days::router())
@@ -47,7 +53,10 @@ pub fn router() -> Router<AppState> {
         .merge(sheets::router())
 }
 
-/// The start: today's page of the first animal, or where one is added.
+/// The start: today's page of the first animal, or where one is added; of several households one is chosen first.
 async fn front(page: Page) -> Result<Redirect, Error> {
+    if page.households.len() > 1 {
+        return Ok(Redirect::to("/households"));
+    }
     Ok(Redirect::to(&Tab::Today.href(page.learners().first().map(|l| l.learner))))
 }

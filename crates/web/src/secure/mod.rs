@@ -9,4 +9,4 @@ mod gate;
 
 pub use authority::{Authority, SecureError, at_home};
 pub use doorstep::doorstep;
-pub use gate::{Gate, Link, Peer};
+pub use gate::{Carrier, Peer, begin};

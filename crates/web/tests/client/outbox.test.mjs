@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { backoff, sendable, settled } from "../../src/client/outbox.js";
+import { backoff, reason, sendable, settled } from "../../src/client/outbox.js";
 import { uuid7 } from "../../src/client/uuid.js";
 
 const row = (n, state, until) => ({ n, id: `id-${n}`, state, until });
@@ -20,6 +20,14 @@ test("each row is settled by its own answer; one without an answer stays kept", 
   );
   assert.deepEqual(after.map((r) => r.state), ["sent", "refused", "sent", "refused", "kept"]);
   assert.equal(after[1].problems[0].what, "is wrong");
+});
+
+test("what stops the notebook for a while is told in its own words, anything else is not shown", () => {
+  const error = "The notebook's disk is full: make room on the machine it is on.";
+  assert.equal(reason({ status: 507, body: { error } }), error);
+  assert.equal(reason({ status: 503, body: { error: "busy" } }), "busy");
+  assert.equal(reason({ status: 500, body: { error: "x" } }), undefined);
+  assert.equal(reason({ status: 507, body: undefined }), undefined);
 });
 
 test("waits double up to a limit", () => {

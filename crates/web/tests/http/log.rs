@@ -1,5 +1,6 @@
 use crate::web::{Ids, Web};
 use axum::http::StatusCode;
+use serde_json::json;
 
 #[tokio::test]
 async fn what_is_taken_back_or_put_right_keeps_its_first_record() {
@@ -51,4 +52,86 @@ async fn a_wrong_fix_is_told_and_nothing_is_kept() {
     assert_eq!(web.get("/api/export.jsonl").await.text, before);
     assert_eq!(web.get(&format!("/l/{}/log/{}", ids.learner, crate::web::id())).await.status, StatusCode::NOT_FOUND);
     assert_eq!(web.get(&format!("/l/{}/log/x", ids.learner)).await.status, StatusCode::BAD_REQUEST);
+}
+
+/// A clock that was ahead wrote a withdrawal and a card; what is done now counts all the same.
+#[tokio::test]
+async fn what_a_clock_ahead_wrote_does_not_outlast_what_is_done_now() {
+    let (web, ids) = (Web::this_machine().await, Ids::new());
+    web.events(&ids.cards()).await;
+    let press = ids.press();
+    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/l/{}/log", ids.learner));
+    let mut back = ids.event(json!({ "kind": "withdrawal", "of": id }));
+    back["recorded_at"] = json!("2091-01-01T00:00:00Z");
+    let mut card =
+        ids.event(json!({ "kind": "teacher_card", "teacher": ids.teacher, "name": "Ahead", "role": "household" }));
+    card["happened_at"] = json!("2091-01-01T00:00:00Z");
+    web.events(&[press, back, card]).await;
+    assert!(web.get(&log).await.text.contains("Taken back: "));
+    web.post(&format!("{log}/bring-back"), format!("of={id}")).await;
+    assert!(!web.get(&log).await.text.contains("Taken back: "), "brought back");
+    web.post(&format!("{log}/withdraw"), format!("of={id}")).await;
+    assert!(web.get(&log).await.text.contains("Taken back: "), "taken back again");
+
+    let renamed = web.post(&format!("/people/person/{}", ids.teacher), "name=Bea&role=household&active=yes").await;
+    assert_eq!(renamed.status, StatusCode::SEE_OTHER, "{}", renamed.text);
+    let people = web.get("/people").await.text;
+    assert!(people.contains("Bea") && !people.contains("Ahead"), "the card written last counts");
+}
+
+#[tokio::test]
+async fn what_cannot_be_changed_any_more_is_told() {
+    let (web, ids) = (Web::this_machine().await, Ids::new());
+    web.events(&ids.cards()).await;
+    let press = ids.press();
+    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/l/{}/log", ids.learner));
+    let mut back = ids.event(json!({ "kind": "withdrawal", "of": id }));
+    back["recorded_at"] = json!("2199-12-31T23:59:59.999Z");
+    web.events(&[press, back]).await;
+    let answer = web.post(&format!("{log}/bring-back"), format!("of={id}")).await;
+    assert_eq!(answer.status, StatusCode::UNPROCESSABLE_ENTITY);
+    assert!(answer.text.contains("can be changed no more"), "{}", answer.text);
+}
+
+#[tokio::test]
+async fn events_dated_after_now_are_told_on_today_and_log() {
+    let (web, ids) = (Web::this_machine().await, Ids::new());
+    web.events(&ids.cards()).await;
+    let pages = [format!("/l/{}/today", ids.learner), format!("/l/{}/log", ids.learner)];
+    for page in &pages {
+        assert!(!web.get(page).await.text.contains("dated after now"), "{page}");
+    }
+    let mut ahead = [ids.press(), ids.press()];
+    ahead[0]["happened_at"] = json!("2026-03-05T09:30:00Z");
+    ahead[1]["happened_at"] = json!("2031-01-01T00:00:00Z");
+    let first = format!("/l/{0}/log?event={1}#e{1}", ids.learner, ahead[0]["id"].as_str().unwrap());
+    web.events(&ahead).await;
+    for page in &pages {
+        let text = web.get(page).await.text;
+        assert!(text.contains("2 events are dated after now.") && text.contains(&first), "{page}: {text}");
+        assert!(text.contains("2026-03-05 10:30:00") && text.contains("Ann"), "{page}");
+    }
+}
+
+#[tokio::test]
+async fn the_log_opens_at_an_event_and_shows_what_surrounds_it() {
+    let (web, ids) = (Web::this_machine().await, Ids::new());
+    web.events(&ids.cards()).await;
+    let presses: Vec<_> = (0..200)
+        .map(|i| {
+            let mut press = ids.press();
+            press["happened_at"] = json!(format!("2026-03-01T10:{:02}:{:02}Z", i / 60, i % 60));
+            press
+        })
+        .collect();
+    web.events(&presses).await;
+    let place = |i: usize| format!("id=\"e{}\"", presses[i].get("id").unwrap().as_str().unwrap());
+    let asked = presses[50]["id"].as_str().unwrap();
+    let page = web.get(&format!("/l/{}/log?event={asked}", ids.learner)).await.text;
+    for i in [60, 50, 20] {
+        assert!(page.contains(&place(i)), "{i}");
+    }
+    assert!(!page.contains(&place(100)) && page.contains("Newest") && page.contains("Older"));
+    let none = web.get(&format!("/l/{}/log?event={}", ids.learner, crate::web::id())).await;
+    assert_eq!(none.status, StatusCode::NOT_FOUND);
 }

@@ -4,7 +4,12 @@
 
 mod api;
 mod client;
+mod connections;
+mod damaged;
+mod devices;
 mod door;
+mod households;
+mod links;
 mod log;
 mod schema;
 mod secure;

@@ -77,9 +77,10 @@ async fn a_device_pairs_over_https_and_its_cookie_stays_there() {
     let config = Config {
         data: dir.path().to_owned(),
         port: 0,
-        lan: true,
+        lan: Some(std::net::Ipv4Addr::UNSPECIFIED.into()),
         secure: true,
         host: Some("Kitchen".into()),
+        patience: sayso_web::connections::Patience::default(),
         opened: Arc::new(move |o| drop(tell.lock().unwrap().take().unwrap().send(o.clone()))),
         show_code: Arc::new(move |code, _| kept.lock().unwrap().push(code.to_owned())),
     };

@@ -1,5 +1,6 @@
 //! The live pad.
 
+mod drawn;
 pub mod now;
 mod view;
 

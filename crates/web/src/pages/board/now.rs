@@ -1,12 +1,13 @@
 //! What the pad needs to know at a moment: words, what was done today, the ration, signs to choose from.
 
+use super::drawn::{RoundNow, SwapNow, round, swap};
 use crate::page::LearnerPage;
 use sayso_advisor::ration::{forbidden, ration};
 use sayso_advisor::stages::standings;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
-    Body, Day, Event, HouseholdId, LearnerId, Moment, RewardCard, RewardId, RewardKind, Session, SessionId, SignLevel,
-    Stage, Story, TeacherId, WordId, Zone, facts,
+    Body, Day, Event, EventId, HouseholdId, LearnerId, Moment, RewardCard, RewardId, RewardKind, Session, SessionId,
+    SignLevel, Stage, Story, TeacherId, WordId, Zone, facts,
 };
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -42,12 +43,20 @@ pub struct Now {
     pub ration: RationNow,
     /// Signs to choose from.
     pub signs: Vec<SignNow>,
+    /// What a battery in a mouth calls for.
+    pub battery: &'static str,
     /// Today's events, as they stand, that figures of today count.
     pub today: Vec<Event>,
+    /// When events of `today` were last changed by a clock ahead of the notebook's; a later change is dated after that.
+    pub changed_ahead: BTreeMap<EventId, Moment>,
     /// Whether sessions should rest today after strong signs.
     pub rest: bool,
     /// A session that was begun, here or on another device, and is not ended.
     pub open: Option<SessionId>,
+    /// The last round begun, while it is not too old.
+    pub round: Option<RoundNow>,
+    /// Swaps that are running.
+    pub swap: Option<SwapNow>,
 }
 
 /// A word.
@@ -114,6 +123,7 @@ pub fn now(page: &LearnerPage) -> Now {
     let rewards = story.rewards_of(learner);
     let ration = ration(story, &page.card, at);
     let care: BTreeMap<RewardId, Vec<String>> = ration.rewards.iter().map(|r| (r.reward, r.cautions.clone())).collect();
+    let today = today(story, learner, day, &page.zone);
     Now {
         household: page.household,
         learner,
@@ -139,9 +149,13 @@ pub fn now(page: &LearnerPage) -> Now {
             .collect(),
         ration: RationNow { budget_kcal: ration.budget_kcal, refusal: ration.refusal },
         signs: signs(page),
-        today: today(story, learner, day, &page.zone),
+        battery: facts::BATTERY_EMERGENCY,
+        changed_ahead: changed_ahead(story, &today, at),
+        today,
         rest: rest_today(story, learner, at),
         open: story.sessions(learner).iter().rev().find(|s| s.open(at)).map(Session::id),
+        round: round(page),
+        swap: swap(page),
     }
 }
 
@@ -200,6 +214,8 @@ fn today(story: &Story, learner: LearnerId, day: Day, zone: &Zone) -> Vec<Event>
                 | Body::Catch(_)
                 | Body::Sign(_)
                 | Body::Feed(_)
+                | Body::SwapDraw(_)
+                | Body::SwapStop(_)
         )
     };
     let mut today: Vec<Event> = story
@@ -211,6 +227,11 @@ fn today(story: &Story, learner: LearnerId, day: Day, zone: &Zone) -> Vec<Event>
         .collect();
     today.reverse();
     today
+}
+
+fn changed_ahead(story: &Story, events: &[Event], now: Moment) -> BTreeMap<EventId, Moment> {
+    let changed = |e: &Event| story.ledger().last_amendment(e.id).map(|a| (e.id, a.recorded_at));
+    events.iter().filter_map(changed).filter(|(_, at)| *at > now).collect()
 }
 
 /// More than anyone notes in a day by hand; bounds the size of the answer.

@@ -20,6 +20,7 @@ pub fn view(page: &LearnerPage) -> Markup {
                 p.stop data-part="broken" role="alert" hidden {}
                 p.caution data-part="clock-off" data-test="clock-off" hidden {}
                 div.stop data-part="stop" data-test="stop" role="alert" hidden {}
+                div.swaps data-part="swaps" data-test="swaps" role="status" hidden {}
                 div.modes role="group" aria-label="What are you doing?" {
                     @for (mode, name) in [("showing", "Show"), ("invitation", "Invite"), ("day", "Answer"), ("catch", "Catch")] {
                         button type="button" data-mode=(mode) data-test=(format!("mode-{mode}")) aria-pressed="false" { (name) }
@@ -34,6 +35,7 @@ pub fn view(page: &LearnerPage) -> Markup {
                 }
                 (recent())
                 (switch(page))
+                p.quiet { a href=(crate::pages::swaps::address(page)) { "Agreed swaps" } ": telling meaning from habit" }
                 (cautions(&now))
             }
         },

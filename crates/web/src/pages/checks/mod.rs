@@ -56,7 +56,9 @@ fn thing(page: &LearnerPage, word: WordId) -> String {
 const fn design_words(design: ProbeDesign) -> &'static str {
     match design {
         ProbeDesign::PickForWord => "hear a word, pick the thing",
+        ProbeDesign::PressUnderCovers => "see the thing go, press with buttons swapped under covers",
         ProbeDesign::PressForThing => "see a thing go, press its button",
+        ProbeDesign::PressUnderCovers => "see a thing go, press its button; buttons swapped under covers",
         ProbeDesign::WrongDelivery => "another thing than asked for",
     }
 }
@@ -64,25 +66,32 @@ const fn design_words(design: ProbeDesign) -> &'static str {
 /// What a place is called.
 const fn place_word(design: ProbeDesign) -> &'static str {
     match design {
-        ProbeDesign::PickForWord => "Place",
+        ProbeDesign::PickForWord | ProbeDesign::PressUnderCovers => "Place",
         ProbeDesign::PressForThing | ProbeDesign::WrongDelivery => "Button",
     }
 }
 
+/// What it means for the animal that buttons change places.
+const GOES_BY_PLACE: &str = "Only for an animal that tells its buttons by look, picture or smell. One that goes by place will be at chance here, and that is no failure.";
+
 /// Who does what, and who may know what.
 fn roles(plan: &ProbePlan) -> Markup {
     let picks = plan.design == ProbeDesign::PickForWord;
+    let covered = plan.design == ProbeDesign::PressUnderCovers;
     html! {
         dl.facts.roles {
             dt { "Setter" span.hint { "knows the answer" } }
             @if picks { dd { "Lays the things out by the list, equally near, then goes where the learner cannot see anyone. Plays the word from there, once. Says nothing else." } }
+            @else if covered { dd { "Covers the board and puts the buttons under the covers by the list. Lets the learner see the thing, shuts it away out of sight, and goes where the learner cannot see anyone." } }
             @else { dd { "Lets the learner see the thing, shuts it away, and goes where the learner cannot see anyone. Leaves every button where it always is." } }
             dt { "Presenter" span.hint { @if plan.blind { "must not know" } @else { "here: knows; so it is not blind" } } }
             @if picks { dd { "Is with the learner; turned away, or in dark glasses, while things are laid out and until the choice is made. Does not point, nod, speak or hurry." } }
+            @else if covered { dd { "Comes in once the thing is gone; takes the covers off from behind, without looking at the buttons. Does not know which button lies where. Does not point, nod, speak or hurry." } }
             @else { dd { "Comes in once the thing is gone. Stands behind the middle of the board, looks straight ahead. Does not point, nod, speak or hurry." } }
             dt { "Scorer" span.hint { "must not know" } }
             dd { "Notes the number of what was chosen first, without knowing which was right: the presenter on the phone, or a third person from a recording without sound." }
         }
+        @if covered { p.quiet { (GOES_BY_PLACE) } }
     }
 }
 

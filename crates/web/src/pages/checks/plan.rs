@@ -10,7 +10,7 @@ use crate::page::LearnerPage;
 use crate::typed::{Typed, again};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use sayso_advisor::checks::{PER_SITTING, Size, size};
+use sayso_advisor::checks::{PER_SITTING, Size, report, size};
 use sayso_advisor::ration::forbidden;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{ProbeDesign, ProbeId, ProbePlan, RewardCard, WordCard, WordId};
@@ -18,7 +18,7 @@ use uuid::Uuid;
 
 /// Words in one check at most: more make it too long for any animal.
 const MOST: u16 = 8;
-const DESIGNS: [ProbeDesign; 2] = [ProbeDesign::PickForWord, ProbeDesign::PressForThing];
+const DESIGNS: [ProbeDesign; 3] = [ProbeDesign::PickForWord, ProbeDesign::PressUnderCovers, ProbeDesign::PressForThing];
 
 fn words(page: &LearnerPage) -> Vec<&WordCard> {
     page.story.words_of(page.id).into_iter().filter(|w| !w.closing).collect()
@@ -89,8 +89,7 @@ fn read(page: &LearnerPage, typed: &mut Typed) -> Option<Asked> {
     if !(2..=usize::from(MOST)).contains(&words.len()) && typed.problem("words").is_none() {
         typed.wrong("words", format!("must be 2 to {MOST}, not {}; tick more or fewer", words.len()));
     }
-    let picks = design == Some(ProbeDesign::PickForWord);
-    let choices = if picks {
+    let choices = if design.is_some_and(ProbeDesign::places_drawn) {
         if typed.text("choices").is_empty() {
             typed.wrong("choices", "are missing; 2 is easiest for the learner");
         }
@@ -143,7 +142,7 @@ fn read(page: &LearnerPage, typed: &mut Typed) -> Option<Asked> {
 }
 
 fn counted(asked: &Asked) -> Markup {
-    let Size { per_word, trials, critical, chance, alpha, false_alarm, power } = asked.size;
+    let Size { per_word, trials, chance, false_alarm, power, .. } = asked.size;
     let percent = |x: f64| if x < 0.0995 { format!("{:.2} %", 100.0 * x) } else { format!("{:.0} %", 100.0 * x) };
     html! {
         section.card aria-live="polite" {
@@ -151,10 +150,10 @@ fn counted(asked: &Asked) -> Markup {
             p { (per_word) " for each of " (asked.words.len()) " words, in about " (trials.div_ceil(PER_SITTING as u64)) " sittings of " (PER_SITTING) " on different days or hours." }
             ul {
                 li { "By chance it would be right in " (percent(chance)) "." }
-                li { "A word stands from " strong { (critical) " right of " (per_word) } ": chance alone gets there in " (percent(false_alarm)) " of checks (allowed: " (percent(alpha)) ", that is 1 % shared by the words)." }
+                li { "Chance alone gets a word to the top in " (percent(false_alarm)) " of checks (1 % shared by the words)." }
                 li { "A learner as good as you hope gets there in " (percent(power)) " of checks." }
-                li { "Exact binomial counts. The number is one from which that stays so if a few trials pass without a choice." }
-                @if asked.design == ProbeDesign::PressForThing { li { "The count takes all buttons for equally likely; a favourite button is allowed for in the reading afterwards." } }
+                li { "Exact binomial counts." }
+                @if !asked.design.places_drawn() { li { (SUGGESTS) } }
             }
             button.primary.wide name="step" value="plan" { "Plan these " (trials) " trials" }
         }
@@ -201,10 +200,11 @@ fn form(page: &LearnerPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
                 p { "Everyday presses leave room for other explanations: a glance, a favourite place, a favourite thing. A check closes that room, if it is planned first and then carried out as planned." }
                 @if let Some(text) = &page.card.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
                 (kindly())
+                (unfinished(page))
                 form method="post" action=(format!("/l/{}/checks/new", page.id)) .stack {
                     (radios(typed, "design", "What the learner does", "", &designs))
                     (ticks(typed, "words", "Words", "two to four are usual; each with a thing of its own", &options))
-                    (number(typed, "choices", "Things laid out at a time", "when picking; 2 is easiest, more need fewer trials. When pressing, all buttons ticked count"))
+                    (number(typed, "choices", "Things or covered buttons at a time", "2 is easiest, more need fewer trials. Where buttons keep their places, all ticked count"))
                     (number(typed, "rate", "Share right worth finding, in %", "how good it must be for you to care; lower takes many more trials"))
                     (radios(typed, "who", "Who is there", "", &who))
                     button.wide .primary[asked.is_none()] name="step" value="count" { "Count the trials" }
@@ -215,13 +215,40 @@ fn form(page: &LearnerPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
     )
 }
 
+/// What buttons that keep their places can show.
+pub const SUGGESTS: &str = "Buttons keep their places, so a habit of place looks the same: it may suggest and no more. Swapped under covers, it could show it.";
+
+/// Checks begun and not finished: they count whatever is planned next.
+fn unfinished(page: &LearnerPage) -> Markup {
+    let begun: Vec<_> = page
+        .story
+        .of::<ProbePlan>(page.id)
+        .filter(|p| p.part.design.places_drawn())
+        .filter_map(|p| Some((p, report(&page.story, page.id, p.part.probe)?.ok()?)))
+        .filter(|(_, r)| !r.finished())
+        .collect();
+    html! {
+        @if !begun.is_empty() {
+            div.caution {
+                strong { "Not finished: " }
+                @for (i, (p, r)) in begun.iter().enumerate() {
+                    @if i > 0 { "; " }
+                    a href=(address(page, p.part.probe)) { (p.at().day(&page.zone)) } ", " (super::design_words(p.part.design)) ", " (r.carried_out) " of " (r.planned)
+                }
+                ". What was begun stays in the pool. Plan another of its kind, and one wrong is charged for the answer not recorded."
+            }
+        }
+    }
+}
+
 const fn about(design: ProbeDesign) -> &'static str {
     match design {
-        ProbeDesign::PressForThing => {
-            "It sees a thing being shut away; which button does it press? Buttons keep their places, so this counts as everyday evidence, not as a blind check."
+        ProbeDesign::PressForThing => SUGGESTS,
+        ProbeDesign::PressUnderCovers => {
+            "For asking: the buttons are swapped under covers as drawn before each trial, the thing is out of sight; who answers does not know which button lies where."
         }
         _ => {
-            "Things lie in random places; a word sounds; which thing does it go to? Random order and places rule most other explanations out."
+            "For hearing: things lie in random places; a word sounds; which thing does it go to? Random order and places rule most other explanations out."
         }
     }
 }

@@ -5,8 +5,9 @@ use crate::chart::{Axis, Whisker, whiskers};
 use crate::page::LearnerPage;
 use maud::{Markup, html};
 use sayso_advisor::checks::{Report, WordResult};
+use sayso_advisor::claim_text::may_be_said as may_be_said_of;
 use sayso_advisor::claims::claims;
-use sayso_model::{ProbeDesign, ProbePlan};
+use sayso_model::ProbePlan;
 
 /// Open when all planned trials were carried out; before that folded away, with the reason.
 pub fn result(page: &LearnerPage, plan: &ProbePlan, r: &Report) -> Markup {
@@ -19,7 +20,7 @@ pub fn result(page: &LearnerPage, plan: &ProbePlan, r: &Report) -> Markup {
         } @else {
             details {
                 summary { "Figures so far" }
-                p.caution { "Not finished: nothing is claimed from these. Stopping while ahead wins nothing, and looking tempts to stop; carry out all " (r.planned) " trials." }
+                p.quiet { "Read it whenever you like, go on or stop: the evidence is made for that. What was begun stays in the pool." }
                 (figures(page, plan, r))
             }
         }
@@ -40,14 +41,14 @@ fn figures(page: &LearnerPage, plan: &ProbePlan, r: &Report) -> Markup {
     let told: Vec<String> = r.words.iter().map(|w| format!("{}: {}", says(page, w.word), w.right)).collect();
     html! {
         (whiskers("Right, of choices made", &told.join("; "), &Axis::share("share right"), Some(r.chance), &rows))
-        p.quiet { "Upright line: chance, " (format!("{:.0} %", 100.0 * r.chance)) ". Bars: exact 95 % intervals. n counts choices; trials without a choice are apart." }
+        p.quiet { "Upright line: chance, " (format!("{:.0} %", 100.0 * r.chance)) ". Bars: 95 % intervals that hold whenever they are read. n counts first answers with a choice, as drawn; those taken back count as wrong." }
         ul.plain { @for w in &r.words { li { (word(page, plan, r, w)) } } }
     }
 }
 
 fn word(page: &LearnerPage, plan: &ProbePlan, r: &Report, w: &WordResult) -> Markup {
     let n = w.right.n;
-    let pressing = plan.design != ProbeDesign::PickForWord;
+    let pressing = !plan.design.places_drawn();
     html! {
         h3 { (says(page, w.word)) }
         p { @if n == 0 { "No choice was made (n = 0); that says nothing either way." } @else { "Right in " (w.k) " of " (n) " choices: " (w.right) "." }
@@ -98,11 +99,11 @@ fn may_be_said(page: &LearnerPage, plan: &ProbePlan) -> Markup {
         @match claims(&page.story, page.id, page.now) {
             Err(why) => p { (why) },
             Ok(all) => {
-                ul { @for c in all.iter().filter(|c| plan.words.contains(&c.word)) {
-                    li { a href=(format!("/l/{}/evidence/{}", page.id, c.word)) { "\u{201c}" (c.says) "\u{201d}" } ": " (c.verdict.words()) "." }
+                ul { @for c in all.words.iter().filter(|c| plan.words.contains(&c.word)) {
+                    li { a href=(format!("/l/{}/evidence/{}", page.id, c.word)) { "\u{201c}" (c.says) "\u{201d}" } ": " (may_be_said_of(c, &page.zone)) "." }
                 } }
-                p.quiet { "Judged over all words, all checks and the everyday records together, so that many tests do not add up to a false claim."
-                    @if plan.design != ProbeDesign::PickForWord { " Buttons kept their places here, so this counts as everyday evidence." } }
+                p.quiet { "Judged over all words and all checks ever begun together, so that many tests and many readings do not add up to a false claim."
+                    @if !plan.design.places_drawn() { " " (super::plan::SUGGESTS) } }
             }
         }
     }

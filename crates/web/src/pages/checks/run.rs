@@ -62,6 +62,7 @@ pub async fn setter(page: LearnerPage, Path((_, id)): Path<(String, String)>) ->
 
 fn lay(page: &LearnerPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
     let picks = plan.design == ProbeDesign::PickForWord;
+    let covered = plan.design == ProbeDesign::PressUnderCovers;
     let rewards = page.story.rewards();
     let words = page.story.words();
     let card = |w: &WordId| words.get(w).and_then(|c| c.reward).and_then(|r| rewards.get(&r).copied());
@@ -74,6 +75,12 @@ fn lay(page: &LearnerPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
                 li { strong { (thing(page, *w)) } @if at == trial.right_place { span.quiet { " \u{2013} the one asked for" } } @if let Some(r) = card(w) { (for_animal(&page.card, r)) } }
             } }
             p { "Then go out of sight and play " strong { "\u{201c}" (says(page, trial.word)) "\u{201d}" } ", once." }
+        } @else if covered {
+            h2 { "Under the covers, from " (page.card.name.as_str()) "\u{2019}s left" }
+            ol.lay { @for w in &trial.laid_out { li { strong { "\u{201c}" (says(page, *w)) "\u{201d}" } } } }
+            h2 { "Show it, then shut it away: " (thing(page, trial.word)) }
+            @if let Some(r) = card(&trial.word) { (for_animal(&page.card, r)) }
+            p { "Its button lies in place " (trial.right_place + 1) ". Call the presenter when you are out of sight. Put aside any button not in the list." }
         } @else {
             h2 { "Show it, then shut it away: " (thing(page, trial.word)) }
             @if let Some(r) = card(&trial.word) { (for_animal(&page.card, r)) }
@@ -105,7 +112,7 @@ pub fn presenter_view(page: &LearnerPage, plan: &ProbePlan, typed: &Typed, twice
         "Presenter",
         html! {
             (summary(typed))
-            @if twice { p.caution role="status" { "That was noted already; nothing was changed. Use Undo if the last answer is wrong." } }
+            @if twice { p.caution role="status" { "That was noted already; nothing was changed. Undo takes the last answer back; it then counts as wrong." } }
             (stops(page))
             (last(page, plan))
             (enough(page, plan))
@@ -127,17 +134,18 @@ fn taps(page: &LearnerPage, plan: &ProbePlan, trial: u16, places: usize, typed: 
     let name = page.card.name.as_str();
     let place = place_word(plan.design);
     let picks = plan.design == ProbeDesign::PickForWord;
+    let drawn = plan.design.places_drawn();
     html! {
         p.num { strong { "Trial " (trial) " of " (plan.trials) } span.quiet { " · " (design_words(plan.design)) } }
         form method="post" action={ (address(page, plan.probe)) "/trial" } {
             input type="hidden" name="number" value=(trial);
-            h2 #what { @if picks { "Which place did " (name) " go to first?" } @else { "Which button did " (name) " press first?" } }
+            h2 #what { @if picks { "Which place did " (name) " go to first?" } @else if drawn { "In which place did " (name) " press first?" } @else { "Which button did " (name) " press first?" } }
             div .offer .two[places == 2 || places == 4] role="group" aria-labelledby="what" {
                 @for at in 1..=places {
                     button.pick name="answer" value=(at) {
                         strong { (place) " " (at) }
-                        @if picks && at == 1 { span.quiet { "its left" } }
-                        @if picks && at == places { span.quiet { "its right" } }
+                        @if drawn && at == 1 { span.quiet { "its left" } }
+                        @if drawn && at == places { span.quiet { "its right" } }
                     }
                 }
             }
@@ -177,6 +185,9 @@ fn last(page: &LearnerPage, plan: &ProbePlan) -> Markup {
                     ProbeResponse::Left => "left",
                 } }
                 button { "Undo" }
+            }
+            @if matches!(t.part.response, ProbeResponse::Chose { .. }) {
+                p.quiet { "Undo: the answer stays in the record and counts as wrong, whatever is noted in its place." }
             }
             @if t.part.response == ProbeResponse::Left {
                 p.caution { "It left, and that is an answer. Let it go; go on when it comes back of its own accord, or another day." }

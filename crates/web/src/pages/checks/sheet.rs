@@ -14,6 +14,7 @@ use sayso_model::{ProbeDesign, ProbePlan};
 pub async fn setter(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Result<Markup, Error> {
     let plan = known(&page, &id)?.part;
     let picks = plan.design == ProbeDesign::PickForWord;
+    let covered = plan.design == ProbeDesign::PressUnderCovers;
     let words = page.story.words();
     let rewards = page.story.rewards();
     Ok(sheet(
@@ -33,12 +34,16 @@ pub async fn setter(page: LearnerPage, Path((_, id)): Path<(String, String)>) ->
             html! {
                 thead { tr { th scope="col" { "No." }
                     @if picks { th scope="col" { "Play" } @for at in 1..=usize::from(plan.choices) { th scope="col" { "Place " (at) @if at == 1 { " (its left)" } } } }
+                    @else if covered { th scope="col" { "Hide" } @for at in 1..=usize::from(plan.choices) { th scope="col" { "Place " (at) @if at == 1 { " (its left)" } } } }
                     @else { th scope="col" { "Hide" } th scope="col" { "Button" } } } }
                 tbody { @for t in trials {
                     tr { th scope="row" .num { (t.number) }
                         @if picks {
                             td { strong { (says(&page, t.word)) } }
                             @for (at, w) in t.laid_out.iter().enumerate() { td { @if at == t.right_place { strong { (thing(&page, *w)) " \u{25cf}" } } @else { (thing(&page, *w)) } } }
+                        } @else if covered {
+                            td { strong { (thing(&page, t.word)) } }
+                            @for (at, w) in t.laid_out.iter().enumerate() { td { @if at == t.right_place { strong { (says(&page, *w)) " \u{25cf}" } } @else { (says(&page, *w)) } } }
                         } @else { td { strong { (thing(&page, t.word)) } } td { (t.right_place + 1) " (" (says(&page, t.word)) ")" } } }
                 } }
             }

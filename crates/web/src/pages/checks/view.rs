@@ -30,11 +30,12 @@ pub async fn list(page: LearnerPage) -> Markup {
                     li.line {
                         span { strong { (p.at().day(&page.zone)) } " " (words.join(", "))
                             span.hint { (design_words(p.part.design)) " · " @if p.part.blind { "blind" } @else { "not blind" }
-                                @if let Some(Ok(r)) = report(&page.story, page.id, p.part.probe) { " · " (state(&r)) } } }
+                                @if let Some(Ok(r)) = report(&page.story, page.id, p.part.probe, page.now) { " · " (state(&r)) } } }
                         a.button href=(address(&page, p.part.probe)) { "Open" }
                     }
                 } }
             }
+            p { a.link href=(format!("/l/{}/designs", page.id)) { "Does a change help? Trials of a change" } }
             p.quiet { "A check can show what an animal goes by; it cannot show that an animal does not understand. No choice and going away are kept apart and are never wrong." }
         },
     )
@@ -54,7 +55,7 @@ pub async fn one(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Re
     let fact = known(&page, &id)?;
     let plan = fact.part;
     let to = address(&page, plan.probe);
-    let found = report(&page.story, page.id, plan.probe);
+    let found = report(&page.story, page.id, plan.probe, page.now);
     let here = plan.design != ProbeDesign::WrongDelivery;
     let words = page.story.words();
     let rewards = page.story.rewards();
@@ -69,7 +70,7 @@ pub async fn one(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Re
                 @if let Some(finds) = r.finds { p.quiet { "This length finds a learner that is right in " (format!("{:.0} %", 100.0 * finds)) " or more in four checks of five, word by word." } }
                 @else { p.quiet { "This is too short to find even a learner that is right in 99 %, word by word; only a longer check can." } }
                 @if !r.departures.is_empty() { div.caution { strong { "Not as planned: " } ul { @for d in &r.departures { li { (d) "." } } } } }
-                @if r.taken_back > 0 { p.quiet { "Answers taken back: " (r.taken_back) ". Undo is for slips of the finger." } }
+                @if r.taken_back > 0 { p.quiet { "Answers taken back: " (r.taken_back) ". They stay in the record and count as wrong." } }
                 (super::result::result(&page, plan, r))
             },
             r.finished(),
@@ -82,6 +83,7 @@ pub async fn one(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Re
         html! {
             p { strong { (fact.at().day(&page.zone)) } " · " (design_words(plan.design)) " · "
                 @if plan.design == ProbeDesign::PickForWord { (plan.choices) " things a trial · " }
+                @if plan.design == ProbeDesign::PressUnderCovers { (plan.choices) " buttons a trial · " }
                 @if plan.blind { "blind" } @else { "not blind" } }
             p { @for (i, w) in plan.words.iter().enumerate() { @if i > 0 { ", " } strong { (says(&page, *w)) } @if thing(&page, *w) != says(&page, *w) { span.quiet { " (" (thing(&page, *w)) ")" } } } }
             @if !finished && here {
@@ -102,6 +104,7 @@ pub async fn one(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Re
                 }
                 details { summary { "Who does what, and who may know what" } (roles(plan)) }
             }
+            @if plan.design == ProbeDesign::PressForThing { p.quiet { (super::plan::SUGGESTS) } }
             (body)
             p { a href=(format!("/l/{}/checks", page.id)) { "All checks" } }
         },

@@ -3,7 +3,7 @@
 use crate::chart::{Axis, Lines, Series, lines, nice_axis};
 use crate::page::LearnerPage;
 use maud::{Markup, html};
-use sayso_advisor::demand::Demand;
+use sayso_advisor::demand::{BURST_MAY_COME, Demand};
 use sayso_advisor::readiness::Ready;
 
 /// Bursts listed.
@@ -43,7 +43,7 @@ pub fn demand(page: &LearnerPage, d: &Demand) -> Markup {
             ul { @for s in &d.stretches { li { (s.first) " to " (s.last) ": " (s.rate) } } }
         }
         @if !d.bursts.is_empty() {
-            p { "Bursts of the last four weeks, faster than usual (a burst often comes first when answers change):" }
+            p { "Bursts of the last four weeks, faster than usual. " (BURST_MAY_COME) }
             ul {
                 @for b in d.bursts.iter().take(LISTED) {
                     @let at = b.from.local(&page.zone);

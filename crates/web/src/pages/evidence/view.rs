@@ -3,8 +3,10 @@
 use crate::chart::{Axis, Bar, Lines, Series, Whisker, bars, lines, nice_axis, waiting, whiskers};
 use crate::page::LearnerPage;
 use maud::{Markup, html};
-use sayso_advisor::claim_text::{rivals_of, tests_of};
+use sayso_advisor::Estimate;
+use sayso_advisor::claim_text::{by_ladder, of_animal, rivals_of, tests_of};
 use sayso_advisor::evidence::{After, Evidence};
+use sayso_advisor::generalise::Setting;
 use sayso_advisor::stages::Standing;
 use sayso_advisor::stuck::Weighed;
 use sayso_methods::learning::curve::LearningCurve;
@@ -16,29 +18,35 @@ const DRAWN_DAYS: i32 = 42;
 
 /// Every word in one picture.
 pub fn list(learner: LearnerId, words: &[Standing]) -> Markup {
-    let rows: Vec<Whisker> = words
-        .iter()
-        .map(|w| Whisker {
-            name: w.says.clone(),
-            value: w.response.value,
-            interval: w.response.low.zip(w.response.high),
-            n: w.response.n,
-        })
-        .collect();
+    let rows = |figure: fn(&Standing) -> Estimate| -> Vec<Whisker> {
+        let row = |w: &Standing| {
+            let f = figure(w);
+            Whisker { name: w.says.clone(), value: f.value, interval: f.low.zip(f.high), n: f.n }
+        };
+        words.iter().map(row).collect()
+    };
     html! {
         p { a.link href=(format!("/l/{learner}/checks")) { "Planned checks of understanding" } }
+        p { a.link href=(format!("/l/{learner}/designs")) { "Does a change help? Trials of a change" } }
         p { a.link href="/agreement" { "Do two people see the same?" } }
         @if words.is_empty() {
             p { "No words yet. " a href=(format!("/l/{learner}/words")) { "Choose first words" } "." }
         } @else {
             (whiskers(
-                "Pressed when invited and wanted",
-                "For each word the share of invitations in which it pressed, of those in which it wanted the thing, with 95 % intervals.",
+                "Pressed, of wanted",
+                "For each word the share of invitations in which it pressed a button, of those in which it wanted the thing, with 95 % intervals.",
                 &Axis::share("share pressed"),
                 None,
-                &rows,
+                &rows(|w| w.response),
             ))
-            p.quiet { "Only invitations in which it joined and took the thing count. Not pressing is never read as not understanding." }
+            (whiskers(
+                "Right, of presses",
+                "For each word the share of presses at its invitations that were of this word, with 95 % intervals. One that presses at random presses as much as any, and is right by chance.",
+                &Axis::share("share right"),
+                Some(1.0 / words.len().max(2) as f64),
+                &rows(|w| w.right),
+            ))
+            p.quiet { "Upright line: chance, one in " (words.len().max(2)) ". Not pressing is never read as not understanding. Intervals hold whenever they are read." }
             ul.links {
                 @for w in words {
                     li { a href=(format!("/l/{learner}/evidence/{}", w.word)) { (w.says) } span.quiet { " \u{2013} " (w.stage.name()) ", shown " (w.showings) " times" } }
@@ -97,21 +105,22 @@ fn claim(page: &LearnerPage, e: &Evidence) -> Markup {
         h2 { "What may be said" }
         @match &e.claim {
             Err(why) => p { (why) },
-            Ok(claim) => {
-                p.lead data-test="claim" { "\u{201c}" (claim.says) "\u{201d}: " (claim.verdict.words()) "." }
+            Ok((claim, animal)) => {
+                @for (what, said) in by_ladder(claim, &page.zone) {
+                    p.lead data-test="claim" { "\u{201c}" (claim.says) "\u{201d}, " (what) ": " (said) "." }
+                }
+                p data-test="claim-animal" { (page.card.name) ": " (of_animal(animal, &page.zone)) "." }
                 @let open: Vec<_> = rivals_of(claim).into_iter().filter(|r| r.open).collect();
                 @if !open.is_empty() {
-                    p { "Not ruled out:" }
+                    p { "Not ruled out for this word:" }
                     ul { @for r in &open { li { (r.rival) " (" (r.standing) ")" } } }
-                    p { a.button href=(format!("/l/{}/checks/new?words={}", page.id, claim.word)) data-test="plan-check" { "Plan a check" } }
                 }
+                p { a.button href=(format!("/l/{}/checks/new?words={}", page.id, claim.word)) data-test="plan-check" { "Plan a check" } }
                 details {
-                    summary { "The tests behind it" }
-                    @if tests_of(claim).is_empty() { p { "No test could be made yet." } }
+                    summary { "What stands behind it" }
+                    @if tests_of(claim).is_empty() { p { "Nothing was drawn yet. What a person chose to invite or to give may suggest something; it proves nothing, for a choice follows the hour and the hope." } }
                     ul { @for t in tests_of(claim) { li { (t) } } }
-                    @if let Some(p) = claim.verdict.adjusted_p {
-                        p { "Smallest p after correction over all words and tests of this animal: " (format!("{p:.4}")) "." }
-                    }
+                    p { "Evidence is what a bet against chance would have grown to; it may be read at any time. All words of an animal are judged together." }
                     ul { @for r in rivals_of(claim).iter().filter(|r| !r.open) { li { (r.rival) ": " (r.standing) } } }
                 }
             }
@@ -119,16 +128,36 @@ fn claim(page: &LearnerPage, e: &Evidence) -> Markup {
     }
 }
 
+fn settings(rows: &[Setting]) -> Markup {
+    html! {
+        @if !rows.is_empty() {
+            details {
+                summary { "Does it hold elsewhere?" }
+                div.scroll tabindex="0" role="region" aria-label="The two figures in different settings" {
+                    table {
+                        thead { tr { th scope="col" { "Compared" } th scope="col" { "" } th scope="col" { "pressed, of wanted" } th scope="col" { "right, of presses" } } }
+                        tbody { @for r in rows { tr { td { (r.kind) } th scope="row" { (r.name) } td { (r.pressed) } td { (r.right) } } } }
+                    }
+                }
+                p.quiet { "After a button was moved, a habit of place presses the old place: right presses fall. Small numbers say little; no row alone proves anything." }
+            }
+        }
+    }
+}
+
 fn invitations(e: &Evidence) -> Markup {
     let i = e.invitations;
+    let s = &e.standing;
     html! {
         dl.facts {
-            dt { "Wanted it: pressed" } dd { (i.pressed) " of " (i.usable) " \u{2013} " (e.standing.response) }
+            dt { "Pressed, of wanted" } dd { (i.pressed) " of " (i.wanted) " \u{2013} " (s.response) }
+            dt { "Right, of presses" } dd { (i.right) " of " (i.presses) " \u{2013} " (s.right) }
+            dt { "Chance" } dd { (s.chance) ". " @if s.above_chance { "So far more than chance." } @else { "So far not more than chance." } }
             @if i.without_button > 0 { dt { "Wanted it: asked its own way" } dd { (i.without_button) } }
             dt { "Did not want it then, or left" } dd { (i.not_wanted) " (not counted)" }
-            dt { "Asked for something else" } dd { (i.asked_other) " (not counted)" }
-            @if i.unrecorded > 0 { dt { "Not recorded whether it took it" } dd { (i.unrecorded) " (not counted)" } }
+            @if i.unrecorded > 0 { dt { "Not recorded whether it took it" } dd { (i.unrecorded) " (not counted as wanted)" } }
         }
+        (settings(&e.settings))
     }
 }
 
@@ -139,7 +168,7 @@ fn learning(curve: &LearningCurve, days: &[Day]) -> Markup {
     let told = match curve.learning_trial {
         Some(trial) => {
             let day = days.get(trial - 1).map_or_else(String::new, |d| format!(" ({d})"));
-            format!("From invitation {trial}{day} on the band stays above chance (n = {}).", curve.n)
+            format!("From press {trial}{day} on the band stays above chance (n = {}).", curve.n)
         }
         None => format!(
             "The band does not stay above chance yet; that does not mean that nothing was learnt (n = {}).",
@@ -150,8 +179,8 @@ fn learning(curve: &LearningCurve, days: &[Day]) -> Markup {
         (lines(&Lines {
             title: "Learning curve".into(),
             told: told.clone(),
-            x: nice_axis("invitation (wanted)", 0.0, curve.points.len().max(1) as f64),
-            y: Axis::share("pressed"),
+            x: nice_axis("press at an invitation", 0.0, curve.points.len().max(1) as f64),
+            y: Axis::share("right, of presses"),
             series: vec![Series { name: "probability".into(), points, steps: false, dots: false }],
             level: Some((curve.chance, "chance".into())),
             band: "90 % band".into(),

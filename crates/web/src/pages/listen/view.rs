@@ -1,6 +1,7 @@
 use crate::layout::{Tab, layout_with};
 use crate::page::LearnerPage;
 use maud::{Markup, html};
+use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_store::SNIPPET_DAYS;
 
 pub fn view(page: &LearnerPage) -> Markup {
@@ -27,7 +28,7 @@ pub fn view(page: &LearnerPage) -> Markup {
                 ul {
                     li { "Within about three metres of the board, with nothing over its microphone." }
                     li { "Plugged in, this page in front: many phones take the microphone away when the screen goes dark. While it listens, the screen is kept on where the browser allows it." }
-                    li { "Out of the animal's reach, cable too. A chewed cable or battery is dangerous; a swallowed battery is an emergency for a veterinarian." }
+                    li { "Out of the animal's reach, cable too. A chewed cable is dangerous. " (BATTERY_EMERGENCY) }
                 }
             }
             p { a.link href=(Tab::Board.href(Some(page.id))) { "To the Board, where the same switch is" } }

@@ -1,7 +1,10 @@
 //! The newest events of one animal; each can be taken back, brought back or put right, and the first record stays.
 
+mod ahead;
 mod fix;
 mod view;
+
+pub use ahead::ahead;
 
 use crate::error::Error;
 use crate::form::Form;
@@ -18,6 +21,14 @@ use serde::Deserialize;
 
 /// Events on one page.
 const MOST: usize = 60;
+/// Newer events on the page of one event.
+const AROUND: usize = 10;
+
+/// The address of an event in an animal's log.
+#[must_use]
+pub fn address(learner: LearnerId, event: EventId) -> String {
+    format!("/l/{learner}/log?event={event}#e{event}")
+}
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
@@ -28,19 +39,31 @@ pub fn router() -> Router<AppState> {
         .route("/l/{learner}/log/{event}", get(open).post(correct))
 }
 
-/// Which page of the log.
+/// Which page of the log: from a time back, or the one with an event.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Upto {
     before: Option<Moment>,
+    event: Option<EventId>,
 }
 
-async fn show(page: LearnerPage, Form(upto): Form<Upto>) -> Markup {
+async fn show(page: LearnerPage, Form(upto): Form<Upto>) -> Result<Markup, Error> {
     let mut first = first_records(&page);
     first.retain(|e| upto.before.is_none_or(|b| e.happened_at < b));
+    let mut newer = false;
+    let mut shown = None;
+    if let Some(asked) = upto.event {
+        // An amendment stands with what it amends.
+        let asked = page.story.ledger().first(asked).and_then(|e| e.body.amends()).unwrap_or(asked);
+        let none = || Error::NotFound("The log of this animal has no such event.".into());
+        let place = first.iter().position(|e| e.id == asked).ok_or_else(none)?;
+        let from = place.saturating_sub(AROUND);
+        first.drain(..from);
+        (newer, shown) = (from > 0, Some(asked));
+    }
     let more = (first.len() > MOST).then(|| first.get(MOST - 1).map(|e| e.happened_at)).flatten();
     first.truncate(MOST);
-    view::view(&page, &first, more)
+    Ok(view::view(&page, &first, &view::Part { newer, more, shown }))
 }
 
 /// First records that are or were about this animal, or about none, newest first; amendments stand with what they amend.
@@ -66,7 +89,7 @@ struct Which {
 }
 
 fn to_log(learner: LearnerId, event: EventId) -> Redirect {
-    Redirect::to(&format!("/l/{learner}/log#e{event}"))
+    Redirect::to(&address(learner, event))
 }
 
 fn known(page: &LearnerPage, id: EventId) -> Result<Event, Error> {

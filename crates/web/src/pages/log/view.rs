@@ -1,12 +1,24 @@
+use super::{address, ahead};
 use crate::fields;
 use crate::layout::{Tab, layout};
 use crate::page::LearnerPage;
 use crate::typed::Typed;
 use crate::wording::{self, in_words};
 use maud::{Markup, html};
-use sayso_model::{Accident, Answer, Body, Event, Moment, PressedBy, SignLevel, Source, Then};
+use sayso_model::{Accident, Answer, Body, Event, EventId, Moment, PressedBy, SignLevel, Source, Then};
 
-pub fn view(page: &LearnerPage, events: &[Event], more: Option<Moment>) -> Markup {
+/// Which part of the log a page shows.
+pub struct Part {
+    /// Whether there are newer events.
+    pub newer: bool,
+    /// Where older ones begin, if there are any.
+    pub more: Option<Moment>,
+    /// The event asked for.
+    pub shown: Option<EventId>,
+}
+
+/// The page.
+pub fn view(page: &LearnerPage, events: &[Event], part: &Part) -> Markup {
     layout(
         page,
         Tab::Log,
@@ -14,23 +26,25 @@ pub fn view(page: &LearnerPage, events: &[Event], more: Option<Moment>) -> Marku
         html! {
             p { a.link href=(format!("/l/{}/heard", page.id)) { "Judge presses a microphone heard" } }
             p { "Everything noted for " (page.card.name.as_str()) ", newest first. Nothing is ever erased: what is taken back or put right keeps its first record." }
+            (ahead(page))
+            @if part.newer { p { a.button href=(format!("/l/{}/log", page.id)) { "Newest" } } }
             @if events.is_empty() { p { "Nothing is noted yet." } }
             ol.log {
-                @for e in events { (entry(page, e)) }
+                @for e in events { (entry(page, e, part.shown == Some(e.id))) }
             }
-            @if let Some(before) = more {
+            @if let Some(before) = part.more {
                 p { a.button href=(format!("/l/{}/log?before={before}", page.id)) { "Older" } }
             }
         },
     )
 }
 
-fn entry(page: &LearnerPage, first: &Event) -> Markup {
+fn entry(page: &LearnerPage, first: &Event, shown: bool) -> Markup {
     let story = &page.story;
     let now = story.ledger().standing(first.id);
     let changed = now.as_ref().is_some_and(|n| n.body != first.body || n.happened_at != first.happened_at);
     html! {
-        li #(format!("e{}", first.id)) data-test="log-entry" data-state=(if now.is_none() { "withdrawn" } else if changed { "corrected" } else { "standing" }) {
+        li #(format!("e{}", first.id)) aria-current=[shown.then_some("true")] data-test="log-entry" data-state=(if now.is_none() { "withdrawn" } else if changed { "corrected" } else { "standing" }) {
             div.what {
                 @match &now {
                     None => { p { strong { "Taken back: " } s { (in_words(story, &first.body)) } } }
@@ -58,16 +72,16 @@ fn entry(page: &LearnerPage, first: &Event) -> Markup {
     }
 }
 
-fn when(page: &LearnerPage, at: Moment) -> String {
+pub fn when(page: &LearnerPage, at: Moment) -> String {
     let local = at.local(&page.zone);
     format!("{} {:02}:{:02}:{:02}", at.day(&page.zone), local.hour(), local.minute(), local.second())
 }
 
-fn who(page: &LearnerPage, event: &Event) -> String {
+pub fn who(page: &LearnerPage, event: &Event) -> String {
     event.teacher.and_then(|t| page.story.teachers().get(&t).map(|c| format!(" \u{b7} {}", c.name))).unwrap_or_default()
 }
 
-const fn how(source: Source) -> &'static str {
+pub const fn how(source: Source) -> &'static str {
     match source {
         Source::Tap => "",
         Source::Heard => " \u{b7} heard",
@@ -118,7 +132,7 @@ pub fn edit(page: &LearnerPage, event: &Event, typed: &Typed) -> Markup {
                 }
                 button.primary.wide data-test="log-save" { "Put right" }
             }
-            p { a href=(format!("/l/{}/log#e{}", page.id, event.id)) { "Back to the log" } }
+            p { a href=(address(page.id, event.id)) { "Back to the log" } }
         },
     )
 }

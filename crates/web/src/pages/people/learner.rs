@@ -14,7 +14,7 @@ use sayso_model::facts::MOST_REWARD_SHARE;
 use sayso_model::{Day, Kcal, Kilograms, LearnerCard, LearnerId, LifeStage, Probability, Species};
 use uuid::Uuid;
 
-const FIELDS: [&str; 13] = [
+const FIELDS: [&str; 14] = [
     "name",
     "species",
     "born",
@@ -22,6 +22,7 @@ const FIELDS: [&str; 13] = [
     "age_years",
     "age_months",
     "weight_kg",
+    "adult_weight_kg",
     "life_stage",
     "day_kcal",
     "reward_percent",
@@ -38,14 +39,14 @@ pub fn router() -> Router<AppState> {
 }
 
 pub const fn stage_words(stage: LifeStage) -> &'static str {
-    match stage {
+    match stage.today() {
         LifeStage::NeuteredAdult => "grown, neutered",
         LifeStage::IntactAdult => "grown, not neutered",
         LifeStage::ObeseProne => "grown, gains easily",
         LifeStage::WeightLoss => "on a weight-loss plan (enter the target weight)",
-        LifeStage::PuppyUnder4Months => "puppy under 4 months",
-        LifeStage::PuppyOver4Months => "puppy of 4 months or more",
         LifeStage::Kitten => "kitten",
+        // Whatever earlier records call it.
+        LifeStage::Puppy | LifeStage::PuppyUnder4Months | LifeStage::PuppyOver4Months => "puppy",
     }
 }
 
@@ -75,7 +76,8 @@ async fn edit(page: LearnerPage) -> Markup {
         .with_some("born", c.born)
         .with_some("born_estimated", c.born_estimated.then_some("yes"))
         .with_some("weight_kg", c.weight_kg)
-        .with_some("life_stage", c.life_stage.map(LifeStage::name))
+        .with_some("adult_weight_kg", c.adult_weight_kg)
+        .with_some("life_stage", c.life_stage.map(|s| s.today().name()))
         .with_some("day_kcal", c.day_kcal)
         .with_some("reward_percent", c.reward_share.map(|s| (s.get() * 1000.0).round() / 10.0))
         .with_some("limits", c.limits.as_ref())
@@ -111,11 +113,21 @@ fn read(page: &Page, id: Option<LearnerId>, typed: &mut Typed) -> Option<Learner
     }
     let (born, born_estimated) = born(page, typed);
     let weight_kg = typed.quantity("weight_kg", Kilograms::new);
+    let adult_weight_kg = typed.quantity("adult_weight_kg", Kilograms::new);
     let life_stage = typed.one_of("life_stage", &LifeStage::ALL, LifeStage::name);
     if let (Some(stage), Some(species)) = (life_stage, species)
         && !stage.fits(species)
     {
         typed.wrong("life_stage", format!("\u{201c}{}\u{201d} does not fit a {}", stage_words(stage), species.name()));
+    }
+    if life_stage == Some(LifeStage::Puppy)
+        && let (Some(kg), Some(grown)) = (weight_kg, adult_weight_kg)
+        && kg > grown
+    {
+        typed.wrong(
+            "adult_weight_kg",
+            format!("is less than the {kg} kg it weighs; correct one, or choose a grown stage"),
+        );
     }
     let day_kcal = typed.quantity("day_kcal", Kcal::new);
     if day_kcal.is_some_and(|k| k.get() <= 0.0) {
@@ -136,6 +148,7 @@ fn read(page: &Page, id: Option<LearnerId>, typed: &mut Typed) -> Option<Learner
         born,
         born_estimated,
         weight_kg,
+        adult_weight_kg,
         life_stage,
         day_kcal,
         reward_share,
@@ -179,7 +192,7 @@ fn form(page: &Page, id: Option<LearnerId>, typed: &Typed) -> Markup {
     let mut stages = vec![(String::new(), "not known".to_owned())];
     stages.extend(LifeStage::ALL.iter().map(|s| {
         let whose = match s {
-            LifeStage::PuppyUnder4Months | LifeStage::PuppyOver4Months => " (dogs)",
+            LifeStage::Puppy => " (dogs)",
             LifeStage::Kitten => " (cats)",
             _ => "",
         };
@@ -205,6 +218,7 @@ fn form(page: &Page, id: Option<LearnerId>, typed: &Typed) -> Markup {
                 h2 { "Food" }
                 (number(typed, "weight_kg", "Weight, kg", "such as 4.5 (a pound is 0.454 kg)"))
                 (select(typed, "life_stage", "Stage of life", "sets how much energy a day is reckoned with", &stages))
+                (number(typed, "adult_weight_kg", "For a puppy: weight expected once grown, kg", "A puppy\u{2019}s need goes by how much of it there is already. Ask the breeder or a veterinarian; without it nothing is computed."))
                 (number(typed, "day_kcal", "Whole day\u{2019}s food, kcal, as a veterinarian set it", "Leave empty for dogs and cats to have a starting point computed. Where nothing can be computed, ask a veterinarian and type it in here; it then replaces any formula."))
                 (number(typed, "reward_percent", "Share of it for rewards, per cent", "at most 10; empty means 10"))
                 h2 { "To allow for" }

@@ -212,7 +212,7 @@ fn energy(typed: &Typed) -> Markup {
             p.quiet { "Not known? Leave it empty and give the weight of a piece, with the package\u{2019}s figure or a food of the table." }
             (number(typed, "grams_per_piece", "Grams a piece", "weigh ten and divide by ten"))
             (number(typed, "kcal_per_100g", "kcal per 100 g", "from the package; this is the better figure"))
-            (select(typed, "food", "or a plain food", "from memory (USDA FoodData Central, rounded), without salt, fat or seasoning", &pieces::foods()))
+            (select(typed, "food", "or a plain food", "from the USDA table, without salt, fat or seasoning", &pieces::foods()))
         }
     }
 }

@@ -4,7 +4,7 @@ use crate::layout::{Tab, layout};
 use crate::page::Page;
 use maud::{Markup, html};
 use sayso_advisor::ration::{Ration, ration};
-use sayso_model::{HouseRule, LearnerCard, RewardCard, RewardKind};
+use sayso_model::{HouseRule, LearnerCard, LifeStage, RewardCard, RewardKind};
 
 pub fn view(page: &Page) -> Markup {
     let household = page.story.household();
@@ -37,7 +37,7 @@ pub fn view(page: &Page) -> Markup {
                     dt { "Name" } dd { @match household { Some(h) => (h.name.as_str()), None => "not named yet" } }
                     dt { "Time zone" } dd { (page.zone.name()) }
                 }
-                p { a.button href="/people/household" { "Change" } }
+                p { a.button href="/people/household" { "Change" } " " a.button href="/devices" { "Devices that may read this" } }
             }
             (put_away(page))
         },
@@ -55,6 +55,7 @@ fn animal(page: &Page, l: &LearnerCard) -> Markup {
             @if let Some(text) = &l.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
             dl.facts {
                 @if let Some(kg) = l.weight_kg { dt { "Weight" } dd.num { (kg) " kg" } }
+                @if let Some(kg) = l.adult_weight_kg.filter(|_| l.life_stage.is_some_and(|s| s.today() == LifeStage::Puppy)) { dt { "Expected grown" } dd.num { (kg) " kg" } }
                 @if let Some(stage) = l.life_stage { dt { "Stage" } dd { (learner::stage_words(stage)) } }
                 @if let Some(text) = &l.limits { dt { "Limits" } dd { (text.as_str()) } }
             }

@@ -3,6 +3,7 @@
 use super::sheet;
 use crate::page::Page;
 use maud::{Markup, html};
+use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_model::{HouseRule, WordCard, WordId};
 
 pub async fn show(page: Page) -> Markup {
@@ -37,7 +38,7 @@ pub async fn show(page: Page) -> Markup {
             ul {
                 li { "Answer every press, also one that looks like a stumble." }
                 li { "It may come and go; never call or lure it to the board." }
-                li { "Close battery covers with their screws. A swallowed coin cell is an emergency: call a veterinarian at once." }
+                li { "Close battery covers with their screws. " (BATTERY_EMERGENCY) }
             }
             @for l in page.learners() { @if let Some(text) = &l.cautions { p { strong { (l.name.as_str()) ": " } (text.as_str()) } } }
         },

@@ -63,6 +63,7 @@ async fn begin(State(state): State<AppState>, Form(start): Form<Start>) -> Resul
                 born: None,
                 born_estimated: false,
                 weight_kg: None,
+                adult_weight_kg: None,
                 life_stage: None,
                 day_kcal: None,
                 reward_share: None,

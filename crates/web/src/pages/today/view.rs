@@ -1,6 +1,7 @@
 //! Markup of Today, and of an advice wherever it stands.
 
 use crate::page::LearnerPage;
+use crate::pages::log;
 use maud::{Markup, html};
 use sayso_advisor::plan::Plan;
 use sayso_advisor::ration::Ration;
@@ -15,6 +16,7 @@ pub fn page(page: &LearnerPage, today: &Today) -> Markup {
     let (shows, others): (Vec<_>, Vec<_>) = today.advice.iter().partition(|a| a.topic == Topic::Show);
     let (first, rest) = others.split_at(others.len().min(3));
     html! {
+        (log::ahead(page))
         @if today.advice.is_empty() {
             p { "Nothing needs doing now. Answer whatever it presses." }
         }
@@ -63,7 +65,7 @@ fn reason(learner: LearnerId, reason: &Reason) -> Markup {
         (reason.text)
         @if let Some(figure) = &reason.figure { " " strong.num { (figure) } }
         @if let Some(first) = reason.events.first() {
-            " " a href=(format!("/l/{learner}/log?event={first}")) { "the records" }
+            " " a href=(log::address(learner, *first)) { "the records" }
         }
     }
 }

@@ -11,6 +11,7 @@ use crate::typed::{Typed, again};
 use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
+use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_model::{BoardLayout, Placed, WordCard};
 use serde::Deserialize;
 
@@ -149,7 +150,7 @@ fn form(page: &LearnerPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[S
                 @if !moved.is_empty() { (tick(typed, "move", "Yes, move them")) }
                 button.primary.wide { "Keep" }
             }
-            p.quiet { "Leave a place free beside a word that is pressed most, keep words that sound alike apart, and fix the board on a grippy mat: a board that slides or rattles is avoided. Close battery covers with their screws." }
+            p.quiet { "Leave a place free beside a word that is pressed most, keep words that sound alike apart, and fix the board on a grippy mat: a board that slides or rattles is avoided. Close battery covers with their screws. " (BATTERY_EMERGENCY) }
             p { a href=(Tab::Words.href(Some(page.id))) { "Back to Words" } }
         },
     )

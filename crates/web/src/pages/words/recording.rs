@@ -11,7 +11,7 @@ use axum::http::header::{ACCEPT_RANGES, CACHE_CONTROL, CONTENT_RANGE, CONTENT_TY
 use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use sayso_advisor::recording::{advice, measured};
+use sayso_advisor::recording::{MAKE_IT_OUT, advice, measured};
 use sayso_listen::{Clip, ClipReport, check_clips};
 use sayso_model::WordCard;
 use sayso_store::{ClipHash, MOST_CLIP_BYTES, NoSound, Recording};
@@ -152,6 +152,7 @@ pub async fn section(page: &LearnerPage, card: &WordCard) -> Result<Markup, Erro
                 }
                 button.wide { "Keep and check it" }
             }
+            p data-test="make-it-out" { (MAKE_IT_OUT) }
             p.quiet { "A loud replay close to the ear can frighten or harm: record softly and let the animal approach." }
         }
     })

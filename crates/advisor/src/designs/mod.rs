@@ -1,0 +1,255 @@
+//! Trials of a change on one animal (single-case designs): what the draw says for today, what was measured, what may be said.
+//!
+//! Methods: [`sayso_methods::single_case`]. Everything follows from the events and the moment, so that page and command say
+//! the same. Later conditions are never told before their time: knowing them changes what people do. A strong sign of
+//! stress under the changed condition ends the trial; nothing is tested before the end, for stopping while ahead wins nothing.
+
+mod measure;
+mod result;
+mod text;
+
+pub use measure::{Measured, measured};
+pub use result::{LaneResult, PhaseMean, Report, Tested, report};
+pub use text::{changed_words, design_words, measure_words, proposal, question_words, verdict_words};
+
+use crate::welfare::rest_today;
+use sayso_methods::single_case::CaseError;
+use sayso_methods::single_case::schedule::{Assignment, Design};
+use sayso_model::{
+    CaseCondition, CaseDesign, CaseStop, CaseUnit, Day, DesignId, DesignNote, DesignPlan, DesignStop, Fact, LearnerId,
+    Moment, Purpose, Session, Sign, SignLevel, Story, WordId,
+};
+
+/// One series of a trial.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Lane {
+    /// Its name: a word, an animal, or none for the only one.
+    pub name: String,
+    /// Whose behaviour is measured.
+    pub learner: LearnerId,
+    /// Words measured; all where empty.
+    pub words: Vec<WordId>,
+}
+
+/// A trial with its drawn order.
+#[derive(Clone, Debug)]
+pub struct Trial<'a> {
+    /// Its plan.
+    pub plan: Fact<'a, DesignPlan>,
+    /// The animal the plan is about.
+    pub learner: LearnerId,
+    /// The design with its numbers.
+    pub design: Design,
+    /// The drawn order.
+    pub order: Assignment,
+    /// Its series.
+    pub lanes: Vec<Lane>,
+}
+
+/// How far a trial has got.
+#[derive(Clone, PartialEq, Debug)]
+pub enum Standing {
+    /// Begins on this day.
+    NotYet(Day),
+    /// Going on.
+    Running,
+    /// Every point is over.
+    Finished,
+    /// A person stopped it.
+    Stopped(Day, CaseStop),
+    /// A strong sign of stress under the changed condition ended it.
+    StrongSign(Day),
+}
+
+/// What to do in one series now.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub enum Today {
+    /// The condition of this point, with the phase's criterion in seconds where there is one.
+    Condition {
+        /// The point, from 1.
+        point: u16,
+        /// Usual or changed.
+        condition: CaseCondition,
+        /// Which criterion, counted from 0.
+        criterion: Option<usize>,
+    },
+    /// Strong signs of stress: rest, and everything as usual.
+    Rest,
+    /// Nothing: not begun, or over. Everything as usual.
+    Nothing,
+}
+
+/// The design of a plan.
+#[must_use]
+pub fn design_of(plan: &DesignPlan) -> Design {
+    let [points, phases, least, apart] = [plan.points, plan.phases, plan.least, plan.apart].map(usize::from);
+    match plan.design {
+        CaseDesign::Reversal => Design::Reversal { points, phases, least },
+        CaseDesign::MultipleBaseline => Design::MultipleBaseline { points, series: plan.lanes(), least, apart },
+        CaseDesign::AlternatingTreatments => Design::Alternating { points },
+        CaseDesign::ChangingCriterion => Design::ChangingCriterion { points, phases, least },
+    }
+}
+
+/// Plans that concern an animal, oldest first: its own, and those over several animals that name it.
+#[must_use]
+pub fn plans(story: &Story, learner: LearnerId) -> Vec<Fact<'_, DesignPlan>> {
+    let mut all: Vec<_> = story
+        .everyones::<DesignPlan>()
+        .filter(|p| p.event.learner == Some(learner) || p.part.learners.contains(&learner))
+        .collect();
+    all.sort_by_key(|p| (p.at(), p.id()));
+    all
+}
+
+/// A trial by its id, with the order drawn from its seed; none for an unknown one.
+///
+/// # Errors
+/// [`CaseError`] for a plan whose numbers do not fit together.
+#[must_use]
+pub fn trial(story: &Story, learner: LearnerId, id: DesignId) -> Option<Result<Trial<'_>, CaseError>> {
+    let plan = plans(story, learner).into_iter().find(|p| p.part.trial == id)?;
+    let owner = plan.event.learner.unwrap_or(learner);
+    let design = design_of(plan.part);
+    let lanes = lanes(story, owner, plan.part);
+    Some(design.draw(u64::from(plan.part.seed)).map(|order| Trial { plan, learner: owner, design, order, lanes }))
+}
+
+fn lanes(story: &Story, owner: LearnerId, plan: &DesignPlan) -> Vec<Lane> {
+    let says = |word: &WordId| story.words().get(word).map_or_else(|| "?".to_owned(), |c| c.says.to_string());
+    let name =
+        |learner: &LearnerId| story.learners().get(learner).map_or_else(|| "?".to_owned(), |c| c.name.to_string());
+    match plan.design {
+        CaseDesign::MultipleBaseline if plan.learners.is_empty() => {
+            plan.words.iter().map(|w| Lane { name: says(w), learner: owner, words: vec![*w] }).collect()
+        }
+        CaseDesign::MultipleBaseline => {
+            plan.learners.iter().map(|l| Lane { name: name(l), learner: *l, words: plan.words.clone() }).collect()
+        }
+        _ => vec![Lane { name: String::new(), learner: owner, words: plan.words.clone() }],
+    }
+}
+
+impl Trial<'_> {
+    /// Whether the change is drawn for a point, counted from 1; none beyond the plan.
+    #[must_use]
+    pub fn drawn(&self, lane: usize, point: u16) -> Option<CaseCondition> {
+        let phase = *self.order.get(lane)?.get(usize::from(point).checked_sub(1)?)?;
+        Some(if self.design.changed(phase) { CaseCondition::Changed } else { CaseCondition::Usual })
+    }
+
+    /// What was noted to be in force at a point, where it was noted.
+    fn noted(&self, story: &Story, lane: usize, point: u16) -> Option<CaseCondition> {
+        let lane = self.lanes.get(lane)?;
+        let over_words = self.plan.part.design == CaseDesign::MultipleBaseline && self.plan.part.learners.is_empty();
+        let note = story.of::<DesignNote>(lane.learner).rfind(|n| {
+            n.part.trial == self.plan.part.trial
+                && n.part.point == point
+                && (!over_words || n.part.word.is_none_or(|w| lane.words.contains(&w)))
+        });
+        note.map(|n| n.part.in_force)
+    }
+
+    /// Sessions that are points of a series, oldest first, at most as many as planned: those for showing or inviting from
+    /// the first day on that began after the plan was made.
+    fn sessions<'s>(&self, story: &'s Story, lane: &Lane, now: Moment) -> Vec<Session<'s>> {
+        let from = self.plan.part.first.start(&story.zone());
+        let counts = |s: &Session<'_>| {
+            let at = s.start.at();
+            at >= from
+                && at >= self.plan.event.recorded_at
+                && at <= now
+                && matches!(s.start.part.purpose, Purpose::Showing | Purpose::Inviting)
+        };
+        story.sessions(lane.learner).into_iter().filter(counts).take(usize::from(self.plan.part.points)).collect()
+    }
+
+    /// The point going on or coming next, from 1; none before the first day and after the last point.
+    #[must_use]
+    pub fn point_now(&self, story: &Story, lane: usize, now: Moment) -> Option<u16> {
+        let (plan, zone) = (self.plan.part, story.zone());
+        let days = now.day(&zone).days_since(plan.first);
+        if days < 0 {
+            return None;
+        }
+        let before = match plan.unit {
+            CaseUnit::Day => usize::try_from(days).ok()?,
+            CaseUnit::Session => {
+                let sessions = self.sessions(story, self.lanes.get(lane)?, now);
+                sessions.iter().filter(|s| !s.open(now)).count()
+            }
+        };
+        let point = u16::try_from(before + 1).ok()?;
+        (point <= plan.points).then_some(point)
+    }
+
+    /// How far it has got.
+    #[must_use]
+    pub fn standing(&self, story: &Story, now: Moment) -> Standing {
+        let zone = story.zone();
+        let id = self.plan.part.trial;
+        let stop = story.everyones::<DesignStop>().filter(|s| s.part.trial == id && s.at() <= now).min_by_key(Fact::at);
+        let signs = (0..self.lanes.len()).filter_map(|lane| self.strong_sign(story, lane, now)).min();
+        match (stop, signs) {
+            (Some(stop), sign) if sign.is_none_or(|at| stop.at() <= at) => {
+                return Standing::Stopped(stop.at().day(&zone), stop.part.reason);
+            }
+            (_, Some(at)) => return Standing::StrongSign(at.day(&zone)),
+            _ => {}
+        }
+        if now.day(&zone) < self.plan.part.first {
+            return Standing::NotYet(self.plan.part.first);
+        }
+        let open = (0..self.lanes.len()).any(|lane| self.point_now(story, lane, now).is_some());
+        if open { Standing::Running } else { Standing::Finished }
+    }
+
+    /// The first strong sign of stress seen while the change was in force.
+    fn strong_sign(&self, story: &Story, lane: usize, now: Moment) -> Option<Moment> {
+        let all = measured(story, self, lane, now);
+        let zone = story.zone();
+        let learner = self.lanes.get(lane)?.learner;
+        let under = |sign: &Fact<'_, Sign>| {
+            let day = sign.at().day(&zone);
+            all.iter().any(|m| {
+                let here = match (sign.part.session, m.session) {
+                    (Some(of), Some(point)) => of == point,
+                    _ => m.day == Some(day),
+                };
+                here && m.in_force.unwrap_or(m.drawn) == CaseCondition::Changed
+            })
+        };
+        let strong = |s: &Fact<'_, Sign>| s.part.level == SignLevel::Strong && s.at() <= now;
+        story.of::<Sign>(learner).filter(strong).find(under).map(|s| s.at())
+    }
+
+    /// What to do now in each series.
+    #[must_use]
+    pub fn today(&self, story: &Story, now: Moment) -> Vec<Today> {
+        let running = self.standing(story, now) == Standing::Running;
+        (0..self.lanes.len())
+            .map(|lane| {
+                if rest_today(story, self.lanes[lane].learner, now) {
+                    return Today::Rest;
+                }
+                let point = self.point_now(story, lane, now).filter(|_| running);
+                let Some((point, condition)) = point.and_then(|p| Some((p, self.drawn(lane, p)?))) else {
+                    return Today::Nothing;
+                };
+                let phase = self.order[lane][usize::from(point) - 1];
+                let steps = self.plan.part.design == CaseDesign::ChangingCriterion;
+                Today::Condition { point, condition, criterion: usize::from(phase).checked_sub(1).filter(|_| steps) }
+            })
+            .collect()
+    }
+
+    /// Whether the order was drawn before the first point, which the test rests on.
+    #[must_use]
+    pub fn drawn_before(&self, story: &Story) -> bool {
+        let recorded = self.plan.event.recorded_at;
+        // Sessions before the plan are never points; a day that had begun would be.
+        let in_time = self.plan.part.unit == CaseUnit::Session || recorded < self.plan.part.first.start(&story.zone());
+        let as_planned = story.ledger().first(self.plan.id()) == Some(self.plan.event);
+        in_time && as_planned
+    }
+}

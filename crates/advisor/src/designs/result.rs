@@ -1,0 +1,248 @@
+//! What came out of a trial: means, nonoverlap, level and trend, the test against the draw, the verdict on the design.
+
+use super::measure::{Measured, measured};
+use super::text;
+use super::{Lane, Standing, Trial};
+use crate::estimate::{Estimate, Unit, mean};
+use sayso_methods::learning::celeration::Celeration;
+use sayso_methods::learning::phases::Better;
+use sayso_methods::single_case::CaseError;
+use sayso_methods::single_case::effects::{Contrast, Point, Scale, contrast, phase_celeration};
+use sayso_methods::single_case::randomisation::{
+    Expected, RandomisationTest, Statistic, randomisation_test, shift_interval,
+};
+use sayso_methods::single_case::schedule::Design;
+use sayso_methods::single_case::standards::{Standards, standards};
+use sayso_model::{CaseCondition, CaseExpected, CaseMeasure, Moment, Story};
+
+/// Orders drawn where there are too many to count.
+const DRAWN: u64 = 9_999;
+
+/// One phase of a series (alternating: one condition).
+#[derive(Clone, PartialEq, Debug)]
+pub struct PhaseMean {
+    /// What it is called.
+    pub name: String,
+    /// Mean over its points; its interval takes points as independent.
+    pub mean: Estimate,
+    /// Factor a week within the phase, where the measure has one.
+    pub celeration: Option<Celeration>,
+}
+
+/// One series and what it shows.
+#[derive(Clone, Debug)]
+pub struct LaneResult {
+    /// The series.
+    pub lane: Lane,
+    /// Every point that has begun.
+    pub points: Vec<Measured>,
+    /// Its phases.
+    pub phases: Vec<PhaseMean>,
+    /// Changed against the usual before it, with a name each.
+    pub contrasts: Vec<(String, Contrast)>,
+}
+
+/// The test against the draw.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Tested {
+    /// The test.
+    pub test: RandomisationTest,
+    /// The difference of means with the 95 % interval of a lasting shift; an open end where the design has too few orders.
+    /// None for a changing criterion.
+    pub difference: Option<Estimate>,
+}
+
+/// A trial so far.
+#[derive(Clone, Debug)]
+pub struct Report {
+    /// How far it has got.
+    pub standing: Standing,
+    /// Points over and points planned, in all series.
+    pub done: (usize, usize),
+    /// Orders the design allows.
+    pub orders: u128,
+    /// Series by series.
+    pub lanes: Vec<LaneResult>,
+    /// The test; only of a finished trial whose order was drawn before. Else why there is none.
+    pub tested: Result<Tested, String>,
+    /// The verdict on the design by the points there are.
+    pub standards: Option<Standards>,
+    /// Points over without a value.
+    pub missing: usize,
+    /// Where the conduct was not as planned.
+    pub departures: Vec<String>,
+    /// What may be said, in a sentence or two.
+    pub sentence: String,
+    /// What would change it.
+    pub would_change: String,
+}
+
+/// What a trial shows at `now`.
+#[must_use]
+pub fn report(story: &Story, trial: &Trial<'_>, now: Moment) -> Report {
+    let plan = trial.plan.part;
+    let standing = trial.standing(story, now);
+    let stopped = match standing {
+        Standing::Stopped(day, _) | Standing::StrongSign(day) => Some(day),
+        _ => None,
+    };
+    let lanes: Vec<LaneResult> = (0..trial.lanes.len())
+        .map(|i| {
+            let mut points = measured(story, trial, i, now);
+            points.retain(|m| stopped.is_none_or(|stop| m.day.is_some_and(|d| d < stop)));
+            lane_result(trial, i, points)
+        })
+        .collect();
+    let over = lanes.iter().flat_map(|l| &l.points).filter(|m| m.over);
+    let (done, missing) = over.fold((0, 0), |(d, m), p| (d + 1, m + usize::from(p.value.is_none())));
+    let departures = departures(story, trial, &lanes);
+    let drawn_before = trial.drawn_before(story);
+    let tested = match standing {
+        Standing::Finished if drawn_before => tested(trial, &lanes).map_err(|why| format!("{why}")),
+        Standing::Finished => {
+            Err("the order was not drawn before the first point, or the plan was changed later".into())
+        }
+        Standing::Stopped(..) | Standing::StrongSign(_) => Err("the trial was stopped before its end".into()),
+        Standing::NotYet(_) | Standing::Running => Err("the trial is not finished".into()),
+    };
+    let standards = judged(trial, &lanes);
+    let mut report = Report {
+        done: (done, usize::from(plan.points) * trial.lanes.len()),
+        orders: trial.design.count().unwrap_or(0),
+        standing,
+        lanes,
+        tested,
+        standards,
+        missing,
+        departures,
+        sentence: String::new(),
+        would_change: String::new(),
+    };
+    report.sentence = text::sentence(story, trial, &report);
+    report.would_change = text::would_change(trial, &report);
+    report
+}
+
+/// Unit of the measure in figures.
+#[must_use]
+pub const fn unit_of(measure: CaseMeasure) -> Unit {
+    match measure {
+        CaseMeasure::OwnPresses | CaseMeasure::StressSigns => Unit::Number,
+        CaseMeasure::JoinedShare | CaseMeasure::PressedShare => Unit::Share,
+        CaseMeasure::TimeToPress | CaseMeasure::DeliveryDelay => Unit::Seconds,
+    }
+}
+
+fn lane_result(trial: &Trial<'_>, lane: usize, points: Vec<Measured>) -> LaneResult {
+    let plan = trial.plan.part;
+    let of = |wanted: &dyn Fn(&Measured) -> bool| -> Vec<Point> {
+        let there = points.iter().filter(|m| wanted(m));
+        there.filter_map(|m| Some(Point { day: f64::from(m.day?.days_since(plan.first)), value: m.value? })).collect()
+    };
+    let last = trial.order[lane].iter().copied().max().unwrap_or(0);
+    let phases = (0..=last)
+        .map(|phase| {
+            let here = of(&|m| m.phase == phase);
+            let values: Vec<f64> = here.iter().map(|p| p.value).collect();
+            let scale = match plan.measure {
+                CaseMeasure::OwnPresses | CaseMeasure::StressSigns => Some(Scale::Counts),
+                CaseMeasure::TimeToPress | CaseMeasure::DeliveryDelay => Some(Scale::Amounts),
+                CaseMeasure::JoinedShare | CaseMeasure::PressedShare => None,
+            };
+            PhaseMean {
+                name: text::phase_name(plan, phase),
+                mean: mean(&values, unit_of(plan.measure)),
+                celeration: scale.and_then(|s| phase_celeration(&here, s).ok()),
+            }
+        })
+        .collect();
+    let better = if plan.expected == CaseExpected::Less { Better::Smaller } else { Better::Larger };
+    let pairs: Vec<(String, Vec<Point>, Vec<Point>)> = match trial.design {
+        Design::Reversal { phases, .. } => (1..phases as u8)
+            .step_by(2)
+            .map(|b| {
+                let name = format!("{} after {}", text::phase_name(plan, b), text::phase_name(plan, b - 1));
+                (name, of(&|m| m.phase == b - 1), of(&|m| m.phase == b))
+            })
+            .collect(),
+        _ => {
+            let changed = |m: &Measured| trial.design.changed(m.phase);
+            vec![("changed against usual".to_owned(), of(&|m| !changed(m)), of(&|m| changed(m)))]
+        }
+    };
+    let contrasts = pairs.into_iter().filter_map(|(name, a, b)| Some((name, contrast(&a, &b, better).ok()?))).collect();
+    LaneResult { lane: trial.lanes[lane].clone(), points, phases, contrasts }
+}
+
+fn values(trial: &Trial<'_>, lanes: &[LaneResult]) -> Vec<Vec<Option<f64>>> {
+    let filled = |lane: &LaneResult| {
+        let mut all: Vec<Option<f64>> = lane.points.iter().map(|m| m.value).collect();
+        all.resize(trial.design.points(), None);
+        all
+    };
+    lanes.iter().map(filled).collect()
+}
+
+fn tested(trial: &Trial<'_>, lanes: &[LaneResult]) -> Result<Tested, CaseError> {
+    let plan = trial.plan.part;
+    let series = values(trial, lanes);
+    // Another stream than that of the draw, or the draw would be one of those compared more often than by chance.
+    let seed = u64::from(plan.seed) ^ 0x7465_7374_0000_0000;
+    let criteria: Vec<f64> = plan.criteria.iter().map(|c| c.get()).collect();
+    let statistic = if let Design::ChangingCriterion { .. } = trial.design {
+        Statistic::CriterionFit(&criteria)
+    } else {
+        Statistic::MeanDifference(match plan.expected {
+            CaseExpected::More => Expected::More,
+            CaseExpected::Less => Expected::Less,
+            CaseExpected::Either => Expected::Either,
+        })
+    };
+    let test = randomisation_test(trial.design, &series, &trial.order, statistic, DRAWN, seed)?;
+    let difference = match statistic {
+        Statistic::CriterionFit(_) => None,
+        Statistic::MeanDifference(_) => {
+            let [low, high] = shift_interval(trial.design, &series, &trial.order, DRAWN, seed)?;
+            let n = series.iter().flatten().flatten().count();
+            Some(Estimate { value: Some(test.observed), low, high, n, unit: unit_of(plan.measure) })
+        }
+    };
+    Ok(Tested { test, difference })
+}
+
+/// The design judged by the points there are: those to come count as if they would be there.
+fn judged(trial: &Trial<'_>, lanes: &[LaneResult]) -> Option<Standards> {
+    let points = trial.design.points();
+    let seen = |lane: &LaneResult| {
+        let mut seen: Vec<bool> = lane.points.iter().map(|m| !m.over || m.value.is_some()).collect();
+        seen.resize(points, true);
+        seen
+    };
+    let observed: Vec<Vec<bool>> = lanes.iter().map(seen).collect();
+    standards(trial.design, &trial.order, &observed).ok()
+}
+
+fn departures(story: &Story, trial: &Trial<'_>, lanes: &[LaneResult]) -> Vec<String> {
+    let mut out = Vec::new();
+    let points = |n: usize| if n == 1 { "1 point".to_owned() } else { format!("{n} points") };
+    let other = lanes.iter().flat_map(|l| &l.points).filter(|m| m.in_force.is_some_and(|c| c != m.drawn)).count();
+    if other > 0 {
+        out.push(format!("{} with another condition than the one drawn; the test goes by the draw", points(other)));
+    }
+    if !trial.drawn_before(story) {
+        out.push("the order was not drawn before the first point, or the plan was changed later".to_owned());
+    }
+    out
+}
+
+impl Report {
+    /// Observed points with the usual and with the change.
+    #[must_use]
+    pub fn counts(&self) -> (usize, usize) {
+        let there = self.lanes.iter().flat_map(|l| &l.points).filter(|m| m.value.is_some());
+        there.fold((0, 0), |(usual, changed), m| match m.drawn {
+            CaseCondition::Usual => (usual + 1, changed),
+            CaseCondition::Changed => (usual, changed + 1),
+        })
+    }
+}

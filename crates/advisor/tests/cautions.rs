@@ -1,0 +1,103 @@
+//! What is said where it can hurt someone, and what to check first when nothing moves.
+#![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
+
+use sayso_advisor::stages::standings;
+use sayso_advisor::stuck::{Bearing, Cause, differential, stuck};
+use sayso_advisor::{buttons, today};
+use sayso_model::{ClipCard, ClipId, Event, EventId, Moment, Seconds, Story, WordId};
+use sayso_sim::{Cause as Trouble, simulate, stuck_household};
+use uuid::Uuid;
+
+fn now() -> Moment {
+    "2026-11-25T19:30:00Z".parse().unwrap()
+}
+
+fn household() -> (Story, sayso_model::LearnerId, WordId) {
+    let run = simulate(&stuck_household(Trouble::DelayTooLong, 7), 7, now()).unwrap();
+    let story = Story::from_events(run.events);
+    (story, run.truth.ids.learners[0], run.truth.ids.words[2])
+}
+
+fn clip(story: &Story, word: WordId, number: u128, seconds: f64, lufs: f64) -> Event {
+    let pattern = story.ledger().all().next().unwrap().clone();
+    let card = ClipCard {
+        clip: ClipId(Uuid::from_u128(number)),
+        word,
+        sha256: format!("{number:064x}"),
+        seconds: Seconds::clamped(seconds),
+        lufs: Some(lufs),
+        active: true,
+    };
+    Event {
+        id: EventId(Uuid::from_u128(1000 + number)),
+        learner: None,
+        happened_at: now(),
+        body: card.into(),
+        ..pattern
+    }
+}
+
+#[test]
+fn whether_a_word_can_be_made_out_is_checked_before_anything_else() {
+    let (story, learner, word) = household();
+    let advice = stuck(&story, learner, now(), &standings(&story, learner, now()));
+    assert!(!advice.is_empty());
+    for one in &advice {
+        assert!(one.act.contains("First play its button from another room"), "{}", one.act);
+        assert!(one.because.iter().any(|r| r.text.contains("hard to make out")), "{:?}", one.because);
+    }
+    let unknown = |story: &Story| {
+        let all = differential(story, learner, now(), word);
+        all.into_iter().find(|w| w.bearing == Bearing::Unknown).unwrap()
+    };
+    let without = unknown(&story);
+    assert_eq!(without.cause, Cause::HardToMakeOut, "first of those the records say nothing of");
+    assert!(without.evidence.text.contains("no recording of it was checked"));
+    let mut checked = story.clone();
+    checked.add(clip(&story, word, 1, 0.8, -23.0));
+    let with = unknown(&checked);
+    assert_eq!(with.cause, Cause::HardToMakeOut, "a checked recording is no proof that an animal makes it out");
+    assert!(
+        with.evidence.text.contains("was checked") && with.evidence.text.contains("30 %"),
+        "{}",
+        with.evidence.text
+    );
+}
+
+#[test]
+fn a_recording_plainly_too_short_or_too_quiet_points_to_it() {
+    let (story, learner, word) = household();
+    let other = story.words_of(learner).iter().map(|w| w.word).find(|w| *w != word).unwrap();
+    for (seconds, lufs, bearing) in
+        [(0.8, -25.0, Bearing::Unknown), (0.2, -23.0, Bearing::Perhaps), (0.8, -40.0, Bearing::Perhaps)]
+    {
+        let mut story = story.clone();
+        story.add(clip(&story, other, 1, 0.8, -23.0));
+        story.add(clip(&story, word, 2, seconds, lufs));
+        let all = differential(&story, learner, now(), word);
+        let found = all.iter().find(|w| w.cause == Cause::HardToMakeOut).unwrap();
+        assert_eq!(found.bearing, bearing, "{seconds} s, {lufs} LUFS: {}", found.evidence.text);
+    }
+}
+
+#[test]
+fn a_child_is_named_wherever_a_battery_is() {
+    let said = "emergency department at once";
+    assert!(buttons::battery_caution().contains(said));
+    let (story, learner, _) = household();
+    let today = today::today(&story, learner, now()).unwrap();
+    for advice in &today.advice {
+        let caution = advice.caution.as_deref().unwrap_or_default();
+        assert!(!caution.contains("batter") || caution.contains(said), "{caution}");
+    }
+    for page in [include_str!("../../../README.md"), include_str!("../../../docs/hearing.md")] {
+        assert!(page.contains("emergency") && page.contains("child"), "a page names batteries and no child");
+    }
+}
+
+#[test]
+fn the_front_page_tells_hearing_by_species() {
+    let page = include_str!("../../../README.md");
+    assert!(!page.contains("animals hear more than we do"), "parrots hear less than people");
+    assert!(page.contains("Parrots hear less"));
+}

@@ -1,0 +1,227 @@
+//! `design`: trials of a change, planned and read as on the page, from the same figures.
+
+use super::notebook::Notebook;
+use super::serve::now;
+use super::tell::{asked, story};
+use crate::args::{Designing, Planning};
+use crate::error::CliError;
+use crate::out::say;
+use sayso_advisor::designs::{
+    self, Report, Standing, Today, Trial, changed_words, design_words, measure_words, proposal, question_words, report,
+    verdict_words,
+};
+use sayso_advisor::welfare::rest_today;
+use sayso_model::{
+    CaseCondition, CaseDesign, CaseUnit, DesignId, DesignPlan, DesignStop, Label, LearnerId, Seconds, Story, WordId,
+};
+use uuid::Uuid;
+
+/// Does what was asked.
+pub async fn design(what: &Designing) -> Result<(), CliError> {
+    match what {
+        Designing::List { data, learner } => {
+            let story = story(&data.data).await?;
+            for card in asked(&story, learner.as_deref())? {
+                say!("# {}", card.name);
+                for fact in designs::plans(&story, card.learner) {
+                    let p = fact.part;
+                    say!(
+                        "{}  {}  {}, {} points from {}",
+                        p.trial,
+                        question_words(p),
+                        design_words(p.design),
+                        p.points,
+                        p.first
+                    );
+                }
+                say!();
+            }
+            Ok(())
+        }
+        Designing::Show { data, trial } => {
+            let story = story(&data.data).await?;
+            let found = find(&story, *trial)?;
+            print(&story, &found);
+            Ok(())
+        }
+        Designing::Plan(asked) => plan(asked).await,
+        Designing::Stop { data, trial, reason } => {
+            let book = Notebook::open(&data.data).await?;
+            let learner = find(&book.story, *trial)?.learner;
+            let mut event = book.event(DesignStop { trial: *trial, reason: *reason, because: None });
+            event.learner = Some(learner);
+            book.keep(vec![event]).await?;
+            say!("Stopped. Put everything back as it was.");
+            Ok(())
+        }
+    }
+}
+
+fn find(story: &Story, id: DesignId) -> Result<Trial<'_>, CliError> {
+    let found = story.learners().into_keys().find_map(|l| designs::trial(story, l, id));
+    let found =
+        found.ok_or_else(|| CliError::said(format!("the notebook knows no trial {id}; see `sayso design list`")))?;
+    found.map_err(|why| CliError::said(format!("the order of this trial cannot be drawn from its plan: {why}")))
+}
+
+fn print(story: &Story, trial: &Trial<'_>) {
+    let plan = trial.plan.part;
+    let r = report(story, trial, now());
+    say!(
+        "{} {}; {} each {}",
+        question_words(plan),
+        design_words(plan.design),
+        measure_words(plan.measure),
+        plan.unit.name()
+    );
+    if matches!(r.standing, Standing::Running | Standing::NotYet(_)) {
+        for (lane, today) in trial.lanes.iter().zip(trial.today(story, now())) {
+            let lane = if lane.name.is_empty() { String::new() } else { format!("{}: ", lane.name) };
+            match today {
+                Today::Rest => say!("now: {lane}rest, everything as usual; strong signs of stress were noted"),
+                Today::Nothing => say!("now: {lane}everything as usual"),
+                Today::Condition { point, condition, criterion } => {
+                    let what = match (condition, criterion.and_then(|c| plan.criteria.get(c))) {
+                        (_, Some(goal)) => format!("deliver within {goal} s"),
+                        (CaseCondition::Changed, None) => format!("with {}", changed_words(plan)),
+                        (CaseCondition::Usual, None) => "as usual".to_owned(),
+                    };
+                    say!("now: {lane}point {point} of {}: {what}", plan.points);
+                }
+            }
+        }
+    }
+    say!("{}", r.sentence);
+    for d in &r.departures {
+        say!("not as planned: {d}");
+    }
+    if r.standing == Standing::Running {
+        say!("figures so far; nothing is claimed from them, and looking tempts to stop:");
+    }
+    figures(&r);
+    say!("what would change it: {}", r.would_change);
+}
+
+fn figures(r: &Report) {
+    match &r.tested {
+        Err(why) => say!("no test: {why}"),
+        Ok(found) => {
+            let t = found.test;
+            if let Some(d) = found.difference {
+                let end = |x: Option<f64>| x.map_or_else(|| "open".to_owned(), |x| format!("{x:.2}"));
+                say!(
+                    "difference, changed less usual: {:.2} (95 % interval {} to {}, n = {} points)",
+                    t.observed,
+                    end(d.low),
+                    end(d.high),
+                    d.n
+                );
+            } else {
+                say!("mean distance from the goal: {:.2} s", t.observed);
+            }
+            say!("orders as extreme: {} of {}; p = {:.4}", t.as_extreme, t.orders, t.p);
+        }
+    }
+    if let Some(s) = r.standards.filter(|_| r.standing != Standing::Running) {
+        say!(
+            "the design {}: {} chances to show an effect, at least {} points each",
+            verdict_words(s.verdict),
+            s.demonstrations,
+            s.fewest
+        );
+    }
+    if r.missing > 0 {
+        say!("points over without a value: {} of {}", r.missing, r.done.0);
+    }
+    for lane in r.lanes.iter().filter(|l| !l.points.is_empty()) {
+        if !lane.lane.name.is_empty() {
+            say!("## {}", lane.lane.name);
+        }
+        for p in &lane.phases {
+            say!("   {:<12} mean {}", p.name, p.mean);
+        }
+        for (name, c) in &lane.contrasts {
+            let n = &c.nonoverlap;
+            say!(
+                "   {name}: NAP {:.0} % (90 % interval {:.0} % to {:.0} %, n = {} and {}), Tau-U {:.0} % (p = {:.3})",
+                100.0 * n.nap,
+                100.0 * n.nap_interval.low,
+                100.0 * n.nap_interval.high,
+                n.n_a,
+                n.n_b,
+                100.0 * n.tau_u,
+                n.tau_u_p
+            );
+        }
+    }
+}
+
+async fn plan(what: &Planning) -> Result<(), CliError> {
+    let book = Notebook::open(&what.data).await?;
+    let cards = asked(&book.story, what.learner.as_deref())?;
+    let [card] = cards.as_slice() else {
+        return Err(CliError::said("say which animal with --learner"));
+    };
+    if rest_today(&book.story, card.learner, now()) {
+        return Err(CliError::said("not today: strong signs of stress were noted; give space and plan on a calm day"));
+    }
+    let today = now().day(&book.story.zone());
+    let first = what.first.unwrap_or_else(|| today.plus(1));
+    let soonest = if what.unit == CaseUnit::Session { today } else { today.plus(1) };
+    if first < soonest {
+        return Err(CliError::said(format!("--first must be {soonest} or later: the order is drawn before it begins")));
+    }
+    let design = what.design.unwrap_or_else(|| proposal(what.question).0);
+    let phased = matches!(design, CaseDesign::Reversal | CaseDesign::ChangingCriterion);
+    let staggered = design == CaseDesign::MultipleBaseline;
+    let only = |used: bool, n: u16| if used { n } else { 0 };
+    let label = |text: &String| Label::new(text).map_err(|e| CliError::said(format!("--label {e}")));
+    let goal = |s: &f64| Seconds::new(*s).map_err(|e| CliError::said(format!("--goal: {e}")));
+    let plan = DesignPlan {
+        trial: DesignId(Uuid::now_v7()),
+        design,
+        question: what.question,
+        label: what.label.as_ref().map(label).transpose()?,
+        measure: what.measure,
+        expected: what.expected,
+        words: what.word.iter().map(|w| word(&book.story, card.learner, w)).collect::<Result<_, _>>()?,
+        learners: animals(&book.story, &what.animal)?,
+        unit: what.unit,
+        first,
+        points: what.points,
+        phases: only(phased, what.phases),
+        least: only(design != CaseDesign::AlternatingTreatments, what.least),
+        apart: only(staggered, what.apart),
+        criteria: what.goal.iter().map(goal).collect::<Result<_, _>>()?,
+        seed: getrandom::u32().map_err(|e| CliError::said(format!("this machine gives no random numbers: {e}")))?,
+    };
+    let id = plan.trial;
+    let mut event = book.event(plan);
+    event.learner = Some(card.learner);
+    event.check().map_err(|problems| CliError::said(problems.to_string()))?;
+    book.keep(vec![event]).await?;
+    say!("Planned: {id}");
+    say!(
+        "It is about {}, not the other way round: it may leave at any time, and a strong sign of stress ends the trial.",
+        card.name
+    );
+    say!("See each day's condition with `sayso design show {id}`.");
+    Ok(())
+}
+
+fn word(story: &Story, learner: LearnerId, text: &str) -> Result<WordId, CliError> {
+    let all = story.words_of(learner);
+    let found = all.iter().find(|w| w.says.as_str().eq_ignore_ascii_case(text) || w.word.to_string() == text);
+    found.map(|w| w.word).ok_or_else(|| {
+        let names: Vec<&str> = all.iter().map(|w| w.says.as_str()).collect();
+        CliError::said(format!("--word: no word says \"{text}\"; there are: {}", names.join(", ")))
+    })
+}
+
+fn animals(story: &Story, names: &[String]) -> Result<Vec<LearnerId>, CliError> {
+    let mut all = Vec::new();
+    for name in names {
+        all.extend(asked(story, Some(name))?.into_iter().map(|c| c.learner));
+    }
+    Ok(all)
+}

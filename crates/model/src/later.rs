@@ -1,0 +1,181 @@
+//! Clocks that were ahead: a time for a new event at which it counts, and the events dated after now.
+//!
+//! Of cards the newest by `happened_at` counts, of amendments the last by `recorded_at`. One written while a clock was
+//! ahead would outlast every later one until that time comes; what a person decides now is therefore dated after it.
+
+use crate::event::{Body, Event};
+use crate::story::Story;
+use crate::time::Moment;
+
+/// An event dated further after now than this was written by a clock that is ahead, in seconds. Home devices set by
+/// the network agree to seconds; those set by hand to minutes (common practice, no source).
+pub const AHEAD_S: f64 = 600.0;
+/// The step after what an event replaces: the least a [`Moment`] tells apart, in seconds.
+const STEP_S: f64 = 0.001;
+
+/// Why an event cannot count: what it replaces is dated at the end of all time.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, thiserror::Error)]
+pub enum TooLate {
+    /// It is a card.
+    #[error("cannot be later than {0}, the date of the card it replaces. Put that card's date right in the log first")]
+    Card(Moment),
+    /// It is a correction or withdrawal.
+    #[error(
+        "cannot be later than {0}, when this was last changed, so it can be changed no more. Note it anew, as it should be"
+    )]
+    Amendment(Moment),
+}
+
+impl TooLate {
+    /// The field of the event that cannot be set.
+    #[must_use]
+    pub const fn field(self) -> &'static str {
+        match self {
+            Self::Card(_) => "happened_at",
+            Self::Amendment(_) => "recorded_at",
+        }
+    }
+}
+
+impl Story {
+    /// The event, dated after what it replaces where that is dated later, so that it counts at once.
+    ///
+    /// # Errors
+    /// [`TooLate`] where there is no later time.
+    pub fn in_time(&self, mut event: Event) -> Result<Event, TooLate> {
+        let after = |newest: Moment, own: Moment, late: fn(Moment) -> TooLate| {
+            if own > newest {
+                return Ok(own);
+            }
+            let next = newest.plus_seconds(STEP_S);
+            if next > newest { Ok(next) } else { Err(late(newest)) }
+        };
+        if let Some(of) = event.body.amends() {
+            if let Some(last) = self.ledger().last_amendment(of) {
+                event.recorded_at = after(last.recorded_at, event.recorded_at, TooLate::Amendment)?;
+            }
+        } else if let Some(newest) = self.newest_card_like(&event.body) {
+            event.happened_at = after(newest, event.happened_at, TooLate::Card)?;
+        }
+        Ok(event)
+    }
+
+    /// The date of the newest card of the same thing; none where it is no card or the first.
+    fn newest_card_like(&self, body: &Body) -> Option<Moment> {
+        match body {
+            Body::HouseholdCard(_) => self.newest_of(|_: &crate::HouseholdCard| true),
+            Body::BoardLayout(_) => self.newest_of(|_: &crate::BoardLayout| true),
+            Body::TeacherCard(new) => self.newest_of(|c: &crate::TeacherCard| c.teacher == new.teacher),
+            Body::LearnerCard(new) => self.newest_of(|c: &crate::LearnerCard| c.learner == new.learner),
+            Body::RewardCard(new) => self.newest_of(|c: &crate::RewardCard| c.reward == new.reward),
+            Body::WordCard(new) => self.newest_of(|c: &crate::WordCard| c.word == new.word),
+            Body::ClipCard(new) => self.newest_of(|c: &crate::ClipCard| c.clip == new.clip),
+            Body::HouseRule(new) => self.newest_of(|c: &crate::HouseRule| c.rule == new.rule),
+            _ => None,
+        }
+    }
+
+    fn newest_of<'a, P: crate::event::Part + 'a>(&'a self, same: impl Fn(&P) -> bool) -> Option<Moment> {
+        self.everyones::<P>().filter(|f| same(f.part)).map(|f| f.at()).max()
+    }
+
+    /// Standing events dated more than [`AHEAD_S`] after now, the soonest first.
+    #[must_use]
+    pub fn ahead(&self, now: Moment) -> Vec<&Event> {
+        let from = now.plus_seconds(AHEAD_S);
+        let mut all: Vec<&Event> =
+            self.shelves().flat_map(|shelf| shelf.iter().rev().take_while(|e| e.happened_at > from)).collect();
+        all.sort_by_key(|e| (e.happened_at, e.id));
+        all
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+    use crate::{Correction, EventId, HouseholdCard, HouseholdId, Label, Note, Remark, Source, Withdrawal, Zone};
+    use uuid::Uuid;
+
+    fn at(text: &str) -> Moment {
+        text.parse().unwrap()
+    }
+
+    fn event(id: u128, when: &str, body: impl Into<Body>) -> Event {
+        Event {
+            id: EventId(Uuid::from_u128(id)),
+            household: HouseholdId(Uuid::from_u128(1)),
+            learner: None,
+            teacher: None,
+            happened_at: at(when),
+            zone: Zone::utc(),
+            recorded_at: at(when),
+            source: Source::Tap,
+            body: body.into(),
+        }
+    }
+
+    fn card(name: &str) -> HouseholdCard {
+        HouseholdCard { name: Label::new(name).unwrap(), zone: Zone::utc() }
+    }
+
+    fn remark() -> Remark {
+        Remark { text: Note::new("seen").unwrap() }
+    }
+
+    #[test]
+    fn a_card_written_now_counts_over_one_whose_clock_was_ahead() {
+        let mut story = Story::from_events([event(9, "2031-01-01T00:00:00Z", card("ahead"))]);
+        let new = story.in_time(event(2, "2026-03-02T12:00:00Z", card("now"))).unwrap();
+        assert_eq!(new.recorded_at, at("2026-03-02T12:00:00Z"), "when it was written down is told as it was");
+        story.add(new);
+        assert_eq!(story.household().unwrap().name.as_str(), "now");
+        // In the right order of time nothing is touched.
+        let later = event(3, "2032-01-01T00:00:00Z", card("later"));
+        assert_eq!(story.in_time(later.clone()).unwrap(), later);
+    }
+
+    #[test]
+    fn a_change_written_now_counts_over_one_whose_clock_was_ahead() {
+        let first = event(1, "2026-03-02T11:00:00Z", remark());
+        let of = first.id;
+        let mut story =
+            Story::from_events([first.clone(), event(9, "2199-01-01T00:00:00Z", Withdrawal { of, because: None })]);
+        assert!(story.ledger().standing(of).is_none());
+        let back = Correction { of, happened_at: None, learner: None, body: Box::new(first.body) };
+        let back = story.in_time(event(2, "2026-03-02T12:00:00Z", back)).unwrap();
+        story.add(back);
+        assert!(story.ledger().standing(of).is_some());
+        let again = story.in_time(event(3, "2026-03-02T12:01:00Z", Withdrawal { of, because: None })).unwrap();
+        story.add(again);
+        assert!(story.ledger().standing(of).is_none());
+    }
+
+    #[test]
+    fn after_the_last_moment_there_is_none_and_that_is_said() {
+        let end = "2199-12-31T23:59:59.999Z";
+        let (first, of) = (event(1, "2026-03-02T11:00:00Z", remark()), EventId(Uuid::from_u128(1)));
+        let story = Story::from_events([
+            first,
+            event(8, end, Withdrawal { of, because: None }),
+            event(9, end, card("for ever")),
+        ]);
+        let now = "2026-03-02T12:00:00Z";
+        let late = story.in_time(event(2, now, card("now"))).unwrap_err();
+        assert_eq!((late, late.field()), (TooLate::Card(at(end)), "happened_at"));
+        let late = story.in_time(event(3, now, Withdrawal { of, because: None })).unwrap_err();
+        assert_eq!((late, late.field()), (TooLate::Amendment(at(end)), "recorded_at"));
+    }
+
+    #[test]
+    fn events_dated_after_now_are_told_the_soonest_first() {
+        let story = Story::from_events([
+            event(1, "2026-03-02T12:09:00Z", remark()),
+            event(2, "2027-01-01T00:00:00Z", remark()),
+            event(3, "2026-03-02T12:11:00Z", card("ahead")),
+        ]);
+        let ids: Vec<u128> = story.ahead(at("2026-03-02T12:00:00Z")).iter().map(|e| e.id.0.as_u128()).collect();
+        assert_eq!(ids, [3, 2]);
+        assert!(story.ahead(at("2027-01-01T00:00:00Z")).is_empty());
+    }
+}

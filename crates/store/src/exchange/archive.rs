@@ -1,0 +1,159 @@
+//! A whole notebook as one archive: the events as JSON Lines and the recordings as the files they are, in the tar format
+//! (POSIX.1-2001, pax), which any system unpacks.
+
+use super::{Format, MOST_FILE_BYTES};
+use crate::aside::{self, Aside};
+use crate::clips::{ClipHash, MOST_CLIP_BYTES};
+use crate::error::StoreError;
+use crate::store::Store;
+use std::io::{BufReader, BufWriter, Read, Seek, SeekFrom, Write};
+use std::path::Path;
+
+/// The events in an archive.
+const EVENTS: &str = "events.jsonl";
+/// The folder of the recordings in it, each named by the SHA-256 of its bytes.
+const CLIPS: &str = "recordings/";
+/// Says what the archive is, to a person who unpacks it.
+const READ_ME: (&str, &str) = (
+    "README.txt",
+    "A notebook, exported whole.\nevents.jsonl: every event as first recorded, one a line, as JSON.\n\
+     recordings/: the sounds on the buttons, each named by the SHA-256 of its bytes; the events called clip_card say\n\
+     which word each belongs to.\n",
+);
+
+/// What an archive holds.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+pub struct Archived {
+    /// Events.
+    pub events: usize,
+    /// Recordings.
+    pub clips: usize,
+    /// Recordings left out because they are damaged.
+    pub damaged_clips: usize,
+}
+
+/// Recordings brought in from an archive.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+pub struct ClipsBrought {
+    /// Stored now.
+    pub new: usize,
+    /// Stored already.
+    pub known: usize,
+    /// Damaged, and left out.
+    pub damaged: usize,
+}
+
+impl Store {
+    /// Writes every event and every recording to a new archive, which appears under its name once it is whole.
+    ///
+    /// # Errors
+    /// As [`Store::export_to`].
+    pub async fn export_archive(&self, to: &Path) -> Result<Archived, StoreError> {
+        if to.exists() {
+            return Err(StoreError::Exists(to.to_owned()));
+        }
+        aside::tidy(to.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or_else(|| Path::new(".")));
+        let mut aside = Aside::beside(to)?;
+        let io = || StoreError::io(to);
+        // How long an entry is stands before it, so the events are written to a nameless file first.
+        let mut events = BufWriter::new(tempfile::tempfile_in(self.dir()).map_err(StoreError::io(self.dir()))?);
+        let mut done = Archived { events: self.export(Format::JsonLines, &mut events).await?, ..Archived::default() };
+        let mut events = events.into_inner().map_err(|e| io()(e.into_error()))?;
+        let length = events.stream_position().map_err(io())?;
+        events.seek(SeekFrom::Start(0)).map_err(io())?;
+        let mut out = tar::Builder::new(BufWriter::new(aside.file()));
+        add(&mut out, READ_ME.0, READ_ME.1.len() as u64, READ_ME.1.as_bytes()).map_err(io())?;
+        add(&mut out, EVENTS, length, BufReader::new(events)).map_err(io())?;
+        for hash in self.clips().await? {
+            match self.clip(&hash).await {
+                Ok(Some(bytes)) => {
+                    let name = format!("{CLIPS}{hash}");
+                    add(&mut out, &name, bytes.len() as u64, bytes.as_slice()).map_err(io())?;
+                    done.clips += 1;
+                }
+                Ok(None) => {}
+                Err(StoreError::BadClip { .. }) => done.damaged_clips += 1,
+                Err(other) => return Err(other),
+            }
+        }
+        let mut out = out.into_inner().map_err(io())?;
+        out.flush().map_err(io())?;
+        drop(out);
+        aside.place()?;
+        Ok(done)
+    }
+
+    /// Stores the recordings of an archive; those that do not have the hash that is their name are left out.
+    ///
+    /// # Errors
+    /// [`StoreError::BadArchive`] where the file is none; [`StoreError::DiskFull`] and others of [`Store::put_clip`].
+    pub async fn take_recordings(&self, from: &Path) -> Result<ClipsBrought, StoreError> {
+        let mut done = ClipsBrought::default();
+        let mut names = Vec::new();
+        each_entry(from, &mut |name, _| {
+            names.extend(name.strip_prefix(CLIPS).map(str::to_owned));
+            Ok(())
+        })?;
+        for wanted in names {
+            let mut bytes = Vec::new();
+            each_entry(from, &mut |name, entry| {
+                if name.strip_prefix(CLIPS) == Some(wanted.as_str()) && bytes.is_empty() {
+                    entry.take(MOST_CLIP_BYTES as u64 + 1).read_to_end(&mut bytes)?;
+                }
+                Ok(())
+            })?;
+            let hash = ClipHash::of(&bytes);
+            if hash.as_str() != wanted || bytes.is_empty() || bytes.len() > MOST_CLIP_BYTES {
+                done.damaged += 1;
+            } else if matches!(self.clip(&hash).await, Ok(Some(_))) {
+                done.known += 1;
+            } else {
+                self.put_clip(bytes).await?;
+                done.new += 1;
+            }
+        }
+        Ok(done)
+    }
+}
+
+/// The events of an archive, as a file to import in [`Format::JsonLines`], and how many recordings there are with it.
+///
+/// # Errors
+/// [`StoreError::BadArchive`] where the file is no such archive, is cut short, or its events are too many for one file.
+pub fn events_of_archive(from: &Path) -> Result<(Vec<u8>, usize), StoreError> {
+    let (mut events, mut clips) = (None, 0);
+    each_entry(from, &mut |name, entry| {
+        clips += usize::from(name.starts_with(CLIPS));
+        if name == EVENTS {
+            let mut bytes = Vec::new();
+            entry.take(MOST_FILE_BYTES as u64 + 1).read_to_end(&mut bytes)?;
+            events = Some(bytes);
+        }
+        Ok(())
+    })?;
+    let bad = |what: &str| StoreError::BadArchive { path: from.to_owned(), what: what.to_owned() };
+    let events = events.ok_or_else(|| bad(&format!("there is no {EVENTS} in it")))?;
+    Ok((events, clips))
+}
+
+/// Looks at every file in an archive, in order.
+fn each_entry(from: &Path, each: &mut dyn FnMut(&str, &mut dyn Read) -> std::io::Result<()>) -> Result<(), StoreError> {
+    let file = std::fs::File::open(from).map_err(StoreError::io(from))?;
+    let mut archive = tar::Archive::new(BufReader::new(file));
+    let mut read = || {
+        for entry in archive.entries()? {
+            let mut entry = entry?;
+            let name = entry.path()?.to_string_lossy().into_owned();
+            each(&name, &mut entry)?;
+        }
+        Ok(())
+    };
+    read().map_err(|e: std::io::Error| StoreError::BadArchive { path: from.to_owned(), what: e.to_string() })
+}
+
+fn add(out: &mut tar::Builder<impl Write>, name: &str, length: u64, bytes: impl Read) -> std::io::Result<()> {
+    let mut header = tar::Header::new_ustar();
+    header.set_size(length);
+    header.set_mode(0o600);
+    out.append_data(&mut header, name, bytes)
+}

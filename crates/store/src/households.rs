@@ -1,0 +1,104 @@
+//! Whose events come in. A notebook is one household's; another one's events are taken in only where a person says so.
+
+use crate::error::StoreError;
+use crate::log::Written;
+use crate::store::Store;
+use sayso_model::{HouseholdId, Kind, Problem, Problems};
+use sqlx::SqliteConnection;
+use std::collections::{BTreeMap, BTreeSet};
+
+/// What to do with events of a household that the notebook does not hold yet.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
+pub enum Others {
+    /// Leave them out; an empty notebook takes whoever comes.
+    #[default]
+    Refuse,
+    /// Take them in, for good: the notebook then holds several households.
+    TakeIn,
+}
+
+/// What a household has in a file.
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
+pub struct Share {
+    /// Its name, where the file or the notebook says it.
+    pub name: Option<String>,
+    /// Its events: all of a backup, or the new ones of an import.
+    pub events: usize,
+    /// Whether taking them in would bring a household that the notebook does not hold.
+    pub other: bool,
+}
+
+/// Shares by household.
+pub type Shares = BTreeMap<HouseholdId, Share>;
+
+/// The households of `shares` in words, with counts: those that would be brought, or all.
+pub(crate) fn in_words(shares: &Shares, only_others: bool) -> String {
+    let told = shares.iter().filter(|(_, s)| s.other || !only_others).map(|(id, s)| {
+        let name = s.name.as_deref().unwrap_or("without a name");
+        format!("{name} ({id}): {} {}", s.events, if s.events == 1 { "event" } else { "events" })
+    });
+    told.collect::<Vec<_>>().join("; ")
+}
+
+/// The name a household card gives, from its JSON.
+pub(crate) fn named_by(row_kind: &str, json: &str) -> Option<String> {
+    if row_kind != Kind::HouseholdCard.name() {
+        return None;
+    }
+    let card: serde_json::Value = serde_json::from_str(json).ok()?;
+    card.get("body")?.get("name")?.as_str().map(str::to_owned)
+}
+
+impl Store {
+    /// Marks the households that the notebook does not hold. An empty one holds none, and takes whoever comes.
+    pub(crate) async fn mark_others(&self, shares: &mut Shares) -> Result<(), StoreError> {
+        let here: BTreeSet<HouseholdId> = self.households().await?.into_iter().collect();
+        for (id, share) in shares.iter_mut() {
+            share.other = !here.is_empty() && !here.contains(id);
+            if share.name.is_none() && here.contains(id) {
+                share.name = self.story(*id).await?.household().map(|card| card.name.to_string());
+            }
+        }
+        Ok(())
+    }
+}
+
+/// The households of `events` that are not here and were not asked in. `here` is what the writer knows to be here; what
+/// is found out is added. In an empty notebook the first event's household is at home.
+pub(crate) async fn strangers(
+    db: &mut SqliteConnection,
+    here: &mut BTreeSet<HouseholdId>,
+    events: &[&Written],
+) -> Result<BTreeSet<HouseholdId>, sqlx::Error> {
+    let mut strangers = BTreeSet::new();
+    if events.iter().all(|w| here.contains(&w.household)) {
+        return Ok(strangers);
+    }
+    let mut empty: bool = sqlx::query_scalar("SELECT NOT EXISTS (SELECT 1 FROM event)").fetch_one(&mut *db).await?;
+    for written in events {
+        let household = written.household;
+        if here.contains(&household) || strangers.contains(&household) {
+            continue;
+        }
+        let known: bool = sqlx::query_scalar("SELECT EXISTS (SELECT 1 FROM event WHERE household = $1)")
+            .bind(household.0)
+            .fetch_one(&mut *db)
+            .await?;
+        if known || empty || written.asked_in {
+            here.insert(household);
+            empty = false;
+        } else {
+            strangers.insert(household);
+        }
+    }
+    Ok(strangers)
+}
+
+/// Why an event of another household is refused.
+pub(crate) fn refusal(household: HouseholdId) -> Problems {
+    let what = format!(
+        "is {household}, another household than this notebook's; to keep several in one notebook, import a file of its \
+         events and say so"
+    );
+    Problems(vec![Problem { field: "household".to_owned(), what }])
+}

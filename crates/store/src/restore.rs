@@ -1,0 +1,198 @@
+//! Restoring a backup is a union: its events and recordings are added to what is there, and nothing is taken away.
+
+use crate::backup::sound;
+use crate::clips::{self, ClipHash};
+use crate::digest::{self, Digest};
+use crate::error::StoreError;
+use crate::households::{self, Others, Shares};
+use crate::log::Written;
+use crate::open;
+use crate::row;
+use crate::store::Store;
+use crate::writer::Appended;
+use sayso_model::{EventId, HouseholdId};
+use sqlx::sqlite::SqliteConnectOptions;
+use sqlx::{ConnectOptions, Connection, SqliteConnection};
+use std::path::Path;
+
+/// Events read at a time while restoring.
+const PAGE: i64 = 2_000;
+
+/// The first schema whose backups carry a digest.
+const DIGEST_SINCE: i64 = 3;
+
+/// What restoring a backup did.
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
+pub struct Restored {
+    /// Events that were missing here, and are stored now.
+    pub new: usize,
+    /// Events that were here already.
+    pub known: usize,
+    /// Events whose id stands here for another event. The one here was kept.
+    pub conflicts: Vec<EventId>,
+    /// Recordings stored now.
+    pub clips_new: usize,
+    /// Recordings that were here already.
+    pub clips_known: usize,
+    /// Recordings in the backup that are damaged.
+    pub clips_damaged: usize,
+    /// The households in the backup.
+    pub households: Shares,
+    /// Whether the backup carried a digest, and stood up to it. Those of earlier versions carry none.
+    pub digest: bool,
+    /// Events that were unsound in the notebook already when it was backed up, in words; left out.
+    pub faults: Vec<String>,
+}
+
+impl Store {
+    /// Adds the events and recordings of a backup to this store. Nothing stored here is changed or lost, whatever
+    /// the backup holds, and doing it twice changes nothing. Other processes may have the store open meanwhile.
+    ///
+    /// # Errors
+    /// [`StoreError::BadBackup`], [`StoreError::Newer`] where the file cannot be used, [`StoreError::OtherHousehold`]
+    /// where it holds events of a household that this notebook does not and `others` refuses them; nothing is stored
+    /// then.
+    pub async fn restore(&self, from: &Path, others: Others) -> Result<Restored, StoreError> {
+        let bad = |what: &str| StoreError::BadBackup { path: from.to_owned(), what: what.to_owned() };
+        if !from.is_file() {
+            return Err(bad("there is no such file"));
+        }
+        if from.canonicalize().ok() == self.inner.path.canonicalize().ok() {
+            return Err(bad("it is the notebook itself"));
+        }
+        let (mut backup, schema) = open_backup(from).await?;
+        // All of it is read and compared with its digest before any of it is stored, and in one view.
+        let mut restored = Restored::default();
+        let mut view = backup.begin().await.map_err(StoreError::sql(from))?;
+        restored.digest = verify(&mut view, from, schema, &mut restored).await?;
+        self.mark_others(&mut restored.households).await?;
+        if others == Others::Refuse && restored.households.values().any(|share| share.other) {
+            let who = households::in_words(&restored.households, true);
+            return Err(StoreError::OtherHousehold { path: from.to_owned(), who });
+        }
+        let mut after = 0;
+        loop {
+            let page = row::after(&mut view, from, None, after, PAGE).await?;
+            let Some(last) = page.last() else { break };
+            after = last.seq;
+            // Not checked against today's rules: what once stood in a log may stand in it.
+            let sound = page.into_iter().filter(|row| row.fault().is_none());
+            let page: Vec<Written> = sound.map(|row| Written { asked_in: true, ..Written::from(row) }).collect();
+            let ids: Vec<EventId> = page.iter().map(|w| w.id).collect();
+            for (id, outcome) in ids.into_iter().zip(self.append_written(page).await?) {
+                match outcome {
+                    Appended::New => restored.new += 1,
+                    Appended::Duplicate => restored.known += 1,
+                    Appended::Conflict | Appended::Refused(_) => restored.conflicts.push(id),
+                }
+            }
+        }
+        self.restore_clips(&mut view, from, &mut restored).await?;
+        view.commit().await.map_err(StoreError::sql(from))?;
+        backup.close().await.map_err(StoreError::sql(from))?;
+        Ok(restored)
+    }
+
+    async fn restore_clips(
+        &self,
+        backup: &mut SqliteConnection,
+        from: &Path,
+        restored: &mut Restored,
+    ) -> Result<(), StoreError> {
+        let sql = StoreError::sql(from);
+        for name in clip_names(backup, from).await? {
+            let bytes: Vec<u8> = sqlx::query_scalar("SELECT bytes FROM clip WHERE sha256 = $1")
+                .bind(&name)
+                .fetch_one(&mut *backup)
+                .await
+                .map_err(&sql)?;
+            let hash = ClipHash::of(&bytes);
+            if hash.as_str() != name || bytes.is_empty() || bytes.len() > clips::MOST_CLIP_BYTES {
+                restored.clips_damaged += 1;
+            } else if matches!(self.clip(&hash).await, Ok(Some(_))) {
+                restored.clips_known += 1;
+            } else {
+                self.put_clip(bytes).await?;
+                restored.clips_new += 1;
+            }
+        }
+        Ok(())
+    }
+}
+
+/// Opens a file to read events from, having checked that it is ours, known and whole; answers its schema too.
+async fn open_backup(from: &Path) -> Result<(SqliteConnection, i64), StoreError> {
+    let sql = StoreError::sql(from);
+    let reading = SqliteConnectOptions::new().filename(from).read_only(true);
+    let mut db = reading.connect().await.map_err(&sql)?;
+    let application: i64 = sqlx::query_scalar("PRAGMA application_id").fetch_one(&mut db).await.map_err(&sql)?;
+    if application != open::APPLICATION_ID {
+        return Err(StoreError::NotOurs(from.to_owned()));
+    }
+    let found: i64 =
+        sqlx::query_scalar("SELECT max(version) FROM _sqlx_migrations").fetch_one(&mut db).await.map_err(&sql)?;
+    let known = open::newest_schema();
+    if found > known {
+        return Err(StoreError::Newer { path: from.to_owned(), found, known });
+    }
+    sound(&mut db, from).await?;
+    Ok((db, found))
+}
+
+async fn has_table(db: &mut SqliteConnection, from: &Path, name: &str) -> Result<bool, StoreError> {
+    sqlx::query_scalar("SELECT EXISTS (SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = $1)")
+        .bind(name)
+        .fetch_one(db)
+        .await
+        .map_err(StoreError::sql(from))
+}
+
+async fn clip_names(db: &mut SqliteConnection, from: &Path) -> Result<Vec<String>, StoreError> {
+    if !has_table(db, from, "clip").await? {
+        return Ok(Vec::new());
+    }
+    sqlx::query_scalar("SELECT sha256 FROM clip ORDER BY sha256").fetch_all(db).await.map_err(StoreError::sql(from))
+}
+
+/// Reads every row: all of them must have the digest the backup states, or, where it states none, each must say the
+/// same in its columns and its content. Answers whether there is a digest.
+async fn verify(
+    db: &mut SqliteConnection,
+    from: &Path,
+    schema: i64,
+    restored: &mut Restored,
+) -> Result<bool, StoreError> {
+    let bad = |what: String| StoreError::BadBackup { path: from.to_owned(), what };
+    let mut digest = Digest::new();
+    let mut each = |row: row::Row| {
+        match row.fault() {
+            None => {
+                let share = restored.households.entry(HouseholdId(row.household)).or_default();
+                share.events += 1;
+                share.name = households::named_by(&row.kind, &row.content).or(share.name.take());
+            }
+            Some(fault) => restored.faults.push(format!("event {} (row {}): {fault}", row.id, row.seq)),
+        }
+        Ok(())
+    };
+    digest::rows(db, from, i64::MAX, &mut digest, &mut each).await?;
+    for name in clip_names(db, from).await? {
+        digest.clip(&name);
+    }
+    if has_table(db, from, "digest").await? {
+        let stated: Vec<String> =
+            sqlx::query_scalar("SELECT sha256 FROM digest").fetch_all(db).await.map_err(StoreError::sql(from))?;
+        return match stated.as_slice() {
+            [one] if *one == digest.finish() => Ok(true),
+            _ => Err(bad("it is damaged: its content does not have the digest it states".to_owned())),
+        };
+    }
+    // A copy of a notebook's own file has no digest either, but no recordings in it.
+    if schema >= DIGEST_SINCE && has_table(db, from, "clip").await? {
+        return Err(bad("it is damaged: its digest is missing".to_owned()));
+    }
+    match restored.faults.first() {
+        None => Ok(false),
+        Some(fault) => Err(bad(format!("it is damaged: {fault}"))),
+    }
+}

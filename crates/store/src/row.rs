@@ -1,0 +1,126 @@
+//! A row of the log as it is stored, and whether its columns say what its content says.
+
+use crate::error::StoreError;
+use sayso_model::{Event, HouseholdId, Kind};
+use serde::Deserialize;
+use sqlx::SqliteConnection;
+use std::path::Path;
+use uuid::Uuid;
+
+/// A row of the table `event`.
+#[derive(Clone, PartialEq, Eq, Debug, sqlx::FromRow)]
+pub(crate) struct Row {
+    pub seq: i64,
+    pub id: Uuid,
+    pub household: Uuid,
+    pub kind: String,
+    pub amends: Option<Uuid>,
+    /// The event as JSON: the truth. The other columns only help to find it.
+    pub content: String,
+}
+
+/// What every version writes of an event; whatever else there is, is passed over.
+#[derive(Deserialize)]
+pub(crate) struct Envelope {
+    pub id: Uuid,
+    pub household: Uuid,
+    body: Head,
+}
+
+#[derive(Deserialize)]
+struct Head {
+    kind: String,
+    #[serde(default)]
+    of: Option<serde_json::Value>,
+}
+
+impl Envelope {
+    /// The envelope of an event as JSON, or what is wrong with it.
+    pub fn of(json: &str) -> Result<Self, String> {
+        serde_json::from_str(json).map_err(|e| e.to_string())
+    }
+
+    /// The kind's name, which this version may not know.
+    pub fn kind(&self) -> &str {
+        &self.body.kind
+    }
+
+    /// The event it amends, where it is of a kind that amends.
+    pub fn amends(&self) -> Option<Uuid> {
+        let amending = [Kind::Correction.name(), Kind::Withdrawal.name()].contains(&self.kind());
+        self.body.of.as_ref().filter(|_| amending).and_then(|of| of.as_str()?.parse().ok())
+    }
+}
+
+impl Row {
+    /// What is wrong with the row, if anything: its content is no event, or a column says otherwise than it.
+    pub fn fault(&self) -> Option<String> {
+        let says = match Envelope::of(&self.content) {
+            Ok(says) => says,
+            Err(why) => return Some(format!("its content is no event: {why}")),
+        };
+        let differs = |column: &str| Some(format!("its column {column} says otherwise than its content"));
+        if says.id != self.id {
+            differs("id")
+        } else if says.household != self.household {
+            differs("household")
+        } else if says.kind() != self.kind {
+            differs("kind")
+        } else if says.amends() != self.amends && (Kind::named(&self.kind).is_some() || says.amends().is_some()) {
+            // A kind of a later version may amend in a way this one does not know.
+            differs("amends")
+        } else {
+            None
+        }
+    }
+
+    /// The event, as far as this version understands it: none where a later version wrote it.
+    ///
+    /// # Errors
+    /// [`StoreError::Corrupt`], naming the row, where it is no event at all or its columns contradict it.
+    pub fn event(&self, path: &Path) -> Result<Option<Event>, StoreError> {
+        match serde_json::from_str(&self.content) {
+            Ok(event) => Ok(Some(event)),
+            Err(_) => match self.fault() {
+                None => Ok(None),
+                Some(fault) => Err(StoreError::Corrupt {
+                    path: path.to_owned(),
+                    what: format!("event {} (row {}): {fault}", self.id, self.seq),
+                }),
+            },
+        }
+    }
+}
+
+/// Rows after a place in the log, in order of arrival, at most `limit`, of one household or of all.
+pub(crate) async fn after(
+    db: &mut SqliteConnection,
+    path: &Path,
+    household: Option<HouseholdId>,
+    after: i64,
+    limit: i64,
+) -> Result<Vec<Row>, StoreError> {
+    let rows = match household {
+        Some(h) => {
+            sqlx::query_as(
+                "SELECT seq, id, household, kind, amends, content FROM event \
+                 WHERE household = $1 AND seq > $2 ORDER BY seq LIMIT $3",
+            )
+            .bind(h.0)
+            .bind(after)
+            .bind(limit)
+            .fetch_all(db)
+            .await
+        }
+        None => {
+            sqlx::query_as(
+                "SELECT seq, id, household, kind, amends, content FROM event WHERE seq > $1 ORDER BY seq LIMIT $2",
+            )
+            .bind(after)
+            .bind(limit)
+            .fetch_all(db)
+            .await
+        }
+    };
+    rows.map_err(StoreError::sql(path))
+}

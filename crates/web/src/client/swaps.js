@@ -1,0 +1,144 @@
+// Agreed swaps: when something is going to be given, the notebook draws what. The draw is on disk before anybody sees it.
+
+import { button, el } from "./dom.js";
+import { block, partner, swapped } from "./draw.js";
+import { stopReason } from "./sitting.js";
+
+const LATELY_MS = 600_000;
+
+/**
+ * How swaps stand: { plan, signs, stopped }; undefined where none run and none was stopped lately. Pure.
+ * signs: strong or mild, seen since they began. stopped: the last stop, if swaps are over because of signs.
+ */
+export function standing(now, stand, at, carriedOnAt = 0) {
+  const stops = stand.filter((e) => e.body.kind === "swap_stop");
+  const plan = now.swap;
+  const begins = plan && Date.parse(plan.begins);
+  if (plan && at >= begins && at < Date.parse(plan.ends) && !stops.some((e) => e.body.swap === plan.swap)) {
+    const signs = stand.filter((e) => e.body.kind === "sign" && Date.parse(e.happened_at) >= begins);
+    return { plan, signs: stopReason(signs, carriedOnAt) };
+  }
+  const stopped = stops.filter((e) => e.body.reason === "signs" && at - Date.parse(e.happened_at) < LATELY_MS).at(-1);
+  return stopped && { stopped };
+}
+
+/** What is drawn for a press: { partner, give }; undefined where its word has no partner now. Pure. */
+export function drawFor(plan, press, word, at) {
+  const now = block(Date.parse(plan.begins), at);
+  const other = now === undefined ? undefined : partner(plan.words, now, word);
+  return other && { partner: other, give: swapped(plan.swap, press, plan.one_in) ? other : word };
+}
+
+const state = (pad) => standing(pad.now, pad.view.stand, Date.now(), pad.memo.swapsOnAt);
+
+/** What a strong sign brings with it: swaps stop at once. */
+export function withSign(pad, level) {
+  const plan = state(pad)?.plan;
+  return plan && level === "strong" ? [{ kind: "swap_stop", swap: plan.swap, reason: "signs" }] : [];
+}
+
+/** Whether its thing can be given now; settled before anything is drawn. */
+function canGive(pad, word) {
+  const reward = pad.rewardOf(word);
+  return Boolean(reward) && !reward.never && !(reward.kcal > 0 && pad.ration.pieces(reward.kcal) === 0);
+}
+
+/** The panel for a press that something is or may be drawn for; undefined where it is answered as ever. */
+export function panel(pad, press) {
+  const own = pad.memo.swap?.press === press.id ? pad.memo.swap.is : undefined;
+  const drawn = pad.view.stand.find((e) => e.body.kind === "swap_draw" && e.body.press === press.id);
+  if (drawn) return own === "failed" ? undefined : give(pad, press, drawn.body);
+  const { plan, signs } = state(pad) ?? {};
+  if (!plan || signs || pad.now.rest || own === "not_now") return undefined;
+  const { word } = press.body;
+  const draw = drawFor(plan, press.id, word, Date.now());
+  if (!draw || pad.word(word)?.closing || !canGive(pad, word) || !canGive(pad, draw.partner)) return undefined;
+  return ask(pad, press, plan);
+}
+
+/** Whether a person said "not now" to a press that something could be drawn for; they may think again. */
+export const notNow = (pad, press) => pad.memo.swap?.press === press.id && pad.memo.swap.is === "not_now";
+export const again = (pad) => pad.setMemo({ swap: undefined });
+
+function ask(pad, press, plan) {
+  const { word } = press.body;
+  const draw = async () => {
+    const at = Date.now();
+    const drawn = drawFor(plan, press.id, word, at);
+    // Partners change at a turn of days; then it is answered as ever.
+    if (drawn) await pad.note([pad.event({ kind: "swap_draw", swap: plan.swap, press: press.id, word, give: drawn.give }, at)]);
+  };
+  return {
+    key: `swap-ask-${press.id}`,
+    build: () => [
+      el("p", {}, `${pad.now.name} pressed `, el("strong", {}, pad.says(word)), ". Give something now?"),
+      el(
+        "div",
+        { class: "row even" },
+        button("Give", "swap-give", draw, { class: "primary tall" }),
+        button("Not now…", "swap-not-now", () => pad.setMemo({ swap: { press: press.id, is: "not_now" } }), { class: "tall" }),
+      ),
+    ],
+  };
+}
+
+function give(pad, press, drawn) {
+  const other = drawn.give !== drawn.word;
+  const reward = pad.rewardOf(drawn.give);
+  const name = reward && reward.name !== pad.says(drawn.give) ? ` (${reward.name})` : "";
+  const given = () => (other ? pad.deliver(press, "alternative", { alternative: reward.id }) : pad.deliver(press));
+  const off = !canGive(pad, drawn.give);
+  return {
+    key: `swap-give-${press.id}-${off}`,
+    build: () => [
+      el("p", { class: "offer-word", "data-test": "swap-drawn" }, other ? "This time give " : "Give ", el("strong", {}, pad.says(drawn.give)), name, other ? " instead" : ""),
+      other && el("p", { class: "quiet" }, "Give it as you always do. It need not take it."),
+      off && el("p", { class: "caution" }, "That cannot be given any more today."),
+      ...(reward?.cautions ?? []).map((c) => el("p", { class: "caution" }, c)),
+      el(
+        "div",
+        { class: "row even" },
+        button("Given", "swap-given", given, { class: "primary tall", disabled: off }),
+        button("It could not be given", "swap-not-given", () => pad.setMemo({ swap: { press: press.id, is: "failed" } })),
+      ),
+    ].filter(Boolean),
+  };
+}
+
+const stop = (pad, plan) => pad.note([{ kind: "swap_stop", swap: plan.swap, reason: "signs" }]);
+
+/** The strip above the pads: what runs, and stopping it where signs were seen; undefined where there is nothing to say. */
+export function strip(pad, inAnswer, sign) {
+  const now = state(pad);
+  if (!now || (now.plan && !now.signs && !inAnswer)) return undefined;
+  const page = el("a", { href: `/l/${pad.now.learner}/swaps` }, "Agreed swaps");
+  if (now.stopped) {
+    return {
+      key: `stopped-${now.stopped.id}`,
+      alert: true,
+      build: () => [el("p", {}, el("strong", {}, "Swaps were stopped: signs of stress. "), "Answer every press with its own thing. ", page)],
+    };
+  }
+  const { plan, signs } = now;
+  if (signs) {
+    return {
+      key: `signs-${plan.swap}-${signs}`,
+      alert: true,
+      build: () => [
+        el("p", {}, el("strong", {}, signs === "strong" ? "A strong sign: stop the swaps. " : "Mild signs again: better stop the swaps. "), "Until then nothing is drawn."),
+        el(
+          "div",
+          { class: "row even" },
+          button("Stop swaps", "swaps-stop", () => stop(pad, plan), { class: "primary" }),
+          signs === "mild" && button("It is at ease: carry on", "swaps-on", () => pad.setMemo({ swapsOnAt: Date.now() })),
+        ),
+      ],
+    };
+  }
+  return {
+    key: `running-${plan.swap}`,
+    build: () => [
+      el("div", { class: "line" }, el("span", { class: "quiet" }, page, ` run: one answer in ${plan.one_in}.`), button("Sign…", "swaps-sign", sign), button("Stop", "swaps-end", () => location.assign(`/l/${pad.now.learner}/swaps`))),
+    ],
+  };
+}
