@@ -3,6 +3,7 @@
 //! Everything follows from a configuration, a seed and an end moment; there is no clock and no hidden randomness.
 //! Knows nothing of estimates: what it makes are events, written as in real use, and the truth behind them.
 
+mod agreed;
 mod answer;
 mod chance;
 mod clock;

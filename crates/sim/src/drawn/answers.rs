@@ -76,8 +76,7 @@ impl Life<'_> {
             .and_then(|block| draw::partner(&plan.words, block, self.book.words[word]))
             .filter(|_| draw::swapped(plan.swap, press, plan.one_in));
         let give = partner.map_or(word, |p| self.book.word(p));
-        let body =
-            SwapDraw { swap: plan.swap, press, word: self.book.words[word], give: self.book.words[give] };
+        let body = SwapDraw { swap: plan.swap, press, word: self.book.words[word], give: self.book.words[give] };
         self.book.writes(at.plus_seconds(1.0), body);
         let ignores = (self.home.does(Trick::NoSwapsAtMeals) && meal(self.hour()))
             || (self.home.does(Trick::NoSwapsOfOne) && word == 0);

@@ -104,6 +104,7 @@ fn learner_card(learner: LearnerId) -> LearnerCard {
         born: None,
         born_estimated: false,
         weight_kg: None,
+        adult_weight_kg: None,
         life_stage: None,
         day_kcal: None,
         reward_share: None,

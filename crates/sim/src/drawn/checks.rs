@@ -53,7 +53,7 @@ impl Life<'_> {
     }
 
     /// A day's trials.
-    pub(super) fn check(&mut self, _day: u32) {
+    pub(super) fn check(&mut self) {
         self.mind.sits_down(&mut self.chance);
         let mut trials = 0;
         while trials < A_DAY {
@@ -99,7 +99,9 @@ impl Life<'_> {
                 return None;
             }
             let laid = LaidOut { places: &places, target, known };
-            let place = if check.plan.design == ProbeDesign::PressForThing && !matches!(life.home.habit, super::Habit::Means(_)) {
+            let place = if check.plan.design == ProbeDesign::PressForThing
+                && !matches!(life.home.habit, super::Habit::Means(_))
+            {
                 let word = life.mind.aims(Some(super::mind::Offer { thing: target, known }), &mut life.chance);
                 life.mind.gets(target, &mut life.chance);
                 places.iter().position(|w| *w == word).unwrap_or(0)
@@ -116,10 +118,8 @@ impl Life<'_> {
             trial: trial.number,
             target: trial.word,
             blind: check.plan.blind,
-            response: chose.map_or(ProbeResponse::Nothing, |c| ProbeResponse::Chose {
-                word: life.book.words[c],
-                after_s: None,
-            }),
+            response: chose
+                .map_or(ProbeResponse::Nothing, |c| ProbeResponse::Chose { word: life.book.words[c], after_s: None }),
         };
         let does = |life: &Self, trick| life.home.does(trick);
         if is_wrong(chose) && does(self, Trick::DropsAtWrong) {

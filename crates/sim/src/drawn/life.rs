@@ -88,7 +88,7 @@ impl Life<'_> {
             self.goes_on(midnight.plus_seconds(hour * 3600.0));
             match planned {
                 Planned::Sitting => self.sitting(),
-                Planned::Check => self.check(day),
+                Planned::Check => self.check(),
                 Planned::Bout => self.bout(),
             }
         }

@@ -128,7 +128,13 @@ impl Mind {
             (Habit::Sated, None) => logistic(logit + 0.5 - 0.5 * self.enough.iter().sum::<f64>()),
             (Habit::Aroused, _) if self.aroused => 0.95,
             (Habit::Moods(_), _) if self.mood => 0.95,
-            (Habit::Moods(_), Some(thing)) => if thing == 1 { 0.9 } else { 0.1 },
+            (Habit::Moods(_), Some(thing)) => {
+                if thing == 1 {
+                    0.9
+                } else {
+                    0.1
+                }
+            }
             (Habit::Sight, Some(0)) => 0.95,
             _ => usual,
         }
@@ -176,7 +182,13 @@ impl Mind {
                 Some(word) => self.mostly(word, 0.95, c),
                 None => c.below(self.words),
             },
-            Habit::Aroused => if self.aroused { self.mostly(0, 0.9, c) } else { c.below(self.words) },
+            Habit::Aroused => {
+                if self.aroused {
+                    self.mostly(0, 0.9, c)
+                } else {
+                    c.below(self.words)
+                }
+            }
             Habit::Cued => match offer.filter(|o| o.known) {
                 Some(o) => self.mostly(o.thing, 0.8, c),
                 None => c.below(self.words),
@@ -187,7 +199,13 @@ impl Mind {
             },
             Habit::Matching => self.by_weight(self.income.iter().map(|x| x.max(0.02)), c),
             Habit::Moods(_) => self.mostly(usize::from(!self.mood).min(self.words - 1), 0.85, c),
-            Habit::Sight => if offer.is_some_and(|o| o.thing == 0) { self.mostly(0, 0.8, c) } else { c.below(self.words) },
+            Habit::Sight => {
+                if offer.is_some_and(|o| o.thing == 0) {
+                    self.mostly(0, 0.8, c)
+                } else {
+                    c.below(self.words)
+                }
+            }
             Habit::Busy => self.by_weight((0..self.words).map(|w| if w % 2 == 0 { 2.0 } else { 1.0 }), c),
             Habit::Counts => self.mostly(self.counted % self.words, 0.9, c),
             Habit::FavouriteThing => self.mostly(0, 0.8, c),
@@ -208,8 +226,20 @@ impl Mind {
     /// A thing comes. Gives whether it is taken.
     pub(super) fn gets(&mut self, thing: usize, c: &mut Chance) -> bool {
         let takes = match self.habit {
-            Habit::Means(_) => if self.want == Some(thing) { 0.9 } else { 0.45 },
-            Habit::Busy => if thing % 2 == 0 { 0.95 } else { 0.2 },
+            Habit::Means(_) => {
+                if self.want == Some(thing) {
+                    0.9
+                } else {
+                    0.45
+                }
+            }
+            Habit::Busy => {
+                if thing % 2 == 0 {
+                    0.95
+                } else {
+                    0.2
+                }
+            }
             _ => logistic(0.6 + self.pull(thing)),
         };
         let took = c.coin(takes);

@@ -31,8 +31,7 @@ impl Life<'_> {
     /// Begins a round: the words it will call for are then known to whoever asks.
     fn begins_round(&mut self, session: SessionId) -> (EventId, Round, Vec<usize>) {
         let round = RoundId(self.book.fresh(self.now));
-        let body =
-            Round { round, words: self.book.words.clone(), calls: draw::CALLS, session: Some(session) };
+        let body = Round { round, words: self.book.words.clone(), calls: draw::CALLS, session: Some(session) };
         let called = (1..=body.calls).filter_map(|i| draw::called(round, i, &body.words));
         let called: Vec<usize> = called.map(|w| self.book.word(w)).collect();
         (self.book.writes(self.now, body.clone()), body, called)
