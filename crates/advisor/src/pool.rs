@@ -1,6 +1,6 @@
 //! Planned checks put together: which answers count, and how.
 //!
-//! The first answer to each planned number counts, for the word and the places that were drawn. An answer taken back,
+//! The first answer to each planned number counts, for the word that was chosen (see [`Counted::word`]). An answer taken back,
 //! changed, left out or about another word than drawn counts as wrong. A check once planned stays in the pool: where another is planned
 //! before it is finished, the answer that would have been next counts as wrong, for it may have come and not been written
 //! down. No choice is never wrong.
@@ -20,7 +20,9 @@ pub struct Counted {
     pub at: Moment,
     /// Planned number.
     pub number: u16,
-    /// The word drawn for it.
+    /// The word it speaks for or against: the one chosen, not the one asked for. A learner that always reaches for one thing
+    /// is right each time that thing is asked for, whatever it hears; of the trials in which it took it, it is right by
+    /// chance.
     pub word: WordId,
     /// Whether it counts as right.
     pub right: bool,
@@ -81,7 +83,7 @@ pub fn conduct(
                 let later = trials.iter().filter(|t| t.part.trial > trial.number).map(|t| t.at()).min();
                 found.left_out += 1;
                 if let Some(at) = later {
-                    found.counted.push(Counted { at, number: trial.number, word: trial.word, right: false });
+                    found.missing(trial, at);
                 }
             }
             None => {}
@@ -90,9 +92,17 @@ pub fn conduct(
     let unanswered = planned.iter().find(|t| t.number == highest + 1);
     if let (Some(at), Some(trial)) = (next, unanswered) {
         found.given_up = true;
-        found.counted.push(Counted { at, number: trial.number, word: trial.word, right: false });
+        found.missing(trial, at);
     }
     Ok(found)
+}
+
+impl Conduct {
+    /// An answer that is not there may have been any wrong one: it speaks against every word laid out and not asked for.
+    fn missing(&mut self, trial: &PlannedTrial, at: Moment) {
+        let others = trial.laid_out.iter().filter(|w| **w != trial.word);
+        self.counted.extend(others.map(|word| Counted { at, number: trial.number, word: *word, right: false }));
+    }
 }
 
 fn beyond(plan: &ProbePlan, number: u16) -> bool {
@@ -100,9 +110,9 @@ fn beyond(plan: &ProbePlan, number: u16) -> bool {
 }
 
 /// The word chosen, where one was; `Err` where it was not among those laid out.
-fn chose(trial: &PlannedTrial, response: &ProbeResponse) -> Option<Result<bool, ()>> {
+fn chose(trial: &PlannedTrial, response: &ProbeResponse) -> Option<Result<WordId, ()>> {
     match response {
-        ProbeResponse::Chose { word, .. } if trial.laid_out.contains(word) => Some(Ok(*word == trial.word)),
+        ProbeResponse::Chose { word, .. } if trial.laid_out.contains(word) => Some(Ok(*word)),
         ProbeResponse::Chose { .. } => Some(Err(())),
         ProbeResponse::Nothing | ProbeResponse::Left => None,
     }
@@ -119,11 +129,14 @@ fn answer(found: &mut Conduct, plan: &ProbePlan, trial: &PlannedTrial, first: &O
     let open = plan.blind && !first.part.blind;
     found.open += usize::from(open);
     // What was changed at all may have been wrong.
-    let right = chosen == Ok(true) && !taken_back && !changed && !off;
+    let right = chosen == Ok(trial.word) && !taken_back && !changed && !off;
     if right && open {
         return;
     }
-    found.counted.push(Counted { at: first.at(), number: trial.number, word: trial.word, right });
+    match chosen {
+        Ok(word) => found.counted.push(Counted { at: first.at(), number: trial.number, word, right }),
+        Err(()) => found.missing(trial, first.at()),
+    }
 }
 
 /// Checks by their id, in the order they were planned, each with its trials and when the next was planned.

@@ -348,3 +348,24 @@ fn pressing_again_after_swaps_holds_against_habit_and_pressing_again_anyway_does
     let ignored = log.read().animal;
     assert!(ignored.swaps.departed > 50 && !ignored.verdict.rung.is_claim(), "{ignored:?}");
 }
+
+/// It always takes the same thing, or one that was not asked for last: right for some words or more often than half the
+/// time, if answers were told apart by what was asked for or what is asked for were kept from running.
+#[test]
+fn a_favourite_thing_and_taking_turns_pass_no_check() {
+    for favourite in [true, false] {
+        let mut log = Log::with(2);
+        let mut last = word(0);
+        for _ in 0..10 {
+            let plan = log.plan(ProbeDesign::PickForWord, 2, 48);
+            for trial in order(&plan).unwrap() {
+                let takes = if favourite { word(0) } else { *trial.laid_out.iter().find(|w| **w != last).unwrap() };
+                log.trial(&plan, trial.number, takes == trial.word);
+                last = trial.word;
+            }
+        }
+        let found = log.read();
+        assert!(found.words.iter().all(|c| !c.rung().is_claim()), "favourite {favourite}: {found:?}");
+        assert_eq!(found.words.iter().map(|c| c.hearing.n).sum::<u64>(), 480);
+    }
+}

@@ -8,7 +8,7 @@ use rand_xoshiro::rand_core::{Rng, SeedableRng};
 use std::collections::BTreeSet;
 use thiserror::Error;
 
-/// Same word at most this often in a row.
+/// Same word at most this often in a row in the list from which things are laid out.
 const LONGEST_RUN: usize = 3;
 /// A draw may end in a word that would run too long; then another is drawn.
 const ATTEMPTS: usize = 1000;
@@ -47,15 +47,13 @@ pub struct DrawnTrial {
     pub right_place: usize,
 }
 
-/// Draws `trials` trials of `words` words: every word equally often, in random order with no long runs; the right place
-/// drawn anew for each trial. The same arguments give the same trials again. Where the number does not divide by the
-/// words, words drawn at random come once more than the others.
+/// Draws `trials` trials of `words` words. What is laid out comes from a list in which every word stands equally often,
+/// without long runs; which of the things laid out is asked for is drawn last, each with the same chance. The same arguments
+/// give the same trials again.
 ///
-/// The places are on purpose neither balanced nor kept from running: either makes "not where it was last time" a better
-/// guess than chance, and learners do guess like that.
-///
-/// # Errors
-/// [`OrderError`] for fewer words than choices, fewer than two choices, no trial, or where none without long runs was found.
+/// What is asked for, and where it lies, is on purpose neither balanced nor kept from running: either makes "not what (or
+/// where) it was last time" a better guess than chance, and learners do guess like that. Every word is asked for
+/// equally often only on average.
 ///
 /// ```
 /// use sayso_model::order::draw;
@@ -81,13 +79,13 @@ pub fn draw(words: usize, choices: usize, trials: usize, seed: u64) -> Result<Ve
     let order = (0..ATTEMPTS).find_map(|_| draw_words(&times, &mut rng)).ok_or(OrderError::LongRuns)?;
     Ok(order
         .into_iter()
-        .map(|word| {
+        .map(|first| {
+            let mut others: Vec<usize> = (0..words).filter(|other| *other != first).collect();
+            let mut shown = vec![first];
+            shown.extend((1..choices).map(|_| take_random(&mut others, &mut rng)));
+            let laid_out: Vec<usize> = (0..choices).map(|_| take_random(&mut shown, &mut rng)).collect();
             let right_place = below(&mut rng, choices);
-            let mut others: Vec<usize> = (0..words).filter(|other| *other != word).collect();
-            let laid_out = (0..choices)
-                .map(|place| if place == right_place { word } else { take_random(&mut others, &mut rng) })
-                .collect();
-            DrawnTrial { word, laid_out, right_place }
+            DrawnTrial { word: laid_out[right_place], laid_out, right_place }
         })
         .collect())
 }
