@@ -14,6 +14,9 @@ async fn nothing_by_the_wait_is_followed_by_showing_and_giving() {
     let browser = Browser::open(PHONE).await;
     browser.goto(&server.url(&format!("/l/{who}/board"))).await;
     browser.tap("mode-invitation").await;
+    browser.tap("choose-myself").await;
+    let said = browser.text("panel").await;
+    assert!(said.contains("it proves nothing"), "{said}");
     browser.tap("way-offer_in_view").await;
     let wait = browser.find("wait").await;
     assert_eq!(wait.prop("value").await.unwrap().as_deref(), Some("5"), "five seconds is the usual wait");

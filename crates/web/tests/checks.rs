@@ -71,7 +71,7 @@ async fn a_check_is_counted_before_it_is_planned() {
     assert_eq!((plan.design, plan.choices, plan.blind), (ProbeDesign::PickForWord, 2, true));
     let size = sayso_advisor::checks::size(3, 2, 0.9).unwrap();
     assert_eq!(u64::from(plan.trials), size.trials);
-    counted.says(&format!("Plan these {} trials", plan.trials)).says(&format!("{} right of", size.critical));
+    counted.says(&format!("Plan these {} trials", plan.trials)).says("Chance alone gets a word to the top");
 }
 
 #[tokio::test]
@@ -140,7 +140,7 @@ async fn sheets_print_the_same_order_again_and_the_scorers_holds_no_word() {
 async fn the_presenters_page_never_holds_the_answer() {
     let home = Home::new().await;
     let words = three(&home).await;
-    for design in ["pick_for_word", "press_for_thing"] {
+    for design in ["pick_for_word", "press_under_covers", "press_for_thing"] {
         let check = planned(&home, &words, &[("design", design)]).await;
         for answer in ["1", "2", "nothing", "left", "1", "2"] {
             let trial = next(&home).await.unwrap();
@@ -306,4 +306,56 @@ async fn pressing_is_read_by_rearranging_and_a_day_of_stress_stops_it() {
     for page in ["/setter", "/presenter"] {
         home.page(&format!("{check}{page}")).await.says("Stop here");
     }
+}
+
+#[tokio::test]
+async fn buttons_under_covers_lie_as_drawn_for_the_helper_and_unseen_by_the_presenter() {
+    let home = Home::new().await;
+    let words = three(&home).await;
+    let new = format!("/l/{}/checks/new", home.learner);
+    home.page(&new).await.says("swapped under covers as drawn before each trial").says("it may suggest and no more");
+    let check = planned(&home, &words, &[("design", "press_under_covers"), ("choices", "3")]).await;
+    let drawn = plan(&home).await;
+    assert_eq!((drawn.design, drawn.choices), (ProbeDesign::PressUnderCovers, 3));
+    let all = order(&drawn).unwrap();
+    let places: std::collections::BTreeSet<_> = all.iter().map(|t| t.right_place).collect();
+    assert_eq!(places.len(), 3, "places are drawn anew");
+    let story = home.story().await;
+    let says = |w| story.words()[&w].says.to_string();
+    let sheet = home.page(&format!("{check}/sheet")).await;
+    for t in &all {
+        let row: String = t.laid_out.iter().enumerate().fold(String::new(), |row, (at, w)| {
+            let cell = if at == t.right_place { format!("<strong>{} \u{25cf}</strong>", says(*w)) } else { says(*w) };
+            format!("{row}<td>{cell}</td>")
+        });
+        sheet.says(&format!(
+            "<th class=\"num\" scope=\"row\">{}</th><td><strong>the {} thing</strong></td>{row}",
+            t.number,
+            says(t.word)
+        ));
+    }
+    let setter = home.page(&format!("{check}/setter")).await;
+    setter.says("Under the covers").says(&format!("Its button lies in place {}", all[0].right_place + 1));
+    home.page(&format!("{check}/scorer")).await.says("Place 3");
+    // By place, which the presenter taps, the word that lay there is noted.
+    tap(&home, &check, 1, "2", &[]).await.kept();
+    let story = home.story().await;
+    let ProbeResponse::Chose { word, .. } = story.of::<ProbeTrial>(home.learner).next_back().unwrap().part.response
+    else {
+        panic!("a choice")
+    };
+    assert_eq!(word, all[0].laid_out[1]);
+    home.page(&format!("{check}/presenter")).await.says("stays in the record and counts as wrong");
+    // A new one says what becomes of this one.
+    home.page(&new).await.says("Not finished: ").says("one wrong is charged for the answer not recorded");
+    home.page(&check).await.says("at chance here, and that is no failure");
+}
+
+#[tokio::test]
+async fn buttons_that_keep_their_places_may_suggest_and_no_more() {
+    let home = Home::new().await;
+    let words = three(&home).await;
+    let check = planned(&home, &words, &[("design", "press_for_thing")]).await;
+    home.page(&check).await.says("it may suggest and no more").says("Swapped under covers, it could show it");
+    home.page(&format!("/l/{}/checks/new", home.learner)).await.does_not_say("one wrong is charged");
 }
