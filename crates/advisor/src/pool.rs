@@ -9,7 +9,7 @@ use crate::originals::{Fate, Original, Originals};
 use sayso_methods::understanding::UnderstandingError;
 use sayso_methods::understanding::ladder::{Growth, Ladder};
 use sayso_methods::understanding::pooled_probes::{Answered, probe_evidence};
-use sayso_model::order::{OrderError, PlannedTrial, order};
+use sayso_model::order::{OrderError, PlannedTrial, earlier_order, order};
 use sayso_model::{Moment, ProbeDesign, ProbeId, ProbePlan, ProbeResponse, ProbeTrial, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -49,6 +49,8 @@ pub struct Conduct {
     pub open: usize,
     /// Given up for another check: one answer counts as wrong.
     pub given_up: bool,
+    /// Carried out in the order that was drawn before: shown, and climbs nothing.
+    pub earlier: bool,
 }
 
 /// The ladder a design can climb; none where buttons keep their places.
@@ -70,9 +72,9 @@ pub fn conduct(
     trials: &[&Original<'_, ProbeTrial>],
     next: Option<Moment>,
 ) -> Result<Conduct, OrderError> {
-    let planned = order(plan)?;
+    let (planned, earlier) = drawn(plan, trials)?;
     let mut found =
-        Conduct { beyond: trials.iter().filter(|t| beyond(plan, t.part.trial)).count(), ..Conduct::default() };
+        Conduct { beyond: trials.iter().filter(|t| beyond(plan, t.part.trial)).count(), earlier, ..Conduct::default() };
     let highest = trials.iter().map(|t| t.part.trial).filter(|n| !beyond(plan, *n)).max().unwrap_or(0);
     for trial in &planned {
         let told: Vec<_> = trials.iter().filter(|t| t.part.trial == trial.number).collect();
@@ -95,6 +97,22 @@ pub fn conduct(
         found.missing(trial, at);
     }
     Ok(found)
+}
+
+/// The order a check was carried out in: the one drawn now, unless all answers fit only the one drawn before.
+fn drawn(plan: &ProbePlan, trials: &[&Original<'_, ProbeTrial>]) -> Result<(Vec<PlannedTrial>, bool), OrderError> {
+    let fitting = |order: &[PlannedTrial]| {
+        let fits =
+            |t: &&&Original<'_, ProbeTrial>| order.iter().any(|p| p.number == t.part.trial && p.word == t.part.target);
+        trials.iter().filter(|t| !beyond(plan, t.part.trial)).filter(fits).count()
+    };
+    let now = order(plan)?;
+    let within = trials.iter().filter(|t| !beyond(plan, t.part.trial)).count();
+    if fitting(&now) == within {
+        return Ok((now, false));
+    }
+    let before = earlier_order(plan)?;
+    Ok(if fitting(&before) == within { (before, true) } else { (now, false) })
 }
 
 impl Conduct {
@@ -174,6 +192,9 @@ pub fn pooled(all: &Originals<'_>, word: WordId) -> Result<[[Option<Growth>; 2];
         let Some(ladder) = ladder(plan.part.design) else { continue };
         // A plan whose order cannot be drawn again proves nothing, and its page says why.
         let Ok(found) = conduct(plan.part, &trials, next) else { continue };
+        if found.earlier {
+            continue;
+        }
         let pool = &mut answers[usize::from(plan.part.blind)][ladder as usize];
         for c in found.counted.iter().filter(|c| c.word == word) {
             pool.push((c.at, c.number, Answered { choices: plan.part.choices, right: c.right }));

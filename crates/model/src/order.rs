@@ -70,13 +70,7 @@ pub fn draw(words: usize, choices: usize, trials: usize, seed: u64) -> Result<Ve
     if trials == 0 {
         return Err(OrderError::NoTrials);
     }
-    let mut rng = Xoshiro256PlusPlus::seed_from_u64(seed);
-    let mut times = vec![trials / words; words];
-    let mut others: Vec<usize> = (0..words).collect();
-    for _ in 0..trials % words {
-        times[take_random(&mut others, &mut rng)] += 1;
-    }
-    let order = (0..ATTEMPTS).find_map(|_| draw_words(&times, &mut rng)).ok_or(OrderError::LongRuns)?;
+    let (order, mut rng) = listed(words, trials, seed)?;
     Ok(order
         .into_iter()
         .map(|first| {
@@ -88,6 +82,18 @@ pub fn draw(words: usize, choices: usize, trials: usize, seed: u64) -> Result<Ve
             DrawnTrial { word: laid_out[right_place], laid_out, right_place }
         })
         .collect())
+}
+
+/// The list of words a draw begins with, every one equally often and without long runs, and the source of chance after it.
+fn listed(words: usize, trials: usize, seed: u64) -> Result<(Vec<usize>, Xoshiro256PlusPlus), OrderError> {
+    let mut rng = Xoshiro256PlusPlus::seed_from_u64(seed);
+    let mut times = vec![trials / words; words];
+    let mut others: Vec<usize> = (0..words).collect();
+    for _ in 0..trials % words {
+        times[take_random(&mut others, &mut rng)] += 1;
+    }
+    let order = (0..ATTEMPTS).find_map(|_| draw_words(&times, &mut rng)).ok_or(OrderError::LongRuns)?;
+    Ok((order, rng))
 }
 
 /// A number from 0 to `n - 1` (Lemire 2019, ACM Trans Model Comput Simul 29:3); its bias is at most n / 2^64.
@@ -146,6 +152,37 @@ pub struct PlannedTrial {
 /// # Errors
 /// [`OrderError`] for a plan whose fields do not fit together, such as fewer words than choices.
 pub fn order(plan: &ProbePlan) -> Result<Vec<PlannedTrial>, OrderError> {
+    planned(plan, draw)
+}
+
+/// The trials as they were drawn before what is asked for came to be drawn last: the asked-for words are the list itself,
+/// without long runs. A learner that guesses "not what it was last time" does better than chance in it, so checks carried
+/// out in this order are shown and climb nothing.
+///
+/// # Errors
+/// As [`order`].
+pub fn earlier_order(plan: &ProbePlan) -> Result<Vec<PlannedTrial>, OrderError> {
+    planned(plan, |words, choices, trials, seed| {
+        if choices < 2 || words < choices || trials == 0 {
+            return draw(words, choices, trials, seed);
+        }
+        let (order, mut rng) = listed(words, trials, seed)?;
+        let drawn = order.into_iter().map(|word| {
+            let right_place = below(&mut rng, choices);
+            let mut others: Vec<usize> = (0..words).filter(|other| *other != word).collect();
+            let laid_out = (0..choices)
+                .map(|place| if place == right_place { word } else { take_random(&mut others, &mut rng) })
+                .collect();
+            DrawnTrial { word, laid_out, right_place }
+        });
+        Ok(drawn.collect())
+    })
+}
+
+fn planned(
+    plan: &ProbePlan,
+    draw: impl Fn(usize, usize, usize, u64) -> Result<Vec<DrawnTrial>, OrderError>,
+) -> Result<Vec<PlannedTrial>, OrderError> {
     let words = plan.words.len();
     let picks = plan.design.places_drawn();
     let choices = if picks { usize::from(plan.choices) } else { words };
