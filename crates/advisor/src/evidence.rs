@@ -103,6 +103,8 @@ pub struct Evidence {
     pub uptake: Uptake,
     /// Share of own presses that looked like a stumble, of those somebody judged.
     pub stumbles: Estimate,
+    /// Fidelity of the teaching: share of showings in which the thing was given within [`GIVEN_WITHIN_S`] of the press.
+    pub fidelity: Estimate,
     /// The two figures by person, room, later weeks, moved buttons and new recordings.
     pub settings: Vec<Setting>,
     /// One plain sentence.
@@ -149,7 +151,8 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
         answers: answers(&own),
         uptake: uptake(&all, word),
         stumbles: Estimate::share(stumbled, judged),
-        settings: settings(story, learner, &asked, now),
+        fidelity: fidelity(&shown),
+        settings: settings(story, learner, word, &asked, now),
         sentence: sentence(&standing, counts),
         claim: claims_of(story, learner, &all, now).map_err(|e| e.to_string()).and_then(|all| {
             let claim = all.words.into_iter().find(|c| c.word == word);
@@ -167,6 +170,15 @@ fn curve(trials: &[Option<bool>], days: &[Day], chance: f64) -> Result<LearningC
     let first = days.first().copied();
     let days: Vec<i32> = days.iter().map(|d| first.map_or(0, |first| d.days_since(first))).collect();
     curve_by_day(trials, &days, chance).map_err(|e| e.to_string())
+}
+
+/// A showing teaches the press if the thing comes at once; later than this, in seconds, it was not as agreed (common
+/// practice, no source).
+pub const GIVEN_WITHIN_S: f64 = 5.0;
+
+fn fidelity(shown: &[Answered<'_>]) -> Estimate {
+    let delays: Vec<f64> = shown.iter().filter_map(Answered::delay_s).collect();
+    Estimate::share(delays.iter().filter(|d| **d <= GIVEN_WITHIN_S).count(), delays.len())
 }
 
 /// The curve's model needs a chance below one: a button pressed nearly always leaves nothing to learn.

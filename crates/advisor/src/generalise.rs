@@ -1,8 +1,10 @@
 //! Does it hold elsewhere: with another person, in another room, weeks later, after the button was moved, with a new
 //! recording? The two figures of invitations, setting by setting. A moved button is the direct test of a habit of place.
 
-use crate::estimate::Estimate;
+use crate::estimate::{Estimate, Unit};
 use crate::observe::Invitations;
+use crate::originals::originals;
+use crate::pool::{checks, conduct};
 use sayso_model::{BoardLayout, ClipCard, Fact, Invitation, LearnerId, Moment, SessionId, SessionStart, Story, WordId};
 use std::collections::BTreeMap;
 
@@ -26,7 +28,7 @@ pub struct Setting {
 
 /// The settings of one word's invitations. A kind of which only one was seen is left out: it compares nothing.
 #[must_use]
-pub fn settings(story: &Story, learner: LearnerId, asked: &Invitations<'_>, now: Moment) -> Vec<Setting> {
+pub fn settings(story: &Story, learner: LearnerId, word: WordId, asked: &Invitations<'_>, now: Moment) -> Vec<Setting> {
     let people = story.teachers();
     let rooms: BTreeMap<SessionId, String> = story
         .of::<SessionStart>(learner)
@@ -34,10 +36,7 @@ pub fn settings(story: &Story, learner: LearnerId, asked: &Invitations<'_>, now:
         .collect();
     let first = asked.usable.first().map(|u| u.invitation.at()).into_iter();
     let first = first.chain(asked.presses.first().map(|p| p.invitation.at())).min();
-    let word = asked.presses.first().map(|p| p.invitation.part.word);
-    let word = word.or_else(|| asked.usable.first().map(|u| u.invitation.part.word));
-    let moved = word.map_or_else(Vec::new, |w| moves(story, w, now));
-    let voices = word.map_or_else(Vec::new, |w| recordings(story, w, now));
+    let (moved, voices) = (moves(story, word, now), recordings(story, word, now));
     let days_since = |i: &Fact<'_, Invitation>, from: Moment| i.at().seconds_since(from) / 86_400.0;
     let after = |i: &Fact<'_, Invitation>, changes: &[Moment], what: &str| {
         let last = changes.iter().rfind(|at| **at <= i.at());
@@ -62,7 +61,33 @@ pub fn settings(story: &Story, learner: LearnerId, asked: &Invitations<'_>, now:
     out.extend(sorted(asked, "place of the button", |i| after(i, &moved, "it was moved")));
     out.extend(sorted(asked, "recording", |i| after(i, &voices, "a new one")));
     out.extend(sorted(asked, "who chose the word", by_draw));
+    out.extend(checks_by_blinding(story, learner, word, now));
     out
+}
+
+/// Right, of the times it went for this word in planned checks: where somebody knew the answer, and where nobody did.
+fn checks_by_blinding(story: &Story, learner: LearnerId, word: WordId, now: Moment) -> Vec<Setting> {
+    let log = originals(story, learner, now);
+    let mut counts: BTreeMap<bool, [usize; 2]> = BTreeMap::new();
+    for (plan, trials, next) in checks(&log) {
+        // A plan whose order cannot be drawn again says nothing, and its own page says why.
+        let Ok(found) = conduct(plan.part, &trials, next) else { continue };
+        for counted in found.counted.iter().filter(|c| c.word == word) {
+            let c = counts.entry(plan.part.blind).or_default();
+            c[0] += usize::from(counted.right);
+            c[1] += 1;
+        }
+    }
+    if counts.len() < 2 {
+        return Vec::new();
+    }
+    let row = |(blind, [right, n]): (bool, [usize; 2])| Setting {
+        kind: "checks",
+        name: if blind { "blind" } else { "open: somebody knew" }.to_owned(),
+        pressed: Estimate::unknown(Unit::Share),
+        right: Estimate::share(right, n),
+    };
+    counts.into_iter().map(row).collect()
 }
 
 fn sorted(

@@ -133,7 +133,7 @@ async fn a_puppy_s_grown_weight_goes_in_and_out_and_earlier_names_are_read() {
                learner_card,2026-03-01T18:30:00Z,Rex,Rex,dog,puppy,8,24.5\n";
     let preview = look(&store, csv).await;
     assert_eq!(told(&preview), Vec::<String>::new());
-    store.commit(preview).await.unwrap();
+    store.commit(preview, Others::Refuse).await.unwrap();
     let card = store.story(home()).await.unwrap().learners()[&rex()].clone();
     assert_eq!(card.adult_weight_kg.map(Kilograms::get), Some(24.5));
     for format in [Format::JsonLines, Format::Csv] {
@@ -148,7 +148,7 @@ async fn a_puppy_s_grown_weight_goes_in_and_out_and_earlier_names_are_read() {
                    learner_card,2026-03-02T18:30:00Z,Rex,Rex,dog,puppy_under_4_months,8\n";
     let preview = look(&store, earlier).await;
     assert_eq!(told(&preview), Vec::<String>::new());
-    store.commit(preview).await.unwrap();
+    store.commit(preview, Others::Refuse).await.unwrap();
     let card = store.story(home()).await.unwrap().learners()[&rex()].clone();
     assert_eq!((card.life_stage, card.adult_weight_kg), (Some(LifeStage::PuppyUnder4Months), None));
 }

@@ -113,6 +113,7 @@ pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
             say!("   pressed, of wanted: {}", e.standing.response);
             say!("   right, of presses: {}; chance: {}", e.standing.right, e.standing.chance);
             say!("   seconds to press (median): {}", e.waiting.median);
+            say!("   teaching as agreed, given within {} s: {}", evidence::GIVEN_WITHIN_S, e.fidelity);
             say!("   delivery after a showing (median): {}", e.standing.delay);
             say!("   taken when given: {}; for other words: {}", e.uptake.this, e.uptake.others);
             match &e.claim {

@@ -292,7 +292,7 @@ impl Walk<'_> {
                 self.context.names.find(self.household, type_name, text)
             }
             // These have no cards; a label that comes again means the same one.
-            "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" => {
+            "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" | "RoundId" | "SwapId" => {
                 Label::new(text).map_err(|e| format!("an id or a label; a label {e}"))?;
                 Ok(labelled(self.household, type_name, text))
             }

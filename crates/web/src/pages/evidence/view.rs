@@ -5,7 +5,7 @@ use crate::page::LearnerPage;
 use maud::{Markup, html};
 use sayso_advisor::Estimate;
 use sayso_advisor::claim_text::{by_ladder, of_animal, rivals_of, tests_of};
-use sayso_advisor::evidence::{After, Evidence};
+use sayso_advisor::evidence::{After, Evidence, GIVEN_WITHIN_S};
 use sayso_advisor::generalise::Setting;
 use sayso_advisor::stages::Standing;
 use sayso_advisor::stuck::Weighed;
@@ -109,6 +109,7 @@ fn claim(page: &LearnerPage, e: &Evidence) -> Markup {
                 @for (what, said) in by_ladder(claim, &page.zone) {
                     p.lead data-test="claim" { "\u{201c}" (claim.says) "\u{201d}, " (what) ": " (said) "." }
                 }
+                p { "Teaching as agreed: given within " (GIVEN_WITHIN_S) " s of the press in " (e.fidelity) " of the showings." }
                 p data-test="claim-animal" { (page.card.name) ": " (of_animal(animal, &page.zone)) "." }
                 @let open: Vec<_> = rivals_of(claim).into_iter().filter(|r| r.open).collect();
                 @if !open.is_empty() {
@@ -136,7 +137,7 @@ fn settings(rows: &[Setting]) -> Markup {
                 div.scroll tabindex="0" role="region" aria-label="The two figures in different settings" {
                     table {
                         thead { tr { th scope="col" { "Compared" } th scope="col" { "" } th scope="col" { "pressed, of wanted" } th scope="col" { "right, of presses" } } }
-                        tbody { @for r in rows { tr { td { (r.kind) } th scope="row" { (r.name) } td { (r.pressed) } td { (r.right) } } } }
+                        tbody { @for r in rows { tr { td { (r.kind) } th scope="row" { (r.name) } td { @if r.pressed.n > 0 { (r.pressed) } } td { @if r.right.n > 0 { (r.right) } } } } }
                     }
                 }
                 p.quiet { "After a button was moved, a habit of place presses the old place: right presses fall. Small numbers say little; no row alone proves anything." }
