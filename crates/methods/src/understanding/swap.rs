@@ -1,13 +1,15 @@
 //! Does the animal press on when now and then the partner's thing comes, as drawn, instead of the word's own?
 //!
-//! Sources: exact conditional test of an interaction, Zelen 1971, Biometrika 58:129; correction presses as a two-by-two
-//! table with its margins kept (Gart 1970). What a person scores is not used: an outcome is good if no button sounded within
-//! the correction time after the thing came. A better liked thing, a livelier button, mealtimes and bouts cancel out,
-//! because word and thing are compared crosswise and the notebook drew which came.
+//! Source: exact conditional test of an interaction, Zelen 1971, Biometrika 58:129. What a person scores is not used: an
+//! outcome is good if no button sounded within the correction time after the thing came. A better liked thing, a livelier
+//! button, mealtimes and bouts cancel out, because word and thing are compared crosswise and the notebook drew which came.
+//!
+//! Which button is pressed then is on purpose not used: an animal that leaves alone the button of what just came, whatever
+//! it had pressed, presses its first button again more often after the partner's thing (`docs/lab/understanding.md`).
 //!
 //! Of the animal, not of a word: one pair that means it carries the rest.
 
-use crate::stats::evalue::{Bets, SwapCells, Table, swap_bets, table_bets};
+use crate::stats::evalue::{Bets, SwapCells, swap_bets};
 use std::collections::BTreeMap;
 
 /// One drawn answer.
@@ -47,7 +49,7 @@ pub fn swap_evidence(answers: &[DrawnAnswer]) -> SwapEvidence {
     for answer in answers {
         by_block.entry(answer.block).or_default().push(answer);
     }
-    let (mut outcome, mut corrections) = (Bets::NONE, Bets::NONE);
+    let mut outcome = Bets::NONE;
     let mut found = SwapEvidence {
         answers: answers.len(),
         swapped: answers.iter().filter(|a| a.swapped).count(),
@@ -58,8 +60,7 @@ pub fn swap_evidence(answers: &[DrawnAnswer]) -> SwapEvidence {
         let departed = answers.iter().any(|a| a.departed);
         let hold = |bets: Bets| if departed { bets.least(Bets::NONE) } else { bets };
         outcome = outcome.and(hold(outcomes(&answers)));
-        corrections = corrections.and(hold(correction_bets(&answers)));
-        found.blocks.push((block, outcome.ln() + corrections.ln()));
+        found.blocks.push((block, outcome.ln()));
     }
     found
 }
@@ -80,17 +81,6 @@ fn outcomes(answers: &[&DrawnAnswer]) -> Bets {
         cell[1] += 1;
     }
     pairs.into_values().map(swap_bets).fold(Bets::NONE, Bets::and)
-}
-
-/// By word pressed: after the partner's thing the same word again, rather than after its own, of those that pressed again.
-fn correction_bets(answers: &[&DrawnAnswer]) -> Bets {
-    let mut tables: BTreeMap<usize, Table> = BTreeMap::new();
-    for a in answers {
-        if let Some(next) = a.next {
-            tables.entry(a.word).or_default()[usize::from(!a.swapped)][usize::from(next != a.word)] += 1;
-        }
-    }
-    tables.into_values().map(table_bets).fold(Bets::NONE, Bets::and)
 }
 
 #[cfg(test)]

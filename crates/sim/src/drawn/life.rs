@@ -14,6 +14,8 @@ const CHECK: f64 = 15.0;
 const AWAKE: (f64, f64) = (7.0, 21.5);
 /// Presses in a bout, about.
 const IN_BOUT: f64 = 2.0;
+/// Probability of going on with a bout at most, so that lively learners stay within what a day holds.
+const MOST_ON: f64 = 0.75;
 
 /// One drawn life, being lived.
 pub(super) struct Life<'a> {
@@ -119,7 +121,7 @@ impl Life<'_> {
     /// Of its own accord it presses a few times.
     fn bout(&mut self) {
         let wants = self.mind.presses(None);
-        while self.chance.coin(wants.min(0.93)) {
+        while self.chance.coin(wants.min(MOST_ON)) {
             let word = self.mind.aims(None, &mut self.chance);
             self.answers_press(word, 0);
             let pause = self.chance.between(45.0, 180.0);
