@@ -71,7 +71,9 @@ async fn a_check_is_counted_before_it_is_planned() {
     assert_eq!((plan.design, plan.choices, plan.blind), (ProbeDesign::PickForWord, 2, true));
     let size = sayso_advisor::checks::size(3, 2, 0.9).unwrap();
     assert_eq!(u64::from(plan.trials), size.trials);
-    counted.says(&format!("Plan these {} trials", plan.trials)).says("Chance alone gets a word to the top");
+    counted
+        .says(&format!("Plan these {} trials", plan.trials))
+        .says(&format!("{} right of {}", size.critical, size.per_word));
 }
 
 #[tokio::test]
