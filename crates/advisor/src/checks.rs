@@ -318,6 +318,12 @@ fn departures(c: &Conduct) -> Vec<String> {
     ];
     let mut out: Vec<String> =
         told.into_iter().filter(|(n, _)| *n > 0).map(|(n, what)| format!("{} {what}", trials(n))).collect();
+    if c.earlier {
+        out.push(
+            "drawn by an earlier rule, in which what was asked for last gave something away: shown, and climbs nothing"
+                .to_owned(),
+        );
+    }
     if c.given_up {
         out.push(
             "another check was planned before this one was finished: it stays in the pool, and the answer that would have been next counts as wrong"

@@ -1,6 +1,6 @@
 //! Planned checks put together: which answers count, and how.
 //!
-//! The first answer to each planned number counts, for the word and the places that were drawn. An answer taken back,
+//! The first answer to each planned number counts, for the word that was chosen (see [`Counted::word`]). An answer taken back,
 //! changed, left out or about another word than drawn counts as wrong. A check once planned stays in the pool: where another is planned
 //! before it is finished, the answer that would have been next counts as wrong, for it may have come and not been written
 //! down. No choice is never wrong.
@@ -9,7 +9,7 @@ use crate::originals::{Fate, Original, Originals};
 use sayso_methods::understanding::UnderstandingError;
 use sayso_methods::understanding::ladder::{Growth, Ladder};
 use sayso_methods::understanding::pooled_probes::{Answered, probe_evidence};
-use sayso_model::order::{OrderError, PlannedTrial, order};
+use sayso_model::order::{OrderError, PlannedTrial, earlier_order, order};
 use sayso_model::{Moment, ProbeDesign, ProbeId, ProbePlan, ProbeResponse, ProbeTrial, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -20,7 +20,9 @@ pub struct Counted {
     pub at: Moment,
     /// Planned number.
     pub number: u16,
-    /// The word drawn for it.
+    /// The word it speaks for or against: the one chosen, not the one asked for. A learner that always reaches for one thing
+    /// is right each time that thing is asked for, whatever it hears; of the trials in which it took it, it is right by
+    /// chance.
     pub word: WordId,
     /// Whether it counts as right.
     pub right: bool,
@@ -47,6 +49,8 @@ pub struct Conduct {
     pub open: usize,
     /// Given up for another check: one answer counts as wrong.
     pub given_up: bool,
+    /// Carried out in the order that was drawn before: shown, and climbs nothing.
+    pub earlier: bool,
 }
 
 /// The ladder a design can climb; none where buttons keep their places.
@@ -68,9 +72,9 @@ pub fn conduct(
     trials: &[&Original<'_, ProbeTrial>],
     next: Option<Moment>,
 ) -> Result<Conduct, OrderError> {
-    let planned = order(plan)?;
+    let (planned, earlier) = drawn(plan, trials)?;
     let mut found =
-        Conduct { beyond: trials.iter().filter(|t| beyond(plan, t.part.trial)).count(), ..Conduct::default() };
+        Conduct { beyond: trials.iter().filter(|t| beyond(plan, t.part.trial)).count(), earlier, ..Conduct::default() };
     let highest = trials.iter().map(|t| t.part.trial).filter(|n| !beyond(plan, *n)).max().unwrap_or(0);
     for trial in &planned {
         let told: Vec<_> = trials.iter().filter(|t| t.part.trial == trial.number).collect();
@@ -81,7 +85,7 @@ pub fn conduct(
                 let later = trials.iter().filter(|t| t.part.trial > trial.number).map(|t| t.at()).min();
                 found.left_out += 1;
                 if let Some(at) = later {
-                    found.counted.push(Counted { at, number: trial.number, word: trial.word, right: false });
+                    found.missing(trial, at);
                 }
             }
             None => {}
@@ -90,9 +94,33 @@ pub fn conduct(
     let unanswered = planned.iter().find(|t| t.number == highest + 1);
     if let (Some(at), Some(trial)) = (next, unanswered) {
         found.given_up = true;
-        found.counted.push(Counted { at, number: trial.number, word: trial.word, right: false });
+        found.missing(trial, at);
     }
     Ok(found)
+}
+
+/// The order a check was carried out in: the one drawn now, unless all answers fit only the one drawn before.
+fn drawn(plan: &ProbePlan, trials: &[&Original<'_, ProbeTrial>]) -> Result<(Vec<PlannedTrial>, bool), OrderError> {
+    let fitting = |order: &[PlannedTrial]| {
+        let fits =
+            |t: &&&Original<'_, ProbeTrial>| order.iter().any(|p| p.number == t.part.trial && p.word == t.part.target);
+        trials.iter().filter(|t| !beyond(plan, t.part.trial)).filter(fits).count()
+    };
+    let now = order(plan)?;
+    let within = trials.iter().filter(|t| !beyond(plan, t.part.trial)).count();
+    if fitting(&now) == within {
+        return Ok((now, false));
+    }
+    let before = earlier_order(plan)?;
+    Ok(if fitting(&before) == within { (before, true) } else { (now, false) })
+}
+
+impl Conduct {
+    /// An answer that is not there may have been any wrong one: it speaks against every word laid out and not asked for.
+    fn missing(&mut self, trial: &PlannedTrial, at: Moment) {
+        let others = trial.laid_out.iter().filter(|w| **w != trial.word);
+        self.counted.extend(others.map(|word| Counted { at, number: trial.number, word: *word, right: false }));
+    }
 }
 
 fn beyond(plan: &ProbePlan, number: u16) -> bool {
@@ -100,9 +128,9 @@ fn beyond(plan: &ProbePlan, number: u16) -> bool {
 }
 
 /// The word chosen, where one was; `Err` where it was not among those laid out.
-fn chose(trial: &PlannedTrial, response: &ProbeResponse) -> Option<Result<bool, ()>> {
+fn chose(trial: &PlannedTrial, response: &ProbeResponse) -> Option<Result<WordId, ()>> {
     match response {
-        ProbeResponse::Chose { word, .. } if trial.laid_out.contains(word) => Some(Ok(*word == trial.word)),
+        ProbeResponse::Chose { word, .. } if trial.laid_out.contains(word) => Some(Ok(*word)),
         ProbeResponse::Chose { .. } => Some(Err(())),
         ProbeResponse::Nothing | ProbeResponse::Left => None,
     }
@@ -119,11 +147,14 @@ fn answer(found: &mut Conduct, plan: &ProbePlan, trial: &PlannedTrial, first: &O
     let open = plan.blind && !first.part.blind;
     found.open += usize::from(open);
     // What was changed at all may have been wrong.
-    let right = chosen == Ok(true) && !taken_back && !changed && !off;
+    let right = chosen == Ok(trial.word) && !taken_back && !changed && !off;
     if right && open {
         return;
     }
-    found.counted.push(Counted { at: first.at(), number: trial.number, word: trial.word, right });
+    match chosen {
+        Ok(word) => found.counted.push(Counted { at: first.at(), number: trial.number, word, right }),
+        Err(()) => found.missing(trial, first.at()),
+    }
 }
 
 /// Checks by their id, in the order they were planned, each with its trials and when the next was planned.
@@ -161,6 +192,9 @@ pub fn pooled(all: &Originals<'_>, word: WordId) -> Result<[[Option<Growth>; 2];
         let Some(ladder) = ladder(plan.part.design) else { continue };
         // A plan whose order cannot be drawn again proves nothing, and its page says why.
         let Ok(found) = conduct(plan.part, &trials, next) else { continue };
+        if found.earlier {
+            continue;
+        }
         let pool = &mut answers[usize::from(plan.part.blind)][ladder as usize];
         for c in found.counted.iter().filter(|c| c.word == word) {
             pool.push((c.at, c.number, Answered { choices: plan.part.choices, right: c.right }));

@@ -38,9 +38,8 @@ fn an_order_follows_from_the_plan_alone() {
         assert_ne!(t.laid_out[0], t.laid_out[1]);
         *times.entry(t.word).or_insert(0) += 1;
     }
-    let mut times: Vec<i32> = times.into_values().collect();
-    times.sort_unstable();
-    assert_eq!(times, [10, 10, 11]);
+    // Each a third on average: at most 3 or at least 20 of 31 come once in a thousand draws.
+    assert!(times.len() == 3 && times.values().all(|n| (4..20).contains(n)), "{times:?}");
     // Buttons keep their places.
     let press = order(&ProbePlan { design: ProbeDesign::PressForThing, choices: 3, ..plan.clone() }).unwrap();
     assert!(press.iter().all(|t| t.laid_out == plan.words && t.laid_out[t.right_place] == t.word));

@@ -5,7 +5,7 @@
 use sayso_advisor::claims::{Claims, claims};
 use sayso_advisor::stages::standings;
 use sayso_methods::understanding::ladder::Rung;
-use sayso_model::order::order;
+use sayso_model::order::{earlier_order, order};
 use sayso_model::{
     Answer, Body, Call, Correction, Delivery, Event, EventId, HouseholdId, Invitation, InvitationKind,
     InvitationResult, Label, LearnerId, Moment, Press, PressedBy, ProbeDesign, ProbeId, ProbePlan, ProbeResponse,
@@ -347,4 +347,42 @@ fn pressing_again_after_swaps_holds_against_habit_and_pressing_again_anyway_does
     swapped(&mut log, 28, true, |log, swapped| swapped && log.below(10) < 7);
     let ignored = log.read().animal;
     assert!(ignored.swaps.departed > 50 && !ignored.verdict.rung.is_claim(), "{ignored:?}");
+}
+
+/// It always takes the same thing, or one that was not asked for last: right for some words or more often than half the
+/// time, if answers were told apart by what was asked for or what is asked for were kept from running.
+#[test]
+fn a_favourite_thing_and_taking_turns_pass_no_check() {
+    for favourite in [true, false] {
+        let mut log = Log::with(2);
+        let mut last = word(0);
+        for _ in 0..10 {
+            let plan = log.plan(ProbeDesign::PickForWord, 2, 48);
+            for trial in order(&plan).unwrap() {
+                let takes = if favourite { word(0) } else { *trial.laid_out.iter().find(|w| **w != last).unwrap() };
+                log.trial(&plan, trial.number, takes == trial.word);
+                last = trial.word;
+            }
+        }
+        let found = log.read();
+        assert!(found.words.iter().all(|c| !c.rung().is_claim()), "favourite {favourite}: {found:?}");
+        assert_eq!(found.words.iter().map(|c| c.hearing.n).sum::<u64>(), 480);
+    }
+}
+
+/// A notebook that was kept before what is asked for came to be drawn last still reads as it was carried out.
+#[test]
+fn a_check_in_the_earlier_order_is_shown_as_planned_and_climbs_nothing() {
+    let mut log = Log::with(2);
+    let plan = log.plan(ProbeDesign::PickForWord, 2, 48);
+    for t in earlier_order(&plan).unwrap() {
+        let response = ProbeResponse::Chose { word: t.word, after_s: None };
+        log.write(ProbeTrial { probe: plan.probe, trial: t.number, target: t.word, blind: true, response });
+    }
+    let story = Story::from_events(log.events.clone());
+    let report =
+        sayso_advisor::checks::report(&story, LEARNER, plan.probe, log.at.plus_seconds(60.0)).unwrap().unwrap();
+    assert_eq!(report.words.iter().map(|w| (w.k, w.right.n)).collect::<Vec<_>>(), [(24, 24), (24, 24)]);
+    assert!(report.departures.len() == 1 && report.departures[0].contains("earlier rule"), "{:?}", report.departures);
+    assert!(log.read().words.iter().all(|c| c.rung() == Rung::NothingYet));
 }

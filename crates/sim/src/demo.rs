@@ -275,6 +275,12 @@ fn dog(today: Day) -> LearnerTruth {
             hours: vec![8.0, 18.5],
             showings: 10,
             invitations: 8,
+            rounds: true,
+            // The first time was too much for the dog; the second one is still on.
+            swaps: vec![
+                SwapSchedule { day: 42, days: 28, stopped: Some((44, SwapEnd::Signs)) },
+                SwapSchedule { day: 50, days: 28, stopped: None },
+            ],
             show_before_invite: 45,
             ration_kcal: Some(62.0),
             extra: Some((0.2, label("chew strip"), Kcal::clamped(9.0))),
@@ -302,7 +308,7 @@ fn dog(today: Day) -> LearnerTruth {
                 },
                 ProbeSchedule {
                     day: 62,
-                    design: ProbeDesign::PressForThing,
+                    design: ProbeDesign::PressUnderCovers,
                     words: vec![0, 1, 2],
                     trials: 24,
                     blind: true,

@@ -2,7 +2,9 @@
 
 use crate::learner::LearnerTruth;
 use crate::truth::Stuck;
-use sayso_model::{Grams, Kcal, Label, LikesFormat, Note, Place, ProbeDesign, RewardKind, Role, Seconds, Zone};
+use sayso_model::{
+    Grams, Kcal, Label, LikesFormat, Note, Place, ProbeDesign, RewardKind, Role, Seconds, SwapEnd, Zone,
+};
 
 /// How one person answers a learner's press; weights, not necessarily adding up to 1.
 #[derive(Clone, Copy, PartialEq, Debug)]
@@ -151,6 +153,17 @@ pub struct ProbeSchedule {
     pub blind: bool,
 }
 
+/// A time in which the household agrees to swapped answers.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct SwapSchedule {
+    /// The day it begins.
+    pub day: u32,
+    /// Days it lasts, 4 to 366.
+    pub days: u16,
+    /// Day on which it is stopped before that, and why.
+    pub stopped: Option<(u32, SwapEnd)>,
+}
+
 /// What the household does with one learner.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Plan {
@@ -162,6 +175,10 @@ pub struct Plan {
     pub showings: u16,
     /// Invitations in a session, if the learner stays.
     pub invitations: u16,
+    /// Whether invitations are held in rounds drawn by the notebook.
+    pub rounds: bool,
+    /// Agreed times of swaps, one after the other.
+    pub swaps: Vec<SwapSchedule>,
     /// Wait after an offer, in seconds (0.5 to 120).
     pub wait_s: f64,
     /// Showings after which a word goes to invitations.
@@ -189,6 +206,8 @@ impl Default for Plan {
             kept: 0.85,
             showings: 8,
             invitations: 6,
+            rounds: false,
+            swaps: Vec::new(),
             wait_s: 5.0,
             show_before_invite: 60,
             presses_to_converse: 8,
@@ -316,6 +335,7 @@ impl Household {
                 ok(unlike, OutOfRange("plan.probes.words", "each word once"))?;
                 ok(p.words.iter().all(|w| *w < self.words.len()), Dangling("plan.probes.words"))?;
             }
+            ok(l.plan.swaps.iter().all(|s| (4..=366).contains(&s.days)), OutOfRange("plan.swaps.days", "4 to 366"))?;
             let pairs = &l.presser.mixes_up;
             ok(
                 pairs.iter().all(|(a, b, _)| *a < self.words.len() && *b < self.words.len()),

@@ -125,6 +125,8 @@ pub enum Style {
     AnyWord,
     /// Words in proportion to these weights (by word of the household), whatever is wanted: a habit of place.
     ByPlace(Vec<f64>),
+    /// One favourite button in each session, whatever is wanted; out of sessions that of the last one.
+    BySession,
 }
 
 /// How a learner learns words and presses buttons.

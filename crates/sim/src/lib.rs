@@ -3,10 +3,12 @@
 //! Everything follows from a configuration, a seed and an end moment; there is no clock and no hidden randomness.
 //! Knows nothing of estimates: what it makes are events, written as in real use, and the truth behind them.
 
+mod agreed;
 mod answer;
 mod chance;
 mod clock;
 mod demo;
+mod drawn;
 mod fixed;
 mod household;
 mod lab;
@@ -26,6 +28,7 @@ mod world;
 
 pub use chance::{Chance, logistic};
 pub use demo::{demo, demo_household};
+pub use drawn::{DrawnCheck, DrawnHome, DrawnLife, Habit, Trick, drawn_life};
 pub use household::*;
 pub use lab::*;
 pub use learner::{LearnerTruth, Liking, Noise, Presser, Style, Temper};

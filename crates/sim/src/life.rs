@@ -26,6 +26,7 @@ impl World<'_> {
         for p in &mut self.progress[learner] {
             p.today = 0;
         }
+        self.agrees(learner, number, day);
         let zone = &self.cfg.zone;
         let awake = self.cfg.learners[learner].plan.awake;
         let mut agenda = self.agenda(learner, number, day, last);

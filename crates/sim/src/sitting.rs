@@ -39,6 +39,9 @@ impl World<'_> {
             self.sessions.push(SessionTruth { session, learner, join, mood });
         }
         let joined = self.chance.coin(join);
+        if self.cfg.learners[learner].presser.style == crate::learner::Style::BySession {
+            self.favourites[learner] = self.chance.below(self.cfg.words.len());
+        }
         self.sign(learner, teacher, at.plus_seconds(1.0), When::Before, session, mood, joined);
         if !joined {
             let over = at.plus_seconds(self.chance.between(60.0, 150.0));
@@ -136,7 +139,7 @@ impl World<'_> {
     }
 
     /// Ends a session that ran to its end, with the closing word if there is one.
-    fn finish(&mut self, s: &mut Sitting) {
+    pub(crate) fn finish(&mut self, s: &mut Sitting) {
         let closing: Vec<usize> = self
             .at_stage(s.learner, &[Stage::Show, Stage::Invite, Stage::Converse])
             .into_iter()
@@ -213,13 +216,16 @@ impl World<'_> {
         let fresh = self.at_stage(learner, &[Stage::Invite]);
         let (over, sitting) = self.sit_down(learner, teacher, at, Purpose::Inviting, &fresh);
         let Some(mut s) = sitting else { return over };
+        if self.cfg.learners[learner].plan.rounds {
+            return self.rounds(s, &words);
+        }
         for _ in 0..self.cfg.learners[learner].plan.invitations {
             let open: Vec<usize> = fresh.iter().copied().filter(|w| self.still_given(learner, *w)).collect();
             if open.is_empty() {
                 break;
             }
             let word = open[self.chance.below(open.len())];
-            self.invite(&mut s, word, &words);
+            self.invite(&mut s, word, &words, None);
             if !self.stays(&mut s) {
                 return s.at;
             }
@@ -229,12 +235,12 @@ impl World<'_> {
     }
 
     /// One invitation: an offer, a wait, and always the thing itself.
-    fn invite(&mut self, s: &mut Sitting, word: usize, words: &[usize]) {
+    pub(crate) fn invite(&mut self, s: &mut Sitting, word: usize, words: &[usize], call: Option<Call>) {
         let offer = s.at;
         let learner = s.learner;
         let wait = self.cfg.learners[learner].plan.wait_s;
         let others: Vec<usize> = words.iter().copied().filter(|w| *w != word).collect();
-        let other = if !others.is_empty() && self.chance.coin(0.2) {
+        let other = if call.is_none() && !others.is_empty() && self.chance.coin(0.2) {
             Some(others[self.chance.below(others.len())])
         } else {
             None
@@ -284,7 +290,7 @@ impl World<'_> {
             shown,
             took,
             session: Some(s.session),
-            call: None,
+            call,
         };
         let seen = self.tap(learner, s.teacher, offer, s.at);
         self.pen.write(seen, body);

@@ -37,6 +37,10 @@ pub(crate) struct World<'a> {
     pub(crate) presses: BTreeMap<EventId, PressTruth>,
     pub(crate) sessions: Vec<SessionTruth>,
     pub(crate) unlogged: usize,
+    /// By learner: the button favoured since its last session began.
+    pub(crate) favourites: Vec<usize>,
+    /// By learner: the agreed time of swaps that is on, and when it began.
+    pub(crate) swaps: Vec<Option<(SwapPlan, Moment)>>,
     pub(crate) end: Moment,
 }
 
@@ -71,6 +75,8 @@ impl<'a> World<'a> {
             presses: BTreeMap::new(),
             sessions: Vec::new(),
             unlogged: 0,
+            favourites: vec![0; cfg.learners.len()],
+            swaps: vec![None; cfg.learners.len()],
             cfg,
             ids,
             pen,
@@ -158,6 +164,11 @@ impl<'a> World<'a> {
         match &presser.style {
             Style::ByMeaning => {}
             Style::AnyWord => return (board[self.chance.below(board.len())], Why::Habit),
+            Style::BySession => {
+                let favourite = self.favourites[learner] % board.len();
+                let any = self.chance.below(board.len());
+                return (board[if self.chance.coin(0.85) { favourite } else { any }], Why::Habit);
+            }
             Style::ByPlace(weights) => {
                 let weights: Vec<f64> = board.iter().map(|w| weights.get(*w).copied().unwrap_or(0.0)).collect();
                 let word = self.chance.pick(&weights).map_or(wanted, |i| board[i]);
@@ -184,7 +195,7 @@ impl<'a> World<'a> {
         let p = match presser.style {
             Style::ByMeaning => self.minds[learner].understands(word),
             // These press whenever they want anything at all; they have learned that pressing pays.
-            Style::AnyWord | Style::ByPlace(_) => self
+            Style::AnyWord | Style::ByPlace(_) | Style::BySession => self
                 .at_stage(learner, &Stage::ALL)
                 .into_iter()
                 .map(|w| self.minds[learner].understands(w))

@@ -52,7 +52,10 @@ async fn what_a_battery_in_a_mouth_calls_for_is_told_where_people_act_and_names_
     for page in ["board", "listen", "words/board"] {
         home.page(&format!("/l/{}/{page}", home.learner)).await.says(said).says("veterinarian");
     }
-    home.page(&format!("/l/{}/board", home.learner)).await.says("Safe at the board").says("85 kHz at 70 dB");
+    home.page(&format!("/l/{}/board", home.learner))
+        .await
+        .says("Safe at the board")
+        .says("go to the emergency department at once, on suspicion alone");
 }
 
 #[tokio::test]
@@ -69,6 +72,6 @@ async fn a_silent_word_and_a_tired_battery_are_told_with_why_and_caution() {
             .says("has slowed by 1.9 % (")
             .says("n = 39 presses")
             .says("What would change it")
-            .says("emergency: call a veterinarian");
+            .says("battery is an emergency");
     }
 }

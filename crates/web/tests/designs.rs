@@ -266,7 +266,12 @@ async fn a_strong_sign_under_the_change_ends_the_trial_and_a_person_may_stop_it(
     at(&mut home, after);
     home.page(&to).await.says("possible orders (p").does_not_say("ended by");
     home.state.store.append(vec![sign(point)]).await.unwrap();
-    home.page(&to).await.says("Stopped: a strong sign of stress").says("No test").does_not_say("possible orders (p");
+    home.page(&to)
+        .await
+        .says("Stopped: a strong sign of stress")
+        .says("does not meet the standards")
+        .says("No test")
+        .does_not_say("possible orders (p");
     // Another trial, stopped by a person.
     at(&mut home, || "2026-03-02T12:00:00Z".parse().unwrap());
     let to = planned(&home, &[]).await;

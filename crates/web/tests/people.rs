@@ -172,7 +172,7 @@ async fn a_food_the_list_forbids_is_refused_with_the_reason_and_a_doubtful_one_i
 #[tokio::test]
 async fn energy_is_worked_out_from_weight_and_the_figures_source_is_told() {
     let home = Home::new().await;
-    home.page("/people/reward/new?kind=food").await.says("from memory").says("cheddar: 403 kcal per 100 g");
+    home.page("/people/reward/new?kind=food").await.says("from the USDA table").says("cheddar: 403 kcal per 100 g");
     let id = home
         .reward("food", "cooked chicken, plain", &[("grams_per_piece", "2"), ("food", "chicken_breast_cooked")])
         .await;

@@ -17,6 +17,8 @@ use sayso_model::{CaseCondition, CaseExpected, CaseMeasure, Moment, Story};
 
 /// Orders drawn where there are too many to count.
 const DRAWN: u64 = 9_999;
+/// Points from which a factor a week is shown; with fewer its interval says nothing (our choice).
+const CELERATION_FROM: usize = 5;
 
 /// One phase of a series (alternating: one condition).
 #[derive(Clone, PartialEq, Debug)]
@@ -105,7 +107,8 @@ pub fn report(story: &Story, trial: &Trial<'_>, now: Moment) -> Report {
         Standing::Stopped(..) | Standing::StrongSign(_) => Err("the trial was stopped before its end".into()),
         Standing::NotYet(_) | Standing::Running => Err("the trial is not finished".into()),
     };
-    let standards = judged(trial, &lanes);
+    let going = matches!(standing, Standing::NotYet(_) | Standing::Running);
+    let standards = judged(trial, &lanes, going);
     let mut report = Report {
         done: (done, usize::from(plan.points) * trial.lanes.len()),
         orders: trial.design.count().unwrap_or(0),
@@ -152,7 +155,7 @@ fn lane_result(trial: &Trial<'_>, lane: usize, points: Vec<Measured>) -> LaneRes
             PhaseMean {
                 name: text::phase_name(plan, phase),
                 mean: mean(&values, unit_of(plan.measure)),
-                celeration: scale.and_then(|s| phase_celeration(&here, s).ok()),
+                celeration: scale.and_then(|s| phase_celeration(&here, s).ok()).filter(|c| c.n >= CELERATION_FROM),
             }
         })
         .collect();
@@ -210,12 +213,12 @@ fn tested(trial: &Trial<'_>, lanes: &[LaneResult]) -> Result<Tested, CaseError> 
     Ok(Tested { test, difference })
 }
 
-/// The design judged by the points there are: those to come count as if they would be there.
-fn judged(trial: &Trial<'_>, lanes: &[LaneResult]) -> Option<Standards> {
+/// The design judged by the points there are; while it goes on those to come count as if they would be there.
+fn judged(trial: &Trial<'_>, lanes: &[LaneResult], going: bool) -> Option<Standards> {
     let points = trial.design.points();
     let seen = |lane: &LaneResult| {
         let mut seen: Vec<bool> = lane.points.iter().map(|m| !m.over || m.value.is_some()).collect();
-        seen.resize(points, true);
+        seen.resize(points, going);
         seen
     };
     let observed: Vec<Vec<bool>> = lanes.iter().map(seen).collect();

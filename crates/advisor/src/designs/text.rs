@@ -100,7 +100,7 @@ pub(super) fn phase_name(plan: &DesignPlan, phase: u8) -> String {
             let goal = plan.criteria.get(usize::from(phase) - 1).map_or(0.0, |c| c.get());
             format!("goal {goal} s")
         }
-        (CaseDesign::Reversal, _) => turn(if phase % 2 == 0 { "usual" } else { "changed" }),
+        (CaseDesign::Reversal, _) => turn(if phase.is_multiple_of(2) { "usual" } else { "changed" }),
         (_, 0) => "usual".to_owned(),
         _ => "changed".to_owned(),
     }

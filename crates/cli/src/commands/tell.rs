@@ -110,6 +110,8 @@ pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
         for word in story.words_of(card.learner) {
             let Some(e) = evidence::evidence(&story, card.learner, word.word, now()) else { continue };
             say!("{}: {}", word.says, e.sentence);
+            say!("   pressed, of wanted: {}", e.standing.response);
+            say!("   right, of presses: {}; chance: {}", e.standing.right, e.standing.chance);
             say!("   seconds to press (median): {}", e.waiting.median);
             say!("   delivery after a showing (median): {}", e.standing.delay);
             say!("   taken when given: {}; for other words: {}", e.uptake.this, e.uptake.others);

@@ -39,7 +39,7 @@ fn best_items(work: &Work, section: &mut Section) -> Result<(), LabError> {
         let mut add = |what: &str, truth: &Tiring| -> Result<(), LabError> {
             let what = format!("{what}, {items} items, {pairs} pairs");
             let found = work.each(&what, reps, |seed| best_item(truth, items, rounds, seed))?;
-            let columns: [(&str, fn(&Best) -> f64); 4] = [
+            let columns: [(&str, Column); 4] = [
                 ("strength of any item", |b| b.any),
                 ("strength of the truly best item", |b| b.truly),
                 ("strength of the item estimated best", |b| b.named),
@@ -71,6 +71,9 @@ struct Tiring {
     tires: f64,
     stays: f64,
 }
+
+/// Reads one figure off a household.
+type Column = fn(&Best) -> f64;
 
 struct Best {
     any: f64,

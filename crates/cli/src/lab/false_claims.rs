@@ -1,147 +1,213 @@
-//! How often is understanding claimed of learners that do not understand?
+//! How often is anything claimed of learners that mean nothing, read on every day, whatever a person does to the records?
 
-use super::figure::{Finding, Wanted};
-use super::power::answered;
+use super::figure::{Finding, Wanted, table};
 use super::work::Work;
 use super::{LabError, Section, end, told};
-use sayso_advisor::claims::claims;
-use sayso_methods::understanding::MonteCarlo;
-use sayso_methods::understanding::association::{PressIn, Unit, association};
-use sayso_methods::understanding::ladder::{Conduct, LadderRule, ProbeEvidence, Rung, WordEvidence, climb};
-use sayso_methods::understanding::probe::{ProbeDesign, ProbeTrial, analyse_probe, plan_probe};
-use sayso_methods::understanding::uptake::uptake_by_word;
-use sayso_model::{ProbeDesign as Design, Story};
-use sayso_sim::{
-    Chance, Household, LightPresser, LightSetting, ProbeSchedule, Style, plain_household, presses, simulate,
-};
+use sayso_advisor::claims::{Claims, claims};
+use sayso_methods::understanding::ladder::{Rung, Verdict};
+use sayso_model::Story;
+use sayso_sim::{DrawnHome, DrawnLife, Habit, Trick, drawn_life};
 
-/// Most households in which any word may be claimed.
+/// Most households in which anything may ever be claimed.
 const ANY: Wanted = Wanted::AtMost(0.05);
-/// Most households in which any word may stand on the top rung.
+/// Most households in which the top rung may ever be claimed.
 const TOP: Wanted = Wanted::AtMost(0.01);
+const DAYS: u32 = 365;
+/// Trials for each word in each check, about.
+const TRIALS: u16 = 24;
+
+/// Learners that mean nothing, and for which every rung counts.
+const NOTHING: [(&str, Habit); 18] = [
+    ("any button", Habit::Random),
+    ("place habit", Habit::Place),
+    ("one favourite a sitting", Habit::SessionFavourite),
+    ("repeats the last", Habit::RepeatsLast),
+    ("alternates", Habit::Alternates),
+    ("avoids what it just got", Habit::AvoidsGiven),
+    ("goes through what it has not had", Habit::GoesThrough),
+    ("interest drifts, 2 hours", Habit::Interest(0.1)),
+    ("interest drifts, days", Habit::Interest(5.0)),
+    ("interest drifts, weeks", Habit::Interest(25.0)),
+    ("less once sated", Habit::Sated),
+    ("one button in bursts", Habit::Bursts),
+    ("one button when aroused", Habit::Aroused),
+    ("stays after a good thing", Habit::WinStay),
+    ("buttons by what they brought lately", Habit::Matching),
+    ("lively button, thing that keeps it busy", Habit::Busy),
+    ("counts on after each thing", Habit::Counts),
+    ("favourite thing, and its button", Habit::FavouriteThing),
+];
+
+/// Learners for which a lower rung is true, or known not to be kept out: what is said of them, and the habit.
+const APART: [(&str, Habit); 4] = [
+    ("follows cues", Habit::Cued),
+    ("excited at the sight of one thing", Habit::Sight),
+    ("two moods, hours each", Habit::Moods(3.0)),
+    ("two moods, a minute each", Habit::Moods(0.02)),
+];
+
+/// What a person does to the records, or how it answers.
+const BENT: [(&str, &[Trick]); 19] = [
+    ("answers at mealtimes", &[Trick::AnswersAtMeals]),
+    ("answers by appetite", &[Trick::AnswersByAppetite]),
+    ("hopeful \"took\"", &[Trick::Wishful]),
+    ("more trials under used numbers", &[Trick::ExtraTrials]),
+    ("wrong answers taken back", &[Trick::TakesBack]),
+    ("wrong answers corrected", &[Trick::CorrectsToRight]),
+    ("bad checks dropped, sixteen begun", &[Trick::DropsBadChecks]),
+    ("checks dropped at the first wrong answer", &[Trick::DropsAtWrong]),
+    ("round over at a wrong press", &[Trick::StopsAtWrong]),
+    ("round over at a right press", &[Trick::StopsAtRight]),
+    ("wrong calls left out", &[Trick::LeavesOutWrong]),
+    ("wrong calls mended", &[Trick::MendsCalls]),
+    ("rounds called off until they suit", &[Trick::ChoosesRounds]),
+    ("no swaps at mealtimes", &[Trick::NoSwapsAtMeals]),
+    ("no swaps of one thing", &[Trick::NoSwapsOfOne]),
+    ("swaps stopped when they go badly", &[Trick::StopsSwaps]),
+    ("answers after swaps hidden", &[Trick::HidesAnswers]),
+    ("dates ahead", &[Trick::DatesAhead]),
+    ("all of these on purpose", &Trick::ON_PURPOSE),
+];
+
+/// What was ever claimed in one household.
+#[derive(Clone, Copy, Debug)]
+struct Ever {
+    any: bool,
+    rounds: bool,
+    animal: bool,
+    open: bool,
+    top: bool,
+    /// Whether any claim lapsed.
+    lapsed: bool,
+}
+
+/// Claims never go once they stand, except by lapsing, which is told: so one reading at the end tells what any reading told.
+fn ever(found: &Claims) -> Ever {
+    let words: Vec<&Verdict> = found.words.iter().flat_map(|c| [&c.asking, &c.hearing]).collect();
+    let rung = |rung: Rung| words.iter().any(|v| v.rung == rung);
+    let lapsed = words.iter().chain([&&found.animal.verdict]).any(|v| v.lapsed.is_some());
+    let animal = found.animal.verdict.rung.is_claim();
+    Ever {
+        any: words.iter().any(|v| v.rung.is_claim()) || animal || lapsed,
+        rounds: rung(Rung::DiffersByWord),
+        animal,
+        open: rung(Rung::PassesOpenProbe),
+        top: rung(Rung::StandsUpToBlindCheck),
+        lapsed,
+    }
+}
+
+fn home(habit: Habit, tricks: &[Trick], seed: u64) -> DrawnHome {
+    let mut home = DrawnHome::of(habit, DAYS).checked(TRIALS);
+    home.sees_likes = seed % 2 == 0;
+    home.tricks = tricks.to_vec();
+    home
+}
+
+fn lived(habit: Habit, tricks: &[Trick], seed: u64) -> Result<DrawnLife, LabError> {
+    Ok(drawn_life(&home(habit, tricks, seed), seed, end()?))
+}
+
+fn read(life: &DrawnLife) -> Result<Ever, LabError> {
+    let story = Story::from_events(life.events.iter().cloned());
+    Ok(ever(&claims(&story, life.learner, end()?).map_err(told)?))
+}
+
+/// Whether anything was claimed on any evening, from what was on record by then.
+fn read_daily(life: &DrawnLife, every: usize) -> Result<bool, LabError> {
+    let mut story = Story::default();
+    let mut events = life.events.iter().peekable();
+    for day in (1..=DAYS).step_by(every) {
+        let evening = life.begun.plus_seconds(f64::from(day) * 86_400.0);
+        while let Some(event) = events.next_if(|e| e.recorded_at < evening) {
+            story.add(event.clone());
+        }
+        if ever(&claims(&story, life.learner, evening).map_err(told)?).any {
+            return Ok(true);
+        }
+    }
+    Ok(false)
+}
+
+/// Learners whose habits are bent by tricks: half press any button, half by place.
+fn plain(seed: u64) -> Habit {
+    if seed / 2 % 2 == 0 { Habit::Random } else { Habit::Place }
+}
 
 /// Runs the experiment.
 pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("False claims of understanding");
-    let reps = work.size(2000, 40);
-    for (name, habit) in [
-        ("at random", LightPresser::Random),
-        ("by place", LightPresser::PlaceHabit(vec![0.6, 0.2, 0.15, 0.05])),
-        ("two words, by frequency", LightPresser::PlaceHabit(vec![0.5, 0.5, 0.0, 0.0])),
-    ] {
-        let best = work.each(&format!("light, {name}"), reps, |seed| light(&habit, seed))?;
-        add(&mut section, &format!("light learners pressing {name}"), &best);
+    let reps = work.size(300, 6);
+    let mut rows = Vec::new();
+    for (name, habit) in NOTHING {
+        let found = work.each(&format!("nothing meant, {name}"), reps, |seed| read(&lived(habit, &[], seed)?))?;
+        add(&mut section, &mut rows, name, &found);
     }
-    let reps = work.size(400, 10);
-    for (name, shape) in HOUSEHOLDS {
-        let best = work.each(&format!("household, {name}"), reps, |seed| whole(shape, seed))?;
-        add(&mut section, &format!("households, {name}"), &best);
+    for (name, tricks) in BENT {
+        let found = work.each(&format!("bent, {name}"), reps, |seed| read(&lived(plain(seed), tricks, seed)?))?;
+        add(&mut section, &mut rows, &format!("person: {name}"), &found);
     }
-    // For comparison: with true understanding the same tests do find something.
-    let best = work.each("household, understands", work.size(100, 4), |seed| whole(understands, seed))?;
-    let any = best.iter().filter(|r| **r >= Rung::DiffersByWord).count();
-    section.add(Finding::share("households, understands: any claim (power)", Wanted::AtLeast(0.8), any, best.len()));
-    let top = best.iter().filter(|r| **r == Rung::StandsUpToBlindCheck).count();
-    section.add(Finding::share("households, understands: top rung (power)", Wanted::Known, top, best.len()));
-    section.text("Light learners: four words, 160 presses, situations and answers as in the power experiment, and a blind check of three words carried out as planned, at chance. Households: six weeks, three words, invitations, two blind checks (things laid out, 36 trials each), one check by pressing; everything as the Evidence page would read it. A claim is any rung from \"differs by word\" up, after the correction over all words and tests of the household.");
+    for (name, habit) in APART {
+        let found = work.each(&format!("apart, {name}"), reps, |seed| read(&lived(habit, &[], seed)?))?;
+        let count = |what: fn(&Ever) -> bool| found.iter().filter(|e| what(e)).count();
+        let upper = count(|e| e.animal || e.top);
+        section.add(Finding::share(format!("{name}: claims that leave out cues"), ANY, upper, found.len()));
+        section.add(Finding::share(format!("{name}: top rung"), TOP, count(|e| e.top), found.len()));
+        section.add(Finding::share(
+            format!("{name}: differs by word"),
+            Wanted::Known,
+            count(|e| e.rounds),
+            found.len(),
+        ));
+        section.add(Finding::share(format!("{name}: open check"), Wanted::Known, count(|e| e.open), found.len()));
+        rows.push(row(name, &found));
+    }
+    let hidden =
+        work.each("hidden corrections", reps, |seed| read(&lived(plain(seed), &[Trick::HidesCorrections], seed)?))?;
+    let animal = hidden.iter().filter(|e| e.animal).count();
+    section.add(Finding::share(
+        "person: presses again after its own thing not written (claims of the animal; cannot be kept out)",
+        Wanted::Known,
+        animal,
+        hidden.len(),
+    ));
+    // One reading at the end against one each day (each week in a quick run).
+    let every = if work.quick { 28 } else { 1 };
+    let differ = work.each("read daily", work.size(24, 4), |seed| {
+        let tricks: &[Trick] = if seed % 3 == 0 { &Trick::ON_PURPOSE } else { &[] };
+        let habit = if seed % 2 == 0 { Habit::Matching } else { Habit::Bursts };
+        let life = lived(habit, tricks, seed)?;
+        Ok(read(&life)?.any != read_daily(&life, every)?)
+    })?;
+    let differ_n = differ.iter().filter(|d| **d).count();
+    section.add(Finding::share("read at the end otherwise than day by day", Wanted::Known, differ_n, differ.len()));
+    let head = ["learner or person", "any claim", "differs by word", "animal", "open check", "top rung", "lapsed", "n"];
+    section.tables.push(table(&head, &rows));
+    section.text(format!("Lives of {DAYS} days of which only what is drawn is told: 4 words, 10 to 40 presses a day, one and a half sittings of two rounds a day, swaps agreed to all the time, six checks (blind and open, things laid out and covered buttons, about {TRIALS} trials a word). Half of the learners press more when they see what they like. Any claim: anything above \"fits chance\", of any word or the animal, at any reading of the year, lapsed ones included; read once at the end, where running maxima keep what any earlier reading told (checked by daily reading, last row). A person's tricks are played on learners that press any button or by place. Apart: for a learner that follows cues the lower rungs are right in their own words, which leave cues open; one excited at a sight does press differently by what is shown; two moods that change from call to call together with what is wanted are known to get past the rounds."));
     Ok(section)
 }
 
-fn add(section: &mut Section, name: &str, best: &[Rung]) {
-    let at = |least: Rung| best.iter().filter(|r| **r >= least).count();
-    section.add(Finding::share(format!("{name}: any claim"), ANY, at(Rung::DiffersByWord), best.len()));
-    section.add(Finding::share(format!("{name}: top rung"), TOP, at(Rung::StandsUpToBlindCheck), best.len()));
+fn row(name: &str, found: &[Ever]) -> Vec<String> {
+    let share = |what: fn(&Ever) -> bool| {
+        format!("{:.1} %", 100.0 * found.iter().filter(|e| what(e)).count() as f64 / found.len().max(1) as f64)
+    };
+    vec![
+        name.to_owned(),
+        share(|e| e.any),
+        share(|e| e.rounds),
+        share(|e| e.animal),
+        share(|e| e.open),
+        share(|e| e.top),
+        share(|e| e.lapsed),
+        found.len().to_string(),
+    ]
 }
 
-/// The highest rung of any word of a light learner that understands nothing.
-pub fn light(habit: &LightPresser, seed: u64) -> Result<Rung, LabError> {
-    let setting = LightSetting::default();
-    let pressed = presses(habit, &setting, seed);
-    let situations: Vec<PressIn> =
-        pressed.iter().map(|p| PressIn { session: p.session, word: p.pressed, outcome: p.wanted }).collect();
-    let found = association(&situations, Unit::Episode, MonteCarlo { seed, most: 1999, enough: 20 }).map_err(told)?;
-    let uptake = uptake_by_word(&answered(&pressed, &setting, seed), |_| 0).map_err(told)?;
-    let plan = plan_probe(&ProbeDesign::of(vec![0, 1, 2]), seed).map_err(told)?;
-    let mut c = Chance::new(seed, 49);
-    let trials: Vec<ProbeTrial> = plan
-        .sittings
-        .iter()
-        .flatten()
-        // A habit of place in the check as well: always the left one, or either.
-        .map(|t| {
-            let place = if *habit == LightPresser::Random { c.below(2) } else { 0 };
-            ProbeTrial { word: t.word, right: Some(t.right_place == place), seconds: None }
-        })
-        .collect();
-    let checked = analyse_probe(&trials, plan.chance).map_err(told)?;
-    let conduct = Conduct { random_order: true, random_places: true, presenter_blind: true, scorer_blind: true };
-    let words: Vec<WordEvidence> = found
-        .by_word
-        .iter()
-        .map(|word| WordEvidence {
-            word: word.word,
-            presses: word.n,
-            association_p: Some(word.p.p),
-            fitting_p: uptake.iter().find(|u| u.word == word.word).map(|u| u.fitting.p),
-            correction_p: None,
-            probes: checked
-                .iter()
-                .filter(|r| r.word == word.word)
-                .map(|r| ProbeEvidence {
-                    seen: r.seen,
-                    chance: plan.chance,
-                    planned: plan.per_word,
-                    carried_out: plan.per_word,
-                    conduct,
-                })
-                .collect(),
-        })
-        .collect();
-    let verdicts = climb(&words, &LadderRule::default()).map_err(told)?;
-    Ok(verdicts.iter().map(|v| v.rung).max().unwrap_or(Rung::NothingYet))
-}
-
-type Shape = fn(&mut Household);
-const HOUSEHOLDS: [(&str, Shape); 3] =
-    [("any word", any_word), ("by place", by_place), ("by accident only", by_accident)];
-
-fn any_word(home: &mut Household) {
-    home.learners[0].presser.style = Style::AnyWord;
-}
-
-fn by_place(home: &mut Household) {
-    home.learners[0].presser.style = Style::ByPlace(vec![0.7, 0.2, 0.1]);
-}
-
-fn by_accident(home: &mut Household) {
-    let presser = &mut home.learners[0].presser;
-    presser.first_logit = -20.0;
-    presser.rate = 0.0;
-    presser.accidents_per_hour = 0.5;
-}
-
-fn understands(home: &mut Household) {
-    home.learners[0].presser.rate *= 1.5;
-}
-
-/// The highest rung of any word of a whole household, read from its events.
-fn whole(shape: Shape, seed: u64) -> Result<Rung, LabError> {
-    let mut home = plain_household(seed);
-    home.words.iter_mut().for_each(|w| w.invited_from = Some(8));
-    let learner = &mut home.learners[0];
-    // Words stay at invitations, so that there are many.
-    learner.plan.presses_to_converse = 11;
-    let check = |day, design, trials| ProbeSchedule { day, design, words: vec![0, 1, 2], trials, blind: true };
-    learner.plan.probes = vec![
-        check(25, Design::PickForWord, 36),
-        check(30, Design::PressForThing, 24),
-        check(35, Design::PickForWord, 36),
-    ];
-    shape(&mut home);
-    let run = simulate(&home, seed, end()?).map_err(told)?;
-    let id = run.truth.ids.learners.first().copied().ok_or_else(|| told("no learner"))?;
-    let found = claims(&Story::from_events(run.events), id, end()?).map_err(told)?;
-    Ok(found.iter().map(|c| c.verdict.rung).max().unwrap_or(Rung::NothingYet))
+fn add(section: &mut Section, rows: &mut Vec<Vec<String>>, name: &str, found: &[Ever]) {
+    let count = |what: fn(&Ever) -> bool| found.iter().filter(|e| what(e)).count();
+    section.add(Finding::share(format!("{name}: any claim"), ANY, count(|e| e.any), found.len()));
+    section.add(Finding::share(format!("{name}: top rung"), TOP, count(|e| e.top), found.len()));
+    rows.push(row(name, found));
 }
 
 #[cfg(test)]
@@ -152,20 +218,12 @@ mod tests {
     /// By the binomial: at true rates of 5 % and 1 %, ten claims or five top rungs among 40 come with probabilities of 2.1e-5
     /// and 4.9e-5.
     #[test]
-    fn learners_that_understand_nothing_are_seldom_claimed() {
+    fn learners_that_mean_nothing_are_seldom_claimed() {
         let work = Work { seed: 11, quick: true };
-        for habit in [LightPresser::Random, LightPresser::PlaceHabit(vec![0.6, 0.2, 0.15, 0.05])] {
-            let best = work.each("bound", 40, |seed| light(&habit, seed)).unwrap();
-            assert!(best.iter().filter(|r| **r >= Rung::DiffersByWord).count() < 10);
-            assert!(best.iter().filter(|r| **r == Rung::StandsUpToBlindCheck).count() < 5);
+        for (habit, tricks) in [(Habit::FavouriteThing, &[][..]), (Habit::Place, &Trick::ON_PURPOSE)] {
+            let found = work.each("bound", 40, |seed| read(&lived(habit, tricks, seed)?)).unwrap();
+            assert!(found.iter().filter(|e| e.any).count() < 10, "{habit:?} {found:?}");
+            assert!(found.iter().filter(|e| e.top).count() < 5, "{habit:?} {found:?}");
         }
-    }
-
-    /// With a power of 80 %, seven or fewer found among 20 come with a probability of 1.5e-5.
-    #[test]
-    fn households_that_understand_are_found() {
-        let work = Work { seed: 12, quick: true };
-        let best = work.each("power bound", 20, |seed| whole(understands, seed)).unwrap();
-        assert!(best.iter().filter(|r| **r >= Rung::DiffersByWord).count() > 7);
     }
 }

@@ -1,186 +1,108 @@
-//! How many trials does it take to find true understanding?
+//! How long does it take to find learners that mean what they press?
 
 use super::chart::{Chart, Line};
-use super::figure::{Finding, Wanted};
+use super::figure::{Finding, In, Wanted};
 use super::work::Work;
-use super::{LabError, Section, told};
-use sayso_methods::understanding::MonteCarlo;
-use sayso_methods::understanding::association::{PressIn, Unit, association};
-use sayso_methods::understanding::ladder::{Conduct, LadderRule, ProbeEvidence, Rung, WordEvidence, climb};
-use sayso_methods::understanding::probe::{ProbeDesign, ProbeTrial, analyse_probe, plan_probe};
-use sayso_methods::understanding::uptake::{AnsweredPress, uptake_by_word};
-use sayso_sim::{Chance, LightPress, LightPresser, LightSetting, presses};
+use super::{LabError, Section, end, told};
+use sayso_advisor::claims::{Claims, claims};
+use sayso_methods::understanding::ladder::Rung;
+use sayso_model::{Moment, ProbeDesign, Story};
+use sayso_sim::{DrawnCheck, DrawnHome, DrawnLife, Habit, drawn_life};
 
-/// Words on the board.
-const WORDS: usize = 4;
-/// Share of answers that bring another thing than the one asked for.
-const WRONG: f64 = 0.15;
-/// Presses of each word.
-const PRESSES: [usize; 6] = [10, 20, 40, 80, 160, 320];
-/// Shares of presses that are meant.
-const LEVELS: [f64; 5] = [0.0, 0.3, 0.5, 0.7, 0.9];
-/// Trials of each word in a blind check.
-const CHECKED: [u64; 7] = [8, 12, 16, 20, 26, 34, 46];
-/// Words in a blind check.
-const IN_CHECK: usize = 3;
+const DAYS: u32 = 180;
+/// Days on which it is read.
+const READ: [u32; 8] = [10, 20, 30, 45, 60, 90, 120, 180];
+const LEVELS: [f64; 2] = [0.7, 0.5];
+const TRIALS: u16 = 24;
+
+/// What was claimed of one animal.
+struct Found {
+    /// Day of the first claim of anything.
+    first: Option<f64>,
+    /// By day of reading: words claimed from rounds, and whether the animal was.
+    read: Vec<(usize, bool)>,
+    words: usize,
+}
+
+fn day(life: &DrawnLife, at: Moment) -> f64 {
+    at.seconds_since(life.begun) / 86_400.0
+}
+
+fn read(life: &DrawnLife) -> Result<Claims, LabError> {
+    claims(&Story::from_events(life.events.iter().cloned()), life.learner, end()?).map_err(told)
+}
+
+fn everyday(level: f64, seed: u64) -> Result<Found, LabError> {
+    let life = drawn_life(&DrawnHome::of(Habit::Means(level), DAYS), seed, end()?);
+    let found = read(&life)?;
+    let since: Vec<f64> = found.words.iter().filter_map(|c| c.asking.since).map(|at| day(&life, at)).collect();
+    let animal = found.animal.verdict.since.map(|at| day(&life, at));
+    let first = since.iter().copied().chain(animal).reduce(f64::min);
+    let by = |d: u32| {
+        let d = f64::from(d);
+        (since.iter().filter(|s| **s <= d).count(), animal.is_some_and(|a| a <= d))
+    };
+    Ok(Found { first, read: READ.iter().map(|d| by(*d)).collect(), words: found.words.len() })
+}
+
+/// Share of the words on the top rung after checks of one design, planned for every word.
+fn checked(level: f64, design: ProbeDesign, seed: u64) -> Result<f64, LabError> {
+    let mut home = DrawnHome::of(Habit::Means(level), 14);
+    home.swaps = false;
+    home.sittings_a_day = 0.0;
+    home.checks = vec![DrawnCheck { day: 0, design, trials_a_word: TRIALS, blind: true }];
+    let life = drawn_life(&home, seed, end()?);
+    let found = read(&life)?;
+    let top = found.words.iter().filter(|c| c.rung() == Rung::StandsUpToBlindCheck).count();
+    Ok(top as f64 / found.words.len().max(1) as f64)
+}
 
 /// Runs the experiment.
 pub fn run(work: &Work) -> Result<Section, LabError> {
-    let mut section = Section::new("Power: trials needed to find true understanding");
-    everyday(work, &mut section)?;
-    blind(work, &mut section)?;
-    section.text(format!("Everyday: {WORDS} words, what is wanted comes in runs, {:.0} % of the answers bring another thing; a wanted thing is taken nine times in ten, an unwanted one 45 times in a hundred. Found means that the adjusted p of the word is at most 0.05. Blind check: two choices, {IN_CHECK} words, trials as planned; found means the top rung for that word. A level is the share of presses that are meant (the rest hit a word at random), so a level of 0.5 is right in 75 % of the choices between two.", 100.0 * WRONG));
-    Ok(section)
-}
-
-/// Presses with their answers: mostly the thing pressed for, now and then another one.
-pub fn answered(pressed: &[LightPress], setting: &LightSetting, seed: u64) -> Vec<AnsweredPress> {
-    let mut c = Chance::new(seed, 46);
-    let words = setting.words;
-    pressed
-        .iter()
-        .map(|p| {
-            let fits = words < 2 || !c.coin(WRONG);
-            let item = if fits { p.pressed } else { (p.pressed + 1 + c.below(words - 1)) % words };
-            let took = c.coin(if item == p.wanted { setting.takes_wanted } else { setting.takes_unwanted });
-            AnsweredPress { session: p.session, word: p.pressed, item, fits, took }
-        })
-        .collect()
-}
-
-fn everyday(work: &Work, section: &mut Section) -> Result<(), LabError> {
-    let reps = work.size(400, 4);
-    let names = ["uptake", "situation"];
-    let titles = ["Uptake: the same thing taken more when asked for", "Situations: words go with what is wanted"];
-    let mut lines: [Vec<Line>; 2] = Default::default();
-    for level in LEVELS {
-        let mut points: [Vec<(f64, f64)>; 2] = Default::default();
-        let mut enough = [None, None];
-        for n in PRESSES {
-            let found =
-                work.each(&format!("everyday, level {level}, {n} presses"), reps, |seed| found(level, n, seed))?;
-            for (test, points) in points.iter_mut().enumerate() {
-                let power = found.iter().map(|f| f[test]).sum::<f64>() / reps as f64;
-                points.push(((n as f64).log2(), power));
-                if power >= 0.8 && enough[test].is_none() {
-                    enough[test] = Some(n);
-                }
-                if level == 0.0 && n == 80 {
-                    let claims = found.iter().filter(|f| f[test] > 0.0).count();
-                    let what = format!("{}: any word of a random presser, 80 presses a word", names[test]);
-                    section.add(Finding::share(what, Wanted::AtMost(0.05), claims, reps));
-                }
-                if n == 80 && level >= 0.5 {
-                    let each: Vec<f64> = found.iter().map(|f| f[test]).collect();
-                    let what = format!("{}: words found, level {level}, 80 presses a word", names[test]);
-                    section.add(Finding::mean(what, Wanted::Known, &each, super::figure::In::Percent));
-                }
-            }
-        }
-        for (test, (points, lines)) in points.into_iter().zip(&mut lines).enumerate() {
-            let n = enough[test].map_or("-".to_owned(), |n| format!("80 % at {n}"));
-            lines.push(Line { name: format!("{:.0} % meant ({n})", 100.0 * level), points });
-        }
-    }
-    for ((lines, name), title) in lines.into_iter().zip(names).zip(titles) {
-        section.charts.push(Chart {
-            file: format!("power-{name}.svg"),
-            title: title.into(),
-            x: "presses of the word (powers of two)".into(),
-            y: "share of words found".into(),
-            range: (0.0, 1.0),
-            lines,
-            wanted: Some(0.8),
-        });
-    }
-    Ok(())
-}
-
-/// Shares of the words found by uptake and by situation.
-fn found(level: f64, n: usize, seed: u64) -> Result<[f64; 2], LabError> {
-    let setting =
-        LightSetting { words: WORDS, sessions: (n * WORDS).div_ceil(8), per_session: 8, ..LightSetting::default() };
-    let pressed = presses(&LightPresser::Understands(level), &setting, seed);
-    let uptake = uptake_by_word(&answered(&pressed, &setting, seed), |_| 0).map_err(told)?;
-    let situations: Vec<PressIn> =
-        pressed.iter().map(|p| PressIn { session: p.session, word: p.pressed, outcome: p.wanted }).collect();
-    let draws = MonteCarlo { seed, most: 999, enough: 20 };
-    let situation = association(&situations, Unit::Episode, draws).map_err(told)?;
-    let share = |k: usize| k as f64 / WORDS as f64;
-    Ok([
-        share(uptake.iter().filter(|w| w.fitting_adjusted_p <= 0.05).count()),
-        share(situation.by_word.iter().filter(|w| w.adjusted_p <= 0.05).count()),
-    ])
-}
-
-fn conduct() -> Conduct {
-    Conduct { random_order: true, random_places: true, presenter_blind: true, scorer_blind: true }
-}
-
-/// Words of a check that reach the top rung, with that many trials each and that share right.
-fn top(right: f64, n: u64, c: &mut Chance) -> Result<usize, LabError> {
-    let words = (0..IN_CHECK)
-        .map(|word| {
-            let trials: Vec<ProbeTrial> =
-                (0..n).map(|_| ProbeTrial { word, right: Some(c.coin(right)), seconds: None }).collect();
-            let seen =
-                analyse_probe(&trials, 0.5).map_err(told)?.first().map(|r| r.seen).ok_or_else(|| told("no trial"))?;
-            let probe = ProbeEvidence { seen, chance: 0.5, planned: n, carried_out: n, conduct: conduct() };
-            Ok(WordEvidence { word, probes: vec![probe], ..WordEvidence::default() })
-        })
-        .collect::<Result<Vec<_>, LabError>>()?;
-    let verdicts = climb(&words, &LadderRule::default()).map_err(told)?;
-    Ok(verdicts.iter().filter(|v| v.rung == Rung::StandsUpToBlindCheck).count())
-}
-
-fn blind(work: &Work, section: &mut Section) -> Result<(), LabError> {
-    let reps = work.size(2000, 40);
+    let mut section = Section::new("Power: how long it takes to find true understanding");
+    let reps = work.size(300, 6);
     let mut lines = Vec::new();
     for level in LEVELS {
-        let right = 0.5 + 0.5 * level;
-        let mut points = Vec::new();
-        for n in CHECKED {
-            let what = format!("blind check, level {level}, {n} trials");
-            let tops = work.each(&what, reps, |seed| top(right, n, &mut Chance::new(seed, 47)))?;
-            let words = tops.iter().sum::<usize>();
-            points.push((n as f64, words as f64 / (reps * IN_CHECK) as f64));
-            if level == 0.0 && n == 26 {
-                let any = tops.iter().filter(|t| **t > 0).count();
-                section.add(Finding::share(
-                    "blind check: top rung for any of 3 words by guessing",
-                    Wanted::AtMost(0.01),
-                    any,
-                    reps,
-                ));
-            }
+        let found = work.each(&format!("means it, {level}"), reps, |seed| everyday(level, seed))?;
+        let firsts: Vec<f64> = found.iter().map(|f| f.first.unwrap_or(f64::INFINITY)).collect();
+        let what = format!("meant at {level}: day of the first claim (never counts as beyond any day)");
+        section.add(Finding::middle(what, Wanted::Known, &firsts, In::Number("days")));
+        for (at, d) in READ.iter().enumerate().filter(|(_, d)| [60, 180].contains(*d)) {
+            let words: Vec<f64> = found.iter().map(|f| f.read[at].0 as f64 / f.words.max(1) as f64).collect();
+            let what = format!("meant at {level}: words claimed from rounds by day {d}");
+            section.add(Finding::mean(what, Wanted::Known, &words, In::Percent));
+            let animal = found.iter().filter(|f| f.read[at].1).count();
+            let what = format!("meant at {level}: the animal claimed from swaps by day {d}");
+            section.add(Finding::share(what, Wanted::Known, animal, found.len()));
         }
-        lines.push(Line { name: format!("{:.0} % meant", 100.0 * level), points });
+        let points = |share: &dyn Fn(usize) -> f64| {
+            READ.iter().enumerate().map(|(at, d)| (f64::from(*d), share(at))).collect::<Vec<_>>()
+        };
+        let n = found.len().max(1) as f64;
+        let words = |at: usize| found.iter().map(|f| f.read[at].0 as f64 / f.words.max(1) as f64).sum::<f64>() / n;
+        let animal = |at: usize| found.iter().filter(|f| f.read[at].1).count() as f64 / n;
+        lines.push(Line { name: format!("words, meant at {level}"), points: points(&words) });
+        lines.push(Line { name: format!("the animal, meant at {level}"), points: points(&animal) });
+        for (name, design) in
+            [("things laid out", ProbeDesign::PickForWord), ("covered buttons", ProbeDesign::PressUnderCovers)]
+        {
+            let top = work.each(&format!("checked, {level}, {name}"), reps, |seed| checked(level, design, seed))?;
+            let what = format!("meant at {level}: words on the top rung after {TRIALS} blind trials a word, {name}");
+            section.add(Finding::mean(what, Wanted::Known, &top, In::Percent));
+        }
     }
-    // The planner's promise: with its own number of trials, the power asked for.
-    let design = ProbeDesign::of((0..IN_CHECK).collect());
-    let plan = plan_probe(&design, work.seed).map_err(told)?;
-    let found = work.each("planned check", reps, |seed| {
-        let mut c = Chance::new(seed, 48);
-        let trials: Vec<ProbeTrial> = plan
-            .sittings
-            .iter()
-            .flatten()
-            .map(|t| ProbeTrial { word: t.word, right: Some(c.coin(design.rate)), seconds: None })
-            .collect();
-        let results = analyse_probe(&trials, plan.chance).map_err(told)?;
-        let level = design.alpha / IN_CHECK as f64;
-        Ok(results.iter().filter(|r| r.p <= level).count() as f64 / IN_CHECK as f64)
-    })?;
-    let what = format!("words found in a planned check ({} trials a word, right in 90 %)", plan.per_word);
-    section.add(Finding::mean(what, Wanted::AtLeast(0.8), &found, super::figure::In::Percent));
+    let top = work.each("checked, right in 9 of 10", reps, |seed| checked(0.8, ProbeDesign::PickForWord, seed))?;
+    let what = format!("right in 90 % of choices: words on the top rung after {TRIALS} blind trials a word");
+    section.add(Finding::mean(what, Wanted::AtLeast(0.8), &top, In::Percent));
     section.charts.push(Chart {
-        file: "power-blind.svg".into(),
-        title: "Blind check: share of words that reach the top rung".into(),
-        x: "trials of the word".into(),
-        y: "share of words".into(),
+        file: "power-drawn.svg".into(),
+        title: "Claimed of learners that mean it".into(),
+        x: "day".into(),
+        y: "share of words, of animals".into(),
         range: (0.0, 1.0),
         lines,
-        wanted: Some(0.8),
+        wanted: None,
     });
-    Ok(())
+    section.text(format!("4 words, {DAYS} days, 10 to 40 presses a day, one and a half sittings of two rounds a day, swaps (1 in 8) all the time. Meant at p: with probability p it presses the button of what it wants, else any; so it is right in p + (1 - p)/2 of the choices between two. It presses again after 30 % of the things it does not take (assumed). Checks: {TRIALS} trials a word on average, 4 words, 5 % of the trials without a choice."));
+    Ok(section)
 }

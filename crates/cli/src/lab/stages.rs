@@ -5,14 +5,18 @@ use super::figure::{Finding, In, Wanted};
 use super::work::Work;
 use super::{LabError, Section, end, told};
 use sayso_advisor::stages::standings;
-use sayso_model::{Moment, Note, Stage, Story};
-use sayso_sim::{Household, plain_household, simulate};
+use sayso_model::{Label, Moment, Note, Place, Stage, Story};
+use sayso_sim::{Household, Style, plain_household, simulate};
 
 /// Understood well enough to converse: meant presses given wanting and opportunity.
 const READY: f64 = 0.7;
 /// Understood well enough that an invitation is worth making.
 const WORTH_INVITING: f64 = 0.1;
 const DAYS: u32 = 42;
+/// Days for which learners that mean nothing are watched.
+const WATCHED: u32 = 60;
+/// Probability with which they press when they want anything.
+const PRESSES: f64 = 0.65;
 /// Early by less than this many days does no harm.
 const EARLY_DAYS: f64 = 3.0;
 
@@ -77,7 +81,21 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         .collect();
     section.add(Finding::middle("invite said after an invitation was worth making", Wanted::Known, &off, days));
     section.charts.push(chart(&ways));
-    section.text(format!("Households without trouble, {DAYS} days, learners of different speed (some slow). Every evening the stage is worked out from what was on record by then. Truly ready: a meant press with probability {READY} given wanting and opportunity, at the end of a day; worth inviting: {WORTH_INVITING}. Invitations are made by the household's own habit, after 60 showings."));
+    for (name, style) in [
+        ("any button", Style::AnyWord),
+        ("place habit", Style::ByPlace(vec![0.6, 0.2, 0.15, 0.05])),
+        ("one favourite a session", Style::BySession),
+    ] {
+        let told = work.each(&format!("stages, {name}"), work.size(75, 2), |seed| nothing(&style, seed))?;
+        let words: Vec<&(bool, bool)> = told.iter().flatten().collect();
+        let converse = words.iter().filter(|w| w.0).count();
+        let what = format!("means nothing, {name}: words ever told converse in {WATCHED} days");
+        section.add(Finding::share(what, Wanted::AtMost(0.05), converse, words.len()));
+        let above = words.iter().filter(|w| w.1).count();
+        let what = format!("means nothing, {name}: words ever told above chance in {WATCHED} days");
+        section.add(Finding::share(what, Wanted::AtMost(0.05), above, words.len()));
+    }
+    section.text(format!("Households without trouble, {DAYS} days, learners of different speed (some slow). Every evening the stage is worked out from what was on record by then. Truly ready: a meant press with probability {READY} given wanting and opportunity, at the end of a day; worth inviting: {WORTH_INVITING}. Invitations are made by the household's own habit, after 60 showings. Learners that mean nothing: four words, invitations from day 8 (half of the households in drawn rounds), a press in {:.0} % whatever is wanted; every evening of {WATCHED} days it is read whether a word was ever told to go to converse, or to be above chance.", 100.0 * PRESSES));
     Ok(section)
 }
 
@@ -117,6 +135,55 @@ fn household(seed: u64) -> Household {
     // Learners of different speed: every fourth at half, every fourth at twice the usual.
     home.learners[0].presser.rate *= [0.5, 1.0, 1.0, 2.0][(seed % 4) as usize];
     home
+}
+
+/// Four words and a learner that presses by habit alone.
+fn habitual(style: &Style, seed: u64) -> Result<Household, LabError> {
+    let mut home = household(seed);
+    home.days = WATCHED;
+    let mut reward = home.rewards[1].clone();
+    reward.name = Label::new("a fourth thing").map_err(told)?;
+    home.rewards.push(reward);
+    let mut word = home.words[1].clone();
+    word.says = Label::new("fourth").map_err(told)?;
+    word.reward = home.rewards.len() - 1;
+    word.place = Place { row: 0, column: 5 };
+    home.words.push(word);
+    home.words.iter_mut().for_each(|w| w.invited_from = Some(8));
+    let learner = &mut home.learners[0];
+    let like = learner.likes[1];
+    learner.likes.push(like);
+    learner.presser.style = style.clone();
+    learner.presser.first_logit = (PRESSES / (1.0 - PRESSES)).ln();
+    learner.presser.top = 1.0;
+    learner.presser.rate = 0.0;
+    learner.presser.noise_sd = 0.0;
+    // Words stay at invitations, so that there are many.
+    learner.plan.presses_to_converse = 11;
+    learner.plan.rounds = seed % 2 == 0;
+    Ok(home)
+}
+
+/// By word: whether it was ever told to go to converse, and ever to be above chance.
+fn nothing(style: &Style, seed: u64) -> Result<Vec<(bool, bool)>, LabError> {
+    let home = habitual(style, seed)?;
+    let run = simulate(&home, seed, end()?).map_err(told)?;
+    let learner = run.truth.ids.learners.first().copied().ok_or_else(|| told("no learner"))?;
+    let mut found = vec![(false, false); home.words.len()];
+    let mut story = Story::default();
+    let mut events = run.events.into_iter().peekable();
+    for day in &run.truth.days {
+        let evening: Moment = day.day.plus(1).start(&home.zone);
+        while let Some(event) = events.next_if(|e| e.recorded_at < evening) {
+            story.add(event);
+        }
+        for standing in standings(&story, learner, evening) {
+            let Some(word) = run.truth.ids.words.iter().position(|w| *w == standing.word) else { continue };
+            found[word].0 |= standing.figures_say == Stage::Converse;
+            found[word].1 |= standing.above_chance;
+        }
+    }
+    Ok(found)
 }
 
 fn ways(seed: u64) -> Result<Vec<Way>, LabError> {

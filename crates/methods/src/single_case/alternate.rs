@@ -8,7 +8,7 @@ pub(super) const LONGEST_RUN: usize = 2;
 
 /// How many of the points may be changed: half of them, or either half where the number is odd.
 pub(super) fn quotas(points: usize) -> Vec<usize> {
-    if points % 2 == 0 { vec![points / 2] } else { vec![points / 2, points / 2 + 1] }
+    if points.is_multiple_of(2) { vec![points / 2] } else { vec![points / 2, points / 2 + 1] }
 }
 
 /// Counts of two-condition orders with short runs, by points left, changed ones left and the run so far.

@@ -69,11 +69,8 @@ pub struct ProbePlan {
     pub seed: u64,
 }
 
-/// Plans a probe: every word equally often, in random order with no long runs; the right place drawn anew for each trial.
-///
-/// The places are on purpose neither balanced nor kept from running: either makes "not where it was last time" a better
-/// guess than chance, and learners do guess like that. Drawn independently, no way of guessing beats the chance of the
-/// binomial test, whatever the learner has seen so far.
+/// Plans a probe: what is laid out in random order, and which of it is asked for drawn anew for each trial, so that no way of
+/// guessing beats the chance of the binomial test, whatever the learner has seen so far ([`sayso_model::order::draw`]).
 ///
 /// # Errors
 /// [`UnderstandingError::OutOfRange`] for fewer words than choices, a word listed twice or a sitting of 0 trials;

@@ -85,7 +85,7 @@ pub fn phases(chart: &Phases) -> Markup {
             shown[..i].last().filter(|b| panel_of(b.2.x) == panel_of(point.x))
         };
         if let Some((from_x, from_y, _)) = before {
-            let s = usize::from(point.changed);
+            let s = usize::from(point.changed && chart.panels.is_empty());
             let _ = write!(out, r#"<path class="line s{s}" d="M{from_x:.1} {from_y:.1}L{x:.1} {y:.1}"/>"#);
         }
     }

@@ -41,7 +41,7 @@ fn figures(page: &LearnerPage, plan: &ProbePlan, r: &Report) -> Markup {
     let told: Vec<String> = r.words.iter().map(|w| format!("{}: {}", says(page, w.word), w.right)).collect();
     html! {
         (whiskers("Right, of choices made", &told.join("; "), &Axis::share("share right"), Some(r.chance), &rows))
-        p.quiet { "Upright line: chance, " (format!("{:.0} %", 100.0 * r.chance)) ". Bars: 95 % intervals that hold whenever they are read. n counts first answers with a choice, as drawn; those taken back count as wrong." }
+        p.quiet { "Upright line: chance, " (format!("{:.0} %", 100.0 * r.chance)) ". Bars: 95 % intervals that hold whenever they are read. For each word: of the times it went for it, how often it was the one asked for; a favourite is right by chance only. n counts first answers; those taken back count as wrong." }
         ul.plain { @for w in &r.words { li { (word(page, plan, r, w)) } } }
     }
 }
@@ -51,7 +51,7 @@ fn word(page: &LearnerPage, plan: &ProbePlan, r: &Report, w: &WordResult) -> Mar
     let pressing = !plan.design.places_drawn();
     html! {
         h3 { (says(page, w.word)) }
-        p { @if n == 0 { "No choice was made (n = 0); that says nothing either way." } @else { "Right in " (w.k) " of " (n) " choices: " (w.right) "." }
+        p { @if n == 0 { "No choice was made (n = 0); that says nothing either way." } @else { "It went for this " (n) " times, and it was the one asked for in " (w.k) ": " (w.right) "." }
             " Nothing: " (w.nothing) ". Left: " (w.left) ". Neither counts as wrong." }
         @if let Some(p) = w.p {
             p { @if pressing { "Does this button go with what was shown (things dealt anew at random, presses kept as they were)? p = " (small(p)) ". Read it with the share right." }

@@ -72,7 +72,7 @@ fn figures(trial: &Trial<'_>, r: &Report) -> Markup {
 /// Letters of the trade: A for the usual, B for the change.
 fn letter(trial: &Trial<'_>, phase: u8) -> String {
     match trial.plan.part.design {
-        CaseDesign::Reversal => format!("{}{}", if phase % 2 == 0 { "A" } else { "B" }, phase / 2 + 1),
+        CaseDesign::Reversal => format!("{}{}", if phase.is_multiple_of(2) { "A" } else { "B" }, phase / 2 + 1),
         CaseDesign::ChangingCriterion if phase > 0 => {
             trial.plan.part.criteria.get(usize::from(phase) - 1).map_or_else(String::new, |c| format!("{c} s"))
         }

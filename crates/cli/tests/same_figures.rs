@@ -1,0 +1,134 @@
+//! The page, the command and the API tell the same figures of the same records, for fifty households.
+
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use sayso_model::Moment;
+use sayso_sim::{plain_household, simulate};
+use sayso_store::Store;
+use serde_json::Value;
+use std::io::{BufRead, BufReader, Read, Write};
+use std::net::TcpStream;
+use std::process::{Child, Command, Stdio};
+
+const HOUSEHOLDS: u64 = 50;
+
+/// A notebook that is served; stopped when dropped.
+struct Served {
+    child: Child,
+    port: u16,
+}
+
+impl Served {
+    fn at(data: &std::path::Path) -> Self {
+        let mut child = Command::new(env!("CARGO_BIN_EXE_sayso"))
+            .args(["serve", "--port", "0", "--data"])
+            .arg(data)
+            .stdin(Stdio::null())
+            .stdout(Stdio::piped())
+            .stderr(Stdio::null())
+            .spawn()
+            .unwrap();
+        let mut said = String::new();
+        let mut out = BufReader::new(child.stdout.take().unwrap());
+        let port = loop {
+            said.clear();
+            assert!(out.read_line(&mut said).unwrap() > 0, "it ended without an address");
+            let port = said
+                .split("127.0.0.1:")
+                .nth(1)
+                .and_then(|rest| rest.chars().take_while(char::is_ascii_digit).collect::<String>().parse().ok());
+            if let Some(port) = port {
+                break port;
+            }
+        };
+        Self { child, port }
+    }
+
+    fn get(&self, path: &str) -> String {
+        let mut stream = TcpStream::connect(("127.0.0.1", self.port)).unwrap();
+        let host = format!("127.0.0.1:{}", self.port);
+        write!(stream, "GET {path} HTTP/1.1\r\nHost: {host}\r\nConnection: close\r\n\r\n").unwrap();
+        let mut all = Vec::new();
+        stream.read_to_end(&mut all).unwrap();
+        let text = String::from_utf8_lossy(&all).into_owned();
+        assert!(text.starts_with("HTTP/1.1 200"), "{path}: {}", text.lines().next().unwrap_or_default());
+        text
+    }
+}
+
+impl Drop for Served {
+    fn drop(&mut self) {
+        // Gone already, or ended now: either is fine.
+        let _ = self.child.kill();
+        let _ = self.child.wait();
+    }
+}
+
+/// Text of a page: no tags, its few entities undone.
+fn text(html: &str) -> String {
+    let mut out = String::new();
+    let mut inside = false;
+    for c in html.chars() {
+        match c {
+            '<' => inside = true,
+            '>' => inside = false,
+            c if !inside => out.push(c),
+            _ => {}
+        }
+    }
+    out.replace("&quot;", "\"").replace("&amp;", "&").replace("&lt;", "<").replace("&gt;", ">")
+}
+
+#[tokio::test]
+async fn page_command_and_api_say_the_same_of_fifty_households() {
+    let end: Moment = "2026-06-01T20:00:00Z".parse().unwrap();
+    let mut claimed = 0;
+    for seed in 0..HOUSEHOLDS {
+        let mut home = plain_household(seed);
+        home.days = 21 + u32::try_from(seed % 3).unwrap() * 7;
+        home.learners[0].presser.rate *= [0.5, 1.0, 4.0][usize::try_from(seed % 3).unwrap()];
+        home.learners[0].plan.rounds = seed % 2 == 0;
+        let run = simulate(&home, seed, end).unwrap();
+        let learner = run.truth.ids.learners[0];
+        let dir = tempfile::tempdir().unwrap();
+        let data = dir.path().join("notebook");
+        let store = Store::open(&data).await.unwrap();
+        store.append(run.events).await.unwrap();
+        store.close().await.unwrap();
+
+        let served = Served::at(&data);
+        let api = served.get(&format!("/api/evidence/{learner}"));
+        let api: Value = serde_json::from_str(&api[api.find('{').unwrap()..=api.rfind('}').unwrap()]).unwrap();
+        let command =
+            Command::new(env!("CARGO_BIN_EXE_sayso")).args(["evidence", "--data"]).arg(&data).output().unwrap();
+        assert!(command.status.success());
+        let command = String::from_utf8(command.stdout).unwrap();
+        let animal = api["animal"]["said"].as_str().unwrap();
+        assert!(command.contains(animal), "household {seed}: {animal:?} not in {command}");
+        for word in api["words"].as_array().unwrap() {
+            let page = text(&served.get(&format!("/l/{learner}/evidence/{}", word["word"].as_str().unwrap())));
+            assert!(page.contains(animal), "household {seed}: {animal:?} not on the page");
+            for ladder in ["asking", "hearing"] {
+                let said = word[ladder]["said"].as_str().unwrap();
+                assert!(page.contains(said) && command.contains(said), "household {seed}: {said:?}");
+                claimed += usize::from(word[ladder]["since"].is_string());
+            }
+            for figure in ["pressed", "right"] {
+                let f = &word[figure];
+                if let (Some(value), Some(low), Some(high)) =
+                    (f["value"].as_f64(), f["low"].as_f64(), f["high"].as_f64())
+                {
+                    let shown = format!(
+                        "{:.0} % ({:.0} % to {:.0} %, n = {})",
+                        100.0 * value,
+                        100.0 * low,
+                        100.0 * high,
+                        f["n"]
+                    );
+                    assert!(page.contains(&shown) && command.contains(&shown), "household {seed}: {figure} {shown}");
+                }
+            }
+        }
+    }
+    assert!(claimed > 0, "some household has something to say");
+}
