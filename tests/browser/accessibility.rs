@@ -50,6 +50,7 @@ async fn every_page_passes_the_rules_in_light_and_dark() {
         format!("/l/{who}/words/board"),
         format!("/l/{who}/checks"),
         format!("/l/{who}/checks/new"),
+        format!("/l/{who}/swaps"),
         format!("/l/{who}/designs"),
         format!("/l/{who}/designs/new"),
         format!("/l/{who}/heard"),

@@ -71,7 +71,9 @@ async fn a_check_is_counted_before_it_is_planned() {
     assert_eq!((plan.design, plan.choices, plan.blind), (ProbeDesign::PickForWord, 2, true));
     let size = sayso_advisor::checks::size(3, 2, 0.9).unwrap();
     assert_eq!(u64::from(plan.trials), size.trials);
-    counted.says(&format!("Plan these {} trials", plan.trials)).says("Chance alone gets a word to the top");
+    counted
+        .says(&format!("Plan these {} trials", plan.trials))
+        .says(&format!("{} right of {}", size.critical, size.per_word));
 }
 
 #[tokio::test]
@@ -199,16 +201,20 @@ async fn nothing_and_left_are_kept_apart_and_the_last_tap_can_be_taken_back() {
     home.post(&format!("{check}/undo"), &[("trial", &id)]).await.kept();
     let story = home.story().await;
     assert_eq!(story.of::<Feed>(home.learner).count(), 0);
-    assert_eq!(next(&home).await.unwrap().number, before - 1, "it comes up again");
+    assert_eq!(next(&home).await.unwrap().number, before, "its first answer is used up");
     let again = home.post(&format!("{check}/undo"), &[("trial", &id)]).await;
     assert!(again.kept().to.ends_with("twice=yes"));
     assert_eq!(home.story().await.of::<ProbeTrial>(home.learner).count(), usize::from(before - 2));
     // An answer to a trial that is over changes nothing; a place that is not there is refused.
     assert!(tap(&home, &check, 1, "1", &[]).await.kept().to.ends_with("twice=yes"));
     for answer in ["3", "0", "-1", "right", ""] {
-        tap(&home, &check, before - 1, answer, &[]).await.refused().says("must be a place from 1 to 2");
+        tap(&home, &check, before, answer, &[]).await.refused().says("must be a place from 1 to 2");
     }
-    home.page(&check).await.says("Answers taken back: 1").says("Nothing: ").says("Neither counts as wrong");
+    home.page(&check)
+        .await
+        .says("1 trial taken back: counted as wrong")
+        .says("Nothing: ")
+        .says("Neither counts as wrong");
 }
 
 /// Runs all that is left, always right, or as `place` says.
@@ -224,20 +230,23 @@ fn right(trial: &PlannedTrial) -> String {
 }
 
 #[tokio::test]
-async fn stopping_while_ahead_wins_nothing_and_finishing_as_planned_does() {
+async fn a_check_may_be_read_before_its_end_and_is_judged_with_all_others() {
     let home = Home::new().await;
     let words = three(&home).await;
     let check = planned(&home, &words[..2], &[]).await;
-    let trials = usize::from(plan(&home).await.trials);
+    let order = order(&plan(&home).await).unwrap();
+    let trials = order.len();
     run(&home, &check, right, trials - 1, &[("after_s", "2")]).await;
     let page = home.page(&check).await;
-    page.says(&format!("{} of {trials} trials", trials - 1)).says("Stopping while ahead wins nothing");
+    page.says(&format!("{} of {trials} trials", trials - 1)).says("What was begun stays in the pool");
     page.does_not_say("stands up to a blind check").does_not_say("What may be said");
     run(&home, &check, right, 1, &[]).await;
-    let per_word = trials / 2;
+    let of_each = |w: &String| order.iter().filter(|t| t.word.to_string() == *w).count();
+    let told = |n: usize| format!("It went for this {n} times, and it was the one asked for in {n}");
     let page = home.page(&check).await;
     page.says("finished as planned")
-        .says(&format!("Right in {per_word} of {per_word} choices"))
+        .says(&told(of_each(&words[0])))
+        .says(&told(of_each(&words[1])))
         .says("exact binomial")
         .says("Bayes factor")
         .says("within 2.0 s")
@@ -253,13 +262,14 @@ async fn who_knew_the_answer_is_told_and_no_blind_check_is_claimed() {
     let home = Home::new().await;
     let words = three(&home).await;
     let check = planned(&home, &words[..2], &[]).await;
-    run(&home, &check, right, 1, &[("knew", "yes")]).await;
-    run(&home, &check, right, 500, &[]).await;
+    let trials = plan(&home).await.trials;
+    run(&home, &check, right, 500, &[("knew", "yes")]).await;
     home.page(&check)
         .await
         .says("but not as planned")
-        .says("1 trial in which the person with the learner knew the answer")
-        .says("somebody knew the answer, so cues may still explain it");
+        .says(&format!("{trials} trials in which the person with the learner knew the answer"))
+        .says("nothing can be said yet")
+        .does_not_say("stands up to a blind check");
     // Every word right every other time: at chance, and said without denying anything.
     let check = planned(&home, &words[1..], &[]).await;
     let times = std::cell::RefCell::new(std::collections::BTreeMap::new());
@@ -286,7 +296,7 @@ async fn pressing_is_read_by_rearranging_and_a_day_of_stress_stops_it() {
         .await
         .says("presses kept as they were")
         .does_not_say("Bayes factor")
-        .says("Buttons kept their places here");
+        .says("Buttons keep their places, so a habit of place looks the same");
     let sign = sayso_model::Sign {
         sign: sayso_model::Note::new("hid under the table").unwrap(),
         level: SignLevel::Strong,

@@ -12,7 +12,8 @@ use sayso_model::{
 use serde_json::Value;
 
 async fn word(home: &Home, kind: &str, says: &str) -> WordId {
-    let reward = home.reward(kind, &format!("the {says} thing"), &[]).await;
+    let more: &[(&str, &str)] = if kind == "food" { &[("kcal_per_piece", "2")] } else { &[] };
+    let reward = home.reward(kind, &format!("the {says} thing"), more).await;
     let answer = home.post(&format!("/l/{}/words/new", home.learner), &[("says", says), ("reward", &reward)]).await;
     answer.kept().to.split(['/', '?']).nth(5).unwrap().parse().unwrap()
 }
@@ -66,7 +67,7 @@ async fn swaps_are_explained_agreed_shown_on_the_board_and_stopped() {
     let now = board(&home).await;
     assert_eq!(now["swap"]["swap"], agreed.swap.to_string());
     assert_eq!(now["swap"]["one_in"], 8);
-    assert_eq!(now["swap"]["begins"], "2026-03-02T12:00:00Z");
+    assert_eq!(now["swap"]["begins"], "2026-03-02T12:00:00.000Z");
     assert!(now["swap"]["ends"].as_str().unwrap().starts_with("2026-03-30T12:00:00"), "{now}");
     home.page(&page(&home)).await.says("Swaps are running").says("Days left: 28");
     agree(&home, &words, &[]).await.refused().says("take part in swaps already");

@@ -142,7 +142,7 @@ fn read(page: &LearnerPage, typed: &mut Typed) -> Option<Asked> {
 }
 
 fn counted(asked: &Asked) -> Markup {
-    let Size { per_word, trials, chance, false_alarm, power, .. } = asked.size;
+    let Size { per_word, trials, critical, chance, false_alarm, power, .. } = asked.size;
     let percent = |x: f64| if x < 0.0995 { format!("{:.2} %", 100.0 * x) } else { format!("{:.0} %", 100.0 * x) };
     html! {
         section.card aria-live="polite" {
@@ -152,7 +152,7 @@ fn counted(asked: &Asked) -> Markup {
                 li { "By chance it would be right in " (percent(chance)) "." }
                 li { "Chance alone gets a word to the top in " (percent(false_alarm)) " of checks (1 % shared by the words)." }
                 li { "A learner as good as you hope gets there in " (percent(power)) " of checks." }
-                li { "Exact binomial counts." }
+                li { "A word is at the top from " strong { (critical) " right of " (per_word) } "; fewer are enough if they come early. Exact binomial counts." }
                 @if !asked.design.places_drawn() { li { (SUGGESTS) } }
             }
             button.primary.wide name="step" value="plan" { "Plan these " (trials) " trials" }

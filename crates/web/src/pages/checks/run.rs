@@ -187,7 +187,7 @@ fn last(page: &LearnerPage, plan: &ProbePlan) -> Markup {
                 button { "Undo" }
             }
             @if matches!(t.part.response, ProbeResponse::Chose { .. }) {
-                p.quiet { "Undo: the answer stays in the record and counts as wrong, whatever is noted in its place." }
+                p.quiet { "Undo: the answer stays in the record and counts as wrong; the trial does not come again." }
             }
             @if t.part.response == ProbeResponse::Left {
                 p.caution { "It left, and that is an answer. Let it go; go on when it comes back of its own accord, or another day." }

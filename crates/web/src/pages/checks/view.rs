@@ -70,7 +70,6 @@ pub async fn one(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Re
                 @if let Some(finds) = r.finds { p.quiet { "This length finds a learner that is right in " (format!("{:.0} %", 100.0 * finds)) " or more in four checks of five, word by word." } }
                 @else { p.quiet { "This is too short to find even a learner that is right in 99 %, word by word; only a longer check can." } }
                 @if !r.departures.is_empty() { div.caution { strong { "Not as planned: " } ul { @for d in &r.departures { li { (d) "." } } } } }
-                @if r.taken_back > 0 { p.quiet { "Answers taken back: " (r.taken_back) ". They stay in the record and count as wrong." } }
                 (super::result::result(&page, plan, r))
             },
             r.finished(),

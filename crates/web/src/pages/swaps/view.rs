@@ -87,7 +87,7 @@ fn form(page: &LearnerPage, typed: &Typed) -> Markup {
                     @if let Some(what) = typed.problem("household") { span.wrong { "Everyone " (what) "." } }
                     label { input type="checkbox" name="household" value="yes" checked[typed.ticked("household")]; span { "Everyone who answers " (name) " has agreed" } }
                 }
-                button.primary.wide { "Begin the swaps" }
+                button.primary.wide data-test="swaps-begin" { "Begin the swaps" }
             }
         }
     }
