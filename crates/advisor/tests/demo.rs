@@ -1,6 +1,7 @@
 //! The advice on simulated households, and the rules it may never break.
 #![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
 
+use sayso_advisor::claim_text::{by_ladder, of_animal};
 use sayso_advisor::likes::{Setup, next_setup};
 use sayso_advisor::observe::invitations;
 use sayso_advisor::{Topic, checks, evidence, stages, thinning, today};
@@ -69,7 +70,12 @@ fn no_advice_or_evidence_says_that_the_animal_does_not_understand() {
         for word in story.words_of(*learner) {
             let e = evidence::evidence(&story, *learner, word.word, now()).unwrap();
             said += &e.sentence;
-            said += &e.claim.map_or_else(|e| e, |c| c.verdict.words());
+            said += &e.claim.map_or_else(
+                |e| e,
+                |(claim, animal)| {
+                    format!("{:?}{}", by_ladder(&claim, &story.zone()), of_animal(&animal, &story.zone()))
+                },
+            );
         }
     }
     let said = said.to_lowercase();

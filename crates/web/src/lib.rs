@@ -13,6 +13,7 @@ pub mod connections;
 pub mod error;
 pub mod fields;
 pub mod form;
+pub mod kept;
 pub mod layout;
 pub mod listening;
 pub mod page;

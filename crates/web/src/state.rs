@@ -1,6 +1,7 @@
 //! What every handler shares.
 
 use crate::access::Access;
+use crate::kept::Kept;
 use crate::listening::Seats;
 use crate::secure::Authority;
 use crate::store::Store;
@@ -20,6 +21,8 @@ pub struct AppState {
     pub authority: Option<Arc<Authority>>,
     /// Who listens to which board.
     pub seats: Arc<Seats>,
+    /// What was worked out and still holds.
+    pub kept: Arc<Kept>,
     clock: fn() -> Moment,
     stopping: watch::Sender<bool>,
 }
@@ -33,6 +36,7 @@ impl AppState {
             access: Arc::new(access),
             authority: None,
             seats: Arc::default(),
+            kept: Arc::default(),
             clock: machine_clock,
             stopping: watch::Sender::new(false),
         }

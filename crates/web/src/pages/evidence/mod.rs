@@ -7,12 +7,9 @@ use crate::layout::{Tab, layout};
 use crate::page::LearnerPage;
 use crate::state::AppState;
 use axum::Router;
-use axum::extract::Path;
+use axum::extract::{Path, State};
 use axum::routing::get;
 use maud::Markup;
-use sayso_advisor::evidence::evidence;
-use sayso_advisor::stages::standings;
-use sayso_advisor::stuck::differential;
 use sayso_model::WordId;
 use std::collections::HashMap;
 
@@ -21,16 +18,20 @@ pub fn router() -> Router<AppState> {
     Router::new().route("/l/{learner}/evidence", get(list)).route("/l/{learner}/evidence/{word}", get(word))
 }
 
-async fn list(page: LearnerPage) -> Result<Markup, Error> {
-    let words = standings(&page.story, page.id, page.now);
+async fn list(State(state): State<AppState>, page: LearnerPage) -> Result<Markup, Error> {
+    let words = state.kept.standings(page.household, &page.story, page.id, page.now);
     Ok(layout(&page, Tab::Evidence, "Evidence", view::list(page.id, &words)))
 }
 
-async fn word(page: LearnerPage, Path(path): Path<HashMap<String, String>>) -> Result<Markup, Error> {
+async fn word(
+    State(state): State<AppState>,
+    page: LearnerPage,
+    Path(path): Path<HashMap<String, String>>,
+) -> Result<Markup, Error> {
     let missing = || Error::NotFound("This animal is taught no such word.".into());
     let id: WordId = path.get("word").and_then(|w| w.parse().ok()).ok_or_else(missing)?;
-    let found = evidence(&page.story, page.id, id, page.now).ok_or_else(missing)?;
-    let causes = differential(&page.story, page.id, page.now, id);
+    let kept = state.kept.evidence(page.household, &page.story, page.id, id, page.now);
+    let (Some(found), causes) = &*kept else { return Err(missing()) };
     let title = format!("Evidence: {}", found.standing.says);
-    Ok(layout(&page, Tab::Evidence, &title, view::word(&page, &found, &causes)))
+    Ok(layout(&page, Tab::Evidence, &title, view::word(&page, found, causes)))
 }

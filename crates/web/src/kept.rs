@@ -1,0 +1,105 @@
+//! What was worked out is kept until an event comes: a second visit costs nothing.
+
+use sayso_advisor::evidence::{Evidence, evidence};
+use sayso_advisor::stages::{Standing, standings};
+use sayso_advisor::stuck::{Weighed, differential};
+use sayso_model::{HouseholdId, LearnerId, Moment, Story, WordId};
+use std::collections::BTreeMap;
+use std::sync::{Arc, Mutex, PoisonError};
+
+/// Kept no longer than this, in seconds: figures look back from now.
+const FOR_S: f64 = 60.0;
+/// Most results kept of a kind.
+const MOST: usize = 64;
+
+/// Which records something was worked out from: a log only grows, so its length tells it apart from what it was before.
+#[derive(Clone, Copy, PartialEq, Debug)]
+struct Of {
+    events: usize,
+    at: Moment,
+}
+
+impl Of {
+    fn good_for(self, story: &Story, now: Moment) -> bool {
+        self.events == story.ledger().len() && (0.0..FOR_S).contains(&now.seconds_since(self.at))
+    }
+}
+
+struct Shelf<K, V>(Mutex<BTreeMap<K, (Of, Arc<V>)>>);
+
+impl<K, V> Default for Shelf<K, V> {
+    fn default() -> Self {
+        Self(Mutex::default())
+    }
+}
+
+impl<K: Ord, V> Shelf<K, V> {
+    fn get(&self, key: K, story: &Story, now: Moment, work_out: impl FnOnce() -> V) -> Arc<V> {
+        // Whoever panicked with it in hand left whole entries behind.
+        let lock = || self.0.lock().unwrap_or_else(PoisonError::into_inner);
+        if let Some((of, kept)) = lock().get(&key)
+            && of.good_for(story, now)
+        {
+            return Arc::clone(kept);
+        }
+        // Worked out without the lock: two at once do the same work, but nobody waits.
+        let fresh = Arc::new(work_out());
+        let mut shelf = lock();
+        if shelf.len() >= MOST {
+            shelf.clear();
+        }
+        shelf.insert(key, (Of { events: story.ledger().len(), at: now }, Arc::clone(&fresh)));
+        fresh
+    }
+}
+
+/// A word's evidence, none where the animal is taught no such word, and what may hold it up.
+pub type OneWord = (Option<Evidence>, Vec<Weighed>);
+
+/// Results of the pages that cost most.
+#[derive(Default)]
+pub struct Kept {
+    words: Shelf<(HouseholdId, LearnerId, WordId), OneWord>,
+    standings: Shelf<(HouseholdId, LearnerId), Vec<Standing>>,
+}
+
+impl Kept {
+    /// The evidence of one word.
+    pub fn evidence(
+        &self,
+        home: HouseholdId,
+        story: &Story,
+        who: LearnerId,
+        word: WordId,
+        now: Moment,
+    ) -> Arc<OneWord> {
+        self.words.get((home, who, word), story, now, || {
+            (evidence(story, who, word, now), differential(story, who, now, word))
+        })
+    }
+
+    /// Where every word of an animal stands.
+    pub fn standings(&self, home: HouseholdId, story: &Story, who: LearnerId, now: Moment) -> Arc<Vec<Standing>> {
+        self.standings.get((home, who), story, now, || standings(story, who, now))
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn kept_until_an_event_comes_or_a_minute_is_over() {
+        let now = Moment::clamped(1_800_000_000_000);
+        let shelf: Shelf<u8, usize> = Shelf::default();
+        let mut story = Story::default();
+        assert_eq!(*shelf.get(1, &story, now, || 1), 1);
+        assert_eq!(*shelf.get(1, &story, now.plus_seconds(59.0), || 2), 1, "kept");
+        assert_eq!(*shelf.get(2, &story, now, || 3), 3, "another's own");
+        story.add(sayso_sim::samples().remove(0));
+        assert_eq!(*shelf.get(1, &story, now.plus_seconds(59.0), || 4), 4, "an event came");
+        assert_eq!(*shelf.get(1, &story, now.plus_seconds(119.0), || 5), 5, "a minute is over");
+        assert_eq!(*shelf.get(1, &story, now, || 6), 6, "a clock set back");
+    }
+}
