@@ -60,7 +60,6 @@ async fn a_round_is_drawn_left_in_the_middle_and_gone_on_with() {
     browser.until("all is sent", ALL_SENT).await;
     browser.goto(&board).await;
     offered(&browser, 3).await;
-    // A device that knows nothing of it goes on with it too, from what the notebook holds.
     browser.tap("offer").await;
     browser.tap("invitation-left").await;
     let said = browser.text("panel").await;
@@ -154,8 +153,8 @@ async fn while_swaps_are_agreed_the_draw_comes_first_and_a_strong_sign_stops_the
     browser.tap("swap-not-now").await;
     browser.tap("answer-declined").await;
     let (mut swaps, mut tries) = (0, 0);
-    // Until a swap came: missing it this often has a chance of 3 in 1000.
-    while swaps == 0 && tries < 20 {
+    // Until a swap came: missing it this often has a chance of 1 in 100,000.
+    while swaps == 0 && tries < 40 {
         tries += 1;
         tokio::time::sleep(std::time::Duration::from_millis(420)).await;
         browser.tap(&format!("pad-{}", says(plan.words[tries % 2]))).await;
