@@ -43,9 +43,9 @@ impl Log {
         let mut log = Self { events: Vec::new(), at: begin(), next: 1, dice: 9 };
         for n in 0..words {
             let reward = RewardId(Uuid::from_u128(200 + n as u128));
-            let label = |s: &str| Label::new(format!("{s}{n}")).unwrap();
+            let label = |s: &str| Label::new(&format!("{s}{n}")).unwrap();
             let card: RewardCard = serde_json::from_value(json!({
-                "reward": reward, "name": label("thing"), "kind": RewardKind::Play,
+                "reward": reward, "name": label("thing"), "reward_kind": RewardKind::Play,
             }))
             .unwrap();
             log.write(card);
@@ -170,7 +170,9 @@ fn a_finished_blind_check_climbs_its_own_ladder() {
     for (design, asks) in [(ProbeDesign::PickForWord, false), (ProbeDesign::PressUnderCovers, true)] {
         let mut log = Log::with(2);
         let plan = log.plan(design, 2, 48);
-        (1..=48).for_each(|n| drop(log.trial(&plan, n, true)));
+        (1..=48).for_each(|n| {
+            log.trial(&plan, n, true);
+        });
         for c in log.read().words {
             assert_eq!(c.asking.rung == Rung::StandsUpToBlindCheck, asks, "{design:?}");
             assert_eq!(c.hearing.rung == Rung::StandsUpToBlindCheck, !asks, "{design:?}");
@@ -179,7 +181,9 @@ fn a_finished_blind_check_climbs_its_own_ladder() {
     }
     let mut log = Log::with(2);
     let plan = log.plan(ProbeDesign::PressForThing, 2, 48);
-    (1..=48).for_each(|n| drop(log.trial(&plan, n, true)));
+    (1..=48).for_each(|n| {
+        log.trial(&plan, n, true);
+    });
     assert!(log.read().words.iter().all(|c| !c.rung().is_claim()), "buttons kept their places");
 }
 
@@ -190,7 +194,9 @@ fn answers_again_under_used_numbers_win_nothing() {
     for number in 1..=48 {
         let right = log.below(2) == 0;
         log.trial(&plan, number, right);
-        (0..4).for_each(|_| drop(log.trial(&plan, number, true)));
+        (0..4).for_each(|_| {
+            log.trial(&plan, number, true);
+        });
     }
     assert!(!top(&log.read()));
 }
@@ -247,9 +253,13 @@ fn what_is_dated_ahead_is_not_there_yet() {
     let plan = log.plan(ProbeDesign::PickForWord, 2, 48);
     let now = log.at;
     log.at = log.at.plus_seconds(86_400.0 * 400.0);
-    (1..=48).for_each(|n| drop(log.trial(&plan, n, true)));
+    (1..=48).for_each(|n| {
+        log.trial(&plan, n, true);
+    });
     (0..40).for_each(|_| log.round(2, |_, called| Some(called)));
-    (0..40).for_each(|_| drop(log.invite(word(0), word(0), None)));
+    (0..40).for_each(|_| {
+        log.invite(word(0), word(0), None);
+    });
     let story = Story::from_events(log.events.clone());
     let found = claims(&story, LEARNER, now).unwrap();
     assert!(found.words.iter().all(|c| c.rung() == Rung::NothingYet) && found.rounds == (0, 0));
@@ -263,7 +273,9 @@ fn drawn_rounds_climb_and_chosen_invitations_do_not() {
     let drawn = log.read();
     assert!(drawn.words.iter().all(|c| c.asking.rung == Rung::DiffersByWord), "{drawn:?}");
     let mut log = Log::with(4);
-    (0..100).for_each(|i| drop(log.invite(word(i % 4), word(i % 4), None)));
+    (0..100).for_each(|i| {
+        log.invite(word(i % 4), word(i % 4), None);
+    });
     assert!(log.read().words.iter().all(|c| !c.rung().is_claim()), "a person chose what to call for");
 }
 
