@@ -234,7 +234,7 @@ impl Mind {
                 }
             }
             Habit::Busy => {
-                if thing % 2 == 0 {
+                if thing.is_multiple_of(2) {
                     0.95
                 } else {
                     0.2
@@ -261,8 +261,8 @@ impl Mind {
         let (presses, same) = match self.habit {
             // How lively the button is, times how soon the thing is over.
             Habit::Busy => {
-                let lively = if pressed % 2 == 0 { 0.9 } else { 0.12 };
-                (lively * if thing % 2 == 0 { 0.1 } else { 0.9 }, 0.6)
+                let lively = if pressed.is_multiple_of(2) { 0.9 } else { 0.12 };
+                (lively * if thing.is_multiple_of(2) { 0.1 } else { 0.9 }, 0.6)
             }
             Habit::Bursts if self.burst.is_some() => (0.6, 0.95),
             Habit::Aroused if self.aroused => (0.6, 0.0),
