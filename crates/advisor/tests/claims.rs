@@ -43,7 +43,7 @@ impl Log {
         let mut log = Self { events: Vec::new(), at: begin(), next: 1, dice: 9 };
         for n in 0..words {
             let reward = RewardId(Uuid::from_u128(200 + n as u128));
-            let label = |s: &str| Label::new(format!("{s}{n}")).unwrap();
+            let label = |s: &str| Label::new(&format!("{s}{n}")).unwrap();
             let card: RewardCard = serde_json::from_value(json!({
                 "reward": reward, "name": label("thing"), "kind": RewardKind::Play,
             }))
