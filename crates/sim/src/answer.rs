@@ -150,13 +150,9 @@ impl World<'_> {
         again: u8,
     ) -> (Moment, bool) {
         let mut answer = self.choose_answer(&p, habit);
-        let drawn = match press {
-            Some(press) if answer == Answer::Given => self.draws(&p, press, teacher).filter(|give| *give != p.word),
-            _ => None,
-        };
-        if drawn.is_some() {
-            answer = Answer::Alternative;
-        }
+        let given = press.filter(|_| answer == Answer::Given);
+        let drawn = given.and_then(|press| self.draws(&p, press, teacher)).filter(|give| *give != p.word);
+        answer = if drawn.is_some() { Answer::Alternative } else { answer };
         let other = match (answer, drawn) {
             (_, Some(give)) => Some(self.cfg.words[give].reward),
             (Answer::Alternative, None) => self.other_reward(p.learner, p.word),

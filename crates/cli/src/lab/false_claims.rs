@@ -13,6 +13,8 @@ const ANY: Wanted = Wanted::AtMost(0.05);
 /// Most households in which the top rung may ever be claimed.
 const TOP: Wanted = Wanted::AtMost(0.01);
 const DAYS: u32 = 365;
+/// The same in a quick run.
+const QUICK_DAYS: u32 = 60;
 /// Trials for each word in each check, about.
 const TRIALS: u16 = 24;
 
@@ -97,15 +99,15 @@ fn ever(found: &Claims) -> Ever {
     }
 }
 
-fn home(habit: Habit, tricks: &[Trick], seed: u64) -> DrawnHome {
-    let mut home = DrawnHome::of(habit, DAYS).checked(TRIALS);
+fn home(habit: Habit, tricks: &[Trick], days: u32, seed: u64) -> DrawnHome {
+    let mut home = DrawnHome::of(habit, days).checked(TRIALS);
     home.sees_likes = seed % 2 == 0;
     home.tricks = tricks.to_vec();
     home
 }
 
-fn lived(habit: Habit, tricks: &[Trick], seed: u64) -> Result<DrawnLife, LabError> {
-    Ok(drawn_life(&home(habit, tricks, seed), seed, end()?))
+fn lived(habit: Habit, tricks: &[Trick], days: u32, seed: u64) -> Result<DrawnLife, LabError> {
+    Ok(drawn_life(&home(habit, tricks, days, seed), seed, end()?))
 }
 
 fn read(life: &DrawnLife) -> Result<Ever, LabError> {
@@ -114,10 +116,10 @@ fn read(life: &DrawnLife) -> Result<Ever, LabError> {
 }
 
 /// Whether anything was claimed on any evening, from what was on record by then.
-fn read_daily(life: &DrawnLife, every: usize) -> Result<bool, LabError> {
+fn read_daily(life: &DrawnLife, days: u32, every: usize) -> Result<bool, LabError> {
     let mut story = Story::default();
     let mut events = life.events.iter().peekable();
-    for day in (1..=DAYS).step_by(every) {
+    for day in (1..=days).step_by(every) {
         let evening = life.begun.plus_seconds(f64::from(day) * 86_400.0);
         while let Some(event) = events.next_if(|e| e.recorded_at < evening) {
             story.add(event.clone());
@@ -138,17 +140,18 @@ fn plain(seed: u64) -> Habit {
 pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("False claims of understanding");
     let reps = work.size(300, 6);
+    let days = if work.quick { QUICK_DAYS } else { DAYS };
     let mut rows = Vec::new();
     for (name, habit) in NOTHING {
-        let found = work.each(&format!("nothing meant, {name}"), reps, |seed| read(&lived(habit, &[], seed)?))?;
+        let found = work.each(&format!("nothing meant, {name}"), reps, |seed| read(&lived(habit, &[], days, seed)?))?;
         add(&mut section, &mut rows, name, &found);
     }
     for (name, tricks) in BENT {
-        let found = work.each(&format!("bent, {name}"), reps, |seed| read(&lived(plain(seed), tricks, seed)?))?;
+        let found = work.each(&format!("bent, {name}"), reps, |seed| read(&lived(plain(seed), tricks, days, seed)?))?;
         add(&mut section, &mut rows, &format!("person: {name}"), &found);
     }
     for (name, habit) in APART {
-        let found = work.each(&format!("apart, {name}"), reps, |seed| read(&lived(habit, &[], seed)?))?;
+        let found = work.each(&format!("apart, {name}"), reps, |seed| read(&lived(habit, &[], days, seed)?))?;
         let count = |what: fn(&Ever) -> bool| found.iter().filter(|e| what(e)).count();
         let upper = count(|e| e.animal || e.top);
         section.add(Finding::share(format!("{name}: claims that leave out cues"), ANY, upper, found.len()));
@@ -162,8 +165,8 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         section.add(Finding::share(format!("{name}: open check"), Wanted::Known, count(|e| e.open), found.len()));
         rows.push(row(name, &found));
     }
-    let hidden =
-        work.each("hidden corrections", reps, |seed| read(&lived(plain(seed), &[Trick::HidesCorrections], seed)?))?;
+    let hidden = work
+        .each("hidden corrections", reps, |seed| read(&lived(plain(seed), &[Trick::HidesCorrections], days, seed)?))?;
     let animal = hidden.iter().filter(|e| e.animal).count();
     section.add(Finding::share(
         "person: presses again after its own thing not written (claims of the animal; cannot be kept out)",
@@ -176,14 +179,14 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     let differ = work.each("read daily", work.size(24, 4), |seed| {
         let tricks: &[Trick] = if seed % 3 == 0 { &Trick::ON_PURPOSE } else { &[] };
         let habit = if seed % 2 == 0 { Habit::Matching } else { Habit::Bursts };
-        let life = lived(habit, tricks, seed)?;
-        Ok(read(&life)?.any != read_daily(&life, every)?)
+        let life = lived(habit, tricks, days, seed)?;
+        Ok(read(&life)?.any != read_daily(&life, days, every)?)
     })?;
     let differ_n = differ.iter().filter(|d| **d).count();
     section.add(Finding::share("read at the end otherwise than day by day", Wanted::Known, differ_n, differ.len()));
     let head = ["learner or person", "any claim", "differs by word", "animal", "open check", "top rung", "lapsed", "n"];
     section.tables.push(table(&head, &rows));
-    section.text(format!("Lives of {DAYS} days of which only what is drawn is told: 4 words, 10 to 40 presses a day, one and a half sittings of two rounds a day, swaps agreed to all the time, six checks (blind and open, things laid out and covered buttons, about {TRIALS} trials a word). Half of the learners press more when they see what they like. Any claim: anything above \"fits chance\", of any word or the animal, at any reading of the year, lapsed ones included; read once at the end, where running maxima keep what any earlier reading told (checked by daily reading, last row). A person's tricks are played on learners that press any button or by place. Apart: for a learner that follows cues the lower rungs are right in their own words, which leave cues open; one excited at a sight does press differently by what is shown; two moods that change from call to call together with what is wanted are known to get past the rounds."));
+    section.text(format!("Lives of {days} days of which only what is drawn is told: 4 words, 10 to 40 presses a day, one and a half sittings of two rounds a day, swaps agreed to all the time, six checks (blind and open, things laid out and covered buttons, about {TRIALS} trials a word). Half of the learners press more when they see what they like. Any claim: anything above \"fits chance\", of any word or the animal, at any reading of the year, lapsed ones included; read once at the end, where running maxima keep what any earlier reading told (checked by daily reading, last row). A person's tricks are played on learners that press any button or by place. Apart: for a learner that follows cues the lower rungs are right in their own words, which leave cues open; one excited at a sight does press differently by what is shown; two moods that change from call to call together with what is wanted are known to get past the rounds."));
     Ok(section)
 }
 
@@ -221,7 +224,7 @@ mod tests {
     fn learners_that_mean_nothing_are_seldom_claimed() {
         let work = Work { seed: 11, quick: true };
         for (habit, tricks) in [(Habit::FavouriteThing, &[][..]), (Habit::Place, &Trick::ON_PURPOSE)] {
-            let found = work.each("bound", 40, |seed| read(&lived(habit, tricks, seed)?)).unwrap();
+            let found = work.each("bound", 40, |seed| read(&lived(habit, tricks, QUICK_DAYS, seed)?)).unwrap();
             assert!(found.iter().filter(|e| e.any).count() < 10, "{habit:?} {found:?}");
             assert!(found.iter().filter(|e| e.top).count() < 5, "{habit:?} {found:?}");
         }
