@@ -8,7 +8,7 @@ use sayso_store::Store;
 use serde_json::Value;
 use std::io::{BufRead, BufReader, Read, Write};
 use std::net::TcpStream;
-use std::process::{Child, Command, Stdio};
+use std::process::{Child, ChildStdout, Command, Stdio};
 
 const HOUSEHOLDS: u64 = 50;
 
@@ -16,6 +16,8 @@ const HOUSEHOLDS: u64 = 50;
 struct Served {
     child: Child,
     port: u16,
+    /// Kept open: who writes to a closed pipe is ended.
+    _out: BufReader<ChildStdout>,
 }
 
 impl Served {
@@ -41,7 +43,7 @@ impl Served {
                 break port;
             }
         };
-        Self { child, port }
+        Self { child, port, _out: out }
     }
 
     fn get(&self, path: &str) -> String {
