@@ -291,8 +291,9 @@ impl Walk<'_> {
             "LearnerId" | "TeacherId" | "WordId" | "RewardId" => {
                 self.context.names.find(self.household, type_name, text)
             }
-            // These have no cards; a label that comes again means the same one.
-            "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" | "RoundId" | "SwapId" => {
+            // These have no cards; a label that comes again means the same one. Not so for rounds and swaps: draws follow
+            // from their ids, and a label could be chosen until it suits.
+            "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" => {
                 Label::new(text).map_err(|e| format!("an id or a label; a label {e}"))?;
                 Ok(labelled(self.household, type_name, text))
             }
