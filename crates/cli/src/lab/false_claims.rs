@@ -101,7 +101,7 @@ fn ever(found: &Claims) -> Ever {
 
 fn home(habit: Habit, tricks: &[Trick], days: u32, seed: u64) -> DrawnHome {
     let mut home = DrawnHome::of(habit, days).checked(TRIALS);
-    home.sees_likes = seed % 2 == 0;
+    home.sees_likes = seed.is_multiple_of(2);
     home.tricks = tricks.to_vec();
     home
 }
@@ -133,7 +133,7 @@ fn read_daily(life: &DrawnLife, days: u32, every: usize) -> Result<bool, LabErro
 
 /// Learners whose habits are bent by tricks: half press any button, half by place.
 fn plain(seed: u64) -> Habit {
-    if seed / 2 % 2 == 0 { Habit::Random } else { Habit::Place }
+    if (seed / 2).is_multiple_of(2) { Habit::Random } else { Habit::Place }
 }
 
 /// Runs the experiment.
@@ -177,8 +177,8 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     // One reading at the end against one each day (each week in a quick run).
     let every = if work.quick { 28 } else { 1 };
     let differ = work.each("read daily", work.size(24, 4), |seed| {
-        let tricks: &[Trick] = if seed % 3 == 0 { &Trick::ON_PURPOSE } else { &[] };
-        let habit = if seed % 2 == 0 { Habit::Matching } else { Habit::Bursts };
+        let tricks: &[Trick] = if seed.is_multiple_of(3) { &Trick::ON_PURPOSE } else { &[] };
+        let habit = if seed.is_multiple_of(2) { Habit::Matching } else { Habit::Bursts };
         let life = lived(habit, tricks, days, seed)?;
         Ok(read(&life)?.any != read_daily(&life, days, every)?)
     })?;

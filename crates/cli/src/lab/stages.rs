@@ -160,7 +160,7 @@ fn habitual(style: &Style, seed: u64) -> Result<Household, LabError> {
     learner.presser.noise_sd = 0.0;
     // Words stay at invitations, so that there are many.
     learner.plan.presses_to_converse = 11;
-    learner.plan.rounds = seed % 2 == 0;
+    learner.plan.rounds = seed.is_multiple_of(2);
     Ok(home)
 }
 
