@@ -4,7 +4,7 @@ use crate::called::Numbered;
 use crate::observe::{Answered, own_presses};
 use crate::originals::{Fate, Original, Originals};
 use sayso_methods::understanding::swap::DrawnAnswer;
-use sayso_model::{Answer, EventId, Moment, RewardId, Story, SwapDraw, SwapPlan, WordId, draw};
+use sayso_model::{Answer, EventId, Moment, RewardId, Story, SwapDraw, SwapPlan, Then, WordId, draw};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// A press within this many seconds after the thing came says that it was not what was wanted (common practice, no source).
@@ -81,6 +81,9 @@ pub fn swaps(
                 let next = own[from..].iter().find(|a| a.press.id() != d.part.press)?;
                 (next.press.at().seconds_since(came) <= CORRECTION_S).then_some(next.press.part.word)
             });
+            // A press told only with the answer is one that came, too.
+            let told = press.and_then(|a| a.delivery).filter(|d| d.part.then == Some(Then::PressedAgain));
+            let next = next.or_else(|| told.map(|d| d.part.then_word.unwrap_or(d.part.word)));
             let block = number * MOST_BLOCKS + block;
             found.closed.insert(block, closed);
             found.answers.push(DrawnAnswer {
@@ -113,5 +116,10 @@ fn carried_out(
         }
         Answer::Declined | Answer::Missed => false,
     };
-    given && d.part.give == give && d.fate == Fate::Stands && a.press.part.word == d.part.word
+    // Where nobody wrote down what it did then, presses may have gone unwritten as well.
+    given
+        && delivery.then.is_some()
+        && d.part.give == give
+        && d.fate == Fate::Stands
+        && a.press.part.word == d.part.word
 }

@@ -10,7 +10,7 @@ use sayso_model::{
     Answer, Body, Call, Correction, Delivery, Event, EventId, HouseholdId, Invitation, InvitationKind,
     InvitationResult, Label, LearnerId, Moment, Press, PressedBy, ProbeDesign, ProbeId, ProbePlan, ProbeResponse,
     ProbeTrial, RewardCard, RewardId, RewardKind, Round, RoundId, Seconds, Source, Stage, Story, SwapDraw, SwapId,
-    SwapPlan, Withdrawal, WordCard, WordId, Zone, draw,
+    SwapPlan, Then, Withdrawal, WordCard, WordId, Zone, draw,
 };
 use serde_json::json;
 use uuid::Uuid;
@@ -309,7 +309,7 @@ fn rounds_left_at_a_wrong_press_or_with_wrong_presses_left_out_win_nothing() {
 }
 
 /// Presses of two words; `again` tells whether the same button is pressed again after the thing came.
-fn swapped(log: &mut Log, days: u16, ignores: bool, mut again: impl FnMut(&mut Log, bool) -> bool) {
+fn swapped(log: &mut Log, days: u16, ignores: bool, then: Option<Then>, mut again: impl FnMut(&mut Log, bool) -> bool) {
     let swap = SwapId(log.id());
     log.write(SwapPlan { swap, words: words(2), one_in: draw::ONE_IN, days });
     let begun = log.at;
@@ -331,6 +331,7 @@ fn swapped(log: &mut Log, days: u16, ignores: bool, mut again: impl FnMut(&mut L
             "answers": press,
             "word": word(n),
             "answer": if other { Answer::Alternative } else { Answer::Given },
+            "then": then,
             "alternative": other.then(|| RewardId(Uuid::from_u128(200 + 1 - n as u128))),
         }))
         .unwrap();
@@ -347,18 +348,22 @@ fn swapped(log: &mut Log, days: u16, ignores: bool, mut again: impl FnMut(&mut L
 #[test]
 fn pressing_again_after_swaps_holds_against_habit_and_pressing_again_anyway_does_not() {
     let mut log = Log::with(2);
-    swapped(&mut log, 28, false, |log, swapped| swapped && log.below(10) < 7);
+    swapped(&mut log, 28, false, Some(Then::Took), |log, swapped| swapped && log.below(10) < 7);
     let found = log.read().animal;
     assert_eq!(found.verdict.rung, Rung::HoldsAgainstHabit, "{found:?}");
     assert!(found.swaps.departed == 0 && found.swaps.swapped > 50, "{found:?}");
     let mut log = Log::with(2);
-    swapped(&mut log, 28, false, |log, _| log.below(10) < 7);
+    swapped(&mut log, 28, false, Some(Then::Took), |log, _| log.below(10) < 7);
     assert_eq!(log.read().animal.verdict.rung, Rung::FitsChance);
     // Draws that are not carried out cannot speak for anything.
     let mut log = Log::with(2);
-    swapped(&mut log, 28, true, |log, swapped| swapped && log.below(10) < 7);
+    swapped(&mut log, 28, true, Some(Then::Took), |log, swapped| swapped && log.below(10) < 7);
     let ignored = log.read().animal;
     assert!(ignored.swaps.departed > 50 && !ignored.verdict.rung.is_claim(), "{ignored:?}");
+    // Nor can answers after which nobody wrote down what it did: presses may be missing as well.
+    let mut log = Log::with(2);
+    swapped(&mut log, 28, false, None, |log, swapped| swapped && log.below(10) < 7);
+    assert!(!log.read().animal.verdict.rung.is_claim());
 }
 
 /// It always takes the same thing, or one that was not asked for last: right for some words or more often than half the
