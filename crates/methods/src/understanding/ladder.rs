@@ -156,15 +156,15 @@ pub fn climb(
             from: known,
         });
         for (side, ladder) in [Ladder::Asking, Ladder::Hearing].into_iter().enumerate() {
-            let begun = |g: &Growth| g.steps.first().map(|s| s.0);
-            let probe = |growth: &'_ Option<Growth>| growth.as_ref().map(|g| begun(g));
-            if let Some(from) = probe(&word.open[side]) {
-                let growth = word.open[side].as_ref();
-                everyday.push(Hypothesis { of: Some((at, ladder)), rung: Rung::PassesOpenProbe, growth, from });
-            }
-            if let Some(from) = probe(&word.blind[side]) {
-                let growth = word.blind[side].as_ref();
-                blind.push(Hypothesis { of: Some((at, ladder)), rung: Rung::StandsUpToBlindCheck, growth, from });
+            let probes = [
+                (&word.open, Rung::PassesOpenProbe, &mut everyday),
+                (&word.blind, Rung::StandsUpToBlindCheck, &mut blind),
+            ];
+            for (growths, rung, family) in probes {
+                if let Some(growth) = &growths[side] {
+                    let from = growth.steps.first().map(|s| s.0);
+                    family.push(Hypothesis { of: Some((at, ladder)), rung, growth: Some(growth), from });
+                }
             }
         }
     }
