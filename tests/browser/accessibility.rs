@@ -1,6 +1,6 @@
 //! Every page, light and dark: the rules of axe-core, nothing that scrolls sideways, targets a thumb can hit.
 
-use crate::harness::{Browser, PHONE, Server, demo_dir, learner, story};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story};
 use crate::listen::record;
 use crate::sounds::{say, wav};
 use sayso_model::PressedBy;
@@ -25,7 +25,7 @@ async fn every_page_passes_the_rules_in_light_and_dark() {
             .expect("axe-core is under tests/node_modules; run .ci/install");
     let dir = demo_dir();
     let (_, story) = story(dir.path()).await;
-    let who = learner(&story);
+    let who = animal(&story);
     let card = story.words_of(who)[0].clone();
     let word = card.word;
     // With a recording, so that there is something to listen for; and the sound of a press that waits to be judged.

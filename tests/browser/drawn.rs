@@ -1,16 +1,16 @@
 //! What the notebook draws: a round left in the middle and gone on with, and an answer while swaps are agreed.
 
-use crate::harness::{Browser, PHONE, Server, demo_dir, learner, story, taps};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
 use sayso_model::{
-    Answer, Body, Invitation, InvitationResult, LearnerId, Round, SignLevel, Stage, Story, SwapDraw, SwapEnd, SwapPlan,
+    AnimalId, Answer, Body, Invitation, InvitationResult, Round, SignLevel, Stage, Story, SwapDraw, SwapEnd, SwapPlan,
     WordCard, draw,
 };
 
 const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0'";
 
 /// An animal with two words that can be drawn, the words and their number.
-fn invited(story: &Story) -> (LearnerId, Vec<WordCard>) {
-    let who = learner(story);
+fn invited(story: &Story) -> (AnimalId, Vec<WordCard>) {
+    let who = animal(story);
     let now = story.ledger().all().map(|e| e.happened_at).max().unwrap();
     let stages = sayso_advisor::stages::standings(story, who, now);
     let drawn = |w: &&WordCard| {
@@ -120,7 +120,7 @@ async fn a_round_begun_on_another_device_goes_on_here() {
 async fn while_swaps_are_agreed_the_draw_comes_first_and_a_strong_sign_stops_them() {
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
-    let who = learner(&before);
+    let who = animal(&before);
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     browser.goto(&server.url(&format!("/l/{who}/swaps"))).await;

@@ -4,7 +4,7 @@ use fantoccini::elements::Element;
 use fantoccini::wd::{Capabilities, WebDriverCompatibleCommand};
 use fantoccini::{Client, ClientBuilder, Locator};
 use hyper_util::client::legacy::connect::HttpConnector;
-use sayso_model::{Event, HouseholdId, LearnerId, Story};
+use sayso_model::{AnimalId, Event, HomeId, Story};
 use sayso_store::Store;
 use serde_json::{Value, json};
 use std::io::{BufRead, BufReader};
@@ -138,17 +138,17 @@ pub fn demo_dir() -> TempDir {
 }
 
 /// What the notebook in a directory holds.
-pub async fn story(dir: &Path) -> (HouseholdId, Arc<Story>) {
+pub async fn story(dir: &Path) -> (HomeId, Arc<Story>) {
     let store = Store::open(dir).await.unwrap();
-    let household = store.household().await.unwrap().expect("a household");
-    let story = store.story(household).await.unwrap();
+    let home = store.home().await.unwrap().expect("a household");
+    let story = store.story(home).await.unwrap();
     store.close().await.unwrap();
-    (household, story)
+    (home, story)
 }
 
 /// The first animal of the demo that has words.
-pub fn learner(story: &Story) -> LearnerId {
-    let all = story.learners();
+pub fn animal(story: &Story) -> AnimalId {
+    let all = story.animals();
     *all.keys().max_by_key(|l| story.words_of(**l).len()).expect("an animal")
 }
 

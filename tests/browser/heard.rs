@@ -11,7 +11,7 @@ use uuid::Uuid;
 #[tokio::test(flavor = "multi_thread")]
 async fn unsure_presses_are_played_and_sorted_with_one_tap_each() {
     let notebook = Notebook::new(2, 2).await;
-    let (household, before) = story(notebook.dir.path()).await;
+    let (home, before) = story(notebook.dir.path()).await;
     let store = Store::open(notebook.dir.path()).await.unwrap();
     let now = Moment::clamped(SystemTime::now().duration_since(UNIX_EPOCH).unwrap().as_millis() as i64);
     let mut ids = Vec::new();
@@ -22,9 +22,9 @@ async fn unsure_presses_are_played_and_sorted_with_one_tap_each() {
         .unwrap();
         let event = Event {
             id: EventId(Uuid::now_v7()),
-            household,
-            learner: Some(notebook.learner),
-            teacher: None,
+            home,
+            animal: Some(notebook.animal),
+            person: None,
             happened_at: now.plus_seconds(-600.0 - 60.0 * i as f64),
             zone: before.zone(),
             recorded_at: now,
@@ -40,14 +40,14 @@ async fn unsure_presses_are_played_and_sorted_with_one_tap_each() {
     store.close().await.unwrap();
     let server = Server::start(notebook.dir.path(), 0);
     let browser = Browser::open_with(PHONE, &["--autoplay-policy=no-user-gesture-required"]).await;
-    browser.goto(&server.url(&format!("/l/{}/heard", notebook.learner))).await;
+    browser.goto(&server.url(&format!("/l/{}/heard", notebook.animal))).await;
     let card = |i: usize, test: &str| format!("#e{} [data-test={test}]", ids[i]);
     browser.css(&card(0, "heard-play")).await;
     browser.picture("heard").await;
     browser.press(&card(0, "heard-play")).await;
     browser.until("it plays", "return !!document.querySelector('[data-play][aria-pressed=true]')").await;
     browser.until("it has played", "return !document.querySelector('[data-play][aria-pressed=true]')").await;
-    for (i, was, left) in [(0, "heard-no", 3), (1, "heard-learner", 2), (2, "heard-teacher", 1)] {
+    for (i, was, left) in [(0, "heard-no", 3), (1, "heard-animal", 2), (2, "heard-person", 1)] {
         browser.press(&card(i, was)).await;
         browser
             .until(
@@ -65,7 +65,7 @@ async fn unsure_presses_are_played_and_sorted_with_one_tap_each() {
     let (_, after) = story(notebook.dir.path()).await;
     let by = |id: &EventId| after.everyones::<Press>().find(|f| f.id() == *id).map(|f| f.part.by);
     let judged: Vec<_> = ids.iter().map(by).collect();
-    assert_eq!(judged, [None, Some(PressedBy::Learner), Some(PressedBy::Teacher), Some(PressedBy::Unknown)]);
+    assert_eq!(judged, [None, Some(PressedBy::Animal), Some(PressedBy::Person), Some(PressedBy::Unknown)]);
     let store = Store::open(notebook.dir.path()).await.unwrap();
     assert!(store.snippets(now).await.unwrap().is_empty(), "judged, its sound is dropped");
 }

@@ -1,6 +1,6 @@
 //! An invitation with nothing by the wait: shown, given, taken; and never called a mistake.
 
-use crate::harness::{Browser, PHONE, Server, demo_dir, learner, story, taps};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
 use sayso_model::{Body, InvitationResult, PressedBy};
 
 #[tokio::test(flavor = "multi_thread")]
@@ -8,7 +8,7 @@ async fn nothing_by_the_wait_is_followed_by_showing_and_giving() {
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
     let known = before.ledger().len();
-    let who = learner(&before);
+    let who = animal(&before);
     let card = before.words_of(who)[0];
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
@@ -45,6 +45,6 @@ async fn nothing_by_the_wait_is_followed_by_showing_and_giving() {
     assert_eq!((invitation.word, invitation.shown, invitation.took), (card.word, true, Some(true)));
     assert!((invitation.wait_s.get() - 5.0).abs() < 1e-9);
     let shown =
-        new.iter().any(|e| matches!(&e.body, Body::Press(p) if p.by == PressedBy::Teacher && p.word == card.word));
-    assert!(shown, "the teacher's own press was noted");
+        new.iter().any(|e| matches!(&e.body, Body::Press(p) if p.by == PressedBy::Person && p.word == card.word));
+    assert!(shown, "the person's own press was noted");
 }

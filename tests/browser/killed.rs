@@ -1,6 +1,6 @@
 //! `kill -9` while ten thousand events are posted: each acknowledged one is there after the restart, once.
 
-use crate::harness::{Server, demo_dir, learner, story};
+use crate::harness::{Server, animal, demo_dir, story};
 use sayso_model::{Accident, Body, Event, EventId, Moment, Press, PressedBy, Probability, Source};
 use std::collections::BTreeSet;
 use std::io::{Read, Write};
@@ -30,24 +30,24 @@ fn post(port: u16, body: &str) -> Option<String> {
 #[tokio::test(flavor = "multi_thread")]
 async fn acknowledged_events_survive_a_kill_and_are_there_once() {
     let dir = demo_dir();
-    let (household, before) = story(dir.path()).await;
+    let (home, before) = story(dir.path()).await;
     let known = before.ledger().len();
-    let who = learner(&before);
+    let who = animal(&before);
     let word = before.words_of(who)[0].word;
     let at: Moment = "2026-06-01T12:00:00Z".parse().unwrap();
     let events: Vec<Event> = (0..EVENTS)
         .map(|_| Event {
             id: EventId(uuid::Uuid::now_v7()),
-            household,
-            learner: Some(who),
-            teacher: None,
+            home,
+            animal: Some(who),
+            person: None,
             happened_at: at,
             zone: before.zone(),
             recorded_at: at,
             source: Source::Tap,
             body: Body::Press(Press {
                 word,
-                by: PressedBy::Learner,
+                by: PressedBy::Animal,
                 certainty: Probability::clamped(1.0),
                 accident: Accident::Unsure,
                 place: None,

@@ -1,13 +1,13 @@
 //! A paired likes test from start to ranking, on the phone.
 
-use crate::harness::{Browser, PHONE, Server, demo_dir, learner, story};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story};
 use sayso_model::{LikeTrial, LikesFormat};
 
 #[tokio::test(flavor = "multi_thread")]
 async fn a_paired_test_is_held_with_one_tap_a_choice() {
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
-    let who = learner(&before);
+    let who = animal(&before);
     let had = before.of::<LikeTrial>(who).count();
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;

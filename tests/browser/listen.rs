@@ -4,8 +4,8 @@ use crate::harness::{Browser, PHONE, Server, story};
 use crate::sounds::{add, bed, replay, room, say, wav};
 use fantoccini::Locator;
 use sayso_model::{
-    Body, ClipCard, Event, EventId, HouseholdCard, HouseholdId, Label, LearnerCard, LearnerId, Moment, Press,
-    PressedBy, Source, Species, WordCard, WordId, Zone,
+    AnimalCard, AnimalId, Body, ClipCard, Event, EventId, HomeCard, HomeId, Label, Moment, Press, PressedBy, Source,
+    Species, WordCard, WordId, Zone,
 };
 use sayso_store::{Appended, Store};
 use std::path::{Path, PathBuf};
@@ -15,7 +15,7 @@ use uuid::Uuid;
 /// Words, and those of them that have recordings.
 pub struct Notebook {
     pub dir: TempDir,
-    pub learner: LearnerId,
+    pub animal: AnimalId,
     pub words: Vec<WordId>,
 }
 
@@ -24,22 +24,22 @@ impl Notebook {
     pub async fn new(words: u64, recorded: u64) -> Self {
         let dir = tempfile::tempdir().unwrap();
         let store = Store::open(dir.path()).await.unwrap();
-        let household = HouseholdId(Uuid::now_v7());
+        let home = HomeId(Uuid::now_v7());
         let at: Moment = "2026-03-01T08:00:00Z".parse().unwrap();
         let event = |body: Body| Event {
             id: EventId(Uuid::now_v7()),
-            household,
-            learner: None,
-            teacher: None,
+            home,
+            animal: None,
+            person: None,
             happened_at: at,
             zone: Zone::utc(),
             recorded_at: at,
             source: Source::Tap,
             body,
         };
-        let learner = LearnerId(Uuid::now_v7());
-        let card: LearnerCard = serde_json::from_value(serde_json::json!({
-            "learner": learner, "name": "Pip", "species": Species::Dog, "active": true
+        let animal = AnimalId(Uuid::now_v7());
+        let card: AnimalCard = serde_json::from_value(serde_json::json!({
+            "animal": animal, "name": "Pip", "species": Species::Dog, "active": true
         }))
         .unwrap();
         let word = |w: u64| WordCard {
@@ -50,19 +50,19 @@ impl Notebook {
             not_now: None,
             reward: None,
             closing: false,
-            learners: Vec::new(),
+            animals: Vec::new(),
             active: true,
         };
         let cards: Vec<WordCard> = (0..words).map(word).collect();
-        let household_card = HouseholdCard { name: Label::new("The house by the park").unwrap(), zone: Zone::utc() };
-        let mut events = vec![event(household_card.into()), event(card.into())];
+        let home_card = HomeCard { name: Label::new("The house by the park").unwrap(), zone: Zone::utc() };
+        let mut events = vec![event(home_card.into()), event(card.into())];
         events.extend(cards.iter().map(|c| event(c.clone().into())));
         taken(&store, events).await;
         for (w, card) in (0..recorded).zip(&cards) {
             record(&store, card, w, event(card.clone().into())).await;
         }
         store.close().await.unwrap();
-        Self { dir, learner, words: cards.iter().map(|c| c.word).collect() }
+        Self { dir, animal, words: cards.iter().map(|c| c.word).collect() }
     }
 
     /// A sound file beside the notebook.
@@ -75,9 +75,9 @@ impl Notebook {
 
 /// Gives a word the sound of "word `w`"; `pattern` is any event of its household.
 pub async fn record(store: &Store, card: &WordCard, w: u64, pattern: Event) {
-    let story = store.story(pattern.household).await.unwrap();
-    let done = store.enrol(pattern.household, &story, card, wav(&say(w, 0))).await.unwrap();
-    let event = |c: ClipCard| Event { id: EventId(Uuid::now_v7()), learner: None, body: c.into(), ..pattern.clone() };
+    let story = store.story(pattern.home).await.unwrap();
+    let done = store.enrol(pattern.home, &story, card, wav(&say(w, 0))).await.unwrap();
+    let event = |c: ClipCard| Event { id: EventId(Uuid::now_v7()), animal: None, body: c.into(), ..pattern.clone() };
     taken(store, done.cards.into_iter().map(event).collect()).await;
 }
 
@@ -133,7 +133,7 @@ async fn presses_at_the_microphone_appear_on_the_page_and_in_the_log() {
     let notebook = Notebook::new(4, 4).await;
     let server = Server::start(notebook.dir.path(), 0);
     let browser = Browser::hearing(PHONE, &notebook.sound(&scene())).await;
-    browser.goto(&server.url(&format!("/l/{}/listen", notebook.learner))).await;
+    browser.goto(&server.url(&format!("/l/{}/listen", notebook.animal))).await;
     assert_eq!(browser.text("listen-state").await, "Off.");
     browser.tap("listen-switch").await;
     browser.until("listening", "return document.getElementById('listen').dataset.state === 'on'").await;
@@ -156,7 +156,7 @@ async fn presses_at_the_microphone_appear_on_the_page_and_in_the_log() {
     let found = heard(notebook.dir.path()).await;
     assert_exact(&found, &notebook);
     for (_, _, event) in &found {
-        assert_eq!((event.source, event.learner), (Source::Heard, Some(notebook.learner)));
+        assert_eq!((event.source, event.animal), (Source::Heard, Some(notebook.animal)));
         assert!(matches!(&event.body, Body::Press(p) if p.by == PressedBy::Unknown && p.certainty.get() > 0.5));
     }
     assert!(!notebook.dir.path().join("snippets").exists(), "no sound is kept unless asked for");
@@ -167,7 +167,7 @@ async fn nothing_is_lost_or_doubled_while_the_notebook_is_away() {
     let notebook = Notebook::new(4, 4).await;
     let mut server = Server::start(notebook.dir.path(), 0);
     let browser = Browser::hearing(PHONE, &notebook.sound(&scene())).await;
-    browser.goto(&server.url(&format!("/l/{}/board", notebook.learner))).await;
+    browser.goto(&server.url(&format!("/l/{}/board", notebook.animal))).await;
     browser.tap("listen-switch").await;
     browser.until("a press", "return Number(document.getElementById('listen').dataset.heard) >= 2").await;
     assert_eq!(browser.text("listen-chip").await, "Listening", "seen at the top of the board");
@@ -192,7 +192,7 @@ async fn without_recordings_the_page_says_what_to_do_first() {
     let server = Server::start(notebook.dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     for page in ["board", "listen"] {
-        browser.goto(&server.url(&format!("/l/{}/{page}", notebook.learner))).await;
+        browser.goto(&server.url(&format!("/l/{}/{page}", notebook.animal))).await;
         assert!(
             browser.text("listen-missing").await.starts_with("Nothing can be heard yet: no word here has a recording.")
         );
@@ -219,7 +219,7 @@ async fn where_no_microphone_can_be_had_the_page_says_why_and_what_to_do() {
     browser.goto(&at("/pair")).await;
     browser.css("#code").await.send_keys(&code).await.unwrap();
     browser.follow("button.primary").await;
-    browser.goto(&at(&format!("/l/{}/listen", notebook.learner))).await;
+    browser.goto(&at(&format!("/l/{}/listen", notebook.animal))).await;
     browser.until("told", "return document.getElementById('listen').dataset.state === 'unable'").await;
     let said = browser.text("listen-state").await;
     assert!(
@@ -228,7 +228,7 @@ async fn where_no_microphone_can_be_had_the_page_says_why_and_what_to_do() {
     );
     assert!(!browser.find("listen-switch").await.is_enabled().await.unwrap());
     browser.picture("listen-insecure").await;
-    browser.goto(&at(&format!("/l/{}/words/card/{}", notebook.learner, notebook.words[0]))).await;
+    browser.goto(&at(&format!("/l/{}/words/card/{}", notebook.animal, notebook.words[0]))).await;
     let said = browser.text("record-state").await;
     assert!(said.contains("A sound file works in any case"), "{said}");
     browser.close().await;

@@ -1,6 +1,6 @@
 //! Every tap is safe at once: kept on the device, sent in order, arriving once, with the server killed in between.
 
-use crate::harness::{Browser, PHONE, Server, demo_dir, learner, story, taps};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
 use sayso_model::{Body, Press, PressedBy};
 use std::collections::BTreeSet;
 
@@ -12,7 +12,7 @@ async fn a_hundred_taps_arrive_once_though_the_server_is_killed_and_restarted() 
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
     let known = before.ledger().len();
-    let who = learner(&before);
+    let who = animal(&before);
     let word = before.words_of(who)[0].says.to_string();
     let mut server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
@@ -45,7 +45,7 @@ async fn a_hundred_taps_arrive_once_though_the_server_is_killed_and_restarted() 
     let new = taps(&after, known);
     let ids: BTreeSet<_> = new.iter().map(|e| e.id).collect();
     assert_eq!(ids.len(), new.len(), "no event twice");
-    let presses = new.iter().filter(|e| matches!(e.body, Body::Press(Press { by: PressedBy::Teacher, .. }))).count();
+    let presses = new.iter().filter(|e| matches!(e.body, Body::Press(Press { by: PressedBy::Person, .. }))).count();
     let deliveries = new.iter().filter(|e| matches!(e.body, Body::Delivery(_))).count();
     assert_eq!((presses, deliveries), (TAPS / 2, TAPS / 2), "each tap is one event");
     let starts = new.iter().filter(|e| matches!(e.body, Body::SessionStart(_))).count();

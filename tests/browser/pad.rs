@@ -1,6 +1,6 @@
 //! The pad: a delivery completed after it was sent, the stop after a strong sign, and putting right in the log.
 
-use crate::harness::{Browser, PHONE, Server, demo_dir, learner, story, taps};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
 use sayso_model::{Body, EndReason, Press, PressedBy, SessionEnd, SignLevel, Then};
 
 const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0' && Number(o.dataset.sent) > 0";
@@ -9,7 +9,7 @@ const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); 
 async fn what_it_did_then_completes_a_delivery_also_after_that_was_sent() {
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
-    let (known, who) = (before.ledger().len(), learner(&before));
+    let (known, who) = (before.ledger().len(), animal(&before));
     let card = before.words_of(who)[0];
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
@@ -45,7 +45,7 @@ async fn what_it_did_then_completes_a_delivery_also_after_that_was_sent() {
 async fn a_strong_sign_says_stop_and_ends_the_session() {
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
-    let (known, who) = (before.ledger().len(), learner(&before));
+    let (known, who) = (before.ledger().len(), animal(&before));
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     browser.goto(&server.url(&format!("/l/{who}/board"))).await;
@@ -72,15 +72,15 @@ async fn a_strong_sign_says_stop_and_ends_the_session() {
 async fn a_press_is_put_right_in_the_log_and_its_first_record_stays() {
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
-    let who = learner(&before);
-    let press = before.of::<Press>(who).rfind(|f| f.part.by == PressedBy::Teacher).unwrap();
+    let who = animal(&before);
+    let press = before.of::<Press>(who).rfind(|f| f.part.by == PressedBy::Person).unwrap();
     let (id, was) = (press.id(), press.part.clone());
     let later = press.at().plus_seconds(1.0);
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     browser.goto(&server.url(&format!("/l/{who}/log?before={later}"))).await;
     browser.follow(&format!("#e{id} [data-test=log-fix]")).await;
-    browser.css("select[name=by]").await.select_by_value("learner").await.unwrap();
+    browser.css("select[name=by]").await.select_by_value("animal").await.unwrap();
     browser.css("select[name=accident]").await.select_by_value("likely").await.unwrap();
     browser.follow("[data-test=log-save]").await;
     // The newest events are shown; this one may be further down.
@@ -92,6 +92,6 @@ async fn a_press_is_put_right_in_the_log_and_its_first_record_stays() {
 
     let (_, after) = story(dir.path()).await;
     let now = after.of::<Press>(who).find(|f| f.id() == id).expect("it stands").part.clone();
-    assert_eq!((now.by, now.word), (PressedBy::Learner, was.word));
+    assert_eq!((now.by, now.word), (PressedBy::Animal, was.word));
     assert_eq!(after.ledger().first(id).unwrap().body, before.ledger().first(id).unwrap().body);
 }

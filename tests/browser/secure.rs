@@ -1,6 +1,6 @@
 //! Over HTTPS with the home's own certificate: what plain HTTP on a phone cannot do.
 
-use crate::harness::{Browser, PHONE, Server, demo_dir, learner, story, taps};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
 use sayso_model::{Body, Press, PressedBy};
 
 #[tokio::test(flavor = "multi_thread")]
@@ -8,7 +8,7 @@ async fn a_phone_that_trusts_the_home_reloads_the_board_while_the_notebook_is_go
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
     let known = before.ledger().len();
-    let who = learner(&before);
+    let who = animal(&before);
     let pad = format!("pad-{}", before.words_of(who)[0].says);
     let mut server = Server::start_with(dir.path(), 0, &["--lan", "--secure"]);
     let code = server.said("Pairing code for a phone (good for 15 minutes): ").await;
@@ -37,7 +37,7 @@ async fn a_phone_that_trusts_the_home_reloads_the_board_while_the_notebook_is_go
     server.kill();
     let (_, after) = story(dir.path()).await;
     let new = taps(&after, known);
-    let presses = new.iter().filter(|e| matches!(e.body, Body::Press(Press { by: PressedBy::Teacher, .. }))).count();
+    let presses = new.iter().filter(|e| matches!(e.body, Body::Press(Press { by: PressedBy::Person, .. }))).count();
     let deliveries = new.iter().filter(|e| matches!(e.body, Body::Delivery(_))).count();
     assert_eq!((presses, deliveries), (1, 1), "the tap made while it was gone answers the one before");
 }

@@ -2,7 +2,7 @@
 //!
 //! `docs/tour/make` keeps them (`SAYSO_TOUR` names the folder); otherwise they are only taken and looked at for being there.
 
-use crate::harness::{Browser, PHONE, Server, demo_dir, learner, story};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story};
 use std::path::PathBuf;
 
 /// A page of one flat colour packs into less than this many bytes at this size.
@@ -13,7 +13,7 @@ async fn every_page_of_the_tour_shows_something() {
     let keep = std::env::var_os("SAYSO_TOUR").map(PathBuf::from);
     let dir = demo_dir();
     let (_, story) = story(dir.path()).await;
-    let who = learner(&story);
+    let who = animal(&story);
     // The word shown most has most to show.
     let words = story.words_of(who);
     let word = words

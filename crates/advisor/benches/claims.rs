@@ -19,7 +19,7 @@ fn main() {
     let now: Moment = "2026-11-25T18:00:00Z".parse().unwrap();
     let mut events = sayso_sim::scale(1, presses, now).events;
     let base = Story::from_events(events.iter().cloned());
-    let who = *base.learners().keys().next().unwrap();
+    let who = *base.animals().keys().next().unwrap();
     let words: Vec<WordId> = base.words_of(who).iter().map(|w| w.word).collect();
     let like = events.iter().find(|e| matches!(e.body, Body::Press(_))).unwrap().clone();
     let mut next = 1_u128;

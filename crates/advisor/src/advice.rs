@@ -14,7 +14,7 @@ pub enum Topic {
     Ration,
     /// Something to set up first.
     SetUp,
-    /// What the learner likes.
+    /// What the animal likes.
     Likes,
     /// A word that does not get on.
     Stuck,

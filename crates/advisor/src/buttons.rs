@@ -6,7 +6,7 @@ use crate::rate::rate;
 use sayso_listen::{HeardDays, SilentWord, SpeedAt, TiredBattery, silent_words, tired_among};
 use sayso_methods::stats::{Clumping, Count};
 use sayso_model::facts::BATTERY_EMERGENCY;
-use sayso_model::{Body, Fact, LearnerId, Moment, Press, Source, Story, WordId};
+use sayso_model::{AnimalId, Body, Fact, Moment, Press, Source, Story, WordId};
 use std::collections::BTreeMap;
 
 /// Days of silence after which a word is named, and without any word heard before nothing is said at all.
@@ -119,8 +119,8 @@ pub fn buttons(story: &Story, now: Moment) -> Buttons {
 
 /// [`buttons`] as advice: about the words of one animal, or of all.
 #[must_use]
-pub fn advice(story: &Story, learner: Option<LearnerId>, now: Moment) -> Vec<Advice> {
-    let of_it = learner.map(|l| story.words_of(l).iter().map(|w| w.word).collect::<Vec<_>>());
+pub fn advice(story: &Story, animal: Option<AnimalId>, now: Moment) -> Vec<Advice> {
+    let of_it = animal.map(|l| story.words_of(l).iter().map(|w| w.word).collect::<Vec<_>>());
     let counts = |word: &WordId| of_it.as_ref().is_none_or(|w| w.contains(word));
     let Buttons { mut tired, mut silent } = buttons(story, now);
     tired.retain(|b| counts(&b.word));

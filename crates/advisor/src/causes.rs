@@ -11,7 +11,7 @@ use sayso_listen::{ADVISED_S, LOUDNESS_APART};
 use sayso_methods::learning::rank_sum::rank_sum;
 use sayso_methods::stats::{Tail, TwoByTwo};
 use sayso_methods::words::{AlikeRule, alike as sounds};
-use sayso_model::{Brush, ClipCard, LearnerId, Look, Moment, PressedBy, Story, TeacherId, Then, WordId, Zone};
+use sayso_model::{AnimalId, Brush, ClipCard, Look, Moment, PersonId, PressedBy, Story, Then, WordId, Zone};
 use std::collections::BTreeMap;
 
 /// The household's language; the only one with a dictionary so far.
@@ -90,7 +90,7 @@ pub(crate) fn hard_to_make_out(story: &Story, word: WordId) -> Weighed {
 
 pub(crate) fn not_wanted(
     story: &Story,
-    learner: LearnerId,
+    animal: AnimalId,
     word: WordId,
     from: Moment,
     now: Moment,
@@ -102,7 +102,7 @@ pub(crate) fn not_wanted(
         .filter_map(|a| a.delivery.and_then(|d| d.part.then))
         .map(|then| then == Then::Took);
     let offered = story
-        .of::<sayso_model::Invitation>(learner)
+        .of::<sayso_model::Invitation>(animal)
         .filter(|i| i.part.word == word && i.at() >= from && i.at() <= now)
         .filter_map(|i| i.part.took);
     let outcomes: Vec<bool> = given.chain(offered).collect();
@@ -142,18 +142,12 @@ pub(crate) fn too_late(word: WordId, recent: &[Answered<'_>]) -> Weighed {
     )
 }
 
-/// Sessions in which the learner went near this button at all, against the other buttons shown in the same sessions.
-pub(crate) fn avoided(
-    story: &Story,
-    learner: LearnerId,
-    word: WordId,
-    from: Moment,
-    recent: &[Answered<'_>],
-) -> Weighed {
+/// Sessions in which the animal went near this button at all, against the other buttons shown in the same sessions.
+pub(crate) fn avoided(story: &Story, animal: AnimalId, word: WordId, from: Moment, recent: &[Answered<'_>]) -> Weighed {
     let mut near: BTreeMap<bool, usize> = BTreeMap::new();
     let mut touch = |w: WordId| *near.entry(w == word).or_insert(0) += 1;
-    story.of::<Look>(learner).filter(|l| l.at() >= from).filter_map(|l| l.part.word).for_each(&mut touch);
-    story.of::<Brush>(learner).filter(|b| b.at() >= from).for_each(|b| touch(b.part.word));
+    story.of::<Look>(animal).filter(|l| l.at() >= from).filter_map(|l| l.part.word).for_each(&mut touch);
+    story.of::<Brush>(animal).filter(|b| b.at() >= from).for_each(|b| touch(b.part.word));
     own_presses(recent, None).iter().for_each(|a| touch(a.press.part.word));
     let shown = showings(recent, None);
     let of_word = shown.iter().filter(|a| a.press.part.word == word).count();
@@ -184,8 +178,8 @@ fn joined_share([yes, no]: [u64; 2]) -> Estimate {
 }
 
 /// The hours at which it is least at ease against the rest of the day.
-pub(crate) fn time_or_place(story: &Story, learner: LearnerId, now: Moment) -> Weighed {
-    let Some(found) = worst_hours(story, learner, since(now, TIME_DAYS, &story.zone()), now) else {
+pub(crate) fn time_or_place(story: &Story, animal: AnimalId, now: Moment) -> Weighed {
+    let Some(found) = worst_hours(story, animal, since(now, TIME_DAYS, &story.zone()), now) else {
         return weigh(Cause::TimeOrPlace, Bearing::Unknown, "too few sessions at different times of day.", None);
     };
     // A little less at ease at some hours is no trouble.
@@ -210,8 +204,8 @@ pub(crate) fn time_or_place(story: &Story, learner: LearnerId, now: Moment) -> W
 }
 
 /// A sudden change in pressing, or a fall lately in joining, ease, presses and taking together. Never a diagnosis.
-pub(crate) fn health(story: &Story, learner: LearnerId, now: Moment, all: &[Answered<'_>]) -> Weighed {
-    let welfare = crate::welfare::welfare(story, learner, now);
+pub(crate) fn health(story: &Story, animal: AnimalId, now: Moment, all: &[Answered<'_>]) -> Weighed {
+    let welfare = crate::welfare::welfare(story, animal, now);
     if let Some(advice) = welfare.iter().find(|a| a.caution.as_deref().is_some_and(|c| c.contains("illness"))) {
         return Weighed {
             cause: Cause::Health,
@@ -219,7 +213,7 @@ pub(crate) fn health(story: &Story, learner: LearnerId, now: Moment, all: &[Answ
             evidence: advice.because.first().cloned().unwrap_or_else(|| Reason::said("a sudden change in pressing.")),
         };
     }
-    let Some(found) = late_fall(story, learner, since(now, TIME_DAYS, &story.zone()), now, all) else {
+    let Some(found) = late_fall(story, animal, since(now, TIME_DAYS, &story.zone()), now, all) else {
         return weigh(Cause::Health, Bearing::Unknown, "too few days to see a change.", None);
     };
     weigh(
@@ -236,8 +230,8 @@ pub(crate) fn health(story: &Story, learner: LearnerId, now: Moment, all: &[Answ
     )
 }
 
-pub(crate) fn alike(story: &Story, learner: LearnerId, word: WordId, now: Moment) -> Weighed {
-    let words = story.words_of(learner);
+pub(crate) fn alike(story: &Story, animal: AnimalId, word: WordId, now: Moment) -> Weighed {
+    let words = story.words_of(animal);
     let Some(this) = words.iter().find(|w| w.word == word) else {
         return weigh(Cause::SoundsAlike, Bearing::Unknown, "the word has no card.", None);
     };
@@ -247,7 +241,7 @@ pub(crate) fn alike(story: &Story, learner: LearnerId, word: WordId, now: Moment
         .map(|w| sounds(this.says.as_str(), w.says.as_str(), LANGUAGE, AlikeRule::default()))
         // Any that is too alike comes before one that only has near features.
         .min_by(|a, b| b.too_alike.cmp(&a.too_alike).then(a.apart.total_cmp(&b.apart)));
-    let (right, presses) = invitations(story, learner, word, now).right();
+    let (right, presses) = invitations(story, animal, word, now).right();
     let other = Estimate::share(presses - right, presses);
     match nearest {
         None => weigh(Cause::SoundsAlike, Bearing::Against, "it is the only word.", None),
@@ -262,12 +256,12 @@ pub(crate) fn alike(story: &Story, learner: LearnerId, word: WordId, now: Moment
 
 /// Whether the two people who answer most give after different times, or give to different shares of its presses.
 pub(crate) fn people_differ(word: WordId, recent: &[Answered<'_>]) -> Weighed {
-    let mut delays: BTreeMap<TeacherId, Vec<f64>> = BTreeMap::new();
-    let mut gave: BTreeMap<TeacherId, [u64; 2]> = BTreeMap::new();
+    let mut delays: BTreeMap<PersonId, Vec<f64>> = BTreeMap::new();
+    let mut gave: BTreeMap<PersonId, [u64; 2]> = BTreeMap::new();
     for a in recent.iter().filter(|a| a.press.part.word == word) {
-        let who = a.delivery.and_then(|d| d.teacher()).or_else(|| a.press.teacher());
+        let who = a.delivery.and_then(|d| d.person()).or_else(|| a.press.person());
         let (Some(who), Some(_)) = (who, a.delivery) else { continue };
-        if a.press.part.by == PressedBy::Learner {
+        if a.press.part.by == PressedBy::Animal {
             gave.entry(who).or_default()[usize::from(!a.given())] += 1;
         }
         if let Some(delay) = a.delay_s().filter(|_| a.given()) {

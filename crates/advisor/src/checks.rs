@@ -16,14 +16,14 @@ use sayso_methods::understanding::probe::{self, analyse_probe};
 use sayso_methods::understanding::{MonteCarlo, UnderstandingError};
 use sayso_model::order::OrderError;
 pub use sayso_model::order::{PlannedTrial, order};
-use sayso_model::{Fact, LearnerId, Moment, ProbeId, ProbePlan, ProbeResponse, ProbeTrial, Story, WordId};
+use sayso_model::{AnimalId, Fact, Moment, ProbeId, ProbePlan, ProbeResponse, ProbeTrial, Story, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Trials in one sitting at most (common practice, no source); fewer at any sign of stress.
 pub const PER_SITTING: usize = 10;
 /// False alarm rate of a whole check, shared by its words.
 pub const ALPHA: f64 = 0.01;
-/// Share of checks in which a learner as good as the rate worth finding should be found.
+/// Share of checks in which an animal as good as the rate worth finding should be found.
 pub const POWER: f64 = 0.8;
 /// No more trials than this for one word.
 const MOST_PER_WORD: u64 = 1000;
@@ -41,7 +41,7 @@ pub struct Size {
     pub chance: f64,
     /// False alarm rate allowed for the whole, over all checks and readings.
     pub alpha: f64,
-    /// Exact chance that a learner that guesses ever reaches the top rung by then, for one word.
+    /// Exact chance that an animal that guesses ever reaches the top rung by then, for one word.
     pub false_alarm: f64,
     /// Exact chance of reaching it at the rate asked for, for one word.
     pub power: f64,
@@ -92,9 +92,9 @@ pub enum Next {
 /// # Errors
 /// As [`order`].
 #[must_use]
-pub fn next_trial(story: &Story, learner: LearnerId, probe: ProbeId) -> Option<Result<Next, OrderError>> {
-    let plan = story.of::<ProbePlan>(learner).find(|p| p.part.probe == probe)?.part;
-    let log = originals(story, learner, Moment::clamped(i64::MAX));
+pub fn next_trial(story: &Story, animal: AnimalId, probe: ProbeId) -> Option<Result<Next, OrderError>> {
+    let plan = story.of::<ProbePlan>(animal).find(|p| p.part.probe == probe)?.part;
+    let log = originals(story, animal, Moment::clamped(i64::MAX));
     let done: BTreeSet<u16> = log.trials.iter().filter(|t| t.part.probe == probe).map(|t| t.part.trial).collect();
     let next =
         |all: Vec<PlannedTrial>| all.into_iter().find(|t| !done.contains(&t.number)).map_or(Next::Done, Next::Trial);
@@ -103,8 +103,8 @@ pub fn next_trial(story: &Story, learner: LearnerId, probe: ProbeId) -> Option<R
 
 /// Trials of a check that stand, oldest first.
 #[must_use]
-pub fn trials(story: &Story, learner: LearnerId, probe: ProbeId) -> Vec<Fact<'_, ProbeTrial>> {
-    story.of::<ProbeTrial>(learner).filter(|t| t.part.probe == probe).collect()
+pub fn trials(story: &Story, animal: AnimalId, probe: ProbeId) -> Vec<Fact<'_, ProbeTrial>> {
+    story.of::<ProbeTrial>(animal).filter(|t| t.part.probe == probe).collect()
 }
 
 /// What a check showed for one word.
@@ -166,11 +166,11 @@ impl Report {
 /// [`UnderstandingError`] for a plan with fewer than two choices, or whose order cannot be drawn again.
 pub fn report(
     story: &Story,
-    learner: LearnerId,
+    animal: AnimalId,
     probe: ProbeId,
     now: Moment,
 ) -> Option<Result<Report, UnderstandingError>> {
-    let log = originals(story, learner, now);
+    let log = originals(story, animal, now);
     let (plan, trials, next) = pool::checks(&log).into_iter().find(|(plan, ..)| plan.part.probe == probe)?;
     Some(reported(plan.part, &trials, next))
 }
@@ -313,7 +313,7 @@ fn departures(c: &Conduct) -> Vec<String> {
         (c.beyond, "with a number that the plan does not have: not counted"),
         (
             c.open,
-            "in which the person with the learner knew the answer: a right one is not counted as blind, a wrong one is",
+            "in which the person with the animal knew the answer: a right one is not counted as blind, a wrong one is",
         ),
     ];
     let mut out: Vec<String> =

@@ -14,7 +14,7 @@ use sayso_methods::understanding::UnderstandingError;
 use sayso_methods::understanding::ladder::{Growth, Ladder, LadderRule, Rung, Verdict, WordEvidence, climb};
 use sayso_methods::understanding::rounds::{Outcome, Round, word_evidence};
 use sayso_methods::understanding::swap::{SwapEvidence, swap_evidence};
-use sayso_model::{LearnerId, Moment, Story, WordCard, WordId};
+use sayso_model::{AnimalId, Moment, Story, WordCard, WordId};
 use std::collections::BTreeMap;
 
 /// What may be said about one word, and why.
@@ -85,9 +85,9 @@ impl Claims {
 ///
 /// # Errors
 /// [`UnderstandingError`] where the records contradict themselves (for instance a check with a single choice).
-pub fn claims(story: &Story, learner: LearnerId, now: Moment) -> Result<Claims, UnderstandingError> {
-    let all: Vec<Answered<'_>> = answered(story, learner).into_iter().filter(|a| a.press.at() <= now).collect();
-    claims_of(story, learner, &all, now)
+pub fn claims(story: &Story, animal: AnimalId, now: Moment) -> Result<Claims, UnderstandingError> {
+    let all: Vec<Answered<'_>> = answered(story, animal).into_iter().filter(|a| a.press.at() <= now).collect();
+    claims_of(story, animal, &all, now)
 }
 
 /// As [`claims`], from presses answered already.
@@ -96,13 +96,13 @@ pub fn claims(story: &Story, learner: LearnerId, now: Moment) -> Result<Claims, 
 /// As [`claims`].
 pub fn claims_of(
     story: &Story,
-    learner: LearnerId,
+    animal: AnimalId,
     all: &[Answered<'_>],
     now: Moment,
 ) -> Result<Claims, UnderstandingError> {
-    let words = story.words_of(learner);
-    let first_seen = first_seen(story, learner);
-    let log = originals(story, learner, now);
+    let words = story.words_of(animal);
+    let first_seen = first_seen(story, animal);
+    let log = originals(story, animal, now);
     let mut numbered = Numbered::of(words.iter().map(|w| w.word));
     let rounds = closed_rounds(&log, &mut numbered, now);
     let swapped = swaps(story, &log, all, &mut numbered, now);
@@ -133,9 +133,9 @@ pub fn claims_of(
 }
 
 /// When each word first came to be known.
-fn first_seen(story: &Story, learner: LearnerId) -> BTreeMap<WordId, Moment> {
+fn first_seen(story: &Story, animal: AnimalId) -> BTreeMap<WordId, Moment> {
     let mut first = BTreeMap::new();
-    for card in story.everyones::<WordCard>().filter(|c| c.part.is_for(learner)) {
+    for card in story.everyones::<WordCard>().filter(|c| c.part.is_for(animal)) {
         let at: &mut Moment = first.entry(card.part.word).or_insert(card.at());
         *at = (*at).min(card.at());
     }

@@ -6,7 +6,7 @@ use crate::observe::{Answered, answered, by_day, invitations, own_presses, showi
 use crate::rate::{clumping, rate};
 use crate::rhythm::{Rhythm, rhythm};
 use sayso_methods::stats::Count;
-use sayso_model::{Answer, Day, LearnerId, Moment, Session, Story, WordId};
+use sayso_model::{AnimalId, Answer, Day, Moment, Session, Story, WordId};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -17,7 +17,7 @@ pub struct DayRow {
     pub day: Day,
     /// Showings by word.
     pub showings: BTreeMap<WordId, usize>,
-    /// The learner's own presses by word.
+    /// The animal's own presses by word.
     pub presses: BTreeMap<WordId, usize>,
     /// Sessions begun.
     pub sessions: usize,
@@ -43,9 +43,9 @@ impl DayRow {
 pub struct Week {
     /// Its first day.
     pub first: Day,
-    /// Share of sessions the learner joined.
+    /// Share of sessions the animal joined.
     pub joining: Estimate,
-    /// Seconds from the teacher's press to the delivery: the middle value.
+    /// Seconds from the person's press to the delivery: the middle value.
     pub delay: Estimate,
     /// Showings.
     pub showings: usize,
@@ -85,14 +85,14 @@ pub struct Days {
 
 /// The last `length` household days up to `now`, today included.
 #[must_use]
-pub fn days(story: &Story, learner: LearnerId, now: Moment, length: u16) -> Days {
+pub fn days(story: &Story, animal: AnimalId, now: Moment, length: u16) -> Days {
     let zone = story.zone();
     let length = i32::from(length.max(1));
     let from = since(now, length, &zone);
     let all: Vec<Answered<'_>> =
-        answered(story, learner).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
+        answered(story, animal).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
     let (own, shown) = (own_presses(&all, None), showings(&all, None));
-    let sessions = story.sessions(learner);
+    let sessions = story.sessions(animal);
     let sessions: Vec<&Session<'_>> = sessions.iter().filter(|s| s.start.at() >= from && s.start.at() <= now).collect();
 
     let mut rows: Vec<DayRow> = (0..length)
@@ -123,7 +123,7 @@ pub fn days(story: &Story, learner: LearnerId, now: Moment, length: u16) -> Days
     }
     let first_known = by_day(all.iter().map(|a| a.press.at()), &zone).into_keys().next();
     let watched_from = first_known.map_or(from, |d| d.start(&zone).max(from));
-    let invited: Vec<_> = story.words_of(learner).iter().map(|w| invitations(story, learner, w.word, now)).collect();
+    let invited: Vec<_> = story.words_of(animal).iter().map(|w| invitations(story, animal, w.word, now)).collect();
     let inside = |at: Moment| at >= from && at <= now;
     Days {
         rhythm: rhythm(&own, watched_from, now, &zone),

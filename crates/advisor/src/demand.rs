@@ -11,7 +11,7 @@ use sayso_methods::demand::gaps::gaps;
 use sayso_methods::stats::{Clumping, Count, Proportion};
 use sayso_methods::words::{Gap, NextWordRules, OnBoard, next_words};
 use sayso_model::{
-    Answer, Catch, Day, EndReason, Fact, LearnerId, Moment, Session, Sign, SignLevel, Stage, Story, WordId,
+    AnimalId, Answer, Catch, Day, EndReason, Fact, Moment, Session, Sign, SignLevel, Stage, Story, WordId,
 };
 use std::collections::BTreeMap;
 
@@ -88,17 +88,17 @@ pub struct Demand {
 
 /// Demand over the last `days` household days up to `now`.
 #[must_use]
-pub fn demand(story: &Story, learner: LearnerId, now: Moment, days: u16, in_use: usize) -> Demand {
+pub fn demand(story: &Story, animal: AnimalId, now: Moment, days: u16, in_use: usize) -> Demand {
     let from = since(now, i32::from(days.max(1)), &story.zone());
     let all: Vec<Answered<'_>> =
-        answered(story, learner).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
+        answered(story, animal).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
     let own = own_presses(&all, None);
-    let (next_words, hold) = next(story, learner, now, &own, in_use);
+    let (next_words, hold) = next(story, animal, now, &own, in_use);
     Demand {
         stretches: stretches(&own, story, now),
         bursts: recent_bursts(&own, story, now),
         after: after(&own),
-        unvoiced: unvoiced(story, learner, from, now),
+        unvoiced: unvoiced(story, animal, from, now),
         next_words,
         hold,
     }
@@ -190,9 +190,9 @@ fn share(p: Proportion) -> Estimate {
     Estimate::share(usize::try_from(p.k()).unwrap_or(0), usize::try_from(p.n()).unwrap_or(0))
 }
 
-fn unvoiced(story: &Story, learner: LearnerId, from: Moment, now: Moment) -> Vec<Unvoiced> {
+fn unvoiced(story: &Story, animal: AnimalId, from: Moment, now: Moment) -> Vec<Unvoiced> {
     let zone = story.zone();
-    let catches: Vec<_> = story.of::<Catch>(learner).filter(|c| c.at() >= from && c.at() <= now).collect();
+    let catches: Vec<_> = story.of::<Catch>(animal).filter(|c| c.at() >= from && c.at() <= now).collect();
     let Some(first) = catches.first().map(|c| c.at().day(&zone)) else { return Vec::new() };
     let words: Vec<WordId> =
         catches.iter().map(|c| c.part.word).collect::<std::collections::BTreeSet<_>>().into_iter().collect();
@@ -232,18 +232,18 @@ fn unvoiced(story: &Story, learner: LearnerId, from: Moment, now: Moment) -> Vec
 /// is high.
 fn next(
     story: &Story,
-    learner: LearnerId,
+    animal: AnimalId,
     now: Moment,
     own: &[Answered<'_>],
     in_use: usize,
 ) -> (Vec<String>, Option<String>) {
     let zone = story.zone();
     let from = since(now, RECENT_DAYS, &zone);
-    let cards = story.words_of(learner);
+    let cards = story.words_of(animal);
     let days = f64::from(RECENT_DAYS);
     let mut asked: BTreeMap<String, Vec<Moment>> = BTreeMap::new();
     let known: BTreeMap<WordId, _> = cards.iter().map(|c| (c.word, *c)).collect();
-    for c in story.of::<Catch>(learner).filter(|c| c.at() >= from && c.at() <= now) {
+    for c in story.of::<Catch>(animal).filter(|c| c.at() >= from && c.at() <= now) {
         let on_board = known.contains_key(&c.part.word);
         if let (false, Some(card)) = (on_board, story.words().get(&c.part.word)) {
             asked.entry(card.says.to_string()).or_default().push(c.at());
@@ -258,14 +258,14 @@ fn next(
             clumping: clumping(at.iter().copied(), from, now, &zone),
         })
         .collect();
-    let sessions = story.sessions(learner);
+    let sessions = story.sessions(animal);
     let recent: Vec<&Session<'_>> = sessions.iter().filter(|s| s.start.at() >= from && s.joined()).collect();
     let stressed = recent
         .iter()
         .filter(|s| {
             s.end.is_some_and(|e| e.part.reason == EndReason::StrongSign)
                 || story
-                    .of::<Sign>(learner)
+                    .of::<Sign>(animal)
                     .any(|g| g.part.session == Some(s.id()) && g.part.level != SignLevel::Joining)
         })
         .count();

@@ -1,4 +1,4 @@
-//! How much at ease the learner is with its sessions: by hour of the day, and lately against before.
+//! How much at ease the animal is with its sessions: by hour of the day, and lately against before.
 //!
 //! Points of unease a session, ours (common practice puts these signs together; no source for the numbers): not joined 2;
 //! joined: left before the end 1, came later than twice its middle time 1; a mild sign 1, a strong one 2; at most 3.
@@ -6,7 +6,7 @@
 use crate::estimate::{Unit, median};
 use crate::observe::Answered;
 use sayso_methods::stats::highest_stretch;
-use sayso_model::{Day, LearnerId, Moment, PressedBy, Session, SessionId, Sign, SignLevel, Story, Then, Zone};
+use sayso_model::{AnimalId, Day, Moment, PressedBy, Session, SessionId, Sign, SignLevel, Story, Then, Zone};
 use std::collections::BTreeMap;
 
 /// Lengths of the stretches of the day looked at, in hours.
@@ -58,9 +58,9 @@ struct Seen {
     unease: f64,
 }
 
-fn sessions(story: &Story, learner: LearnerId, from: Moment, now: Moment, zone: &Zone) -> Vec<Seen> {
+fn sessions(story: &Story, animal: AnimalId, from: Moment, now: Moment, zone: &Zone) -> Vec<Seen> {
     let mut signs: BTreeMap<SessionId, f64> = BTreeMap::new();
-    for sign in story.of::<Sign>(learner) {
+    for sign in story.of::<Sign>(animal) {
         let points = match sign.part.level {
             SignLevel::Joining => 0.0,
             SignLevel::Mild => 1.0,
@@ -71,7 +71,7 @@ fn sessions(story: &Story, learner: LearnerId, from: Moment, now: Moment, zone: 
             *most = most.max(points);
         }
     }
-    let all = story.sessions(learner);
+    let all = story.sessions(animal);
     let all: Vec<&Session<'_>> = all.iter().filter(|s| s.start.at() >= from && s.start.at() <= now).collect();
     let came = |s: &Session<'_>| s.joinings.first().and_then(|j| j.part.after_s).map(|s| s.get());
     let usual = median(&all.iter().filter_map(|s| came(s)).collect::<Vec<_>>(), Unit::Seconds).value;
@@ -95,8 +95,8 @@ fn joined<'a>(sessions: impl Iterator<Item = &'a Seen>) -> [u64; 2] {
 }
 
 /// The hours with the most unease in `from..=now`; none with too few sessions at different hours.
-pub(crate) fn worst_hours(story: &Story, learner: LearnerId, from: Moment, now: Moment) -> Option<WorstHours> {
-    let all = sessions(story, learner, from, now, &story.zone());
+pub(crate) fn worst_hours(story: &Story, animal: AnimalId, from: Moment, now: Moment) -> Option<WorstHours> {
+    let all = sessions(story, animal, from, now, &story.zone());
     let mut hours = Vec::new();
     let mut stretches: Vec<Vec<usize>> = Vec::new();
     for length in HOURS {
@@ -140,13 +140,13 @@ fn note(cell: &mut [f64; 3], value: f64) {
 /// The latest days in which unease rose, and own presses and taking fell, most against the days before.
 pub(crate) fn late_fall(
     story: &Story,
-    learner: LearnerId,
+    animal: AnimalId,
     from: Moment,
     now: Moment,
     all: &[Answered<'_>],
 ) -> Option<LateFall> {
     let zone = story.zone();
-    let seen = sessions(story, learner, from, now, &zone);
+    let seen = sessions(story, animal, from, now, &zone);
     let inside: Vec<&Answered<'_>> = all.iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
     let first = inside
         .first()
@@ -165,7 +165,7 @@ pub(crate) fn late_fall(
     }
     for a in &inside {
         let Some(i) = of(a.press.at().day(&zone)) else { continue };
-        presses[i] += f64::from(u8::from(a.press.part.by == PressedBy::Learner));
+        presses[i] += f64::from(u8::from(a.press.part.by == PressedBy::Animal));
         if let Some(then) = a.delivery.filter(|_| a.given()).and_then(|d| d.part.then) {
             note(&mut left[i], f64::from(u8::from(then != Then::Took)));
         }

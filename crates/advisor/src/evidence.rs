@@ -10,7 +10,7 @@ use crate::stages::{Standing, standings};
 use sayso_methods::learning::curve::LearningCurve;
 use sayso_methods::learning::shown::curve_by_day;
 use sayso_methods::stats::{Tail, TwoByTwo};
-use sayso_model::{Accident, Day, LearnerId, Moment, Story, Then, WordId};
+use sayso_model::{Accident, AnimalId, Day, Moment, Story, Then, WordId};
 use std::collections::BTreeMap;
 
 /// What came of the invitations of one word, in two figures that are always apart.
@@ -32,7 +32,7 @@ pub struct InvitationCounts {
     pub unrecorded: usize,
 }
 
-/// What the learner did after one kind of outcome.
+/// What the animal did after one kind of outcome.
 #[derive(Clone, Copy, PartialEq, Eq, Default, Debug)]
 pub struct After {
     /// Took it.
@@ -115,12 +115,12 @@ pub struct Evidence {
 
 /// The evidence for one active word of this animal; none where it has no such word.
 #[must_use]
-pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) -> Option<Evidence> {
-    let standing = standings(story, learner, now).into_iter().find(|s| s.word == word)?;
+pub fn evidence(story: &Story, animal: AnimalId, word: WordId, now: Moment) -> Option<Evidence> {
+    let standing = standings(story, animal, now).into_iter().find(|s| s.word == word)?;
     let zone = story.zone();
-    let all: Vec<Answered<'_>> = answered(story, learner).into_iter().filter(|a| a.press.at() <= now).collect();
+    let all: Vec<Answered<'_>> = answered(story, animal).into_iter().filter(|a| a.press.at() <= now).collect();
     let (shown, own) = (showings(&all, Some(word)), own_presses(&all, Some(word)));
-    let asked = invitations(story, learner, word, now);
+    let asked = invitations(story, animal, word, now);
     let ((pressed, wanted), (right, presses)) = (asked.pressed(), asked.right());
     let counts = InvitationCounts {
         wanted,
@@ -152,9 +152,9 @@ pub fn evidence(story: &Story, learner: LearnerId, word: WordId, now: Moment) ->
         uptake: uptake(&all, word),
         stumbles: Estimate::share(stumbled, judged),
         fidelity: fidelity(&shown),
-        settings: settings(story, learner, word, &asked, now),
+        settings: settings(story, animal, word, &asked, now),
         sentence: sentence(&standing, counts),
-        claim: claims_of(story, learner, &all, now).map_err(|e| e.to_string()).and_then(|all| {
+        claim: claims_of(story, animal, &all, now).map_err(|e| e.to_string()).and_then(|all| {
             let claim = all.words.into_iter().find(|c| c.word == word);
             claim.map(|c| (c, all.animal)).ok_or_else(|| "the word has no card".to_owned())
         }),
@@ -204,7 +204,7 @@ fn sentence(standing: &Standing, counts: InvitationCounts) -> String {
     let says = &standing.says;
     if counts.wanted == 0 && counts.presses == 0 && standing.own_presses == 0 {
         return format!(
-            "Shown {} times; nothing can be said yet about what \u{201c}{says}\u{201d} means to the learner (n = 0).",
+            "Shown {} times; nothing can be said yet about what \u{201c}{says}\u{201d} means to the animal (n = 0).",
             standing.showings
         );
     }

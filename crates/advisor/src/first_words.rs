@@ -5,7 +5,7 @@ use crate::ration::{forbidden, ration};
 use sayso_methods::words::{
     Candidate, Delivery, FirstWordRules, FirstWordsError, LeftOut, Liking, Scored, first_words as choose,
 };
-use sayso_model::{Kcal, LearnerCard, LearnerId, Moment, RewardCard, RewardId, RewardKind, Story};
+use sayso_model::{AnimalCard, AnimalId, Kcal, Moment, RewardCard, RewardId, RewardKind, Story};
 use std::collections::BTreeMap;
 
 /// One proposed word.
@@ -62,12 +62,12 @@ pub struct FirstWords {
 
 /// Proposes first words from the active rewards of an animal that have no word yet.
 #[must_use]
-pub fn first_words(story: &Story, learner: LearnerId, now: Moment) -> FirstWords {
-    let Some(card) = story.learners().get(&learner).map(|c| (*c).clone()) else { return FirstWords::default() };
-    let likes = likes(story, learner, now);
-    let taken: Vec<RewardId> = story.words_of(learner).iter().filter_map(|w| w.reward).collect();
+pub fn first_words(story: &Story, animal: AnimalId, now: Moment) -> FirstWords {
+    let Some(card) = story.animals().get(&animal).map(|c| (*c).clone()) else { return FirstWords::default() };
+    let likes = likes(story, animal, now);
+    let taken: Vec<RewardId> = story.words_of(animal).iter().filter_map(|w| w.reward).collect();
     let rewards: Vec<&RewardCard> =
-        story.rewards_of(learner).into_iter().filter(|r| !taken.contains(&r.reward)).collect();
+        story.rewards_of(animal).into_iter().filter(|r| !taken.contains(&r.reward)).collect();
     let budget = ration(story, &card, now).budget_kcal;
     let liking = likings(&likes);
     let candidates: Vec<Candidate> = rewards.iter().map(|r| candidate(r, &card, budget, &liking)).collect();
@@ -134,7 +134,7 @@ fn likings(likes: &LikesReport) -> BTreeMap<RewardId, Liking> {
 
 fn candidate(
     reward: &RewardCard,
-    learner: &LearnerCard,
+    animal: &AnimalCard,
     budget: Option<f64>,
     liking: &BTreeMap<RewardId, Liking>,
 ) -> Candidate {
@@ -152,7 +152,7 @@ fn candidate(
         seconds: reward.seconds_to_deliver.map(|s| s.get()),
         most_per_day: reward.most_per_day.map(u32::from),
         ration_pieces: pieces,
-        hazard: forbidden(learner.species, reward).or(no_allowance),
+        hazard: forbidden(animal.species, reward).or(no_allowance),
         already_said: reward.already_said,
     }
 }

@@ -5,7 +5,7 @@ use crate::estimate::{Estimate, Unit};
 use crate::observe::Invitations;
 use crate::originals::originals;
 use crate::pool::{checks, conduct};
-use sayso_model::{BoardLayout, ClipCard, Fact, Invitation, LearnerId, Moment, SessionId, SessionStart, Story, WordId};
+use sayso_model::{AnimalId, BoardLayout, ClipCard, Fact, Invitation, Moment, SessionId, SessionStart, Story, WordId};
 use std::collections::BTreeMap;
 
 /// Invitations after a change that are looked at apart: later ones are no news any more.
@@ -28,10 +28,10 @@ pub struct Setting {
 
 /// The settings of one word's invitations. A kind of which only one was seen is left out: it compares nothing.
 #[must_use]
-pub fn settings(story: &Story, learner: LearnerId, word: WordId, asked: &Invitations<'_>, now: Moment) -> Vec<Setting> {
-    let people = story.teachers();
+pub fn settings(story: &Story, animal: AnimalId, word: WordId, asked: &Invitations<'_>, now: Moment) -> Vec<Setting> {
+    let people = story.people();
     let rooms: BTreeMap<SessionId, String> = story
-        .of::<SessionStart>(learner)
+        .of::<SessionStart>(animal)
         .filter_map(|s| Some((s.part.session, s.part.room.as_ref()?.to_string())))
         .collect();
     let first = asked.usable.first().map(|u| u.invitation.at()).into_iter();
@@ -46,7 +46,7 @@ pub fn settings(story: &Story, learner: LearnerId, word: WordId, asked: &Invitat
         })
         .filter(|_| !changes.is_empty())
     };
-    let by_person = |i: &Fact<'_, Invitation>| Some(people.get(&i.teacher()?)?.name.to_string());
+    let by_person = |i: &Fact<'_, Invitation>| Some(people.get(&i.person()?)?.name.to_string());
     let by_room = |i: &Fact<'_, Invitation>| rooms.get(&i.part.session?).cloned();
     let by_week = |i: &Fact<'_, Invitation>| {
         let days = days_since(i, first?);
@@ -61,13 +61,13 @@ pub fn settings(story: &Story, learner: LearnerId, word: WordId, asked: &Invitat
     out.extend(sorted(asked, "place of the button", |i| after(i, &moved, "it was moved")));
     out.extend(sorted(asked, "recording", |i| after(i, &voices, "a new one")));
     out.extend(sorted(asked, "who chose the word", by_draw));
-    out.extend(checks_by_blinding(story, learner, word, now));
+    out.extend(checks_by_blinding(story, animal, word, now));
     out
 }
 
 /// Right, of the times it went for this word in planned checks: where somebody knew the answer, and where nobody did.
-fn checks_by_blinding(story: &Story, learner: LearnerId, word: WordId, now: Moment) -> Vec<Setting> {
-    let log = originals(story, learner, now);
+fn checks_by_blinding(story: &Story, animal: AnimalId, word: WordId, now: Moment) -> Vec<Setting> {
+    let log = originals(story, animal, now);
     let mut counts: BTreeMap<bool, [usize; 2]> = BTreeMap::new();
     for (plan, trials, next) in checks(&log) {
         // A plan whose order cannot be drawn again says nothing, and its own page says why.

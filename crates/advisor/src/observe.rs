@@ -1,8 +1,8 @@
 //! What the methods need, taken out of a story: showings, requests, usable invitations, days.
 
 use sayso_model::{
-    Answer, Day, Delivery, Fact, Invitation, InvitationResult, LearnerId, Moment, Press, PressedBy, Session, SessionId,
-    Story, TeacherId, WordId, Zone,
+    AnimalId, Answer, Day, Delivery, Fact, Invitation, InvitationResult, Moment, PersonId, Press, PressedBy, Session,
+    SessionId, Story, WordId, Zone,
 };
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -36,12 +36,12 @@ impl Answered<'_> {
 
 /// Every press of one animal's story with its answer, by time.
 #[must_use]
-pub fn answered(story: &Story, learner: LearnerId) -> Vec<Answered<'_>> {
+pub fn answered(story: &Story, animal: AnimalId) -> Vec<Answered<'_>> {
     let mut all: Vec<Answered<'_>> =
-        story.of::<Press>(learner).map(|press| Answered { press, delivery: None }).collect();
+        story.of::<Press>(animal).map(|press| Answered { press, delivery: None }).collect();
     let index: BTreeMap<_, usize> = all.iter().enumerate().map(|(i, a)| (a.press.id(), i)).collect();
     let mut loose = Vec::new();
-    for delivery in story.of::<Delivery>(learner) {
+    for delivery in story.of::<Delivery>(animal) {
         match delivery.part.answers.map(|id| index.get(&story.same_press(id).unwrap_or(id))) {
             Some(Some(&i)) => all[i].delivery = all[i].delivery.or(Some(delivery)),
             Some(None) => {}
@@ -62,29 +62,29 @@ pub fn answered(story: &Story, learner: LearnerId) -> Vec<Answered<'_>> {
     all
 }
 
-/// Showings: a teacher's own presses followed by their delivery.
+/// Showings: a person's own presses followed by their delivery.
 #[must_use]
 pub fn showings<'a>(answered: &[Answered<'a>], word: Option<WordId>) -> Vec<Answered<'a>> {
     answered
         .iter()
-        .filter(|a| a.press.part.by == PressedBy::Teacher && a.given())
+        .filter(|a| a.press.part.by == PressedBy::Person && a.given())
         .filter(|a| word.is_none_or(|w| a.press.part.word == w))
         .copied()
         .collect()
 }
 
-/// The learner's own presses, in or out of sessions, by accident or not.
+/// The animal's own presses, in or out of sessions, by accident or not.
 #[must_use]
 pub fn own_presses<'a>(answered: &[Answered<'a>], word: Option<WordId>) -> Vec<Answered<'a>> {
     answered
         .iter()
-        .filter(|a| a.press.part.by == PressedBy::Learner)
+        .filter(|a| a.press.part.by == PressedBy::Animal)
         .filter(|a| word.is_none_or(|w| a.press.part.word == w))
         .copied()
         .collect()
 }
 
-/// An invitation in which the learner was there and wanted the thing.
+/// An invitation in which the animal was there and wanted the thing.
 #[derive(Clone, Copy, Debug)]
 pub struct Usable<'a> {
     /// The invitation.
@@ -121,7 +121,7 @@ pub struct Invitations<'a> {
     pub usable: Vec<Usable<'a>>,
     /// Those in which it pressed, wanted or not.
     pub presses: Vec<PressedAt<'a>>,
-    /// The learner left, had not joined, or did not take the thing when it was given: it did not want it then.
+    /// The animal left, had not joined, or did not take the thing when it was given: it did not want it then.
     pub not_wanted: usize,
     /// It answered in its own way: it wanted the thing and said so without a button.
     pub without_button: usize,
@@ -151,8 +151,8 @@ impl Invitations<'_> {
 
 /// Every press at an invitation up to `now`, of whatever word.
 #[must_use]
-pub fn invited_presses(story: &Story, learner: LearnerId, now: Moment) -> Vec<PressedAt<'_>> {
-    let upto = story.of::<Invitation>(learner).take_while(|i| i.at() <= now);
+pub fn invited_presses(story: &Story, animal: AnimalId, now: Moment) -> Vec<PressedAt<'_>> {
+    let upto = story.of::<Invitation>(animal).take_while(|i| i.at() <= now);
     upto.filter_map(|invitation| match invitation.part.result {
         InvitationResult::Pressed { word, .. } => Some(PressedAt { invitation, word }),
         _ => None,
@@ -161,12 +161,12 @@ pub fn invited_presses(story: &Story, learner: LearnerId, now: Moment) -> Vec<Pr
 }
 
 /// Sorts the invitations of one word up to `now`. Not pressing is never scored as not knowing: of those without a press
-/// only the ones count in which the learner had joined (where it was a session) and took the thing when it was given.
+/// only the ones count in which the animal had joined (where it was a session) and took the thing when it was given.
 #[must_use]
-pub fn invitations(story: &Story, learner: LearnerId, word: WordId, now: Moment) -> Invitations<'_> {
-    let joined: BTreeSet<SessionId> = story.sessions(learner).iter().filter(|s| s.joined()).map(Session::id).collect();
+pub fn invitations(story: &Story, animal: AnimalId, word: WordId, now: Moment) -> Invitations<'_> {
+    let joined: BTreeSet<SessionId> = story.sessions(animal).iter().filter(|s| s.joined()).map(Session::id).collect();
     let mut sorted = Invitations::default();
-    for invitation in story.of::<Invitation>(learner).filter(|i| i.part.word == word && i.at() <= now) {
+    for invitation in story.of::<Invitation>(animal).filter(|i| i.part.word == word && i.at() <= now) {
         let part = invitation.part;
         let (pressed, seconds) = match part.result {
             InvitationResult::Left { .. } => {
@@ -231,8 +231,8 @@ pub fn hours_of_exposure(from: Moment, to: Moment, zone: &Zone) -> [f64; 24] {
 
 /// The people behind some presses.
 #[must_use]
-pub fn people(answered: &[Answered<'_>]) -> BTreeSet<TeacherId> {
-    answered.iter().filter_map(|a| a.press.teacher().or_else(|| a.delivery.and_then(|d| d.teacher()))).collect()
+pub fn people(answered: &[Answered<'_>]) -> BTreeSet<PersonId> {
+    answered.iter().filter_map(|a| a.press.person().or_else(|| a.delivery.and_then(|d| d.person()))).collect()
 }
 
 /// Events of the last `days` household days up to `now`, today included.
@@ -245,19 +245,19 @@ pub fn since(now: Moment, days: i32, zone: &Zone) -> Moment {
 #[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
-    use sayso_model::{Body, Event, EventId, HouseholdId, Source};
+    use sayso_model::{Body, Event, EventId, HomeId, Source};
     use serde_json::json;
     use uuid::Uuid;
 
     #[test]
     fn a_delivery_that_answers_a_heard_press_answers_the_tapped_one_that_counts() {
         let at = Moment::clamped(1_800_000_000_000);
-        let (learner, word) = (LearnerId(Uuid::from_u128(1)), WordId(Uuid::from_u128(2)));
+        let (animal, word) = (AnimalId(Uuid::from_u128(1)), WordId(Uuid::from_u128(2)));
         let event = |n, source, after_s, body: serde_json::Value| Event {
             id: EventId(Uuid::from_u128(n)),
-            household: HouseholdId(Uuid::from_u128(3)),
-            learner: Some(learner),
-            teacher: None,
+            home: HomeId(Uuid::from_u128(3)),
+            animal: Some(animal),
+            person: None,
             happened_at: at.plus_seconds(after_s),
             zone: Zone::utc(),
             recorded_at: at,
@@ -265,14 +265,14 @@ mod tests {
             body: serde_json::from_value::<Body>(body).unwrap(),
         };
         let heard = json!({ "kind": "press", "word": word, "by": "unknown", "certainty": 0.9 });
-        let tapped = json!({ "kind": "press", "word": word, "by": "learner" });
+        let tapped = json!({ "kind": "press", "word": word, "by": "animal" });
         let answer = json!({ "kind": "delivery", "answers": Uuid::from_u128(10), "word": word, "answer": "given" });
         let story = Story::from_events([
             event(10, Source::Heard, 0.0, heard),
             event(11, Source::Tap, 0.8, tapped),
             event(12, Source::Tap, 3.0, answer),
         ]);
-        let all = answered(&story, learner);
+        let all = answered(&story, animal);
         assert_eq!(all.len(), 1, "one press, told twice");
         assert!(all[0].press.id() == EventId(Uuid::from_u128(11)) && all[0].given());
     }

@@ -4,7 +4,7 @@
 //! reads the log as it was recorded, not as it stands.
 
 use sayso_model::{
-    Body, Event, Invitation, LearnerId, Moment, ProbePlan, ProbeTrial, Round, Story, SwapDraw, SwapPlan, SwapStop,
+    AnimalId, Body, Event, Invitation, Moment, ProbePlan, ProbeTrial, Round, Story, SwapDraw, SwapPlan, SwapStop,
 };
 
 /// What became of an entry.
@@ -58,10 +58,10 @@ pub struct Originals<'a> {
 
 /// Reads the log once. Entries dated after `now` are not there yet.
 #[must_use]
-pub fn originals(story: &Story, learner: LearnerId, now: Moment) -> Originals<'_> {
+pub fn originals(story: &Story, animal: AnimalId, now: Moment) -> Originals<'_> {
     let mut found = Originals::default();
     let ledger = story.ledger();
-    for event in ledger.all().filter(|e| e.learner == Some(learner) && e.happened_at <= now) {
+    for event in ledger.all().filter(|e| e.animal == Some(animal) && e.happened_at <= now) {
         macro_rules! keep {
             ($shelf:ident, $part:expr) => {{
                 let fate = match ledger.standing(event.id) {

@@ -1,11 +1,11 @@
-//! The plan for the next session: which words, how many showings, how long, when. From this learner's own sessions
+//! The plan for the next session: which words, how many showings, how long, when. From this animal's own sessions
 //! where there are enough of them, else from common practice, and it says which.
 
 use crate::estimate::{Estimate, LEVEL, Unit, median};
 use crate::observe::{Answered, answered, showings, since};
 use crate::stages::Standing;
 use sayso_methods::learning::latency::{Wait, kaplan_meier};
-use sayso_model::{LearnerId, Moment, Session, Stage, Story, WordId};
+use sayso_model::{AnimalId, Moment, Session, Stage, Story, WordId};
 use std::collections::BTreeMap;
 
 /// Words in one session (common practice, no source: two or three to start with).
@@ -19,7 +19,7 @@ const LONGEST: f64 = 5.0;
 const USUAL_PACE: f64 = 2.0;
 /// Days looked back on.
 const RECENT_DAYS: i32 = 28;
-/// Sessions needed before the learner's own figures are used.
+/// Sessions needed before the animal's own figures are used.
 const ENOUGH: usize = 6;
 
 /// One word of the plan.
@@ -37,7 +37,7 @@ pub struct Planned {
     pub today: usize,
 }
 
-/// A time of day and how often the learner joined in it.
+/// A time of day and how often the animal joined in it.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct TimeOfDay {
     /// First local hour.
@@ -65,10 +65,10 @@ pub struct Plan {
 
 /// The next session's plan; none where no word is to be shown or invited.
 #[must_use]
-pub fn plan(story: &Story, learner: LearnerId, now: Moment, standings: &[Standing]) -> Option<Plan> {
+pub fn plan(story: &Story, animal: AnimalId, now: Moment, standings: &[Standing]) -> Option<Plan> {
     let zone = story.zone();
     let from = since(now, RECENT_DAYS, &zone);
-    let all = answered(story, learner);
+    let all = answered(story, animal);
     let shown: Vec<Answered<'_>> = showings(&all, None).into_iter().filter(|a| a.press.at() <= now).collect();
     let mut today: BTreeMap<WordId, usize> = BTreeMap::new();
     for a in shown.iter().filter(|a| a.press.at().day(&zone) == now.day(&zone)) {
@@ -81,7 +81,7 @@ pub fn plan(story: &Story, learner: LearnerId, now: Moment, standings: &[Standin
     if words.is_empty() {
         return None;
     }
-    let sessions = story.sessions(learner);
+    let sessions = story.sessions(animal);
     let recent: Vec<&Session<'_>> =
         sessions.iter().filter(|s| s.start.at() >= from && s.start.at() <= now && s.joined()).collect();
     let (minutes, minutes_because) = length(&recent);
@@ -103,11 +103,11 @@ pub fn plan(story: &Story, learner: LearnerId, now: Moment, standings: &[Standin
         minutes,
         minutes_because,
         pace,
-        times: times(story, learner, from, now),
+        times: times(story, animal, from, now),
     })
 }
 
-/// Ends before the learner usually wants to go: the time by which a quarter of sessions had been left, by
+/// Ends before the animal usually wants to go: the time by which a quarter of sessions had been left, by
 /// Kaplan-Meier with sessions that ended otherwise as censored.
 fn length(sessions: &[&Session<'_>]) -> (f64, String) {
     let waits: Vec<Wait> = sessions
@@ -151,10 +151,10 @@ fn pace(sessions: &[&Session<'_>], shown: &[Answered<'_>]) -> Estimate {
 }
 
 /// Joining by three-hour stretches of the local day.
-fn times(story: &Story, learner: LearnerId, from: Moment, now: Moment) -> Vec<TimeOfDay> {
+fn times(story: &Story, animal: AnimalId, from: Moment, now: Moment) -> Vec<TimeOfDay> {
     let zone = story.zone();
     let mut stretches: BTreeMap<u8, (usize, usize)> = BTreeMap::new();
-    for s in story.sessions(learner).iter().filter(|s| s.start.at() >= from && s.start.at() <= now) {
+    for s in story.sessions(animal).iter().filter(|s| s.start.at() >= from && s.start.at() <= now) {
         let stretch = stretches.entry(s.start.at().hour(&zone) / 3 * 3).or_insert((0, 0));
         stretch.0 += usize::from(s.joined());
         stretch.1 += 1;

@@ -20,7 +20,7 @@ pub struct Counted {
     pub at: Moment,
     /// Planned number.
     pub number: u16,
-    /// The word it speaks for or against: the one chosen, not the one asked for. A learner that always reaches for one thing
+    /// The word it speaks for or against: the one chosen, not the one asked for. An animal that always reaches for one thing
     /// is right each time that thing is asked for, whatever it hears; of the trials in which it took it, it is right by
     /// chance.
     pub word: WordId,

@@ -1,10 +1,10 @@
 //! The day's rewards: what may be given, what was, what is left in pieces, and the cautions.
 
 use sayso_methods::ration::{
-    Allowance, Basis, Feed, Finding, FoodLevel, Learner, Left, RewardShare, Verdict, day_allowance, left_today, look_up,
+    Allowance, Animal, Basis, Feed, Finding, FoodLevel, Left, RewardShare, Verdict, day_allowance, left_today, look_up,
 };
 use sayso_model::{
-    Day, Kcal, LearnerCard, LearnerId, Moment, RewardCard, RewardId, RewardKind, Species, Story, TeacherId,
+    AnimalCard, AnimalId, Day, Kcal, Moment, PersonId, RewardCard, RewardId, RewardKind, Species, Story,
 };
 use serde::Serialize;
 
@@ -23,7 +23,7 @@ pub struct RewardLeft {
     pub cautions: Vec<String>,
 }
 
-/// The day's rewards of one learner.
+/// The day's rewards of one animal.
 #[derive(Clone, PartialEq, Debug, Serialize)]
 pub struct Ration {
     /// The day.
@@ -44,8 +44,8 @@ pub struct Ration {
     pub left_kcal: Option<f64>,
     /// Given beyond the budget, kcal.
     pub over_kcal: f64,
-    /// Given by each teacher (kcal), and by nobody named.
-    pub by_teacher: Vec<(Option<TeacherId>, f64)>,
+    /// Given by each person (kcal), and by nobody named.
+    pub by_person: Vec<(Option<PersonId>, f64)>,
     /// Pieces left by reward.
     pub rewards: Vec<RewardLeft>,
     /// Why nothing is computed, if so.
@@ -54,17 +54,17 @@ pub struct Ration {
     pub cautions: Vec<String>,
 }
 
-/// The day's rewards at `now`: the feeds of all teachers on the household's day, in its zone.
+/// The day's rewards at `now`: the feeds of all people on the household's day, in its zone.
 #[must_use]
-pub fn ration(story: &Story, card: &LearnerCard, now: Moment) -> Ration {
+pub fn ration(story: &Story, card: &AnimalCard, now: Moment) -> Ration {
     let zone = story.zone();
     let day = now.day(&zone);
-    let feeds: Vec<Feed<TeacherId>> = story
-        .of::<sayso_model::Feed>(card.learner)
+    let feeds: Vec<Feed<PersonId>> = story
+        .of::<sayso_model::Feed>(card.animal)
         .filter(|f| f.at().day(&zone) == day)
-        .map(|f| Feed { teacher: f.teacher(), kcal: Some(f.part.kcal) })
+        .map(|f| Feed { person: f.person(), kcal: Some(f.part.kcal) })
         .collect();
-    let allowance = day_allowance(&Learner {
+    let allowance = day_allowance(&Animal {
         species: card.species,
         weight: card.weight_kg,
         grown_weight: card.adult_weight_kg,
@@ -95,8 +95,8 @@ pub fn ration(story: &Story, card: &LearnerCard, now: Moment) -> Ration {
         feeds: left.n,
         left_kcal: budget.map(|_| left.left_kcal),
         over_kcal: if budget.is_some() { left.over_by_kcal } else { 0.0 },
-        by_teacher: left.by_teacher.iter().map(|t| (t.teacher, t.kcal)).collect(),
-        rewards: foods_left(story, card.learner, card.species, budget.map(|_| &left)),
+        by_person: left.by_person.iter().map(|t| (t.person, t.kcal)).collect(),
+        rewards: foods_left(story, card.animal, card.species, budget.map(|_| &left)),
         refusal,
         cautions,
     }
@@ -112,9 +112,9 @@ fn basis(allowance: &Allowance) -> String {
     }
 }
 
-fn foods_left(story: &Story, learner: LearnerId, species: Species, left: Option<&Left<TeacherId>>) -> Vec<RewardLeft> {
+fn foods_left(story: &Story, animal: AnimalId, species: Species, left: Option<&Left<PersonId>>) -> Vec<RewardLeft> {
     story
-        .rewards_of(learner)
+        .rewards_of(animal)
         .into_iter()
         .filter(|r| r.kind == RewardKind::Food)
         .map(|r| {

@@ -2,7 +2,7 @@
 
 use crate::estimate::{Estimate, Unit};
 use sayso_methods::learning::readiness::{Readiness, ReadinessEstimate, SessionSigns, readiness as fit};
-use sayso_model::{LearnerId, Moment, SessionId, Sign, SignLevel, Story};
+use sayso_model::{AnimalId, Moment, SessionId, Sign, SignLevel, Story};
 use std::collections::BTreeMap;
 
 /// Sessions looked back on.
@@ -23,15 +23,15 @@ pub struct Ready {
 
 /// Readiness up to `now`; none without a session.
 #[must_use]
-pub fn readiness(story: &Story, learner: LearnerId, now: Moment) -> Option<Ready> {
+pub fn readiness(story: &Story, animal: AnimalId, now: Moment) -> Option<Ready> {
     let mut signs: BTreeMap<SessionId, (u32, u32)> = BTreeMap::new();
-    for s in story.of::<Sign>(learner).filter(|s| s.at() <= now) {
+    for s in story.of::<Sign>(animal).filter(|s| s.at() <= now) {
         if let Some(session) = s.part.session {
             let cell = signs.entry(session).or_insert((0, 0));
             if s.part.level == SignLevel::Joining { cell.0 += 1 } else { cell.1 += 1 }
         }
     }
-    let sessions = story.sessions(learner);
+    let sessions = story.sessions(animal);
     let seen: Vec<(Moment, SessionSigns)> = sessions
         .iter()
         .filter(|s| s.start.at() <= now)

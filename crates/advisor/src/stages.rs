@@ -10,7 +10,7 @@ use crate::welfare::rest_today;
 use sayso_methods::learning::stage::{InvitationSession, StageAdvice, StageRule, WordFigures, mastery, stage};
 use sayso_methods::understanding::rounds::{Called, Outcome, Round, word_evidence};
 use sayso_model::{
-    Fact, Invitation, LearnerId, Moment, Session, Stage, StageChoice, Story, TeacherId, Then, WordCard, WordId,
+    AnimalId, Fact, Invitation, Moment, PersonId, Session, Stage, StageChoice, Story, Then, WordCard, WordId,
 };
 use std::collections::BTreeMap;
 
@@ -82,21 +82,21 @@ impl std::fmt::Display for Chance {
 
 /// The standing of every active word taught to this animal, by what it says.
 #[must_use]
-pub fn standings(story: &Story, learner: LearnerId, now: Moment) -> Vec<Standing> {
-    let all: Vec<Answered<'_>> = answered(story, learner).into_iter().filter(|a| a.press.at() <= now).collect();
-    let strain = rest_today(story, learner, now);
-    let joining = joining_recent(story, learner, now);
-    let pressed = invited_presses(story, learner, now);
-    let words = story.words_of(learner);
+pub fn standings(story: &Story, animal: AnimalId, now: Moment) -> Vec<Standing> {
+    let all: Vec<Answered<'_>> = answered(story, animal).into_iter().filter(|a| a.press.at() <= now).collect();
+    let strain = rest_today(story, animal, now);
+    let joining = joining_recent(story, animal, now);
+    let pressed = invited_presses(story, animal, now);
+    let words = story.words_of(animal);
     let called = called_by_sitting(&pressed, words.iter().map(|w| w.word));
-    let given = Given { story, learner, now, all: &all, pressed: &pressed, called: &called, words: words.len() };
+    let given = Given { story, animal, now, all: &all, pressed: &pressed, called: &called, words: words.len() };
     words.iter().enumerate().map(|(number, card)| standing(&given, card, number, joining, strain)).collect()
 }
 
 /// What the standings of all words rest on.
 struct Given<'a> {
     story: &'a Story,
-    learner: LearnerId,
+    animal: AnimalId,
     now: Moment,
     all: &'a [Answered<'a>],
     pressed: &'a [PressedAt<'a>],
@@ -131,9 +131,9 @@ fn called_by_sitting(pressed: &[PressedAt<'_>], words: impl Iterator<Item = Word
 
 /// Sessions begun and joined in the last weeks.
 #[must_use]
-pub fn joining_recent(story: &Story, learner: LearnerId, now: Moment) -> (usize, usize) {
+pub fn joining_recent(story: &Story, animal: AnimalId, now: Moment) -> (usize, usize) {
     let from = since(now, RECENT_DAYS, &story.zone());
-    let sessions = story.sessions(learner);
+    let sessions = story.sessions(animal);
     let begun: Vec<&Session<'_>> = sessions.iter().filter(|s| s.start.at() >= from && s.start.at() <= now).collect();
     (begun.iter().filter(|s| s.joined()).count(), begun.len())
 }
@@ -145,11 +145,11 @@ fn standing(
     (joined, offered): (usize, usize),
     under_strain: bool,
 ) -> Standing {
-    let &Given { story, learner, now, all, pressed, called, words } = given;
+    let &Given { story, animal, now, all, pressed, called, words } = given;
     let zone = story.zone();
     let shown = showings(all, Some(card.word));
     let own = own_presses(all, Some(card.word));
-    let asked = invitations(story, learner, card.word, now);
+    let asked = invitations(story, animal, card.word, now);
     let week = since(now, 7, &zone);
     let recent = since(now, RECENT_DAYS, &zone);
     let taken: Vec<Moment> = own
@@ -158,7 +158,7 @@ fn standing(
         .filter(|a| a.delivery.is_some_and(|d| d.part.then == Some(Then::Took)))
         .map(|a| a.press.at())
         .collect();
-    let chosen = story.of::<StageChoice>(learner).rfind(|c| c.part.word == card.word && c.at() <= now);
+    let chosen = story.of::<StageChoice>(animal).rfind(|c| c.part.word == card.word && c.at() <= now);
     let current = chosen.map_or(Stage::Show, |c| c.part.stage);
     let rule = StageRule::default();
     let sessions = by_session(&asked);
@@ -227,7 +227,7 @@ fn later(sessions: &[(Moment, InvitationSession)], rule: &StageRule) -> Option<I
         in_a_row >= rule.mastery_sessions && people >= rule.mastery_people
     })?;
     let from = sessions[reached - 1].0.plus_seconds(LATER_DAYS * 86_400.0);
-    let none = InvitationSession { wanted: 0, pressed: 0, presses: 0, right: 0, teacher: 0 };
+    let none = InvitationSession { wanted: 0, pressed: 0, presses: 0, right: 0, person: 0 };
     Some(sessions.iter().filter(|s| s.0 >= from).fold(none, |sum, (_, s)| InvitationSession {
         wanted: sum.wanted + s.wanted,
         pressed: sum.pressed + s.pressed,
@@ -240,7 +240,7 @@ fn later(sessions: &[(Moment, InvitationSession)], rule: &StageRule) -> Option<I
 /// Invitations by session and person, oldest first, each with its beginning. Outside a session a household day counts as
 /// one.
 fn by_session(asked: &Invitations<'_>) -> Vec<(Moment, InvitationSession)> {
-    let mut people: BTreeMap<Option<TeacherId>, u32> = BTreeMap::new();
+    let mut people: BTreeMap<Option<PersonId>, u32> = BTreeMap::new();
     let mut places: BTreeMap<String, usize> = BTreeMap::new();
     let mut sessions: Vec<(Moment, InvitationSession)> = Vec::new();
     let mut all: Vec<(Fact<'_, Invitation>, Option<bool>, Option<bool>)> =
@@ -249,14 +249,14 @@ fn by_session(asked: &Invitations<'_>) -> Vec<(Moment, InvitationSession)> {
     all.sort_by_key(|(i, ..)| (i.at(), i.id()));
     for (invitation, wanted, right) in all {
         let next = count(people.len());
-        let teacher = *people.entry(invitation.teacher()).or_insert(next);
+        let person = *people.entry(invitation.person()).or_insert(next);
         let event = invitation.event;
         let key = invitation
             .part
             .session
-            .map_or_else(|| format!("{} {teacher}", event.happened_at.day(&event.zone)), |s| format!("{s} {teacher}"));
+            .map_or_else(|| format!("{} {person}", event.happened_at.day(&event.zone)), |s| format!("{s} {person}"));
         let place = *places.entry(key).or_insert_with(|| {
-            let none = InvitationSession { wanted: 0, pressed: 0, presses: 0, right: 0, teacher };
+            let none = InvitationSession { wanted: 0, pressed: 0, presses: 0, right: 0, person };
             sessions.push((event.happened_at, none));
             sessions.len() - 1
         });

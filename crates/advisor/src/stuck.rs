@@ -8,7 +8,7 @@ use crate::causes::{
 use crate::estimate::Estimate;
 use crate::observe::{Answered, answered, invitations, showings, since};
 use crate::stages::Standing;
-use sayso_model::{LearnerId, Moment, Stage, Story, WordId};
+use sayso_model::{AnimalId, Moment, Stage, Story, WordId};
 
 /// Days looked back on.
 pub(crate) const RECENT_DAYS: i32 = 21;
@@ -69,9 +69,7 @@ impl Cause {
             }
             Self::TooLittle => "show it more often, a little every day",
             Self::TooLate => "keep the thing at the board so that it comes within two seconds",
-            Self::Avoided => {
-                "go back a stage; move the button or try a quieter, softer one; let the learner come to it"
-            }
+            Self::Avoided => "go back a stage; move the button or try a quieter, softer one; let the animal come to it",
             Self::TimeOrPlace => "hold sessions at the times it joins, in a quieter place",
             Self::Health => "see a veterinarian before training on",
             Self::SoundsAlike => "record a word that sounds different",
@@ -119,51 +117,47 @@ pub struct Weighed {
 
 /// Advice for every word that is stuck.
 #[must_use]
-pub fn stuck(story: &Story, learner: LearnerId, now: Moment, standings: &[Standing]) -> Vec<Advice> {
-    standings
-        .iter()
-        .filter(|s| is_stuck(story, learner, now, s))
-        .filter_map(|s| advice(story, learner, now, s))
-        .collect()
+pub fn stuck(story: &Story, animal: AnimalId, now: Moment, standings: &[Standing]) -> Vec<Advice> {
+    standings.iter().filter(|s| is_stuck(story, animal, now, s)).filter_map(|s| advice(story, animal, now, s)).collect()
 }
 
 /// Whether a word does not get on: shown long enough, still not conversed with, and beyond chance the invitations say so;
 /// or, with few of them, it hardly presses it, or does not take what the word delivers. Few showings in all this time
 /// are no reason to keep silent: they may be why.
 #[must_use]
-pub fn is_stuck(story: &Story, learner: LearnerId, now: Moment, standing: &Standing) -> bool {
+pub fn is_stuck(story: &Story, animal: AnimalId, now: Moment, standing: &Standing) -> bool {
     let conversing = standing.stage == Stage::Converse || standing.figures_say == Stage::Converse;
     if conversing {
         return false;
     }
-    let first = showings(&answered(story, learner), Some(standing.word)).first().map(|a| a.press.at());
+    let first = showings(&answered(story, animal), Some(standing.word)).first().map(|a| a.press.at());
     if first.is_none_or(|at| now.seconds_since(at) < ENOUGH_DAYS * 86_400.0) {
         return false;
     }
-    let right = right_of_wanted(story, learner, standing.word, now);
+    let right = right_of_wanted(story, animal, standing.word, now);
     if right.surely_below(0.5) || right.n >= 12 {
         return right.surely_below(0.5);
     }
     let from = since(now, RECENT_DAYS, &story.zone());
     let recent: Vec<Answered<'_>> =
-        answered(story, learner).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
+        answered(story, animal).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
     standing.own_presses <= HARDLY
-        || not_wanted(story, learner, standing.word, from, now, &recent).bearing == Bearing::For
+        || not_wanted(story, animal, standing.word, from, now, &recent).bearing == Bearing::For
 }
 
 /// How often the invited word itself was pressed when its thing was wanted.
-fn right_of_wanted(story: &Story, learner: LearnerId, word: WordId, now: Moment) -> Estimate {
-    let asked = invitations(story, learner, word, now);
+fn right_of_wanted(story: &Story, animal: AnimalId, word: WordId, now: Moment) -> Estimate {
+    let asked = invitations(story, animal, word, now);
     Estimate::share(asked.usable.iter().filter(|u| u.right).count(), asked.usable.len())
 }
 
-fn advice(story: &Story, learner: LearnerId, now: Moment, standing: &Standing) -> Option<Advice> {
-    let weighed = differential(story, learner, now, standing.word);
+fn advice(story: &Story, animal: AnimalId, now: Moment, standing: &Standing) -> Option<Advice> {
+    let weighed = differential(story, animal, now, standing.word);
     let likely: Vec<&Weighed> =
         weighed.iter().filter(|w| matches!(w.bearing, Bearing::For | Bearing::Perhaps)).collect();
     let mut because = vec![Reason::figure(
         format!("Pressed this word when it was invited and wanted, after {} showings.", standing.showings),
-        right_of_wanted(story, learner, standing.word, now),
+        right_of_wanted(story, animal, standing.word, now),
     )];
     because.extend(
         likely.iter().map(|w| Reason {
@@ -205,19 +199,19 @@ fn capital(text: &str) -> String {
 
 /// Every cause with its evidence, those the records speak for first.
 #[must_use]
-pub fn differential(story: &Story, learner: LearnerId, now: Moment, word: WordId) -> Vec<Weighed> {
+pub fn differential(story: &Story, animal: AnimalId, now: Moment, word: WordId) -> Vec<Weighed> {
     let from = since(now, RECENT_DAYS, &story.zone());
-    let all: Vec<Answered<'_>> = answered(story, learner).into_iter().filter(|a| a.press.at() <= now).collect();
+    let all: Vec<Answered<'_>> = answered(story, animal).into_iter().filter(|a| a.press.at() <= now).collect();
     let recent: Vec<Answered<'_>> = all.iter().filter(|a| a.press.at() >= from).copied().collect();
     let mut weighed = vec![
         hard_to_make_out(story, word),
-        not_wanted(story, learner, word, from, now, &recent),
+        not_wanted(story, animal, word, from, now, &recent),
         too_little(word, now, from, &all, &story.zone()),
         too_late(word, &recent),
-        avoided(story, learner, word, from, &recent),
-        time_or_place(story, learner, now),
-        health(story, learner, now, &all),
-        alike(story, learner, word, now),
+        avoided(story, animal, word, from, &recent),
+        time_or_place(story, animal, now),
+        health(story, animal, now, &all),
+        alike(story, animal, word, now),
         people_differ(word, &recent),
     ];
     weighed.sort_by_key(|w| w.bearing);

@@ -8,7 +8,7 @@ use crate::observe::{Answered, answered, own_presses, since};
 use crate::rate::per_day;
 use crate::stages::Standing;
 use sayso_methods::demand::thinning::{ThinningStep, next_step};
-use sayso_model::{LearnerId, Moment, RewardKind, Stage, Story};
+use sayso_model::{AnimalId, Moment, RewardKind, Stage, Story};
 
 /// Days looked back on.
 const DAYS: i32 = 7;
@@ -19,10 +19,10 @@ const KEEPING_UP: f64 = 0.5;
 
 /// One advice a word whose demand is beyond what is given, both beyond chance.
 #[must_use]
-pub fn thinning(story: &Story, learner: LearnerId, now: Moment, standings: &[Standing]) -> Vec<Advice> {
+pub fn thinning(story: &Story, animal: AnimalId, now: Moment, standings: &[Standing]) -> Vec<Advice> {
     let from = since(now, DAYS, &story.zone());
     let all: Vec<Answered<'_>> =
-        answered(story, learner).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
+        answered(story, animal).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
     let (words, rewards) = (story.words(), story.rewards());
     standings
         .iter()

@@ -11,13 +11,13 @@ use crate::stuck::stuck;
 use crate::thinning::thinning;
 use crate::welfare::{rest_today, welfare};
 use sayso_model::facts::BATTERY_EMERGENCY;
-use sayso_model::{LearnerCard, LearnerId, Moment, Stage, Story};
+use sayso_model::{AnimalCard, AnimalId, Moment, Stage, Story};
 
 /// Everything the Today page shows.
 #[derive(Clone, Debug)]
 pub struct Today {
     /// The animal.
-    pub learner: LearnerCard,
+    pub animal: AnimalCard,
     /// The moment it holds for.
     pub now: Moment,
     /// Advice, most important first.
@@ -34,23 +34,23 @@ pub struct Today {
 
 /// What to do at `now`; none for an animal the story does not know.
 #[must_use]
-pub fn today(story: &Story, learner: LearnerId, now: Moment) -> Option<Today> {
-    let card = (*story.learners().get(&learner)?).clone();
-    let words = standings(story, learner, now);
+pub fn today(story: &Story, animal: AnimalId, now: Moment) -> Option<Today> {
+    let card = (*story.animals().get(&animal)?).clone();
+    let words = standings(story, animal, now);
     let ration = ration(story, &card, now);
-    let likes = likes(story, learner, now);
-    let rest = rest_today(story, learner, now);
-    let plan = if rest { None } else { plan(story, learner, now, &words) };
-    let (joined, begun) = joining_recent(story, learner, now);
+    let likes = likes(story, animal, now);
+    let rest = rest_today(story, animal, now);
+    let plan = if rest { None } else { plan(story, animal, now, &words) };
+    let (joined, begun) = joining_recent(story, animal, now);
     let joining = Estimate::share(joined, begun);
 
-    let mut advice = welfare(story, learner, now);
+    let mut advice = welfare(story, animal, now);
     advice.extend(ration_advice(&ration));
-    advice.extend(set_up(story, learner, &words, &ration, &likes));
-    advice.extend(buttons::advice(story, Some(learner), now));
+    advice.extend(set_up(story, animal, &words, &ration, &likes));
+    advice.extend(buttons::advice(story, Some(animal), now));
     advice.extend(likes_advice(&likes));
-    advice.extend(stuck(story, learner, now, &words));
-    advice.extend(thinning(story, learner, now, &words));
+    advice.extend(stuck(story, animal, now, &words));
+    advice.extend(thinning(story, animal, now, &words));
     if let Some(plan) = &plan {
         advice.push(show_advice(plan));
     }
@@ -58,7 +58,7 @@ pub fn today(story: &Story, learner: LearnerId, now: Moment) -> Option<Today> {
         advice.extend(words.iter().filter_map(|w| stage_advice(w, joining)));
     }
     advice.sort_by_key(|a| a.topic);
-    Some(Today { learner: card, now, advice, words, plan, ration, joining })
+    Some(Today { animal: card, now, advice, words, plan, ration, joining })
 }
 
 fn ration_advice(ration: &Ration) -> Option<Advice> {
@@ -82,12 +82,12 @@ fn ration_advice(ration: &Ration) -> Option<Advice> {
     })
 }
 
-fn set_up(story: &Story, learner: LearnerId, words: &[Standing], ration: &Ration, likes: &LikesReport) -> Vec<Advice> {
+fn set_up(story: &Story, animal: AnimalId, words: &[Standing], ration: &Ration, likes: &LikesReport) -> Vec<Advice> {
     let mut found = Vec::new();
     let mut say = |act: &str, because: String, change: &str| {
         found.push(Advice::new(Topic::SetUp, act, vec![Reason::said(because)], Sure::Very, change));
     };
-    let rewards = story.rewards_of(learner).len();
+    let rewards = story.rewards_of(animal).len();
     if rewards < 2 {
         say(
             "List what it may want: food, play, touch, training, exploring, rest.",
@@ -110,7 +110,7 @@ fn set_up(story: &Story, learner: LearnerId, words: &[Standing], ration: &Ration
     if let Some(why) = &ration.refusal {
         say("Set the day's food allowance.", why.clone(), "An allowance typed in, or what is missing filled in.");
     }
-    for card in story.words_of(learner) {
+    for card in story.words_of(animal) {
         if card.answer.is_none() || card.not_now.is_none() {
             say(
                 &format!(
@@ -162,7 +162,7 @@ fn show_advice(plan: &Plan) -> Advice {
     )
     .minutes(plan.minutes)
     .caution(format!(
-        "It may come and go as it likes. Keep buttons' battery covers screwed shut and watch a learner that chews. {BATTERY_EMERGENCY}"
+        "It may come and go as it likes. Keep buttons' battery covers screwed shut and watch an animal that chews. {BATTERY_EMERGENCY}"
     ))
 }
 
@@ -184,9 +184,7 @@ fn stage_advice(word: &Standing, joining: Estimate) -> Option<Advice> {
         ),
         (Stage::Prepare | Stage::Show | Stage::Invite, Stage::Converse) => (
             Topic::Converse,
-            format!(
-                "\u{201c}{says}\u{201d} is ready for conversation: leave it to the learner and answer every press."
-            ),
+            format!("\u{201c}{says}\u{201d} is ready for conversation: leave it to the animal and answer every press."),
         ),
         (Stage::Invite, Stage::Invite) => (
             Topic::Invite,

@@ -5,7 +5,7 @@ use crate::estimate::{Estimate, Unit};
 use crate::observe::{answered, own_presses, since};
 use crate::rate::{clumping, rate};
 use sayso_methods::stats::{Count, clumped_p};
-use sayso_model::{Fact, LearnerId, Moment, Session, Sign, SignLevel, Story};
+use sayso_model::{AnimalId, Fact, Moment, Session, Sign, SignLevel, Story};
 
 /// No session for the rest of the day after a strong sign (our own rule, on the side of caution).
 const WEEK: i32 = 7;
@@ -18,23 +18,23 @@ const ASK: &str = "Ask a veterinarian and a qualified behaviour professional; fo
 
 /// Advice on welfare, most pressing first; empty where nothing speaks against a session.
 #[must_use]
-pub fn welfare(story: &Story, learner: LearnerId, now: Moment) -> Vec<Advice> {
+pub fn welfare(story: &Story, animal: AnimalId, now: Moment) -> Vec<Advice> {
     let mut found = Vec::new();
-    found.extend(strong_signs(story, learner, now));
-    found.extend(leaving(story, learner, now));
-    found.extend(mild_signs(story, learner, now));
-    found.extend(sudden_change(story, learner, now));
+    found.extend(strong_signs(story, animal, now));
+    found.extend(leaving(story, animal, now));
+    found.extend(mild_signs(story, animal, now));
+    found.extend(sudden_change(story, animal, now));
     found
 }
 
 /// Whether sessions should rest today: a strong sign was seen today or on two days of the week.
 #[must_use]
-pub fn rest_today(story: &Story, learner: LearnerId, now: Moment) -> bool {
-    strong_signs(story, learner, now).is_some()
+pub fn rest_today(story: &Story, animal: AnimalId, now: Moment) -> bool {
+    strong_signs(story, animal, now).is_some()
 }
 
-fn signs_since(story: &Story, learner: LearnerId, level: SignLevel, from: Moment, now: Moment) -> Vec<Fact<'_, Sign>> {
-    story.of::<Sign>(learner).filter(|s| s.part.level == level && s.at() >= from && s.at() <= now).collect()
+fn signs_since(story: &Story, animal: AnimalId, level: SignLevel, from: Moment, now: Moment) -> Vec<Fact<'_, Sign>> {
+    story.of::<Sign>(animal).filter(|s| s.part.level == level && s.at() >= from && s.at() <= now).collect()
 }
 
 /// Words that tell of a growl, snap or bite, in the facts' own terms.
@@ -43,9 +43,9 @@ fn is_threat(sign: &str) -> bool {
     ["growl", "snap", "bite", "bit ", "hiss", "swat", "lunge"].iter().any(|w| sign.contains(w))
 }
 
-fn strong_signs(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice> {
+fn strong_signs(story: &Story, animal: AnimalId, now: Moment) -> Option<Advice> {
     let zone = story.zone();
-    let week = signs_since(story, learner, SignLevel::Strong, since(now, WEEK, &zone), now);
+    let week = signs_since(story, animal, SignLevel::Strong, since(now, WEEK, &zone), now);
     let today = week.iter().filter(|s| s.at().day(&zone) == now.day(&zone)).count();
     let mut days: Vec<_> = week.iter().map(|s| s.at().day(&zone)).collect();
     days.dedup();
@@ -76,13 +76,13 @@ fn strong_signs(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice
     let change = if days.len() >= 2 {
         "Seven days with at most one day of strong signs."
     } else {
-        "A calm start tomorrow: the learner comes to the board of its own accord."
+        "A calm start tomorrow: the animal comes to the board of its own accord."
     };
     Some(Advice::new(Topic::Welfare, act, vec![reason], Sure::Very, change).caution(caution))
 }
 
-fn leaving(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice> {
-    let sessions = story.sessions(learner);
+fn leaving(story: &Story, animal: AnimalId, now: Moment) -> Option<Advice> {
+    let sessions = story.sessions(animal);
     let recent: Vec<&Session<'_>> =
         sessions.iter().filter(|s| s.joined() && s.start.at() <= now).rev().take(RECENT_SESSIONS).collect();
     let left = recent.iter().filter(|s| s.left()).count();
@@ -91,7 +91,7 @@ fn leaving(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice> {
     }
     let figure = Estimate::share(left, recent.len());
     let reason =
-        Reason::figure(format!("The learner left {left} of the last {} sessions it had joined.", recent.len()), figure)
+        Reason::figure(format!("The animal left {left} of the last {} sessions it had joined.", recent.len()), figure)
             .from_events(recent.iter().rev().map(|s| s.start.id()));
     let sure = if figure.surely_above(0.3) { Sure::Fairly } else { Sure::Little };
     Some(
@@ -106,11 +106,11 @@ fn leaving(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice> {
     )
 }
 
-fn mild_signs(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice> {
+fn mild_signs(story: &Story, animal: AnimalId, now: Moment) -> Option<Advice> {
     let zone = story.zone();
     let from = since(now, WEEK, &zone);
-    let mild = signs_since(story, learner, SignLevel::Mild, from, now);
-    let sessions = story.sessions(learner).iter().filter(|s| s.start.at() >= from && s.start.at() <= now).count();
+    let mild = signs_since(story, animal, SignLevel::Mild, from, now);
+    let sessions = story.sessions(animal).iter().filter(|s| s.start.at() >= from && s.start.at() <= now).count();
     let with: std::collections::BTreeSet<_> = mild.iter().filter_map(|s| s.part.session).collect();
     let figure = Estimate::share(with.len().min(sessions), sessions);
     if sessions < 4 || !figure.surely_above(0.25) {
@@ -130,11 +130,11 @@ fn mild_signs(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice> 
     )
 }
 
-/// A sharp change in the learner's own pressing over the last two days against the four weeks before.
-fn sudden_change(story: &Story, learner: LearnerId, now: Moment) -> Option<Advice> {
+/// A sharp change in the animal's own pressing over the last two days against the four weeks before.
+fn sudden_change(story: &Story, animal: AnimalId, now: Moment) -> Option<Advice> {
     let zone = story.zone();
     let (recent_from, from) = (since(now, 2, &zone), since(now, 30, &zone));
-    let all = answered(story, learner);
+    let all = answered(story, animal);
     let own: Vec<Moment> =
         own_presses(&all, None).iter().map(|a| a.press.at()).filter(|&at| at >= from && at <= now).collect();
     let first = *own.first()?;

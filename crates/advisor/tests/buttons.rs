@@ -4,8 +4,8 @@
 use sayso_advisor::buttons::{advice, buttons};
 use sayso_advisor::{Advice, Topic, today};
 use sayso_model::{
-    Accident, Body, ClipCard, ClipId, Event, EventId, HouseholdCard, HouseholdId, Label, LearnerCard, LearnerId,
-    Moment, Press, PressedBy, Probability, Ratio, Seconds, Source, Story, Withdrawal, WordCard, WordId, Zone,
+    Accident, AnimalCard, AnimalId, Body, ClipCard, ClipId, Event, EventId, HomeCard, HomeId, Label, Moment, Press,
+    PressedBy, Probability, Ratio, Seconds, Source, Story, Withdrawal, WordCard, WordId, Zone,
 };
 use uuid::Uuid;
 
@@ -20,8 +20,8 @@ fn began() -> Moment {
     "2026-10-01T08:00:00Z".parse().unwrap()
 }
 
-fn learner() -> LearnerId {
-    LearnerId(Uuid::from_u128(7))
+fn animal() -> AnimalId {
+    AnimalId(Uuid::from_u128(7))
 }
 
 /// A household whose four words are listened for, and presses told by word, day, speed.
@@ -32,9 +32,9 @@ struct Home {
 impl Home {
     fn new() -> Self {
         let mut home = Self { events: Vec::new() };
-        home.add(began(), Source::Tap, HouseholdCard { name: Label::new("Mill House").unwrap(), zone: Zone::utc() });
-        let card: LearnerCard = serde_json::from_value(serde_json::json!({
-            "learner": learner(), "name": "Pip", "species": "dog", "active": true
+        home.add(began(), Source::Tap, HomeCard { name: Label::new("Mill House").unwrap(), zone: Zone::utc() });
+        let card: AnimalCard = serde_json::from_value(serde_json::json!({
+            "animal": animal(), "name": "Pip", "species": "dog", "active": true
         }))
         .unwrap();
         home.add(began(), Source::Tap, card);
@@ -50,7 +50,7 @@ impl Home {
                     not_now: None,
                     reward: None,
                     closing: false,
-                    learners: Vec::new(),
+                    animals: Vec::new(),
                     active: true,
                 },
             );
@@ -63,9 +63,9 @@ impl Home {
         let id = EventId(Uuid::from_u128(1000 + self.events.len() as u128));
         self.events.push(Event {
             id,
-            household: HouseholdId(Uuid::from_u128(1)),
-            learner: None,
-            teacher: None,
+            home: HomeId(Uuid::from_u128(1)),
+            animal: None,
+            person: None,
             happened_at: at,
             zone: Zone::utc(),
             recorded_at: at,
@@ -142,14 +142,14 @@ fn a_word_that_fell_silent_is_named_with_since_when_and_count() {
     home.days(0..10, &[]);
     home.days(10..20, &[1]);
     let story = home.story();
-    let found = advice(&story, Some(learner()), at(20.0));
+    let found = advice(&story, Some(animal()), at(20.0));
     let [one] = found.as_slice() else { panic!("{found:#?}") };
     assert!(one.topic == Topic::SetUp && one.word == Some(word(1)) && one.act.contains("\u{201c}walk\u{201d}"));
     let why = text(one);
     assert!(why.contains("last heard on Sat 10 Oct: 10 days, in which other words were heard 60 times"), "{why}");
     assert_eq!(one.because[0].figure.unwrap().n, 20, "the rate before is told with its count");
     assert!(one.would_change.contains("press") && one.caution.as_ref().unwrap().contains("emergency"));
-    let day = today::today(&story, learner(), at(20.0)).unwrap();
+    let day = today::today(&story, animal(), at(20.0)).unwrap();
     assert!(day.advice.contains(one), "it stands on the page Today");
     // Noted by hand meanwhile: it sounds, but otherwise than its recording.
     home.press(1, 15.0, 1.0, Source::Tap);

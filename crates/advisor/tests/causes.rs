@@ -1,18 +1,18 @@
-//! Is a place with noise, or a learner that is unwell, among the suspected causes, and are untroubled households left alone?
+//! Is a place with noise, or an animal that is unwell, among the suspected causes, and are untroubled households left alone?
 #![allow(clippy::unwrap_used, missing_docs)]
 
 use sayso_advisor::stuck::{Bearing, Cause, differential};
 use sayso_model::{Moment, Story};
-use sayso_sim::{Cause as Truth, Household, plain_household, simulate, stuck_household};
+use sayso_sim::{Cause as Truth, Home, plain_home, simulate, stuck_home};
 
 /// Share of `n` households from `first` on in which the cause is suspected for the third word.
-fn suspected(home: impl Fn(u64) -> Household, causes: &[Cause], first: u64, n: u64) -> Vec<f64> {
+fn suspected(home: impl Fn(u64) -> Home, causes: &[Cause], first: u64, n: u64) -> Vec<f64> {
     let now: Moment = "2026-06-01T20:00:00Z".parse().unwrap();
     let mut found = vec![0.0; causes.len()];
     for seed in first..first + n {
         let run = simulate(&home(seed), seed, now).unwrap();
-        let (learner, word) = (run.truth.ids.learners[0], run.truth.ids.words[2]);
-        let ranked = differential(&Story::from_events(run.events), learner, now, word);
+        let (animal, word) = (run.truth.ids.animals[0], run.truth.ids.words[2]);
+        let ranked = differential(&Story::from_events(run.events), animal, now, word);
         for (cause, found) in causes.iter().zip(&mut found) {
             let of = |b: Bearing| matches!(b, Bearing::For | Bearing::Perhaps);
             *found += f64::from(u8::from(ranked.iter().any(|w| w.cause == *cause && of(w.bearing))));
@@ -25,9 +25,9 @@ fn suspected(home: impl Fn(u64) -> Household, causes: &[Cause], first: u64, n: u
 fn noise_and_illness_are_suspected_where_they_are_and_seldom_elsewhere() {
     let n = 30;
     let both = [Cause::TimeOrPlace, Cause::Health];
-    let noise = suspected(|seed| stuck_household(Truth::PlaceOrNoise, seed), &both, 900, n);
-    let unwell = suspected(|seed| stuck_household(Truth::Unwell, seed), &both, 900, n);
-    let plain = suspected(plain_household, &both, 900, 2 * n);
+    let noise = suspected(|seed| stuck_home(Truth::PlaceOrNoise, seed), &both, 900, n);
+    let unwell = suspected(|seed| stuck_home(Truth::Unwell, seed), &both, 900, n);
+    let plain = suspected(plain_home, &both, 900, 2 * n);
     assert!(noise[0] >= 0.8 && unwell[1] >= 0.8, "{noise:?} {unwell:?}");
     assert!(plain[0] <= 0.1 && plain[1] <= 0.1, "{plain:?}");
 }

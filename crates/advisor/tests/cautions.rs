@@ -5,17 +5,17 @@ use sayso_advisor::stages::standings;
 use sayso_advisor::stuck::{Bearing, Cause, differential, stuck};
 use sayso_advisor::{buttons, today};
 use sayso_model::{ClipCard, ClipId, Event, EventId, Moment, Seconds, Story, WordId};
-use sayso_sim::{Cause as Trouble, simulate, stuck_household};
+use sayso_sim::{Cause as Trouble, simulate, stuck_home};
 use uuid::Uuid;
 
 fn now() -> Moment {
     "2026-11-25T19:30:00Z".parse().unwrap()
 }
 
-fn household() -> (Story, sayso_model::LearnerId, WordId) {
-    let run = simulate(&stuck_household(Trouble::DelayTooLong, 7), 7, now()).unwrap();
+fn home() -> (Story, sayso_model::AnimalId, WordId) {
+    let run = simulate(&stuck_home(Trouble::DelayTooLong, 7), 7, now()).unwrap();
     let story = Story::from_events(run.events);
-    (story, run.truth.ids.learners[0], run.truth.ids.words[2])
+    (story, run.truth.ids.animals[0], run.truth.ids.words[2])
 }
 
 fn clip(story: &Story, word: WordId, number: u128, seconds: f64, lufs: f64) -> Event {
@@ -30,7 +30,7 @@ fn clip(story: &Story, word: WordId, number: u128, seconds: f64, lufs: f64) -> E
     };
     Event {
         id: EventId(Uuid::from_u128(1000 + number)),
-        learner: None,
+        animal: None,
         happened_at: now(),
         body: card.into(),
         ..pattern
@@ -39,15 +39,15 @@ fn clip(story: &Story, word: WordId, number: u128, seconds: f64, lufs: f64) -> E
 
 #[test]
 fn whether_a_word_can_be_made_out_is_checked_before_anything_else() {
-    let (story, learner, word) = household();
-    let advice = stuck(&story, learner, now(), &standings(&story, learner, now()));
+    let (story, animal, word) = home();
+    let advice = stuck(&story, animal, now(), &standings(&story, animal, now()));
     assert!(!advice.is_empty());
     for one in &advice {
         assert!(one.act.contains("First play its button from another room"), "{}", one.act);
         assert!(one.because.iter().any(|r| r.text.contains("hard to make out")), "{:?}", one.because);
     }
     let unknown = |story: &Story| {
-        let all = differential(story, learner, now(), word);
+        let all = differential(story, animal, now(), word);
         all.into_iter().find(|w| w.bearing == Bearing::Unknown).unwrap()
     };
     let without = unknown(&story);
@@ -66,15 +66,15 @@ fn whether_a_word_can_be_made_out_is_checked_before_anything_else() {
 
 #[test]
 fn a_recording_plainly_too_short_or_too_quiet_points_to_it() {
-    let (story, learner, word) = household();
-    let other = story.words_of(learner).iter().map(|w| w.word).find(|w| *w != word).unwrap();
+    let (story, animal, word) = home();
+    let other = story.words_of(animal).iter().map(|w| w.word).find(|w| *w != word).unwrap();
     for (seconds, lufs, bearing) in
         [(0.8, -25.0, Bearing::Unknown), (0.2, -23.0, Bearing::Perhaps), (0.8, -40.0, Bearing::Perhaps)]
     {
         let mut story = story.clone();
         story.add(clip(&story, other, 1, 0.8, -23.0));
         story.add(clip(&story, word, 2, seconds, lufs));
-        let all = differential(&story, learner, now(), word);
+        let all = differential(&story, animal, now(), word);
         let found = all.iter().find(|w| w.cause == Cause::HardToMakeOut).unwrap();
         assert_eq!(found.bearing, bearing, "{seconds} s, {lufs} LUFS: {}", found.evidence.text);
     }
@@ -84,8 +84,8 @@ fn a_recording_plainly_too_short_or_too_quiet_points_to_it() {
 fn a_child_is_named_wherever_a_battery_is() {
     let said = "emergency department at once";
     assert!(buttons::battery_caution().contains(said));
-    let (story, learner, _) = household();
-    let today = today::today(&story, learner, now()).unwrap();
+    let (story, animal, _) = home();
+    let today = today::today(&story, animal, now()).unwrap();
     for advice in &today.advice {
         let caution = advice.caution.as_deref().unwrap_or_default();
         assert!(!caution.contains("batter") || caution.contains(said), "{caution}");

@@ -7,15 +7,15 @@ use sayso_advisor::stages::standings;
 use sayso_methods::understanding::ladder::Rung;
 use sayso_model::order::{earlier_order, order};
 use sayso_model::{
-    Answer, Body, Call, Correction, Delivery, Event, EventId, HouseholdId, Invitation, InvitationKind,
-    InvitationResult, Label, LearnerId, Moment, Press, PressedBy, ProbeDesign, ProbeId, ProbePlan, ProbeResponse,
-    ProbeTrial, RewardCard, RewardId, RewardKind, Round, RoundId, Seconds, Source, Stage, Story, SwapDraw, SwapId,
-    SwapPlan, Then, Withdrawal, WordCard, WordId, Zone, draw,
+    AnimalId, Answer, Body, Call, Correction, Delivery, Event, EventId, HomeId, Invitation, InvitationKind,
+    InvitationResult, Label, Moment, Press, PressedBy, ProbeDesign, ProbeId, ProbePlan, ProbeResponse, ProbeTrial,
+    RewardCard, RewardId, RewardKind, Round, RoundId, Seconds, Source, Stage, Story, SwapDraw, SwapId, SwapPlan, Then,
+    Withdrawal, WordCard, WordId, Zone, draw,
 };
 use serde_json::json;
 use uuid::Uuid;
 
-const LEARNER: LearnerId = LearnerId(Uuid::from_u128(7));
+const ANIMAL: AnimalId = AnimalId(Uuid::from_u128(7));
 
 fn begin() -> Moment {
     "2026-01-05T08:00:00Z".parse().unwrap()
@@ -78,9 +78,9 @@ impl Log {
         let about = !matches!(body, Body::WordCard(_) | Body::RewardCard(_));
         self.events.push(Event {
             id,
-            household: HouseholdId(Uuid::from_u128(1)),
-            learner: about.then_some(LEARNER),
-            teacher: None,
+            home: HomeId(Uuid::from_u128(1)),
+            animal: about.then_some(ANIMAL),
+            person: None,
             happened_at: self.at,
             zone: Zone::utc(),
             recorded_at: self.at,
@@ -136,7 +136,7 @@ impl Log {
     }
 
     fn read(&self) -> Claims {
-        claims(&Story::from_events(self.events.clone()), LEARNER, self.at.plus_seconds(7_200.0)).unwrap()
+        claims(&Story::from_events(self.events.clone()), ANIMAL, self.at.plus_seconds(7_200.0)).unwrap()
     }
 }
 
@@ -156,13 +156,13 @@ fn wrong_presses_at_invitations_count_and_random_pressing_is_no_stage() {
     }
     let now = log.at.plus_seconds(60.0);
     let story = Story::from_events(log.events.clone());
-    for s in standings(&story, LEARNER, now) {
+    for s in standings(&story, ANIMAL, now) {
         assert_eq!((s.response.value, s.response.n), (Some(1.0), 120), "it pressed each time it wanted something");
         assert!(s.right.n == 120 && s.right.value.is_some_and(|r| (0.1..0.4).contains(&r)), "{}", s.right);
         assert!(!s.above_chance && s.figures_say != Stage::Converse, "{s:?}");
         assert!(s.chance.to_string().contains("25 %"), "{}", s.chance);
     }
-    assert!(claims(&story, LEARNER, now).unwrap().words.iter().all(|c| !c.rung().is_claim()));
+    assert!(claims(&story, ANIMAL, now).unwrap().words.iter().all(|c| !c.rung().is_claim()));
 }
 
 #[test]
@@ -217,7 +217,7 @@ fn wrong_answers_taken_back_or_changed_stay_wrong() {
                 let response = ProbeResponse::Chose { word: planned.word, after_s: None };
                 let body: Body =
                     ProbeTrial { probe: plan.probe, trial: number, target: planned.word, blind: true, response }.into();
-                log.write(Correction { of, happened_at: None, learner: Some(LEARNER), body: Box::new(body) });
+                log.write(Correction { of, happened_at: None, animal: Some(ANIMAL), body: Box::new(body) });
             } else {
                 log.write(Withdrawal { of, because: None });
                 log.trial(&plan, number, true);
@@ -261,9 +261,9 @@ fn what_is_dated_ahead_is_not_there_yet() {
         log.invite(word(0), word(0), None);
     });
     let story = Story::from_events(log.events.clone());
-    let found = claims(&story, LEARNER, now).unwrap();
+    let found = claims(&story, ANIMAL, now).unwrap();
     assert!(found.words.iter().all(|c| c.rung() == Rung::NothingYet) && found.rounds == (0, 0));
-    assert!(standings(&story, LEARNER, now).iter().all(|s| s.right.n == 0 && s.response.n == 0));
+    assert!(standings(&story, ANIMAL, now).iter().all(|s| s.right.n == 0 && s.response.n == 0));
 }
 
 #[test]
@@ -314,7 +314,7 @@ fn swapped(log: &mut Log, days: u16, ignores: bool, then: Option<Then>, mut agai
     log.write(SwapPlan { swap, words: words(2), one_in: draw::ONE_IN, days });
     let begun = log.at;
     let press_body =
-        |n: usize| -> Press { serde_json::from_value(json!({ "word": word(n), "by": PressedBy::Learner })).unwrap() };
+        |n: usize| -> Press { serde_json::from_value(json!({ "word": word(n), "by": PressedBy::Animal })).unwrap() };
     for _ in 0..usize::from(days) * 30 {
         log.at = log.at.plus_seconds(86_400.0 / 31.0 - 240.0);
         if log.at.seconds_since(begun) > f64::from(days) * 86_400.0 - 600.0 {
@@ -397,8 +397,7 @@ fn a_check_in_the_earlier_order_is_shown_as_planned_and_climbs_nothing() {
         log.write(ProbeTrial { probe: plan.probe, trial: t.number, target: t.word, blind: true, response });
     }
     let story = Story::from_events(log.events.clone());
-    let report =
-        sayso_advisor::checks::report(&story, LEARNER, plan.probe, log.at.plus_seconds(60.0)).unwrap().unwrap();
+    let report = sayso_advisor::checks::report(&story, ANIMAL, plan.probe, log.at.plus_seconds(60.0)).unwrap().unwrap();
     assert_eq!(report.words.iter().map(|w| (w.k, w.right.n)).collect::<Vec<_>>(), [(24, 24), (24, 24)]);
     assert!(report.departures.len() == 1 && report.departures[0].contains("earlier rule"), "{:?}", report.departures);
     assert!(log.read().words.iter().all(|c| c.rung() == Rung::NothingYet));

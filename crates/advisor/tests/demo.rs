@@ -6,9 +6,9 @@ use sayso_advisor::likes::{Setup, next_setup};
 use sayso_advisor::observe::invitations;
 use sayso_advisor::{Topic, checks, evidence, stages, thinning, today};
 use sayso_model::{
-    AssessmentId, Body, Event, EventId, Invitation, InvitationKind, InvitationResult, LearnerId, LikeOutcome,
-    LikeTrial, LikesFormat, LikesTest, Moment, Note, ProbePlan, RewardId, Seconds, Sign, SignLevel, Source, Story,
-    When, Withdrawal, WordId,
+    AnimalId, AssessmentId, Body, Event, EventId, Invitation, InvitationKind, InvitationResult, LikeOutcome, LikeTrial,
+    LikesFormat, LikesTest, Moment, Note, ProbePlan, RewardId, Seconds, Sign, SignLevel, Source, Story, When,
+    Withdrawal, WordId,
 };
 use uuid::Uuid;
 
@@ -16,19 +16,19 @@ fn now() -> Moment {
     "2026-11-25T19:30:00Z".parse().unwrap()
 }
 
-fn demo() -> (Story, LearnerId) {
+fn demo() -> (Story, AnimalId) {
     let story = Story::from_events(sayso_sim::demo(7, now()).events);
-    let learner = *story.learners().keys().max_by_key(|l| story.words_of(**l).len()).unwrap();
-    (story, learner)
+    let animal = *story.animals().keys().max_by_key(|l| story.words_of(**l).len()).unwrap();
+    (story, animal)
 }
 
-fn event(story: &Story, learner: LearnerId, number: u128, at: Moment, body: impl Into<Body>) -> Event {
+fn event(story: &Story, animal: AnimalId, number: u128, at: Moment, body: impl Into<Body>) -> Event {
     let pattern = story.ledger().all().next().unwrap();
     Event {
         id: EventId(Uuid::from_u128(number)),
-        household: pattern.household,
-        learner: Some(learner),
-        teacher: None,
+        home: pattern.home,
+        animal: Some(animal),
+        person: None,
         happened_at: at,
         zone: story.zone(),
         recorded_at: at,
@@ -39,8 +39,8 @@ fn event(story: &Story, learner: LearnerId, number: u128, at: Moment, body: impl
 
 #[test]
 fn a_strong_sign_outranks_everything_and_rests_the_day() {
-    let (mut story, learner) = demo();
-    let before = today::today(&story, learner, now()).unwrap();
+    let (mut story, animal) = demo();
+    let before = today::today(&story, animal, now()).unwrap();
     assert!(before.plan.is_some(), "the demo has a session to hold");
     let sign = Sign {
         sign: Note::new("freezes, stares").unwrap(),
@@ -48,9 +48,9 @@ fn a_strong_sign_outranks_everything_and_rests_the_day() {
         when: When::During,
         session: None,
     };
-    let seen = event(&story, learner, 1, now().plus_seconds(-600.0), sign);
+    let seen = event(&story, animal, 1, now().plus_seconds(-600.0), sign);
     story.add(seen);
-    let after = today::today(&story, learner, now()).unwrap();
+    let after = today::today(&story, animal, now()).unwrap();
     assert_eq!(after.advice[0].topic, Topic::Welfare);
     assert!(after.plan.is_none(), "no session is planned for the rest of the day");
     assert!(after.advice.iter().all(|a| a.topic != Topic::Invite && a.topic != Topic::Show));
@@ -64,11 +64,11 @@ fn a_strong_sign_outranks_everything_and_rests_the_day() {
 fn no_advice_or_evidence_says_that_the_animal_does_not_understand() {
     let (story, _) = demo();
     let mut said = String::new();
-    for learner in story.learners().keys() {
-        let today = today::today(&story, *learner, now()).unwrap();
+    for animal in story.animals().keys() {
+        let today = today::today(&story, *animal, now()).unwrap();
         said += &format!("{:?}", today.advice);
-        for word in story.words_of(*learner) {
-            let e = evidence::evidence(&story, *learner, word.word, now()).unwrap();
+        for word in story.words_of(*animal) {
+            let e = evidence::evidence(&story, *animal, word.word, now()).unwrap();
             said += &e.sentence;
             said += &e.claim.map_or_else(
                 |e| e,
@@ -87,9 +87,9 @@ fn no_advice_or_evidence_says_that_the_animal_does_not_understand() {
 
 #[test]
 fn the_demo_s_stall_is_found_with_its_late_delivery() {
-    let (story, learner) = demo();
-    let ball = story.words_of(learner).into_iter().find(|w| w.says.as_str() == "ball").unwrap().word;
-    let today = today::today(&story, learner, now()).unwrap();
+    let (story, animal) = demo();
+    let ball = story.words_of(animal).into_iter().find(|w| w.says.as_str() == "ball").unwrap().word;
+    let today = today::today(&story, animal, now()).unwrap();
     let advice =
         today.advice.iter().find(|a| a.topic == Topic::Stuck && a.word == Some(ball)).expect("the stall is seen");
     assert!(advice.because.iter().any(|r| r.text.contains("from press to delivery")), "{:?}", advice.because);
@@ -97,7 +97,7 @@ fn the_demo_s_stall_is_found_with_its_late_delivery() {
 
 #[test]
 fn an_invitation_it_did_not_want_is_never_counted() {
-    let (story, learner) = demo();
+    let (story, animal) = demo();
     let word = WordId(Uuid::from_u128(77));
     let ask = |number: u128, result, took| {
         let seconds = |s| Seconds::new(s).unwrap();
@@ -112,7 +112,7 @@ fn an_invitation_it_did_not_want_is_never_counted() {
             session: None,
             call: None,
         };
-        event(&story, learner, number, now(), body)
+        event(&story, animal, number, now(), body)
     };
     let pressed = |w| InvitationResult::Pressed { word: w, after_s: Seconds::new(2.0).unwrap() };
     let other = WordId(Uuid::from_u128(78));
@@ -126,7 +126,7 @@ fn an_invitation_it_did_not_want_is_never_counted() {
         ask(7, InvitationResult::Left { after_s: None }, None),
         ask(8, InvitationResult::WithoutButton { after_s: None }, Some(true)),
     ]);
-    let sorted = invitations(&told, learner, word, now());
+    let sorted = invitations(&told, animal, word, now());
     // Wanted: 1, 4, 6 and 8; pressed, whichever word: 4 and 6.
     assert_eq!(sorted.pressed(), (2, 4));
     // Every press counts among the right and wrong ones, wanted or not, or the share would be flattered: 4, 5 and 6.
@@ -137,12 +137,12 @@ fn an_invitation_it_did_not_want_is_never_counted() {
 
 #[test]
 fn a_likes_test_goes_on_from_what_was_recorded_and_taken_back() {
-    let (base, learner) = demo();
+    let (base, animal) = demo();
     let rewards: Vec<RewardId> = (1..=3).map(|n| RewardId(Uuid::from_u128(n))).collect();
     let assessment = AssessmentId(Uuid::from_u128(9));
     let test = LikesTest { assessment, format: LikesFormat::Multiple, rewards, rounds: 1, seed: 5 };
-    let mut story = Story::from_events([event(&base, learner, 1, now(), test)]);
-    let offered = |story: &Story| match next_setup(story, learner, assessment).unwrap() {
+    let mut story = Story::from_events([event(&base, animal, 1, now(), test)]);
+    let offered = |story: &Story| match next_setup(story, animal, assessment).unwrap() {
         Setup::Offer { offered, .. } => offered,
         Setup::Done => Vec::new(),
     };
@@ -150,30 +150,30 @@ fn a_likes_test_goes_on_from_what_was_recorded_and_taken_back() {
     assert_eq!(first.len(), 3);
     let choose = |row: &[RewardId], number: u128, result| {
         let trial = LikeTrial { assessment, format: LikesFormat::Multiple, round: 1, offered: row.to_vec(), result };
-        event(&base, learner, number, now(), trial)
+        event(&base, animal, number, now(), trial)
     };
     story.add(choose(&first, 2, LikeOutcome::Chose { reward: first[1] }));
     assert_eq!(offered(&story), vec![first[2], first[0]], "the leftmost of the others moves to the right end");
     let back = Withdrawal { of: EventId(Uuid::from_u128(2)), because: None };
-    story.add(event(&base, learner, 3, now(), back));
+    story.add(event(&base, animal, 3, now(), back));
     assert_eq!(offered(&story), first, "a trial taken back comes again");
     story.add(choose(&first, 4, LikeOutcome::WalkedAway));
-    assert_eq!(next_setup(&story, learner, assessment), Some(Setup::Done), "walking away is an answer");
+    assert_eq!(next_setup(&story, animal, assessment), Some(Setup::Done), "walking away is an answer");
 }
 
 #[test]
 fn a_word_asked_for_more_than_it_can_be_given_gets_a_signal_and_a_sign_to_go_back() {
     use sayso_model::{Accident, Answer, Delivery, Press, PressedBy, Probability, Stage};
-    let (story, learner) = demo();
-    let standings = stages::standings(&story, learner, now());
-    assert!(thinning::thinning(&story, learner, now(), &standings).is_empty(), "the demo's people keep up");
+    let (story, animal) = demo();
+    let standings = stages::standings(&story, animal, now());
+    assert!(thinning::thinning(&story, animal, now(), &standings).is_empty(), "the demo's people keep up");
     let word = standings.iter().find(|s| s.stage == Stage::Converse && s.says == "tug").unwrap().word;
     let mut busy = story.clone();
     for i in 0..300_u32 {
         let at = now().plus_seconds(-600.0 * f64::from(i));
         let press = Press {
             word,
-            by: PressedBy::Learner,
+            by: PressedBy::Animal,
             certainty: Probability::clamped(1.0),
             accident: Accident::Unsure,
             place: None,
@@ -181,7 +181,7 @@ fn a_word_asked_for_more_than_it_can_be_given_gets_a_signal_and_a_sign_to_go_bac
             session: None,
         };
         let id = u128::from(i) * 2 + 10;
-        busy.add(event(&story, learner, id, at, press));
+        busy.add(event(&story, animal, id, at, press));
         let delivery = Delivery {
             answers: Some(EventId(Uuid::from_u128(id))),
             word,
@@ -192,10 +192,10 @@ fn a_word_asked_for_more_than_it_can_be_given_gets_a_signal_and_a_sign_to_go_bac
             then_word: None,
             session: None,
         };
-        busy.add(event(&story, learner, id + 1, at.plus_seconds(2.0), delivery));
+        busy.add(event(&story, animal, id + 1, at.plus_seconds(2.0), delivery));
     }
-    let standings = stages::standings(&busy, learner, now());
-    let advice = thinning::thinning(&busy, learner, now(), &standings);
+    let standings = stages::standings(&busy, animal, now());
+    let advice = thinning::thinning(&busy, animal, now(), &standings);
     assert_eq!(advice.iter().filter_map(|a| a.word).collect::<Vec<_>>(), [word]);
     assert!(
         advice[0].caution.as_ref().unwrap().contains("a burst of presses may come first"),
@@ -207,17 +207,17 @@ fn a_word_asked_for_more_than_it_can_be_given_gets_a_signal_and_a_sign_to_go_bac
 
 #[test]
 fn the_demo_s_checks_were_run_in_the_order_their_plans_give() {
-    let (story, learner) = demo();
-    let plans: Vec<ProbePlan> = story.of::<ProbePlan>(learner).map(|p| p.part.clone()).collect();
+    let (story, animal) = demo();
+    let plans: Vec<ProbePlan> = story.of::<ProbePlan>(animal).map(|p| p.part.clone()).collect();
     assert_eq!(plans.len(), 3);
     for plan in plans {
         let planned = checks::order(&plan).unwrap();
-        let run = checks::trials(&story, learner, plan.probe);
+        let run = checks::trials(&story, animal, plan.probe);
         assert!(!run.is_empty());
         for trial in run {
             assert_eq!(planned[usize::from(trial.part.trial) - 1].word, trial.part.target);
         }
-        let departures = checks::report(&story, learner, plan.probe, now()).unwrap().unwrap().departures;
+        let departures = checks::report(&story, animal, plan.probe, now()).unwrap().unwrap().departures;
         assert!(departures.is_empty(), "{departures:?}");
     }
 }

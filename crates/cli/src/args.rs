@@ -50,15 +50,15 @@ pub struct Data {
 
 /// Whose events may come in.
 #[derive(Args, Debug, Clone, Copy)]
-pub struct OtherHouseholds {
+pub struct OtherHomes {
     /// Take in events of a household that this notebook does not hold. It then holds several, for good.
-    #[arg(long)]
-    pub take_in_other_household: bool,
+    #[arg(long, alias = "take-in-other-household")]
+    pub take_in_other_home: bool,
 }
 
-impl From<OtherHouseholds> for sayso_store::Others {
-    fn from(given: OtherHouseholds) -> Self {
-        if given.take_in_other_household { Self::TakeIn } else { Self::Refuse }
+impl From<OtherHomes> for sayso_store::Others {
+    fn from(given: OtherHomes) -> Self {
+        if given.take_in_other_home { Self::TakeIn } else { Self::Refuse }
     }
 }
 
@@ -94,8 +94,8 @@ pub struct Listening {
     #[arg(long, value_name = "TIME")]
     pub started_at: Option<sayso_model::Moment>,
     /// Name or id of the animal the board is for; needed where there are several and the log should say which.
-    #[arg(long, requires = "log")]
-    pub learner: Option<String>,
+    #[arg(long, requires = "log", alias = "learner")]
+    pub animal: Option<String>,
     /// Samples on standard input: s16le or f32le.
     #[arg(long, value_name = "FORMAT")]
     pub pcm: Option<sayso_listen::PcmFormat>,
@@ -140,8 +140,8 @@ pub struct Planning {
     #[arg(long, value_name = "DIR")]
     pub data: PathBuf,
     /// Name or id of the animal; may be left out where there is one.
-    #[arg(long)]
-    pub learner: Option<String>,
+    #[arg(long, alias = "learner")]
+    pub animal: Option<String>,
     /// What is changed: quieter_button, new_place, faster_delivery or other.
     #[arg(long, value_parser = by_name(CaseQuestion::ALL, CaseQuestion::name))]
     pub question: CaseQuestion,
@@ -161,9 +161,9 @@ pub struct Planning {
     /// A word by what it says or its id; again for more. All words, if left out.
     #[arg(long)]
     pub word: Vec<String>,
-    /// An animal of a multiple baseline over animals; again for more.
-    #[arg(long)]
-    pub animal: Vec<String>,
+    /// An animal of a multiple baseline across animals, by name or id; again for more.
+    #[arg(long, value_name = "ANIMAL")]
+    pub across: Vec<String>,
     /// What a point is: day or session.
     #[arg(long, default_value = "day", value_parser = by_name(CaseUnit::ALL, CaseUnit::name))]
     pub unit: CaseUnit,
@@ -195,8 +195,8 @@ pub enum Designing {
         #[command(flatten)]
         data: Data,
         /// Name or id of the animal; all of them if left out.
-        #[arg(long)]
-        learner: Option<String>,
+        #[arg(long, alias = "learner")]
+        animal: Option<String>,
     },
     /// Today's condition, the figures so far, and at the end the result. Later days are not told.
     Show {
@@ -256,16 +256,16 @@ pub enum Command {
         #[command(flatten)]
         data: Data,
         /// Name or id of the animal; all of them if left out.
-        #[arg(long)]
-        learner: Option<String>,
+        #[arg(long, alias = "learner")]
+        animal: Option<String>,
     },
     /// The evidence for each word.
     Evidence {
         #[command(flatten)]
         data: Data,
         /// Name or id of the animal; all of them if left out.
-        #[arg(long)]
-        learner: Option<String>,
+        #[arg(long, alias = "learner")]
+        animal: Option<String>,
     },
     /// Does a change help this animal? Trials by single-case designs: planned, drawn by chance, tested against the draw.
     #[command(subcommand)]
@@ -296,7 +296,7 @@ pub enum Command {
         #[arg(long)]
         yes: bool,
         #[command(flatten)]
-        others: OtherHouseholds,
+        others: OtherHomes,
     },
     /// Write every event to standard output or a file.
     Export {
@@ -344,14 +344,14 @@ pub enum Command {
         /// The backup.
         file: PathBuf,
         #[command(flatten)]
-        others: OtherHouseholds,
+        others: OtherHomes,
     },
     /// Look the notebook through: the file, every event, every recording.
     Check {
         #[command(flatten)]
         data: Data,
     },
-    /// Run the estimators on simulated learners whose truth is known, and write tables and plots.
+    /// Run the estimators on simulated animals whose truth is known, and write tables and plots.
     Lab {
         /// A small run, to see whether the machinery works.
         #[arg(long)]

@@ -6,8 +6,8 @@
 mod sounds;
 
 use sayso_model::{
-    Body, Event, EventId, HouseholdCard, HouseholdId, Label, LearnerCard, LearnerId, Moment, Press, PressedBy, Source,
-    Species, WordCard, WordId, Zone,
+    AnimalCard, AnimalId, Body, Event, EventId, HomeCard, HomeId, Label, Moment, Press, PressedBy, Source, Species,
+    WordCard, WordId, Zone,
 };
 use sayso_store::Store;
 use serde_json::Value;
@@ -43,20 +43,20 @@ fn wav(path: &Path, x: &[f32]) {
 /// A notebook of one dog and words "word 0" to "word 5", and sounds beside it.
 struct Home {
     dir: tempfile::TempDir,
-    household: HouseholdId,
+    home: HomeId,
 }
 
 impl Home {
     async fn new() -> Self {
         let dir = tempfile::tempdir().unwrap();
-        let home = Self { dir, household: HouseholdId(Uuid::now_v7()) };
+        let home = Self { dir, home: HomeId(Uuid::now_v7()) };
         let store = Store::open(&home.data()).await.unwrap();
         let at: Moment = "2026-03-01T08:00:00Z".parse().unwrap();
         let event = |body: Body| Event {
             id: EventId(Uuid::now_v7()),
-            household: home.household,
-            learner: None,
-            teacher: None,
+            home: home.home,
+            animal: None,
+            person: None,
             happened_at: at,
             zone: Zone::utc(),
             recorded_at: at,
@@ -64,8 +64,8 @@ impl Home {
             body,
         };
         let mut events = vec![
-            event(HouseholdCard { name: Label::new("The house by the park").unwrap(), zone: Zone::utc() }.into()),
-            event(learner("Pip").into()),
+            event(HomeCard { name: Label::new("The house by the park").unwrap(), zone: Zone::utc() }.into()),
+            event(animal("Pip").into()),
         ];
         events.extend((0..WORDS).map(|w| {
             event(
@@ -77,7 +77,7 @@ impl Home {
                     not_now: None,
                     reward: None,
                     closing: false,
-                    learners: Vec::new(),
+                    animals: Vec::new(),
                     active: true,
                 }
                 .into(),
@@ -112,7 +112,7 @@ impl Home {
 
     async fn heard(&self) -> Vec<(Event, Press)> {
         let store = Store::open(&self.data()).await.unwrap();
-        let story = store.story(self.household).await.unwrap();
+        let story = store.story(self.home).await.unwrap();
         let found = story.everyones::<Press>().map(|f| (f.event.clone(), f.part.clone())).collect();
         store.close().await.unwrap();
         found
@@ -126,9 +126,9 @@ impl Home {
     }
 }
 
-fn learner(name: &str) -> LearnerCard {
+fn animal(name: &str) -> AnimalCard {
     serde_json::from_value(serde_json::json!({
-        "learner": LearnerId(Uuid::now_v7()), "name": name, "species": Species::Dog, "active": true
+        "animal": AnimalId(Uuid::now_v7()), "name": name, "species": Species::Dog, "active": true
     }))
     .unwrap()
 }
@@ -166,7 +166,7 @@ async fn presses_in_a_file_are_printed_and_logged_once() {
     let began: Moment = BEGAN.parse().unwrap();
     for (event, press) in &heard {
         assert_eq!((event.source, press.by), (Source::Heard, PressedBy::Unknown));
-        assert!(event.learner.is_some(), "the only animal");
+        assert!(event.animal.is_some(), "the only animal");
         let line = printed
             .iter()
             .find(|p| (p["onset_s"].as_f64().unwrap() - event.happened_at.seconds_since(began)).abs() < 0.002);

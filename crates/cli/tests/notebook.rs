@@ -14,9 +14,9 @@ fn out(done: &Output) -> String {
     format!("{}{}", String::from_utf8_lossy(&done.stdout), String::from_utf8_lossy(&done.stderr))
 }
 
-fn remark(household: u8, n: u32, text: &str) -> String {
+fn remark(home: u8, n: u32, text: &str) -> String {
     format!(
-        r#"{{"id":"00000000-0000-7000-8000-{n:012}","household":"00000000-0000-7000-8000-0000000000{household:02}","happened_at":"2026-03-01T10:00:00.000Z","zone":"UTC","recorded_at":"2026-03-01T10:00:00.000Z","source":"tap","body":{{"kind":"remark","text":"{text}"}}}}"#
+        r#"{{"id":"00000000-0000-7000-8000-{n:012}","home":"00000000-0000-7000-8000-0000000000{home:02}","happened_at":"2026-03-01T10:00:00.000Z","zone":"UTC","recorded_at":"2026-03-01T10:00:00.000Z","source":"tap","body":{{"kind":"remark","text":"{text}"}}}}"#
     )
 }
 
@@ -42,7 +42,7 @@ fn a_notebook_is_checked_exported_and_taken_in_elsewhere_only_by_choice() {
         out(&list)
     );
     let strange = log(Path::new(&one), &remark(2, 4, "d"));
-    assert!(!strange.status.success() && out(&strange).contains("household"), "{}", out(&strange));
+    assert!(!strange.status.success() && out(&strange).contains("home"), "{}", out(&strange));
 
     let checked = sayso(&["check", "--data", &one]);
     assert!(checked.status.success() && out(&checked).contains("2 events"), "{}", out(&checked));
@@ -52,15 +52,15 @@ fn a_notebook_is_checked_exported_and_taken_in_elsewhere_only_by_choice() {
     assert!(sayso(&["export", "--data", &one, "--form", "tar", "--to", &tar]).status.success());
     assert!(log(Path::new(&two), &remark(2, 4, "d")).status.success());
     let refused = sayso(&["import", "--data", &two, &tar, "--yes"]);
-    assert!(!refused.status.success() && out(&refused).contains("--take-in-other-household"), "{}", out(&refused));
-    let taken = sayso(&["import", "--data", &two, &tar, "--yes", "--take-in-other-household"]);
+    assert!(!refused.status.success() && out(&refused).contains("--take-in-other-home"), "{}", out(&refused));
+    let taken = sayso(&["import", "--data", &two, &tar, "--yes", "--take-in-other-home"]);
     assert!(taken.status.success() && out(&taken).contains("Imported 2 events"), "{}", out(&taken));
 
     let copy = path("copy.sayso");
     assert!(sayso(&["backup", "--data", &one, &copy]).status.success());
     assert!(log(Path::new(&path("three")), &remark(3, 9, "e")).status.success());
     let refused = sayso(&["restore", "--data", &path("three"), &copy]);
-    assert!(!refused.status.success() && out(&refused).contains("--take-in-other-household"), "{}", out(&refused));
+    assert!(!refused.status.success() && out(&refused).contains("--take-in-other-home"), "{}", out(&refused));
     assert!(sayso(&["restore", "--data", &path("four"), &copy]).status.success());
 }
 

@@ -3,14 +3,14 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use sayso_model::Moment;
-use sayso_sim::{plain_household, simulate};
+use sayso_sim::{plain_home, simulate};
 use sayso_store::Store;
 use serde_json::Value;
 use std::io::{BufRead, BufReader, Read, Write};
 use std::net::TcpStream;
 use std::process::{Child, ChildStdout, Command, Stdio};
 
-const HOUSEHOLDS: u64 = 50;
+const HOMES: u64 = 50;
 
 /// A notebook that is served; stopped when dropped.
 struct Served {
@@ -82,16 +82,16 @@ fn text(html: &str) -> String {
 }
 
 #[tokio::test]
-async fn page_command_and_api_say_the_same_of_fifty_households() {
+async fn page_command_and_api_say_the_same_of_fifty_homes() {
     let end: Moment = "2026-06-01T20:00:00Z".parse().unwrap();
     let mut claimed = 0;
-    for seed in 0..HOUSEHOLDS {
-        let mut home = plain_household(seed);
+    for seed in 0..HOMES {
+        let mut home = plain_home(seed);
         home.days = 21 + u32::try_from(seed % 3).unwrap() * 7;
-        home.learners[0].presser.rate *= [0.5, 1.0, 4.0][usize::try_from(seed % 3).unwrap()];
-        home.learners[0].plan.rounds = seed % 2 == 0;
+        home.animals[0].presser.rate *= [0.5, 1.0, 4.0][usize::try_from(seed % 3).unwrap()];
+        home.animals[0].plan.rounds = seed % 2 == 0;
         let run = simulate(&home, seed, end).unwrap();
-        let learner = run.truth.ids.learners[0];
+        let animal = run.truth.ids.animals[0];
         let dir = tempfile::tempdir().unwrap();
         let data = dir.path().join("notebook");
         let store = Store::open(&data).await.unwrap();
@@ -99,7 +99,7 @@ async fn page_command_and_api_say_the_same_of_fifty_households() {
         store.close().await.unwrap();
 
         let served = Served::at(&data);
-        let api = served.get(&format!("/api/evidence/{learner}"));
+        let api = served.get(&format!("/api/evidence/{animal}"));
         let api: Value = serde_json::from_str(&api[api.find('{').unwrap()..=api.rfind('}').unwrap()]).unwrap();
         let command =
             Command::new(env!("CARGO_BIN_EXE_sayso")).args(["evidence", "--data"]).arg(&data).output().unwrap();
@@ -108,7 +108,7 @@ async fn page_command_and_api_say_the_same_of_fifty_households() {
         let animal = api["animal"]["said"].as_str().unwrap();
         assert!(command.contains(animal), "household {seed}: {animal:?} not in {command}");
         for word in api["words"].as_array().unwrap() {
-            let page = text(&served.get(&format!("/l/{learner}/evidence/{}", word["word"].as_str().unwrap())));
+            let page = text(&served.get(&format!("/l/{animal}/evidence/{}", word["word"].as_str().unwrap())));
             assert!(page.contains(animal), "household {seed}: {animal:?} not on the page");
             for ladder in ["asking", "hearing"] {
                 let said = word[ladder]["said"].as_str().unwrap();

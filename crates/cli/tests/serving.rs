@@ -62,7 +62,7 @@ fn end(child: &mut Child, signal: &str) -> ExitStatus {
 }
 
 fn set_up(port: u16) {
-    let form = "household=The+house&you=Ann&learner=Momo&species=dog&zone=Europe%2FBerlin";
+    let form = "home=The+house&you=Ann&animal=Momo&species=dog&zone=Europe%2FBerlin";
     let answer = ask(port, &post("/start", "application/x-www-form-urlencoded", form));
     assert!(answer.starts_with("HTTP/1.1 303"), "{answer}");
 }

@@ -22,12 +22,12 @@ const SPREAD: f64 = 1.2;
 const SIDE: f64 = 0.5;
 const DRAWS: usize = 400;
 
-struct Household {
+struct Home {
     strengths: Vec<f64>,
     rng: ChaCha8Rng,
 }
 
-impl Household {
+impl Home {
     fn new(items: usize, seed: u64) -> Self {
         let mut rng = ChaCha8Rng::seed_from_u64(seed);
         let strengths = (0..items)
@@ -67,7 +67,7 @@ struct Record {
     claims_true: Vec<f64>,
 }
 
-fn run(items: usize, households: u64, adaptive: bool) -> Record {
+fn run(items: usize, homes: u64, adaptive: bool) -> Record {
     let most = items * (items - 1) / 2 * usize::from(ROUNDS);
     let rule = StopRule { most: most as u64, ..StopRule::default() };
     let mut record = Record {
@@ -76,11 +76,11 @@ fn run(items: usize, households: u64, adaptive: bool) -> Record {
         stopped_right: Vec::new(),
         claims_true: Vec::new(),
     };
-    for number in 0..households {
+    for number in 0..homes {
         // Both ways meet the same households.
         let seed = (SEED + items as u64) ^ (number << 20);
-        let mut household = Household::new(items, seed);
-        let wanted = top(&household.strengths);
+        let mut home = Home::new(items, seed);
+        let wanted = top(&home.strengths);
         let plan = schedule::paired(items, ROUNDS, seed);
         let mut trials: Vec<PairTrial> = Vec::with_capacity(most);
         let mut stopped = false;
@@ -88,7 +88,7 @@ fn run(items: usize, households: u64, adaptive: bool) -> Record {
             let fit = fit_pairs(items, &trials, &model()).unwrap();
             let found: Vec<f64> = fit.strengths.iter().map(|s| s.value).collect();
             let right = f64::from(u8::from(top(&found) == wanted));
-            record.right[at] += right / households as f64;
+            record.right[at] += right / homes as f64;
             if !stopped && at > 0 {
                 let verdict = should_stop(&fit, &rule, DRAWS, seed ^ at as u64).unwrap();
                 stopped = !matches!(verdict, Verdict::GoOn(_));
@@ -98,7 +98,7 @@ fn run(items: usize, households: u64, adaptive: bool) -> Record {
                 }
                 if let Verdict::KnownWellEnough(set) = verdict {
                     let (inside, outside): (Vec<usize>, Vec<usize>) = (0..items).partition(|i| set.members.contains(i));
-                    let strength = |i: &usize| household.strengths[*i];
+                    let strength = |i: &usize| home.strengths[*i];
                     let weakest = inside.iter().map(strength).fold(f64::INFINITY, f64::min);
                     let strongest = outside.iter().map(strength).fold(f64::NEG_INFINITY, f64::max);
                     record.claims_true.push(f64::from(u8::from(strongest <= weakest + rule.margin)));
@@ -113,7 +113,7 @@ fn run(items: usize, households: u64, adaptive: bool) -> Record {
             } else {
                 plan.get(at).map(|p| (p.left, p.right)).unwrap()
             };
-            trials.push(household.offer(left, right));
+            trials.push(home.offer(left, right));
         }
     }
     record
@@ -136,7 +136,7 @@ fn smooth(curve: &[f64]) -> Vec<f64> {
         .collect()
 }
 
-fn svg(items: usize, all: &[f64], adaptive: &[f64], households: u64) -> String {
+fn svg(items: usize, all: &[f64], adaptive: &[f64], homes: u64) -> String {
     let (width, height, left, bottom) = (640.0, 360.0, 60.0, 50.0);
     let x = |at: usize| left + (width - left - 20.0) * at as f64 / (all.len() - 1) as f64;
     let y = |share: f64| height - bottom - (height - bottom - 50.0) * share;
@@ -150,7 +150,7 @@ fn svg(items: usize, all: &[f64], adaptive: &[f64], households: u64) -> String {
          font-family=\"sans-serif\" font-size=\"13\">\n\
          <title>Share of households whose three best-liked of {items} items were found, by number of trials</title>\n\
          <rect width=\"{width}\" height=\"{height}\" fill=\"#fff\"/>\n\
-         <text x=\"{left}\" y=\"22\">{items} items, {households} simulated households: top three found, by trials run</text>"
+         <text x=\"{left}\" y=\"22\">{items} items, {homes} simulated households: top three found, by trials run</text>"
     )
     .unwrap();
     for tick in 0..=4 {
@@ -192,20 +192,20 @@ fn svg(items: usize, all: &[f64], adaptive: &[f64], households: u64) -> String {
 }
 
 fn main() {
-    let households: u64 = std::env::args().nth(1).and_then(|n| n.parse().ok()).unwrap_or(400);
+    let homes: u64 = std::env::args().nth(1).and_then(|n| n.parse().ok()).unwrap_or(400);
     let file = std::env::args().nth(2);
-    println!("{households} simulated households per number of items.\n");
+    println!("{homes} simulated households per number of items.\n");
     println!("| items | rounds of all pairs | trials | top three right | adaptive trials for the same | saved |");
     println!("| --: | --: | --: | --: | --: | --: |");
     let mut stops = String::new();
     for items in 4..=8 {
-        let (all, adaptive) = (run(items, households, false), run(items, households, true));
+        let (all, adaptive) = (run(items, homes, false), run(items, homes, true));
         let (all_curve, adaptive_curve) = (smooth(&all.right), smooth(&adaptive.right));
         let pairs = items * (items - 1) / 2;
         for round in 1..=usize::from(ROUNDS) {
             let trials = pairs * round;
             let reached = all_curve[trials];
-            let error = (reached * (1.0 - reached) / households as f64).sqrt();
+            let error = (reached * (1.0 - reached) / homes as f64).sqrt();
             // First number of trials at which the adaptive curve is as high, and stays so for the next two.
             let level =
                 |at: usize| adaptive_curve[at..(at + 3).min(adaptive_curve.len())].iter().all(|v| *v >= reached);
@@ -235,7 +235,7 @@ fn main() {
         if items == 8
             && let Some(file) = &file
         {
-            std::fs::write(file, svg(items, &all_curve, &adaptive_curve, households)).unwrap();
+            std::fs::write(file, svg(items, &all_curve, &adaptive_curve, homes)).unwrap();
         }
     }
     println!(

@@ -89,7 +89,7 @@ struct Tally {
     held: u64,
     of: u64,
     last_held: u64,
-    learners: u64,
+    animals: u64,
     learnt: u64,
 }
 
@@ -101,21 +101,21 @@ impl Tally {
         }
         let (point, p) = (curve.points.last().unwrap(), truth.last().unwrap());
         self.last_held += u64::from(point.lower <= *p && *p <= point.upper);
-        self.learners += 1;
+        self.animals += 1;
         self.learnt += u64::from(curve.learning_trial.is_some());
     }
     fn print(&self, name: &str, trials: usize) {
         println!(
             "{name:34} {trials:4}  {:5.1} %   {:5.1} %   {:5.1} %",
             100.0 * self.held as f64 / self.of as f64,
-            100.0 * self.last_held as f64 / self.learners as f64,
-            100.0 * self.learnt as f64 / self.learners as f64
+            100.0 * self.last_held as f64 / self.animals as f64,
+            100.0 * self.learnt as f64 / self.animals as f64
         );
     }
 }
 
-fn curves(learners: u64, first: u64) {
-    println!("Learning curve, 90 % band, chance {CHANCE}, a fifth of the trials missing, {learners} learners a row");
+fn curves(animals: u64, first: u64) {
+    println!("Learning curve, 90 % band, chance {CHANCE}, a fifth of the trials missing, {animals} animals a row");
     println!("{:34} {:>4}  {:>7}   {:>7}   learning trial claimed", "truth, fit", "n", "trials", "last");
     for (name, truth) in [
         ("walk 0.02", Truth::Walk(0.02)),
@@ -126,8 +126,8 @@ fn curves(learners: u64, first: u64) {
     ] {
         for trials in [20, 60] {
             let (mut single, mut alone, mut pooled) = (Tally::default(), Tally::default(), Tally::default());
-            for household in 0..learners.div_ceil(6) {
-                let mut dice = Dice::seeded(first + household);
+            for home in 0..animals.div_ceil(6) {
+                let mut dice = Dice::seeded(first + home);
                 let words: Vec<(Vec<f64>, Vec<Option<bool>>)> = (0..6)
                     .map(|_| {
                         let truth = probabilities(truth, trials, &mut dice);
@@ -152,8 +152,8 @@ fn curves(learners: u64, first: u64) {
     }
 }
 
-fn weekly_factors(learners: u64, first: u64) {
-    println!("\nCeleration, 90 % interval, truth x 1.3 a week, {learners} learners a row");
+fn weekly_factors(animals: u64, first: u64) {
+    println!("\nCeleration, 90 % interval, truth x 1.3 a week, {animals} animals a row");
     for (name, days, base, noise) in [
         ("log-normal rates", 14, 2.0, 0.25),
         ("Poisson counts, mean from 6", 14, 6.0, 0.0),
@@ -162,8 +162,8 @@ fn weekly_factors(learners: u64, first: u64) {
     ] {
         let truth = 1.3f64;
         let (mut squares, mut counts, mut made, mut made_counts) = (0u64, 0u64, 0u64, 0u64);
-        for learner in 0..learners {
-            let mut dice = Dice::seeded(first + learner);
+        for animal in 0..animals {
+            let mut dice = Dice::seeded(first + animal);
             let day: Vec<f64> = (0..days).map(f64::from).collect();
             let mean: Vec<f64> = day
                 .iter()
@@ -194,15 +194,15 @@ fn weekly_factors(learners: u64, first: u64) {
     }
 }
 
-fn hazards(learners: u64, first: u64) {
-    println!("\nHazard after an answer, exact 95 % interval, pieces {PIECES:?} s, {learners} learners a row");
+fn hazards(animals: u64, first: u64) {
+    println!("\nHazard after an answer, exact 95 % interval, pieces {PIECES:?} s, {animals} animals a row");
     for (name, hazard) in [("0.02 a second", 0.02), ("0.002 a second", 0.002)] {
         for answers in [10, 60] {
             let mut held = [0u64; 4];
             let mut made = [0u64; 4];
             let (mut ratio_held, mut ratios) = (0u64, 0u64);
-            for learner in 0..learners {
-                let mut dice = Dice::seeded(first + learner);
+            for animal in 0..animals {
+                let mut dice = Dice::seeded(first + animal);
                 let presses: Vec<AnsweredPress> = (0..2 * answers)
                     .map(|k| {
                         let answer = if k % 2 == 0 { Answer::Yes } else { Answer::No };
@@ -234,33 +234,33 @@ fn hazards(learners: u64, first: u64) {
     }
 }
 
-fn phases(learners: u64, first: u64) {
-    println!("\nNAP, 90 % interval, normal values, {learners} learners a row");
+fn phases(animals: u64, first: u64) {
+    println!("\nNAP, 90 % interval, normal values, {animals} animals a row");
     for (shift, nap) in [(0.0, 0.5), (1.0, 0.760_249_938_906_522_3)] {
         for (n_a, n_b) in [(5, 5), (10, 20)] {
             let mut held = 0u64;
-            for learner in 0..learners {
-                let mut dice = Dice::seeded(first + learner);
+            for animal in 0..animals {
+                let mut dice = Dice::seeded(first + animal);
                 let a: Vec<f64> = (0..n_a).map(|_| dice.normal()).collect();
                 let b: Vec<f64> = (0..n_b).map(|_| shift + dice.normal()).collect();
                 held += u64::from(compare_phases(&a, &b, Better::Larger).unwrap().nap_interval.contains(nap));
             }
-            println!("NAP {nap:.2}, {n_a} and {n_b} observations   {:5.1} %", 100.0 * held as f64 / learners as f64);
+            println!("NAP {nap:.2}, {n_a} and {n_b} observations   {:5.1} %", 100.0 * held as f64 / animals as f64);
         }
     }
 }
 
-fn ready(learners: u64, first: u64) {
+fn ready(animals: u64, first: u64) {
     println!(
-        "\nReadiness, 40 sessions, {learners} learners: said probability of ready in the last session, and how often it was"
+        "\nReadiness, 40 sessions, {animals} animals: said probability of ready in the last session, and how often it was"
     );
     let rate = [0.2, 0.55, 0.92];
     let seconds = [40.0, 18.0, 7.0];
     let relaxed = [0.3, 0.6, 0.9];
     let mut bins = [(0u64, 0u64, 0.0f64); 5];
     let (mut right, mut brier, mut settled) = (0u64, 0.0, 0u64);
-    for learner in 0..learners {
-        let mut dice = Dice::seeded(first + learner);
+    for animal in 0..animals {
+        let mut dice = Dice::seeded(first + animal);
         let scale = (0.5 * dice.normal()).exp();
         let mut state = 0usize;
         let sessions: Vec<SessionSigns> = (0..40)
@@ -287,7 +287,7 @@ fn ready(learners: u64, first: u64) {
         let bin = &mut bins[((p * 5.0) as usize).min(4)];
         *bin = (bin.0 + 1, bin.1 + is, bin.2 + p);
         right += u64::from(found.likeliest as usize == state);
-        brier += (p - is as f64).powi(2) / learners as f64;
+        brier += (p - is as f64).powi(2) / animals as f64;
         settled += u64::from(found.converged);
     }
     for (k, (n, were, sum)) in bins.iter().enumerate().filter(|(_, bin)| bin.0 > 0) {
@@ -301,19 +301,19 @@ fn ready(learners: u64, first: u64) {
     }
     println!(
         "likeliest state right {:.1} %, Brier score {brier:.3}, fit settled {:.1} %",
-        100.0 * right as f64 / learners as f64,
-        100.0 * settled as f64 / learners as f64
+        100.0 * right as f64 / animals as f64,
+        100.0 * settled as f64 / animals as f64
     );
 }
 
 fn main() {
     let mut arguments = std::env::args().skip(1).map(|a| a.parse::<u64>().expect("a whole number"));
-    let learners = arguments.next().unwrap_or(1200);
+    let animals = arguments.next().unwrap_or(1200);
     let first = arguments.next().unwrap_or(1);
     println!("seeds from {first}");
-    curves(learners, first);
-    weekly_factors(learners, first);
-    hazards(learners, first);
-    phases(learners, first);
-    ready(learners, first);
+    curves(animals, first);
+    weekly_factors(animals, first);
+    hazards(animals, first);
+    phases(animals, first);
+    ready(animals, first);
 }

@@ -86,7 +86,7 @@ impl Coverage {
     }
 }
 
-fn pairs(households: u64) {
+fn pairs(homes: u64) {
     println!(
         "| items | rounds | spread | side | strength | best item | pair | side term | nothing | width | fixed prior |"
     );
@@ -98,9 +98,9 @@ fn pairs(households: u64) {
                 line += 1;
                 let mut rng = ChaCha8Rng::seed_from_u64(SEED + line);
                 let (mut learned, mut fixed) = (Coverage::default(), Coverage::default());
-                for household in 0..households {
+                for home in 0..homes {
                     let strengths = truth(items, spread, &mut rng);
-                    let trials: Vec<PairTrial> = schedule::paired(items, rounds, SEED ^ household)
+                    let trials: Vec<PairTrial> = schedule::paired(items, rounds, SEED ^ home)
                         .iter()
                         .map(|p| {
                             let offer = [strengths[p.left] + side / 2.0, strengths[p.right] - side / 2.0, NOTHING];
@@ -131,7 +131,7 @@ fn pairs(households: u64) {
     }
 }
 
-fn arrays(households: u64) {
+fn arrays(homes: u64) {
     println!("| items | sessions | spread | strength | best item | pair | width | fixed prior |");
     println!("| --: | --: | --: | --: | --: | --: | --: | --: |");
     let mut line = 1000;
@@ -141,7 +141,7 @@ fn arrays(households: u64) {
                 line += 1;
                 let mut rng = ChaCha8Rng::seed_from_u64(SEED + line);
                 let (mut learned, mut fixed) = (Coverage::default(), Coverage::default());
-                for _ in 0..households {
+                for _ in 0..homes {
                     let strengths = truth(items, spread, &mut rng);
                     let rankings: Vec<Ranking> = (0..sessions)
                         .map(|_| {
@@ -156,7 +156,7 @@ fn arrays(households: u64) {
                         .collect();
                     let fit =
                         |prior| fit_rankings(items, &rankings, &RankModel { prior, ..RankModel::default() }).unwrap();
-                    learned.add(&fit(Prior::HOUSEHOLD), &strengths, 0.0);
+                    learned.add(&fit(Prior::HOME), &strengths, 0.0);
                     for s in &fit(Prior::Weak { alpha: 0.1 }).strengths {
                         fixed.strength.count(s.interval.contains(strengths[s.item]));
                     }
@@ -175,16 +175,16 @@ fn arrays(households: u64) {
 }
 
 fn main() {
-    let households = std::env::args().nth(1).and_then(|n| n.parse().ok()).unwrap_or(250);
+    let homes = std::env::args().nth(1).and_then(|n| n.parse().ok()).unwrap_or(250);
     let level = Level::P95.get() * 100.0;
-    println!("{households} simulated households a line; share of {level} % intervals that hold the truth, percent.\n");
+    println!("{homes} simulated households a line; share of {level} % intervals that hold the truth, percent.\n");
     let only = std::env::args().nth(2);
     if only.as_deref() != Some("arrays") {
         println!("Paired trials:\n");
-        pairs(households);
+        pairs(homes);
     }
     if only.as_deref() != Some("pairs") {
         println!("\nArrays without replacement:\n");
-        arrays(households);
+        arrays(homes);
     }
 }

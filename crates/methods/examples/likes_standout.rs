@@ -52,14 +52,14 @@ impl Truth {
 }
 
 /// A learner that tires of what it just had: each taste lowers the item by `tires`; after each trial `stays` of that is left.
-struct Learner {
+struct Animal {
     strengths: Vec<f64>,
     tires: f64,
     stays: f64,
     sated: Vec<f64>,
 }
 
-impl Learner {
+impl Animal {
     fn new(strengths: &[f64], tires: f64, stays: f64) -> Self {
         Self { strengths: strengths.to_vec(), tires, stays, sated: vec![0.0; strengths.len()] }
     }
@@ -113,7 +113,7 @@ impl Learner {
 
 #[derive(Default)]
 struct Coverage {
-    households: u32,
+    homes: u32,
     items: u32,
     strength: u32,
     best: u32,
@@ -130,7 +130,7 @@ impl Coverage {
         let ranking = fit.ranking();
         let chance = |a: usize, b: usize| 1.0 / (1.0 + (truth[b] - truth[a]).exp());
         let held = |a: usize, b: usize| u32::from(fit.preference(a, b).unwrap().interval.contains(chance(a, b)));
-        self.households += 1;
+        self.homes += 1;
         self.items += truth.len() as u32;
         self.strength += (0..truth.len()).filter(|i| holds(*i)).count() as u32;
         self.best += u32::from(holds(best));
@@ -142,7 +142,7 @@ impl Coverage {
 
     fn row(&self) -> String {
         let of = |k: u32, n: u32| 100.0 * f64::from(k) / f64::from(n);
-        let n = self.households;
+        let n = self.homes;
         format!(
             "{:.1} | {:.1} | {:.1} | {:.1} | {:.1} | {:.2}",
             of(self.strength, self.items),
@@ -160,19 +160,19 @@ enum Format {
     Arrays(u16),
 }
 
-fn line(name: &str, truth: Truth, items: usize, format: &Format, tires: (f64, f64), households: u64, seed: u64) {
+fn line(name: &str, truth: Truth, items: usize, format: &Format, tires: (f64, f64), homes: u64, seed: u64) {
     let mut rng = ChaCha8Rng::seed_from_u64(seed);
     let mut coverage = Coverage::default();
-    for household in 0..households {
+    for home in 0..homes {
         let strengths = truth.draw(items, &mut rng);
-        let mut learner = Learner::new(&strengths, tires.0, tires.1);
+        let mut animal = Animal::new(&strengths, tires.0, tires.1);
         let fit = match format {
             Format::Pairs(rounds) => {
-                let trials = learner.pairs(*rounds, seed ^ household, &mut rng);
+                let trials = animal.pairs(*rounds, seed ^ home, &mut rng);
                 fit_pairs(items, &trials, &PairModel::default()).unwrap()
             }
             Format::Arrays(sessions) => {
-                fit_rankings(items, &learner.arrays(*sessions, &mut rng), &RankModel::default()).unwrap()
+                fit_rankings(items, &animal.arrays(*sessions, &mut rng), &RankModel::default()).unwrap()
             }
         };
         coverage.add(&fit, &strengths);
@@ -186,11 +186,11 @@ fn line(name: &str, truth: Truth, items: usize, format: &Format, tires: (f64, f6
 
 fn main() {
     let argument = |at: usize| std::env::args().nth(at);
-    let households = argument(1).and_then(|n| n.parse().ok()).unwrap_or(250);
+    let homes = argument(1).and_then(|n| n.parse().ok()).unwrap_or(250);
     let mut seed = SEED + argument(2).and_then(|n| n.parse::<u64>().ok()).unwrap_or(0);
     let only = argument(3);
     let wanted = |name: &str| only.as_deref().is_none_or(|only| only == name);
-    println!("{households} simulated households a line, first seed {seed}.\n");
+    println!("{homes} simulated households a line, first seed {seed}.\n");
     println!(
         "| truth | items | trials | strengths | truly best | named best | named best over next | best over another | width |"
     );
@@ -210,7 +210,7 @@ fn main() {
             for (items, format) in &formats {
                 seed += 1;
                 if wanted(name) {
-                    line(label, *truth, *items, format, *tires, households, seed);
+                    line(label, *truth, *items, format, *tires, homes, seed);
                 }
             }
         }

@@ -66,7 +66,7 @@ fn related_words_are_near_and_a_word_used_often_is_in_reach() {
     words[2].presses = 90.0;
     let wishes = Wishes { related: vec![Pair { a: 0, b: 1, degree: 1.0 }], ..Wishes::default() };
     let found = plan(&words, &grid(4, 3), &wishes, &Effort::default()).unwrap();
-    assert_eq!(found.places[2].row, 3, "the last row is the learner's: {:?}", found.places);
+    assert_eq!(found.places[2].row, 3, "the last row is the animal's: {:?}", found.places);
     assert!(steps(found.places[0], found.places[1]) <= 1.5, "{:?}", found.places);
 }
 

@@ -49,19 +49,19 @@ impl Dice {
 
 #[test]
 fn the_interval_of_a_rate_admits_bursts() {
-    const LEARNERS: u32 = 250;
+    const ANIMALS: u32 = 250;
     for (size, geometric) in [(1.0, false), (2.0, false), (3.0, true), (5.0, false), (5.0, true)] {
         for (presses, days) in [(20.0, 7), (60.0, 30), (200.0, 60)] {
             let mut dice = Dice::new(31);
             let (mut shown, mut exact) = (0, 0);
-            for _ in 0..LEARNERS {
+            for _ in 0..ANIMALS {
                 let times = dice.bouts(presses, days, size, geometric);
                 let clumping = Clumping::of_times(&times, f64::from(days)).unwrap();
                 let count = Count::new(times.len() as u64, 1.0).unwrap();
                 shown += u32::from(count.clumped_interval(clumping, Level::P95).contains(presses));
                 exact += u32::from(count.interval(Level::P95).contains(presses));
             }
-            let share = |k| f64::from(k) / f64::from(LEARNERS);
+            let share = |k| f64::from(k) / f64::from(ANIMALS);
             let what = format!("{size} {geometric} {presses} {days}: {} {}", share(shown), share(exact));
             assert!(share(shown) >= 0.915, "{what}");
             // What the widening is for: intervals that take presses singly fail.
@@ -93,10 +93,10 @@ fn single_presses_keep_about_their_exact_interval() {
 
 #[test]
 fn bursts_make_no_weekday_stand_out_and_no_change_of_rate() {
-    const LEARNERS: u32 = 200;
+    const ANIMALS: u32 = 200;
     let mut dice = Dice::new(4);
     let (mut days_out, mut singly_out, mut changes, mut singly_changes) = (0, 0, 0, 0);
-    for _ in 0..LEARNERS {
+    for _ in 0..ANIMALS {
         let times = dice.bouts(150.0, 56, 5.0, false);
         let clumping = Clumping::of_times(&times, 56.0).unwrap();
         let (mut weekdays, mut days) = ([0_u64; 7], [0_u64; 56]);

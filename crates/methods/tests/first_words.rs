@@ -19,7 +19,7 @@ fn candidate(says: &str, kind: RewardKind, mean: f64) -> Candidate {
     }
 }
 
-fn household() -> Vec<Candidate> {
+fn home() -> Vec<Candidate> {
     let mut all = vec![
         candidate("ball", RewardKind::Play, 0.80),
         candidate("chicken", RewardKind::Food, 0.90),
@@ -41,15 +41,15 @@ fn reason<'a>(left_out: &'a [LeftOut], says: &str) -> &'a Reason {
 }
 
 #[test]
-fn the_household_gets_its_words_and_every_other_one_its_reason() {
-    let found = first_words(&household(), &FirstWordRules::default()).unwrap();
+fn the_home_gets_its_words_and_every_other_one_its_reason() {
+    let found = first_words(&home(), &FirstWordRules::default()).unwrap();
     assert_eq!(found.best.words, [0, 1]);
     assert!(matches!(reason(&found.left_out, "grape"), Reason::Hazard(why) if why.contains("kidney")));
     assert!(matches!(reason(&found.left_out, "walk"), Reason::TooSlow { seconds, .. } if *seconds == 1200.0));
     assert!(
         matches!(reason(&found.left_out, "mat"), Reason::Outscored { by: Part::Liking, behind, .. } if *behind > 0.0)
     );
-    assert_eq!(found.best.words.len() + found.left_out.len(), household().len());
+    assert_eq!(found.best.words.len() + found.left_out.len(), home().len());
     assert!(found.left_out.iter().all(|l| l.to_string().len() > l.says.len() + 2));
     assert!(found.alternatives.windows(2).all(|w| w[0].score.total >= w[1].score.total));
 }
@@ -123,7 +123,7 @@ fn nothing_usable_is_a_typed_answer_with_reasons() {
         }
         other => panic!("{other:?}"),
     }
-    let mut broken = household();
+    let mut broken = home();
     for c in &mut broken {
         c.liking.mean = f64::NAN;
     }
@@ -131,7 +131,7 @@ fn nothing_usable_is_a_typed_answer_with_reasons() {
     let many: Vec<Candidate> = (0..200).map(|i| candidate(&format!("word {i}"), RewardKind::Play, 0.5)).collect();
     assert_eq!(first_words(&many, &FirstWordRules::default()), Err(FirstWordsError::TooMany));
     let senseless = FirstWordRules { caution: f64::NAN, ..FirstWordRules::default() };
-    assert!(matches!(first_words(&household(), &senseless), Err(FirstWordsError::Rules(_))));
+    assert!(matches!(first_words(&home(), &senseless), Err(FirstWordsError::Rules(_))));
 }
 
 // The objective written a second time, over bit masks.

@@ -6,7 +6,7 @@ use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 use sayso_methods::likes::{PairModel, PairOutcome, PairTrial, fit_pairs, fit_sittings, schedule};
 
-const HOUSEHOLDS: u64 = 200;
+const HOMES: u64 = 200;
 
 /// Every pair in `rounds` rounds; each taste lowers that item by `tires`, of which nine tenths stay from trial to trial.
 fn trials(strengths: &[f64], rounds: u16, tires: f64, rng: &mut ChaCha8Rng) -> Vec<PairTrial> {
@@ -28,13 +28,13 @@ fn coverage(items: usize, gap: f64, rounds: u16, tires: f64, seed: u64) -> f64 {
     let mut strengths = vec![-gap / items as f64; items];
     strengths[0] += gap;
     let mut rng = ChaCha8Rng::seed_from_u64(seed);
-    let held = (0..HOUSEHOLDS)
+    let held = (0..HOMES)
         .filter(|_| {
             let fit = fit_pairs(items, &trials(&strengths, rounds, tires, &mut rng), &PairModel::default()).unwrap();
             fit.strengths[0].interval.contains(strengths[0])
         })
         .count();
-    100.0 * held as f64 / HOUSEHOLDS as f64
+    100.0 * held as f64 / HOMES as f64
 }
 
 #[test]

@@ -233,8 +233,8 @@ fn bad_input_is_named() {
     assert_eq!(fit_pairs(3, &[same], &PairModel::default()).unwrap_err(), LikesError::Repeated { item: 1 });
     let far = PairTrial { left: 0, right: 9, outcome: PairOutcome::Left };
     assert_eq!(fit_pairs(3, &[far], &PairModel::default()).unwrap_err(), LikesError::UnknownItem { item: 9, items: 3 });
-    assert!(bradley_terry(&[[0.0, f64::NAN], [1.0, 0.0]], Prior::HOUSEHOLD, Level::P95).is_err());
-    assert!(bradley_terry(&[[0.0, -1.0], [1.0, 0.0]], Prior::HOUSEHOLD, Level::P95).is_err());
+    assert!(bradley_terry(&[[0.0, f64::NAN], [1.0, 0.0]], Prior::HOME, Level::P95).is_err());
+    assert!(bradley_terry(&[[0.0, -1.0], [1.0, 0.0]], Prior::HOME, Level::P95).is_err());
     assert!(kaplan_meier(&[Wait::ended(f64::NAN)], Level::P95).is_err());
     assert!(kaplan_meier(&[Wait::ended(-1.0)], Level::P95).is_err());
     assert_eq!(

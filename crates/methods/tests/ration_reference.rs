@@ -95,13 +95,13 @@ fn puppies_match(name: &str, grown_kg: &Value, expected: &Value, tolerance: f64)
         assert!(allowance.cautions.contains(&Caution::Growing));
         // The earlier names by age are one stage now: age no longer decides.
         for stage in [LifeStage::PuppyUnder4Months, LifeStage::PuppyOver4Months] {
-            assert_eq!(day_allowance(&Learner { stage: Some(stage), ..puppy }), Ok(allowance.clone()));
+            assert_eq!(day_allowance(&Animal { stage: Some(stage), ..puppy }), Ok(allowance.clone()));
         }
     }
 }
 
-fn puppy(kg: f64, grown: Option<f64>) -> Learner {
-    Learner {
+fn puppy(kg: f64, grown: Option<f64>) -> Animal {
+    Animal {
         species: Species::Dog,
         weight: Kilograms::new(kg).ok(),
         grown_weight: grown.map(|g| Kilograms::new(g).unwrap()),
@@ -116,13 +116,13 @@ fn a_puppy_whose_grown_weight_is_unknown_or_passed_is_refused_never_guessed() {
     assert!(Refusal::NoGrownWeight.to_string().contains("type it in"));
     assert_eq!(day_allowance(&puppy(31.0, Some(30.0))), Err(Refusal::Outgrown { kg: 31.0, grown: 30.0 }));
     assert!(matches!(day_allowance(&puppy(8.0, Some(1000.0))), Err(Refusal::Weight { .. })));
-    let typed_in = Learner { typed_in: Kcal::new(900.0).ok(), ..puppy(8.0, None) };
+    let typed_in = Animal { typed_in: Kcal::new(900.0).ok(), ..puppy(8.0, None) };
     assert_eq!(day_allowance(&typed_in).unwrap().day.get(), 900.0);
 }
 
 #[test]
 fn a_slimming_dog_gets_four_fifths_of_resting_energy_at_its_target_weight() {
-    let dog = Learner { stage: Some(LifeStage::WeightLoss), ..puppy(20.0, None) };
+    let dog = Animal { stage: Some(LifeStage::WeightLoss), ..puppy(20.0, None) };
     assert!((day_allowance(&dog).unwrap().day.get() - 529.615).abs() < 0.01);
 }
 
@@ -135,11 +135,11 @@ fn every_food_says_where_its_figure_was_confirmed() {
 }
 
 fn refused_but_typed_in_accepted(species: Species) {
-    let mut learner = Learner { species, stage: Some(LifeStage::NeuteredAdult), ..puppy(4.0, None) };
-    assert_eq!(day_allowance(&learner), Err(Refusal::NoFormula(species)));
+    let mut animal = Animal { species, stage: Some(LifeStage::NeuteredAdult), ..puppy(4.0, None) };
+    assert_eq!(day_allowance(&animal), Err(Refusal::NoFormula(species)));
     assert!(Refusal::NoFormula(species).to_string().contains("ask a veterinarian"));
-    learner.typed_in = Kcal::new(120.0).ok();
-    let allowance = day_allowance(&learner).unwrap();
+    animal.typed_in = Kcal::new(120.0).ok();
+    let allowance = day_allowance(&animal).unwrap();
     assert_eq!((allowance.day.get(), allowance.basis, allowance.range), (120.0, Basis::TypedIn, None));
     assert!(allowance.cautions.contains(&Caution::TypedIn));
 }
@@ -160,7 +160,7 @@ fn the_linear_form_ends_at_its_stated_bounds() {
 
 #[test]
 fn growing_and_slimming_animals_carry_their_caution() {
-    let cat = |stage| Learner { species: Species::Cat, stage: Some(stage), ..puppy(2.0, None) };
+    let cat = |stage| Animal { species: Species::Cat, stage: Some(stage), ..puppy(2.0, None) };
     assert!(day_allowance(&cat(LifeStage::Kitten)).unwrap().cautions.contains(&Caution::Growing));
     assert!(day_allowance(&cat(LifeStage::WeightLoss)).unwrap().cautions.contains(&Caution::WeightLoss));
     assert!(matches!(day_allowance(&cat(LifeStage::Puppy)), Err(Refusal::Stage { .. })));
@@ -169,14 +169,14 @@ fn growing_and_slimming_animals_carry_their_caution() {
 #[test]
 fn the_running_total_is_over_everyone_and_says_by_how_much_it_is_over() {
     let piece = Kcal::new(3.5).unwrap();
-    let mut feeds: Vec<Feed<u8>> = (0..32).map(|i| Feed { teacher: Some(i % 2), kcal: Some(piece) }).collect();
+    let mut feeds: Vec<Feed<u8>> = (0..32).map(|i| Feed { person: Some(i % 2), kcal: Some(piece) }).collect();
     let budget = Kcal::new(113.772).unwrap();
     let left = left_today(budget, &feeds);
     assert_eq!((left.pieces(piece).unwrap(), left.over_by_kcal, left.n), (0, 0.0, 32));
     assert!(left.left_kcal > 1.0);
-    assert_eq!(left.by_teacher.iter().map(|t| t.n).collect::<Vec<_>>(), [16, 16]);
-    feeds.push(Feed { teacher: None, kcal: Some(piece) });
-    feeds.push(Feed { teacher: None, kcal: None });
+    assert_eq!(left.by_person.iter().map(|t| t.n).collect::<Vec<_>>(), [16, 16]);
+    feeds.push(Feed { person: None, kcal: Some(piece) });
+    feeds.push(Feed { person: None, kcal: None });
     let over = left_today(budget, &feeds);
     assert!((over.over_by_kcal - (33.0 * 3.5 - 113.772)).abs() < 1e-9);
     assert_eq!((over.left_kcal, over.unknown), (0.0, 1));
@@ -201,12 +201,12 @@ fn exact_multiples_lose_no_piece_to_rounding() {
 proptest! {
     #[test]
     fn any_weight_gives_a_figure_or_a_refusal(kg in 0.005_f64..1500.0, grown in proptest::option::of(0.005_f64..1500.0), which in 0..5_usize, stage in 0..LifeStage::ALL.len()) {
-        let learner = Learner {
+        let animal = Animal {
             species: Species::ALL[which],
             stage: Some(LifeStage::ALL[stage]),
             ..puppy(kg, grown)
         };
-        match day_allowance(&learner) {
+        match day_allowance(&animal) {
             Ok(found) => prop_assert!(found.day.get() > 0.0 && found.range.is_some()),
             Err(refusal) => prop_assert!(!refusal.to_string().is_empty()),
         }

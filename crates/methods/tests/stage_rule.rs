@@ -16,7 +16,7 @@ fn not_wanting_is_never_held_against_a_word() {
     };
     let rule = StageRule::default();
     let session =
-        |wanted, pressed, teacher| InvitationSession { wanted, pressed, presses: pressed, right: pressed, teacher };
+        |wanted, pressed, person| InvitationSession { wanted, pressed, presses: pressed, right: pressed, person };
     let at = |invitations: Vec<InvitationSession>| {
         stage(Stage::Invite, &WordFigures { invitations, ..joined.clone() }, &rule).unwrap().stage
     };
@@ -44,7 +44,7 @@ fn a_stage_beyond_inviting_needs_both_figures() {
         offered: 20,
         joined: 19,
         invitations: (0..6)
-            .map(|teacher| InvitationSession { wanted: 5, pressed: 5, presses: 5, right, teacher: teacher % 2 })
+            .map(|person| InvitationSession { wanted: 5, pressed: 5, presses: 5, right, person: person % 2 })
             .collect(),
         own_presses_taken: 100,
         own_press_days: 30,
@@ -61,14 +61,14 @@ fn a_stage_beyond_inviting_needs_both_figures() {
 /// What was mastered and is surely lost two weeks and more later goes back to inviting.
 #[test]
 fn what_did_not_last_is_invited_again() {
-    let s = |pressed, right| InvitationSession { wanted: 10, pressed, presses: 10, right, teacher: 1 };
+    let s = |pressed, right| InvitationSession { wanted: 10, pressed, presses: 10, right, person: 1 };
     let figures = |later| WordFigures {
         prepared: true,
         showings: 40,
         showing_days: 8,
         offered: 20,
         joined: 19,
-        invitations: vec![s(10, 10), InvitationSession { teacher: 2, ..s(10, 10) }],
+        invitations: vec![s(10, 10), InvitationSession { person: 2, ..s(10, 10) }],
         ln_e: 5.0,
         later,
         ..WordFigures::default()

@@ -92,9 +92,9 @@ fn the_seed_is_the_answer() {
 #[test]
 fn episodes_keep_habits_from_looking_like_meaning() {
     let mut claims = [0, 0];
-    let households = 200;
-    for household in 0..households {
-        let mut rng = Xoshiro256PlusPlus::seed_from_u64(household);
+    let homes = 200;
+    for home in 0..homes {
+        let mut rng = Xoshiro256PlusPlus::seed_from_u64(home);
         let mut presses = Vec::new();
         for session in 0..15 {
             let mut word = (rng.next_u64() % 4) as usize;
@@ -110,13 +110,13 @@ fn episodes_keep_habits_from_looking_like_meaning() {
             }
         }
         for (slot, unit) in claims.iter_mut().zip([Unit::Press, Unit::Episode]) {
-            let draws = MonteCarlo { seed: household, most: 199, enough: 20 };
+            let draws = MonteCarlo { seed: home, most: 199, enough: 20 };
             *slot += u32::from(association(&presses, unit, draws).unwrap().overall.p <= 0.05);
         }
     }
     // 200 households at 5 %: 10 expected, 20 or more has a chance of 0.2 %.
-    assert!(claims[1] < 20, "episodes: {} of {households}", claims[1]);
-    assert!(claims[0] > 40, "presses one by one: {} of {households} (the test must be able to fail)", claims[0]);
+    assert!(claims[1] < 20, "episodes: {} of {homes}", claims[1]);
+    assert!(claims[0] > 40, "presses one by one: {} of {homes} (the test must be able to fail)", claims[0]);
 }
 
 /// A line of buttons, each next to its neighbours.

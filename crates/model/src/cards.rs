@@ -16,7 +16,7 @@ const fn yes() -> bool {
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
-pub struct HouseholdCard {
+pub struct HomeCard {
     /// What the household calls itself.
     pub name: Label,
     /// The zone it lives in.
@@ -29,7 +29,8 @@ pub struct HouseholdCard {
 #[serde(rename_all = "snake_case")]
 pub enum Role {
     /// Lives here, shows and answers.
-    Household,
+    #[serde(alias = "household")]
+    Home,
     /// Coaches from outside.
     Coach,
     /// Comes now and then: a sitter, a walker, a friend.
@@ -40,9 +41,10 @@ pub enum Role {
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
-pub struct TeacherCard {
+pub struct PersonCard {
     /// Who.
-    pub teacher: TeacherId,
+    #[serde(alias = "teacher")]
+    pub person: PersonId,
     /// The name used at home.
     pub name: Label,
     /// What they are to the household.
@@ -56,9 +58,10 @@ pub struct TeacherCard {
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
-pub struct LearnerCard {
+pub struct AnimalCard {
     /// Who.
-    pub learner: LearnerId,
+    #[serde(alias = "learner")]
+    pub animal: AnimalId,
     /// The name used at home.
     pub name: Label,
     /// Species.
@@ -106,7 +109,7 @@ pub enum RewardKind {
     Play,
     /// Being stroked, brushed, held.
     Touch,
-    /// A known exercise the learner enjoys.
+    /// A known exercise the animal enjoys.
     Training,
     /// Going somewhere, sniffing, looking.
     Exploring,
@@ -132,7 +135,7 @@ impl RewardKind {
     }
 }
 
-/// Something a learner may want.
+/// Something an animal may want.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
@@ -153,7 +156,7 @@ pub struct RewardCard {
     /// How long one delivery at the board takes, from press to done.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub seconds_to_deliver: Option<Seconds>,
-    /// How often a day it can be given before people or the learner have had enough.
+    /// How often a day it can be given before people or the animal have had enough.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub most_per_day: Option<u16>,
     /// The word one would use for it.
@@ -162,9 +165,9 @@ pub struct RewardCard {
     /// True where the household already says this word many times a day.
     #[serde(default)]
     pub already_said: bool,
-    /// Learners it is for; empty means all.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub learners: Vec<LearnerId>,
+    /// Animals it is for; empty means all.
+    #[serde(default, skip_serializing_if = "Vec::is_empty", alias = "learners")]
+    pub animals: Vec<AnimalId>,
     /// False once it is no longer used.
     #[serde(default = "yes")]
     pub active: bool,
@@ -194,9 +197,9 @@ pub struct WordCard {
     /// True for a word that ends a session and lowers arousal.
     #[serde(default)]
     pub closing: bool,
-    /// Learners it is taught to; empty means all.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub learners: Vec<LearnerId>,
+    /// Animals it is taught to; empty means all.
+    #[serde(default, skip_serializing_if = "Vec::is_empty", alias = "learners")]
+    pub animals: Vec<AnimalId>,
     /// False once it is off the board.
     #[serde(default = "yes")]
     pub active: bool,
@@ -277,7 +280,7 @@ pub struct HouseRule {
     pub active: bool,
 }
 
-/// A person sets the stage of a word for a learner, for example on the tool's advice or against it.
+/// A person sets the stage of a word for an animal, for example on the tool's advice or against it.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]

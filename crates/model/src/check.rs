@@ -41,8 +41,8 @@ impl Event {
     /// [`Problems`], each with its field and what would be right.
     pub fn check(&self) -> Result<(), Problems> {
         let mut found = Vec::new();
-        if needs_learner(&self.body) && self.learner.is_none() {
-            found.push(problem("learner", "is missing; this kind of event is about one animal"));
+        if needs_animal(&self.body) && self.animal.is_none() {
+            found.push(problem("animal", "is missing; this kind of event is about one animal"));
         }
         check_body(&self.body, "body", &mut found);
         if found.is_empty() { Ok(()) } else { Err(Problems(found)) }
@@ -54,7 +54,7 @@ fn problem(field: impl Into<String>, what: impl Into<String>) -> Problem {
 }
 
 /// Presses, signs and the like may be seen without knowing which animal it was; these may not.
-const fn needs_learner(body: &Body) -> bool {
+const fn needs_animal(body: &Body) -> bool {
     matches!(
         body,
         Body::StageChoice(_)
@@ -88,7 +88,7 @@ fn check_body(body: &Body, at: &str, found: &mut Vec<Problem>) {
                 wrong("kcal_per_piece", "is only for food".into());
             }
         }
-        Body::LearnerCard(card) => {
+        Body::AnimalCard(card) => {
             if let Some(share) = card.reward_share
                 && share.get() > facts::MOST_REWARD_SHARE
             {
@@ -243,7 +243,7 @@ fn check_design(plan: &DesignPlan, wrong: &mut impl FnMut(&str, String)) {
     }
     for (field, n, distinct) in [
         ("words", plan.words.len(), plan.words.iter().collect::<BTreeSet<_>>().len()),
-        ("learners", plan.learners.len(), plan.learners.iter().collect::<BTreeSet<_>>().len()),
+        ("animals", plan.animals.len(), plan.animals.iter().collect::<BTreeSet<_>>().len()),
     ] {
         if n != distinct {
             wrong(field, "names one twice".into());
@@ -255,17 +255,17 @@ fn check_design(plan: &DesignPlan, wrong: &mut impl FnMut(&str, String)) {
     let lanes = plan.lanes();
     if design == CaseDesign::MultipleBaseline {
         if !(2..=MOST_PARTS).contains(&lanes) {
-            let field = if plan.learners.is_empty() { "words" } else { "learners" };
+            let field = if plan.animals.is_empty() { "words" } else { "animals" };
             wrong(field, format!("must name 2 to {MOST_PARTS}, each a series of its own, not {lanes}"));
         }
-        if plan.learners.is_empty() && !plan.measure.by_word() {
+        if plan.animals.is_empty() && !plan.measure.by_word() {
             wrong("measure", format!("\"{}\" is not counted word by word; name animals instead", plan.measure.name()));
         }
         if plan.apart == 0 || plan.apart > MOST_POINTS {
             wrong("apart", format!("must be 1 to {MOST_POINTS}, not {}", plan.apart));
         }
-    } else if !plan.learners.is_empty() {
-        wrong("learners", "are only for a multiple baseline over animals".into());
+    } else if !plan.animals.is_empty() {
+        wrong("animals", "are only for a multiple baseline over animals".into());
     }
     let phased = matches!(design, CaseDesign::Reversal | CaseDesign::ChangingCriterion);
     if phased && !(2..=MOST_PARTS).contains(&usize::from(plan.phases)) {

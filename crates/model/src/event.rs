@@ -2,7 +2,7 @@
 
 use crate::body::*;
 use crate::cards::*;
-use crate::id::{EventId, HouseholdId, LearnerId, SessionId, TeacherId, WordId};
+use crate::id::{AnimalId, EventId, HomeId, PersonId, SessionId, WordId};
 use crate::time::{Moment, Zone};
 use serde::{Deserialize, Serialize};
 
@@ -29,13 +29,14 @@ pub struct Event {
     /// Made by the device that saw the fact (UUID version 7).
     pub id: EventId,
     /// Whose notebook.
-    pub household: HouseholdId,
+    #[serde(alias = "household")]
+    pub home: HomeId,
     /// Which animal, where the fact is about one and it is known.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub learner: Option<LearnerId>,
+    #[serde(default, skip_serializing_if = "Option::is_none", alias = "learner")]
+    pub animal: Option<AnimalId>,
     /// Which person, where there was one and it is known.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub teacher: Option<TeacherId>,
+    #[serde(default, skip_serializing_if = "Option::is_none", alias = "teacher")]
+    pub person: Option<PersonId>,
     /// When it happened.
     pub happened_at: Moment,
     /// The zone of the device then.
@@ -49,13 +50,13 @@ pub struct Event {
 }
 
 macro_rules! bodies {
-    ($($(#[$doc:meta])* $name:ident => $kind:literal),+ $(,)?) => {
+    ($($(#[$doc:meta])* $name:ident => $kind:literal $(was $earlier:literal)?),+ $(,)?) => {
         /// What happened. On the wire an object whose `kind` names the variant.
         #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         #[serde(tag = "kind", rename_all = "snake_case")]
         pub enum Body {
-            $($(#[$doc])* $name($name),)+
+            $($(#[$doc])* $(#[serde(alias = $earlier)])? $name($name),)+
         }
 
         /// The kinds of body.
@@ -74,10 +75,16 @@ macro_rules! bodies {
                 match self { $(Self::$name => $kind,)+ }
             }
 
-            /// The kind of that name.
+            /// The kind of that name, or of the name that earlier versions gave it.
             #[must_use]
             pub fn named(name: &str) -> Option<Self> {
-                match name { $($kind => Some(Self::$name),)+ _ => None }
+                match name { $($kind $(| $earlier)? => Some(Self::$name),)+ _ => None }
+            }
+
+            /// The name that earlier versions gave it, where that was another.
+            #[must_use]
+            pub const fn earlier_name(self) -> Option<&'static str> {
+                match self { $($(Self::$name => Some($earlier),)?)+ _ => None }
             }
         }
 
@@ -111,12 +118,12 @@ pub trait Part: Sized {
 
 bodies! {
     /// The household's name and zone.
-    HouseholdCard => "household_card",
+    HomeCard => "home_card" was "household_card",
     /// A person.
-    TeacherCard => "teacher_card",
+    PersonCard => "person_card" was "teacher_card",
     /// An animal.
-    LearnerCard => "learner_card",
-    /// Something a learner may want.
+    AnimalCard => "animal_card" was "learner_card",
+    /// Something an animal may want.
     RewardCard => "reward_card",
     /// What a button says and means, and how it is answered.
     WordCard => "word_card",
@@ -126,13 +133,13 @@ bodies! {
     BoardLayout => "board_layout",
     /// A rule of the house.
     HouseRule => "house_rule",
-    /// A person sets the stage of a word for a learner.
+    /// A person sets the stage of a word for an animal.
     StageChoice => "stage_choice",
     /// A stretch at the board begins.
     SessionStart => "session_start",
-    /// The learner opts in.
+    /// The animal opts in.
     Joining => "joining",
-    /// The learner opts out.
+    /// The animal opts out.
     Leaving => "leaving",
     /// A stretch at the board ends.
     SessionEnd => "session_end",
@@ -140,7 +147,7 @@ bodies! {
     Press => "press",
     /// How a press was answered.
     Delivery => "delivery",
-    /// The learner looked at the board or a button.
+    /// The animal looked at the board or a button.
     Look => "look",
     /// Contact that did not sound the button.
     Brush => "brush",

@@ -33,16 +33,16 @@ id! {
     /// One fact in the log.
     EventId,
     /// A household: the people and animals that share a board.
-    HouseholdId,
+    HomeId,
     /// An animal that learns.
-    LearnerId,
+    AnimalId,
     /// A person who shows or answers.
-    TeacherId,
+    PersonId,
     /// What one button says.
     WordId,
-    /// A thing the learner may want: food, play, touch, training, exploring, rest.
+    /// A thing the animal may want: food, play, touch, training, exploring, rest.
     RewardId,
-    /// A stretch of time at the board that the learner may leave.
+    /// A stretch of time at the board that the animal may leave.
     SessionId,
     /// A likes test (preference assessment): one set of rewards, one format, one or more rounds.
     AssessmentId,

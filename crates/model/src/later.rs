@@ -63,10 +63,10 @@ impl Story {
     /// The date of the newest card of the same thing; none where it is no card or the first.
     fn newest_card_like(&self, body: &Body) -> Option<Moment> {
         match body {
-            Body::HouseholdCard(_) => self.newest_of(|_: &crate::HouseholdCard| true),
+            Body::HomeCard(_) => self.newest_of(|_: &crate::HomeCard| true),
             Body::BoardLayout(_) => self.newest_of(|_: &crate::BoardLayout| true),
-            Body::TeacherCard(new) => self.newest_of(|c: &crate::TeacherCard| c.teacher == new.teacher),
-            Body::LearnerCard(new) => self.newest_of(|c: &crate::LearnerCard| c.learner == new.learner),
+            Body::PersonCard(new) => self.newest_of(|c: &crate::PersonCard| c.person == new.person),
+            Body::AnimalCard(new) => self.newest_of(|c: &crate::AnimalCard| c.animal == new.animal),
             Body::RewardCard(new) => self.newest_of(|c: &crate::RewardCard| c.reward == new.reward),
             Body::WordCard(new) => self.newest_of(|c: &crate::WordCard| c.word == new.word),
             Body::ClipCard(new) => self.newest_of(|c: &crate::ClipCard| c.clip == new.clip),
@@ -94,7 +94,7 @@ impl Story {
 #[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
-    use crate::{Correction, EventId, HouseholdCard, HouseholdId, Label, Note, Remark, Source, Withdrawal, Zone};
+    use crate::{Correction, EventId, HomeCard, HomeId, Label, Note, Remark, Source, Withdrawal, Zone};
     use uuid::Uuid;
 
     fn at(text: &str) -> Moment {
@@ -104,9 +104,9 @@ mod tests {
     fn event(id: u128, when: &str, body: impl Into<Body>) -> Event {
         Event {
             id: EventId(Uuid::from_u128(id)),
-            household: HouseholdId(Uuid::from_u128(1)),
-            learner: None,
-            teacher: None,
+            home: HomeId(Uuid::from_u128(1)),
+            animal: None,
+            person: None,
             happened_at: at(when),
             zone: Zone::utc(),
             recorded_at: at(when),
@@ -115,8 +115,8 @@ mod tests {
         }
     }
 
-    fn card(name: &str) -> HouseholdCard {
-        HouseholdCard { name: Label::new(name).unwrap(), zone: Zone::utc() }
+    fn card(name: &str) -> HomeCard {
+        HomeCard { name: Label::new(name).unwrap(), zone: Zone::utc() }
     }
 
     fn remark() -> Remark {
@@ -129,7 +129,7 @@ mod tests {
         let new = story.in_time(event(2, "2026-03-02T12:00:00Z", card("now"))).unwrap();
         assert_eq!(new.recorded_at, at("2026-03-02T12:00:00Z"), "when it was written down is told as it was");
         story.add(new);
-        assert_eq!(story.household().unwrap().name.as_str(), "now");
+        assert_eq!(story.home().unwrap().name.as_str(), "now");
         // In the right order of time nothing is touched.
         let later = event(3, "2032-01-01T00:00:00Z", card("later"));
         assert_eq!(story.in_time(later.clone()).unwrap(), later);
@@ -142,7 +142,7 @@ mod tests {
         let mut story =
             Story::from_events([first.clone(), event(9, "2199-01-01T00:00:00Z", Withdrawal { of, because: None })]);
         assert!(story.ledger().standing(of).is_none());
-        let back = Correction { of, happened_at: None, learner: None, body: Box::new(first.body) };
+        let back = Correction { of, happened_at: None, animal: None, body: Box::new(first.body) };
         let back = story.in_time(event(2, "2026-03-02T12:00:00Z", back)).unwrap();
         story.add(back);
         assert!(story.ledger().standing(of).is_some());

@@ -77,7 +77,7 @@ impl Ledger {
         let first = self.events.get(&of)?;
         let all = self.amendments.get(&of)?.iter().filter_map(|a| self.events.get(a));
         // An amendment written in another household's name has no say here.
-        all.filter(|a| a.household == first.household).max_by_key(|a| (a.recorded_at, a.id))
+        all.filter(|a| a.home == first.home).max_by_key(|a| (a.recorded_at, a.id))
     }
 
     /// Every event as it stands, by (`happened_at`, id).
@@ -96,7 +96,7 @@ pub fn amended(first: &Event, last_amendment: Option<&Event>) -> Option<Event> {
         None => Some(first.clone()),
         Some(Body::Correction(c)) => Some(Event {
             happened_at: c.happened_at.unwrap_or(first.happened_at),
-            learner: c.learner.or(first.learner),
+            animal: c.animal.or(first.animal),
             body: (*c.body).clone(),
             ..first.clone()
         }),

@@ -52,7 +52,7 @@ pub struct DrawnTrial {
 /// give the same trials again.
 ///
 /// What is asked for, and where it lies, is on purpose neither balanced nor kept from running: either makes "not what (or
-/// where) it was last time" a better guess than chance, and learners do guess like that. Every word is asked for
+/// where) it was last time" a better guess than chance, and animals do guess like that. Every word is asked for
 /// equally often only on average.
 ///
 /// ```
@@ -140,7 +140,7 @@ pub struct PlannedTrial {
     pub number: u16,
     /// The word that is played, or whose thing is hidden.
     pub word: WordId,
-    /// What stands in the places, from the learner's left to its right: things laid out, or buttons in their fixed places.
+    /// What stands in the places, from the animal's left to its right: things laid out, or buttons in their fixed places.
     pub laid_out: Vec<WordId>,
     /// Place of the right one, from 0.
     pub right_place: usize,
@@ -156,7 +156,7 @@ pub fn order(plan: &ProbePlan) -> Result<Vec<PlannedTrial>, OrderError> {
 }
 
 /// The trials as they were drawn before what is asked for came to be drawn last: the asked-for words are the list itself,
-/// without long runs. A learner that guesses "not what it was last time" does better than chance in it, so checks carried
+/// without long runs. An animal that guesses "not what it was last time" does better than chance in it, so checks carried
 /// out in this order are shown and climb nothing.
 ///
 /// # Errors

@@ -1,7 +1,7 @@
 //! Sessions put together from their events.
 
 use crate::body::*;
-use crate::id::{LearnerId, SessionId};
+use crate::id::{AnimalId, SessionId};
 use crate::story::{Fact, Story};
 use crate::time::Moment;
 use std::collections::BTreeMap;
@@ -16,7 +16,7 @@ pub struct Session<'a> {
     pub start: Fact<'a, SessionStart>,
     /// Its end, if recorded.
     pub end: Option<Fact<'a, SessionEnd>>,
-    /// Times the learner opted in.
+    /// Times the animal opted in.
     pub joinings: Vec<Fact<'a, Joining>>,
     /// Times it opted out.
     pub leavings: Vec<Fact<'a, Leaving>>,
@@ -29,16 +29,16 @@ impl Session<'_> {
         self.start.part.session
     }
 
-    /// Whether the learner took part at all.
+    /// Whether the animal took part at all.
     #[must_use]
     pub fn joined(&self) -> bool {
         !self.joinings.is_empty()
     }
 
-    /// Whether the learner left before the end.
+    /// Whether the animal left before the end.
     #[must_use]
     pub fn left(&self) -> bool {
-        !self.leavings.is_empty() || self.end.is_some_and(|e| e.part.reason == EndReason::LearnerLeft)
+        !self.leavings.is_empty() || self.end.is_some_and(|e| e.part.reason == EndReason::AnimalLeft)
     }
 
     /// Whether it is still going on at `now`.
@@ -57,24 +57,24 @@ impl Session<'_> {
 impl Story {
     /// The sessions of one animal, by time.
     #[must_use]
-    pub fn sessions(&self, learner: LearnerId) -> Vec<Session<'_>> {
+    pub fn sessions(&self, animal: AnimalId) -> Vec<Session<'_>> {
         let mut sessions: Vec<Session<'_>> = self
-            .of::<SessionStart>(learner)
+            .of::<SessionStart>(animal)
             .map(|start| Session { start, end: None, joinings: Vec::new(), leavings: Vec::new() })
             .collect();
         let index: BTreeMap<SessionId, usize> = sessions.iter().enumerate().map(|(i, s)| (s.id(), i)).collect();
         let find = |id| index.get(&id).copied();
-        for fact in self.of::<Joining>(learner) {
+        for fact in self.of::<Joining>(animal) {
             if let Some(i) = find(fact.part.session) {
                 sessions[i].joinings.push(fact);
             }
         }
-        for fact in self.of::<Leaving>(learner) {
+        for fact in self.of::<Leaving>(animal) {
             if let Some(i) = find(fact.part.session) {
                 sessions[i].leavings.push(fact);
             }
         }
-        for fact in self.of::<SessionEnd>(learner).chain(self.unassigned::<SessionEnd>()) {
+        for fact in self.of::<SessionEnd>(animal).chain(self.unassigned::<SessionEnd>()) {
             if let Some(i) = find(fact.part.session) {
                 sessions[i].end = Some(fact);
             }

@@ -104,13 +104,13 @@ impl LifeStage {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::cards::LearnerCard;
+    use crate::cards::AnimalCard;
 
-    const EARLIER: &str = r#"{"learner":"0195a0a0-0000-7000-8000-000000000001","name":"Tarn","species":"dog","born_estimated":false,"weight_kg":8.0,"life_stage":"puppy_over_4_months","active":true}"#;
+    const EARLIER: &str = r#"{"animal":"0195a0a0-0000-7000-8000-000000000001","name":"Tarn","species":"dog","born_estimated":false,"weight_kg":8.0,"life_stage":"puppy_over_4_months","active":true}"#;
 
     #[test]
     fn cards_written_before_the_grown_weight_are_read_and_written_as_they_stand() {
-        let card: Result<LearnerCard, _> = serde_json::from_str(EARLIER);
+        let card: Result<AnimalCard, _> = serde_json::from_str(EARLIER);
         assert!(card.as_ref().is_ok_and(|c| c.adult_weight_kg.is_none()), "{card:?}");
         let stage = card.as_ref().ok().and_then(|c| c.life_stage);
         assert_eq!(stage.map(LifeStage::today), Some(LifeStage::Puppy));

@@ -1,19 +1,19 @@
-//! The stages of one word with one learner. A learner may go back at any time.
+//! The stages of one word with one animal. An animal may go back at any time.
 
 use serde::{Deserialize, Serialize};
 
-/// Where a word stands with a learner.
+/// Where a word stands with an animal.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Stage {
     /// Likes, word card, clip and place are being settled; no showing yet.
     Prepare,
-    /// The teacher presses, says and delivers; nothing is asked of the learner.
+    /// The person presses, says and delivers; nothing is asked of the animal.
     Show,
     /// Opportunities are offered, followed by a wait and, always, by the thing itself.
     Invite,
-    /// The learner presses of its own accord and people answer.
+    /// The animal presses of its own accord and people answer.
     Converse,
 }
 

@@ -38,8 +38,8 @@ impl<P> Fact<'_, P> {
     }
     /// Who was there.
     #[must_use]
-    pub const fn teacher(&self) -> Option<TeacherId> {
-        self.event.teacher
+    pub const fn person(&self) -> Option<PersonId> {
+        self.event.person
     }
     /// How it came in.
     #[must_use]
@@ -52,7 +52,7 @@ impl<P> Fact<'_, P> {
 #[derive(Clone, Default, Debug)]
 pub struct Story {
     ledger: Ledger,
-    shelves: BTreeMap<(Option<LearnerId>, Kind), Vec<Event>>,
+    shelves: BTreeMap<(Option<AnimalId>, Kind), Vec<Event>>,
     /// Heard presses that a person or device told too, by the event that counts.
     twice: BTreeMap<EventId, EventId>,
 }
@@ -67,7 +67,7 @@ impl Story {
         }
         let mut shelves: BTreeMap<_, Vec<Event>> = BTreeMap::new();
         for event in ledger.all_standing() {
-            shelves.entry((event.learner, event.body.kind())).or_default().push(event);
+            shelves.entry((event.animal, event.body.kind())).or_default().push(event);
         }
         let mut story = Self { ledger, shelves, twice: BTreeMap::new() };
         let mut by_word: BTreeMap<Option<WordId>, Vec<&Event>> = BTreeMap::new();
@@ -126,13 +126,13 @@ impl Story {
             let press = |e: &Event| e.body.word().filter(|_| e.body.kind() == Kind::Press).map(|w| (w, e.happened_at));
             let touched = [before.as_ref().and_then(press), now.as_ref().and_then(press)];
             if let Some(old) = before
-                && let Some(shelf) = self.shelves.get_mut(&(old.learner, old.body.kind()))
+                && let Some(shelf) = self.shelves.get_mut(&(old.animal, old.body.kind()))
             {
                 shelf.retain(|e| e.id != id);
                 self.twice.remove(&id);
             }
             if let Some(new) = now {
-                let shelf = self.shelves.entry((new.learner, new.body.kind())).or_default();
+                let shelf = self.shelves.entry((new.animal, new.body.kind())).or_default();
                 let place = shelf.partition_point(|e| (e.happened_at, e.id) < (new.happened_at, new.id));
                 shelf.insert(place, new);
             }
@@ -168,8 +168,8 @@ impl Story {
 
     /// Facts of one kind about one animal, by time. Of a press told twice only the one that counts is among them, here
     /// and in what follows.
-    pub fn of<'a, P: Part + 'a>(&'a self, learner: LearnerId) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
-        self.shelf(Some(learner))
+    pub fn of<'a, P: Part + 'a>(&'a self, animal: AnimalId) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
+        self.shelf(Some(animal))
     }
 
     /// Facts of one kind that name no animal, by time.
@@ -187,9 +187,9 @@ impl Story {
             .filter_map(|event| P::of(&event.body).map(|part| Fact { event, part }))
     }
 
-    fn shelf<'a, P: Part + 'a>(&'a self, learner: Option<LearnerId>) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
+    fn shelf<'a, P: Part + 'a>(&'a self, animal: Option<AnimalId>) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
         self.shelves
-            .get(&(learner, P::KIND))
+            .get(&(animal, P::KIND))
             .into_iter()
             .flatten()
             .filter(|event| self.counts(event))
@@ -198,11 +198,11 @@ impl Story {
 
     /// Standing events about one animal, or about none, of all kinds, newest first.
     #[must_use]
-    pub fn newest(&self, learner: Option<LearnerId>, most: usize) -> Vec<&Event> {
+    pub fn newest(&self, animal: Option<AnimalId>, most: usize) -> Vec<&Event> {
         let mut all: Vec<&Event> = self
             .shelves
             .iter()
-            .filter(|((l, _), _)| *l == learner)
+            .filter(|((l, _), _)| *l == animal)
             .flat_map(|(_, shelf)| shelf.iter().rev().take(most))
             .collect();
         all.sort_by_key(|e| std::cmp::Reverse((e.happened_at, e.id)));
@@ -218,26 +218,26 @@ impl Story {
 
     /// The household's card, if it has one.
     #[must_use]
-    pub fn household(&self) -> Option<&HouseholdCard> {
-        self.cards(|_: &HouseholdCard| ()).into_values().next()
+    pub fn home(&self) -> Option<&HomeCard> {
+        self.cards(|_: &HomeCard| ()).into_values().next()
     }
 
     /// The household's zone; UTC until it has a card.
     #[must_use]
     pub fn zone(&self) -> Zone {
-        self.household().map_or_else(Zone::utc, |card| card.zone.clone())
+        self.home().map_or_else(Zone::utc, |card| card.zone.clone())
     }
 
     /// People, inactive ones included.
     #[must_use]
-    pub fn teachers(&self) -> BTreeMap<TeacherId, &TeacherCard> {
-        self.cards(|c: &TeacherCard| c.teacher)
+    pub fn people(&self) -> BTreeMap<PersonId, &PersonCard> {
+        self.cards(|c: &PersonCard| c.person)
     }
 
     /// Animals, inactive ones included.
     #[must_use]
-    pub fn learners(&self) -> BTreeMap<LearnerId, &LearnerCard> {
-        self.cards(|c: &LearnerCard| c.learner)
+    pub fn animals(&self) -> BTreeMap<AnimalId, &AnimalCard> {
+        self.cards(|c: &AnimalCard| c.animal)
     }
 
     /// Rewards, inactive ones included.
@@ -254,16 +254,16 @@ impl Story {
 
     /// Active words taught to one animal.
     #[must_use]
-    pub fn words_of(&self, learner: LearnerId) -> Vec<&WordCard> {
-        let mut words: Vec<_> = self.words().into_values().filter(|w| w.active && w.is_for(learner)).collect();
+    pub fn words_of(&self, animal: AnimalId) -> Vec<&WordCard> {
+        let mut words: Vec<_> = self.words().into_values().filter(|w| w.active && w.is_for(animal)).collect();
         words.sort_by(|a, b| a.says.cmp(&b.says).then(a.word.cmp(&b.word)));
         words
     }
 
     /// Active rewards for one animal.
     #[must_use]
-    pub fn rewards_of(&self, learner: LearnerId) -> Vec<&RewardCard> {
-        let mut rewards: Vec<_> = self.rewards().into_values().filter(|r| r.active && r.is_for(learner)).collect();
+    pub fn rewards_of(&self, animal: AnimalId) -> Vec<&RewardCard> {
+        let mut rewards: Vec<_> = self.rewards().into_values().filter(|r| r.active && r.is_for(animal)).collect();
         rewards.sort_by(|a, b| a.name.cmp(&b.name).then(a.reward.cmp(&b.reward)));
         rewards
     }
@@ -290,15 +290,15 @@ impl Story {
 impl WordCard {
     /// Whether the word is taught to this animal.
     #[must_use]
-    pub fn is_for(&self, learner: LearnerId) -> bool {
-        self.learners.is_empty() || self.learners.contains(&learner)
+    pub fn is_for(&self, animal: AnimalId) -> bool {
+        self.animals.is_empty() || self.animals.contains(&animal)
     }
 }
 
 impl RewardCard {
     /// Whether the reward is for this animal.
     #[must_use]
-    pub fn is_for(&self, learner: LearnerId) -> bool {
-        self.learners.is_empty() || self.learners.contains(&learner)
+    pub fn is_for(&self, animal: AnimalId) -> bool {
+        self.animals.is_empty() || self.animals.contains(&animal)
     }
 }

@@ -28,7 +28,7 @@ pub(crate) fn pairs(presses: &[&Event]) -> Vec<(EventId, EventId)> {
 
 /// Whether nothing that was told of a heard press speaks against its being the other one.
 fn may_be_one(heard: &Event, told: &Event) -> bool {
-    let animals = heard.learner.is_none() || told.learner.is_none() || heard.learner == told.learner;
+    let animals = heard.animal.is_none() || told.animal.is_none() || heard.animal == told.animal;
     let by = |e: &Event| Press::of(&e.body).map_or(PressedBy::Unknown, |p| p.by);
     animals && (by(heard) == PressedBy::Unknown || by(told) == PressedBy::Unknown || by(heard) == by(told))
 }
@@ -39,21 +39,21 @@ mod tests {
     use super::*;
     use crate::body::{Accident, Correction, Withdrawal};
     use crate::event::Body;
-    use crate::id::{HouseholdId, LearnerId, WordId};
+    use crate::id::{AnimalId, HomeId, WordId};
     use crate::story::Story;
     use crate::time::{Moment, Zone};
     use crate::units::Probability;
     use uuid::Uuid;
 
-    const DOG: LearnerId = LearnerId(Uuid::from_u128(7));
+    const DOG: AnimalId = AnimalId(Uuid::from_u128(7));
 
     fn press(n: u128, source: Source, word: u128, at_s: f64) -> Event {
-        let by = if source == Source::Heard { PressedBy::Unknown } else { PressedBy::Learner };
+        let by = if source == Source::Heard { PressedBy::Unknown } else { PressedBy::Animal };
         Event {
             id: EventId(Uuid::from_u128(n)),
-            household: HouseholdId(Uuid::from_u128(1)),
-            learner: Some(DOG),
-            teacher: None,
+            home: HomeId(Uuid::from_u128(1)),
+            animal: Some(DOG),
+            person: None,
             happened_at: Moment::clamped(1_800_000_000_000).plus_seconds(at_s),
             zone: Zone::utc(),
             recorded_at: Moment::clamped(1_800_000_000_000),
@@ -111,11 +111,11 @@ mod tests {
         assert_eq!(told(&[press(1, Source::Heard, 5, 10.0), press(2, Source::Tap, 6, 10.0)]), [1, 2]);
         assert_eq!(told(&[press(1, Source::Heard, 5, 10.0), press(2, Source::Tap, 5, 11.6)]), [1, 2]);
         let mut another = press(2, Source::Tap, 5, 10.0);
-        another.learner = Some(LearnerId(Uuid::from_u128(8)));
+        another.animal = Some(AnimalId(Uuid::from_u128(8)));
         assert_eq!(told(&[press(1, Source::Heard, 5, 10.0), another]), [1, 2]);
         let mut mine = press(3, Source::Heard, 5, 10.2);
         if let Body::Press(p) = &mut mine.body {
-            p.by = PressedBy::Teacher;
+            p.by = PressedBy::Person;
         }
         assert_eq!(
             told(&[mine, press(4, Source::Tap, 5, 10.0)]),
@@ -141,7 +141,7 @@ mod tests {
         assert_eq!(told(&[h.clone(), t.clone(), gone]), [1]);
         let later = Some(t.happened_at.plus_seconds(60.0));
         let moved =
-            amend(4, Correction { of: t.id, happened_at: later, learner: None, body: Box::new(t.body.clone()) }.into());
+            amend(4, Correction { of: t.id, happened_at: later, animal: None, body: Box::new(t.body.clone()) }.into());
         assert_eq!(told(&[h, t, moved]), [1, 2]);
     }
 }

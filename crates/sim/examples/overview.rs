@@ -18,9 +18,9 @@ fn main() -> Result<(), Box<dyn Error>> {
     println!("{} events: {kinds:?}", run.events.len());
     let story = Story::from_events(run.events.iter().cloned());
     let zone = story.zone();
-    let home = &run.truth.household;
-    for (l, id) in run.truth.ids.learners.iter().enumerate() {
-        println!("\n{} ({})", home.learners[l].name, home.learners[l].species.name());
+    let home = &run.truth.home;
+    for (l, id) in run.truth.ids.animals.iter().enumerate() {
+        println!("\n{} ({})", home.animals[l].name, home.animals[l].species.name());
         let sessions = story.sessions(*id);
         let joined = sessions.iter().filter(|s| s.joined()).count();
         let left = sessions.iter().filter(|s| s.left()).count();
@@ -38,7 +38,7 @@ fn main() -> Result<(), Box<dyn Error>> {
             kcal.get(&end.day(&zone)).unwrap_or(&0.0)
         );
         for (w, word) in run.truth.ids.words.iter().enumerate() {
-            if !home.words[w].learners.contains(&l) {
+            if !home.words[w].animals.contains(&l) {
                 continue;
             }
             let stages: Vec<String> = story
@@ -46,10 +46,9 @@ fn main() -> Result<(), Box<dyn Error>> {
                 .filter(|f| f.part.word == *word)
                 .map(|f| format!("{}@{}", f.part.stage.name(), f.at().day(&zone)))
                 .collect();
-            let own =
-                story.of::<Press>(*id).filter(|f| f.part.word == *word && f.part.by == PressedBy::Learner).count();
+            let own = story.of::<Press>(*id).filter(|f| f.part.word == *word && f.part.by == PressedBy::Animal).count();
             let shown =
-                story.of::<Press>(*id).filter(|f| f.part.word == *word && f.part.by == PressedBy::Teacher).count();
+                story.of::<Press>(*id).filter(|f| f.part.word == *word && f.part.by == PressedBy::Person).count();
             let wanted: Vec<bool> = story
                 .of::<Invitation>(*id)
                 .filter(|f| f.part.word == *word && f.part.took == Some(true))
@@ -59,7 +58,7 @@ fn main() -> Result<(), Box<dyn Error>> {
                 .truth
                 .days
                 .iter()
-                .filter(|d| d.learner == l)
+                .filter(|d| d.animal == l)
                 .step_by(7)
                 .map(|d| format!("{:.2}", d.understanding[w]))
                 .collect();
@@ -76,7 +75,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         }
         let mut per_week = [0usize; 11];
         let first = run.truth.days[0].day;
-        for f in story.of::<Press>(*id).filter(|f| f.part.by == PressedBy::Learner) {
+        for f in story.of::<Press>(*id).filter(|f| f.part.by == PressedBy::Animal) {
             per_week[(f.at().day(&zone).days_since(first) / 7).clamp(0, 10) as usize] += 1;
         }
         println!("own presses a week {per_week:?}");

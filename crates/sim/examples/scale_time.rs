@@ -7,23 +7,18 @@ fn main() -> Result<(), Box<dyn Error>> {
     let presses: usize = std::env::args().nth(1).as_deref().unwrap_or("100000").parse()?;
     let start = Instant::now();
     let run = sayso_sim::scale(1, presses, "2026-11-25T19:30:00Z".parse()?);
-    println!(
-        "{} events, {} days, in {:.2} s",
-        run.events.len(),
-        run.truth.household.days,
-        start.elapsed().as_secs_f64()
-    );
+    println!("{} events, {} days, in {:.2} s", run.events.len(), run.truth.home.days, start.elapsed().as_secs_f64());
     let end = "2026-11-25T19:30:00Z".parse()?;
     let start = Instant::now();
     let mut events = 0;
     for seed in 0..200 {
-        events += sayso_sim::simulate(&sayso_sim::any_household(seed), seed, end)?.events.len();
+        events += sayso_sim::simulate(&sayso_sim::any_home(seed), seed, end)?.events.len();
     }
     println!("200 households, {events} events, in {:.2} s", start.elapsed().as_secs_f64());
     let start = Instant::now();
     let setting = sayso_sim::LightSetting::default();
     let presses: usize =
         (0..1000).map(|s| sayso_sim::presses(&sayso_sim::LightPresser::Random, &setting, s).len()).sum();
-    println!("1000 light learners, {presses} presses, in {:.3} s", start.elapsed().as_secs_f64());
+    println!("1000 light animals, {presses} presses, in {:.3} s", start.elapsed().as_secs_f64());
     Ok(())
 }

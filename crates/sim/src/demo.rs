@@ -1,8 +1,8 @@
 //! The demo: an invented household with a dog and a rabbit, ten weeks long.
 
+use crate::animal::{AnimalTruth, Liking, Presser, Temper};
 use crate::fixed::{label, note, zone};
-use crate::household::*;
-use crate::learner::{LearnerTruth, Liking, Presser, Temper};
+use crate::home::*;
 use crate::run::{Simulated, Simulation};
 use crate::truth::{Cause, Stuck};
 use sayso_model::*;
@@ -21,23 +21,23 @@ use sayso_model::*;
 /// ```
 #[must_use]
 pub fn demo(seed: u64, end: Moment) -> Simulated {
-    Simulation::unchecked(&demo_household(end), seed, end).run()
+    Simulation::unchecked(&demo_home(end), seed, end).run()
 }
 
 /// The configuration behind [`demo`]. Birth dates follow from `end`.
 #[must_use]
-pub fn demo_household(end: Moment) -> Household {
+pub fn demo_home(end: Moment) -> Home {
     let zone = zone("Europe/Lisbon");
     let today = end.day(&zone);
-    Household {
+    Home {
         name: label("Orchard Lane"),
         zone,
         days: 70,
         board: (3, 5),
-        teachers: teachers(),
+        people: people(),
         rewards: rewards(),
         words: words(),
-        learners: vec![dog(today), rabbit(today)],
+        animals: vec![dog(today), rabbit(today)],
         rules: rules(),
         remarks: [
             (19, "A mat under the board: it no longer slides on the tiles."),
@@ -47,7 +47,7 @@ pub fn demo_household(end: Moment) -> Household {
         .map(|(day, text)| Remarked { day, text: note(text) })
         .to_vec(),
         clips: false,
-        stuck: vec![Stuck { learner: DOG, word: BALL, cause: Cause::DelayTooLong }],
+        stuck: vec![Stuck { animal: DOG, word: BALL, cause: Cause::DelayTooLong }],
     }
 }
 
@@ -55,23 +55,23 @@ const DOG: usize = 0;
 const RABBIT: usize = 1;
 const BALL: usize = 4;
 
-fn teachers() -> Vec<TeacherTruth> {
+fn people() -> Vec<PersonTruth> {
     vec![
-        TeacherTruth { mistaps: 0.02, ..TeacherTruth::ordinary(label("Ilda"), 1.5) },
-        TeacherTruth {
+        PersonTruth { mistaps: 0.02, ..PersonTruth::ordinary(label("Ilda"), 1.5) },
+        PersonTruth {
             share: 0.6,
             hours: (16.0, 23.5),
             answers: AnswerHabit { given: 0.68, partly: 0.06, declined: 0.14, alternative: 0.07, missed: 0.05 },
             mistaps: 0.02,
-            ..TeacherTruth::ordinary(label("Nuno"), 3.2)
+            ..PersonTruth::ordinary(label("Nuno"), 3.2)
         },
-        TeacherTruth {
+        PersonTruth {
             role: Role::Visitor,
             share: 0.25,
             hours: (9.0, 15.0),
             notes_then: 0.7,
             late: 0.2,
-            ..TeacherTruth::ordinary(label("Carla"), 2.4)
+            ..PersonTruth::ordinary(label("Carla"), 2.4)
         },
     ]
 }
@@ -84,12 +84,12 @@ struct Item {
     most: u16,
     says: &'static str,
     said: bool,
-    learner: usize,
+    animal: usize,
 }
 
 fn rewards() -> Vec<RewardTruth> {
     use RewardKind::{Exploring, Food, Play, Rest, Touch};
-    let item = |name, kind, food, seconds, most, says, said, learner| Item {
+    let item = |name, kind, food, seconds, most, says, said, animal| Item {
         name,
         kind,
         food,
@@ -97,7 +97,7 @@ fn rewards() -> Vec<RewardTruth> {
         most,
         says,
         said,
-        learner,
+        animal,
     };
     [
         item("going into the garden", Exploring, None, 60.0, 10, "outside", true, DOG),
@@ -121,21 +121,21 @@ fn rewards() -> Vec<RewardTruth> {
         most_per_day: i.most,
         says: Some(label(i.says)),
         already_said: i.said,
-        learners: vec![i.learner],
+        animals: vec![i.animal],
     })
     .collect()
 }
 
 fn words() -> Vec<WordTruth> {
     let word =
-        |says: &str, reward, learner, (row, column), introduced, means: &str, answer: &str, not_now: &str| WordTruth {
+        |says: &str, reward, animal, (row, column), introduced, means: &str, answer: &str, not_now: &str| WordTruth {
             says: label(says),
             means: Some(note(means)),
             answer: Some(note(answer)),
             not_now: Some(note(not_now)),
             reward,
             closing: false,
-            learners: vec![learner],
+            animals: vec![animal],
             place: Place { row, column },
             introduced,
             shown_from: introduced + 2,
@@ -253,7 +253,7 @@ fn words() -> Vec<WordTruth> {
     ]
 }
 
-fn dog(today: Day) -> LearnerTruth {
+fn dog(today: Day) -> AnimalTruth {
     let likes = vec![
         Liking::of(1.5).by_hour(8.0, 0.5).sating(0.5, 1.5),
         Liking::of(1.0).by_hour(19.0, 0.5).sating(0.25, 1.0),
@@ -264,7 +264,7 @@ fn dog(today: Day) -> LearnerTruth {
         Liking::of(0.8),
     ];
     let paired = |day| LikesPlan { day, format: LikesFormat::Paired, rounds: 1, rewards: vec![0, 1, 2, 3, 4, 5] };
-    LearnerTruth {
+    AnimalTruth {
         born: Some(today.plus(-1490)),
         born_estimated: true,
         weight_kg: Some(Kilograms::clamped(14.2)),
@@ -316,14 +316,14 @@ fn dog(today: Day) -> LearnerTruth {
             ],
             ..Plan::default()
         },
-        ..LearnerTruth::ordinary(label("Tarn"), Species::Dog, likes)
+        ..AnimalTruth::ordinary(label("Tarn"), Species::Dog, likes)
     }
 }
 
-fn rabbit(today: Day) -> LearnerTruth {
+fn rabbit(today: Day) -> AnimalTruth {
     let mut likes = vec![Liking::of(-5.0); 7];
     likes.extend([Liking::of(1.4), Liking::of(0.6), Liking::of(0.9)]);
-    LearnerTruth {
+    AnimalTruth {
         born: Some(today.plus(-830)),
         born_estimated: false,
         weight_kg: Some(Kilograms::clamped(2.3)),
@@ -354,7 +354,7 @@ fn rabbit(today: Day) -> LearnerTruth {
             ],
             ..Plan::default()
         },
-        ..LearnerTruth::ordinary(label("Quillet"), Species::Rabbit, likes)
+        ..AnimalTruth::ordinary(label("Quillet"), Species::Rabbit, likes)
     }
 }
 

@@ -4,15 +4,15 @@
 //! Knows nothing of estimates: what it makes are events, written as in real use, and the truth behind them.
 
 mod agreed;
+mod animal;
 mod answer;
 mod chance;
 mod clock;
 mod demo;
 mod drawn;
 mod fixed;
-mod household;
+mod home;
 mod lab;
-mod learner;
 mod life;
 mod mind;
 mod pen;
@@ -26,14 +26,14 @@ mod trials;
 mod truth;
 mod world;
 
+pub use animal::{AnimalTruth, Liking, Noise, Presser, Style, Temper};
 pub use chance::{Chance, logistic};
-pub use demo::{demo, demo_household};
+pub use demo::{demo, demo_home};
 pub use drawn::{DrawnCheck, DrawnHome, DrawnLife, Habit, Trick, drawn_life};
-pub use household::*;
+pub use home::*;
 pub use lab::*;
-pub use learner::{LearnerTruth, Liking, Noise, Presser, Style, Temper};
 pub use run::{Simulated, Simulation, simulate};
 pub use samples::samples;
 pub use scale::scale;
-pub use stuck::{any_household, plain_household, stuck, stuck_household};
+pub use stuck::{any_home, plain_home, stuck, stuck_home};
 pub use truth::*;

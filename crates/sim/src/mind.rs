@@ -1,7 +1,7 @@
 //! The state of one learner's mind as the days go by: mood, drift, satiation, understanding, demand.
 
+use crate::animal::{AnimalTruth, Liking};
 use crate::chance::{Chance, logistic};
-use crate::learner::{LearnerTruth, Liking};
 use sayso_model::Moment;
 
 /// Mood lost by an unwell learner, and logits lost of every want.
@@ -12,7 +12,7 @@ const DEMAND: (f64, f64) = (0.3, 2.5);
 /// The changing state of one learner.
 #[derive(Clone, Debug)]
 pub(crate) struct Mind<'a> {
-    pub(crate) truth: &'a LearnerTruth,
+    pub(crate) truth: &'a AnimalTruth,
     mood: f64,
     drift: Vec<f64>,
     sated: Vec<(f64, Option<Moment>)>,
@@ -28,7 +28,7 @@ fn swing(hour: f64, peak: f64, size: f64) -> f64 {
 }
 
 impl<'a> Mind<'a> {
-    pub(crate) fn new(truth: &'a LearnerTruth, rewards: usize, words: usize, chance: &mut Chance) -> Self {
+    pub(crate) fn new(truth: &'a AnimalTruth, rewards: usize, words: usize, chance: &mut Chance) -> Self {
         let first = truth.presser.first_logit;
         Self {
             truth,

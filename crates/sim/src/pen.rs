@@ -2,7 +2,7 @@
 
 use crate::chance::Chance;
 use sayso_model::{
-    Body, Correction, Event, EventId, HouseholdId, LearnerId, Moment, Note, Source, TeacherId, Withdrawal, Zone,
+    AnimalId, Body, Correction, Event, EventId, HomeId, Moment, Note, PersonId, Source, Withdrawal, Zone,
 };
 use uuid::{Builder, Uuid};
 
@@ -10,9 +10,9 @@ use uuid::{Builder, Uuid};
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Seen {
     /// The animal, if known.
-    pub(crate) learner: Option<LearnerId>,
+    pub(crate) animal: Option<AnimalId>,
     /// The person, if any.
-    pub(crate) teacher: Option<TeacherId>,
+    pub(crate) person: Option<PersonId>,
     /// When it happened.
     pub(crate) at: Moment,
     /// When all that the body tells was known.
@@ -26,7 +26,7 @@ pub(crate) struct Seen {
 /// Writes events up to a moment.
 #[derive(Debug)]
 pub(crate) struct Pen {
-    household: HouseholdId,
+    home: HomeId,
     zone: Zone,
     end: Moment,
     chance: Chance,
@@ -41,12 +41,12 @@ pub(crate) fn uuid_at(at: Moment, chance: &mut Chance) -> Uuid {
 
 impl Pen {
     pub(crate) fn new(zone: Zone, begin: Moment, end: Moment, mut chance: Chance) -> Self {
-        let household = HouseholdId(uuid_at(begin, &mut chance));
-        Self { household, zone, end, chance, events: Vec::new() }
+        let home = HomeId(uuid_at(begin, &mut chance));
+        Self { home, zone, end, chance, events: Vec::new() }
     }
 
-    pub(crate) const fn household(&self) -> HouseholdId {
-        self.household
+    pub(crate) const fn home(&self) -> HomeId {
+        self.home
     }
 
     /// A fresh identity of that moment.
@@ -62,9 +62,9 @@ impl Pen {
         let id = EventId(uuid_at(recorded_at, &mut self.chance));
         let event = Event {
             id,
-            household: self.household,
-            learner: seen.learner,
-            teacher: seen.teacher,
+            home: self.home,
+            animal: seen.animal,
+            person: seen.person,
             happened_at: seen.at,
             zone: self.zone.clone(),
             recorded_at,
@@ -81,7 +81,7 @@ impl Pen {
     /// Writes `wrong` first and then the correction to `right`.
     pub(crate) fn write_corrected(&mut self, seen: Seen, wrong: impl Into<Body>, right: impl Into<Body>) -> EventId {
         let of = self.write(seen, wrong);
-        let correction = Correction { of, happened_at: None, learner: None, body: Box::new(right.into()) };
+        let correction = Correction { of, happened_at: None, animal: None, body: Box::new(right.into()) };
         let later = seen.known.max(seen.at).plus_seconds(seen.lag_s + self.chance.between(8.0, 90.0));
         self.write(Seen { at: later, known: later, lag_s: 0.3, source: Source::Tap, ..seen }, correction);
         of

@@ -1,7 +1,7 @@
 //! Running a household: day by day, or from beginning to end.
 
 use crate::clock::at_hour;
-use crate::household::{ConfigError, Household};
+use crate::home::{ConfigError, Home};
 use crate::truth::{TrueDay, Truth};
 use crate::world::World;
 use sayso_model::{Day, Event, Moment};
@@ -32,19 +32,19 @@ impl<'a> Simulation<'a> {
     ///
     /// # Errors
     /// [`ConfigError`] where the configuration does not hold together.
-    pub fn new(household: &'a Household, seed: u64, end: Moment) -> Result<Self, ConfigError> {
-        household.check()?;
-        Ok(Self::unchecked(household, seed, end))
+    pub fn new(home: &'a Home, seed: u64, end: Moment) -> Result<Self, ConfigError> {
+        home.check()?;
+        Ok(Self::unchecked(home, seed, end))
     }
 
     /// As [`Self::new`], for configurations of our own that the tests check.
-    pub(crate) fn unchecked(household: &'a Household, seed: u64, end: Moment) -> Self {
-        let last = end.day(&household.zone);
-        let back = i32::try_from(household.days.saturating_sub(1)).unwrap_or(0);
+    pub(crate) fn unchecked(home: &'a Home, seed: u64, end: Moment) -> Self {
+        let last = end.day(&home.zone);
+        let back = i32::try_from(home.days.saturating_sub(1)).unwrap_or(0);
         let first = last.plus(-back);
         // Cards are written on the evening before a long run; on the very day, if it starts and ends today.
-        let begin = at_hour(first, 5.0, &household.zone).min(end.plus_seconds(-7200.0));
-        let world = World::new(household, seed, begin, end);
+        let begin = at_hour(first, 5.0, &home.zone).min(end.plus_seconds(-7200.0));
+        let world = World::new(home, seed, begin, end);
         Self { world, first, last, begin, number: 0, days: Vec::new(), written: BTreeSet::new() }
     }
 
@@ -60,8 +60,8 @@ impl<'a> Simulation<'a> {
             self.world.write_cards(self.begin);
         }
         self.world.write_day_cards(self.number, day, self.begin);
-        for learner in 0..self.world.cfg.learners.len() {
-            let lived = self.world.live(learner, self.number, day, day == self.last);
+        for animal in 0..self.world.cfg.animals.len() {
+            let lived = self.world.live(animal, self.number, day, day == self.last);
             self.days.push(lived);
         }
         self.number += 1;
@@ -100,6 +100,6 @@ impl<'a> Simulation<'a> {
 /// assert!(run.events.iter().all(|e| e.check().is_ok() && e.recorded_at <= end));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn simulate(household: &Household, seed: u64, end: Moment) -> Result<Simulated, ConfigError> {
-    Ok(Simulation::new(household, seed, end)?.run())
+pub fn simulate(home: &Home, seed: u64, end: Moment) -> Result<Simulated, ConfigError> {
+    Ok(Simulation::new(home, seed, end)?.run())
 }

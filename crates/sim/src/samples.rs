@@ -19,8 +19,8 @@ pub fn samples() -> Vec<Event> {
     let mut names = Chance::new(1, 41);
     let mut id = || uuid_at(begin, &mut names);
     let s = Names {
-        teacher: TeacherId(id()),
-        learner: LearnerId(id()),
+        person: PersonId(id()),
+        animal: AnimalId(id()),
         rewards: [RewardId(id()), RewardId(id())],
         words: [WordId(id()), WordId(id())],
         session: SessionId(id()),
@@ -38,8 +38,8 @@ pub fn samples() -> Vec<Event> {
     for kind in Kind::ALL {
         at = at.plus_seconds(30.0);
         let seen = Seen {
-            learner: Some(s.learner),
-            teacher: Some(s.teacher),
+            animal: Some(s.animal),
+            person: Some(s.person),
             at,
             known: at,
             source: if *kind == Kind::Press { Source::Heard } else { Source::Tap },
@@ -55,8 +55,8 @@ pub fn samples() -> Vec<Event> {
 }
 
 struct Names {
-    teacher: TeacherId,
-    learner: LearnerId,
+    person: PersonId,
+    animal: AnimalId,
     rewards: [RewardId; 2],
     words: [WordId; 2],
     session: SessionId,
@@ -72,9 +72,9 @@ struct Names {
 impl Names {
     fn body(&self, kind: Kind, at: Moment, press: Option<EventId>) -> Body {
         match kind {
-            Kind::HouseholdCard
-            | Kind::TeacherCard
-            | Kind::LearnerCard
+            Kind::HomeCard
+            | Kind::PersonCard
+            | Kind::AnimalCard
             | Kind::RewardCard
             | Kind::WordCard
             | Kind::ClipCard
@@ -93,11 +93,11 @@ impl Names {
         let [word, other] = self.words;
         let [reward, _] = self.rewards;
         match kind {
-            Kind::TeacherCard => {
-                TeacherCard { teacher: self.teacher, name: label("Ilda"), role: Role::Household, active: true }.into()
+            Kind::PersonCard => {
+                PersonCard { person: self.person, name: label("Ilda"), role: Role::Home, active: true }.into()
             }
-            Kind::LearnerCard => LearnerCard {
-                learner: self.learner,
+            Kind::AnimalCard => AnimalCard {
+                animal: self.animal,
                 name: label("Tarn"),
                 species: Species::Dog,
                 born: "2022-10-27".parse().ok(),
@@ -122,7 +122,7 @@ impl Names {
                 most_per_day: Some(26),
                 says: Some(label("snack")),
                 already_said: true,
-                learners: vec![self.learner],
+                animals: vec![self.animal],
                 active: true,
             }
             .into(),
@@ -134,7 +134,7 @@ impl Names {
                 not_now: Some(note("\"Snack is gone\"; show the empty jar.")),
                 reward: Some(reward),
                 closing: false,
-                learners: vec![self.learner],
+                animals: vec![self.animal],
                 active: true,
             }
             .into(),
@@ -163,7 +163,7 @@ impl Names {
             Kind::StageChoice => {
                 StageChoice { word, stage: Stage::Invite, because: Some(note("shown 60 times")) }.into()
             }
-            _ => HouseholdCard { name: label("Orchard Lane"), zone: zone("Europe/Lisbon") }.into(),
+            _ => HomeCard { name: label("Orchard Lane"), zone: zone("Europe/Lisbon") }.into(),
         }
     }
 
@@ -181,10 +181,10 @@ impl Names {
             .into(),
             Kind::Joining => Joining { session: self.session, after_s: Some(s(6.5)) }.into(),
             Kind::Leaving => Leaving { session: self.session }.into(),
-            Kind::SessionEnd => SessionEnd { session: self.session, reason: EndReason::LearnerLeft }.into(),
+            Kind::SessionEnd => SessionEnd { session: self.session, reason: EndReason::AnimalLeft }.into(),
             Kind::Press => Press {
                 word,
-                by: PressedBy::Learner,
+                by: PressedBy::Animal,
                 certainty: Probability::clamped(0.97),
                 accident: Accident::No,
                 place: Some(Place { row: 0, column: 0 }),
@@ -316,7 +316,7 @@ impl Names {
                 measure: CaseMeasure::DeliveryDelay,
                 expected: CaseExpected::Less,
                 words: self.words.to_vec(),
-                learners: Vec::new(),
+                animals: Vec::new(),
                 unit: CaseUnit::Day,
                 first: Moment::clamped(1_780_315_200_000).day(&zone("Europe/Lisbon")),
                 points: 24,
@@ -337,7 +337,7 @@ impl Names {
             Kind::Correction => Correction {
                 of,
                 happened_at: Some(at.plus_seconds(-600.0)),
-                learner: Some(self.learner),
+                animal: Some(self.animal),
                 body: Box::new(self.happening(Kind::Press, None)),
             }
             .into(),

@@ -1,11 +1,11 @@
 //! A learner with very many presses over years, for benchmarks.
 
+use crate::animal::Liking;
 use crate::chance::Chance;
 use crate::clock::at_hour;
-use crate::demo::demo_household;
+use crate::demo::demo_home;
 use crate::fixed::note;
-use crate::household::Household;
-use crate::learner::Liking;
+use crate::home::Home;
 use crate::run::Simulated;
 use crate::truth::{PressTruth, SessionTruth, TrueDay, Why};
 use crate::world::{World, seconds};
@@ -24,19 +24,19 @@ const JOINS: f64 = 0.75;
 /// A short cut, not the full model: knowledge, likes and demand stand still. About two and a half events a press.
 #[must_use]
 pub fn scale(seed: u64, presses: usize, end: Moment) -> Simulated {
-    let household = scale_household(presses, end);
-    let zone = household.zone.clone();
+    let home = scale_home(presses, end);
+    let zone = home.zone.clone();
     let last = end.day(&zone);
     // Yesterday is the last day: it is over whatever the hour of `end`.
-    let first = last.plus(-i32::try_from(household.days).unwrap_or(i32::MAX));
+    let first = last.plus(-i32::try_from(home.days).unwrap_or(i32::MAX));
     let begin = at_hour(first, 5.0, &zone);
-    let mut w = World::new(&household, seed, begin, end);
+    let mut w = World::new(&home, seed, begin, end);
     w.write_cards(begin);
     w.write_day_cards(0, first, begin);
     let mut c = Chance::new(seed, 31);
-    let words = household.words.len();
-    let wants: Vec<f64> = household.learners[0].likes.iter().map(|l| l.strength.exp()).collect();
-    let days = usize::try_from(household.days).unwrap_or(1);
+    let words = home.words.len();
+    let wants: Vec<f64> = home.animals[0].likes.iter().map(|l| l.strength.exp()).collect();
+    let days = usize::try_from(home.days).unwrap_or(1);
     let mut true_days = Vec::new();
     for number in 0..days {
         let day = first.plus(i32::try_from(number).unwrap_or(i32::MAX));
@@ -52,7 +52,7 @@ pub fn scale(seed: u64, presses: usize, end: Moment) -> Simulated {
         }
         if number + 1 == days {
             true_days.push(TrueDay {
-                learner: 0,
+                animal: 0,
                 day,
                 mood: 0.0,
                 understanding: vec![MEANT; words],
@@ -67,10 +67,10 @@ pub fn scale(seed: u64, presses: usize, end: Moment) -> Simulated {
     Simulated { events, truth }
 }
 
-fn scale_household(presses: usize, end: Moment) -> Household {
-    let mut home = demo_household(end);
+fn scale_home(presses: usize, end: Moment) -> Home {
+    let mut home = demo_home(end);
     home.days = u32::try_from(presses.div_ceil(PER_DAY).clamp(1, 9_000)).unwrap_or(9_000);
-    home.learners.truncate(1);
+    home.animals.truncate(1);
     home.words.truncate(6);
     home.rewards.truncate(6);
     for w in &mut home.words {
@@ -79,28 +79,28 @@ fn scale_household(presses: usize, end: Moment) -> Household {
         w.closing = false;
     }
     for r in &mut home.rewards {
-        r.learners.clear();
+        r.animals.clear();
     }
     home.rules.clear();
     home.remarks.clear();
     home.stuck.clear();
-    let learner = &mut home.learners[0];
-    learner.likes = [1.2, 0.8, 1.5, 0.2, 0.6, -0.5].map(Liking::of).to_vec();
-    learner.plan.likes.clear();
-    learner.plan.probes.clear();
+    let animal = &mut home.animals[0];
+    animal.likes = [1.2, 0.8, 1.5, 0.2, 0.6, -0.5].map(Liking::of).to_vec();
+    animal.plan.likes.clear();
+    animal.plan.probes.clear();
     home
 }
 
 /// One offered session a day, joined three times in four.
 fn session(w: &mut World<'_>, c: &mut Chance, at: Moment, seed: u64) {
     let session = SessionId(w.pen.fresh(at));
-    let teacher = usize::from(seed % 2 == 1 && c.coin(0.3));
-    w.note(0, teacher, at, SessionStart { session, purpose: Purpose::Showing, words: Vec::new(), room: None });
-    w.sessions.push(SessionTruth { session, learner: 0, join: JOINS, mood: 0.0 });
+    let person = usize::from(seed % 2 == 1 && c.coin(0.3));
+    w.note(0, person, at, SessionStart { session, purpose: Purpose::Showing, words: Vec::new(), room: None });
+    w.sessions.push(SessionTruth { session, animal: 0, join: JOINS, mood: 0.0 });
     let mut over = at.plus_seconds(90.0);
     if c.coin(JOINS) {
         let after = c.lognormal(9.0, 0.6).min(200.0);
-        w.note(0, teacher, at.plus_seconds(after), Joining { session, after_s: Some(seconds(after)) });
+        w.note(0, person, at.plus_seconds(after), Joining { session, after_s: Some(seconds(after)) });
         if c.coin(0.3) {
             let sign = Sign {
                 sign: note("loose body, soft tail"),
@@ -108,28 +108,28 @@ fn session(w: &mut World<'_>, c: &mut Chance, at: Moment, seed: u64) {
                 when: When::During,
                 session: Some(session),
             };
-            w.note(0, teacher, at.plus_seconds(after + 20.0), sign);
+            w.note(0, person, at.plus_seconds(after + 20.0), sign);
         }
         over = at.plus_seconds(after + c.between(120.0, 400.0));
     }
-    w.note(0, teacher, over, SessionEnd { session, reason: EndReason::Done });
+    w.note(0, person, over, SessionEnd { session, reason: EndReason::Done });
 }
 
 fn press(w: &mut World<'_>, c: &mut Chance, at: Moment, wanted: usize, word: usize) {
-    let teacher = c.below(w.cfg.teachers.len());
+    let person = c.below(w.cfg.people.len());
     let body = Press {
         word: w.ids.words[word],
-        by: PressedBy::Learner,
+        by: PressedBy::Animal,
         certainty: Probability::clamped(1.0),
         accident: Accident::No,
         place: Some(w.cfg.words[word].place),
         speed: None,
         session: None,
     };
-    let id = w.note(0, teacher, at, body);
+    let id = w.note(0, person, at, body);
     let why = if word == wanted { Why::Meant } else { Why::Habit };
-    w.presses.insert(id, PressTruth { learner: 0, why, wanted: Some(wanted), pressed: word });
-    let delay = c.lognormal(w.cfg.teachers[teacher].delay_s, 0.35).min(60.0);
+    w.presses.insert(id, PressTruth { animal: 0, why, wanted: Some(wanted), pressed: word });
+    let delay = c.lognormal(w.cfg.people[person].delay_s, 0.35).min(60.0);
     let answer = if c.coin(0.85) { Answer::Given } else { Answer::Declined };
     let took = c.coin(if word == wanted { 0.92 } else { 0.5 });
     let then = if answer == Answer::Given && took { Then::Took } else { Then::Ignored };
@@ -144,8 +144,8 @@ fn press(w: &mut World<'_>, c: &mut Chance, at: Moment, wanted: usize, word: usi
         then_word: None,
         session: None,
     };
-    w.note(0, teacher, over, body);
+    w.note(0, person, over, body);
     if then == Then::Took {
-        w.eats(0, w.cfg.words[word].reward, teacher, over.plus_seconds(1.0), None);
+        w.eats(0, w.cfg.words[word].reward, person, over.plus_seconds(1.0), None);
     }
 }

@@ -15,12 +15,12 @@ impl World<'_> {
             let (seen, body) = w.card(at, body);
             w.pen.write(seen, body);
         };
-        card(self, HouseholdCard { name: cfg.name.clone(), zone: cfg.zone.clone() }.into());
-        for (t, id) in cfg.teachers.iter().zip(self.ids.teachers.clone()) {
-            card(self, TeacherCard { teacher: id, name: t.name.clone(), role: t.role, active: true }.into());
+        card(self, HomeCard { name: cfg.name.clone(), zone: cfg.zone.clone() }.into());
+        for (t, id) in cfg.people.iter().zip(self.ids.people.clone()) {
+            card(self, PersonCard { person: id, name: t.name.clone(), role: t.role, active: true }.into());
         }
-        for learner in 0..cfg.learners.len() {
-            let body = self.learner_card(learner, 0);
+        for animal in 0..cfg.animals.len() {
+            let body = self.animal_card(animal, 0);
             card(self, body.into());
         }
         for (i, r) in cfg.rewards.iter().enumerate() {
@@ -34,17 +34,17 @@ impl World<'_> {
                 most_per_day: Some(r.most_per_day),
                 says: r.says.clone(),
                 already_said: r.already_said,
-                learners: r.learners.iter().map(|l| self.ids.learners[*l]).collect(),
+                animals: r.animals.iter().map(|l| self.ids.animals[*l]).collect(),
                 active: true,
             };
             card(self, body.into());
         }
     }
 
-    fn learner_card(&self, learner: usize, number: u32) -> LearnerCard {
-        let l = &self.cfg.learners[learner];
-        LearnerCard {
-            learner: self.ids.learners[learner],
+    fn animal_card(&self, animal: usize, number: u32) -> AnimalCard {
+        let l = &self.cfg.animals[animal];
+        AnimalCard {
+            animal: self.ids.animals[animal],
             name: l.name.clone(),
             species: l.species,
             born: l.born,
@@ -75,18 +75,18 @@ impl World<'_> {
                 not_now: w.not_now.clone(),
                 reward: self.ids.rewards.get(w.reward).copied(),
                 closing: w.closing,
-                learners: w.learners.iter().map(|l| self.ids.learners[*l]).collect(),
+                animals: w.animals.iter().map(|l| self.ids.animals[*l]).collect(),
                 active: true,
             };
             let (seen, body) = self.card(at, body);
             self.pen.write(seen, body);
-            for learner in w.learners.clone() {
+            for animal in w.animals.clone() {
                 let (stage, because) = if w.shown_from <= number {
                     (Stage::Show, "we start to show it")
                 } else {
                     (Stage::Prepare, "card written, button placed")
                 };
-                self.choose_stage(learner, word, stage, because, at.plus_seconds(3.0));
+                self.choose_stage(animal, word, stage, because, at.plus_seconds(3.0));
             }
             if cfg.clips {
                 let body = self.clip_card(word, at);
@@ -131,9 +131,9 @@ impl World<'_> {
             let (seen, body) = self.card(at_hour(day, 20.0, &cfg.zone), Remark { text: r.text.clone() });
             self.pen.write(seen, body);
         }
-        for learner in 0..cfg.learners.len() {
-            if number > 0 && cfg.learners[learner].day_kcal.is_some_and(|(from, _)| from == number) {
-                let body = self.learner_card(learner, number);
+        for animal in 0..cfg.animals.len() {
+            if number > 0 && cfg.animals[animal].day_kcal.is_some_and(|(from, _)| from == number) {
+                let body = self.animal_card(animal, number);
                 let (seen, body) = self.card(at.plus_seconds(60.0), body);
                 self.pen.write(seen, body);
             }

@@ -1,74 +1,74 @@
 //! Households with one word stuck for a known cause, and households drawn at random.
 
+use crate::animal::{AnimalTruth, Liking, Noise, Presser, Style, Temper};
 use crate::chance::Chance;
 use crate::fixed::{label, zone};
-use crate::household::*;
-use crate::learner::{LearnerTruth, Liking, Noise, Presser, Style, Temper};
+use crate::home::*;
 use crate::run::{Simulated, Simulation};
 use crate::truth::{Cause, Stuck};
 use sayso_model::*;
 
-/// The word that is stuck in [`stuck_household`].
+/// The word that is stuck in [`stuck_home`].
 const STUCK: usize = 2;
 
 /// Six weeks of a small household in which the third word is stuck for that cause and no other.
 #[must_use]
 pub fn stuck(cause: Cause, seed: u64, end: Moment) -> Simulated {
-    Simulation::unchecked(&stuck_household(cause, seed), seed, end).run()
+    Simulation::unchecked(&stuck_home(cause, seed), seed, end).run()
 }
 
 /// The configuration behind [`stuck`]. The seed draws ordinary differences between households.
 #[must_use]
-pub fn stuck_household(cause: Cause, seed: u64) -> Household {
+pub fn stuck_home(cause: Cause, seed: u64) -> Home {
     let mut c = Chance::new(seed, 11);
     let mut home = plain(&mut c, 42);
-    home.stuck = vec![Stuck { learner: 0, word: STUCK, cause }];
-    let learner = &mut home.learners[0];
+    home.stuck = vec![Stuck { animal: 0, word: STUCK, cause }];
+    let animal = &mut home.animals[0];
     match cause {
-        Cause::RewardNotWanted => learner.likes[STUCK].strength = c.between(-3.0, -2.0),
+        Cause::RewardNotWanted => animal.likes[STUCK].strength = c.between(-3.0, -2.0),
         Cause::TooLittleShowing => {
             // The word comes late and sessions are few and short.
-            learner.plan.hours = vec![18.0];
-            learner.plan.kept = 0.3;
-            learner.plan.showings = 3;
+            animal.plan.hours = vec![18.0];
+            animal.plan.kept = 0.3;
+            animal.plan.showings = 3;
             home.words[STUCK].shown_from = 20;
         }
         Cause::DelayTooLong => home.words[STUCK].fetch_s = c.between(11.0, 18.0),
         Cause::DeviceAvoided => {
-            learner.presser.shies_from = vec![(STUCK, c.between(0.9, 0.98))];
-            learner.presser.own_way = 0.85;
+            animal.presser.shies_from = vec![(STUCK, c.between(0.9, 0.98))];
+            animal.presser.own_way = 0.85;
         }
         Cause::PlaceOrNoise => {
             // Most sessions fall into the noisy hours.
-            learner.plan.hours = vec![8.0, 17.2, 18.6];
-            learner.plan.kept = 0.6;
-            learner.temper.noise = Some(Noise { from: 16.0, to: 20.0, mood: c.between(2.8, 3.6) });
+            animal.plan.hours = vec![8.0, 17.2, 18.6];
+            animal.plan.kept = 0.6;
+            animal.temper.noise = Some(Noise { from: 16.0, to: 20.0, mood: c.between(2.8, 3.6) });
             home.words[STUCK].shown_from = 12;
         }
         Cause::SoundsAlike => {
             home.words[1].says = label("ball");
             home.words[STUCK].says = label("bowl");
-            learner.presser.mixes_up = vec![(1, STUCK, c.between(0.45, 0.6))];
+            animal.presser.mixes_up = vec![(1, STUCK, c.between(0.45, 0.6))];
         }
         Cause::AnsweredDifferently => {
-            home.teachers[1].share = 1.5;
-            home.teachers[1].delay_s = c.between(4.0, 6.0);
-            home.teachers[1].answers =
+            home.people[1].share = 1.5;
+            home.people[1].delay_s = c.between(4.0, 6.0);
+            home.people[1].answers =
                 AnswerHabit { given: 0.15, partly: 0.05, declined: 0.4, alternative: 0.3, missed: 0.1 };
         }
-        Cause::Unwell => learner.temper.unwell_from = Some(32),
+        Cause::Unwell => animal.temper.unwell_from = Some(32),
     }
     home
 }
 
 /// The same small household without any trouble, for comparison: the same seed draws the same differences.
 #[must_use]
-pub fn plain_household(seed: u64) -> Household {
+pub fn plain_home(seed: u64) -> Home {
     plain(&mut Chance::new(seed, 11), 42)
 }
 
 /// A small household without any trouble: two people, one dog, three words shown from the first day on.
-fn plain(c: &mut Chance, days: u32) -> Household {
+fn plain(c: &mut Chance, days: u32) -> Home {
     let reward = |name: &str, kind, kcal: Option<f64>, seconds| RewardTruth {
         name: label(name),
         kind,
@@ -78,7 +78,7 @@ fn plain(c: &mut Chance, days: u32) -> Household {
         most_per_day: 30,
         says: None,
         already_said: false,
-        learners: Vec::new(),
+        animals: Vec::new(),
     };
     let word = |says: &str, reward, column, ease| WordTruth {
         says: label(says),
@@ -87,7 +87,7 @@ fn plain(c: &mut Chance, days: u32) -> Household {
         not_now: None,
         reward,
         closing: false,
-        learners: vec![0],
+        animals: vec![0],
         place: Place { row: 0, column },
         introduced: 0,
         shown_from: 1,
@@ -96,19 +96,19 @@ fn plain(c: &mut Chance, days: u32) -> Household {
         fetch_s: 0.0,
     };
     let likes = (0..3).map(|_| Liking::of(c.between(1.0, 1.8)).sating(0.15, 1.0)).collect();
-    let mut learner = LearnerTruth::ordinary(label("Wick"), Species::Dog, likes);
-    learner.presser.rate = c.between(0.1, 0.14);
-    learner.weight_kg = Some(Kilograms::clamped((c.between(6.0, 30.0) * 10.0).round() / 10.0));
-    learner.life_stage = Some(LifeStage::NeuteredAdult);
-    learner.plan.likes = vec![LikesPlan { day: 2, format: LikesFormat::Paired, rounds: 2, rewards: vec![0, 1, 2] }];
-    Household {
+    let mut animal = AnimalTruth::ordinary(label("Wick"), Species::Dog, likes);
+    animal.presser.rate = c.between(0.1, 0.14);
+    animal.weight_kg = Some(Kilograms::clamped((c.between(6.0, 30.0) * 10.0).round() / 10.0));
+    animal.life_stage = Some(LifeStage::NeuteredAdult);
+    animal.plan.likes = vec![LikesPlan { day: 2, format: LikesFormat::Paired, rounds: 2, rewards: vec![0, 1, 2] }];
+    Home {
         name: label("A small house"),
         zone: zone("Europe/Berlin"),
         days,
         board: (1, 6),
-        teachers: vec![
-            TeacherTruth::ordinary(label("First"), c.between(1.2, 2.0)),
-            TeacherTruth { share: 0.5, ..TeacherTruth::ordinary(label("Second"), c.between(1.2, 2.4)) },
+        people: vec![
+            PersonTruth::ordinary(label("First"), c.between(1.2, 2.0)),
+            PersonTruth { share: 0.5, ..PersonTruth::ordinary(label("Second"), c.between(1.2, 2.4)) },
         ],
         rewards: vec![
             reward("yard", RewardKind::Exploring, None, 30.0),
@@ -116,7 +116,7 @@ fn plain(c: &mut Chance, days: u32) -> Household {
             reward("a kibble", RewardKind::Food, Some(1.5), 4.0),
         ],
         words: vec![word("yard", 0, 0, 1.3), word("roll", 1, 2, 1.2), word("kibble", 2, 4, 1.2)],
-        learners: vec![learner],
+        animals: vec![animal],
         rules: Vec::new(),
         remarks: Vec::new(),
         clips: false,
@@ -129,45 +129,45 @@ fn plain(c: &mut Chance, days: u32) -> Household {
 /// Species, number of people, liking, learning rate, delays, moods, dose and style all differ. About one in seven
 /// learners presses at random or by place; about a third have one word stuck for a known cause.
 #[must_use]
-pub fn any_household(seed: u64) -> Household {
+pub fn any_home(seed: u64) -> Home {
     let mut c = Chance::new(seed, 12);
     let cause = c.coin(0.35).then(|| Cause::ALL[c.below(Cause::ALL.len())]);
-    let mut home = cause.map_or_else(|| plain_household(seed), |cause| stuck_household(cause, seed));
+    let mut home = cause.map_or_else(|| plain_home(seed), |cause| stuck_home(cause, seed));
     home.days = 14 + u32::try_from(c.below(57)).unwrap_or(0);
     home.zone = zone(["Europe/Lisbon", "America/Chicago", "Asia/Kolkata", "Australia/Lord_Howe", "UTC"][c.below(5)]);
-    let learner = &mut home.learners[0];
-    learner.species = Species::ALL[c.below(Species::ALL.len())];
-    if learner.species != Species::Dog {
-        learner.life_stage = None;
-        learner.weight_kg = Some(Kilograms::clamped(match learner.species {
+    let animal = &mut home.animals[0];
+    animal.species = Species::ALL[c.below(Species::ALL.len())];
+    if animal.species != Species::Dog {
+        animal.life_stage = None;
+        animal.weight_kg = Some(Kilograms::clamped(match animal.species {
             Species::Parrot => 0.4,
             Species::Rabbit => 2.2,
             _ => 4.3,
         }));
     }
-    learner.born = "2020-01-15".parse::<Day>().ok().map(|d| d.plus(i32::try_from(c.below(2000)).unwrap_or(0)));
-    for like in &mut learner.likes {
+    animal.born = "2020-01-15".parse::<Day>().ok().map(|d| d.plus(i32::try_from(c.below(2000)).unwrap_or(0)));
+    for like in &mut animal.likes {
         like.drift_sd = c.between(0.0, 0.8);
         like.satiation = c.between(0.0, 0.5);
     }
-    let temper = Temper { join: learner.temper.join + c.normal() * 0.7, ..learner.temper.clone() };
-    learner.temper = temper;
+    let temper = Temper { join: animal.temper.join + c.normal() * 0.7, ..animal.temper.clone() };
+    animal.temper = temper;
     let style = match c.below(14) {
         0 => Style::AnyWord,
         1 => Style::ByPlace(vec![0.7, 0.2, 0.1]),
         _ => Style::ByMeaning,
     };
-    learner.presser = Presser {
+    animal.presser = Presser {
         style,
-        rate: learner.presser.rate * c.lognormal(1.0, 0.5),
+        rate: animal.presser.rate * c.lognormal(1.0, 0.5),
         side_bias: c.normal() * 0.5,
         accidents_per_hour: c.between(0.0, 0.15),
         slip: c.between(0.0, 0.1),
-        ..learner.presser.clone()
+        ..animal.presser.clone()
     };
-    learner.plan.showings = 2 + u16::try_from(c.below(12)).unwrap_or(0);
-    learner.plan.kept = c.between(0.3, 1.0).min(learner.plan.kept.max(0.3));
-    for t in &mut home.teachers {
+    animal.plan.showings = 2 + u16::try_from(c.below(12)).unwrap_or(0);
+    animal.plan.kept = c.between(0.3, 1.0).min(animal.plan.kept.max(0.3));
+    for t in &mut home.people {
         t.delay_s *= c.lognormal(1.0, 0.3);
         t.late = c.between(0.0, 0.3);
         t.mistaps = c.between(0.0, 0.03);

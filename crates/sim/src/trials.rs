@@ -1,7 +1,7 @@
 //! Likes tests in all four formats, and checks of understanding.
 
 use crate::chance::logistic;
-use crate::household::{LikesPlan, ProbeSchedule};
+use crate::home::{LikesPlan, ProbeSchedule};
 use crate::sitting::Sitting;
 use crate::world::{World, seconds};
 use sayso_model::order::order;
@@ -18,12 +18,12 @@ impl World<'_> {
     /// A likes test, put off if the learner does not join. Gives the end, and whether it was run.
     pub(crate) fn likes_session(
         &mut self,
-        learner: usize,
-        teacher: usize,
+        animal: usize,
+        person: usize,
         at: Moment,
         plan: &LikesPlan,
     ) -> (Moment, bool) {
-        let (over, sitting) = self.sit_down(learner, teacher, at, Purpose::Likes, &[]);
+        let (over, sitting) = self.sit_down(animal, person, at, Purpose::Likes, &[]);
         let Some(mut s) = sitting else { return (over, false) };
         let assessment = AssessmentId(self.pen.fresh(s.at));
         let test = LikesTest {
@@ -33,7 +33,7 @@ impl World<'_> {
             rounds: plan.rounds,
             seed: self.chance.seed(),
         };
-        self.note(learner, teacher, s.at, test);
+        self.note(animal, person, s.at, test);
         s.at = s.at.plus_seconds(4.0);
         for round in 1..=plan.rounds {
             match plan.format {
@@ -49,12 +49,12 @@ impl World<'_> {
 
     fn trial(&mut self, s: &mut Sitting, trial: LikeTrial, chosen: Option<usize>) {
         let over = s.at.plus_seconds(self.chance.between(2.0, 9.0));
-        let seen = self.tap(s.learner, s.teacher, s.at, over);
+        let seen = self.tap(s.animal, s.person, s.at, over);
         self.pen.write(seen, trial);
         s.at = over;
         if let Some(reward) = chosen {
-            self.minds[s.learner].has(reward, TASTE, over);
-            self.eats(s.learner, reward, s.teacher, over, Some(s.session));
+            self.minds[s.animal].has(reward, TASTE, over);
+            self.eats(s.animal, reward, s.person, over, Some(s.session));
         }
         s.at = s.at.plus_seconds(self.chance.between(5.0, 15.0));
     }
@@ -68,7 +68,7 @@ impl World<'_> {
         self.chance.shuffle(&mut order);
         for reward in order {
             let hour = self.hour(s.at);
-            let p = self.minds[s.learner].wants(reward, s.at, hour);
+            let p = self.minds[s.animal].wants(reward, s.at, hour);
             let chosen = self.chance.coin(p).then_some(reward);
             let id = self.ids.rewards[reward];
             let result = match chosen {
@@ -83,14 +83,14 @@ impl World<'_> {
     /// The item chosen among those offered from left to right (Luce's rule, with a side bias and a choice of none).
     fn chooses(&mut self, s: &Sitting, offered: &[usize]) -> Option<usize> {
         let hour = self.hour(s.at);
-        let presser = &self.cfg.learners[s.learner].presser;
+        let presser = &self.cfg.animals[s.animal].presser;
         let mut weights: Vec<f64> = offered
             .iter()
             .enumerate()
             .map(|(i, r)| {
                 #[allow(clippy::cast_precision_loss)]
                 let side = if offered.len() < 2 { 0.0 } else { 0.5 - i as f64 / (offered.len() - 1) as f64 };
-                (self.minds[s.learner].appeal(*r, s.at, hour) + side * presser.side_bias).exp()
+                (self.minds[s.animal].appeal(*r, s.at, hour) + side * presser.side_bias).exp()
             })
             .collect();
         weights.push(presser.none_logit.exp());
@@ -142,11 +142,11 @@ impl World<'_> {
 
     fn free_round(&mut self, s: &mut Sitting, assessment: AssessmentId, round: u16, rewards: &[usize]) {
         let hour = self.hour(s.at);
-        let none = self.cfg.learners[s.learner].presser.none_logit.exp();
+        let none = self.cfg.animals[s.animal].presser.none_logit.exp();
         // Time is spent in bouts; each bout goes to an item by Luce's rule.
         let weights: Vec<f64> = rewards
             .iter()
-            .map(|r| self.minds[s.learner].appeal(*r, s.at, hour).exp())
+            .map(|r| self.minds[s.animal].appeal(*r, s.at, hour).exp())
             .chain(std::iter::once(none))
             .collect();
         let (mut spent, mut left) = (vec![0.0; rewards.len()], FREE_S);
@@ -169,7 +169,7 @@ impl World<'_> {
         let offered = rewards.iter().map(|r| self.ids.rewards[*r]).collect();
         let trial = LikeTrial { assessment, format: LikesFormat::FreeAccess, round, offered, result };
         let over = s.at.plus_seconds(FREE_S);
-        let seen = self.tap(s.learner, s.teacher, s.at, over);
+        let seen = self.tap(s.animal, s.person, s.at, over);
         self.pen.write(seen, trial);
         s.at = over;
     }
@@ -177,12 +177,12 @@ impl World<'_> {
     /// A check of understanding. Gives the end, and whether it was run.
     pub(crate) fn probe_session(
         &mut self,
-        learner: usize,
-        teacher: usize,
+        animal: usize,
+        person: usize,
         at: Moment,
         plan: &ProbeSchedule,
     ) -> (Moment, bool) {
-        let (over, sitting) = self.sit_down(learner, teacher, at, Purpose::Probe, &plan.words);
+        let (over, sitting) = self.sit_down(animal, person, at, Purpose::Probe, &plan.words);
         let Some(mut s) = sitting else { return (over, false) };
         let probe = ProbeId(self.pen.fresh(s.at));
         let choices = u16::try_from(plan.words.len().max(2)).unwrap_or(u16::MAX);
@@ -199,18 +199,18 @@ impl World<'_> {
         let drawn = order(&body).unwrap_or_default();
         let targets: Vec<usize> =
             drawn.iter().filter_map(|t| plan.words.iter().copied().find(|w| self.ids.words[*w] == t.word)).collect();
-        self.note(learner, teacher, s.at, body);
+        self.note(animal, person, s.at, body);
         s.at = s.at.plus_seconds(5.0);
         for (trial, target) in (1..).zip(targets) {
             let (response, leaves) = self.probe_response(&s, plan, target);
             let body = ProbeTrial { probe, trial, target: self.ids.words[target], blind: plan.blind, response };
             let over = s.at.plus_seconds(self.chance.between(4.0, 12.0));
-            let seen = self.tap(learner, teacher, s.at, over);
+            let seen = self.tap(animal, person, s.at, over);
             self.pen.write(seen, body);
             s.at = over.plus_seconds(self.chance.between(10.0, 30.0));
             if leaves {
-                self.note(learner, teacher, s.at, Leaving { session: s.session });
-                self.stand_up(&mut s, EndReason::LearnerLeft);
+                self.note(animal, person, s.at, Leaving { session: s.session });
+                self.stand_up(&mut s, EndReason::AnimalLeft);
                 return (s.at, true);
             }
         }
@@ -220,18 +220,18 @@ impl World<'_> {
 
     fn probe_response(&mut self, s: &Sitting, plan: &ProbeSchedule, target: usize) -> (ProbeResponse, bool) {
         let hour = self.hour(s.at);
-        let presser = &self.cfg.learners[s.learner].presser;
-        let wants = self.minds[s.learner].wants(self.cfg.words[target].reward, s.at, hour);
+        let presser = &self.cfg.animals[s.animal].presser;
+        let wants = self.minds[s.animal].wants(self.cfg.words[target].reward, s.at, hour);
         if !self.chance.coin(logistic(wants * 4.0)) {
             let leaves = self.chance.coin(0.1);
             return (if leaves { ProbeResponse::Left } else { ProbeResponse::Nothing }, leaves);
         }
         let knows = match presser.style {
-            crate::learner::Style::ByMeaning => self.minds[s.learner].understands(target),
+            crate::animal::Style::ByMeaning => self.minds[s.animal].understands(target),
             _ => 0.0,
         };
         let cued = !plan.blind && self.chance.coin(presser.cued);
-        let after_s = Some(seconds(self.minds[s.learner].latency(target, &mut self.chance)));
+        let after_s = Some(seconds(self.minds[s.animal].latency(target, &mut self.chance)));
         if cued || self.chance.coin(knows) {
             return (ProbeResponse::Chose { word: self.ids.words[target], after_s }, false);
         }
@@ -240,7 +240,7 @@ impl World<'_> {
             return (ProbeResponse::Nothing, false);
         }
         let word = match &presser.style {
-            crate::learner::Style::ByPlace(w) if plan.design == ProbeDesign::PressForThing => {
+            crate::animal::Style::ByPlace(w) if plan.design == ProbeDesign::PressForThing => {
                 let weights: Vec<f64> = plan.words.iter().map(|x| w.get(*x).copied().unwrap_or(0.0)).collect();
                 self.chance.pick(&weights).map_or(target, |i| plan.words[i])
             }

@@ -1,6 +1,6 @@
 //! The truth behind a simulated log.
 
-use sayso_model::{Day, EventId, HouseholdId, LearnerId, RewardId, SessionId, TeacherId, WordId};
+use sayso_model::{AnimalId, Day, EventId, HomeId, PersonId, RewardId, SessionId, WordId};
 use std::collections::BTreeMap;
 
 /// Why a learner pressed.
@@ -22,7 +22,7 @@ pub enum Why {
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub struct PressTruth {
     /// Which learner (by index).
-    pub learner: usize,
+    pub animal: usize,
     /// Why.
     pub why: Why,
     /// The word of the thing that was wanted, if one was (by index).
@@ -37,7 +37,7 @@ pub struct SessionTruth {
     /// Which session.
     pub session: SessionId,
     /// Which learner (by index).
-    pub learner: usize,
+    pub animal: usize,
     /// Probability of joining it.
     pub join: f64,
     /// The mood then.
@@ -48,7 +48,7 @@ pub struct SessionTruth {
 #[derive(Clone, PartialEq, Debug)]
 pub struct TrueDay {
     /// Which learner (by index).
-    pub learner: usize,
+    pub animal: usize,
     /// The day.
     pub day: Day,
     /// The day's mood.
@@ -115,7 +115,7 @@ impl Cause {
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub struct Stuck {
     /// The learner (by index).
-    pub learner: usize,
+    pub animal: usize,
     /// The word (by index).
     pub word: usize,
     /// Why.
@@ -126,22 +126,22 @@ pub struct Stuck {
 #[derive(Clone, PartialEq, Debug)]
 pub struct Ids {
     /// The household.
-    pub household: HouseholdId,
+    pub home: HomeId,
     /// People.
-    pub teachers: Vec<TeacherId>,
+    pub people: Vec<PersonId>,
     /// Rewards.
     pub rewards: Vec<RewardId>,
     /// Words.
     pub words: Vec<WordId>,
     /// Learners.
-    pub learners: Vec<LearnerId>,
+    pub animals: Vec<AnimalId>,
 }
 
 /// The truth behind a simulated log.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Truth {
     /// The configuration it came from.
-    pub household: crate::household::Household,
+    pub home: crate::home::Home,
     /// Identities, in the order of the configuration.
     pub ids: Ids,
     /// Presses by learners. Holds only presses that are in the log.
@@ -157,7 +157,7 @@ pub struct Truth {
 impl Truth {
     /// The last day of one learner.
     #[must_use]
-    pub fn last_day(&self, learner: usize) -> Option<&TrueDay> {
-        self.days.iter().rev().find(|d| d.learner == learner)
+    pub fn last_day(&self, animal: usize) -> Option<&TrueDay> {
+        self.days.iter().rev().find(|d| d.animal == animal)
     }
 }

@@ -2,7 +2,7 @@
 
 use crate::chance::Chance;
 use crate::clock::local_hour;
-use crate::household::Household;
+use crate::home::Home;
 use crate::mind::Mind;
 use crate::pen::{Pen, Seen, uuid_at};
 use crate::truth::{Ids, PressTruth, SessionTruth, Truth, Why};
@@ -22,7 +22,7 @@ pub(crate) struct Progress {
 
 /// One household, running.
 pub(crate) struct World<'a> {
-    pub(crate) cfg: &'a Household,
+    pub(crate) cfg: &'a Home,
     pub(crate) ids: Ids,
     pub(crate) pen: Pen,
     pub(crate) chance: Chance,
@@ -50,33 +50,32 @@ pub(crate) fn seconds(s: f64) -> Seconds {
 }
 
 impl<'a> World<'a> {
-    pub(crate) fn new(cfg: &'a Household, seed: u64, begin: Moment, end: Moment) -> Self {
+    pub(crate) fn new(cfg: &'a Home, seed: u64, begin: Moment, end: Moment) -> Self {
         let mut names = Chance::new(seed, 1);
         let mut pen = Pen::new(cfg.zone.clone(), begin, end, Chance::new(seed, 2));
         let mut chance = Chance::new(seed, 3);
         let mut fresh = |n: usize| (0..n).map(|_| uuid_at(begin, &mut names)).collect::<Vec<_>>();
         let ids = Ids {
-            household: pen.household(),
-            teachers: fresh(cfg.teachers.len()).into_iter().map(TeacherId).collect(),
+            home: pen.home(),
+            people: fresh(cfg.people.len()).into_iter().map(PersonId).collect(),
             rewards: fresh(cfg.rewards.len()).into_iter().map(RewardId).collect(),
             words: fresh(cfg.words.len()).into_iter().map(WordId).collect(),
-            learners: fresh(cfg.learners.len()).into_iter().map(LearnerId).collect(),
+            animals: fresh(cfg.animals.len()).into_iter().map(AnimalId).collect(),
         };
         let new = Progress { stage: None, showings: 0, recent: VecDeque::new(), today: 0 };
-        let minds =
-            cfg.learners.iter().map(|l| Mind::new(l, cfg.rewards.len(), cfg.words.len(), &mut chance)).collect();
+        let minds = cfg.animals.iter().map(|l| Mind::new(l, cfg.rewards.len(), cfg.words.len(), &mut chance)).collect();
         pen.take();
         Self {
             minds,
-            progress: vec![vec![new; cfg.words.len()]; cfg.learners.len()],
-            kcal: vec![0.0; cfg.learners.len()],
-            likes_due: cfg.learners.iter().map(|l| (0..l.plan.likes.len()).collect()).collect(),
-            probes_due: cfg.learners.iter().map(|l| (0..l.plan.probes.len()).collect()).collect(),
+            progress: vec![vec![new; cfg.words.len()]; cfg.animals.len()],
+            kcal: vec![0.0; cfg.animals.len()],
+            likes_due: cfg.animals.iter().map(|l| (0..l.plan.likes.len()).collect()).collect(),
+            probes_due: cfg.animals.iter().map(|l| (0..l.plan.probes.len()).collect()).collect(),
             presses: BTreeMap::new(),
             sessions: Vec::new(),
             unlogged: 0,
-            favourites: vec![0; cfg.learners.len()],
-            swaps: vec![None; cfg.learners.len()],
+            favourites: vec![0; cfg.animals.len()],
+            swaps: vec![None; cfg.animals.len()],
             cfg,
             ids,
             pen,
@@ -94,7 +93,7 @@ impl<'a> World<'a> {
     pub(crate) fn someone(&mut self, hour: f64) -> usize {
         let weights: Vec<f64> = self
             .cfg
-            .teachers
+            .people
             .iter()
             .map(|t| if (t.hours.0..t.hours.1).contains(&hour) { t.share } else { 0.0 })
             .collect();
@@ -102,12 +101,12 @@ impl<'a> World<'a> {
     }
 
     /// Something a person taps about a learner.
-    pub(crate) fn tap(&mut self, learner: usize, teacher: usize, at: Moment, known: Moment) -> Seen {
-        let late = self.chance.coin(self.cfg.teachers[teacher].late);
+    pub(crate) fn tap(&mut self, animal: usize, person: usize, at: Moment, known: Moment) -> Seen {
+        let late = self.chance.coin(self.cfg.people[person].late);
         let lag_s = if late { self.chance.exponential(1500.0) } else { self.chance.between(0.1, 1.5) };
         Seen {
-            learner: Some(self.ids.learners[learner]),
-            teacher: Some(self.ids.teachers[teacher]),
+            animal: Some(self.ids.animals[animal]),
+            person: Some(self.ids.people[person]),
             at,
             known,
             source: Source::Tap,
@@ -117,25 +116,25 @@ impl<'a> World<'a> {
 
     /// Something a person taps that is about no one animal.
     pub(crate) fn card(&self, at: Moment, body: impl Into<Body>) -> (Seen, Body) {
-        let teacher = self.ids.teachers.first().copied();
-        (Seen { learner: None, teacher, at, known: at, source: Source::Tap, lag_s: 0.5 }, body.into())
+        let person = self.ids.people.first().copied();
+        (Seen { animal: None, person, at, known: at, source: Source::Tap, lag_s: 0.5 }, body.into())
     }
 
     /// Writes a body that is tapped once what it tells is known.
-    pub(crate) fn note(&mut self, learner: usize, teacher: usize, at: Moment, body: impl Into<Body>) -> EventId {
-        let seen = self.tap(learner, teacher, at, at);
+    pub(crate) fn note(&mut self, animal: usize, person: usize, at: Moment, body: impl Into<Body>) -> EventId {
+        let seen = self.tap(animal, person, at, at);
         self.pen.write(seen, body)
     }
 
     /// Whether a word's button is on the board for a learner.
-    pub(crate) fn taught(&self, learner: usize, word: usize) -> bool {
-        self.progress[learner][word].stage.is_some()
+    pub(crate) fn taught(&self, animal: usize, word: usize) -> bool {
+        self.progress[animal][word].stage.is_some()
     }
 
     /// Words of a learner at one of these stages.
-    pub(crate) fn at_stage(&self, learner: usize, stages: &[Stage]) -> Vec<usize> {
+    pub(crate) fn at_stage(&self, animal: usize, stages: &[Stage]) -> Vec<usize> {
         (0..self.cfg.words.len())
-            .filter(|w| self.progress[learner][*w].stage.is_some_and(|s| stages.contains(&s)))
+            .filter(|w| self.progress[animal][*w].stage.is_some_and(|s| stages.contains(&s)))
             .collect()
     }
 
@@ -157,15 +156,15 @@ impl<'a> World<'a> {
     }
 
     /// The word a learner presses when it wants that of `wanted`, and why that one.
-    pub(crate) fn aims(&mut self, learner: usize, wanted: usize) -> (usize, Why) {
-        use crate::learner::Style;
-        let presser = &self.cfg.learners[learner].presser;
+    pub(crate) fn aims(&mut self, animal: usize, wanted: usize) -> (usize, Why) {
+        use crate::animal::Style;
+        let presser = &self.cfg.animals[animal].presser;
         let board = self.on_board();
         match &presser.style {
             Style::ByMeaning => {}
             Style::AnyWord => return (board[self.chance.below(board.len())], Why::Habit),
             Style::BySession => {
-                let favourite = self.favourites[learner] % board.len();
+                let favourite = self.favourites[animal] % board.len();
                 let any = self.chance.below(board.len());
                 return (board[if self.chance.coin(0.85) { favourite } else { any }], Why::Habit);
             }
@@ -189,32 +188,32 @@ impl<'a> World<'a> {
     }
 
     /// Probability that a learner who wants the thing of `word`, and has the opportunity, presses.
-    pub(crate) fn presses(&self, learner: usize, word: usize) -> f64 {
-        use crate::learner::Style;
-        let presser = &self.cfg.learners[learner].presser;
+    pub(crate) fn presses(&self, animal: usize, word: usize) -> f64 {
+        use crate::animal::Style;
+        let presser = &self.cfg.animals[animal].presser;
         let p = match presser.style {
-            Style::ByMeaning => self.minds[learner].understands(word),
+            Style::ByMeaning => self.minds[animal].understands(word),
             // These press whenever they want anything at all; they have learned that pressing pays.
             Style::AnyWord | Style::ByPlace(_) | Style::BySession => self
-                .at_stage(learner, &Stage::ALL)
+                .at_stage(animal, &Stage::ALL)
                 .into_iter()
-                .map(|w| self.minds[learner].understands(w))
+                .map(|w| self.minds[animal].understands(w))
                 .fold(0.0, f64::max),
         };
-        p * (1.0 - self.shy(learner, word))
+        p * (1.0 - self.shy(animal, word))
     }
 
     /// How far a learner avoids the button of a word, 0 to 1.
-    pub(crate) fn shy(&self, learner: usize, word: usize) -> f64 {
-        let shies = &self.cfg.learners[learner].presser.shies_from;
+    pub(crate) fn shy(&self, animal: usize, word: usize) -> f64 {
+        let shies = &self.cfg.animals[animal].presser.shies_from;
         shies.iter().find(|(w, _)| *w == word).map_or(0.0, |(_, p)| p.clamp(0.0, 1.0))
     }
 
     /// A button the learner comes near by the way, if it does not avoid the one at hand.
-    pub(crate) fn comes_near(&mut self, learner: usize) -> Option<usize> {
+    pub(crate) fn comes_near(&mut self, animal: usize) -> Option<usize> {
         let board = self.on_board();
         let word = *board.get(self.chance.below(board.len()))?;
-        let shy = self.shy(learner, word);
+        let shy = self.shy(animal, word);
         (!self.chance.coin(shy)).then_some(word)
     }
 
@@ -233,11 +232,11 @@ impl<'a> World<'a> {
     }
 
     /// Whether food of that reward still fits the ration, and the reward its number a day.
-    pub(crate) fn still_given(&self, learner: usize, word: usize) -> bool {
+    pub(crate) fn still_given(&self, animal: usize, word: usize) -> bool {
         let reward = &self.cfg.rewards[self.cfg.words[word].reward];
         let kcal = reward.kcal_per_piece.map_or(0.0, Kcal::get);
-        let fits = self.cfg.learners[learner].plan.ration_kcal.is_none_or(|r| self.kcal[learner] + kcal <= r);
-        fits && self.progress[learner][word].today < reward.most_per_day
+        let fits = self.cfg.animals[animal].plan.ration_kcal.is_none_or(|r| self.kcal[animal] + kcal <= r);
+        fits && self.progress[animal][word].today < reward.most_per_day
     }
 
     /// Everything true, once the run is over.
@@ -249,7 +248,7 @@ impl<'a> World<'a> {
         let mut presses = self.presses;
         presses.retain(|id, _| written.contains(id));
         Truth {
-            household: self.cfg.clone(),
+            home: self.cfg.clone(),
             ids: self.ids,
             presses,
             sessions: self.sessions,

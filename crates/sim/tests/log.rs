@@ -24,7 +24,7 @@ fn holds(run: &Simulated, end: Moment) {
         let millis = i64::try_from(secs).unwrap() * 1000 + i64::from(nanos) / 1_000_000;
         assert_eq!(millis, e.recorded_at.millis(), "an id carries the time of recording");
         assert!(e.happened_at <= e.recorded_at && e.recorded_at <= end, "{e:?}");
-        assert_eq!(e.household, run.truth.ids.household);
+        assert_eq!(e.home, run.truth.ids.home);
         assert!(seen.insert(e.id, e).is_none(), "an id twice");
         if let Body::SessionStart(s) = &e.body {
             sessions.insert(s.session);
@@ -69,7 +69,7 @@ fn the_demo_is_a_valid_log() {
     let run = demo(7, end());
     holds(&run, end());
     assert!((3_000..9_000).contains(&run.events.len()), "{}", run.events.len());
-    demo_household(end()).check().unwrap();
+    demo_home(end()).check().unwrap();
 }
 
 #[test]
@@ -90,15 +90,15 @@ fn demo_and_samples_show_every_kind_and_the_demo_all_but_clips_and_designs() {
 #[test]
 fn the_demo_goes_through_a_day_of_25_hours() {
     let run = demo(7, end());
-    let zone = &run.truth.household.zone;
+    let zone = &run.truth.home.zone;
     let day: Day = "2026-10-25".parse().unwrap();
     assert_eq!(day.hours(zone), 25.0);
     let that_day: Vec<&Event> = run.events.iter().filter(|e| e.happened_at.day(zone) == day).collect();
     assert!(that_day.len() > 20, "{}", that_day.len());
     // Life keeps to the local clock: the dog sleeps from 22 to 7 before and after the change.
-    let dog = run.truth.ids.learners[0];
+    let dog = run.truth.ids.animals[0];
     let awake = |e: &&&Event| (6..=23).contains(&e.happened_at.hour(zone));
-    let presses = run.events.iter().filter(|e| e.learner == Some(dog) && e.body.kind() == Kind::Press);
+    let presses = run.events.iter().filter(|e| e.animal == Some(dog) && e.body.kind() == Kind::Press);
     assert!(presses.collect::<Vec<_>>().iter().all(|e| awake(&e)));
     assert_eq!(run.truth.days.len(), 140);
     assert_eq!(run.truth.last_day(0).unwrap().day, end().day(zone));
@@ -113,7 +113,7 @@ fn today_has_a_session_whatever_the_hour() {
         let story = Story::from_events(run.events);
         let zone = story.zone();
         let today = story
-            .sessions(run.truth.ids.learners[0])
+            .sessions(run.truth.ids.animals[0])
             .iter()
             .filter(|s| s.start.at().day(&zone) == end.day(&zone))
             .count();
@@ -126,7 +126,7 @@ fn the_demo_tells_the_story_it_should() {
     for seed in 1..=6 {
         let run = demo(seed, end());
         let story = Story::from_events(run.events);
-        let [dog, rabbit] = run.truth.ids.learners[..] else { panic!() };
+        let [dog, rabbit] = run.truth.ids.animals[..] else { panic!() };
         let stage = |word: usize| {
             let word = run.truth.ids.words[word];
             story.of::<StageChoice>(dog).rfind(|f| f.part.word == word).unwrap().part.stage
@@ -151,8 +151,8 @@ fn the_demo_tells_the_story_it_should() {
         let ((ball_delay, ball_took), (tug_delay, _)) = (shown(4), shown(1));
         assert!(ball_delay > 12.0 && tug_delay < 4.0 && ball_took > 0.6, "{ball_delay} {ball_took} {tug_delay}");
         assert!(story.of::<Press>(rabbit).count() > 50);
-        assert!(story.learners()[&rabbit].day_kcal.is_some());
-        assert!(story.teachers().len() == 3 && story.rewards().len() == 10 && story.words_of(dog).len() == 7);
+        assert!(story.animals()[&rabbit].day_kcal.is_some());
+        assert!(story.people().len() == 3 && story.rewards().len() == 10 && story.words_of(dog).len() == 7);
     }
 }
 
@@ -161,7 +161,7 @@ fn scale_has_as_many_presses_as_asked_for() {
     for n in [0, 1, 37, 5_000] {
         let run = scale(1, n, end());
         holds(&run, end());
-        let own = run.events.iter().filter(|e| matches!(&e.body, Body::Press(p) if p.by == PressedBy::Learner));
+        let own = run.events.iter().filter(|e| matches!(&e.body, Body::Press(p) if p.by == PressedBy::Animal));
         assert_eq!(own.count(), n);
         assert_eq!(run.truth.presses.len(), n);
     }
@@ -169,7 +169,7 @@ fn scale_has_as_many_presses_as_asked_for() {
 
 #[test]
 fn day_by_day_gives_the_same_events_as_all_at_once() {
-    let home = stuck_household(Cause::SoundsAlike, 5);
+    let home = stuck_home(Cause::SoundsAlike, 5);
     let mut steps = Simulation::new(&home, 5, end()).unwrap();
     let mut events = Vec::new();
     while let Some(day) = steps.next_day() {
@@ -183,25 +183,25 @@ fn day_by_day_gives_the_same_events_as_all_at_once() {
 
 #[test]
 fn configurations_that_do_not_hold_together_are_refused() {
-    let good = stuck_household(Cause::Unwell, 1);
-    let refused = |change: &dyn Fn(&mut Household)| {
+    let good = stuck_home(Cause::Unwell, 1);
+    let refused = |change: &dyn Fn(&mut Home)| {
         let mut bad = good.clone();
         change(&mut bad);
         simulate(&bad, 1, end()).unwrap_err()
     };
-    assert_eq!(refused(&|h| h.teachers.clear()), ConfigError::None("teachers"));
+    assert_eq!(refused(&|h| h.people.clear()), ConfigError::None("people"));
     assert_eq!(refused(&|h| h.words[0].reward = 9), ConfigError::Dangling("word.reward"));
     assert!(matches!(refused(&|h| h.days = 0), ConfigError::OutOfRange("days", _)));
     assert!(matches!(refused(&|h| h.words[1].place = h.words[0].place), ConfigError::OutOfRange("word.place", _)));
-    assert!(matches!(refused(&|h| h.learners[0].plan.wait_s = f64::NAN), ConfigError::OutOfRange("plan.wait_s", _)));
+    assert!(matches!(refused(&|h| h.animals[0].plan.wait_s = f64::NAN), ConfigError::OutOfRange("plan.wait_s", _)));
 }
 
 proptest! {
     #![proptest_config(ProptestConfig { cases: 40, ..ProptestConfig::default() })]
     #[test]
-    fn any_household_gives_a_valid_log(seed in any::<u64>(), hours in 0i64..400_000) {
+    fn any_home_gives_a_valid_log(seed in any::<u64>(), hours in 0i64..400_000) {
         let end = Moment::clamped(1_577_836_800_000 + hours * 3_600_000);
-        let home = any_household(seed);
+        let home = any_home(seed);
         home.check().unwrap();
         let run = simulate(&home, seed, end).unwrap();
         holds(&run, end);
@@ -212,11 +212,11 @@ proptest! {
         strength in -50.0..50.0f64, rate in -1.0..5.0f64, slip in -1.0..2.0f64, delay in 0.01..5_000.0f64,
         mood_keep in -1.0..2.0f64, bias in -20.0..20.0f64, wait in 0.5..120.0f64, style in 0usize..3,
     ) {
-        let mut home = stuck_household(Cause::DeviceAvoided, 3);
+        let mut home = stuck_home(Cause::DeviceAvoided, 3);
         home.days = 12;
         home.clips = true;
         home.words[1].invited_from = Some(2);
-        let l = &mut home.learners[0];
+        let l = &mut home.animals[0];
         l.likes[0].strength = strength;
         l.presser.rate = rate;
         l.presser.slip = slip;
@@ -224,7 +224,7 @@ proptest! {
         l.presser.style = [Style::ByMeaning, Style::AnyWord, Style::ByPlace(vec![])][style].clone();
         l.temper.mood_keep = mood_keep;
         l.plan.wait_s = wait;
-        home.teachers[0].delay_s = delay;
+        home.people[0].delay_s = delay;
         let run = simulate(&home, 9, end()).unwrap();
         holds(&run, end());
     }

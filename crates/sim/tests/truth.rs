@@ -22,9 +22,9 @@ fn near(hits: usize, n: usize, p: f64) {
 fn the_share_of_joined_sessions_is_near_the_true_rate() {
     let (mut n, mut joined, mut truth) = (0, 0, 0.0);
     for seed in 0..30 {
-        let run = simulate(&stuck_household(Cause::DelayTooLong, seed), seed, end()).unwrap();
+        let run = simulate(&stuck_home(Cause::DelayTooLong, seed), seed, end()).unwrap();
         let story = Story::from_events(run.events);
-        let sessions = story.sessions(run.truth.ids.learners[0]);
+        let sessions = story.sessions(run.truth.ids.animals[0]);
         // The last session may still be going on.
         let over: Vec<_> = sessions.iter().filter(|s| s.end.is_some()).collect();
         n += over.len();
@@ -41,9 +41,9 @@ fn the_best_liked_thing_is_chosen_most_in_every_format() {
     for format in [LikesFormat::Single, LikesFormat::Paired, LikesFormat::Multiple, LikesFormat::FreeAccess] {
         let mut chosen = [0.0; 3];
         for seed in 0..10 {
-            let mut home = plain_household(seed);
+            let mut home = plain_home(seed);
             home.days = 10;
-            let l = &mut home.learners[0];
+            let l = &mut home.animals[0];
             l.temper = Temper { join: 4.0, ..Temper::default() };
             for (like, strength) in l.likes.iter_mut().zip(strengths) {
                 *like = Liking::of(strength).sating(0.02, 1.0);
@@ -75,13 +75,13 @@ fn the_best_liked_thing_is_chosen_most_in_every_format() {
 fn invitations_in_which_the_thing_was_taken_follow_understanding() {
     let (mut early, mut late) = ((0, 0), (0, 0));
     for seed in 0..20 {
-        let mut home = plain_household(seed);
-        home.learners[0].plan.presses_to_converse = 11;
+        let mut home = plain_home(seed);
+        home.animals[0].plan.presses_to_converse = 11;
         home.words.iter_mut().for_each(|w| w.invited_from = Some(3));
         let run = simulate(&home, seed, end()).unwrap();
         let story = Story::from_events(run.events);
         let first = run.truth.days[0].day;
-        for f in story.of::<Invitation>(run.truth.ids.learners[0]).filter(|f| f.part.took == Some(true)) {
+        for f in story.of::<Invitation>(run.truth.ids.animals[0]).filter(|f| f.part.took == Some(true)) {
             let right = matches!(f.part.result, InvitationResult::Pressed { word, .. } if word == f.part.word);
             let tally = match f.at().day(&story.zone()).days_since(first) {
                 ..10 => &mut early,
@@ -99,8 +99,8 @@ fn invitations_in_which_the_thing_was_taken_follow_understanding() {
 fn meant_presses_are_taken_more_than_accidents_and_corrected_when_something_else_comes() {
     let (mut meant, mut accident) = ((0, 0), (0, 0));
     for seed in 0..12 {
-        let mut home = plain_household(seed);
-        home.learners[0].presser.accidents_per_hour = 0.3;
+        let mut home = plain_home(seed);
+        home.animals[0].presser.accidents_per_hour = 0.3;
         let run = simulate(&home, seed, end()).unwrap();
         for e in &run.events {
             let Body::Delivery(Delivery { answers: Some(p), answer: Answer::Given, then: Some(then), .. }) = &e.body
@@ -126,20 +126,20 @@ fn stuck_words_stay_behind_and_the_same_word_without_the_cause_does_not() {
     for cause in Cause::ALL {
         let (mut stuck, mut free) = (0.0, 0.0);
         for seed in 0..6 {
-            let home = stuck_household(cause, seed);
+            let home = stuck_home(cause, seed);
             let run = simulate(&home, seed, end()).unwrap();
-            assert_eq!(run.truth.household.stuck[0].cause, cause);
+            assert_eq!(run.truth.home.stuck[0].cause, cause);
             let own = |run: &Simulated| {
                 let word = run.truth.ids.words[2];
                 let presses = run.events.iter().filter(|e| {
-                    matches!(&e.body, Body::Press(p) if p.word == word && p.by == PressedBy::Learner)
+                    matches!(&e.body, Body::Press(p) if p.word == word && p.by == PressedBy::Animal)
                         && run.truth.presses.get(&e.id).is_some_and(|t| t.wanted == Some(2))
                         && e.happened_at > end().plus_seconds(-8.0 * 86_400.0)
                 });
                 presses.count() as f64
             };
             stuck += own(&run);
-            free += own(&simulate(&plain_household(seed), seed, end()).unwrap());
+            free += own(&simulate(&plain_home(seed), seed, end()).unwrap());
         }
         assert!(free > 60.0, "{free}");
         // An unwell animal still presses at home: it is its sessions that stop. One that mixes words up puts itself
@@ -152,7 +152,7 @@ fn stuck_words_stay_behind_and_the_same_word_without_the_cause_does_not() {
 
 #[test]
 fn words_that_sound_alike_are_pressed_for_each_other() {
-    let right = |home: &dyn Fn(u64) -> Household| {
+    let right = |home: &dyn Fn(u64) -> Home| {
         let (mut right, mut n) = (0, 0);
         for seed in 0..6 {
             let run = simulate(&home(seed), seed, end()).unwrap();
@@ -162,7 +162,7 @@ fn words_that_sound_alike_are_pressed_for_each_other() {
         }
         share(right, n)
     };
-    let (alike, apart) = (right(&|s| stuck_household(Cause::SoundsAlike, s)), right(&plain_household));
+    let (alike, apart) = (right(&|s| stuck_home(Cause::SoundsAlike, s)), right(&plain_home));
     assert!(alike < 0.7 && apart > 0.9, "{alike} against {apart}");
 }
 
@@ -173,7 +173,7 @@ fn an_unwell_animal_stops_joining() {
         let run = stuck(Cause::Unwell, seed, end());
         let first = run.truth.days[0].day;
         let story = Story::from_events(run.events);
-        for s in story.sessions(run.truth.ids.learners[0]) {
+        for s in story.sessions(run.truth.ids.animals[0]) {
             let tally = if s.start.at().day(&story.zone()).days_since(first) < 32 { &mut before } else { &mut after };
             tally.0 += usize::from(s.joined());
             tally.1 += 1;
@@ -229,7 +229,7 @@ fn light_choosers_curves_and_latencies_have_their_stated_rates() {
 fn a_button_that_is_avoided_is_asked_round() {
     let (mut buttons, mut own) = (0, 0);
     for seed in 0..6 {
-        let run = simulate(&stuck_household(Cause::DeviceAvoided, seed), seed, end()).unwrap();
+        let run = simulate(&stuck_home(Cause::DeviceAvoided, seed), seed, end()).unwrap();
         let word = run.truth.ids.words[2];
         assert!(run.truth.last_day(0).unwrap().understanding[2] > 0.5, "it is understood all the same");
         buttons += run.truth.presses.values().filter(|t| t.wanted == Some(2) && t.pressed == 2).count();
@@ -243,8 +243,8 @@ fn signs_follow_mood_and_delays_follow_the_person() {
     let (mut strong, mut joining) = (Vec::new(), Vec::new());
     let mut delays = [Vec::new(), Vec::new()];
     for seed in 0..30 {
-        let run = simulate(&plain_household(seed), seed, end()).unwrap();
-        let [first, second] = run.truth.ids.teachers[..] else { panic!() };
+        let run = simulate(&plain_home(seed), seed, end()).unwrap();
+        let [first, second] = run.truth.ids.people[..] else { panic!() };
         for e in &run.events {
             match &e.body {
                 Body::Sign(s) => {
@@ -256,8 +256,8 @@ fn signs_follow_mood_and_delays_follow_the_person() {
                     }
                 }
                 Body::Delivery(Delivery { delay_s: Some(d), .. }) => {
-                    let i = [first, second].iter().position(|t| Some(*t) == e.teacher).unwrap();
-                    delays[i].push(d.get().ln() - run.truth.household.teachers[i].delay_s.ln());
+                    let i = [first, second].iter().position(|t| Some(*t) == e.person).unwrap();
+                    delays[i].push(d.get().ln() - run.truth.home.people[i].delay_s.ln());
                 }
                 _ => {}
             }
@@ -274,9 +274,9 @@ fn a_knowing_person_gives_the_answer_away_and_a_blind_one_does_not() {
     let share_right = |blind| {
         let (mut right, mut n) = (0, 0);
         for seed in 0..60 {
-            let mut home = plain_household(seed);
+            let mut home = plain_home(seed);
             home.days = 4;
-            let l = &mut home.learners[0];
+            let l = &mut home.animals[0];
             l.temper.join = 6.0;
             l.presser.first_logit = -20.0;
             l.presser.cued = 0.6;

@@ -85,7 +85,7 @@ fn reference_one_transaction_an_event(bencher: Bencher<'_, '_>, callers: u64) {
                 let json = serde_json::to_string(&event).unwrap();
                 sqlx::query("INSERT INTO event (id, household, kind, content) VALUES ($1, $2, $3, $4)")
                     .bind(event.id.0)
-                    .bind(event.household.0)
+                    .bind(event.home.0)
                     .bind(event.body.kind().name())
                     .bind(json)
                     .execute(&mut *db.lock().await)
@@ -107,13 +107,13 @@ async fn plain(dir: &Path) -> SqliteConnection {
     db
 }
 
-/// A notebook of 100 000 events of a learner that converses.
-fn large(runtime: &Runtime) -> (tempfile::TempDir, Store, sayso_model::HouseholdId, Event) {
+/// A notebook of 100 000 events of an animal that converses.
+fn large(runtime: &Runtime) -> (tempfile::TempDir, Store, sayso_model::HomeId, Event) {
     let dir = tempfile::tempdir().unwrap();
     let mut events = sayso_sim::scale(1, 45_000, at("2026-11-01T00:00:00Z")).events;
     events.truncate(100_000);
     assert_eq!(events.len(), 100_000);
-    let (household, last) = (events[0].household, events[99_999].clone());
+    let (home, last) = (events[0].home, events[99_999].clone());
     let store = runtime.block_on(async {
         let store = Store::open(dir.path()).await.unwrap();
         for part in events.chunks(5_000) {
@@ -121,18 +121,18 @@ fn large(runtime: &Runtime) -> (tempfile::TempDir, Store, sayso_model::Household
         }
         store
     });
-    (dir, store, household, last)
+    (dir, store, home, last)
 }
 
 /// Opening the file and reading the whole story.
 #[divan::bench(sample_count = 5, sample_size = 1)]
 fn story_cold(bencher: Bencher<'_, '_>) {
     let runtime = runtime();
-    let (dir, _store, household, _) = large(&runtime);
+    let (dir, _store, home, _) = large(&runtime);
     bencher.counter(ItemsCount::new(100_000_u64)).bench_local(|| {
         runtime.block_on(async {
             let store = Store::open(dir.path()).await.unwrap();
-            store.story(household).await.unwrap()
+            store.story(home).await.unwrap()
         })
     });
 }
@@ -149,18 +149,18 @@ fn open_only(bencher: Bencher<'_, '_>) {
 #[divan::bench(sample_count = 100)]
 fn story_warm(bencher: Bencher<'_, '_>) {
     let runtime = runtime();
-    let (_dir, store, household, _) = large(&runtime);
-    runtime.block_on(store.story(household)).unwrap();
-    bencher.bench_local(|| runtime.block_on(store.story(household)).unwrap());
+    let (_dir, store, home, _) = large(&runtime);
+    runtime.block_on(store.story(home)).unwrap();
+    bencher.bench_local(|| runtime.block_on(store.story(home)).unwrap());
 }
 
 /// Asking again after one more event. With `true` another reader still holds the story as it was.
 #[divan::bench(args = [false, true], sample_count = 20, sample_size = 1)]
 fn story_after_one_more(bencher: Bencher<'_, '_>, held: bool) {
     let runtime = runtime();
-    let (_dir, store, household, last) = large(&runtime);
+    let (_dir, store, home, last) = large(&runtime);
     let number = AtomicU64::new(0);
-    let mut holder = runtime.block_on(store.story(household)).unwrap();
+    let mut holder = runtime.block_on(store.story(home)).unwrap();
     bencher
         .with_inputs(|| {
             let n = number.fetch_add(1, Ordering::Relaxed);
@@ -173,7 +173,7 @@ fn story_after_one_more(bencher: Bencher<'_, '_>, held: bool) {
             if !held {
                 holder = Arc::default();
             }
-            holder = runtime.block_on(store.story(household)).unwrap();
+            holder = runtime.block_on(store.story(home)).unwrap();
         });
 }
 

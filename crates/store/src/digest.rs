@@ -25,7 +25,7 @@ impl Digest {
         self.0.update([1]);
         self.0.update(row.seq.to_be_bytes());
         self.part(row.id.as_bytes());
-        self.part(row.household.as_bytes());
+        self.part(row.home.as_bytes());
         self.part(row.kind.as_bytes());
         self.part(row.amends.as_ref().map_or(&[], |id| id.as_bytes().as_slice()));
         self.part(row.content.as_bytes());

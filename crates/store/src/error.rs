@@ -70,7 +70,7 @@ pub enum StoreError {
     },
     /// The file holds events of households that the notebook does not, and nobody said to take them in.
     #[error("{} holds events of another household: {who}. Nothing was stored; to keep several households in one notebook, say so", path.display())]
-    OtherHousehold {
+    OtherHome {
         /// The file.
         path: PathBuf,
         /// The households, with counts.

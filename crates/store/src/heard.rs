@@ -6,7 +6,7 @@ use crate::store::Store;
 use crate::writer::Appended;
 use sayso_listen::{Clip, Enrolled, Heard, ListenError, Pace};
 use sayso_model::{
-    Accident, Body, Event, EventId, HouseholdId, LearnerId, Moment, Press, PressedBy, Probability, Problems, Ratio,
+    Accident, AnimalId, Body, Event, EventId, HomeId, Moment, Press, PressedBy, Probability, Problems, Ratio,
     SessionId, Source, Story, WordId,
 };
 use sha2::{Digest, Sha256};
@@ -102,8 +102,8 @@ pub enum NotKept {
 
 /// Writes heard presses into a notebook.
 pub struct Diary {
-    household: HouseholdId,
-    learner: Option<LearnerId>,
+    home: HomeId,
+    animal: Option<AnimalId>,
     /// Heard presses known so far, withdrawn and corrected ones included: a person has judged those.
     before: BTreeMap<WordId, Vec<Moment>>,
 }
@@ -111,14 +111,14 @@ pub struct Diary {
 impl Diary {
     /// For presses of this animal, or of none: sound does not tell whose press it was.
     #[must_use]
-    pub fn new(story: &Story, household: HouseholdId, learner: Option<LearnerId>) -> Self {
+    pub fn new(story: &Story, home: HomeId, animal: Option<AnimalId>) -> Self {
         let mut before: BTreeMap<WordId, Vec<Moment>> = BTreeMap::new();
         for event in story.ledger().all() {
             if let (Source::Heard, Body::Press(press)) = (event.source, &event.body) {
                 before.entry(press.word).or_default().push(event.happened_at);
             }
         }
-        Self { household, learner, before }
+        Self { home, animal, before }
     }
 
     /// Logs presses of a sound that began at `began`; for each its event, or none where it was in the log before,
@@ -139,7 +139,7 @@ impl Diary {
         if heard.is_empty() {
             return Ok(entries);
         }
-        let story = store.story(self.household).await?;
+        let story = store.story(self.home).await?;
         for h in heard {
             let Some(Listened { word, .. }) = words.get(&h.word) else { continue };
             let at = began.plus_seconds(h.onset_s);
@@ -170,9 +170,9 @@ impl Diary {
     fn event(&self, story: &Story, id: EventId, at: Moment, word: WordId, h: &Heard, now: Moment) -> Event {
         Event {
             id,
-            household: self.household,
-            learner: self.learner,
-            teacher: None,
+            home: self.home,
+            animal: self.animal,
+            person: None,
             happened_at: at,
             zone: story.zone(),
             recorded_at: now,
@@ -185,7 +185,7 @@ impl Diary {
                 accident: Accident::Unsure,
                 place: None,
                 speed: Ratio::new(h.speed).ok(),
-                session: self.learner.and_then(|l| session_at(story, l, at)),
+                session: self.animal.and_then(|l| session_at(story, l, at)),
             }
             .into(),
         }
@@ -193,8 +193,8 @@ impl Diary {
 }
 
 /// The animal's session that was going on at a moment.
-fn session_at(story: &Story, learner: LearnerId, at: Moment) -> Option<SessionId> {
-    let sessions = story.sessions(learner);
+fn session_at(story: &Story, animal: AnimalId, at: Moment) -> Option<SessionId> {
+    let sessions = story.sessions(animal);
     let running =
         |s: &&sayso_model::Session<'_>| at >= s.start.at() && s.end.map_or_else(|| s.open(at), |end| at <= end.at());
     sessions.iter().rev().find(running).map(|s| s.id())

@@ -11,7 +11,7 @@ mod digest;
 mod error;
 mod exchange;
 mod heard;
-mod households;
+mod homes;
 mod incoming;
 mod log;
 mod open;
@@ -32,7 +32,7 @@ pub use exchange::{
     MOST_PROBLEMS, Preview, RowProblem, columns_of, events_of_archive,
 };
 pub use heard::{Diary, Listened, NoVocabulary, NotKept, UNSURE, Vocabulary};
-pub use households::{Others, Share, Shares};
+pub use homes::{Others, Share, Shares};
 pub use incoming::read_event;
 pub use log::{Logged, Revision};
 pub use recordings::{Enrolment, NoSound, Recording, clip_from_bytes};

@@ -2,7 +2,7 @@
 
 use crate::error::StoreError;
 use crate::row::{self, Envelope, Row};
-use sayso_model::{Event, EventId, HouseholdId, Problem, Problems};
+use sayso_model::{Event, EventId, HomeId, Problem, Problems};
 use sqlx::{QueryBuilder, Row as _, Sqlite, SqliteConnection};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
@@ -25,7 +25,7 @@ pub struct Logged {
 #[derive(Clone, Debug)]
 pub(crate) struct Written {
     pub id: EventId,
-    pub household: HouseholdId,
+    pub home: HomeId,
     /// The kind's name, which this version may not know.
     pub kind: String,
     pub amends: Option<EventId>,
@@ -41,7 +41,7 @@ impl Written {
             Problems(vec![Problem { field: "event".to_owned(), what: format!("cannot be written as JSON: {e}") }])
         })?;
         let kind = event.body.kind().name().to_owned();
-        Ok(Self { id: event.id, household: event.household, kind, amends: event.body.amends(), json, asked_in: false })
+        Ok(Self { id: event.id, home: event.home, kind, amends: event.body.amends(), json, asked_in: false })
     }
 
     /// An event of a later version, as it is written; none where it is no event.
@@ -50,7 +50,7 @@ impl Written {
         let (kind, amends) = (says.kind().to_owned(), says.amends().map(EventId));
         Some(Self {
             id: EventId(says.id),
-            household: HouseholdId(says.household),
+            home: HomeId(says.home),
             kind,
             amends,
             json: json.to_owned(),
@@ -70,8 +70,8 @@ impl Written {
 impl From<Row> for Written {
     /// A row of another log, unchanged.
     fn from(row: Row) -> Self {
-        let (id, household, amends) = (EventId(row.id), HouseholdId(row.household), row.amends.map(EventId));
-        Self { id, household, kind: row.kind, amends, json: row.content, asked_in: false }
+        let (id, home, amends) = (EventId(row.id), HomeId(row.home), row.amends.map(EventId));
+        Self { id, home, kind: row.kind, amends, json: row.content, asked_in: false }
     }
 }
 
@@ -103,7 +103,7 @@ pub(crate) async fn insert(db: &mut SqliteConnection, events: &[&Written]) -> Re
         let mut query = QueryBuilder::<Sqlite>::new("INSERT INTO event (id, household, kind, amends, content) ");
         query.push_values(piece, |mut row, w| {
             row.push_bind(w.id.0)
-                .push_bind(w.household.0)
+                .push_bind(w.home.0)
                 .push_bind(w.kind.as_str())
                 .push_bind(w.amends.map(|of| of.0))
                 .push_bind(w.json.as_str());
@@ -144,11 +144,11 @@ pub(crate) async fn revision(db: &mut SqliteConnection) -> Result<Revision, sqlx
 pub(crate) async fn gained(
     db: &mut SqliteConnection,
     path: &Path,
-    household: HouseholdId,
+    home: HomeId,
     after: Revision,
 ) -> Result<Gained, StoreError> {
     let mut gained = Gained::default();
-    for row in row::after(db, path, Some(household), after.0, i64::MAX).await? {
+    for row in row::after(db, path, Some(home), after.0, i64::MAX).await? {
         match row.event(path)? {
             Some(event) => gained.events.push(Logged { at: Revision(row.seq), event }),
             None => *gained.later.entry(row.kind).or_default() += 1,

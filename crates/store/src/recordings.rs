@@ -5,7 +5,7 @@ use crate::error::StoreError;
 use crate::exchange::labelled;
 use crate::store::Store;
 use sayso_listen::{Clip, ClipReport, Enrolled, ListenError, Pace, check_clips, decode_bytes};
-use sayso_model::{ClipCard, ClipId, HouseholdId, Seconds, Story, WordCard};
+use sayso_model::{ClipCard, ClipId, HomeId, Seconds, Story, WordCard};
 
 /// Longest stretch of a sound file that is looked at, in seconds; no clip is nearly as long.
 const MOST_SECONDS: usize = 60;
@@ -103,7 +103,7 @@ impl Store {
     /// [`NoSound::Sound`] where it is no sound, silent, or too short or long to be listened for; [`NoSound::Store`].
     pub async fn enrol(
         &self,
-        household: HouseholdId,
+        home: HomeId,
         story: &Story,
         word: &WordCard,
         bytes: Vec<u8>,
@@ -124,7 +124,7 @@ impl Store {
         .await
         .map_err(|_| StoreError::Closed)??;
         let hash = self.put_clip(bytes).await?;
-        let clip = ClipId(labelled(household, "clip", &format!("{} {hash}", word.word)));
+        let clip = ClipId(labelled(home, "clip", &format!("{} {hash}", word.word)));
         let mut cards = Vec::new();
         if !of_word.iter().any(|r| r.card.clip == clip) {
             cards.push(ClipCard {

@@ -4,13 +4,13 @@ use crate::backup::sound;
 use crate::clips::{self, ClipHash};
 use crate::digest::{self, Digest};
 use crate::error::StoreError;
-use crate::households::{self, Others, Shares};
+use crate::homes::{self, Others, Shares};
 use crate::log::Written;
 use crate::open;
 use crate::row;
 use crate::store::Store;
 use crate::writer::Appended;
-use sayso_model::{EventId, HouseholdId};
+use sayso_model::{EventId, HomeId};
 use sqlx::sqlite::SqliteConnectOptions;
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
 use std::path::Path;
@@ -37,7 +37,7 @@ pub struct Restored {
     /// Recordings in the backup that are damaged.
     pub clips_damaged: usize,
     /// The households in the backup.
-    pub households: Shares,
+    pub homes: Shares,
     /// Whether the backup carried a digest, and stood up to it. Those of earlier versions carry none.
     pub digest: bool,
     /// Events that were unsound in the notebook already when it was backed up, in words; left out.
@@ -49,7 +49,7 @@ impl Store {
     /// the backup holds, and doing it twice changes nothing. Other processes may have the store open meanwhile.
     ///
     /// # Errors
-    /// [`StoreError::BadBackup`], [`StoreError::Newer`] where the file cannot be used, [`StoreError::OtherHousehold`]
+    /// [`StoreError::BadBackup`], [`StoreError::Newer`] where the file cannot be used, [`StoreError::OtherHome`]
     /// where it holds events of a household that this notebook does not and `others` refuses them; nothing is stored
     /// then.
     pub async fn restore(&self, from: &Path, others: Others) -> Result<Restored, StoreError> {
@@ -65,10 +65,10 @@ impl Store {
         let mut restored = Restored::default();
         let mut view = backup.begin().await.map_err(StoreError::sql(from))?;
         restored.digest = verify(&mut view, from, schema, &mut restored).await?;
-        self.mark_others(&mut restored.households).await?;
-        if others == Others::Refuse && restored.households.values().any(|share| share.other) {
-            let who = households::in_words(&restored.households, true);
-            return Err(StoreError::OtherHousehold { path: from.to_owned(), who });
+        self.mark_others(&mut restored.homes).await?;
+        if others == Others::Refuse && restored.homes.values().any(|share| share.other) {
+            let who = homes::in_words(&restored.homes, true);
+            return Err(StoreError::OtherHome { path: from.to_owned(), who });
         }
         let mut after = 0;
         loop {
@@ -167,9 +167,9 @@ async fn verify(
     let mut each = |row: row::Row| {
         match row.fault() {
             None => {
-                let share = restored.households.entry(HouseholdId(row.household)).or_default();
+                let share = restored.homes.entry(HomeId(row.home)).or_default();
                 share.events += 1;
-                share.name = households::named_by(&row.kind, &row.content).or(share.name.take());
+                share.name = homes::named_by(&row.kind, &row.content).or(share.name.take());
             }
             Some(fault) => restored.faults.push(format!("event {} (row {}): {fault}", row.id, row.seq)),
         }

@@ -1,7 +1,7 @@
 //! A row of the log as it is stored, and whether its columns say what its content says.
 
 use crate::error::StoreError;
-use sayso_model::{Event, HouseholdId, Kind};
+use sayso_model::{Event, HomeId, Kind};
 use serde::Deserialize;
 use sqlx::SqliteConnection;
 use std::path::Path;
@@ -12,7 +12,8 @@ use uuid::Uuid;
 pub(crate) struct Row {
     pub seq: i64,
     pub id: Uuid,
-    pub household: Uuid,
+    #[sqlx(rename = "household")]
+    pub home: Uuid,
     pub kind: String,
     pub amends: Option<Uuid>,
     /// The event as JSON: the truth. The other columns only help to find it.
@@ -23,7 +24,8 @@ pub(crate) struct Row {
 #[derive(Deserialize)]
 pub(crate) struct Envelope {
     pub id: Uuid,
-    pub household: Uuid,
+    #[serde(alias = "household")]
+    pub home: Uuid,
     body: Head,
 }
 
@@ -62,8 +64,8 @@ impl Row {
         let differs = |column: &str| Some(format!("its column {column} says otherwise than its content"));
         if says.id != self.id {
             differs("id")
-        } else if says.household != self.household {
-            differs("household")
+        } else if says.home != self.home {
+            differs("home")
         } else if says.kind() != self.kind {
             differs("kind")
         } else if says.amends() != self.amends && (Kind::named(&self.kind).is_some() || says.amends().is_some()) {
@@ -96,11 +98,11 @@ impl Row {
 pub(crate) async fn after(
     db: &mut SqliteConnection,
     path: &Path,
-    household: Option<HouseholdId>,
+    home: Option<HomeId>,
     after: i64,
     limit: i64,
 ) -> Result<Vec<Row>, StoreError> {
-    let rows = match household {
+    let rows = match home {
         Some(h) => {
             sqlx::query_as(
                 "SELECT seq, id, household, kind, amends, content FROM event \

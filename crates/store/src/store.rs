@@ -7,7 +7,7 @@ use crate::open;
 use crate::row::{self, Row};
 use crate::stories::Stories;
 use crate::writer::{self, Appended, Order};
-use sayso_model::{Event, HouseholdId, Story};
+use sayso_model::{Event, HomeId, Story};
 use sqlx::sqlite::{SqliteConnectOptions, SqlitePoolOptions};
 use sqlx::{ConnectOptions, SqlitePool};
 use std::collections::BTreeMap;
@@ -166,20 +166,20 @@ impl Store {
     ///
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.
-    pub async fn household(&self) -> Result<Option<HouseholdId>, StoreError> {
+    pub async fn home(&self) -> Result<Option<HomeId>, StoreError> {
         let id: Option<uuid::Uuid> = sqlx::query_scalar("SELECT household FROM event ORDER BY seq LIMIT 1")
             .fetch_optional(&self.inner.readers)
             .await
             .map_err(StoreError::sql(&self.inner.path))?;
-        Ok(id.map(HouseholdId))
+        Ok(id.map(HomeId))
     }
 
     /// Every household that has events here, the home household first, the others by id.
     ///
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.
-    pub async fn households(&self) -> Result<Vec<HouseholdId>, StoreError> {
-        let home = self.household().await?;
+    pub async fn homes(&self) -> Result<Vec<HomeId>, StoreError> {
+        let home = self.home().await?;
         // From one to the next by the index; DISTINCT would go through all events.
         let ids: Vec<uuid::Uuid> = sqlx::query_scalar(
             "WITH RECURSIVE one (h) AS (SELECT min(household) FROM event UNION ALL \
@@ -189,7 +189,7 @@ impl Store {
         .fetch_all(&self.inner.readers)
         .await
         .map_err(StoreError::sql(&self.inner.path))?;
-        let others = ids.into_iter().map(HouseholdId).filter(|h| Some(*h) != home);
+        let others = ids.into_iter().map(HomeId).filter(|h| Some(*h) != home);
         Ok(home.into_iter().chain(others).collect())
     }
 
@@ -198,8 +198,8 @@ impl Store {
     ///
     /// # Errors
     /// As [`Store::story`].
-    pub async fn not_understood(&self, household: HouseholdId) -> Result<BTreeMap<String, usize>, StoreError> {
-        Ok(self.inner.stories.get(&self.inner.readers, &self.inner.path, household).await?.1)
+    pub async fn not_understood(&self, home: HomeId) -> Result<BTreeMap<String, usize>, StoreError> {
+        Ok(self.inner.stories.get(&self.inner.readers, &self.inner.path, home).await?.1)
     }
 
     /// All that is known of a household, as of now; empty for an unknown one. Kept in memory and brought up to date
@@ -207,8 +207,8 @@ impl Store {
     ///
     /// # Errors
     /// [`StoreError::Corrupt`] where a stored event cannot be read.
-    pub async fn story(&self, household: HouseholdId) -> Result<Arc<Story>, StoreError> {
-        Ok(self.inner.stories.get(&self.inner.readers, &self.inner.path, household).await?.0)
+    pub async fn story(&self, home: HomeId) -> Result<Arc<Story>, StoreError> {
+        Ok(self.inner.stories.get(&self.inner.readers, &self.inner.path, home).await?.0)
     }
 
     /// How far the log has grown, in all households.

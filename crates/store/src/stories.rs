@@ -2,7 +2,7 @@
 
 use crate::error::StoreError;
 use crate::log::{self, Revision};
-use sayso_model::{HouseholdId, Story};
+use sayso_model::{HomeId, Story};
 use sqlx::{Acquire, SqlitePool};
 use std::collections::{BTreeMap, HashMap};
 use std::path::Path;
@@ -23,7 +23,7 @@ struct Kept {
 #[derive(Default)]
 pub(crate) struct Stories {
     // One lock a household: loading one does not hold up the others, and is done once for all who wait.
-    kept: std::sync::Mutex<HashMap<HouseholdId, Arc<Mutex<Kept>>>>,
+    kept: std::sync::Mutex<HashMap<HomeId, Arc<Mutex<Kept>>>>,
 }
 
 impl Stories {
@@ -33,11 +33,11 @@ impl Stories {
         &self,
         readers: &SqlitePool,
         path: &Path,
-        household: HouseholdId,
+        home: HomeId,
     ) -> Result<(Arc<Story>, BTreeMap<String, usize>), StoreError> {
         let slot = {
             let mut kept = self.kept.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
-            Arc::clone(kept.entry(household).or_default())
+            Arc::clone(kept.entry(home).or_default())
         };
         let mut kept = slot.lock().await;
         let sql = StoreError::sql(path);
@@ -47,7 +47,7 @@ impl Stories {
             // One view of the log for both questions, or an event stored between them would be skipped for ever.
             let mut view = db.begin().await.map_err(&sql)?;
             let now = log::revision(&mut view).await.map_err(&sql)?;
-            let log::Gained { events: gained, later } = log::gained(&mut view, path, household, kept.at).await?;
+            let log::Gained { events: gained, later } = log::gained(&mut view, path, home, kept.at).await?;
             view.commit().await.map_err(&sql)?;
             for (kind, n) in later {
                 *kept.later.entry(kind).or_default() += n;

@@ -2,10 +2,10 @@
 //! so that many small appends cost few waits for the disk.
 
 use crate::error::StoreError;
-use crate::households;
+use crate::homes;
 use crate::incoming::hidden_characters;
 use crate::log::{self, Written};
-use sayso_model::{Event, EventId, HouseholdId, Problem, Problems};
+use sayso_model::{Event, EventId, HomeId, Problem, Problems};
 use sqlx::sqlite::SqliteConnectOptions;
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
 use std::collections::BTreeSet;
@@ -49,7 +49,7 @@ pub(crate) enum Order {
 struct Pen {
     db: Option<SqliteConnection>,
     /// Households known to have events here.
-    here: BTreeSet<HouseholdId>,
+    here: BTreeSet<HomeId>,
     options: SqliteConnectOptions,
     path: PathBuf,
 }
@@ -149,16 +149,16 @@ async fn answer_all(pen: &mut Pen, together: Vec<(Vec<Written>, Reply<Vec<Append
 async fn transact(
     db: &mut SqliteConnection,
     path: &Path,
-    here: &mut BTreeSet<HouseholdId>,
+    here: &mut BTreeSet<HomeId>,
     events: &[&Written],
     whole: bool,
 ) -> Result<Vec<Appended>, StoreError> {
     let sql = StoreError::sql(path);
     // IMMEDIATE: take the write lock before reading, or another process's write in between would fail this one.
     let mut tx = db.begin_with("BEGIN IMMEDIATE").await.map_err(&sql)?;
-    let strangers = households::strangers(&mut tx, here, events).await.map_err(&sql)?;
+    let strangers = homes::strangers(&mut tx, here, events).await.map_err(&sql)?;
     let mut seen = BTreeSet::new();
-    let ours = |w: &&Written| !strangers.contains(&w.household);
+    let ours = |w: &&Written| !strangers.contains(&w.home);
     let first: Vec<&Written> = events.iter().copied().filter(ours).filter(|w| seen.insert(w.id)).collect();
     let mut fresh = log::insert(&mut tx, &first).await.map_err(&sql)?;
     let old: Vec<EventId> = {
@@ -171,8 +171,8 @@ async fn transact(
     let stored = log::contents(&mut tx, &old).await.map_err(&sql)?;
     let mut outcomes = Vec::with_capacity(events.len());
     for w in events {
-        outcomes.push(if strangers.contains(&w.household) {
-            Appended::Refused(households::refusal(w.household))
+        outcomes.push(if strangers.contains(&w.home) {
+            Appended::Refused(homes::refusal(w.home))
         } else if fresh.remove(&w.id) {
             Appended::New
         } else if stored.get(&w.id).is_some_and(|json| w.is(json)) {

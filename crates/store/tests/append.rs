@@ -10,9 +10,9 @@ use sayso_store::{Appended, Revision, Store};
 async fn an_event_is_stored_once_and_found_again_after_reopening() {
     let dir = tempfile::tempdir().unwrap();
     let store = Store::open(dir.path()).await.unwrap();
-    assert_eq!(store.household().await.unwrap(), None);
+    assert_eq!(store.home().await.unwrap(), None);
     let first = event(1, "2026-03-01T10:00:00Z", press(7));
-    let other = Event { learner: None, ..first.clone() };
+    let other = Event { animal: None, ..first.clone() };
     let out = store.append(vec![first.clone(), first.clone(), other.clone()]).await.unwrap();
     assert_eq!(out, [Appended::New, Appended::Duplicate, Appended::Conflict]);
     assert_eq!(store.append(vec![first.clone()]).await.unwrap(), [Appended::Duplicate]);
@@ -20,7 +20,7 @@ async fn an_event_is_stored_once_and_found_again_after_reopening() {
     store.close().await.unwrap();
 
     let store = Store::open(dir.path()).await.unwrap();
-    assert_eq!(store.household().await.unwrap(), Some(home()));
+    assert_eq!(store.home().await.unwrap(), Some(home()));
     let events = store.events(Revision(0), 10).await.unwrap();
     assert_eq!(events.len(), 1);
     assert_eq!(events[0].event, first);
@@ -33,12 +33,12 @@ async fn an_event_is_stored_once_and_found_again_after_reopening() {
 async fn an_unsound_event_is_refused_with_its_field_and_the_others_are_stored() {
     let dir = tempfile::tempdir().unwrap();
     let store = Store::open(dir.path()).await.unwrap();
-    let bad = Event { learner: None, ..event(1, "2026-03-01T10:00:00Z", Leaving { session: SessionId(id(9)) }) };
+    let bad = Event { animal: None, ..event(1, "2026-03-01T10:00:00Z", Leaving { session: SessionId(id(9)) }) };
     let good = event(2, "2026-03-01T10:00:01Z", press(7));
     let out = store.append(vec![bad, good]).await.unwrap();
     assert_eq!(out[1], Appended::New);
     match &out[0] {
-        Appended::Refused(problems) => assert_eq!(problems.0[0].field, "learner"),
+        Appended::Refused(problems) => assert_eq!(problems.0[0].field, "animal"),
         other => panic!("{other:?}"),
     }
     assert_eq!(store.events(Revision(0), 10).await.unwrap().len(), 1);

@@ -39,7 +39,7 @@ async fn a_backup_taken_while_events_arrive_is_whole_and_restores_into_an_empty_
     assert_eq!(other.clip(&clip).await.unwrap().unwrap(), b"a recording");
     let wanted = ids(&store).await;
     assert_eq!(ids(&other).await, wanted[..made.events], "the same events in the same order");
-    assert_eq!(other.household().await.unwrap(), Some(home()));
+    assert_eq!(other.home().await.unwrap(), Some(home()));
     assert_eq!(other.check().await.unwrap().fault_count, 0);
 }
 

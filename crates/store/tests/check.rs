@@ -29,10 +29,7 @@ async fn a_sound_notebook_has_no_faults() {
     // About an event that has not arrived: no fault, but told.
     let absent = event(77, "2026-03-01T10:00:00Z", press(7));
     let early = event(78, "2026-03-01T10:00:00Z", withdrawal(&absent));
-    store
-        .append(vec![sayso_model::Event { household: store.household().await.unwrap().unwrap(), ..early }])
-        .await
-        .unwrap();
+    store.append(vec![sayso_model::Event { home: store.home().await.unwrap().unwrap(), ..early }]).await.unwrap();
     let found = store.check().await.unwrap();
     assert_eq!((found.faults, found.fault_count), (Vec::<String>::new(), 0));
     assert_eq!((found.events, found.amendments, found.clips), (many + 1, amending + 1, 1));
@@ -43,7 +40,7 @@ async fn a_sound_notebook_has_no_faults() {
 async fn every_column_that_says_otherwise_than_the_content_is_found() {
     for (column, statement) in [
         ("id", "UPDATE event SET id = randomblob(16) WHERE seq = 2"),
-        ("household", "UPDATE event SET household = randomblob(16) WHERE seq = 2"),
+        ("home", "UPDATE event SET household = randomblob(16) WHERE seq = 2"),
         ("kind", "UPDATE event SET kind = 'look' WHERE seq = 2"),
         ("amends", "UPDATE event SET amends = randomblob(16) WHERE seq = 2"),
         ("no event", "UPDATE event SET content = substr(content, 2) WHERE seq = 2"),

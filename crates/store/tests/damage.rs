@@ -108,7 +108,7 @@ async fn rows_that_contradict_themselves_or_the_digest_are_refused() {
         ("DELETE FROM clip WHERE length(bytes) < 100;", "digest"),
         ("DROP TRIGGER event_is_never_removed; DELETE FROM event WHERE seq = 3;", "digest"),
         (
-            "DROP TRIGGER event_is_never_changed; UPDATE event SET content = replace(content, 'learner\"', 'teacher\"');",
+            "DROP TRIGGER event_is_never_changed; UPDATE event SET content = replace(content, 'animal\"', 'person\"');",
             "digest",
         ),
         (

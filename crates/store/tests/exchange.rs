@@ -18,7 +18,7 @@ async fn all(store: &Store) -> BTreeMap<EventId, Event> {
 }
 
 async fn look(store: &Store, text: &str) -> Preview {
-    let options = ImportOptions { format: Format::Csv, household: Some(home()) };
+    let options = ImportOptions { format: Format::Csv, home: Some(home()) };
     store.preview(text.as_bytes(), &options).await.unwrap()
 }
 
@@ -30,9 +30,9 @@ fn told(preview: &Preview) -> Vec<String> {
 /// A household with names.
 async fn named_home() -> (tempfile::TempDir, Store) {
     let (dir, store) = store().await;
-    let card = |n, body: Body| Event { learner: None, ..event(n, "2026-01-01T08:00:00Z", body) };
-    let learner = LearnerCard {
-        learner: rex(),
+    let card = |n, body: Body| Event { animal: None, ..event(n, "2026-01-01T08:00:00Z", body) };
+    let animal = AnimalCard {
+        animal: rex(),
         name: Label::new("Rex").unwrap(),
         species: Species::Dog,
         born: None,
@@ -54,13 +54,13 @@ async fn named_home() -> (tempfile::TempDir, Store) {
         not_now: None,
         reward: None,
         closing: false,
-        learners: Vec::new(),
+        animals: Vec::new(),
         active: true,
     };
     let out = store
         .append(vec![
-            card(900, household_card("Europe/Berlin").into()),
-            card(901, learner.into()),
+            card(900, home_card("Europe/Berlin").into()),
+            card(901, animal.into()),
             card(902, word(7, "walk").into()),
             card(903, word(8, "water").into()),
         ])
@@ -99,12 +99,8 @@ async fn everything_exported_and_imported_is_the_same_set_of_events() {
         session: None,
     };
     let of = first.id;
-    let inner = Correction {
-        of,
-        happened_at: Some(first.happened_at),
-        learner: first.learner,
-        body: Box::new(delivery.into()),
-    };
+    let inner =
+        Correction { of, happened_at: Some(first.happened_at), animal: first.animal, body: Box::new(delivery.into()) };
     events.push(Event { id: EventId(id(0x9_1000)), body: inner.into(), ..first });
     one.append(events.clone()).await.unwrap();
     let wanted = all(&one).await;
@@ -113,14 +109,14 @@ async fn everything_exported_and_imported_is_the_same_set_of_events() {
         let mut file = Vec::new();
         assert_eq!(one.export(format, &mut file).await.unwrap(), events.len());
         let (_dir, two) = store().await;
-        let preview = two.preview(&file, &ImportOptions { format, household: None }).await.unwrap();
+        let preview = two.preview(&file, &ImportOptions { format, home: None }).await.unwrap();
         assert_eq!(told(&preview), Vec::<String>::new(), "{}", String::from_utf8_lossy(&file));
         assert_eq!(preview.new, events.len());
         assert!(all(&two).await.is_empty(), "a preview stores nothing");
         two.commit(preview, Others::Refuse).await.unwrap();
         assert_eq!(all(&two).await, wanted);
         // Once more adds nothing.
-        let again = two.preview(&file, &ImportOptions { format, household: None }).await.unwrap();
+        let again = two.preview(&file, &ImportOptions { format, home: None }).await.unwrap();
         assert_eq!((again.new, again.duplicates, again.bad_rows), (0, events.len(), 0));
         assert_eq!(two.commit(again, Others::Refuse).await.unwrap(), Imported { new: 0, duplicates: events.len() });
     }
@@ -129,12 +125,12 @@ async fn everything_exported_and_imported_is_the_same_set_of_events() {
 #[tokio::test]
 async fn a_puppy_s_grown_weight_goes_in_and_out_and_earlier_names_are_read() {
     let (_dir, store) = named_home().await;
-    let csv = "kind,happened_at,learner_card.learner,name,species,life_stage,weight_kg,adult_weight_kg\n\
-               learner_card,2026-03-01T18:30:00Z,Rex,Rex,dog,puppy,8,24.5\n";
+    let csv = "kind,happened_at,animal_card.animal,name,species,life_stage,weight_kg,adult_weight_kg\n\
+               animal_card,2026-03-01T18:30:00Z,Rex,Rex,dog,puppy,8,24.5\n";
     let preview = look(&store, csv).await;
     assert_eq!(told(&preview), Vec::<String>::new());
     store.commit(preview, Others::Refuse).await.unwrap();
-    let card = store.story(home()).await.unwrap().learners()[&rex()].clone();
+    let card = store.story(home()).await.unwrap().animals()[&rex()].clone();
     assert_eq!(card.adult_weight_kg.map(Kilograms::get), Some(24.5));
     for format in [Format::JsonLines, Format::Csv] {
         let mut file = Vec::new();
@@ -144,21 +140,21 @@ async fn a_puppy_s_grown_weight_goes_in_and_out_and_earlier_names_are_read() {
     }
     let smaller = csv.replace("24.5", "7").replace("18:30", "18:31");
     assert!(told(&look(&store, &smaller).await).join(" ").contains("adult_weight_kg"));
-    let earlier = "kind,happened_at,learner_card.learner,name,species,life_stage,weight_kg\n\
-                   learner_card,2026-03-02T18:30:00Z,Rex,Rex,dog,puppy_under_4_months,8\n";
+    let earlier = "kind,happened_at,animal_card.animal,name,species,life_stage,weight_kg\n\
+                   animal_card,2026-03-02T18:30:00Z,Rex,Rex,dog,puppy_under_4_months,8\n";
     let preview = look(&store, earlier).await;
     assert_eq!(told(&preview), Vec::<String>::new());
     store.commit(preview, Others::Refuse).await.unwrap();
-    let card = store.story(home()).await.unwrap().learners()[&rex()].clone();
+    let card = store.story(home()).await.unwrap().animals()[&rex()].clone();
     assert_eq!((card.life_stage, card.adult_weight_kg), (Some(LifeStage::PuppyUnder4Months), None));
 }
 
 #[tokio::test]
 async fn a_hand_written_table_with_names_and_local_times_is_read() {
     let (_dir, store) = named_home().await;
-    let csv = "kind;happened_at;learner;word;by;answer;delay_s;body.kind\r\n\
-               press;2026-03-01 18:30;rex;Walk;learner;;;\r\n\
-               press;2026-03-01 18:30;rex;Walk;learner;;;\r\n\
+    let csv = "kind;happened_at;animal;word;by;answer;delay_s;body.kind\r\n\
+               press;2026-03-01 18:30;rex;Walk;animal;;;\r\n\
+               press;2026-03-01 18:30;rex;Walk;animal;;;\r\n\
                ;;;;;;;\r\n\
                delivery;2026-07-01T18:30:05;Rex;water;;given;1.5;\r\n";
     let csv = format!("\u{feff}{csv}");
@@ -177,7 +173,7 @@ async fn a_hand_written_table_with_names_and_local_times_is_read() {
     // The same file again, and a longer one of which it is a part.
     let again = look(&store, &csv).await;
     assert_eq!((again.new, again.duplicates), (0, 3));
-    let longer = look(&store, &format!("{csv}press;2026-03-01 18:30;rex;Walk;learner;;;\n")).await;
+    let longer = look(&store, &format!("{csv}press;2026-03-01 18:30;rex;Walk;animal;;;\n")).await;
     assert_eq!((longer.new, longer.duplicates), (1, 3));
 }
 
@@ -186,23 +182,23 @@ async fn a_file_may_bring_its_own_cards_and_use_their_names() {
     let (_dir, store) = store().await;
     let table = |zone: &str| {
         format!(
-            "kind,happened_at,learner,name,species,says,word,by,session,purpose,household_card.zone\n\
-             press,2026-01-02 09:00,Momo,,,,food,learner,morning 1,,\n\
-             household_card,2026-01-01T00:00:00Z,,Home,,,,,,,{zone}\n\
-             learner_card,2026-01-01T00:00:00Z,,Momo,cat,,,,,,\n\
+            "kind,happened_at,animal,name,species,says,word,by,session,purpose,home_card.zone\n\
+             press,2026-01-02 09:00,Momo,,,,food,animal,morning 1,,\n\
+             home_card,2026-01-01T00:00:00Z,,Home,,,,,,,{zone}\n\
+             animal_card,2026-01-01T00:00:00Z,,Momo,cat,,,,,,\n\
              word_card,2026-01-01T00:00:00Z,,,,food,,,,,\n\
              session_start,2026-01-02 08:59,Momo,,,,,,Morning 1,showing,\n"
         )
     };
     // Without the household's zone, local times cannot be read.
     let problems = told(&look(&store, &table("")).await);
-    assert!(problems.iter().any(|p| p.starts_with("line 3, household_card.zone: wanted a value")), "{problems:?}");
+    assert!(problems.iter().any(|p| p.starts_with("line 3, home_card.zone: wanted a value")), "{problems:?}");
     assert!(problems.iter().any(|p| p.starts_with("line 2, happened_at:") && p.contains("offset")), "{problems:?}");
     let preview = look(&store, &table("Asia/Tokyo")).await;
     assert_eq!(told(&preview), Vec::<String>::new());
     store.commit(preview, Others::Refuse).await.unwrap();
     let story = store.story(home()).await.unwrap();
-    let momo = *story.learners().keys().next().unwrap();
+    let momo = *story.animals().keys().next().unwrap();
     let press = story.of::<Press>(momo).next().unwrap();
     assert_eq!(press.at().to_string(), "2026-01-02T00:00:00.000Z", "nine o'clock in Tokyo");
     assert!(story.words().contains_key(&press.part.word));
@@ -212,24 +208,24 @@ async fn a_file_may_bring_its_own_cards_and_use_their_names() {
 #[tokio::test]
 async fn each_problem_names_its_line_field_finding_and_remedy() {
     let (_dir, store) = named_home().await;
-    let csv = "kind,happened_at,learner,word,by,answer,delay_s,pieces\n\
-               press,2026-03-01 18:30,Rex,wlak,learner,,,\n\
-               press,2026-10-25 02:30,Rex,walk,learner,,,\n\
-               pres,2026-03-01 18:30,Rex,walk,learner,,,\n\
+    let csv = "kind,happened_at,animal,word,by,answer,delay_s,pieces\n\
+               press,2026-03-01 18:30,Rex,wlak,animal,,,\n\
+               press,2026-10-25 02:30,Rex,walk,animal,,,\n\
+               pres,2026-03-01 18:30,Rex,walk,animal,,,\n\
                press,2026-03-01 18:30,Rex,walk,dog,,,\n\
-               press,2026-03-01 18:30,Rex,walk,learner,given,,\n\
+               press,2026-03-01 18:30,Rex,walk,animal,given,,\n\
                delivery,2026-03-01 18:30,Rex,walk,,given,\"1,5\",\n\
                delivery,2026-03-01 18:30,Rex,walk,,given,-1,\n\
                delivery,2026-03-01 18:30,Rex,walk,,,1,\n\
                leaving,2026-03-01 18:30,Rex,,,,,\n\
-               press,2026-03-01 18:30,Rex,walk,learner\n\
-               press,2026-03-01 18:30,Rex,walk,learner,,,\n";
+               press,2026-03-01 18:30,Rex,walk,animal\n\
+               press,2026-03-01 18:30,Rex,walk,animal,,,\n";
     let preview = look(&store, csv).await;
     let wanted = [
         (2, "word", "wlak", "walk, water"),
         (3, "happened_at", "2026-10-25 02:30", "comes twice"),
         (4, "kind", "pres", "one of:"),
-        (5, "by", "dog", "one of: learner, teacher, unknown"),
+        (5, "by", "dog", "one of: animal, person, unknown"),
         (6, "answer", "given", "press has no such field"),
         (7, "delay_s", "1,5", "a number with a point"),
         (8, "delay_s", "-1", "0 to 86400"),
@@ -256,7 +252,7 @@ async fn each_problem_names_its_line_field_finding_and_remedy() {
 #[tokio::test]
 async fn files_that_are_no_tables_are_refused_in_words() {
     let (_dir, store) = named_home().await;
-    let csv = "kind,happened_at,learner,word,by\npress,2026-03-01 18:30,Rex,wälk,learner\n";
+    let csv = "kind,happened_at,animal,word,by\npress,2026-03-01 18:30,Rex,wälk,animal\n";
     let utf16: Vec<u8> = csv.encode_utf16().flat_map(u16::to_le_bytes).collect();
     let marked: Vec<u8> = [0xff, 0xfe].into_iter().chain(utf16.clone()).collect();
     let latin1: Vec<u8> = csv.chars().map(|c| u8::try_from(c as u32).unwrap()).collect();
@@ -272,14 +268,14 @@ async fn files_that_are_no_tables_are_refused_in_words() {
         (b"kind,kind,happened_at\n", "each column once"),
         (b"kind,happened_at,text\nremark,2026-03-01 18:30,\"never closed\nremark,2026-03-01 18:31,x\n", "closed"),
     ];
-    let options = ImportOptions { format: Format::Csv, household: None };
+    let options = ImportOptions { format: Format::Csv, home: None };
     for (bytes, part) in cases {
         let preview = store.preview(bytes, &options).await.unwrap();
         assert_eq!(preview.new, 0);
         assert!(told(&preview).join("\n").contains(part), "{part}: {:?}", told(&preview));
         assert!(store.commit(preview, Others::Refuse).await.is_err());
     }
-    let options = ImportOptions { format: Format::JsonLines, household: None };
+    let options = ImportOptions { format: Format::JsonLines, home: None };
     for (json, part) in [
         ("{\"a\":1", "as JSON"),
         ("[1]", "JSON object"),
@@ -305,7 +301,7 @@ async fn an_id_taken_by_another_event_is_a_problem_and_a_late_conflict_undoes_th
         let remark = Remark { text: Note::new(text).unwrap() };
         serde_json::to_string(&event(n, "2026-03-01T10:00:00Z", remark)).unwrap()
     };
-    let options = ImportOptions { format: Format::JsonLines, household: None };
+    let options = ImportOptions { format: Format::JsonLines, home: None };
     let file = [line(1, "a"), line(2, "b"), line(1, "c"), line(2, "b")].join("\n");
     let preview = store.preview(file.as_bytes(), &options).await.unwrap();
     assert_eq!((preview.new, preview.duplicates, preview.bad_rows), (2, 1, 1));

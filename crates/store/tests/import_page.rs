@@ -37,7 +37,7 @@ async fn the_examples_on_the_page_can_be_imported() {
     let store = Store::open(dir.path()).await.unwrap();
     let examples: Vec<&str> = PAGE.split("```csv\n").skip(1).map(|part| part.split_once("```").unwrap().0).collect();
     assert_eq!(examples.len(), 2);
-    let options = ImportOptions { format: Format::Csv, household: Some(home()) };
+    let options = ImportOptions { format: Format::Csv, home: Some(home()) };
     // The second begins a notebook; the first needs one more word.
     let begin = format!("{}word_card,2026-01-01T00:00:00Z,,,,,walk,,,\n", examples[1]);
     for (text, rows) in [(begin.as_str(), 6), (examples[0], 4)] {
@@ -47,7 +47,7 @@ async fn the_examples_on_the_page_can_be_imported() {
         store.commit(preview, Others::Refuse).await.unwrap();
     }
     let story = store.story(home()).await.unwrap();
-    let momo = *story.learners().keys().next().unwrap();
+    let momo = *story.animals().keys().next().unwrap();
     let times: Vec<String> = story.of::<Press>(momo).map(|f| f.at().to_string()).collect();
     assert_eq!(times[0], "2026-01-02T00:00:00.000Z");
     assert_eq!(times.len(), 3);

@@ -21,7 +21,7 @@ fn later() -> Vec<(EventId, &'static str, String)> {
     };
     let (a, new_kind) = with(51, "\"kind\":\"press\"", "\"kind\":\"hum\",\"pitch_hz\": 1.50e2");
     let (b, new_field) = with(52, "\"kind\":\"press\"", "\"kind\":\"press\",\"loudness\":3");
-    let (c, new_word) = with(53, "\"by\":\"learner\"", "\"by\":\"visitor\"");
+    let (c, new_word) = with(53, "\"by\":\"animal\"", "\"by\":\"visitor\"");
     vec![(a, "hum", new_kind), (b, "press", new_field), (c, "press", new_word)]
 }
 
@@ -96,7 +96,7 @@ async fn backups_and_exports_carry_them_letter_for_letter() {
         let mut bytes = Vec::new();
         assert_eq!(store.export(format, &mut bytes).await.unwrap(), 5);
         let other = Store::open(&dir.path().join(name)).await.unwrap();
-        let options = ImportOptions { format, household: None };
+        let options = ImportOptions { format, home: None };
         let preview = other.preview(&bytes, &options).await.unwrap();
         let told: Vec<String> = preview.problems.iter().map(ToString::to_string).collect();
         assert_eq!((told, preview.new), (Vec::new(), 5), "{}", String::from_utf8_lossy(&bytes));
@@ -112,7 +112,7 @@ async fn backups_and_exports_carry_them_letter_for_letter() {
 async fn what_is_written_by_hand_is_still_held_to_what_is_known() {
     let dir = tempfile::tempdir().unwrap();
     let store = notebook(dir.path()).await;
-    let options = ImportOptions { format: Format::JsonLines, household: None };
+    let options = ImportOptions { format: Format::JsonLines, home: None };
     for (json, part) in [
         // No export leaves these out.
         (r#"{"happened_at":"2026-03-01T10:00:00Z","body":{"kind":"remark","text":"a","txet":"b"}}"#, "no such field"),

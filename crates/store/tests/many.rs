@@ -66,7 +66,7 @@ async fn every_question_can_be_asked_from_any_thread() {
     let store = Store::open(dir.path()).await.unwrap();
     // Compiles only while all these futures can be sent between threads, as a server needs.
     let asked = tokio::spawn(async move {
-        let options = ImportOptions { format: Format::JsonLines, household: None };
+        let options = ImportOptions { format: Format::JsonLines, home: None };
         let preview = store.preview(b"", &options).await.unwrap();
         let imported = store.commit(preview, Others::Refuse).await.unwrap();
         store.export(Format::Csv, &mut Vec::new()).await.unwrap();

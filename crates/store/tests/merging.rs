@@ -18,19 +18,14 @@ fn logs() -> impl Strategy<Value = Vec<Event>> {
             let target = log.get(usize::from(of)).map_or(EventId(id(0x1_0000_0000 + u128::from(of))), |e| e.id);
             let body: Body = match what {
                 0..=2 => press(u128::from(of % 3) + 1).into(),
-                3 => household_card(zone).into(),
+                3 => home_card(zone).into(),
                 4 => Withdrawal { of: target, because: None }.into(),
-                5 => Correction {
-                    of: target,
-                    happened_at: None,
-                    learner: None,
-                    body: Box::new(household_card(zone).into()),
-                }
-                .into(),
+                5 => Correction { of: target, happened_at: None, animal: None, body: Box::new(home_card(zone).into()) }
+                    .into(),
                 _ => Correction {
                     of: target,
                     happened_at: Some(base.plus_seconds(-7200.0)),
-                    learner: foreign.then(|| LearnerId(id(0xB1))),
+                    animal: foreign.then(|| AnimalId(id(0xB1))),
                     body: Box::new(press(9).into()),
                 }
                 .into(),
@@ -40,7 +35,7 @@ fn logs() -> impl Strategy<Value = Vec<Event>> {
             // Equal times of recording on purpose: then the id decides.
             event.recorded_at = at("2026-04-10T00:00:00Z").plus_seconds(f64::from(of % 3));
             if foreign && what == 4 {
-                event.household = HouseholdId(id(0xA1));
+                event.home = HomeId(id(0xA1));
             }
             log.push(event);
         }
@@ -65,8 +60,8 @@ proptest! {
             for store in [&one, &two] {
                 store.append(vec![event(900, "2026-01-01T00:00:00Z", press(1))]).await.unwrap();
                 let foreign = event(901, "2026-01-01T00:00:00Z", press(1));
-                let line = serde_json::to_vec(&Event { household: HouseholdId(id(0xA1)), ..foreign }).unwrap();
-                let options = ImportOptions { format: Format::JsonLines, household: None };
+                let line = serde_json::to_vec(&Event { home: HomeId(id(0xA1)), ..foreign }).unwrap();
+                let options = ImportOptions { format: Format::JsonLines, home: None };
                 let preview = store.preview(&line, &options).await.unwrap();
                 store.commit(preview, Others::TakeIn).await.unwrap();
             }
@@ -83,8 +78,8 @@ proptest! {
                 two.story(home()).await.unwrap();
                 rest = later;
             }
-            for household in [home(), HouseholdId(id(0xA1))] {
-                let (x, y) = (one.story(household).await.unwrap(), two.story(household).await.unwrap());
+            for home in [home(), HomeId(id(0xA1))] {
+                let (x, y) = (one.story(home).await.unwrap(), two.story(home).await.unwrap());
                 assert_eq!(x.ledger().all_standing(), y.ledger().all_standing());
                 let seen = |s: &Story| s.everyones::<Press>().map(|f| f.event.clone()).collect::<Vec<_>>();
                 assert_eq!(seen(&x), seen(&y));

@@ -16,7 +16,7 @@ fn json(event: &Event) -> String {
 async fn hidden_characters_are_refused_by_field_wherever_they_come_in_and_read_where_they_stand() {
     let dir = tempfile::tempdir().unwrap();
     let store = Store::open(dir.path()).await.unwrap();
-    let card = Event { learner: None, ..event(1, "2026-03-01T10:00:00Z", household_card("UTC")) };
+    let card = Event { animal: None, ..event(1, "2026-03-01T10:00:00Z", home_card("UTC")) };
     let bad = json(&card).replace("\"Home\"", "\"Ho\u{200B}me\"");
     let read = read_event(&bad).unwrap();
     match &store.append(vec![read.clone()]).await.unwrap()[0] {
@@ -27,7 +27,7 @@ async fn hidden_characters_are_refused_by_field_wherever_they_come_in_and_read_w
         }
         other => panic!("{other:?}"),
     }
-    let options = ImportOptions { format: Format::JsonLines, household: None };
+    let options = ImportOptions { format: Format::JsonLines, home: None };
     let preview = store.preview(bad.as_bytes(), &options).await.unwrap();
     assert_eq!((preview.new, preview.problems[0].field.as_str()), (0, "body.name"));
     // A remark in two directions stays; one that turns what follows does not, within a correction either.
@@ -45,14 +45,14 @@ async fn hidden_characters_are_refused_by_field_wherever_they_come_in_and_read_w
         sqlx::ConnectOptions::connect(&sqlx::sqlite::SqliteConnectOptions::new().filename(dir.path().join("sayso.db")))
             .await
             .unwrap();
-    sqlx::query("INSERT INTO event (id, household, kind, content) VALUES ($1, $2, 'household_card', $3)")
+    sqlx::query("INSERT INTO event (id, household, kind, content) VALUES ($1, $2, 'home_card', $3)")
         .bind(card.id.0)
-        .bind(card.household.0)
+        .bind(card.home.0)
         .bind(&bad)
         .execute(&mut db)
         .await
         .unwrap();
-    let name = store.story(home()).await.unwrap().household().unwrap().name.to_string();
+    let name = store.story(home()).await.unwrap().home().unwrap().name.to_string();
     assert_eq!(name, "Ho\u{200B}me");
     assert_eq!(store.append(vec![read]).await.unwrap().len(), 1);
     assert_eq!(store.preview(bad.as_bytes(), &options).await.unwrap().duplicates, 1);
@@ -70,7 +70,7 @@ async fn line_breaks_of_any_system_are_kept_as_one() {
     assert_eq!(store.append(vec![read]).await.unwrap(), [Appended::New]);
     assert_eq!(store.append(vec![plain]).await.unwrap(), [Appended::Duplicate]);
     let table = "kind,happened_at,text\r\nremark,2026-03-01T11:00:00Z,\"three\r\nfour\"\r\n";
-    let options = ImportOptions { format: Format::Csv, household: None };
+    let options = ImportOptions { format: Format::Csv, home: None };
     let preview = store.preview(table.as_bytes(), &options).await.unwrap();
     assert_eq!(preview.problems, []);
     store.commit(preview, Others::Refuse).await.unwrap();
@@ -115,7 +115,7 @@ async fn an_archive_carries_events_and_recordings() {
     let other = Store::open(&dir.path().join("two")).await.unwrap();
     let (events, recordings) = events_of_archive(&file).unwrap();
     assert_eq!(recordings, 1);
-    let options = ImportOptions { format: Format::JsonLines, household: None };
+    let options = ImportOptions { format: Format::JsonLines, home: None };
     let preview = other.preview(&events, &options).await.unwrap();
     assert_eq!(other.commit(preview, Others::Refuse).await.unwrap().new, 5);
     let brought = other.take_recordings(&file).await.unwrap();

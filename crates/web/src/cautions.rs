@@ -3,11 +3,11 @@
 use crate::page::Page;
 use maud::{Markup, html};
 use sayso_advisor::ration::{food_cautions, forbidden};
-use sayso_model::{LearnerCard, RewardCard, RewardKind, facts};
+use sayso_model::{AnimalCard, RewardCard, RewardKind, facts};
 
 /// Cautions about one reward for one animal; nothing where the list says nothing.
 #[must_use]
-pub fn for_animal(animal: &LearnerCard, reward: &RewardCard) -> Markup {
+pub fn for_animal(animal: &AnimalCard, reward: &RewardCard) -> Markup {
     if reward.kind != RewardKind::Food {
         return html! {};
     }
@@ -26,7 +26,7 @@ pub fn for_animal(animal: &LearnerCard, reward: &RewardCard) -> Markup {
 /// The same for every animal the reward is for.
 #[must_use]
 pub fn for_each_animal(page: &Page, reward: &RewardCard) -> Markup {
-    html! { @for l in page.learners().iter().filter(|l| reward.is_for(l.learner)) { (for_animal(l, reward)) } }
+    html! { @for l in page.animals().iter().filter(|l| reward.is_for(l.animal)) { (for_animal(l, reward)) } }
 }
 
 /// How far the list can be trusted.

@@ -39,7 +39,7 @@ pub enum Error {
     TooMany(u64),
     /// There is no notebook yet; pages lead to set-up.
     #[error("There is no household yet. Open /start to set one up.")]
-    NoHousehold,
+    NoHome,
     /// Cannot be done just now; trying again later may help.
     #[error("{0}")]
     Unavailable(String),
@@ -78,7 +78,7 @@ impl Error {
             Self::NotPaired => StatusCode::UNAUTHORIZED,
             Self::Forbidden(_) => StatusCode::FORBIDDEN,
             Self::TooMany(_) => StatusCode::TOO_MANY_REQUESTS,
-            Self::NoHousehold => StatusCode::CONFLICT,
+            Self::NoHome => StatusCode::CONFLICT,
             Self::Unavailable(_) => StatusCode::SERVICE_UNAVAILABLE,
             Self::DiskFull => StatusCode::INSUFFICIENT_STORAGE,
             Self::Damaged(_) | Self::Internal(_) => StatusCode::INTERNAL_SERVER_ERROR,

@@ -3,7 +3,7 @@
 use sayso_advisor::evidence::{Evidence, evidence};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_advisor::stuck::{Weighed, differential};
-use sayso_model::{HouseholdId, LearnerId, Moment, Story, WordId};
+use sayso_model::{AnimalId, HomeId, Moment, Story, WordId};
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
 
@@ -59,27 +59,20 @@ pub type OneWord = (Option<Evidence>, Vec<Weighed>);
 /// Results of the pages that cost most.
 #[derive(Default)]
 pub struct Kept {
-    words: Shelf<(HouseholdId, LearnerId, WordId), OneWord>,
-    standings: Shelf<(HouseholdId, LearnerId), Vec<Standing>>,
+    words: Shelf<(HomeId, AnimalId, WordId), OneWord>,
+    standings: Shelf<(HomeId, AnimalId), Vec<Standing>>,
 }
 
 impl Kept {
     /// The evidence of one word.
-    pub fn evidence(
-        &self,
-        home: HouseholdId,
-        story: &Story,
-        who: LearnerId,
-        word: WordId,
-        now: Moment,
-    ) -> Arc<OneWord> {
+    pub fn evidence(&self, home: HomeId, story: &Story, who: AnimalId, word: WordId, now: Moment) -> Arc<OneWord> {
         self.words.get((home, who, word), story, now, || {
             (evidence(story, who, word, now), differential(story, who, now, word))
         })
     }
 
     /// Where every word of an animal stands.
-    pub fn standings(&self, home: HouseholdId, story: &Story, who: LearnerId, now: Moment) -> Arc<Vec<Standing>> {
+    pub fn standings(&self, home: HomeId, story: &Story, who: AnimalId, now: Moment) -> Arc<Vec<Standing>> {
         self.standings.get((home, who), story, now, || standings(story, who, now))
     }
 }

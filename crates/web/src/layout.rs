@@ -2,9 +2,9 @@
 
 use crate::assets::asset;
 use crate::page::Page;
-use crate::pages::households;
+use crate::pages::homes;
 use maud::{DOCTYPE, Markup, html};
-use sayso_model::LearnerId;
+use sayso_model::AnimalId;
 
 /// The pages of the navigation.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -67,8 +67,8 @@ impl Tab {
 
     /// Its address, for one animal where it is about one.
     #[must_use]
-    pub fn href(self, learner: Option<LearnerId>) -> String {
-        let about = |page: &str| learner.map_or_else(|| "/people".to_owned(), |l| format!("/l/{l}/{page}"));
+    pub fn href(self, animal: Option<AnimalId>) -> String {
+        let about = |page: &str| animal.map_or_else(|| "/people".to_owned(), |l| format!("/l/{l}/{page}"));
         match self {
             Self::Today => about("today"),
             Self::Board => about("board"),
@@ -93,11 +93,11 @@ pub fn layout(page: &Page, tab: Tab, title: &str, body: Markup) -> Markup {
 /// A page in its frame with its own ES modules, named as in `assets`, such as `client/board.js`.
 #[must_use]
 pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: Markup) -> Markup {
-    let learner = page.learner.or_else(|| page.learners().first().map(|l| l.learner));
+    let animal = page.animal.or_else(|| page.animals().first().map(|l| l.animal));
     let near = |tabs: &[Tab]| {
         html! {
             @for t in tabs {
-                li { a href=(t.href(learner)) aria-current=[(*t == tab).then_some("page")] { (t.name()) } }
+                li { a href=(t.href(animal)) aria-current=[(*t == tab).then_some("page")] { (t.name()) } }
             }
         }
     };
@@ -108,10 +108,10 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
             a.skip href="#main" { "To the content" }
             header.top {
                 a.brand href="/" { "Sayso" }
-                @if page.households.len() > 1 {
-                    a.switch href="/households" data-test="household" { span.unseen { "Household: " } (households::name(&page.story)) }
+                @if page.homes.len() > 1 {
+                    a.switch href="/homes" data-test="home" { span.unseen { "Home: " } (homes::name(&page.story)) }
                 }
-                (learner_switch(page, tab))
+                (animal_switch(page, tab))
                 (who(page))
             }
             nav.side aria-label="Pages" { ul { (near(&Tab::ALL)) } }
@@ -185,27 +185,27 @@ fn not_understood(page: &Page) -> Markup {
     }
 }
 
-fn learner_switch(page: &Page, tab: Tab) -> Markup {
-    let learners = page.learners();
-    let current = page.learner.and_then(|id| learners.iter().find(|l| l.learner == id));
+fn animal_switch(page: &Page, tab: Tab) -> Markup {
+    let animals = page.animals();
+    let current = page.animal.and_then(|id| animals.iter().find(|l| l.animal == id));
     html! {
-        @if learners.len() > 1 {
+        @if animals.len() > 1 {
             details.switch {
                 summary {
                     span.unseen { "Which animal: " }
                     @match current { Some(l) => (l.name.as_str()), None => "Animals" }
                 }
                 ul {
-                    @for l in &learners {
-                        @let to = if page.learner.is_some() { tab } else { Tab::Today };
+                    @for l in &animals {
+                        @let to = if page.animal.is_some() { tab } else { Tab::Today };
                         li {
-                            a href=(to.href(Some(l.learner)))
-                                aria-current=[(page.learner == Some(l.learner)).then_some("true")] { (l.name.as_str()) }
+                            a href=(to.href(Some(l.animal)))
+                                aria-current=[(page.animal == Some(l.animal)).then_some("true")] { (l.name.as_str()) }
                         }
                     }
                 }
             }
-        } @else if let Some(l) = current.or(learners.first()) {
+        } @else if let Some(l) = current.or(animals.first()) {
             span.switch { (l.name.as_str()) }
         }
     }
@@ -214,7 +214,7 @@ fn learner_switch(page: &Page, tab: Tab) -> Markup {
 fn who(page: &Page) -> Markup {
     html! {
         a.who href=(format!("/who?back={}", page.path)) data-test="who" {
-            @match page.teacher_card() {
+            @match page.person_card() {
                 Some(t) => { span.quiet { "I am " } (t.name.as_str()) }
                 None => "Who are you?"
             }

@@ -27,7 +27,7 @@ pub mod wording;
 
 pub use error::Error;
 pub use layout::{Tab, layout};
-pub use page::{LearnerPage, Page};
+pub use page::{AnimalPage, Page};
 pub use serve::{Config, Opened, ServeError, serve};
 pub use state::AppState;
 

@@ -8,8 +8,7 @@ use axum::http::HeaderMap;
 use axum::http::header;
 use axum::http::request::Parts;
 use sayso_model::{
-    Body, Event, EventId, HouseholdId, LearnerCard, LearnerId, Moment, Problems, Source, Story, TeacherCard, TeacherId,
-    Zone,
+    AnimalCard, AnimalId, Body, Event, EventId, HomeId, Moment, PersonCard, PersonId, Problems, Source, Story, Zone,
 };
 use std::collections::BTreeMap;
 use std::ops::Deref;
@@ -17,10 +16,10 @@ use std::sync::Arc;
 use uuid::Uuid;
 
 /// Name of the cookie that says who is holding this device.
-pub const TEACHER_COOKIE: &str = "sayso_teacher";
+pub const PERSON_COOKIE: &str = "sayso_person";
 
 /// Name of the cookie that says which of several households this device is about.
-pub const HOUSEHOLD_COOKIE: &str = "sayso_household";
+pub const HOME_COOKIE: &str = "sayso_home";
 
 /// Context of a page about the household. Without a household the visitor is led to set-up.
 #[derive(Clone)]
@@ -28,9 +27,9 @@ pub struct Page {
     /// Shared state.
     pub state: AppState,
     /// Whose notebook.
-    pub household: HouseholdId,
+    pub home: HomeId,
     /// All households in this notebook; most often that one alone.
-    pub households: Vec<HouseholdId>,
+    pub homes: Vec<HomeId>,
     /// All that is known of it.
     pub story: Arc<Story>,
     /// How many of its events this version does not understand, by kind.
@@ -40,9 +39,9 @@ pub struct Page {
     /// The household's zone.
     pub zone: Zone,
     /// Who holds this device, once they have said so.
-    pub teacher: Option<TeacherId>,
+    pub person: Option<PersonId>,
     /// The animal in the address, if it names one.
-    pub learner: Option<LearnerId>,
+    pub animal: Option<AnimalId>,
     /// The path of the address.
     pub path: String,
 }
@@ -50,24 +49,24 @@ pub struct Page {
 impl Page {
     /// Active animals by name.
     #[must_use]
-    pub fn learners(&self) -> Vec<LearnerCard> {
-        let mut all: Vec<_> = self.story.learners().into_values().filter(|l| l.active).cloned().collect();
-        all.sort_by(|a, b| a.name.cmp(&b.name).then(a.learner.cmp(&b.learner)));
+    pub fn animals(&self) -> Vec<AnimalCard> {
+        let mut all: Vec<_> = self.story.animals().into_values().filter(|l| l.active).cloned().collect();
+        all.sort_by(|a, b| a.name.cmp(&b.name).then(a.animal.cmp(&b.animal)));
         all
     }
 
     /// Active people by name.
     #[must_use]
-    pub fn teachers(&self) -> Vec<TeacherCard> {
-        let mut all: Vec<_> = self.story.teachers().into_values().filter(|t| t.active).cloned().collect();
-        all.sort_by(|a, b| a.name.cmp(&b.name).then(a.teacher.cmp(&b.teacher)));
+    pub fn people(&self) -> Vec<PersonCard> {
+        let mut all: Vec<_> = self.story.people().into_values().filter(|t| t.active).cloned().collect();
+        all.sort_by(|a, b| a.name.cmp(&b.name).then(a.person.cmp(&b.person)));
         all
     }
 
     /// The card of who holds this device.
     #[must_use]
-    pub fn teacher_card(&self) -> Option<TeacherCard> {
-        self.teacher.and_then(|t| self.story.teachers().get(&t).map(|c| (*c).clone()))
+    pub fn person_card(&self) -> Option<PersonCard> {
+        self.person.and_then(|t| self.story.people().get(&t).map(|c| (*c).clone()))
     }
 
     /// An event of now, by who holds this device, about the animal in the address. Change fields where that is wrong.
@@ -75,9 +74,9 @@ impl Page {
     pub fn event(&self, body: impl Into<Body>) -> Event {
         Event {
             id: EventId(Uuid::now_v7()),
-            household: self.household,
-            learner: self.learner,
-            teacher: self.teacher,
+            home: self.home,
+            animal: self.animal,
+            person: self.person,
             happened_at: self.now,
             zone: self.zone.clone(),
             recorded_at: self.now,
@@ -120,76 +119,76 @@ impl FromRequestParts<AppState> for Page {
     async fn from_request_parts(parts: &mut Parts, state: &AppState) -> Result<Self, Error> {
         let params = RawPathParams::from_request_parts(parts, state).await.ok();
         let named =
-            params.as_ref().and_then(|p| p.iter().find(|(name, _)| *name == "learner").map(|(_, v)| v.to_owned()));
-        let households = state.store.households().await?;
-        let chosen = cookie(&parts.headers, HOUSEHOLD_COOKIE).and_then(|id| id.parse::<HouseholdId>().ok());
-        let household = chosen.filter(|id| households.contains(id)).or(households.first().copied());
-        let mut household = household.ok_or(Error::NoHousehold)?;
-        let mut story = state.store.story(household).await?;
+            params.as_ref().and_then(|p| p.iter().find(|(name, _)| *name == "animal").map(|(_, v)| v.to_owned()));
+        let homes = state.store.homes().await?;
+        let chosen = cookie(&parts.headers, HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok());
+        let home = chosen.filter(|id| homes.contains(id)).or(homes.first().copied());
+        let mut home = home.ok_or(Error::NoHome)?;
+        let mut story = state.store.story(home).await?;
         // An address about an animal is about its household, whichever was chosen here.
-        if let Some(learner) = named.as_ref().and_then(|text| text.parse::<LearnerId>().ok()) {
-            for other in &households {
-                if story.learners().contains_key(&learner) {
+        if let Some(animal) = named.as_ref().and_then(|text| text.parse::<AnimalId>().ok()) {
+            for other in &homes {
+                if story.animals().contains_key(&animal) {
                     break;
                 }
-                (household, story) = (*other, state.store.story(*other).await?);
+                (home, story) = (*other, state.store.story(*other).await?);
             }
         }
-        let not_understood = state.store.not_understood(household).await?;
-        let teacher = cookie(&parts.headers, TEACHER_COOKIE)
-            .and_then(|id| id.parse::<TeacherId>().ok())
-            .filter(|id| story.teachers().get(id).is_some_and(|t| t.active));
-        let learner = match named {
+        let not_understood = state.store.not_understood(home).await?;
+        let person = cookie(&parts.headers, PERSON_COOKIE)
+            .and_then(|id| id.parse::<PersonId>().ok())
+            .filter(|id| story.people().get(id).is_some_and(|t| t.active));
+        let animal = match named {
             None => None,
             Some(text) => Some(
-                text.parse::<LearnerId>()
+                text.parse::<AnimalId>()
                     .ok()
-                    .filter(|id| story.learners().contains_key(id))
+                    .filter(|id| story.animals().contains_key(id))
                     .ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?,
             ),
         };
         let path = parts.uri.path().to_owned();
         Ok(Self {
             state: state.clone(),
-            household,
-            households,
+            home,
+            homes,
             not_understood,
             zone: story.zone(),
             now: state.now(),
             story,
-            teacher,
-            learner,
+            person,
+            animal,
             path,
         })
     }
 }
 
-/// Context of a page about one animal: the route has `{learner}` in its path.
+/// Context of a page about one animal: the route has `{animal}` in its path.
 #[derive(Clone)]
-pub struct LearnerPage {
+pub struct AnimalPage {
     /// Context of the household.
     pub page: Page,
     /// The animal.
-    pub id: LearnerId,
+    pub id: AnimalId,
     /// Its card.
-    pub card: LearnerCard,
+    pub card: AnimalCard,
 }
 
-impl Deref for LearnerPage {
+impl Deref for AnimalPage {
     type Target = Page;
     fn deref(&self) -> &Page {
         &self.page
     }
 }
 
-impl FromRequestParts<AppState> for LearnerPage {
+impl FromRequestParts<AppState> for AnimalPage {
     type Rejection = Error;
 
     async fn from_request_parts(parts: &mut Parts, state: &AppState) -> Result<Self, Error> {
         let page = Page::from_request_parts(parts, state).await?;
         let missing = || Error::NotFound("This notebook knows no such animal.".into());
-        let id = page.learner.ok_or_else(missing)?;
-        let card = page.story.learners().get(&id).map(|c| (*c).clone()).ok_or_else(missing)?;
+        let id = page.animal.ok_or_else(missing)?;
+        let card = page.story.animals().get(&id).map(|c| (*c).clone()).ok_or_else(missing)?;
         Ok(Self { page, id, card })
     }
 }

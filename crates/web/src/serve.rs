@@ -101,9 +101,9 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
     // A large notebook takes a second or two to read; begin before the first page is asked for.
     let early = store.clone();
     tokio::spawn(async move {
-        if let Ok(Some(household)) = early.household().await {
+        if let Ok(Some(home)) = early.home().await {
             // Whatever is wrong is told by the first page, which reads the same.
-            let _ = early.story(household).await;
+            let _ = early.story(home).await;
         }
     });
     let at = listener.local_addr()?;

@@ -30,7 +30,7 @@ pub const fn answer(answer: Answer) -> &'static str {
     }
 }
 
-/// What the learner did then.
+/// What the animal did then.
 #[must_use]
 pub const fn then(then: Then) -> &'static str {
     match then {
@@ -46,7 +46,7 @@ pub const fn then(then: Then) -> &'static str {
 pub const fn end(reason: EndReason) -> &'static str {
     match reason {
         EndReason::Done => "the plan was done",
-        EndReason::LearnerLeft => "the animal left",
+        EndReason::AnimalLeft => "the animal left",
         EndReason::StrongSign => "a strong sign",
         EndReason::ClosingWord => "closing word",
         EndReason::Interrupted => "something came up",
@@ -57,9 +57,9 @@ pub const fn end(reason: EndReason) -> &'static str {
 #[must_use]
 pub fn in_words(story: &Story, body: &Body) -> String {
     match body {
-        Body::HouseholdCard(c) => format!("Household: {}, {}", c.name, c.zone.name()),
-        Body::TeacherCard(c) => format!("Person: {}", c.name),
-        Body::LearnerCard(c) => format!("Animal: {}", c.name),
+        Body::HomeCard(c) => format!("Home: {}, {}", c.name, c.zone.name()),
+        Body::PersonCard(c) => format!("Person: {}", c.name),
+        Body::AnimalCard(c) => format!("Animal: {}", c.name),
         Body::RewardCard(c) => format!("Reward: {}", c.name),
         Body::WordCard(c) => format!("Word: {}", c.says),
         Body::ClipCard(c) => format!("Recording of {}", word(story, c.word)),
@@ -75,8 +75,8 @@ pub fn in_words(story: &Story, body: &Body) -> String {
         Body::SessionEnd(e) => format!("Session ended: {}", end(e.reason)),
         Body::Press(p) => {
             let by = match p.by {
-                PressedBy::Learner => "The animal pressed",
-                PressedBy::Teacher => "Shown: pressed",
+                PressedBy::Animal => "The animal pressed",
+                PressedBy::Person => "Shown: pressed",
                 PressedBy::Unknown => "Someone pressed",
             };
             let sure = if p.certainty.get() < 1.0 {
@@ -112,7 +112,7 @@ pub fn in_words(story: &Story, body: &Body) -> String {
         Body::SwapDraw(d) if d.give == d.word => format!("Drawn for {}: give it", word(story, d.word)),
         Body::SwapDraw(d) => format!("Drawn for {}: give {} instead", word(story, d.word), word(story, d.give)),
         Body::SwapStop(s) => match s.reason {
-            SwapEnd::Household => "Swaps stopped".into(),
+            SwapEnd::Home => "Swaps stopped".into(),
             SwapEnd::Signs => "Swaps stopped because of signs of stress".into(),
         },
         Body::Invitation(i) => {

@@ -10,7 +10,7 @@ use sayso_model::{Feed, ProbeDesign, ProbePlan, ProbeResponse, ProbeTrial, SignL
 
 async fn word(home: &Home, kind: &str, says: &str, more: &[(&str, &str)]) -> String {
     let reward = home.reward(kind, &format!("the {says} thing"), more).await;
-    let answer = home.post(&format!("/l/{}/words/new", home.learner), &[("says", says), ("reward", &reward)]).await;
+    let answer = home.post(&format!("/l/{}/words/new", home.animal), &[("says", says), ("reward", &reward)]).await;
     answer.kept().to.split(['/', '?']).nth(5).unwrap().to_owned()
 }
 
@@ -34,16 +34,16 @@ fn filled<'a>(words: &'a [String], more: &[(&'a str, &'a str)]) -> Vec<(&'a str,
 }
 
 async fn planned(home: &Home, words: &[String], more: &[(&str, &str)]) -> String {
-    home.post(&format!("/l/{}/checks/new", home.learner), &filled(words, more)).await.kept().to.clone()
+    home.post(&format!("/l/{}/checks/new", home.animal), &filled(words, more)).await.kept().to.clone()
 }
 
 async fn plan(home: &Home) -> ProbePlan {
-    home.story().await.of::<ProbePlan>(home.learner).next_back().unwrap().part.clone()
+    home.story().await.of::<ProbePlan>(home.animal).next_back().unwrap().part.clone()
 }
 
 async fn next(home: &Home) -> Option<PlannedTrial> {
     let plan = plan(home).await;
-    match next_trial(&*home.story().await, home.learner, plan.probe).unwrap().unwrap() {
+    match next_trial(&*home.story().await, home.animal, plan.probe).unwrap().unwrap() {
         Next::Trial(trial) => Some(trial),
         Next::Done => None,
     }
@@ -60,12 +60,12 @@ async fn tap(home: &Home, check: &str, number: u16, answer: &str, more: &[(&str,
 async fn a_check_is_counted_before_it_is_planned() {
     let home = Home::new().await;
     let words = three(&home).await;
-    let new = format!("/l/{}/checks/new", home.learner);
+    let new = format!("/l/{}/checks/new", home.animal);
     home.page(&format!("{new}?words={}", words[1])).await.says(&format!("value=\"{}\" checked", words[1]));
     let counted = home.post(&new, &filled(&words, &[("step", "count")])).await;
     assert_eq!(counted.status, 200);
     counted.says("for each of 3 words").says("Exact binomial").says("step\" value=\"plan\"");
-    assert_eq!(home.story().await.of::<ProbePlan>(home.learner).count(), 0, "counting plans nothing");
+    assert_eq!(home.story().await.of::<ProbePlan>(home.animal).count(), 0, "counting plans nothing");
     planned(&home, &words, &[]).await;
     let plan = plan(&home).await;
     assert_eq!((plan.design, plan.choices, plan.blind), (ProbeDesign::PickForWord, 2, true));
@@ -80,7 +80,7 @@ async fn a_check_is_counted_before_it_is_planned() {
 async fn wrong_plans_are_refused_and_keep_what_was_typed() {
     let home = Home::new().await;
     let words = three(&home).await;
-    let new = format!("/l/{}/checks/new", home.learner);
+    let new = format!("/l/{}/checks/new", home.animal);
     let send = |words: Vec<String>, more: Vec<(&'static str, &'static str)>| {
         let (new, home) = (new.clone(), &home);
         async move { home.post(&new, &filled(&words, &more)).await }
@@ -97,15 +97,15 @@ async fn wrong_plans_are_refused_and_keep_what_was_typed() {
     send(words.clone(), vec![("seed", "1")]).await.refused().says("is not a field");
     send(vec!["nonsense".into(), words[0].clone()], vec![]).await.refused().says("does not know");
     let story = home.story().await;
-    let frisbee = story.words_of(home.learner).into_iter().find(|w| w.says.as_str() == "frisbee").unwrap();
+    let frisbee = story.words_of(home.animal).into_iter().find(|w| w.says.as_str() == "frisbee").unwrap();
     let thing = frisbee.reward.unwrap().to_string();
-    let twin = home.post(&format!("/l/{}/words/new", home.learner), &[("says", "again"), ("reward", &thing)]).await;
+    let twin = home.post(&format!("/l/{}/words/new", home.animal), &[("says", "again"), ("reward", &thing)]).await;
     let twin = twin.kept().to.split(['/', '?']).nth(5).unwrap().to_owned();
     send(vec![words[1].clone(), twin], vec![]).await.refused().says("for the same thing");
-    assert_eq!(home.story().await.of::<ProbePlan>(home.learner).count(), 0);
+    assert_eq!(home.story().await.of::<ProbePlan>(home.animal).count(), 0);
     for wrong in ["x", "01890000-0000-7000-8000-000000000000"] {
         for page in ["", "/setter", "/presenter", "/sheet", "/scorer"] {
-            assert_eq!(home.get(&format!("/l/{}/checks/{wrong}{page}", home.learner)).await.status, 404);
+            assert_eq!(home.get(&format!("/l/{}/checks/{wrong}{page}", home.animal)).await.status, 404);
         }
     }
 }
@@ -186,7 +186,7 @@ async fn nothing_and_left_are_kept_apart_and_the_last_tap_can_be_taken_back() {
         let food = trial.laid_out.iter().position(|w| w.to_string() == words[0]);
         let place = (food.unwrap_or(0) + 1).to_string();
         tap(&home, &check, number, &place, &[("after_s", "2,5")]).await.kept();
-        fed = home.story().await.of::<Feed>(home.learner).count();
+        fed = home.story().await.of::<Feed>(home.animal).count();
         if fed > 0 {
             break;
         }
@@ -194,17 +194,17 @@ async fn nothing_and_left_are_kept_apart_and_the_last_tap_can_be_taken_back() {
     assert_eq!(fed, 1);
     let before = next(&home).await.unwrap().number;
     let story = home.story().await;
-    let last = story.of::<ProbeTrial>(home.learner).next_back().unwrap();
+    let last = story.of::<ProbeTrial>(home.animal).next_back().unwrap();
     let ProbeResponse::Chose { after_s, .. } = last.part.response else { panic!("a choice") };
     assert_eq!(after_s.map(|s| s.get()), Some(2.5));
     let id = last.id().to_string();
     home.post(&format!("{check}/undo"), &[("trial", &id)]).await.kept();
     let story = home.story().await;
-    assert_eq!(story.of::<Feed>(home.learner).count(), 0);
+    assert_eq!(story.of::<Feed>(home.animal).count(), 0);
     assert_eq!(next(&home).await.unwrap().number, before, "its first answer is used up");
     let again = home.post(&format!("{check}/undo"), &[("trial", &id)]).await;
     assert!(again.kept().to.ends_with("twice=yes"));
-    assert_eq!(home.story().await.of::<ProbeTrial>(home.learner).count(), usize::from(before - 2));
+    assert_eq!(home.story().await.of::<ProbeTrial>(home.animal).count(), usize::from(before - 2));
     // An answer to a trial that is over changes nothing; a place that is not there is refused.
     assert!(tap(&home, &check, 1, "1", &[]).await.kept().to.ends_with("twice=yes"));
     for answer in ["3", "0", "-1", "right", ""] {
@@ -253,8 +253,8 @@ async fn a_check_may_be_read_before_its_end_and_is_judged_with_all_others() {
         .says("stands up to a blind check")
         .does_not_say("Not as planned");
     home.page(&format!("{check}/presenter")).await.says("trials are done");
-    home.page(&format!("/l/{}/checks", home.learner)).await.says("finished as planned");
-    home.page(&format!("/l/{}/evidence/{}", home.learner, words[0])).await.says("stands up to a blind check");
+    home.page(&format!("/l/{}/checks", home.animal)).await.says("finished as planned");
+    home.page(&format!("/l/{}/evidence/{}", home.animal, words[0])).await.says("stands up to a blind check");
 }
 
 #[tokio::test]
@@ -267,7 +267,7 @@ async fn who_knew_the_answer_is_told_and_no_blind_check_is_claimed() {
     home.page(&check)
         .await
         .says("but not as planned")
-        .says(&format!("{trials} trials in which the person with the learner knew the answer"))
+        .says(&format!("{trials} trials in which the person with the animal knew the answer"))
         .says("nothing can be said yet")
         .does_not_say("stands up to a blind check");
     // Every word right every other time: at chance, and said without denying anything.
@@ -305,13 +305,13 @@ async fn pressing_is_read_by_rearranging_and_a_day_of_stress_stops_it() {
     };
     let event = {
         let story = home.story().await;
-        let mut event = story.of::<ProbePlan>(home.learner).next().unwrap().event.clone();
+        let mut event = story.of::<ProbePlan>(home.animal).next().unwrap().event.clone();
         event.id = sayso_model::EventId("01890000-0000-7000-8000-000000000009".parse().unwrap());
         event.body = sign.into();
         event
     };
     home.state.store.append(vec![event]).await.unwrap();
-    let new = format!("/l/{}/checks/new", home.learner);
+    let new = format!("/l/{}/checks/new", home.animal);
     home.page(&new).await.says("Not today").does_not_say("Count the trials");
     for page in ["/setter", "/presenter"] {
         home.page(&format!("{check}{page}")).await.says("Stop here");
@@ -322,7 +322,7 @@ async fn pressing_is_read_by_rearranging_and_a_day_of_stress_stops_it() {
 async fn buttons_under_covers_lie_as_drawn_for_the_helper_and_unseen_by_the_presenter() {
     let home = Home::new().await;
     let words = three(&home).await;
-    let new = format!("/l/{}/checks/new", home.learner);
+    let new = format!("/l/{}/checks/new", home.animal);
     home.page(&new).await.says("swapped under covers as drawn before each trial").says("it may suggest and no more");
     let check = planned(&home, &words, &[("design", "press_under_covers"), ("choices", "3")]).await;
     let drawn = plan(&home).await;
@@ -350,7 +350,7 @@ async fn buttons_under_covers_lie_as_drawn_for_the_helper_and_unseen_by_the_pres
     // By place, which the presenter taps, the word that lay there is noted.
     tap(&home, &check, 1, "2", &[]).await.kept();
     let story = home.story().await;
-    let ProbeResponse::Chose { word, .. } = story.of::<ProbeTrial>(home.learner).next_back().unwrap().part.response
+    let ProbeResponse::Chose { word, .. } = story.of::<ProbeTrial>(home.animal).next_back().unwrap().part.response
     else {
         panic!("a choice")
     };
@@ -367,5 +367,5 @@ async fn buttons_that_keep_their_places_may_suggest_and_no_more() {
     let words = three(&home).await;
     let check = planned(&home, &words, &[("design", "press_for_thing")]).await;
     home.page(&check).await.says("it may suggest and no more").says("Swapped under covers, it could show it");
-    home.page(&format!("/l/{}/checks/new", home.learner)).await.does_not_say("one wrong is charged");
+    home.page(&format!("/l/{}/checks/new", home.animal)).await.does_not_say("one wrong is charged");
 }

@@ -29,7 +29,7 @@ fn at(home: &mut Home, clock: fn() -> Moment) {
 
 async fn word(home: &Home, says: &str) -> String {
     let reward = home.reward("play", &format!("the {says} thing"), &[]).await;
-    let answer = home.post(&format!("/l/{}/words/new", home.learner), &[("says", says), ("reward", &reward)]).await;
+    let answer = home.post(&format!("/l/{}/words/new", home.animal), &[("says", says), ("reward", &reward)]).await;
     answer.kept().to.split(['/', '?']).nth(5).unwrap().to_owned()
 }
 
@@ -57,12 +57,12 @@ fn filled<'a>(more: &[(&'a str, &'a str)]) -> Vec<(&'a str, &'a str)> {
 }
 
 async fn planned(home: &Home, more: &[(&str, &str)]) -> String {
-    home.post(&format!("/l/{}/designs/new", home.learner), &filled(more)).await.kept().to.clone()
+    home.post(&format!("/l/{}/designs/new", home.animal), &filled(more)).await.kept().to.clone()
 }
 
 async fn plan(home: &Home) -> (Event, DesignPlan) {
     let story = home.story().await;
-    let fact = story.of::<DesignPlan>(home.learner).next_back().unwrap();
+    let fact = story.of::<DesignPlan>(home.animal).next_back().unwrap();
     (fact.event.clone(), fact.part.clone())
 }
 
@@ -75,7 +75,7 @@ fn on(like: &Event, plan: &DesignPlan, day: i32, second: u32, body: impl Into<Bo
 fn press(word: WordId) -> Press {
     Press {
         word,
-        by: PressedBy::Learner,
+        by: PressedBy::Animal,
         certainty: Probability::clamped(1.0),
         accident: Accident::No,
         place: None,
@@ -88,7 +88,7 @@ fn press(word: WordId) -> Press {
 async fn live(home: &Home, words: &[WordId], skipped: Option<u16>, usual: u32, changed: u32) {
     let (like, plan) = plan(home).await;
     let story = home.story().await;
-    let trial: Trial<'_> = trial(&story, home.learner, plan.trial).unwrap().unwrap();
+    let trial: Trial<'_> = trial(&story, home.animal, plan.trial).unwrap().unwrap();
     let mut events = Vec::new();
     for (lane, word) in words.iter().enumerate() {
         for point in (1..=plan.points).filter(|p| Some(*p) != skipped) {
@@ -106,24 +106,24 @@ async fn live(home: &Home, words: &[WordId], skipped: Option<u16>, usual: u32, c
 async fn a_trial_is_counted_before_it_is_planned_and_shows_no_later_day() {
     let home = Home::new().await;
     word(&home, "frisbee").await;
-    let new = format!("/l/{}/designs/new", home.learner);
+    let new = format!("/l/{}/designs/new", home.animal);
     home.page(&new).await.says("A quieter button").says("may leave at any time");
     let counted = home.post(&new, &filled(&[("step", "count")])).await;
     // 28 points in 4 phases of at least 5: C(11, 3) orders.
     counted.says("165").says("0.0061").says("meets the standards").says("Plan it and draw the order");
-    assert_eq!(home.story().await.of::<DesignPlan>(home.learner).count(), 0, "counting plans nothing");
+    assert_eq!(home.story().await.of::<DesignPlan>(home.animal).count(), 0, "counting plans nothing");
     let to = planned(&home, &[]).await;
     home.page(&to).await.says("It begins on 2026-03-03").says("Everything as usual").says("Later days are not shown");
-    home.page(&format!("/l/{}/designs", home.learner)).await.says("Does a quieter button help?").says("begins on");
-    home.page(&format!("/l/{}/evidence", home.learner)).await.says("/designs");
-    home.page(&format!("/l/{}/checks", home.learner)).await.says("/designs");
+    home.page(&format!("/l/{}/designs", home.animal)).await.says("Does a quieter button help?").says("begins on");
+    home.page(&format!("/l/{}/evidence", home.animal)).await.says("/designs");
+    home.page(&format!("/l/{}/checks", home.animal)).await.says("/designs");
 }
 
 #[tokio::test]
 async fn wrong_plans_are_refused_and_keep_what_was_typed() {
     let home = Home::new().await;
     let frisbee = word(&home, "frisbee").await;
-    let new = format!("/l/{}/designs/new", home.learner);
+    let new = format!("/l/{}/designs/new", home.animal);
     for (more, what) in [
         (vec![("points", "19")], "must be 20 to 120"),
         (vec![("points", "some")], "must be a whole number"),
@@ -149,7 +149,7 @@ async fn wrong_plans_are_refused_and_keep_what_was_typed() {
     }
     home.post(&new, &filled(&[("question", "other"), ("label", "<b>x")])).await.kept();
     assert_eq!(home.post(&new, &filled(&[("seed", "1")])).await.status, 422);
-    let unknown = format!("/l/{}/designs/{}", home.learner, Uuid::nil());
+    let unknown = format!("/l/{}/designs/{}", home.animal, Uuid::nil());
     assert_eq!(home.get(&unknown).await.status, 404);
 }
 
@@ -166,7 +166,7 @@ async fn a_change_that_helps_is_found_and_said_with_its_orders() {
     at(&mut home, after);
     let (_, plan) = plan(&home).await;
     let story = home.story().await;
-    let found = trial(&story, home.learner, plan.trial).unwrap().unwrap();
+    let found = trial(&story, home.animal, plan.trial).unwrap().unwrap();
     let report = report(&story, &found, after());
     assert_eq!((report.standing.clone(), report.done, report.missing), (Standing::Finished, (28, 28), 1));
     let tested = report.tested.as_ref().unwrap();
@@ -252,7 +252,7 @@ async fn a_strong_sign_under_the_change_ends_the_trial_and_a_person_may_stop_it(
     let (like, drawn) = plan(&home).await;
     let (point, usual) = {
         let story = home.story().await;
-        let trial = trial(&story, home.learner, drawn.trial).unwrap().unwrap();
+        let trial = trial(&story, home.animal, drawn.trial).unwrap().unwrap();
         let first = |c| (1..=28).find(|p| trial.drawn(0, *p) == Some(c)).unwrap();
         (first(CaseCondition::Changed), first(CaseCondition::Usual))
     };
@@ -277,7 +277,7 @@ async fn a_strong_sign_under_the_change_ends_the_trial_and_a_person_may_stop_it(
     let to = planned(&home, &[]).await;
     home.post(&format!("{to}/stop"), &[("reason", "boredom"), ("why", "")]).await.refused().says("must be one of");
     home.post(&format!("{to}/stop"), &[("reason", "not_kept"), ("why", "We were away.")]).await.kept();
-    assert_eq!(home.story().await.of::<DesignStop>(home.learner).count(), 1);
+    assert_eq!(home.story().await.of::<DesignStop>(home.animal).count(), 1);
     home.page(&to).await.says("it could not be kept up").does_not_say("Stop this trial now");
 }
 
@@ -293,7 +293,7 @@ async fn what_was_in_force_is_noted_and_told_but_the_test_goes_by_the_draw() {
     home.post(&note, &[("lane", "4"), ("point", "2"), ("in_force", "usual")]).await.refused();
     // The first points are usual in every order.
     home.post(&note, &[("lane", "0"), ("point", "2"), ("in_force", "changed"), ("because", "guests")]).await.kept();
-    assert_eq!(home.story().await.of::<DesignNote>(home.learner).count(), 1);
+    assert_eq!(home.story().await.of::<DesignNote>(home.animal).count(), 1);
     at(&mut home, after);
     home.page(&to).await.says("1 point with another condition than the one drawn").says("possible orders (p");
 }
@@ -307,7 +307,7 @@ async fn an_order_drawn_too_late_is_never_tested() {
     let (like, drawn) = plan(&home).await;
     let other = DesignPlan { seed: drawn.seed ^ 1, ..drawn };
     let correction =
-        sayso_model::Correction { of: like.id, happened_at: None, learner: None, body: Box::new(other.into()) };
+        sayso_model::Correction { of: like.id, happened_at: None, animal: None, body: Box::new(other.into()) };
     let event = Event { id: EventId(Uuid::now_v7()), body: correction.into(), ..like };
     home.state.store.append(vec![event]).await.unwrap();
     at(&mut home, after);

@@ -9,7 +9,7 @@ use sayso_model::{Body, Event, EventId, Press, PressedBy, Source, WordCard};
 
 /// Heard presses of one word with these certainties, seconds apart.
 async fn heard(home: &Home, certainties: &[f64]) -> Vec<EventId> {
-    home.post(&format!("/l/{}/words/new", home.learner), &[("says", "ball")]).await.kept();
+    home.post(&format!("/l/{}/words/new", home.animal), &[("says", "ball")]).await.kept();
     let story = home.story().await;
     let card: Event = story.unassigned::<WordCard>().next().unwrap().event.clone();
     let word = *story.words().keys().next().unwrap();
@@ -36,31 +36,31 @@ async fn presses(home: &Home) -> Vec<Press> {
 async fn each_answer_is_kept_and_the_press_waits_no_longer() {
     let home = Home::new().await;
     let ids = heard(&home, &[0.5, 0.6, 0.7, 0.95]).await;
-    let page = format!("/l/{}/heard", home.learner);
+    let page = format!("/l/{}/heard", home.animal);
     home.page(&page)
         .await
         .says("Did it sound? (n = <span data-n>3</span>)")
         .says("Who pressed? (n = <span data-n>1</span>)")
         .says("50 %");
-    for (id, was) in ids.iter().zip(["no", "yes", "learner", "teacher"]) {
+    for (id, was) in ids.iter().zip(["no", "yes", "animal", "person"]) {
         home.post(&format!("{page}/{id}"), &[("was", was)]).await.kept();
     }
     home.page(&page).await.says("Nothing waits here.");
     let all = presses(&home).await;
     assert_eq!(all.len(), 3, "one was taken back");
     assert!(all.iter().all(|p| p.certainty.get() == 1.0));
-    for by in [PressedBy::Unknown, PressedBy::Learner, PressedBy::Teacher] {
+    for by in [PressedBy::Unknown, PressedBy::Animal, PressedBy::Person] {
         assert_eq!(all.iter().filter(|p| p.by == by).count(), 1);
     }
     let story = home.story().await;
-    assert_eq!(story.of::<Press>(home.learner).count(), 2, "pressed or shown at this animal's board");
+    assert_eq!(story.of::<Press>(home.animal).count(), 2, "pressed or shown at this animal's board");
 }
 
 #[tokio::test]
 async fn odd_answers_change_nothing() {
     let home = Home::new().await;
     let ids = heard(&home, &[0.5]).await;
-    let page = format!("/l/{}/heard", home.learner);
+    let page = format!("/l/{}/heard", home.animal);
     home.post(&format!("{page}/{}", ids[0]), &[("was", "cat")]).await.refused();
     home.post(&format!("{page}/{}", uuid::Uuid::now_v7()), &[("was", "yes")]).await.says("No such press");
     home.post(&format!("{page}/{}", ids[0]), &[("was", "yes")]).await.kept();

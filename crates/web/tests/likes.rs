@@ -10,7 +10,7 @@ use sayso_model::{Feed, LikeOutcome, LikeTrial, LikesFormat, LikesTest};
 async fn begin(home: &Home, format: &str, rewards: &[String], rounds: &str) -> String {
     let mut pairs = vec![("format", format), ("rounds", rounds)];
     pairs.extend(rewards.iter().map(|r| ("rewards", r.as_str())));
-    let answer = home.post(&format!("/l/{}/likes/new", home.learner), &pairs).await;
+    let answer = home.post(&format!("/l/{}/likes/new", home.animal), &pairs).await;
     answer.kept().to.clone()
 }
 
@@ -56,7 +56,7 @@ async fn a_paired_test_runs_from_start_to_ranking() {
     }
     assert_eq!(lefts, [3, 3, 3, 3], "sides are balanced over two rounds");
     home.page(&test).await.says("All trials are done").says("See the ranking");
-    let likes = home.page(&format!("/l/{}/likes", home.learner)).await;
+    let likes = home.page(&format!("/l/{}/likes", home.animal)).await;
     likes
         .says("n = 12 trials")
         .says("Ranking")
@@ -71,9 +71,9 @@ async fn a_paired_test_runs_from_start_to_ranking() {
     assert!(order.is_sorted(), "best liked first");
     // The six pieces of chicken it took were counted against the day.
     let story = home.story().await;
-    let eaten: f64 = story.of::<Feed>(home.learner).map(|f| f.part.kcal.get()).sum();
+    let eaten: f64 = story.of::<Feed>(home.animal).map(|f| f.part.kcal.get()).sum();
     assert_eq!(eaten, 18.0);
-    home.page(&format!("/sheets/{}/likes", home.learner)).await.says("From n = 12 trials");
+    home.page(&format!("/sheets/{}/likes", home.animal)).await.says("From n = 12 trials");
 }
 
 #[tokio::test]
@@ -89,17 +89,17 @@ async fn none_and_walking_away_are_answers_and_the_last_tap_can_be_taken_back() 
     let page = home.page(&test).await;
     home.post(&format!("{test}/trial"), &[("number", &number(&page)), ("answer", &all[0])]).await.kept();
     let story = home.story().await;
-    assert_eq!(story.of::<Feed>(home.learner).count(), 1);
-    let last = story.of::<LikeTrial>(home.learner).next_back().unwrap().id().to_string();
+    assert_eq!(story.of::<Feed>(home.animal).count(), 1);
+    let last = story.of::<LikeTrial>(home.animal).next_back().unwrap().id().to_string();
     home.post(&format!("{test}/undo"), &[("trial", &last)]).await.kept();
     let story = home.story().await;
-    let outcomes: Vec<_> = story.of::<LikeTrial>(home.learner).map(|t| t.part.result.clone()).collect();
+    let outcomes: Vec<_> = story.of::<LikeTrial>(home.animal).map(|t| t.part.result.clone()).collect();
     assert_eq!(outcomes, [LikeOutcome::ChoseNone, LikeOutcome::WalkedAway]);
-    assert_eq!(story.of::<Feed>(home.learner).count(), 0, "the food counted with it is taken back too");
+    assert_eq!(story.of::<Feed>(home.animal).count(), 0, "the food counted with it is taken back too");
     // Undone twice, or an old page sent again: nothing more is taken back.
     let again = home.post(&format!("{test}/undo"), &[("trial", &last)]).await;
     assert!(again.kept().to.ends_with("twice=yes"));
-    assert_eq!(home.story().await.of::<LikeTrial>(home.learner).count(), 2);
+    assert_eq!(home.story().await.of::<LikeTrial>(home.animal).count(), 2);
     // The trial comes up again.
     home.page(&test).await.says("Trial 3 of 3");
 }
@@ -119,7 +119,7 @@ async fn a_double_tap_is_one_answer_and_a_thing_not_offered_is_none() {
     for _ in 0..2 {
         home.post(&format!("{test}/trial"), &[("number", &n), ("answer", &two[0])]).await.kept();
     }
-    assert_eq!(home.story().await.of::<LikeTrial>(home.learner).count(), 1);
+    assert_eq!(home.story().await.of::<LikeTrial>(home.animal).count(), 1);
     home.page(&format!("{test}?twice=yes")).await.says("nothing was changed");
 }
 
@@ -161,7 +161,7 @@ async fn free_access_takes_seconds_with_or_without_the_stopwatch() {
         .await
         .refused()
         .says("is missing");
-    assert_eq!(home.story().await.of::<LikeTrial>(home.learner).count(), 0);
+    assert_eq!(home.story().await.of::<LikeTrial>(home.animal).count(), 0);
     home.post(
         &format!("{test}/trial"),
         &[("number", &n), ("observed_s", "300"), (&a, "120,5"), (&b, ""), (&pieces, "2"), ("answer", "observed")],
@@ -169,19 +169,19 @@ async fn free_access_takes_seconds_with_or_without_the_stopwatch() {
     .await
     .kept();
     let story = home.story().await;
-    let trial = story.of::<LikeTrial>(home.learner).next().unwrap();
+    let trial = story.of::<LikeTrial>(home.animal).next().unwrap();
     let LikeOutcome::Observed { observed_s, engaged } = &trial.part.result else { panic!("{:?}", trial.part.result) };
     assert_eq!(observed_s.get(), 300.0);
     assert_eq!(engaged.iter().map(|e| e.seconds.get()).sum::<f64>(), 120.5);
-    assert_eq!(story.of::<Feed>(home.learner).next().unwrap().part.kcal.get(), 6.0);
-    home.page(&format!("/l/{}/likes", home.learner)).await.says("share of the time busy with it");
+    assert_eq!(story.of::<Feed>(home.animal).next().unwrap().part.kcal.get(), 6.0);
+    home.page(&format!("/l/{}/likes", home.animal)).await.says("share of the time busy with it");
 }
 
 #[tokio::test]
 async fn a_test_needs_a_format_rewards_and_rounds() {
     let home = Home::new().await;
     let all = four(&home).await;
-    let to = format!("/l/{}/likes/new", home.learner);
+    let to = format!("/l/{}/likes/new", home.animal);
     home.post(&to, &[("format", "paired"), ("rewards", &all[0]), ("rounds", "1")])
         .await
         .refused()
@@ -196,8 +196,8 @@ async fn a_test_needs_a_format_rewards_and_rounds() {
         .refused()
         .says("is missing")
         .says("1 is a good start");
-    assert_eq!(home.story().await.of::<LikesTest>(home.learner).count(), 0);
-    assert_eq!(home.get(&format!("/l/{}/likes/test/{}", home.learner, all[0])).await.status, 404);
+    assert_eq!(home.story().await.of::<LikesTest>(home.animal).count(), 0);
+    assert_eq!(home.get(&format!("/l/{}/likes/test/{}", home.animal, all[0])).await.status, 404);
 }
 
 #[tokio::test]
@@ -205,31 +205,31 @@ async fn a_suggested_pair_is_laid_out_as_suggested() {
     let home = Home::new().await;
     let all = four(&home).await;
     for (left, right) in [(&all[1], &all[2]), (&all[2], &all[1]), (&all[1], &all[3]), (&all[3], &all[0])] {
-        let to = home.post(&format!("/l/{}/likes/pair", home.learner), &[("left", left), ("right", right)]).await;
+        let to = home.post(&format!("/l/{}/likes/pair", home.animal), &[("left", left), ("right", right)]).await;
         let page = home.page(&to.kept().to).await;
         assert_eq!(offered(&page), [left.clone(), right.clone()]);
     }
-    home.post(&format!("/l/{}/likes/pair", home.learner), &[("left", &all[1]), ("right", &all[1])]).await.refused();
+    home.post(&format!("/l/{}/likes/pair", home.animal), &[("left", &all[1]), ("right", &all[1])]).await.refused();
 }
 
 #[tokio::test]
 async fn a_food_that_became_forbidden_is_not_offered_again() {
     let home = Home::new().await;
     let all = four(&home).await;
-    let to = format!("/people/animal/{}", home.learner);
+    let to = format!("/people/animal/{}", home.animal);
     // Xylitol is "never" for dogs and parrots, no more than "avoid" for cats: as a cat's food it is kept.
     home.post(&to, &[("name", "Pip"), ("species", "cat"), ("active", "yes")]).await.kept();
     let gum = home.reward("food", "xylitol paste", &[("kcal_per_piece", "1")]).await;
     home.page("/people").await.says("no cause for alarm").does_not_say("Never give this to Pip");
     home.post(&to, &[("name", "Pip"), ("species", "dog"), ("active", "yes")]).await.kept();
-    let page = home.page(&format!("/l/{}/likes/new", home.learner)).await;
+    let page = home.page(&format!("/l/{}/likes/new", home.animal)).await;
     page.says("Never give this to Pip").does_not_say(&gum);
     home.post(
-        &format!("/l/{}/likes/new", home.learner),
+        &format!("/l/{}/likes/new", home.animal),
         &[("format", "paired"), ("rounds", "1"), ("rewards", &all[0]), ("rewards", &gum)],
     )
     .await
     .refused();
     let story = home.story().await;
-    assert!(story.of::<LikesTest>(home.learner).all(|t| t.part.format != LikesFormat::Paired));
+    assert!(story.of::<LikesTest>(home.animal).all(|t| t.part.format != LikesFormat::Paired));
 }

@@ -44,7 +44,7 @@ impl Heard {
     async fn new(words: u64) -> Self {
         let home = Home::new().await;
         for w in 0..words {
-            let answer = home.post(&format!("/l/{}/words/new", home.learner), &[("says", &format!("word {w}"))]).await;
+            let answer = home.post(&format!("/l/{}/words/new", home.animal), &[("says", &format!("word {w}"))]).await;
             let card = answer.kept().to.split('?').next().unwrap().to_owned();
             home.post_bytes(&format!("{card}/recording"), "audio/wav", wav(&say(w, 0))).await.kept();
         }
@@ -54,7 +54,7 @@ impl Heard {
     }
 
     fn url(&self) -> String {
-        format!("ws://{}/api/listen/{}", self.at, self.home.learner)
+        format!("ws://{}/api/listen/{}", self.at, self.home.animal)
     }
 
     async fn presses(&self) -> Vec<(String, f64, Event)> {
@@ -180,7 +180,7 @@ async fn presses_are_told_and_logged_once_though_the_connection_breaks_and_block
     heard.all_true(&found, &PRESSES);
     assert!((1..=4).contains(&told), "{told} told on the second connection");
     for (_, _, event) in &found {
-        assert_eq!((event.source, event.learner), (Source::Heard, Some(heard.home.learner)));
+        assert_eq!((event.source, event.animal), (Source::Heard, Some(heard.home.animal)));
         assert!(matches!(&event.body, Body::Press(p) if p.by == PressedBy::Unknown && p.speed.is_some()));
     }
     // The same stream after the notebook has forgotten it: nothing is logged twice.
@@ -245,9 +245,9 @@ async fn a_press_that_was_tapped_too_counts_once_as_tapped() {
     let heard = Heard::new(2).await;
     let card = heard.home.story().await.unassigned::<sayso_model::WordCard>().next().unwrap().event.clone();
     let body: Body =
-        serde_json::from_value(json!({ "kind": "press", "word": heard.words["word 0"], "by": "learner" })).unwrap();
+        serde_json::from_value(json!({ "kind": "press", "word": heard.words["word 0"], "by": "animal" })).unwrap();
     let happened_at = BEGAN.parse::<Moment>().unwrap().plus_seconds(1.8);
-    let tap = Event { id: EventId(Uuid::now_v7()), learner: Some(heard.home.learner), happened_at, body, ..card };
+    let tap = Event { id: EventId(Uuid::now_v7()), animal: Some(heard.home.animal), happened_at, body, ..card };
     heard.home.state.store.append(vec![tap.clone()]).await.unwrap();
     let (url, sound) = (heard.url(), scene(6, &[(0, 1.0), (1, 3.0)]));
     let states = apart(move || {
@@ -265,7 +265,7 @@ async fn a_press_that_was_tapped_too_counts_once_as_tapped() {
     assert_eq!(found.len(), 2);
     assert_eq!(found[0].2.id, tap.id);
     // Only the one nobody tapped waits to be judged.
-    let page = heard.home.page(&format!("/l/{}/heard", heard.home.learner)).await;
+    let page = heard.home.page(&format!("/l/{}/heard", heard.home.animal)).await;
     page.does_not_say("\u{201c}word 0\u{201d}").says("\u{201c}word 1\u{201d}");
 }
 
@@ -321,8 +321,8 @@ async fn what_cannot_be_listened_to_is_told() {
     })
     .await;
     assert!(heard.presses().await.is_empty());
-    heard.home.page(&format!("/l/{}/listen", heard.home.learner)).await.says("listen-switch");
-    assert_eq!(heard.home.get(&format!("/api/listen/{}", heard.home.learner)).await.status.as_u16(), 400);
+    heard.home.page(&format!("/l/{}/listen", heard.home.animal)).await.says("listen-switch");
+    assert_eq!(heard.home.get(&format!("/api/listen/{}", heard.home.animal)).await.status.as_u16(), 400);
 }
 
 fn refused(result: Result<Page, tungstenite::Error>) -> u16 {
@@ -361,7 +361,7 @@ async fn another_sites_page_and_a_device_that_is_not_paired_hear_nothing() {
     let tried = state.access.pair(&code, "a phone", "192.168.1.9".parse().unwrap(), now).unwrap();
     let sayso_web::access::Tried::Paired(secret) = tried else { panic!("{tried:?}") };
     let at = serve(state.clone()).await;
-    let (url, cookie) = (format!("ws://{at}/api/listen/{}", heard.home.learner), format!("sayso_paired={secret}"));
+    let (url, cookie) = (format!("ws://{at}/api/listen/{}", heard.home.animal), format!("sayso_paired={secret}"));
     let began = now.to_string();
     apart(move || {
         assert_eq!(refused(Page::open(&url, &[])), 401);

@@ -5,10 +5,10 @@
 mod at_home;
 
 use at_home::Home;
-use sayso_model::{LearnerCard, LifeStage, Role, Species};
+use sayso_model::{AnimalCard, LifeStage, Role, Species};
 
 #[tokio::test]
-async fn a_learner_is_made_with_its_food_for_the_day() {
+async fn a_animal_is_made_with_its_food_for_the_day() {
     let home = Home::new().await;
     home.post(
         "/people/animal/new",
@@ -27,7 +27,7 @@ async fn a_learner_is_made_with_its_food_for_the_day() {
     .await
     .kept();
     let story = home.story().await;
-    let mo = story.learners().into_values().find(|l| l.name.as_str() == "Mo").unwrap().clone();
+    let mo = story.animals().into_values().find(|l| l.name.as_str() == "Mo").unwrap().clone();
     assert_eq!((mo.species, mo.life_stage, mo.born_estimated), (Species::Cat, Some(LifeStage::NeuteredAdult), true));
     assert_eq!(mo.born.unwrap().to_string(), "2022-09-01");
     assert_eq!((mo.weight_kg.unwrap().get(), mo.reward_share.unwrap().get()), (4.5, 0.08));
@@ -65,13 +65,13 @@ async fn what_was_typed_stays_and_each_wrong_field_is_named() {
         .says("does not fit a cat")
         .says("must be more than 0 and at most 10")
         .says("is not a day such as");
-    assert_eq!(home.story().await.learners().len(), 1);
+    assert_eq!(home.story().await.animals().len(), 1);
 }
 
 #[tokio::test]
 async fn an_edit_is_a_new_version_and_the_first_stays_in_the_log() {
     let home = Home::new().await;
-    let to = format!("/people/animal/{}", home.learner);
+    let to = format!("/people/animal/{}", home.animal);
     home.page(&to).await.says("value=\"Pip\"");
     home.post(
         &to,
@@ -86,17 +86,17 @@ async fn an_edit_is_a_new_version_and_the_first_stays_in_the_log() {
     .await
     .kept();
     let story = home.story().await;
-    assert_eq!(story.learners()[&home.learner].weight_kg.unwrap().get(), 22.0);
-    let versions = story.of::<LearnerCard>(home.learner).count();
+    assert_eq!(story.animals()[&home.animal].weight_kg.unwrap().get(), 22.0);
+    let versions = story.of::<AnimalCard>(home.animal).count();
     assert_eq!(versions, 2);
     home.post(&to, &[("name", ""), ("species", "dog")]).await.refused().says("must not be empty");
-    assert_eq!(home.story().await.of::<LearnerCard>(home.learner).count(), 2);
+    assert_eq!(home.story().await.of::<AnimalCard>(home.animal).count(), 2);
 }
 
 #[tokio::test]
 async fn a_puppy_is_fed_by_its_share_of_the_grown_weight_or_not_reckoned_at_all() {
     let home = Home::new().await;
-    let to = format!("/people/animal/{}", home.learner);
+    let to = format!("/people/animal/{}", home.animal);
     let puppy = [("name", "Pip"), ("species", "dog"), ("active", "yes"), ("weight_kg", "10"), ("life_stage", "puppy")];
     home.post(&to, &puppy).await.kept();
     home.page("/people").await.says("share of the weight it will have grown").says("Type it in");
@@ -113,7 +113,7 @@ async fn a_puppy_is_fed_by_its_share_of_the_grown_weight_or_not_reckoned_at_all(
 async fn where_nothing_can_be_computed_a_veterinarian_is_named() {
     let home = Home::new().await;
     home.page("/people").await.says("ask a veterinarian").says("Type it in");
-    let to = format!("/people/animal/{}", home.learner);
+    let to = format!("/people/animal/{}", home.animal);
     let parrot = [("name", "Pip"), ("species", "parrot"), ("active", "yes")];
     home.post(&to, &parrot).await.kept();
     home.page("/people").await.says("there is no formula here for this animal (parrot)");
@@ -127,9 +127,9 @@ async fn people_come_and_go_and_keep_their_names() {
     let home = Home::new().await;
     home.post("/people/person/new", &[("name", "Kim"), ("role", "coach")]).await.kept();
     let story = home.story().await;
-    let kim = story.teachers().into_values().find(|t| t.name.as_str() == "Kim").unwrap().clone();
+    let kim = story.people().into_values().find(|t| t.name.as_str() == "Kim").unwrap().clone();
     assert_eq!((kim.role, kim.active), (Role::Coach, true));
-    let to = format!("/people/person/{}", kim.teacher);
+    let to = format!("/people/person/{}", kim.person);
     home.page(&to).await.says("value=\"Kim\"");
     home.post(&to, &[("name", "Kim"), ("role", "coach")]).await.kept();
     home.page("/people").await.says("No longer in use (1)");
@@ -139,12 +139,12 @@ async fn people_come_and_go_and_keep_their_names() {
 }
 
 #[tokio::test]
-async fn the_household_can_be_renamed_and_moved() {
+async fn the_home_can_be_renamed_and_moved() {
     let home = Home::new().await;
-    home.page("/people/household").await.says("The house by the park").says("Europe/Berlin");
-    home.post("/people/household", &[("name", "By the sea"), ("zone", "america/asuncion")]).await.kept();
+    home.page("/people/home").await.says("The house by the park").says("Europe/Berlin");
+    home.post("/people/home", &[("name", "By the sea"), ("zone", "america/asuncion")]).await.kept();
     home.page("/people").await.says("By the sea").says("America/Asuncion");
-    home.post("/people/household", &[("name", "By the sea"), ("zone", "Atlantis")])
+    home.post("/people/home", &[("name", "By the sea"), ("zone", "Atlantis")])
         .await
         .refused()
         .says("is not an IANA time zone")
@@ -208,7 +208,7 @@ async fn text_from_people_is_never_markup() {
         "/people".to_owned(),
         format!("/people/reward/{id}"),
         "/sheets/rules".into(),
-        format!("/l/{}/likes/new", home.learner),
+        format!("/l/{}/likes/new", home.animal),
     ] {
         home.page(&path).await.does_not_say("<img").says("&lt;img");
     }

@@ -12,7 +12,7 @@ async fn the_fridge_sheet_holds_words_rules_and_cautions() {
     let home = Home::new().await;
     home.page("/sheets").await.says("House rules").says("Progress report");
     home.page("/sheets/rules").await.says("No word is on the board yet");
-    let to = format!("/l/{}/words/new", home.learner);
+    let to = format!("/l/{}/words/new", home.animal);
     home.post(
         &to,
         &[
@@ -26,7 +26,7 @@ async fn the_fridge_sheet_holds_words_rules_and_cautions() {
     .kept();
     home.post(&to, &[("says", "bed"), ("closing", "yes")]).await.kept();
     let story = home.story().await;
-    let ball = story.words_of(home.learner).iter().find(|w| w.says.as_str() == "ball").unwrap().word.to_string();
+    let ball = story.words_of(home.animal).iter().find(|w| w.says.as_str() == "ball").unwrap().word.to_string();
     home.post("/people/rule/new", &[("text", "Everyone answers alike.")]).await.kept();
     home.post("/people/rule/new", &[("text", "Not near the road."), ("word", &ball)]).await.kept();
     home.page("/sheets/rules")
@@ -46,7 +46,7 @@ async fn the_fridge_sheet_holds_words_rules_and_cautions() {
 #[tokio::test]
 async fn a_report_of_nothing_says_that_nothing_is_known() {
     let home = Home::new().await;
-    home.page(&format!("/sheets/{}/progress", home.learner))
+    home.page(&format!("/sheets/{}/progress", home.animal))
         .await
         .says("Not a diagnosis")
         .says("nothing can be said yet (n = 0)")
@@ -54,20 +54,20 @@ async fn a_report_of_nothing_says_that_nothing_is_known() {
         .says("no session was noted in this period (n = 0)")
         .says("no likes test was held (n = 0)")
         .says("no weight is known");
-    home.page(&format!("/sheets/{}/likes", home.learner)).await.says("Nothing has been tested yet (n = 0)");
+    home.page(&format!("/sheets/{}/likes", home.animal)).await.says("Nothing has been tested yet (n = 0)");
     assert_eq!(home.get("/sheets/0195a0a0-0000-7000-8000-000000000000/progress").await.status, 404);
 }
 
 #[tokio::test]
 async fn a_report_tells_signs_and_counts_with_their_n() {
     let home = Home::new().await;
-    home.post(&format!("/l/{}/words/new", home.learner), &[("says", "ball")]).await.kept();
+    home.post(&format!("/l/{}/words/new", home.animal), &[("says", "ball")]).await.kept();
     let story = home.story().await;
     let first = story.ledger().all().next().unwrap().clone();
-    let word = story.words_of(home.learner)[0].word;
+    let word = story.words_of(home.animal)[0].word;
     let event = |i: u128, at: &str, body: Body| Event {
         id: EventId(uuid::Uuid::from_u128(0x0195_a0a0_0000_7000_8000_0000_0000_0000 + i)),
-        learner: Some(home.learner),
+        animal: Some(home.animal),
         happened_at: at.parse().unwrap(),
         source: Source::Tap,
         body,
@@ -91,12 +91,12 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
         session: None,
     };
     let events = vec![
-        event(1, "2026-02-20T10:00:00Z", press(PressedBy::Learner)),
-        event(2, "2026-02-20T10:05:00Z", press(PressedBy::Learner)),
+        event(1, "2026-02-20T10:00:00Z", press(PressedBy::Animal)),
+        event(2, "2026-02-20T10:05:00Z", press(PressedBy::Animal)),
         event(3, "2026-02-27T10:00:00Z", sign.into()),
     ];
     home.state.store.append(events).await.unwrap();
-    home.page(&format!("/sheets/{}/progress", home.learner))
+    home.page(&format!("/sheets/{}/progress", home.animal))
         .await
         .says("Its own presses: n = 2")
         .says("Strong signs: n = 1")
@@ -104,6 +104,6 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
         .says("Missed, or no answer noted: 100 % (16 % to 100 %, n = 2)")
         .says("2026-02-03 to 2026-03-02");
     // The period can be shorter; an unknown one falls back to four weeks.
-    home.page(&format!("/sheets/{}/progress?days=14", home.learner)).await.says("2026-02-17 to 2026-03-02");
-    home.page(&format!("/sheets/{}/progress?days=9999", home.learner)).await.says("2026-02-03 to 2026-03-02");
+    home.page(&format!("/sheets/{}/progress?days=14", home.animal)).await.says("2026-02-17 to 2026-03-02");
+    home.page(&format!("/sheets/{}/progress?days=9999", home.animal)).await.says("2026-02-03 to 2026-03-02");
 }

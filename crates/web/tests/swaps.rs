@@ -6,7 +6,7 @@ mod at_home;
 
 use at_home::Home;
 use sayso_model::{
-    Answer, Delivery, Event, EventId, Invitation, InvitationKind, InvitationResult, LearnerCard, Press, Seconds,
+    AnimalCard, Answer, Delivery, Event, EventId, Invitation, InvitationKind, InvitationResult, Press, Seconds,
     SwapDraw, SwapEnd, SwapPlan, SwapStop, WordId, draw,
 };
 use serde_json::Value;
@@ -14,17 +14,17 @@ use serde_json::Value;
 async fn word(home: &Home, kind: &str, says: &str) -> WordId {
     let more: &[(&str, &str)] = if kind == "food" { &[("kcal_per_piece", "2")] } else { &[] };
     let reward = home.reward(kind, &format!("the {says} thing"), more).await;
-    let answer = home.post(&format!("/l/{}/words/new", home.learner), &[("says", says), ("reward", &reward)]).await;
+    let answer = home.post(&format!("/l/{}/words/new", home.animal), &[("says", says), ("reward", &reward)]).await;
     answer.kept().to.split(['/', '?']).nth(5).unwrap().parse().unwrap()
 }
 
 fn page(home: &Home) -> String {
-    format!("/l/{}/swaps", home.learner)
+    format!("/l/{}/swaps", home.animal)
 }
 
 async fn agree(home: &Home, words: &[WordId], more: &[(&str, &str)]) -> at_home::Answer {
     let words: Vec<String> = words.iter().map(ToString::to_string).collect();
-    let mut pairs = vec![("days", "28"), ("one_in", "8"), ("household", "yes")];
+    let mut pairs = vec![("days", "28"), ("one_in", "8"), ("home", "yes")];
     for (name, value) in more {
         pairs.retain(|(n, _)| n != name);
         pairs.push((name, value));
@@ -34,18 +34,18 @@ async fn agree(home: &Home, words: &[WordId], more: &[(&str, &str)]) -> at_home:
 }
 
 async fn plan(home: &Home) -> SwapPlan {
-    home.story().await.of::<SwapPlan>(home.learner).next_back().unwrap().part.clone()
+    home.story().await.of::<SwapPlan>(home.animal).next_back().unwrap().part.clone()
 }
 
 async fn board(home: &Home) -> Value {
-    serde_json::from_str(&home.page(&format!("/api/board/{}", home.learner)).await.text).unwrap()
+    serde_json::from_str(&home.page(&format!("/api/board/{}", home.animal)).await.text).unwrap()
 }
 
 /// An event as the board sends it.
 async fn note(home: &Home, body: impl Into<sayso_model::Body>) -> EventId {
     let story = home.story().await;
-    let like = story.everyones::<LearnerCard>().next().unwrap().event.clone();
-    let event = Event { id: EventId(uuid::Uuid::now_v7()), learner: Some(home.learner), body: body.into(), ..like };
+    let like = story.everyones::<AnimalCard>().next().unwrap().event.clone();
+    let event = Event { id: EventId(uuid::Uuid::now_v7()), animal: Some(home.animal), body: body.into(), ..like };
     let sent = home.post_bytes("/api/events", "application/json", serde_json::to_vec(&[&event]).unwrap()).await;
     assert!(sent.text.contains("\"new\""), "{}", sent.text);
     event.id
@@ -77,11 +77,11 @@ async fn swaps_are_explained_agreed_shown_on_the_board_and_stopped() {
     home.post(&format!("{}/stop", page(&home)), &[("swap", &swap), ("reason", "signs")]).await.kept();
     home.post(&format!("{}/stop", page(&home)), &[("swap", &swap), ("reason", "signs")]).await.kept();
     let story = home.story().await;
-    let stops: Vec<&SwapStop> = story.of::<SwapStop>(home.learner).map(|s| s.part).collect();
+    let stops: Vec<&SwapStop> = story.of::<SwapStop>(home.animal).map(|s| s.part).collect();
     assert_eq!(stops.iter().map(|s| s.reason).collect::<Vec<_>>(), [SwapEnd::Signs], "stopping twice stops once");
     assert_eq!(board(&home).await["swap"], Value::Null);
     home.page(&page(&home)).await.says("because of signs of stress").says("Begin the swaps");
-    home.page(&format!("/l/{}/log", home.learner)).await.says("Swaps stopped because of signs of stress");
+    home.page(&format!("/l/{}/log", home.animal)).await.says("Swaps stopped because of signs of stress");
 }
 
 #[tokio::test]
@@ -89,22 +89,22 @@ async fn what_cannot_be_agreed_says_why() {
     let home = Home::new().await;
     let words = [word(&home, "play", "frisbee").await, word(&home, "touch", "brush").await];
     agree(&home, &words[..1], &[]).await.refused().says("must be 2 or more, not 1");
-    agree(&home, &words, &[("household", "")]).await.refused().says("must agree");
+    agree(&home, &words, &[("home", "")]).await.refused().says("must agree");
     agree(&home, &words, &[("days", "3")]).await.refused().says("from 4 to 366");
     agree(&home, &words, &[("days", "")]).await.refused().says("are missing");
     agree(&home, &words, &[("one_in", "3")]).await.refused().says("from 4 to 50");
     agree(&home, &words, &[("seed", "1")]).await.refused().says("is not a field");
     let thing = home.story().await.words()[&words[0]].reward.unwrap().to_string();
-    let twin = home.post(&format!("/l/{}/words/new", home.learner), &[("says", "disc"), ("reward", &thing)]).await;
+    let twin = home.post(&format!("/l/{}/words/new", home.animal), &[("says", "disc"), ("reward", &thing)]).await;
     let twin: WordId = twin.kept().to.split(['/', '?']).nth(5).unwrap().parse().unwrap();
     agree(&home, &[words[0], twin], &[]).await.refused().says("for the same thing");
     // A closing word takes no part.
     let closing = [("says", "all done"), ("closing", "yes"), ("reward", &*home.reward("rest", "bed", &[]).await)];
-    let closing = home.post(&format!("/l/{}/words/new", home.learner), &closing).await;
+    let closing = home.post(&format!("/l/{}/words/new", home.animal), &closing).await;
     let closing: WordId = closing.kept().to.split(['/', '?']).nth(5).unwrap().parse().unwrap();
     home.page(&page(&home)).await.does_not_say(&closing.to_string());
     agree(&home, &[words[0], closing], &[]).await.refused();
-    assert_eq!(home.story().await.of::<SwapPlan>(home.learner).count(), 0);
+    assert_eq!(home.story().await.of::<SwapPlan>(home.animal).count(), 0);
 }
 
 #[tokio::test]
@@ -112,8 +112,8 @@ async fn a_plan_taken_back_in_the_log_still_runs_until_it_is_stopped() {
     let home = Home::new().await;
     let words = [word(&home, "play", "frisbee").await, word(&home, "touch", "brush").await];
     agree(&home, &words, &[]).await.kept();
-    let id = home.story().await.of::<SwapPlan>(home.learner).next().unwrap().id().to_string();
-    home.post(&format!("/l/{}/log/withdraw", home.learner), &[("of", &id)]).await.kept();
+    let id = home.story().await.of::<SwapPlan>(home.animal).next().unwrap().id().to_string();
+    home.post(&format!("/l/{}/log/withdraw", home.animal), &[("of", &id)]).await.kept();
     home.page(&page(&home)).await.says("Swaps are running");
     assert!(board(&home).await["swap"].is_object());
 }
@@ -129,7 +129,7 @@ async fn answers_are_counted_as_drawn_or_not() {
     for i in 0..24 {
         let press = Press {
             word: words[0],
-            by: sayso_model::PressedBy::Learner,
+            by: sayso_model::PressedBy::Animal,
             certainty: sayso_model::Probability::clamped(1.0),
             accident: sayso_model::Accident::Unsure,
             place: None,
@@ -185,5 +185,5 @@ async fn the_board_hears_of_a_round_and_of_its_next_call() {
         note(&home, call).await;
     }
     assert_eq!(board(&home).await["round"]["next"], 4);
-    home.page(&format!("/l/{}/log", home.learner)).await.says("Round of 4 begun").says("drawn, call 3");
+    home.page(&format!("/l/{}/log", home.animal)).await.says("Round of 4 begun").says("drawn, call 3");
 }

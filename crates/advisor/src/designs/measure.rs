@@ -4,7 +4,7 @@ use super::{Lane, Trial};
 use crate::estimate::{Unit, mean};
 use crate::observe::{answered, invitations, own_presses, showings};
 use sayso_model::{
-    CaseCondition, CaseMeasure, CaseUnit, Day, Delivery, Invitation, LearnerId, Moment, Press, SessionId, SessionStart,
+    AnimalId, CaseCondition, CaseMeasure, CaseUnit, Day, Delivery, Invitation, Moment, Press, SessionId, SessionStart,
     Sign, SignLevel, Story, WordId,
 };
 
@@ -100,26 +100,26 @@ struct Series {
 impl Series {
     fn of(story: &Story, lane: &Lane, measure: CaseMeasure, now: Moment) -> Self {
         let ours = |word: WordId| lane.words.is_empty() || lane.words.contains(&word);
-        let learner = lane.learner;
+        let animal = lane.animal;
         let mut seen: Vec<(Moment, Option<SessionId>, f64)> = match measure {
-            CaseMeasure::OwnPresses => own_presses(&answered(story, learner), None)
+            CaseMeasure::OwnPresses => own_presses(&answered(story, animal), None)
                 .iter()
                 .filter(|a| ours(a.press.part.word))
                 .map(|a| (a.press.at(), a.press.part.session, 1.0))
                 .collect(),
             CaseMeasure::JoinedShare => story
-                .sessions(learner)
+                .sessions(animal)
                 .iter()
                 .map(|s| (s.start.at(), Some(s.id()), f64::from(u8::from(s.joined()))))
                 .collect(),
-            CaseMeasure::TimeToPress | CaseMeasure::PressedShare => invited(story, learner, measure, ours),
+            CaseMeasure::TimeToPress | CaseMeasure::PressedShare => invited(story, animal, measure, ours),
             CaseMeasure::StressSigns => story
-                .of::<Sign>(learner)
+                .of::<Sign>(animal)
                 .filter(|s| s.part.level != SignLevel::Joining)
                 .map(|s| (s.at(), s.part.session, 1.0))
                 .collect(),
             CaseMeasure::DeliveryDelay => {
-                let all = answered(story, learner);
+                let all = answered(story, animal);
                 let both = showings(&all, None).into_iter().chain(own_presses(&all, None));
                 both.filter(|a| ours(a.press.part.word) && a.given())
                     .filter_map(|a| Some((a.press.at(), a.press.part.session, a.delay_s()?)))
@@ -128,11 +128,11 @@ impl Series {
         };
         seen.retain(|s| s.0 <= now);
         let mut kept: Vec<(Moment, Option<SessionId>)> = Vec::new();
-        kept.extend(story.of::<Press>(learner).map(|f| (f.at(), f.part.session)));
-        kept.extend(story.of::<Delivery>(learner).map(|f| (f.at(), f.part.session)));
-        kept.extend(story.of::<Invitation>(learner).map(|f| (f.at(), f.part.session)));
-        kept.extend(story.of::<SessionStart>(learner).map(|f| (f.at(), Some(f.part.session))));
-        kept.extend(story.of::<Sign>(learner).map(|f| (f.at(), f.part.session)));
+        kept.extend(story.of::<Press>(animal).map(|f| (f.at(), f.part.session)));
+        kept.extend(story.of::<Delivery>(animal).map(|f| (f.at(), f.part.session)));
+        kept.extend(story.of::<Invitation>(animal).map(|f| (f.at(), f.part.session)));
+        kept.extend(story.of::<SessionStart>(animal).map(|f| (f.at(), Some(f.part.session))));
+        kept.extend(story.of::<Sign>(animal).map(|f| (f.at(), f.part.session)));
         Self { measure, seen, kept }
     }
 
@@ -152,7 +152,7 @@ impl Series {
 
 fn invited(
     story: &Story,
-    learner: LearnerId,
+    animal: AnimalId,
     measure: CaseMeasure,
     ours: impl Fn(WordId) -> bool,
 ) -> Vec<(Moment, Option<SessionId>, f64)> {
@@ -160,7 +160,7 @@ fn invited(
     words
         .keys()
         .filter(|w| ours(**w))
-        .flat_map(|word| invitations(story, learner, *word, Moment::clamped(i64::MAX)).usable)
+        .flat_map(|word| invitations(story, animal, *word, Moment::clamped(i64::MAX)).usable)
         .map(|u| {
             let value = if measure == CaseMeasure::TimeToPress { u.seconds } else { f64::from(u8::from(u.pressed)) };
             (u.invitation.at(), u.invitation.part.session, value)

@@ -16,7 +16,7 @@ use crate::welfare::rest_today;
 use sayso_methods::single_case::CaseError;
 use sayso_methods::single_case::schedule::{Assignment, Design};
 use sayso_model::{
-    CaseCondition, CaseDesign, CaseStop, CaseUnit, Day, DesignId, DesignNote, DesignPlan, DesignStop, Fact, LearnerId,
+    AnimalId, CaseCondition, CaseDesign, CaseStop, CaseUnit, Day, DesignId, DesignNote, DesignPlan, DesignStop, Fact,
     Moment, Purpose, Session, Sign, SignLevel, Story, WordId,
 };
 
@@ -26,7 +26,7 @@ pub struct Lane {
     /// Its name: a word, an animal, or none for the only one.
     pub name: String,
     /// Whose behaviour is measured.
-    pub learner: LearnerId,
+    pub animal: AnimalId,
     /// Words measured; all where empty.
     pub words: Vec<WordId>,
 }
@@ -37,7 +37,7 @@ pub struct Trial<'a> {
     /// Its plan.
     pub plan: Fact<'a, DesignPlan>,
     /// The animal the plan is about.
-    pub learner: LearnerId,
+    pub animal: AnimalId,
     /// The design with its numbers.
     pub design: Design,
     /// The drawn order.
@@ -93,10 +93,10 @@ pub fn design_of(plan: &DesignPlan) -> Design {
 
 /// Plans that concern an animal, oldest first: its own, and those over several animals that name it.
 #[must_use]
-pub fn plans(story: &Story, learner: LearnerId) -> Vec<Fact<'_, DesignPlan>> {
+pub fn plans(story: &Story, animal: AnimalId) -> Vec<Fact<'_, DesignPlan>> {
     let mut all: Vec<_> = story
         .everyones::<DesignPlan>()
-        .filter(|p| p.event.learner == Some(learner) || p.part.learners.contains(&learner))
+        .filter(|p| p.event.animal == Some(animal) || p.part.animals.contains(&animal))
         .collect();
     all.sort_by_key(|p| (p.at(), p.id()));
     all
@@ -107,26 +107,25 @@ pub fn plans(story: &Story, learner: LearnerId) -> Vec<Fact<'_, DesignPlan>> {
 /// # Errors
 /// [`CaseError`] for a plan whose numbers do not fit together.
 #[must_use]
-pub fn trial(story: &Story, learner: LearnerId, id: DesignId) -> Option<Result<Trial<'_>, CaseError>> {
-    let plan = plans(story, learner).into_iter().find(|p| p.part.trial == id)?;
-    let owner = plan.event.learner.unwrap_or(learner);
+pub fn trial(story: &Story, animal: AnimalId, id: DesignId) -> Option<Result<Trial<'_>, CaseError>> {
+    let plan = plans(story, animal).into_iter().find(|p| p.part.trial == id)?;
+    let owner = plan.event.animal.unwrap_or(animal);
     let design = design_of(plan.part);
     let lanes = lanes(story, owner, plan.part);
-    Some(design.draw(u64::from(plan.part.seed)).map(|order| Trial { plan, learner: owner, design, order, lanes }))
+    Some(design.draw(u64::from(plan.part.seed)).map(|order| Trial { plan, animal: owner, design, order, lanes }))
 }
 
-fn lanes(story: &Story, owner: LearnerId, plan: &DesignPlan) -> Vec<Lane> {
+fn lanes(story: &Story, owner: AnimalId, plan: &DesignPlan) -> Vec<Lane> {
     let says = |word: &WordId| story.words().get(word).map_or_else(|| "?".to_owned(), |c| c.says.to_string());
-    let name =
-        |learner: &LearnerId| story.learners().get(learner).map_or_else(|| "?".to_owned(), |c| c.name.to_string());
+    let name = |animal: &AnimalId| story.animals().get(animal).map_or_else(|| "?".to_owned(), |c| c.name.to_string());
     match plan.design {
-        CaseDesign::MultipleBaseline if plan.learners.is_empty() => {
-            plan.words.iter().map(|w| Lane { name: says(w), learner: owner, words: vec![*w] }).collect()
+        CaseDesign::MultipleBaseline if plan.animals.is_empty() => {
+            plan.words.iter().map(|w| Lane { name: says(w), animal: owner, words: vec![*w] }).collect()
         }
         CaseDesign::MultipleBaseline => {
-            plan.learners.iter().map(|l| Lane { name: name(l), learner: *l, words: plan.words.clone() }).collect()
+            plan.animals.iter().map(|l| Lane { name: name(l), animal: *l, words: plan.words.clone() }).collect()
         }
-        _ => vec![Lane { name: String::new(), learner: owner, words: plan.words.clone() }],
+        _ => vec![Lane { name: String::new(), animal: owner, words: plan.words.clone() }],
     }
 }
 
@@ -141,8 +140,8 @@ impl Trial<'_> {
     /// What was noted to be in force at a point, where it was noted.
     fn noted(&self, story: &Story, lane: usize, point: u16) -> Option<CaseCondition> {
         let lane = self.lanes.get(lane)?;
-        let over_words = self.plan.part.design == CaseDesign::MultipleBaseline && self.plan.part.learners.is_empty();
-        let note = story.of::<DesignNote>(lane.learner).rfind(|n| {
+        let over_words = self.plan.part.design == CaseDesign::MultipleBaseline && self.plan.part.animals.is_empty();
+        let note = story.of::<DesignNote>(lane.animal).rfind(|n| {
             n.part.trial == self.plan.part.trial
                 && n.part.point == point
                 && (!over_words || n.part.word.is_none_or(|w| lane.words.contains(&w)))
@@ -161,7 +160,7 @@ impl Trial<'_> {
                 && at <= now
                 && matches!(s.start.part.purpose, Purpose::Showing | Purpose::Inviting)
         };
-        story.sessions(lane.learner).into_iter().filter(counts).take(usize::from(self.plan.part.points)).collect()
+        story.sessions(lane.animal).into_iter().filter(counts).take(usize::from(self.plan.part.points)).collect()
     }
 
     /// The point going on or coming next, from 1; none before the first day and after the last point.
@@ -208,7 +207,7 @@ impl Trial<'_> {
     fn strong_sign(&self, story: &Story, lane: usize, now: Moment) -> Option<Moment> {
         let all = measured(story, self, lane, now);
         let zone = story.zone();
-        let learner = self.lanes.get(lane)?.learner;
+        let animal = self.lanes.get(lane)?.animal;
         let under = |sign: &Fact<'_, Sign>| {
             let day = sign.at().day(&zone);
             all.iter().any(|m| {
@@ -220,7 +219,7 @@ impl Trial<'_> {
             })
         };
         let strong = |s: &Fact<'_, Sign>| s.part.level == SignLevel::Strong && s.at() <= now;
-        story.of::<Sign>(learner).filter(strong).find(under).map(|s| s.at())
+        story.of::<Sign>(animal).filter(strong).find(under).map(|s| s.at())
     }
 
     /// What to do now in each series.
@@ -229,7 +228,7 @@ impl Trial<'_> {
         let running = self.standing(story, now) == Standing::Running;
         (0..self.lanes.len())
             .map(|lane| {
-                if rest_today(story, self.lanes[lane].learner, now) {
+                if rest_today(story, self.lanes[lane].animal, now) {
                     return Today::Rest;
                 }
                 let point = self.point_now(story, lane, now).filter(|_| running);

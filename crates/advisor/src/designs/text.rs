@@ -4,7 +4,7 @@ use super::result::{Report, unit_of};
 use super::{Standing, Trial};
 use crate::estimate::Unit;
 use sayso_methods::single_case::standards::Verdict;
-use sayso_model::{CaseDesign, CaseMeasure, CaseQuestion, CaseStop, CaseUnit, DesignPlan, LearnerId, Story};
+use sayso_model::{AnimalId, CaseDesign, CaseMeasure, CaseQuestion, CaseStop, CaseUnit, DesignPlan, Story};
 
 /// From here on a result would be rare if the change did nothing.
 const RARE: f64 = 0.05;
@@ -118,12 +118,12 @@ fn amount(x: f64, plan: &DesignPlan) -> String {
     }
 }
 
-fn name(story: &Story, learner: LearnerId) -> String {
-    story.learners().get(&learner).map_or_else(|| "the animal".to_owned(), |c| c.name.to_string())
+fn name(story: &Story, animal: AnimalId) -> String {
+    story.animals().get(&animal).map_or_else(|| "the animal".to_owned(), |c| c.name.to_string())
 }
 
 pub(super) fn sentence(story: &Story, trial: &Trial<'_>, report: &Report) -> String {
-    let who = name(story, trial.learner);
+    let who = name(story, trial.animal);
     match &report.standing {
         Standing::NotYet(day) => return format!("It begins on {day}; until then everything is as usual."),
         Standing::Running => {

@@ -12,7 +12,7 @@ use std::collections::BTreeMap;
 /// source).
 const NEW_SITTING_H: f64 = 2.0;
 
-/// Paired trials; the first thing offered lay on the learner's left.
+/// Paired trials; the first thing offered lay on the animal's left.
 pub(super) fn pair_trials(trials: &[Fact<'_, LikeTrial>], index: &BTreeMap<RewardId, usize>) -> Vec<PairTrial> {
     trials
         .iter()

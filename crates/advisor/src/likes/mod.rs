@@ -1,4 +1,4 @@
-//! What the learner likes, from all its tests: published scores by format, one ranking with intervals, side bias,
+//! What the animal likes, from all its tests: published scores by format, one ranking with intervals, side bias,
 //! what to test next, whether it is known well enough, and when to test again.
 
 mod choices;
@@ -14,7 +14,7 @@ use sayso_methods::likes::{
     free_access_scores, multiple_scores, next_pair, paired_scores, retest, should_stop, side_bias, single_item_scores,
 };
 use sayso_model::{
-    Fact, LearnerId, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardCard, RewardId, RewardKind, Story,
+    AnimalId, Fact, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardCard, RewardId, RewardKind, Story,
 };
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -48,7 +48,7 @@ pub struct RankedReward {
 /// Which pair to offer next and why.
 #[derive(Clone, PartialEq, Debug)]
 pub struct NextTest {
-    /// Lay this on the learner's left.
+    /// Lay this on the animal's left.
     pub left: RewardId,
     /// Lay this on its right.
     pub right: RewardId,
@@ -120,8 +120,8 @@ pub struct Known {
 
 /// What one animal likes, as of `now`.
 #[must_use]
-pub fn likes(story: &Story, learner: LearnerId, now: Moment) -> LikesReport {
-    let trials: Vec<Fact<'_, LikeTrial>> = story.of::<LikeTrial>(learner).filter(|t| t.at() <= now).collect();
+pub fn likes(story: &Story, animal: AnimalId, now: Moment) -> LikesReport {
+    let trials: Vec<Fact<'_, LikeTrial>> = story.of::<LikeTrial>(animal).filter(|t| t.at() <= now).collect();
     let cards = story.rewards();
     // Rewards in the order of their ids: an index here is an item there.
     let items: Vec<RewardId> =

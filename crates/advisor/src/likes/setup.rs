@@ -1,7 +1,7 @@
 //! What to lay out next in a likes test, from its plan, its seed and the trials recorded so far.
 
 use sayso_methods::likes::schedule;
-use sayso_model::{AssessmentId, LearnerId, LikeOutcome, LikeTrial, LikesFormat, RewardId, Story};
+use sayso_model::{AnimalId, AssessmentId, LikeOutcome, LikeTrial, LikesFormat, RewardId, Story};
 use std::collections::BTreeSet;
 
 /// What to lay out next in a test.
@@ -15,7 +15,7 @@ pub enum Setup {
         number: usize,
         /// Trials in all, as far as they can be foreseen.
         of: usize,
-        /// From the learner's left to its right.
+        /// From the animal's left to its right.
         offered: Vec<RewardId>,
     },
     /// The test is done.
@@ -24,13 +24,13 @@ pub enum Setup {
 
 /// The next trial of a test, from its plan, its seed and the trials recorded so far; none for an unknown test.
 ///
-/// A withdrawn trial comes up again. A round of multiple-without-replacement ends when the learner walks away or
+/// A withdrawn trial comes up again. A round of multiple-without-replacement ends when the animal walks away or
 /// chooses none, for that is its answer.
 #[must_use]
-pub fn next_setup(story: &Story, learner: LearnerId, assessment: AssessmentId) -> Option<Setup> {
-    let test = story.of::<sayso_model::LikesTest>(learner).find(|t| t.part.assessment == assessment)?.part;
+pub fn next_setup(story: &Story, animal: AnimalId, assessment: AssessmentId) -> Option<Setup> {
+    let test = story.of::<sayso_model::LikesTest>(animal).find(|t| t.part.assessment == assessment)?.part;
     let done: Vec<&LikeTrial> =
-        story.of::<LikeTrial>(learner).map(|t| t.part).filter(|t| t.assessment == assessment).collect();
+        story.of::<LikeTrial>(animal).map(|t| t.part).filter(|t| t.assessment == assessment).collect();
     let (items, seed) = (test.rewards.len(), u64::from(test.seed));
     let pick = |indices: &[usize]| indices.iter().filter_map(|i| test.rewards.get(*i).copied()).collect::<Vec<_>>();
     let number = done.len() + 1;

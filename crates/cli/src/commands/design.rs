@@ -12,18 +12,18 @@ use sayso_advisor::designs::{
 };
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
-    CaseCondition, CaseDesign, CaseUnit, DesignId, DesignPlan, DesignStop, Label, LearnerId, Seconds, Story, WordId,
+    AnimalId, CaseCondition, CaseDesign, CaseUnit, DesignId, DesignPlan, DesignStop, Label, Seconds, Story, WordId,
 };
 use uuid::Uuid;
 
 /// Does what was asked.
 pub async fn design(what: &Designing) -> Result<(), CliError> {
     match what {
-        Designing::List { data, learner } => {
+        Designing::List { data, animal } => {
             let story = story(&data.data).await?;
-            for card in asked(&story, learner.as_deref())? {
+            for card in asked(&story, animal.as_deref())? {
                 say!("# {}", card.name);
-                for fact in designs::plans(&story, card.learner) {
+                for fact in designs::plans(&story, card.animal) {
                     let p = fact.part;
                     say!(
                         "{}  {}  {}, {} points from {}",
@@ -47,9 +47,9 @@ pub async fn design(what: &Designing) -> Result<(), CliError> {
         Designing::Plan(asked) => plan(asked).await,
         Designing::Stop { data, trial, reason } => {
             let book = Notebook::open(&data.data).await?;
-            let learner = find(&book.story, *trial)?.learner;
+            let animal = find(&book.story, *trial)?.animal;
             let mut event = book.event(DesignStop { trial: *trial, reason: *reason, because: None });
-            event.learner = Some(learner);
+            event.animal = Some(animal);
             book.keep(vec![event]).await?;
             say!("Stopped. Put everything back as it was.");
             Ok(())
@@ -58,7 +58,7 @@ pub async fn design(what: &Designing) -> Result<(), CliError> {
 }
 
 fn find(story: &Story, id: DesignId) -> Result<Trial<'_>, CliError> {
-    let found = story.learners().into_keys().find_map(|l| designs::trial(story, l, id));
+    let found = story.animals().into_keys().find_map(|l| designs::trial(story, l, id));
     let found =
         found.ok_or_else(|| CliError::said(format!("the notebook knows no trial {id}; see `sayso design list`")))?;
     found.map_err(|why| CliError::said(format!("the order of this trial cannot be drawn from its plan: {why}")))
@@ -158,11 +158,11 @@ fn figures(r: &Report) {
 
 async fn plan(what: &Planning) -> Result<(), CliError> {
     let book = Notebook::open(&what.data).await?;
-    let cards = asked(&book.story, what.learner.as_deref())?;
+    let cards = asked(&book.story, what.animal.as_deref())?;
     let [card] = cards.as_slice() else {
-        return Err(CliError::said("say which animal with --learner"));
+        return Err(CliError::said("say which animal with --animal"));
     };
-    if rest_today(&book.story, card.learner, now()) {
+    if rest_today(&book.story, card.animal, now()) {
         return Err(CliError::said("not today: strong signs of stress were noted; give space and plan on a calm day"));
     }
     let today = now().day(&book.story.zone());
@@ -184,8 +184,8 @@ async fn plan(what: &Planning) -> Result<(), CliError> {
         label: what.label.as_ref().map(label).transpose()?,
         measure: what.measure,
         expected: what.expected,
-        words: what.word.iter().map(|w| word(&book.story, card.learner, w)).collect::<Result<_, _>>()?,
-        learners: animals(&book.story, &what.animal)?,
+        words: what.word.iter().map(|w| word(&book.story, card.animal, w)).collect::<Result<_, _>>()?,
+        animals: animals(&book.story, &what.across)?,
         unit: what.unit,
         first,
         points: what.points,
@@ -197,7 +197,7 @@ async fn plan(what: &Planning) -> Result<(), CliError> {
     };
     let id = plan.trial;
     let mut event = book.event(plan);
-    event.learner = Some(card.learner);
+    event.animal = Some(card.animal);
     event.check().map_err(|problems| CliError::said(problems.to_string()))?;
     book.keep(vec![event]).await?;
     say!("Planned: {id}");
@@ -209,8 +209,8 @@ async fn plan(what: &Planning) -> Result<(), CliError> {
     Ok(())
 }
 
-fn word(story: &Story, learner: LearnerId, text: &str) -> Result<WordId, CliError> {
-    let all = story.words_of(learner);
+fn word(story: &Story, animal: AnimalId, text: &str) -> Result<WordId, CliError> {
+    let all = story.words_of(animal);
     let found = all.iter().find(|w| w.says.as_str().eq_ignore_ascii_case(text) || w.word.to_string() == text);
     found.map(|w| w.word).ok_or_else(|| {
         let names: Vec<&str> = all.iter().map(|w| w.says.as_str()).collect();
@@ -218,10 +218,10 @@ fn word(story: &Story, learner: LearnerId, text: &str) -> Result<WordId, CliErro
     })
 }
 
-fn animals(story: &Story, names: &[String]) -> Result<Vec<LearnerId>, CliError> {
+fn animals(story: &Story, names: &[String]) -> Result<Vec<AnimalId>, CliError> {
     let mut all = Vec::new();
     for name in names {
-        all.extend(asked(story, Some(name))?.into_iter().map(|c| c.learner));
+        all.extend(asked(story, Some(name))?.into_iter().map(|c| c.animal));
     }
     Ok(all)
 }

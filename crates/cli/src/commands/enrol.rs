@@ -22,7 +22,7 @@ pub async fn enrol(dir: &Path, word: &str, file: Option<&Path>, record: Option<f
     };
     let done = notebook
         .store
-        .enrol(notebook.household, &notebook.story, &card, bytes)
+        .enrol(notebook.home, &notebook.story, &card, bytes)
         .await
         .map_err(|e| CliError::said(format!("{name}: {e}")))?;
     let known = done.cards.is_empty();

@@ -72,7 +72,7 @@ pub async fn import(dir: &Path, file: &Path, yes: bool, others: Others) -> Resul
             _ => return Err(CliError::said(format!("{}: the name must end in .csv, .jsonl or .tar", file.display()))),
         };
     let store = open_store(dir).await?;
-    let preview = store.preview(&bytes, &ImportOptions { format, household: None }).await?;
+    let preview = store.preview(&bytes, &ImportOptions { format, home: None }).await?;
     report(file, &preview);
     if recordings > 0 {
         say!("  and {recordings} recordings");
@@ -82,7 +82,7 @@ pub async fn import(dir: &Path, file: &Path, yes: bool, others: Others) -> Resul
         ExitCode::FAILURE
     } else if !preview.others().is_empty() && others == Others::Refuse {
         say!("Nothing was imported. Some events are of another household: {}.", preview.others());
-        say!("To keep several households in this notebook, for good, add --take-in-other-household.");
+        say!("To keep several households in this notebook, for good, add --take-in-other-home.");
         ExitCode::FAILURE
     } else if yes {
         let done = store.commit(preview, others).await?;
@@ -120,7 +120,7 @@ fn report(file: &Path, preview: &Preview) {
     for (kind, n) in &preview.later {
         say!("  {n} new of kind {kind}, not understood: a later version wrote them. They are kept, not shown.");
     }
-    for (id, share) in &preview.households {
+    for (id, share) in &preview.homes {
         let name = share.name.as_deref().unwrap_or("a household without a name");
         say!(
             "  {} of {name} ({id}){}",

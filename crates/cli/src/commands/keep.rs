@@ -23,12 +23,12 @@ pub async fn backup(dir: &Path, file: &Path) -> Result<(), CliError> {
 pub async fn restore(dir: &Path, file: &Path, others: Others) -> Result<(), CliError> {
     let store = open_store(dir).await?;
     let done = match store.restore(file, others).await {
-        Err(why @ StoreError::OtherHousehold { .. }) => {
-            return Err(CliError::said(format!("{why}: add --take-in-other-household")));
+        Err(why @ StoreError::OtherHome { .. }) => {
+            return Err(CliError::said(format!("{why}: add --take-in-other-home")));
         }
         done => done?,
     };
-    for (id, share) in &done.households {
+    for (id, share) in &done.homes {
         let name = share.name.as_deref().unwrap_or("A household without a name");
         say!("{name} ({id}): {} events in the backup.", share.events);
     }

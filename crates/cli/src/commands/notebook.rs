@@ -2,7 +2,7 @@
 
 use super::serve::now;
 use crate::error::CliError;
-use sayso_model::{Body, Event, EventId, HouseholdId, Source, Story};
+use sayso_model::{Body, Event, EventId, HomeId, Source, Story};
 use sayso_store::{Appended, Store};
 use std::path::Path;
 use std::sync::Arc;
@@ -27,7 +27,7 @@ fn none_in(dir: &Path) -> CliError {
 /// An open notebook that has a household.
 pub struct Notebook {
     pub store: Store,
-    pub household: HouseholdId,
+    pub home: HomeId,
     pub story: Arc<Story>,
 }
 
@@ -35,14 +35,14 @@ impl Notebook {
     /// Opens a notebook that must be there.
     pub async fn open(dir: &Path) -> Result<Self, CliError> {
         let store = existing_store(dir).await?;
-        let household = store.household().await?.ok_or_else(|| none_in(dir))?;
-        let story = store.story(household).await?;
-        for (kind, n) in store.not_understood(household).await? {
+        let home = store.home().await?.ok_or_else(|| none_in(dir))?;
+        let story = store.story(home).await?;
+        for (kind, n) in store.not_understood(home).await? {
             eprintln!(
                 "{n} events of kind {kind} are not understood: a later version wrote them. They are kept, not counted here."
             );
         }
-        Ok(Self { store, household, story })
+        Ok(Self { store, home, story })
     }
 
     /// An event of now about the household.
@@ -50,9 +50,9 @@ impl Notebook {
         let now = now();
         Event {
             id: EventId(Uuid::now_v7()),
-            household: self.household,
-            learner: None,
-            teacher: None,
+            home: self.home,
+            animal: None,
+            person: None,
             happened_at: now,
             zone: self.story.zone(),
             recorded_at: now,

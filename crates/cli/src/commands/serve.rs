@@ -25,7 +25,7 @@ pub async fn demo(data: Option<PathBuf>, seed: u64, serving: &Serving) -> Result
         (None, None) => return Err(CliError::said("no directory for the demo")),
     };
     let store = open_store(&dir).await?;
-    if store.household().await?.is_none() {
+    if store.home().await?.is_none() {
         eprintln!("Simulating ten weeks of an invented household ...");
         let simulated = sayso_sim::demo(seed, now());
         let count = simulated.events.len();

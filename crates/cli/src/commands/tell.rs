@@ -7,7 +7,7 @@ use crate::out::say;
 use sayso_advisor::agreement::{ScoreScale, agreement, read};
 use sayso_advisor::claim_text::{by_ladder, of_animal, rivals_of};
 use sayso_advisor::{Advice, evidence, today};
-use sayso_model::{LearnerCard, Story};
+use sayso_model::{AnimalCard, Story};
 use std::path::Path;
 use std::sync::Arc;
 
@@ -16,12 +16,12 @@ pub(super) async fn story(dir: &Path) -> Result<Arc<Story>, CliError> {
 }
 
 /// The animals asked for, by name or id.
-pub(super) fn asked(story: &Story, which: Option<&str>) -> Result<Vec<LearnerCard>, CliError> {
-    let all: Vec<LearnerCard> = story.learners().into_values().filter(|l| l.active).cloned().collect();
+pub(super) fn asked(story: &Story, which: Option<&str>) -> Result<Vec<AnimalCard>, CliError> {
+    let all: Vec<AnimalCard> = story.animals().into_values().filter(|l| l.active).cloned().collect();
     let Some(which) = which else { return Ok(all) };
     let found: Vec<_> = all
         .iter()
-        .filter(|l| l.name.as_str().eq_ignore_ascii_case(which) || l.learner.to_string() == which)
+        .filter(|l| l.name.as_str().eq_ignore_ascii_case(which) || l.animal.to_string() == which)
         .cloned()
         .collect();
     if found.is_empty() {
@@ -36,7 +36,7 @@ pub async fn today(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
     let story = story(dir).await?;
     for card in asked(&story, which)? {
         say!("# {}", card.name);
-        let Some(today) = today::today(&story, card.learner, now()) else { continue };
+        let Some(today) = today::today(&story, card.animal, now()) else { continue };
         for (i, advice) in today.advice.iter().enumerate() {
             print_advice(i + 1, advice);
         }
@@ -107,8 +107,8 @@ pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
     let story = story(dir).await?;
     for card in asked(&story, which)? {
         say!("# {}", card.name);
-        for word in story.words_of(card.learner) {
-            let Some(e) = evidence::evidence(&story, card.learner, word.word, now()) else { continue };
+        for word in story.words_of(card.animal) {
+            let Some(e) = evidence::evidence(&story, card.animal, word.word, now()) else { continue };
             say!("{}: {}", word.says, e.sentence);
             say!("   pressed, of wanted: {}", e.standing.response);
             say!("   right, of presses: {}; chance: {}", e.standing.right, e.standing.chance);

@@ -27,7 +27,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         add("strength from 3 rounds without replacement (Plackett-Luce)", &ranks);
     }
     best_items(work, &mut section)?;
-    section.text("Five items, strengths drawn from a normal distribution with the spread named, centred; a pull to a side with a spread of 0.8 logits; nothing chosen with the weight of an item of strength -1.5. Each pair twice, sides exchanged. The fits are those of the Likes page, with the spread of likes learned from the same choices. The simulator chooses by the model's own rule, which makes this easier than life. Where one item stands out the others spread by 0.5 about their mean, without a pull to a side; the item estimated best is judged whether or not it is truly the best. A learner that tires loses the logits named on each taste of an item, of which the share named stays from trial to trial; the truth asked for is its liking before the first taste.");
+    section.text("Five items, strengths drawn from a normal distribution with the spread named, centred; a pull to a side with a spread of 0.8 logits; nothing chosen with the weight of an item of strength -1.5. Each pair twice, sides exchanged. The fits are those of the Likes page, with the spread of likes learned from the same choices. The simulator chooses by the model's own rule, which makes this easier than life. Where one item stands out the others spread by 0.5 about their mean, without a pull to a side; the item estimated best is judged whether or not it is truly the best. An animal that tires loses the logits named on each taste of an item, of which the share named stays from trial to trial; the truth asked for is its liking before the first taste.");
     Ok(section)
 }
 

@@ -112,7 +112,7 @@ fn lived(habit: Habit, tricks: &[Trick], days: u32, seed: u64) -> Result<DrawnLi
 
 fn read(life: &DrawnLife) -> Result<Ever, LabError> {
     let story = Story::from_events(life.events.iter().cloned());
-    Ok(ever(&claims(&story, life.learner, end()?).map_err(told)?))
+    Ok(ever(&claims(&story, life.animal, end()?).map_err(told)?))
 }
 
 /// Whether anything was claimed on any evening, from what was on record by then.
@@ -124,7 +124,7 @@ fn read_daily(life: &DrawnLife, days: u32, every: usize) -> Result<bool, LabErro
         while let Some(event) = events.next_if(|e| e.recorded_at < evening) {
             story.add(event.clone());
         }
-        if ever(&claims(&story, life.learner, evening).map_err(told)?).any {
+        if ever(&claims(&story, life.animal, evening).map_err(told)?).any {
             return Ok(true);
         }
     }
@@ -184,9 +184,9 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     })?;
     let differ_n = differ.iter().filter(|d| **d).count();
     section.add(Finding::share("read at the end otherwise than day by day", Wanted::Known, differ_n, differ.len()));
-    let head = ["learner or person", "any claim", "differs by word", "animal", "open check", "top rung", "lapsed", "n"];
+    let head = ["animal or person", "any claim", "differs by word", "animal", "open check", "top rung", "lapsed", "n"];
     section.tables.push(table(&head, &rows));
-    section.text(format!("Lives of {days} days of which only what is drawn is told: 4 words, 10 to 40 presses a day, one and a half sittings of two rounds a day, swaps agreed to all the time, six checks (blind and open, things laid out and covered buttons, about {TRIALS} trials a word). Half of the learners press more when they see what they like. Any claim: anything above \"fits chance\", of any word or the animal, at any reading of the year, lapsed ones included; read once at the end, where running maxima keep what any earlier reading told (checked by daily reading, last row). A person's tricks are played on learners that press any button or by place. Apart: for a learner that follows cues the lower rungs are right in their own words, which leave cues open; one excited at a sight does press differently by what is shown; two moods that change from call to call together with what is wanted are known to get past the rounds."));
+    section.text(format!("Lives of {days} days of which only what is drawn is told: 4 words, 10 to 40 presses a day, one and a half sittings of two rounds a day, swaps agreed to all the time, six checks (blind and open, things laid out and covered buttons, about {TRIALS} trials a word). Half of the animals press more when they see what they like. Any claim: anything above \"fits chance\", of any word or the animal, at any reading of the year, lapsed ones included; read once at the end, where running maxima keep what any earlier reading told (checked by daily reading, last row). A person's tricks are played on animals that press any button or by place. Apart: for an animal that follows cues the lower rungs are right in their own words, which leave cues open; one excited at a sight does press differently by what is shown; two moods that change from call to call together with what is wanted are known to get past the rounds."));
     Ok(section)
 }
 
@@ -221,7 +221,7 @@ mod tests {
     /// By the binomial: at true rates of 5 % and 1 %, ten claims or five top rungs among 40 come with probabilities of 2.1e-5
     /// and 4.9e-5.
     #[test]
-    fn learners_that_mean_nothing_are_seldom_claimed() {
+    fn animals_that_mean_nothing_are_seldom_claimed() {
         let work = Work { seed: 11, quick: true };
         for (habit, tricks) in [(Habit::FavouriteThing, &[][..]), (Habit::Place, &Trick::ON_PURPOSE)] {
             let found = work.each("bound", 40, |seed| read(&lived(habit, tricks, QUICK_DAYS, seed)?)).unwrap();

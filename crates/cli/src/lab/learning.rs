@@ -16,12 +16,12 @@ pub const CHANCE: f64 = 1.0 / 3.0;
 const TRIALS: usize = 60;
 /// Trials of one day.
 const A_DAY: usize = 4;
-/// Trial at which [`Learner::Step`] changes.
+/// Trial at which [`Animal::Step`] changes.
 const STEP_AT: usize = 20;
 
 /// Light learners of one word.
 #[derive(Clone, Copy, PartialEq, Debug)]
-pub enum Learner {
+pub enum Animal {
     /// Presses at chance and does not change.
     Flat,
     /// Starts at chance; the logit grows a little every trial.
@@ -39,20 +39,20 @@ pub enum Learner {
 }
 
 /// Those whose band is looked at: all.
-pub const BAND_LEARNERS: [Learner; 7] = [
-    Learner::Flat,
-    Learner::Steady,
-    Learner::Wanders,
-    Learner::Step,
-    Learner::FromNothing,
-    Learner::Wobbles,
-    Learner::LosesInterest,
+pub const BAND_ANIMALS: [Animal; 7] = [
+    Animal::Flat,
+    Animal::Steady,
+    Animal::Wanders,
+    Animal::Step,
+    Animal::FromNothing,
+    Animal::Wobbles,
+    Animal::LosesInterest,
 ];
 
 /// Those whose rate of learning is looked at.
-const LEARNERS: [Learner; 5] = [Learner::Flat, Learner::Steady, Learner::Wanders, Learner::Step, Learner::FromNothing];
+const ANIMALS: [Animal; 5] = [Animal::Flat, Animal::Steady, Animal::Wanders, Animal::Step, Animal::FromNothing];
 
-impl Learner {
+impl Animal {
     /// In words.
     pub const fn name(self) -> &'static str {
         match self {
@@ -160,10 +160,10 @@ struct Learned {
 pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("Rate of learning and learning trial");
     let reps = work.size(400, 4);
-    for learner in LEARNERS {
+    for animal in ANIMALS {
         for fit in Fit::ALL {
-            let what = format!("{}, {}", fit.name(), learner.name());
-            let all = work.each(&format!("rate: {what}"), reps, |seed| learned(learner, fit, seed))?;
+            let what = format!("{}, {}", fit.name(), animal.name());
+            let all = work.each(&format!("rate: {what}"), reps, |seed| learned(animal, fit, seed))?;
             let rates: Vec<f64> = all.iter().map(|l| 10.0 * l.rate_off).collect();
             let unit = In::Number("logits in ten trials");
             section.add(Finding::mean(
@@ -173,12 +173,12 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
                 unit,
             ));
             let declared: Vec<(usize, f64)> = all.iter().filter_map(|l| l.declared).collect();
-            match learner {
-                Learner::Flat => {
+            match animal {
+                Animal::Flat => {
                     let what = format!("learning declared where there is none, {what}");
                     section.add(Finding::share(what, Wanted::AtMost(0.05), declared.len(), reps));
                 }
-                Learner::Step => {
+                Animal::Step => {
                     let late: Vec<f64> = declared.iter().map(|d| d.0 as f64 - STEP_AT as f64).collect();
                     let wanted = Wanted::Within(-5.0, 10.0);
                     section.add(Finding::middle(
@@ -199,7 +199,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
                         reps,
                     ));
                 }
-                Learner::Steady | Learner::FromNothing => {
+                Animal::Steady | Animal::FromNothing => {
                     let late: Vec<f64> = all.iter().filter_map(|l| l.half_late).collect();
                     let wanted = Wanted::Within(-5.0, 5.0);
                     section.add(Finding::middle(
@@ -212,7 +212,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
                     let what = format!("true probability not above chance at the learning trial, {what}");
                     section.add(Finding::share(what, Wanted::AtMost(0.05), wrong, reps));
                 }
-                Learner::Wanders | Learner::Wobbles | Learner::LosesInterest => {}
+                Animal::Wanders | Animal::Wobbles | Animal::LosesInterest => {}
             }
         }
     }
@@ -220,8 +220,8 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     Ok(section)
 }
 
-fn learned(learner: Learner, fit: Fit, seed: u64) -> Result<Learned, LabError> {
-    let (truth, pressed) = learner.live(TRIALS, seed);
+fn learned(animal: Animal, fit: Fit, seed: u64) -> Result<Learned, LabError> {
+    let (truth, pressed) = animal.live(TRIALS, seed);
     let curve = fit.curve(&pressed)?;
     let logit = |p: f64| (p / (1.0 - p)).ln();
     let estimated: Vec<f64> = curve.points.iter().map(|p| p.p).collect();
@@ -243,10 +243,10 @@ mod tests {
     use super::*;
 
     #[test]
-    fn learners_are_what_their_names_say() {
-        let at = |l: Learner, k: usize| l.live(60, 1).0[k];
-        assert!((at(Learner::Flat, 59) - CHANCE).abs() < 1e-12);
-        assert!((at(Learner::FromNothing, 0) - logistic(-4.0)).abs() < 1e-12);
-        assert!(at(Learner::Steady, 59) > 0.8 && at(Learner::Step, 19) > 0.8 && at(Learner::Step, 18) < 0.4);
+    fn animals_are_what_their_names_say() {
+        let at = |l: Animal, k: usize| l.live(60, 1).0[k];
+        assert!((at(Animal::Flat, 59) - CHANCE).abs() < 1e-12);
+        assert!((at(Animal::FromNothing, 0) - logistic(-4.0)).abs() < 1e-12);
+        assert!(at(Animal::Steady, 59) > 0.8 && at(Animal::Step, 19) > 0.8 && at(Animal::Step, 18) < 0.4);
     }
 }

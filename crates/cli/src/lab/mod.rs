@@ -153,7 +153,7 @@ fn page(args: &LabArgs, sections: &[Section], seconds: f64) -> String {
         size += &format!(" --only {only}");
     }
     let mut out = format!(
-        "# Results of the laboratory\n\nWritten by `sayso lab{size} --seed {}`; do not edit. {seconds:.0} s in all. What it means: [README](README.md).\nAll learners are simulated: a method that fails here cannot be trusted anywhere; one that does well here works on data made the way we imagined.\n",
+        "# Results of the laboratory\n\nWritten by `sayso lab{size} --seed {}`; do not edit. {seconds:.0} s in all. What it means: [README](README.md).\nAll animals are simulated: a method that fails here cannot be trusted anywhere; one that does well here works on data made the way we imagined.\n",
         args.seed
     );
     for section in sections {

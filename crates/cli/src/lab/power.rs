@@ -29,7 +29,7 @@ fn day(life: &DrawnLife, at: Moment) -> f64 {
 }
 
 fn read(life: &DrawnLife) -> Result<Claims, LabError> {
-    claims(&Story::from_events(life.events.iter().cloned()), life.learner, end()?).map_err(told)
+    claims(&Story::from_events(life.events.iter().cloned()), life.animal, end()?).map_err(told)
 }
 
 fn everyday(level: f64, seed: u64) -> Result<Found, LabError> {
@@ -96,7 +96,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     section.add(Finding::mean(what, Wanted::AtLeast(0.8), &top, In::Percent));
     section.charts.push(Chart {
         file: "power-drawn.svg".into(),
-        title: "Claimed of learners that mean it".into(),
+        title: "Claimed of animals that mean it".into(),
         x: "day".into(),
         y: "share of words, of animals".into(),
         range: (0.0, 1.0),

@@ -6,7 +6,7 @@ use super::work::Work;
 use super::{LabError, Section, end, told};
 use sayso_advisor::stages::standings;
 use sayso_model::{Label, Moment, Note, Place, Stage, Story};
-use sayso_sim::{Household, Style, plain_household, simulate};
+use sayso_sim::{Home, Style, plain_home, simulate};
 
 /// Understood well enough to converse: meant presses given wanting and opportunity.
 const READY: f64 = 0.7;
@@ -95,7 +95,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         let what = format!("means nothing, {name}: words ever told above chance in {WATCHED} days");
         section.add(Finding::share(what, Wanted::AtMost(0.05), above, words.len()));
     }
-    section.text(format!("Households without trouble, {DAYS} days, learners of different speed (some slow). Every evening the stage is worked out from what was on record by then. Truly ready: a meant press with probability {READY} given wanting and opportunity, at the end of a day; worth inviting: {WORTH_INVITING}. Invitations are made by the household's own habit, after 60 showings. Learners that mean nothing: four words, invitations from day 8 (half of the households in drawn rounds), a press in {:.0} % whatever is wanted; every evening of {WATCHED} days it is read whether a word was ever told to go to converse, or to be above chance.", 100.0 * PRESSES));
+    section.text(format!("Households without trouble, {DAYS} days, animals of different speed (some slow). Every evening the stage is worked out from what was on record by then. Truly ready: a meant press with probability {READY} given wanting and opportunity, at the end of a day; worth inviting: {WORTH_INVITING}. Invitations are made by the household's own habit, after 60 showings. Animals that mean nothing: four words, invitations from day 8 (half of the households in drawn rounds), a press in {:.0} % whatever is wanted; every evening of {WATCHED} days it is read whether a word was ever told to go to converse, or to be above chance.", 100.0 * PRESSES));
     Ok(section)
 }
 
@@ -124,8 +124,8 @@ fn chart(ways: &[&Way]) -> Chart {
     }
 }
 
-fn household(seed: u64) -> Household {
-    let mut home = plain_household(seed);
+fn home(seed: u64) -> Home {
+    let mut home = plain_home(seed);
     home.days = DAYS;
     for word in &mut home.words {
         word.invited_from = None;
@@ -133,13 +133,13 @@ fn household(seed: u64) -> Household {
         word.answer = Note::new("Give it at once.").ok();
     }
     // Learners of different speed: every fourth at half, every fourth at twice the usual.
-    home.learners[0].presser.rate *= [0.5, 1.0, 1.0, 2.0][(seed % 4) as usize];
+    home.animals[0].presser.rate *= [0.5, 1.0, 1.0, 2.0][(seed % 4) as usize];
     home
 }
 
 /// Four words and a learner that presses by habit alone.
-fn habitual(style: &Style, seed: u64) -> Result<Household, LabError> {
-    let mut home = household(seed);
+fn habitual(style: &Style, seed: u64) -> Result<Home, LabError> {
+    let mut home = home(seed);
     home.days = WATCHED;
     let mut reward = home.rewards[1].clone();
     reward.name = Label::new("a fourth thing").map_err(told)?;
@@ -150,17 +150,17 @@ fn habitual(style: &Style, seed: u64) -> Result<Household, LabError> {
     word.place = Place { row: 0, column: 5 };
     home.words.push(word);
     home.words.iter_mut().for_each(|w| w.invited_from = Some(8));
-    let learner = &mut home.learners[0];
-    let like = learner.likes[1];
-    learner.likes.push(like);
-    learner.presser.style = style.clone();
-    learner.presser.first_logit = (PRESSES / (1.0 - PRESSES)).ln();
-    learner.presser.top = 1.0;
-    learner.presser.rate = 0.0;
-    learner.presser.noise_sd = 0.0;
+    let animal = &mut home.animals[0];
+    let like = animal.likes[1];
+    animal.likes.push(like);
+    animal.presser.style = style.clone();
+    animal.presser.first_logit = (PRESSES / (1.0 - PRESSES)).ln();
+    animal.presser.top = 1.0;
+    animal.presser.rate = 0.0;
+    animal.presser.noise_sd = 0.0;
     // Words stay at invitations, so that there are many.
-    learner.plan.presses_to_converse = 11;
-    learner.plan.rounds = seed.is_multiple_of(2);
+    animal.plan.presses_to_converse = 11;
+    animal.plan.rounds = seed.is_multiple_of(2);
     Ok(home)
 }
 
@@ -168,7 +168,7 @@ fn habitual(style: &Style, seed: u64) -> Result<Household, LabError> {
 fn nothing(style: &Style, seed: u64) -> Result<Vec<(bool, bool)>, LabError> {
     let home = habitual(style, seed)?;
     let run = simulate(&home, seed, end()?).map_err(told)?;
-    let learner = run.truth.ids.learners.first().copied().ok_or_else(|| told("no learner"))?;
+    let animal = run.truth.ids.animals.first().copied().ok_or_else(|| told("no animal"))?;
     let mut found = vec![(false, false); home.words.len()];
     let mut story = Story::default();
     let mut events = run.events.into_iter().peekable();
@@ -177,7 +177,7 @@ fn nothing(style: &Style, seed: u64) -> Result<Vec<(bool, bool)>, LabError> {
         while let Some(event) = events.next_if(|e| e.recorded_at < evening) {
             story.add(event);
         }
-        for standing in standings(&story, learner, evening) {
+        for standing in standings(&story, animal, evening) {
             let Some(word) = run.truth.ids.words.iter().position(|w| *w == standing.word) else { continue };
             found[word].0 |= standing.figures_say == Stage::Converse;
             found[word].1 |= standing.above_chance;
@@ -187,9 +187,9 @@ fn nothing(style: &Style, seed: u64) -> Result<Vec<(bool, bool)>, LabError> {
 }
 
 fn ways(seed: u64) -> Result<Vec<Way>, LabError> {
-    let home = household(seed);
+    let home = home(seed);
     let run = simulate(&home, seed, end()?).map_err(told)?;
-    let learner = run.truth.ids.learners.first().copied().ok_or_else(|| told("no learner"))?;
+    let animal = run.truth.ids.animals.first().copied().ok_or_else(|| told("no animal"))?;
     let mut ways: Vec<Way> =
         home.words.iter().map(|_| Way { ready: None, converse: None, invite: None, worth: None }).collect();
     let mut story = Story::default();
@@ -199,7 +199,7 @@ fn ways(seed: u64) -> Result<Vec<Way>, LabError> {
         while let Some(event) = events.next_if(|e| e.recorded_at < evening) {
             story.add(event);
         }
-        let standings = standings(&story, learner, evening);
+        let standings = standings(&story, animal, evening);
         for (word, way) in ways.iter_mut().enumerate() {
             let understood = day.understanding.get(word).copied().unwrap_or(0.0);
             if understood >= READY {

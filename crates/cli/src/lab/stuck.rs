@@ -6,9 +6,9 @@ use super::{LabError, Section, end, told};
 use sayso_advisor::stages::standings;
 use sayso_advisor::stuck::{Bearing, Cause as Named, differential, is_stuck};
 use sayso_model::Story;
-use sayso_sim::{Cause, Household, plain_household, simulate, stuck_household};
+use sayso_sim::{Cause, Home, plain_home, simulate, stuck_home};
 
-/// The word with the trouble, in `stuck_household`.
+/// The word with the trouble, in `stuck_home`.
 const WORD: usize = 2;
 
 /// What one household gave.
@@ -53,13 +53,13 @@ fn suspected(seen: &Seen, cause: Named) -> bool {
 pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("Stuck words: found, and for the right cause");
     let reps = work.size(60, 2);
-    let plain = work.each("stuck: plain", work.size(240, 4), |seed| see(&plain_household(seed), seed))?;
+    let plain = work.each("stuck: plain", work.size(240, 4), |seed| see(&plain_home(seed), seed))?;
     let (mut hits, mut false_calls, mut all_first, mut all_among, mut all) = (0, 0, 0, 0, 0);
     let (mut held_up, mut held_up_hits, mut held_up_others) = (0, 0, 0);
     let mut rows = Vec::new();
     for cause in Cause::ALL {
         let what = format!("stuck: {}", cause.name());
-        let seen = work.each(&what, reps, |seed| see(&stuck_household(cause, seed), seed))?;
+        let seen = work.each(&what, reps, |seed| see(&stuck_home(cause, seed), seed))?;
         let called = seen.iter().filter(|s| s.called[WORD]).count();
         hits += called;
         let held: Vec<&Seen> =
@@ -127,7 +127,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     section.add(Finding::share("true cause among the suspected", Wanted::AtLeast(0.8), all_among, all));
     // In six weeks a word shown from the third on is too young to be called stuck: the same household after eight.
     let longer = work.each("stuck: too little showing, eight weeks", reps, |seed| {
-        see(&Household { days: 56, ..stuck_household(Cause::TooLittleShowing, seed) }, seed)
+        see(&Home { days: 56, ..stuck_home(Cause::TooLittleShowing, seed) }, seed)
     })?;
     let called = longer.iter().filter(|s| s.called[WORD]).count();
     let what = "too little showing, after eight weeks: called stuck";
@@ -146,22 +146,22 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     Ok(section)
 }
 
-fn see(home: &Household, seed: u64) -> Result<Seen, LabError> {
+fn see(home: &Home, seed: u64) -> Result<Seen, LabError> {
     let run = simulate(home, seed, end()?).map_err(told)?;
-    let learner = run.truth.ids.learners.first().copied().ok_or_else(|| told("no learner"))?;
+    let animal = run.truth.ids.animals.first().copied().ok_or_else(|| told("no animal"))?;
     let understood =
         run.truth.last_day(0).map(|d| d.understanding.clone()).ok_or_else(|| told("no day was simulated"))?;
     let story = Story::from_events(run.events);
     let now = end()?;
-    let standings = standings(&story, learner, now);
+    let standings = standings(&story, animal, now);
     let called = run
         .truth
         .ids
         .words
         .iter()
-        .map(|w| standings.iter().any(|s| s.word == *w && is_stuck(&story, learner, now, s)))
+        .map(|w| standings.iter().any(|s| s.word == *w && is_stuck(&story, animal, now, s)))
         .collect();
-    let ranked = differential(&story, learner, now, run.truth.ids.words[WORD])
+    let ranked = differential(&story, animal, now, run.truth.ids.words[WORD])
         .into_iter()
         .map(|w| (w.cause, w.bearing))
         .collect();

@@ -43,7 +43,7 @@ impl Work {
         &self,
         what: &str,
         n: usize,
-        learner: impl Fn(u64) -> Result<T, LabError> + Sync,
+        animal: impl Fn(u64) -> Result<T, LabError> + Sync,
     ) -> Result<Vec<T>, LabError> {
         let begun = Instant::now();
         let next = AtomicUsize::new(0);
@@ -56,7 +56,7 @@ impl Work {
                 if index >= n {
                     return done;
                 }
-                done.push((index, learner(seed_of(self.seed, what, index))));
+                done.push((index, animal(seed_of(self.seed, what, index))));
                 if tells && told.elapsed() > TELL_EVERY {
                     told = Instant::now();
                     eprintln!("  {what}: {index} of {n}, {:.0} s", begun.elapsed().as_secs_f64());
@@ -86,7 +86,7 @@ mod tests {
     use super::*;
 
     #[test]
-    fn learners_come_in_order_with_seeds_of_their_own() {
+    fn animals_come_in_order_with_seeds_of_their_own() {
         let work = Work { seed: 3, quick: true };
         let seeds = work.each("a", 100, Ok).unwrap();
         assert_eq!(seeds, work.each("a", 100, Ok).unwrap());

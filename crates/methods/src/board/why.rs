@@ -88,7 +88,7 @@ pub(super) fn why(setting: &Setting<'_>, i: usize, before: &[Place], after: &[Pl
         }
         (MoveReason::Related, Some(j)) => format!("nearer to \"{}\", to which it belongs ({})", name(j), way(j)),
         (MoveReason::Reach, _) => {
-            format!("nearer to the learner: {:.0} % of presses are of it", setting.degrees.use_share[i] * 100.0)
+            format!("nearer to the animal: {:.0} % of presses are of it", setting.degrees.use_share[i] * 100.0)
         }
         (_, Some(j)) => format!("gives way to \"{}\"", name(j)),
         (_, None) => "makes room for the others".to_owned(),

@@ -28,7 +28,7 @@ pub struct InvitationSession {
     /// Of those, of the invited word.
     pub right: u32,
     /// Who invited (any number that tells people apart).
-    pub teacher: u32,
+    pub person: u32,
 }
 
 /// What is known about one word.
@@ -392,7 +392,7 @@ struct Later {
 }
 
 fn later(seen: Option<InvitationSession>, rule: &StageRule) -> Result<Later, LearningError> {
-    let none = InvitationSession { wanted: 0, pressed: 0, presses: 0, right: 0, teacher: 0 };
+    let none = InvitationSession { wanted: 0, pressed: 0, presses: 0, right: 0, person: 0 };
     let s = seen.unwrap_or(none);
     let surely_below = |what, k, n| share_interval(what, k, n).map(|i| i.high < rule.mastery_share);
     let faded = s.wanted >= rule.later_wanted
@@ -416,7 +416,7 @@ pub fn mastery(sessions: &[InvitationSession], rule: &StageRule) -> (u32, u32) {
         pressed = pressed.saturating_add(session.pressed);
         presses = presses.saturating_add(session.presses);
         right = right.saturating_add(session.right);
-        together.push(session.teacher);
+        together.push(session.person);
         if wanted < rule.mastery_min_wanted {
             continue;
         }

@@ -34,7 +34,7 @@ impl Default for PairModel {
     /// Learned spread, side term, tiring, trials without a choice kept, 95 %.
     fn default() -> Self {
         Self {
-            prior: Prior::HOUSEHOLD,
+            prior: Prior::HOME,
             side: true,
             nothing: true,
             tires: true,

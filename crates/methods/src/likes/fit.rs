@@ -25,7 +25,7 @@ pub enum Prior {
 
 impl Prior {
     /// The prior used unless another is asked for; see the page on coverage for why.
-    pub const HOUSEHOLD: Self = Self::Learned;
+    pub const HOME: Self = Self::Learned;
 
     /// Penalty on the strengths; a starting value where it is learned.
     pub(super) fn ridge(self) -> Result<f64, LikesError> {

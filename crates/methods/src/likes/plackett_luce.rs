@@ -27,7 +27,7 @@ pub struct RankModel {
 impl Default for RankModel {
     /// Weak prior, turning away kept, 95 %.
     fn default() -> Self {
-        Self { prior: Prior::HOUSEHOLD, nothing: true, level: Level::P95 }
+        Self { prior: Prior::HOME, nothing: true, level: Level::P95 }
     }
 }
 

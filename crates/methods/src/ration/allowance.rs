@@ -7,7 +7,7 @@ use sayso_model::{Kcal, Kilograms, LifeStage, Species};
 
 /// What is known about a learner that the allowance depends on.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Learner {
+pub struct Animal {
     /// Species.
     pub species: Species,
     /// Body weight; the target weight on a weight-loss plan.
@@ -98,9 +98,9 @@ impl Caution {
 /// assert!((day_allowance(&dog)?.day.get() - 1137.72).abs() < 0.01);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn day_allowance(learner: &Learner) -> Result<Allowance, Refusal> {
-    let cautions = stage_caution(learner.stage);
-    if let Some(day) = learner.typed_in {
+pub fn day_allowance(animal: &Animal) -> Result<Allowance, Refusal> {
+    let cautions = stage_caution(animal.stage);
+    if let Some(day) = animal.typed_in {
         return Ok(Allowance {
             day,
             range: None,
@@ -109,13 +109,13 @@ pub fn day_allowance(learner: &Learner) -> Result<Allowance, Refusal> {
         });
     }
     // The species first: asking for a weight that would then be refused helps nobody.
-    if !matches!(learner.species, Species::Dog | Species::Cat) {
-        return Err(Refusal::NoFormula(learner.species));
+    if !matches!(animal.species, Species::Dog | Species::Cat) {
+        return Err(Refusal::NoFormula(animal.species));
     }
-    let weight = learner.weight.ok_or(Refusal::NoWeight)?;
-    let resting = resting_energy(learner.species, weight)?;
-    let stage = learner.stage.ok_or(Refusal::NoStage)?;
-    let factor = life_stage_factor(learner.species, stage, weight, learner.grown_weight)?;
+    let weight = animal.weight.ok_or(Refusal::NoWeight)?;
+    let resting = resting_energy(animal.species, weight)?;
+    let stage = animal.stage.ok_or(Refusal::NoStage)?;
+    let factor = life_stage_factor(animal.species, stage, weight, animal.grown_weight)?;
     let day = Kcal::clamped(resting.get() * factor.times);
     Ok(Allowance {
         day,

@@ -9,16 +9,16 @@ use sayso_model::Kcal;
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Feed<T> {
     /// Who gave it, if known.
-    pub teacher: Option<T>,
+    pub person: Option<T>,
     /// Its energy, if known.
     pub kcal: Option<Kcal>,
 }
 
 /// What one teacher gave today.
 #[derive(Debug, Clone, PartialEq)]
-pub struct TeacherShare<T> {
+pub struct PersonShare<T> {
     /// Who; none for feeds nobody is named for.
-    pub teacher: Option<T>,
+    pub person: Option<T>,
     /// Energy given, kcal.
     pub kcal: f64,
     /// Feeds given.
@@ -39,7 +39,7 @@ pub struct Left<T> {
     /// Feeds whose energy is not known: `left_kcal` is then an upper bound.
     pub unknown: usize,
     /// What each teacher gave, in the teachers' order.
-    pub by_teacher: Vec<TeacherShare<T>>,
+    pub by_person: Vec<PersonShare<T>>,
 }
 
 impl<T> Left<T> {
@@ -65,13 +65,13 @@ impl<T> Left<T> {
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn left_today<T: Ord + Clone>(budget: Kcal, feeds: &[Feed<T>]) -> Left<T> {
-    let mut by_teacher = std::collections::BTreeMap::<Option<T>, (f64, usize)>::new();
+    let mut by_person = std::collections::BTreeMap::<Option<T>, (f64, usize)>::new();
     let (mut given, mut unknown) = (0.0, 0);
     for feed in feeds {
         let kcal = feed.kcal.map_or(0.0, Kcal::get);
         given += kcal;
         unknown += usize::from(feed.kcal.is_none());
-        let share = by_teacher.entry(feed.teacher.clone()).or_default();
+        let share = by_person.entry(feed.person.clone()).or_default();
         share.0 += kcal;
         share.1 += 1;
     }
@@ -82,6 +82,6 @@ pub fn left_today<T: Ord + Clone>(budget: Kcal, feeds: &[Feed<T>]) -> Left<T> {
         over_by_kcal: (-left).max(0.0),
         n: feeds.len(),
         unknown,
-        by_teacher: by_teacher.into_iter().map(|(teacher, (kcal, n))| TeacherShare { teacher, kcal, n }).collect(),
+        by_person: by_person.into_iter().map(|(person, (kcal, n))| PersonShare { person, kcal, n }).collect(),
     }
 }

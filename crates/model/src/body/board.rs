@@ -29,7 +29,7 @@ pub struct SessionStart {
     pub room: Option<Label>,
 }
 
-/// The learner opts in.
+/// The animal opts in.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
@@ -41,7 +41,7 @@ pub struct Joining {
     pub after_s: Option<Seconds>,
 }
 
-/// The learner opts out; it is let go.
+/// The animal opts out; it is let go.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
@@ -87,7 +87,7 @@ pub struct Press {
     pub session: Option<SessionId>,
 }
 
-/// How a press was answered. A teacher's own press followed by its delivery is one showing.
+/// How a press was answered. A person's own press followed by its delivery is one showing.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
@@ -105,7 +105,7 @@ pub struct Delivery {
     /// Time from press to delivery, where measured.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub delay_s: Option<Seconds>,
-    /// What the learner did then, if seen.
+    /// What the animal did then, if seen.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub then: Option<Then>,
     /// The word pressed again; only with `pressed_again`.
@@ -116,7 +116,7 @@ pub struct Delivery {
     pub session: Option<SessionId>,
 }
 
-/// The learner looked at the board, or at one button.
+/// The animal looked at the board, or at one button.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
@@ -153,7 +153,7 @@ pub enum InvitationResult {
         /// Seconds from the offer.
         after_s: Seconds,
     },
-    /// The learner answered in its own way.
+    /// The animal answered in its own way.
     WithoutButton {
         /// Seconds from the offer, where measured.
         #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -161,7 +161,7 @@ pub enum InvitationResult {
     },
     /// Nothing came by the end of the wait. Never a failure to understand.
     NothingByWait,
-    /// The learner left. Its "no" is data.
+    /// The animal left. Its "no" is data.
     Left {
         /// Seconds from the offer, where measured.
         #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -169,7 +169,7 @@ pub enum InvitationResult {
     },
 }
 
-/// An offered opportunity, then a wait, then the teacher shows it and gives it.
+/// An offered opportunity, then a wait, then the person shows it and gives it.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
@@ -185,10 +185,10 @@ pub struct Invitation {
     pub wait_s: Seconds,
     /// What came of it.
     pub result: InvitationResult,
-    /// Whether the teacher then showed the word and gave the thing.
+    /// Whether the person then showed the word and gave the thing.
     #[serde(default)]
     pub shown: bool,
-    /// Whether the learner took the thing when it was given: did it want it just then?
+    /// Whether the animal took the thing when it was given: did it want it just then?
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub took: Option<bool>,
     /// The session, if in one.

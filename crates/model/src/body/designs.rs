@@ -1,4 +1,4 @@
-//! Trials of a change on one learner (single-case designs): planned before, drawn by chance, stopped at any time.
+//! Trials of a change on one animal (single-case designs): planned before, drawn by chance, stopped at any time.
 
 use super::enums::{CaseCondition, CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseStop, CaseUnit};
 use crate::id::*;
@@ -25,12 +25,12 @@ pub struct DesignPlan {
     pub measure: CaseMeasure,
     /// Which way it is expected to go.
     pub expected: CaseExpected,
-    /// Words measured, all where empty; in a multiple baseline without `learners` each a series.
+    /// Words measured, all where empty; in a multiple baseline without `animals` each a series.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub words: Vec<WordId>,
     /// Animals of a multiple baseline over animals, each a series.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub learners: Vec<LearnerId>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty", alias = "learners")]
+    pub animals: Vec<AnimalId>,
     /// What a point is.
     pub unit: CaseUnit,
     /// First day.
@@ -58,8 +58,8 @@ impl DesignPlan {
     #[must_use]
     pub const fn lanes(&self) -> usize {
         match self.design {
-            CaseDesign::MultipleBaseline if self.learners.is_empty() => self.words.len(),
-            CaseDesign::MultipleBaseline => self.learners.len(),
+            CaseDesign::MultipleBaseline if self.animals.is_empty() => self.words.len(),
+            CaseDesign::MultipleBaseline => self.animals.len(),
             _ => 1,
         }
     }

@@ -68,7 +68,8 @@ pub struct SwapDraw {
 #[serde(rename_all = "snake_case")]
 pub enum SwapEnd {
     /// The household does not want it any more.
-    Household,
+    #[serde(alias = "household")]
+    Home,
     /// Signs of stress.
     Signs,
 }

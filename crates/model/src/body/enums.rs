@@ -3,12 +3,12 @@
 use serde::{Deserialize, Serialize};
 
 macro_rules! plain_enum {
-    ($($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident => $wire:literal),+ $(,)? })+) => {$(
+    ($($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident => $wire:literal $(was $earlier:literal)?),+ $(,)? })+) => {$(
         $(#[$doc])*
         #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         #[serde(rename_all = "snake_case")]
-        pub enum $name { $($(#[$vdoc])* $variant),+ }
+        pub enum $name { $($(#[$vdoc])* $(#[serde(alias = $earlier)])? $variant),+ }
 
         impl $name {
             /// Every value.
@@ -39,8 +39,8 @@ plain_enum! {
     EndReason {
         /// The plan was done.
         Done => "done",
-        /// The learner left and was let go.
-        LearnerLeft => "learner_left",
+        /// The animal left and was let go.
+        AnimalLeft => "animal_left" was "learner_left",
         /// Body language said stop.
         StrongSign => "strong_sign",
         /// A closing word was used.
@@ -50,10 +50,10 @@ plain_enum! {
     }
     /// Who pressed.
     PressedBy {
-        /// The learner.
-        Learner => "learner",
-        /// A teacher, to show.
-        Teacher => "teacher",
+        /// The animal.
+        Animal => "animal" was "learner",
+        /// A person, to show.
+        Person => "person" was "teacher",
         /// Nobody saw.
         Unknown => "unknown",
     }
@@ -79,7 +79,7 @@ plain_enum! {
         /// Nobody answered in time.
         Missed => "missed",
     }
-    /// What the learner did after the answer.
+    /// What the animal did after the answer.
     Then {
         /// Took what was given.
         Took => "took",
@@ -101,7 +101,7 @@ plain_enum! {
     }
     /// How strong a sign is.
     SignLevel {
-        /// The learner takes part.
+        /// The animal takes part.
         Joining => "joining",
         /// A mild sign of stress.
         Mild => "mild",
@@ -130,9 +130,9 @@ plain_enum! {
     }
     /// Designs of a check of understanding.
     ProbeDesign {
-        /// The learner is asked for the one of several things a hidden or absent thing calls for; pressed word scored.
+        /// The animal is asked for the one of several things a hidden or absent thing calls for; pressed word scored.
         PressForThing => "press_for_thing",
-        /// A word is played and the learner picks among things.
+        /// A word is played and the animal picks among things.
         PickForWord => "pick_for_word",
         /// As `press_for_thing`, with the buttons swapped under covers before each trial, as drawn: who answers does not know
         /// which button lies where.
@@ -140,7 +140,7 @@ plain_enum! {
         /// What was pressed is delivered, or another thing; corrections scored.
         WrongDelivery => "wrong_delivery",
     }
-    /// Single-case designs: how a change is tried on one learner.
+    /// Single-case designs: how a change is tried on one animal.
     CaseDesign {
         /// Usual and changed in turn, phase by phase.
         Reversal => "reversal",
@@ -164,7 +164,7 @@ plain_enum! {
     }
     /// What is measured at each point of a trial of a change.
     CaseMeasure {
-        /// The learner's own presses.
+        /// The animal's own presses.
         OwnPresses => "own_presses",
         /// Share of sessions joined.
         JoinedShare => "joined_share",

@@ -33,7 +33,7 @@ pub struct Engaged {
     pub seconds: Seconds,
 }
 
-/// What the learner did in a trial of a likes test.
+/// What the animal did in a trial of a likes test.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(tag = "outcome", rename_all = "snake_case", deny_unknown_fields)]
@@ -67,7 +67,7 @@ pub struct LikeTrial {
     pub format: LikesFormat,
     /// Round, from 1.
     pub round: u16,
-    /// What was offered, from the learner's left to its right.
+    /// What was offered, from the animal's left to its right.
     pub offered: Vec<RewardId>,
     /// What it did.
     pub result: LikeOutcome,

@@ -22,7 +22,7 @@ pub struct ProbePlan {
     pub trials: u16,
     /// Seed of the order.
     pub seed: u32,
-    /// True where the person with the learner does not know the answer.
+    /// True where the person with the animal does not know the answer.
     pub blind: bool,
 }
 

@@ -26,8 +26,8 @@ pub struct Correction {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub happened_at: Option<Moment>,
     /// Which animal it really was, if that was wrong.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub learner: Option<LearnerId>,
+    #[serde(default, skip_serializing_if = "Option::is_none", alias = "learner")]
+    pub animal: Option<AnimalId>,
     /// The content as it should have been.
     pub body: Box<Body>,
 }

@@ -31,7 +31,7 @@ impl Life<'_> {
                 return;
             }
             if badly {
-                self.book.writes(at, SwapStop { swap: old.plan.swap, reason: SwapEnd::Household });
+                self.book.writes(at, SwapStop { swap: old.plan.swap, reason: SwapEnd::Home });
             }
         }
         if self.home.swaps {
@@ -49,7 +49,7 @@ impl Life<'_> {
         self.pressed[word] += 1;
         let press = Press {
             word: self.book.words[word],
-            by: PressedBy::Learner,
+            by: PressedBy::Animal,
             certainty: Probability::clamped(1.0),
             accident: Accident::Unsure,
             place: None,

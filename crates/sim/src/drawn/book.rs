@@ -10,8 +10,8 @@ const LAG_S: f64 = 0.5;
 
 #[derive(Debug)]
 pub(super) struct Book {
-    household: HouseholdId,
-    pub(super) learner: LearnerId,
+    home: HomeId,
+    pub(super) animal: AnimalId,
     pub(super) words: Vec<WordId>,
     pub(super) things: Vec<RewardId>,
     zone: Zone,
@@ -24,8 +24,8 @@ impl Book {
     pub(super) fn new(words: usize, seed: u64, begun: Moment) -> Self {
         let mut c = Chance::new(seed, 61);
         let mut book = Self {
-            household: HouseholdId(uuid_at(begun, &mut c)),
-            learner: LearnerId(uuid_at(begun, &mut c)),
+            home: HomeId(uuid_at(begun, &mut c)),
+            animal: AnimalId(uuid_at(begun, &mut c)),
             words: (0..words).map(|_| WordId(uuid_at(begun, &mut c))).collect(),
             things: (0..words).map(|_| RewardId(uuid_at(begun, &mut c))).collect(),
             zone: Zone::utc(),
@@ -33,8 +33,8 @@ impl Book {
             events: Vec::new(),
         };
         let name = label("Drawn lives");
-        book.writes(begun, HouseholdCard { name, zone: Zone::utc() });
-        let card = learner_card(book.learner);
+        book.writes(begun, HomeCard { name, zone: Zone::utc() });
+        let card = animal_card(book.animal);
         book.writes(begun, card);
         for i in 0..words {
             let (word, thing) = (book.words[i], book.things[i]);
@@ -55,9 +55,9 @@ impl Book {
         let id = EventId(uuid_at(recorded_at, &mut self.chance));
         let event = Event {
             id,
-            household: self.household,
-            learner: Some(self.learner),
-            teacher: None,
+            home: self.home,
+            animal: Some(self.animal),
+            person: None,
             happened_at,
             zone: self.zone.clone(),
             recorded_at,
@@ -76,7 +76,7 @@ impl Book {
 
     /// Says that it was otherwise, or at another moment.
     pub(super) fn corrects(&mut self, at: Moment, of: EventId, happened_at: Option<Moment>, body: impl Into<Body>) {
-        self.writes(at, Correction { of, happened_at, learner: None, body: Box::new(body.into()) });
+        self.writes(at, Correction { of, happened_at, animal: None, body: Box::new(body.into()) });
     }
 
     pub(super) fn fresh(&mut self, at: Moment) -> uuid::Uuid {
@@ -96,9 +96,9 @@ impl Book {
     }
 }
 
-fn learner_card(learner: LearnerId) -> LearnerCard {
-    LearnerCard {
-        learner,
+fn animal_card(animal: AnimalId) -> AnimalCard {
+    AnimalCard {
+        animal,
         name: label("Ash"),
         species: Species::Dog,
         born: None,
@@ -125,7 +125,7 @@ fn reward_card(reward: RewardId, number: usize) -> RewardCard {
         most_per_day: None,
         says: None,
         already_said: false,
-        learners: Vec::new(),
+        animals: Vec::new(),
         active: true,
     }
 }
@@ -139,7 +139,7 @@ fn word_card(word: WordId, reward: RewardId, number: usize) -> WordCard {
         not_now: None,
         reward: Some(reward),
         closing: false,
-        learners: Vec::new(),
+        animals: Vec::new(),
         active: true,
     }
 }

@@ -62,8 +62,8 @@ pub(super) fn live(home: &DrawnHome, seed: u64, end: Moment) -> DrawnLife {
         life.day(day, presses);
     }
     let Life { book, .. } = life;
-    let (learner, words) = (book.learner, book.words.clone());
-    DrawnLife { events: book.closes(end), learner, words, begun }
+    let (animal, words) = (book.animal, book.words.clone());
+    DrawnLife { events: book.closes(end), animal, words, begun }
 }
 
 impl Life<'_> {

@@ -14,7 +14,7 @@ mod rounds;
 
 pub use habit::Habit;
 
-use sayso_model::{Event, LearnerId, Moment, ProbeDesign, WordId};
+use sayso_model::{AnimalId, Event, Moment, ProbeDesign, WordId};
 
 /// What a person does that honest keeping of the notebook does not.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
@@ -163,7 +163,7 @@ pub struct DrawnLife {
     /// Events in the order in which they were recorded.
     pub events: Vec<Event>,
     /// The animal.
-    pub learner: LearnerId,
+    pub animal: AnimalId,
     /// Its words.
     pub words: Vec<WordId>,
     /// When its first day began.

@@ -4,9 +4,9 @@ use super::fields::{Leaf, Shape};
 use serde_json::{Number, Value};
 
 /// Columns of the event itself, in the order they are written. A field of the body that has one of these names is
-/// written with its kind before it (`reward_card` and the like): `learner_card.learner`, `correction.happened_at`.
+/// written with its kind before it (`reward_card` and the like): `animal_card.animal`, `correction.happened_at`.
 pub(super) const ENVELOPE: [&str; 9] =
-    ["id", "happened_at", "zone", "learner", "teacher", "kind", "source", "recorded_at", "household"];
+    ["id", "happened_at", "zone", "animal", "person", "kind", "source", "recorded_at", "home"];
 
 /// The column that holds a whole event as JSON, where this version does not understand it; all other cells of the row
 /// but `kind` are empty.

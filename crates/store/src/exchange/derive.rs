@@ -1,7 +1,8 @@
 //! Ids for what a file leaves without one. They follow from the content alone, so that the same file, read twice or
 //! on two devices, means the same events. UUID version 8 (RFC 9562): our own layout.
 
-use sayso_model::{Event, HouseholdId};
+use super::earlier;
+use sayso_model::{Event, HomeId};
 use sha2::{Digest, Sha256};
 use std::collections::HashMap;
 use uuid::Uuid;
@@ -18,13 +19,8 @@ impl Occurrences {
     pub(super) fn id(&mut self, event: &Event) -> Result<Uuid, serde_json::Error> {
         let mut hash = Sha256::new();
         hash.update(b"sayso event 1");
-        hash.update(serde_json::to_vec(&(
-            event.household,
-            event.learner,
-            event.teacher,
-            event.happened_at,
-            &event.body,
-        ))?);
+        let told = (event.home, event.animal, event.person, event.happened_at, &event.body);
+        hash.update(earlier::json(&serde_json::to_string(&told)?));
         let content: [u8; 32] = hash.finalize().into();
         let count = self.0.entry(content).or_default();
         let mut hash = Sha256::new();
@@ -39,11 +35,11 @@ impl Occurrences {
 }
 
 /// The id of something that a file calls only by a label, such as a session "Sunday 1" or a new word "walk".
-pub(crate) fn labelled(household: HouseholdId, type_name: &str, label: &str) -> Uuid {
+pub(crate) fn labelled(home: HomeId, type_name: &str, label: &str) -> Uuid {
     let mut hash = Sha256::new();
     hash.update(b"sayso label 1");
-    hash.update(household.0.as_bytes());
-    hash.update(type_name.as_bytes());
+    hash.update(home.0.as_bytes());
+    hash.update(earlier::type_name(type_name).as_bytes());
     hash.update([0]);
     hash.update(label.trim().to_lowercase().as_bytes());
     Uuid::new_v8(first_16(&hash.finalize().into()))
@@ -63,7 +59,7 @@ mod tests {
     // Written down once. If this fails, files imported before would be imported a second time.
     #[test]
     fn ids_made_from_content_never_change() {
-        let json = r#"{"id":"00000000-0000-0000-0000-000000000000","household":"00000000-0000-0000-0000-0000000000a0",
+        let json = r#"{"id":"00000000-0000-0000-0000-000000000000","home":"00000000-0000-0000-0000-0000000000a0",
             "happened_at":"2026-03-01T10:00:00.000Z","zone":"UTC","recorded_at":"2026-03-01T10:00:00.000Z",
             "source":"import","body":{"kind":"remark","text":"hello"}}"#;
         let event: Event = serde_json::from_str(json).unwrap();
@@ -73,8 +69,8 @@ mod tests {
         assert_eq!(second.to_string(), "019ca8d7-2d00-8fc3-a1c8-a75635fcf7a2");
         let later = Event { zone: sayso_model::Zone::new("Asia/Tokyo").unwrap(), ..event };
         assert_eq!(Occurrences::default().id(&later).unwrap(), first, "the zone does not count");
-        let label = labelled(later.household, "WordId", " Walk ");
-        assert_eq!(label, labelled(later.household, "WordId", "walk"));
-        assert_ne!(label, labelled(later.household, "RewardId", "walk"));
+        let label = labelled(later.home, "WordId", " Walk ");
+        assert_eq!(label, labelled(later.home, "WordId", "walk"));
+        assert_ne!(label, labelled(later.home, "RewardId", "walk"));
     }
 }

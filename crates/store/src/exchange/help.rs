@@ -71,7 +71,7 @@ fn holds(leaf: &Leaf) -> String {
         Leaf::Text(name) if name == "Zone" => "time zone such as Europe/Berlin".to_owned(),
         Leaf::Text(_) => "text".to_owned(),
         Leaf::Id(name) => match name.as_str() {
-            "LearnerId" | "TeacherId" | "WordId" | "RewardId" => {
+            "AnimalId" | "PersonId" | "WordId" | "RewardId" => {
                 format!("{} by name or id", name.trim_end_matches("Id").to_lowercase())
             }
             "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" => "label or id".to_owned(),

@@ -4,6 +4,7 @@
 mod archive;
 mod cells;
 mod derive;
+mod earlier;
 mod export;
 mod fields;
 mod help;

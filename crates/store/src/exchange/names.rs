@@ -1,14 +1,14 @@
 //! Animals, people, words and rewards by the names a household uses for them.
 
-use sayso_model::{HouseholdId, Story};
+use sayso_model::{HomeId, Story};
 use serde_json::Value;
 use std::collections::{BTreeMap, HashMap};
 use uuid::Uuid;
 
 /// The kinds of things that have names: type of the id, kind of card, the card's own id field and its name field.
 pub(super) const NAMED: [(&str, &str, &str, &str); 4] = [
-    ("LearnerId", "learner_card", "learner", "name"),
-    ("TeacherId", "teacher_card", "teacher", "name"),
+    ("AnimalId", "animal_card", "animal", "name"),
+    ("PersonId", "person_card", "person", "name"),
     ("WordId", "word_card", "word", "says"),
     ("RewardId", "reward_card", "reward", "name"),
 ];
@@ -25,27 +25,27 @@ struct Entry {
 
 /// Names by household and type of id.
 #[derive(Default)]
-pub(super) struct Names(HashMap<(HouseholdId, &'static str), BTreeMap<String, Entry>>);
+pub(super) struct Names(HashMap<(HomeId, &'static str), BTreeMap<String, Entry>>);
 
 impl Names {
     /// Takes in what a household has named.
-    pub(super) fn learn_story(&mut self, household: HouseholdId, story: &Story) {
-        for (id, card) in story.learners() {
-            self.learn(household, "LearnerId", card.name.as_str(), id.0, card.active);
+    pub(super) fn learn_story(&mut self, home: HomeId, story: &Story) {
+        for (id, card) in story.animals() {
+            self.learn(home, "AnimalId", card.name.as_str(), id.0, card.active);
         }
-        for (id, card) in story.teachers() {
-            self.learn(household, "TeacherId", card.name.as_str(), id.0, card.active);
+        for (id, card) in story.people() {
+            self.learn(home, "PersonId", card.name.as_str(), id.0, card.active);
         }
         for (id, card) in story.words() {
-            self.learn(household, "WordId", card.says.as_str(), id.0, card.active);
+            self.learn(home, "WordId", card.says.as_str(), id.0, card.active);
         }
         for (id, card) in story.rewards() {
-            self.learn(household, "RewardId", card.name.as_str(), id.0, card.active);
+            self.learn(home, "RewardId", card.name.as_str(), id.0, card.active);
         }
     }
 
     /// Takes in a card of the file itself. One without an id gets the id known for its name, or a new one.
-    pub(super) fn learn_card(&mut self, household: HouseholdId, body: &Value) {
+    pub(super) fn learn_card(&mut self, home: HomeId, body: &Value) {
         let text = |field: &str| body.get(field).and_then(Value::as_str).map(str::trim).filter(|s| !s.is_empty());
         let Some((type_name, _, own, name)) = NAMED.into_iter().find(|(_, kind, _, _)| text("kind") == Some(kind))
         else {
@@ -55,27 +55,27 @@ impl Names {
         let active = body.get("active").and_then(Value::as_bool).unwrap_or(true);
         let id = match label.parse::<Uuid>() {
             Ok(id) => id,
-            Err(_) => match self.find(household, type_name, label) {
+            Err(_) => match self.find(home, type_name, label) {
                 Ok(known) => known,
-                Err(_) => crate::exchange::derive::labelled(household, type_name, label),
+                Err(_) => crate::exchange::derive::labelled(home, type_name, label),
             },
         };
-        self.learn(household, type_name, label, id, active);
+        self.learn(home, type_name, label, id, active);
         if let Some(name) = text(name) {
-            self.learn(household, type_name, name, id, active);
+            self.learn(home, type_name, name, id, active);
         }
     }
 
-    fn learn(&mut self, household: HouseholdId, type_name: &'static str, name: &str, id: Uuid, active: bool) {
-        let entry = self.0.entry((household, type_name)).or_default().entry(name.to_lowercase()).or_default();
+    fn learn(&mut self, home: HomeId, type_name: &'static str, name: &str, id: Uuid, active: bool) {
+        let entry = self.0.entry((home, type_name)).or_default().entry(name.to_lowercase()).or_default();
         name.clone_into(&mut entry.spelling);
         entry.ids.insert(id, active);
     }
 
     /// The id of a name, or what should stand there instead.
-    pub(super) fn find(&self, household: HouseholdId, type_name: &str, name: &str) -> Result<Uuid, String> {
+    pub(super) fn find(&self, home: HomeId, type_name: &str, name: &str) -> Result<Uuid, String> {
         let type_name = NAMED.into_iter().map(|n| n.0).find(|t| *t == type_name).unwrap_or_default();
-        let table = self.0.get(&(household, type_name));
+        let table = self.0.get(&(home, type_name));
         let Some(entry) = table.and_then(|t| t.get(&name.trim().to_lowercase())) else {
             let mut known: Vec<&str> = table
                 .into_iter()

@@ -6,11 +6,11 @@ use super::names::Names;
 use super::resolve::{Context, Resolved, resolve};
 use super::rows::{self, Raw, problem};
 use crate::error::StoreError;
-use crate::households::{self, Others, Shares};
+use crate::homes::{self, Others, Shares};
 use crate::log::{self, Written};
 use crate::store::Store;
 use crate::writer::{self, Appended};
-use sayso_model::{EventId, HouseholdId, Moment, Problems, Zone};
+use sayso_model::{EventId, HomeId, Moment, Problems, Zone};
 use serde_json::Value;
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 
@@ -23,7 +23,7 @@ pub struct ImportOptions {
     /// Its form.
     pub format: Format,
     /// The household of rows that name none; the notebook's own where left out.
-    pub household: Option<HouseholdId>,
+    pub home: Option<HomeId>,
 }
 
 /// One thing wrong with a file.
@@ -73,7 +73,7 @@ pub struct Preview {
     /// would be kept as they are, and not shown.
     pub later: BTreeMap<String, usize>,
     /// The households of the new rows.
-    pub households: Shares,
+    pub homes: Shares,
     /// When the new rows happened, first and last.
     pub span: Option<(Moment, Moment)>,
     events: Vec<Written>,
@@ -83,7 +83,7 @@ impl Preview {
     /// The households it would bring that the notebook does not hold, in words with counts; empty where there is none.
     #[must_use]
     pub fn others(&self) -> String {
-        households::in_words(&self.households, true)
+        homes::in_words(&self.homes, true)
     }
 
     /// The same import without the rows that have problems. For a person to decide, having seen them.
@@ -135,42 +135,42 @@ impl Store {
         let (mut seen, mut cards) = (BTreeSet::new(), Vec::new());
         let mut first = |row: Result<Raw<'_>, Vec<RowProblem>>| {
             let Ok(raw) = row else { return };
-            let household = raw.value.get("household").and_then(Value::as_str).and_then(|h| h.parse().ok());
-            seen.extend(household);
+            let home = raw.value.get("home").and_then(Value::as_str).and_then(|h| h.parse().ok());
+            seen.extend(home);
             let body = raw.value.get("body");
             let kind = body.and_then(|b| b.get("kind")).and_then(Value::as_str);
             if let (Some(body), true) = (body, kind.is_some_and(|k| k.ends_with("_card"))) {
-                cards.push((household, body.clone()));
+                cards.push((home, body.clone()));
             }
         };
         if let Err(problem) = rows::read(text, options.format, &mut first) {
             preview.bad(vec![problem]);
             return Ok(preview);
         }
-        let home = match options.household {
+        let home = match options.home {
             Some(given) => Some(given),
             // An export of one household into an empty notebook: its rows belong together.
-            None => self.household().await?.or(if seen.len() == 1 { seen.first().copied() } else { None }),
+            None => self.home().await?.or(if seen.len() == 1 { seen.first().copied() } else { None }),
         };
         seen.extend(home);
         let (mut names, mut zones) = (Names::default(), HashMap::new());
-        for household in seen {
-            let story = self.story(household).await?;
-            names.learn_story(household, &story);
-            if story.household().is_some() {
-                zones.insert(household, story.zone());
+        for home in seen {
+            let story = self.story(home).await?;
+            names.learn_story(home, &story);
+            if story.home().is_some() {
+                zones.insert(home, story.zone());
             }
         }
-        for (household, body) in cards {
-            let Some(household) = household.or(home) else { continue };
-            names.learn_card(household, &body);
+        for (named, body) in cards {
+            let Some(home) = named.or(home) else { continue };
+            names.learn_card(home, &body);
             let zone = body.get("zone").and_then(Value::as_str).and_then(|z| Zone::new(z).ok());
             if let Some(zone) = zone {
-                zones.entry(household).or_insert(zone);
+                zones.entry(home).or_insert(zone);
             }
         }
         // Second look: each row with names and zones known.
-        let context = Context { format: options.format, household: home, zones: &zones, names: &names };
+        let context = Context { format: options.format, home, zones: &zones, names: &names };
         let (mut occurrences, mut found) = (Occurrences::default(), Vec::new());
         let mut second = |row: Result<Raw<'_>, Vec<RowProblem>>| {
             preview.rows += 1;
@@ -235,15 +235,15 @@ impl Store {
                         None => *preview.later.entry(written.kind.clone()).or_default() += 1,
                     }
                     preview.new += 1;
-                    let share = preview.households.entry(written.household).or_default();
+                    let share = preview.homes.entry(written.home).or_default();
                     share.events += 1;
-                    share.name = households::named_by(&written.kind, &written.json).or(share.name.take());
+                    share.name = homes::named_by(&written.kind, &written.json).or(share.name.take());
                     here.insert(written.id, preview.events.len());
                     preview.events.push(written);
                 }
             }
         }
-        self.mark_others(&mut preview.households).await
+        self.mark_others(&mut preview.homes).await
     }
 
     /// Stores what a preview found new, in one transaction: all of it or, on any error, nothing.
@@ -255,7 +255,7 @@ impl Store {
         if let Some(problem) = preview.problems.first() {
             return Err(StoreError::NotImported(format!("{} problems, the first: {problem}", preview.problem_count)));
         }
-        self.mark_others(&mut preview.households).await?;
+        self.mark_others(&mut preview.homes).await?;
         let who = preview.others();
         if others == Others::Refuse && !who.is_empty() {
             return Err(StoreError::NotImported(format!(

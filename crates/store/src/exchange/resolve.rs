@@ -19,9 +19,9 @@ use uuid::Uuid;
 pub(super) struct Context<'a> {
     pub format: Format,
     /// For rows that name no household.
-    pub household: Option<HouseholdId>,
+    pub home: Option<HomeId>,
     /// The zone of each household, for times without an offset.
-    pub zones: &'a HashMap<HouseholdId, Zone>,
+    pub zones: &'a HashMap<HomeId, Zone>,
     pub names: &'a Names,
 }
 
@@ -35,7 +35,7 @@ pub(super) enum Resolved {
 
 struct Walk<'a> {
     context: &'a Context<'a>,
-    household: HouseholdId,
+    home: HomeId,
     zone: Option<Zone>,
     line: u64,
     kind: String,
@@ -54,11 +54,11 @@ pub(super) fn resolve(
     let Some(event) = value.as_object_mut() else { return Err(one("line", "", "an event")) };
     event.retain(|_, v| !v.is_null());
 
-    let household = match text_of(event, "household") {
-        Some(text) => text.parse().map_err(|_| one("household", &text, "the id of a household (a UUID)"))?,
-        None => context.household.ok_or_else(|| {
+    let home = match text_of(event, "home") {
+        Some(text) => text.parse().map_err(|_| one("home", &text, "the id of a household (a UUID)"))?,
+        None => context.home.ok_or_else(|| {
             one(
-                "household",
+                "home",
                 "",
                 "the id of a household (a UUID): this notebook has none yet; begin with one, or import an export",
             )
@@ -67,12 +67,12 @@ pub(super) fn resolve(
     let kind = event.get("body").and_then(|b| b.get("kind")).and_then(Value::as_str).unwrap_or_default().to_owned();
     let zone = match text_of(event, "zone") {
         Some(name) => Some(Zone::new(&name).map_err(|e| one("zone", &name, &e.to_string()))?),
-        None => context.zones.get(&household).cloned(),
+        None => context.zones.get(&home).cloned(),
     };
     let exported = written.filter(|_| is_exported(event));
     let own_id = event.contains_key("id");
     let own_recorded = event.contains_key("recorded_at");
-    let mut walk = Walk { context, household, zone, line, kind, problems: Vec::new(), unknown: false };
+    let mut walk = Walk { context, home, zone, line, kind, problems: Vec::new(), unknown: false };
     walk.fill(event);
     walk.event(event);
     if !own_recorded {
@@ -101,7 +101,7 @@ fn is_exported(event: &Map<String, Value>) -> bool {
     let is = |field: &str, good: fn(&str) -> bool| event.get(field).and_then(Value::as_str).is_some_and(good);
     let moment = |text: &str| text.parse::<Moment>().is_ok();
     is("id", |text| text.parse::<Uuid>().is_ok_and(|id| !id.is_nil()))
-        && is("household", |text| text.parse::<Uuid>().is_ok())
+        && is("home", |text| text.parse::<Uuid>().is_ok())
         && is("happened_at", moment)
         && is("recorded_at", moment)
         && is("zone", |text| !text.is_empty())
@@ -121,7 +121,7 @@ impl Walk<'_> {
                 event.insert(field.to_owned(), Value::String(value));
             }
         };
-        default("household", Some(self.household.to_string()));
+        default("home", Some(self.home.to_string()));
         default("id", Some(Uuid::nil().to_string()));
         default("zone", Some(self.zone.as_ref().map_or("UTC", Zone::name).to_owned()));
         default("source", Some("import".to_owned()));
@@ -288,14 +288,12 @@ impl Walk<'_> {
             return Ok(id);
         }
         match type_name {
-            "LearnerId" | "TeacherId" | "WordId" | "RewardId" => {
-                self.context.names.find(self.household, type_name, text)
-            }
+            "AnimalId" | "PersonId" | "WordId" | "RewardId" => self.context.names.find(self.home, type_name, text),
             // These have no cards; a label that comes again means the same one. Not so for rounds and swaps: draws follow
             // from their ids, and a label could be chosen until it suits.
             "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" => {
                 Label::new(text).map_err(|e| format!("an id or a label; a label {e}"))?;
-                Ok(labelled(self.household, type_name, text))
+                Ok(labelled(self.home, type_name, text))
             }
             _ => Err("an id (a UUID such as 0198a2b4-7c11-7000-8000-000000000001)".to_owned()),
         }

@@ -2,6 +2,7 @@
 
 use super::Format;
 use super::cells::{self, ENVELOPE, WHOLE};
+use super::earlier;
 use super::fields::{find, sheet};
 use super::preview::RowProblem;
 use serde_json::{Map, Value};
@@ -79,7 +80,10 @@ fn json_lines<'a>(text: &'a str, each: &mut dyn FnMut(Row<'a>)) {
 /// A whole event as JSON.
 fn whole<'a>(line: u64, field: &str, json: Cow<'a, str>) -> Row<'a> {
     match serde_json::from_str::<Value>(&json) {
-        Ok(value) if value.is_object() => Ok(Raw { line, value, text: Some(json) }),
+        Ok(mut value) if value.is_object() => {
+            earlier::event(&mut value);
+            Ok(Raw { line, value, text: Some(json) })
+        }
         Ok(_) => Err(vec![problem(line, field, &json, "one event as a JSON object, from { to }")]),
         Err(e) => {
             let wanted = format!("one event as JSON; column {}: {}", e.column(), reason(&e));
@@ -150,7 +154,7 @@ fn csv<'a>(text: &'a str, each: &mut dyn FnMut(Row<'a>)) -> Result<(), RowProble
 fn header(record: &csv::StringRecord, line: u64) -> Result<Vec<(String, Column)>, RowProblem> {
     let mut columns: Vec<(String, Column)> = Vec::new();
     for name in record {
-        let name = name.trim().to_lowercase();
+        let name = earlier::column(&name.trim().to_lowercase());
         if columns.iter().any(|(known, _)| *known == name) {
             return Err(problem(line, "column", &name, "each column once"));
         }
@@ -200,8 +204,8 @@ fn row<'a>(columns: &[(String, Column)], record: &csv::StringRecord, line: u64) 
     if let Some(json) = json.filter(|json| !json.is_empty()) {
         return whole(line, WHOLE, Cow::Owned(cells::unguard(json).to_owned()));
     }
-    let kind = cell("kind");
-    let inner = Some(cell("body.kind")).filter(|k| !k.is_empty());
+    let kind = earlier::kind(cell("kind"));
+    let inner = Some(earlier::kind(cell("body.kind"))).filter(|k| !k.is_empty());
     if !sheet().bodies.contains_key(kind) {
         return Err(vec![problem(line, "kind", kind, format!("one of: {}", join(sheet().bodies.keys())))]);
     }
@@ -231,7 +235,9 @@ fn row<'a>(columns: &[(String, Column)], record: &csv::StringRecord, line: u64) 
         return Err(problems);
     }
     event.insert("body".to_owned(), body);
-    Ok(Raw { line, value: Value::Object(event), text: None })
+    let mut value = Value::Object(event);
+    earlier::event(&mut value);
+    Ok(Raw { line, value, text: None })
 }
 
 /// Puts a value at a dotted path.

@@ -11,12 +11,12 @@ pub fn id(n: u128) -> Uuid {
     Uuid::from_u128(n)
 }
 
-pub fn home() -> HouseholdId {
-    HouseholdId(id(0xA0))
+pub fn home() -> HomeId {
+    HomeId(id(0xA0))
 }
 
-pub fn rex() -> LearnerId {
-    LearnerId(id(0xB0))
+pub fn rex() -> AnimalId {
+    AnimalId(id(0xB0))
 }
 
 pub fn at(s: &str) -> Moment {
@@ -28,9 +28,9 @@ pub fn event(n: u128, happened_at: &str, body: impl Into<Body>) -> Event {
     let happened_at = at(happened_at);
     Event {
         id: EventId(id(0x1_0000_0000 + n)),
-        household: home(),
-        learner: Some(rex()),
-        teacher: None,
+        home: home(),
+        animal: Some(rex()),
+        person: None,
         happened_at,
         zone: Zone::new("Europe/Berlin").unwrap(),
         recorded_at: happened_at.plus_seconds(2.0),
@@ -42,7 +42,7 @@ pub fn event(n: u128, happened_at: &str, body: impl Into<Body>) -> Event {
 pub fn press(word: u128) -> Press {
     Press {
         word: WordId(id(word)),
-        by: PressedBy::Learner,
+        by: PressedBy::Animal,
         certainty: Probability::clamped(1.0),
         accident: Accident::Unsure,
         place: None,
@@ -51,8 +51,8 @@ pub fn press(word: u128) -> Press {
     }
 }
 
-pub fn household_card(zone: &str) -> HouseholdCard {
-    HouseholdCard { name: Label::new("Home").unwrap(), zone: Zone::new(zone).unwrap() }
+pub fn home_card(zone: &str) -> HomeCard {
+    HomeCard { name: Label::new("Home").unwrap(), zone: Zone::new(zone).unwrap() }
 }
 
 pub fn withdrawal(of: &Event) -> Withdrawal {
@@ -60,5 +60,5 @@ pub fn withdrawal(of: &Event) -> Withdrawal {
 }
 
 pub fn correction(of: &Event, body: impl Into<Body>) -> Correction {
-    Correction { of: of.id, happened_at: None, learner: None, body: Box::new(body.into()) }
+    Correction { of: of.id, happened_at: None, animal: None, body: Box::new(body.into()) }
 }

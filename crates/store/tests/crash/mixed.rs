@@ -84,7 +84,7 @@ async fn one_step(store: &Store, next: &AtomicU64, dir: &Path, dice: &mut Dice) 
             let events: Vec<Event> =
                 (first..first + 5).map(|n| event(n.into(), AT, press(u128::from(n % 7)))).collect();
             let lines: Vec<String> = events.iter().map(|e| serde_json::to_string(e).unwrap()).collect();
-            let options = ImportOptions { format: Format::JsonLines, household: None };
+            let options = ImportOptions { format: Format::JsonLines, home: None };
             let imported = match store.preview(lines.join("\n").as_bytes(), &options).await {
                 Ok(preview) => store.commit(preview, Others::Refuse).await,
                 Err(error) => Err(error),

@@ -1,7 +1,7 @@
 //! What the Evidence page says of an animal's words, as JSON: the same figures from the same functions.
 
 use crate::error::Error;
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use axum::Json;
 use sayso_advisor::Estimate;
 use sayso_advisor::claim_text::{by_ladder, of_animal};
@@ -83,11 +83,11 @@ fn said(v: Verdict, words: String) -> SaidJson {
     SaidJson { rung: format!("{:?}", v.rung), said: words, n: v.n, since: v.since, lapsed: v.lapsed }
 }
 
-/// `GET /api/evidence/{learner}`.
+/// `GET /api/evidence/{animal}`.
 ///
 /// # Errors
 /// [`Error::Refused`] where the records contradict themselves.
-pub async fn show(page: LearnerPage) -> Result<Json<EvidenceJson>, Error> {
+pub async fn show(page: AnimalPage) -> Result<Json<EvidenceJson>, Error> {
     let found = claims(&page.story, page.id, page.now).map_err(|why| Error::refused("records", why.to_string()))?;
     let words = standings(&page.story, page.id, page.now)
         .into_iter()

@@ -9,7 +9,7 @@ use axum::extract::rejection::{BytesRejection, QueryRejection};
 use axum::extract::{Query, State};
 use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
 use axum::response::{IntoResponse, Response};
-use sayso_model::{HouseholdId, Moment};
+use sayso_model::{HomeId, Moment};
 use sayso_store::{Format, ImportOptions, Others, Preview};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -45,11 +45,12 @@ async fn file(state: &AppState, format: Format, kind: &'static str, name: &str) 
 #[serde(deny_unknown_fields)]
 pub struct Options {
     format: FormatName,
-    household: Option<HouseholdId>,
+    #[serde(alias = "household")]
+    home: Option<HomeId>,
     #[serde(default)]
     skip_bad_rows: bool,
-    #[serde(default)]
-    take_in_other_household: bool,
+    #[serde(default, alias = "take_in_other_household")]
+    take_in_other_home: bool,
 }
 
 /// Forms of a file on the wire.
@@ -71,15 +72,15 @@ pub struct PreviewJson {
     problems: Vec<RowProblemJson>,
     kinds: BTreeMap<&'static str, usize>,
     not_understood: BTreeMap<String, usize>,
-    households: Vec<HouseholdJson>,
+    homes: Vec<HomeJson>,
     first: Option<Moment>,
     last: Option<Moment>,
 }
 
 /// What a household has in a file.
 #[derive(Serialize)]
-struct HouseholdJson {
-    id: HouseholdId,
+struct HomeJson {
+    id: HomeId,
     name: Option<String>,
     new: usize,
     other: bool,
@@ -128,10 +129,10 @@ pub async fn preview(State(state): State<AppState>, asked: Asked, sent: Sent) ->
             .collect(),
         kinds: found.kinds.clone(),
         not_understood: found.later.clone(),
-        households: found
-            .households
+        homes: found
+            .homes
             .iter()
-            .map(|(id, s)| HouseholdJson { id: *id, name: s.name.clone(), new: s.events, other: s.other })
+            .map(|(id, s)| HomeJson { id: *id, name: s.name.clone(), new: s.events, other: s.other })
             .collect(),
         first: found.span.map(|s| s.0),
         last: found.span.map(|s| s.1),
@@ -148,10 +149,8 @@ pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> 
     let unwanted = found.others();
     if others == Others::Refuse && !unwanted.is_empty() {
         return Err(Error::refused(
-            "household",
-            format!(
-                "is not this notebook's: {unwanted}. To keep several in it, for good, add take_in_other_household=true"
-            ),
+            "home",
+            format!("is not this notebook's: {unwanted}. To keep several in it, for good, add take_in_other_home=true"),
         ));
     }
     let imported = state.store.commit(found, others).await?;
@@ -166,7 +165,7 @@ async fn look(state: &AppState, asked: Asked, sent: Sent) -> Result<(Preview, bo
         FormatName::Jsonl => Format::JsonLines,
         FormatName::Csv => Format::Csv,
     };
-    let found = state.store.preview(&bytes, &ImportOptions { format, household: options.household }).await?;
-    let others = if options.take_in_other_household { Others::TakeIn } else { Others::Refuse };
+    let found = state.store.preview(&bytes, &ImportOptions { format, home: options.home }).await?;
+    let others = if options.take_in_other_home { Others::TakeIn } else { Others::Refuse };
     Ok((found, options.skip_bad_rows, others))
 }

@@ -22,10 +22,10 @@ pub fn router() -> Router<AppState> {
         .route("/", get(view::show))
         .route("/openapi.json", get(openapi::show))
         .route("/events", get(events::list).post(events::append))
-        .route("/board/{learner}", get(crate::pages::board::json).layer(from_fn(crate::computing::aside)))
+        .route("/board/{animal}", get(crate::pages::board::json).layer(from_fn(crate::computing::aside)))
         // Any method: over HTTP/2 a web socket is opened by CONNECT (RFC 8441).
-        .route("/listen/{learner}", any(crate::listening::open))
-        .route("/evidence/{learner}", get(evidence::show).layer(from_fn(crate::computing::aside)))
+        .route("/listen/{animal}", any(crate::listening::open))
+        .route("/evidence/{animal}", get(evidence::show).layer(from_fn(crate::computing::aside)))
         .route("/export.jsonl", get(exchange::json_lines))
         .route("/export.csv", get(exchange::csv))
         .merge(imports)

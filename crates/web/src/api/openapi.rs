@@ -76,9 +76,9 @@ fn import(summary: &str, success: Value) -> Value {
         "summary": summary,
         "parameters": [
             query("format", "Form of the file.", json!({ "enum": ["jsonl", "csv"] }), true),
-            query("household", "Household of rows that name none; the notebook's own where left out.", json!({ "type": "string", "format": "uuid" }), false),
+            query("home", "Home of rows that name none; the notebook's own where left out.", json!({ "type": "string", "format": "uuid" }), false),
             query("skip_bad_rows", "Import the sound rows and leave the others. Only for commit.", json!({ "type": "boolean", "default": false }), false),
-            query("take_in_other_household", "Take in events of a household that this notebook does not hold; it then holds several, for good. Only for commit.", json!({ "type": "boolean", "default": false }), false),
+            query("take_in_other_home", "Take in events of a household that this notebook does not hold; it then holds several, for good. Only for commit.", json!({ "type": "boolean", "default": false }), false),
         ],
         "requestBody": { "required": true, "description": "The file, at most 64 MiB.", "content": {
             "application/x-ndjson": { "schema": { "type": "string" } }, "text/csv": { "schema": { "type": "string" } } } },
@@ -113,20 +113,20 @@ fn paths() -> Value {
                 "responses": { "200": answer("Events.", schema("Listing")), "400": failed("The query cannot be read.") },
             },
         },
-        "/api/board/{learner}": { "get": {
+        "/api/board/{animal}": { "get": {
             "summary": "What the pad of one animal shows: words, rewards, ration, signs, and the day's events.",
-            "parameters": [{ "name": "learner", "in": "path", "required": true, "schema": schema("LearnerId") }],
+            "parameters": [{ "name": "animal", "in": "path", "required": true, "schema": schema("AnimalId") }],
             "responses": { "200": answer("The pad.", json!({ "type": "object" })), "404": failed("No such animal.") },
         }},
-        "/api/evidence/{learner}": { "get": {
+        "/api/evidence/{animal}": { "get": {
             "summary": "What may be said of one animal's words: pressed, of wanted; right, of presses, against chance; the rungs of both ladders, with counts and since when. The figures of the Evidence page.",
-            "parameters": [{ "name": "learner", "in": "path", "required": true, "schema": schema("LearnerId") }],
+            "parameters": [{ "name": "animal", "in": "path", "required": true, "schema": schema("AnimalId") }],
             "responses": { "200": answer("By word, and of the animal.", json!({ "type": "object" })), "404": failed("No such animal.") },
         }},
-        "/api/listen/{learner}": { "get": {
+        "/api/listen/{animal}": { "get": {
             "summary": "A web socket: sound of a microphone in, presses out as they are heard, each put into the log.",
             "description": LISTENING,
-            "parameters": [{ "name": "learner", "in": "path", "required": true, "schema": schema("LearnerId") }],
+            "parameters": [{ "name": "animal", "in": "path", "required": true, "schema": schema("AnimalId") }],
             "responses": {
                 "101": { "description": "Open. Begin with a text message." },
                 "400": failed("No web socket was asked for."),
@@ -165,7 +165,7 @@ fn own_schemas() -> Value {
             "rows": count, "new": count, "duplicates": count, "bad_rows": count, "problem_count": count,
             "kinds": { "type": "object", "additionalProperties": count }, "first": time, "last": time,
             "not_understood": { "type": "object", "additionalProperties": count, "description": "Lines of an export by a later version, by kind; kept as they are, not shown." },
-            "households": { "type": "array", "items": { "type": "object", "properties": {
+            "homes": { "type": "array", "items": { "type": "object", "properties": {
                 "id": { "type": "string", "format": "uuid" }, "name": { "type": ["string", "null"] }, "new": count,
                 "other": { "type": "boolean", "description": "The notebook does not hold it yet." } } } },
             "problems": { "type": "array", "items": { "type": "object", "properties": {

@@ -98,7 +98,7 @@ function drawFigures(view) {
 
 const STOPS = {
   strong: ["Stop now.", "A strong sign. End the session and give space. Let it go; do not lure it back.", "strong_sign"],
-  left: ["It has left.", "Let it go; do not lure or call it back. Leaving is an answer.", "learner_left"],
+  left: ["It has left.", "Let it go; do not lure or call it back. Leaving is an answer.", "animal_left"],
   mild: ["Pause.", "Two mild signs in a row. Give space; better end here. Let it leave; do not lure it back.", "interrupted"],
 };
 

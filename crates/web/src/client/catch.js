@@ -1,4 +1,4 @@
-// A catch: the learner asked without a button; answer by showing the word.
+// A catch: the animal asked without a button; answer by showing the word.
 
 import { button, el } from "./dom.js";
 import { padState as showState, thenPanel } from "./showing.js";
@@ -9,13 +9,13 @@ const WAYS = ["looked at it", "went to it", "brought it", "a sound", "touched me
 
 export const padState = (pad, word) => {
   const press = pad.view.pending[word];
-  return press?.body.by === "teacher" ? showState(pad, word) : { does: "It asked for" };
+  return press?.body.by === "person" ? showState(pad, word) : { does: "It asked for" };
 };
 
 /** It asked for this; or, once shown, it was given. */
 export function tap(pad, word) {
   const press = pad.view.pending[word];
-  if (press?.body.by === "teacher") return pad.deliver(press);
+  if (press?.body.by === "person") return pad.deliver(press);
   return pad.note([{ kind: "catch", word, shown: false, ...pad.in() }], { hold: HOLD_S, sticky: true });
 }
 
@@ -32,7 +32,7 @@ export function panel(pad) {
       el("p", {}, "It asked for ", el("strong", {}, pad.says(word)), shown ? ". Now give it, and tap Given on its pad." : ". Press its button now, say the word, then give it."),
       !shown &&
         button(`I press ${pad.says(word)}`, "catch-show", async () => {
-          await pad.press(word, "teacher");
+          await pad.press(word, "person");
           await pad.amend(open, { shown: true });
         }, { class: "primary wide" }),
       el("p", { class: "quiet" }, "How did it ask?"),

@@ -1,4 +1,4 @@
-// An ordinary day: the learner pressed; how was it answered, and what did it do then?
+// An ordinary day: the animal pressed; how was it answered, and what did it do then?
 
 import { button, el, openSheet } from "./dom.js";
 import { pressedAgain, thenPanel } from "./showing.js";
@@ -11,13 +11,13 @@ export const padState = (pad, word) => {
   return { does: "It pressed", name: press?.body.word === word ? "give" : "idle" };
 };
 
-/** The learner pressed this. */
-export const tap = (pad, word) => pad.press(word, "learner");
+/** The animal pressed this. */
+export const tap = (pad, word) => pad.press(word, "animal");
 
-/** The last press of the learner that has no answer yet. */
+/** The last press of the animal that has no answer yet. */
 function waiting(pad) {
   return Object.values(pad.view.pending)
-    .filter((e) => e.body.by === "learner" && Date.now() - Date.parse(e.happened_at) < WAITING_MS)
+    .filter((e) => e.body.by === "animal" && Date.now() - Date.parse(e.happened_at) < WAITING_MS)
     .sort((a, b) => Date.parse(a.happened_at) - Date.parse(b.happened_at))
     .at(-1);
 }

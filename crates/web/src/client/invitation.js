@@ -1,4 +1,4 @@
-// An invitation: something is offered, then a wait, then the teacher shows it and gives it. Not pressing is no mistake.
+// An invitation: something is offered, then a wait, then the person shows it and gives it. Not pressing is no mistake.
 // What to offer is drawn, in rounds; a person may choose it too, which proves nothing.
 
 import { button, el, text } from "./dom.js";
@@ -73,7 +73,7 @@ export function tap(pad, word) {
 /** Notes the result. A press is noted as a press as well, at the moment of the tap. */
 async function result(pad, outcome, pressedAt = Date.now()) {
   const s = state(pad);
-  // A session counts only once the learner has joined it.
+  // A session counts only once the animal has joined it.
   const where = pad.view.session && pad.view.joined ? { session: pad.view.session } : {};
   const invitation = pad.event(
     {
@@ -91,11 +91,11 @@ async function result(pad, outcome, pressedAt = Date.now()) {
   );
   const pressed = outcome.outcome === "pressed" ? outcome.word : s.late;
   const events = pressed
-    ? [pad.event({ kind: "press", word: pressed, by: "learner", certainty: 1, accident: "unsure", ...where }, pressedAt)]
+    ? [pad.event({ kind: "press", word: pressed, by: "animal", certainty: 1, accident: "unsure", ...where }, pressedAt)]
     : [];
   const step = outcome.outcome === "left" ? "left" : "after";
   pad.memo = { ...pad.memo, ...passed(pad, s.call), invitation: { ...s, step, id: invitation.id, press: pressed, result: outcome.outcome, late: undefined } };
-  await pad.note([...events, invitation], { hold: HOLD_S, sticky: true, memo: [`pad-${pad.now.learner}`, pad.memo] });
+  await pad.note([...events, invitation], { hold: HOLD_S, sticky: true, memo: [`pad-${pad.now.animal}`, pad.memo] });
 }
 
 const event = (pad) => pad.view.stand.find((e) => e.id === state(pad).id);
@@ -103,7 +103,7 @@ const event = (pad) => pad.view.stand.find((e) => e.id === state(pad).id);
 async function given(pad, press) {
   const delivery = await pad.deliver(press);
   const own = event(pad);
-  if (own && press.body.by === "teacher") await pad.amend(own, { shown: true });
+  if (own && press.body.by === "person") await pad.amend(own, { shown: true });
   await set(pad, { step: "shown", delivery: delivery.id });
 }
 
@@ -162,7 +162,7 @@ function setUp(pad, s) {
       pad.now.rest && el("p", { class: "caution" }, el("strong", {}, "Rest today. "), "Strong signs were seen; do not invite today."),
       ways(pad, way, KINDS),
       waits(pad, wait),
-      pad.view.session && !pad.view.joined && el("p", { class: "quiet" }, "It has not joined this session. Offer only to a learner that is there."),
+      pad.view.session && !pad.view.joined && el("p", { class: "quiet" }, "It has not joined this session. Offer only to an animal that is there."),
       button(
         ready ? `Offered ${pad.says(s.word)}${way === "ask_between_two" ? ` or ${pad.says(s.other)}` : ""}: start the wait` : way === "ask_between_two" ? "Choose two words below" : "Choose a word below",
         "offer",
@@ -229,7 +229,7 @@ function after(pad, s) {
         { class: "row even" },
         press
           ? button("Given", "invitation-given", () => given(pad, press), { class: "primary tall" })
-          : button(`I press ${pad.says(s.word)}`, "invitation-show", () => pad.press(s.word, "teacher"), { class: "primary tall" }),
+          : button(`I press ${pad.says(s.word)}`, "invitation-show", () => pad.press(s.word, "person"), { class: "primary tall" }),
         button("It could not be given", "invitation-not-given", () => done(pad)),
       ),
     ],

@@ -12,7 +12,7 @@ const deviceZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
 /** The pad of one animal. `now` is what the page came with; `changed` is called when something is to be drawn anew. */
 export function makePad(now, changed) {
   const pad = { now, own: [], knows: new Set(), clockOff: 0, memo: {}, view: undefined, offline: false };
-  const memoKey = `pad-${now.learner}`;
+  const memoKey = `pad-${now.animal}`;
 
   /** Works out the state at this moment. */
   pad.look = () => {
@@ -20,7 +20,7 @@ export function makePad(now, changed) {
     const fresh = at < Date.parse(pad.now.day_ends); // an old page must not count yesterday as today
     const from = Date.parse(fresh ? pad.now.day_starts : pad.now.day_ends);
     const mine = pad.own
-      .filter((r) => r.state !== "refused" && r.event.learner === pad.now.learner)
+      .filter((r) => r.state !== "refused" && r.event.animal === pad.now.animal)
       // What the notebook had when it answered is told by its answer, also where it was put right elsewhere since.
       .filter((r) => !(fresh && pad.knows.has(r.id)))
       .map((r) => r.event)
@@ -38,9 +38,9 @@ export function makePad(now, changed) {
   /** An event of this device. */
   pad.event = (body, at = Date.now()) => ({
     id: uuid7(),
-    household: pad.now.household,
-    learner: pad.now.learner,
-    ...(pad.now.teacher ? { teacher: pad.now.teacher } : {}),
+    home: pad.now.home,
+    animal: pad.now.animal,
+    ...(pad.now.person ? { person: pad.now.person } : {}),
     happened_at: new Date(at).toISOString(),
     zone: deviceZone || pad.now.zone,
     recorded_at: recordedAt(body),
@@ -83,7 +83,7 @@ export function makePad(now, changed) {
   };
 
   /** A press. */
-  pad.press = (word, by, more = {}) => pad.note([{ kind: "press", word, by, certainty: 1, accident: by === "teacher" ? "no" : "unsure", ...pad.in(), ...more }]);
+  pad.press = (word, by, more = {}) => pad.note([{ kind: "press", word, by, certainty: 1, accident: by === "person" ? "no" : "unsure", ...pad.in(), ...more }]);
 
   /** Answers a press; food given is counted in the same tap. */
   pad.deliver = async (press, answer = "given", more = {}) => {
@@ -117,14 +117,14 @@ export function makePad(now, changed) {
     if (document.visibilityState !== "visible") return;
     try {
       const sent = (await rows()).filter((r) => r.state === "sent").map((r) => r.id);
-      const response = await fetch(`/api/board/${now.learner}`, { credentials: "same-origin" });
+      const response = await fetch(`/api/board/${now.animal}`, { credentials: "same-origin" });
       pad.offline = !response.ok;
       if (response.status === 401) await unpaired();
       if (!response.ok) return;
       pad.now = await response.json();
       pad.knows = new Set(sent);
       pad.clockOff = Date.now() - Date.parse(pad.now.at);
-      await remember(`now-${now.learner}`, pad.now);
+      await remember(`now-${now.animal}`, pad.now);
     } catch {
       pad.offline = true;
     }
@@ -133,9 +133,9 @@ export function makePad(now, changed) {
 
   pad.begin = async () => {
     pad.memo = (await recall(memoKey)) ?? {};
-    const remembered = await recall(`now-${now.learner}`);
+    const remembered = await recall(`now-${now.animal}`);
     // A page from the cache may be older than what was last heard.
-    if (remembered && remembered.at > pad.now.at) pad.now = { ...remembered, teacher: pad.now.teacher };
+    if (remembered && remembered.at > pad.now.at) pad.now = { ...remembered, person: pad.now.person };
     onChange(pad.reload);
     await pad.reload();
     pad.refresh();

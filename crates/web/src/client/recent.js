@@ -10,7 +10,7 @@ export function inWords(pad, body) {
   const says = pad.says(body.word);
   switch (body.kind) {
     case "press":
-      return `${{ teacher: "I pressed", learner: "It pressed", unknown: "Pressed" }[body.by]} ${says}${body.accident === "likely" ? " (stumble)" : ""}`;
+      return `${{ person: "I pressed", animal: "It pressed", unknown: "Pressed" }[body.by]} ${says}${body.accident === "likely" ? " (stumble)" : ""}`;
     case "delivery":
       return `${says}: ${{ given: "given", partly: "partly given", declined: "not now", alternative: "not now, something else", missed: "missed" }[body.answer]}${body.then ? `, ${{ took: "took it", ignored: "ignored it", left: "left", pressed_again: "pressed again" }[body.then]}` : ""}`;
     case "feed":
@@ -94,9 +94,9 @@ function fix(pad, event) {
     button("Another word…", "fix-word", () => chooseWord(pad, "Which word was it?", (word) => correct(pad, event, { word })), { class: "wide" }),
     ...(body.kind === "press"
       ? [
-          body.by !== "learner" && put(`${pad.now.name} pressed it, not I`, { by: "learner", accident: "unsure" }, close),
-          body.by !== "teacher" && put("I pressed it", { by: "teacher", accident: "no" }, close),
-          body.accident !== "likely" && body.by === "learner" && put("It looked like a stumble", { accident: "likely" }, close),
+          body.by !== "animal" && put(`${pad.now.name} pressed it, not I`, { by: "animal", accident: "unsure" }, close),
+          body.by !== "person" && put("I pressed it", { by: "person", accident: "no" }, close),
+          body.accident !== "likely" && body.by === "animal" && put("It looked like a stumble", { accident: "likely" }, close),
           body.accident === "likely" && put("It looked meant", { accident: "no" }, close),
         ].filter(Boolean)
       : []),

@@ -93,7 +93,7 @@ async function start(pad, words, options) {
   const event = pad.event({ kind: "round", round: uuid7(), words, calls: CALLS, ...where });
   const { round, calls } = event.body;
   const change = { round: { round, words, calls, begun: Date.parse(event.happened_at), next: 1 }, invitation: options };
-  await pad.note([event], { memo: [`pad-${pad.now.learner}`, { ...pad.memo, ...change }] });
+  await pad.note([event], { memo: [`pad-${pad.now.animal}`, { ...pad.memo, ...change }] });
   await pad.setMemo(change);
 }
 
@@ -117,7 +117,7 @@ export function call(pad, round, { offered, skip }) {
             el("p", { class: "offer-word", "data-test": "round-offer" }, "Offer: ", el("strong", {}, pad.says(round.word))),
             off && el("p", { class: "caution" }, reward.never ? "It must not be given." : "None left today: do not offer it."),
             ...(reward?.cautions ?? []).map((c) => el("p", { class: "caution" }, c)),
-            pad.view.session && !pad.view.joined && el("p", { class: "quiet" }, "It has not joined this session. Offer only to a learner that is there."),
+            pad.view.session && !pad.view.joined && el("p", { class: "quiet" }, "It has not joined this session. Offer only to an animal that is there."),
             button("Offered: start the wait", "offer", offered, { class: "primary wide tall", disabled: off }),
             el("div", { class: "row even" }, button("Not offered after all", "round-skip", skip), ends),
             el("p", { class: "quiet" }, `${pad.now.name} may leave and you may stop at any moment: a round cut short counts little; that is all.`),

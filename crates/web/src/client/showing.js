@@ -1,4 +1,4 @@
-// A showing session: press, say, give. The learner may come, look, press or go; all of it is noted, nothing is asked.
+// A showing session: press, say, give. The animal may come, look, press or go; all of it is noted, nothing is asked.
 
 import { button, el, openSheet } from "./dom.js";
 import { withSign } from "./swaps.js";
@@ -17,17 +17,17 @@ export function padState(pad, word) {
   return {
     name: "give",
     does: "Given",
-    count: press.body.by === "learner" ? `it pressed ${seconds} s ago` : `pressed ${seconds} s ago`,
+    count: press.body.by === "animal" ? `it pressed ${seconds} s ago` : `pressed ${seconds} s ago`,
   };
 }
 
-/** First tap: the teacher pressed. Second: it was given. */
+/** First tap: the person pressed. Second: it was given. */
 export function tap(pad, word) {
   const press = pad.view.pending[word];
-  return press ? pad.deliver(press) : pad.press(word, "teacher");
+  return press ? pad.deliver(press) : pad.press(word, "person");
 }
 
-/** The learner opts in. */
+/** The animal opts in. */
 export function joined(pad) {
   const { session, startedAt } = pad.view;
   const after = Math.round((Date.now() - startedAt) / 100) / 10;
@@ -48,9 +48,9 @@ function startPanel(pad) {
     return pad.note([{ kind: "session_start", session: uuid7(), purpose: "showing", ...(name ? { room: name } : {}) }]);
   };
   return {
-    key: `start-${pad.now.rest}-${pad.now.words.length}-${pad.now.teacher}`,
+    key: `start-${pad.now.rest}-${pad.now.words.length}-${pad.now.person}`,
     build: () => [
-      !pad.now.teacher && el("p", {}, "Taps are noted without a name here. ", el("a", { href: `/who?back=${encodeURIComponent(location.pathname)}` }, "Who are you?")),
+      !pad.now.person && el("p", {}, "Taps are noted without a name here. ", el("a", { href: `/who?back=${encodeURIComponent(location.pathname)}` }, "Who are you?")),
       pad.now.rest && el("p", { class: "caution" }, el("strong", {}, "Rest today. "), "Strong signs were seen. Go on answering presses; show another day."),
       pad.now.words.length === 0
         ? el("p", {}, "There are no words on this board yet. Add one under Words first.")
@@ -61,7 +61,7 @@ function startPanel(pad) {
   };
 }
 
-/** What the learner did after the last delivery, and a second piece of food. */
+/** What the animal did after the last delivery, and a second piece of food. */
 export function thenPanel(pad, within = 30_000) {
   const last = pad.view.last;
   if (!last || last.body.then || Date.now() - Date.parse(last.happened_at) > within) return undefined;
@@ -92,7 +92,7 @@ export function thenPanel(pad, within = 30_000) {
 export function pressedAgain(pad, delivery) {
   chooseWord(pad, "Which word did it press?", async (word) => {
     await pad.amend(delivery, { then: "pressed_again", then_word: word });
-    await pad.press(word, "learner");
+    await pad.press(word, "animal");
   });
 }
 
@@ -124,7 +124,7 @@ export function action(pad, name) {
     case "brushed":
       return chooseWord(pad, "Which button, without sounding it?", (word) => pad.note([{ kind: "brush", word, session }]));
     case "pressed":
-      return learnerPressed(pad);
+      return animalPressed(pad);
     case "sign":
       return signs(pad);
     case "end":
@@ -134,12 +134,12 @@ export function action(pad, name) {
   }
 }
 
-function learnerPressed(pad) {
+function animalPressed(pad) {
   let stumble = false;
   chooseWord(
     pad,
     `Which word did ${pad.now.name} press?`,
-    (word) => pad.press(word, "learner", { accident: stumble ? "likely" : "unsure" }),
+    (word) => pad.press(word, "animal", { accident: stumble ? "likely" : "unsure" }),
     () => [
       el("p", { class: "quiet" }, "Answer it like any other, also by accident: give it, and tap Given."),
       button("It looked like a stumble", "stumble", (e) => {
@@ -183,7 +183,7 @@ function end(pad) {
     [
       over("The plan is done", "done"),
       over(closing ? `Closing word: ${closing.says}` : "A closing word was said", "closing_word"),
-      over(`${pad.now.name} left`, "learner_left"),
+      over(`${pad.now.name} left`, "animal_left"),
       over("A strong sign", "strong_sign"),
       over("Something came up", "interrupted"),
     ].map((make) => make(close)),

@@ -23,7 +23,7 @@ export function standing(events) {
     const amendment = last.get(e.id)?.body;
     if (!amendment) stand.push(e);
     else if (amendment.kind === "correction") {
-      stand.push({ ...e, happened_at: amendment.happened_at ?? e.happened_at, learner: amendment.learner ?? e.learner, body: amendment.body });
+      stand.push({ ...e, happened_at: amendment.happened_at ?? e.happened_at, animal: amendment.animal ?? e.animal, body: amendment.body });
     }
   }
   return stand.sort((a, b) => ms(a) - ms(b) || (a.id < b.id ? -1 : 1));
@@ -68,7 +68,7 @@ export function sitting(events, now, carriedOnAt = 0) {
   const session = start?.body.session;
   const own = session ? stand.filter((e) => e.body.session === session) : [];
 
-  const shown = stand.filter((e) => e.body.kind === "press" && e.body.by === "teacher" && gave(answered.get(e.id)));
+  const shown = stand.filter((e) => e.body.kind === "press" && e.body.by === "person" && gave(answered.get(e.id)));
   const count = (list) => {
     const counts = {};
     for (const e of list) counts[e.body.word] = (counts[e.body.word] ?? 0) + 1;
@@ -82,7 +82,7 @@ export function sitting(events, now, carriedOnAt = 0) {
   for (const e of stand) {
     if (e.body.kind !== "press" || e.body.by === "unknown") continue;
     // What was shown in a session that is over is given no more.
-    if (e.body.by === "teacher" && e.body.session !== session) continue;
+    if (e.body.by === "person" && e.body.session !== session) continue;
     if (!answered.has(e.id) && now - ms(e) < ANSWER_MS) pending[e.body.word] = e;
     else delete pending[e.body.word];
   }

@@ -111,7 +111,7 @@ const stop = (pad, plan) => pad.note([{ kind: "swap_stop", swap: plan.swap, reas
 export function strip(pad, inAnswer, sign) {
   const now = state(pad);
   if (!now || (now.plan && !now.signs && !inAnswer)) return undefined;
-  const page = el("a", { href: `/l/${pad.now.learner}/swaps` }, "Agreed swaps");
+  const page = el("a", { href: `/l/${pad.now.animal}/swaps` }, "Agreed swaps");
   if (now.stopped) {
     return {
       key: `stopped-${now.stopped.id}`,
@@ -138,7 +138,7 @@ export function strip(pad, inAnswer, sign) {
   return {
     key: `running-${plan.swap}`,
     build: () => [
-      el("div", { class: "line" }, el("span", { class: "quiet" }, page, ` run: one answer in ${plan.one_in}.`), button("Sign…", "swaps-sign", sign), button("Stop", "swaps-end", () => location.assign(`/l/${pad.now.learner}/swaps`))),
+      el("div", { class: "line" }, el("span", { class: "quiet" }, page, ` run: one answer in ${plan.one_in}.`), button("Sign…", "swaps-sign", sign), button("Stop", "swaps-end", () => location.assign(`/l/${pad.now.animal}/swaps`))),
     ],
   };
 }

@@ -3,7 +3,7 @@
 use super::message::{Begin, HeardPress, ToPage};
 use crate::error::Error;
 use sayso_listen::{Config, Ear, Enrolled, Heard, ListenError, Pace, wav};
-use sayso_model::{EventId, HouseholdId, LearnerId, Moment, Story};
+use sayso_model::{AnimalId, EventId, HomeId, Moment, Story};
 use sayso_store::{Diary, Listened, NoVocabulary, NotKept, Store, UNSURE};
 use std::collections::{BTreeMap, VecDeque};
 use std::sync::Arc;
@@ -47,8 +47,8 @@ impl Hearing {
     pub async fn new(
         store: &Store,
         story: &Story,
-        household: HouseholdId,
-        learner: Option<LearnerId>,
+        home: HomeId,
+        animal: Option<AnimalId>,
         begin: &Begin,
     ) -> Result<Self, Error> {
         let vocabulary = store.vocabulary(story, Pace::Live).await.map_err(|e| match e {
@@ -66,7 +66,7 @@ impl Hearing {
             config,
             enrolled: vocabulary.enrolled,
             words: vocabulary.words,
-            diary: Diary::new(story, household, learner),
+            diary: Diary::new(story, home, animal),
             origin: format!("stream {}", begin.stream),
             began: begin.began,
             base: 0,
@@ -165,12 +165,7 @@ impl Hearing {
     ///
     /// # Errors
     /// [`NotKept`].
-    pub async fn log(
-        &mut self,
-        store: &Store,
-        household: HouseholdId,
-        now: Moment,
-    ) -> Result<Vec<HeardPress>, NotKept> {
+    pub async fn log(&mut self, store: &Store, home: HomeId, now: Moment) -> Result<Vec<HeardPress>, NotKept> {
         if self.waiting.is_empty() {
             return Ok(Vec::new());
         }
@@ -184,7 +179,7 @@ impl Hearing {
             // Would be refused again.
             Err(why) => return Err(why),
         };
-        let story = store.story(household).await?;
+        let story = store.story(home).await?;
         let mut told = Vec::new();
         let known_words: Vec<&Heard> = heard.iter().filter(|h| self.words.contains_key(&h.word)).collect();
         for (h, entry) in known_words.into_iter().zip(entries) {
@@ -247,14 +242,14 @@ mod tests {
     }
 
     /// A notebook in a folder with one word, whose recording is a second of a rising tone.
-    async fn notebook(dir: &std::path::Path) -> (Store, HouseholdId, WordId) {
+    async fn notebook(dir: &std::path::Path) -> (Store, HomeId, WordId) {
         let store = Store::open(dir).await.unwrap();
-        let (household, word) = (HouseholdId(Uuid::now_v7()), WordId(Uuid::now_v7()));
+        let (home, word) = (HomeId(Uuid::now_v7()), WordId(Uuid::now_v7()));
         let event = |body: Body| Event {
             id: EventId(Uuid::now_v7()),
-            household,
-            learner: None,
-            teacher: None,
+            home,
+            animal: None,
+            person: None,
             happened_at: noon(),
             zone: Zone::utc(),
             recorded_at: noon(),
@@ -268,10 +263,10 @@ mod tests {
             (12_000.0 * (2.0 * std::f64::consts::PI * (400.0 + 600.0 * t) * t).sin()) as i16
         });
         let sound = wav(tone.collect::<Vec<_>>().into_iter(), RATE);
-        let story = store.story(household).await.unwrap();
-        let done = store.enrol(household, &story, &card, sound).await.unwrap();
+        let story = store.story(home).await.unwrap();
+        let done = store.enrol(home, &story, &card, sound).await.unwrap();
         store.append(done.cards.into_iter().map(|c| event(c.into())).collect()).await.unwrap();
-        (store, household, word)
+        (store, home, word)
     }
 
     fn heard(word: WordId, onset_s: f64, confidence: f64) -> Heard {
@@ -281,18 +276,18 @@ mod tests {
     #[tokio::test]
     async fn the_sound_of_unsure_presses_is_kept_only_where_asked_and_is_the_right_piece() {
         let dir = tempfile::tempdir().unwrap();
-        let (store, household, word) = notebook(dir.path()).await;
-        let story = store.story(household).await.unwrap();
+        let (store, home, word) = notebook(dir.path()).await;
+        let story = store.story(home).await.unwrap();
         let begin =
             Begin { stream: Uuid::now_v7(), began: noon(), rate: RATE, only: true, keep_unsure: true, take: false };
-        let mut hearing = Hearing::new(&store, &story, household, None, &begin).await.unwrap();
+        let mut hearing = Hearing::new(&store, &story, home, None, &begin).await.unwrap();
         // Each sample tells the tenth of a second it is from.
         let sound: Vec<i16> = (0..RATE * 14).map(|i| (i / (RATE / 10)) as i16).collect();
         for (i, part) in sound.chunks(1_600).enumerate() {
             hearing.take(1_600 * i as u64, part).unwrap();
         }
         hearing.waiting = vec![heard(word, 9.0, 0.7), heard(word, 11.0, 0.95), heard(word, 1.0, 0.7)];
-        let told = hearing.log(&store, household, noon()).await.unwrap();
+        let told = hearing.log(&store, home, noon()).await.unwrap();
         let kept: Vec<bool> = told.iter().map(|h| h.kept).collect();
         assert_eq!(kept, [true, false, false], "unsure, sure, unsure but too long ago");
         let piece = store.snippet(told[0].id.unwrap()).await.unwrap().unwrap();
@@ -303,7 +298,7 @@ mod tests {
         hearing.keep_unsure = false;
         hearing.take(RATE as u64 * 14, &[0; 1_600]).unwrap();
         hearing.waiting = vec![heard(word, 13.0, 0.7)];
-        let told = hearing.log(&store, household, noon()).await.unwrap();
+        let told = hearing.log(&store, home, noon()).await.unwrap();
         assert!(!told[0].kept && hearing.recent.is_empty());
         assert_eq!(store.snippets(noon()).await.unwrap().len(), 1);
     }
@@ -311,17 +306,17 @@ mod tests {
     #[tokio::test]
     async fn presses_that_cannot_be_stored_wait_and_are_stored_later() {
         let dir = tempfile::tempdir().unwrap();
-        let (store, household, word) = notebook(dir.path()).await;
-        let story = store.story(household).await.unwrap();
+        let (store, home, word) = notebook(dir.path()).await;
+        let story = store.story(home).await.unwrap();
         let begin =
             Begin { stream: Uuid::now_v7(), began: noon(), rate: RATE, only: true, keep_unsure: false, take: false };
-        let mut hearing = Hearing::new(&store, &story, household, None, &begin).await.unwrap();
+        let mut hearing = Hearing::new(&store, &story, home, None, &begin).await.unwrap();
         hearing.waiting = vec![heard(word, 1.0, 0.99)];
         store.close().await.unwrap();
-        assert!(hearing.log(&store, household, noon()).await.is_err());
+        assert!(hearing.log(&store, home, noon()).await.is_err());
         let again = Store::open(dir.path()).await.unwrap();
-        let told = hearing.log(&again, household, noon()).await.unwrap();
+        let told = hearing.log(&again, home, noon()).await.unwrap();
         assert_eq!((told.len(), told[0].state), (1, "new"));
-        assert_eq!(again.story(household).await.unwrap().heard_presses().count(), 1);
+        assert_eq!(again.story(home).await.unwrap().heard_presses().count(), 1);
     }
 }

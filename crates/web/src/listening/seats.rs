@@ -1,7 +1,7 @@
 //! Who listens to which board: one page a household at a time.
 
 use super::hearing::Hearing;
-use sayso_model::{HouseholdId, Moment};
+use sayso_model::{HomeId, Moment};
 use std::collections::HashMap;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use tokio::sync::{Mutex as AsyncMutex, watch};
@@ -54,14 +54,14 @@ pub enum Asked {
 /// All seats.
 #[derive(Default)]
 pub struct Seats {
-    taken: Mutex<HashMap<HouseholdId, Arc<Seat>>>,
+    taken: Mutex<HashMap<HomeId, Arc<Seat>>>,
 }
 
 impl Seats {
     /// Asks for a household's board, for a stream that begins or goes on. `take` takes it from another page.
-    pub fn ask(&self, household: HouseholdId, stream: Uuid, take: bool, now: Moment) -> Asked {
+    pub fn ask(&self, home: HomeId, stream: Uuid, take: bool, now: Moment) -> Asked {
         let mut taken = self.lock();
-        let former = taken.get(&household).cloned();
+        let former = taken.get(&home).cloned();
         match former {
             Some(seat) if seat.stream == stream => Asked::Granted(Ticket::new(seat), None),
             Some(seat) if seat.turn.borrow().connected && !take => Asked::Busy(seat.since),
@@ -71,26 +71,26 @@ impl Seats {
                 }
                 let (turn, _) = watch::channel(Turn::default());
                 let seat = Arc::new(Seat { stream, since: now, hearing: AsyncMutex::new(None), turn });
-                taken.insert(household, Arc::clone(&seat));
+                taken.insert(home, Arc::clone(&seat));
                 Asked::Granted(Ticket::new(seat), former)
             }
         }
     }
 
     /// Gives a seat up, if it is still the household's.
-    pub fn leave(&self, household: HouseholdId, seat: &Arc<Seat>) {
+    pub fn leave(&self, home: HomeId, seat: &Arc<Seat>) {
         let mut taken = self.lock();
-        if taken.get(&household).is_some_and(|s| Arc::ptr_eq(s, seat)) {
-            taken.remove(&household);
+        if taken.get(&home).is_some_and(|s| Arc::ptr_eq(s, seat)) {
+            taken.remove(&home);
         }
     }
 
     /// Every seat that is taken.
-    pub fn all(&self) -> Vec<(HouseholdId, Arc<Seat>)> {
-        self.lock().iter().map(|(household, seat)| (*household, Arc::clone(seat))).collect()
+    pub fn all(&self) -> Vec<(HomeId, Arc<Seat>)> {
+        self.lock().iter().map(|(home, seat)| (*home, Arc::clone(seat))).collect()
     }
 
-    fn lock(&self) -> MutexGuard<'_, HashMap<HouseholdId, Arc<Seat>>> {
+    fn lock(&self) -> MutexGuard<'_, HashMap<HomeId, Arc<Seat>>> {
         // Each change is one insert or removal, whole even if a thread panicked beside it.
         self.taken.lock().unwrap_or_else(PoisonError::into_inner)
     }

@@ -5,13 +5,13 @@ use super::message::{Begin, FromPage, HeardPress, ToPage};
 use super::seats::{Asked, Over, Seat, Ticket};
 use crate::access::PAIRED_COOKIE;
 use crate::error::Error;
-use crate::page::{LearnerPage, cookie};
+use crate::page::{AnimalPage, cookie};
 use crate::state::AppState;
 use axum::extract::ws::rejection::WebSocketUpgradeRejection;
 use axum::extract::ws::{Message, WebSocket, WebSocketUpgrade};
 use axum::http::HeaderMap;
 use axum::response::Response;
-use sayso_model::{HouseholdId, LearnerId};
+use sayso_model::{AnimalId, HomeId};
 use sayso_store::NotKept;
 use std::sync::Arc;
 use std::time::Duration;
@@ -32,15 +32,15 @@ const CLOCK_OFF_S: f64 = 43_200.0;
 /// # Errors
 /// [`Error::BadRequest`] for a request that opens none.
 pub async fn open(
-    page: LearnerPage,
+    page: AnimalPage,
     headers: HeaderMap,
     upgrade: Result<WebSocketUpgrade, WebSocketUpgradeRejection>,
 ) -> Result<Response, Error> {
     let upgrade = upgrade.map_err(|_| Error::BadRequest("This address is for a web socket.".into()))?;
     let secret = cookie(&headers, PAIRED_COOKIE).map(str::to_owned);
-    let (state, household, learner) = (page.state.clone(), page.household, page.id);
+    let (state, home, animal) = (page.state.clone(), page.home, page.id);
     Ok(upgrade.max_message_size(MOST_MESSAGE).max_frame_size(MOST_MESSAGE).on_upgrade(move |socket| {
-        Line { socket, state, household, learner, secret, ticket: None, told_upto: 0, troubled: false }.run()
+        Line { socket, state, home, animal, secret, ticket: None, told_upto: 0, troubled: false }.run()
     }))
 }
 
@@ -48,8 +48,8 @@ pub async fn open(
 struct Line {
     socket: WebSocket,
     state: AppState,
-    household: HouseholdId,
-    learner: LearnerId,
+    home: HomeId,
+    animal: AnimalId,
     secret: Option<String>,
     ticket: Option<Ticket>,
     told_upto: u64,
@@ -114,8 +114,8 @@ impl Line {
                 }
                 Ok(FromPage::End) => {
                     if let Some(ticket) = self.ticket.take() {
-                        self.state.seats.leave(self.household, &ticket.seat);
-                        let told = finish(&self.state, self.household, &ticket.seat).await;
+                        self.state.seats.leave(self.home, &ticket.seat);
+                        let told = finish(&self.state, self.home, &ticket.seat).await;
                         self.tell_all(told).await?;
                     }
                     self.tell(&ToPage::Ended).await?;
@@ -134,22 +134,22 @@ impl Line {
 
     async fn begin(&mut self, begin: Begin) -> Result<Option<End>, axum::Error> {
         if let Some(former) = self.ticket.take().filter(|t| t.seat.stream != begin.stream) {
-            self.state.seats.leave(self.household, &former.seat);
-            let told = finish(&self.state, self.household, &former.seat).await;
+            self.state.seats.leave(self.home, &former.seat);
+            let told = finish(&self.state, self.home, &former.seat).await;
             self.tell_all(told).await?;
         }
         let now = self.state.now();
         if begin.began.seconds_since(now).abs() > CLOCK_OFF_S {
             return self.wrong("This device's clock is hours away from the notebook's. Set it right.".into()).await;
         }
-        let ticket = match self.state.seats.ask(self.household, begin.stream, begin.take, now) {
+        let ticket = match self.state.seats.ask(self.home, begin.stream, begin.take, now) {
             Asked::Busy(since) => {
                 self.tell(&ToPage::Busy(since)).await?;
                 return Ok(Some(End::Done));
             }
             Asked::Granted(ticket, former) => {
                 if let Some(former) = former {
-                    finish(&self.state, self.household, &former).await;
+                    finish(&self.state, self.home, &former).await;
                 }
                 ticket
             }
@@ -173,16 +173,16 @@ impl Line {
                 Ok(None)
             }
             Err(why) => {
-                self.state.seats.leave(self.household, &ticket.seat);
+                self.state.seats.leave(self.home, &ticket.seat);
                 self.wrong(why.to_string()).await
             }
         }
     }
 
     async fn hearing(&mut self, begin: &Begin) -> Result<Hearing, Error> {
-        let story = self.state.store.story(self.household).await?;
-        let learner = begin.only.then_some(self.learner);
-        Hearing::new(&self.state.store, &story, self.household, learner, begin).await
+        let story = self.state.store.story(self.home).await?;
+        let animal = begin.only.then_some(self.animal);
+        Hearing::new(&self.state.store, &story, self.home, animal, begin).await
     }
 
     async fn hear(&mut self, bytes: &[u8]) -> Result<Option<End>, axum::Error> {
@@ -241,15 +241,15 @@ impl Line {
         })?;
         let hearing = held.insert(hearing);
         taken.map_err(|why| Some(why.to_string()))?;
-        let logged = hearing.log(&self.state.store, self.household, self.state.now()).await;
+        let logged = hearing.log(&self.state.store, self.home, self.state.now()).await;
         Ok(Worked { logged, upto: hearing.upto(), second: u64::from(hearing.rate()) })
     }
 
     /// The notebook is closed: what was heard so far is logged; the page comes back by itself.
     async fn stop(mut self) {
         if let Some(ticket) = self.ticket.take() {
-            self.state.seats.leave(self.household, &ticket.seat);
-            let told = finish(&self.state, self.household, &ticket.seat).await;
+            self.state.seats.leave(self.home, &ticket.seat);
+            let told = finish(&self.state, self.home, &ticket.seat).await;
             // The page may be gone; there is nothing left to do for it.
             let _ = self.tell_all(told).await;
         }
@@ -261,7 +261,7 @@ impl Line {
         if over == Over::Taken
             && let Some(ticket) = self.ticket.take()
         {
-            let told = finish(&self.state, self.household, &ticket.seat).await;
+            let told = finish(&self.state, self.home, &ticket.seat).await;
             // The page may be gone; there is nothing left to do for it.
             let _ = self.tell_all(told).await;
             let _ = self.tell(&ToPage::Taken).await;
@@ -286,12 +286,12 @@ impl Line {
     fn lost(self) {
         let Some(ticket) = self.ticket else { return };
         ticket.lost();
-        let (state, household) = (self.state, self.household);
+        let (state, home) = (self.state, self.home);
         tokio::spawn(async move {
             tokio::time::sleep(GRACE).await;
             if ticket.still_lost() {
-                state.seats.leave(household, &ticket.seat);
-                finish(&state, household, &ticket.seat).await;
+                state.seats.leave(home, &ticket.seat);
+                finish(&state, home, &ticket.seat).await;
             }
         });
     }
@@ -299,8 +299,8 @@ impl Line {
     async fn wrong(&mut self, why: String) -> Result<Option<End>, axum::Error> {
         self.tell(&ToPage::Wrong(why)).await?;
         if let Some(ticket) = self.ticket.take() {
-            self.state.seats.leave(self.household, &ticket.seat);
-            finish(&self.state, self.household, &ticket.seat).await;
+            self.state.seats.leave(self.home, &ticket.seat);
+            finish(&self.state, self.home, &ticket.seat).await;
         }
         Ok(Some(End::Done))
     }
@@ -320,9 +320,9 @@ impl Line {
 
 /// Brings the streams to their end whose pages were lost and have not come back.
 pub async fn end_all(state: &AppState) {
-    for (household, seat) in state.seats.all() {
-        state.seats.leave(household, &seat);
-        finish(state, household, &seat).await;
+    for (home, seat) in state.seats.all() {
+        state.seats.leave(home, &seat);
+        finish(state, home, &seat).await;
     }
 }
 
@@ -334,14 +334,14 @@ async fn until_over(ticket: Option<&mut Ticket>) -> Over {
 }
 
 /// Brings a stream to its end and logs what is still to be decided. Whoever comes first does it.
-async fn finish(state: &AppState, household: HouseholdId, seat: &Arc<Seat>) -> Vec<HeardPress> {
+async fn finish(state: &AppState, home: HomeId, seat: &Arc<Seat>) -> Vec<HeardPress> {
     let Some(mut hearing) = seat.hearing.lock().await.take() else { return Vec::new() };
     let ended = tokio::task::spawn_blocking(move || {
         let ended = hearing.finish();
         (hearing, ended)
     });
     let told = match ended.await {
-        Ok((mut hearing, Ok(()))) => hearing.log(&state.store, household, state.now()).await.map_err(|e| e.to_string()),
+        Ok((mut hearing, Ok(()))) => hearing.log(&state.store, home, state.now()).await.map_err(|e| e.to_string()),
         Ok((_, Err(why))) => Err(why.to_string()),
         Err(why) => Err(why.to_string()),
     };

@@ -7,7 +7,7 @@ pub mod days;
 pub mod designs;
 pub mod evidence;
 pub mod heard;
-pub mod households;
+pub mod homes;
 pub mod likes;
 pub mod listen;
 pub mod log;
@@ -44,7 +44,7 @@ pub fn router() -> Router<AppState> {
         .merge(designs::router())
         .merge(swaps::router())
         .merge(heard::router())
-        .merge(households::router())
+        .merge(homes::router())
         .merge(listen::router())
         .merge(agreement::router())
         .merge(days::router())
@@ -55,8 +55,8 @@ pub fn router() -> Router<AppState> {
 
 /// The start: today's page of the first animal, or where one is added; of several households one is chosen first.
 async fn front(page: Page) -> Result<Redirect, Error> {
-    if page.households.len() > 1 {
-        return Ok(Redirect::to("/households"));
+    if page.homes.len() > 1 {
+        return Ok(Redirect::to("/homes"));
     }
-    Ok(Redirect::to(&Tab::Today.href(page.learners().first().map(|l| l.learner))))
+    Ok(Redirect::to(&Tab::Today.href(page.animals().first().map(|l| l.animal))))
 }

@@ -6,7 +6,7 @@ use axum::Router;
 use axum::body::Body;
 use axum::http::{Request, Response, StatusCode, header};
 use http_body_util::BodyExt;
-use sayso_model::{HouseholdId, LearnerId, Moment, Story};
+use sayso_model::{AnimalId, HomeId, Moment, Story};
 use sayso_web::access::Access;
 use sayso_web::{AppState, app};
 use std::sync::Arc;
@@ -15,8 +15,8 @@ use tower::ServiceExt;
 pub struct Home {
     pub app: Router,
     pub state: AppState,
-    pub learner: LearnerId,
-    household: HouseholdId,
+    pub animal: AnimalId,
+    home: HomeId,
     cookie: String,
     _dir: tempfile::TempDir,
 }
@@ -79,9 +79,9 @@ impl Home {
         let state = AppState::new(Arc::new(store), Access::this_machine()).with_clock(noon);
         let app = app(state.clone());
         let body = form(&[
-            ("household", "The house by the park"),
+            ("home", "The house by the park"),
             ("you", "Robin"),
-            ("learner", "Pip"),
+            ("animal", "Pip"),
             ("species", "dog"),
             ("zone", "Europe/Berlin"),
         ]);
@@ -93,13 +93,13 @@ impl Home {
         let (status, headers, text) = read(app.clone().oneshot(request).await.unwrap()).await;
         assert_eq!(status, StatusCode::SEE_OTHER, "{text}");
         let cookie = headers[header::SET_COOKIE].to_str().unwrap().split(';').next().unwrap().to_owned();
-        let household = state.store.household().await.unwrap().unwrap();
-        let learner = *state.store.story(household).await.unwrap().learners().keys().next().unwrap();
-        Self { app, state, learner, household, cookie, _dir: dir }
+        let home = state.store.home().await.unwrap().unwrap();
+        let animal = *state.store.story(home).await.unwrap().animals().keys().next().unwrap();
+        Self { app, state, animal, home, cookie, _dir: dir }
     }
 
     pub async fn story(&self) -> Arc<Story> {
-        self.state.store.story(self.household).await.unwrap()
+        self.state.store.story(self.home).await.unwrap()
     }
 
     async fn send(&self, request: axum::http::request::Builder, body: impl Into<Body>) -> Answer {

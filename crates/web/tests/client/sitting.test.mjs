@@ -14,7 +14,7 @@ function event(body, seconds, recorded = seconds) {
 }
 const start = (s, session = "A") => event({ kind: "session_start", session, purpose: "showing" }, s);
 const sign = (level, s, session = "A") => event({ kind: "sign", sign: "x", level, when: "during", session }, s);
-const press = (s, word = "out", by = "teacher", session = "A") => event({ kind: "press", word, by, session }, s);
+const press = (s, word = "out", by = "person", session = "A") => event({ kind: "press", word, by, session }, s);
 const give = (p, s, answer = "given") => event({ kind: "delivery", answers: p.id, word: p.body.word, answer, delay_s: s - (Date.parse(p.happened_at) - T0) / 1000 }, s);
 const at = (s) => T0 + s * 1000;
 
@@ -95,8 +95,8 @@ test("the median of none is nothing", () => {
   assert.equal(median([1, 2, 3, 10]), 2.5);
 });
 
-test("a press of a session that is over waits for nothing, a learner's press does", () => {
+test("a press of a session that is over waits for nothing, an animal's press does", () => {
   const end = event({ kind: "session_end", session: "A", reason: "done" }, 20);
-  const own = press(12, "play", "learner");
+  const own = press(12, "play", "animal");
   assert.deepEqual(Object.keys(sitting([start(0), press(10), own, end, start(30, "B")], at(40)).pending), ["play"]);
 });

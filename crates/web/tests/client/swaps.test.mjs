@@ -16,7 +16,7 @@ test("swaps run from their beginning to their end, or to their stop", () => {
   assert.equal(standing({ swap: plan }, [], at(1)).plan, plan);
   assert.equal(standing({ swap: plan }, [], at(-1)), undefined);
   assert.equal(standing({ swap: plan }, [], Date.parse(plan.ends)), undefined);
-  assert.equal(standing({ swap: plan }, [stop("household", 5)], at(6)), undefined);
+  assert.equal(standing({ swap: plan }, [stop("home", 5)], at(6)), undefined);
   assert.equal(standing({ swap: null }, [], at(6)), undefined);
 });
 

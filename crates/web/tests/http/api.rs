@@ -7,13 +7,13 @@ async fn each_event_is_answered_for_itself() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     let good = ids.press();
     let mut conflict = good.clone();
-    conflict["body"]["by"] = json!("teacher");
+    conflict["body"]["by"] = json!("person");
     let mut unknown_field = ids.press();
     unknown_field["body"]["colour"] = json!("red");
-    let mut no_learner = ids.event(json!({ "kind": "leaving", "session": id() }));
-    no_learner.as_object_mut().unwrap().remove("learner");
+    let mut no_animal = ids.event(json!({ "kind": "leaving", "session": id() }));
+    no_animal.as_object_mut().unwrap().remove("animal");
     let answer = web
-        .events(&[good.clone(), good.clone(), conflict, unknown_field.clone(), no_learner, json!(7), ids.press()])
+        .events(&[good.clone(), good.clone(), conflict, unknown_field.clone(), no_animal, json!(7), ids.press()])
         .await;
     assert_eq!(answer.status, StatusCode::OK, "{}", answer.text);
     let all = answer.json();
@@ -22,7 +22,7 @@ async fn each_event_is_answered_for_itself() {
     assert_eq!(all[3]["id"], unknown_field["id"]);
     assert!(all[3]["problems"][0]["field"].as_str().unwrap().starts_with("body"), "{all}");
     assert!(all[3]["problems"][0]["what"].as_str().unwrap().contains("colour"), "{all}");
-    assert_eq!(all[4]["problems"][0]["field"], "learner");
+    assert_eq!(all[4]["problems"][0]["field"], "animal");
     assert_eq!(all[5]["id"], Value::Null);
     let again = web.events(&[good]).await.json();
     assert_eq!(again[0]["result"], "duplicate");
@@ -106,13 +106,13 @@ async fn the_pad_counts_the_ration_of_the_day_over_all_devices() {
     let mut yesterday = ids.event(json!({ "kind": "feed", "reward": ids.reward, "pieces": 1, "kcal": 3.5 }));
     yesterday["happened_at"] = json!("2026-03-01T11:00:00Z");
     web.events(&[feed.clone(), yesterday]).await;
-    let pad = web.get(&format!("/api/board/{}", ids.learner)).await.json();
+    let pad = web.get(&format!("/api/board/{}", ids.animal)).await.json();
     assert_eq!(pad["day"], "2026-03-02");
     assert_eq!(pad["today"].as_array().unwrap().iter().map(|e| &e["id"]).collect::<Vec<_>>(), [&feed["id"]]);
     assert!(pad["ration"]["budget_kcal"].as_f64().unwrap() > 10.0, "{}", pad["ration"]);
     assert_eq!(pad["words"][0]["says"], "chicken");
     assert!(pad["signs"].as_array().unwrap().iter().any(|s| s["level"] == "strong"));
-    let page = web.get(&format!("/l/{}/board", ids.learner)).await;
+    let page = web.get(&format!("/l/{}/board", ids.animal)).await;
     assert!(page.text.contains("pad-chicken") && page.text.contains("Safe at the board"));
     assert_eq!(web.get(&format!("/api/board/{}", id())).await.status, StatusCode::NOT_FOUND);
 }

@@ -7,7 +7,7 @@ async fn what_is_taken_back_or_put_right_keeps_its_first_record() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
     let press = ids.press();
-    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/l/{}/log", ids.learner));
+    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/l/{}/log", ids.animal));
     web.events(&[press]).await;
     assert!(web.get(&log).await.text.contains("The animal pressed chicken"));
 
@@ -18,7 +18,7 @@ async fn what_is_taken_back_or_put_right_keeps_its_first_record() {
     assert_eq!(web.post(&format!("{log}/bring-back"), format!("of={id}")).await.status, StatusCode::SEE_OTHER);
     assert!(!web.get(&log).await.text.contains("Taken back: "));
 
-    let fix = format!("day=2026-03-02&time=11%3A59%3A30&word={}&by=teacher&accident=no", ids.word);
+    let fix = format!("day=2026-03-02&time=11%3A59%3A30&word={}&by=person&accident=no", ids.word);
     let fixed = web.post(&format!("{log}/{id}"), fix).await;
     assert_eq!(fixed.status, StatusCode::SEE_OTHER, "{}", fixed.text);
     let page = web.get(&log).await.text;
@@ -36,22 +36,22 @@ async fn a_wrong_fix_is_told_and_nothing_is_kept() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
     let press = ids.press();
-    let path = format!("/l/{}/log/{}", ids.learner, press["id"].as_str().unwrap());
+    let path = format!("/l/{}/log/{}", ids.animal, press["id"].as_str().unwrap());
     web.events(&[press]).await;
     let before = web.get("/api/export.jsonl").await.text;
     for bad in [
-        "day=2026-03-02&time=25%3A00&by=teacher&accident=no",
-        "day=2026-02-30&time=10%3A00&by=teacher&accident=no",
-        "day=2026-03-03&time=10%3A00&by=teacher&accident=no",
+        "day=2026-03-02&time=25%3A00&by=person&accident=no",
+        "day=2026-02-30&time=10%3A00&by=person&accident=no",
+        "day=2026-03-03&time=10%3A00&by=person&accident=no",
         "day=2026-03-02&time=10%3A00&by=nobody&accident=no",
-        "day=2026-03-02&time=10%3A00&by=teacher&accident=no&word=x",
-        "day=2026-03-02&time=10%3A00&by=teacher&accident=no&other=1",
+        "day=2026-03-02&time=10%3A00&by=person&accident=no&word=x",
+        "day=2026-03-02&time=10%3A00&by=person&accident=no&other=1",
     ] {
         assert_eq!(web.post(&path, bad).await.status, StatusCode::UNPROCESSABLE_ENTITY, "{bad}");
     }
     assert_eq!(web.get("/api/export.jsonl").await.text, before);
-    assert_eq!(web.get(&format!("/l/{}/log/{}", ids.learner, crate::web::id())).await.status, StatusCode::NOT_FOUND);
-    assert_eq!(web.get(&format!("/l/{}/log/x", ids.learner)).await.status, StatusCode::BAD_REQUEST);
+    assert_eq!(web.get(&format!("/l/{}/log/{}", ids.animal, crate::web::id())).await.status, StatusCode::NOT_FOUND);
+    assert_eq!(web.get(&format!("/l/{}/log/x", ids.animal)).await.status, StatusCode::BAD_REQUEST);
 }
 
 /// A clock that was ahead wrote a withdrawal and a card; what is done now counts all the same.
@@ -60,11 +60,10 @@ async fn what_a_clock_ahead_wrote_does_not_outlast_what_is_done_now() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
     let press = ids.press();
-    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/l/{}/log", ids.learner));
+    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/l/{}/log", ids.animal));
     let mut back = ids.event(json!({ "kind": "withdrawal", "of": id }));
     back["recorded_at"] = json!("2091-01-01T00:00:00Z");
-    let mut card =
-        ids.event(json!({ "kind": "teacher_card", "teacher": ids.teacher, "name": "Ahead", "role": "household" }));
+    let mut card = ids.event(json!({ "kind": "person_card", "person": ids.person, "name": "Ahead", "role": "home" }));
     card["happened_at"] = json!("2091-01-01T00:00:00Z");
     web.events(&[press, back, card]).await;
     assert!(web.get(&log).await.text.contains("Taken back: "));
@@ -73,7 +72,7 @@ async fn what_a_clock_ahead_wrote_does_not_outlast_what_is_done_now() {
     web.post(&format!("{log}/withdraw"), format!("of={id}")).await;
     assert!(web.get(&log).await.text.contains("Taken back: "), "taken back again");
 
-    let renamed = web.post(&format!("/people/person/{}", ids.teacher), "name=Bea&role=household&active=yes").await;
+    let renamed = web.post(&format!("/people/person/{}", ids.person), "name=Bea&role=household&active=yes").await;
     assert_eq!(renamed.status, StatusCode::SEE_OTHER, "{}", renamed.text);
     let people = web.get("/people").await.text;
     assert!(people.contains("Bea") && !people.contains("Ahead"), "the card written last counts");
@@ -84,7 +83,7 @@ async fn what_cannot_be_changed_any_more_is_told() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
     let press = ids.press();
-    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/l/{}/log", ids.learner));
+    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/l/{}/log", ids.animal));
     let mut back = ids.event(json!({ "kind": "withdrawal", "of": id }));
     back["recorded_at"] = json!("2199-12-31T23:59:59.999Z");
     web.events(&[press, back]).await;
@@ -97,14 +96,14 @@ async fn what_cannot_be_changed_any_more_is_told() {
 async fn events_dated_after_now_are_told_on_today_and_log() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
-    let pages = [format!("/l/{}/today", ids.learner), format!("/l/{}/log", ids.learner)];
+    let pages = [format!("/l/{}/today", ids.animal), format!("/l/{}/log", ids.animal)];
     for page in &pages {
         assert!(!web.get(page).await.text.contains("dated after now"), "{page}");
     }
     let mut ahead = [ids.press(), ids.press()];
     ahead[0]["happened_at"] = json!("2026-03-05T09:30:00Z");
     ahead[1]["happened_at"] = json!("2031-01-01T00:00:00Z");
-    let first = format!("/l/{0}/log?event={1}#e{1}", ids.learner, ahead[0]["id"].as_str().unwrap());
+    let first = format!("/l/{0}/log?event={1}#e{1}", ids.animal, ahead[0]["id"].as_str().unwrap());
     web.events(&ahead).await;
     for page in &pages {
         let text = web.get(page).await.text;
@@ -127,11 +126,11 @@ async fn the_log_opens_at_an_event_and_shows_what_surrounds_it() {
     web.events(&presses).await;
     let place = |i: usize| format!("id=\"e{}\"", presses[i].get("id").unwrap().as_str().unwrap());
     let asked = presses[50]["id"].as_str().unwrap();
-    let page = web.get(&format!("/l/{}/log?event={asked}", ids.learner)).await.text;
+    let page = web.get(&format!("/l/{}/log?event={asked}", ids.animal)).await.text;
     for i in [60, 50, 20] {
         assert!(page.contains(&place(i)), "{i}");
     }
     assert!(!page.contains(&place(100)) && page.contains("Newest") && page.contains("Older"));
-    let none = web.get(&format!("/l/{}/log?event={}", ids.learner, crate::web::id())).await;
+    let none = web.get(&format!("/l/{}/log?event={}", ids.animal, crate::web::id())).await;
     assert_eq!(none.status, StatusCode::NOT_FOUND);
 }

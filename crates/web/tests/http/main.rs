@@ -8,7 +8,7 @@ mod connections;
 mod damaged;
 mod devices;
 mod door;
-mod households;
+mod homes;
 mod links;
 mod log;
 mod schema;

@@ -10,8 +10,8 @@ fn samples(ids: &Ids) -> Vec<Value> {
         json!({ "kind": "session_start", "session": s, "purpose": "showing", "words": [ids.word] }),
         json!({ "kind": "joining", "session": s, "after_s": 3.5 }),
         json!({ "kind": "leaving", "session": s }),
-        json!({ "kind": "session_end", "session": s, "reason": "learner_left" }),
-        json!({ "kind": "press", "word": ids.word, "by": "learner", "place": { "row": 0, "column": 1 }, "session": s }),
+        json!({ "kind": "session_end", "session": s, "reason": "animal_left" }),
+        json!({ "kind": "press", "word": ids.word, "by": "animal", "place": { "row": 0, "column": 1 }, "session": s }),
         json!({ "kind": "delivery", "word": ids.word, "answer": "given", "delay_s": 1.2, "then": "took", "session": s }),
         json!({ "kind": "look", "session": s }),
         json!({ "kind": "brush", "word": ids.word }),
@@ -50,7 +50,7 @@ fn wrong(ids: &Ids) -> Vec<Value> {
         change("/body/word", Some(json!(5))),
         change("/id", None),
         change("/source", Some(json!("guess"))),
-        change("/household", None),
+        change("/home", None),
         change("/body", Some(json!("press"))),
         change("/body/certainty", Some(json!("sure"))),
     ]
@@ -91,7 +91,7 @@ async fn every_path_of_the_document_is_there_and_answers_are_as_described() {
         |name: &str| json!({ "$ref": format!("#/components/schemas/{name}"), "components": document["components"] });
     for (path, methods) in document["paths"].as_object().unwrap() {
         if let Some(get) = methods.get("get") {
-            let answer = web.get(&path.replace("{learner}", &ids.learner)).await;
+            let answer = web.get(&path.replace("{animal}", &ids.animal)).await;
             // A web socket, asked plainly, is there but does not open.
             let wanted = if get["responses"].get("101").is_some() { 400 } else { 200 };
             assert_eq!(answer.status, wanted, "{path}: {}", answer.text);

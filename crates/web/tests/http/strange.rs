@@ -17,7 +17,7 @@ fn any_json() -> impl Strategy<Value = Value> {
         prop_oneof![
             Just("press"),
             Just("correction"),
-            Just("learner"),
+            Just("animal"),
             Just("2026-03-02T11:00:00Z"),
             Just("Europe/Berlin")
         ]
@@ -42,8 +42,8 @@ fn any_json() -> impl Strategy<Value = Value> {
 fn disturbed() -> impl Strategy<Value = Value> {
     let places = [
         "/id",
-        "/household",
-        "/learner",
+        "/home",
+        "/animal",
         "/happened_at",
         "/zone",
         "/source",
@@ -87,8 +87,8 @@ fn no_body_makes_the_notebook_fail() {
         "/start".to_owned(),
         "/who".to_owned(),
         "/pair".to_owned(),
-        format!("/l/{}/log/withdraw", ids.learner),
-        format!("/l/{}/log/{}", ids.learner, ids.word),
+        format!("/l/{}/log/withdraw", ids.animal),
+        format!("/l/{}/log/{}", ids.animal, ids.word),
         "/l/x/log/withdraw".to_owned(),
     ];
     let mut runner = TestRunner::new(Config { cases: 400, failure_persistence: None, ..Config::default() });
@@ -112,7 +112,7 @@ fn no_address_or_header_makes_the_notebook_fail() {
         .run(&inputs, |(path, host, cookie)| {
             let Ok(request) = Request::get(format!("/{path}"))
                 .header(header::HOST, host)
-                .header(header::COOKIE, format!("sayso_paired={cookie}; sayso_teacher={cookie}"))
+                .header(header::COOKIE, format!("sayso_paired={cookie}; sayso_person={cookie}"))
                 .body(Body::empty())
             else {
                 return Ok(());

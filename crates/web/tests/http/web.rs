@@ -87,21 +87,21 @@ pub fn id() -> String {
 
 /// Ids of a household of one dog and one word.
 pub struct Ids {
-    pub household: String,
-    pub teacher: String,
-    pub learner: String,
+    pub home: String,
+    pub person: String,
+    pub animal: String,
     pub word: String,
     pub reward: String,
 }
 
 impl Ids {
     pub fn new() -> Self {
-        Self { household: id(), teacher: id(), learner: id(), word: id(), reward: id() }
+        Self { home: id(), person: id(), animal: id(), word: id(), reward: id() }
     }
 
     pub fn event(&self, body: Value) -> Value {
         json!({
-            "id": id(), "household": self.household, "learner": self.learner, "teacher": self.teacher,
+            "id": id(), "home": self.home, "animal": self.animal, "person": self.person,
             "happened_at": "2026-03-02T11:00:00Z", "zone": "Europe/Berlin", "recorded_at": "2026-03-02T11:00:00Z",
             "source": "tap", "body": body,
         })
@@ -109,16 +109,16 @@ impl Ids {
 
     pub fn press(&self) -> Value {
         self.event(
-            json!({ "kind": "press", "word": self.word, "by": "learner", "certainty": 1.0, "accident": "unsure" }),
+            json!({ "kind": "press", "word": self.word, "by": "animal", "certainty": 1.0, "accident": "unsure" }),
         )
     }
 
     /// The cards of the household.
     pub fn cards(&self) -> Vec<Value> {
         vec![
-            self.event(json!({ "kind": "household_card", "name": "The house", "zone": "Europe/Berlin" })),
-            self.event(json!({ "kind": "teacher_card", "teacher": self.teacher, "name": "Ann", "role": "household" })),
-            self.event(json!({ "kind": "learner_card", "learner": self.learner, "name": "Momo", "species": "dog",
+            self.event(json!({ "kind": "home_card", "name": "The house", "zone": "Europe/Berlin" })),
+            self.event(json!({ "kind": "person_card", "person": self.person, "name": "Ann", "role": "home" })),
+            self.event(json!({ "kind": "animal_card", "animal": self.animal, "name": "Momo", "species": "dog",
                 "weight_kg": 12.0, "life_stage": "neutered_adult" })),
             self.event(json!({ "kind": "reward_card", "reward": self.reward, "name": "chicken", "reward_kind": "food",
                 "kcal_per_piece": 3.5 })),

@@ -25,24 +25,24 @@ pub struct Diary<'a> {
 
 impl<'a> Diary<'a> {
     /// For the animal named, or the only one, or none: sound does not tell whose press it was.
-    pub fn new(notebook: &'a Notebook, learner: Option<&str>) -> Result<Self, CliError> {
-        let learners = notebook.story.learners();
-        let active: Vec<_> = learners.values().filter(|l| l.active).collect();
-        let learner = match learner {
+    pub fn new(notebook: &'a Notebook, animal: Option<&str>) -> Result<Self, CliError> {
+        let animals = notebook.story.animals();
+        let active: Vec<_> = animals.values().filter(|l| l.active).collect();
+        let animal = match animal {
             Some(name) => {
                 let found =
-                    active.iter().find(|l| l.name.as_str().eq_ignore_ascii_case(name) || l.learner.to_string() == name);
+                    active.iter().find(|l| l.name.as_str().eq_ignore_ascii_case(name) || l.animal.to_string() == name);
                 let names: Vec<&str> = active.iter().map(|l| l.name.as_str()).collect();
                 let none =
                     || CliError::said(format!("no animal is called \"{name}\"; there are: {}", names.join(", ")));
-                Some(found.ok_or_else(none)?.learner)
+                Some(found.ok_or_else(none)?.animal)
             }
             None => match active.as_slice() {
-                [only] => Some(only.learner),
+                [only] => Some(only.animal),
                 _ => None,
             },
         };
-        Ok(Self { notebook, diary: sayso_store::Diary::new(&notebook.story, notebook.household, learner) })
+        Ok(Self { notebook, diary: sayso_store::Diary::new(&notebook.story, notebook.home, animal) })
     }
 
     /// Logs presses of a sound that began at `began`; `origin` names the sound, such as by its hash.

@@ -71,7 +71,7 @@ pub async fn listen(args: &Listening) -> Result<ExitCode, CliError> {
         (None, None) => return Err(CliError::said("give --data DIR or --clips DIR")),
     };
     let diary = match &notebook {
-        Some(notebook) if args.log => Some(Diary::new(notebook, args.learner.as_deref())?),
+        Some(notebook) if args.log => Some(Diary::new(notebook, args.animal.as_deref())?),
         _ => None,
     };
     let mut run = Run { args, vocabulary, diary, told: Told::default() };
@@ -94,7 +94,7 @@ pub async fn listen(args: &Listening) -> Result<ExitCode, CliError> {
         wrong
     });
     let history = match (&notebook, args.log) {
-        (Some(notebook), true) => Some(notebook.store.story(notebook.household).await?),
+        (Some(notebook), true) => Some(notebook.store.story(notebook.home).await?),
         _ => None,
     };
     run.told.at_the_end(&run.vocabulary, history.as_deref());

@@ -1,6 +1,6 @@
 //! What the notebook draws, as the pad needs it: the last round, and swaps that are running.
 
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::pages::swaps::running::running;
 use sayso_model::{Invitation, Moment, Round, RoundId, SwapId, WordId};
 use serde::Serialize;
@@ -27,7 +27,7 @@ pub struct RoundNow {
 
 /// The last round begun, until it is too old; over already once the next call is beyond those planned.
 #[must_use]
-pub fn round(page: &LearnerPage) -> Option<RoundNow> {
+pub fn round(page: &AnimalPage) -> Option<RoundNow> {
     let begun = page.story.of::<Round>(page.id).rfind(|r| r.at() <= page.now)?;
     let until = begun.at().plus_seconds(OPEN_FOR_S);
     let calls = page.story.of::<Invitation>(page.id).rev().take_while(|i| i.at() >= begun.at());
@@ -60,7 +60,7 @@ pub struct SwapNow {
 
 /// The time of swaps that is running, if one is.
 #[must_use]
-pub fn swap(page: &LearnerPage) -> Option<SwapNow> {
+pub fn swap(page: &AnimalPage) -> Option<SwapNow> {
     let time = running(&page.story, page.id, page.now)?;
     let plan = time.plan;
     Some(SwapNow { swap: plan.swap, words: plan.words, one_in: plan.one_in, begins: time.begins, ends: time.ends })

@@ -4,7 +4,7 @@ mod drawn;
 pub mod now;
 mod view;
 
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::state::AppState;
 use axum::routing::get;
 use axum::{Json, Router};
@@ -12,14 +12,14 @@ use maud::Markup;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{learner}/board", get(show))
+    Router::new().route("/l/{animal}/board", get(show))
 }
 
-async fn show(page: LearnerPage) -> Markup {
+async fn show(page: AnimalPage) -> Markup {
     view::view(&page)
 }
 
 /// The state of the pad as JSON, for a page that stays open.
-pub async fn json(page: LearnerPage) -> Json<now::Now> {
+pub async fn json(page: AnimalPage) -> Json<now::Now> {
     Json(now::now(&page))
 }

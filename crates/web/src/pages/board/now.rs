@@ -1,13 +1,13 @@
 //! What the pad needs to know at a moment: words, what was done today, the ration, signs to choose from.
 
 use super::drawn::{RoundNow, SwapNow, round, swap};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use sayso_advisor::ration::{forbidden, ration};
 use sayso_advisor::stages::standings;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
-    Body, Day, Event, EventId, HouseholdId, LearnerId, Moment, RewardCard, RewardId, RewardKind, Session, SessionId,
-    SignLevel, Stage, Story, TeacherId, WordId, Zone, facts,
+    AnimalId, Body, Day, Event, EventId, HomeId, Moment, PersonId, RewardCard, RewardId, RewardKind, Session,
+    SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
 };
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -16,13 +16,13 @@ use std::collections::BTreeMap;
 #[derive(Clone, PartialEq, Debug, Serialize)]
 pub struct Now {
     /// Whose notebook.
-    pub household: HouseholdId,
+    pub home: HomeId,
     /// Which animal.
-    pub learner: LearnerId,
+    pub animal: AnimalId,
     /// Its name.
     pub name: String,
     /// Who holds the device.
-    pub teacher: Option<TeacherId>,
+    pub person: Option<PersonId>,
     /// The household's zone; a device that cannot tell its own uses it.
     pub zone: Zone,
     /// The household's day.
@@ -117,18 +117,18 @@ pub struct SignNow {
 
 /// The board of an animal as it is now.
 #[must_use]
-pub fn now(page: &LearnerPage) -> Now {
-    let (story, learner, at) = (&*page.story, page.id, page.now);
+pub fn now(page: &AnimalPage) -> Now {
+    let (story, animal, at) = (&*page.story, page.id, page.now);
     let day = at.day(&page.zone);
-    let rewards = story.rewards_of(learner);
+    let rewards = story.rewards_of(animal);
     let ration = ration(story, &page.card, at);
     let care: BTreeMap<RewardId, Vec<String>> = ration.rewards.iter().map(|r| (r.reward, r.cautions.clone())).collect();
-    let today = today(story, learner, day, &page.zone);
+    let today = today(story, animal, day, &page.zone);
     Now {
-        household: page.household,
-        learner,
+        home: page.home,
+        animal,
         name: page.card.name.to_string(),
-        teacher: page.teacher,
+        person: page.person,
         zone: page.zone.clone(),
         day,
         at,
@@ -152,21 +152,21 @@ pub fn now(page: &LearnerPage) -> Now {
         battery: facts::BATTERY_EMERGENCY,
         changed_ahead: changed_ahead(story, &today, at),
         today,
-        rest: rest_today(story, learner, at),
-        open: story.sessions(learner).iter().rev().find(|s| s.open(at)).map(Session::id),
+        rest: rest_today(story, animal, at),
+        open: story.sessions(animal).iter().rev().find(|s| s.open(at)).map(Session::id),
         round: round(page),
         swap: swap(page),
     }
 }
 
 /// In the order of the board, words off the board last; then by what they say.
-fn words(page: &LearnerPage) -> Vec<WordNow> {
-    let (story, learner) = (&*page.story, page.id);
+fn words(page: &AnimalPage) -> Vec<WordNow> {
+    let (story, animal) = (&*page.story, page.id);
     let places: BTreeMap<WordId, (u8, u8)> =
         story.board().into_iter().flat_map(|b| &b.words).map(|p| (p.word, (p.row, p.column))).collect();
     let stages: BTreeMap<WordId, Stage> =
-        standings(story, learner, page.now).into_iter().map(|s| (s.word, s.stage)).collect();
-    let mut cards = story.words_of(learner);
+        standings(story, animal, page.now).into_iter().map(|s| (s.word, s.stage)).collect();
+    let mut cards = story.words_of(animal);
     cards.sort_by_key(|w| places.get(&w.word).copied().unwrap_or((u8::MAX, u8::MAX)));
     cards
         .into_iter()
@@ -182,7 +182,7 @@ fn words(page: &LearnerPage) -> Vec<WordNow> {
         .collect()
 }
 
-fn signs(page: &LearnerPage) -> Vec<SignNow> {
+fn signs(page: &AnimalPage) -> Vec<SignNow> {
     facts::signs(page.card.species)
         .into_iter()
         .map(|s| SignNow {
@@ -198,7 +198,7 @@ fn signs(page: &LearnerPage) -> Vec<SignNow> {
 }
 
 /// Standing events of the day that the pad counts or may put right.
-fn today(story: &Story, learner: LearnerId, day: Day, zone: &Zone) -> Vec<Event> {
+fn today(story: &Story, animal: AnimalId, day: Day, zone: &Zone) -> Vec<Event> {
     let counted = |e: &&Event| {
         matches!(
             e.body,
@@ -219,7 +219,7 @@ fn today(story: &Story, learner: LearnerId, day: Day, zone: &Zone) -> Vec<Event>
         )
     };
     let mut today: Vec<Event> = story
-        .newest(Some(learner), MOST_TODAY)
+        .newest(Some(animal), MOST_TODAY)
         .into_iter()
         .filter(|e| e.happened_at.day(zone) == day)
         .filter(counted)

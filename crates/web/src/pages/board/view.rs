@@ -1,11 +1,11 @@
 use super::now::{Now, now};
 use crate::layout::{Tab, layout_with};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::pages::listen::switch;
 use maud::{Markup, html};
 use sayso_model::facts;
 
-pub fn view(page: &LearnerPage) -> Markup {
+pub fn view(page: &AnimalPage) -> Markup {
     let now = now(page);
     let json = serde_json::to_string(&now).unwrap_or_default();
     layout_with(

@@ -9,7 +9,7 @@ mod trial;
 mod view;
 
 use crate::error::Error;
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::state::AppState;
 use crate::typed::named;
 use axum::Router;
@@ -20,34 +20,34 @@ use sayso_model::{Fact, ProbeDesign, ProbeId, ProbePlan, WordId};
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/l/{learner}/checks", get(view::list))
-        .route("/l/{learner}/checks/new", get(plan::ask).post(plan::begin))
-        .route("/l/{learner}/checks/{probe}", get(view::one))
-        .route("/l/{learner}/checks/{probe}/setter", get(run::setter))
-        .route("/l/{learner}/checks/{probe}/presenter", get(run::presenter))
-        .route("/l/{learner}/checks/{probe}/trial", post(trial::note))
-        .route("/l/{learner}/checks/{probe}/undo", post(trial::undo))
-        .route("/l/{learner}/checks/{probe}/sheet", get(sheet::setter))
-        .route("/l/{learner}/checks/{probe}/scorer", get(sheet::scorer))
+        .route("/l/{animal}/checks", get(view::list))
+        .route("/l/{animal}/checks/new", get(plan::ask).post(plan::begin))
+        .route("/l/{animal}/checks/{probe}", get(view::one))
+        .route("/l/{animal}/checks/{probe}/setter", get(run::setter))
+        .route("/l/{animal}/checks/{probe}/presenter", get(run::presenter))
+        .route("/l/{animal}/checks/{probe}/trial", post(trial::note))
+        .route("/l/{animal}/checks/{probe}/undo", post(trial::undo))
+        .route("/l/{animal}/checks/{probe}/sheet", get(sheet::setter))
+        .route("/l/{animal}/checks/{probe}/scorer", get(sheet::scorer))
 }
 
 /// A check of this animal by the id in its address.
-fn known<'a>(page: &'a LearnerPage, id: &str) -> Result<Fact<'a, ProbePlan>, Error> {
+fn known<'a>(page: &'a AnimalPage, id: &str) -> Result<Fact<'a, ProbePlan>, Error> {
     let id: ProbeId = named(id, "check")?;
     let plan = page.story.of::<ProbePlan>(page.id).find(|p| p.part.probe == id);
     plan.ok_or_else(|| Error::NotFound("This notebook knows no such check of this animal.".into()))
 }
 
-fn address(page: &LearnerPage, probe: ProbeId) -> String {
+fn address(page: &AnimalPage, probe: ProbeId) -> String {
     format!("/l/{}/checks/{probe}", page.id)
 }
 
-fn says(page: &LearnerPage, word: WordId) -> String {
+fn says(page: &AnimalPage, word: WordId) -> String {
     page.story.words().get(&word).map_or_else(|| "?".to_owned(), |c| c.says.to_string())
 }
 
 /// The word's thing by name, or the word itself.
-fn thing(page: &LearnerPage, word: WordId) -> String {
+fn thing(page: &AnimalPage, word: WordId) -> String {
     let reward = page.story.words().get(&word).and_then(|c| c.reward);
     let name = reward.and_then(|r| page.story.rewards().get(&r).map(|c| c.name.to_string()));
     name.unwrap_or_else(|| says(page, word))
@@ -80,11 +80,11 @@ fn roles(plan: &ProbePlan) -> Markup {
     html! {
         dl.facts.roles {
             dt { "Setter" span.hint { "knows the answer" } }
-            @if picks { dd { "Lays the things out by the list, equally near, then goes where the learner cannot see anyone. Plays the word from there, once. Says nothing else." } }
-            @else if covered { dd { "Covers the board and puts the buttons under the covers by the list. Lets the learner see the thing, shuts it away out of sight, and goes where the learner cannot see anyone." } }
-            @else { dd { "Lets the learner see the thing, shuts it away, and goes where the learner cannot see anyone. Leaves every button where it always is." } }
+            @if picks { dd { "Lays the things out by the list, equally near, then goes where the animal cannot see anyone. Plays the word from there, once. Says nothing else." } }
+            @else if covered { dd { "Covers the board and puts the buttons under the covers by the list. Lets the animal see the thing, shuts it away out of sight, and goes where the animal cannot see anyone." } }
+            @else { dd { "Lets the animal see the thing, shuts it away, and goes where the animal cannot see anyone. Leaves every button where it always is." } }
             dt { "Presenter" span.hint { @if plan.blind { "must not know" } @else { "here: knows; so it is not blind" } } }
-            @if picks { dd { "Is with the learner; turned away, or in dark glasses, while things are laid out and until the choice is made. Does not point, nod, speak or hurry." } }
+            @if picks { dd { "Is with the animal; turned away, or in dark glasses, while things are laid out and until the choice is made. Does not point, nod, speak or hurry." } }
             @else if covered { dd { "Comes in once the thing is gone; takes the covers off from behind, without looking at the buttons. Does not know which button lies where. Does not point, nod, speak or hurry." } }
             @else { dd { "Comes in once the thing is gone. Stands behind the middle of the board, looks straight ahead. Does not point, nod, speak or hurry." } }
             dt { "Scorer" span.hint { "must not know" } }
@@ -97,6 +97,6 @@ fn roles(plan: &ProbePlan) -> Markup {
 /// The rules that keep the animal well.
 fn kindly() -> Markup {
     html! {
-        p.caution { strong { "Stop at any sign of stress" } " (turning away, lip licking, panting, a tucked tail, flattened ears, hiding), at a growl at once, and after ten trials at most. It may leave at any time; never call it back. Whatever it chooses, it gets: a check is no lesson and nothing is ever wrong for the learner." }
+        p.caution { strong { "Stop at any sign of stress" } " (turning away, lip licking, panting, a tucked tail, flattened ears, hiding), at a growl at once, and after ten trials at most. It may leave at any time; never call it back. Whatever it chooses, it gets: a check is no lesson and nothing is ever wrong for the animal." }
     }
 }

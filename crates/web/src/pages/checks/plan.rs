@@ -6,7 +6,7 @@ use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::fields::{label_of, number, radios, summary, ticks};
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::{Typed, again};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
@@ -20,16 +20,16 @@ use uuid::Uuid;
 const MOST: u16 = 8;
 const DESIGNS: [ProbeDesign; 3] = [ProbeDesign::PickForWord, ProbeDesign::PressUnderCovers, ProbeDesign::PressForThing];
 
-fn words(page: &LearnerPage) -> Vec<&WordCard> {
+fn words(page: &AnimalPage) -> Vec<&WordCard> {
     page.story.words_of(page.id).into_iter().filter(|w| !w.closing).collect()
 }
 
-fn reward_of<'a>(page: &'a LearnerPage, word: &WordCard) -> Option<&'a RewardCard> {
+fn reward_of<'a>(page: &'a AnimalPage, word: &WordCard) -> Option<&'a RewardCard> {
     word.reward.and_then(|r| page.story.rewards().get(&r).copied())
 }
 
 /// The form; `words` in the address ticks words.
-pub async fn ask(page: LearnerPage, typed: Typed) -> Result<Markup, Error> {
+pub async fn ask(page: AnimalPage, typed: Typed) -> Result<Markup, Error> {
     let typed = typed
         .only(&["words"])?
         .with("design", ProbeDesign::PickForWord.name())
@@ -47,7 +47,7 @@ struct Asked {
     size: Size,
 }
 
-pub async fn begin(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
+pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&["design", "words", "choices", "rate", "who", "step"])?;
     let asked = read(&page, &mut typed);
     let Some(asked) = asked.filter(|_| typed.right()) else {
@@ -72,7 +72,7 @@ pub async fn begin(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
     Ok(again(form(&page, &typed, None)))
 }
 
-fn read(page: &LearnerPage, typed: &mut Typed) -> Option<Asked> {
+fn read(page: &AnimalPage, typed: &mut Typed) -> Option<Asked> {
     let design = typed.one_of("design", &DESIGNS, ProbeDesign::name);
     if typed.text("design").is_empty() {
         typed.wrong("design", "is missing; choose one");
@@ -91,7 +91,7 @@ fn read(page: &LearnerPage, typed: &mut Typed) -> Option<Asked> {
     }
     let choices = if design.is_some_and(ProbeDesign::places_drawn) {
         if typed.text("choices").is_empty() {
-            typed.wrong("choices", "are missing; 2 is easiest for the learner");
+            typed.wrong("choices", "are missing; 2 is easiest for the animal");
         }
         let choices = typed.whole("choices", 2, MOST)?;
         if usize::from(choices) > words.len() && typed.problem("words").is_none() {
@@ -151,7 +151,7 @@ fn counted(asked: &Asked) -> Markup {
             ul {
                 li { "By chance it would be right in " (percent(chance)) "." }
                 li { "Chance alone gets a word to the top in " (percent(false_alarm)) " of checks (1 % shared by the words)." }
-                li { "A learner as good as you hope gets there in " (percent(power)) " of checks." }
+                li { "An animal as good as you hope gets there in " (percent(power)) " of checks." }
                 li { "A word is at the top from " strong { (critical) " right of " (per_word) } "; fewer are enough if they come early. Exact binomial counts." }
                 @if !asked.design.places_drawn() { li { (SUGGESTS) } }
             }
@@ -160,7 +160,7 @@ fn counted(asked: &Asked) -> Markup {
     }
 }
 
-fn form(page: &LearnerPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
+fn form(page: &AnimalPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
     let cards = words(page);
     let options: Vec<(String, Markup)> = cards
         .iter()
@@ -177,7 +177,7 @@ fn form(page: &LearnerPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
     let who = [
         (
             "two".to_owned(),
-            html! { "Two people or more" span.hint { "One sets up, the other is with the learner and does not know the answer: a blind check." } },
+            html! { "Two people or more" span.hint { "One sets up, the other is with the animal and does not know the answer: a blind check." } },
         ),
         (
             "one".to_owned(),
@@ -202,7 +202,7 @@ fn form(page: &LearnerPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
                 (kindly())
                 (unfinished(page))
                 form method="post" action=(format!("/l/{}/checks/new", page.id)) .stack {
-                    (radios(typed, "design", "What the learner does", "", &designs))
+                    (radios(typed, "design", "What the animal does", "", &designs))
                     (ticks(typed, "words", "Words", "two to four are usual; each with a thing of its own", &options))
                     (number(typed, "choices", "Things or covered buttons at a time", "2 is easiest, more need fewer trials. Where buttons keep their places, all ticked count"))
                     (number(typed, "rate", "Share right worth finding, in %", "how good it must be for you to care; lower takes many more trials"))
@@ -219,7 +219,7 @@ fn form(page: &LearnerPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
 pub const SUGGESTS: &str = "Buttons keep their places, so a habit of place looks the same: it may suggest and no more. Swapped under covers, it could show it.";
 
 /// Checks begun and not finished: they count whatever is planned next.
-fn unfinished(page: &LearnerPage) -> Markup {
+fn unfinished(page: &AnimalPage) -> Markup {
     let begun: Vec<_> = page
         .story
         .of::<ProbePlan>(page.id)

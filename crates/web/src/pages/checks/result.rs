@@ -2,7 +2,7 @@
 
 use super::says;
 use crate::chart::{Axis, Whisker, whiskers};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::checks::{Report, WordResult};
 use sayso_advisor::claim_text::may_be_said as may_be_said_of;
@@ -10,7 +10,7 @@ use sayso_advisor::claims::claims;
 use sayso_model::ProbePlan;
 
 /// Open when all planned trials were carried out; before that folded away, with the reason.
-pub fn result(page: &LearnerPage, plan: &ProbePlan, r: &Report) -> Markup {
+pub fn result(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
     html! {
         @if r.carried_out == 0 { p.quiet { "Nothing was carried out yet (n = 0)." } }
         @else if r.finished() {
@@ -27,7 +27,7 @@ pub fn result(page: &LearnerPage, plan: &ProbePlan, r: &Report) -> Markup {
     }
 }
 
-fn figures(page: &LearnerPage, plan: &ProbePlan, r: &Report) -> Markup {
+fn figures(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
     let rows: Vec<Whisker> = r
         .words
         .iter()
@@ -46,7 +46,7 @@ fn figures(page: &LearnerPage, plan: &ProbePlan, r: &Report) -> Markup {
     }
 }
 
-fn word(page: &LearnerPage, plan: &ProbePlan, r: &Report, w: &WordResult) -> Markup {
+fn word(page: &AnimalPage, plan: &ProbePlan, r: &Report, w: &WordResult) -> Markup {
     let n = w.right.n;
     let pressing = !plan.design.places_drawn();
     html! {
@@ -93,7 +93,7 @@ fn bayes(factor: f64, n: usize) -> String {
 }
 
 /// From all records of the animal together, corrected; a check alone is not judged apart.
-fn may_be_said(page: &LearnerPage, plan: &ProbePlan) -> Markup {
+fn may_be_said(page: &AnimalPage, plan: &ProbePlan) -> Markup {
     html! {
         h2 { "What may be said" }
         @match claims(&page.story, page.id, page.now) {

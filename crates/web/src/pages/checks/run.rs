@@ -5,7 +5,7 @@ use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::fields::{number, summary, tick};
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::Typed;
 use axum::extract::{Path, Query};
 use maud::{Markup, html};
@@ -21,7 +21,7 @@ pub struct Asked {
 }
 
 /// What stops a check for today, whatever is planned.
-fn stops(page: &LearnerPage) -> Markup {
+fn stops(page: &AnimalPage) -> Markup {
     html! {
         @if rest_today(&page.story, page.id, page.now) {
             p.stop role="alert" { "Stop here: strong signs of stress were noted. Give space and do not lure back. The check can go on another day." }
@@ -30,7 +30,7 @@ fn stops(page: &LearnerPage) -> Markup {
 }
 
 /// The trials of today, for short sittings.
-fn enough(page: &LearnerPage, plan: &ProbePlan) -> Markup {
+fn enough(page: &AnimalPage, plan: &ProbePlan) -> Markup {
     let today = page.now.day(&page.zone);
     let n = trials(&page.story, page.id, plan.probe).iter().filter(|t| t.at().day(&page.zone) == today).count();
     html! {
@@ -38,7 +38,7 @@ fn enough(page: &LearnerPage, plan: &ProbePlan) -> Markup {
     }
 }
 
-pub async fn setter(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Result<Markup, Error> {
+pub async fn setter(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Result<Markup, Error> {
     let plan = known(&page, &id)?.part;
     let next = next_trial(&page.story, page.id, plan.probe).unwrap_or(Ok(Next::Done));
     Ok(layout(
@@ -60,7 +60,7 @@ pub async fn setter(page: LearnerPage, Path((_, id)): Path<(String, String)>) ->
     ))
 }
 
-fn lay(page: &LearnerPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
+fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
     let picks = plan.design == ProbeDesign::PickForWord;
     let covered = plan.design == ProbeDesign::PressUnderCovers;
     let rewards = page.story.rewards();
@@ -95,7 +95,7 @@ fn lay(page: &LearnerPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
 }
 
 pub async fn presenter(
-    page: LearnerPage,
+    page: AnimalPage,
     Path((_, id)): Path<(String, String)>,
     Query(asked): Query<Asked>,
 ) -> Result<Markup, Error> {
@@ -104,7 +104,7 @@ pub async fn presenter(
 }
 
 /// The presenter's page. No word, no thing and no word's id may stand here.
-pub fn presenter_view(page: &LearnerPage, plan: &ProbePlan, typed: &Typed, twice: bool) -> Markup {
+pub fn presenter_view(page: &AnimalPage, plan: &ProbePlan, typed: &Typed, twice: bool) -> Markup {
     let next = next_trial(&page.story, page.id, plan.probe).unwrap_or(Ok(Next::Done));
     layout(
         page,
@@ -130,7 +130,7 @@ pub fn presenter_view(page: &LearnerPage, plan: &ProbePlan, typed: &Typed, twice
     )
 }
 
-fn taps(page: &LearnerPage, plan: &ProbePlan, trial: u16, places: usize, typed: &Typed) -> Markup {
+fn taps(page: &AnimalPage, plan: &ProbePlan, trial: u16, places: usize, typed: &Typed) -> Markup {
     let name = page.card.name.as_str();
     let place = place_word(plan.design);
     let picks = plan.design == ProbeDesign::PickForWord;
@@ -165,7 +165,7 @@ fn taps(page: &LearnerPage, plan: &ProbePlan, trial: u16, places: usize, typed: 
 }
 
 /// The last answer as it was tapped, with undo.
-fn last(page: &LearnerPage, plan: &ProbePlan) -> Markup {
+fn last(page: &AnimalPage, plan: &ProbePlan) -> Markup {
     let run = trials(&page.story, page.id, plan.probe);
     let place = |trial: u16, word: WordId| {
         let all = order(plan).ok()?;

@@ -5,13 +5,13 @@ use super::{design_words, kindly, known, place_word, roles, says, thing};
 use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::layout::{Tab, layout_with};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use axum::extract::Path;
 use maud::{Markup, html};
 use sayso_advisor::checks::{PER_SITTING, PlannedTrial, order};
 use sayso_model::{ProbeDesign, ProbePlan};
 
-pub async fn setter(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Result<Markup, Error> {
+pub async fn setter(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Result<Markup, Error> {
     let plan = known(&page, &id)?.part;
     let picks = plan.design == ProbeDesign::PickForWord;
     let covered = plan.design == ProbeDesign::PressUnderCovers;
@@ -51,7 +51,7 @@ pub async fn setter(page: LearnerPage, Path((_, id)): Path<(String, String)>) ->
     ))
 }
 
-pub async fn scorer(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Result<Markup, Error> {
+pub async fn scorer(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Result<Markup, Error> {
     let plan = known(&page, &id)?.part;
     let place = place_word(plan.design);
     Ok(sheet(
@@ -74,7 +74,7 @@ pub async fn scorer(page: LearnerPage, Path((_, id)): Path<(String, String)>) ->
 }
 
 fn sheet(
-    page: &LearnerPage,
+    page: &AnimalPage,
     plan: &ProbePlan,
     title: &str,
     head: Markup,
@@ -105,7 +105,7 @@ fn sheet(
                         }
                     }
                 }
-                footer.quiet { "Sayso · " (page.story.household().map_or("", |h| h.name.as_str())) " · seed " (plan.seed) ": the same plan prints this order again." }
+                footer.quiet { "Sayso · " (page.story.home().map_or("", |h| h.name.as_str())) " · seed " (plan.seed) ": the same plan prints this order again." }
             }
         },
     )

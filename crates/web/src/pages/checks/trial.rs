@@ -2,7 +2,7 @@
 
 use super::{address, known};
 use crate::error::Error;
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::{Typed, again};
 use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
@@ -13,7 +13,7 @@ use sayso_model::{
 };
 
 /// Notes an answer. An answer to a trial that was answered already (a double tap, a page gone back to) changes nothing.
-pub async fn note(page: LearnerPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
+pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
     let plan = known(&page, &id)?.part.clone();
     let mut typed = typed.only(&["number", "answer", "after_s", "knew"])?;
     let to = format!("{}/presenter", address(&page, plan.probe));
@@ -61,7 +61,7 @@ fn answer(text: &str, trial: &PlannedTrial, after_s: Option<Seconds>) -> Result<
 }
 
 /// The piece of food it gets for what it chose; nothing for other things.
-fn fed(page: &LearnerPage, word: WordId) -> Option<Event> {
+fn fed(page: &AnimalPage, word: WordId) -> Option<Event> {
     let reward = page.story.words().get(&word)?.reward?;
     let rewards = page.story.rewards();
     let card = rewards.get(&reward).filter(|r| r.kind == RewardKind::Food)?;
@@ -71,7 +71,7 @@ fn fed(page: &LearnerPage, word: WordId) -> Option<Event> {
 }
 
 /// Takes back the last answer, and the food that was counted with it. Both stay in the log.
-pub async fn undo(page: LearnerPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Redirect, Error> {
+pub async fn undo(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Redirect, Error> {
     let plan: ProbePlan = known(&page, &id)?.part.clone();
     let typed = typed.only(&["trial"])?;
     let to = format!("{}/presenter", address(&page, plan.probe));

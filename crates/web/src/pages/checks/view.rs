@@ -4,14 +4,14 @@ use super::{address, design_words, kindly, known, roles, says, thing};
 use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use axum::extract::Path;
 use maud::{Markup, html};
 use sayso_advisor::checks::{Report, report};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{ProbeDesign, ProbePlan, RewardCard};
 
-pub async fn list(page: LearnerPage) -> Markup {
+pub async fn list(page: AnimalPage) -> Markup {
     let plans: Vec<_> = page.story.of::<ProbePlan>(page.id).rev().collect();
     let name = page.card.name.as_str();
     layout(
@@ -51,7 +51,7 @@ fn state(r: &Report) -> String {
     }
 }
 
-pub async fn one(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Result<Markup, Error> {
+pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Result<Markup, Error> {
     let fact = known(&page, &id)?;
     let plan = fact.part;
     let to = address(&page, plan.probe);
@@ -67,8 +67,8 @@ pub async fn one(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Re
         Some(Ok(r)) => (
             html! {
                 p.lead data-test="state" { strong { (state(r)) } "." }
-                @if let Some(finds) = r.finds { p.quiet { "This length finds a learner that is right in " (format!("{:.0} %", 100.0 * finds)) " or more in four checks of five, word by word." } }
-                @else { p.quiet { "This is too short to find even a learner that is right in 99 %, word by word; only a longer check can." } }
+                @if let Some(finds) = r.finds { p.quiet { "This length finds an animal that is right in " (format!("{:.0} %", 100.0 * finds)) " or more in four checks of five, word by word." } }
+                @else { p.quiet { "This is too short to find even an animal that is right in 99 %, word by word; only a longer check can." } }
                 @if !r.departures.is_empty() { div.caution { strong { "Not as planned: " } ul { @for d in &r.departures { li { (d) "." } } } } }
                 (super::result::result(&page, plan, r))
             },

@@ -1,7 +1,7 @@
 //! Markup of demand and readiness.
 
 use crate::chart::{Axis, Lines, Series, lines, nice_axis};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::demand::{BURST_MAY_COME, Demand};
 use sayso_advisor::readiness::Ready;
@@ -34,7 +34,7 @@ pub fn readiness(ready: Option<&Ready>) -> Markup {
 }
 
 /// Demand: steady stretches, bursts, what follows answers, gaps.
-pub fn demand(page: &LearnerPage, d: &Demand) -> Markup {
+pub fn demand(page: &AnimalPage, d: &Demand) -> Markup {
     html! {
         h2 { "Demand" }
         @if d.stretches.is_empty() { p { "No own presses in this time, so nothing can be said about demand (n = 0)." } }

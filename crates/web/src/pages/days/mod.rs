@@ -5,7 +5,7 @@ mod view;
 
 use crate::error::Error;
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::state::AppState;
 use axum::Router;
 use axum::extract::Query;
@@ -22,7 +22,7 @@ const LENGTHS: [u16; 4] = [7, 28, 70, 365];
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{learner}/days", get(show))
+    Router::new().route("/l/{animal}/days", get(show))
 }
 
 #[derive(Deserialize)]
@@ -31,7 +31,7 @@ struct Span {
     days: Option<u16>,
 }
 
-async fn show(page: LearnerPage, Query(span): Query<Span>) -> Result<Markup, Error> {
+async fn show(page: AnimalPage, Query(span): Query<Span>) -> Result<Markup, Error> {
     let length = span.days.unwrap_or(28);
     if !LENGTHS.contains(&length) {
         let allowed = LENGTHS.map(|l| l.to_string()).join(", ");

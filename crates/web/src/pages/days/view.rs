@@ -1,7 +1,7 @@
 //! Markup of Days.
 
 use crate::chart::{Axis, Bar, Lines, Point, Series, bars, lines, nice_axis, waiting};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::Estimate;
 use sayso_advisor::days::{DayRow, Days, Week};
@@ -9,7 +9,7 @@ use sayso_advisor::rhythm::{Bin, Rhythm};
 use std::cmp::Ordering;
 
 /// The page below its heading.
-pub fn page(page: &LearnerPage, days: &Days, length: u16, lengths: &[u16]) -> Markup {
+pub fn page(page: &AnimalPage, days: &Days, length: u16, lengths: &[u16]) -> Markup {
     html! {
         div.row role="group" aria-label="How many days" {
             @for l in lengths {
@@ -167,7 +167,7 @@ fn answers(days: &Days) -> Markup {
     }
 }
 
-fn table(page: &LearnerPage, rows: &[DayRow]) -> Markup {
+fn table(page: &AnimalPage, rows: &[DayRow]) -> Markup {
     let words = page.story.words();
     let name = |id| words.get(id).map_or("(no card)", |w| w.says.as_str());
     html! {

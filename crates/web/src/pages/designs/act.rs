@@ -2,14 +2,14 @@
 
 use super::{address, known};
 use crate::error::Error;
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::{Typed, again};
 use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
 use sayso_model::{CaseCondition, CaseDesign, CaseStop, DesignNote, DesignStop};
 
 /// Notes what was in force at a point.
-pub async fn note(page: LearnerPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
+pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
     let trial = known(&page, &id)?;
     let plan = trial.plan.part;
     let mut typed = typed.only(&["lane", "point", "in_force", "because"])?;
@@ -28,16 +28,16 @@ pub async fn note(page: LearnerPage, Path((_, id)): Path<(String, String)>, type
     let (Some(point), Some(in_force), true) = (point, in_force, typed.right()) else {
         return Ok(again(super::view::page_of(&page, &trial, &typed)));
     };
-    let over_words = plan.design == CaseDesign::MultipleBaseline && plan.learners.is_empty();
+    let over_words = plan.design == CaseDesign::MultipleBaseline && plan.animals.is_empty();
     let word = trial.lanes[lane].words.first().copied().filter(|_| over_words);
     let mut event = page.event(DesignNote { trial: plan.trial, point, word, in_force, because });
-    event.learner = Some(trial.lanes[lane].learner);
+    event.animal = Some(trial.lanes[lane].animal);
     page.keep(vec![event]).await?;
     Ok(Redirect::to(&address(&page, plan.trial)).into_response())
 }
 
 /// Stops a trial.
-pub async fn stop(page: LearnerPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
+pub async fn stop(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
     let trial = known(&page, &id)?;
     let mut typed = typed.only(&["reason", "why"])?;
     let reason = typed.one_of("reason", CaseStop::ALL, CaseStop::name);

@@ -4,7 +4,7 @@ use super::{address, kindly};
 use crate::error::Error;
 use crate::fields::{day, line, number, radios, select, summary, ticks};
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::{Typed, again};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
@@ -12,19 +12,19 @@ use sayso_advisor::designs::{design_of, design_words, measure_words, proposal, v
 use sayso_advisor::welfare::rest_today;
 use sayso_methods::single_case::standards::standards;
 use sayso_model::{
-    CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseUnit, DesignId, DesignPlan, LearnerId, Seconds, WordId,
+    AnimalId, CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseUnit, DesignId, DesignPlan, Seconds, WordId,
 };
 use uuid::Uuid;
 
 const FIELDS: [&str; 15] = [
-    "question", "label", "design", "measure", "expected", "words", "learners", "unit", "first", "points", "phases",
+    "question", "label", "design", "measure", "expected", "words", "animals", "unit", "first", "points", "phases",
     "least", "apart", "criteria", "step",
 ];
 /// Stands for the design proposed for the question.
 const PROPOSED: &str = "proposed";
 
 /// The form.
-pub async fn ask(page: LearnerPage, typed: Typed) -> Result<Markup, Error> {
+pub async fn ask(page: AnimalPage, typed: Typed) -> Result<Markup, Error> {
     let typed = typed
         .only(&["words"])?
         .with("question", CaseQuestion::QuieterButton.name())
@@ -41,7 +41,7 @@ pub async fn ask(page: LearnerPage, typed: Typed) -> Result<Markup, Error> {
 }
 
 /// Counts what the plan can show, or keeps it.
-pub async fn begin(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
+pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&FIELDS)?;
     let plan = read(&page, &mut typed);
     if let Some(plan) = &plan
@@ -64,7 +64,7 @@ pub async fn begin(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
     Ok(again(form(&page, &typed, None)))
 }
 
-fn read(page: &LearnerPage, typed: &mut Typed) -> Option<DesignPlan> {
+fn read(page: &AnimalPage, typed: &mut Typed) -> Option<DesignPlan> {
     let question = needed(typed, "question", CaseQuestion::ALL, CaseQuestion::name);
     let design = if typed.text("design") == PROPOSED {
         question.map(|q| proposal(q).0)
@@ -76,7 +76,7 @@ fn read(page: &LearnerPage, typed: &mut Typed) -> Option<DesignPlan> {
     let unit = needed(typed, "unit", CaseUnit::ALL, CaseUnit::name);
     let label = typed.label_or_none("label");
     let words = typed.ids("words", |w: &WordId| page.story.words_of(page.id).iter().any(|c| c.word == *w));
-    let learners = typed.ids("learners", |l: &LearnerId| page.learners().iter().any(|c| c.learner == *l));
+    let animals = typed.ids("animals", |l: &AnimalId| page.animals().iter().any(|c| c.animal == *l));
     let first = typed.text("first").to_owned();
     let first = typed.checked("first", first.parse::<sayso_model::Day>());
     let today = page.now.day(&page.zone);
@@ -119,7 +119,7 @@ fn read(page: &LearnerPage, typed: &mut Typed) -> Option<DesignPlan> {
         measure: measure?,
         expected: expected?,
         words,
-        learners: if staggered { learners } else { Vec::new() },
+        animals: if staggered { animals } else { Vec::new() },
         unit: unit?,
         first: first?,
         points: points?,
@@ -187,7 +187,7 @@ fn counted(plan: &DesignPlan) -> Markup {
     }
 }
 
-fn form(page: &LearnerPage, typed: &Typed, plan: Option<&DesignPlan>) -> Markup {
+fn form(page: &AnimalPage, typed: &Typed, plan: Option<&DesignPlan>) -> Markup {
     let option = |name: &str, text: &str, hint: &str| {
         (name.to_owned(), html! { (text) @if !hint.is_empty() { span.hint { (hint) } } })
     };
@@ -213,7 +213,7 @@ fn form(page: &LearnerPage, typed: &Typed, plan: Option<&DesignPlan>) -> Markup 
     let units = [option("day", "a day", ""), option("session", "a session", "showing or inviting")];
     let words: Vec<_> =
         page.story.words_of(page.id).iter().map(|w| option(&w.word.to_string(), w.says.as_str(), "")).collect();
-    let animals: Vec<_> = page.learners().iter().map(|l| option(&l.learner.to_string(), l.name.as_str(), "")).collect();
+    let animals: Vec<_> = page.animals().iter().map(|l| option(&l.animal.to_string(), l.name.as_str(), "")).collect();
     layout(
         page,
         Tab::Evidence,
@@ -241,7 +241,7 @@ fn form(page: &LearnerPage, typed: &Typed, plan: Option<&DesignPlan>) -> Markup 
                         (number(typed, "least", "Least points a phase", "5 meet the standards, 3 with reservations"))
                         (number(typed, "phases", "Phases", "back and forth, and step by step: 4 or more"))
                         (number(typed, "apart", "Points between two changes", "one after the other: at least so many"))
-                        @if animals.len() > 1 { (ticks(typed, "learners", "Animals", "one after the other over animals instead of words", &animals)) }
+                        @if animals.len() > 1 { (ticks(typed, "animals", "Animals", "one after the other over animals instead of words", &animals)) }
                         (line(typed, "criteria", "Goals for people, in seconds", "step by step: one a phase after the first, such as 6; 4; 2.5. Goals are never set for an animal", false))
                     }
                     button.wide .primary[plan.is_none()] name="step" value="count" { "See what it can show" }

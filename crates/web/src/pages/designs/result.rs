@@ -1,7 +1,7 @@
 //! What a trial shows: a graph a series with its phases, figures under it, the test and the verdict on the design.
 
 use crate::chart::{Axis, Panel, PhasePoint, Phases, nice_axis, phases, short};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::designs::{LaneResult, Report, Standing, Trial, measure_words, verdict_words};
 use sayso_methods::learning::celeration::{Celeration, Turn};
@@ -9,7 +9,7 @@ use sayso_methods::single_case::effects::{Change, Contrast};
 use sayso_model::{CaseCondition, CaseDesign, CaseMeasure, CaseUnit};
 
 /// Open at the end; folded away before, with the reason.
-pub fn result(page: &LearnerPage, trial: &Trial<'_>, r: &Report) -> Markup {
+pub fn result(page: &AnimalPage, trial: &Trial<'_>, r: &Report) -> Markup {
     html! {
         @match r.standing {
             Standing::NotYet(_) => {},

@@ -4,7 +4,7 @@ use super::{address, kindly, known};
 use crate::error::Error;
 use crate::fields::{area, number, radios, select, summary};
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::Typed;
 use axum::extract::Path;
 use maud::{Markup, html};
@@ -14,7 +14,7 @@ use sayso_advisor::designs::{
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{CaseCondition, CaseStop, CaseUnit};
 
-pub async fn list(page: LearnerPage) -> Markup {
+pub async fn list(page: AnimalPage) -> Markup {
     let all = plans(&page.story, page.id);
     layout(
         &page,
@@ -54,13 +54,13 @@ fn state(standing: &Standing) -> String {
     }
 }
 
-pub async fn one(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Result<Markup, Error> {
+pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Result<Markup, Error> {
     let trial = known(&page, &id)?;
     Ok(page_of(&page, &trial, &Typed::default()))
 }
 
 /// The page of a trial, with what was typed if something was wrong with it.
-pub fn page_of(page: &LearnerPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
+pub fn page_of(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
     let plan = trial.plan.part;
     let r = report(&page.story, trial, page.now);
     let going = matches!(r.standing, Standing::NotYet(_) | Standing::Running);
@@ -88,7 +88,7 @@ pub fn page_of(page: &LearnerPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
 }
 
 /// Today's condition, and no later one.
-fn today(page: &LearnerPage, trial: &Trial<'_>) -> Markup {
+fn today(page: &AnimalPage, trial: &Trial<'_>) -> Markup {
     let plan = trial.plan.part;
     let what = match plan.unit {
         CaseUnit::Day => "today",
@@ -116,7 +116,7 @@ fn today(page: &LearnerPage, trial: &Trial<'_>) -> Markup {
     }
 }
 
-fn the_plan(page: &LearnerPage, trial: &Trial<'_>, r: &Report) -> Markup {
+fn the_plan(page: &AnimalPage, trial: &Trial<'_>, r: &Report) -> Markup {
     let plan = trial.plan.part;
     let words = page.story.words();
     let named: Vec<String> = plan.words.iter().filter_map(|w| words.get(w).map(|c| c.says.to_string())).collect();
@@ -132,7 +132,7 @@ fn the_plan(page: &LearnerPage, trial: &Trial<'_>, r: &Report) -> Markup {
     }
 }
 
-fn noting(page: &LearnerPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
+fn noting(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
     let conditions = [("usual".to_owned(), html! { "as usual" }), ("changed".to_owned(), html! { "with the change" })];
     let lanes: Vec<(String, String)> = trial
         .lanes
@@ -157,7 +157,7 @@ fn noting(page: &LearnerPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
     }
 }
 
-fn stopping(page: &LearnerPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
+fn stopping(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
     let reasons = CaseStop::ALL.iter().map(|r| {
         let text = match r {
             CaseStop::StrongSign => "a strong sign of stress",

@@ -4,7 +4,7 @@ mod view;
 
 use crate::error::Error;
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::state::AppState;
 use axum::Router;
 use axum::extract::{Path, State};
@@ -15,22 +15,22 @@ use std::collections::HashMap;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{learner}/evidence", get(list)).route("/l/{learner}/evidence/{word}", get(word))
+    Router::new().route("/l/{animal}/evidence", get(list)).route("/l/{animal}/evidence/{word}", get(word))
 }
 
-async fn list(State(state): State<AppState>, page: LearnerPage) -> Result<Markup, Error> {
-    let words = state.kept.standings(page.household, &page.story, page.id, page.now);
+async fn list(State(state): State<AppState>, page: AnimalPage) -> Result<Markup, Error> {
+    let words = state.kept.standings(page.home, &page.story, page.id, page.now);
     Ok(layout(&page, Tab::Evidence, "Evidence", view::list(page.id, &words)))
 }
 
 async fn word(
     State(state): State<AppState>,
-    page: LearnerPage,
+    page: AnimalPage,
     Path(path): Path<HashMap<String, String>>,
 ) -> Result<Markup, Error> {
     let missing = || Error::NotFound("This animal is taught no such word.".into());
     let id: WordId = path.get("word").and_then(|w| w.parse().ok()).ok_or_else(missing)?;
-    let kept = state.kept.evidence(page.household, &page.story, page.id, id, page.now);
+    let kept = state.kept.evidence(page.home, &page.story, page.id, id, page.now);
     let (Some(found), causes) = &*kept else { return Err(missing()) };
     let title = format!("Evidence: {}", found.standing.says);
     Ok(layout(&page, Tab::Evidence, &title, view::word(&page, found, causes)))

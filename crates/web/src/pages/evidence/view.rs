@@ -1,7 +1,7 @@
 //! Markup of Evidence.
 
 use crate::chart::{Axis, Bar, Lines, Series, Whisker, bars, lines, nice_axis, waiting, whiskers};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::Estimate;
 use sayso_advisor::claim_text::{by_ladder, of_animal, rivals_of, tests_of};
@@ -10,14 +10,14 @@ use sayso_advisor::generalise::Setting;
 use sayso_advisor::stages::Standing;
 use sayso_advisor::stuck::Weighed;
 use sayso_methods::learning::curve::LearningCurve;
-use sayso_model::{Day, LearnerId};
+use sayso_model::{AnimalId, Day};
 use std::collections::BTreeMap;
 
 /// Days drawn in charts by day.
 const DRAWN_DAYS: i32 = 42;
 
 /// Every word in one picture.
-pub fn list(learner: LearnerId, words: &[Standing]) -> Markup {
+pub fn list(animal: AnimalId, words: &[Standing]) -> Markup {
     let rows = |figure: fn(&Standing) -> Estimate| -> Vec<Whisker> {
         let row = |w: &Standing| {
             let f = figure(w);
@@ -26,11 +26,11 @@ pub fn list(learner: LearnerId, words: &[Standing]) -> Markup {
         words.iter().map(row).collect()
     };
     html! {
-        p { a.link href=(format!("/l/{learner}/checks")) { "Planned checks of understanding" } }
-        p { a.link href=(format!("/l/{learner}/designs")) { "Does a change help? Trials of a change" } }
+        p { a.link href=(format!("/l/{animal}/checks")) { "Planned checks of understanding" } }
+        p { a.link href=(format!("/l/{animal}/designs")) { "Does a change help? Trials of a change" } }
         p { a.link href="/agreement" { "Do two people see the same?" } }
         @if words.is_empty() {
-            p { "No words yet. " a href=(format!("/l/{learner}/words")) { "Choose first words" } "." }
+            p { "No words yet. " a href=(format!("/l/{animal}/words")) { "Choose first words" } "." }
         } @else {
             (whiskers(
                 "Pressed, of wanted",
@@ -49,7 +49,7 @@ pub fn list(learner: LearnerId, words: &[Standing]) -> Markup {
             p.quiet { "Upright line: chance, one in " (words.len().max(2)) ". Not pressing is never read as not understanding. Intervals hold whenever they are read." }
             ul.links {
                 @for w in words {
-                    li { a href=(format!("/l/{learner}/evidence/{}", w.word)) { (w.says) } span.quiet { " \u{2013} " (w.stage.name()) ", shown " (w.showings) " times" } }
+                    li { a href=(format!("/l/{animal}/evidence/{}", w.word)) { (w.says) } span.quiet { " \u{2013} " (w.stage.name()) ", shown " (w.showings) " times" } }
                 }
             }
         }
@@ -57,7 +57,7 @@ pub fn list(learner: LearnerId, words: &[Standing]) -> Markup {
 }
 
 /// One word.
-pub fn word(page: &LearnerPage, e: &Evidence, causes: &[Weighed]) -> Markup {
+pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
     html! {
         p.lead data-test="sentence" { (e.sentence) }
         section.card {
@@ -100,7 +100,7 @@ pub fn word(page: &LearnerPage, e: &Evidence, causes: &[Weighed]) -> Markup {
     }
 }
 
-fn claim(page: &LearnerPage, e: &Evidence) -> Markup {
+fn claim(page: &AnimalPage, e: &Evidence) -> Markup {
     html! {
         h2 { "What may be said" }
         @match &e.claim {

@@ -2,7 +2,7 @@
 
 use crate::error::Error;
 use crate::layout::{Tab, layout_with};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::pages::today::view::advice as advised;
 use crate::state::AppState;
 use crate::typed::{Typed, named};
@@ -27,21 +27,21 @@ enum Judged {
     Yes,
     /// It did not sound.
     No,
-    /// It sounded, and the learner pressed.
-    Learner,
-    /// It sounded, and a teacher pressed.
-    Teacher,
+    /// It sounded, and the animal pressed.
+    Animal,
+    /// It sounded, and a person pressed.
+    Person,
 }
 
 impl Judged {
-    const ALL: [Self; 4] = [Self::Learner, Self::Teacher, Self::Yes, Self::No];
+    const ALL: [Self; 4] = [Self::Animal, Self::Person, Self::Yes, Self::No];
 
     const fn name(self) -> &'static str {
         match self {
             Self::Yes => "yes",
             Self::No => "no",
-            Self::Learner => "learner",
-            Self::Teacher => "teacher",
+            Self::Animal => "animal",
+            Self::Person => "person",
         }
     }
 }
@@ -49,13 +49,13 @@ impl Judged {
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/l/{learner}/heard", get(show))
-        .route("/l/{learner}/heard/{event}", post(judge))
-        .route("/l/{learner}/heard/{event}/sound", get(sound))
+        .route("/l/{animal}/heard", get(show))
+        .route("/l/{animal}/heard/{event}", post(judge))
+        .route("/l/{animal}/heard/{event}/sound", get(sound))
 }
 
 /// Heard presses of this animal, or of none, that nobody has judged or tapped; newest first.
-fn waiting(page: &LearnerPage) -> Vec<(Event, Press)> {
+fn waiting(page: &AnimalPage) -> Vec<(Event, Press)> {
     let of = page.story.of::<Press>(page.id).chain(page.story.unassigned::<Press>());
     let mut all: Vec<(Event, Press)> = of
         .filter(|f| f.event.source == Source::Heard && f.part.by == PressedBy::Unknown && f.part.certainty.get() < 1.0)
@@ -65,7 +65,7 @@ fn waiting(page: &LearnerPage) -> Vec<(Event, Press)> {
     all
 }
 
-async fn show(page: LearnerPage) -> Result<Markup, Error> {
+async fn show(page: AnimalPage) -> Result<Markup, Error> {
     let kept: BTreeSet<EventId> = page.state.store.snippets(page.now).await?.into_iter().collect();
     let (unsure, sure): (Vec<_>, Vec<_>) = waiting(&page).into_iter().partition(|(_, p)| p.certainty.get() < UNSURE);
     let nothing = unsure.is_empty() && sure.is_empty();
@@ -89,7 +89,7 @@ async fn show(page: LearnerPage) -> Result<Markup, Error> {
     ))
 }
 
-fn part(page: &LearnerPage, title: &str, hint: &str, presses: &[(Event, Press)], kept: &BTreeSet<EventId>) -> Markup {
+fn part(page: &AnimalPage, title: &str, hint: &str, presses: &[(Event, Press)], kept: &BTreeSet<EventId>) -> Markup {
     let words = page.story.words();
     let more = presses.len().saturating_sub(MOST);
     html! {
@@ -108,7 +108,7 @@ fn part(page: &LearnerPage, title: &str, hint: &str, presses: &[(Event, Press)],
 }
 
 /// One press: what was heard, its sound if kept, and one tap to say what it was.
-fn card(page: &LearnerPage, event: &Event, press: &Press, says: &str, kept: bool) -> Markup {
+fn card(page: &AnimalPage, event: &Event, press: &Press, says: &str, kept: bool) -> Markup {
     html! {
         form method="post" action=(format!("/l/{}/heard/{}", page.id, event.id)) #{ "e" (event.id) } .card.judge data-says=(says) data-test="heard-press" {
             div.what {
@@ -133,7 +133,7 @@ fn card(page: &LearnerPage, event: &Event, press: &Press, says: &str, kept: bool
 }
 
 /// The sound around a press that waits to be judged, if it is kept.
-async fn sound(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Result<Response, Error> {
+async fn sound(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Result<Response, Error> {
     let id: EventId = named(&id, "press")?;
     let missing = || Error::NotFound("The sound of this press is not kept.".into());
     if !waiting(&page).iter().any(|(e, _)| e.id == id) {
@@ -143,34 +143,34 @@ async fn sound(page: LearnerPage, Path((_, id)): Path<(String, String)>) -> Resu
     Ok(([(CONTENT_TYPE, "audio/wav")], wav).into_response())
 }
 
-fn label(page: &LearnerPage, judged: Judged) -> String {
+fn label(page: &AnimalPage, judged: Judged) -> String {
     match judged {
         Judged::Yes => "Sounded, nobody saw".to_owned(),
         Judged::No => "Did not sound".to_owned(),
-        Judged::Learner => format!("{} pressed", page.card.name),
-        Judged::Teacher => "A person pressed".to_owned(),
+        Judged::Animal => format!("{} pressed", page.card.name),
+        Judged::Person => "A person pressed".to_owned(),
     }
 }
 
-async fn judge(page: LearnerPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Redirect, Error> {
+async fn judge(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Redirect, Error> {
     let id: EventId = named(&id, "press")?;
     let typed = typed.only(&["was"])?;
     let judged = Judged::ALL.into_iter().find(|j| j.name() == typed.text("was"));
-    let judged = judged.ok_or_else(|| Error::refused("was", "must be yes, no, learner or teacher"))?;
+    let judged = judged.ok_or_else(|| Error::refused("was", "must be yes, no, animal or person"))?;
     let none = || Error::NotFound("No such press waits here; it may have been judged meanwhile.".into());
     let (event, press) = waiting(&page).into_iter().find(|(e, _)| e.id == id).ok_or_else(none)?;
     let body: Body = match judged {
         Judged::No => Withdrawal { of: id, because: None }.into(),
         Judged::Yes => corrected(id, press, PressedBy::Unknown, None),
-        Judged::Learner => corrected(id, press, PressedBy::Learner, Some(page.id)),
-        Judged::Teacher => corrected(id, press, PressedBy::Teacher, Some(page.id)),
+        Judged::Animal => corrected(id, press, PressedBy::Animal, Some(page.id)),
+        Judged::Person => corrected(id, press, PressedBy::Person, Some(page.id)),
     };
-    page.keep(vec![Event { learner: event.learner, ..page.event(body) }]).await?;
+    page.keep(vec![Event { animal: event.animal, ..page.event(body) }]).await?;
     page.state.store.drop_snippet(id).await?;
     Ok(Redirect::to(&format!("/l/{}/heard", page.id)))
 }
 
-fn corrected(of: EventId, press: Press, by: PressedBy, learner: Option<sayso_model::LearnerId>) -> Body {
+fn corrected(of: EventId, press: Press, by: PressedBy, animal: Option<sayso_model::AnimalId>) -> Body {
     let body = Press { by, certainty: Probability::clamped(1.0), ..press }.into();
-    Correction { of, happened_at: None, learner, body: Box::new(body) }.into()
+    Correction { of, happened_at: None, animal, body: Box::new(body) }.into()
 }

@@ -6,7 +6,7 @@ use crate::error::Error;
 use crate::fields::{number, radios, summary, ticks};
 use crate::form::Form;
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::{Typed, again};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
@@ -23,11 +23,11 @@ const MOST: usize = 12;
 const USUAL: usize = 8;
 
 /// Rewards of this animal that may be offered at all.
-fn allowed(page: &LearnerPage) -> Vec<&RewardCard> {
+fn allowed(page: &AnimalPage) -> Vec<&RewardCard> {
     page.story.rewards_of(page.id).into_iter().filter(|r| forbidden(page.card.species, r).is_none()).collect()
 }
 
-pub async fn ask(page: LearnerPage) -> Markup {
+pub async fn ask(page: AnimalPage) -> Markup {
     let mut typed = Typed::default().with("format", LikesFormat::Paired.name()).with("rounds", 1);
     for reward in allowed(&page).iter().take(USUAL) {
         typed = typed.with("rewards", reward.reward);
@@ -35,7 +35,7 @@ pub async fn ask(page: LearnerPage) -> Markup {
     form(&page, &typed)
 }
 
-pub async fn begin(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
+pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&["format", "rewards", "rounds"])?;
     let format = typed.one_of("format", LikesFormat::ALL, LikesFormat::name);
     if typed.text("format").is_empty() {
@@ -64,7 +64,7 @@ pub async fn begin(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
     Ok(again(form(&page, &typed)))
 }
 
-pub fn address(page: &LearnerPage, test: AssessmentId) -> String {
+pub fn address(page: &AnimalPage, test: AssessmentId) -> String {
     format!("/l/{}/likes/test/{test}", page.id)
 }
 
@@ -76,7 +76,7 @@ pub struct Two {
 }
 
 /// One pair, laid out as the ranking asks for it.
-pub async fn pair(page: LearnerPage, Form(two): Form<Two>) -> Result<Redirect, Error> {
+pub async fn pair(page: AnimalPage, Form(two): Form<Two>) -> Result<Redirect, Error> {
     let known: Vec<RewardId> = allowed(&page).iter().map(|r| r.reward).collect();
     for (field, reward) in [("left", two.left), ("right", two.right)] {
         if !known.contains(&reward) {
@@ -102,7 +102,7 @@ pub async fn pair(page: LearnerPage, Form(two): Form<Two>) -> Result<Redirect, E
     Ok(Redirect::to(&to))
 }
 
-fn form(page: &LearnerPage, typed: &Typed) -> Markup {
+fn form(page: &AnimalPage, typed: &Typed) -> Markup {
     let rewards = allowed(page);
     let options: Vec<(String, Markup)> = rewards
         .iter()

@@ -3,15 +3,15 @@
 use super::begin::address;
 use super::format_words;
 use super::trial::trials;
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::likes::{Setup, next_setup};
 use sayso_model::{LikeOutcome, LikesTest, RewardId};
 
 /// All tests, newest first.
-pub fn history(page: &LearnerPage) -> Markup {
+pub fn history(page: &AnimalPage) -> Markup {
     let tests: Vec<_> = page.story.of::<LikesTest>(page.id).rev().collect();
-    let teachers = page.story.teachers();
+    let people = page.story.people();
     html! {
         section {
             h2 { "Tests so far " span.quiet { "n = " (tests.len()) } }
@@ -23,7 +23,7 @@ pub fn history(page: &LearnerPage) -> Markup {
                     li.line {
                         span { strong { (t.at().day(&page.zone)) } " " (format_words(t.part.format))
                             span.hint { (t.part.rewards.len()) " things · n = " (n) @if n == 1 { " trial" } @else { " trials" }
-                                @if let Some(who) = t.teacher().and_then(|id| teachers.get(&id)) { " · begun by " (who.name.as_str()) } } }
+                                @if let Some(who) = t.person().and_then(|id| people.get(&id)) { " · begun by " (who.name.as_str()) } } }
                         a.button href=(address(page, t.part.assessment)) { @if open { "Go on" } @else { "See" } }
                     }
                 }
@@ -33,7 +33,7 @@ pub fn history(page: &LearnerPage) -> Markup {
 }
 
 /// How often each thing was offered and chosen in one test.
-pub fn counts(page: &LearnerPage, test: &LikesTest) -> Markup {
+pub fn counts(page: &AnimalPage, test: &LikesTest) -> Markup {
     let trials = trials(page, test.assessment);
     let cards = page.story.rewards();
     let none =

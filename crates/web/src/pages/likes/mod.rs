@@ -9,7 +9,7 @@ mod view;
 
 pub use ranking::ranking;
 
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::state::AppState;
 use axum::Router;
 use axum::routing::{get, post};
@@ -19,15 +19,15 @@ use sayso_model::LikesFormat;
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/l/{learner}/likes", get(show))
-        .route("/l/{learner}/likes/new", get(begin::ask).post(begin::begin))
-        .route("/l/{learner}/likes/pair", post(begin::pair))
-        .route("/l/{learner}/likes/test/{assessment}", get(test::show))
-        .route("/l/{learner}/likes/test/{assessment}/trial", post(trial::note))
-        .route("/l/{learner}/likes/test/{assessment}/undo", post(trial::undo))
+        .route("/l/{animal}/likes", get(show))
+        .route("/l/{animal}/likes/new", get(begin::ask).post(begin::begin))
+        .route("/l/{animal}/likes/pair", post(begin::pair))
+        .route("/l/{animal}/likes/test/{assessment}", get(test::show))
+        .route("/l/{animal}/likes/test/{assessment}/trial", post(trial::note))
+        .route("/l/{animal}/likes/test/{assessment}/undo", post(trial::undo))
 }
 
-async fn show(page: LearnerPage) -> Markup {
+async fn show(page: AnimalPage) -> Markup {
     view::view(&page)
 }
 

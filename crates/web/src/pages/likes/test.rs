@@ -7,7 +7,7 @@ use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::fields::summary;
 use crate::layout::{Tab, layout_with};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::Typed;
 use axum::extract::{Path, Query};
 use axum::response::Response;
@@ -26,7 +26,7 @@ pub struct Asked {
 }
 
 pub async fn show(
-    page: LearnerPage,
+    page: AnimalPage,
     Path((_, id)): Path<(String, String)>,
     Query(asked): Query<Asked>,
 ) -> Result<Markup, Error> {
@@ -35,11 +35,11 @@ pub async fn show(
 }
 
 /// The page again with what was typed.
-pub fn again(page: &LearnerPage, test: &LikesTest, typed: &Typed) -> Response {
+pub fn again(page: &AnimalPage, test: &LikesTest, typed: &Typed) -> Response {
     crate::typed::again(view(page, test, typed, false))
 }
 
-fn view(page: &LearnerPage, test: &LikesTest, typed: &Typed, twice: bool) -> Markup {
+fn view(page: &AnimalPage, test: &LikesTest, typed: &Typed, twice: bool) -> Markup {
     let setup = next_setup(&page.story, page.id, test.assessment).unwrap_or(Setup::Done);
     let modules: &[&str] = if test.format == LikesFormat::FreeAccess { &["client/stopwatch.js"] } else { &[] };
     layout_with(
@@ -71,7 +71,7 @@ fn view(page: &LearnerPage, test: &LikesTest, typed: &Typed, twice: bool) -> Mar
 }
 
 /// The last answer, with undo.
-fn last(page: &LearnerPage, test: AssessmentId) -> Markup {
+fn last(page: &AnimalPage, test: AssessmentId) -> Markup {
     let trials = trials(page, test);
     let cards = page.story.rewards();
     let name = |r: RewardId| cards.get(&r).map_or("?", |c| c.name.as_str());
@@ -94,7 +94,7 @@ fn last(page: &LearnerPage, test: AssessmentId) -> Markup {
     }
 }
 
-fn offer(page: &LearnerPage, test: &LikesTest, number: usize, offered: &[RewardId], typed: &Typed) -> Markup {
+fn offer(page: &AnimalPage, test: &LikesTest, number: usize, offered: &[RewardId], typed: &Typed) -> Markup {
     let cards = page.story.rewards();
     let shown: Vec<&RewardCard> = offered.iter().filter_map(|r| cards.get(r).copied()).collect();
     let today = ration(&page.story, &page.card, page.now);
@@ -129,7 +129,7 @@ fn left(today: &Ration, shown: &[&RewardCard]) -> Markup {
     }
 }
 
-fn choice(page: &LearnerPage, test: &LikesTest, number: usize, shown: &[&RewardCard]) -> Markup {
+fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCard]) -> Markup {
     let place = |i: usize| match (shown.len(), i) {
         (1, _) => "in front of it".to_owned(),
         (2, 0) => "its left".to_owned(),
@@ -161,7 +161,7 @@ fn choice(page: &LearnerPage, test: &LikesTest, number: usize, shown: &[&RewardC
     }
 }
 
-fn free(page: &LearnerPage, test: &LikesTest, number: usize, shown: &[&RewardCard], typed: &Typed) -> Markup {
+fn free(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCard], typed: &Typed) -> Markup {
     let field = |name: String, label: String, value: &str| {
         html! {
             div.field {

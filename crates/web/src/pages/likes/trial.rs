@@ -2,7 +2,7 @@
 
 use super::begin::address;
 use crate::error::Error;
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::{Typed, named};
 use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
@@ -13,19 +13,19 @@ use sayso_model::{
 };
 
 /// A test of this animal by the id in its address.
-pub fn known<'a>(page: &'a LearnerPage, id: &str) -> Result<Fact<'a, LikesTest>, Error> {
+pub fn known<'a>(page: &'a AnimalPage, id: &str) -> Result<Fact<'a, LikesTest>, Error> {
     let id: AssessmentId = named(id, "test")?;
     let test = page.story.of::<LikesTest>(page.id).find(|t| t.part.assessment == id);
     test.ok_or_else(|| Error::NotFound("This notebook knows no such test of this animal.".into()))
 }
 
 /// Trials of a test that stand, oldest first.
-pub fn trials(page: &LearnerPage, test: AssessmentId) -> Vec<Fact<'_, LikeTrial>> {
+pub fn trials(page: &AnimalPage, test: AssessmentId) -> Vec<Fact<'_, LikeTrial>> {
     page.story.of::<LikeTrial>(page.id).filter(|t| t.part.assessment == test).collect()
 }
 
 /// Notes an answer. An answer to a trial that was answered already (a double tap, a page gone back to) changes nothing.
-pub async fn note(page: LearnerPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
+pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
     let test = known(&page, &id)?.part.clone();
     let to = address(&page, test.assessment);
     let Some(Setup::Offer { round, number, offered, .. }) = next_setup(&page.story, page.id, test.assessment) else {
@@ -68,11 +68,7 @@ fn answer(text: &str, offered: &[RewardId]) -> Result<LikeOutcome, Error> {
 }
 
 /// Seconds with each thing, and pieces eaten, as typed or timed.
-fn observed(
-    page: &LearnerPage,
-    offered: &[RewardId],
-    typed: &mut Typed,
-) -> Option<(LikeOutcome, Vec<(RewardId, u16)>)> {
+fn observed(page: &AnimalPage, offered: &[RewardId], typed: &mut Typed) -> Option<(LikeOutcome, Vec<(RewardId, u16)>)> {
     if typed.text("answer") == "away" {
         return Some((LikeOutcome::WalkedAway, Vec::new()));
     }
@@ -101,7 +97,7 @@ fn observed(
 }
 
 /// Pieces of food the animal took; nothing for other rewards.
-fn fed(page: &LearnerPage, reward: RewardId, pieces: u16) -> Option<Event> {
+fn fed(page: &AnimalPage, reward: RewardId, pieces: u16) -> Option<Event> {
     let rewards = page.story.rewards();
     let card = rewards.get(&reward).filter(|r| r.kind == RewardKind::Food)?;
     let kcal = Kcal::clamped(card.kcal_per_piece?.get() * f64::from(pieces));
@@ -110,7 +106,7 @@ fn fed(page: &LearnerPage, reward: RewardId, pieces: u16) -> Option<Event> {
 }
 
 /// Takes back the last answer, and the food that was counted with it. Both stay in the log.
-pub async fn undo(page: LearnerPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Redirect, Error> {
+pub async fn undo(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Redirect, Error> {
     let test = known(&page, &id)?.part.assessment;
     let typed = typed.only(&["trial"])?;
     let to = address(&page, test);

@@ -1,12 +1,12 @@
 use super::{history, ranking};
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::likes::{LikesReport, likes};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::RewardId;
 
-pub fn view(page: &LearnerPage) -> Markup {
+pub fn view(page: &AnimalPage) -> Markup {
     let report = likes(&page.story, page.id, page.now);
     let rest = rest_today(&page.story, page.id, page.now);
     let name = page.card.name.as_str();
@@ -48,7 +48,7 @@ fn known(report: &LikesReport) -> Markup {
     }
 }
 
-fn next(page: &LearnerPage, report: &LikesReport) -> Markup {
+fn next(page: &AnimalPage, report: &LikesReport) -> Markup {
     let cards = page.story.rewards();
     let active = |r: RewardId| cards.get(&r).filter(|c| c.active).map(|c| c.name.as_str());
     html! {

@@ -4,7 +4,7 @@ mod view;
 
 pub use view::switch;
 
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::state::AppState;
 use axum::Router;
 use axum::routing::get;
@@ -12,9 +12,9 @@ use maud::Markup;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{learner}/listen", get(show))
+    Router::new().route("/l/{animal}/listen", get(show))
 }
 
-async fn show(page: LearnerPage) -> Markup {
+async fn show(page: AnimalPage) -> Markup {
     view::view(&page)
 }

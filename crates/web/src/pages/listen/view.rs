@@ -1,10 +1,10 @@
 use crate::layout::{Tab, layout_with};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_store::SNIPPET_DAYS;
 
-pub fn view(page: &LearnerPage) -> Markup {
+pub fn view(page: &AnimalPage) -> Markup {
     layout_with(
         page,
         Tab::None,
@@ -37,12 +37,12 @@ pub fn view(page: &LearnerPage) -> Markup {
 }
 
 /// The switch with what it hears; `client/listen.js` makes it work.
-pub fn switch(page: &LearnerPage) -> Markup {
+pub fn switch(page: &AnimalPage) -> Markup {
     let words = page.story.words();
     let recorded = |word| page.story.clips().into_values().any(|c| c.active && c.word == word);
     let (with, without): (Vec<_>, Vec<_>) = page.story.words_of(page.id).into_iter().partition(|w| recorded(w.word));
     let any = !with.is_empty() || words.values().any(|w| w.active && recorded(w.word));
-    let several = page.learners().len() > 1;
+    let several = page.animals().len() > 1;
     html! {
         section.listen.card #listen aria-labelledby="listen-title" data-test="listen" data-state="off" data-heard="0" data-listen=[any.then(|| format!("/api/listen/{}", page.id))] {
             h2 #listen-title .first { "Microphone" }
@@ -78,6 +78,6 @@ pub fn switch(page: &LearnerPage) -> Markup {
     }
 }
 
-fn card(page: &LearnerPage, word: sayso_model::WordId) -> String {
+fn card(page: &AnimalPage, word: sayso_model::WordId) -> String {
     format!("/l/{}/words/card/{word}#recording", page.id)
 }

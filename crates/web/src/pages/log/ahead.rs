@@ -2,14 +2,14 @@
 
 use super::address;
 use super::view::{how, when, who};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 
 /// A note where events about this animal or the household are dated after now; nothing otherwise.
 #[must_use]
-pub fn ahead(page: &LearnerPage) -> Markup {
+pub fn ahead(page: &AnimalPage) -> Markup {
     let mut all = page.story.ahead(page.now);
-    all.retain(|e| e.learner.is_none_or(|l| l == page.id));
+    all.retain(|e| e.animal.is_none_or(|l| l == page.id));
     let Some(first) = all.first() else { return html! {} };
     let n = all.len();
     html! {

@@ -1,6 +1,6 @@
 //! What of an event can be put right by a form: its time, and the parts a person mistakes.
 
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::Typed;
 use sayso_model::{
     Accident, Answer, Body, Day, Event, InvitationResult, Moment, PressedBy, SignLevel, Then, WordId, Zone,
@@ -16,7 +16,7 @@ fn clock(at: Moment, zone: &Zone) -> String {
 }
 
 /// The form as the event stands.
-pub fn filled(page: &LearnerPage, event: &Event) -> Typed {
+pub fn filled(page: &AnimalPage, event: &Event) -> Typed {
     let at = event.happened_at;
     let typed = Typed::default().with("day", at.day(&page.zone)).with("time", clock(at, &page.zone));
     let typed = typed.with_some("word", event.body.word());
@@ -30,13 +30,13 @@ pub fn filled(page: &LearnerPage, event: &Event) -> Typed {
 }
 
 /// Reads the form; none where something is wrong, which is then noted in it.
-pub fn read(page: &LearnerPage, event: &Event, typed: &mut Typed) -> Option<(Moment, Body)> {
+pub fn read(page: &AnimalPage, event: &Event, typed: &mut Typed) -> Option<(Moment, Body)> {
     let at = time(page, event, typed);
     let body = body(page, event, typed);
     typed.right().then_some((at?, body?))
 }
 
-fn time(page: &LearnerPage, event: &Event, typed: &mut Typed) -> Option<Moment> {
+fn time(page: &AnimalPage, event: &Event, typed: &mut Typed) -> Option<Moment> {
     let (day, time) = (typed.text("day").to_owned(), typed.text("time").to_owned());
     let was = filled(page, event);
     // Untouched, it keeps its milliseconds.
@@ -71,7 +71,7 @@ fn on_the_clock(day: Day, seconds: u32, zone: &Zone) -> Moment {
     guess.plus_seconds(f64::from(off))
 }
 
-fn body(page: &LearnerPage, event: &Event, typed: &mut Typed) -> Option<Body> {
+fn body(page: &AnimalPage, event: &Event, typed: &mut Typed) -> Option<Body> {
     let mut body = event.body.clone();
     let word = if body.word().is_some() && !typed.text("word").is_empty() {
         typed.id::<WordId>("word", |id| page.story.words().contains_key(id))

@@ -8,7 +8,7 @@ pub use ahead::ahead;
 
 use crate::error::Error;
 use crate::form::Form;
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::state::AppState;
 use crate::typed::{Typed, again};
 use axum::Router;
@@ -16,7 +16,7 @@ use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::Markup;
-use sayso_model::{Correction, Event, EventId, LearnerId, Moment, Withdrawal};
+use sayso_model::{AnimalId, Correction, Event, EventId, Moment, Withdrawal};
 use serde::Deserialize;
 
 /// Events on one page.
@@ -26,17 +26,17 @@ const AROUND: usize = 10;
 
 /// The address of an event in an animal's log.
 #[must_use]
-pub fn address(learner: LearnerId, event: EventId) -> String {
-    format!("/l/{learner}/log?event={event}#e{event}")
+pub fn address(animal: AnimalId, event: EventId) -> String {
+    format!("/l/{animal}/log?event={event}#e{event}")
 }
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/l/{learner}/log", get(show))
-        .route("/l/{learner}/log/withdraw", post(withdraw))
-        .route("/l/{learner}/log/bring-back", post(bring_back))
-        .route("/l/{learner}/log/{event}", get(open).post(correct))
+        .route("/l/{animal}/log", get(show))
+        .route("/l/{animal}/log/withdraw", post(withdraw))
+        .route("/l/{animal}/log/bring-back", post(bring_back))
+        .route("/l/{animal}/log/{event}", get(open).post(correct))
 }
 
 /// Which page of the log: from a time back, or the one with an event.
@@ -47,7 +47,7 @@ struct Upto {
     event: Option<EventId>,
 }
 
-async fn show(page: LearnerPage, Form(upto): Form<Upto>) -> Result<Markup, Error> {
+async fn show(page: AnimalPage, Form(upto): Form<Upto>) -> Result<Markup, Error> {
     let mut first = first_records(&page);
     first.retain(|e| upto.before.is_none_or(|b| e.happened_at < b));
     let mut newer = false;
@@ -67,8 +67,8 @@ async fn show(page: LearnerPage, Form(upto): Form<Upto>) -> Result<Markup, Error
 }
 
 /// First records that are or were about this animal, or about none, newest first; amendments stand with what they amend.
-fn first_records(page: &LearnerPage) -> Vec<Event> {
-    let ours = |e: &Event| e.learner.is_none_or(|l| l == page.id);
+fn first_records(page: &AnimalPage) -> Vec<Event> {
+    let ours = |e: &Event| e.animal.is_none_or(|l| l == page.id);
     let mut all: Vec<Event> = page
         .story
         .ledger()
@@ -88,25 +88,25 @@ struct Which {
     of: EventId,
 }
 
-fn to_log(learner: LearnerId, event: EventId) -> Redirect {
-    Redirect::to(&address(learner, event))
+fn to_log(animal: AnimalId, event: EventId) -> Redirect {
+    Redirect::to(&address(animal, event))
 }
 
-fn known(page: &LearnerPage, id: EventId) -> Result<Event, Error> {
-    let first = page.story.ledger().first(id).filter(|e| e.body.amends().is_none() && e.household == page.household);
+fn known(page: &AnimalPage, id: EventId) -> Result<Event, Error> {
+    let first = page.story.ledger().first(id).filter(|e| e.body.amends().is_none() && e.home == page.home);
     first.cloned().ok_or_else(|| Error::NotFound("The log has no such event.".into()))
 }
 
-async fn withdraw(page: LearnerPage, Form(which): Form<Which>) -> Result<Redirect, Error> {
+async fn withdraw(page: AnimalPage, Form(which): Form<Which>) -> Result<Redirect, Error> {
     let of = known(&page, which.of)?;
-    page.keep(vec![Event { learner: of.learner, ..page.event(Withdrawal { of: of.id, because: None }) }]).await?;
+    page.keep(vec![Event { animal: of.animal, ..page.event(Withdrawal { of: of.id, because: None }) }]).await?;
     Ok(to_log(page.id, of.id))
 }
 
-async fn bring_back(page: LearnerPage, Form(which): Form<Which>) -> Result<Redirect, Error> {
+async fn bring_back(page: AnimalPage, Form(which): Form<Which>) -> Result<Redirect, Error> {
     let of = known(&page, which.of)?;
-    let body = Correction { of: of.id, happened_at: None, learner: None, body: Box::new(of.body.clone()) };
-    page.keep(vec![Event { learner: of.learner, ..page.event(body) }]).await?;
+    let body = Correction { of: of.id, happened_at: None, animal: None, body: Box::new(of.body.clone()) };
+    page.keep(vec![Event { animal: of.animal, ..page.event(body) }]).await?;
     Ok(to_log(page.id, of.id))
 }
 
@@ -114,29 +114,29 @@ async fn bring_back(page: LearnerPage, Form(which): Form<Which>) -> Result<Redir
 #[derive(Deserialize)]
 struct At {
     #[allow(dead_code)]
-    learner: LearnerId,
+    animal: AnimalId,
     event: EventId,
 }
 
 /// As it stands, or as it was before it was taken back.
-fn standing(page: &LearnerPage, at: &At) -> Result<Event, Error> {
+fn standing(page: &AnimalPage, at: &At) -> Result<Event, Error> {
     let first = known(page, at.event)?;
     Ok(page.story.ledger().standing(first.id).unwrap_or(first))
 }
 
-async fn open(page: LearnerPage, Path(at): Path<At>) -> Result<Markup, Error> {
+async fn open(page: AnimalPage, Path(at): Path<At>) -> Result<Markup, Error> {
     let event = standing(&page, &at)?;
     Ok(view::edit(&page, &event, &fix::filled(&page, &event)))
 }
 
-async fn correct(page: LearnerPage, Path(at): Path<At>, typed: Typed) -> Result<Response, Error> {
+async fn correct(page: AnimalPage, Path(at): Path<At>, typed: Typed) -> Result<Response, Error> {
     let event = standing(&page, &at)?;
     let mut typed = typed.only(&fix::FIELDS)?;
     let Some((happened_at, body)) = fix::read(&page, &event, &mut typed) else {
         return Ok(again(view::edit(&page, &event, &typed)));
     };
-    let correction = Correction { of: event.id, happened_at: Some(happened_at), learner: None, body: Box::new(body) };
-    let kept = page.keep(vec![Event { learner: event.learner, ..page.event(correction) }]).await;
+    let correction = Correction { of: event.id, happened_at: Some(happened_at), animal: None, body: Box::new(body) };
+    let kept = page.keep(vec![Event { animal: event.animal, ..page.event(correction) }]).await;
     if typed.kept(kept)? {
         Ok(to_log(page.id, event.id).into_response())
     } else {

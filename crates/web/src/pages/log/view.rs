@@ -1,7 +1,7 @@
 use super::{address, ahead};
 use crate::fields;
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::Typed;
 use crate::wording::{self, in_words};
 use maud::{Markup, html};
@@ -18,7 +18,7 @@ pub struct Part {
 }
 
 /// The page.
-pub fn view(page: &LearnerPage, events: &[Event], part: &Part) -> Markup {
+pub fn view(page: &AnimalPage, events: &[Event], part: &Part) -> Markup {
     layout(
         page,
         Tab::Log,
@@ -39,7 +39,7 @@ pub fn view(page: &LearnerPage, events: &[Event], part: &Part) -> Markup {
     )
 }
 
-fn entry(page: &LearnerPage, first: &Event, shown: bool) -> Markup {
+fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
     let story = &page.story;
     let now = story.ledger().standing(first.id);
     let changed = now.as_ref().is_some_and(|n| n.body != first.body || n.happened_at != first.happened_at);
@@ -72,13 +72,13 @@ fn entry(page: &LearnerPage, first: &Event, shown: bool) -> Markup {
     }
 }
 
-pub fn when(page: &LearnerPage, at: Moment) -> String {
+pub fn when(page: &AnimalPage, at: Moment) -> String {
     let local = at.local(&page.zone);
     format!("{} {:02}:{:02}:{:02}", at.day(&page.zone), local.hour(), local.minute(), local.second())
 }
 
-pub fn who(page: &LearnerPage, event: &Event) -> String {
-    event.teacher.and_then(|t| page.story.teachers().get(&t).map(|c| format!(" \u{b7} {}", c.name))).unwrap_or_default()
+pub fn who(page: &AnimalPage, event: &Event) -> String {
+    event.person.and_then(|t| page.story.people().get(&t).map(|c| format!(" \u{b7} {}", c.name))).unwrap_or_default()
 }
 
 pub const fn how(source: Source) -> &'static str {
@@ -99,7 +99,7 @@ fn options<T: Copy>(
 }
 
 /// The form for one event.
-pub fn edit(page: &LearnerPage, event: &Event, typed: &Typed) -> Markup {
+pub fn edit(page: &AnimalPage, event: &Event, typed: &Typed) -> Markup {
     let select =
         |name: &str, label: &str, options: &[(String, String)]| fields::select(typed, name, label, "", options);
     layout(
@@ -142,14 +142,14 @@ fn with_open(mut options: Vec<(String, String)>) -> Vec<(String, String)> {
     options
 }
 
-fn words(page: &LearnerPage) -> Vec<(String, String)> {
+fn words(page: &AnimalPage) -> Vec<(String, String)> {
     page.story.words().into_values().map(|w| (w.word.to_string(), w.says.to_string())).collect()
 }
 
 const fn by(by: PressedBy) -> &'static str {
     match by {
-        PressedBy::Learner => "the animal",
-        PressedBy::Teacher => "a person, to show",
+        PressedBy::Animal => "the animal",
+        PressedBy::Person => "a person, to show",
         PressedBy::Unknown => "nobody saw",
     }
 }

@@ -37,7 +37,7 @@ async fn list(page: Page) -> Markup {
         Docs::iter().filter_map(|name| Some((name.to_string(), title(&name, &text(&name)?)))).collect();
     pages.sort_by(|a, b| a.1.cmp(&b.1));
     let body = html! {
-        p { "Every figure on these pages has a method, a source and an interval. How far each can be trusted was tried on simulated learners with known truth." }
+        p { "Every figure on these pages has a method, a source and an interval. How far each can be trusted was tried on simulated animals with known truth." }
         ul.links { @for (name, title) in &pages { li { a href=(format!("/methods/{}", name.trim_end_matches(".md"))) { (title) } } } }
         p.quiet { "Sounds of words: " (DICTIONARY_LICENCE) }
     };

@@ -1,16 +1,16 @@
 //! Who belongs to the notebook: the household, its people, its animals, what they may want, the rules of the house.
 //! Every change is a new version of a card; the versions before stay in the log.
 
-mod household;
-mod learner;
+mod animal;
+mod home;
+mod person;
 mod pieces;
 mod reward;
 mod rule;
 mod steps;
-mod teacher;
 mod view;
 
-pub use learner::age;
+pub use animal::age;
 pub use steps::steps;
 
 use crate::page::Page;
@@ -23,9 +23,9 @@ use maud::Markup;
 pub fn router() -> Router<AppState> {
     Router::new()
         .route("/people", get(show))
-        .merge(household::router())
-        .merge(teacher::router())
-        .merge(learner::router())
+        .merge(home::router())
+        .merge(person::router())
+        .merge(animal::router())
         .merge(reward::router())
         .merge(rule::router())
 }

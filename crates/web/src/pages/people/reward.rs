@@ -14,12 +14,12 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_advisor::ration::{forbidden, ration};
-use sayso_model::{Kcal, LearnerCard, RewardCard, RewardId, RewardKind, Seconds};
+use sayso_model::{AnimalCard, Kcal, RewardCard, RewardId, RewardKind, Seconds};
 use serde::Deserialize;
 use uuid::Uuid;
 
 const FIELDS: [&str; 8] =
-    ["name", "kind", "seconds_to_deliver", "most_per_day", "says", "already_said", "learners", "active"];
+    ["name", "kind", "seconds_to_deliver", "most_per_day", "says", "already_said", "animals", "active"];
 
 pub fn router() -> Router<AppState> {
     Router::new()
@@ -70,8 +70,8 @@ async fn edit(page: Page, Path(id): Path<String>, Query(asked): Query<Asked>) ->
         .with_some("says", card.says.as_ref())
         .with_some("already_said", card.already_said.then_some("yes"))
         .with_some("active", card.active.then_some("yes"));
-    for learner in &card.learners {
-        typed = typed.with("learners", learner);
+    for animal in &card.animals {
+        typed = typed.with("animals", animal);
     }
     Ok(form(&page, Some(&card), &typed, !asked.kept.is_empty()))
 }
@@ -119,7 +119,7 @@ fn read(page: &Page, id: Option<RewardId>, typed: &mut Typed) -> Option<RewardCa
     let seconds_to_deliver = typed.quantity("seconds_to_deliver", Seconds::new);
     let most_per_day = typed.whole("most_per_day", 1, 1000);
     let says = typed.label_or_none("says");
-    let learners = typed.ids("learners", |l| page.story.learners().contains_key(l));
+    let animals = typed.ids("animals", |l| page.story.animals().contains_key(l));
     let card = RewardCard {
         reward: id.unwrap_or_else(|| RewardId(Uuid::now_v7())),
         name: name?,
@@ -130,21 +130,21 @@ fn read(page: &Page, id: Option<RewardId>, typed: &mut Typed) -> Option<RewardCa
         most_per_day,
         says,
         already_said: typed.ticked("already_said"),
-        learners,
+        animals,
         active: id.is_none() || typed.ticked("active"),
     };
     // One may always put a food away, whatever it is.
     if card.active {
-        refuse_forbidden(&page.learners(), &card, typed);
+        refuse_forbidden(&page.animals(), &card, typed);
     }
     Some(card)
 }
 
-fn refuse_forbidden(learners: &[LearnerCard], card: &RewardCard, typed: &mut Typed) {
-    for learner in learners.iter().filter(|l| card.is_for(l.learner)) {
-        if let Some(why) = forbidden(learner.species, card) {
-            let others = if learners.len() > 1 { ", or tick only the animals it is for" } else { "" };
-            typed.wrong("name", format!("cannot be a reward for {}: {why}. Choose another food{others}", learner.name));
+fn refuse_forbidden(animals: &[AnimalCard], card: &RewardCard, typed: &mut Typed) {
+    for animal in animals.iter().filter(|l| card.is_for(l.animal)) {
+        if let Some(why) = forbidden(animal.species, card) {
+            let others = if animals.len() > 1 { ", or tick only the animals it is for" } else { "" };
+            typed.wrong("name", format!("cannot be a reward for {}: {why}. Choose another food{others}", animal.name));
             return;
         }
     }
@@ -174,8 +174,7 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
     let food = typed.text("kind") == RewardKind::Food.name();
     let kinds: Vec<_> =
         RewardKind::ALL.iter().map(|k| (k.name().to_owned(), format!("{}: {}", k.name(), examples(*k)))).collect();
-    let learners: Vec<_> =
-        page.learners().iter().map(|l| (l.learner.to_string(), html! { (l.name.as_str()) })).collect();
+    let animals: Vec<_> = page.animals().iter().map(|l| (l.animal.to_string(), html! { (l.name.as_str()) })).collect();
     let title = before.map_or_else(|| format!("New: {}", typed.text("kind")), |c| c.name.to_string());
     layout(
         page,
@@ -194,8 +193,8 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
                 (number(typed, "most_per_day", "Most times a day", "before people or the animal have had enough"))
                 (line(typed, "says", "The word you would say", "one short word", false))
                 (tick(typed, "already_said", "we say this word many times a day already"))
-                @if learners.len() > 1 { (ticks(typed, "learners", "For", "none ticked means all", &learners)) }
-                @else { @for l in typed.all("learners") { input type="hidden" name="learners" value=(l); } }
+                @if animals.len() > 1 { (ticks(typed, "animals", "For", "none ticked means all", &animals)) }
+                @else { @for l in typed.all("animals") { input type="hidden" name="animals" value=(l); } }
                 @if before.is_some() { (tick(typed, "active", "still used")) }
                 button.primary.wide { "Keep" }
             }
@@ -224,9 +223,9 @@ fn standing(page: &Page, card: &RewardCard) -> Markup {
             p { strong { "Kept." } " " (card.name.as_str()) @if let Some(k) = card.kcal_per_piece { ": " (format!("{:.2}", k.get())) " kcal a piece" } "." }
             (for_each_animal(page, card))
             @if card.kind == RewardKind::Food {
-                @for learner in page.learners().iter().filter(|l| card.is_for(l.learner)) {
-                    @let today = ration(&page.story, learner, page.now);
-                    p { (learner.name.as_str()) ": "
+                @for animal in page.animals().iter().filter(|l| card.is_for(l.animal)) {
+                    @let today = ration(&page.story, animal, page.now);
+                    p { (animal.name.as_str()) ": "
                         @match (today.budget_kcal, card.kcal_per_piece.map(Kcal::get).filter(|k| *k > 0.0)) {
                             (Some(budget), Some(kcal)) => { "rewards of a day are " (format!("{budget:.0}")) " kcal, at most " (format!("{:.0}", (budget / kcal).floor())) " of these and nothing else." }
                             _ => { "how many a day cannot be said. " (today.refusal.unwrap_or_default()) }

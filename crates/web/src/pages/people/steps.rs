@@ -4,7 +4,7 @@ use crate::layout::Tab;
 use crate::page::Page;
 use maud::{Markup, html};
 use sayso_advisor::ration::ration;
-use sayso_model::{LearnerCard, LikeTrial};
+use sayso_model::{AnimalCard, LikeTrial};
 
 struct Step {
     done: bool,
@@ -13,26 +13,26 @@ struct Step {
     to: String,
 }
 
-fn list(page: &Page, learner: &LearnerCard) -> Vec<Step> {
-    let (story, id) = (&page.story, learner.learner);
+fn list(page: &Page, animal: &AnimalCard) -> Vec<Step> {
+    let (story, id) = (&page.story, animal.animal);
     let step = |done, what: String, why, to: String| Step { done, what, why, to };
     let words = story.words_of(id);
     vec![
         step(
-            ration(story, learner, page.now).refusal.is_none(),
-            format!("Settle {}\u{2019}s food for a day", learner.name),
+            ration(story, animal, page.now).refusal.is_none(),
+            format!("Settle {}\u{2019}s food for a day", animal.name),
             "so that rewards stay within it",
             format!("/people/animal/{id}"),
         ),
         step(
-            page.teachers().len() > 1,
+            page.people().len() > 1,
             "Add everyone who lives there".to_owned(),
             "everyone shows, and everyone answers alike; skip this if you live alone",
             "/people/person/new".to_owned(),
         ),
         step(
             story.rewards_of(id).len() >= 4,
-            format!("List what {} may want", learner.name),
+            format!("List what {} may want", animal.name),
             "four or more, of several kinds",
             "/people/reward/new".to_owned(),
         ),
@@ -59,13 +59,13 @@ fn list(page: &Page, learner: &LearnerCard) -> Vec<Step> {
 
 /// What is still to be set up for an animal; nothing once all is.
 #[must_use]
-pub fn steps(page: &Page, learner: &LearnerCard) -> Markup {
-    let all = list(page, learner);
+pub fn steps(page: &Page, animal: &AnimalCard) -> Markup {
+    let all = list(page, animal);
     let done = all.iter().filter(|s| s.done).count();
     html! {
         @if done < all.len() {
-            section.card aria-label={ "Setting up for " (learner.name.as_str()) } {
-                h2 { "Setting up for " (learner.name.as_str()) " " span.quiet { (done) " of " (all.len()) " done" } }
+            section.card aria-label={ "Setting up for " (animal.name.as_str()) } {
+                h2 { "Setting up for " (animal.name.as_str()) " " span.quiet { (done) " of " (all.len()) " done" } }
                 ol.steps {
                     @for s in &all {
                         li.done[s.done] {

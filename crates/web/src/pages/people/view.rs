@@ -1,30 +1,30 @@
-use super::{learner, reward, steps, teacher};
+use super::{animal, person, reward, steps};
 use crate::cautions::for_each_animal;
 use crate::layout::{Tab, layout};
 use crate::page::Page;
 use maud::{Markup, html};
 use sayso_advisor::ration::{Ration, ration};
-use sayso_model::{HouseRule, LearnerCard, LifeStage, RewardCard, RewardKind};
+use sayso_model::{AnimalCard, HouseRule, LifeStage, RewardCard, RewardKind};
 
 pub fn view(page: &Page) -> Markup {
-    let household = page.story.household();
+    let home = page.story.home();
     layout(
         page,
         Tab::People,
         "People",
         html! {
-            @for l in page.learners() { (steps(page, &l)) }
+            @for l in page.animals() { (steps(page, &l)) }
             section {
                 h2 { "Animals" }
-                div.grid { @for l in page.learners() { (animal(page, &l)) } }
+                div.grid { @for l in page.animals() { (animal(page, &l)) } }
                 p { a.button href="/people/animal/new" { "Add an animal" } }
             }
             section #people {
                 h2 { "People" }
                 ul.plain {
-                    @for t in page.teachers() {
-                        li.line { span { strong { (t.name.as_str()) } " " span.quiet { (teacher::role_words(t.role)) } }
-                            a.button href=(format!("/people/person/{}", t.teacher)) aria-label={ "Change " (t.name.as_str()) } { "Change" } }
+                    @for t in page.people() {
+                        li.line { span { strong { (t.name.as_str()) } " " span.quiet { (person::role_words(t.role)) } }
+                            a.button href=(format!("/people/person/{}", t.person)) aria-label={ "Change " (t.name.as_str()) } { "Change" } }
                     }
                 }
                 p { a.button href="/people/person/new" { "Add a person" } }
@@ -32,40 +32,40 @@ pub fn view(page: &Page) -> Markup {
             (rewards(page))
             (rules(page))
             section {
-                h2 { "Household" }
+                h2 { "Home" }
                 dl.facts {
-                    dt { "Name" } dd { @match household { Some(h) => (h.name.as_str()), None => "not named yet" } }
+                    dt { "Name" } dd { @match home { Some(h) => (h.name.as_str()), None => "not named yet" } }
                     dt { "Time zone" } dd { (page.zone.name()) }
                 }
-                p { a.button href="/people/household" { "Change" } " " a.button href="/devices" { "Devices that may read this" } }
+                p { a.button href="/people/home" { "Change" } " " a.button href="/devices" { "Devices that may read this" } }
             }
             (put_away(page))
         },
     )
 }
 
-fn animal(page: &Page, l: &LearnerCard) -> Markup {
+fn animal(page: &Page, l: &AnimalCard) -> Markup {
     let today = ration(&page.story, l, page.now);
     html! {
-        section.card id=(format!("animal-{}", l.learner)) {
+        section.card id=(format!("animal-{}", l.animal)) {
             h3 { (l.name.as_str()) " " span.quiet {
                 (l.species.name())
-                @if let Some(born) = l.born { ", " @if l.born_estimated { "about " } (learner::age(born, page.now.day(&page.zone))) }
+                @if let Some(born) = l.born { ", " @if l.born_estimated { "about " } (animal::age(born, page.now.day(&page.zone))) }
             } }
             @if let Some(text) = &l.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
             dl.facts {
                 @if let Some(kg) = l.weight_kg { dt { "Weight" } dd.num { (kg) " kg" } }
                 @if let Some(kg) = l.adult_weight_kg.filter(|_| l.life_stage.is_some_and(|s| s.today() == LifeStage::Puppy)) { dt { "Expected grown" } dd.num { (kg) " kg" } }
-                @if let Some(stage) = l.life_stage { dt { "Stage" } dd { (learner::stage_words(stage)) } }
+                @if let Some(stage) = l.life_stage { dt { "Stage" } dd { (animal::stage_words(stage)) } }
                 @if let Some(text) = &l.limits { dt { "Limits" } dd { (text.as_str()) } }
             }
             (food(page, l, &today))
-            a.button.wide href=(format!("/people/animal/{}", l.learner)) aria-label={ "Change " (l.name.as_str()) } { "Change" }
+            a.button.wide href=(format!("/people/animal/{}", l.animal)) aria-label={ "Change " (l.name.as_str()) } { "Change" }
         }
     }
 }
 
-fn food(page: &Page, l: &LearnerCard, today: &Ration) -> Markup {
+fn food(page: &Page, l: &AnimalCard, today: &Ration) -> Markup {
     html! {
         h4 { "Food today" }
         @match (today.day_kcal, today.budget_kcal, &today.refusal) {
@@ -74,15 +74,15 @@ fn food(page: &Page, l: &LearnerCard, today: &Ration) -> Markup {
                     @if let Some((low, high)) = today.range_kcal { " (animals like it: " (format!("{low:.0}")) " to " (format!("{high:.0}")) " kcal)" } "." }
                 p { "Given " (format!("{:.0}", today.given_kcal)) " kcal in " (today.feeds) @if today.feeds == 1 { " feed" } @else { " feeds" }
                     ", left " (format!("{:.0}", today.left_kcal.unwrap_or(0.0))) " kcal." }
-                @if today.by_teacher.len() > 1 {
-                    ul.quiet { @for (who, kcal) in &today.by_teacher {
-                        li { (page.story.teachers().iter().find(|(t, _)| Some(**t) == *who).map_or("nobody named", |(_, c)| c.name.as_str())) ": " (format!("{kcal:.0}")) " kcal" }
+                @if today.by_person.len() > 1 {
+                    ul.quiet { @for (who, kcal) in &today.by_person {
+                        li { (page.story.people().iter().find(|(t, _)| Some(**t) == *who).map_or("nobody named", |(_, c)| c.name.as_str())) ": " (format!("{kcal:.0}")) " kcal" }
                     } }
                 }
                 p.quiet { "Basis: " (today.basis) "." }
             }
             (_, _, Some(why)) => {
-                p.caution { "Nothing is computed: " (why) ". " a href=(format!("/people/animal/{}#day_kcal", l.learner)) { "Type it in" } }
+                p.caution { "Nothing is computed: " (why) ". " a href=(format!("/people/animal/{}#day_kcal", l.animal)) { "Type it in" } }
             }
             _ => {}
         }
@@ -113,7 +113,7 @@ fn rewards(page: &Page) -> Markup {
 
 fn one(page: &Page, r: &RewardCard) -> Markup {
     let names: Vec<String> =
-        page.learners().iter().filter(|l| r.learners.contains(&l.learner)).map(|l| l.name.to_string()).collect();
+        page.animals().iter().filter(|l| r.animals.contains(&l.animal)).map(|l| l.name.to_string()).collect();
     let mut facts: Vec<String> = Vec::new();
     facts.extend(r.kcal_per_piece.map(|k| format!("{k} kcal a piece")));
     facts.extend(r.seconds_to_deliver.map(|s| format!("{s} s to deliver")));
@@ -149,17 +149,17 @@ fn rules(page: &Page) -> Markup {
 
 /// Cards no longer in use can be brought back.
 fn put_away(page: &Page) -> Markup {
-    let (learners, teachers, rewards) = (page.story.learners(), page.story.teachers(), page.story.rewards());
-    let learners: Vec<_> = learners.into_values().filter(|l| !l.active).collect();
-    let teachers: Vec<_> = teachers.into_values().filter(|t| !t.active).collect();
+    let (animals, people, rewards) = (page.story.animals(), page.story.people(), page.story.rewards());
+    let animals: Vec<_> = animals.into_values().filter(|l| !l.active).collect();
+    let people: Vec<_> = people.into_values().filter(|t| !t.active).collect();
     let rewards: Vec<_> = rewards.into_values().filter(|r| !r.active).collect();
     html! {
-        @if !(learners.is_empty() && teachers.is_empty() && rewards.is_empty()) {
+        @if !(animals.is_empty() && people.is_empty() && rewards.is_empty()) {
             details {
-                summary { "No longer in use (" (learners.len() + teachers.len() + rewards.len()) ")" }
+                summary { "No longer in use (" (animals.len() + people.len() + rewards.len()) ")" }
                 ul.plain {
-                    @for l in learners { li { a href=(format!("/people/animal/{}", l.learner)) { (l.name.as_str()) } " " span.quiet { (l.species.name()) } } }
-                    @for t in teachers { li { a href=(format!("/people/person/{}", t.teacher)) { (t.name.as_str()) } " " span.quiet { (teacher::role_name(t.role)) } } }
+                    @for l in animals { li { a href=(format!("/people/animal/{}", l.animal)) { (l.name.as_str()) } " " span.quiet { (l.species.name()) } } }
+                    @for t in people { li { a href=(format!("/people/person/{}", t.person)) { (t.name.as_str()) } " " span.quiet { (person::role_name(t.role)) } } }
                     @for r in rewards { li { a href=(format!("/people/reward/{}", r.reward)) { (r.name.as_str()) } " " span.quiet { (r.kind.name()) } } }
                 }
             }

@@ -2,12 +2,12 @@
 
 use super::sheet;
 use crate::cautions::for_animal;
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::pages::likes::ranking;
 use maud::{Markup, html};
 use sayso_advisor::likes::likes;
 
-pub async fn show(page: LearnerPage) -> Markup {
+pub async fn show(page: AnimalPage) -> Markup {
     let report = likes(&page.story, page.id, page.now);
     let name = page.card.name.as_str();
     let rewards = page.story.rewards_of(page.id);

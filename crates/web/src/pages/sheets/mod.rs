@@ -19,8 +19,8 @@ pub fn router() -> Router<AppState> {
         .route("/sheets", get(show))
         .route("/sheets/rules", get(rules::show))
         .route("/sheets/labels", get(labels::show))
-        .route("/sheets/{learner}/progress", get(progress::show))
-        .route("/sheets/{learner}/likes", get(likes::show))
+        .route("/sheets/{animal}/progress", get(progress::show))
+        .route("/sheets/{animal}/likes", get(likes::show))
 }
 
 async fn show(page: Page) -> Markup {
@@ -40,12 +40,12 @@ async fn show(page: Page) -> Markup {
                 p { "Plain labels with the word." }
                 p { a.button href="/sheets/labels" { "Labels" } }
             }
-            @for l in page.learners() {
+            @for l in page.animals() {
                 section.card {
                     h2 { (l.name.as_str()) }
                     p { "For the family, a veterinarian or a behaviour professional." }
-                    p.row { a.button href=(format!("/sheets/{}/progress", l.learner)) { "Progress report" }
-                        a.button href=(format!("/sheets/{}/likes", l.learner)) { "What it likes" } }
+                    p.row { a.button href=(format!("/sheets/{}/progress", l.animal)) { "Progress report" }
+                        a.button href=(format!("/sheets/{}/likes", l.animal)) { "What it likes" } }
                 }
             }
         },
@@ -67,7 +67,7 @@ fn sheet(page: &Page, title: &str, body: Markup) -> Markup {
             }
             article.print-sheet {
                 (body)
-                footer.quiet { "Sayso · " (page.story.household().map_or("", |h| h.name.as_str())) " · " (page.now.day(&page.zone)) }
+                footer.quiet { "Sayso · " (page.story.home().map_or("", |h| h.name.as_str())) " · " (page.now.day(&page.zone)) }
             }
         },
     )

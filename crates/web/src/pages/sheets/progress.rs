@@ -1,7 +1,7 @@
 //! A report of one animal's progress over a period, for the family, a veterinarian or a behaviour professional.
 
 use super::{report, sheet};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::pages::people::age;
 use axum::extract::Query;
 use maud::{Markup, html};
@@ -19,7 +19,7 @@ pub struct Asked {
     days: String,
 }
 
-pub async fn show(page: LearnerPage, Query(asked): Query<Asked>) -> Markup {
+pub async fn show(page: AnimalPage, Query(asked): Query<Asked>) -> Markup {
     let length = asked.days.parse().ok().filter(|d| LENGTHS.contains(d)).unwrap_or(28);
     let all = days(&page.story, page.id, page.now, length);
     let words = standings(&page.story, page.id, page.now);
@@ -39,7 +39,7 @@ pub async fn show(page: LearnerPage, Query(asked): Query<Asked>) -> Markup {
                     @if let Some(born) = card.born { ", " @if card.born_estimated { "about " } (age(born, page.now.day(&page.zone))) }
                     @if let Some(kg) = card.weight_kg { ", " (kg) " kg" } }
                 dt { "Period" } dd { @if let (Some(first), Some(last)) = (all.days.first(), all.days.last()) { (first.day) " to " (last.day) " (" (page.zone.name()) ")" } }
-                @if let Some(t) = page.teacher_card() { dt { "Printed by" } dd { (t.name.as_str()) } }
+                @if let Some(t) = page.person_card() { dt { "Printed by" } dd { (t.name.as_str()) } }
                 @if let Some(text) = &card.limits { dt { "Limits" } dd { (text.as_str()) } }
                 @if let Some(text) = &card.cautions { dt { "Health cautions" } dd { (text.as_str()) } }
             }

@@ -1,7 +1,7 @@
 //! Sections of the progress report. Every figure stands with its interval and its count.
 
 use crate::chart::{Axis, Bar, Whisker, bars, whiskers};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::days::{DayRow, Days, Week};
 use sayso_advisor::estimate::Estimate;
@@ -12,11 +12,11 @@ use sayso_advisor::welfare::welfare;
 use sayso_model::{Moment, ProbeTrial, Sign, SignLevel};
 
 /// Planned checks of understanding held: trials.
-pub fn checks(page: &LearnerPage) -> usize {
+pub fn checks(page: &AnimalPage) -> usize {
     page.story.of::<ProbeTrial>(page.id).count()
 }
 
-pub fn in_short(page: &LearnerPage, all: &Days) -> Markup {
+pub fn in_short(page: &AnimalPage, all: &Days) -> Markup {
     let begun: usize = all.days.iter().map(|d| d.sessions).sum();
     let joined: usize = all.days.iter().map(|d| d.joined).sum();
     let showings: usize = all.days.iter().map(DayRow::all_showings).sum();
@@ -114,7 +114,7 @@ pub fn answered(all: &Days) -> Markup {
     }
 }
 
-pub fn signs(page: &LearnerPage, from: Moment) -> Markup {
+pub fn signs(page: &AnimalPage, from: Moment) -> Markup {
     let all: Vec<_> = page.story.of::<Sign>(page.id).filter(|s| s.at() >= from && s.at() <= page.now).collect();
     let count = |level: SignLevel| all.iter().filter(|s| s.part.level == level).count();
     html! {
@@ -141,7 +141,7 @@ pub fn food(today: &Ration) -> Markup {
     }
 }
 
-pub fn likes_in_short(page: &LearnerPage) -> Markup {
+pub fn likes_in_short(page: &AnimalPage) -> Markup {
     let report = likes(&page.story, page.id, page.now);
     html! {
         section {

@@ -11,7 +11,7 @@ pub async fn show(page: Page) -> Markup {
     words.sort_by(|a, b| a.says.cmp(&b.says).then(a.word.cmp(&b.word)));
     let rules: Vec<&HouseRule> = page.story.rules().into_values().filter(|r| r.active).collect();
     let of = |word: Option<WordId>| rules.iter().filter(move |r| r.word == word);
-    let several = page.learners().len() > 1;
+    let several = page.animals().len() > 1;
     let blank = || html! { span.write {} };
     sheet(
         &page,
@@ -40,14 +40,14 @@ pub async fn show(page: Page) -> Markup {
                 li { "It may come and go; never call or lure it to the board." }
                 li { "Close battery covers with their screws. " (BATTERY_EMERGENCY) }
             }
-            @for l in page.learners() { @if let Some(text) = &l.cautions { p { strong { (l.name.as_str()) ": " } (text.as_str()) } } }
+            @for l in page.animals() { @if let Some(text) = &l.cautions { p { strong { (l.name.as_str()) ": " } (text.as_str()) } } }
         },
     )
 }
 
 fn whose(page: &Page, word: &WordCard) -> String {
-    if word.learners.is_empty() {
+    if word.animals.is_empty() {
         return "all".to_owned();
     }
-    page.learners().iter().filter(|l| word.is_for(l.learner)).map(|l| l.name.to_string()).collect::<Vec<_>>().join(", ")
+    page.animals().iter().filter(|l| word.is_for(l.animal)).map(|l| l.name.to_string()).collect::<Vec<_>>().join(", ")
 }

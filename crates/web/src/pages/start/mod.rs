@@ -12,8 +12,8 @@ use axum::http::header::SET_COOKIE;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use sayso_model::{
-    Body, Event, EventId, HouseholdCard, HouseholdId, Label, LearnerCard, LearnerId, Role, Source, Species,
-    TeacherCard, TeacherId, Zone,
+    AnimalCard, AnimalId, Body, Event, EventId, HomeCard, HomeId, Label, PersonCard, PersonId, Role, Source, Species,
+    Zone,
 };
 use serde::Deserialize;
 use uuid::Uuid;
@@ -24,7 +24,7 @@ pub fn router() -> Router<AppState> {
 }
 
 async fn show(State(state): State<AppState>) -> Result<Response, Error> {
-    Ok(match state.store.household().await? {
+    Ok(match state.store.home().await? {
         Some(_) => Redirect::to("/").into_response(),
         None => view::view().into_response(),
     })
@@ -33,32 +33,31 @@ async fn show(State(state): State<AppState>) -> Result<Response, Error> {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Start {
-    household: String,
+    home: String,
     zone: String,
     you: String,
-    learner: String,
+    animal: String,
     species: Species,
 }
 
 async fn begin(State(state): State<AppState>, Form(start): Form<Start>) -> Result<Response, Error> {
-    if state.store.household().await?.is_some() {
+    if state.store.home().await?.is_some() {
         return Ok(Redirect::to("/").into_response());
     }
     let zone = checked("zone", Zone::new(start.zone.trim()))?;
-    let household = HouseholdId(Uuid::now_v7());
-    let (teacher, learner) = (TeacherId(Uuid::now_v7()), LearnerId(Uuid::now_v7()));
-    let bodies: [(Option<LearnerId>, Body); 3] = [
-        (None, HouseholdCard { name: checked("household", Label::new(&start.household))?, zone: zone.clone() }.into()),
+    let home = HomeId(Uuid::now_v7());
+    let (person, animal) = (PersonId(Uuid::now_v7()), AnimalId(Uuid::now_v7()));
+    let bodies: [(Option<AnimalId>, Body); 3] = [
+        (None, HomeCard { name: checked("home", Label::new(&start.home))?, zone: zone.clone() }.into()),
         (
             None,
-            TeacherCard { teacher, name: checked("you", Label::new(&start.you))?, role: Role::Household, active: true }
-                .into(),
+            PersonCard { person, name: checked("you", Label::new(&start.you))?, role: Role::Home, active: true }.into(),
         ),
         (
-            Some(learner),
-            LearnerCard {
-                learner,
-                name: checked("learner", Label::new(&start.learner))?,
+            Some(animal),
+            AnimalCard {
+                animal,
+                name: checked("animal", Label::new(&start.animal))?,
                 species: start.species,
                 born: None,
                 born_estimated: false,
@@ -77,11 +76,11 @@ async fn begin(State(state): State<AppState>, Form(start): Form<Start>) -> Resul
     let now = state.now();
     let events = bodies
         .into_iter()
-        .map(|(learner, body)| Event {
+        .map(|(animal, body)| Event {
             id: EventId(Uuid::now_v7()),
-            household,
-            learner,
-            teacher: Some(teacher),
+            home,
+            animal,
+            person: Some(person),
             happened_at: now,
             zone: zone.clone(),
             recorded_at: now,
@@ -90,6 +89,6 @@ async fn begin(State(state): State<AppState>, Form(start): Form<Start>) -> Resul
         })
         .collect();
     state.store.append(events).await?;
-    let to = Redirect::to(&Tab::Today.href(Some(learner)));
-    Ok(([(SET_COOKIE, super::who::remembering(teacher))], to).into_response())
+    let to = Redirect::to(&Tab::Today.href(Some(animal)));
+    Ok(([(SET_COOKIE, super::who::remembering(person))], to).into_response())
 }

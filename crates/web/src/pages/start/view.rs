@@ -15,9 +15,9 @@ pub fn view() -> Markup {
         html! {
             p { "Four names to begin with. All can be changed later, and everything stays on this machine." }
             form method="post" action="/start" .stack {
-                (text("household", "Your household", "as you call it, such as: the house by the park"))
+                (text("home", "Your home", "as you call it, such as: the house by the park"))
                 (text("you", "You", "as you are called at home"))
-                (text("learner", "The animal", "its name"))
+                (text("animal", "The animal", "its name"))
                 label for="species" { "Its species" }
                 select #species name="species" {
                     @for s in Species::ALL { option value=(s.name()) { (s.name()) } }

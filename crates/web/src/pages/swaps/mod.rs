@@ -4,7 +4,7 @@ pub mod running;
 mod view;
 
 use crate::error::Error;
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::state::AppState;
 use crate::typed::{Typed, again};
 use axum::Router;
@@ -23,17 +23,17 @@ const DAYS: u16 = 28;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{learner}/swaps", get(show).post(agree)).route("/l/{learner}/swaps/stop", post(stop))
+    Router::new().route("/l/{animal}/swaps", get(show).post(agree)).route("/l/{animal}/swaps/stop", post(stop))
 }
 
 /// Where the page of an animal is.
 #[must_use]
-pub fn address(page: &LearnerPage) -> String {
+pub fn address(page: &AnimalPage) -> String {
     format!("/l/{}/swaps", page.id)
 }
 
 /// Words that can take part, each with its thing: none that ends sessions, none without a thing, none that must not be given.
-fn candidates(page: &LearnerPage) -> Vec<(&WordCard, &RewardCard)> {
+fn candidates(page: &AnimalPage) -> Vec<(&WordCard, &RewardCard)> {
     let rewards = page.story.rewards();
     page.story
         .words_of(page.id)
@@ -44,7 +44,7 @@ fn candidates(page: &LearnerPage) -> Vec<(&WordCard, &RewardCard)> {
         .collect()
 }
 
-async fn show(page: LearnerPage) -> Markup {
+async fn show(page: AnimalPage) -> Markup {
     let mut typed = Typed::default().with("days", DAYS).with("one_in", draw::ONE_IN);
     let mut things = BTreeSet::new();
     for (word, thing) in candidates(&page) {
@@ -56,8 +56,8 @@ async fn show(page: LearnerPage) -> Markup {
     view::view(&page, &typed)
 }
 
-async fn agree(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
-    let mut typed = typed.only(&["words", "days", "one_in", "household"])?;
+async fn agree(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
+    let mut typed = typed.only(&["words", "days", "one_in", "home"])?;
     if running(&page.story, page.id, page.now).is_some() {
         typed.wrong("words", "take part in swaps already; stop those first");
     }
@@ -73,7 +73,7 @@ async fn agree(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
     Ok(again(view::view(&page, &typed)))
 }
 
-fn read(page: &LearnerPage, typed: &mut Typed) -> Option<SwapPlan> {
+fn read(page: &AnimalPage, typed: &mut Typed) -> Option<SwapPlan> {
     let cards = candidates(page);
     let ticked = typed.ids("words", |w: &WordId| cards.iter().any(|(c, _)| c.word == *w));
     // In the order of the cards, each once.
@@ -94,17 +94,17 @@ fn read(page: &LearnerPage, typed: &mut Typed) -> Option<SwapPlan> {
     if one_in.is_none() && typed.problem("one_in").is_none() {
         typed.wrong("one_in", format!("is missing; one in {} is usual", draw::ONE_IN));
     }
-    if !typed.ticked("household") {
-        typed.wrong("household", "must agree: everyone who answers gives what is drawn, or stops the swaps");
+    if !typed.ticked("home") {
+        typed.wrong("home", "must agree: everyone who answers gives what is drawn, or stops the swaps");
     }
     let words = taking_part.iter().map(|(c, _)| c.word).collect();
     Some(SwapPlan { swap: SwapId(Uuid::now_v7()), words, one_in: one_in?, days: days? })
 }
 
-async fn stop(page: LearnerPage, typed: Typed) -> Result<Redirect, Error> {
+async fn stop(page: AnimalPage, typed: Typed) -> Result<Redirect, Error> {
     let typed = typed.only(&["swap", "reason"])?;
     let reason = match typed.text("reason") {
-        "household" => SwapEnd::Household,
+        "home" => SwapEnd::Home,
         "signs" => SwapEnd::Signs,
         _ => return Err(Error::refused("reason", "must be household or signs")),
     };

@@ -1,7 +1,7 @@
 //! Agreed times of swaps, as first written down: what was taken back in the log still counts until it is stopped.
 
 use sayso_model::{
-    Answer, Body, Delivery, Event, EventId, LearnerId, Moment, Story, SwapDraw, SwapId, SwapPlan, SwapStop, draw,
+    AnimalId, Answer, Body, Delivery, Event, EventId, Moment, Story, SwapDraw, SwapId, SwapPlan, SwapStop, draw,
 };
 use std::collections::BTreeMap;
 
@@ -30,10 +30,10 @@ impl AgreedTime {
 
 /// Every agreed time of one animal, oldest first. Of two that overlap the first counts.
 #[must_use]
-pub fn agreed(story: &Story, learner: LearnerId) -> Vec<AgreedTime> {
+pub fn agreed(story: &Story, animal: AnimalId) -> Vec<AgreedTime> {
     let mut plans: Vec<(&Event, &SwapPlan)> = Vec::new();
     let mut stops: BTreeMap<SwapId, (Moment, &SwapStop)> = BTreeMap::new();
-    for event in story.ledger().all().filter(|e| e.learner == Some(learner)) {
+    for event in story.ledger().all().filter(|e| e.animal == Some(animal)) {
         match &event.body {
             Body::SwapPlan(plan) => plans.push((event, plan)),
             Body::SwapStop(stop) => {
@@ -66,8 +66,8 @@ pub fn agreed(story: &Story, learner: LearnerId) -> Vec<AgreedTime> {
 
 /// The time that is going on, if one is.
 #[must_use]
-pub fn running(story: &Story, learner: LearnerId, now: Moment) -> Option<AgreedTime> {
-    agreed(story, learner).into_iter().find(|t| t.running(now))
+pub fn running(story: &Story, animal: AnimalId, now: Moment) -> Option<AgreedTime> {
+    agreed(story, animal).into_iter().find(|t| t.running(now))
 }
 
 /// How far one time has got.
@@ -83,15 +83,15 @@ pub struct Progress {
 
 /// What was drawn in a time and came of it.
 #[must_use]
-pub fn progress(story: &Story, learner: LearnerId, time: &AgreedTime) -> Progress {
+pub fn progress(story: &Story, animal: AnimalId, time: &AgreedTime) -> Progress {
     let words = story.words();
     let given: BTreeMap<EventId, &Delivery> = story
-        .of::<Delivery>(learner)
+        .of::<Delivery>(animal)
         .filter(|d| d.at() >= time.begins)
         .filter_map(|d| Some((d.part.answers?, d.part)))
         .collect();
     let mut draws: BTreeMap<EventId, &SwapDraw> = BTreeMap::new();
-    for d in story.of::<SwapDraw>(learner).filter(|d| d.part.swap == time.plan.swap) {
+    for d in story.of::<SwapDraw>(animal).filter(|d| d.part.swap == time.plan.swap) {
         draws.entry(d.part.press).or_insert(d.part);
     }
     let mut found = Progress { drawn: draws.len(), ..Progress::default() };

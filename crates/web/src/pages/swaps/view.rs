@@ -5,13 +5,13 @@ use super::{address, candidates};
 use crate::cautions::for_animal;
 use crate::fields::{number, summary, ticks};
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{RewardKind, SwapEnd, WordId};
 
-pub fn view(page: &LearnerPage, typed: &Typed) -> Markup {
+pub fn view(page: &AnimalPage, typed: &Typed) -> Markup {
     let all = agreed(&page.story, page.id);
     let running = all.iter().find(|t| t.running(page.now));
     let over: Vec<_> = all.iter().rev().filter(|t| t.ends <= page.now).collect();
@@ -35,14 +35,14 @@ pub fn view(page: &LearnerPage, typed: &Typed) -> Markup {
     )
 }
 
-fn says(page: &LearnerPage, words: &[WordId]) -> String {
+fn says(page: &AnimalPage, words: &[WordId]) -> String {
     let cards = page.story.words();
     let named: Vec<&str> = words.iter().filter_map(|w| cards.get(w).map(|c| c.says.as_str())).collect();
     named.join(", ")
 }
 
 /// When to leave it or stop it; stands wherever swaps are agreed or run.
-fn welfare(page: &LearnerPage) -> Markup {
+fn welfare(page: &AnimalPage) -> Markup {
     let name = page.card.name.as_str();
     html! {
         p.caution {
@@ -54,7 +54,7 @@ fn welfare(page: &LearnerPage) -> Markup {
     }
 }
 
-fn form(page: &LearnerPage, typed: &Typed) -> Markup {
+fn form(page: &AnimalPage, typed: &Typed) -> Markup {
     let name = page.card.name.as_str();
     let cards = candidates(page);
     let options: Vec<(String, Markup)> = cards
@@ -82,10 +82,10 @@ fn form(page: &LearnerPage, typed: &Typed) -> Markup {
                 (ticks(typed, "words", "Words taking part", "Food is not ticked: never for food it waits for with signs of stress. Words that end a session take no part.", &options))
                 (number(typed, "days", "Days", "28 are usual; you can stop at any time"))
                 (number(typed, "one_in", "One answer in so many", "8 is usual, 4 the most often"))
-                fieldset #household {
+                fieldset #home {
                     legend { "Agreed" }
-                    @if let Some(what) = typed.problem("household") { span.wrong { "Everyone " (what) "." } }
-                    label { input type="checkbox" name="household" value="yes" checked[typed.ticked("household")]; span { "Everyone who answers " (name) " has agreed" } }
+                    @if let Some(what) = typed.problem("home") { span.wrong { "Everyone " (what) "." } }
+                    label { input type="checkbox" name="home" value="yes" checked[typed.ticked("home")]; span { "Everyone who answers " (name) " has agreed" } }
                 }
                 button.primary.wide data-test="swaps-begin" { "Begin the swaps" }
             }
@@ -93,7 +93,7 @@ fn form(page: &LearnerPage, typed: &Typed) -> Markup {
     }
 }
 
-fn going_on(page: &LearnerPage, time: &AgreedTime) -> Markup {
+fn going_on(page: &AnimalPage, time: &AgreedTime) -> Markup {
     let days = (time.ends.seconds_since(page.now) / 86_400.0).ceil();
     let stop = |reason: &str, text: &str, class: &str| {
         html! {
@@ -110,7 +110,7 @@ fn going_on(page: &LearnerPage, time: &AgreedTime) -> Markup {
         (welfare(page))
         div.row.even {
             (stop("signs", "Stop: signs of stress", "primary"))
-            (stop("household", "Stop: we do not want it any more", ""))
+            (stop("home", "Stop: we do not want it any more", ""))
         }
         p.quiet { "Answer on the board under \u{201c}Answer\u{201d}. Not giving anything is always fine and draws nothing. Stopping is fine too; what was drawn stays." }
         p { a.button href=(Tab::Board.href(Some(page.id))) { "To the board" } }
@@ -128,7 +128,7 @@ fn figures(p: Progress) -> Markup {
     }
 }
 
-fn past(page: &LearnerPage, time: &AgreedTime) -> Markup {
+fn past(page: &AnimalPage, time: &AgreedTime) -> Markup {
     let p = progress(&page.story, page.id, time);
     html! {
         li { strong { (time.begins.day(&page.zone)) " to " (time.ends.day(&page.zone)) } ": " (says(page, &time.plan.words)) ". "

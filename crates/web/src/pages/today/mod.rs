@@ -4,7 +4,7 @@ pub mod view;
 
 use crate::error::Error;
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::state::AppState;
 use axum::Router;
 use axum::routing::get;
@@ -13,10 +13,10 @@ use sayso_advisor::today::today;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{learner}/today", get(show))
+    Router::new().route("/l/{animal}/today", get(show))
 }
 
-async fn show(page: LearnerPage) -> Result<Markup, Error> {
+async fn show(page: AnimalPage) -> Result<Markup, Error> {
     let today = today(&page.story, page.id, page.now)
         .ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?;
     let title = format!("Today with {}", page.card.name);

@@ -1,6 +1,6 @@
 //! Markup of Today, and of an advice wherever it stands.
 
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::pages::log;
 use maud::{Markup, html};
 use sayso_advisor::plan::Plan;
@@ -8,10 +8,10 @@ use sayso_advisor::ration::Ration;
 use sayso_advisor::stages::Standing;
 use sayso_advisor::today::Today;
 use sayso_advisor::{Advice, Reason, Topic};
-use sayso_model::LearnerId;
+use sayso_model::AnimalId;
 
 /// The page below its heading.
-pub fn page(page: &LearnerPage, today: &Today) -> Markup {
+pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     // What to show stands in the next session's own card.
     let (shows, others): (Vec<_>, Vec<_>) = today.advice.iter().partition(|a| a.topic == Topic::Show);
     let (first, rest) = others.split_at(others.len().min(3));
@@ -33,7 +33,7 @@ pub fn page(page: &LearnerPage, today: &Today) -> Markup {
 }
 
 /// One advice with its reasons. Welfare stands out by its frame and its word, not by colour alone.
-pub fn advice(learner: LearnerId, advice: &Advice, open: bool) -> Markup {
+pub fn advice(animal: AnimalId, advice: &Advice, open: bool) -> Markup {
     let class = if advice.topic == Topic::Welfare { "stop advice" } else { "card advice" };
     html! {
         section class=(class) data-test="advice" data-topic=(format!("{:?}", advice.topic)) {
@@ -43,16 +43,16 @@ pub fn advice(learner: LearnerId, advice: &Advice, open: bool) -> Markup {
                 @if let Some(minutes) = advice.minutes { " At most " (minutes) " minutes." }
             }
             @if let Some(caution) = &advice.caution { p.note { strong { "Take care: " } (caution) } }
-            (why(learner, advice, open && advice.topic == Topic::Welfare))
+            (why(animal, advice, open && advice.topic == Topic::Welfare))
         }
     }
 }
 
-fn why(learner: LearnerId, advice: &Advice, open: bool) -> Markup {
+fn why(animal: AnimalId, advice: &Advice, open: bool) -> Markup {
     html! {
         details open[open] {
             summary { "Why (" (advice.sure.words()) ")" }
-            ul { @for reason in &advice.because { li { (self::reason(learner, reason)) } } }
+            ul { @for reason in &advice.because { li { (self::reason(animal, reason)) } } }
             @if !advice.would_change.is_empty() {
                 p { "What would change it: " (advice.would_change) }
             }
@@ -60,12 +60,12 @@ fn why(learner: LearnerId, advice: &Advice, open: bool) -> Markup {
     }
 }
 
-fn reason(learner: LearnerId, reason: &Reason) -> Markup {
+fn reason(animal: AnimalId, reason: &Reason) -> Markup {
     html! {
         (reason.text)
         @if let Some(figure) = &reason.figure { " " strong.num { (figure) } }
         @if let Some(first) = reason.events.first() {
-            " " a href=(log::address(learner, *first)) { "the records" }
+            " " a href=(log::address(animal, *first)) { "the records" }
         }
     }
 }
@@ -84,7 +84,7 @@ const fn topic(topic: Topic) -> &'static str {
     }
 }
 
-fn next_session(learner: LearnerId, plan: &Plan, advice: Option<&Advice>) -> Markup {
+fn next_session(animal: AnimalId, plan: &Plan, advice: Option<&Advice>) -> Markup {
     html! {
         section.card {
             h2.first { "Next session" }
@@ -93,7 +93,7 @@ fn next_session(learner: LearnerId, plan: &Plan, advice: Option<&Advice>) -> Mar
                 tbody {
                     @for w in &plan.words {
                         tr {
-                            td { a href=(format!("/l/{learner}/evidence/{}", w.word)) { (w.says) } }
+                            td { a href=(format!("/l/{animal}/evidence/{}", w.word)) { (w.says) } }
                             td { (w.stage.name()) }
                             td.num { (w.showings) }
                             td.num { (w.today) }
@@ -105,11 +105,11 @@ fn next_session(learner: LearnerId, plan: &Plan, advice: Option<&Advice>) -> Mar
             @if let Some(best) = plan.times.first() {
                 p { "Best time so far: " (best.from) " to " (best.to) " o'clock, joined " (best.joining) "." }
             }
-            p { a.button.primary.wide href=(format!("/l/{learner}/board")) { "Go to the board" } }
+            p { a.button.primary.wide href=(format!("/l/{animal}/board")) { "Go to the board" } }
             @if let Some(advice) = advice {
                 p { (advice.act) }
                 @if let Some(caution) = &advice.caution { p.note { strong { "Take care: " } (caution) } }
-                (why(learner, advice, false))
+                (why(animal, advice, false))
             }
         }
     }
@@ -158,14 +158,14 @@ pub fn ration(ration: &Ration) -> Markup {
 }
 
 /// Where each word stands.
-pub fn words(learner: LearnerId, words: &[Standing]) -> Markup {
+pub fn words(animal: AnimalId, words: &[Standing]) -> Markup {
     html! {
         @if !words.is_empty() {
             h2 { "Words" }
             div.grid {
                 @for w in words {
                     section.card data-test="word" {
-                        h3.first { a href=(format!("/l/{learner}/evidence/{}", w.word)) { (w.says) } }
+                        h3.first { a href=(format!("/l/{animal}/evidence/{}", w.word)) { (w.says) } }
                         p { strong { (w.stage.name()) }
                             @if w.figures_say != w.stage { span.quiet { " (the figures point to " (w.figures_say.name()) ")" } } }
                         p.quiet { "Shown " (w.showings) " times, " (w.showings_week) " this week." }

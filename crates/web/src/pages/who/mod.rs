@@ -4,14 +4,14 @@ mod view;
 
 use crate::error::Error;
 use crate::form::Form;
-use crate::page::{Page, TEACHER_COOKIE};
+use crate::page::{PERSON_COOKIE, Page};
 use crate::state::AppState;
 use axum::Router;
 use axum::http::header::SET_COOKIE;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::Markup;
-use sayso_model::TeacherId;
+use sayso_model::PersonId;
 use serde::Deserialize;
 
 /// Routes of the page.
@@ -43,21 +43,21 @@ fn own_path(back: Option<String>) -> String {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Chosen {
-    teacher: TeacherId,
+    person: PersonId,
     back: Option<String>,
 }
 
 async fn choose(page: Page, Form(chosen): Form<Chosen>) -> Result<Response, Error> {
-    if !page.teachers().iter().any(|t| t.teacher == chosen.teacher) {
-        return Err(Error::refused("teacher", "is not one of this household's people"));
+    if !page.people().iter().any(|t| t.person == chosen.person) {
+        return Err(Error::refused("person", "is not one of this household's people"));
     }
-    Ok(([(SET_COOKIE, remembering(chosen.teacher))], Redirect::to(&own_path(chosen.back))).into_response())
+    Ok(([(SET_COOKIE, remembering(chosen.person))], Redirect::to(&own_path(chosen.back))).into_response())
 }
 
 /// The cookie that keeps who holds this device, for a year.
 #[must_use]
-pub fn remembering(teacher: TeacherId) -> String {
-    format!("{TEACHER_COOKIE}={teacher}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict")
+pub fn remembering(person: PersonId) -> String {
+    format!("{PERSON_COOKIE}={person}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict")
 }
 
 #[cfg(test)]

@@ -11,10 +11,10 @@ pub fn view(page: &Page, back: &str) -> Markup {
             p { "Everything noted on this device is then noted as yours. It can be changed at any time." }
             form method="post" action="/who" .stack {
                 input type="hidden" name="back" value=(back);
-                @for t in page.teachers() {
-                    button.wide name="teacher" value=(t.teacher) aria-pressed=(page.teacher == Some(t.teacher)) {
+                @for t in page.people() {
+                    button.wide name="person" value=(t.person) aria-pressed=(page.person == Some(t.person)) {
                         (t.name.as_str())
-                        @if page.teacher == Some(t.teacher) { span.quiet { " (now)" } }
+                        @if page.person == Some(t.person) { span.quiet { " (now)" } }
                     }
                 }
             }

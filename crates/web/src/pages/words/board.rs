@@ -1,12 +1,12 @@
 //! Where the buttons are. Words an animal knows stay where they are unless a person says so twice.
 
-use super::card::of_household;
+use super::card::of_home;
 use super::layout_form::{field, lists, read};
 use super::places;
 use crate::error::Error;
 use crate::fields::{summary, tick};
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::{Typed, again};
 use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
@@ -28,13 +28,13 @@ pub struct Size {
     propose: String,
 }
 
-fn words(page: &LearnerPage) -> Vec<&WordCard> {
+fn words(page: &AnimalPage) -> Vec<&WordCard> {
     let mut words: Vec<_> = page.story.words().into_values().filter(|w| w.active).collect();
     words.sort_by(|a, b| a.says.cmp(&b.says).then(a.word.cmp(&b.word)));
     words
 }
 
-pub async fn show(page: LearnerPage, Query(asked): Query<Size>) -> Markup {
+pub async fn show(page: AnimalPage, Query(asked): Query<Size>) -> Markup {
     let before = page.story.board();
     let mut typed = Typed::default()
         .with_some("rows", (!asked.rows.is_empty()).then_some(asked.rows))
@@ -63,7 +63,7 @@ fn size(typed: &mut Typed) -> (u8, u8) {
     (rows.unwrap_or(1), columns.unwrap_or(1))
 }
 
-pub async fn save(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
+pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed;
     let (rows, columns) = size(&mut typed);
     for name in ["rows", "columns"] {
@@ -84,7 +84,7 @@ pub async fn save(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
     }
     if typed.right() {
         let board = BoardLayout { rows, columns, words: placed };
-        if typed.kept(page.keep(vec![of_household(&page, board)]).await)? {
+        if typed.kept(page.keep(vec![of_home(&page, board)]).await)? {
             return Ok(Redirect::to(&format!("/l/{}/words#where", page.id)).into_response());
         }
     }
@@ -92,7 +92,7 @@ pub async fn save(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
 }
 
 /// Words in use that would stand elsewhere, or nowhere.
-fn moved(page: &LearnerPage, placed: &[Placed]) -> Vec<String> {
+fn moved(page: &AnimalPage, placed: &[Placed]) -> Vec<String> {
     let cards = page.story.words();
     let Some(before) = page.story.board() else { return Vec::new() };
     before
@@ -108,7 +108,7 @@ fn moved(page: &LearnerPage, placed: &[Placed]) -> Vec<String> {
         .collect()
 }
 
-fn form(page: &LearnerPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[String]) -> Markup {
+fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[String]) -> Markup {
     let words = words(page);
     let free: Vec<&&WordCard> = words
         .iter()

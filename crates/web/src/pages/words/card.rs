@@ -5,7 +5,7 @@ use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::fields::{area, line, select, summary, tick, ticks};
 use crate::layout::{Tab, layout_with};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::{Typed, again};
 use axum::extract::{Path, Query};
 use axum::response::{IntoResponse, Redirect, Response};
@@ -15,7 +15,7 @@ use sayso_model::{Event, RewardCard, RewardId, WordCard, WordId};
 use serde::Deserialize;
 use uuid::Uuid;
 
-const FIELDS: [&str; 8] = ["says", "means", "answer", "not_now", "reward", "closing", "learners", "active"];
+const FIELDS: [&str; 8] = ["says", "means", "answer", "not_now", "reward", "closing", "animals", "active"];
 
 #[derive(Deserialize)]
 pub struct Asked {
@@ -34,11 +34,11 @@ pub fn proposed(reward: &RewardCard) -> (String, String, String, &'static str) {
 
 const NOT_NOW: &str = "Say \u{201c}not now\u{201d} calmly, once, and offer something else.";
 
-pub async fn new(page: LearnerPage, Query(asked): Query<Asked>) -> Result<Markup, Error> {
+pub async fn new(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup, Error> {
     let reward = asked.reward.parse::<RewardId>().ok().and_then(|r| page.story.rewards().get(&r).copied().cloned());
     let mut typed = Typed::default().with("not_now", NOT_NOW).with("active", "yes");
-    if page.learners().len() > 1 {
-        typed = typed.with("learners", page.id);
+    if page.animals().len() > 1 {
+        typed = typed.with("animals", page.id);
     }
     if let Some(reward) = reward {
         let (says, means, answer, _) = proposed(&reward);
@@ -47,12 +47,12 @@ pub async fn new(page: LearnerPage, Query(asked): Query<Asked>) -> Result<Markup
     form(&page, None, &typed, false).await
 }
 
-pub async fn add(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
+pub async fn add(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     save(page, None, typed).await
 }
 
 pub async fn edit(
-    page: LearnerPage,
+    page: AnimalPage,
     Path((_, id)): Path<(String, String)>,
     Query(asked): Query<Asked>,
 ) -> Result<Markup, Error> {
@@ -65,35 +65,35 @@ pub async fn edit(
         .with_some("reward", card.reward)
         .with_some("closing", card.closing.then_some("yes"))
         .with_some("active", card.active.then_some("yes"));
-    for learner in &card.learners {
-        typed = typed.with("learners", learner);
+    for animal in &card.animals {
+        typed = typed.with("animals", animal);
     }
     form(&page, Some(&card), &typed, !asked.kept.is_empty()).await
 }
 
-pub async fn change(page: LearnerPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
+pub async fn change(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
     let card = known(&page, &id)?;
     save(page, Some(card), typed).await
 }
 
 /// An event of the whole household, whichever animal's page it was written on.
-pub fn of_household(page: &LearnerPage, body: impl Into<sayso_model::Body>) -> Event {
-    Event { learner: None, ..page.event(body) }
+pub fn of_home(page: &AnimalPage, body: impl Into<sayso_model::Body>) -> Event {
+    Event { animal: None, ..page.event(body) }
 }
 
-async fn save(page: LearnerPage, before: Option<WordCard>, typed: Typed) -> Result<Response, Error> {
+async fn save(page: AnimalPage, before: Option<WordCard>, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&FIELDS)?;
     let card = read(&page, before.as_ref().map(|c| c.word), &mut typed);
     if typed.right()
         && let Some(card) = card
-        && typed.kept(page.keep(vec![of_household(&page, card.clone())]).await)?
+        && typed.kept(page.keep(vec![of_home(&page, card.clone())]).await)?
     {
         return Ok(Redirect::to(&format!("/l/{}/words/card/{}?kept=yes", page.id, card.word)).into_response());
     }
     Ok(again(form(&page, before.as_ref(), &typed, false).await?))
 }
 
-fn read(page: &LearnerPage, id: Option<WordId>, typed: &mut Typed) -> Option<WordCard> {
+fn read(page: &AnimalPage, id: Option<WordId>, typed: &mut Typed) -> Option<WordCard> {
     let says = typed.label("says");
     let same = page.story.words().into_values().find(|w| {
         w.active
@@ -105,10 +105,10 @@ fn read(page: &LearnerPage, id: Option<WordId>, typed: &mut Typed) -> Option<Wor
     }
     let rewards = page.story.rewards();
     let reward = typed.id("reward", |r: &RewardId| rewards.contains_key(r));
-    let learners = typed.ids("learners", |l| page.story.learners().contains_key(l));
+    let animals = typed.ids("animals", |l| page.story.animals().contains_key(l));
     let active = id.is_none() || typed.ticked("active");
     if active && let Some(card) = reward.and_then(|r| rewards.get(&r)) {
-        for l in page.learners().iter().filter(|l| learners.is_empty() || learners.contains(&l.learner)) {
+        for l in page.animals().iter().filter(|l| animals.is_empty() || animals.contains(&l.animal)) {
             if let Some(why) = forbidden(l.species, card) {
                 typed.wrong("reward", format!("cannot be given to {}: {why}. Choose another", l.name));
             }
@@ -122,12 +122,12 @@ fn read(page: &LearnerPage, id: Option<WordId>, typed: &mut Typed) -> Option<Wor
         not_now: typed.note_or_none("not_now"),
         reward,
         closing: typed.ticked("closing"),
-        learners,
+        animals,
         active,
     })
 }
 
-async fn form(page: &LearnerPage, before: Option<&WordCard>, typed: &Typed, kept: bool) -> Result<Markup, Error> {
+async fn form(page: &AnimalPage, before: Option<&WordCard>, typed: &Typed, kept: bool) -> Result<Markup, Error> {
     let recording = match before {
         Some(card) => recording::section(page, card).await?,
         None => html! {},
@@ -140,8 +140,7 @@ async fn form(page: &LearnerPage, before: Option<&WordCard>, typed: &Typed, kept
     all.sort_by(|a, b| a.name.cmp(&b.name).then(a.reward.cmp(&b.reward)));
     let mut options = vec![(String::new(), "nothing: it only says something".to_owned())];
     options.extend(all.iter().map(|r| (r.reward.to_string(), format!("{} ({})", r.name, r.kind.name()))));
-    let learners: Vec<_> =
-        page.learners().iter().map(|l| (l.learner.to_string(), html! { (l.name.as_str()) })).collect();
+    let animals: Vec<_> = page.animals().iter().map(|l| (l.animal.to_string(), html! { (l.name.as_str()) })).collect();
     let chosen = all.iter().find(|r| r.reward.to_string() == typed.text("reward"));
     let says = typed.text("says");
     let alike = if says.is_empty() { Vec::new() } else { sounds::too_alike(&page.story, says, before.map(|c| c.word)) };
@@ -165,8 +164,8 @@ async fn form(page: &LearnerPage, before: Option<&WordCard>, typed: &Typed, kept
                 (area(typed, "not_now", "When the answer is \u{201c}not now\u{201d}, everyone", "says and does this"))
                 (select(typed, "reward", "What is given", "", &options))
                 (tick(typed, "closing", "a closing word: it ends a session and calms"))
-                @if learners.len() > 1 { (ticks(typed, "learners", "Taught to", "none ticked means all", &learners)) }
-                @else { @for l in typed.all("learners") { input type="hidden" name="learners" value=(l); } }
+                @if animals.len() > 1 { (ticks(typed, "animals", "Taught to", "none ticked means all", &animals)) }
+                @else { @for l in typed.all("animals") { input type="hidden" name="animals" value=(l); } }
                 @if before.is_some() { (tick(typed, "active", "on the board (untick to take it off; what was noted stays)")) }
                 button.primary.wide { "Keep" }
             }
@@ -180,7 +179,7 @@ async fn form(page: &LearnerPage, before: Option<&WordCard>, typed: &Typed, kept
     ))
 }
 
-fn rules(page: &LearnerPage, card: &WordCard) -> Markup {
+fn rules(page: &AnimalPage, card: &WordCard) -> Markup {
     let rules = page.story.rules();
     let rules: Vec<_> = rules.into_values().filter(|r| r.active && r.word == Some(card.word)).collect();
     html! {

@@ -1,9 +1,9 @@
 //! First words: proposed with reasons, taken over as cards.
 
-use super::card::{of_household, proposed};
+use super::card::{of_home, proposed};
 use crate::cautions::for_animal;
 use crate::error::Error;
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::Typed;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
@@ -16,7 +16,7 @@ use uuid::Uuid;
 const MOST: usize = 3;
 
 /// Makes a card for each of the rewards that were ticked.
-pub async fn accept(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
+pub async fn accept(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&["rewards"])?;
     let open: Vec<&RewardCard> = open(&page);
     let rewards = typed.ids("rewards", |r: &RewardId| open.iter().any(|o| o.reward == *r));
@@ -37,17 +37,17 @@ pub async fn accept(page: LearnerPage, typed: Typed) -> Result<Response, Error> 
         [one] => format!("/l/{}/words/card/{}", page.id, one.word),
         _ => format!("/l/{}/words", page.id),
     };
-    page.keep(cards.into_iter().map(|c| of_household(&page, c)).collect()).await?;
+    page.keep(cards.into_iter().map(|c| of_home(&page, c)).collect()).await?;
     Ok(Redirect::to(&to).into_response())
 }
 
 /// Rewards of this animal that have no word yet.
-fn open(page: &LearnerPage) -> Vec<&RewardCard> {
+fn open(page: &AnimalPage) -> Vec<&RewardCard> {
     let taken: Vec<RewardId> = page.story.words_of(page.id).iter().filter_map(|w| w.reward).collect();
     page.story.rewards_of(page.id).into_iter().filter(|r| !taken.contains(&r.reward)).collect()
 }
 
-fn card(page: &LearnerPage, reward: &RewardCard) -> Result<WordCard, Error> {
+fn card(page: &AnimalPage, reward: &RewardCard) -> Result<WordCard, Error> {
     let (says, means, answer, not_now) = proposed(reward);
     let note = |text: &str| Note::new(text).map(Some).map_err(Error::internal);
     Ok(WordCard {
@@ -58,13 +58,13 @@ fn card(page: &LearnerPage, reward: &RewardCard) -> Result<WordCard, Error> {
         not_now: note(not_now)?,
         reward: Some(reward.reward),
         closing: false,
-        learners: if page.learners().len() > 1 { vec![page.id] } else { Vec::new() },
+        animals: if page.animals().len() > 1 { vec![page.id] } else { Vec::new() },
         active: true,
     })
 }
 
 /// The proposal; folded up once there are words.
-pub fn section(page: &LearnerPage, begun: bool) -> Markup {
+pub fn section(page: &AnimalPage, begun: bool) -> Markup {
     let found = first_words(&page.story, page.id, page.now);
     html! {
         @if begun { details { summary { "Propose further words" } (body(page, &found)) } }
@@ -72,7 +72,7 @@ pub fn section(page: &LearnerPage, begun: bool) -> Markup {
     }
 }
 
-fn body(page: &LearnerPage, found: &FirstWords) -> Markup {
+fn body(page: &AnimalPage, found: &FirstWords) -> Markup {
     html! {
         @if found.likes_trials == 0 {
             p.caution { "No likes test was held yet (n = 0), so this goes by what is on the cards alone. "
@@ -95,7 +95,7 @@ fn body(page: &LearnerPage, found: &FirstWords) -> Markup {
     }
 }
 
-fn choice(page: &LearnerPage, c: &Choice, best: bool) -> Markup {
+fn choice(page: &AnimalPage, c: &Choice, best: bool) -> Markup {
     html! {
         form.card method="post" action=(format!("/l/{}/words/first", page.id)) {
             @for w in &c.words {

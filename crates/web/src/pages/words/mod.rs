@@ -14,7 +14,7 @@ mod view;
 pub use layout_form::drawn;
 
 use crate::error::Error;
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::state::AppState;
 use crate::typed::named;
 use axum::Router;
@@ -26,25 +26,25 @@ use sayso_model::{WordCard, WordId};
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/l/{learner}/words", get(show))
-        .route("/l/{learner}/words/new", get(card::new).post(card::add))
-        .route("/l/{learner}/words/card/{word}", get(card::edit).post(card::change))
-        .route("/l/{learner}/words/card/{word}/stage", post(stage::choose))
+        .route("/l/{animal}/words", get(show))
+        .route("/l/{animal}/words/new", get(card::new).post(card::add))
+        .route("/l/{animal}/words/card/{word}", get(card::edit).post(card::change))
+        .route("/l/{animal}/words/card/{word}/stage", post(stage::choose))
         .route(
-            "/l/{learner}/words/card/{word}/recording",
+            "/l/{animal}/words/card/{word}/recording",
             post(recording::take).layer(DefaultBodyLimit::max(recording::MOST_UPLOAD)),
         )
         .route("/clips/{hash}", get(recording::sound))
-        .route("/l/{learner}/words/first", post(first::accept))
-        .route("/l/{learner}/words/board", get(board::show).post(board::save))
+        .route("/l/{animal}/words/first", post(first::accept))
+        .route("/l/{animal}/words/board", get(board::show).post(board::save))
 }
 
-async fn show(page: LearnerPage) -> Markup {
+async fn show(page: AnimalPage) -> Markup {
     view::view(&page)
 }
 
 /// A word by the id in its address.
-fn known(page: &LearnerPage, id: &str) -> Result<WordCard, Error> {
+fn known(page: &AnimalPage, id: &str) -> Result<WordCard, Error> {
     let id: WordId = named(id, "word")?;
     let card = page.story.words().get(&id).map(|c| (*c).clone());
     card.ok_or_else(|| Error::NotFound("This notebook knows no such word.".into()))

@@ -1,6 +1,6 @@
 //! Places proposed for words that are not on the board yet; those on it stay.
 
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use sayso_advisor::stages::standings;
 use sayso_methods::board::{BoardWord, Effort, Grid, Wishes, plan};
 use sayso_model::{Place, Placed, WordCard};
@@ -10,7 +10,7 @@ const DAYS: f64 = 28.0;
 
 /// Where the words without a place would stand best: apart from those that sound alike, away from busy neighbours.
 pub fn proposed(
-    page: &LearnerPage,
+    page: &AnimalPage,
     (rows, columns): (u8, u8),
     on_board: &[Placed],
     words: &[&WordCard],

@@ -1,10 +1,10 @@
 //! The recording of a word: taken in, checked at once, drawn and played.
 
-use super::card::of_household;
+use super::card::of_home;
 use super::known;
 use super::picture::drawn;
 use crate::error::Error;
-use crate::page::{LearnerPage, Page};
+use crate::page::{AnimalPage, Page};
 use axum::body::{Body, Bytes};
 use axum::extract::{FromRequest, Multipart, Path, Request};
 use axum::http::header::{ACCEPT_RANGES, CACHE_CONTROL, CONTENT_RANGE, CONTENT_TYPE, RANGE};
@@ -24,7 +24,7 @@ const FIELD: &str = "sound";
 
 /// Takes a recording, as the body itself or as a form's file.
 pub async fn take(
-    page: LearnerPage,
+    page: AnimalPage,
     Path((_, id)): Path<(String, String)>,
     request: Request,
 ) -> Result<Response, Error> {
@@ -37,11 +37,11 @@ pub async fn take(
         return Err(Error::TooLarge(MOST_CLIP_BYTES));
     }
     let store = &page.state.store;
-    let done = store.enrol(page.household, &page.story, &card, bytes.to_vec()).await.map_err(|e| match e {
+    let done = store.enrol(page.home, &page.story, &card, bytes.to_vec()).await.map_err(|e| match e {
         NoSound::Store(e) => Error::from(e),
         other => Error::refused(FIELD, format!("cannot be used: {other}")),
     })?;
-    let cards = done.cards.into_iter().map(|c| of_household(&page, c)).collect();
+    let cards = done.cards.into_iter().map(|c| of_home(&page, c)).collect();
     page.keep(cards).await?;
     Ok(Redirect::to(&format!("/l/{}/words/card/{}?kept=recording#recording", page.id, card.word)).into_response())
 }
@@ -112,7 +112,7 @@ struct Checked {
     others: usize,
 }
 
-async fn checked(page: &LearnerPage, word: &WordCard) -> Result<Vec<Checked>, Error> {
+async fn checked(page: &AnimalPage, word: &WordCard) -> Result<Vec<Checked>, Error> {
     let all = page.state.store.recordings(&page.story).await?;
     let (of_word, others): (Vec<_>, Vec<_>) = all.into_iter().partition(|r| r.card.word == word.word);
     if of_word.is_empty() {
@@ -135,7 +135,7 @@ async fn checked(page: &LearnerPage, word: &WordCard) -> Result<Vec<Checked>, Er
 }
 
 /// The recording, its check and picture, and a form to replace it.
-pub async fn section(page: &LearnerPage, card: &WordCard) -> Result<Markup, Error> {
+pub async fn section(page: &AnimalPage, card: &WordCard) -> Result<Markup, Error> {
     let all = checked(page, card).await?;
     let to = format!("/l/{}/words/card/{}/recording", page.id, card.word);
     Ok(html! {

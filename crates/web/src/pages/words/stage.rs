@@ -1,9 +1,9 @@
 //! The stage of a word with one animal: set by a person, with the figures beside it.
 
-use super::{card::of_household, known};
+use super::{card::of_home, known};
 use crate::error::Error;
 use crate::fields::{area, radios, summary};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use crate::typed::Typed;
 use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
@@ -21,7 +21,7 @@ pub const fn words(stage: Stage) -> &'static str {
     }
 }
 
-pub async fn choose(page: LearnerPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
+pub async fn choose(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
     let word = known(&page, &id)?.word;
     let mut typed = typed.only(&["stage", "because"])?;
     let stage = typed.one_of("stage", &Stage::ALL, Stage::name);
@@ -32,7 +32,7 @@ pub async fn choose(page: LearnerPage, Path((_, id)): Path<(String, String)>, ty
     if typed.right()
         && let Some(stage) = stage
     {
-        let choice = Event { learner: Some(page.id), ..of_household(&page, StageChoice { word, stage, because }) };
+        let choice = Event { animal: Some(page.id), ..of_home(&page, StageChoice { word, stage, because }) };
         if typed.kept(page.keep(vec![choice]).await)? {
             return Ok(Redirect::to(&format!("/l/{}/words/card/{word}?kept=yes#stage", page.id)).into_response());
         }
@@ -44,7 +44,7 @@ pub async fn choose(page: LearnerPage, Path((_, id)): Path<(String, String)>, ty
 }
 
 /// Where the word stands, why, and a form to set it.
-pub fn section(page: &LearnerPage, card: &WordCard) -> Markup {
+pub fn section(page: &AnimalPage, card: &WordCard) -> Markup {
     let all = standings(&page.story, page.id, page.now);
     html! {
         section #stage {
@@ -74,7 +74,7 @@ fn reasons(s: &Standing) -> Markup {
     }
 }
 
-fn form(page: &LearnerPage, card: &WordCard, typed: &Typed) -> Markup {
+fn form(page: &AnimalPage, card: &WordCard, typed: &Typed) -> Markup {
     let stages: Vec<_> =
         Stage::ALL.iter().map(|s| (s.name().to_owned(), html! { (s.name()) span.hint { (words(*s)) } })).collect();
     html! {

@@ -1,13 +1,13 @@
 use super::{first, layout_form, sounds};
 use crate::cautions::for_animal;
 use crate::layout::{Tab, layout};
-use crate::page::LearnerPage;
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_model::WordCard;
 use std::collections::BTreeSet;
 
-pub fn view(page: &LearnerPage) -> Markup {
+pub fn view(page: &AnimalPage) -> Markup {
     let words = page.story.words_of(page.id);
     let all = standings(&page.story, page.id, page.now);
     layout(
@@ -34,7 +34,7 @@ pub fn view(page: &LearnerPage) -> Markup {
     )
 }
 
-fn word(page: &LearnerPage, w: &WordCard, s: Option<&Standing>) -> Markup {
+fn word(page: &AnimalPage, w: &WordCard, s: Option<&Standing>) -> Markup {
     let rewards = page.story.rewards();
     let reward = w.reward.and_then(|r| rewards.get(&r));
     html! {
@@ -58,7 +58,7 @@ fn word(page: &LearnerPage, w: &WordCard, s: Option<&Standing>) -> Markup {
 }
 
 /// Pairs of this animal's words that sound too much alike, each pair once.
-fn alike(page: &LearnerPage, words: &[&WordCard]) -> Markup {
+fn alike(page: &AnimalPage, words: &[&WordCard]) -> Markup {
     let mut pairs = BTreeSet::new();
     let mut said = Vec::new();
     for w in words {
@@ -78,7 +78,7 @@ fn alike(page: &LearnerPage, words: &[&WordCard]) -> Markup {
     }
 }
 
-fn off(page: &LearnerPage) -> Markup {
+fn off(page: &AnimalPage) -> Markup {
     let words: Vec<_> = page.story.words().into_values().filter(|w| !(w.active && w.is_for(page.id))).collect();
     html! {
         @if !words.is_empty() {

@@ -1,20 +1,20 @@
 use crate::layout::bare;
 use crate::page::Page;
 use maud::{Markup, html};
-use sayso_model::{HouseholdId, Story};
+use sayso_model::{HomeId, Story};
 use std::sync::Arc;
 
-pub fn view(page: &Page, all: &[(HouseholdId, Arc<Story>)]) -> Markup {
+pub fn view(page: &Page, all: &[(HomeId, Arc<Story>)]) -> Markup {
     bare(
         "Which household?",
         html! {
             p { "This notebook holds " (all.len()) @if all.len() == 1 { " household." } @else { " households. Each has its own animals, words and figures; nothing is counted across them." } }
-            form method="post" action="/households" .stack {
+            form method="post" action="/homes" .stack {
                 @for (id, story) in all {
-                    button.wide name="household" value=(id) aria-pressed=(*id == page.household) data-test="household" {
+                    button.wide name="home" value=(id) aria-pressed=(*id == page.home) data-test="home" {
                         (name(story))
                         span.quiet {
-                            @let animals: Vec<&str> = story.learners().into_values().filter(|l| l.active).map(|l| l.name.as_str()).collect();
+                            @let animals: Vec<&str> = story.animals().into_values().filter(|l| l.active).map(|l| l.name.as_str()).collect();
                             " " (if animals.is_empty() { "no animal yet".to_owned() } else { animals.join(", ") })
                             "; " (story.ledger().len()) " events"
                         }
@@ -28,5 +28,5 @@ pub fn view(page: &Page, all: &[(HouseholdId, Arc<Story>)]) -> Markup {
 /// What a household is called.
 #[must_use]
 pub fn name(story: &Story) -> &str {
-    story.household().map_or("A household without a name", |card| card.name.as_str())
+    story.home().map_or("A household without a name", |card| card.name.as_str())
 }

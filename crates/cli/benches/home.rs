@@ -39,7 +39,7 @@ fn main() {
 /// Today and Evidence computed from the story; the reference is the fold of the same events into a story.
 fn pages(events: &[Event], now: Moment) {
     let (story, fold) = timed(|| Story::from_events(events.iter().cloned()));
-    let who = *story.learners().keys().next().expect("an animal");
+    let who = *story.animals().keys().next().expect("an animal");
     let word = story.words_of(who)[0].word;
     let (_, day) = best_of(5, || today::today(&story, who, now).expect("Today"));
     let (_, proof) = best_of(5, || evidence::evidence(&story, who, word, now).expect("Evidence"));
@@ -126,7 +126,7 @@ fn press(pattern: &Event) -> Event {
     let word = sayso_model::WordId(pattern.id.0);
     let press = Press {
         word,
-        by: PressedBy::Learner,
+        by: PressedBy::Animal,
         certainty: Probability::clamped(1.0),
         accident: sayso_model::Accident::Unsure,
         place: None,

@@ -8,23 +8,23 @@ use sayso_web::store::Store;
 use serde_json::json;
 use uuid::Uuid;
 
-fn card(household: HouseholdId, name: &str, n: u128) -> Event {
+fn card(home: HomeId, name: &str, n: u128) -> Event {
     Event {
         id: EventId(Uuid::from_u128(n)),
-        household,
-        learner: None,
-        teacher: None,
+        home,
+        animal: None,
+        person: None,
         happened_at: noon(),
         zone: Zone::utc(),
         recorded_at: noon(),
         source: Source::Tap,
-        body: HouseholdCard { name: Label::new(name).unwrap(), zone: Zone::utc() }.into(),
+        body: HomeCard { name: Label::new(name).unwrap(), zone: Zone::utc() }.into(),
     }
 }
 
-fn animal(household: HouseholdId, name: &str, n: u128) -> Event {
-    let learner = LearnerCard {
-        learner: LearnerId(Uuid::from_u128(n)),
+fn animal(home: HomeId, name: &str, n: u128) -> Event {
+    let animal = AnimalCard {
+        animal: AnimalId(Uuid::from_u128(n)),
         name: Label::new(name).unwrap(),
         species: Species::Dog,
         born: None,
@@ -38,11 +38,11 @@ fn animal(household: HouseholdId, name: &str, n: u128) -> Event {
         cautions: None,
         active: true,
     };
-    Event { body: learner.into(), ..card(household, name, n) }
+    Event { body: animal.into(), ..card(home, name, n) }
 }
 
-const HOME: HouseholdId = HouseholdId(Uuid::from_u128(0xA0));
-const AWAY: HouseholdId = HouseholdId(Uuid::from_u128(0xA1));
+const HOME: HomeId = HomeId(Uuid::from_u128(0xA0));
+const AWAY: HomeId = HomeId(Uuid::from_u128(0xA1));
 
 fn lines(events: &[Event]) -> String {
     events.iter().map(|e| serde_json::to_string(e).unwrap() + "\n").collect()
@@ -56,40 +56,40 @@ async fn with_home() -> Web {
 }
 
 #[tokio::test]
-async fn another_households_events_come_in_only_by_choice_and_are_told_apart() {
+async fn another_homes_events_come_in_only_by_choice_and_are_told_apart() {
     let web = with_home().await;
     let theirs = [card(AWAY, "The Lane", 11), animal(AWAY, "Pip", 12)];
     let refused = web.events(&[serde_json::to_value(&theirs[0]).unwrap()]).await;
     assert_eq!(refused.status, StatusCode::OK);
     assert_eq!(refused.json()[0]["result"], "refused");
-    assert_eq!(refused.json()[0]["problems"][0]["field"], "household");
+    assert_eq!(refused.json()[0]["problems"][0]["field"], "home");
 
     let seen = web.post("/api/import/preview?format=jsonl", lines(&theirs)).await.json();
-    assert_eq!(seen["households"], json!([{ "id": AWAY, "name": "The Lane", "new": 2, "other": true }]));
+    assert_eq!(seen["homes"], json!([{ "id": AWAY, "name": "The Lane", "new": 2, "other": true }]));
     let refused = web.post("/api/import/commit?format=jsonl", lines(&theirs)).await;
     assert_eq!(refused.status, StatusCode::UNPROCESSABLE_ENTITY);
-    assert!(refused.text.contains("The Lane") && refused.text.contains("take_in_other_household"), "{}", refused.text);
+    assert!(refused.text.contains("The Lane") && refused.text.contains("take_in_other_home"), "{}", refused.text);
     // With one household there is nothing to choose.
     assert!(web.get("/").await.header("location").ends_with("/today"));
-    assert!(!web.get("/people").await.text.contains("data-test=\"household\""));
+    assert!(!web.get("/people").await.text.contains("data-test=\"home\""));
 
-    let done = web.post("/api/import/commit?format=jsonl&take_in_other_household=true", lines(&theirs)).await;
+    let done = web.post("/api/import/commit?format=jsonl&take_in_other_home=true", lines(&theirs)).await;
     assert_eq!(done.json()["new"], 2, "{}", done.text);
-    assert_eq!(web.get("/").await.header("location"), "/households");
-    let list = web.get("/households").await.text;
+    assert_eq!(web.get("/").await.header("location"), "/homes");
+    let list = web.get("/homes").await.text;
     assert!(list.contains("Home") && list.contains("Tarn") && list.contains("The Lane") && list.contains("Pip"));
     // Nothing chosen: the first one's. The animal in an address decides before any choice.
     let people = web.get("/people").await.text;
     assert!(people.contains("Tarn") && !people.contains("Pip"));
     let pip = web.get(&format!("/l/{}/today", Uuid::from_u128(12))).await;
     assert!(pip.status == StatusCode::OK && pip.text.contains("The Lane") && !pip.text.contains("Tarn"));
-    let chosen = web.post("/households", format!("household={AWAY}")).await;
+    let chosen = web.post("/homes", format!("home={AWAY}")).await;
     let cookie = chosen.header("set-cookie").split(';').next().unwrap().to_owned();
     assert!(chosen.header("location").contains(&Uuid::from_u128(12).to_string()));
     let request = Request::get("/people").header(header::HOST, "localhost:8080").header(header::COOKIE, cookie);
     let people = web.send(request.body(Body::empty()).unwrap()).await.text;
     assert!(people.contains("Pip") && !people.contains("Tarn"));
-    let none = web.post("/households", format!("household={}", Uuid::from_u128(0xA2))).await;
+    let none = web.post("/homes", format!("home={}", Uuid::from_u128(0xA2))).await;
     assert_eq!(none.status, StatusCode::UNPROCESSABLE_ENTITY);
 }
 
@@ -98,17 +98,17 @@ async fn every_page_says_that_events_of_a_later_version_are_there() {
     let web = with_home().await;
     assert!(!web.get("/people").await.text.contains("not-understood"));
     let known = serde_json::to_string(&card(HOME, "Home", 21)).unwrap();
-    let later = known.replace("household_card", "household_song");
+    let later = known.replace("home_card", "home_song");
     let refused = web.post("/api/events", format!("[{later}]")).await.json();
     assert_eq!(refused[0]["result"], "refused", "fresh input is held to what is known");
     let seen = web.post("/api/import/preview?format=jsonl", later.clone()).await.json();
-    assert_eq!((&seen["new"], &seen["not_understood"]), (&json!(1), &json!({ "household_song": 1 })));
+    assert_eq!((&seen["new"], &seen["not_understood"]), (&json!(1), &json!({ "home_song": 1 })));
     web.post("/api/import/commit?format=jsonl", later.clone()).await;
     for path in ["/people".to_owned(), format!("/l/{}/today", Uuid::from_u128(2))] {
         let page = web.get(&path).await.text;
-        assert!(page.contains("not-understood") && page.contains("household_song"), "{page}");
+        assert!(page.contains("not-understood") && page.contains("home_song"), "{page}");
     }
     assert!(web.get("/api/export.jsonl").await.text.contains(&later));
     let copy = Store::open(web.dir.path()).await.unwrap();
-    assert_eq!(copy.not_understood(HOME).await.unwrap()["household_song"], 1);
+    assert_eq!(copy.not_understood(HOME).await.unwrap()["home_song"], 1);
 }

@@ -3,7 +3,7 @@
 use crate::error::StoreError;
 use crate::log::Written;
 use crate::store::Store;
-use sayso_model::{HouseholdId, Kind, Problem, Problems};
+use sayso_model::{HomeId, Kind, Problem, Problems};
 use sqlx::SqliteConnection;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -29,7 +29,7 @@ pub struct Share {
 }
 
 /// Shares by household.
-pub type Shares = BTreeMap<HouseholdId, Share>;
+pub type Shares = BTreeMap<HomeId, Share>;
 
 /// The households of `shares` in words, with counts: those that would be brought, or all.
 pub(crate) fn in_words(shares: &Shares, only_others: bool) -> String {
@@ -42,7 +42,7 @@ pub(crate) fn in_words(shares: &Shares, only_others: bool) -> String {
 
 /// The name a household card gives, from its JSON.
 pub(crate) fn named_by(row_kind: &str, json: &str) -> Option<String> {
-    if row_kind != Kind::HouseholdCard.name() {
+    if Kind::named(row_kind) != Some(Kind::HomeCard) {
         return None;
     }
     let card: serde_json::Value = serde_json::from_str(json).ok()?;
@@ -52,11 +52,11 @@ pub(crate) fn named_by(row_kind: &str, json: &str) -> Option<String> {
 impl Store {
     /// Marks the households that the notebook does not hold. An empty one holds none, and takes whoever comes.
     pub(crate) async fn mark_others(&self, shares: &mut Shares) -> Result<(), StoreError> {
-        let here: BTreeSet<HouseholdId> = self.households().await?.into_iter().collect();
+        let here: BTreeSet<HomeId> = self.homes().await?.into_iter().collect();
         for (id, share) in shares.iter_mut() {
             share.other = !here.is_empty() && !here.contains(id);
             if share.name.is_none() && here.contains(id) {
-                share.name = self.story(*id).await?.household().map(|card| card.name.to_string());
+                share.name = self.story(*id).await?.home().map(|card| card.name.to_string());
             }
         }
         Ok(())
@@ -67,38 +67,38 @@ impl Store {
 /// is found out is added. In an empty notebook the first event's household is at home.
 pub(crate) async fn strangers(
     db: &mut SqliteConnection,
-    here: &mut BTreeSet<HouseholdId>,
+    here: &mut BTreeSet<HomeId>,
     events: &[&Written],
-) -> Result<BTreeSet<HouseholdId>, sqlx::Error> {
+) -> Result<BTreeSet<HomeId>, sqlx::Error> {
     let mut strangers = BTreeSet::new();
-    if events.iter().all(|w| here.contains(&w.household)) {
+    if events.iter().all(|w| here.contains(&w.home)) {
         return Ok(strangers);
     }
     let mut empty: bool = sqlx::query_scalar("SELECT NOT EXISTS (SELECT 1 FROM event)").fetch_one(&mut *db).await?;
     for written in events {
-        let household = written.household;
-        if here.contains(&household) || strangers.contains(&household) {
+        let home = written.home;
+        if here.contains(&home) || strangers.contains(&home) {
             continue;
         }
         let known: bool = sqlx::query_scalar("SELECT EXISTS (SELECT 1 FROM event WHERE household = $1)")
-            .bind(household.0)
+            .bind(home.0)
             .fetch_one(&mut *db)
             .await?;
         if known || empty || written.asked_in {
-            here.insert(household);
+            here.insert(home);
             empty = false;
         } else {
-            strangers.insert(household);
+            strangers.insert(home);
         }
     }
     Ok(strangers)
 }
 
 /// Why an event of another household is refused.
-pub(crate) fn refusal(household: HouseholdId) -> Problems {
+pub(crate) fn refusal(home: HomeId) -> Problems {
     let what = format!(
-        "is {household}, another household than this notebook's; to keep several in one notebook, import a file of its \
+        "is {home}, another household than this notebook's; to keep several in one notebook, import a file of its \
          events and say so"
     );
-    Problems(vec![Problem { field: "household".to_owned(), what }])
+    Problems(vec![Problem { field: "home".to_owned(), what }])
 }

@@ -3,7 +3,7 @@
 use crate::error::Error;
 use crate::fields::{area, day, line, number, select, summary, tick};
 use crate::layout::{Tab, layout};
-use crate::page::{LearnerPage, Page};
+use crate::page::{AnimalPage, Page};
 use crate::state::AppState;
 use crate::typed::{Typed, again};
 use axum::Router;
@@ -11,7 +11,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_model::facts::MOST_REWARD_SHARE;
-use sayso_model::{Day, Kcal, Kilograms, LearnerCard, LearnerId, LifeStage, Probability, Species};
+use sayso_model::{AnimalCard, AnimalId, Day, Kcal, Kilograms, LifeStage, Probability, Species};
 use uuid::Uuid;
 
 const FIELDS: [&str; 14] = [
@@ -35,7 +35,7 @@ const DAYS_A_YEAR: f64 = 365.25;
 pub fn router() -> Router<AppState> {
     Router::new()
         .route("/people/animal/new", get(new).post(add))
-        .route("/people/animal/{learner}", get(edit).post(change))
+        .route("/people/animal/{animal}", get(edit).post(change))
 }
 
 pub const fn stage_words(stage: LifeStage) -> &'static str {
@@ -68,7 +68,7 @@ async fn add(page: Page, typed: Typed) -> Result<Response, Error> {
     save(page, None, typed).await
 }
 
-async fn edit(page: LearnerPage) -> Markup {
+async fn edit(page: AnimalPage) -> Markup {
     let c = &page.card;
     let typed = Typed::default()
         .with("name", &c.name)
@@ -83,29 +83,29 @@ async fn edit(page: LearnerPage) -> Markup {
         .with_some("limits", c.limits.as_ref())
         .with_some("cautions", c.cautions.as_ref())
         .with_some("active", c.active.then_some("yes"));
-    form(&page, Some(c.learner), &typed)
+    form(&page, Some(c.animal), &typed)
 }
 
-async fn change(page: LearnerPage, typed: Typed) -> Result<Response, Error> {
+async fn change(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     save(page.page, Some(page.id), typed).await
 }
 
-async fn save(page: Page, id: Option<LearnerId>, typed: Typed) -> Result<Response, Error> {
+async fn save(page: Page, id: Option<AnimalId>, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&FIELDS)?;
     let card = read(&page, id, &mut typed);
     if typed.right()
         && let Some(card) = card
     {
         let mut event = page.event(card.clone());
-        event.learner = Some(card.learner);
+        event.animal = Some(card.animal);
         if typed.kept(page.keep(vec![event]).await)? {
-            return Ok(Redirect::to(&format!("/people#animal-{}", card.learner)).into_response());
+            return Ok(Redirect::to(&format!("/people#animal-{}", card.animal)).into_response());
         }
     }
     Ok(again(form(&page, id, &typed)))
 }
 
-fn read(page: &Page, id: Option<LearnerId>, typed: &mut Typed) -> Option<LearnerCard> {
+fn read(page: &Page, id: Option<AnimalId>, typed: &mut Typed) -> Option<AnimalCard> {
     let name = typed.label("name");
     let species = typed.one_of("species", &Species::ALL, Species::name);
     if typed.text("species").is_empty() {
@@ -141,8 +141,8 @@ fn read(page: &Page, id: Option<LearnerId>, typed: &mut Typed) -> Option<Learner
             None
         }
     });
-    Some(LearnerCard {
-        learner: id.unwrap_or_else(|| LearnerId(Uuid::now_v7())),
+    Some(AnimalCard {
+        animal: id.unwrap_or_else(|| AnimalId(Uuid::now_v7())),
         name: name?,
         species: species?,
         born,
@@ -186,7 +186,7 @@ fn born(page: &Page, typed: &mut Typed) -> (Option<Day>, bool) {
     (born, typed.ticked("born_estimated"))
 }
 
-fn form(page: &Page, id: Option<LearnerId>, typed: &Typed) -> Markup {
+fn form(page: &Page, id: Option<AnimalId>, typed: &Typed) -> Markup {
     let to = id.map_or_else(|| "/people/animal/new".to_owned(), |l| format!("/people/animal/{l}"));
     let species: Vec<_> = Species::ALL.iter().map(|s| (s.name().to_owned(), s.name().to_owned())).collect();
     let mut stages = vec![(String::new(), "not known".to_owned())];

@@ -6,19 +6,19 @@ use common::*;
 use sayso_model::*;
 use sayso_store::{Appended, Format, ImportOptions, Others, Store, StoreError};
 
-fn away() -> HouseholdId {
-    HouseholdId(id(0xA1))
+fn away() -> HomeId {
+    HomeId(id(0xA1))
 }
 
-fn named(household: HouseholdId, n: u128, name: &str) -> Event {
-    let card = HouseholdCard { name: Label::new(name).unwrap(), ..household_card("UTC") };
-    Event { household, learner: None, ..event(n, "2026-01-01T10:00:00Z", card) }
+fn named(home: HomeId, n: u128, name: &str) -> Event {
+    let card = HomeCard { name: Label::new(name).unwrap(), ..home_card("UTC") };
+    Event { home, animal: None, ..event(n, "2026-01-01T10:00:00Z", card) }
 }
 
 /// Home with one event; a file and a backup of another household with three.
 async fn two(dir: &std::path::Path) -> (Store, Vec<u8>, std::path::PathBuf) {
     let other = Store::open(&dir.join("away")).await.unwrap();
-    let press = |n| Event { household: away(), ..event(n, "2026-03-01T10:00:00Z", press(7)) };
+    let press = |n| Event { home: away(), ..event(n, "2026-03-01T10:00:00Z", press(7)) };
     other.append(vec![named(away(), 101, "The Lane"), press(102), press(103)]).await.unwrap();
     let mut file = Vec::new();
     other.export(Format::JsonLines, &mut file).await.unwrap();
@@ -29,25 +29,25 @@ async fn two(dir: &std::path::Path) -> (Store, Vec<u8>, std::path::PathBuf) {
     (home, file, backup)
 }
 
-fn home_id() -> HouseholdId {
+fn home_id() -> HomeId {
     common::home()
 }
 
-const OPTIONS: ImportOptions = ImportOptions { format: Format::JsonLines, household: None };
+const OPTIONS: ImportOptions = ImportOptions { format: Format::JsonLines, home: None };
 
 #[tokio::test]
-async fn an_event_of_another_household_is_refused_and_the_others_are_stored() {
+async fn an_event_of_another_home_is_refused_and_the_others_are_stored() {
     let dir = tempfile::tempdir().unwrap();
     let store = Store::open(dir.path()).await.unwrap();
     // The first event says whose notebook it is, also within one call.
-    let foreign = Event { household: away(), ..event(2, "2026-03-01T10:00:00Z", press(7)) };
+    let foreign = Event { home: away(), ..event(2, "2026-03-01T10:00:00Z", press(7)) };
     let ours = event(1, "2026-03-01T10:00:00Z", press(7));
     let out =
         store.append(vec![ours.clone(), foreign.clone(), event(3, "2026-03-01T10:00:00Z", press(7))]).await.unwrap();
     assert_eq!((&out[0], &out[2]), (&Appended::New, &Appended::New));
     match &out[1] {
         Appended::Refused(problems) => {
-            assert_eq!(problems.0[0].field, "household");
+            assert_eq!(problems.0[0].field, "home");
             assert!(problems.0[0].what.contains(&away().to_string()), "{problems}");
         }
         other => panic!("{other:?}"),
@@ -59,47 +59,47 @@ async fn an_event_of_another_household_is_refused_and_the_others_are_stored() {
         assert!(matches!(store.append(vec![foreign.clone()]).await.unwrap()[0], Appended::Refused(_)));
     }
     assert_eq!(store.append(vec![ours]).await.unwrap(), [Appended::Duplicate]);
-    assert_eq!(store.households().await.unwrap(), [home_id()]);
+    assert_eq!(store.homes().await.unwrap(), [home_id()]);
 }
 
 #[tokio::test]
-async fn an_import_names_the_households_and_takes_another_in_only_when_told() {
+async fn an_import_names_the_homes_and_takes_another_in_only_when_told() {
     let dir = tempfile::tempdir().unwrap();
     let (home, file, _) = two(dir.path()).await;
     let preview = home.preview(&file, &OPTIONS).await.unwrap();
-    let share = &preview.households[&away()];
+    let share = &preview.homes[&away()];
     assert_eq!((share.name.as_deref(), share.events, share.other), (Some("The Lane"), 3, true));
     assert!(preview.others().contains("The Lane") && preview.others().contains("3 events"), "{}", preview.others());
     let refused = home.commit(preview.clone(), Others::Refuse).await.unwrap_err();
     assert!(matches!(&refused, StoreError::NotImported(why) if why.contains("The Lane")), "{refused}");
-    assert_eq!(home.households().await.unwrap(), [home_id()]);
+    assert_eq!(home.homes().await.unwrap(), [home_id()]);
     assert_eq!(home.commit(preview, Others::TakeIn).await.unwrap().new, 3);
-    assert_eq!(home.households().await.unwrap(), [home_id(), away()]);
+    assert_eq!(home.homes().await.unwrap(), [home_id(), away()]);
     // Once it is here, its events come in as any others, and its name is known from here.
-    let more = Event { household: away(), ..event(104, "2026-03-02T10:00:00Z", press(7)) };
+    let more = Event { home: away(), ..event(104, "2026-03-02T10:00:00Z", press(7)) };
     assert_eq!(home.append(vec![more]).await.unwrap(), [Appended::New]);
-    let fifth = Event { household: away(), ..event(105, "2026-03-02T10:00:00Z", press(7)) };
+    let fifth = Event { home: away(), ..event(105, "2026-03-02T10:00:00Z", press(7)) };
     let line = serde_json::to_vec(&fifth).unwrap();
     let preview = home.preview(&line, &OPTIONS).await.unwrap();
-    assert_eq!(preview.households[&away()].name.as_deref(), Some("The Lane"));
+    assert_eq!(preview.homes[&away()].name.as_deref(), Some("The Lane"));
     assert_eq!((preview.others(), home.commit(preview, Others::Refuse).await.unwrap().new), (String::new(), 1));
 }
 
 #[tokio::test]
-async fn a_backup_of_another_household_stores_nothing_until_told() {
+async fn a_backup_of_another_home_stores_nothing_until_told() {
     let dir = tempfile::tempdir().unwrap();
     let (home, _, backup) = two(dir.path()).await;
     let before = home.revision().await.unwrap();
     let refused = home.restore(&backup, Others::Refuse).await.unwrap_err();
-    assert!(matches!(refused, StoreError::OtherHousehold { .. }), "{refused}");
+    assert!(matches!(refused, StoreError::OtherHome { .. }), "{refused}");
     assert!(refused.to_string().contains("The Lane") && refused.to_string().contains("3 events"), "{refused}");
     assert_eq!(home.revision().await.unwrap(), before);
     let done = home.restore(&backup, Others::TakeIn).await.unwrap();
-    assert_eq!((done.new, done.households[&away()].events), (3, 3));
+    assert_eq!((done.new, done.homes[&away()].events), (3, 3));
 }
 
 #[tokio::test]
-async fn an_empty_notebook_takes_a_file_of_several_households_as_it_is() {
+async fn an_empty_notebook_takes_a_file_of_several_homes_as_it_is() {
     let dir = tempfile::tempdir().unwrap();
     let (home, _, backup) = two(dir.path()).await;
     home.restore(&backup, Others::TakeIn).await.unwrap();
@@ -107,7 +107,7 @@ async fn an_empty_notebook_takes_a_file_of_several_households_as_it_is() {
     assert_eq!(home.export(Format::JsonLines, &mut file).await.unwrap(), 4);
     let copy = Store::open(&dir.path().join("copy")).await.unwrap();
     let preview = copy.preview(&file, &OPTIONS).await.unwrap();
-    assert_eq!(preview.households.len(), 2);
+    assert_eq!(preview.homes.len(), 2);
     assert_eq!(copy.commit(preview, Others::Refuse).await.unwrap().new, 4);
-    assert_eq!(copy.households().await.unwrap(), [home_id(), away()]);
+    assert_eq!(copy.homes().await.unwrap(), [home_id(), away()]);
 }

@@ -1,6 +1,6 @@
 //! The configuration of an invented household: people, rewards, words, plans. Indices count from 0.
 
-use crate::learner::LearnerTruth;
+use crate::animal::AnimalTruth;
 use crate::truth::Stuck;
 use sayso_model::{
     Grams, Kcal, Label, LikesFormat, Note, Place, ProbeDesign, RewardKind, Role, Seconds, SwapEnd, Zone,
@@ -29,7 +29,7 @@ impl Default for AnswerHabit {
 
 /// One person.
 #[derive(Clone, PartialEq, Debug)]
-pub struct TeacherTruth {
+pub struct PersonTruth {
     /// The name used at home.
     pub name: Label,
     /// What they are to the household.
@@ -52,13 +52,13 @@ pub struct TeacherTruth {
     pub mistaps: f64,
 }
 
-impl TeacherTruth {
+impl PersonTruth {
     /// An ordinary person with that median delay.
     #[must_use]
     pub fn ordinary(name: Label, delay_s: f64) -> Self {
         Self {
             name,
-            role: Role::Household,
+            role: Role::Home,
             delay_s,
             delay_spread: 0.35,
             share: 1.0,
@@ -91,7 +91,7 @@ pub struct RewardTruth {
     /// Whether the household says this word often already.
     pub already_said: bool,
     /// Learners it is for (by index); empty means all.
-    pub learners: Vec<usize>,
+    pub animals: Vec<usize>,
 }
 
 /// A word and what the household does with it.
@@ -110,7 +110,7 @@ pub struct WordTruth {
     /// Whether it ends a session.
     pub closing: bool,
     /// Learners it is taught to (by index).
-    pub learners: Vec<usize>,
+    pub animals: Vec<usize>,
     /// Where its button is.
     pub place: Place,
     /// Day (from 0) on which its card is written and its button placed.
@@ -241,7 +241,7 @@ pub struct Remarked {
 
 /// An invented household.
 #[derive(Clone, PartialEq, Debug)]
-pub struct Household {
+pub struct Home {
     /// What it calls itself.
     pub name: Label,
     /// The zone it lives in.
@@ -251,13 +251,13 @@ pub struct Household {
     /// Rows and columns of the board, 1 to 20 each.
     pub board: (u8, u8),
     /// People. The first one writes the cards.
-    pub teachers: Vec<TeacherTruth>,
+    pub people: Vec<PersonTruth>,
     /// Rewards.
     pub rewards: Vec<RewardTruth>,
     /// Words.
     pub words: Vec<WordTruth>,
     /// Learners.
-    pub learners: Vec<LearnerTruth>,
+    pub animals: Vec<AnimalTruth>,
     /// Rules of the house.
     pub rules: Vec<Rule>,
     /// Remarks.
@@ -283,7 +283,7 @@ pub enum ConfigError {
     OutOfRange(&'static str, &'static str),
 }
 
-impl Household {
+impl Home {
     /// Checks that every index points somewhere and every number is in range.
     ///
     /// # Errors
@@ -291,8 +291,8 @@ impl Household {
     pub fn check(&self) -> Result<(), ConfigError> {
         use ConfigError::{Dangling, None as Missing, OutOfRange};
         let ok = |good: bool, error: ConfigError| if good { Ok(()) } else { Err(error) };
-        ok(!self.teachers.is_empty(), Missing("teachers"))?;
-        ok(!self.learners.is_empty(), Missing("learners"))?;
+        ok(!self.people.is_empty(), Missing("people"))?;
+        ok(!self.animals.is_empty(), Missing("animals"))?;
         ok(self.days >= 1 && self.days <= 20_000, OutOfRange("days", "1 to 20000"))?;
         let (rows, columns) = self.board;
         ok((1..=20).contains(&rows) && (1..=20).contains(&columns), OutOfRange("board", "1 to 20 rows and columns"))?;
@@ -301,12 +301,12 @@ impl Household {
                 (r.kind == RewardKind::Food) == r.kcal_per_piece.is_some(),
                 OutOfRange("kcal_per_piece", "there for food and only for food"),
             )?;
-            ok(r.learners.iter().all(|l| *l < self.learners.len()), Dangling("reward.learners"))?;
+            ok(r.animals.iter().all(|l| *l < self.animals.len()), Dangling("reward.animals"))?;
         }
         let mut places = std::collections::BTreeSet::new();
         for w in &self.words {
             ok(w.reward < self.rewards.len(), Dangling("word.reward"))?;
-            ok(w.learners.iter().all(|l| *l < self.learners.len()), Dangling("word.learners"))?;
+            ok(w.animals.iter().all(|l| *l < self.animals.len()), Dangling("word.animals"))?;
             ok(w.place.row < rows && w.place.column < columns, OutOfRange("word.place", "on the board"))?;
             ok(places.insert(w.place), OutOfRange("word.place", "one word's only"))?;
             ok(
@@ -314,10 +314,10 @@ impl Household {
                 OutOfRange("word.ease and fetch_s", "finite, and not negative"),
             )?;
         }
-        for t in &self.teachers {
-            ok(t.delay_s > 0.0 && t.delay_s.is_finite(), OutOfRange("teacher.delay_s", "above 0"))?;
+        for t in &self.people {
+            ok(t.delay_s > 0.0 && t.delay_s.is_finite(), OutOfRange("person.delay_s", "above 0"))?;
         }
-        for l in &self.learners {
+        for l in &self.animals {
             ok((0.5..=120.0).contains(&l.plan.wait_s), OutOfRange("plan.wait_s", "0.5 to 120"))?;
             ok(l.plan.hours.iter().all(|h| (0.0..24.0).contains(h)), OutOfRange("plan.hours", "from 0 to below 24"))?;
             ok(
@@ -345,6 +345,6 @@ impl Household {
             ok(shies.iter().all(|(w, _)| *w < self.words.len()), Dangling("presser.shies_from"))?;
         }
         ok(self.rules.iter().all(|r| r.word.is_none_or(|w| w < self.words.len())), Dangling("rule.word"))?;
-        ok(self.stuck.iter().all(|s| s.word < self.words.len() && s.learner < self.learners.len()), Dangling("stuck"))
+        ok(self.stuck.iter().all(|s| s.word < self.words.len() && s.animal < self.animals.len()), Dangling("stuck"))
     }
 }

@@ -10,16 +10,15 @@ use axum::Router;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
-use sayso_model::{HouseholdCard, Zone};
+use sayso_model::{HomeCard, Zone};
 
 pub fn router() -> Router<AppState> {
-    Router::new().route("/people/household", get(edit).post(save))
+    Router::new().route("/people/home", get(edit).post(save))
 }
 
 async fn edit(page: Page) -> Markup {
-    let typed = Typed::default()
-        .with_some("name", page.story.household().map(|h| h.name.clone()))
-        .with("zone", page.zone.name());
+    let typed =
+        Typed::default().with_some("name", page.story.home().map(|h| h.name.clone())).with("zone", page.zone.name());
     form(&page, &typed)
 }
 
@@ -28,7 +27,7 @@ async fn save(page: Page, typed: Typed) -> Result<Response, Error> {
     let zone = Zone::new(typed.text("zone"));
     let (name, zone) = (typed.label("name"), typed.checked("zone", zone));
     if let (Some(name), Some(zone)) = (name, zone)
-        && typed.kept(page.keep(vec![page.event(HouseholdCard { name, zone })]).await)?
+        && typed.kept(page.keep(vec![page.event(HomeCard { name, zone })]).await)?
     {
         return Ok(Redirect::to("/people").into_response());
     }
@@ -39,10 +38,10 @@ fn form(page: &Page, typed: &Typed) -> Markup {
     layout(
         page,
         Tab::People,
-        "Household",
+        "Home",
         html! {
             (summary(typed))
-            form method="post" action="/people/household" .stack {
+            form method="post" action="/people/home" .stack {
                 (line(typed, "name", "Name", "as you call it", true))
                 div.field {
                     label for="zone" { "Time zone" }

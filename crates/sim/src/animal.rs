@@ -212,7 +212,7 @@ impl Default for Presser {
 
 /// Everything true of one learner.
 #[derive(Clone, PartialEq, Debug)]
-pub struct LearnerTruth {
+pub struct AnimalTruth {
     /// The name used at home.
     pub name: Label,
     /// Species.
@@ -238,10 +238,10 @@ pub struct LearnerTruth {
     /// Learning and pressing.
     pub presser: Presser,
     /// What the household does with this learner.
-    pub plan: crate::household::Plan,
+    pub plan: crate::home::Plan,
 }
 
-impl LearnerTruth {
+impl AnimalTruth {
     /// An ordinary learner with those likes.
     #[must_use]
     pub fn ordinary(name: Label, species: Species, likes: Vec<Liking>) -> Self {
@@ -258,7 +258,7 @@ impl LearnerTruth {
             likes,
             temper: Temper::default(),
             presser: Presser::default(),
-            plan: crate::household::Plan::default(),
+            plan: crate::home::Plan::default(),
         }
     }
 }

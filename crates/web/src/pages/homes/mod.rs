@@ -7,26 +7,26 @@ pub use view::name;
 use crate::error::Error;
 use crate::form::Form;
 use crate::layout::Tab;
-use crate::page::{HOUSEHOLD_COOKIE, Page};
+use crate::page::{HOME_COOKIE, Page};
 use crate::state::AppState;
 use axum::Router;
 use axum::http::header::SET_COOKIE;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::Markup;
-use sayso_model::{HouseholdId, Story};
+use sayso_model::{HomeId, Story};
 use serde::Deserialize;
 use std::sync::Arc;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/households", get(show).post(choose))
+    Router::new().route("/homes", get(show).post(choose))
 }
 
 async fn show(page: Page) -> Result<Markup, Error> {
-    let mut all: Vec<(HouseholdId, Arc<Story>)> = Vec::new();
-    for household in &page.households {
-        all.push((*household, page.state.store.story(*household).await?));
+    let mut all: Vec<(HomeId, Arc<Story>)> = Vec::new();
+    for home in &page.homes {
+        all.push((*home, page.state.store.story(*home).await?));
     }
     Ok(view::view(&page, &all))
 }
@@ -34,16 +34,15 @@ async fn show(page: Page) -> Result<Markup, Error> {
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Chosen {
-    household: HouseholdId,
+    home: HomeId,
 }
 
 async fn choose(page: Page, Form(chosen): Form<Chosen>) -> Result<Response, Error> {
-    if !page.households.contains(&chosen.household) {
-        return Err(Error::refused("household", "is none of this notebook's"));
+    if !page.homes.contains(&chosen.home) {
+        return Err(Error::refused("home", "is none of this notebook's"));
     }
-    let story = page.state.store.story(chosen.household).await?;
-    let first = story.learners().into_values().find(|l| l.active).map(|l| l.learner);
-    let cookie =
-        format!("{HOUSEHOLD_COOKIE}={}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict", chosen.household);
+    let story = page.state.store.story(chosen.home).await?;
+    let first = story.animals().into_values().find(|l| l.active).map(|l| l.animal);
+    let cookie = format!("{HOME_COOKIE}={}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict", chosen.home);
     Ok(([(SET_COOKIE, cookie)], Redirect::to(&Tab::Today.href(first))).into_response())
 }
