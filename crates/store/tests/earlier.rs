@@ -25,7 +25,9 @@ async fn earlier_notebook() -> (tempfile::TempDir, Store) {
 
 #[test]
 fn the_export_has_every_kind_of_its_time_under_the_names_of_its_time() {
-    for name in ["household_card", "learner_card", "teacher_card", "\"by\":\"learner\"", "\"learners\":", "\"teacher\":"] {
+    for name in
+        ["household_card", "learner_card", "teacher_card", "\"by\":\"learner\"", "\"learners\":", "\"teacher\":"]
+    {
         assert!(EXPORT.contains(name), "{name}");
     }
     for kind in Kind::ALL {
