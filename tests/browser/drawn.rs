@@ -126,7 +126,7 @@ async fn while_swaps_are_agreed_the_draw_comes_first_and_a_strong_sign_stops_the
     browser.goto(&server.url(&format!("/l/{who}/swaps"))).await;
     // The demo may have agreed to some; a person may stop them at any time.
     if browser.page.find(fantoccini::Locator::Css("[data-test=swaps-running]")).await.is_ok() {
-        browser.follow("button[value=household]").await;
+        browser.follow("button[value=home]").await;
     }
     browser.find("swaps-begin").await;
     browser.picture("swaps").await;
@@ -135,7 +135,7 @@ async fn while_swaps_are_agreed_the_draw_comes_first_and_a_strong_sign_stops_the
                   for (const b of all) b.checked = false; \
                   for (const b of [...on, ...all.filter((b) => !on.includes(b))].slice(0, 2)) b.checked = true; return all.length >= 2";
     browser.until("two words ticked", ticked).await;
-    browser.press("input[name=household]").await;
+    browser.press("input[name=home]").await;
     browser.page.execute("document.querySelector('input[name=one_in]').value = '4'", vec![]).await.unwrap();
     browser.follow("[data-test=swaps-begin]").await;
     browser.find("swaps-running").await;

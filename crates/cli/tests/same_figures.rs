@@ -105,11 +105,11 @@ async fn page_command_and_api_say_the_same_of_fifty_homes() {
             Command::new(env!("CARGO_BIN_EXE_sayso")).args(["evidence", "--data"]).arg(&data).output().unwrap();
         assert!(command.status.success());
         let command = String::from_utf8(command.stdout).unwrap();
-        let animal = api["animal"]["said"].as_str().unwrap();
-        assert!(command.contains(animal), "household {seed}: {animal:?} not in {command}");
+        let of_all = api["animal"]["said"].as_str().unwrap();
+        assert!(command.contains(of_all), "household {seed}: {of_all:?} not in {command}");
         for word in api["words"].as_array().unwrap() {
             let page = text(&served.get(&format!("/l/{animal}/evidence/{}", word["word"].as_str().unwrap())));
-            assert!(page.contains(animal), "household {seed}: {animal:?} not on the page");
+            assert!(page.contains(of_all), "household {seed}: {of_all:?} not on the page");
             for ladder in ["asking", "hearing"] {
                 let said = word[ladder]["said"].as_str().unwrap();
                 assert!(page.contains(said) && command.contains(said), "household {seed}: {said:?}");
