@@ -14,7 +14,8 @@ use maud::{Markup, html};
 use sayso_advisor::recording::{MAKE_IT_OUT, advice, measured};
 use sayso_listen::{Clip, ClipReport, check_clips};
 use sayso_model::WordCard;
-use sayso_store::{ClipHash, MOST_CLIP_BYTES, NoSound, Recording};
+use sayso_notebook::{NoSound, Recording, enrol, recordings};
+use sayso_store::{ClipHash, MOST_CLIP_BYTES};
 
 /// Largest request that brings a recording: the recording and the frame of a form around it.
 pub const MOST_UPLOAD: usize = MOST_CLIP_BYTES + (64 << 10);
@@ -37,7 +38,7 @@ pub async fn take(
         return Err(Error::TooLarge(MOST_CLIP_BYTES));
     }
     let store = &page.state.store;
-    let done = store.enrol(page.home, &page.story, &card, bytes.to_vec()).await.map_err(|e| match e {
+    let done = enrol(store, page.home, &page.story, &card, bytes.to_vec()).await.map_err(|e| match e {
         NoSound::Store(e) => Error::from(e),
         other => Error::refused(FIELD, format!("cannot be used: {other}")),
     })?;
@@ -113,7 +114,7 @@ struct Checked {
 }
 
 async fn checked(page: &AnimalPage, word: &WordCard) -> Result<Vec<Checked>, Error> {
-    let all = page.state.store.recordings(&page.story).await?;
+    let all = recordings(&page.state.store, &page.story).await?;
     let (of_word, others): (Vec<_>, Vec<_>) = all.into_iter().partition(|r| r.card.word == word.word);
     if of_word.is_empty() {
         return Ok(Vec::new());
