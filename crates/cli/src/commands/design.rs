@@ -2,7 +2,7 @@
 
 use super::notebook;
 use super::serve::now;
-use super::tell::{asked, story};
+use super::tell::story;
 use crate::args::{Designing, Planning};
 use crate::error::CliError;
 use crate::out::say;

@@ -7,7 +7,7 @@ use crate::out::say;
 use sayso_advisor::agreement::{ScoreScale, agreement, read};
 use sayso_advisor::claim_text::{by_ladder, of_animal, rivals_of};
 use sayso_advisor::{Advice, evidence, today};
-use sayso_model::{AnimalCard, Story};
+use sayso_model::Story;
 use sayso_notebook::animal_named;
 use std::path::Path;
 use std::sync::Arc;
