@@ -45,7 +45,8 @@ async fn what_is_kept_counts_and_what_is_unsound_keeps_nothing() {
     let story = notebook.store.story(notebook.home).await.unwrap();
     assert_eq!(story.home().unwrap().name.as_str(), "By the sea");
     let known = story.ledger().len();
-    let unsound = Event { animal: None, ..pen.event(sayso_model::Joining { session: sayso_model::SessionId(uuid(7)) }) };
+    let unsound =
+        Event { animal: None, ..pen.event(sayso_model::Joining { session: sayso_model::SessionId(uuid(7)) }) };
     let kept = keep(&notebook.store, &story, vec![pen.event(card("Elsewhere")), unsound]).await;
     assert!(matches!(&kept, Err(NotKept::Refused(p)) if p.0[0].field == "animal"), "{kept:?}");
     assert_eq!(notebook.store.story(notebook.home).await.unwrap().ledger().len(), known);
@@ -77,5 +78,7 @@ async fn names_are_found_in_any_case_and_by_id_and_a_wrong_one_is_answered_with_
     assert!(wrong.to_string().contains(&animal), "{wrong}");
     let card = word_named(story, Some(id), &format!(" {} ", word.to_uppercase())).unwrap();
     assert_eq!(word_named(story, None, &card.word.to_string()).unwrap().word, card.word);
-    assert!(matches!(word_named(story, None, "no such word"), Err(NotNamed::Word { known, .. }) if known.contains(&word)));
+    assert!(
+        matches!(word_named(story, None, "no such word"), Err(NotNamed::Word { known, .. }) if known.contains(&word))
+    );
 }

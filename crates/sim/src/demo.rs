@@ -2,9 +2,9 @@
 
 use crate::animal::{AnimalTruth, Liking, Presser, Temper};
 use crate::fixed::{label, note, zone};
+use crate::held_up::{Cause, Stuck};
 use crate::home::*;
 use crate::run::{Simulated, Simulation};
-use crate::truth::{Cause, Stuck};
 use sayso_model::*;
 
 /// Ten weeks of an invented household, ending at `end`. Every figure in it is simulated.

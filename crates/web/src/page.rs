@@ -76,6 +76,12 @@ impl Page {
         Pen { home: self.home, animal: self.animal, person: self.person, zone, now: self.now }.event(body)
     }
 
+    /// An event of now about the whole home, whichever animal's page it was written on.
+    #[must_use]
+    pub fn about_home(&self, body: impl Into<Body>) -> Event {
+        Event { animal: None, ..self.event(body) }
+    }
+
     /// Puts events into the log, as [`sayso_notebook::keep`].
     ///
     /// # Errors

@@ -1,6 +1,5 @@
 //! The recording of a word: taken in, checked at once, drawn and played.
 
-use super::card::of_home;
 use super::known;
 use super::picture::drawn;
 use crate::error::Error;
@@ -42,7 +41,7 @@ pub async fn take(
         NoSound::Store(e) => Error::from(e),
         other => Error::refused(FIELD, format!("cannot be used: {other}")),
     })?;
-    let cards = done.cards.into_iter().map(|c| of_home(&page, c)).collect();
+    let cards = done.cards.into_iter().map(|c| page.about_home(c)).collect();
     page.keep(cards).await?;
     Ok(Redirect::to(&format!("/l/{}/words/card/{}?kept=recording#recording", page.id, card.word)).into_response())
 }
