@@ -6,6 +6,15 @@ pub enum CliError {
     /// The notebook.
     #[error(transparent)]
     Store(#[from] sayso_store::StoreError),
+    /// Opening a notebook.
+    #[error(transparent)]
+    Notebook(#[from] sayso_notebook::NoNotebook),
+    /// Writing into it.
+    #[error(transparent)]
+    NotKept(#[from] sayso_notebook::NotKept),
+    /// A name that stands for nothing in it.
+    #[error(transparent)]
+    NotNamed(#[from] sayso_notebook::NotNamed),
     /// Serving.
     #[error(transparent)]
     Serve(#[from] sayso_web::ServeError),

@@ -238,7 +238,7 @@ pub struct AnimalTruth {
     /// Learning and pressing.
     pub presser: Presser,
     /// What the household does with this learner.
-    pub plan: crate::home::Plan,
+    pub plan: crate::plan::Plan,
 }
 
 impl AnimalTruth {
@@ -258,7 +258,7 @@ impl AnimalTruth {
             likes,
             temper: Temper::default(),
             presser: Presser::default(),
-            plan: crate::home::Plan::default(),
+            plan: crate::plan::Plan::default(),
         }
     }
 }

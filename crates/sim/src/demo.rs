@@ -2,9 +2,9 @@
 
 use crate::animal::{AnimalTruth, Liking, Presser, Temper};
 use crate::fixed::{label, note, zone};
+use crate::held_up::{Cause, Stuck};
 use crate::home::*;
 use crate::run::{Simulated, Simulation};
-use crate::truth::{Cause, Stuck};
 use sayso_model::*;
 
 /// Ten weeks of an invented household, ending at `end`. Every figure in it is simulated.
@@ -16,7 +16,7 @@ use sayso_model::*;
 /// let end = "2026-11-25T19:30:00Z".parse()?;
 /// let demo = sayso_sim::demo(7, end);
 /// let story = sayso_model::Story::from_events(demo.events);
-/// assert_eq!(story.learners().len(), 2);
+/// assert_eq!(story.animals().len(), 2);
 /// # Ok::<(), sayso_model::time::TimeError>(())
 /// ```
 #[must_use]

@@ -3,9 +3,9 @@
 use crate::animal::{AnimalTruth, Liking, Noise, Presser, Style, Temper};
 use crate::chance::Chance;
 use crate::fixed::{label, zone};
+use crate::held_up::{Cause, Stuck};
 use crate::home::*;
 use crate::run::{Simulated, Simulation};
-use crate::truth::{Cause, Stuck};
 use sayso_model::*;
 
 /// The word that is stuck in [`stuck_home`].

@@ -1,7 +1,7 @@
 //! Likes tests in all four formats, and checks of understanding.
 
 use crate::chance::logistic;
-use crate::home::{LikesPlan, ProbeSchedule};
+use crate::plan::{LikesPlan, ProbeSchedule};
 use crate::sitting::Sitting;
 use crate::world::{World, seconds};
 use sayso_model::order::order;

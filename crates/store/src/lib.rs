@@ -10,12 +10,10 @@ mod clips;
 mod digest;
 mod error;
 mod exchange;
-mod heard;
 mod homes;
 mod incoming;
 mod log;
 mod open;
-mod recordings;
 mod restore;
 mod row;
 mod snippets;
@@ -29,13 +27,11 @@ pub use clips::{ClipHash, MOST_CLIP_BYTES};
 pub use error::StoreError;
 pub use exchange::{
     Archived, ClipsBrought, ColumnHelp, Format, ImportOptions, Imported, MOST_FILE_BYTES, MOST_LINE_BYTES,
-    MOST_PROBLEMS, Preview, RowProblem, columns_of, events_of_archive,
+    MOST_PROBLEMS, Preview, RowProblem, columns_of, events_of_archive, labelled,
 };
-pub use heard::{Diary, Listened, NoVocabulary, NotKept, UNSURE, Vocabulary};
 pub use homes::{Others, Share, Shares};
 pub use incoming::read_event;
 pub use log::{Logged, Revision};
-pub use recordings::{Enrolment, NoSound, Recording, clip_from_bytes};
 pub use restore::Restored;
 pub use snippets::{MOST_SNIPPET_BYTES, MOST_SNIPPETS, SNIPPET_DAYS};
 pub use store::Store;

@@ -44,6 +44,12 @@ impl std::fmt::Debug for Store {
 }
 
 impl Store {
+    /// Whether a folder holds a notebook, readable or not.
+    #[must_use]
+    pub fn is_in(dir: &Path) -> bool {
+        crate::open::database_in(dir).exists()
+    }
+
     /// Opens the notebook in a folder: creates `dir` and `dir/sayso.db` where missing, checks the file and brings
     /// its schema up to date. Several processes may have the same notebook open. One that may only be read is opened to
     /// be looked at, exported and backed up; see [`Store::is_read_only`].

@@ -1,12 +1,7 @@
 //! Errors at the edge: what was wrong and what would be right, in words; internals go to the log, not to the page.
 
-use crate::layout::bare;
-use axum::Json;
-use axum::extract::Request;
 use axum::http::{StatusCode, header};
-use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
-use maud::html;
 use sayso_model::{Problem, Problems};
 use serde::Serialize;
 
@@ -101,15 +96,15 @@ impl From<&Problem> for ProblemJson {
     }
 }
 
-/// An error on its way to being told; [`in_words`] makes a page or JSON of it.
+/// An error on its way to being told; [`crate::told::in_words`] makes a page or JSON of it.
 #[derive(Clone, Debug, Serialize)]
-struct Told {
-    error: String,
+pub(crate) struct Told {
+    pub error: String,
     #[serde(skip_serializing_if = "Vec::is_empty")]
-    problems: Vec<ProblemJson>,
+    pub problems: Vec<ProblemJson>,
     /// What goes to the log.
     #[serde(skip)]
-    log: Option<String>,
+    pub log: Option<String>,
 }
 
 impl IntoResponse for Error {
@@ -145,78 +140,4 @@ fn chain(error: &dyn std::error::Error) -> String {
         source = cause.source();
     }
     words
-}
-
-/// The answer for addresses nothing is at.
-pub async fn no_such_page() -> Error {
-    Error::NotFound("There is nothing at this address.".into())
-}
-
-/// Middleware: tells errors as JSON under `/api`, as a page elsewhere. Also puts words to answers the framework
-/// itself gives without any, such as 405 and 413.
-pub async fn in_words(request: Request, next: Next) -> Response {
-    let json = request.uri().path().starts_with("/api");
-    let asked = format!("{} {}", request.method(), request.uri().path());
-    let mut response = next.run(request).await;
-    let status = response.status();
-    if !status.is_client_error() && !status.is_server_error() {
-        return response;
-    }
-    let told = match response.extensions_mut().remove::<Told>() {
-        Some(told) => told,
-        None if status == StatusCode::METHOD_NOT_ALLOWED => {
-            Told { error: "This address does not take that kind of request.".into(), problems: Vec::new(), log: None }
-        }
-        None if status == StatusCode::PAYLOAD_TOO_LARGE => Told {
-            error: "That is too large for this address; send less at once.".into(),
-            problems: Vec::new(),
-            log: None,
-        },
-        None if status.is_server_error() => {
-            tracing::error!("{asked} was answered {status}.");
-            return response;
-        }
-        None => return response,
-    };
-    if let Some(what) = &told.log {
-        tracing::error!("{asked}: {what}");
-    }
-    let mut answer = if json {
-        (status, Json(&told)).into_response()
-    } else if status == StatusCode::UNAUTHORIZED {
-        return axum::response::Redirect::to("/pair").into_response();
-    } else if status == StatusCode::CONFLICT {
-        return axum::response::Redirect::to("/start").into_response();
-    } else {
-        (status, page(status, &told)).into_response()
-    };
-    for name in [header::RETRY_AFTER, header::ALLOW] {
-        if let Some(value) = response.headers().get(&name) {
-            answer.headers_mut().insert(name, value.clone());
-        }
-    }
-    answer
-}
-
-fn page(status: StatusCode, told: &Told) -> maud::Markup {
-    let title = match status {
-        StatusCode::NOT_FOUND => "Not here",
-        StatusCode::UNPROCESSABLE_ENTITY => "Please check what you entered",
-        StatusCode::FORBIDDEN => "Not allowed from here",
-        StatusCode::TOO_MANY_REQUESTS => "Wait a little",
-        StatusCode::INSUFFICIENT_STORAGE => "The disk is full",
-        StatusCode::SERVICE_UNAVAILABLE => "Not just now",
-        _ => "That did not work",
-    };
-    bare(
-        title,
-        html! {
-            @if told.problems.is_empty() { p { (told.error) } }
-            @else {
-                p { "Nothing was kept. Go back, change this, and send it again:" }
-                ul { @for p in &told.problems { li { strong { (p.field.trim_start_matches("body.").replace('_', " ")) } " " (p.what) } } }
-            }
-            p { a.button href="/" { "To the start" } }
-        },
-    )
 }

@@ -22,6 +22,7 @@ pub mod secure;
 pub mod serve;
 pub mod state;
 pub mod store;
+pub mod told;
 pub mod typed;
 pub mod wording;
 
@@ -45,10 +46,10 @@ pub fn app(state: AppState) -> Router {
         .nest("/api", api::router())
         .merge(assets::router())
         .merge(access::router())
-        .fallback(error::no_such_page)
+        .fallback(told::no_such_page)
         .layer(DefaultBodyLimit::max(MOST_BODY))
         .layer(from_fn_with_state(state.clone(), access::guard))
-        .layer(from_fn(error::in_words))
+        .layer(from_fn(told::in_words))
         .layer(from_fn(access::headers))
         .with_state(state)
 }

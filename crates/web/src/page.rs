@@ -72,44 +72,23 @@ impl Page {
     /// An event of now, by who holds this device, about the animal in the address. Change fields where that is wrong.
     #[must_use]
     pub fn event(&self, body: impl Into<Body>) -> Event {
-        Event {
-            id: EventId(Uuid::now_v7()),
-            home: self.home,
-            animal: self.animal,
-            person: self.person,
-            happened_at: self.now,
-            zone: self.zone.clone(),
-            recorded_at: self.now,
-            source: Source::Tap,
-            body: body.into(),
-        }
+        let zone = self.zone.clone();
+        Pen { home: self.home, animal: self.animal, person: self.person, zone, now: self.now }.event(body)
     }
 
-    /// Puts events into the log, cards and amendments dated so that they count ([`Story::in_time`]). Events known
-    /// already count as kept.
+    /// An event of now about the whole home, whichever animal's page it was written on.
+    #[must_use]
+    pub fn about_home(&self, body: impl Into<Body>) -> Event {
+        Event { animal: None, ..self.event(body) }
+    }
+
+    /// Puts events into the log, as [`sayso_notebook::keep`].
     ///
     /// # Errors
     /// [`Error::Refused`] with every problem of every refused event (the others are kept), [`Error::Internal`] where
     /// the store fails.
     pub async fn keep(&self, events: Vec<Event>) -> Result<(), Error> {
-        let events = events.into_iter().map(|e| self.story.in_time(e));
-        let events =
-            events.collect::<Result<Vec<_>, _>>().map_err(|late| Error::refused(late.field(), late.to_string()))?;
-        for event in &events {
-            event.check().map_err(Error::Refused)?;
-        }
-        let mut problems = Vec::new();
-        for appended in self.state.store.append(events).await? {
-            match appended {
-                Appended::New | Appended::Duplicate => {}
-                Appended::Conflict => problems.push(sayso_model::Problem {
-                    field: "id".into(),
-                    what: "belongs to another event already; send it again as a new one".into(),
-                }),
-                Appended::Refused(Problems(found)) => problems.extend(found),
-            }
-        }
-        if problems.is_empty() { Ok(()) } else { Err(Error::Refused(Problems(problems))) }
+        Ok(keep(&self.state.store, &self.story, events).await?)
     }
 }
 

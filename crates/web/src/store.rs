@@ -1,6 +1,7 @@
 //! The store as this crate uses it, in one place.
 
 use crate::error::Error;
+use sayso_notebook::NotKept;
 pub use sayso_store::{Appended, Logged, Revision, Store, StoreError};
 
 impl From<StoreError> for Error {
@@ -19,6 +20,17 @@ impl From<StoreError> for Error {
             | StoreError::Newer { .. }
             | StoreError::BadClip { .. } => Self::Damaged(format!("{error}.")),
             StoreError::NotImported(what) => Self::refused("file", what),
+            other => Self::internal(other),
+        }
+    }
+}
+
+impl From<NotKept> for Error {
+    fn from(why: NotKept) -> Self {
+        match why {
+            NotKept::Late(late) => Self::refused(late.field(), late.to_string()),
+            NotKept::Refused(problems) => Self::Refused(problems),
+            NotKept::Store(error) => error.into(),
             other => Self::internal(other),
         }
     }

@@ -205,3 +205,9 @@ const fn format_name(format: LikesFormat) -> &'static str {
         LikesFormat::FreeAccess => "free access",
     }
 }
+
+/// What a household is called.
+#[must_use]
+pub fn home_name(story: &Story) -> &str {
+    story.home().map_or("A home without a name", |card| card.name.as_str())
+}

@@ -1,8 +1,8 @@
 //! `design`: trials of a change, planned and read as on the page, from the same figures.
 
-use super::notebook::Notebook;
+use super::notebook;
 use super::serve::now;
-use super::tell::{asked, story};
+use super::tell::story;
 use crate::args::{Designing, Planning};
 use crate::error::CliError;
 use crate::out::say;
@@ -14,6 +14,7 @@ use sayso_advisor::welfare::rest_today;
 use sayso_model::{
     AnimalId, CaseCondition, CaseDesign, CaseUnit, DesignId, DesignPlan, DesignStop, Label, Seconds, Story, WordId,
 };
+use sayso_notebook::{animal_named, word_named};
 use uuid::Uuid;
 
 /// Does what was asked.
@@ -21,7 +22,7 @@ pub async fn design(what: &Designing) -> Result<(), CliError> {
     match what {
         Designing::List { data, animal } => {
             let story = story(&data.data).await?;
-            for card in asked(&story, animal.as_deref())? {
+            for card in animal_named(&story, animal.as_deref())? {
                 say!("# {}", card.name);
                 for fact in designs::plans(&story, card.animal) {
                     let p = fact.part;
@@ -46,9 +47,9 @@ pub async fn design(what: &Designing) -> Result<(), CliError> {
         }
         Designing::Plan(asked) => plan(asked).await,
         Designing::Stop { data, trial, reason } => {
-            let book = Notebook::open(&data.data).await?;
+            let book = notebook::open(&data.data).await?;
             let animal = find(&book.story, *trial)?.animal;
-            let mut event = book.event(DesignStop { trial: *trial, reason: *reason, because: None });
+            let mut event = book.pen(now()).event(DesignStop { trial: *trial, reason: *reason, because: None });
             event.animal = Some(animal);
             book.keep(vec![event]).await?;
             say!("Stopped. Put everything back as it was.");
@@ -157,8 +158,8 @@ fn figures(r: &Report) {
 }
 
 async fn plan(what: &Planning) -> Result<(), CliError> {
-    let book = Notebook::open(&what.data).await?;
-    let cards = asked(&book.story, what.animal.as_deref())?;
+    let book = notebook::open(&what.data).await?;
+    let cards = animal_named(&book.story, what.animal.as_deref())?;
     let [card] = cards.as_slice() else {
         return Err(CliError::said("say which animal with --animal"));
     };
@@ -184,7 +185,11 @@ async fn plan(what: &Planning) -> Result<(), CliError> {
         label: what.label.as_ref().map(label).transpose()?,
         measure: what.measure,
         expected: what.expected,
-        words: what.word.iter().map(|w| word(&book.story, card.animal, w)).collect::<Result<_, _>>()?,
+        words: what
+            .word
+            .iter()
+            .map(|w| word_named(&book.story, Some(card.animal), w).map(|card| card.word))
+            .collect::<Result<_, _>>()?,
         animals: animals(&book.story, &what.across)?,
         unit: what.unit,
         first,
@@ -196,7 +201,7 @@ async fn plan(what: &Planning) -> Result<(), CliError> {
         seed: getrandom::u32().map_err(|e| CliError::said(format!("this machine gives no random numbers: {e}")))?,
     };
     let id = plan.trial;
-    let mut event = book.event(plan);
+    let mut event = book.pen(now()).event(plan);
     event.animal = Some(card.animal);
     event.check().map_err(|problems| CliError::said(problems.to_string()))?;
     book.keep(vec![event]).await?;
@@ -209,19 +214,10 @@ async fn plan(what: &Planning) -> Result<(), CliError> {
     Ok(())
 }
 
-fn word(story: &Story, animal: AnimalId, text: &str) -> Result<WordId, CliError> {
-    let all = story.words_of(animal);
-    let found = all.iter().find(|w| w.says.as_str().eq_ignore_ascii_case(text) || w.word.to_string() == text);
-    found.map(|w| w.word).ok_or_else(|| {
-        let names: Vec<&str> = all.iter().map(|w| w.says.as_str()).collect();
-        CliError::said(format!("--word: no word says \"{text}\"; there are: {}", names.join(", ")))
-    })
-}
-
 fn animals(story: &Story, names: &[String]) -> Result<Vec<AnimalId>, CliError> {
     let mut all = Vec::new();
     for name in names {
-        all.extend(asked(story, Some(name))?.into_iter().map(|c| c.animal));
+        all.extend(animal_named(story, Some(name))?.into_iter().map(|c| c.animal));
     }
     Ok(all)
 }

@@ -1,32 +1,33 @@
 //! `enrol` and `clips`: recordings of words, and what is good or bad about them.
 
-use super::notebook::Notebook;
+use super::notebook;
+use super::serve::now;
 use crate::error::CliError;
 use crate::out::say;
 use crate::recorded;
 use sayso_advisor::recording::{MAKE_IT_OUT, advice, measured};
 use sayso_listen::{Clip, ClipReport, check_clips};
-use sayso_model::WordCard;
+use sayso_notebook::{recordings, word_named};
 use sayso_store::MOST_CLIP_BYTES;
 use std::path::Path;
 use std::process::ExitCode;
 
 /// Enrols a sound file, or what the microphone hears for so many seconds, as the recording of a word.
 pub async fn enrol(dir: &Path, word: &str, file: Option<&Path>, record: Option<f64>) -> Result<ExitCode, CliError> {
-    let notebook = Notebook::open(dir).await?;
-    let card = asked(&notebook, word)?;
+    let notebook = notebook::open(dir).await?;
+    let card = word_named(&notebook.story, None, word)
+        .map_err(|e| CliError::said(format!("{e}. Add it on the page Words first")))?;
     let (name, bytes) = match (file, record) {
         (Some(file), _) => (file.display().to_string(), read(file)?),
         (None, Some(seconds)) => ("the recording".to_owned(), tokio::task::block_in_place(|| recorded::word(seconds))?),
         (None, None) => return Err(CliError::said("name a sound file, or say --record SECONDS")),
     };
-    let done = notebook
-        .store
-        .enrol(notebook.home, &notebook.story, &card, bytes)
+    let done = sayso_notebook::enrol(&notebook.store, notebook.home, &notebook.story, &card, bytes)
         .await
         .map_err(|e| CliError::said(format!("{name}: {e}")))?;
     let known = done.cards.is_empty();
-    let events = done.cards.into_iter().map(|c| notebook.event(c)).collect();
+    let pen = notebook.pen(now());
+    let events = done.cards.into_iter().map(|c| pen.event(c)).collect();
     notebook.keep(events).await?;
     say!("\"{}\": {}", card.says, if known { "this very recording was enrolled already." } else { "enrolled." });
     print(&done.report, done.others);
@@ -47,31 +48,6 @@ fn read(file: &Path) -> Result<Vec<u8>, CliError> {
     std::fs::read(file).map_err(told)
 }
 
-/// The active word that says this, or has this id.
-fn asked(notebook: &Notebook, word: &str) -> Result<WordCard, CliError> {
-    let words = notebook.story.words();
-    let mut active: Vec<&&WordCard> = words.values().filter(|w| w.active).collect();
-    active.sort_by(|a, b| a.says.cmp(&b.says));
-    let found: Vec<_> = active
-        .iter()
-        .filter(|w| w.says.as_str().to_lowercase() == word.trim().to_lowercase() || w.word.to_string() == word)
-        .collect();
-    match found.as_slice() {
-        [one] => Ok((***one).clone()),
-        [] => {
-            let names: Vec<&str> = active.iter().map(|w| w.says.as_str()).collect();
-            Err(CliError::said(format!(
-                "no word says \"{word}\"; there are: {}. Add it on the page Words first",
-                if names.is_empty() { "none yet".to_owned() } else { names.join(", ") }
-            )))
-        }
-        several => {
-            let ids: Vec<String> = several.iter().map(|w| w.word.to_string()).collect();
-            Err(CliError::said(format!("several words say \"{word}\"; give one of their ids: {}", ids.join(", "))))
-        }
-    }
-}
-
 fn print(report: &ClipReport, others: usize) {
     say!("  {}", measured(report, others));
     for finding in &report.findings {
@@ -84,8 +60,8 @@ fn print(report: &ClipReport, others: usize) {
 
 /// Checks all recordings in use. Answers 2 where something was found.
 pub async fn clips(dir: &Path) -> Result<ExitCode, CliError> {
-    let notebook = Notebook::open(dir).await?;
-    let all = notebook.store.recordings(&notebook.story).await?;
+    let notebook = notebook::open(dir).await?;
+    let all = recordings(&notebook.store, &notebook.story).await?;
     let mut found = false;
     let mut sound: Vec<Clip> = Vec::new();
     let enrolled: std::collections::BTreeSet<_> = all.iter().map(|r| r.card.word).collect();

@@ -1,40 +1,25 @@
 //! `today`, `evidence` and `agree`: what the pages say, as text.
 
-use super::notebook::Notebook;
+use super::notebook;
 use super::serve::now;
 use crate::error::CliError;
 use crate::out::say;
 use sayso_advisor::agreement::{ScoreScale, agreement, read};
 use sayso_advisor::claim_text::{by_ladder, of_animal, rivals_of};
 use sayso_advisor::{Advice, evidence, today};
-use sayso_model::{AnimalCard, Story};
+use sayso_model::Story;
+use sayso_notebook::animal_named;
 use std::path::Path;
 use std::sync::Arc;
 
 pub(super) async fn story(dir: &Path) -> Result<Arc<Story>, CliError> {
-    Ok(Notebook::open(dir).await?.story)
-}
-
-/// The animals asked for, by name or id.
-pub(super) fn asked(story: &Story, which: Option<&str>) -> Result<Vec<AnimalCard>, CliError> {
-    let all: Vec<AnimalCard> = story.animals().into_values().filter(|l| l.active).cloned().collect();
-    let Some(which) = which else { return Ok(all) };
-    let found: Vec<_> = all
-        .iter()
-        .filter(|l| l.name.as_str().eq_ignore_ascii_case(which) || l.animal.to_string() == which)
-        .cloned()
-        .collect();
-    if found.is_empty() {
-        let names: Vec<&str> = all.iter().map(|l| l.name.as_str()).collect();
-        return Err(CliError::said(format!("no animal is called \"{which}\"; there are: {}", names.join(", "))));
-    }
-    Ok(found)
+    Ok(notebook::open(dir).await?.story)
 }
 
 /// Prints what to do today.
 pub async fn today(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
     let story = story(dir).await?;
-    for card in asked(&story, which)? {
+    for card in animal_named(&story, which)? {
         say!("# {}", card.name);
         let Some(today) = today::today(&story, card.animal, now()) else { continue };
         for (i, advice) in today.advice.iter().enumerate() {
@@ -105,7 +90,7 @@ pub fn agree(file: &Path, scale: ScoreScale, headed: bool) -> Result<(), CliErro
 /// Prints the evidence for every word.
 pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
     let story = story(dir).await?;
-    for card in asked(&story, which)? {
+    for card in animal_named(&story, which)? {
         say!("# {}", card.name);
         for word in story.words_of(card.animal) {
             let Some(e) = evidence::evidence(&story, card.animal, word.word, now()) else { continue };

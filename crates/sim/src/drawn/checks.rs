@@ -1,33 +1,17 @@
 //! Planned checks, a few trials a day, and what a person may do to them.
 
+use super::checking::Check;
 use super::life::Life;
 use super::mind::LaidOut;
 use super::rounds::AHEAD_S;
 use super::{DrawnCheck, Trick};
 use sayso_model::order::{PlannedTrial, order};
 use sayso_model::*;
-use std::collections::VecDeque;
 
 /// Trials on one day.
 const A_DAY: usize = 16;
 /// Checks begun in place of dropped ones, for each that was planned.
 const IN_PLACE: u32 = 15;
-
-/// The check that is on, and how many are behind.
-#[derive(Clone, Debug, Default)]
-pub(super) struct Checking {
-    begun: usize,
-    in_place: u32,
-    on: Option<Check>,
-}
-
-#[derive(Clone, Debug)]
-struct Check {
-    plan: ProbePlan,
-    left: VecDeque<PlannedTrial>,
-    right: u32,
-    wrong: u32,
-}
 
 impl Life<'_> {
     pub(super) fn check_due(&self, day: u32) -> bool {

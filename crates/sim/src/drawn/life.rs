@@ -1,7 +1,7 @@
 //! The days of a drawn life: sittings, checks and bouts of pressing, one after another.
 
 use super::book::Book;
-use super::checks::Checking;
+use super::checking::Checking;
 use super::mind::Mind;
 use super::{DrawnHome, DrawnLife};
 use crate::chance::Chance;

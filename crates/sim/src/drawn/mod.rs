@@ -6,6 +6,7 @@
 
 mod answers;
 mod book;
+mod checking;
 mod checks;
 mod habit;
 mod life;

@@ -35,7 +35,8 @@ impl Occurrences {
 }
 
 /// The id of something that a file calls only by a label, such as a session "Sunday 1" or a new word "walk".
-pub(crate) fn labelled(home: HomeId, type_name: &str, label: &str) -> Uuid {
+#[must_use]
+pub fn labelled(home: HomeId, type_name: &str, label: &str) -> Uuid {
     let mut hash = Sha256::new();
     hash.update(b"sayso label 1");
     hash.update(home.0.as_bytes());

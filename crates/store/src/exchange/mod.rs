@@ -15,7 +15,7 @@ mod resolve;
 mod rows;
 
 pub use archive::{Archived, ClipsBrought, events_of_archive};
-pub(crate) use derive::labelled;
+pub use derive::labelled;
 pub(crate) use fields::is_note;
 pub use help::{ColumnHelp, columns_of};
 pub use preview::{ImportOptions, Imported, MOST_PROBLEMS, Preview, RowProblem};

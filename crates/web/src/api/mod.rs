@@ -29,5 +29,5 @@ pub fn router() -> Router<AppState> {
         .route("/export.jsonl", get(exchange::json_lines))
         .route("/export.csv", get(exchange::csv))
         .merge(imports)
-        .fallback(crate::error::no_such_page)
+        .fallback(crate::told::no_such_page)
 }

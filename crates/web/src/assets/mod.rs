@@ -2,7 +2,6 @@
 //! for ever and modules that import each other by relative path always fit together.
 
 use crate::error::Error;
-use crate::state::AppState;
 use axum::Router;
 use axum::extract::Path;
 use axum::http::header::{CACHE_CONTROL, CONTENT_TYPE};
@@ -80,7 +79,7 @@ pub fn names() -> impl Iterator<Item = &'static str> {
 }
 
 /// The route of the assets.
-pub fn router() -> Router<AppState> {
+pub fn router<S: Clone + Send + Sync + 'static>() -> Router<S> {
     Router::new().route("/assets/{version}/{*name}", get(serve)).route("/sw.js", get(worker))
 }
 

@@ -4,7 +4,8 @@ use super::message::{Begin, HeardPress, ToPage};
 use crate::error::Error;
 use sayso_listen::{Config, Ear, Enrolled, Heard, ListenError, Pace, wav};
 use sayso_model::{AnimalId, EventId, HomeId, Moment, Story};
-use sayso_store::{Diary, Listened, NoVocabulary, NotKept, Store, UNSURE};
+use sayso_notebook::{Diary, Listened, NoVocabulary, NotLogged, UNSURE, vocabulary};
+use sayso_store::Store;
 use std::collections::{BTreeMap, VecDeque};
 use std::sync::Arc;
 
@@ -51,7 +52,7 @@ impl Hearing {
         animal: Option<AnimalId>,
         begin: &Begin,
     ) -> Result<Self, Error> {
-        let vocabulary = store.vocabulary(story, Pace::Live).await.map_err(|e| match e {
+        let vocabulary = vocabulary(store, story, Pace::Live).await.map_err(|e| match e {
             NoVocabulary::Nothing(_) => Error::Unavailable(
                 "No word has a recording that can be listened for. Record the words first, on their cards.".into(),
             ),
@@ -164,15 +165,15 @@ impl Hearing {
     /// Puts what was heard into the log and says what became of it. What cannot be stored now waits for the next call.
     ///
     /// # Errors
-    /// [`NotKept`].
-    pub async fn log(&mut self, store: &Store, home: HomeId, now: Moment) -> Result<Vec<HeardPress>, NotKept> {
+    /// [`NotLogged`].
+    pub async fn log(&mut self, store: &Store, home: HomeId, now: Moment) -> Result<Vec<HeardPress>, NotLogged> {
         if self.waiting.is_empty() {
             return Ok(Vec::new());
         }
         let heard = std::mem::take(&mut self.waiting);
         let entries = match self.diary.keep(store, &self.words, &self.origin, self.began, &heard, now).await {
             Ok(entries) => entries,
-            Err(NotKept::Store(why)) => {
+            Err(NotLogged::Store(why)) => {
                 self.waiting = heard;
                 return Err(why.into());
             }
@@ -264,7 +265,7 @@ mod tests {
         });
         let sound = wav(tone.collect::<Vec<_>>().into_iter(), RATE);
         let story = store.story(home).await.unwrap();
-        let done = store.enrol(home, &story, &card, sound).await.unwrap();
+        let done = sayso_notebook::enrol(&store, home, &story, &card, sound).await.unwrap();
         store.append(done.cards.into_iter().map(|c| event(c.into())).collect()).await.unwrap();
         (store, home, word)
     }

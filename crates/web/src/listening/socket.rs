@@ -12,7 +12,7 @@ use axum::extract::ws::{Message, WebSocket, WebSocketUpgrade};
 use axum::http::HeaderMap;
 use axum::response::Response;
 use sayso_model::{AnimalId, HomeId};
-use sayso_store::NotKept;
+use sayso_notebook::NotLogged;
 use std::sync::Arc;
 use std::time::Duration;
 
@@ -58,7 +58,7 @@ struct Line {
 
 /// What came of samples.
 struct Worked {
-    logged: Result<Vec<HeardPress>, NotKept>,
+    logged: Result<Vec<HeardPress>, NotLogged>,
     upto: u64,
     /// Frames a second.
     second: u64,

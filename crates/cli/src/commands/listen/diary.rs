@@ -1,11 +1,11 @@
 //! Heard presses into the log of a notebook.
 
 use super::vocabulary::Vocabulary;
-use crate::commands::notebook::Notebook;
 use crate::commands::serve::now;
 use crate::error::CliError;
 use sayso_listen::Heard;
 use sayso_model::Moment;
+use sayso_notebook::{Notebook, animal_named};
 use tokio::runtime::Handle;
 
 /// What became of heard presses.
@@ -20,29 +20,16 @@ pub struct Kept {
 /// Writes heard presses into a notebook.
 pub struct Diary<'a> {
     notebook: &'a Notebook,
-    diary: sayso_store::Diary,
+    diary: sayso_notebook::Diary,
 }
 
 impl<'a> Diary<'a> {
     /// For the animal named, or the only one, or none: sound does not tell whose press it was.
     pub fn new(notebook: &'a Notebook, animal: Option<&str>) -> Result<Self, CliError> {
-        let animals = notebook.story.animals();
-        let active: Vec<_> = animals.values().filter(|l| l.active).collect();
-        let animal = match animal {
-            Some(name) => {
-                let found =
-                    active.iter().find(|l| l.name.as_str().eq_ignore_ascii_case(name) || l.animal.to_string() == name);
-                let names: Vec<&str> = active.iter().map(|l| l.name.as_str()).collect();
-                let none =
-                    || CliError::said(format!("no animal is called \"{name}\"; there are: {}", names.join(", ")));
-                Some(found.ok_or_else(none)?.animal)
-            }
-            None => match active.as_slice() {
-                [only] => Some(only.animal),
-                _ => None,
-            },
-        };
-        Ok(Self { notebook, diary: sayso_store::Diary::new(&notebook.story, notebook.home, animal) })
+        let mut named = animal_named(&notebook.story, animal)?;
+        let only = if named.len() == 1 { named.pop() } else { None };
+        let animal = only.map(|card| card.animal);
+        Ok(Self { notebook, diary: sayso_notebook::Diary::new(&notebook.story, notebook.home, animal) })
     }
 
     /// Logs presses of a sound that began at `began`; `origin` names the sound, such as by its hash.

@@ -7,13 +7,14 @@ mod stream;
 mod told;
 mod vocabulary;
 
-use super::notebook::Notebook;
+use super::notebook;
 use crate::args::Listening;
 use crate::error::CliError;
 use crate::out::say;
 use diary::Diary;
 use sayso_listen::{Heard, Pace};
 use sayso_model::Moment;
+use sayso_notebook::Notebook;
 use serde::Serialize;
 use std::path::Path;
 use std::process::ExitCode;
@@ -62,7 +63,7 @@ pub async fn listen(args: &Listening) -> Result<ExitCode, CliError> {
     check(args)?;
     let pace = if streams(args) || args.microphone { Pace::Live } else { Pace::File };
     let notebook = match &args.data {
-        Some(dir) => Some(Notebook::open(dir).await?),
+        Some(dir) => Some(notebook::open(dir).await?),
         None => None,
     };
     let vocabulary = match (&notebook, &args.clips) {

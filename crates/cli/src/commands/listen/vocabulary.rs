@@ -1,9 +1,8 @@
 //! What is listened for: the recordings of a notebook, or of a folder.
 
-use crate::commands::notebook::Notebook;
 use crate::error::CliError;
 use sayso_listen::{Clip, Enrolled, Pace};
-use sayso_store::{Listened, NoVocabulary};
+use sayso_notebook::{Listened, NoSound, NoVocabulary, Notebook, vocabulary};
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::Arc;
@@ -22,12 +21,12 @@ pub struct Vocabulary {
 impl Vocabulary {
     /// Every recording in use of a notebook; one that has no sound is told and left out.
     pub async fn of_notebook(notebook: &Notebook, pace: Pace) -> Result<Self, CliError> {
-        let told = |left_out: Vec<(String, sayso_store::NoSound)>| {
+        let told = |left_out: Vec<(String, NoSound)>| {
             for (says, why) in left_out {
                 eprintln!("\"{says}\" is not listened for: {why}");
             }
         };
-        match notebook.store.vocabulary(&notebook.story, pace).await {
+        match vocabulary(&notebook.store, &notebook.story, pace).await {
             Ok(found) => {
                 told(found.left_out);
                 Ok(Self { enrolled: found.enrolled, known: found.words })

@@ -14,7 +14,7 @@ use axum::routing::{get, post};
 use maud::{Markup, html};
 use sayso_advisor::buttons;
 use sayso_model::{Body, Correction, Event, EventId, Press, PressedBy, Probability, Source, Withdrawal};
-use sayso_store::UNSURE;
+use sayso_notebook::UNSURE;
 use std::collections::BTreeSet;
 
 /// Presses shown in each part.

@@ -2,8 +2,6 @@
 
 mod view;
 
-pub use view::name;
-
 use crate::error::Error;
 use crate::form::Form;
 use crate::layout::Tab;

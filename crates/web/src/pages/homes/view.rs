@@ -12,7 +12,7 @@ pub fn view(page: &Page, all: &[(HomeId, Arc<Story>)]) -> Markup {
             form method="post" action="/homes" .stack {
                 @for (id, story) in all {
                     button.wide name="home" value=(id) aria-pressed=(*id == page.home) data-test="home" {
-                        (name(story))
+                        (home_name(story))
                         span.quiet {
                             @let animals: Vec<&str> = story.animals().into_values().filter(|l| l.active).map(|l| l.name.as_str()).collect();
                             " " (if animals.is_empty() { "no animal yet".to_owned() } else { animals.join(", ") })
@@ -23,10 +23,4 @@ pub fn view(page: &Page, all: &[(HomeId, Arc<Story>)]) -> Markup {
             }
         },
     )
-}
-
-/// What a household is called.
-#[must_use]
-pub fn name(story: &Story) -> &str {
-    story.home().map_or("A household without a name", |card| card.name.as_str())
 }

@@ -2,7 +2,7 @@
 
 use super::begin::address;
 use super::format_words;
-use super::trial::trials;
+use super::noted::trials;
 use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::likes::{Setup, next_setup};

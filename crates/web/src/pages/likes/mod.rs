@@ -2,6 +2,7 @@
 
 mod begin;
 mod history;
+mod noted;
 mod ranking;
 mod test;
 mod trial;

@@ -1,7 +1,7 @@
 //! A test in progress, held on the phone: what to put where, and one tap for each answer.
 
 use super::begin::address;
-use super::trial::{known, trials};
+use super::noted::{known, trials};
 use super::{format_words, history};
 use crate::cautions::for_animal;
 use crate::error::Error;

@@ -1,6 +1,7 @@
 //! One answer of a likes test: one tap. Food it takes is counted against the day.
 
 use super::begin::address;
+use super::noted::{known, trials};
 use crate::error::Error;
 use crate::page::AnimalPage;
 use crate::typed::{Typed, named};
@@ -11,18 +12,6 @@ use sayso_model::{
     AssessmentId, Body, Engaged, Event, Fact, Feed, Kcal, LikeOutcome, LikeTrial, LikesFormat, LikesTest, RewardId,
     RewardKind, Seconds, Withdrawal,
 };
-
-/// A test of this animal by the id in its address.
-pub fn known<'a>(page: &'a AnimalPage, id: &str) -> Result<Fact<'a, LikesTest>, Error> {
-    let id: AssessmentId = named(id, "test")?;
-    let test = page.story.of::<LikesTest>(page.id).find(|t| t.part.assessment == id);
-    test.ok_or_else(|| Error::NotFound("This notebook knows no such test of this animal.".into()))
-}
-
-/// Trials of a test that stand, oldest first.
-pub fn trials(page: &AnimalPage, test: AssessmentId) -> Vec<Fact<'_, LikeTrial>> {
-    page.story.of::<LikeTrial>(page.id).filter(|t| t.part.assessment == test).collect()
-}
 
 /// Notes an answer. An answer to a trial that was answered already (a double tap, a page gone back to) changes nothing.
 pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {

@@ -1,7 +1,7 @@
 //! What is said of events dated after now.
 
 use super::address;
-use super::view::{how, when, who};
+use super::line::{how, when, who};
 use crate::page::AnimalPage;
 use maud::{Markup, html};
 

@@ -2,6 +2,7 @@
 
 mod ahead;
 mod fix;
+mod line;
 mod view;
 
 pub use ahead::ahead;

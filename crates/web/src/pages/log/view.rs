@@ -1,3 +1,4 @@
+use super::line::{how, when, who};
 use super::{address, ahead};
 use crate::fields;
 use crate::layout::{Tab, layout};
@@ -69,24 +70,6 @@ fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
                 }
             }
         }
-    }
-}
-
-pub fn when(page: &AnimalPage, at: Moment) -> String {
-    let local = at.local(&page.zone);
-    format!("{} {:02}:{:02}:{:02}", at.day(&page.zone), local.hour(), local.minute(), local.second())
-}
-
-pub fn who(page: &AnimalPage, event: &Event) -> String {
-    event.person.and_then(|t| page.story.people().get(&t).map(|c| format!(" \u{b7} {}", c.name))).unwrap_or_default()
-}
-
-pub const fn how(source: Source) -> &'static str {
-    match source {
-        Source::Tap => "",
-        Source::Heard => " \u{b7} heard",
-        Source::Device => " \u{b7} from a device",
-        Source::Import => " \u{b7} imported",
     }
 }
 

@@ -1,6 +1,5 @@
 //! Where the buttons are. Words an animal knows stay where they are unless a person says so twice.
 
-use super::card::of_home;
 use super::layout_form::{field, lists, read};
 use super::places;
 use crate::error::Error;
@@ -84,7 +83,7 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     }
     if typed.right() {
         let board = BoardLayout { rows, columns, words: placed };
-        if typed.kept(page.keep(vec![of_home(&page, board)]).await)? {
+        if typed.kept(page.keep(vec![page.about_home(board)]).await)? {
             return Ok(Redirect::to(&format!("/l/{}/words#where", page.id)).into_response());
         }
     }

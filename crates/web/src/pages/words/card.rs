@@ -76,17 +76,12 @@ pub async fn change(page: AnimalPage, Path((_, id)): Path<(String, String)>, typ
     save(page, Some(card), typed).await
 }
 
-/// An event of the whole household, whichever animal's page it was written on.
-pub fn of_home(page: &AnimalPage, body: impl Into<sayso_model::Body>) -> Event {
-    Event { animal: None, ..page.event(body) }
-}
-
 async fn save(page: AnimalPage, before: Option<WordCard>, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&FIELDS)?;
     let card = read(&page, before.as_ref().map(|c| c.word), &mut typed);
     if typed.right()
         && let Some(card) = card
-        && typed.kept(page.keep(vec![of_home(&page, card.clone())]).await)?
+        && typed.kept(page.keep(vec![page.about_home(card.clone())]).await)?
     {
         return Ok(Redirect::to(&format!("/l/{}/words/card/{}?kept=yes", page.id, card.word)).into_response());
     }

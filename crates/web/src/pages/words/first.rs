@@ -1,6 +1,6 @@
 //! First words: proposed with reasons, taken over as cards.
 
-use super::card::{of_home, proposed};
+use super::card::proposed;
 use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::page::AnimalPage;
@@ -37,7 +37,7 @@ pub async fn accept(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
         [one] => format!("/l/{}/words/card/{}", page.id, one.word),
         _ => format!("/l/{}/words", page.id),
     };
-    page.keep(cards.into_iter().map(|c| of_home(&page, c)).collect()).await?;
+    page.keep(cards.into_iter().map(|c| page.about_home(c)).collect()).await?;
     Ok(Redirect::to(&to).into_response())
 }
 

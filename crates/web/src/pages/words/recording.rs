@@ -1,6 +1,5 @@
 //! The recording of a word: taken in, checked at once, drawn and played.
 
-use super::card::of_home;
 use super::known;
 use super::picture::drawn;
 use crate::error::Error;
@@ -14,7 +13,8 @@ use maud::{Markup, html};
 use sayso_advisor::recording::{MAKE_IT_OUT, advice, measured};
 use sayso_listen::{Clip, ClipReport, check_clips};
 use sayso_model::WordCard;
-use sayso_store::{ClipHash, MOST_CLIP_BYTES, NoSound, Recording};
+use sayso_notebook::{NoSound, Recording, enrol, recordings};
+use sayso_store::{ClipHash, MOST_CLIP_BYTES};
 
 /// Largest request that brings a recording: the recording and the frame of a form around it.
 pub const MOST_UPLOAD: usize = MOST_CLIP_BYTES + (64 << 10);
@@ -37,11 +37,11 @@ pub async fn take(
         return Err(Error::TooLarge(MOST_CLIP_BYTES));
     }
     let store = &page.state.store;
-    let done = store.enrol(page.home, &page.story, &card, bytes.to_vec()).await.map_err(|e| match e {
+    let done = enrol(store, page.home, &page.story, &card, bytes.to_vec()).await.map_err(|e| match e {
         NoSound::Store(e) => Error::from(e),
         other => Error::refused(FIELD, format!("cannot be used: {other}")),
     })?;
-    let cards = done.cards.into_iter().map(|c| of_home(&page, c)).collect();
+    let cards = done.cards.into_iter().map(|c| page.about_home(c)).collect();
     page.keep(cards).await?;
     Ok(Redirect::to(&format!("/l/{}/words/card/{}?kept=recording#recording", page.id, card.word)).into_response())
 }
@@ -113,7 +113,7 @@ struct Checked {
 }
 
 async fn checked(page: &AnimalPage, word: &WordCard) -> Result<Vec<Checked>, Error> {
-    let all = page.state.store.recordings(&page.story).await?;
+    let all = recordings(&page.state.store, &page.story).await?;
     let (of_word, others): (Vec<_>, Vec<_>) = all.into_iter().partition(|r| r.card.word == word.word);
     if of_word.is_empty() {
         return Ok(Vec::new());

@@ -1,6 +1,6 @@
 //! The stage of a word with one animal: set by a person, with the figures beside it.
 
-use super::{card::of_home, known};
+use super::known;
 use crate::error::Error;
 use crate::fields::{area, radios, summary};
 use crate::page::AnimalPage;
@@ -32,7 +32,7 @@ pub async fn choose(page: AnimalPage, Path((_, id)): Path<(String, String)>, typ
     if typed.right()
         && let Some(stage) = stage
     {
-        let choice = Event { animal: Some(page.id), ..of_home(&page, StageChoice { word, stage, because }) };
+        let choice = page.event(StageChoice { word, stage, because });
         if typed.kept(page.keep(vec![choice]).await)? {
             return Ok(Redirect::to(&format!("/l/{}/words/card/{word}?kept=yes#stage", page.id)).into_response());
         }

@@ -1,17 +1,14 @@
 //! Heard presses into the log, each once however often its sound is heard.
 
-use crate::error::StoreError;
-use crate::recordings::NoSound;
-use crate::store::Store;
-use crate::writer::Appended;
-use sayso_listen::{Clip, Enrolled, Heard, ListenError, Pace};
+use crate::vocabulary::Listened;
+use sayso_listen::Heard;
 use sayso_model::{
     Accident, AnimalId, Body, Event, EventId, HomeId, Moment, Press, PressedBy, Probability, Problems, Ratio,
     SessionId, Source, Story, WordId,
 };
+use sayso_store::{Appended, Store, StoreError};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
-use std::sync::Arc;
 use uuid::Uuid;
 
 /// Heard presses of one word closer than this are one press: onsets may shift a little when a sound is heard again
@@ -24,74 +21,10 @@ const MOST_SURE: f64 = 0.9999;
 /// Certainty under which a person is asked first whether a heard press sounded at all.
 pub const UNSURE: f64 = 0.9;
 
-/// A word that is listened for.
-#[derive(Clone, Debug)]
-pub struct Listened {
-    /// Its id.
-    pub word: WordId,
-    /// What the button says.
-    pub says: String,
-    /// Length of its recording.
-    pub seconds: f64,
-}
-
-/// The recordings of a notebook as the engine holds them.
-pub struct Vocabulary {
-    /// The clips. The engine's names are ids of words, since two words may say the same.
-    pub enrolled: Arc<Enrolled>,
-    /// The words by the engine's name.
-    pub words: BTreeMap<String, Listened>,
-    /// What buttons say whose recording has no sound, with the reason; they are not listened for.
-    pub left_out: Vec<(String, NoSound)>,
-}
-
-/// Why there is nothing to listen for.
-#[derive(Debug, thiserror::Error)]
-#[non_exhaustive]
-pub enum NoVocabulary {
-    /// No word in use has a recording that can be listened for.
-    #[error("no recording is enrolled, so there is nothing to listen for")]
-    Nothing(Vec<(String, NoSound)>),
-    /// A recording the engine refuses.
-    #[error(transparent)]
-    Sound(#[from] ListenError),
-    /// The notebook cannot be read.
-    #[error(transparent)]
-    Store(#[from] StoreError),
-}
-
-impl Store {
-    /// Every recording in use, ready to be listened for.
-    ///
-    /// # Errors
-    /// [`NoVocabulary`].
-    pub async fn vocabulary(&self, story: &Story, pace: Pace) -> Result<Vocabulary, NoVocabulary> {
-        let (mut clips, mut words, mut left_out) = (Vec::new(), BTreeMap::new(), Vec::new());
-        for recording in self.recordings(story).await? {
-            match recording.sound {
-                Ok(clip) => {
-                    let name = recording.card.word.to_string();
-                    let listened =
-                        Listened { word: recording.card.word, says: recording.says, seconds: clip.seconds() };
-                    clips.push(Clip::from_samples(name.clone(), clip.samples().to_vec(), clip.rate())?);
-                    words.insert(name, listened);
-                }
-                Err(why) => left_out.push((recording.says, why)),
-            }
-        }
-        if clips.is_empty() {
-            return Err(NoVocabulary::Nothing(left_out));
-        }
-        let enrolled = tokio::task::spawn_blocking(move || Enrolled::new(&clips, pace));
-        let enrolled = Arc::new(enrolled.await.map_err(|_| StoreError::Closed)??);
-        Ok(Vocabulary { enrolled, words, left_out })
-    }
-}
-
 /// Why heard presses were not logged.
 #[derive(Debug, thiserror::Error)]
 #[non_exhaustive]
-pub enum NotKept {
+pub enum NotLogged {
     /// An event the log does not take.
     #[error(transparent)]
     Refused(#[from] Problems),
@@ -125,7 +58,7 @@ impl Diary {
     /// in order, those of words not listened for left out. `origin` names the sound, such as by its hash; `now` is when they are written down.
     ///
     /// # Errors
-    /// [`NotKept`]; what was sent with a refused event may be in the log.
+    /// [`NotLogged`]; what was sent with a refused event may be in the log.
     pub async fn keep(
         &mut self,
         store: &Store,
@@ -134,7 +67,7 @@ impl Diary {
         began: Moment,
         heard: &[Heard],
         now: Moment,
-    ) -> Result<Vec<Option<Event>>, NotKept> {
+    ) -> Result<Vec<Option<Event>>, NotLogged> {
         let mut entries = Vec::new();
         if heard.is_empty() {
             return Ok(entries);

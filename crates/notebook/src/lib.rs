@@ -1,0 +1,19 @@
+//! A household's notebook as page and command use it: opened, written into, its names found, its recordings enrolled and
+//! listened for. Both faces do these things here, so that they do them alike.
+//!
+//! Stands on the store (which knows no sound) and on the ear (which knows no household). Never reads the clock: moments
+//! are arguments.
+
+mod diary;
+mod keep;
+mod names;
+mod notebook;
+mod recordings;
+mod vocabulary;
+
+pub use diary::{Diary, NotLogged, UNSURE};
+pub use keep::{NotKept, Pen, keep};
+pub use names::{NotNamed, animal_named, word_named};
+pub use notebook::{NoNotebook, Notebook, existing};
+pub use recordings::{Enrolment, NoSound, Recording, clip_from_bytes, enrol, recordings};
+pub use vocabulary::{Listened, NoVocabulary, Vocabulary, vocabulary};

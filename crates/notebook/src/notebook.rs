@@ -1,0 +1,73 @@
+//! A notebook opened.
+
+use crate::keep::{NotKept, Pen, keep};
+use sayso_model::{Event, HomeId, Moment, Story};
+use sayso_store::{Store, StoreError};
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+/// Why a notebook was not opened.
+#[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum NoNotebook {
+    /// There is none in the folder, or an empty one.
+    #[error("{} holds no household yet; run `sayso serve --data {}` and set one up", _0.display(), _0.display())]
+    None(PathBuf),
+    /// It cannot be read.
+    #[error(transparent)]
+    Store(#[from] StoreError),
+}
+
+/// Opens the store of a notebook that must be there: a folder mistyped is not made. Reads nothing of it yet, so that a
+/// damaged one can still be checked and copied. `saying` is told what is waited for.
+///
+/// # Errors
+/// [`NoNotebook`].
+pub async fn existing(dir: &Path, saying: &(dyn Fn(&str) + Sync)) -> Result<Store, NoNotebook> {
+    if !Store::is_in(dir) {
+        return Err(NoNotebook::None(dir.to_owned()));
+    }
+    Ok(Store::open_saying(dir, saying).await?)
+}
+
+/// An open notebook with a household in it, as it stood when it was opened.
+pub struct Notebook {
+    /// Its log.
+    pub store: Store,
+    /// Whose it is.
+    pub home: HomeId,
+    /// What has happened.
+    pub story: Arc<Story>,
+}
+
+impl Notebook {
+    /// Opens a notebook that must be there; `saying` is told what is waited for, and what is not understood.
+    ///
+    /// # Errors
+    /// [`NoNotebook`].
+    pub async fn open(dir: &Path, saying: &(dyn Fn(&str) + Sync)) -> Result<Self, NoNotebook> {
+        let store = existing(dir, saying).await?;
+        let home = store.home().await?.ok_or_else(|| NoNotebook::None(dir.to_owned()))?;
+        let story = store.story(home).await?;
+        for (kind, n) in store.not_understood(home).await? {
+            saying(&format!(
+                "{n} events of kind {kind} are not understood: a later version wrote them. They are kept, not counted here."
+            ));
+        }
+        Ok(Self { store, home, story })
+    }
+
+    /// For notes of nobody named about no animal.
+    #[must_use]
+    pub fn pen(&self, now: Moment) -> Pen {
+        Pen { home: self.home, animal: None, person: None, zone: self.story.zone(), now }
+    }
+
+    /// Puts events into the log, as [`keep`].
+    ///
+    /// # Errors
+    /// [`NotKept`].
+    pub async fn keep(&self, events: Vec<Event>) -> Result<(), NotKept> {
+        keep(&self.store, &self.story, events).await
+    }
+}

@@ -1,0 +1,137 @@
+//! Recordings as sound: read from the store, checked against each other, enrolled for a word.
+
+use sayso_listen::{Clip, ClipReport, Enrolled, ListenError, Pace, check_clips, decode_bytes};
+use sayso_model::{ClipCard, ClipId, HomeId, Seconds, Story, WordCard};
+use sayso_store::{ClipHash, Store, StoreError, labelled};
+
+/// Longest stretch of a sound file that is looked at, in seconds; no clip is nearly as long.
+const MOST_SECONDS: usize = 60;
+
+/// A recording in use, with its sound if that can be had.
+#[derive(Debug)]
+pub struct Recording {
+    /// Its card.
+    pub card: ClipCard,
+    /// What the button says.
+    pub says: String,
+    /// Its sound, named by what the button says.
+    pub sound: Result<Clip, NoSound>,
+}
+
+/// Why a recording has no sound.
+#[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum NoSound {
+    /// The card is known, the file is not.
+    #[error("its sound file is not stored here; enrol it again")]
+    NotStored,
+    /// The stored file cannot be read.
+    #[error(transparent)]
+    Store(#[from] StoreError),
+    /// The stored file is no sound that can be listened for.
+    #[error(transparent)]
+    Sound(#[from] ListenError),
+}
+
+/// A recording that was checked and stored, and the cards that say so.
+#[derive(Debug)]
+pub struct Enrolment {
+    /// Cards to put into the log: the new one, and those it takes the place of, now inactive. None if this very
+    /// recording was in use for the word already.
+    pub cards: Vec<ClipCard>,
+    /// What the check found.
+    pub report: ClipReport,
+    /// How many other recordings it was checked against.
+    pub others: usize,
+}
+
+/// A clip named `word` from the bytes of a sound file (WAV, FLAC, Ogg Vorbis or MP3); channels are averaged.
+///
+/// # Errors
+/// As [`decode_bytes`] and [`Clip::from_samples`].
+pub fn clip_from_bytes(word: &str, bytes: Vec<u8>) -> Result<Clip, ListenError> {
+    let mut samples: Vec<f32> = Vec::new();
+    let info = decode_bytes(bytes, |block| {
+        let channels = usize::from(block.channels.max(1));
+        samples.extend(block.samples.chunks_exact(channels).map(|frame| frame.iter().sum::<f32>() / channels as f32));
+        samples.len() < MOST_SECONDS * block.rate as usize
+    })?;
+    Clip::from_samples(word, samples, info.rate)
+}
+
+/// Every recording in use of a word in use, with its sound, by what the button says.
+///
+/// # Errors
+/// [`StoreError::Closed`] where the work was cut off. A recording whose sound cannot be had is in the list.
+pub async fn recordings(store: &Store, story: &Story) -> Result<Vec<Recording>, StoreError> {
+    let words = story.words();
+    let mut found = Vec::new();
+    for card in story.clips().into_values().filter(|c| c.active) {
+        let Some(word) = words.get(&card.word).filter(|w| w.active) else { continue };
+        let bytes = match card.sha256.parse::<ClipHash>() {
+            Ok(hash) => store.clip(&hash).await,
+            Err(e) => Err(e),
+        };
+        found.push((card.clone(), word.says.to_string(), bytes));
+    }
+    let decoded = tokio::task::spawn_blocking(move || {
+        let mut all: Vec<Recording> = found
+            .into_iter()
+            .map(|(card, says, bytes)| {
+                let sound = match bytes {
+                    Ok(Some(bytes)) => clip_from_bytes(&says, bytes).map_err(NoSound::from),
+                    Ok(None) => Err(NoSound::NotStored),
+                    Err(e) => Err(NoSound::from(e)),
+                };
+                Recording { card, says, sound }
+            })
+            .collect();
+        all.sort_by(|a, b| a.says.cmp(&b.says).then(a.card.clip.cmp(&b.card.clip)));
+        all
+    });
+    decoded.await.map_err(|_| StoreError::Closed)
+}
+
+/// Decodes and checks a recording of `word` against the other words' recordings, and stores its bytes. The cards
+/// of the answer are not in the log yet.
+///
+/// # Errors
+/// [`NoSound::Sound`] where it is no sound, silent, or too short or long to be listened for; [`NoSound::Store`].
+pub async fn enrol(
+    store: &Store,
+    home: HomeId,
+    story: &Story,
+    word: &WordCard,
+    bytes: Vec<u8>,
+) -> Result<Enrolment, NoSound> {
+    let (others, of_word): (Vec<_>, Vec<_>) =
+        recordings(store, story).await?.into_iter().partition(|r| r.card.word != word.word);
+    let mut clips: Vec<Clip> = others.into_iter().filter_map(|r| r.sound.ok()).collect();
+    let others = clips.len();
+    let says = word.says.to_string();
+    let (bytes, report) = tokio::task::spawn_blocking(move || {
+        let clip = clip_from_bytes(&says, bytes.clone())?;
+        // The engine itself says which lengths it can listen for.
+        Enrolled::new(std::slice::from_ref(&clip), Pace::File)?;
+        clips.insert(0, clip);
+        let report = check_clips(&clips).swap_remove(0);
+        Ok::<_, ListenError>((bytes, report))
+    })
+    .await
+    .map_err(|_| StoreError::Closed)??;
+    let hash = store.put_clip(bytes).await?;
+    let clip = ClipId(labelled(home, "clip", &format!("{} {hash}", word.word)));
+    let mut cards = Vec::new();
+    if !of_word.iter().any(|r| r.card.clip == clip) {
+        cards.push(ClipCard {
+            clip,
+            word: word.word,
+            seconds: Seconds::clamped(report.seconds),
+            sha256: hash.to_string(),
+            lufs: report.loudness_lufs.map(|l| l.clamp(-100.0, 20.0)),
+            active: true,
+        });
+        cards.extend(of_word.into_iter().map(|r| ClipCard { active: false, ..r.card }));
+    }
+    Ok(Enrolment { cards, report, others })
+}

@@ -1,0 +1,18 @@
+//! A likes test of the address, and what was noted in it.
+
+use crate::error::Error;
+use crate::page::AnimalPage;
+use crate::typed::named;
+use sayso_model::{AssessmentId, Fact, LikeTrial, LikesTest};
+
+/// A test of this animal by the id in its address.
+pub fn known<'a>(page: &'a AnimalPage, id: &str) -> Result<Fact<'a, LikesTest>, Error> {
+    let id: AssessmentId = named(id, "test")?;
+    let test = page.story.of::<LikesTest>(page.id).find(|t| t.part.assessment == id);
+    test.ok_or_else(|| Error::NotFound("This notebook knows no such test of this animal.".into()))
+}
+
+/// Trials of a test that stand, oldest first.
+pub fn trials(page: &AnimalPage, test: AssessmentId) -> Vec<Fact<'_, LikeTrial>> {
+    page.story.of::<LikeTrial>(page.id).filter(|t| t.part.assessment == test).collect()
+}
