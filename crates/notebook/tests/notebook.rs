@@ -45,8 +45,10 @@ async fn what_is_kept_counts_and_what_is_unsound_keeps_nothing() {
     let story = notebook.store.story(notebook.home).await.unwrap();
     assert_eq!(story.home().unwrap().name.as_str(), "By the sea");
     let known = story.ledger().len();
-    let unsound =
-        Event { animal: None, ..pen.event(sayso_model::Joining { session: sayso_model::SessionId(uuid(7)) }) };
+    let unsound = Event {
+        animal: None,
+        ..pen.event(sayso_model::Joining { session: sayso_model::SessionId(uuid(7)), after_s: None })
+    };
     let kept = keep(&notebook.store, &story, vec![pen.event(card("Elsewhere")), unsound]).await;
     assert!(matches!(&kept, Err(NotKept::Refused(p)) if p.0[0].field == "animal"), "{kept:?}");
     assert_eq!(notebook.store.story(notebook.home).await.unwrap().ledger().len(), known);

@@ -4,6 +4,7 @@ use crate::animal::{AnimalTruth, Liking, Presser, Temper};
 use crate::fixed::{label, note, zone};
 use crate::held_up::{Cause, Stuck};
 use crate::home::*;
+use crate::plan::{LikesPlan, Plan, ProbeSchedule, SwapSchedule};
 use crate::run::{Simulated, Simulation};
 use sayso_model::*;
 

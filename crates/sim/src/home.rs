@@ -2,9 +2,7 @@
 
 use crate::animal::AnimalTruth;
 use crate::held_up::Stuck;
-use sayso_model::{
-    Grams, Kcal, Label, LikesFormat, Note, Place, ProbeDesign, RewardKind, Role, Seconds, SwapEnd, Zone,
-};
+use sayso_model::{Grams, Kcal, Label, LikesFormat, Note, Place, RewardKind, Role, Seconds, Zone};
 
 /// How one person answers a learner's press; weights, not necessarily adding up to 1.
 #[derive(Clone, Copy, PartialEq, Debug)]

@@ -5,6 +5,7 @@ use crate::chance::Chance;
 use crate::fixed::{label, zone};
 use crate::held_up::{Cause, Stuck};
 use crate::home::*;
+use crate::plan::LikesPlan;
 use crate::run::{Simulated, Simulation};
 use sayso_model::*;
 

@@ -2,18 +2,15 @@
 
 use crate::error::Error;
 use crate::state::AppState;
-use crate::store::Appended;
 use axum::extract::{FromRequestParts, RawPathParams};
 use axum::http::HeaderMap;
 use axum::http::header;
 use axum::http::request::Parts;
-use sayso_model::{
-    AnimalCard, AnimalId, Body, Event, EventId, HomeId, Moment, PersonCard, PersonId, Problems, Source, Story, Zone,
-};
+use sayso_model::{AnimalCard, AnimalId, Body, Event, HomeId, Moment, PersonCard, PersonId, Story, Zone};
+use sayso_notebook::{Pen, keep};
 use std::collections::BTreeMap;
 use std::ops::Deref;
 use std::sync::Arc;
-use uuid::Uuid;
 
 /// Name of the cookie that says who is holding this device.
 pub const PERSON_COOKIE: &str = "sayso_person";

@@ -12,7 +12,7 @@ use sayso_advisor::designs::{
 };
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
-    AnimalId, CaseCondition, CaseDesign, CaseUnit, DesignId, DesignPlan, DesignStop, Label, Seconds, Story, WordId,
+    AnimalId, CaseCondition, CaseDesign, CaseUnit, DesignId, DesignPlan, DesignStop, Label, Seconds, Story,
 };
 use sayso_notebook::{animal_named, word_named};
 use uuid::Uuid;

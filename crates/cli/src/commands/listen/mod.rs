@@ -14,7 +14,6 @@ use crate::out::say;
 use diary::Diary;
 use sayso_listen::{Heard, Pace};
 use sayso_model::Moment;
-use sayso_notebook::Notebook;
 use serde::Serialize;
 use std::path::Path;
 use std::process::ExitCode;

@@ -1,5 +1,6 @@
 use crate::layout::bare;
 use crate::page::Page;
+use crate::wording::home_name;
 use maud::{Markup, html};
 use sayso_model::{HomeId, Story};
 use std::sync::Arc;

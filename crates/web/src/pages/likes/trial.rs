@@ -4,13 +4,12 @@ use super::begin::address;
 use super::noted::{known, trials};
 use crate::error::Error;
 use crate::page::AnimalPage;
-use crate::typed::{Typed, named};
+use crate::typed::Typed;
 use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
 use sayso_advisor::likes::{Setup, next_setup};
 use sayso_model::{
-    AssessmentId, Body, Engaged, Event, Fact, Feed, Kcal, LikeOutcome, LikeTrial, LikesFormat, LikesTest, RewardId,
-    RewardKind, Seconds, Withdrawal,
+    Body, Engaged, Event, Feed, Kcal, LikeOutcome, LikeTrial, LikesFormat, RewardId, RewardKind, Seconds, Withdrawal,
 };
 
 /// Notes an answer. An answer to a trial that was answered already (a double tap, a page gone back to) changes nothing.

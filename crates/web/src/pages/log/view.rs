@@ -6,7 +6,7 @@ use crate::page::AnimalPage;
 use crate::typed::Typed;
 use crate::wording::{self, in_words};
 use maud::{Markup, html};
-use sayso_model::{Accident, Answer, Body, Event, EventId, Moment, PressedBy, SignLevel, Source, Then};
+use sayso_model::{Accident, Answer, Body, Event, EventId, Moment, PressedBy, SignLevel, Then};
 
 /// Which part of the log a page shows.
 pub struct Part {

@@ -11,7 +11,7 @@ use axum::extract::{Path, Query};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_advisor::ration::forbidden;
-use sayso_model::{Event, RewardCard, RewardId, WordCard, WordId};
+use sayso_model::{RewardCard, RewardId, WordCard, WordId};
 use serde::Deserialize;
 use uuid::Uuid;
 

@@ -9,7 +9,7 @@ use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
-use sayso_model::{Event, Stage, StageChoice, WordCard};
+use sayso_model::{Stage, StageChoice, WordCard};
 
 /// A stage in words.
 pub const fn words(stage: Stage) -> &'static str {
