@@ -72,7 +72,7 @@ async fn what_a_clock_ahead_wrote_does_not_outlast_what_is_done_now() {
     web.post(&format!("{log}/withdraw"), format!("of={id}")).await;
     assert!(web.get(&log).await.text.contains("Taken back: "), "taken back again");
 
-    let renamed = web.post(&format!("/people/person/{}", ids.person), "name=Bea&role=household&active=yes").await;
+    let renamed = web.post(&format!("/people/person/{}", ids.person), "name=Bea&role=home&active=yes").await;
     assert_eq!(renamed.status, StatusCode::SEE_OTHER, "{}", renamed.text);
     let people = web.get("/people").await.text;
     assert!(people.contains("Bea") && !people.contains("Ahead"), "the card written last counts");
