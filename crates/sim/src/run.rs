@@ -93,10 +93,10 @@ impl<'a> Simulation<'a> {
 ///
 /// # Example
 /// ```
-/// use sayso_sim::{Cause, simulate, stuck_household};
+/// use sayso_sim::{Cause, simulate, stuck_home};
 /// let end = "2026-06-01T19:00:00Z".parse()?;
-/// let household = stuck_household(Cause::DelayTooLong, 7);
-/// let run = simulate(&household, 7, end)?;
+/// let home = stuck_home(Cause::DelayTooLong, 7);
+/// let run = simulate(&home, 7, end)?;
 /// assert!(run.events.iter().all(|e| e.check().is_ok() && e.recorded_at <= end));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```

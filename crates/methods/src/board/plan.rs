@@ -6,7 +6,7 @@
 //! related x sum over pairs of degree x steps / longest way
 //! + alike x sum over pairs of likeness x mixed-up(places)
 //! + accident x sum over pairs of (mean share of presses + brushes seen) x brushed(places)
-//! + reach x sum over words of share of presses x distance from the learner
+//! + reach x sum over words of share of presses x distance from the animal
 //! + moving x sum over moved words of how well they are known
 //! ```
 

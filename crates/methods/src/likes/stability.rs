@@ -25,7 +25,7 @@ pub struct DayAgreement {
 /// ```
 /// use sayso_methods::likes::{Prior, Ranking, day_agreement, plackett_luce};
 /// use sayso_methods::stats::Level;
-/// let day = |order: &[usize]| plackett_luce(4, &[Ranking::complete(order)], Prior::HOUSEHOLD, Level::P95);
+/// let day = |order: &[usize]| plackett_luce(4, &[Ranking::complete(order)], Prior::HOME, Level::P95);
 /// let found = day_agreement(&day(&[0, 1, 2, 3])?, &day(&[0, 1, 3, 2])?, Level::P95, 1000, 1)?;
 /// assert!((found.estimated.tau - 2.0 / 3.0).abs() < 1e-12);
 /// assert!(found.interval.width() > 0.5, "one array a day leaves much open");

@@ -31,7 +31,7 @@ pub struct TopSet {
 /// use sayso_methods::likes::{Prior, bradley_terry, top_set};
 /// use sayso_methods::stats::Level;
 /// let wins = [[0.0, 9.0, 9.0], [1.0, 0.0, 5.0], [1.0, 5.0, 0.0]];
-/// let best = top_set(&bradley_terry(&wins, Prior::HOUSEHOLD, Level::P95)?, 1, 0.0, 2000, 7)?;
+/// let best = top_set(&bradley_terry(&wins, Prior::HOME, Level::P95)?, 1, 0.0, 2000, 7)?;
 /// assert_eq!(best.members, vec![0]);
 /// assert!(best.probability > 0.95);
 /// # Ok::<(), sayso_methods::likes::LikesError>(())

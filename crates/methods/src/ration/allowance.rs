@@ -86,9 +86,9 @@ impl Caution {
 /// A [`Refusal`] where nothing is typed in and the formula does not apply or lacks a weight or the life stage.
 ///
 /// ```
-/// use sayso_methods::ration::{Learner, day_allowance};
+/// use sayso_methods::ration::{Animal, day_allowance};
 /// use sayso_model::{Kilograms, LifeStage, Species};
-/// let dog = Learner {
+/// let dog = Animal {
 ///     species: Species::Dog,
 ///     weight: Some(Kilograms::new(22.0)?),
 ///     grown_weight: None,

@@ -58,10 +58,10 @@ impl<T> Left<T> {
 /// use sayso_methods::ration::{Feed, left_today};
 /// use sayso_model::Kcal;
 /// let kcal = Kcal::new(3.5)?;
-/// let feeds = ["ann", "bo", "ann"].map(|who| Feed { teacher: Some(who), kcal: Some(kcal) });
+/// let feeds = ["ann", "bo", "ann"].map(|who| Feed { person: Some(who), kcal: Some(kcal) });
 /// let left = left_today(Kcal::new(14.0)?, &feeds);
 /// assert_eq!((left.n, left.pieces(kcal)?), (3, 1));
-/// assert_eq!(left.by_teacher[0].n, 2);
+/// assert_eq!(left.by_person[0].n, 2);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn left_today<T: Ord + Clone>(budget: Kcal, feeds: &[Feed<T>]) -> Left<T> {

@@ -9,7 +9,7 @@
 //! score = mean over words of (liking - caution x sd) x opportunity
 //!       + spread x kinds of reward / k
 //!       + apart x least distance between two of them
-//!       + said x share the household already says
+//!       + said x share the home already says
 //! opportunity = min(1, deliveries a day / enough a day)
 //! ```
 //!
