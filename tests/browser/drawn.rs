@@ -12,7 +12,8 @@ const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); 
 fn invited(story: &Story) -> (AnimalId, Vec<WordCard>) {
     let who = animal(story);
     let now = story.ledger().all().map(|e| e.happened_at).max().unwrap();
-    let stages = sayso_advisor::stages::standings(story, who, now);
+    let case = sayso_advisor::Case::new(story, who, now);
+    let stages = sayso_advisor::stages::standings(&case);
     let drawn = |w: &&WordCard| {
         !w.closing
             && w.reward.is_some()

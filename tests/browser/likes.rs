@@ -45,7 +45,7 @@ async fn a_paired_test_is_held_with_one_tap_a_choice() {
     // Each thing twice, once on each side: three things in three pairs.
     let first: Vec<_> = new.iter().map(|t| t.offered[0]).collect();
     assert!(first.iter().all(|r| first.iter().filter(|o| *o == r).count() == 1), "sides are balanced");
-    let report = sayso_advisor::likes::likes(&after, who, new_moment(&after));
+    let report = sayso_advisor::likes::likes(&sayso_advisor::Case::new(&after, who, new_moment(&after)));
     assert!(report.trials >= 3 && report.no_choice >= 1);
 }
 

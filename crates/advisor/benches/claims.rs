@@ -4,7 +4,7 @@
 //! `cargo bench -p sayso-advisor --bench claims` (add `-- --presses 10000` for a quick look).
 #![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
 
-use sayso_advisor::{claims, evidence, stages};
+use sayso_advisor::{Case, claims, evidence, stages};
 use sayso_model::{
     Body, Call, Event, EventId, Invitation, InvitationKind, InvitationResult, Moment, Press, Round, RoundId, Seconds,
     Story, SwapDraw, SwapId, SwapPlan, WordId, draw,
@@ -69,9 +69,9 @@ fn main() {
     println!("reference: fold into a story        {fold:>8.1} ms");
     let tell = |story: &Story, when: &str| {
         let times = [
-            ("claims", best(|| drop(claims::claims(story, who, now).unwrap()))),
-            ("standings of all words", best(|| drop(stages::standings(story, who, now)))),
-            ("evidence of one word", best(|| drop(evidence::evidence(story, who, words[0], now).unwrap()))),
+            ("claims", best(|| drop(claims::claims(&Case::new(story, who, now)).unwrap()))),
+            ("standings of all words", best(|| drop(stages::standings(&Case::new(story, who, now)).to_vec()))),
+            ("evidence of one word", best(|| drop(evidence::evidence(&Case::new(story, who, now), words[0]).unwrap()))),
         ];
         for (what, ms) in times {
             println!("{what:<24} {when:<14} {ms:>8.1} ms  ({:.2} of the fold)", ms / fold);

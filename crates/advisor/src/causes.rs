@@ -2,18 +2,21 @@
 //! what they find and miss on simulated households stands in `docs/lab`.
 
 use crate::advice::Reason;
+use crate::case::Case;
+use crate::cause::{Bearing, Cause, Weighed};
 use crate::ease::{late_fall, worst_hours};
 use crate::estimate::{Estimate, Unit, median};
-use crate::observe::{Answered, invitations, own_presses, showings, since};
+use crate::observe::{Answered, own_presses, showings};
 use crate::rate::per_day;
-use crate::stuck::{Bearing, Cause, RECENT_DAYS, Weighed};
 use sayso_listen::{ADVISED_S, LOUDNESS_APART};
 use sayso_methods::learning::rank_sum::rank_sum;
 use sayso_methods::stats::{Tail, TwoByTwo};
 use sayso_methods::words::{AlikeRule, alike as sounds};
-use sayso_model::{AnimalId, Brush, ClipCard, Look, Moment, PersonId, PressedBy, Story, Then, WordId, Zone};
+use sayso_model::{Brush, ClipCard, Invitation, Look, PersonId, PressedBy, Story, Then, WordId};
 use std::collections::BTreeMap;
 
+/// Days looked back on.
+pub(crate) const RECENT_DAYS: i32 = 21;
 /// The household's language; the only one with a dictionary so far.
 const LANGUAGE: &str = "en";
 /// Taken less often than this, a reward is not wanted now.
@@ -88,22 +91,18 @@ pub(crate) fn hard_to_make_out(story: &Story, word: WordId) -> Weighed {
     )
 }
 
-pub(crate) fn not_wanted(
-    story: &Story,
-    animal: AnimalId,
-    word: WordId,
-    from: Moment,
-    now: Moment,
-    recent: &[Answered<'_>],
-) -> Weighed {
-    let given = recent
+pub(crate) fn not_wanted(case: &Case<'_>, word: WordId) -> Weighed {
+    let from = case.since(RECENT_DAYS);
+    let given = case
+        .recent(from)
         .iter()
         .filter(|a| a.press.part.word == word && a.given())
         .filter_map(|a| a.delivery.and_then(|d| d.part.then))
         .map(|then| then == Then::Took);
-    let offered = story
-        .of::<sayso_model::Invitation>(animal)
-        .filter(|i| i.part.word == word && i.at() >= from && i.at() <= now)
+    let offered = case
+        .story()
+        .between::<Invitation>(case.animal(), from, case.now())
+        .filter(|i| i.part.word == word)
         .filter_map(|i| i.part.took);
     let outcomes: Vec<bool> = given.chain(offered).collect();
     let figure = Estimate::share(outcomes.iter().filter(|t| **t).count(), outcomes.len());
@@ -118,11 +117,12 @@ pub(crate) fn not_wanted(
     )
 }
 
-pub(crate) fn too_little(word: WordId, now: Moment, from: Moment, all: &[Answered<'_>], zone: &Zone) -> Weighed {
-    let shown = showings(all, Some(word));
-    let first = shown.first().map_or(from, |a| a.press.at()).max(from);
+pub(crate) fn too_little(case: &Case<'_>, word: WordId) -> Weighed {
+    let from = case.since(RECENT_DAYS);
+    let shown = &case.totals().of(word).shown;
+    let first = shown.first().map_or(from, |s| s.at).max(from);
     // Showings come in sessions, so their number is less sure than that of single events.
-    let figure = per_day(shown.iter().map(|a| a.press.at()), first, now, zone);
+    let figure = per_day(shown.iter().map(|s| s.at), first, case.now(), case.zone());
     weigh(
         Cause::TooLittle,
         against_bar(&figure, Some(SHOWINGS_A_DAY), None),
@@ -131,7 +131,8 @@ pub(crate) fn too_little(word: WordId, now: Moment, from: Moment, all: &[Answere
     )
 }
 
-pub(crate) fn too_late(word: WordId, recent: &[Answered<'_>]) -> Weighed {
+pub(crate) fn too_late(case: &Case<'_>, word: WordId) -> Weighed {
+    let recent = case.recent(case.since(RECENT_DAYS));
     let delays: Vec<f64> = showings(recent, Some(word)).iter().filter_map(Answered::delay_s).collect();
     let figure = median(&delays, Unit::Seconds);
     weigh(
@@ -143,11 +144,13 @@ pub(crate) fn too_late(word: WordId, recent: &[Answered<'_>]) -> Weighed {
 }
 
 /// Sessions in which the animal went near this button at all, against the other buttons shown in the same sessions.
-pub(crate) fn avoided(story: &Story, animal: AnimalId, word: WordId, from: Moment, recent: &[Answered<'_>]) -> Weighed {
+pub(crate) fn avoided(case: &Case<'_>, word: WordId) -> Weighed {
+    let (story, animal, from, now) = (case.story(), case.animal(), case.since(RECENT_DAYS), case.now());
+    let recent = case.recent(from);
     let mut near: BTreeMap<bool, usize> = BTreeMap::new();
     let mut touch = |w: WordId| *near.entry(w == word).or_insert(0) += 1;
-    story.of::<Look>(animal).filter(|l| l.at() >= from).filter_map(|l| l.part.word).for_each(&mut touch);
-    story.of::<Brush>(animal).filter(|b| b.at() >= from).for_each(|b| touch(b.part.word));
+    story.between::<Look>(animal, from, now).filter_map(|l| l.part.word).for_each(&mut touch);
+    story.between::<Brush>(animal, from, now).for_each(|b| touch(b.part.word));
     own_presses(recent, None).iter().for_each(|a| touch(a.press.part.word));
     let shown = showings(recent, None);
     let of_word = shown.iter().filter(|a| a.press.part.word == word).count();
@@ -178,8 +181,8 @@ fn joined_share([yes, no]: [u64; 2]) -> Estimate {
 }
 
 /// The hours at which it is least at ease against the rest of the day.
-pub(crate) fn time_or_place(story: &Story, animal: AnimalId, now: Moment) -> Weighed {
-    let Some(found) = worst_hours(story, animal, since(now, TIME_DAYS, &story.zone()), now) else {
+pub(crate) fn time_or_place(case: &Case<'_>) -> Weighed {
+    let Some(found) = worst_hours(case, case.since(TIME_DAYS)) else {
         return weigh(Cause::TimeOrPlace, Bearing::Unknown, "too few sessions at different times of day.", None);
     };
     // A little less at ease at some hours is no trouble.
@@ -204,8 +207,8 @@ pub(crate) fn time_or_place(story: &Story, animal: AnimalId, now: Moment) -> Wei
 }
 
 /// A sudden change in pressing, or a fall lately in joining, ease, presses and taking together. Never a diagnosis.
-pub(crate) fn health(story: &Story, animal: AnimalId, now: Moment, all: &[Answered<'_>]) -> Weighed {
-    let welfare = crate::welfare::welfare(story, animal, now);
+pub(crate) fn health(case: &Case<'_>) -> Weighed {
+    let welfare = crate::welfare::welfare(case);
     if let Some(advice) = welfare.iter().find(|a| a.caution.as_deref().is_some_and(|c| c.contains("illness"))) {
         return Weighed {
             cause: Cause::Health,
@@ -213,7 +216,7 @@ pub(crate) fn health(story: &Story, animal: AnimalId, now: Moment, all: &[Answer
             evidence: advice.because.first().cloned().unwrap_or_else(|| Reason::said("a sudden change in pressing.")),
         };
     }
-    let Some(found) = late_fall(story, animal, since(now, TIME_DAYS, &story.zone()), now, all) else {
+    let Some(found) = late_fall(case, case.since(TIME_DAYS)) else {
         return weigh(Cause::Health, Bearing::Unknown, "too few days to see a change.", None);
     };
     weigh(
@@ -230,8 +233,8 @@ pub(crate) fn health(story: &Story, animal: AnimalId, now: Moment, all: &[Answer
     )
 }
 
-pub(crate) fn alike(story: &Story, animal: AnimalId, word: WordId, now: Moment) -> Weighed {
-    let words = story.words_of(animal);
+pub(crate) fn alike(case: &Case<'_>, word: WordId) -> Weighed {
+    let words = case.words();
     let Some(this) = words.iter().find(|w| w.word == word) else {
         return weigh(Cause::SoundsAlike, Bearing::Unknown, "the word has no card.", None);
     };
@@ -241,7 +244,7 @@ pub(crate) fn alike(story: &Story, animal: AnimalId, word: WordId, now: Moment) 
         .map(|w| sounds(this.says.as_str(), w.says.as_str(), LANGUAGE, AlikeRule::default()))
         // Any that is too alike comes before one that only has near features.
         .min_by(|a, b| b.too_alike.cmp(&a.too_alike).then(a.apart.total_cmp(&b.apart)));
-    let (right, presses) = invitations(story, animal, word, now).right();
+    let (right, presses) = case.invitations(word).right();
     let other = Estimate::share(presses - right, presses);
     match nearest {
         None => weigh(Cause::SoundsAlike, Bearing::Against, "it is the only word.", None),
@@ -255,7 +258,8 @@ pub(crate) fn alike(story: &Story, animal: AnimalId, word: WordId, now: Moment) 
 }
 
 /// Whether the two people who answer most give after different times, or give to different shares of its presses.
-pub(crate) fn people_differ(word: WordId, recent: &[Answered<'_>]) -> Weighed {
+pub(crate) fn people_differ(case: &Case<'_>, word: WordId) -> Weighed {
+    let recent = case.recent(case.since(RECENT_DAYS));
     let mut delays: BTreeMap<PersonId, Vec<f64>> = BTreeMap::new();
     let mut gave: BTreeMap<PersonId, [u64; 2]> = BTreeMap::new();
     for a in recent.iter().filter(|a| a.press.part.word == word) {

@@ -5,9 +5,9 @@
 //! never counted as wrong. Which answers count, and how, is settled in [`crate::pool`]; a check may be read, stopped or gone
 //! on with at any moment, since what is claimed rests on all checks begun.
 
+use crate::case::Case;
 use crate::estimate::Estimate;
-use crate::originals::{Original, originals};
-use crate::pool::{self, Conduct, conduct};
+use crate::pool::{Check, Conduct};
 use sayso_methods::learning::rank_sum::RankSum;
 use sayso_methods::stats::{BetaPrior, Direction, Proportion, binomial_bayes_factor};
 use sayso_methods::understanding::association::{PressIn, Unit, association};
@@ -16,7 +16,7 @@ use sayso_methods::understanding::probe::{self, analyse_probe};
 use sayso_methods::understanding::{MonteCarlo, UnderstandingError};
 use sayso_model::order::OrderError;
 pub use sayso_model::order::{PlannedTrial, order};
-use sayso_model::{AnimalId, Fact, Moment, ProbeId, ProbePlan, ProbeResponse, ProbeTrial, Story, WordId};
+use sayso_model::{AnimalId, Body, Fact, Kind, ProbeId, ProbePlan, ProbeResponse, ProbeTrial, Story, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Trials in one sitting at most (common practice, no source); fewer at any sign of stress.
@@ -94,8 +94,12 @@ pub enum Next {
 #[must_use]
 pub fn next_trial(story: &Story, animal: AnimalId, probe: ProbeId) -> Option<Result<Next, OrderError>> {
     let plan = story.of::<ProbePlan>(animal).find(|p| p.part.probe == probe)?.part;
-    let log = originals(story, animal, Moment::clamped(i64::MAX));
-    let done: BTreeSet<u16> = log.trials.iter().filter(|t| t.part.probe == probe).map(|t| t.part.trial).collect();
+    let trial = |body: &Body| match body {
+        Body::ProbeTrial(t) if t.probe == probe => Some(t.trial),
+        _ => None,
+    };
+    let recorded = story.as_recorded(Kind::ProbeTrial).filter(|e| e.animal == Some(animal));
+    let done: BTreeSet<u16> = recorded.filter_map(|e| trial(&e.body)).collect();
     let next =
         |all: Vec<PlannedTrial>| all.into_iter().find(|t| !done.contains(&t.number)).map_or(Next::Done, Next::Trial);
     Some(order(plan).map(next))
@@ -164,50 +168,36 @@ impl Report {
 ///
 /// # Errors
 /// [`UnderstandingError`] for a plan with fewer than two choices, or whose order cannot be drawn again.
-pub fn report(
-    story: &Story,
-    animal: AnimalId,
-    probe: ProbeId,
-    now: Moment,
-) -> Option<Result<Report, UnderstandingError>> {
-    let log = originals(story, animal, now);
-    let (plan, trials, next) = pool::checks(&log).into_iter().find(|(plan, ..)| plan.part.probe == probe)?;
-    Some(reported(plan.part, &trials, next))
+#[must_use]
+pub fn report(case: &Case<'_>, probe: ProbeId) -> Option<Result<Report, UnderstandingError>> {
+    case.checks().iter().find(|c| c.plan.probe == probe).map(reported)
 }
 
-fn reported(
-    plan: &ProbePlan,
-    trials: &[&Original<'_, ProbeTrial>],
-    next: Option<Moment>,
-) -> Result<Report, UnderstandingError> {
+fn reported(Check { plan, first, conduct }: &Check) -> Result<Report, UnderstandingError> {
     if plan.choices < 2 {
         return Err(UnderstandingError::OutOfRange { what: "choices a trial", value: f64::from(plan.choices) });
     }
     let chance = 1.0 / f64::from(plan.choices);
-    let conduct = conduct(plan, trials, next)?;
-    let mut seen = BTreeSet::new();
-    let within = |t: &&&Original<'_, ProbeTrial>| (1..=plan.trials).contains(&t.part.trial);
-    let first: Vec<&Original<'_, ProbeTrial>> =
-        trials.iter().filter(within).filter(|t| seen.insert(t.part.trial)).copied().collect();
+    let conduct = conduct.as_ref().map_err(|why| why.clone())?;
     Ok(Report {
         planned: usize::from(plan.trials),
         carried_out: first.len(),
         chance,
         finds: finds(plan),
         taken_back: conduct.taken_back,
-        departures: departures(&conduct),
-        words: by_word(plan, &conduct, &first, chance)?,
+        departures: departures(conduct),
+        words: by_word(plan, conduct, first, chance)?,
     })
 }
 
 fn by_word(
     plan: &ProbePlan,
     conduct: &Conduct,
-    first: &[&Original<'_, ProbeTrial>],
+    first: &[ProbeTrial],
     chance: f64,
 ) -> Result<Vec<WordResult>, UnderstandingError> {
     let seconds = |number: u16| {
-        first.iter().find(|t| t.part.trial == number).and_then(|t| match &t.part.response {
+        first.iter().find(|t| t.trial == number).and_then(|t| match &t.response {
             ProbeResponse::Chose { after_s, .. } => after_s.map(|s| s.get()),
             ProbeResponse::Nothing | ProbeResponse::Left => None,
         })
@@ -221,12 +211,10 @@ fn by_word(
         })
         .collect();
     let results = if scored.is_empty() { Vec::new() } else { analyse_probe(&scored, chance)? };
-    let stands: Vec<&ProbeTrial> = first.iter().map(|t| t.part).collect();
-    let rearranged = if plan.design.places_drawn() { None } else { Some(rearranged(plan, &stands)?) };
+    let rearranged = if plan.design.places_drawn() { None } else { Some(rearranged(plan, first)?) };
     let mut out = Vec::new();
     for (at, word) in plan.words.iter().copied().enumerate() {
-        let of_word =
-            |what: &ProbeResponse| first.iter().filter(|t| t.part.target == word && t.part.response == *what).count();
+        let of_word = |what: &ProbeResponse| first.iter().filter(|t| t.target == word && t.response == *what).count();
         let timed = |right: bool| {
             scored.iter().filter(|t| t.word == at && t.right == Some(right) && t.seconds.is_some()).count()
         };
@@ -257,7 +245,7 @@ fn by_word(
 
 /// Does the button pressed go with the thing called for? The things called for change places, presses stay as they were,
 /// so that a favourite button or place is compared with itself.
-fn rearranged(plan: &ProbePlan, run: &[&ProbeTrial]) -> Result<BTreeMap<WordId, f64>, UnderstandingError> {
+fn rearranged(plan: &ProbePlan, run: &[ProbeTrial]) -> Result<BTreeMap<WordId, f64>, UnderstandingError> {
     let words: BTreeSet<WordId> = run
         .iter()
         .flat_map(|t| match t.response {

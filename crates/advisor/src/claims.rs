@@ -6,9 +6,8 @@
 //! choice follows the clock, the bout and the hope of the person who makes it.
 
 use crate::called::{ClosedRound, Numbered, closed_rounds};
-use crate::observe::{Answered, answered};
-use crate::originals::{Originals, originals};
-use crate::pool::pooled;
+use crate::case::Case;
+use crate::pool::{Check, pooled};
 use crate::swaps::{Swaps, swaps};
 use sayso_methods::understanding::UnderstandingError;
 use sayso_methods::understanding::ladder::{Growth, Ladder, LadderRule, Rung, Verdict, WordEvidence, climb};
@@ -85,31 +84,16 @@ impl Claims {
 ///
 /// # Errors
 /// [`UnderstandingError`] where the records contradict themselves (for instance a check with a single choice).
-pub fn claims(story: &Story, animal: AnimalId, now: Moment) -> Result<Claims, UnderstandingError> {
-    let all: Vec<Answered<'_>> = answered(story, animal).into_iter().filter(|a| a.press.at() <= now).collect();
-    claims_of(story, animal, &all, now)
-}
-
-/// As [`claims`], from presses answered already.
-///
-/// # Errors
-/// As [`claims`].
-pub fn claims_of(
-    story: &Story,
-    animal: AnimalId,
-    all: &[Answered<'_>],
-    now: Moment,
-) -> Result<Claims, UnderstandingError> {
-    let words = story.words_of(animal);
-    let first_seen = first_seen(story, animal);
-    let log = originals(story, animal, now);
+pub fn claims(case: &Case<'_>) -> Result<Claims, UnderstandingError> {
+    let (words, now) = (case.words(), case.now());
+    let first_seen = first_seen(case.story(), case.animal());
     let mut numbered = Numbered::of(words.iter().map(|w| w.word));
-    let rounds = closed_rounds(&log, &mut numbered, now);
-    let swapped = swaps(story, &log, all, &mut numbered, now);
+    let rounds = closed_rounds(case.log(), &mut numbered, now);
+    let swapped = swaps(case, &mut numbered);
     let evidence = words
         .iter()
         .enumerate()
-        .map(|(at, card)| of_word(card, at, &rounds, &log))
+        .map(|(at, card)| of_word(card, at, &rounds, case.checks()))
         .collect::<Result<Vec<_>, UnderstandingError>>()?;
     let since: Vec<Moment> = words.iter().map(|w| first_seen.get(&w.word).copied().unwrap_or(now)).collect();
     let (swaps, growth) = of_animal(&swapped);
@@ -146,7 +130,7 @@ fn of_word(
     card: &WordCard,
     number: usize,
     rounds: &[ClosedRound],
-    log: &Originals<'_>,
+    checks: &[Check],
 ) -> Result<WordEvidence, UnderstandingError> {
     // Rounds in which the word was not to hand say nothing of it, but rounds with it hold it against all others.
     let mine: Vec<&ClosedRound> = rounds.iter().filter(|r| r.words.contains(&card.word)).collect();
@@ -157,7 +141,7 @@ fn of_word(
         steps: mine.iter().map(|r| r.at).zip(word_evidence(&called, number, most)).collect(),
         n: pressed as u64,
     });
-    let [open, blind] = pooled(log, card.word)?;
+    let [open, blind] = pooled(checks, card.word)?;
     Ok(WordEvidence { rounds: growth, open, blind })
 }
 

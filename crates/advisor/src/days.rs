@@ -1,12 +1,14 @@
 //! Days: what happened when. Counts by day and hour with intervals that admit bursts, joining over weeks, latency under a fixed wait.
 
+use crate::case::Case;
 use crate::estimate::{Estimate, Unit, median};
 use crate::latency::{Waiting, waiting};
-use crate::observe::{Answered, answered, by_day, invitations, own_presses, showings, since};
+use crate::observe::{Answered, own_presses, showings};
 use crate::rate::{clumping, rate};
 use crate::rhythm::{Rhythm, rhythm};
+pub use crate::sums::Answers;
 use sayso_methods::stats::Count;
-use sayso_model::{AnimalId, Answer, Day, Moment, Session, Story, WordId};
+use sayso_model::{Day, Moment, Session, WordId};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -53,21 +55,6 @@ pub struct Week {
     pub presses: Estimate,
 }
 
-/// Answers to own presses.
-#[derive(Clone, Copy, PartialEq, Eq, Default, Debug, Serialize)]
-pub struct Answers {
-    /// Given.
-    pub given: usize,
-    /// Partly given.
-    pub partly: usize,
-    /// Not now.
-    pub declined: usize,
-    /// Another thing offered.
-    pub alternative: usize,
-    /// Missed, or no answer recorded.
-    pub missed: usize,
-}
-
 /// Everything the Days page shows.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Days {
@@ -85,26 +72,24 @@ pub struct Days {
 
 /// The last `length` household days up to `now`, today included.
 #[must_use]
-pub fn days(story: &Story, animal: AnimalId, now: Moment, length: u16) -> Days {
-    let zone = story.zone();
-    let length = i32::from(length.max(1));
-    let from = since(now, length, &zone);
-    let all: Vec<Answered<'_>> =
-        answered(story, animal).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
+pub fn days(case: &Case<'_>, length: u16) -> Days {
+    let (zone, now, length) = (case.zone(), case.now(), i32::from(length.max(1)));
+    let from = case.since(length);
+    let all = case.answered_since(from);
     let (own, shown) = (own_presses(&all, None), showings(&all, None));
-    let sessions = story.sessions(animal);
-    let sessions: Vec<&Session<'_>> = sessions.iter().filter(|s| s.start.at() >= from && s.start.at() <= now).collect();
+    let sessions = case.sessions_since(from);
 
+    let first = from.day(zone);
     let mut rows: Vec<DayRow> = (0..length)
         .map(|i| DayRow {
-            day: from.day(&zone).plus(i),
+            day: first.plus(i),
             showings: BTreeMap::new(),
             presses: BTreeMap::new(),
             sessions: 0,
             joined: 0,
         })
         .collect();
-    let row_of = |at: Moment| usize::try_from(at.day(&zone).days_since(from.day(&zone))).ok();
+    let row_of = |at: Moment| usize::try_from(at.day(zone).days_since(first)).ok();
     for a in &shown {
         if let Some(row) = row_of(a.press.at()).and_then(|i| rows.get_mut(i)) {
             *row.showings.entry(a.press.part.word).or_insert(0) += 1;
@@ -115,28 +100,26 @@ pub fn days(story: &Story, animal: AnimalId, now: Moment, length: u16) -> Days {
             *row.presses.entry(a.press.part.word).or_insert(0) += 1;
         }
     }
-    for s in &sessions {
+    for s in sessions {
         if let Some(row) = row_of(s.start.at()).and_then(|i| rows.get_mut(i)) {
             row.sessions += 1;
             row.joined += usize::from(s.joined());
         }
     }
-    let first_known = by_day(all.iter().map(|a| a.press.at()), &zone).into_keys().next();
-    let watched_from = first_known.map_or(from, |d| d.start(&zone).max(from));
-    let invited: Vec<_> = story.words_of(animal).iter().map(|w| invitations(story, animal, w.word, now)).collect();
-    let inside = |at: Moment| at >= from && at <= now;
+    let watched_from = all.first().map_or(from, |a| a.press.at().day(zone).start(zone).max(from));
+    let invited: Vec<_> = case.words().iter().map(|w| case.invitations(w.word)).collect();
     Days {
-        rhythm: rhythm(&own, watched_from, now, &zone),
-        weeks: weeks(&all, &sessions, (from, watched_from), now, &zone),
+        rhythm: rhythm(&own, watched_from, now, zone),
+        weeks: weeks(&all, sessions, (from, watched_from), now, zone),
         answers: answers(&own),
         days: rows,
-        waiting: waiting(invited.iter().flat_map(|i| &i.usable).filter(|u| inside(u.invitation.at()))),
+        waiting: waiting(invited.iter().flat_map(|i| &i.usable).filter(|u| u.invitation.at() >= from)),
     }
 }
 
 fn weeks(
     all: &[Answered<'_>],
-    sessions: &[&Session<'_>],
+    sessions: &[Session<'_>],
     (from, watched_from): (Moment, Moment),
     now: Moment,
     zone: &sayso_model::Zone,
@@ -149,11 +132,12 @@ fn weeks(
         let first = last.plus(-6);
         let (begin, end) = (first.start(zone), last.plus(1).start(zone));
         let inside = |at: Moment| at >= begin && at < end;
-        let week: Vec<Answered<'_>> = all.iter().filter(|a| inside(a.press.at())).copied().collect();
-        let shown = showings(&week, None);
+        let upto = |at: Moment| all.partition_point(|a| a.press.at() < at);
+        let week = &all[upto(begin)..upto(end)];
+        let shown = showings(week, None);
         let begun: Vec<_> = sessions.iter().filter(|s| inside(s.start.at())).collect();
         let delays: Vec<f64> = shown.iter().filter_map(Answered::delay_s).collect();
-        let own = own_presses(&week, None).len();
+        let own = own_presses(week, None).len();
         let length = now.min(end).seconds_since(begin) / 86_400.0;
         weeks.push(Week {
             first,
@@ -173,14 +157,6 @@ fn weeks(
 #[must_use]
 pub fn answers(own: &[Answered<'_>]) -> Answers {
     let mut counts = Answers::default();
-    for a in own {
-        match a.delivery.map(|d| d.part.answer) {
-            Some(Answer::Given) => counts.given += 1,
-            Some(Answer::Partly) => counts.partly += 1,
-            Some(Answer::Declined) => counts.declined += 1,
-            Some(Answer::Alternative) => counts.alternative += 1,
-            Some(Answer::Missed) | None => counts.missed += 1,
-        }
-    }
+    own.iter().for_each(|a| counts.note(a.delivery.map(|d| d.part.answer)));
     counts
 }

@@ -1,19 +1,19 @@
 //! Demand: how a household's answers and an animal's presses go together. Change points of pressing, bursts, what the
 //! next press does after each kind of answer, what is asked for without a button, and the words that could close gaps.
 
+use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
-use crate::observe::{Answered, answered, by_day, own_presses, since};
+use crate::observe::{Answered, by_day, own_presses};
 use crate::rate::{clumping, rate};
+use crate::stages::{Standing, standings};
 use sayso_methods::demand::answers::{AfterAnswer, Answer as Given, AnsweredPress, PIECES, after_answers};
 use sayso_methods::demand::bursts::{BurstSettings, bursts};
 use sayso_methods::demand::change::{change_points_with_exposure, clumped_penalty};
 use sayso_methods::demand::gaps::gaps;
 use sayso_methods::stats::{Clumping, Count, Proportion};
 use sayso_methods::words::{Gap, NextWordRules, OnBoard, next_words};
-use sayso_model::{
-    AnimalId, Answer, Catch, Day, EndReason, Fact, Moment, Session, Sign, SignLevel, Stage, Story, WordId,
-};
-use std::collections::BTreeMap;
+use sayso_model::{Answer, Catch, Day, EndReason, Fact, Moment, Session, SessionId, Sign, SignLevel, Stage, WordId};
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Longest time watched after an answer, in seconds: the end of the last piece of the hazard.
 const WATCHED_S: f64 = PIECES[PIECES.len() - 1];
@@ -88,34 +88,33 @@ pub struct Demand {
 
 /// Demand over the last `days` household days up to `now`.
 #[must_use]
-pub fn demand(story: &Story, animal: AnimalId, now: Moment, days: u16, in_use: usize) -> Demand {
-    let from = since(now, i32::from(days.max(1)), &story.zone());
-    let all: Vec<Answered<'_>> =
-        answered(story, animal).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
+pub fn demand(case: &Case<'_>, days: u16) -> Demand {
+    let from = case.since(i32::from(days.max(1)));
+    let all = case.answered_since(from);
     let own = own_presses(&all, None);
-    let (next_words, hold) = next(story, animal, now, &own, in_use);
+    let (next_words, hold) = next(case, &own);
     Demand {
-        stretches: stretches(&own, story, now),
-        bursts: recent_bursts(&own, story, now),
+        stretches: stretches(case, &own),
+        bursts: recent_bursts(case, &own),
         after: after(&own),
-        unvoiced: unvoiced(story, animal, from, now),
+        unvoiced: unvoiced(case, from),
         next_words,
         hold,
     }
 }
 
-fn stretches(own: &[Answered<'_>], story: &Story, now: Moment) -> Vec<Stretch> {
-    let zone = story.zone();
-    let counts = by_day(own.iter().map(|a| a.press.at()), &zone);
-    let (Some(first), today) = (counts.keys().next().copied(), now.day(&zone)) else { return Vec::new() };
+fn stretches(case: &Case<'_>, own: &[Answered<'_>]) -> Vec<Stretch> {
+    let (zone, now) = (case.zone(), case.now());
+    let counts = by_day(own.iter().map(|a| a.press.at()), zone);
+    let (Some(first), today) = (counts.keys().next().copied(), now.day(zone)) else { return Vec::new() };
     let length = usize::try_from(today.days_since(first) + 1).unwrap_or(0);
     let day = |i: usize| first.plus(i32::try_from(i).unwrap_or(0));
     let by: Vec<u64> = (0..length).map(|i| counts.get(&day(i)).copied().unwrap_or(0) as u64).collect();
     // Today counts for the part of it that is over; days of 23 and 25 hours as what they are.
     let exposure: Vec<f64> = (0..length)
-        .map(|i| (now.seconds_since(day(i).start(&zone)) / 86_400.0).min(day(i).hours(&zone) / 24.0).max(1e-3))
+        .map(|i| (now.seconds_since(day(i).start(zone)) / 86_400.0).min(day(i).hours(zone) / 24.0).max(1e-3))
         .collect();
-    let bursts = clumping(own.iter().map(|a| a.press.at()), first.start(&zone), now, &zone);
+    let bursts = clumping(own.iter().map(|a| a.press.at()), first.start(zone), now, zone);
     let penalty = clumped_penalty(length, bursts);
     let Ok(found) = change_points_with_exposure(&by, &exposure, penalty) else { return Vec::new() };
     found
@@ -131,8 +130,8 @@ fn stretches(own: &[Answered<'_>], story: &Story, now: Moment) -> Vec<Stretch> {
         .collect()
 }
 
-fn recent_bursts(own: &[Answered<'_>], story: &Story, now: Moment) -> Vec<Burst> {
-    let from = since(now, RECENT_DAYS, &story.zone());
+fn recent_bursts(case: &Case<'_>, own: &[Answered<'_>]) -> Vec<Burst> {
+    let from = case.since(RECENT_DAYS);
     let recent: Vec<Moment> = own.iter().map(|a| a.press.at()).filter(|at| *at >= from).collect();
     let Some(first) = recent.first().copied() else { return Vec::new() };
     let times: Vec<f64> = recent.iter().map(|at| at.seconds_since(first)).collect();
@@ -190,28 +189,27 @@ fn share(p: Proportion) -> Estimate {
     Estimate::share(usize::try_from(p.k()).unwrap_or(0), usize::try_from(p.n()).unwrap_or(0))
 }
 
-fn unvoiced(story: &Story, animal: AnimalId, from: Moment, now: Moment) -> Vec<Unvoiced> {
-    let zone = story.zone();
-    let catches: Vec<_> = story.of::<Catch>(animal).filter(|c| c.at() >= from && c.at() <= now).collect();
-    let Some(first) = catches.first().map(|c| c.at().day(&zone)) else { return Vec::new() };
-    let words: Vec<WordId> =
-        catches.iter().map(|c| c.part.word).collect::<std::collections::BTreeSet<_>>().into_iter().collect();
-    let days = usize::try_from(now.day(&zone).days_since(first) + 1).unwrap_or(0);
+fn unvoiced(case: &Case<'_>, from: Moment) -> Vec<Unvoiced> {
+    let (zone, now) = (case.zone(), case.now());
+    let catches: Vec<_> = case.story().between::<Catch>(case.animal(), from, now).collect();
+    let Some(first) = catches.first().map(|c| c.at().day(zone)) else { return Vec::new() };
+    let words: Vec<WordId> = catches.iter().map(|c| c.part.word).collect::<BTreeSet<_>>().into_iter().collect();
+    let days = usize::try_from(now.day(zone).days_since(first) + 1).unwrap_or(0);
     let weeks = days.div_ceil(7).max(1);
     let mut counts = vec![vec![0_u64; weeks]; words.len()];
     for c in &catches {
-        let week = usize::try_from(c.at().day(&zone).days_since(first) / 7).unwrap_or(0).min(weeks - 1);
+        let week = usize::try_from(c.at().day(zone).days_since(first) / 7).unwrap_or(0).min(weeks - 1);
         if let Ok(word) = words.binary_search(&c.part.word) {
             counts[word][week] += 1;
         }
     }
     #[allow(clippy::cast_precision_loss)]
     let observed: Vec<f64> = (0..weeks).map(|w| (days - 7 * w).min(7) as f64).collect();
-    let cards = story.words();
-    let begin = first.start(&zone);
+    let cards = case.story().words();
+    let begin = first.start(zone);
     let bursts: Vec<Clumping> = words
         .iter()
-        .map(|w| clumping(catches.iter().filter(|c| c.part.word == *w).map(Fact::at), begin, now, &zone))
+        .map(|w| clumping(catches.iter().filter(|c| c.part.word == *w).map(Fact::at), begin, now, zone))
         .collect();
     gaps(&counts, &observed, &bursts)
         .unwrap_or_default()
@@ -230,22 +228,16 @@ fn unvoiced(story: &Story, animal: AnimalId, from: Moment, now: Moment) -> Vec<U
 
 /// Words worth adding: rewards asked for without a button that have none yet, and a closing word once demand or arousal
 /// is high.
-fn next(
-    story: &Story,
-    animal: AnimalId,
-    now: Moment,
-    own: &[Answered<'_>],
-    in_use: usize,
-) -> (Vec<String>, Option<String>) {
-    let zone = story.zone();
-    let from = since(now, RECENT_DAYS, &zone);
-    let cards = story.words_of(animal);
+fn next(case: &Case<'_>, own: &[Answered<'_>]) -> (Vec<String>, Option<String>) {
+    let (story, animal, zone, now) = (case.story(), case.animal(), case.zone(), case.now());
+    let from = case.since(RECENT_DAYS);
+    let (cards, all_words) = (case.words(), story.words());
     let days = f64::from(RECENT_DAYS);
     let mut asked: BTreeMap<String, Vec<Moment>> = BTreeMap::new();
     let known: BTreeMap<WordId, _> = cards.iter().map(|c| (c.word, *c)).collect();
-    for c in story.of::<Catch>(animal).filter(|c| c.at() >= from && c.at() <= now) {
+    for c in story.between::<Catch>(animal, from, now) {
         let on_board = known.contains_key(&c.part.word);
-        if let (false, Some(card)) = (on_board, story.words().get(&c.part.word)) {
+        if let (false, Some(card)) = (on_board, all_words.get(&c.part.word)) {
             asked.entry(card.says.to_string()).or_default().push(c.at());
         }
     }
@@ -255,29 +247,23 @@ fn next(
             says,
             asked: at.len() as u64,
             days,
-            clumping: clumping(at.iter().copied(), from, now, &zone),
+            clumping: clumping(at.iter().copied(), from, now, zone),
         })
         .collect();
-    let sessions = story.sessions(animal);
-    let recent: Vec<&Session<'_>> = sessions.iter().filter(|s| s.start.at() >= from && s.joined()).collect();
-    let stressed = recent
-        .iter()
-        .filter(|s| {
-            s.end.is_some_and(|e| e.part.reason == EndReason::StrongSign)
-                || story
-                    .of::<Sign>(animal)
-                    .any(|g| g.part.session == Some(s.id()) && g.part.level != SignLevel::Joining)
-        })
-        .count();
+    let recent: Vec<&Session<'_>> = case.sessions_since(from).iter().filter(|s| s.joined()).collect();
+    let stress = story.of::<Sign>(animal).filter(|s| s.at() <= now && s.part.level != SignLevel::Joining);
+    let uneasy: BTreeSet<SessionId> = stress.filter_map(|s| s.part.session).collect();
+    let strong = |s: &Session<'_>| s.end.is_some_and(|e| e.part.reason == EndReason::StrongSign);
+    let stressed = recent.iter().filter(|s| strong(s) || uneasy.contains(&s.id())).count();
     // Hours in which somebody was there to note a press: a waking day of sixteen hours (from memory, no source).
     let presses: Vec<Moment> = own.iter().map(|a| a.press.at()).filter(|at| *at >= from).collect();
     let board = OnBoard {
         says: cards.iter().map(|c| c.says.to_string()).collect(),
-        in_use,
+        in_use: in_use(standings(case)),
         has_closing: cards.iter().any(|c| c.closing),
         presses: Count::new(presses.len() as u64, 16.0 * days)
             .ok()
-            .map(|count| (count, clumping(presses, from, now, &zone))),
+            .map(|count| (count, clumping(presses, from, now, zone))),
         high_arousal: Proportion::new(stressed as u64, recent.len() as u64).ok(),
     };
     match next_words(&gaps, &board, &NextWordRules::default()) {
@@ -292,7 +278,6 @@ fn next(
 }
 
 /// Words in conversation: those that count as in use.
-#[must_use]
-pub fn in_use(standings: &[crate::stages::Standing]) -> usize {
+fn in_use(standings: &[Standing]) -> usize {
     standings.iter().filter(|s| s.stage == Stage::Converse).count()
 }

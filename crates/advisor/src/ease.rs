@@ -3,10 +3,10 @@
 //! Points of unease a session, ours (common practice puts these signs together; no source for the numbers): not joined 2;
 //! joined: left before the end 1, came later than twice its middle time 1; a mild sign 1, a strong one 2; at most 3.
 
+use crate::case::Case;
 use crate::estimate::{Unit, median};
-use crate::observe::Answered;
 use sayso_methods::stats::highest_stretch;
-use sayso_model::{AnimalId, Day, Moment, PressedBy, Session, SessionId, Sign, SignLevel, Story, Then, Zone};
+use sayso_model::{Day, Moment, PressedBy, Session, SessionId, Sign, SignLevel, Then};
 use std::collections::BTreeMap;
 
 /// Lengths of the stretches of the day looked at, in hours.
@@ -58,9 +58,10 @@ struct Seen {
     unease: f64,
 }
 
-fn sessions(story: &Story, animal: AnimalId, from: Moment, now: Moment, zone: &Zone) -> Vec<Seen> {
+fn sessions(case: &Case<'_>, from: Moment) -> Vec<Seen> {
+    let (zone, all) = (case.zone(), case.sessions_since(from));
     let mut signs: BTreeMap<SessionId, f64> = BTreeMap::new();
-    for sign in story.of::<Sign>(animal) {
+    for sign in case.story().of::<Sign>(case.animal()).take_while(|s| s.at() <= case.now()) {
         let points = match sign.part.level {
             SignLevel::Joining => 0.0,
             SignLevel::Mild => 1.0,
@@ -71,10 +72,8 @@ fn sessions(story: &Story, animal: AnimalId, from: Moment, now: Moment, zone: &Z
             *most = most.max(points);
         }
     }
-    let all = story.sessions(animal);
-    let all: Vec<&Session<'_>> = all.iter().filter(|s| s.start.at() >= from && s.start.at() <= now).collect();
     let came = |s: &Session<'_>| s.joinings.first().and_then(|j| j.part.after_s).map(|s| s.get());
-    let usual = median(&all.iter().filter_map(|s| came(s)).collect::<Vec<_>>(), Unit::Seconds).value;
+    let usual = median(&all.iter().filter_map(came).collect::<Vec<_>>(), Unit::Seconds).value;
     let unease = |s: &Session<'_>| {
         let late = came(s).zip(usual).is_some_and(|(came, usual)| came > 2.0 * usual);
         let own = if s.joined() { f64::from(u8::from(s.left())) + f64::from(u8::from(late)) } else { 2.0 };
@@ -95,8 +94,8 @@ fn joined<'a>(sessions: impl Iterator<Item = &'a Seen>) -> [u64; 2] {
 }
 
 /// The hours with the most unease in `from..=now`; none with too few sessions at different hours.
-pub(crate) fn worst_hours(story: &Story, animal: AnimalId, from: Moment, now: Moment) -> Option<WorstHours> {
-    let all = sessions(story, animal, from, now, &story.zone());
+pub(crate) fn worst_hours(case: &Case<'_>, from: Moment) -> Option<WorstHours> {
+    let all = sessions(case, from);
     let mut hours = Vec::new();
     let mut stretches: Vec<Vec<usize>> = Vec::new();
     for length in HOURS {
@@ -138,24 +137,18 @@ fn note(cell: &mut [f64; 3], value: f64) {
 }
 
 /// The latest days in which unease rose, and own presses and taking fell, most against the days before.
-pub(crate) fn late_fall(
-    story: &Story,
-    animal: AnimalId,
-    from: Moment,
-    now: Moment,
-    all: &[Answered<'_>],
-) -> Option<LateFall> {
-    let zone = story.zone();
-    let seen = sessions(story, animal, from, now, &zone);
-    let inside: Vec<&Answered<'_>> = all.iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
+pub(crate) fn late_fall(case: &Case<'_>, from: Moment) -> Option<LateFall> {
+    let (zone, now) = (case.zone(), case.now());
+    let seen = sessions(case, from);
+    let inside = case.recent(from);
     let first = inside
         .first()
         .map(|a| a.press.at())
         .into_iter()
-        .map(|at| at.day(&zone))
+        .map(|at| at.day(zone))
         .chain(seen.first().map(|s| s.day))
         .min()?;
-    let length = usize::try_from(now.day(&zone).days_since(first) + 1).ok()?;
+    let length = usize::try_from(now.day(zone).days_since(first) + 1).ok()?;
     let of = |day: Day| usize::try_from(day.days_since(first)).ok().filter(|i| *i < length);
     let (mut unease, mut presses, mut left) = (vec![[0.0; 3]; length], vec![0.0_f64; length], vec![[0.0; 3]; length]);
     for s in &seen {
@@ -163,8 +156,8 @@ pub(crate) fn late_fall(
             note(&mut unease[i], s.unease);
         }
     }
-    for a in &inside {
-        let Some(i) = of(a.press.at().day(&zone)) else { continue };
+    for a in inside {
+        let Some(i) = of(a.press.at().day(zone)) else { continue };
         presses[i] += f64::from(u8::from(a.press.part.by == PressedBy::Animal));
         if let Some(then) = a.delivery.filter(|_| a.given()).and_then(|d| d.part.then) {
             note(&mut left[i], f64::from(u8::from(then != Then::Took)));

@@ -1,16 +1,17 @@
 //! The evidence for one word: showings, invitations, latency, answers and what followed, each figure with its band and count.
 
-use crate::claims::{AnimalClaim, Claim, claims_of};
-use crate::days::{Answers, answers};
+use crate::case::Case;
+use crate::claims::{AnimalClaim, Claim, claims};
 use crate::estimate::Estimate;
 use crate::generalise::{Setting, settings};
 use crate::latency::{Waiting, waiting};
-use crate::observe::{Answered, answered, by_day, invitations, own_presses, showings};
 use crate::stages::{Standing, standings};
+pub use crate::sums::{After, Answers};
+use crate::sums::{Shown, Totals};
 use sayso_methods::learning::curve::LearningCurve;
 use sayso_methods::learning::shown::curve_by_day;
 use sayso_methods::stats::{Tail, TwoByTwo};
-use sayso_model::{Accident, AnimalId, Day, Moment, Story, Then, WordId};
+use sayso_model::{Day, WordId};
 use std::collections::BTreeMap;
 
 /// What came of the invitations of one word, in two figures that are always apart.
@@ -30,39 +31,6 @@ pub struct InvitationCounts {
     pub not_wanted: usize,
     /// Not recorded whether it took the thing.
     pub unrecorded: usize,
-}
-
-/// What the animal did after one kind of outcome.
-#[derive(Clone, Copy, PartialEq, Eq, Default, Debug)]
-pub struct After {
-    /// Took it.
-    pub took: usize,
-    /// Did not care.
-    pub ignored: usize,
-    /// Went away.
-    pub left: usize,
-    /// Pressed again.
-    pub pressed_again: usize,
-    /// Not recorded.
-    pub unrecorded: usize,
-}
-
-impl After {
-    fn add(&mut self, then: Option<Then>) {
-        match then {
-            Some(Then::Took) => self.took += 1,
-            Some(Then::Ignored) => self.ignored += 1,
-            Some(Then::Left) => self.left += 1,
-            Some(Then::PressedAgain) => self.pressed_again += 1,
-            None => self.unrecorded += 1,
-        }
-    }
-
-    /// Outcomes that were seen.
-    #[must_use]
-    pub const fn seen(&self) -> usize {
-        self.took + self.ignored + self.left + self.pressed_again
-    }
 }
 
 /// Whether what is given after this word is taken more often than after the others.
@@ -115,12 +83,9 @@ pub struct Evidence {
 
 /// The evidence for one active word of this animal; none where it has no such word.
 #[must_use]
-pub fn evidence(story: &Story, animal: AnimalId, word: WordId, now: Moment) -> Option<Evidence> {
-    let standing = standings(story, animal, now).into_iter().find(|s| s.word == word)?;
-    let zone = story.zone();
-    let all: Vec<Answered<'_>> = answered(story, animal).into_iter().filter(|a| a.press.at() <= now).collect();
-    let (shown, own) = (showings(&all, Some(word)), own_presses(&all, Some(word)));
-    let asked = invitations(story, animal, word, now);
+pub fn evidence(case: &Case<'_>, word: WordId) -> Option<Evidence> {
+    let standing = standings(case).iter().find(|s| s.word == word)?.clone();
+    let (sums, asked) = (case.totals().of(word), case.invitations(word));
     let ((pressed, wanted), (right, presses)) = (asked.pressed(), asked.right());
     let counts = InvitationCounts {
         wanted,
@@ -132,34 +97,25 @@ pub fn evidence(story: &Story, animal: AnimalId, word: WordId, now: Moment) -> O
         unrecorded: asked.unrecorded,
     };
     let trials: Vec<Option<bool>> = asked.presses.iter().map(|p| Some(p.right())).collect();
-    let curve_days: Vec<Day> = asked.presses.iter().map(|p| p.invitation.at().day(&zone)).collect();
-    let (mut after_given, mut after_declined) = (After::default(), After::default());
-    for a in &own {
-        if let Some(d) = a.delivery {
-            let after = if a.given() { &mut after_given } else { &mut after_declined };
-            after.add(d.part.then);
-        }
-    }
-    let judged = own.iter().filter(|a| a.press.part.accident != Accident::Unsure).count();
-    let stumbled = own.iter().filter(|a| a.press.part.accident == Accident::Likely).count();
+    let curve_days: Vec<Day> = asked.presses.iter().map(|p| p.invitation.at().day(case.zone())).collect();
     Some(Evidence {
-        showings_by_day: by_day(shown.iter().map(|a| a.press.at()), &zone),
-        presses_by_day: by_day(own.iter().map(|a| a.press.at()), &zone),
+        showings_by_day: sums.shown_by_day.iter().copied().collect(),
+        presses_by_day: sums.own_by_day.iter().copied().collect(),
         curve: curve(&trials, &curve_days, standing.chance.level().min(MOST_CHANCE)),
         curve_days,
         waiting: waiting(&asked.usable),
-        answers: answers(&own),
-        uptake: uptake(&all, word),
-        stumbles: Estimate::share(stumbled, judged),
-        fidelity: fidelity(&shown),
-        settings: settings(story, animal, word, &asked, now),
+        answers: sums.answers,
+        uptake: uptake(case.totals(), word),
+        stumbles: Estimate::share(sums.stumbled, sums.judged),
+        fidelity: fidelity(&sums.shown),
+        settings: settings(case, word),
         sentence: sentence(&standing, counts),
-        claim: claims_of(story, animal, &all, now).map_err(|e| e.to_string()).and_then(|all| {
+        claim: claims(case).map_err(|e| e.to_string()).and_then(|all| {
             let claim = all.words.into_iter().find(|c| c.word == word);
             claim.map(|c| (c, all.animal)).ok_or_else(|| "the word has no card".to_owned())
         }),
-        after_given,
-        after_declined,
+        after_given: sums.after_given,
+        after_declined: sums.after_declined,
         invitations: counts,
         standing,
     })
@@ -176,23 +132,18 @@ fn curve(trials: &[Option<bool>], days: &[Day], chance: f64) -> Result<LearningC
 /// practice, no source).
 pub const GIVEN_WITHIN_S: f64 = 5.0;
 
-fn fidelity(shown: &[Answered<'_>]) -> Estimate {
-    let delays: Vec<f64> = shown.iter().filter_map(Answered::delay_s).collect();
+fn fidelity(shown: &[Shown]) -> Estimate {
+    let delays: Vec<f64> = shown.iter().filter_map(|s| s.delay_s).collect();
     Estimate::share(delays.iter().filter(|d| **d <= GIVEN_WITHIN_S).count(), delays.len())
 }
 
 /// The curve's model needs a chance below one: a button pressed nearly always leaves nothing to learn.
 const MOST_CHANCE: f64 = 0.95;
 
-fn uptake(all: &[Answered<'_>], word: WordId) -> Uptake {
-    let given: Vec<_> = own_presses(all, None).into_iter().filter(Answered::given).collect();
+fn uptake(totals: &Totals, word: WordId) -> Uptake {
     let row = |this: bool| {
-        let then: Vec<Then> = given
-            .iter()
-            .filter(|a| (a.press.part.word == word) == this)
-            .filter_map(|a| a.delivery.and_then(|d| d.part.then))
-            .collect();
-        (then.iter().filter(|t| **t == Then::Took).count(), then.len())
+        let rows = totals.words().filter(|(w, _)| (*w == word) == this).map(|(_, sums)| sums.after_given);
+        rows.fold((0, 0), |(took, n), after| (took + after.took, n + after.seen()))
     };
     let ((took, n), (others_took, others_n)) = (row(true), row(false));
     let table = TwoByTwo([[took as u64, (n - took) as u64], [others_took as u64, (others_n - others_took) as u64]]);

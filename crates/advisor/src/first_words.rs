@@ -1,11 +1,12 @@
 //! First words: which two or three, why in figures, what was left out and why, and the alternatives.
 
+use crate::case::Case;
 use crate::likes::{LikesReport, likes};
 use crate::ration::{forbidden, ration};
 use sayso_methods::words::{
     Candidate, Delivery, FirstWordRules, FirstWordsError, LeftOut, Liking, Scored, first_words as choose,
 };
-use sayso_model::{AnimalCard, AnimalId, Kcal, Moment, RewardCard, RewardId, RewardKind, Story};
+use sayso_model::{AnimalCard, Kcal, RewardCard, RewardId, RewardKind};
 use std::collections::BTreeMap;
 
 /// One proposed word.
@@ -62,13 +63,14 @@ pub struct FirstWords {
 
 /// Proposes first words from the active rewards of an animal that have no word yet.
 #[must_use]
-pub fn first_words(story: &Story, animal: AnimalId, now: Moment) -> FirstWords {
+pub fn first_words(case: &Case<'_>) -> FirstWords {
+    let (story, animal) = (case.story(), case.animal());
     let Some(card) = story.animals().get(&animal).map(|c| (*c).clone()) else { return FirstWords::default() };
-    let likes = likes(story, animal, now);
+    let likes = likes(case);
     let taken: Vec<RewardId> = story.words_of(animal).iter().filter_map(|w| w.reward).collect();
     let rewards: Vec<&RewardCard> =
         story.rewards_of(animal).into_iter().filter(|r| !taken.contains(&r.reward)).collect();
-    let budget = ration(story, &card, now).budget_kcal;
+    let budget = ration(story, &card, case.now()).budget_kcal;
     let liking = likings(&likes);
     let candidates: Vec<Candidate> = rewards.iter().map(|r| candidate(r, &card, budget, &liking)).collect();
     let rules = FirstWordRules::default();

@@ -1,11 +1,10 @@
 //! Does it hold elsewhere: with another person, in another room, weeks later, after the button was moved, with a new
 //! recording? The two figures of invitations, setting by setting. A moved button is the direct test of a habit of place.
 
+use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
 use crate::observe::Invitations;
-use crate::originals::originals;
-use crate::pool::{checks, conduct};
-use sayso_model::{AnimalId, BoardLayout, ClipCard, Fact, Invitation, Moment, SessionId, SessionStart, Story, WordId};
+use sayso_model::{BoardLayout, ClipCard, Fact, Invitation, Moment, SessionId, Story, WordId};
 use std::collections::BTreeMap;
 
 /// Invitations after a change that are looked at apart: later ones are no news any more.
@@ -28,12 +27,11 @@ pub struct Setting {
 
 /// The settings of one word's invitations. A kind of which only one was seen is left out: it compares nothing.
 #[must_use]
-pub fn settings(story: &Story, animal: AnimalId, word: WordId, asked: &Invitations<'_>, now: Moment) -> Vec<Setting> {
+pub fn settings(case: &Case<'_>, word: WordId) -> Vec<Setting> {
+    let (story, now, asked) = (case.story(), case.now(), case.invitations(word));
     let people = story.people();
-    let rooms: BTreeMap<SessionId, String> = story
-        .of::<SessionStart>(animal)
-        .filter_map(|s| Some((s.part.session, s.part.room.as_ref()?.to_string())))
-        .collect();
+    let rooms: BTreeMap<SessionId, String> =
+        case.sessions().iter().filter_map(|s| Some((s.id(), s.start.part.room.as_ref()?.to_string()))).collect();
     let first = asked.usable.first().map(|u| u.invitation.at()).into_iter();
     let first = first.chain(asked.presses.first().map(|p| p.invitation.at())).min();
     let (moved, voices) = (moves(story, word, now), recordings(story, word, now));
@@ -61,19 +59,18 @@ pub fn settings(story: &Story, animal: AnimalId, word: WordId, asked: &Invitatio
     out.extend(sorted(asked, "place of the button", |i| after(i, &moved, "it was moved")));
     out.extend(sorted(asked, "recording", |i| after(i, &voices, "a new one")));
     out.extend(sorted(asked, "who chose the word", by_draw));
-    out.extend(checks_by_blinding(story, animal, word, now));
+    out.extend(checks_by_blinding(case, word));
     out
 }
 
 /// Right, of the times it went for this word in planned checks: where somebody knew the answer, and where nobody did.
-fn checks_by_blinding(story: &Story, animal: AnimalId, word: WordId, now: Moment) -> Vec<Setting> {
-    let log = originals(story, animal, now);
+fn checks_by_blinding(case: &Case<'_>, word: WordId) -> Vec<Setting> {
     let mut counts: BTreeMap<bool, [usize; 2]> = BTreeMap::new();
-    for (plan, trials, next) in checks(&log) {
+    for check in case.checks() {
         // A plan whose order cannot be drawn again says nothing, and its own page says why.
-        let Ok(found) = conduct(plan.part, &trials, next) else { continue };
+        let Ok(found) = &check.conduct else { continue };
         for counted in found.counted.iter().filter(|c| c.word == word) {
-            let c = counts.entry(plan.part.blind).or_default();
+            let c = counts.entry(check.plan.blind).or_default();
             c[0] += usize::from(counted.right);
             c[1] += 1;
         }

@@ -1,13 +1,16 @@
 //! What the methods need, taken out of a story: showings, requests, usable invitations, days.
 
 use sayso_model::{
-    AnimalId, Answer, Day, Delivery, Fact, Invitation, InvitationResult, Moment, PersonId, Press, PressedBy, Session,
+    AnimalId, Answer, Day, Delivery, EventId, Fact, Invitation, InvitationResult, Moment, PersonId, Press, PressedBy,
     SessionId, Story, WordId, Zone,
 };
 use std::collections::{BTreeMap, BTreeSet};
 
 /// A delivery that names no press answers the last unanswered press of its word within this many seconds.
-const ANSWERS_WITHIN_S: f64 = 120.0;
+pub(crate) const ANSWERS_WITHIN_S: f64 = 120.0;
+/// A delivery answers the press it names only if it is dated this near to it, in days: further off, one of the two times is
+/// wrong, and looking no further keeps the work of a day from growing with the log.
+pub(crate) const NAMED_WITHIN_DAYS: f64 = 3.0;
 
 /// A press and how it was answered.
 #[derive(Clone, Copy, Debug)]
@@ -34,17 +37,32 @@ impl Answered<'_> {
     }
 }
 
-/// Every press of one animal's story with its answer, by time.
+/// Presses of one animal from `from` up to `to` (both included) with their answers as known at `now`, by time.
+///
+/// A delivery answers the press it names if it is dated within [`NAMED_WITHIN_DAYS`] of it; one that names none, the last
+/// unanswered press of its word within [`ANSWERS_WITHIN_S`] before it.
 #[must_use]
-pub fn answered(story: &Story, animal: AnimalId) -> Vec<Answered<'_>> {
+pub fn answered_between(
+    story: &Story,
+    animal: AnimalId,
+    (from, to): (Moment, Moment),
+    now: Moment,
+) -> Vec<Answered<'_>> {
+    // Deliveries after `to` may belong to presses after `to` just as well.
+    let upto = to.plus_seconds(ANSWERS_WITHIN_S).min(now);
     let mut all: Vec<Answered<'_>> =
-        story.of::<Press>(animal).map(|press| Answered { press, delivery: None }).collect();
-    let index: BTreeMap<_, usize> = all.iter().enumerate().map(|(i, a)| (a.press.id(), i)).collect();
+        story.between::<Press>(animal, from, upto).map(|press| Answered { press, delivery: None }).collect();
+    let mut index: Vec<(EventId, usize)> = all.iter().enumerate().map(|(i, a)| (a.press.id(), i)).collect();
+    index.sort_unstable();
+    let place = |id: EventId| index.binary_search_by_key(&id, |(id, _)| *id).ok().map(|at| index[at].1);
+    let apart = NAMED_WITHIN_DAYS * 86_400.0;
     let mut loose = Vec::new();
-    for delivery in story.of::<Delivery>(animal) {
-        match delivery.part.answers.map(|id| index.get(&story.same_press(id).unwrap_or(id))) {
-            Some(Some(&i)) => all[i].delivery = all[i].delivery.or(Some(delivery)),
-            Some(None) => {}
+    for delivery in story.between::<Delivery>(animal, from.plus_seconds(-apart), upto.plus_seconds(apart).min(now)) {
+        match delivery.part.answers.map(|id| place(story.same_press(id).unwrap_or(id))) {
+            Some(Some(i)) if delivery.at().seconds_since(all[i].press.at()).abs() <= apart => {
+                all[i].delivery = all[i].delivery.or(Some(delivery));
+            }
+            Some(_) => {}
             None => loose.push(delivery),
         }
     }
@@ -59,6 +77,7 @@ pub fn answered(story: &Story, animal: AnimalId) -> Vec<Answered<'_>> {
             a.delivery = Some(delivery);
         }
     }
+    all.truncate(all.partition_point(|a| a.press.at() <= to));
     all
 }
 
@@ -149,25 +168,26 @@ impl Invitations<'_> {
     }
 }
 
-/// Every press at an invitation up to `now`, of whatever word.
-#[must_use]
-pub fn invited_presses(story: &Story, animal: AnimalId, now: Moment) -> Vec<PressedAt<'_>> {
-    let upto = story.of::<Invitation>(animal).take_while(|i| i.at() <= now);
-    upto.filter_map(|invitation| match invitation.part.result {
-        InvitationResult::Pressed { word, .. } => Some(PressedAt { invitation, word }),
-        _ => None,
-    })
-    .collect()
+/// Every press at one of these invitations, of whatever word.
+pub(crate) fn invited_presses<'a>(all: &[Fact<'a, Invitation>]) -> Vec<PressedAt<'a>> {
+    all.iter()
+        .filter_map(|&invitation| match invitation.part.result {
+            InvitationResult::Pressed { word, .. } => Some(PressedAt { invitation, word }),
+            _ => None,
+        })
+        .collect()
 }
 
-/// Sorts the invitations of one word up to `now`. Not pressing is never scored as not knowing: of those without a press
-/// only the ones count in which the animal had joined (where it was a session) and took the thing when it was given.
-#[must_use]
-pub fn invitations(story: &Story, animal: AnimalId, word: WordId, now: Moment) -> Invitations<'_> {
-    let joined: BTreeSet<SessionId> = story.sessions(animal).iter().filter(|s| s.joined()).map(Session::id).collect();
-    let mut sorted = Invitations::default();
-    for invitation in story.of::<Invitation>(animal).filter(|i| i.part.word == word && i.at() <= now) {
+/// Sorts invitations by word. Not pressing is never scored as not knowing: of those without a press only the ones count in
+/// which the animal had joined (where it was a session) and took the thing when it was given.
+pub(crate) fn invitations<'a>(
+    all: &[Fact<'a, Invitation>],
+    joined: &BTreeSet<SessionId>,
+) -> BTreeMap<WordId, Invitations<'a>> {
+    let mut by_word: BTreeMap<WordId, Invitations<'a>> = BTreeMap::new();
+    for &invitation in all {
         let part = invitation.part;
+        let sorted = by_word.entry(part.word).or_default();
         let (pressed, seconds) = match part.result {
             InvitationResult::Left { .. } => {
                 sorted.not_wanted += 1;
@@ -186,14 +206,14 @@ pub fn invitations(story: &Story, animal: AnimalId, word: WordId, now: Moment) -
             _ if part.session.is_some_and(|s| !joined.contains(&s)) => sorted.not_wanted += 1,
             Some(true) => {
                 sorted.without_button += usize::from(matches!(part.result, InvitationResult::WithoutButton { .. }));
-                let right = pressed == Some(word);
+                let right = pressed == Some(part.word);
                 sorted.usable.push(Usable { invitation, pressed: pressed.is_some(), right, seconds });
             }
             Some(false) => sorted.not_wanted += 1,
             None => sorted.unrecorded += 1,
         }
     }
-    sorted
+    by_word
 }
 
 /// Counts by household day, days without any being absent.
@@ -272,7 +292,7 @@ mod tests {
             event(11, Source::Tap, 0.8, tapped),
             event(12, Source::Tap, 3.0, answer),
         ]);
-        let all = answered(&story, animal);
+        let all = answered_between(&story, animal, (at, at.plus_seconds(60.0)), at.plus_seconds(60.0));
         assert_eq!(all.len(), 1, "one press, told twice");
         assert!(all[0].press.id() == EventId(Uuid::from_u128(11)) && all[0].given());
     }

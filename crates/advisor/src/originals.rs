@@ -5,6 +5,7 @@
 
 use sayso_model::{
     AnimalId, Body, Event, Invitation, Moment, ProbePlan, ProbeTrial, Round, Story, SwapDraw, SwapPlan, SwapStop,
+    event::Part,
 };
 
 /// What became of an entry.
@@ -56,33 +57,18 @@ pub struct Originals<'a> {
     pub trials: Vec<Original<'a, ProbeTrial>>,
 }
 
-/// Reads the log once. Entries dated after `now` are not there yet.
+/// Reads what was drawn. Entries dated after `now` are not there yet.
 #[must_use]
-pub fn originals(story: &Story, animal: AnimalId, now: Moment) -> Originals<'_> {
-    let mut found = Originals::default();
-    let ledger = story.ledger();
-    for event in ledger.all().filter(|e| e.animal == Some(animal) && e.happened_at <= now) {
-        macro_rules! keep {
-            ($shelf:ident, $part:expr) => {{
-                let fate = match ledger.standing(event.id) {
-                    None => Fate::TakenBack,
-                    Some(stands) if result(&stands.body) == result(&event.body) => Fate::Stands,
-                    Some(_) => Fate::Changed,
-                };
-                found.$shelf.push(Original { event, part: $part, fate });
-            }};
-        }
-        match &event.body {
-            Body::Round(part) => keep!(rounds, part),
-            Body::Invitation(part) if part.call.is_some() => keep!(calls, part),
-            Body::SwapPlan(part) => keep!(swaps, part),
-            Body::SwapDraw(part) => keep!(draws, part),
-            Body::SwapStop(part) => keep!(stops, part),
-            Body::ProbePlan(part) => keep!(plans, part),
-            Body::ProbeTrial(part) => keep!(trials, part),
-            _ => {}
-        }
-    }
+pub(crate) fn originals(story: &Story, animal: AnimalId, now: Moment) -> Originals<'_> {
+    let mut found = Originals {
+        rounds: all(story, animal, now),
+        calls: all(story, animal, now),
+        swaps: all(story, animal, now),
+        draws: all(story, animal, now),
+        stops: all(story, animal, now),
+        plans: all(story, animal, now),
+        trials: all(story, animal, now),
+    };
     let by_time = |e: &Event| (e.happened_at, e.id);
     found.rounds.sort_by_key(|o| by_time(o.event));
     found.calls.sort_by_key(|o| (o.event.recorded_at, o.event.id));
@@ -92,6 +78,24 @@ pub fn originals(story: &Story, animal: AnimalId, now: Moment) -> Originals<'_> 
     found.plans.sort_by_key(|o| by_time(o.event));
     found.trials.sort_by_key(|o| (o.event.recorded_at, o.event.id));
     found
+}
+
+fn all<'a, P: Part + 'a>(story: &'a Story, animal: AnimalId, now: Moment) -> Vec<Original<'a, P>> {
+    let ledger = story.ledger();
+    let there = story.as_recorded(P::KIND).filter(|e| e.animal == Some(animal) && e.happened_at <= now);
+    there
+        .filter_map(|event| {
+            let fate = match ledger.last_amendment(event.id) {
+                None => Fate::Stands,
+                Some(_) => match ledger.standing(event.id) {
+                    None => Fate::TakenBack,
+                    Some(stands) if result(&stands.body) == result(&event.body) => Fate::Stands,
+                    Some(_) => Fate::Changed,
+                },
+            };
+            Some(Original { event, part: P::of(&event.body)?, fate })
+        })
+        .collect()
 }
 
 /// What counts of an entry: of an invitation only its call and result, for the rest is filled in as it goes on.

@@ -1,11 +1,12 @@
 //! The plan for the next session: which words, how many showings, how long, when. From this animal's own sessions
 //! where there are enough of them, else from common practice, and it says which.
 
+use crate::case::Case;
 use crate::estimate::{Estimate, LEVEL, Unit, median};
-use crate::observe::{Answered, answered, showings, since};
-use crate::stages::Standing;
+use crate::observe::{Answered, showings};
+use crate::stages::{Standing, standings};
 use sayso_methods::learning::latency::{Wait, kaplan_meier};
-use sayso_model::{AnimalId, Moment, Session, Stage, Story, WordId};
+use sayso_model::{Session, SessionId, Stage, WordId};
 use std::collections::BTreeMap;
 
 /// Words in one session (common practice, no source: two or three to start with).
@@ -65,25 +66,22 @@ pub struct Plan {
 
 /// The next session's plan; none where no word is to be shown or invited.
 #[must_use]
-pub fn plan(story: &Story, animal: AnimalId, now: Moment, standings: &[Standing]) -> Option<Plan> {
-    let zone = story.zone();
-    let from = since(now, RECENT_DAYS, &zone);
-    let all = answered(story, animal);
-    let shown: Vec<Answered<'_>> = showings(&all, None).into_iter().filter(|a| a.press.at() <= now).collect();
+pub fn plan(case: &Case<'_>) -> Option<Plan> {
+    let (zone, now, from) = (case.zone(), case.now(), case.since(RECENT_DAYS));
+    let shown: Vec<Answered<'_>> = showings(case.recent(from), None);
     let mut today: BTreeMap<WordId, usize> = BTreeMap::new();
-    for a in shown.iter().filter(|a| a.press.at().day(&zone) == now.day(&zone)) {
+    for a in shown.iter().rev().take_while(|a| a.press.at().day(zone) == now.day(zone)) {
         *today.entry(a.press.part.word).or_insert(0) += 1;
     }
     let mut words: Vec<&Standing> =
-        standings.iter().filter(|s| matches!(s.stage, Stage::Show | Stage::Invite)).collect();
+        standings(case).iter().filter(|s| matches!(s.stage, Stage::Show | Stage::Invite)).collect();
     words.sort_by_key(|s| (today.get(&s.word).copied().unwrap_or(0), s.showings_week, s.showings));
     words.truncate(MOST_WORDS);
     if words.is_empty() {
         return None;
     }
-    let sessions = story.sessions(animal);
-    let recent: Vec<&Session<'_>> =
-        sessions.iter().filter(|s| s.start.at() >= from && s.start.at() <= now && s.joined()).collect();
+    let begun = case.sessions_since(from);
+    let recent: Vec<&Session<'_>> = begun.iter().filter(|s| s.joined()).collect();
     let (minutes, minutes_because) = length(&recent);
     let pace = pace(&recent, &shown);
     let aim = (minutes * pace.value.unwrap_or(USUAL_PACE)).round().max(1.0);
@@ -103,7 +101,7 @@ pub fn plan(story: &Story, animal: AnimalId, now: Moment, standings: &[Standing]
         minutes,
         minutes_because,
         pace,
-        times: times(story, animal, from, now),
+        times: times(case, begun),
     })
 }
 
@@ -138,11 +136,15 @@ fn length(sessions: &[&Session<'_>]) -> (f64, String) {
 }
 
 fn pace(sessions: &[&Session<'_>], shown: &[Answered<'_>]) -> Estimate {
+    let mut by_session: BTreeMap<SessionId, usize> = BTreeMap::new();
+    for session in shown.iter().filter_map(|a| a.press.part.session) {
+        *by_session.entry(session).or_insert(0) += 1;
+    }
     let rates: Vec<f64> = sessions
         .iter()
         .filter_map(|s| {
             let minutes = s.seconds().filter(|t| *t >= 20.0)? / 60.0;
-            let n = shown.iter().filter(|a| a.press.part.session == Some(s.id())).count();
+            let n = by_session.get(&s.id()).copied().unwrap_or(0);
             #[allow(clippy::cast_precision_loss)]
             (n > 0).then(|| n as f64 / minutes)
         })
@@ -151,11 +153,10 @@ fn pace(sessions: &[&Session<'_>], shown: &[Answered<'_>]) -> Estimate {
 }
 
 /// Joining by three-hour stretches of the local day.
-fn times(story: &Story, animal: AnimalId, from: Moment, now: Moment) -> Vec<TimeOfDay> {
-    let zone = story.zone();
+fn times(case: &Case<'_>, begun: &[Session<'_>]) -> Vec<TimeOfDay> {
     let mut stretches: BTreeMap<u8, (usize, usize)> = BTreeMap::new();
-    for s in story.sessions(animal).iter().filter(|s| s.start.at() >= from && s.start.at() <= now) {
-        let stretch = stretches.entry(s.start.at().hour(&zone) / 3 * 3).or_insert((0, 0));
+    for s in begun {
+        let stretch = stretches.entry(s.start.at().hour(case.zone()) / 3 * 3).or_insert((0, 0));
         stretch.0 += usize::from(s.joined());
         stretch.1 += 1;
     }

@@ -157,10 +157,19 @@ fn answer(found: &mut Conduct, plan: &ProbePlan, trial: &PlannedTrial, first: &O
     }
 }
 
-/// Checks by their id, in the order they were planned, each with its trials and when the next was planned.
-pub(crate) fn checks<'a, 'b>(
-    all: &'b Originals<'a>,
-) -> Vec<(&'b Original<'a, ProbePlan>, Vec<&'b Original<'a, ProbeTrial>>, Option<Moment>)> {
+/// One check and how it was carried out.
+#[derive(Clone, Debug)]
+pub struct Check {
+    /// Its plan.
+    pub plan: ProbePlan,
+    /// First answers to planned numbers, by when they were written down.
+    pub first: Vec<ProbeTrial>,
+    /// How it was carried out; or why its order cannot be drawn again.
+    pub conduct: Result<Conduct, OrderError>,
+}
+
+/// Checks by their id, in the order they were planned.
+pub(crate) fn checks(all: &Originals<'_>) -> Vec<Check> {
     let mut trials: BTreeMap<ProbeId, Vec<&Original<'_, ProbeTrial>>> = BTreeMap::new();
     for trial in &all.trials {
         trials.entry(trial.part.probe).or_default().push(trial);
@@ -177,7 +186,10 @@ pub(crate) fn checks<'a, 'b>(
                 p.part.probe != plan.part.probe && ladder(p.part.design) == ladder(plan.part.design)
             };
             let next = plans.iter().filter(same).map(|p| p.at()).filter(|at| *at > plan.at()).min();
-            (*plan, mine, next.map(|next| next.max(last)))
+            let conduct = conduct(plan.part, &mine, next.map(|next| next.max(last)));
+            let mut told = BTreeSet::new();
+            let first = mine.iter().map(|t| t.part).filter(|t| !beyond(plan.part, t.trial) && told.insert(t.trial));
+            Check { plan: plan.part.clone(), first: first.cloned().collect(), conduct }
         })
         .collect()
 }
@@ -186,18 +198,18 @@ pub(crate) fn checks<'a, 'b>(
 ///
 /// # Errors
 /// [`UnderstandingError`] for a plan with fewer than two choices.
-pub fn pooled(all: &Originals<'_>, word: WordId) -> Result<[[Option<Growth>; 2]; 2], UnderstandingError> {
+pub fn pooled(all: &[Check], word: WordId) -> Result<[[Option<Growth>; 2]; 2], UnderstandingError> {
     let mut answers: [[Vec<(Moment, u16, Answered)>; 2]; 2] = Default::default();
-    for (plan, trials, next) in checks(all) {
-        let Some(ladder) = ladder(plan.part.design) else { continue };
+    for Check { plan, conduct, .. } in all {
+        let Some(ladder) = ladder(plan.design) else { continue };
         // A plan whose order cannot be drawn again proves nothing, and its page says why.
-        let Ok(found) = conduct(plan.part, &trials, next) else { continue };
+        let Ok(found) = conduct else { continue };
         if found.earlier {
             continue;
         }
-        let pool = &mut answers[usize::from(plan.part.blind)][ladder as usize];
+        let pool = &mut answers[usize::from(plan.blind)][ladder as usize];
         for c in found.counted.iter().filter(|c| c.word == word) {
-            pool.push((c.at, c.number, Answered { choices: plan.part.choices, right: c.right }));
+            pool.push((c.at, c.number, Answered { choices: plan.choices, right: c.right }));
         }
     }
     let mut out: [[Option<Growth>; 2]; 2] = Default::default();

@@ -60,7 +60,7 @@ pub fn ration(story: &Story, card: &AnimalCard, now: Moment) -> Ration {
     let zone = story.zone();
     let day = now.day(&zone);
     let feeds: Vec<Feed<PersonId>> = story
-        .of::<sayso_model::Feed>(card.animal)
+        .between::<sayso_model::Feed>(card.animal, day.start(&zone), day.plus(1).start(&zone))
         .filter(|f| f.at().day(&zone) == day)
         .map(|f| Feed { person: f.person(), kcal: Some(f.part.kcal) })
         .collect();

@@ -1,8 +1,9 @@
 //! Readiness of the animal, session by session: away, warming or ready, from joining, approach and signs together.
 
+use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
 use sayso_methods::learning::readiness::{Readiness, ReadinessEstimate, SessionSigns, readiness as fit};
-use sayso_model::{AnimalId, Moment, SessionId, Sign, SignLevel, Story};
+use sayso_model::{Moment, SessionId, Sign, SignLevel};
 use std::collections::BTreeMap;
 
 /// Sessions looked back on.
@@ -23,18 +24,18 @@ pub struct Ready {
 
 /// Readiness up to `now`; none without a session.
 #[must_use]
-pub fn readiness(story: &Story, animal: AnimalId, now: Moment) -> Option<Ready> {
+pub fn readiness(case: &Case<'_>) -> Option<Ready> {
+    let sessions = case.sessions();
+    let sessions = &sessions[sessions.len().saturating_sub(SESSIONS)..];
     let mut signs: BTreeMap<SessionId, (u32, u32)> = BTreeMap::new();
-    for s in story.of::<Sign>(animal).filter(|s| s.at() <= now) {
+    for s in case.story().of::<Sign>(case.animal()).take_while(|s| s.at() <= case.now()) {
         if let Some(session) = s.part.session {
             let cell = signs.entry(session).or_insert((0, 0));
             if s.part.level == SignLevel::Joining { cell.0 += 1 } else { cell.1 += 1 }
         }
     }
-    let sessions = story.sessions(animal);
-    let seen: Vec<(Moment, SessionSigns)> = sessions
+    let recent: Vec<(Moment, SessionSigns)> = sessions
         .iter()
-        .filter(|s| s.start.at() <= now)
         .map(|s| {
             let (relaxed_signs, stress_signs) = signs.get(&s.id()).copied().unwrap_or((0, 0));
             let approach = s
@@ -51,7 +52,6 @@ pub fn readiness(story: &Story, animal: AnimalId, now: Moment) -> Option<Ready> 
             (s.start.at(), offered)
         })
         .collect();
-    let recent = &seen[seen.len().saturating_sub(SESSIONS)..];
     let input: Vec<SessionSigns> = recent.iter().map(|(_, s)| *s).collect();
     let ReadinessEstimate { by_session, now: p, likeliest, ready_interval, profiles, n, .. } = fit(&input).ok()?;
     Some(Ready {

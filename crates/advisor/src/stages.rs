@@ -2,106 +2,34 @@
 
 use crate::advice::Reason;
 use crate::called::Numbered;
+use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
-use crate::observe::{
-    Answered, Invitations, PressedAt, answered, by_day, invitations, invited_presses, own_presses, showings, since,
-};
+use crate::observe::{Invitations, PressedAt, by_day};
+pub use crate::standing::{Chance, Standing};
 use crate::welfare::rest_today;
 use sayso_methods::learning::stage::{InvitationSession, StageAdvice, StageRule, WordFigures, mastery, stage};
 use sayso_methods::understanding::rounds::{Called, Outcome, Round, word_evidence};
-use sayso_model::{
-    AnimalId, Fact, Invitation, Moment, PersonId, Session, Stage, StageChoice, Story, Then, WordCard, WordId,
-};
+use sayso_model::{Fact, Invitation, Moment, PersonId, PressedBy, Stage, StageChoice, Then, WordCard, WordId};
 use std::collections::BTreeMap;
 
 /// Days looked back on for joining and own presses.
 const RECENT_DAYS: i32 = 28;
 
-/// Where a word stands.
-#[derive(Clone, PartialEq, Debug)]
-pub struct Standing {
-    /// The word.
-    pub word: WordId,
-    /// What its button says.
-    pub says: String,
-    /// The stage people work at: what they chose last, else what the figures point to.
-    pub stage: Stage,
-    /// What the figures point to.
-    pub figures_say: Stage,
-    /// Why.
-    pub because: Vec<String>,
-    /// What would change it.
-    pub would_change: Vec<String>,
-    /// Showings so far.
-    pub showings: usize,
-    /// Showings in the last seven days.
-    pub showings_week: usize,
-    /// Middle delay from press to delivery, seconds.
-    pub delay: Estimate,
-    /// Pressed, of wanted: share of the invitations in which it wanted the thing at which it pressed, whichever word.
-    pub response: Estimate,
-    /// Right, of presses: share of presses at its invitations that were of this word.
-    pub right: Estimate,
-    /// What chance is for that.
-    pub chance: Chance,
-    /// Whether right presses are more than chance, by everything so far, at whatever moment that is asked.
-    pub above_chance: bool,
-    /// Own presses of the last 28 days.
-    pub own_presses: usize,
-    /// When it was last shown.
-    pub last_shown: Option<Moment>,
-}
-
-/// What share of presses would be right by chance.
-#[derive(Clone, Copy, PartialEq, Debug)]
-pub struct Chance {
-    /// Words on the board.
-    pub words: usize,
-    /// Share of presses of this word when others are invited: what habit alone brings.
-    pub elsewhere: Estimate,
-}
-
-impl Chance {
-    /// The higher of one in so many words and what habit alone brings, the latter from five presses on.
-    #[must_use]
-    pub fn level(&self) -> f64 {
-        let even = 1.0 / self.words.max(2) as f64;
-        self.elsewhere.value.filter(|_| self.elsewhere.n >= 5).map_or(even, |habit| habit.max(even))
-    }
-}
-
-impl std::fmt::Display for Chance {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "one in {} words would be {:.0} %", self.words.max(2), 100.0 / self.words.max(2) as f64)?;
-        if self.elsewhere.n > 0 {
-            write!(f, "; when others are invited, this one is pressed in {}", self.elsewhere)?;
-        }
-        Ok(())
-    }
-}
-
 /// The standing of every active word taught to this animal, by what it says.
-#[must_use]
-pub fn standings(story: &Story, animal: AnimalId, now: Moment) -> Vec<Standing> {
-    let all: Vec<Answered<'_>> = answered(story, animal).into_iter().filter(|a| a.press.at() <= now).collect();
-    let strain = rest_today(story, animal, now);
-    let joining = joining_recent(story, animal, now);
-    let pressed = invited_presses(story, animal, now);
-    let words = story.words_of(animal);
-    let called = called_by_sitting(&pressed, words.iter().map(|w| w.word));
-    let given = Given { story, animal, now, all: &all, pressed: &pressed, called: &called, words: words.len() };
-    words.iter().enumerate().map(|(number, card)| standing(&given, card, number, joining, strain)).collect()
+pub fn standings<'c>(case: &'c Case<'_>) -> &'c [Standing] {
+    case.standings.get_or_init(|| {
+        let called = called_by_sitting(case.invited_presses(), case.words().iter().map(|w| w.word));
+        let given = Given { case, called: &called, joining: joining_recent(case), strain: rest_today(case) };
+        case.words().iter().enumerate().map(|(number, card)| standing(&given, card, number)).collect()
+    })
 }
 
 /// What the standings of all words rest on.
-struct Given<'a> {
-    story: &'a Story,
-    animal: AnimalId,
-    now: Moment,
-    all: &'a [Answered<'a>],
-    pressed: &'a [PressedAt<'a>],
-    called: &'a [Round],
-    words: usize,
+struct Given<'c, 'a> {
+    case: &'c Case<'a>,
+    called: &'c [Round],
+    joining: (usize, usize),
+    strain: bool,
 }
 
 /// Presses at invitations by sitting: a session, or outside of one a household day.
@@ -129,47 +57,39 @@ fn called_by_sitting(pressed: &[PressedAt<'_>], words: impl Iterator<Item = Word
     sittings.into_iter().map(|(_, round)| round).collect()
 }
 
-/// Sessions begun and joined in the last weeks.
+/// Sessions joined and begun in the last weeks.
 #[must_use]
-pub fn joining_recent(story: &Story, animal: AnimalId, now: Moment) -> (usize, usize) {
-    let from = since(now, RECENT_DAYS, &story.zone());
-    let sessions = story.sessions(animal);
-    let begun: Vec<&Session<'_>> = sessions.iter().filter(|s| s.start.at() >= from && s.start.at() <= now).collect();
+pub fn joining_recent(case: &Case<'_>) -> (usize, usize) {
+    let begun = case.sessions_since(case.since(RECENT_DAYS));
     (begun.iter().filter(|s| s.joined()).count(), begun.len())
 }
 
-fn standing(
-    given: &Given<'_>,
-    card: &WordCard,
-    number: usize,
-    (joined, offered): (usize, usize),
-    under_strain: bool,
-) -> Standing {
-    let &Given { story, animal, now, all, pressed, called, words } = given;
-    let zone = story.zone();
-    let shown = showings(all, Some(card.word));
-    let own = own_presses(all, Some(card.word));
-    let asked = invitations(story, animal, card.word, now);
-    let week = since(now, 7, &zone);
-    let recent = since(now, RECENT_DAYS, &zone);
-    let taken: Vec<Moment> = own
-        .iter()
-        .filter(|a| a.press.at() >= recent && a.press.part.session.is_none())
+fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
+    let &Given { case, called, joining: (joined, offered), strain: under_strain } = given;
+    let (sums, asked, words) = (case.totals().of(card.word), case.invitations(card.word), case.words().len());
+    let (week, recent) = (case.since(7), case.since(RECENT_DAYS));
+    let own = || {
+        case.recent(recent).iter().filter(|a| a.press.part.by == PressedBy::Animal && a.press.part.word == card.word)
+    };
+    let taken: Vec<Moment> = own()
+        .filter(|a| a.press.part.session.is_none())
         .filter(|a| a.delivery.is_some_and(|d| d.part.then == Some(Then::Took)))
         .map(|a| a.press.at())
         .collect();
-    let chosen = story.of::<StageChoice>(animal).rfind(|c| c.part.word == card.word && c.at() <= now);
+    let mut choices = case.story().of::<StageChoice>(case.animal());
+    let chosen = choices.rfind(|c| c.part.word == card.word && c.at() <= case.now());
     let current = chosen.map_or(Stage::Show, |c| c.part.stage);
     let rule = StageRule::default();
-    let sessions = by_session(&asked);
-    let others: Vec<&PressedAt<'_>> = pressed.iter().filter(|p| p.invitation.part.word != card.word).collect();
+    let sessions = by_session(asked);
+    let others: Vec<&PressedAt<'_>> =
+        case.invited_presses().iter().filter(|p| p.invitation.part.word != card.word).collect();
     let elsewhere = others.iter().filter(|p| p.word == card.word).count();
     let chance = Chance { words, elsewhere: Estimate::share(elsewhere, others.len()) };
     let ln_e = word_evidence(called, number, words).into_iter().fold(0.0, f64::max);
     let figures = WordFigures {
         prepared: card.reward.is_some() && card.answer.is_some(),
-        showings: count(shown.len()),
-        showing_days: count(by_day(shown.iter().map(|a| a.press.at()), &zone).len()),
+        showings: count(sums.shown.len()),
+        showing_days: count(sums.shown_by_day.len()),
         offered: count(offered),
         joined: count(joined),
         later: later(&sessions, &rule),
@@ -177,7 +97,7 @@ fn standing(
         ln_e,
         elsewhere: chance.elsewhere.value,
         own_presses_taken: count(taken.len()),
-        own_press_days: count(by_day(taken.iter().copied(), &zone).len()),
+        own_press_days: count(by_day(taken.iter().copied(), case.zone()).len()),
         under_strain,
     };
     let advice = stage(current, &figures, &rule);
@@ -192,7 +112,7 @@ fn standing(
     };
     let (pressed, wanted) = asked.pressed();
     let (right, presses) = asked.right();
-    let delays: Vec<f64> = shown.iter().rev().take(50).filter_map(Answered::delay_s).collect();
+    let delays: Vec<f64> = sums.shown.iter().rev().take(50).filter_map(|s| s.delay_s).collect();
     Standing {
         word: card.word,
         says: card.says.to_string(),
@@ -200,15 +120,15 @@ fn standing(
         figures_say,
         because,
         would_change,
-        showings: shown.len(),
-        showings_week: shown.iter().filter(|a| a.press.at() >= week).count(),
+        showings: sums.shown.len(),
+        showings_week: sums.shown.iter().rev().take_while(|s| s.at >= week).count(),
         delay: crate::estimate::median(&delays, Unit::Seconds),
         response: Estimate::share_any_time(pressed, wanted),
         right: Estimate::share_any_time(right, presses),
         chance,
         above_chance: ln_e >= rule.e_bar.ln(),
-        own_presses: own.iter().filter(|a| a.press.at() >= recent).count(),
-        last_shown: shown.last().map(|a| a.press.at()),
+        own_presses: own().count(),
+        last_shown: sums.shown.last().map(|s| s.at),
     }
 }
 

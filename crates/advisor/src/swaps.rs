@@ -1,10 +1,11 @@
 //! Agreed swaps, as the methods read them: what was drawn, whether it was carried out, and which button came next.
 
 use crate::called::Numbered;
-use crate::observe::{Answered, own_presses};
+use crate::case::Case;
+use crate::observe::Answered;
 use crate::originals::{Fate, Original, Originals};
 use sayso_methods::understanding::swap::DrawnAnswer;
-use sayso_model::{Answer, EventId, Moment, RewardId, Story, SwapDraw, SwapPlan, Then, WordId, draw};
+use sayso_model::{Answer, Moment, PressedBy, RewardId, SwapDraw, SwapPlan, Then, WordId, draw};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// A press within this many seconds after the thing came says that it was not what was wanted (common practice, no source).
@@ -35,20 +36,14 @@ fn ends(all: &Originals<'_>, plan: &Original<'_, SwapPlan>) -> (Moment, bool) {
 
 /// Everything drawn for answers so far.
 #[must_use]
-pub fn swaps(
-    story: &Story,
-    all: &Originals<'_>,
-    answered: &[Answered<'_>],
-    numbered: &mut Numbered,
-    now: Moment,
-) -> Swaps {
+pub fn swaps(case: &Case<'_>, numbered: &mut Numbered) -> Swaps {
+    let (all, now) = (case.log(), case.now());
     let mut found = Swaps::default();
     if all.swaps.is_empty() {
         return found;
     }
-    let rewards: BTreeMap<WordId, Option<RewardId>> = story.words().into_iter().map(|(w, c)| (w, c.reward)).collect();
-    let by_press: BTreeMap<EventId, &Answered<'_>> = answered.iter().map(|a| (a.press.id(), a)).collect();
-    let own = own_presses(answered, None);
+    let rewards: BTreeMap<WordId, Option<RewardId>> =
+        case.story().words().into_iter().map(|(w, c)| (w, c.reward)).collect();
     let mut over: Option<Moment> = None;
     for (number, plan) in all.swaps.iter().enumerate() {
         // Of two times that overlap the first counts.
@@ -73,13 +68,13 @@ pub fn swaps(
             };
             let swapped = draw::swapped(plan.part.swap, d.part.press, plan.part.one_in);
             let give = if swapped { partner } else { d.part.word };
-            let press = by_press.get(&d.part.press);
-            let as_drawn = press.is_some_and(|a| carried_out(a, d, give, &rewards));
+            let press = case.answered(d.part.press);
+            let as_drawn = press.is_some_and(|a| carried_out(&a, d, give, &rewards));
             let came = press.and_then(|a| a.delivery).map(|delivery| delivery.at());
             let next = came.and_then(|came| {
-                let from = own.partition_point(|a| a.press.at() <= came);
-                let next = own[from..].iter().find(|a| a.press.id() != d.part.press)?;
-                (next.press.at().seconds_since(came) <= CORRECTION_S).then_some(next.press.part.word)
+                let mut soon = case.presses_between(came.plus_seconds(0.001), came.plus_seconds(CORRECTION_S));
+                let own = soon.find(|p| p.part.by == PressedBy::Animal && p.id() != d.part.press)?;
+                Some(own.part.word)
             });
             // A press told only with the answer is one that came, too.
             let told = press.and_then(|a| a.delivery).filter(|d| d.part.then == Some(Then::PressedAgain));

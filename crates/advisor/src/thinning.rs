@@ -2,13 +2,14 @@
 //! sign to go back. Never for water, toilet, pain, fear or rest.
 
 use crate::advice::{Advice, Reason, Sure, Topic};
+use crate::case::Case;
 use crate::demand::BURST_MAY_COME;
 use crate::estimate::Estimate;
-use crate::observe::{Answered, answered, own_presses, since};
+use crate::observe::own_presses;
 use crate::rate::per_day;
-use crate::stages::Standing;
+use crate::stages::standings;
 use sayso_methods::demand::thinning::{ThinningStep, next_step};
-use sayso_model::{AnimalId, Moment, RewardKind, Stage, Story};
+use sayso_model::{RewardKind, Stage};
 
 /// Days looked back on.
 const DAYS: i32 = 7;
@@ -19,12 +20,10 @@ const KEEPING_UP: f64 = 0.5;
 
 /// One advice a word whose demand is beyond what is given, both beyond chance.
 #[must_use]
-pub fn thinning(story: &Story, animal: AnimalId, now: Moment, standings: &[Standing]) -> Vec<Advice> {
-    let from = since(now, DAYS, &story.zone());
-    let all: Vec<Answered<'_>> =
-        answered(story, animal).into_iter().filter(|a| a.press.at() >= from && a.press.at() <= now).collect();
-    let (words, rewards) = (story.words(), story.rewards());
-    standings
+pub fn thinning(case: &Case<'_>) -> Vec<Advice> {
+    let from = case.since(DAYS);
+    let (words, rewards) = (case.story().words(), case.story().rewards());
+    standings(case)
         .iter()
         .filter(|s| s.stage == Stage::Converse)
         .filter(|s| {
@@ -34,8 +33,8 @@ pub fn thinning(story: &Story, animal: AnimalId, now: Moment, standings: &[Stand
             kind != Some(RewardKind::Rest) && card.is_some_and(|c| !c.closing)
         })
         .filter_map(|s| {
-            let own = own_presses(&all, Some(s.word));
-            let rate = per_day(own.iter().map(|a| a.press.at()), from, now, &story.zone());
+            let own = own_presses(case.recent(from), Some(s.word));
+            let rate = per_day(own.iter().map(|a| a.press.at()), from, case.now(), case.zone());
             let given = Estimate::share(own.iter().filter(|a| a.given()).count(), own.len());
             if !(rate.surely_above(MANY_A_DAY) && given.surely_below(KEEPING_UP)) {
                 return None;

@@ -2,6 +2,7 @@
 
 use crate::advice::{Advice, Reason, Sure, Topic};
 use crate::buttons;
+use crate::case::Case;
 use crate::estimate::Estimate;
 use crate::likes::{LikesReport, likes};
 use crate::plan::{Plan, plan};
@@ -34,23 +35,24 @@ pub struct Today {
 
 /// What to do at `now`; none for an animal the story does not know.
 #[must_use]
-pub fn today(story: &Story, animal: AnimalId, now: Moment) -> Option<Today> {
+pub fn today(case: &Case<'_>) -> Option<Today> {
+    let (story, animal, now) = (case.story(), case.animal(), case.now());
     let card = (*story.animals().get(&animal)?).clone();
-    let words = standings(story, animal, now);
+    let words = standings(case).to_vec();
     let ration = ration(story, &card, now);
-    let likes = likes(story, animal, now);
-    let rest = rest_today(story, animal, now);
-    let plan = if rest { None } else { plan(story, animal, now, &words) };
-    let (joined, begun) = joining_recent(story, animal, now);
+    let likes = likes(case);
+    let rest = rest_today(case);
+    let plan = if rest { None } else { plan(case) };
+    let (joined, begun) = joining_recent(case);
     let joining = Estimate::share(joined, begun);
 
-    let mut advice = welfare(story, animal, now);
+    let mut advice = welfare(case);
     advice.extend(ration_advice(&ration));
     advice.extend(set_up(story, animal, &words, &ration, &likes));
     advice.extend(buttons::advice(story, Some(animal), now));
     advice.extend(likes_advice(&likes));
-    advice.extend(stuck(story, animal, now, &words));
-    advice.extend(thinning(story, animal, now, &words));
+    advice.extend(stuck(case));
+    advice.extend(thinning(case));
     if let Some(plan) = &plan {
         advice.push(show_advice(plan));
     }

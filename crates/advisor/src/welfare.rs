@@ -1,11 +1,11 @@
 //! Welfare rules. They come first and outrank every other advice. They name what was seen and whom to ask; they never diagnose.
 
 use crate::advice::{Advice, Reason, Sure, Topic};
+use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
-use crate::observe::{answered, own_presses, since};
 use crate::rate::{clumping, rate};
 use sayso_methods::stats::{Count, clumped_p};
-use sayso_model::{AnimalId, Fact, Moment, Session, Sign, SignLevel, Story};
+use sayso_model::{Fact, Moment, PressedBy, Session, Sign, SignLevel};
 
 /// No session for the rest of the day after a strong sign (our own rule, on the side of caution).
 const WEEK: i32 = 7;
@@ -18,23 +18,24 @@ const ASK: &str = "Ask a veterinarian and a qualified behaviour professional; fo
 
 /// Advice on welfare, most pressing first; empty where nothing speaks against a session.
 #[must_use]
-pub fn welfare(story: &Story, animal: AnimalId, now: Moment) -> Vec<Advice> {
+pub fn welfare(case: &Case<'_>) -> Vec<Advice> {
     let mut found = Vec::new();
-    found.extend(strong_signs(story, animal, now));
-    found.extend(leaving(story, animal, now));
-    found.extend(mild_signs(story, animal, now));
-    found.extend(sudden_change(story, animal, now));
+    found.extend(strong_signs(case));
+    found.extend(leaving(case));
+    found.extend(mild_signs(case));
+    found.extend(sudden_change(case));
     found
 }
 
 /// Whether sessions should rest today: a strong sign was seen today or on two days of the week.
 #[must_use]
-pub fn rest_today(story: &Story, animal: AnimalId, now: Moment) -> bool {
-    strong_signs(story, animal, now).is_some()
+pub fn rest_today(case: &Case<'_>) -> bool {
+    strong_signs(case).is_some()
 }
 
-fn signs_since(story: &Story, animal: AnimalId, level: SignLevel, from: Moment, now: Moment) -> Vec<Fact<'_, Sign>> {
-    story.of::<Sign>(animal).filter(|s| s.part.level == level && s.at() >= from && s.at() <= now).collect()
+fn signs_since<'a>(case: &Case<'a>, level: SignLevel, from: Moment) -> Vec<Fact<'a, Sign>> {
+    let all = case.story().between::<Sign>(case.animal(), from, case.now());
+    all.filter(|s| s.part.level == level).collect()
 }
 
 /// Words that tell of a growl, snap or bite, in the facts' own terms.
@@ -43,11 +44,11 @@ fn is_threat(sign: &str) -> bool {
     ["growl", "snap", "bite", "bit ", "hiss", "swat", "lunge"].iter().any(|w| sign.contains(w))
 }
 
-fn strong_signs(story: &Story, animal: AnimalId, now: Moment) -> Option<Advice> {
-    let zone = story.zone();
-    let week = signs_since(story, animal, SignLevel::Strong, since(now, WEEK, &zone), now);
-    let today = week.iter().filter(|s| s.at().day(&zone) == now.day(&zone)).count();
-    let mut days: Vec<_> = week.iter().map(|s| s.at().day(&zone)).collect();
+fn strong_signs(case: &Case<'_>) -> Option<Advice> {
+    let zone = case.zone();
+    let week = signs_since(case, SignLevel::Strong, case.since(WEEK));
+    let today = week.iter().filter(|s| s.at().day(zone) == case.now().day(zone)).count();
+    let mut days: Vec<_> = week.iter().map(|s| s.at().day(zone)).collect();
     days.dedup();
     if today == 0 && days.len() < 2 {
         return None;
@@ -81,10 +82,9 @@ fn strong_signs(story: &Story, animal: AnimalId, now: Moment) -> Option<Advice> 
     Some(Advice::new(Topic::Welfare, act, vec![reason], Sure::Very, change).caution(caution))
 }
 
-fn leaving(story: &Story, animal: AnimalId, now: Moment) -> Option<Advice> {
-    let sessions = story.sessions(animal);
-    let recent: Vec<&Session<'_>> =
-        sessions.iter().filter(|s| s.joined() && s.start.at() <= now).rev().take(RECENT_SESSIONS).collect();
+fn leaving(case: &Case<'_>) -> Option<Advice> {
+    let joined = case.sessions().iter().filter(|s| s.joined());
+    let recent: Vec<&Session<'_>> = joined.rev().take(RECENT_SESSIONS).collect();
     let left = recent.iter().filter(|s| s.left()).count();
     if left < 3 || left * 2 < recent.len() {
         return None;
@@ -106,11 +106,10 @@ fn leaving(story: &Story, animal: AnimalId, now: Moment) -> Option<Advice> {
     )
 }
 
-fn mild_signs(story: &Story, animal: AnimalId, now: Moment) -> Option<Advice> {
-    let zone = story.zone();
-    let from = since(now, WEEK, &zone);
-    let mild = signs_since(story, animal, SignLevel::Mild, from, now);
-    let sessions = story.sessions(animal).iter().filter(|s| s.start.at() >= from && s.start.at() <= now).count();
+fn mild_signs(case: &Case<'_>) -> Option<Advice> {
+    let from = case.since(WEEK);
+    let mild = signs_since(case, SignLevel::Mild, from);
+    let sessions = case.sessions_since(from).len();
     let with: std::collections::BTreeSet<_> = mild.iter().filter_map(|s| s.part.session).collect();
     let figure = Estimate::share(with.len().min(sessions), sessions);
     if sessions < 4 || !figure.surely_above(0.25) {
@@ -131,12 +130,10 @@ fn mild_signs(story: &Story, animal: AnimalId, now: Moment) -> Option<Advice> {
 }
 
 /// A sharp change in the animal's own pressing over the last two days against the four weeks before.
-fn sudden_change(story: &Story, animal: AnimalId, now: Moment) -> Option<Advice> {
-    let zone = story.zone();
-    let (recent_from, from) = (since(now, 2, &zone), since(now, 30, &zone));
-    let all = answered(story, animal);
-    let own: Vec<Moment> =
-        own_presses(&all, None).iter().map(|a| a.press.at()).filter(|&at| at >= from && at <= now).collect();
+fn sudden_change(case: &Case<'_>) -> Option<Advice> {
+    let (now, recent_from, from) = (case.now(), case.since(2), case.since(30));
+    let pressed = case.presses_between(from, now).filter(|p| p.part.by == PressedBy::Animal);
+    let own: Vec<Moment> = pressed.map(|p| p.at()).collect();
     let first = *own.first()?;
     let days_before = recent_from.seconds_since(first.max(from)) / 86_400.0;
     let days_recent = now.seconds_since(recent_from) / 86_400.0;
@@ -147,7 +144,7 @@ fn sudden_change(story: &Story, animal: AnimalId, now: Moment) -> Option<Advice>
     let before = own.len() - recent;
     let recent = Count::new(recent as u64, days_recent).ok()?;
     let earlier = Count::new(before as u64, days_before).ok()?;
-    let bursts = clumping(own.iter().copied(), first.max(from), now, &zone);
+    let bursts = clumping(own.iter().copied(), first.max(from), now, case.zone());
     let p = clumped_p(recent, earlier, bursts).ok()?;
     let ratio = recent.rate() / earlier.rate().max(f64::MIN_POSITIVE);
     // A change may be sure and small: ask also for a fall or rise to a quarter or fourfold.

@@ -1,6 +1,7 @@
 //! What heard presses tell about the buttons themselves: said with count and chance, and only when there is something.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
+use sayso_advisor::Case;
 use sayso_advisor::buttons::{advice, buttons};
 use sayso_advisor::{Advice, Topic, today};
 use sayso_model::{
@@ -149,7 +150,7 @@ fn a_word_that_fell_silent_is_named_with_since_when_and_count() {
     assert!(why.contains("last heard on Sat 10 Oct: 10 days, in which other words were heard 60 times"), "{why}");
     assert_eq!(one.because[0].figure.unwrap().n, 20, "the rate before is told with its count");
     assert!(one.would_change.contains("press") && one.caution.as_ref().unwrap().contains("emergency"));
-    let day = today::today(&story, animal(), at(20.0)).unwrap();
+    let day = today::today(&Case::new(&story, animal(), at(20.0))).unwrap();
     assert!(day.advice.contains(one), "it stands on the page Today");
     // Noted by hand meanwhile: it sounds, but otherwise than its recording.
     home.press(1, 15.0, 1.0, Source::Tap);

@@ -1,6 +1,7 @@
 //! Is a place with noise, or an animal that is unwell, among the suspected causes, and are untroubled households left alone?
 #![allow(clippy::unwrap_used, missing_docs)]
 
+use sayso_advisor::Case;
 use sayso_advisor::stuck::{Bearing, Cause, differential};
 use sayso_model::{Moment, Story};
 use sayso_sim::{Cause as Truth, Home, plain_home, simulate, stuck_home};
@@ -12,7 +13,7 @@ fn suspected(home: impl Fn(u64) -> Home, causes: &[Cause], first: u64, n: u64) -
     for seed in first..first + n {
         let run = simulate(&home(seed), seed, now).unwrap();
         let (animal, word) = (run.truth.ids.animals[0], run.truth.ids.words[2]);
-        let ranked = differential(&Story::from_events(run.events), animal, now, word);
+        let ranked = differential(&Case::new(&Story::from_events(run.events), animal, now), word);
         for (cause, found) in causes.iter().zip(&mut found) {
             let of = |b: Bearing| matches!(b, Bearing::For | Bearing::Perhaps);
             *found += f64::from(u8::from(ranked.iter().any(|w| w.cause == *cause && of(w.bearing))));

@@ -1,7 +1,7 @@
 //! What is said where it can hurt someone, and what to check first when nothing moves.
 #![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
 
-use sayso_advisor::stages::standings;
+use sayso_advisor::Case;
 use sayso_advisor::stuck::{Bearing, Cause, differential, stuck};
 use sayso_advisor::{buttons, today};
 use sayso_model::{ClipCard, ClipId, Event, EventId, Moment, Seconds, Story, WordId};
@@ -40,14 +40,14 @@ fn clip(story: &Story, word: WordId, number: u128, seconds: f64, lufs: f64) -> E
 #[test]
 fn whether_a_word_can_be_made_out_is_checked_before_anything_else() {
     let (story, animal, word) = home();
-    let advice = stuck(&story, animal, now(), &standings(&story, animal, now()));
+    let advice = stuck(&Case::new(&story, animal, now()));
     assert!(!advice.is_empty());
     for one in &advice {
         assert!(one.act.contains("First play its button from another room"), "{}", one.act);
         assert!(one.because.iter().any(|r| r.text.contains("hard to make out")), "{:?}", one.because);
     }
     let unknown = |story: &Story| {
-        let all = differential(story, animal, now(), word);
+        let all = differential(&Case::new(story, animal, now()), word);
         all.into_iter().find(|w| w.bearing == Bearing::Unknown).unwrap()
     };
     let without = unknown(&story);
@@ -74,7 +74,7 @@ fn a_recording_plainly_too_short_or_too_quiet_points_to_it() {
         let mut story = story.clone();
         story.add(clip(&story, other, 1, 0.8, -23.0));
         story.add(clip(&story, word, 2, seconds, lufs));
-        let all = differential(&story, animal, now(), word);
+        let all = differential(&Case::new(&story, animal, now()), word);
         let found = all.iter().find(|w| w.cause == Cause::HardToMakeOut).unwrap();
         assert_eq!(found.bearing, bearing, "{seconds} s, {lufs} LUFS: {}", found.evidence.text);
     }
@@ -85,7 +85,7 @@ fn a_child_is_named_wherever_a_battery_is() {
     let said = "emergency department at once";
     assert!(buttons::battery_caution().contains(said));
     let (story, animal, _) = home();
-    let today = today::today(&story, animal, now()).unwrap();
+    let today = today::today(&Case::new(&story, animal, now())).unwrap();
     for advice in &today.advice {
         let caution = advice.caution.as_deref().unwrap_or_default();
         assert!(!caution.contains("batter") || caution.contains(said), "{caution}");

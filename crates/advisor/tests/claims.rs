@@ -2,6 +2,7 @@
 
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::cast_possible_truncation)]
 
+use sayso_advisor::Case;
 use sayso_advisor::claims::{Claims, claims};
 use sayso_advisor::stages::standings;
 use sayso_methods::understanding::ladder::Rung;
@@ -136,7 +137,8 @@ impl Log {
     }
 
     fn read(&self) -> Claims {
-        claims(&Story::from_events(self.events.clone()), ANIMAL, self.at.plus_seconds(7_200.0)).unwrap()
+        let story = Story::from_events(self.events.clone());
+        claims(&Case::new(&story, ANIMAL, self.at.plus_seconds(7_200.0))).unwrap()
     }
 }
 
@@ -156,13 +158,13 @@ fn wrong_presses_at_invitations_count_and_random_pressing_is_no_stage() {
     }
     let now = log.at.plus_seconds(60.0);
     let story = Story::from_events(log.events.clone());
-    for s in standings(&story, ANIMAL, now) {
+    for s in standings(&Case::new(&story, ANIMAL, now)) {
         assert_eq!((s.response.value, s.response.n), (Some(1.0), 120), "it pressed each time it wanted something");
         assert!(s.right.n == 120 && s.right.value.is_some_and(|r| (0.1..0.4).contains(&r)), "{}", s.right);
         assert!(!s.above_chance && s.figures_say != Stage::Converse, "{s:?}");
         assert!(s.chance.to_string().contains("25 %"), "{}", s.chance);
     }
-    assert!(claims(&story, ANIMAL, now).unwrap().words.iter().all(|c| !c.rung().is_claim()));
+    assert!(claims(&Case::new(&story, ANIMAL, now)).unwrap().words.iter().all(|c| !c.rung().is_claim()));
 }
 
 #[test]
@@ -261,9 +263,9 @@ fn what_is_dated_ahead_is_not_there_yet() {
         log.invite(word(0), word(0), None);
     });
     let story = Story::from_events(log.events.clone());
-    let found = claims(&story, ANIMAL, now).unwrap();
+    let found = claims(&Case::new(&story, ANIMAL, now)).unwrap();
     assert!(found.words.iter().all(|c| c.rung() == Rung::NothingYet) && found.rounds == (0, 0));
-    assert!(standings(&story, ANIMAL, now).iter().all(|s| s.right.n == 0 && s.response.n == 0));
+    assert!(standings(&Case::new(&story, ANIMAL, now)).iter().all(|s| s.right.n == 0 && s.response.n == 0));
 }
 
 #[test]
@@ -397,7 +399,9 @@ fn a_check_in_the_earlier_order_is_shown_as_planned_and_climbs_nothing() {
         log.write(ProbeTrial { probe: plan.probe, trial: t.number, target: t.word, blind: true, response });
     }
     let story = Story::from_events(log.events.clone());
-    let report = sayso_advisor::checks::report(&story, ANIMAL, plan.probe, log.at.plus_seconds(60.0)).unwrap().unwrap();
+    let report = sayso_advisor::checks::report(&Case::new(&story, ANIMAL, log.at.plus_seconds(60.0)), plan.probe)
+        .unwrap()
+        .unwrap();
     assert_eq!(report.words.iter().map(|w| (w.k, w.right.n)).collect::<Vec<_>>(), [(24, 24), (24, 24)]);
     assert!(report.departures.len() == 1 && report.departures[0].contains("earlier rule"), "{:?}", report.departures);
     assert!(log.read().words.iter().all(|c| c.rung() == Rung::NothingYet));

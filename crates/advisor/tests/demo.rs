@@ -1,9 +1,9 @@
 //! The advice on simulated households, and the rules it may never break.
 #![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
 
+use sayso_advisor::Case;
 use sayso_advisor::claim_text::{by_ladder, of_animal};
 use sayso_advisor::likes::{Setup, next_setup};
-use sayso_advisor::observe::invitations;
 use sayso_advisor::{Topic, checks, evidence, stages, thinning, today};
 use sayso_model::{
     AnimalId, AssessmentId, Body, Event, EventId, Invitation, InvitationKind, InvitationResult, LikeOutcome, LikeTrial,
@@ -40,7 +40,7 @@ fn event(story: &Story, animal: AnimalId, number: u128, at: Moment, body: impl I
 #[test]
 fn a_strong_sign_outranks_everything_and_rests_the_day() {
     let (mut story, animal) = demo();
-    let before = today::today(&story, animal, now()).unwrap();
+    let before = today::today(&Case::new(&story, animal, now())).unwrap();
     assert!(before.plan.is_some(), "the demo has a session to hold");
     let sign = Sign {
         sign: Note::new("freezes, stares").unwrap(),
@@ -50,7 +50,7 @@ fn a_strong_sign_outranks_everything_and_rests_the_day() {
     };
     let seen = event(&story, animal, 1, now().plus_seconds(-600.0), sign);
     story.add(seen);
-    let after = today::today(&story, animal, now()).unwrap();
+    let after = today::today(&Case::new(&story, animal, now())).unwrap();
     assert_eq!(after.advice[0].topic, Topic::Welfare);
     assert!(after.plan.is_none(), "no session is planned for the rest of the day");
     assert!(after.advice.iter().all(|a| a.topic != Topic::Invite && a.topic != Topic::Show));
@@ -65,10 +65,10 @@ fn no_advice_or_evidence_says_that_the_animal_does_not_understand() {
     let (story, _) = demo();
     let mut said = String::new();
     for animal in story.animals().keys() {
-        let today = today::today(&story, *animal, now()).unwrap();
+        let today = today::today(&Case::new(&story, *animal, now())).unwrap();
         said += &format!("{:?}", today.advice);
         for word in story.words_of(*animal) {
-            let e = evidence::evidence(&story, *animal, word.word, now()).unwrap();
+            let e = evidence::evidence(&Case::new(&story, *animal, now()), word.word).unwrap();
             said += &e.sentence;
             said += &e.claim.map_or_else(
                 |e| e,
@@ -89,7 +89,7 @@ fn no_advice_or_evidence_says_that_the_animal_does_not_understand() {
 fn the_demo_s_stall_is_found_with_its_late_delivery() {
     let (story, animal) = demo();
     let ball = story.words_of(animal).into_iter().find(|w| w.says.as_str() == "ball").unwrap().word;
-    let today = today::today(&story, animal, now()).unwrap();
+    let today = today::today(&Case::new(&story, animal, now())).unwrap();
     let advice =
         today.advice.iter().find(|a| a.topic == Topic::Stuck && a.word == Some(ball)).expect("the stall is seen");
     assert!(advice.because.iter().any(|r| r.text.contains("from press to delivery")), "{:?}", advice.because);
@@ -126,7 +126,8 @@ fn an_invitation_it_did_not_want_is_never_counted() {
         ask(7, InvitationResult::Left { after_s: None }, None),
         ask(8, InvitationResult::WithoutButton { after_s: None }, Some(true)),
     ]);
-    let sorted = invitations(&told, animal, word, now());
+    let case = Case::new(&told, animal, now());
+    let sorted = case.invitations(word);
     // Wanted: 1, 4, 6 and 8; pressed, whichever word: 4 and 6.
     assert_eq!(sorted.pressed(), (2, 4));
     // Every press counts among the right and wrong ones, wanted or not, or the share would be flattered: 4, 5 and 6.
@@ -165,8 +166,9 @@ fn a_likes_test_goes_on_from_what_was_recorded_and_taken_back() {
 fn a_word_asked_for_more_than_it_can_be_given_gets_a_signal_and_a_sign_to_go_back() {
     use sayso_model::{Accident, Answer, Delivery, Press, PressedBy, Probability, Stage};
     let (story, animal) = demo();
-    let standings = stages::standings(&story, animal, now());
-    assert!(thinning::thinning(&story, animal, now(), &standings).is_empty(), "the demo's people keep up");
+    let case = Case::new(&story, animal, now());
+    let standings = stages::standings(&case);
+    assert!(thinning::thinning(&case).is_empty(), "the demo's people keep up");
     let word = standings.iter().find(|s| s.stage == Stage::Converse && s.says == "tug").unwrap().word;
     let mut busy = story.clone();
     for i in 0..300_u32 {
@@ -194,8 +196,8 @@ fn a_word_asked_for_more_than_it_can_be_given_gets_a_signal_and_a_sign_to_go_bac
         };
         busy.add(event(&story, animal, id + 1, at.plus_seconds(2.0), delivery));
     }
-    let standings = stages::standings(&busy, animal, now());
-    let advice = thinning::thinning(&busy, animal, now(), &standings);
+    let case = Case::new(&busy, animal, now());
+    let advice = thinning::thinning(&case);
     assert_eq!(advice.iter().filter_map(|a| a.word).collect::<Vec<_>>(), [word]);
     assert!(
         advice[0].caution.as_ref().unwrap().contains("a burst of presses may come first"),
@@ -217,7 +219,7 @@ fn the_demo_s_checks_were_run_in_the_order_their_plans_give() {
         for trial in run {
             assert_eq!(planned[usize::from(trial.part.trial) - 1].word, trial.part.target);
         }
-        let departures = checks::report(&story, animal, plan.probe, now()).unwrap().unwrap().departures;
+        let departures = checks::report(&Case::new(&story, animal, now()), plan.probe).unwrap().unwrap().departures;
         assert!(departures.is_empty(), "{departures:?}");
     }
 }

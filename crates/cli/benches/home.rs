@@ -4,7 +4,7 @@
 //! `cargo bench -p sayso --bench household` (add `-- --presses 10000` for a quick look).
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
-use sayso_advisor::{evidence, today};
+use sayso_advisor::{Case, evidence, today};
 use sayso_model::{Body, Event, EventId, Moment, Press, PressedBy, Probability, Source, Story};
 use sayso_store::Store;
 use std::io::{BufRead, BufReader, Read, Write};
@@ -41,8 +41,8 @@ fn pages(events: &[Event], now: Moment) {
     let (story, fold) = timed(|| Story::from_events(events.iter().cloned()));
     let who = *story.animals().keys().next().expect("an animal");
     let word = story.words_of(who)[0].word;
-    let (_, day) = best_of(5, || today::today(&story, who, now).expect("Today"));
-    let (_, proof) = best_of(5, || evidence::evidence(&story, who, word, now).expect("Evidence"));
+    let (_, day) = best_of(5, || today::today(&Case::new(&story, who, now)).expect("Today"));
+    let (_, proof) = best_of(5, || evidence::evidence(&Case::new(&story, who, now), word).expect("Evidence"));
     println!("reference: fold of {} events into a story  {:>9.1} ms", events.len(), ms(fold));
     println!("Today, computed                            {:>9.1} ms  ({:.2} of the fold)", ms(day), ratio(day, fold));
     println!(

@@ -5,6 +5,7 @@ use crate::cards::*;
 use crate::event::{Event, Kind, Part, Source};
 use crate::id::*;
 use crate::ledger::{Inserted, Ledger};
+use crate::marks::Marks;
 use crate::time::{Moment, Zone};
 use crate::twice::{SAME_PRESS_S, pairs};
 use std::collections::BTreeMap;
@@ -55,6 +56,8 @@ pub struct Story {
     shelves: BTreeMap<(Option<AnimalId>, Kind), Vec<Event>>,
     /// Heard presses that a person or device told too, by the event that counts.
     twice: BTreeMap<EventId, EventId>,
+    /// Which weeks and kinds were touched.
+    marks: Marks,
 }
 
 impl Story {
@@ -69,7 +72,8 @@ impl Story {
         for event in ledger.all_standing() {
             shelves.entry((event.animal, event.body.kind())).or_default().push(event);
         }
-        let mut story = Self { ledger, shelves, twice: BTreeMap::new() };
+        let marks = Marks::of(&ledger);
+        let mut story = Self { ledger, shelves, twice: BTreeMap::new(), marks };
         let mut by_word: BTreeMap<Option<WordId>, Vec<&Event>> = BTreeMap::new();
         for event in story.press_shelves().flatten() {
             by_word.entry(event.body.word()).or_default().push(event);
@@ -85,6 +89,29 @@ impl Story {
     /// Standing events, each shelf of one animal and kind by time.
     pub(crate) fn shelves(&self) -> impl Iterator<Item = &Vec<Event>> {
         self.shelves.values()
+    }
+
+    pub(crate) const fn marks(&self) -> &Marks {
+        &self.marks
+    }
+
+    /// Whom shelves are about.
+    pub(crate) fn animals(&self) -> impl Iterator<Item = Option<AnimalId>> {
+        self.shelves.keys().filter(|(_, kind)| *kind == Kind::Press).map(|(animal, _)| *animal)
+    }
+
+    /// The part of a shelf that happened from `from` up to `to`.
+    pub(crate) fn part_of(
+        &self,
+        animal: Option<AnimalId>,
+        kind: Kind,
+        from: Moment,
+        to: Moment,
+    ) -> impl DoubleEndedIterator<Item = &Event> {
+        let shelf = self.shelves.get(&(animal, kind)).map_or(&[][..], Vec::as_slice);
+        let first = shelf.partition_point(|e| e.happened_at < from);
+        let after = shelf.partition_point(|e| e.happened_at <= to).max(first);
+        shelf[first..after].iter()
     }
 
     fn press_shelves(&self) -> impl Iterator<Item = &Vec<Event>> {
@@ -120,8 +147,14 @@ impl Story {
     pub fn add(&mut self, event: Event) -> Inserted {
         let id = event.body.amends().unwrap_or(event.id);
         let before = self.ledger.standing(id);
+        self.marks.take(&self.ledger, id);
+        let recorded = event.id;
         let inserted = self.ledger.insert(event);
+        self.marks.put(&self.ledger, id);
         if inserted == Inserted::New {
+            if let Some(event) = self.ledger.first(recorded) {
+                self.marks.record(event);
+            }
             let now = self.ledger.standing(id);
             let press = |e: &Event| e.body.word().filter(|_| e.body.kind() == Kind::Press).map(|w| (w, e.happened_at));
             let touched = [before.as_ref().and_then(press), now.as_ref().and_then(press)];
@@ -162,7 +195,7 @@ impl Story {
     }
 
     /// Whether an event is a fact of its own, not another telling of one.
-    fn counts(&self, event: &Event) -> bool {
+    pub(crate) fn counts(&self, event: &Event) -> bool {
         self.twice.is_empty() || !self.twice.contains_key(&event.id)
     }
 

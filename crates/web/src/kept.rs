@@ -3,6 +3,7 @@
 use sayso_advisor::evidence::{Evidence, evidence};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_advisor::stuck::{Weighed, differential};
+use sayso_advisor::{Case, Sums};
 use sayso_model::{AnimalId, HomeId, Moment, Story, WordId};
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
@@ -56,24 +57,29 @@ impl<K: Ord, V> Shelf<K, V> {
 /// A word's evidence, none where the animal is taught no such word, and what may hold it up.
 pub type OneWord = (Option<Evidence>, Vec<Weighed>);
 
-/// Results of the pages that cost most.
+/// Results of the pages that cost most, and what all pages add up.
 #[derive(Default)]
 pub struct Kept {
     words: Shelf<(HomeId, AnimalId, WordId), OneWord>,
     standings: Shelf<(HomeId, AnimalId), Vec<Standing>>,
+    sums: Mutex<BTreeMap<HomeId, Sums>>,
 }
 
 impl Kept {
     /// The evidence of one word.
-    pub fn evidence(&self, home: HomeId, story: &Story, who: AnimalId, word: WordId, now: Moment) -> Arc<OneWord> {
-        self.words.get((home, who, word), story, now, || {
-            (evidence(story, who, word, now), differential(story, who, now, word))
-        })
+    pub fn evidence(&self, home: HomeId, case: &Case<'_>, word: WordId) -> Arc<OneWord> {
+        let key = (home, case.animal(), word);
+        self.words.get(key, case.story(), case.now(), || (evidence(case, word), differential(case, word)))
     }
 
     /// Where every word of an animal stands.
-    pub fn standings(&self, home: HomeId, story: &Story, who: AnimalId, now: Moment) -> Arc<Vec<Standing>> {
-        self.standings.get((home, who), story, now, || standings(story, who, now))
+    pub fn standings(&self, home: HomeId, case: &Case<'_>) -> Arc<Vec<Standing>> {
+        self.standings.get((home, case.animal()), case.story(), case.now(), || standings(case).to_vec())
+    }
+
+    /// Sums over the weeks of a home, shared by all its pages; they hold as long as nobody touches those weeks.
+    pub fn sums(&self, home: HomeId) -> Sums {
+        self.sums.lock().unwrap_or_else(PoisonError::into_inner).entry(home).or_default().clone()
     }
 }
 

@@ -6,6 +6,7 @@ use axum::extract::{FromRequestParts, RawPathParams};
 use axum::http::HeaderMap;
 use axum::http::header;
 use axum::http::request::Parts;
+use sayso_advisor::Case;
 use sayso_model::{AnimalCard, AnimalId, Body, Event, HomeId, Moment, PersonCard, PersonId, Story, Zone};
 use sayso_notebook::{Pen, keep};
 use std::collections::BTreeMap;
@@ -154,6 +155,14 @@ impl Deref for AnimalPage {
     type Target = Page;
     fn deref(&self) -> &Page {
         &self.page
+    }
+}
+
+impl AnimalPage {
+    /// The animal at the time of the request, with what was added up for earlier pages.
+    #[must_use]
+    pub fn case(&self) -> Case<'_> {
+        Case::new(&self.story, self.id, self.now).with(self.state.kept.sums(self.home))
     }
 }
 

@@ -1,7 +1,9 @@
 //! Do two or more people see the same? Percent agreement, kappa and alpha of what they scored on their own.
 
+mod scale;
 mod scores;
 
+pub use scale::ScoreScale;
 pub use scores::{Scores, ScoresError, read};
 
 use crate::estimate::{Estimate, LEVEL, Unit};
@@ -14,31 +16,6 @@ const RESAMPLES: usize = 2_000;
 const SEED: u64 = 1;
 /// Below this many scores by two people, the error of kappa is not to be relied on (see `docs/methods/agreement.md`).
 const FEW: usize = 30;
-
-/// What the scores are.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
-pub enum ScoreScale {
-    /// Names without order.
-    #[default]
-    Names,
-    /// Numbers of which only the order counts.
-    Steps,
-    /// Numbers whose differences count.
-    Numbers,
-}
-
-impl std::str::FromStr for ScoreScale {
-    type Err = String;
-
-    fn from_str(text: &str) -> Result<Self, String> {
-        match text {
-            "names" => Ok(Self::Names),
-            "steps" => Ok(Self::Steps),
-            "numbers" => Ok(Self::Numbers),
-            _ => Err(format!("\"{text}\" is none of names, steps, numbers")),
-        }
-    }
-}
 
 /// Two people who took one thing for different things.
 #[derive(Clone, PartialEq, Eq, Debug, Serialize)]

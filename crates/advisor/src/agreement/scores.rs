@@ -1,6 +1,6 @@
 //! Reading scores of two or more people: a line for each thing scored, a column for each person.
 
-use super::ScoreScale;
+use super::scale::ScoreScale;
 use std::collections::BTreeSet;
 
 /// Most lines read; more is a file for a statistics package.

@@ -1,83 +1,23 @@
 //! What came out of a trial: means, nonoverlap, level and trend, the test against the draw, the verdict on the design.
 
 use super::measure::{Measured, measured};
+use super::report::{LaneResult, PhaseMean, Report, Tested, unit_of};
+use super::standing::Standing;
 use super::text;
-use super::{Lane, Standing, Trial};
-use crate::estimate::{Estimate, Unit, mean};
-use sayso_methods::learning::celeration::Celeration;
+use super::trial::Trial;
+use crate::estimate::{Estimate, mean};
 use sayso_methods::learning::phases::Better;
 use sayso_methods::single_case::CaseError;
-use sayso_methods::single_case::effects::{Contrast, Point, Scale, contrast, phase_celeration};
-use sayso_methods::single_case::randomisation::{
-    Expected, RandomisationTest, Statistic, randomisation_test, shift_interval,
-};
+use sayso_methods::single_case::effects::{Point, Scale, contrast, phase_celeration};
+use sayso_methods::single_case::randomisation::{Expected, Statistic, randomisation_test, shift_interval};
 use sayso_methods::single_case::schedule::Design;
 use sayso_methods::single_case::standards::{Standards, standards};
-use sayso_model::{CaseCondition, CaseExpected, CaseMeasure, Moment, Story};
+use sayso_model::{CaseExpected, CaseMeasure, Moment, Story};
 
 /// Orders drawn where there are too many to count.
 const DRAWN: u64 = 9_999;
 /// Points from which a factor a week is shown; with fewer its interval says nothing (our choice).
 const CELERATION_FROM: usize = 5;
-
-/// One phase of a series (alternating: one condition).
-#[derive(Clone, PartialEq, Debug)]
-pub struct PhaseMean {
-    /// What it is called.
-    pub name: String,
-    /// Mean over its points; its interval takes points as independent.
-    pub mean: Estimate,
-    /// Factor a week within the phase, where the measure has one.
-    pub celeration: Option<Celeration>,
-}
-
-/// One series and what it shows.
-#[derive(Clone, Debug)]
-pub struct LaneResult {
-    /// The series.
-    pub lane: Lane,
-    /// Every point that has begun.
-    pub points: Vec<Measured>,
-    /// Its phases.
-    pub phases: Vec<PhaseMean>,
-    /// Changed against the usual before it, with a name each.
-    pub contrasts: Vec<(String, Contrast)>,
-}
-
-/// The test against the draw.
-#[derive(Clone, Copy, PartialEq, Debug)]
-pub struct Tested {
-    /// The test.
-    pub test: RandomisationTest,
-    /// The difference of means with the 95 % interval of a lasting shift; an open end where the design has too few orders.
-    /// None for a changing criterion.
-    pub difference: Option<Estimate>,
-}
-
-/// A trial so far.
-#[derive(Clone, Debug)]
-pub struct Report {
-    /// How far it has got.
-    pub standing: Standing,
-    /// Points over and points planned, in all series.
-    pub done: (usize, usize),
-    /// Orders the design allows.
-    pub orders: u128,
-    /// Series by series.
-    pub lanes: Vec<LaneResult>,
-    /// The test; only of a finished trial whose order was drawn before. Else why there is none.
-    pub tested: Result<Tested, String>,
-    /// The verdict on the design by the points there are.
-    pub standards: Option<Standards>,
-    /// Points over without a value.
-    pub missing: usize,
-    /// Where the conduct was not as planned.
-    pub departures: Vec<String>,
-    /// What may be said, in a sentence or two.
-    pub sentence: String,
-    /// What would change it.
-    pub would_change: String,
-}
 
 /// What a trial shows at `now`.
 #[must_use]
@@ -124,16 +64,6 @@ pub fn report(story: &Story, trial: &Trial<'_>, now: Moment) -> Report {
     report.sentence = text::sentence(story, trial, &report);
     report.would_change = text::would_change(trial, &report);
     report
-}
-
-/// Unit of the measure in figures.
-#[must_use]
-pub const fn unit_of(measure: CaseMeasure) -> Unit {
-    match measure {
-        CaseMeasure::OwnPresses | CaseMeasure::StressSigns => Unit::Number,
-        CaseMeasure::JoinedShare | CaseMeasure::PressedShare => Unit::Share,
-        CaseMeasure::TimeToPress | CaseMeasure::DeliveryDelay => Unit::Seconds,
-    }
 }
 
 fn lane_result(trial: &Trial<'_>, lane: usize, points: Vec<Measured>) -> LaneResult {
@@ -236,16 +166,4 @@ fn departures(story: &Story, trial: &Trial<'_>, lanes: &[LaneResult]) -> Vec<Str
         out.push("the order was not drawn before the first point, or the plan was changed later".to_owned());
     }
     out
-}
-
-impl Report {
-    /// Observed points with the usual and with the change.
-    #[must_use]
-    pub fn counts(&self) -> (usize, usize) {
-        let there = self.lanes.iter().flat_map(|l| &l.points).filter(|m| m.value.is_some());
-        there.fold((0, 0), |(usual, changed), m| match m.drawn {
-            CaseCondition::Usual => (usual + 1, changed),
-            CaseCondition::Changed => (usual, changed + 1),
-        })
-    }
 }

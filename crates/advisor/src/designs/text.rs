@@ -1,7 +1,8 @@
 //! Words about trials of a change. They never say more than the design allows.
 
-use super::result::{Report, unit_of};
-use super::{Standing, Trial};
+use super::report::{Report, unit_of};
+use super::standing::Standing;
+use super::trial::Trial;
 use crate::estimate::Unit;
 use sayso_methods::single_case::standards::Verdict;
 use sayso_model::{AnimalId, CaseDesign, CaseMeasure, CaseQuestion, CaseStop, CaseUnit, DesignPlan, Story};

@@ -1,6 +1,5 @@
 //! Trials as the choice models want them, and one set of strengths from all formats that hold choices.
 
-use super::HALF_LIFE_DAYS;
 use sayso_methods::likes::{
     ChoiceFit, PairModel, PairOutcome, PairTrial, RankModel, Ranking, fit_sittings, fit_weighted_rankings,
     forgetting_weight,
@@ -8,6 +7,8 @@ use sayso_methods::likes::{
 use sayso_model::{AssessmentId, Fact, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardId};
 use std::collections::BTreeMap;
 
+/// Days after which a trial counts half, and a ranking is half forgotten (common practice, no source: likes change).
+pub(super) const HALF_LIFE_DAYS: f64 = 30.0;
 /// A pause so long starts a new sitting, hours: what was tasted before it no longer counts as just had (common practice, no
 /// source).
 const NEW_SITTING_H: f64 = 2.0;

@@ -6,20 +6,17 @@ mod setup;
 
 pub use setup::{Setup, next_setup};
 
+use crate::case::Case;
 use crate::estimate::{Estimate, LEVEL, Unit};
-use choices::{array_rankings, choice_fit, pair_trials};
+use choices::{HALF_LIFE_DAYS, array_rankings, choice_fit, pair_trials};
 use sayso_methods::likes::{
     ChoiceFit, Consistency, FreeAccessSession, Goal, PairOutcome, PairTrial, Ranking, RankingState, Retest,
     RetestReason, RetestRule, SideBias, SingleItem, StopRule, TopSet, Tournament, Verdict, consistency,
     free_access_scores, multiple_scores, next_pair, paired_scores, retest, should_stop, side_bias, single_item_scores,
 };
-use sayso_model::{
-    AnimalId, Fact, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardCard, RewardId, RewardKind, Story,
-};
+use sayso_model::{Fact, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardCard, RewardId, RewardKind};
 use std::collections::{BTreeMap, BTreeSet};
 
-/// Days after which a trial counts half, and a ranking is half forgotten (common practice, no source: likes change).
-const HALF_LIFE_DAYS: f64 = 30.0;
 /// Draws for probabilities of sets; fixed seed, so that the same records give the same words.
 const DRAWS: usize = 2000;
 const SEED: u64 = 1;
@@ -120,9 +117,11 @@ pub struct Known {
 
 /// What one animal likes, as of `now`.
 #[must_use]
-pub fn likes(story: &Story, animal: AnimalId, now: Moment) -> LikesReport {
-    let trials: Vec<Fact<'_, LikeTrial>> = story.of::<LikeTrial>(animal).filter(|t| t.at() <= now).collect();
-    let cards = story.rewards();
+pub fn likes(case: &Case<'_>) -> LikesReport {
+    let now = case.now();
+    let trials: Vec<Fact<'_, LikeTrial>> =
+        case.story().of::<LikeTrial>(case.animal()).take_while(|t| t.at() <= now).collect();
+    let cards = case.story().rewards();
     // Rewards in the order of their ids: an index here is an item there.
     let items: Vec<RewardId> =
         trials.iter().flat_map(|t| t.part.offered.iter().copied()).collect::<BTreeSet<_>>().into_iter().collect();

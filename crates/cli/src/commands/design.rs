@@ -6,6 +6,7 @@ use super::tell::story;
 use crate::args::{Designing, Planning};
 use crate::error::CliError;
 use crate::out::say;
+use sayso_advisor::Case;
 use sayso_advisor::designs::{
     self, Report, Standing, Today, Trial, changed_words, design_words, measure_words, proposal, question_words, report,
     verdict_words,
@@ -163,7 +164,7 @@ async fn plan(what: &Planning) -> Result<(), CliError> {
     let [card] = cards.as_slice() else {
         return Err(CliError::said("say which animal with --animal"));
     };
-    if rest_today(&book.story, card.animal, now()) {
+    if rest_today(&Case::new(&book.story, card.animal, now())) {
         return Err(CliError::said("not today: strong signs of stress were noted; give space and plan on a calm day"));
     }
     let today = now().day(&book.story.zone());

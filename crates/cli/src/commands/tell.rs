@@ -6,7 +6,7 @@ use crate::error::CliError;
 use crate::out::say;
 use sayso_advisor::agreement::{ScoreScale, agreement, read};
 use sayso_advisor::claim_text::{by_ladder, of_animal, rivals_of};
-use sayso_advisor::{Advice, evidence, today};
+use sayso_advisor::{Advice, Case, evidence, today};
 use sayso_model::Story;
 use sayso_notebook::animal_named;
 use std::path::Path;
@@ -21,7 +21,7 @@ pub async fn today(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
     let story = story(dir).await?;
     for card in animal_named(&story, which)? {
         say!("# {}", card.name);
-        let Some(today) = today::today(&story, card.animal, now()) else { continue };
+        let Some(today) = today::today(&Case::new(&story, card.animal, now())) else { continue };
         for (i, advice) in today.advice.iter().enumerate() {
             print_advice(i + 1, advice);
         }
@@ -92,8 +92,9 @@ pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
     let story = story(dir).await?;
     for card in animal_named(&story, which)? {
         say!("# {}", card.name);
+        let case = Case::new(&story, card.animal, now());
         for word in story.words_of(card.animal) {
-            let Some(e) = evidence::evidence(&story, card.animal, word.word, now()) else { continue };
+            let Some(e) = evidence::evidence(&case, word.word) else { continue };
             say!("{}: {}", word.says, e.sentence);
             say!("   pressed, of wanted: {}", e.standing.response);
             say!("   right, of presses: {}; chance: {}", e.standing.right, e.standing.chance);

@@ -3,6 +3,7 @@
 use super::figure::{Finding, Wanted, table};
 use super::work::Work;
 use super::{LabError, Section, end, told};
+use sayso_advisor::Case;
 use sayso_advisor::claims::{Claims, claims};
 use sayso_methods::understanding::ladder::{Rung, Verdict};
 use sayso_model::Story;
@@ -112,7 +113,7 @@ fn lived(habit: Habit, tricks: &[Trick], days: u32, seed: u64) -> Result<DrawnLi
 
 fn read(life: &DrawnLife) -> Result<Ever, LabError> {
     let story = Story::from_events(life.events.iter().cloned());
-    Ok(ever(&claims(&story, life.animal, end()?).map_err(told)?))
+    Ok(ever(&claims(&Case::new(&story, life.animal, end()?)).map_err(told)?))
 }
 
 /// Whether anything was claimed on any evening, from what was on record by then.
@@ -124,7 +125,7 @@ fn read_daily(life: &DrawnLife, days: u32, every: usize) -> Result<bool, LabErro
         while let Some(event) = events.next_if(|e| e.recorded_at < evening) {
             story.add(event.clone());
         }
-        if ever(&claims(&story, life.animal, evening).map_err(told)?).any {
+        if ever(&claims(&Case::new(&story, life.animal, evening)).map_err(told)?).any {
             return Ok(true);
         }
     }

@@ -4,6 +4,7 @@ use super::chart::{Chart, Line};
 use super::figure::{Finding, In, Wanted};
 use super::work::Work;
 use super::{LabError, Section, end, told};
+use sayso_advisor::Case;
 use sayso_advisor::claims::{Claims, claims};
 use sayso_methods::understanding::ladder::Rung;
 use sayso_model::{Moment, ProbeDesign, Story};
@@ -29,7 +30,8 @@ fn day(life: &DrawnLife, at: Moment) -> f64 {
 }
 
 fn read(life: &DrawnLife) -> Result<Claims, LabError> {
-    claims(&Story::from_events(life.events.iter().cloned()), life.animal, end()?).map_err(told)
+    let story = Story::from_events(life.events.iter().cloned());
+    claims(&Case::new(&story, life.animal, end()?)).map_err(told)
 }
 
 fn everyday(level: f64, seed: u64) -> Result<Found, LabError> {

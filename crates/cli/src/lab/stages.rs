@@ -4,6 +4,7 @@ use super::chart::{Chart, Line};
 use super::figure::{Finding, In, Wanted};
 use super::work::Work;
 use super::{LabError, Section, end, told};
+use sayso_advisor::Case;
 use sayso_advisor::stages::standings;
 use sayso_model::{Label, Moment, Note, Place, Stage, Story};
 use sayso_sim::{Home, Style, plain_home, simulate};
@@ -177,7 +178,7 @@ fn nothing(style: &Style, seed: u64) -> Result<Vec<(bool, bool)>, LabError> {
         while let Some(event) = events.next_if(|e| e.recorded_at < evening) {
             story.add(event);
         }
-        for standing in standings(&story, animal, evening) {
+        for standing in standings(&Case::new(&story, animal, evening)) {
             let Some(word) = run.truth.ids.words.iter().position(|w| *w == standing.word) else { continue };
             found[word].0 |= standing.figures_say == Stage::Converse;
             found[word].1 |= standing.above_chance;
@@ -199,7 +200,8 @@ fn ways(seed: u64) -> Result<Vec<Way>, LabError> {
         while let Some(event) = events.next_if(|e| e.recorded_at < evening) {
             story.add(event);
         }
-        let standings = standings(&story, animal, evening);
+        let case = Case::new(&story, animal, evening);
+        let standings = standings(&case);
         for (word, way) in ways.iter_mut().enumerate() {
             let understood = day.understanding.get(word).copied().unwrap_or(0.0);
             if understood >= READY {

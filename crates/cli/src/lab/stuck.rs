@@ -3,6 +3,7 @@
 use super::figure::{Finding, In, Wanted, table};
 use super::work::Work;
 use super::{LabError, Section, end, told};
+use sayso_advisor::Case;
 use sayso_advisor::stages::standings;
 use sayso_advisor::stuck::{Bearing, Cause as Named, differential, is_stuck};
 use sayso_model::Story;
@@ -153,17 +154,10 @@ fn see(home: &Home, seed: u64) -> Result<Seen, LabError> {
         run.truth.last_day(0).map(|d| d.understanding.clone()).ok_or_else(|| told("no day was simulated"))?;
     let story = Story::from_events(run.events);
     let now = end()?;
-    let standings = standings(&story, animal, now);
-    let called = run
-        .truth
-        .ids
-        .words
-        .iter()
-        .map(|w| standings.iter().any(|s| s.word == *w && is_stuck(&story, animal, now, s)))
-        .collect();
-    let ranked = differential(&story, animal, now, run.truth.ids.words[WORD])
-        .into_iter()
-        .map(|w| (w.cause, w.bearing))
-        .collect();
+    let case = Case::new(&story, animal, now);
+    let standings = standings(&case);
+    let called =
+        run.truth.ids.words.iter().map(|w| standings.iter().any(|s| s.word == *w && is_stuck(&case, s))).collect();
+    let ranked = differential(&case, run.truth.ids.words[WORD]).into_iter().map(|w| (w.cause, w.bearing)).collect();
     Ok(Seen { called, ranked, understood })
 }

@@ -88,15 +88,16 @@ fn said(v: Verdict, words: String) -> SaidJson {
 /// # Errors
 /// [`Error::Refused`] where the records contradict themselves.
 pub async fn show(page: AnimalPage) -> Result<Json<EvidenceJson>, Error> {
-    let found = claims(&page.story, page.id, page.now).map_err(|why| Error::refused("records", why.to_string()))?;
-    let words = standings(&page.story, page.id, page.now)
-        .into_iter()
+    let case = page.case();
+    let found = claims(&case).map_err(|why| Error::refused("records", why.to_string()))?;
+    let words = standings(&case)
+        .iter()
         .filter_map(|s| {
             let claim = found.of(s.word)?;
             let [(_, asking), (_, hearing)] = by_ladder(claim, &page.zone);
             Some(WordJson {
                 word: s.word,
-                says: s.says,
+                says: s.says.clone(),
                 stage: s.stage,
                 figures_say: s.figures_say,
                 pressed: s.response.into(),

@@ -2,6 +2,7 @@
 
 use super::drawn::{RoundNow, SwapNow, round, swap};
 use crate::page::AnimalPage;
+use sayso_advisor::Case;
 use sayso_advisor::ration::{forbidden, ration};
 use sayso_advisor::stages::standings;
 use sayso_advisor::welfare::rest_today;
@@ -123,7 +124,7 @@ pub fn now(page: &AnimalPage) -> Now {
     let rewards = story.rewards_of(animal);
     let ration = ration(story, &page.card, at);
     let care: BTreeMap<RewardId, Vec<String>> = ration.rewards.iter().map(|r| (r.reward, r.cautions.clone())).collect();
-    let today = today(story, animal, day, &page.zone);
+    let (case, today) = (page.case(), today(story, animal, day, &page.zone));
     Now {
         home: page.home,
         animal,
@@ -135,7 +136,7 @@ pub fn now(page: &AnimalPage) -> Now {
         day_starts: day.start(&page.zone),
         day_ends: day.plus(1).start(&page.zone),
         wait_s: facts::WAIT.get(),
-        words: words(page),
+        words: words(page, &case),
         rewards: rewards
             .iter()
             .map(|r: &&RewardCard| RewardNow {
@@ -152,20 +153,19 @@ pub fn now(page: &AnimalPage) -> Now {
         battery: facts::BATTERY_EMERGENCY,
         changed_ahead: changed_ahead(story, &today, at),
         today,
-        rest: rest_today(story, animal, at),
-        open: story.sessions(animal).iter().rev().find(|s| s.open(at)).map(Session::id),
+        rest: rest_today(&case),
+        open: case.sessions().iter().rev().find(|s| s.open(at)).map(Session::id),
         round: round(page),
         swap: swap(page),
     }
 }
 
 /// In the order of the board, words off the board last; then by what they say.
-fn words(page: &AnimalPage) -> Vec<WordNow> {
+fn words(page: &AnimalPage, case: &Case<'_>) -> Vec<WordNow> {
     let (story, animal) = (&*page.story, page.id);
     let places: BTreeMap<WordId, (u8, u8)> =
         story.board().into_iter().flat_map(|b| &b.words).map(|p| (p.word, (p.row, p.column))).collect();
-    let stages: BTreeMap<WordId, Stage> =
-        standings(story, animal, page.now).into_iter().map(|s| (s.word, s.stage)).collect();
+    let stages: BTreeMap<WordId, Stage> = standings(case).iter().map(|s| (s.word, s.stage)).collect();
     let mut cards = story.words_of(animal);
     cards.sort_by_key(|w| places.get(&w.word).copied().unwrap_or((u8::MAX, u8::MAX)));
     cards

@@ -190,7 +190,7 @@ fn form(page: &AnimalPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
         "Plan a check",
         html! {
             (summary(typed))
-            @if rest_today(&page.story, page.id, page.now) {
+            @if rest_today(&page.case()) {
                 p.stop { "Not today: strong signs of stress were noted. Give " (page.card.name.as_str()) " space, and check on a calm day." }
                 p { a href=(format!("/l/{}/checks", page.id)) { "Back to checks" } }
             } @else if cards.len() < 2 {
@@ -220,11 +220,12 @@ pub const SUGGESTS: &str = "Buttons keep their places, so a habit of place looks
 
 /// Checks begun and not finished: they count whatever is planned next.
 fn unfinished(page: &AnimalPage) -> Markup {
+    let case = page.case();
     let begun: Vec<_> = page
         .story
         .of::<ProbePlan>(page.id)
         .filter(|p| p.part.design.places_drawn())
-        .filter_map(|p| Some((p, report(&page.story, page.id, p.part.probe, page.now)?.ok()?)))
+        .filter_map(|p| Some((p, report(&case, p.part.probe)?.ok()?)))
         .filter(|(_, r)| !r.finished())
         .collect();
     html! {

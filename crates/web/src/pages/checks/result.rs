@@ -96,7 +96,7 @@ fn bayes(factor: f64, n: usize) -> String {
 fn may_be_said(page: &AnimalPage, plan: &ProbePlan) -> Markup {
     html! {
         h2 { "What may be said" }
-        @match claims(&page.story, page.id, page.now) {
+        @match claims(&page.case()) {
             Err(why) => p { (why) },
             Ok(all) => {
                 ul { @for c in all.words.iter().filter(|c| plan.words.contains(&c.word)) {

@@ -23,7 +23,7 @@ pub struct Asked {
 /// What stops a check for today, whatever is planned.
 fn stops(page: &AnimalPage) -> Markup {
     html! {
-        @if rest_today(&page.story, page.id, page.now) {
+        @if rest_today(&page.case()) {
             p.stop role="alert" { "Stop here: strong signs of stress were noted. Give space and do not lure back. The check can go on another day." }
         }
     }

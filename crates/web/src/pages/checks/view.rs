@@ -13,6 +13,7 @@ use sayso_model::{ProbeDesign, ProbePlan, RewardCard};
 
 pub async fn list(page: AnimalPage) -> Markup {
     let plans: Vec<_> = page.story.of::<ProbePlan>(page.id).rev().collect();
+    let case = page.case();
     let name = page.card.name.as_str();
     layout(
         &page,
@@ -20,7 +21,7 @@ pub async fn list(page: AnimalPage) -> Markup {
         "Checks",
         html! {
             p { "A check (a probe, in the trade) asks whether " (name) " goes by the word itself: planned before, in random order, with a person beside it who cannot give the answer away." }
-            @if rest_today(&page.story, page.id, page.now) { p.stop { "No check today: strong signs of stress were noted. Give space; a calm day will come." } }
+            @if rest_today(&case) { p.stop { "No check today: strong signs of stress were noted. Give space; a calm day will come." } }
             @else { p { a.button.primary href=(format!("/l/{}/checks/new", page.id)) { "Plan a check" } } }
             section {
                 h2 { "Checks so far " span.quiet { "n = " (plans.len()) } }
@@ -30,7 +31,7 @@ pub async fn list(page: AnimalPage) -> Markup {
                     li.line {
                         span { strong { (p.at().day(&page.zone)) } " " (words.join(", "))
                             span.hint { (design_words(p.part.design)) " · " @if p.part.blind { "blind" } @else { "not blind" }
-                                @if let Some(Ok(r)) = report(&page.story, page.id, p.part.probe, page.now) { " · " (state(&r)) } } }
+                                @if let Some(Ok(r)) = report(&case, p.part.probe) { " · " (state(&r)) } } }
                         a.button href=(address(&page, p.part.probe)) { "Open" }
                     }
                 } }
@@ -55,7 +56,7 @@ pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
     let fact = known(&page, &id)?;
     let plan = fact.part;
     let to = address(&page, plan.probe);
-    let found = report(&page.story, page.id, plan.probe, page.now);
+    let found = report(&page.case(), plan.probe);
     let here = plan.design != ProbeDesign::WrongDelivery;
     let words = page.story.words();
     let rewards = page.story.rewards();
@@ -86,7 +87,7 @@ pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
                 @if plan.blind { "blind" } @else { "not blind" } }
             p { @for (i, w) in plan.words.iter().enumerate() { @if i > 0 { ", " } strong { (says(&page, *w)) } @if thing(&page, *w) != says(&page, *w) { span.quiet { " (" (thing(&page, *w)) ")" } } } }
             @if !finished && here {
-                @if rest_today(&page.story, page.id, page.now) { p.stop { "Not today: strong signs of stress were noted. Give space." } }
+                @if rest_today(&page.case()) { p.stop { "Not today: strong signs of stress were noted. Give space." } }
                 (kindly())
                 @if let Some(text) = &page.card.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
                 @for r in &things { (for_animal(&page.card, r)) }

@@ -12,9 +12,8 @@ use axum::extract::Query;
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_advisor::days::days;
-use sayso_advisor::demand::{demand as demand_of, in_use};
+use sayso_advisor::demand::demand as demand_of;
 use sayso_advisor::readiness::readiness;
-use sayso_advisor::stages::standings;
 use serde::Deserialize;
 
 /// Lengths a person may choose, in days.
@@ -37,10 +36,8 @@ async fn show(page: AnimalPage, Query(span): Query<Span>) -> Result<Markup, Erro
         let allowed = LENGTHS.map(|l| l.to_string()).join(", ");
         return Err(Error::BadRequest(format!("days must be one of {allowed}, not {length}.")));
     }
-    let days = days(&page.story, page.id, page.now, length);
-    let used = in_use(&standings(&page.story, page.id, page.now));
-    let demand = demand_of(&page.story, page.id, page.now, length, used);
-    let ready = readiness(&page.story, page.id, page.now);
+    let case = page.case();
+    let (days, demand, ready) = (days(&case, length), demand_of(&case, length), readiness(&case));
     let body = html! {
         (view::page(&page, &days, length, &LENGTHS))
         (demand::readiness(ready.as_ref()))

@@ -220,7 +220,7 @@ fn form(page: &AnimalPage, typed: &Typed, plan: Option<&DesignPlan>) -> Markup {
         "Plan a trial of a change",
         html! {
             (summary(typed))
-            @if rest_today(&page.story, page.id, page.now) {
+            @if rest_today(&page.case()) {
                 p.stop { "Not today: strong signs of stress were noted. Give " (page.card.name.as_str()) " space, and plan on a calm day." }
                 p { a href=(format!("/l/{}/designs", page.id)) { "Back to the trials" } }
             } @else {

@@ -22,7 +22,7 @@ pub async fn list(page: AnimalPage) -> Markup {
         "Does a change help?",
         html! {
             p { "A quieter button, a new place, a faster delivery: does it help " strong { (page.card.name.as_str()) } "? A trial (a single-case design, in the trade) lets chance decide when the change is in force, and compares." }
-            @if rest_today(&page.story, page.id, page.now) { p.stop { "No new trial today: strong signs of stress were noted. Give space; everything as usual." } }
+            @if rest_today(&page.case()) { p.stop { "No new trial today: strong signs of stress were noted. Give space; everything as usual." } }
             @else { p { a.button.primary href=(format!("/l/{}/designs/new", page.id)) { "Plan a trial" } } }
             section {
                 h2 { "Trials so far " span.quiet { "n = " (all.len()) } }

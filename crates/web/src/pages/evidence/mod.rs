@@ -19,7 +19,7 @@ pub fn router() -> Router<AppState> {
 }
 
 async fn list(State(state): State<AppState>, page: AnimalPage) -> Result<Markup, Error> {
-    let words = state.kept.standings(page.home, &page.story, page.id, page.now);
+    let words = state.kept.standings(page.home, &page.case());
     Ok(layout(&page, Tab::Evidence, "Evidence", view::list(page.id, &words)))
 }
 
@@ -30,7 +30,7 @@ async fn word(
 ) -> Result<Markup, Error> {
     let missing = || Error::NotFound("This animal is taught no such word.".into());
     let id: WordId = path.get("word").and_then(|w| w.parse().ok()).ok_or_else(missing)?;
-    let kept = state.kept.evidence(page.home, &page.story, page.id, id, page.now);
+    let kept = state.kept.evidence(page.home, &page.case(), id);
     let (Some(found), causes) = &*kept else { return Err(missing()) };
     let title = format!("Evidence: {}", found.standing.says);
     Ok(layout(&page, Tab::Evidence, &title, view::word(&page, found, causes)))

@@ -126,7 +126,7 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
         "A likes test",
         html! {
             (summary(typed))
-            @if rest_today(&page.story, page.id, page.now) {
+            @if rest_today(&page.case()) {
                 p.stop { "Not today: strong signs of stress were noted. Give " (page.card.name.as_str()) " space, and test on a calm day." }
                 p { a href=(Tab::Likes.href(Some(page.id))) { "Back to Likes" } }
             } @else if rewards.is_empty() {

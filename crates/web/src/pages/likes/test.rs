@@ -50,7 +50,7 @@ fn view(page: &AnimalPage, test: &LikesTest, typed: &Typed, twice: bool) -> Mark
         html! {
             (summary(typed))
             @if twice { p.caution role="status" { "That was noted already; nothing was changed. Use Undo if the last answer is wrong." } }
-            @if rest_today(&page.story, page.id, page.now) {
+            @if rest_today(&page.case()) {
                 p.stop role="alert" { "Stop here: strong signs of stress were noted. Give space and do not lure back. The test can go on another day." }
             }
             (last(page, test.assessment))

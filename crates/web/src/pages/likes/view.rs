@@ -7,8 +7,8 @@ use sayso_advisor::welfare::rest_today;
 use sayso_model::RewardId;
 
 pub fn view(page: &AnimalPage) -> Markup {
-    let report = likes(&page.story, page.id, page.now);
-    let rest = rest_today(&page.story, page.id, page.now);
+    let report = likes(&page.case());
+    let rest = rest_today(&page.case());
     let name = page.card.name.as_str();
     layout(
         page,

@@ -8,7 +8,7 @@ use maud::{Markup, html};
 use sayso_advisor::likes::likes;
 
 pub async fn show(page: AnimalPage) -> Markup {
-    let report = likes(&page.story, page.id, page.now);
+    let report = likes(&page.case());
     let name = page.card.name.as_str();
     let rewards = page.story.rewards_of(page.id);
     sheet(

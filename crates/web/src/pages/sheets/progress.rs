@@ -21,8 +21,9 @@ pub struct Asked {
 
 pub async fn show(page: AnimalPage, Query(asked): Query<Asked>) -> Markup {
     let length = asked.days.parse().ok().filter(|d| LENGTHS.contains(d)).unwrap_or(28);
-    let all = days(&page.story, page.id, page.now, length);
-    let words = standings(&page.story, page.id, page.now);
+    let case = page.case();
+    let all = days(&case, length);
+    let words = standings(&case);
     let today = ration(&page.story, &page.card, page.now);
     let card = &page.card;
     let from = all.days.first().map(|d| d.day.start(&page.zone));
@@ -44,13 +45,13 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Asked>) -> Markup {
                 @if let Some(text) = &card.cautions { dt { "Health cautions" } dd { (text.as_str()) } }
             }
             (report::in_short(&page, &all))
-            (report::words(&words))
-            (report::pictures(&all, &words))
+            (report::words(words))
+            (report::pictures(&all, words))
             (report::answered(&all))
             @if let Some(from) = from { (report::signs(&page, from)) }
             (report::food(&today))
             (report::likes_in_short(&page))
-            (report::not_known(&all, &words, page.story.of::<LikesTest>(page.id).count(), report::checks(&page)))
+            (report::not_known(&all, words, page.story.of::<LikesTest>(page.id).count(), report::checks(&page)))
         },
     )
 }

@@ -22,7 +22,7 @@ pub fn in_short(page: &AnimalPage, all: &Days) -> Markup {
     let showings: usize = all.days.iter().map(DayRow::all_showings).sum();
     let presses: usize = all.days.iter().map(DayRow::all_presses).sum();
     let noted = all.days.iter().filter(|d| d.sessions + d.all_showings() + d.all_presses() > 0).count();
-    let advice = welfare(&page.story, page.id, page.now);
+    let advice = welfare(&page.case());
     html! {
         section {
             h2 { "In short" }
@@ -115,7 +115,7 @@ pub fn answered(all: &Days) -> Markup {
 }
 
 pub fn signs(page: &AnimalPage, from: Moment) -> Markup {
-    let all: Vec<_> = page.story.of::<Sign>(page.id).filter(|s| s.at() >= from && s.at() <= page.now).collect();
+    let all: Vec<_> = page.story.between::<Sign>(page.id, from, page.now).collect();
     let count = |level: SignLevel| all.iter().filter(|s| s.part.level == level).count();
     html! {
         section {
@@ -142,7 +142,7 @@ pub fn food(today: &Ration) -> Markup {
 }
 
 pub fn likes_in_short(page: &AnimalPage) -> Markup {
-    let report = likes(&page.story, page.id, page.now);
+    let report = likes(&page.case());
     html! {
         section {
             h2 { "Likes" }

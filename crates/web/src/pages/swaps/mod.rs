@@ -61,7 +61,7 @@ async fn agree(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     if running(&page.story, page.id, page.now).is_some() {
         typed.wrong("words", "take part in swaps already; stop those first");
     }
-    if rest_today(&page.story, page.id, page.now) {
+    if rest_today(&page.case()) {
         typed.wrong("days", "cannot begin today: strong signs of stress were noted; choose a calm time");
     }
     let plan = read(&page, &mut typed);

@@ -1,11 +1,13 @@
 //! Agreed times of swaps, as first written down: what was taken back in the log still counts until it is stopped.
 
 use sayso_model::{
-    AnimalId, Answer, Body, Delivery, Event, EventId, Moment, Story, SwapDraw, SwapId, SwapPlan, SwapStop, draw,
+    AnimalId, Answer, Body, Delivery, Event, EventId, Kind, Moment, Story, SwapDraw, SwapId, SwapPlan, SwapStop, draw,
 };
 use std::collections::BTreeMap;
 
 const DAY_S: f64 = 86_400.0;
+/// Days after its end in which presses of a time are answered at the latest.
+const ANSWERED_DAYS: f64 = 3.0;
 
 /// One agreed time of swaps.
 #[derive(Clone, PartialEq, Debug)]
@@ -33,7 +35,8 @@ impl AgreedTime {
 pub fn agreed(story: &Story, animal: AnimalId) -> Vec<AgreedTime> {
     let mut plans: Vec<(&Event, &SwapPlan)> = Vec::new();
     let mut stops: BTreeMap<SwapId, (Moment, &SwapStop)> = BTreeMap::new();
-    for event in story.ledger().all().filter(|e| e.animal == Some(animal)) {
+    let recorded = |kind| story.as_recorded(kind).filter(|e| e.animal == Some(animal));
+    for event in recorded(Kind::SwapPlan).chain(recorded(Kind::SwapStop)) {
         match &event.body {
             Body::SwapPlan(plan) => plans.push((event, plan)),
             Body::SwapStop(stop) => {
@@ -86,8 +89,7 @@ pub struct Progress {
 pub fn progress(story: &Story, animal: AnimalId, time: &AgreedTime) -> Progress {
     let words = story.words();
     let given: BTreeMap<EventId, &Delivery> = story
-        .of::<Delivery>(animal)
-        .filter(|d| d.at() >= time.begins)
+        .between::<Delivery>(animal, time.begins, time.ends.plus_seconds(ANSWERED_DAYS * DAY_S))
         .filter_map(|d| Some((d.part.answers?, d.part)))
         .collect();
     let mut draws: BTreeMap<EventId, &SwapDraw> = BTreeMap::new();

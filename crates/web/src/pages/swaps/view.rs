@@ -72,7 +72,7 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
         p { "Does " (name) " press for the thing, or is any good thing right? Only one way tells: now and then something else comes, by chance, and we see whether " (name) " presses on." }
         p { "You answer as ever: when you are going to give something, the board says what. One time in eight it is the thing of another word. What " (name) " does next is what counts, not what you think of it." }
         (welfare(page))
-        @if rest_today(&page.story, page.id, page.now) {
+        @if rest_today(&page.case()) {
             p.stop { "Not now: strong signs of stress were noted. Give " (name) " space; agree on a calm day." }
         } @else if cards.len() < 2 {
             p { "Swaps need two words or more, each with a thing of its own; " (name) " has " (cards.len()) "." }

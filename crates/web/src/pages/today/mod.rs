@@ -17,8 +17,7 @@ pub fn router() -> Router<AppState> {
 }
 
 async fn show(page: AnimalPage) -> Result<Markup, Error> {
-    let today = today(&page.story, page.id, page.now)
-        .ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?;
+    let today = today(&page.case()).ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?;
     let title = format!("Today with {}", page.card.name);
     Ok(layout(&page, Tab::Today, &title, view::page(&page, &today)))
 }

@@ -65,7 +65,7 @@ fn card(page: &AnimalPage, reward: &RewardCard) -> Result<WordCard, Error> {
 
 /// The proposal; folded up once there are words.
 pub fn section(page: &AnimalPage, begun: bool) -> Markup {
-    let found = first_words(&page.story, page.id, page.now);
+    let found = first_words(&page.case());
     html! {
         @if begun { details { summary { "Propose further words" } (body(page, &found)) } }
         @else { section { h2 { "First words" } (body(page, &found)) } }

@@ -15,7 +15,8 @@ pub fn proposed(
     on_board: &[Placed],
     words: &[&WordCard],
 ) -> Result<Vec<Placed>, String> {
-    let standings = standings(&page.story, page.id, page.now);
+    let case = page.case();
+    let standings = standings(&case);
     #[allow(clippy::cast_precision_loss)]
     let presses =
         |w: &WordCard| standings.iter().find(|s| s.word == w.word).map_or(0.0, |s| s.own_presses as f64 / DAYS);

@@ -45,7 +45,8 @@ pub async fn choose(page: AnimalPage, Path((_, id)): Path<(String, String)>, typ
 
 /// Where the word stands, why, and a form to set it.
 pub fn section(page: &AnimalPage, card: &WordCard) -> Markup {
-    let all = standings(&page.story, page.id, page.now);
+    let case = page.case();
+    let all = standings(&case);
     html! {
         section #stage {
             h2 { "Stage with " (page.card.name.as_str()) }

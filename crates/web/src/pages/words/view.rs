@@ -9,7 +9,8 @@ use std::collections::BTreeSet;
 
 pub fn view(page: &AnimalPage) -> Markup {
     let words = page.story.words_of(page.id);
-    let all = standings(&page.story, page.id, page.now);
+    let case = page.case();
+    let all = standings(&case);
     layout(
         page,
         Tab::Words,
