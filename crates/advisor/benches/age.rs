@@ -77,7 +77,7 @@ fn pages() -> Vec<(&'static str, Page)> {
             let trial = designs::trial(c.story(), c.animal(), plan.part.trial).unwrap().unwrap();
             black_box(designs::report(c.story(), &trial, c.now()));
         }),
-        ("Heard", |c, _| drop(black_box(buttons::buttons(c.story(), c.now())))),
+        ("Heard", |c, _| drop(black_box(buttons::buttons(c.story(), c.now(), c.sums())))),
         ("Board, People", |c, _| {
             let card = (*c.story().animals().get(&c.animal()).unwrap()).clone();
             black_box((ration::ration(c.story(), &card, c.now()), welfare::rest_today(c), stages::standings(c).len()));

@@ -2,11 +2,13 @@
 
 use crate::advice::{Advice, Reason, Sure, Topic};
 use crate::estimate::{Estimate, Unit};
+use crate::heard::Heard;
 use crate::rate::rate;
+use crate::sums::Sums;
 use sayso_listen::{HeardDays, SilentWord, SpeedAt, TiredBattery, silent_words, tired_among};
 use sayso_methods::stats::{Clumping, Count};
 use sayso_model::facts::BATTERY_EMERGENCY;
-use sayso_model::{AnimalId, Body, Fact, Moment, Press, Source, Story, WordId};
+use sayso_model::{AnimalId, Body, Fact, Kind, Moment, Press, Source, Story, WordId};
 use std::collections::BTreeMap;
 
 /// Days of silence after which a word is named, and without any word heard before nothing is said at all.
@@ -36,19 +38,19 @@ pub struct Buttons {
 }
 
 /// One word that is listened for.
-struct Listened<'a> {
+struct Listened {
     word: WordId,
     says: String,
     /// When its recording came into use; what was heard before was heard by another.
     from: Moment,
-    heard: Vec<Fact<'a, Press>>,
+    heard: Vec<Heard>,
 }
 
 /// Every word in use with a recording in use, and its heard presses up to `now`.
-fn listened(story: &Story, now: Moment) -> Vec<Listened<'_>> {
+fn listened(story: &Story, now: Moment, kept: &Sums) -> Vec<Listened> {
     let words = story.words();
     let mut from: BTreeMap<WordId, Moment> = BTreeMap::new();
-    for event in story.ledger().all() {
+    for event in story.as_recorded(Kind::ClipCard) {
         if let Body::ClipCard(clip) = &event.body {
             let at = from.entry(clip.word).or_insert(event.recorded_at);
             *at = (*at).max(event.recorded_at);
@@ -63,11 +65,14 @@ fn listened(story: &Story, now: Moment) -> Vec<Listened<'_>> {
             Some(Listened { word, says: card.says.to_string(), from, heard: Vec::new() })
         })
         .collect();
-    for fact in story.heard_presses().filter(|f| f.at() <= now) {
+    if found.is_empty() {
+        return found;
+    }
+    for heard in kept.heard(story).into_iter().filter(|h| h.at <= now) {
         // A sound of earlier days may be listened to later: what counts is with which recording it was heard.
-        let of = found.iter_mut().find(|l| l.word == fact.part.word && fact.event.recorded_at >= l.from);
+        let of = found.iter_mut().find(|l| l.word == heard.word && heard.recorded_at >= l.from);
         if let Some(of) = of {
-            of.heard.push(fact);
+            of.heard.push(heard);
         }
     }
     found
@@ -77,18 +82,19 @@ fn listened(story: &Story, now: Moment) -> Vec<Listened<'_>> {
 ///
 /// Nothing is said when nothing was heard in the week before `now`: then nobody listens.
 #[must_use]
-pub fn buttons(story: &Story, now: Moment) -> Buttons {
-    let words = listened(story, now);
-    let all = || words.iter().flat_map(|l| &l.heard).map(Fact::at);
+pub fn buttons(story: &Story, now: Moment, kept: &Sums) -> Buttons {
+    let words = listened(story, now, kept);
+    let all = || words.iter().flat_map(|l| &l.heard).map(|h| h.at);
     let (Some(first), Some(last)) = (all().min(), all().max()) else { return Buttons::default() };
     if now.seconds_since(last) > SILENT_DAYS * DAY_S {
         return Buttons::default();
     }
     let told = |word: &str| words.iter().find(|l| l.word.to_string() == word).map(|l| (l.word, l.says.clone()));
+    let slowing: Vec<Fact<'_, Press>> = story.heard_between(now.plus_seconds(-SLOWING_DAYS * DAY_S), now).collect();
     let speeds: Vec<(String, Vec<SpeedAt>)> = words
         .iter()
         .map(|l| {
-            let recent = l.heard.iter().filter(|f| now.seconds_since(f.at()) <= SLOWING_DAYS * DAY_S);
+            let recent = slowing.iter().filter(|f| f.part.word == l.word && f.event.recorded_at >= l.from);
             let at = |f: &Fact<Press>| {
                 let time_s = f.at().seconds_since(first);
                 f.part.speed.map(|s| SpeedAt { time_s, speed: s.get(), confidence: f.part.certainty.get() })
@@ -105,8 +111,8 @@ pub fn buttons(story: &Story, now: Moment) -> Buttons {
         .iter()
         .map(|l| {
             // Sounds of days before the enrolment may have been listened to afterwards.
-            let from_day = l.heard.iter().map(Fact::at).chain([l.from]).min().map_or(0.0, day).max(0.0);
-            let days = l.heard.iter().map(|f| day(f.at())).collect();
+            let from_day = l.heard.iter().map(|h| h.at).chain([l.from]).min().map_or(0.0, day).max(0.0);
+            let days = l.heard.iter().map(|h| day(h.at)).collect();
             HeardDays { word: l.word.to_string(), from_day, days }
         })
         .collect();
@@ -119,18 +125,18 @@ pub fn buttons(story: &Story, now: Moment) -> Buttons {
 
 /// [`buttons`] as advice: about the words of one animal, or of all.
 #[must_use]
-pub fn advice(story: &Story, animal: Option<AnimalId>, now: Moment) -> Vec<Advice> {
+pub fn advice(story: &Story, animal: Option<AnimalId>, now: Moment, kept: &Sums) -> Vec<Advice> {
     let of_it = animal.map(|l| story.words_of(l).iter().map(|w| w.word).collect::<Vec<_>>());
     let counts = |word: &WordId| of_it.as_ref().is_none_or(|w| w.contains(word));
-    let Buttons { mut tired, mut silent } = buttons(story, now);
+    let Buttons { mut tired, mut silent } = buttons(story, now, kept);
     tired.retain(|b| counts(&b.word));
     silent.retain(|b| counts(&b.word));
     let mut found = Vec::new();
     if !tired.is_empty() {
-        found.push(tired_advice(story, &tired));
+        found.push(tired_advice(&tired, &kept.heard(story)));
     }
     if !silent.is_empty() {
-        found.push(silent_advice(story, &silent));
+        found.push(silent_advice(story, now, &silent, &kept.heard(story)));
     }
     found
 }
@@ -148,13 +154,13 @@ fn names<T>(buttons: &[Button<T>]) -> String {
     buttons.iter().map(|b| format!("\u{201c}{}\u{201d}", b.says)).collect::<Vec<_>>().join(", ")
 }
 
-fn heard_of(story: &Story, word: WordId) -> impl DoubleEndedIterator<Item = Fact<'_, Press>> {
-    let mut heard: Vec<_> = story.heard_presses().filter(|f| f.part.word == word).collect();
-    heard.sort_by_key(|f| (f.at(), f.id()));
-    heard.into_iter()
+fn heard_of(all: &[Heard], word: WordId) -> Vec<Heard> {
+    let mut heard: Vec<Heard> = all.iter().filter(|h| h.word == word).copied().collect();
+    heard.sort_by_key(|h| (h.at, h.id));
+    heard
 }
 
-fn tired_advice(story: &Story, tired: &[Button<TiredBattery>]) -> Advice {
+fn tired_advice(tired: &[Button<TiredBattery>], all: &[Heard]) -> Advice {
     let because = tired.iter().map(|Button { word, says, found: t }| {
         let (low, high) = (t.slowed_by - 1.96 * t.standard_error, t.slowed_by + 1.96 * t.standard_error);
         let text = format!(
@@ -165,7 +171,7 @@ fn tired_advice(story: &Story, tired: &[Button<TiredBattery>]) -> Advice {
             t.n,
             (100.0 * t.probability).min(99.0)
         );
-        Reason::said(text).from_events(heard_of(story, *word).map(|f| f.id()))
+        Reason::said(text).from_events(heard_of(all, *word).iter().map(|h| h.id))
     });
     let sure = if tired.iter().all(|b| b.found.probability > 0.99) { Sure::Very } else { Sure::Fairly };
     let advice = Advice::new(
@@ -182,12 +188,12 @@ fn tired_advice(story: &Story, tired: &[Button<TiredBattery>]) -> Advice {
     }
 }
 
-fn silent_advice(story: &Story, silent: &[Button<SilentWord>]) -> Advice {
+fn silent_advice(story: &Story, now: Moment, silent: &[Button<SilentWord>], all: &[Heard]) -> Advice {
     let zone = story.zone();
     let mut because = Vec::new();
     for Button { word, says, found: s } in silent {
-        let heard: Vec<Fact<Press>> = heard_of(story, *word).collect();
-        let last = heard.last().filter(|_| s.ever).map(Fact::at);
+        let heard = heard_of(all, *word);
+        let last = heard.last().filter(|_| s.ever).map(|h| h.at);
         let since = last.map_or_else(
             || "has not been heard since it is listened for".to_owned(),
             |at| format!("was last heard on {}", at.local(&zone).strftime("%a %d %b")),
@@ -200,9 +206,11 @@ fn silent_advice(story: &Story, silent: &[Button<SilentWord>]) -> Advice {
             Some(rate) => Reason::figure(format!("{text} Before that it was heard"), rate),
             None => Reason::said(text),
         });
-        let from = last.or_else(|| story.heard_presses().map(|f| f.at()).min());
-        let noted = |f: &Fact<Press>| f.part.word == *word && from.is_some_and(|from| f.at() > from);
-        let noted = story.everyones::<Press>().filter(|f| f.event.source != Source::Heard && noted(f)).count();
+        let from = last.or_else(|| all.iter().map(|h| h.at).min());
+        let told = from
+            .into_iter()
+            .flat_map(|from| story.everyones_between::<Press>(from, now).filter(move |f| f.at() > from));
+        let noted = told.filter(|f| f.event.source != Source::Heard && f.part.word == *word).count();
         if noted > 0 {
             because.push(Reason::said(format!(
                 "\u{201c}{says}\u{201d} was noted by hand {noted} times meanwhile: then it sounds, but no longer like its recording here."
@@ -232,11 +240,11 @@ fn silent_advice(story: &Story, silent: &[Button<SilentWord>]) -> Advice {
 }
 
 /// Presses a day from the first heard to the last, which begins the count and so is left out of it.
-fn rate_before(heard: &[Fact<Press>]) -> Option<Estimate> {
-    let (first, last) = (heard.first()?.at(), heard.last()?.at());
+fn rate_before(heard: &[Heard]) -> Option<Estimate> {
+    let (first, last) = (heard.first()?.at, heard.last()?.at);
     let count = Count::new(heard.len() as u64 - 1, last.seconds_since(first) / DAY_S).ok()?;
     let days = |at: Moment| at.seconds_since(first) / DAY_S;
-    let times: Vec<f64> = heard.iter().map(|press| days(press.at())).collect();
+    let times: Vec<f64> = heard.iter().map(|press| days(press.at)).collect();
     let clumping = Clumping::of_times(&times, days(last)).ok()?;
     Some(Estimate { n: heard.len(), ..rate(count, clumping, Unit::PerDay) })
 }

@@ -186,6 +186,12 @@ impl<'a> Case<'a> {
         self.totals.get_or_init(|| self.kept.totals(self.story, self.animal, &self.zone, self.now))
     }
 
+    /// What was worked out of the home's weeks, to be shared with what is not about this animal alone.
+    #[must_use]
+    pub const fn sums(&self) -> &Sums {
+        &self.kept
+    }
+
     /// What was drawn, as it was first written down.
     pub fn log(&self) -> &Originals<'a> {
         self.log.get_or_init(|| originals(self.story, self.animal, self.now))

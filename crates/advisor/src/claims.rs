@@ -7,7 +7,7 @@
 
 use crate::called::{ClosedRound, Numbered, closed_rounds};
 use crate::case::Case;
-use crate::pool::{Check, pooled};
+use crate::pool::pooled;
 use crate::swaps::{Swaps, swaps};
 use sayso_methods::understanding::UnderstandingError;
 use sayso_methods::understanding::ladder::{Growth, Ladder, LadderRule, Rung, Verdict, WordEvidence, climb};
@@ -93,7 +93,7 @@ pub fn claims(case: &Case<'_>) -> Result<Claims, UnderstandingError> {
     let evidence = words
         .iter()
         .enumerate()
-        .map(|(at, card)| of_word(card, at, &rounds, case.checks()))
+        .map(|(at, card)| of_word(case, card, at, &rounds))
         .collect::<Result<Vec<_>, UnderstandingError>>()?;
     let since: Vec<Moment> = words.iter().map(|w| first_seen.get(&w.word).copied().unwrap_or(now)).collect();
     let (swaps, growth) = of_animal(&swapped);
@@ -127,21 +127,23 @@ fn first_seen(story: &Story, animal: AnimalId) -> BTreeMap<WordId, Moment> {
 }
 
 fn of_word(
+    case: &Case<'_>,
     card: &WordCard,
     number: usize,
     rounds: &[ClosedRound],
-    checks: &[Check],
 ) -> Result<WordEvidence, UnderstandingError> {
     // Rounds in which the word was not to hand say nothing of it, but rounds with it hold it against all others.
     let mine: Vec<&ClosedRound> = rounds.iter().filter(|r| r.words.contains(&card.word)).collect();
     let called: Vec<Round> = mine.iter().map(|r| r.calls.clone()).collect();
     let most = mine.iter().map(|r| r.words.len()).max().unwrap_or(2);
     let pressed = called.iter().flatten().filter(|c| matches!(c.outcome, Outcome::Pressed(_))).count();
-    let growth = (!mine.is_empty()).then(|| Growth {
-        steps: mine.iter().map(|r| r.at).zip(word_evidence(&called, number, most)).collect(),
-        n: pressed as u64,
-    });
-    let [open, blind] = pooled(checks, card.word)?;
+    let of = (case.animal(), card.word);
+    let ln = || {
+        case.sums().by_round(of, (called, number, most), |(called, number, most)| word_evidence(called, *number, *most))
+    };
+    let growth =
+        (!mine.is_empty()).then(|| Growth { steps: mine.iter().map(|r| r.at).zip(ln()).collect(), n: pressed as u64 });
+    let [open, blind] = pooled(case.checks(), card.word)?;
     Ok(WordEvidence { rounds: growth, open, blind })
 }
 

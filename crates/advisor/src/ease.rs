@@ -111,7 +111,9 @@ pub(crate) fn worst_hours(case: &Case<'_>, from: Moment) -> Option<WorstHours> {
         }
     }
     let values: Vec<f64> = all.iter().map(|s| s.unease).collect();
-    let found = highest_stretch(&values, &stretches, 1, SEED).ok()?;
+    let found = case.sums().hours(case.animal(), (values, stretches), |(values, stretches)| {
+        highest_stretch(values, stretches, 1, SEED).ok()
+    })?;
     let hours = hours[found.at];
     let here = |s: &&Seen| (hours.0..hours.1).contains(&s.hour);
     Some(WorstHours {

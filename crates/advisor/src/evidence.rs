@@ -101,7 +101,7 @@ pub fn evidence(case: &Case<'_>, word: WordId) -> Option<Evidence> {
     Some(Evidence {
         showings_by_day: sums.shown_by_day.iter().copied().collect(),
         presses_by_day: sums.own_by_day.iter().copied().collect(),
-        curve: curve(&trials, &curve_days, standing.chance.level().min(MOST_CHANCE)),
+        curve: curve(case, word, trials, &curve_days, standing.chance.level().min(MOST_CHANCE)),
         curve_days,
         waiting: waiting(&asked.usable),
         answers: sums.answers,
@@ -122,10 +122,18 @@ pub fn evidence(case: &Case<'_>, word: WordId) -> Option<Evidence> {
 }
 
 /// The curve whose band held the truth in the laboratory.
-fn curve(trials: &[Option<bool>], days: &[Day], chance: f64) -> Result<LearningCurve, String> {
+fn curve(
+    case: &Case<'_>,
+    word: WordId,
+    trials: Vec<Option<bool>>,
+    days: &[Day],
+    chance: f64,
+) -> Result<LearningCurve, String> {
     let first = days.first().copied();
     let days: Vec<i32> = days.iter().map(|d| first.map_or(0, |first| d.days_since(first))).collect();
-    curve_by_day(trials, &days, chance).map_err(|e| e.to_string())
+    case.sums().curve((case.animal(), word), (trials, days, chance), |(trials, days, chance)| {
+        curve_by_day(trials, days, *chance).map_err(|e| e.to_string())
+    })
 }
 
 /// A showing teaches the press if the thing comes at once; later than this, in seconds, it was not as agreed (common

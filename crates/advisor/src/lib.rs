@@ -20,8 +20,10 @@ pub mod estimate;
 pub mod evidence;
 pub mod first_words;
 pub mod generalise;
+pub mod heard;
 pub mod latency;
 pub mod likes;
+mod memo;
 pub mod observe;
 pub mod originals;
 pub mod plan;
@@ -38,6 +40,7 @@ pub mod sums;
 pub mod swaps;
 pub mod thinning;
 pub mod today;
+mod weekly;
 pub mod welfare;
 
 pub use advice::{Advice, Reason, Sure, Topic};

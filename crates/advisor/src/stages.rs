@@ -9,7 +9,9 @@ pub use crate::standing::{Chance, Standing};
 use crate::welfare::rest_today;
 use sayso_methods::learning::stage::{InvitationSession, StageAdvice, StageRule, WordFigures, mastery, stage};
 use sayso_methods::understanding::rounds::{Called, Outcome, Round, word_evidence};
-use sayso_model::{Fact, Invitation, Moment, PersonId, PressedBy, Stage, StageChoice, Then, WordCard, WordId};
+use sayso_model::{
+    Day, Fact, Invitation, Moment, PersonId, PressedBy, SessionId, Stage, StageChoice, Then, WordCard, WordId,
+};
 use std::collections::BTreeMap;
 
 /// Days looked back on for joining and own presses.
@@ -18,8 +20,13 @@ const RECENT_DAYS: i32 = 28;
 /// The standing of every active word taught to this animal, by what it says.
 pub fn standings<'c>(case: &'c Case<'_>) -> &'c [Standing] {
     case.standings.get_or_init(|| {
+        let words = case.words().len();
         let called = called_by_sitting(case.invited_presses(), case.words().iter().map(|w| w.word));
-        let given = Given { case, called: &called, joining: joining_recent(case), strain: rest_today(case) };
+        let ln_e = case.sums().by_sitting(case.animal(), (called, words), |(called, words)| {
+            let most = |number| word_evidence(called, number, *words).into_iter().fold(0.0, f64::max);
+            (0..*words).map(most).collect()
+        });
+        let given = Given { case, ln_e: &ln_e, joining: joining_recent(case), strain: rest_today(case) };
         case.words().iter().enumerate().map(|(number, card)| standing(&given, card, number)).collect()
     })
 }
@@ -27,24 +34,33 @@ pub fn standings<'c>(case: &'c Case<'_>) -> &'c [Standing] {
 /// What the standings of all words rest on.
 struct Given<'c, 'a> {
     case: &'c Case<'a>,
-    called: &'c [Round],
+    ln_e: &'c [f64],
     joining: (usize, usize),
     strain: bool,
 }
 
-/// Presses at invitations by sitting: a session, or outside of one a household day.
+/// A session, or outside of one a household day.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Sitting {
+    Session(SessionId),
+    Day(Day),
+}
+
+impl Sitting {
+    fn of(invitation: &Fact<'_, Invitation>) -> Self {
+        let event = invitation.event;
+        invitation.part.session.map_or_else(|| Self::Day(event.happened_at.day(&event.zone)), Self::Session)
+    }
+}
+
+/// Presses at invitations by sitting.
 fn called_by_sitting(pressed: &[PressedAt<'_>], words: impl Iterator<Item = WordId>) -> Vec<Round> {
     let mut numbered = Numbered::of(words);
-    let mut sittings: Vec<(String, Round)> = Vec::new();
+    let mut sittings: Vec<(Sitting, Round)> = Vec::new();
     for p in pressed {
-        let event = p.invitation.event;
-        let key = p
-            .invitation
-            .part
-            .session
-            .map_or_else(|| event.happened_at.day(&event.zone).to_string(), |session| session.to_string());
-        if sittings.last().is_none_or(|(last, _)| *last != key) {
-            sittings.push((key, Round::new()));
+        let sitting = Sitting::of(&p.invitation);
+        if sittings.last().is_none_or(|(last, _)| *last != sitting) {
+            sittings.push((sitting, Round::new()));
         }
         let call = Called {
             word: numbered.number(p.invitation.part.word),
@@ -65,7 +81,7 @@ pub fn joining_recent(case: &Case<'_>) -> (usize, usize) {
 }
 
 fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
-    let &Given { case, called, joining: (joined, offered), strain: under_strain } = given;
+    let &Given { case, ln_e, joining: (joined, offered), strain: under_strain } = given;
     let (sums, asked, words) = (case.totals().of(card.word), case.invitations(card.word), case.words().len());
     let (week, recent) = (case.since(7), case.since(RECENT_DAYS));
     let own = || {
@@ -85,7 +101,7 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
         case.invited_presses().iter().filter(|p| p.invitation.part.word != card.word).collect();
     let elsewhere = others.iter().filter(|p| p.word == card.word).count();
     let chance = Chance { words, elsewhere: Estimate::share(elsewhere, others.len()) };
-    let ln_e = word_evidence(called, number, words).into_iter().fold(0.0, f64::max);
+    let ln_e = ln_e.get(number).copied().unwrap_or(0.0);
     let figures = WordFigures {
         prepared: card.reward.is_some() && card.answer.is_some(),
         showings: count(sums.shown.len()),
@@ -141,9 +157,9 @@ const LATER_DAYS: f64 = 14.0;
 
 /// Sessions two weeks and more after mastery was first reached, together; none where that was not yet.
 fn later(sessions: &[(Moment, InvitationSession)], rule: &StageRule) -> Option<InvitationSession> {
-    let upto = |n: usize| sessions[..n].iter().map(|s| s.1).collect::<Vec<_>>();
+    let figures: Vec<InvitationSession> = sessions.iter().map(|s| s.1).collect();
     let reached = (1..=sessions.len()).find(|n| {
-        let (in_a_row, people) = mastery(&upto(*n), rule);
+        let (in_a_row, people) = mastery(&figures[..*n], rule);
         in_a_row >= rule.mastery_sessions && people >= rule.mastery_people
     })?;
     let from = sessions[reached - 1].0.plus_seconds(LATER_DAYS * 86_400.0);
@@ -161,7 +177,7 @@ fn later(sessions: &[(Moment, InvitationSession)], rule: &StageRule) -> Option<I
 /// one.
 fn by_session(asked: &Invitations<'_>) -> Vec<(Moment, InvitationSession)> {
     let mut people: BTreeMap<Option<PersonId>, u32> = BTreeMap::new();
-    let mut places: BTreeMap<String, usize> = BTreeMap::new();
+    let mut places: BTreeMap<(Sitting, u32), usize> = BTreeMap::new();
     let mut sessions: Vec<(Moment, InvitationSession)> = Vec::new();
     let mut all: Vec<(Fact<'_, Invitation>, Option<bool>, Option<bool>)> =
         asked.usable.iter().map(|u| (u.invitation, Some(u.pressed), None)).collect();
@@ -170,14 +186,9 @@ fn by_session(asked: &Invitations<'_>) -> Vec<(Moment, InvitationSession)> {
     for (invitation, wanted, right) in all {
         let next = count(people.len());
         let person = *people.entry(invitation.person()).or_insert(next);
-        let event = invitation.event;
-        let key = invitation
-            .part
-            .session
-            .map_or_else(|| format!("{} {person}", event.happened_at.day(&event.zone)), |s| format!("{s} {person}"));
-        let place = *places.entry(key).or_insert_with(|| {
+        let place = *places.entry((Sitting::of(&invitation), person)).or_insert_with(|| {
             let none = InvitationSession { wanted: 0, pressed: 0, presses: 0, right: 0, person };
-            sessions.push((event.happened_at, none));
+            sessions.push((invitation.at(), none));
             sessions.len() - 1
         });
         let session = &mut sessions[place].1;

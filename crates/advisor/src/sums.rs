@@ -4,11 +4,17 @@
 //! week new, a correction of an old one that week, and every other week stays added up. The sums are those of reading
 //! everything anew, for they are counts and lists, joined in order of time.
 
+use crate::heard::{Heard, heard};
+use crate::memo::Memo;
 use crate::observe::{ANSWERS_WITHIN_S, Answered, NAMED_WITHIN_DAYS, answered_between};
+use crate::weekly::Weekly;
+use sayso_methods::learning::curve::LearningCurve;
+use sayso_methods::stats::Scan;
+use sayso_methods::understanding::rounds::Round;
 use sayso_model::{Accident, AnimalId, Answer, Day, Moment, PressedBy, Story, Then, Week, WordId, Zone};
 use serde::Serialize;
 use std::collections::BTreeMap;
-use std::sync::{Arc, Mutex, PoisonError};
+use std::sync::Arc;
 
 /// What the animal did after one kind of outcome.
 #[derive(Clone, Copy, PartialEq, Eq, Default, Debug)]
@@ -193,45 +199,83 @@ impl Totals {
     }
 }
 
-/// Sums of weeks that are over, kept for the animals of one home; clones share them, also between threads.
+/// What was worked out of the weeks of one home; clones share it, also between threads.
 #[derive(Clone, Default, Debug)]
-pub struct Sums(Arc<Mutex<BTreeMap<AnimalId, OfAnimal>>>);
+pub struct Sums(Arc<Kept>);
 
-#[derive(Debug)]
-struct OfAnimal {
-    zone: Zone,
-    weeks: BTreeMap<Week, (u64, Arc<Totals>)>,
+#[derive(Default, Debug)]
+struct Kept {
+    totals: Weekly<(AnimalId, Zone), Totals>,
+    heard: Weekly<(), Vec<Heard>>,
+    by_sitting: Memo<AnimalId, (Vec<Round>, usize), Vec<f64>>,
+    by_round: Memo<(AnimalId, WordId), (Vec<Round>, usize, usize), Vec<f64>>,
+    curves: Memo<(AnimalId, WordId), CurveOf, Result<LearningCurve, String>>,
+    hours: Memo<AnimalId, Stretches, Option<Scan>>,
 }
+
+/// What a learning curve is worked out from: whether each press was right, the days, and what chance would give.
+pub(crate) type CurveOf = (Vec<Option<bool>>, Vec<i32>, f64);
+/// Values and the stretches of them that are compared.
+pub(crate) type Stretches = (Vec<f64>, Vec<Vec<usize>>);
 
 impl Sums {
     /// Sums over all presses of an animal up to `now`. Only weeks touched since they were last asked for are read.
     pub(crate) fn totals(&self, story: &Story, animal: AnimalId, zone: &Zone, now: Moment) -> Totals {
+        // Deliveries of the weeks beside it may answer a week's presses.
+        let beside = ANSWERS_WITHIN_S + NAMED_WITHIN_DAYS * 86_400.0;
+        let over = |week: Week| week.plus(1).begins().plus_seconds(beside) <= now;
+        let read = |week: Week| of_week(story, animal, zone, week, now);
         let mut totals = Totals::default();
-        let Some((first, last)) = story.weeks() else { return totals };
-        // Whoever panicked with it in hand left whole weeks behind. Two at once: the second finds the work done.
-        let mut all = self.0.lock().unwrap_or_else(PoisonError::into_inner);
-        let kept = all.entry(animal).or_insert_with(|| OfAnimal { zone: zone.clone(), weeks: BTreeMap::new() });
-        if kept.zone != *zone {
-            *kept = OfAnimal { zone: zone.clone(), weeks: BTreeMap::new() };
-        }
-        let mut week = first;
-        while week <= last.min(Week::of(now)) {
-            // Deliveries of the weeks beside it may answer its presses.
-            let over = week.plus(1).begins().plus_seconds(ANSWERS_WITHIN_S + NAMED_WITHIN_DAYS * 86_400.0) <= now;
-            let mark = story.mark_of_weeks(week.plus(-1)..=week.plus(1));
-            match kept.weeks.get(&week).filter(|(of, _)| over && *of == mark) {
-                Some((_, sums)) => totals.append(sums),
-                None => {
-                    let sums = of_week(story, animal, zone, week, now);
-                    totals.append(&sums);
-                    if over {
-                        kept.weeks.insert(week, (mark, Arc::new(sums)));
-                    }
-                }
-            }
-            week = week.plus(1);
+        for week in self.0.totals.all((animal, zone.clone()), story, now, over, read) {
+            totals.append(&week);
         }
         totals
+    }
+
+    /// Evidence from rounds that people chose, in the end, by number of word: `work` from the rounds and how many words.
+    pub(crate) fn by_sitting(
+        &self,
+        animal: AnimalId,
+        of: (Vec<Round>, usize),
+        work: impl FnOnce(&(Vec<Round>, usize)) -> Vec<f64>,
+    ) -> Vec<f64> {
+        self.0.by_sitting.get(animal, of, work)
+    }
+
+    /// Evidence from drawn rounds after each: `work` from the rounds, the number of the word and how many words.
+    pub(crate) fn by_round(
+        &self,
+        of: (AnimalId, WordId),
+        rounds: (Vec<Round>, usize, usize),
+        work: impl FnOnce(&(Vec<Round>, usize, usize)) -> Vec<f64>,
+    ) -> Vec<f64> {
+        self.0.by_round.get(of, rounds, work)
+    }
+
+    /// The learning curve of a word.
+    pub(crate) fn curve(
+        &self,
+        of: (AnimalId, WordId),
+        trials: CurveOf,
+        work: impl FnOnce(&CurveOf) -> Result<LearningCurve, String>,
+    ) -> Result<LearningCurve, String> {
+        self.0.curves.get(of, trials, work)
+    }
+
+    /// The hours of the day that stand out.
+    pub(crate) fn hours(
+        &self,
+        animal: AnimalId,
+        of: Stretches,
+        work: impl FnOnce(&Stretches) -> Option<Scan>,
+    ) -> Option<Scan> {
+        self.0.hours.get(animal, of, work)
+    }
+
+    /// Every press that was heard in the home, also where another event counts for it.
+    #[must_use]
+    pub fn heard(&self, story: &Story) -> Vec<Heard> {
+        heard(&self.0.heard, story)
     }
 }
 

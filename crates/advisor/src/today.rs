@@ -49,7 +49,7 @@ pub fn today(case: &Case<'_>) -> Option<Today> {
     let mut advice = welfare(case);
     advice.extend(ration_advice(&ration));
     advice.extend(set_up(story, animal, &words, &ration, &likes));
-    advice.extend(buttons::advice(story, Some(animal), now));
+    advice.extend(buttons::advice(story, Some(animal), now, case.sums()));
     advice.extend(likes_advice(&likes));
     advice.extend(stuck(case));
     advice.extend(thinning(case));

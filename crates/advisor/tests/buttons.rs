@@ -1,9 +1,9 @@
 //! What heard presses tell about the buttons themselves: said with count and chance, and only when there is something.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
-use sayso_advisor::Case;
 use sayso_advisor::buttons::{advice, buttons};
 use sayso_advisor::{Advice, Topic, today};
+use sayso_advisor::{Case, Sums};
 use sayso_model::{
     Accident, AnimalCard, AnimalId, Body, ClipCard, ClipId, Event, EventId, HomeCard, HomeId, Label, Moment, Press,
     PressedBy, Probability, Ratio, Seconds, Source, Story, Withdrawal, WordCard, WordId, Zone,
@@ -133,8 +133,8 @@ fn text(advice: &Advice) -> String {
 fn steady_buttons_in_use_bring_no_advice() {
     let mut home = Home::new();
     home.days(0..20, &[]);
-    assert!(advice(&home.story(), None, at(20.0)).is_empty());
-    assert!(advice(&Home::new().story(), None, at(20.0)).is_empty(), "nobody listens");
+    assert!(advice(&home.story(), None, at(20.0), &Sums::default()).is_empty());
+    assert!(advice(&Home::new().story(), None, at(20.0), &Sums::default()).is_empty(), "nobody listens");
 }
 
 #[test]
@@ -143,7 +143,7 @@ fn a_word_that_fell_silent_is_named_with_since_when_and_count() {
     home.days(0..10, &[]);
     home.days(10..20, &[1]);
     let story = home.story();
-    let found = advice(&story, Some(animal()), at(20.0));
+    let found = advice(&story, Some(animal()), at(20.0), &Sums::default());
     let [one] = found.as_slice() else { panic!("{found:#?}") };
     assert!(one.topic == Topic::SetUp && one.word == Some(word(1)) && one.act.contains("\u{201c}walk\u{201d}"));
     let why = text(one);
@@ -154,23 +154,23 @@ fn a_word_that_fell_silent_is_named_with_since_when_and_count() {
     assert!(day.advice.contains(one), "it stands on the page Today");
     // Noted by hand meanwhile: it sounds, but otherwise than its recording.
     home.press(1, 15.0, 1.0, Source::Tap);
-    assert!(text(&advice(&home.story(), None, at(20.0))[0]).contains("noted by hand 1 times"));
+    assert!(text(&advice(&home.story(), None, at(20.0), &Sums::default())[0]).contains("noted by hand 1 times"));
     // Heard again: no more to say. Nor after a month without listening.
-    assert!(advice(&story, None, at(50.0)).is_empty());
+    assert!(advice(&story, None, at(50.0), &Sums::default()).is_empty());
     home.press(1, 19.9, 0.99, Source::Heard);
-    assert!(advice(&home.story(), None, at(20.0)).is_empty());
+    assert!(advice(&home.story(), None, at(20.0), &Sums::default()).is_empty());
 }
 
 #[test]
 fn a_word_never_heard_is_said_with_little_certainty_and_a_new_one_is_not() {
     let mut home = Home::new();
     home.days(0..10, &[2]);
-    let found = advice(&home.story(), None, at(10.0));
+    let found = advice(&home.story(), None, at(10.0), &Sums::default());
     assert!(text(&found[0]).contains("has not been heard since it is listened for: 9 days"), "{found:#?}");
     assert_eq!(found[0].sure, sayso_advisor::Sure::Little);
     // Recorded anew two days ago: its former silence says nothing of the new recording.
     home.record(2, at(8.0));
-    assert!(advice(&home.story(), None, at(10.0)).is_empty());
+    assert!(advice(&home.story(), None, at(10.0), &Sums::default()).is_empty());
 }
 
 #[test]
@@ -181,9 +181,9 @@ fn a_slowing_button_is_named_alone_and_its_new_recording_ends_it() {
     for d in 0..20 {
         last = Some(home.press(3, f64::from(d) + 0.2, 1.01 - 0.001 * f64::from(d), Source::Heard));
     }
-    let found = buttons(&home.story(), at(20.0));
+    let found = buttons(&home.story(), at(20.0), &Sums::default());
     assert_eq!(found.tired.iter().map(|b| b.says.as_str()).collect::<Vec<_>>(), ["water"]);
-    let found = advice(&home.story(), None, at(20.0));
+    let found = advice(&home.story(), None, at(20.0), &Sums::default());
     let [one] = found.as_slice() else { panic!("{found:#?}") };
     assert!(one.act.contains("battery of \u{201c}water\u{201d}"), "{one:?}");
     let why = text(one);
@@ -202,7 +202,7 @@ fn a_slowing_button_is_named_alone_and_its_new_recording_ends_it() {
     for of in heard {
         taken_back.add(at(20.0), Source::Tap, Withdrawal { of, because: None });
     }
-    assert!(buttons(&taken_back.story(), at(20.0)).tired.is_empty());
+    assert!(buttons(&taken_back.story(), at(20.0), &Sums::default()).tired.is_empty());
     home.record(3, at(20.0));
-    assert!(buttons(&home.story(), at(20.0)).tired.is_empty());
+    assert!(buttons(&home.story(), at(20.0), &Sums::default()).tired.is_empty());
 }

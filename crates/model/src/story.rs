@@ -95,9 +95,9 @@ impl Story {
         &self.marks
     }
 
-    /// Whom shelves are about.
-    pub(crate) fn animals(&self) -> impl Iterator<Item = Option<AnimalId>> {
-        self.shelves.keys().filter(|(_, kind)| *kind == Kind::Press).map(|(animal, _)| *animal)
+    /// Whom anything of a kind was told of.
+    pub(crate) fn with_shelves_of(&self, of: Kind) -> impl Iterator<Item = Option<AnimalId>> {
+        self.shelves.keys().filter(move |(_, kind)| *kind == of).map(|(animal, _)| *animal)
     }
 
     /// The part of a shelf that happened from `from` up to `to`.

@@ -21,10 +21,20 @@ impl Story {
             .filter_map(|event| P::of(&event.body).map(|part| Fact { event, part }))
     }
 
+    /// As [`Story::between`], of every animal and of none; by animal, then by time.
+    pub fn everyones_between<'a, P: Part + 'a>(
+        &'a self,
+        from: Moment,
+        to: Moment,
+    ) -> impl Iterator<Item = Fact<'a, P>> {
+        let all = self.with_shelves_of(P::KIND).flat_map(move |animal| self.part_of(animal, P::KIND, from, to));
+        all.filter(|event| self.counts(event)).filter_map(|event| P::of(&event.body).map(|part| Fact { event, part }))
+    }
+
     /// Heard presses of that stretch, of any animal or none, also where another event counts for one; by animal, then by
     /// time.
     pub fn heard_between(&self, from: Moment, to: Moment) -> impl Iterator<Item = Fact<'_, Press>> {
-        let all = self.animals().flat_map(move |animal| self.part_of(animal, Kind::Press, from, to));
+        let all = self.with_shelves_of(Kind::Press).flat_map(move |animal| self.part_of(animal, Kind::Press, from, to));
         all.filter(|e| e.source == Source::Heard)
             .filter_map(|event| Press::of(&event.body).map(|part| Fact { event, part }))
     }

@@ -2,6 +2,7 @@
 
 use super::diary::Kept;
 use super::vocabulary::Vocabulary;
+use sayso_advisor::Sums;
 use sayso_advisor::buttons::{advice, battery_caution, buttons};
 use sayso_listen::{Heard, TiredBattery, tired_batteries};
 use sayso_model::{Moment, Story};
@@ -51,10 +52,11 @@ impl Told {
             eprintln!("{} of them logged; {} were in the log already.", kept.new, kept.known);
         }
         if let Some((story, last)) = history.and_then(|s| Some((s, last_heard(s)?))) {
+            let sums = Sums::default();
             // Over days is stronger evidence than within one file.
-            let known = buttons(story, last).tired;
+            let known = buttons(story, last, &sums).tired;
             self.batteries.retain(|b| known.iter().all(|k| k.says != b.word));
-            for advice in advice(story, None, last) {
+            for advice in advice(story, None, last, &sums) {
                 eprintln!("{}", advice.act);
                 for reason in &advice.because {
                     let figure = reason.figure.map_or_else(String::new, |f| format!(" {f}."));

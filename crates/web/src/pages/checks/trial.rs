@@ -84,12 +84,10 @@ pub async fn undo(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed
         ProbeResponse::Chose { word, .. } => page.story.words().get(&word).and_then(|c| c.reward),
         _ => None,
     };
-    let feeds = page.story.of::<Feed>(page.id).filter(|f| {
-        chosen.is_some()
-            && f.part.reward == chosen
-            && f.at() == last.at()
-            && f.event.recorded_at == last.event.recorded_at
-    });
+    let feeds = page
+        .story
+        .between::<Feed>(page.id, last.at(), last.at())
+        .filter(|f| chosen.is_some() && f.part.reward == chosen && f.event.recorded_at == last.event.recorded_at);
     let withdrawn = std::iter::once(last.id()).chain(feeds.map(|f| f.id()));
     let events = withdrawn.map(|of| page.event(Body::from(Withdrawal { of, because: None }))).collect();
     page.keep(events).await?;

@@ -224,6 +224,7 @@ fn after(e: &Evidence) -> Markup {
             }
         }
         p.quiet { "Own presses answered: given " (e.answers.given) ", partly " (e.answers.partly) ", not now " (e.answers.declined)
-            ", another thing " (e.answers.alternative) ", missed or not recorded " (e.answers.missed) "." }
+            ", another thing " (e.answers.alternative) ", missed or not recorded " (e.answers.missed)
+            ". An answer counts for the press it was noted for if their times lie within three days; one noted for none, for the last press of its word in the two minutes before." }
     }
 }

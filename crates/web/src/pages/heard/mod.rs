@@ -13,6 +13,8 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::{Markup, html};
 use sayso_advisor::buttons;
+use sayso_advisor::heard::Heard;
+use sayso_model::event::Part;
 use sayso_model::{Body, Correction, Event, EventId, Press, PressedBy, Probability, Source, Withdrawal};
 use sayso_notebook::UNSURE;
 use std::collections::BTreeSet;
@@ -55,19 +57,17 @@ pub fn router() -> Router<AppState> {
 }
 
 /// Heard presses of this animal, or of none, that nobody has judged or tapped; newest first.
-fn waiting(page: &AnimalPage) -> Vec<(Event, Press)> {
-    let of = page.story.of::<Press>(page.id).chain(page.story.unassigned::<Press>());
-    let mut all: Vec<(Event, Press)> = of
-        .filter(|f| f.event.source == Source::Heard && f.part.by == PressedBy::Unknown && f.part.certainty.get() < 1.0)
-        .map(|f| (f.event.clone(), f.part.clone()))
-        .collect();
-    all.sort_by_key(|(e, _)| std::cmp::Reverse((e.happened_at, e.id)));
+fn waiting(page: &AnimalPage) -> Vec<Heard> {
+    let ours = |h: &Heard| h.waits && h.animal.is_none_or(|animal| animal == page.id);
+    let mut all: Vec<Heard> = page.state.kept.sums(page.home).heard(&page.story);
+    all.retain(ours);
+    all.sort_by_key(|h| std::cmp::Reverse((h.at, h.id)));
     all
 }
 
 async fn show(page: AnimalPage) -> Result<Markup, Error> {
     let kept: BTreeSet<EventId> = page.state.store.snippets(page.now).await?.into_iter().collect();
-    let (unsure, sure): (Vec<_>, Vec<_>) = waiting(&page).into_iter().partition(|(_, p)| p.certainty.get() < UNSURE);
+    let (unsure, sure): (Vec<_>, Vec<_>) = waiting(&page).into_iter().partition(|h| h.certainty < UNSURE);
     let nothing = unsure.is_empty() && sure.is_empty();
     Ok(layout_with(
         &page,
@@ -82,14 +82,14 @@ async fn show(page: AnimalPage) -> Result<Markup, Error> {
                 (part(&page, "Did it sound?", "Heard with less certainty. \u{201c}Did not sound\u{201d} takes it back.", &unsure, &kept))
                 (part(&page, "Who pressed?", "", &sure, &kept))
             }
-            @for advice in buttons::advice(&page.story, Some(page.id), page.now) { (advised(page.id, &advice, false)) }
+            @for advice in buttons::advice(&page.story, Some(page.id), page.now, page.case().sums()) { (advised(page.id, &advice, false)) }
             p { a.link href=(format!("/l/{}/listen", page.id)) { "Listen through this device's microphone" } }
             p { a.link href=(Tab::Log.href(Some(page.id))) { "What was taken back stays in the log" } }
         },
     ))
 }
 
-fn part(page: &AnimalPage, title: &str, hint: &str, presses: &[(Event, Press)], kept: &BTreeSet<EventId>) -> Markup {
+fn part(page: &AnimalPage, title: &str, hint: &str, presses: &[Heard], kept: &BTreeSet<EventId>) -> Markup {
     let words = page.story.words();
     let more = presses.len().saturating_sub(MOST);
     html! {
@@ -97,9 +97,9 @@ fn part(page: &AnimalPage, title: &str, hint: &str, presses: &[(Event, Press)], 
             section data-more=(more) {
                 h2 { (title) " (n = " span data-n { (presses.len()) } ")" }
                 @if !hint.is_empty() { p.quiet { (hint) } }
-                @for (event, press) in presses.iter().take(MOST) {
+                @for press in presses.iter().take(MOST) {
                     @let says = words.get(&press.word).map_or("a word", |w| w.says.as_str());
-                    (card(page, event, press, says, kept.contains(&event.id)))
+                    (card(page, press, says, kept.contains(&press.id)))
                 }
                 @if more > 0 { p.quiet { (more) " older ones follow once these are judged." } }
             }
@@ -108,17 +108,17 @@ fn part(page: &AnimalPage, title: &str, hint: &str, presses: &[(Event, Press)], 
 }
 
 /// One press: what was heard, its sound if kept, and one tap to say what it was.
-fn card(page: &AnimalPage, event: &Event, press: &Press, says: &str, kept: bool) -> Markup {
+fn card(page: &AnimalPage, press: &Heard, says: &str, kept: bool) -> Markup {
     html! {
-        form method="post" action=(format!("/l/{}/heard/{}", page.id, event.id)) #{ "e" (event.id) } .card.judge data-says=(says) data-test="heard-press" {
+        form method="post" action=(format!("/l/{}/heard/{}", page.id, press.id)) #{ "e" (press.id) } .card.judge data-says=(says) data-test="heard-press" {
             div.what {
                 p {
                     strong { "\u{201c}" (says) "\u{201d}" }
-                    span.hint { (event.happened_at.local(&page.zone).strftime("%a %d %b, %H:%M:%S")) }
-                    span.hint { "chance that it sounded: " (format!("{:.0} %", (100.0 * press.certainty.get()).min(99.0))) }
+                    span.hint { (press.at.local(&page.zone).strftime("%a %d %b, %H:%M:%S")) }
+                    span.hint { "chance that it sounded: " (format!("{:.0} %", (100.0 * press.certainty).min(99.0))) }
                 }
                 @if kept {
-                    button type="button" data-play=(format!("/l/{}/heard/{}/sound", page.id, event.id)) data-test="heard-play" aria-pressed="false" hidden {
+                    button type="button" data-play=(format!("/l/{}/heard/{}/sound", page.id, press.id)) data-test="heard-play" aria-pressed="false" hidden {
                         "Play" span.unseen { " the sound of " (says) }
                     }
                 }
@@ -136,7 +136,7 @@ fn card(page: &AnimalPage, event: &Event, press: &Press, says: &str, kept: bool)
 async fn sound(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Result<Response, Error> {
     let id: EventId = named(&id, "press")?;
     let missing = || Error::NotFound("The sound of this press is not kept.".into());
-    if !waiting(&page).iter().any(|(e, _)| e.id == id) {
+    if !waiting(&page).iter().any(|h| h.id == id) {
         return Err(missing());
     }
     let wav = page.state.store.snippet(id).await?.ok_or_else(missing)?;
@@ -158,7 +158,9 @@ async fn judge(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: T
     let judged = Judged::ALL.into_iter().find(|j| j.name() == typed.text("was"));
     let judged = judged.ok_or_else(|| Error::refused("was", "must be yes, no, animal or person"))?;
     let none = || Error::NotFound("No such press waits here; it may have been judged meanwhile.".into());
-    let (event, press) = waiting(&page).into_iter().find(|(e, _)| e.id == id).ok_or_else(none)?;
+    let waits = waiting(&page).iter().any(|h| h.id == id);
+    let event = page.story.ledger().standing(id).filter(|_| waits).ok_or_else(none)?;
+    let press = Press::of(&event.body).ok_or_else(none)?.clone();
     let body: Body = match judged {
         Judged::No => Withdrawal { of: id, because: None }.into(),
         Judged::Yes => corrected(id, press, PressedBy::Unknown, None),

@@ -108,10 +108,8 @@ pub async fn undo(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed
         LikeOutcome::Observed { engaged, .. } => engaged.iter().map(|e| e.reward).collect(),
         _ => Vec::new(),
     };
-    let feeds = page.story.of::<Feed>(page.id).filter(|f| {
-        f.at() == last.at()
-            && f.event.recorded_at == last.event.recorded_at
-            && f.part.reward.is_some_and(|r| chosen.contains(&r))
+    let feeds = page.story.between::<Feed>(page.id, last.at(), last.at()).filter(|f| {
+        f.event.recorded_at == last.event.recorded_at && f.part.reward.is_some_and(|r| chosen.contains(&r))
     });
     let withdrawn = std::iter::once(last.id()).chain(feeds.map(|f| f.id()));
     let events = withdrawn.map(|of| page.event(Body::from(Withdrawal { of, because: None }))).collect();
