@@ -3,6 +3,7 @@
 use sayso_advisor::evidence::{Evidence, evidence};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_advisor::stuck::{Weighed, differential};
+use sayso_advisor::today::{Today, today};
 use sayso_advisor::{Case, Sums};
 use sayso_model::{AnimalId, HomeId, Moment, Story, WordId};
 use std::collections::BTreeMap;
@@ -62,6 +63,7 @@ pub type OneWord = (Option<Evidence>, Vec<Weighed>);
 pub struct Kept {
     words: Shelf<(HomeId, AnimalId, WordId), OneWord>,
     standings: Shelf<(HomeId, AnimalId), Vec<Standing>>,
+    today: Shelf<(HomeId, AnimalId), Option<Today>>,
     sums: Mutex<BTreeMap<HomeId, Sums>>,
 }
 
@@ -75,6 +77,11 @@ impl Kept {
     /// Where every word of an animal stands.
     pub fn standings(&self, home: HomeId, case: &Case<'_>) -> Arc<Vec<Standing>> {
         self.standings.get((home, case.animal()), case.story(), case.now(), || standings(case).to_vec())
+    }
+
+    /// What to do now; none for an animal the story does not know.
+    pub fn today(&self, home: HomeId, case: &Case<'_>) -> Arc<Option<Today>> {
+        self.today.get((home, case.animal()), case.story(), case.now(), || today(case))
     }
 
     /// Sums over the weeks of a home, shared by all its pages; they hold as long as nobody touches those weeks.

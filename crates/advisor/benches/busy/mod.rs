@@ -2,7 +2,8 @@
 
 use sayso_model::order::order;
 use sayso_model::{
-    AnimalId, Body, Call, Event, EventId, Moment, Press, ProbePlan, RewardId, RoundId, SessionId, Story, WordId, draw,
+    AnimalId, Body, Call, Event, EventId, Moment, Press, ProbePlan, RewardId, RoundId, SessionId, Source, Story,
+    WordId, draw,
 };
 use serde_json::{Value, json};
 use uuid::Uuid;
@@ -39,6 +40,8 @@ impl Pen {
 /// half-year a check, each year a likes test and a trial of a change over its last month.
 pub fn home(presses: usize, now: Moment) -> Home {
     let mut events = sayso_sim::scale(1, presses, now).events;
+    // A microphone listens too: a third of the presses come from it.
+    events.iter_mut().filter(|e| matches!(e.body, Body::Press(_))).step_by(3).for_each(|e| e.source = Source::Heard);
     let cards = Story::from_events(events.iter().take(200).cloned());
     let who = *cards.animals().keys().next().unwrap();
     let words: Vec<WordId> = cards.words_of(who).iter().map(|w| w.word).collect();
@@ -51,6 +54,11 @@ pub fn home(presses: usize, now: Moment) -> Home {
         }
     }
     let mut pen = Pen { like, next: 1, out: Vec::new() };
+    for (n, word) in words.iter().enumerate() {
+        let body = json!({ "kind": "clip_card", "clip": pen.id(), "word": word, "seconds": 0.8,
+            "sha256": format!("{:064x}", n + 1) });
+        pen.write(sessions[0].0, body);
+    }
     for (n, (begun, session)) in sessions.iter().copied().enumerate() {
         sitting(&mut pen, &words, begun, session, n);
         let noon = begun.plus_seconds(4.0 * 3_600.0);

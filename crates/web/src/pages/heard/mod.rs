@@ -15,7 +15,7 @@ use maud::{Markup, html};
 use sayso_advisor::buttons;
 use sayso_advisor::heard::Heard;
 use sayso_model::event::Part;
-use sayso_model::{Body, Correction, Event, EventId, Press, PressedBy, Probability, Source, Withdrawal};
+use sayso_model::{Body, Correction, Event, EventId, Press, PressedBy, Probability, Withdrawal};
 use sayso_notebook::UNSURE;
 use std::collections::BTreeSet;
 

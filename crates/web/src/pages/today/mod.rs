@@ -9,7 +9,6 @@ use crate::state::AppState;
 use axum::Router;
 use axum::routing::get;
 use maud::Markup;
-use sayso_advisor::today::today;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
@@ -17,7 +16,8 @@ pub fn router() -> Router<AppState> {
 }
 
 async fn show(page: AnimalPage) -> Result<Markup, Error> {
-    let today = today(&page.case()).ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?;
+    let kept = page.state.kept.today(page.home, &page.case());
+    let today = (*kept).as_ref().ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?;
     let title = format!("Today with {}", page.card.name);
-    Ok(layout(&page, Tab::Today, &title, view::page(&page, &today)))
+    Ok(layout(&page, Tab::Today, &title, view::page(&page, today)))
 }
