@@ -4,10 +4,13 @@ use crate::body::*;
 use crate::cards::*;
 use crate::id::{AnimalId, EventId, HomeId, PersonId, SessionId, WordId};
 use crate::time::{Moment, Zone};
+use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};
 
 /// How a fact came into the log.
-#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+#[derive(
+    Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize,
+)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Source {
@@ -49,14 +52,20 @@ pub struct Event {
     pub body: Body,
 }
 
+/// How a body holds its content: what is large and rare stands aside, so that events are small.
+macro_rules! held {
+    ($name:ident) => { $name };
+    ($name:ident boxed) => { Box<$name> };
+}
+
 macro_rules! bodies {
-    ($($(#[$doc:meta])* $name:ident => $kind:literal $(was $earlier:literal)?),+ $(,)?) => {
+    ($($(#[$doc:meta])* $name:ident $($boxed:ident)? => $kind:literal $(: $earlier:literal)?),+ $(,)?) => {
         /// What happened. On the wire an object whose `kind` names the variant.
-        #[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+        #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
         #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
         #[serde(tag = "kind", rename_all = "snake_case")]
         pub enum Body {
-            $($(#[$doc])* $(#[serde(alias = $earlier)])? $name($name),)+
+            $($(#[$doc])* $(#[serde(alias = $earlier)])? $name(held!($name $($boxed)?)),)+
         }
 
         /// The kinds of body.
@@ -103,7 +112,7 @@ macro_rules! bodies {
             }
         }
         impl From<$name> for Body {
-            fn from(part: $name) -> Self { Self::$name(part) }
+            fn from(part: $name) -> Self { Self::$name(part.into()) }
         })+
     };
 }
@@ -118,15 +127,15 @@ pub trait Part: Sized {
 
 bodies! {
     /// The household's name and zone.
-    HomeCard => "home_card" was "household_card",
+    HomeCard => "home_card": "household_card",
     /// A person.
-    PersonCard => "person_card" was "teacher_card",
+    PersonCard => "person_card": "teacher_card",
     /// An animal.
-    AnimalCard => "animal_card" was "learner_card",
+    AnimalCard boxed => "animal_card": "learner_card",
     /// Something an animal may want.
-    RewardCard => "reward_card",
+    RewardCard boxed => "reward_card",
     /// What a button says and means, and how it is answered.
-    WordCard => "word_card",
+    WordCard boxed => "word_card",
     /// A recording.
     ClipCard => "clip_card",
     /// Where the buttons are.
@@ -176,7 +185,7 @@ bodies! {
     /// Such a time ends early.
     SwapStop => "swap_stop",
     /// A trial of a change is planned.
-    DesignPlan => "design_plan",
+    DesignPlan boxed => "design_plan",
     /// Which condition was in fact in force.
     DesignNote => "design_note",
     /// A trial of a change is stopped.
@@ -213,10 +222,10 @@ impl Body {
 
     /// The word this is about, if it names one.
     #[must_use]
-    pub const fn word(&self) -> Option<WordId> {
+    pub fn word(&self) -> Option<WordId> {
         match self {
-            Self::WordCard(WordCard { word, .. })
-            | Self::ClipCard(ClipCard { word, .. })
+            Self::WordCard(card) => Some(card.word),
+            Self::ClipCard(ClipCard { word, .. })
             | Self::StageChoice(StageChoice { word, .. })
             | Self::Press(Press { word, .. })
             | Self::Delivery(Delivery { word, .. })
@@ -237,5 +246,15 @@ impl Body {
             Self::Correction(Correction { of, .. }) | Self::Withdrawal(Withdrawal { of, .. }) => Some(*of),
             _ => None,
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_event_is_small_for_a_story_holds_a_million() {
+        assert!(size_of::<Event>() <= 232, "{} bytes", size_of::<Event>());
     }
 }

@@ -83,8 +83,8 @@ impl Story {
     #[must_use]
     pub fn ahead(&self, now: Moment) -> Vec<&Event> {
         let from = now.plus_seconds(AHEAD_S);
-        let mut all: Vec<&Event> =
-            self.shelves().flat_map(|shelf| shelf.iter().rev().take_while(|e| e.happened_at > from)).collect();
+        let late = self.shelves().flat_map(|(_, shelf)| shelf.iter().rev().take_while(|e| e.happened_at > from));
+        let mut all: Vec<&Event> = late.map(std::sync::Arc::as_ref).collect();
         all.sort_by_key(|e| (e.happened_at, e.id));
         all
     }

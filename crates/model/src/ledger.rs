@@ -5,7 +5,11 @@
 
 use crate::event::{Body, Event};
 use crate::id::EventId;
-use std::collections::BTreeMap;
+use crate::shelf::{ById, ByTime, Shelf};
+use crate::time::Moment;
+use imbl::OrdSet;
+use std::sync::Arc;
+use uuid::Uuid;
 
 /// What came of putting an event into the set.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -18,88 +22,135 @@ pub enum Inserted {
     Conflict,
 }
 
-/// A set of events by id, with amendments by what they amend.
+/// A set of events by id, with amendments by what they amend. A copy shares what it holds with the original.
 #[derive(Clone, Default, Debug)]
 pub struct Ledger {
-    events: BTreeMap<EventId, Event>,
-    amendments: BTreeMap<EventId, Vec<EventId>>,
+    events: Shelf<ById>,
+    /// What is amended, when that was written down, by which event.
+    amendments: OrdSet<(EventId, Moment, EventId)>,
+    /// First records that have amendments.
+    amended: Shelf<ByTime>,
 }
 
 impl Ledger {
+    /// The set of these events, in any order; of several of one id the first is kept.
+    pub(crate) fn of(events: Vec<Arc<Event>>) -> Self {
+        let mut ledger = Self { events: Shelf::of(events), ..Self::default() };
+        for event in ledger.events.iter() {
+            if let Some(of) = event.body.amends() {
+                ledger.amendments.insert((of, event.recorded_at, event.id));
+            }
+        }
+        let of = ledger.amendments.iter().filter_map(|(of, ..)| ledger.events.get(*of));
+        ledger.amended = Shelf::of(of.filter(|e| e.body.amends().is_none()).cloned().collect());
+        ledger
+    }
+
     /// Puts an event in.
-    pub fn insert(&mut self, event: Event) -> Inserted {
-        if let Some(known) = self.events.get(&event.id) {
+    pub fn insert(&mut self, event: impl Into<Arc<Event>>) -> Inserted {
+        let event = event.into();
+        if let Some(known) = self.events.get(event.id) {
             return if *known == event { Inserted::Duplicate } else { Inserted::Conflict };
         }
         if let Some(of) = event.body.amends() {
-            self.amendments.entry(of).or_default().push(event.id);
+            self.amendments.insert((of, event.recorded_at, event.id));
+            if let Some(first) = self.events.get(of).filter(|e| e.body.amends().is_none()) {
+                self.amended.insert(Arc::clone(first));
+            }
+        } else if self.is_amended(event.id) {
+            self.amended.insert(Arc::clone(&event));
         }
-        self.events.insert(event.id, event);
+        self.events.insert(event);
         Inserted::New
     }
 
     /// The event as first recorded.
     #[must_use]
     pub fn first(&self, id: EventId) -> Option<&Event> {
-        self.events.get(&id)
+        self.events.get(id).map(Arc::as_ref)
     }
 
     /// All events as first recorded, amendments among them, by id.
-    pub fn all(&self) -> impl Iterator<Item = &Event> {
-        self.events.values()
+    pub fn all(&self) -> impl DoubleEndedIterator<Item = &Event> {
+        self.all_shared().map(Arc::as_ref)
+    }
+
+    /// [`Ledger::all`], to be kept beside the ledger without a copy.
+    pub fn all_shared(&self) -> impl DoubleEndedIterator<Item = &Arc<Event>> {
+        self.events.iter()
+    }
+
+    /// First records that were corrected or taken back, by (`happened_at`, id).
+    pub(crate) const fn amended(&self) -> &Shelf<ByTime> {
+        &self.amended
+    }
+
+    /// How many runs of events are not shared with another set.
+    #[cfg(test)]
+    pub(crate) fn runs_apart(&self, other: &Self) -> usize {
+        self.events.runs_apart(&other.events)
     }
 
     /// How many events there are, amendments among them.
     #[must_use]
-    pub fn len(&self) -> usize {
+    pub const fn len(&self) -> usize {
         self.events.len()
     }
 
     /// Whether there is none.
     #[must_use]
-    pub fn is_empty(&self) -> bool {
-        self.events.is_empty()
+    pub const fn is_empty(&self) -> bool {
+        self.events.len() == 0
     }
 
     /// The event as it stands after its amendments; none if unknown, withdrawn, or itself an amendment.
     #[must_use]
-    pub fn standing(&self, id: EventId) -> Option<Event> {
-        let first = self.events.get(&id)?;
-        if first.body.amends().is_some() {
-            return None;
-        }
-        amended(first, self.last_amendment(id))
+    pub fn standing(&self, id: EventId) -> Option<Arc<Event>> {
+        let first = self.events.get(id)?;
+        if first.body.amends().is_some() { None } else { amended(first, self.last_amendment(id)) }
+    }
+
+    fn amendments_of(&self, of: EventId) -> impl DoubleEndedIterator<Item = EventId> {
+        let (begin, end) = (Moment::clamped(i64::MIN), Moment::clamped(i64::MAX));
+        let all = (of, begin, EventId(Uuid::nil()))..=(of, end, EventId(Uuid::max()));
+        self.amendments.range(all).map(|(_, _, id)| *id)
+    }
+
+    /// Whether an event has amendments, of whomever.
+    pub(crate) fn is_amended(&self, id: EventId) -> bool {
+        !self.amendments.is_empty() && self.amendments_of(id).next().is_some()
     }
 
     /// The amendment of an event that counts, if there is any.
     #[must_use]
     pub fn last_amendment(&self, of: EventId) -> Option<&Event> {
-        let first = self.events.get(&of)?;
-        let all = self.amendments.get(&of)?.iter().filter_map(|a| self.events.get(a));
+        if self.amendments.is_empty() {
+            return None;
+        }
+        let mut last_first = self.amendments_of(of).rev().filter_map(|id| self.first(id)).peekable();
+        last_first.peek()?;
+        let first = self.first(of)?;
         // An amendment written in another household's name has no say here.
-        all.filter(|a| a.home == first.home).max_by_key(|a| (a.recorded_at, a.id))
+        last_first.find(|a| a.home == first.home)
     }
 
-    /// Every event as it stands, by (`happened_at`, id).
-    #[must_use]
-    pub fn all_standing(&self) -> Vec<Event> {
-        let mut standing: Vec<Event> = self.events.keys().filter_map(|id| self.standing(*id)).collect();
-        standing.sort_by_key(|e| (e.happened_at, e.id));
-        standing
+    /// Every event as it stands, by id.
+    pub(crate) fn all_standing(&self) -> impl Iterator<Item = Arc<Event>> {
+        let facts = self.events.iter().filter(|e| e.body.amends().is_none());
+        facts.filter_map(|first| amended(first, self.last_amendment(first.id)))
     }
 }
 
 /// An event after the last word said on it.
-#[must_use]
-pub fn amended(first: &Event, last_amendment: Option<&Event>) -> Option<Event> {
+fn amended(first: &Arc<Event>, last_amendment: Option<&Event>) -> Option<Arc<Event>> {
     match last_amendment.map(|a| &a.body) {
-        None => Some(first.clone()),
-        Some(Body::Correction(c)) => Some(Event {
+        None => Some(Arc::clone(first)),
+        Some(Body::Correction(c)) => Some(Arc::new(Event {
             happened_at: c.happened_at.unwrap_or(first.happened_at),
             animal: c.animal.or(first.animal),
             body: (*c.body).clone(),
-            ..first.clone()
-        }),
+            ..first.as_ref().clone()
+        })),
         Some(_) => None,
     }
 }

@@ -6,9 +6,13 @@ use crate::event::{Event, Kind, Part, Source};
 use crate::id::*;
 use crate::ledger::{Inserted, Ledger};
 use crate::marks::Marks;
+use crate::records::{Key, after, before};
+use crate::shelf::{ByTime, Shelf};
 use crate::time::{Moment, Zone};
 use crate::twice::{SAME_PRESS_S, pairs};
-use std::collections::BTreeMap;
+use imbl::OrdMap;
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
 /// One standing event seen as its kind.
 #[derive(Debug)]
@@ -49,33 +53,33 @@ impl<P> Fact<'_, P> {
     }
 }
 
-/// All that is known of one household.
+/// All that is known of one household. A copy shares with the original what both hold, so that one may grow while the
+/// other is read, at no cost.
 #[derive(Clone, Default, Debug)]
 pub struct Story {
     ledger: Ledger,
-    shelves: BTreeMap<(Option<AnimalId>, Kind), Vec<Event>>,
+    shelves: BTreeMap<(Option<AnimalId>, Kind), Shelf<ByTime>>,
     /// Heard presses that a person or device told too, by the event that counts.
-    twice: BTreeMap<EventId, EventId>,
+    twice: OrdMap<EventId, EventId>,
     /// Which weeks and kinds were touched.
     marks: Marks,
 }
 
 impl Story {
-    /// The story of a set of events, in any order.
+    /// The story of a set of events, in any order; of several of one id the first is kept.
     #[must_use]
-    pub fn from_events(events: impl IntoIterator<Item = Event>) -> Self {
-        let mut ledger = Ledger::default();
-        for event in events {
-            ledger.insert(event);
-        }
-        let mut shelves: BTreeMap<_, Vec<Event>> = BTreeMap::new();
+    pub fn from_events<E: Into<Arc<Event>>>(events: impl IntoIterator<Item = E>) -> Self {
+        let ledger = Ledger::of(events.into_iter().map(Into::into).collect());
+        let mut shelves: BTreeMap<_, Vec<Arc<Event>>> = BTreeMap::new();
         for event in ledger.all_standing() {
             shelves.entry((event.animal, event.body.kind())).or_default().push(event);
         }
+        let shelves = shelves.into_iter().map(|(key, events)| (key, Shelf::of(events))).collect();
         let marks = Marks::of(&ledger);
-        let mut story = Self { ledger, shelves, twice: BTreeMap::new(), marks };
+        let mut story = Self { ledger, shelves, twice: OrdMap::new(), marks };
+        let heard: BTreeSet<_> = story.presses().filter(|e| e.source == Source::Heard).map(|e| e.body.word()).collect();
         let mut by_word: BTreeMap<Option<WordId>, Vec<&Event>> = BTreeMap::new();
-        for event in story.press_shelves().flatten() {
+        for event in story.presses().filter(|e| heard.contains(&e.body.word())) {
             by_word.entry(event.body.word()).or_default().push(event);
         }
         let twice = by_word.into_values().flat_map(|mut presses| {
@@ -86,9 +90,9 @@ impl Story {
         story
     }
 
-    /// Standing events, each shelf of one animal and kind by time.
-    pub(crate) fn shelves(&self) -> impl Iterator<Item = &Vec<Event>> {
-        self.shelves.values()
+    /// Standing events by time, each shelf of one kind and one animal or none.
+    pub(crate) fn shelves(&self) -> impl Iterator<Item = (Option<AnimalId>, &Shelf<ByTime>)> {
+        self.shelves.iter().map(|((animal, _), shelf)| (*animal, shelf))
     }
 
     pub(crate) const fn marks(&self) -> &Marks {
@@ -108,14 +112,16 @@ impl Story {
         from: Moment,
         to: Moment,
     ) -> impl DoubleEndedIterator<Item = &Event> {
-        let shelf = self.shelves.get(&(animal, kind)).map_or(&[][..], Vec::as_slice);
-        let first = shelf.partition_point(|e| e.happened_at < from);
-        let after = shelf.partition_point(|e| e.happened_at <= to).max(first);
-        shelf[first..after].iter()
+        let shelf = self.shelves.get(&(animal, kind)).into_iter();
+        shelf.flat_map(move |shelf| shelf.between(Some(before(from)), Some(after(to)))).map(Arc::as_ref)
     }
 
-    fn press_shelves(&self) -> impl Iterator<Item = &Vec<Event>> {
+    fn press_shelves(&self) -> impl Iterator<Item = &Shelf<ByTime>> {
         self.shelves.iter().filter(|((_, kind), _)| *kind == Kind::Press).map(|(_, shelf)| shelf)
+    }
+
+    fn presses(&self) -> impl Iterator<Item = &Event> {
+        self.press_shelves().flat_map(Shelf::iter).map(Arc::as_ref)
     }
 
     /// Looks anew at which presses of a word around a moment were told twice.
@@ -124,8 +130,7 @@ impl Story {
         let (near, found) = loop {
             let mut near: Vec<&Event> = Vec::new();
             for shelf in self.press_shelves() {
-                let rest = &shelf[shelf.partition_point(|e| e.happened_at < from)..];
-                let inside = rest.iter().take_while(|e| e.happened_at <= to);
+                let inside = shelf.between(Some(before(from)), Some(after(to))).map(Arc::as_ref);
                 near.extend(inside.filter(|e| e.body.word() == Some(word)));
             }
             near.sort_by_key(|e| (e.happened_at, e.id));
@@ -144,7 +149,8 @@ impl Story {
     }
 
     /// Adds one event; the story is then as if it had been there from the start.
-    pub fn add(&mut self, event: Event) -> Inserted {
+    pub fn add(&mut self, event: impl Into<Arc<Event>>) -> Inserted {
+        let event = event.into();
         let id = event.body.amends().unwrap_or(event.id);
         let before = self.ledger.standing(id);
         self.marks.take(&self.ledger, id);
@@ -157,17 +163,15 @@ impl Story {
             }
             let now = self.ledger.standing(id);
             let press = |e: &Event| e.body.word().filter(|_| e.body.kind() == Kind::Press).map(|w| (w, e.happened_at));
-            let touched = [before.as_ref().and_then(press), now.as_ref().and_then(press)];
+            let touched = [before.as_deref().and_then(press), now.as_deref().and_then(press)];
             if let Some(old) = before
                 && let Some(shelf) = self.shelves.get_mut(&(old.animal, old.body.kind()))
             {
-                shelf.retain(|e| e.id != id);
+                shelf.remove((old.happened_at, old.id));
                 self.twice.remove(&id);
             }
             if let Some(new) = now {
-                let shelf = self.shelves.entry((new.animal, new.body.kind())).or_default();
-                let place = shelf.partition_point(|e| (e.happened_at, e.id) < (new.happened_at, new.id));
-                shelf.insert(place, new);
+                self.shelves.entry((new.animal, new.body.kind())).or_default().insert(new);
             }
             for (word, at) in touched.into_iter().flatten() {
                 self.pair_around(word, at);
@@ -190,57 +194,44 @@ impl Story {
 
     /// Every standing press that was heard, also where another event counts for it; by animal, then by time.
     pub fn heard_presses(&self) -> impl Iterator<Item = Fact<'_, Press>> {
-        let heard = self.press_shelves().flatten().filter(|e| e.source == Source::Heard);
+        let heard = self.presses().filter(|e| e.source == Source::Heard);
         heard.filter_map(|event| Press::of(&event.body).map(|part| Fact { event, part }))
     }
 
     /// Whether an event is a fact of its own, not another telling of one.
     pub(crate) fn counts(&self, event: &Event) -> bool {
-        self.twice.is_empty() || !self.twice.contains_key(&event.id)
+        event.source != Source::Heard || self.twice.is_empty() || !self.twice.contains_key(&event.id)
+    }
+
+    fn fact<'a, P: Part>(&self, event: &'a Event) -> Option<Fact<'a, P>> {
+        if self.counts(event) { P::of(&event.body).map(|part| Fact { event, part }) } else { None }
     }
 
     /// Facts of one kind about one animal, by time. Of a press told twice only the one that counts is among them, here
     /// and in what follows.
     pub fn of<'a, P: Part + 'a>(&'a self, animal: AnimalId) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
-        self.shelf(Some(animal))
+        self.shelf(Some(animal), None, None)
     }
 
     /// Facts of one kind that name no animal, by time.
     pub fn unassigned<'a, P: Part + 'a>(&'a self) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
-        self.shelf(None)
+        self.shelf(None, None, None)
     }
 
     /// Facts of one kind about anyone; by animal, then by time.
     pub fn everyones<'a, P: Part + 'a>(&'a self) -> impl Iterator<Item = Fact<'a, P>> {
-        self.shelves
-            .iter()
-            .filter(|((_, kind), _)| *kind == P::KIND)
-            .flat_map(|(_, shelf)| shelf)
-            .filter(|event| self.counts(event))
-            .filter_map(|event| P::of(&event.body).map(|part| Fact { event, part }))
+        let shelves = self.shelves.iter().filter(|((_, kind), _)| *kind == P::KIND);
+        shelves.flat_map(|(_, shelf)| shelf.iter()).filter_map(|event| self.fact(event))
     }
 
-    fn shelf<'a, P: Part + 'a>(&'a self, animal: Option<AnimalId>) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
-        self.shelves
-            .get(&(animal, P::KIND))
-            .into_iter()
-            .flatten()
-            .filter(|event| self.counts(event))
-            .filter_map(|event| P::of(&event.body).map(|part| Fact { event, part }))
-    }
-
-    /// Standing events about one animal, or about none, of all kinds, newest first.
-    #[must_use]
-    pub fn newest(&self, animal: Option<AnimalId>, most: usize) -> Vec<&Event> {
-        let mut all: Vec<&Event> = self
-            .shelves
-            .iter()
-            .filter(|((l, _), _)| *l == animal)
-            .flat_map(|(_, shelf)| shelf.iter().rev().take(most))
-            .collect();
-        all.sort_by_key(|e| std::cmp::Reverse((e.happened_at, e.id)));
-        all.truncate(most);
-        all
+    fn shelf<'a, P: Part + 'a>(
+        &'a self,
+        animal: Option<AnimalId>,
+        from: Option<Key>,
+        to: Option<Key>,
+    ) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
+        let shelf = self.shelves.get(&(animal, P::KIND));
+        shelf.into_iter().flat_map(move |s| s.between(from, to)).filter_map(|event| self.fact(event))
     }
 
     fn cards<'a, P: Part + 'a, K: Ord>(&'a self, key: impl Fn(&P) -> K) -> BTreeMap<K, &'a P> {
@@ -333,5 +324,59 @@ impl RewardCard {
     #[must_use]
     pub fn is_for(&self, animal: AnimalId) -> bool {
         self.animals.is_empty() || self.animals.contains(&animal)
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+    use crate::text::Note;
+    use crate::{HomeId, Remark};
+    use uuid::Uuid;
+
+    fn remark(n: u128) -> Event {
+        Event {
+            id: EventId(Uuid::from_u128(n)),
+            home: HomeId(Uuid::from_u128(1)),
+            animal: None,
+            person: None,
+            happened_at: Moment::clamped(1_800_000_000_000).plus_seconds(n as f64),
+            zone: Zone::utc(),
+            recorded_at: Moment::clamped(1_800_000_000_000),
+            source: Source::Tap,
+            body: Remark { text: Note::new("so it was").unwrap() }.into(),
+        }
+    }
+
+    /// What a story holds of its own, not shared with another: runs of events.
+    fn apart(story: &Story, other: &Story) -> usize {
+        let shelves = story.shelves.iter().map(|(key, shelf)| shelf.runs_apart(&other.shelves[key]));
+        shelves.sum::<usize>() + story.ledger.runs_apart(&other.ledger)
+    }
+
+    #[test]
+    fn a_story_that_is_read_stays_as_it_was_and_growing_copies_next_to_nothing() {
+        // Even numbers first, so that odd ones come in between and not only at the end.
+        for many in [1_000, 20_000] {
+            let mut story = Story::from_events((0..many).map(|n| remark(2 * n)));
+            for late in [2 * many, many + 1, 1] {
+                let (read, before) = (story.clone(), story.ledger().len());
+                assert_eq!(apart(&story, &read), 0, "a copy shares all");
+                story.add(remark(late));
+                assert_eq!((read.ledger().len(), read.everyones::<Remark>().count()), (before, before));
+                assert!(read.ledger().first(remark(late).id).is_none());
+                assert!(story.ledger().first(remark(late).id).is_some());
+                // The run that grew, in the set and on its shelf; two each where it was full.
+                assert!(apart(&story, &read) <= 4, "{} of {many}", apart(&story, &read));
+            }
+        }
+    }
+
+    #[test]
+    fn an_event_stands_once_in_memory() {
+        let story = Story::from_events((0..10).map(remark));
+        let on_shelf: Vec<&Event> = story.everyones::<Remark>().map(|f| f.event).collect();
+        assert!(story.ledger().all().zip(on_shelf).all(|(a, b)| std::ptr::eq(a, b)));
     }
 }

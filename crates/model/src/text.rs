@@ -3,6 +3,7 @@
 //! A text that stands in a log already is read as it was written. A new one must not hold characters that cannot be seen
 //! or that turn the direction of what follows: two names that look alike must be alike.
 
+use borsh::{BorshDeserialize, BorshSerialize, io};
 use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
 use std::fmt;
@@ -129,6 +130,19 @@ macro_rules! text {
         impl From<$name> for String {
             fn from(text: $name) -> String {
                 text.0
+            }
+        }
+
+        impl BorshSerialize for $name {
+            fn serialize<W: io::Write>(&self, to: &mut W) -> io::Result<()> {
+                BorshSerialize::serialize(&self.0, to)
+            }
+        }
+
+        impl BorshDeserialize for $name {
+            fn deserialize_reader<R: io::Read>(from: &mut R) -> io::Result<Self> {
+                let text = String::deserialize_reader(from)?;
+                Self::try_from(text).map_err(|e| io::Error::new(io::ErrorKind::InvalidData, e))
             }
         }
 

@@ -2,20 +2,27 @@
 //!
 //! Zone rules come from the time zone database bundled with `jiff`, never from the machine.
 
+use borsh::{BorshDeserialize, BorshSerialize, io};
 use jiff::civil::Date;
 use jiff::tz::{TimeZone, TimeZoneDatabase};
 use jiff::{SignedDuration, Timestamp};
 use serde::{Deserialize, Serialize};
+use std::cmp::Ordering;
+use std::collections::HashMap;
 use std::fmt;
+use std::hash::{Hash, Hasher};
 use std::str::FromStr;
-use std::sync::OnceLock;
+use std::sync::{OnceLock, PoisonError, RwLock};
 
 /// An instant in UTC, to the millisecond, from 2000 to 2199. On the wire: RFC 3339.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[cfg_attr(feature = "schema", schemars(with = "String", extend("format" = "date-time")))]
 #[serde(try_from = "String", into = "String")]
-pub struct Moment(Timestamp);
+pub struct Moment(
+    /// Milliseconds since 1970-01-01 UTC: a story holds two a event, so they are kept small.
+    i64,
+);
 
 /// What is wrong with a time, zone or day.
 #[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
@@ -47,19 +54,24 @@ impl Moment {
         if !(FIRST_MILLI..=LAST_MILLI).contains(&millis) {
             return Err(TimeError::OutOfRange(format!("{millis} ms")));
         }
-        Timestamp::from_millisecond(millis).map(Self).map_err(|_| TimeError::OutOfRange(format!("{millis} ms")))
+        Ok(Self(millis))
     }
 
     /// The nearest moment in range to `millis` since 1970-01-01 UTC.
     #[must_use]
     pub fn clamped(millis: i64) -> Self {
-        Self(Timestamp::from_millisecond(millis.clamp(FIRST_MILLI, LAST_MILLI)).unwrap_or(Timestamp::UNIX_EPOCH))
+        Self(millis.clamp(FIRST_MILLI, LAST_MILLI))
     }
 
     /// Milliseconds since 1970-01-01 UTC.
     #[must_use]
-    pub fn millis(self) -> i64 {
-        self.0.as_millisecond()
+    pub const fn millis(self) -> i64 {
+        self.0
+    }
+
+    fn timestamp(self) -> Timestamp {
+        // Every moment is in the range of time stamps.
+        Timestamp::from_millisecond(self.0).unwrap_or(Timestamp::UNIX_EPOCH)
     }
 
     /// Seconds from `earlier` to this moment; negative if this moment comes first.
@@ -79,7 +91,7 @@ impl Moment {
     /// The local clock of `zone` at this moment.
     #[must_use]
     pub fn local(self, zone: &Zone) -> jiff::ZonedDateTime {
-        self.0.to_zoned_datetime(zone.rules())
+        self.timestamp().to_zoned_datetime(zone.rules().clone())
     }
 
     /// The household day this moment belongs to.
@@ -118,21 +130,29 @@ impl From<Moment> for String {
 
 impl fmt::Display for Moment {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{:.3}", self.0)
+        write!(f, "{:.3}", self.timestamp())
     }
 }
 
-/// A time zone by its IANA name.
-#[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+/// A time zone by its IANA name. Equal zones are one in memory, so a clone costs nothing and rules are at hand.
+#[derive(Clone, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[cfg_attr(feature = "schema", schemars(with = "String"))]
 #[serde(try_from = "String", into = "String")]
-pub struct Zone(String);
+pub struct Zone(&'static Known);
+
+struct Known {
+    name: String,
+    rules: TimeZone,
+}
 
 fn database() -> &'static TimeZoneDatabase {
     static BUNDLED: OnceLock<TimeZoneDatabase> = OnceLock::new();
     BUNDLED.get_or_init(TimeZoneDatabase::bundled)
 }
+
+/// Zones met so far by the database's own spelling: at most as many as it has.
+static MET: OnceLock<RwLock<HashMap<&'static str, Zone>>> = OnceLock::new();
 
 impl Zone {
     /// The zone of that name.
@@ -140,21 +160,39 @@ impl Zone {
     /// # Errors
     /// [`TimeError::NotAZone`] where the database has no such name.
     pub fn new(name: &str) -> Result<Self, TimeError> {
-        let zone = database().get(name).map_err(|_| TimeError::NotAZone(name.to_owned()))?;
+        if let Some(met) = Self::met(name) {
+            return Ok(met);
+        }
+        let rules = database().get(name).map_err(|_| TimeError::NotAZone(name.to_owned()))?;
         // The database answers whatever the case; keep its own spelling so that equal zones are equal.
-        Ok(Self(zone.iana_name().unwrap_or(name).to_owned()))
+        let name = rules.iana_name().unwrap_or(name).to_owned();
+        Ok(Self::meet(&name, rules))
     }
 
     /// Coordinated universal time.
     #[must_use]
     pub fn utc() -> Self {
-        Self("UTC".to_owned())
+        Self::met("UTC").unwrap_or_else(|| Self::meet("UTC", TimeZone::UTC))
+    }
+
+    fn met(name: &str) -> Option<Self> {
+        MET.get_or_init(RwLock::default).read().unwrap_or_else(PoisonError::into_inner).get(name).cloned()
+    }
+
+    fn meet(name: &str, rules: TimeZone) -> Self {
+        let mut met = MET.get_or_init(RwLock::default).write().unwrap_or_else(PoisonError::into_inner);
+        if let Some(zone) = met.get(name) {
+            return zone.clone();
+        }
+        let known: &'static Known = Box::leak(Box::new(Known { name: name.to_owned(), rules }));
+        met.insert(&known.name, Self(known));
+        Self(known)
     }
 
     /// The IANA name.
     #[must_use]
     pub fn name(&self) -> &str {
-        &self.0
+        &self.0.name
     }
 
     /// Every name the database has, for pages to offer.
@@ -163,8 +201,40 @@ impl Zone {
         database().available().map(|name| name.as_str().to_owned()).collect()
     }
 
-    fn rules(&self) -> TimeZone {
-        database().get(&self.0).unwrap_or(TimeZone::UTC)
+    const fn rules(&self) -> &'static TimeZone {
+        &self.0.rules
+    }
+}
+
+impl PartialEq for Zone {
+    fn eq(&self, other: &Self) -> bool {
+        std::ptr::eq(self.0, other.0)
+    }
+}
+
+impl Eq for Zone {}
+
+impl PartialOrd for Zone {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        Some(self.cmp(other))
+    }
+}
+
+impl Ord for Zone {
+    fn cmp(&self, other: &Self) -> Ordering {
+        self.name().cmp(other.name())
+    }
+}
+
+impl Hash for Zone {
+    fn hash<H: Hasher>(&self, state: &mut H) {
+        self.name().hash(state);
+    }
+}
+
+impl fmt::Debug for Zone {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_tuple("Zone").field(&self.name()).finish()
     }
 }
 
@@ -177,9 +247,34 @@ impl TryFrom<String> for Zone {
 
 impl From<Zone> for String {
     fn from(zone: Zone) -> Self {
-        zone.0
+        zone.name().to_owned()
     }
 }
+
+/// Bytes of a value by way of a simpler one, checked as it is read.
+macro_rules! bytes {
+    ($name:ident as $plain:ty, $to:expr, $from:expr) => {
+        impl BorshSerialize for $name {
+            fn serialize<W: io::Write>(&self, to: &mut W) -> io::Result<()> {
+                let plain: $plain = $to(self);
+                BorshSerialize::serialize(&plain, to)
+            }
+        }
+
+        impl BorshDeserialize for $name {
+            fn deserialize_reader<R: io::Read>(from: &mut R) -> io::Result<Self> {
+                let plain = <$plain>::deserialize_reader(from)?;
+                $from(plain).map_err(|e| io::Error::new(io::ErrorKind::InvalidData, e))
+            }
+        }
+    };
+}
+
+bytes!(Moment as i64, |m: &Moment| m.0, Moment::from_millis);
+bytes!(Zone as String, |z: &Zone| z.name().to_owned(), |name: String| Zone::new(&name));
+bytes!(Day as (i16, i8, i8), |d: &Day| (d.0.year(), d.0.month(), d.0.day()), |(year, month, day): (i16, i8, i8)| {
+    Date::new(year, month, day).map(Day)
+});
 
 /// A calendar day of the household. On the wire: ISO 8601 (2026-03-01).
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]

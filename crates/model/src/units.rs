@@ -1,6 +1,8 @@
 //! Quantities that carry their unit. Each is finite and in range from the moment it exists:
 //! the constructor, and therefore deserialisation, refuses anything else.
 
+use borsh::io::{Error, ErrorKind, Read, Result, Write};
+use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};
 use std::fmt;
 
@@ -33,7 +35,7 @@ macro_rules! unit {
             ///
             /// # Errors
             /// [`OutOfRange`] where the value is not finite or not in the unit's range.
-            pub fn new(value: f64) -> Result<Self, OutOfRange> {
+            pub fn new(value: f64) -> std::result::Result<Self, OutOfRange> {
                 if value.is_finite() && ($low..=$high).contains(&value) {
                     Ok(Self(value))
                 } else {
@@ -56,7 +58,7 @@ macro_rules! unit {
 
         impl TryFrom<f64> for $name {
             type Error = OutOfRange;
-            fn try_from(value: f64) -> Result<Self, OutOfRange> {
+            fn try_from(value: f64) -> std::result::Result<Self, OutOfRange> {
                 Self::new(value)
             }
         }
@@ -64,6 +66,18 @@ macro_rules! unit {
         impl From<$name> for f64 {
             fn from(value: $name) -> f64 {
                 value.0
+            }
+        }
+
+        impl BorshSerialize for $name {
+            fn serialize<W: Write>(&self, to: &mut W) -> Result<()> {
+                BorshSerialize::serialize(&self.0, to)
+            }
+        }
+
+        impl BorshDeserialize for $name {
+            fn deserialize_reader<R: Read>(from: &mut R) -> Result<Self> {
+                Self::new(f64::deserialize_reader(from)?).map_err(|e| Error::new(ErrorKind::InvalidData, e))
             }
         }
 

@@ -5,10 +5,11 @@ use crate::id::*;
 use crate::text::{Label, Note};
 use crate::time::Day;
 use crate::units::Seconds;
+use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};
 
 /// A trial of a change is planned. The order of conditions follows from its numbers and its seed.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct DesignPlan {
@@ -85,7 +86,7 @@ impl CaseMeasure {
 }
 
 /// Which condition was in fact in force at a point, where that was not the one drawn.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct DesignNote {
@@ -104,7 +105,7 @@ pub struct DesignNote {
 }
 
 /// A trial of a change is stopped before its end: back to the usual.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 pub struct DesignStop {

@@ -218,14 +218,9 @@ fn today(story: &Story, animal: AnimalId, day: Day, zone: &Zone) -> Vec<Event> {
                 | Body::SwapStop(_)
         )
     };
-    let mut today: Vec<Event> = story
-        .newest(Some(animal), MOST_TODAY)
-        .into_iter()
-        .filter(|e| e.happened_at.day(zone) == day)
-        .filter(counted)
-        .cloned()
-        .collect();
-    today.reverse();
+    let of_today = story.all_between(animal, day.start(zone), day.plus(1).start(zone));
+    let mut today: Vec<Event> = of_today.filter(counted).cloned().collect();
+    today.drain(..today.len().saturating_sub(MOST_TODAY));
     today
 }
 

@@ -19,6 +19,8 @@ use axum::routing::{get, post};
 use maud::Markup;
 use sayso_model::{AnimalId, Correction, Event, EventId, Moment, Withdrawal};
 use serde::Deserialize;
+use std::sync::Arc;
+use uuid::Uuid;
 
 /// Events on one page.
 const MOST: usize = 60;
@@ -49,37 +51,29 @@ struct Upto {
 }
 
 async fn show(page: AnimalPage, Form(upto): Form<Upto>) -> Result<Markup, Error> {
-    let mut first = first_records(&page);
-    first.retain(|e| upto.before.is_none_or(|b| e.happened_at < b));
-    let mut newer = false;
-    let mut shown = None;
+    let story = &page.story;
+    // Before everything that happened then: no id comes before the nil one.
+    let mut to = upto.before.map(|at| (at, EventId(Uuid::nil())));
+    let (mut newer, mut shown, mut first) = (false, None, Vec::new());
     if let Some(asked) = upto.event {
         // An amendment stands with what it amends.
-        let asked = page.story.ledger().first(asked).and_then(|e| e.body.amends()).unwrap_or(asked);
+        let asked = story.ledger().first(asked).and_then(|e| e.body.amends()).unwrap_or(asked);
         let none = || Error::NotFound("The log of this animal has no such event.".into());
-        let place = first.iter().position(|e| e.id == asked).ok_or_else(none)?;
-        let from = place.saturating_sub(AROUND);
-        first.drain(..from);
-        (newer, shown) = (from > 0, Some(asked));
+        let at = story.ledger().first(asked).map(|e| (e.happened_at, e.id)).ok_or_else(none)?;
+        let before = |e: &&Event| to.is_none_or(|to| (e.happened_at, e.id) < to);
+        let mut around: Vec<&Event> = story.records_from(page.id, at).take(AROUND + 2).take_while(before).collect();
+        if around.first().is_none_or(|e| e.id != asked) {
+            return Err(none());
+        }
+        newer = around.len() > AROUND + 1;
+        around.truncate(AROUND + 1);
+        first.extend(around.into_iter().rev());
+        (to, shown) = (Some(at), Some(asked));
     }
+    first.extend(story.records_before(page.id, to).take(MOST + 1 - first.len()));
     let more = (first.len() > MOST).then(|| first.get(MOST - 1).map(|e| e.happened_at)).flatten();
     first.truncate(MOST);
     Ok(view::view(&page, &first, &view::Part { newer, more, shown }))
-}
-
-/// First records that are or were about this animal, or about none, newest first; amendments stand with what they amend.
-fn first_records(page: &AnimalPage) -> Vec<Event> {
-    let ours = |e: &Event| e.animal.is_none_or(|l| l == page.id);
-    let mut all: Vec<Event> = page
-        .story
-        .ledger()
-        .all()
-        .filter(|e| e.body.amends().is_none())
-        .filter(|e| ours(e) || page.story.ledger().standing(e.id).is_some_and(|s| ours(&s)))
-        .cloned()
-        .collect();
-    all.sort_by_key(|e| std::cmp::Reverse((e.happened_at, e.id)));
-    all
 }
 
 /// Which event.
@@ -122,7 +116,7 @@ struct At {
 /// As it stands, or as it was before it was taken back.
 fn standing(page: &AnimalPage, at: &At) -> Result<Event, Error> {
     let first = known(page, at.event)?;
-    Ok(page.story.ledger().standing(first.id).unwrap_or(first))
+    Ok(page.story.ledger().standing(first.id).map_or(first, Arc::unwrap_or_clone))
 }
 
 async fn open(page: AnimalPage, Path(at): Path<At>) -> Result<Markup, Error> {

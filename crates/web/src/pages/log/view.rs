@@ -19,7 +19,7 @@ pub struct Part {
 }
 
 /// The page.
-pub fn view(page: &AnimalPage, events: &[Event], part: &Part) -> Markup {
+pub fn view(page: &AnimalPage, events: &[&Event], part: &Part) -> Markup {
     layout(
         page,
         Tab::Log,
@@ -43,11 +43,12 @@ pub fn view(page: &AnimalPage, events: &[Event], part: &Part) -> Markup {
 fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
     let story = &page.story;
     let now = story.ledger().standing(first.id);
-    let changed = now.as_ref().is_some_and(|n| n.body != first.body || n.happened_at != first.happened_at);
+    let now = now.as_deref();
+    let changed = now.is_some_and(|n| n.body != first.body || n.happened_at != first.happened_at);
     html! {
         li #(format!("e{}", first.id)) aria-current=[shown.then_some("true")] data-test="log-entry" data-state=(if now.is_none() { "withdrawn" } else if changed { "corrected" } else { "standing" }) {
             div.what {
-                @match &now {
+                @match now {
                     None => { p { strong { "Taken back: " } s { (in_words(story, &first.body)) } } }
                     Some(n) if changed => {
                         p { (in_words(story, &n.body)) }
@@ -55,7 +56,7 @@ fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
                     }
                     Some(n) => { p { (in_words(story, &n.body)) } }
                 }
-                p.quiet { (when(page, now.as_ref().unwrap_or(first).happened_at)) (who(page, first)) (how(first.source)) @if story.same_press(first.id).is_some() { "; tapped too, so it counts once" } }
+                p.quiet { (when(page, now.unwrap_or(first).happened_at)) (who(page, first)) (how(first.source)) @if story.same_press(first.id).is_some() { "; tapped too, so it counts once" } }
             }
             div.row.noprint {
                 @if now.is_some() {
