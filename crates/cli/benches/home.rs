@@ -1,89 +1,44 @@
-//! What a household waits for, measured: events acknowledged by the server, Today and Evidence for an animal with
-//! 100 000 presses, and a cold start to the first page. Each figure stands beside a reference measured in the same run.
+//! What a household waits for, measured at 100 000, 300 000 and a million events: an import, a cold start to the first
+//! page, every page, a press while pages are read, memory; and events acknowledged by the server. Each stands beside a
+//! reference measured in the same run.
 //!
-//! `cargo bench -p sayso --bench household` (add `-- --presses 10000` for a quick look).
+//! `cargo bench -p sayso --bench home` (add `-- --events 10000` for a quick look, `--binary FILE` to measure another
+//! version, `--ages-alone` for the table alone).
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
-use sayso_advisor::{Case, evidence, today};
-use sayso_model::{Body, Event, EventId, Moment, Press, PressedBy, Probability, Source, Story};
-use sayso_store::Store;
+use sayso_model::{Body, Event, EventId, Moment, Press, PressedBy, Probability, Source};
 use std::io::{BufRead, BufReader, Read, Write};
 use std::net::TcpStream;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
-use std::time::{Duration, Instant};
+use std::time::{Duration, Instant, UNIX_EPOCH};
+
+#[path = "home/age.rs"]
+mod age;
 
 fn main() {
     let args: Vec<String> = std::env::args().collect();
     let after = |name: &str| args.iter().position(|a| a == name).and_then(|i| args.get(i + 1)).cloned();
-    let presses: usize = after("--presses").and_then(|n| n.parse().ok()).unwrap_or(100_000);
-    let runtime = tokio::runtime::Runtime::new().unwrap();
-    let end: Moment = "2026-11-25T18:00:00Z".parse().unwrap();
-    println!("{} presses, {} cores", presses, std::thread::available_parallelism().map_or(0, usize::from));
-    let events = sayso_sim::scale(1, presses, end).events;
-    println!("simulated {} events", events.len());
-    pages(&events, end);
-    let dir = tempfile::tempdir().unwrap();
-    runtime.block_on(async {
-        let store = Store::open(dir.path()).await.unwrap();
-        for batch in events.chunks(5_000) {
-            store.append(batch.to_vec()).await.unwrap();
-        }
-        store.close().await.unwrap();
-    });
-    cold_start(dir.path(), events.len());
-    acknowledged(&events[0]);
-    durable_writes();
-}
-
-/// Today and Evidence computed from the story; the reference is the fold of the same events into a story.
-fn pages(events: &[Event], now: Moment) {
-    let (story, fold) = timed(|| Story::from_events(events.iter().cloned()));
-    let who = *story.animals().keys().next().expect("an animal");
-    let word = story.words_of(who)[0].word;
-    let (_, day) = best_of(5, || today::today(&Case::new(&story, who, now)).expect("Today"));
-    let (_, proof) = best_of(5, || evidence::evidence(&Case::new(&story, who, now), word).expect("Evidence"));
-    println!("reference: fold of {} events into a story  {:>9.1} ms", events.len(), ms(fold));
-    println!("Today, computed                            {:>9.1} ms  ({:.2} of the fold)", ms(day), ratio(day, fold));
-    println!(
-        "Evidence of one word, computed             {:>9.1} ms  ({:.2} of the fold)",
-        ms(proof),
-        ratio(proof, fold)
-    );
-}
-
-/// From starting the binary to the first page, with a large notebook and with an empty one as the reference.
-fn cold_start(full: &Path, events: usize) {
-    let empty = tempfile::tempdir().unwrap();
-    for (name, dir) in [("reference: empty notebook", empty.path()), ("large notebook", full)] {
-        let begin = Instant::now();
-        let (mut server, port) = serve(dir);
-        let open = begin.elapsed();
-        let first = page(port, "/");
-        let path = first.lines().find_map(|l| l.strip_prefix("location: ").or_else(|| l.strip_prefix("Location: ")));
-        let path = path.unwrap_or("/").trim().to_owned();
-        page(port, &path);
-        let shown = begin.elapsed();
-        let again = Instant::now();
-        page(port, &path);
-        println!(
-            "cold start, {name:<26} open {:>7.1} ms, first page {:>8.1} ms, again {:>7.1} ms",
-            ms(open),
-            ms(shown),
-            ms(again.elapsed())
-        );
-        server.kill().unwrap();
-        server.wait().unwrap();
+    let ages = after("--events").unwrap_or_else(|| "100000,300000,1000000".to_owned());
+    let ages: Vec<usize> = ages.split(',').map(|n| n.parse().expect("--events and numbers")).collect();
+    let binary = PathBuf::from(after("--binary").unwrap_or_else(|| env!("CARGO_BIN_EXE_sayso").to_owned()));
+    // As if it were measured on an evening, so that today has presses; pages go by the machine's clock.
+    let end = Moment::clamped(i64::try_from(UNIX_EPOCH.elapsed().unwrap().as_millis()).unwrap());
+    println!("{} cores", std::thread::available_parallelism().map_or(0, usize::from));
+    age::ages(&ages, &binary, end);
+    if !args.iter().any(|a| a == "--ages-alone") {
+        let pattern = sayso_sim::scale(1, 100, end).events.remove(0);
+        acknowledged(&binary, &pattern);
+        durable_writes();
     }
-    println!("(the large notebook holds {events} events)");
 }
 
 /// Events acknowledged by the server over HTTP, by callers and events a request.
-fn acknowledged(pattern: &Event) {
+fn acknowledged(binary: &Path, pattern: &Event) {
     let mut reference = 0.0;
     for (callers, batch, total) in [(1, 1, 300), (8, 1, 3_000), (1, 100, 10_000), (8, 100, 40_000)] {
         let dir = tempfile::tempdir().unwrap();
-        let (mut server, port) = serve(dir.path());
+        let (mut server, port) = serve(binary, dir.path());
         let begin = Instant::now();
         std::thread::scope(|scope| {
             for _ in 0..callers {
@@ -136,8 +91,8 @@ fn press(pattern: &Event) -> Event {
     Event { id: EventId(uuid::Uuid::now_v7()), source: Source::Tap, body: Body::Press(press), ..pattern.clone() }
 }
 
-fn serve(dir: &Path) -> (Child, u16) {
-    let mut child = Command::new(env!("CARGO_BIN_EXE_sayso"))
+fn serve(binary: &Path, dir: &Path) -> (Child, u16) {
+    let mut child = Command::new(binary)
         .args(["serve", "--data", dir.to_str().unwrap(), "--port", "0"])
         .stdout(Stdio::piped())
         .spawn()
@@ -205,14 +160,6 @@ fn timed<T>(work: impl FnOnce() -> T) -> (T, Duration) {
     (done, begin.elapsed())
 }
 
-fn best_of<T>(times: usize, work: impl Fn() -> T) -> (T, Duration) {
-    (0..times).map(|_| timed(&work)).min_by_key(|(_, t)| *t).unwrap()
-}
-
 fn ms(t: Duration) -> f64 {
     1000.0 * t.as_secs_f64()
-}
-
-fn ratio(a: Duration, b: Duration) -> f64 {
-    a.as_secs_f64() / b.as_secs_f64()
 }

@@ -1,10 +1,15 @@
 //! Looking the whole notebook through: the file, every row of the log, every recording.
 
 use crate::error::StoreError;
-use crate::row;
+use crate::row::{self, Row};
+use crate::snapshot::{self, Snapshot};
 use crate::store::Store;
+use crate::stories;
+use sayso_model::{Event, EventId, HomeId};
 use sqlx::Connection;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::{BTreeMap, BTreeSet, HashMap};
+use std::path::Path;
+use std::sync::Arc;
 use uuid::Uuid;
 
 /// Rows read at a time.
@@ -23,6 +28,8 @@ pub struct Checked {
     pub waiting: usize,
     /// Events that this version does not understand, by kind; no fault either.
     pub later: BTreeMap<String, usize>,
+    /// Snapshots that hold what the log holds. One that is not used is not counted, and no fault: it is made anew.
+    pub snapshots: usize,
     /// Recordings that are whole.
     pub clips: usize,
     /// What is wrong, in words, the first of it.
@@ -40,10 +47,50 @@ impl Checked {
     }
 }
 
+/// A snapshot that is compared with the log, row by row.
+struct Compared {
+    at: i64,
+    events: HashMap<EventId, Arc<Event>>,
+    fault: Option<String>,
+}
+
+impl Compared {
+    fn compare(&mut self, row: &Row, path: &Path) -> Result<(), StoreError> {
+        // What is damaged or not understood is told of the log itself.
+        if row.seq > self.at || row.fault().is_some() {
+            return Ok(());
+        }
+        if let Some(event) = row.event(path)?
+            && self.events.remove(&event.id).is_none_or(|known| *known != event)
+        {
+            self.fault.get_or_insert(format!("differs from the log at event {} (row {})", event.id, row.seq));
+        }
+        Ok(())
+    }
+
+    /// What is wrong with it.
+    fn finish(self) -> Option<String> {
+        let more = self.events.into_keys().next().map(|id| format!("holds event {id}, which the log does not"));
+        self.fault.or(more)
+    }
+}
+
 impl Store {
+    /// Every snapshot that a start would read.
+    async fn snapshots(&self) -> Result<BTreeMap<HomeId, Compared>, StoreError> {
+        let mut all = BTreeMap::new();
+        for home in self.homes().await? {
+            if let Some(Snapshot { at, events, .. }) = stories::trusted(&self.inner.source, home).await? {
+                let events = events.into_iter().map(|e| (e.id, e)).collect();
+                all.insert(home, Compared { at: at.0, events, fault: None });
+            }
+        }
+        Ok(all)
+    }
+
     /// Looks the notebook through and changes nothing: the database's structure, indexes and references; every row of
-    /// the log, its columns against its content; what every correction and withdrawal is about; every recording
-    /// against its hash. All of the log as it is at one moment.
+    /// the log, its columns against its content; what every correction and withdrawal is about; the snapshots against the
+    /// log; every recording against its hash. All of the log as it is at one moment.
     ///
     /// # Errors
     /// [`StoreError`] where the file cannot be read at all; faults that leave it readable are in the answer.
@@ -58,6 +105,7 @@ impl Store {
         for what in structure.into_iter().filter(|what| what != "ok") {
             checked.fault(what);
         }
+        let mut snapshots = self.snapshots().await?;
         let (mut seen, mut amended) = (BTreeSet::new(), BTreeMap::<Uuid, usize>::new());
         let mut after = 0;
         loop {
@@ -66,6 +114,9 @@ impl Store {
             after = last.seq;
             for row in rows {
                 checked.events += 1;
+                if let Some(snapshot) = snapshots.get_mut(&HomeId(row.home)) {
+                    snapshot.compare(&row, path)?;
+                }
                 seen.insert(row.id);
                 if let Some(of) = row.amends {
                     checked.amendments += 1;
@@ -79,6 +130,16 @@ impl Store {
             }
         }
         view.commit().await.map_err(&sql)?;
+        for (home, compared) in snapshots {
+            match compared.finish() {
+                None => checked.snapshots += 1,
+                Some(what) => checked.fault(format!(
+                    "the snapshot of {home} {what}; remove the file {} and start again: the log is the truth, and \
+                     another one is made from it",
+                    snapshot::path_in(&self.inner.dir, home).display()
+                )),
+            }
+        }
         checked.waiting = amended.iter().filter(|(of, _)| !seen.contains(*of)).map(|(_, n)| n).sum();
         for hash in self.clips().await? {
             match self.clip(&hash).await {

@@ -16,6 +16,7 @@ mod log;
 mod open;
 mod restore;
 mod row;
+mod snapshot;
 mod snippets;
 mod store;
 mod stories;

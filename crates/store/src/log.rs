@@ -3,9 +3,11 @@
 use crate::error::StoreError;
 use crate::row::{self, Envelope, Row};
 use sayso_model::{Event, EventId, HomeId, Problem, Problems};
-use sqlx::{QueryBuilder, Row as _, Sqlite, SqliteConnection};
+use sqlx::{QueryBuilder, Row as _, Sqlite, SqliteConnection, SqlitePool};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
+use std::sync::Arc;
+use tokio::task::JoinHandle;
 use uuid::Uuid;
 
 /// How far the log has grown: the number of its last row. Grows with every stored event, in every process.
@@ -78,9 +80,16 @@ impl From<Row> for Written {
 /// What a household's log has gained.
 #[derive(Default)]
 pub(crate) struct Gained {
-    pub events: Vec<Logged>,
-    /// Events that this version does not understand, by kind.
-    pub later: BTreeMap<String, usize>,
+    pub events: Vec<Arc<Event>>,
+    /// Events that this version does not understand: place in the log and kind.
+    pub later: Vec<(i64, String)>,
+}
+
+impl Gained {
+    fn extend(&mut self, more: Self) {
+        self.events.extend(more.events);
+        self.later.extend(more.later);
+    }
 }
 
 /// Rows in one INSERT. Only these sizes occur, so that the statements stay prepared.
@@ -140,19 +149,121 @@ pub(crate) async fn revision(db: &mut SqliteConnection) -> Result<Revision, sqlx
     sqlx::query_scalar("SELECT coalesce(max(seq), 0) FROM event").fetch_one(db).await.map(Revision)
 }
 
-/// What the log of a household has gained after a place in it.
+/// More rows than this are read by two at once.
+const FOR_TWO: i64 = 20_000;
+/// Rows read at a time.
+const PAGE: usize = 4_096;
+
+/// What the log of a household has gained after a place in it, up to another. A log only grows, so what stands between
+/// two places never changes.
 pub(crate) async fn gained(
-    db: &mut SqliteConnection,
+    readers: &SqlitePool,
     path: &Path,
     home: HomeId,
-    after: Revision,
+    (after, up_to): (Revision, Revision),
 ) -> Result<Gained, StoreError> {
+    if up_to.0 - after.0 < FOR_TWO {
+        return stretch(readers, path, home, (after.0, up_to.0)).await;
+    }
+    let middle = after.0.midpoint(up_to.0);
+    let (first, second) =
+        tokio::join!(stretch(readers, path, home, (after.0, middle)), stretch(readers, path, home, (middle, up_to.0)));
+    let mut gained = first?;
+    gained.extend(second?);
+    Ok(gained)
+}
+
+async fn stretch(
+    readers: &SqlitePool,
+    path: &Path,
+    home: HomeId,
+    (mut after, up_to): (i64, i64),
+) -> Result<Gained, StoreError> {
+    let sql = StoreError::sql(path);
+    let mut db = readers.acquire().await.map_err(&sql)?;
+    let (mut gained, mut reading) = (Gained::default(), None);
+    loop {
+        // While one page is read as JSON, the next one is fetched. The columns beside the content are not needed here.
+        let page: Vec<(i64, String)> = sqlx::query_as(
+            "SELECT seq, content FROM event WHERE household = $1 AND seq > $2 AND seq <= $3 ORDER BY seq LIMIT $4",
+        )
+        .bind(home.0)
+        .bind(after)
+        .bind(up_to)
+        .bind(i64::try_from(PAGE).unwrap_or(i64::MAX))
+        .fetch_all(&mut *db)
+        .await
+        .map_err(&sql)?;
+        let more = page.last().map(|(seq, _)| *seq).filter(|_| page.len() == PAGE);
+        let (now, later) = match more {
+            // Too few to be worth another thread.
+            None => (Some(understood(page)), None),
+            Some(_) => (None, Some(tokio::task::spawn_blocking(move || understood(page)))),
+        };
+        for done in [joined(std::mem::replace(&mut reading, later)).await?, now].into_iter().flatten() {
+            let (events, unread) = done;
+            gained.events.extend(events);
+            gained.extend(at(&mut db, path, &unread).await?);
+        }
+        match more {
+            Some(end) => after = end,
+            None => return Ok(gained),
+        }
+    }
+}
+
+/// Events of a page, and the places of those that cannot be read as such.
+type Understood = (Vec<Arc<Event>>, Vec<i64>);
+
+fn understood(page: Vec<(i64, String)>) -> Understood {
+    let (mut events, mut unread) = (Vec::with_capacity(page.len()), Vec::new());
+    for (seq, content) in page {
+        match serde_json::from_str(&content) {
+            Ok(event) => events.push(Arc::new(event)),
+            Err(_) => unread.push(seq),
+        }
+    }
+    (events, unread)
+}
+
+async fn joined(reading: Option<JoinHandle<Understood>>) -> Result<Option<Understood>, StoreError> {
+    match reading {
+        Some(reading) => reading.await.map(Some).map_err(|_| StoreError::Closed),
+        None => Ok(None),
+    }
+}
+
+fn one_by_one(path: &Path, rows: Vec<Row>) -> Result<Gained, StoreError> {
     let mut gained = Gained::default();
-    for row in row::after(db, path, Some(home), after.0, i64::MAX).await? {
+    for row in rows {
         match row.event(path)? {
-            Some(event) => gained.events.push(Logged { at: Revision(row.seq), event }),
-            None => *gained.later.entry(row.kind).or_default() += 1,
+            Some(event) => gained.events.push(Arc::new(event)),
+            None => gained.later.push((row.seq, row.kind)),
         }
     }
     Ok(gained)
+}
+
+/// The events at some places in the log, read anew.
+pub(crate) async fn at(db: &mut SqliteConnection, path: &Path, places: &[i64]) -> Result<Gained, StoreError> {
+    let mut gained = Gained::default();
+    for seq in places {
+        gained.extend(one_by_one(path, row::after(db, path, None, seq - 1, 1).await?)?);
+    }
+    Ok(gained)
+}
+
+/// The ids at some places in the log, those left out where there is no row.
+pub(crate) async fn ids_at(db: &mut SqliteConnection, places: &[i64]) -> Result<Vec<(i64, Uuid)>, sqlx::Error> {
+    let mut found = Vec::with_capacity(places.len());
+    for piece in pieces(places) {
+        let mut query = QueryBuilder::<Sqlite>::new("SELECT seq, id FROM event WHERE seq IN (");
+        let mut list = query.separated(", ");
+        for place in piece {
+            list.push_bind(*place);
+        }
+        query.push(") ORDER BY seq");
+        found.extend(query.build_query_as::<(i64, Uuid)>().fetch_all(&mut *db).await?);
+    }
+    Ok(found)
 }

@@ -2,6 +2,7 @@
 
 use crate::aside::{self, Aside};
 use crate::error::StoreError;
+use crate::snapshot;
 use sqlx::migrate::{MigrateError, Migrator};
 use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode, SqlitePoolOptions, SqliteSynchronous};
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
@@ -58,23 +59,38 @@ pub(crate) enum Found {
     ReadOnly { options: Box<SqliteConnectOptions>, copy: Option<tempfile::TempDir> },
 }
 
+/// When the structure of the file is looked through.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Look {
+    /// Before anything else.
+    First,
+    /// The same, but of a large file later, by [`crate::Store::look_through`].
+    LaterIfLarge,
+}
+
+/// A file of more bytes takes long to look through.
+const LARGE: u64 = 32 << 20;
+
 /// Creates the folder and the file where missing, checks the file, and brings its schema up to date. What is waited for
 /// is said by `say`. A notebook that may not be written is only looked at.
-pub(crate) async fn prepare(dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<Found, StoreError> {
+pub(crate) async fn prepare(dir: &Path, look: Look, say: &(dyn Fn(&str) + Sync)) -> Result<Found, StoreError> {
     let path = database_in(dir);
+    let now = look == Look::First || std::fs::metadata(&path).is_ok_and(|m| m.len() <= LARGE);
     aside::private_folder(dir).map_err(unwritable(dir))?;
     let lock = match lock_file(dir) {
         // Asked of the mode alone: opening the file to try would, closed again, take away locks of this process.
-        Ok(_) if std::fs::metadata(&path).is_ok_and(|m| m.permissions().readonly()) => return look(&path).await,
+        Ok(_) if std::fs::metadata(&path).is_ok_and(|m| m.permissions().readonly()) => {
+            return look_at(&path, now).await;
+        }
         Ok(lock) => lock,
         Err(e) if matches!(e.kind(), ErrorKind::ReadOnlyFilesystem | ErrorKind::PermissionDenied) && path.exists() => {
-            return look(&path).await;
+            return look_at(&path, now).await;
         }
         Err(e) => return Err(unwritable(&dir.join("sayso.lock"))(e)),
     };
     let _lock = take_turns(lock, dir, say).await?;
     // Under the lock, so that a file being made by another process is no leftover, and not made twice.
-    for folder in [dir.to_owned(), dir.join("clips"), dir.join("snippets")] {
+    for folder in [dir.to_owned(), dir.join("clips"), dir.join("snippets"), snapshot::folder_in(dir)] {
         aside::tidy(&folder);
     }
     if !path.exists() {
@@ -85,17 +101,17 @@ pub(crate) async fn prepare(dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<F
     }
     if aside::holds_nothing_for_others(
         dir,
-        &["sayso.db", "sayso.db-wal", "sayso.db-shm", "sayso.lock", "clips", "snippets"],
+        &["sayso.db", "sayso.db-wal", "sayso.db-shm", "sayso.lock", "clips", "snippets", "snapshots"],
     ) {
         aside::only_for_owner(dir);
     }
-    inspect(&path).await?;
+    inspect(&path, now).await?;
     migrate(&path, options(&path)).await?;
     Ok(Found::Writable)
 }
 
 /// Prepares to read a notebook that may not be written.
-async fn look(path: &Path) -> Result<Found, StoreError> {
+async fn look_at(path: &Path, through: bool) -> Result<Found, StoreError> {
     let wal = path.with_extension("db-wal");
     let reading = |path: &Path| {
         let options = SqliteConnectOptions::new().filename(path).row_buffer_size(2_048).foreign_keys(true);
@@ -129,7 +145,9 @@ async fn look(path: &Path) -> Result<Found, StoreError> {
     if found > newest_schema() {
         return Err(StoreError::Newer { path: path.to_owned(), found, known: newest_schema() });
     }
-    whole(&mut db, path).await?;
+    if through {
+        whole(&mut db, path).await?;
+    }
     db.close().await.map_err(&sql)?;
     Ok(Found::ReadOnly { options: Box::new(options), copy })
 }
@@ -173,7 +191,7 @@ async fn begin(path: &Path) -> Result<(), StoreError> {
 }
 
 /// Refuses a file that is not ours or not whole before anything is written to it.
-async fn inspect(path: &Path) -> Result<(), StoreError> {
+async fn inspect(path: &Path, through: bool) -> Result<(), StoreError> {
     let sql = StoreError::sql(path);
     // Not `options`: setting the journal mode would already write.
     let plain = SqliteConnectOptions::new().filename(path).busy_timeout(PATIENCE);
@@ -182,7 +200,9 @@ async fn inspect(path: &Path) -> Result<(), StoreError> {
     if application != APPLICATION_ID && (application != 0 || !just_begun(&mut db, path).await?) {
         return Err(StoreError::NotOurs(path.to_owned()));
     }
-    whole(&mut db, path).await?;
+    if through {
+        whole(&mut db, path).await?;
+    }
     db.close().await.map_err(&sql)
 }
 

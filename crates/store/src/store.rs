@@ -5,14 +5,14 @@ use crate::error::StoreError;
 use crate::log::{self, Logged, Revision, Written};
 use crate::open;
 use crate::row::{self, Row};
-use crate::stories::Stories;
+use crate::stories::{Source, Stories};
 use crate::writer::{self, Appended, Order};
 use sayso_model::{Event, HomeId, Story};
 use sqlx::sqlite::{SqliteConnectOptions, SqlitePoolOptions};
-use sqlx::{ConnectOptions, SqlitePool};
+use sqlx::{ConnectOptions, Connection, SqlitePool};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 use tokio::sync::{mpsc, oneshot};
 
 /// Connections that read at the same time.
@@ -33,6 +33,9 @@ pub(crate) struct Inner {
     /// To the writer; none where the notebook may only be read.
     orders: Option<mpsc::Sender<Order>>,
     stories: Stories,
+    pub source: Source,
+    /// What is wrong with the file, once that was found while it was in use.
+    damage: OnceLock<StoreError>,
     // What is read where the notebook itself cannot be; removed with the last handle.
     _copy: Option<tempfile::TempDir>,
 }
@@ -58,7 +61,7 @@ impl Store {
     /// [`StoreError::Newer`], [`StoreError::NotADatabase`], [`StoreError::NotOurs`], [`StoreError::Corrupt`],
     /// [`StoreError::Unwritable`], each naming the file and what to do.
     pub async fn open(dir: &Path) -> Result<Self, StoreError> {
-        Self::open_up_to(dir, u64::MAX, &|_| {}).await
+        Self::open_as(dir, u64::MAX, open::Look::First, &|_| {}).await
     }
 
     /// Opens like [`Store::open`], and says by `say` what is waited for, such as another program that holds the
@@ -67,7 +70,16 @@ impl Store {
     /// # Errors
     /// As [`Store::open`].
     pub async fn open_saying(dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<Self, StoreError> {
-        Self::open_up_to(dir, u64::MAX, say).await
+        Self::open_as(dir, u64::MAX, open::Look::First, say).await
+    }
+
+    /// Opens like [`Store::open_saying`], but looks at the structure of a large file only at its edges: for a program
+    /// that serves while it calls [`Store::look_through`].
+    ///
+    /// # Errors
+    /// As [`Store::open`].
+    pub async fn open_at_once(dir: &Path, say: &(dyn Fn(&str) + Sync)) -> Result<Self, StoreError> {
+        Self::open_as(dir, u64::MAX, open::Look::LaterIfLarge, say).await
     }
 
     /// Opens like [`Store::open`], with a bound on the size of the database file in bytes. A file that would outgrow
@@ -76,8 +88,17 @@ impl Store {
     /// # Errors
     /// As [`Store::open`].
     pub async fn open_up_to(dir: &Path, most_bytes: u64, say: &(dyn Fn(&str) + Sync)) -> Result<Self, StoreError> {
+        Self::open_as(dir, most_bytes, open::Look::First, say).await
+    }
+
+    async fn open_as(
+        dir: &Path,
+        most_bytes: u64,
+        look: open::Look,
+        say: &(dyn Fn(&str) + Sync),
+    ) -> Result<Self, StoreError> {
         let path = open::database_in(dir);
-        let (alone, writing, copy) = match open::prepare(dir, say).await? {
+        let (alone, writing, copy) = match open::prepare(dir, look, say).await? {
             open::Found::Writable => {
                 let bound = open::options(&path).pragma("max_page_count", open::pages(most_bytes).to_string());
                 let writing = bound.connect().await.map_err(StoreError::sql(&path))?;
@@ -94,8 +115,10 @@ impl Store {
             pool.connect_with(reading).await.map_err(StoreError::sql(&path))?
         };
         let orders = writing.map(|(writing, bound)| writer::start(writing, bound, path.clone()));
-        let inner =
-            Inner { dir: dir.to_owned(), path, readers, alone, orders, stories: Stories::default(), _copy: copy };
+        let writable = orders.is_some();
+        let source = Source { readers: readers.clone(), path: path.clone(), dir: dir.to_owned(), writable };
+        let (stories, damage) = (Stories::default(), OnceLock::new());
+        let inner = Inner { dir: dir.to_owned(), path, readers, alone, orders, stories, source, damage, _copy: copy };
         Ok(Self { inner: Arc::new(inner) })
     }
 
@@ -151,6 +174,9 @@ impl Store {
             let what = "it may only be read here; copy the folder to where it may be written".to_owned();
             return Err(StoreError::Unwritable { path: self.inner.path.clone(), what });
         };
+        if let Some(damage) = self.inner.damage.get() {
+            return Err(damage.clone());
+        }
         let (reply, answer) = oneshot::channel();
         orders.send(order(reply)).await.map_err(|_| StoreError::Closed)?;
         answer.await.map_err(|_| StoreError::Closed)?
@@ -161,11 +187,40 @@ impl Store {
     /// # Errors
     /// What went wrong while closing; what was acknowledged is stored all the same.
     pub async fn close(&self) -> Result<(), StoreError> {
+        self.inner.stories.save(&self.inner.source).await;
         self.inner.readers.close().await;
         if self.is_read_only() {
             return Ok(());
         }
         self.order(|reply| Order::Close { reply }).await
+    }
+
+    /// Looks the structure of the file through while it is in use. Where it is damaged nothing more is written to it:
+    /// every later append answers what this does.
+    ///
+    /// # Errors
+    /// [`StoreError::Corrupt`], naming what was found.
+    pub async fn look_through(&self) -> Result<(), StoreError> {
+        let path = &self.inner.path;
+        let mut db = self.inner.alone.connect().await.map_err(StoreError::sql(path))?;
+        let found = open::whole(&mut db, path).await;
+        if let Err(damage @ StoreError::Corrupt { .. }) = &found {
+            // The first finding stands.
+            let _ = self.inner.damage.set(damage.clone());
+        }
+        db.close().await.map_err(StoreError::sql(path))?;
+        found
+    }
+
+    /// Reads the story of every household now, so that closing leaves snapshots and the next start is quick.
+    ///
+    /// # Errors
+    /// As [`Store::story`].
+    pub async fn read_ahead(&self) -> Result<(), StoreError> {
+        for home in self.homes().await? {
+            self.story(home).await?;
+        }
+        Ok(())
     }
 
     /// The household whose notebook this is: that of the first event stored. None while the notebook is empty.
@@ -205,16 +260,16 @@ impl Store {
     /// # Errors
     /// As [`Store::story`].
     pub async fn not_understood(&self, home: HomeId) -> Result<BTreeMap<String, usize>, StoreError> {
-        Ok(self.inner.stories.get(&self.inner.readers, &self.inner.path, home).await?.1)
+        Ok(self.inner.stories.get(&self.inner.source, home).await?.1)
     }
 
     /// All that is known of a household, as of now; empty for an unknown one. Kept in memory and brought up to date
-    /// by what was stored since, also by other processes.
+    /// by what was stored since, also by other processes. What was answered before stays as it was.
     ///
     /// # Errors
     /// [`StoreError::Corrupt`] where a stored event cannot be read.
     pub async fn story(&self, home: HomeId) -> Result<Arc<Story>, StoreError> {
-        Ok(self.inner.stories.get(&self.inner.readers, &self.inner.path, home).await?.0)
+        Ok(self.inner.stories.get(&self.inner.source, home).await?.0)
     }
 
     /// How far the log has grown, in all households.

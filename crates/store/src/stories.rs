@@ -1,22 +1,49 @@
-//! Stories kept in memory, each brought up to date by what the log has gained since.
+//! Stories kept in memory, each brought up to date by what the log has gained since; after a start from a snapshot.
 
 use crate::error::StoreError;
 use crate::log::{self, Revision};
-use sayso_model::{HomeId, Story};
-use sqlx::{Acquire, SqlitePool};
+use crate::snapshot::{self, Snapshot};
+use sayso_model::{Event, HomeId, Story};
+use sqlx::SqlitePool;
 use std::collections::{BTreeMap, HashMap};
-use std::path::Path;
+use std::path::PathBuf;
 use std::sync::Arc;
 use tokio::sync::Mutex;
+use tokio::task::{JoinHandle, spawn_blocking};
 
 /// More new events than this, and a story is put together anew rather than event by event.
-const ANEW: usize = 2_000;
+const ANEW: usize = 20_000;
+/// Fewer events than this are read from the log quickly enough.
+const WORTH_A_SNAPSHOT: usize = 5_000;
+/// A snapshot is made anew once so many events came since, and one in [`SHARE`] of all.
+const GAINED: usize = 2_000;
+const SHARE: usize = 50;
+/// At an orderly stop it is made anew once so many came.
+const GAINED_AT_STOP: usize = 500;
+/// Places in the log that tell it from another one, spread over all of it; and so many at its end.
+const SPREAD: i64 = 48;
+const AT_END: i64 = 16;
+
+/// What stories are read from.
+pub(crate) struct Source {
+    pub readers: SqlitePool,
+    /// The database file.
+    pub path: PathBuf,
+    /// The notebook's folder.
+    pub dir: PathBuf,
+    /// Whether snapshots are made.
+    pub writable: bool,
+}
 
 #[derive(Default)]
 struct Kept {
     at: Revision,
     story: Arc<Story>,
-    later: BTreeMap<String, usize>,
+    /// Places and kinds of events that are not understood.
+    later: Vec<(i64, String)>,
+    /// Events that the last snapshot held, or was to hold.
+    saved: usize,
+    saving: Option<JoinHandle<()>>,
 }
 
 /// The stories of the households asked for.
@@ -27,44 +54,162 @@ pub(crate) struct Stories {
 }
 
 impl Stories {
+    fn slot(&self, home: HomeId) -> Arc<Mutex<Kept>> {
+        let mut kept = self.kept.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
+        Arc::clone(kept.entry(home).or_default())
+    }
+
     /// The story of a household as of the log's present state, whoever wrote it, and by kind how many of its events
     /// are not understood.
     pub(crate) async fn get(
         &self,
-        readers: &SqlitePool,
-        path: &Path,
+        from: &Source,
         home: HomeId,
     ) -> Result<(Arc<Story>, BTreeMap<String, usize>), StoreError> {
-        let slot = {
-            let mut kept = self.kept.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
-            Arc::clone(kept.entry(home).or_default())
-        };
+        let slot = self.slot(home);
         let mut kept = slot.lock().await;
-        let sql = StoreError::sql(path);
-        let mut db = readers.acquire().await.map_err(&sql)?;
-        let now = log::revision(&mut db).await.map_err(&sql)?;
-        if now > kept.at {
-            // One view of the log for both questions, or an event stored between them would be skipped for ever.
-            let mut view = db.begin().await.map_err(&sql)?;
-            let now = log::revision(&mut view).await.map_err(&sql)?;
-            let log::Gained { events: gained, later } = log::gained(&mut view, path, home, kept.at).await?;
-            view.commit().await.map_err(&sql)?;
-            for (kind, n) in later {
-                *kept.later.entry(kind).or_default() += n;
-            }
-            if gained.len() > ANEW {
-                let known = kept.story.ledger().all().cloned();
-                let story = Story::from_events(known.chain(gained.into_iter().map(|l| l.event)));
-                kept.story = Arc::new(story);
-            } else if !gained.is_empty() {
-                // Copies only where somebody still reads the story as it was.
-                let story = Arc::make_mut(&mut kept.story);
-                for logged in gained {
-                    story.add(logged.event);
-                }
-            }
-            kept.at = now;
+        let now = revision(from).await?;
+        if kept.at == Revision(0) && now > kept.at {
+            kept.begin(from, home).await?;
         }
-        Ok((Arc::clone(&kept.story), kept.later.clone()))
+        if now > kept.at {
+            kept.catch_up(from, home, now).await?;
+            let gained = kept.story.ledger().len() - kept.saved.min(kept.story.ledger().len());
+            if gained >= GAINED.max(kept.saved / SHARE) {
+                kept.save(from, home);
+            }
+        }
+        let mut later = BTreeMap::new();
+        for (_, kind) in &kept.later {
+            *later.entry(kind.clone()).or_default() += 1;
+        }
+        Ok((Arc::clone(&kept.story), later))
     }
+
+    /// Makes a snapshot of every story that gained much since its last, and waits until they are written.
+    pub(crate) async fn save(&self, from: &Source) {
+        let slots: Vec<_> = {
+            let kept = self.kept.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
+            kept.iter().map(|(home, slot)| (*home, Arc::clone(slot))).collect()
+        };
+        for (home, slot) in slots {
+            let mut kept = slot.lock().await;
+            kept.saved().await;
+            if kept.story.ledger().len() >= kept.saved + GAINED_AT_STOP {
+                kept.save(from, home);
+                kept.saved().await;
+            }
+        }
+    }
+}
+
+async fn revision(from: &Source) -> Result<Revision, StoreError> {
+    let sql = StoreError::sql(&from.path);
+    let mut db = from.readers.acquire().await.map_err(&sql)?;
+    log::revision(&mut db).await.map_err(&sql)
+}
+
+impl Kept {
+    /// Begins with the snapshot, if there is one of this log.
+    async fn begin(&mut self, from: &Source, home: HomeId) -> Result<(), StoreError> {
+        let Some(Snapshot { at, mut events, unread, .. }) = trusted(from, home).await? else { return Ok(()) };
+        let saved = events.len();
+        // What an older version could not read, this one may.
+        let sql = StoreError::sql(&from.path);
+        let again = log::at(&mut *from.readers.acquire().await.map_err(&sql)?, &from.path, &unread).await?;
+        events.extend(again.events);
+        (self.at, self.saved, self.later) = (at, saved, again.later);
+        self.story = put_together(events).await?;
+        Ok(())
+    }
+
+    async fn catch_up(&mut self, from: &Source, home: HomeId, now: Revision) -> Result<(), StoreError> {
+        let log::Gained { events, later } = log::gained(&from.readers, &from.path, home, (self.at, now)).await?;
+        if events.len() > ANEW {
+            let known = self.story.ledger().all_shared().cloned();
+            self.story = put_together(known.chain(events).collect()).await?;
+        } else if !events.is_empty() {
+            // Where somebody still reads the story as it was, what it holds is shared with it.
+            let story = Arc::make_mut(&mut self.story);
+            for event in events {
+                story.add(event);
+            }
+        }
+        self.later.extend(later);
+        self.at = now;
+        Ok(())
+    }
+
+    /// Begins to write a snapshot, if that is worth it. Nothing waits for it, and nothing stops where it fails.
+    fn save(&mut self, from: &Source, home: HomeId) {
+        let busy = self.saving.as_ref().is_some_and(|s| !s.is_finished());
+        if !from.writable || busy || self.story.ledger().len() < WORTH_A_SNAPSHOT {
+            return;
+        }
+        let (story, at) = (Arc::clone(&self.story), self.at);
+        let unread: Vec<i64> = self.later.iter().map(|(seq, _)| *seq).collect();
+        let (readers, dir) = (from.readers.clone(), from.dir.clone());
+        // Also where it fails: it is tried again when as many have come again.
+        self.saved = story.ledger().len();
+        self.saving = Some(tokio::spawn(async move {
+            let landmarks = async { log::ids_at(&mut *readers.acquire().await?, &spread_to(at)).await }.await;
+            let landmarks = match landmarks {
+                Ok(landmarks) => landmarks,
+                Err(error) => return tracing::warn!("No snapshot was made: {error}. Nothing is lost."),
+            };
+            let write = move || snapshot::write(&dir, home, (at, unread, landmarks), story.ledger().all());
+            if let Ok(Err(error)) = spawn_blocking(write).await {
+                tracing::warn!("No snapshot was made: {error}. Nothing is lost; the next start takes longer.");
+            }
+        }));
+    }
+
+    /// Waits until a snapshot that is being written is.
+    async fn saved(&mut self) {
+        if let Some(saving) = self.saving.take() {
+            // Whatever went wrong was told.
+            let _ = saving.await;
+        }
+    }
+}
+
+/// The snapshot of a household, if it is whole and of this log.
+pub(crate) async fn trusted(from: &Source, home: HomeId) -> Result<Option<Snapshot>, StoreError> {
+    let dir = from.dir.clone();
+    let read = spawn_blocking(move || snapshot::read(&dir, home)).await.map_err(|_| StoreError::Closed)?;
+    let found = match read {
+        Ok(None) => return Ok(None),
+        Ok(Some(found)) => found,
+        Err(why) => {
+            passed_over(home, &why.to_string());
+            return Ok(None);
+        }
+    };
+    let sql = StoreError::sql(&from.path);
+    let mut db = from.readers.acquire().await.map_err(&sql)?;
+    let places: Vec<i64> = found.landmarks.iter().map(|(seq, _)| *seq).collect();
+    let here = log::ids_at(&mut db, &places).await.map_err(&sql)?;
+    let ours = places.contains(&found.at.0) && found.landmarks == here;
+    if !ours {
+        passed_over(home, "it is of another notebook, or of another state of this one");
+    }
+    Ok(ours.then_some(found))
+}
+
+fn passed_over(home: HomeId, why: &str) {
+    tracing::warn!("The snapshot of {home} is passed over: {why}. All is read from the log, and a new one is made.");
+}
+
+async fn put_together(events: Vec<Arc<Event>>) -> Result<Arc<Story>, StoreError> {
+    spawn_blocking(|| Arc::new(Story::from_events(events))).await.map_err(|_| StoreError::Closed)
+}
+
+/// Places over all of a log up to a place, and at its end.
+fn spread_to(at: Revision) -> Vec<i64> {
+    let spread =
+        (1..=SPREAD).map(|n| (i128::from(at.0) * i128::from(n) / i128::from(SPREAD)).try_into().unwrap_or(at.0));
+    let mut places: Vec<i64> = spread.chain(at.0 - AT_END..=at.0).filter(|seq| *seq > 0).collect();
+    places.sort_unstable();
+    places.dedup();
+    places
 }

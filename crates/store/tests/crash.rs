@@ -5,6 +5,8 @@
 mod common;
 #[path = "crash/mixed.rs"]
 mod mixed;
+#[path = "crash/snapshots.rs"]
+mod snapshots;
 
 use common::*;
 use mixed::{Dice, Outcome};
@@ -92,6 +94,9 @@ fn main() {
     if args.get(1).map(String::as_str) == Some("--append-to") {
         return runtime.block_on(append_all(Path::new(&args[2])));
     }
+    if args.get(1).map(String::as_str) == Some("--snapshots-in") {
+        return runtime.block_on(snapshots::grow(Path::new(&args[2]), args[3].parse().unwrap()));
+    }
     if args.get(1).map(String::as_str) == Some("--work-on") {
         let (from, seed, fills) = (args[3].parse().unwrap(), args[4].parse().unwrap(), args[5].parse().unwrap());
         return runtime.block_on(mixed::work(Path::new(&args[2]), from, seed, fills));
@@ -104,6 +109,7 @@ fn main() {
     }
     two_processes_on_one_file(&runtime);
     one_by_one(&runtime);
+    snapshots::killed(&runtime, 12);
     mixed_kills(&runtime, 30);
 }
 

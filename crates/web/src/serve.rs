@@ -83,7 +83,7 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
     // Before anything else, so that a stop is orderly from the start.
     let stop = told_to_stop()?;
     let said = |what: &str| eprintln!("{what}");
-    let store = Store::open_saying(&config.data, &said).await.map_err(|e| ServeError::Store(e.into()))?;
+    let store = Store::open_at_once(&config.data, &said).await.map_err(|e| ServeError::Store(e.into()))?;
     let access = if config.lan.is_some() {
         let paired = if config.secure { SAFELY_PAIRED_FILE } else { PAIRED_FILE };
         Access::home_network(&config.data.join(paired), config.show_code.clone())?
@@ -98,12 +98,15 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
         .transpose()?;
     let at = SocketAddr::new(config.lan.unwrap_or(Ipv4Addr::LOCALHOST.into()), config.port);
     let listener = TcpListener::bind(at).await.map_err(|source| ServeError::Port { at, source })?;
-    // A large notebook takes a second or two to read; begin before the first page is asked for.
+    // A large notebook takes a moment to read; begin before the first page is asked for.
     let early = store.clone();
     tokio::spawn(async move {
         if let Ok(Some(home)) = early.home().await {
             // Whatever is wrong is told by the first page, which reads the same.
             let _ = early.story(home).await;
+        }
+        if let Err(error) = early.look_through().await {
+            tracing::error!("{error}. Nothing more is written to it.");
         }
     });
     let at = listener.local_addr()?;

@@ -13,6 +13,8 @@ use std::process::ExitCode;
 
 /// Most bytes read from standard input by `log`.
 const MOST_INPUT: u64 = 64 << 20;
+/// After an import of so many events the next start is made quick at once.
+const MANY: usize = 5_000;
 /// Problems printed; the rest is counted.
 const PRINTED: usize = 40;
 
@@ -87,6 +89,9 @@ pub async fn import(dir: &Path, file: &Path, yes: bool, others: Others) -> Resul
     } else if yes {
         let done = store.commit(preview, others).await?;
         say!("Imported {} events; {} were known already.", done.new, done.duplicates);
+        if done.new >= MANY {
+            store.read_ahead().await?;
+        }
         if recordings > 0 {
             let clips = store.take_recordings(file).await?;
             say!(

@@ -57,6 +57,9 @@ pub async fn check(dir: &Path) -> Result<ExitCode, CliError> {
     let store = existing_store(dir).await?;
     let found = store.check().await?;
     say!("{} events, {} recordings looked at.", found.events, found.clips);
+    if found.snapshots > 0 {
+        say!("{} snapshots hold what the log holds.", found.snapshots);
+    }
     for (kind, n) in &found.later {
         say!("{n} of kind {kind} are not understood: a later version wrote them. They are kept, not shown.");
     }

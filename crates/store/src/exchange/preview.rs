@@ -4,10 +4,10 @@ use super::Format;
 use super::derive::Occurrences;
 use super::names::Names;
 use super::resolve::{Context, Resolved, resolve};
-use super::rows::{self, Raw, problem};
+use super::rows::{self, Glance, Raw, problem};
 use crate::error::StoreError;
 use crate::homes::{self, Others, Shares};
-use crate::log::{self, Written};
+use crate::log::{self, Revision, Written};
 use crate::store::Store;
 use crate::writer::{self, Appended};
 use sayso_model::{EventId, HomeId, Moment, Problems, Zone};
@@ -135,13 +135,9 @@ impl Store {
         let (mut seen, mut cards) = (BTreeSet::new(), Vec::new());
         let mut first = |row: Result<Raw<'_>, Vec<RowProblem>>| {
             let Ok(raw) = row else { return };
-            let home = raw.value.get("home").and_then(Value::as_str).and_then(|h| h.parse().ok());
+            let Glance { home, card } = raw.glance();
             seen.extend(home);
-            let body = raw.value.get("body");
-            let kind = body.and_then(|b| b.get("kind")).and_then(Value::as_str);
-            if let (Some(body), true) = (body, kind.is_some_and(|k| k.ends_with("_card"))) {
-                cards.push((home, body.clone()));
-            }
+            cards.extend(card.map(|body| (home, body)));
         };
         if let Err(problem) = rows::read(text, options.format, &mut first) {
             preview.bad(vec![problem]);
@@ -203,7 +199,9 @@ impl Store {
             }
         }
         let ids: Vec<EventId> = rows.iter().map(|(_, w, _, _)| w.id).collect();
-        let stored = {
+        let stored = if self.revision().await? == Revision(0) {
+            BTreeMap::new()
+        } else {
             let sql = StoreError::sql(&self.inner.path);
             let mut db = self.inner.readers.acquire().await.map_err(&sql)?;
             log::contents(&mut db, &ids).await.map_err(&sql)?

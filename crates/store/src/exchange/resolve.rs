@@ -8,7 +8,7 @@ use super::fields::{Fields, Leaf, Shape, sheet};
 use super::local_time;
 use super::names::{NAMED, Names};
 use super::preview::RowProblem;
-use super::rows::{Raw, join, problem};
+use super::rows::{Given, Raw, join, problem};
 use crate::log::Written;
 use sayso_model::*;
 use serde_json::{Map, Value};
@@ -49,7 +49,18 @@ pub(super) fn resolve(
     raw: Raw<'_>,
     occurrences: &mut Occurrences,
 ) -> Result<Resolved, Vec<RowProblem>> {
-    let (line, mut value, written) = (raw.line, raw.value, raw.text);
+    let line = raw.line;
+    let checked = |event: &Event, at: &dyn Fn(&str) -> String| {
+        let told = |Problems(found): Problems| found.into_iter().map(|p| problem(line, &at(&p.field), "", p.what));
+        event.check().map_err(|problems| told(problems).collect::<Vec<_>>())
+    };
+    let (mut value, written) = match raw.given {
+        Given::Whole(event) => {
+            let field = |path: &str| path.to_owned();
+            return checked(&event, &field).map(|()| Resolved::Event { event: *event, own_id: true });
+        }
+        Given::Object(value, written) => (value, written),
+    };
     let one = |field: &str, found: &str, wanted: &str| vec![problem(line, field, found, wanted)];
     let Some(event) = value.as_object_mut() else { return Err(one("line", "", "an event")) };
     event.retain(|_, v| !v.is_null());
@@ -86,9 +97,7 @@ pub(super) fn resolve(
     let shown = walk.kind.clone();
     let at = |path: &str| if context.format == Format::Csv { column(&shown, path) } else { path.to_owned() };
     let mut event: Event = serde_json::from_value(value).map_err(|e| one("line", &e.to_string(), "a sound event"))?;
-    event.check().map_err(|Problems(found)| {
-        found.into_iter().map(|p| problem(line, &at(&p.field), "", p.what)).collect::<Vec<_>>()
-    })?;
+    checked(&event, &at)?;
     if !own_id {
         event.id = EventId(occurrences.id(&event).map_err(|e| one("line", &e.to_string(), "a sound event"))?);
     }

@@ -5,11 +5,12 @@ use super::cells::{self, ENVELOPE, WHOLE};
 use super::earlier;
 use super::fields::{find, sheet};
 use super::preview::RowProblem;
+use sayso_model::{Event, HomeId};
 use serde_json::{Map, Value};
 use std::borrow::Cow;
 
 /// The most bytes a file may have.
-pub const MOST_FILE_BYTES: usize = 256 * 1024 * 1024;
+pub const MOST_FILE_BYTES: usize = 1024 * 1024 * 1024;
 
 /// The most bytes a line may have.
 pub const MOST_LINE_BYTES: usize = 256 * 1024;
@@ -18,9 +19,41 @@ pub const MOST_LINE_BYTES: usize = 256 * 1024;
 #[derive(Debug)]
 pub(super) struct Raw<'a> {
     pub line: u64,
-    pub value: Value,
-    /// The event as it was written, where the file holds it as JSON.
-    pub text: Option<Cow<'a, str>>,
+    pub given: Given<'a>,
+}
+
+/// An event as a file gives it.
+#[derive(Debug)]
+pub(super) enum Given<'a> {
+    /// Letter for letter as an export writes it: nothing is to be filled in or put right.
+    Whole(Box<Event>),
+    /// An object, and the text it was read from where the file holds it as JSON.
+    Object(Value, Option<Cow<'a, str>>),
+}
+
+/// What the first look takes from a row: its household and, where it is a card, its body.
+pub(super) struct Glance {
+    pub home: Option<HomeId>,
+    pub card: Option<Value>,
+}
+
+impl Raw<'_> {
+    pub fn glance(&self) -> Glance {
+        match &self.given {
+            Given::Whole(event) => {
+                let card = event.body.kind().name().ends_with("_card");
+                let body = if card { serde_json::to_value(&event.body).ok() } else { None };
+                Glance { home: Some(event.home), card: body }
+            }
+            Given::Object(value, _) => {
+                let home = value.get("home").and_then(Value::as_str).and_then(|h| h.parse().ok());
+                let body = value.get("body");
+                let kind = body.and_then(|b| b.get("kind")).and_then(Value::as_str);
+                let card = kind.is_some_and(|k| k.ends_with("_card"));
+                Glance { home, card: body.filter(|_| card).cloned() }
+            }
+        }
+    }
 }
 
 pub(super) fn problem(line: u64, field: &str, found: &str, wanted: impl Into<String>) -> RowProblem {
@@ -79,10 +112,15 @@ fn json_lines<'a>(text: &'a str, each: &mut dyn FnMut(Row<'a>)) {
 
 /// A whole event as JSON.
 fn whole<'a>(line: u64, field: &str, json: Cow<'a, str>) -> Row<'a> {
+    if let Ok(event) = serde_json::from_str::<Event>(&json)
+        && serde_json::to_string(&event).is_ok_and(|again| again == json)
+    {
+        return Ok(Raw { line, given: Given::Whole(Box::new(event)) });
+    }
     match serde_json::from_str::<Value>(&json) {
         Ok(mut value) if value.is_object() => {
             earlier::event(&mut value);
-            Ok(Raw { line, value, text: Some(json) })
+            Ok(Raw { line, given: Given::Object(value, Some(json)) })
         }
         Ok(_) => Err(vec![problem(line, field, &json, "one event as a JSON object, from { to }")]),
         Err(e) => {
@@ -237,7 +275,7 @@ fn row<'a>(columns: &[(String, Column)], record: &csv::StringRecord, line: u64) 
     event.insert("body".to_owned(), body);
     let mut value = Value::Object(event);
     earlier::event(&mut value);
-    Ok(Raw { line, value, text: None })
+    Ok(Raw { line, given: Given::Object(value, None) })
 }
 
 /// Puts a value at a dotted path.
