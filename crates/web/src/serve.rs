@@ -10,10 +10,14 @@ use std::net::{IpAddr, Ipv4Addr, SocketAddr};
 use std::path::PathBuf;
 use std::pin::Pin;
 use std::sync::Arc;
+use std::time::Duration;
 use tokio::net::TcpListener;
 
 /// The file of the home's own certificate authority in the data directory.
 const AUTHORITY_FILE: &str = "home-authority.pem";
+
+/// So long after the start the file is looked through: the first pages come first.
+const SETTLED: Duration = Duration::from_secs(10);
 
 /// What to serve, and to whom.
 #[derive(Clone)]
@@ -105,6 +109,7 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
             // Whatever is wrong is told by the first page, which reads the same.
             let _ = early.story(home).await;
         }
+        tokio::time::sleep(SETTLED).await;
         if let Err(error) = early.look_through().await {
             tracing::error!("{error}. Nothing more is written to it.");
         }
