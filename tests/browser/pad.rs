@@ -37,7 +37,8 @@ async fn what_it_did_then_completes_a_delivery_also_after_that_was_sent() {
     assert_eq!(first.len(), 1, "one delivery");
     assert_eq!(first[0].1, None, "it left before it was told");
     assert!(new.iter().any(|e| matches!(&e.body, Body::Correction(c) if c.of == first[0].0)));
-    let Body::Delivery(now) = after.ledger().standing(first[0].0).unwrap().body else { panic!("a delivery") };
+    let standing = after.ledger().standing(first[0].0).unwrap();
+    let Body::Delivery(now) = &standing.body else { panic!("a delivery") };
     assert_eq!((now.then, now.word), (Some(Then::Took), card.word));
 }
 
