@@ -1,4 +1,4 @@
-//! Every command and flag, in one place; help comes from here.
+//! Every command and flag, in one place; help, completions and manual pages come from here.
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use sayso_model::{CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseStop, CaseUnit, Day};
@@ -350,6 +350,17 @@ pub enum Command {
     Check {
         #[command(flatten)]
         data: Data,
+    },
+    /// Write what a shell completes commands and flags by to standard output.
+    Completions {
+        /// Shell.
+        shell: clap_complete::Shell,
+    },
+    /// Write the manual pages, one a command.
+    Man {
+        /// Folder for them; made if it is not there.
+        #[arg(long, value_name = "DIR")]
+        to: PathBuf,
     },
     /// Run the estimators on simulated animals whose truth is known, and write tables and plots.
     Lab {

@@ -54,6 +54,8 @@ async fn run(cli: Cli) -> Result<ExitCode, CliError> {
         Command::Backup { data, file } => commands::keep::backup(&data.data, &file).await?,
         Command::Restore { data, file, others } => commands::keep::restore(&data.data, &file, others.into()).await?,
         Command::Lab { quick, out, seed, only } => lab::run(&lab::LabArgs { quick, out, seed, only })?,
+        Command::Completions { shell } => commands::describe::completions(shell),
+        Command::Man { to } => commands::describe::man(&to)?,
         Command::Enrol { data, word, record, file } => {
             return commands::enrol::enrol(&data.data, &word, file.as_deref(), record).await;
         }

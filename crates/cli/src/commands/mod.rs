@@ -1,5 +1,6 @@
 //! One file a group of commands.
 
+pub mod describe;
 pub mod design;
 pub mod devices;
 pub mod enrol;
