@@ -79,3 +79,21 @@ fn an_export_cut_off_by_its_reader_says_nothing_and_fails() {
     assert!(!done.status.success());
     assert_eq!(String::from_utf8_lossy(&done.stderr), "");
 }
+
+#[test]
+fn one_mistake_in_many_rows_is_told_once_and_a_backup_is_referred_to_its_command() {
+    let outside = tempfile::tempdir().unwrap();
+    let path = |name: &str| outside.path().join(name).to_str().unwrap().to_owned();
+    let (data, table) = (path("one"), path("diary.csv"));
+    assert!(log(Path::new(&data), &remark(1, 1, "a")).status.success());
+    let rows: String = (10..40).map(|m| format!("remarc,2026-03-01 10:{m},x\n")).collect();
+    std::fs::write(&table, format!("kind,happened_at,text\n{rows}")).unwrap();
+    let told = out(&sayso(&["import", "--data", &data, &table]));
+    assert_eq!(told.matches("remarc").count(), 1, "{told}");
+    assert!(told.contains("kind, 30 times (lines 2, 3, 4, 5, 6 and more)"), "{told}");
+
+    let copy = path("copy.sayso");
+    assert!(sayso(&["backup", "--data", &data, &copy]).status.success());
+    let referred = sayso(&["import", "--data", &data, &copy]);
+    assert!(!referred.status.success() && out(&referred).contains("sayso restore"), "{}", out(&referred));
+}

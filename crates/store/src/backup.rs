@@ -36,11 +36,11 @@ impl Store {
         let folder = to.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or_else(|| Path::new("."));
         aside::tidy(folder);
         let aside = Aside::beside(to)?;
-        let made = self.make(aside.path()).await?;
+        let made = self.make_backup(aside.path()).await?;
         aside.place().map(|bytes| BackedUp { bytes, ..made })
     }
 
-    async fn make(&self, part: &Path) -> Result<BackedUp, StoreError> {
+    pub(crate) async fn make_backup(&self, part: &Path) -> Result<BackedUp, StoreError> {
         let (path, text) = (&self.inner.path, part.to_string_lossy().into_owned());
         let sql = StoreError::sql(part);
         let mut live = self.inner.alone.connect().await.map_err(StoreError::sql(path))?;

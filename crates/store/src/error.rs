@@ -68,6 +68,11 @@ pub enum StoreError {
         /// What is wrong with it.
         what: String,
     },
+    /// The file is nothing that can be taken in.
+    #[error(
+        "{0} is none of the files that can be taken in: a table (.csv), lines of JSON (.jsonl or .ndjson), an archive (.tar) or a backup (.sayso)"
+    )]
+    UnknownFile(String),
     /// The file holds events of households that the notebook does not, and nobody said to take them in.
     #[error("{} holds events of another household: {who}. Nothing was stored; to keep several households in one notebook, say so", path.display())]
     OtherHome {

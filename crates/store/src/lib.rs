@@ -10,6 +10,7 @@ mod clips;
 mod digest;
 mod error;
 mod exchange;
+mod held;
 mod homes;
 mod incoming;
 mod log;
@@ -27,9 +28,11 @@ pub use check::Checked;
 pub use clips::{ClipHash, MOST_CLIP_BYTES};
 pub use error::StoreError;
 pub use exchange::{
-    Archived, ClipsBrought, ColumnHelp, Format, ImportOptions, Imported, MOST_FILE_BYTES, MOST_LINE_BYTES,
-    MOST_PROBLEMS, Preview, RowProblem, columns_of, events_of_archive, labelled,
+    Archived, ClipsBrought, ColumnHelp, FaultKind, Faults, FileKind, Format, ImportOptions, Imported, Look,
+    MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem, TakenIn, columns_of, events_of_archive,
+    labelled,
 };
+pub use held::HeldFile;
 pub use homes::{Others, Share, Shares};
 pub use incoming::read_event;
 pub use log::{Logged, Revision};

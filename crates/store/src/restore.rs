@@ -5,7 +5,7 @@ use crate::clips::{self, ClipHash};
 use crate::digest::{self, Digest};
 use crate::error::StoreError;
 use crate::homes::{self, Others, Shares};
-use crate::log::Written;
+use crate::log::{self, Written};
 use crate::open;
 use crate::row;
 use crate::store::Store;
@@ -53,6 +53,19 @@ impl Store {
     /// where it holds events of a household that this notebook does not and `others` refuses them; nothing is stored
     /// then.
     pub async fn restore(&self, from: &Path, others: Others) -> Result<Restored, StoreError> {
+        self.read_backup(from, Some(others)).await
+    }
+
+    /// Says what [`Store::restore`] would do, from the same reading. Nothing is stored.
+    ///
+    /// # Errors
+    /// As [`Store::restore`], other households aside: they are part of the answer.
+    pub async fn look_at_backup(&self, from: &Path) -> Result<Restored, StoreError> {
+        self.read_backup(from, None).await
+    }
+
+    /// Reads a backup, and stores what is missing here where `store` says whose.
+    async fn read_backup(&self, from: &Path, store: Option<Others>) -> Result<Restored, StoreError> {
         let bad = |what: &str| StoreError::BadBackup { path: from.to_owned(), what: what.to_owned() };
         if !from.is_file() {
             return Err(bad("there is no such file"));
@@ -66,7 +79,7 @@ impl Store {
         let mut view = backup.begin().await.map_err(StoreError::sql(from))?;
         restored.digest = verify(&mut view, from, schema, &mut restored).await?;
         self.mark_others(&mut restored.homes).await?;
-        if others == Others::Refuse && restored.homes.values().any(|share| share.other) {
+        if store == Some(Others::Refuse) && restored.homes.values().any(|share| share.other) {
             let who = homes::in_words(&restored.homes, true);
             return Err(StoreError::OtherHome { path: from.to_owned(), who });
         }
@@ -79,7 +92,11 @@ impl Store {
             let sound = page.into_iter().filter(|row| row.fault().is_none());
             let page: Vec<Written> = sound.map(|row| Written { asked_in: true, ..Written::from(row) }).collect();
             let ids: Vec<EventId> = page.iter().map(|w| w.id).collect();
-            for (id, outcome) in ids.into_iter().zip(self.append_written(page).await?) {
+            let outcomes = match store {
+                Some(_) => self.append_written(page).await?,
+                None => self.outcomes(&page, &ids).await?,
+            };
+            for (id, outcome) in ids.into_iter().zip(outcomes) {
                 match outcome {
                     Appended::New => restored.new += 1,
                     Appended::Duplicate => restored.known += 1,
@@ -87,16 +104,30 @@ impl Store {
                 }
             }
         }
-        self.restore_clips(&mut view, from, &mut restored).await?;
+        self.restore_clips(&mut view, from, store.is_some(), &mut restored).await?;
         view.commit().await.map_err(StoreError::sql(from))?;
         backup.close().await.map_err(StoreError::sql(from))?;
         Ok(restored)
+    }
+
+    /// What storing events would answer, from what is stored.
+    async fn outcomes(&self, page: &[Written], ids: &[EventId]) -> Result<Vec<Appended>, StoreError> {
+        let sql = StoreError::sql(&self.inner.path);
+        let mut db = self.inner.readers.acquire().await.map_err(&sql)?;
+        let stored = log::contents(&mut db, ids).await.map_err(&sql)?;
+        let outcome = |written: &Written| match stored.get(&written.id) {
+            None => Appended::New,
+            Some(known) if written.is(known) => Appended::Duplicate,
+            Some(_) => Appended::Conflict,
+        };
+        Ok(page.iter().map(outcome).collect())
     }
 
     async fn restore_clips(
         &self,
         backup: &mut SqliteConnection,
         from: &Path,
+        store: bool,
         restored: &mut Restored,
     ) -> Result<(), StoreError> {
         let sql = StoreError::sql(from);
@@ -112,7 +143,9 @@ impl Store {
             } else if matches!(self.clip(&hash).await, Ok(Some(_))) {
                 restored.clips_known += 1;
             } else {
-                self.put_clip(bytes).await?;
+                if store {
+                    self.put_clip(bytes).await?;
+                }
                 restored.clips_new += 1;
             }
         }

@@ -5,7 +5,7 @@ use crate::args::Form;
 use crate::error::CliError;
 use crate::out::say;
 use sayso_model::{Event, Problems};
-use sayso_store::{Appended, Format, ImportOptions, Others, Preview, StoreError, events_of_archive, read_event};
+use sayso_store::{Appended, FileKind, Format, Look, Others, Preview, StoreError, TakenIn, read_event};
 use serde_json::value::RawValue;
 use std::io::{BufWriter, ErrorKind, Read};
 use std::path::Path;
@@ -15,7 +15,7 @@ use std::process::ExitCode;
 const MOST_INPUT: u64 = 64 << 20;
 /// After an import of so many events the next start is made quick at once.
 const MANY: usize = 5_000;
-/// Problems printed; the rest is counted.
+/// Kinds of problems printed; the rest is counted.
 const PRINTED: usize = 40;
 
 /// Puts events from standard input into the log and answers one line an event.
@@ -62,21 +62,16 @@ fn events(text: &str) -> Result<Vec<Event>, CliError> {
 
 /// Previews a file and, if told to and nothing is wrong, imports it whole.
 pub async fn import(dir: &Path, file: &Path, yes: bool, others: Others) -> Result<ExitCode, CliError> {
-    let read = || std::fs::read(file).map_err(|source| CliError::File { path: file.to_owned(), source });
-    let (format, bytes, recordings) =
-        match file.extension().and_then(|e| e.to_str()).map(str::to_ascii_lowercase).as_deref() {
-            Some("csv") => (Format::Csv, read()?, 0),
-            Some("jsonl" | "ndjson") => (Format::JsonLines, read()?, 0),
-            Some("tar") => {
-                let (events, recordings) = events_of_archive(file)?;
-                (Format::JsonLines, events, recordings)
-            }
-            _ => return Err(CliError::said(format!("{}: the name must end in .csv, .jsonl or .tar", file.display()))),
-        };
+    let backup = || CliError::said(format!("{} is a backup; use `sayso restore`", file.display()));
+    let kind = FileKind::of(file, &file.display().to_string())?;
+    if kind == FileKind::Backup {
+        return Err(backup());
+    }
     let store = open_store(dir).await?;
-    let preview = store.preview(&bytes, &ImportOptions { format, home: None }).await?;
-    report(file, &preview);
-    if recordings > 0 {
+    let look = store.look_at(file, kind).await?;
+    let Look::Events { preview, recordings } = &look else { return Err(backup()) };
+    report(file, preview);
+    if *recordings > 0 {
         say!("  and {recordings} recordings");
     }
     let code = if preview.problem_count > 0 {
@@ -87,13 +82,13 @@ pub async fn import(dir: &Path, file: &Path, yes: bool, others: Others) -> Resul
         say!("To keep several households in this notebook, for good, add --take-in-other-home.");
         ExitCode::FAILURE
     } else if yes {
-        let done = store.commit(preview, others).await?;
+        let recordings = *recordings;
+        let TakenIn::Events(done, clips) = store.take_in(file, look, others).await? else { return Err(backup()) };
         say!("Imported {} events; {} were known already.", done.new, done.duplicates);
         if done.new >= MANY {
             store.read_ahead().await?;
         }
         if recordings > 0 {
-            let clips = store.take_recordings(file).await?;
             say!(
                 "{} recordings stored; {} were here already; {} damaged, left out.",
                 clips.new,
@@ -136,11 +131,13 @@ fn report(file: &Path, preview: &Preview) {
     if let Some((first, last)) = preview.span {
         say!("  from {first} to {last}");
     }
-    for problem in preview.problems.iter().take(PRINTED) {
-        say!("  {}: {problem}", file.display());
+    let kinds = preview.faults.kinds();
+    for kind in kinds.iter().take(PRINTED) {
+        say!("  {}: {kind}", file.display());
     }
-    if preview.problem_count > PRINTED {
-        say!("  ... and {} more", preview.problem_count - PRINTED);
+    let told: usize = kinds.iter().take(PRINTED).map(|kind| kind.count).sum();
+    if preview.problem_count > told {
+        say!("  ... and {} more", preview.problem_count - told);
     }
 }
 

@@ -6,6 +6,7 @@ use crate::aside::{self, Aside};
 use crate::clips::{ClipHash, MOST_CLIP_BYTES};
 use crate::error::StoreError;
 use crate::store::Store;
+use std::fs::File;
 use std::io::{BufReader, BufWriter, Read, Seek, SeekFrom, Write};
 use std::path::Path;
 
@@ -54,6 +55,13 @@ impl Store {
         }
         aside::tidy(to.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or_else(|| Path::new(".")));
         let mut aside = Aside::beside(to)?;
+        let done = self.write_archive(aside.file(), to).await?;
+        aside.place()?;
+        Ok(done)
+    }
+
+    /// Writes an archive to an open file, called `to` where something goes wrong.
+    pub(crate) async fn write_archive(&self, file: &mut File, to: &Path) -> Result<Archived, StoreError> {
         let io = || StoreError::io(to);
         // How long an entry is stands before it, so the events are written to a nameless file first.
         let mut events = BufWriter::new(tempfile::tempfile_in(self.dir()).map_err(StoreError::io(self.dir()))?);
@@ -61,7 +69,7 @@ impl Store {
         let mut events = events.into_inner().map_err(|e| io()(e.into_error()))?;
         let length = events.stream_position().map_err(io())?;
         events.seek(SeekFrom::Start(0)).map_err(io())?;
-        let mut out = tar::Builder::new(BufWriter::new(aside.file()));
+        let mut out = tar::Builder::new(BufWriter::new(file));
         add(&mut out, READ_ME.0, READ_ME.1.len() as u64, READ_ME.1.as_bytes()).map_err(io())?;
         add(&mut out, EVENTS, length, BufReader::new(events)).map_err(io())?;
         for hash in self.clips().await? {
@@ -78,8 +86,6 @@ impl Store {
         }
         let mut out = out.into_inner().map_err(io())?;
         out.flush().map_err(io())?;
-        drop(out);
-        aside.place()?;
         Ok(done)
     }
 

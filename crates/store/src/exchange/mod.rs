@@ -2,10 +2,12 @@
 //! field needs no change here.
 
 mod archive;
+mod brought;
 mod cells;
 mod derive;
 mod earlier;
 mod export;
+mod faults;
 mod fields;
 mod help;
 mod local_time;
@@ -15,7 +17,9 @@ mod resolve;
 mod rows;
 
 pub use archive::{Archived, ClipsBrought, events_of_archive};
+pub use brought::{FileKind, Look, TakenIn};
 pub use derive::labelled;
+pub use faults::{FaultKind, Faults};
 pub(crate) use fields::is_note;
 pub use help::{ColumnHelp, columns_of};
 pub use preview::{ImportOptions, Imported, MOST_PROBLEMS, Preview, RowProblem};

@@ -2,6 +2,7 @@
 
 use super::Format;
 use super::derive::Occurrences;
+use super::faults::Faults;
 use super::names::Names;
 use super::resolve::{Context, Resolved, resolve};
 use super::rows::{self, Glance, Raw, problem};
@@ -63,10 +64,14 @@ pub struct Preview {
     pub duplicates: usize,
     /// Rows that cannot be imported.
     pub bad_rows: usize,
+    /// Those of them whose id another event has.
+    pub conflicts: usize,
     /// What is wrong, the first [`MOST_PROBLEMS`] of them.
     pub problems: Vec<RowProblem>,
     /// All problems, those not listed among them.
     pub problem_count: usize,
+    /// The same by kind.
+    pub faults: Faults,
     /// New rows by kind.
     pub kinds: BTreeMap<&'static str, usize>,
     /// New rows that this version does not understand, by the name of their kind: a later version wrote them. They
@@ -92,8 +97,10 @@ impl Preview {
         Self {
             rows: self.rows.saturating_sub(self.bad_rows),
             bad_rows: 0,
+            conflicts: 0,
             problems: Vec::new(),
             problem_count: 0,
+            faults: Faults::default(),
             ..self
         }
     }
@@ -101,6 +108,7 @@ impl Preview {
     fn bad(&mut self, problems: Vec<RowProblem>) {
         self.bad_rows += 1;
         self.problem_count += problems.len();
+        problems.iter().for_each(|problem| self.faults.add(problem));
         self.problems.extend(problems);
         self.problems.truncate(MOST_PROBLEMS);
     }
@@ -212,12 +220,15 @@ impl Store {
             match stored.get(&written.id).or_else(earlier) {
                 // An id made from the content says that the content is known.
                 Some(known) if !own_id || written.is(known) => preview.duplicates += 1,
-                Some(_) => preview.bad(vec![problem(
-                    line,
-                    "id",
-                    &written.id.to_string(),
-                    "an id of its own: another event has this one; to put an event right, add a correction",
-                )]),
+                Some(_) => {
+                    preview.conflicts += 1;
+                    preview.bad(vec![problem(
+                        line,
+                        "id",
+                        &written.id.to_string(),
+                        "an id of its own: another event has this one; to put an event right, add a correction",
+                    )]);
+                }
                 None => {
                     match &event {
                         Some(event) => {

@@ -1,0 +1,79 @@
+//! A file kept in the notebook's folder for a while: brought to be looked at, or made to be sent. Nobody else may read
+//! it, and it is removed when it is let go.
+
+use crate::aside::Aside;
+use crate::error::StoreError;
+use crate::exchange::Archived;
+use crate::store::Store;
+use std::fs::File;
+use std::io::Write;
+use std::path::Path;
+
+/// Such a file. Dropped, it is removed; after a crash it is cleared away when the notebook is opened.
+pub struct HeldFile(Aside);
+
+impl std::fmt::Debug for HeldFile {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_tuple("HeldFile").field(&self.path()).finish()
+    }
+}
+
+impl HeldFile {
+    /// Where it is while it is held.
+    #[must_use]
+    pub fn path(&self) -> &Path {
+        self.0.path()
+    }
+
+    /// Writes on at its end.
+    ///
+    /// # Errors
+    /// [`StoreError::DiskFull`], [`StoreError::Io`].
+    pub fn write(&mut self, bytes: &[u8]) -> Result<(), StoreError> {
+        let path = self.0.path().to_owned();
+        self.0.file().write_all(bytes).map_err(StoreError::io(&path))
+    }
+
+    /// Lets it go, and gives what is in it: where the system can, the name is gone at once.
+    ///
+    /// # Errors
+    /// [`StoreError::Io`].
+    pub fn into_file(self) -> Result<File, StoreError> {
+        File::open(self.path()).map_err(StoreError::io(self.path()))
+    }
+}
+
+impl Store {
+    /// Begins an empty file.
+    ///
+    /// # Errors
+    /// [`StoreError::Unwritable`] where the notebook may only be read; [`StoreError::Io`].
+    pub fn hold_file(&self) -> Result<HeldFile, StoreError> {
+        if self.is_read_only() {
+            let what = "it may only be read here".to_owned();
+            return Err(StoreError::Unwritable { path: self.dir().to_owned(), what });
+        }
+        Aside::beside(&self.dir().join("held")).map(HeldFile)
+    }
+
+    /// A backup to be sent, as [`Store::backup`] makes it.
+    ///
+    /// # Errors
+    /// As [`Store::backup`].
+    pub async fn held_backup(&self) -> Result<HeldFile, StoreError> {
+        let held = self.hold_file()?;
+        self.make_backup(held.path()).await?;
+        Ok(held)
+    }
+
+    /// An archive to be sent, as [`Store::export_archive`] makes it, and what is in it.
+    ///
+    /// # Errors
+    /// As [`Store::export_archive`].
+    pub async fn held_archive(&self) -> Result<(HeldFile, Archived), StoreError> {
+        let mut held = self.hold_file()?;
+        let path = held.path().to_owned();
+        let done = self.write_archive(held.0.file(), &path).await?;
+        Ok((held, done))
+    }
+}
