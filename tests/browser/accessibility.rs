@@ -18,6 +18,17 @@ return [...document.querySelectorAll('a, button, select, summary, input:not([typ
   return r.height < 43.5;
 }).map((e) => e.outerHTML.slice(0, 160));";
 
+/// Brings a table as a person does; gives the address of its preview.
+async fn brought(browser: &Browser, server: &Server, table: &str) -> String {
+    let dir = tempfile::tempdir().unwrap();
+    let file = dir.path().join("diary.csv");
+    std::fs::write(&file, table).unwrap();
+    browser.goto(&server.url("/exchange")).await;
+    browser.css("input[type=file]").await.send_keys(file.to_str().unwrap()).await.unwrap();
+    browser.follow("main form button").await;
+    browser.page.current_url().await.unwrap().path().to_owned()
+}
+
 #[tokio::test(flavor = "multi_thread")]
 async fn every_page_passes_the_rules_in_light_and_dark() {
     let axe =
@@ -36,6 +47,8 @@ async fn every_page_passes_the_rules_in_light_and_dark() {
     store.close().await.unwrap();
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
+    let preview =
+        brought(&browser, &server, "kind,happened_at,text\nremark,2026-03-01 10:00,rain\nremarc,2026-03-01,\n").await;
     let pages = [
         format!("/l/{who}/today"),
         format!("/l/{who}/board"),
@@ -60,6 +73,8 @@ async fn every_page_passes_the_rules_in_light_and_dark() {
         format!("/people/animal/{who}"),
         "/people".into(),
         "/people/reward/new".into(),
+        "/exchange".into(),
+        preview,
         "/sheets".into(),
         "/agreement".into(),
         "/methods".into(),

@@ -3,6 +3,7 @@
 use crate::access::Access;
 use crate::kept::Kept;
 use crate::listening::Seats;
+use crate::pages::exchange::Waiting;
 use crate::secure::Authority;
 use crate::store::Store;
 use sayso_model::Moment;
@@ -21,6 +22,8 @@ pub struct AppState {
     pub authority: Option<Arc<Authority>>,
     /// Who listens to which board.
     pub seats: Arc<Seats>,
+    /// Files that wait to be taken in.
+    pub brought: Arc<Waiting>,
     /// What was worked out and still holds.
     pub kept: Arc<Kept>,
     clock: fn() -> Moment,
@@ -36,6 +39,7 @@ impl AppState {
             access: Arc::new(access),
             authority: None,
             seats: Arc::default(),
+            brought: Arc::default(),
             kept: Arc::default(),
             clock: machine_clock,
             stopping: watch::Sender::new(false),

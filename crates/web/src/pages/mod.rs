@@ -6,6 +6,7 @@ pub mod checks;
 pub mod days;
 pub mod designs;
 pub mod evidence;
+pub mod exchange;
 pub mod heard;
 pub mod homes;
 pub mod likes;
@@ -48,6 +49,7 @@ pub fn router() -> Router<AppState> {
         .merge(listen::router())
         .merge(agreement::router())
         .merge(days::router())
+        .merge(exchange::router())
         .merge(methods::router())
         .merge(words::router())
         .merge(sheets::router())

@@ -37,7 +37,7 @@ pub fn view(page: &Page) -> Markup {
                     dt { "Name" } dd { @match home { Some(h) => (h.name.as_str()), None => "not named yet" } }
                     dt { "Time zone" } dd { (page.zone.name()) }
                 }
-                p { a.button href="/people/home" { "Change" } " " a.button href="/devices" { "Devices that may read this" } }
+                p { a.button href="/people/home" { "Change" } " " a.button href="/exchange" { "Files in and out" } " " a.button href="/devices" { "Devices that may read this" } }
             }
             (put_away(page))
         },

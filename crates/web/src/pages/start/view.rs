@@ -27,6 +27,7 @@ pub fn view() -> Markup {
                 datalist #zones { @for z in Zone::all() { option value=(z) {} } }
                 button.primary.wide { "Begin" }
             }
+            p { "Kept a notebook or a diary before? " a href="/exchange" { "Bring in a file" } " instead." }
             p.quiet { "Sayso helps to notice and to count. It is no substitute for a veterinarian or a qualified behaviour professional." }
         },
     )

@@ -1,0 +1,157 @@
+//! Files in and out: a file is brought, looked at, and only then taken in; everything can be taken out as a file.
+
+mod out;
+mod report;
+mod upload;
+mod view;
+mod waiting;
+
+pub use waiting::Waiting;
+
+use crate::error::Error;
+use crate::form::Form;
+use crate::layout::{Tab, bare, layout};
+use crate::page::Page;
+use crate::state::AppState;
+use axum::Router;
+use axum::extract::{DefaultBodyLimit, FromRequestParts, Path, Request};
+use axum::http::request::Parts;
+use axum::response::Redirect;
+use axum::routing::{get, post};
+use maud::Markup;
+use report::Report;
+use sayso_store::{Look, Others};
+use serde::Deserialize;
+use upload::{MOST_UPLOAD, received};
+use uuid::Uuid;
+use waiting::Waits;
+
+/// What a form puts around its file.
+const FRAME: usize = 64 << 10;
+
+/// Routes of the pages.
+pub fn router() -> Router<AppState> {
+    Router::new()
+        .route("/exchange", get(show).post(bring))
+        .route("/exchange/archive.tar", get(out::archive))
+        .route("/exchange/backup.sayso", get(out::backup))
+        .route("/exchange/{id}", get(look).post(take_in))
+        .route("/exchange/{id}/away", post(away))
+        .layer(DefaultBodyLimit::max(MOST_UPLOAD + FRAME))
+}
+
+/// Who asks: a page of a household, or, in an empty notebook, no page yet.
+struct Visitor {
+    state: AppState,
+    page: Option<Box<Page>>,
+}
+
+impl FromRequestParts<AppState> for Visitor {
+    type Rejection = Error;
+
+    async fn from_request_parts(parts: &mut Parts, state: &AppState) -> Result<Self, Error> {
+        let page = match Page::from_request_parts(parts, state).await {
+            Ok(page) => Some(Box::new(page)),
+            Err(Error::NoHome) => None,
+            Err(other) => return Err(other),
+        };
+        Ok(Self { state: state.clone(), page })
+    }
+}
+
+impl Visitor {
+    fn framed(&self, title: &str, body: Markup) -> Markup {
+        match &self.page {
+            Some(page) => layout(page, Tab::People, title, body),
+            None => bare(title, body),
+        }
+    }
+
+    /// What was brought under this id and is still here.
+    fn waits(&self, id: Uuid) -> Result<Waits, Error> {
+        let gone = || Error::NotFound("This file is not kept here any more. Choose it again.".into());
+        self.state.brought.get(id, self.state.now()).ok_or_else(gone)
+    }
+}
+
+async fn show(visitor: Visitor) -> Markup {
+    visitor.framed("Files in and out", view::begin(visitor.page.is_some()))
+}
+
+async fn bring(visitor: Visitor, request: Request) -> Result<Redirect, Error> {
+    let upload = received(&visitor.state.store, request).await?;
+    let id = visitor.state.brought.put(upload, visitor.state.now());
+    Ok(Redirect::to(&address(id)))
+}
+
+fn address(id: Uuid) -> String {
+    format!("/exchange/{id}")
+}
+
+/// What the file would bring, or, once it was taken in, what it brought.
+async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
+    let upload = match visitor.waits(id)? {
+        Waits::Done(report) => return Ok(visitor.framed("Taken in", report::view(&report))),
+        Waits::Upload(upload) => upload,
+    };
+    let look = upload.look(&visitor.state.store).await.inspect_err(|_| visitor.state.brought.remove(id))?;
+    Ok(visitor.framed("Look before you take it in", view::look(&upload.name, &address(id), &look)))
+}
+
+/// What a person decided, having seen the preview.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Decided {
+    take_in_other_home: Option<Yes>,
+    leave_out_faulty_rows: Option<Yes>,
+}
+
+/// A ticked box.
+#[derive(Clone, Copy, Deserialize)]
+#[serde(rename_all = "snake_case")]
+enum Yes {
+    Yes,
+}
+
+async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Decided>) -> Result<Redirect, Error> {
+    // Sent twice, it was done once.
+    let Waits::Upload(upload) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
+    let store = &visitor.state.store;
+    let look = decided_on(upload.look(store).await?, &decided)?;
+    let others = if decided.take_in_other_home.is_some() { Others::TakeIn } else { Others::Refuse };
+    let done = store.take_in(upload.file.path(), look, others).await.map_err(|e| upload.unfit(e))?;
+    let report = Report { name: upload.name.clone(), done };
+    tracing::info!("Took in a file: {}.", report.counts());
+    visitor.state.brought.done(id, report);
+    Ok(Redirect::to(&address(id)))
+}
+
+/// The same as it was decided on; refused where something is left to decide.
+fn decided_on(look: Look, decided: &Decided) -> Result<Look, Error> {
+    let others = look.others();
+    if !others.is_empty() && decided.take_in_other_home.is_none() {
+        let what = format!(
+            "is another one than this notebook's: {others}. Tick \u{201c}{}\u{201d} if it should come in",
+            view::OTHER_HOME
+        );
+        return Err(Error::refused("home", what));
+    }
+    Ok(match look {
+        Look::Events { preview, recordings } if preview.bad_rows > 0 => {
+            if decided.leave_out_faulty_rows.is_none() {
+                let what = format!(
+                    "has faults. Put them right in the file and bring it again, or tick \u{201c}{}\u{201d}",
+                    view::LEAVE_OUT
+                );
+                return Err(Error::refused("file", what));
+            }
+            Look::Events { preview: preview.without_bad_rows(), recordings }
+        }
+        look => look,
+    })
+}
+
+async fn away(visitor: Visitor, Path(id): Path<Uuid>) -> Redirect {
+    visitor.state.brought.remove(id);
+    Redirect::to("/exchange")
+}

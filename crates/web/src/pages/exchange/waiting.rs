@@ -1,0 +1,71 @@
+//! Files that were brought and wait for a decision, and for a while what became of them.
+
+use super::report::Report;
+use super::upload::Upload;
+use sayso_model::Moment;
+use std::collections::VecDeque;
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+use uuid::Uuid;
+
+/// Files kept at once; a further one takes the place of the oldest.
+const MOST: usize = 4;
+/// How long one is kept, in seconds: time to look at it and ask somebody.
+const KEPT_S: f64 = 3_600.0;
+
+/// What is kept under an id.
+#[derive(Clone, Debug)]
+pub enum Waits {
+    /// A file; gone from the disk once nobody holds this any more.
+    Upload(Arc<Upload>),
+    /// What taking it in did.
+    Done(Arc<Report>),
+}
+
+struct Kept {
+    id: Uuid,
+    since: Moment,
+    what: Waits,
+}
+
+/// All that wait, the oldest first.
+#[derive(Default)]
+pub struct Waiting(Mutex<VecDeque<Kept>>);
+
+impl Waiting {
+    fn lock(&self) -> MutexGuard<'_, VecDeque<Kept>> {
+        self.0.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// Keeps a file; answers the id it is found by.
+    pub(super) fn put(&self, upload: Upload, now: Moment) -> Uuid {
+        let id = Uuid::now_v7();
+        let mut all = self.fresh(now);
+        while all.len() >= MOST {
+            all.pop_front();
+        }
+        all.push_back(Kept { id, since: now, what: Waits::Upload(Arc::new(upload)) });
+        id
+    }
+
+    /// All that are still kept now.
+    fn fresh(&self, now: Moment) -> MutexGuard<'_, VecDeque<Kept>> {
+        let mut all = self.lock();
+        all.retain(|kept| now.seconds_since(kept.since) < KEPT_S);
+        all
+    }
+
+    pub(super) fn get(&self, id: Uuid, now: Moment) -> Option<Waits> {
+        self.fresh(now).iter().find(|kept| kept.id == id).map(|kept| kept.what.clone())
+    }
+
+    /// Lets the file go and keeps what became of it.
+    pub(super) fn done(&self, id: Uuid, report: Report) {
+        if let Some(kept) = self.lock().iter_mut().find(|kept| kept.id == id) {
+            kept.what = Waits::Done(Arc::new(report));
+        }
+    }
+
+    pub(super) fn remove(&self, id: Uuid) {
+        self.lock().retain(|kept| kept.id != id);
+    }
+}
