@@ -1,10 +1,10 @@
 //! How quickly a file is heard, and how much memory that takes; beside it, the plain way in SciPy.
 //!
-//! `speed [--minutes 60] [--python PYTHON]`. Makes a busy home by rule (a press or somebody talking every four seconds,
-//! on average), hears it as a file with 12 and 60 words on one thread and with 12 on all, each in a process of its own,
-//! and prints hours of sound a minute of processor time (or of waiting, for all threads together). With `--python` also
+//! `speed [--minutes 60] [--python PYTHON] [--keep FOLDER]`. Makes a busy home by rule (a press or somebody talking every
+//! four seconds, on average), hears it as a file with 12 and 60 words on one thread and with 12 on all, each in a process
+//! of its own, and prints hours of sound a minute of processor time (or of waiting, for all threads together). With `--python` also
 //! runs `benches/listen/fftconvolve.py` over the first two minutes. Processor time and memory are read from /proc, so
-//! only on Linux.
+//! only on Linux. With `--keep` the sound stays, as a corpus for `hear`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 #[path = "../tests/common/mod.rs"]
@@ -84,7 +84,9 @@ fn main() {
         return one(args[i + 1].parse().unwrap(), args[i + 2].parse().unwrap(), Path::new(&args[i + 3]));
     }
     let minutes: u64 = value("--minutes").map_or(60, |v| v.parse().expect("a number"));
-    let folder = std::env::temp_dir().join(format!("sayso-speed-{}", std::process::id()));
+    let kept = value("--keep").map(std::path::PathBuf::from);
+    let passing = std::env::temp_dir().join(format!("sayso-speed-{}", std::process::id()));
+    let folder = kept.clone().unwrap_or(passing);
     std::fs::create_dir_all(&folder).expect("a temporary folder");
     let sound: Vec<f32> = (0..minutes).flat_map(minute).collect();
     wav(&folder.join("sound.wav"), &sound);
@@ -108,5 +110,7 @@ fn main() {
         let done = Command::new(python).arg(script).arg(&folder).status();
         assert!(done.expect("python").success());
     }
-    std::fs::remove_dir_all(&folder).expect("clearing up");
+    if kept.is_none() {
+        std::fs::remove_dir_all(&folder).expect("clearing up");
+    }
 }

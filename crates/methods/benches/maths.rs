@@ -1,6 +1,7 @@
 //! The maths beside Python's scientific stack: the same data, one run, answers compared.
 //!
-//! `cargo bench -p sayso-methods --bench maths` (add `-- layout` for the rows whose name holds "layout"). Needs Python 3
+//! `cargo bench -p sayso-methods --bench maths` (add `-- layout` for the rows whose name holds "layout",
+//! `--quick` to run each once). Needs Python 3
 //! and, the first time, a network for its packages. What it measured: `docs/lab/speed.md`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
@@ -20,11 +21,15 @@ use sayso_methods::understanding::MonteCarlo;
 use sayso_methods::understanding::association::{Association, PressIn, Unit, association};
 use serde_json::{Value, json};
 use std::hint::black_box;
+use std::sync::atomic::{AtomicBool, Ordering::Relaxed};
 use std::time::Instant;
 
 fn main() {
     let wanted = std::env::args().skip(1).find(|a| !a.starts_with('-')).unwrap_or_default();
-    let mut library = Library::start();
+    if std::env::args().any(|a| a == "--quick") {
+        ONCE.store(true, Relaxed);
+    }
+    let mut library = Library::start(ONCE.load(Relaxed));
     let cores = std::thread::available_parallelism().map_or(0, usize::from);
     println!("{}; {cores} cores; times in ms, least of several runs; ratio = library / ours\n", library.versions);
     println!(
@@ -44,6 +49,9 @@ fn main() {
     }
 }
 
+/// Whether to run everything once, to see whether the machinery works.
+static ONCE: AtomicBool = AtomicBool::new(false);
+
 /// Runs once at least, and again while two processor seconds last: least times, last answer.
 fn timed<T>(mut run: impl FnMut() -> T) -> (Times, T) {
     let mut least = Times { wall: f64::INFINITY, cpu: f64::INFINITY };
@@ -55,7 +63,7 @@ fn timed<T>(mut run: impl FnMut() -> T) -> (Times, T) {
         least.wall = least.wall.min(begin.elapsed().as_secs_f64() * 1e3);
         least.cpu = least.cpu.min(cpu * 1e3);
         (spent, runs) = (spent + cpu, runs + 1);
-        if spent > 2.0 || runs >= 200 {
+        if spent > 2.0 || runs >= 200 || ONCE.load(Relaxed) {
             return (least, answer);
         }
     }

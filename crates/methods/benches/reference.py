@@ -7,6 +7,7 @@ Reading files and turning them into the form a library wants is not timed.
 
 import json
 import math
+import os
 import sys
 import time
 import warnings
@@ -34,7 +35,11 @@ def read(folder, name):
     raise FileNotFoundError(f"{folder}/{name}")
 
 
-def timed(run, budget=2.0, most=200):
+# Most runs of each row; one for a quick look.
+RUNS = int(os.environ.get("RUNS") or 200)
+
+
+def timed(run, budget=2.0, most=RUNS):
     """Runs once at least, and again while the processor budget lasts: least wall and processor ms, last answer."""
     wall = cpu = math.inf
     spent = runs = 0

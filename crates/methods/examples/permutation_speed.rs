@@ -1,6 +1,6 @@
 //! How long 10 000 rearrangements of 100 000 presses take, by the length of the sessions.
 //!
-//! `cargo run --release -p sayso-methods --example permutation_speed`
+//! `cargo run --release -p sayso-methods --example permutation_speed` (add a number of presses for a quick look).
 #![allow(clippy::unwrap_used, clippy::expect_used)]
 
 use rand_xoshiro::Xoshiro256PlusPlus;
@@ -19,7 +19,7 @@ fn processor_seconds() -> f64 {
 }
 
 fn main() {
-    let presses = 100_000;
+    let presses: usize = std::env::args().nth(1).map_or(100_000, |n| n.parse().expect("a number of presses"));
     println!("{presses} presses, 10 words, 4 outcomes (half of them the commonest), seed 1");
     println!("session  unit     drawn  seconds  processor seconds  p overall");
     for length in [20, 100, 1_000, 10_000, 100_000] {

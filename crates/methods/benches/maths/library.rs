@@ -29,8 +29,8 @@ pub struct Library {
 }
 
 impl Library {
-    /// Starts the library side, making its environment first where it is missing or out of date.
-    pub fn start() -> Self {
+    /// Starts the library side, making its environment first where it is missing or out of date; `once`: a single run of each row.
+    pub fn start(once: bool) -> Self {
         let python = environment();
         let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("benches/reference.py");
         let mut command = Command::new(python);
@@ -38,6 +38,7 @@ impl Library {
         let piped = command
             .env("OPENBLAS_NUM_THREADS", "1")
             .env("OMP_NUM_THREADS", "1")
+            .env("RUNS", if once { "1" } else { "" })
             .arg(script)
             .stdin(Stdio::piped())
             .stdout(Stdio::piped());
