@@ -73,7 +73,7 @@ mod tests {
         let all = commands();
         for (path, command) in &all {
             let file = to.join(format!("{}.1", path.join("-")));
-            let page = std::fs::read_to_string(&file).unwrap_or_else(|e| panic!("{}: {e}", file.display()));
+            let page = std::fs::read_to_string(&file).unwrap();
             assert!(page.contains(".SH NAME"), "{page}");
             for flag in command.get_arguments().filter_map(|a| a.get_long()) {
                 assert!(page.contains(&flag.replace('-', "\\-")), "{}: no --{flag}", file.display());
