@@ -17,7 +17,7 @@ pub fn line(text: Arguments<'_>) {
     }
 }
 
-/// `println!` through [`line`].
+/// `println!` through [`line()`].
 macro_rules! say {
     () => { $crate::out::line(format_args!("")) };
     ($($text:tt)*) => { $crate::out::line(format_args!($($text)*)) };

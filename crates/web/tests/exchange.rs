@@ -64,6 +64,7 @@ async fn a_table_is_looked_at_first_and_then_taken_in_once() {
         .does_not_say("notes")
         .says("<dt>New</dt><dd class=\"num\">2</dd>")
         .says("The house by the park")
+        .says("<dd class=\"num\">2026-03-01</dd>")
         .does_not_say("checkbox");
     assert_eq!((events(&home).await, held(&home)), (before, 1));
     assert_eq!(home.post(&to, &[]).await.kept().to, to);

@@ -1,7 +1,7 @@
 //! Likes by hour of day: each item's strength may rise and fall once a day.
 //!
 //! Sources: first harmonic of a daily cycle (K. V. Mardia & P. E. Jupp 2000, Directional Statistics, 11.3), in the conditional
-//! logit of [`super::bradley_terry`]; p-value by permuting the hours between sessions (E. S. Edgington 1995, Randomization Tests),
+//! logit of [`super::bradley_terry()`]; p-value by permuting the hours between sessions (E. S. Edgington 1995, Randomization Tests),
 //! so that choices of one session stay together.
 
 use super::{

@@ -20,6 +20,7 @@ use axum::response::Redirect;
 use axum::routing::{get, post};
 use maud::Markup;
 use report::Report;
+use sayso_model::Zone;
 use sayso_store::{Look, Others};
 use serde::Deserialize;
 use upload::{MOST_UPLOAD, received};
@@ -95,7 +96,8 @@ async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
         Waits::Upload(upload) => upload,
     };
     let look = upload.look(&visitor.state.store).await.inspect_err(|_| visitor.state.brought.remove(id))?;
-    Ok(visitor.framed("Look before you take it in", view::look(&upload.name, &address(id), &look)))
+    let zone = visitor.page.as_ref().map_or_else(Zone::utc, |page| page.zone.clone());
+    Ok(visitor.framed("Look before you take it in", view::look(&upload.name, &address(id), &look, &zone)))
 }
 
 /// What a person decided, having seen the preview.

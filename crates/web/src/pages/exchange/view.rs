@@ -1,5 +1,6 @@
 use super::upload::{FIELD, MOST_UPLOAD};
 use maud::{Markup, html};
+use sayso_model::Zone;
 use sayso_store::{FaultKind, Look, Preview, Restored, Shares};
 
 /// The box that lets another household in.
@@ -53,11 +54,11 @@ pub fn begin(has_home: bool) -> Markup {
     }
 }
 
-/// What a file would bring, and what there is to decide.
-pub fn look(name: &str, to: &str, look: &Look) -> Markup {
+/// What a file would bring, with days as they are in `zone`, and what there is to decide.
+pub fn look(name: &str, to: &str, look: &Look, zone: &Zone) -> Markup {
     let (told, brings, leave_out) = match look {
         Look::Events { preview, recordings } => {
-            (events(preview, *recordings), preview.new + recordings > 0, preview.bad_rows)
+            (events(preview, *recordings, zone), preview.new + recordings > 0, preview.bad_rows)
         }
         Look::Backup(found) => (backup(found), found.new + found.clips_new > 0, 0),
     };
@@ -90,7 +91,7 @@ pub fn look(name: &str, to: &str, look: &Look) -> Markup {
     }
 }
 
-fn events(preview: &Preview, recordings: usize) -> Markup {
+fn events(preview: &Preview, recordings: usize, zone: &Zone) -> Markup {
     let kinds = preview.faults.kinds();
     let told: usize = kinds.iter().take(MOST_SHOWN).map(|kind| kind.count).sum();
     html! {
@@ -101,7 +102,9 @@ fn events(preview: &Preview, recordings: usize) -> Markup {
             dt { "Another event has their id" } dd.num { (preview.conflicts) }
             dt { "With other faults" } dd.num { (preview.bad_rows.saturating_sub(preview.conflicts)) }
             @if recordings > 0 { dt { "Recordings" } dd.num { (recordings) } }
-            @if let Some((first, last)) = preview.span { dt { "From" } dd.num { (first) } dt { "To" } dd.num { (last) } }
+            @if let Some((first, last)) = preview.span.map(|(a, b)| (a.day(zone), b.day(zone))) {
+                dt { "Days" } dd.num { (first) @if last != first { " to " (last) } }
+            }
         }
         @if !preview.kinds.is_empty() {
             details { summary { "New events by kind" }
