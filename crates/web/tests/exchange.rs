@@ -231,8 +231,8 @@ async fn an_archive_and_a_backup_begin_an_empty_notebook() {
         assert_eq!(ask(Request::get(&to), Vec::new()).await.unwrap().status(), StatusCode::OK);
         let taken = Request::post(&to).header(header::CONTENT_TYPE, "application/x-www-form-urlencoded");
         assert_eq!(ask(taken, Vec::new()).await.unwrap().status(), StatusCode::SEE_OTHER);
-        let home = store.home().await.unwrap().unwrap();
-        let story = store.story(home).await.unwrap();
+        let held = store.home().await.unwrap().unwrap();
+        let story = store.story(held).await.unwrap();
         assert_eq!(story.ledger().len(), events(&home).await, "{name}");
         assert_eq!(story.of::<Remark>(home.animal).count(), 2);
     }
