@@ -249,12 +249,6 @@ pub fn hours_of_exposure(from: Moment, to: Moment, zone: &Zone) -> [f64; 24] {
     hours
 }
 
-/// The people behind some presses.
-#[must_use]
-pub fn people(answered: &[Answered<'_>]) -> BTreeSet<PersonId> {
-    answered.iter().filter_map(|a| a.press.person().or_else(|| a.delivery.and_then(|d| d.person()))).collect()
-}
-
 /// Events of the last `days` household days up to `now`, today included.
 #[must_use]
 pub fn since(now: Moment, days: i32, zone: &Zone) -> Moment {

@@ -285,8 +285,7 @@ def ruptures_pelt(request):
 
 
 def waits(request):
-    times, events = read(request["dir"], "times"), read(request["dir"], "events").astype(bool)
-    return times, events, read(request["dir"], "groups").astype(bool)
+    return read(request["dir"], "times"), read(request["dir"], "events").astype(bool)
 
 
 def curve(request, time, times, survival, low, high):
@@ -297,7 +296,7 @@ def curve(request, time, times, survival, low, high):
 
 def lifelines_curve(request):
     """`KaplanMeierFitter.fit`, which makes the interval too."""
-    times, events, _ = waits(request)
+    times, events = waits(request)
     time, fit = timed(lambda: lifelines.KaplanMeierFitter().fit(times, events))
     interval = fit.confidence_interval_.to_numpy()
     survival = fit.survival_function_.iloc[:, 0]
@@ -306,7 +305,7 @@ def lifelines_curve(request):
 
 def scipy_curve(request):
     """`scipy.stats.ecdf` of censored data, with its interval on the log-log scale."""
-    times, events, _ = waits(request)
+    times, events = waits(request)
     ended, still = times[events], times[~events]
 
     def fit():
@@ -316,24 +315,6 @@ def scipy_curve(request):
     time, (found, interval) = timed(fit)
     ends = interval.low.probabilities, interval.high.probabilities
     return curve(request, time, found.quantiles, found.probabilities, *ends)
-
-
-def lifelines_log_rank(request):
-    times, events, second = waits(request)
-    groups = times[~second], times[second], events[~second], events[second]
-    time, found = timed(lambda: lifelines.statistics.logrank_test(*groups))
-    return {**time, "answer": {"chi2": float(found.test_statistic), "p": float(found.p_value)}}
-
-
-def scipy_log_rank(request):
-    times, events, second = waits(request)
-
-    def part(group):
-        return scipy.stats.CensoredData(uncensored=times[group & events], right=times[group & ~events])
-
-    first, other = part(~second), part(second)
-    time, found = timed(lambda: scipy.stats.logrank(first, other))
-    return {**time, "answer": {"chi2": float(found.statistic) ** 2, "p": float(found.pvalue)}}
 
 
 # Layout ---------------------------------------------------------------------------------------------------------
@@ -364,7 +345,7 @@ def assignment(request):
 ROWS = {
     run.__name__: run
     for run in [permuted, random_table, episodes, choix_pairs, newton_pairs, numpy_pelt, ruptures_pelt]
-    + [lifelines_curve, scipy_curve, lifelines_log_rank, scipy_log_rank, assignment]
+    + [lifelines_curve, scipy_curve, assignment]
 }
 
 

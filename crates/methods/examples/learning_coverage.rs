@@ -10,8 +10,8 @@ use sayso_methods::demand::answers::{Answer, AnsweredPress, PIECES, after_answer
 use sayso_methods::learning::celeration::{ZeroRates, celeration, celeration_from_counts};
 use sayso_methods::learning::curve::{CurveSettings, LearningCurve, learning_curve};
 use sayso_methods::learning::phases::{Better, compare_phases};
-use sayso_methods::learning::pooled::{WordTrials, curve_of_one_word, pooled_learning_curves};
 use sayso_methods::learning::readiness::{SessionSigns, readiness};
+use sayso_methods::learning::shown::curve_by_day;
 
 struct Dice(Xoshiro256PlusPlus);
 
@@ -125,29 +125,17 @@ fn curves(animals: u64, first: u64) {
         ("never above chance", Truth::Never),
     ] {
         for trials in [20, 60] {
-            let (mut single, mut alone, mut pooled) = (Tally::default(), Tally::default(), Tally::default());
-            for home in 0..animals.div_ceil(6) {
-                let mut dice = Dice::seeded(first + home);
-                let words: Vec<(Vec<f64>, Vec<Option<bool>>)> = (0..6)
-                    .map(|_| {
-                        let truth = probabilities(truth, trials, &mut dice);
-                        let seen = truth.iter().map(|p| (!dice.yes(0.2)).then(|| dice.yes(*p))).collect();
-                        (truth, seen)
-                    })
-                    .collect();
-                for (truth, seen) in &words {
-                    single.add(&learning_curve(seen, CHANCE, &CurveSettings::default()).unwrap(), truth);
-                    alone.add(&curve_of_one_word(seen, CHANCE).unwrap(), truth);
-                }
-                let given: Vec<WordTrials> =
-                    words.iter().map(|word| WordTrials { trials: &word.1, chance: CHANCE }).collect();
-                for (curve, word) in pooled_learning_curves(&given).unwrap().curves.iter().flatten().zip(&words) {
-                    pooled.add(curve, &word.0);
-                }
+            let (mut single, mut shown) = (Tally::default(), Tally::default());
+            for animal in 0..animals {
+                let mut dice = Dice::seeded(first + animal);
+                let truth = probabilities(truth, trials, &mut dice);
+                let seen: Vec<Option<bool>> = truth.iter().map(|p| (!dice.yes(0.2)).then(|| dice.yes(*p))).collect();
+                let days: Vec<i32> = (0..trials as i32).map(|k| k / 4).collect();
+                single.add(&learning_curve(&seen, CHANCE, &CurveSettings::default()).unwrap(), &truth);
+                shown.add(&curve_by_day(&seen, &days, CHANCE).unwrap(), &truth);
             }
-            single.print(&format!("{name}, word alone (EM)"), trials);
-            alone.print(&format!("{name}, word alone (weak prior)"), trials);
-            pooled.print(&format!("{name}, 6 words pooled"), trials);
+            single.print(&format!("{name}, published (EM)"), trials);
+            shown.print(&format!("{name}, as shown"), trials);
         }
     }
 }

@@ -57,7 +57,6 @@ impl Hits {
 struct Coverage {
     strength: Hits,
     best: Hits,
-    preference: Hits,
     side: Hits,
     nothing: Hits,
     width: f64,
@@ -69,14 +68,11 @@ impl Coverage {
         for s in &fit.strengths {
             let inside = s.interval.contains(truth[s.item]);
             self.strength.count(inside);
-            self.width += s.interval.width();
+            self.width += s.interval.high - s.interval.low;
             if s.item == best {
                 self.best.count(inside);
             }
         }
-        // One pair a household: the pairs of one household stand or fall together.
-        let chance = 1.0 / (1.0 + (truth[1] - truth[0]).exp());
-        self.preference.count(fit.preference(0, 1).unwrap().interval.contains(chance));
         if let Some(term) = fit.side {
             self.side.count(term.interval.contains(side));
         }
@@ -87,10 +83,8 @@ impl Coverage {
 }
 
 fn pairs(homes: u64) {
-    println!(
-        "| items | rounds | spread | side | strength | best item | pair | side term | nothing | width | fixed prior |"
-    );
-    println!("| --: | --: | --: | --: | --: | --: | --: | --: | --: | --: | --: |");
+    println!("| items | rounds | spread | side | strength | best item | side term | nothing | width | fixed prior |");
+    println!("| --: | --: | --: | --: | --: | --: | --: | --: | --: | --: |");
     let mut line = 0;
     for items in [6, 8] {
         for rounds in [1_u16, 2, 3] {
@@ -117,10 +111,9 @@ fn pairs(homes: u64) {
                     }
                 }
                 println!(
-                    "| {items} | {rounds} | {spread} | {side} | {} | {} | {} | {} | {} | {:.2} | {} |",
+                    "| {items} | {rounds} | {spread} | {side} | {} | {} | {} | {} | {:.2} | {} |",
                     learned.strength.percent(),
                     learned.best.percent(),
-                    learned.preference.percent(),
                     learned.side.percent(),
                     learned.nothing.percent(),
                     learned.width / f64::from(learned.strength.of),
@@ -132,8 +125,8 @@ fn pairs(homes: u64) {
 }
 
 fn arrays(homes: u64) {
-    println!("| items | sessions | spread | strength | best item | pair | width | fixed prior |");
-    println!("| --: | --: | --: | --: | --: | --: | --: | --: |");
+    println!("| items | sessions | spread | strength | best item | width | fixed prior |");
+    println!("| --: | --: | --: | --: | --: | --: | --: |");
     let mut line = 1000;
     for items in [6, 8] {
         for sessions in [1, 2, 3, 5] {
@@ -162,10 +155,9 @@ fn arrays(homes: u64) {
                     }
                 }
                 println!(
-                    "| {items} | {sessions} | {spread} | {} | {} | {} | {:.2} | {} |",
+                    "| {items} | {sessions} | {spread} | {} | {} | {:.2} | {} |",
                     learned.strength.percent(),
                     learned.best.percent(),
-                    learned.preference.percent(),
                     learned.width / f64::from(learned.strength.of),
                     fixed.strength.percent(),
                 );

@@ -118,8 +118,6 @@ struct Coverage {
     strength: u32,
     best: u32,
     named: u32,
-    preference: u32,
-    true_preference: u32,
     width: f64,
 }
 
@@ -128,28 +126,23 @@ impl Coverage {
         let holds = |i: usize| fit.strengths[i].interval.contains(truth[i]);
         let best = (0..truth.len()).max_by(|a, b| truth[*a].total_cmp(&truth[*b])).unwrap();
         let ranking = fit.ranking();
-        let chance = |a: usize, b: usize| 1.0 / (1.0 + (truth[b] - truth[a]).exp());
-        let held = |a: usize, b: usize| u32::from(fit.preference(a, b).unwrap().interval.contains(chance(a, b)));
         self.homes += 1;
         self.items += truth.len() as u32;
         self.strength += (0..truth.len()).filter(|i| holds(*i)).count() as u32;
         self.best += u32::from(holds(best));
         self.named += u32::from(holds(ranking[0]));
-        self.preference += held(ranking[0], ranking[1]);
-        self.true_preference += held(best, if best == 1 { 2 } else { 1 });
-        self.width += fit.strengths[ranking[0]].interval.width();
+        let interval = fit.strengths[ranking[0]].interval;
+        self.width += interval.high - interval.low;
     }
 
     fn row(&self) -> String {
         let of = |k: u32, n: u32| 100.0 * f64::from(k) / f64::from(n);
         let n = self.homes;
         format!(
-            "{:.1} | {:.1} | {:.1} | {:.1} | {:.1} | {:.2}",
+            "{:.1} | {:.1} | {:.1} | {:.2}",
             of(self.strength, self.items),
             of(self.best, n),
             of(self.named, n),
-            of(self.preference, n),
-            of(self.true_preference, n),
             self.width / f64::from(n),
         )
     }
@@ -191,10 +184,8 @@ fn main() {
     let only = argument(3);
     let wanted = |name: &str| only.as_deref().is_none_or(|only| only == name);
     println!("{homes} simulated households a line, first seed {seed}.\n");
-    println!(
-        "| truth | items | trials | strengths | truly best | named best | named best over next | best over another | width |"
-    );
-    println!("| --- | --: | --- | --: | --: | --: | --: | --: | --: |");
+    println!("| truth | items | trials | strengths | truly best | named best | width |");
+    println!("| --- | --: | --- | --: | --: | --: | --: |");
     let formats = [
         (4, Format::Pairs(2)),
         (4, Format::Pairs(5)),

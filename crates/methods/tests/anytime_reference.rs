@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::cast_possible_truncation, clippy::indexing_slicing)]
 
 use sayso_methods::stats::Proportion;
-use sayso_methods::stats::confidence_sequence::{confidence_sequence, sitting_capital};
+use sayso_methods::stats::confidence_sequence::confidence_sequence;
 use sayso_methods::stats::evalue::{Bets, SwapCells, holm_on_maxima, swap_bets, table_bets};
 use sayso_methods::understanding::pooled_probes::{Answered, probe_evidence, trials_to_plan};
 use serde_json::Value;
@@ -98,14 +98,6 @@ fn shares_read_at_any_time() {
         let found = confidence_sequence(seen, number(&input["t_opt"])).unwrap();
         near(name, found.low, number(&expected["interval95"][0]));
         near(name, found.high, number(&expected["interval95"][1]));
-    });
-}
-
-#[test]
-fn capital_by_sitting() {
-    cases("betting capital", |name, input, expected| {
-        let shares: Vec<f64> = input["shares"].as_array().unwrap().iter().map(number).collect();
-        near(name, sitting_capital(&shares, number(&input["m"])).unwrap(), number(&expected["capital"]));
     });
 }
 

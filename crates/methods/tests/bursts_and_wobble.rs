@@ -3,7 +3,7 @@
 
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
-use sayso_methods::demand::change::{change_points, clumped_penalty, default_penalty};
+use sayso_methods::demand::change::{change_points_with_exposure, clumped_penalty, default_penalty};
 use sayso_methods::demand::rates::rates_by_bin;
 use sayso_methods::learning::shown::curve_by_day;
 use sayso_methods::stats::{Clumping, Count, Level, highest_stretch};
@@ -75,9 +75,9 @@ fn single_presses_keep_about_their_exact_interval() {
     let mut dice = Dice::new(8);
     let times = dice.bouts(200.0, 30, 1.0, false);
     let count = Count::new(times.len() as u64, 30.0).unwrap();
-    let wider = count.clumped_interval(Clumping::of_times(&times, 30.0).unwrap(), Level::P95).width();
+    let wider = count.clumped_interval(Clumping::of_times(&times, 30.0).unwrap(), Level::P95);
     let exact = count.interval(Level::P95);
-    assert!(wider < 1.25 * exact.width());
+    assert!(wider.high - wider.low < 1.25 * (exact.high - exact.low));
     assert_eq!(count.clumped_interval(Clumping::NONE, Level::P95), exact);
     // A rhythm of the day is no burst: everything at breakfast, one press a day and now and then two.
     let breakfast: Vec<f64> = (0..30).map(|d| f64::from(d) + 0.3).collect();
@@ -110,7 +110,9 @@ fn bursts_make_no_weekday_stand_out_and_no_change_of_rate() {
         };
         days_out += out(clumping);
         singly_out += out(Clumping::NONE);
-        let changed = |penalty| u32::from(!change_points(&days, penalty).unwrap().change_after.is_empty());
+        let changed = |penalty| {
+            u32::from(!change_points_with_exposure(&days, &[1.0; 56], penalty).unwrap().change_after.is_empty())
+        };
         changes += changed(clumped_penalty(56, clumping));
         singly_changes += changed(default_penalty(56));
     }

@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use proptest::prelude::*;
-use sayso_methods::demand::change::{change_points, change_points_with_exposure, default_penalty};
+use sayso_methods::demand::change::{change_points_with_exposure, default_penalty};
 use serde_json::Value;
 
 #[test]
@@ -17,7 +17,7 @@ fn every_change_point_case() {
         let counts: Vec<u64> =
             case["input"]["counts"].as_array().unwrap().iter().map(|v| v.as_u64().unwrap()).collect();
         let penalty = case["input"]["penalty"].as_f64().unwrap();
-        let found = change_points(&counts, penalty).unwrap();
+        let found = change_points_with_exposure(&counts, &vec![1.0; counts.len()], penalty).unwrap();
         let wanted: Vec<usize> = case["expected"]["change_after_index"]
             .as_array()
             .unwrap()

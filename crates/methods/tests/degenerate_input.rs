@@ -6,7 +6,7 @@ use proptest::prelude::*;
 use sayso_methods::demand::DemandError;
 use sayso_methods::demand::answers::{Answer, AnsweredPress, PIECES, after_answers};
 use sayso_methods::demand::bursts::{BurstSettings, bursts};
-use sayso_methods::demand::change::{change_points, change_points_with_exposure, default_penalty};
+use sayso_methods::demand::change::{change_points_with_exposure, default_penalty};
 use sayso_methods::demand::gaps::gaps;
 use sayso_methods::demand::rates::rates_by_bin;
 use sayso_methods::demand::thinning::{ThinningSession, next_step};
@@ -14,20 +14,17 @@ use sayso_methods::learning::LearningError;
 use sayso_methods::learning::celeration::{ZeroRates, celeration, celeration_from_counts};
 use sayso_methods::learning::curve::{CurveSettings, LearningCurve, learning_curve};
 use sayso_methods::learning::phases::{Better, compare_phases};
-use sayso_methods::learning::pooled::{WordTrials, pooled_learning_curves};
 use sayso_methods::learning::rank_sum::rank_sum;
 use sayso_methods::learning::readiness::{SessionSigns, readiness};
+use sayso_methods::learning::shown::curve_by_day;
 use sayso_methods::stats::evalue::{SwapCells, swap_bets, table_bets};
-use sayso_methods::stats::{Clumping, Interval, PMethod, Tail, TwoByTwo};
+use sayso_methods::stats::{Clumping, Interval, PMethod};
 use sayso_methods::understanding::accidents::{Contact, accidents};
 use sayso_methods::understanding::association::{PressIn, Unit, association};
-use sayso_methods::understanding::corrections::{AfterDelivery, Next, corrections};
-use sayso_methods::understanding::exact::stratified_exact;
 use sayso_methods::understanding::ladder::{Growth, LadderRule, WordEvidence, climb};
-use sayso_methods::understanding::probe::{ProbeDesign, ProbeTrial, analyse_probe, plan_probe};
+use sayso_methods::understanding::probe::{ProbeTrial, analyse_probe};
 use sayso_methods::understanding::sequences::{SequenceRule, TimedPress, sequences};
-use sayso_methods::understanding::uptake::uptake_by_word;
-use sayso_methods::understanding::{MonteCarlo, UnderstandingError, uptake};
+use sayso_methods::understanding::{MonteCarlo, UnderstandingError};
 
 fn proper(interval: Interval, least: f64, most: f64) {
     assert!(interval.low <= interval.high, "{interval:?}");
@@ -83,11 +80,9 @@ proptest! {
             }
             Err(error) => prop_assert_eq!(error, LearningError::NoObservations),
         }
-        if let Ok(pooled) =
-            pooled_learning_curves(&[WordTrials { trials: &trials, chance }, WordTrials { trials: &[], chance }])
-        {
-            sound(pooled.curves[0].as_ref().unwrap(), &trials);
-            prop_assert!(pooled.curves[1].is_none());
+        let days: Vec<i32> = (0..trials.len() as i32).map(|k| k / 5).collect();
+        if let Ok(shown) = curve_by_day(&trials, &days, chance) {
+            sound(&shown, &trials);
         }
     }
 
@@ -161,22 +156,6 @@ proptest! {
                 },
                 Err(error) => prop_assert_eq!(error, UnderstandingError::NoObservations),
             }
-        }
-        let answered: Vec<uptake::AnsweredPress> = rows
-            .iter()
-            .map(|r| uptake::AnsweredPress { session: r.0, word: r.1, item: r.2, fits: r.3, took: r.4 })
-            .collect();
-        for word in uptake_by_word(&answered, |session| session / 2).into_iter().flatten() {
-            probability(word.against_others.p);
-            probability(word.fitting.p);
-        }
-        let after: Vec<AfterDelivery> = rows
-            .iter()
-            .map(|r| AfterDelivery { word: r.1, right: r.3, next: [Next::SameWord, Next::OtherWord, Next::Nothing][r.2] })
-            .collect();
-        if let Ok(found) = corrections(&after) {
-            probability(found.again.p);
-            proper(found.after_wrong_interval, 0.0, 1.0);
         }
         let mut time = 0.0;
         let timed: Vec<TimedPress> = rows
@@ -296,16 +275,15 @@ proptest! {
 fn nothing_observed_is_said_so() {
     assert_eq!(learning_curve(&[], 0.5, &CurveSettings::default()), Err(LearningError::NoObservations));
     assert_eq!(learning_curve(&[None; 9], 0.5, &CurveSettings::default()), Err(LearningError::NoObservations));
-    assert_eq!(pooled_learning_curves(&[]), Err(LearningError::NoObservations));
+    assert_eq!(curve_by_day(&[], &[], 0.5), Err(LearningError::NoObservations));
     assert_eq!(readiness(&[SessionSigns::default(); 4]), Err(LearningError::NoObservations));
     assert_eq!(celeration(&[], &[], ZeroRates::LeaveOut), Err(LearningError::NoObservations));
     assert_eq!(celeration(&[1.0], &[0.0], ZeroRates::LeaveOut), Err(LearningError::NoObservations));
     assert_eq!(celeration(&[3.0, 3.0], &[1.0, 2.0], ZeroRates::LeaveOut), Err(LearningError::NoSpan { n: 2 }));
     assert_eq!(rank_sum(&[], &[1.0]), Err(LearningError::NoObservations));
     assert_eq!(association(&[], Unit::Press, MonteCarlo::seeded(1)), Err(UnderstandingError::NoObservations));
-    assert_eq!(corrections(&[]), Err(UnderstandingError::NoObservations));
     assert_eq!(analyse_probe(&[], 0.5), Err(UnderstandingError::NoObservations));
-    assert_eq!(change_points(&[], 1.0), Err(DemandError::NoObservations));
+    assert_eq!(change_points_with_exposure(&[], &[], 1.0), Err(DemandError::NoObservations));
     assert_eq!(rates_by_bin(&[0, 0], &[0.0, 0.0], Clumping::NONE), Err(DemandError::NoObservations));
     assert_eq!(gaps(&[], &[], &[]), Err(DemandError::NoObservations));
     assert_eq!(bursts(&[], &BurstSettings::default()), Ok(vec![]));
@@ -353,9 +331,6 @@ fn separation_and_sameness() {
     assert!(none.interval.unwrap().contains(1.0));
     let same = compare_phases(&[2.0; 6], &[2.0; 6], Better::Larger).unwrap();
     assert_eq!((same.nap, same.p, same.tau_u), (0.5, 1.0, 0.0));
-    let tables = [TwoByTwo([[4, 0], [6, 0]]), TwoByTwo([[0, 0], [0, 0]])];
-    let empty = stratified_exact(&tables, Tail::Greater).unwrap();
-    assert_eq!((empty.p, empty.informative), (1.0, 0));
     // Twenty presses in the same second are one burst, not an infinite one.
     let mut times = vec![0.0, 4000.0, 9000.0];
     times.extend([9000.0; 20]);
@@ -368,31 +343,26 @@ fn ten_years() {
     // Hourly counts with one change, daily trials, a press every half hour: all must simply come back.
     let hours = 87_600;
     let counts: Vec<u64> = (0..hours).map(|h| u64::from(h % 7 == 0) + u64::from(h > 50_000 && h % 3 == 0)).collect();
-    let found = change_points(&counts, default_penalty(hours)).unwrap();
+    let exposure = vec![1.0; hours];
+    let found = change_points_with_exposure(&counts, &exposure, default_penalty(hours)).unwrap();
     assert_eq!(found.change_after.len(), 1);
     assert!(found.change_after[0].abs_diff(50_001) < 10);
-    let quiet = change_points(&vec![0; hours], default_penalty(hours)).unwrap();
+    let quiet = change_points_with_exposure(&vec![0; hours], &exposure, default_penalty(hours)).unwrap();
     assert!(quiet.change_after.is_empty());
     let times: Vec<f64> = (0..100_000).map(|k| 1800.0 * f64::from(k)).collect();
     assert!(bursts(&times, &BurstSettings::default()).unwrap().is_empty());
     let trials: Vec<Option<bool>> = (0..3650).map(|k| (k % 5 > 0).then_some(k > 200 && k % 9 > 0)).collect();
-    let pooled = pooled_learning_curves(&[WordTrials { trials: &trials, chance: 0.5 }]).unwrap();
-    sound(pooled.curves[0].as_ref().unwrap(), &trials);
+    let days: Vec<i32> = (0..3650).collect();
+    sound(&curve_by_day(&trials, &days, 0.5).unwrap(), &trials);
     let sessions: Vec<SessionSigns> =
         (0..3650).map(|k| SessionSigns { offers: 3, joined: u32::from(k > 1000) * 3, ..Default::default() }).collect();
     assert!(readiness(&sessions).unwrap().now[2] > 0.9);
-    let tables: Vec<TwoByTwo> = (0..3650).map(|k| TwoByTwo([[2 + k % 2, 3 - k % 2], [3 - k % 2, 2 + k % 2]])).collect();
-    let exact = stratified_exact(&tables, Tail::Greater).unwrap();
-    assert!(exact.p > 0.0 && exact.p < 1.0);
     let (a, b): (Vec<f64>, Vec<f64>) = ((0..2000).map(f64::from).collect(), (500..2500).map(f64::from).collect());
     assert_eq!(rank_sum(&a, &b).unwrap().p_method, PMethod::Approximate);
 }
 
 #[test]
-fn planning_refuses_what_cannot_be_planned() {
-    assert!(plan_probe(&ProbeDesign::of(vec![1]), 1).is_err());
-    assert!(plan_probe(&ProbeDesign::of(vec![1, 1]), 1).is_err());
-    assert!(plan_probe(&ProbeDesign { rate: 0.5, ..ProbeDesign::of(vec![1, 2]) }, 1).is_err());
+fn a_trial_without_a_choice_is_no_wrong_answer() {
     let declined = [ProbeTrial { word: 0, right: None, seconds: None }; 5];
     let result = analyse_probe(&declined, 0.5).unwrap()[0];
     assert_eq!((result.seen.n(), result.declined, result.p), (0, 5, 1.0));

@@ -3,10 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use sayso_methods::agreement::{RatingTable, Scale, Weighting, krippendorff_alpha};
-use sayso_methods::stats::{
-    Count, Interval, Level, Proportion, Tail, TrialsPlan, TwoByTwo, benjamini_hochberg, compare_rates,
-    index_of_dispersion, trials_needed,
-};
+use sayso_methods::stats::{Count, Interval, Level, Proportion, Tail, TwoByTwo, benjamini_hochberg, compare_rates};
 use serde_json::Value;
 
 fn cases(file: &str) -> Vec<Value> {
@@ -29,6 +26,14 @@ fn table(value: &Value) -> Vec<Vec<u64>> {
     value.as_array().unwrap().iter().map(counts).collect()
 }
 
+/// The table of counts, from scores that give it.
+fn ratings(counts: &[Vec<u64>]) -> RatingTable {
+    let cells = || (0..counts.len()).flat_map(|a| (0..counts.len()).map(move |b| (a, b)));
+    let (first, second): (Vec<usize>, Vec<usize>) =
+        cells().flat_map(|(a, b)| std::iter::repeat_n((a, b), counts[a][b] as usize)).unzip();
+    RatingTable::from_ratings(&first, &second, counts.len()).unwrap()
+}
+
 fn ends(interval: Interval) -> Vec<f64> {
     vec![interval.low, interval.high]
 }
@@ -49,7 +54,6 @@ fn exact(input: &Value, figure: &str, name: &str) -> Vec<f64> {
         let seen = Proportion::new(input["k"].as_u64().unwrap(), input["n"].as_u64().unwrap()).unwrap();
         return match figure {
             "clopper_pearson95" => ends(seen.clopper_pearson(Level::P95)),
-            "wilson95" => ends(seen.wilson(Level::P95)),
             "p_two_sided_half" => vec![seen.test(0.5, Tail::TwoSided).unwrap()],
             "p_greater_third" => vec![seen.test(1.0 / 3.0, Tail::Greater).unwrap()],
             _ => panic!("{name}: unknown figure {figure}"),
@@ -64,7 +68,7 @@ fn exact(input: &Value, figure: &str, name: &str) -> Vec<f64> {
         };
     }
     if name.starts_with("Cohen's kappa") {
-        let table = RatingTable::from_counts(&table(&input["table"])).unwrap();
+        let table = ratings(&table(&input["table"]));
         let weighting = match figure {
             "kappa" => Weighting::Unweighted,
             "kappa_linear" => Weighting::Linear,
@@ -86,25 +90,6 @@ fn exact(input: &Value, figure: &str, name: &str) -> Vec<f64> {
         };
         return vec![krippendorff_alpha(&rows, scale).unwrap().alpha];
     }
-    if name.starts_with("trials needed") {
-        let number = |key: &str| input[key].as_f64().unwrap();
-        let plan = TrialsPlan {
-            chance: number("p0"),
-            rate: number("p1"),
-            alpha: number("alpha"),
-            power: number("power"),
-            max_n: 2000,
-        };
-        let needed = trials_needed(&plan).unwrap();
-        return vec![match figure {
-            "first_n" => needed.first_n as f64,
-            "critical" => needed.critical as f64,
-            "power" => needed.power,
-            "size" => needed.size,
-            "stable_n" => needed.stable_n as f64,
-            _ => panic!("{name}: unknown figure {figure}"),
-        }];
-    }
     panic!("unknown case {name}")
 }
 
@@ -122,14 +107,6 @@ fn counting(input: &Value, figure: &str, name: &str) -> Option<Vec<f64>> {
         return Some(match figure {
             "p_two_sided" => vec![found.p],
             "ratio" => vec![found.ratio.unwrap()],
-            _ => panic!("{name}: unknown figure {figure}"),
-        });
-    }
-    if name.starts_with("index of dispersion") {
-        let found = index_of_dispersion(&counts(&input["counts"])).unwrap();
-        return Some(match figure {
-            "index" => vec![found.index],
-            "p_upper" => vec![found.p_upper],
             _ => panic!("{name}: unknown figure {figure}"),
         });
     }

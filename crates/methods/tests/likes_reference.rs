@@ -6,7 +6,7 @@ use sayso_methods::likes::{
     ChoiceScore, FreeAccessSession, PairOutcome, PairTrial, Prior, Ranking, SingleItem, Tournament, bradley_terry,
     consistency, free_access_scores, multiple_scores, paired_scores, plackett_luce, side_bias, single_item_scores,
 };
-use sayso_methods::stats::{Level, kendall_tau_b, kendall_w};
+use sayso_methods::stats::Level;
 use serde_json::{Map, Value};
 use std::collections::BTreeSet;
 
@@ -55,22 +55,14 @@ fn choice_model(input: &Value, figure: &str, name: &str) -> Vec<f64> {
         };
     }
     if name.starts_with("circular triads") {
-        let beats: Vec<Vec<bool>> =
-            matrix(&input["beats"]).iter().map(|r| r.iter().map(|b| *b != 0.0).collect()).collect();
-        let found = consistency(&Tournament::from_matrix(&beats).unwrap()).unwrap();
+        let beats: Vec<Vec<u64>> =
+            matrix(&input["beats"]).iter().map(|r| r.iter().map(|b| *b as u64).collect()).collect();
+        let found = consistency(&Tournament::from_wins(&beats).unwrap()).unwrap();
         return match figure {
             "circular_triads" => vec![found.circular_triads as f64],
             "zeta" => vec![found.zeta],
             _ => unknown(),
         };
-    }
-    if name.starts_with("Kendall tau-b") {
-        assert_eq!(figure, "tau_b", "{name}");
-        return vec![kendall_tau_b(&list(&input["x"]), &list(&input["y"])).unwrap().tau];
-    }
-    if name.starts_with("Kendall W") {
-        assert_eq!(figure, "w", "{name}");
-        return vec![kendall_w(&matrix(&input["scores_by_judge"])).unwrap().w];
     }
     if name.starts_with("side bias") {
         assert_eq!(figure, "p_two_sided", "{name}");

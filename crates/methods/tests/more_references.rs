@@ -3,50 +3,24 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use sayso_methods::agreement::{RatingTable, Scale, Weighting, alpha_interval, krippendorff_alpha};
-use sayso_methods::learning::latency::{LatencyError, Wait, cox_regression, kaplan_meier, log_rank};
-use sayso_methods::likes::{Prior, Ranking, Tournament, consistency, plackett_luce, position_bias};
+use sayso_methods::learning::latency::{Wait, kaplan_meier};
+use sayso_methods::likes::{Prior, Ranking, Tournament, consistency, plackett_luce};
 use sayso_methods::stats::*;
 
 fn close(got: f64, wanted: f64, tolerance: f64) {
     assert!((got - wanted).abs() <= tolerance, "{got}, not {wanted}");
 }
 
-/// Invented waits of three groups of twelve, with a covariate.
+/// Invented waits.
 const TIME: [f64; 36] = [
     2.25, 1.0, 1.5, 0.75, 0.25, 0.75, 1.0, 0.25, 0.25, 1.25, 1.25, 1.5, 0.75, 4.0, 2.75, 3.75, 1.25, 0.5, 1.0, 1.25,
     3.75, 0.25, 0.5, 1.75, 1.0, 2.0, 3.0, 0.25, 4.5, 0.25, 5.5, 2.5, 1.0, 2.0, 3.5, 1.5,
 ];
 const EVENT: [u8; 36] =
     [1, 1, 1, 0, 1, 1, 0, 1, 1, 1, 1, 0, 1, 0, 1, 0, 1, 0, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 0, 1, 1, 0, 1, 1];
-const COVARIATE: [f64; 36] = [
-    0.9, -1.3, -1.2, -1.28, 0.97, -0.36, -0.97, -1.14, 0.42, -1.05, -1.27, 0.61, -1.2, -0.32, -0.01, -0.45, -0.05,
-    1.34, -0.52, -1.26, -1.84, -0.2, -0.35, 0.27, -0.46, -0.48, -0.72, -0.52, 0.16, -0.38, 0.1, 1.9, 0.48, -1.58, 1.73,
-    0.35,
-];
 
 fn waits() -> Vec<Wait> {
     TIME.iter().zip(EVENT).map(|(time, event)| Wait { time: *time, event: event == 1 }).collect()
-}
-
-#[test]
-fn three_groups_log_rank_as_lifelines() {
-    let all = waits();
-    let found = log_rank(&[&all[..12], &all[12..24], &all[24..]]).unwrap();
-    close(found.chi2, 3.085_039_907_799_889_6, 1e-9);
-    close(found.p, 0.213_841_551_040_931_92, 1e-9);
-    assert_eq!(found.df, 2);
-}
-
-#[test]
-fn two_covariates_with_ties_as_lifelines() {
-    let group: Vec<f64> = (0..36).map(|i| f64::from(i / 12)).collect();
-    let fit = cox_regression(&waits(), &[&COVARIATE, &group], Level::P95).unwrap();
-    close(fit.terms[0].coef, 7.346_844_297e-5, 1e-6);
-    close(fit.terms[1].coef, -0.403_998_480_4, 1e-6);
-    close(fit.terms[0].standard_error, 0.209_614_940_7, 1e-6);
-    close(fit.terms[1].standard_error, 0.268_882_208_9, 1e-6);
-    close(fit.terms[1].p, 0.132_965_185_5, 1e-6);
-    close(fit.log_likelihood, -77.314_944_690_353_56, 1e-6);
 }
 
 #[test]
@@ -58,22 +32,13 @@ fn median_interval_as_lifelines() {
 }
 
 #[test]
-fn without_censoring_the_restricted_mean_is_the_mean() {
-    let times = [0.5, 1.5, 1.5, 2.0, 4.0, 7.0];
-    let curve = kaplan_meier(&times.map(Wait::ended), Level::P95).unwrap();
-    let mean = curve.restricted_mean(10.0).unwrap();
-    let plain = times.iter().sum::<f64>() / 6.0;
-    let variance = times.iter().map(|t| (t - plain).powi(2)).sum::<f64>() / 36.0;
-    close(mean.mean, plain, 1e-12);
-    close(mean.standard_error, variance.sqrt(), 1e-12);
-    let open = kaplan_meier(&[Wait::ended(1.0), Wait::open(5.0)], Level::P95).unwrap();
-    assert_eq!(open.restricted_mean(6.0), Err(LatencyError::BeyondWatching { asked: 6.0, watched: 5.0 }));
-    assert_eq!(open.survival_at(6.0), None);
-}
-
-#[test]
 fn kappa_and_its_error_as_statsmodels() {
-    let table = RatingTable::from_counts(&[[11, 2, 19], [1, 3, 3], [0, 8, 82]]).unwrap();
+    let counts = [[11, 2, 19], [1, 3, 3], [0, 8, 82]];
+    let (first, second): (Vec<usize>, Vec<usize>) = (0..3)
+        .flat_map(|a| (0..3).map(move |b| (a, b)))
+        .flat_map(|(a, b)| std::iter::repeat_n((a, b), counts[a][b]))
+        .unzip();
+    let table = RatingTable::from_ratings(&first, &second, 3).unwrap();
     for (weighting, kappa, error) in [
         (Weighting::Unweighted, 0.374_522_480_164_560_6, 0.078_873_554_260_550_37),
         (Weighting::Linear, 0.401_819_154_628_143_44, 0.082_973_953_732_493_12),
@@ -101,17 +66,6 @@ fn ratio_alpha_as_krippendorff() {
 }
 
 #[test]
-fn tau_p_values_as_scipy() {
-    let ascending = [1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0];
-    let exact = kendall_tau_b(&ascending, &[2.0, 1.0, 4.0, 3.0, 7.0, 5.0, 6.0]).unwrap();
-    close(exact.p, 0.069_047_619_047_619_05, 1e-12);
-    assert_eq!(exact.p_method, PMethod::Exact);
-    let tied = kendall_tau_b(&ascending, &[1.0, 2.0, 2.0, 4.0, 5.0, 5.0, 7.0]).unwrap();
-    close(tied.p, 0.003_498_085_388_981_399_8, 1e-9);
-    assert_eq!(tied.p_method, PMethod::Approximate);
-}
-
-#[test]
 fn binomial_tests_as_scipy() {
     let p = |k, n, p0, tail| Proportion::new(k, n).unwrap().test(p0, tail).unwrap();
     close(p(7, 1000, 0.02, Tail::TwoSided), 0.001_417_362_119_911_074_3, 1e-12);
@@ -119,26 +73,7 @@ fn binomial_tests_as_scipy() {
     close(p(3, 15, 0.1, Tail::Greater), 0.184_061_069_106_391_06, 1e-12);
     close(p(0, 5, 0.3, Tail::TwoSided), 0.331_15, 1e-12);
     close(p(4, 5, 0.8, Tail::TwoSided), 1.0, 0.0);
-    let big = Proportion::new(480_000, 1_000_000).unwrap().clopper_pearson(Level::new(0.99).unwrap());
-    close(big.low, 0.478_712_713_732_395_16, 1e-10);
-    close(big.high, 0.481_287_476_634_209, 1e-10);
-}
-
-#[test]
-fn odds_ratio_interval_as_scipy() {
-    let interval = |table| TwoByTwo(table).odds_ratio_interval(Level::P95).unwrap();
-    close(interval([[7, 2], [1, 9]]).low, 1.756_146_627_063_173_8, 1e-6);
-    close(interval([[7, 2], [1, 9]]).high / 1_570.456_682_470_453_4, 1.0, 1e-6);
-    close(interval([[2, 15], [10, 3]]).low, 0.003_317_163_950_657_366, 1e-9);
-    close(interval([[2, 15], [10, 3]]).high, 0.363_189_602_356_679_96, 1e-8);
     close(TwoByTwo([[2, 15], [10, 3]]).fisher(Tail::Less).unwrap().p, 0.000_465_180_943_362_903_05, 1e-12);
-}
-
-#[test]
-fn garwood_at_99_percent_as_scipy() {
-    let interval = Count::new(4, 1.0).unwrap().interval(Level::new(0.99).unwrap());
-    close(interval.low, 0.672_206_543_507_404_9, 1e-10);
-    close(interval.high, 12.594_089_785_985_584, 1e-9);
 }
 
 #[test]
@@ -173,11 +108,11 @@ fn triads_of_all_tournaments_of_five() {
     let pairs: Vec<(usize, usize)> = (0..5).flat_map(|i| (i + 1..5).map(move |j| (i, j))).collect();
     let mut largest_p = 0.0_f64;
     for outcome in 0..1024_u32 {
-        let mut beats = [[false; 5]; 5];
+        let mut beats = [[0_u64; 5]; 5];
         for (at, (i, j)) in pairs.iter().enumerate() {
-            if outcome >> at & 1 == 1 { beats[*i][*j] = true } else { beats[*j][*i] = true }
+            if outcome >> at & 1 == 1 { beats[*i][*j] = 1 } else { beats[*j][*i] = 1 }
         }
-        let found = consistency(&Tournament::from_matrix(&beats).unwrap()).unwrap();
+        let found = consistency(&Tournament::from_wins(&beats).unwrap()).unwrap();
         counts[found.circular_triads as usize] += 1;
         largest_p = largest_p.max(found.p);
         if found.circular_triads == 0 {
@@ -186,19 +121,6 @@ fn triads_of_all_tournaments_of_five() {
     }
     assert_eq!(counts, [120, 120, 240, 240, 280, 24]);
     assert_eq!(largest_p, 1.0);
-}
-
-#[test]
-fn place_test_by_enumeration() {
-    // Two choices among three and one among two: 18 equally likely outcomes.
-    let mut as_far = 0;
-    for (a, b, c) in (0..3).flat_map(|a| (0..3).flat_map(move |b| (0..2).map(move |c| (a, b, c)))) {
-        let lean: i32 = (2 * a - 2) + (2 * b - 2) + (2 * c - 1);
-        as_far += i32::from(lean.abs() >= 3);
-    }
-    let found = position_bias(&[(0, 3), (1, 3), (0, 2)]).unwrap();
-    close(found.p, f64::from(as_far) / 18.0, 1e-12);
-    assert!(found.exact && found.n == 3);
 }
 
 #[test]

@@ -1,59 +1,13 @@
 //! Tests of understanding against published examples, full enumeration and simulated truth.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use proptest::prelude::*;
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rand_xoshiro::rand_core::{Rng, SeedableRng};
-use sayso_methods::stats::{Proportion, Tail, TwoByTwo};
 use sayso_methods::understanding::MonteCarlo;
 use sayso_methods::understanding::accidents::{Contact, accidents};
 use sayso_methods::understanding::association::{PressIn, Unit, association};
-use sayso_methods::understanding::exact::stratified_exact;
 use sayso_methods::understanding::ladder::{Growth, Ladder, LadderRule, Rung, WordEvidence, climb};
-use sayso_methods::understanding::probe::{ProbeDesign, plan_probe};
 use sayso_methods::understanding::sequences::{SequenceRule, TimedPress, sequences};
-
-/// Penicillin in rabbits, five levels of dose (Mantel 1963; Agresti 2002, table 6.5). R's `mantelhaen.test(exact = TRUE)`
-/// prints p = 0.03994 (data and value from memory).
-#[test]
-fn rabbits() {
-    let doses = [[[0, 6], [0, 5]], [[3, 3], [0, 6]], [[6, 0], [2, 4]], [[5, 1], [6, 0]], [[2, 0], [5, 0]]];
-    let tables = doses.map(TwoByTwo);
-    let found = stratified_exact(&tables, Tail::TwoSided).unwrap();
-    assert!((found.p - 0.03994).abs() < 5e-6, "{}", found.p);
-    assert_eq!(found.informative, 3);
-}
-
-/// The sum of hypergeometric counts by walking through every combination of tables.
-fn by_enumeration(tables: &[[[u64; 2]; 2]]) -> f64 {
-    let choose = |n: u64, k: u64| -> f64 { (0..k).map(|i| (n - i) as f64 / (i + 1) as f64).product() };
-    let mut sums: Vec<(u64, f64)> = vec![(0, 1.0)];
-    for [[a, b], [c, d]] in tables {
-        let (row, column, total) = (a + b, a + c, a + b + c + d);
-        let mut next = Vec::new();
-        for (sum, p) in &sums {
-            for x in (row + column).saturating_sub(total)..=row.min(column) {
-                let one = choose(row, x) * choose(total - row, column - x) / choose(total, column);
-                next.push((sum + x, p * one));
-            }
-        }
-        sums = next;
-    }
-    let seen: u64 = tables.iter().map(|t| t[0][0]).sum();
-    sums.iter().filter(|(sum, _)| *sum >= seen).map(|(_, p)| p).sum()
-}
-
-proptest! {
-    #[test]
-    fn stratified_is_full_enumeration(
-        tables in prop::collection::vec(prop::array::uniform2(prop::array::uniform2(0u64..5)), 1..5)
-    ) {
-        let given: Vec<TwoByTwo> = tables.iter().map(|t| TwoByTwo(*t)).collect();
-        let found = stratified_exact(&given, Tail::Greater).unwrap();
-        prop_assert!((found.p - by_enumeration(&tables)).abs() < 1e-10);
-        prop_assert!(found.least_p <= found.p + 1e-12);
-    }
-}
 
 /// The permutation p of a single session with two words and two outcomes is Fisher's (two-sided by distance).
 #[test]
@@ -233,41 +187,4 @@ fn a_claim_that_lapses_because_words_were_added_is_told_as_such() {
     assert_eq!((before.rung, before.lapsed), (Rung::DiffersByWord, None));
     let after = climb(&words, None, &known, at(60), &LadderRule::default()).words[0][0];
     assert_eq!((after.rung, after.lapsed), (Rung::FitsChance, Some(at(50))));
-}
-
-proptest! {
-    #[test]
-    fn plans_lay_everything_out_equally_often(words in 2usize..7, choices in 2usize..4, seed in 0u64..50) {
-        prop_assume!(choices <= words);
-        let design = ProbeDesign { choices, ..ProbeDesign::of((0..words).collect()) };
-        let plan = plan_probe(&design, seed).unwrap();
-        let trials: Vec<_> = plan.sittings.iter().flatten().collect();
-        prop_assert_eq!(trials.len() as u64, words as u64 * plan.per_word);
-        // Every word is laid out at least as often as the list has it.
-        for word in 0..words {
-            let own = trials.iter().filter(|t| t.laid_out.contains(&word)).count() as u64;
-            prop_assert!(own >= plan.per_word);
-        }
-        for trial in &trials {
-            let mut laid = trial.laid_out.clone();
-            laid.sort_unstable();
-            laid.dedup();
-            prop_assert_eq!(laid.len(), choices);
-        }
-        prop_assert_eq!(plan, plan_probe(&design, seed).unwrap());
-    }
-}
-
-/// What was right last time says nothing about this time: a guesser that goes by it stays at chance.
-#[test]
-fn places_give_nothing_away() {
-    let (mut same, mut of) = (0u64, 0u64);
-    for seed in 0..400 {
-        let plan = plan_probe(&ProbeDesign::of(vec![0, 1, 2]), seed).unwrap();
-        let places: Vec<usize> = plan.sittings.iter().flatten().map(|t| t.right_place).collect();
-        same += places.windows(2).filter(|pair| pair[0] == pair[1]).count() as u64;
-        of += places.len() as u64 - 1;
-    }
-    let p = Proportion::new(same, of).unwrap().test(0.5, Tail::TwoSided).unwrap();
-    assert!(p > 0.001, "{same} of {of}");
 }

@@ -346,7 +346,6 @@ fn retest_words(age_days: Option<f64>, known: Option<&Known>) -> Option<String> 
     let state = RankingState {
         age_days,
         half_life_days: HALF_LIFE_DAYS,
-        last_agreement: None,
         top_probability: known?.probability,
         turned_down: None,
     };

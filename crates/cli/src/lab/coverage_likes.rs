@@ -5,7 +5,7 @@ use super::figure::{Finding, In};
 use super::work::Work;
 use super::{LabError, Section, told};
 use sayso_methods::likes::{PairModel, PairOutcome, PairTrial, RankModel, Ranking, fit_pairs, fit_rankings};
-use sayso_sim::{Chance, Chooser, logistic};
+use sayso_sim::{Chance, Chooser};
 
 const ITEMS: usize = 5;
 
@@ -21,7 +21,6 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
             section.add(Finding::mean(named(what), WANTED, values, In::Percent));
         };
         add("strength from 20 pairs (Bradley-Terry)", &column(|p| p.strengths));
-        add("preference between two, from 20 pairs", &column(|p| p.preference));
         add("pull to a side, from 20 pairs", &column(|p| p.side));
         let ranks = work.each(&format!("ranks, spread {spread}"), reps, |seed| ranks(spread, seed))?;
         add("strength from 3 rounds without replacement (Plackett-Luce)", &ranks);
@@ -39,11 +38,10 @@ fn best_items(work: &Work, section: &mut Section) -> Result<(), LabError> {
         let mut add = |what: &str, truth: &Tiring| -> Result<(), LabError> {
             let what = format!("{what}, {items} items, {pairs} pairs");
             let found = work.each(&what, reps, |seed| best_item(truth, items, rounds, seed))?;
-            let columns: [(&str, Column); 4] = [
+            let columns: [(&str, Column); 3] = [
                 ("strength of any item", |b| b.any),
                 ("strength of the truly best item", |b| b.truly),
                 ("strength of the item estimated best", |b| b.named),
-                ("preference of the item estimated best over the next", |b| b.preference),
             ];
             for (figure, of) in columns {
                 let values: Vec<f64> = found.iter().map(of).collect();
@@ -79,7 +77,6 @@ struct Best {
     any: f64,
     truly: f64,
     named: f64,
-    preference: f64,
 }
 
 fn best_item(truth: &Tiring, items: usize, rounds: usize, seed: u64) -> Result<Best, LabError> {
@@ -121,18 +118,15 @@ fn best_item(truth: &Tiring, items: usize, rounds: usize, seed: u64) -> Result<B
     let holds = |item: usize| fit.strengths[item].interval.contains(strengths[item]);
     let truly = (0..items).fold(0, |best, item| if strengths[item] > strengths[best] { item } else { best });
     let order = fit.ranking();
-    let preference = fit.preference(order[0], order[1]).map_err(told)?.interval;
     Ok(Best {
         any: (0..items).filter(|item| holds(*item)).count() as f64 / items as f64,
         truly: yes(holds(truly)),
         named: yes(holds(order[0])),
-        preference: yes(preference.contains(logistic(strengths[order[0]] - strengths[order[1]]))),
     })
 }
 
 struct Pairs {
     strengths: f64,
-    preference: f64,
     side: f64,
 }
 
@@ -164,10 +158,8 @@ fn pairs(spread: f64, seed: u64) -> Result<Pairs, LabError> {
         .collect();
     let fit = fit_pairs(ITEMS, &trials, &PairModel::default()).map_err(told)?;
     let held = fit.strengths.iter().zip(&truth.strengths).filter(|(s, t)| s.interval.contains(**t)).count();
-    let preference = fit.preference(0, 1).map_err(told)?.interval;
     Ok(Pairs {
         strengths: held as f64 / ITEMS as f64,
-        preference: yes(preference.contains(logistic(truth.strengths[0] - truth.strengths[1]))),
         side: yes(fit.side.is_some_and(|side| side.interval.contains(truth.side_bias))),
     })
 }

@@ -3,7 +3,7 @@
 use super::figure::{Finding, Wanted};
 use super::work::Work;
 use super::{LabError, Section, told};
-use sayso_methods::demand::change::{change_points, clumped_penalty, default_penalty};
+use sayso_methods::demand::change::{change_points_with_exposure, clumped_penalty, default_penalty};
 use sayso_methods::demand::rates::rates_by_bin;
 use sayso_methods::stats::{Clumping, Count, Level};
 use sayso_sim::{Bouts, bouts};
@@ -68,7 +68,7 @@ fn chance_findings(work: &Work, section: &mut Section) -> Result<(), LabError> {
                 Ok(bins.iter().any(|b| b.adjusted_p.is_some_and(|p| p <= 0.05)))
             };
             let changes = |penalty| -> Result<bool, LabError> {
-                Ok(!change_points(&days, penalty).map_err(told)?.change_after.is_empty())
+                Ok(!change_points_with_exposure(&days, &[1.0; 56], penalty).map_err(told)?.change_after.is_empty())
             };
             Ok([
                 outstanding(Clumping::NONE)?,

@@ -89,9 +89,9 @@ fn ever(found: &Claims) -> Ever {
     let words: Vec<&Verdict> = found.words.iter().flat_map(|c| [&c.asking, &c.hearing]).collect();
     let rung = |rung: Rung| words.iter().any(|v| v.rung == rung);
     let lapsed = words.iter().chain([&&found.animal.verdict]).any(|v| v.lapsed.is_some());
-    let animal = found.animal.verdict.rung.is_claim();
+    let animal = found.animal.verdict.rung > Rung::FitsChance;
     Ever {
-        any: words.iter().any(|v| v.rung.is_claim()) || animal || lapsed,
+        any: words.iter().any(|v| v.rung > Rung::FitsChance) || animal || lapsed,
         rounds: rung(Rung::DiffersByWord),
         animal,
         open: rung(Rung::PassesOpenProbe),

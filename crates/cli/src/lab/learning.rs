@@ -3,11 +3,7 @@
 use super::figure::{Finding, In, Wanted};
 use super::work::Work;
 use super::{LabError, Section, told};
-use sayso_methods::learning::LearningError;
 use sayso_methods::learning::curve::{CurveSettings, LearningCurve, learning_curve};
-use sayso_methods::learning::pooled::{
-    PooledCurves, WordTrials, pooled_learning_curves, pooled_learning_curves_from_anywhere,
-};
 use sayso_methods::learning::shown::curve_by_day;
 use sayso_sim::{Chance, logistic};
 
@@ -104,24 +100,19 @@ fn presses(seed: u64, truth: Vec<f64>) -> (Vec<f64>, Vec<Option<bool>>) {
 pub enum Fit {
     /// The published method: one word, EM, the start held at chance.
     Published,
-    /// The doubt about the step variance in the band, the start held at chance.
-    Averaged,
-    /// That, and the start left open.
-    Open,
-    /// As the Evidence page shows it: that, and good and bad days and a leap allowed for.
+    /// As the Evidence page shows it: the doubt about the step variance in the band, the start left open, good and bad days and
+    /// a leap allowed for.
     Shown,
 }
 
 impl Fit {
     /// All of them.
-    pub const ALL: [Self; 4] = [Self::Published, Self::Averaged, Self::Open, Self::Shown];
+    pub const ALL: [Self; 2] = [Self::Published, Self::Shown];
 
     /// In words.
     pub const fn name(self) -> &'static str {
         match self {
             Self::Published => "published method (EM)",
-            Self::Averaged => "averaged, start at chance",
-            Self::Open => "averaged, start open",
             Self::Shown => "as shown (averaged, start open, days, a leap)",
         }
     }
@@ -130,20 +121,12 @@ impl Fit {
     pub fn curve(self, pressed: &[Option<bool>]) -> Result<LearningCurve, LabError> {
         match self {
             Self::Published => learning_curve(pressed, CHANCE, &CurveSettings::default()).map_err(told),
-            Self::Averaged => first(pooled_learning_curves(&[WordTrials { trials: pressed, chance: CHANCE }])),
-            Self::Open => {
-                first(pooled_learning_curves_from_anywhere(&[WordTrials { trials: pressed, chance: CHANCE }]))
-            }
             Self::Shown => {
                 let days: Vec<i32> = (0..pressed.len()).map(|k| (k / A_DAY) as i32).collect();
                 curve_by_day(pressed, &days, CHANCE).map_err(told)
             }
         }
     }
-}
-
-fn first(pooled: Result<PooledCurves, LearningError>) -> Result<LearningCurve, LabError> {
-    pooled.map_err(told)?.curves.into_iter().flatten().next().ok_or_else(|| told("no curve"))
 }
 
 /// What one learner gave.

@@ -1,10 +1,10 @@
-//! Two people, one set of categories: percent agreement and Cohen's kappa.
+//! Two people, one set of categories: Cohen's kappa.
 //!
 //! Sources: J. Cohen (1960), Educ Psychol Meas 20:37; weights: J. Cohen (1968), Psychol Bull 70:213; standard error:
 //! J. L. Fleiss, J. Cohen & B. S. Everitt (1969), Psychol Bull 72:323.
 
 use super::AgreementError;
-use crate::stats::{Interval, Level, Proportion, StatsError};
+use crate::stats::{Interval, Level, StatsError};
 
 /// How far apart two categories count.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -42,45 +42,7 @@ pub struct Kappa {
     pub n: u64,
 }
 
-/// Counts where two series of scores agree; use [`Proportion::clopper_pearson`] for the interval.
-///
-/// # Errors
-/// [`StatsError::Unpaired`] if the lengths differ.
-///
-/// ```
-/// use sayso_methods::agreement::percent_agreement;
-/// assert_eq!(percent_agreement(&["out", "food", "out"], &["out", "food", "toy"])?.share(), Some(2.0 / 3.0));
-/// # Ok::<(), sayso_methods::agreement::AgreementError>(())
-/// ```
-pub fn percent_agreement<T: PartialEq>(first: &[T], second: &[T]) -> Result<Proportion, AgreementError> {
-    if first.len() != second.len() {
-        return Err(StatsError::Unpaired { left: first.len(), right: second.len() }.into());
-    }
-    let same = first.iter().zip(second).filter(|(a, b)| a == b).count();
-    Ok(Proportion::new(same as u64, first.len() as u64)?)
-}
-
 impl RatingTable {
-    /// A table of counts, one row per category of the first person.
-    ///
-    /// # Errors
-    /// [`AgreementError::NotSquare`], or [`StatsError::TooFew`] without counts.
-    pub fn from_counts<R: AsRef<[u64]>>(rows: &[R]) -> Result<Self, AgreementError> {
-        let categories = rows.len();
-        if rows.iter().any(|r| r.as_ref().len() != categories) {
-            return Err(AgreementError::NotSquare);
-        }
-        let counts: Vec<u64> = rows.iter().flat_map(|r| r.as_ref().iter().copied()).collect();
-        let n = counts
-            .iter()
-            .try_fold(0_u64, |sum, c| sum.checked_add(*c))
-            .ok_or(StatsError::OutOfRange { what: "table total", value: f64::INFINITY })?;
-        if n == 0 {
-            return Err(StatsError::TooFew { what: "pairs of scores", needed: 1, got: 0 }.into());
-        }
-        Ok(Self { categories, counts, n })
-    }
-
     /// Tables two series of category indices (0 to `categories` - 1, in their order for weighted kappa).
     ///
     /// # Errors
@@ -102,15 +64,6 @@ impl RatingTable {
         Ok(Self { categories, counts, n: first.len() as u64 })
     }
 
-    /// Pairs of scores on the diagonal, of all.
-    ///
-    /// # Errors
-    /// None in practice: the diagonal is part of the whole.
-    pub fn agreement(&self) -> Result<Proportion, AgreementError> {
-        let same = (0..self.categories).map(|c| self.counts[c * self.categories + c]).sum();
-        Ok(Proportion::new(same, self.n)?)
-    }
-
     /// Cohen's kappa. Both people score every case, independently of each other.
     ///
     /// # Errors
@@ -119,8 +72,8 @@ impl RatingTable {
     /// ```
     /// use sayso_methods::agreement::{RatingTable, Weighting};
     /// use sayso_methods::stats::Level;
-    /// let kappa = RatingTable::from_counts(&[[20, 5], [10, 15]])?.kappa(Weighting::Unweighted, Level::P95)?;
-    /// assert!((kappa.kappa - 0.4).abs() < 1e-12);
+    /// let kappa = RatingTable::from_ratings(&[0, 0, 1, 1], &[0, 0, 1, 0], 2)?.kappa(Weighting::Unweighted, Level::P95)?;
+    /// assert!((kappa.kappa - 0.5).abs() < 1e-12);
     /// # Ok::<(), sayso_methods::agreement::AgreementError>(())
     /// ```
     pub fn kappa(&self, weighting: Weighting, level: Level) -> Result<Kappa, AgreementError> {

@@ -6,7 +6,7 @@ mod alpha;
 mod kappa;
 
 pub use alpha::{Alpha, AlphaInterval, Scale, alpha_interval, krippendorff_alpha};
-pub use kappa::{Kappa, RatingTable, Weighting, percent_agreement};
+pub use kappa::{Kappa, RatingTable, Weighting};
 
 use crate::stats::StatsError;
 use thiserror::Error;
@@ -35,7 +35,4 @@ pub enum AgreementError {
         /// Categories there are.
         categories: usize,
     },
-    /// The table is not square.
-    #[error("a table of ratings has as many rows as columns")]
-    NotSquare,
 }

@@ -49,22 +49,6 @@ pub fn clumped_penalty(n: usize, clumping: Clumping) -> f64 {
     clumping.factor() * default_penalty(n)
 }
 
-/// Finds the changes in `counts` (one a day, hour or other step), each observed for one unit of time.
-///
-/// # Errors
-/// As [`change_points_with_exposure`].
-///
-/// ```
-/// use sayso_methods::demand::change::{change_points, default_penalty};
-/// let counts = [2, 1, 3, 2, 2, 9, 8, 10, 9, 11];
-/// let found = change_points(&counts, default_penalty(counts.len()))?;
-/// assert_eq!(found.change_after, [5]);
-/// # Ok::<(), sayso_methods::demand::DemandError>(())
-/// ```
-pub fn change_points(counts: &[u64], penalty: f64) -> Result<ChangePoints, DemandError> {
-    change_points_with_exposure(counts, &vec![1.0; counts.len()], penalty)
-}
-
 /// Finds the changes in the rate `counts[t] / exposure[t]`. Steps with no exposure belong to either neighbour.
 ///
 /// The result is the exact minimum (up to rounding). Ties go to the earlier change.

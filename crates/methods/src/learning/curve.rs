@@ -55,7 +55,7 @@ pub struct LearningCurve {
     /// First observed trial, counted from 1 over all trials given, from which the lower bound stays above chance
     /// on every observed trial; `None` where that has not happened (yet), which does not mean nothing was learnt.
     pub learning_trial: Option<usize>,
-    /// Whether EM met its tolerance before its cap (always true for the pooled curve, which has no EM).
+    /// Whether EM met its tolerance before its cap (always true for the curve shown, which has no EM).
     pub converged: bool,
 }
 

@@ -3,13 +3,9 @@
 //! No press by the end of the wait is "not yet", never "does not know". Assumes that what ends the watching has nothing to do
 //! with when the event would have come; a learner that left is such a case only if it did not leave because of the wait.
 
-mod cox;
 mod kaplan_meier;
-mod log_rank;
 
-pub use cox::{CoxFit, CoxTerm, cox_regression};
-pub use kaplan_meier::{MedianInterval, RestrictedMean, SurvivalCurve, SurvivalPoint, kaplan_meier};
-pub use log_rank::{GroupCount, LogRank, log_rank};
+pub use kaplan_meier::{MedianInterval, SurvivalCurve, SurvivalPoint, kaplan_meier};
 
 use crate::stats::StatsError;
 use thiserror::Error;
@@ -42,26 +38,6 @@ pub enum LatencyError {
     /// A value or a count is wrong.
     #[error(transparent)]
     Stats(#[from] StatsError),
-    /// No event in the data, so nothing can be compared.
-    #[error("no event in {n} waits")]
-    NoEvents {
-        /// Waits looked at.
-        n: usize,
-    },
-    /// The mean was asked for up to a time nobody was watched to.
-    #[error("asked up to {asked}, watched up to {watched}")]
-    BeyondWatching {
-        /// Time asked for.
-        asked: f64,
-        /// Longest time watched.
-        watched: f64,
-    },
-    /// The groups were never watched at the same time, or the covariates repeat each other.
-    #[error("the data do not allow this comparison")]
-    NotComparable,
-    /// The covariate puts the events in perfect order, so the best coefficient is infinite.
-    #[error("the covariate separates the events perfectly; no finite estimate")]
-    Separated,
 }
 
 /// Checks the times and returns the waits in order of time.

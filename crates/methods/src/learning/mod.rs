@@ -6,8 +6,8 @@
 pub mod celeration;
 pub mod curve;
 pub mod latency;
+mod mixture;
 pub mod phases;
-pub mod pooled;
 pub mod rank_sum;
 pub mod readiness;
 pub mod shown;

@@ -6,7 +6,7 @@
 
 use super::LearningError;
 use super::curve::{LearningCurve, finish, intercept, observed_end};
-use super::pooled::mixture_points;
+use super::mixture::mixture_points;
 use super::state_space::{Forward, States, forward, smooth};
 
 /// Variance of where it starts, in logits about chance, squared: two deviations reach from hardly ever to nearly always.

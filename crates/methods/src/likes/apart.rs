@@ -8,33 +8,20 @@
 use super::{LikesError, logit::Design, posterior::likeliest_spread};
 use crate::stats::{Level, normal_quantile};
 
-/// Whose figure is worked out.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Apart {
-    /// The strength of this item. If it stands out it is missed only beyond its outer end, which carries the whole error.
-    Item(usize),
-    /// A preference in which this item is the farther from the mean. The other is often picked after looking (the next best),
-    /// so the outer end carries half the error only.
-    Against(usize),
-}
-
 /// Spread of the item let off (standard deviation, log odds): so wide that choices decide, and finite where it always won.
 const FREE_SPREAD: f64 = 5.0;
 
 /// End of `contrast' theta`, above or below, with the item let off and the others' spread learned without it; `None` if the
-/// profile does not settle.
+/// profile does not settle. An item that stands out is missed only beyond its outer end, which so carries the whole error.
 pub(super) fn outer_end(
     design: &Design,
     items: usize,
-    apart: Apart,
+    item: usize,
     contrast: &[f64],
     upwards: bool,
     level: Level,
 ) -> Result<Option<f64>, LikesError> {
-    let (item, z) = match apart {
-        Apart::Item(item) => (item, normal_quantile(1.0 - 2.0 * level.tail())?),
-        Apart::Against(item) => (item, level.z()),
-    };
+    let z = normal_quantile(1.0 - 2.0 * level.tail())?;
     let free = design.with_ridge(&[item], 0.5 / (FREE_SPREAD * FREE_SPREAD));
     let others: Vec<usize> = (0..items).filter(|other| *other != item).collect();
     Ok(likeliest_spread(&free, &others).and_then(|(design, top)| design.profile_end(&top, contrast, z, upwards)))

@@ -121,20 +121,7 @@ pub fn bradley_terry<R: AsRef<[f64]>>(wins: &[R], prior: Prior, level: Level) ->
 /// # Ok::<(), sayso_methods::likes::LikesError>(())
 /// ```
 pub fn fit_pairs(items: usize, trials: &[PairTrial], model: &PairModel) -> Result<ChoiceFit, LikesError> {
-    fit_weighted_pairs(items, trials, &vec![1.0; trials.len()], model)
-}
-
-/// As [`fit_pairs`], each trial counting by its weight (0 to 1: how much it still says about today).
-///
-/// # Errors
-/// As [`fit_pairs`]; [`LikesError::Stats`] if a weight is missing, negative, above a million or no number.
-pub fn fit_weighted_pairs(
-    items: usize,
-    trials: &[PairTrial],
-    weights: &[f64],
-    model: &PairModel,
-) -> Result<ChoiceFit, LikesError> {
-    fit_sittings(items, trials, weights, &vec![0; trials.len()], model)
+    fit_sittings(items, trials, &vec![1.0; trials.len()], &vec![0; trials.len()], model)
 }
 
 /// As [`fit_weighted_pairs`], with the sitting of each trial: what was tasted in one sitting is forgotten in the next.

@@ -2,7 +2,7 @@
 
 use super::{
     LikesError,
-    apart::{Apart, outer_end},
+    apart::outer_end,
     logit::{Design, Optimum},
     posterior::{self, Sample},
 };
@@ -102,17 +102,6 @@ pub struct Term {
     pub n: u64,
 }
 
-/// Chance that one item is taken rather than another.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Preference {
-    /// Estimated probability that the first is taken, if one of the two is.
-    pub probability: f64,
-    /// Its interval, made as those of the strengths.
-    pub interval: Interval,
-    /// Probability that the first is truly the stronger (normal approximation).
-    pub stronger: f64,
-}
-
 /// A fitted model of choices.
 #[derive(Debug, Clone, PartialEq)]
 pub struct ChoiceFit {
@@ -198,7 +187,7 @@ pub(super) fn conclude(
             let mut contrast = vec![0.0; parameters];
             contrast[..items].fill(-share);
             contrast[item] += 1.0;
-            basis.figure(&contrast, Some(Apart::Item(item)))?
+            basis.figure(&contrast, Some(item))?
         };
         let (offered, chosen) = (layout.offered[item], layout.chosen[item]);
         strengths.push(Strength { item, value, standard_error, interval, offered, chosen });
@@ -247,11 +236,11 @@ impl Basis {
 
     /// Estimate, standard error and interval of `contrast' theta`. With a learned spread its outer end reaches as far as it would
     /// with the item `standing_out` let off the pull towards the others.
-    fn figure(&self, contrast: &[f64], apart: Option<Apart>) -> Result<(f64, f64, Interval), LikesError> {
+    fn figure(&self, contrast: &[f64], standing_out: Option<usize>) -> Result<(f64, f64, Interval), LikesError> {
         let (value, standard_error, mut interval) = self.pulled(contrast);
-        if let Some(apart) = apart.filter(|_| self.lets_off) {
+        if let Some(item) = standing_out.filter(|_| self.lets_off) {
             let upwards = value > 0.0;
-            let end = outer_end(&self.design, self.items, apart, contrast, upwards, self.level)?;
+            let end = outer_end(&self.design, self.items, item, contrast, upwards, self.level)?;
             // Without an end (counts near a thousand million) the choices themselves say where the item lies.
             match end {
                 Some(end) if upwards => interval.high = interval.high.max(end),
@@ -347,34 +336,6 @@ impl ChoiceFit {
         super::check_item(first, items)?;
         super::check_item(second, items)?;
         Ok(self.covariance[first * items + second])
-    }
-
-    /// How much `first` is preferred to `second`, sides being equal.
-    ///
-    /// # Errors
-    /// [`LikesError::UnknownItem`], [`LikesError::Repeated`] for an item against itself, or [`LikesError::Unsettled`].
-    pub fn preference(&self, first: usize, second: usize) -> Result<Preference, LikesError> {
-        self.covariance(first, second)?;
-        if first == second {
-            return Err(LikesError::Repeated { item: first });
-        }
-        // Of the two, the one farther from the mean may stand apart.
-        let outer =
-            if self.strengths[first].value.abs() >= self.strengths[second].value.abs() { first } else { second };
-        let mut contrast = vec![0.0; self.basis.top.theta.len()];
-        contrast[first] = 1.0;
-        contrast[second] = -1.0;
-        let (value, error, odds) = self.basis.figure(&contrast, Some(Apart::Against(outer)))?;
-        let interval = Interval { low: logistic(odds.low), high: logistic(odds.high), level: self.level };
-        let (probability, stronger) = match &self.basis.sample {
-            Some(sample) => {
-                let chances = sample.values(|p| logistic(p[first] - p[second]));
-                let ahead = sample.values(|p| f64::from(u8::from(p[first] > p[second])));
-                (sample.moments(&chances).0, sample.moments(&ahead).0)
-            }
-            None => (logistic(value), if error > 0.0 { normal_cdf(value / error) } else { 0.5 }),
-        };
-        Ok(Preference { probability, interval, stronger })
     }
 
     /// The posterior sample, if the intervals rest on one.

@@ -6,7 +6,7 @@
 
 use super::{
     LikesError, PairOutcome, PairTrial, check_items,
-    fit::{IntervalMethod, SIDE_RIDGE},
+    fit::SIDE_RIDGE,
     logit::{Design, Optimum},
 };
 use crate::stats::{Interval, Level, StatsError};
@@ -177,10 +177,5 @@ impl HourFit {
                 Ok(HourStrength { item, value, standard_error, interval })
             })
             .collect()
-    }
-
-    /// How the intervals were made.
-    pub fn interval_method(&self) -> IntervalMethod {
-        IntervalMethod::Profile
     }
 }

@@ -21,9 +21,9 @@ mod top_set;
 mod triads;
 mod trial;
 
-pub use bradley_terry::{PairModel, bradley_terry, fit_pairs, fit_sittings, fit_weighted_pairs};
-pub use drift::{Aged, HalfLife, HalfLifeScore, choose_half_life, fit_pairs_now, forgetting_weight};
-pub use fit::{ChoiceFit, IntervalMethod, Intervals, Preference, Prior, Strength, Term};
+pub use bradley_terry::{PairModel, bradley_terry, fit_pairs, fit_sittings};
+pub use drift::forgetting_weight;
+pub use fit::{ChoiceFit, IntervalMethod, Intervals, Prior, Strength, Term};
 pub use hour::{HourFit, HourStrength, HourTrial, fit_pairs_by_hour};
 pub use next_pair::{Goal, NextPair, next_pair};
 pub use plackett_luce::{RankModel, fit_rankings, fit_weighted_rankings, plackett_luce};
@@ -31,10 +31,8 @@ pub use scores::{
     ChoiceScore, FreeAccessScore, FreeAccessSession, SingleItem, free_access_scores, multiple_scores, paired_scores,
     single_item_scores,
 };
-pub use side::{PositionBias, SideBias, position_bias, side_bias, side_bias_of_trials};
-pub use stability::{
-    DayAgreement, RankingState, Retest, RetestReason, RetestRule, day_agreement, days_concordance, retest,
-};
+pub use side::{SideBias, side_bias};
+pub use stability::{RankingState, Retest, RetestReason, RetestRule, retest};
 pub use top_set::{StopRule, TopSet, Verdict, should_stop, top_set};
 pub use triads::{Consistency, Tournament, consistency};
 pub use trial::{PairOutcome, PairTrial, Ranking};

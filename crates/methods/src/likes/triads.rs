@@ -13,18 +13,11 @@ pub struct Tournament {
 }
 
 impl Tournament {
-    /// `beats[i][j]`: item `i` was preferred to item `j`. Just one of `beats[i][j]` and `beats[j][i]` must hold.
-    ///
-    /// # Errors
-    /// [`LikesError::Undecided`]; [`LikesError::Stats`] for fewer than three items or a table that is not square.
-    pub fn from_matrix<R: AsRef<[bool]>>(beats: &[R]) -> Result<Self, LikesError> {
-        Self::decide(beats.len(), |i, j| beats[i].as_ref().get(j).map(|b| u64::from(*b)))
-    }
-
     /// `wins[i][j]`: times item `i` was taken when offered with `j`; the majority decides each pair.
     ///
     /// # Errors
-    /// As [`Tournament::from_matrix`]; a pair that is even, or was never offered, is [`LikesError::Undecided`].
+    /// [`LikesError::Undecided`] for a pair that is even or was never offered; [`LikesError::Stats`] for fewer than three items or a
+    /// table that is not square.
     pub fn from_wins<R: AsRef<[u64]>>(wins: &[R]) -> Result<Self, LikesError> {
         Self::decide(wins.len(), |i, j| wins[i].as_ref().get(j).copied())
     }

@@ -1,8 +1,7 @@
 //! Energy a dog or cat needs a day: resting energy, life-stage factors, and how far individuals differ.
 //!
 //! Sources: resting energy 70 x kg^0.75 kcal a day, Small Animal Clinical Nutrition, 5th ed., table 5-2, and Merck
-//! Veterinary Manual, nutritional requirements of small animals; linear form 30 x kg + 70 above 2 and below 45 kg,
-//! Merck. Factors of grown animals and kittens: in wide clinical use, seen in published veterinary charts (secondary).
+//! Veterinary Manual, nutritional requirements of small animals. Factors of grown animals and kittens: in wide clinical use, seen in published veterinary charts (secondary).
 //! Weight loss: 80 % of resting energy at the ideal weight, AAHA weight management guidelines 2014, J Am Anim Hosp Assoc
 //! 50:1. Puppies: 210, 175, 140 kcal x kg^0.75 by share of the grown weight, FEDIAF nutritional guidelines 2021 (table as
 //! reprinted in Vet Nurs J 37(4), 2022), here over resting energy. Spread: individuals of one weight vary up to threefold
@@ -89,23 +88,6 @@ pub enum Refusal {
 /// ```
 pub fn resting_energy(species: Species, weight: Kilograms) -> Result<Kcal, Refusal> {
     Ok(Kcal::clamped(70.0 * plausible(species, weight)?.powf(0.75)))
-}
-
-/// The linear form of resting energy, `30 kg + 70` kcal a day, for checking by hand.
-///
-/// # Errors
-/// [`Refusal::LinearWeight`] unless the weight is above 2 kg and below 45 kg.
-///
-/// ```
-/// use sayso_methods::ration::resting_energy_linear;
-/// use sayso_model::Kilograms;
-/// assert_eq!(resting_energy_linear(Kilograms::new(10.0)?)?.get(), 370.0);
-/// assert!(resting_energy_linear(Kilograms::new(45.0)?).is_err());
-/// # Ok::<(), Box<dyn std::error::Error>>(())
-/// ```
-pub fn resting_energy_linear(weight: Kilograms) -> Result<Kcal, Refusal> {
-    let kg = weight.get();
-    if kg > 2.0 && kg < 45.0 { Ok(Kcal::clamped(30.0 * kg + 70.0)) } else { Err(Refusal::LinearWeight(kg)) }
 }
 
 /// A multiplier of resting energy.

@@ -94,11 +94,6 @@ impl Verdict {
         self.findings.iter().filter(|f| f.is_certain()).map(|f| f.level).max()
     }
 
-    /// Listed foods it may hold: the label or the cook knows.
-    pub fn read_the_label(&self) -> impl Iterator<Item = &Finding> {
-        self.findings.iter().filter(|f| !f.is_certain())
-    }
-
     /// What to say with every verdict.
     pub fn note(&self) -> &'static str {
         facts::hazards_note()
@@ -142,59 +137,6 @@ pub fn look_up(species: Species, text: &str) -> Verdict {
     here.sort_by_key(|f| std::cmp::Reverse((f.is_certain(), f.level, f.how)));
     let (findings, elsewhere) = here.into_iter().partition(|f| f.fact.species.contains(&species));
     Verdict { species, species_listed: !facts::food_hazards(species).is_empty(), findings, elsewhere }
-}
-
-/// A food that must not be a reward, with the reason.
-#[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
-#[error(
-    "{name:?} can not be a reward: {} ({}: {}; source: {})",
-    worst.read_as, worst.level.name(), worst.fact.why, worst.fact.source
-)]
-pub struct Forbidden {
-    /// The name given.
-    pub name: String,
-    /// Why.
-    pub worst: Box<Finding>,
-}
-
-/// The name of a food reward that holds nothing listed as "never" for the species, as far as its name tells.
-#[derive(Clone, PartialEq, Eq, Debug)]
-pub struct RewardName {
-    name: String,
-    verdict: Verdict,
-}
-
-impl RewardName {
-    /// A food reward's name, checked against the list.
-    ///
-    /// # Errors
-    /// [`Forbidden`] where the name says the food is, or is made of, one listed as "never" for the species.
-    ///
-    /// ```
-    /// use sayso_methods::ration::RewardName;
-    /// use sayso_model::Species;
-    /// assert!(RewardName::new(Species::Dog, "milk chocolate").is_err());
-    /// let butter = RewardName::new(Species::Dog, "peanut butter")?;
-    /// assert_eq!(butter.verdict().read_the_label().count(), 1); // some hold xylitol
-    /// # Ok::<(), sayso_methods::ration::Forbidden>(())
-    /// ```
-    pub fn new(species: Species, name: &str) -> Result<Self, Forbidden> {
-        let verdict = look_up(species, name);
-        match verdict.findings.iter().find(|f| f.is_certain() && f.level == FoodLevel::Never) {
-            Some(worst) => Err(Forbidden { name: name.to_owned(), worst: Box::new(worst.clone()) }),
-            None => Ok(Self { name: name.to_owned(), verdict }),
-        }
-    }
-
-    /// The name as given.
-    pub fn name(&self) -> &str {
-        &self.name
-    }
-
-    /// What the list says: cautions to show where the reward is chosen.
-    pub const fn verdict(&self) -> &Verdict {
-        &self.verdict
-    }
 }
 
 struct Term {
@@ -354,11 +296,10 @@ mod tests {
     }
 
     #[test]
-    fn a_never_food_is_no_reward_and_says_why() {
-        let refused = RewardName::new(Species::Dog, "choclate").unwrap_err();
-        assert_eq!(refused.worst.how, Match::Spelling);
-        assert!(refused.to_string().contains("Merck Veterinary Manual"), "{refused}");
-        let label = RewardName::new(Species::Dog, "xylitol-free peanut butter").unwrap();
-        assert!(label.verdict().read_the_label().any(|f| f.read_as == "xylitol"));
+    fn a_misspelt_food_is_found_and_a_label_is_to_be_read() {
+        let misspelt = look_up(Species::Dog, "choclate");
+        assert!(misspelt.level() == Some(FoodLevel::Never) && misspelt.findings[0].how == Match::Spelling);
+        let label = look_up(Species::Dog, "xylitol-free peanut butter");
+        assert!(label.level().is_none() && label.findings.iter().any(|f| f.read_as == "xylitol"));
     }
 }

@@ -14,10 +14,9 @@ mod wording;
 
 pub use allowance::{Allowance, Animal, Basis, Caution, day_allowance};
 pub use energy::{
-    FACTORS, Factor, GROWTH, INDIVIDUAL_SPREAD, KcalRange, Refusal, individual_range, life_stage_factor,
-    resting_energy, resting_energy_linear,
+    FACTORS, Factor, GROWTH, INDIVIDUAL_SPREAD, KcalRange, Refusal, individual_range, life_stage_factor, resting_energy,
 };
 pub use foods::{FOODS, FoodEnergy, food_energy};
-pub use hazards::{Finding, FoodLevel, Forbidden, Match, RewardName, Verdict, look_up};
+pub use hazards::{Finding, FoodLevel, Match, Verdict, look_up};
 pub use left::{Feed, Left, PersonShare, left_today};
-pub use pieces::{PieceRefusal, RewardShare, Rewards, kcal_per_piece, rewards_of_day};
+pub use pieces::{PieceRefusal, RewardShare, kcal_per_piece};

@@ -43,32 +43,6 @@ impl RewardShare {
     }
 }
 
-/// What rewards may take of one day.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Rewards {
-    /// Energy for rewards a day.
-    pub budget: Kcal,
-    /// Whole pieces a day, rounded down; 0 means one piece is already too much.
-    pub pieces: u32,
-}
-
-/// Energy for rewards and whole pieces a day.
-///
-/// # Errors
-/// [`PieceRefusal::NoEnergy`] for a piece of 0 kcal.
-///
-/// ```
-/// use sayso_methods::ration::{RewardShare, rewards_of_day};
-/// use sayso_model::Kcal;
-/// let rewards = rewards_of_day(Kcal::new(1137.72)?, RewardShare::MOST, Kcal::new(3.5)?)?;
-/// assert_eq!(rewards.pieces, 32);
-/// # Ok::<(), Box<dyn std::error::Error>>(())
-/// ```
-pub fn rewards_of_day(day: Kcal, share: RewardShare, piece: Kcal) -> Result<Rewards, PieceRefusal> {
-    let budget = Kcal::clamped(day.get() * share.get());
-    Ok(Rewards { budget, pieces: whole_pieces(budget.get(), piece)? })
-}
-
 /// Energy of a piece from its weight and its energy a gram.
 ///
 /// # Errors

@@ -1,6 +1,6 @@
-//! A count out of trials: exact test, Clopper-Pearson and Wilson intervals.
+//! A count out of trials: exact test and Clopper-Pearson interval.
 //!
-//! Sources: C. J. Clopper & E. S. Pearson (1934), Biometrika 26:404. E. B. Wilson (1927), J Am Stat Assoc 22:209.
+//! Sources: C. J. Clopper & E. S. Pearson (1934), Biometrika 26:404.
 //! The two-sided test adds up every outcome no likelier than the one seen ("minimum likelihood", the rule of `binomtest` in SciPy).
 
 use super::{Interval, Level, StatsError, counting, special::falling_root};
@@ -21,22 +21,6 @@ pub(super) const TIE: f64 = 1.0 + 1e-7;
 
 fn probability(p: f64) -> Result<f64, StatsError> {
     if (0.0..=1.0).contains(&p) { Ok(p) } else { Err(StatsError::OutOfRange { what: "probability", value: p }) }
-}
-
-/// P(X = k) for X binomial.
-///
-/// # Errors
-/// [`StatsError::OutOfRange`] unless `p` is in 0..=1.
-pub fn binomial_probability(k: u64, n: u64, p: f64) -> Result<f64, StatsError> {
-    Ok(counting::binomial(k, n, probability(p)?))
-}
-
-/// P(X >= k) for X binomial.
-///
-/// # Errors
-/// [`StatsError::OutOfRange`] unless `p` is in 0..=1.
-pub fn binomial_at_least(k: u64, n: u64, p: f64) -> Result<f64, StatsError> {
-    Ok(counting::binomial_upper(k, n, probability(p)?))
 }
 
 /// P(X <= k) for X binomial.
@@ -108,18 +92,6 @@ impl Proportion {
         let tail = level.tail();
         let low = if k == 0 { 0.0 } else { falling_root(0.0, share, |p| tail - counting::binomial_upper(k, n, p)) };
         let high = if k == n { 1.0 } else { falling_root(share, 1.0, |p| counting::binomial_lower(k, n, p) - tail) };
-        Interval::new(low, high, level)
-    }
-
-    /// Wilson's score interval: narrower than Clopper-Pearson, covers about the stated share on average. Without trials 0 to 1.
-    pub fn wilson(self, level: Level) -> Interval {
-        let Some(share) = self.share() else { return Interval::new(0.0, 1.0, level) };
-        let (n, z) = (self.n as f64, level.z());
-        let z2n = z * z / n;
-        let centre = (share + z2n / 2.0) / (1.0 + z2n);
-        let half = z / (1.0 + z2n) * (share * (1.0 - share) / n + z2n / (4.0 * n)).sqrt();
-        let low = if self.k == 0 { 0.0 } else { (centre - half).max(0.0) };
-        let high = if self.k == self.n { 1.0 } else { (centre + half).min(1.0) };
         Interval::new(low, high, level)
     }
 }

@@ -1,8 +1,7 @@
 //! Intervals of a share that hold however often they are read.
 //!
-//! Sources: beta-binomial mixture confidence sequence, Howard, Ramdas, McAuliffe & Sekhon 2021, Ann Stat 49:1055, mixture
-//! centred on the share tested and tuned to a number of trials; hedged capital of sitting shares with predictable plug-in
-//! bets, Waudby-Smith & Ramdas 2024, J R Stat Soc B 86:1.
+//! Source: beta-binomial mixture confidence sequence, Howard, Ramdas, McAuliffe & Sekhon 2021, Ann Stat 49:1055, mixture
+//! centred on the share tested and tuned to a number of trials.
 
 use super::{Interval, Level, Proportion, StatsError};
 use statrs::function::beta::ln_beta;
@@ -52,31 +51,4 @@ fn ln_mixture_ratio(k: f64, n: f64, p: f64, tuned_to: f64) -> f64 {
     let r = (p * (1.0 - p) * (tuned_to / (spread + (1.0 + spread).ln()) - 1.0)).max(EDGE);
     let (a, b) = (r / (1.0 - p), r / p);
     ln_beta(a + k, b + n - k) - ln_beta(a, b) - k * p.ln() - (n - k) * (-p).ln_1p()
-}
-
-/// Capital of a bet against a mean of `m`, one bet a sitting on the share seen in it, half of it each way, the better half
-/// counted; sittings may differ. A share is refused once the capital reaches 20.
-///
-/// # Errors
-/// [`StatsError::OutOfRange`] unless `0 < m < 1` and every share lies from 0 to 1.
-pub fn sitting_capital(shares: &[f64], m: f64) -> Result<f64, StatsError> {
-    if !(m > 0.0 && m < 1.0) {
-        return Err(StatsError::OutOfRange { what: "mean tested", value: m });
-    }
-    let (mut sum, mut squares) = (0.5, 0.25);
-    let (mut up, mut down) = (0.0f64, 0.0f64);
-    for (at, share) in shares.iter().enumerate() {
-        if !(0.0..=1.0).contains(share) {
-            return Err(StatsError::OutOfRange { what: "share of a sitting", value: *share });
-        }
-        let t = (at + 1) as f64;
-        let variance = squares / t;
-        let bet = (2.0 * 40f64.ln() / (variance * t * (t + 1.0).ln())).sqrt();
-        up += (bet.min(0.5 / m) * (share - m)).ln_1p();
-        down += (-bet.min(0.5 / (1.0 - m)) * (share - m)).ln_1p();
-        sum += share;
-        let mean = sum / (t + 1.0);
-        squares += (share - mean).powi(2);
-    }
-    Ok(0.5 * up.max(down).exp())
 }

@@ -1,9 +1,9 @@
 //! Fisher's exact test of a two-by-two table.
 //!
 //! Source: R. A. Fisher (1935), The Design of Experiments; two-sided by adding up every table no likelier than the one seen,
-//! given the margins. The interval of the odds ratio inverts the two one-sided conditional tests (J. Cornfield 1956).
+//! given the margins.
 
-use super::{Interval, Level, StatsError, Tail, binomial::TIE};
+use super::{StatsError, Tail, binomial::TIE};
 use statrs::function::gamma::ln_gamma;
 
 /// Counts `[[a, b], [c, d]]`: a row a condition, a column an outcome.
@@ -40,7 +40,7 @@ impl TwoByTwo {
         let [[a, b], [c, d]] = self.0;
         let n = self.total()?;
         let support = Support::of(self.0);
-        let weights = support.probabilities(0.0);
+        let weights = support.probabilities();
         let seen = (a - support.low) as usize;
         let p = match tail {
             Tail::Greater => weights.iter().skip(seen).sum(),
@@ -53,32 +53,6 @@ impl TwoByTwo {
         let (ad, bc) = (a as f64 * d as f64, b as f64 * c as f64);
         let odds_ratio = if ad == 0.0 && bc == 0.0 { None } else { Some(ad / bc) };
         Ok(FisherTest { p: p.min(1.0), odds_ratio, n })
-    }
-
-    /// Exact conditional interval of the odds ratio; an end may be 0 or infinite. With an empty margin it is 0 to infinity.
-    ///
-    /// # Errors
-    /// As [`TwoByTwo::fisher`].
-    pub fn odds_ratio_interval(self, level: Level) -> Result<Interval, StatsError> {
-        self.total()?;
-        let support = Support::of(self.0);
-        let seen = (self.0[0][0] - support.low) as usize;
-        let last = (support.high - support.low) as usize;
-        let tail = level.tail();
-        // ln(odds ratio) at which the tail beyond the table seen has just this probability.
-        let root = |rising: bool| {
-            super::special::falling_root(0.0, 200.0, |shifted| {
-                let weights = support.probabilities(shifted - 100.0);
-                if rising {
-                    tail - weights.iter().skip(seen).sum::<f64>()
-                } else {
-                    weights.iter().take(seen + 1).sum::<f64>() - tail
-                }
-            }) - 100.0
-        };
-        let low = if seen == 0 { 0.0 } else { root(true).exp() };
-        let high = if seen == last { f64::INFINITY } else { root(false).exp() };
-        Ok(Interval::new(low, high, level))
     }
 
     fn total(self) -> Result<u64, StatsError> {
@@ -106,20 +80,19 @@ impl Support {
         Self { low: column.saturating_sub(other), high: row.min(column), row, other, column }
     }
 
-    /// Probabilities over the support when the log odds ratio is `ln_odds` (0: hypergeometric).
-    fn probabilities(&self, ln_odds: f64) -> Vec<f64> {
+    /// Hypergeometric probabilities over the support.
+    fn probabilities(&self) -> Vec<f64> {
         let choose =
             |n: u64, k: u64| ln_gamma(n as f64 + 1.0) - ln_gamma(k as f64 + 1.0) - ln_gamma((n - k) as f64 + 1.0);
         // Only differences matter, so the terms are chained from the first by ratios (exact to rounding).
         let mut logs = Vec::with_capacity((self.high - self.low + 1) as usize);
-        let mut at =
-            choose(self.row, self.low) + choose(self.other, self.column - self.low) + self.low as f64 * ln_odds;
+        let mut at = choose(self.row, self.low) + choose(self.other, self.column - self.low);
         for x in self.low..=self.high {
             logs.push(at);
             if x < self.high {
                 let up = (self.row - x) as f64 * (self.column - x) as f64;
                 let down = (x + 1) as f64 * (self.other + x + 1 - self.column) as f64;
-                at += (up / down).ln() + ln_odds;
+                at += (up / down).ln();
             }
         }
         let top = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);

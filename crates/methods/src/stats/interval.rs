@@ -43,21 +43,13 @@ pub enum StatsError {
     /// All values are the same, so the statistic has no meaning.
     #[error("{0} does not vary")]
     NoVariation(&'static str),
-    /// No design of the allowed size does what was asked.
-    #[error("not reached within {max_n} trials")]
-    Unreachable {
-        /// The largest number of trials tried.
-        max_n: u64,
-    },
 }
 
 /// The share of intervals that should hold the truth, strictly between 0 and 1.
 ///
 /// ```
 /// use sayso_methods::stats::Level;
-/// assert_eq!(Level::new(0.9)?.get(), 0.9);
-/// assert!(Level::new(1.0).is_err());
-/// # Ok::<(), sayso_methods::stats::StatsError>(())
+/// assert_eq!(Level::P90.get(), 0.9);
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
 pub struct Level(f64);
@@ -67,18 +59,6 @@ impl Level {
     pub const P95: Self = Self(0.95);
     /// 90 %.
     pub const P90: Self = Self(0.90);
-
-    /// A level between 0 and 1, both excluded.
-    ///
-    /// # Errors
-    /// [`StatsError::OutOfRange`] otherwise.
-    pub fn new(share: f64) -> Result<Self, StatsError> {
-        if share > 0.0 && share < 1.0 {
-            Ok(Self(share))
-        } else {
-            Err(StatsError::OutOfRange { what: "interval level", value: share })
-        }
-    }
 
     /// The share.
     pub fn get(self) -> f64 {
@@ -115,15 +95,5 @@ impl Interval {
     /// Whether `value` lies inside, ends included.
     pub fn contains(&self, value: f64) -> bool {
         self.low <= value && value <= self.high
-    }
-
-    /// Distance between the ends.
-    pub fn width(&self) -> f64 {
-        self.high - self.low
-    }
-
-    /// The same interval in other units: both ends times `factor` (which must not be negative).
-    pub fn scaled(&self, factor: f64) -> Self {
-        Self { low: self.low * factor, high: self.high * factor, level: self.level }
     }
 }

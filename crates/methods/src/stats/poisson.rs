@@ -1,9 +1,8 @@
-//! Counts over time: exact interval of a mean, comparison of two rates, index of dispersion.
+//! Counts over time: exact interval of a mean, comparison of two rates.
 //!
 //! Sources: F. Garwood (1936), Biometrika 28:437. J. Przyborowski & H. Wilenski (1940), Biometrika 31:313.
-//! Index of dispersion: R. A. Fisher (1925), Statistical Methods for Research Workers.
 
-use super::{Interval, Level, Proportion, StatsError, Tail, chi_square_upper, counting, special::falling_root};
+use super::{Interval, Level, Proportion, StatsError, Tail, counting, special::falling_root};
 
 /// Events counted over an exposure (hours, days, sessions: the unit is the caller's).
 ///
@@ -106,43 +105,4 @@ pub fn compare_rates(first: Count, second: Count, tail: Tail, level: Level) -> R
         ratio_interval: Interval::new(as_ratio(inner.low), as_ratio(inner.high), level),
         n,
     })
-}
-
-/// How uneven counts are, against the evenness of chance.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Dispersion {
-    /// Variance over mean; 1 for a Poisson process, above 1 for bursts, below for regular spacing.
-    pub index: f64,
-    /// p-value that counts so uneven come by chance.
-    pub p_upper: f64,
-    /// p-value that counts so even come by chance.
-    pub p_lower: f64,
-    /// Number of counts.
-    pub n: usize,
-}
-
-/// Index of dispersion of counts over equal exposures, with its chi-square test (approximate below a mean of about 5, common practice).
-///
-/// # Errors
-/// [`StatsError::TooFew`] below two counts; [`StatsError::NoVariation`] if all are 0.
-///
-/// ```
-/// use sayso_methods::stats::index_of_dispersion;
-/// let bursts = index_of_dispersion(&[0, 0, 9, 0, 8, 0, 0, 1])?;
-/// assert!(bursts.index > 4.0 && bursts.p_upper < 1e-4);
-/// # Ok::<(), sayso_methods::stats::StatsError>(())
-/// ```
-pub fn index_of_dispersion(counts: &[u64]) -> Result<Dispersion, StatsError> {
-    let n = counts.len();
-    if n < 2 {
-        return Err(StatsError::TooFew { what: "counts", needed: 2, got: n });
-    }
-    let mean = counts.iter().map(|c| *c as f64).sum::<f64>() / n as f64;
-    if mean == 0.0 {
-        return Err(StatsError::NoVariation("a series of zero counts"));
-    }
-    let squares: f64 = counts.iter().map(|c| (*c as f64 - mean).powi(2)).sum();
-    let chi2 = squares / mean;
-    let p_upper = chi_square_upper(chi2, (n - 1) as u64)?;
-    Ok(Dispersion { index: chi2 / (n - 1) as f64, p_upper, p_lower: 1.0 - p_upper, n })
 }

@@ -56,11 +56,6 @@ pub fn normal_quantile(p: f64) -> Result<f64, StatsError> {
     }
 }
 
-/// Two-sided p-value of a standard normal statistic.
-pub(crate) fn normal_two_sided(z: f64) -> f64 {
-    normal_outside(z).min(1.0)
-}
-
 /// Probability that a chi-square variable with `df` degrees of freedom is above `x`.
 ///
 /// # Errors

@@ -92,13 +92,7 @@ pub enum Rung {
     StandsUpToBlindCheck,
 }
 
-impl Rung {
-    /// Whether anything is claimed.
-    #[must_use]
-    pub fn is_claim(self) -> bool {
-        self > Self::FitsChance
-    }
-}
+impl Rung {}
 
 /// What may be said, of how many observations, and since when.
 #[derive(Debug, Clone, Copy, PartialEq)]

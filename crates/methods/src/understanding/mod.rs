@@ -6,9 +6,7 @@
 
 pub mod accidents;
 pub mod association;
-pub mod corrections;
 mod draw;
-pub mod exact;
 pub mod ladder;
 mod null;
 pub mod pooled_probes;
@@ -17,7 +15,6 @@ pub mod rivals;
 pub mod rounds;
 pub mod sequences;
 pub mod swap;
-pub mod uptake;
 
 use crate::stats::{Interval, StatsError};
 

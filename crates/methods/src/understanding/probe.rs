@@ -1,119 +1,12 @@
-//! Probes: planned checks of understanding. How many trials, in which order, who may know what; and what came out.
+//! Probes: what a planned check of understanding showed, word by word.
 //!
-//! Sources: exact power by enumeration (see [`crate::stats::trials_needed`]); the person with the learner must not know the answer: Pfungst 1911, Clever
-//! Hans; Bayes factor: Jeffreys 1961. Page: `docs/methods/understanding.md`.
+//! Sources: exact binomial test; the person with the learner must not know the answer: Pfungst 1911, Clever Hans; Bayes factor:
+//! Jeffreys 1961. Page: `docs/methods/understanding.md`.
 
 use super::UnderstandingError;
 use crate::learning::rank_sum::{RankSum, rank_sum};
-use crate::stats::{
-    BayesFactor, BetaPrior, Direction, Interval, Level, Proportion, Tail, TrialsNeeded, TrialsPlan,
-    binomial_bayes_factor, trials_needed,
-};
-use sayso_model::order::{DrawnTrial, draw};
+use crate::stats::{BayesFactor, BetaPrior, Direction, Interval, Level, Proportion, Tail, binomial_bayes_factor};
 use std::collections::BTreeMap;
-
-/// What a probe should be able to show.
-#[derive(Debug, Clone, PartialEq)]
-pub struct ProbeDesign {
-    /// Words to be checked; their things also serve as the other choices.
-    pub words: Vec<usize>,
-    /// Things (or buttons) to choose from on each trial, 2 or more, at most as many as there are words.
-    pub choices: usize,
-    /// Share right worth finding, above chance (`1 / choices`).
-    pub rate: f64,
-    /// False alarm rate for the whole probe; it is divided by the number of words.
-    pub alpha: f64,
-    /// Power wanted for each word.
-    pub power: f64,
-    /// Most trials in one sitting; stop earlier at any sign of stress.
-    pub per_sitting: usize,
-}
-
-impl ProbeDesign {
-    /// Two choices, 90 % right worth finding, false alarms 1 %, power 80 %, ten trials a sitting (the last: common
-    /// practice, no source).
-    #[must_use]
-    pub fn of(words: Vec<usize>) -> Self {
-        Self { words, choices: 2, rate: 0.9, alpha: 0.01, power: 0.8, per_sitting: 10 }
-    }
-}
-
-/// Who does what, so that nobody can give the answer away.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Role {
-    /// Lays things out by the list and leaves the room, or stands where the learner cannot see them.
-    Setter,
-    /// Is with the learner. Does not know the list, looks away or wears dark glasses until the choice is made.
-    Presenter,
-    /// Scores which place was chosen, from a recording that does not show which word was asked.
-    Scorer,
-}
-
-impl Role {
-    /// All roles, with whether the person may know the answer.
-    pub const ALL: [(Self, bool); 3] = [(Self::Setter, true), (Self::Presenter, false), (Self::Scorer, false)];
-}
-
-/// A plan ready to be carried out.
-#[derive(Debug, Clone, PartialEq)]
-pub struct ProbePlan {
-    /// Trials, by sitting.
-    pub sittings: Vec<Vec<DrawnTrial>>,
-    /// Trials for each word.
-    pub per_word: u64,
-    /// How that number came about.
-    pub needed: TrialsNeeded,
-    /// Share right by chance.
-    pub chance: f64,
-    /// Seed that gives this order again.
-    pub seed: u64,
-}
-
-/// Plans a probe: what is laid out in random order, and which of it is asked for drawn anew for each trial, so that no way of
-/// guessing beats the chance of the binomial test, whatever the learner has seen so far ([`sayso_model::order::draw`]).
-///
-/// # Errors
-/// [`UnderstandingError::OutOfRange`] for fewer words than choices, a word listed twice or a sitting of 0 trials;
-/// [`UnderstandingError::Stats`] when the design is out of range or needs more than 1000 trials a word.
-///
-/// ```
-/// use sayso_methods::understanding::probe::{ProbeDesign, plan_probe};
-/// let plan = plan_probe(&ProbeDesign::of(vec![4, 7, 9]), 42)?;
-/// let trials: Vec<_> = plan.sittings.iter().flatten().collect();
-/// assert_eq!(trials.len() as u64, 3 * plan.per_word);
-/// assert!(trials.iter().all(|trial| trial.laid_out[trial.right_place] == trial.word));
-/// # Ok::<(), sayso_methods::understanding::UnderstandingError>(())
-/// ```
-pub fn plan_probe(design: &ProbeDesign, seed: u64) -> Result<ProbePlan, UnderstandingError> {
-    let ProbeDesign { words, choices, rate, alpha, power, per_sitting } = design;
-    let kinds = words.len();
-    check_choices(words, *choices)?;
-    if *per_sitting == 0 {
-        return Err(UnderstandingError::OutOfRange { what: "trials a sitting", value: 0.0 });
-    }
-    let chance = 1.0 / *choices as f64;
-    let needed =
-        trials_needed(&TrialsPlan { chance, rate: *rate, alpha: alpha / kinds as f64, power: *power, max_n: 1000 })?;
-    // A few trials may be declined, so plan the number from which power stays.
-    let per_word = needed.stable_n;
-    let mut trials = draw(kinds, *choices, kinds * per_word as usize, seed)?;
-    for trial in &mut trials {
-        trial.word = words[trial.word];
-        trial.laid_out.iter_mut().for_each(|at| *at = words[*at]);
-    }
-    let sittings = trials.chunks(*per_sitting).map(<[DrawnTrial]>::to_vec).collect();
-    Ok(ProbePlan { sittings, per_word, needed, chance, seed })
-}
-
-fn check_choices(words: &[usize], choices: usize) -> Result<(), UnderstandingError> {
-    if choices < 2 || words.len() < choices {
-        return Err(UnderstandingError::OutOfRange { what: "choices a trial", value: choices as f64 });
-    }
-    match words.iter().enumerate().find(|(at, word)| words[..*at].contains(word)) {
-        Some((_, twice)) => Err(UnderstandingError::OutOfRange { what: "a word listed twice", value: *twice as f64 }),
-        None => Ok(()),
-    }
-}
 
 /// One trial carried out.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -30,23 +30,6 @@ pub fn sound_distance(a: &[Phoneme], b: &[Phoneme]) -> f64 {
     weighted(&segments(a), &segments(b))
 }
 
-/// The published measure, for comparing with published figures: [`sound_distance`] without the r-coloured vowel ("er"
-/// in "water"), which the published table of sounds lacks and its program passes over.
-///
-/// ```
-/// use sayso_methods::words::{feature_distance, pronunciation, sound_distance};
-/// let (din, dinner) = (pronunciation("din").unwrap(), pronunciation("dinner").unwrap());
-/// assert_eq!((feature_distance(&din, &dinner), sound_distance(&din, &dinner)), (0.0, 1.0));
-/// ```
-pub fn feature_distance(a: &[Phoneme], b: &[Phoneme]) -> f64 {
-    let published = |p: &[Phoneme]| -> Vec<Sound> {
-        segments(p).into_iter().filter(|s| !matches!(s, Sound::Known(k) if k.ipa() == R_COLOURED)).collect()
-    };
-    weighted(&published(a), &published(b))
-}
-
-const R_COLOURED: char = 'ɚ';
-
 fn weighted(a: &[Sound], b: &[Sound]) -> f64 {
     edit_distance(a, b, |x, y| match (x, y) {
         (Sound::Known(x), Sound::Known(y)) => f64::from(x.differences(y)) / f64::from(FEATURES),

@@ -13,7 +13,7 @@ mod sounds;
 
 pub use alike::{AlikeRule, Likeness, alike, compare};
 pub use dictionary::{DICTIONARY_LICENCE, pronunciation};
-pub use distance::{feature_distance, phoneme_edits, sound_distance};
+pub use distance::{phoneme_edits, sound_distance};
 pub use features::{FEATURES, Segment};
 pub use first::{
     Candidate, Delivery, FirstWordRules, FirstWords, FirstWordsError, LeftOut, Liking, MOST_SETS, Part, Reason, Score,

@@ -3,6 +3,7 @@
 use super::{Axis, Lines, Series, lines, nice_axis, short};
 use maud::{Markup, html};
 use sayso_advisor::latency::Waiting;
+use sayso_methods::learning::latency::SurvivalPoint;
 
 /// The curve with its band and its sentence; `whose` are the invitations, as in "these invitations".
 #[must_use]
@@ -12,17 +13,17 @@ pub fn waiting(title: &str, whose: &str, waiting: &Waiting) -> Markup {
         Ok(_) => return html! {},
         Err(why) => return html! { p.quiet { (title) ": " (why) "." } },
     };
-    let points = curve
-        .points
-        .iter()
-        .map(|p| (p.time, 1.0 - p.survival, Some((1.0 - p.interval.high, 1.0 - p.interval.low))))
-        .collect();
+    let band = |p: &SurvivalPoint| {
+        let still = curve.interval_at(p.time).unwrap_or(p.interval);
+        (1.0 - still.high, 1.0 - still.low)
+    };
+    let points = curve.points.iter().map(|p| (p.time, 1.0 - p.survival, Some(band(p)))).collect();
     let told = match (waiting.median.value, curve.points.last()) {
         (None, Some(end)) => format!(
             "Of {whose}, {:.0} % ({:.0} % to {:.0} %, n = {}) were answered by a press within {} s, less than half.",
             100.0 * (1.0 - end.survival),
-            100.0 * (1.0 - end.interval.high),
-            100.0 * (1.0 - end.interval.low),
+            100.0 * band(end).0,
+            100.0 * band(end).1,
             curve.n,
             short(curve.watched_to()),
         ),

@@ -1,11 +1,11 @@
-//! Survival curve of a waiting time, its median and its restricted mean.
+//! Survival curve of a waiting time and its median.
 //!
 //! Sources: E. L. Kaplan & P. Meier (1958), J Am Stat Assoc 53:457; interval on the log(-log) scale with Greenwood's variance
 //! (J. D. Kalbfleisch & R. L. Prentice 1980, 1.3), as in `lifelines`; median interval by R. Brookmeyer & J. Crowley (1982),
-//! Biometrics 38:29, on the same scale; restricted mean and its error: J. P. Klein & M. L. Moeschberger (2003), 4.5.
+//! Biometrics 38:29, on the same scale.
 
 use super::{LatencyError, Wait, in_order};
-use crate::stats::{Interval, Level, Proportion, StatsError};
+use crate::stats::{Interval, Level, Proportion};
 
 /// The curve just after one time.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -56,21 +56,6 @@ pub struct MedianInterval {
     pub level: Level,
 }
 
-/// Mean time waited if every wait were cut at the same time.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct RestrictedMean {
-    /// The mean, in the unit of the times.
-    pub mean: f64,
-    /// Its standard error.
-    pub standard_error: f64,
-    /// Normal interval, kept within 0 and the cut.
-    pub interval: Interval,
-    /// The cut.
-    pub up_to: f64,
-    /// Waits.
-    pub n: usize,
-}
-
 /// Guards comparisons with a half against rounding in the product.
 const ROUNDING: f64 = 1e-12;
 
@@ -97,9 +82,8 @@ fn log_log_interval(survival: f64, greenwood: f64, z: f64, level: Level) -> Inte
 /// use sayso_methods::stats::Level;
 /// let waits = [Wait::ended(1.0), Wait::ended(2.0), Wait::open(5.0), Wait::open(5.0)];
 /// let curve = kaplan_meier(&waits, Level::P95)?;
-/// assert_eq!(curve.survival_at(3.0), Some(0.5));
+/// assert_eq!(curve.point_at(3.0).map(|p| p.survival), Some(0.5));
 /// assert_eq!(curve.median(), Some(2.0));
-/// assert_eq!(curve.restricted_mean(5.0)?.mean, 1.0 + 0.75 + 3.0 * 0.5);
 /// # Ok::<(), sayso_methods::learning::latency::LatencyError>(())
 /// ```
 pub fn kaplan_meier(waits: &[Wait], level: Level) -> Result<SurvivalCurve, LatencyError> {
@@ -137,12 +121,7 @@ impl SurvivalCurve {
         self.points.last().map_or(0.0, |p| p.time)
     }
 
-    /// Share still waiting just after `time`; `None` before 0 or beyond the watching (unless nobody was left waiting).
-    pub fn survival_at(&self, time: f64) -> Option<f64> {
-        self.point_at(time).map(|p| p.survival)
-    }
-
-    /// The point that holds at `time`; `None` as for [`SurvivalCurve::survival_at`].
+    /// The point that holds at `time`; `None` before 0 or beyond the watching (unless nobody was left waiting).
     pub fn point_at(&self, time: f64) -> Option<&SurvivalPoint> {
         let upto = self.points.partition_point(|p| p.time <= time);
         let point = self.points.get(upto.checked_sub(1)?)?;
@@ -158,7 +137,9 @@ impl SurvivalCurve {
             return Some(point.interval);
         }
         let kept = point.survival >= 1.0;
-        let watched = if kept { (point.at_risk - point.events - point.censored).max(1) } else { self.events } as u64;
+        // Those whose watching ended at the point's own time were watched up to it.
+        let gone = if time > point.time { point.events + point.censored } else { 0 };
+        let watched = if kept { (point.at_risk - gone).max(1) } else { self.events } as u64;
         let share = Proportion::new(if kept { watched } else { 0 }, watched).ok()?;
         Some(share.clopper_pearson(self.level))
     }
@@ -179,34 +160,5 @@ impl SurvivalCurve {
 
     fn first_at_or_below_half(&self, value: impl Fn(&SurvivalPoint) -> f64) -> Option<f64> {
         self.points.iter().find(|p| value(p) <= 0.5 + ROUNDING).map(|p| p.time)
-    }
-
-    /// Mean waiting time when every wait is cut at `up_to`: the area under the curve.
-    ///
-    /// # Errors
-    /// [`LatencyError::BeyondWatching`] if `up_to` lies beyond the watching while some were still waiting;
-    /// [`LatencyError::Stats`] unless `up_to` is positive and finite.
-    pub fn restricted_mean(&self, up_to: f64) -> Result<RestrictedMean, LatencyError> {
-        if !(up_to > 0.0 && up_to.is_finite()) {
-            return Err(StatsError::OutOfRange { what: "cut", value: up_to }.into());
-        }
-        let left = self.points.last().map_or(1.0, |p| p.survival);
-        if up_to > self.watched_to() && left > 0.0 {
-            return Err(LatencyError::BeyondWatching { asked: up_to, watched: self.watched_to() });
-        }
-        // From the right, so that each event meets the area that still lies after it.
-        let (mut area, mut variance, mut end) = (0.0, 0.0, up_to);
-        for point in self.points.iter().rev().filter(|p| p.time < up_to) {
-            area += point.survival * (end - point.time);
-            end = point.time;
-            if point.events > 0 && point.events < point.at_risk {
-                let (d, r) = (point.events as f64, point.at_risk as f64);
-                variance += area * area * d / (r * (r - d));
-            }
-        }
-        let standard_error = variance.sqrt();
-        let half = self.level.z() * standard_error;
-        let interval = Interval { low: (area - half).max(0.0), high: (area + half).min(up_to), level: self.level };
-        Ok(RestrictedMean { mean: area, standard_error, interval, up_to, n: self.n })
     }
 }
