@@ -6,8 +6,10 @@
 //! `docs/methods/understanding.md`.
 //!
 //! The chain swaps presses within a session and accepts a swap only if it leaves unchanged how many neighbouring presses
-//! repeat a word and how many lie at each distance on the board. So word frequencies (of each session), the habit of
-//! repeating and the habit of pressing what is near are all kept exactly; what is left is the order of words.
+//! repeat a word and how many lie at each distance on the board. Only presses in a like place are swapped: with or without
+//! a press soon before, soon after, later in the session. So word frequencies (of each session), the habit of repeating, the
+//! habit of pressing what is near, and which words are followed by a pause (an answer, a meal) are all kept exactly; what is
+//! left is the order of words.
 
 use super::association::Counter;
 use super::draw::below;
@@ -131,11 +133,11 @@ pub fn sequences(
     }
     let mut chain = Chain {
         words: presses.iter().map(|press| press.word).collect(),
-        linked,
         // Presses of one word lie at distance class 255: repeating is a habit of its own.
         class: (0..size).flat_map(|a| (0..size).map(move |b| if a == b { 255 } else { distance[a][b] })).collect(),
         size,
-        ranges: ranges.into_iter().filter(|range| range.len() > 1).collect(),
+        alike: alike(&ranges, &linked),
+        linked,
         proposed: 0,
         accepted: 0,
     };
@@ -188,12 +190,33 @@ pub fn sequences(
     Ok(Sequences { pairs, n, accepted })
 }
 
+/// Positions of a session that are alike in what comes before and after: a press soon before or not; soon after, later in the
+/// session, or none. A word that is answered at once, or with a long pause, ends runs; swapped into their middle it would
+/// make every run that it ends look like a habit of words.
+fn alike(ranges: &[std::ops::Range<usize>], linked: &[bool]) -> Vec<Vec<usize>> {
+    let mut groups = Vec::new();
+    for range in ranges {
+        let mut kinds: [Vec<usize>; 6] = Default::default();
+        for at in range.clone() {
+            let after = match at + 1 < range.end {
+                true if linked[at + 1] => 0,
+                true => 1,
+                false => 2,
+            };
+            kinds[3 * usize::from(linked[at]) + after].push(at);
+        }
+        groups.extend(kinds.into_iter().filter(|group| group.len() > 1));
+    }
+    groups
+}
+
 struct Chain {
     words: Vec<usize>,
     linked: Vec<bool>,
     class: Vec<u8>,
     size: usize,
-    ranges: Vec<std::ops::Range<usize>>,
+    /// Positions whose presses may be swapped with each other, two or more of a session.
+    alike: Vec<Vec<usize>>,
     proposed: u64,
     accepted: u64,
 }
@@ -210,25 +233,24 @@ impl Chain {
 
     /// Proposes symmetric swaps; a refused swap leaves the chain where it is, which keeps it reversible.
     fn walk(&mut self, swaps: u64, rng: &mut Xoshiro256PlusPlus) {
-        if self.ranges.is_empty() {
+        let positions: usize = self.alike.iter().map(Vec::len).sum();
+        if positions == 0 {
             return;
         }
-        let positions: usize = self.ranges.iter().map(std::ops::Range::len).sum();
-        // Sessions are chosen by their length, by way of a random position.
-        let starts: Vec<usize> = self
-            .ranges
+        // Groups are chosen by their length, by way of a random position.
+        let ends: Vec<usize> = self
+            .alike
             .iter()
-            .scan(0, |sum, range| {
-                *sum += range.len();
+            .scan(0, |sum, group| {
+                *sum += group.len();
                 Some(*sum)
             })
             .collect();
         for _ in 0..swaps {
             let pick = below(rng, positions as u64) as usize;
-            let session = starts.partition_point(|end| *end <= pick);
-            let range = self.ranges[session].clone();
-            let i = range.start + below(rng, range.len() as u64) as usize;
-            let j = range.start + below(rng, range.len() as u64) as usize;
+            let group = &self.alike[ends.partition_point(|end| *end <= pick)];
+            let i = group[below(rng, group.len() as u64) as usize];
+            let j = group[below(rng, group.len() as u64) as usize];
             self.proposed += 1;
             if self.words[i] == self.words[j] {
                 self.accepted += 1;
