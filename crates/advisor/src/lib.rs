@@ -26,6 +26,7 @@ pub mod likes;
 mod memo;
 pub mod observe;
 pub mod originals;
+pub mod patterns;
 pub mod plan;
 pub mod pool;
 mod rate;

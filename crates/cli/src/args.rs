@@ -267,6 +267,14 @@ pub enum Command {
         #[arg(long, alias = "learner")]
         animal: Option<String>,
     },
+    /// Patterns in presses and choices: growing or fading, before and after changes, what follows what, slips, likes by hour.
+    Patterns {
+        #[command(flatten)]
+        data: Data,
+        /// Name or id of the animal; all of them if left out.
+        #[arg(long)]
+        animal: Option<String>,
+    },
     /// Does a change help this animal? Trials by single-case designs: planned, drawn by chance, tested against the draw.
     #[command(subcommand)]
     Design(Designing),

@@ -44,6 +44,7 @@ async fn run(cli: Cli) -> Result<ExitCode, CliError> {
         Command::Devices { data, end, end_all } => commands::devices::devices(&data.data, end.as_deref(), end_all)?,
         Command::Today { data, animal } => commands::tell::today(&data.data, animal.as_deref()).await?,
         Command::Evidence { data, animal } => commands::tell::evidence(&data.data, animal.as_deref()).await?,
+        Command::Patterns { data, animal } => commands::tell::patterns(&data.data, animal.as_deref()).await?,
         Command::Design(what) => commands::design::design(&what).await?,
         Command::Agree { file, scale, headed } => commands::tell::agree(&file, scale, headed)?,
         Command::Log { data } => return commands::exchange::log(&data.data).await,

@@ -1,4 +1,4 @@
-//! `today`, `evidence` and `agree`: what the pages say, as text.
+//! `today`, `evidence`, `patterns` and `agree`: what the pages say, as text.
 
 use super::notebook;
 use super::serve::now;
@@ -6,6 +6,7 @@ use crate::error::CliError;
 use crate::out::say;
 use sayso_advisor::agreement::{ScoreScale, agreement, read};
 use sayso_advisor::claim_text::{by_ladder, of_animal, rivals_of};
+use sayso_advisor::patterns::{self, patterns as found};
 use sayso_advisor::{Advice, Case, evidence, today};
 use sayso_model::Story;
 use sayso_notebook::animal_named;
@@ -53,6 +54,32 @@ fn print_advice(number: usize, advice: &Advice) {
     if let Some(caution) = &advice.caution {
         say!("   caution: {caution}");
     }
+}
+
+/// Prints the patterns in presses and choices.
+pub async fn patterns(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
+    let story = story(dir).await?;
+    for card in animal_named(&story, which)? {
+        let Some(p) = found(&story, card.animal, now()) else { continue };
+        say!("# {}", p.name);
+        let told = |heading: &str, sentences: Vec<&str>, not_shown: &str| {
+            say!("## {heading}");
+            sentences.iter().for_each(|s| say!("{s}"));
+            say!("   {not_shown}");
+        };
+        told(
+            "Do presses grow or fade?",
+            p.pace.iter().map(|x| x.sentence.as_str()).collect(),
+            patterns::PACE_DOES_NOT_SHOW,
+        );
+        let lines = p.lines.iter().map(|x| x.sentence.as_str()).collect();
+        told("Before and after a change", lines, patterns::LINES_DO_NOT_SHOW);
+        told("One word after another", vec![&p.order.sentence], patterns::ORDER_DOES_NOT_SHOW);
+        told("Presses that look like slips", vec![&p.slips.sentence], patterns::SLIPS_DO_NOT_SHOW);
+        told("Likes by the hour", vec![&p.hours.sentence], patterns::HOURS_DO_NOT_SHOW);
+        say!();
+    }
+    Ok(())
 }
 
 /// Prints how far people agree on what they scored.

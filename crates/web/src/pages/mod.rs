@@ -13,6 +13,7 @@ pub mod likes;
 pub mod listen;
 pub mod log;
 pub mod methods;
+pub mod patterns;
 pub mod people;
 pub mod sheets;
 pub mod start;
@@ -50,6 +51,7 @@ pub fn router() -> Router<AppState> {
         .merge(agreement::router())
         .merge(days::router())
         .merge(exchange::router())
+        .merge(patterns::router())
         .merge(methods::router())
         .merge(words::router())
         .merge(sheets::router())

@@ -27,6 +27,7 @@ pub fn page(page: &AnimalPage, days: &Days, length: u16, lengths: &[u16]) -> Mar
         h2 { "Day by day" }
         (table(page, &days.days))
         p.quiet { "Days and hours are those of " (page.zone.name()) ". " a href=(format!("/l/{}/log", page.id)) { "All events" } "." }
+        p { a href=(format!("/l/{}/patterns", page.id)) { "Patterns" } ": do presses grow or fade, what follows what, slips, likes by the hour." }
     }
 }
 

@@ -1,0 +1,135 @@
+//! Phase lines: what own presses did before and after something changed.
+
+use crate::estimate::{Estimate, Unit, mean};
+use crate::observe::{Answered, by_day, own_presses};
+use sayso_methods::learning::phases::Better;
+use sayso_methods::single_case::effects::{Contrast, Point, contrast};
+use sayso_model::{AnimalId, BoardLayout, Day, HouseRule, Moment, Story, WordCard, WordId};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Days looked at on each side, and the fewest that say anything (common practice, no source).
+const DAYS: i32 = 14;
+const LEAST_DAYS: usize = 5;
+/// Changes told, newest first.
+const LINES: usize = 4;
+
+/// Own presses before and after one change.
+#[derive(Clone, PartialEq, Debug)]
+pub struct PhaseLine {
+    /// The day of the change, which counts on neither side.
+    pub day: Day,
+    /// What changed, in words.
+    pub what: String,
+    /// Own presses a day before.
+    pub before: Estimate,
+    /// Own presses a day after.
+    pub after: Estimate,
+    /// Each day: days from the change (before it negative) and own presses.
+    pub points: Vec<(i32, usize)>,
+    /// Share of pairs of a day before and a day after in which the day after had more presses (nonoverlap of all pairs),
+    /// with its 90 % interval, and p of the rank-sum test.
+    pub more_after: (Estimate, f64),
+    /// In words.
+    pub sentence: String,
+}
+
+/// What phase lines do not show.
+pub const LINES_DO_NOT_SHOW: &str = "This does not show that the change did it: other things changed in those days too, presses were already going up or down, and one of several changes looks large by chance. Days of one animal hang together, so the interval is rather too short. A trial of the change, with its days drawn by chance, can tell.";
+
+/// The newest changes with enough days on both sides.
+pub(super) fn lines(story: &Story, animal: AnimalId, name: &str, all: &[Answered<'_>], now: Moment) -> Vec<PhaseLine> {
+    let zone = story.zone();
+    let today = now.day(&zone);
+    let Some(known) = all.iter().map(|a| a.press.at().day(&zone)).min() else { return Vec::new() };
+    let counts = by_day(own_presses(all, None).iter().map(|a| a.press.at()), &zone);
+    let changes = changes(story, animal, now);
+    let days: Vec<Day> = changes.keys().copied().collect();
+    let mut found = Vec::new();
+    for (i, (day, what)) in changes.iter().enumerate().rev() {
+        // A phase ends where the next change comes.
+        let from = if i > 0 { days[i - 1].plus(1).max(known) } else { known }.max(day.plus(-DAYS));
+        let until = days.get(i + 1).map_or(today, |next| (*next).min(today)).min(day.plus(DAYS + 1));
+        let side = |from: Day, until: Day| -> Vec<(i32, usize)> {
+            (0..until.days_since(from).max(0))
+                .map(|k| from.plus(k))
+                .map(|at| (at.days_since(*day), counts.get(&at).copied().unwrap_or(0)))
+                .collect()
+        };
+        let (before, after) = (side(from, *day), side(day.plus(1), until));
+        if before.len() >= LEAST_DAYS && after.len() >= LEAST_DAYS {
+            found.extend(line(name, *day, what, &before, &after));
+        }
+        if found.len() == LINES {
+            break;
+        }
+    }
+    found
+}
+
+#[allow(clippy::cast_precision_loss)]
+fn line(name: &str, day: Day, what: &str, before: &[(i32, usize)], after: &[(i32, usize)]) -> Option<PhaseLine> {
+    let points = |side: &[(i32, usize)]| -> Vec<Point> {
+        side.iter().map(|(day, n)| Point { day: f64::from(*day), value: *n as f64 }).collect()
+    };
+    let Contrast { nonoverlap, .. } = contrast(&points(before), &points(after), Better::Larger).ok()?;
+    let a_day = |side: &[(i32, usize)]| mean(&side.iter().map(|(_, n)| *n as f64).collect::<Vec<_>>(), Unit::PerDay);
+    let (was, is) = (a_day(before), a_day(after));
+    let n = nonoverlap.n_a + nonoverlap.n_b;
+    let more = Estimate::with(nonoverlap.nap, nonoverlap.nap_interval, n, Unit::Share);
+    let percent = |x: f64| format!("{:.0} %", 100.0 * x);
+    let sentence = format!(
+        "When {what} ({day}): {name} pressed {was} before and {is} after. A day after had more presses than a day before in {} of pairs (90 % interval {} to {}, {} and {} days, p = {:.3}; 50 % is no difference).",
+        percent(nonoverlap.nap),
+        percent(nonoverlap.nap_interval.low),
+        percent(nonoverlap.nap_interval.high),
+        nonoverlap.n_a,
+        nonoverlap.n_b,
+        nonoverlap.p
+    );
+    let points = before.iter().chain(after).copied().collect();
+    Some(PhaseLine {
+        day,
+        what: what.to_owned(),
+        before: was,
+        after: is,
+        points,
+        more_after: (more, nonoverlap.p),
+        sentence,
+    })
+}
+
+/// What changed on which day.
+fn changes(story: &Story, animal: AnimalId, now: Moment) -> BTreeMap<Day, String> {
+    let zone = story.zone();
+    let mut changes: BTreeMap<Day, BTreeSet<String>> = BTreeMap::new();
+    let mut note = |at: Moment, what: String| {
+        changes.entry(at.day(&zone)).or_default().insert(what);
+    };
+    let mut layouts: Vec<_> = story.everyones::<BoardLayout>().filter(|l| l.at() <= now).collect();
+    layouts.sort_by_key(|l| (l.at(), l.id()));
+    for pair in layouts.windows(2) {
+        let places = |layout: &BoardLayout| -> BTreeMap<WordId, (u8, u8)> {
+            layout.words.iter().map(|p| (p.word, (p.row, p.column))).collect()
+        };
+        let (old, new) = (places(pair[0].part), places(pair[1].part));
+        if new.iter().any(|(word, place)| old.get(word).is_some_and(|before| before != place)) {
+            note(pair[1].at(), "buttons were moved".to_owned());
+        }
+    }
+    let mut cards: Vec<_> = story.everyones::<WordCard>().filter(|c| c.at() <= now).collect();
+    cards.sort_by_key(|c| (c.at(), c.id()));
+    let mut seen = BTreeSet::new();
+    for card in cards.iter().filter(|c| c.part.is_for(animal)) {
+        if seen.insert(card.part.word) {
+            note(card.at(), format!("\u{201c}{}\u{201d} came", card.part.says));
+        }
+    }
+    let mut rules = BTreeSet::new();
+    for rule in story.everyones::<HouseRule>().filter(|r| r.at() <= now) {
+        if rules.insert(rule.part.rule) {
+            note(rule.at(), "a rule of the house came".to_owned());
+        }
+    }
+    let joined = |what: BTreeSet<String>| what.into_iter().collect::<Vec<_>>().join(" and ");
+    changes.into_iter().map(|(day, what)| (day, joined(what))).collect()
+}

@@ -1,0 +1,75 @@
+//! Patterns in an animal's own presses and choices that a person would look for: whether presses grow or fade, what else
+//! changed, whether one word follows another, which presses look like slips, whether likes depend on the hour.
+//!
+//! Each figure comes with its interval, its count and the sentence what it does not show.
+
+mod board;
+mod hours;
+mod lines;
+mod order;
+mod pace;
+mod slips;
+
+pub use hours::{AtHour, HOURS_DO_NOT_SHOW, Hours};
+pub use lines::{LINES_DO_NOT_SHOW, PhaseLine};
+pub use order::{Follows, ORDER_DOES_NOT_SHOW, Order};
+pub use pace::{PACE_DOES_NOT_SHOW, Pace};
+pub use slips::{AtPlace, SLIPS_DO_NOT_SHOW, Slips};
+
+use crate::observe::{Answered, answered, own_presses};
+use board::Board;
+use sayso_model::{AnimalId, Moment, Story, WordId};
+
+/// A pause so long, in seconds, begins a new sitting (common practice, no source).
+const NEW_SITTING_S: f64 = 600.0;
+
+/// Everything the Patterns page shows.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Patterns {
+    /// The animal's name.
+    pub name: String,
+    /// Whether own presses grow or fade, all together first, then by word.
+    pub pace: Vec<Pace>,
+    /// Own presses before and after each change that was noted, newest first.
+    pub lines: Vec<PhaseLine>,
+    /// Words pressed one after another.
+    pub order: Order,
+    /// Presses that look like slips.
+    pub slips: Slips,
+    /// Likes by the hour.
+    pub hours: Hours,
+}
+
+/// What shows in the records of this animal up to `now`; none where there is no such animal.
+#[must_use]
+pub fn patterns(story: &Story, animal: AnimalId, now: Moment) -> Option<Patterns> {
+    let name = story.animals().get(&animal)?.name.to_string();
+    let all: Vec<Answered<'_>> = answered(story, animal).into_iter().filter(|a| a.press.at() <= now).collect();
+    let own = own_presses(&all, None);
+    let board = Board::of(story, now);
+    Some(Patterns {
+        pace: pace::pace(story, &name, &all, now),
+        lines: lines::lines(story, animal, &name, &all, now),
+        order: order::order(story, &name, &own, board.as_ref()),
+        slips: slips::slips(story, animal, &name, &own, board.as_ref(), now),
+        hours: hours::hours(story, animal, &name, now),
+        name,
+    })
+}
+
+/// What a word says.
+fn says(story: &Story, word: WordId) -> String {
+    story.words().get(&word).map_or_else(|| "(no card)".to_owned(), |card| card.says.to_string())
+}
+
+/// Numbers the sittings of moments in order of time.
+fn sittings(at: &[Moment]) -> Vec<usize> {
+    let mut sitting = 0;
+    let mut last: Option<Moment> = None;
+    at.iter()
+        .map(|at| {
+            sitting += usize::from(last.replace(*at).is_some_and(|last| at.seconds_since(last) > NEW_SITTING_S));
+            sitting
+        })
+        .collect()
+}

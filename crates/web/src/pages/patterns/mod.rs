@@ -1,0 +1,24 @@
+//! Patterns: whether presses grow or fade, what changed with them, what follows what, slips, likes by the hour.
+
+mod view;
+
+use crate::error::Error;
+use crate::layout::{Tab, layout};
+use crate::page::AnimalPage;
+use crate::state::AppState;
+use axum::Router;
+use axum::routing::get;
+use maud::Markup;
+use sayso_advisor::patterns::patterns;
+
+/// Routes of the page.
+pub fn router() -> Router<AppState> {
+    Router::new().route("/l/{animal}/patterns", get(show))
+}
+
+async fn show(page: AnimalPage) -> Result<Markup, Error> {
+    let found =
+        patterns(&page.story, page.id, page.now).ok_or_else(|| Error::NotFound("There is no such animal.".into()))?;
+    let title = format!("Patterns: {}", found.name);
+    Ok(layout(&page, Tab::Days, &title, view::page(&page, &found)))
+}
