@@ -1,4 +1,8 @@
-//! How each figure is computed: the pages of `docs/methods`, carried in the binary.
+//! How each figure is computed: every method in use, and the pages of `docs/methods`, carried in the binary.
+
+mod list;
+
+pub use list::{METHODS, Method};
 
 use crate::error::Error;
 use crate::layout::{Tab, layout};
@@ -38,10 +42,27 @@ async fn list(page: Page) -> Markup {
     pages.sort_by(|a, b| a.1.cmp(&b.1));
     let body = html! {
         p { "Every figure on these pages has a method, a source and an interval. How far each can be trusted was tried on simulated animals with known truth." }
+        @for (about, methods) in METHODS {
+            h2 { (about) }
+            dl.facts {
+                @for m in *methods { dt { (m.answers) } dd { (one(m)) } }
+            }
+        }
+        h2 { "In full" }
         ul.links { @for (name, title) in &pages { li { a href=(format!("/methods/{}", name.trim_end_matches(".md"))) { (title) } } } }
         p.quiet { "Sounds of words: " (DICTIONARY_LICENCE) }
     };
     layout(&page, Tab::None, "How it is computed", body)
+}
+
+/// How a question is answered, where that is shown, and whose method it is.
+fn one(method: &Method) -> Markup {
+    let mut shown: Vec<String> = method.pages.iter().map(|p| format!("page {p}")).collect();
+    shown.extend(method.commands.iter().map(|c| format!("sayso {c}")));
+    html! {
+        a href=(format!("/methods/{}", method.page)) { (method.name) }
+        " (" (method.source) "). Shown: " (shown.join(", ")) "."
+    }
 }
 
 async fn show(page: Page, Path(name): Path<String>) -> Result<Markup, Error> {
