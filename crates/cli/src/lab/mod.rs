@@ -11,6 +11,7 @@ mod coverage_rates;
 mod false_claims;
 mod figure;
 mod learning;
+mod patterns;
 mod power;
 mod stages;
 mod stuck;
@@ -88,13 +89,14 @@ impl Section {
 }
 
 type Experiment = fn(&Work) -> Result<Section, LabError>;
-const EXPERIMENTS: [(&str, Experiment); 8] = [
+const EXPERIMENTS: [(&str, Experiment); 9] = [
     ("coverage", coverage::run),
     ("likes", coverage_likes::run),
     ("band", coverage_curve::run),
     ("false-claims", false_claims::run),
     ("power", power::run),
     ("learning", learning::run),
+    ("patterns", patterns::run),
     ("stages", stages::run),
     ("stuck", stuck::run),
 ];
