@@ -67,7 +67,7 @@ fn of_one(
         count.push(counts.get(&at).copied().unwrap_or(0).try_into().unwrap_or(u32::MAX));
         minutes.push(at.plus(1).start(&zone).min(now).seconds_since(at.start(&zone)).max(1.0) / 60.0);
     }
-    let presses = count.iter().map(|n| *n as usize).sum();
+    let presses: usize = count.iter().map(|n| *n as usize).sum();
     let mut by_week = vec![0; usize::try_from((days + 6) / 7).unwrap_or(0)];
     for (i, n) in count.iter().rev().enumerate() {
         if let Some(week) = by_week.iter_mut().rev().nth(i / 7) {

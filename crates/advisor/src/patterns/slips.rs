@@ -85,7 +85,7 @@ pub(super) fn slips(
         Ok(found) => found,
         Err(why) => return nothing(format!("Since the buttons lie where they lie: {why}.")),
     };
-    let quick = [found.after_press, found.after_brush].iter().flatten().map(|s| s.n).sum();
+    let quick: u64 = [found.after_press, found.after_brush].iter().flatten().map(|s| s.n).sum();
     if quick == 0 {
         return nothing(format!(
             "No press of {name}'s came within {WITHIN_S} s of another contact, so none looks like a slip (n = {} presses).",

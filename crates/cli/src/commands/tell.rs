@@ -74,9 +74,9 @@ pub async fn patterns(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
         );
         let lines = p.lines.iter().map(|x| x.sentence.as_str()).collect();
         told("Before and after a change", lines, patterns::LINES_DO_NOT_SHOW);
-        told("One word after another", vec![&p.order.sentence], patterns::ORDER_DOES_NOT_SHOW);
-        told("Presses that look like slips", vec![&p.slips.sentence], patterns::SLIPS_DO_NOT_SHOW);
-        told("Likes by the hour", vec![&p.hours.sentence], patterns::HOURS_DO_NOT_SHOW);
+        told("One word after another", vec![p.order.sentence.as_str()], patterns::ORDER_DOES_NOT_SHOW);
+        told("Presses that look like slips", vec![p.slips.sentence.as_str()], patterns::SLIPS_DO_NOT_SHOW);
+        told("Likes by the hour", vec![p.hours.sentence.as_str()], patterns::HOURS_DO_NOT_SHOW);
         say!();
     }
     Ok(())

@@ -177,7 +177,7 @@ fn word(w: usize) -> WordId {
 /// Runs the experiment.
 pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("Patterns");
-    let reps = work.size(300, 3);
+    let reps = work.size(100, 3);
     for stream in Stream::EMPTY {
         let found = work.each(&format!("order: {}", stream.name()), reps, |seed| of_stream(stream, seed))?;
         let out = found.iter().filter(|p| p.order.pairs.iter().any(|f| f.stands_out())).count();
@@ -209,7 +209,7 @@ fn of_stream(stream: Stream, seed: u64) -> Result<Patterns, LabError> {
 
 /// Shares of slips: none, or three in ten of the quick presses.
 fn slips(work: &Work, section: &mut Section) -> Result<(), LabError> {
-    let reps = work.size(300, 3);
+    let reps = work.size(200, 3);
     for share in [0.0, 0.3] {
         let found = work.each(&format!("slips {share}"), reps, |seed| {
             let mut c = Chance::new(seed, 62);
@@ -243,7 +243,7 @@ fn slips(work: &Work, section: &mut Section) -> Result<(), LabError> {
 
 /// Factors a week and phase lines where nothing changes.
 fn paces(work: &Work, section: &mut Section) -> Result<(), LabError> {
-    let reps = work.size(300, 3);
+    let reps = work.size(200, 3);
     for (size, day_spread) in [(1.0, 0.0), (3.0, 0.0), (5.0, 0.0), (3.0, 0.5)] {
         let days = if day_spread > 0.0 { ", good and bad days" } else { "" };
         let kind = format!("bouts of {size}{days}");
@@ -274,7 +274,7 @@ fn paces(work: &Work, section: &mut Section) -> Result<(), LabError> {
 
 /// Likes that do not depend on the hour, and likes that do.
 fn hours(work: &Work, section: &mut Section) -> Result<(), LabError> {
-    let reps = work.size(200, 2);
+    let reps = work.size(60, 2);
     for turns in [0.0, 1.5] {
         let found = work.each(&format!("hours {turns}"), reps, |seed| {
             let mut c = Chance::new(seed, 63);
