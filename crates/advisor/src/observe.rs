@@ -1,8 +1,8 @@
 //! What the methods need, taken out of a story: showings, requests, usable invitations, days.
 
 use sayso_model::{
-    AnimalId, Answer, Day, Delivery, EventId, Fact, Invitation, InvitationResult, Moment, PersonId, Press, PressedBy,
-    SessionId, Story, WordId, Zone,
+    AnimalId, Answer, Day, Delivery, EventId, Fact, Invitation, InvitationResult, Moment, Press, PressedBy, SessionId,
+    Story, WordId, Zone,
 };
 use std::collections::{BTreeMap, BTreeSet};
 

@@ -1,6 +1,7 @@
 //! Patterns: which records count, and what is said where there is nothing to say.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+use sayso_advisor::Case;
 use sayso_advisor::patterns::{Patterns, patterns};
 use sayso_model::{AnimalId, BoardLayout, Body, Event, EventId, HomeId, Moment, Placed, Source, Story, WordId, Zone};
 use serde_json::{Value, json};
@@ -62,7 +63,7 @@ impl Log {
     }
 
     fn read(&self, days: f64) -> Patterns {
-        patterns(&Story::from_events(self.0.clone()), PIM, begun().plus_seconds(days * DAY)).unwrap()
+        patterns(&Case::new(&Story::from_events(self.0.clone()), PIM, begun().plus_seconds(days * DAY))).unwrap()
     }
 }
 
@@ -173,7 +174,7 @@ fn without_records_or_a_board_nothing_is_claimed() {
     let unpressed = Log::new(true).read(3.0);
     assert_eq!((unpressed.order.n, unpressed.slips.quick), (0, 0));
     assert!(unpressed.slips.share.value.is_none(), "no press is no share of none");
-    assert!(patterns(&Story::default(), PIM, begun()).is_none());
+    assert!(patterns(&Case::new(&Story::default(), PIM, begun())).is_none());
 }
 
 #[test]

@@ -16,9 +16,10 @@ pub use order::{Follows, ORDER_DOES_NOT_SHOW, Order};
 pub use pace::{PACE_DOES_NOT_SHOW, Pace};
 pub use slips::{AtPlace, SLIPS_DO_NOT_SHOW, Slips};
 
-use crate::observe::{Answered, answered, own_presses};
+use crate::case::Case;
+use crate::observe::{Answered, own_presses};
 use board::Board;
-use sayso_model::{AnimalId, Moment, Story, WordId};
+use sayso_model::{Moment, Story, WordId};
 
 /// A pause so long, in seconds, begins a new sitting (common practice, no source).
 const NEW_SITTING_S: f64 = 600.0;
@@ -40,11 +41,17 @@ pub struct Patterns {
     pub hours: Hours,
 }
 
-/// What shows in the records of this animal up to `now`; none where there is no such animal.
+/// Days looked back, today included: what an animal does now, at a cost that does not grow with the log.
+pub const LOOKS_BACK_DAYS: i32 = 26 * 7;
+/// The same in words.
+pub const LOOKS_BACK: &str = "Looked at are the last 26 weeks.";
+
+/// What shows in the records of this animal of the last [`LOOKS_BACK_DAYS`]; none where there is no such animal.
 #[must_use]
-pub fn patterns(story: &Story, animal: AnimalId, now: Moment) -> Option<Patterns> {
+pub fn patterns(case: &Case<'_>) -> Option<Patterns> {
+    let (story, animal, now) = (case.story(), case.animal(), case.now());
     let name = story.animals().get(&animal)?.name.to_string();
-    let all: Vec<Answered<'_>> = answered(story, animal).into_iter().filter(|a| a.press.at() <= now).collect();
+    let all: Vec<Answered<'_>> = case.answered_since(case.since(LOOKS_BACK_DAYS));
     let own = own_presses(&all, None);
     let board = Board::of(story, now);
     Some(Patterns {

@@ -60,8 +60,9 @@ fn print_advice(number: usize, advice: &Advice) {
 pub async fn patterns(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
     let story = story(dir).await?;
     for card in animal_named(&story, which)? {
-        let Some(p) = found(&story, card.animal, now()) else { continue };
+        let Some(p) = found(&Case::new(&story, card.animal, now())) else { continue };
         say!("# {}", p.name);
+        say!("{}", patterns::LOOKS_BACK);
         let told = |heading: &str, sentences: Vec<&str>, not_shown: &str| {
             say!("## {heading}");
             sentences.iter().for_each(|s| say!("{s}"));

@@ -3,6 +3,7 @@
 use super::figure::{Finding, Wanted};
 use super::work::Work;
 use super::{LabError, Section, end, told};
+use sayso_advisor::Case;
 use sayso_advisor::patterns::{Patterns, patterns};
 use sayso_model::{
     AnimalId, AssessmentId, BoardLayout, Body, Event, EventId, HomeId, LikeOutcome, LikeTrial, LikesFormat, Moment,
@@ -166,7 +167,7 @@ impl Pen {
 
     fn read(self) -> Result<Patterns, LabError> {
         let now = self.begun.plus_seconds(86_400.0 * f64::from(DAYS) - 1.0);
-        patterns(&Story::from_events(self.events), ANIMAL, now).ok_or_else(|| told("no animal"))
+        patterns(&Case::new(&Story::from_events(self.events), ANIMAL, now)).ok_or_else(|| told("no animal"))
     }
 }
 

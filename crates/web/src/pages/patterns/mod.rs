@@ -17,8 +17,7 @@ pub fn router() -> Router<AppState> {
 }
 
 async fn show(page: AnimalPage) -> Result<Markup, Error> {
-    let found =
-        patterns(&page.story, page.id, page.now).ok_or_else(|| Error::NotFound("There is no such animal.".into()))?;
+    let found = patterns(&page.case()).ok_or_else(|| Error::NotFound("There is no such animal.".into()))?;
     let title = format!("Patterns: {}", found.name);
     Ok(layout(&page, Tab::Days, &title, view::page(&page, &found)))
 }

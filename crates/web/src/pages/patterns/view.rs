@@ -4,14 +4,14 @@ use crate::chart::{Bar, Panel, PhasePoint, Phases, Whisker, bars, nice_axis, pha
 use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::patterns::{
-    HOURS_DO_NOT_SHOW, Hours, LINES_DO_NOT_SHOW, ORDER_DOES_NOT_SHOW, Order, PACE_DOES_NOT_SHOW, Pace, Patterns,
-    PhaseLine, SLIPS_DO_NOT_SHOW, Slips,
+    HOURS_DO_NOT_SHOW, Hours, LINES_DO_NOT_SHOW, LOOKS_BACK, ORDER_DOES_NOT_SHOW, Order, PACE_DOES_NOT_SHOW, Pace,
+    Patterns, PhaseLine, SLIPS_DO_NOT_SHOW, Slips,
 };
 
 /// The page below its heading.
 pub fn page(page: &AnimalPage, found: &Patterns) -> Markup {
     html! {
-        p { "What shows in " (found.name) "\u{2019}s own presses and choices, and what it does not show. " a href=(format!("/l/{}/days", page.id)) { "Days" } " tells what happened when." }
+        p { "What shows in " (found.name) "\u{2019}s own presses and choices, and what it does not show. " a href=(format!("/l/{}/days", page.id)) { "Days" } " tells what happened when. " (LOOKS_BACK) }
         (pace(&found.pace))
         (lines(page, &found.lines))
         (order(page, &found.order))
