@@ -80,7 +80,36 @@ pub fn originals(story: &Story, animal: AnimalId, now: Moment) -> Originals<'_> 
             Body::SwapStop(part) => keep!(stops, part),
             Body::ProbePlan(part) => keep!(plans, part),
             Body::ProbeTrial(part) => keep!(trials, part),
-            _ => {}
+            // Nothing in these is drawn by chance and read from its first record.
+            Body::Invitation(_)
+            | Body::HomeCard(_)
+            | Body::PersonCard(_)
+            | Body::AnimalCard(_)
+            | Body::RewardCard(_)
+            | Body::WordCard(_)
+            | Body::ClipCard(_)
+            | Body::BoardLayout(_)
+            | Body::HouseRule(_)
+            | Body::StageChoice(_)
+            | Body::SessionStart(_)
+            | Body::Joining(_)
+            | Body::Leaving(_)
+            | Body::SessionEnd(_)
+            | Body::Press(_)
+            | Body::Delivery(_)
+            | Body::Look(_)
+            | Body::Brush(_)
+            | Body::Catch(_)
+            | Body::Sign(_)
+            | Body::Feed(_)
+            | Body::LikesTest(_)
+            | Body::LikeTrial(_)
+            | Body::DesignPlan(_)
+            | Body::DesignNote(_)
+            | Body::DesignStop(_)
+            | Body::Remark(_)
+            | Body::Correction(_)
+            | Body::Withdrawal(_) => {}
         }
     }
     let by_time = |e: &Event| (e.happened_at, e.id);

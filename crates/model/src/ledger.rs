@@ -3,7 +3,7 @@
 //! The result depends on the set alone, never on the order of arrival: of all amendments of one event the
 //! last by (`recorded_at`, id) wins. A withdrawn event can be brought back by a later correction.
 
-use crate::event::{Body, Event};
+use crate::event::{Does, Event};
 use crate::id::EventId;
 use std::collections::BTreeMap;
 
@@ -92,14 +92,15 @@ impl Ledger {
 /// An event after the last word said on it.
 #[must_use]
 pub fn amended(first: &Event, last_amendment: Option<&Event>) -> Option<Event> {
-    match last_amendment.map(|a| &a.body) {
-        None => Some(first.clone()),
-        Some(Body::Correction(c)) => Some(Event {
+    let Some(last) = last_amendment else { return Some(first.clone()) };
+    match last.body.about().does {
+        Does::Corrects(c) => Some(Event {
             happened_at: c.happened_at.unwrap_or(first.happened_at),
             animal: c.animal.or(first.animal),
             body: (*c.body).clone(),
             ..first.clone()
         }),
-        Some(_) => None,
+        Does::Withdraws(_) => None,
+        Does::Tells | Does::Sets(_) => Some(first.clone()),
     }
 }

@@ -199,34 +199,56 @@ fn signs(page: &AnimalPage) -> Vec<SignNow> {
 
 /// Standing events of the day that the pad counts or may put right.
 fn today(story: &Story, animal: AnimalId, day: Day, zone: &Zone) -> Vec<Event> {
-    let counted = |e: &&Event| {
-        matches!(
-            e.body,
-            Body::SessionStart(_)
-                | Body::SessionEnd(_)
-                | Body::Joining(_)
-                | Body::Leaving(_)
-                | Body::Press(_)
-                | Body::Delivery(_)
-                | Body::Look(_)
-                | Body::Brush(_)
-                | Body::Invitation(_)
-                | Body::Catch(_)
-                | Body::Sign(_)
-                | Body::Feed(_)
-                | Body::SwapDraw(_)
-                | Body::SwapStop(_)
-        )
-    };
     let mut today: Vec<Event> = story
         .newest(Some(animal), MOST_TODAY)
         .into_iter()
         .filter(|e| e.happened_at.day(zone) == day)
-        .filter(counted)
+        .filter(|e| on_the_pad(&e.body))
         .cloned()
         .collect();
     today.reverse();
     today
+}
+
+/// Whether the pad counts events of this kind, or may put them right.
+const fn on_the_pad(body: &Body) -> bool {
+    match body {
+        Body::SessionStart(_)
+        | Body::SessionEnd(_)
+        | Body::Joining(_)
+        | Body::Leaving(_)
+        | Body::Press(_)
+        | Body::Delivery(_)
+        | Body::Look(_)
+        | Body::Brush(_)
+        | Body::Invitation(_)
+        | Body::Catch(_)
+        | Body::Sign(_)
+        | Body::Feed(_)
+        | Body::SwapDraw(_)
+        | Body::SwapStop(_) => true,
+        Body::HomeCard(_)
+        | Body::PersonCard(_)
+        | Body::AnimalCard(_)
+        | Body::RewardCard(_)
+        | Body::WordCard(_)
+        | Body::ClipCard(_)
+        | Body::BoardLayout(_)
+        | Body::HouseRule(_)
+        | Body::StageChoice(_)
+        | Body::LikesTest(_)
+        | Body::LikeTrial(_)
+        | Body::ProbePlan(_)
+        | Body::ProbeTrial(_)
+        | Body::Round(_)
+        | Body::SwapPlan(_)
+        | Body::DesignPlan(_)
+        | Body::DesignNote(_)
+        | Body::DesignStop(_)
+        | Body::Remark(_)
+        | Body::Correction(_)
+        | Body::Withdrawal(_) => false,
+    }
 }
 
 fn changed_ahead(story: &Story, events: &[Event], now: Moment) -> BTreeMap<EventId, Moment> {
