@@ -3,6 +3,9 @@
 //! The result depends on the set alone, never on the order of arrival: of all amendments of one event the
 //! last by (`recorded_at`, id) wins. A withdrawn event can be brought back by a later correction.
 
+// A new kind of event must be decided on here.
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use crate::event::{Does, Event};
 use crate::id::EventId;
 use std::collections::BTreeMap;

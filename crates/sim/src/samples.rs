@@ -1,5 +1,8 @@
 //! One valid event of every kind, for tests of the wire, the schema, import and export.
 
+// A new kind of event must be decided on here.
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use crate::chance::Chance;
 use crate::fixed::{label, note, zone};
 use crate::pen::{Pen, Seen, uuid_at};

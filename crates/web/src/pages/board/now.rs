@@ -1,5 +1,8 @@
 //! What the pad needs to know at a moment: words, what was done today, the ration, signs to choose from.
 
+// A new kind of event must be decided on here.
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use super::drawn::{RoundNow, SwapNow, round, swap};
 use crate::page::AnimalPage;
 use sayso_advisor::ration::{forbidden, ration};
@@ -13,7 +16,7 @@ use serde::Serialize;
 use std::collections::BTreeMap;
 
 /// All of it, as JSON for the client.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct Now {
     /// Whose notebook.
     pub home: HomeId,
@@ -60,7 +63,7 @@ pub struct Now {
 }
 
 /// A word.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct WordNow {
     /// Which.
     pub id: WordId,
@@ -79,7 +82,7 @@ pub struct WordNow {
 }
 
 /// A reward.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct RewardNow {
     /// Which.
     pub id: RewardId,
@@ -96,7 +99,7 @@ pub struct RewardNow {
 }
 
 /// The day's rewards.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct RationNow {
     /// Energy for rewards, kcal; none where nothing can be computed.
     pub budget_kcal: Option<f64>,
@@ -105,7 +108,7 @@ pub struct RationNow {
 }
 
 /// A sign of body language.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct SignNow {
     /// What is seen.
     pub sign: &'static str,

@@ -1,5 +1,8 @@
 //! What of an event can be put right by a form: its time, and the parts a person mistakes.
 
+// A new kind of event must be decided on here.
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use crate::page::AnimalPage;
 use crate::typed::Typed;
 use sayso_model::{
