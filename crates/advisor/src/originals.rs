@@ -3,6 +3,9 @@
 //! Claims rest on first answers: an entry that was changed or taken back still counts as something that happened. So this
 //! reads the log as it was recorded, not as it stands.
 
+// A new kind of event must be decided on here.
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use sayso_model::{
     AnimalId, Body, Event, Invitation, Moment, ProbePlan, ProbeTrial, Round, Story, SwapDraw, SwapPlan, SwapStop,
     event::Part,

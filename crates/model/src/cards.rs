@@ -1,5 +1,7 @@
 //! Cards: versions of what things are and mean. The latest version of a card counts (by when it happened, then by id).
 
+mod content;
+
 use crate::id::*;
 use crate::species::{LifeStage, Species};
 use crate::stage::Stage;

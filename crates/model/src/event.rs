@@ -2,10 +2,12 @@
 
 use crate::body::*;
 use crate::cards::*;
+use crate::check::Findings;
 use crate::id::{AnimalId, EventId, HomeId, PersonId, SessionId, WordId};
 use crate::time::{Moment, Zone};
 use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};
+use uuid::Uuid;
 
 /// How a fact came into the log.
 #[derive(
@@ -103,6 +105,16 @@ macro_rules! bodies {
             pub const fn kind(&self) -> Kind {
                 match self { $(Self::$name(_) => Kind::$name,)+ }
             }
+
+            /// What the house must know of it.
+            #[must_use]
+            pub fn about(&self) -> About<'_> {
+                match self { $(Self::$name(part) => part.about(),)+ }
+            }
+
+            pub(crate) fn check(&self, found: &mut Findings) {
+                match self { $(Self::$name(part) => part.check(found),)+ }
+            }
         }
 
         $(impl Part for $name {
@@ -117,8 +129,42 @@ macro_rules! bodies {
     };
 }
 
+/// What the house must know of an event of any kind.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct About<'a> {
+    /// The session it belongs to, if it names one.
+    pub session: Option<SessionId>,
+    /// The word it is about, if it names one.
+    pub word: Option<WordId>,
+    /// Whether it must name its animal. Presses, signs and the like may be seen without knowing which animal it was.
+    pub needs_animal: bool,
+    /// What it does to what was known before.
+    pub does: Does<'a>,
+}
+
+/// What an event does to what was known before.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub enum Does<'a> {
+    /// Tells a fact, which stands beside all others.
+    Tells,
+    /// Sets what this thing is, or what the only one of its kind is: a card. The newest counts.
+    Sets(Option<Uuid>),
+    /// Puts another event right.
+    Corrects(&'a Correction),
+    /// Takes another event back.
+    Withdraws(EventId),
+}
+
+/// What each kind says of itself. Nothing here has a default, so that a kind that leaves something out does not compile.
+pub trait Content {
+    /// What the house must know of it.
+    fn about(&self) -> About<'_>;
+    /// Notes what is wrong across its fields. Ranges of single fields are held by their types.
+    fn check(&self, found: &mut Findings);
+}
+
 /// A body of one kind.
-pub trait Part: Sized {
+pub trait Part: Content + Sized {
     /// Its kind.
     const KIND: Kind;
     /// This kind's content, if `body` is of this kind.
@@ -201,50 +247,23 @@ bodies! {
 impl Body {
     /// The session this belongs to, if it names one.
     #[must_use]
-    pub const fn session(&self) -> Option<SessionId> {
-        match self {
-            Self::SessionStart(SessionStart { session, .. })
-            | Self::Joining(Joining { session, .. })
-            | Self::Leaving(Leaving { session, .. })
-            | Self::SessionEnd(SessionEnd { session, .. }) => Some(*session),
-            Self::Press(Press { session, .. })
-            | Self::Delivery(Delivery { session, .. })
-            | Self::Look(Look { session, .. })
-            | Self::Brush(Brush { session, .. })
-            | Self::Invitation(Invitation { session, .. })
-            | Self::Catch(Catch { session, .. })
-            | Self::Sign(Sign { session, .. })
-            | Self::Feed(Feed { session, .. })
-            | Self::Round(Round { session, .. }) => *session,
-            _ => None,
-        }
+    pub fn session(&self) -> Option<SessionId> {
+        self.about().session
     }
 
     /// The word this is about, if it names one.
     #[must_use]
     pub fn word(&self) -> Option<WordId> {
-        match self {
-            Self::WordCard(card) => Some(card.word),
-            Self::ClipCard(ClipCard { word, .. })
-            | Self::StageChoice(StageChoice { word, .. })
-            | Self::Press(Press { word, .. })
-            | Self::Delivery(Delivery { word, .. })
-            | Self::Brush(Brush { word, .. })
-            | Self::Invitation(Invitation { word, .. })
-            | Self::Catch(Catch { word, .. })
-            | Self::SwapDraw(SwapDraw { word, .. })
-            | Self::ProbeTrial(ProbeTrial { target: word, .. }) => Some(*word),
-            Self::Look(Look { word, .. }) | Self::HouseRule(HouseRule { word, .. }) => *word,
-            _ => None,
-        }
+        self.about().word
     }
 
     /// The event this amends, if it is a correction or withdrawal.
     #[must_use]
-    pub const fn amends(&self) -> Option<EventId> {
-        match self {
-            Self::Correction(Correction { of, .. }) | Self::Withdrawal(Withdrawal { of, .. }) => Some(*of),
-            _ => None,
+    pub fn amends(&self) -> Option<EventId> {
+        match self.about().does {
+            Does::Tells | Does::Sets(_) => None,
+            Does::Corrects(correction) => Some(correction.of),
+            Does::Withdraws(of) => Some(of),
         }
     }
 }

@@ -3,7 +3,7 @@
 //! Of cards the newest by `happened_at` counts, of amendments the last by `recorded_at`. One written while a clock was
 //! ahead would outlast every later one until that time comes; what a person decides now is therefore dated after it.
 
-use crate::event::{Body, Event};
+use crate::event::{Body, Does, Event};
 use crate::story::Story;
 use crate::time::Moment;
 
@@ -62,21 +62,10 @@ impl Story {
 
     /// The date of the newest card of the same thing; none where it is no card or the first.
     fn newest_card_like(&self, body: &Body) -> Option<Moment> {
-        match body {
-            Body::HomeCard(_) => self.newest_of(|_: &crate::HomeCard| true),
-            Body::BoardLayout(_) => self.newest_of(|_: &crate::BoardLayout| true),
-            Body::PersonCard(new) => self.newest_of(|c: &crate::PersonCard| c.person == new.person),
-            Body::AnimalCard(new) => self.newest_of(|c: &crate::AnimalCard| c.animal == new.animal),
-            Body::RewardCard(new) => self.newest_of(|c: &crate::RewardCard| c.reward == new.reward),
-            Body::WordCard(new) => self.newest_of(|c: &crate::WordCard| c.word == new.word),
-            Body::ClipCard(new) => self.newest_of(|c: &crate::ClipCard| c.clip == new.clip),
-            Body::HouseRule(new) => self.newest_of(|c: &crate::HouseRule| c.rule == new.rule),
-            _ => None,
-        }
-    }
-
-    fn newest_of<'a, P: crate::event::Part + 'a>(&'a self, same: impl Fn(&P) -> bool) -> Option<Moment> {
-        self.everyones::<P>().filter(|f| same(f.part)).map(|f| f.at()).max()
+        let does = body.about().does;
+        let Does::Sets(_) = does else { return None };
+        let same_kind = self.standing_of(body.kind());
+        same_kind.filter(|e| e.body.about().does == does).map(|e| e.happened_at).max()
     }
 
     /// Standing events dated more than [`AHEAD_S`] after now, the soonest first.

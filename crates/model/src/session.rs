@@ -7,7 +7,9 @@ use crate::time::Moment;
 use std::collections::BTreeMap;
 
 /// A session without an end event is over after this long, in seconds: a phone was put away.
-const OPEN_FOR_S: f64 = 3600.0;
+pub const OPEN_FOR_S: f64 = 3600.0;
+/// Clocks of two devices differ by at most this where nothing is wrong, in seconds (common practice, no source).
+const CLOCKS_APART_S: f64 = 60.0;
 
 /// One stretch at the board.
 #[derive(Clone, Debug)]
@@ -44,7 +46,8 @@ impl Session<'_> {
     /// Whether it is still going on at `now`.
     #[must_use]
     pub fn open(&self, now: Moment) -> bool {
-        self.end.is_none() && now.seconds_since(self.start.at()) < OPEN_FOR_S
+        // One that begins well after now was written by a clock that is ahead: nobody is at the board.
+        self.end.is_none() && (-CLOCKS_APART_S..OPEN_FOR_S).contains(&now.seconds_since(self.start.at()))
     }
 
     /// Length in seconds, if its end is known.

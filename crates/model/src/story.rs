@@ -99,6 +99,12 @@ impl Story {
         &self.marks
     }
 
+    /// Standing events of a kind, of any animal or none.
+    pub(crate) fn standing_of(&self, kind: Kind) -> impl Iterator<Item = &Event> {
+        let shelves = self.shelves.iter().filter(move |((_, of), _)| *of == kind);
+        shelves.flat_map(|(_, shelf)| shelf.iter()).map(Arc::as_ref)
+    }
+
     /// Whom anything of a kind was told of.
     pub(crate) fn with_shelves_of(&self, of: Kind) -> impl Iterator<Item = Option<AnimalId>> {
         self.shelves.keys().filter(move |(_, kind)| *kind == of).map(|(animal, _)| *animal)

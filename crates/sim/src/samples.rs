@@ -1,5 +1,8 @@
 //! One valid event of every kind, for tests of the wire, the schema, import and export.
 
+// A new kind of event must be decided on here.
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use crate::chance::Chance;
 use crate::fixed::{label, note, zone};
 use crate::pen::{Pen, Seen, uuid_at};
@@ -70,28 +73,14 @@ struct Names {
 }
 
 impl Names {
+    /// `press` is the sample press, which comes earlier in the order of kinds than what is about it.
     fn body(&self, kind: Kind, at: Moment, press: Option<EventId>) -> Body {
-        match kind {
-            Kind::HomeCard
-            | Kind::PersonCard
-            | Kind::AnimalCard
-            | Kind::RewardCard
-            | Kind::WordCard
-            | Kind::ClipCard
-            | Kind::BoardLayout
-            | Kind::HouseRule
-            | Kind::StageChoice => self.card(kind),
-            Kind::LikesTest | Kind::LikeTrial | Kind::ProbePlan | Kind::ProbeTrial => self.trial(kind),
-            Kind::Round | Kind::SwapPlan | Kind::SwapDraw | Kind::SwapStop => self.drawn(kind, press),
-            Kind::DesignPlan | Kind::DesignNote | Kind::DesignStop => self.design(kind),
-            Kind::Remark | Kind::Correction | Kind::Withdrawal => self.amendment(kind, at, press),
-            _ => self.happening(kind, press),
-        }
-    }
-
-    fn card(&self, kind: Kind) -> Body {
         let [word, other] = self.words;
-        let [reward, _] = self.rewards;
+        let words = self.words.to_vec();
+        let [reward, other_reward] = self.rewards;
+        let session = Some(self.session);
+        let of = press.unwrap_or(EventId(self.session.0));
+        let (trial, s) = (self.design, Seconds::clamped);
         match kind {
             Kind::PersonCard => {
                 PersonCard { person: self.person, name: label("Ilda"), role: Role::Home, active: true }.into()
@@ -163,15 +152,7 @@ impl Names {
             Kind::StageChoice => {
                 StageChoice { word, stage: Stage::Invite, because: Some(note("shown 60 times")) }.into()
             }
-            _ => HomeCard { name: label("Orchard Lane"), zone: zone("Europe/Lisbon") }.into(),
-        }
-    }
-
-    fn happening(&self, kind: Kind, press: Option<EventId>) -> Body {
-        let [word, other] = self.words;
-        let session = Some(self.session);
-        let s = Seconds::clamped;
-        match kind {
+            Kind::HomeCard => HomeCard { name: label("Orchard Lane"), zone: zone("Europe/Lisbon") }.into(),
             Kind::SessionStart => SessionStart {
                 session: self.session,
                 purpose: Purpose::Inviting,
@@ -196,7 +177,7 @@ impl Names {
                 answers: press,
                 word,
                 answer: Answer::Alternative,
-                alternative: Some(self.rewards[1]),
+                alternative: Some(other_reward),
                 delay_s: Some(s(1.8)),
                 then: Some(Then::PressedAgain),
                 then_word: Some(word),
@@ -222,8 +203,8 @@ impl Names {
                 Sign { sign: note("loose body, soft tail"), level: SignLevel::Joining, when: When::During, session }
                     .into()
             }
-            _ => Feed {
-                reward: Some(self.rewards[0]),
+            Kind::Feed => Feed {
+                reward: Some(reward),
                 food: Some(label("dried fish")),
                 pieces: Some(1),
                 grams: Some(Grams::clamped(0.8)),
@@ -231,17 +212,10 @@ impl Names {
                 session,
             }
             .into(),
-        }
-    }
-
-    fn trial(&self, kind: Kind) -> Body {
-        let [a, b] = self.rewards;
-        let words = self.words.to_vec();
-        match kind {
             Kind::LikesTest => LikesTest {
                 assessment: self.assessment,
                 format: LikesFormat::FreeAccess,
-                rewards: vec![a, b],
+                rewards: vec![reward, other_reward],
                 rounds: 1,
                 seed: 7,
             }
@@ -250,10 +224,10 @@ impl Names {
                 assessment: self.assessment,
                 format: LikesFormat::FreeAccess,
                 round: 1,
-                offered: vec![a, b],
+                offered: vec![reward, other_reward],
                 result: LikeOutcome::Observed {
                     observed_s: Seconds::clamped(300.0),
-                    engaged: vec![Engaged { reward: a, seconds: Seconds::clamped(120.5) }],
+                    engaged: vec![Engaged { reward, seconds: Seconds::clamped(120.5) }],
                 },
             }
             .into(),
@@ -267,40 +241,25 @@ impl Names {
                 blind: true,
             }
             .into(),
-            _ => ProbeTrial {
+            Kind::ProbeTrial => ProbeTrial {
                 probe: self.probe,
                 trial: 1,
-                target: self.words[0],
+                target: word,
                 blind: true,
-                response: ProbeResponse::Chose { word: self.words[0], after_s: Some(Seconds::clamped(3.1)) },
+                response: ProbeResponse::Chose { word: word, after_s: Some(Seconds::clamped(3.1)) },
             }
             .into(),
-        }
-    }
-
-    /// What the notebook draws. The sample press comes earlier in the order of kinds.
-    fn drawn(&self, kind: Kind, press: Option<EventId>) -> Body {
-        let (words, session) = (self.words.to_vec(), Some(self.session));
-        match kind {
             Kind::Round => Round { round: self.round, words, calls: draw::CALLS, session }.into(),
             Kind::SwapPlan => SwapPlan { swap: self.swap, words, one_in: draw::ONE_IN, days: 28 }.into(),
             Kind::SwapDraw => {
-                let [word, other] = self.words;
-                let press = press.unwrap_or(EventId(self.session.0));
-                let give = if draw::swapped(self.swap, press, draw::ONE_IN) { other } else { word };
-                SwapDraw { swap: self.swap, press, word, give }.into()
+                let give = if draw::swapped(self.swap, of, draw::ONE_IN) { other } else { word };
+                SwapDraw { swap: self.swap, press: of, word, give }.into()
             }
-            _ => SwapStop { swap: self.swap, reason: SwapEnd::Signs }.into(),
-        }
-    }
-
-    fn design(&self, kind: Kind) -> Body {
-        let trial = self.design;
-        match kind {
+            Kind::SwapStop => SwapStop { swap: self.swap, reason: SwapEnd::Signs }.into(),
             Kind::DesignNote => DesignNote {
                 trial,
                 point: 3,
-                word: Some(self.words[0]),
+                word: Some(word),
                 in_force: CaseCondition::Usual,
                 because: Some(note("The quiet button had no battery.")),
             }
@@ -308,14 +267,14 @@ impl Names {
             Kind::DesignStop => {
                 DesignStop { trial, reason: CaseStop::NotKept, because: Some(note("We were away.")) }.into()
             }
-            _ => DesignPlan {
+            Kind::DesignPlan => DesignPlan {
                 trial,
                 design: CaseDesign::ChangingCriterion,
                 question: CaseQuestion::Other,
                 label: Some(label("the jar beside the board")),
                 measure: CaseMeasure::DeliveryDelay,
                 expected: CaseExpected::Less,
-                words: self.words.to_vec(),
+                words,
                 animals: Vec::new(),
                 unit: CaseUnit::Day,
                 first: Moment::clamped(1_780_315_200_000).day(&zone("Europe/Lisbon")),
@@ -327,22 +286,15 @@ impl Names {
                 seed: 7,
             }
             .into(),
-        }
-    }
-
-    /// Amendments of the sample press. There is always one: it comes earlier in the order of kinds.
-    fn amendment(&self, kind: Kind, at: Moment, press: Option<EventId>) -> Body {
-        let of = press.unwrap_or(EventId(self.session.0));
-        match kind {
             Kind::Correction => Correction {
                 of,
                 happened_at: Some(at.plus_seconds(-600.0)),
                 animal: Some(self.animal),
-                body: Box::new(self.happening(Kind::Press, None)),
+                body: Box::new(self.body(Kind::Press, at, None)),
             }
             .into(),
             Kind::Withdrawal => Withdrawal { of, because: Some(note("tapped twice")) }.into(),
-            _ => Remark { text: note("A visitor rang.\nThe dog went to the door.") }.into(),
+            Kind::Remark => Remark { text: note("A visitor rang.\nThe dog went to the door.") }.into(),
         }
     }
 }

@@ -1,5 +1,8 @@
 //! What an event says, in a few words, for lists.
 
+// A new kind of event must be decided on here.
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use sayso_advisor::designs::question_words;
 use sayso_model::{
     Accident, Answer, Body, EndReason, InvitationKind, InvitationResult, LikeOutcome, LikesFormat, PressedBy,
@@ -50,6 +53,16 @@ pub const fn end(reason: EndReason) -> &'static str {
         EndReason::StrongSign => "a strong sign",
         EndReason::ClosingWord => "closing word",
         EndReason::Interrupted => "something came up",
+    }
+}
+
+/// How strong a sign is.
+#[must_use]
+pub const fn level(level: SignLevel) -> &'static str {
+    match level {
+        SignLevel::Joining => "taking part",
+        SignLevel::Mild => "mild",
+        SignLevel::Strong => "strong",
     }
 }
 
@@ -133,14 +146,7 @@ pub fn in_words(story: &Story, body: &Body) -> String {
             let how = c.how.as_ref().map_or_else(String::new, |h| format!(" ({h})"));
             format!("Asked for {} without a button{how}{}", word(story, c.word), if c.shown { "; shown" } else { "" })
         }
-        Body::Sign(s) => {
-            let level = match s.level {
-                SignLevel::Joining => "taking part",
-                SignLevel::Mild => "mild",
-                SignLevel::Strong => "strong",
-            };
-            format!("Sign ({level}): {}", s.sign)
-        }
+        Body::Sign(s) => format!("Sign ({}): {}", level(s.level), s.sign),
         Body::Feed(f) => {
             let what = match (f.reward, &f.food) {
                 (Some(r), _) => reward(story, r),

@@ -3,6 +3,8 @@
 use super::drawn::Call;
 use super::enums::*;
 use crate::cards::Place;
+use crate::check::{Findings, MOST_LISTED};
+use crate::event::{About, Content, Does};
 use crate::id::*;
 use crate::text::{Label, Note};
 use crate::units::{Grams, Kcal, Probability, Ratio, Seconds};
@@ -30,6 +32,17 @@ pub struct SessionStart {
     pub room: Option<Label>,
 }
 
+impl Content for SessionStart {
+    fn about(&self) -> About<'_> {
+        About { session: Some(self.session), word: None, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        if self.words.len() > MOST_LISTED {
+            found.wrong("words", format!("must name at most {MOST_LISTED} words"));
+        }
+    }
+}
+
 /// The animal opts in.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -42,6 +55,13 @@ pub struct Joining {
     pub after_s: Option<Seconds>,
 }
 
+impl Content for Joining {
+    fn about(&self) -> About<'_> {
+        About { session: Some(self.session), word: None, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
+}
+
 /// The animal opts out; it is let go.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -49,6 +69,13 @@ pub struct Joining {
 pub struct Leaving {
     /// Which session.
     pub session: SessionId,
+}
+
+impl Content for Leaving {
+    fn about(&self) -> About<'_> {
+        About { session: Some(self.session), word: None, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
 }
 
 /// A stretch at the board ends.
@@ -60,6 +87,13 @@ pub struct SessionEnd {
     pub session: SessionId,
     /// Why it ended.
     pub reason: EndReason,
+}
+
+impl Content for SessionEnd {
+    fn about(&self) -> About<'_> {
+        About { session: Some(self.session), word: None, needs_animal: false, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
 }
 
 /// A button sounded.
@@ -86,6 +120,13 @@ pub struct Press {
     /// The session, if in one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub session: Option<SessionId>,
+}
+
+impl Content for Press {
+    fn about(&self) -> About<'_> {
+        About { session: self.session, word: Some(self.word), needs_animal: false, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
 }
 
 /// How a press was answered. A person's own press followed by its delivery is one showing.
@@ -117,6 +158,20 @@ pub struct Delivery {
     pub session: Option<SessionId>,
 }
 
+impl Content for Delivery {
+    fn about(&self) -> About<'_> {
+        About { session: self.session, word: Some(self.word), needs_animal: false, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        if self.alternative.is_some() && self.answer != Answer::Alternative {
+            found.wrong("alternative", "goes only with answer \"alternative\"");
+        }
+        if self.then_word.is_some() && self.then != Some(Then::PressedAgain) {
+            found.wrong("then_word", "goes only with then \"pressed_again\"");
+        }
+    }
+}
+
 /// The animal looked at the board, or at one button.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -130,6 +185,13 @@ pub struct Look {
     pub session: Option<SessionId>,
 }
 
+impl Content for Look {
+    fn about(&self) -> About<'_> {
+        About { session: self.session, word: self.word, needs_animal: false, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
+}
+
 /// Contact that did not sound the button.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -140,6 +202,13 @@ pub struct Brush {
     /// The session, if in one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub session: Option<SessionId>,
+}
+
+impl Content for Brush {
+    fn about(&self) -> About<'_> {
+        About { session: self.session, word: Some(self.word), needs_animal: false, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
 }
 
 /// What came of an invitation.
@@ -200,6 +269,31 @@ pub struct Invitation {
     pub call: Option<Call>,
 }
 
+impl Content for Invitation {
+    fn about(&self) -> About<'_> {
+        About { session: self.session, word: Some(self.word), needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        if self.other.is_some() != (self.way == InvitationKind::AskBetweenTwo) {
+            found.wrong("other", "names the second word of \"ask_between_two\", and only of that");
+        }
+        if self.other == Some(self.word) {
+            found.wrong("other", "must be another word");
+        }
+        if !(0.5..=120.0).contains(&self.wait_s.get()) {
+            found.wrong("wait_s", format!("must be 0.5 to 120 seconds, not {}", self.wait_s));
+        }
+        if let InvitationResult::Pressed { after_s, .. } = self.result
+            && after_s.get() > self.wait_s.get()
+        {
+            found.wrong(
+                "result.after_s",
+                format!("lies beyond the wait of {} s; log it as an ordinary press", self.wait_s),
+            );
+        }
+    }
+}
+
 /// A request made without a button, answered by showing its word.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -218,6 +312,13 @@ pub struct Catch {
     pub session: Option<SessionId>,
 }
 
+impl Content for Catch {
+    fn about(&self) -> About<'_> {
+        About { session: self.session, word: Some(self.word), needs_animal: false, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
+}
+
 /// Observed body language. One sign means little; read the whole body and the situation.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -232,6 +333,13 @@ pub struct Sign {
     /// The session, if in one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub session: Option<SessionId>,
+}
+
+impl Content for Sign {
+    fn about(&self) -> About<'_> {
+        About { session: self.session, word: None, needs_animal: false, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
 }
 
 /// Food given, as a reward or otherwise.
@@ -256,4 +364,15 @@ pub struct Feed {
     /// The session, if in one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub session: Option<SessionId>,
+}
+
+impl Content for Feed {
+    fn about(&self) -> About<'_> {
+        About { session: self.session, word: None, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        if self.reward.is_none() && self.food.is_none() {
+            found.wrong("food", "is missing; say what was given, or name a reward");
+        }
+    }
 }

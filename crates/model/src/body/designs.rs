@@ -1,12 +1,19 @@
 //! Trials of a change on one animal (single-case designs): planned before, drawn by chance, stopped at any time.
 
 use super::enums::{CaseCondition, CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseStop, CaseUnit};
+use crate::check::{Findings, MOST_LISTED};
+use crate::event::{About, Content, Does};
 use crate::id::*;
 use crate::text::{Label, Note};
 use crate::time::Day;
 use crate::units::Seconds;
 use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
+
+/// Most phases or series of a trial of a change, and most points.
+const MOST_PARTS: usize = 8;
+const MOST_POINTS: u16 = 120;
 
 /// A trial of a change is planned. The order of conditions follows from its numbers and its seed.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
@@ -52,6 +59,74 @@ pub struct DesignPlan {
     pub criteria: Vec<Seconds>,
     /// Seed of the order.
     pub seed: u32,
+}
+
+impl Content for DesignPlan {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        let design = self.design;
+        if (self.label.is_some()) != (self.question == CaseQuestion::Other) {
+            found.wrong("label", "says what is changed where the question is \"other\", and only there");
+        }
+        for (field, n, distinct) in [
+            ("words", self.words.len(), self.words.iter().collect::<BTreeSet<_>>().len()),
+            ("animals", self.animals.len(), self.animals.iter().collect::<BTreeSet<_>>().len()),
+        ] {
+            if n != distinct {
+                found.wrong(field, "names one twice");
+            }
+            if n > MOST_LISTED {
+                found.wrong(field, format!("must name at most {MOST_LISTED}"));
+            }
+        }
+        let lanes = self.lanes();
+        if design == CaseDesign::MultipleBaseline {
+            if !(2..=MOST_PARTS).contains(&lanes) {
+                let field = if self.animals.is_empty() { "words" } else { "animals" };
+                found.wrong(field, format!("must name 2 to {MOST_PARTS}, each a series of its own, not {lanes}"));
+            }
+            if self.animals.is_empty() && !self.measure.by_word() {
+                found.wrong(
+                    "measure",
+                    format!("\"{}\" is not counted word by word; name animals instead", self.measure.name()),
+                );
+            }
+            if self.apart == 0 || self.apart > MOST_POINTS {
+                found.wrong("apart", format!("must be 1 to {MOST_POINTS}, not {}", self.apart));
+            }
+        } else if !self.animals.is_empty() {
+            found.wrong("animals", "are only for a multiple baseline over animals");
+        }
+        let phased = matches!(design, CaseDesign::Reversal | CaseDesign::ChangingCriterion);
+        if phased && !(2..=MOST_PARTS).contains(&usize::from(self.phases)) {
+            found.wrong("phases", format!("must be 2 to {MOST_PARTS}, not {}", self.phases));
+        }
+        // A criterion asks something of people. None is ever set for an animal.
+        if design == CaseDesign::ChangingCriterion {
+            if self.measure != CaseMeasure::DeliveryDelay {
+                found.wrong("measure", "must be \"delivery_delay\": a criterion is for people, never for the animal");
+            }
+            if self.criteria.len() + 1 != usize::from(self.phases) {
+                found.wrong(
+                    "criteria",
+                    format!("must be one for each phase after the first, not {}", self.criteria.len()),
+                );
+            }
+        } else if !self.criteria.is_empty() {
+            found.wrong("criteria", "are only for a changing criterion");
+        }
+        if design != CaseDesign::AlternatingTreatments && !(1..=MOST_POINTS).contains(&self.least) {
+            found.wrong("least", format!("must be 1 to {MOST_POINTS}, not {}", self.least));
+        }
+        if self.points > MOST_POINTS || u64::from(self.points) < self.needed() {
+            found.wrong(
+                "points",
+                format!("must be {} to {MOST_POINTS} for this design, not {}", self.needed(), self.points),
+            );
+        }
+    }
 }
 
 impl DesignPlan {
@@ -104,6 +179,17 @@ pub struct DesignNote {
     pub because: Option<Note>,
 }
 
+impl Content for DesignNote {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: self.word, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        if self.point == 0 || self.point > MOST_POINTS {
+            found.wrong("point", format!("must be 1 to {MOST_POINTS}, not {}", self.point));
+        }
+    }
+}
+
 /// A trial of a change is stopped before its end: back to the usual.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -116,4 +202,11 @@ pub struct DesignStop {
     /// In words.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub because: Option<Note>,
+}
+
+impl Content for DesignStop {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
 }

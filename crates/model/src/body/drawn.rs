@@ -1,9 +1,12 @@
 //! What the notebook draws by chance, so that no person's choice decides what is asked for or given: rounds of invitations,
 //! and now and then another thing than the one pressed for. How each draw follows from ids: [`crate::draw`].
 
+use crate::check::Findings;
+use crate::event::{About, Content, Does};
 use crate::id::*;
 use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
 
 /// A round of invitations whose words the notebook draws. Once begun it counts, whatever is recorded of it.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
@@ -19,6 +22,18 @@ pub struct Round {
     /// The session, if in one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub session: Option<SessionId>,
+}
+
+impl Content for Round {
+    fn about(&self) -> About<'_> {
+        About { session: self.session, word: None, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        taking_part(&self.words, found);
+        if !(2..=12).contains(&self.calls) {
+            found.wrong("calls", format!("must be 2 to 12, not {}", self.calls));
+        }
+    }
 }
 
 /// Which call of a round an invitation was.
@@ -50,6 +65,24 @@ pub struct SwapPlan {
     pub days: u16,
 }
 
+impl Content for SwapPlan {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        taking_part(&self.words, found);
+        if !(4..=50).contains(&self.one_in) {
+            found.wrong(
+                "one_in",
+                format!("must be 4 to 50, not {}; more swaps than one in four tire an animal", self.one_in),
+            );
+        }
+        if !(4..=366).contains(&self.days) {
+            found.wrong("days", format!("must be 4 to 366, not {}", self.days));
+        }
+    }
+}
+
 /// What was drawn for one press: written down before it is shown to anybody, once a person is going to give something.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -63,6 +96,13 @@ pub struct SwapDraw {
     pub word: WordId,
     /// The word whose thing is to be given.
     pub give: WordId,
+}
+
+impl Content for SwapDraw {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: Some(self.word), needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
 }
 
 /// Why a time of swaps was stopped.
@@ -88,4 +128,20 @@ pub struct SwapStop {
     pub swap: SwapId,
     /// Why.
     pub reason: SwapEnd,
+}
+
+impl Content for SwapStop {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
+}
+
+fn taking_part(words: &[WordId], found: &mut Findings) {
+    if !(2..=60).contains(&words.len()) {
+        found.wrong("words", format!("must name 2 to 60 words, not {}", words.len()));
+    }
+    if words.iter().collect::<BTreeSet<_>>().len() != words.len() {
+        found.wrong("words", "names one word twice");
+    }
 }

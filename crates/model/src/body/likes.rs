@@ -1,10 +1,13 @@
 //! Likes tests (preference assessments).
 
 use super::enums::LikesFormat;
+use crate::check::Findings;
+use crate::event::{About, Content, Does};
 use crate::id::*;
 use crate::units::Seconds;
 use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
 
 /// A likes test is set up; orders and sides follow from the seed.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
@@ -21,6 +24,25 @@ pub struct LikesTest {
     pub rounds: u16,
     /// Seed for orders and sides.
     pub seed: u32,
+}
+
+impl Content for LikesTest {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        let distinct: BTreeSet<_> = self.rewards.iter().collect();
+        let least = if self.format == LikesFormat::Single { 1 } else { 2 };
+        if distinct.len() != self.rewards.len() {
+            found.wrong("rewards", "names one thing twice");
+        }
+        if !(least..=12).contains(&self.rewards.len()) {
+            found.wrong("rewards", format!("must name {least} to 12 things, not {}", self.rewards.len()));
+        }
+        if !(1..=20).contains(&self.rounds) {
+            found.wrong("rounds", format!("must be 1 to 20, not {}", self.rounds));
+        }
+    }
 }
 
 /// Seconds spent with one item.
@@ -72,4 +94,53 @@ pub struct LikeTrial {
     pub offered: Vec<RewardId>,
     /// What it did.
     pub result: LikeOutcome,
+}
+
+impl Content for LikeTrial {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        let n = self.offered.len();
+        let distinct: BTreeSet<_> = self.offered.iter().collect();
+        if distinct.len() != n {
+            found.wrong("offered", "names one thing twice");
+        }
+        let wanted = match self.format {
+            LikesFormat::Single => 1..=1,
+            LikesFormat::Paired => 2..=2,
+            LikesFormat::Multiple | LikesFormat::FreeAccess => 1..=12,
+        };
+        if !wanted.contains(&n) {
+            found.wrong(
+                "offered",
+                format!("must name {} to {} things in this format, not {n}", wanted.start(), wanted.end()),
+            );
+        }
+        let free = self.format == LikesFormat::FreeAccess;
+        match &self.result {
+            LikeOutcome::Chose { reward } if !distinct.contains(reward) => {
+                found.wrong("result.reward", "was not offered in this trial");
+            }
+            LikeOutcome::Chose { .. } if free => {
+                found.wrong("result", "free access is scored by time: use \"observed\"")
+            }
+            LikeOutcome::Observed { .. } if !free => found.wrong("result", "\"observed\" is only for free access"),
+            LikeOutcome::Observed { observed_s, engaged } => {
+                let mut seen = BTreeSet::new();
+                for (k, e) in engaged.iter().enumerate() {
+                    if !distinct.contains(&e.reward) || !seen.insert(e.reward) {
+                        found.wrong(&format!("result.engaged[{k}]"), "must be one of the offered things, once");
+                    }
+                    if e.seconds.get() > observed_s.get() {
+                        found.wrong(
+                            &format!("result.engaged[{k}].seconds"),
+                            format!("is more than the {observed_s} s observed"),
+                        );
+                    }
+                }
+            }
+            _ => {}
+        }
+    }
 }

@@ -1,6 +1,8 @@
 //! Planned checks of understanding.
 
 use super::enums::ProbeDesign;
+use crate::check::{Findings, MOST_LISTED};
+use crate::event::{About, Content, Does};
 use crate::id::*;
 use crate::units::Seconds;
 use borsh::{BorshDeserialize, BorshSerialize};
@@ -25,6 +27,20 @@ pub struct ProbePlan {
     pub seed: u32,
     /// True where the person with the animal does not know the answer.
     pub blind: bool,
+}
+
+impl Content for ProbePlan {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, found: &mut Findings) {
+        if self.words.is_empty() || self.words.len() > MOST_LISTED {
+            found.wrong("words", format!("must name 1 to {MOST_LISTED} words"));
+        }
+        if self.choices < 2 {
+            found.wrong("choices", format!("must be at least 2, not {}", self.choices));
+        }
+    }
 }
 
 /// What came in a trial of a check.
@@ -61,4 +77,11 @@ pub struct ProbeTrial {
     pub blind: bool,
     /// What came.
     pub response: ProbeResponse,
+}
+
+impl Content for ProbeTrial {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: Some(self.target), needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
 }

@@ -1,6 +1,7 @@
 //! Remarks, and amendments of what was written before.
 
-use crate::event::Body;
+use crate::check::Findings;
+use crate::event::{About, Body, Content, Does};
 use crate::id::*;
 use crate::text::Note;
 use crate::time::Moment;
@@ -14,6 +15,13 @@ use serde::{Deserialize, Serialize};
 pub struct Remark {
     /// The remark.
     pub text: Note,
+}
+
+impl Content for Remark {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: false, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
 }
 
 /// Puts another event's content right. The first record stays in the log.
@@ -33,6 +41,19 @@ pub struct Correction {
     pub body: Box<Body>,
 }
 
+impl Content for Correction {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: false, does: Does::Corrects(self) }
+    }
+    fn check(&self, found: &mut Findings) {
+        if self.body.amends().is_some() {
+            found.wrong("body", "must not itself be a correction or withdrawal; correct the first event again");
+        } else {
+            found.within("body", |found| self.body.check(found));
+        }
+    }
+}
+
 /// Takes another event back. The first record stays in the log.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -43,4 +64,11 @@ pub struct Withdrawal {
     /// Why.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub because: Option<Note>,
+}
+
+impl Content for Withdrawal {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: false, does: Does::Withdraws(self.of) }
+    }
+    fn check(&self, _: &mut Findings) {}
 }

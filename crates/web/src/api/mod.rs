@@ -3,7 +3,7 @@
 mod events;
 mod evidence;
 mod exchange;
-mod openapi;
+pub mod openapi;
 mod view;
 
 use crate::state::AppState;

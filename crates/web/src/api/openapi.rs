@@ -1,6 +1,7 @@
 //! The OpenAPI 3.1 document: schemas from the model, so that they cannot drift from what is accepted; paths by hand.
 
 use super::events::MOST_EVENTS;
+use crate::pages::board::now::Now;
 use axum::Json;
 use sayso_model::Event;
 use schemars::generate::SchemaSettings;
@@ -19,8 +20,9 @@ pub fn document() -> &'static Value {
         let mut settings = SchemaSettings::draft2020_12();
         settings.definitions_path = "/components/schemas".into();
         let mut generator = settings.into_generator();
-        // Puts `Event` and all it holds among the definitions.
+        // Puts these and all they hold among the definitions.
         let _ = generator.subschema_for::<Event>();
+        let _ = generator.subschema_for::<Now>();
         let mut schemas = Value::Object(generator.take_definitions(true));
         if let (Some(all), Value::Object(own)) = (schemas.as_object_mut(), own_schemas()) {
             all.extend(own);
@@ -116,7 +118,7 @@ fn paths() -> Value {
         "/api/board/{animal}": { "get": {
             "summary": "What the pad of one animal shows: words, rewards, ration, signs, and the day's events.",
             "parameters": [{ "name": "animal", "in": "path", "required": true, "schema": schema("AnimalId") }],
-            "responses": { "200": answer("The pad.", json!({ "type": "object" })), "404": failed("No such animal.") },
+            "responses": { "200": answer("The pad.", schema("Now")), "404": failed("No such animal.") },
         }},
         "/api/evidence/{animal}": { "get": {
             "summary": "What may be said of one animal's words: pressed, of wanted; right, of presses, against chance; the rungs of both ladders, with counts and since when. The figures of the Evidence page.",

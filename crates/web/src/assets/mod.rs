@@ -38,6 +38,7 @@ static FILES: &[Asset] = &[
     ("client/dom.js", JS, include_str!("../client/dom.js")),
     ("client/forgotten.js", JS, include_str!("../client/forgotten.js")),
     ("client/invitation.js", JS, include_str!("../client/invitation.js")),
+    ("client/inviting.js", JS, include_str!("../client/inviting.js")),
     ("client/pad.js", JS, include_str!("../client/pad.js")),
     ("client/recent.js", JS, include_str!("../client/recent.js")),
     ("client/round.js", JS, include_str!("../client/round.js")),
@@ -48,6 +49,7 @@ static FILES: &[Asset] = &[
     ("client/outbox.js", JS, include_str!("../client/outbox.js")),
     ("client/print.js", JS, include_str!("../client/print.js")),
     ("client/stopwatch.js", JS, include_str!("../client/stopwatch.js")),
+    ("client/words.js", JS, include_str!("../client/words.js")),
     ("client/zone.js", JS, include_str!("../client/zone.js")),
 ];
 

@@ -1,35 +1,45 @@
 // The pad's page: draws what `pad` knows and hands taps on.
 
 import { begin, dismiss, nudge, onChange, resend, rows, status } from "./outbox.js";
-import { button, el, openSheet, text } from "./dom.js";
-import { makePad } from "./pad.js";
+import { button, el, find, openSheet, text } from "./dom.js";
+import { makePad, nameOf } from "./pad.js";
 import * as showing from "./showing.js";
 import * as invitation from "./invitation.js";
 import * as day from "./day.js";
 import * as caught from "./catch.js";
 import { drawRecent } from "./recent.js";
+import { isFood } from "./sitting.js";
 import { strip } from "./swaps.js";
 
+/** @import { EndReason, Mode, Stop, View } from "../../client-checks/client" */
+
+/** @type {Record<string, Mode>} */
 const MODES = { showing, invitation, day, catch: caught };
 const TICK_MS = 250;
 const CLOCK_OFF_MINUTES = 3;
 const TWICE_MS = 350; // a second touch this soon is a tremble, not a second tap
 
-const root = document.getElementById("board");
-const at = (name) => root.querySelector(`[data-part="${name}"]`);
-const pads = [...root.querySelectorAll("[data-word]")];
-const pad = makePad(JSON.parse(root.dataset.now), draw);
+/** @type {HTMLElement} */
+const root = find("#board");
+/** @param {string} name */
+const at = (name) => find(`[data-part="${name}"]`, root);
+/** @param {string} selector */
+const buttons = (selector) => /** @type {HTMLButtonElement[]} */ ([...root.querySelectorAll(selector)]);
+const pads = buttons("[data-word]");
+const pad = makePad(JSON.parse(root.dataset.now ?? ""), draw);
+/** @type {string | undefined} */
 let shownPanel;
+/** @type {{ word: string | undefined, at: number }} */
 let lastTap = { word: undefined, at: 0 };
 
-const mode = () => (pad.memo.mode in MODES ? pad.memo.mode : "showing");
+const mode = () => (pad.memo.mode && Object.hasOwn(MODES, pad.memo.mode) ? pad.memo.mode : "showing");
 
 /** Draws all that may have changed. */
 function draw() {
   if (!pad.own) return;
   const view = pad.look();
   const now = MODES[mode()];
-  for (const b of root.querySelectorAll("[data-mode]")) b.setAttribute("aria-pressed", String(b.dataset.mode === mode()));
+  for (const b of buttons("[data-mode]")) b.setAttribute("aria-pressed", String(b.dataset.mode === mode()));
   root.dataset.mode = mode();
   root.dataset.state = view.session ? "session" : "idle";
   drawFigures(view);
@@ -48,6 +58,11 @@ function draw() {
   drawRecent(at("recent"), pad);
 }
 
+/**
+ * @param {HTMLButtonElement} b
+ * @param {View} view
+ * @param {Mode} now
+ */
 function drawPad(b, view, now) {
   const word = pad.word(b.dataset.word);
   if (!word) {
@@ -56,17 +71,25 @@ function drawPad(b, view, now) {
   }
   const reward = pad.rewardOf(word.id);
   const state = now.padState(pad, word.id) ?? {};
-  const left = reward?.kcal > 0 ? pad.ration.pieces(reward.kcal) : undefined;
+  const left = isFood(reward) ? pad.ration.pieces(reward.kcal) : undefined;
   b.dataset.state = state.name ?? "idle";
   b.disabled = Boolean(reward?.never) || Boolean(state.off);
   text(b.querySelector(".does"), reward?.never ? "not to be given" : (state.does ?? ""));
   const counts = `${view.session ? `${view.shownNow[word.id] ?? 0} now · ` : ""}${view.shownToday[word.id] ?? 0} today`;
   text(b.querySelector(".count"), state.count ?? counts);
-  const food = reward && !reward.never ? (left === undefined ? reward.name : left > 0 ? `${reward.name}: ${left} left` : `${reward.name}: none left today`) : "";
+  const food =
+    reward && !reward.never
+      ? left === undefined
+        ? reward.name
+        : left > 0
+          ? `${reward.name}: ${left} left`
+          : `${reward.name}: none left today`
+      : "";
   text(b.querySelector(".gives"), food);
   b.classList.toggle("spent", left === 0);
 }
 
+/** @param {View} view */
 function drawFigures(view) {
   const seconds = view.startedAt ? Math.max(0, Math.floor((Date.now() - view.startedAt) / 1000)) : 0;
   const clock = `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
@@ -79,7 +102,7 @@ function drawFigures(view) {
   text(at("joined"), view.joined ? "joined" : "not joined yet");
   const { left } = pad.ration;
   const why = pad.now.ration.refusal;
-  const foods = pad.now.rewards.filter((r) => r.kcal > 0 && !r.never);
+  const foods = pad.now.rewards.filter((r) => isFood(r) && !r.never);
   text(
     at("ration"),
     left === undefined
@@ -93,22 +116,36 @@ function drawFigures(view) {
   text(at("broken"), pad.broken ?? "");
   const off = Math.round(Math.abs(pad.clockOff) / 60_000);
   at("clock-off").hidden = off < CLOCK_OFF_MINUTES;
-  text(at("clock-off"), `This device's clock is ${off} minutes ${pad.clockOff > 0 ? "ahead of" : "behind"} the notebook's, and taps carry its time. Set it right.`);
+  text(
+    at("clock-off"),
+    `This device's clock is ${off} minutes ${pad.clockOff > 0 ? "ahead of" : "behind"} the notebook's, and taps carry its time. Set it right.`,
+  );
 }
 
+/** @type {Record<Stop, [string, string, EndReason]>} */
 const STOPS = {
-  strong: ["Stop now.", "A strong sign. End the session and give space. Let it go; do not lure it back.", "strong_sign"],
+  strong: [
+    "Stop now.",
+    "A strong sign. End the session and give space. Let it go; do not lure it back.",
+    "strong_sign",
+  ],
   left: ["It has left.", "Let it go; do not lure or call it back. Leaving is an answer.", "animal_left"],
-  mild: ["Pause.", "Two mild signs in a row. Give space; better end here. Let it leave; do not lure it back.", "interrupted"],
+  mild: [
+    "Pause.",
+    "Two mild signs in a row. Give space; better end here. Let it leave; do not lure it back.",
+    "interrupted",
+  ],
 };
 
+/** @param {View} view */
 function drawStop(view) {
   const box = at("stop");
   const key = view.stop ? `${view.stop}-${view.session}` : "";
   if (box.dataset.key === key) return;
   box.dataset.key = key;
   box.hidden = !view.stop;
-  if (!view.stop) return;
+  const { session } = view;
+  if (!view.stop || !session) return;
   const [title, what, reason] = STOPS[view.stop];
   navigator.vibrate?.([120, 60, 120]);
   box.replaceChildren(
@@ -116,8 +153,9 @@ function drawStop(view) {
     el(
       "div",
       { class: "row even" },
-      button("End the session", "stop-end", () => pad.note([{ kind: "session_end", session: view.session, reason }])),
-      view.stop === "mild" && button("It is at ease: carry on", "stop-carry-on", () => pad.setMemo({ carriedOnAt: Date.now() })),
+      button("End the session", "stop-end", () => pad.note([{ kind: "session_end", session, reason }])),
+      view.stop === "mild" &&
+        button("It is at ease: carry on", "stop-carry-on", () => pad.setMemo({ carriedOnAt: Date.now() })),
       view.stop === "left" && button("It came back by itself", "stop-back", () => showing.joined(pad)),
     ),
   );
@@ -163,8 +201,19 @@ async function attention() {
       el(
         "div",
         { class: "card" },
-        el("p", {}, el("strong", {}, r.event.body.kind.replaceAll("_", " ")), ` · ${new Date(r.event.happened_at).toLocaleString()}`),
-        el("ul", {}, ...(r.problems ?? []).map((p) => el("li", {}, `${p.field} ${p.what}`.trim()))),
+        el(
+          "p",
+          {},
+          el("strong", {}, r.event.body.kind.replaceAll("_", " ")),
+          ` · ${new Date(r.event.happened_at).toLocaleString()}`,
+        ),
+        el(
+          "ul",
+          {},
+          ...(r.problems ?? []).map((/** @type {import("../../client-checks/client").Problem} */ p) =>
+            el("li", {}, `${p.field} ${p.what}`.trim()),
+          ),
+        ),
         el(
           "div",
           { class: "row even" },
@@ -177,7 +226,7 @@ async function attention() {
 }
 
 function wire() {
-  for (const b of root.querySelectorAll("[data-mode]")) {
+  for (const b of buttons("[data-mode]")) {
     b.addEventListener("click", () => pad.setMemo({ mode: b.dataset.mode }));
   }
   for (const b of pads) {
@@ -187,11 +236,11 @@ function wire() {
       lastTap = tap;
       pad.look();
       pad.broken = undefined;
-      MODES[mode()].tap(pad, tap.word);
+      if (tap.word) MODES[mode()].tap(pad, tap.word);
     });
   }
-  for (const b of at("actions").querySelectorAll("[data-action]")) {
-    b.addEventListener("click", () => showing.action(pad, b.dataset.action));
+  for (const b of buttons("[data-part=actions] [data-action]")) {
+    b.addEventListener("click", () => showing.action(pad, b.dataset.action ?? ""));
   }
   at("attention").addEventListener("click", attention);
   at("outbox-text").addEventListener("click", nudge);
@@ -203,7 +252,7 @@ async function main() {
     await pad.begin();
     await begin();
   } catch (error) {
-    pad.broken = `This browser cannot keep taps safe (${error.name}). Leave private browsing or use another browser; nothing tapped here would be kept.`;
+    pad.broken = `This browser cannot keep taps safe (${nameOf(error)}). Leave private browsing or use another browser; nothing tapped here would be kept.`;
     draw();
     return;
   }

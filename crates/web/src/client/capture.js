@@ -4,6 +4,10 @@
 const BLOCK_S = 0.1;
 
 class Capture extends AudioWorkletProcessor {
+  samples = new Int16Array(0);
+  filled = 0;
+  peak = 0;
+
   constructor() {
     super();
     this.position = 0;
@@ -20,7 +24,8 @@ class Capture extends AudioWorkletProcessor {
     this.peak = 0;
   }
 
-  process([channels]) {
+  /** @param {Float32Array[][]} inputs */
+  process([channels = []]) {
     const frames = channels[0]?.length ?? 128;
     for (let i = 0; i < frames; i += 1) {
       let sum = 0;

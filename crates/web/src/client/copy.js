@@ -2,10 +2,18 @@
 
 import { got, read, write } from "./db.js";
 
-/** Rows that are not in the notebook yet. */
+/** @import { Row } from "../../client-checks/client" */
+
+/**
+ * Rows that are not in the notebook yet.
+ * @param {Row[]} rows
+ */
 export const unsent = (rows) => rows.filter((row) => row.state !== "sent");
 
-/** Events of rows as lines of JSON, as `sayso import` reads them. */
+/**
+ * Events of rows as lines of JSON, as `sayso import` reads them.
+ * @param {Row[]} rows
+ */
 export const asLines = (rows) => rows.map((row) => `${JSON.stringify(row.event)}\n`).join("");
 
 /** Every row that is not in the notebook yet, in order. */
@@ -29,7 +37,10 @@ export async function clearIfSent() {
   return cleared;
 }
 
-/** Clears all, also the rows of these ids that wait; whether nothing else waited. */
+/**
+ * Clears all, also the rows of these ids that wait; whether nothing else waited.
+ * @param {string[]} ids
+ */
 export async function clearSaved(ids) {
   const saved = new Set(ids);
   await write(async (out) => {

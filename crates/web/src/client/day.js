@@ -4,17 +4,30 @@ import { button, el, openSheet } from "./dom.js";
 import { pressedAgain, thenPanel } from "./showing.js";
 import * as swaps from "./swaps.js";
 
+/** @import { Answer, Pad, Then, Told } from "../../client-checks/client" */
+
 const WAITING_MS = 120_000;
 
+/**
+ * @param {Pad} pad
+ * @param {string} word
+ */
 export const padState = (pad, word) => {
   const press = waiting(pad);
   return { does: "It pressed", name: press?.body.word === word ? "give" : "idle" };
 };
 
-/** The animal pressed this. */
+/**
+ * The animal pressed this.
+ * @param {Pad} pad
+ * @param {string} word
+ */
 export const tap = (pad, word) => pad.press(word, "animal");
 
-/** The last press of the animal that has no answer yet. */
+/**
+ * The last press of the animal that has no answer yet.
+ * @param {Pad} pad
+ */
 function waiting(pad) {
   return Object.values(pad.view.pending)
     .filter((e) => e.body.by === "animal" && Date.now() - Date.parse(e.happened_at) < WAITING_MS)
@@ -22,65 +35,120 @@ function waiting(pad) {
     .at(-1);
 }
 
+/** @param {Pad} pad */
 export function panel(pad) {
   const press = waiting(pad);
   if (press) return swaps.panel(pad, press) ?? answerPanel(pad, press);
   const last = pad.view.last;
-  if (last && !last.body.then && last.body.answer === "declined" && Date.now() - Date.parse(last.happened_at) < 60_000) {
+  if (
+    last &&
+    !last.body.then &&
+    last.body.answer === "declined" &&
+    Date.now() - Date.parse(last.happened_at) < 60_000
+  ) {
     return afterNo(pad, last);
   }
-  return thenPanel(pad, 60_000) ?? { key: "day", build: () => [el("p", { class: "quiet" }, `Tap the word ${pad.now.name} pressed.`)] };
+  return (
+    thenPanel(pad, 60_000) ?? {
+      key: "day",
+      build: () => [el("p", { class: "quiet" }, `Tap the word ${pad.now.name} pressed.`)],
+    }
+  );
 }
 
+/**
+ * @param {Pad} pad
+ * @param {Told<"press">} press
+ */
 function answerPanel(pad, press) {
   const { word } = press.body;
   const card = pad.word(word);
   const reward = pad.rewardOf(word);
   const later = swaps.notNow(pad, press);
   const gives = !reward?.never && !later;
+  /**
+   * @param {string} text
+   * @param {Answer} name
+   * @param {Record<string, any>} [props]
+   */
   const answer = (text, name, props) => button(text, `answer-${name}`, () => pad.deliver(press, name), props);
   return {
     key: `answer-${press.id}-${press.body.accident}-${later}`,
-    build: () => [
-      el("p", {}, `${pad.now.name} pressed `, el("strong", {}, pad.says(word)), ". How was it answered?"),
-      card?.answer && el("p", { class: "quiet" }, `Everyone here: ${card.answer}`),
-      reward?.never && el("p", { class: "stop" }, el("strong", {}, "Do not give it. "), reward.never),
-      ...(reward?.cautions ?? []).filter(() => !reward.never).map((c) => el("p", { class: "caution" }, c)),
-      el(
-        "div",
-        { class: "then three" },
-        gives && answer("Given", "given", { class: "primary" }),
-        gives && answer("Partly", "partly"),
-        answer("Not now", "declined"),
-        button("Not now, but…", "answer-alternative", () => alternative(pad, press)),
-        answer("Missed", "missed"),
-        later && button("Give after all", "swap-again", () => swaps.again(pad)),
-        button("A stumble?", "stumble", () => pad.amend(press, { accident: press.body.accident === "likely" ? "unsure" : "likely" }), {
-          "aria-pressed": String(press.body.accident === "likely"),
-          "aria-label": "It looked like a stumble",
-        }),
-      ),
-      card?.not_now && el("p", { class: "quiet" }, `For not now, everyone says: ${card.not_now}`),
-    ].filter(Boolean),
+    build: () =>
+      [
+        el("p", {}, `${pad.now.name} pressed `, el("strong", {}, pad.says(word)), ". How was it answered?"),
+        card?.answer && el("p", { class: "quiet" }, `Everyone here: ${card.answer}`),
+        reward?.never && el("p", { class: "stop" }, el("strong", {}, "Do not give it. "), reward.never),
+        ...(reward?.cautions ?? []).filter(() => !reward?.never).map((c) => el("p", { class: "caution" }, c)),
+        el(
+          "div",
+          { class: "then three" },
+          gives && answer("Given", "given", { class: "primary" }),
+          gives && answer("Partly", "partly"),
+          answer("Not now", "declined"),
+          button("Not now, but…", "answer-alternative", () => alternative(pad, press)),
+          answer("Missed", "missed"),
+          later && button("Give after all", "swap-again", () => swaps.again(pad)),
+          button(
+            "A stumble?",
+            "stumble",
+            () => pad.amend(press, { accident: press.body.accident === "likely" ? "unsure" : "likely" }),
+            { "aria-pressed": String(press.body.accident === "likely"), "aria-label": "It looked like a stumble" },
+          ),
+        ),
+        card?.not_now && el("p", { class: "quiet" }, `For not now, everyone says: ${card.not_now}`),
+      ].filter(Boolean),
   };
 }
 
+/**
+ * @param {Pad} pad
+ * @param {Told<"press">} press
+ */
 function alternative(pad, press) {
   openSheet("What instead?", (close) =>
     pad.now.rewards
       .filter((r) => !r.never)
-      .map((r) => button(r.name, "alternative", () => { close(); pad.deliver(press, "alternative", { alternative: r.id }); }, { class: "wide" })),
+      .map((r) =>
+        button(
+          r.name,
+          "alternative",
+          () => {
+            close();
+            pad.deliver(press, "alternative", { alternative: r.id });
+          },
+          { class: "wide" },
+        ),
+      ),
   );
 }
 
+/**
+ * @param {Pad} pad
+ * @param {Told<"delivery">} delivery
+ */
 function afterNo(pad, delivery) {
+  /**
+   * @param {string} text
+   * @param {Then} then
+   */
   const did = (text, then) => button(text, `then-${then}`, () => pad.amend(delivery, { then }));
   return {
     key: `no-${delivery.id}`,
     build: () => [
       el("p", {}, `Not now. What did ${pad.now.name} do?`),
-      el("div", { class: "row even" }, did("Let it be", "ignored"), did("Left", "left"), button("Pressed again…", "then-again", () => pressedAgain(pad, delivery))),
-      el("p", { class: "caution" }, "If it guards, growls or snaps: give space, stop, and ask a qualified behaviour professional."),
+      el(
+        "div",
+        { class: "row even" },
+        did("Let it be", "ignored"),
+        did("Left", "left"),
+        button("Pressed again…", "then-again", () => pressedAgain(pad, delivery)),
+      ),
+      el(
+        "p",
+        { class: "caution" },
+        "If it guards, growls or snaps: give space, stop, and ask a qualified behaviour professional.",
+      ),
     ],
   };
 }

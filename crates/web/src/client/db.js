@@ -2,8 +2,10 @@
 
 const NAME = "sayso";
 const VERSION = 1;
+/** @type {Promise<IDBDatabase> | undefined} */
 let opening;
 
+/** @returns {Promise<IDBDatabase>} */
 function open() {
   opening ??= new Promise((resolve, reject) => {
     const request = indexedDB.open(NAME, VERSION);
@@ -28,7 +30,12 @@ function open() {
   return opening;
 }
 
-/** The result of one request. */
+/**
+ * The result of one request.
+ * @template T
+ * @param {IDBRequest<T>} request
+ * @returns {Promise<T>}
+ */
 export function got(request) {
   return new Promise((resolve, reject) => {
     request.onsuccess = () => resolve(request.result);
@@ -36,6 +43,11 @@ export function got(request) {
   });
 }
 
+/**
+ * @template T
+ * @param {IDBTransactionMode} mode
+ * @param {(out: IDBObjectStore, memos: IDBObjectStore) => T | Promise<T>} work
+ */
 async function within(mode, work) {
   const db = await open();
   const tx = db.transaction(["out", "memo"], mode, { durability: "strict" });
@@ -59,8 +71,16 @@ async function within(mode, work) {
   return result;
 }
 
-/** Runs `work(out, memo)` in one transaction; resolves once it is on disk. `work` may await only requests of it. */
+/**
+ * Runs `work(out, memo)` in one transaction; resolves once it is on disk. `work` may await only requests of it.
+ * @template T
+ * @param {(out: IDBObjectStore, memos: IDBObjectStore) => T | Promise<T>} work
+ */
 export const write = (work) => within("readwrite", work);
 
-/** The same for reading. */
+/**
+ * The same for reading.
+ * @template T
+ * @param {(out: IDBObjectStore, memos: IDBObjectStore) => T | Promise<T>} work
+ */
 export const read = (work) => within("readonly", work);

@@ -1,7 +1,17 @@
 // Making and changing elements without markup in strings.
 
-/** An element with properties, attributes (names with a dash, `role`, `class`) and children. */
+/** @import { Child } from "../../client-checks/client" */
+
+/**
+ * An element with properties, attributes (names with a dash, `role`, `class`) and children.
+ * @template {keyof HTMLElementTagNameMap} T
+ * @param {T} tag
+ * @param {Record<string, any>} [props]
+ * @param {...Child} children
+ * @returns {HTMLElementTagNameMap[T]}
+ */
 export function el(tag, props = {}, ...children) {
+  /** @type {any} */
   const node = document.createElement(tag);
   for (const [name, value] of Object.entries(props)) {
     if (value === undefined || value === false) continue;
@@ -13,21 +23,51 @@ export function el(tag, props = {}, ...children) {
   return node;
 }
 
-/** A button with a stable name for tests. */
-export const button = (text, test, onclick, props = {}) => el("button", { type: "button", "data-test": test, onclick, ...props }, text);
+/**
+ * The element of the page, or of a part of it, that must be there.
+ * @param {string} selector
+ * @param {ParentNode} [root]
+ * @returns {any}
+ */
+export function find(selector, root = document) {
+  const found = root.querySelector(selector);
+  if (!found) throw new Error(`the page has no ${selector}`);
+  return found;
+}
 
-/** Sets text only where it differs, so that screen readers are not told the same again. */
+/**
+ * A button with a stable name for tests.
+ * @param {string} text
+ * @param {string} test
+ * @param {(event: MouseEvent) => unknown} onclick
+ * @param {Record<string, any>} [props]
+ */
+export const button = (text, test, onclick, props = {}) =>
+  el("button", { type: "button", "data-test": test, onclick, ...props }, text);
+
+/**
+ * Sets text only where it differs, so that screen readers are not told the same again.
+ * @param {Element | null} node
+ * @param {string} value
+ */
 export function text(node, value) {
   if (node && node.textContent !== value) node.textContent = value;
 }
 
+/** @type {HTMLDialogElement | undefined} */
 let sheet; // the one that is open
 
-/** A sheet from the bottom with a title and things to choose from; `fill(close)` gives its content. */
+/**
+ * A sheet from the bottom with a title and things to choose from; `fill(close)` gives its content.
+ * @param {string} title
+ * @param {(close: () => void) => Child[]} fill
+ */
 export function openSheet(title, fill) {
   closeSheet();
+  /** @returns {void} */
   const close = () => closeSheet(mine);
   const heading = el("h2", { id: "sheet-title" }, title);
+  /** @type {HTMLDialogElement} */
   const mine = el(
     "dialog",
     { class: "sheet", "aria-labelledby": "sheet-title", "data-test": "sheet", onclose: close },
@@ -41,6 +81,7 @@ export function openSheet(title, fill) {
 }
 
 // A sheet tells of its closing only after the next one may have opened; it must close none but itself.
+/** @param {HTMLDialogElement} [which] */
 function closeSheet(which = sheet) {
   if (which === sheet) sheet = undefined;
   if (which?.open) which.close();

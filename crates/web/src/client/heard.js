@@ -2,11 +2,16 @@
 
 import { text } from "./dom.js";
 
+/** @type {HTMLElement | null} */
 const list = document.querySelector("[data-heard-list]");
 const said = document.querySelector("[data-heard-said]");
+/** @type {HTMLAudioElement | undefined} */
 let playing;
 
-/** Plays the sound around a press from its start; another one that plays stops. */
+/**
+ * Plays the sound around a press from its start; another one that plays stops.
+ * @param {HTMLButtonElement} button
+ */
 function play(button) {
   playing?.pause();
   playing = new Audio(button.dataset.play);
@@ -22,7 +27,8 @@ function play(button) {
   playing.play().catch(back);
 }
 
-function counts() {
+/** @param {HTMLElement} list */
+function counts(list) {
   for (const part of list.querySelectorAll("section")) {
     const left = part.querySelectorAll("form").length;
     part.hidden = left === 0;
@@ -32,9 +38,10 @@ function counts() {
   if (!list.querySelector("form")) location.reload();
 }
 
+/** @param {SubmitEvent} event */
 async function judge(event) {
-  const form = event.target;
-  const chosen = event.submitter;
+  const form = /** @type {HTMLFormElement} */ (event.target);
+  const chosen = /** @type {HTMLButtonElement | null} */ (event.submitter);
   if (!chosen?.name) return;
   event.preventDefault();
   for (const b of form.querySelectorAll("button")) b.disabled = true;
@@ -52,13 +59,16 @@ async function judge(event) {
   text(said, `Noted: ${form.dataset.says}, ${chosen.dataset.label}.`);
   const next = form.nextElementSibling ?? form.previousElementSibling;
   form.remove();
-  next?.querySelector("button:not([disabled])")?.focus({ preventScroll: true });
-  counts();
+  /** @type {HTMLElement | null | undefined} */
+  const first = next?.querySelector("button:not([disabled])");
+  first?.focus({ preventScroll: true });
+  if (list) counts(list);
 }
 
 list?.addEventListener("click", (event) => {
-  const button = event.target.closest("[data-play]");
+  /** @type {HTMLButtonElement | null} */
+  const button = /** @type {Element} */ (event.target).closest("[data-play]");
   if (button) play(button);
 });
 list?.addEventListener("submit", judge);
-for (const button of document.querySelectorAll("[data-play]")) button.hidden = false;
+for (const button of document.querySelectorAll("[data-play]")) button.removeAttribute("hidden");

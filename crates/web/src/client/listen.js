@@ -1,8 +1,10 @@
 // The listen switch: the microphone's sound to the notebook, and what it heard in it.
 
-import { button, el, text } from "./dom.js";
+import { button, el, find, text } from "./dom.js";
 import { inWords, noMicrophone, openMicrophone } from "./microphone.js";
 import { makeStream } from "./stream.js";
+
+/** @import { Block, Listening, Microphone, Piece, Stream } from "../../client-checks/client" */
 
 const SHOWN = 8;
 const DRAW_MS = 250;
@@ -15,39 +17,58 @@ const NO_MICROPHONE = {
   insecure: [
     "This page came over plain HTTP, and browsers give the microphone only to pages that came safely. On the machine where Sayso runs, open it as http://localhost. For a phone, start Sayso with --lan --secure and open the address it then shows.",
   ],
-  unable: ["This browser cannot listen. Use a newer one, or run ", el("code", {}, "sayso listen"), " on the machine where Sayso runs."],
+  unable: [
+    "This browser cannot listen. Use a newer one, or run ",
+    el("code", {}, "sayso listen"),
+    " on the machine where Sayso runs.",
+  ],
 };
 
-const STATES = {
-  new: "noted",
-  tapped: "noted; it was tapped too and counts once",
-  known: "noted before",
-};
+/** @type {Record<string, string>} */
+const STATES = { new: "noted", tapped: "noted; it was tapped too and counts once", known: "noted before" };
 
+/** @param {string | number} at */
 const clock = (at) => new Date(at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit", second: "2-digit" });
 
+/** @param {HTMLElement} root */
 function wire(root) {
-  const at = (name) => root.querySelector(`[data-ear="${name}"]`);
+  /** @param {string} name */
+  const at = (name) => find(`[data-ear="${name}"]`, root);
+  /** The box "only this animal uses the board", where there are several. @type {HTMLInputElement | null} */
+  const only = root.querySelector("[data-ear=only]");
   const onOff = at("switch");
+  /** @type {any[]} */
   const heard = [];
+  /** @type {Microphone | undefined} */
   let microphone;
+  /** @type {Stream | undefined} */
   let stream;
+  /** @type {number} */
   let since;
   let peak = 0;
+  /** @type {number[]} */
   let offsets = []; // of the last blocks: when the sound would have begun, by the device's clock
   let base = 0; // position at which the stream began
+  /** @type {number | undefined} */
   let began;
   let lastLoud = 0;
+  /** @type {string | null | undefined} */
   let trouble;
+  /** @type {WakeLockSentinel | undefined} */
   let lock;
 
+  /**
+   * @param {string} name
+   * @param {...(string | Element)} words
+   */
   const state = (name, ...words) => {
     root.dataset.state = name;
-    const said = words.map((w) => w.textContent ?? w).join("");
+    const said = words.map((w) => (typeof w === "string" ? w : w.textContent)).join("");
     if (at("state").textContent !== said) at("state").replaceChildren(...words);
     onOff.setAttribute("aria-checked", String(name === "on" || name === "starting"));
     onOff.disabled = ["starting", "ending", "unable"].includes(name);
     at("live").hidden = name !== "on";
+    /** @type {HTMLElement | null} */
     const chip = document.querySelector("[data-ear-chip]");
     if (chip) chip.hidden = name !== "on";
   };
@@ -64,29 +85,43 @@ function wire(root) {
     if (peak > QUIET_PEAK) lastLoud = Date.now();
     peak = 0;
     const quiet = Date.now() - lastLoud > 20_000;
-    const link = stream.link === "ok" ? "Connected." : `No answer from the notebook; ${stream.waiting.toFixed(0)} s are kept here and sent later.`;
+    const link =
+      stream.link === "ok"
+        ? "Connected."
+        : `No answer from the notebook; ${stream.waiting.toFixed(0)} s are kept here and sent later.`;
     const lost = stream.lost > 0 ? ` ${stream.lost.toFixed(0)} s could not be kept and were not heard.` : "";
     const held = trouble ? ` Presses are heard but cannot be stored just now: ${trouble}` : "";
-    text(at("link"), `${link}${lost}${held}${quiet ? " Nothing sounds at the microphone: is it covered or switched off?" : ""}`);
+    text(
+      at("link"),
+      `${link}${lost}${held}${quiet ? " Nothing sounds at the microphone: is it covered or switched off?" : ""}`,
+    );
     root.dataset.link = stream.link;
   }
 
+  /** @param {string} words */
   const listening = (words) => {
-    const n = heard.length ? `${heard.length === 1 ? "1 press" : `${heard.length} presses`} heard.` : "No press heard yet.";
+    const n = heard.length
+      ? `${heard.length === 1 ? "1 press" : `${heard.length} presses`} heard.`
+      : "No press heard yet.";
     state("on", `Listening for ${words} since ${clock(since)}. ${n}`);
   };
   let listenedFor = "";
 
+  /**
+   * @param {string} kind
+   * @param {any} content
+   */
   function tell(kind, content) {
     if (kind === "go") {
       const { words, left_out } = content;
       listenedFor = `${words.length === 1 ? "1 word" : `${words.length} words`}`;
-      at("words").textContent = `Listened for: ${words.join(", ")}.${left_out.length ? ` Their sound is missing, so they are not: ${left_out.join(", ")}.` : ""}`;
+      at("words").textContent =
+        `Listened for: ${words.join(", ")}.${left_out.length ? ` Their sound is missing, so they are not: ${left_out.join(", ")}.` : ""}`;
       listening(listenedFor);
     }
     if (kind === "heard") {
       heard.unshift(content);
-      root.dataset.heard = heard.length;
+      root.dataset.heard = String(heard.length);
       navigator.vibrate?.(10);
       if (root.dataset.state === "on") listening(listenedFor);
       at("heard").prepend(
@@ -94,19 +129,31 @@ function wire(root) {
           "li",
           { "data-test": "listen-press", "data-says": content.says },
           el("strong", {}, content.says),
-          el("span", { class: "quiet num" }, `${clock(content.at)}, ${Math.min(99, Math.round(100 * content.confidence))} % sure, ${STATES[content.state]}${content.kept ? "; its sound is kept to be judged" : ""}`),
+          el(
+            "span",
+            { class: "quiet num" },
+            `${clock(content.at)}, ${Math.min(99, Math.round(100 * content.confidence))} % sure, ${STATES[content.state]}${content.kept ? "; its sound is kept to be judged" : ""}`,
+          ),
         ),
       );
       while (at("heard").children.length > SHOWN) at("heard").lastChild.remove();
     }
     if (kind === "trouble") trouble = content;
     if (kind === "busy") {
-      shut("off", `Another page has been listening to this board since ${clock(content)}. `, button("Listen here instead", "listen-take", () => start(true)));
+      shut(
+        "off",
+        `Another page has been listening to this board since ${clock(content)}. `,
+        button("Listen here instead", "listen-take", () => start(true)),
+      );
     }
     if (kind === "taken") shut("off", "Off: another page listens now.");
     if (kind === "wrong") shut("off", content);
   }
 
+  /**
+   * @param {string} name
+   * @param {...(string | Element)} words
+   */
   async function shut(name, ...words) {
     const open = microphone;
     microphone = undefined;
@@ -117,7 +164,10 @@ function wire(root) {
     state(name, ...words);
   }
 
-  /** Sound came: first it is found out when it began, then it goes to the stream. */
+  /**
+   * Sound came: first it is found out when it began, then it goes to the stream.
+   * @param {Block} sound
+   */
   function block({ position, samples, peak: loud, at: stamp }) {
     if (!microphone) return;
     peak = Math.max(peak, loud);
@@ -129,7 +179,14 @@ function wire(root) {
     if (began === undefined) {
       if (offsets.length < STEADY) return early.push({ position, samples });
       began = least;
-      stream = makeStream({ url: root.dataset.listen.replace(/^http/, "ws"), rate, began, options, tell, changed: draw });
+      stream = makeStream({
+        url: (root.dataset.listen ?? "").replace(/^http/, "ws"),
+        rate,
+        began,
+        options,
+        tell,
+        changed: draw,
+      });
       for (const b of early.splice(0)) stream.add({ position: b.position - base, samples: b.samples });
     } else if (Math.abs(least - began) > JUMP_MS) {
       base = position;
@@ -140,12 +197,14 @@ function wire(root) {
     stream?.add({ position: position - base, samples });
     return undefined;
   }
+  /** @type {Piece[]} */
   const early = [];
+  /** @type {Listening} */
   let options;
 
   async function start(take = false) {
     state("starting", "Asking for the microphone…");
-    options = { only: at("only") ? at("only").checked : true, keepUnsure: at("keep").checked, take };
+    options = { only: only ? only.checked : true, keepUnsure: at("keep").checked, take };
     early.length = 0;
     offsets = [];
     base = 0;
@@ -173,7 +232,10 @@ function wire(root) {
     state("ending", "Hearing the last of it…");
     await microphone?.stop();
     await last?.end();
-    await shut("off", `Off. ${heard.length ? `${heard.length === 1 ? "1 press was" : `${heard.length} presses were`} heard.` : "Nothing was heard."}`);
+    await shut(
+      "off",
+      `Off. ${heard.length ? `${heard.length === 1 ? "1 press was" : `${heard.length} presses were`} heard.` : "Nothing was heard."}`,
+    );
   }
 
   // A screen that goes dark takes the microphone away on many phones.
@@ -191,8 +253,9 @@ function wire(root) {
   root.dataset.ready = "yes";
 }
 
+/** @type {HTMLElement | null} */
 const root = document.querySelector("[data-listen]");
-if (root) {
+if (root?.dataset.listen) {
   root.dataset.listen = new URL(root.dataset.listen, location.href).href;
   wire(root);
 }

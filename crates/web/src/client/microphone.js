@@ -1,7 +1,10 @@
 // The microphone as blocks of samples, unprocessed: what makes voices clear would make button and voice alike.
 
+/** @import { Block } from "../../client-checks/client" */
+
 const WANTED_RATE = 16_000;
 
+/** @type {Record<string, string>} */
 const WORDS = {
   NotAllowedError: "The microphone was not allowed. Allow it for this page in the browser's settings, then try again.",
   NotFoundError: "This device has no microphone.",
@@ -15,9 +18,17 @@ export function noMicrophone() {
   return undefined;
 }
 
-/** An error of the microphone in words. */
-export const inWords = (error) => WORDS[error.name] ?? `The microphone could not be opened (${error.name}: ${error.message}).`;
+/**
+ * An error of the microphone in words.
+ * @param {any} error
+ */
+export const inWords = (error) =>
+  WORDS[error.name] ?? `The microphone could not be opened (${error.name}: ${error.message}).`;
 
+/**
+ * @param {MediaStream} media
+ * @param {AudioContextOptions} [options]
+ */
 async function wired(media, options) {
   const context = new AudioContext(options);
   try {
@@ -36,6 +47,8 @@ async function wired(media, options) {
 /**
  * Opens the microphone; `onBlock({ position, samples, peak, at })` is called ten times a second, `onLost(why)` when
  * the sound ends without having been stopped. Gives the rate and a way to stop.
+ * @param {(block: Block) => void} onBlock
+ * @param {(why: string) => void} onLost
  */
 export async function openMicrophone(onBlock, onLost) {
   const plain = { echoCancellation: false, noiseSuppression: false, autoGainControl: false, channelCount: 1 };
@@ -61,6 +74,7 @@ export async function openMicrophone(onBlock, onLost) {
     await context.close();
   };
   node.port.onmessage = (message) => onBlock(message.data);
+  /** @param {string} why */
   const lost = (why) => {
     if (!stopped) stop().then(() => onLost(why));
   };

@@ -10,6 +10,8 @@ import * as copy from "./copy.js";
 import { got, read, write } from "./db.js";
 import { uuid7 } from "./uuid.js";
 
+/** @import { Event, Keeping, Link, Outcome, Row } from "../../client-checks/client" */
+
 const BATCH = 100;
 const KEEP_SENT_MS = 3 * 86_400_000;
 const LEASE_MS = 15_000;
@@ -17,20 +19,28 @@ const FIRST_RETRY_MS = 1_000;
 const LAST_RETRY_MS = 20_000;
 
 const me = uuid7();
+/** @type {Set<() => void>} */
 const listeners = new Set();
+/** @type {BroadcastChannel | undefined} */
 let others; // the channel to other tabs
 /** `link`: ok, waiting (no answer from the notebook, or `why` it takes nothing just now), unpaired, forbidden. */
+/** @type {{ state: Link, why: string | undefined, retryAt: number, failures: number }} */
 const link = { state: "ok", why: undefined, retryAt: 0, failures: 0 };
+/** @type {ReturnType<typeof setTimeout> | undefined} */
 let timer;
 let pumping = false;
 let again = false;
 
+/** @param {boolean} [everywhere] */
 function tell(everywhere = true) {
   if (everywhere) others?.postMessage("changed");
   for (const listener of listeners) listener();
 }
 
-/** Calls `listener` whenever rows or the link may have changed, in any tab. */
+/**
+ * Calls `listener` whenever rows or the link may have changed, in any tab.
+ * @param {() => void} listener
+ */
 export function onChange(listener) {
   listeners.add(listener);
 }
@@ -39,6 +49,8 @@ export function onChange(listener) {
  * Keeps events of one tap. Resolves once they are on disk.
  * hold: seconds the last of them may still be completed. sticky: it stays so even if other taps follow.
  * memo: [key, value] written in the same transaction.
+ * @param {Event[]} events
+ * @param {Keeping} [options]
  */
 export async function keep(events, { hold = 0, sticky = false, memo, tap = uuid7() } = {}) {
   const at = Date.now();
@@ -56,12 +68,21 @@ export async function keep(events, { hold = 0, sticky = false, memo, tap = uuid7
   pump();
 }
 
-/** Completes a held event; false where it has left already, so that a correction is needed. */
+/**
+ * Completes a held event; false where it has left already, so that a correction is needed.
+ * @param {string} id
+ * @param {object} change
+ * @param {boolean} [release]
+ */
 export async function complete(id, change, release = false) {
   const done = await write(async (out) => {
     const row = await got(out.index("id").get(id));
     if (!row || row.state !== "held" || row.until <= Date.now()) return false;
-    out.put({ ...row, event: { ...row.event, body: { ...row.event.body, ...change } }, state: release ? "kept" : "held" });
+    out.put({
+      ...row,
+      event: { ...row.event, body: { ...row.event.body, ...change } },
+      state: release ? "kept" : "held",
+    });
     return true;
   });
   if (done) tell();
@@ -69,21 +90,36 @@ export async function complete(id, change, release = false) {
   return done;
 }
 
-/** Lets a held event go. */
+/**
+ * Lets a held event go.
+ * @param {string} id
+ */
 export const release = (id) => complete(id, {}, true);
 
 /** All rows made here in the last days, in order. */
 export const rows = () => read((out) => got(out.getAll()));
 
-/** Something remembered. */
+/**
+ * Something remembered.
+ * @param {string} key
+ */
 export const recall = (key) => read((_, memos) => got(memos.get(key)));
 
-/** Remembers something; undefined forgets it. */
+/**
+ * Remembers something; undefined forgets it.
+ * @param {string} key
+ * @param {unknown} value
+ */
 export async function remember(key, value) {
-  await write((_, memos) => got(value === undefined ? memos.delete(key) : memos.put(value, key)));
+  await write((_, memos) =>
+    got(/** @type {IDBRequest} */ (value === undefined ? memos.delete(key) : memos.put(value, key))),
+  );
 }
 
-/** Takes a refused event off the list once a person has seen to it. */
+/**
+ * Takes a refused event off the list once a person has seen to it.
+ * @param {string} id
+ */
 export async function dismiss(id) {
   await write(async (out) => {
     const row = await got(out.index("id").get(id));
@@ -92,7 +128,10 @@ export async function dismiss(id) {
   tell();
 }
 
-/** Sends a refused event again. */
+/**
+ * Sends a refused event again.
+ * @param {string} id
+ */
 export async function resend(id) {
   await write(async (out) => {
     const row = await got(out.index("id").get(id));
@@ -110,20 +149,33 @@ export async function status() {
   return { kept: kept + held, sent, refused, link: link.state, why: link.why, retryAt: link.retryAt };
 }
 
-/** What is to be sent now: kept rows and held ones whose time is up, in order. */
+/**
+ * What is to be sent now: kept rows and held ones whose time is up, in order.
+ * @param {Row[]} all
+ * @param {number} now
+ * @param {number} [most]
+ */
 export function sendable(all, now, most = BATCH) {
   return all
-    .filter((row) => row.state === "kept" || (row.state === "held" && row.until <= now))
+    .filter((row) => row.state === "kept" || (row.state === "held" && (row.until ?? 0) <= now))
     .sort((a, b) => a.n - b.n)
     .slice(0, most);
 }
 
-/** Milliseconds to wait after so many failures in a row; up to a quarter longer by chance. */
+/**
+ * Milliseconds to wait after so many failures in a row; up to a quarter longer by chance.
+ * @param {number} failures
+ * @param {number} [chance]
+ */
 export function backoff(failures, chance = Math.random()) {
   return Math.min(LAST_RETRY_MS, FIRST_RETRY_MS * 2 ** Math.max(0, failures - 1)) * (1 + chance / 4);
 }
 
-/** What becomes of each sent row by the notebook's answer. */
+/**
+ * What becomes of each sent row by the notebook's answer.
+ * @param {Row[]} sent
+ * @param {Outcome[]} outcomes
+ */
 export function settled(sent, outcomes) {
   return sent.map((row, i) => {
     const { result, problems } = outcomes[i] ?? {};
@@ -134,9 +186,12 @@ export function settled(sent, outcomes) {
 }
 
 // One sender at a time over all tabs. Were there two after all, sending twice does no harm: ids make it once.
+/** @param {(renew: () => unknown) => Promise<void>} work */
 async function alone(work) {
   if (navigator.locks) {
-    return navigator.locks.request("sayso-outbox", { ifAvailable: true }, (lock) => (lock ? work(() => {}) : undefined));
+    return navigator.locks.request("sayso-outbox", { ifAvailable: true }, (lock) =>
+      lock ? work(() => {}) : undefined,
+    );
   }
   const take = () =>
     write(async (_, memos) => {
@@ -155,16 +210,25 @@ async function alone(work) {
   }
 }
 
-/** Why the notebook takes nothing just now, in its own words where it gave any a person can act on (a full disk, say). */
+/**
+ * Why the notebook takes nothing just now, in its own words where it gave any a person can act on (a full disk, say).
+ * @param {{ status: number, body?: { error?: string } }} options
+ */
 export function reason({ status, body }) {
   return status === 503 || status === 507 ? body?.error : undefined;
 }
 
+/** @param {number} ms */
 function later(ms) {
   clearTimeout(timer);
   timer = setTimeout(pump, ms);
 }
 
+/**
+ * @param {Link} state
+ * @param {number} [wait]
+ * @param {string} [why]
+ */
 function failed(state, wait, why) {
   link.failures += 1;
   link.state = state;
@@ -173,6 +237,7 @@ function failed(state, wait, why) {
   later(link.retryAt - Date.now());
 }
 
+/** @param {Row[]} batch */
 async function post(batch) {
   const stop = new AbortController();
   const limit = setTimeout(() => stop.abort(), LEASE_MS - 3_000);
@@ -191,6 +256,7 @@ async function post(batch) {
   }
 }
 
+/** @param {() => unknown} renew */
 async function sendAll(renew) {
   let most = BATCH;
   for (;;) {

@@ -1,17 +1,46 @@
 // What the pad knows and how it notes things: the server's last word, this device's own rows, and what both amount to.
 
 import { complete, keep, onChange, recall, remember, rows, unpaired } from "./outbox.js";
-import { ration, sitting } from "./sitting.js";
+import { isFood, ration, sitting } from "./sitting.js";
 import { uuid7 } from "./uuid.js";
+
+/** @import { Body, Now, Pad } from "../../client-checks/client" */
 
 const REFRESH_MS = 25_000;
 const THEN_S = 12; // how long a delivery waits for "what did it do then?" before it is sent
 
 const deviceZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
 
-/** The pad of one animal. `now` is what the page came with; `changed` is called when something is to be drawn anew. */
+/**
+ * The event a body amends, if it is a correction or withdrawal.
+ * @param {Body} body
+ */
+const amends = (body) => ("of" in body ? body.of : undefined);
+
+/**
+ * The name of what went wrong.
+ * @param {unknown} error
+ */
+export const nameOf = (error) => (error instanceof Error || error instanceof DOMException ? error.name : String(error));
+
+/**
+ * The pad of one animal. `now` is what the page came with; `changed` is called when something is to be drawn anew.
+ * @param {Now} now
+ * @param {() => void} changed
+ * @returns {Pad}
+ */
 export function makePad(now, changed) {
-  const pad = { now, own: [], knows: new Set(), clockOff: 0, memo: {}, view: undefined, offline: false };
+  /** @type {Pad} */
+  // The rest follows below; nothing uses it before.
+  const pad = /** @type {any} */ ({
+    now,
+    own: [],
+    knows: new Set(),
+    clockOff: 0,
+    memo: {},
+    view: undefined,
+    offline: false,
+  });
   const memoKey = `pad-${now.animal}`;
 
   /** Works out the state at this moment. */
@@ -24,7 +53,7 @@ export function makePad(now, changed) {
       // What the notebook had when it answered is told by its answer, also where it was put right elsewhere since.
       .filter((r) => !(fresh && pad.knows.has(r.id)))
       .map((r) => r.event)
-      .filter((e) => e.body.of || Date.parse(e.happened_at) >= from);
+      .filter((e) => amends(e.body) || Date.parse(e.happened_at) >= from);
     pad.view = sitting([...(fresh ? pad.now.today : []), ...mine], at, pad.memo.carriedOnAt ?? 0);
     pad.ration = ration(pad.view.stand, pad.now.ration.budget_kcal);
     return pad.view;
@@ -49,9 +78,13 @@ export function makePad(now, changed) {
   });
 
   // The last change of an event counts: one made now is dated after what a clock that was ahead wrote.
+  /** @param {Body} body */
   function recordedAt(body) {
-    const own = pad.own.filter((r) => body.of && r.event.body.of === body.of).map((r) => r.event.recorded_at);
-    const changes = [...own, pad.now.changed_ahead?.[body.of]].filter(Boolean).map((at) => Date.parse(at));
+    const of = amends(body);
+    const own = pad.own.filter((r) => of && amends(r.event.body) === of).map((r) => r.event.recorded_at);
+    const changes = [...own, of && pad.now.changed_ahead[of]]
+      .filter((at) => at !== undefined)
+      .map((at) => Date.parse(at));
     return new Date(Math.max(Date.now(), ...changes.map((at) => at + 1))).toISOString();
   }
 
@@ -61,11 +94,11 @@ export function makePad(now, changed) {
   /** Notes bodies as one tap. Gives the events. */
   pad.note = async (bodies, options = {}) => {
     // Only whole events say when they were recorded; a correction is a body that holds a body.
-    const events = bodies.map((b) => (b.recorded_at ? b : pad.event(b)));
+    const events = bodies.map((b) => ("recorded_at" in b ? b : pad.event(b)));
     try {
       await keep(events, options);
     } catch (error) {
-      pad.broken = `This browser could not keep that tap (${error.name}). Free some space or leave private browsing, then tap again.`;
+      pad.broken = `This browser could not keep that tap (${nameOf(error)}). Free some space or leave private browsing, then tap again.`;
       changed();
       throw error;
     }
@@ -83,7 +116,10 @@ export function makePad(now, changed) {
   };
 
   /** A press. */
-  pad.press = (word, by, more = {}) => pad.note([{ kind: "press", word, by, certainty: 1, accident: by === "person" ? "no" : "unsure", ...pad.in(), ...more }]);
+  pad.press = (word, by, more = {}) =>
+    pad.note([
+      { kind: "press", word, by, certainty: 1, accident: by === "person" ? "no" : "unsure", ...pad.in(), ...more },
+    ]);
 
   /** Answers a press; food given is counted in the same tap. */
   pad.deliver = async (press, answer = "given", more = {}) => {
@@ -92,12 +128,14 @@ export function makePad(now, changed) {
     const gives = answer === "given" || answer === "partly" || answer === "alternative";
     const reward = answer === "alternative" ? pad.reward(more.alternative) : pad.rewardOf(word);
     const where = session ? { session } : {};
+    /** @type {Body[]} */
     const bodies = [];
-    if (gives && reward?.kcal > 0) bodies.push({ kind: "feed", reward: reward.id, pieces: 1, kcal: reward.kcal, ...where });
+    if (gives && isFood(reward))
+      bodies.push({ kind: "feed", reward: reward.id, pieces: 1, kcal: reward.kcal, ...where });
     const delay = gives && seconds >= 0 && seconds <= 600 ? { delay_s: Math.round(seconds * 10) / 10 } : {};
     bodies.push({ kind: "delivery", answers: press.id, word, answer, ...delay, ...where, ...more });
     const events = await pad.note(bodies, { hold: THEN_S });
-    return events.at(-1);
+    return events[events.length - 1];
   };
 
   pad.setMemo = async (change) => {

@@ -1,22 +1,29 @@
 // The last taps of this device, to be taken back or put right on the spot.
 
-import { button, el, openSheet } from "./dom.js";
+import { button, el, find, openSheet } from "./dom.js";
 import { chooseWord } from "./showing.js";
+import { ANSWER, END, LEVEL, THEN } from "./words.js";
+
+/** @import { Body, Event, InvitationResult, Kind, Pad } from "../../client-checks/client" */
 
 const MOST = 6;
 
-/** What an event says, in a few words. */
+/**
+ * What an event says, in a few words.
+ * @param {Pad} pad
+ * @param {Body} body
+ */
 export function inWords(pad, body) {
-  const says = pad.says(body.word);
+  const says = "word" in body ? pad.says(body.word ?? undefined) : "";
   switch (body.kind) {
     case "press":
       return `${{ person: "I pressed", animal: "It pressed", unknown: "Pressed" }[body.by]} ${says}${body.accident === "likely" ? " (stumble)" : ""}`;
     case "delivery":
-      return `${says}: ${{ given: "given", partly: "partly given", declined: "not now", alternative: "not now, something else", missed: "missed" }[body.answer]}${body.then ? `, ${{ took: "took it", ignored: "ignored it", left: "left", pressed_again: "pressed again" }[body.then]}` : ""}`;
+      return `${says}: ${ANSWER[body.answer]}${body.then ? `, ${THEN[body.then]}` : ""}`;
     case "feed":
       return `One piece of ${pad.reward(body.reward)?.name ?? body.food ?? "food"}`;
     case "invitation":
-      return `Invited ${says}: ${{ pressed: `pressed ${pad.says(body.result.word)} at ${body.result.after_s} s`, without_button: "answered without a button", nothing_by_wait: "nothing by the wait", left: "left" }[body.result.outcome]}`;
+      return `Invited ${says}: ${cameOf(pad, body.result)}`;
     case "swap_stop":
       return "Swaps stopped";
     case "catch":
@@ -26,26 +33,79 @@ export function inWords(pad, body) {
     case "look":
       return body.word ? `Looked at ${says}` : "Looked at the board";
     case "sign":
-      return `Sign (${body.level}): ${body.sign}`;
+      return `Sign (${LEVEL[body.level]}): ${body.sign}`;
     case "session_start":
       return "Session started";
     case "session_end":
-      return `Session ended: ${body.reason.replaceAll("_", " ")}`;
+      return `Session ended: ${END[body.reason]}`;
     case "joining":
       return "Joined";
     case "leaving":
       return "Left";
+    case "round":
+      return `Round of ${body.calls} begun`;
+    case "swap_draw":
+      return `Drawn for ${says}`;
+    case "home_card":
+    case "person_card":
+    case "animal_card":
+    case "reward_card":
+    case "word_card":
+    case "clip_card":
+    case "board_layout":
+    case "house_rule":
+    case "stage_choice":
+    case "likes_test":
+    case "like_trial":
+    case "probe_plan":
+    case "probe_trial":
+    case "swap_plan":
+    case "design_plan":
+    case "design_note":
+    case "design_stop":
+    case "remark":
+    case "correction":
+    case "withdrawal":
+      return body.kind.replaceAll("_", " "); // not noted on the pad
     default:
-      return body.kind.replaceAll("_", " ");
+      return unknownKind(body);
+  }
+}
+
+/**
+ * A kind of a later version; with the types of this one there is none.
+ * @param {never} body
+ */
+const unknownKind = (body) => /** @type {Body} */ (body).kind.replaceAll("_", " ");
+
+/**
+ * @param {Pad} pad
+ * @param {InvitationResult} result
+ */
+function cameOf(pad, result) {
+  switch (result.outcome) {
+    case "pressed":
+      return `pressed ${pad.says(result.word)} at ${result.after_s} s`;
+    case "without_button":
+      return "answered without a button";
+    case "nothing_by_wait":
+      return "nothing by the wait";
+    case "left":
+      return "left";
   }
 }
 
 // What was drawn stands: it is not taken back here.
+/** @type {Kind[]} */
 const DRAWN = ["round", "swap_draw"];
 
-/** Taps of this device that still stand, newest first. */
+/**
+ * Taps of this device that still stand, newest first.
+ * @param {Pad} pad
+ */
 function taps(pad) {
   const standing = new Map(pad.view.stand.map((e) => [e.id, e]));
+  /** @type {Map<string, { tap: string, events: Event[], sent: boolean }>} */
   const groups = new Map();
   for (const row of pad.own) {
     const event = standing.get(row.id);
@@ -58,21 +118,34 @@ function taps(pad) {
   return [...groups.values()].slice(-MOST).reverse();
 }
 
-/** Draws the list anew where it changed. */
+/**
+ * Draws the list anew where it changed.
+ * @param {HTMLElement} node
+ * @param {Pad} pad
+ */
 export function drawRecent(node, pad) {
   const all = taps(pad);
   const key = JSON.stringify(all.map((t) => [t.tap, t.sent, t.events.map((e) => e.body)]));
   if (node.dataset.key === key) return;
   node.dataset.key = key;
   node.hidden = all.length === 0;
-  node.querySelector("ol").replaceChildren(
+  find("ol", node).replaceChildren(
     ...all.map((tap) => {
-      const main = tap.events.at(-1);
+      const main = tap.events[tap.events.length - 1];
       const what = inWords(pad, main.body);
       return el(
         "li",
         { "data-test": "tap" },
-        el("span", { class: "what" }, what, el("span", { class: "quiet" }, ` ${new Date(main.happened_at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit", second: "2-digit" })}${tap.sent ? "" : " · kept here"}`)),
+        el(
+          "span",
+          { class: "what" },
+          what,
+          el(
+            "span",
+            { class: "quiet" },
+            ` ${new Date(main.happened_at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit", second: "2-digit" })}${tap.sent ? "" : " · kept here"}`,
+          ),
+        ),
         fixable(main.body) && button("Fix", "fix", () => fix(pad, main), { "aria-label": `Fix: ${what}` }),
         button("Undo", "undo", () => undo(pad, tap), { "aria-label": `Undo: ${what}` }),
       );
@@ -80,23 +153,59 @@ export function drawRecent(node, pad) {
   );
 }
 
-/** Takes back a whole tap. The first records stay in the log. */
+/**
+ * Takes back a whole tap. The first records stay in the log.
+ * @param {Pad} pad
+ * @param {{ events: Event[] }} tap
+ */
 const undo = (pad, tap) => pad.note(tap.events.map((e) => ({ kind: "withdrawal", of: e.id })));
 
+/** @param {Body} body */
 const fixable = (body) => ["press", "delivery", "catch", "brush"].includes(body.kind);
 
-const correct = (pad, event, change) => pad.note([{ kind: "correction", of: event.id, body: { ...event.body, ...change } }]);
+/**
+ * @param {Pad} pad
+ * @param {Event} event
+ * @param {object} change
+ */
+const correct = (pad, event, change) =>
+  pad.note([{ kind: "correction", of: event.id, body: { ...event.body, ...change } }]);
 
+/**
+ * @param {Pad} pad
+ * @param {Event} event
+ */
 function fix(pad, event) {
   const { body } = event;
-  const put = (text, change, close) => button(text, "fix-choice", () => { close(); correct(pad, event, change); }, { class: "wide" });
+  /**
+   * @param {string} text
+   * @param {object} change
+   * @param {() => void} close
+   */
+  const put = (text, change, close) =>
+    button(
+      text,
+      "fix-choice",
+      () => {
+        close();
+        correct(pad, event, change);
+      },
+      { class: "wide" },
+    );
   openSheet(inWords(pad, body), (close) => [
-    button("Another word…", "fix-word", () => chooseWord(pad, "Which word was it?", (word) => correct(pad, event, { word })), { class: "wide" }),
+    button(
+      "Another word…",
+      "fix-word",
+      () => chooseWord(pad, "Which word was it?", (word) => correct(pad, event, { word })),
+      { class: "wide" },
+    ),
     ...(body.kind === "press"
       ? [
           body.by !== "animal" && put(`${pad.now.name} pressed it, not I`, { by: "animal", accident: "unsure" }, close),
           body.by !== "person" && put("I pressed it", { by: "person", accident: "no" }, close),
-          body.accident !== "likely" && body.by === "animal" && put("It looked like a stumble", { accident: "likely" }, close),
+          body.accident !== "likely" &&
+            body.by === "animal" &&
+            put("It looked like a stumble", { accident: "likely" }, close),
           body.accident === "likely" && put("It looked meant", { accident: "no" }, close),
         ].filter(Boolean)
       : []),

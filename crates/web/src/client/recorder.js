@@ -1,7 +1,9 @@
 // Records a button's sound and puts it into the upload form as a WAV file; what follows is the same as for any file.
 
-import { button, el, text } from "./dom.js";
+import { button, el, find, text } from "./dom.js";
 import { inWords, noMicrophone, openMicrophone } from "./microphone.js";
+
+/** @import { Block, Microphone } from "../../client-checks/client" */
 
 const MOST_S = 4;
 const LEAST_S = 0.15;
@@ -10,9 +12,17 @@ const EDGE_S = 0.08; // kept before and after what sounds
 const UNDER_PEAK = 10 ** (-30 / 20);
 const OVER_NOISE = 10 ** (10 / 20);
 
-/** Samples as a WAV file: one channel, 16 bits. */
+/**
+ * Samples as a WAV file: one channel, 16 bits.
+ * @param {Int16Array} samples
+ * @param {number} rate
+ */
 export function wav(samples, rate) {
   const bytes = new DataView(new ArrayBuffer(44 + 2 * samples.length));
+  /**
+   * @param {number} at
+   * @param {string} chars
+   */
   const name = (at, chars) => [...chars].forEach((c, i) => bytes.setUint8(at + i, c.charCodeAt(0)));
   name(0, "RIFF");
   bytes.setUint32(4, 36 + 2 * samples.length, true);
@@ -30,7 +40,11 @@ export function wav(samples, rate) {
   return bytes.buffer;
 }
 
-/** The part that sounds: from the first to the last frame well above the noise, and a little around. */
+/**
+ * The part that sounds: from the first to the last frame well above the noise, and a little around.
+ * @param {Int16Array} samples
+ * @param {number} rate
+ */
 export function trimmed(samples, rate) {
   const size = Math.max(1, Math.round(rate * FRAME_S));
   const levels = [];
@@ -49,23 +63,41 @@ export function trimmed(samples, rate) {
 }
 
 const WHY_NOT = {
-  insecure: "Recording here needs a page that came safely: open Sayso on the machine itself, or start it with --lan --secure. A sound file works in any case.",
+  insecure:
+    "Recording here needs a page that came safely: open Sayso on the machine itself, or start it with --lan --secure. A sound file works in any case.",
   unable: "This browser cannot record. Choose a sound file.",
 };
 
+/** @param {HTMLElement} root */
 function wire(root) {
-  const form = document.getElementById(root.dataset.recorder);
-  const file = form.querySelector("input[type=file]");
+  /** @type {HTMLFormElement} */
+  const form = find(`#${root.dataset.recorder}`);
+  /** @type {HTMLInputElement} */
+  const file = find("input[type=file]", form);
   const said = el("p", { role: "status", "data-test": "record-state" });
-  const level = el("meter", { class: "wide", min: 0, max: 1, value: 0, "aria-label": "Loudness at the microphone", hidden: true });
+  const level = el("meter", {
+    class: "wide",
+    min: 0,
+    max: 1,
+    value: 0,
+    "aria-label": "Loudness at the microphone",
+    hidden: true,
+  });
   const result = el("div", { class: "stack" });
   const why = noMicrophone();
+  /** @type {Microphone | undefined} */
   let microphone;
+  /** @type {Int16Array[]} */
   let blocks = [];
+  /** @type {number | undefined} */
   let first; // position at which the recording began
 
   const go = button("Record with this device", "record", () => (microphone ? stop() : start()), { class: "wide" });
-  const how = el("p", { class: "hint" }, "Hold the device a hand's breadth from the button, in a quiet room, where the animal does not hear it.");
+  const how = el(
+    "p",
+    { class: "hint" },
+    "Hold the device a hand's breadth from the button, in a quiet room, where the animal does not hear it.",
+  );
   root.append(go, how, level, said, result);
   if (why) {
     go.disabled = true;
@@ -73,6 +105,7 @@ function wire(root) {
     return;
   }
 
+  /** @param {Block} sound */
   function block({ position, samples, peak }) {
     if (!microphone) return;
     first ??= position;
@@ -102,6 +135,7 @@ function wire(root) {
     go.disabled = false;
   }
 
+  /** @param {boolean} recording */
   function shown(recording) {
     level.hidden = !recording;
     text(go, recording ? "Stop" : blocks.length ? "Record again" : "Record with this device");
@@ -109,8 +143,9 @@ function wire(root) {
   }
 
   async function stop() {
-    const { rate } = microphone;
     const open = microphone;
+    if (!open) return;
+    const { rate } = open;
     microphone = undefined;
     await open.stop();
     shown(false);
@@ -129,15 +164,26 @@ function wire(root) {
     text(said, `${seconds.toFixed(1)} s, silence at both ends cut off. Hear it, then keep it, or record again.`);
     const sound = new File([wav(clip, rate)], "recording.wav", { type: "audio/wav" });
     result.replaceChildren(
-      el("audio", { controls: true, src: URL.createObjectURL(sound), "aria-label": "What was recorded", "data-test": "record-play" }),
-      button("Keep this recording and check it", "record-keep", () => {
-        const files = new DataTransfer();
-        files.items.add(sound);
-        file.files = files.files;
-        form.requestSubmit();
-      }, { class: "primary wide" }),
+      el("audio", {
+        controls: true,
+        src: URL.createObjectURL(sound),
+        "aria-label": "What was recorded",
+        "data-test": "record-play",
+      }),
+      button(
+        "Keep this recording and check it",
+        "record-keep",
+        () => {
+          const files = new DataTransfer();
+          files.items.add(sound);
+          file.files = files.files;
+          form.requestSubmit();
+        },
+        { class: "primary wide" },
+      ),
     );
   }
 }
 
-if (typeof document !== "undefined") for (const root of document.querySelectorAll("[data-recorder]")) wire(root);
+if (typeof document !== "undefined")
+  for (const root of document.querySelectorAll("[data-recorder]")) wire(/** @type {HTMLElement} */ (root));

@@ -2,14 +2,23 @@
 
 import { button, el } from "./dom.js";
 import { called } from "./draw.js";
+import { isFood, restToday } from "./sitting.js";
 import { uuid7 } from "./uuid.js";
 
-const CALLS = 4;
-const OPEN_MS = 3_600_000; // a round that is not carried on is over after this
+/** @import { Child, Memo, Now, OpenRound, Pad, RoundMemo, Way, WordNow } from "../../client-checks/client" */
+
+export const CALLS = 4;
+export const OPEN_MS = 3_600_000; // a round that is not carried on is over after this
 const LATELY_MS = 600_000;
+/** @type {WordNow["stage"][]} */
 const INVITED = ["invite", "converse"];
 
-/** The round as this device and the notebook know it, the later begun of two: { round, words, calls, begun, next, stopped }. Pure. */
+/**
+ * The round as this device and the notebook know it, the later begun of two: { round, words, calls, begun, next, stopped }. Pure.
+ * @param {Pick<Now, "round">} now
+ * @param {Pick<Memo, "round">} memo
+ * @returns {RoundMemo | undefined}
+ */
 export function known(now, memo) {
   const own = memo.round;
   const there = now.round && { ...now.round, begun: Date.parse(now.round.begun) };
@@ -18,17 +27,32 @@ export function known(now, memo) {
   return own.begun > there.begun ? own : there;
 }
 
-/** The round that may be gone on with, with the word its next call draws; undefined if there is none. Pure. */
+/**
+ * The round that may be gone on with, with the word its next call draws; undefined if there is none. Pure.
+ * @param {Pick<Now, "round">} now
+ * @param {Pick<Memo, "round">} memo
+ * @param {number} at
+ * @returns {OpenRound | undefined}
+ */
 export function openRound(now, memo, at) {
   const round = known(now, memo);
   if (!round || round.stopped || round.next > round.calls || at >= round.begun + OPEN_MS) return undefined;
-  return { ...round, word: called(round.round, round.next, round.words) };
+  const word = called(round.round, round.next, round.words);
+  return word === undefined ? undefined : { ...round, word };
 }
 
-/** The round after the call of that number, whatever came of it. A call is never drawn twice. Pure. */
+/**
+ * The round after the call of that number, whatever came of it. A call is never drawn twice. Pure.
+ * @param {RoundMemo} round
+ * @param {number} number
+ */
 export const past = (round, number) => ({ ...round, word: undefined, next: Math.max(round.next, number + 1) });
 
-/** Why a word cannot be drawn now; undefined if it can. */
+/**
+ * Why a word cannot be drawn now; undefined if it can.
+ * @param {Pad} pad
+ * @param {WordNow} word
+ */
 function notToHand(pad, word) {
   const reward = pad.reward(word.reward);
   if (!reward) return "no thing on its card";
@@ -38,9 +62,13 @@ function notToHand(pad, word) {
   return pieces !== undefined && pieces < CALLS ? `${pieces} left today: too few` : undefined;
 }
 
-const restToday = (pad) => pad.now.rest || pad.view.stand.some((e) => e.body.kind === "sign" && e.body.level === "strong");
-
-/** Ticking what is to hand. `options` are way and wait; `parts` what chooses them. */
+/**
+ * Ticking what is to hand. `options` are way and wait; `parts` what chooses them.
+ * @param {Pad} pad
+ * @param {{ way: Way, wait: number }} options
+ * @param {Child[]} parts
+ * @param {() => void} chooseMyself
+ */
 export function setUp(pad, options, parts, chooseMyself) {
   const words = pad.now.words.filter((w) => !w.closing && INVITED.includes(w.stage));
   const why = new Map(words.map((w) => [w.id, notToHand(pad, w)]));
@@ -49,29 +77,73 @@ export function setUp(pad, options, parts, chooseMyself) {
   const lately = last && Date.now() - last.begun < LATELY_MS + OPEN_MS && (last.stopped || last.next > last.calls);
   const rest = restToday(pad);
   const ticked = () => left.filter((w) => !(pad.memo.aside ?? []).includes(w.id)).map((w) => w.id);
-  const aside = (word, away) => pad.setMemo({ aside: [...(pad.memo.aside ?? []).filter((w) => w !== word), ...(away ? [word] : [])] });
+  /**
+   * @param {string} word
+   * @param {boolean} away
+   */
+  const aside = (word, away) =>
+    pad.setMemo({ aside: [...(pad.memo.aside ?? []).filter((w) => w !== word), ...(away ? [word] : [])] });
   return {
     key: `round-${rest}-${options.way}-${options.wait}-${[...why].join()}-${last?.round}-${last?.stopped}-${pad.view.session}-${pad.view.joined}`,
-    build: () => [
-      rest && el("p", { class: "caution" }, el("strong", {}, "Rest today. "), "Strong signs were seen; do not invite today."),
-      lately && el("p", { class: "quiet", "data-test": "round-over" }, last.stopped ? "That round was cut short. It counts little; that is all." : `The round of ${last.calls} is done.`),
-      ...(left.length < 2
-        ? [el("p", { "data-test": "round-needs-two" }, `A draw needs two words at the stage Invite or later, each with its thing to hand. ${words.length < 2 ? `Here: ${words.map((w) => w.says).join(", ") || "none yet"}.` : "Today's food is nearly used up."}`)]
-        : [
-            el("p", {}, el("strong", {}, `A round of ${CALLS}. `), "What is to hand now? Of these the notebook draws what you offer."),
-            el("fieldset", { class: "hand" }, el("legend", { class: "unseen" }, "To hand now"), ...words.map((w) => tickBox(pad, w, why.get(w.id), aside))),
-            ...parts,
-            button("Start the round", "round-start", () => start(pad, ticked(), options), { class: "primary wide tall" }),
-          ]),
-      button("Choose myself", "choose-myself", chooseMyself, { class: "wide" }),
-    ].filter(Boolean),
-    tick: (node) => {
+    build: () =>
+      [
+        rest &&
+          el(
+            "p",
+            { class: "caution" },
+            el("strong", {}, "Rest today. "),
+            "Strong signs were seen; do not invite today.",
+          ),
+        lately &&
+          el(
+            "p",
+            { class: "quiet", "data-test": "round-over" },
+            last.stopped
+              ? "That round was cut short. It counts little; that is all."
+              : `The round of ${last.calls} is done.`,
+          ),
+        ...(left.length < 2
+          ? [
+              el(
+                "p",
+                { "data-test": "round-needs-two" },
+                `A draw needs two words at the stage Invite or later, each with its thing to hand. ${words.length < 2 ? `Here: ${words.map((w) => w.says).join(", ") || "none yet"}.` : "Today's food is nearly used up."}`,
+              ),
+            ]
+          : [
+              el(
+                "p",
+                {},
+                el("strong", {}, `A round of ${CALLS}. `),
+                "What is to hand now? Of these the notebook draws what you offer.",
+              ),
+              el(
+                "fieldset",
+                { class: "hand" },
+                el("legend", { class: "unseen" }, "To hand now"),
+                ...words.map((w) => tickBox(pad, w, why.get(w.id), aside)),
+              ),
+              ...parts,
+              button("Start the round", "round-start", () => start(pad, ticked(), options), {
+                class: "primary wide tall",
+              }),
+            ]),
+        button("Choose myself", "choose-myself", chooseMyself, { class: "wide" }),
+      ].filter(Boolean),
+    tick: (/** @type {HTMLElement} */ node) => {
+      /** @type {HTMLButtonElement | null} */
       const go = node.querySelector("[data-test=round-start]");
       if (go) go.disabled = rest || ticked().length < 2;
     },
   };
 }
 
+/**
+ * @param {Pad} pad
+ * @param {WordNow} word
+ * @param {string | undefined} why
+ * @param {(word: string, away: boolean) => void} aside
+ */
 function tickBox(pad, word, why, aside) {
   return el(
     "label",
@@ -81,13 +153,18 @@ function tickBox(pad, word, why, aside) {
       "data-test": `hand-${word.says}`,
       checked: !why && !(pad.memo.aside ?? []).includes(word.id),
       disabled: Boolean(why),
-      onchange: (e) => aside(word.id, !e.target.checked),
+      onchange: (/** @type {{ target: HTMLInputElement }} */ e) => aside(word.id, !e.target.checked),
     }),
     el("span", {}, word.says, why && el("span", { class: "hint" }, why)),
   );
 }
 
-/** Writes the round down, then lets its first word be seen. */
+/**
+ * Writes the round down, then lets its first word be seen.
+ * @param {Pad} pad
+ * @param {string[]} words
+ * @param {{ way: Way, wait: number }} options
+ */
 async function start(pad, words, options) {
   const where = pad.view.session && pad.view.joined ? { session: pad.view.session } : {};
   const event = pad.event({ kind: "round", round: uuid7(), words, calls: CALLS, ...where });
@@ -97,30 +174,68 @@ async function start(pad, words, options) {
   await pad.setMemo(change);
 }
 
-/** Ends it where it is. */
+/**
+ * Ends it where it is.
+ * @param {Pad} pad
+ * @param {RoundMemo | OpenRound} round
+ */
 export const stop = (pad, round) => pad.setMemo({ round: { ...round, word: undefined, stopped: true } });
 
-/** One call: what to offer. `offered` starts the wait. */
+/**
+ * One call: what to offer. `offered` starts the wait.
+ * @param {Pad} pad
+ * @param {OpenRound} round
+ * @param {{ offered: () => void, skip: () => void }} options
+ */
 export function call(pad, round, { offered, skip }) {
   const reward = pad.rewardOf(round.word);
-  const spent = reward?.kcal > 0 && pad.ration.pieces(reward.kcal) === 0;
+  const spent = isFood(reward) && pad.ration.pieces(reward.kcal) === 0;
   const off = spent || Boolean(reward?.never);
   const rest = restToday(pad);
-  const ends = button("Stop the round", "round-stop", () => stop(pad, round), rest ? { class: "primary wide tall" } : {});
+  const ends = button(
+    "Stop the round",
+    "round-stop",
+    () => stop(pad, round),
+    rest ? { class: "primary wide tall" } : {},
+  );
   return {
     key: `call-${round.round}-${round.next}-${off}-${rest}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       rest
-        ? [el("p", { class: "stop" }, el("strong", {}, "Stop here. "), "Strong signs were seen. Give space; do not lure it back."), ends]
+        ? [
+            el(
+              "p",
+              { class: "stop" },
+              el("strong", {}, "Stop here. "),
+              "Strong signs were seen. Give space; do not lure it back.",
+            ),
+            ends,
+          ]
         : [
             el("p", { class: "quiet num", "data-test": "round-at" }, `${round.next} of ${round.calls}`),
-            el("p", { class: "offer-word", "data-test": "round-offer" }, "Offer: ", el("strong", {}, pad.says(round.word))),
-            off && el("p", { class: "caution" }, reward.never ? "It must not be given." : "None left today: do not offer it."),
+            el(
+              "p",
+              { class: "offer-word", "data-test": "round-offer" },
+              "Offer: ",
+              el("strong", {}, pad.says(round.word)),
+            ),
+            off &&
+              el(
+                "p",
+                { class: "caution" },
+                reward?.never ? "It must not be given." : "None left today: do not offer it.",
+              ),
             ...(reward?.cautions ?? []).map((c) => el("p", { class: "caution" }, c)),
-            pad.view.session && !pad.view.joined && el("p", { class: "quiet" }, "It has not joined this session. Offer only to an animal that is there."),
+            pad.view.session &&
+              !pad.view.joined &&
+              el("p", { class: "quiet" }, "It has not joined this session. Offer only to an animal that is there."),
             button("Offered: start the wait", "offer", offered, { class: "primary wide tall", disabled: off }),
             el("div", { class: "row even" }, button("Not offered after all", "round-skip", skip), ends),
-            el("p", { class: "quiet" }, `${pad.now.name} may leave and you may stop at any moment: a round cut short counts little; that is all.`),
+            el(
+              "p",
+              { class: "quiet" },
+              `${pad.now.name} may leave and you may stop at any moment: a round cut short counts little; that is all.`,
+            ),
           ].filter(Boolean),
   };
 }

@@ -1,21 +1,55 @@
 // What the events of the day amount to, for the pad: who is at the board, what was shown, what is left to give.
 // Pure: takes events and a time, touches nothing.
 
-const SESSION_MS = 3_600_000; // without an end it is over after this: a phone was put away
+/** @import { Event, Kind, Pad, RewardNow, RationLeft, Stop, Told, View } from "../../client-checks/client" */
+
+export const SESSION_MS = 3_600_000; // without an end it is over after this: a phone was put away
+const CLOCKS_APART_MS = 60_000;
 const ANSWER_MS = 120_000; // a press not answered by then stays unanswered
 
+/** @param {Event} event */
 const ms = (event) => Date.parse(event.happened_at);
 
-/** Events as they stand after corrections and withdrawals, by time. */
+/** @param {Event} event */
+const recorded = (event) => Date.parse(event.recorded_at);
+
+/**
+ * Whether an event is of this kind.
+ * @template {Kind} K
+ * @param {K} kind
+ * @returns {(event: Event) => event is Told<K>}
+ */
+export const isA = (kind) => /** @type {(event: Event) => event is any} */ ((event) => event.body.kind === kind);
+
+/**
+ * Whether it is food, whose energy is counted.
+ * @param {RewardNow | undefined} reward
+ * @returns {reward is RewardNow & { kcal: number }}
+ */
+export const isFood = (reward) => (reward?.kcal ?? 0) > 0;
+
+/**
+ * The session an event names.
+ * @param {Event} event
+ */
+const sessionOf = ({ body }) => ("session" in body ? (body.session ?? undefined) : undefined);
+
+/**
+ * Events as they stand after corrections and withdrawals, by time.
+ * @param {Event[]} events
+ */
 export function standing(events) {
   const byId = new Map(events.map((e) => [e.id, e]));
+  /** @type {Map<string, Told<"correction"> | Told<"withdrawal">>} */
   const last = new Map();
   for (const e of byId.values()) {
-    if (e.body.kind !== "correction" && e.body.kind !== "withdrawal") continue;
+    if (!isA("correction")(e) && !isA("withdrawal")(e)) continue;
+    if (byId.get(e.body.of)?.home !== e.home) continue; // one written in another home's name has no say here
     const known = last.get(e.body.of);
-    const later = known && (e.recorded_at > known.recorded_at || (e.recorded_at === known.recorded_at && e.id > known.id));
+    const later = known && (recorded(e) > recorded(known) || (recorded(e) === recorded(known) && e.id > known.id));
     if (!known || later) last.set(e.body.of, e);
   }
+  /** @type {Event[]} */
   const stand = [];
   for (const e of byId.values()) {
     const { kind } = e.body;
@@ -23,13 +57,23 @@ export function standing(events) {
     const amendment = last.get(e.id)?.body;
     if (!amendment) stand.push(e);
     else if (amendment.kind === "correction") {
-      stand.push({ ...e, happened_at: amendment.happened_at ?? e.happened_at, animal: amendment.animal ?? e.animal, body: amendment.body });
+      stand.push({
+        ...e,
+        happened_at: amendment.happened_at ?? e.happened_at,
+        animal: amendment.animal ?? e.animal,
+        body: amendment.body,
+      });
     }
   }
   return stand.sort((a, b) => ms(a) - ms(b) || (a.id < b.id ? -1 : 1));
 }
 
-/** Why to stop, of the events of the open session: strong, left, mild (two in a row), or undefined. */
+/**
+ * Why to stop, of the events of the open session: strong, left, mild (two in a row), or undefined.
+ * @param {Event[]} events
+ * @param {number} [carriedOnAt]
+ * @returns {Stop | undefined}
+ */
 export function stopReason(events, carriedOnAt = 0) {
   let left = false;
   let mild = 0;
@@ -45,7 +89,22 @@ export function stopReason(events, carriedOnAt = 0) {
   return mild >= 2 ? "mild" : undefined;
 }
 
-/** The middle value; undefined of none. */
+/**
+ * Whether a strong sign of today means rest for the rest of it.
+ * @param {Event[]} stand
+ */
+export const strongSeen = (stand) => stand.some((e) => e.body.kind === "sign" && e.body.level === "strong");
+
+/**
+ * Whether the animal should rest: as the notebook said, or since a strong sign was seen here.
+ * @param {Pick<Pad, "now" | "view">} pad
+ */
+export const restToday = (pad) => pad.now.rest || strongSeen(pad.view.stand);
+
+/**
+ * The middle value; undefined of none.
+ * @param {number[]} values
+ */
 export function median(values) {
   if (values.length === 0) return undefined;
   const sorted = [...values].sort((a, b) => a - b);
@@ -56,31 +115,42 @@ export function median(values) {
 /**
  * The state of the pad.
  * events: all events of the day, amendments too. carriedOnAt: when the person last chose to carry on after mild signs.
+ * @param {Event[]} events
+ * @param {number} now
+ * @param {number} [carriedOnAt]
+ * @returns {View}
  */
 export function sitting(events, now, carriedOnAt = 0) {
   const stand = standing(events);
+  const deliveries = stand.filter(isA("delivery"));
+  /** @type {Map<string, Told<"delivery">>} */
   const answered = new Map();
-  for (const e of stand) if (e.body.kind === "delivery" && e.body.answers) answered.set(e.body.answers, e);
-  const ended = new Set(stand.filter((e) => e.body.kind === "session_end").map((e) => e.body.session));
+  // Of two answers to one press the first counts.
+  for (const e of deliveries) if (e.body.answers && !answered.has(e.body.answers)) answered.set(e.body.answers, e);
+  const ended = new Set(stand.filter(isA("session_end")).map((e) => e.body.session));
   const start = stand
-    .filter((e) => e.body.kind === "session_start" && !ended.has(e.body.session) && now - ms(e) < SESSION_MS && ms(e) <= now + 60_000)
+    .filter(isA("session_start"))
+    .filter((e) => !ended.has(e.body.session) && now - ms(e) < SESSION_MS && ms(e) <= now + CLOCKS_APART_MS)
     .at(-1);
   const session = start?.body.session;
-  const own = session ? stand.filter((e) => e.body.session === session) : [];
+  const own = session ? stand.filter((e) => sessionOf(e) === session) : [];
 
-  const shown = stand.filter((e) => e.body.kind === "press" && e.body.by === "person" && gave(answered.get(e.id)));
+  const shown = stand.filter(isA("press")).filter((e) => e.body.by === "person" && gave(answered.get(e.id)));
+  /** @param {Told<"press">[]} list */
   const count = (list) => {
+    /** @type {Record<string, number>} */
     const counts = {};
     for (const e of list) counts[e.body.word] = (counts[e.body.word] ?? 0) + 1;
     return counts;
   };
   const here = shown.filter((e) => e.body.session && e.body.session === session);
-  const delays = here.map((e) => answered.get(e.id).body.delay_s).filter((d) => d !== undefined);
+  const delays = here.map((e) => answered.get(e.id)?.body.delay_s).filter((d) => typeof d === "number");
   const minutes = start ? (now - ms(start)) / 60_000 : 0;
 
+  /** @type {Record<string, Told<"press">>} */
   const pending = {};
-  for (const e of stand) {
-    if (e.body.kind !== "press" || e.body.by === "unknown") continue;
+  for (const e of stand.filter(isA("press"))) {
+    if (e.body.by === "unknown") continue;
     // What was shown in a session that is over is given no more.
     if (e.body.by === "person" && e.body.session !== session) continue;
     if (!answered.has(e.id) && now - ms(e) < ANSWER_MS) pending[e.body.word] = e;
@@ -99,17 +169,24 @@ export function sitting(events, now, carriedOnAt = 0) {
     delay: median(delays),
     delays: delays.length,
     pending,
-    last: stand.filter((e) => e.body.kind === "delivery").at(-1),
+    last: deliveries.at(-1),
   };
 }
 
-const gave = (delivery) => delivery && (delivery.body.answer === "given" || delivery.body.answer === "partly");
+/** @param {Told<"delivery"> | undefined} delivery */
+const gave = (delivery) => delivery?.body.answer === "given" || delivery?.body.answer === "partly";
 
-/** Energy given and left, and whole pieces left of a food. */
+/**
+ * Energy given and left, and whole pieces left of a food.
+ * @param {Event[]} stand
+ * @param {number | null | undefined} budget
+ * @returns {RationLeft}
+ */
 export function ration(stand, budget) {
-  const given = stand.filter((e) => e.body.kind === "feed").reduce((sum, e) => sum + e.body.kcal, 0);
+  const given = stand.filter(isA("feed")).reduce((sum, e) => sum + e.body.kcal, 0);
   const left = budget === null || budget === undefined ? undefined : Math.max(0, budget - given);
   // A hair's breadth more, so that ten tenths of a piece are one piece.
-  const pieces = (kcal) => (left === undefined || !(kcal > 0) ? undefined : Math.floor(left / kcal + 1e-9));
+  /** @param {number | null | undefined} kcal */
+  const pieces = (kcal) => (left === undefined || !kcal || kcal < 0 ? undefined : Math.floor(left / kcal + 1e-9));
   return { given, left, pieces };
 }

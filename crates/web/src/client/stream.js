@@ -3,6 +3,8 @@
 
 import { uuid7 } from "./uuid.js";
 
+/** @import { Listening, Piece, Stream } from "../../client-checks/client" */
+
 const RING_S = 40;
 const FULL_BYTES = 512 * 1024; // more than this on its way, and sending waits
 const FIRST_RETRY_MS = 1_000;
@@ -12,23 +14,42 @@ const END_MS = 5_000;
 /**
  * A stream of `rate` frames a second that began at `began` (milliseconds).
  * options: { only, keepUnsure, take }. tell(kind, content): what the notebook says. changed(): the link may have changed.
+ * @param {{ url: string, rate: number, began: number, options: Listening, tell: (kind: string, content: any) => void, changed: () => void, connect?: (to: string) => WebSocket }} options
+ * @returns {Stream}
  */
 export function makeStream({ url, rate, began, options, tell, changed, connect = (to) => new WebSocket(to) }) {
   let id = uuid7();
+  /** @type {Piece[]} */
   let ring = [];
   let held = 0; // frames in the ring
   let sent = 0; // position up to which samples were handed to the connection
+  /** @type {WebSocket} */
   let socket;
   let ready = false; // the notebook said from where it wants samples
   let over = false;
   let failures = 0;
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
+  /** @type {(() => void) | undefined} */
   let ended; // resolves the waiting for the end
-  const stream = { lost: 0, get link() { return over ? "over" : ready ? "ok" : "waiting"; }, get waiting() { return ready ? 0 : held / rate; } };
+  // The rest follows below; nothing uses it before.
+  const stream = /** @type {Stream} */ ({
+    lost: 0,
+    get link() {
+      return over ? "over" : ready ? "ok" : "waiting";
+    },
+    get waiting() {
+      return ready ? 0 : held / rate;
+    },
+  });
 
   const begin = () => {
     const { only = false, keepUnsure = false, take = false } = options;
-    socket.send(JSON.stringify({ begin: { stream: id, began: new Date(began).toISOString(), rate, only, keep_unsure: keepUnsure, take } }));
+    socket.send(
+      JSON.stringify({
+        begin: { stream: id, began: new Date(began).toISOString(), rate, only, keep_unsure: keepUnsure, take },
+      }),
+    );
   };
 
   function flush() {
@@ -44,10 +65,12 @@ export function makeStream({ url, rate, began, options, tell, changed, connect =
     }
   }
 
+  /** @param {number} upto */
   function drop(upto) {
-    while (ring.length && ring[0].position + ring[0].samples.length <= upto) held -= ring.shift().samples.length;
+    while (ring.length && ring[0].position + ring[0].samples.length <= upto) held -= ring.shift()?.samples.length ?? 0;
   }
 
+  /** @type {Record<string, (content: any) => void>} */
   const said = {
     go({ from }) {
       failures = 0;
@@ -103,6 +126,7 @@ export function makeStream({ url, rate, began, options, tell, changed, connect =
     held += block.samples.length;
     while (held > RING_S * rate) {
       const oldest = ring.shift();
+      if (!oldest) break;
       held -= oldest.samples.length;
       if (oldest.position >= sent || !ready) stream.lost += oldest.samples.length / rate;
     }
@@ -132,6 +156,7 @@ export function makeStream({ url, rate, began, options, tell, changed, connect =
   /** Ends it; resolves once the notebook has heard all of it, or does not answer. */
   stream.end = () => {
     if (over) return Promise.resolve();
+    /** @type {Promise<void>} */
     const done = new Promise((resolve) => {
       const patience = setTimeout(resolve, END_MS);
       ended = () => {

@@ -2,51 +2,77 @@
 
 import { button, el } from "./dom.js";
 import { block, partner, swapped } from "./draw.js";
-import { stopReason } from "./sitting.js";
+import { isA, isFood, stopReason } from "./sitting.js";
+
+/** @import { Event, Now, Of, Pad, SignLevel, SwapNow, Told } from "../../client-checks/client" */
 
 const LATELY_MS = 600_000;
 
 /**
  * How swaps stand: { plan, signs, stopped }; undefined where none run and none was stopped lately. Pure.
  * signs: strong or mild, seen since they began. stopped: the last stop, if swaps are over because of signs.
+ * @param {Pick<Now, "swap">} now
+ * @param {Event[]} stand
+ * @param {number} at
+ * @param {number} [carriedOnAt]
  */
 export function standing(now, stand, at, carriedOnAt = 0) {
-  const stops = stand.filter((e) => e.body.kind === "swap_stop");
+  const stops = stand.filter(isA("swap_stop"));
   const plan = now.swap;
-  const begins = plan && Date.parse(plan.begins);
+  const begins = plan ? Date.parse(plan.begins) : Infinity;
   if (plan && at >= begins && at < Date.parse(plan.ends) && !stops.some((e) => e.body.swap === plan.swap)) {
-    const signs = stand.filter((e) => e.body.kind === "sign" && Date.parse(e.happened_at) >= begins);
+    const signs = stand.filter(isA("sign")).filter((e) => Date.parse(e.happened_at) >= begins);
     return { plan, signs: stopReason(signs, carriedOnAt) };
   }
   const stopped = stops.filter((e) => e.body.reason === "signs" && at - Date.parse(e.happened_at) < LATELY_MS).at(-1);
   return stopped && { stopped };
 }
 
-/** What is drawn for a press: { partner, give }; undefined where its word has no partner now. Pure. */
+/**
+ * What is drawn for a press: { partner, give }; undefined where its word has no partner now. Pure.
+ * @param {SwapNow} plan
+ * @param {string} press
+ * @param {string} word
+ * @param {number} at
+ */
 export function drawFor(plan, press, word, at) {
   const now = block(Date.parse(plan.begins), at);
   const other = now === undefined ? undefined : partner(plan.words, now, word);
   return other && { partner: other, give: swapped(plan.swap, press, plan.one_in) ? other : word };
 }
 
+/** @param {Pad} pad */
 const state = (pad) => standing(pad.now, pad.view.stand, Date.now(), pad.memo.swapsOnAt);
 
-/** What a strong sign brings with it: swaps stop at once. */
+/**
+ * What a strong sign brings with it: swaps stop at once.
+ * @param {Pad} pad
+ * @param {SignLevel} level
+ * @returns {Of<"swap_stop">[]}
+ */
 export function withSign(pad, level) {
   const plan = state(pad)?.plan;
   return plan && level === "strong" ? [{ kind: "swap_stop", swap: plan.swap, reason: "signs" }] : [];
 }
 
-/** Whether its thing can be given now; settled before anything is drawn. */
+/**
+ * Whether its thing can be given now; settled before anything is drawn.
+ * @param {Pad} pad
+ * @param {string} word
+ */
 function canGive(pad, word) {
   const reward = pad.rewardOf(word);
-  return Boolean(reward) && !reward.never && !(reward.kcal > 0 && pad.ration.pieces(reward.kcal) === 0);
+  return Boolean(reward) && !reward?.never && !(isFood(reward) && pad.ration.pieces(reward.kcal) === 0);
 }
 
-/** The panel for a press that something is or may be drawn for; undefined where it is answered as ever. */
+/**
+ * The panel for a press that something is or may be drawn for; undefined where it is answered as ever.
+ * @param {Pad} pad
+ * @param {Told<"press">} press
+ */
 export function panel(pad, press) {
   const own = pad.memo.swap?.press === press.id ? pad.memo.swap.is : undefined;
-  const drawn = pad.view.stand.find((e) => e.body.kind === "swap_draw" && e.body.press === press.id);
+  const drawn = pad.view.stand.filter(isA("swap_draw")).find((e) => e.body.press === press.id);
   if (drawn) return own === "failed" ? undefined : give(pad, press, drawn.body);
   const { plan, signs } = state(pad) ?? {};
   if (!plan || signs || pad.now.rest || own === "not_now") return undefined;
@@ -56,17 +82,28 @@ export function panel(pad, press) {
   return ask(pad, press, plan);
 }
 
-/** Whether a person said "not now" to a press that something could be drawn for; they may think again. */
+/**
+ * Whether a person said "not now" to a press that something could be drawn for; they may think again.
+ * @param {Pad} pad
+ * @param {Told<"press">} press
+ */
 export const notNow = (pad, press) => pad.memo.swap?.press === press.id && pad.memo.swap.is === "not_now";
+/** @param {Pad} pad */
 export const again = (pad) => pad.setMemo({ swap: undefined });
 
+/**
+ * @param {Pad} pad
+ * @param {Told<"press">} press
+ * @param {SwapNow} plan
+ */
 function ask(pad, press, plan) {
   const { word } = press.body;
   const draw = async () => {
     const at = Date.now();
     const drawn = drawFor(plan, press.id, word, at);
     // Partners change at a turn of days; then it is answered as ever.
-    if (drawn) await pad.note([pad.event({ kind: "swap_draw", swap: plan.swap, press: press.id, word, give: drawn.give }, at)]);
+    if (drawn)
+      await pad.note([pad.event({ kind: "swap_draw", swap: plan.swap, press: press.id, word, give: drawn.give }, at)]);
   };
   return {
     key: `swap-ask-${press.id}`,
@@ -76,38 +113,64 @@ function ask(pad, press, plan) {
         "div",
         { class: "row even" },
         button("Give", "swap-give", draw, { class: "primary tall" }),
-        button("Not now…", "swap-not-now", () => pad.setMemo({ swap: { press: press.id, is: "not_now" } }), { class: "tall" }),
+        button("Not now…", "swap-not-now", () => pad.setMemo({ swap: { press: press.id, is: "not_now" } }), {
+          class: "tall",
+        }),
       ),
     ],
   };
 }
 
+/**
+ * @param {Pad} pad
+ * @param {Told<"press">} press
+ * @param {Of<"swap_draw">} drawn
+ */
 function give(pad, press, drawn) {
   const other = drawn.give !== drawn.word;
   const reward = pad.rewardOf(drawn.give);
   const name = reward && reward.name !== pad.says(drawn.give) ? ` (${reward.name})` : "";
-  const given = () => (other ? pad.deliver(press, "alternative", { alternative: reward.id }) : pad.deliver(press));
+  const given = () => (other ? pad.deliver(press, "alternative", { alternative: reward?.id }) : pad.deliver(press));
   const off = !canGive(pad, drawn.give);
   return {
     key: `swap-give-${press.id}-${off}`,
-    build: () => [
-      el("p", { class: "offer-word", "data-test": "swap-drawn" }, other ? "This time give " : "Give ", el("strong", {}, pad.says(drawn.give)), name, other ? " instead" : ""),
-      other && el("p", { class: "quiet" }, "Give it as you always do. It need not take it."),
-      off && el("p", { class: "caution" }, "That cannot be given any more today."),
-      ...(reward?.cautions ?? []).map((c) => el("p", { class: "caution" }, c)),
-      el(
-        "div",
-        { class: "row even" },
-        button("Given", "swap-given", given, { class: "primary tall", disabled: off }),
-        button("It could not be given", "swap-not-given", () => pad.setMemo({ swap: { press: press.id, is: "failed" } })),
-      ),
-    ].filter(Boolean),
+    build: () =>
+      [
+        el(
+          "p",
+          { class: "offer-word", "data-test": "swap-drawn" },
+          other ? "This time give " : "Give ",
+          el("strong", {}, pad.says(drawn.give)),
+          name,
+          other ? " instead" : "",
+        ),
+        other && el("p", { class: "quiet" }, "Give it as you always do. It need not take it."),
+        off && el("p", { class: "caution" }, "That cannot be given any more today."),
+        ...(reward?.cautions ?? []).map((c) => el("p", { class: "caution" }, c)),
+        el(
+          "div",
+          { class: "row even" },
+          button("Given", "swap-given", given, { class: "primary tall", disabled: off }),
+          button("It could not be given", "swap-not-given", () =>
+            pad.setMemo({ swap: { press: press.id, is: "failed" } }),
+          ),
+        ),
+      ].filter(Boolean),
   };
 }
 
+/**
+ * @param {Pad} pad
+ * @param {SwapNow} plan
+ */
 const stop = (pad, plan) => pad.note([{ kind: "swap_stop", swap: plan.swap, reason: "signs" }]);
 
-/** The strip above the pads: what runs, and stopping it where signs were seen; undefined where there is nothing to say. */
+/**
+ * The strip above the pads: what runs, and stopping it where signs were seen; undefined where there is nothing to say.
+ * @param {Pad} pad
+ * @param {boolean} inAnswer
+ * @param {() => void} sign
+ */
 export function strip(pad, inAnswer, sign) {
   const now = state(pad);
   if (!now || (now.plan && !now.signs && !inAnswer)) return undefined;
@@ -116,7 +179,15 @@ export function strip(pad, inAnswer, sign) {
     return {
       key: `stopped-${now.stopped.id}`,
       alert: true,
-      build: () => [el("p", {}, el("strong", {}, "Swaps were stopped: signs of stress. "), "Answer every press with its own thing. ", page)],
+      build: () => [
+        el(
+          "p",
+          {},
+          el("strong", {}, "Swaps were stopped: signs of stress. "),
+          "Answer every press with its own thing. ",
+          page,
+        ),
+      ],
     };
   }
   const { plan, signs } = now;
@@ -125,12 +196,22 @@ export function strip(pad, inAnswer, sign) {
       key: `signs-${plan.swap}-${signs}`,
       alert: true,
       build: () => [
-        el("p", {}, el("strong", {}, signs === "strong" ? "A strong sign: stop the swaps. " : "Mild signs again: better stop the swaps. "), "Until then nothing is drawn."),
+        el(
+          "p",
+          {},
+          el(
+            "strong",
+            {},
+            signs === "strong" ? "A strong sign: stop the swaps. " : "Mild signs again: better stop the swaps. ",
+          ),
+          "Until then nothing is drawn.",
+        ),
         el(
           "div",
           { class: "row even" },
           button("Stop swaps", "swaps-stop", () => stop(pad, plan), { class: "primary" }),
-          signs === "mild" && button("It is at ease: carry on", "swaps-on", () => pad.setMemo({ swapsOnAt: Date.now() })),
+          signs === "mild" &&
+            button("It is at ease: carry on", "swaps-on", () => pad.setMemo({ swapsOnAt: Date.now() })),
         ),
       ],
     };
@@ -138,7 +219,13 @@ export function strip(pad, inAnswer, sign) {
   return {
     key: `running-${plan.swap}`,
     build: () => [
-      el("div", { class: "line" }, el("span", { class: "quiet" }, page, ` run: one answer in ${plan.one_in}.`), button("Sign…", "swaps-sign", sign), button("Stop", "swaps-end", () => location.assign(`/l/${pad.now.animal}/swaps`))),
+      el(
+        "div",
+        { class: "line" },
+        el("span", { class: "quiet" }, page, ` run: one answer in ${plan.one_in}.`),
+        button("Sign…", "swaps-sign", sign),
+        button("Stop", "swaps-end", () => location.assign(`/l/${pad.now.animal}/swaps`)),
+      ),
     ],
   };
 }

@@ -4,7 +4,11 @@
 let lastMs = 0;
 let counter = 0;
 
-/** A new id, larger than every one this page made before. */
+/**
+ * A new id, larger than every one this page made before.
+ * @param {number} [now]
+ * @param {(bytes: Uint8Array<ArrayBuffer>) => Uint8Array} [fill]
+ */
 export function uuid7(now = Date.now(), fill = (bytes) => crypto.getRandomValues(bytes)) {
   const random = fill(new Uint8Array(10));
   if (now > lastMs) {

@@ -1,13 +1,17 @@
 // Keeps the pad's page and files for the time the notebook gives no answer. Pages are asked for anew first; only the
 // pad itself is answered from what was kept, everything else fails as it should.
 
+const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 const KEPT = "sayso-pad-1";
+/** @param {URL} url */
 const isPad = (url) => /^\/l\/[^/]+\/board$/.test(url.pathname);
+/** @param {URL} url */
 const isFile = (url) => url.pathname.startsWith("/assets/");
 
-self.addEventListener("install", () => self.skipWaiting());
-self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
+worker.addEventListener("install", () => worker.skipWaiting());
+worker.addEventListener("activate", (event) => event.waitUntil(worker.clients.claim()));
 
+/** @param {Request} request */
 async function fileFirst(request) {
   const kept = await caches.open(KEPT);
   const found = await kept.match(request);
@@ -17,6 +21,7 @@ async function fileFirst(request) {
   return response;
 }
 
+/** @param {Request} request */
 async function pageFirst(request) {
   const kept = await caches.open(KEPT);
   try {
@@ -30,17 +35,19 @@ async function pageFirst(request) {
   }
 }
 
-self.addEventListener("fetch", (event) => {
+worker.addEventListener("fetch", (event) => {
   const url = new URL(event.request.url);
-  if (event.request.method !== "GET" || url.origin !== self.location.origin) return;
+  if (event.request.method !== "GET" || url.origin !== worker.location.origin) return;
   if (isFile(url)) event.respondWith(fileFirst(event.request));
   else if (isPad(url) && event.request.mode === "navigate") event.respondWith(pageFirst(event.request));
 });
 
 // The page that registers this was loaded before it could watch: it names itself and its files once.
-self.addEventListener("message", (event) => {
-  const urls = Array.isArray(event.data) ? event.data.map((u) => new URL(u, self.location.origin)) : [];
-  const wanted = urls.filter((u) => u.origin === self.location.origin && (isFile(u) || isPad(u)));
+worker.addEventListener("message", (event) => {
+  const urls = Array.isArray(event.data)
+    ? event.data.map((/** @type {string} */ u) => new URL(u, worker.location.origin))
+    : [];
+  const wanted = urls.filter((u) => u.origin === worker.location.origin && (isFile(u) || isPad(u)));
   event.waitUntil(
     (async () => {
       const kept = await caches.open(KEPT);

@@ -1,4 +1,5 @@
 // Fills an empty time zone field with the zone of this device.
-const field = document.querySelector('input[data-zone]');
+/** @type {HTMLInputElement | null} */
+const field = document.querySelector("input[data-zone]");
 const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
 if (field && !field.value && zone) field.value = zone;

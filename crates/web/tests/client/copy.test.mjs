@@ -8,11 +8,20 @@ const row = (state, id = state) => ({ id, state, event: { id, body: { kind: "pre
 
 test("whatever the notebook has not taken is unsent", () => {
   const all = [row("sent"), row("kept"), row("held"), row("refused")];
-  assert.deepEqual(unsent(all).map((r) => r.state), ["kept", "held", "refused"]);
+  assert.deepEqual(
+    unsent(all).map((r) => r.state),
+    ["kept", "held", "refused"],
+  );
 });
 
 test("saved taps are one event a line, whole", () => {
   const lines = asLines([row("kept", "a"), row("held", "b")]);
   assert.ok(lines.endsWith("\n"));
-  assert.deepEqual(lines.trim().split("\n").map((l) => JSON.parse(l).id), ["a", "b"]);
+  assert.deepEqual(
+    lines
+      .trim()
+      .split("\n")
+      .map((l) => JSON.parse(l).id),
+    ["a", "b"],
+  );
 });

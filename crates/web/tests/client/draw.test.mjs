@@ -11,7 +11,8 @@ const words = (n) => Array.from({ length: n }, (_, i) => `word ${i}`);
 
 test("calls are those of the shared reference", () => {
   assert.ok(reference.called.length >= 20);
-  for (const c of reference.called) assert.equal(called(c.round, c.number, words(c.words)), `word ${c.index}`, JSON.stringify(c));
+  for (const c of reference.called)
+    assert.equal(called(c.round, c.number, words(c.words)), `word ${c.index}`, JSON.stringify(c));
   assert.equal(called(reference.called[0].round, 1, []), undefined);
 });
 
@@ -22,9 +23,16 @@ test("swaps are those of the shared reference, of both kinds", () => {
 });
 
 test("partners are those of the shared reference", () => {
-  assert.ok(reference.partner.some((c) => c.partner === null), "one sits out");
+  assert.ok(
+    reference.partner.some((c) => c.partner === null),
+    "one sits out",
+  );
   for (const c of reference.partner) {
-    assert.equal(partner(words(c.words), c.block, `word ${c.word}`), c.partner === null ? undefined : `word ${c.partner}`, JSON.stringify(c));
+    assert.equal(
+      partner(words(c.words), c.block, `word ${c.word}`),
+      c.partner === null ? undefined : `word ${c.partner}`,
+      JSON.stringify(c),
+    );
   }
 });
 
@@ -52,5 +60,8 @@ test("partners are mutual and everybody meets everybody", () => {
 
 test("a block lasts four days, and there is none before the beginning", () => {
   const day = 86_400_000;
-  assert.deepEqual([block(0, 0), block(0, 4 * day - 1), block(0, 4 * day), block(0, 27 * day), block(5, 4)], [0, 0, 1, 6, undefined]);
+  assert.deepEqual(
+    [block(0, 0), block(0, 4 * day - 1), block(0, 4 * day), block(0, 27 * day), block(5, 4)],
+    [0, 0, 1, 6, undefined],
+  );
 });

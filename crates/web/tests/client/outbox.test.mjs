@@ -8,17 +8,38 @@ import { uuid7 } from "../../src/client/uuid.js";
 const row = (n, state, until) => ({ n, id: `id-${n}`, state, until });
 
 test("kept rows go in order; held ones once their time is up; sent and refused never", () => {
-  const all = [row(4, "kept"), row(1, "sent"), row(2, "held", 100), row(3, "held", 300), row(5, "refused"), row(0, "kept")];
-  assert.deepEqual(sendable(all, 200).map((r) => r.n), [0, 2, 4]);
-  assert.deepEqual(sendable(all, 200, 2).map((r) => r.n), [0, 2]);
+  const all = [
+    row(4, "kept"),
+    row(1, "sent"),
+    row(2, "held", 100),
+    row(3, "held", 300),
+    row(5, "refused"),
+    row(0, "kept"),
+  ];
+  assert.deepEqual(
+    sendable(all, 200).map((r) => r.n),
+    [0, 2, 4],
+  );
+  assert.deepEqual(
+    sendable(all, 200, 2).map((r) => r.n),
+    [0, 2],
+  );
 });
 
 test("each row is settled by its own answer; one without an answer stays kept", () => {
   const after = settled(
     [row(1, "kept"), row(2, "kept"), row(3, "held", 0), row(4, "kept"), row(5, "kept")],
-    [{ result: "new" }, { result: "refused", problems: [{ field: "body", what: "is wrong" }] }, { result: "duplicate" }, { result: "conflict" }],
+    [
+      { result: "new" },
+      { result: "refused", problems: [{ field: "body", what: "is wrong" }] },
+      { result: "duplicate" },
+      { result: "conflict" },
+    ],
   );
-  assert.deepEqual(after.map((r) => r.state), ["sent", "refused", "sent", "refused", "kept"]);
+  assert.deepEqual(
+    after.map((r) => r.state),
+    ["sent", "refused", "sent", "refused", "kept"],
+  );
   assert.equal(after[1].problems[0].what, "is wrong");
 });
 
@@ -31,7 +52,10 @@ test("what stops the notebook for a while is told in its own words, anything els
 });
 
 test("waits double up to a limit", () => {
-  assert.deepEqual([1, 2, 3, 20].map((k) => backoff(k, 0)), [1000, 2000, 4000, 20000]);
+  assert.deepEqual(
+    [1, 2, 3, 20].map((k) => backoff(k, 0)),
+    [1000, 2000, 4000, 20000],
+  );
   assert.ok(backoff(1, 1) <= 1250);
 });
 

@@ -10,7 +10,15 @@ const B = "01a34a05-9e1d-7f17-a988-cc953fc1ea36";
 const T0 = Date.parse("2026-03-01T10:00:00Z");
 const words = ["ball", "out", "rest"];
 const own = (more = {}) => ({ round: A, words, calls: 4, begun: T0, next: 1, ...more });
-const there = (more = {}) => ({ round: A, words, calls: 4, begun: "2026-03-01T10:00:00Z", until: "2026-03-01T11:00:00Z", next: 1, ...more });
+const there = (more = {}) => ({
+  round: A,
+  words,
+  calls: 4,
+  begun: "2026-03-01T10:00:00Z",
+  until: "2026-03-01T11:00:00Z",
+  next: 1,
+  ...more,
+});
 const minutes = (n) => T0 + n * 60_000;
 
 test("a round begun here goes on after a reload, with the word its id draws", () => {

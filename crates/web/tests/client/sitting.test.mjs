@@ -15,7 +15,17 @@ function event(body, seconds, recorded = seconds) {
 const start = (s, session = "A") => event({ kind: "session_start", session, purpose: "showing" }, s);
 const sign = (level, s, session = "A") => event({ kind: "sign", sign: "x", level, when: "during", session }, s);
 const press = (s, word = "out", by = "person", session = "A") => event({ kind: "press", word, by, session }, s);
-const give = (p, s, answer = "given") => event({ kind: "delivery", answers: p.id, word: p.body.word, answer, delay_s: s - (Date.parse(p.happened_at) - T0) / 1000 }, s);
+const give = (p, s, answer = "given") =>
+  event(
+    {
+      kind: "delivery",
+      answers: p.id,
+      word: p.body.word,
+      answer,
+      delay_s: s - (Date.parse(p.happened_at) - T0) / 1000,
+    },
+    s,
+  );
 const at = (s) => T0 + s * 1000;
 
 test("a press is a showing only once it was given", () => {
@@ -84,7 +94,13 @@ test("the ration counts down in whole pieces and never below none", () => {
   const r = ration([feed(3.5), feed(3.5)], 14);
   assert.deepEqual([r.given, r.left, r.pieces(3.5)], [7, 7, 2]);
   assert.equal(ration([feed(20)], 14).left, 0);
-  assert.equal(ration(Array.from({ length: 9 }, () => feed(0.1)), 1).pieces(0.1), 1);
+  assert.equal(
+    ration(
+      Array.from({ length: 9 }, () => feed(0.1)),
+      1,
+    ).pieces(0.1),
+    1,
+  );
   assert.equal(ration([], null).pieces(3), undefined);
   assert.equal(ration([], 14).pieces(0), undefined);
 });

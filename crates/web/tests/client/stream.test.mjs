@@ -12,15 +12,38 @@ function begun() {
   const lines = [];
   const told = [];
   const connect = () => {
-    const line = { readyState: 0, bufferedAmount: 0, sent: [], send: (m) => line.sent.push(m), close: () => { line.readyState = 3; } };
-    line.open = () => { line.readyState = 1; line.onopen(); };
+    const line = {
+      readyState: 0,
+      bufferedAmount: 0,
+      sent: [],
+      send: (m) => line.sent.push(m),
+      close: () => {
+        line.readyState = 3;
+      },
+    };
+    line.open = () => {
+      line.readyState = 1;
+      line.onopen();
+    };
     line.say = (content) => line.onmessage({ data: JSON.stringify(content) });
-    line.cut = () => { line.readyState = 3; line.onclose(); };
-    line.positions = () => line.sent.filter((m) => typeof m !== "string").map((m) => Number(new DataView(m.buffer).getBigUint64(0, true)));
+    line.cut = () => {
+      line.readyState = 3;
+      line.onclose();
+    };
+    line.positions = () =>
+      line.sent.filter((m) => typeof m !== "string").map((m) => Number(new DataView(m.buffer).getBigUint64(0, true)));
     lines.push(line);
     return line;
   };
-  const stream = makeStream({ url: "ws://home/", rate: RATE, began: 1_800_000_000_000, options: {}, tell: (k, c) => told.push([k, c]), changed() {}, connect });
+  const stream = makeStream({
+    url: "ws://home/",
+    rate: RATE,
+    began: 1_800_000_000_000,
+    options: {},
+    tell: (k, c) => told.push([k, c]),
+    changed() {},
+    connect,
+  });
   const block = (i) => ({ position: 100 * i, samples: new Int16Array(100).fill(i) });
   return { stream, lines, told, block };
 }

@@ -6,7 +6,13 @@ import { test } from "node:test";
 import { drawFor, standing } from "../../src/client/swaps.js";
 
 const T0 = Date.parse("2026-03-01T10:00:00Z");
-const plan = { swap: "S", words: ["ball", "out"], one_in: 8, begins: "2026-03-01T10:00:00Z", ends: "2026-03-29T10:00:00Z" };
+const plan = {
+  swap: "S",
+  words: ["ball", "out"],
+  one_in: 8,
+  begins: "2026-03-01T10:00:00Z",
+  ends: "2026-03-29T10:00:00Z",
+};
 const at = (minutes) => T0 + minutes * 60_000;
 const event = (body, minutes) => ({ id: `e${minutes}`, happened_at: new Date(at(minutes)).toISOString(), body });
 const sign = (level, minutes) => event({ kind: "sign", sign: "x", level, when: "during" }, minutes);

@@ -13,5 +13,6 @@ mod links;
 mod log;
 mod schema;
 mod secure;
+mod shared;
 mod strange;
 mod web;

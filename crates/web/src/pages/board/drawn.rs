@@ -6,10 +6,10 @@ use sayso_model::{Invitation, Moment, Round, RoundId, SwapId, WordId};
 use serde::Serialize;
 
 /// A round that is not carried on is over after this long, seconds.
-const OPEN_FOR_S: f64 = 3600.0;
+pub const OPEN_FOR_S: f64 = 3600.0;
 
 /// A round that was begun, here or on another device; it may be gone on with while calls are left.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct RoundNow {
     /// Which.
     pub round: RoundId,
@@ -44,7 +44,7 @@ pub fn round(page: &AnimalPage) -> Option<RoundNow> {
 }
 
 /// Swaps that are running.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct SwapNow {
     /// Which time.
     pub swap: SwapId,

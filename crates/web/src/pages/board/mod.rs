@@ -1,6 +1,6 @@
 //! The live pad.
 
-mod drawn;
+pub mod drawn;
 pub mod now;
 mod view;
 

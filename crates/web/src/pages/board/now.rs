@@ -1,5 +1,8 @@
 //! What the pad needs to know at a moment: words, what was done today, the ration, signs to choose from.
 
+// A new kind of event must be decided on here.
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use super::drawn::{RoundNow, SwapNow, round, swap};
 use crate::page::AnimalPage;
 use sayso_advisor::Case;
@@ -14,7 +17,7 @@ use serde::Serialize;
 use std::collections::BTreeMap;
 
 /// All of it, as JSON for the client.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct Now {
     /// Whose notebook.
     pub home: HomeId,
@@ -61,7 +64,7 @@ pub struct Now {
 }
 
 /// A word.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct WordNow {
     /// Which.
     pub id: WordId,
@@ -80,7 +83,7 @@ pub struct WordNow {
 }
 
 /// A reward.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct RewardNow {
     /// Which.
     pub id: RewardId,
@@ -97,7 +100,7 @@ pub struct RewardNow {
 }
 
 /// The day's rewards.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct RationNow {
     /// Energy for rewards, kcal; none where nothing can be computed.
     pub budget_kcal: Option<f64>,
@@ -106,7 +109,7 @@ pub struct RationNow {
 }
 
 /// A sign of body language.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct SignNow {
     /// What is seen.
     pub sign: &'static str,
@@ -199,29 +202,51 @@ fn signs(page: &AnimalPage) -> Vec<SignNow> {
 
 /// Standing events of the day that the pad counts or may put right.
 fn today(story: &Story, animal: AnimalId, day: Day, zone: &Zone) -> Vec<Event> {
-    let counted = |e: &&Event| {
-        matches!(
-            e.body,
-            Body::SessionStart(_)
-                | Body::SessionEnd(_)
-                | Body::Joining(_)
-                | Body::Leaving(_)
-                | Body::Press(_)
-                | Body::Delivery(_)
-                | Body::Look(_)
-                | Body::Brush(_)
-                | Body::Invitation(_)
-                | Body::Catch(_)
-                | Body::Sign(_)
-                | Body::Feed(_)
-                | Body::SwapDraw(_)
-                | Body::SwapStop(_)
-        )
-    };
     let of_today = story.all_between(animal, day.start(zone), day.plus(1).start(zone));
-    let mut today: Vec<Event> = of_today.filter(counted).cloned().collect();
+    let mut today: Vec<Event> = of_today.filter(|e| on_the_pad(&e.body)).cloned().collect();
     today.drain(..today.len().saturating_sub(MOST_TODAY));
     today
+}
+
+/// Whether the pad counts events of this kind, or may put them right.
+const fn on_the_pad(body: &Body) -> bool {
+    match body {
+        Body::SessionStart(_)
+        | Body::SessionEnd(_)
+        | Body::Joining(_)
+        | Body::Leaving(_)
+        | Body::Press(_)
+        | Body::Delivery(_)
+        | Body::Look(_)
+        | Body::Brush(_)
+        | Body::Invitation(_)
+        | Body::Catch(_)
+        | Body::Sign(_)
+        | Body::Feed(_)
+        | Body::SwapDraw(_)
+        | Body::SwapStop(_) => true,
+        Body::HomeCard(_)
+        | Body::PersonCard(_)
+        | Body::AnimalCard(_)
+        | Body::RewardCard(_)
+        | Body::WordCard(_)
+        | Body::ClipCard(_)
+        | Body::BoardLayout(_)
+        | Body::HouseRule(_)
+        | Body::StageChoice(_)
+        | Body::LikesTest(_)
+        | Body::LikeTrial(_)
+        | Body::ProbePlan(_)
+        | Body::ProbeTrial(_)
+        | Body::Round(_)
+        | Body::SwapPlan(_)
+        | Body::DesignPlan(_)
+        | Body::DesignNote(_)
+        | Body::DesignStop(_)
+        | Body::Remark(_)
+        | Body::Correction(_)
+        | Body::Withdrawal(_) => false,
+    }
 }
 
 fn changed_ahead(story: &Story, events: &[Event], now: Moment) -> BTreeMap<EventId, Moment> {

@@ -1,9 +1,13 @@
 //! What of an event can be put right by a form: its time, and the parts a person mistakes.
 
+// A new kind of event must be decided on here.
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use crate::page::AnimalPage;
 use crate::typed::Typed;
 use sayso_model::{
-    Accident, Answer, Body, Day, Event, InvitationResult, Moment, PressedBy, SignLevel, Then, WordId, Zone,
+    Accident, Answer, Body, Brush, Catch, Day, Delivery, Event, Invitation, InvitationResult, Look, Moment, Press,
+    PressedBy, Sign, SignLevel, Then, WordId, Zone,
 };
 
 /// Names of all fields of the form.
@@ -15,17 +19,86 @@ fn clock(at: Moment, zone: &Zone) -> String {
     format!("{:02}:{:02}:{:02}", local.hour(), local.minute(), local.second())
 }
 
+/// What a form can put right beside the time, by kind.
+#[derive(Clone, Copy, Debug)]
+pub enum Fixable<'a> {
+    Press(&'a Press),
+    Delivery(&'a Delivery),
+    Invitation(&'a Invitation),
+    Brush(&'a Brush),
+    Catch(&'a Catch),
+    Look(&'a Look),
+    Sign(&'a Sign),
+    /// What was planned or drawn stands, cards have pages of their own, and of the rest only the time is mistaken.
+    TimeOnly,
+}
+
+impl<'a> Fixable<'a> {
+    pub const fn of(body: &'a Body) -> Self {
+        match body {
+            Body::Press(p) => Self::Press(p),
+            Body::Delivery(d) => Self::Delivery(d),
+            Body::Invitation(i) => Self::Invitation(i),
+            Body::Brush(b) => Self::Brush(b),
+            Body::Catch(c) => Self::Catch(c),
+            Body::Look(l) => Self::Look(l),
+            Body::Sign(s) => Self::Sign(s),
+            Body::HomeCard(_)
+            | Body::PersonCard(_)
+            | Body::AnimalCard(_)
+            | Body::RewardCard(_)
+            | Body::WordCard(_)
+            | Body::ClipCard(_)
+            | Body::BoardLayout(_)
+            | Body::HouseRule(_)
+            | Body::StageChoice(_)
+            | Body::SessionStart(_)
+            | Body::Joining(_)
+            | Body::Leaving(_)
+            | Body::SessionEnd(_)
+            | Body::Feed(_)
+            | Body::LikesTest(_)
+            | Body::LikeTrial(_)
+            | Body::ProbePlan(_)
+            | Body::ProbeTrial(_)
+            | Body::Round(_)
+            | Body::SwapPlan(_)
+            | Body::SwapDraw(_)
+            | Body::SwapStop(_)
+            | Body::DesignPlan(_)
+            | Body::DesignNote(_)
+            | Body::DesignStop(_)
+            | Body::Remark(_)
+            | Body::Correction(_)
+            | Body::Withdrawal(_) => Self::TimeOnly,
+        }
+    }
+
+    /// The word, where that can be put right.
+    pub const fn word(self) -> Option<WordId> {
+        match self {
+            Self::Press(Press { word, .. })
+            | Self::Delivery(Delivery { word, .. })
+            | Self::Invitation(Invitation { word, .. })
+            | Self::Brush(Brush { word, .. })
+            | Self::Catch(Catch { word, .. }) => Some(*word),
+            Self::Look(Look { word, .. }) => *word,
+            Self::Sign(_) | Self::TimeOnly => None,
+        }
+    }
+}
+
 /// The form as the event stands.
 pub fn filled(page: &AnimalPage, event: &Event) -> Typed {
-    let at = event.happened_at;
+    let (at, fixable) = (event.happened_at, Fixable::of(&event.body));
     let typed = Typed::default().with("day", at.day(&page.zone)).with("time", clock(at, &page.zone));
-    let typed = typed.with_some("word", event.body.word());
-    match &event.body {
-        Body::Press(p) => typed.with("by", p.by.name()).with("accident", p.accident.name()),
-        Body::Delivery(d) => typed.with("answer", d.answer.name()).with_some("then", d.then.map(Then::name)),
-        Body::Sign(s) => typed.with("level", s.level.name()),
-        Body::Invitation(i) => typed.with("took", i.took.map_or("", |t| if t { "yes" } else { "no" })),
-        _ => typed,
+    let typed = typed.with_some("word", fixable.word());
+    match fixable {
+        Fixable::Press(p) => typed.with("by", p.by.name()).with("accident", p.accident.name()),
+        Fixable::Delivery(d) => typed.with("answer", d.answer.name()).with_some("then", d.then.map(Then::name)),
+        Fixable::Sign(s) => typed.with("level", s.level.name()),
+        Fixable::Invitation(i) => typed.with("took", i.took.map_or("", |t| if t { "yes" } else { "no" })),
+        Fixable::Brush(_) | Fixable::Catch(_) | Fixable::Look(_) | Fixable::TimeOnly => typed,
     }
 }
 
@@ -72,41 +145,39 @@ fn on_the_clock(day: Day, seconds: u32, zone: &Zone) -> Moment {
 }
 
 fn body(page: &AnimalPage, event: &Event, typed: &mut Typed) -> Option<Body> {
-    let mut body = event.body.clone();
-    let word = if body.word().is_some() && !typed.text("word").is_empty() {
+    let fixable = Fixable::of(&event.body);
+    let chosen = if fixable.word().is_some() && !typed.text("word").is_empty() {
         typed.id::<WordId>("word", |id| page.story.words().contains_key(id))
     } else {
         None
     };
-    match &mut body {
-        Body::Press(p) => {
-            p.word = word.unwrap_or(p.word);
-            p.by = typed.one_of("by", PressedBy::ALL, PressedBy::name)?;
-            p.accident = typed.one_of("accident", Accident::ALL, Accident::name)?;
+    let word = |was: WordId| chosen.unwrap_or(was);
+    Some(match fixable {
+        Fixable::Press(p) => Press {
+            word: word(p.word),
+            by: typed.one_of("by", PressedBy::ALL, PressedBy::name)?,
+            accident: typed.one_of("accident", Accident::ALL, Accident::name)?,
+            ..p.clone()
         }
-        Body::Delivery(d) => {
-            d.word = word.unwrap_or(d.word);
-            d.answer = typed.one_of("answer", Answer::ALL, Answer::name)?;
-            d.then =
+        .into(),
+        Fixable::Delivery(d) => {
+            let answer = typed.one_of("answer", Answer::ALL, Answer::name)?;
+            let then =
                 if typed.text("then").is_empty() { None } else { Some(typed.one_of("then", Then::ALL, Then::name)?) };
             // What goes only with another answer goes with it.
-            d.alternative = d.alternative.filter(|_| d.answer == Answer::Alternative);
-            d.then_word = d.then_word.filter(|_| d.then == Some(Then::PressedAgain));
+            let alternative = d.alternative.filter(|_| answer == Answer::Alternative);
+            let then_word = d.then_word.filter(|_| then == Some(Then::PressedAgain));
+            Delivery { word: word(d.word), answer, then, alternative, then_word, ..d.clone() }.into()
         }
-        Body::Brush(b) => b.word = word.unwrap_or(b.word),
-        Body::Look(l) => l.word = word.or(l.word),
-        Body::Catch(c) => c.word = word.unwrap_or(c.word),
-        Body::Sign(s) => s.level = typed.one_of("level", SignLevel::ALL, SignLevel::name)?,
-        Body::Invitation(i) => {
-            let new = word.unwrap_or(i.word);
+        Fixable::Invitation(i) => {
+            let mut result = i.result.clone();
             // A press of the invited word stays a press of it.
-            if let InvitationResult::Pressed { word: pressed, .. } = &mut i.result
+            if let InvitationResult::Pressed { word: pressed, .. } = &mut result
                 && *pressed == i.word
             {
-                *pressed = new;
+                *pressed = word(i.word);
             }
-            i.word = new;
-            i.took = match typed.text("took") {
+            let took = match typed.text("took") {
                 "yes" => Some(true),
                 "no" => Some(false),
                 "" => None,
@@ -115,10 +186,14 @@ fn body(page: &AnimalPage, event: &Event, typed: &mut Typed) -> Option<Body> {
                     return None;
                 }
             };
+            Invitation { word: word(i.word), result, took, ..i.clone() }.into()
         }
-        _ => {}
-    }
-    Some(body)
+        Fixable::Brush(b) => Brush { word: word(b.word), ..b.clone() }.into(),
+        Fixable::Catch(c) => Catch { word: word(c.word), ..c.clone() }.into(),
+        Fixable::Look(l) => Look { word: chosen.or(l.word), ..l.clone() }.into(),
+        Fixable::Sign(s) => Sign { level: typed.one_of("level", SignLevel::ALL, SignLevel::name)?, ..s.clone() }.into(),
+        Fixable::TimeOnly => event.body.clone(),
+    })
 }
 
 #[cfg(test)]

@@ -1,3 +1,4 @@
+use super::fix::Fixable;
 use super::line::{how, when, who};
 use super::{address, ahead};
 use crate::fields;
@@ -6,7 +7,7 @@ use crate::page::AnimalPage;
 use crate::typed::Typed;
 use crate::wording::{self, in_words};
 use maud::{Markup, html};
-use sayso_model::{Accident, Answer, Body, Event, EventId, Moment, PressedBy, SignLevel, Then};
+use sayso_model::{Accident, Answer, Event, EventId, Moment, PressedBy, SignLevel, Then};
 
 /// Which part of the log a page shows.
 pub struct Part {
@@ -84,6 +85,7 @@ fn options<T: Copy>(
 
 /// The form for one event.
 pub fn edit(page: &AnimalPage, event: &Event, typed: &Typed) -> Markup {
+    let fixable = Fixable::of(&event.body);
     let select =
         |name: &str, label: &str, options: &[(String, String)]| fields::select(typed, name, label, "", options);
     layout(
@@ -100,19 +102,19 @@ pub fn edit(page: &AnimalPage, event: &Event, typed: &Typed) -> Markup {
                     input #time name="time" type="time" step="1" value=(typed.text("time")) required;
                     @if let Some(what) = typed.problem("time") { span.wrong { "Time " (what) "." } }
                 }
-                @if event.body.word().is_some() { (select("word", "Word", &words(page))) }
-                @match &event.body {
-                    Body::Press(_) => {
+                @if fixable.word().is_some() { (select("word", "Word", &words(page))) }
+                @match fixable {
+                    Fixable::Press(_) => {
                         (select("by", "Who pressed", &options(PressedBy::ALL, PressedBy::name, by)))
                         (select("accident", "Did it look meant?", &options(Accident::ALL, Accident::name, accident)))
                     }
-                    Body::Delivery(_) => {
+                    Fixable::Delivery(_) => {
                         (select("answer", "How it was answered", &options(Answer::ALL, Answer::name, wording::answer)))
                         (select("then", "What it did then", &with_open(options(Then::ALL, Then::name, wording::then))))
                     }
-                    Body::Sign(_) => (select("level", "How strong", &options(SignLevel::ALL, SignLevel::name, SignLevel::name))),
-                    Body::Invitation(_) => (select("took", "Did it take the thing?", &with_open(vec![("yes".into(), "yes".into()), ("no".into(), "no".into())]))),
-                    _ => {}
+                    Fixable::Sign(_) => (select("level", "How strong", &options(SignLevel::ALL, SignLevel::name, SignLevel::name))),
+                    Fixable::Invitation(_) => (select("took", "Did it take the thing?", &with_open(vec![("yes".into(), "yes".into()), ("no".into(), "no".into())]))),
+                    Fixable::Brush(_) | Fixable::Catch(_) | Fixable::Look(_) | Fixable::TimeOnly => {}
                 }
                 button.primary.wide data-test="log-save" { "Put right" }
             }

@@ -1,7 +1,8 @@
 //! Agreed times of swaps, as first written down: what was taken back in the log still counts until it is stopped.
 
+use sayso_model::event::Part;
 use sayso_model::{
-    AnimalId, Answer, Body, Delivery, Event, EventId, Kind, Moment, Story, SwapDraw, SwapId, SwapPlan, SwapStop, draw,
+    AnimalId, Answer, Delivery, Event, EventId, Kind, Moment, Story, SwapDraw, SwapId, SwapPlan, SwapStop, draw,
 };
 use std::collections::BTreeMap;
 
@@ -37,15 +38,14 @@ pub fn agreed(story: &Story, animal: AnimalId) -> Vec<AgreedTime> {
     let mut stops: BTreeMap<SwapId, (Moment, &SwapStop)> = BTreeMap::new();
     let recorded = |kind| story.as_recorded(kind).filter(|e| e.animal == Some(animal));
     for event in recorded(Kind::SwapPlan).chain(recorded(Kind::SwapStop)) {
-        match &event.body {
-            Body::SwapPlan(plan) => plans.push((event, plan)),
-            Body::SwapStop(stop) => {
-                let first = stops.entry(stop.swap).or_insert((event.happened_at, stop));
-                if event.happened_at < first.0 {
-                    *first = (event.happened_at, stop);
-                }
+        if let Some(plan) = SwapPlan::of(&event.body) {
+            plans.push((event, plan));
+        }
+        if let Some(stop) = SwapStop::of(&event.body) {
+            let first = stops.entry(stop.swap).or_insert((event.happened_at, stop));
+            if event.happened_at < first.0 {
+                *first = (event.happened_at, stop);
             }
-            _ => {}
         }
     }
     plans.sort_by_key(|(e, _)| (e.happened_at, e.id));

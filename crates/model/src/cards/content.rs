@@ -1,0 +1,130 @@
+//! What each card says of itself, and what must hold across its fields.
+
+use super::*;
+use crate::check::Findings;
+use crate::event::{About, Content, Does};
+use crate::facts;
+use std::collections::BTreeSet;
+
+impl Content for HomeCard {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: false, does: Does::Sets(None) }
+    }
+    fn check(&self, _: &mut Findings) {}
+}
+
+impl Content for PersonCard {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: false, does: Does::Sets(Some(self.person.0)) }
+    }
+    fn check(&self, _: &mut Findings) {}
+}
+
+impl Content for AnimalCard {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: false, does: Does::Sets(Some(self.animal.0)) }
+    }
+    fn check(&self, found: &mut Findings) {
+        if let Some(share) = self.reward_share
+            && share.get() > facts::MOST_REWARD_SHARE
+        {
+            found.wrong(
+                "reward_share",
+                format!("must be at most {}; ask a veterinarian for more", facts::MOST_REWARD_SHARE),
+            );
+        }
+        if let (Some(stage), species) = (self.life_stage, self.species)
+            && !stage.fits(species)
+        {
+            found.wrong("life_stage", format!("{} is not for a {}", stage.name(), species.name()));
+        }
+        if let (Some(kg), Some(grown)) = (self.weight_kg, self.adult_weight_kg)
+            && self.life_stage.is_some_and(|s| s.today() == LifeStage::Puppy)
+            && kg > grown
+        {
+            found.wrong(
+                "adult_weight_kg",
+                format!("is {grown} kg, less than the {kg} kg this puppy weighs; correct one, or choose a grown stage"),
+            );
+        }
+    }
+}
+
+impl Content for RewardCard {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: false, does: Does::Sets(Some(self.reward.0)) }
+    }
+    fn check(&self, found: &mut Findings) {
+        if self.kind == RewardKind::Food && self.kcal_per_piece.is_none() {
+            found.wrong("kcal_per_piece", "is missing; food needs the energy of one piece, in kcal");
+        }
+        if self.kind != RewardKind::Food && self.kcal_per_piece.is_some() {
+            found.wrong("kcal_per_piece", "is only for food");
+        }
+    }
+}
+
+impl Content for WordCard {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: Some(self.word), needs_animal: false, does: Does::Sets(Some(self.word.0)) }
+    }
+    fn check(&self, _: &mut Findings) {}
+}
+
+impl Content for ClipCard {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: Some(self.word), needs_animal: false, does: Does::Sets(Some(self.clip.0)) }
+    }
+    fn check(&self, found: &mut Findings) {
+        if self.sha256.len() != 64 || !self.sha256.bytes().all(|b| b.is_ascii_hexdigit()) {
+            found.wrong("sha256", "must be 64 hexadecimal digits");
+        }
+        if self.lufs.is_some_and(|l| !(-100.0..=20.0).contains(&l)) {
+            found.wrong("lufs", "must lie from -100 to 20");
+        }
+    }
+}
+
+impl Content for BoardLayout {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: None, needs_animal: false, does: Does::Sets(None) }
+    }
+    fn check(&self, found: &mut Findings) {
+        if !(1..=20).contains(&self.rows) || !(1..=20).contains(&self.columns) {
+            found.wrong("rows", "and columns must each be 1 to 20");
+        }
+        let (mut places, mut words) = (BTreeSet::new(), BTreeSet::new());
+        for (i, placed) in self.words.iter().enumerate() {
+            if placed.row >= self.rows || placed.column >= self.columns {
+                found.wrong(
+                    &format!("words[{i}]"),
+                    format!("row {} column {} is off the board", placed.row, placed.column),
+                );
+            }
+            if !places.insert((placed.row, placed.column)) {
+                found.wrong(
+                    &format!("words[{i}]"),
+                    format!("row {} column {} is taken twice", placed.row, placed.column),
+                );
+            }
+            if !words.insert(placed.word) {
+                found.wrong(&format!("words[{i}].word"), "stands in two places");
+            }
+        }
+    }
+}
+
+impl Content for HouseRule {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: self.word, needs_animal: false, does: Does::Sets(Some(self.rule.0)) }
+    }
+    fn check(&self, _: &mut Findings) {}
+}
+
+/// Told, not set: the last choice up to a moment counts, and one dated later counts from then on.
+impl Content for StageChoice {
+    fn about(&self) -> About<'_> {
+        About { session: None, word: Some(self.word), needs_animal: true, does: Does::Tells }
+    }
+    fn check(&self, _: &mut Findings) {}
+}

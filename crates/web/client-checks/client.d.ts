@@ -1,0 +1,206 @@
+// Names for what the client's modules hand to each other. What goes over the wire comes from the notebook's own document.
+
+import type { components } from "./types";
+
+type Schemas = components["schemas"];
+export type Event = Schemas["Event"];
+export type Body = Schemas["Body"];
+export type Kind = Body["kind"];
+export type Now = Schemas["Now"];
+export type WordNow = Schemas["WordNow"];
+export type RewardNow = Schemas["RewardNow"];
+export type Problem = Schemas["Problem"];
+export type Outcome = Schemas["Outcome"];
+export type SignLevel = Schemas["SignLevel"];
+export type Answer = Schemas["Answer"];
+export type Then = Schemas["Then"];
+export type PressedBy = Schemas["PressedBy"];
+export type EndReason = Schemas["EndReason"];
+export type InvitationResult = Schemas["InvitationResult"];
+export type Way = Schemas["InvitationKind"];
+export type SwapNow = Schemas["SwapNow"];
+
+/** The content of one kind. */
+export type Of<K extends Kind> = Extract<Body, { kind: K }>;
+/** An event of one kind. */
+export type Told<K extends Kind> = Event & { body: Of<K> };
+/** A row of the outbox; `n` is given by the database. */
+export interface Row {
+  n: number;
+  id: string;
+  tap: string;
+  event: Event;
+  state: "held" | "kept" | "sent" | "refused";
+  at: number;
+  until?: number;
+  sticky?: boolean;
+  problems?: Problem[];
+}
+
+/** How it stands with the notebook. */
+export type Link = "ok" | "waiting" | "unpaired" | "forbidden";
+
+/** How taps are kept. */
+export interface Keeping {
+  hold?: number;
+  sticky?: boolean;
+  memo?: [string, unknown];
+  tap?: string;
+}
+
+/** A round as this device remembers it. */
+export interface RoundMemo {
+  round: string;
+  words: string[];
+  calls: number;
+  begun: number;
+  next: number;
+  stopped?: boolean;
+  word?: undefined;
+}
+/** A round that may be gone on with, and the word its next call draws. */
+export type OpenRound = Omit<RoundMemo, "word"> & { word: string };
+
+/** How far an invitation has got. */
+export interface InvitationMemo {
+  step?: "waiting" | "late" | "after" | "shown" | "left";
+  at?: number;
+  id?: string;
+  press?: string;
+  result?: string;
+  tappedAt?: number;
+  call?: { round: string; number: number };
+  word?: string;
+  other?: string;
+  way?: Way;
+  wait?: number;
+  late?: string;
+  delivery?: string;
+  myself?: boolean;
+}
+
+/** One that is going on: what was offered, when, and how long the wait is. */
+export type Going = InvitationMemo & { at: number; word: string; wait: number };
+
+/** What the pad remembers between loads. */
+export interface Memo {
+  mode?: string;
+  carriedOnAt?: number;
+  swapsOnAt?: number;
+  aside?: string[];
+  round?: RoundMemo;
+  invitation?: InvitationMemo;
+  swap?: { press: string; is: "not_now" | "failed" };
+}
+
+/** A tenth of a second of sound. */
+export interface Block {
+  position: number;
+  samples: Int16Array;
+  peak: number;
+  at: number;
+}
+
+/** Samples of a stream, with the position of the first. */
+export type Piece = Pick<Block, "position" | "samples">;
+
+/** What is asked of the notebook when a stream begins. */
+export interface Listening {
+  only?: boolean;
+  keepUnsure?: boolean;
+  take?: boolean;
+}
+
+/** Samples on their way to the notebook. */
+export interface Stream {
+  lost: number;
+  readonly link: "over" | "ok" | "waiting";
+  readonly waiting: number;
+  add(piece: Piece): void;
+  anew(at: number): void;
+  keepUnsure(keep: boolean): void;
+  end(): Promise<unknown>;
+}
+
+/** An open microphone. */
+export interface Microphone {
+  rate: number;
+  stop(): Promise<void>;
+}
+
+export type Stop = "strong" | "left" | "mild";
+
+/** What the events of the day amount to. */
+export interface View {
+  stand: Event[];
+  session: string | undefined;
+  startedAt: number | undefined;
+  joined: boolean;
+  stop: Stop | undefined;
+  shownNow: Record<string, number>;
+  shownToday: Record<string, number>;
+  showings: number;
+  perMinute: number | undefined;
+  delay: number | undefined;
+  delays: number;
+  pending: Record<string, Told<"press">>;
+  last: Told<"delivery"> | undefined;
+}
+
+export interface RationLeft {
+  given: number;
+  left: number | undefined;
+  pieces(kcal: number | null | undefined): number | undefined;
+}
+
+/** The pad of one animal. */
+export interface Pad {
+  now: Now;
+  own: Row[];
+  knows: Set<string>;
+  clockOff: number;
+  memo: Memo;
+  view: View;
+  ration: RationLeft;
+  offline: boolean;
+  broken?: string;
+  look(): View;
+  word(id: string | undefined): WordNow | undefined;
+  says(id: string | undefined): string;
+  reward(id: string | null | undefined): RewardNow | undefined;
+  rewardOf(word: string | undefined): RewardNow | undefined;
+  event<B extends Body>(body: B, at?: number): Event & { body: B };
+  in(): { session?: string };
+  note(bodies: (Body | Event)[], options?: Keeping): Promise<Event[]>;
+  amend(event: Event, change: object): Promise<void>;
+  press(word: string, by: PressedBy, more?: Partial<Of<"press">>): Promise<Event[]>;
+  deliver(press: Told<"press">, answer?: Answer, more?: Partial<Of<"delivery">>): Promise<Event>;
+  setMemo(change: Memo): Promise<void>;
+  reload(): Promise<void>;
+  refresh(): Promise<void>;
+  begin(): Promise<void>;
+}
+
+export type Child = Node | string | false | undefined | null | 0;
+/** What a part of the page shows: built anew when `key` changes, brought up to date at every tick. */
+export interface Panel {
+  key: string;
+  build(): Child[];
+  tick?(node: HTMLElement): void;
+}
+/** One way to use the pad. */
+export interface Mode {
+  panel(pad: Pad): Panel;
+  padState(pad: Pad, word: string): PadState;
+  padsHidden?(pad: Pad): boolean;
+  tap(pad: Pad, word: string): unknown;
+  actions?: boolean;
+}
+
+/** How one word's pad looks. */
+export interface PadState {
+  name?: string;
+  does?: string;
+  count?: string;
+  off?: boolean;
+}

@@ -1,0 +1,127 @@
+// How far an invitation has got, and what is noted of it; the panels that ask are in invitation.js.
+
+import { release } from "./outbox.js";
+import * as rounds from "./round.js";
+import { isA } from "./sitting.js";
+
+/** @import { Going, InvitationMemo, InvitationResult, Pad, Told } from "../../client-checks/client" */
+
+const HOLD_S = 180;
+
+export const CLEAR = {
+  step: undefined,
+  at: undefined,
+  id: undefined,
+  press: undefined,
+  result: undefined,
+  tappedAt: undefined,
+  call: undefined,
+};
+
+/** @param {Pad} pad */
+export const state = (pad) => pad.memo.invitation ?? {};
+/**
+ * @param {Pad} pad
+ * @param {InvitationMemo} change
+ */
+export const set = (pad, change) => pad.setMemo({ invitation: { ...state(pad), ...change } });
+/**
+ * Kind, wait and word stay chosen for the next one; what was held open for the answer may leave now.
+ * @param {Pad} pad
+ */
+export const done = async (pad) => {
+  const { id } = state(pad);
+  if (id) await release(id);
+  return set(pad, CLEAR);
+};
+/**
+ * The open round, unless an invitation is going on.
+ * @param {Pad} pad
+ */
+export const round = (pad) => rounds.openRound(pad.now, pad.memo, Date.now());
+/**
+ * The memo of a round once a call of it is over.
+ * @param {Pad} pad
+ * @param {{ round: string, number: number } | undefined} call
+ */
+const passed = (pad, call) => {
+  const known = rounds.known(pad.now, pad.memo);
+  return call && known?.round === call.round ? { round: rounds.past(known, call.number) } : {};
+};
+/**
+ * Not offered after all: in a round its outcome stays unknown, and the next word is drawn.
+ * @param {Pad} pad
+ * @param {{ round: string, number: number } | undefined} call
+ */
+export const drop = (pad, call) => pad.setMemo({ ...passed(pad, call), invitation: { ...state(pad), ...CLEAR } });
+/** @param {Pad} pad */
+export const since = (pad) => (Date.now() - (state(pad).at ?? Date.now())) / 1000;
+/** @param {number} s */
+export const tenths = (s) => Math.max(0, Math.round(s * 10) / 10);
+
+/**
+ * Notes the result. A press is noted as a press as well, at the moment of the tap.
+ * @param {Pad} pad
+ * @param {InvitationResult} outcome
+ * @param {number} [pressedAt]
+ */
+export async function result(pad, outcome, pressedAt = Date.now()) {
+  const s = /** @type {Going} */ (state(pad));
+  // A session counts only once the animal has joined it.
+  const where = pad.view.session && pad.view.joined ? { session: pad.view.session } : {};
+  const invitation = pad.event(
+    {
+      kind: "invitation",
+      word: s.word,
+      ...(s.way === "ask_between_two" ? { other: s.other } : {}),
+      ...(s.call ? { call: s.call } : {}),
+      way: s.way ?? "offer_in_view",
+      wait_s: s.wait,
+      result: outcome,
+      shown: false,
+      ...where,
+    },
+    s.at,
+  );
+  const pressed = outcome.outcome === "pressed" ? outcome.word : s.late;
+  const events = pressed
+    ? [pad.event({ kind: "press", word: pressed, by: "animal", certainty: 1, accident: "unsure", ...where }, pressedAt)]
+    : [];
+  const step = outcome.outcome === "left" ? "left" : "after";
+  pad.memo = {
+    ...pad.memo,
+    ...passed(pad, s.call),
+    invitation: { ...s, step, id: invitation.id, press: pressed, result: outcome.outcome, late: undefined },
+  };
+  await pad.note([...events, invitation], { hold: HOLD_S, sticky: true, memo: [`pad-${pad.now.animal}`, pad.memo] });
+}
+
+/** @param {Pad} pad */
+export const event = (pad) => pad.view.stand.filter(isA("invitation")).find((e) => e.id === state(pad).id);
+
+/**
+ * @param {Pad} pad
+ * @param {Told<"press">} press
+ */
+export async function given(pad, press) {
+  const delivery = await pad.deliver(press);
+  const own = event(pad);
+  if (own && press.body.by === "person") await pad.amend(own, { shown: true });
+  await set(pad, { step: "shown", delivery: delivery.id });
+}
+
+/**
+ * Whether the thing was wanted just then: without that a missing press says nothing.
+ * @param {Pad} pad
+ * @param {boolean | undefined} yes
+ */
+export async function took(pad, yes) {
+  const s = state(pad);
+  const own = event(pad);
+  const delivery = pad.view.stand.find((e) => e.id === s.delivery);
+  if (yes !== undefined) {
+    if (delivery) await pad.amend(delivery, { then: yes ? "took" : "ignored" });
+    if (own && (s.press === undefined || s.press === own.body.word)) await pad.amend(own, { took: yes });
+  }
+  await done(pad);
+}
