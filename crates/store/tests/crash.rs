@@ -109,7 +109,7 @@ fn main() {
     }
     two_processes_on_one_file(&runtime);
     one_by_one(&runtime);
-    snapshots::killed(&runtime, 12);
+    snapshots::killed(&runtime, 5);
     mixed_kills(&runtime, 30);
 }
 

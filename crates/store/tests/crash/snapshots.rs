@@ -53,6 +53,9 @@ pub fn killed(runtime: &Runtime, kills: u32) {
         }
         child.wait().unwrap();
         let store = runtime.block_on(Store::open(dir.path())).unwrap();
+        let left = std::fs::read_dir(dir.path().join("snapshots")).into_iter().flatten().flatten();
+        let left: Vec<_> = left.map(|e| e.file_name()).filter(|n| n.to_string_lossy().starts_with('.')).collect();
+        assert!(left.is_empty(), "{left:?}");
         let story = runtime.block_on(store.story(home())).unwrap();
         let told = |n: u128| story.ledger().first(EventId(event(n, "2026-03-01T10:00:00Z", press(1)).id.0)).is_some();
         let lost: Vec<u128> = (0..promised).filter(|n| !told(*n)).collect();
@@ -61,11 +64,7 @@ pub fn killed(runtime: &Runtime, kills: u32) {
         let checked = runtime.block_on(store.check()).unwrap();
         assert_eq!(checked.faults, Vec::<String>::new());
         with_snapshot += checked.snapshots;
-        let left = std::fs::read_dir(dir.path().join("snapshots")).into_iter().flatten().flatten();
-        let left: Vec<_> = left.map(|e| e.file_name()).filter(|n| n.to_string_lossy().starts_with('.')).collect();
-        assert!(left.is_empty(), "{left:?}");
-        // Not closed: what the killed process left is what the next one begins with.
-        drop(store);
+        runtime.block_on(store.close()).unwrap();
     }
     println!(
         "{kills} kills while snapshots were written, {with_snapshot} starts from one, {promised} events, none lost"
