@@ -1,4 +1,4 @@
-//! What to do next: pure functions from a story and a moment to advice, each with its evidence.
+//! What to do next: pure functions from a case (an animal at a moment) to advice, each with its evidence.
 //!
 //! Knows nothing of storage or pages. Welfare outranks every other advice. It never says that an animal does not understand.
 
