@@ -178,7 +178,7 @@ fn reported(Check { plan, first, conduct }: &Check) -> Result<Report, Understand
         return Err(UnderstandingError::OutOfRange { what: "choices a trial", value: f64::from(plan.choices) });
     }
     let chance = 1.0 / f64::from(plan.choices);
-    let conduct = conduct.as_ref().map_err(|why| why.clone())?;
+    let conduct = conduct.as_ref().map_err(|why| *why)?;
     Ok(Report {
         planned: usize::from(plan.trials),
         carried_out: first.len(),

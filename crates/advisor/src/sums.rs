@@ -208,11 +208,13 @@ struct Kept {
     totals: Weekly<(AnimalId, Zone), Totals>,
     heard: Weekly<(), Vec<Heard>>,
     by_sitting: Memo<AnimalId, (Vec<Round>, usize), Vec<f64>>,
-    by_round: Memo<(AnimalId, WordId), (Vec<Round>, usize, usize), Vec<f64>>,
+    by_round: Memo<(AnimalId, WordId), DrawnRounds, Vec<f64>>,
     curves: Memo<(AnimalId, WordId), CurveOf, Result<LearningCurve, String>>,
     hours: Memo<AnimalId, Stretches, Option<Scan>>,
 }
 
+/// Closed rounds, the number of the word looked at, and how many words there are.
+pub(crate) type DrawnRounds = (Vec<Round>, usize, usize);
 /// What a learning curve is worked out from: whether each press was right, the days, and what chance would give.
 pub(crate) type CurveOf = (Vec<Option<bool>>, Vec<i32>, f64);
 /// Values and the stretches of them that are compared.
@@ -246,8 +248,8 @@ impl Sums {
     pub(crate) fn by_round(
         &self,
         of: (AnimalId, WordId),
-        rounds: (Vec<Round>, usize, usize),
-        work: impl FnOnce(&(Vec<Round>, usize, usize)) -> Vec<f64>,
+        rounds: DrawnRounds,
+        work: impl FnOnce(&DrawnRounds) -> Vec<f64>,
     ) -> Vec<f64> {
         self.0.by_round.get(of, rounds, work)
     }

@@ -102,12 +102,12 @@ fn sitting(pen: &mut Pen, words: &[WordId], begun: Moment, session: SessionId, n
             json!({ "kind": "delivery", "answers": shown, "word": word, "answer": "given",
             "delay_s": 3.0, "then": "took", "session": session }),
         );
-        let (at, pressed) = (at.plus_seconds(40.0), words[(n + k + usize::from(n % 5 == 0)) % words.len()]);
+        let (at, pressed) = (at.plus_seconds(40.0), words[(n + k + usize::from(n.is_multiple_of(5))) % words.len()]);
         let result = json!({ "outcome": "pressed", "word": pressed, "after_s": 2.0 + (n % 7) as f64 });
         pen.write(
             at,
             json!({ "kind": "invitation", "word": word, "way": "offer_in_view", "wait_s": 10.0,
-            "result": result, "shown": true, "took": n % 6 != 0, "session": session }),
+            "result": result, "shown": true, "took": !n.is_multiple_of(6), "session": session }),
         );
     }
 }
@@ -117,7 +117,7 @@ fn round(pen: &mut Pen, words: &[WordId], at: Moment, n: usize) {
     pen.write(at, json!({ "kind": "round", "round": round, "words": words, "calls": draw::CALLS }));
     for number in 1..=draw::CALLS {
         let word = draw::called(round, number, words).unwrap();
-        let pressed = if (n + usize::from(number)) % 3 == 0 { words[n % words.len()] } else { word };
+        let pressed = if (n + usize::from(number)).is_multiple_of(3) { words[n % words.len()] } else { word };
         let result = json!({ "outcome": "pressed", "word": pressed, "after_s": 2.0 });
         let call = Call { round, number };
         pen.write(
@@ -158,7 +158,7 @@ fn liked(pen: &mut Pen, rewards: &[RewardId], at: Moment) {
     for (a, left) in rewards.iter().enumerate() {
         for right in &rewards[a + 1..] {
             i += 1.0;
-            let chosen = if (i as usize) % 3 == 0 { right } else { left };
+            let chosen = if (i as usize).is_multiple_of(3) { right } else { left };
             pen.write(
                 at.plus_seconds(30.0 * i),
                 json!({ "kind": "like_trial", "assessment": assessment,
