@@ -40,7 +40,7 @@ pub struct Slips {
 }
 
 /// What a share of slips does not show.
-pub const SLIPS_DO_NOT_SHOW: &str = "This does not show which presses to leave unanswered: an animal that means two words whose buttons lie side by side looks like one that slips. Read a large share as \u{201c}look at the board\u{201d}: lay those two farther apart.";
+pub const SLIPS_DO_NOT_SHOW: &str = "Of simulated animals that never slipped, one in ten was told of some slips. And this does not show which presses to leave unanswered: an animal that means two words whose buttons lie side by side looks like one that slips. Read a large share as \u{201c}look at the board\u{201d}: lay those two farther apart.";
 
 /// Slips since the buttons have lain where they lie.
 pub(super) fn slips(

@@ -5,8 +5,8 @@
 //! exchangeable however slowly the chain mixes). Sequential stopping: Besag & Clifford 1991. Page:
 //! `docs/methods/understanding.md`.
 //!
-//! The chain swaps presses within sessions, two swaps at a time, and accepts them only if they leave unchanged how many
-//! neighbouring presses repeat a word and how many lie at each distance on the board. Only presses in a like place are swapped: with or without
+//! The chain swaps presses within a session and accepts a swap only if it leaves unchanged how many neighbouring presses
+//! repeat a word and how many lie at each distance on the board. Only presses in a like place are swapped: with or without
 //! a press soon before, soon after, later in the session. So word frequencies (of each session), the habit of repeating, the
 //! habit of pressing what is near, and which words are followed by a pause (an answer, a meal) are all kept exactly; what is
 //! left is the order of words.
@@ -231,9 +231,8 @@ impl Chain {
         counts
     }
 
-    /// Proposes two swaps at a time, so that one may make good what the other changes; a refused proposal leaves the chain
-    /// where it is. Both orders of two swaps are as likely, so the chain is reversible.
-    fn walk(&mut self, proposals: u64, rng: &mut Xoshiro256PlusPlus) {
+    /// Proposes symmetric swaps; a refused swap leaves the chain where it is, which keeps it reversible.
+    fn walk(&mut self, swaps: u64, rng: &mut Xoshiro256PlusPlus) {
         let positions: usize = self.alike.iter().map(Vec::len).sum();
         if positions == 0 {
             return;
@@ -247,34 +246,31 @@ impl Chain {
                 Some(*sum)
             })
             .collect();
-        for _ in 0..proposals {
-            let mut at = [0; 4];
-            for two in at.chunks_exact_mut(2) {
-                let pick = below(rng, positions as u64) as usize;
-                let group = &self.alike[ends.partition_point(|end| *end <= pick)];
-                two[0] = group[below(rng, group.len() as u64) as usize];
-                two[1] = group[below(rng, group.len() as u64) as usize];
-            }
-            let [i, j, k, l] = at;
+        for _ in 0..swaps {
+            let pick = below(rng, positions as u64) as usize;
+            let group = &self.alike[ends.partition_point(|end| *end <= pick)];
+            let i = group[below(rng, group.len() as u64) as usize];
+            let j = group[below(rng, group.len() as u64) as usize];
             self.proposed += 1;
-            let before = self.around(at);
+            if self.words[i] == self.words[j] {
+                self.accepted += 1;
+                continue;
+            }
+            let before = self.around(i, j);
             self.words.swap(i, j);
-            self.words.swap(k, l);
-            if before == self.around(at) {
+            if before == self.around(i, j) {
                 self.accepted += 1;
             } else {
-                self.words.swap(k, l);
                 self.words.swap(i, j);
             }
         }
     }
 
-    /// Sorted distance classes of the up to eight links that touch these positions.
-    fn around(&self, at: [usize; 4]) -> [u16; 8] {
-        let [i, j, k, l] = at;
-        let mut links = [i, i + 1, j, j + 1, k, k + 1, l, l + 1];
+    /// Sorted distance classes of the up to four links that touch positions `i` and `j`.
+    fn around(&self, i: usize, j: usize) -> [u16; 4] {
+        let mut links = [i, i + 1, j, j + 1];
         links.sort_unstable();
-        let mut classes = [u16::MAX; 8];
+        let mut classes = [u16::MAX; 4];
         let mut last = usize::MAX;
         for (slot, at) in classes.iter_mut().zip(links) {
             if at != last && at > 0 && at < self.words.len() && self.linked[at] {
