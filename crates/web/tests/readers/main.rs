@@ -11,8 +11,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
 fn crates() -> PathBuf {
-    option_env!("READERS_CRATES")
-        .map_or_else(|| Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap().to_owned(), PathBuf::from)
+    Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap().to_owned()
 }
 
 fn sources() -> Sources {
