@@ -160,7 +160,7 @@ async fn presses_in_a_file_are_printed_and_logged_once() {
         })
         .count();
     assert!(right >= PRESSES.len() - 1 && printed.len() <= right + 1, "{printed:?}");
-    assert!(printed.iter().all(|p| p["scene"] == "evening"));
+    assert!(printed.iter().all(|p| p["sound"] == "evening"));
     let heard = home.heard().await;
     assert_eq!(heard.len(), printed.len());
     let began: Moment = BEGAN.parse().unwrap();

@@ -5,7 +5,7 @@
 //! `--threads` each scene is heard as a file, in pieces side by side; else as a stream.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use sayso_listen::{Clip, Config, Ear, Enrolled, FileHearing, Pace, decode_file, hear_file, tired_batteries};
+use sayso_listen::{Clip, Config, Detector, Enrolled, FileHearing, Pace, decode_file, hear_file, tired_batteries};
 use std::io::Write;
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -43,8 +43,8 @@ fn main() {
             decode_file(&path, |b| {
                 let ear = ear.get_or_insert_with(|| {
                     let mut config = Config::new(b.rate, b.channels, pace);
-                    config.keep_glimpses = glimpse_file.is_some();
-                    Ear::with(Arc::clone(&enrolled), config).expect("ear")
+                    config.keep_candidates = glimpse_file.is_some();
+                    Detector::with(Arc::clone(&enrolled), config).expect("ear")
                 });
                 heard.extend(ear.push(b.samples));
                 true

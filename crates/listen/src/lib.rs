@@ -1,39 +1,35 @@
-//! What can be heard: clips, the engine that finds them replayed, checks of clips, trends of speed.
+//! What can be heard: clips, the detector that finds them replayed, checks of clips, trends of speed.
+//!
+//! `io` (files, streams, clips) and `dsp` (resampling, short-time spectra) carry three looks, each seeing fewer candidates
+//! at more cost: `search` (template bank on a whitened spectrogram, peak picking), `verify` (coherence with the clip) and
+//! `decide` (rejection cascade, logistic classifier, non-maximum suppression, priors). `battery` reads many presses.
 
-mod check;
-mod clip;
-mod closer;
-mod coherence;
-mod correlate;
-mod decode;
-mod drift;
-mod ear;
+mod battery;
+mod clip_check;
+mod clip_spectrogram;
+mod decide;
+mod detection;
+mod detector;
+mod dsp;
+mod enrolled;
 mod error;
-mod file;
-mod judge;
-mod lanes;
-mod listener;
-mod pcm;
-mod phases;
-mod picture;
-mod settle;
-mod sinc;
-mod sketch;
-mod spectra;
-mod trends;
-mod turns;
-mod wav;
-mod whitened;
+mod file_detection;
+mod io;
+mod pipeline;
+mod search;
+mod verify;
 
-pub use check::{ADVISED_S, ClipReport, Finding, LOUDNESS_APART, check_clips};
-pub use clip::Clip;
-pub use decode::{SoundBlock, SoundInfo, decode_bytes, decode_file};
-pub use ear::{Config, Ear, Enrolled, Glimpse, Heard, Pace};
+pub use battery::drift::SpeedAt;
+pub use battery::silent::{HeardDays, SilentWord, silent_words};
+pub use battery::tired::{TiredBattery, tired_among, tired_batteries, tired_battery};
+pub use clip_check::{ADVISED_S, ClipReport, Finding, LOUDNESS_APART, check_clips};
+pub use clip_spectrogram::{Picture, picture};
+pub use detection::{Candidate, Detection};
+pub use detector::{Config, Detector};
+pub use enrolled::{Enrolled, Pace};
 pub use error::ListenError;
-pub use file::{Checkpoint, FileHearing, Progress, hear_file};
-pub use pcm::{PcmFormat, PcmReader, UnknownPcm};
-pub use picture::{Picture, picture};
-pub use trends::{
-    HeardDays, SilentWord, SpeedAt, TiredBattery, silent_words, tired_among, tired_batteries, tired_battery,
-};
-pub use wav::wav;
+pub use file_detection::{Checkpoint, FileHearing, Progress, hear_file};
+pub use io::clip::Clip;
+pub use io::decode::{SoundBlock, SoundInfo, decode_bytes, decode_file};
+pub use io::pcm::{PcmFormat, PcmReader, UnknownPcm};
+pub use io::wav::wav;

@@ -1,7 +1,7 @@
 //! Tired batteries on simulated households with known truth, over thousands of stretches of sound.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-use sayso_listen::{Heard, tired_batteries};
+use sayso_listen::{Detection, tired_batteries};
 
 /// A small repeatable source of chance (xorshift).
 struct Chance(u64);
@@ -35,7 +35,7 @@ struct Kind {
 }
 
 /// Three minutes of 3 to 20 buttons, each pressed 1 to 8 times on average; button 0 slows by 3.5 % if `tired`.
-fn stretch(chance: &mut Chance, kind: Kind, tired: bool) -> (Vec<Heard>, usize) {
+fn stretch(chance: &mut Chance, kind: Kind, tired: bool) -> (Vec<Detection>, usize) {
     let words = 3 + (chance.uniform() * 18.0) as usize;
     let rate = 1.0 + 7.0 * chance.uniform();
     let (mut heard, mut of_tired) = (Vec::new(), 0);
@@ -49,7 +49,14 @@ fn stretch(chance: &mut Chance, kind: Kind, tired: bool) -> (Vec<Heard>, usize) 
             let speed =
                 if wrong { 0.94 + 0.12 * chance.uniform() } else { base - slowing * t / 180.0 + kind.spread * noise };
             let confidence = 1.0 - 0.05 * chance.uniform().powi(4);
-            heard.push(Heard { word: format!("word {w}"), onset_s: t, confidence, speed, level_db: -20.0, share: 1.0 });
+            heard.push(Detection {
+                word: format!("word {w}"),
+                onset_s: t,
+                confidence,
+                speed,
+                level_db: -20.0,
+                share: 1.0,
+            });
             of_tired += usize::from(w == 0);
             t -= (1.0 - chance.uniform()).ln() * 180.0 / rate;
         }

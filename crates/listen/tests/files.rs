@@ -6,8 +6,8 @@ mod common;
 use common::{RATE, clips, say, scene};
 use proptest::prelude::*;
 use sayso_listen::{
-    Checkpoint, Clip, Config, Ear, Enrolled, FileHearing, Finding, Heard, Pace, PcmFormat, PcmReader, check_clips,
-    decode_bytes, decode_file, hear_file, picture,
+    Checkpoint, Clip, Config, Detection, Detector, Enrolled, FileHearing, Finding, Pace, PcmFormat, PcmReader,
+    check_clips, decode_bytes, decode_file, hear_file, picture,
 };
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -57,7 +57,7 @@ fn long_scene() -> Vec<f32> {
     sound
 }
 
-fn same(a: &[Heard], b: &[Heard]) {
+fn same(a: &[Detection], b: &[Detection]) {
     assert_eq!(a.len(), b.len(), "{a:#?}\n{b:#?}");
     for (x, y) in a.iter().zip(b) {
         assert_eq!(x.word, y.word);
@@ -70,7 +70,7 @@ fn a_file_on_two_threads_gives_what_streaming_gives_and_can_be_resumed() {
     let sound = long_scene();
     let file = Temporary::new("long.wav", &wav(&sound));
     let enrolled = Arc::new(Enrolled::new(&clips(6), Pace::File).unwrap());
-    let mut ear = Ear::with(Arc::clone(&enrolled), Config::new(RATE as u32, 1, Pace::File)).unwrap();
+    let mut ear = Detector::with(Arc::clone(&enrolled), Config::new(RATE as u32, 1, Pace::File)).unwrap();
     let mut streamed = Vec::new();
     decode_file(&file.0, |b| {
         streamed.extend(ear.push(b.samples));
@@ -212,7 +212,7 @@ fn no_byte_of_a_wav_header_makes_it_panic() {
 
 #[test]
 fn a_stream_of_rubbish_floats_gives_no_press_and_no_panic() {
-    let mut ear = Ear::new(&clips(2), Config::new(16_000, 1, Pace::Live)).unwrap();
+    let mut ear = Detector::new(&clips(2), Config::new(16_000, 1, Pace::Live)).unwrap();
     let odd = [f32::NAN, f32::INFINITY, -1e30, 1e30, 0.0, f32::MIN_POSITIVE];
     let sound: Vec<f32> = (0..160_000).map(|i| odd[i * 7 % 6]).collect();
     assert!(ear.push(&sound).is_empty());

@@ -7,7 +7,7 @@ mod encoded;
 
 use common::{RATE, clips, replay, scene};
 use encoded::{Wav, flac, mp3, ogg, wav};
-use sayso_listen::{Config, Ear, Enrolled, Heard, Pace, SoundInfo, decode_bytes};
+use sayso_listen::{Config, Detection, Detector, Enrolled, Pace, SoundInfo, decode_bytes};
 use std::sync::{Arc, OnceLock};
 
 fn enrolled() -> Arc<Enrolled> {
@@ -15,11 +15,11 @@ fn enrolled() -> Arc<Enrolled> {
     Arc::clone(CLIPS.get_or_init(|| Arc::new(Enrolled::new(&clips(6), Pace::File).unwrap())))
 }
 
-fn hear(bytes: Vec<u8>) -> (Vec<Heard>, SoundInfo) {
+fn hear(bytes: Vec<u8>) -> (Vec<Detection>, SoundInfo) {
     let (mut ear, mut heard) = (None, Vec::new());
     let info = decode_bytes(bytes, |b| {
         let ear =
-            ear.get_or_insert_with(|| Ear::with(enrolled(), Config::new(b.rate, b.channels, Pace::File)).unwrap());
+            ear.get_or_insert_with(|| Detector::with(enrolled(), Config::new(b.rate, b.channels, Pace::File)).unwrap());
         heard.extend(ear.push(b.samples));
         true
     })
@@ -40,7 +40,7 @@ fn sound(rate: u32, channels: u16) -> (Vec<f32>, Vec<(u64, f64, f64)>) {
 
 /// Every press and nothing else, within `late` seconds; returns how late they were on average, and the largest deviation.
 #[track_caller]
-fn all(name: &str, heard: &[Heard], truth: &[(u64, f64, f64)], late: f64) -> (f64, f64) {
+fn all(name: &str, heard: &[Detection], truth: &[(u64, f64, f64)], late: f64) -> (f64, f64) {
     let off: Vec<f64> = truth
         .iter()
         .map(|(w, at, speed)| {

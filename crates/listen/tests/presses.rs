@@ -4,17 +4,17 @@
 mod common;
 
 use common::{RATE, add, bed, clips, machine, replay, room, say, scene};
-use sayso_listen::{Clip, Config, Ear, Enrolled, Heard, Pace, tired_batteries};
+use sayso_listen::{Clip, Config, Detection, Detector, Enrolled, Pace, tired_batteries};
 use std::sync::Arc;
 
-fn hear(sound: &[f32], pace: Pace, block: usize) -> Vec<Heard> {
-    let mut ear = Ear::new(&clips(6), Config::new(RATE as u32, 1, pace)).unwrap();
-    let mut heard: Vec<Heard> = sound.chunks(block).flat_map(|b| ear.push(b)).collect();
+fn hear(sound: &[f32], pace: Pace, block: usize) -> Vec<Detection> {
+    let mut ear = Detector::new(&clips(6), Config::new(RATE as u32, 1, pace)).unwrap();
+    let mut heard: Vec<Detection> = sound.chunks(block).flat_map(|b| ear.push(b)).collect();
     heard.extend(ear.finish().0);
     heard
 }
 
-fn assert_all_found(heard: &[Heard], truth: &[(u64, f64, f64)]) {
+fn assert_all_found(heard: &[Detection], truth: &[(u64, f64, f64)]) {
     for (w, at, speed) in truth {
         let found = heard.iter().find(|h| h.word == format!("word {w}") && (h.onset_s - at).abs() < 0.05);
         let found = found.unwrap_or_else(|| panic!("word {w} at {at} missing in {heard:#?}"));
@@ -42,7 +42,7 @@ fn the_size_of_blocks_changes_nothing() {
 fn live_and_file_agree_and_live_is_soon() {
     let (sound, truth) = scene(0.004);
     let file = hear(&sound, Pace::File, 4000);
-    let mut ear = Ear::new(&clips(6), Config::new(RATE as u32, 1, Pace::Live)).unwrap();
+    let mut ear = Detector::new(&clips(6), Config::new(RATE as u32, 1, Pace::Live)).unwrap();
     let mut live = Vec::new();
     for (i, block) in sound.chunks(RATE / 50).enumerate() {
         for h in ear.push(block) {
@@ -66,7 +66,7 @@ fn every_rate_and_stereo_hear_the_same_presses() {
     for rate in [8000usize, 22_050, 48_000] {
         let y = replay(&sound, RATE as f64 / rate as f64);
         let stereo: Vec<f32> = y.iter().flat_map(|v| [1.2 * v, 0.8 * v]).collect();
-        let mut ear = Ear::new(&clips(6), Config::new(rate as u32, 2, Pace::File)).unwrap();
+        let mut ear = Detector::new(&clips(6), Config::new(rate as u32, 2, Pace::File)).unwrap();
         let mut heard = ear.push(&stereo);
         heard.extend(ear.finish().0);
         assert_all_found(&heard, &truth);
@@ -75,7 +75,7 @@ fn every_rate_and_stereo_hear_the_same_presses() {
 
 #[test]
 fn a_gap_keeps_later_onsets_true() {
-    let mut ear = Ear::new(&clips(6), Config::new(RATE as u32, 1, Pace::File)).unwrap();
+    let mut ear = Detector::new(&clips(6), Config::new(RATE as u32, 1, Pace::File)).unwrap();
     let mut sound = bed(6, 0.004, 3);
     add(&mut sound, &room(&say(2, 0), 0.3, 2), 2.0, 0.3);
     let mut heard = ear.push(&sound);
@@ -115,7 +115,7 @@ fn an_hour_of_dull_sounds_holds_no_press() {
         },
     ];
     for (n, sound) in sounds.into_iter().enumerate() {
-        let mut ear = Ear::with(Arc::clone(&enrolled), Config::new(RATE as u32, 1, Pace::File)).unwrap();
+        let mut ear = Detector::with(Arc::clone(&enrolled), Config::new(RATE as u32, 1, Pace::File)).unwrap();
         let mut heard = Vec::new();
         // A quarter of an hour of each makes the hour.
         for s in 0..900 {
@@ -135,7 +135,7 @@ fn odd_enrolments_are_refused_in_words() {
     assert!(text.contains("saga") && text.contains("9.00 s"), "{text}");
     assert!(Clip::from_samples("hush", vec![0.0; RATE], RATE as u32).is_err());
     assert!(Clip::from_samples("odd", vec![0.1; RATE], 7).is_err());
-    assert!(Ear::new(&clips(1), Config::new(48_000, 0, Pace::Live)).is_err());
+    assert!(Detector::new(&clips(1), Config::new(48_000, 0, Pace::Live)).is_err());
 }
 
 /// Seconds from a press's end to its event, at most, for a clip of this length among short ones.
@@ -148,7 +148,7 @@ fn latest(seconds: f64) -> f64 {
     for (at, speed) in [(1.0, 1.0), (6.5, 1.03), (12.0, 0.96), (17.5, 1.003)] {
         add(&mut sound, &room(&replay(&long, speed), 0.35, 6), at, 0.3);
     }
-    let mut ear = Ear::new(&enrolled, Config::new(RATE as u32, 1, Pace::Live)).unwrap();
+    let mut ear = Detector::new(&enrolled, Config::new(RATE as u32, 1, Pace::Live)).unwrap();
     let (mut worst, mut n) = (0.0f64, 0);
     for (i, block) in sound.chunks(RATE / 50).enumerate() {
         for h in ear.push(block) {

@@ -7,7 +7,7 @@
 mod common;
 
 use common::{RATE, add, clips, replay, room};
-use sayso_listen::{Clip, Config, Ear, Heard, Pace, decode_file};
+use sayso_listen::{Clip, Config, Detection, Detector, Pace, decode_file};
 use std::path::{Path, PathBuf};
 
 const PACKAGE: &str = "/usr/share/asterisk/sounds";
@@ -47,9 +47,9 @@ fn sound(path: &Path) -> Vec<f32> {
     replay(&all, f64::from(rate) / RATE as f64)
 }
 
-fn hear(clips: &[Clip], sound: impl Iterator<Item = Vec<f32>>) -> (Vec<Heard>, f64) {
-    let mut ear = Ear::new(clips, Config::new(RATE as u32, 1, Pace::File)).unwrap();
-    let mut heard: Vec<Heard> = sound.flat_map(|s| ear.push(&s)).collect();
+fn hear(clips: &[Clip], sound: impl Iterator<Item = Vec<f32>>) -> (Vec<Detection>, f64) {
+    let mut ear = Detector::new(clips, Config::new(RATE as u32, 1, Pace::File)).unwrap();
+    let mut heard: Vec<Detection> = sound.flat_map(|s| ear.push(&s)).collect();
     let seconds = ear.position_s();
     heard.extend(ear.finish().0);
     (heard, seconds)

@@ -8,7 +8,7 @@ mod encoded;
 use common::{RATE, add, bed, clips, replay, room, say};
 use encoded::{flac, mp3, ogg};
 use proptest::prelude::*;
-use sayso_listen::{Config, Ear, Enrolled, Heard, Pace, PcmFormat, PcmReader, decode_bytes};
+use sayso_listen::{Config, Detection, Detector, Enrolled, Pace, PcmFormat, PcmReader, decode_bytes};
 use std::sync::{Arc, OnceLock};
 
 fn enrolled() -> Arc<Enrolled> {
@@ -16,8 +16,8 @@ fn enrolled() -> Arc<Enrolled> {
     Arc::clone(CLIPS.get_or_init(|| Arc::new(Enrolled::new(&clips(6), Pace::Live).unwrap())))
 }
 
-fn ear(rate: u32, channels: u16) -> Ear {
-    Ear::with(enrolled(), Config::new(rate, channels, Pace::Live)).unwrap()
+fn ear(rate: u32, channels: u16) -> Detector {
+    Detector::with(enrolled(), Config::new(rate, channels, Pace::Live)).unwrap()
 }
 
 /// Sound, and word, onset, end and speed of each press.
@@ -39,7 +39,7 @@ fn minutes() -> &'static Minutes {
     })
 }
 
-fn has(heard: &[Heard], w: u64, at: f64) -> Option<&Heard> {
+fn has(heard: &[Detection], w: u64, at: f64) -> Option<&Detection> {
     heard.iter().find(|h| h.word == format!("word {w}") && (h.onset_s - at).abs() < 0.03)
 }
 
@@ -48,7 +48,7 @@ fn a_clock_that_runs_off_by_200_parts_in_a_million_is_followed() {
     let (sound, truth) = minutes();
     for clock in [1.0002, 0.9998] {
         let mut ear = ear(RATE as u32, 1);
-        let mut heard: Vec<Heard> = replay(sound, clock).chunks(320).flat_map(|b| ear.push(b)).collect();
+        let mut heard: Vec<Detection> = replay(sound, clock).chunks(320).flat_map(|b| ear.push(b)).collect();
         heard.extend(ear.finish().0);
         for (w, at, _, speed) in truth {
             // At the end of three minutes the clocks are 36 ms apart: onsets are those of the stream's own.
@@ -98,7 +98,7 @@ fn disturbed(fate: Fate, every: usize, length: usize) -> (usize, usize) {
             whole += 1;
             assert!(found.is_some(), "word {w} at {true_at} after {shift} samples: {heard:#?}");
         }
-        let near = |h: &&Heard| h.word == format!("word {w}") && (h.onset_s - true_at).abs() < 1.0;
+        let near = |h: &&Detection| h.word == format!("word {w}") && (h.onset_s - true_at).abs() < 1.0;
         matched += heard.iter().filter(near).count();
     }
     (whole, heard.len() - matched)

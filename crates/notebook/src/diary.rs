@@ -1,7 +1,7 @@
 //! Heard presses into the log, each once however often its sound is heard.
 
 use crate::vocabulary::Listened;
-use sayso_listen::Heard;
+use sayso_listen::Detection;
 use sayso_model::{
     Accident, AnimalId, Body, Event, EventId, HomeId, Moment, Press, PressedBy, Probability, Problems, Ratio,
     SessionId, Source, Story, WordId,
@@ -65,7 +65,7 @@ impl Diary {
         words: &BTreeMap<String, Listened>,
         origin: &str,
         began: Moment,
-        heard: &[Heard],
+        heard: &[Detection],
         now: Moment,
     ) -> Result<Vec<Option<Event>>, NotLogged> {
         let mut entries = Vec::new();
@@ -100,7 +100,7 @@ impl Diary {
         Ok(entries)
     }
 
-    fn event(&self, story: &Story, id: EventId, at: Moment, word: WordId, h: &Heard, now: Moment) -> Event {
+    fn event(&self, story: &Story, id: EventId, at: Moment, word: WordId, h: &Detection, now: Moment) -> Event {
         Event {
             id,
             home: self.home,

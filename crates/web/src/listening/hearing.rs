@@ -2,7 +2,7 @@
 
 use super::message::{Begin, HeardPress, ToPage};
 use crate::error::Error;
-use sayso_listen::{Config, Ear, Enrolled, Heard, ListenError, Pace, wav};
+use sayso_listen::{Config, Detection, Detector, Enrolled, ListenError, Pace, wav};
 use sayso_model::{AnimalId, EventId, HomeId, Moment, Story};
 use sayso_notebook::{Diary, Listened, NoVocabulary, NotLogged, UNSURE, vocabulary};
 use sayso_store::Store;
@@ -21,7 +21,7 @@ const MARGIN_S: f64 = 0.25;
 
 /// A stream being heard.
 pub struct Hearing {
-    ear: Ear,
+    ear: Detector,
     enrolled: Arc<Enrolled>,
     config: Config,
     words: BTreeMap<String, Listened>,
@@ -33,7 +33,7 @@ pub struct Hearing {
     /// Position of the next frame; none before the first.
     next: Option<u64>,
     /// Heard, not yet in the log; onsets from the stream's beginning.
-    waiting: Vec<Heard>,
+    waiting: Vec<Detection>,
     recent: VecDeque<i16>,
     /// Whether pieces around unsure presses are kept.
     pub keep_unsure: bool,
@@ -147,9 +147,9 @@ impl Hearing {
         Ok(())
     }
 
-    fn hold(&mut self, heard: Vec<Heard>) {
+    fn hold(&mut self, heard: Vec<Detection>) {
         let base_s = self.base as f64 / f64::from(self.config.rate);
-        self.waiting.extend(heard.into_iter().map(|h| Heard { onset_s: h.onset_s + base_s, ..h }));
+        self.waiting.extend(heard.into_iter().map(|h| Detection { onset_s: h.onset_s + base_s, ..h }));
     }
 
     fn remember(&mut self, samples: impl Iterator<Item = i16>) {
@@ -182,7 +182,7 @@ impl Hearing {
         };
         let story = store.story(home).await?;
         let mut told = Vec::new();
-        let known_words: Vec<&Heard> = heard.iter().filter(|h| self.words.contains_key(&h.word)).collect();
+        let known_words: Vec<&Detection> = heard.iter().filter(|h| self.words.contains_key(&h.word)).collect();
         for (h, entry) in known_words.into_iter().zip(entries) {
             let id = entry.as_ref().map(|e| e.id);
             let piece =
@@ -204,7 +204,7 @@ impl Hearing {
     }
 
     /// The sound around a press as a WAV file, as far as it is still held.
-    fn piece(&self, h: &Heard) -> Option<Vec<u8>> {
+    fn piece(&self, h: &Detection) -> Option<Vec<u8>> {
         let rate = f64::from(self.config.rate);
         let held_from = self.next?.checked_sub(self.recent.len() as u64)? as f64;
         let seconds = self.words.get(&h.word)?.seconds / h.speed.max(0.5);
@@ -214,8 +214,8 @@ impl Hearing {
     }
 }
 
-fn ear(enrolled: &Arc<Enrolled>, config: Config) -> Result<Ear, Error> {
-    Ear::with(Arc::clone(enrolled), config).map_err(|e: ListenError| Error::BadRequest(e.to_string()))
+fn ear(enrolled: &Arc<Enrolled>, config: Config) -> Result<Detector, Error> {
+    Detector::with(Arc::clone(enrolled), config).map_err(|e: ListenError| Error::BadRequest(e.to_string()))
 }
 
 /// A piece that cannot be kept loses nothing but itself; the press is in the log.
@@ -270,8 +270,8 @@ mod tests {
         (store, home, word)
     }
 
-    fn heard(word: WordId, onset_s: f64, confidence: f64) -> Heard {
-        Heard { word: word.to_string(), onset_s, confidence, speed: 1.0, level_db: -20.0, share: 1.0 }
+    fn heard(word: WordId, onset_s: f64, confidence: f64) -> Detection {
+        Detection { word: word.to_string(), onset_s, confidence, speed: 1.0, level_db: -20.0, share: 1.0 }
     }
 
     #[tokio::test]

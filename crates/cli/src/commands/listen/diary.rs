@@ -3,7 +3,7 @@
 use super::vocabulary::Vocabulary;
 use crate::commands::serve::now;
 use crate::error::CliError;
-use sayso_listen::Heard;
+use sayso_listen::Detection;
 use sayso_model::Moment;
 use sayso_notebook::{Notebook, animal_named};
 use tokio::runtime::Handle;
@@ -38,7 +38,7 @@ impl<'a> Diary<'a> {
         vocabulary: &Vocabulary,
         origin: &str,
         began: Moment,
-        heard: &[Heard],
+        heard: &[Detection],
     ) -> Result<Kept, CliError> {
         let kept = self.diary.keep(&self.notebook.store, &vocabulary.known, origin, began, heard, now());
         let entries = Handle::current().block_on(kept).map_err(|e| CliError::said(e.to_string()))?;

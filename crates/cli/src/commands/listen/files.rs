@@ -2,7 +2,7 @@
 
 use super::Run;
 use crate::error::CliError;
-use sayso_listen::{Checkpoint, FileHearing, Heard, Progress, hear_file};
+use sayso_listen::{Checkpoint, Detection, FileHearing, Progress, hear_file};
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 use std::fs::File;
@@ -23,7 +23,7 @@ struct Stored {
 }
 
 pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
-    let scene = path.file_stem().map(|s| s.to_string_lossy().into_owned()).unwrap_or_default();
+    let name = path.file_stem().map(|s| s.to_string_lossy().into_owned()).unwrap_or_default();
     let mut how = FileHearing::default();
     how.least_confidence = run.args.least.unwrap_or(how.least_confidence);
     how.threads = run.args.threads.map_or(how.threads, |n| usize::from(n.get()));
@@ -39,7 +39,7 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
             )));
         }
         eprintln!(
-            "{scene}: going on at {:.0} s; what was heard before is not printed again",
+            "{name}: going on at {:.0} s; what was heard before is not printed again",
             stored.checkpoint.done_s()
         );
         how.resume = Some(stored.checkpoint);
@@ -49,7 +49,7 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
     let (mut printed, mut wrong, mut last_line) = (0, None, None::<Instant>);
     let heard = hear_file(path, &enrolled, &how, |news: Progress| {
         let took = (|| {
-            run.print(&scene, began, news.heard)?;
+            run.print(&name, began, news.heard)?;
             printed += news.heard.len();
             if let (Some(file), Some(sound)) = (&run.args.checkpoint, &hash) {
                 // The log first: what a checkpoint has passed is never heard again.
@@ -59,7 +59,7 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
             if last_line.is_none_or(|l| l.elapsed() >= QUIET) {
                 last_line = Some(Instant::now());
                 eprintln!(
-                    "{scene}: {:.0} % read, {:.0} s examined, {printed} presses",
+                    "{name}: {:.0} % read, {:.0} s examined, {printed} presses",
                     100.0 * news.share,
                     news.checkpoint.done_s()
                 );
@@ -74,10 +74,10 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
     }
     let (heard, info) = heard.map_err(|e| CliError::said(e.to_string()))?;
     if info.damaged > 0 {
-        eprintln!("{scene}: {} damaged parts were left out; times after them may be early", info.damaged);
+        eprintln!("{name}: {} damaged parts were left out; times after them may be early", info.damaged);
     }
     let rest = heard.get(printed..).unwrap_or_default();
-    run.print(&scene, began, rest)?;
+    run.print(&name, began, rest)?;
     if let Some(sound) = &hash {
         // Without a checkpoint nothing is logged before the whole file was heard.
         log(run, sound, if run.args.checkpoint.is_some() { rest } else { &heard })?;
@@ -93,7 +93,7 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
     Ok(())
 }
 
-fn log(run: &mut Run, sound: &str, heard: &[Heard]) -> Result<(), CliError> {
+fn log(run: &mut Run, sound: &str, heard: &[Detection]) -> Result<(), CliError> {
     if let (Some(diary), Some(began)) = (&mut run.diary, run.args.started_at) {
         let kept = diary.keep(&run.vocabulary, sound, began, heard)?;
         run.told.kept(kept);

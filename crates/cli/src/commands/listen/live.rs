@@ -4,19 +4,20 @@ use super::{Run, stream};
 use crate::commands::serve::now;
 use crate::error::CliError;
 use crate::microphone::{Microphone, Sound};
-use sayso_listen::{Config, Ear, Pace};
+use sayso_listen::{Config, Detector, Pace};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::time::Duration;
 
-/// Name of the scene in what is printed.
-const SCENE: &str = "microphone";
+/// Name of the sound in what is printed.
+const SOUND: &str = "microphone";
 
 pub fn hear(run: &mut Run) -> Result<(), CliError> {
     let mut microphone = Microphone::open()?;
     let mut config = Config::new(microphone.rate, microphone.channels, Pace::Live);
     config.least_confidence = run.args.least.unwrap_or(config.least_confidence);
-    let mut ear = Ear::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(|e| CliError::said(e.to_string()))?;
+    let mut ear =
+        Detector::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(|e| CliError::said(e.to_string()))?;
     let stop = stopped();
     eprintln!(
         "Listening through \"{}\" ({} Hz, {} channels) for {} words. The sound is not kept. Ctrl-C ends it.",
@@ -44,11 +45,11 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
                 break;
             }
         };
-        stream::take(run, SCENE, began.unwrap_or_else(now), &heard)?;
+        stream::take(run, SOUND, began.unwrap_or_else(now), &heard)?;
     }
     let seconds = ear.position_s();
     let (last, _) = ear.finish();
-    stream::take(run, SCENE, began.unwrap_or_else(now), &last)?;
+    stream::take(run, SOUND, began.unwrap_or_else(now), &last)?;
     run.told.listened(seconds);
     if missed > 0 {
         let s = missed as f64 / f64::from(microphone.rate);

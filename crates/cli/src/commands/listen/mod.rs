@@ -12,7 +12,7 @@ use crate::args::Listening;
 use crate::error::CliError;
 use crate::out::say;
 use diary::Diary;
-use sayso_listen::{Heard, Pace};
+use sayso_listen::{Detection, Pace};
 use sayso_model::Moment;
 use serde::Serialize;
 use std::path::Path;
@@ -23,7 +23,7 @@ use vocabulary::Vocabulary;
 /// One press, as printed.
 #[derive(Serialize)]
 struct Line<'a> {
-    scene: &'a str,
+    sound: &'a str,
     word: &'a str,
     onset_s: f64,
     confidence: f64,
@@ -41,10 +41,10 @@ struct Run<'a> {
 }
 
 impl Run<'_> {
-    fn print(&self, scene: &str, began: Option<Moment>, heard: &[Heard]) -> Result<(), CliError> {
+    fn print(&self, sound: &str, began: Option<Moment>, heard: &[Detection]) -> Result<(), CliError> {
         for h in heard {
             let line = Line {
-                scene,
+                sound,
                 word: self.vocabulary.says(&h.word),
                 onset_s: (h.onset_s * 1e4).round() / 1e4,
                 confidence: (h.confidence * 1e4).round() / 1e4,

@@ -3,15 +3,15 @@
 use super::Run;
 use crate::commands::serve::now;
 use crate::error::CliError;
-use sayso_listen::{Config, Ear, Heard, Pace, PcmReader};
+use sayso_listen::{Config, Detection, Detector, Pace, PcmReader};
 use sayso_model::Moment;
 use std::io::{ErrorKind, Read};
 use std::sync::Arc;
 
 /// Bytes asked for at once; what comes may be less.
 const BLOCK: usize = 1 << 14;
-/// Name of the scene in what is printed.
-const SCENE: &str = "standard input";
+/// Name of the sound in what is printed.
+const SOUND: &str = "standard input";
 
 pub fn hear(run: &mut Run) -> Result<(), CliError> {
     let Some(format) = run.args.pcm else { return Err(CliError::said("say --pcm for standard input")) };
@@ -19,7 +19,8 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
     if let Some(least) = run.args.least {
         config.least_confidence = least;
     }
-    let mut ear = Ear::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(|e| CliError::said(e.to_string()))?;
+    let mut ear =
+        Detector::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(|e| CliError::said(e.to_string()))?;
     let (mut reader, mut samples, mut bytes) = (PcmReader::new(format), Vec::new(), vec![0u8; BLOCK]);
     let mut input = std::io::stdin().lock();
     let mut began = run.args.started_at;
@@ -35,7 +36,7 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
         samples.clear();
         reader.push(&bytes[..n], &mut samples);
         let heard = ear.push(&samples);
-        take(run, SCENE, began, &heard)?;
+        take(run, SOUND, began, &heard)?;
     }
     if reader.left_over() > 0 {
         eprintln!("standard input ended within a sample: cut off, or not {:?}?", format);
@@ -43,18 +44,18 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
     let began = began.unwrap_or_else(now);
     let seconds = ear.position_s();
     let (last, _) = ear.finish();
-    take(run, SCENE, began, &last)?;
+    take(run, SOUND, began, &last)?;
     run.told.listened(seconds);
     Ok(())
 }
 
 /// Prints, logs and counts presses of a stream that began at `began`.
-pub(super) fn take(run: &mut Run, scene: &str, began: Moment, heard: &[Heard]) -> Result<(), CliError> {
+pub(super) fn take(run: &mut Run, sound: &str, began: Moment, heard: &[Detection]) -> Result<(), CliError> {
     if heard.is_empty() {
         return Ok(());
     }
     let shown = run.args.log || run.args.microphone || run.args.started_at.is_some();
-    run.print(scene, shown.then_some(began), heard)?;
+    run.print(sound, shown.then_some(began), heard)?;
     if let Some(diary) = &mut run.diary {
         // A stream has no hash before its end; it is known by when it began.
         let kept = diary.keep(&run.vocabulary, &format!("stream {began}"), began, heard)?;

@@ -4,7 +4,7 @@ use super::diary::Kept;
 use super::vocabulary::Vocabulary;
 use sayso_advisor::Sums;
 use sayso_advisor::buttons::{advice, battery_caution, buttons};
-use sayso_listen::{Heard, TiredBattery, tired_batteries};
+use sayso_listen::{Detection, TiredBattery, tired_batteries};
 use sayso_model::{Moment, Story};
 use std::collections::BTreeMap;
 
@@ -24,7 +24,7 @@ impl Told {
     }
 
     /// These presses were heard.
-    pub fn heard(&mut self, heard: &[Heard]) {
+    pub fn heard(&mut self, heard: &[Detection]) {
         for h in heard {
             *self.counts.entry(h.word.clone()).or_default() += 1;
         }
@@ -38,7 +38,7 @@ impl Told {
     }
 
     /// Batteries that tired within one file.
-    pub fn batteries(&mut self, vocabulary: &Vocabulary, heard: &[Heard]) {
+    pub fn batteries(&mut self, vocabulary: &Vocabulary, heard: &[Detection]) {
         self.batteries.extend(
             tired_batteries(heard).into_iter().map(|t| TiredBattery { word: vocabulary.says(&t.word).to_owned(), ..t }),
         );

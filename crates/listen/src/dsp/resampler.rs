@@ -4,7 +4,7 @@
 //! J. F. Kaiser (1974). Both directions are plain finite sums, so a sample depends on its neighbours only and
 //! never on how the sound was cut into blocks.
 
-use crate::lanes::wide;
+use crate::dsp::simd::wide;
 use std::f64::consts::PI;
 
 /// Samples per second inside the engine. Small buttons keep little above 4 kHz, so half of that rate would lose
@@ -147,14 +147,14 @@ pub(crate) fn to_engine_rate(samples: &[f32], rate: usize) -> Vec<f32> {
     out
 }
 
-/// A table of interpolation taps for [`Warper::warp`]: 512 fractions of a sample.
-pub(crate) struct Warper {
+/// A table of interpolation taps for [`SpeedResampler::resample`]: 512 fractions of a sample.
+pub(crate) struct SpeedResampler {
     taps: Vec<f32>,
 }
 
 const FRACTIONS: usize = 512;
 
-impl Warper {
+impl SpeedResampler {
     pub(crate) fn new() -> Self {
         let mut taps = Vec::with_capacity((FRACTIONS + 1) * 2 * HALF);
         for f in 0..=FRACTIONS {
@@ -165,7 +165,7 @@ impl Warper {
     }
 
     /// The sound replayed at `speed` (1.04 = 4 % fast, so shorter and higher), at the same sample rate.
-    pub(crate) fn warp(&self, x: &[f32], speed: f64) -> Vec<f32> {
+    pub(crate) fn resample(&self, x: &[f32], speed: f64) -> Vec<f32> {
         let n = (x.len() as f64 / speed) as usize;
         let mut padded = vec![0.0; HALF];
         padded.extend_from_slice(x);
@@ -225,7 +225,7 @@ mod tests {
 
     #[test]
     fn a_faster_replay_is_shorter_and_higher() {
-        let y = Warper::new().warp(&tone(1000.0, RATE, RATE), 1.02);
+        let y = SpeedResampler::new().resample(&tone(1000.0, RATE, RATE), 1.02);
         let want = tone(1020.0, RATE, RATE);
         assert_eq!(y.len(), 7843);
         assert!((100..7700).all(|i| (y[i] - want[i]).abs() < 5e-3));

@@ -9,7 +9,7 @@ fn hann(n: usize) -> Vec<f32> {
 }
 
 /// Plan, window and working room for frames of one length, and the bins kept.
-pub(crate) struct Spectra {
+pub(crate) struct Stft {
     fft: Arc<dyn RealToComplex<f32>>,
     window: Vec<f32>,
     low: usize,
@@ -19,7 +19,7 @@ pub(crate) struct Spectra {
     scratch: Vec<Complex<f32>>,
 }
 
-impl Spectra {
+impl Stft {
     pub(crate) fn new(length: usize, low: usize, bins: usize) -> Self {
         let fft = RealFftPlanner::new().plan_fft_forward(length);
         let (input, output, scratch) = (fft.make_input_vec(), fft.make_output_vec(), fft.make_scratch_vec());

@@ -1,12 +1,15 @@
 //! The few inner loops that take nearly all the time, compiled for the widest vectors the machine has.
 
+/// Values worked on together where a loop is written for vectors.
+pub(crate) const LANES: usize = 8;
+
 /// Runs a loop with every vector instruction this processor offers.
 #[inline(always)]
 pub(crate) fn wide<R>(work: impl FnOnce() -> R) -> R {
     pulp::Arch::new().dispatch(work)
 }
 
-/// Runs hand-written vector work on vectors of at most eight lanes.
+/// Runs hand-written vector work on vectors of at most [`LANES`] lanes.
 #[inline(always)]
 pub(crate) fn on_vectors<W: pulp::WithSimd>(work: W) -> W::Output {
     #[cfg(any(target_arch = "x86", target_arch = "x86_64"))]
@@ -31,46 +34,6 @@ pub(crate) fn ln(x: f32) -> f32 {
         * (1.442_501_7
             + m * (-0.717_668_1 + m * (0.455_747_4 + m * (-0.274_832_3 + m * (0.119_381_4 - m * 0.025_125_6)))));
     (exponent as f32 + p) * std::f32::consts::LN_2
-}
-
-/// Rows of equal width in the order of time, of which old ones are forgotten.
-#[derive(Debug, Clone)]
-pub(crate) struct Rows {
-    width: usize,
-    first: u64,
-    data: Vec<f32>,
-}
-
-impl Rows {
-    pub(crate) fn new(width: usize, first: u64) -> Self {
-        Self { width, first, data: Vec::new() }
-    }
-
-    pub(crate) fn first(&self) -> u64 {
-        self.first
-    }
-
-    pub(crate) fn end(&self) -> u64 {
-        self.first + (self.data.len() / self.width) as u64
-    }
-
-    pub(crate) fn row(&self, index: u64) -> &[f32] {
-        let at = (index - self.first) as usize * self.width;
-        &self.data[at..at + self.width]
-    }
-
-    pub(crate) fn push(&mut self, row: &[f32]) {
-        self.data.extend_from_slice(row);
-    }
-
-    /// Forgets rows before `index`, in lumps so that the copying stays small.
-    pub(crate) fn forget_before(&mut self, index: u64) {
-        let old = (index.min(self.end()).saturating_sub(self.first)) as usize;
-        if old * 2 * self.width > self.data.len() {
-            self.data.drain(..old * self.width);
-            self.first += old as u64;
-        }
-    }
 }
 
 #[cfg(test)]

@@ -1,31 +1,16 @@
-//! First look: where might a clip be playing? A whitened narrow-band spectrogram against speed-warped templates.
-//!
-//! Logarithmic magnitudes in 25 Hz bins, less their own recent mean in each bin and less their mean over
-//! neighbouring bins: what is left is the fine pattern of harmonics and noise bursts, which loudness, room colour and
-//! steady noise touch little, and in which the same word said by anyone differs from the recording. Templates are
-//! correlated with it by FFT along time, summed over bins before the one inverse transform.
+//! First look: where might a clip be playing? A bank of speed-warped templates, cross-correlated with the whitened
+//! spectrogram by FFT along time, summed over bins before the one inverse transform.
 
-use crate::correlate::{Correlate, TILE, transform};
-use crate::lanes::{Rows, ln, on_vectors, wide};
-use crate::sinc::{RATE, Warper};
-use crate::spectra::Spectra;
+use crate::dsp::frame_buffer::FrameBuffer;
+use crate::dsp::resampler::{RATE, SpeedResampler};
+use crate::dsp::simd::{on_vectors, wide};
+use crate::dsp::stft::Stft;
+use crate::search::cross_correlation::{CrossCorrelation, TILE, transform};
+use crate::search::whitening::{AROUND, BINS, HOP, LOW, WIDE, WINDOW, Whitener, flatten_neighbours};
 use realfft::num_complex::Complex;
 use realfft::{ComplexToReal, RealFftPlanner, RealToComplex};
 use std::sync::Arc;
 
-pub(crate) const HOP: usize = 80;
-pub(crate) const WINDOW: usize = 320;
-const LOW: usize = 12;
-/// Bins looked at: 300 to 2 900 Hz.
-pub(crate) const BINS: usize = 104;
-const AROUND: usize = 8;
-const WIDE: usize = BINS + 2 * AROUND;
-/// The running mean is kept per group of frames, so that it depends on nothing older than its reach.
-const GROUP: u64 = 8;
-const GROUPS_BEFORE: u64 = 5;
-const GROUPS_AFTER: u64 = 1;
-const LIMIT: f32 = 3.0;
-const FLOOR: f32 = 1e-3;
 /// Longest stretch of a clip the first look compares; the second look sees all of it.
 const LONGEST_S: f64 = 1.2;
 /// Speeds of the templates: 94 to 104 % in steps the 25 Hz bins cannot tell apart.
@@ -33,99 +18,14 @@ pub(crate) const SPEEDS: [f64; 7] = [0.9475, 0.9625, 0.9775, 0.9925, 1.0075, 1.0
 pub(crate) const SLOWEST: f64 = SPEEDS[0];
 pub(crate) const FASTEST: f64 = SPEEDS[SPEEDS.len() - 1];
 
-/// Subtracts from each bin the mean of its neighbours: `WIDE` values in, `BINS` out.
-fn flatten_neighbours(row: &[f32], out: &mut [f32]) {
-    let mut sum: f32 = row[..2 * AROUND].iter().sum();
-    for i in 0..BINS {
-        sum += row[i + 2 * AROUND];
-        out[i] = row[i + AROUND] - sum / (2 * AROUND + 1) as f32;
-        sum -= row[i];
-    }
-}
-
-/// Turns engine-rate sound into whitened rows, one each [`HOP`] samples.
-pub(crate) struct Sketcher {
-    spectra: Spectra,
-    logs: Rows,
-    groups: Rows,
-    pub(crate) rows: Rows,
-    first: u64,
-}
-
-impl Sketcher {
-    /// `first` is the frame to begin with, a multiple of the group length.
-    pub(crate) fn new(first: u64) -> Self {
-        debug_assert!(first.is_multiple_of(GROUP));
-        Self {
-            spectra: Spectra::new(WINDOW, LOW - AROUND, WIDE),
-            logs: Rows::new(WIDE, first),
-            groups: Rows::new(WIDE, first / GROUP),
-            rows: Rows::new(BINS, first),
-            first,
-        }
-    }
-
-    /// Next frame wanted, so `frame * HOP` is the first sample still needed.
-    pub(crate) fn next_frame(&self) -> u64 {
-        self.logs.end()
-    }
-
-    /// Takes the [`WINDOW`] samples of the next frame.
-    pub(crate) fn push(&mut self, x: &[f32]) {
-        let (mut re, mut im) = ([0.0f32; WIDE], [0.0f32; WIDE]);
-        self.spectra.frame(x, &mut re, &mut im);
-        wide(|| {
-            for (a, b) in re.iter_mut().zip(&im) {
-                *a = 0.5 * ln(*a * *a + b * b + FLOOR * FLOOR);
-            }
-        });
-        self.logs.push(&re);
-        if self.logs.end().is_multiple_of(GROUP) {
-            self.close_group();
-        }
-    }
-
-    fn close_group(&mut self) {
-        let group = self.groups.end();
-        let mut sum = [0.0f32; WIDE];
-        for t in group * GROUP..(group + 1) * GROUP {
-            sum.iter_mut().zip(self.logs.row(t)).for_each(|(s, v)| *s += v);
-        }
-        self.groups.push(&sum);
-        if group >= self.first / GROUP + GROUPS_AFTER {
-            self.whiten(group - GROUPS_AFTER);
-        }
-    }
-
-    fn whiten(&mut self, group: u64) {
-        let from = group.saturating_sub(GROUPS_BEFORE).max(self.first / GROUP);
-        let mut mean = [0.0f32; WIDE];
-        for g in from..=group + GROUPS_AFTER {
-            mean.iter_mut().zip(self.groups.row(g)).for_each(|(s, v)| *s += v);
-        }
-        let share = 1.0 / ((group + GROUPS_AFTER + 1 - from) * GROUP) as f32;
-        let (mut row, mut out) = ([0.0f32; WIDE], [0.0f32; BINS]);
-        for t in group * GROUP..(group + 1) * GROUP {
-            for (i, v) in self.logs.row(t).iter().enumerate() {
-                row[i] = v - mean[i] * share;
-            }
-            flatten_neighbours(&row, &mut out);
-            out.iter_mut().for_each(|v| *v = v.clamp(-LIMIT, LIMIT));
-            self.rows.push(&out);
-        }
-        self.logs.forget_before(group * GROUP);
-        self.groups.forget_before(group.saturating_sub(GROUPS_BEFORE));
-    }
-}
-
 /// One clip at one speed, as unit-energy rows.
-fn template(x: &[f32], speed: f64, warper: &Warper) -> Vec<f32> {
-    let mut y = warper.warp(x, speed);
+fn template(x: &[f32], speed: f64, resampler: &SpeedResampler) -> Vec<f32> {
+    let mut y = resampler.resample(x, speed);
     y.truncate((LONGEST_S * RATE as f64) as usize);
     if y.len() < WINDOW {
         y.resize(WINDOW, 0.0);
     }
-    let mut spectra = Spectra::new(WINDOW, LOW - AROUND, WIDE);
+    let mut spectra = Stft::new(WINDOW, LOW - AROUND, WIDE);
     let frames = (y.len() - WINDOW) / HOP + 1;
     let (mut re, mut im) = (vec![0.0; WIDE], vec![0.0; WIDE]);
     let mut rows = vec![0.0f32; frames * WIDE];
@@ -154,14 +54,14 @@ fn template(x: &[f32], speed: f64, warper: &Warper) -> Vec<f32> {
 const KEPT_HZ: f64 = 28.0;
 /// How a block of frames is cut: `size` is the FFT length, `step` the new scores each block yields.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) struct Cut {
+pub(crate) struct BlockSize {
     pub(crate) size: usize,
     pub(crate) step: usize,
 }
 
 /// All templates of all clips, ready for correlation.
-pub(crate) struct Bank {
-    cut: Cut,
+pub(crate) struct TemplateBank {
+    block_size: BlockSize,
     /// Modulation frequencies kept, in tiles of [`TILE`].
     tiles: usize,
     /// Per template: frames.
@@ -189,30 +89,34 @@ pub(crate) struct Block {
     pub(crate) need: usize,
     /// Running sum of the rows' energy.
     energy: Vec<f64>,
-    pub(crate) spectrum: Vec<f32>,
+    spectrum: Vec<f32>,
 }
 
-impl Bank {
+impl TemplateBank {
     pub(crate) fn new(clips: &[Vec<f32>], long_blocks: bool) -> Self {
-        let warper = Warper::new();
+        let resampler = SpeedResampler::new();
         let rows: Vec<Vec<f32>> =
-            clips.iter().flat_map(|c| SPEEDS.iter().map(|s| template(c, *s, &warper)).collect::<Vec<_>>()).collect();
+            clips.iter().flat_map(|c| SPEEDS.iter().map(|s| template(c, *s, &resampler)).collect::<Vec<_>>()).collect();
         let frames: Vec<usize> = rows.iter().map(|r| r.len() / BINS).collect();
         let longest = frames.iter().copied().max().unwrap_or(1);
-        let cut = if long_blocks { Cut { size: 512, step: 512 - longest + 1 } } else { Cut { size: 160, step: 8 } };
-        let tiles = (KEPT_HZ * cut.size as f64 * HOP as f64 / RATE as f64) as usize / TILE + 1;
+        let block_size = if long_blocks {
+            BlockSize { size: 512, step: 512 - longest + 1 }
+        } else {
+            BlockSize { size: 160, step: 8 }
+        };
+        let tiles = (KEPT_HZ * block_size.size as f64 * HOP as f64 / RATE as f64) as usize / TILE + 1;
         let mut planner = RealFftPlanner::<f32>::new();
-        let (forward, inverse) = (planner.plan_fft_forward(cut.size), planner.plan_fft_inverse(cut.size));
+        let (forward, inverse) = (planner.plan_fft_forward(block_size.size), planner.plan_fft_inverse(block_size.size));
         let spectra = rows.iter().zip(&frames).map(|(r, n)| transform(&*forward, r, *n, tiles)).collect();
         let null = vec![(0.0, 1.0); clips.len()];
         let words = clips.len();
-        let mut bank = Self { cut, tiles, frames, spectra, longest, long_blocks, words, forward, inverse, null };
+        let mut bank = Self { block_size, tiles, frames, spectra, longest, long_blocks, words, forward, inverse, null };
         bank.calibrate(clips);
         bank
     }
 
-    pub(crate) fn cut(&self) -> Cut {
-        self.cut
+    pub(crate) fn block_size(&self) -> BlockSize {
+        self.block_size
     }
 
     /// Learns what each word scores on sound that is like the clips and is none of them: the clips backwards.
@@ -228,17 +132,17 @@ impl Bank {
                 }
             }
         }
-        let mut sketcher = Sketcher::new(0);
+        let mut whitener = Whitener::new(0);
         for t in 0..sound.len().saturating_sub(WINDOW) / HOP {
-            sketcher.push(&sound[t * HOP..t * HOP + WINDOW]);
+            whitener.push(&sound[t * HOP..t * HOP + WINDOW]);
         }
-        let stride = self.cut.step as u64 * if self.long_blocks { 1 } else { 8 };
+        let stride = self.block_size.step as u64 * if self.long_blocks { 1 } else { 8 };
         let mut blocks: Vec<Block> = Vec::new();
         for w in 0..self.words {
             let need = self.need(w);
             if blocks.first().is_none_or(|b| b.need != need) {
-                let last = (sketcher.rows.end() + 1).saturating_sub(need as u64);
-                blocks = (0..last).step_by(stride as usize).map(|at| self.block(&sketcher.rows, at, need)).collect();
+                let last = (whitener.rows.end() + 1).saturating_sub(need as u64);
+                blocks = (0..last).step_by(stride as usize).map(|at| self.block(&whitener.rows, at, need)).collect();
             }
             let mut v: Vec<f32> = self.score(&blocks, w).into_iter().flat_map(|s| s.best).collect();
             if v.is_empty() {
@@ -254,11 +158,11 @@ impl Bank {
     pub(crate) fn need(&self, word: usize) -> usize {
         let frames = &self.frames[word * SPEEDS.len()..(word + 1) * SPEEDS.len()];
         let longest = if self.long_blocks { self.longest } else { frames.iter().copied().max().unwrap_or(1) };
-        self.cut.step + longest - 1
+        self.block_size.step + longest - 1
     }
 
-    /// The rows `at .. at + need` along the time axis's frequencies, for [`Bank::score`].
-    pub(crate) fn block(&self, rows: &Rows, at: u64, need: usize) -> Block {
+    /// The rows `at .. at + need` along the time axis's frequencies, for [`TemplateBank::score`].
+    pub(crate) fn block(&self, rows: &FrameBuffer, at: u64, need: usize) -> Block {
         let mut block = vec![0.0f32; need * BINS];
         let mut energy = vec![0.0f64; need + 1];
         for t in 0..need {
@@ -271,7 +175,7 @@ impl Bank {
 
     /// Scores of a word for the frames `at .. at + step` of each block, in spreads above what is usual.
     pub(crate) fn score(&self, blocks: &[Block], word: usize) -> Vec<Scores> {
-        let (n, step) = (self.cut.size, self.cut.step);
+        let (n, step) = (self.block_size.size, self.block_size.step);
         let none = || Scores { best: vec![f32::MIN; step], speed: vec![0; step] };
         let mut all: Vec<Scores> = blocks.iter().map(|_| none()).collect();
         let mut spectrum = self.inverse.make_input_vec();
@@ -279,9 +183,10 @@ impl Bank {
         let mut scratch = self.inverse.make_scratch_vec();
         let mut sums = vec![0.0f32; blocks.len() * self.tiles * 2 * TILE];
         let (median, spread) = self.null[word];
+        let sound: Vec<&[f32]> = blocks.iter().map(|b| b.spectrum.as_slice()).collect();
         for speed in 0..SPEEDS.len() {
             let i = word * SPEEDS.len() + speed;
-            on_vectors(Correlate { blocks, clip: &self.spectra[i], sums: &mut sums });
+            on_vectors(CrossCorrelation { sound: &sound, clip: &self.spectra[i], sums: &mut sums });
             let m = self.frames[i];
             for ((block, scores), sum) in blocks.iter().zip(&mut all).zip(sums.chunks_exact(self.tiles * 2 * TILE)) {
                 spectrum.fill(Complex::default());
@@ -320,8 +225,8 @@ fn middle(v: &mut [f32]) -> f32 {
 
 /// Templates of a clip at all [`SPEEDS`].
 pub(crate) fn templates(clip: &[f32]) -> Vec<Vec<f32>> {
-    let warper = Warper::new();
-    SPEEDS.iter().map(|s| template(clip, *s, &warper)).collect()
+    let resampler = SpeedResampler::new();
+    SPEEDS.iter().map(|s| template(clip, *s, &resampler)).collect()
 }
 
 /// Highest correlation of two templates over shifts of up to 0.2 s.

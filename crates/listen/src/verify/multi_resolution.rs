@@ -4,10 +4,10 @@
 //! alike, and the phase a bin had in the clip's first half is compared with that in its second. A chance match may do
 //! well in one of these and seldom in all.
 
-use crate::lanes::wide;
-use crate::sinc::{RATE, Warper};
-use crate::spectra::Spectra;
-use crate::whitened::Stretch;
+use crate::dsp::resampler::{RATE, SpeedResampler};
+use crate::dsp::simd::wide;
+use crate::dsp::stft::Stft;
+use crate::verify::whitened_stft::Segment;
 
 /// Window lengths looked through.
 pub(crate) const WINDOWS: [usize; 3] = [256, 512, 1024];
@@ -20,7 +20,7 @@ const SMOOTH_FRAMES: usize = 2;
 
 /// Evidence at one window length, means over the lags.
 #[derive(Debug, Clone, Copy, Default)]
-pub(crate) struct View {
+pub(crate) struct Coherence {
     /// Coherent energy over that of random phases, all bins together.
     pub(crate) ratio: f32,
     /// The same per bin, averaged over bins.
@@ -30,9 +30,9 @@ pub(crate) struct View {
 }
 
 /// Fourier plans and interpolation taps.
-pub(crate) struct Lens {
-    spectra: Vec<Spectra>,
-    warper: Warper,
+pub(crate) struct MultiResolution {
+    spectra: Vec<Stft>,
+    resampler: SpeedResampler,
 }
 
 struct Frames {
@@ -47,7 +47,7 @@ impl Frames {
     }
 }
 
-fn frames(spectra: &mut Spectra, x: &[f32], window: usize, bins: usize) -> Frames {
+fn frames(spectra: &mut Stft, x: &[f32], window: usize, bins: usize) -> Frames {
     let hop = window / 4;
     let count = (x.len().saturating_sub(window)) / hop + 1;
     let mut f = Frames { bins, re: vec![0.0; count * bins], im: vec![0.0; count * bins] };
@@ -94,10 +94,10 @@ fn smooth(f: &Frames, half: usize) -> Vec<f32> {
     out
 }
 
-impl Lens {
+impl MultiResolution {
     pub(crate) fn new() -> Self {
-        let spectra = WINDOWS.iter().map(|w| Spectra::new(*w, LOW_HZ * w / RATE, Self::bins(*w))).collect();
-        Self { spectra, warper: Warper::new() }
+        let spectra = WINDOWS.iter().map(|w| Stft::new(*w, LOW_HZ * w / RATE, Self::bins(*w))).collect();
+        Self { spectra, resampler: SpeedResampler::new() }
     }
 
     fn bins(window: usize) -> usize {
@@ -108,16 +108,16 @@ impl Lens {
     /// sample `until` is read.
     pub(crate) fn look(
         &mut self,
-        sound: &Stretch,
+        sound: &Segment,
         clip: &[f32],
         share: f64,
         speed: f64,
         onset: f64,
         until: u64,
-    ) -> [View; WINDOWS.len()] {
+    ) -> [Coherence; WINDOWS.len()] {
         let kept = ((clip.len() as f64 * share) as usize).min(clip.len());
-        let played = self.warper.warp(&clip[..kept], speed);
-        let mut views = [View::default(); WINDOWS.len()];
+        let played = self.resampler.resample(&clip[..kept], speed);
+        let mut views = [Coherence::default(); WINDOWS.len()];
         for ((view, window), spectra) in views.iter_mut().zip(WINDOWS).zip(&mut self.spectra) {
             let (hop, bins) = (window / 4, Self::bins(window));
             let mut x = vec![0.0f32; window / 2];
@@ -148,7 +148,7 @@ impl Lens {
     }
 }
 
-fn compare(clip: &Frames, sound: &Frames, scale: &[f32], lag: usize) -> View {
+fn compare(clip: &Frames, sound: &Frames, scale: &[f32], lag: usize) -> Coherence {
     let (n, bins) = (clip.count(), clip.bins);
     wide(
         #[inline(always)]
@@ -185,7 +185,7 @@ fn compare(clip: &Frames, sound: &Frames, scale: &[f32], lag: usize) -> View {
                     random[k] += zr * zr + zi * zi;
                 }
             }
-            let mut v = View::default();
+            let mut v = Coherence::default();
             let mut all = 0.0f32;
             for k in 0..bins {
                 let (r, i) = (sums[0][k] + sums[2][k], sums[1][k] + sums[3][k]);

@@ -1,6 +1,6 @@
 //! The inner loop of the first look: correlation along time, bin by bin, in the domain of modulation frequencies.
 
-use crate::sketch::{BINS, Block};
+use crate::search::whitening::BINS;
 use pulp::{Simd, WithSimd};
 use realfft::RealToComplex;
 
@@ -34,13 +34,13 @@ pub(crate) fn transform(fft: &dyn RealToComplex<f32>, rows: &[f32], frames: usiz
 
 /// `sums[block][tile] = Σ over bins of sound · conj(clip)`. Blocks go two by two, so that a clip's tile is read from far
 /// memory once for all of them; each block's sums come out the same whatever its company.
-pub(crate) struct Correlate<'a> {
-    pub(crate) blocks: &'a [Block],
+pub(crate) struct CrossCorrelation<'a> {
+    pub(crate) sound: &'a [&'a [f32]],
     pub(crate) clip: &'a [f32],
     pub(crate) sums: &'a mut [f32],
 }
 
-impl WithSimd for Correlate<'_> {
+impl WithSimd for CrossCorrelation<'_> {
     type Output = ();
 
     #[inline(always)]
@@ -48,14 +48,14 @@ impl WithSimd for Correlate<'_> {
         let size = BINS * 2 * TILE;
         let tiles = self.clip.len() / size;
         for (tile, clip) in self.clip.chunks_exact(size).enumerate() {
-            let part = |b: &'_ Block| tile * size..(tile * size + size).min(b.spectrum.len());
+            let part = |b: &[f32]| tile * size..(tile * size + size).min(b.len());
             let mut at = 0;
-            while at < self.blocks.len() {
+            while at < self.sound.len() {
                 let place = |b: usize| (b * tiles + tile) * 2 * TILE;
-                let first = &self.blocks[at];
-                let x = &first.spectrum[part(first)];
-                if let Some(second) = self.blocks.get(at + 1) {
-                    let y = &second.spectrum[part(second)];
+                let first = self.sound[at];
+                let x = &first[part(first)];
+                if let Some(&second) = self.sound.get(at + 1) {
+                    let y = &second[part(second)];
                     let sums = tile_sums(simd, clip, [x, y]);
                     self.sums[place(at)..place(at) + 2 * TILE].copy_from_slice(&sums[0]);
                     self.sums[place(at + 1)..place(at + 1) + 2 * TILE].copy_from_slice(&sums[1]);

@@ -1,7 +1,7 @@
 //! A clip: what one button says, as recorded on it.
 
+use crate::dsp::resampler;
 use crate::error::ListenError;
-use crate::sinc;
 use std::path::Path;
 
 /// One word's recording, mono.
@@ -35,9 +35,9 @@ impl Clip {
     /// As [`crate::decode_file`] and [`Clip::from_samples`].
     pub fn from_file(word: impl Into<String>, path: &Path) -> Result<Self, ListenError> {
         let mut samples = Vec::new();
-        let info = crate::decode::decode_file(path, |sound| {
+        let info = crate::io::decode::decode_file(path, |sound| {
             let mut partial = Vec::new();
-            crate::ear::mix_down(sound.samples, usize::from(sound.channels), &mut partial, &mut samples);
+            crate::io::downmix::mix_down(sound.samples, usize::from(sound.channels), &mut partial, &mut samples);
             samples.len() < 60 * sound.rate as usize
         })?;
         Self::from_samples(word, samples, info.rate)
@@ -64,6 +64,6 @@ impl Clip {
     }
 
     pub(crate) fn at_engine_rate(&self) -> Vec<f32> {
-        sinc::to_engine_rate(&self.samples, self.rate as usize)
+        resampler::to_engine_rate(&self.samples, self.rate as usize)
     }
 }

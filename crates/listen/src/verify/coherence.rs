@@ -10,11 +10,12 @@
 //!
 //! A press may be cut short by the next one: the sums are read at several shares of the length.
 
-use crate::phases::{self, Around, LANES, Lags, Ratios, Replay, Replays, SHARES};
-use crate::sinc::Warper;
-use crate::spectra::Spectra;
-use crate::turns::{PAIRS, STEP, TURNS, Turns};
-use crate::whitened::{BINS, GRID, LOW, SMOOTH_ROWS, Sound, Stretch, WINDOW};
+use crate::dsp::resampler::SpeedResampler;
+use crate::dsp::simd::LANES;
+use crate::dsp::stft::Stft;
+use crate::verify::coherent_sum::{self, Lags, Ratios, ReplaySpectra, ReplaySpectrum, SHARES, SoundSpectra};
+use crate::verify::phase_ramp::{PAIRS, PhaseRamps, STEP, TURNS};
+use crate::verify::whitened_stft::{BINS, GRID, LOW, SMOOTH_ROWS, Segment, Sound, WINDOW};
 
 /// Distance of the windows summed over while searching: half a window loses hardly anything.
 const HOP: usize = 256;
@@ -42,22 +43,25 @@ fn turned(index: usize, turn: usize) -> f64 {
 }
 
 /// A clip at the prepared speeds.
-pub(crate) fn prepare(clip: &[f32]) -> Replays {
-    let warper = Warper::new();
-    let played: Vec<Vec<f32>> = (0..PREPARED).map(|i| warper.warp(clip, speed_of(i))).collect();
-    Replays::new(&played, HOP, &mut Spectra::new(WINDOW, LOW, BINS))
+pub(crate) fn prepare(clip: &[f32]) -> ReplaySpectra {
+    let resampler = SpeedResampler::new();
+    let played: Vec<Vec<f32>> = (0..PREPARED).map(|i| resampler.resample(clip, speed_of(i))).collect();
+    ReplaySpectra::new(&played, HOP, &mut Stft::new(WINDOW, LOW, BINS))
 }
 
 /// Turns of phase for the longest of the clips, while searching and once the speed is known.
-pub(crate) struct Wheel {
-    search: Turns,
-    fine: Turns,
+pub(crate) struct SearchRamps {
+    search: PhaseRamps,
+    fine: PhaseRamps,
 }
 
-impl Wheel {
-    pub(crate) fn new(replays: &[Replays]) -> Self {
-        let windows = replays.iter().map(Replays::most_windows).max().unwrap_or(0);
-        Self { search: Turns::new(windows, HOP, PAIRS), fine: Turns::new((windows + 1) * HOP / FINE_HOP, FINE_HOP, 1) }
+impl SearchRamps {
+    pub(crate) fn new(replays: &[ReplaySpectra]) -> Self {
+        let windows = replays.iter().map(ReplaySpectra::most_windows).max().unwrap_or(0);
+        Self {
+            search: PhaseRamps::new(windows, HOP, PAIRS),
+            fine: PhaseRamps::new((windows + 1) * HOP / FINE_HOP, FINE_HOP, 1),
+        }
     }
 }
 
@@ -85,10 +89,13 @@ pub(crate) struct Match {
     pub(crate) windows: usize,
 }
 
-/// Engine-rate samples after a candidate's start that [`Desk::look`] may read, for a clip of `samples` and a search
-/// that goes `within` of the speed `near`.
-pub(crate) fn reach(samples: usize, near: f64, within: f64) -> u64 {
-    let slowest = (near - within).max(SLOWEST) * (1.0 - STEP * PAIRS as f64);
+/// Speeds around the first look's best that are searched.
+const SPEED_REACH: f64 = 0.025;
+
+/// Engine-rate samples after a candidate's start that [`CoherenceSearch::look`] may read, for a clip of `samples` that the
+/// first look thought plays at speed `near`.
+pub(crate) fn reach(samples: usize, near: f64) -> u64 {
+    let slowest = (near - SPEED_REACH).max(SLOWEST) * (1.0 - STEP * PAIRS as f64);
     // The last row tried begins 320 samples after the clip's end and is a window long; smoothing looks further.
     (samples as f64 / slowest) as u64 + (320 + WINDOW) as u64 + SMOOTH_ROWS * GRID as u64
 }
@@ -115,15 +122,14 @@ fn summary(profile: &[Point]) -> Option<(Point, f32, f32)> {
 }
 
 /// Where a candidate lies, and what to compare it with.
-pub(crate) struct Question<'a> {
+pub(crate) struct Query<'a> {
     pub(crate) clip: &'a [f32],
-    pub(crate) replays: &'a Replays,
-    pub(crate) wheel: &'a Wheel,
+    pub(crate) replays: &'a ReplaySpectra,
+    pub(crate) ramps: &'a SearchRamps,
     /// Engine-rate sample near which the clip seems to start.
     pub(crate) at: u64,
-    /// Speed the first look thought best, and how far from it to search.
+    /// Speed the first look thought best.
     pub(crate) near: f64,
-    pub(crate) within: f64,
 }
 
 /// How far a candidate has been looked at.
@@ -153,28 +159,28 @@ const fn dense(lag: i64) -> usize {
 }
 
 /// What the second look works with.
-pub(crate) struct Desk {
+pub(crate) struct CoherenceSearch {
     pub(crate) sound: Sound,
-    around: Around,
+    around: SoundSpectra,
     ratios: Vec<Ratios>,
-    spectra: Spectra,
-    warper: Warper,
+    spectra: Stft,
+    resampler: SpeedResampler,
 }
 
-impl Desk {
+impl CoherenceSearch {
     /// For a stream that begins at this engine-rate sample.
     pub(crate) fn new(first_sample: u64) -> Self {
         Self {
             sound: Sound::new(first_sample),
-            around: Around::default(),
+            around: SoundSpectra::default(),
             ratios: Vec::new(),
-            spectra: Spectra::new(WINDOW, LOW, BINS),
-            warper: Warper::new(),
+            spectra: Stft::new(WINDOW, LOW, BINS),
+            resampler: SpeedResampler::new(),
         }
     }
 
     /// Rows `from..until` of the sound, of which every `step`th is gathered.
-    fn gather(&mut self, stretch: &Stretch, rows: std::ops::Range<u64>, step: usize, bins: usize) -> Option<()> {
+    fn gather(&mut self, stretch: &Segment, rows: std::ops::Range<u64>, step: usize, bins: usize) -> Option<()> {
         self.sound.prepare(stretch, rows.clone().step_by(step));
         let rows: Option<Vec<_>> = rows.step_by(step).map(|i| self.sound.row(i)).collect();
         self.around.gather(&rows?, bins);
@@ -184,8 +190,8 @@ impl Desk {
     /// Examines one candidate. `go_on` sees what is known after each stage and says whether more is worth while.
     pub(crate) fn look(
         &mut self,
-        stretch: &Stretch,
-        q: &Question,
+        stretch: &Segment,
+        q: &Query,
         go_on: impl Fn(Stage, &Match) -> bool,
     ) -> Option<Match> {
         // An odd row, so that the lags searched are even ones.
@@ -194,18 +200,19 @@ impl Desk {
         if first < self.sound.first as i64 {
             return None;
         }
-        let speeds: Vec<usize> = (0..PREPARED).filter(|i| (speed_of(*i) - q.near).abs() <= q.within + 1e-9).collect();
-        let clips = |i: &[usize]| -> Vec<Replay> { i.iter().map(|i| q.replays.at(*i)).collect() };
+        let speeds: Vec<usize> =
+            (0..PREPARED).filter(|i| (speed_of(*i) - q.near).abs() <= SPEED_REACH + 1e-9).collect();
+        let clips = |i: &[usize]| -> Vec<ReplaySpectrum> { i.iter().map(|i| q.replays.at(*i)).collect() };
         let middle = *speeds.get(speeds.len() / 2)?;
-        let windows = clips(&speeds).iter().map(Replay::windows).max()?;
+        let windows = clips(&speeds).iter().map(ReplaySpectrum::windows).max()?;
         let rows = first as u64..(base + SEARCHED[2]) as u64 + ((windows - 1) * HOP / GRID) as u64 + 1;
         let stride = HOP / GRID / SPARSE;
 
         self.gather(stretch, rows.clone(), SPARSE, QUICK)?;
-        let hold = phases::hold(&self.around, q.replays.at(middle), sparse(0), stride);
+        let hold = coherent_sum::hold(&self.around, q.replays.at(middle), sparse(0), stride);
         let lags = Lags { first_rows: &SEARCHED.map(sparse)[..2], stride };
-        let (around, turns) = (&self.around, &q.wheel.search);
-        phases::ratios::<{ phases::QUICK }>(around, &clips(&speeds), turns, lags, hold, &mut self.ratios);
+        let (around, turns) = (&self.around, &q.ramps.search);
+        coherent_sum::ratios::<{ coherent_sum::QUICK }>(around, &clips(&speeds), turns, lags, hold, &mut self.ratios);
         let mut profile: Vec<Point> = Vec::new();
         for (i, r) in speeds.iter().zip(self.ratios.chunks_exact(2)) {
             let quick = (1..TURNS).step_by(2);
@@ -224,12 +231,12 @@ impl Desk {
         let order: Vec<usize> = order.into_iter().map(|o| o.1).collect();
         self.gather(stretch, rows, SPARSE, BINS)?;
         let around = &self.around;
-        let hold = phases::hold(around, q.replays.at(middle), sparse(0), stride);
+        let hold = coherent_sum::hold(around, q.replays.at(middle), sparse(0), stride);
         let mut scanned: Vec<Point> = Vec::new();
         let (liked, rest) = order.split_at(LIKED.min(order.len()));
         for part in [liked, rest] {
             let lags = Lags { first_rows: &SEARCHED.map(sparse), stride };
-            phases::ratios::<{ phases::ALL }>(around, &clips(part), turns, lags, hold, &mut self.ratios);
+            coherent_sum::ratios::<{ coherent_sum::ALL }>(around, &clips(part), turns, lags, hold, &mut self.ratios);
             for (i, r) in part.iter().zip(self.ratios.chunks_exact(3)) {
                 // The last turn of one prepared speed is the first of the next.
                 scanned.extend((0..TURNS - 1).map(|e| (pair(&r[0], &r[1], e).max(pair(&r[1], &r[2], e)), *i, e)));
@@ -249,23 +256,22 @@ impl Desk {
     }
 
     /// Finds the best lag near one speed.
-    fn refine(
-        &mut self,
-        stretch: &Stretch,
-        q: &Question,
-        base: i64,
-        near: f64,
-        hold: f32,
-        out: &mut Match,
-    ) -> Option<()> {
-        let replays = Replays::new(&[self.warper.warp(q.clip, near)], FINE_HOP, &mut self.spectra);
+    fn refine(&mut self, stretch: &Segment, q: &Query, base: i64, near: f64, hold: f32, out: &mut Match) -> Option<()> {
+        let replays = ReplaySpectra::new(&[self.resampler.resample(q.clip, near)], FINE_HOP, &mut self.spectra);
         let clip = replays.at(0);
         let stride = FINE_HOP / GRID;
         let rows = (base - BEFORE) as u64..(base + TRIED.end()) as u64 + ((clip.windows() - 1) * stride) as u64 + 1;
         self.gather(stretch, rows, 1, BINS)?;
         let first_rows: Vec<usize> = TRIED.map(dense).collect();
         let lags = Lags { first_rows: &first_rows, stride };
-        phases::ratios::<{ phases::NEXT }>(&self.around, &[clip], &q.wheel.fine, lags, hold, &mut self.ratios);
+        coherent_sum::ratios::<{ coherent_sum::NEXT }>(
+            &self.around,
+            &[clip],
+            &q.ramps.fine,
+            lags,
+            hold,
+            &mut self.ratios,
+        );
         let lags = &self.ratios;
         for a in 0..lags.len() - 2 {
             for e in PAIRS - 1..=PAIRS + 1 {

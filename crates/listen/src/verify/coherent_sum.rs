@@ -5,15 +5,13 @@
 //! are put together only where they are read. Everything is laid out in groups of eight bins, which stay in the
 //! nearest cache while all speeds and lags of a candidate pass over them.
 
-use crate::lanes::on_vectors;
-use crate::spectra::Spectra;
-use crate::turns::{PAIRS, TURNS, Turns};
-use crate::whitened::{BINS, Row, WINDOW};
+use crate::dsp::simd::{LANES, on_vectors};
+use crate::dsp::stft::Stft;
+use crate::verify::phase_ramp::{PAIRS, PhaseRamps, TURNS};
+use crate::verify::whitened_stft::{BINS, Row, WINDOW};
 use pulp::{Simd, WithSimd};
 use std::ops::Range;
 
-/// Bins worked on together.
-pub(crate) const LANES: usize = 8;
 /// Longest stretch summed with phase, in engine-rate samples; longer clips add stretches without.
 const STRETCH: usize = 7936;
 /// Shares of the clip at which the sums are read.
@@ -25,7 +23,7 @@ const CELL: usize = 3 * LANES;
 
 /// A clip at several speeds: per group of bins, per speed, per window, the real and imaginary parts and one over the
 /// amplitude. What is read one after the other lies side by side.
-pub(crate) struct Replays {
+pub(crate) struct ReplaySpectra {
     windows: Vec<usize>,
     /// Windows summed with phase.
     stretch: usize,
@@ -37,14 +35,14 @@ pub(crate) struct Replays {
 
 /// One of several replays.
 #[derive(Clone, Copy)]
-pub(crate) struct Replay<'a> {
-    of: &'a Replays,
+pub(crate) struct ReplaySpectrum<'a> {
+    of: &'a ReplaySpectra,
     index: usize,
 }
 
-impl Replays {
+impl ReplaySpectra {
     /// Of sounds as played, in windows `hop` samples apart.
-    pub(crate) fn new(played: &[Vec<f32>], hop: usize, spectra: &mut Spectra) -> Self {
+    pub(crate) fn new(played: &[Vec<f32>], hop: usize, spectra: &mut Stft) -> Self {
         let windows: Vec<usize> = played.iter().map(|x| (x.len() + hop) / hop + 1).collect();
         let starts = windows.iter().scan(0, |at, w| Some(std::mem::replace(at, *at + w * CELL))).collect();
         let size = windows.iter().sum::<usize>() * CELL;
@@ -70,8 +68,8 @@ impl Replays {
         all
     }
 
-    pub(crate) fn at(&self, index: usize) -> Replay<'_> {
-        Replay { of: self, index }
+    pub(crate) fn at(&self, index: usize) -> ReplaySpectrum<'_> {
+        ReplaySpectrum { of: self, index }
     }
 
     pub(crate) fn most_windows(&self) -> usize {
@@ -79,7 +77,7 @@ impl Replays {
     }
 }
 
-impl Replay<'_> {
+impl ReplaySpectrum<'_> {
     pub(crate) fn windows(&self) -> usize {
         self.of.windows[self.index]
     }
@@ -92,12 +90,12 @@ impl Replay<'_> {
 
 /// The sound around one candidate, in groups of bins: per group and row the real and imaginary parts and the scale.
 #[derive(Default)]
-pub(crate) struct Around {
+pub(crate) struct SoundSpectra {
     rows: usize,
     cells: Vec<f32>,
 }
 
-impl Around {
+impl SoundSpectra {
     /// Takes `bins` bins of the rows.
     pub(crate) fn gather(&mut self, rows: &[&Row], bins: usize) {
         self.rows = rows.len();
@@ -139,15 +137,15 @@ pub(crate) struct Lags<'a> {
 }
 
 /// Amplitude at which a clip's cells are held, as the sound's noise would have them.
-pub(crate) fn hold(sound: &Around, clip: Replay, first_row: usize, stride: usize) -> f32 {
+pub(crate) fn hold(sound: &SoundSpectra, clip: ReplaySpectrum, first_row: usize, stride: usize) -> f32 {
     let groups = sound.groups();
     let power = on_vectors(Power { sound, clip, first_row, stride });
     CLAMP * (power / (clip.windows() * groups * LANES).max(1) as f32).sqrt() + 1e-9
 }
 
 struct Power<'a> {
-    sound: &'a Around,
-    clip: Replay<'a>,
+    sound: &'a SoundSpectra,
+    clip: ReplaySpectrum<'a>,
     first_row: usize,
     stride: usize,
 }
@@ -182,9 +180,9 @@ pub(crate) const NEXT: u8 = 2;
 /// The ratios of several speeds at several lags: `out[speed * lags + lag]`. With [`QUICK`] only the speeds two and four
 /// steps away are looked at, with [`NEXT`] only those one step away; the others read zero.
 pub(crate) fn ratios<const WHICH: u8>(
-    sound: &Around,
-    clips: &[Replay],
-    turns: &Turns,
+    sound: &SoundSpectra,
+    clips: &[ReplaySpectrum],
+    turns: &PhaseRamps,
     lags: Lags,
     hold: f32,
     out: &mut Vec<Ratios>,
@@ -200,9 +198,9 @@ pub(crate) fn ratios<const WHICH: u8>(
 }
 
 struct Pass<'a, const WHICH: u8> {
-    sound: &'a Around,
-    clips: &'a [Replay<'a>],
-    turns: &'a Turns,
+    sound: &'a SoundSpectra,
+    clips: &'a [ReplaySpectrum<'a>],
+    turns: &'a PhaseRamps,
     lags: Lags<'a>,
     hold: f32,
     sums: &'a mut [Sums],
@@ -214,7 +212,7 @@ impl<const WHICH: u8> WithSimd for Pass<'_, WHICH> {
     #[inline(always)]
     fn with_simd<S: Simd>(self, simd: S) {
         let n = LANES / S::F32_LANES;
-        let longest = self.clips.iter().map(Replay::windows).max().unwrap_or(0);
+        let longest = self.clips.iter().map(ReplaySpectrum::windows).max().unwrap_or(0);
         let mut products = vec![(simd.splat_f32s(0.0), simd.splat_f32s(0.0)); longest];
         let hold = simd.splat_f32s(self.hold);
         let lags = self.lags.first_rows.len();
@@ -252,7 +250,7 @@ struct Run {
     anew: bool,
 }
 
-fn runs(clip: &Replay) -> Vec<Run> {
+fn runs(clip: &ReplaySpectrum) -> Vec<Run> {
     let (windows, stretch_windows) = (clip.windows(), clip.of.stretch);
     let stops = SHARES.map(|s| (s * windows as f32).ceil() as usize);
     let mut out = Vec::new();

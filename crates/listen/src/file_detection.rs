@@ -1,17 +1,19 @@
-//! Whole files: decoded once, examined in pieces side by side, settled in order. Same presses as streaming.
+//! Whole files: decoded once, examined in pieces side by side, decided in order. Same presses as streaming.
 
-use crate::decode::{SoundInfo, decode_file};
-use crate::ear::{Enrolled, Heard, mix_down};
+use crate::decide::decider::{Decider, Hypothesis};
+use crate::detection::{Detection, LEAST_CONFIDENCE};
+use crate::dsp::resampler::{RATE, Resampler};
+use crate::enrolled::Enrolled;
 use crate::error::ListenError;
-use crate::listener::Listener;
-use crate::settle::{Settler, Verdict};
-use crate::sinc::{RATE, Resampler};
+use crate::io::decode::{SoundInfo, decode_file};
+use crate::io::downmix::{check_format, mix_down};
+use crate::pipeline::Pipeline;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::{Arc, Mutex, PoisonError, mpsc};
 
-/// Engine-rate samples a piece covers: four minutes. A multiple of the sketch's group of frames, as is [`BEFORE`].
+/// Engine-rate samples a piece covers: four minutes. A multiple of the whitener's group of frames, as is [`BEFORE`].
 const PIECE: u64 = 240 * RATE as u64;
 /// Samples each piece looks at before its own, so that its memory is full.
 const BEFORE: u64 = 2 * RATE as u64;
@@ -20,7 +22,8 @@ const BEFORE: u64 = 2 * RATE as u64;
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Checkpoint {
     done: u64,
-    settler: Settler,
+    #[serde(alias = "settler")]
+    decider: Decider,
 }
 
 impl Checkpoint {
@@ -35,8 +38,8 @@ impl Checkpoint {
 pub struct Progress<'a> {
     /// Share of the file read, 0 to 1.
     pub share: f64,
-    /// Presses newly settled.
-    pub heard: &'a [Heard],
+    /// Presses newly decided.
+    pub heard: &'a [Detection],
     /// State to store if hearing may be interrupted.
     pub checkpoint: &'a Checkpoint,
 }
@@ -55,7 +58,7 @@ pub struct FileHearing {
 impl Default for FileHearing {
     fn default() -> Self {
         let threads = std::thread::available_parallelism().map_or(1, usize::from);
-        Self { threads, least_confidence: crate::ear::LEAST_CONFIDENCE, resume: None }
+        Self { threads, least_confidence: LEAST_CONFIDENCE, resume: None }
     }
 }
 
@@ -79,14 +82,14 @@ pub fn hear_file(
     enrolled: &Arc<Enrolled>,
     how: &FileHearing,
     mut news: impl FnMut(Progress) -> bool,
-) -> Result<(Vec<Heard>, SoundInfo), ListenError> {
+) -> Result<(Vec<Detection>, SoundInfo), ListenError> {
     let mut state = how.resume.clone().unwrap_or_else(|| Checkpoint {
         done: 0,
-        settler: Settler::new(enrolled.words().to_vec(), how.least_confidence),
+        decider: Decider::new(enrolled.words().to_vec(), how.least_confidence),
     });
     let (give, take) = mpsc::channel::<Job>();
     let take = Mutex::new(take);
-    let (answer, answers) = mpsc::channel::<(u64, u64, Vec<Verdict>)>();
+    let (answer, answers) = mpsc::channel::<(u64, u64, Vec<Hypothesis>)>();
     let threads = how.threads.max(1);
     std::thread::scope(|scope| {
         for _ in 0..threads {
@@ -95,15 +98,15 @@ pub fn hear_file(
                 loop {
                     let job = take.lock().unwrap_or_else(PoisonError::into_inner).recv();
                     let Ok(job) = job else { break };
-                    let verdicts = examine(&enrolled, &job);
-                    if answer.send((job.index, job.end, verdicts)).is_err() {
+                    let hypotheses = examine(&enrolled, &job);
+                    if answer.send((job.index, job.end, hypotheses)).is_err() {
                         break;
                     }
                 }
             });
         }
         drop(answer);
-        let mut desk = Desk {
+        let mut reorder = ReorderBuffer {
             answers,
             waiting: BTreeMap::new(),
             next: 0,
@@ -111,20 +114,20 @@ pub fn hear_file(
             heard: Vec::new(),
             reach: enrolled.shortest_reach(),
         };
-        let mut cutter = Cutter {
+        let mut segmenter = Segmenter {
             held: Vec::new(),
             at: 0,
             next: state.done,
             index: 0,
             after: enrolled.longest_reach() + RATE as u64,
         };
-        let mut front: Option<Front> = None;
+        let mut front: Option<FrontEnd> = None;
         let mut wrong = None;
         let mut go_on = true;
         let info = decode_file(path, |block| {
             let front = match &mut front {
                 Some(f) => f,
-                None => match Front::new(block.rate, block.channels) {
+                None => match FrontEnd::new(block.rate, block.channels) {
                     Ok(f) => front.insert(f),
                     Err(e) => {
                         wrong = Some(e);
@@ -132,12 +135,12 @@ pub fn hear_file(
                     }
                 },
             };
-            front.push(block.samples, &mut cutter.held);
-            while go_on && let Some(job) = cutter.cut(false) {
-                while desk.flying > threads && go_on {
-                    go_on = desk.collect(&mut state, block.progress, &mut news);
+            front.push(block.samples, &mut segmenter.held);
+            while go_on && let Some(job) = segmenter.cut(false) {
+                while reorder.flying > threads && go_on {
+                    go_on = reorder.collect(&mut state, block.progress, &mut news);
                 }
-                desk.flying += 1;
+                reorder.flying += 1;
                 go_on &= give.send(job).is_ok();
             }
             go_on
@@ -147,49 +150,49 @@ pub fn hear_file(
         }
         let info = info?;
         if let Some(f) = &mut front {
-            f.resampler.finish(&mut cutter.held);
+            f.resampler.finish(&mut segmenter.held);
         }
-        let end = cutter.at + cutter.held.len() as u64;
-        while go_on && let Some(job) = cutter.cut(true) {
-            desk.flying += 1;
+        let end = segmenter.at + segmenter.held.len() as u64;
+        while go_on && let Some(job) = segmenter.cut(true) {
+            reorder.flying += 1;
             go_on &= give.send(job).is_ok();
         }
         drop(give);
-        while desk.flying > 0 && go_on {
-            go_on = desk.collect(&mut state, 1.0, &mut news);
+        while reorder.flying > 0 && go_on {
+            go_on = reorder.collect(&mut state, 1.0, &mut news);
         }
         if go_on {
-            desk.heard.extend(state.settler.settle(u64::MAX));
-            desk.heard.retain(|h| h.onset_s < end as f64 / RATE as f64);
+            reorder.heard.extend(state.decider.decide_up_to(u64::MAX));
+            reorder.heard.retain(|h| h.onset_s < end as f64 / RATE as f64);
         }
-        Ok((desk.heard, info))
+        Ok((reorder.heard, info))
     })
 }
 
-fn examine(enrolled: &Arc<Enrolled>, job: &Job) -> Vec<Verdict> {
-    let mut listener = Listener::new(Arc::clone(enrolled), job.from, false);
-    let mut verdicts = Vec::new();
+fn examine(enrolled: &Arc<Enrolled>, job: &Job) -> Vec<Hypothesis> {
+    let mut pipeline = Pipeline::new(Arc::clone(enrolled), job.from, false);
+    let mut hypotheses = Vec::new();
     for part in job.sound.chunks(1 << 17) {
-        listener.push(part);
-        verdicts.extend(listener.take_verdicts());
+        pipeline.push(part);
+        hypotheses.extend(pipeline.take_hypotheses());
     }
-    listener.finish();
-    verdicts.extend(listener.take_verdicts());
-    verdicts.retain(|v| (job.start..job.end).contains(&v.at));
-    verdicts
+    pipeline.finish();
+    hypotheses.extend(pipeline.take_hypotheses());
+    hypotheses.retain(|v| (job.start..job.end).contains(&v.at));
+    hypotheses
 }
 
 /// Decoded sound to engine-rate mono.
-struct Front {
+struct FrontEnd {
     channels: usize,
     partial: Vec<f32>,
     mono: Vec<f32>,
     resampler: Resampler,
 }
 
-impl Front {
+impl FrontEnd {
     fn new(rate: u32, channels: u16) -> Result<Self, ListenError> {
-        crate::ear::check_format(rate, channels)?;
+        check_format(rate, channels)?;
         Ok(Self {
             channels: usize::from(channels),
             partial: Vec::new(),
@@ -206,7 +209,7 @@ impl Front {
 }
 
 /// Cuts the stream into overlapping pieces.
-struct Cutter {
+struct Segmenter {
     held: Vec<f32>,
     at: u64,
     next: u64,
@@ -214,7 +217,7 @@ struct Cutter {
     after: u64,
 }
 
-impl Cutter {
+impl Segmenter {
     fn cut(&mut self, last: bool) -> Option<Job> {
         let end = self.at + self.held.len() as u64;
         let from = self.next.saturating_sub(BEFORE);
@@ -242,27 +245,27 @@ impl Cutter {
     }
 }
 
-/// Puts answers back in order and settles them.
-struct Desk {
-    answers: mpsc::Receiver<(u64, u64, Vec<Verdict>)>,
-    waiting: BTreeMap<u64, (u64, Vec<Verdict>)>,
+/// Puts answers back in order and decides them.
+struct ReorderBuffer {
+    answers: mpsc::Receiver<(u64, u64, Vec<Hypothesis>)>,
+    waiting: BTreeMap<u64, (u64, Vec<Hypothesis>)>,
     next: u64,
     flying: usize,
-    heard: Vec<Heard>,
+    heard: Vec<Detection>,
     reach: u64,
 }
 
-impl Desk {
+impl ReorderBuffer {
     fn collect(&mut self, state: &mut Checkpoint, share: f64, news: &mut impl FnMut(Progress) -> bool) -> bool {
-        let Ok((index, end, verdicts)) = self.answers.recv() else { return false };
+        let Ok((index, end, hypotheses)) = self.answers.recv() else { return false };
         self.flying -= 1;
-        self.waiting.insert(index, (end, verdicts));
+        self.waiting.insert(index, (end, hypotheses));
         let mut go_on = true;
-        while let Some((end, verdicts)) = self.waiting.remove(&self.next) {
+        while let Some((end, hypotheses)) = self.waiting.remove(&self.next) {
             self.next += 1;
-            state.settler.add(verdicts);
+            state.decider.add(hypotheses);
             // The next piece's candidates start at `end` and are ready that much later at the earliest.
-            let fresh = state.settler.settle((end + self.reach).saturating_sub(1));
+            let fresh = state.decider.decide_up_to((end + self.reach).saturating_sub(1));
             state.done = end;
             go_on &= news(Progress { share, heard: &fresh, checkpoint: state });
             self.heard.extend(fresh);

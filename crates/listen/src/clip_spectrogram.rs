@@ -1,7 +1,7 @@
 //! Data for a picture of a clip: its waveform's outline and its spectrogram.
 
-use crate::clip::Clip;
-use crate::spectra::Spectra;
+use crate::dsp::stft::Stft;
+use crate::io::clip::Clip;
 
 /// A clip's outline and spectrogram.
 #[derive(Debug, Clone, PartialEq, serde::Serialize, serde::Deserialize)]
@@ -28,7 +28,7 @@ pub fn picture(clip: &Clip, columns: usize, bands: usize) -> Picture {
         })
         .collect();
     const WINDOW: usize = 512;
-    let mut spectra = Spectra::new(WINDOW, 0, WINDOW / 2);
+    let mut spectra = Stft::new(WINDOW, 0, WINDOW / 2);
     let mut powers = vec![vec![0.0f32; bands]; columns];
     let (mut re, mut im) = (vec![0.0f32; WINDOW / 2], vec![0.0f32; WINDOW / 2]);
     for (c, column) in powers.iter_mut().enumerate() {

@@ -1,7 +1,5 @@
 //! How well a steady and a slowing line explain one button's speeds; the integrals over lines are in closed form.
 
-use crate::trends::SpeedAt;
-
 /// Spread of what a healthy button drifts by over the stretch, either way (warmth, a fresh start; no source).
 const HEALTHY_DRIFT: f64 = 0.0015;
 /// Scale of what a tired one slows by over the stretch (half-normal; no source).
@@ -14,6 +12,17 @@ const WRONG_SPEED: f64 = 0.001;
 const SPEED_RANGE: f64 = 0.12;
 /// A longer history speaks through the medians of so many spans: presses of one day are hardly independent.
 const MOST_SPANS: usize = 24;
+
+/// One press's speed at its time, from any source.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct SpeedAt {
+    /// Seconds since any fixed moment, the same for all words.
+    pub time_s: f64,
+    /// Playback speed against the enrolled clip.
+    pub speed: f64,
+    /// Probability that it was a press of this word, 0 to 1.
+    pub confidence: f64,
+}
 
 /// One word's presses, or the medians of spans of them, in order of time.
 pub(crate) struct Button<'a> {

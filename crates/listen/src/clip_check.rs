@@ -1,7 +1,7 @@
 //! Checks of clips at the moment they are enrolled.
 
-use crate::clip::Clip;
-use crate::sketch;
+use crate::io::clip::Clip;
+use crate::search::template_bank;
 use ebur128::{EbuR128, Mode};
 use serde::{Deserialize, Serialize};
 
@@ -162,13 +162,13 @@ fn contrast(clip: &Clip) -> f64 {
 
 /// How alike each pair of clips is.
 fn likeness(clips: &[Clip]) -> Vec<Vec<f64>> {
-    let rows: Vec<Vec<Vec<f32>>> = clips.iter().map(|c| sketch::templates(&c.at_engine_rate())).collect();
+    let rows: Vec<Vec<Vec<f32>>> = clips.iter().map(|c| template_bank::templates(&c.at_engine_rate())).collect();
     let n = clips.len();
     let mut like = vec![vec![0.0; n]; n];
     for i in 0..n {
         for j in 0..i {
             // One clip near its own speed against the other at every speed.
-            let v = rows[j].iter().map(|r| sketch::likeness(&rows[i][3], r)).fold(0.0, f64::max);
+            let v = rows[j].iter().map(|r| template_bank::likeness(&rows[i][3], r)).fold(0.0, f64::max);
             like[i][j] = v;
             like[j][i] = v;
         }

@@ -1,6 +1,6 @@
 //! The sound's short-time spectra, each divided by its own smoothed power, kept while they may be asked for.
 
-use crate::spectra::Spectra;
+use crate::dsp::stft::Stft;
 use std::collections::VecDeque;
 
 pub(crate) const WINDOW: usize = 512;
@@ -31,14 +31,14 @@ struct Raw {
 
 /// The sound's whitened spectra, made when first asked for.
 pub(crate) struct Sound {
-    spectra: Spectra,
+    spectra: Stft,
     raw: VecDeque<Option<Box<Raw>>>,
     rows: VecDeque<Option<Box<Row>>>,
     pub(crate) first: u64,
 }
 
 /// Engine-rate samples with their place in the stream.
-pub(crate) struct Stretch<'a> {
+pub(crate) struct Segment<'a> {
     pub(crate) samples: &'a [f32],
     pub(crate) at: u64,
 }
@@ -46,7 +46,7 @@ pub(crate) struct Stretch<'a> {
 impl Sound {
     pub(crate) fn new(first_sample: u64) -> Self {
         Self {
-            spectra: Spectra::new(WINDOW, LOW - SMOOTH_BINS, WIDE),
+            spectra: Stft::new(WINDOW, LOW - SMOOTH_BINS, WIDE),
             raw: VecDeque::new(),
             rows: VecDeque::new(),
             first: first_sample / GRID as u64,
@@ -65,7 +65,7 @@ impl Sound {
         }
     }
 
-    fn prepare_raw(&mut self, sound: &Stretch, index: u64) {
+    fn prepare_raw(&mut self, sound: &Segment, index: u64) {
         let at = (index - self.first) as usize;
         if self.raw.len() <= at {
             self.raw.resize_with(at + 1, || None);
@@ -90,7 +90,7 @@ impl Sound {
     }
 
     /// Makes these rows ready.
-    pub(crate) fn prepare(&mut self, sound: &Stretch, wanted: impl Iterator<Item = u64>) {
+    pub(crate) fn prepare(&mut self, sound: &Segment, wanted: impl Iterator<Item = u64>) {
         for index in wanted {
             let at = (index - self.first) as usize;
             if self.rows.len() <= at {

@@ -1,8 +1,8 @@
 //! How the phase of each bin turns over the length of a clip when the speed is a little off.
 
-use crate::phases::LANES;
-use crate::sinc::RATE;
-use crate::whitened::{BINS, LOW, WINDOW};
+use crate::dsp::resampler::RATE;
+use crate::dsp::simd::LANES;
+use crate::verify::whitened_stft::{BINS, LOW, WINDOW};
 
 /// Speeds on each side of a prepared one, and their step.
 pub(crate) const PAIRS: usize = 5;
@@ -10,13 +10,13 @@ pub(crate) const STEP: f64 = 0.0005;
 /// All speeds near a prepared one, the prepared one in the middle.
 pub(crate) const TURNS: usize = 2 * PAIRS + 1;
 /// Turns of the phase: per group, pair and window, cosines and sines.
-pub(crate) struct Turns {
+pub(crate) struct PhaseRamps {
     windows: usize,
     pairs: usize,
     cells: Vec<f32>,
 }
 
-impl Turns {
+impl PhaseRamps {
     /// For so many windows `hop` samples apart, and so many pairs.
     pub(crate) fn new(windows: usize, hop: usize, pairs: usize) -> Self {
         let mut cells = Vec::with_capacity(windows * BINS * 2 * pairs);

@@ -1,0 +1,105 @@
+//! Decisions in the order of time: rivals, the button's usual speed, and how busy the board is.
+//!
+//! This is the only part with a memory longer than a clip, and it is cheap: sound can be examined in pieces, side by
+//! side, and decided here in order with the same result.
+
+use crate::decide::classifier;
+use crate::decide::prior::{Activity, SpeedHistory};
+use crate::detection::Detection;
+use crate::dsp::resampler::RATE;
+use serde::{Deserialize, Serialize};
+use std::collections::VecDeque;
+
+/// A candidate that may be a press, waiting to be decided. Times in engine-rate samples.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub(crate) struct Hypothesis {
+    pub(crate) word: usize,
+    /// Where the first look saw it start.
+    pub(crate) at: u64,
+    pub(crate) onset: f64,
+    pub(crate) end: f64,
+    /// When all sound needed to examine it was there; the order of deciding.
+    pub(crate) ready: u64,
+    /// Log odds from its own sound.
+    pub(crate) log_odds: f64,
+    /// Logarithm of its coherence ratio.
+    pub(crate) ratio: f64,
+    pub(crate) speed: f64,
+    pub(crate) level_db: f64,
+    pub(crate) share: f64,
+}
+
+/// Engine-rate samples a hypothesis waits for rivals.
+pub(crate) const PATIENCE: u64 = RATE as u64 / 10;
+/// Decides hypotheses, with non-maximum suppression of the same press seen twice.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub(crate) struct Decider {
+    words: Vec<String>,
+    waiting: VecDeque<Hypothesis>,
+    recent: VecDeque<Hypothesis>,
+    history: Vec<SpeedHistory>,
+    activity: Activity,
+    least: f64,
+}
+
+impl Decider {
+    pub(crate) fn new(words: Vec<String>, least: f64) -> Self {
+        let history = vec![SpeedHistory::default(); words.len()];
+        Self { words, waiting: VecDeque::new(), recent: VecDeque::new(), history, activity: Activity::default(), least }
+    }
+
+    /// Takes hypotheses in any order; all with `ready <= certain` must have been given before deciding up to `certain`.
+    pub(crate) fn add(&mut self, hypotheses: impl IntoIterator<Item = Hypothesis>) {
+        self.waiting.extend(hypotheses);
+        self.waiting.make_contiguous().sort_by(|a, b| a.ready.cmp(&b.ready).then(a.word.cmp(&b.word)));
+    }
+
+    /// Decides what can be decided once everything up to `certain` is known.
+    pub(crate) fn decide_up_to(&mut self, certain: u64) -> Vec<Detection> {
+        let mut heard = Vec::new();
+        while self.waiting.front().is_some_and(|v| v.ready + PATIENCE <= certain) {
+            let Some(v) = self.waiting.pop_front() else { break };
+            while self.recent.front().is_some_and(|r| r.ready + 8 * (RATE as u64) < v.ready) {
+                self.recent.pop_front();
+            }
+            heard.extend(self.decide(&v));
+            self.recent.push_back(v);
+        }
+        heard
+    }
+
+    fn decide(&mut self, v: &Hypothesis) -> Option<Detection> {
+        let in_time = self.waiting.iter().take_while(|r| r.ready <= v.ready + PATIENCE);
+        let mut lead = 0.0f64;
+        for r in in_time.chain(&self.recent) {
+            let overlap = (v.end.min(r.end) - v.onset.max(r.onset)) / (v.end - v.onset).max(1.0);
+            if r.word == v.word {
+                // The same press seen twice; a re-press cannot come sooner than this.
+                let near = (0.25 * RATE as f64).min(0.42 * (v.end - v.onset));
+                if (r.onset - v.onset).abs() < near && (r.log_odds, r.ready) > (v.log_odds, v.ready) {
+                    return None;
+                }
+            } else if overlap > 0.4 {
+                lead = lead.max(r.ratio - v.ratio);
+            }
+        }
+        let now = v.onset / RATE as f64;
+        let odds = v.log_odds
+            + classifier::rivalry(lead)
+            + self.activity.log_odds(now)
+            + self.history[v.word].log_odds(v.speed, now);
+        let probability = classifier::probability(odds);
+        if probability > 0.05 {
+            self.history[v.word].add(now, v.speed, probability);
+            self.activity.add(probability);
+        }
+        (probability >= self.least).then(|| Detection {
+            word: self.words[v.word].clone(),
+            onset_s: now.max(0.0),
+            confidence: probability,
+            speed: v.speed,
+            level_db: v.level_db,
+            share: v.share,
+        })
+    }
+}

@@ -1,0 +1,42 @@
+//! What comes out: presses heard, and for study the candidates behind them.
+
+use serde::{Deserialize, Serialize};
+
+/// Confidence below which a candidate is usually not called a press.
+pub(crate) const LEAST_CONFIDENCE: f64 = 0.55;
+
+/// A press that was heard.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Detection {
+    /// What the button says, as enrolled.
+    pub word: String,
+    /// Seconds from the start of the sound to the clip's first sample.
+    pub onset_s: f64,
+    /// Probability that this is a press of this word, 0 to 1.
+    pub confidence: f64,
+    /// Playback speed against the enrolled clip; 0.97 is 3 % slow.
+    pub speed: f64,
+    /// Level of the sound while the clip played, dB under full scale (root mean square, 8 kHz band).
+    pub level_db: f64,
+    /// Share of the clip that was heard before something cut it off, 0 to 1.
+    pub share: f64,
+}
+
+/// A candidate and its evidence, heard or not.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Candidate {
+    /// Index of the clip.
+    pub word: usize,
+    /// Seconds from the start of the sound.
+    pub onset_s: f64,
+    /// Speed of the best match.
+    pub speed: f64,
+    /// First look's score, in spreads above the usual.
+    pub first_look: f64,
+    /// Log odds from its own sound alone.
+    pub log_odds: f64,
+    /// Share of the clip that fitted best.
+    pub share: f64,
+    /// The figures the confidence is made of.
+    pub figures: Vec<f64>,
+}

@@ -1,0 +1,7 @@
+//! Sound in and out: files, sample streams, clips.
+
+pub(crate) mod clip;
+pub(crate) mod decode;
+pub(crate) mod downmix;
+pub(crate) mod pcm;
+pub(crate) mod wav;
