@@ -2,7 +2,7 @@
 
     fftconvolve.py CORPUS [--seconds 120]
 
-CORPUS holds truth.json, clips/ and scenes/ as for the `hear` example. Each clip is replayed at 94 to 104 % in steps of
+CORPUS is one of `lab hearing scenes`, or of the `speed` example. Each clip is replayed at 94 to 104 % in steps of
 0.05 % (201 speeds), as a coherent match needs, correlated with the sound at 8 kHz by overlap (`oaconvolve` if it is
 quicker would be a fair rival too; the name of the yardstick is fftconvolve), normalised by local energy, and peaks over
 0.25 are called presses. To spare the reader hours, a sample of the speeds can be timed and the rest extrapolated.
@@ -34,7 +34,7 @@ def main():
     a = a.parse_args()
     truth = json.loads((a.corpus / "truth.json").read_text())
     clips = [load(a.corpus / c["file"]) for c in truth["clips"]]
-    sound = load(a.corpus / truth["scenes"][0]["file"])[: int(a.seconds * RATE)]
+    sound = load(a.corpus / truth["sounds"][0]["file"])[: int(a.seconds * RATE)]
     speeds = np.arange(0.94, 1.0401, 0.0005)
     timed = speeds[:: a.every]
     print(f"python {platform.python_version()}, numpy {np.__version__}, scipy {scipy.__version__}, {platform.machine()}")

@@ -370,21 +370,6 @@ pub enum Command {
         #[arg(long, value_name = "DIR")]
         to: PathBuf,
     },
-    /// Run the estimators on simulated animals whose truth is known, and write tables and plots.
-    Lab {
-        /// A small run, to see whether the machinery works.
-        #[arg(long)]
-        quick: bool,
-        /// Folder for the tables and plots.
-        #[arg(long, value_name = "DIR", default_value = "docs/lab")]
-        out: PathBuf,
-        /// Seed of the simulations.
-        #[arg(long, default_value_t = 1)]
-        seed: u64,
-        /// One experiment alone.
-        #[arg(long, value_name = "NAME")]
-        only: Option<String>,
-    },
 }
 
 /// Forms of an export.

@@ -21,9 +21,6 @@ pub enum CliError {
     /// The paired devices.
     #[error(transparent)]
     Paired(#[from] sayso_web::access::PairedError),
-    /// The laboratory.
-    #[error(transparent)]
-    Lab(#[from] crate::lab::LabError),
     /// Files and terminals.
     #[error("{0}")]
     Io(#[from] std::io::Error),

@@ -3,7 +3,6 @@
 mod args;
 mod commands;
 mod error;
-mod lab;
 mod log;
 mod microphone;
 mod out;
@@ -54,7 +53,6 @@ async fn run(cli: Cli) -> Result<ExitCode, CliError> {
         Command::Export { data, form, to } => return commands::exchange::export(&data.data, form, to.as_deref()).await,
         Command::Backup { data, file } => commands::keep::backup(&data.data, &file).await?,
         Command::Restore { data, file, others } => commands::keep::restore(&data.data, &file, others.into()).await?,
-        Command::Lab { quick, out, seed, only } => lab::run(&lab::LabArgs { quick, out, seed, only })?,
         Command::Completions { shell } => commands::describe::completions(shell),
         Command::Man { to } => commands::describe::man(&to)?,
         Command::Enrol { data, word, record, file } => {

@@ -95,7 +95,7 @@ fn main() {
         wav(&folder.join(format!("{w}.wav")), &say(w, 0));
         clips.push(serde_json::json!({"word": format!("word {w}"), "file": format!("{w}.wav")}));
     }
-    let truth = serde_json::json!({"clips": clips, "scenes": [{"scene": "sound", "file": "sound.wav"}]});
+    let truth = serde_json::json!({"clips": clips, "sounds": [{"sound": "sound", "file": "sound.wav"}]});
     std::fs::write(folder.join("truth.json"), truth.to_string()).expect("room for the truth");
     let all = std::thread::available_parallelism().map_or(1, usize::from);
     for (words, threads) in [(12, 1), (60, 1), (12, all)] {

@@ -22,21 +22,23 @@ pub struct Detection {
     pub share: f64,
 }
 
-/// A candidate and its evidence, heard or not.
+/// A candidate of the first look and its evidence, heard or not.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Candidate {
     /// Index of the clip.
     pub word: usize,
     /// Seconds from the start of the sound.
     pub onset_s: f64,
+    /// Seconds at which what fitted of the clip ends.
+    pub end_s: f64,
     /// Speed of the best match.
     pub speed: f64,
-    /// First look's score, in spreads above the usual.
-    pub first_look: f64,
+    /// Whether the cascade lets it pass.
+    pub passed: bool,
     /// Log odds from its own sound alone.
     pub log_odds: f64,
-    /// Share of the clip that fitted best.
-    pub share: f64,
-    /// The figures the confidence is made of.
+    /// The figures the confidence is made of, named by [`crate::FIGURE_NAMES`].
     pub figures: Vec<f64>,
+    /// The cascade's figures each time it was asked: stage (0 to 2) and figures.
+    pub stages: Vec<(usize, Vec<f64>)>,
 }

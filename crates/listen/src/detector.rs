@@ -22,7 +22,8 @@ pub struct Config {
     pub pace: Pace,
     /// Events below this confidence are kept back.
     pub least_confidence: f64,
-    /// Keep every candidate the first look proposes, for study; see [`Detector::take_candidates`].
+    /// Look at every candidate of the first look to the end and keep its evidence, for study (slow); see
+    /// [`Detector::take_candidates`]. What is heard stays the same.
     pub keep_candidates: bool,
 }
 
@@ -87,7 +88,7 @@ impl Detector {
             self.resampler.push(&self.scratch, &mut sound);
             self.pipeline.push(&sound);
             self.decider.add(self.pipeline.take_hypotheses());
-            heard.extend(self.decider.decide_up_to(self.pipeline.certain()));
+            heard.extend(self.decider.decide_up_to(self.pipeline.certain(), &self.enrolled.weights));
         }
         heard
     }
@@ -112,7 +113,7 @@ impl Detector {
         let end_s = self.position_s();
         self.pipeline.finish();
         self.decider.add(self.pipeline.take_hypotheses());
-        let mut heard = self.decider.decide_up_to(u64::MAX);
+        let mut heard = self.decider.decide_up_to(u64::MAX, &self.enrolled.weights);
         heard.retain(|h| h.onset_s < end_s);
         (heard, std::mem::take(&mut self.pipeline.candidates))
     }

@@ -1,5 +1,6 @@
 //! Clips prepared for listening.
 
+use crate::decide::weights::Weights;
 use crate::error::ListenError;
 use crate::io::clip::Clip;
 use crate::search::template_bank::{FASTEST, SLOWEST, TemplateBank};
@@ -16,13 +17,14 @@ pub enum Pace {
     File,
 }
 
-/// What enrolled clips look like to the engine; shared by ears that work side by side.
+/// What enrolled clips look like to the engine; shared by detectors that work side by side.
 pub struct Enrolled {
     pub(crate) words: Vec<String>,
     pub(crate) sounds: Vec<Vec<f32>>,
     pub(crate) bank: TemplateBank,
     pub(crate) replays: Vec<ReplaySpectra>,
     pub(crate) ramps: SearchRamps,
+    pub(crate) weights: Weights,
 }
 
 impl Enrolled {
@@ -31,6 +33,14 @@ impl Enrolled {
     /// # Errors
     /// [`ListenError::NoClips`] without clips, [`ListenError::ClipLength`] when one is under 0.15 s or over 4 s.
     pub fn new(clips: &[Clip], pace: Pace) -> Result<Self, ListenError> {
+        Self::with_weights(clips, pace, Weights::shipped().clone())
+    }
+
+    /// The same, to be heard with other weights than the shipped ones.
+    ///
+    /// # Errors
+    /// As [`Enrolled::new`].
+    pub fn with_weights(clips: &[Clip], pace: Pace, weights: Weights) -> Result<Self, ListenError> {
         if clips.is_empty() {
             return Err(ListenError::NoClips);
         }
@@ -47,6 +57,7 @@ impl Enrolled {
             ramps: SearchRamps::new(&replays),
             replays,
             sounds,
+            weights,
         })
     }
 

@@ -112,7 +112,7 @@ pub fn hear_file(
             next: 0,
             flying: 0,
             heard: Vec::new(),
-            reach: enrolled.shortest_reach(),
+            enrolled: Arc::clone(enrolled),
         };
         let mut segmenter = Segmenter {
             held: Vec::new(),
@@ -162,7 +162,7 @@ pub fn hear_file(
             go_on = reorder.collect(&mut state, 1.0, &mut news);
         }
         if go_on {
-            reorder.heard.extend(state.decider.decide_up_to(u64::MAX));
+            reorder.heard.extend(state.decider.decide_up_to(u64::MAX, &enrolled.weights));
             reorder.heard.retain(|h| h.onset_s < end as f64 / RATE as f64);
         }
         Ok((reorder.heard, info))
@@ -252,7 +252,7 @@ struct ReorderBuffer {
     next: u64,
     flying: usize,
     heard: Vec<Detection>,
-    reach: u64,
+    enrolled: Arc<Enrolled>,
 }
 
 impl ReorderBuffer {
@@ -265,7 +265,9 @@ impl ReorderBuffer {
             self.next += 1;
             state.decider.add(hypotheses);
             // The next piece's candidates start at `end` and are ready that much later at the earliest.
-            let fresh = state.decider.decide_up_to((end + self.reach).saturating_sub(1));
+            let fresh = state
+                .decider
+                .decide_up_to((end + self.enrolled.shortest_reach()).saturating_sub(1), &self.enrolled.weights);
             state.done = end;
             go_on &= news(Progress { share, heard: &fresh, checkpoint: state });
             self.heard.extend(fresh);

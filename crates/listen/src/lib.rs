@@ -24,6 +24,8 @@ pub use battery::silent::{HeardDays, SilentWord, silent_words};
 pub use battery::tired::{TiredBattery, tired_among, tired_batteries, tired_battery};
 pub use clip_check::{ADVISED_S, ClipReport, Finding, LOUDNESS_APART, check_clips};
 pub use clip_spectrogram::{Picture, picture};
+pub use decide::rivals::rival_leads;
+pub use decide::weights::{Cascade, Classifier, FIGURE_NAMES, Provenance, STAGE_FIGURES, StageBound, Weights};
 pub use detection::{Candidate, Detection};
 pub use detector::{Config, Detector};
 pub use enrolled::{Enrolled, Pace};

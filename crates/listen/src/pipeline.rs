@@ -1,6 +1,7 @@
 //! One stream through all looks: mono sound at the engine's rate in, examined candidates out.
 
 use crate::decide::decider::Hypothesis;
+use crate::decide::weights::STAGE_FIGURES;
 use crate::decide::{cascade, classifier};
 use crate::detection::Candidate;
 use crate::dsp::resampler::RATE;
@@ -8,7 +9,7 @@ use crate::enrolled::Enrolled;
 use crate::search::peak_picking::PeakPicker;
 use crate::search::template_bank::{Block, FASTEST, SPEEDS};
 use crate::search::whitening::{HOP, WINDOW, Whitener};
-use crate::verify::coherence::{self, CoherenceSearch, Match};
+use crate::verify::coherence::{self, CoherenceSearch, Match, Stage};
 use crate::verify::coherent_sum::SHARES;
 use crate::verify::multi_resolution::MultiResolution;
 use crate::verify::whitened_stft::{self, Segment};
@@ -139,28 +140,39 @@ impl Pipeline {
                 at: c.at,
                 near: c.speed,
             };
-            let Some(m) = self.search.look(&sound, &query, |stage, m| cascade::promising(c.z, stage, m)) else {
-                continue;
+            let (weights, keep) = (&self.enrolled.weights, self.keep_candidates);
+            let (mut passed, mut stages) = (true, Vec::new());
+            let go_on = |stage: Stage, m: &Match| {
+                let figures = cascade::figures(c.z, m);
+                passed &= cascade::promising(&weights.cascade, stage, &figures);
+                if keep {
+                    stages.push((stage as usize, figures[..STAGE_FIGURES[stage as usize]].to_vec()));
+                }
+                passed || keep
             };
+            let Some(m) = self.search.look(&sound, &query, go_on) else { continue };
             if !cascade::PLAUSIBLE_SPEEDS.contains(&m.speed) || !self.mostly_sound(&m, clip.len()) {
                 continue;
             }
             let share = f64::from(SHARES[m.share]);
             let views = self.closer.look(&sound, clip, share, m.speed, m.onset, c.ready);
             let figures = classifier::figures(c.z, &m, &views);
-            let log_odds = classifier::log_odds(&figures);
-            if self.keep_candidates {
+            let hypothesis = self.hypothesis(&c, &m, weights.classifier.log_odds(&figures));
+            if keep {
                 self.candidates.push(Candidate {
                     word: c.word,
-                    onset_s: m.onset / RATE as f64,
+                    onset_s: hypothesis.onset / RATE as f64,
+                    end_s: hypothesis.end / RATE as f64,
                     speed: m.speed,
-                    first_look: f64::from(c.z),
-                    log_odds,
-                    share,
+                    passed,
+                    log_odds: hypothesis.log_odds,
                     figures: figures.to_vec(),
+                    stages,
                 });
             }
-            self.hypotheses.push(self.hypothesis(&c, &m, log_odds));
+            if passed {
+                self.hypotheses.push(hypothesis);
+            }
         }
     }
 

@@ -1,4 +1,4 @@
-//! Times a learner with many presses, many households, and many light learners:
+//! Times a learner with many presses, and many households:
 //! `cargo run -p sayso-sim --release --example scale_time -- 100000 200` (presses, and households; fewer for a quick look).
 
 use std::error::Error;
@@ -17,10 +17,5 @@ fn main() -> Result<(), Box<dyn Error>> {
         events += sayso_sim::simulate(&sayso_sim::any_home(seed), seed, end)?.events.len();
     }
     println!("{homes} households, {events} events, in {:.2} s", start.elapsed().as_secs_f64());
-    let start = Instant::now();
-    let setting = sayso_sim::LightSetting::default();
-    let presses: usize =
-        (0..1000).map(|s| sayso_sim::presses(&sayso_sim::LightPresser::Random, &setting, s).len()).sum();
-    println!("1000 light animals, {presses} presses, in {:.3} s", start.elapsed().as_secs_f64());
     Ok(())
 }

@@ -1,19 +1,14 @@
 //! From evidence to log odds: a logistic model of a few figures from all looks, fitted to synthetic homes (see
 //! `docs/methods/hearing.md`).
 
+use crate::decide::rivals::BEYOND;
+use crate::decide::weights::{Classifier, FIGURE_NAMES};
 use crate::verify::coherence::Match;
 use crate::verify::coherent_sum::SHARES;
 use crate::verify::multi_resolution::{Coherence, WINDOWS};
 
-/// Figures of one candidate, rivals apart.
-pub(crate) const FIGURES: usize = 19;
-
-const WEIGHTS: [f64; FIGURES] = [
-    5.812, 0.199, -3.956, -14.209, 5.323, -10.068, -4.314, 3.183, -3.876, 9.150, -6.335, 2.745, -5.821, 30.006,
-    -10.899, 14.742, 21.251, 0.400, -3.125,
-];
-const RIVAL: [f64; 2] = [-11.465, 12.047];
-const CONSTANT: f64 = -34.939;
+/// Figures of one candidate, rivals apart; [`crate::FIGURE_NAMES`] names them.
+pub(crate) const FIGURES: usize = FIGURE_NAMES.len();
 
 /// The evidence in figures.
 pub(crate) fn figures(z: f32, m: &Match, views: &[Coherence; WINDOWS.len()]) -> [f64; FIGURES] {
@@ -43,15 +38,17 @@ pub(crate) fn figures(z: f32, m: &Match, views: &[Coherence; WINDOWS.len()]) -> 
     ]
 }
 
-/// Log odds that a candidate is a press, before rivals and history.
-pub(crate) fn log_odds(f: &[f64; FIGURES]) -> f64 {
-    CONSTANT + f.iter().zip(WEIGHTS).map(|(x, w)| x * w).sum::<f64>()
-}
+impl Classifier {
+    /// Log odds that a candidate is a press, before rivals and history.
+    pub(crate) fn log_odds(&self, f: &[f64; FIGURES]) -> f64 {
+        self.constant + f.iter().zip(self.figures).map(|(x, w)| x * w).sum::<f64>()
+    }
 
-/// What a rival for the same stretch takes away, `lead` being how far its log ratio is ahead.
-pub(crate) fn rivalry(lead: f64) -> f64 {
-    let lead = lead.max(0.0);
-    RIVAL[0] * lead + RIVAL[1] * (lead - 0.3).max(0.0)
+    /// What a rival for the same stretch takes away, `lead` being how far its log coherence is ahead.
+    pub(crate) fn rivalry(&self, lead: f64) -> f64 {
+        let lead = lead.max(0.0);
+        self.rival_lead * lead + self.rival_lead_beyond * (lead - BEYOND).max(0.0)
+    }
 }
 
 /// Probability from log odds.

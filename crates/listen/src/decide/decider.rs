@@ -5,6 +5,8 @@
 
 use crate::decide::classifier;
 use crate::decide::prior::{Activity, SpeedHistory};
+use crate::decide::rivals::greatest_lead;
+use crate::decide::weights::Weights;
 use crate::detection::Detection;
 use crate::dsp::resampler::RATE;
 use serde::{Deserialize, Serialize};
@@ -55,38 +57,35 @@ impl Decider {
     }
 
     /// Decides what can be decided once everything up to `certain` is known.
-    pub(crate) fn decide_up_to(&mut self, certain: u64) -> Vec<Detection> {
+    pub(crate) fn decide_up_to(&mut self, certain: u64, weights: &Weights) -> Vec<Detection> {
         let mut heard = Vec::new();
         while self.waiting.front().is_some_and(|v| v.ready + PATIENCE <= certain) {
             let Some(v) = self.waiting.pop_front() else { break };
             while self.recent.front().is_some_and(|r| r.ready + 8 * (RATE as u64) < v.ready) {
                 self.recent.pop_front();
             }
-            heard.extend(self.decide(&v));
+            heard.extend(self.decide(&v, weights));
             self.recent.push_back(v);
         }
         heard
     }
 
-    fn decide(&mut self, v: &Hypothesis) -> Option<Detection> {
+    fn decide(&mut self, v: &Hypothesis, weights: &Weights) -> Option<Detection> {
         let in_time = self.waiting.iter().take_while(|r| r.ready <= v.ready + PATIENCE);
-        let mut lead = 0.0f64;
-        for r in in_time.chain(&self.recent) {
-            let overlap = (v.end.min(r.end) - v.onset.max(r.onset)) / (v.end - v.onset).max(1.0);
-            if r.word == v.word {
-                // The same press seen twice; a re-press cannot come sooner than this.
-                let near = (0.25 * RATE as f64).min(0.42 * (v.end - v.onset));
-                if (r.onset - v.onset).abs() < near && (r.log_odds, r.ready) > (v.log_odds, v.ready) {
-                    return None;
-                }
-            } else if overlap > 0.4 {
-                lead = lead.max(r.ratio - v.ratio);
-            }
+        let others = in_time.chain(&self.recent);
+        // The same press seen twice; a re-press cannot come sooner than this.
+        let near = (0.25 * RATE as f64).min(0.42 * (v.end - v.onset));
+        let better = |r: &&Hypothesis| {
+            r.word == v.word && (r.onset - v.onset).abs() < near && (r.log_odds, r.ready) > (v.log_odds, v.ready)
+        };
+        if others.clone().any(|r| better(&r)) {
+            return None;
         }
+        let lead = greatest_lead(v, others);
         let now = v.onset / RATE as f64;
         let odds = v.log_odds
-            + classifier::rivalry(lead)
-            + self.activity.log_odds(now)
+            + weights.classifier.rivalry(lead)
+            + self.activity.log_odds(now, weights.idle_prior)
             + self.history[v.word].log_odds(v.speed, now);
         let probability = classifier::probability(odds);
         if probability > 0.05 {

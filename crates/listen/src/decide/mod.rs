@@ -4,3 +4,5 @@ pub(crate) mod cascade;
 pub(crate) mod classifier;
 pub(crate) mod decider;
 pub(crate) mod prior;
+pub(crate) mod rivals;
+pub(crate) mod weights;

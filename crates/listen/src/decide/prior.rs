@@ -12,8 +12,6 @@ const SPEED_SPREAD: f64 = 0.0022;
 const SPEED_RANGE: f64 = 0.1;
 /// Seconds over which pressing counts as going on.
 const BUSY_S: f64 = 300.0;
-/// Prior odds of a press in a quiet home against those on a busy board.
-const IDLE: f64 = 0.0006;
 /// Presses within [`BUSY_S`] at which a board is busy.
 const BUSY: f64 = 1.0;
 
@@ -25,11 +23,11 @@ pub(crate) struct Activity {
 }
 
 impl Activity {
-    /// Change of the log odds of a candidate at this time.
-    pub(crate) fn log_odds(&mut self, now_s: f64) -> f64 {
+    /// Change of the log odds of a candidate at this time; `idle_prior` are the odds where nothing was pressed.
+    pub(crate) fn log_odds(&mut self, now_s: f64, idle_prior: f64) -> f64 {
         let fade = (-(now_s - self.at_s).max(0.0) / BUSY_S).exp();
         *self = Self { presses: self.presses * fade, at_s: now_s.max(self.at_s) };
-        (IDLE + self.presses / BUSY).min(1.0).ln()
+        (idle_prior + self.presses / BUSY).min(1.0).ln()
     }
 
     /// Takes in a candidate that is a press with this probability.

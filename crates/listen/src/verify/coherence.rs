@@ -192,7 +192,7 @@ impl CoherenceSearch {
         &mut self,
         stretch: &Segment,
         q: &Query,
-        go_on: impl Fn(Stage, &Match) -> bool,
+        mut go_on: impl FnMut(Stage, &Match) -> bool,
     ) -> Option<Match> {
         // An odd row, so that the lags searched are even ones.
         let base = ((q.at as f64 - (WINDOW / 2) as f64) / GRID as f64 / 2.0).floor() as i64 * 2 + 1;

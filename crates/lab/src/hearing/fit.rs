@@ -1,0 +1,190 @@
+//! Learns the hearing's weights from corpora with known truth.
+
+use super::score::TOLERANCE_S;
+use super::truth::{SoundFile, Truth};
+use super::{hear, logistic};
+use crate::error::{LabError, at, told};
+use sayso_listen::{
+    Candidate, Cascade, Classifier, FIGURE_NAMES, Provenance, STAGE_FIGURES, StageBound, Weights, rival_leads,
+};
+use sha2::{Digest, Sha256};
+use std::path::PathBuf;
+
+/// What to learn from, and how.
+#[derive(Debug, Clone, clap::Args)]
+pub struct Order {
+    /// Corpora, as `scenes` makes them.
+    #[arg(required = true, value_name = "CORPUS")]
+    pub corpora: Vec<PathBuf>,
+    /// Penalty of the logistic models, on figures of spread 1.
+    #[arg(long, default_value_t = 1.0)]
+    pub ridge: f64,
+    /// Presses a day expected where a home is quiet; with the corpora's presses a minute it sets the idle prior.
+    #[arg(long, default_value_t = 8.0)]
+    pub presses_a_day: f64,
+    /// The day written into the file, as YYYY-MM-DD.
+    #[arg(long)]
+    pub date: jiff::civil::Date,
+    /// File to write, such as crates/listen/src/decide/weights.json.
+    #[arg(long, value_name = "FILE")]
+    pub out: PathBuf,
+}
+
+/// Share of presses a bound of the cascade may give up, of those that would be called presses in the end.
+const GIVEN_UP: f64 = 0.005;
+/// Log odds from which a candidate counts as called (confidence 0.55).
+const CALLED: f64 = 0.2;
+/// Lead beyond which a rival counts further; as in the detector.
+const BEYOND: f64 = 0.3;
+/// Share of a candidate that a press of its own word covers, from which it is the press seen twice.
+const SAME_PRESS: f64 = 0.4;
+
+/// A candidate with its truth.
+pub(crate) struct Row {
+    candidate: Candidate,
+    lead: f64,
+    right: bool,
+    busy: bool,
+}
+
+/// What a candidate is: a press, none, or that press seen a second time, which the decider's suppression sees to.
+fn label(c: &Candidate, sound: &SoundFile, words: &[String], best: &[Option<usize>], at: usize) -> Option<bool> {
+    let mut twice = false;
+    for (j, p) in sound.presses.iter().enumerate().filter(|(_, p)| p.word == words[c.word]) {
+        if (c.onset_s - p.onset_s).abs() <= TOLERANCE_S {
+            if best[j] == Some(at) {
+                return Some(true);
+            }
+            twice = true;
+        }
+        let end = p.onset_s + p.cut_s.unwrap_or(c.end_s - c.onset_s);
+        let over = (c.end_s.min(end) - c.onset_s.max(p.onset_s)) / (c.end_s - c.onset_s).max(1e-9);
+        twice |= over > SAME_PRESS;
+    }
+    (!twice).then_some(false)
+}
+
+/// Per press of a sound, the candidate of its word, place and highest coherence.
+fn best(candidates: &[Candidate], sound: &SoundFile, words: &[String]) -> Vec<Option<usize>> {
+    let of = |press: &super::truth::Press| {
+        let near = |c: &Candidate| words[c.word] == press.word && (c.onset_s - press.onset_s).abs() <= TOLERANCE_S;
+        let fitting = candidates.iter().enumerate().filter(|(_, c)| near(c));
+        fitting.max_by(|a, b| a.1.figures[0].total_cmp(&b.1.figures[0])).map(|(i, _)| i)
+    };
+    sound.presses.iter().map(of).collect()
+}
+
+fn rows(truth: &Truth, sounds: Vec<hear::HeardSound>) -> Vec<Row> {
+    let words: Vec<String> = truth.clips.iter().map(|c| c.word.clone()).collect();
+    let mut rows = Vec::new();
+    for (sound, heard) in truth.sounds.iter().zip(sounds) {
+        let leads = rival_leads(&heard.candidates);
+        let best = best(&heard.candidates, sound, &words);
+        for (at, (candidate, lead)) in heard.candidates.into_iter().zip(leads).enumerate() {
+            if let Some(right) = label(&candidate, sound, &words, &best, at) {
+                rows.push(Row { candidate, lead, right, busy: sound.snr_db.is_some() });
+            }
+        }
+    }
+    rows
+}
+
+/// The classifier: weights from all candidates, the constant from sounds with presses alone.
+fn classifier(rows: &[Row], ridge: f64) -> Result<Classifier, LabError> {
+    let figures = |r: &Row| {
+        let mut x = r.candidate.figures.clone();
+        x.extend([r.lead, (r.lead - BEYOND).max(0.0)]);
+        x
+    };
+    let all: Vec<Vec<f64>> = rows.iter().map(figures).collect();
+    let right: Vec<bool> = rows.iter().map(|r| r.right).collect();
+    let found = logistic::fit(&all, &right, ridge)?;
+    let sum = |x: &Vec<f64>| found.weights.iter().zip(x).map(|(w, x)| w * x).sum::<f64>();
+    let busy: Vec<(f64, bool)> =
+        rows.iter().zip(&all).filter(|(r, _)| r.busy).map(|(r, x)| (sum(x), r.right)).collect();
+    let (sums, right): (Vec<f64>, Vec<bool>) = busy.into_iter().unzip();
+    let mut weights = [0.0; FIGURE_NAMES.len()];
+    weights.copy_from_slice(&found.weights[..FIGURE_NAMES.len()]);
+    Ok(Classifier {
+        constant: logistic::constant(&sums, &right)?,
+        figures: weights,
+        rival_lead: found.weights[FIGURE_NAMES.len()],
+        rival_lead_beyond: found.weights[FIGURE_NAMES.len() + 1],
+    })
+}
+
+fn log_odds(c: &Classifier, r: &Row) -> f64 {
+    let own: f64 = c.figures.iter().zip(&r.candidate.figures).map(|(w, x)| w * x).sum();
+    c.constant + own + c.rival_lead * r.lead + c.rival_lead_beyond * (r.lead - BEYOND).max(0.0)
+}
+
+/// One stage's bound: the direction from a logistic model, the bound where it gives up one called press in two hundred.
+fn stage(index: usize, rows: &[Row], classifier: &Classifier, ridge: f64) -> Result<StageBound, LabError> {
+    let (mut figures, mut right) = (Vec::new(), Vec::new());
+    for r in rows {
+        let called = r.right && log_odds(classifier, r) > CALLED;
+        if r.right && !called {
+            continue;
+        }
+        for (_, x) in r.candidate.stages.iter().filter(|(s, _)| *s == index) {
+            figures.push(x.clone());
+            right.push(called);
+        }
+    }
+    let found = logistic::fit(&figures, &right, ridge)?;
+    let sum = |x: &Vec<f64>| found.weights.iter().zip(x).map(|(w, x)| w * x).sum::<f64>();
+    let mut presses: Vec<f64> = figures.iter().zip(&right).filter(|(_, y)| **y).map(|(x, _)| sum(x)).collect();
+    presses.sort_by(f64::total_cmp);
+    let least = presses[(presses.len() as f64 * GIVEN_UP) as usize] - 1e-6;
+    let kept = figures.iter().zip(&right).filter(|(x, y)| !**y && sum(x) > least).count();
+    let others = right.iter().filter(|y| !**y).count();
+    eprintln!("stage {index}: {} presses, {kept} of {others} others go on", presses.len());
+    Ok(StageBound { figures: found.weights, least })
+}
+
+/// Learns weights and writes them with their provenance.
+///
+/// # Errors
+/// [`LabError`] where a corpus cannot be read or heard, or nothing can be learned from it.
+pub fn fit(order: &Order) -> Result<Weights, LabError> {
+    if !(order.ridge > 0.0 && order.ridge.is_finite()) || !(order.presses_a_day > 0.0) {
+        return Err(told("--ridge and --presses-a-day are numbers above 0"));
+    }
+    let (mut all, mut hash, mut seeds) = (Vec::new(), Sha256::new(), Vec::new());
+    let (mut presses, mut minutes) = (0usize, 0.0);
+    for corpus in &order.corpora {
+        let truth = Truth::read(corpus)?;
+        truth.hash(corpus, &mut hash)?;
+        seeds.push(truth.seed);
+        for s in truth.sounds.iter().filter(|s| s.snr_db.is_some()) {
+            presses += s.presses.len();
+            minutes += s.seconds / 60.0;
+        }
+        all.extend(rows(&truth, hear::hear(corpus, &truth, Weights::shipped().clone(), true)?));
+        eprintln!("{}: {} candidates so far", corpus.display(), all.len());
+    }
+    let classifier = classifier(&all, order.ridge)?;
+    let stage = |index| stage(index, &all, &classifier, order.ridge);
+    let cascade = Cascade { quick: stage(0)?, liked: stage(1)?, scanned: stage(2)? };
+    debug_assert!(STAGE_FIGURES.len() == 3);
+    let right = all.iter().filter(|r| r.right).count();
+    let weights = Weights {
+        provenance: Provenance {
+            made_by: format!(
+                "lab hearing fit --ridge {} --presses-a-day {}: {right} presses among {} candidates",
+                order.ridge,
+                order.presses_a_day,
+                all.len()
+            ),
+            corpus_sha256: Some(hash.finalize().iter().map(|b| format!("{b:02x}")).collect()),
+            seeds,
+            date: Some(order.date.to_string()),
+        },
+        idle_prior: (order.presses_a_day / 1440.0 / (presses as f64 / minutes)).min(1.0),
+        classifier,
+        cascade,
+    };
+    let text = serde_json::to_string_pretty(&weights).map_err(told)? + "\n";
+    std::fs::write(&order.out, text).map_err(at(&order.out))?;
+    Ok(weights)
+}

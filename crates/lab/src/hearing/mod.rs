@@ -1,0 +1,40 @@
+//! The hearing: scenes with known truth, the weights learned from them, and how well presses are heard.
+
+pub mod fit;
+mod hear;
+pub mod logistic;
+pub mod scenes;
+pub mod score;
+pub mod truth;
+
+use crate::error::LabError;
+
+/// What to do for the hearing.
+#[derive(clap::Subcommand, Debug)]
+pub enum Cli {
+    /// Make sound scenes with known truth from a seed.
+    Scenes(scenes::Order),
+    /// Learn the detector's weights from corpora.
+    Fit(fit::Order),
+    /// Match what is heard in corpora with the truth.
+    Score(score::Order),
+}
+
+/// Does it.
+///
+/// # Errors
+/// As the parts.
+pub fn run(cli: &Cli) -> Result<(), LabError> {
+    match cli {
+        Cli::Scenes(order) => scenes::make(order).map(drop),
+        Cli::Fit(order) => {
+            fit::fit(order)?;
+            println!("Written to {}", order.out.display());
+            Ok(())
+        }
+        Cli::Score(order) => {
+            print!("{}", score::score(order)?.tables());
+            Ok(())
+        }
+    }
+}
