@@ -9,7 +9,7 @@ const SOUND_SPEED: f64 = 343.0;
 /// Seconds from the direct sound to where the tail takes over.
 const EARLY_S: f64 = 0.04;
 
-/// The kinds of home a corpus may be of; they share neither rooms, nor chains, nor noises.
+/// The kinds of home a corpus may be of: rooms and chains are drawn from other ranges, steady noises are others.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize, clap::ValueEnum)]
 #[serde(rename_all = "snake_case")]
 pub enum Home {
