@@ -147,7 +147,8 @@ fn stage(index: usize, rows: &[Row], classifier: &Classifier, ridge: f64) -> Res
 /// # Errors
 /// [`LabError`] where a corpus cannot be read or heard, or nothing can be learned from it.
 pub fn fit(order: &Order) -> Result<Weights, LabError> {
-    if !(order.ridge > 0.0 && order.ridge.is_finite()) || !(order.presses_a_day > 0.0) {
+    let above_0 = |v: f64| v > 0.0 && v.is_finite();
+    if !above_0(order.ridge) || !above_0(order.presses_a_day) {
         return Err(told("--ridge and --presses-a-day are numbers above 0"));
     }
     let (mut all, mut hash, mut seeds) = (Vec::new(), Sha256::new(), Vec::new());
