@@ -6,6 +6,7 @@
 // A new kind of event must be decided on here.
 #![deny(clippy::wildcard_enum_match_arm)]
 
+use sayso_model::event::Part;
 use sayso_model::{
     AnimalId, Body, Event, Invitation, Moment, ProbePlan, ProbeTrial, Round, Story, SwapDraw, SwapPlan, SwapStop,
     event::Part,
@@ -103,8 +104,8 @@ fn all<'a, P: Part + 'a>(story: &'a Story, animal: AnimalId, now: Moment) -> Vec
 
 /// What counts of an entry: of an invitation only its call and result, for the rest is filled in as it goes on.
 fn result(body: &Body) -> Body {
-    match body {
-        Body::Invitation(i) => Invitation { shown: false, took: None, session: None, ..i.clone() }.into(),
-        other => other.clone(),
+    match Invitation::of(body) {
+        Some(i) => Invitation { shown: false, took: None, session: None, ..i.clone() }.into(),
+        None => body.clone(),
     }
 }

@@ -246,7 +246,7 @@ impl Names {
                 trial: 1,
                 target: word,
                 blind: true,
-                response: ProbeResponse::Chose { word: word, after_s: Some(Seconds::clamped(3.1)) },
+                response: ProbeResponse::Chose { word, after_s: Some(Seconds::clamped(3.1)) },
             }
             .into(),
             Kind::Round => Round { round: self.round, words, calls: draw::CALLS, session }.into(),

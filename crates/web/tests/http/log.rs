@@ -134,3 +134,19 @@ async fn the_log_opens_at_an_event_and_shows_what_surrounds_it() {
     let none = web.get(&format!("/l/{}/log?event={}", ids.animal, crate::web::id())).await;
     assert_eq!(none.status, StatusCode::NOT_FOUND);
 }
+
+/// What a form cannot put right it does not ask for: it would be left as it was without a word.
+#[tokio::test]
+async fn a_form_asks_only_for_what_it_can_put_right() {
+    let (web, ids) = (Web::this_machine().await, Ids::new());
+    web.events(&ids.cards()).await;
+    let stage = ids.event(json!({ "kind": "stage_choice", "word": ids.word, "stage": "invite" }));
+    let (press, log) = (ids.press(), format!("/l/{}/log", ids.animal));
+    web.events(&[press.clone(), stage.clone()]).await;
+    let form =
+        async |event: &serde_json::Value| web.get(&format!("{log}/{}", event["id"].as_str().unwrap())).await.text;
+    let asks_word = |text: &str| text.contains("name=\"word\"");
+    assert!(asks_word(&form(&press).await));
+    let stage = form(&stage).await;
+    assert!(stage.contains("name=\"time\"") && !asks_word(&stage), "{stage}");
+}
