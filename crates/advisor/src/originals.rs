@@ -9,7 +9,6 @@
 use sayso_model::event::Part;
 use sayso_model::{
     AnimalId, Body, Event, Invitation, Moment, ProbePlan, ProbeTrial, Round, Story, SwapDraw, SwapPlan, SwapStop,
-    event::Part,
 };
 
 /// What became of an entry.

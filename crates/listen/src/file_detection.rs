@@ -1,6 +1,7 @@
 //! Whole files: decoded once, examined in pieces side by side, decided in order. Same presses as streaming.
 
-use crate::decide::decider::{Decider, Hypothesis};
+use crate::decide::decider::Decider;
+use crate::decide::hypothesis::Hypothesis;
 use crate::detection::{Detection, LEAST_CONFIDENCE};
 use crate::dsp::resampler::{RATE, Resampler};
 use crate::enrolled::Enrolled;

@@ -1,6 +1,6 @@
 //! One stream through all looks: mono sound at the engine's rate in, examined candidates out.
 
-use crate::decide::decider::Hypothesis;
+use crate::decide::hypothesis::Hypothesis;
 use crate::decide::weights::STAGE_FIGURES;
 use crate::decide::{cascade, classifier};
 use crate::detection::Candidate;

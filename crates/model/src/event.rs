@@ -2,7 +2,7 @@
 
 use crate::body::*;
 use crate::cards::*;
-use crate::check::Findings;
+use crate::findings::Findings;
 use crate::id::{AnimalId, EventId, HomeId, PersonId, SessionId, WordId};
 use crate::time::{Moment, Zone};
 use borsh::{BorshDeserialize, BorshSerialize};

@@ -2,26 +2,12 @@
 
 use crate::event::Event;
 use crate::id::*;
-use crate::shelf::{ByTime, Shelf};
+use crate::shelf::{ByTime, Key, Shelf, before};
 use crate::story::Story;
 use crate::time::Moment;
 use std::cmp::Reverse;
 use std::collections::BinaryHeap;
 use std::sync::Arc;
-use uuid::Uuid;
-
-/// A place in time: when an event happened, and its id.
-pub type Key = (Moment, EventId);
-
-/// The place before all that happened at a moment.
-pub(crate) const fn before(at: Moment) -> Key {
-    (at, EventId(Uuid::nil()))
-}
-
-/// The place after all that happened at a moment.
-pub(crate) const fn after(at: Moment) -> Key {
-    (at, EventId(Uuid::max()))
-}
 
 /// Several sequences, each from the largest key down, as one. An event that stands in several comes once for each.
 fn merged<'a, K: Ord>(

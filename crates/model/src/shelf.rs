@@ -6,6 +6,7 @@ use crate::id::EventId;
 use crate::time::Moment;
 use imbl::Vector;
 use std::sync::Arc;
+use uuid::Uuid;
 
 /// Most events in a run.
 const MOST: usize = 128;
@@ -16,6 +17,19 @@ pub(crate) trait Order: Clone + Default {
     type Key: Ord + Copy + std::fmt::Debug;
     /// The key of an event.
     fn key(event: &Event) -> Self::Key;
+}
+
+/// A place in time: when an event happened, and its id.
+pub type Key = (Moment, EventId);
+
+/// The place before all that happened at a moment.
+pub(crate) const fn before(at: Moment) -> Key {
+    (at, EventId(Uuid::nil()))
+}
+
+/// The place after all that happened at a moment.
+pub(crate) const fn after(at: Moment) -> Key {
+    (at, EventId(Uuid::max()))
 }
 
 /// By id.

@@ -21,6 +21,7 @@ mod snapshot;
 mod snippets;
 mod store;
 mod stories;
+mod strangers;
 mod writer;
 
 pub use backup::BackedUp;

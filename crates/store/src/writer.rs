@@ -2,9 +2,9 @@
 //! so that many small appends cost few waits for the disk.
 
 use crate::error::StoreError;
-use crate::homes;
 use crate::incoming::hidden_characters;
 use crate::log::{self, Written};
+use crate::strangers;
 use sayso_model::{Event, EventId, HomeId, Problem, Problems};
 use sqlx::sqlite::SqliteConnectOptions;
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
@@ -156,7 +156,7 @@ async fn transact(
     let sql = StoreError::sql(path);
     // IMMEDIATE: take the write lock before reading, or another process's write in between would fail this one.
     let mut tx = db.begin_with("BEGIN IMMEDIATE").await.map_err(&sql)?;
-    let strangers = homes::strangers(&mut tx, here, events).await.map_err(&sql)?;
+    let strangers = strangers::among(&mut tx, here, events).await.map_err(&sql)?;
     let mut seen = BTreeSet::new();
     let ours = |w: &&Written| !strangers.contains(&w.home);
     let first: Vec<&Written> = events.iter().copied().filter(ours).filter(|w| seen.insert(w.id)).collect();
@@ -172,7 +172,7 @@ async fn transact(
     let mut outcomes = Vec::with_capacity(events.len());
     for w in events {
         outcomes.push(if strangers.contains(&w.home) {
-            Appended::Refused(homes::refusal(w.home))
+            Appended::Refused(strangers::refusal(w.home))
         } else if fresh.remove(&w.id) {
             Appended::New
         } else if stored.get(&w.id).is_some_and(|json| w.is(json)) {

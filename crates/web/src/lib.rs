@@ -6,6 +6,7 @@
 pub mod access;
 pub mod api;
 pub mod assets;
+pub mod brought;
 pub mod cautions;
 pub mod chart;
 pub mod computing;

@@ -1,9 +1,9 @@
 //! What every handler shares.
 
 use crate::access::Access;
+use crate::brought::Waiting;
 use crate::kept::Kept;
 use crate::listening::Seats;
-use crate::pages::exchange::Waiting;
 use crate::secure::Authority;
 use crate::store::Store;
 use sayso_model::Moment;

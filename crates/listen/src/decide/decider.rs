@@ -4,6 +4,7 @@
 //! side, and decided here in order with the same result.
 
 use crate::decide::classifier;
+use crate::decide::hypothesis::Hypothesis;
 use crate::decide::prior::{Activity, SpeedHistory};
 use crate::decide::rivals::greatest_lead;
 use crate::decide::weights::Weights;
@@ -11,25 +12,6 @@ use crate::detection::Detection;
 use crate::dsp::resampler::RATE;
 use serde::{Deserialize, Serialize};
 use std::collections::VecDeque;
-
-/// A candidate that may be a press, waiting to be decided. Times in engine-rate samples.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-pub(crate) struct Hypothesis {
-    pub(crate) word: usize,
-    /// Where the first look saw it start.
-    pub(crate) at: u64,
-    pub(crate) onset: f64,
-    pub(crate) end: f64,
-    /// When all sound needed to examine it was there; the order of deciding.
-    pub(crate) ready: u64,
-    /// Log odds from its own sound.
-    pub(crate) log_odds: f64,
-    /// Logarithm of its coherence ratio.
-    pub(crate) ratio: f64,
-    pub(crate) speed: f64,
-    pub(crate) level_db: f64,
-    pub(crate) share: f64,
-}
 
 /// Engine-rate samples a hypothesis waits for rivals.
 pub(crate) const PATIENCE: u64 = RATE as u64 / 10;

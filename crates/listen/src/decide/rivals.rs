@@ -1,6 +1,6 @@
 //! Other words for the same stretch of sound.
 
-use crate::decide::decider::Hypothesis;
+use crate::decide::hypothesis::Hypothesis;
 use crate::detection::Candidate;
 
 /// Share of a candidate that another word's must cover to be its rival.

@@ -6,13 +6,15 @@ mod bound;
 mod exact;
 mod plan;
 mod problem;
+mod setting;
 mod solve;
 mod tabu;
 mod why;
 mod wishes;
 
-pub use plan::{Parts, Plan, PlanError, plan};
+pub use plan::{Plan, PlanError, plan};
 pub use problem::{MOST_PLACES, PlacingError, Problem};
+pub use setting::Parts;
 pub use solve::{Effort, Placing, Proof, solve};
 pub use why::{Move, MoveReason};
 pub use wishes::{BoardWord, Grid, Pair, WishWeights, Wishes};

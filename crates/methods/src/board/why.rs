@@ -2,7 +2,7 @@
 //!
 //! Source: the parts of the layout's cost that have to do with the word, before and after.
 
-use super::plan::{Parts, Setting};
+use super::setting::{Parts, Setting};
 use super::wishes::steps;
 use sayso_model::Place;
 use std::fmt;

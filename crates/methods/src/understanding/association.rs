@@ -8,7 +8,8 @@
 //! leans on one button through breakfast would seem to mean "kitchen". So by default what is rearranged is the situation
 //! of whole episodes (runs of presses in one situation), which keeps the presses exactly as they were.
 
-use super::null::{Coded, Excess, MOST_KINDS, Rearranger};
+use super::draw::MOST_KINDS;
+use super::null::{Coded, Excess, Rearranger};
 use super::{MonteCarlo, MonteCarloP, UnderstandingError, sessions};
 use crate::stats::{Level, Proportion, benjamini_hochberg};
 use rand_xoshiro::Xoshiro256PlusPlus;

@@ -4,9 +4,11 @@
 //! inversion outwards from the mode (Devroye 1986, Non-Uniform Random Variate Generation, from memory); tables row by row
 //! from their margins (cf. Patefield 1981, Appl Stat 30:91).
 
-use super::null::MOST_KINDS;
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rand_xoshiro::rand_core::Rng;
+
+/// Most words (and most outcomes) that can be told apart: a byte each keeps the inner loop in the nearest cache.
+pub(super) const MOST_KINDS: usize = 256;
 
 /// A number from 0 to `n - 1`; the bias of the multiplication is at most n / 2^64.
 #[inline]

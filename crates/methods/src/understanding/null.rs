@@ -5,13 +5,10 @@
 //! is large, drawing its whole table cell by cell from the multivariate hypergeometric distribution (by inversion from
 //! the mode; cf. Patefield 1981, Appl Stat 30:91). Sessions of multi-press episodes move whole episodes.
 
-use super::draw::{below, draw_table};
+use super::draw::{MOST_KINDS, below, draw_table};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rand_xoshiro::rand_core::Rng;
 use std::collections::BTreeMap;
-
-/// Most words (and most outcomes) that can be told apart: a byte each keeps the inner loop in the nearest cache.
-pub(super) const MOST_KINDS: usize = 256;
 
 /// Presses of one session as (word, outcome), both below [`MOST_KINDS`].
 pub(super) type Coded = [(u8, u8)];

@@ -3,8 +3,8 @@
 use super::drawn::Call;
 use super::enums::*;
 use crate::cards::Place;
-use crate::check::{Findings, MOST_LISTED};
 use crate::event::{About, Content, Does};
+use crate::findings::{Findings, MOST_LISTED};
 use crate::id::*;
 use crate::text::{Label, Note};
 use crate::units::{Grams, Kcal, Probability, Ratio, Seconds};

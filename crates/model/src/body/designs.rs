@@ -1,8 +1,8 @@
 //! Trials of a change on one animal (single-case designs): planned before, drawn by chance, stopped at any time.
 
 use super::enums::{CaseCondition, CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseStop, CaseUnit};
-use crate::check::{Findings, MOST_LISTED};
 use crate::event::{About, Content, Does};
+use crate::findings::{Findings, MOST_LISTED};
 use crate::id::*;
 use crate::text::{Label, Note};
 use crate::time::Day;

@@ -1,8 +1,8 @@
 //! What the notebook draws by chance, so that no person's choice decides what is asked for or given: rounds of invitations,
 //! and now and then another thing than the one pressed for. How each draw follows from ids: [`crate::draw`].
 
-use crate::check::Findings;
 use crate::event::{About, Content, Does};
+use crate::findings::Findings;
 use crate::id::*;
 use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};

@@ -1,8 +1,8 @@
 //! Likes tests (preference assessments).
 
 use super::enums::LikesFormat;
-use crate::check::Findings;
 use crate::event::{About, Content, Does};
+use crate::findings::Findings;
 use crate::id::*;
 use crate::units::Seconds;
 use borsh::{BorshDeserialize, BorshSerialize};

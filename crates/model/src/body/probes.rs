@@ -1,8 +1,8 @@
 //! Planned checks of understanding.
 
 use super::enums::ProbeDesign;
-use crate::check::{Findings, MOST_LISTED};
 use crate::event::{About, Content, Does};
+use crate::findings::{Findings, MOST_LISTED};
 use crate::id::*;
 use crate::units::Seconds;
 use borsh::{BorshDeserialize, BorshSerialize};

@@ -1,7 +1,7 @@
 //! Remarks, and amendments of what was written before.
 
-use crate::check::Findings;
 use crate::event::{About, Body, Content, Does};
+use crate::findings::Findings;
 use crate::id::*;
 use crate::text::Note;
 use crate::time::Moment;

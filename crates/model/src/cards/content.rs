@@ -1,9 +1,9 @@
 //! What each card says of itself, and what must hold across its fields.
 
 use super::*;
-use crate::check::Findings;
 use crate::event::{About, Content, Does};
 use crate::facts;
+use crate::findings::Findings;
 use std::collections::BTreeSet;
 
 impl Content for HomeCard {

@@ -1,6 +1,6 @@
 //! Faults of a file by kind: one mistake made in a thousand rows is told once.
 
-use super::preview::RowProblem;
+use super::problem::RowProblem;
 use std::collections::HashMap;
 use std::fmt;
 

@@ -13,6 +13,7 @@ mod help;
 mod local_time;
 mod names;
 mod preview;
+mod problem;
 mod resolve;
 mod rows;
 
@@ -22,7 +23,8 @@ pub use derive::labelled;
 pub use faults::{FaultKind, Faults};
 pub(crate) use fields::is_note;
 pub use help::{ColumnHelp, columns_of};
-pub use preview::{ImportOptions, Imported, MOST_PROBLEMS, Preview, RowProblem};
+pub use preview::{ImportOptions, Imported, MOST_PROBLEMS, Preview};
+pub use problem::RowProblem;
 pub use rows::{MOST_FILE_BYTES, MOST_LINE_BYTES};
 
 /// The two forms of a file.

@@ -4,6 +4,7 @@ use super::Format;
 use super::derive::Occurrences;
 use super::faults::Faults;
 use super::names::Names;
+use super::problem::RowProblem;
 use super::resolve::{Context, Resolved, resolve};
 use super::rows::{self, Glance, Raw, problem};
 use crate::error::StoreError;
@@ -25,32 +26,6 @@ pub struct ImportOptions {
     pub format: Format,
     /// The household of rows that name none; the notebook's own where left out.
     pub home: Option<HomeId>,
-}
-
-/// One thing wrong with a file.
-#[derive(Clone, PartialEq, Eq, Debug)]
-pub struct RowProblem {
-    /// The line, from 1; 0 where it is about the whole file.
-    pub line: u64,
-    /// The column, or the field as a path such as `body.word`.
-    pub field: String,
-    /// What stands there, shortened.
-    pub found: String,
-    /// What should stand there.
-    pub wanted: String,
-}
-
-impl std::fmt::Display for RowProblem {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        if self.line > 0 {
-            write!(f, "line {}, ", self.line)?;
-        }
-        write!(f, "{}: ", self.field)?;
-        if !self.found.is_empty() {
-            write!(f, "found \"{}\"; ", self.found)?;
-        }
-        write!(f, "wanted {}", self.wanted)
-    }
 }
 
 /// What an import would do. Nothing is stored yet.

@@ -7,7 +7,7 @@ use super::derive::{Occurrences, labelled};
 use super::fields::{Fields, Leaf, Shape, sheet};
 use super::local_time;
 use super::names::{NAMED, Names};
-use super::preview::RowProblem;
+use super::problem::RowProblem;
 use super::rows::{Given, Raw, join, problem};
 use crate::log::Written;
 use sayso_model::*;

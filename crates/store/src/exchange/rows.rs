@@ -4,7 +4,7 @@ use super::Format;
 use super::cells::{self, ENVELOPE, WHOLE};
 use super::earlier;
 use super::fields::{find, sheet};
-use super::preview::RowProblem;
+use super::problem::RowProblem;
 use sayso_model::{Event, HomeId};
 use serde_json::{Map, Value};
 use std::borrow::Cow;

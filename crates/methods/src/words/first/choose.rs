@@ -2,25 +2,12 @@
 
 use super::given::{Candidate, FirstWordRules};
 use super::reasons::{LeftOut, Reason, outscored, unfit};
-use super::score::{Delivery, Score, deliveries, score};
+use super::score::{Scored, deliveries, score};
 use crate::stats::normal_quantile;
 use crate::words::alike::{Likeness, compare};
 use crate::words::sounds::{Sounds, sounds_of};
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
-
-/// A set of words with its score.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Scored {
-    /// Indices of the candidates, ascending.
-    pub words: Vec<usize>,
-    /// The score in its parts.
-    pub score: Score,
-    /// How often each word can be delivered, in the order of `words`.
-    pub deliveries: Vec<Delivery>,
-    /// Share of draws from the likings' uncertainty in which this set is the best.
-    pub best_in: f64,
-}
 
 /// The choice of first words.
 #[derive(Debug, Clone, PartialEq)]

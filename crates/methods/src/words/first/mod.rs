@@ -21,7 +21,7 @@ mod given;
 mod reasons;
 mod score;
 
-pub use choose::{FirstWords, FirstWordsError, MOST_SETS, Scored, first_words};
+pub use choose::{FirstWords, FirstWordsError, MOST_SETS, first_words};
 pub use given::{Candidate, FirstWordRules, Liking, Weights};
 pub use reasons::{LeftOut, Part, Reason};
-pub use score::{Delivery, Score};
+pub use score::{Delivery, Score, Scored};

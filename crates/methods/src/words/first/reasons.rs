@@ -1,8 +1,7 @@
 //! What kept a candidate out, in figures.
 
-use super::choose::Scored;
 use super::given::{Candidate, FirstWordRules};
-use super::score::{Score, deliveries};
+use super::score::{Score, Scored, deliveries};
 use std::fmt;
 
 /// A part of the score.

@@ -90,3 +90,16 @@ pub(super) fn score(
         sd: sd.sqrt(),
     }
 }
+
+/// A set of words with its score.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Scored {
+    /// Indices of the candidates, ascending.
+    pub words: Vec<usize>,
+    /// The score in its parts.
+    pub score: Score,
+    /// How often each word can be delivered, in the order of `words`.
+    pub deliveries: Vec<Delivery>,
+    /// Share of draws from the likings' uncertainty in which this set is the best.
+    pub best_in: f64,
+}

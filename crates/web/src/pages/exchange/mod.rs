@@ -4,10 +4,8 @@ mod out;
 mod report;
 mod upload;
 mod view;
-mod waiting;
 
-pub use waiting::Waiting;
-
+use crate::brought::{Report, Waits};
 use crate::error::Error;
 use crate::form::Form;
 use crate::layout::{Tab, bare, layout};
@@ -19,13 +17,11 @@ use axum::http::request::Parts;
 use axum::response::Redirect;
 use axum::routing::{get, post};
 use maud::Markup;
-use report::Report;
 use sayso_model::Zone;
 use sayso_store::{Look, Others};
 use serde::Deserialize;
 use upload::{MOST_UPLOAD, received};
 use uuid::Uuid;
-use waiting::Waits;
 
 /// What a form puts around its file.
 const FRAME: usize = 64 << 10;

@@ -1,17 +1,9 @@
 //! What taking in a file did.
 
 use super::view::count;
+use crate::brought::Report;
 use maud::{Markup, html};
 use sayso_store::TakenIn;
-
-/// What was done with a file.
-#[derive(Debug)]
-pub struct Report {
-    /// The file's name.
-    pub name: String,
-    /// What it brought.
-    pub done: TakenIn,
-}
 
 impl Report {
     /// The counts in words.

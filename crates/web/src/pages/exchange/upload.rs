@@ -1,12 +1,13 @@
 //! A file on its way in: written to the notebook's folder piece by piece, never whole in memory.
 
+use crate::brought::Upload;
 use crate::error::Error;
 use crate::store::{Store, StoreError};
 use axum::extract::multipart::{Field, MultipartError};
 use axum::extract::{FromRequest, Multipart, Request};
 use axum::http::StatusCode;
 use axum::http::header::CONTENT_LENGTH;
-use sayso_store::{FileKind, HeldFile, Look};
+use sayso_store::{FileKind, Look};
 
 /// Largest file taken here, in bytes; larger ones go in by the command line.
 pub const MOST_UPLOAD: usize = 128 << 20;
@@ -14,17 +15,6 @@ pub const MOST_UPLOAD: usize = 128 << 20;
 const MOST_NAME: usize = 80;
 /// Name of the file's field in the form.
 pub const FIELD: &str = "file";
-
-/// A file that was brought.
-#[derive(Debug)]
-pub struct Upload {
-    /// What it is called where it comes from.
-    pub name: String,
-    /// What it is.
-    pub kind: FileKind,
-    /// Where it is kept; removed with this.
-    pub file: HeldFile,
-}
 
 impl Upload {
     /// What it would bring.

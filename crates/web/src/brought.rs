@@ -1,8 +1,7 @@
 //! Files that were brought and wait for a decision, and for a while what became of them.
 
-use super::report::Report;
-use super::upload::Upload;
 use sayso_model::Moment;
+use sayso_store::{FileKind, HeldFile, TakenIn};
 use std::collections::VecDeque;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use uuid::Uuid;
@@ -11,6 +10,26 @@ use uuid::Uuid;
 const MOST: usize = 4;
 /// How long one is kept, in seconds: time to look at it and ask somebody.
 const KEPT_S: f64 = 3_600.0;
+
+/// A file that was brought.
+#[derive(Debug)]
+pub struct Upload {
+    /// What it is called where it comes from.
+    pub name: String,
+    /// What it is.
+    pub kind: FileKind,
+    /// Where it is kept; removed with this.
+    pub file: HeldFile,
+}
+
+/// What was done with a file.
+#[derive(Debug)]
+pub struct Report {
+    /// The file's name.
+    pub name: String,
+    /// What it brought.
+    pub done: TakenIn,
+}
 
 /// What is kept under an id.
 #[derive(Clone, Debug)]
@@ -37,7 +56,7 @@ impl Waiting {
     }
 
     /// Keeps a file; answers the id it is found by.
-    pub(super) fn put(&self, upload: Upload, now: Moment) -> Uuid {
+    pub(crate) fn put(&self, upload: Upload, now: Moment) -> Uuid {
         let id = Uuid::now_v7();
         let mut all = self.fresh(now);
         while all.len() >= MOST {
@@ -54,18 +73,18 @@ impl Waiting {
         all
     }
 
-    pub(super) fn get(&self, id: Uuid, now: Moment) -> Option<Waits> {
+    pub(crate) fn get(&self, id: Uuid, now: Moment) -> Option<Waits> {
         self.fresh(now).iter().find(|kept| kept.id == id).map(|kept| kept.what.clone())
     }
 
     /// Lets the file go and keeps what became of it.
-    pub(super) fn done(&self, id: Uuid, report: Report) {
+    pub(crate) fn done(&self, id: Uuid, report: Report) {
         if let Some(kept) = self.lock().iter_mut().find(|kept| kept.id == id) {
             kept.what = Waits::Done(Arc::new(report));
         }
     }
 
-    pub(super) fn remove(&self, id: Uuid) {
+    pub(crate) fn remove(&self, id: Uuid) {
         self.lock().retain(|kept| kept.id != id);
     }
 }

@@ -1,0 +1,22 @@
+//! What may be a press.
+
+use serde::{Deserialize, Serialize};
+
+/// A candidate that may be a press, waiting to be decided. Times in engine-rate samples.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub(crate) struct Hypothesis {
+    pub(crate) word: usize,
+    /// Where the first look saw it start.
+    pub(crate) at: u64,
+    pub(crate) onset: f64,
+    pub(crate) end: f64,
+    /// When all sound needed to examine it was there; the order of deciding.
+    pub(crate) ready: u64,
+    /// Log odds from its own sound.
+    pub(crate) log_odds: f64,
+    /// Logarithm of its coherence ratio.
+    pub(crate) ratio: f64,
+    pub(crate) speed: f64,
+    pub(crate) level_db: f64,
+    pub(crate) share: f64,
+}

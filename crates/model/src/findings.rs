@@ -1,0 +1,56 @@
+//! What is wrong with an event, by field.
+
+use std::fmt;
+
+/// One thing wrong with an event.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Problem {
+    /// Path of the field, such as `body.then_word`.
+    pub field: String,
+    /// What was found and what would be right.
+    pub what: String,
+}
+
+/// Everything wrong with an event.
+#[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
+pub struct Problems(pub Vec<Problem>);
+
+impl fmt::Display for Problems {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (i, p) in self.0.iter().enumerate() {
+            write!(f, "{}{}: {}", if i == 0 { "" } else { "; " }, p.field, p.what)?;
+        }
+        Ok(())
+    }
+}
+
+/// Most words or the like that one event lists.
+pub(crate) const MOST_LISTED: usize = 400;
+
+/// What is wrong so far, and where in the event the check is.
+#[derive(Default, Debug)]
+pub struct Findings {
+    at: String,
+    problems: Vec<Problem>,
+}
+
+impl Findings {
+    /// All that was found, if anything was.
+    pub(crate) fn told(self) -> Result<(), Problems> {
+        if self.problems.is_empty() { Ok(()) } else { Err(Problems(self.problems)) }
+    }
+
+    /// Notes that a field here is wrong: what was found and what would be right.
+    pub(crate) fn wrong(&mut self, field: &str, what: impl Into<String>) {
+        self.problems.push(Problem { field: format!("{}{field}", self.at), what: what.into() });
+    }
+
+    /// Goes on inside a field.
+    pub(crate) fn within(&mut self, field: &str, check: impl FnOnce(&mut Self)) {
+        let before = self.at.len();
+        self.at.push_str(field);
+        self.at.push('.');
+        check(self);
+        self.at.truncate(before);
+    }
+}
