@@ -1616,7 +1616,7 @@ export interface components {
             /** @description Its stage. */
             stage: components["schemas"]["Stage"];
         };
-        /** @description A time zone by its IANA name. */
+        /** @description A time zone by its IANA name. Equal zones are one in memory, so a clone costs nothing and rules are at hand. */
         Zone: string;
     };
     responses: never;
