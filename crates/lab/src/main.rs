@@ -24,13 +24,12 @@ fn command() -> Command {
     let lab = Command::new("lab").about("The laboratory: methods on simulated animals, the hearing on made sounds");
     let lab = lab.arg_required_else_help(true).subcommand_required(true);
     let lab = lab.subcommand(Command::new("list").about("The experiments there are"));
-    let lab = lab.subcommand(Flags::augment_args(Command::new("all").about("Every experiment of results.md")));
+    let lab = lab.subcommand(Flags::augment_args(Command::new("all")).about("Every experiment of results.md"));
     let lab = EXPERIMENTS.iter().fold(lab, |lab, experiment| {
-        lab.subcommand(Flags::augment_args(Command::new(experiment.name).about(experiment.asks)))
+        lab.subcommand(Flags::augment_args(Command::new(experiment.name)).about(experiment.asks))
     });
-    lab.subcommand(hearing::Cli::augment_subcommands(
-        Command::new("hearing").about("Scenes, fit and score of the hearing").subcommand_required(true),
-    ))
+    let hearing = hearing::Cli::augment_subcommands(Command::new("hearing"));
+    lab.subcommand(hearing.about("Scenes, fit and score of the hearing").subcommand_required(true))
 }
 
 fn main() -> ExitCode {
@@ -61,4 +60,21 @@ fn experiment(name: &str, flags: Flags) -> Result<(), LabError> {
     short.iter().for_each(|s| println!("  {s}"));
     println!("Written to {}", page.display());
     Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    // Arguments added to a command bring words of their own, which must not take the place of the command's.
+    #[test]
+    fn every_experiment_tells_what_it_asks() {
+        let lab = command();
+        for experiment in EXPERIMENTS {
+            let told = lab.find_subcommand(experiment.name).and_then(Command::get_about).map(ToString::to_string);
+            assert_eq!(told.as_deref(), Some(experiment.asks));
+        }
+        let hearing = lab.find_subcommand("hearing").and_then(Command::get_about).map(ToString::to_string);
+        assert_eq!(hearing.as_deref(), Some("Scenes, fit and score of the hearing"));
+    }
 }

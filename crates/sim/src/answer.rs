@@ -316,7 +316,7 @@ impl World<'_> {
         self.note(animal, person, at, body);
     }
 
-    /// One showing: the teacher presses and delivers. Gives the moment it is over and whether the learner took the thing.
+    /// One showing: the person presses and delivers. Gives the moment it is over and whether the learner took the thing.
     /// `wanted` says whether it is known to want the thing just then.
     pub(crate) fn show(
         &mut self,
@@ -372,7 +372,7 @@ impl World<'_> {
         (over, took)
     }
 
-    /// Writes a teacher's press, now and then mistapped and put right.
+    /// Writes a person's press, now and then mistapped and put right.
     fn write_shown(&mut self, animal: usize, person: usize, at: Moment, body: Press) -> EventId {
         let seen = self.tap(animal, person, at, at);
         if !self.chance.coin(self.cfg.people[person].mistaps) {

@@ -318,7 +318,7 @@ impl World<'_> {
         let presses = self.presses(animal, target);
         let after = self.minds[animal].latency(target, &mut self.chance);
         if self.chance.coin(presses) {
-            // Too slow for the wait: the teacher shows it first.
+            // Too slow for the wait: the person shows it first.
             if seconds(after).get() > seconds(wait).get() {
                 return (InvitationResult::NothingByWait, None, wanted);
             }

@@ -47,7 +47,7 @@ pub struct Experiment {
 }
 
 /// Every experiment, in the order they are run.
-pub const EXPERIMENTS: [Experiment; 14] = [
+pub const EXPERIMENTS: &[Experiment] = &[
     of_all(
         "coverage",
         "Do intervals hold the truth as often as they say: shares, rates, middles, waits?",

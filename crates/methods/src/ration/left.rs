@@ -14,7 +14,7 @@ pub struct Feed<T> {
     pub kcal: Option<Kcal>,
 }
 
-/// What one teacher gave today.
+/// What one person gave today.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PersonShare<T> {
     /// Who; none for feeds nobody is named for.
@@ -38,7 +38,7 @@ pub struct Left<T> {
     pub n: usize,
     /// Feeds whose energy is not known: `left_kcal` is then an upper bound.
     pub unknown: usize,
-    /// What each teacher gave, in the teachers' order.
+    /// What each person gave, in the order given.
     pub by_person: Vec<PersonShare<T>>,
 }
 
