@@ -76,7 +76,7 @@ impl Notebook {
 /// Gives a word the sound of "word `w`"; `pattern` is any event of its household.
 pub async fn record(store: &Store, card: &WordCard, w: u64, pattern: Event) {
     let story = store.story(pattern.home).await.unwrap();
-    let done = sayso_notebook::enrol(&store, pattern.home, &story, card, wav(&say(w, 0))).await.unwrap();
+    let done = sayso_notebook::enrol(store, pattern.home, &story, card, wav(&say(w, 0))).await.unwrap();
     let event = |c: ClipCard| Event { id: EventId(Uuid::now_v7()), animal: None, body: c.into(), ..pattern.clone() };
     taken(store, done.cards.into_iter().map(event).collect()).await;
 }

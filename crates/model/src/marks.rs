@@ -51,9 +51,8 @@ impl Marks {
         let mut marks = Self::default();
         for event in ledger.all() {
             marks.record(event);
-            match event.body.amends() {
-                None => marks.put(ledger, event.id),
-                Some(_) => {}
+            if event.body.amends().is_none() {
+                marks.put(ledger, event.id);
             }
         }
         marks

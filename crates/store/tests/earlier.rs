@@ -58,7 +58,7 @@ async fn the_same_event_under_todays_names_is_no_second_one() {
         for name in ["\"household\":", "\"learner\":", "\"teacher\":", "\"learners\":", "_card\",\"learner"] {
             assert!(!today.contains(name), "{today}");
         }
-        assert_eq!(today == line, false, "written anew under today's names");
+        assert_ne!(today, line, "written anew under today's names");
     }
     let all = store.append(events).await.unwrap();
     assert!(all.iter().all(|a| *a == Appended::Duplicate), "{all:?}");

@@ -132,16 +132,16 @@ async fn snapshot_and_tail_tell_what_the_log_tells() {
         let whole = told(&Story::from_events(all()));
         // Read from the snapshot; then what comes while it is open; then after another start.
         let store = Store::open(dir.path()).await.unwrap();
-        assert_eq!(told(&*store.story(home).await.unwrap()), told(&Story::from_events(first.iter().cloned())));
+        assert_eq!(told(&store.story(home).await.unwrap()), told(&Story::from_events(first.iter().cloned())));
         keep(&store, &tail[..200]).await;
         let early = store.story(home).await.unwrap();
         keep(&store, &tail[200..]).await;
-        assert!(told(&*store.story(home).await.unwrap()) == whole, "seed {seed}: while it grew");
+        assert!(told(&store.story(home).await.unwrap()) == whole, "seed {seed}: while it grew");
         assert!(told(&early) == told(&Story::from_events(first.iter().chain(&tail[..200]).cloned())), "as it was");
         store.close().await.unwrap();
         assert_eq!(std::fs::read(&file).unwrap(), bytes, "a short tail is not worth another");
         let store = Store::open(dir.path()).await.unwrap();
-        assert!(told(&*store.story(home).await.unwrap()) == whole, "seed {seed}: after a start");
+        assert!(told(&store.story(home).await.unwrap()) == whole, "seed {seed}: after a start");
         let checked = store.check().await.unwrap();
         assert_eq!((checked.faults, checked.snapshots), (Vec::new(), 1));
         store.close().await.unwrap();
@@ -150,7 +150,7 @@ async fn snapshot_and_tail_tell_what_the_log_tells() {
 }
 
 fn presses(home: HomeId, numbers: std::ops::Range<u128>) -> Vec<Event> {
-    let one = |n| Event { home: home, ..event(n, "2026-03-01T10:00:00Z", press(n % 7)) };
+    let one = |n| Event { home, ..event(n, "2026-03-01T10:00:00Z", press(n % 7)) };
     numbers.map(one).collect()
 }
 
@@ -206,7 +206,7 @@ async fn a_damaged_snapshot_is_passed_over_told_of_and_made_anew() {
     ] {
         std::fs::write(&file, bad).unwrap();
         let store = Store::open(dir.path()).await.unwrap();
-        assert!(told(&*store.story(home).await.unwrap()) == whole);
+        assert!(told(&store.story(home).await.unwrap()) == whole);
         store.close().await.unwrap();
         told_of += 1;
         assert_eq!(said(&["WARN", &home.to_string(), "passed over"]), told_of);
@@ -229,7 +229,7 @@ async fn a_snapshot_of_another_log_is_passed_over() {
         std::fs::create_dir_all(other.join("snapshots")).unwrap();
         std::fs::copy(&file, other.join("snapshots").join(home.to_string())).unwrap();
         let store = Store::open(&other).await.unwrap();
-        assert!(told(&*store.story(home).await.unwrap()) == told(&Story::from_events(events)), "log {n}");
+        assert!(told(&store.story(home).await.unwrap()) == told(&Story::from_events(events)), "log {n}");
         store.close().await.unwrap();
         assert_eq!(said(&["WARN", &home.to_string(), "of another notebook"]), n + 1);
     }

@@ -5,6 +5,7 @@
 
 pub mod celeration;
 pub mod curve;
+pub mod ground;
 pub mod latency;
 mod mixture;
 pub mod phases;

@@ -40,7 +40,7 @@ pub const METHODS: &[(&str, &[Method])] = &[
                 pages: &["today", "evidence"],
                 commands: &["today"],
                 page: "learning",
-                code: &["learning::stage"],
+                code: &["learning::ground", "learning::stage"],
             },
             Method {
                 answers: "How long until it presses, when asked?",
