@@ -14,9 +14,10 @@ use sayso_methods::understanding::association::{PressIn, Unit, association};
 use sayso_methods::understanding::pooled_probes::trials_to_plan;
 use sayso_methods::understanding::probe::{self, analyse_probe};
 use sayso_methods::understanding::{MonteCarlo, UnderstandingError};
+use sayso_model::event::Part;
 use sayso_model::order::OrderError;
 pub use sayso_model::order::{PlannedTrial, order};
-use sayso_model::{AnimalId, Body, Fact, Kind, ProbeId, ProbePlan, ProbeResponse, ProbeTrial, Story, WordId};
+use sayso_model::{AnimalId, Fact, Kind, ProbeId, ProbePlan, ProbeResponse, ProbeTrial, Story, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Trials in one sitting at most (common practice, no source); fewer at any sign of stress.
@@ -94,12 +95,9 @@ pub enum Next {
 #[must_use]
 pub fn next_trial(story: &Story, animal: AnimalId, probe: ProbeId) -> Option<Result<Next, OrderError>> {
     let plan = story.of::<ProbePlan>(animal).find(|p| p.part.probe == probe)?.part;
-    let trial = |body: &Body| match body {
-        Body::ProbeTrial(t) if t.probe == probe => Some(t.trial),
-        _ => None,
-    };
     let recorded = story.as_recorded(Kind::ProbeTrial).filter(|e| e.animal == Some(animal));
-    let done: BTreeSet<u16> = recorded.filter_map(|e| trial(&e.body)).collect();
+    let of_this = recorded.filter_map(|e| ProbeTrial::of(&e.body)).filter(|t| t.probe == probe);
+    let done: BTreeSet<u16> = of_this.map(|t| t.trial).collect();
     let next =
         |all: Vec<PlannedTrial>| all.into_iter().find(|t| !done.contains(&t.number)).map_or(Next::Done, Next::Trial);
     Some(order(plan).map(next))

@@ -138,6 +138,9 @@ pub struct About<'a> {
     pub word: Option<WordId>,
     /// Whether it must name its animal. Presses, signs and the like may be seen without knowing which animal it was.
     pub needs_animal: bool,
+    /// Whether it is also read as it was first recorded, when it was put right or taken back since: what was drawn, and
+    /// what was answered to it, counts once and for all.
+    pub as_recorded: bool,
     /// What it does to what was known before.
     pub does: Does<'a>,
 }

@@ -1,4 +1,4 @@
-//! Marks of what a story tells, week by week and kind by kind: where they are the same, it tells the same, so that what was
+//! Marks of what a story tells, week by week: where they are the same, it tells the same, so that what was
 //! worked out from it still holds. And what was first recorded of the kinds that are read as they were recorded.
 
 use crate::event::{Event, Kind};
@@ -10,9 +10,6 @@ use std::ops::RangeInclusive;
 use std::sync::Arc;
 
 const WEEK_MS: i64 = 7 * 86_400_000;
-/// Kinds of which every event is remembered as first recorded, also when it was taken back.
-const REMEMBERED: [Kind; 7] =
-    [Kind::Round, Kind::SwapPlan, Kind::SwapDraw, Kind::SwapStop, Kind::ProbePlan, Kind::ProbeTrial, Kind::ClipCard];
 
 /// Seven days in UTC, counted from the first of 1970: the same stretch in every zone.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
@@ -42,7 +39,6 @@ impl Week {
 #[derive(Clone, Default, Debug)]
 pub(crate) struct Marks {
     weeks: BTreeMap<Week, u64>,
-    kinds: BTreeMap<Kind, u64>,
     first: BTreeMap<Kind, Arc<BTreeSet<EventId>>>,
 }
 
@@ -51,23 +47,19 @@ impl Marks {
         let mut marks = Self::default();
         for event in ledger.all() {
             marks.record(event);
-            if event.body.amends().is_none() {
-                marks.put(ledger, event.id);
-            }
+            marks.put(ledger, event.id);
         }
         marks
     }
 
     /// Remembers an event as first recorded.
     pub(crate) fn record(&mut self, event: &Event) {
-        let kind = event.body.kind();
-        let call = matches!(&event.body, crate::Body::Invitation(i) if i.call.is_some());
-        if call || REMEMBERED.contains(&kind) {
-            Arc::make_mut(self.first.entry(kind).or_default()).insert(event.id);
+        if event.body.about().as_recorded {
+            Arc::make_mut(self.first.entry(event.body.kind()).or_default()).insert(event.id);
         }
     }
 
-    /// Adds the stamp of an event as it stands.
+    /// Adds the stamp of an event as it stands; an amendment has none.
     pub(crate) fn put(&mut self, ledger: &Ledger, id: EventId) {
         self.turn(ledger, id, u64::wrapping_add);
     }
@@ -79,19 +71,18 @@ impl Marks {
 
     fn turn(&mut self, ledger: &Ledger, id: EventId, by: fn(u64, u64) -> u64) {
         let last = ledger.last_amendment(id).map(|a| a.id);
-        let (kind, at) = match (last, ledger.first(id)) {
-            (None, Some(first)) => (first.body.kind(), first.happened_at),
-            (None, None) => return,
+        let at = match (last, ledger.first(id)) {
+            // An amendment has no stamp of its own, also where another one amends it.
+            (None, Some(first)) if first.body.amends().is_none() => first.happened_at,
+            (None, _) => return,
             (Some(_), _) => match ledger.standing(id) {
-                Some(event) => (event.body.kind(), event.happened_at),
+                Some(event) => event.happened_at,
                 None => return,
             },
         };
         let stamp = stamp(id).wrapping_add(last.map_or(0, |a| stamp(a).rotate_left(17)));
         let week = self.weeks.entry(Week::of(at)).or_insert(0);
         *week = by(*week, stamp);
-        let all = self.kinds.entry(kind).or_insert(0);
-        *all = by(*all, stamp);
     }
 
     pub(crate) fn weeks(&self, weeks: RangeInclusive<Week>) -> u64 {
@@ -100,10 +91,6 @@ impl Marks {
         };
         // A week of which everything was taken back is as one that never had an event.
         self.weeks.range(weeks).filter(|(_, mark)| **mark != 0).fold(0, fold)
-    }
-
-    pub(crate) fn kinds(&self, kinds: &[Kind]) -> u64 {
-        kinds.iter().fold(0, |sum, kind| mixed(sum ^ self.kinds.get(kind).copied().unwrap_or(0)))
     }
 
     pub(crate) fn first(&self, kind: Kind) -> impl DoubleEndedIterator<Item = EventId> {

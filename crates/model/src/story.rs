@@ -60,7 +60,7 @@ pub struct Story {
     shelves: BTreeMap<(Option<AnimalId>, Kind), Shelf<ByTime>>,
     /// Heard presses that a person or device told too, by the event that counts.
     twice: OrdMap<EventId, EventId>,
-    /// Which weeks and kinds were touched.
+    /// Which weeks were touched, and what is read as it was recorded.
     marks: Marks,
 }
 

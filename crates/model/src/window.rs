@@ -39,8 +39,8 @@ impl Story {
             .filter_map(|event| Press::of(&event.body).map(|part| Fact { event, part }))
     }
 
-    /// Every event of a kind as it was first recorded, also those taken back; by id. Remembered are rounds, swaps, checks
-    /// with their trials, recordings, and of invitations those that were calls of a round.
+    /// Every event of a kind as it was first recorded, also those taken back; by id. Remembered are those that say so of
+    /// themselves ([`crate::About::as_recorded`]).
     pub fn as_recorded(&self, kind: Kind) -> impl Iterator<Item = &Event> {
         self.marks().first(kind).filter_map(|id| self.ledger().first(id))
     }
@@ -49,12 +49,6 @@ impl Story {
     #[must_use]
     pub fn mark_of_weeks(&self, weeks: RangeInclusive<Week>) -> u64 {
         self.marks().weeks(weeks)
-    }
-
-    /// Tells what the story holds of some kinds from what it held before: the same mark, the same standing events.
-    #[must_use]
-    pub fn mark_of_kinds(&self, kinds: &[Kind]) -> u64 {
-        self.marks().kinds(kinds)
     }
 
     /// The first week and the last in which anything was told.

@@ -91,6 +91,37 @@ fn told(story: &Story) -> Vec<Vec<Event>> {
     told
 }
 
+/// The marks of the weeks around every moment of these tests.
+fn marks(story: &Story) -> u64 {
+    let week = Week::of(moment(0));
+    story.mark_of_weeks(week.plus(-1)..=week.plus(1))
+}
+
+#[test]
+fn an_amendment_of_an_amendment_leaves_no_mark_in_whatever_order_they_come() {
+    let event = |n, body: Body| Event {
+        id: EventId(Uuid::from_u128(n)),
+        home: HomeId(Uuid::from_u128(7)),
+        animal: animal(1),
+        person: None,
+        happened_at: moment(0),
+        zone: Zone::utc(),
+        recorded_at: moment(n as u16),
+        source: Source::Tap,
+        body,
+    };
+    let back = |n| Withdrawal { of: EventId(Uuid::from_u128(n)), because: None }.into();
+    let chain = [event(1, body(0, 0)), event(2, back(1)), event(3, back(2)), event(4, back(3))];
+    let whole = marks(&Story::from_events(chain.clone()));
+    for order in [[0, 1, 2, 3], [3, 2, 1, 0], [2, 0, 3, 1], [1, 3, 0, 2]] {
+        let mut story = Story::default();
+        for n in order {
+            story.add(chain[n].clone());
+        }
+        assert_eq!(marks(&story), whole, "{order:?}");
+    }
+}
+
 /// First records about an animal or about none, read from all there are.
 fn records(story: &Story, animal: AnimalId) -> Vec<&Event> {
     let ours = |e: &Event| e.animal.is_none_or(|l| l == animal);
@@ -119,6 +150,7 @@ proptest! {
             prop_assert_eq!(story.add(event.clone()), Inserted::Duplicate);
         }
         prop_assert_eq!(&told(&story), &whole);
+        prop_assert_eq!(marks(&story), marks(&Story::from_events(events.clone())));
         prop_assert_eq!(told(&begun), before, "a copy stays as it was");
     }
 

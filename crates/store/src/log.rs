@@ -149,6 +149,11 @@ pub(crate) async fn revision(db: &mut SqliteConnection) -> Result<Revision, sqlx
     sqlx::query_scalar("SELECT coalesce(max(seq), 0) FROM event").fetch_one(db).await.map(Revision)
 }
 
+/// Whether the log has any event of a household.
+pub(crate) async fn holds(db: &mut SqliteConnection, home: HomeId) -> Result<bool, sqlx::Error> {
+    sqlx::query_scalar("SELECT EXISTS (SELECT 1 FROM event WHERE household = $1)").bind(home.0).fetch_one(db).await
+}
+
 /// More rows than this are read by two at once.
 const FOR_TWO: i64 = 20_000;
 /// Rows read at a time.

@@ -13,6 +13,8 @@ use tokio::task::{JoinHandle, spawn_blocking};
 
 /// More new events than this, and a story is put together anew rather than event by event.
 const ANEW: usize = 20_000;
+/// More than this, and they are added on a thread where no other task waits.
+const ASIDE: usize = 200;
 /// Fewer events than this are read from the log quickly enough.
 const WORTH_A_SNAPSHOT: usize = 5_000;
 /// A snapshot is made anew once so many events came since, and one in [`SHARE`] of all.
@@ -54,9 +56,17 @@ pub(crate) struct Stories {
 }
 
 impl Stories {
-    fn slot(&self, home: HomeId) -> Arc<Mutex<Kept>> {
-        let mut kept = self.kept.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
-        Arc::clone(kept.entry(home).or_default())
+    /// Where a household's story is kept; none where the log holds nothing of it, so that asking for invented ones takes
+    /// no room.
+    async fn slot(&self, from: &Source, home: HomeId) -> Result<Option<Arc<Mutex<Kept>>>, StoreError> {
+        let kept = || self.kept.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
+        if let Some(slot) = kept().get(&home) {
+            return Ok(Some(Arc::clone(slot)));
+        }
+        let sql = StoreError::sql(&from.path);
+        let mut db = from.readers.acquire().await.map_err(&sql)?;
+        let held = log::holds(&mut db, home).await.map_err(&sql)?;
+        Ok(held.then(|| Arc::clone(kept().entry(home).or_default())))
     }
 
     /// The story of a household as of the log's present state, whoever wrote it, and by kind how many of its events
@@ -66,7 +76,7 @@ impl Stories {
         from: &Source,
         home: HomeId,
     ) -> Result<(Arc<Story>, BTreeMap<String, usize>), StoreError> {
-        let slot = self.slot(home);
+        let Some(slot) = self.slot(from, home).await? else { return Ok(Default::default()) };
         let mut kept = slot.lock().await;
         let now = revision(from).await?;
         if kept.at == Revision(0) && now > kept.at {
@@ -118,8 +128,9 @@ impl Kept {
         let sql = StoreError::sql(&from.path);
         let again = log::at(&mut *from.readers.acquire().await.map_err(&sql)?, &from.path, &unread).await?;
         events.extend(again.events);
-        (self.at, self.saved, self.later) = (at, saved, again.later);
-        self.story = put_together(events).await?;
+        let story = put_together(events).await?;
+        // All at once and last: whoever waits may stop waiting at any await, and what is kept must stay true.
+        (self.at, self.saved, self.later, self.story) = (at, saved, again.later, story);
         Ok(())
     }
 
@@ -128,12 +139,16 @@ impl Kept {
         if events.len() > ANEW {
             let known = self.story.ledger().all_shared().cloned();
             self.story = put_together(known.chain(events).collect()).await?;
+        } else if events.len() > ASIDE {
+            // A copy grows, so that the one kept is as it was where nobody waits for this any more.
+            let mut grown = Arc::clone(&self.story);
+            let grow = move || {
+                grow(&mut grown, events);
+                grown
+            };
+            self.story = spawn_blocking(grow).await.map_err(|_| StoreError::Closed)?;
         } else if !events.is_empty() {
-            // Where somebody still reads the story as it was, what it holds is shared with it.
-            let story = Arc::make_mut(&mut self.story);
-            for event in events {
-                story.add(event);
-            }
+            grow(&mut self.story, events);
         }
         self.later.extend(later);
         self.at = now;
@@ -200,6 +215,14 @@ fn passed_over(home: HomeId, why: &str) {
     tracing::warn!("The snapshot of {home} is passed over: {why}. All is read from the log, and a new one is made.");
 }
 
+/// Adds events. Where somebody still reads the story as it was, what it holds is shared with it.
+fn grow(story: &mut Arc<Story>, events: Vec<Arc<Event>>) {
+    let story = Arc::make_mut(story);
+    for event in events {
+        story.add(event);
+    }
+}
+
 async fn put_together(events: Vec<Arc<Event>>) -> Result<Arc<Story>, StoreError> {
     spawn_blocking(|| Arc::new(Story::from_events(events))).await.map_err(|_| StoreError::Closed)
 }
@@ -212,4 +235,29 @@ fn spread_to(at: Revision) -> Vec<i64> {
     places.sort_unstable();
     places.dedup();
     places
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used)]
+mod tests {
+    use super::*;
+    use crate::store::Store;
+    use uuid::Uuid;
+
+    #[tokio::test]
+    async fn asking_for_invented_households_keeps_nothing() {
+        let dir = tempfile::tempdir().unwrap();
+        let store = Store::open(dir.path()).await.unwrap();
+        let event = sayso_sim::samples().remove(0);
+        let home = event.home;
+        store.append(vec![event]).await.unwrap();
+        let (stories, source) = (Stories::default(), &store.inner.source);
+        for n in 0..20 {
+            let (story, later) = stories.get(source, HomeId(Uuid::from_u128(n))).await.unwrap();
+            assert!(story.ledger().is_empty() && later.is_empty());
+        }
+        assert_eq!(stories.kept.lock().unwrap().len(), 0);
+        assert_eq!(stories.get(source, home).await.unwrap().0.ledger().len(), 1);
+        assert_eq!(stories.kept.lock().unwrap().len(), 1);
+    }
 }

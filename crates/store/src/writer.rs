@@ -61,10 +61,6 @@ impl Pen {
             None => self.options.connect().await.map_err(StoreError::sql(&self.path))?,
         };
         let done = transact(&mut db, &self.path, &mut self.here, events, whole).await;
-        if done.is_err() {
-            // What was to be here may not have come.
-            self.here.clear();
-        }
         match done {
             Ok(_) | Err(StoreError::Busy | StoreError::NotImported(_)) => self.db = Some(db),
             // After an error such as a full disk SQLite has ended the transaction by itself, and the connection
@@ -158,8 +154,8 @@ async fn transact(
     let mut tx = db.begin_with("BEGIN IMMEDIATE").await.map_err(&sql)?;
     let strangers = strangers::among(&mut tx, here, events).await.map_err(&sql)?;
     let mut seen = BTreeSet::new();
-    let ours = |w: &&Written| !strangers.contains(&w.home);
-    let first: Vec<&Written> = events.iter().copied().filter(ours).filter(|w| seen.insert(w.id)).collect();
+    let ours = events.iter().enumerate().filter(|(place, _)| !strangers.contains(place)).map(|(_, w)| *w);
+    let first: Vec<&Written> = ours.filter(|w| seen.insert(w.id)).collect();
     let mut fresh = log::insert(&mut tx, &first).await.map_err(&sql)?;
     let old: Vec<EventId> = {
         let mut old: BTreeSet<EventId> = BTreeSet::new();
@@ -170,8 +166,8 @@ async fn transact(
     };
     let stored = log::contents(&mut tx, &old).await.map_err(&sql)?;
     let mut outcomes = Vec::with_capacity(events.len());
-    for w in events {
-        outcomes.push(if strangers.contains(&w.home) {
+    for (place, w) in events.iter().enumerate() {
+        outcomes.push(if strangers.contains(&place) {
             Appended::Refused(strangers::refusal(w.home))
         } else if fresh.remove(&w.id) {
             Appended::New

@@ -99,6 +99,19 @@ async fn a_backup_of_another_home_stores_nothing_until_told() {
 }
 
 #[tokio::test]
+async fn a_backup_of_another_home_that_brings_nothing_opens_no_door() {
+    let dir = tempfile::tempdir().unwrap();
+    let (home, _, backup) = two(dir.path()).await;
+    // Each id of the backup stands here for another event already.
+    home.append((101..104).map(|n| event(n, "2026-02-01T10:00:00Z", press(8))).collect()).await.unwrap();
+    let done = home.restore(&backup, Others::TakeIn).await.unwrap();
+    assert_eq!((done.new, done.conflicts.len()), (0, 3));
+    let foreign = Event { home: away(), ..event(104, "2026-03-02T10:00:00Z", press(7)) };
+    assert!(matches!(home.append(vec![foreign]).await.unwrap()[0], Appended::Refused(_)));
+    assert_eq!(home.homes().await.unwrap(), [home_id()]);
+}
+
+#[tokio::test]
 async fn an_empty_notebook_takes_a_file_of_several_homes_as_it_is() {
     let dir = tempfile::tempdir().unwrap();
     let (home, _, backup) = two(dir.path()).await;

@@ -13,7 +13,9 @@ use sqlx::sqlite::SqliteConnectOptions;
 use sqlx::{ConnectOptions, Connection};
 use std::io::Write;
 use std::path::{Path, PathBuf};
+use std::pin::Pin;
 use std::sync::{LazyLock, Mutex};
+use std::task::Poll;
 
 /// More events than these are worth a snapshot.
 const MANY: u128 = 5_200;
@@ -176,6 +178,77 @@ async fn what_a_snapshot_holds_is_not_read_from_the_log_again_but_checked_agains
     let checked = store.check().await.unwrap();
     assert_eq!(checked.fault_count, 1, "{:?}", checked.faults);
     assert!(checked.faults[0].contains("snapshot") && checked.faults[0].contains("(row 17)"), "{:?}", checked.faults);
+    assert_eq!(checked.snapshot_faults, 1, "nothing is to be restored");
+}
+
+/// Polls a future so many times, each time it asks to be; its outcome, if it came to one.
+async fn polled<F: Future + Unpin>(future: &mut F, mut times: usize) -> Option<F::Output> {
+    std::future::poll_fn(|cx| {
+        if times == 0 {
+            return Poll::Ready(None);
+        }
+        times -= 1;
+        match Pin::new(&mut *future).poll(cx) {
+            Poll::Ready(done) => Poll::Ready(Some(done)),
+            // The last one does not wait to be woken.
+            Poll::Pending if times == 0 => Poll::Ready(None),
+            Poll::Pending => Poll::Pending,
+        }
+    })
+    .await
+}
+
+#[tokio::test]
+async fn a_reader_who_stops_waiting_leaves_nothing_half_read() {
+    let (dir, home) = (tempfile::tempdir().unwrap(), whose(80));
+    with_snapshot(dir.path(), home, &presses(home, 0..MANY)).await;
+    let store = Store::open(dir.path()).await.unwrap();
+    keep(&store, &presses(home, MANY..MANY + 300)).await;
+    store.close().await.unwrap();
+    let mut whole = false;
+    for times in 1..400 {
+        let store = Store::open(dir.path()).await.unwrap();
+        whole = polled(&mut Box::pin(store.story(home)), times).await.is_some();
+        let story = store.story(home).await.unwrap();
+        assert_eq!(story.ledger().len(), MANY as usize + 300, "dropped after {times} polls");
+        assert_eq!(story.everyones::<Press>().count(), MANY as usize + 300, "dropped after {times} polls");
+        store.close().await.unwrap();
+        if whole {
+            break;
+        }
+    }
+    assert!(whole, "every place to stop was tried");
+}
+
+#[tokio::test]
+async fn a_snapshot_made_while_the_notebook_is_looked_through_is_no_fault() {
+    let (dir, home) = (tempfile::tempdir().unwrap(), whose(90));
+    let (old, new) = (dir.path().join("old"), dir.path().join("new"));
+    with_snapshot(&old, home, &presses(home, 0..MANY)).await;
+    let tail = presses(home, MANY..MANY + 600);
+    std::fs::create_dir(&new).unwrap();
+    std::fs::copy(old.join("sayso.db"), new.join("sayso.db")).unwrap();
+    let later = with_snapshot(&new, home, &tail).await;
+    for times in 0..14 {
+        let now = dir.path().join(format!("{times}"));
+        std::fs::create_dir_all(now.join("snapshots")).unwrap();
+        let file = now.join("snapshots").join(home.to_string());
+        std::fs::copy(old.join("sayso.db"), now.join("sayso.db")).unwrap();
+        std::fs::copy(old.join("snapshots").join(home.to_string()), &file).unwrap();
+        let store = Store::open(&now).await.unwrap();
+        let mut check = Box::pin(store.check());
+        let checked = polled(&mut check, times).await;
+        keep(&store, &tail).await;
+        let beside = now.join("beside");
+        std::fs::copy(&later, &beside).unwrap();
+        std::fs::rename(&beside, &file).unwrap();
+        let checked = match checked {
+            Some(checked) => checked,
+            None => check.await,
+        };
+        assert_eq!(checked.unwrap().faults, Vec::<String>::new(), "after {times} polls");
+        store.close().await.unwrap();
+    }
 }
 
 #[tokio::test]
@@ -291,5 +364,7 @@ async fn what_an_older_version_could_not_read_is_read_from_the_log_again() {
     assert_eq!(story.everyones::<Press>().filter(|f| f.part.accident == Accident::Likely).count(), 1);
     assert_eq!(story.ledger().len(), MANY as usize);
     assert!(store.not_understood(home).await.unwrap().is_empty());
+    let checked = store.check().await.unwrap();
+    assert_eq!((checked.faults, checked.snapshots), (Vec::new(), 1));
     assert_eq!(said(&["WARN", &home.to_string()]), 0);
 }

@@ -81,6 +81,13 @@ pub async fn check(dir: &Path) -> Result<ExitCode, CliError> {
         say!("All of it is as it was written.");
         return Ok(ExitCode::SUCCESS);
     }
-    say!("Keep a copy of this folder, then restore the latest backup into a new one.");
+    if found.fault_count == found.snapshot_faults {
+        say!(
+            "Every event and recording is as it was written: there is nothing to restore. Stop the program where it \
+             still runs, remove what is named above and start it again."
+        );
+    } else {
+        say!("Keep a copy of this folder, then restore the latest backup into a new one.");
+    }
     Ok(ExitCode::from(2))
 }

@@ -34,7 +34,7 @@ pub struct SessionStart {
 
 impl Content for SessionStart {
     fn about(&self) -> About<'_> {
-        About { session: Some(self.session), word: None, needs_animal: true, does: Does::Tells }
+        About { session: Some(self.session), word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, found: &mut Findings) {
         if self.words.len() > MOST_LISTED {
@@ -57,7 +57,7 @@ pub struct Joining {
 
 impl Content for Joining {
     fn about(&self) -> About<'_> {
-        About { session: Some(self.session), word: None, needs_animal: true, does: Does::Tells }
+        About { session: Some(self.session), word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, _: &mut Findings) {}
 }
@@ -73,7 +73,7 @@ pub struct Leaving {
 
 impl Content for Leaving {
     fn about(&self) -> About<'_> {
-        About { session: Some(self.session), word: None, needs_animal: true, does: Does::Tells }
+        About { session: Some(self.session), word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, _: &mut Findings) {}
 }
@@ -91,7 +91,7 @@ pub struct SessionEnd {
 
 impl Content for SessionEnd {
     fn about(&self) -> About<'_> {
-        About { session: Some(self.session), word: None, needs_animal: false, does: Does::Tells }
+        About { session: Some(self.session), word: None, needs_animal: false, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, _: &mut Findings) {}
 }
@@ -124,7 +124,13 @@ pub struct Press {
 
 impl Content for Press {
     fn about(&self) -> About<'_> {
-        About { session: self.session, word: Some(self.word), needs_animal: false, does: Does::Tells }
+        About {
+            session: self.session,
+            word: Some(self.word),
+            needs_animal: false,
+            as_recorded: false,
+            does: Does::Tells,
+        }
     }
     fn check(&self, _: &mut Findings) {}
 }
@@ -160,7 +166,13 @@ pub struct Delivery {
 
 impl Content for Delivery {
     fn about(&self) -> About<'_> {
-        About { session: self.session, word: Some(self.word), needs_animal: false, does: Does::Tells }
+        About {
+            session: self.session,
+            word: Some(self.word),
+            needs_animal: false,
+            as_recorded: false,
+            does: Does::Tells,
+        }
     }
     fn check(&self, found: &mut Findings) {
         if self.alternative.is_some() && self.answer != Answer::Alternative {
@@ -187,7 +199,7 @@ pub struct Look {
 
 impl Content for Look {
     fn about(&self) -> About<'_> {
-        About { session: self.session, word: self.word, needs_animal: false, does: Does::Tells }
+        About { session: self.session, word: self.word, needs_animal: false, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, _: &mut Findings) {}
 }
@@ -206,7 +218,13 @@ pub struct Brush {
 
 impl Content for Brush {
     fn about(&self) -> About<'_> {
-        About { session: self.session, word: Some(self.word), needs_animal: false, does: Does::Tells }
+        About {
+            session: self.session,
+            word: Some(self.word),
+            needs_animal: false,
+            as_recorded: false,
+            does: Does::Tells,
+        }
     }
     fn check(&self, _: &mut Findings) {}
 }
@@ -271,7 +289,13 @@ pub struct Invitation {
 
 impl Content for Invitation {
     fn about(&self) -> About<'_> {
-        About { session: self.session, word: Some(self.word), needs_animal: true, does: Does::Tells }
+        About {
+            session: self.session,
+            word: Some(self.word),
+            needs_animal: true,
+            as_recorded: self.call.is_some(),
+            does: Does::Tells,
+        }
     }
     fn check(&self, found: &mut Findings) {
         if self.other.is_some() != (self.way == InvitationKind::AskBetweenTwo) {
@@ -314,7 +338,13 @@ pub struct Catch {
 
 impl Content for Catch {
     fn about(&self) -> About<'_> {
-        About { session: self.session, word: Some(self.word), needs_animal: false, does: Does::Tells }
+        About {
+            session: self.session,
+            word: Some(self.word),
+            needs_animal: false,
+            as_recorded: false,
+            does: Does::Tells,
+        }
     }
     fn check(&self, _: &mut Findings) {}
 }
@@ -337,7 +367,7 @@ pub struct Sign {
 
 impl Content for Sign {
     fn about(&self) -> About<'_> {
-        About { session: self.session, word: None, needs_animal: false, does: Does::Tells }
+        About { session: self.session, word: None, needs_animal: false, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, _: &mut Findings) {}
 }
@@ -368,7 +398,7 @@ pub struct Feed {
 
 impl Content for Feed {
     fn about(&self) -> About<'_> {
-        About { session: self.session, word: None, needs_animal: true, does: Does::Tells }
+        About { session: self.session, word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, found: &mut Findings) {
         if self.reward.is_none() && self.food.is_none() {

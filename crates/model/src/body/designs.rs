@@ -63,7 +63,7 @@ pub struct DesignPlan {
 
 impl Content for DesignPlan {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+        About { session: None, word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, found: &mut Findings) {
         let design = self.design;
@@ -181,7 +181,7 @@ pub struct DesignNote {
 
 impl Content for DesignNote {
     fn about(&self) -> About<'_> {
-        About { session: None, word: self.word, needs_animal: true, does: Does::Tells }
+        About { session: None, word: self.word, needs_animal: true, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, found: &mut Findings) {
         if self.point == 0 || self.point > MOST_POINTS {
@@ -206,7 +206,7 @@ pub struct DesignStop {
 
 impl Content for DesignStop {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+        About { session: None, word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, _: &mut Findings) {}
 }

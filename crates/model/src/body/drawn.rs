@@ -26,7 +26,7 @@ pub struct Round {
 
 impl Content for Round {
     fn about(&self) -> About<'_> {
-        About { session: self.session, word: None, needs_animal: true, does: Does::Tells }
+        About { session: self.session, word: None, needs_animal: true, as_recorded: true, does: Does::Tells }
     }
     fn check(&self, found: &mut Findings) {
         taking_part(&self.words, found);
@@ -67,7 +67,7 @@ pub struct SwapPlan {
 
 impl Content for SwapPlan {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+        About { session: None, word: None, needs_animal: true, as_recorded: true, does: Does::Tells }
     }
     fn check(&self, found: &mut Findings) {
         taking_part(&self.words, found);
@@ -100,7 +100,7 @@ pub struct SwapDraw {
 
 impl Content for SwapDraw {
     fn about(&self) -> About<'_> {
-        About { session: None, word: Some(self.word), needs_animal: true, does: Does::Tells }
+        About { session: None, word: Some(self.word), needs_animal: true, as_recorded: true, does: Does::Tells }
     }
     fn check(&self, _: &mut Findings) {}
 }
@@ -132,7 +132,7 @@ pub struct SwapStop {
 
 impl Content for SwapStop {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+        About { session: None, word: None, needs_animal: true, as_recorded: true, does: Does::Tells }
     }
     fn check(&self, _: &mut Findings) {}
 }

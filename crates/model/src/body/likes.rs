@@ -28,7 +28,7 @@ pub struct LikesTest {
 
 impl Content for LikesTest {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+        About { session: None, word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, found: &mut Findings) {
         let distinct: BTreeSet<_> = self.rewards.iter().collect();
@@ -98,7 +98,7 @@ pub struct LikeTrial {
 
 impl Content for LikeTrial {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+        About { session: None, word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, found: &mut Findings) {
         let n = self.offered.len();

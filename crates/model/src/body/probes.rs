@@ -31,7 +31,7 @@ pub struct ProbePlan {
 
 impl Content for ProbePlan {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: true, does: Does::Tells }
+        About { session: None, word: None, needs_animal: true, as_recorded: true, does: Does::Tells }
     }
     fn check(&self, found: &mut Findings) {
         if self.words.is_empty() || self.words.len() > MOST_LISTED {
@@ -81,7 +81,7 @@ pub struct ProbeTrial {
 
 impl Content for ProbeTrial {
     fn about(&self) -> About<'_> {
-        About { session: None, word: Some(self.target), needs_animal: true, does: Does::Tells }
+        About { session: None, word: Some(self.target), needs_animal: true, as_recorded: true, does: Does::Tells }
     }
     fn check(&self, _: &mut Findings) {}
 }

@@ -19,7 +19,7 @@ pub struct Remark {
 
 impl Content for Remark {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: false, does: Does::Tells }
+        About { session: None, word: None, needs_animal: false, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, _: &mut Findings) {}
 }
@@ -43,7 +43,7 @@ pub struct Correction {
 
 impl Content for Correction {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: false, does: Does::Corrects(self) }
+        About { session: None, word: None, needs_animal: false, as_recorded: false, does: Does::Corrects(self) }
     }
     fn check(&self, found: &mut Findings) {
         if self.body.amends().is_some() {
@@ -68,7 +68,7 @@ pub struct Withdrawal {
 
 impl Content for Withdrawal {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: false, does: Does::Withdraws(self.of) }
+        About { session: None, word: None, needs_animal: false, as_recorded: false, does: Does::Withdraws(self.of) }
     }
     fn check(&self, _: &mut Findings) {}
 }

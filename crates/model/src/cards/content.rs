@@ -8,21 +8,33 @@ use std::collections::BTreeSet;
 
 impl Content for HomeCard {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: false, does: Does::Sets(None) }
+        About { session: None, word: None, needs_animal: false, as_recorded: false, does: Does::Sets(None) }
     }
     fn check(&self, _: &mut Findings) {}
 }
 
 impl Content for PersonCard {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: false, does: Does::Sets(Some(self.person.0)) }
+        About {
+            session: None,
+            word: None,
+            needs_animal: false,
+            as_recorded: false,
+            does: Does::Sets(Some(self.person.0)),
+        }
     }
     fn check(&self, _: &mut Findings) {}
 }
 
 impl Content for AnimalCard {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: false, does: Does::Sets(Some(self.animal.0)) }
+        About {
+            session: None,
+            word: None,
+            needs_animal: false,
+            as_recorded: false,
+            does: Does::Sets(Some(self.animal.0)),
+        }
     }
     fn check(&self, found: &mut Findings) {
         if let Some(share) = self.reward_share
@@ -52,7 +64,13 @@ impl Content for AnimalCard {
 
 impl Content for RewardCard {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: false, does: Does::Sets(Some(self.reward.0)) }
+        About {
+            session: None,
+            word: None,
+            needs_animal: false,
+            as_recorded: false,
+            does: Does::Sets(Some(self.reward.0)),
+        }
     }
     fn check(&self, found: &mut Findings) {
         if self.kind == RewardKind::Food && self.kcal_per_piece.is_none() {
@@ -66,14 +84,26 @@ impl Content for RewardCard {
 
 impl Content for WordCard {
     fn about(&self) -> About<'_> {
-        About { session: None, word: Some(self.word), needs_animal: false, does: Does::Sets(Some(self.word.0)) }
+        About {
+            session: None,
+            word: Some(self.word),
+            needs_animal: false,
+            as_recorded: false,
+            does: Does::Sets(Some(self.word.0)),
+        }
     }
     fn check(&self, _: &mut Findings) {}
 }
 
 impl Content for ClipCard {
     fn about(&self) -> About<'_> {
-        About { session: None, word: Some(self.word), needs_animal: false, does: Does::Sets(Some(self.clip.0)) }
+        About {
+            session: None,
+            word: Some(self.word),
+            needs_animal: false,
+            as_recorded: true,
+            does: Does::Sets(Some(self.clip.0)),
+        }
     }
     fn check(&self, found: &mut Findings) {
         if self.sha256.len() != 64 || !self.sha256.bytes().all(|b| b.is_ascii_hexdigit()) {
@@ -87,7 +117,7 @@ impl Content for ClipCard {
 
 impl Content for BoardLayout {
     fn about(&self) -> About<'_> {
-        About { session: None, word: None, needs_animal: false, does: Does::Sets(None) }
+        About { session: None, word: None, needs_animal: false, as_recorded: false, does: Does::Sets(None) }
     }
     fn check(&self, found: &mut Findings) {
         if !(1..=20).contains(&self.rows) || !(1..=20).contains(&self.columns) {
@@ -116,7 +146,13 @@ impl Content for BoardLayout {
 
 impl Content for HouseRule {
     fn about(&self) -> About<'_> {
-        About { session: None, word: self.word, needs_animal: false, does: Does::Sets(Some(self.rule.0)) }
+        About {
+            session: None,
+            word: self.word,
+            needs_animal: false,
+            as_recorded: false,
+            does: Does::Sets(Some(self.rule.0)),
+        }
     }
     fn check(&self, _: &mut Findings) {}
 }
@@ -124,7 +160,7 @@ impl Content for HouseRule {
 /// Told, not set: the last choice up to a moment counts, and one dated later counts from then on.
 impl Content for StageChoice {
     fn about(&self) -> About<'_> {
-        About { session: None, word: Some(self.word), needs_animal: true, does: Does::Tells }
+        About { session: None, word: Some(self.word), needs_animal: true, as_recorded: false, does: Does::Tells }
     }
     fn check(&self, _: &mut Findings) {}
 }

@@ -150,3 +150,33 @@ async fn a_form_asks_only_for_what_it_can_put_right() {
     let stage = form(&stage).await;
     assert!(stage.contains("name=\"time\"") && !asks_word(&stage), "{stage}");
 }
+
+/// A file that knows days but no times gives many events one moment.
+#[tokio::test]
+async fn older_leads_to_every_event_of_one_moment() {
+    let (web, ids) = (Web::this_machine().await, Ids::new());
+    web.events(&ids.cards()).await;
+    let remarks: Vec<_> =
+        (0..100).map(|n| ids.event(json!({ "kind": "remark", "text": format!("remark number {n}.") }))).collect();
+    assert!(remarks.iter().all(|e| e["happened_at"] == remarks[0]["happened_at"]));
+    web.events(&remarks).await;
+    let (mut address, mut read) = (Some(format!("/l/{}/log", ids.animal)), String::new());
+    for _ in 0..4 {
+        let Some(next) = address else { break };
+        let page = web.get(&next).await;
+        assert_eq!(page.status, StatusCode::OK, "{next}: {}", page.text);
+        let older = page.text.split_once("\">Older<").map(|(before, _)| before.rsplit('"').next().unwrap());
+        address = older.map(|href| href.replace("&amp;", "&"));
+        read.push_str(&page.text);
+    }
+    assert_eq!(address, None, "it comes to an end");
+    for n in 0..100 {
+        assert_eq!(read.matches(&format!("remark number {n}.")).count(), 1, "remark {n}");
+    }
+    let log = format!("/l/{}/log", ids.animal);
+    let at = remarks[0]["happened_at"].as_str().unwrap();
+    assert!(!web.get(&format!("{log}?before={at}")).await.text.contains("remark number"), "before all of that moment");
+    let alone = web.get(&format!("{log}?id={}", remarks[0]["id"].as_str().unwrap())).await;
+    assert_eq!(alone.status, StatusCode::BAD_REQUEST);
+    assert!(alone.text.contains("before"), "{}", alone.text);
+}

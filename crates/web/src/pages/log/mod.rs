@@ -17,7 +17,7 @@ use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::Markup;
-use sayso_model::{AnimalId, Correction, Event, EventId, Moment, Withdrawal};
+use sayso_model::{AnimalId, Correction, Event, EventId, Key, Moment, Withdrawal};
 use serde::Deserialize;
 use std::sync::Arc;
 use uuid::Uuid;
@@ -42,18 +42,24 @@ pub fn router() -> Router<AppState> {
         .route("/l/{animal}/log/{event}", get(open).post(correct))
 }
 
-/// Which page of the log: from a time back, or the one with an event.
+/// Which page of the log: from a time back, or from an event at that time back; or the one with an event.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Upto {
     before: Option<Moment>,
+    id: Option<EventId>,
     event: Option<EventId>,
 }
 
 async fn show(page: AnimalPage, Form(upto): Form<Upto>) -> Result<Markup, Error> {
     let story = &page.story;
-    // Before everything that happened then: no id comes before the nil one.
-    let mut to = upto.before.map(|at| (at, EventId(Uuid::nil())));
+    if upto.id.is_some() && upto.before.is_none() {
+        return Err(Error::BadRequest(
+            "The address names an id, but not before which time: ?before=<time>&id=<id>".into(),
+        ));
+    }
+    // Without an id before everything that happened then: no id comes before the nil one.
+    let mut to: Option<Key> = upto.before.map(|at| (at, upto.id.unwrap_or(EventId(Uuid::nil()))));
     let (mut newer, mut shown, mut first) = (false, None, Vec::new());
     if let Some(asked) = upto.event {
         // An amendment stands with what it amends.
@@ -71,7 +77,7 @@ async fn show(page: AnimalPage, Form(upto): Form<Upto>) -> Result<Markup, Error>
         (to, shown) = (Some(at), Some(asked));
     }
     first.extend(story.records_before(page.id, to).take(MOST + 1 - first.len()));
-    let more = (first.len() > MOST).then(|| first.get(MOST - 1).map(|e| e.happened_at)).flatten();
+    let more = (first.len() > MOST).then(|| first.get(MOST - 1).map(|e| (e.happened_at, e.id))).flatten();
     first.truncate(MOST);
     Ok(view::view(&page, &first, &view::Part { newer, more, shown }))
 }

@@ -7,14 +7,14 @@ use crate::page::AnimalPage;
 use crate::typed::Typed;
 use crate::wording::{self, in_words};
 use maud::{Markup, html};
-use sayso_model::{Accident, Answer, Event, EventId, Moment, PressedBy, SignLevel, Then};
+use sayso_model::{Accident, Answer, Event, EventId, Key, PressedBy, SignLevel, Then};
 
 /// Which part of the log a page shows.
 pub struct Part {
     /// Whether there are newer events.
     pub newer: bool,
-    /// Where older ones begin, if there are any.
-    pub more: Option<Moment>,
+    /// Before which place older ones stand, if there are any.
+    pub more: Option<Key>,
     /// The event asked for.
     pub shown: Option<EventId>,
 }
@@ -34,8 +34,8 @@ pub fn view(page: &AnimalPage, events: &[&Event], part: &Part) -> Markup {
             ol.log {
                 @for e in events { (entry(page, e, part.shown == Some(e.id))) }
             }
-            @if let Some(before) = part.more {
-                p { a.button href=(format!("/l/{}/log?before={before}", page.id)) { "Older" } }
+            @if let Some((before, id)) = part.more {
+                p { a.button href=(format!("/l/{}/log?before={before}&id={id}", page.id)) { "Older" } }
             }
         },
     )
