@@ -5,7 +5,8 @@ mod report;
 mod upload;
 mod view;
 
-use crate::brought::{Report, Waits};
+use crate::brought::{Report, Shown, Waits};
+use crate::computing::file_turn;
 use crate::error::Error;
 use crate::form::Form;
 use crate::layout::{Tab, bare, layout};
@@ -91,9 +92,22 @@ async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
         Waits::Done(report) => return Ok(visitor.framed("Taken in", report::view(&report))),
         Waits::Upload(upload) => upload,
     };
-    let look = upload.look(&visitor.state.store).await.inspect_err(|_| visitor.state.brought.remove(id))?;
     let zone = visitor.page.as_ref().map_or_else(Zone::utc, |page| page.zone.clone());
-    Ok(visitor.framed("Look before you take it in", view::look(&upload.name, &address(id), &look, &zone)))
+    // Before the look: what comes in meanwhile is told by the next.
+    let at = visitor.state.store.revision().await?;
+    let framed = |preview| Ok(visitor.framed("Look before you take it in", preview));
+    if let Some(preview) = upload.shown(at, &zone) {
+        return framed(preview);
+    }
+    let _turn = file_turn().await;
+    // Who waited may find what the other saw.
+    if let Some(preview) = upload.shown(at, &zone) {
+        return framed(preview);
+    }
+    let look = upload.look(&visitor.state.store).await.inspect_err(|_| visitor.state.brought.remove(id))?;
+    let preview = view::look(&upload.name, &address(id), &look, &zone);
+    upload.show(Shown { at, zone, page: preview.clone() });
+    framed(preview)
 }
 
 /// What a person decided, having seen the preview.
@@ -112,8 +126,11 @@ enum Yes {
 }
 
 async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Decided>) -> Result<Redirect, Error> {
-    // Sent twice, it was done once.
+    // Sent twice, also at once, it is done once.
     let Waits::Upload(upload) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
+    let _alone = upload.taking.lock().await;
+    let Waits::Upload(_) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
+    let _turn = file_turn().await;
     let store = &visitor.state.store;
     let look = decided_on(upload.look(store).await?, &decided)?;
     let others = if decided.take_in_other_home.is_some() { Others::TakeIn } else { Others::Refuse };
