@@ -15,6 +15,7 @@ pub mod download;
 pub mod error;
 pub mod fields;
 pub mod form;
+pub mod home_label;
 pub mod kept;
 pub mod layout;
 pub mod listening;
