@@ -322,3 +322,24 @@ async fn taken_in_by_two_at_once_it_is_told_as_it_was_the_first_time() {
     }
     home.page(&to).await.says("2 events new, 0 known already");
 }
+
+#[tokio::test]
+async fn an_empty_notebook_begins_with_several_homes_only_by_choice() {
+    let (home, other) = (Home::new().await, Home::new().await);
+    let both = [bytes_of(&home, "/api/export.jsonl").await, bytes_of(&other, "/api/export.jsonl").await].concat();
+    let to = bring(&home, "both.jsonl", &both).await;
+    home.post(&to, &[("take_in_other_home", "yes")]).await.kept();
+    for path in ["/api/export.jsonl", "/exchange/backup.sayso"] {
+        let file = bytes_of(&home, path).await;
+        let empty = Home::empty().await;
+        let to = bring(&empty, "all", &file).await;
+        let page = empty.page(&to).await;
+        page.says("of 2 households").says("name=\"take_in_other_home\" value=\"yes\"").does_not_say("checked");
+        // Both are called the same, so the end of the id stands beside each.
+        assert_eq!(page.text.matches("</strong> (\u{2026}").count(), 2, "{}", page.text);
+        empty.post(&to, &[]).await.refused().says("Begin with all of them in one notebook");
+        assert!(empty.state.store.homes().await.unwrap().is_empty());
+        empty.post(&to, &[("take_in_other_home", "yes")]).await.kept();
+        assert_eq!(empty.state.store.homes().await.unwrap().len(), 2);
+    }
+}

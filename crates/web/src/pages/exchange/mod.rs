@@ -105,7 +105,7 @@ async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
         return framed(preview);
     }
     let look = upload.look(&visitor.state.store).await.inspect_err(|_| visitor.state.brought.remove(id))?;
-    let preview = view::look(&upload.name, &address(id), &look, &zone);
+    let preview = view::look(&upload.name, &address(id), &look, &zone, visitor.page.is_none());
     upload.show(Shown { at, zone, page: preview.clone() });
     framed(preview)
 }
@@ -132,7 +132,7 @@ async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Dec
     let Waits::Upload(_) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
     let _turn = file_turn().await;
     let store = &visitor.state.store;
-    let look = decided_on(upload.look(store).await?, &decided)?;
+    let look = decided_on(upload.look(store).await?, &decided, visitor.page.is_none())?;
     let others = if decided.take_in_other_home.is_some() { Others::TakeIn } else { Others::Refuse };
     let done = store.take_in(upload.file.path(), look, others).await.map_err(|e| upload.unfit(e))?;
     let report = Report { name: upload.name.clone(), done };
@@ -142,7 +142,11 @@ async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Dec
 }
 
 /// The same as it was decided on; refused where something is left to decide.
-fn decided_on(look: Look, decided: &Decided) -> Result<Look, Error> {
+fn decided_on(look: Look, decided: &Decided, empty: bool) -> Result<Look, Error> {
+    if let Some(several) = view::begins_with(&look).filter(|_| empty && decided.take_in_other_home.is_none()) {
+        let what = format!("is not one but {several}. Tick \u{201c}{}\u{201d} if it should be so", view::SEVERAL_HOMES);
+        return Err(Error::refused("home", what));
+    }
     let others = look.others();
     if !others.is_empty() && decided.take_in_other_home.is_none() {
         let what = format!(
