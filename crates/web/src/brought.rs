@@ -1,6 +1,8 @@
 //! Files that were brought and wait for a decision, and for a while what became of them.
 
-use sayso_model::Moment;
+use crate::store::Revision;
+use maud::Markup;
+use sayso_model::{Moment, Zone};
 use sayso_store::{FileKind, HeldFile, TakenIn};
 use std::collections::VecDeque;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
@@ -20,6 +22,41 @@ pub struct Upload {
     pub kind: FileKind,
     /// Where it is kept; removed with this.
     pub file: HeldFile,
+    /// The preview as it was last shown.
+    shown: Mutex<Option<Shown>>,
+    /// Held while it is taken in: who comes second waits, and then finds what the first did.
+    pub taking: tokio::sync::Mutex<()>,
+}
+
+/// A preview, kept as the page it makes: small, however large the file is.
+#[derive(Clone, Debug)]
+pub struct Shown {
+    /// What it was compared with.
+    pub at: Revision,
+    /// Whose days it tells.
+    pub zone: Zone,
+    /// Its part of the page.
+    pub page: Markup,
+}
+
+impl Upload {
+    /// A file that nobody has looked at yet.
+    #[must_use]
+    pub fn new(name: String, kind: FileKind, file: HeldFile) -> Self {
+        Self { name, kind, file, shown: Mutex::default(), taking: tokio::sync::Mutex::default() }
+    }
+
+    /// The preview as it was shown before, where the log has not grown since.
+    #[must_use]
+    pub fn shown(&self, at: Revision, zone: &Zone) -> Option<Markup> {
+        let shown = self.shown.lock().unwrap_or_else(PoisonError::into_inner);
+        shown.as_ref().filter(|s| s.at == at && s.zone == *zone).map(|s| s.page.clone())
+    }
+
+    /// Keeps a preview for the next who asks.
+    pub fn show(&self, shown: Shown) {
+        *self.shown.lock().unwrap_or_else(PoisonError::into_inner) = Some(shown);
+    }
 }
 
 /// What was done with a file.

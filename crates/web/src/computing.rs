@@ -6,11 +6,20 @@ use axum::middleware::Next;
 use axum::response::Response;
 use std::sync::LazyLock;
 use tokio::runtime::Handle;
-use tokio::sync::Semaphore;
+use tokio::sync::{Semaphore, SemaphorePermit};
 
 /// Pages computed at once: as many as there are processors, for more would only take turns.
 static TURNS: LazyLock<Semaphore> =
     LazyLock::new(|| Semaphore::new(std::thread::available_parallelism().map_or(2, usize::from).max(2)));
+
+/// Whole files made or read at once: each costs the disk and the memory of many pages.
+static FILE_TURN: Semaphore = Semaphore::const_new(1);
+
+/// Waits until no other whole file is made or read. Apart from the turns of pages: a slow download keeps no page waiting.
+pub async fn file_turn() -> Option<SemaphorePermit<'static>> {
+    // The semaphore is never closed.
+    FILE_TURN.acquire().await.ok()
+}
 
 /// Middleware: runs the handler on a thread of its own. Reading waits for its turn; writing does not.
 ///
@@ -22,6 +31,14 @@ pub async fn aside(request: Request, next: Next) -> Result<Response, Error> {
         true => TURNS.acquire().await.ok(),
         false => None,
     };
+    apart(request, next).await
+}
+
+/// Middleware: runs the handler on a thread of its own at once. What costs much there takes its [`file_turn`].
+///
+/// # Errors
+/// [`Error::Internal`] where the handler panicked.
+pub async fn apart(request: Request, next: Next) -> Result<Response, Error> {
     let here = Handle::current();
     tokio::task::spawn_blocking(move || here.block_on(next.run(request))).await.map_err(Error::internal)
 }

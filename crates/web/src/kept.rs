@@ -5,6 +5,7 @@ use sayso_advisor::stages::{Standing, standings};
 use sayso_advisor::stuck::{Weighed, differential};
 use sayso_advisor::today::{Today, today};
 use sayso_advisor::{Case, Sums};
+use sayso_model::later::AHEAD_S;
 use sayso_model::{AnimalId, HomeId, Moment, Story, WordId};
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
@@ -19,11 +20,21 @@ const MOST: usize = 64;
 struct Of {
     events: usize,
     at: Moment,
+    /// When the next event is due that was dated ahead; it was left out.
+    next: Option<Moment>,
 }
 
 impl Of {
+    fn now(story: &Story, now: Moment) -> Self {
+        // All that are dated after now, also those within the leeway for clocks that do not agree.
+        let next = story.ahead(now.plus_seconds(-AHEAD_S)).first().map(|e| e.happened_at);
+        Self { events: story.ledger().len(), at: now, next }
+    }
+
     fn good_for(self, story: &Story, now: Moment) -> bool {
-        self.events == story.ledger().len() && (0.0..FOR_S).contains(&now.seconds_since(self.at))
+        self.events == story.ledger().len()
+            && (0.0..FOR_S).contains(&now.seconds_since(self.at))
+            && self.next.is_none_or(|next| now < next)
     }
 }
 
@@ -50,7 +61,7 @@ impl<K: Ord, V> Shelf<K, V> {
         if shelf.len() >= MOST {
             shelf.clear();
         }
-        shelf.insert(key, (Of { events: story.ledger().len(), at: now }, Arc::clone(&fresh)));
+        shelf.insert(key, (Of::now(story, now), Arc::clone(&fresh)));
         fresh
     }
 }
@@ -107,5 +118,19 @@ mod tests {
         assert_eq!(*shelf.get(1, &story, now.plus_seconds(59.0), || 4), 4, "an event came");
         assert_eq!(*shelf.get(1, &story, now.plus_seconds(119.0), || 5), 5, "a minute is over");
         assert_eq!(*shelf.get(1, &story, now, || 6), 6, "a clock set back");
+    }
+
+    #[test]
+    fn kept_no_longer_than_until_an_event_dated_ahead_is_due() {
+        let now = Moment::clamped(1_800_000_000_000);
+        let shelf: Shelf<u8, usize> = Shelf::default();
+        let mut story = Story::default();
+        let mut event = sayso_sim::samples().remove(0);
+        event.happened_at = now.plus_seconds(20.0);
+        story.add(event);
+        assert_eq!(*shelf.get(1, &story, now, || 1), 1);
+        assert_eq!(*shelf.get(1, &story, now.plus_seconds(19.0), || 2), 1, "not due yet");
+        assert_eq!(*shelf.get(1, &story, now.plus_seconds(20.0), || 3), 3, "due");
+        assert_eq!(*shelf.get(1, &story, now.plus_seconds(70.0), || 4), 3, "kept, now that it is counted");
     }
 }

@@ -2,7 +2,6 @@
 
 use crate::assets::asset;
 use crate::page::Page;
-use crate::wording::home_name;
 use maud::{DOCTYPE, Markup, html};
 use sayso_model::AnimalId;
 
@@ -109,7 +108,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
             header.top {
                 a.brand href="/" { "Sayso" }
                 @if page.homes.len() > 1 {
-                    a.switch href="/homes" data-test="home" { span.unseen { "Home: " } (home_name(&page.story)) }
+                    a.switch href="/homes" data-test="home" { span.unseen { "Home: " } (page.home_label) }
                 }
                 (animal_switch(page, tab))
                 (who(page))

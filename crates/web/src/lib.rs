@@ -11,9 +11,11 @@ pub mod cautions;
 pub mod chart;
 pub mod computing;
 pub mod connections;
+pub mod download;
 pub mod error;
 pub mod fields;
 pub mod form;
+pub mod home_label;
 pub mod kept;
 pub mod layout;
 pub mod listening;
@@ -44,6 +46,7 @@ pub const MOST_BODY: usize = 1 << 20;
 pub fn app(state: AppState) -> Router {
     Router::new()
         .merge(pages::router().layer(from_fn(computing::aside)))
+        .merge(pages::exchange::router().layer(from_fn(computing::apart)))
         .nest("/api", api::router())
         .merge(assets::router())
         .merge(access::router())

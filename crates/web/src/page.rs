@@ -1,6 +1,7 @@
 //! What a page knows when it is asked for: the story, the time, who is looking and about which animal.
 
 use crate::error::Error;
+use crate::home_label::labels;
 use crate::state::AppState;
 use axum::extract::{FromRequestParts, RawPathParams};
 use axum::http::HeaderMap;
@@ -28,6 +29,8 @@ pub struct Page {
     pub home: HomeId,
     /// All households in this notebook; most often that one alone.
     pub homes: Vec<HomeId>,
+    /// What it is called where several are.
+    pub home_label: String,
     /// All that is known of it.
     pub story: Arc<Story>,
     /// How many of its events this version does not understand, by kind.
@@ -124,11 +127,13 @@ impl FromRequestParts<AppState> for Page {
                     .ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?,
             ),
         };
+        let home_label = label_among(state, &homes, home, &story).await;
         let path = parts.uri.path().to_owned();
         Ok(Self {
             state: state.clone(),
             home,
             homes,
+            home_label,
             not_understood,
             zone: story.zone(),
             now: state.now(),
@@ -138,6 +143,18 @@ impl FromRequestParts<AppState> for Page {
             path,
         })
     }
+}
+
+/// What a household is called among those of the notebook.
+async fn label_among(state: &AppState, homes: &[HomeId], home: HomeId, story: &Arc<Story>) -> String {
+    let mut all = vec![(home, Arc::clone(story))];
+    for other in homes.iter().filter(|id| **id != home) {
+        // One that cannot be read says so on its own pages, and takes none from this one.
+        if let Ok(story) = state.store.story(*other).await {
+            all.push((*other, story));
+        }
+    }
+    labels(&all).remove(&home).unwrap_or_default()
 }
 
 /// Context of a page about one animal: the route has `{animal}` in its path.

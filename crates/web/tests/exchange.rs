@@ -10,6 +10,7 @@ use axum::http::{Request, StatusCode, header};
 use http_body_util::BodyExt;
 use sayso_model::Remark;
 use sayso_web::access::Access;
+use sayso_web::computing::file_turn;
 use sayso_web::store::Store;
 use sayso_web::{AppState, app};
 use std::sync::Arc;
@@ -235,5 +236,110 @@ async fn an_archive_and_a_backup_begin_an_empty_notebook() {
         let story = store.story(held).await.unwrap();
         assert_eq!(story.ledger().len(), events(&home).await, "{name}");
         assert_eq!(story.of::<Remark>(home.animal).count(), 2);
+    }
+}
+
+#[tokio::test]
+async fn events_go_out_piece_by_piece() {
+    let home = Home::new().await;
+    let mut table = DIARY.to_owned();
+    for n in 0..2_000 {
+        table.push_str(&format!("remark,2026-03-01 12:{:02},Pip,Robin,number {n}\n", n % 60));
+    }
+    home.post(&bring(&home, "diary.csv", table.as_bytes()).await, &[]).await.kept();
+    for path in ["/api/export.csv", "/api/export.jsonl"] {
+        let request = Request::get(path).header(header::HOST, "localhost").body(Body::empty()).unwrap();
+        let answer = home.app.clone().oneshot(request).await.unwrap();
+        let said: usize = answer.headers()[header::CONTENT_LENGTH].to_str().unwrap().parse().unwrap();
+        assert_eq!(held(&home), 0, "{path}: nothing is left in the folder while it is sent");
+        let (mut body, mut whole, mut largest) = (answer.into_body(), Vec::new(), 0);
+        while let Some(frame) = body.frame().await {
+            let piece = frame.unwrap().into_data().unwrap();
+            largest = largest.max(piece.len());
+            whole.extend_from_slice(&piece);
+        }
+        assert_eq!(whole.len(), said, "{path}");
+        assert!(largest <= 64 << 10 && said > 100_000, "{path}: a piece of {largest} bytes of {said}");
+        assert!(String::from_utf8(whole).unwrap().contains("number 1999"), "{path}");
+    }
+}
+
+#[tokio::test]
+async fn files_being_made_keep_no_page_waiting() {
+    let home = Arc::new(Home::new().await);
+    let preview = bring(&home, "diary.csv", DIARY.as_bytes()).await;
+    // As though a large file were being made: nobody else's is begun.
+    let turn = file_turn().await;
+    let paths = ["/exchange/archive.tar", "/exchange/backup.sayso", "/api/export.csv", "/api/export.jsonl", &preview];
+    let many = paths.iter().cycle().take(64).map(|path| {
+        let (home, path) = (Arc::clone(&home), (*path).to_owned());
+        tokio::spawn(async move { home.get(&path).await.status })
+    });
+    let many: Vec<_> = many.collect();
+    for _ in 0..100 {
+        tokio::task::yield_now().await;
+    }
+    home.page("/people").await;
+    home.page("/exchange").await;
+    assert!(many.iter().all(|one| !one.is_finished()), "all wait for the file");
+    drop(turn);
+    for one in many {
+        assert_eq!(one.await.unwrap(), StatusCode::OK);
+    }
+}
+
+#[tokio::test]
+async fn a_preview_is_worked_out_once_until_the_notebook_grows() {
+    let home = Home::new().await;
+    let to = bring(&home, "diary.csv", DIARY.as_bytes()).await;
+    let first = home.page(&to).await.text;
+    let in_folder = std::fs::read_dir(home.state.store.dir()).unwrap().map(|e| e.unwrap().path());
+    let file = in_folder.into_iter().find(|p| p.to_string_lossy().ends_with(".sayso-part")).unwrap();
+    // Would it be read again, it would be another.
+    std::fs::write(&file, DIARY.lines().take(2).collect::<Vec<_>>().join("\n")).unwrap();
+    assert_eq!(home.page(&to).await.text, first);
+    let other = "kind,happened_at,animal,person,text\nremark,2026-03-01 12:00,Pip,Robin,ate\n";
+    home.post(&bring(&home, "other.csv", other.as_bytes()).await, &[]).await.kept();
+    home.page(&to).await.says("<dt>New</dt><dd class=\"num\">1</dd>");
+}
+
+#[tokio::test]
+async fn taken_in_by_two_at_once_it_is_told_as_it_was_the_first_time() {
+    let home = Arc::new(Home::new().await);
+    let to = bring(&home, "diary.csv", DIARY.as_bytes()).await;
+    let turn = file_turn().await;
+    let both: Vec<_> = (0..4)
+        .map(|_| {
+            let (home, to) = (Arc::clone(&home), to.clone());
+            tokio::spawn(async move { home.post(&to, &[]).await.status })
+        })
+        .collect();
+    // Time for all to come as far as they can before the first goes on.
+    tokio::time::sleep(std::time::Duration::from_millis(200)).await;
+    drop(turn);
+    for one in both {
+        assert_eq!(one.await.unwrap(), StatusCode::SEE_OTHER);
+    }
+    home.page(&to).await.says("2 events new, 0 known already");
+}
+
+#[tokio::test]
+async fn an_empty_notebook_begins_with_several_homes_only_by_choice() {
+    let (home, other) = (Home::new().await, Home::new().await);
+    let both = [bytes_of(&home, "/api/export.jsonl").await, bytes_of(&other, "/api/export.jsonl").await].concat();
+    let to = bring(&home, "both.jsonl", &both).await;
+    home.post(&to, &[("take_in_other_home", "yes")]).await.kept();
+    for path in ["/api/export.jsonl", "/exchange/backup.sayso"] {
+        let file = bytes_of(&home, path).await;
+        let empty = Home::empty().await;
+        let to = bring(&empty, "all", &file).await;
+        let page = empty.page(&to).await;
+        page.says("of 2 households").says("name=\"take_in_other_home\" value=\"yes\"").does_not_say("checked");
+        // Both are called the same, so the end of the id stands beside each.
+        assert_eq!(page.text.matches("</strong> (\u{2026}").count(), 2, "{}", page.text);
+        empty.post(&to, &[]).await.refused().says("Begin with all of them in one notebook");
+        assert!(empty.state.store.homes().await.unwrap().is_empty());
+        empty.post(&to, &[("take_in_other_home", "yes")]).await.kept();
+        assert_eq!(empty.state.store.homes().await.unwrap().len(), 2);
     }
 }

@@ -73,7 +73,10 @@ async fn swaps_are_explained_agreed_shown_on_the_board_and_stopped() {
     agree(&home, &words, &[]).await.refused().says("take part in swaps already");
 
     let swap = agreed.swap.to_string();
-    home.post(&format!("{}/stop", page(&home)), &[("swap", &swap), ("reason", "tired")]).await.refused();
+    home.post(&format!("{}/stop", page(&home)), &[("swap", &swap), ("reason", "tired")])
+        .await
+        .refused()
+        .says("home or signs");
     home.post(&format!("{}/stop", page(&home)), &[("swap", &swap), ("reason", "signs")]).await.kept();
     home.post(&format!("{}/stop", page(&home)), &[("swap", &swap), ("reason", "signs")]).await.kept();
     let story = home.story().await;

@@ -1,7 +1,7 @@
 //! The page of paired devices: who may read the notebook, and an end to it for one or all.
 
 use super::IDLE_DAYS;
-use super::door::PAIRED_COOKIE;
+use super::session_guard::PAIRED_COOKIE;
 use crate::error::Error;
 use crate::form::Form;
 use crate::layout::{Tab, layout};

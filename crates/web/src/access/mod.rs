@@ -4,13 +4,13 @@
 
 mod code;
 mod devices;
-mod door;
+mod rate_limiter;
+mod session_guard;
 mod sessions;
-mod tries;
 mod view;
 
-pub(crate) use door::plain_label;
-pub use door::{PAIRED_COOKIE, guard, headers};
+pub(crate) use session_guard::plain_label;
+pub use session_guard::{PAIRED_COOKIE, guard, headers};
 pub use sessions::{Device, IDLE_DAYS, PairedError, Sessions};
 
 /// The file of paired devices in the data directory.
@@ -25,13 +25,13 @@ pub fn router() -> axum::Router<crate::AppState> {
 
 use crate::error::Error;
 use code::Code;
+use rate_limiter::RateLimiter;
+pub(crate) use rate_limiter::network;
 use sayso_model::Moment;
 use std::fmt;
 use std::net::IpAddr;
 use std::path::Path;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
-use tries::Tries;
-pub(crate) use tries::network;
 
 /// Shows a person at the machine a pairing code and the minutes it is good for.
 pub type ShowCode = Arc<dyn Fn(&str, u32) + Send + Sync>;
@@ -44,7 +44,7 @@ pub struct Access {
 /// What pairing needs to know.
 struct Pairing {
     code: Mutex<Option<Code>>,
-    tries: Mutex<Tries>,
+    tries: Mutex<RateLimiter>,
     sessions: Mutex<Sessions>,
     show: ShowCode,
 }
@@ -83,7 +83,7 @@ impl Access {
         Ok(Self {
             pairing: Some(Pairing {
                 code: Mutex::new(None),
-                tries: Mutex::new(Tries::default()),
+                tries: Mutex::new(RateLimiter::default()),
                 sessions: Mutex::new(Sessions::read(kept_in)?),
                 show,
             }),

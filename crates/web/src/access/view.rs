@@ -1,7 +1,7 @@
 //! The page on which a device pairs.
 
 use super::Tried;
-use super::door::PAIRED_COOKIE;
+use super::session_guard::PAIRED_COOKIE;
 use super::sessions::LONGEST_NAME;
 use crate::error::Error;
 use crate::form::Form;

@@ -1,18 +1,21 @@
 //! The whole log as a file, and files of events into the log.
 
 use super::events::body_error;
+use crate::computing::file_turn;
+use crate::download::sent;
 use crate::error::Error;
 use crate::state::AppState;
 use axum::Json;
 use axum::body::Bytes;
 use axum::extract::rejection::{BytesRejection, QueryRejection};
 use axum::extract::{Query, State};
-use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
-use axum::response::{IntoResponse, Response};
+use axum::response::Response;
 use sayso_model::{HomeId, Moment};
 use sayso_store::{Format, ImportOptions, Others, Preview};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
+use std::fs::OpenOptions;
+use std::io::BufWriter;
 
 /// Largest file for import over HTTP, in bytes; larger ones go in by the command line.
 pub const MOST_IMPORT: usize = 64 << 20;
@@ -34,10 +37,11 @@ pub async fn csv(State(state): State<AppState>) -> Result<Response, Error> {
 }
 
 async fn file(state: &AppState, format: Format, kind: &'static str, name: &str) -> Result<Response, Error> {
-    let mut bytes = Vec::new();
-    state.store.export(format, &mut bytes).await?;
-    let disposition = format!("attachment; filename=\"{name}\"");
-    Ok(([(CONTENT_TYPE, kind.to_owned()), (CONTENT_DISPOSITION, disposition)], bytes).into_response())
+    let _turn = file_turn().await;
+    let held = state.store.hold_file()?;
+    let file = OpenOptions::new().append(true).open(held.path()).map_err(Error::internal)?;
+    state.store.export(format, &mut BufWriter::new(file)).await?;
+    sent(held, kind, name)
 }
 
 /// How to read a file.
@@ -110,6 +114,7 @@ type Sent = Result<Bytes, BytesRejection>;
 /// # Errors
 /// [`Error::BadRequest`] for a query that cannot be read; what is wrong with the file is part of the answer.
 pub async fn preview(State(state): State<AppState>, asked: Asked, sent: Sent) -> Result<Json<PreviewJson>, Error> {
+    let _turn = file_turn().await;
     let (found, _, _) = look(&state, asked, sent).await?;
     Ok(Json(PreviewJson {
         rows: found.rows,
@@ -144,6 +149,7 @@ pub async fn preview(State(state): State<AppState>, asked: Asked, sent: Sent) ->
 /// # Errors
 /// [`Error::Refused`] while the file has problems.
 pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> Result<Json<ImportedJson>, Error> {
+    let _turn = file_turn().await;
     let (found, skip, others) = look(&state, asked, sent).await?;
     let found = if skip { found.without_bad_rows() } else { found };
     let unwanted = found.others();
@@ -158,9 +164,9 @@ pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> 
     Ok(Json(ImportedJson { new: imported.new, duplicates: imported.duplicates }))
 }
 
-async fn look(state: &AppState, asked: Asked, sent: Sent) -> Result<(Preview, bool, Others), Error> {
+async fn look(state: &AppState, asked: Asked, body: Sent) -> Result<(Preview, bool, Others), Error> {
     let Query(options) = asked.map_err(|e| Error::BadRequest(e.body_text()))?;
-    let bytes = sent.map_err(|e| body_error(&e, MOST_IMPORT))?;
+    let bytes = body.map_err(|e| body_error(&e, MOST_IMPORT))?;
     let format = match options.format {
         FormatName::Jsonl => Format::JsonLines,
         FormatName::Csv => Format::Csv,

@@ -18,6 +18,8 @@ pub fn router() -> Router<AppState> {
         .route("/import/preview", post(exchange::preview))
         .route("/import/commit", post(exchange::commit))
         .layer(DefaultBodyLimit::max(exchange::MOST_IMPORT));
+    let exports =
+        Router::new().route("/export.jsonl", get(exchange::json_lines)).route("/export.csv", get(exchange::csv));
     Router::new()
         .route("/", get(view::show))
         .route("/openapi.json", get(openapi::show))
@@ -26,8 +28,6 @@ pub fn router() -> Router<AppState> {
         // Any method: over HTTP/2 a web socket is opened by CONNECT (RFC 8441).
         .route("/listen/{animal}", any(crate::listening::open))
         .route("/evidence/{animal}", get(evidence::show).layer(from_fn(crate::computing::aside)))
-        .route("/export.jsonl", get(exchange::json_lines))
-        .route("/export.csv", get(exchange::csv))
-        .merge(imports)
+        .merge(imports.merge(exports).layer(from_fn(crate::computing::apart)))
         .fallback(crate::told::no_such_page)
 }

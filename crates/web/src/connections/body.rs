@@ -1,7 +1,7 @@
 //! Bodies of requests and answers, which tell what their connection is at. A request whose body stops coming breaks off.
 
 use super::Patience;
-use super::places::{Phase, Place};
+use super::connection_limiter::{Phase, Place};
 use axum::body::{Body, Bytes, HttpBody};
 use hyper::body::{Frame, Incoming, SizeHint};
 use std::future::Future;

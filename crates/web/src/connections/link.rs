@@ -1,6 +1,6 @@
 //! A connection's bytes. One whose other end takes nothing for too long is given up.
 
-use super::places::Place;
+use super::connection_limiter::Place;
 use crate::secure::Carrier;
 use std::future::Future;
 use std::io;

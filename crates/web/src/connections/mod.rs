@@ -3,10 +3,10 @@
 //! The figures are habits of such servers (common practice, no source); `docs/decisions/connections.md` says why each.
 
 mod body;
+mod connection_limiter;
 mod link;
-mod places;
 
-pub use places::{Bounds, Places};
+pub use connection_limiter::{Bounds, ConnectionLimiter};
 
 use crate::secure::{Authority, Carrier, Peer, begin};
 use axum::Router;
@@ -14,12 +14,12 @@ use axum::body::Body;
 use axum::extract::ConnectInfo;
 use axum::http::{Request, Response, StatusCode};
 use body::{Answered, Received};
+use connection_limiter::Place;
 use hyper::body::Incoming;
 use hyper::server::conn::http1;
 use hyper::service::service_fn;
 use hyper_util::rt::{TokioIo, TokioTimer};
 use link::Link;
-use places::Place;
 use std::convert::Infallible;
 use std::net::SocketAddr;
 use std::sync::Arc;
@@ -77,7 +77,7 @@ pub async fn run(
     (patience, bounds): (Patience, Bounds),
     stop: impl Future<Output = ()>,
 ) {
-    let places = Places::new(bounds);
+    let places = ConnectionLimiter::new(bounds);
     let (close, closing) = watch::channel(false);
     let house = House { app, authority, patience, closing };
     let mut served = JoinSet::new();

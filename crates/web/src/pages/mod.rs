@@ -30,7 +30,7 @@ use axum::Router;
 use axum::response::Redirect;
 use axum::routing::get;
 
-/// All pages.
+/// All pages, but for those of [`exchange`], which wait for nothing that the others wait for.
 pub fn router() -> Router<AppState> {
     Router::new()
         .route("/", get(front))
@@ -50,7 +50,6 @@ pub fn router() -> Router<AppState> {
         .merge(listen::router())
         .merge(agreement::router())
         .merge(days::router())
-        .merge(exchange::router())
         .merge(patterns::router())
         .merge(methods::router())
         .merge(words::router())

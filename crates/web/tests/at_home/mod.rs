@@ -11,6 +11,7 @@ use sayso_web::access::Access;
 use sayso_web::{AppState, app};
 use std::sync::Arc;
 use tower::ServiceExt;
+use uuid::Uuid;
 
 pub struct Home {
     pub app: Router,
@@ -72,12 +73,18 @@ pub fn form(pairs: &[(&str, &str)]) -> String {
 }
 
 impl Home {
-    /// A household of one person and one dog, as set up on the start page.
-    pub async fn new() -> Self {
+    /// A notebook of nobody yet.
+    pub async fn empty() -> Self {
         let dir = tempfile::tempdir().unwrap();
         let store = sayso_web::store::Store::open(dir.path()).await.unwrap();
         let state = AppState::new(Arc::new(store), Access::this_machine()).with_clock(noon);
-        let app = app(state.clone());
+        let (animal, home) = (AnimalId(Uuid::nil()), HomeId(Uuid::nil()));
+        Self { app: app(state.clone()), state, animal, home, cookie: String::new(), _dir: dir }
+    }
+
+    /// A household of one person and one dog, as set up on the start page.
+    pub async fn new() -> Self {
+        let empty = Self::empty().await;
         let body = form(&[
             ("home", "The house by the park"),
             ("you", "Robin"),
@@ -90,12 +97,12 @@ impl Home {
             .header(header::CONTENT_TYPE, "application/x-www-form-urlencoded")
             .body(Body::from(body))
             .unwrap();
-        let (status, headers, text) = read(app.clone().oneshot(request).await.unwrap()).await;
+        let (status, headers, text) = read(empty.app.clone().oneshot(request).await.unwrap()).await;
         assert_eq!(status, StatusCode::SEE_OTHER, "{text}");
         let cookie = headers[header::SET_COOKIE].to_str().unwrap().split(';').next().unwrap().to_owned();
-        let home = state.store.home().await.unwrap().unwrap();
-        let animal = *state.store.story(home).await.unwrap().animals().keys().next().unwrap();
-        Self { app, state, animal, home, cookie, _dir: dir }
+        let home = empty.state.store.home().await.unwrap().unwrap();
+        let animal = *empty.state.store.story(home).await.unwrap().animals().keys().next().unwrap();
+        Self { animal, home, cookie, ..empty }
     }
 
     pub async fn story(&self) -> Arc<Story> {

@@ -112,3 +112,25 @@ async fn every_page_says_that_events_of_a_later_version_are_there() {
     let copy = Store::open(web.dir.path()).await.unwrap();
     assert_eq!(copy.not_understood(HOME).await.unwrap()["home_song"], 1);
 }
+
+#[tokio::test]
+async fn two_homes_of_one_name_are_told_apart() {
+    let web = with_home().await;
+    let on = |day: &str| format!("{day}T12:00:00Z").parse::<Moment>().unwrap();
+    // The newest card is the one that holds.
+    let before = [("Home", "2026-01-05", 11), ("The Lane", "2026-01-06", 13)];
+    let before = before.map(|(name, day, n)| Event { happened_at: on(day), ..card(AWAY, name, n) });
+    let file = lines(&before) + &lines(&[animal(AWAY, "Pip", 12)]);
+    let done = web.post("/api/import/commit?format=jsonl&take_in_other_home=true", file).await;
+    assert_eq!(done.status, StatusCode::OK, "{}", done.text);
+    let list = web.get("/homes").await.text;
+    assert!(list.contains("The Lane") && list.contains(">Home<") && !list.contains("since"), "{list}");
+    web.post("/api/import/commit?format=jsonl", lines(&[card(AWAY, "Home", 14)])).await;
+    let list = web.get("/homes").await.text;
+    let ours = format!("Home (\u{2026}000000a0, since {})", noon().day(&Zone::utc()));
+    let away = "Home (\u{2026}000000a1, since 2026-01-05)";
+    assert!(list.contains(&ours) && list.contains(away), "{list}");
+    assert!(web.get("/people").await.text.contains(&ours));
+    let pip = web.get(&format!("/l/{}/today", Uuid::from_u128(12))).await.text;
+    assert!(pip.contains(away) && !pip.contains(&ours), "{pip}");
+}

@@ -5,7 +5,8 @@ mod report;
 mod upload;
 mod view;
 
-use crate::brought::{Report, Waits};
+use crate::brought::{Report, Shown, Waits};
+use crate::computing::file_turn;
 use crate::error::Error;
 use crate::form::Form;
 use crate::layout::{Tab, bare, layout};
@@ -91,9 +92,22 @@ async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
         Waits::Done(report) => return Ok(visitor.framed("Taken in", report::view(&report))),
         Waits::Upload(upload) => upload,
     };
-    let look = upload.look(&visitor.state.store).await.inspect_err(|_| visitor.state.brought.remove(id))?;
     let zone = visitor.page.as_ref().map_or_else(Zone::utc, |page| page.zone.clone());
-    Ok(visitor.framed("Look before you take it in", view::look(&upload.name, &address(id), &look, &zone)))
+    // Before the look: what comes in meanwhile is told by the next.
+    let at = visitor.state.store.revision().await?;
+    let framed = |preview| Ok(visitor.framed("Look before you take it in", preview));
+    if let Some(preview) = upload.shown(at, &zone) {
+        return framed(preview);
+    }
+    let _turn = file_turn().await;
+    // Who waited may find what the other saw.
+    if let Some(preview) = upload.shown(at, &zone) {
+        return framed(preview);
+    }
+    let look = upload.look(&visitor.state.store).await.inspect_err(|_| visitor.state.brought.remove(id))?;
+    let preview = view::look(&upload.name, &address(id), &look, &zone, visitor.page.is_none());
+    upload.show(Shown { at, zone, page: preview.clone() });
+    framed(preview)
 }
 
 /// What a person decided, having seen the preview.
@@ -112,10 +126,13 @@ enum Yes {
 }
 
 async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Decided>) -> Result<Redirect, Error> {
-    // Sent twice, it was done once.
+    // Sent twice, also at once, it is done once.
     let Waits::Upload(upload) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
+    let _alone = upload.taking.lock().await;
+    let Waits::Upload(_) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
+    let _turn = file_turn().await;
     let store = &visitor.state.store;
-    let look = decided_on(upload.look(store).await?, &decided)?;
+    let look = decided_on(upload.look(store).await?, &decided, visitor.page.is_none())?;
     let others = if decided.take_in_other_home.is_some() { Others::TakeIn } else { Others::Refuse };
     let done = store.take_in(upload.file.path(), look, others).await.map_err(|e| upload.unfit(e))?;
     let report = Report { name: upload.name.clone(), done };
@@ -125,7 +142,11 @@ async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Dec
 }
 
 /// The same as it was decided on; refused where something is left to decide.
-fn decided_on(look: Look, decided: &Decided) -> Result<Look, Error> {
+fn decided_on(look: Look, decided: &Decided, empty: bool) -> Result<Look, Error> {
+    if let Some(several) = view::begins_with(&look).filter(|_| empty && decided.take_in_other_home.is_none()) {
+        let what = format!("is not one but {several}. Tick \u{201c}{}\u{201d} if it should be so", view::SEVERAL_HOMES);
+        return Err(Error::refused("home", what));
+    }
     let others = look.others();
     if !others.is_empty() && decided.take_in_other_home.is_none() {
         let what = format!(

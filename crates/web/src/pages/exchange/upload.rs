@@ -79,7 +79,7 @@ async fn kept(store: &Store, mut field: Field<'_>) -> Result<Upload, Error> {
         return Err(Error::refused(FIELD, "is missing or empty; choose one"));
     }
     match FileKind::of(file.path(), &name) {
-        Ok(kind) => Ok(Upload { name, kind, file }),
+        Ok(kind) => Ok(Upload::new(name, kind, file)),
         Err(StoreError::UnknownFile(_)) => {
             let what = "is none that can be taken in: a table (.csv), lines of JSON (.jsonl or .ndjson), an archive (.tar) or a backup (.sayso)";
             Err(Error::refused(FIELD, format!("\u{201c}{name}\u{201d} {what}")))

@@ -1,10 +1,13 @@
 use super::upload::{FIELD, MOST_UPLOAD};
+use crate::home_label::tail;
 use maud::{Markup, html};
 use sayso_model::Zone;
 use sayso_store::{FaultKind, Look, Preview, Restored, Shares};
 
 /// The box that lets another household in.
 pub const OTHER_HOME: &str = "Take in another household too";
+/// The box that begins a notebook with several households.
+pub const SEVERAL_HOMES: &str = "Begin with all of them in one notebook";
 /// The box that goes on without rows that have faults.
 pub const LEAVE_OUT: &str = "Leave out the rows with faults";
 
@@ -54,8 +57,17 @@ pub fn begin(has_home: bool) -> Markup {
     }
 }
 
+/// How many households an empty notebook would begin with, where there are several.
+pub fn begins_with(look: &Look) -> Option<usize> {
+    let shares = match look {
+        Look::Events { preview, .. } => &preview.homes,
+        Look::Backup(found) => &found.homes,
+    };
+    Some(shares.values().filter(|share| share.events > 0).count()).filter(|several| *several > 1)
+}
+
 /// What a file would bring, with days as they are in `zone`, and what there is to decide.
-pub fn look(name: &str, to: &str, look: &Look, zone: &Zone) -> Markup {
+pub fn look(name: &str, to: &str, look: &Look, zone: &Zone, empty: bool) -> Markup {
     let (told, brings, leave_out) = match look {
         Look::Events { preview, recordings } => {
             (events(preview, *recordings, zone), preview.new + recordings > 0, preview.bad_rows)
@@ -73,6 +85,13 @@ pub fn look(name: &str, to: &str, look: &Look, zone: &Zone) -> Markup {
                         legend { "Another household" }
                         p { "It holds events of a household that this notebook does not: " (others) ". Each household keeps its own animals, words and figures, but once both are in one notebook they cannot be parted again." }
                         label { input type="checkbox" name="take_in_other_home" value="yes"; span { (OTHER_HOME) } }
+                    }
+                }
+                @if let Some(several) = begins_with(look).filter(|_| empty) {
+                    fieldset {
+                        legend { "Several households" }
+                        p { "It holds events of " (several) " households, and this notebook of none yet. Each keeps its own animals, words and figures, but once they are in one notebook they cannot be parted again." }
+                        label { input type="checkbox" name="take_in_other_home" value="yes"; span { (SEVERAL_HOMES) } }
                     }
                 }
                 @if leave_out > 0 {
@@ -132,13 +151,17 @@ fn fault(kind: &FaultKind) -> Markup {
     }
 }
 
+fn repeats(shares: &Shares, name: &str) -> bool {
+    shares.values().filter(|share| share.name.as_deref() == Some(name)).count() > 1
+}
+
 fn homes(shares: &Shares, what: &str) -> Markup {
     html! {
         @if !shares.is_empty() {
             h2 { "Whose they are" }
             ul { @for (id, share) in shares {
                 li data-test="home-in-file" {
-                    @match &share.name { Some(name) => strong { (name) }, None => { "A household without a name (" (id) ")" } }
+                    @match &share.name { Some(name) => { strong { (name) } @if repeats(shares, name) { " (\u{2026}" (tail(*id)) ")" } } None => { "A household without a name (" (id) ")" } }
                     ": " (share.events) " " (what) @if share.other { ", not in this notebook" }
                 }
             } }

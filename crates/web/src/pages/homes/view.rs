@@ -1,11 +1,12 @@
+use crate::home_label::labels;
 use crate::layout::bare;
 use crate::page::Page;
-use crate::wording::home_name;
 use maud::{Markup, html};
 use sayso_model::{HomeId, Story};
 use std::sync::Arc;
 
 pub fn view(page: &Page, all: &[(HomeId, Arc<Story>)]) -> Markup {
+    let names = labels(all);
     bare(
         "Which household?",
         html! {
@@ -13,7 +14,7 @@ pub fn view(page: &Page, all: &[(HomeId, Arc<Story>)]) -> Markup {
             form method="post" action="/homes" .stack {
                 @for (id, story) in all {
                     button.wide name="home" value=(id) aria-pressed=(*id == page.home) data-test="home" {
-                        (home_name(story))
+                        (names.get(id).map_or("", String::as_str))
                         span.quiet {
                             @let animals: Vec<&str> = story.animals().into_values().filter(|l| l.active).map(|l| l.name.as_str()).collect();
                             " " (if animals.is_empty() { "no animal yet".to_owned() } else { animals.join(", ") })

@@ -106,7 +106,7 @@ async fn stop(page: AnimalPage, typed: Typed) -> Result<Redirect, Error> {
     let reason = match typed.text("reason") {
         "home" => SwapEnd::Home,
         "signs" => SwapEnd::Signs,
-        _ => return Err(Error::refused("reason", "must be household or signs")),
+        _ => return Err(Error::refused("reason", "must be home or signs")),
     };
     // Stopped by somebody else meanwhile: nothing is left to do.
     if let Some(time) =

@@ -67,13 +67,13 @@ struct Table {
 }
 
 /// All connections.
-pub struct Places {
+pub struct ConnectionLimiter {
     bounds: Bounds,
     table: Mutex<Table>,
     count: watch::Sender<usize>,
 }
 
-impl Places {
+impl ConnectionLimiter {
     /// No connection yet.
     #[must_use]
     pub fn new(bounds: Bounds) -> Arc<Self> {
@@ -134,7 +134,7 @@ impl Table {
 
 /// The place of one connection, given up when dropped.
 pub struct Place {
-    places: Arc<Places>,
+    places: Arc<ConnectionLimiter>,
     number: u64,
 }
 
@@ -174,7 +174,10 @@ mod tests {
         IpAddr::from([192, 168, 1, last])
     }
 
-    async fn served(places: &Arc<Places>, from: IpAddr) -> Option<(Arc<Place>, tokio::task::JoinHandle<()>)> {
+    async fn served(
+        places: &Arc<ConnectionLimiter>,
+        from: IpAddr,
+    ) -> Option<(Arc<Place>, tokio::task::JoinHandle<()>)> {
         let place = places.take(from)?;
         let task = tokio::spawn(std::future::pending());
         place.served_by(task.abort_handle());
@@ -183,7 +186,7 @@ mod tests {
 
     #[tokio::test]
     async fn the_longest_waiting_gives_way_and_what_is_answered_stays() {
-        let places = Places::new(Bounds { in_all: 3, of_one: 2 });
+        let places = ConnectionLimiter::new(Bounds { in_all: 3, of_one: 2 });
         let (answered, kept) = served(&places, at(1)).await.unwrap();
         answered.comes_to(Phase::Working);
         let (_first, gone) = served(&places, at(1)).await.unwrap();
@@ -200,7 +203,7 @@ mod tests {
 
     #[tokio::test]
     async fn where_all_are_answered_there_is_no_room_and_a_place_given_up_is_free() {
-        let places = Places::new(Bounds { in_all: 2, of_one: 2 });
+        let places = ConnectionLimiter::new(Bounds { in_all: 2, of_one: 2 });
         let mut held = Vec::new();
         for from in [at(1), at(2)] {
             let (place, task) = served(&places, from).await.unwrap();

@@ -9,11 +9,11 @@ const OVERALL: usize = 50;
 
 /// Wrong tries of the last quarter of an hour. Never longer than the overall limit.
 #[derive(Default)]
-pub struct Tries {
+pub struct RateLimiter {
     failed: Vec<(IpAddr, Moment)>,
 }
 
-impl Tries {
+impl RateLimiter {
     /// Seconds to wait before another try from this address; none if it may try now.
     pub fn wait(&mut self, from: IpAddr, now: Moment) -> Option<u64> {
         self.failed.retain(|(_, at)| now.seconds_since(*at).abs() < WINDOW_S);
@@ -59,7 +59,7 @@ mod tests {
     #[test]
     fn one_address_has_five_tries_a_quarter_of_an_hour() {
         let (a, b): (IpAddr, IpAddr) = ("192.168.1.7".parse().unwrap(), "192.168.1.8".parse().unwrap());
-        let mut tries = Tries::default();
+        let mut tries = RateLimiter::default();
         for i in 0..5 {
             assert_eq!(tries.wait(a, at(f64::from(i))), None);
             tries.failed(a, at(f64::from(i)));
@@ -71,7 +71,7 @@ mod tests {
 
     #[test]
     fn many_addresses_together_have_fifty() {
-        let mut tries = Tries::default();
+        let mut tries = RateLimiter::default();
         for i in 0..50_u8 {
             let from = IpAddr::from([10, 0, 0, i]);
             assert_eq!(tries.wait(from, at(0.0)), None);
@@ -82,7 +82,7 @@ mod tests {
 
     #[test]
     fn neighbours_in_one_ipv6_network_count_as_one() {
-        let mut tries = Tries::default();
+        let mut tries = RateLimiter::default();
         for i in 0..5 {
             tries.failed(format!("2001:db8:1:2::{i}").parse().unwrap(), at(0.0));
         }

@@ -1,0 +1,41 @@
+//! How a household is called where several are: two of one name are told apart.
+
+use crate::wording::home_name;
+use sayso_model::{Day, HomeCard, HomeId, Moment, Story};
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+/// Characters of an id's end: enough to tell the few of a notebook apart, and short enough to compare by eye.
+const TAIL: usize = 8;
+
+/// The end of an id.
+#[must_use]
+pub fn tail(id: HomeId) -> String {
+    let whole = id.to_string();
+    whole.get(whole.len().saturating_sub(TAIL)..).unwrap_or(&whole).to_owned()
+}
+
+/// What each of several households is called where they stand together: its name, and where another has the same,
+/// also the end of its id and its first day.
+#[must_use]
+pub fn labels(all: &[(HomeId, Arc<Story>)]) -> BTreeMap<HomeId, String> {
+    let label = |(id, story): &(HomeId, Arc<Story>)| {
+        let name = home_name(story);
+        if !all.iter().any(|(other, s)| other != id && home_name(s) == name) {
+            return name.to_owned();
+        }
+        match first_day(story) {
+            Some(day) => format!("{name} (\u{2026}{}, since {day})", tail(*id)),
+            None => format!("{name} (\u{2026}{})", tail(*id)),
+        }
+    };
+    all.iter().map(|one| (one.0, label(one))).collect()
+}
+
+/// The day of the first that is told of the household or of one of its animals.
+fn first_day(story: &Story) -> Option<Day> {
+    let (from, to) = (Moment::clamped(i64::MIN), Moment::clamped(i64::MAX));
+    let animals = story.animals().into_keys().filter_map(|animal| story.all_between(animal, from, to).next());
+    let own = story.everyones_between::<HomeCard>(from, to).map(|fact| fact.event);
+    animals.chain(own).map(|event| event.happened_at).min().map(|at| at.day(&story.zone()))
+}
