@@ -118,7 +118,8 @@ impl fmt::Display for Estimate {
 }
 
 /// The mean of `values` with its 95 % interval (Student's t; approximate for skewed values).
-/// With fewer than two values there is no interval.
+/// With fewer than two values there is no interval. Where no value lies below nothing, as with counts and times, neither
+/// does the interval.
 #[must_use]
 pub fn mean(values: &[f64], unit: Unit) -> Estimate {
     let n = values.len();
@@ -133,7 +134,8 @@ pub fn mean(values: &[f64], unit: Unit) -> Estimate {
         let variance = values.iter().map(|v| (v - mean).powi(2)).sum::<f64>() / (count - 1.0);
         if let Ok(t) = sayso_methods::stats::student_t_quantile(1.0 - LEVEL.tail(), count - 1.0) {
             let half = t * (variance / count).sqrt();
-            estimate.low = Some(mean - half);
+            let floor = if values.iter().all(|v| *v >= 0.0) { 0.0 } else { f64::NEG_INFINITY };
+            estimate.low = Some((mean - half).max(floor));
             estimate.high = Some(mean + half);
         }
     }
@@ -164,6 +166,7 @@ pub fn median(values: &[f64], unit: Unit) -> Estimate {
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)]
 mod tests {
     use super::*;
 
@@ -172,6 +175,14 @@ mod tests {
         assert_eq!(Estimate::share(9, 12).to_string(), "75 % (43 % to 95 %, n = 12)");
         assert_eq!(Estimate::share(0, 0).to_string(), "nothing can be said yet (n = 0)");
         assert_eq!(median(&[2.0], Unit::Seconds).to_string(), "2.0 s (no interval yet, n = 1)");
+    }
+
+    #[test]
+    fn a_mean_of_counts_is_never_said_to_be_below_nothing() {
+        let few = mean(&[0.0, 0.0, 0.0, 2.0], Unit::PerDay);
+        assert_eq!(few.low, Some(0.0));
+        assert!(few.high.unwrap() > 1.0);
+        assert!(mean(&[-1.0, 0.0, 0.0, 2.0], Unit::Number).low.unwrap() < 0.0, "a difference may be");
     }
 
     #[test]

@@ -39,8 +39,8 @@ impl Answered<'_> {
 
 /// Presses of one animal from `from` up to `to` (both included) with their answers as known at `now`, by time.
 ///
-/// A delivery answers the press it names if it is dated within [`NAMED_WITHIN_DAYS`] of it; one that names none, the last
-/// unanswered press of its word within [`ANSWERS_WITHIN_S`] before it.
+/// A delivery answers the press it names if it is dated within three days of it; one that names none, the last
+/// unanswered press of its word within two minutes before it.
 #[must_use]
 pub fn answered_between(
     story: &Story,

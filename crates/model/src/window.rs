@@ -40,7 +40,7 @@ impl Story {
     }
 
     /// Every event of a kind as it was first recorded, also those taken back; by id. Remembered are those that say so of
-    /// themselves ([`crate::About::as_recorded`]).
+    /// themselves ([`crate::event::About::as_recorded`]).
     pub fn as_recorded(&self, kind: Kind) -> impl Iterator<Item = &Event> {
         self.marks().first(kind).filter_map(|id| self.ledger().first(id))
     }

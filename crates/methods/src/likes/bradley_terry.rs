@@ -124,10 +124,10 @@ pub fn fit_pairs(items: usize, trials: &[PairTrial], model: &PairModel) -> Resul
     fit_sittings(items, trials, &vec![1.0; trials.len()], &vec![0; trials.len()], model)
 }
 
-/// As [`fit_weighted_pairs`], with the sitting of each trial: what was tasted in one sitting is forgotten in the next.
+/// As [`fit_pairs`], with the weight of each trial and its sitting: what was tasted in one sitting is forgotten in the next.
 ///
 /// # Errors
-/// As [`fit_weighted_pairs`]; [`LikesError::Stats`] if a sitting is missing.
+/// As [`fit_pairs`]; [`LikesError::Stats`] if a weight or a sitting is missing.
 pub fn fit_sittings(
     items: usize,
     trials: &[PairTrial],
