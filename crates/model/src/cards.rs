@@ -10,6 +10,7 @@ use crate::time::{Day, Zone};
 use crate::units::{Grams, Kcal, Kilograms, Probability, Seconds};
 use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
 const fn yes() -> bool {
     true
@@ -99,6 +100,28 @@ pub struct AnimalCard {
     /// False once the animal no longer takes part.
     #[serde(default = "yes")]
     pub active: bool,
+}
+
+impl AnimalCard {
+    /// A card that says no more than who it is.
+    #[must_use]
+    pub const fn new(animal: AnimalId, name: Label, species: Species) -> Self {
+        Self {
+            animal,
+            name,
+            species,
+            born: None,
+            born_estimated: false,
+            weight_kg: None,
+            adult_weight_kg: None,
+            life_stage: None,
+            day_kcal: None,
+            reward_share: None,
+            limits: None,
+            cautions: None,
+            active: true,
+        }
+    }
 }
 
 /// Kinds of reward.
@@ -268,6 +291,14 @@ pub struct BoardLayout {
     pub columns: u8,
     /// Words on it.
     pub words: Vec<Placed>,
+}
+
+impl BoardLayout {
+    /// Row and column of each word on it.
+    #[must_use]
+    pub fn places(&self) -> BTreeMap<WordId, (u8, u8)> {
+        self.words.iter().map(|p| (p.word, (p.row, p.column))).collect()
+    }
 }
 
 /// A rule of the house, for one word or for all.

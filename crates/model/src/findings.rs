@@ -15,6 +15,13 @@ pub struct Problem {
 #[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
 pub struct Problems(pub Vec<Problem>);
 
+impl Problems {
+    /// One thing that is wrong: in which field, and what was found and would be right.
+    pub fn one(field: impl Into<String>, what: impl Into<String>) -> Self {
+        Self(vec![Problem { field: field.into(), what: what.into() }])
+    }
+}
+
 impl fmt::Display for Problems {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         for (i, p) in self.0.iter().enumerate() {

@@ -109,8 +109,20 @@ impl Ledger {
     /// The event as it stands after its amendments; none if unknown, withdrawn, or itself an amendment.
     #[must_use]
     pub fn standing(&self, id: EventId) -> Option<Arc<Event>> {
-        let first = self.events.get(id)?;
-        if first.body.amends().is_some() { None } else { amended(first, self.last_amendment(id)) }
+        self.standing_by(id).map(|(event, _)| event)
+    }
+
+    /// [`Ledger::standing`], and the amendment that made it what it is, if one did.
+    pub(crate) fn standing_by(&self, id: EventId) -> Option<(Arc<Event>, Option<EventId>)> {
+        self.stands(self.events.get(id)?)
+    }
+
+    fn stands(&self, first: &Arc<Event>) -> Option<(Arc<Event>, Option<EventId>)> {
+        if first.body.amends().is_some() {
+            return None;
+        }
+        let last = self.last_amendment(first.id);
+        amended(first, last).map(|event| (event, last.map(|a| a.id)))
     }
 
     fn amendments_of(&self, of: EventId) -> impl DoubleEndedIterator<Item = EventId> {
@@ -137,10 +149,9 @@ impl Ledger {
         last_first.find(|a| a.home == first.home)
     }
 
-    /// Every event as it stands, by id.
-    pub(crate) fn all_standing(&self) -> impl Iterator<Item = Arc<Event>> {
-        let facts = self.events.iter().filter(|e| e.body.amends().is_none());
-        facts.filter_map(|first| amended(first, self.last_amendment(first.id)))
+    /// Every event as it stands, by id, each with the amendment that made it so, if one did.
+    pub(crate) fn all_standing(&self) -> impl Iterator<Item = (Arc<Event>, Option<EventId>)> {
+        self.events.iter().filter_map(|first| self.stands(first))
     }
 }
 

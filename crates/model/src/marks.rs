@@ -3,11 +3,10 @@
 
 use crate::event::{Event, Kind};
 use crate::id::EventId;
-use crate::ledger::Ledger;
 use crate::time::Moment;
-use std::collections::{BTreeMap, BTreeSet};
+use imbl::OrdSet;
+use std::collections::BTreeMap;
 use std::ops::RangeInclusive;
-use std::sync::Arc;
 
 const WEEK_MS: i64 = 7 * 86_400_000;
 
@@ -39,49 +38,30 @@ impl Week {
 #[derive(Clone, Default, Debug)]
 pub(crate) struct Marks {
     weeks: BTreeMap<Week, u64>,
-    first: BTreeMap<Kind, Arc<BTreeSet<EventId>>>,
+    first: BTreeMap<Kind, OrdSet<EventId>>,
 }
 
 impl Marks {
-    pub(crate) fn of(ledger: &Ledger) -> Self {
-        let mut marks = Self::default();
-        for event in ledger.all() {
-            marks.record(event);
-            marks.put(ledger, event.id);
-        }
-        marks
-    }
-
     /// Remembers an event as first recorded.
     pub(crate) fn record(&mut self, event: &Event) {
         if event.body.about().as_recorded {
-            Arc::make_mut(self.first.entry(event.body.kind()).or_default()).insert(event.id);
+            self.first.entry(event.body.kind()).or_default().insert(event.id);
         }
     }
 
-    /// Adds the stamp of an event as it stands; an amendment has none.
-    pub(crate) fn put(&mut self, ledger: &Ledger, id: EventId) {
-        self.turn(ledger, id, u64::wrapping_add);
+    /// Adds the stamp of an event as it stands by its last amendment.
+    pub(crate) fn put(&mut self, event: &Event, last: Option<EventId>) {
+        self.turn(event, last, u64::wrapping_add);
     }
 
-    /// Takes the stamp away that [`Marks::put`] added with the same ledger.
-    pub(crate) fn take(&mut self, ledger: &Ledger, id: EventId) {
-        self.turn(ledger, id, u64::wrapping_sub);
+    /// Takes the stamp away that [`Marks::put`] added.
+    pub(crate) fn take(&mut self, event: &Event, last: Option<EventId>) {
+        self.turn(event, last, u64::wrapping_sub);
     }
 
-    fn turn(&mut self, ledger: &Ledger, id: EventId, by: fn(u64, u64) -> u64) {
-        let last = ledger.last_amendment(id).map(|a| a.id);
-        let at = match (last, ledger.first(id)) {
-            // An amendment has no stamp of its own, also where another one amends it.
-            (None, Some(first)) if first.body.amends().is_none() => first.happened_at,
-            (None, _) => return,
-            (Some(_), _) => match ledger.standing(id) {
-                Some(event) => event.happened_at,
-                None => return,
-            },
-        };
-        let stamp = stamp(id).wrapping_add(last.map_or(0, |a| stamp(a).rotate_left(17)));
-        let week = self.weeks.entry(Week::of(at)).or_insert(0);
+    fn turn(&mut self, event: &Event, last: Option<EventId>, by: fn(u64, u64) -> u64) {
+        let stamp = stamp(event.id).wrapping_add(last.map_or(0, |a| stamp(a).rotate_left(17)));
+        let week = self.weeks.entry(Week::of(event.happened_at)).or_insert(0);
         *week = by(*week, stamp);
     }
 

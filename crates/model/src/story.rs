@@ -6,7 +6,7 @@ use crate::event::{Event, Kind, Part, Source};
 use crate::id::*;
 use crate::ledger::{Inserted, Ledger};
 use crate::marks::Marks;
-use crate::shelf::{ByTime, Key, Shelf, after, before};
+use crate::shelf::{ByTime, Shelf, after, before};
 use crate::time::{Moment, Zone};
 use crate::twice::{SAME_PRESS_S, pairs};
 use imbl::OrdMap;
@@ -70,11 +70,13 @@ impl Story {
     pub fn from_events<E: Into<Arc<Event>>>(events: impl IntoIterator<Item = E>) -> Self {
         let ledger = Ledger::of(events.into_iter().map(Into::into).collect());
         let mut shelves: BTreeMap<_, Vec<Arc<Event>>> = BTreeMap::new();
-        for event in ledger.all_standing() {
+        let mut marks = Marks::default();
+        for (event, last) in ledger.all_standing() {
+            marks.put(&event, last);
             shelves.entry((event.animal, event.body.kind())).or_default().push(event);
         }
+        ledger.all().for_each(|event| marks.record(event));
         let shelves = shelves.into_iter().map(|(key, events)| (key, Shelf::of(events))).collect();
-        let marks = Marks::of(&ledger);
         let mut story = Self { ledger, shelves, twice: OrdMap::new(), marks };
         let heard: BTreeSet<_> = story.presses().filter(|e| e.source == Source::Heard).map(|e| e.body.word()).collect();
         let mut by_word: BTreeMap<Option<WordId>, Vec<&Event>> = BTreeMap::new();
@@ -126,7 +128,7 @@ impl Story {
     }
 
     fn presses(&self) -> impl Iterator<Item = &Event> {
-        self.press_shelves().flat_map(Shelf::iter).map(Arc::as_ref)
+        self.standing_of(Kind::Press)
     }
 
     /// Looks anew at which presses of a word around a moment were told twice.
@@ -157,16 +159,18 @@ impl Story {
     pub fn add(&mut self, event: impl Into<Arc<Event>>) -> Inserted {
         let event = event.into();
         let id = event.body.amends().unwrap_or(event.id);
-        let before = self.ledger.standing(id);
-        self.marks.take(&self.ledger, id);
-        let recorded = event.id;
-        let inserted = self.ledger.insert(event);
-        self.marks.put(&self.ledger, id);
+        let before = self.ledger.standing_by(id);
+        let inserted = self.ledger.insert(Arc::clone(&event));
         if inserted == Inserted::New {
-            if let Some(event) = self.ledger.first(recorded) {
-                self.marks.record(event);
+            self.marks.record(&event);
+            let now = self.ledger.standing_by(id);
+            if let Some((old, last)) = &before {
+                self.marks.take(old, *last);
             }
-            let now = self.ledger.standing(id);
+            if let Some((new, last)) = &now {
+                self.marks.put(new, *last);
+            }
+            let (before, now) = (before.map(|b| b.0), now.map(|n| n.0));
             let press = |e: &Event| e.body.word().filter(|_| e.body.kind() == Kind::Press).map(|w| (w, e.happened_at));
             let touched = [before.as_deref().and_then(press), now.as_deref().and_then(press)];
             if let Some(old) = before
@@ -204,39 +208,33 @@ impl Story {
     }
 
     /// Whether an event is a fact of its own, not another telling of one.
-    pub(crate) fn counts(&self, event: &Event) -> bool {
+    fn counts(&self, event: &Event) -> bool {
         event.source != Source::Heard || self.twice.is_empty() || !self.twice.contains_key(&event.id)
     }
 
-    fn fact<'a, P: Part>(&self, event: &'a Event) -> Option<Fact<'a, P>> {
+    pub(crate) fn fact<'a, P: Part>(&self, event: &'a Event) -> Option<Fact<'a, P>> {
         if self.counts(event) { P::of(&event.body).map(|part| Fact { event, part }) } else { None }
     }
 
     /// Facts of one kind about one animal, by time. Of a press told twice only the one that counts is among them, here
     /// and in what follows.
     pub fn of<'a, P: Part + 'a>(&'a self, animal: AnimalId) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
-        self.shelf(Some(animal), None, None)
+        self.shelf(Some(animal))
     }
 
     /// Facts of one kind that name no animal, by time.
     pub fn unassigned<'a, P: Part + 'a>(&'a self) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
-        self.shelf(None, None, None)
+        self.shelf(None)
     }
 
     /// Facts of one kind about anyone; by animal, then by time.
     pub fn everyones<'a, P: Part + 'a>(&'a self) -> impl Iterator<Item = Fact<'a, P>> {
-        let shelves = self.shelves.iter().filter(|((_, kind), _)| *kind == P::KIND);
-        shelves.flat_map(|(_, shelf)| shelf.iter()).filter_map(|event| self.fact(event))
+        self.standing_of(P::KIND).filter_map(|event| self.fact(event))
     }
 
-    fn shelf<'a, P: Part + 'a>(
-        &'a self,
-        animal: Option<AnimalId>,
-        from: Option<Key>,
-        to: Option<Key>,
-    ) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
+    fn shelf<'a, P: Part + 'a>(&'a self, animal: Option<AnimalId>) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
         let shelf = self.shelves.get(&(animal, P::KIND));
-        shelf.into_iter().flat_map(move |s| s.between(from, to)).filter_map(|event| self.fact(event))
+        shelf.into_iter().flat_map(Shelf::iter).filter_map(|event| self.fact(event))
     }
 
     fn cards<'a, P: Part + 'a, K: Ord>(&'a self, key: impl Fn(&P) -> K) -> BTreeMap<K, &'a P> {

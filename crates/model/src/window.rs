@@ -16,9 +16,7 @@ impl Story {
         from: Moment,
         to: Moment,
     ) -> impl DoubleEndedIterator<Item = Fact<'a, P>> {
-        self.part_of(Some(animal), P::KIND, from, to)
-            .filter(|event| self.counts(event))
-            .filter_map(|event| P::of(&event.body).map(|part| Fact { event, part }))
+        self.part_of(Some(animal), P::KIND, from, to).filter_map(|event| self.fact(event))
     }
 
     /// As [`Story::between`], of every animal and of none; by animal, then by time.
@@ -28,7 +26,7 @@ impl Story {
         to: Moment,
     ) -> impl Iterator<Item = Fact<'a, P>> {
         let all = self.with_shelves_of(P::KIND).flat_map(move |animal| self.part_of(animal, P::KIND, from, to));
-        all.filter(|event| self.counts(event)).filter_map(|event| P::of(&event.body).map(|part| Fact { event, part }))
+        all.filter_map(|event| self.fact(event))
     }
 
     /// Heard presses of that stretch, of any animal or none, also where another event counts for one; by animal, then by

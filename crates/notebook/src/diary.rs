@@ -3,7 +3,7 @@
 use crate::vocabulary::Listened;
 use sayso_listen::Detection;
 use sayso_model::{
-    Accident, AnimalId, Body, Event, EventId, HomeId, Moment, Press, PressedBy, Probability, Problems, Ratio,
+    Accident, AnimalId, Body, Event, EventId, HomeId, Moment, Press, PressedBy, Probability, Problems, Ratio, Session,
     SessionId, Source, Story, WordId,
 };
 use sayso_store::{Appended, Store, StoreError};
@@ -73,6 +73,29 @@ impl Diary {
             return Ok(entries);
         }
         let story = store.story(self.home).await?;
+        let zone = story.zone();
+        let sessions = self.animal.map(|animal| story.sessions(animal)).unwrap_or_default();
+        let event = |id: EventId, at: Moment, word: WordId, h: &Detection| Event {
+            id,
+            home: self.home,
+            animal: self.animal,
+            person: None,
+            happened_at: at,
+            zone: zone.clone(),
+            recorded_at: now,
+            source: Source::Heard,
+            body: Press {
+                word,
+                // Also in a session: the animal may press while a person shows. A tap beside it tells who.
+                by: PressedBy::Unknown,
+                certainty: Probability::clamped(h.confidence.min(MOST_SURE)),
+                accident: Accident::Unsure,
+                place: None,
+                speed: Ratio::new(h.speed).ok(),
+                session: session_at(&sessions, at),
+            }
+            .into(),
+        };
         for h in heard {
             let Some(Listened { word, .. }) = words.get(&h.word) else { continue };
             let at = began.plus_seconds(h.onset_s);
@@ -80,7 +103,7 @@ impl Diary {
             let near = self.before.get(word).into_iter().flatten();
             let known = story.ledger().first(id).is_some()
                 || near.into_iter().any(|m| m.seconds_since(at).abs() <= SAME_SOUND_S);
-            entries.push((!known).then(|| self.event(&story, id, at, *word, h, now)));
+            entries.push((!known).then(|| event(id, at, *word, h)));
         }
         let new: Vec<Event> = entries.iter().flatten().cloned().collect();
         let mut outcomes = store.append(new).await?.into_iter();
@@ -99,37 +122,11 @@ impl Diary {
         }
         Ok(entries)
     }
-
-    fn event(&self, story: &Story, id: EventId, at: Moment, word: WordId, h: &Detection, now: Moment) -> Event {
-        Event {
-            id,
-            home: self.home,
-            animal: self.animal,
-            person: None,
-            happened_at: at,
-            zone: story.zone(),
-            recorded_at: now,
-            source: Source::Heard,
-            body: Press {
-                word,
-                // Also in a session: the animal may press while a person shows. A tap beside it tells who.
-                by: PressedBy::Unknown,
-                certainty: Probability::clamped(h.confidence.min(MOST_SURE)),
-                accident: Accident::Unsure,
-                place: None,
-                speed: Ratio::new(h.speed).ok(),
-                session: self.animal.and_then(|l| session_at(story, l, at)),
-            }
-            .into(),
-        }
-    }
 }
 
-/// The animal's session that was going on at a moment.
-fn session_at(story: &Story, animal: AnimalId, at: Moment) -> Option<SessionId> {
-    let sessions = story.sessions(animal);
-    let running =
-        |s: &&sayso_model::Session<'_>| at >= s.start.at() && s.end.map_or_else(|| s.open(at), |end| at <= end.at());
+/// The session that was going on at a moment.
+fn session_at(sessions: &[Session<'_>], at: Moment) -> Option<SessionId> {
+    let running = |s: &&Session<'_>| at >= s.start.at() && s.end.map_or_else(|| s.open(at), |end| at <= end.at());
     sessions.iter().rev().find(running).map(|s| s.id())
 }
 

@@ -1,14 +1,13 @@
 //! Looking the whole notebook through: the file, every row of the log, every recording.
 
 use crate::error::StoreError;
-use crate::row::{self, Row};
+use crate::row;
 use crate::snapshot::{self, Snapshot};
 use crate::store::Store;
 use crate::stories;
 use sayso_model::{Event, EventId, HomeId};
 use sqlx::Connection;
 use std::collections::{BTreeMap, BTreeSet, HashMap};
-use std::path::Path;
 use std::sync::Arc;
 use uuid::Uuid;
 
@@ -59,17 +58,14 @@ struct Compared {
 }
 
 impl Compared {
-    fn compare(&mut self, row: &Row, path: &Path) -> Result<(), StoreError> {
-        // What is damaged or not understood is told of the log itself.
-        if row.seq > self.at || self.unread.contains(&row.seq) || row.fault().is_some() {
-            return Ok(());
+    /// What is damaged or not understood is told of the log itself.
+    fn compare(&mut self, seq: i64, event: &Event) {
+        if seq > self.at || self.unread.contains(&seq) {
+            return;
         }
-        if let Some(event) = row.event(path)?
-            && self.events.remove(&event.id).is_none_or(|known| *known != event)
-        {
-            self.fault.get_or_insert(format!("differs from the log at event {} (row {})", event.id, row.seq));
+        if self.events.remove(&event.id).is_none_or(|known| *known != *event) {
+            self.fault.get_or_insert(format!("differs from the log at event {} (row {seq})", event.id));
         }
-        Ok(())
     }
 
     /// What is wrong with it.
@@ -114,23 +110,24 @@ impl Store {
         let (mut seen, mut amended) = (BTreeSet::new(), BTreeMap::<Uuid, usize>::new());
         let mut after = 0;
         loop {
-            let rows = row::after(&mut view, path, None, after, PAGE).await?;
+            let rows = row::after(&mut view, path, after, PAGE).await?;
             let Some(last) = rows.last() else { break };
             after = last.seq;
             for row in rows {
                 checked.events += 1;
-                if let Some(snapshot) = snapshots.get_mut(&HomeId(row.home)) {
-                    snapshot.compare(&row, path)?;
-                }
                 seen.insert(row.id);
                 if let Some(of) = row.amends {
                     checked.amendments += 1;
                     *amended.entry(of).or_default() += 1;
                 }
-                match row.fault() {
-                    Some(fault) => checked.fault(format!("event {} (row {}): {fault}", row.id, row.seq)),
-                    None if row.event(path)?.is_none() => *checked.later.entry(row.kind).or_default() += 1,
-                    None => {}
+                if let Some(fault) = row.fault() {
+                    checked.fault(format!("event {} (row {}): {fault}", row.id, row.seq));
+                    continue;
+                }
+                match (row.event(path)?, snapshots.get_mut(&HomeId(row.home))) {
+                    (None, _) => *checked.later.entry(row.kind).or_default() += 1,
+                    (Some(event), Some(snapshot)) => snapshot.compare(row.seq, &event),
+                    (Some(_), None) => {}
                 }
             }
         }

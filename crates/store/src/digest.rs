@@ -59,7 +59,7 @@ pub(crate) async fn rows(
 ) -> Result<(usize, i64), StoreError> {
     let (mut count, mut last) = (0, 0);
     loop {
-        let page = row::after(db, path, None, last, PAGE).await?;
+        let page = row::after(db, path, last, PAGE).await?;
         let Some(end) = page.last() else { return Ok((count, last)) };
         let done = end.seq >= up_to;
         for row in page.into_iter().filter(|row| row.seq <= up_to) {

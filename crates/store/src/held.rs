@@ -3,10 +3,10 @@
 
 use crate::aside::Aside;
 use crate::error::StoreError;
-use crate::exchange::Archived;
+use crate::exchange::{Archived, Format};
 use crate::store::Store;
 use std::fs::File;
-use std::io::Write;
+use std::io::{BufWriter, Write};
 use std::path::Path;
 
 /// Such a file. Dropped, it is removed; after a crash it is cleared away when the notebook is opened.
@@ -63,6 +63,16 @@ impl Store {
     pub async fn held_backup(&self) -> Result<HeldFile, StoreError> {
         let held = self.hold_file()?;
         self.make_backup(held.path()).await?;
+        Ok(held)
+    }
+
+    /// An export to be sent, as [`Store::export`] makes it.
+    ///
+    /// # Errors
+    /// As [`Store::export`].
+    pub async fn held_export(&self, format: Format) -> Result<HeldFile, StoreError> {
+        let mut held = self.hold_file()?;
+        self.export(format, &mut BufWriter::new(held.0.file())).await?;
         Ok(held)
     }
 

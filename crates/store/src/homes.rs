@@ -29,9 +29,9 @@ pub struct Share {
 /// Shares by household.
 pub type Shares = BTreeMap<HomeId, Share>;
 
-/// The households of `shares` in words, with counts: those that would be brought, or all.
-pub(crate) fn in_words(shares: &Shares, only_others: bool) -> String {
-    let told = shares.iter().filter(|(_, s)| s.other || !only_others).map(|(id, s)| {
+/// The households of `shares` that would be brought, in words, with counts.
+pub(crate) fn in_words(shares: &Shares) -> String {
+    let told = shares.iter().filter(|(_, s)| s.other).map(|(id, s)| {
         let name = s.name.as_deref().unwrap_or("without a name");
         format!("{name} ({id}): {} {}", s.events, if s.events == 1 { "event" } else { "events" })
     });

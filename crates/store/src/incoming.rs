@@ -11,20 +11,19 @@ use serde_json::Value;
 /// [`Problems`], each with the path of its field: JSON that is none, a field or kind that is not known, a value that
 /// does not fit, or a list where an object belongs.
 pub fn read_event(json: &str) -> Result<Event, Problems> {
-    let one = |field: String, what: String| Problems(vec![Problem { field, what }]);
     let mut reader = serde_json::Deserializer::from_str(json);
-    let raw: Value = serde_json::from_str(json).map_err(|e| one(String::new(), e.to_string()))?;
+    let raw: Value = serde_json::from_str(json).map_err(|e| Problems::one(String::new(), e.to_string()))?;
     if !raw.is_object() {
-        return Err(one(String::new(), "must be one event as a JSON object, from { to }".to_owned()));
+        return Err(Problems::one(String::new(), "must be one event as a JSON object, from { to }".to_owned()));
     }
     let event: Event = serde_path_to_error::deserialize(&mut reader).map_err(|e| {
         let field = e.path().to_string();
-        one(if field == "." { String::new() } else { field }, e.inner().to_string())
+        Problems::one(if field == "." { String::new() } else { field }, e.inner().to_string())
     })?;
     // The reader takes a list of values in the order of the fields as well, which says nothing about what is what.
-    let written = serde_json::to_value(&event).map_err(|e| one(String::new(), e.to_string()))?;
+    let written = serde_json::to_value(&event).map_err(|e| Problems::one(String::new(), e.to_string()))?;
     match list_for_object(&raw, &written, String::new()) {
-        Some(field) => Err(one(field, "must be a JSON object, from { to }, not a list".to_owned())),
+        Some(field) => Err(Problems::one(field, "must be a JSON object, from { to }, not a list".to_owned())),
         None => Ok(event),
     }
 }

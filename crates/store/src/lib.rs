@@ -40,4 +40,5 @@ pub use log::{Logged, Revision};
 pub use restore::Restored;
 pub use snippets::{MOST_SNIPPET_BYTES, MOST_SNIPPETS, SNIPPET_DAYS};
 pub use store::Store;
+pub use stories::WORTH_A_SNAPSHOT;
 pub use writer::{Appended, MOST_EVENT_BYTES};

@@ -2,7 +2,7 @@
 
 use crate::error::StoreError;
 use crate::row::{self, Envelope, Row};
-use sayso_model::{Event, EventId, HomeId, Problem, Problems};
+use sayso_model::{Event, EventId, HomeId, Problems};
 use sqlx::{QueryBuilder, Row as _, Sqlite, SqliteConnection, SqlitePool};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
@@ -39,9 +39,8 @@ pub(crate) struct Written {
 impl Written {
     /// An event of this version.
     pub fn of(event: &Event) -> Result<Self, Problems> {
-        let json = serde_json::to_string(event).map_err(|e| {
-            Problems(vec![Problem { field: "event".to_owned(), what: format!("cannot be written as JSON: {e}") }])
-        })?;
+        let json = serde_json::to_string(event)
+            .map_err(|e| Problems::one("event", format!("cannot be written as JSON: {e}")))?;
         let kind = event.body.kind().name().to_owned();
         Ok(Self { id: event.id, home: event.home, kind, amends: event.body.amends(), json, asked_in: false })
     }
@@ -238,22 +237,16 @@ async fn joined(reading: Option<JoinHandle<Understood>>) -> Result<Option<Unders
     }
 }
 
-fn one_by_one(path: &Path, rows: Vec<Row>) -> Result<Gained, StoreError> {
-    let mut gained = Gained::default();
-    for row in rows {
-        match row.event(path)? {
-            Some(event) => gained.events.push(Arc::new(event)),
-            None => gained.later.push((row.seq, row.kind)),
-        }
-    }
-    Ok(gained)
-}
-
 /// The events at some places in the log, read anew.
 pub(crate) async fn at(db: &mut SqliteConnection, path: &Path, places: &[i64]) -> Result<Gained, StoreError> {
     let mut gained = Gained::default();
     for seq in places {
-        gained.extend(one_by_one(path, row::after(db, path, None, seq - 1, 1).await?)?);
+        for row in row::after(db, path, seq - 1, 1).await? {
+            match row.event(path)? {
+                Some(event) => gained.events.push(Arc::new(event)),
+                None => gained.later.push((row.seq, row.kind)),
+            }
+        }
     }
     Ok(gained)
 }

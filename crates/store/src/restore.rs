@@ -80,12 +80,12 @@ impl Store {
         restored.digest = verify(&mut view, from, schema, &mut restored).await?;
         self.mark_others(&mut restored.homes).await?;
         if store == Some(Others::Refuse) && restored.homes.values().any(|share| share.other) {
-            let who = homes::in_words(&restored.homes, true);
+            let who = homes::in_words(&restored.homes);
             return Err(StoreError::OtherHome { path: from.to_owned(), who });
         }
         let mut after = 0;
         loop {
-            let page = row::after(&mut view, from, None, after, PAGE).await?;
+            let page = row::after(&mut view, from, after, PAGE).await?;
             let Some(last) = page.last() else { break };
             after = last.seq;
             // Not checked against today's rules: what once stood in a log may stand in it.

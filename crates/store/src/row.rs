@@ -1,7 +1,7 @@
 //! A row of the log as it is stored, and whether its columns say what its content says.
 
 use crate::error::StoreError;
-use sayso_model::{Event, HomeId, Kind};
+use sayso_model::{Event, Kind};
 use serde::Deserialize;
 use sqlx::SqliteConnection;
 use std::path::Path;
@@ -94,35 +94,17 @@ impl Row {
     }
 }
 
-/// Rows after a place in the log, in order of arrival, at most `limit`, of one household or of all.
+/// Rows after a place in the log, of all households, in order of arrival, at most `limit`.
 pub(crate) async fn after(
     db: &mut SqliteConnection,
     path: &Path,
-    home: Option<HomeId>,
     after: i64,
     limit: i64,
 ) -> Result<Vec<Row>, StoreError> {
-    let rows = match home {
-        Some(h) => {
-            sqlx::query_as(
-                "SELECT seq, id, household, kind, amends, content FROM event \
-                 WHERE household = $1 AND seq > $2 ORDER BY seq LIMIT $3",
-            )
-            .bind(h.0)
-            .bind(after)
-            .bind(limit)
-            .fetch_all(db)
-            .await
-        }
-        None => {
-            sqlx::query_as(
-                "SELECT seq, id, household, kind, amends, content FROM event WHERE seq > $1 ORDER BY seq LIMIT $2",
-            )
-            .bind(after)
-            .bind(limit)
-            .fetch_all(db)
-            .await
-        }
-    };
-    rows.map_err(StoreError::sql(path))
+    sqlx::query_as("SELECT seq, id, household, kind, amends, content FROM event WHERE seq > $1 ORDER BY seq LIMIT $2")
+        .bind(after)
+        .bind(limit)
+        .fetch_all(db)
+        .await
+        .map_err(StoreError::sql(path))
 }

@@ -2,10 +2,10 @@
 
 use crate::clips::{self, ClipHash};
 use crate::error::StoreError;
-use crate::log::{self, Logged, Revision, Written};
+use crate::log::{Logged, Revision, Written};
 use crate::open;
 use crate::row::{self, Row};
-use crate::stories::{Source, Stories};
+use crate::stories::{self, Source, Stories};
 use crate::writer::{self, Appended, Order};
 use sayso_model::{Event, HomeId, Story};
 use sqlx::sqlite::{SqliteConnectOptions, SqlitePoolOptions};
@@ -260,7 +260,7 @@ impl Store {
     /// # Errors
     /// As [`Store::story`].
     pub async fn not_understood(&self, home: HomeId) -> Result<BTreeMap<String, usize>, StoreError> {
-        Ok(self.inner.stories.get(&self.inner.source, home).await?.1)
+        self.inner.stories.not_understood(&self.inner.source, home).await
     }
 
     /// All that is known of a household, as of now; empty for an unknown one. Kept in memory and brought up to date
@@ -269,7 +269,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::Corrupt`] where a stored event cannot be read.
     pub async fn story(&self, home: HomeId) -> Result<Arc<Story>, StoreError> {
-        Ok(self.inner.stories.get(&self.inner.source, home).await?.0)
+        self.inner.stories.story(&self.inner.source, home).await
     }
 
     /// How far the log has grown, in all households.
@@ -277,9 +277,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.
     pub async fn revision(&self) -> Result<Revision, StoreError> {
-        let sql = StoreError::sql(&self.inner.path);
-        let mut db = self.inner.readers.acquire().await.map_err(&sql)?;
-        log::revision(&mut db).await.map_err(&sql)
+        stories::revision(&self.inner.source).await
     }
 
     /// Events of all households after a place in the log, in order of arrival, at most `limit`. Those that this
@@ -293,7 +291,7 @@ impl Store {
         let (mut found, mut last) = (Vec::new(), after.0);
         while found.len() < limit {
             let wanted = i64::try_from(limit - found.len()).unwrap_or(i64::MAX);
-            let rows = row::after(&mut db, path, None, last, wanted).await?;
+            let rows = row::after(&mut db, path, last, wanted).await?;
             let Some(end) = rows.last() else { break };
             last = end.seq;
             for row in rows {
@@ -307,7 +305,7 @@ impl Store {
     pub(crate) async fn rows(&self, after: Revision, limit: i64) -> Result<Vec<Row>, StoreError> {
         let path = &self.inner.path;
         let mut db = self.inner.readers.acquire().await.map_err(StoreError::sql(path))?;
-        row::after(&mut db, path, None, after.0, limit).await
+        row::after(&mut db, path, after.0, limit).await
     }
 
     /// Stores a recording under the hash of its bytes; durable when this returns.

@@ -15,8 +15,8 @@ use tokio::task::{JoinHandle, spawn_blocking};
 const ANEW: usize = 20_000;
 /// More than this, and they are added on a thread where no other task waits.
 const ASIDE: usize = 200;
-/// Fewer events than this are read from the log quickly enough.
-const WORTH_A_SNAPSHOT: usize = 5_000;
+/// Fewer events than this are read from the log quickly enough; no snapshot is made of them.
+pub const WORTH_A_SNAPSHOT: usize = 5_000;
 /// A snapshot is made anew once so many events came since, and one in [`SHARE`] of all.
 const GAINED: usize = 2_000;
 const SHARE: usize = 50;
@@ -69,31 +69,28 @@ impl Stories {
         Ok(held.then(|| Arc::clone(kept().entry(home).or_default())))
     }
 
-    /// The story of a household as of the log's present state, whoever wrote it, and by kind how many of its events
-    /// are not understood.
-    pub(crate) async fn get(
+    /// The story of a household as of the log's present state, whoever wrote it.
+    pub(crate) async fn story(&self, from: &Source, home: HomeId) -> Result<Arc<Story>, StoreError> {
+        let Some(slot) = self.slot(from, home).await? else { return Ok(Arc::default()) };
+        let mut kept = slot.lock().await;
+        kept.bring_up_to_date(from, home).await?;
+        Ok(Arc::clone(&kept.story))
+    }
+
+    /// By kind, how many of its events are not understood.
+    pub(crate) async fn not_understood(
         &self,
         from: &Source,
         home: HomeId,
-    ) -> Result<(Arc<Story>, BTreeMap<String, usize>), StoreError> {
-        let Some(slot) = self.slot(from, home).await? else { return Ok(Default::default()) };
-        let mut kept = slot.lock().await;
-        let now = revision(from).await?;
-        if kept.at == Revision(0) && now > kept.at {
-            kept.begin(from, home).await?;
-        }
-        if now > kept.at {
-            kept.catch_up(from, home, now).await?;
-            let gained = kept.story.ledger().len() - kept.saved.min(kept.story.ledger().len());
-            if gained >= GAINED.max(kept.saved / SHARE) {
-                kept.save(from, home);
-            }
-        }
+    ) -> Result<BTreeMap<String, usize>, StoreError> {
         let mut later = BTreeMap::new();
+        let Some(slot) = self.slot(from, home).await? else { return Ok(later) };
+        let mut kept = slot.lock().await;
+        kept.bring_up_to_date(from, home).await?;
         for (_, kind) in &kept.later {
             *later.entry(kind.clone()).or_default() += 1;
         }
-        Ok((Arc::clone(&kept.story), later))
+        Ok(later)
     }
 
     /// Makes a snapshot of every story that gained much since its last, and waits until they are written.
@@ -113,13 +110,28 @@ impl Stories {
     }
 }
 
-async fn revision(from: &Source) -> Result<Revision, StoreError> {
+/// How far the log has grown.
+pub(crate) async fn revision(from: &Source) -> Result<Revision, StoreError> {
     let sql = StoreError::sql(&from.path);
     let mut db = from.readers.acquire().await.map_err(&sql)?;
     log::revision(&mut db).await.map_err(&sql)
 }
 
 impl Kept {
+    async fn bring_up_to_date(&mut self, from: &Source, home: HomeId) -> Result<(), StoreError> {
+        let now = revision(from).await?;
+        if self.at == Revision(0) && now > self.at {
+            self.begin(from, home).await?;
+        }
+        if now > self.at {
+            self.catch_up(from, home, now).await?;
+            if self.story.ledger().len().saturating_sub(self.saved) >= GAINED.max(self.saved / SHARE) {
+                self.save(from, home);
+            }
+        }
+        Ok(())
+    }
+
     /// Begins with the snapshot, if there is one of this log.
     async fn begin(&mut self, from: &Source, home: HomeId) -> Result<(), StoreError> {
         let Some(Snapshot { at, mut events, unread, .. }) = trusted(from, home).await? else { return Ok(()) };
@@ -253,11 +265,13 @@ mod tests {
         store.append(vec![event]).await.unwrap();
         let (stories, source) = (Stories::default(), &store.inner.source);
         for n in 0..20 {
-            let (story, later) = stories.get(source, HomeId(Uuid::from_u128(n))).await.unwrap();
+            let invented = HomeId(Uuid::from_u128(n));
+            let story = stories.story(source, invented).await.unwrap();
+            let later = stories.not_understood(source, invented).await.unwrap();
             assert!(story.ledger().is_empty() && later.is_empty());
         }
         assert_eq!(stories.kept.lock().unwrap().len(), 0);
-        assert_eq!(stories.get(source, home).await.unwrap().0.ledger().len(), 1);
+        assert_eq!(stories.story(source, home).await.unwrap().ledger().len(), 1);
         assert_eq!(stories.kept.lock().unwrap().len(), 1);
     }
 }

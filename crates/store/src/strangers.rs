@@ -1,7 +1,7 @@
 //! Events of households that a notebook does not hold: found when they would be written.
 
 use crate::log::{self, Written};
-use sayso_model::{HomeId, Problem, Problems};
+use sayso_model::{HomeId, Problems};
 use sqlx::SqliteConnection;
 use std::collections::BTreeSet;
 
@@ -46,7 +46,7 @@ pub(crate) fn refusal(home: HomeId) -> Problems {
         "is {home}, another household than this notebook's; to keep several in one notebook, import a file of its \
          events and say so"
     );
-    Problems(vec![Problem { field: "home".to_owned(), what }])
+    Problems::one("home", what)
 }
 
 #[cfg(test)]

@@ -5,7 +5,7 @@ use crate::error::StoreError;
 use crate::incoming::hidden_characters;
 use crate::log::{self, Written};
 use crate::strangers;
-use sayso_model::{Event, EventId, HomeId, Problem, Problems};
+use sayso_model::{Event, EventId, HomeId, Problems};
 use sqlx::sqlite::SqliteConnectOptions;
 use sqlx::{ConnectOptions, Connection, SqliteConnection};
 use std::collections::BTreeSet;
@@ -207,7 +207,7 @@ pub(crate) fn sound(event: &Event, written: &Written) -> Result<(), Problems> {
     let long = written.json.len();
     if long > MOST_EVENT_BYTES {
         let what = format!("is too long: {long} bytes, where {MOST_EVENT_BYTES} are the most");
-        return Err(Problems(vec![Problem { field: "event".to_owned(), what }]));
+        return Err(Problems::one("event", what));
     }
     Ok(())
 }

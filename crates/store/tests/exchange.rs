@@ -31,21 +31,7 @@ fn told(preview: &Preview) -> Vec<String> {
 async fn named_home() -> (tempfile::TempDir, Store) {
     let (dir, store) = store().await;
     let card = |n, body: Body| Event { animal: None, ..event(n, "2026-01-01T08:00:00Z", body) };
-    let animal = AnimalCard {
-        animal: rex(),
-        name: Label::new("Rex").unwrap(),
-        species: Species::Dog,
-        born: None,
-        born_estimated: false,
-        weight_kg: None,
-        adult_weight_kg: None,
-        life_stage: None,
-        day_kcal: None,
-        reward_share: None,
-        limits: None,
-        cautions: None,
-        active: true,
-    };
+    let animal = AnimalCard::new(rex(), Label::new("Rex").unwrap(), Species::Dog);
     let word = |n: u128, says: &str| WordCard {
         word: WordId(id(n)),
         says: Label::new(says).unwrap(),

@@ -5,7 +5,9 @@ use crate::args::Form;
 use crate::error::CliError;
 use crate::out::say;
 use sayso_model::{Event, Problems};
-use sayso_store::{Appended, FileKind, Format, Look, Others, Preview, StoreError, TakenIn, read_event};
+use sayso_store::{
+    Appended, FileKind, Format, Look, Others, Preview, StoreError, TakenIn, WORTH_A_SNAPSHOT, read_event,
+};
 use serde_json::value::RawValue;
 use std::io::{BufWriter, ErrorKind, Read};
 use std::path::Path;
@@ -13,8 +15,6 @@ use std::process::ExitCode;
 
 /// Most bytes read from standard input by `log`.
 const MOST_INPUT: u64 = 64 << 20;
-/// After an import of so many events the next start is made quick at once.
-const MANY: usize = 5_000;
 /// Kinds of problems printed; the rest is counted.
 const PRINTED: usize = 40;
 
@@ -85,7 +85,7 @@ pub async fn import(dir: &Path, file: &Path, yes: bool, others: Others) -> Resul
         let recordings = *recordings;
         let TakenIn::Events(done, clips) = store.take_in(file, look, others).await? else { return Err(backup()) };
         say!("Imported {} events; {} were known already.", done.new, done.duplicates);
-        if done.new >= MANY {
+        if done.new >= WORTH_A_SNAPSHOT {
             store.read_ahead().await?;
         }
         if recordings > 0 {

@@ -97,21 +97,7 @@ impl Book {
 }
 
 fn animal_card(animal: AnimalId) -> AnimalCard {
-    AnimalCard {
-        animal,
-        name: label("Ash"),
-        species: Species::Dog,
-        born: None,
-        born_estimated: false,
-        weight_kg: None,
-        adult_weight_kg: None,
-        life_stage: None,
-        day_kcal: None,
-        reward_share: None,
-        limits: None,
-        cautions: None,
-        active: true,
-    }
+    AnimalCard::new(animal, label("Ash"), Species::Dog)
 }
 
 fn reward_card(reward: RewardId, number: usize) -> RewardCard {

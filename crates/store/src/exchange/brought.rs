@@ -77,7 +77,7 @@ impl Look {
     pub fn others(&self) -> String {
         match self {
             Self::Events { preview, .. } => preview.others(),
-            Self::Backup(restored) => homes::in_words(&restored.homes, true),
+            Self::Backup(restored) => homes::in_words(&restored.homes),
         }
     }
 }

@@ -63,7 +63,7 @@ impl Preview {
     /// The households it would bring that the notebook does not hold, in words with counts; empty where there is none.
     #[must_use]
     pub fn others(&self) -> String {
-        homes::in_words(&self.homes, true)
+        homes::in_words(&self.homes)
     }
 
     /// The same import without the rows that have problems. For a person to decide, having seen them.

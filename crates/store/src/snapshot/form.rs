@@ -35,7 +35,7 @@ fn value<T: Clone>(table: &[T], place: u16) -> Result<Option<T>> {
     }
 }
 
-fn wrong(what: &'static str) -> Error {
+pub(super) fn wrong(what: &'static str) -> Error {
     Error::new(ErrorKind::InvalidData, what)
 }
 

@@ -9,6 +9,7 @@ use crate::aside::{self, Aside};
 use crate::error::StoreError;
 use crate::log::Revision;
 use borsh::{BorshDeserialize, BorshSerialize};
+use form::wrong;
 use sayso_model::{Event, HomeId};
 use sha2::{Digest as _, Sha256};
 use std::fs::File;
@@ -138,10 +139,6 @@ pub(crate) fn read(dir: &Path, home: HomeId) -> io::Result<Option<Snapshot>> {
 
 fn digest(bytes: &[u8]) -> [u8; 32] {
     Sha256::digest(bytes).into()
-}
-
-fn wrong(what: &'static str) -> io::Error {
-    io::Error::new(ErrorKind::InvalidData, what)
 }
 
 fn head(file: &mut File) -> io::Result<Head> {
