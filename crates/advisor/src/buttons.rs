@@ -47,7 +47,7 @@ struct Listened {
 }
 
 /// Every word in use with a recording in use, and its heard presses up to `now`.
-fn listened(story: &Story, now: Moment, kept: &Sums) -> Vec<Listened> {
+fn listened(story: &Story, now: Moment, all: &[Heard]) -> Vec<Listened> {
     let words = story.words();
     let mut from: BTreeMap<WordId, Moment> = BTreeMap::new();
     for event in story.as_recorded(Kind::ClipCard) {
@@ -68,11 +68,11 @@ fn listened(story: &Story, now: Moment, kept: &Sums) -> Vec<Listened> {
     if found.is_empty() {
         return found;
     }
-    for heard in kept.heard(story).into_iter().filter(|h| h.at <= now) {
+    for heard in all.iter().filter(|h| h.at <= now) {
         // A sound of earlier days may be listened to later: what counts is with which recording it was heard.
         let of = found.iter_mut().find(|l| l.word == heard.word && heard.recorded_at >= l.from);
         if let Some(of) = of {
-            of.heard.push(heard);
+            of.heard.push(*heard);
         }
     }
     found
@@ -83,7 +83,11 @@ fn listened(story: &Story, now: Moment, kept: &Sums) -> Vec<Listened> {
 /// Nothing is said when nothing was heard in the week before `now`: then nobody listens.
 #[must_use]
 pub fn buttons(story: &Story, now: Moment, kept: &Sums) -> Buttons {
-    let words = listened(story, now, kept);
+    found(story, now, &kept.heard(story))
+}
+
+fn found(story: &Story, now: Moment, heard: &[Heard]) -> Buttons {
+    let words = listened(story, now, heard);
     let all = || words.iter().flat_map(|l| &l.heard).map(|h| h.at);
     let (Some(first), Some(last)) = (all().min(), all().max()) else { return Buttons::default() };
     if now.seconds_since(last) > SILENT_DAYS * DAY_S {
@@ -128,17 +132,18 @@ pub fn buttons(story: &Story, now: Moment, kept: &Sums) -> Buttons {
 pub fn advice(story: &Story, animal: Option<AnimalId>, now: Moment, kept: &Sums) -> Vec<Advice> {
     let of_it = animal.map(|l| story.words_of(l).iter().map(|w| w.word).collect::<Vec<_>>());
     let counts = |word: &WordId| of_it.as_ref().is_none_or(|w| w.contains(word));
-    let Buttons { mut tired, mut silent } = buttons(story, now, kept);
+    let heard = kept.heard(story);
+    let Buttons { mut tired, mut silent } = found(story, now, &heard);
     tired.retain(|b| counts(&b.word));
     silent.retain(|b| counts(&b.word));
-    let mut found = Vec::new();
+    let mut advice = Vec::new();
     if !tired.is_empty() {
-        found.push(tired_advice(&tired, &kept.heard(story)));
+        advice.push(tired_advice(&tired, &heard));
     }
     if !silent.is_empty() {
-        found.push(silent_advice(story, now, &silent, &kept.heard(story)));
+        advice.push(silent_advice(story, now, &silent, &heard));
     }
-    found
+    advice
 }
 
 /// What every hint at a battery carries along.

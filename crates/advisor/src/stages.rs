@@ -26,7 +26,11 @@ pub fn standings<'c>(case: &'c Case<'_>) -> &'c [Standing] {
             let most = |number| word_evidence(called, number, *words).into_iter().fold(0.0, f64::max);
             (0..*words).map(most).collect()
         });
-        let given = Given { case, ln_e: &ln_e, joining: joining_recent(case), strain: rest_today(case) };
+        let mut pressed = BTreeMap::new();
+        for p in case.invited_presses() {
+            *pressed.entry(p.word).or_default() += 1;
+        }
+        let given = Given { case, ln_e: &ln_e, joining: joining_recent(case), strain: rest_today(case), pressed };
         case.words().iter().enumerate().map(|(number, card)| standing(&given, card, number)).collect()
     })
 }
@@ -37,6 +41,8 @@ struct Given<'c, 'a> {
     ln_e: &'c [f64],
     joining: (usize, usize),
     strain: bool,
+    /// Presses at invitations, whichever word was invited, by the word pressed.
+    pressed: BTreeMap<WordId, usize>,
 }
 
 /// A session, or outside of one a household day.
@@ -81,7 +87,7 @@ pub fn joining_recent(case: &Case<'_>) -> (usize, usize) {
 }
 
 fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
-    let &Given { case, ln_e, joining: (joined, offered), strain: under_strain } = given;
+    let &Given { case, ln_e, joining: (joined, offered), strain: under_strain, ref pressed } = given;
     let (sums, asked, words) = (case.totals().of(card.word), case.invitations(card.word), case.words().len());
     let (week, recent) = (case.since(7), case.since(RECENT_DAYS));
     let own = || {
@@ -97,10 +103,10 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
     let current = chosen.map_or(Stage::Show, |c| c.part.stage);
     let rule = StageRule::default();
     let sessions = by_session(asked);
-    let others: Vec<&PressedAt<'_>> =
-        case.invited_presses().iter().filter(|p| p.invitation.part.word != card.word).collect();
-    let elsewhere = others.iter().filter(|p| p.word == card.word).count();
-    let chance = Chance { words, elsewhere: Estimate::share(elsewhere, others.len()) };
+    let (right, presses) = asked.right();
+    // At other words' invitations: all presses but those at this word's.
+    let elsewhere = pressed.get(&card.word).copied().unwrap_or(0) - right;
+    let chance = Chance { words, elsewhere: Estimate::share(elsewhere, case.invited_presses().len() - presses) };
     let ln_e = ln_e.get(number).copied().unwrap_or(0.0);
     let figures = WordFigures {
         prepared: card.reward.is_some() && card.answer.is_some(),
@@ -126,8 +132,7 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
         // The figures are counts of one story and cannot contradict themselves; if they do, say so.
         Err(why) => (current, vec![why.to_string()], Vec::new()),
     };
-    let (pressed, wanted) = asked.pressed();
-    let (right, presses) = asked.right();
+    let (responded, wanted) = asked.pressed();
     let delays: Vec<f64> = sums.shown.iter().rev().take(50).filter_map(|s| s.delay_s).collect();
     Standing {
         word: card.word,
@@ -139,7 +144,7 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
         showings: sums.shown.len(),
         showings_week: sums.shown.iter().rev().take_while(|s| s.at >= week).count(),
         delay: crate::estimate::median(&delays, Unit::Seconds),
-        response: Estimate::share_any_time(pressed, wanted),
+        response: Estimate::share_any_time(responded, wanted),
         right: Estimate::share_any_time(right, presses),
         chance,
         above_chance: ln_e >= rule.e_bar.ln(),

@@ -2,10 +2,10 @@
 
 use crate::called::Numbered;
 use crate::case::Case;
-use crate::observe::Answered;
+use crate::observe::{Answered, answered_between};
 use crate::originals::{Fate, Original, Originals};
 use sayso_methods::understanding::swap::DrawnAnswer;
-use sayso_model::{Answer, Moment, PressedBy, RewardId, SwapDraw, SwapPlan, Then, WordId, draw};
+use sayso_model::{Answer, EventId, Moment, PressedBy, RewardId, SwapDraw, SwapPlan, Then, WordId, draw};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// A press within this many seconds after the thing came says that it was not what was wanted (common practice, no source).
@@ -55,6 +55,9 @@ pub fn swaps(case: &Case<'_>, numbered: &mut Numbered) -> Swaps {
         if end > now {
             found.running_until = Some(end);
         }
+        // Answered once for the whole time; a press dated outside of it is looked up by itself.
+        let answered = answered_between(case.story(), case.animal(), (plan.at(), end.min(now)), now);
+        let answered: BTreeMap<EventId, Answered<'_>> = answered.into_iter().map(|a| (a.press.id(), a)).collect();
         let mut drawn = BTreeSet::new();
         for d in all.draws.iter().filter(|d| d.part.swap == plan.part.swap && d.at() >= plan.at() && d.at() <= end) {
             if !drawn.insert(d.part.press) {
@@ -68,7 +71,7 @@ pub fn swaps(case: &Case<'_>, numbered: &mut Numbered) -> Swaps {
             };
             let swapped = draw::swapped(plan.part.swap, d.part.press, plan.part.one_in);
             let give = if swapped { partner } else { d.part.word };
-            let press = case.answered(d.part.press);
+            let press = answered.get(&d.part.press).copied().or_else(|| case.answered(d.part.press));
             let as_drawn = press.is_some_and(|a| carried_out(&a, d, give, &rewards));
             let came = press.and_then(|a| a.delivery).map(|delivery| delivery.at());
             let next = came.and_then(|came| {

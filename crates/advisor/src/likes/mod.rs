@@ -182,7 +182,7 @@ fn name(cards: &BTreeMap<RewardId, &RewardCard>, reward: RewardId) -> String {
     cards.get(&reward).map_or_else(|| "(no card)".to_owned(), |c| c.name.to_string())
 }
 
-fn logistic(x: f64) -> f64 {
+pub(crate) fn logistic(x: f64) -> f64 {
     1.0 / (1.0 + (-x).exp())
 }
 

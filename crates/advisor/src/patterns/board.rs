@@ -14,16 +14,21 @@ pub(super) struct Board {
 /// How far apart two words count of which one is not on the board.
 const FAR: u8 = 250;
 
+/// Every layout up to `now`, in the order they came into force.
+pub(super) fn layouts(story: &Story, now: Moment) -> Vec<Fact<'_, BoardLayout>> {
+    let mut layouts: Vec<Fact<'_, BoardLayout>> = story.everyones().filter(|l| l.at() <= now).collect();
+    layouts.sort_by_key(|l| (l.at(), l.id()));
+    layouts
+}
+
 impl Board {
     /// The layout in force at `now`, if there is one.
     pub(super) fn of(story: &Story, now: Moment) -> Option<Self> {
-        let mut layouts: Vec<Fact<'_, BoardLayout>> = story.everyones().filter(|l| l.at() <= now).collect();
-        layouts.sort_by_key(|l| (l.at(), l.id()));
+        let mut layouts = layouts(story, now);
         let latest = layouts.pop()?;
-        let of = |layout: &BoardLayout| layout.words.iter().map(|p| (p.word, (p.row, p.column))).collect();
-        let places: BTreeMap<WordId, (u8, u8)> = of(latest.part);
+        let places = latest.part.places();
         let kept = layouts.iter().rev().take_while(|l| {
-            let earlier: BTreeMap<WordId, (u8, u8)> = of(l.part);
+            let earlier = l.part.places();
             places.iter().all(|(word, place)| earlier.get(word).is_none_or(|before| before == place))
         });
         let since = kept.last().map_or(latest.at(), Fact::at);

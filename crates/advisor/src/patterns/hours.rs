@@ -1,6 +1,7 @@
 //! Does what it likes depend on the hour?
 
 use crate::estimate::{Estimate, LEVEL, Unit};
+use crate::likes::logistic;
 use sayso_methods::likes::{HourFit, HourTrial, PairOutcome, PairTrial, fit_pairs_by_hour};
 use sayso_model::{AnimalId, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardId, Story};
 use std::collections::BTreeSet;
@@ -111,7 +112,6 @@ pub(super) fn hours(story: &Story, animal: AnimalId, name: &str, now: Moment) ->
 fn at_hours(story: &Story, items: &[RewardId], fit: &HourFit) -> Vec<AtHour> {
     let cards = story.rewards();
     let name = |i: usize| items.get(i).and_then(|r| cards.get(r)).map_or("(no card)", |c| c.name.as_str()).to_owned();
-    let chance = |x: f64| 1.0 / (1.0 + (-x).exp());
     let n = usize::try_from(fit.n).unwrap_or(usize::MAX);
     TOLD.iter()
         .filter_map(|&hour| {
@@ -119,8 +119,8 @@ fn at_hours(story: &Story, items: &[RewardId], fit: &HourFit) -> Vec<AtHour> {
             strengths.sort_by(|a, b| b.value.total_cmp(&a.value));
             let things = strengths.iter().map(|s| {
                 let mut interval = s.interval;
-                (interval.low, interval.high) = (chance(interval.low), chance(interval.high));
-                (name(s.item), Estimate::with(chance(s.value), interval, n, Unit::Share))
+                (interval.low, interval.high) = (logistic(interval.low), logistic(interval.high));
+                (name(s.item), Estimate::with(logistic(s.value), interval, n, Unit::Share))
             });
             Some(AtHour { hour, things: things.collect() })
         })

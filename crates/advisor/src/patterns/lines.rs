@@ -1,10 +1,11 @@
 //! Phase lines: what own presses did before and after something changed.
 
+use super::board::layouts;
 use crate::estimate::{Estimate, Unit, mean};
-use crate::observe::{Answered, by_day, own_presses};
+use crate::observe::{Answered, by_day};
 use sayso_methods::learning::phases::Better;
 use sayso_methods::single_case::effects::{Contrast, Point, contrast};
-use sayso_model::{AnimalId, BoardLayout, Day, HouseRule, Moment, Story, WordCard, WordId};
+use sayso_model::{AnimalId, Day, HouseRule, Moment, Story, WordCard};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Days looked at on each side, and the fewest that say anything (common practice, no source).
@@ -37,11 +38,18 @@ pub struct PhaseLine {
 pub const LINES_DO_NOT_SHOW: &str = "This does not show that the change did it: other things changed in those days too, presses were already going up or down, and one of several changes looks large by chance. Days of one animal hang together, so the interval is rather too short. A trial of the change, with its days drawn by chance, can tell.";
 
 /// The newest changes with enough days on both sides.
-pub(super) fn lines(story: &Story, animal: AnimalId, name: &str, all: &[Answered<'_>], now: Moment) -> Vec<PhaseLine> {
+pub(super) fn lines(
+    story: &Story,
+    animal: AnimalId,
+    name: &str,
+    first: Option<&Answered<'_>>,
+    own: &[Answered<'_>],
+    now: Moment,
+) -> Vec<PhaseLine> {
     let zone = story.zone();
     let today = now.day(&zone);
-    let Some(known) = all.iter().map(|a| a.press.at().day(&zone)).min() else { return Vec::new() };
-    let counts = by_day(own_presses(all, None).iter().map(|a| a.press.at()), &zone);
+    let Some(known) = first.map(|a| a.press.at().day(&zone)) else { return Vec::new() };
+    let counts = by_day(own.iter().map(|a| a.press.at()), &zone);
     let changes = changes(story, animal, now);
     let days: Vec<Day> = changes.keys().copied().collect();
     let mut found = Vec::new();
@@ -105,13 +113,8 @@ fn changes(story: &Story, animal: AnimalId, now: Moment) -> BTreeMap<Day, String
     let mut note = |at: Moment, what: String| {
         changes.entry(at.day(&zone)).or_default().insert(what);
     };
-    let mut layouts: Vec<_> = story.everyones::<BoardLayout>().filter(|l| l.at() <= now).collect();
-    layouts.sort_by_key(|l| (l.at(), l.id()));
-    for pair in layouts.windows(2) {
-        let places = |layout: &BoardLayout| -> BTreeMap<WordId, (u8, u8)> {
-            layout.words.iter().map(|p| (p.word, (p.row, p.column))).collect()
-        };
-        let (old, new) = (places(pair[0].part), places(pair[1].part));
+    for pair in layouts(story, now).windows(2) {
+        let (old, new) = (pair[0].part.places(), pair[1].part.places());
         if new.iter().any(|(word, place)| old.get(word).is_some_and(|before| before != place)) {
             note(pair[1].at(), "buttons were moved".to_owned());
         }

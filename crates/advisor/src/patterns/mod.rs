@@ -55,8 +55,8 @@ pub fn patterns(case: &Case<'_>) -> Option<Patterns> {
     let own = own_presses(&all, None);
     let board = Board::of(story, now);
     Some(Patterns {
-        pace: pace::pace(story, &name, &all, now),
-        lines: lines::lines(story, animal, &name, &all, now),
+        pace: pace::pace(story, &name, &all, &own, now),
+        lines: lines::lines(story, animal, &name, all.first(), &own, now),
         order: order::order(story, &name, &own, board.as_ref()),
         slips: slips::slips(story, animal, &name, &own, board.as_ref(), now),
         hours: hours::hours(story, animal, &name, now),

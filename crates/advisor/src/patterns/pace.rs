@@ -2,7 +2,7 @@
 
 use super::says;
 use crate::estimate::{Estimate, Unit};
-use crate::observe::{Answered, by_day, own_presses};
+use crate::observe::{Answered, by_day};
 use sayso_methods::learning::celeration::{Turn, celeration_from_counts};
 use sayso_model::{Day, Moment, Story, WordId};
 use std::collections::BTreeSet;
@@ -36,18 +36,18 @@ pub struct Pace {
 pub const PACE_DOES_NOT_SHOW: &str = "A factor of 1 is no change. A growing number does not show that a word is understood, nor a fading one that it was forgotten: what it wants, how soon people answer and how long the board is within reach change it as well. With several words, an interval of one that leaves out 1 is no surprise.";
 
 /// All words together, then each word of this animal that it pressed.
-pub(super) fn pace(story: &Story, name: &str, all: &[Answered<'_>], now: Moment) -> Vec<Pace> {
-    let words: BTreeSet<WordId> = own_presses(all, None).iter().map(|a| a.press.part.word).collect();
+pub(super) fn pace(story: &Story, name: &str, all: &[Answered<'_>], own: &[Answered<'_>], now: Moment) -> Vec<Pace> {
+    let words: BTreeSet<WordId> = own.iter().map(|a| a.press.part.word).collect();
     let mut named: Vec<(Option<WordId>, String)> = words.into_iter().map(|w| (Some(w), says(story, w))).collect();
     named.sort_by(|a, b| a.1.cmp(&b.1));
     named.insert(0, (None, "all words".to_owned()));
-    named.into_iter().filter_map(|(word, says)| of_one(story, name, all, word, says, now)).collect()
+    named.into_iter().filter_map(|(word, says)| of_one(story, name, (all, own), word, says, now)).collect()
 }
 
 fn of_one(
     story: &Story,
     name: &str,
-    all: &[Answered<'_>],
+    (all, own): (&[Answered<'_>], &[Answered<'_>]),
     word: Option<WordId>,
     says: String,
     now: Moment,
@@ -56,10 +56,11 @@ fn of_one(
     let today = now.day(&zone);
     let of_word = |a: &&Answered<'_>| word.is_none_or(|w| a.press.part.word == w);
     // Watched from the first press of the word by anyone: before it the button may not have been there.
-    let known = all.iter().filter(of_word).map(|a| a.press.at().day(&zone)).min()?;
+    let known = all.iter().find(of_word)?.press.at().day(&zone);
     let first: Day = known.max(today.plus(1 - 7 * WEEKS));
     let days = today.days_since(first) + 1;
-    let counts = by_day(own_presses(all, word).iter().map(|a| a.press.at()), &zone);
+    let begins = first.start(&zone);
+    let counts = by_day(own.iter().filter(of_word).map(|a| a.press.at()).filter(|at| *at >= begins), &zone);
     let (mut day, mut count, mut minutes) = (Vec::new(), Vec::new(), Vec::new());
     for i in 0..days {
         let at = first.plus(i);
