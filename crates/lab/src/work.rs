@@ -2,6 +2,7 @@
 
 use crate::error::LabError;
 use std::sync::atomic::{AtomicUsize, Ordering};
+use std::sync::{Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
 /// Between two lines of progress.
@@ -51,38 +52,51 @@ impl Work {
         animal: impl Fn(u64) -> Result<T, LabError> + Sync,
     ) -> Result<Vec<T>, LabError> {
         let begun = Instant::now();
-        let next = AtomicUsize::new(0);
-        // One thread tells how far all are.
-        let run = |tells: bool| {
-            let mut done = Vec::new();
-            let mut told = Instant::now();
-            loop {
-                let index = next.fetch_add(1, Ordering::Relaxed);
-                if index >= n {
-                    return done;
-                }
-                done.push((index, animal(seed_of(self.seed, what, index))));
-                if tells && told.elapsed() > TELL_EVERY {
-                    told = Instant::now();
+        let told = Mutex::new(Instant::now());
+        let answers = side_by_side(n, |index, tells| {
+            let answer = animal(seed_of(self.seed, what, index));
+            // One thread tells how far all are.
+            if tells {
+                let mut told = told.lock().unwrap_or_else(PoisonError::into_inner);
+                if told.elapsed() > TELL_EVERY {
+                    *told = Instant::now();
                     eprintln!("  {what}: {index} of {n}, {:.0} s", begun.elapsed().as_secs_f64());
                 }
             }
-        };
-        let threads = std::thread::available_parallelism().map_or(1, std::num::NonZero::get).min(n.max(1));
-        let mut all: Vec<(usize, Result<T, LabError>)> = std::thread::scope(|scope| {
-            let others: Vec<_> = (1..threads).map(|_| scope.spawn(|| run(false))).collect();
-            let mut all = run(true);
-            for other in others {
-                match other.join() {
-                    Ok(done) => all.extend(done),
-                    Err(panic) => std::panic::resume_unwind(panic),
-                }
-            }
-            all
+            answer
         });
-        all.sort_by_key(|(index, _)| *index);
-        all.into_iter().map(|(_, answer)| answer).collect()
+        answers.into_iter().collect()
     }
+}
+
+/// Answers to the numbers below `n`, in their order, worked out on all processors. `one` is also told whether it runs on
+/// the first of the threads.
+pub(crate) fn side_by_side<T: Send>(n: usize, one: impl Fn(usize, bool) -> T + Sync) -> Vec<T> {
+    let next = AtomicUsize::new(0);
+    let run = |first: bool| {
+        let mut done = Vec::new();
+        loop {
+            let index = next.fetch_add(1, Ordering::Relaxed);
+            if index >= n {
+                return done;
+            }
+            done.push((index, one(index, first)));
+        }
+    };
+    let threads = std::thread::available_parallelism().map_or(1, std::num::NonZero::get).min(n.max(1));
+    let mut all: Vec<(usize, T)> = std::thread::scope(|scope| {
+        let others: Vec<_> = (1..threads).map(|_| scope.spawn(|| run(false))).collect();
+        let mut all = run(true);
+        for other in others {
+            match other.join() {
+                Ok(done) => all.extend(done),
+                Err(panic) => std::panic::resume_unwind(panic),
+            }
+        }
+        all
+    });
+    all.sort_by_key(|(index, _)| *index);
+    all.into_iter().map(|(_, answer)| answer).collect()
 }
 
 #[cfg(test)]

@@ -23,7 +23,7 @@ pub struct Config {
     /// Events below this confidence are kept back.
     pub least_confidence: f64,
     /// Look at every candidate of the first look to the end and keep its evidence, for study (slow); see
-    /// [`Detector::take_candidates`]. What is heard stays the same.
+    /// [`Detector::finish`]. What is heard stays the same.
     pub keep_candidates: bool,
 }
 
@@ -121,10 +121,5 @@ impl Detector {
     /// Seconds of sound taken so far.
     pub fn position_s(&self) -> f64 {
         self.pipeline.end() as f64 / RATE as f64
-    }
-
-    /// The candidates since the last call, if the configuration keeps them.
-    pub fn take_candidates(&mut self) -> Vec<Candidate> {
-        std::mem::take(&mut self.pipeline.candidates)
     }
 }

@@ -7,6 +7,7 @@ use super::Section;
 use crate::error::LabError;
 use crate::report::chart::{Chart, Line};
 use crate::work::Work;
+use sayso_sim::logistic;
 
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
@@ -40,8 +41,7 @@ impl Home {
 
     fn offer(&mut self, left: usize, right: usize) -> PairTrial {
         let lean = self.strengths[left] - self.strengths[right] + SIDE;
-        let outcome =
-            if self.rng.random::<f64>() < 1.0 / (1.0 + (-lean).exp()) { PairOutcome::Left } else { PairOutcome::Right };
+        let outcome = if self.rng.random::<f64>() < logistic(lean) { PairOutcome::Left } else { PairOutcome::Right };
         PairTrial { left, right, outcome }
     }
 }

@@ -14,6 +14,7 @@ use sayso_methods::learning::curve::{CurveSettings, LearningCurve, learning_curv
 use sayso_methods::learning::phases::{Better, compare_phases};
 use sayso_methods::learning::readiness::{SessionSigns, readiness};
 use sayso_methods::learning::shown::curve_by_day;
+use sayso_sim::logistic;
 
 struct Dice(Xoshiro256PlusPlus);
 
@@ -41,10 +42,6 @@ impl Dice {
         }
         k
     }
-}
-
-fn logistic(x: f64) -> f64 {
-    1.0 / (1.0 + (-x).exp())
 }
 
 #[derive(Clone, Copy)]

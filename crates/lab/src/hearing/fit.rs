@@ -5,7 +5,7 @@ use super::truth::{SoundFile, Truth};
 use super::{hear, logistic};
 use crate::error::{LabError, at, told};
 use sayso_listen::{
-    Candidate, Cascade, Classifier, FIGURE_NAMES, Provenance, STAGE_FIGURES, StageBound, Weights, rival_leads,
+    Candidate, Cascade, Classifier, FIGURE_NAMES, Provenance, RIVAL_BEYOND, StageBound, Weights, rival_leads,
 };
 use sha2::{Digest, Sha256};
 use std::path::PathBuf;
@@ -34,8 +34,6 @@ pub struct Order {
 const GIVEN_UP: f64 = 0.005;
 /// Log odds from which a candidate counts as called (confidence 0.55).
 const CALLED: f64 = 0.2;
-/// Lead beyond which a rival counts further; as in the detector.
-const BEYOND: f64 = 0.3;
 /// Share of a candidate that a press of its own word covers, from which it is the press seen twice.
 const SAME_PRESS: f64 = 0.4;
 
@@ -93,7 +91,7 @@ fn rows(truth: &Truth, sounds: Vec<hear::HeardSound>) -> Vec<Row> {
 fn classifier(rows: &[Row], ridge: f64) -> Result<Classifier, LabError> {
     let figures = |r: &Row| {
         let mut x = r.candidate.figures.clone();
-        x.extend([r.lead, (r.lead - BEYOND).max(0.0)]);
+        x.extend([r.lead, (r.lead - RIVAL_BEYOND).max(0.0)]);
         x
     };
     let all: Vec<Vec<f64>> = rows.iter().map(figures).collect();
@@ -114,8 +112,7 @@ fn classifier(rows: &[Row], ridge: f64) -> Result<Classifier, LabError> {
 }
 
 fn log_odds(c: &Classifier, r: &Row) -> f64 {
-    let own: f64 = c.figures.iter().zip(&r.candidate.figures).map(|(w, x)| w * x).sum();
-    c.constant + own + c.rival_lead * r.lead + c.rival_lead_beyond * (r.lead - BEYOND).max(0.0)
+    c.log_odds(&r.candidate.figures) + c.rivalry(r.lead)
 }
 
 /// One stage's bound: the direction from a logistic model, the bound where it gives up one called press in two hundred.
@@ -167,7 +164,6 @@ pub fn fit(order: &Order) -> Result<Weights, LabError> {
     let classifier = classifier(&all, order.ridge)?;
     let stage = |index| stage(index, &all, &classifier, order.ridge);
     let cascade = Cascade { quick: stage(0)?, liked: stage(1)?, scanned: stage(2)? };
-    debug_assert!(STAGE_FIGURES.len() == 3);
     let right = all.iter().filter(|r| r.right).count();
     let weights = Weights {
         provenance: Provenance {

@@ -2,10 +2,10 @@
 
 use super::truth::{SoundFile, Truth};
 use crate::error::{LabError, at, told};
+use crate::work::side_by_side;
 use sayso_listen::{Candidate, Clip, Config, Detection, Detector, Enrolled, Pace, Weights, decode_file};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::atomic::{AtomicUsize, Ordering};
 
 /// What was heard in one sound.
 pub(crate) struct HeardSound {
@@ -32,30 +32,8 @@ pub(crate) fn hear(
         truth.clips.iter().map(|c| Clip::from_file(&c.word, &corpus.join(&c.file))).collect();
     let enrolled = Enrolled::with_weights(&clips.map_err(told)?, Pace::File, weights).map_err(told)?;
     let enrolled = Arc::new(enrolled);
-    let next = AtomicUsize::new(0);
-    let work = || {
-        let mut done = Vec::new();
-        while let Some((i, sound)) =
-            Some(next.fetch_add(1, Ordering::Relaxed)).and_then(|i| Some((i, truth.sounds.get(i)?)))
-        {
-            done.push((i, one(corpus, sound, &enrolled, keep_candidates)));
-        }
-        done
-    };
-    let threads = std::thread::available_parallelism().map_or(1, usize::from).min(truth.sounds.len().max(1));
-    let mut all = std::thread::scope(|scope| {
-        let others: Vec<_> = (1..threads).map(|_| scope.spawn(work)).collect();
-        let mut all = work();
-        for other in others {
-            match other.join() {
-                Ok(done) => all.extend(done),
-                Err(panic) => std::panic::resume_unwind(panic),
-            }
-        }
-        all
-    });
-    all.sort_by_key(|(i, _)| *i);
-    all.into_iter().map(|(_, heard)| heard).collect()
+    let answers = side_by_side(truth.sounds.len(), |i, _| one(corpus, &truth.sounds[i], &enrolled, keep_candidates));
+    answers.into_iter().collect()
 }
 
 fn one(corpus: &Path, sound: &SoundFile, enrolled: &Arc<Enrolled>, keep: bool) -> Result<HeardSound, LabError> {

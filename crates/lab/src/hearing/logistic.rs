@@ -3,6 +3,7 @@
 //! Source: Hoerl and Kennard 1970 (ridge); le Cessie and van Houwelingen 1992, Appl Stat 41:191 (in logistic regression).
 
 use crate::error::{LabError, told};
+use sayso_sim::logistic;
 
 /// A fitted model.
 #[derive(Debug, Clone, PartialEq)]
@@ -16,10 +17,6 @@ pub struct Logistic {
 }
 
 const MOST_STEPS: usize = 100;
-
-fn probability(x: f64) -> f64 {
-    1.0 / (1.0 + (-x).exp())
-}
 
 /// Log odds of a row.
 fn log_odds(beta: &[f64], row: &[f64]) -> f64 {
@@ -94,7 +91,7 @@ pub fn fit(rows: &[Vec<f64>], right: &[bool], ridge: f64) -> Result<Logistic, La
         let mut curve = vec![vec![0.0; width + 1]; width + 1];
         (1..=width).for_each(|k| curve[k][k] = ridge);
         for (row, y) in scaled.iter().zip(right) {
-            let p = probability(log_odds(&beta, row));
+            let p = logistic(log_odds(&beta, row));
             let (off, weight) = (p - f64::from(u8::from(*y)), p * (1.0 - p));
             let at = |k: usize| if k == 0 { 1.0 } else { row[k - 1] };
             for i in 0..=width {
@@ -139,7 +136,7 @@ pub fn constant(sums: &[f64], right: &[bool]) -> Result<f64, LabError> {
     let (mut low, mut high) = (-1e4, 1e4);
     for _ in 0..200 {
         let at = f64::midpoint(low, high);
-        let expected: f64 = sums.iter().map(|s| probability(s + at)).sum();
+        let expected: f64 = sums.iter().map(|s| logistic(s + at)).sum();
         if expected < hits as f64 { low = at } else { high = at }
     }
     Ok(f64::midpoint(low, high))
@@ -158,7 +155,7 @@ mod tests {
             .map(|_| {
                 let row: Vec<f64> =
                     truth[1..].iter().enumerate().map(|(k, _)| c.normal() * (k + 1) as f64 + 2.0).collect();
-                let y = c.coin(probability(log_odds(truth, &row)));
+                let y = c.coin(logistic(log_odds(truth, &row)));
                 (row, y)
             })
             .unzip()

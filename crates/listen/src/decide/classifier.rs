@@ -40,12 +40,12 @@ pub(crate) fn figures(z: f32, m: &Match, views: &[Coherence; WINDOWS.len()]) -> 
 
 impl Classifier {
     /// Log odds that a candidate is a press, before rivals and history.
-    pub(crate) fn log_odds(&self, f: &[f64; FIGURES]) -> f64 {
+    pub fn log_odds(&self, f: &[f64]) -> f64 {
         self.constant + f.iter().zip(self.figures).map(|(x, w)| x * w).sum::<f64>()
     }
 
     /// What a rival for the same stretch takes away, `lead` being how far its log coherence is ahead.
-    pub(crate) fn rivalry(&self, lead: f64) -> f64 {
+    pub fn rivalry(&self, lead: f64) -> f64 {
         let lead = lead.max(0.0);
         self.rival_lead * lead + self.rival_lead_beyond * (lead - BEYOND).max(0.0)
     }

@@ -6,7 +6,7 @@ use crate::detection::Candidate;
 /// Share of a candidate that another word's must cover to be its rival.
 const OVERLAP: f64 = 0.4;
 /// Lead beyond which its further weight counts.
-pub(crate) const BEYOND: f64 = 0.3;
+pub const BEYOND: f64 = 0.3;
 
 /// How far a rival's log coherence is ahead; none where it is not for the same stretch.
 fn lead(of: (f64, f64, f64), rival: (f64, f64, f64)) -> Option<f64> {
