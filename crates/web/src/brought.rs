@@ -24,8 +24,6 @@ pub struct Upload {
     pub file: HeldFile,
     /// The preview as it was last shown.
     shown: Mutex<Option<Shown>>,
-    /// Held while it is taken in: who comes second waits, and then finds what the first did.
-    pub taking: tokio::sync::Mutex<()>,
 }
 
 /// A preview, kept as the page it makes: small, however large the file is.
@@ -43,7 +41,7 @@ impl Upload {
     /// A file that nobody has looked at yet.
     #[must_use]
     pub fn new(name: String, kind: FileKind, file: HeldFile) -> Self {
-        Self { name, kind, file, shown: Mutex::default(), taking: tokio::sync::Mutex::default() }
+        Self { name, kind, file, shown: Mutex::default() }
     }
 
     /// The preview as it was shown before, where the log has not grown since.

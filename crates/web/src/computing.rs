@@ -12,7 +12,7 @@ use tokio::sync::{Semaphore, SemaphorePermit};
 static TURNS: LazyLock<Semaphore> =
     LazyLock::new(|| Semaphore::new(std::thread::available_parallelism().map_or(2, usize::from).max(2)));
 
-/// Whole files made or read at once: each costs the disk and the memory of many pages.
+/// Whole files made or read at once: each costs the disk and the memory of many pages. One, so that no file is taken in twice.
 static FILE_TURN: Semaphore = Semaphore::const_new(1);
 
 /// Waits until no other whole file is made or read. Apart from the turns of pages: a slow download keeps no page waiting.

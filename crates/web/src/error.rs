@@ -56,7 +56,7 @@ pub enum Error {
 impl Error {
     /// One thing wrong with what was sent.
     pub fn refused(field: impl Into<String>, what: impl Into<String>) -> Self {
-        Self::Refused(Problems(vec![Problem { field: field.into(), what: what.into() }]))
+        Self::Refused(Problems::one(field, what))
     }
 
     /// A failure of ours.

@@ -1,6 +1,8 @@
 //! What was worked out is kept until an event comes: a second visit costs nothing.
 
+use crate::store::Revision;
 use sayso_advisor::evidence::{Evidence, evidence};
+use sayso_advisor::patterns::{Patterns, patterns};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_advisor::stuck::{Weighed, differential};
 use sayso_advisor::today::{Today, today};
@@ -69,13 +71,18 @@ impl<K: Ord, V> Shelf<K, V> {
 /// A word's evidence, none where the animal is taught no such word, and what may hold it up.
 pub type OneWord = (Option<Evidence>, Vec<Weighed>);
 
+/// What homes are called beside each other.
+pub type Labels = Arc<BTreeMap<HomeId, String>>;
+
 /// Results of the pages that cost most, and what all pages add up.
 #[derive(Default)]
 pub struct Kept {
     words: Shelf<(HomeId, AnimalId, WordId), OneWord>,
     standings: Shelf<(HomeId, AnimalId), Vec<Standing>>,
     today: Shelf<(HomeId, AnimalId), Option<Today>>,
+    patterns: Shelf<(HomeId, AnimalId), Option<Patterns>>,
     sums: Mutex<BTreeMap<HomeId, Sums>>,
+    labels: Mutex<Option<(Revision, Labels)>>,
 }
 
 impl Kept {
@@ -93,6 +100,22 @@ impl Kept {
     /// What to do now; none for an animal the story does not know.
     pub fn today(&self, home: HomeId, case: &Case<'_>) -> Arc<Option<Today>> {
         self.today.get((home, case.animal()), case.story(), case.now(), || today(case))
+    }
+
+    /// What shows in presses and choices; none for an animal the story does not know.
+    pub fn patterns(&self, home: HomeId, case: &Case<'_>) -> Arc<Option<Patterns>> {
+        self.patterns.get((home, case.animal()), case.story(), case.now(), || patterns(case))
+    }
+
+    /// What homes are called beside each other, where the log has not grown since.
+    pub fn labels(&self, at: Revision) -> Option<Labels> {
+        let kept = self.labels.lock().unwrap_or_else(PoisonError::into_inner);
+        kept.as_ref().filter(|(of, _)| *of == at).map(|(_, labels)| Arc::clone(labels))
+    }
+
+    /// Keeps what homes are called, as of a place in the log.
+    pub fn keep_labels(&self, at: Revision, labels: Labels) {
+        *self.labels.lock().unwrap_or_else(PoisonError::into_inner) = Some((at, labels));
     }
 
     /// Sums over the weeks of a home, shared by all its pages; they hold as long as nobody touches those weeks.

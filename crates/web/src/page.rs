@@ -127,7 +127,7 @@ impl FromRequestParts<AppState> for Page {
                     .ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?,
             ),
         };
-        let home_label = label_among(state, &homes, home, &story).await;
+        let home_label = label_among(state, &homes, home).await;
         let path = parts.uri.path().to_owned();
         Ok(Self {
             state: state.clone(),
@@ -145,16 +145,31 @@ impl FromRequestParts<AppState> for Page {
     }
 }
 
-/// What a household is called among those of the notebook.
-async fn label_among(state: &AppState, homes: &[HomeId], home: HomeId, story: &Arc<Story>) -> String {
-    let mut all = vec![(home, Arc::clone(story))];
-    for other in homes.iter().filter(|id| **id != home) {
-        // One that cannot be read says so on its own pages, and takes none from this one.
-        if let Ok(story) = state.store.story(*other).await {
-            all.push((*other, story));
-        }
+/// What a household is called among those of the notebook; nothing where it is the only one, and nobody asks.
+async fn label_among(state: &AppState, homes: &[HomeId], home: HomeId) -> String {
+    if homes.len() < 2 {
+        return String::new();
     }
-    labels(&all).remove(&home).unwrap_or_default()
+    // Before the stories: what comes in meanwhile is told by the next.
+    let at = state.store.revision().await.ok();
+    let kept = match at.and_then(|at| state.kept.labels(at)) {
+        Some(kept) => kept,
+        None => {
+            let mut all = Vec::new();
+            for id in homes {
+                // One that cannot be read says so on its own pages, and takes none from this one.
+                if let Ok(story) = state.store.story(*id).await {
+                    all.push((*id, story));
+                }
+            }
+            let fresh = Arc::new(labels(&all));
+            if let Some(at) = at.filter(|_| all.len() == homes.len()) {
+                state.kept.keep_labels(at, Arc::clone(&fresh));
+            }
+            fresh
+        }
+    };
+    kept.get(&home).cloned().unwrap_or_default()
 }
 
 /// Context of a page about one animal: the route has `{animal}` in its path.

@@ -14,8 +14,6 @@ use sayso_model::{HomeId, Moment};
 use sayso_store::{Format, ImportOptions, Others, Preview};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
-use std::fs::OpenOptions;
-use std::io::BufWriter;
 
 /// Largest file for import over HTTP, in bytes; larger ones go in by the command line.
 pub const MOST_IMPORT: usize = 64 << 20;
@@ -38,10 +36,7 @@ pub async fn csv(State(state): State<AppState>) -> Result<Response, Error> {
 
 async fn file(state: &AppState, format: Format, kind: &'static str, name: &str) -> Result<Response, Error> {
     let _turn = file_turn().await;
-    let held = state.store.hold_file()?;
-    let file = OpenOptions::new().append(true).open(held.path()).map_err(Error::internal)?;
-    state.store.export(format, &mut BufWriter::new(file)).await?;
-    sent(held, kind, name)
+    sent(state.store.held_export(format).await?, kind, name)
 }
 
 /// How to read a file.

@@ -23,21 +23,7 @@ fn card(home: HomeId, name: &str, n: u128) -> Event {
 }
 
 fn animal(home: HomeId, name: &str, n: u128) -> Event {
-    let animal = AnimalCard {
-        animal: AnimalId(Uuid::from_u128(n)),
-        name: Label::new(name).unwrap(),
-        species: Species::Dog,
-        born: None,
-        born_estimated: false,
-        weight_kg: None,
-        adult_weight_kg: None,
-        life_stage: None,
-        day_kcal: None,
-        reward_share: None,
-        limits: None,
-        cautions: None,
-        active: true,
-    };
+    let animal = AnimalCard::new(AnimalId(Uuid::from_u128(n)), Label::new(name).unwrap(), Species::Dog);
     Event { body: animal.into(), ..card(home, name, n) }
 }
 

@@ -17,8 +17,7 @@ fn crates() -> PathBuf {
 fn sources() -> Sources {
     let mut sources = Sources::default();
     for name in ["methods", "advisor", "web", "cli"] {
-        // The laboratory tries methods out; nobody reads a figure about their animal there.
-        sources.add(name, &crates().join(name).join("src"), |path| path.ends_with("cli/src/lab"));
+        sources.add(name, &crates().join(name).join("src"));
     }
     sources
 }

@@ -55,19 +55,19 @@ fn public(visibility: &Visibility) -> bool {
 }
 
 impl Sources {
-    /// Reads every file below `folder` as the crate `name`, leaving out what `skip` says.
-    pub fn add(&mut self, name: &str, folder: &Path, skip: impl Fn(&Path) -> bool + Copy) {
-        self.folder(&vec![name.to_owned()], folder, skip);
+    /// Reads every file below `folder` as the crate `name`.
+    pub fn add(&mut self, name: &str, folder: &Path) {
+        self.folder(&vec![name.to_owned()], folder);
     }
 
-    fn folder(&mut self, module: &Name, folder: &Path, skip: impl Fn(&Path) -> bool + Copy) {
+    fn folder(&mut self, module: &Name, folder: &Path) {
         self.modules.entry(module.clone()).or_default();
         let mut files: Vec<_> = std::fs::read_dir(folder).unwrap().map(|f| f.unwrap().path()).collect();
         files.sort();
-        for path in files.into_iter().filter(|p| !skip(p)) {
+        for path in files {
             let stem = path.file_stem().unwrap().to_string_lossy().into_owned();
             if path.is_dir() {
-                self.folder(&joined(module, stem), &path, skip);
+                self.folder(&joined(module, stem), &path);
             } else if path.extension().is_some_and(|e| e == "rs") {
                 let inside =
                     if ["lib", "main", "mod"].contains(&stem.as_str()) { module.clone() } else { joined(module, stem) };

@@ -10,8 +10,8 @@ use sayso_advisor::ration::{forbidden, ration};
 use sayso_advisor::stages::standings;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
-    AnimalId, Body, Day, Event, EventId, HomeId, Moment, PersonId, RewardCard, RewardId, RewardKind, Session,
-    SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
+    AnimalId, BoardLayout, Body, Day, Event, EventId, HomeId, Moment, PersonId, RewardCard, RewardId, RewardKind,
+    Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
 };
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -166,8 +166,7 @@ pub fn now(page: &AnimalPage) -> Now {
 /// In the order of the board, words off the board last; then by what they say.
 fn words(page: &AnimalPage, case: &Case<'_>) -> Vec<WordNow> {
     let (story, animal) = (&*page.story, page.id);
-    let places: BTreeMap<WordId, (u8, u8)> =
-        story.board().into_iter().flat_map(|b| &b.words).map(|p| (p.word, (p.row, p.column))).collect();
+    let places = story.board().map(BoardLayout::places).unwrap_or_default();
     let stages: BTreeMap<WordId, Stage> = standings(case).iter().map(|s| (s.word, s.stage)).collect();
     let mut cards = story.words_of(animal);
     cards.sort_by_key(|w| places.get(&w.word).copied().unwrap_or((u8::MAX, u8::MAX)));

@@ -128,9 +128,9 @@ enum Yes {
 async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Decided>) -> Result<Redirect, Error> {
     // Sent twice, also at once, it is done once.
     let Waits::Upload(upload) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
-    let _alone = upload.taking.lock().await;
-    let Waits::Upload(_) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
     let _turn = file_turn().await;
+    // Who waited finds what the first did.
+    let Waits::Upload(_) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
     let store = &visitor.state.store;
     let look = decided_on(upload.look(store).await?, &decided, visitor.page.is_none())?;
     let others = if decided.take_in_other_home.is_some() { Others::TakeIn } else { Others::Refuse };

@@ -98,7 +98,7 @@ fn broken(error: &MultipartError) -> Error {
 /// A file's own name without the folders some browsers put before it.
 fn named(given: &str) -> String {
     let own = given.rsplit(['/', '\\']).next().unwrap_or_default().trim();
-    let short: String =
-        own.chars().filter(|c| !c.is_control()).collect::<Vec<_>>().into_iter().rev().take(MOST_NAME).collect();
-    if short.is_empty() { "the file".to_owned() } else { short.chars().rev().collect() }
+    let shown: Vec<char> = own.chars().filter(|c| !c.is_control()).collect();
+    let end: String = shown.iter().skip(shown.len().saturating_sub(MOST_NAME)).collect();
+    if end.is_empty() { "the file".to_owned() } else { end }
 }

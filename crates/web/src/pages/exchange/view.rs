@@ -106,7 +106,7 @@ pub fn look(name: &str, to: &str, look: &Look, zone: &Zone, empty: bool) -> Mark
         } @else {
             p data-test="nothing-new" { "There is nothing in it to take in." }
         }
-        form method="post" action=(format!("{to}/away")) { button.wide { "Leave it" } }
+        form method="post" action=(format!("{to}/away")) { button.wide { "Do not take it in" } }
     }
 }
 

@@ -3,6 +3,7 @@
 // A new kind of event must be decided on here.
 #![deny(clippy::wildcard_enum_match_arm)]
 
+use super::line::clock;
 use crate::page::AnimalPage;
 use crate::typed::Typed;
 use sayso_model::{
@@ -12,12 +13,6 @@ use sayso_model::{
 
 /// Names of all fields of the form.
 pub const FIELDS: [&str; 9] = ["day", "time", "word", "by", "accident", "answer", "then", "level", "took"];
-
-/// The clock at a moment, to the second.
-fn clock(at: Moment, zone: &Zone) -> String {
-    let local = at.local(zone);
-    format!("{:02}:{:02}:{:02}", local.hour(), local.minute(), local.second())
-}
 
 /// What a form can put right beside the time, by kind.
 #[derive(Clone, Copy, Debug)]

@@ -1,11 +1,16 @@
 //! When, by whom and how an event was noted, in words.
 
 use crate::page::AnimalPage;
-use sayso_model::{Event, Moment, Source};
+use sayso_model::{Event, Moment, Source, Zone};
 
 pub fn when(page: &AnimalPage, at: Moment) -> String {
-    let local = at.local(&page.zone);
-    format!("{} {:02}:{:02}:{:02}", at.day(&page.zone), local.hour(), local.minute(), local.second())
+    format!("{} {}", at.day(&page.zone), clock(at, &page.zone))
+}
+
+/// The clock at a moment, to the second.
+pub fn clock(at: Moment, zone: &Zone) -> String {
+    let local = at.local(zone);
+    format!("{:02}:{:02}:{:02}", local.hour(), local.minute(), local.second())
 }
 
 pub fn who(page: &AnimalPage, event: &Event) -> String {

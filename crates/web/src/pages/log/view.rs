@@ -112,7 +112,7 @@ pub fn edit(page: &AnimalPage, event: &Event, typed: &Typed) -> Markup {
                         (select("answer", "How it was answered", &options(Answer::ALL, Answer::name, wording::answer)))
                         (select("then", "What it did then", &with_open(options(Then::ALL, Then::name, wording::then))))
                     }
-                    Fixable::Sign(_) => (select("level", "How strong", &options(SignLevel::ALL, SignLevel::name, SignLevel::name))),
+                    Fixable::Sign(_) => (select("level", "How strong", &options(SignLevel::ALL, SignLevel::name, wording::level))),
                     Fixable::Invitation(_) => (select("took", "Did it take the thing?", &with_open(vec![("yes".into(), "yes".into()), ("no".into(), "no".into())]))),
                     Fixable::Brush(_) | Fixable::Catch(_) | Fixable::Look(_) | Fixable::TimeOnly => {}
                 }

@@ -9,7 +9,6 @@ use crate::state::AppState;
 use axum::Router;
 use axum::routing::get;
 use maud::Markup;
-use sayso_advisor::patterns::patterns;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
@@ -17,7 +16,8 @@ pub fn router() -> Router<AppState> {
 }
 
 async fn show(page: AnimalPage) -> Result<Markup, Error> {
-    let found = patterns(&page.case()).ok_or_else(|| Error::NotFound("There is no such animal.".into()))?;
+    let kept = page.state.kept.patterns(page.home, &page.case());
+    let found = kept.as_ref().as_ref().ok_or_else(|| Error::NotFound("There is no such animal.".into()))?;
     let title = format!("Patterns: {}", found.name);
-    Ok(layout(&page, Tab::Days, &title, view::page(&page, &found)))
+    Ok(layout(&page, Tab::Days, &title, view::page(&page, found)))
 }

@@ -53,25 +53,7 @@ async fn begin(State(state): State<AppState>, Form(start): Form<Start>) -> Resul
             None,
             PersonCard { person, name: checked("you", Label::new(&start.you))?, role: Role::Home, active: true }.into(),
         ),
-        (
-            Some(animal),
-            AnimalCard {
-                animal,
-                name: checked("animal", Label::new(&start.animal))?,
-                species: start.species,
-                born: None,
-                born_estimated: false,
-                weight_kg: None,
-                adult_weight_kg: None,
-                life_stage: None,
-                day_kcal: None,
-                reward_share: None,
-                limits: None,
-                cautions: None,
-                active: true,
-            }
-            .into(),
-        ),
+        (Some(animal), AnimalCard::new(animal, checked("animal", Label::new(&start.animal))?, start.species).into()),
     ];
     let now = state.now();
     let events = bodies
