@@ -15,7 +15,7 @@ const EVERY_MS: u64 = 25;
 const READERS: usize = 4;
 /// Pages of an animal.
 const PAGES: [&str; 10] =
-    ["today", "board", "board as JSON", "log", "words", "evidence", "days", "likes", "checks", "designs"];
+    ["today", "board", "board as JSON", "log", "words", "evidence", "days", "patterns", "likes", "checks", "designs"];
 
 /// What was measured at each age.
 struct Table {
