@@ -185,9 +185,8 @@ impl Store {
         let stored = if self.revision().await? == Revision(0) {
             BTreeMap::new()
         } else {
-            let sql = StoreError::sql(&self.inner.path);
-            let mut db = self.inner.readers.acquire().await.map_err(&sql)?;
-            log::contents(&mut db, &ids).await.map_err(&sql)?
+            let mut db = self.inner.files.reader().await?;
+            log::contents(&mut db, &ids).await.map_err(db.sql())?
         };
         let mut here: HashMap<EventId, usize> = HashMap::new();
         for (line, written, own_id, event) in rows {
