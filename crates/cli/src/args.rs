@@ -51,7 +51,8 @@ pub struct Data {
 /// Whose events may come in.
 #[derive(Args, Debug, Clone, Copy)]
 pub struct OtherHomes {
-    /// Take in events of a household that this notebook does not hold. It then holds several, for good.
+    /// Take in events of a home that this notebook does not hold, or begin an empty one with several. It then holds
+    /// several, for good.
     #[arg(long, alias = "take-in-other-household")]
     pub take_in_other_home: bool,
 }

@@ -36,7 +36,7 @@ pub struct Restored {
     pub clips_known: usize,
     /// Recordings in the backup that are damaged.
     pub clips_damaged: usize,
-    /// The households in the backup.
+    /// The homes in the backup.
     pub homes: Shares,
     /// Whether the backup carried a digest, and stood up to it. Those of earlier versions carry none.
     pub digest: bool,
@@ -50,8 +50,7 @@ impl Store {
     ///
     /// # Errors
     /// [`StoreError::BadBackup`], [`StoreError::Newer`] where the file cannot be used, [`StoreError::OtherHome`]
-    /// where it holds events of a household that this notebook does not and `others` refuses them; nothing is stored
-    /// then.
+    /// where it would make this notebook hold several homes and `others` refuses that; nothing is stored then.
     pub async fn restore(&self, from: &Path, others: Others) -> Result<Restored, StoreError> {
         self.read_backup(from, Some(others)).await
     }
@@ -59,7 +58,7 @@ impl Store {
     /// Says what [`Store::restore`] would do, from the same reading. Nothing is stored.
     ///
     /// # Errors
-    /// As [`Store::restore`], other households aside: they are part of the answer.
+    /// As [`Store::restore`], other homes aside: they are part of the answer.
     pub async fn look_at_backup(&self, from: &Path) -> Result<Restored, StoreError> {
         self.read_backup(from, None).await
     }
@@ -67,6 +66,8 @@ impl Store {
     /// Reads a backup, and stores what is missing here where `store` says whose.
     async fn read_backup(&self, from: &Path, store: Option<Others>) -> Result<Restored, StoreError> {
         let bad = |what: &str| StoreError::BadBackup { path: from.to_owned(), what: what.to_owned() };
+        let several =
+            |homes: &Shares| StoreError::OtherHome { path: from.to_owned(), who: homes::in_words(homes) };
         if !from.is_file() {
             return Err(bad("there is no such file"));
         }
@@ -80,8 +81,7 @@ impl Store {
         restored.digest = verify(&mut backup, schema, &mut restored).await?;
         self.mark_others(&mut restored.homes).await?;
         if store == Some(Others::Refuse) && restored.homes.values().any(|share| share.other) {
-            let who = homes::in_words(&restored.homes);
-            return Err(StoreError::OtherHome { path: from.to_owned(), who });
+            return Err(several(&restored.homes));
         }
         let mut after = 0;
         loop {
@@ -90,7 +90,8 @@ impl Store {
             after = last.seq;
             // Not checked against today's rules: what once stood in a log may stand in it.
             let sound = page.into_iter().filter(|row| row.fault().is_none());
-            let page: Vec<Written> = sound.map(|row| Written { asked_in: true, ..Written::from(row) }).collect();
+            let asked_in = store == Some(Others::TakeIn);
+            let page: Vec<Written> = sound.map(|row| Written { asked_in, ..Written::from(row) }).collect();
             let ids: Vec<EventId> = page.iter().map(|w| w.id).collect();
             let outcomes = match store {
                 Some(_) => self.append_written(page).await?,
@@ -100,7 +101,12 @@ impl Store {
                 match outcome {
                     Appended::New => restored.new += 1,
                     Appended::Duplicate => restored.known += 1,
-                    Appended::Conflict | Appended::Refused(_) => restored.conflicts.push(id),
+                    Appended::Conflict => restored.conflicts.push(id),
+                    // Somebody began this notebook with another home meanwhile: all of this backup is refused.
+                    Appended::Refused(_) => {
+                        self.mark_others(&mut restored.homes).await?;
+                        return Err(several(&restored.homes));
+                    }
                 }
             }
         }
