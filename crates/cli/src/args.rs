@@ -223,7 +223,7 @@ pub enum Designing {
 /// The commands.
 #[derive(Subcommand, Debug)]
 pub enum Command {
-    /// Make an invented household (by simulation) and serve it.
+    /// Make an invented home (by simulation) and serve it.
     Demo {
         /// Directory to keep it in; a temporary one, removed at the end, if left out.
         #[arg(long, value_name = "DIR")]

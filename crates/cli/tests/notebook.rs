@@ -61,7 +61,7 @@ fn a_notebook_is_checked_exported_and_taken_in_elsewhere_only_by_choice() {
     assert!(sayso(&["export", "--data", &two, "--form", "jsonl", "--to", &both]).status.success());
     assert!(sayso(&["backup", "--data", &two, &both_copy]).status.success());
     let (five, six) = (path("five"), path("six"));
-    let import = ["import", "--data", &five, &both, "--yes"].as_slice();
+    let import: &[&str] = &["import", "--data", &five, &both, "--yes"];
     for command in [import, &["restore", "--data", &six, &both_copy]] {
         let refused = sayso(command);
         assert!(!refused.status.success() && out(&refused).contains("--take-in-other-home"), "{}", out(&refused));

@@ -32,7 +32,7 @@ pub(crate) struct Written {
     pub kind: String,
     pub amends: Option<EventId>,
     pub json: String,
-    /// Whether it may come from a household that is not here yet.
+    /// Whether it may come from a home that is not here yet.
     pub asked_in: bool,
 }
 
@@ -76,7 +76,7 @@ impl From<Row> for Written {
     }
 }
 
-/// What a household's log has gained.
+/// What a home's log has gained.
 #[derive(Default)]
 pub(crate) struct Gained {
     pub events: Vec<Arc<Event>>,
@@ -148,7 +148,7 @@ pub(crate) async fn revision(db: &mut SqliteConnection) -> Result<Revision, sqlx
     sqlx::query_scalar("SELECT coalesce(max(seq), 0) FROM event").fetch_one(db).await.map(Revision)
 }
 
-/// Whether the log has any event of a household.
+/// Whether the log has any event of a home.
 pub(crate) async fn holds(db: &mut SqliteConnection, home: HomeId) -> Result<bool, sqlx::Error> {
     sqlx::query_scalar("SELECT EXISTS (SELECT 1 FROM event WHERE household = $1)").bind(home.0).fetch_one(db).await
 }
@@ -158,7 +158,7 @@ const FOR_TWO: i64 = 20_000;
 /// Rows read at a time.
 const PAGE: usize = 4_096;
 
-/// What the log of a household has gained after a place in it, up to another. A log only grows, so what stands between
+/// What the log of a home has gained after a place in it, up to another. A log only grows, so what stands between
 /// two places never changes.
 pub(crate) async fn gained(
     files: &Files,

@@ -66,8 +66,7 @@ impl Store {
     /// Reads a backup, and stores what is missing here where `store` says whose.
     async fn read_backup(&self, from: &Path, store: Option<Others>) -> Result<Restored, StoreError> {
         let bad = |what: &str| StoreError::BadBackup { path: from.to_owned(), what: what.to_owned() };
-        let several =
-            |homes: &Shares| StoreError::OtherHome { path: from.to_owned(), who: homes::in_words(homes) };
+        let several = |homes: &Shares| StoreError::OtherHome { path: from.to_owned(), who: homes::in_words(homes) };
         if !from.is_file() {
             return Err(bad("there is no such file"));
         }

@@ -92,7 +92,7 @@ impl Row {
     }
 }
 
-/// Rows after a place in the log, of all households, in order of arrival, at most `limit`.
+/// Rows after a place in the log, of all homes, in order of arrival, at most `limit`.
 pub(crate) async fn after(db: &mut Db, after: i64, limit: i64) -> Result<Vec<Row>, StoreError> {
     let sql = db.sql();
     sqlx::query_as("SELECT seq, id, household, kind, amends, content FROM event WHERE seq > $1 ORDER BY seq LIMIT $2")

@@ -119,7 +119,7 @@ impl Store {
     }
 
     /// Stores events; one outcome each, in their order. What is answered `New` is durable when this returns, and
-    /// storing it again answers `Duplicate`. An event of a household that the notebook does not hold is refused, unless
+    /// storing it again answers `Duplicate`. An event of a home that the notebook does not hold is refused, unless
     /// the notebook is empty: the first event says whose it is. Dropping the future does not undo what was already on its way.
     ///
     /// # Errors
@@ -195,7 +195,7 @@ impl Store {
         found
     }
 
-    /// Reads the story of every household now, so that closing leaves snapshots and the next start is quick.
+    /// Reads the story of every home now, so that closing leaves snapshots and the next start is quick.
     ///
     /// # Errors
     /// As [`Store::story`].
@@ -206,7 +206,7 @@ impl Store {
         Ok(())
     }
 
-    /// The household whose notebook this is: that of the first event stored. None while the notebook is empty.
+    /// The home whose notebook this is: that of the first event stored. None while the notebook is empty.
     ///
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.
@@ -219,7 +219,7 @@ impl Store {
         Ok(id.map(HomeId))
     }
 
-    /// Every household that has events here, the home household first, the others by id.
+    /// Every home that has events here, the notebook's own first, the others by id.
     ///
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.
@@ -239,7 +239,7 @@ impl Store {
         Ok(home.into_iter().chain(others).collect())
     }
 
-    /// How many of a household's events this version does not understand, by the name of their kind. A later version
+    /// How many of a home's events this version does not understand, by the name of their kind. A later version
     /// wrote them; they are kept, exported and backed up as they are, and no story holds them.
     ///
     /// # Errors
@@ -248,7 +248,7 @@ impl Store {
         self.inner.stories.not_understood(&self.inner.files, home).await
     }
 
-    /// All that is known of a household, as of now; empty for an unknown one. Kept in memory and brought up to date
+    /// All that is known of a home, as of now; empty for an unknown one. Kept in memory and brought up to date
     /// by what was stored since, also by other processes. What was answered before stays as it was.
     ///
     /// # Errors
@@ -257,7 +257,7 @@ impl Store {
         self.inner.stories.story(&self.inner.files, home).await
     }
 
-    /// How far the log has grown, in all households.
+    /// How far the log has grown, in all homes.
     ///
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.
@@ -265,7 +265,7 @@ impl Store {
         stories::revision(&self.inner.files).await
     }
 
-    /// Events of all households after a place in the log, in order of arrival, at most `limit`. Those that this
+    /// Events of all homes after a place in the log, in order of arrival, at most `limit`. Those that this
     /// version does not understand are passed over.
     ///
     /// # Errors

@@ -36,15 +36,15 @@ struct Kept {
     saving: Option<JoinHandle<()>>,
 }
 
-/// The stories of the households asked for.
+/// The stories of the homes asked for.
 #[derive(Default)]
 pub(crate) struct Stories {
-    // One lock a household: loading one does not hold up the others, and is done once for all who wait.
+    // One lock a home: loading one does not hold up the others, and is done once for all who wait.
     kept: std::sync::Mutex<HashMap<HomeId, Arc<Mutex<Kept>>>>,
 }
 
 impl Stories {
-    /// Where a household's story is kept; none where the log holds nothing of it, so that asking for invented ones takes
+    /// Where a home's story is kept; none where the log holds nothing of it, so that asking for invented ones takes
     /// no room.
     async fn slot(&self, from: &Files, home: HomeId) -> Result<Option<Arc<Mutex<Kept>>>, StoreError> {
         let kept = || self.kept.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
@@ -56,7 +56,7 @@ impl Stories {
         Ok(held.then(|| Arc::clone(kept().entry(home).or_default())))
     }
 
-    /// The story of a household as of the log's present state, whoever wrote it.
+    /// The story of a home as of the log's present state, whoever wrote it.
     pub(crate) async fn story(&self, from: &Files, home: HomeId) -> Result<Arc<Story>, StoreError> {
         let Some(slot) = self.slot(from, home).await? else { return Ok(Arc::default()) };
         let mut kept = slot.lock().await;
@@ -184,7 +184,7 @@ impl Kept {
     }
 }
 
-/// The snapshot of a household, if it is whole and of this log.
+/// The snapshot of a home, if it is whole and of this log.
 pub(crate) async fn trusted(from: &Files, home: HomeId) -> Result<Option<Snapshot>, StoreError> {
     let dir = from.dir.clone();
     let read = spawn_blocking(move || snapshot::read(&dir, home)).await.map_err(|_| StoreError::Closed)?;
@@ -245,7 +245,7 @@ mod tests {
     use uuid::Uuid;
 
     #[tokio::test]
-    async fn asking_for_invented_households_keeps_nothing() {
+    async fn asking_for_invented_homes_keeps_nothing() {
         let dir = tempfile::tempdir().unwrap();
         let store = Store::open(dir.path()).await.unwrap();
         let event = sayso_sim::samples().remove(0);

@@ -47,7 +47,7 @@ pub(crate) enum Order {
 /// The connection that writes, opened anew after it failed.
 struct Pen {
     db: Option<Db>,
-    /// Households known to have events here.
+    /// Homes known to have events here.
     here: BTreeSet<HomeId>,
     opening: Opening,
 }

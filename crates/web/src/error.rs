@@ -33,7 +33,7 @@ pub enum Error {
     #[error("Too many tries. Wait {0} seconds, then try again.")]
     TooMany(u64),
     /// There is no notebook yet; pages lead to set-up.
-    #[error("There is no household yet. Open /start to set one up.")]
+    #[error("There is no home yet. Open /start to set one up.")]
     NoHome,
     /// Cannot be done just now; trying again later may help.
     #[error("{0}")]

@@ -359,7 +359,9 @@ async fn an_empty_notebook_begins_with_several_homes_only_by_choice() {
         let empty = Home::empty().await;
         let to = bring(&empty, "all", &file).await;
         let page = empty.page(&to).await;
-        page.says("the file holds several homes").says("name=\"take_in_other_home\" value=\"yes\"").does_not_say("checked");
+        page.says("the file holds several homes")
+            .says("name=\"take_in_other_home\" value=\"yes\"")
+            .does_not_say("checked");
         // Both are called the same, so the end of the id stands beside each.
         assert_eq!(page.text.matches("</strong> (\u{2026}").count(), 2, "{}", page.text);
         empty.post(&to, &[]).await.refused().says("Begin with all of them in one notebook");

@@ -78,7 +78,10 @@ pub async fn import(dir: &Path, file: &Path, yes: bool, others: Others) -> Resul
         say!("Nothing was imported. Put these lines right and try again.");
         ExitCode::FAILURE
     } else if !preview.others().is_empty() && others == Others::Refuse {
-        say!("Nothing was imported: this notebook would then hold several homes. The file brings {}.", preview.others());
+        say!(
+            "Nothing was imported: this notebook would then hold several homes. The file brings {}.",
+            preview.others()
+        );
         say!("To keep several homes in this notebook, for good, add --take-in-other-home.");
         ExitCode::FAILURE
     } else if yes {

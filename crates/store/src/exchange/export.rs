@@ -16,7 +16,7 @@ use std::path::Path;
 const PAGE: i64 = 2_000;
 
 impl Store {
-    /// Writes every event of every household as it was first recorded, corrections and withdrawals among them, in
+    /// Writes every event of every home as it was first recorded, corrections and withdrawals among them, in
     /// order of arrival; answers how many. Reading the file back into an empty notebook gives the same events.
     ///
     /// # Errors

@@ -24,7 +24,7 @@ pub fn doorstep(authority: &Authority, host: &str, path: &str) -> Response {
         html! {
             p { "This notebook is served over HTTPS. Once on each phone, the phone has to learn whom to trust." }
             p.caution role="note" {
-                strong { "Only on a phone of your own household. " }
+                strong { "Only on a phone of your own home. " }
                 "Whoever holds this home's key could pass for addresses inside a home, though for no site on the internet: "
                 "the certificate itself forbids that. If the fingerprint differs, do not install it. "
                 "Take it out again in the same place when you no longer use it."

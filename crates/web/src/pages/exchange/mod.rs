@@ -38,7 +38,7 @@ pub fn router() -> Router<AppState> {
         .layer(DefaultBodyLimit::max(MOST_UPLOAD + FRAME))
 }
 
-/// Who asks: a page of a household, or, in an empty notebook, no page yet.
+/// Who asks: a page of a home, or, in an empty notebook, no page yet.
 struct Visitor {
     state: AppState,
     page: Option<Box<Page>>,
