@@ -40,7 +40,7 @@ pub fn router() -> Router<AppState> {
         .layer(DefaultBodyLimit::max(MOST_UPLOAD + FRAME))
 }
 
-/// Who asks: a page of a household, or, in an empty notebook, no page yet.
+/// Who asks: a page of a home, or, in an empty notebook, no page yet.
 struct Visitor {
     state: AppState,
     locale: Locale,
@@ -146,15 +146,11 @@ async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Dec
 
 /// The same as it was decided on; refused where something is left to decide.
 fn decided_on(look: Look, decided: &Decided, empty: bool) -> Result<Look, Error> {
-    if let Some(several) = view::begins_with(&look).filter(|_| empty && decided.take_in_other_home.is_none()) {
-        let what = format!("is not one but {several}. Tick \u{201c}{}\u{201d} if it should be so", view::SEVERAL_HOMES);
-        return Err(Error::refused("home", what));
-    }
     let others = look.others();
     if !others.is_empty() && decided.take_in_other_home.is_none() {
         let what = format!(
-            "is another one than this notebook's: {others}. Tick \u{201c}{}\u{201d} if it should come in",
-            view::OTHER_HOME
+            "is not this notebook's alone: the file brings {others}. Tick \u{201c}{}\u{201d} if it should be so",
+            view::take_in_box(empty)
         );
         return Err(Error::refused("home", what));
     }

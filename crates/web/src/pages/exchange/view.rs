@@ -4,10 +4,10 @@ use maud::{Markup, html};
 use sayso_model::Zone;
 use sayso_store::{FaultKind, Look, Preview, Restored, Shares};
 
-/// The box that lets another household in.
-pub const OTHER_HOME: &str = "Take in another household too";
-/// The box that begins a notebook with several households.
-pub const SEVERAL_HOMES: &str = "Begin with all of them in one notebook";
+/// The box that lets another home in.
+const OTHER_HOME: &str = "Take in another home too";
+/// The box that begins a notebook with several homes.
+const SEVERAL_HOMES: &str = "Begin with all of them in one notebook";
 /// The box that goes on without rows that have faults.
 pub const LEAVE_OUT: &str = "Leave out the rows with faults";
 
@@ -57,13 +57,9 @@ pub fn begin(has_home: bool) -> Markup {
     }
 }
 
-/// How many households an empty notebook would begin with, where there are several.
-pub fn begins_with(look: &Look) -> Option<usize> {
-    let shares = match look {
-        Look::Events { preview, .. } => &preview.homes,
-        Look::Backup(found) => &found.homes,
-    };
-    Some(shares.values().filter(|share| share.events > 0).count()).filter(|several| *several > 1)
+/// The box of a file that would make the notebook hold several homes.
+pub fn take_in_box(empty: bool) -> &'static str {
+    if empty { SEVERAL_HOMES } else { OTHER_HOME }
 }
 
 /// What a file would bring, with days as they are in `zone`, and what there is to decide.
@@ -82,16 +78,15 @@ pub fn look(name: &str, to: &str, look: &Look, zone: &Zone, empty: bool) -> Mark
             form method="post" action=(to) .stack {
                 @if !others.is_empty() {
                     fieldset {
-                        legend { "Another household" }
-                        p { "It holds events of a household that this notebook does not: " (others) ". Each household keeps its own animals, words and figures, but once both are in one notebook they cannot be parted again." }
-                        label { input type="checkbox" name="take_in_other_home" value="yes"; span { (OTHER_HOME) } }
-                    }
-                }
-                @if let Some(several) = begins_with(look).filter(|_| empty) {
-                    fieldset {
-                        legend { "Several households" }
-                        p { "It holds events of " (several) " households, and this notebook of none yet. Each keeps its own animals, words and figures, but once they are in one notebook they cannot be parted again." }
-                        label { input type="checkbox" name="take_in_other_home" value="yes"; span { (SEVERAL_HOMES) } }
+                        @if empty {
+                            legend { "Several homes" }
+                            p { "This notebook is empty, and the file holds several homes: " (others) "." }
+                        } @else {
+                            legend { "Another home" }
+                            p { "The file holds events of a home that this notebook does not: " (others) "." }
+                        }
+                        p { "Each home keeps its own animals, words and figures, but once they are in one notebook they cannot be parted again." }
+                        label { input type="checkbox" name="take_in_other_home" value="yes"; span { (take_in_box(empty)) } }
                     }
                 }
                 @if leave_out > 0 {
@@ -161,7 +156,7 @@ fn homes(shares: &Shares, what: &str) -> Markup {
             h2 { "Whose they are" }
             ul { @for (id, share) in shares {
                 li data-test="home-in-file" {
-                    @match &share.name { Some(name) => { strong { (name) } @if repeats(shares, name) { " (\u{2026}" (tail(*id)) ")" } } None => { "A household without a name (" (id) ")" } }
+                    @match &share.name { Some(name) => { strong { (name) } @if repeats(shares, name) { " (\u{2026}" (tail(*id)) ")" } } None => { "A home without a name (" (id) ")" } }
                     ": " (share.events) " " (what) @if share.other { ", not in this notebook" }
                 }
             } }

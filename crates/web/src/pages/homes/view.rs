@@ -9,9 +9,9 @@ pub fn view(page: &Page, all: &[(HomeId, Arc<Story>)]) -> Markup {
     let names = labels(all);
     bare(
         &page.locale,
-        "Which household?",
+        "Which home?",
         html! {
-            p { "This notebook holds " (all.len()) @if all.len() == 1 { " household." } @else { " households. Each has its own animals, words and figures; nothing is counted across them." } }
+            p { "This notebook holds " (all.len()) @if all.len() == 1 { " home." } @else { " homes. Each has its own animals, words and figures; nothing is counted across them." } }
             form method="post" action="/homes" .stack {
                 @for (id, story) in all {
                     button.wide name="home" value=(id) aria-pressed=(*id == page.home) data-test="home" {
