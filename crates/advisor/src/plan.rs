@@ -1,7 +1,7 @@
 //! The plan for the next session: which words, how many showings, how long, when. From this animal's own sessions
 //! where there are enough of them, else from common practice, and it says which.
 
-use crate::advice::NamedWord;
+use crate::advice::{Caution, NamedWord};
 use crate::case::Case;
 use crate::estimate::{Estimate, LEVEL, TOO_EARLY, Unit, median};
 use crate::hint::Hint;
@@ -91,6 +91,8 @@ pub struct Plan {
     pub closing: Option<NamedWord>,
     /// Showings a minute.
     pub pace: Estimate,
+    /// What to watch out for.
+    pub cautions: Vec<Caution>,
     /// Times of day with at least some sessions, best joining first.
     pub times: Vec<TimeOfDay>,
 }
@@ -139,6 +141,7 @@ pub fn plan(case: &Case<'_>, steps: &[WordStep]) -> Option<Plan> {
         minutes,
         minutes_from,
         pace,
+        cautions: vec![Caution::ComesAndGoes, Caution::Battery],
         times: times(case, begun),
     })
 }

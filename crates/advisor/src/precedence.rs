@@ -139,9 +139,15 @@ fn mending(asked: &Asked<'_, '_>, weighed: &Weighed) -> Advice {
     asked.advice(Topic::Stuck, act, because, sure, Change::MorePresses { days: 14 }).caution(Caution::NotPressing)
 }
 
+/// A button that is kept away from, where nothing else explains that it is not pressed: a thing that comes late, is not wanted
+/// or is answered otherwise by everyone leaves a button alone as well.
 fn avoided(asked: &Asked<'_, '_>) -> Vec<Advice> {
-    let found = asked.causes().iter().filter(|w| w.cause == Cause::Avoided);
-    found.filter(|w| w.bearing == Bearing::For).map(|w| mending(asked, w)).collect()
+    if !asked.being_taught() || !asked.stuck() {
+        return Vec::new();
+    }
+    let shown = |cause| asked.causes().iter().find(|w| w.cause == cause && w.bearing == Bearing::For);
+    let explained = [Cause::TooLate, Cause::NotWanted, Cause::PeopleDiffer].into_iter().any(|c| shown(c).is_some());
+    shown(Cause::Avoided).filter(|_| !explained).map(|w| mending(asked, w)).into_iter().collect()
 }
 
 fn set_up(asked: &Asked<'_, '_>) -> Vec<Advice> {
@@ -173,12 +179,12 @@ fn mend(asked: &Asked<'_, '_>) -> Vec<Advice> {
     if !asked.being_taught() {
         return Vec::new();
     }
-    let only_stuck = |cause| matches!(cause, Cause::TimeOrPlace | Cause::Health | Cause::TooLittle);
-    let stuck = asked.stuck();
+    let only_stuck = |cause| matches!(cause, Cause::TimeOrPlace | Cause::Health | Cause::TooLittle | Cause::Avoided);
+    let (stuck, is_avoided) = (asked.stuck(), !avoided(asked).is_empty());
     let mut found: Vec<Advice> = asked
         .causes()
         .iter()
-        .filter(|w| w.cause != Cause::Avoided || stuck)
+        .filter(|w| w.cause != Cause::Avoided || !is_avoided)
         .filter(|w| if stuck { w.suspected() } else { w.bearing == Bearing::For && !only_stuck(w.cause) })
         .map(|w| mending(asked, w))
         .collect();
@@ -186,7 +192,8 @@ fn mend(asked: &Asked<'_, '_>) -> Vec<Advice> {
     let listened = |a: &Advice| matches!(a.act, Act::Mend { cause: Cause::HardToMakeOut, .. });
     if stuck && !found.iter().any(listened) {
         let listen = asked.causes().iter().find(|w| w.cause == Cause::HardToMakeOut);
-        let at = found.len().min(1);
+        // Right after the step, whichever rule gives that.
+        let at = if is_avoided { 0 } else { found.len().min(1) };
         listen.into_iter().for_each(|w| found.insert(at, mending(asked, w)));
     }
     found

@@ -6,7 +6,7 @@ use sayso_advisor::steps::Step;
 use sayso_advisor::today::{Next, Today, today};
 use sayso_advisor::{Act, Because, Case, stages};
 use sayso_model::{
-    AnimalCard, AnimalId, Body, Event, EventId, HomeId, Moment, Source, Stage, StageChoice, Story, Zone,
+    AnimalCard, AnimalId, Body, Event, EventId, HomeId, Moment, RewardCard, Source, Stage, StageChoice, Story, Zone,
 };
 use serde_json::json;
 use uuid::Uuid;
@@ -97,10 +97,9 @@ fn what_is_set_up_comes_one_thing_at_a_time() {
     };
     assert_eq!(asked(next(&story)), Act::ListRewards);
     for n in 0..2_u128 {
-        let body = json!({ "kind": "reward_card", "reward": Uuid::from_u128(50 + n), "name": format!("toy {n}"),
-            "kind_of": "play", "animals": [animal], "active": true });
-        let Ok(body) = serde_json::from_value::<Body>(body) else { return };
-        story.add(event(10 + n, home, None, body));
+        let card = json!({ "reward": Uuid::from_u128(50 + n), "name": format!("toy {n}"), "reward_kind": "play" });
+        let card: RewardCard = serde_json::from_value(card).unwrap();
+        story.add(event(10 + n, home, None, card));
     }
     assert_eq!(asked(next(&story)), Act::SetAllowance);
 }

@@ -16,7 +16,12 @@ fn now() -> Moment {
 
 /// A home without trouble, and signs so many days ago.
 fn home(signs: &[(f64, &str)]) -> (Story, AnimalId) {
-    let run = simulate(&plain_home(3), 3, now()).unwrap();
+    let mut home = plain_home(3);
+    for word in &mut home.words {
+        word.answer = Some(Note::new("Give it.").unwrap());
+        word.not_now = Some(Note::new("Later.").unwrap());
+    }
+    let run = simulate(&home, 3, now()).unwrap();
     let animal = run.truth.ids.animals[0];
     let mut events: Vec<Event> = run.events;
     events.retain(|e| !matches!(e.body, sayso_model::Body::Sign(_)));

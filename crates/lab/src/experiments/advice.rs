@@ -97,7 +97,12 @@ pub(super) fn household(seed: u64) -> Result<Seen, LabError> {
         let life = drawn_life(&DrawnHome::of(habit, DRAWN_DAYS), seed, end);
         (kind, life.events, life.animal)
     } else {
-        let home = any_home(seed);
+        let mut home = any_home(seed);
+        // Most have written down how they answer; what is not is a thing to set up.
+        for word in home.words.iter_mut().filter(|_| c.coin(0.9)) {
+            word.answer = Some(Note::new("Give it.").map_err(told)?);
+            word.not_now = Some(Note::new("Later.").map_err(told)?);
+        }
         let kind = match home.animals.first().map(|a| &a.presser.style) {
             Some(Style::AnyWord) => "any button",
             Some(Style::ByPlace(_)) => "place habit",
