@@ -82,7 +82,7 @@ async fn show(page: AnimalPage) -> Result<Markup, Error> {
                 (part(&page, "Did it sound?", "Heard with less certainty. \u{201c}Did not sound\u{201d} takes it back.", &unsure, &kept))
                 (part(&page, "Who pressed?", "", &sure, &kept))
             }
-            @for advice in buttons::advice(&page.story, Some(page.id), page.now, page.case().sums()) { (advised(page.id, &advice, false)) }
+            @for advice in buttons::advice(&page.story, Some(page.id), page.now, page.case().sums()) { (advised(&page, &advice, false)) }
             p { a.link href=(format!("/l/{}/listen", page.id)) { "Listen through this device's microphone" } }
             p { a.link href=(Tab::Log.href(Some(page.id))) { "What was taken back stays in the log" } }
         },

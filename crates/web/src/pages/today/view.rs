@@ -5,113 +5,97 @@ use crate::pages::log;
 use maud::{Markup, html};
 use sayso_advisor::plan::Plan;
 use sayso_advisor::ration::Ration;
-use sayso_advisor::stages::Standing;
-use sayso_advisor::today::Today;
+use sayso_advisor::steps::WordStep;
+use sayso_advisor::today::{Next, Today};
 use sayso_advisor::{Advice, Reason, Topic};
 use sayso_model::AnimalId;
+use sayso_wording::advice as words_of;
 
 /// The page below its heading.
 pub fn page(page: &AnimalPage, today: &Today) -> Markup {
-    // What to show stands in the next session's own card.
-    let (shows, others): (Vec<_>, Vec<_>) = today.advice.iter().partition(|a| a.topic == Topic::Show);
-    let (first, rest) = others.split_at(others.len().min(3));
+    let (l, name) = (&page.locale, page.card.name.as_str());
     html! {
         (log::ahead(page))
-        @if today.advice.is_empty() {
-            p { "Nothing needs doing now. Answer whatever it presses." }
+        @for advice in &today.welfare { (self::advice(page, advice, true)) }
+        section.card data-test="next" {
+            p.act { (words_of::next(l, name, &today.next)) }
+            @if let Next::Session { plan } = &today.next { (session(page, plan)) }
         }
-        @for advice in first { (self::advice(page.id, advice, true)) }
-        @if let Some(plan) = &today.plan { (next_session(page.id, plan, shows.first().copied())) }
         (ration(&today.ration))
-        (words(page.id, &today.words))
-        @if !rest.is_empty() {
-            h2 { "Further advice" }
-            @for advice in rest { (self::advice(page.id, advice, false)) }
+        (steps(page, &today.steps))
+        @if !today.went_well.is_empty() {
+            h2 { "This week" }
+            ul { @for good in &today.went_well { li { (words_of::good(l, name, good)) } } }
         }
-        p.quiet { "Share of sessions joined in four weeks: " (today.joining) "." }
+        @if !today.later.is_empty() {
+            h2 { "Later" }
+            @for advice in &today.later { (self::advice(page, advice, false)) }
+        }
+        p.quiet { "Share of sessions joined in four weeks: " (l.estimate(&today.joining)) "." }
     }
 }
 
 /// One advice with its reasons. Welfare stands out by its frame and its word, not by colour alone.
-pub fn advice(animal: AnimalId, advice: &Advice, open: bool) -> Markup {
+pub fn advice(page: &AnimalPage, advice: &Advice, open: bool) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
     let class = if advice.topic == Topic::Welfare { "stop advice" } else { "card advice" };
     html! {
         section class=(class) data-test="advice" data-topic=(format!("{:?}", advice.topic)) {
-            p.topic { (topic(advice.topic)) }
-            p.act {
-                (advice.act)
-                @if let Some(minutes) = advice.minutes { " At most " (minutes) " minutes." }
-            }
-            @if let Some(caution) = &advice.caution { p.note { strong { "Take care: " } (caution) } }
-            (why(animal, advice, open && advice.topic == Topic::Welfare))
+            p.topic { (words_of::topic(l, advice.topic)) }
+            p.act { (words_of::act(l, name, &advice.act)) }
+            @for caution in &advice.cautions { p.note { strong { "Take care: " } (words_of::caution(l, name, *caution)) } }
+            (why(page, advice, &[], open && advice.topic == Topic::Welfare))
         }
     }
 }
 
-fn why(animal: AnimalId, advice: &Advice, open: bool) -> Markup {
+fn why(page: &AnimalPage, advice: &Advice, also: &[Advice], open: bool) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
     html! {
         details open[open] {
-            summary { "Why (" (advice.sure.words()) ")" }
-            ul { @for reason in &advice.because { li { (self::reason(animal, reason)) } } }
-            @if !advice.would_change.is_empty() {
-                p { "What would change it: " (advice.would_change) }
-            }
-        }
-    }
-}
-
-fn reason(animal: AnimalId, reason: &Reason) -> Markup {
-    html! {
-        (reason.text)
-        @if let Some(figure) = &reason.figure { " " strong.num { (figure) } }
-        @if let Some(first) = reason.events.first() {
-            " " a href=(log::address(animal, *first)) { "the records" }
-        }
-    }
-}
-
-const fn topic(topic: Topic) -> &'static str {
-    match topic {
-        Topic::Welfare => "Its wellbeing first",
-        Topic::Ration => "Food",
-        Topic::SetUp => "Set up",
-        Topic::Likes => "What it likes",
-        Topic::Stuck => "Not getting on",
-        Topic::Show => "Show",
-        Topic::Invite => "Invite",
-        Topic::Converse => "Answer",
-        Topic::Probe => "Check",
-    }
-}
-
-fn next_session(animal: AnimalId, plan: &Plan, advice: Option<&Advice>) -> Markup {
-    html! {
-        section.card {
-            h2.first { "Next session" }
-            table {
-                thead { tr { th scope="col" { "Word" } th scope="col" { "Stage" } th.num scope="col" { "Aim" } th.num scope="col" { "Today" } } }
-                tbody {
-                    @for w in &plan.words {
-                        tr {
-                            td { a href=(format!("/l/{animal}/evidence/{}", w.word)) { (w.says) } }
-                            td { (w.stage.name()) }
-                            td.num { (w.showings) }
-                            td.num { (w.today) }
-                        }
-                    }
+            summary { "Why? (" (words_of::sure(l, advice.sure)) ")" }
+            ul {
+                @for reason in &advice.because { li { (self::reason(page, reason)) } }
+                @for other in also {
+                    li { (words_of::topic(l, other.topic)) ": " (words_of::act(l, name, &other.act))
+                        ul { @for reason in &other.because { li { (self::reason(page, reason)) } } }
+                        @for caution in &other.cautions { p.note { strong { "Take care: " } (words_of::caution(l, name, *caution)) } } }
                 }
             }
-            p { "At most " strong { (plan.minutes) " minutes" } ": " (plan.minutes_because) "." }
-            @if let Some(best) = plan.times.first() {
-                p { "Best time so far: " (best.from) " to " (best.to) " o'clock, joined " (best.joining) "." }
-            }
-            p { a.button.primary.wide href=(format!("/l/{animal}/board")) { "Go to the board" } }
-            @if let Some(advice) = advice {
-                p { (advice.act) }
-                @if let Some(caution) = &advice.caution { p.note { strong { "Take care: " } (caution) } }
-                (why(animal, advice, false))
+            @if !advice.would_change.is_empty() {
+                p { "We\u{2019}d change our mind if:" }
+                ul { @for change in &advice.would_change { li { (words_of::change(l, name, change)) } } }
             }
         }
+    }
+}
+
+fn reason(page: &AnimalPage, reason: &Reason) -> Markup {
+    html! {
+        (words_of::because(&page.locale, page.card.name.as_str(), &reason.fact))
+        @if let Some(first) = reason.events.first() {
+            " " a href=(log::address(page.id, *first)) { "the records" }
+        }
+    }
+}
+
+fn session(page: &AnimalPage, plan: &Plan) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    html! {
+        ul.plain {
+            @for w in &plan.words {
+                li {
+                    a href=(format!("/l/{}/evidence/{}", page.id, w.word.word)) { (words_of::planned(l, w)) }
+                    @if let Some(hint) = &w.hint { p.quiet { (words_of::hint(l, name, hint)) } }
+                }
+            }
+        }
+        p.quiet { (words_of::length(l, &plan.minutes_from)) }
+        @if let Some(best) = plan.times.first() {
+            p.quiet { "Best time so far: " (l.hour(best.from)) " to " (l.hour(best.to)) ", joined " (l.estimate(&best.joining)) "." }
+        }
+        p { a.button.primary.wide href=(format!("/l/{}/board", page.id)) { "Go to the board" } }
+        @for caution in &plan.cautions { p.note { strong { "Take care: " } (words_of::caution(l, name, *caution)) } }
     }
 }
 
@@ -157,20 +141,21 @@ pub fn ration(ration: &Ration) -> Markup {
     }
 }
 
-/// Where each word stands.
-pub fn words(animal: AnimalId, words: &[Standing]) -> Markup {
+/// Each word with its one step.
+fn steps(page: &AnimalPage, steps: &[WordStep]) -> Markup {
+    let (l, name, animal): (_, _, AnimalId) = (&page.locale, page.card.name.as_str(), page.id);
     html! {
-        @if !words.is_empty() {
+        @if !steps.is_empty() {
             h2 { "Words" }
             div.grid {
-                @for w in words {
+                @for w in steps {
                     section.card data-test="word" {
-                        h3.first { a href=(format!("/l/{animal}/evidence/{}", w.word)) { (w.says) } }
-                        p { strong { (w.stage.name()) }
-                            @if w.figures_say != w.stage { span.quiet { " (the figures point to " (w.figures_say.name()) ")" } } }
-                        p.quiet { "Shown " (w.showings) " times, " (w.showings_week) " this week." }
-                        @if w.response.n > 0 { p.quiet { "Pressed when invited and wanted: " (w.response) "." } }
-                        @if w.own_presses > 0 { p.quiet { "Pressed by itself " (w.own_presses) " times in four weeks." } }
+                        h3.first { a href=(format!("/l/{animal}/evidence/{}", w.word.word)) { (w.word.says) } }
+                        p { strong { (w.stage.name()) } }
+                        p { (words_of::act(l, name, &w.advice.act)) }
+                        @if let Some(hint) = &w.hint { p.quiet { (words_of::hint(l, name, hint)) } }
+                        @for caution in &w.advice.cautions { p.note { strong { "Take care: " } (words_of::caution(l, name, *caution)) } }
+                        (why(page, &w.advice, &w.also, false))
                     }
                 }
             }
