@@ -3,7 +3,7 @@
 use crate::error::Error;
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
-use crate::pages::today::view::advice as advised;
+use crate::pages::today::advice::advice as advised;
 use crate::rich;
 use crate::state::AppState;
 use crate::typed::{Typed, named};
@@ -85,7 +85,7 @@ async fn show(page: AnimalPage) -> Result<Markup, Error> {
                 (part(&page, &say!(l, heard::did_it_sound), &say!(l, heard::did_it_sound_hint), &unsure, &kept))
                 (part(&page, &say!(l, heard::who_pressed), "", &sure, &kept))
             }
-            @for advice in buttons::advice(&page.story, Some(page.id), page.now, page.case().sums()) { (advised(page.id, &advice, false)) }
+            @for advice in buttons::advice(&page.story, Some(page.id), page.now, page.case().sums()) { (advised(&page, &advice)) }
             p { a.link href=(format!("/l/{}/listen", page.id)) { (say!(l, heard::listen)) } }
             p { a.link href=(Tab::Log.href(Some(page.id))) { (say!(l, heard::log)) } }
         },

@@ -2,13 +2,15 @@
 
 use super::format_words;
 use crate::chart::{Axis, Whisker, whiskers};
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::likes::{LikesReport, RankedReward};
 use sayso_model::LikesFormat;
+use sayso_wording::advice::lean;
 
 /// What is known of an animal's likes: picture, scores, consistency, sides.
 #[must_use]
-pub fn ranking(report: &LikesReport) -> Markup {
+pub fn ranking(page: &AnimalPage, report: &LikesReport) -> Markup {
     let ranked: Vec<&RankedReward> = report.ranking.iter().filter(|r| r.over_average.value.is_some()).collect();
     html! {
         @if !ranked.is_empty() { (picture(&ranked)) }
@@ -16,7 +18,7 @@ pub fn ranking(report: &LikesReport) -> Markup {
             p { "Consistency of paired choices: " strong.num { (format!("{:.2}", c.zeta)) } " (1 is without a circle such as A over B, B over C, C over A; 0 is none; "
                 (c.circular) " of at most " (c.most) " circles, n = " (c.items) " things compared)." }
         }
-        @if let Some(s) = &report.side { p { "Taken from its left: " (s.left) ", p = " (format!("{:.2}", s.p)) ". " (s.words) } }
+        @if let Some(s) = &report.side { p { "Taken from its left: " (s.left) ", p = " (format!("{:.2}", s.p)) ". " (lean(&page.locale, page.card.name.as_str(), s.lean)) } }
         (scores(report))
     }
 }

@@ -2,14 +2,17 @@ use super::{history, ranking};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
 use maud::{Markup, html};
+use sayso_advisor::Because;
 use sayso_advisor::likes::{LikesReport, likes};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::RewardId;
+use sayso_wording::advice::{self, because};
+use sayso_wording::say;
 
 pub fn view(page: &AnimalPage) -> Markup {
     let report = likes(&page.case());
     let rest = rest_today(&page.case());
-    let name = page.card.name.as_str();
+    let (l, name) = (&page.locale, page.card.name.as_str());
     layout(
         page,
         Tab::Likes,
@@ -21,14 +24,14 @@ pub fn view(page: &AnimalPage) -> Markup {
             } @else {
                 p { "From n = " (report.trials) @if report.trials == 1 { " trial" } @else { " trials" } ", of these without a choice: " (report.no_choice) ". Not choosing is an answer too and is kept." }
             }
-            (known(&report))
-            @if let Some(why) = report.retest.as_ref().filter(|why| report.known.as_ref().is_none_or(|k| k.words != **why)) { p.caution { strong { "Test again: " } (why) } }
+            (known(page, &report))
+            @if let Some(why @ Because::TestOld { .. }) = &report.retest { p.caution { strong { "Test again: " } (because(l, name, why)) } }
             @if !rest {
                 div.row.even { a.button.primary href=(format!("/l/{}/likes/new", page.id)) { "New test" } }
                 (next(page, &report))
             }
             @if report.trials > 0 {
-                section { h2 { "Ranking" } (ranking(&report)) }
+                section { h2 { "Ranking" } (ranking(page, &report)) }
                 p { a.link href=(format!("/sheets/{}/likes", page.id)) { "A sheet of this to print" } }
             }
             (history::history(page))
@@ -37,11 +40,11 @@ pub fn view(page: &AnimalPage) -> Markup {
     )
 }
 
-fn known(report: &LikesReport) -> Markup {
+fn known(page: &AnimalPage, report: &LikesReport) -> Markup {
     html! {
         @if let Some(k) = &report.known {
             section.card {
-                p { strong { (k.words) } }
+                p { strong { (advice::known(&page.locale, k)) } }
                 p.quiet { "Probability that no other thing is clearly better: " (format!("{:.0} %", 100.0 * k.probability)) ", n = " (k.n) " choices. Enough is 90 %; stop in any case at 60 choices, for the animal\u{2019}s sake." }
             }
         }
@@ -53,12 +56,12 @@ fn next(page: &AnimalPage, report: &LikesReport) -> Markup {
     let active = |r: RewardId| cards.get(&r).filter(|c| c.active).map(|c| c.name.as_str());
     html! {
         @if let Some(next) = &report.next
-            && report.known.as_ref().is_none_or(|k| !k.well_enough)
+            && report.known.as_ref().is_none_or(|k| !k.well_enough())
             && let (Some(left), Some(right)) = (active(next.left), active(next.right))
         {
             section.card {
                 h2 { "What to offer next" }
-                p { strong { (left) } " on its left, " strong { (right) } " on its right: " (next.because) "." }
+                p { strong { (left) } " on its left, " strong { (right) } " on its right. " (say!(&page.locale, advice::next_pair)) }
                 form method="post" action=(format!("/l/{}/likes/pair", page.id)) {
                     input type="hidden" name="left" value=(next.left);
                     input type="hidden" name="right" value=(next.right);

@@ -7,7 +7,7 @@ mod person;
 mod pieces;
 mod reward;
 mod rule;
-mod steps;
+pub mod steps;
 mod view;
 
 pub use animal::age;
