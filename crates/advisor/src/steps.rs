@@ -113,6 +113,8 @@ fn hint(standing: &Standing, act: &Act) -> Option<Hint> {
             Cause::Avoided => Some(Hint::LetItCome),
             Cause::HardToMakeOut | Cause::Health | Cause::SoundsAlike => None,
         },
+        // Back to inviting: it is shown in the session; the step says the rest.
+        Act::StepBack { to: Stage::Invite, .. } => None,
         Act::StepBack { .. } => Some(Hint::ShowOnly),
         Act::ShowAtEnd { .. } => Some(Hint::AtTheEnd),
         Act::Show { .. } | Act::Invite { .. } | Act::BeginInviting { .. } if late => Some(faster),

@@ -8,7 +8,6 @@ today-take-care = { $care } { $what }
 today-change-our-mind = Das würde unsere Meinung ändern:
 today-records = die Einträge
 today-also = Was auch gilt:
-today-hint = { $word }: { $hint }
 today-best-time = Beste Zeit bisher: { $from } bis { $to }, dabei { $joined }.
 today-shown-today = „{ $word }“ wurde heute { $times ->
     [0] noch nicht gezeigt.
@@ -50,3 +49,8 @@ today-do-places = Wo die Knöpfe sind
 today-do-board = Zum Brett
 today-do-stage = Stufe ändern
 today-do-checks = Zu den Prüfungen
+today-session = { $minutes ->
+    [one] Höchstens eine Minute. Zeige:
+   *[other] Höchstens { $minutes } Minuten. Zeige:
+}
+today-planned = { $planned }. { $hint }

@@ -8,7 +8,6 @@ today-take-care = { $care } { $what }
 today-change-our-mind = We’d change our mind if:
 today-records = the records
 today-also = What also holds:
-today-hint = { $word }: { $hint }
 today-best-time = Best time so far: { $from } to { $to }, joined { $joined }.
 today-shown-today = “{ $word }” was shown { $times ->
     [0] not yet today.
@@ -50,3 +49,8 @@ today-do-places = Where the buttons are
 today-do-board = To the board
 today-do-stage = Change the stage
 today-do-checks = To the checks
+today-session = { $minutes ->
+    [one] One minute at most. Show:
+   *[other] { $minutes } minutes at most. Show:
+}
+today-planned = { $planned }. { $hint }

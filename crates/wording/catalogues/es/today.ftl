@@ -8,7 +8,6 @@ today-take-care = { $care } { $what }
 today-change-our-mind = Cambiaríamos de opinión si:
 today-records = los registros
 today-also = Lo que también vale:
-today-hint = { $word }: { $hint }
 today-best-time = Mejor hora hasta ahora: de { $from } a { $to }, se unió { $joined }.
 today-shown-today = «{ $word }» { $times ->
     [0] aún no se ha mostrado hoy.
@@ -50,3 +49,8 @@ today-do-places = Dónde están los botones
 today-do-board = Al tablero
 today-do-stage = Cambiar la etapa
 today-do-checks = A las comprobaciones
+today-session = { $minutes ->
+    [one] Un minuto como mucho. Muestra:
+   *[other] { $minutes } minutos como mucho. Muestra:
+}
+today-planned = { $planned }. { $hint }

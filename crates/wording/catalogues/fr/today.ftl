@@ -8,7 +8,6 @@ today-take-care = { $care } { $what }
 today-change-our-mind = Nous changerions d’avis si :
 today-records = les notes
 today-also = Ce qui vaut aussi :
-today-hint = { $word } : { $hint }
 today-best-time = Meilleure heure jusqu’ici : de { $from } à { $to }, venu { $joined }.
 today-shown-today = « { $word } » { $times ->
     [0] n’a pas encore été montré aujourd’hui.
@@ -50,3 +49,8 @@ today-do-places = Où sont les boutons
 today-do-board = Au tableau
 today-do-stage = Changer l’étape
 today-do-checks = Aux vérifications
+today-session = { $minutes ->
+    [one] Une minute au plus. Montre :
+   *[other] { $minutes } minutes au plus. Montre :
+}
+today-planned = { $planned }. { $hint }

@@ -8,7 +8,6 @@ today-take-care = { $care } { $what }
 today-change-our-mind = Mudaríamos de opinião se:
 today-records = os registos
 today-also = O que também vale:
-today-hint = { $word }: { $hint }
 today-best-time = Melhor hora até agora: das { $from } às { $to }, juntou-se { $joined }.
 today-shown-today = “{ $word }” { $times ->
     [0] ainda não foi mostrada hoje.
@@ -50,3 +49,8 @@ today-do-places = Onde estão os botões
 today-do-board = Ao quadro
 today-do-stage = Mudar a etapa
 today-do-checks = Às verificações
+today-session = { $minutes ->
+    [one] Um minuto no máximo. Mostra:
+   *[other] { $minutes } minutos no máximo. Mostra:
+}
+today-planned = { $planned }. { $hint }

@@ -2,12 +2,14 @@
 
 mod act;
 mod because;
+mod brief;
 mod caution;
 mod figures;
 mod said;
 
 pub use act::{act, hint};
 pub use because::because;
+pub use brief::brief;
 pub use caution::{caution, change};
 pub use figures::{answer, chance, hold, known, lean, length, next_word, readiness, trust};
 pub use said::{bearing, cause, good, next, planned, stage_name, sure, topic};

@@ -92,7 +92,7 @@ pub fn next(l: &Locale, name: &str, next: &Next) -> String {
         Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => act(l, name, &advice.act),
         Next::Session { plan } => {
             let each: Vec<String> = plan.words.iter().map(|w| planned(l, w)).collect();
-            say!(l, advice::next_session, minutes = l.number(plan.minutes, 1), words = l.and(&each))
+            say!(l, advice::next_session, minutes = plan.minutes, words = l.and(&each))
         }
         Next::Answer { .. } => say!(l, advice::next_answer, name = name),
     }

@@ -23,7 +23,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     html! {
         (log::ahead(page))
         @for w in &today.welfare { (welfare(page, w)) }
-        (next(page, &today.next))
+        (next(page, today))
         @if today.steps.is_empty() { (set_up(page, &page.card)) }
         (words(page, &today.steps))
         @if !today.went_well.is_empty() {
@@ -36,7 +36,6 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
             h2 { (say!(l, today::later)) }
             @for a in &today.later { (later(page, a)) }
             (ration(page, &today.ration))
-            details { summary { (say!(l, today::joining)) } p { (l.estimate(&today.joining)) } }
         }
     }
 }
@@ -57,14 +56,15 @@ fn welfare(page: &AnimalPage, a: &Advice) -> Markup {
 }
 
 /// The one next thing.
-fn next(page: &AnimalPage, next: &Next) -> Markup {
+fn next(page: &AnimalPage, today: &Today) -> Markup {
+    let next = &today.next;
     let (l, name) = (&page.locale, page.card.name.as_str());
     html! {
         section.card.advice data-test="next" {
             p.topic { (say!(l, today::now)) }
-            p.act { (words_of::next(l, name, next)) }
+            p.act { @if let Next::Session { plan } = next { (say!(l, today::session, minutes = plan.minutes)) } @else { (words_of::next(l, name, next)) } }
             @match next {
-                Next::Session { plan } => { (session(page, plan)) }
+                Next::Session { plan } => { (session(page, plan, today)) }
                 Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => {
                     (cautions(page, advice))
                     (button(page, &advice.act, true))
@@ -78,12 +78,18 @@ fn next(page: &AnimalPage, next: &Next) -> Markup {
     }
 }
 
-fn session(page: &AnimalPage, plan: &Plan) -> Markup {
+fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     html! {
         ul.short {
             @for w in &plan.words {
-                @if let Some(hint) = &w.hint { li { (say!(l, today::hint, word = &w.word.says, hint = words_of::hint(l, name, hint))) } }
+                li {
+                    @let planned = words_of::planned(l, w);
+                    @match &w.hint {
+                        Some(hint) => (say!(l, today::planned, planned = planned, hint = words_of::hint(l, name, hint))),
+                        None => (planned),
+                    }
+                }
             }
         }
         p { a.button.primary.wide href=(format!("/l/{}/board", page.id)) data-test="do" { (say!(l, today::start)) } }
@@ -94,6 +100,7 @@ fn session(page: &AnimalPage, plan: &Plan) -> Markup {
                 @if let Some(best) = plan.times.first() {
                     li { (say!(l, today::best_time, from = l.hour(best.from), to = l.hour(best.to), joined = l.estimate(&best.joining))) }
                 }
+                li { (say!(l, today::joining)) ": " (l.estimate(&today.joining)) }
                 @for w in &plan.words { li { (say!(l, today::shown_today, word = &w.word.says, times = w.today)) } }
             }
             @for c in &plan.cautions { (caution(page, &words_of::caution(l, name, *c))) }
@@ -133,8 +140,9 @@ fn line(page: &AnimalPage, w: &WordStep) -> Markup {
                     span.quiet { (words_of::stage_name(l, w.stage)) }
                     (spark(&w.trend, &trend))
                 }
-                span.step data-test="step" { (words_of::act(l, name, &w.advice.act)) }
+                span.step data-test="step" { (words_of::brief(l, name, &w.advice.act)) }
             }
+            p { strong { (words_of::act(l, name, &w.advice.act)) } }
             @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }
             (cautions(page, &w.advice))
             (button(page, &w.advice.act, false))
