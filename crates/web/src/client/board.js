@@ -7,6 +7,10 @@ import * as showing from "./showing.js";
 import * as invitation from "./invitation.js";
 import * as day from "./day.js";
 import * as caught from "./catch.js";
+import { focused, keepFocus, say } from "./attend.js";
+import { fit, once } from "./hand.js";
+import { listenForKeys } from "./keys.js";
+import { zones } from "./mat.js";
 import { drawRecent } from "./recent.js";
 import { isFood } from "./sitting.js";
 import { strip } from "./swaps.js";
@@ -17,7 +21,6 @@ import { strip } from "./swaps.js";
 const MODES = { showing, invitation, day, catch: caught };
 const TICK_MS = 250;
 const CLOCK_OFF_MINUTES = 3;
-const TWICE_MS = 350; // a second touch this soon is a tremble, not a second tap
 
 /** @type {HTMLElement} */
 const root = find("#board");
@@ -29,8 +32,10 @@ const pads = buttons("[data-word]");
 const pad = makePad(JSON.parse(root.dataset.now ?? ""), draw);
 /** @type {string | undefined} */
 let shownPanel;
-/** @type {{ word: string | undefined, at: number }} */
-let lastTap = { word: undefined, at: 0 };
+/** @type {{ word: string | undefined }} */
+const lastTap = { word: undefined };
+/** @param {string} name */
+const action = (name) => find(`[data-action="${name}"]`, root);
 
 const mode = () => (pad.memo.mode && Object.hasOwn(MODES, pad.memo.mode) ? pad.memo.mode : "showing");
 
@@ -42,20 +47,27 @@ function draw() {
   for (const b of buttons("[data-mode]")) b.setAttribute("aria-pressed", String(b.dataset.mode === mode()));
   root.dataset.mode = mode();
   root.dataset.state = view.session ? "session" : "idle";
+  const held = focused(root);
   drawFigures(view);
   drawStop(view);
   drawSwaps();
   // The panel is rebuilt only when what it asks changes, so that a button under a finger stays.
   const panel = now.panel(pad);
-  if (panel.key !== shownPanel) {
+  const anew = panel.key !== shownPanel;
+  if (anew) {
     shownPanel = panel.key;
     at("panel").replaceChildren(...panel.build());
   }
   panel.tick?.(at("panel"));
-  at("pads").hidden = now.padsHidden?.(pad) ?? false;
+  say(at("said"), at("panel"));
+  at("mat").hidden = now.padsHidden?.(pad) ?? false;
   for (const b of pads) drawPad(b, view, now);
   at("actions").hidden = !(now.actions && view.session);
+  action("joined").disabled = view.here;
+  action("left").disabled = view.stop === "left";
   drawRecent(at("recent"), pad);
+  at("undo").disabled = at("recent").hidden;
+  if (held) keepFocus(root, held, lastTap.word);
 }
 
 /**
@@ -71,11 +83,16 @@ function drawPad(b, view, now) {
   }
   const reward = pad.rewardOf(word.id);
   const state = now.padState(pad, word.id) ?? {};
-  const left = isFood(reward) ? pad.ration.pieces(reward.kcal) : undefined;
+  const left = isFood(reward) ? pad.ration.pieces(reward) : undefined;
+  const aim = pad.planned()[word.id];
+  const here = view.session ? (view.shownNow[word.id] ?? 0) : 0;
   b.dataset.state = state.name ?? "idle";
   b.disabled = Boolean(reward?.never) || Boolean(state.off);
+  b.classList.toggle("planned", aim !== undefined);
+  b.classList.toggle("done", aim !== undefined && here >= aim);
+  b.classList.toggle("unready", word.stage === "prepare");
   text(b.querySelector(".does"), reward?.never ? "not to be given" : (state.does ?? ""));
-  const counts = `${view.session ? `${view.shownNow[word.id] ?? 0} now · ` : ""}${view.shownToday[word.id] ?? 0} today`;
+  const counts = aim === undefined ? `${view.shownToday[word.id] ?? 0} today` : `${here} of ${aim}`;
   text(b.querySelector(".count"), state.count ?? counts);
   const food =
     reward && !reward.never
@@ -93,12 +110,13 @@ function drawPad(b, view, now) {
 function drawFigures(view) {
   const seconds = view.startedAt ? Math.max(0, Math.floor((Date.now() - view.startedAt) / 1000)) : 0;
   const clock = `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+  at("session-line").hidden = !view.session;
   at("figures").hidden = !view.session;
   text(at("clock"), clock);
-  text(at("showings"), String(view.showings));
+  text(at("showings"), `${view.showings} shown`);
   text(at("pace"), view.perMinute === undefined ? "–" : view.perMinute.toFixed(1));
   text(at("delay"), view.delay === undefined ? "–" : `${view.delay.toFixed(1)} s`);
-  text(at("delay-n"), view.delays ? `median, n = ${view.delays}` : "");
+  text(at("delay-n"), view.delays ? `median of ${view.delays}` : "");
   text(at("joined"), view.joined ? "joined" : "not joined yet");
   const { left } = pad.ration;
   const why = pad.now.ration.refusal;
@@ -109,7 +127,7 @@ function drawFigures(view) {
       ? `Ration not known: ${why ?? "no figures yet"}`
       : left <= 0
         ? "Today's food rewards are used up. Give play, touch or exploring."
-        : `Left today: ${foods.map((r) => `${r.name} ${pad.ration.pieces(r.kcal)}`).join(" or ") || `${left.toFixed(0)} kcal`}`,
+        : `Treats left: ${foods.map((r) => `${r.name} ${pad.ration.pieces(r)}`).join(" or ") || `${left.toFixed(0)} kcal`}`,
   );
   at("ration").classList.toggle("caution", left !== undefined && left <= 0);
   at("broken").hidden = !pad.broken;
@@ -177,7 +195,7 @@ async function drawStatus() {
   const s = await status();
   const node = at("outbox");
   const words = {
-    ok: s.kept ? `${s.kept} safe here, sent soon` : "All taps are in the notebook",
+    ok: s.kept ? `${s.kept} waiting to send` : "All saved",
     waiting: `${s.why ?? "No answer from the notebook."}${s.kept ? ` ${s.kept} safe here, sent later` : ""}`,
     unpaired: `Not paired. ${s.kept} safe here`,
     forbidden: `The notebook does not take taps from this address. ${s.kept} kept safe here`,
@@ -187,7 +205,6 @@ async function drawStatus() {
   node.dataset.refused = s.refused;
   node.dataset.link = s.link;
   text(at("outbox-text"), words[s.link]);
-  text(at("outbox-counts"), `kept ${s.kept} · sent ${s.sent}`);
   at("pair").hidden = s.link !== "unpaired";
   at("attention").hidden = s.refused === 0;
   text(at("attention"), s.refused === 1 ? "1 tap needs attention" : `${s.refused} taps need attention`);
@@ -229,21 +246,24 @@ function wire() {
   for (const b of buttons("[data-mode]")) {
     b.addEventListener("click", () => pad.setMemo({ mode: b.dataset.mode }));
   }
+  once(root);
   for (const b of pads) {
     b.addEventListener("click", () => {
-      const tap = { word: b.dataset.word, at: Date.now() };
-      if (tap.word === lastTap.word && tap.at - lastTap.at < TWICE_MS) return;
-      lastTap = tap;
+      lastTap.word = b.dataset.word;
       pad.look();
       pad.broken = undefined;
-      if (tap.word) MODES[mode()].tap(pad, tap.word);
+      if (b.dataset.word) MODES[mode()].tap(pad, b.dataset.word);
     });
   }
   for (const b of buttons("[data-part=actions] [data-action]")) {
     b.addEventListener("click", () => showing.action(pad, b.dataset.action ?? ""));
   }
+  at("undo").addEventListener("click", () => find("[data-test=undo]", at("recent")).click());
   at("attention").addEventListener("click", attention);
   at("outbox-text").addEventListener("click", nudge);
+  zones(at("mat"));
+  listenForKeys(root);
+  fit(root);
 }
 
 async function main() {

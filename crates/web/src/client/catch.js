@@ -1,8 +1,8 @@
 // A catch: the animal asked without a button; answer by showing the word.
 
-import { button, el } from "./dom.js";
+import { care } from "./care.js";
+import { button, el, slots, tell } from "./dom.js";
 import { padState as showState, thenPanel } from "./showing.js";
-
 import { isA } from "./sitting.js";
 
 /** @import { Pad } from "../../client-checks/client" */
@@ -42,23 +42,40 @@ export function panel(pad) {
     return (
       thenPanel(pad) ?? {
         key: "catch",
-        build: () => [el("p", { class: "quiet" }, `${pad.now.name} asked without a button? Tap the word for it.`)],
+        build: () => [
+          tell(el("p", { class: "quiet" }, `${pad.now.name} asked without a button? Tap the word for it.`)),
+          care(pad, undefined),
+          slots({}),
+        ],
       }
     );
   }
   const { word, how } = open.body;
+  const press = pad.view.pending[word];
+  const [looked, went, brought, sound, touched] = WAYS.map((w) =>
+    button(w, "catch-how", () => pad.amend(open, { how: w }), { "aria-pressed": String(how === w) }),
+  );
   return {
-    key: `catch-${open.id}-${how}-${shown}`,
-    build: () =>
-      [
+    key: `catch-${open.id}-${how}-${shown}-${press?.id}`,
+    build: () => [
+      tell(
         el(
           "p",
           {},
           "It asked for ",
           el("strong", {}, pad.says(word)),
-          shown ? ". Now give it, and tap Given on its pad." : ". Press its button now, say the word, then give it.",
+          shown ? ". Now give it." : ". Press its button now, say the word, then give it.",
+          " How did it ask?",
         ),
-        !shown &&
+      ),
+      care(pad, pad.rewardOf(word)),
+      slots({
+        give: Boolean(shown) && press && button("Given", "given", () => pad.deliver(press), { class: "primary" }),
+        took: looked,
+        ignored: went,
+        away: brought,
+        show:
+          !shown &&
           button(
             `I press ${pad.says(word)}`,
             "catch-show",
@@ -66,16 +83,11 @@ export function panel(pad) {
               await pad.press(word, "person");
               await pad.amend(open, { shown: true });
             },
-            { class: "primary wide" },
+            { class: "primary" },
           ),
-        el("p", { class: "quiet" }, "How did it ask?"),
-        el(
-          "div",
-          { class: "row" },
-          ...WAYS.map((w) =>
-            button(w, "catch-how", () => pad.amend(open, { how: w }), { "aria-pressed": String(how === w) }),
-          ),
-        ),
-      ].filter(Boolean),
+        no: sound,
+        other: touched,
+      }),
+    ],
   };
 }

@@ -1,6 +1,7 @@
 // An ordinary day: the animal pressed; how was it answered, and what did it do then?
 
-import { button, el, openSheet } from "./dom.js";
+import { care } from "./care.js";
+import { button, el, openSheet, slots, tell } from "./dom.js";
 import { pressedAgain, thenPanel } from "./showing.js";
 import * as swaps from "./swaps.js";
 
@@ -51,7 +52,11 @@ export function panel(pad) {
   return (
     thenPanel(pad, 60_000) ?? {
       key: "day",
-      build: () => [el("p", { class: "quiet" }, `Tap the word ${pad.now.name} pressed.`)],
+      build: () => [
+        tell(el("p", { class: "quiet" }, `Tap the word ${pad.now.name} pressed.`)),
+        care(pad, undefined),
+        slots({}),
+      ],
     }
   );
 }
@@ -74,30 +79,30 @@ function answerPanel(pad, press) {
   const answer = (text, name, props) => button(text, `answer-${name}`, () => pad.deliver(press, name), props);
   return {
     key: `answer-${press.id}-${press.body.accident}-${later}`,
-    build: () =>
-      [
+    build: () => [
+      tell(
         el("p", {}, `${pad.now.name} pressed `, el("strong", {}, pad.says(word)), ". How was it answered?"),
-        card?.answer && el("p", { class: "quiet" }, `Everyone here: ${card.answer}`),
         reward?.never && el("p", { class: "stop" }, el("strong", {}, "Do not give it. "), reward.never),
-        ...(reward?.cautions ?? []).filter(() => !reward?.never).map((c) => el("p", { class: "caution" }, c)),
-        el(
-          "div",
-          { class: "then three" },
-          gives && answer("Given", "given", { class: "primary" }),
-          gives && answer("Partly", "partly"),
-          answer("Not now", "declined"),
-          button("Not now, but…", "answer-alternative", () => alternative(pad, press)),
-          answer("Missed", "missed"),
-          later && button("Give after all", "swap-again", () => swaps.again(pad)),
-          button(
-            "A stumble?",
-            "stumble",
-            () => pad.amend(press, { accident: press.body.accident === "likely" ? "unsure" : "likely" }),
-            { "aria-pressed": String(press.body.accident === "likely"), "aria-label": "It looked like a stumble" },
-          ),
-        ),
+        card?.answer && el("p", { class: "quiet" }, `Everyone here: ${card.answer}`),
         card?.not_now && el("p", { class: "quiet" }, `For not now, everyone says: ${card.not_now}`),
-      ].filter(Boolean),
+      ),
+      care(pad, reward),
+      slots({
+        give: gives
+          ? answer("Given", "given", { class: "primary" })
+          : later && button("Give after all", "swap-again", () => swaps.again(pad)),
+        away: button(
+          "A stumble?",
+          "stumble",
+          () => pad.amend(press, { accident: press.body.accident === "likely" ? "unsure" : "likely" }),
+          { "aria-pressed": String(press.body.accident === "likely"), "aria-label": "It looked like a stumble" },
+        ),
+        show: gives && answer("Partly", "partly"),
+        no: answer("Not now", "declined"),
+        other: button("Something else…", "answer-alternative", () => alternative(pad, press)),
+        more: answer("Missed", "missed"),
+      }),
+    ],
   };
 }
 
@@ -106,21 +111,22 @@ function answerPanel(pad, press) {
  * @param {Told<"press">} press
  */
 function alternative(pad, press) {
-  openSheet("What instead?", (close) =>
-    pad.now.rewards
-      .filter((r) => !r.never)
-      .map((r) =>
-        button(
-          r.name,
-          "alternative",
-          () => {
-            close();
-            pad.deliver(press, "alternative", { alternative: r.id });
-          },
-          { class: "wide" },
-        ),
+  const own = pad.word(press.body.word)?.reward;
+  const others = pad.now.rewards.filter((r) => !r.never && r.id !== own && pad.ration.pieces(r) !== 0);
+  openSheet("What instead?", (close) => [
+    others.length === 0 && el("p", {}, "There is nothing else on the cards."),
+    ...others.map((r) =>
+      button(
+        r.name,
+        "alternative",
+        () => {
+          close();
+          pad.deliver(press, "alternative", { alternative: r.id });
+        },
+        { class: "wide" },
       ),
-  );
+    ),
+  ]);
 }
 
 /**
@@ -136,19 +142,20 @@ function afterNo(pad, delivery) {
   return {
     key: `no-${delivery.id}`,
     build: () => [
-      el("p", {}, `Not now. What did ${pad.now.name} do?`),
-      el(
-        "div",
-        { class: "row even" },
-        did("Let it be", "ignored"),
-        did("Left", "left"),
-        button("Pressed again…", "then-again", () => pressedAgain(pad, delivery)),
+      tell(
+        el("p", {}, `Not now. What did ${pad.now.name} do?`),
+        el(
+          "p",
+          { class: "quiet" },
+          "If it guards, growls or snaps: give space, stop, and ask a qualified behaviour professional.",
+        ),
       ),
-      el(
-        "p",
-        { class: "caution" },
-        "If it guards, growls or snaps: give space, stop, and ask a qualified behaviour professional.",
-      ),
+      care(pad, undefined),
+      slots({
+        ignored: did("Let it be", "ignored"),
+        away: did("Went away", "left"),
+        more: button("Pressed again…", "then-again", () => pressedAgain(pad, delivery)),
+      }),
     ],
   };
 }

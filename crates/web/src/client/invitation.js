@@ -1,7 +1,8 @@
 // An invitation: something is offered, then a wait, then the person shows it and gives it. Not pressing is no mistake.
 // What to offer is drawn, in rounds; a person may choose it too, which proves nothing.
 
-import { button, el, text } from "./dom.js";
+import { care } from "./care.js";
+import { button, el, slots, tell, text } from "./dom.js";
 import { CLEAR, done, drop, event, given, result, round, set, since, state, tenths, took } from "./inviting.js";
 import * as rounds from "./round.js";
 import { padState as showState } from "./showing.js";
@@ -10,7 +11,7 @@ import { padState as showState } from "./showing.js";
 
 /** @type {[Way, string][]} */
 const KINDS = [
-  ["offer_in_view", "It is in view"],
+  ["offer_in_view", "The thing is visible"],
   ["ask_and_point", "Ask and point"],
   ["ask_between_two", "This or that?"],
 ];
@@ -27,7 +28,7 @@ const going = (pad, s) => s.step === "waiting" || s.step === "late" || (STEPS.in
 /** @param {Pad} pad */
 export const padsHidden = (pad) => {
   const s = state(pad);
-  return s.step === "late" || s.step === "shown" || (!going(pad, s) && (!s.myself || Boolean(round(pad))));
+  return !going(pad, s) && (!s.myself || Boolean(round(pad)));
 };
 
 /**
@@ -41,6 +42,7 @@ export function padState(pad, word) {
     if (pad.view.pending[word]) return showState(pad, word);
     return { off: true, does: "" };
   }
+  if (going(pad, s)) return { off: true, does: "" };
   if (word === s.word) return { name: "chosen", does: "Offered ✓" };
   if (word === s.other && s.way === "ask_between_two") return { name: "chosen", does: "Or this ✓" };
   return { does: "Offer this" };
@@ -61,6 +63,7 @@ export function tap(pad, word) {
     const press = pad.view.pending[word];
     return press && given(pad, press);
   }
+  if (going(pad, s)) return undefined;
   if (s.way === "ask_between_two" && s.word && s.word !== word) return set(pad, { other: word });
   return set(pad, { word, other: undefined });
 }
@@ -200,49 +203,49 @@ function setUp(pad, s) {
  * @param {Going} s
  */
 function waiting(pad, s) {
-  const over = since(pad) > s.wait;
+  const within = () => (since(pad) <= s.wait ? { after_s: tenths(since(pad)) } : {});
+  const calls = rounds.known(pad.now, pad.memo)?.calls ?? "";
+  const nothing = button("Nothing came", "nothing", () => result(pad, { outcome: "nothing_by_wait" }), {
+    class: "primary later",
+  });
+  const asks = el("p", {});
   return {
-    key: `waiting-${s.at}-${over}`,
-    build: () =>
-      [
-        s.call &&
-          el(
-            "p",
-            { class: "quiet num" },
-            `${s.call.number} of ${rounds.known(pad.now, pad.memo)?.calls ?? ""} · `,
-            el("strong", {}, pad.says(s.word)),
-          ),
-        el("p", { class: "count-down", role: "timer", "data-test": "count-down" }),
-        el("progress", { max: s.wait, value: 0, "aria-label": "Wait" }),
+    key: `waiting-${s.at}`,
+    build: () => [
+      tell(
         el(
           "p",
-          {},
-          over
-            ? "The wait is over. That is no mistake: show it yourself now."
-            : "Keep still and say nothing more. Tap the word it presses.",
+          { class: "count", "aria-hidden": "true" },
+          el("span", { class: "count-down", "data-test": "count-down" }),
+          el("progress", { max: s.wait, value: 0 }),
         ),
-        el(
-          "div",
-          { class: `then ${over ? "four" : "three"}` },
-          over &&
-            button("Nothing came", "nothing", () => result(pad, { outcome: "nothing_by_wait" }), { class: "primary" }),
-          button("Answered without a button", "without-button", () =>
-            result(pad, {
-              outcome: "without_button",
-              ...(since(pad) <= s.wait ? { after_s: tenths(since(pad)) } : {}),
-            }),
-          ),
-          button("Left", "invitation-left", () =>
-            result(pad, { outcome: "left", ...(since(pad) <= s.wait ? { after_s: tenths(since(pad)) } : {}) }),
-          ),
-          button("Not offered after all", "invitation-drop", () => drop(pad, s.call)),
+        s.call &&
+          el("p", { class: "quiet num" }, `${s.call.number} of ${calls} · `, el("strong", {}, pad.says(s.word))),
+        asks,
+      ),
+      care(pad, pad.rewardOf(s.word)),
+      slots({
+        give: nothing,
+        took: button("Asked its own way", "without-button", () =>
+          result(pad, { outcome: "without_button", ...within() }),
         ),
-      ].filter(Boolean),
+        away: button("Went away", "invitation-left", () => result(pad, { outcome: "left", ...within() })),
+        more: button("Cancel this one", "invitation-drop", () => drop(pad, s.call)),
+      }),
+    ],
+    // The end of the wait is said once, and its answer appears where room was kept for it.
     tick: (/** @type {HTMLElement} */ node) => {
       const left = s.wait - since(pad);
       text(node.querySelector(".count-down"), left > 0 ? `${left.toFixed(1)} s` : "0 s");
       const bar = node.querySelector("progress");
       if (bar) bar.value = Math.min(s.wait, since(pad));
+      node.querySelector(".later")?.classList.toggle("now", left <= 0);
+      text(
+        asks,
+        left <= 0
+          ? "The wait is over. That is no mistake: show it yourself now."
+          : `${s.wait} seconds: keep still and say nothing more. Tap the word it presses.`,
+      );
     },
   };
 }
@@ -255,21 +258,22 @@ function late(pad, s) {
   return {
     key: `late-${s.tappedAt}`,
     build: () => [
-      el(
-        "p",
-        {},
-        "It pressed ",
-        el("strong", {}, pad.says(s.late)),
-        `. Before the ${s.wait} seconds were over, or after?`,
+      tell(
+        el(
+          "p",
+          {},
+          "It pressed ",
+          el("strong", {}, pad.says(s.late)),
+          `. Before the ${s.wait} seconds were over, or after?`,
+        ),
       ),
-      el(
-        "div",
-        { class: "row even" },
-        button("Just in time", "late-in-time", () =>
+      care(pad, undefined),
+      slots({
+        took: button("Just in time", "late-in-time", () =>
           result(pad, { outcome: "pressed", word: s.late ?? s.word, after_s: s.wait }, s.tappedAt),
         ),
-        button("After the wait", "late-after", () => result(pad, { outcome: "nothing_by_wait" }, s.tappedAt)),
-      ),
+        ignored: button("After the wait", "late-after", () => result(pad, { outcome: "nothing_by_wait" }, s.tappedAt)),
+      }),
     ],
   };
 }
@@ -284,22 +288,24 @@ function after(pad, s) {
   return {
     key: `after-${s.id}-${press?.id}`,
     build: () => [
-      el(
-        "p",
-        {},
-        own ??
-          (press ? "Give it now, and tap Given." : "Show it yourself and give it: press the button, say the word."),
+      tell(
+        el(
+          "p",
+          {},
+          own ??
+            (press ? "Give it now, and tap Given." : "Show it yourself and give it: press the button, say the word."),
+        ),
       ),
-      el(
-        "div",
-        { class: "row even" },
-        press
-          ? button("Given", "invitation-given", () => given(pad, press), { class: "primary tall" })
-          : button(`I press ${pad.says(s.word)}`, "invitation-show", () => pad.press(s.word, "person"), {
-              class: "primary tall",
-            }),
-        button("It could not be given", "invitation-not-given", () => done(pad)),
-      ),
+      care(pad, pad.rewardOf(s.press ?? s.word)),
+      slots({
+        give: press && button("Given", "invitation-given", () => given(pad, press), { class: "primary" }),
+        show:
+          !press &&
+          button(`I press ${pad.says(s.word)}`, "invitation-show", () => pad.press(s.word, "person"), {
+            class: "primary",
+          }),
+        more: button("Could not give", "invitation-not-given", () => done(pad)),
+      }),
     ],
   };
 }
@@ -309,15 +315,16 @@ function shown(pad) {
   return {
     key: `took-${state(pad).id}`,
     build: () => [
-      el("p", {}, `Did ${pad.now.name} take it?`),
-      el("p", { class: "quiet" }, "Only then did it want it, and only then does this invitation say anything."),
-      el(
-        "div",
-        { class: "row even" },
-        button("Took it", "took-yes", () => took(pad, true), { class: "primary tall" }),
-        button("Did not take it", "took-no", () => took(pad, false), { class: "tall" }),
-        button("Did not see", "took-unseen", () => took(pad, undefined)),
+      tell(
+        el("p", {}, `Did ${pad.now.name} take it?`),
+        el("p", { class: "quiet" }, `We count it only if ${pad.now.name} wanted it.`),
       ),
+      care(pad, undefined),
+      slots({
+        took: button("Took it", "took-yes", () => took(pad, true), { class: "primary" }),
+        ignored: button("Did not take it", "took-no", () => took(pad, false)),
+        more: button("Did not see", "took-unseen", () => took(pad, undefined)),
+      }),
     ],
   };
 }
@@ -325,32 +332,28 @@ function shown(pad) {
 /** @param {Pad} pad */
 function left(pad) {
   const s = state(pad);
+  const stopRound = async () => {
+    const open = round(pad);
+    await done(pad);
+    if (open) await rounds.stop(pad, open); // it may have grown too old meanwhile
+  };
+  const goesOn = Boolean(s.call && round(pad));
   return {
     key: `left-${s.id}`,
     build: () => [
-      el(
-        "p",
-        { class: "stop" },
-        el("strong", {}, "It left. "),
-        "Let it go; do not lure or call it back. Its no is an answer.",
+      tell(
+        el(
+          "p",
+          { class: "stop" },
+          el("strong", {}, "It has left. "),
+          "Let it go; do not lure or call it back. Leaving is an answer.",
+        ),
       ),
-      s.call && round(pad)
-        ? el(
-            "div",
-            { class: "row even" },
-            button(
-              "Stop the round",
-              "round-stop",
-              async () => {
-                const open = round(pad);
-                await done(pad);
-                if (open) await rounds.stop(pad, open); // it may have grown too old meanwhile
-              },
-              { class: "primary" },
-            ),
-            button("It came back by itself", "invitation-done", () => done(pad)),
-          )
-        : button("Done", "invitation-done", () => done(pad), { class: "wide" }),
+      care(pad, undefined),
+      slots({
+        show: goesOn && button("Stop the round", "round-stop", stopRound, { class: "primary" }),
+        more: button(goesOn ? "It came back by itself" : "Done", "invitation-done", () => done(pad)),
+      }),
     ],
   };
 }

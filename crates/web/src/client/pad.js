@@ -9,6 +9,9 @@ import { uuid7 } from "./uuid.js";
 const REFRESH_MS = 25_000;
 const THEN_S = 12; // how long a delivery waits for "what did it do then?" before it is sent
 
+/** A tap was taken: felt, so that eyes may stay on the animal. */
+const tick = () => navigator.vibrate?.(10);
+
 const deviceZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
 
 /**
@@ -64,6 +67,12 @@ export function makePad(now, changed) {
   pad.reward = (id) => pad.now.rewards.find((r) => r.id === id);
   pad.rewardOf = (word) => pad.reward(pad.word(word)?.reward);
 
+  pad.planned = () => {
+    const { plan } = pad.memo;
+    if (plan && plan.session === pad.view.session) return plan.showings;
+    return Object.fromEntries(pad.now.plan.map((p) => [p.word, p.showings]));
+  };
+
   /** An event of this device. */
   pad.event = (body, at = Date.now()) => ({
     id: uuid7(),
@@ -102,7 +111,7 @@ export function makePad(now, changed) {
       changed();
       throw error;
     }
-    navigator.vibrate?.(15);
+    tick();
     await pad.reload();
     return events;
   };
@@ -111,7 +120,7 @@ export function makePad(now, changed) {
   pad.amend = async (event, change) => {
     if (!(await complete(event.id, change))) {
       await pad.note([{ kind: "correction", of: event.id, body: { ...event.body, ...change } }]);
-    }
+    } else tick();
     await pad.reload();
   };
 

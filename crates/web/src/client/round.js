@@ -57,7 +57,7 @@ function notToHand(pad, word) {
   const reward = pad.reward(word.reward);
   if (!reward) return "no thing on its card";
   if (reward.never) return "not to be given";
-  const pieces = pad.ration.pieces(reward.kcal);
+  const pieces = pad.ration.pieces(reward);
   // Each call may come to it.
   return pieces !== undefined && pieces < CALLS ? `${pieces} left today: too few` : undefined;
 }
@@ -189,7 +189,7 @@ export const stop = (pad, round) => pad.setMemo({ round: { ...round, word: undef
  */
 export function call(pad, round, { offered, skip }) {
   const reward = pad.rewardOf(round.word);
-  const spent = isFood(reward) && pad.ration.pieces(reward.kcal) === 0;
+  const spent = isFood(reward) && pad.ration.pieces(reward) === 0;
   const off = spent || Boolean(reward?.never);
   const rest = restToday(pad);
   const ends = button(

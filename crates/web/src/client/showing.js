@@ -1,19 +1,15 @@
 // A showing session: press, say, give. The animal may come, look, press or go; all of it is noted, nothing is asked.
 
-import { button, el, openSheet } from "./dom.js";
-import { isFood } from "./sitting.js";
+import { care } from "./care.js";
+import { button, el, openSheet, slots, tell } from "./dom.js";
+import { closing, end, sum } from "./ending.js";
+import { isFood, restToday } from "./sitting.js";
 import { withSign } from "./swaps.js";
 import { uuid7 } from "./uuid.js";
 
-/** @import { Child, EndReason, Pad, SignLevel, Then, Told } from "../../client-checks/client" */
+/** @import { Body, Child, Pad, Panel, SignLevel, Then, Told } from "../../client-checks/client" */
 
 export const actions = true;
-
-/**
- * Pads are for a running session.
- * @param {Pad} pad
- */
-export const padsHidden = (pad) => !pad.view.session;
 
 /**
  * A press waiting for its delivery makes the pad the place to note that.
@@ -27,59 +23,156 @@ export function padState(pad, word) {
   return {
     name: "give",
     does: "Given",
-    count: press.body.by === "animal" ? `it pressed ${seconds} s ago` : `pressed ${seconds} s ago`,
+    count: `${press.body.by === "animal" ? "it pressed" : "pressed"} ${seconds} s ago`,
   };
 }
 
 /**
- * First tap: the person pressed. Second: it was given.
+ * First tap: the person pressed. Second: it was given. Before a session it is asked what the tap means.
  * @param {Pad} pad
  * @param {string} word
  */
 export function tap(pad, word) {
   const press = pad.view.pending[word];
-  return press ? pad.deliver(press) : pad.press(word, "person");
+  if (press) return pad.deliver(press);
+  return pad.view.session ? pad.press(word, "person") : before(pad, word);
 }
 
 /**
- * The animal opts in.
+ * What a tap before a session means.
+ * @param {Pad} pad
+ * @param {string} word
+ */
+function before(pad, word) {
+  openSheet(pad.says(word), (close) => {
+    /**
+     * @param {string} text
+     * @param {string} test
+     * @param {() => unknown} does
+     * @param {Record<string, any>} [props]
+     */
+    const choice = (text, test, does, props) =>
+      button(
+        text,
+        test,
+        () => {
+          close();
+          does();
+        },
+        { class: "wide", ...props },
+      );
+    return [
+      el("p", { class: "quiet" }, "No session is running."),
+      !restToday(pad) &&
+        choice("Start showing: I press it now", "before-start", () => start(pad, undefined, word), {
+          class: "primary wide",
+        }),
+      choice(`${pad.now.name} pressed it`, "before-pressed", () => pad.press(word, "animal")),
+    ];
+  });
+}
+
+/**
+ * Starts a session with the words planned for it; with a word, its first press too.
+ * @param {Pad} pad
+ * @param {string} [room]
+ * @param {string} [word]
+ */
+async function start(pad, room, word) {
+  const session = uuid7();
+  const showings = pad.planned();
+  const words = Object.keys(showings);
+  /** @type {Body[]} */
+  const bodies = [{ kind: "session_start", session, purpose: "showing", words, ...(room ? { room } : {}) }];
+  if (word) bodies.push({ kind: "press", word, by: "person", certainty: 1, accident: "no", session });
+  const memo = { ...pad.memo, plan: { session, showings } };
+  await pad.note(bodies, { memo: [`pad-${pad.now.animal}`, memo] });
+  await pad.setMemo({ plan: memo.plan });
+}
+
+/**
+ * The animal opts in; once, until it has gone again.
  * @param {Pad} pad
  */
 export function joined(pad) {
-  const { session, startedAt } = pad.view;
-  if (session === undefined || startedAt === undefined) return undefined;
+  const { session, startedAt, here } = pad.view;
+  if (session === undefined || startedAt === undefined || here) return undefined;
   const after = Math.round((Date.now() - startedAt) / 100) / 10;
   const first = !pad.view.joined && after >= 0 && after <= 86_400 ? { after_s: after } : {};
   return pad.note([{ kind: "joining", session, ...first }]);
 }
 
 /**
- * Start, or what follows the last delivery.
+ * What waits to be given, what follows the last delivery, and before a session its start.
  * @param {Pad} pad
+ * @returns {Panel}
  */
 export function panel(pad) {
-  if (!pad.view.session) return startPanel(pad);
+  const asks = givePanel(pad) ?? thenPanel(pad);
+  if (!pad.view.session) return startPanel(pad, asks);
   return (
-    thenPanel(pad) ?? {
+    asks ?? {
       key: "showing",
       build: () => [
-        el("p", { class: "quiet" }, "Press, say the word, give at once: tap as you press, tap again as you give."),
+        tell(
+          el("p", { class: "quiet" }, "Press, say the word, give at once: tap as you press, tap again as you give."),
+        ),
+        care(pad, undefined),
+        slots({}),
       ],
     }
   );
 }
 
-/** @param {Pad} pad */
-function startPanel(pad) {
-  const room = el("input", { maxLength: 60, autocomplete: "off", "data-test": "room" });
-  const start = () => {
-    const name = room.value.trim();
-    return pad.note([{ kind: "session_start", session: uuid7(), purpose: "showing", ...(name ? { room: name } : {}) }]);
-  };
+/**
+ * The newest press that waits for its thing.
+ * @param {Pad} pad
+ * @returns {Panel | undefined}
+ */
+function givePanel(pad) {
+  const press = Object.values(pad.view.pending)
+    .sort((a, b) => Date.parse(a.happened_at) - Date.parse(b.happened_at))
+    .at(-1);
+  if (!press) return undefined;
+  const { word, by } = press.body;
+  const reward = pad.rewardOf(word);
   return {
-    key: `start-${pad.now.rest}-${pad.now.words.length}-${pad.now.person}`,
+    key: `give-${press.id}`,
+    build: () => [
+      tell(
+        reward?.never
+          ? el("p", { class: "stop" }, el("strong", {}, "Do not give it. "), reward.never)
+          : el(
+              "p",
+              {},
+              el("strong", {}, pad.says(word)),
+              by === "animal" ? `: ${pad.now.name} pressed it. Give it now.` : ": say it and give it now.",
+            ),
+      ),
+      care(pad, reward),
+      slots({
+        give: !reward?.never && button("Given", "given", () => pad.deliver(press), { class: "primary" }),
+        no: by === "animal" && button("Not now", "not-now", () => pad.deliver(press, "declined")),
+      }),
+    ],
+  };
+}
+
+/**
+ * @param {Pad} pad
+ * @param {Panel | undefined} asks
+ * @returns {Panel}
+ */
+function startPanel(pad, asks) {
+  const room = el("input", { maxLength: 60, autocomplete: "off", "data-test": "room" });
+  const rest = restToday(pad);
+  const over = sum(pad);
+  return {
+    key: `start-${asks?.key}-${over?.key}-${rest}-${pad.now.words.length}-${pad.now.person}`,
     build: () =>
       [
+        ...(over?.build() ?? []),
+        ...(asks?.build() ?? []),
         !pad.now.person &&
           el(
             "p",
@@ -87,24 +180,25 @@ function startPanel(pad) {
             "Taps are noted without a name here. ",
             el("a", { href: `/who?back=${encodeURIComponent(location.pathname)}` }, "Who are you?"),
           ),
-        pad.now.rest &&
+        rest &&
           el(
             "p",
             { class: "caution" },
             el("strong", {}, "Rest today. "),
             "Strong signs were seen. Go on answering presses; show another day.",
           ),
+        !asks &&
+          el(
+            "p",
+            { class: "quiet small" },
+            "Watch for chewing: batteries and small parts are dangerous. ",
+            pad.now.battery,
+            " Keep the sound soft, and stop if it startles.",
+          ),
+        pad.now.words.length > 0 && el("label", { class: "inline" }, "Room, if not the usual ", room),
         pad.now.words.length === 0
           ? el("p", {}, "There are no words on this board yet. Add one under Words first.")
-          : button("Start showing", "start", start, { class: "primary wide tall" }),
-        pad.now.words.length > 0 && el("label", { class: "inline" }, "Room, if not the usual ", room),
-        el(
-          "p",
-          { class: "quiet" },
-          "Watch for chewing: batteries and small parts are dangerous. ",
-          pad.now.battery,
-          " Keep the sound soft, and stop if it startles.",
-        ),
+          : button("Start showing", "start", () => start(pad, room.value.trim()), { class: "primary wide tall" }),
       ].filter(Boolean),
   };
 }
@@ -113,6 +207,7 @@ function startPanel(pad) {
  * What the animal did after the last delivery, and a second piece of food.
  * @param {Pad} pad
  * @param {number} [within]
+ * @returns {Panel | undefined}
  */
 export function thenPanel(pad, within = 30_000) {
   const last = pad.view.last;
@@ -127,22 +222,18 @@ export function thenPanel(pad, within = 30_000) {
    * @param {string} test
    */
   const did = (text, then, test) => button(text, test, () => pad.amend(last, { then }));
+  const given = last.body.alternative ? (reward?.name ?? "Something else") : pad.says(last.body.word);
   return {
     key: `then-${last.id}`,
     build: () => [
-      el(
-        "p",
-        {},
-        `${last.body.alternative ? (reward?.name ?? "Something else") : pad.says(last.body.word)} given. What did ${pad.now.name} do?`,
-      ),
-      el(
-        "div",
-        { class: "then" },
-        did("Took it", "took", "then-took"),
-        did("Ignored it", "ignored", "then-ignored"),
-        did("Left", "left", "then-left"),
-        button("Pressed again…", "then-again", () => pressedAgain(pad, last)),
-        isFood(reward) &&
+      tell(el("p", {}, `${given} given. What did ${pad.now.name} do?`)),
+      care(pad, reward),
+      slots({
+        took: did("Took it", "took", "then-took"),
+        ignored: did("Ignored it", "ignored", "then-ignored"),
+        away: did("Went away", "left", "then-left"),
+        other:
+          isFood(reward) &&
           button(
             "+1 piece",
             "piece-more",
@@ -150,7 +241,8 @@ export function thenPanel(pad, within = 30_000) {
               pad.note([{ kind: "feed", reward: reward.id, pieces: 1, kcal: reward.kcal, ...pad.in() }], { hold: 0 }),
             { "aria-label": "One piece more was given" },
           ),
-      ),
+        more: button("Pressed again…", "then-again", () => pressedAgain(pad, last)),
+      }),
     ],
   };
 }
@@ -233,6 +325,8 @@ export function action(pad, name) {
       return animalPressed(pad);
     case "sign":
       return signs(pad);
+    case "closing":
+      return closing(pad);
     case "end":
       return end(pad);
     default:
@@ -297,34 +391,4 @@ export function signs(pad) {
       ];
     }),
   ]);
-}
-
-/** @param {Pad} pad */
-function end(pad) {
-  const { session } = pad.view;
-  if (session === undefined) return;
-  const closing = pad.now.words.find((w) => w.closing);
-  /**
-   * @param {string} text
-   * @param {EndReason} reason
-   */
-  const over = (text, reason) => (/** @type {() => void} */ close) =>
-    button(
-      text,
-      `end-${reason}`,
-      () => {
-        close();
-        pad.note([{ kind: "session_end", session, reason }]);
-      },
-      { class: "wide" },
-    );
-  openSheet("End the session because…", (close) =>
-    [
-      over("The plan is done", "done"),
-      over(closing ? `Closing word: ${closing.says}` : "A closing word was said", "closing_word"),
-      over(`${pad.now.name} left`, "animal_left"),
-      over("A strong sign", "strong_sign"),
-      over("Something came up", "interrupted"),
-    ].map((make) => make(close)),
-  );
 }

@@ -1,6 +1,7 @@
 // Agreed swaps: when something is going to be given, the notebook draws what. The draw is on disk before anybody sees it.
 
-import { button, el } from "./dom.js";
+import { button, el, slots, tell } from "./dom.js";
+import { care } from "./care.js";
 import { block, partner, swapped } from "./draw.js";
 import { isA, isFood, stopReason } from "./sitting.js";
 
@@ -62,7 +63,7 @@ export function withSign(pad, level) {
  */
 function canGive(pad, word) {
   const reward = pad.rewardOf(word);
-  return Boolean(reward) && !reward?.never && !(isFood(reward) && pad.ration.pieces(reward.kcal) === 0);
+  return Boolean(reward) && !reward?.never && !(isFood(reward) && pad.ration.pieces(reward) === 0);
 }
 
 /**
@@ -108,15 +109,11 @@ function ask(pad, press, plan) {
   return {
     key: `swap-ask-${press.id}`,
     build: () => [
-      el("p", {}, `${pad.now.name} pressed `, el("strong", {}, pad.says(word)), ". Give something now?"),
-      el(
-        "div",
-        { class: "row even" },
-        button("Give", "swap-give", draw, { class: "primary tall" }),
-        button("Not now…", "swap-not-now", () => pad.setMemo({ swap: { press: press.id, is: "not_now" } }), {
-          class: "tall",
-        }),
-      ),
+      tell(el("p", {}, `${pad.now.name} pressed `, el("strong", {}, pad.says(word)), ". Give something now?")),
+      slots({
+        show: button("Give", "swap-give", draw, { class: "primary" }),
+        no: button("Not now…", "swap-not-now", () => pad.setMemo({ swap: { press: press.id, is: "not_now" } })),
+      }),
     ],
   };
 }
@@ -134,8 +131,8 @@ function give(pad, press, drawn) {
   const off = !canGive(pad, drawn.give);
   return {
     key: `swap-give-${press.id}-${off}`,
-    build: () =>
-      [
+    build: () => [
+      tell(
         el(
           "p",
           { class: "offer-word", "data-test": "swap-drawn" },
@@ -146,16 +143,15 @@ function give(pad, press, drawn) {
         ),
         other && el("p", { class: "quiet" }, "Give it as you always do. It need not take it."),
         off && el("p", { class: "caution" }, "That cannot be given any more today."),
-        ...(reward?.cautions ?? []).map((c) => el("p", { class: "caution" }, c)),
-        el(
-          "div",
-          { class: "row even" },
-          button("Given", "swap-given", given, { class: "primary tall", disabled: off }),
-          button("It could not be given", "swap-not-given", () =>
-            pad.setMemo({ swap: { press: press.id, is: "failed" } }),
-          ),
+      ),
+      care(pad, reward),
+      slots({
+        give: button("Given", "swap-given", given, { class: "primary", disabled: off }),
+        more: button("Could not give", "swap-not-given", () =>
+          pad.setMemo({ swap: { press: press.id, is: "failed" } }),
         ),
-      ].filter(Boolean),
+      }),
+    ],
   };
 }
 
