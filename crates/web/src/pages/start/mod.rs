@@ -5,6 +5,7 @@ mod view;
 use crate::error::Error;
 use crate::form::{Form, checked};
 use crate::layout::Tab;
+use crate::reading::Reads;
 use crate::state::AppState;
 use axum::Router;
 use axum::extract::State;
@@ -23,10 +24,10 @@ pub fn router() -> Router<AppState> {
     Router::new().route("/start", get(show).post(begin))
 }
 
-async fn show(State(state): State<AppState>) -> Result<Response, Error> {
+async fn show(State(state): State<AppState>, Reads(locale): Reads) -> Result<Response, Error> {
     Ok(match state.store.home().await? {
         Some(_) => Redirect::to("/").into_response(),
-        None => view::view().into_response(),
+        None => view::view(&locale).into_response(),
     })
 }
 
@@ -49,10 +50,7 @@ async fn begin(State(state): State<AppState>, Form(start): Form<Start>) -> Resul
     let (person, animal) = (PersonId(Uuid::now_v7()), AnimalId(Uuid::now_v7()));
     let bodies: [(Option<AnimalId>, Body); 3] = [
         (None, HomeCard { name: checked("home", Label::new(&start.home))?, zone: zone.clone() }.into()),
-        (
-            None,
-            PersonCard { person, name: checked("you", Label::new(&start.you))?, role: Role::Home, active: true }.into(),
-        ),
+        (None, PersonCard::new(person, checked("you", Label::new(&start.you))?, Role::Home).into()),
         (Some(animal), AnimalCard::new(animal, checked("animal", Label::new(&start.animal))?, start.species).into()),
     ];
     let now = state.now();

@@ -1,8 +1,9 @@
 use crate::layout::bare_with;
 use maud::{Markup, html};
 use sayso_model::{Label, Species, Zone};
+use sayso_wording::Locale;
 
-pub fn view() -> Markup {
+pub fn view(locale: &Locale) -> Markup {
     let text = |name: &str, label: &str, hint: &str| {
         html! {
             label for=(name) { (label) @if !hint.is_empty() { span.hint { (hint) } } }
@@ -10,6 +11,7 @@ pub fn view() -> Markup {
         }
     };
     bare_with(
+        locale,
         "A new notebook",
         &["client/zone.js"],
         html! {
