@@ -44,7 +44,7 @@ export function keepFocus(root, held, word) {
  * @param {HTMLElement} said
  * @param {HTMLElement} panel
  */
-export function say(said, panel) {
+export function announce(said, panel) {
   const parts = [...panel.querySelectorAll("[data-tell] > :not([aria-hidden], button)")];
   text(said, parts.map((p) => p.textContent).join(" "));
 }

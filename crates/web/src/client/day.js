@@ -4,6 +4,7 @@ import { care } from "./care.js";
 import { button, el, openSheet, slots, tell } from "./dom.js";
 import { pressedAgain, thenPanel } from "./showing.js";
 import * as swaps from "./swaps.js";
+import { say } from "./say.js";
 
 /** @import { Answer, Pad, Then, Told } from "../../client-checks/client" */
 
@@ -15,7 +16,10 @@ const WAITING_MS = 120_000;
  */
 export const padState = (pad, word) => {
   const press = waiting(pad);
-  return { does: "It pressed", name: press?.body.word === word ? "give" : "idle" };
+  return {
+    does: say("client-board-it-pressed", { name: pad.now.name }),
+    name: press?.body.word === word ? "give" : "idle",
+  };
 };
 
 /**
@@ -53,7 +57,7 @@ export function panel(pad) {
     thenPanel(pad, 60_000) ?? {
       key: "day",
       build: () => [
-        tell(el("p", { class: "quiet" }, `Tap the word ${pad.now.name} pressed.`)),
+        tell(el("p", { class: "quiet" }, say("client-board-tap-pressed", { name: pad.now.name }))),
         care(pad, undefined),
         slots({}),
       ],
@@ -81,26 +85,26 @@ function answerPanel(pad, press) {
     key: `answer-${press.id}-${press.body.accident}-${later}`,
     build: () => [
       tell(
-        el("p", {}, `${pad.now.name} pressed `, el("strong", {}, pad.says(word)), ". How was it answered?"),
-        reward?.never && el("p", { class: "stop" }, el("strong", {}, "Do not give it. "), reward.never),
-        card?.answer && el("p", { class: "quiet" }, `Everyone here: ${card.answer}`),
-        card?.not_now && el("p", { class: "quiet" }, `For not now, everyone says: ${card.not_now}`),
+        el("p", {}, say("client-board-how-answered", { name: pad.now.name, word: pad.says(word) })),
+        reward?.never && el("p", { class: "stop" }, say("client-board-never", { why: reward.never })),
+        card?.answer && el("p", { class: "quiet" }, say("client-board-everyone", { answer: card.answer })),
+        card?.not_now && el("p", { class: "quiet" }, say("client-board-everyone-not-now", { answer: card.not_now })),
       ),
       care(pad, reward),
       slots({
         give: gives
-          ? answer("Given", "given", { class: "primary" })
-          : later && button("Give after all", "swap-again", () => swaps.again(pad)),
+          ? answer(say("client-board-given"), "given", { class: "primary" })
+          : later && button(say("client-board-after-all"), "swap-again", () => swaps.again(pad)),
         away: button(
-          "A stumble?",
+          say("client-board-stumble-short"),
           "stumble",
           () => pad.amend(press, { accident: press.body.accident === "likely" ? "unsure" : "likely" }),
-          { "aria-pressed": String(press.body.accident === "likely"), "aria-label": "It looked like a stumble" },
+          { "aria-pressed": String(press.body.accident === "likely"), "aria-label": say("client-board-stumble") },
         ),
-        show: gives && answer("Partly", "partly"),
-        no: answer("Not now", "declined"),
-        other: button("Something else…", "answer-alternative", () => alternative(pad, press)),
-        more: answer("Missed", "missed"),
+        show: gives && answer(say("client-board-partly"), "partly"),
+        no: answer(say("client-board-not-now"), "declined"),
+        other: button(say("client-board-else-instead"), "answer-alternative", () => alternative(pad, press)),
+        more: answer(say("client-board-missed"), "missed"),
       }),
     ],
   };
@@ -113,8 +117,8 @@ function answerPanel(pad, press) {
 function alternative(pad, press) {
   const own = pad.word(press.body.word)?.reward;
   const others = pad.now.rewards.filter((r) => !r.never && r.id !== own && pad.ration.pieces(r) !== 0);
-  openSheet("What instead?", (close) => [
-    others.length === 0 && el("p", {}, "There is nothing else on the cards."),
+  openSheet(say("client-board-what-instead"), (close) => [
+    others.length === 0 && el("p", {}, say("client-board-nothing-else")),
     ...others.map((r) =>
       button(
         r.name,
@@ -143,18 +147,14 @@ function afterNo(pad, delivery) {
     key: `no-${delivery.id}`,
     build: () => [
       tell(
-        el("p", {}, `Not now. What did ${pad.now.name} do?`),
-        el(
-          "p",
-          { class: "quiet" },
-          "If it guards, growls or snaps: give space, stop, and ask a qualified behaviour professional.",
-        ),
+        el("p", {}, say("client-board-not-now-then", { name: pad.now.name })),
+        el("p", { class: "quiet" }, say("client-board-guards", { name: pad.now.name })),
       ),
       care(pad, undefined),
       slots({
-        ignored: did("Let it be", "ignored"),
-        away: did("Went away", "left"),
-        more: button("Pressed again…", "then-again", () => pressedAgain(pad, delivery)),
+        ignored: did(say("client-board-let-it-be"), "ignored"),
+        away: did(say("client-board-went-away"), "left"),
+        more: button(say("client-board-pressed-again"), "then-again", () => pressedAgain(pad, delivery)),
       }),
     ],
   };

@@ -2,6 +2,7 @@
 
 import { button, el, openSheet } from "./dom.js";
 import { summary } from "./sitting.js";
+import { say } from "./say.js";
 
 /** @import { Body, EndReason, Pad, Panel, PressedBy } from "../../client-checks/client" */
 
@@ -17,13 +18,13 @@ export function end(pad) {
   const word = pad.now.words.find((w) => w.closing);
   /** @type {[string, EndReason][]} */
   const reasons = [
-    ["The plan is done", "done"],
-    [word ? `Closing word: ${word.says}` : "A closing word was said", "closing_word"],
-    [`${pad.now.name} went away`, "animal_left"],
-    ["A strong sign", "strong_sign"],
-    ["Something came up", "interrupted"],
+    [say("client-board-end-done"), "done"],
+    [word ? say("client-board-end-word", { word: word.says }) : say("client-board-end-a-word"), "closing_word"],
+    [say("client-board-end-left", { name: pad.now.name }), "animal_left"],
+    [say("client-board-end-strong"), "strong_sign"],
+    [say("client-board-end-interrupted"), "interrupted"],
   ];
-  openSheet("End the session because…", (close) =>
+  openSheet(say("client-board-end-because"), (close) =>
     reasons.map(([text, reason]) =>
       button(
         text,
@@ -58,8 +59,8 @@ export function closing(pad) {
   };
   openSheet(word.says, (close) =>
     /** @type {[string, PressedBy][]} */ ([
-      ["I press it: end the session", "person"],
-      [`${pad.now.name} pressed it: end the session`, "animal"],
+      [say("client-board-closing-me"), "person"],
+      [say("client-board-closing-animal", { name: pad.now.name }), "animal"],
     ]).map(([text, by]) =>
       button(
         text,
@@ -88,22 +89,27 @@ export function sum(pad) {
   /** @param {Record<string, number>} counts */
   const list = (counts) =>
     Object.entries(counts)
-      .map(([word, n]) => `${pad.says(word)} ${n === 1 ? "once" : `${n} times`}`)
+      .map(([word, n]) => say("client-board-word-times", { word: pad.says(word), n }))
       .join(", ");
-  const minutes = s.minutes === undefined ? undefined : Math.max(0, s.minutes);
-  const lasted = minutes === undefined ? "" : ` ${minutes < 1 ? "Under a minute" : `${Math.round(minutes)} min`}.`;
+  const minutes = Math.round(s.minutes ?? 0);
+  const { name } = pad.now;
   return {
     key: `sum-${session}-${JSON.stringify(s)}`,
     build: () => [
       el(
         "div",
         { class: "sum", "data-test": "summary", "data-tell": true },
-        el("p", {}, el("strong", {}, "The session is over."), lasted),
-        el("p", {}, `Shown: ${list(s.shown) || "nothing"}.`),
-        Object.keys(s.pressed).length > 0 && el("p", {}, `${pad.now.name} pressed: ${list(s.pressed)}.`),
-        s.presses > 0 && el("p", {}, `Given: ${s.given} of ${s.presses}.`),
-        s.waiting.length > 0 && el("p", {}, "Not given yet; it may still be given:"),
-        button("Put away", "summary-seen", () => pad.setMemo({ seen: session })),
+        el(
+          "p",
+          {},
+          el("strong", {}, minutes > 0 ? say("client-board-over-minutes", { n: minutes }) : say("client-board-over")),
+        ),
+        el("p", {}, say("client-board-sum-shown", { list: list(s.shown) || say("client-board-sum-nothing") })),
+        Object.keys(s.pressed).length > 0 &&
+          el("p", {}, say("client-board-sum-pressed", { name, list: list(s.pressed) })),
+        s.presses > 0 && el("p", {}, say("client-board-sum-given", { given: s.given, all: s.presses })),
+        s.waiting.length > 0 && el("p", {}, say("client-board-sum-waiting")),
+        button(say("client-board-put-away"), "summary-seen", () => pad.setMemo({ seen: session })),
       ),
     ],
   };

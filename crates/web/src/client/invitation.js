@@ -6,14 +6,15 @@ import { button, el, slots, tell, text } from "./dom.js";
 import { CLEAR, done, drop, event, given, result, round, set, since, state, tenths, took } from "./inviting.js";
 import * as rounds from "./round.js";
 import { padState as showState } from "./showing.js";
+import { number, say } from "./say.js";
 
 /** @import { Going, InvitationMemo, OpenRound, Pad, Way } from "../../client-checks/client" */
 
-/** @type {[Way, string][]} */
+/** @type {[Way, "client-board-way-view" | "client-board-way-point" | "client-board-way-two"][]} */
 const KINDS = [
-  ["offer_in_view", "The thing is visible"],
-  ["ask_and_point", "Ask and point"],
-  ["ask_between_two", "This or that?"],
+  ["offer_in_view", "client-board-way-view"],
+  ["ask_and_point", "client-board-way-point"],
+  ["ask_between_two", "client-board-way-two"],
 ];
 const WAITS = [3, 5, 8, 10, 15, 20, 30];
 
@@ -37,15 +38,15 @@ export const padsHidden = (pad) => {
  */
 export function padState(pad, word) {
   const s = state(pad);
-  if (s.step === "waiting") return { does: "It pressed", count: "" };
+  if (s.step === "waiting") return { does: say("client-board-it-pressed", { name: pad.now.name }), count: "" };
   if (s.step === "after") {
     if (pad.view.pending[word]) return showState(pad, word);
     return { off: true, does: "" };
   }
   if (going(pad, s)) return { off: true, does: "" };
-  if (word === s.word) return { name: "chosen", does: "Offered ✓" };
-  if (word === s.other && s.way === "ask_between_two") return { name: "chosen", does: "Or this ✓" };
-  return { does: "Offer this" };
+  if (word === s.word) return { name: "chosen", does: say("client-board-offered-this") };
+  if (word === s.other && s.way === "ask_between_two") return { name: "chosen", does: say("client-board-or-this") };
+  return { does: say("client-board-offer-this") };
 }
 
 /**
@@ -115,13 +116,15 @@ const offered = (pad, open) => {
 /**
  * @param {Pad} pad
  * @param {Way} way
- * @param {[Way, string][]} kinds
+ * @param {typeof KINDS} kinds
  */
 const ways = (pad, way, kinds) =>
   el(
     "div",
     { class: kinds.length === 2 ? "row even" : "then three" },
-    ...kinds.map(([k, t]) => button(t, `way-${k}`, () => set(pad, { way: k }), { "aria-pressed": String(way === k) })),
+    ...kinds.map(([k, t]) =>
+      button(say(t), `way-${k}`, () => set(pad, { way: k }), { "aria-pressed": String(way === k) }),
+    ),
   );
 
 /**
@@ -132,7 +135,7 @@ const waits = (pad, wait) =>
   el(
     "label",
     { class: "inline" },
-    "Wait ",
+    `${say("client-board-wait")} `,
     el(
       "select",
       {
@@ -143,7 +146,7 @@ const waits = (pad, wait) =>
         el(
           "option",
           { value: String(w), selected: w === wait },
-          `${w} seconds${w === pad.now.wait_s ? " (usual)" : ""}`,
+          say(w === pad.now.wait_s ? "client-board-wait-usual" : "client-board-wait-seconds", { n: w }),
         ),
       ),
     ),
@@ -161,35 +164,25 @@ function setUp(pad, s) {
     key: `setup-${way}-${wait}-${s.word}-${s.other}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       [
-        pad.now.rest &&
-          el(
-            "p",
-            { class: "caution" },
-            el("strong", {}, "Rest today. "),
-            "Strong signs were seen; do not invite today.",
-          ),
+        pad.now.rest && el("p", { class: "caution" }, say("client-board-rest-invite")),
         ways(pad, way, KINDS),
         waits(pad, wait),
         pad.view.session &&
           !pad.view.joined &&
-          el("p", { class: "quiet" }, "It has not joined this session. Offer only to an animal that is there."),
+          el("p", { class: "quiet" }, say("client-board-only-there", { name: pad.now.name })),
         button(
           ready
-            ? `Offered ${pad.says(s.word)}${way === "ask_between_two" ? ` or ${pad.says(s.other)}` : ""}: start the wait`
-            : way === "ask_between_two"
-              ? "Choose two words below"
-              : "Choose a word below",
+            ? way === "ask_between_two"
+              ? say("client-board-offer-two", { word: pad.says(s.word), other: pad.says(s.other) })
+              : say("client-board-offer-one", { word: pad.says(s.word) })
+            : say(way === "ask_between_two" ? "client-board-choose-two" : "client-board-choose-one"),
           "offer",
           () => set(pad, { ...CLEAR, step: "waiting", at: Date.now(), way, wait }),
           { class: "primary wide tall", disabled: !ready },
         ),
-        el(
-          "p",
-          { class: "quiet" },
-          "Your own choice: kept as an everyday record. It may suggest something; it proves nothing.",
-        ),
+        el("p", { class: "quiet" }, say("client-board-own-choice")),
         button(
-          "Draw a round instead",
+          say("client-board-round-instead"),
           "round-instead",
           () => set(pad, { myself: false, word: undefined, other: undefined }),
           { class: "wide" },
@@ -205,9 +198,12 @@ function setUp(pad, s) {
 function waiting(pad, s) {
   const within = () => (since(pad) <= s.wait ? { after_s: tenths(since(pad)) } : {});
   const calls = rounds.known(pad.now, pad.memo)?.calls ?? "";
-  const nothing = button("Nothing came", "nothing", () => result(pad, { outcome: "nothing_by_wait" }), {
-    class: "primary later",
-  });
+  const nothing = button(
+    say("client-board-nothing-came"),
+    "nothing",
+    () => result(pad, { outcome: "nothing_by_wait" }),
+    { class: "primary later" },
+  );
   const asks = el("p", {});
   return {
     key: `waiting-${s.at}`,
@@ -220,31 +216,35 @@ function waiting(pad, s) {
           el("progress", { max: s.wait, value: 0 }),
         ),
         s.call &&
-          el("p", { class: "quiet num" }, `${s.call.number} of ${calls} · `, el("strong", {}, pad.says(s.word))),
+          el(
+            "p",
+            { class: "quiet num" },
+            say("client-board-call-of", { n: s.call.number, all: calls, word: pad.says(s.word) }),
+          ),
         asks,
       ),
       care(pad, pad.rewardOf(s.word)),
       slots({
         give: nothing,
-        took: button("Asked its own way", "without-button", () =>
+        took: button(say("client-board-own-way"), "without-button", () =>
           result(pad, { outcome: "without_button", ...within() }),
         ),
-        away: button("Went away", "invitation-left", () => result(pad, { outcome: "left", ...within() })),
-        more: button("Cancel this one", "invitation-drop", () => drop(pad, s.call)),
+        away: button(say("client-board-went-away"), "invitation-left", () =>
+          result(pad, { outcome: "left", ...within() }),
+        ),
+        more: button(say("client-board-cancel-one"), "invitation-drop", () => drop(pad, s.call)),
       }),
     ],
     // The end of the wait is said once, and its answer appears where room was kept for it.
     tick: (/** @type {HTMLElement} */ node) => {
       const left = s.wait - since(pad);
-      text(node.querySelector(".count-down"), left > 0 ? `${left.toFixed(1)} s` : "0 s");
+      text(node.querySelector(".count-down"), say("client-board-seconds", { s: number(Math.max(0, left), 1) }));
       const bar = node.querySelector("progress");
       if (bar) bar.value = Math.min(s.wait, since(pad));
       node.querySelector(".later")?.classList.toggle("now", left <= 0);
       text(
         asks,
-        left <= 0
-          ? "The wait is over. That is no mistake: show it yourself now."
-          : `${s.wait} seconds: keep still and say nothing more. Tap the word it presses.`,
+        left <= 0 ? say("client-board-wait-over") : say("client-board-wait-still", { n: s.wait, name: pad.now.name }),
       );
     },
   };
@@ -258,21 +258,15 @@ function late(pad, s) {
   return {
     key: `late-${s.tappedAt}`,
     build: () => [
-      tell(
-        el(
-          "p",
-          {},
-          "It pressed ",
-          el("strong", {}, pad.says(s.late)),
-          `. Before the ${s.wait} seconds were over, or after?`,
-        ),
-      ),
+      tell(el("p", {}, say("client-board-late-which", { name: pad.now.name, word: pad.says(s.late), n: s.wait }))),
       care(pad, undefined),
       slots({
-        took: button("Just in time", "late-in-time", () =>
+        took: button(say("client-board-in-time"), "late-in-time", () =>
           result(pad, { outcome: "pressed", word: s.late ?? s.word, after_s: s.wait }, s.tappedAt),
         ),
-        ignored: button("After the wait", "late-after", () => result(pad, { outcome: "nothing_by_wait" }, s.tappedAt)),
+        ignored: button(say("client-board-after-wait"), "late-after", () =>
+          result(pad, { outcome: "nothing_by_wait" }, s.tappedAt),
+        ),
       }),
     ],
   };
@@ -284,27 +278,26 @@ function late(pad, s) {
  */
 function after(pad, s) {
   const press = Object.values(pad.view.pending).find((e) => e.body.word === (s.press ?? s.word));
-  const own = s.press ? `It pressed ${pad.says(s.press)}. Give it now, and tap Given.` : undefined;
+  const own = s.press
+    ? say("client-board-give-now-pressed", { name: pad.now.name, word: pad.says(s.press) })
+    : undefined;
   return {
     key: `after-${s.id}-${press?.id}`,
     build: () => [
-      tell(
-        el(
-          "p",
-          {},
-          own ??
-            (press ? "Give it now, and tap Given." : "Show it yourself and give it: press the button, say the word."),
-        ),
-      ),
+      tell(el("p", {}, own ?? say(press ? "client-board-give-now" : "client-board-show-now"))),
       care(pad, pad.rewardOf(s.press ?? s.word)),
       slots({
-        give: press && button("Given", "invitation-given", () => given(pad, press), { class: "primary" }),
+        give:
+          press && button(say("client-board-given"), "invitation-given", () => given(pad, press), { class: "primary" }),
         show:
           !press &&
-          button(`I press ${pad.says(s.word)}`, "invitation-show", () => pad.press(s.word, "person"), {
-            class: "primary",
-          }),
-        more: button("Could not give", "invitation-not-given", () => done(pad)),
+          button(
+            say("client-board-i-press-word", { word: pad.says(s.word) }),
+            "invitation-show",
+            () => pad.press(s.word, "person"),
+            { class: "primary" },
+          ),
+        more: button(say("client-board-could-not-give"), "invitation-not-given", () => done(pad)),
       }),
     ],
   };
@@ -316,14 +309,14 @@ function shown(pad) {
     key: `took-${state(pad).id}`,
     build: () => [
       tell(
-        el("p", {}, `Did ${pad.now.name} take it?`),
-        el("p", { class: "quiet" }, `We count it only if ${pad.now.name} wanted it.`),
+        el("p", {}, say("client-board-did-take", { name: pad.now.name })),
+        el("p", { class: "quiet" }, say("client-board-counts-only", { name: pad.now.name })),
       ),
       care(pad, undefined),
       slots({
-        took: button("Took it", "took-yes", () => took(pad, true), { class: "primary" }),
-        ignored: button("Did not take it", "took-no", () => took(pad, false)),
-        more: button("Did not see", "took-unseen", () => took(pad, undefined)),
+        took: button(say("client-board-took"), "took-yes", () => took(pad, true), { class: "primary" }),
+        ignored: button(say("client-board-did-not-take"), "took-no", () => took(pad, false)),
+        more: button(say("client-board-did-not-see"), "took-unseen", () => took(pad, undefined)),
       }),
     ],
   };
@@ -345,14 +338,18 @@ function left(pad) {
         el(
           "p",
           { class: "stop" },
-          el("strong", {}, "It has left. "),
-          "Let it go; do not lure or call it back. Leaving is an answer.",
+          el("strong", {}, say("client-board-stop-left", { name: pad.now.name })),
+          ` ${say("client-board-stop-left-do", { name: pad.now.name })}`,
         ),
       ),
       care(pad, undefined),
       slots({
-        show: goesOn && button("Stop the round", "round-stop", stopRound, { class: "primary" }),
-        more: button(goesOn ? "It came back by itself" : "Done", "invitation-done", () => done(pad)),
+        show: goesOn && button(say("client-board-stop-round"), "round-stop", stopRound, { class: "primary" }),
+        more: button(
+          goesOn ? say("client-board-came-back", { name: pad.now.name }) : say("client-board-done"),
+          "invitation-done",
+          () => done(pad),
+        ),
       }),
     ],
   };

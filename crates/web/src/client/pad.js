@@ -3,6 +3,7 @@
 import { complete, keep, onChange, recall, remember, rows, unpaired } from "./outbox.js";
 import { isFood, ration, sitting } from "./sitting.js";
 import { uuid7 } from "./uuid.js";
+import { say } from "./say.js";
 
 /** @import { Body, Now, Pad } from "../../client-checks/client" */
 
@@ -63,7 +64,7 @@ export function makePad(now, changed) {
   };
 
   pad.word = (id) => pad.now.words.find((w) => w.id === id);
-  pad.says = (id) => pad.word(id)?.says ?? "a word no longer here";
+  pad.says = (id) => pad.word(id)?.says ?? say("client-board-no-word");
   pad.reward = (id) => pad.now.rewards.find((r) => r.id === id);
   pad.rewardOf = (word) => pad.reward(pad.word(word)?.reward);
 
@@ -107,7 +108,7 @@ export function makePad(now, changed) {
     try {
       await keep(events, options);
     } catch (error) {
-      pad.broken = `This browser could not keep that tap (${nameOf(error)}). Free some space or leave private browsing, then tap again.`;
+      pad.broken = say("client-board-not-kept", { why: nameOf(error) });
       changed();
       throw error;
     }

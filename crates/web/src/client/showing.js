@@ -6,6 +6,7 @@ import { closing, end, sum } from "./ending.js";
 import { isFood, restToday } from "./sitting.js";
 import { withSign } from "./swaps.js";
 import { uuid7 } from "./uuid.js";
+import { number, say } from "./say.js";
 
 /** @import { Body, Child, Pad, Panel, SignLevel, Then, Told } from "../../client-checks/client" */
 
@@ -18,12 +19,12 @@ export const actions = true;
  */
 export function padState(pad, word) {
   const press = pad.view.pending[word];
-  if (!press) return { does: "I press" };
-  const seconds = ((Date.now() - Date.parse(press.happened_at)) / 1000).toFixed(1);
+  if (!press) return { does: say("client-board-i-press") };
+  const seconds = number((Date.now() - Date.parse(press.happened_at)) / 1000, 1);
   return {
     name: "give",
-    does: "Given",
-    count: `${press.body.by === "animal" ? "it pressed" : "pressed"} ${seconds} s ago`,
+    does: say("client-board-given"),
+    count: say("client-board-pressed-ago", { by: press.body.by, name: pad.now.name, s: seconds }),
   };
 }
 
@@ -62,12 +63,14 @@ function before(pad, word) {
         { class: "wide", ...props },
       );
     return [
-      el("p", { class: "quiet" }, "No session is running."),
+      el("p", { class: "quiet" }, say("client-board-no-session")),
       !restToday(pad) &&
-        choice("Start showing: I press it now", "before-start", () => start(pad, undefined, word), {
+        choice(say("client-board-start-with"), "before-start", () => start(pad, undefined, word), {
           class: "primary wide",
         }),
-      choice(`${pad.now.name} pressed it`, "before-pressed", () => pad.press(word, "animal")),
+      choice(say("client-board-animal-pressed", { name: pad.now.name }), "before-pressed", () =>
+        pad.press(word, "animal"),
+      ),
     ];
   });
 }
@@ -113,13 +116,7 @@ export function panel(pad) {
   return (
     asks ?? {
       key: "showing",
-      build: () => [
-        tell(
-          el("p", { class: "quiet" }, "Press, say the word, give at once: tap as you press, tap again as you give."),
-        ),
-        care(pad, undefined),
-        slots({}),
-      ],
+      build: () => [tell(el("p", { class: "quiet" }, say("client-board-tap-twice"))), care(pad, undefined), slots({})],
     }
   );
 }
@@ -141,18 +138,20 @@ function givePanel(pad) {
     build: () => [
       tell(
         reward?.never
-          ? el("p", { class: "stop" }, el("strong", {}, "Do not give it. "), reward.never)
+          ? el("p", { class: "stop" }, say("client-board-never", { why: reward.never }))
           : el(
               "p",
               {},
-              el("strong", {}, pad.says(word)),
-              by === "animal" ? `: ${pad.now.name} pressed it. Give it now.` : ": say it and give it now.",
+              by === "animal"
+                ? say("client-board-give-pressed", { word: pad.says(word), name: pad.now.name })
+                : say("client-board-give-shown", { word: pad.says(word) }),
             ),
       ),
       care(pad, reward),
       slots({
-        give: !reward?.never && button("Given", "given", () => pad.deliver(press), { class: "primary" }),
-        no: by === "animal" && button("Not now", "not-now", () => pad.deliver(press, "declined")),
+        give:
+          !reward?.never && button(say("client-board-given"), "given", () => pad.deliver(press), { class: "primary" }),
+        no: by === "animal" && button(say("client-board-not-now"), "not-now", () => pad.deliver(press, "declined")),
       }),
     ],
   };
@@ -177,28 +176,22 @@ function startPanel(pad, asks) {
           el(
             "p",
             {},
-            "Taps are noted without a name here. ",
-            el("a", { href: `/who?back=${encodeURIComponent(location.pathname)}` }, "Who are you?"),
+            `${say("client-board-no-name")} `,
+            el("a", { href: `/who?back=${encodeURIComponent(location.pathname)}` }, say("client-board-who")),
           ),
-        rest &&
-          el(
-            "p",
-            { class: "caution" },
-            el("strong", {}, "Rest today. "),
-            "Strong signs were seen. Go on answering presses; show another day.",
-          ),
+        rest && el("p", { class: "caution" }, say("client-board-rest-today")),
         !asks &&
           el(
             "p",
             { class: "quiet small" },
-            "Watch for chewing: batteries and small parts are dangerous. ",
-            pad.now.battery,
-            " Keep the sound soft, and stop if it startles.",
+            say("client-board-watch-chewing", { battery: pad.now.battery, name: pad.now.name }),
           ),
-        pad.now.words.length > 0 && el("label", { class: "inline" }, "Room, if not the usual ", room),
+        pad.now.words.length > 0 && el("label", { class: "inline" }, `${say("client-board-room")} `, room),
         pad.now.words.length === 0
-          ? el("p", {}, "There are no words on this board yet. Add one under Words first.")
-          : button("Start showing", "start", () => start(pad, room.value.trim()), { class: "primary wide tall" }),
+          ? el("p", {}, say("client-board-no-words"))
+          : button(say("client-board-start"), "start", () => start(pad, room.value.trim()), {
+              class: "primary wide tall",
+            }),
       ].filter(Boolean),
   };
 }
@@ -222,26 +215,26 @@ export function thenPanel(pad, within = 30_000) {
    * @param {string} test
    */
   const did = (text, then, test) => button(text, test, () => pad.amend(last, { then }));
-  const given = last.body.alternative ? (reward?.name ?? "Something else") : pad.says(last.body.word);
+  const given = last.body.alternative ? (reward?.name ?? say("client-board-something-else")) : pad.says(last.body.word);
   return {
     key: `then-${last.id}`,
     build: () => [
-      tell(el("p", {}, `${given} given. What did ${pad.now.name} do?`)),
+      tell(el("p", {}, say("client-board-then-what", { given, name: pad.now.name }))),
       care(pad, reward),
       slots({
-        took: did("Took it", "took", "then-took"),
-        ignored: did("Ignored it", "ignored", "then-ignored"),
-        away: did("Went away", "left", "then-left"),
+        took: did(say("client-board-took"), "took", "then-took"),
+        ignored: did(say("client-board-ignored"), "ignored", "then-ignored"),
+        away: did(say("client-board-went-away"), "left", "then-left"),
         other:
           isFood(reward) &&
           button(
-            "+1 piece",
+            say("client-board-one-more"),
             "piece-more",
             () =>
               pad.note([{ kind: "feed", reward: reward.id, pieces: 1, kcal: reward.kcal, ...pad.in() }], { hold: 0 }),
-            { "aria-label": "One piece more was given" },
+            { "aria-label": say("client-board-one-more-given") },
           ),
-        more: button("Pressed again…", "then-again", () => pressedAgain(pad, last)),
+        more: button(say("client-board-pressed-again"), "then-again", () => pressedAgain(pad, last)),
       }),
     ],
   };
@@ -253,7 +246,7 @@ export function thenPanel(pad, within = 30_000) {
  * @param {Told<"delivery">} delivery
  */
 export function pressedAgain(pad, delivery) {
-  chooseWord(pad, "Which word did it press?", async (word) => {
+  chooseWord(pad, say("client-board-which-pressed", { name: pad.now.name }), async (word) => {
     await pad.amend(delivery, { then: "pressed_again", then_word: word });
     await pad.press(word, "animal");
   });
@@ -303,11 +296,11 @@ export function action(pad, name) {
     case "looked":
       return chooseWord(
         pad,
-        "What did it look at?",
+        say("client-board-which-looked", { name: pad.now.name }),
         (word) => pad.note([{ kind: "look", word, session }]),
         (close) => [
           button(
-            "The board as a whole",
+            say("client-board-whole-board"),
             "look-board",
             () => {
               close();
@@ -318,9 +311,7 @@ export function action(pad, name) {
         ],
       );
     case "brushed":
-      return chooseWord(pad, "Which button, without sounding it?", (word) =>
-        pad.note([{ kind: "brush", word, session }]),
-      );
+      return chooseWord(pad, say("client-board-which-brushed"), (word) => pad.note([{ kind: "brush", word, session }]));
     case "pressed":
       return animalPressed(pad);
     case "sign":
@@ -339,12 +330,12 @@ function animalPressed(pad) {
   let stumble = false;
   chooseWord(
     pad,
-    `Which word did ${pad.now.name} press?`,
+    say("client-board-which-pressed", { name: pad.now.name }),
     (word) => pad.press(word, "animal", { accident: stumble ? "likely" : "unsure" }),
     () => [
-      el("p", { class: "quiet" }, "Answer it like any other, also by accident: give it, and tap Given."),
+      el("p", { class: "quiet" }, say("client-board-answer-any")),
       button(
-        "It looked like a stumble",
+        say("client-board-stumble"),
         "stumble",
         (e) => {
           stumble = !stumble;
@@ -356,34 +347,30 @@ function animalPressed(pad) {
   );
 }
 
-/** @type {[SignLevel, string][]} */
-const LEVELS = [
-  ["strong", "Strong: stop"],
-  ["mild", "Mild"],
-  ["joining", "At ease, taking part"],
-];
+/** @type {SignLevel[]} */
+const LEVELS = ["strong", "mild", "joining"];
 
 /**
  * What is seen of its body language. A strong sign stops agreed swaps in the same tap.
  * @param {Pad} pad
  */
 export function signs(pad) {
-  openSheet("What do you see?", (close) => [
-    el("p", { class: "quiet" }, "One sign means little; read the whole body and the situation."),
-    ...LEVELS.flatMap(([level, title]) => {
+  openSheet(say("client-board-see-what"), (close) => [
+    el("p", { class: "quiet" }, say("client-board-one-sign")),
+    ...LEVELS.flatMap((level) => {
       const own = pad.now.signs.filter((s) => s.level === level);
       const seen = (/** @type {string} */ sign) => {
         close();
         pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }, ...withSign(pad, level)]);
       };
       return [
-        el("h3", {}, title),
+        el("h3", {}, say(`client-board-level-${level}`)),
         ...own.map((s) => button(s.sign, `sign-${level}`, () => seen(s.sign), { class: `wide sign ${level}` })),
         button(
-          "Something else",
+          say("client-board-something-else"),
           `sign-${level}-other`,
           () => {
-            const words = prompt("What did you see?")?.trim();
+            const words = prompt(say("client-board-saw-what"))?.trim();
             if (words) seen(words.slice(0, 2000));
           },
           { class: "wide" },
