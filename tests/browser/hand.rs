@@ -126,7 +126,7 @@ async fn what_stops_a_session_is_on_the_screen_wherever_one_has_scrolled() {
 }
 
 /// Where every button and pad lies that can be seen, by its name.
-const PLACES: &str = "const at = {}; for (const b of document.querySelectorAll('.stage button')) if (b.checkVisibility({ visibilityProperty: true }) && b.dataset.test) { const r = b.getBoundingClientRect(); at[b.dataset.test] = [Math.round(r.left), Math.round(r.top)]; } return at;";
+const PLACES: &str = "window.scrollTo(0, 0); const at = {}; for (const b of document.querySelectorAll('.stage button')) if (b.checkVisibility({ visibilityProperty: true }) && b.dataset.test) { const r = b.getBoundingClientRect(); at[b.dataset.test] = [Math.round(r.left), Math.round(r.top)]; } return at;";
 
 #[tokio::test(flavor = "multi_thread")]
 async fn buttons_keep_their_places_and_a_wait_is_said_only_twice() {

@@ -3,8 +3,10 @@ use super::now::{Now, WordNow, now};
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
 use crate::pages::listen::switch;
+use crate::rich;
 use maud::{Markup, html};
 use sayso_model::{Stage, WordId, facts};
+use sayso_wording::{Locale, say};
 
 pub fn view(page: &AnimalPage) -> Markup {
     let now = now(page);
