@@ -116,14 +116,16 @@ for (const b of all) {
   const r = b.getBoundingClientRect();
   if (r.top < top - 1 || r.bottom > end + 1) faults.push(`${name(b)} lies at ${r.top} to ${r.bottom} of ${top} to ${end}`);
   if (r.height < 43.5 || r.width < 43.5) faults.push(`${name(b)} is ${r.width} by ${r.height}`);
-  const hit = document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2);
-  if (hit && !b.contains(hit)) faults.push(`${name(b)} is covered by ${hit.outerHTML.slice(0, 80)}`);
+  const spots = [0.5, 3 / r.height, 1 - 3 / r.height].map((y) => document.elementFromPoint(r.left + r.width / 2, r.top + y * r.height));
+  const hit = spots.find((h) => h && !b.contains(h));
+  if (hit) faults.push(`${name(b)} is covered by ${hit.outerHTML.slice(0, 80)}`);
   for (const s of [b, ...b.querySelectorAll('span')]) {
     if (s.textContent.trim() && parseFloat(getComputedStyle(s).fontSize) < 12) faults.push(`${name(b)} in ${getComputedStyle(s).fontSize}`);
   }
 }
 for (const says of b_says) {
   const s = document.querySelector(`[data-test=\"pad-${says}\"] .says`);
+  if (s.checkVisibility() && says.length < 8 && !says.includes(' ') && s.getClientRects().length && s.offsetHeight > 1.6 * parseFloat(getComputedStyle(s).fontSize) * 1.15) faults.push(`${says} is broken over lines`);
   if (s.checkVisibility() && s.scrollWidth > s.clientWidth + 1) faults.push(`${says} is cut`);
 }
 if (document.documentElement.scrollWidth > document.documentElement.clientWidth) faults.push('scrolls sideways');
