@@ -94,7 +94,7 @@ export interface paths {
             };
         };
         put?: never;
-        /** Add events. Each is answered for itself, in order; one bad event stops no other. An event of a household that the notebook does not hold is refused. */
+        /** Add events. Each is answered for itself, in order; one bad event stops no other. An event of a home that the notebook does not hold is refused. */
         post: {
             parameters: {
                 query?: never;
@@ -317,7 +317,7 @@ export interface paths {
                     home?: string;
                     /** @description Import the sound rows and leave the others. Only for commit. */
                     skip_bad_rows?: boolean;
-                    /** @description Take in events of a household that this notebook does not hold; it then holds several, for good. Only for commit. */
+                    /** @description Take in events of a home that this notebook does not hold, or begin an empty one with several; it then holds several, for good. Only for commit. */
                     take_in_other_home?: boolean;
                 };
                 header?: never;
@@ -395,7 +395,7 @@ export interface paths {
                     home?: string;
                     /** @description Import the sound rows and leave the others. Only for commit. */
                     skip_bad_rows?: boolean;
-                    /** @description Take in events of a household that this notebook does not hold; it then holds several, for good. Only for commit. */
+                    /** @description Take in events of a home that this notebook does not hold, or begin an empty one with several; it then holds several, for good. Only for commit. */
                     take_in_other_home?: boolean;
                 };
                 header?: never;

@@ -5,6 +5,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";
 import { PARTNER_DAYS } from "../../src/client/draw.js";
+import { MAY } from "../../src/client/recent.js";
 import { CALLS, OPEN_MS } from "../../src/client/round.js";
 import { SESSION_MS, ration, sitting, standing, strongSeen } from "../../src/client/sitting.js";
 import { standing as swapsStand } from "../../src/client/swaps.js";
@@ -26,6 +27,10 @@ test("lengths and numbers", () => {
 
 test("words for answers, what came then, ends and signs", () => {
   assert.deepEqual({ answer: ANSWER, then: THEN, end: END, level: LEVEL }, shared.words);
+});
+
+test("what may be done with an event of each kind", () => {
+  assert.deepEqual(MAY, shared.kinds);
 });
 
 test("what stands after corrections and withdrawals", () => {

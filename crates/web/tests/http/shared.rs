@@ -8,6 +8,7 @@ use sayso_advisor::welfare::rest_today;
 use sayso_methods::ration::{Feed as Given, left_today};
 use sayso_model::*;
 use sayso_web::pages::board::drawn;
+use sayso_web::pages::log::word_can_be_put_right;
 use sayso_web::pages::swaps::running::running;
 use sayso_web::{api::openapi, wording};
 use serde_json::{Value, json};
@@ -74,6 +75,7 @@ fn the_rules_the_client_shares_are_current() {
             "partner_days": draw::PARTNER_DAYS,
         },
         "words": words(),
+        "kinds": kinds(),
         "standing": standing(),
         "sessions": sessions(),
         "rest": rest(),
@@ -90,6 +92,24 @@ fn words() -> Value {
     let end: BTreeMap<_, _> = EndReason::ALL.iter().map(|e| (e.name(), wording::end(*e))).collect();
     let level: BTreeMap<_, _> = SignLevel::ALL.iter().map(|l| (l.name(), wording::level(*l))).collect();
     json!({ "answer": answer, "then": then, "end": end, "level": level })
+}
+
+/// What may be done with an event once it is noted, by kind.
+fn kinds() -> Value {
+    let may = |body: &Body| match (body.about().as_recorded, word_can_be_put_right(body)) {
+        (true, false) => "stands",
+        (false, false) => "back",
+        (false, true) => "word",
+        (true, true) => panic!("{}: its word can be put right, and counts as first recorded", body.kind().name()),
+    };
+    let undrawn = |body: &Body| match body {
+        // One that was drawn counts as first recorded; the pad's table is about kinds.
+        Body::Invitation(i) => Invitation { call: None, ..i.clone() }.into(),
+        other => other.clone(),
+    };
+    let samples = sayso_sim::samples();
+    let all: BTreeMap<_, _> = samples.iter().map(|e| (e.body.kind().name(), may(&undrawn(&e.body)))).collect();
+    json!(all)
 }
 
 const HOME: HomeId = HomeId(Uuid::from_u128(1));

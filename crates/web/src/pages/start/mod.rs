@@ -1,4 +1,4 @@
-//! The first page of a new notebook: names the household, one person and one animal.
+//! The first page of a new notebook: names the home, one person and one animal.
 
 mod view;
 
