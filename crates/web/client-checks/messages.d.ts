@@ -110,7 +110,6 @@ export interface Messages {
   "client-board-own-way": {};
   "client-board-partly": {};
   "client-board-pressed-again": {};
-  "client-board-pressed-ago": { by: string | number; name: string | number; s: string | number };
   "client-board-put-away": {};
   "client-board-ration-unknown": { why: string | number };
   "client-board-refused": {};

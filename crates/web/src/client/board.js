@@ -94,10 +94,13 @@ function drawPad(b, view, now) {
   b.classList.toggle("done", aim !== undefined && here >= aim);
   b.classList.toggle("unready", word.stage === "prepare");
   text(b.querySelector(".does"), reward?.never ? say("client-board-never-given") : (state.does ?? ""));
+  const today = view.shownToday[word.id] ?? 0;
   const counts =
-    aim === undefined
-      ? say("client-board-today-count", { n: view.shownToday[word.id] ?? 0 })
-      : say("client-board-of-aim", { here, aim });
+    aim !== undefined
+      ? say("client-board-of-aim", { here, aim })
+      : today > 0
+        ? say("client-board-today-count", { n: today })
+        : "";
   text(b.querySelector(".count"), state.count ?? counts);
   const food =
     reward && !reward.never

@@ -21,11 +21,7 @@ export function padState(pad, word) {
   const press = pad.view.pending[word];
   if (!press) return { does: say("client-board-i-press") };
   const seconds = number((Date.now() - Date.parse(press.happened_at)) / 1000, 1);
-  return {
-    name: "give",
-    does: say("client-board-given"),
-    count: say("client-board-pressed-ago", { by: press.body.by, name: pad.now.name, s: seconds }),
-  };
+  return { name: "give", does: say("client-board-given"), count: say("client-board-seconds", { s: seconds }) };
 }
 
 /**

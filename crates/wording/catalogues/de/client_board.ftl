@@ -50,10 +50,6 @@ client-board-care = Vorsicht: { $food }
 client-board-i-press = Ich drücke
 client-board-given = Gegeben
 client-board-not-now = Nicht jetzt
-client-board-pressed-ago = { $by ->
-        [animal] { $name }: vor { $s } s
-       *[person] vor { $s } s gedrückt
-    }
 client-board-no-session = Es läuft keine Sitzung.
 client-board-start-with = Mit dem Zeigen beginnen: ich drücke jetzt
 client-board-animal-pressed = { $name } hat gedrückt

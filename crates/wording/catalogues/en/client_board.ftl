@@ -51,10 +51,6 @@ client-board-care = Care: { $food }
 client-board-i-press = I press
 client-board-given = Given
 client-board-not-now = Not now
-client-board-pressed-ago = { $by ->
-        [animal] { $name }: { $s } s ago
-       *[person] pressed { $s } s ago
-    }
 client-board-no-session = No session is running.
 client-board-start-with = Start showing: I press it now
 client-board-animal-pressed = { $name } pressed it

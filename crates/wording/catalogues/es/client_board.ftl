@@ -51,10 +51,6 @@ client-board-care = Cuidado: { $food }
 client-board-i-press = Pulso yo
 client-board-given = Dado
 client-board-not-now = Ahora no
-client-board-pressed-ago = { $by ->
-        [animal] { $name }: hace { $s } s
-       *[person] hace { $s } s
-    }
 client-board-no-session = No hay ninguna sesión en marcha.
 client-board-start-with = Empezar a mostrar: lo pulso ahora
 client-board-animal-pressed = { $name } lo pulsó

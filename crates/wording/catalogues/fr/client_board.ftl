@@ -50,10 +50,6 @@ client-board-care = Attention : { $food }
 client-board-i-press = J’appuie
 client-board-given = Donné
 client-board-not-now = Pas maintenant
-client-board-pressed-ago = { $by ->
-        [animal] { $name } : il y a { $s } s
-       *[person] il y a { $s } s
-    }
 client-board-no-session = Aucune séance en cours.
 client-board-start-with = Commencer à montrer : j’appuie maintenant
 client-board-animal-pressed = { $name } a appuyé

@@ -51,10 +51,6 @@ client-board-care = Cuidado: { $food }
 client-board-i-press = Eu aperto
 client-board-given = Dado
 client-board-not-now = Agora não
-client-board-pressed-ago = { $by ->
-        [animal] { $name }: há { $s } s
-       *[person] há { $s } s
-    }
 client-board-no-session = Não há sessão em curso.
 client-board-start-with = Começar a mostrar: aperto agora
 client-board-animal-pressed = { $name } apertou
