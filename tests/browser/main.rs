@@ -4,7 +4,9 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 mod accessibility;
+mod board;
 mod drawn;
+mod hand;
 mod harness;
 mod heard;
 mod invitation;

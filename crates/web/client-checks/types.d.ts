@@ -1344,6 +1344,8 @@ export interface components {
             open?: components["schemas"]["SessionId"] | null;
             /** @description Who holds the device. */
             person?: components["schemas"]["PersonId"] | null;
+            /** @description What the next session is planned to show, as Today says it. */
+            plan: components["schemas"]["PlannedNow"][];
             /** @description Energy for rewards of the day and what is left of it. */
             ration: components["schemas"]["RationNow"];
             /** @description Whether sessions should rest today after strong signs. */
@@ -1406,6 +1408,16 @@ export interface components {
              */
             row: number;
             /** @description The word. */
+            word: components["schemas"]["WordId"];
+        };
+        /** @description A word of the next session's plan. */
+        PlannedNow: {
+            /**
+             * Format: uint
+             * @description Showings to aim for in that session.
+             */
+            showings: number;
+            /** @description Which. */
             word: components["schemas"]["WordId"];
         };
         /** @description Who pressed. */
@@ -1512,6 +1524,11 @@ export interface components {
             kcal?: number | null;
             /** @description Its kind. */
             kind: components["schemas"]["RewardKind"];
+            /**
+             * Format: uint16
+             * @description How often it is given in a day at most, if its card says so.
+             */
+            most_per_day?: number | null;
             /** @description Its name. */
             name: string;
             /** @description Why it must not be given, if so. */

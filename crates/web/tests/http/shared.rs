@@ -3,7 +3,7 @@
 
 use sayso_advisor::Case;
 use sayso_advisor::observe::showings;
-use sayso_advisor::ration::ration;
+use sayso_advisor::ration::{RewardLeft, ration};
 use sayso_advisor::welfare::rest_today;
 use sayso_methods::ration::{Feed as Given, left_today};
 use sayso_model::*;
@@ -336,8 +336,10 @@ fn day() -> Value {
     }
     let stands: Vec<EventId> = events.iter().filter_map(|e| story.ledger().standing(e.id)).map(|e| e.id).collect();
     let today = ration(&story, story.animals()[&animal], end.plus_seconds(-1.0));
-    let pieces: Vec<Value> =
-        today.rewards.iter().map(|r| json!({ "kcal": r.kcal_per_piece, "pieces": r.pieces })).collect();
+    let cards = story.rewards();
+    let most = |id| cards.get(&id).and_then(|r| r.most_per_day);
+    let piece = |r: &RewardLeft| json!({ "id": r.reward, "kcal": r.kcal_per_piece, "most_per_day": most(r.reward), "pieces": r.pieces });
+    let pieces: Vec<Value> = today.rewards.iter().map(piece).collect();
     json!({
         "events": events, "now": end, "stands": stands, "shown": shown, "budget_kcal": today.budget_kcal,
         "given_kcal": today.given_kcal, "left_kcal": today.left_kcal, "pieces": pieces,

@@ -58,9 +58,11 @@ pub fn router() -> Router<AppState> {
         .route("/l/{animal}/heard/{event}/sound", get(sound))
 }
 
-/// Heard presses of this animal, or of none, that nobody has judged or tapped; newest first.
+/// Heard presses of this animal, or of none where the word is taught to this one, that nobody has judged or tapped; newest first.
 fn waiting(page: &AnimalPage) -> Vec<Heard> {
-    let ours = |h: &Heard| h.waits && h.animal.is_none_or(|animal| animal == page.id);
+    let words = page.story.words();
+    let taught = |h: &Heard| words.get(&h.word).is_none_or(|w| w.is_for(page.id));
+    let ours = |h: &Heard| h.waits && h.animal.map_or_else(|| taught(h), |animal| animal == page.id);
     let mut all: Vec<Heard> = page.state.kept.sums(page.home).heard(&page.story);
     all.retain(ours);
     all.sort_by_key(|h| std::cmp::Reverse((h.at, h.id)));

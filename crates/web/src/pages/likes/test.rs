@@ -130,12 +130,13 @@ fn left(today: &Ration, shown: &[&RewardCard]) -> Markup {
 }
 
 fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCard]) -> Markup {
+    let name = page.card.name.as_str();
     let place = |i: usize| match (shown.len(), i) {
         (1, _) => "in front of it".to_owned(),
-        (2, 0) => "its left".to_owned(),
-        (2, _) => "its right".to_owned(),
-        (_, 0) => "1, its far left".to_owned(),
-        (n, i) if i + 1 == n => format!("{n}, its far right"),
+        (2, 0) => format!("{name}\u{2019}s left"),
+        (2, _) => format!("{name}\u{2019}s right"),
+        (_, 0) => format!("1, {name}\u{2019}s far left"),
+        (n, i) if i + 1 == n => format!("{n}, {name}\u{2019}s far right"),
         (_, i) => format!("{}", i + 1),
     };
     let two = if shown.len() == 2 { "offer two" } else { "offer" };
@@ -156,6 +157,7 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
                 button name="answer" value="away" { "Walked away" }
             }
         }
+        @if shown.len() > 1 { p.quiet { (crate::pages::checks::whose_left(name)) } }
         p.quiet { "Stand behind the middle, hold both alike, look at neither. Let it have what it took; take the others away. "
             @if shown.len() > 1 { "If it takes two at once, note nothing and offer them again. " } "No choice within about half a minute is \u{201c}none\u{201d}." }
     }
@@ -174,7 +176,7 @@ fn free(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCard
     html! {
         form method="post" action={ (address(page, test.assessment)) "/trial" } data-stopwatch {
             input type="hidden" name="number" value=(number);
-            h2 { "Put all of these out, in this order from its left" }
+            h2 { "Put all of these out, in this order from " (page.card.name.as_str()) "\u{2019}s left" }
             ol { @for r in shown { li { strong { (r.name.as_str()) } } } }
             p.quiet { "Let it move freely; five minutes are usual. Time what it is busy with, one thing at a time." }
             // Only with the stopwatch running in the browser; the fields below do without it.

@@ -61,7 +61,7 @@ fn next(page: &AnimalPage, report: &LikesReport) -> Markup {
         {
             section.card {
                 h2 { "What to offer next" }
-                p { strong { (left) } " on its left, " strong { (right) } " on its right. " (say!(&page.locale, advice::next_pair)) }
+                p { strong { (left) } " on " (page.card.name.as_str()) "\u{2019}s left, " strong { (right) } " on the right. " (say!(&page.locale, advice::next_pair)) }
                 form method="post" action=(format!("/l/{}/likes/pair", page.id)) {
                     input type="hidden" name="left" value=(next.left);
                     input type="hidden" name="right" value=(next.right);

@@ -34,7 +34,7 @@ pub fn lists(typed: &Typed, rows: u8, columns: u8, words: &[&WordCard]) -> Marku
     html! {
         p { strong { "Which word where" } ", as one stands before it" }
         div.scroll tabindex="0" role="region" aria-label="Places" {
-            table.board {
+            table.board.edited #board {
                 tbody { @for row in 0..rows { tr { @for column in 0..columns {
                     @let name = field(row, column);
                     @let chosen = typed.text(&name);
