@@ -78,10 +78,10 @@ fn place(page: &AnimalPage, act: &Act) -> Option<(String, String)> {
         Act::TestLikes | Act::RetestLikes => (at("likes"), say!(l, today::do_likes)),
         Act::ChooseFirstWords => (at("words"), say!(l, today::do_words)),
         Act::SetAllowance => (format!("/people/animal/{id}"), say!(l, today::do_allowance)),
-        Act::FillCard { word, .. } => (at(&format!("words/{}", word.word)), say!(l, today::do_card)),
+        Act::FillCard { word, .. } => (at(&format!("words/card/{}", word.word)), say!(l, today::do_card)),
         Act::CheckBatteries { .. } | Act::CheckSilent { .. } => (at("heard"), say!(l, today::do_heard)),
         Act::Mend { word, cause } => match cause {
-            Cause::HardToMakeOut | Cause::SoundsAlike => (at(&format!("words/{}", word.word)), say!(l, today::do_card)),
+            Cause::HardToMakeOut | Cause::SoundsAlike => (at(&format!("words/card/{}", word.word)), say!(l, today::do_card)),
             Cause::NotWanted => (at("likes"), say!(l, today::do_likes)),
             Cause::PeopleDiffer => ("/sheets/rules".to_owned(), say!(l, today::do_rules)),
             Cause::TimeOrPlace => (at("days"), say!(l, today::do_days)),
@@ -95,7 +95,7 @@ fn place(page: &AnimalPage, act: &Act) -> Option<(String, String)> {
         | Act::BeginInviting { .. }
         | Act::Answer { .. }
         | Act::LeaveToAnimal { .. } => (at("board"), say!(l, today::do_board)),
-        Act::StepBack { word, .. } => (at(&format!("words/{}", word.word)), say!(l, today::do_stage)),
+        Act::StepBack { word, .. } => (at(&format!("words/card/{}", word.word)), say!(l, today::do_stage)),
         Act::PlanCheck { .. } | Act::GoOnWithCheck { .. } => (at("checks"), say!(l, today::do_checks)),
         _ => return None,
     })
