@@ -72,7 +72,9 @@ pub struct Choice {
 pub enum Why {
     /// It is food, and no allowance is set: it cannot be dosed.
     NoAllowance,
-    /// What the choice of words says.
+    /// It sounds too much like this word of its best set.
+    SoundsLike(String),
+    /// What else the choice of words says.
     Choice(Reason),
 }
 
@@ -215,7 +217,13 @@ impl<'a> Known<'a> {
             .map(|(l, r)| NotChosen {
                 reward: r.reward,
                 says: l.says.clone(),
-                why: if self.undosed.contains(&r.reward) { Why::NoAllowance } else { Why::Choice(l.reason.clone()) },
+                why: match &l.reason {
+                    _ if self.undosed.contains(&r.reward) => Why::NoAllowance,
+                    Reason::SoundsLike { other, .. } => {
+                        Why::SoundsLike(self.candidates.get(*other).map_or_else(String::new, |c| c.says.clone()))
+                    }
+                    reason => Why::Choice(reason.clone()),
+                },
             })
             .collect()
     }

@@ -15,8 +15,9 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("advisor", &["model", "methods", "listen"]),
     ("notebook", &["model", "listen", "store"]),
     ("sim", &["model"]),
-    ("web", &["model", "methods", "listen", "store", "advisor", "notebook"]),
-    ("cli", &["model", "methods", "listen", "store", "advisor", "notebook", "sim", "web"]),
+    ("wording", &["model", "methods", "listen", "advisor"]),
+    ("web", &["model", "methods", "listen", "store", "advisor", "notebook", "wording"]),
+    ("cli", &["model", "methods", "listen", "store", "advisor", "notebook", "sim", "wording", "web"]),
     ("lab", &["model", "methods", "listen", "store", "advisor", "notebook", "sim"]),
 ];
 

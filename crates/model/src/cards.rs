@@ -3,6 +3,7 @@
 mod content;
 
 use crate::id::*;
+use crate::reading::{Clock, Language, WeightUnit};
 use crate::species::{LifeStage, Species};
 use crate::stage::Stage;
 use crate::text::{Label, Note};
@@ -53,9 +54,26 @@ pub struct PersonCard {
     pub name: Label,
     /// What they are to the household.
     pub role: Role,
+    /// The language they read; the browser's where left out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub language: Option<Language>,
+    /// How they read the time of day; as usual in their language where left out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub clock: Option<Clock>,
+    /// The unit they weigh in; kilograms where left out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub weight_unit: Option<WeightUnit>,
     /// False once they no longer take part.
     #[serde(default = "yes")]
     pub active: bool,
+}
+
+impl PersonCard {
+    /// An active person who reads as usual in their browser.
+    #[must_use]
+    pub const fn new(person: PersonId, name: Label, role: Role) -> Self {
+        Self { person, name, role, language: None, clock: None, weight_unit: None, active: true }
+    }
 }
 
 /// An animal that learns.

@@ -105,6 +105,13 @@ impl Moment {
     pub fn hour(self, zone: &Zone) -> u8 {
         u8::try_from(self.local(zone).hour()).unwrap_or(0)
     }
+
+    /// Local hour, minute and second.
+    #[must_use]
+    pub fn clock(self, zone: &Zone) -> [u8; 3] {
+        let local = self.local(zone);
+        [local.hour(), local.minute(), local.second()].map(|part| u8::try_from(part).unwrap_or(0))
+    }
 }
 
 impl FromStr for Moment {
@@ -284,6 +291,16 @@ bytes!(Day as (i16, i8, i8), |d: &Day| (d.0.year(), d.0.month(), d.0.day()), |(y
 pub struct Day(Date);
 
 impl Day {
+    /// 1 January 1970.
+    pub const EPOCH: Self = Self(Date::constant(1970, 1, 1));
+
+    /// Year, month from 1, day of the month from 1.
+    #[must_use]
+    pub fn parts(self) -> (i16, u8, u8) {
+        let part = |of: i8| u8::try_from(of).unwrap_or(1);
+        (self.0.year(), part(self.0.month()), part(self.0.day()))
+    }
+
     /// The first moment of the day in `zone`.
     #[must_use]
     pub fn start(self, zone: &Zone) -> Moment {

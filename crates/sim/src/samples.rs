@@ -82,9 +82,13 @@ impl Names {
         let of = press.unwrap_or(EventId(self.session.0));
         let (trial, s) = (self.design, Seconds::clamped);
         match kind {
-            Kind::PersonCard => {
-                PersonCard { person: self.person, name: label("Ilda"), role: Role::Home, active: true }.into()
+            Kind::PersonCard => PersonCard {
+                language: Some(Language::Pt),
+                clock: Some(Clock::Hours24),
+                weight_unit: Some(WeightUnit::Kg),
+                ..PersonCard::new(self.person, label("Ilda"), Role::Home)
             }
+            .into(),
             Kind::AnimalCard => AnimalCard {
                 animal: self.animal,
                 name: label("Tarn"),

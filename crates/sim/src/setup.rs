@@ -17,7 +17,7 @@ impl World<'_> {
         };
         card(self, HomeCard { name: cfg.name.clone(), zone: cfg.zone.clone() }.into());
         for (t, id) in cfg.people.iter().zip(self.ids.people.clone()) {
-            card(self, PersonCard { person: id, name: t.name.clone(), role: t.role, active: true }.into());
+            card(self, PersonCard::new(id, t.name.clone(), t.role).into());
         }
         for animal in 0..cfg.animals.len() {
             let body = self.animal_card(animal, 0);

@@ -597,14 +597,20 @@ export interface components {
              * @default true
              */
             active?: boolean;
+            /** @description How they read the time of day; as usual in their language where left out. */
+            clock?: components["schemas"]["Clock"] | null;
             /** @constant */
             kind: "person_card";
+            /** @description The language they read; the browser's where left out. */
+            language?: components["schemas"]["Language"] | null;
             /** @description The name used at home. */
             name: components["schemas"]["Label"];
             /** @description Who. */
             person: components["schemas"]["PersonId"];
             /** @description What they are to the household. */
             role: components["schemas"]["Role"];
+            /** @description The unit they weigh in; kilograms where left out. */
+            weight_unit?: components["schemas"]["WeightUnit"] | null;
         } | {
             /**
              * @description False once the animal no longer takes part.
@@ -1170,6 +1176,8 @@ export interface components {
          * @description A recording.
          */
         ClipId: string;
+        /** @description How the time of day is written. */
+        Clock: "hours24" | "hours12";
         /**
          * Format: date
          * @description A calendar day of the household. On the wire: ISO 8601 (2026-03-01).
@@ -1269,6 +1277,8 @@ export interface components {
         Kilograms: number;
         /** @description A name or label: one line, at most 60 characters. */
         Label: string;
+        /** @description A language that the catalogues know. */
+        Language: "en" | "es" | "de" | "fr" | "pt";
         /** @description What the energy factor depends on besides weight. Which ones apply depends on the species. */
         LifeStage: "neutered_adult" | "intact_adult" | "obese_prone" | "weight_loss" | "puppy" | "kitten" | "puppy_under_4_months" | "puppy_over_4_months";
         /** @description What the animal did in a trial of a likes test. */
@@ -1592,6 +1602,8 @@ export interface components {
         };
         /** @description What the animal did after the answer. */
         Then: "took" | "ignored" | "left" | "pressed_again";
+        /** @description The unit in which an animal's weight is written and typed. */
+        WeightUnit: "kg" | "lb";
         /** @description When a sign was seen. */
         When: "before" | "during" | "after";
         /**

@@ -1,9 +1,10 @@
 //! The frame around every page.
 
-use crate::assets::asset;
+use crate::assets::{asset, text};
 use crate::page::Page;
 use maud::{DOCTYPE, Markup, html};
-use sayso_model::AnimalId;
+use sayso_model::{AnimalId, Clock};
+use sayso_wording::Locale;
 
 /// The pages of the navigation.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -101,6 +102,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
         }
     };
     document(
+        &page.locale,
         title,
         modules,
         html! {
@@ -132,14 +134,15 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
 
 /// A page without household: set-up, pairing, errors.
 #[must_use]
-pub fn bare(title: &str, body: Markup) -> Markup {
-    bare_with(title, &[], body)
+pub fn bare(locale: &Locale, title: &str, body: Markup) -> Markup {
+    bare_with(locale, title, &[], body)
 }
 
 /// The same with ES modules.
 #[must_use]
-pub fn bare_with(title: &str, modules: &[&str], body: Markup) -> Markup {
+pub fn bare_with(locale: &Locale, title: &str, modules: &[&str], body: Markup) -> Markup {
     document(
+        locale,
         title,
         modules,
         html! {
@@ -149,10 +152,14 @@ pub fn bare_with(title: &str, modules: &[&str], body: Markup) -> Markup {
     )
 }
 
-fn document(title: &str, modules: &[&str], body: Markup) -> Markup {
+fn document(locale: &Locale, title: &str, modules: &[&str], body: Markup) -> Markup {
+    let clock = match locale.clock {
+        Clock::Hours24 => "h23",
+        Clock::Hours12 => "h12",
+    };
     html! {
         (DOCTYPE)
-        html lang="en" {
+        html lang=(locale.tag()) dir=(locale.direction().name()) data-clock=(clock) {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover";
@@ -163,6 +170,8 @@ fn document(title: &str, modules: &[&str], body: Markup) -> Markup {
                 link rel="stylesheet" href=(asset("assets/board.css"));
                 link rel="stylesheet" href=(asset("assets/pages.css"));
                 link rel="icon" href=(asset("assets/icon.svg")) type="image/svg+xml";
+                // Before the modules that say them.
+                @if !modules.is_empty() { script type="module" src=(asset(text(locale))) {} }
                 @for module in modules { script type="module" src=(asset(module)) {} }
             }
             body { (body) }

@@ -21,6 +21,8 @@ pub mod layout;
 pub mod listening;
 pub mod page;
 pub mod pages;
+pub mod reading;
+pub mod rich;
 pub mod secure;
 pub mod serve;
 pub mod state;

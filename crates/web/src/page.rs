@@ -2,6 +2,7 @@
 
 use crate::error::Error;
 use crate::home_label::labels;
+use crate::reading::locale;
 use crate::state::AppState;
 use axum::extract::{FromRequestParts, RawPathParams};
 use axum::http::HeaderMap;
@@ -10,6 +11,7 @@ use axum::http::request::Parts;
 use sayso_advisor::Case;
 use sayso_model::{AnimalCard, AnimalId, Body, Event, HomeId, Moment, PersonCard, PersonId, Story, Zone};
 use sayso_notebook::{Pen, keep};
+use sayso_wording::Locale;
 use std::collections::BTreeMap;
 use std::ops::Deref;
 use std::sync::Arc;
@@ -41,6 +43,8 @@ pub struct Page {
     pub zone: Zone,
     /// Who holds this device, once they have said so.
     pub person: Option<PersonId>,
+    /// How they read.
+    pub locale: Locale,
     /// The animal in the address, if it names one.
     pub animal: Option<AnimalId>,
     /// The path of the address.
@@ -127,6 +131,7 @@ impl FromRequestParts<AppState> for Page {
                     .ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?,
             ),
         };
+        let locale = locale(&parts.headers, person.and_then(|id| story.people().get(&id).copied()));
         let home_label = label_among(state, &homes, home).await;
         let path = parts.uri.path().to_owned();
         Ok(Self {
@@ -139,6 +144,7 @@ impl FromRequestParts<AppState> for Page {
             now: state.now(),
             story,
             person,
+            locale,
             animal,
             path,
         })

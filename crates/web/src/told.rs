@@ -8,6 +8,7 @@ use axum::http::{StatusCode, header};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 use maud::html;
+use sayso_wording::Locale;
 
 /// The answer for addresses nothing is at.
 pub async fn no_such_page() -> Error {
@@ -17,6 +18,7 @@ pub async fn no_such_page() -> Error {
 /// Middleware: tells errors as JSON under `/api`, as a page elsewhere. Also puts words to answers the framework
 /// itself gives without any, such as 405 and 413.
 pub async fn in_words(request: Request, next: Next) -> Response {
+    let locale = crate::reading::locale(request.headers(), None);
     let json = request.uri().path().starts_with("/api");
     let asked = format!("{} {}", request.method(), request.uri().path());
     let mut response = next.run(request).await;
@@ -50,7 +52,7 @@ pub async fn in_words(request: Request, next: Next) -> Response {
     } else if status == StatusCode::CONFLICT {
         return axum::response::Redirect::to("/start").into_response();
     } else {
-        (status, page(status, &told)).into_response()
+        (status, page(&locale, status, &told)).into_response()
     };
     for name in [header::RETRY_AFTER, header::ALLOW] {
         if let Some(value) = response.headers().get(&name) {
@@ -60,7 +62,7 @@ pub async fn in_words(request: Request, next: Next) -> Response {
     answer
 }
 
-fn page(status: StatusCode, told: &Told) -> maud::Markup {
+fn page(locale: &Locale, status: StatusCode, told: &Told) -> maud::Markup {
     let title = match status {
         StatusCode::NOT_FOUND => "Not here",
         StatusCode::UNPROCESSABLE_ENTITY => "Please check what you entered",
@@ -71,6 +73,7 @@ fn page(status: StatusCode, told: &Told) -> maud::Markup {
         _ => "That did not work",
     };
     bare(
+        locale,
         title,
         html! {
             @if told.problems.is_empty() { p { (told.error) } }

@@ -14,7 +14,7 @@ const PRESSES: usize = 400;
 const EVERY_MS: u64 = 25;
 const READERS: usize = 4;
 /// Pages of an animal.
-const PAGES: [&str; 10] =
+const PAGES: [&str; 11] =
     ["today", "board", "board as JSON", "log", "words", "evidence", "days", "patterns", "likes", "checks", "designs"];
 
 /// What was measured at each age.

@@ -2,6 +2,7 @@
 
 use crate::error::Error;
 use crate::page::cookie;
+use crate::reading::locale;
 use crate::secure::{Peer, doorstep};
 use crate::state::AppState;
 use axum::extract::{ConnectInfo, Request, State};
@@ -34,7 +35,7 @@ pub async fn guard(State(state): State<AppState>, request: Request, next: Next) 
                 "Nothing is taken or told over plain HTTP here. Open https://{host}/."
             )));
         }
-        return Ok(doorstep(authority, host, path));
+        return Ok(doorstep(authority, &locale(request.headers(), None), host, path));
     }
     // A web socket starts as a GET that browsers send across sites with cookies.
     let writes = !request.method().is_safe() || request.headers().contains_key(UPGRADE);

@@ -7,6 +7,7 @@ use crate::error::Error;
 use crate::form::Form;
 use crate::layout::{bare, bare_with};
 use crate::page::cookie;
+use crate::reading::Reads;
 use crate::secure::Peer;
 use crate::state::AppState;
 use axum::Router;
@@ -16,6 +17,7 @@ use axum::http::{Extensions, HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::{Markup, html};
+use sayso_wording::Locale;
 use serde::Deserialize;
 use std::net::{IpAddr, Ipv4Addr};
 
@@ -24,13 +26,18 @@ pub fn router() -> Router<AppState> {
     Router::new().route("/pair", get(show).post(pair)).route("/pair/forget", post(forget))
 }
 
-async fn show(State(state): State<AppState>, extensions: Extensions, headers: HeaderMap) -> Result<Markup, Error> {
+async fn show(
+    State(state): State<AppState>,
+    extensions: Extensions,
+    headers: HeaderMap,
+    Reads(locale): Reads,
+) -> Result<Markup, Error> {
     if state.access.lan() && !state.access.admits(cookie(&headers, PAIRED_COOKIE), state.now()) {
         state.access.offer_code(state.now()).map_err(Error::internal)?;
         let safe = extensions.get::<ConnectInfo<Peer>>().is_some_and(|c| c.0.safe);
-        return Ok(ask(None, safe));
+        return Ok(ask(&locale, None, safe));
     }
-    Ok(settled(&state))
+    Ok(settled(&locale, &state))
 }
 
 #[derive(Deserialize)]
@@ -45,12 +52,13 @@ async fn pair(
     State(state): State<AppState>,
     extensions: Extensions,
     headers: HeaderMap,
+    Reads(locale): Reads,
     Form(typed): Form<Typed>,
 ) -> Result<Response, Error> {
     let peer = extensions.get::<ConnectInfo<Peer>>().map(|c| c.0);
     let from = peer.map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |p| p.ip());
     let safe = peer.is_some_and(|p| p.safe);
-    let again = |what| (StatusCode::UNPROCESSABLE_ENTITY, ask(Some(what), safe)).into_response();
+    let again = |what| (StatusCode::UNPROCESSABLE_ENTITY, ask(&locale, Some(what), safe)).into_response();
     let name = match typed.name.trim() {
         "" => kind_of(&headers),
         name => name,
@@ -88,8 +96,9 @@ fn kind_of(headers: &HeaderMap) -> &'static str {
     kinds.iter().find(|(part, _)| says.contains(part)).map_or("A device", |(_, name)| name)
 }
 
-fn ask(wrong: Option<&str>, safe: bool) -> Markup {
+fn ask(locale: &Locale, wrong: Option<&str>, safe: bool) -> Markup {
     bare_with(
+        locale,
         "Pair this device",
         // What a device keeps of a notebook it may no longer read is cleared here.
         &["client/forgotten.js"],
@@ -111,8 +120,9 @@ fn ask(wrong: Option<&str>, safe: bool) -> Markup {
     )
 }
 
-fn settled(state: &AppState) -> Markup {
+fn settled(locale: &Locale, state: &AppState) -> Markup {
     bare(
+        locale,
         "Paired",
         html! {
             @if state.access.lan() {

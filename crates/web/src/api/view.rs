@@ -2,15 +2,17 @@
 
 use super::openapi::document;
 use crate::layout::bare;
+use crate::reading::Reads;
 use maud::{Markup, html};
 use serde_json::Value;
 
 /// A plain page of the paths.
-pub async fn show() -> Markup {
+pub async fn show(Reads(locale): Reads) -> Markup {
     let empty = serde_json::Map::new();
     let paths = document()["paths"].as_object().unwrap_or(&empty);
     let schemas = document()["components"]["schemas"].as_object().unwrap_or(&empty);
     bare(
+        &locale,
         "The notebook over HTTP",
         html! {
             p { (text(&document()["info"]["description"])) }

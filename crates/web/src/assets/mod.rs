@@ -7,8 +7,10 @@ use axum::extract::Path;
 use axum::http::header::{CACHE_CONTROL, CONTENT_TYPE};
 use axum::response::{IntoResponse, Response};
 use axum::routing::get;
+use sayso_model::Language;
+use sayso_wording::{Locale, client};
 use sha2::{Digest, Sha256};
-use std::sync::OnceLock;
+use std::sync::{LazyLock, OnceLock};
 
 const CSS: &str = "text/css; charset=utf-8";
 const JS: &str = "text/javascript; charset=utf-8";
@@ -31,6 +33,7 @@ static FILES: &[Asset] = &[
     ("client/stream.js", JS, include_str!("../client/stream.js")),
     ("client/board.js", JS, include_str!("../client/board.js")),
     ("client/catch.js", JS, include_str!("../client/catch.js")),
+    ("client/say.js", JS, include_str!("../client/say.js")),
     ("client/day.js", JS, include_str!("../client/day.js")),
     ("client/copy.js", JS, include_str!("../client/copy.js")),
     ("client/db.js", JS, include_str!("../client/db.js")),
@@ -53,12 +56,47 @@ static FILES: &[Asset] = &[
     ("client/zone.js", JS, include_str!("../client/zone.js")),
 ];
 
+/// What the scripts say, a file a language, made from the catalogues.
+static TEXTS: LazyLock<[(&str, String); 6]> = LazyLock::new(|| {
+    let text = |locale: Locale| format!("globalThis.saysoText = {};\n", client(&locale));
+    [
+        ("text/en.js", text(Locale::of(Language::En))),
+        ("text/es.js", text(Locale::of(Language::Es))),
+        ("text/de.js", text(Locale::of(Language::De))),
+        ("text/fr.js", text(Locale::of(Language::Fr))),
+        ("text/pt.js", text(Locale::of(Language::Pt))),
+        ("text/pseudo.js", text(Locale::PSEUDO)),
+    ]
+});
+
+/// The name of the file with what the scripts say.
+#[must_use]
+pub const fn text(locale: &Locale) -> &'static str {
+    if locale.pseudo {
+        return "text/pseudo.js";
+    }
+    match locale.language {
+        Language::En => "text/en.js",
+        Language::Es => "text/es.js",
+        Language::De => "text/de.js",
+        Language::Fr => "text/fr.js",
+        Language::Pt => "text/pt.js",
+    }
+}
+
+/// Content type and content of a file.
+fn find(name: &str) -> Option<(&'static str, &'static str)> {
+    let files = FILES.iter().map(|(n, kind, content)| (*n, *kind, *content));
+    files.chain(TEXTS.iter().map(|(n, content)| (*n, JS, content.as_str()))).find(|f| f.0 == name).map(|f| (f.1, f.2))
+}
+
 /// The hash in addresses, 16 hexadecimal digits.
 pub fn version() -> &'static str {
     static HASH: OnceLock<String> = OnceLock::new();
     HASH.get_or_init(|| {
         let mut hasher = Sha256::new();
-        for (name, _, content) in FILES {
+        let texts = TEXTS.iter().map(|(name, content)| (*name, content.as_str()));
+        for (name, content) in FILES.iter().map(|(name, _, content)| (*name, *content)).chain(texts) {
             hasher.update(name.as_bytes());
             hasher.update([0]);
             hasher.update(content.as_bytes());
@@ -71,13 +109,13 @@ pub fn version() -> &'static str {
 /// The address of an asset by its name in the list.
 #[must_use]
 pub fn asset(name: &str) -> String {
-    debug_assert!(FILES.iter().any(|(n, ..)| *n == name), "no asset {name}");
+    debug_assert!(find(name).is_some(), "no asset {name}");
     format!("/assets/{}/{name}", version())
 }
 
 /// Names of all assets.
 pub fn names() -> impl Iterator<Item = &'static str> {
-    FILES.iter().map(|(name, ..)| *name)
+    FILES.iter().map(|(name, ..)| *name).chain(TEXTS.iter().map(|(name, _)| *name))
 }
 
 /// The route of the assets.
@@ -92,9 +130,8 @@ async fn worker() -> Response {
 }
 
 async fn serve(Path((asked, name)): Path<(String, String)>) -> Result<Response, Error> {
-    let (_, kind, content) =
-        FILES.iter().find(|(n, ..)| *n == name).ok_or_else(|| Error::NotFound("There is no such file here.".into()))?;
+    let (kind, content) = find(&name).ok_or_else(|| Error::NotFound("There is no such file here.".into()))?;
     // An address from before an update gets today's file, but may not be kept under the old hash.
     let keep = if asked == version() { "public, max-age=31536000, immutable" } else { "no-store" };
-    Ok(([(CONTENT_TYPE, *kind), (CACHE_CONTROL, keep)], *content).into_response())
+    Ok(([(CONTENT_TYPE, kind), (CACHE_CONTROL, keep)], content).into_response())
 }

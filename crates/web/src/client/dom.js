@@ -1,5 +1,7 @@
 // Making and changing elements without markup in strings.
 
+import { say } from "./say.js";
+
 /** @import { Child } from "../../client-checks/client" */
 
 /**
@@ -73,7 +75,7 @@ export function openSheet(title, fill) {
     { class: "sheet", "aria-labelledby": "sheet-title", "data-test": "sheet", onclose: close },
     heading,
     el("div", { class: "stack" }, ...fill(close)),
-    button("Close", "sheet-close", close, { class: "wide" }),
+    button(say("client-close"), "sheet-close", close, { class: "wide" }),
   );
   sheet = mine;
   document.body.append(mine);

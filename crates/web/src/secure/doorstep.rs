@@ -5,13 +5,14 @@ use crate::layout::bare;
 use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
 use axum::response::{IntoResponse, Response};
 use maud::html;
+use sayso_wording::Locale;
 
 /// Where the certificate is fetched.
 const CERTIFICATE: &str = "/sayso-home.crt";
 
 /// The answer to a plain request for `path` at `host` (with its port).
 #[must_use]
-pub fn doorstep(authority: &Authority, host: &str, path: &str) -> Response {
+pub fn doorstep(authority: &Authority, locale: &Locale, host: &str, path: &str) -> Response {
     if path == CERTIFICATE {
         let headers = [
             (CONTENT_TYPE, "application/x-x509-ca-cert"),
@@ -20,6 +21,7 @@ pub fn doorstep(authority: &Authority, host: &str, path: &str) -> Response {
         return (headers, authority.certificate().to_vec()).into_response();
     }
     bare(
+        locale,
         "Come in safely",
         html! {
             p { "This notebook is served over HTTPS. Once on each phone, the phone has to learn whom to trust." }

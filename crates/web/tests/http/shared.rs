@@ -16,16 +16,46 @@ use uuid::Uuid;
 
 /// Compares a file with what it should hold, or writes it where that is asked for.
 fn current(file: &str, should: &Value) {
+    current_text(file, &(serde_json::to_string_pretty(should).unwrap() + "\n"));
+}
+
+fn current_text(file: &str, text: &str) {
     let path = format!("{}/{file}", env!("CARGO_MANIFEST_DIR"));
-    let text = serde_json::to_string_pretty(should).unwrap() + "\n";
     if std::env::var_os("SAYSO_WRITE_SHARED").is_some() {
-        std::fs::write(&path, &text).unwrap();
+        std::fs::write(&path, text).unwrap();
     }
     let is = std::fs::read_to_string(&path).unwrap_or_default();
     assert!(
         is == text,
         "{file} is not current; write it anew: SAYSO_WRITE_SHARED=1 cargo test -p sayso-web --test http shared"
     );
+}
+
+#[test]
+fn what_the_client_says_is_current() {
+    let english = sayso_wording::client(&sayso_wording::Locale::ENGLISH);
+    current("tests/fixtures/text.en.json", &english);
+    // The messages and their arguments, for the client's types.
+    let mut types =
+        String::from("// Written by tests/http/shared.rs from the catalogues.\n\nexport interface Messages {\n");
+    for (id, parts) in english.as_object().unwrap() {
+        let mut names = std::collections::BTreeSet::new();
+        arguments(parts, &mut names);
+        let fields: Vec<String> = names.iter().map(|n| format!("{n}: string | number")).collect();
+        types += &format!(
+            "  \"{id}\": {{{}}};\n",
+            if fields.is_empty() { String::new() } else { format!(" {} ", fields.join("; ")) }
+        );
+    }
+    current_text("client-checks/messages.d.ts", &(types + "}\n"));
+}
+
+/// The names of the arguments among the parts of a message.
+fn arguments(parts: &Value, names: &mut std::collections::BTreeSet<String>) {
+    for part in parts.as_array().into_iter().flatten() {
+        names.extend(part["v"].as_str().or(part["s"].as_str()).map(str::to_owned));
+        part["o"].as_object().into_iter().flatten().for_each(|(_, inner)| arguments(inner, names));
+    }
 }
 
 #[test]

@@ -11,6 +11,7 @@ use crate::error::Error;
 use crate::form::Form;
 use crate::layout::{Tab, bare, layout};
 use crate::page::Page;
+use crate::reading::locale;
 use crate::state::AppState;
 use axum::Router;
 use axum::extract::{DefaultBodyLimit, FromRequestParts, Path, Request};
@@ -20,6 +21,7 @@ use axum::routing::{get, post};
 use maud::Markup;
 use sayso_model::Zone;
 use sayso_store::{Look, Others};
+use sayso_wording::Locale;
 use serde::Deserialize;
 use upload::{MOST_UPLOAD, received};
 use uuid::Uuid;
@@ -41,6 +43,7 @@ pub fn router() -> Router<AppState> {
 /// Who asks: a page of a household, or, in an empty notebook, no page yet.
 struct Visitor {
     state: AppState,
+    locale: Locale,
     page: Option<Box<Page>>,
 }
 
@@ -53,7 +56,7 @@ impl FromRequestParts<AppState> for Visitor {
             Err(Error::NoHome) => None,
             Err(other) => return Err(other),
         };
-        Ok(Self { state: state.clone(), page })
+        Ok(Self { state: state.clone(), locale: locale(&parts.headers, None), page })
     }
 }
 
@@ -61,7 +64,7 @@ impl Visitor {
     fn framed(&self, title: &str, body: Markup) -> Markup {
         match &self.page {
             Some(page) => layout(page, Tab::People, title, body),
-            None => bare(title, body),
+            None => bare(&self.locale, title, body),
         }
     }
 

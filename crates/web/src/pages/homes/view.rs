@@ -8,6 +8,7 @@ use std::sync::Arc;
 pub fn view(page: &Page, all: &[(HomeId, Arc<Story>)]) -> Markup {
     let names = labels(all);
     bare(
+        &page.locale,
         "Which household?",
         html! {
             p { "This notebook holds " (all.len()) @if all.len() == 1 { " household." } @else { " households. Each has its own animals, words and figures; nothing is counted across them." } }

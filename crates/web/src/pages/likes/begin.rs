@@ -8,12 +8,15 @@ use crate::form::Form;
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
 use crate::typed::{Typed, again};
+use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_advisor::ration::forbidden;
 use sayso_advisor::welfare::rest_today;
 use sayso_methods::likes::schedule;
+use sayso_model::facts::given_at_board;
 use sayso_model::{AssessmentId, LikesFormat, LikesTest, RewardCard, RewardId};
+use sayso_wording::say;
 use serde::Deserialize;
 use uuid::Uuid;
 
@@ -27,8 +30,15 @@ fn allowed(page: &AnimalPage) -> Vec<&RewardCard> {
     page.story.rewards_of(page.id).into_iter().filter(|r| forbidden(page.card.species, r).is_none()).collect()
 }
 
-pub async fn ask(page: AnimalPage) -> Markup {
-    let mut typed = Typed::default().with("format", LikesFormat::Paired.name()).with("rounds", 1);
+#[derive(Deserialize)]
+pub struct Asked {
+    #[serde(default)]
+    format: String,
+}
+
+pub async fn ask(page: AnimalPage, Query(asked): Query<Asked>) -> Markup {
+    let format = LikesFormat::ALL.iter().find(|f| f.name() == asked.format).unwrap_or(&LikesFormat::Paired);
+    let mut typed = Typed::default().with("format", format.name()).with("rounds", 1);
     for reward in allowed(&page).iter().take(USUAL) {
         typed = typed.with("rewards", reward.reward);
     }
@@ -103,11 +113,20 @@ pub async fn pair(page: AnimalPage, Form(two): Form<Two>) -> Result<Redirect, Er
 }
 
 fn form(page: &AnimalPage, typed: &Typed) -> Markup {
-    let rewards = allowed(page);
+    let (rewards, l) = (allowed(page), &page.locale);
     let options: Vec<(String, Markup)> = rewards
         .iter()
         .map(|r| {
-            let text = html! { (r.name.as_str()) " " span.quiet { (r.kind.name()) } (for_animal(&page.card, r)) };
+            let text = html! {
+                (r.name.as_str()) " " span.quiet { (say!(l, ideas::kind, kind = r.kind.name())) }
+                @if !given_at_board(r) {
+                    span.hint { (match &r.stand_in {
+                        Some(stand_in) => say!(l, likes::shown_as, stand_in = stand_in),
+                        None => say!(l, likes::needs_stand_in),
+                    }) }
+                }
+                (for_animal(&page.card, r))
+            };
             (r.reward.to_string(), text)
         })
         .collect();
@@ -131,7 +150,7 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
                 p { a href=(Tab::Likes.href(Some(page.id))) { "Back to Likes" } }
             } @else if rewards.is_empty() {
                 p { "Nothing that " (page.card.name.as_str()) " may want is listed yet." }
-                p { a.button.primary href="/people/reward/new" { "List something" } }
+                p { a.button.primary href=(format!("/l/{}/ideas", page.id)) { (say!(l, ideas::title, name = &page.card.name)) } }
             } @else {
                 @if let Some(text) = &page.card.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
                 @for r in refused { (for_animal(&page.card, r)) }

@@ -1,6 +1,7 @@
 use super::{history, ranking};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::pages::people::instead;
 use maud::{Markup, html};
 use sayso_advisor::likes::{LikesReport, likes};
 use sayso_advisor::welfare::rest_today;
@@ -28,13 +29,20 @@ pub fn view(page: &AnimalPage) -> Markup {
                 (next(page, &report))
             }
             @if report.trials > 0 {
-                section { h2 { "Ranking" } (ranking(&report)) }
+                section { h2 { "Ranking" } (ranking(&report)) (hardly_picked(page, &report)) }
                 p { a.link href=(format!("/sheets/{}/likes", page.id)) { "A sheet of this to print" } }
             }
             (history::history(page))
             p.quiet { "Ways of testing can disagree: dogs ranked foods differently two at a time and in a row; only the lowest agreed (Cameron, Siddall & Bizo 2021). Likes also change with the hour and the day, so older trials count for less." }
         },
     )
+}
+
+/// Ideas in place of what it picks less often than an average thing, beyond chance.
+fn hardly_picked(page: &AnimalPage, report: &LikesReport) -> Markup {
+    let cards = page.story.rewards();
+    let low = report.ranking.iter().filter(|r| r.over_average.high.is_some_and(|high| high < 0.5));
+    html! { @for r in low { @if let Some(card) = cards.get(&r.reward).filter(|c| c.active) { (instead(page, card)) } } }
 }
 
 fn known(report: &LikesReport) -> Markup {

@@ -1,5 +1,6 @@
 //! An animal: what it is, what the board and the food must allow for.
 
+use super::weight;
 use crate::error::Error;
 use crate::fields::{area, day, line, number, select, summary, tick};
 use crate::layout::{Tab, layout};
@@ -11,7 +12,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_model::facts::MOST_REWARD_SHARE;
-use sayso_model::{AnimalCard, AnimalId, Day, Kcal, Kilograms, LifeStage, Probability, Species};
+use sayso_model::{AnimalCard, AnimalId, Day, Kcal, LifeStage, Probability, Species};
 use uuid::Uuid;
 
 const FIELDS: [&str; 14] = [
@@ -75,8 +76,8 @@ async fn edit(page: AnimalPage) -> Markup {
         .with("species", c.species.name())
         .with_some("born", c.born)
         .with_some("born_estimated", c.born_estimated.then_some("yes"))
-        .with_some("weight_kg", c.weight_kg)
-        .with_some("adult_weight_kg", c.adult_weight_kg)
+        .with_some("weight_kg", c.weight_kg.map(|kg| weight::shown(&page.locale, kg)))
+        .with_some("adult_weight_kg", c.adult_weight_kg.map(|kg| weight::shown(&page.locale, kg)))
         .with_some("life_stage", c.life_stage.map(|s| s.today().name()))
         .with_some("day_kcal", c.day_kcal)
         .with_some("reward_percent", c.reward_share.map(|s| (s.get() * 1000.0).round() / 10.0))
@@ -112,8 +113,10 @@ fn read(page: &Page, id: Option<AnimalId>, typed: &mut Typed) -> Option<AnimalCa
         typed.wrong("species", "is missing; choose one");
     }
     let (born, born_estimated) = born(page, typed);
-    let weight_kg = typed.quantity("weight_kg", Kilograms::new);
-    let adult_weight_kg = typed.quantity("adult_weight_kg", Kilograms::new);
+    let before = id.and_then(|id| page.story.animals().get(&id).copied());
+    let (now, grown) = (before.and_then(|b| b.weight_kg), before.and_then(|b| b.adult_weight_kg));
+    let weight_kg = weight::read(typed, "weight_kg", &page.locale, now);
+    let adult_weight_kg = weight::read(typed, "adult_weight_kg", &page.locale, grown);
     let life_stage = typed.one_of("life_stage", &LifeStage::ALL, LifeStage::name);
     if let (Some(stage), Some(species)) = (life_stage, species)
         && !stage.fits(species)
@@ -126,7 +129,10 @@ fn read(page: &Page, id: Option<AnimalId>, typed: &mut Typed) -> Option<AnimalCa
     {
         typed.wrong(
             "adult_weight_kg",
-            format!("is less than the {kg} kg it weighs; correct one, or choose a grown stage"),
+            format!(
+                "is less than the {} it weighs; correct one, or choose a grown stage",
+                page.locale.weight(kg.get())
+            ),
         );
     }
     let day_kcal = typed.quantity("day_kcal", Kcal::new);
@@ -216,9 +222,9 @@ fn form(page: &Page, id: Option<AnimalId>, typed: &Typed) -> Markup {
                     (number(typed, "age_months", "and months", "0 to 11"))
                 }
                 h2 { "Food" }
-                (number(typed, "weight_kg", "Weight, kg", "such as 4.5 (a pound is 0.454 kg)"))
-                (select(typed, "life_stage", "Stage of life", "sets how much energy a day is reckoned with", &stages))
-                (number(typed, "adult_weight_kg", "For a puppy: weight expected once grown, kg", "A puppy\u{2019}s need goes by how much of it there is already. Ask the breeder or a veterinarian; without it nothing is computed."))
+                (number(typed, "weight_kg", &format!("Weight, {}", weight::unit(&page.locale)), "such as 4.5"))
+                (select(typed, "life_stage", "Age and body", "used to estimate daily energy", &stages))
+                (number(typed, "adult_weight_kg", &format!("For a puppy: weight expected once grown, {}", weight::unit(&page.locale)), "A puppy\u{2019}s need goes by how much of it there is already. Ask the breeder or a veterinarian; without it nothing is computed."))
                 (number(typed, "day_kcal", "Whole day\u{2019}s food, kcal, as a veterinarian set it", "Leave empty for dogs and cats to have a starting point computed. Where nothing can be computed, ask a veterinarian and type it in here; it then replaces any formula."))
                 (number(typed, "reward_percent", "Share of it for rewards, per cent", "at most 10; empty means 10"))
                 h2 { "To allow for" }

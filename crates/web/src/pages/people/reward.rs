@@ -14,12 +14,24 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_advisor::ration::{forbidden, ration};
+use sayso_model::facts::{giving, ideas};
 use sayso_model::{AnimalCard, Kcal, RewardCard, RewardId, RewardKind, Seconds};
+use sayso_wording::say;
 use serde::Deserialize;
 use uuid::Uuid;
 
-const FIELDS: [&str; 8] =
-    ["name", "kind", "seconds_to_deliver", "most_per_day", "says", "already_said", "animals", "active"];
+const FIELDS: [&str; 10] = [
+    "name",
+    "kind",
+    "seconds_to_deliver",
+    "most_per_day",
+    "says",
+    "already_said",
+    "at_board",
+    "stand_in",
+    "animals",
+    "active",
+];
 
 pub fn router() -> Router<AppState> {
     Router::new()
@@ -69,6 +81,8 @@ async fn edit(page: Page, Path(id): Path<String>, Query(asked): Query<Asked>) ->
         .with_some("most_per_day", card.most_per_day)
         .with_some("says", card.says.as_ref())
         .with_some("already_said", card.already_said.then_some("yes"))
+        .with_some("at_board", card.at_board.map(|yes| if yes { "yes" } else { "no" }))
+        .with_some("stand_in", card.stand_in.as_ref())
         .with_some("active", card.active.then_some("yes"));
     for animal in &card.animals {
         typed = typed.with("animals", animal);
@@ -120,18 +134,20 @@ fn read(page: &Page, id: Option<RewardId>, typed: &mut Typed) -> Option<RewardCa
     let most_per_day = typed.whole("most_per_day", 1, 1000);
     let says = typed.label_or_none("says");
     let animals = typed.ids("animals", |l| page.story.animals().contains_key(l));
+    let at_board = typed.one_of("at_board", &[true, false], |yes| if yes { "yes" } else { "no" });
+    let stand_in = typed.label_or_none("stand_in");
     let card = RewardCard {
-        reward: id.unwrap_or_else(|| RewardId(Uuid::now_v7())),
-        name: name?,
-        kind: kind?,
         kcal_per_piece,
         grams_per_piece,
         seconds_to_deliver,
         most_per_day,
         says,
         already_said: typed.ticked("already_said"),
+        at_board,
+        stand_in,
         animals,
         active: id.is_none() || typed.ticked("active"),
+        ..RewardCard::new(id.unwrap_or_else(|| RewardId(Uuid::now_v7())), name?, kind?)
     };
     // One may always put a food away, whatever it is.
     if card.active {
@@ -144,7 +160,13 @@ fn refuse_forbidden(animals: &[AnimalCard], card: &RewardCard, typed: &mut Typed
     for animal in animals.iter().filter(|l| card.is_for(l.animal)) {
         if let Some(why) = forbidden(animal.species, card) {
             let others = if animals.len() > 1 { ", or tick only the animals it is for" } else { "" };
-            typed.wrong("name", format!("cannot be a reward for {}: {why}. Choose another food{others}", animal.name));
+            typed.wrong(
+                "name",
+                format!(
+                    "was not added: {} is dangerous for {}. {why}. Choose another food{others}",
+                    card.name, animal.name
+                ),
+            );
             return;
         }
     }
@@ -184,15 +206,13 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
             @if kept && let Some(card) = before { (standing(page, card)) }
             (summary(typed))
             @if food { (food_note()) }
+            @if before.is_none() { (tries(page, typed.text("kind"))) }
             form method="post" action=(to) .stack {
                 @if before.is_some() { (select(typed, "kind", "Kind", "", &kinds)) }
                 @else { input type="hidden" name="kind" value=(typed.text("kind")); }
                 (line(typed, "name", "Name", if food { "as exact as you can, such as: cooked chicken, plain" } else { "as used at home" }, true))
                 @if food { (energy(typed)) }
-                (number(typed, "seconds_to_deliver", "Seconds from press to done", "how long one delivery at the board takes; short ones can be shown more often"))
-                (number(typed, "most_per_day", "Most times a day", "before people or the animal have had enough"))
-                (line(typed, "says", "The word you would say", "one short word", false))
-                (tick(typed, "already_said", "we say this word many times a day already"))
+                (given(page, typed))
                 @if animals.len() > 1 { (ticks(typed, "animals", "For", "none ticked means all", &animals)) }
                 @else { @for l in typed.all("animals") { input type="hidden" name="animals" value=(l); } }
                 @if before.is_some() { (tick(typed, "active", "still used")) }
@@ -201,6 +221,52 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
             p { a href="/people#rewards" { "Back to People" } " · " a href="/people/reward/new" { "Add another" } }
         },
     )
+}
+
+/// Where, how long and how often it is given, and what one says for it.
+fn given(page: &Page, typed: &Typed) -> Markup {
+    let l = &page.locale;
+    let kind = RewardKind::ALL.into_iter().find(|k| k.name() == typed.text("kind"));
+    let usual = kind.map(giving);
+    let at_board = [
+        (
+            String::new(),
+            say!(l, reward::as_usual, at_board = if usual.is_some_and(|u| u.at_board) { "yes" } else { "no" }),
+        ),
+        ("yes".to_owned(), say!(l, reward::at_board_yes)),
+        ("no".to_owned(), say!(l, reward::at_board_no)),
+    ];
+    let seconds =
+        usual.map_or_else(String::new, |u| say!(l, reward::usual_seconds, seconds = u.given_in_s + u.lasts_s));
+    let times = usual.map_or_else(String::new, |u| say!(l, reward::usual_times, times = u.most_per_day));
+    html! {
+        (line(typed, "says", &say!(l, reward::says), &say!(l, reward::says_hint), false))
+        (tick(typed, "already_said", &say!(l, reward::already_said)))
+        (select(typed, "at_board", &say!(l, reward::at_board), &say!(l, reward::at_board_hint), &at_board))
+        (number(typed, "seconds_to_deliver", &say!(l, reward::seconds), &seconds))
+        (number(typed, "most_per_day", &say!(l, reward::most), &times))
+        @if typed.text("at_board") == "no" || !typed.text("stand_in").is_empty() || usual.is_some_and(|u| !u.at_board) {
+            (line(typed, "stand_in", &say!(l, reward::stand_in), &say!(l, reward::stand_in_hint), false))
+        }
+    }
+}
+
+/// Ideas of the kind, for each animal at home.
+fn tries(page: &Page, kind: &str) -> Markup {
+    let l = &page.locale;
+    html! {
+        @for animal in page.animals() {
+            @let names: Vec<String> = ideas(animal.species)
+                .filter(|i| i.kind.name() == kind)
+                .take(4)
+                .map(|i| say!(l, ideas::name, key = &i.key))
+                .collect();
+            @if !names.is_empty() {
+                p { (say!(l, ideas::for_animal, name = &animal.name, ideas = names.join(" · "))) " "
+                    a href=(format!("/l/{}/ideas", animal.animal)) { (say!(l, ideas::see)) } }
+            }
+        }
+    }
 }
 
 fn energy(typed: &Typed) -> Markup {

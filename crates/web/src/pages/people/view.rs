@@ -5,6 +5,7 @@ use crate::page::Page;
 use maud::{Markup, html};
 use sayso_advisor::ration::{Ration, ration};
 use sayso_model::{AnimalCard, HouseRule, LifeStage, RewardCard, RewardKind};
+use sayso_wording::say;
 
 pub fn view(page: &Page) -> Markup {
     let home = page.story.home();
@@ -54,8 +55,8 @@ fn animal(page: &Page, l: &AnimalCard) -> Markup {
             } }
             @if let Some(text) = &l.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
             dl.facts {
-                @if let Some(kg) = l.weight_kg { dt { "Weight" } dd.num { (kg) " kg" } }
-                @if let Some(kg) = l.adult_weight_kg.filter(|_| l.life_stage.is_some_and(|s| s.today() == LifeStage::Puppy)) { dt { "Expected grown" } dd.num { (kg) " kg" } }
+                @if let Some(kg) = l.weight_kg { dt { "Weight" } dd.num { (page.locale.weight(kg.get())) } }
+                @if let Some(kg) = l.adult_weight_kg.filter(|_| l.life_stage.is_some_and(|s| s.today() == LifeStage::Puppy)) { dt { "Expected grown" } dd.num { (page.locale.weight(kg.get())) } }
                 @if let Some(stage) = l.life_stage { dt { "Stage" } dd { (animal::stage_words(stage)) } }
                 @if let Some(text) = &l.limits { dt { "Limits" } dd { (text.as_str()) } }
             }
@@ -97,6 +98,7 @@ fn rewards(page: &Page) -> Markup {
         section #rewards {
             h2 { "What they may want" }
             @if all.is_empty() { p { "Nothing listed yet. Four or more things of several kinds make a good likes test." } }
+            @for l in page.animals() { p { a.button href=(format!("/l/{}/ideas", l.animal)) { (say!(&page.locale, ideas::title, name = &l.name)) } } }
             @for kind in RewardKind::ALL {
                 @let of_kind: Vec<_> = all.iter().filter(|r| r.kind == kind).collect();
                 @if !of_kind.is_empty() {
@@ -116,7 +118,9 @@ fn one(page: &Page, r: &RewardCard) -> Markup {
         page.animals().iter().filter(|l| r.animals.contains(&l.animal)).map(|l| l.name.to_string()).collect();
     let mut facts: Vec<String> = Vec::new();
     facts.extend(r.kcal_per_piece.map(|k| format!("{k} kcal a piece")));
-    facts.extend(r.seconds_to_deliver.map(|s| format!("{s} s to deliver")));
+    facts.extend(r.seconds_to_deliver.map(|s| format!("{s} s to give")));
+    facts.extend(r.at_board.map(|yes| if yes { "can be given at the board" } else { "not at the board" }.to_owned()));
+    facts.extend(r.stand_in.as_ref().map(|s| format!("{s} stands for it")));
     facts.extend(r.most_per_day.map(|m| format!("at most {m} a day")));
     facts.extend(r.says.as_ref().map(|s| format!("says \u{201c}{s}\u{201d}")));
     if r.already_said {

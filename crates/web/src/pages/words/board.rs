@@ -6,12 +6,14 @@ use crate::error::Error;
 use crate::fields::{summary, tick};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::pages::people::{StepName, along, onward};
 use crate::typed::{Typed, again};
 use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_model::{BoardLayout, Placed, WordCard};
+use sayso_wording::say;
 use serde::Deserialize;
 
 /// Places in a row or column at most.
@@ -44,7 +46,8 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Size>) -> Markup {
     let cards = words(&page);
     let inside = |p: &&Placed| p.row < size.0 && p.column < size.1 && cards.iter().any(|w| w.word == p.word);
     let mut placed: Vec<Placed> = before.map_or(&[][..], |b| &b.words).iter().filter(inside).copied().collect();
-    if !asked.propose.is_empty() {
+    // On a board never drawn nothing is moved by a proposal.
+    if !asked.propose.is_empty() || (before.is_none() && !cards.is_empty()) {
         match places::proposed(&page, size, &placed, &cards) {
             Ok(proposed) => placed = proposed,
             Err(why) => typed.wrong("places", format!("cannot be proposed: {why}")),
@@ -82,9 +85,12 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
         typed.wrong("move", "is not ticked: words that are in use would change their place");
     }
     if typed.right() {
+        let first = page.story.board().is_none() && !placed.is_empty();
         let board = BoardLayout { rows, columns, words: placed };
         if typed.kept(page.keep(vec![page.about_home(board)]).await)? {
-            return Ok(Redirect::to(&format!("/l/{}/words#where", page.id)).into_response());
+            let to =
+                if first { onward(&page, &page.card, StepName::Places) } else { format!("/l/{}/words#where", page.id) };
+            return Ok(Redirect::to(&to).into_response());
         }
     }
     Ok(again(form(&page, &typed, (rows, columns), &moved)))
@@ -127,6 +133,7 @@ fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[St
         Tab::Words,
         "The board",
         html! {
+            @if page.story.board().is_none() { (along(page, &page.card, StepName::Places)) }
             (summary(typed))
             @if !moved.is_empty() {
                 div.caution { p { "A word that moves must be found anew: leave known words where they are if you can. This would move:" }
@@ -147,7 +154,7 @@ fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[St
                         span.hint { "Words on the board stay. Those that sound alike are kept apart, and busy ones within reach." } }
                 }
                 @if !moved.is_empty() { (tick(typed, "move", "Yes, move them")) }
-                button.primary.wide { "Keep" }
+                button.primary.wide { @if page.story.board().is_none() { (say!(&page.locale, setup::next)) } @else { (say!(&page.locale, setup::keep)) } }
             }
             p.quiet { "Leave a place free beside a word that is pressed most, keep words that sound alike apart, and fix the board on a grippy mat: a board that slides or rattles is avoided. Close battery covers with their screws. " (BATTERY_EMERGENCY) }
             p { a href=(Tab::Words.href(Some(page.id))) { "Back to Words" } }

@@ -11,7 +11,9 @@ use axum::extract::{Path, Query};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_advisor::ration::forbidden;
+use sayso_methods::words::labels_for;
 use sayso_model::{RewardCard, RewardId, WordCard, WordId};
+use sayso_wording::{Locale, say};
 use serde::Deserialize;
 use uuid::Uuid;
 
@@ -25,23 +27,23 @@ pub struct Asked {
     kept: String,
 }
 
-/// What a card says before anybody has written on it.
-pub fn proposed(reward: &RewardCard) -> (String, String, String, &'static str) {
-    let says = reward.says.as_ref().map_or_else(|| reward.name.to_string(), ToString::to_string);
+/// What a card says before anybody has written on it: the label, what it means, how it is answered, and "not now".
+pub fn proposed(l: &Locale, reward: &RewardCard) -> (String, String, String, String) {
+    let derived = || labels_for(reward.name.as_str(), l.tag()).into_iter().next().unwrap_or_default();
+    let says = reward.says.as_ref().map_or_else(derived, ToString::to_string);
     let name = reward.name.as_str();
-    (says, format!("asks for: {name}"), format!("Give it at once: {name}."), NOT_NOW)
+    let answer = say!(l, words::give, says = &says);
+    (says, say!(l, words::asks_for, name = name), answer, say!(l, words::not_now))
 }
-
-const NOT_NOW: &str = "Say \u{201c}not now\u{201d} calmly, once, and offer something else.";
 
 pub async fn new(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup, Error> {
     let reward = asked.reward.parse::<RewardId>().ok().and_then(|r| page.story.rewards().get(&r).copied().cloned());
-    let mut typed = Typed::default().with("not_now", NOT_NOW).with("active", "yes");
+    let mut typed = Typed::default().with("not_now", say!(&page.locale, words::not_now)).with("active", "yes");
     if page.animals().len() > 1 {
         typed = typed.with("animals", page.id);
     }
     if let Some(reward) = reward {
-        let (says, means, answer, _) = proposed(&reward);
+        let (says, means, answer, _) = proposed(&page.locale, &reward);
         typed = typed.with("reward", reward.reward).with("says", says).with("means", means).with("answer", answer);
     }
     form(&page, None, &typed, false).await

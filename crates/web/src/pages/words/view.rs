@@ -2,9 +2,11 @@ use super::{first, layout_form, sounds};
 use crate::cautions::for_animal;
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::pages::people::{StepName, along};
 use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_model::WordCard;
+use sayso_wording::say;
 use std::collections::BTreeSet;
 
 pub fn view(page: &AnimalPage) -> Markup {
@@ -16,7 +18,7 @@ pub fn view(page: &AnimalPage) -> Markup {
         Tab::Words,
         &format!("Words of {}", page.card.name),
         html! {
-            @if words.is_empty() { p { "No word yet. Two or three are enough to begin with (common practice, no source)." } }
+            @if words.is_empty() { (along(page, &page.card, StepName::Words)) p { (say!(&page.locale, words::none_yet)) } }
             @for w in &words { (word(page, w, all.iter().find(|s| s.word == w.word))) }
             (alike(page, &words))
             (first::section(page, !words.is_empty()))

@@ -1,0 +1,5 @@
+// Written by tests/http/shared.rs from the catalogues.
+
+export interface Messages {
+  "client-close": {};
+}

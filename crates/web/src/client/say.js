@@ -1,0 +1,70 @@
+// Messages of the catalogue, and numbers and times, as the reader's language writes them. The page loads the messages of its
+// language before any other module (`text/en.js` and the like); they come from the `client*.ftl` files of crates/wording.
+
+/** @import { Messages } from "../../client-checks/messages" */
+
+/** @typedef {string | { v: string } | { s: string, o: Record<string, Part[]> }} Part */
+
+/** @returns {Record<string, Part[]>} */
+const messages = () => /** @type {any} */ (globalThis).saysoText ?? {};
+
+const page = globalThis.document?.documentElement;
+const language = page?.lang || "en";
+// Britain's dates and times for English, as the notebook's own pages write them.
+const region = language === "en" ? "en-GB" : language;
+const whole = new Intl.NumberFormat(language);
+const plural = new Intl.PluralRules(language);
+
+/**
+ * What a message says.
+ * @template {keyof Messages} K
+ * @param {K} id
+ * @param {keyof Messages[K] extends never ? [] : [Messages[K]]} given its arguments by name: numbers and texts
+ * @returns {string}
+ */
+export function say(id, ...given) {
+  const parts = messages()[id];
+  if (!parts) throw new Error(`no message ${id}`);
+  return joined(parts, /** @type {Record<string, string | number>} */ (given[0] ?? {}));
+}
+
+/**
+ * @param {Part[]} parts
+ * @param {Record<string, string | number>} given
+ * @returns {string}
+ */
+function joined(parts, given) {
+  return parts
+    .map((part) => {
+      if (typeof part === "string") return part;
+      if ("v" in part) {
+        const value = given[part.v] ?? "";
+        return typeof value === "number" ? whole.format(value) : value;
+      }
+      const value = given[part.s] ?? "";
+      const category = typeof value === "number" ? plural.select(value) : value;
+      return joined(part.o[String(value)] ?? part.o[category] ?? part.o.other ?? [], given);
+    })
+    .join("");
+}
+
+/**
+ * A number with so many decimals.
+ * @param {number} value
+ * @param {number} [decimals]
+ */
+export const number = (value, decimals = 0) =>
+  new Intl.NumberFormat(language, { minimumFractionDigits: decimals, maximumFractionDigits: decimals }).format(value);
+
+/**
+ * The time of day, on the reader's clock, in the home's zone.
+ * @param {Date | number} at
+ * @param {string} [timeZone]
+ */
+export const time = (at, timeZone) =>
+  new Intl.DateTimeFormat(region, {
+    hour: "2-digit",
+    minute: "2-digit",
+    hourCycle: page?.dataset.clock === "h12" ? "h12" : "h23",
+    timeZone,
+  }).format(at);

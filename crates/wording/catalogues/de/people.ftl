@@ -1,0 +1,10 @@
+people-language = Sprache
+people-language-hint = der Seiten; zuerst wird sie vom Browser übernommen. Noch hat kein Muttersprachler die Übersetzung geprüft.
+people-language-of-the-browser = wie der Browser
+people-usual = wie üblich
+people-clock = Uhrzeit
+people-clock-24 = 24 Stunden (14:05)
+people-clock-12 = 12 Stunden (2:05 PM)
+people-weight-unit = Gewicht
+people-kilograms = Kilogramm
+people-pounds = Pfund (lb)

@@ -1,0 +1,10 @@
+people-language = Language
+people-language-hint = of the pages; a first guess comes from the browser. All but English are not yet checked by a native speaker.
+people-language-of-the-browser = as the browser says
+people-usual = as usual
+people-clock = Time of day
+people-clock-24 = 24 hours (14:05)
+people-clock-12 = 12 hours (2:05 pm)
+people-weight-unit = Weight
+people-kilograms = kilograms
+people-pounds = pounds

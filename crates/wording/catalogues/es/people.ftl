@@ -1,0 +1,10 @@
+people-language = Idioma
+people-language-hint = de las páginas; la primera suposición viene del navegador. Ninguna traducción ha sido revisada aún por un hablante nativo.
+people-language-of-the-browser = como diga el navegador
+people-usual = como es habitual
+people-clock = Hora del día
+people-clock-24 = 24 horas (14:05)
+people-clock-12 = 12 horas (2:05 p. m.)
+people-weight-unit = Peso
+people-kilograms = kilogramos
+people-pounds = libras

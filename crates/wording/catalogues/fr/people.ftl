@@ -1,0 +1,10 @@
+people-language = Langue
+people-language-hint = des pages ; d’abord celle du navigateur. Aucune traduction n’a encore été relue par une personne de langue maternelle.
+people-language-of-the-browser = comme le navigateur
+people-usual = comme d’habitude
+people-clock = Heure
+people-clock-24 = 24 heures (14:05)
+people-clock-12 = 12 heures (2:05 PM)
+people-weight-unit = Poids
+people-kilograms = kilogrammes
+people-pounds = livres

@@ -1,0 +1,1 @@
+client-close = Fechar

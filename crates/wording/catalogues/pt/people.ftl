@@ -1,0 +1,10 @@
+people-language = Idioma
+people-language-hint = das páginas; a primeira escolha vem do navegador. As traduções ainda não foram revistas por um falante nativo.
+people-language-of-the-browser = como o navegador
+people-usual = como de costume
+people-clock = Hora do dia
+people-clock-24 = 24 horas (14:05)
+people-clock-12 = 12 horas (2:05 PM)
+people-weight-unit = Peso
+people-kilograms = quilogramas
+people-pounds = libras

@@ -1,0 +1,10 @@
+# Numbers with their units. $value is written already, with its decimals.
+unit-kg = { $value } kg
+unit-lb = { $value } lb
+unit-kcal = { $value } kcal
+unit-seconds = { $value } s
+unit-minutes = { $value } min
+unit-percent = { $value }%
+unit-a-day = { $value } por dia
+unit-a-minute = { $value } por minuto
+unit-month-of-year = { $month } de { $year }

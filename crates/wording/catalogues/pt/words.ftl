@@ -1,0 +1,63 @@
+words-first = Primeiras palavras
+words-further = Propor mais palavras
+words-none-yet = Ainda sem palavras. Duas ou três chegam para começar (prática comum, sem fonte).
+words-take = Ficar com estas palavras
+words-button-says = O botão diz
+words-says = “{ $says }”:
+words-untested = Ainda sem teste de gostos: aquilo de que { $name } gosta é aqui um palpite.
+words-test-first = Testar antes, cerca de dez minutos
+words-tested = { $trials ->
+    [one] De um ensaio de um teste de gostos, da comida do dia, do tempo que demora a dar e do som das palavras.
+   *[other] De { $trials } ensaios de testes de gostos, da comida do dia, do tempo que demora a dar e do som das palavras.
+}
+words-other-sets = Outros conjuntos ({ $sets })
+words-left-out = Deixadas de fora, e porquê ({ $things })
+words-why-these = Porquê estas?
+words-score = A melhor mistura: agradam, dão-se depressa, distinguem-se bem. Pontuação { $total }: gosto e entregas { $liked }, tipos { $kinds }, sons distintos { $apart }, já ditas { $said }.
+words-best-in = O melhor de todos os conjuntos em { $share } de { $draws } sorteios do que ainda não se sabe.
+words-how-much = { $guess ->
+    [yes] cerca de { $times } vezes por dia junto ao quadro (por agora, um palpite)
+   *[no] cerca de { $times } vezes por dia junto ao quadro
+}
+words-not-tested = Ainda por testar: que { $name } goste é um palpite.
+words-picked = Probabilidade de { $name } o escolher em vez de algo mediano: { $figure }.
+words-scored = { $format ->
+    [free_access] Ocupado com isto num teste cronometrado: { $figure }.
+   *[other] Aceite num teste: { $figure }.
+}
+words-seconds-measured = Dar demora cerca de { $seconds } s: medido em casa, n = { $n }.
+words-seconds-kind = Dar demora cerca de { $seconds } s: como outras coisas do tipo em casa, n = { $n }, até ter número próprio.
+words-seconds-card = Dar demora { $seconds } s, como diz a ficha.
+words-seconds-usual = Dar demora cerca de { $seconds } s: habitual neste tipo (prática comum, sem fonte), até ser dado cinco vezes.
+words-a-day-measured = Dado { $times } vezes num dia normal: medido em { $days } dias.
+words-a-day-card = No máximo { $times } vezes por dia, como diz a ficha.
+words-a-day-usual = No máximo { $times } vezes por dia: habitual neste tipo (prática comum, sem fonte).
+words-pieces = { $pieces ->
+    [one] Cabe um pedaço por dia, se não se der outro prémio de comida.
+   *[other] Cabem { $pieces } pedaços por dia, se não se der outro prémio de comida.
+}
+words-already-said = Já dizem esta palavra muitas vezes.
+words-sounds-like-one = Soa muito como “{ $other }”: outra palavra distingue-se melhor.
+words-how-many = têm de ser 1 a { $most } palavras para começar, não { $ticked }
+words-must-not = Não se deve dar: { $why }.
+words-twice = “{ $says }” já está noutro botão; escolhe outra palavra
+words-no-set = Ainda sem proposta: { $usable } das coisas anotadas podem ser primeiras palavras, e são precisas { $needed }.
+words-too-many = Sem proposta: há coisas a mais para comparar. Põe algumas de lado primeiro.
+words-no-allowance = Não está definido quanta comida { $name } pode ter, por isso não se pode dosear.
+words-bad-figure = Um número da ficha não pode estar certo.
+words-not-at-board = Não se pode dar vezes sem conta junto ao quadro, e uma primeira palavra precisa de muitas repetições rápidas. Se puder, diz na ficha.
+words-no-piece = A comida do dia não deixa nem um pedaço.
+words-too-slow = Demora { $seconds } s junto ao quadro, mais de { $slowest } s: repetições a menos.
+words-too-seldom = Pode dar-se { $times } vezes por dia, menos de { $fewest }.
+words-no-company = Não combina com nenhuma: são precisas { $needed } palavras juntas.
+words-outscored = { $by ->
+    [liking] Agrada menos do que as escolhidas (pontuação { $behind } menor).
+    [uncertainty] Quanto agrada é menos certo: testa mais (pontuação { $behind } menor).
+    [deliveries] Dá-se menos vezes do que as escolhidas (pontuação { $behind } menor).
+    [spread] Não junta um tipo novo (pontuação { $behind } menor).
+    [apart] Soa mais parecida às outras do que as escolhidas (pontuação { $behind } menor).
+   *[said] Ainda não a dizem, ao contrário das escolhidas (pontuação { $behind } menor).
+}
+words-give = Dar { $says }.
+words-asks-for = pede: { $name }
+words-not-now = “Agora não”, uma vez e com calma; oferecer outra coisa.

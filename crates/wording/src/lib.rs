@@ -1,0 +1,33 @@
+//! Words for people. Every text that a person reads stands in a message catalogue (Project Fluent), one folder a language;
+//! how numbers, dates, times and lists are written comes from CLDR data by way of ICU4X.
+//!
+//! A message of `catalogues/en/today.ftl` with the id `today-shown` and the argument `$times` is said by
+//! `say!(locale, today::shown, times = 3)`; a message or an argument that does not exist does not compile.
+//!
+//! Knows nothing of pages, commands or the log.
+
+mod catalogue;
+mod locale;
+mod numbers;
+mod times;
+mod value;
+
+/// One type a message, made from the English catalogue.
+// Types are named as the messages are.
+#[allow(non_camel_case_types)]
+pub mod text {
+    include!(concat!(env!("OUT_DIR"), "/messages.rs"));
+}
+
+pub use catalogue::client;
+pub use locale::{Direction, Locale};
+pub use value::Value;
+
+/// Says a message: `say!(locale, file::message, argument = value)`. Arguments are numbers, which are written as in the
+/// language and decide its plural, or texts.
+#[macro_export]
+macro_rules! say {
+    ($locale:expr, $file:ident :: $message:ident $(, $name:ident = $value:expr)* $(,)?) => {
+        $crate::text::$file::$message { $($name: $crate::Value::from($value)),* }.say($locale)
+    };
+}

@@ -1,0 +1,103 @@
+//! Numbers and lists as each language writes them, by CLDR data.
+
+use crate::locale::Locale;
+use crate::say;
+use fluent_bundle::FluentValue;
+use fluent_bundle::types::FluentNumber;
+use icu_decimal::DecimalFormatter;
+use icu_decimal::input::Decimal;
+use icu_list::ListFormatter;
+use icu_list::options::ListFormatterOptions;
+use icu_locale_core::Locale as Tag;
+use intl_memoizer::{Memoizable, concurrent::IntlLangMemoizer};
+use sayso_model::Language;
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
+use unic_langid::LanguageIdentifier;
+
+static DECIMALS: LazyLock<BTreeMap<Language, DecimalFormatter>> = LazyLock::new(|| {
+    Language::ALL.into_iter().filter_map(|l| decimals(l.tag()).map(|formatter| (l, formatter))).collect()
+});
+
+fn decimals(tag: &str) -> Option<DecimalFormatter> {
+    let tag: Tag = tag.parse().ok()?;
+    DecimalFormatter::try_new(tag.into(), icu_decimal::options::DecimalFormatterOptions::default()).ok()
+}
+
+impl Locale {
+    /// A number with so many decimals, as in `1.234,5`. What is no number is written as a dash.
+    #[must_use]
+    pub fn number(&self, value: f64, decimals: usize) -> String {
+        if !value.is_finite() {
+            return "\u{2013}".to_owned();
+        }
+        let plain = format!("{value:.decimals$}");
+        // A rounded nothing has no sign.
+        let plain = if plain.trim_start_matches('-').chars().all(|c| matches!(c, '0' | '.')) {
+            plain.trim_start_matches('-').to_owned()
+        } else {
+            plain
+        };
+        match (plain.parse::<Decimal>(), DECIMALS.get(&self.language)) {
+            (Ok(decimal), Some(formatter)) => formatter.format(&decimal).to_string(),
+            _ => plain,
+        }
+    }
+
+    /// A share as whole per cent: 0.617 as `62%`, or as the language writes it.
+    #[must_use]
+    pub fn percent(&self, share: f64) -> String {
+        say!(self, unit::percent, value = self.number(100.0 * share, 0))
+    }
+
+    /// A p value: three decimals, `p < 0.001` below that, never 0.000.
+    #[must_use]
+    pub fn p(&self, p: f64) -> String {
+        if p < 0.001 { format!("p < {}", self.number(0.001, 3)) } else { format!("p = {}", self.number(p, 3)) }
+    }
+
+    /// `a, b and c`.
+    #[must_use]
+    pub fn and<T: AsRef<str>>(&self, items: &[T]) -> String {
+        self.list(items, ListFormatter::try_new_and)
+    }
+
+    /// `a, b or c`.
+    #[must_use]
+    pub fn or<T: AsRef<str>>(&self, items: &[T]) -> String {
+        self.list(items, ListFormatter::try_new_or)
+    }
+
+    fn list<T: AsRef<str>, E>(
+        &self,
+        items: &[T],
+        make: fn(icu_list::ListFormatterPreferences, ListFormatterOptions) -> Result<ListFormatter, E>,
+    ) -> String {
+        let texts = items.iter().map(AsRef::as_ref);
+        // British, without a comma before "and", as the catalogue is written.
+        let tag = if self.language == Language::En { "en-GB" } else { self.tag() };
+        let formatter = tag.parse::<Tag>().ok().and_then(|tag| make(tag.into(), ListFormatterOptions::default()).ok());
+        match formatter {
+            Some(formatter) => formatter.format(texts).to_string(),
+            None => texts.collect::<Vec<_>>().join(", "),
+        }
+    }
+}
+
+/// How a number inside a message is written.
+struct Written(DecimalFormatter);
+
+impl Memoizable for Written {
+    type Args = ();
+    type Error = ();
+    fn construct(lang: LanguageIdentifier, (): ()) -> Result<Self, ()> {
+        decimals(&lang.to_string()).map(Self).ok_or(())
+    }
+}
+
+/// Writes the numbers among the arguments of a message.
+pub(crate) fn in_message(value: &FluentValue<'_>, kept: &IntlLangMemoizer) -> Option<String> {
+    let FluentValue::Number(FluentNumber { value, .. }) = value else { return None };
+    let decimal: Decimal = value.to_string().parse().ok()?;
+    kept.with_try_get::<Written, _, _>((), |written| written.0.format(&decimal).to_string()).ok()
+}
