@@ -5,6 +5,7 @@
 
 mod accessibility;
 mod drawn;
+mod first;
 mod harness;
 mod heard;
 mod invitation;

@@ -1,3 +1,10 @@
+reward-poison = { $species ->
+    [dog] { $food } kann Hunde vergiften. Nicht hinzugefügt.
+    [cat] { $food } kann Katzen vergiften. Nicht hinzugefügt.
+    [parrot] { $food } kann Papageien vergiften. Nicht hinzugefügt.
+    [rabbit] { $food } kann Kaninchen vergiften. Nicht hinzugefügt.
+   *[other] { $food } kann dieses Tier vergiften. Nicht hinzugefügt.
+}
 reward-says = Was du schon dafür sagst
 reward-says-hint = ein kurzes Wort; die Taste kann dasselbe sagen
 reward-already-said = wir sagen dieses Wort schon oft am Tag

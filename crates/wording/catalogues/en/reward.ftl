@@ -1,3 +1,10 @@
+reward-poison = { $species ->
+    [dog] { $food } can poison dogs. Not added.
+    [cat] { $food } can poison cats. Not added.
+    [parrot] { $food } can poison parrots. Not added.
+    [rabbit] { $food } can poison rabbits. Not added.
+   *[other] { $food } can poison this animal. Not added.
+}
 reward-says = What you already say for it
 reward-says-hint = one short word; the button can say the same
 reward-already-said = we say this word many times a day already

@@ -1,3 +1,10 @@
+reward-poison = { $species ->
+    [dog] { $food } puede envenenar a los perros. No se añadió.
+    [cat] { $food } puede envenenar a los gatos. No se añadió.
+    [parrot] { $food } puede envenenar a los loros. No se añadió.
+    [rabbit] { $food } puede envenenar a los conejos. No se añadió.
+   *[other] { $food } puede envenenar a este animal. No se añadió.
+}
 reward-says = Lo que ya dices para pedirlo
 reward-says-hint = una palabra corta; el botón puede decir lo mismo
 reward-already-said = ya decimos esta palabra muchas veces al día

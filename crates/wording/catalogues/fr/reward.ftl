@@ -1,3 +1,10 @@
+reward-poison = { $species ->
+    [dog] { $food } peut empoisonner les chiens. Non ajouté.
+    [cat] { $food } peut empoisonner les chats. Non ajouté.
+    [parrot] { $food } peut empoisonner les perroquets. Non ajouté.
+    [rabbit] { $food } peut empoisonner les lapins. Non ajouté.
+   *[other] { $food } peut empoisonner cet animal. Non ajouté.
+}
 reward-says = Ce que tu dis déjà pour cela
 reward-says-hint = un mot court ; le bouton peut dire la même chose
 reward-already-said = nous disons déjà ce mot souvent chaque jour

@@ -1,3 +1,10 @@
+reward-poison = { $species ->
+    [dog] { $food } pode envenenar cães. Não foi adicionado.
+    [cat] { $food } pode envenenar gatos. Não foi adicionado.
+    [parrot] { $food } pode envenenar papagaios. Não foi adicionado.
+    [rabbit] { $food } pode envenenar coelhos. Não foi adicionado.
+   *[other] { $food } pode envenenar este animal. Não foi adicionado.
+}
 reward-says = O que já dizes para isto
 reward-says-hint = uma palavra curta; o botão pode dizer o mesmo
 reward-already-said = já dizemos esta palavra muitas vezes por dia

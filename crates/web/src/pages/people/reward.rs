@@ -15,7 +15,7 @@ use axum::routing::get;
 use maud::{Markup, html};
 use sayso_advisor::ration::{forbidden, ration};
 use sayso_model::facts::{giving, ideas};
-use sayso_model::{AnimalCard, Kcal, RewardCard, RewardId, RewardKind, Seconds};
+use sayso_model::{AnimalCard, Kcal, Label, RewardCard, RewardId, RewardKind, Seconds};
 use sayso_wording::say;
 use serde::Deserialize;
 use uuid::Uuid;
@@ -157,19 +157,31 @@ fn read(page: &Page, id: Option<RewardId>, typed: &mut Typed) -> Option<RewardCa
 }
 
 fn refuse_forbidden(animals: &[AnimalCard], card: &RewardCard, typed: &mut Typed) {
-    for animal in animals.iter().filter(|l| card.is_for(l.animal)) {
-        if let Some(why) = forbidden(animal.species, card) {
-            let others = if animals.len() > 1 { ", or tick only the animals it is for" } else { "" };
-            typed.wrong(
-                "name",
-                format!(
-                    "was not added: {} is dangerous for {}. {why}. Choose another food{others}",
-                    card.name, animal.name
-                ),
-            );
-            return;
+    if animals.iter().any(|l| card.is_for(l.animal) && forbidden(l.species, card).is_some()) {
+        let others = if animals.len() > 1 { ", or tick only the animals it is for" } else { "" };
+        typed.wrong("name", format!("is a food that was not added; choose another one{others}"));
+    }
+}
+
+/// Why a food was not added, for each animal it would harm.
+fn refused(page: &Page, typed: &Typed) -> Markup {
+    let food = Label::new(typed.text("name")).ok().filter(|_| typed.text("kind") == RewardKind::Food.name());
+    let card = food.map(|name| RewardCard::new(RewardId(Uuid::nil()), name, RewardKind::Food));
+    html! {
+        @if let Some(card) = card.filter(|_| typed.problem("name").is_some()) {
+            @for l in page.animals().iter().filter(|l| typed.text("animals").is_empty() || typed.all("animals").any(|a| a == l.animal.to_string())) {
+                @if let Some(why) = forbidden(l.species, &card) {
+                    p.stop role="alert" { strong { (say!(&page.locale, reward::poison, food = capital(&card.name), species = l.species.name())) } " " (why) }
+                }
+            }
         }
     }
+}
+
+/// A name at the start of a sentence.
+fn capital(name: &Label) -> String {
+    let mut letters = name.as_str().chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 fn kinds(page: &Page) -> Markup {
@@ -204,6 +216,7 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
         &title,
         html! {
             @if kept && let Some(card) = before { (standing(page, card)) }
+            (refused(page, typed))
             (summary(typed))
             @if food { (food_note()) }
             @if before.is_none() { (tries(page, typed.text("kind"))) }
