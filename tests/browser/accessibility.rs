@@ -89,6 +89,7 @@ async fn every_page_passes_the_rules_in_light_and_dark() {
         "/sheets".into(),
         "/agreement".into(),
         "/methods".into(),
+        "/glossary".into(),
         "/methods/likes".into(),
         "/who".into(),
         "/api".into(),

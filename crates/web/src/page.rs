@@ -11,7 +11,7 @@ use axum::http::request::Parts;
 use sayso_advisor::Case;
 use sayso_model::{AnimalCard, AnimalId, Body, Event, HomeId, Moment, PersonCard, PersonId, Story, Zone};
 use sayso_notebook::{Pen, keep};
-use sayso_wording::Locale;
+use sayso_wording::{Locale, words};
 use std::collections::BTreeMap;
 use std::ops::Deref;
 use std::sync::Arc;
@@ -128,7 +128,7 @@ impl FromRequestParts<AppState> for Page {
                 text.parse::<AnimalId>()
                     .ok()
                     .filter(|id| story.animals().contains_key(id))
-                    .ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?,
+                    .ok_or_else(|| Error::NotFound(words!(errors::no_such_animal)))?,
             ),
         };
         let locale = locale(&parts.headers, person.and_then(|id| story.people().get(&id).copied()));
@@ -209,7 +209,7 @@ impl FromRequestParts<AppState> for AnimalPage {
 
     async fn from_request_parts(parts: &mut Parts, state: &AppState) -> Result<Self, Error> {
         let page = Page::from_request_parts(parts, state).await?;
-        let missing = || Error::NotFound("This notebook knows no such animal.".into());
+        let missing = || Error::NotFound(words!(errors::no_such_animal));
         let id = page.animal.ok_or_else(missing)?;
         let card = page.story.animals().get(&id).map(|c| (*c).clone()).ok_or_else(missing)?;
         Ok(Self { page, id, card })

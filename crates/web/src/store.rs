@@ -8,7 +8,7 @@ impl From<StoreError> for Error {
     fn from(error: StoreError) -> Self {
         match error {
             // These pass by or can be put right by the person; the words say how.
-            StoreError::Busy | StoreError::Closed => Self::Unavailable(error.to_string()),
+            StoreError::Busy | StoreError::Closed => Self::Unavailable(error.to_string().into()),
             StoreError::DiskFull => Self::DiskFull,
             StoreError::Unwritable { .. } => {
                 Self::Unavailable("This notebook may only be read where it is; nothing new can be kept.".into())
@@ -18,7 +18,7 @@ impl From<StoreError> for Error {
             | StoreError::NotADatabase(_)
             | StoreError::NotOurs(_)
             | StoreError::Newer { .. }
-            | StoreError::BadClip { .. } => Self::Damaged(format!("{error}.")),
+            | StoreError::BadClip { .. } => Self::Damaged(format!("{error}.").into()),
             StoreError::NotImported(what) => Self::refused("file", what),
             other => Self::internal(other),
         }

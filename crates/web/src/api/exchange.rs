@@ -160,7 +160,7 @@ pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> 
 }
 
 async fn look(state: &AppState, asked: Asked, body: Sent) -> Result<(Preview, bool, Others), Error> {
-    let Query(options) = asked.map_err(|e| Error::BadRequest(e.body_text()))?;
+    let Query(options) = asked.map_err(|e| Error::BadRequest(e.body_text().into()))?;
     let bytes = body.map_err(|e| body_error(&e, MOST_IMPORT))?;
     let format = match options.format {
         FormatName::Jsonl => Format::JsonLines,

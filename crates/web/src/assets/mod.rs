@@ -8,7 +8,7 @@ use axum::http::header::{CACHE_CONTROL, CONTENT_TYPE};
 use axum::response::{IntoResponse, Response};
 use axum::routing::get;
 use sayso_model::Language;
-use sayso_wording::{Locale, client};
+use sayso_wording::{Locale, client, words};
 use sha2::{Digest, Sha256};
 use std::sync::{LazyLock, OnceLock};
 
@@ -130,7 +130,7 @@ async fn worker() -> Response {
 }
 
 async fn serve(Path((asked, name)): Path<(String, String)>) -> Result<Response, Error> {
-    let (kind, content) = find(&name).ok_or_else(|| Error::NotFound("There is no such file here.".into()))?;
+    let (kind, content) = find(&name).ok_or_else(|| Error::NotFound(words!(errors::no_such_file)))?;
     // An address from before an update gets today's file, but may not be kept under the old hash.
     let keep = if asked == version() { "public, max-age=31536000, immutable" } else { "no-store" };
     Ok(([(CONTENT_TYPE, kind), (CACHE_CONTROL, keep)], content).into_response())
