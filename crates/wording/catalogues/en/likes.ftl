@@ -49,3 +49,76 @@ likes-seconds-busy = { $thing }: seconds busy with it
 likes-pieces-eaten = { $thing }: pieces eaten
 likes-note-times = Note these times
 likes-away-at-once = Walked away at once
+likes-format = { $format ->
+    [paired] Two at a time
+    [multiple] All in a row, without putting back
+    [single] One at a time
+   *[free_access] All at once, with a stopwatch
+}
+likes-about = { $format ->
+    [paired] Every pair once a round, sides balanced. Surest; longest: 6 things make 15 trials a round. (Fisher et al. 1992)
+    [multiple] Things in a row; what is taken is not put back. Quick: 6 things make 6 trials a round. (DeLeon & Iwata 1996)
+    [single] Does { $name } come to it at all? For an animal that does not choose between things. (Pace et al. 1985)
+   *[free_access] Everything is there for five minutes; you time what { $name } is busy with. Good for play and places. (Roane et al. 1998)
+}
+likes-new-title = A likes test
+likes-not-today = Not today: strong signs of stress were noted. Give { $name } space, and test on a calm day.
+likes-back = Back to Likes
+likes-nothing-listed = Nothing that { $name } may want is listed yet.
+likes-how-to-offer = How to offer
+likes-compare = What to compare
+likes-compare-hint = up to 12; five to eight are usual
+likes-rounds = Rounds
+likes-rounds-hint = every pair (or row) once a round; one or two a day are enough
+likes-where-to-test = Test in the place and at the time of day in which the words will be used; a full animal likes food less. { $name } may leave at any time.
+likes-format-missing = is missing; choose one
+likes-how-many = must be { $least } to { $most } things, not { $ticked }; tick more or fewer
+likes-rounds-missing = are missing; 1 is a good start
+likes-page-title = What { $name } likes
+likes-no-test-today = No test today: strong signs of stress were noted. Give space; a calm day will come.
+likes-nothing-tested = Nothing has been tested yet. A test shows what { $name } picks with a choice; the first words should be what { $name } picks most.
+likes-from-trials = { $trials ->
+    [one] From n = 1 trial, of these without a choice: { $none }. Not choosing is an answer too and is kept.
+   *[other] From n = { $trials } trials, of these without a choice: { $none }. Not choosing is an answer too and is kept.
+}
+likes-test-again = Test again:
+likes-new-test = New test
+likes-ranking = Ranking
+likes-sheet = A sheet of this to print
+likes-disagree = Ways of testing can disagree: dogs ranked foods differently two at a time and in a row; only the lowest agreed (Cameron, Siddall & Bizo 2021). Likes also change with the hour and the day, so older trials count for less.
+likes-known-how = Probability that no other thing is clearly better: { $share }, n = { $n } choices. Enough is 90%; stop in any case at 60 choices, for { $name }’s sake.
+likes-next = What to offer next
+likes-next-pair = { $left } to { $name }’s left, { $right } to the right: { $because }.
+likes-offer-pair = Offer this pair now
+likes-tests-so-far = Tests so far
+likes-none-yet = None yet.
+likes-test-line = { $trials ->
+    [one] { $things } things · n = 1 trial
+   *[other] { $things } things · n = { $trials } trials
+}
+likes-begun-by = begun by { $name }
+likes-go-on = Go on
+likes-see = See
+likes-this-test = This test
+likes-this-n = n = { $trials }, of these without a choice: { $none }
+likes-thing = Thing
+likes-offered = offered
+likes-in-seconds = seconds
+likes-taken = taken
+likes-agree = Do { $name }’s choices agree with each other? { $zeta } (1: without a circle such as A over B, B over C, C over A; 0: none). { $circular } of at most { $most } circles, n = { $items } things compared.
+likes-side = Taken from { $name }’s left: { $share }, { $p }.
+likes-over-middling = Chance of picking it over something middling
+likes-chance = chance
+likes-scores = Scores: { $format }
+likes-score-of = { $format ->
+    [single] share of offers that were taken up
+    [free_access] share of the time busy with it
+   *[other] share of offers in which it was taken
+}
+likes-no-such-test = This notebook knows no such test of this animal.
+likes-not-offered = is not something { $name } may be offered
+likes-same-twice = must be another thing than the left one
+likes-answer-wrong = must be one of the things offered in this trial, none, or away
+likes-seconds-missing = is missing; give the seconds the things were there
+likes-more-than-none = must be more than 0
+likes-longer-than-there = are more than the time the things were there

@@ -49,3 +49,76 @@ likes-seconds-busy = { $thing }: segundos de ocupación
 likes-pieces-eaten = { $thing }: piezas comidas
 likes-note-times = Anotar estos tiempos
 likes-away-at-once = Se fue enseguida
+likes-format = { $format ->
+    [paired] De dos en dos
+    [multiple] Todo en fila, sin reponer
+    [single] De uno en uno
+   *[free_access] Todo a la vez, con cronómetro
+}
+likes-about = { $format ->
+    [paired] Cada par una vez por ronda, lados equilibrados. Lo más seguro y lo más largo: 6 cosas son 15 ensayos por ronda. (Fisher et al. 1992)
+    [multiple] Cosas en fila; lo que toma no se repone. Rápido: 6 cosas son 6 ensayos por ronda. (DeLeon & Iwata 1996)
+    [single] ¿Se acerca { $name }? Para un animal que no elige entre cosas. (Pace et al. 1985)
+   *[free_access] Todo está ahí cinco minutos; cronometras con qué se ocupa { $name }. Bueno para juegos y lugares. (Roane et al. 1998)
+}
+likes-new-title = Una prueba de gustos
+likes-not-today = Hoy no: se anotaron señales fuertes de estrés. Dale espacio a { $name } y prueba un día tranquilo.
+likes-back = Volver a Gustos
+likes-nothing-listed = Aún no hay nada anotado que { $name } pueda querer.
+likes-how-to-offer = Cómo ofrecer
+likes-compare = Qué comparar
+likes-compare-hint = hasta 12; lo habitual son de cinco a ocho
+likes-rounds = Rondas
+likes-rounds-hint = cada par (o fila) una vez por ronda; bastan una o dos al día
+likes-where-to-test = Prueba en el lugar y a la hora en que se usarán las palabras; con el estómago lleno la comida gusta menos. { $name } puede irse cuando quiera.
+likes-format-missing = falta; elige una
+likes-how-many = deben ser de { $least } a { $most } cosas, no { $ticked }; marca más o menos
+likes-rounds-missing = faltan; 1 es un buen comienzo
+likes-page-title = Lo que le gusta a { $name }
+likes-no-test-today = Hoy sin prueba: se anotaron señales fuertes de estrés. Deja espacio; llegará un día tranquilo.
+likes-nothing-tested = Aún no se ha probado nada. Una prueba muestra qué elige { $name }; las primeras palabras deberían ser lo que más elige.
+likes-from-trials = { $trials ->
+    [one] De n = 1 ensayo, sin elección: { $none }. No elegir también es una respuesta y se guarda.
+   *[other] De n = { $trials } ensayos, de ellos sin elección: { $none }. No elegir también es una respuesta y se guarda.
+}
+likes-test-again = Probar de nuevo:
+likes-new-test = Nueva prueba
+likes-ranking = Orden
+likes-sheet = Una hoja de esto para imprimir
+likes-disagree = Las formas de probar pueden discrepar: los perros ordenaron comidas de otro modo de dos en dos y en fila; solo coincidió la última (Cameron, Siddall & Bizo 2021). Los gustos cambian con la hora y el día, así que los ensayos viejos cuentan menos.
+likes-known-how = Probabilidad de que nada más sea claramente mejor: { $share }, n = { $n } elecciones. Basta con el 90 %; para en todo caso a las 60, por el bien de { $name }.
+likes-next = Qué ofrecer ahora
+likes-next-pair = { $left } a la izquierda de { $name }, { $right } a la derecha: { $because }.
+likes-offer-pair = Ofrecer este par ahora
+likes-tests-so-far = Pruebas hasta ahora
+likes-none-yet = Ninguna aún.
+likes-test-line = { $trials ->
+    [one] { $things } cosas · n = 1 ensayo
+   *[other] { $things } cosas · n = { $trials } ensayos
+}
+likes-begun-by = empezada por { $name }
+likes-go-on = Seguir
+likes-see = Ver
+likes-this-test = Esta prueba
+likes-this-n = n = { $trials }, de ellos sin elección: { $none }
+likes-thing = Cosa
+likes-offered = ofrecido
+likes-in-seconds = segundos
+likes-taken = tomado
+likes-agree = ¿Concuerdan entre sí las elecciones de { $name }? { $zeta } (1: sin círculos como A sobre B, B sobre C, C sobre A; 0: nada). { $circular } de { $most } círculos posibles, n = { $items } cosas comparadas.
+likes-side = Tomado de la izquierda de { $name }: { $share }, { $p }.
+likes-over-middling = Probabilidad de elegirlo frente a algo normal
+likes-chance = probabilidad
+likes-scores = Puntuaciones: { $format }
+likes-score-of = { $format ->
+    [single] parte de las ofertas atendidas
+    [free_access] parte del tiempo ocupado con ello
+   *[other] parte de las ofertas en que se tomó
+}
+likes-no-such-test = Este cuaderno no conoce esa prueba de este animal.
+likes-not-offered = no es algo que se pueda ofrecer a { $name }
+likes-same-twice = debe ser otra cosa que la izquierda
+likes-answer-wrong = debe ser una de las cosas ofrecidas en este ensayo, ninguna o se fue
+likes-seconds-missing = falta; pon los segundos que estuvieron las cosas
+likes-more-than-none = debe ser mayor que 0
+likes-longer-than-there = son más que el tiempo que estuvieron las cosas

@@ -49,3 +49,76 @@ likes-seconds-busy = { $thing } : secondes d’occupation
 likes-pieces-eaten = { $thing } : morceaux mangés
 likes-note-times = Noter ces durées
 likes-away-at-once = Est parti aussitôt
+likes-format = { $format ->
+    [paired] Deux par deux
+    [multiple] Tout en rang, sans remettre
+    [single] Un par un
+   *[free_access] Tout à la fois, avec un chronomètre
+}
+likes-about = { $format ->
+    [paired] Chaque paire une fois par tour, côtés équilibrés. Le plus sûr et le plus long : 6 choses font 15 essais par tour. (Fisher et al. 1992)
+    [multiple] Des choses en rang ; ce qui est pris n’est pas remis. Rapide : 6 choses font 6 essais par tour. (DeLeon & Iwata 1996)
+    [single] { $name } y vient-il seulement ? Pour un animal qui ne choisit pas entre des choses. (Pace et al. 1985)
+   *[free_access] Tout est là cinq minutes ; tu chronomètres ce qui occupe { $name }. Bien pour le jeu et les lieux. (Roane et al. 1998)
+}
+likes-new-title = Un test de goûts
+likes-not-today = Pas aujourd’hui : de forts signes de stress ont été notés. Laisse de l’espace à { $name } et teste un jour calme.
+likes-back = Retour aux goûts
+likes-nothing-listed = Rien de ce que { $name } pourrait vouloir n’est encore noté.
+likes-how-to-offer = Comment proposer
+likes-compare = Quoi comparer
+likes-compare-hint = jusqu’à 12 ; cinq à huit sont habituels
+likes-rounds = Tours
+likes-rounds-hint = chaque paire (ou rang) une fois par tour ; un ou deux par jour suffisent
+likes-where-to-test = Teste à l’endroit et à l’heure où les mots serviront ; un animal repu aime moins la nourriture. { $name } peut partir à tout moment.
+likes-format-missing = manque ; choisis-en une
+likes-how-many = doivent être { $least } à { $most } choses, pas { $ticked } ; coches-en plus ou moins
+likes-rounds-missing = manquent ; 1 est un bon début
+likes-page-title = Ce que { $name } aime
+likes-no-test-today = Pas de test aujourd’hui : de forts signes de stress ont été notés. Laisse de l’espace ; un jour calme viendra.
+likes-nothing-tested = Rien n’a encore été testé. Un test montre ce que { $name } choisit ; les premiers mots devraient être ses choix les plus fréquents.
+likes-from-trials = { $trials ->
+    [one] De n = 1 essai, dont sans choix : { $none }. Ne pas choisir est aussi une réponse, et elle reste.
+   *[other] De n = { $trials } essais, dont sans choix : { $none }. Ne pas choisir est aussi une réponse, et elle reste.
+}
+likes-test-again = Tester à nouveau :
+likes-new-test = Nouveau test
+likes-ranking = Classement
+likes-sheet = Une feuille à imprimer
+likes-disagree = Les façons de tester peuvent diverger : des chiens ont classé la nourriture autrement par paires et en rang ; seul le dernier concordait (Cameron, Siddall & Bizo 2021). Les goûts changent avec l’heure et le jour ; les essais anciens comptent moins.
+likes-known-how = Probabilité que rien d’autre ne soit nettement mieux : { $share }, n = { $n } choix. 90 % suffisent ; arrête dans tous les cas à 60 choix, pour { $name }.
+likes-next = Quoi proposer ensuite
+likes-next-pair = { $left } à gauche de { $name }, { $right } à droite : { $because }.
+likes-offer-pair = Proposer cette paire maintenant
+likes-tests-so-far = Tests jusqu’ici
+likes-none-yet = Aucun encore.
+likes-test-line = { $trials ->
+    [one] { $things } choses · n = 1 essai
+   *[other] { $things } choses · n = { $trials } essais
+}
+likes-begun-by = commencé par { $name }
+likes-go-on = Continuer
+likes-see = Voir
+likes-this-test = Ce test
+likes-this-n = n = { $trials }, dont sans choix : { $none }
+likes-thing = Chose
+likes-offered = proposé
+likes-in-seconds = secondes
+likes-taken = pris
+likes-agree = Les choix de { $name } s’accordent-ils ? { $zeta } (1 : sans cercle comme A avant B, B avant C, C avant A ; 0 : aucun accord). { $circular } cercles sur { $most } au plus, n = { $items } choses comparées.
+likes-side = Pris à gauche de { $name } : { $share }, { $p }.
+likes-over-middling = Chance de le choisir plutôt qu’une chose moyenne
+likes-chance = chance
+likes-scores = Scores : { $format }
+likes-score-of = { $format ->
+    [single] part des offres suivies d’une approche
+    [free_access] part du temps passée avec
+   *[other] part des offres où il fut pris
+}
+likes-no-such-test = Ce carnet ne connaît pas ce test de cet animal.
+likes-not-offered = n’est pas une chose à proposer à { $name }
+likes-same-twice = doit être autre chose qu’à gauche
+likes-answer-wrong = doit être une des choses de cet essai, aucune ou parti
+likes-seconds-missing = manque ; donne les secondes de présence des choses
+likes-more-than-none = doit dépasser 0
+likes-longer-than-there = dépassent le temps de présence des choses

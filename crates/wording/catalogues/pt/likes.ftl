@@ -49,3 +49,76 @@ likes-seconds-busy = { $thing }: segundos de ocupação
 likes-pieces-eaten = { $thing }: pedaços comidos
 likes-note-times = Anotar estes tempos
 likes-away-at-once = Foi-se logo embora
+likes-format = { $format ->
+    [paired] Dois a dois
+    [multiple] Tudo em fila, sem repor
+    [single] Um a um
+   *[free_access] Tudo junto, com cronómetro
+}
+likes-about = { $format ->
+    [paired] Cada par uma vez por ronda, lados equilibrados. O mais seguro e o mais longo: 6 coisas dão 15 ensaios por ronda. (Fisher et al. 1992)
+    [multiple] Coisas em fila; o que é aceite não se repõe. Rápido: 6 coisas dão 6 ensaios por ronda. (DeLeon & Iwata 1996)
+    [single] { $name } aproxima-se? Para um animal que não escolhe entre coisas. (Pace et al. 1985)
+   *[free_access] Está tudo lá cinco minutos; cronometras com que { $name } se ocupa. Bom para brincadeiras e lugares. (Roane et al. 1998)
+}
+likes-new-title = Um teste de gostos
+likes-not-today = Hoje não: foram notados sinais fortes de stress. Dá espaço a { $name } e testa num dia calmo.
+likes-back = Voltar aos gostos
+likes-nothing-listed = Ainda não há nada anotado que { $name } possa querer.
+likes-how-to-offer = Como oferecer
+likes-compare = O que comparar
+likes-compare-hint = até 12; o habitual é de cinco a oito
+likes-rounds = Rondas
+likes-rounds-hint = cada par (ou fila) uma vez por ronda; uma ou duas por dia chegam
+likes-where-to-test = Testa no lugar e à hora em que as palavras vão ser usadas; de barriga cheia a comida agrada menos. { $name } pode ir-se embora quando quiser.
+likes-format-missing = falta; escolhe uma
+likes-how-many = têm de ser { $least } a { $most } coisas, não { $ticked }; marca mais ou menos
+likes-rounds-missing = faltam; 1 é um bom começo
+likes-page-title = Aquilo de que { $name } gosta
+likes-no-test-today = Hoje sem teste: foram notados sinais fortes de stress. Dá espaço; virá um dia calmo.
+likes-nothing-tested = Ainda nada foi testado. Um teste mostra o que { $name } escolhe; as primeiras palavras devem ser o que mais escolhe.
+likes-from-trials = { $trials ->
+    [one] De n = 1 ensaio, sem escolha: { $none }. Não escolher também é uma resposta e fica.
+   *[other] De n = { $trials } ensaios, destes sem escolha: { $none }. Não escolher também é uma resposta e fica.
+}
+likes-test-again = Testar outra vez:
+likes-new-test = Novo teste
+likes-ranking = Ordem
+likes-sheet = Uma folha disto para imprimir
+likes-disagree = As formas de testar podem divergir: os cães ordenaram comidas de outro modo aos pares e em fila; só a última coincidiu (Cameron, Siddall & Bizo 2021). Os gostos mudam com a hora e o dia, por isso os ensaios antigos contam menos.
+likes-known-how = Probabilidade de nada ser claramente melhor: { $share }, n = { $n } escolhas. Bastam 90%; pára em todo o caso às 60, pelo bem de { $name }.
+likes-next = O que oferecer a seguir
+likes-next-pair = { $left } à esquerda de { $name }, { $right } à direita: { $because }.
+likes-offer-pair = Oferecer este par agora
+likes-tests-so-far = Testes até agora
+likes-none-yet = Nenhum ainda.
+likes-test-line = { $trials ->
+    [one] { $things } coisas · n = 1 ensaio
+   *[other] { $things } coisas · n = { $trials } ensaios
+}
+likes-begun-by = começado por { $name }
+likes-go-on = Continuar
+likes-see = Ver
+likes-this-test = Este teste
+likes-this-n = n = { $trials }, destes sem escolha: { $none }
+likes-thing = Coisa
+likes-offered = oferecido
+likes-in-seconds = segundos
+likes-taken = aceite
+likes-agree = As escolhas de { $name } concordam entre si? { $zeta } (1: sem círculos como A sobre B, B sobre C, C sobre A; 0: nada). { $circular } de { $most } círculos possíveis, n = { $items } coisas comparadas.
+likes-side = Aceite à esquerda de { $name }: { $share }, { $p }.
+likes-over-middling = Probabilidade de o escolher em vez de algo mediano
+likes-chance = probabilidade
+likes-scores = Pontuações: { $format }
+likes-score-of = { $format ->
+    [single] parte das ofertas com aproximação
+    [free_access] parte do tempo ocupado com isto
+   *[other] parte das ofertas em que foi aceite
+}
+likes-no-such-test = Este caderno não conhece esse teste deste animal.
+likes-not-offered = não é algo que se possa oferecer a { $name }
+likes-same-twice = tem de ser outra coisa que não a da esquerda
+likes-answer-wrong = tem de ser uma das coisas deste ensaio, nenhuma ou foi-se embora
+likes-seconds-missing = falta; indica os segundos em que as coisas estiveram lá
+likes-more-than-none = tem de ser maior que 0
+likes-longer-than-there = são mais do que o tempo em que as coisas estiveram lá

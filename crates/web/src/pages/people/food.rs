@@ -58,7 +58,7 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
     let (l, card) = (&page.locale, &page.card);
     let mut stages = vec![(String::new(), say!(l, setup::stage_unknown))];
     let fits = LifeStage::ALL.iter().filter(|s| s.fits(card.species));
-    stages.extend(fits.map(|s| (s.name().to_owned(), stage_words(*s).to_owned())));
+    stages.extend(fits.map(|s| (s.name().to_owned(), stage_words(l, *s))));
     let computed = matches!(card.species, Species::Dog | Species::Cat);
     let vet = number(typed, "day_kcal", &say!(l, setup::day_kcal), &say!(l, setup::day_kcal_hint));
     let on = on_the_way(page, card);

@@ -16,7 +16,7 @@ use maud::{Markup, html};
 use sayso_advisor::ration::{forbidden, ration};
 use sayso_model::facts::{giving, ideas};
 use sayso_model::{AnimalCard, Kcal, Label, RewardCard, RewardId, RewardKind, Seconds};
-use sayso_wording::say;
+use sayso_wording::{Locale, say, words};
 use serde::Deserialize;
 use uuid::Uuid;
 
@@ -37,18 +37,6 @@ pub fn router() -> Router<AppState> {
     Router::new()
         .route("/people/reward/new", get(new).post(add))
         .route("/people/reward/{reward}", get(edit).post(change))
-}
-
-/// A kind in words, with examples.
-pub const fn examples(kind: RewardKind) -> &'static str {
-    match kind {
-        RewardKind::Food => "anything eaten or licked",
-        RewardKind::Play => "a toy, tug, chasing, a bell",
-        RewardKind::Touch => "stroking, brushing, a lap",
-        RewardKind::Training => "an exercise it enjoys",
-        RewardKind::Exploring => "outside, sniffing, the window",
-        RewardKind::Rest => "a bed, a quiet room, sleep",
-    }
 }
 
 #[derive(Deserialize)]
@@ -98,7 +86,7 @@ async fn change(page: Page, Path(id): Path<String>, typed: Typed) -> Result<Resp
 fn known(page: &Page, id: &str) -> Result<RewardCard, Error> {
     let id: RewardId = named(id, "reward")?;
     let card = page.story.rewards().get(&id).map(|c| (*c).clone());
-    card.ok_or_else(|| Error::NotFound("This notebook knows no such reward.".into()))
+    card.ok_or_else(|| Error::NotFound(words!(reward::no_such)))
 }
 
 async fn save(page: Page, before: Option<RewardCard>, typed: Typed) -> Result<Response, Error> {
@@ -117,15 +105,15 @@ async fn save(page: Page, before: Option<RewardCard>, typed: Typed) -> Result<Re
 fn read(page: &Page, id: Option<RewardId>, typed: &mut Typed) -> Option<RewardCard> {
     let kind = typed.one_of("kind", &RewardKind::ALL, RewardKind::name);
     if typed.text("kind").is_empty() {
-        typed.wrong("kind", "is missing; choose one");
+        typed.wrong("kind", say!(&page.locale, reward::kind_missing));
     }
     let name = typed.label("name");
     let (kcal_per_piece, grams_per_piece) = if kind == Some(RewardKind::Food) {
-        pieces::read(typed)
+        pieces::read(&page.locale, typed)
     } else {
         for field in pieces::FIELDS {
             if !typed.text(field).is_empty() {
-                typed.wrong(field, "is only for food; leave it empty, or choose the kind food");
+                typed.wrong(field, say!(&page.locale, reward::only_food));
             }
         }
         (None, None)
@@ -151,15 +139,15 @@ fn read(page: &Page, id: Option<RewardId>, typed: &mut Typed) -> Option<RewardCa
     };
     // One may always put a food away, whatever it is.
     if card.active {
-        refuse_forbidden(&page.animals(), &card, typed);
+        refuse_forbidden(&page.locale, &page.animals(), &card, typed);
     }
     Some(card)
 }
 
-fn refuse_forbidden(animals: &[AnimalCard], card: &RewardCard, typed: &mut Typed) {
+fn refuse_forbidden(l: &Locale, animals: &[AnimalCard], card: &RewardCard, typed: &mut Typed) {
     if animals.iter().any(|l| card.is_for(l.animal) && forbidden(l.species, card).is_some()) {
-        let others = if animals.len() > 1 { ", or tick only the animals it is for" } else { "" };
-        typed.wrong("name", format!("is a food that was not added; choose another one{others}"));
+        let several = animals.len() > 1;
+        typed.wrong("name", if several { say!(l, reward::not_added_tick) } else { say!(l, reward::not_added) });
     }
 }
 
@@ -185,31 +173,36 @@ fn capital(name: &Label) -> String {
 }
 
 fn kinds(page: &Page) -> Markup {
+    let l = &page.locale;
     layout(
         page,
         Tab::People,
-        "Something it may want",
+        &say!(l, reward::title),
         html! {
-            p { "Which kind? A mix of kinds makes a better board than food alone." }
+            p { (say!(l, reward::which_kind)) }
             ul.plain {
                 @for kind in RewardKind::ALL {
                     li { a.button.wide href=(format!("/people/reward/new?kind={}", kind.name())) {
-                        strong { (crate::fields::label_of(kind.name())) } span.quiet { (examples(kind)) }
+                        strong { (say!(l, ideas::kind, kind = kind.name())) } span.quiet { (say!(l, card::examples, kind = kind.name())) }
                     } }
                 }
             }
-            p { a href="/people" { "Back to People" } }
+            p { a href="/people" { (say!(l, card::back)) } }
         },
     )
 }
 
 fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> Markup {
     let to = before.map_or_else(|| "/people/reward/new".to_owned(), |c| format!("/people/reward/{}", c.reward));
+    let l = &page.locale;
     let food = typed.text("kind") == RewardKind::Food.name();
     let kinds: Vec<_> =
-        RewardKind::ALL.iter().map(|k| (k.name().to_owned(), format!("{}: {}", k.name(), examples(*k)))).collect();
+        RewardKind::ALL.iter().map(|k| (k.name().to_owned(), say!(l, ideas::kind, kind = k.name()))).collect();
     let animals: Vec<_> = page.animals().iter().map(|l| (l.animal.to_string(), html! { (l.name.as_str()) })).collect();
-    let title = before.map_or_else(|| format!("New: {}", typed.text("kind")), |c| c.name.to_string());
+    let title = before.map_or_else(
+        || say!(l, reward::new, kind = say!(l, ideas::kind, kind = typed.text("kind"))),
+        |c| c.name.to_string(),
+    );
     layout(
         page,
         Tab::People,
@@ -221,17 +214,17 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
             @if food { (food_note()) }
             @if before.is_none() { (tries(page, typed.text("kind"))) }
             form method="post" action=(to) .stack {
-                @if before.is_some() { (select(typed, "kind", "Kind", "", &kinds)) }
+                @if before.is_some() { (select(typed, "kind", &say!(l, reward::kind), "", &kinds)) }
                 @else { input type="hidden" name="kind" value=(typed.text("kind")); }
-                (line(typed, "name", "Name", if food { "as exact as you can, such as: cooked chicken, plain" } else { "as used at home" }, true))
-                @if food { (energy(typed)) }
+                (line(typed, "name", &say!(l, card::name), &if food { say!(l, reward::exact) } else { say!(l, card::name_at_home) }, true))
+                @if food { (energy(l, typed)) }
                 (given(page, typed))
-                @if animals.len() > 1 { (ticks(typed, "animals", "For", "none ticked means all", &animals)) }
+                @if animals.len() > 1 { (ticks(typed, "animals", &say!(l, card::rule_for), &say!(l, reward::none_means_all), &animals)) }
                 @else { @for l in typed.all("animals") { input type="hidden" name="animals" value=(l); } }
-                @if before.is_some() { (tick(typed, "active", "still used")) }
-                button.primary.wide { "Keep" }
+                @if before.is_some() { (tick(typed, "active", &say!(l, reward::still_used))) }
+                button.primary.wide { (say!(l, setup::keep)) }
             }
-            p { a href="/people#rewards" { "Back to People" } " · " a href="/people/reward/new" { "Add another" } }
+            p { a href="/people#rewards" { (say!(l, card::back)) } " · " a href="/people/reward/new" { (say!(l, reward::another)) } }
         },
     )
 }
@@ -282,34 +275,33 @@ fn tries(page: &Page, kind: &str) -> Markup {
     }
 }
 
-fn energy(typed: &Typed) -> Markup {
+fn energy(l: &Locale, typed: &Typed) -> Markup {
     html! {
         fieldset {
-            legend { "Energy of one piece" }
-            (number(typed, "kcal_per_piece", "kcal a piece", "from the package, if it says so"))
-            p.quiet { "Not known? Leave it empty and give the weight of a piece, with the package\u{2019}s figure or a food of the table." }
-            (number(typed, "grams_per_piece", "Grams a piece", "weigh ten and divide by ten"))
-            (number(typed, "kcal_per_100g", "kcal per 100 g", "from the package; this is the better figure"))
-            (select(typed, "food", "or a plain food", "from the USDA table, without salt, fat or seasoning", &pieces::foods()))
+            legend { (say!(l, reward::energy)) }
+            (number(typed, "kcal_per_piece", &say!(l, reward::kcal), &say!(l, reward::kcal_hint)))
+            p.quiet { (say!(l, reward::not_known)) }
+            (number(typed, "grams_per_piece", &say!(l, reward::grams), &say!(l, reward::grams_hint)))
+            (number(typed, "kcal_per_100g", &say!(l, reward::per_100), &say!(l, reward::per_100_hint)))
+            (select(typed, "food", &say!(l, reward::table), &say!(l, reward::table_hint), &pieces::foods(l)))
         }
     }
 }
 
 /// What was kept, what the hazards list says of it, and how many pieces that makes today.
 fn standing(page: &Page, card: &RewardCard) -> Markup {
+    let l = &page.locale;
     html! {
         section.card role="status" {
-            p { strong { "Kept." } " " (card.name.as_str()) @if let Some(k) = card.kcal_per_piece { ": " (format!("{:.2}", k.get())) " kcal a piece" } "." }
+            p { strong { (say!(l, reward::kept)) } @if let Some(k) = card.kcal_per_piece { " " (say!(l, reward::kept_kcal, name = &card.name, kcal = l.number(k.get(), 2))) } }
             (for_each_animal(page, card))
             @if card.kind == RewardKind::Food {
                 @for animal in page.animals().iter().filter(|l| card.is_for(l.animal)) {
                     @let today = ration(&page.story, animal, page.now);
-                    p { (animal.name.as_str()) ": "
-                        @match (today.budget_kcal, card.kcal_per_piece.map(Kcal::get).filter(|k| *k > 0.0)) {
-                            (Some(budget), Some(kcal)) => { "rewards of a day are " (format!("{budget:.0}")) " kcal, at most " (format!("{:.0}", (budget / kcal).floor())) " of these and nothing else." }
-                            _ => { "how many a day cannot be said. " (today.refusal.unwrap_or_default()) }
-                        }
-                    }
+                    p { (match (today.budget_kcal, card.kcal_per_piece.map(Kcal::get).filter(|k| *k > 0.0)) {
+                        (Some(budget), Some(kcal)) => say!(l, reward::fits, name = &animal.name, budget = l.number(budget, 0), pieces = l.number((budget / kcal).floor(), 0)),
+                        _ => say!(l, reward::fits_unknown, name = &animal.name, why = today.refusal.unwrap_or_default()),
+                    }) }
                 }
             }
         }

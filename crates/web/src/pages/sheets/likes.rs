@@ -19,7 +19,7 @@ pub async fn show(page: AnimalPage) -> Markup {
             @else {
                 p { "From n = " (report.trials) " trials" @if let Some(last) = report.last { ", the last on " (last.day(&page.zone)) } ", of these without a choice: " (report.no_choice) "." }
                 @if let Some(k) = &report.known { p { strong { (k.words) } } }
-                (ranking(&report))
+                (ranking(&page.locale, &page.card.name, &report))
                 @if let Some(why) = report.retest.as_ref().filter(|why| report.known.as_ref().is_none_or(|k| k.words != **why)) { p { strong { "Test again: " } (why) } }
             }
             @for r in &rewards { (for_animal(&page.card, r)) }

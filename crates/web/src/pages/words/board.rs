@@ -50,7 +50,7 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Size>) -> Markup {
     if !asked.propose.is_empty() || (before.is_none() && !cards.is_empty()) {
         match places::proposed(&page, size, &placed, &cards) {
             Ok(proposed) => placed = proposed,
-            Err(why) => typed.wrong("places", format!("cannot be proposed: {why}")),
+            Err(why) => typed.wrong("places", say!(&page.locale, words::no_places, why = why)),
         }
     }
     for p in placed {
@@ -70,7 +70,7 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let (rows, columns) = size(&mut typed);
     for name in ["rows", "columns"] {
         if typed.text(name).is_empty() {
-            typed.wrong(name, "are missing; give 1 to 20");
+            typed.wrong(name, say!(&page.locale, words::size_missing));
         }
     }
     if !typed.right() {
@@ -79,10 +79,10 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let names: Vec<String> = (0..rows).flat_map(|r| (0..columns).map(move |c| field(r, c))).collect();
     let fields: Vec<&str> = names.iter().map(String::as_str).chain(["rows", "columns", "move"]).collect();
     let mut typed = typed.only(&fields)?;
-    let placed = read(&mut typed, rows, columns, &words(&page));
+    let placed = read(&page.locale, &mut typed, rows, columns, &words(&page));
     let moved = moved(&page, &placed);
     if !moved.is_empty() && !typed.ticked("move") && typed.right() {
-        typed.wrong("move", "is not ticked: words that are in use would change their place");
+        typed.wrong("move", say!(&page.locale, words::move_unticked));
     }
     if typed.right() {
         let first = page.story.board().is_none() && !placed.is_empty();
@@ -98,7 +98,7 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
 
 /// Words in use that would stand elsewhere, or nowhere.
 fn moved(page: &AnimalPage, placed: &[Placed]) -> Vec<String> {
-    let cards = page.story.words();
+    let (cards, l) = (page.story.words(), &page.locale);
     let Some(before) = page.story.board() else { return Vec::new() };
     before
         .words
@@ -106,15 +106,15 @@ fn moved(page: &AnimalPage, placed: &[Placed]) -> Vec<String> {
         .filter(|old| cards.get(&old.word).is_some_and(|w| w.active) && !placed.contains(old))
         .filter_map(|old| {
             cards.get(&old.word).map(|w| match placed.iter().find(|p| p.word == old.word) {
-                Some(new) => format!("\u{201c}{}\u{201d} to row {}, place {}", w.says, new.row + 1, new.column + 1),
-                None => format!("\u{201c}{}\u{201d} off the board", w.says),
+                Some(new) => say!(l, words::to_place, says = &w.says, row = new.row + 1, place = new.column + 1),
+                None => say!(l, words::off_board, says = &w.says),
             })
         })
         .collect()
 }
 
 fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[String]) -> Markup {
-    let words = words(page);
+    let (words, l) = (words(page), &page.locale);
     let free: Vec<&&WordCard> = words
         .iter()
         .filter(|w| !(0..rows).any(|r| (0..columns).any(|c| typed.text(&field(r, c)) == w.word.to_string())))
@@ -131,33 +131,33 @@ fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[St
     layout(
         page,
         Tab::Words,
-        "The board",
+        &say!(l, words::board_title),
         html! {
             @if page.story.board().is_none() { (along(page, &page.card, StepName::Places)) }
             (summary(typed))
             @if !moved.is_empty() {
-                div.caution { p { "A word that moves must be found anew: leave known words where they are if you can. This would move:" }
+                div.caution { p { (say!(l, words::would_move)) }
                     ul { @for m in moved { li { (m) } } } }
             }
             form method="get" action=(to) .row.even {
-                (sized("rows", "Rows", rows))
-                (sized("columns", "Places a row", columns))
-                button { "Change the size" }
+                (sized("rows", &say!(l, words::rows), rows))
+                (sized("columns", &say!(l, words::columns), columns))
+                button { (say!(l, words::change_size)) }
             }
             form method="post" action=(to) .stack {
                 input type="hidden" name="rows" value=(rows);
                 input type="hidden" name="columns" value=(columns);
-                (lists(typed, rows, columns, &words))
+                (lists(l, typed, rows, columns, &words))
                 @if !free.is_empty() {
-                    p #places { "Not on it: " (free.iter().map(|w| w.says.as_str()).collect::<Vec<_>>().join(", ")) ". "
-                        a href=(format!("?rows={rows}&columns={columns}&propose=yes")) { "Propose places for these" }
-                        span.hint { "Words on the board stay. Those that sound alike are kept apart, and busy ones within reach." } }
+                    p #places { (say!(l, words::not_on_it, words = free.iter().map(|w| w.says.as_str()).collect::<Vec<_>>().join(", "))) " "
+                        a href=(format!("?rows={rows}&columns={columns}&propose=yes")) { (say!(l, words::propose_places)) }
+                        span.hint { (say!(l, words::places_stay)) } }
                 }
-                @if !moved.is_empty() { (tick(typed, "move", "Yes, move them")) }
+                @if !moved.is_empty() { (tick(typed, "move", &say!(l, words::yes_move))) }
                 button.primary.wide { @if page.story.board().is_none() { (say!(&page.locale, setup::next)) } @else { (say!(&page.locale, setup::keep)) } }
             }
-            p.quiet { "Leave a place free beside a word that is pressed most, keep words that sound alike apart, and fix the board on a grippy mat: a board that slides or rattles is avoided. Close battery covers with their screws. " (BATTERY_EMERGENCY) }
-            p { a href=(Tab::Words.href(Some(page.id))) { "Back to Words" } }
+            p.quiet { (say!(l, words::mat)) " " (BATTERY_EMERGENCY) }
+            p { a href=(Tab::Words.href(Some(page.id))) { (say!(l, words::back)) } }
         },
     )
 }
