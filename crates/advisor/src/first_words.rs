@@ -167,7 +167,8 @@ impl<'a> Known<'a> {
             .zip(&labels)
             .zip(&given)
             .map(|((r, (says, _)), g)| {
-                let undosed = undosed.contains(&r.reward).then(|| "no food allowance is set".to_owned());
+                // Barred from the choice; what for is told by `Why::NoAllowance`.
+                let undosed = undosed.contains(&r.reward).then(String::new);
                 Candidate {
                     says: says.clone(),
                     kind: r.kind,

@@ -27,7 +27,7 @@ pub enum Tab {
     Days,
     /// Newest events, with undo.
     Log,
-    /// Household and coach.
+    /// Home and coach.
     People,
     /// Things to print.
     Sheets,
@@ -144,7 +144,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
     )
 }
 
-/// A page without household: set-up, pairing, errors.
+/// A page without home: set-up, pairing, errors.
 #[must_use]
 pub fn bare(locale: &Locale, title: &str, body: Markup) -> Markup {
     bare_with(locale, title, &[], body)

@@ -47,7 +47,7 @@ async fn a_paired_test_runs_from_start_to_ranking() {
     let place = |r: &String| all.iter().position(|a| a == r).unwrap();
     for i in 1..=12 {
         let page = home.page(&test).await;
-        page.says(&format!("Trial {i} of 12")).says("Pip’s left").says("Pip’s right");
+        page.says(&format!("Trial {i} of 12")).says("Pip’s left").says("Pip’s right").says("is on your right");
         let two = offered(&page);
         lefts[place(&two[0])] += 1;
         // It likes what comes first in the list best, always.

@@ -164,6 +164,12 @@ async fn a_food_the_list_forbids_is_refused_with_the_reason_and_a_doubtful_one_i
         .says("raisins, organic");
     home.post("/people/reward/new", &food("choclate drops")).await.refused().says("chocolate");
     assert!(home.story().await.rewards().is_empty());
+    // "Add another" keeps what was typed before it asks for the next.
+    let mut another = food("plain rice").to_vec();
+    another.push(("then", "another"));
+    let next = home.post("/people/reward/new", &another).await;
+    assert_eq!(next.kept().to, "/people/reward/new");
+    assert!(home.story().await.rewards().values().any(|r| r.name.as_str() == "plain rice"));
     let kept = home.post("/people/reward/new", &food("cheddar")).await;
     home.page(&kept.kept().to).await.says("Care, for Pip").says("cheese").says("Not a complete list");
     home.page("/people").await.says("Care, for Pip");

@@ -49,7 +49,7 @@ async fn a_report_of_nothing_says_that_nothing_is_known() {
     home.page(&format!("/sheets/{}/progress", home.animal))
         .await
         .says("Not a diagnosis")
-        .says("nothing can be said yet (n = 0)")
+        .says("too early to say (n = 0)")
         .says("no planned check was held (n = 0)")
         .says("no session was noted in this period (n = 0)")
         .says("no likes test was held (n = 0)")

@@ -175,7 +175,26 @@ async fn the_board_keeps_known_words_where_they_are_unless_told_twice() {
     post(with(&[("place-1-1", &ball), ("place-0-2", &walk), ("move", "yes")])).await.kept();
     home.page(&format!("/l/{}/words", home.animal)).await.says("Where they are").says("ball");
     home.post(&to, &[("rows", "99"), ("columns", "3")]).await.refused().says("must be a whole number from 1 to 20");
-    post(with(&[("place-9-9", &ball)])).await.refused().says("is not a field of this form");
+    post(with(&[("place-20-0", &ball)])).await.refused().says("is not a field of this form");
+}
+
+#[tokio::test]
+async fn another_size_of_the_board_or_a_proposal_loses_no_pick() {
+    let home = Home::new().await;
+    let (ball, walk) = (word(&home, "ball", &[]).await, word(&home, "walk", &[]).await);
+    let to = format!("/l/{}/words/board", home.animal);
+    let picked = |page: &str, id: &str| page.contains(&format!("value=\"{id}\" selected"));
+    let larger = home.post(&to, &[("rows", "3"), ("columns", "4"), ("place-0-1", &ball), ("step", "size")]).await;
+    assert_eq!(larger.status, 200);
+    assert!(picked(&larger.text, &ball) && larger.text.contains("name=\"place-2-3\""));
+    assert!(home.story().await.board().is_none(), "nothing was kept yet");
+    let proposed = home.post(&to, &[("rows", "3"), ("columns", "4"), ("place-0-1", &ball), ("step", "propose")]).await;
+    assert!(picked(&proposed.text, &ball) && picked(&proposed.text, &walk));
+    // A word on a place that the board would no longer have is not dropped.
+    home.post(&to, &[("rows", "1"), ("columns", "1"), ("place-0-1", &ball), ("step", "keep")])
+        .await
+        .refused()
+        .says("holds a word");
 }
 
 #[tokio::test]

@@ -6,7 +6,9 @@
 //!
 //! Knows nothing of pages, commands or the log.
 
+pub mod advice;
 mod catalogue;
+mod estimate;
 mod locale;
 mod message;
 mod numbers;

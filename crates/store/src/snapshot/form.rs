@@ -71,7 +71,7 @@ pub(super) fn read(mut bytes: &[u8], count: usize) -> Result<Vec<Arc<Event>>> {
 }
 
 fn event(from: &mut impl Read, tables: &Tables) -> Result<Event> {
-    let missing = || wrong("an event without household or zone");
+    let missing = || wrong("an event without home or zone");
     Ok(Event {
         id: EventId::deserialize_reader(from)?,
         home: value(&tables.homes, u16::deserialize_reader(from)?)?.ok_or_else(missing)?,

@@ -88,7 +88,7 @@ likes-sheet = Ein Blatt davon zum Drucken
 likes-disagree = Testarten können sich widersprechen: Hunde ordneten Futter zu zweit und in der Reihe verschieden; nur das letzte stimmte überein (Cameron, Siddall & Bizo 2021). Vorlieben ändern sich mit Stunde und Tag; ältere Durchgänge zählen weniger.
 likes-known-how = Wahrscheinlichkeit, dass nichts anderes klar besser ist: { $share }, n = { $n } Wahlen. 90 % genügen; bei 60 Wahlen ist Schluss, { $name } zuliebe.
 likes-next = Was als Nächstes anbieten
-likes-next-pair = { $left } links von { $name }, { $right } rechts: { $because }.
+likes-next-pair = { $left } links von { $name }, { $right } rechts.
 likes-offer-pair = Dieses Paar jetzt anbieten
 likes-tests-so-far = Tests bisher
 likes-none-yet = Noch keine.

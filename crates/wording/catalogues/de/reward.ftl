@@ -22,6 +22,7 @@ reward-most = Höchstens am Tag
 reward-usual-times = bevor Menschen oder Tier genug haben; bei dieser Art üblich: { $times }
 reward-stand-in = Was in einem Vorlieben-Test dafür steht
 reward-stand-in-hint = was man hinhalten kann: die Leine oder der Schlüssel fürs Hinausgehen
+reward-keep-another = Speichern und noch etwas hinzufügen
 reward-new = Neu: { $kind }
 reward-title = Etwas, das sie wollen könnten
 reward-which-kind = Welche Art? Eine Mischung ergibt ein besseres Brett als Futter allein.

@@ -88,7 +88,7 @@ likes-sheet = A sheet of this to print
 likes-disagree = Ways of testing can disagree: dogs ranked foods differently two at a time and in a row; only the lowest agreed (Cameron, Siddall & Bizo 2021). Likes also change with the hour and the day, so older trials count for less.
 likes-known-how = Probability that no other thing is clearly better: { $share }, n = { $n } choices. Enough is 90%; stop in any case at 60 choices, for { $name }’s sake.
 likes-next = What to offer next
-likes-next-pair = { $left } to { $name }’s left, { $right } to the right: { $because }.
+likes-next-pair = { $left } to { $name }’s left, { $right } to the right.
 likes-offer-pair = Offer this pair now
 likes-tests-so-far = Tests so far
 likes-none-yet = None yet.

@@ -22,6 +22,7 @@ reward-most = At most, each day
 reward-usual-times = before people or the animal have had enough; usual for its kind: { $times }
 reward-stand-in = What stands for it in a likes test
 reward-stand-in-hint = what can be held up: the lead or the key for going out
+reward-keep-another = Save and add another
 reward-new = New: { $kind }
 reward-title = Something they may want
 reward-which-kind = Which kind? A mix of kinds makes a better board than food alone.

@@ -22,6 +22,7 @@ reward-most = Como máximo, cada día
 reward-usual-times = antes de que la gente o el animal se cansen; habitual en su tipo: { $times }
 reward-stand-in = Qué lo representa en una prueba de gustos
 reward-stand-in-hint = algo que se pueda mostrar: la correa o la llave para salir
+reward-keep-another = Guardar y añadir otro
 reward-new = Nuevo: { $kind }
 reward-title = Algo que pueden querer
 reward-which-kind = ¿De qué tipo? Una mezcla hace mejor tablero que solo comida.

@@ -88,7 +88,7 @@ likes-sheet = Une feuille à imprimer
 likes-disagree = Les façons de tester peuvent diverger : des chiens ont classé la nourriture autrement par paires et en rang ; seul le dernier concordait (Cameron, Siddall & Bizo 2021). Les goûts changent avec l’heure et le jour ; les essais anciens comptent moins.
 likes-known-how = Probabilité que rien d’autre ne soit nettement mieux : { $share }, n = { $n } choix. 90 % suffisent ; arrête dans tous les cas à 60 choix, pour { $name }.
 likes-next = Quoi proposer ensuite
-likes-next-pair = { $left } à gauche de { $name }, { $right } à droite : { $because }.
+likes-next-pair = { $left } à gauche de { $name }, { $right } à droite.
 likes-offer-pair = Proposer cette paire maintenant
 likes-tests-so-far = Tests jusqu’ici
 likes-none-yet = Aucun encore.

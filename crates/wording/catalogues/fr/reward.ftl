@@ -22,6 +22,7 @@ reward-most = Au plus, chaque jour
 reward-usual-times = avant que les gens ou l’animal n’en aient assez ; habituel pour ce genre : { $times }
 reward-stand-in = Ce qui le représente dans un test de goûts
 reward-stand-in-hint = ce qu’on peut montrer : la laisse ou la clé pour sortir
+reward-keep-another = Enregistrer et en ajouter un autre
 reward-new = Nouveau : { $kind }
 reward-title = Quelque chose qu’ils peuvent vouloir
 reward-which-kind = De quelle sorte ? Un mélange fait un meilleur tableau que la nourriture seule.

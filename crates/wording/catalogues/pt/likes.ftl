@@ -88,7 +88,7 @@ likes-sheet = Uma folha disto para imprimir
 likes-disagree = As formas de testar podem divergir: os cães ordenaram comidas de outro modo aos pares e em fila; só a última coincidiu (Cameron, Siddall & Bizo 2021). Os gostos mudam com a hora e o dia, por isso os ensaios antigos contam menos.
 likes-known-how = Probabilidade de nada ser claramente melhor: { $share }, n = { $n } escolhas. Bastam 90%; pára em todo o caso às 60, pelo bem de { $name }.
 likes-next = O que oferecer a seguir
-likes-next-pair = { $left } à esquerda de { $name }, { $right } à direita: { $because }.
+likes-next-pair = { $left } à esquerda de { $name }, { $right } à direita.
 likes-offer-pair = Oferecer este par agora
 likes-tests-so-far = Testes até agora
 likes-none-yet = Nenhum ainda.

@@ -22,6 +22,7 @@ reward-most = No máximo, por dia
 reward-usual-times = antes de as pessoas ou o animal se fartarem; habitual neste tipo: { $times }
 reward-stand-in = O que o representa num teste de gostos
 reward-stand-in-hint = algo que se possa mostrar: a trela ou a chave para sair
+reward-keep-another = Guardar e juntar outro
 reward-new = Novo: { $kind }
 reward-title = Algo que podem querer
 reward-which-kind = De que tipo? Uma mistura faz um quadro melhor do que só comida.

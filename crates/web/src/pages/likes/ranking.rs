@@ -1,21 +1,24 @@
 //! The ranking as a picture: a dot for each thing, a line for what is still possible.
 
 use crate::chart::{Axis, Whisker, whiskers};
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::likes::{LikesReport, RankedReward};
-use sayso_model::{Label, LikesFormat};
+use sayso_model::LikesFormat;
+use sayso_wording::advice::lean;
 use sayso_wording::{Locale, say};
 
 /// What is known of an animal's likes: picture, scores, consistency, sides.
 #[must_use]
-pub fn ranking(l: &Locale, name: &Label, report: &LikesReport) -> Markup {
+pub fn ranking(page: &AnimalPage, report: &LikesReport) -> Markup {
+    let (l, name) = (&page.locale, &page.card.name);
     let ranked: Vec<&RankedReward> = report.ranking.iter().filter(|r| r.over_average.value.is_some()).collect();
     html! {
         @if !ranked.is_empty() { (picture(l, &ranked)) }
         @if let Some(c) = &report.consistency {
             p { (say!(l, likes::agree, name = name, zeta = l.number(c.zeta, 2), circular = c.circular, most = c.most, items = c.items)) }
         }
-        @if let Some(s) = &report.side { p { (say!(l, likes::side, name = name, share = s.left.to_string(), p = l.p(s.p))) " " (s.words) } }
+        @if let Some(s) = &report.side { p { (say!(l, likes::side, name = name, share = s.left.to_string(), p = l.p(s.p))) " " (lean(l, name.as_str(), s.lean)) } }
         (scores(l, report))
     }
 }

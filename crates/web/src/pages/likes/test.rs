@@ -171,12 +171,12 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
         LikesFormat::Multiple => test.rewards.len(),
         _ => shown.len(),
     };
-    let two = if test.format == LikesFormat::Paired { "offer two" } else { "offer" };
+    let two = test.format == LikesFormat::Paired;
     html! {
         form method="post" action={ (address(page, test.assessment)) "/trial" } {
             input type="hidden" name="number" value=(number);
             h2 #lay { @if test.format == LikesFormat::Single { (say!(l, likes::lay_one, name = name)) } @else { (say!(l, likes::lay, name = name)) } }
-            div class=(two) role="group" aria-labelledby="lay" {
+            div.offer.two[two] role="group" aria-labelledby="lay" {
                 @for (i, r) in shown.iter().enumerate() {
                     button.pick name="answer" value=(r.reward) {
                         span.quiet { (place(i)) }
@@ -193,6 +193,7 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
         }
         p.quiet { (say!(l, likes::how_to_hold)) " "
             @if test.format != LikesFormat::Single { (say!(l, likes::two_at_once)) " " } (say!(l, likes::half_a_minute)) }
+        @if shown.len() > 1 { p.quiet { (crate::pages::checks::whose_left(name.as_str())) } }
     }
 }
 

@@ -4,15 +4,17 @@ use crate::page::AnimalPage;
 use crate::pages::people::instead;
 use crate::rich;
 use maud::{Markup, html};
+use sayso_advisor::Because;
 use sayso_advisor::likes::{LikesReport, likes};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::RewardId;
+use sayso_wording::advice::{self, because};
 use sayso_wording::say;
 
 pub fn view(page: &AnimalPage) -> Markup {
     let report = likes(&page.case());
     let rest = rest_today(&page.case());
-    let (l, name) = (&page.locale, &page.card.name);
+    let (l, name) = (&page.locale, page.card.name.as_str());
     layout(
         page,
         Tab::Likes,
@@ -25,13 +27,13 @@ pub fn view(page: &AnimalPage) -> Markup {
                 p { (say!(l, likes::from_trials, trials = report.trials, none = report.no_choice)) }
             }
             (known(page, &report))
-            @if let Some(why) = report.retest.as_ref().filter(|why| report.known.as_ref().is_none_or(|k| k.words != **why)) { p.caution { strong { (say!(l, likes::test_again)) } " " (why) } }
+            @if let Some(why @ Because::TestOld { .. }) = &report.retest { p.caution { strong { (say!(l, likes::test_again)) } " " (because(l, name, why)) } }
             @if !rest {
                 div.row.even { a.button.primary href=(format!("/l/{}/likes/new", page.id)) { (say!(l, likes::new_test)) } }
                 (next(page, &report))
             }
             @if report.trials > 0 {
-                section { h2 { (say!(l, likes::ranking)) } (ranking(l, name, &report)) (hardly_picked(page, &report)) }
+                section { h2 { (say!(l, likes::ranking)) } (ranking(page, &report)) (hardly_picked(page, &report)) }
                 p { a.link href=(format!("/sheets/{}/likes", page.id)) { (say!(l, likes::sheet)) } }
             }
             (history::history(page))
@@ -52,7 +54,7 @@ fn known(page: &AnimalPage, report: &LikesReport) -> Markup {
     html! {
         @if let Some(k) = &report.known {
             section.card {
-                p { strong { (k.words) } }
+                p { strong { (advice::known(l, k)) } }
                 p.quiet { (say!(l, likes::known_how, share = l.percent(k.probability), n = k.n, name = &page.card.name)) }
             }
         }
@@ -64,12 +66,12 @@ fn next(page: &AnimalPage, report: &LikesReport) -> Markup {
     let active = |r: RewardId| cards.get(&r).filter(|c| c.active).map(|c| c.name.as_str());
     html! {
         @if let Some(next) = &report.next
-            && report.known.as_ref().is_none_or(|k| !k.well_enough)
+            && report.known.as_ref().is_none_or(|k| !k.well_enough())
             && let (Some(left), Some(right)) = (active(next.left), active(next.right))
         {
             section.card {
                 h2 { (say!(l, likes::next)) }
-                p { (rich!(l, likes::next_pair, left = html! { strong { (left) } }, right = html! { strong { (right) } }, name = page.card.name.as_str(), because = next.because.as_str())) }
+                p { (rich!(l, likes::next_pair, left = html! { strong { (left) } }, right = html! { strong { (right) } }, name = page.card.name.as_str())) " " (say!(l, advice::next_pair)) }
                 form method="post" action=(format!("/l/{}/likes/pair", page.id)) {
                     input type="hidden" name="left" value=(next.left);
                     input type="hidden" name="right" value=(next.right);

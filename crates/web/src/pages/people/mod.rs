@@ -9,7 +9,7 @@ mod person;
 mod pieces;
 mod reward;
 mod rule;
-mod steps;
+pub mod steps;
 mod view;
 mod weight;
 

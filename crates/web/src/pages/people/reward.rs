@@ -90,14 +90,19 @@ fn known(page: &Page, id: &str) -> Result<RewardCard, Error> {
 }
 
 async fn save(page: Page, before: Option<RewardCard>, typed: Typed) -> Result<Response, Error> {
-    let fields: Vec<&str> = FIELDS.iter().chain(&pieces::FIELDS).copied().collect();
+    let fields: Vec<&str> = FIELDS.iter().chain(&pieces::FIELDS).chain(&["then"]).copied().collect();
     let mut typed = typed.only(&fields)?;
     let card = read(&page, before.as_ref().map(|c| c.reward), &mut typed);
     if typed.right()
         && let Some(card) = card
         && typed.kept(page.keep(vec![page.event(card.clone())]).await)?
     {
-        return Ok(Redirect::to(&format!("/people/reward/{}?kept=yes", card.reward)).into_response());
+        // What was typed is kept before another is asked for.
+        let next = match typed.text("then") {
+            "another" => "/people/reward/new".to_owned(),
+            _ => format!("/people/reward/{}?kept=yes", card.reward),
+        };
+        return Ok(Redirect::to(&next).into_response());
     }
     Ok(again(form(&page, before.as_ref(), &typed, false)))
 }
@@ -223,8 +228,9 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
                 @else { @for l in typed.all("animals") { input type="hidden" name="animals" value=(l); } }
                 @if before.is_some() { (tick(typed, "active", &say!(l, reward::still_used))) }
                 button.primary.wide { (say!(l, setup::keep)) }
+                button.wide name="then" value="another" { (say!(l, reward::keep_another)) }
             }
-            p { a href="/people#rewards" { (say!(l, card::back)) } " · " a href="/people/reward/new" { (say!(l, reward::another)) } }
+            p { a href="/people#rewards" { (say!(l, card::back)) } }
         },
     )
 }

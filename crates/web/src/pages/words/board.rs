@@ -45,13 +45,10 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Size>) -> Markup {
     let size = size(&mut typed);
     let cards = words(&page);
     let inside = |p: &&Placed| p.row < size.0 && p.column < size.1 && cards.iter().any(|w| w.word == p.word);
-    let mut placed: Vec<Placed> = before.map_or(&[][..], |b| &b.words).iter().filter(inside).copied().collect();
+    let placed: Vec<Placed> = before.map_or(&[][..], |b| &b.words).iter().filter(inside).copied().collect();
     // On a board never drawn nothing is moved by a proposal.
-    if !asked.propose.is_empty() || (before.is_none() && !cards.is_empty()) {
-        match places::proposed(&page, size, &placed, &cards) {
-            Ok(proposed) => placed = proposed,
-            Err(why) => typed.wrong("places", say!(&page.locale, words::no_places, why = why)),
-        }
+    if (!asked.propose.is_empty() || (before.is_none() && !cards.is_empty())) && typed.right() {
+        return proposal(&page, size, placed, &cards);
     }
     for p in placed {
         typed = typed.with(&field(p.row, p.column), p.word);
@@ -65,6 +62,7 @@ fn size(typed: &mut Typed) -> (u8, u8) {
     (rows.unwrap_or(1), columns.unwrap_or(1))
 }
 
+/// Keeps the board, or shows what was picked so far in another size or with places proposed; nothing picked is lost.
 pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed;
     let (rows, columns) = size(&mut typed);
@@ -76,10 +74,22 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     if !typed.right() {
         return Ok(again(form(&page, &typed, (rows, columns), &[])));
     }
-    let names: Vec<String> = (0..rows).flat_map(|r| (0..columns).map(move |c| field(r, c))).collect();
-    let fields: Vec<&str> = names.iter().map(String::as_str).chain(["rows", "columns", "move"]).collect();
+    // Places beyond the size may still be picked in a form that was drawn larger.
+    let most = u8::try_from(MOST).unwrap_or(u8::MAX);
+    let names: Vec<String> = (0..most).flat_map(|r| (0..most).map(move |c| field(r, c))).collect();
+    let fields: Vec<&str> = names.iter().map(String::as_str).chain(["rows", "columns", "move", "step"]).collect();
     let mut typed = typed.only(&fields)?;
-    let placed = read(&page.locale, &mut typed, rows, columns, &words(&page));
+    let cards = words(&page);
+    let outside = |n: &&String| !(0..rows).any(|r| (0..columns).any(|c| **n == field(r, c)));
+    if typed.text("step") != "size" && names.iter().filter(outside).any(|n| !typed.text(n).is_empty()) {
+        typed.wrong("rows", say!(&page.locale, words::size_leaves_out));
+    }
+    let placed = read(&page.locale, &mut typed, rows, columns, &cards);
+    match typed.text("step") {
+        "size" => return Ok(form(&page, &typed, (rows, columns), &[]).into_response()),
+        "propose" if typed.right() => return Ok(proposal(&page, (rows, columns), placed, &cards).into_response()),
+        _ => {}
+    }
     let moved = moved(&page, &placed);
     if !moved.is_empty() && !typed.ticked("move") && typed.right() {
         typed.wrong("move", say!(&page.locale, words::move_unticked));
@@ -94,6 +104,19 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
         }
     }
     Ok(again(form(&page, &typed, (rows, columns), &moved)))
+}
+
+/// The form with places proposed for the words that have none.
+fn proposal(page: &AnimalPage, size: (u8, u8), mut placed: Vec<Placed>, cards: &[&WordCard]) -> Markup {
+    let mut typed = Typed::default().with("rows", size.0).with("columns", size.1);
+    match places::proposed(page, size, &placed, cards) {
+        Ok(proposed) => placed = proposed,
+        Err(why) => typed.wrong("places", say!(&page.locale, words::no_places, why = why)),
+    }
+    for p in placed {
+        typed = typed.with(&field(p.row, p.column), p.word);
+    }
+    form(page, &typed, size, &[])
 }
 
 /// Words in use that would stand elsewhere, or nowhere.
@@ -139,22 +162,20 @@ fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[St
                 div.caution { p { (say!(l, words::would_move)) }
                     ul { @for m in moved { li { (m) } } } }
             }
-            form method="get" action=(to) .row.even {
-                (sized("rows", &say!(l, words::rows), rows))
-                (sized("columns", &say!(l, words::columns), columns))
-                button { (say!(l, words::change_size)) }
-            }
             form method="post" action=(to) .stack {
-                input type="hidden" name="rows" value=(rows);
-                input type="hidden" name="columns" value=(columns);
+                div.row.even {
+                    (sized("rows", &say!(l, words::rows), rows))
+                    (sized("columns", &say!(l, words::columns), columns))
+                    button name="step" value="size" formaction=(format!("{to}#board")) { (say!(l, words::change_size)) }
+                }
                 (lists(l, typed, rows, columns, &words))
                 @if !free.is_empty() {
                     p #places { (say!(l, words::not_on_it, words = free.iter().map(|w| w.says.as_str()).collect::<Vec<_>>().join(", "))) " "
-                        a href=(format!("?rows={rows}&columns={columns}&propose=yes")) { (say!(l, words::propose_places)) }
+                        button name="step" value="propose" formaction=(format!("{to}#board")) { (say!(l, words::propose_places)) }
                         span.hint { (say!(l, words::places_stay)) } }
                 }
                 @if !moved.is_empty() { (tick(typed, "move", &say!(l, words::yes_move))) }
-                button.primary.wide { @if page.story.board().is_none() { (say!(&page.locale, setup::next)) } @else { (say!(&page.locale, setup::keep)) } }
+                button.primary.wide name="step" value="keep" { @if page.story.board().is_none() { (say!(l, setup::next)) } @else { (say!(l, setup::keep)) } }
             }
             p.quiet { (say!(l, words::mat)) " " (BATTERY_EMERGENCY) }
             p { a href=(Tab::Words.href(Some(page.id))) { (say!(l, words::back)) } }

@@ -107,7 +107,7 @@ fn read(page: &AnimalPage, id: Option<WordId>, typed: &mut Typed) -> Option<Word
     if active && let Some(card) = reward.and_then(|r| rewards.get(&r)) {
         for l in page.animals().iter().filter(|l| animals.is_empty() || animals.contains(&l.animal)) {
             if let Some(why) = forbidden(l.species, card) {
-                typed.wrong("reward", format!("cannot be given to {}: {why}. Choose another", l.name));
+                typed.wrong("reward", say!(&page.locale, words::cannot_give, name = &l.name, why = why));
             }
         }
     }

@@ -35,7 +35,7 @@ pub fn lists(l: &Locale, typed: &Typed, rows: u8, columns: u8, words: &[&WordCar
     html! {
         p { strong { (say!(l, words::which_where)) } }
         div.scroll tabindex="0" role="region" aria-label=(say!(l, words::places)) {
-            table.board {
+            table.board.edited #board {
                 tbody { @for row in 0..rows { tr { @for column in 0..columns {
                     @let name = field(row, column);
                     @let chosen = typed.text(&name);
