@@ -6,6 +6,7 @@
 mod accessibility;
 mod board;
 mod drawn;
+mod first;
 mod hand;
 mod harness;
 mod heard;

@@ -1,4 +1,11 @@
-//! Sourced facts of the trade, embedded: body language, hazards, practice. A species is one entry in each file.
+//! Sourced facts of the trade, embedded: body language, hazards, practice, ideas to try and how kinds of reward are given.
+//! A species is one entry in each file.
+
+mod giving;
+mod ideas;
+
+pub use giving::{Giving, given_at_board, giving};
+pub use ideas::{Care, Idea, idea, ideas};
 
 use crate::species::Species;
 use crate::units::Seconds;
