@@ -89,12 +89,22 @@ fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
 
 /// Whether a literal reads like words: two words in a row, or one that begins a label.
 fn words(text: &str) -> bool {
+    if text.contains("=\"") {
+        return false;
+    }
     let mut places = text.split(|c: char| c.is_whitespace()).filter(|w| !w.is_empty());
+    // A place for an argument is no word, but stands beside one.
+    let place = |w: &str| w.contains('{');
     let word = |w: &str| {
         let bare = w.trim_matches(|c: char| !c.is_alphanumeric());
-        bare.chars().count() > 1 && bare.chars().all(|c| c.is_alphabetic() || c == '\'' || c == '\u{2019}' || c == '-')
+        !place(w)
+            && bare.chars().count() > 1
+            && bare.chars().all(|c| c.is_alphabetic() || c == '\'' || c == '\u{2019}' || c == '-')
     };
-    let two = text.split_whitespace().collect::<Vec<_>>().windows(2).any(|pair| word(pair[0]) && word(pair[1]));
+    let two = text.split_whitespace().collect::<Vec<_>>().windows(2).any(|pair| {
+        let worded = |w: &str| word(w) || place(w);
+        worded(pair[0]) && worded(pair[1]) && (word(pair[0]) || word(pair[1]))
+    });
     let label = places.next().is_some_and(|w| {
         word(w) && w.starts_with(char::is_uppercase) && w.chars().skip(1).all(|c| !c.is_uppercase()) && text == w
     });
