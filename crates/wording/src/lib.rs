@@ -7,8 +7,13 @@
 //! Knows nothing of pages, commands or the log.
 
 mod catalogue;
+pub mod claims;
+pub mod events;
+pub mod evidence;
+pub mod figures;
 mod locale;
 mod numbers;
+pub mod patterns;
 mod times;
 mod value;
 

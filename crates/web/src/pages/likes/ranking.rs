@@ -5,6 +5,7 @@ use crate::chart::{Axis, Whisker, whiskers};
 use maud::{Markup, html};
 use sayso_advisor::likes::{LikesReport, RankedReward};
 use sayso_model::LikesFormat;
+use sayso_wording::Locale;
 
 /// What is known of an animal's likes: picture, scores, consistency, sides.
 #[must_use]
@@ -33,9 +34,10 @@ fn picture(ranked: &[&RankedReward]) -> Markup {
         .collect();
     let told: Vec<String> = ranked.iter().map(|r| format!("{}: {}", r.name, r.over_average)).collect();
     whiskers(
+        &Locale::ENGLISH,
         "Chance of being taken over a thing of average liking",
         &told.join("; "),
-        &Axis::share("chance"),
+        &Axis::share(&Locale::ENGLISH, "chance"),
         Some(0.5),
         &rows,
     )

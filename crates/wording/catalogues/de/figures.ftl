@@ -1,0 +1,4 @@
+figures-with-interval = { $value } ({ $low } bis { $high }, n = { $n })
+figures-without-interval = { $value } (noch kein Intervall, n = { $n })
+figures-nothing = noch lässt sich nichts sagen (n = { $n })
+figures-interval = { $low } bis { $high }

@@ -1,0 +1,71 @@
+//! Figures as they are told: each with its interval and its count.
+
+use crate::locale::Locale;
+use crate::say;
+use sayso_advisor::Estimate;
+use sayso_advisor::estimate::Unit;
+
+/// Below so many observations an estimate says nothing: its interval would hold nearly everything (common practice, no source).
+pub const LEAST: usize = 5;
+
+/// A number in its unit.
+#[must_use]
+pub fn number(locale: &Locale, x: f64, unit: Unit) -> String {
+    match unit {
+        Unit::Share => locale.percent(x),
+        Unit::Seconds => say!(locale, unit::seconds, value = locale.number(x, 1)),
+        Unit::PerDay => say!(locale, unit::a_day, value = locale.number(x, 1)),
+        Unit::PerMinute => say!(locale, unit::a_minute, value = locale.number(x, 1)),
+        Unit::Number => locale.number(x, 1),
+    }
+}
+
+/// An estimate, as in `62% (48% to 75%, n = 37)`.
+#[must_use]
+pub fn estimate(locale: &Locale, e: &Estimate) -> String {
+    let written = |x| number(locale, x, e.unit);
+    match (e.value, e.low, e.high) {
+        (Some(value), Some(low), Some(high)) => say!(
+            locale,
+            figures::with_interval,
+            value = written(value),
+            low = written(low),
+            high = written(high),
+            n = e.n
+        ),
+        (Some(value), ..) => say!(locale, figures::without_interval, value = written(value), n = e.n),
+        (None, ..) => say!(locale, figures::nothing, n = e.n),
+    }
+}
+
+/// The same where there are [`LEAST`] observations; fewer say nothing yet, and only their count is told.
+#[must_use]
+pub fn finding(locale: &Locale, e: &Estimate) -> String {
+    if e.n < LEAST { say!(locale, figures::nothing, n = e.n) } else { estimate(locale, e) }
+}
+
+/// `0.2 to 0.8`, both written already.
+#[must_use]
+pub fn interval(locale: &Locale, low: &str, high: &str) -> String {
+    say!(locale, figures::interval, low = low, high = high)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use sayso_model::Language;
+
+    #[test]
+    fn an_estimate_tells_its_interval_and_count_as_the_language_writes_numbers() {
+        let e = Estimate::share(9, 12);
+        assert_eq!(estimate(&Locale::ENGLISH, &e), "75% (43% to 95%, n = 12)");
+        assert_eq!(estimate(&Locale::of(Language::De), &e), "75\u{a0}% (43\u{a0}% bis 95\u{a0}%, n = 12)");
+    }
+
+    #[test]
+    fn few_observations_are_no_finding() {
+        assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(0, 1)), "nothing can be said yet (n = 1)");
+        assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(3, 4)), "nothing can be said yet (n = 4)");
+        assert!(finding(&Locale::ENGLISH, &Estimate::share(3, 5)).starts_with("60%"));
+    }
+}
