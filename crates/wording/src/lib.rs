@@ -6,6 +6,7 @@
 //!
 //! Knows nothing of pages, commands or the log.
 
+pub mod agreement;
 mod catalogue;
 pub mod claims;
 pub mod events;

@@ -9,8 +9,10 @@ use sayso_advisor::patterns::patterns as found;
 use sayso_advisor::{Advice, Case, evidence, today};
 use sayso_model::Story;
 use sayso_notebook::animal_named;
+use sayso_wording::agreement as told;
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of};
-use sayso_wording::evidence::sentence;
+use sayso_wording::evidence::{chance, sentence};
+use sayso_wording::figures::{estimate, finding};
 use sayso_wording::{Locale, patterns, say as words};
 use std::path::Path;
 use std::sync::Arc;
@@ -109,14 +111,15 @@ pub fn agree(file: &Path, scale: ScoreScale, headed: bool) -> Result<(), CliErro
     };
     let scores = read(&text, headed, scale).map_err(|e| CliError::said(format!("{}: {e}", file.display())))?;
     let found = agreement(&scores, scale);
-    say!("{}", found.sentence);
+    let locale = &Locale::ENGLISH;
+    say!("{}", told::sentence(locale, &found));
     if let Some(alike) = &found.alike {
-        say!("scored alike: {alike}");
+        say!("scored alike: {}", estimate(locale, alike));
     }
     if let Some(kappa) = &found.kappa {
-        say!("Cohen's kappa: {kappa}");
+        say!("Cohen's kappa: {}", told::figure(locale, kappa));
     }
-    say!("Krippendorff's alpha: {}", found.alpha);
+    say!("Krippendorff's alpha: {}", told::figure(locale, &found.alpha));
     for d in &found.differing {
         say!(
             "taken differently {} times: {} \"{}\", {} \"{}\"",
@@ -127,7 +130,7 @@ pub fn agree(file: &Path, scale: ScoreScale, headed: bool) -> Result<(), CliErro
             d.second
         );
     }
-    say!("what would change it: {}", found.would_change);
+    say!("{}", words!(locale, agreement::would_change));
     Ok(())
 }
 
@@ -140,12 +143,17 @@ pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
         for word in story.words_of(card.animal) {
             let Some(e) = evidence::evidence(&case, word.word) else { continue };
             say!("{}: {}", word.says, sentence(&Locale::ENGLISH, card.name.as_str(), &e));
-            say!("   pressed, of wanted: {}", e.standing.response);
-            say!("   right, of presses: {}; chance: {}", e.standing.right, e.standing.chance);
-            say!("   seconds to press (median): {}", e.waiting.median);
-            say!("   teaching as agreed, given within {} s: {}", evidence::GIVEN_WITHIN_S, e.fidelity);
-            say!("   delivery after a showing (median): {}", e.standing.delay);
-            say!("   taken when given: {}; for other words: {}", e.uptake.this, e.uptake.others);
+            let told = |e| finding(&Locale::ENGLISH, e);
+            say!("   pressed, of wanted: {}", told(&e.standing.response));
+            say!(
+                "   right, of presses: {}; chance: {}",
+                told(&e.standing.right),
+                chance(&Locale::ENGLISH, &e.standing.chance)
+            );
+            say!("   seconds to press (median): {}", told(&e.waiting.median));
+            say!("   teaching as agreed, given within {} s: {}", evidence::GIVEN_WITHIN_S, told(&e.fidelity));
+            say!("   delivery after a showing (median): {}", told(&e.standing.delay));
+            say!("   taken when given: {}; for other words: {}", told(&e.uptake.this), told(&e.uptake.others));
             match &e.claim {
                 Ok((claim, animal)) => {
                     for (what, said) in by_ladder(&Locale::ENGLISH, claim, &story.zone()) {
