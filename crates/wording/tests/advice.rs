@@ -55,13 +55,18 @@ fn every_advice_of_the_demo_is_said_in_every_language() {
             assert!(!id && !text.contains('{') && !text.trim().is_empty(), "{language:?}: {text}");
         }
         let same = own.iter().zip(&english).filter(|(a, b)| a == b).count();
-        assert!(language == Language::En || same * 10 < own.len(), "{language:?}: {same} of {} as in English", own.len());
+        assert!(
+            language == Language::En || same * 10 < own.len(),
+            "{language:?}: {same} of {} as in English",
+            own.len()
+        );
     }
 }
 
 #[test]
 fn nothing_says_that_an_animal_does_not_understand() {
-    let said: String = demo().iter().flat_map(|t| page(&Locale::ENGLISH, t)).collect::<Vec<_>>().join(" ").to_lowercase();
+    let said: String =
+        demo().iter().flat_map(|t| page(&Locale::ENGLISH, t)).collect::<Vec<_>>().join(" ").to_lowercase();
     for never in ["does not understand", "doesn't understand", "cannot learn", "failed", "stubborn", "wrong answer"] {
         assert!(!said.contains(never), "{never}");
     }

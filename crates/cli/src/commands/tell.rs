@@ -131,7 +131,8 @@ pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
             let Some(e) = evidence::evidence(&case, word.word) else { continue };
             say!("{}: {}", word.says, e.sentence);
             say!("   pressed, of wanted: {}", e.standing.response);
-            say!("   right, of presses: {}; chance: {}", e.standing.right, e.standing.chance);
+            let chance = words_of::chance(&Locale::ENGLISH, &e.standing.chance);
+            say!("   right, of presses: {}; chance: {chance}", e.standing.right);
             say!("   seconds to press (median): {}", e.waiting.median);
             say!("   teaching as agreed, given within {} s: {}", evidence::GIVEN_WITHIN_S, e.fidelity);
             say!("   delivery after a showing (median): {}", e.standing.delay);
