@@ -3,36 +3,48 @@
 import { say } from "./say.js";
 
 /** @import { Answer, EndReason, SignLevel, Then } from "../../client-checks/client" */
+/** @import { Messages } from "../../client-checks/messages" */
 
-/** @type {Record<Answer, string>} How a press was answered. */
-export const ANSWER = {
-  given: say("client-events-given"),
-  partly: say("client-events-partly"),
-  declined: say("client-events-declined"),
-  alternative: say("client-events-alternative"),
-  missed: say("client-events-missed"),
+/** @typedef {{ [K in keyof Messages]: keyof Messages[K] extends never ? K : never }[keyof Messages]} Plain A message without arguments. */
+
+/** @type {Record<Answer, Plain>} How a press was answered. */
+const ANSWER = {
+  given: "client-events-given",
+  partly: "client-events-partly",
+  declined: "client-events-declined",
+  alternative: "client-events-alternative",
+  missed: "client-events-missed",
 };
 
-/** @type {Record<Then, string>} What the animal did then. */
-export const THEN = {
-  took: say("client-events-took"),
-  ignored: say("client-events-ignored"),
-  left: say("client-events-left"),
-  pressed_again: say("client-events-pressed-again"),
+/** @type {Record<Then, Plain>} What the animal did then. */
+const THEN = {
+  took: "client-events-took",
+  ignored: "client-events-ignored",
+  left: "client-events-left",
+  pressed_again: "client-events-pressed-again",
 };
 
-/** @type {Record<EndReason, string>} Why a session ended. */
-export const END = {
-  done: say("client-events-end-done"),
-  animal_left: say("client-events-end-left"),
-  strong_sign: say("client-events-end-strong-sign"),
-  closing_word: say("client-events-end-closing-word"),
-  interrupted: say("client-events-end-interrupted"),
+/** @type {Record<EndReason, Plain>} Why a session ended. */
+const END = {
+  done: "client-events-end-done",
+  animal_left: "client-events-end-left",
+  strong_sign: "client-events-end-strong-sign",
+  closing_word: "client-events-end-closing-word",
+  interrupted: "client-events-end-interrupted",
 };
 
-/** @type {Record<SignLevel, string>} How strong a sign is. */
-export const LEVEL = {
-  joining: say("client-events-level-joining"),
-  mild: say("client-events-level-mild"),
-  strong: say("client-events-level-strong"),
+/** @type {Record<SignLevel, Plain>} How strong a sign is. */
+const LEVEL = {
+  joining: "client-events-level-joining",
+  mild: "client-events-level-mild",
+  strong: "client-events-level-strong",
 };
+
+/** @param {Answer} a */
+export const answer = (a) => say(ANSWER[a]);
+/** @param {Then} t */
+export const then = (t) => say(THEN[t]);
+/** @param {EndReason} r */
+export const end = (r) => say(END[r]);
+/** @param {SignLevel} l */
+export const level = (l) => say(LEVEL[l]);
