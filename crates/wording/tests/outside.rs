@@ -222,6 +222,50 @@ fn text_stands_in_the_catalogues_only() {
     );
 }
 
+/// Text in a script that reads like words: not in comments, imports, errors for programmers, or names of classes.
+fn of_script(script: &str) -> Vec<(usize, String)> {
+    let mut found = Vec::new();
+    let mut comment = false;
+    for (number, line) in script.lines().enumerate() {
+        let line = line.trim();
+        comment |= line.starts_with("/*");
+        let skipped = comment
+            || line.starts_with("//")
+            || ["import ", "Error(", "console.", "class:", "className", "querySelector", "find("]
+                .iter()
+                .any(|s| line.contains(s));
+        comment &= !line.contains("*/");
+        if skipped {
+            continue;
+        }
+        let code = line.split(" // ").next().unwrap_or_default();
+        for quote in ['"', '`'] {
+            let texts = code.split(quote).skip(1).step_by(2).filter(|text| words(text) && !text.contains(['[', '{']));
+            found.extend(texts.map(|text| (number + 1, text.to_owned())));
+        }
+    }
+    found
+}
+
+/// What is written into the log by a script, whatever the reader's language, and names of events of the browser.
+const STORED: [&str; 5] = ["looked at it", "went to it", "brought it", "touched me", "cannot be read by the notebook"];
+
+#[test]
+fn the_scripts_say_nothing_of_their_own() {
+    let mut faults = String::new();
+    for entry in std::fs::read_dir(crates().join("web/src/client")).unwrap() {
+        let path = entry.unwrap().path();
+        for (line, text) in of_script(&std::fs::read_to_string(&path).unwrap()) {
+            let label = !text.contains(' ');
+            if !label && !STORED.contains(&text.as_str()) && !text.contains("${") {
+                writeln!(faults, "{}:{line}: {text:?}", path.file_name().unwrap().to_string_lossy()).unwrap();
+            }
+        }
+    }
+    assert!(faults.is_empty(), "text outside the catalogues; say it by `say(\"client-...\")`:\n{faults}");
+    assert_eq!(of_script("text(at, \"Nothing was heard.\"); // not said"), [(1, "Nothing was heard.".to_owned())]);
+}
+
 #[test]
 fn words_are_told_from_names_for_programs() {
     for text in ["Not here", "Today", "It is here.", "wait for it"] {
@@ -286,10 +330,6 @@ fn every_message_is_said_somewhere() {
     let said = |id: &str, name: &str| {
         if id.starts_with("client") { named(&format!("\"{id}\"")) || chosen(id) } else { named(name) }
     };
-    let unsaid: Vec<String> = messages()
-        .into_iter()
-        .filter(|(id, name)| !said(id, name))
-        .map(|(id, _)| id)
-        .collect();
+    let unsaid: Vec<String> = messages().into_iter().filter(|(id, name)| !said(id, name)).map(|(id, _)| id).collect();
     assert!(unsaid.is_empty(), "nobody says these messages; take them out of every catalogue: {unsaid:?}");
 }
