@@ -183,7 +183,7 @@ async fn nothing_and_left_are_kept_apart_and_the_last_tap_can_be_taken_back() {
     let check = planned(&home, &words, &[]).await;
     tap(&home, &check, 1, "nothing", &[]).await.kept();
     tap(&home, &check, 2, "left", &[]).await.kept();
-    home.page(&format!("{check}/presenter")).await.says("It left, and that is an answer");
+    home.page(&format!("{check}/presenter")).await.says("It went away, and that is an answer");
     // On until food is chosen, which is counted, then taken back with its answer.
     let mut fed = 0;
     for number in 3.. {

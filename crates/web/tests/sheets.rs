@@ -101,7 +101,7 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
         .says("Its own presses: n = 2")
         .says("Strong signs: n = 1")
         .says("2026-02-27: turned &lt;away&gt;")
-        .says("Missed, or no answer noted: 100 % (16 % to 100 %, n = 2)")
+        .says("Missed, or no answer noted: too early to say (n = 2)")
         .says("2026-02-03 to 2026-03-02");
     // The period can be shorter; an unknown one falls back to four weeks.
     home.page(&format!("/sheets/{}/progress?days=14", home.animal)).await.says("2026-02-17 to 2026-03-02");

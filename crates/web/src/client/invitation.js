@@ -204,7 +204,6 @@ function waiting(pad, s) {
     () => result(pad, { outcome: "nothing_by_wait" }),
     { class: "primary later" },
   );
-  const asks = el("p", {});
   return {
     key: `waiting-${s.at}`,
     build: () => [
@@ -221,7 +220,7 @@ function waiting(pad, s) {
             { class: "quiet num" },
             say("client-board-call-of", { n: s.call.number, all: calls, word: pad.says(s.word) }),
           ),
-        asks,
+        el("p", { class: "asks" }),
       ),
       care(pad, pad.rewardOf(s.word)),
       slots({
@@ -243,7 +242,7 @@ function waiting(pad, s) {
       if (bar) bar.value = Math.min(s.wait, since(pad));
       node.querySelector(".later")?.classList.toggle("now", left <= 0);
       text(
-        asks,
+        node.querySelector(".asks"),
         left <= 0 ? say("client-board-wait-over") : say("client-board-wait-still", { n: s.wait, name: pad.now.name }),
       );
     },

@@ -1,28 +1,38 @@
-// What happened in words, as the notebook's own pages say it (crates/web/src/wording.rs); held together by
-// tests/fixtures/shared.json, which is read on both sides.
+// What happened, in the words of the catalogue that the notebook's own pages say too (client_events.ftl).
+
+import { say } from "./say.js";
 
 /** @import { Answer, EndReason, SignLevel, Then } from "../../client-checks/client" */
 
 /** @type {Record<Answer, string>} How a press was answered. */
 export const ANSWER = {
-  given: "given",
-  partly: "partly given",
-  declined: "not now",
-  alternative: "not now, something else",
-  missed: "missed",
+  given: say("client-events-given"),
+  partly: say("client-events-partly"),
+  declined: say("client-events-declined"),
+  alternative: say("client-events-alternative"),
+  missed: say("client-events-missed"),
 };
 
 /** @type {Record<Then, string>} What the animal did then. */
-export const THEN = { took: "took it", ignored: "ignored it", left: "left", pressed_again: "pressed again" };
+export const THEN = {
+  took: say("client-events-took"),
+  ignored: say("client-events-ignored"),
+  left: say("client-events-left"),
+  pressed_again: say("client-events-pressed-again"),
+};
 
 /** @type {Record<EndReason, string>} Why a session ended. */
 export const END = {
-  done: "the plan was done",
-  animal_left: "the animal left",
-  strong_sign: "a strong sign",
-  closing_word: "closing word",
-  interrupted: "something came up",
+  done: say("client-events-end-done"),
+  animal_left: say("client-events-end-left"),
+  strong_sign: say("client-events-end-strong-sign"),
+  closing_word: say("client-events-end-closing-word"),
+  interrupted: say("client-events-end-interrupted"),
 };
 
 /** @type {Record<SignLevel, string>} How strong a sign is. */
-export const LEVEL = { joining: "taking part", mild: "mild", strong: "strong" };
+export const LEVEL = {
+  joining: say("client-events-level-joining"),
+  mild: say("client-events-level-mild"),
+  strong: say("client-events-level-strong"),
+};

@@ -14,9 +14,9 @@ use sayso_wording::say;
 #[must_use]
 pub fn advice(page: &AnimalPage, advice: &Advice) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
-    let class = if advice.topic == Topic::Welfare { "stop advice" } else { "card advice" };
+    let first = advice.topic == Topic::Welfare;
     html! {
-        section class=(class) data-test="advice" data-topic=(format!("{:?}", advice.topic)) {
+        section.advice.stop[first].card[!first] data-test="advice" data-topic=(format!("{:?}", advice.topic)) {
             p.topic { (words_of::topic(l, advice.topic)) }
             p.act { (words_of::act(l, name, &advice.act)) }
             (cautions(page, advice))
@@ -78,10 +78,12 @@ fn place(page: &AnimalPage, act: &Act) -> Option<(String, String)> {
         Act::TestLikes | Act::RetestLikes => (at("likes"), say!(l, today::do_likes)),
         Act::ChooseFirstWords => (at("words"), say!(l, today::do_words)),
         Act::SetAllowance => (format!("/people/animal/{id}"), say!(l, today::do_allowance)),
-        Act::FillCard { word, .. } => (at(&format!("words/{}", word.word)), say!(l, today::do_card)),
+        Act::FillCard { word, .. } => (at(&format!("words/card/{}", word.word)), say!(l, today::do_card)),
         Act::CheckBatteries { .. } | Act::CheckSilent { .. } => (at("heard"), say!(l, today::do_heard)),
         Act::Mend { word, cause } => match cause {
-            Cause::HardToMakeOut | Cause::SoundsAlike => (at(&format!("words/{}", word.word)), say!(l, today::do_card)),
+            Cause::HardToMakeOut | Cause::SoundsAlike => {
+                (at(&format!("words/card/{}", word.word)), say!(l, today::do_card))
+            }
             Cause::NotWanted => (at("likes"), say!(l, today::do_likes)),
             Cause::PeopleDiffer => ("/sheets/rules".to_owned(), say!(l, today::do_rules)),
             Cause::TimeOrPlace => (at("days"), say!(l, today::do_days)),
@@ -95,7 +97,7 @@ fn place(page: &AnimalPage, act: &Act) -> Option<(String, String)> {
         | Act::BeginInviting { .. }
         | Act::Answer { .. }
         | Act::LeaveToAnimal { .. } => (at("board"), say!(l, today::do_board)),
-        Act::StepBack { word, .. } => (at(&format!("words/{}", word.word)), say!(l, today::do_stage)),
+        Act::StepBack { word, .. } => (at(&format!("words/card/{}", word.word)), say!(l, today::do_stage)),
         Act::PlanCheck { .. } | Act::GoOnWithCheck { .. } => (at("checks"), say!(l, today::do_checks)),
         _ => return None,
     })

@@ -60,8 +60,7 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
     let next = &today.next;
     let (l, name) = (&page.locale, page.card.name.as_str());
     html! {
-        section.card.advice data-test="next" {
-            p.topic { (say!(l, today::now)) }
+        section.card.advice data-test="next" aria-label=(say!(l, today::now)) {
             p.act { @if let Next::Session { plan } = next { (say!(l, today::session, minutes = plan.minutes)) } @else { (words_of::next(l, name, next)) } }
             @match next {
                 Next::Session { plan } => { (session(page, plan, today)) }
@@ -150,7 +149,7 @@ fn line(page: &AnimalPage, w: &WordStep) -> Markup {
             (reasons(page, &w.advice))
             @if !w.also.is_empty() {
                 p.quiet { (say!(l, today::also)) }
-                ul { @for other in &w.also { li { (words_of::act(l, name, &other.act)) (reasons(page, other)) } } }
+                ul { @for other in &w.also { li { (words_of::act(l, name, &other.act)) (cautions(page, other)) (reasons(page, other)) } } }
             }
             p.quiet { (trend) }
             p { a.link href=(format!("/l/{}/evidence/{}", page.id, w.word.word)) { (say!(l, today::evidence, word = &w.word.says)) } }
