@@ -7,6 +7,8 @@
 //! Knows nothing of pages, commands or the log.
 
 mod catalogue;
+pub mod checks;
+mod estimate;
 mod locale;
 mod message;
 mod numbers;

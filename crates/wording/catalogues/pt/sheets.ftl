@@ -1,0 +1,2 @@
+sheets-print = Imprimir
+sheets-print-menu = ou imprime pelo menu do navegador
