@@ -3,11 +3,12 @@
 // A new kind of event must be decided on here.
 #![deny(clippy::wildcard_enum_match_arm)]
 
-use sayso_advisor::designs::question_words;
 use sayso_model::{
     Accident, Answer, Body, EndReason, InvitationKind, InvitationResult, LikeOutcome, LikesFormat, PressedBy,
     ProbeResponse, Purpose, RewardId, SignLevel, Story, SwapEnd, Then, WordId,
 };
+use sayso_wording::Locale;
+use sayso_wording::designs::question;
 
 fn word(story: &Story, id: WordId) -> String {
     story.words().get(&id).map_or_else(|| "a word not on any card".into(), |w| w.says.to_string())
@@ -176,7 +177,9 @@ pub fn in_words(story: &Story, body: &Body) -> String {
             };
             format!("Check, trial {} for {}: {came}", t.trial, word(story, t.target))
         }
-        Body::DesignPlan(p) => format!("Trial of a change planned: {} ({} points)", question_words(p), p.points),
+        Body::DesignPlan(p) => {
+            format!("Trial of a change planned: {} ({} points)", question(&Locale::ENGLISH, p), p.points)
+        }
         Body::DesignNote(n) => format!("Trial of a change, point {}: in fact {}", n.point, n.in_force.name()),
         Body::DesignStop(_) => "Trial of a change stopped".into(),
         Body::Remark(r) => format!("Remark: {}", r.text),

@@ -8,6 +8,7 @@
 
 mod catalogue;
 pub mod checks;
+pub mod designs;
 mod estimate;
 mod locale;
 mod message;
