@@ -10,6 +10,7 @@ mod catalogue;
 pub mod checks;
 pub mod designs;
 mod estimate;
+pub mod generalise;
 mod locale;
 mod message;
 mod numbers;

@@ -11,6 +11,8 @@ use sayso_advisor::stages::Standing;
 use sayso_advisor::stuck::Weighed;
 use sayso_methods::learning::curve::LearningCurve;
 use sayso_model::{AnimalId, Day};
+use sayso_wording::Locale;
+use sayso_wording::generalise::{compares, which};
 use std::collections::BTreeMap;
 
 /// Days drawn in charts by day.
@@ -137,7 +139,7 @@ fn settings(rows: &[Setting]) -> Markup {
                 div.scroll tabindex="0" role="region" aria-label="The two figures in different settings" {
                     table {
                         thead { tr { th scope="col" { "Compared" } th scope="col" { "" } th scope="col" { "pressed, of wanted" } th scope="col" { "right, of presses" } } }
-                        tbody { @for r in rows { tr { td { (r.kind) } th scope="row" { (r.name) } td { @if r.pressed.n > 0 { (r.pressed) } } td { @if r.right.n > 0 { (r.right) } } } } }
+                        tbody { @for r in rows { tr { td { (compares(&Locale::ENGLISH, r.compares)) } th scope="row" { (which(&Locale::ENGLISH, &r.which)) } td { @if r.pressed.n > 0 { (r.pressed) } } td { @if r.right.n > 0 { (r.right) } } } } }
                     }
                 }
                 p.quiet { "After a button was moved, a habit of place presses the old place: right presses fall. Small numbers say little; no row alone proves anything." }
