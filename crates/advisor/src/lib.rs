@@ -32,7 +32,6 @@ pub mod pool;
 mod rate;
 pub mod ration;
 pub mod readiness;
-pub mod recording;
 pub mod rhythm;
 pub mod stages;
 pub mod standing;

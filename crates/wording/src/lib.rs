@@ -14,6 +14,7 @@ pub mod generalise;
 mod locale;
 mod message;
 mod numbers;
+pub mod recording;
 mod times;
 mod value;
 
