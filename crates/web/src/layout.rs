@@ -27,7 +27,7 @@ pub enum Tab {
     Days,
     /// Newest events, with undo.
     Log,
-    /// Household and coach.
+    /// Home and coach.
     People,
     /// Things to print.
     Sheets,
@@ -121,7 +121,14 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                 (who(page))
             }
             nav.side aria-label=(say!(l, frame::pages)) { ul { (near(&Tab::ALL)) } }
-            main #main tabindex="-1" { h1 { (title) } (not_understood(page)) (body) }
+            main #main tabindex="-1" {
+                h1 { (title) }
+                (not_understood(page))
+                (body)
+                @if !matches!(tab, Tab::Board | Tab::Today) {
+                    p.quiet.foot { a href="/glossary" { (say!(l, glossary::title)) } " · " a href="/methods" { (say!(l, frame::methods)) } }
+                }
+            }
             nav.thumb aria-label=(say!(l, frame::pages)) {
                 ul {
                     (near(&Tab::NEAR))
@@ -137,7 +144,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
     )
 }
 
-/// A page without household: set-up, pairing, errors.
+/// A page without home: set-up, pairing, errors.
 #[must_use]
 pub fn bare(locale: &Locale, title: &str, body: Markup) -> Markup {
     bare_with(locale, title, &[], body)

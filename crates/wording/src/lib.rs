@@ -6,6 +6,7 @@
 //!
 //! Knows nothing of pages, commands or the log.
 
+pub mod advice;
 mod catalogue;
 pub mod checks;
 pub mod designs;

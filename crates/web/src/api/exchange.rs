@@ -76,7 +76,7 @@ pub struct PreviewJson {
     last: Option<Moment>,
 }
 
-/// What a household has in a file.
+/// What a home has in a file.
 #[derive(Serialize)]
 struct HomeJson {
     id: HomeId,
@@ -151,7 +151,10 @@ pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> 
     if others == Others::Refuse && !unwanted.is_empty() {
         return Err(Error::refused(
             "home",
-            format!("is not this notebook's: {unwanted}. To keep several in it, for good, add take_in_other_home=true"),
+            format!(
+                "is not this notebook's alone: the file brings {unwanted}. To keep several homes in it, for good, add \
+                 take_in_other_home=true"
+            ),
         ));
     }
     let imported = state.store.commit(found, others).await?;

@@ -13,6 +13,7 @@ checks-place = { $kind ->
 }
 checks-left = links von { $name } aus
 checks-right = rechts von { $name } aus
+checks-whose-left = So gezeichnet, wie { $name } es sieht. Stehst du { $name } gegenüber, ist links von { $name } aus rechts von dir.
 checks-quoted = „{ $word }“
 checks-health = Gesundheit:
 checks-trials = { $trials ->
@@ -121,7 +122,7 @@ checks-who-one-hint = Du kennst die Antwort, also bleiben unbewusste Hinweise ei
 checks-about-picks = Fürs Hören: Dinge liegen an zufälligen Plätzen; ein Wort ertönt; zu welchem Ding geht { $name }? Zufällige Reihenfolge und Plätze schließen die meisten anderen Erklärungen aus.
 checks-about-covers = Fürs Bitten: Vor jedem Durchgang werden die Knöpfe unter Deckeln getauscht, wie ausgelost; das Ding ist außer Sicht; wer antwortet, weiß nicht, welcher Knopf wo liegt.
 checks-suggests = Die Knöpfe bleiben an ihrem Platz, also sähe eine Gewohnheit des Platzes genauso aus: Das kann etwas nahelegen und nicht mehr. Unter Deckeln getauscht könnte es das zeigen.
-checks-count = Durchgänge zählen
+checks-count = Wie viele Durchgänge?
 checks-count-each = { $sittings ->
     [one] { $each } für jedes der { $words } Wörter, in etwa einem Termin.
    *[other] { $each } für jedes der { $words } Wörter, in etwa { $sittings } Terminen zu { $most } an verschiedenen Tagen oder Stunden.

@@ -19,3 +19,4 @@ frame-not-understood = { $count ->
         [one] Ein Eintrag wird hier
        *[other] { $count } Einträge werden hier
     } nicht verstanden ({ $kinds }): Eine spätere Version dieses Programms hat sie geschrieben. Sie bleiben erhalten, aber keine Seite zeigt oder zählt sie. Aktualisiere dieses Programm.
+frame-methods = Wie gerechnet wird

@@ -47,13 +47,6 @@ sheets-days = { $days ->
 sheets-no-diagnosis = { $lead } Eigene Aufzeichnungen eines Haushalts, von einem Programm gezählt. Niemand hat sie geprüft. Sie können nicht sagen, was ein Tier versteht, fühlt oder woran es leidet; frage dafür eine Tierärztin oder einen Tierarzt oder eine qualifizierte Fachperson für Verhalten.
 sheets-no-diagnosis-lead = Keine Diagnose.
 sheets-animal = Tier
-sheets-species = { $species ->
-    [dog] Hund
-    [cat] Katze
-    [parrot] Papagei
-    [rabbit] Kaninchen
-   *[other] anderes Tier
-}
 sheets-about = etwa { $age }
 sheets-dates = { $from } bis { $to } ({ $zone })
 sheets-printed-by = Gedruckt von
@@ -69,13 +62,6 @@ sheets-none-taught = Noch wird kein Wort gelehrt.
 sheets-words-caption = seit dem Anfang; eigenes Drücken in den letzten 28 Tagen
 sheets-word = Wort
 sheets-stage = Stufe
-sheets-stage-name = { $stage ->
-    [prepare] vorbereiten
-    [show] zeigen
-    [invite] einladen
-    [converse] unterhalten
-   *[other] { $stage }
-}
 sheets-figures-say = Zahlen: { $stage }
 sheets-shown = Gezeigt
 sheets-press-to-giving = Vom Drücken bis zum Geben

@@ -14,6 +14,7 @@ checks-place = { $kind ->
 }
 checks-left = { $name }’s left
 checks-right = { $name }’s right
+checks-whose-left = Drawn as { $name } sees it. If you face { $name }, { $name }’s left is on your right.
 checks-quoted = “{ $word }”
 checks-health = Health:
 checks-trials = { $trials ->
@@ -130,7 +131,7 @@ checks-who-one-hint = You know the answer, so cues stay a possible explanation, 
 checks-about-picks = For hearing: things lie in random places; a word sounds; which thing does { $name } go to? Random order and places rule most other explanations out.
 checks-about-covers = For asking: the buttons are swapped under covers as drawn before each trial, the thing is out of sight; who answers does not know which button lies where.
 checks-suggests = Buttons keep their places, so a habit of place looks the same: it may suggest and no more. Swapped under covers, it could show it.
-checks-count = Count the trials
+checks-count = How many trials?
 checks-count-each = { $sittings ->
     [one] { $each } for each of { $words } words, in about one sitting.
    *[other] { $each } for each of { $words } words, in about { $sittings } sittings of { $most } on different days or hours.
@@ -192,7 +193,7 @@ checks-last-trial = Trial { $number }:
 checks-a-choice = a choice
 checks-undo = Undo
 checks-undo-counts = Undo: the answer stays in the record and counts as wrong; the trial does not come again.
-checks-went-away = { $name } left, and that is an answer. Let { $name } go; go on when { $name } comes back unasked, or another day.
+checks-went-away = { $name } went away, and that is an answer. Let { $name } go; go on when { $name } comes back unasked, or another day.
 
 # Sheets to print.
 checks-for-setter = { $only } Fold it away from the presenter and the scorer.

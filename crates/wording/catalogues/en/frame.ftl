@@ -19,3 +19,4 @@ frame-not-understood = { $count ->
         [one] One event here is
        *[other] { $count } events here are
     } not understood ({ $kinds }): a later version of this program wrote them. They are kept, but no page shows or counts them. Update this program.
+frame-methods = How it is computed

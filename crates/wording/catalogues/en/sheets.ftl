@@ -56,13 +56,6 @@ sheets-days = { $days ->
 sheets-no-diagnosis = { $lead } A household’s own records, counted by a program. Nobody checked them. They cannot tell what an animal understands, feels or suffers from; for that ask a veterinarian or a qualified behaviour professional.
 sheets-no-diagnosis-lead = Not a diagnosis.
 sheets-animal = Animal
-sheets-species = { $species ->
-    [dog] dog
-    [cat] cat
-    [parrot] parrot
-    [rabbit] rabbit
-   *[other] other animal
-}
 sheets-about = about { $age }
 sheets-dates = { $from } to { $to } ({ $zone })
 sheets-printed-by = Printed by
@@ -78,13 +71,6 @@ sheets-none-taught = No word is taught yet.
 sheets-words-caption = since the beginning; own presses in the last 28 days
 sheets-word = Word
 sheets-stage = Stage
-sheets-stage-name = { $stage ->
-    [prepare] prepare
-    [show] show
-    [invite] invite
-    [converse] converse
-   *[other] { $stage }
-}
 sheets-figures-say = figures: { $stage }
 sheets-shown = Shown
 sheets-press-to-giving = Press to giving

@@ -13,6 +13,7 @@ checks-place = { $kind ->
 }
 checks-left = izquierda de { $name }
 checks-right = derecha de { $name }
+checks-whose-left = Dibujado como lo ve { $name }. Si estás frente a { $name }, su izquierda está a tu derecha.
 checks-quoted = «{ $word }»
 checks-health = Salud:
 checks-trials = { $trials ->
@@ -121,7 +122,7 @@ checks-who-one-hint = Sabes la respuesta, así que las pistas involuntarias sigu
 checks-about-picks = Para oír: las cosas están en lugares al azar; suena una palabra; ¿a qué cosa va { $name }? El orden y los lugares al azar descartan casi todas las demás explicaciones.
 checks-about-covers = Para pedir: antes de cada ensayo los botones se cambian bajo tapas según el sorteo, y la cosa queda fuera de la vista; quien responde no sabe dónde está cada botón.
 checks-suggests = Los botones no cambian de lugar, así que una costumbre de lugar se vería igual: puede sugerir y nada más. Cambiados bajo tapas, podría mostrarlo.
-checks-count = Contar los ensayos
+checks-count = ¿Cuántos ensayos?
 checks-count-each = { $sittings ->
     [one] { $each } para cada una de { $words } palabras, en una tanda más o menos.
    *[other] { $each } para cada una de { $words } palabras, en unas { $sittings } tandas de { $most } en días u horas distintas.

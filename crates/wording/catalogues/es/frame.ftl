@@ -19,3 +19,4 @@ frame-not-understood = { $count ->
         [one] Un registro de aquí no se entiende
        *[other] { $count } registros de aquí no se entienden
     } ({ $kinds }): los escribió una versión posterior de este programa. Se conservan, pero ninguna página los muestra ni los cuenta. Actualiza este programa.
+frame-methods = Cómo se calcula

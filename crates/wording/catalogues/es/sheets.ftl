@@ -47,13 +47,6 @@ sheets-days = { $days ->
 sheets-no-diagnosis = { $lead } Anotaciones propias de un hogar, contadas por un programa. Nadie las revisó. No pueden decir qué entiende, siente o padece un animal; para eso pregunta a un veterinario o a un profesional cualificado del comportamiento.
 sheets-no-diagnosis-lead = No es un diagnóstico.
 sheets-animal = Animal
-sheets-species = { $species ->
-    [dog] perro
-    [cat] gato
-    [parrot] loro
-    [rabbit] conejo
-   *[other] otro animal
-}
 sheets-about = unos { $age }
 sheets-dates = { $from } a { $to } ({ $zone })
 sheets-printed-by = Impreso por
@@ -69,13 +62,6 @@ sheets-none-taught = Todavía no se enseña ninguna palabra.
 sheets-words-caption = desde el principio; pulsaciones propias en los últimos 28 días
 sheets-word = Palabra
 sheets-stage = Etapa
-sheets-stage-name = { $stage ->
-    [prepare] preparar
-    [show] mostrar
-    [invite] invitar
-    [converse] conversar
-   *[other] { $stage }
-}
 sheets-figures-say = cifras: { $stage }
 sheets-shown = Mostrada
 sheets-press-to-giving = De la pulsación a la entrega

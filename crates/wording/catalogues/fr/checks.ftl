@@ -13,6 +13,7 @@ checks-place = { $kind ->
 }
 checks-left = à gauche pour { $name }
 checks-right = à droite pour { $name }
+checks-whose-left = Dessiné comme { $name } le voit. Si tu fais face à { $name }, sa gauche est à ta droite.
 checks-quoted = « { $word } »
 checks-health = Santé :
 checks-trials = { $trials ->
@@ -121,7 +122,7 @@ checks-who-one-hint = Tu connais la réponse, donc des indices involontaires res
 checks-about-picks = Pour l’écoute : les choses sont à des places au hasard ; un mot retentit ; vers quelle chose va { $name } ? L’ordre et les places au hasard écartent la plupart des autres explications.
 checks-about-covers = Pour la demande : avant chaque essai, les boutons sont échangés sous des caches selon le tirage, la chose est hors de vue ; qui répond ne sait pas quel bouton est où.
 checks-suggests = Les boutons gardent leur place, donc une habitude de place donnerait la même chose : cela peut suggérer, pas plus. Échangés sous des caches, cela pourrait le montrer.
-checks-count = Compter les essais
+checks-count = Combien d’essais ?
 checks-count-each = { $sittings ->
     [one] { $each } pour chacun des { $words } mots, en une séance environ.
    *[other] { $each } pour chacun des { $words } mots, en { $sittings } séances de { $most } environ, à des jours ou des heures différents.

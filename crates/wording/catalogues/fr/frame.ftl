@@ -19,3 +19,4 @@ frame-not-understood = { $count ->
         [one] Une entrée n’est pas comprise ici
        *[other] { $count } entrées ne sont pas comprises ici
     } ({ $kinds }) : une version plus récente de ce programme les a écrites. Elles sont conservées, mais aucune page ne les montre ni ne les compte. Mets ce programme à jour.
+frame-methods = Comment c’est calculé

@@ -47,13 +47,6 @@ sheets-days = { $days ->
 sheets-no-diagnosis = { $lead } Les notes d’un foyer, comptées par un programme. Personne ne les a vérifiées. Elles ne peuvent pas dire ce qu’un animal comprend, ressent ou de quoi il souffre ; pour cela, demande à un vétérinaire ou à un professionnel qualifié du comportement.
 sheets-no-diagnosis-lead = Pas un diagnostic.
 sheets-animal = Animal
-sheets-species = { $species ->
-    [dog] chien
-    [cat] chat
-    [parrot] perroquet
-    [rabbit] lapin
-   *[other] autre animal
-}
 sheets-about = environ { $age }
 sheets-dates = { $from } à { $to } ({ $zone })
 sheets-printed-by = Imprimé par
@@ -69,13 +62,6 @@ sheets-none-taught = Aucun mot n’est encore enseigné.
 sheets-words-caption = depuis le début ; appuis spontanés des 28 derniers jours
 sheets-word = Mot
 sheets-stage = Étape
-sheets-stage-name = { $stage ->
-    [prepare] préparer
-    [show] montrer
-    [invite] inviter
-    [converse] converser
-   *[other] { $stage }
-}
 sheets-figures-say = chiffres : { $stage }
 sheets-shown = Montré
 sheets-press-to-giving = De l’appui à la remise

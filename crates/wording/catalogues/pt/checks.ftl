@@ -13,6 +13,7 @@ checks-place = { $kind ->
 }
 checks-left = à esquerda de { $name }
 checks-right = à direita de { $name }
+checks-whose-left = Desenhado como { $name } o vê. Se estás de frente para { $name }, a sua esquerda fica à tua direita.
 checks-quoted = “{ $word }”
 checks-health = Saúde:
 checks-trials = { $trials ->
@@ -121,7 +122,7 @@ checks-who-one-hint = Sabes a resposta, por isso pistas involuntárias continuam
 checks-about-picks = Para ouvir: as coisas estão em lugares ao acaso; soa uma palavra; a que coisa vai { $name }? A ordem e os lugares ao acaso excluem quase todas as outras explicações.
 checks-about-covers = Para pedir: antes de cada ensaio os botões são trocados debaixo de tampas conforme o sorteio, e a coisa fica fora da vista; quem responde não sabe onde está cada botão.
 checks-suggests = Os botões não mudam de lugar, por isso um hábito de lugar daria o mesmo: pode sugerir e nada mais. Trocados debaixo de tampas, poderia mostrá-lo.
-checks-count = Contar os ensaios
+checks-count = Quantos ensaios?
 checks-count-each = { $sittings ->
     [one] { $each } para cada uma de { $words } palavras, em cerca de uma ronda.
    *[other] { $each } para cada uma de { $words } palavras, em cerca de { $sittings } rondas de { $most }, em dias ou horas diferentes.

@@ -19,3 +19,4 @@ frame-not-understood = { $count ->
         [one] Um registo daqui não é entendido
        *[other] { $count } registos daqui não são entendidos
     } ({ $kinds }): foram escritos por uma versão posterior deste programa. Ficam guardados, mas nenhuma página os mostra nem conta. Atualiza este programa.
+frame-methods = Como se calcula

@@ -47,13 +47,6 @@ sheets-days = { $days ->
 sheets-no-diagnosis = { $lead } Registos próprios de uma casa, contados por um programa. Ninguém os verificou. Não podem dizer o que um animal entende, sente ou de que sofre; para isso pergunta a um veterinário ou a um profissional qualificado do comportamento.
 sheets-no-diagnosis-lead = Não é um diagnóstico.
 sheets-animal = Animal
-sheets-species = { $species ->
-    [dog] cão
-    [cat] gato
-    [parrot] papagaio
-    [rabbit] coelho
-   *[other] outro animal
-}
 sheets-about = cerca de { $age }
 sheets-dates = { $from } a { $to } ({ $zone })
 sheets-printed-by = Impresso por
@@ -69,13 +62,6 @@ sheets-none-taught = Ainda não se ensina nenhuma palavra.
 sheets-words-caption = desde o início; toques próprios nos últimos 28 dias
 sheets-word = Palavra
 sheets-stage = Etapa
-sheets-stage-name = { $stage ->
-    [prepare] preparar
-    [show] mostrar
-    [invite] convidar
-    [converse] conversar
-   *[other] { $stage }
-}
 sheets-figures-say = números: { $stage }
 sheets-shown = Mostrada
 sheets-press-to-giving = Do toque à entrega

@@ -64,6 +64,12 @@ fn place(l: &Locale, design: ProbeDesign, number: usize) -> String {
     say!(l, checks::place, kind = kind, number = number)
 }
 
+/// Everything is laid out and drawn as the animal sees it; who faces it sees it the other way round.
+#[must_use]
+pub fn whose_left(l: &Locale, name: &str) -> String {
+    say!(l, checks::whose_left, name = name)
+}
+
 /// Who does what, and who may know what.
 fn roles(l: &Locale, name: &str, plan: &ProbePlan) -> Markup {
     let (setter, presenter) = match plan.design {

@@ -153,7 +153,7 @@ fn counted(l: &Locale, name: &str, asked: &Asked) -> Markup {
     let sittings = trials.div_ceil(PER_SITTING as u64);
     let right = html! { strong { (say!(l, checks::count_right, right = critical, each = per_word)) } };
     html! {
-        section.card aria-live="polite" {
+        section.card #counted {
             h2 { (say!(l, checks::trials, trials = trials)) }
             p { (say!(l, checks::count_each, each = per_word, words = asked.words.len(), sittings = sittings, most = PER_SITTING)) }
             ul {
@@ -213,7 +213,7 @@ fn form(page: &AnimalPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
                     (number(typed, "choices", &say!(l, checks::field_choices), &say!(l, checks::field_choices_hint)))
                     (number(typed, "rate", &say!(l, checks::field_rate), &say!(l, checks::field_rate_hint, name = name)))
                     (radios(typed, "who", &say!(l, checks::field_who), "", &who))
-                    button.wide .primary[asked.is_none()] name="step" value="count" { (say!(l, checks::count)) }
+                    button.wide .primary[asked.is_none()] name="step" value="count" formaction=(format!("/l/{}/checks/new#counted", page.id)) { (say!(l, checks::count)) }
                     @if let Some(asked) = asked { (counted(l, name, asked)) }
                 }
             }

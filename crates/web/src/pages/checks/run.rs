@@ -1,6 +1,6 @@
 //! A check in progress: what the setter lays out, and what the presenter sees, which is never the answer.
 
-use super::{address, health, known, place, says, thing};
+use super::{address, health, known, place, says, thing, whose_left};
 use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::fields::{number, summary, tick};
@@ -78,12 +78,14 @@ fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
         (health(page))
         @if picks {
             h2 { (say!(l, checks::lay_out, name = name)) }
+            p.quiet { (whose_left(l, name)) }
             ol.lay { @for (at, w) in trial.laid_out.iter().enumerate() {
                 li { strong { (thing(page, *w)) } @if at == trial.right_place { " " span.quiet { (say!(l, checks::asked_for)) } } @if let Some(r) = card(w) { (for_animal(&page.card, r)) } }
             } }
             p { (rich!(l, checks::then_play, word = html! { strong { (quoted(trial.word)) } })) }
         } @else if covered {
             h2 { (say!(l, checks::under_covers, name = name)) }
+            p.quiet { (whose_left(l, name)) }
             ol.lay { @for w in &trial.laid_out { li { strong { (quoted(*w)) } } } }
             h2 { (say!(l, checks::show_thing, thing = thing(page, trial.word))) }
             @if let Some(r) = card(&trial.word) { (for_animal(&page.card, r)) }
@@ -160,6 +162,7 @@ fn taps(page: &AnimalPage, plan: &ProbePlan, trial: u16, places: usize, typed: &
                     }
                 }
             }
+            @if drawn { p.quiet { (whose_left(l, name)) } }
             div.row.even {
                 button name="answer" value="nothing" { (say!(l, checks::nothing)) }
                 button name="answer" value="left" { (say!(l, checks::away)) }

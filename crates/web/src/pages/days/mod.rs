@@ -40,7 +40,7 @@ async fn show(page: AnimalPage, Query(span): Query<Span>) -> Result<Markup, Erro
     let (days, demand, ready) = (days(&case, length), demand_of(&case, length), readiness(&case));
     let body = html! {
         (view::page(&page, &days, length, &LENGTHS))
-        (demand::readiness(ready.as_ref()))
+        (demand::readiness(&page, ready.as_ref()))
         (demand::demand(&page, &demand))
     };
     Ok(layout(&page, Tab::Days, "Days", body))

@@ -166,7 +166,7 @@ fn counted(l: &Locale, plan: &DesignPlan) -> Markup {
     let proposed = proposal(plan.question);
     let strong = |text: String| html! { strong { (text) } };
     html! {
-        section.card aria-live="polite" {
+        section.card #counted {
             @if plan.design == proposed { h2 { (say!(l, designs::proposed, design = design(l, plan.design))) } }
             @else {
                 h2 { (say!(l, designs::your_choice, design = design(l, plan.design))) }
@@ -258,7 +258,7 @@ fn form(page: &AnimalPage, typed: &Typed, plan: Option<&DesignPlan>) -> Markup {
                         @if animals.len() > 1 { (ticks(typed, "animals", &say!(l, designs::field_animals), &say!(l, designs::field_animals_hint), &animals)) }
                         (line(typed, "criteria", &say!(l, designs::field_criteria), &say!(l, designs::field_criteria_hint), false))
                     }
-                    button.wide .primary[plan.is_none()] name="step" value="count" { (say!(l, designs::see)) }
+                    button.wide .primary[plan.is_none()] name="step" value="count" formaction=(format!("/l/{}/designs/new#counted", page.id)) { (say!(l, designs::see)) }
                     @if let Some(plan) = plan { (counted(l, plan)) }
                 }
             }

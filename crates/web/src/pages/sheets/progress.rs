@@ -40,9 +40,9 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Asked>) -> Markup {
             }
             p.box { (rich!(l, sheets::no_diagnosis, lead = lead)) }
             dl.facts {
-                dt { (say!(l, sheets::animal)) } dd { (name) ", " (say!(l, sheets::species, species = card.species.name()))
+                dt { (say!(l, sheets::animal)) } dd { (name) ", " (say!(l, start::species_name, species = card.species.name()))
                     @if let Some(born) = card.born {
-                        @let age = age(born, page.now.day(&page.zone));
+                        @let age = age(l, born, page.now.day(&page.zone));
                         ", " @if card.born_estimated { (say!(l, sheets::about, age = age)) } @else { (age) } }
                     @if let Some(kg) = card.weight_kg { ", " (l.weight(kg.get())) } }
                 dt { (say!(l, sheets::period)) } dd { @if let (Some(first), Some(last)) = (all.days.first(), all.days.last()) {

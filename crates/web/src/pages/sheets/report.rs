@@ -10,6 +10,7 @@ use sayso_advisor::ration::Ration;
 use sayso_advisor::stages::Standing;
 use sayso_advisor::welfare::welfare;
 use sayso_model::{Moment, ProbeTrial, Sign, SignLevel, Stage};
+use sayso_wording::advice::{act, because, caution, known};
 use sayso_wording::{Locale, say};
 
 /// Planned checks of understanding held: trials.
@@ -34,14 +35,14 @@ pub fn in_short(page: &AnimalPage, all: &Days) -> Markup {
                 li { (say!(l, sheets::presses, showings = showings, presses = presses)) }
             }
             @for a in &advice {
-                p.box { strong { (say!(l, sheets::welfare)) } " " (a.act) @for r in &a.because { " " (r.text) @if let Some(f) = &r.figure { " " (f) "." } } @if let Some(c) = &a.caution { " " (c) } }
+                p.box { strong { (say!(l, sheets::welfare)) } " " (act(l, name, &a.act)) @for r in &a.because { " " (because(l, name, &r.fact)) } @for c in &a.cautions { " " (caution(l, name, *c)) } }
             }
         }
     }
 }
 
 fn stage(l: &Locale, stage: Stage) -> String {
-    say!(l, sheets::stage_name, stage = stage.name())
+    say!(l, words::stage, stage = stage.name())
 }
 
 pub fn words(page: &AnimalPage, all: &[Standing]) -> Markup {
@@ -182,7 +183,7 @@ pub fn likes_in_short(page: &AnimalPage) -> Markup {
         section {
             h2 { (say!(l, sheets::likes_heading)) }
             @match &report.known {
-                Some(k) => p { (k.words) @if let Some(last) = report.last { " " (say!(l, sheets::last_tested, day = l.date(last.day(&page.zone)))) } }
+                Some(k) => p { (known(l, k)) @if let Some(last) = report.last { " " (say!(l, sheets::last_tested, day = l.date(last.day(&page.zone)))) } }
                 None => p { (say!(l, sheets::not_tested_enough, trials = report.trials)) }
             }
         }
