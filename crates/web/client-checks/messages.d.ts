@@ -240,4 +240,21 @@ export interface Messages {
   "client-ear-waiting": { seconds: string | number };
   "client-ear-what-recorded": {};
   "client-ear-words": { words: string | number };
+  "client-events-alternative": {};
+  "client-events-declined": {};
+  "client-events-end-closing-word": {};
+  "client-events-end-done": {};
+  "client-events-end-interrupted": {};
+  "client-events-end-left": {};
+  "client-events-end-strong-sign": {};
+  "client-events-given": {};
+  "client-events-ignored": {};
+  "client-events-left": {};
+  "client-events-level-joining": {};
+  "client-events-level-mild": {};
+  "client-events-level-strong": {};
+  "client-events-missed": {};
+  "client-events-partly": {};
+  "client-events-pressed-again": {};
+  "client-events-took": {};
 }

@@ -659,6 +659,8 @@ export interface components {
             already_said?: boolean;
             /** @description Animals it is for; empty means all. */
             animals?: components["schemas"]["AnimalId"][];
+            /** @description Whether it can be given at the board, many times a day; where nobody has said, its kind decides. */
+            at_board?: boolean | null;
             /** @description Weight of one piece. */
             grams_per_piece?: components["schemas"]["Grams"] | null;
             /** @description Energy of one piece; needed for food. */
@@ -680,6 +682,8 @@ export interface components {
             says?: components["schemas"]["Label"] | null;
             /** @description How long one delivery at the board takes, from press to done. */
             seconds_to_deliver?: components["schemas"]["Seconds"] | null;
+            /** @description What stands for it where it cannot be held up beside another thing: the lead for going out. */
+            stand_in?: components["schemas"]["Label"] | null;
         } | {
             /**
              * @description False once it is off the board.

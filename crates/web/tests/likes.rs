@@ -61,7 +61,7 @@ async fn a_paired_test_runs_from_start_to_ranking() {
         .says("n = 12 trials")
         .says("Ranking")
         .says("<svg")
-        .says("Consistency")
+        .says("choices agree with each other")
         .says("Taken from its left")
         .says("Tests so far");
     let order: Vec<usize> = ["cooked chicken", "ball", "scratch", "bed"]

@@ -7,14 +7,19 @@
 //! Knows nothing of pages, commands or the log.
 
 pub mod advice;
+pub mod agreement;
 mod catalogue;
 pub mod checks;
+pub mod claims;
 pub mod designs;
-mod estimate;
+pub mod events;
+pub mod evidence;
+pub mod figures;
 pub mod generalise;
 mod locale;
 mod message;
 mod numbers;
+pub mod patterns;
 pub mod recording;
 mod times;
 mod value;

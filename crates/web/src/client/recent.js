@@ -2,7 +2,7 @@
 
 import { button, el, find, openSheet } from "./dom.js";
 import { chooseWord } from "./showing.js";
-import { ANSWER, END, LEVEL, THEN } from "./words.js";
+import * as words from "./words.js";
 
 /** @import { Body, Event, InvitationResult, Kind, Pad } from "../../client-checks/client" */
 
@@ -19,7 +19,7 @@ export function inWords(pad, body) {
     case "press":
       return `${{ person: "I pressed", animal: "It pressed", unknown: "Pressed" }[body.by]} ${says}${body.accident === "likely" ? " (stumble)" : ""}`;
     case "delivery":
-      return `${says}: ${ANSWER[body.answer]}${body.then ? `, ${THEN[body.then]}` : ""}`;
+      return `${says}: ${words.answer(body.answer)}${body.then ? `, ${words.then(body.then)}` : ""}`;
     case "feed":
       return `One piece of ${pad.reward(body.reward)?.name ?? body.food ?? "food"}`;
     case "invitation":
@@ -33,11 +33,11 @@ export function inWords(pad, body) {
     case "look":
       return body.word ? `Looked at ${says}` : "Looked at the board";
     case "sign":
-      return `Sign (${LEVEL[body.level]}): ${body.sign}`;
+      return `Sign (${words.level(body.level)}): ${body.sign}`;
     case "session_start":
       return "Session started";
     case "session_end":
-      return `Session ended: ${END[body.reason]}`;
+      return `Session ended: ${words.end(body.reason)}`;
     case "joining":
       return "Joined";
     case "leaving":

@@ -6,9 +6,9 @@ use crate::page::AnimalPage;
 use crate::rich;
 use maud::{Markup, html};
 use sayso_advisor::checks::{Report, WordResult};
-use sayso_advisor::claim_text::may_be_said as may_be_said_of;
 use sayso_advisor::claims::{Claim, claims};
 use sayso_model::ProbePlan;
+use sayso_wording::claims::may_be_said as may_be_said_of;
 use sayso_wording::{Locale, say};
 
 /// Open when all planned trials were carried out; before that folded away, with the reason.
@@ -45,7 +45,7 @@ fn figures(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
     let told: Vec<String> =
         r.words.iter().map(|w| format!("{}: {}", says(page, w.word), l.estimate(&w.right))).collect();
     html! {
-        (whiskers(&say!(l, checks::chart), &told.join("; "), &Axis::share(&say!(l, checks::chart_axis)), Some(r.chance), &rows))
+        (whiskers(l, &say!(l, checks::chart), &told.join("; "), &Axis::share(l, &say!(l, checks::chart_axis)), Some(r.chance), &rows))
         p.quiet { (say!(l, checks::chart_read, chance = l.percent(r.chance), name = &page.card.name)) }
         ul.plain { @for w in &r.words { li { (word(page, plan, r, w)) } } }
     }
@@ -96,7 +96,7 @@ fn may_be_said(page: &AnimalPage, plan: &ProbePlan) -> Markup {
             Err(why) => p { (why) },
             Ok(all) => {
                 ul { @for c in all.words.iter().filter(|c| plan.words.contains(&c.word)) {
-                    li { (rich!(l, checks::said_of_word, word = link(c), said = may_be_said_of(c, &page.zone))) }
+                    li { (rich!(l, checks::said_of_word, word = link(c), said = may_be_said_of(l, c, &page.zone))) }
                 } }
                 p.quiet { (say!(l, checks::judged)) @if !plan.design.places_drawn() { " " (say!(l, checks::suggests)) } }
             }

@@ -1,6 +1,6 @@
 //! What a trial shows: a graph a series with its phases, figures under it, the test and the verdict on the design.
 
-use crate::chart::{Axis, Panel, PhasePoint, Phases, nice_axis, phases};
+use crate::chart::{Axis, Panel, PhasePoint, Phases, nice_axis, phases, short};
 use crate::page::AnimalPage;
 use crate::rich;
 use maud::{Markup, html};
@@ -125,16 +125,16 @@ fn graph(l: &Locale, trial: &Trial<'_>, lane: &LaneResult) -> Markup {
     let most = points.iter().filter_map(|p| p.y).fold(0.0, f64::max);
     let what = measure(l, plan.measure);
     let y = match plan.measure {
-        CaseMeasure::JoinedShare | CaseMeasure::PressedShare => Axis::share(&what),
-        _ => nice_axis(&what, 0.0, most),
+        CaseMeasure::JoinedShare | CaseMeasure::PressedShare => Axis::share(l, &what),
+        _ => nice_axis(l, &what, 0.0, most),
     };
-    let x = nice_axis(&say!(l, designs::unit, unit = plan.unit.name()), 0.0, f64::from(plan.points));
+    let x = nice_axis(l, &say!(l, designs::unit, unit = plan.unit.name()), 0.0, f64::from(plan.points));
     let means = lane.phases.iter().map(|p| format!("{} {}", phase(l, p.name), l.estimate(&p.mean)));
     let told =
         say!(l, designs::chart_told, question = question(l, plan), phases = means.collect::<Vec<_>>().join("; "));
     let title = say!(l, designs::chart, unit = plan.unit.name(), measure = what);
     html! {
-        (phases(&Phases { title, told, x, y, points, panels }))
+        (phases(l, &Phases { title, told, x, y, points, panels }))
         p.quiet { (say!(l, designs::chart_read)) }
     }
 }
@@ -192,17 +192,4 @@ fn change(l: &Locale, c: &Change) -> String {
         Some(i) => say!(l, designs::change_value, value = value, low = short(l, i.low), high = short(l, i.high)),
         None => say!(l, designs::change_value_no_interval, value = value),
     }
-}
-
-/// Two decimals at most, without needless zeros.
-fn short(l: &Locale, x: f64) -> String {
-    let hundredths = (100.0 * x).round();
-    let decimals = if x.abs() >= 100.0 || hundredths % 100.0 == 0.0 {
-        0
-    } else if hundredths % 10.0 == 0.0 {
-        1
-    } else {
-        2
-    };
-    l.number(x, decimals)
 }

@@ -105,13 +105,13 @@ pub fn pictures(l: &Locale, all: &Days, words: &[Standing]) -> Markup {
     html! {
         section.pictures {
             @if all.weeks.iter().any(|w| w.showings > 0) {
-                (bars(&say!(l, sheets::showings_a_week), &shown, &say!(l, sheets::week_from), &say!(l, sheets::showings), &showings))
+                (bars(l, &say!(l, sheets::showings_a_week), &shown, &say!(l, sheets::week_from), &say!(l, sheets::showings), &showings))
             }
             @if joining.iter().any(|w| w.n > 0) {
-                (whiskers(&say!(l, sheets::joined_by_week), &joined, &Axis::share(&say!(l, sheets::axis_joined)), None, &joining))
+                (whiskers(l, &say!(l, sheets::joined_by_week), &joined, &Axis::share(l, &say!(l, sheets::axis_joined)), None, &joining))
             }
             @if !response.is_empty() {
-                (whiskers(&say!(l, sheets::pressed), &pressed, &Axis::share(&say!(l, sheets::axis_pressed)), None, &response))
+                (whiskers(l, &say!(l, sheets::pressed), &pressed, &Axis::share(l, &say!(l, sheets::axis_pressed)), None, &response))
             }
         }
     }

@@ -14,9 +14,9 @@ use sayso_wording::say;
 #[must_use]
 pub fn advice(page: &AnimalPage, advice: &Advice) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
-    let class = if advice.topic == Topic::Welfare { "stop advice" } else { "card advice" };
+    let first = advice.topic == Topic::Welfare;
     html! {
-        section class=(class) data-test="advice" data-topic=(format!("{:?}", advice.topic)) {
+        section.advice.stop[first].card[!first] data-test="advice" data-topic=(format!("{:?}", advice.topic)) {
             p.topic { (words_of::topic(l, advice.topic)) }
             p.act { (words_of::act(l, name, &advice.act)) }
             (cautions(page, advice))
@@ -81,7 +81,9 @@ fn place(page: &AnimalPage, act: &Act) -> Option<(String, String)> {
         Act::FillCard { word, .. } => (at(&format!("words/card/{}", word.word)), say!(l, today::do_card)),
         Act::CheckBatteries { .. } | Act::CheckSilent { .. } => (at("heard"), say!(l, today::do_heard)),
         Act::Mend { word, cause } => match cause {
-            Cause::HardToMakeOut | Cause::SoundsAlike => (at(&format!("words/card/{}", word.word)), say!(l, today::do_card)),
+            Cause::HardToMakeOut | Cause::SoundsAlike => {
+                (at(&format!("words/card/{}", word.word)), say!(l, today::do_card))
+            }
             Cause::NotWanted => (at("likes"), say!(l, today::do_likes)),
             Cause::PeopleDiffer => ("/sheets/rules".to_owned(), say!(l, today::do_rules)),
             Cause::TimeOrPlace => (at("days"), say!(l, today::do_days)),
