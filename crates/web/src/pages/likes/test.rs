@@ -193,7 +193,7 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
         }
         p.quiet { (say!(l, likes::how_to_hold)) " "
             @if test.format != LikesFormat::Single { (say!(l, likes::two_at_once)) " " } (say!(l, likes::half_a_minute)) }
-        @if shown.len() > 1 { p.quiet { (crate::pages::checks::whose_left(name.as_str())) } }
+        @if shown.len() > 1 { p.quiet { (crate::pages::checks::whose_left(l, name.as_str())) } }
     }
 }
 
