@@ -9,6 +9,7 @@
 mod catalogue;
 mod locale;
 mod numbers;
+pub mod pictures;
 mod times;
 mod value;
 

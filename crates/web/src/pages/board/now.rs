@@ -230,6 +230,7 @@ const fn on_the_pad(body: &Body) -> bool {
         | Body::RewardCard(_)
         | Body::WordCard(_)
         | Body::ClipCard(_)
+        | Body::PictureCard(_)
         | Body::BoardLayout(_)
         | Body::HouseRule(_)
         | Body::StageChoice(_)
