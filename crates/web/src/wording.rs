@@ -5,9 +5,10 @@
 
 use sayso_advisor::designs::question_words;
 use sayso_model::{
-    Accident, Answer, Body, EndReason, InvitationKind, InvitationResult, LikeOutcome, LikesFormat, PressedBy,
-    ProbeResponse, Purpose, RewardId, SignLevel, Story, SwapEnd, Then, WordId,
+    Accident, Answer, Body, EndReason, InvitationKind, InvitationResult, LikeOutcome, LikesFormat, PictureCard, PictureOf,
+    PressedBy, ProbeResponse, Purpose, RewardId, SignLevel, Story, SwapEnd, Then, WordId,
 };
+use sayso_wording::{Locale, say};
 
 fn word(story: &Story, id: WordId) -> String {
     story.words().get(&id).map_or_else(|| "a word not on any card".into(), |w| w.says.to_string())
@@ -19,6 +20,20 @@ fn words(story: &Story, ids: &[WordId]) -> String {
 
 fn reward(story: &Story, id: RewardId) -> String {
     story.rewards().get(&id).map_or_else(|| "something not on any card".into(), |r| r.name.to_string())
+}
+
+fn picture(story: &Story, card: &PictureCard) -> String {
+    let what = match card.of {
+        PictureOf::Animal { animal } => {
+            story.animals().get(&animal).map_or_else(|| "an animal not on any card".into(), |a| a.name.to_string())
+        }
+        PictureOf::Reward { reward: id } => reward(story, id),
+        PictureOf::Word { word: id } => word(story, id),
+    };
+    match card.picture {
+        Some(_) => say!(&Locale::ENGLISH, pictures::logged, what = what),
+        None => say!(&Locale::ENGLISH, pictures::logged_removed, what = what),
+    }
 }
 
 /// How a press was answered.
@@ -76,6 +91,7 @@ pub fn in_words(story: &Story, body: &Body) -> String {
         Body::RewardCard(c) => format!("Reward: {}", c.name),
         Body::WordCard(c) => format!("Word: {}", c.says),
         Body::ClipCard(c) => format!("Recording of {}", word(story, c.word)),
+        Body::PictureCard(c) => picture(story, c),
         Body::BoardLayout(b) => format!("Board of {} by {}, {} words", b.rows, b.columns, b.words.len()),
         Body::HouseRule(r) => format!("House rule: {}", r.text),
         Body::StageChoice(s) => format!("{}: stage {}", word(story, s.word), s.stage.name()),

@@ -5,12 +5,13 @@
 
 use super::drawn::{RoundNow, SwapNow, round, swap};
 use crate::page::AnimalPage;
+use crate::picture;
 use sayso_advisor::Case;
 use sayso_advisor::ration::{forbidden, ration};
 use sayso_advisor::stages::standings;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
-    AnimalId, BoardLayout, Body, Day, Event, EventId, HomeId, Moment, PersonId, RewardCard, RewardId, RewardKind,
+    AnimalId, BoardLayout, Body, Day, Event, EventId, HomeId, Moment, PersonId, PictureOf, RewardCard, RewardId, RewardKind,
     Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
 };
 use serde::Serialize;
@@ -80,6 +81,8 @@ pub struct WordNow {
     pub stage: Stage,
     /// What is delivered.
     pub reward: Option<RewardId>,
+    /// Where its picture is served, or that of what is delivered.
+    pub picture: Option<String>,
 }
 
 /// A reward.
@@ -180,6 +183,7 @@ fn words(page: &AnimalPage, case: &Case<'_>) -> Vec<WordNow> {
             closing: w.closing,
             stage: stages.get(&w.word).copied().unwrap_or(Stage::Prepare),
             reward: w.reward,
+            picture: picture::address(story, PictureOf::Word { word: w.word }),
         })
         .collect()
 }

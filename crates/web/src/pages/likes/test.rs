@@ -8,6 +8,7 @@ use crate::error::Error;
 use crate::fields::summary;
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
+use crate::picture;
 use crate::typed::Typed;
 use axum::extract::{Path, Query};
 use axum::response::Response;
@@ -15,7 +16,7 @@ use maud::{Markup, html};
 use sayso_advisor::likes::{Setup, next_setup};
 use sayso_advisor::ration::{Ration, ration};
 use sayso_advisor::welfare::rest_today;
-use sayso_model::{AssessmentId, LikeOutcome, LikesFormat, LikesTest, RewardCard, RewardId, RewardKind};
+use sayso_model::{AssessmentId, LikeOutcome, LikesFormat, LikesTest, PictureOf, RewardCard, RewardId, RewardKind};
 use serde::Deserialize;
 use std::collections::BTreeMap;
 
@@ -148,7 +149,7 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
             }
             div class=(two) role="group" aria-labelledby="lay" {
                 @for (i, r) in shown.iter().enumerate() {
-                    button.pick name="answer" value=(r.reward) { span.quiet { (place(i)) } strong { (r.name.as_str()) } }
+                    button.pick name="answer" value=(r.reward) { span.quiet { (place(i)) } (picture::of(&page.story, PictureOf::Reward { reward: r.reward })) strong { (r.name.as_str()) } }
                 }
             }
             div.row.even {
@@ -186,7 +187,7 @@ fn free(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCard
                 div.offer.two {
                     @for r in shown {
                         @let name = format!("seconds-{}", r.reward);
-                        button.pick type="button" data-toggle=(name) aria-pressed="false" { strong { (r.name.as_str()) } span.num data-time=(name) { "0:00" } }
+                        button.pick type="button" data-toggle=(name) aria-pressed="false" { (picture::of(&page.story, PictureOf::Reward { reward: r.reward })) strong { (r.name.as_str()) } span.num data-time=(name) { "0:00" } }
                     }
                 }
             }

@@ -2,8 +2,9 @@
 
 use crate::error::Error;
 use crate::fields::{area, day, line, number, select, summary, tick};
-use crate::layout::{Tab, layout};
+use crate::layout::{Tab, layout_with};
 use crate::page::{AnimalPage, Page};
+use crate::pages::pictures;
 use crate::state::AppState;
 use crate::typed::{Typed, again};
 use axum::Router;
@@ -11,7 +12,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_model::facts::MOST_REWARD_SHARE;
-use sayso_model::{AnimalCard, AnimalId, Day, Kcal, Kilograms, LifeStage, Probability, Species};
+use sayso_model::{AnimalCard, AnimalId, Day, Kcal, Kilograms, LifeStage, PictureOf, Probability, Species};
 use uuid::Uuid;
 
 const FIELDS: [&str; 14] = [
@@ -198,10 +199,11 @@ fn form(page: &Page, id: Option<AnimalId>, typed: &Typed) -> Markup {
         };
         (s.name().to_owned(), format!("{}{whose}", stage_words(*s)))
     }));
-    layout(
+    layout_with(
         page,
         Tab::People,
         if id.is_some() { "An animal" } else { "A new animal" },
+        &["client/picture.js"],
         html! {
             (summary(typed))
             form method="post" action=(to) .stack {
@@ -226,6 +228,10 @@ fn form(page: &Page, id: Option<AnimalId>, typed: &Typed) -> Markup {
                 (area(typed, "cautions", "Health cautions", "allergies, pain, medicines, guarding of food or places; shown wherever food is offered"))
                 @if id.is_some() { (tick(typed, "active", "still takes part")) }
                 button.primary.wide { "Keep" }
+            }
+            @if let Some(animal) = id {
+                @let name = page.story.animals().get(&animal).map_or_else(String::new, |c| c.name.to_string());
+                (pictures::section(page, PictureOf::Animal { animal }, &name, &to))
             }
             p.quiet { "Nothing here replaces a veterinarian. Each change is kept as a new version; earlier ones stay in the log." }
             p { a href="/people" { "Back to People" } }

@@ -4,8 +4,9 @@ use super::pieces;
 use crate::cautions::{food_note, for_each_animal};
 use crate::error::Error;
 use crate::fields::{line, number, select, summary, tick, ticks};
-use crate::layout::{Tab, layout};
+use crate::layout::{Tab, layout, layout_with};
 use crate::page::Page;
+use crate::pages::pictures;
 use crate::state::AppState;
 use crate::typed::{Typed, again, named};
 use axum::Router;
@@ -14,7 +15,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_advisor::ration::{forbidden, ration};
-use sayso_model::{AnimalCard, Kcal, RewardCard, RewardId, RewardKind, Seconds};
+use sayso_model::{AnimalCard, Kcal, PictureOf, RewardCard, RewardId, RewardKind, Seconds};
 use serde::Deserialize;
 use uuid::Uuid;
 
@@ -176,10 +177,11 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
         RewardKind::ALL.iter().map(|k| (k.name().to_owned(), format!("{}: {}", k.name(), examples(*k)))).collect();
     let animals: Vec<_> = page.animals().iter().map(|l| (l.animal.to_string(), html! { (l.name.as_str()) })).collect();
     let title = before.map_or_else(|| format!("New: {}", typed.text("kind")), |c| c.name.to_string());
-    layout(
+    layout_with(
         page,
         Tab::People,
         &title,
+        &["client/picture.js"],
         html! {
             @if kept && let Some(card) = before { (standing(page, card)) }
             (summary(typed))
@@ -198,6 +200,7 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
                 @if before.is_some() { (tick(typed, "active", "still used")) }
                 button.primary.wide { "Keep" }
             }
+            @if let Some(c) = before { (pictures::section(page, PictureOf::Reward { reward: c.reward }, c.name.as_str(), &to)) }
             p { a href="/people#rewards" { "Back to People" } " · " a href="/people/reward/new" { "Add another" } }
         },
     )

@@ -2,9 +2,10 @@ use super::{animal, person, reward, steps};
 use crate::cautions::for_each_animal;
 use crate::layout::{Tab, layout};
 use crate::page::Page;
+use crate::picture;
 use maud::{Markup, html};
 use sayso_advisor::ration::{Ration, ration};
-use sayso_model::{AnimalCard, HouseRule, LifeStage, RewardCard, RewardKind};
+use sayso_model::{AnimalCard, HouseRule, LifeStage, PictureOf, RewardCard, RewardKind};
 
 pub fn view(page: &Page) -> Markup {
     let home = page.story.home();
@@ -48,10 +49,10 @@ fn animal(page: &Page, l: &AnimalCard) -> Markup {
     let today = ration(&page.story, l, page.now);
     html! {
         section.card id=(format!("animal-{}", l.animal)) {
-            h3 { (l.name.as_str()) " " span.quiet {
+            h3.pictured { (picture::of(&page.story, PictureOf::Animal { animal: l.animal })) span { (l.name.as_str()) " " span.quiet {
                 (l.species.name())
                 @if let Some(born) = l.born { ", " @if l.born_estimated { "about " } (animal::age(born, page.now.day(&page.zone))) }
-            } }
+            } } }
             @if let Some(text) = &l.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
             dl.facts {
                 @if let Some(kg) = l.weight_kg { dt { "Weight" } dd.num { (kg) " kg" } }
@@ -126,7 +127,7 @@ fn one(page: &Page, r: &RewardCard) -> Markup {
         facts.push(format!("for {}", names.join(", ")));
     }
     html! {
-        div { strong { (r.name.as_str()) } @if !facts.is_empty() { span.hint { (facts.join(" · ")) } } }
+        div.pictured { (picture::of(&page.story, PictureOf::Reward { reward: r.reward })) div { strong { (r.name.as_str()) } @if !facts.is_empty() { span.hint { (facts.join(" · ")) } } } }
     }
 }
 

@@ -2,9 +2,10 @@
 
 use super::sheet;
 use crate::page::Page;
+use crate::picture;
 use axum::extract::Query;
 use maud::{Markup, html};
-use sayso_model::WordCard;
+use sayso_model::{PictureOf, WordCard};
 use serde::Deserialize;
 
 const SIZES: [(&str, &str); 3] =
@@ -28,7 +29,7 @@ pub async fn show(page: Page, Query(asked): Query<Asked>) -> Markup {
                 @for (name, text) in SIZES { a.button href=(format!("?size={name}")) aria-current=[(name == size).then_some("true")] { (text) } }
             }
             @if words.is_empty() { p { "No word is on the board yet." } }
-            ul class={ "labels " (size) } { @for w in &words { li class=[(w.says.as_str().chars().count() > 12).then_some("long")] { (w.says.as_str()) } } }
+            ul class={ "labels " (size) } { @for w in &words { li class=[(w.says.as_str().chars().count() > 12).then_some("long")] { (picture::of(&page.story, PictureOf::Word { word: w.word })) span { (w.says.as_str()) } } } }
             p.noprint.quiet { "Labels help people. Small torn-off parts can be swallowed: glue them flat, and use none where the animal chews." }
         },
     )

@@ -2,9 +2,10 @@
 
 use super::sheet;
 use crate::page::Page;
+use crate::picture;
 use maud::{Markup, html};
 use sayso_model::facts::BATTERY_EMERGENCY;
-use sayso_model::{HouseRule, WordCard, WordId};
+use sayso_model::{HouseRule, PictureOf, WordCard, WordId};
 
 pub async fn show(page: Page) -> Markup {
     let mut words: Vec<&WordCard> = page.story.words().into_values().filter(|w| w.active).collect();
@@ -26,7 +27,7 @@ pub async fn show(page: Page) -> Markup {
                     thead { tr { th scope="col" { "Button" } th scope="col" { "Means" } th scope="col" { "Everyone answers" } th scope="col" { "Not now" } } }
                     tbody { @for w in &words {
                         tr {
-                            th scope="row" { (w.says.as_str()) @if several { span.hint { (whose(&page, w)) } } @if w.closing { span.hint { "ends a session" } } }
+                            th scope="row" { (picture::of(&page.story, PictureOf::Word { word: w.word })) (w.says.as_str()) @if several { span.hint { (whose(&page, w)) } } @if w.closing { span.hint { "ends a session" } } }
                             td data-label="Means" { @match &w.means { Some(t) => (t.as_str()), None => (blank()) } }
                             td data-label="Everyone answers" { @match &w.answer { Some(t) => (t.as_str()), None => (blank()) }
                                 @for r in of(Some(w.word)) { p.own { (r.text.as_str()) } } }

@@ -2,9 +2,10 @@ use super::{first, layout_form, sounds};
 use crate::cautions::for_animal;
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::picture;
 use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
-use sayso_model::WordCard;
+use sayso_model::{PictureOf, WordCard};
 use std::collections::BTreeSet;
 
 pub fn view(page: &AnimalPage) -> Markup {
@@ -40,7 +41,7 @@ fn word(page: &AnimalPage, w: &WordCard, s: Option<&Standing>) -> Markup {
     let reward = w.reward.and_then(|r| rewards.get(&r));
     html! {
         section.card {
-            h2 { "\u{201c}" (w.says.as_str()) "\u{201d}" @if w.closing { " " span.quiet { "closing word" } } }
+            h2.pictured { (picture::of(&page.story, PictureOf::Word { word: w.word })) span { "\u{201c}" (w.says.as_str()) "\u{201d}" @if w.closing { " " span.quiet { "closing word" } } } }
             @if let Some(s) = s {
                 p { strong { (s.stage.name()) }
                     @if s.stage != s.figures_say { span.quiet { " \u{2013} the figures point to " (s.figures_say.name()) } }
