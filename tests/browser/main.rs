@@ -7,12 +7,14 @@ mod accessibility;
 mod drawn;
 mod harness;
 mod heard;
+mod homescreen;
 mod invitation;
 mod killed;
 mod likes;
 mod listen;
 mod outbox;
 mod pad;
+mod pictures;
 mod recorder;
 mod secure;
 #[path = "../../crates/listen/tests/common/mod.rs"]

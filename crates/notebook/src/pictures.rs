@@ -104,3 +104,55 @@ fn camera_data(media_type: MediaType, bytes: &[u8]) -> Option<bool> {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn jpeg(more: &[u8]) -> Vec<u8> {
+        let mut bytes = b"\xff\xd8\xff\xe0\0\x10JFIF\0\x01\x01\0\0\x01\0\x01\0\0".to_vec();
+        bytes.extend(more);
+        // 8 bits, 30 down, 40 across, one component; then the scan.
+        bytes.extend(b"\xff\xc0\0\x0b\x08\0\x1e\0\x28\x01\x01\x11\0\xff\xda\0\x08\x01\x01\0\0\x3f\0\0\xff\xd9");
+        bytes
+    }
+
+    fn webp(more: &[u8]) -> Vec<u8> {
+        // Lossless, 14 bits each for one less than 40 across and 30 down.
+        let mut bytes = b"RIFF\0\0\0\0WEBPVP8L\x06\0\0\0\x2f\x27\x40\x07\0\0".to_vec();
+        bytes.extend(more);
+        let size = u32::try_from(bytes.len() - 8).unwrap_or_default();
+        bytes.splice(4..8, size.to_le_bytes());
+        bytes
+    }
+
+    #[test]
+    fn jpeg_and_webp_are_told_by_their_headers() {
+        for (bytes, media_type) in [(jpeg(b""), MediaType::Jpeg), (webp(b""), MediaType::Webp)] {
+            let seen = look(&bytes).map(|p| (p.media_type, p.width, p.height));
+            assert_eq!(seen, Ok((media_type, 40, 30)));
+        }
+        assert_eq!(look(b""), Err(Unfit::Empty));
+        assert_eq!(look(b"RIFF\0\0\0\0WAVE"), Err(Unfit::NoPicture));
+        assert_eq!(look(b"<svg xmlns=\"http://www.w3.org/2000/svg\"/>"), Err(Unfit::NoPicture));
+    }
+
+    #[test]
+    fn what_a_camera_wrote_beside_the_picture_is_found() {
+        for bytes in
+            [jpeg(b"\xff\xe1\0\x0aExif\0\0MM"), webp(b"EXIF\x02\0\0\0MM"), webp(b"ICCP\x01\0\0\0x\0XMP \x01\0\0\0x\0")]
+        {
+            assert_eq!(look(&bytes), Err(Unfit::CameraData));
+        }
+        assert!(look(&webp(b"ICCP\x01\0\0\0x\0")).is_ok());
+    }
+
+    #[test]
+    fn every_cut_ends_without_panic() {
+        for whole in [jpeg(b"\xff\xe2\0\x04ab"), webp(b"ICCP\x01\0\0\0x\0")] {
+            for end in 0..whole.len() {
+                let _ = look(&whole[..end]);
+            }
+        }
+    }
+}

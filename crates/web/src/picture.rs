@@ -68,6 +68,8 @@ const fn lines(kind: RewardKind) -> &'static str {
             r#"<path d="M4 40c10-9 30-9 40 0"/><path d="M24 33V22"/><circle cx="24" cy="14" r="9"/>"#
         }
         // A cushion under the moon.
-        RewardKind::Rest => r#"<rect x="5" y="29" width="38" height="12" rx="6"/><path d="M30 7a9 9 0 1 0 8 13 8 8 0 0 1-8-13z"/>"#,
+        RewardKind::Rest => {
+            r#"<rect x="5" y="29" width="38" height="12" rx="6"/><path d="M30 7a9 9 0 1 0 8 13 8 8 0 0 1-8-13z"/>"#
+        }
     }
 }

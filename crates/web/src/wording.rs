@@ -5,8 +5,8 @@
 
 use sayso_advisor::designs::question_words;
 use sayso_model::{
-    Accident, Answer, Body, EndReason, InvitationKind, InvitationResult, LikeOutcome, LikesFormat, PictureCard, PictureOf,
-    PressedBy, ProbeResponse, Purpose, RewardId, SignLevel, Story, SwapEnd, Then, WordId,
+    Accident, Answer, Body, EndReason, InvitationKind, InvitationResult, LikeOutcome, LikesFormat, PictureCard,
+    PictureOf, PressedBy, ProbeResponse, Purpose, RewardId, SignLevel, Story, SwapEnd, Then, WordId,
 };
 use sayso_wording::{Locale, say};
 

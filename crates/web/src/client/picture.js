@@ -81,4 +81,5 @@ function watch(form) {
   });
 }
 
-if (globalThis.document) for (const form of document.querySelectorAll("form[data-picture]")) watch(/** @type {HTMLFormElement} */ (form));
+if (globalThis.document)
+  for (const form of document.querySelectorAll("form[data-picture]")) watch(/** @type {HTMLFormElement} */ (form));

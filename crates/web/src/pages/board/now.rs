@@ -11,8 +11,8 @@ use sayso_advisor::ration::{forbidden, ration};
 use sayso_advisor::stages::standings;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
-    AnimalId, BoardLayout, Body, Day, Event, EventId, HomeId, Moment, PersonId, PictureOf, RewardCard, RewardId, RewardKind,
-    Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
+    AnimalId, BoardLayout, Body, Day, Event, EventId, HomeId, Moment, PersonId, PictureOf, RewardCard, RewardId,
+    RewardKind, Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
 };
 use serde::Serialize;
 use std::collections::BTreeMap;

@@ -36,9 +36,7 @@ pub fn router() -> Router<AppState> {
 /// The web app manifest (W3C, Web Application Manifest) in the language of whoever asks.
 async fn manifest(page: Result<Page, Error>, Reads(device): Reads) -> Response {
     let locale = page.map_or(device, |page| page.locale);
-    let icon = |file: &str, side: u16, purpose: &str| {
-        json!({ "src": asset(file), "sizes": format!("{side}x{side}"), "type": "image/png", "purpose": purpose })
-    };
+    let icon = |file: &str, side: u16, purpose: &str| json!({ "src": asset(file), "sizes": format!("{side}x{side}"), "type": "image/png", "purpose": purpose });
     let told = json!({
         "id": "/",
         "name": "Sayso",
@@ -108,7 +106,8 @@ mod tests {
         for good in ["board", "today"] {
             assert_eq!(animal_of(&format!("/l/{id}/{good}")).map(|a| a.to_string()).as_deref(), Some(id));
         }
-        for bad in [format!("/l/{id}/log"), format!("/l/{id}/board/x"), format!("//l/{id}/board"), "/l/x/board".into()] {
+        for bad in [format!("/l/{id}/log"), format!("/l/{id}/board/x"), format!("//l/{id}/board"), "/l/x/board".into()]
+        {
             assert_eq!(animal_of(&bad), None, "{bad}");
         }
     }

@@ -65,11 +65,7 @@ fn word(page: &Page, id: &str) -> Result<PictureOf, Error> {
     if page.story.words().contains_key(&word) { Ok(PictureOf::Word { word }) } else { Err(no_such(page)) }
 }
 
-async fn of_word(
-    page: AnimalPage,
-    Path((_, id)): Path<(String, String)>,
-    request: Request,
-) -> Result<Redirect, Error> {
+async fn of_word(page: AnimalPage, Path((_, id)): Path<(String, String)>, request: Request) -> Result<Redirect, Error> {
     take(&page, word(&page, &id)?, request).await
 }
 
@@ -134,7 +130,6 @@ async fn give(page: Page, Path(hash): Path<String>) -> Result<Response, Error> {
     let bytes = bytes.ok_or_else(|| no_such(&page))?;
     // A card may come from a file of somebody else's: what goes out is what the bytes are.
     let media_type = look(&bytes).map_err(|_| no_such(&page))?.media_type;
-    let always =
-        [(CONTENT_TYPE, media_type.name()), (CACHE_CONTROL, "private, max-age=31536000, immutable")];
+    let always = [(CONTENT_TYPE, media_type.name()), (CACHE_CONTROL, "private, max-age=31536000, immutable")];
     Ok((always, bytes).into_response())
 }
