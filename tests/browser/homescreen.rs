@@ -1,7 +1,6 @@
 //! The notebook on the phone's home screen: it can be put there, and opens while nothing answers.
 
 use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story};
-use fantoccini::cookies::Cookie;
 use serde_json::json;
 
 /// Waits until this device keeps a page.
@@ -36,7 +35,7 @@ async fn it_can_be_put_on_the_home_screen_and_opens_there_while_nothing_answers(
 
     // Once it answers again, nothing says so any more; the page is in the person's language.
     server.restart();
-    browser.page.add_cookie(Cookie::new("sayso_language", "de")).await.unwrap();
+    browser.page.execute("document.cookie = 'sayso_language=de; path=/'", vec![]).await.unwrap();
     browser.goto(&server.url("/last")).await;
     browser.css("h1").await;
     assert!(browser.page.find(fantoccini::Locator::Css("[data-test=earlier]")).await.is_err());

@@ -83,8 +83,12 @@ async fn a_picture_is_taken_seen_on_card_and_test_and_moves_along() {
     seen(&browser, "button.pick img.picture").await;
     let picks = browser.page.find_all(fantoccini::Locator::Css("button.pick img.picture")).await.unwrap();
     assert_eq!(picks.len(), 2);
+    browser.press("#lay").await;
+    browser.picture("picture-likes").await;
     browser.press("button.pick img.picture + strong").await;
     browser.goto(&server.url("/sheets/labels")).await;
+    seen(&browser, ".labels img.picture").await;
+    browser.press(".labels img.picture").await;
     browser.picture("picture-labels").await;
     drop(server);
 

@@ -304,7 +304,7 @@ impl Story {
     /// The pictures that things have now.
     #[must_use]
     pub fn pictures(&self) -> BTreeMap<PictureOf, &Picture> {
-        let all = self.cards(|c: &PictureCard| c.of);
+        let all = self.cards(|c: &PictureCard| c.shows);
         all.into_iter().filter_map(|(of, card)| Some((of, card.picture.as_ref()?))).collect()
     }
 

@@ -49,10 +49,10 @@ pub fn look(bytes: &[u8]) -> Result<Picture, Unfit> {
 ///
 /// # Errors
 /// [`NoPicture`].
-pub async fn picture(store: &Store, of: PictureOf, bytes: Vec<u8>) -> Result<PictureCard, NoPicture> {
+pub async fn picture(store: &Store, shows: PictureOf, bytes: Vec<u8>) -> Result<PictureCard, NoPicture> {
     let picture = look(&bytes).map_err(NoPicture::Unfit)?;
     store.put_clip(bytes).await?;
-    Ok(PictureCard { of, picture: Some(picture) })
+    Ok(PictureCard { shows, picture: Some(picture) })
 }
 
 /// Whether a part of the file holds Exif data; none where the parts end before the picture begins.

@@ -141,7 +141,7 @@ impl Names {
             }
             .into(),
             Kind::PictureCard => PictureCard {
-                of: PictureOf::Reward { reward },
+                shows: PictureOf::Reward { reward },
                 picture: Some(Picture {
                     sha256: "fedcba9876543210".repeat(4),
                     media_type: MediaType::Webp,

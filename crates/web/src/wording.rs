@@ -23,7 +23,7 @@ fn reward(story: &Story, id: RewardId) -> String {
 }
 
 fn picture(story: &Story, card: &PictureCard) -> String {
-    let what = match card.of {
+    let what = match card.shows {
         PictureOf::Animal { animal } => {
             story.animals().get(&animal).map_or_else(|| "an animal not on any card".into(), |a| a.name.to_string())
         }

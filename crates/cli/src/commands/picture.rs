@@ -16,7 +16,7 @@ pub async fn picture(args: &Picturing) -> Result<(), CliError> {
     let (of, name) = named(&notebook.story, &args.shown)?;
     // Without a file it is the one to be removed.
     let card = match &args.file {
-        None => PictureCard { of, picture: None },
+        None => PictureCard { shows: of, picture: None },
         Some(file) => {
             let told = |why| CliError::said(format!("{}: {why}", file.display()));
             let refused = |why| told(unfit(&Locale::ENGLISH, why));

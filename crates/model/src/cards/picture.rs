@@ -110,7 +110,7 @@ pub struct Picture {
 #[serde(deny_unknown_fields)]
 pub struct PictureCard {
     /// What it shows.
-    pub of: PictureOf,
+    pub shows: PictureOf,
     /// The picture; none where it was taken away.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub picture: Option<Picture>,
@@ -140,10 +140,10 @@ impl Content for PictureCard {
     fn about(&self) -> About<'_> {
         About {
             session: None,
-            word: self.of.word(),
+            word: self.shows.word(),
             needs_animal: false,
             as_recorded: false,
-            does: Does::Sets(Some(self.of.id())),
+            does: Does::Sets(Some(self.shows.id())),
         }
     }
     fn check(&self, found: &mut Findings) {
@@ -166,7 +166,7 @@ mod tests {
     #[test]
     fn what_a_picture_card_says_is_checked() {
         let card = |sha256: &str, width, height| PictureCard {
-            of: PictureOf::Word { word: WordId(Uuid::nil()) },
+            shows: PictureOf::Word { word: WordId(Uuid::nil()) },
             picture: Some(Picture { sha256: sha256.to_owned(), media_type: MediaType::Webp, width, height }),
         };
         let wrong = |card: &PictureCard| {

@@ -16,9 +16,6 @@ use sayso_model::AnimalId;
 use sayso_wording::say;
 use serde_json::json;
 
-/// Where the notebook opens from the home screen.
-const LAST: &str = "/last";
-
 /// Name of the cookie with the address of the Board or Today that was open last on this device.
 const LAST_COOKIE: &str = "sayso_last";
 
@@ -30,7 +27,7 @@ pub const EARLIER_TIME: &str = "\u{e002}";
 
 /// Routes of the home screen.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/manifest.webmanifest", get(manifest)).route(LAST, get(last))
+    Router::new().route("/manifest.webmanifest", get(manifest)).route("/last", get(last))
 }
 
 /// The web app manifest (W3C, Web Application Manifest) in the language of whoever asks.
@@ -44,7 +41,7 @@ async fn manifest(page: Result<Page, Error>, Reads(device): Reads) -> Response {
         "description": say!(&locale, homescreen::description),
         "lang": locale.tag(),
         "dir": locale.direction().name(),
-        "start_url": LAST,
+        "start_url": "/last",
         "scope": "/",
         "display": "standalone",
         // The light page's; pages tell the dark one's themselves.

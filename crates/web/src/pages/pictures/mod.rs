@@ -44,7 +44,7 @@ async fn of_animal(page: AnimalPage, request: Request) -> Result<Redirect, Error
 }
 
 async fn no_animal(page: AnimalPage) -> Result<Redirect, Error> {
-    keep(&page, PictureCard { of: PictureOf::Animal { animal: page.id }, picture: None }).await
+    keep(&page, PictureCard { shows: PictureOf::Animal { animal: page.id }, picture: None }).await
 }
 
 fn reward(page: &Page, id: &str) -> Result<PictureOf, Error> {
@@ -57,7 +57,7 @@ async fn of_reward(page: Page, Path(id): Path<String>, request: Request) -> Resu
 }
 
 async fn no_reward(page: Page, Path(id): Path<String>) -> Result<Redirect, Error> {
-    keep(&page, PictureCard { of: reward(&page, &id)?, picture: None }).await
+    keep(&page, PictureCard { shows: reward(&page, &id)?, picture: None }).await
 }
 
 fn word(page: &Page, id: &str) -> Result<PictureOf, Error> {
@@ -70,7 +70,7 @@ async fn of_word(page: AnimalPage, Path((_, id)): Path<(String, String)>, reques
 }
 
 async fn no_word(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Result<Redirect, Error> {
-    keep(&page, PictureCard { of: word(&page, &id)?, picture: None }).await
+    keep(&page, PictureCard { shows: word(&page, &id)?, picture: None }).await
 }
 
 fn no_such(page: &Page) -> Error {
@@ -90,7 +90,7 @@ async fn take(page: &Page, of: PictureOf, request: Request) -> Result<Redirect, 
 }
 
 async fn keep(page: &Page, card: PictureCard) -> Result<Redirect, Error> {
-    let of = card.of;
+    let of = card.shows;
     page.keep(vec![Event { animal: of.animal(), ..page.event(card) }]).await?;
     let back = match of {
         PictureOf::Animal { animal } => format!("/people/animal/{animal}"),
