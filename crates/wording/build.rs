@@ -96,7 +96,7 @@ fn one(code: &mut String, id: &str, name: &str, arguments: &BTreeSet<String>, en
     writeln!(code, "/// {english}").unwrap();
     if arguments.is_empty() {
         writeln!(code, "#[derive(Debug)] pub struct {name} {{}}").unwrap();
-        writeln!(code, "impl {name} {{ /// In words.\n#[must_use] pub fn say(&self, locale: &crate::Locale) -> String {{ crate::catalogue::say(locale, {id:?}, &[]) }} }}").unwrap();
+        writeln!(code, "impl crate::Message for {name} {{ fn say(&self, locale: &crate::Locale) -> String {{ crate::catalogue::say(locale, {id:?}, &[]) }} }}").unwrap();
         return;
     }
     writeln!(code, "#[derive(Debug)] pub struct {name}<'a> {{").unwrap();
@@ -104,7 +104,7 @@ fn one(code: &mut String, id: &str, name: &str, arguments: &BTreeSet<String>, en
         writeln!(code, "/// `${argument}` of the message.\npub {argument}: crate::Value<'a>,").unwrap();
     }
     writeln!(code, "}}").unwrap();
-    writeln!(code, "impl {name}<'_> {{ /// In words.\n#[must_use] pub fn say(&self, locale: &crate::Locale) -> String {{ crate::catalogue::say(locale, {id:?}, &[").unwrap();
+    writeln!(code, "impl crate::Message for {name}<'_> {{ fn say(&self, locale: &crate::Locale) -> String {{ crate::catalogue::say(locale, {id:?}, &[").unwrap();
     for argument in arguments {
         writeln!(code, "({argument:?}, &self.{argument}),").unwrap();
     }

@@ -168,6 +168,7 @@ async fn nothing_is_lost_or_doubled_while_the_notebook_is_away() {
     let mut server = Server::start(notebook.dir.path(), 0);
     let browser = Browser::hearing(PHONE, &notebook.sound(&scene())).await;
     browser.goto(&server.url(&format!("/l/{}/board", notebook.animal))).await;
+    browser.tap("fold-microphone").await;
     browser.tap("listen-switch").await;
     browser.until("a press", "return Number(document.getElementById('listen').dataset.heard) >= 2").await;
     assert_eq!(browser.text("listen-chip").await, "Listening", "seen at the top of the board");

@@ -108,8 +108,9 @@ pub fn days(case: &Case<'_>, length: u16) -> Days {
     }
     let watched_from = all.first().map_or(from, |a| a.press.at().day(zone).start(zone).max(from));
     let invited: Vec<_> = case.words().iter().map(|w| case.invitations(w.word)).collect();
+    let recorded = case.story().all_between(case.animal(), watched_from, now).map(|e| e.happened_at);
     Days {
-        rhythm: rhythm(&own, watched_from, now, zone),
+        rhythm: rhythm(&own, recorded, (watched_from, now), zone),
         weeks: weeks(&all, sessions, (from, watched_from), now, zone),
         answers: answers(&own),
         days: rows,

@@ -55,7 +55,8 @@ pub struct Data {
 /// Whose events may come in.
 #[derive(Args, Debug, Clone, Copy)]
 pub struct OtherHomes {
-    /// Take in events of a household that this notebook does not hold. It then holds several, for good.
+    /// Take in events of a home that this notebook does not hold, or begin an empty one with several. It then holds
+    /// several, for good.
     #[arg(long, alias = "take-in-other-household")]
     pub take_in_other_home: bool,
 }
@@ -226,7 +227,7 @@ pub enum Designing {
 /// The commands.
 #[derive(Subcommand, Debug)]
 pub enum Command {
-    /// Make an invented household (by simulation) and serve it.
+    /// Make an invented home (by simulation) and serve it.
     Demo {
         /// Directory to keep it in; a temporary one, removed at the end, if left out.
         #[arg(long, value_name = "DIR")]

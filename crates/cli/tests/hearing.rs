@@ -340,7 +340,7 @@ async fn what_cannot_be_meant_is_told() {
     };
     told(&["listen", "--data", &data, &file], "no recording is enrolled");
     told(&["enrol", "--data", &data, "--word", "sofa", &file], "no word says \"sofa\"; there are: word 0");
-    told(&["enrol", "--data", &home.path("nowhere"), "--word", "sofa", &file], "holds no household");
+    told(&["enrol", "--data", &home.path("nowhere"), "--word", "sofa", &file], "holds no home");
     assert!(!Path::new(&home.path("nowhere")).exists(), "a mistyped folder is not made");
     well(home.enrol("word 0", &file));
     told(&["listen", "--data", &data, "-"], "--pcm");

@@ -56,6 +56,19 @@ fn a_notebook_is_checked_exported_and_taken_in_elsewhere_only_by_choice() {
     let taken = sayso(&["import", "--data", &two, &tar, "--yes", "--take-in-other-home"]);
     assert!(taken.status.success() && out(&taken).contains("Imported 2 events"), "{}", out(&taken));
 
+    // It holds two homes now; an empty notebook does not begin with both unless told.
+    let (both, both_copy) = (path("both.jsonl"), path("both.sayso"));
+    assert!(sayso(&["export", "--data", &two, "--form", "jsonl", "--to", &both]).status.success());
+    assert!(sayso(&["backup", "--data", &two, &both_copy]).status.success());
+    let (five, six) = (path("five"), path("six"));
+    let import: &[&str] = &["import", "--data", &five, &both, "--yes"];
+    for command in [import, &["restore", "--data", &six, &both_copy]] {
+        let refused = sayso(command);
+        assert!(!refused.status.success() && out(&refused).contains("--take-in-other-home"), "{}", out(&refused));
+        let taken = sayso(&[command, &["--take-in-other-home"]].concat());
+        assert!(taken.status.success() && out(&taken).contains("3 events"), "{}", out(&taken));
+    }
+
     let copy = path("copy.sayso");
     assert!(sayso(&["backup", "--data", &one, &copy]).status.success());
     assert!(log(Path::new(&path("three")), &remark(3, 9, "e")).status.success());

@@ -30,7 +30,7 @@ pub struct LightPress {
     pub then: Option<usize>,
 }
 
-/// A household of [`presses`].
+/// A home of [`presses`].
 #[derive(Clone, PartialEq, Debug)]
 pub struct LightSetting {
     /// Words on the board.

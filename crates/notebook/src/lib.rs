@@ -1,7 +1,7 @@
-//! A household's notebook as page and command use it: opened, written into, its names found, its recordings enrolled and
+//! A home's notebook as page and command use it: opened, written into, its names found, its recordings enrolled and
 //! listened for. Both faces do these things here, so that they do them alike.
 //!
-//! Stands on the store (which knows no sound) and on the ear (which knows no household). Never reads the clock: moments
+//! Stands on the store (which knows no sound) and on the ear (which knows no home). Never reads the clock: moments
 //! are arguments.
 
 mod diary;

@@ -1,4 +1,4 @@
-//! Animals and words by the names a household uses for them.
+//! Animals and words by the names a home uses for them.
 
 use sayso_model::{AnimalCard, AnimalId, RewardCard, Story, WordCard};
 

@@ -11,7 +11,7 @@ use std::sync::Arc;
 #[non_exhaustive]
 pub enum NoNotebook {
     /// There is none in the folder, or an empty one.
-    #[error("{} holds no household yet; run `sayso serve --data {}` and set one up", _0.display(), _0.display())]
+    #[error("{} holds no home yet; run `sayso serve --data {}` and set one up", _0.display(), _0.display())]
     None(PathBuf),
     /// It cannot be read.
     #[error(transparent)]
@@ -30,7 +30,7 @@ pub async fn existing(dir: &Path, saying: &(dyn Fn(&str) + Sync)) -> Result<Stor
     Ok(Store::open_saying(dir, saying).await?)
 }
 
-/// An open notebook with a household in it, as it stood when it was opened.
+/// An open notebook with a home in it, as it stood when it was opened.
 pub struct Notebook {
     /// Its log.
     pub store: Store,

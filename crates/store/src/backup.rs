@@ -2,11 +2,11 @@
 
 use crate::aside::{self, Aside};
 use crate::clips::ClipHash;
+use crate::db::{Db, Opening};
 use crate::digest::{self, Digest};
 use crate::error::StoreError;
 use crate::store::Store;
 use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode};
-use sqlx::{ConnectOptions, Connection, SqliteConnection};
 use std::path::Path;
 
 /// What a backup holds.
@@ -41,18 +41,18 @@ impl Store {
     }
 
     pub(crate) async fn make_backup(&self, part: &Path) -> Result<BackedUp, StoreError> {
-        let (path, text) = (&self.inner.path, part.to_string_lossy().into_owned());
+        let text = part.to_string_lossy().into_owned();
         let sql = StoreError::sql(part);
-        let mut live = self.inner.alone.connect().await.map_err(StoreError::sql(path))?;
-        sqlx::query("VACUUM INTO $1").bind(text).execute(&mut live).await.map_err(&sql)?;
+        let mut live = self.inner.files.alone.connect().await?;
+        sqlx::query("VACUUM INTO $1").bind(text).execute(&mut *live).await.map_err(&sql)?;
 
         let alone = SqliteConnectOptions::new().filename(part).journal_mode(SqliteJournalMode::Delete);
-        let mut copy = alone.connect().await.map_err(&sql)?;
+        let mut copy = Opening::new(part, alone).connect().await?;
         sqlx::raw_sql(
             "CREATE TABLE clip (sha256 TEXT PRIMARY KEY, bytes BLOB NOT NULL) STRICT; \
              CREATE TABLE digest (sha256 TEXT NOT NULL) STRICT",
         )
-        .execute(&mut copy)
+        .execute(&mut *copy)
         .await
         .map_err(&sql)?;
         let (mut clips, mut damaged_clips) = (Vec::new(), Vec::new());
@@ -62,7 +62,7 @@ impl Store {
                     sqlx::query("INSERT INTO clip (sha256, bytes) VALUES ($1, $2)")
                         .bind(hash.as_str())
                         .bind(bytes)
-                        .execute(&mut copy)
+                        .execute(&mut *copy)
                         .await
                         .map_err(&sql)?;
                     clips.push(hash);
@@ -72,13 +72,13 @@ impl Store {
                 Err(other) => return Err(other),
             }
         }
-        sound(&mut copy, part).await?;
+        sound(&mut copy).await?;
         // The copy is the log as it was at one moment: all that had arrived up to its last event. Read from both.
         let mut digest = Digest::new();
-        let (events, last) = digest::rows(&mut copy, part, i64::MAX, &mut digest, &mut |_| Ok(())).await?;
+        let (events, last) = digest::rows(&mut copy, i64::MAX, &mut digest, &mut |_| Ok(())).await?;
         let mut wanted = Digest::new();
-        digest::rows(&mut live, path, last, &mut wanted, &mut |_| Ok(())).await?;
-        live.close().await.map_err(StoreError::sql(path))?;
+        digest::rows(&mut live, last, &mut wanted, &mut |_| Ok(())).await?;
+        live.close().await?;
         for clip in &clips {
             digest.clip(clip.as_str());
             wanted.clip(clip.as_str());
@@ -88,20 +88,21 @@ impl Store {
             let what = "it does not hold what the log holds; the disk it is on may be failing".to_owned();
             return Err(StoreError::BadBackup { path: part.to_owned(), what });
         }
-        sqlx::query("INSERT INTO digest (sha256) VALUES ($1)").bind(digest).execute(&mut copy).await.map_err(&sql)?;
-        copy.close().await.map_err(&sql)?;
+        sqlx::query("INSERT INTO digest (sha256) VALUES ($1)").bind(digest).execute(&mut *copy).await.map_err(&sql)?;
+        copy.close().await?;
         Ok(BackedUp { events, clips: clips.len(), damaged_clips, bytes: 0 })
     }
 }
 
 /// The thorough check: structure, indexes and references.
-pub(crate) async fn sound(db: &mut SqliteConnection, path: &Path) -> Result<(), StoreError> {
-    let sql = StoreError::sql(path);
-    let found: String = sqlx::query_scalar("PRAGMA integrity_check(1)").fetch_one(&mut *db).await.map_err(&sql)?;
-    let loose = sqlx::query("PRAGMA foreign_key_check").fetch_all(&mut *db).await.map_err(&sql)?.len();
+pub(crate) async fn sound(db: &mut Db) -> Result<(), StoreError> {
+    let sql = db.sql();
+    let found: String = sqlx::query_scalar("PRAGMA integrity_check(1)").fetch_one(&mut **db).await.map_err(&sql)?;
+    let loose = sqlx::query("PRAGMA foreign_key_check").fetch_all(&mut **db).await.map_err(&sql)?.len();
+    let bad = |what| StoreError::BadBackup { path: db.path().to_owned(), what };
     match (found.as_str(), loose) {
         ("ok", 0) => Ok(()),
-        ("ok", n) => Err(StoreError::BadBackup { path: path.to_owned(), what: format!("{n} rows refer to nothing") }),
-        _ => Err(StoreError::BadBackup { path: path.to_owned(), what: found }),
+        ("ok", n) => Err(bad(format!("{n} rows refer to nothing"))),
+        _ => Err(bad(found)),
     }
 }

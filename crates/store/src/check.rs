@@ -6,7 +6,6 @@ use crate::snapshot::{self, Snapshot};
 use crate::store::Store;
 use crate::stories;
 use sayso_model::{Event, EventId, HomeId};
-use sqlx::Connection;
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 use std::sync::Arc;
 use uuid::Uuid;
@@ -80,7 +79,7 @@ impl Store {
     async fn snapshots(&self) -> Result<BTreeMap<HomeId, Compared>, StoreError> {
         let mut all = BTreeMap::new();
         for home in self.homes().await? {
-            if let Some(Snapshot { at, events, unread, .. }) = stories::trusted(&self.inner.source, home).await? {
+            if let Some(Snapshot { at, events, unread, .. }) = stories::trusted(&self.inner.files, home).await? {
                 let events = events.into_iter().map(|e| (e.id, e)).collect();
                 all.insert(home, Compared { at: at.0, events, unread: unread.into_iter().collect(), fault: None });
             }
@@ -95,22 +94,20 @@ impl Store {
     /// # Errors
     /// [`StoreError`] where the file cannot be read at all; faults that leave it readable are in the answer.
     pub async fn check(&self) -> Result<Checked, StoreError> {
-        let path = &self.inner.path;
-        let sql = StoreError::sql(path);
         let mut checked = Checked::default();
         // Before the log is looked at: it only grows, so that it then holds all that they do.
         let mut snapshots = self.snapshots().await?;
-        let mut db = self.inner.readers.acquire().await.map_err(&sql)?;
-        let mut view = db.begin().await.map_err(&sql)?;
+        let mut view = self.inner.files.alone.connect().await?;
+        view.hold_still().await?;
         let structure: Vec<String> =
-            sqlx::query_scalar("PRAGMA integrity_check").fetch_all(&mut *view).await.map_err(&sql)?;
+            sqlx::query_scalar("PRAGMA integrity_check").fetch_all(&mut *view).await.map_err(view.sql())?;
         for what in structure.into_iter().filter(|what| what != "ok") {
             checked.fault(what);
         }
         let (mut seen, mut amended) = (BTreeSet::new(), BTreeMap::<Uuid, usize>::new());
         let mut after = 0;
         loop {
-            let rows = row::after(&mut view, path, after, PAGE).await?;
+            let rows = row::after(&mut view, after, PAGE).await?;
             let Some(last) = rows.last() else { break };
             after = last.seq;
             for row in rows {
@@ -120,18 +117,18 @@ impl Store {
                     checked.amendments += 1;
                     *amended.entry(of).or_default() += 1;
                 }
-                if let Some(fault) = row.fault() {
-                    checked.fault(format!("event {} (row {}): {fault}", row.id, row.seq));
+                if let Some(fault) = row.named_fault() {
+                    checked.fault(fault);
                     continue;
                 }
-                match (row.event(path)?, snapshots.get_mut(&HomeId(row.home))) {
+                match (row.event().map_err(|what| view.corrupt(what))?, snapshots.get_mut(&HomeId(row.home))) {
                     (None, _) => *checked.later.entry(row.kind).or_default() += 1,
                     (Some(event), Some(snapshot)) => snapshot.compare(row.seq, &event),
                     (Some(_), None) => {}
                 }
             }
         }
-        view.commit().await.map_err(&sql)?;
+        view.close().await?;
         for (home, compared) in snapshots {
             match compared.finish() {
                 None => checked.snapshots += 1,
@@ -140,7 +137,7 @@ impl Store {
                     checked.fault(format!(
                         "the snapshot of {home} {what}; remove the file {} and start again: the log is the truth, and \
                          another one is made from it",
-                        snapshot::path_in(&self.inner.dir, home).display()
+                        snapshot::path_in(&self.inner.files.dir, home).display()
                     ));
                 }
             }

@@ -1,11 +1,10 @@
 //! The digest of a backup: SHA-256 over every row of the log, column by column, and the hashes of the recordings. It
 //! stands in the backup in a table of its own, so that a backup can be told from a damaged one.
 
+use crate::db::Db;
 use crate::error::StoreError;
 use crate::row::{self, Row};
 use sha2::{Digest as _, Sha256};
-use sqlx::SqliteConnection;
-use std::path::Path;
 
 /// Rows read at a time.
 const PAGE: i64 = 2_000;
@@ -51,15 +50,14 @@ impl Digest {
 
 /// Takes in all rows up to a place in a log; answers how many they are and the last one's place.
 pub(crate) async fn rows(
-    db: &mut SqliteConnection,
-    path: &Path,
+    db: &mut Db,
     up_to: i64,
     digest: &mut Digest,
     each: &mut (dyn FnMut(Row) -> Result<(), StoreError> + Send),
 ) -> Result<(usize, i64), StoreError> {
     let (mut count, mut last) = (0, 0);
     loop {
-        let page = row::after(db, path, last, PAGE).await?;
+        let page = row::after(db, last, PAGE).await?;
         let Some(end) = page.last() else { return Ok((count, last)) };
         let done = end.seq >= up_to;
         for row in page.into_iter().filter(|row| row.seq <= up_to) {

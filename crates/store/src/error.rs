@@ -73,12 +73,12 @@ pub enum StoreError {
         "{0} is none of the files that can be taken in: a table (.csv), lines of JSON (.jsonl or .ndjson), an archive (.tar) or a backup (.sayso)"
     )]
     UnknownFile(String),
-    /// The file holds events of households that the notebook does not, and nobody said to take them in.
-    #[error("{} holds events of another household: {who}. Nothing was stored; to keep several households in one notebook, say so", path.display())]
+    /// The file would make the notebook hold several homes, and nobody said so.
+    #[error("{} would make this notebook hold several homes. It brings {who}. Nothing was stored; to keep several in one notebook, for good, say so", path.display())]
     OtherHome {
         /// The file.
         path: PathBuf,
-        /// The households, with counts.
+        /// The homes it would bring, with counts.
         who: String,
     },
     /// A clip's bytes do not match its name.

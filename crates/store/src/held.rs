@@ -1,5 +1,6 @@
-//! A file kept in the notebook's folder for a while: brought to be looked at, or made to be sent. Nobody else may read
-//! it, and it is removed when it is let go.
+//! A file kept for a while: brought to be looked at, or made to be sent. It is in the notebook's folder, or, made where
+//! that may only be read, in the system's for temporary files. Nobody else may read it, and it is removed when it is let
+//! go.
 
 use crate::aside::Aside;
 use crate::error::StoreError;
@@ -7,7 +8,7 @@ use crate::exchange::{Archived, Format};
 use crate::store::Store;
 use std::fs::File;
 use std::io::{BufWriter, Write};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 /// Such a file. Dropped, it is removed; after a crash it is cleared away when the notebook is opened.
 pub struct HeldFile(Aside);
@@ -43,6 +44,25 @@ impl HeldFile {
     }
 }
 
+/// Begins an empty file in a folder.
+fn hold_in(folder: &Path) -> Result<HeldFile, StoreError> {
+    Aside::beside(&folder.join("held")).map(HeldFile).map_err(|error| cannot_hold(folder, error))
+}
+
+/// What was wrong with a folder, and what would be right.
+pub(crate) fn cannot_hold(folder: &Path, error: StoreError) -> StoreError {
+    match error {
+        StoreError::Io { source, .. } => StoreError::Unwritable {
+            path: folder.to_owned(),
+            what: format!(
+                "{source}. A file that is brought, or made to be sent, is kept in this folder for a while: let the user \
+                 that runs this program write there"
+            ),
+        },
+        other => other,
+    }
+}
+
 impl Store {
     /// Begins an empty file.
     ///
@@ -53,15 +73,20 @@ impl Store {
             let what = "it may only be read here".to_owned();
             return Err(StoreError::Unwritable { path: self.dir().to_owned(), what });
         }
-        Aside::beside(&self.dir().join("held")).map(HeldFile)
+        hold_in(self.dir())
+    }
+
+    /// The folder for what is made to be sent.
+    pub(crate) fn folder_to_send_from(&self) -> PathBuf {
+        if self.is_read_only() { std::env::temp_dir() } else { self.dir().to_owned() }
     }
 
     /// A backup to be sent, as [`Store::backup`] makes it.
     ///
     /// # Errors
-    /// As [`Store::backup`].
+    /// As [`Store::backup`]; [`StoreError::Unwritable`] where no folder for it may be written.
     pub async fn held_backup(&self) -> Result<HeldFile, StoreError> {
-        let held = self.hold_file()?;
+        let held = hold_in(&self.folder_to_send_from())?;
         self.make_backup(held.path()).await?;
         Ok(held)
     }
@@ -69,9 +94,9 @@ impl Store {
     /// An export to be sent, as [`Store::export`] makes it.
     ///
     /// # Errors
-    /// As [`Store::export`].
+    /// As [`Store::held_backup`] and [`Store::export`].
     pub async fn held_export(&self, format: Format) -> Result<HeldFile, StoreError> {
-        let mut held = self.hold_file()?;
+        let mut held = hold_in(&self.folder_to_send_from())?;
         self.export(format, &mut BufWriter::new(held.0.file())).await?;
         Ok(held)
     }
@@ -79,9 +104,9 @@ impl Store {
     /// An archive to be sent, as [`Store::export_archive`] makes it, and what is in it.
     ///
     /// # Errors
-    /// As [`Store::export_archive`].
+    /// As [`Store::held_backup`] and [`Store::export_archive`].
     pub async fn held_archive(&self) -> Result<(HeldFile, Archived), StoreError> {
-        let mut held = self.hold_file()?;
+        let mut held = hold_in(&self.folder_to_send_from())?;
         let path = held.path().to_owned();
         let done = self.write_archive(held.0.file(), &path).await?;
         Ok((held, done))

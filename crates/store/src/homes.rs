@@ -1,35 +1,35 @@
-//! Whose events come in. A notebook is one household's; another one's events are taken in only where a person says so.
+//! Whose events come in. A notebook is one home's; another one's events are taken in only where a person says so.
 
 use crate::error::StoreError;
 use crate::store::Store;
 use sayso_model::{HomeId, Kind};
 use std::collections::{BTreeMap, BTreeSet};
 
-/// What to do with events of a household that the notebook does not hold yet.
+/// What to do where a file would make the notebook hold another home beside its own, or begin with several.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Default)]
 pub enum Others {
-    /// Leave them out; an empty notebook takes whoever comes.
+    /// Take nothing of the file. An empty notebook takes the one home that comes.
     #[default]
     Refuse,
-    /// Take them in, for good: the notebook then holds several households.
+    /// Take it in, for good: the notebook then holds several homes.
     TakeIn,
 }
 
-/// What a household has in a file.
+/// What a home has in a file.
 #[derive(Clone, PartialEq, Eq, Debug, Default)]
 pub struct Share {
     /// Its name, where the file or the notebook says it.
     pub name: Option<String>,
     /// Its events: all of a backup, or the new ones of an import.
     pub events: usize,
-    /// Whether taking them in would bring a household that the notebook does not hold.
+    /// Whether they come in only where somebody says so: the notebook does not hold this home, and would hold several.
     pub other: bool,
 }
 
-/// Shares by household.
+/// Shares by home.
 pub type Shares = BTreeMap<HomeId, Share>;
 
-/// The households of `shares` that would be brought, in words, with counts.
+/// The homes of `shares` that come in only where somebody says so, in words, with counts.
 pub(crate) fn in_words(shares: &Shares) -> String {
     let told = shares.iter().filter(|(_, s)| s.other).map(|(id, s)| {
         let name = s.name.as_deref().unwrap_or("without a name");
@@ -38,7 +38,7 @@ pub(crate) fn in_words(shares: &Shares) -> String {
     told.collect::<Vec<_>>().join("; ")
 }
 
-/// The name a household card gives, from its JSON.
+/// The name a home's card gives, from its JSON.
 pub(crate) fn named_by(row_kind: &str, json: &str) -> Option<String> {
     if Kind::named(row_kind) != Some(Kind::HomeCard) {
         return None;
@@ -48,11 +48,12 @@ pub(crate) fn named_by(row_kind: &str, json: &str) -> Option<String> {
 }
 
 impl Store {
-    /// Marks the households that the notebook does not hold. An empty one holds none, and takes whoever comes.
+    /// Marks the homes that come in only where somebody says so. One comes into an empty notebook by itself.
     pub(crate) async fn mark_others(&self, shares: &mut Shares) -> Result<(), StoreError> {
         let here: BTreeSet<HomeId> = self.homes().await?.into_iter().collect();
+        let one_begins = here.is_empty() && shares.len() < 2;
         for (id, share) in shares.iter_mut() {
-            share.other = !here.is_empty() && !here.contains(id);
+            share.other = !one_begins && !here.contains(id);
             if share.name.is_none() && here.contains(id) {
                 share.name = self.story(*id).await?.home().map(|card| card.name.to_string());
             }

@@ -7,6 +7,7 @@ mod aside;
 mod backup;
 mod check;
 mod clips;
+mod db;
 mod digest;
 mod error;
 mod exchange;

@@ -1,11 +1,11 @@
 //! The table `event`: adding rows and reading them.
 
+use crate::db::{Db, Files};
 use crate::error::StoreError;
 use crate::row::{self, Envelope, Row};
 use sayso_model::{Event, EventId, HomeId, Problems};
-use sqlx::{QueryBuilder, Row as _, Sqlite, SqliteConnection, SqlitePool};
+use sqlx::{QueryBuilder, Row as _, Sqlite, SqliteConnection};
 use std::collections::{BTreeMap, BTreeSet};
-use std::path::Path;
 use std::sync::Arc;
 use tokio::task::JoinHandle;
 use uuid::Uuid;
@@ -32,7 +32,7 @@ pub(crate) struct Written {
     pub kind: String,
     pub amends: Option<EventId>,
     pub json: String,
-    /// Whether it may come from a household that is not here yet.
+    /// Whether it may come from a home that is not here yet.
     pub asked_in: bool,
 }
 
@@ -76,7 +76,7 @@ impl From<Row> for Written {
     }
 }
 
-/// What a household's log has gained.
+/// What a home's log has gained.
 #[derive(Default)]
 pub(crate) struct Gained {
     pub events: Vec<Arc<Event>>,
@@ -148,7 +148,7 @@ pub(crate) async fn revision(db: &mut SqliteConnection) -> Result<Revision, sqlx
     sqlx::query_scalar("SELECT coalesce(max(seq), 0) FROM event").fetch_one(db).await.map(Revision)
 }
 
-/// Whether the log has any event of a household.
+/// Whether the log has any event of a home.
 pub(crate) async fn holds(db: &mut SqliteConnection, home: HomeId) -> Result<bool, sqlx::Error> {
     sqlx::query_scalar("SELECT EXISTS (SELECT 1 FROM event WHERE household = $1)").bind(home.0).fetch_one(db).await
 }
@@ -158,33 +158,26 @@ const FOR_TWO: i64 = 20_000;
 /// Rows read at a time.
 const PAGE: usize = 4_096;
 
-/// What the log of a household has gained after a place in it, up to another. A log only grows, so what stands between
+/// What the log of a home has gained after a place in it, up to another. A log only grows, so what stands between
 /// two places never changes.
 pub(crate) async fn gained(
-    readers: &SqlitePool,
-    path: &Path,
+    files: &Files,
     home: HomeId,
     (after, up_to): (Revision, Revision),
 ) -> Result<Gained, StoreError> {
     if up_to.0 - after.0 < FOR_TWO {
-        return stretch(readers, path, home, (after.0, up_to.0)).await;
+        return stretch(files, home, (after.0, up_to.0)).await;
     }
     let middle = after.0.midpoint(up_to.0);
     let (first, second) =
-        tokio::join!(stretch(readers, path, home, (after.0, middle)), stretch(readers, path, home, (middle, up_to.0)));
+        tokio::join!(stretch(files, home, (after.0, middle)), stretch(files, home, (middle, up_to.0)));
     let mut gained = first?;
     gained.extend(second?);
     Ok(gained)
 }
 
-async fn stretch(
-    readers: &SqlitePool,
-    path: &Path,
-    home: HomeId,
-    (mut after, up_to): (i64, i64),
-) -> Result<Gained, StoreError> {
-    let sql = StoreError::sql(path);
-    let mut db = readers.acquire().await.map_err(&sql)?;
+async fn stretch(files: &Files, home: HomeId, (mut after, up_to): (i64, i64)) -> Result<Gained, StoreError> {
+    let mut db = files.reader().await?;
     let (mut gained, mut reading) = (Gained::default(), None);
     loop {
         // While one page is read as JSON, the next one is fetched. The columns beside the content are not needed here.
@@ -197,7 +190,7 @@ async fn stretch(
         .bind(i64::try_from(PAGE).unwrap_or(i64::MAX))
         .fetch_all(&mut *db)
         .await
-        .map_err(&sql)?;
+        .map_err(db.sql())?;
         let more = page.last().map(|(seq, _)| *seq).filter(|_| page.len() == PAGE);
         let (now, later) = match more {
             // Too few to be worth another thread.
@@ -207,7 +200,7 @@ async fn stretch(
         for done in [joined(std::mem::replace(&mut reading, later)).await?, now].into_iter().flatten() {
             let (events, unread) = done;
             gained.events.extend(events);
-            gained.extend(at(&mut db, path, &unread).await?);
+            gained.extend(at(&mut db, &unread).await?);
         }
         match more {
             Some(end) => after = end,
@@ -238,11 +231,11 @@ async fn joined(reading: Option<JoinHandle<Understood>>) -> Result<Option<Unders
 }
 
 /// The events at some places in the log, read anew.
-pub(crate) async fn at(db: &mut SqliteConnection, path: &Path, places: &[i64]) -> Result<Gained, StoreError> {
+pub(crate) async fn at(db: &mut Db, places: &[i64]) -> Result<Gained, StoreError> {
     let mut gained = Gained::default();
     for seq in places {
-        for row in row::after(db, path, seq - 1, 1).await? {
-            match row.event(path)? {
+        for row in row::after(db, seq - 1, 1).await? {
+            match row.event().map_err(|what| db.corrupt(what))? {
                 Some(event) => gained.events.push(Arc::new(event)),
                 None => gained.later.push((row.seq, row.kind)),
             }

@@ -1,11 +1,11 @@
 //! Opening the file: is it ours, is it whole, is its schema one we know?
 
 use crate::aside::{self, Aside};
+use crate::db::{Db, Opening};
 use crate::error::StoreError;
 use crate::snapshot;
 use sqlx::migrate::{MigrateError, Migrator};
 use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode, SqlitePoolOptions, SqliteSynchronous};
-use sqlx::{ConnectOptions, Connection, SqliteConnection};
 use std::fs::TryLockError;
 use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
@@ -15,7 +15,7 @@ use std::time::Duration;
 static MIGRATIONS: Migrator = sqlx::migrate!("./migrations");
 
 /// "Say1", as the first migration sets it.
-pub(crate) const APPLICATION_ID: i64 = 1_398_896_945;
+const APPLICATION_ID: i64 = 1_398_896_945;
 
 /// How long to wait for another process that is writing.
 const PATIENCE: Duration = Duration::from_secs(20);
@@ -55,8 +55,8 @@ pub(crate) fn pages(bytes: u64) -> u64 {
 pub(crate) enum Found {
     /// It may be written.
     Writable,
-    /// It may only be read, in the way these options do; from a copy of it, where one had to be made.
-    ReadOnly { options: Box<SqliteConnectOptions>, copy: Option<tempfile::TempDir> },
+    /// It may only be read, in this way; from a copy of it, where one had to be made.
+    ReadOnly { opening: Opening, copy: Option<tempfile::TempDir> },
 }
 
 /// When the structure of the file is looked through.
@@ -134,22 +134,32 @@ async fn look_at(path: &Path, through: bool) -> Result<Found, StoreError> {
     } else {
         (reading(path).read_only(true).immutable(true), None)
     };
-    let sql = StoreError::sql(path);
-    let mut db = options.connect().await.map_err(&sql)?;
-    let application: i64 = sqlx::query_scalar("PRAGMA application_id").fetch_one(&mut db).await.map_err(&sql)?;
-    if application != APPLICATION_ID {
-        return Err(StoreError::NotOurs(path.to_owned()));
-    }
-    let found: i64 =
-        sqlx::query_scalar("SELECT max(version) FROM _sqlx_migrations").fetch_one(&mut db).await.map_err(&sql)?;
-    if found > newest_schema() {
-        return Err(StoreError::Newer { path: path.to_owned(), found, known: newest_schema() });
-    }
+    let opening = Opening::new(path, options);
+    let mut db = opening.connect().await?;
+    known(&mut db).await?;
     if through {
-        whole(&mut db, path).await?;
+        whole(&mut db).await?;
     }
-    db.close().await.map_err(&sql)?;
-    Ok(Found::ReadOnly { options: Box::new(options), copy })
+    db.close().await?;
+    Ok(Found::ReadOnly { opening, copy })
+}
+
+/// The mark of whoever made a database file.
+async fn mark(db: &mut Db) -> Result<i64, StoreError> {
+    sqlx::query_scalar("PRAGMA application_id").fetch_one(&mut **db).await.map_err(db.sql())
+}
+
+/// Refuses a file that is not ours, or of a later version; answers its schema.
+pub(crate) async fn known(db: &mut Db) -> Result<i64, StoreError> {
+    if mark(db).await? != APPLICATION_ID {
+        return Err(StoreError::NotOurs(db.path().to_owned()));
+    }
+    let newest = "SELECT max(version) FROM _sqlx_migrations";
+    let found: i64 = sqlx::query_scalar(newest).fetch_one(&mut **db).await.map_err(db.sql())?;
+    if found > newest_schema() {
+        return Err(StoreError::Newer { path: db.path().to_owned(), found, known: newest_schema() });
+    }
+    Ok(found)
 }
 
 fn unwritable(path: &Path) -> impl FnOnce(std::io::Error) -> StoreError {
@@ -192,48 +202,47 @@ async fn begin(path: &Path) -> Result<(), StoreError> {
 
 /// Refuses a file that is not ours or not whole before anything is written to it.
 async fn inspect(path: &Path, through: bool) -> Result<(), StoreError> {
-    let sql = StoreError::sql(path);
     // Not `options`: setting the journal mode would already write.
     let plain = SqliteConnectOptions::new().filename(path).busy_timeout(PATIENCE);
-    let mut db = plain.connect().await.map_err(&sql)?;
-    let application: i64 = sqlx::query_scalar("PRAGMA application_id").fetch_one(&mut db).await.map_err(&sql)?;
-    if application != APPLICATION_ID && (application != 0 || !just_begun(&mut db, path).await?) {
+    let mut db = Opening::new(path, plain).connect().await?;
+    let mark = mark(&mut db).await?;
+    if mark != APPLICATION_ID && (mark != 0 || !just_begun(&mut db).await?) {
         return Err(StoreError::NotOurs(path.to_owned()));
     }
     if through {
-        whole(&mut db, path).await?;
+        whole(&mut db).await?;
     }
-    db.close().await.map_err(&sql)
+    db.close().await
 }
 
 /// Whether a file without our mark is one whose first start an earlier version was killed in: empty, or with nothing in
 /// it but an empty list of the changes made to its schema. No event can be in it.
-async fn just_begun(db: &mut SqliteConnection, path: &Path) -> Result<bool, StoreError> {
-    let sql = StoreError::sql(path);
+async fn just_begun(db: &mut Db) -> Result<bool, StoreError> {
+    let sql = db.sql();
     let others: i64 = sqlx::query_scalar("SELECT count(*) FROM sqlite_schema WHERE tbl_name <> '_sqlx_migrations'")
-        .fetch_one(&mut *db)
+        .fetch_one(&mut **db)
         .await
         .map_err(&sql)?;
     let lists: i64 = sqlx::query_scalar("SELECT count(*) FROM sqlite_schema WHERE type = 'table'")
-        .fetch_one(&mut *db)
+        .fetch_one(&mut **db)
         .await
         .map_err(&sql)?;
     if others > 0 || lists == 0 {
         return Ok(others == 0);
     }
-    let made: i64 = sqlx::query_scalar("SELECT count(*) FROM _sqlx_migrations").fetch_one(db).await.map_err(&sql)?;
+    let made: i64 =
+        sqlx::query_scalar("SELECT count(*) FROM _sqlx_migrations").fetch_one(&mut **db).await.map_err(&sql)?;
     Ok(made == 0)
 }
 
 /// Checks the structure of the file, indexes aside.
-pub(crate) async fn whole(db: &mut SqliteConnection, path: &Path) -> Result<(), StoreError> {
-    let found: String =
-        sqlx::query_scalar("PRAGMA quick_check(1)").fetch_one(db).await.map_err(StoreError::sql(path))?;
-    if found == "ok" { Ok(()) } else { Err(StoreError::Corrupt { path: path.to_owned(), what: found }) }
+pub(crate) async fn whole(db: &mut Db) -> Result<(), StoreError> {
+    let found: String = sqlx::query_scalar("PRAGMA quick_check(1)").fetch_one(&mut **db).await.map_err(db.sql())?;
+    if found == "ok" { Ok(()) } else { Err(db.corrupt(found)) }
 }
 
 /// The newest schema this version knows.
-pub(crate) fn newest_schema() -> i64 {
+fn newest_schema() -> i64 {
     MIGRATIONS.iter().map(|m| m.version).max().unwrap_or(0)
 }
 

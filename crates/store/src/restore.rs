@@ -2,6 +2,7 @@
 
 use crate::backup::sound;
 use crate::clips::{self, ClipHash};
+use crate::db::{Db, Opening};
 use crate::digest::{self, Digest};
 use crate::error::StoreError;
 use crate::homes::{self, Others, Shares};
@@ -12,7 +13,6 @@ use crate::store::Store;
 use crate::writer::Appended;
 use sayso_model::{EventId, HomeId};
 use sqlx::sqlite::SqliteConnectOptions;
-use sqlx::{ConnectOptions, Connection, SqliteConnection};
 use std::path::Path;
 
 /// Events read at a time while restoring.
@@ -36,7 +36,7 @@ pub struct Restored {
     pub clips_known: usize,
     /// Recordings in the backup that are damaged.
     pub clips_damaged: usize,
-    /// The households in the backup.
+    /// The homes in the backup.
     pub homes: Shares,
     /// Whether the backup carried a digest, and stood up to it. Those of earlier versions carry none.
     pub digest: bool,
@@ -50,8 +50,7 @@ impl Store {
     ///
     /// # Errors
     /// [`StoreError::BadBackup`], [`StoreError::Newer`] where the file cannot be used, [`StoreError::OtherHome`]
-    /// where it holds events of a household that this notebook does not and `others` refuses them; nothing is stored
-    /// then.
+    /// where it would make this notebook hold several homes and `others` refuses that; nothing is stored then.
     pub async fn restore(&self, from: &Path, others: Others) -> Result<Restored, StoreError> {
         self.read_backup(from, Some(others)).await
     }
@@ -59,7 +58,7 @@ impl Store {
     /// Says what [`Store::restore`] would do, from the same reading. Nothing is stored.
     ///
     /// # Errors
-    /// As [`Store::restore`], other households aside: they are part of the answer.
+    /// As [`Store::restore`], other homes aside: they are part of the answer.
     pub async fn look_at_backup(&self, from: &Path) -> Result<Restored, StoreError> {
         self.read_backup(from, None).await
     }
@@ -67,30 +66,31 @@ impl Store {
     /// Reads a backup, and stores what is missing here where `store` says whose.
     async fn read_backup(&self, from: &Path, store: Option<Others>) -> Result<Restored, StoreError> {
         let bad = |what: &str| StoreError::BadBackup { path: from.to_owned(), what: what.to_owned() };
+        let several = |homes: &Shares| StoreError::OtherHome { path: from.to_owned(), who: homes::in_words(homes) };
         if !from.is_file() {
             return Err(bad("there is no such file"));
         }
-        if from.canonicalize().ok() == self.inner.path.canonicalize().ok() {
+        if from.canonicalize().ok() == self.inner.files.path().canonicalize().ok() {
             return Err(bad("it is the notebook itself"));
         }
         let (mut backup, schema) = open_backup(from).await?;
         // All of it is read and compared with its digest before any of it is stored, and in one view.
         let mut restored = Restored::default();
-        let mut view = backup.begin().await.map_err(StoreError::sql(from))?;
-        restored.digest = verify(&mut view, from, schema, &mut restored).await?;
+        backup.hold_still().await?;
+        restored.digest = verify(&mut backup, schema, &mut restored).await?;
         self.mark_others(&mut restored.homes).await?;
         if store == Some(Others::Refuse) && restored.homes.values().any(|share| share.other) {
-            let who = homes::in_words(&restored.homes);
-            return Err(StoreError::OtherHome { path: from.to_owned(), who });
+            return Err(several(&restored.homes));
         }
         let mut after = 0;
         loop {
-            let page = row::after(&mut view, from, after, PAGE).await?;
+            let page = row::after(&mut backup, after, PAGE).await?;
             let Some(last) = page.last() else { break };
             after = last.seq;
             // Not checked against today's rules: what once stood in a log may stand in it.
             let sound = page.into_iter().filter(|row| row.fault().is_none());
-            let page: Vec<Written> = sound.map(|row| Written { asked_in: true, ..Written::from(row) }).collect();
+            let asked_in = store == Some(Others::TakeIn);
+            let page: Vec<Written> = sound.map(|row| Written { asked_in, ..Written::from(row) }).collect();
             let ids: Vec<EventId> = page.iter().map(|w| w.id).collect();
             let outcomes = match store {
                 Some(_) => self.append_written(page).await?,
@@ -100,21 +100,24 @@ impl Store {
                 match outcome {
                     Appended::New => restored.new += 1,
                     Appended::Duplicate => restored.known += 1,
-                    Appended::Conflict | Appended::Refused(_) => restored.conflicts.push(id),
+                    Appended::Conflict => restored.conflicts.push(id),
+                    // Somebody began this notebook with another home meanwhile: all of this backup is refused.
+                    Appended::Refused(_) => {
+                        self.mark_others(&mut restored.homes).await?;
+                        return Err(several(&restored.homes));
+                    }
                 }
             }
         }
-        self.restore_clips(&mut view, from, store.is_some(), &mut restored).await?;
-        view.commit().await.map_err(StoreError::sql(from))?;
-        backup.close().await.map_err(StoreError::sql(from))?;
+        self.restore_clips(&mut backup, store.is_some(), &mut restored).await?;
+        backup.close().await?;
         Ok(restored)
     }
 
     /// What storing events would answer, from what is stored.
     async fn outcomes(&self, page: &[Written], ids: &[EventId]) -> Result<Vec<Appended>, StoreError> {
-        let sql = StoreError::sql(&self.inner.path);
-        let mut db = self.inner.readers.acquire().await.map_err(&sql)?;
-        let stored = log::contents(&mut db, ids).await.map_err(&sql)?;
+        let mut db = self.inner.files.reader().await?;
+        let stored = log::contents(&mut db, ids).await.map_err(db.sql())?;
         let outcome = |written: &Written| match stored.get(&written.id) {
             None => Appended::New,
             Some(known) if written.is(known) => Appended::Duplicate,
@@ -123,18 +126,12 @@ impl Store {
         Ok(page.iter().map(outcome).collect())
     }
 
-    async fn restore_clips(
-        &self,
-        backup: &mut SqliteConnection,
-        from: &Path,
-        store: bool,
-        restored: &mut Restored,
-    ) -> Result<(), StoreError> {
-        let sql = StoreError::sql(from);
-        for name in clip_names(backup, from).await? {
+    async fn restore_clips(&self, backup: &mut Db, store: bool, restored: &mut Restored) -> Result<(), StoreError> {
+        let sql = backup.sql();
+        for name in clip_names(backup).await? {
             let bytes: Vec<u8> = sqlx::query_scalar("SELECT bytes FROM clip WHERE sha256 = $1")
                 .bind(&name)
-                .fetch_one(&mut *backup)
+                .fetch_one(&mut **backup)
                 .await
                 .map_err(&sql)?;
             let hash = ClipHash::of(&bytes);
@@ -154,74 +151,60 @@ impl Store {
 }
 
 /// Opens a file to read events from, having checked that it is ours, known and whole; answers its schema too.
-async fn open_backup(from: &Path) -> Result<(SqliteConnection, i64), StoreError> {
-    let sql = StoreError::sql(from);
+async fn open_backup(from: &Path) -> Result<(Db, i64), StoreError> {
     let reading = SqliteConnectOptions::new().filename(from).read_only(true);
-    let mut db = reading.connect().await.map_err(&sql)?;
-    let application: i64 = sqlx::query_scalar("PRAGMA application_id").fetch_one(&mut db).await.map_err(&sql)?;
-    if application != open::APPLICATION_ID {
-        return Err(StoreError::NotOurs(from.to_owned()));
-    }
-    let found: i64 =
-        sqlx::query_scalar("SELECT max(version) FROM _sqlx_migrations").fetch_one(&mut db).await.map_err(&sql)?;
-    let known = open::newest_schema();
-    if found > known {
-        return Err(StoreError::Newer { path: from.to_owned(), found, known });
-    }
-    sound(&mut db, from).await?;
-    Ok((db, found))
+    let mut db = Opening::new(from, reading).connect().await?;
+    let schema = open::known(&mut db).await?;
+    sound(&mut db).await?;
+    Ok((db, schema))
 }
 
-async fn has_table(db: &mut SqliteConnection, from: &Path, name: &str) -> Result<bool, StoreError> {
+async fn has_table(db: &mut Db, name: &str) -> Result<bool, StoreError> {
     sqlx::query_scalar("SELECT EXISTS (SELECT 1 FROM sqlite_schema WHERE type = 'table' AND name = $1)")
         .bind(name)
-        .fetch_one(db)
+        .fetch_one(&mut **db)
         .await
-        .map_err(StoreError::sql(from))
+        .map_err(db.sql())
 }
 
-async fn clip_names(db: &mut SqliteConnection, from: &Path) -> Result<Vec<String>, StoreError> {
-    if !has_table(db, from, "clip").await? {
+async fn clip_names(db: &mut Db) -> Result<Vec<String>, StoreError> {
+    if !has_table(db, "clip").await? {
         return Ok(Vec::new());
     }
-    sqlx::query_scalar("SELECT sha256 FROM clip ORDER BY sha256").fetch_all(db).await.map_err(StoreError::sql(from))
+    sqlx::query_scalar("SELECT sha256 FROM clip ORDER BY sha256").fetch_all(&mut **db).await.map_err(db.sql())
 }
 
 /// Reads every row: all of them must have the digest the backup states, or, where it states none, each must say the
 /// same in its columns and its content. Answers whether there is a digest.
-async fn verify(
-    db: &mut SqliteConnection,
-    from: &Path,
-    schema: i64,
-    restored: &mut Restored,
-) -> Result<bool, StoreError> {
-    let bad = |what: String| StoreError::BadBackup { path: from.to_owned(), what };
+async fn verify(db: &mut Db, schema: i64, restored: &mut Restored) -> Result<bool, StoreError> {
+    let from = db.path().to_owned();
+    let bad = |what: String| StoreError::BadBackup { path: from.clone(), what };
     let mut digest = Digest::new();
     let mut each = |row: row::Row| {
-        match row.fault() {
+        match row.named_fault() {
             None => {
                 let share = restored.homes.entry(HomeId(row.home)).or_default();
                 share.events += 1;
                 share.name = homes::named_by(&row.kind, &row.content).or(share.name.take());
             }
-            Some(fault) => restored.faults.push(format!("event {} (row {}): {fault}", row.id, row.seq)),
+            Some(fault) => restored.faults.push(fault),
         }
         Ok(())
     };
-    digest::rows(db, from, i64::MAX, &mut digest, &mut each).await?;
-    for name in clip_names(db, from).await? {
+    digest::rows(db, i64::MAX, &mut digest, &mut each).await?;
+    for name in clip_names(db).await? {
         digest.clip(&name);
     }
-    if has_table(db, from, "digest").await? {
+    if has_table(db, "digest").await? {
         let stated: Vec<String> =
-            sqlx::query_scalar("SELECT sha256 FROM digest").fetch_all(db).await.map_err(StoreError::sql(from))?;
+            sqlx::query_scalar("SELECT sha256 FROM digest").fetch_all(&mut **db).await.map_err(db.sql())?;
         return match stated.as_slice() {
             [one] if *one == digest.finish() => Ok(true),
             _ => Err(bad("it is damaged: its content does not have the digest it states".to_owned())),
         };
     }
     // A copy of a notebook's own file has no digest either, but no recordings in it.
-    if schema >= DIGEST_SINCE && has_table(db, from, "clip").await? {
+    if schema >= DIGEST_SINCE && has_table(db, "clip").await? {
         return Err(bad("it is damaged: its digest is missing".to_owned()));
     }
     match restored.faults.first() {

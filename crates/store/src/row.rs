@@ -1,10 +1,9 @@
 //! A row of the log as it is stored, and whether its columns say what its content says.
 
+use crate::db::Db;
 use crate::error::StoreError;
 use sayso_model::{Event, Kind};
 use serde::Deserialize;
-use sqlx::SqliteConnection;
-use std::path::Path;
 use uuid::Uuid;
 
 /// A row of the table `event`.
@@ -79,32 +78,27 @@ impl Row {
     /// The event, as far as this version understands it: none where a later version wrote it.
     ///
     /// # Errors
-    /// [`StoreError::Corrupt`], naming the row, where it is no event at all or its columns contradict it.
-    pub fn event(&self, path: &Path) -> Result<Option<Event>, StoreError> {
+    /// What is wrong, naming the row, where it is no event at all or its columns contradict it.
+    pub fn event(&self) -> Result<Option<Event>, String> {
         match serde_json::from_str(&self.content) {
             Ok(event) => Ok(Some(event)),
-            Err(_) => match self.fault() {
-                None => Ok(None),
-                Some(fault) => Err(StoreError::Corrupt {
-                    path: path.to_owned(),
-                    what: format!("event {} (row {}): {fault}", self.id, self.seq),
-                }),
-            },
+            Err(_) => self.named_fault().map_or(Ok(None), Err),
         }
+    }
+
+    /// What is wrong with the row, with its name.
+    pub fn named_fault(&self) -> Option<String> {
+        self.fault().map(|fault| format!("event {} (row {}): {fault}", self.id, self.seq))
     }
 }
 
-/// Rows after a place in the log, of all households, in order of arrival, at most `limit`.
-pub(crate) async fn after(
-    db: &mut SqliteConnection,
-    path: &Path,
-    after: i64,
-    limit: i64,
-) -> Result<Vec<Row>, StoreError> {
+/// Rows after a place in the log, of all homes, in order of arrival, at most `limit`.
+pub(crate) async fn after(db: &mut Db, after: i64, limit: i64) -> Result<Vec<Row>, StoreError> {
+    let sql = db.sql();
     sqlx::query_as("SELECT seq, id, household, kind, amends, content FROM event WHERE seq > $1 ORDER BY seq LIMIT $2")
         .bind(after)
         .bind(limit)
-        .fetch_all(db)
+        .fetch_all(&mut **db)
         .await
-        .map_err(StoreError::sql(path))
+        .map_err(sql)
 }

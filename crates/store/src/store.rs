@@ -1,22 +1,18 @@
 //! The store as its callers see it.
 
 use crate::clips::{self, ClipHash};
+use crate::db::{Files, Opening};
 use crate::error::StoreError;
 use crate::log::{Logged, Revision, Written};
 use crate::open;
 use crate::row::{self, Row};
-use crate::stories::{self, Source, Stories};
+use crate::stories::{self, Stories};
 use crate::writer::{self, Appended, Order};
 use sayso_model::{Event, HomeId, Story};
-use sqlx::sqlite::{SqliteConnectOptions, SqlitePoolOptions};
-use sqlx::{ConnectOptions, Connection, SqlitePool};
 use std::collections::BTreeMap;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::sync::{Arc, OnceLock};
 use tokio::sync::{mpsc, oneshot};
-
-/// Connections that read at the same time.
-const READERS: u32 = 4;
 
 /// An open notebook. A clone is another handle on the same one.
 #[derive(Clone)]
@@ -25,15 +21,10 @@ pub struct Store {
 }
 
 pub(crate) struct Inner {
-    pub dir: PathBuf,
-    pub path: PathBuf,
-    pub readers: SqlitePool,
-    /// How to open a connection of one's own, to copy from.
-    pub alone: SqliteConnectOptions,
+    pub files: Files,
     /// To the writer; none where the notebook may only be read.
     orders: Option<mpsc::Sender<Order>>,
     stories: Stories,
-    pub source: Source,
     /// What is wrong with the file, once that was found while it was in use.
     damage: OnceLock<StoreError>,
     // What is read where the notebook itself cannot be; removed with the last handle.
@@ -42,7 +33,7 @@ pub(crate) struct Inner {
 
 impl std::fmt::Debug for Store {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.debug_struct("Store").field("dir", &self.inner.dir).finish_non_exhaustive()
+        f.debug_struct("Store").field("dir", &self.inner.files.dir).finish_non_exhaustive()
     }
 }
 
@@ -98,27 +89,20 @@ impl Store {
         say: &(dyn Fn(&str) + Sync),
     ) -> Result<Self, StoreError> {
         let path = open::database_in(dir);
-        let (alone, writing, copy) = match open::prepare(dir, look, say).await? {
+        let (alone, orders, copy) = match open::prepare(dir, look, say).await? {
             open::Found::Writable => {
                 let bound = open::options(&path).pragma("max_page_count", open::pages(most_bytes).to_string());
-                let writing = bound.connect().await.map_err(StoreError::sql(&path))?;
-                (open::options(&path), Some((writing, bound)), None)
+                let orders = writer::start(Opening::new(&path, bound)).await?;
+                (Opening::new(&path, open::options(&path)), Some(orders), None)
             }
-            open::Found::ReadOnly { options, copy } => {
+            open::Found::ReadOnly { opening, copy } => {
                 say(&format!("{} may only be read here: nothing new can be kept.", dir.display()));
-                (*options, None, copy)
+                (opening, None, copy)
             }
         };
-        let readers = {
-            let reading = alone.clone().pragma("query_only", "ON");
-            let pool = SqlitePoolOptions::new().max_connections(READERS);
-            pool.connect_with(reading).await.map_err(StoreError::sql(&path))?
-        };
-        let orders = writing.map(|(writing, bound)| writer::start(writing, bound, path.clone()));
-        let writable = orders.is_some();
-        let source = Source { readers: readers.clone(), path: path.clone(), dir: dir.to_owned(), writable };
+        let files = Files::open(dir, alone, orders.is_some()).await?;
         let (stories, damage) = (Stories::default(), OnceLock::new());
-        let inner = Inner { dir: dir.to_owned(), path, readers, alone, orders, stories, source, damage, _copy: copy };
+        let inner = Inner { files, orders, stories, damage, _copy: copy };
         Ok(Self { inner: Arc::new(inner) })
     }
 
@@ -131,11 +115,11 @@ impl Store {
     /// The folder the notebook is in.
     #[must_use]
     pub fn dir(&self) -> &Path {
-        &self.inner.dir
+        &self.inner.files.dir
     }
 
     /// Stores events; one outcome each, in their order. What is answered `New` is durable when this returns, and
-    /// storing it again answers `Duplicate`. An event of a household that the notebook does not hold is refused, unless
+    /// storing it again answers `Duplicate`. An event of a home that the notebook does not hold is refused, unless
     /// the notebook is empty: the first event says whose it is. Dropping the future does not undo what was already on its way.
     ///
     /// # Errors
@@ -172,7 +156,7 @@ impl Store {
     ) -> Result<T, StoreError> {
         let Some(orders) = &self.inner.orders else {
             let what = "it may only be read here; copy the folder to where it may be written".to_owned();
-            return Err(StoreError::Unwritable { path: self.inner.path.clone(), what });
+            return Err(StoreError::Unwritable { path: self.inner.files.path().to_owned(), what });
         };
         if let Some(damage) = self.inner.damage.get() {
             return Err(damage.clone());
@@ -187,8 +171,8 @@ impl Store {
     /// # Errors
     /// What went wrong while closing; what was acknowledged is stored all the same.
     pub async fn close(&self) -> Result<(), StoreError> {
-        self.inner.stories.save(&self.inner.source).await;
-        self.inner.readers.close().await;
+        self.inner.stories.save(&self.inner.files).await;
+        self.inner.files.close().await;
         if self.is_read_only() {
             return Ok(());
         }
@@ -201,18 +185,17 @@ impl Store {
     /// # Errors
     /// [`StoreError::Corrupt`], naming what was found.
     pub async fn look_through(&self) -> Result<(), StoreError> {
-        let path = &self.inner.path;
-        let mut db = self.inner.alone.connect().await.map_err(StoreError::sql(path))?;
-        let found = open::whole(&mut db, path).await;
+        let mut db = self.inner.files.alone.connect().await?;
+        let found = open::whole(&mut db).await;
         if let Err(damage @ StoreError::Corrupt { .. }) = &found {
             // The first finding stands.
             let _ = self.inner.damage.set(damage.clone());
         }
-        db.close().await.map_err(StoreError::sql(path))?;
+        db.close().await?;
         found
     }
 
-    /// Reads the story of every household now, so that closing leaves snapshots and the next start is quick.
+    /// Reads the story of every home now, so that closing leaves snapshots and the next start is quick.
     ///
     /// # Errors
     /// As [`Store::story`].
@@ -223,79 +206,81 @@ impl Store {
         Ok(())
     }
 
-    /// The household whose notebook this is: that of the first event stored. None while the notebook is empty.
+    /// The home whose notebook this is: that of the first event stored. None while the notebook is empty.
     ///
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.
     pub async fn home(&self) -> Result<Option<HomeId>, StoreError> {
+        let mut db = self.inner.files.reader().await?;
         let id: Option<uuid::Uuid> = sqlx::query_scalar("SELECT household FROM event ORDER BY seq LIMIT 1")
-            .fetch_optional(&self.inner.readers)
+            .fetch_optional(&mut *db)
             .await
-            .map_err(StoreError::sql(&self.inner.path))?;
+            .map_err(db.sql())?;
         Ok(id.map(HomeId))
     }
 
-    /// Every household that has events here, the home household first, the others by id.
+    /// Every home that has events here, the notebook's own first, the others by id.
     ///
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.
     pub async fn homes(&self) -> Result<Vec<HomeId>, StoreError> {
         let home = self.home().await?;
+        let mut db = self.inner.files.reader().await?;
         // From one to the next by the index; DISTINCT would go through all events.
         let ids: Vec<uuid::Uuid> = sqlx::query_scalar(
             "WITH RECURSIVE one (h) AS (SELECT min(household) FROM event UNION ALL \
              SELECT (SELECT min(household) FROM event WHERE household > one.h) FROM one WHERE one.h IS NOT NULL) \
              SELECT h FROM one WHERE h IS NOT NULL",
         )
-        .fetch_all(&self.inner.readers)
+        .fetch_all(&mut *db)
         .await
-        .map_err(StoreError::sql(&self.inner.path))?;
+        .map_err(db.sql())?;
         let others = ids.into_iter().map(HomeId).filter(|h| Some(*h) != home);
         Ok(home.into_iter().chain(others).collect())
     }
 
-    /// How many of a household's events this version does not understand, by the name of their kind. A later version
+    /// How many of a home's events this version does not understand, by the name of their kind. A later version
     /// wrote them; they are kept, exported and backed up as they are, and no story holds them.
     ///
     /// # Errors
     /// As [`Store::story`].
     pub async fn not_understood(&self, home: HomeId) -> Result<BTreeMap<String, usize>, StoreError> {
-        self.inner.stories.not_understood(&self.inner.source, home).await
+        self.inner.stories.not_understood(&self.inner.files, home).await
     }
 
-    /// All that is known of a household, as of now; empty for an unknown one. Kept in memory and brought up to date
+    /// All that is known of a home, as of now; empty for an unknown one. Kept in memory and brought up to date
     /// by what was stored since, also by other processes. What was answered before stays as it was.
     ///
     /// # Errors
     /// [`StoreError::Corrupt`] where a stored event cannot be read.
     pub async fn story(&self, home: HomeId) -> Result<Arc<Story>, StoreError> {
-        self.inner.stories.story(&self.inner.source, home).await
+        self.inner.stories.story(&self.inner.files, home).await
     }
 
-    /// How far the log has grown, in all households.
+    /// How far the log has grown, in all homes.
     ///
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.
     pub async fn revision(&self) -> Result<Revision, StoreError> {
-        stories::revision(&self.inner.source).await
+        stories::revision(&self.inner.files).await
     }
 
-    /// Events of all households after a place in the log, in order of arrival, at most `limit`. Those that this
+    /// Events of all homes after a place in the log, in order of arrival, at most `limit`. Those that this
     /// version does not understand are passed over.
     ///
     /// # Errors
     /// [`StoreError::Corrupt`] where a stored event cannot be read.
     pub async fn events(&self, after: Revision, limit: usize) -> Result<Vec<Logged>, StoreError> {
-        let path = &self.inner.path;
-        let mut db = self.inner.readers.acquire().await.map_err(StoreError::sql(path))?;
+        let mut db = self.inner.files.reader().await?;
         let (mut found, mut last) = (Vec::new(), after.0);
         while found.len() < limit {
             let wanted = i64::try_from(limit - found.len()).unwrap_or(i64::MAX);
-            let rows = row::after(&mut db, path, last, wanted).await?;
+            let rows = row::after(&mut db, last, wanted).await?;
             let Some(end) = rows.last() else { break };
             last = end.seq;
             for row in rows {
-                found.extend(row.event(path)?.map(|event| Logged { at: Revision(row.seq), event }));
+                let event = row.event().map_err(|what| db.corrupt(what))?;
+                found.extend(event.map(|event| Logged { at: Revision(row.seq), event }));
             }
         }
         Ok(found)
@@ -303,9 +288,8 @@ impl Store {
 
     /// Rows after a place in the log, at most `limit`, understood or not.
     pub(crate) async fn rows(&self, after: Revision, limit: i64) -> Result<Vec<Row>, StoreError> {
-        let path = &self.inner.path;
-        let mut db = self.inner.readers.acquire().await.map_err(StoreError::sql(path))?;
-        row::after(&mut db, path, after.0, limit).await
+        let mut db = self.inner.files.reader().await?;
+        row::after(&mut db, after.0, limit).await
     }
 
     /// Stores a recording under the hash of its bytes; durable when this returns.
@@ -313,7 +297,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::BadClip`] where it is empty or too large; [`StoreError::Io`], [`StoreError::DiskFull`].
     pub async fn put_clip(&self, bytes: Vec<u8>) -> Result<ClipHash, StoreError> {
-        let dir = self.inner.dir.clone();
+        let dir = self.dir().to_owned();
         tokio::task::spawn_blocking(move || clips::put(&dir, &bytes)).await.map_err(|_| StoreError::Closed)?
     }
 
@@ -322,7 +306,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::BadClip`] where its bytes are damaged; [`StoreError::Io`].
     pub async fn clip(&self, hash: &ClipHash) -> Result<Option<Vec<u8>>, StoreError> {
-        let (dir, hash) = (self.inner.dir.clone(), hash.clone());
+        let (dir, hash) = (self.dir().to_owned(), hash.clone());
         tokio::task::spawn_blocking(move || clips::get(&dir, &hash)).await.map_err(|_| StoreError::Closed)?
     }
 
@@ -331,7 +315,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::Io`].
     pub async fn clips(&self) -> Result<Vec<ClipHash>, StoreError> {
-        let dir = self.inner.dir.clone();
+        let dir = self.dir().to_owned();
         tokio::task::spawn_blocking(move || clips::list(&dir)).await.map_err(|_| StoreError::Closed)?
     }
 }

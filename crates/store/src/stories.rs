@@ -1,12 +1,11 @@
 //! Stories kept in memory, each brought up to date by what the log has gained since; after a start from a snapshot.
 
+use crate::db::Files;
 use crate::error::StoreError;
 use crate::log::{self, Revision};
-use crate::snapshot::{self, Snapshot};
+use crate::snapshot::{self, Landmark, Snapshot};
 use sayso_model::{Event, HomeId, Story};
-use sqlx::SqlitePool;
 use std::collections::{BTreeMap, HashMap};
-use std::path::PathBuf;
 use std::sync::Arc;
 use tokio::sync::Mutex;
 use tokio::task::{JoinHandle, spawn_blocking};
@@ -26,17 +25,6 @@ const GAINED_AT_STOP: usize = 500;
 const SPREAD: i64 = 48;
 const AT_END: i64 = 16;
 
-/// What stories are read from.
-pub(crate) struct Source {
-    pub readers: SqlitePool,
-    /// The database file.
-    pub path: PathBuf,
-    /// The notebook's folder.
-    pub dir: PathBuf,
-    /// Whether snapshots are made.
-    pub writable: bool,
-}
-
 #[derive(Default)]
 struct Kept {
     at: Revision,
@@ -48,29 +36,28 @@ struct Kept {
     saving: Option<JoinHandle<()>>,
 }
 
-/// The stories of the households asked for.
+/// The stories of the homes asked for.
 #[derive(Default)]
 pub(crate) struct Stories {
-    // One lock a household: loading one does not hold up the others, and is done once for all who wait.
+    // One lock a home: loading one does not hold up the others, and is done once for all who wait.
     kept: std::sync::Mutex<HashMap<HomeId, Arc<Mutex<Kept>>>>,
 }
 
 impl Stories {
-    /// Where a household's story is kept; none where the log holds nothing of it, so that asking for invented ones takes
+    /// Where a home's story is kept; none where the log holds nothing of it, so that asking for invented ones takes
     /// no room.
-    async fn slot(&self, from: &Source, home: HomeId) -> Result<Option<Arc<Mutex<Kept>>>, StoreError> {
+    async fn slot(&self, from: &Files, home: HomeId) -> Result<Option<Arc<Mutex<Kept>>>, StoreError> {
         let kept = || self.kept.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
         if let Some(slot) = kept().get(&home) {
             return Ok(Some(Arc::clone(slot)));
         }
-        let sql = StoreError::sql(&from.path);
-        let mut db = from.readers.acquire().await.map_err(&sql)?;
-        let held = log::holds(&mut db, home).await.map_err(&sql)?;
+        let mut db = from.reader().await?;
+        let held = log::holds(&mut db, home).await.map_err(db.sql())?;
         Ok(held.then(|| Arc::clone(kept().entry(home).or_default())))
     }
 
-    /// The story of a household as of the log's present state, whoever wrote it.
-    pub(crate) async fn story(&self, from: &Source, home: HomeId) -> Result<Arc<Story>, StoreError> {
+    /// The story of a home as of the log's present state, whoever wrote it.
+    pub(crate) async fn story(&self, from: &Files, home: HomeId) -> Result<Arc<Story>, StoreError> {
         let Some(slot) = self.slot(from, home).await? else { return Ok(Arc::default()) };
         let mut kept = slot.lock().await;
         kept.bring_up_to_date(from, home).await?;
@@ -80,7 +67,7 @@ impl Stories {
     /// By kind, how many of its events are not understood.
     pub(crate) async fn not_understood(
         &self,
-        from: &Source,
+        from: &Files,
         home: HomeId,
     ) -> Result<BTreeMap<String, usize>, StoreError> {
         let mut later = BTreeMap::new();
@@ -94,7 +81,7 @@ impl Stories {
     }
 
     /// Makes a snapshot of every story that gained much since its last, and waits until they are written.
-    pub(crate) async fn save(&self, from: &Source) {
+    pub(crate) async fn save(&self, from: &Files) {
         let slots: Vec<_> = {
             let kept = self.kept.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
             kept.iter().map(|(home, slot)| (*home, Arc::clone(slot))).collect()
@@ -111,14 +98,13 @@ impl Stories {
 }
 
 /// How far the log has grown.
-pub(crate) async fn revision(from: &Source) -> Result<Revision, StoreError> {
-    let sql = StoreError::sql(&from.path);
-    let mut db = from.readers.acquire().await.map_err(&sql)?;
-    log::revision(&mut db).await.map_err(&sql)
+pub(crate) async fn revision(from: &Files) -> Result<Revision, StoreError> {
+    let mut db = from.reader().await?;
+    log::revision(&mut db).await.map_err(db.sql())
 }
 
 impl Kept {
-    async fn bring_up_to_date(&mut self, from: &Source, home: HomeId) -> Result<(), StoreError> {
+    async fn bring_up_to_date(&mut self, from: &Files, home: HomeId) -> Result<(), StoreError> {
         let now = revision(from).await?;
         if self.at == Revision(0) && now > self.at {
             self.begin(from, home).await?;
@@ -133,12 +119,11 @@ impl Kept {
     }
 
     /// Begins with the snapshot, if there is one of this log.
-    async fn begin(&mut self, from: &Source, home: HomeId) -> Result<(), StoreError> {
+    async fn begin(&mut self, from: &Files, home: HomeId) -> Result<(), StoreError> {
         let Some(Snapshot { at, mut events, unread, .. }) = trusted(from, home).await? else { return Ok(()) };
         let saved = events.len();
         // What an older version could not read, this one may.
-        let sql = StoreError::sql(&from.path);
-        let again = log::at(&mut *from.readers.acquire().await.map_err(&sql)?, &from.path, &unread).await?;
+        let again = log::at(&mut from.reader().await?, &unread).await?;
         events.extend(again.events);
         let story = put_together(events).await?;
         // All at once and last: whoever waits may stop waiting at any await, and what is kept must stay true.
@@ -146,8 +131,8 @@ impl Kept {
         Ok(())
     }
 
-    async fn catch_up(&mut self, from: &Source, home: HomeId, now: Revision) -> Result<(), StoreError> {
-        let log::Gained { events, later } = log::gained(&from.readers, &from.path, home, (self.at, now)).await?;
+    async fn catch_up(&mut self, from: &Files, home: HomeId, now: Revision) -> Result<(), StoreError> {
+        let log::Gained { events, later } = log::gained(from, home, (self.at, now)).await?;
         if events.len() > ANEW {
             let known = self.story.ledger().all_shared().cloned();
             self.story = put_together(known.chain(events).collect()).await?;
@@ -168,23 +153,22 @@ impl Kept {
     }
 
     /// Begins to write a snapshot, if that is worth it. Nothing waits for it, and nothing stops where it fails.
-    fn save(&mut self, from: &Source, home: HomeId) {
+    fn save(&mut self, from: &Files, home: HomeId) {
         let busy = self.saving.as_ref().is_some_and(|s| !s.is_finished());
         if !from.writable || busy || self.story.ledger().len() < WORTH_A_SNAPSHOT {
             return;
         }
         let (story, at) = (Arc::clone(&self.story), self.at);
         let unread: Vec<i64> = self.later.iter().map(|(seq, _)| *seq).collect();
-        let (readers, dir) = (from.readers.clone(), from.dir.clone());
+        let files = from.clone();
         // Also where it fails: it is tried again when as many have come again.
         self.saved = story.ledger().len();
         self.saving = Some(tokio::spawn(async move {
-            let landmarks = async { log::ids_at(&mut *readers.acquire().await?, &spread_to(at)).await }.await;
-            let landmarks = match landmarks {
+            let landmarks = match landmarks(&files, &spread_to(at)).await {
                 Ok(landmarks) => landmarks,
                 Err(error) => return tracing::warn!("No snapshot was made: {error}. Nothing is lost."),
             };
-            let write = move || snapshot::write(&dir, home, (at, unread, landmarks), story.ledger().all());
+            let write = move || snapshot::write(&files.dir, home, (at, unread, landmarks), story.ledger().all());
             if let Ok(Err(error)) = spawn_blocking(write).await {
                 tracing::warn!("No snapshot was made: {error}. Nothing is lost; the next start takes longer.");
             }
@@ -200,8 +184,8 @@ impl Kept {
     }
 }
 
-/// The snapshot of a household, if it is whole and of this log.
-pub(crate) async fn trusted(from: &Source, home: HomeId) -> Result<Option<Snapshot>, StoreError> {
+/// The snapshot of a home, if it is whole and of this log.
+pub(crate) async fn trusted(from: &Files, home: HomeId) -> Result<Option<Snapshot>, StoreError> {
     let dir = from.dir.clone();
     let read = spawn_blocking(move || snapshot::read(&dir, home)).await.map_err(|_| StoreError::Closed)?;
     let found = match read {
@@ -212,15 +196,19 @@ pub(crate) async fn trusted(from: &Source, home: HomeId) -> Result<Option<Snapsh
             return Ok(None);
         }
     };
-    let sql = StoreError::sql(&from.path);
-    let mut db = from.readers.acquire().await.map_err(&sql)?;
     let places: Vec<i64> = found.landmarks.iter().map(|(seq, _)| *seq).collect();
-    let here = log::ids_at(&mut db, &places).await.map_err(&sql)?;
+    let here = landmarks(from, &places).await?;
     let ours = places.contains(&found.at.0) && found.landmarks == here;
     if !ours {
         passed_over(home, "it is of another notebook, or of another state of this one");
     }
     Ok(ours.then_some(found))
+}
+
+/// What the log has at some places.
+async fn landmarks(from: &Files, places: &[i64]) -> Result<Vec<Landmark>, StoreError> {
+    let mut db = from.reader().await?;
+    log::ids_at(&mut db, places).await.map_err(db.sql())
 }
 
 fn passed_over(home: HomeId, why: &str) {
@@ -257,21 +245,21 @@ mod tests {
     use uuid::Uuid;
 
     #[tokio::test]
-    async fn asking_for_invented_households_keeps_nothing() {
+    async fn asking_for_invented_homes_keeps_nothing() {
         let dir = tempfile::tempdir().unwrap();
         let store = Store::open(dir.path()).await.unwrap();
         let event = sayso_sim::samples().remove(0);
         let home = event.home;
         store.append(vec![event]).await.unwrap();
-        let (stories, source) = (Stories::default(), &store.inner.source);
+        let (stories, files) = (Stories::default(), &store.inner.files);
         for n in 0..20 {
             let invented = HomeId(Uuid::from_u128(n));
-            let story = stories.story(source, invented).await.unwrap();
-            let later = stories.not_understood(source, invented).await.unwrap();
+            let story = stories.story(files, invented).await.unwrap();
+            let later = stories.not_understood(files, invented).await.unwrap();
             assert!(story.ledger().is_empty() && later.is_empty());
         }
         assert_eq!(stories.kept.lock().unwrap().len(), 0);
-        assert_eq!(stories.story(source, home).await.unwrap().ledger().len(), 1);
+        assert_eq!(stories.story(files, home).await.unwrap().ledger().len(), 1);
         assert_eq!(stories.kept.lock().unwrap().len(), 1);
     }
 }

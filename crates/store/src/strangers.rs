@@ -1,13 +1,13 @@
-//! Events of households that a notebook does not hold: found when they would be written.
+//! Events of homes that a notebook does not hold: found when they would be written.
 
 use crate::log::{self, Written};
 use sayso_model::{HomeId, Problems};
 use sqlx::SqliteConnection;
 use std::collections::BTreeSet;
 
-/// Which of `events` are of a household that is not here and were not asked in, by their places. `here` is what the writer
+/// Which of `events` are of a home that is not here and were not asked in, by their places. `here` is what the writer
 /// knows to be here; it gains what stands in the log already, never what only may come in: that may be kept out yet. In an
-/// empty notebook the first event's household is at home.
+/// empty notebook the first event's home is the notebook's own.
 pub(crate) async fn among(
     db: &mut SqliteConnection,
     here: &mut BTreeSet<HomeId>,
@@ -40,11 +40,11 @@ pub(crate) async fn among(
     Ok(strangers)
 }
 
-/// Why an event of another household is refused.
+/// Why an event of another home is refused.
 pub(crate) fn refusal(home: HomeId) -> Problems {
     let what = format!(
-        "is {home}, another household than this notebook's; to keep several in one notebook, import a file of its \
-         events and say so"
+        "is {home}, another home than this notebook's; to keep several in one notebook, import a file of its events and \
+         say so"
     );
     Problems::one("home", what)
 }

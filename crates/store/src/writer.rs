@@ -1,15 +1,14 @@
 //! The one task that writes. Callers that come while a transaction is being made durable share the next one,
 //! so that many small appends cost few waits for the disk.
 
+use crate::db::{Db, Opening};
 use crate::error::StoreError;
 use crate::incoming::hidden_characters;
 use crate::log::{self, Written};
 use crate::strangers;
 use sayso_model::{Event, EventId, HomeId, Problems};
-use sqlx::sqlite::SqliteConnectOptions;
-use sqlx::{ConnectOptions, Connection, SqliteConnection};
+use sqlx::Connection;
 use std::collections::BTreeSet;
-use std::path::{Path, PathBuf};
 use tokio::sync::{mpsc, oneshot};
 
 /// What came of one event given to [`crate::Store::append`].
@@ -47,42 +46,45 @@ pub(crate) enum Order {
 
 /// The connection that writes, opened anew after it failed.
 struct Pen {
-    db: Option<SqliteConnection>,
-    /// Households known to have events here.
+    db: Option<Db>,
+    /// Homes known to have events here.
     here: BTreeSet<HomeId>,
-    options: SqliteConnectOptions,
-    path: PathBuf,
+    opening: Opening,
 }
 
 impl Pen {
     async fn write(&mut self, events: &[&Written], whole: bool) -> Result<Vec<Appended>, StoreError> {
         let mut db = match self.db.take() {
             Some(db) => db,
-            None => self.options.connect().await.map_err(StoreError::sql(&self.path))?,
+            None => self.opening.connect().await?,
         };
-        let done = transact(&mut db, &self.path, &mut self.here, events, whole).await;
+        let done = transact(&mut db, &mut self.here, events, whole).await;
         match done {
             Ok(_) | Err(StoreError::Busy | StoreError::NotImported(_)) => self.db = Some(db),
             // After an error such as a full disk SQLite has ended the transaction by itself, and the connection
             // still believes to be in it: every later write would fail. Closing it cannot lose anything.
-            Err(_) => drop(db.close_hard().await),
+            Err(_) => db.give_up().await,
         }
         done
     }
 
     async fn close(self) -> Result<(), StoreError> {
         match self.db {
-            Some(db) => db.close().await.map_err(StoreError::sql(&self.path)),
+            Some(db) => db.close().await,
             None => Ok(()),
         }
     }
 }
 
-/// Starts the task; it ends when the last sender is gone. `options` are those of `db`.
-pub(crate) fn start(db: SqliteConnection, options: SqliteConnectOptions, path: PathBuf) -> mpsc::Sender<Order> {
+/// Starts the task; it ends when the last sender is gone.
+///
+/// # Errors
+/// Where the file cannot be opened to be written.
+pub(crate) async fn start(opening: Opening) -> Result<mpsc::Sender<Order>, StoreError> {
+    let db = Some(opening.connect().await?);
     let (orders, line) = mpsc::channel(LINE);
-    tokio::spawn(serve(Pen { db: Some(db), here: BTreeSet::new(), options, path }, line));
-    orders
+    tokio::spawn(serve(Pen { db, here: BTreeSet::new(), opening }, line));
+    Ok(orders)
 }
 
 async fn serve(mut pen: Pen, mut line: mpsc::Receiver<Order>) {
@@ -143,13 +145,12 @@ async fn answer_all(pen: &mut Pen, together: Vec<(Vec<Written>, Reply<Vec<Append
 
 /// Stores events in one transaction. An error leaves nothing behind.
 async fn transact(
-    db: &mut SqliteConnection,
-    path: &Path,
+    db: &mut Db,
     here: &mut BTreeSet<HomeId>,
     events: &[&Written],
     whole: bool,
 ) -> Result<Vec<Appended>, StoreError> {
-    let sql = StoreError::sql(path);
+    let sql = db.sql();
     // IMMEDIATE: take the write lock before reading, or another process's write in between would fail this one.
     let mut tx = db.begin_with("BEGIN IMMEDIATE").await.map_err(&sql)?;
     let strangers = strangers::among(&mut tx, here, events).await.map_err(&sql)?;

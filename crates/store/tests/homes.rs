@@ -1,4 +1,4 @@
-//! Whose events a notebook holds: another household's never come in unseen.
+//! Whose events a notebook holds: another home's never come in unseen.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 mod common;
@@ -15,7 +15,7 @@ fn named(home: HomeId, n: u128, name: &str) -> Event {
     Event { home, animal: None, ..event(n, "2026-01-01T10:00:00Z", card) }
 }
 
-/// Home with one event; a file and a backup of another household with three.
+/// Home with one event; a file and a backup of another home with three.
 async fn two(dir: &std::path::Path) -> (Store, Vec<u8>, std::path::PathBuf) {
     let other = Store::open(&dir.join("away")).await.unwrap();
     let press = |n| Event { home: away(), ..event(n, "2026-03-01T10:00:00Z", press(7)) };
@@ -112,7 +112,7 @@ async fn a_backup_of_another_home_that_brings_nothing_opens_no_door() {
 }
 
 #[tokio::test]
-async fn an_empty_notebook_takes_a_file_of_several_homes_as_it_is() {
+async fn an_empty_notebook_begins_with_several_homes_only_when_told() {
     let dir = tempfile::tempdir().unwrap();
     let (home, _, backup) = two(dir.path()).await;
     home.restore(&backup, Others::TakeIn).await.unwrap();
@@ -120,7 +120,29 @@ async fn an_empty_notebook_takes_a_file_of_several_homes_as_it_is() {
     assert_eq!(home.export(Format::JsonLines, &mut file).await.unwrap(), 4);
     let copy = Store::open(&dir.path().join("copy")).await.unwrap();
     let preview = copy.preview(&file, &OPTIONS).await.unwrap();
-    assert_eq!(preview.homes.len(), 2);
-    assert_eq!(copy.commit(preview, Others::Refuse).await.unwrap().new, 4);
+    assert!(preview.homes.len() == 2 && preview.homes.values().all(|share| share.other), "{:?}", preview.homes);
+    let refused = copy.commit(preview.clone(), Others::Refuse).await.unwrap_err();
+    let told = |what: &str| ["several homes", "Home", "The Lane"].iter().all(|part| what.contains(part));
+    assert!(matches!(&refused, StoreError::NotImported(why) if told(why)), "{refused}");
+    let both = dir.path().join("both.sayso-backup");
+    home.backup(&both).await.unwrap();
+    let refused = copy.restore(&both, Others::Refuse).await.unwrap_err();
+    assert!(matches!(&refused, StoreError::OtherHome { .. }) && told(&refused.to_string()), "{refused}");
+    assert_eq!(copy.home().await.unwrap(), None, "nothing was stored");
+    assert_eq!(copy.commit(preview, Others::TakeIn).await.unwrap().new, 4);
     assert_eq!(copy.homes().await.unwrap(), [home_id(), away()]);
+    // Now it holds both, so that there is nothing left to say.
+    assert_eq!(copy.restore(&both, Others::Refuse).await.unwrap().known, 4);
+}
+
+#[tokio::test]
+async fn a_file_looked_at_while_the_notebook_was_empty_does_not_come_beside_the_home_that_began_it() {
+    let dir = tempfile::tempdir().unwrap();
+    let (_, file, _) = two(dir.path()).await;
+    let begun = Store::open(&dir.path().join("begun")).await.unwrap();
+    let preview = begun.preview(&file, &OPTIONS).await.unwrap();
+    assert_eq!(preview.others(), "", "one home may begin it");
+    begun.append(vec![named(home_id(), 1, "Home")]).await.unwrap();
+    assert!(matches!(begun.commit(preview, Others::Refuse).await, Err(StoreError::NotImported(_))));
+    assert_eq!(begun.homes().await.unwrap(), [home_id()]);
 }

@@ -20,6 +20,13 @@ async fn can_be_looked_at(dir: &Path, events: usize) {
     assert_eq!(store.export_to(Format::Csv, &out.path().join("all.csv")).await.unwrap(), events);
     let copy = out.path().join("copy.sayso-backup");
     assert_eq!(store.backup(&copy).await.unwrap().events, events);
+    // To be sent, they are made where something may be written.
+    let (sent, done) = store.held_archive().await.unwrap();
+    assert!(!sent.path().starts_with(dir) && std::fs::metadata(sent.path()).unwrap().len() > 0);
+    assert_eq!(done.events, events);
+    let lines = std::fs::read_to_string(store.held_export(Format::JsonLines).await.unwrap().path()).unwrap();
+    assert_eq!(lines.lines().count(), events);
+    assert!(matches!(store.hold_file(), Err(StoreError::Unwritable { .. })), "nothing can be taken in");
     let refused = store.append(vec![event(90, "2026-03-01T10:00:00Z", press(7))]).await.unwrap_err();
     assert!(matches!(refused, StoreError::Unwritable { .. }), "{refused}");
     assert!(refused.to_string().contains("only be read"), "{refused}");
@@ -41,6 +48,19 @@ async fn a_file_that_may_not_be_written() {
     assert_eq!(std::fs::read(&file).unwrap(), before);
     std::fs::set_permissions(&file, std::fs::Permissions::from_mode(0o600)).unwrap();
     assert!(!Store::open(dir.path()).await.unwrap().is_read_only());
+}
+
+#[tokio::test]
+async fn a_folder_that_is_gone_is_named_with_what_would_be_right() {
+    let dir = tempfile::tempdir().unwrap();
+    let notebook = dir.path().join("notebook");
+    let store = Store::open(&notebook).await.unwrap();
+    std::fs::rename(&notebook, dir.path().join("moved")).unwrap();
+    for refused in [store.hold_file().map(drop), store.held_export(Format::Csv).await.map(drop)] {
+        let refused = refused.unwrap_err();
+        assert!(matches!(&refused, StoreError::Unwritable { path, .. } if *path == notebook), "{refused}");
+        assert!(refused.to_string().contains("write there"), "{refused}");
+    }
 }
 
 #[tokio::test]

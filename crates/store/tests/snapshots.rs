@@ -313,7 +313,7 @@ async fn a_snapshot_of_another_log_is_passed_over() {
     std::fs::create_dir_all(dir.join("snapshots")).unwrap();
     std::fs::copy(&file, dir.join("snapshots").join(stranger.to_string())).unwrap();
     assert_eq!(store.story(stranger).await.unwrap().ledger().len(), 10);
-    assert_eq!(said(&["WARN", &stranger.to_string(), "of another household"]), 1);
+    assert_eq!(said(&["WARN", &stranger.to_string(), "of another home"]), 1);
 }
 
 #[tokio::test]

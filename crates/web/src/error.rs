@@ -3,6 +3,7 @@
 use axum::http::{StatusCode, header};
 use axum::response::{IntoResponse, Response};
 use sayso_model::{Problem, Problems};
+use sayso_wording::{Locale, Words, words};
 use serde::Serialize;
 
 /// Everything a handler can answer besides success.
@@ -11,45 +12,39 @@ use serde::Serialize;
 pub enum Error {
     /// The request cannot be read.
     #[error("{0}")]
-    BadRequest(String),
+    BadRequest(Words),
     /// More bytes than this address takes.
-    #[error("That is too large; at most {0} bytes go here at once. Send less at once.")]
+    #[error("more than {0} bytes at once")]
     TooLarge(usize),
     /// The request can be read, but its content does not hold.
     #[error("{0}")]
     Refused(Problems),
     /// There is no such thing.
     #[error("{0}")]
-    NotFound(String),
+    NotFound(Words),
     /// This device has not been paired.
-    #[error(
-        "This device is not paired with the notebook. Open /pair and enter the code shown where Sayso was started."
-    )]
+    #[error("not paired")]
     NotPaired,
     /// Not allowed from here.
     #[error("{0}")]
-    Forbidden(String),
+    Forbidden(Words),
     /// Too many tries.
-    #[error("Too many tries. Wait {0} seconds, then try again.")]
+    #[error("too many tries; {0} seconds to wait")]
     TooMany(u64),
     /// There is no notebook yet; pages lead to set-up.
-    #[error("There is no household yet. Open /start to set one up.")]
+    #[error("no home yet")]
     NoHome,
     /// Cannot be done just now; trying again later may help.
     #[error("{0}")]
-    Unavailable(String),
+    Unavailable(Words),
     /// The notebook cannot grow.
-    #[error(
-        "The notebook's disk is full: make room on the machine it is on. Taps are safe on the phone until then; what a form sent was not kept."
-    )]
+    #[error("the disk is full")]
     DiskFull,
     /// The notebook's files are not as they must be; the words name the file and the remedy. Logged too.
     #[error("{0}")]
-    Damaged(String),
+    Damaged(Words),
     /// Something here went wrong. Logged, not shown.
-    #[error(
-        "Something went wrong here; nothing you sent was kept. What it was stands in the log, where Sayso was started."
-    )]
+    #[error("{0}")]
     Internal(#[source] Box<dyn std::error::Error + Send + Sync>),
 }
 
@@ -62,6 +57,24 @@ impl Error {
     /// A failure of ours.
     pub fn internal(error: impl Into<Box<dyn std::error::Error + Send + Sync>>) -> Self {
         Self::Internal(error.into())
+    }
+
+    /// What it says to whoever asked.
+    pub fn words(&self) -> Words {
+        match self {
+            Self::BadRequest(words)
+            | Self::NotFound(words)
+            | Self::Forbidden(words)
+            | Self::Unavailable(words)
+            | Self::Damaged(words) => words.clone(),
+            Self::Refused(problems) => problems.to_string().into(),
+            Self::TooLarge(most) => words!(errors::too_large, bytes = *most),
+            Self::NotPaired => words!(errors::not_paired),
+            Self::TooMany(seconds) => words!(errors::too_many, seconds = *seconds),
+            Self::NoHome => words!(errors::no_home),
+            Self::DiskFull => words!(errors::disk_full),
+            Self::Internal(_) => words!(errors::internal),
+        }
     }
 
     const fn status(&self) -> StatusCode {
@@ -97,21 +110,33 @@ impl From<&Problem> for ProblemJson {
 }
 
 /// An error on its way to being told; [`crate::told::in_words`] makes a page or JSON of it.
-#[derive(Clone, Debug, Serialize)]
+#[derive(Clone, Debug)]
 pub(crate) struct Told {
-    pub error: String,
-    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub error: Words,
     pub problems: Vec<ProblemJson>,
     /// What goes to the log.
-    #[serde(skip)]
     pub log: Option<String>,
+}
+
+/// The same as the API tells it.
+#[derive(Clone, Debug, Serialize)]
+pub(crate) struct ToldJson {
+    error: String,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    problems: Vec<ProblemJson>,
+}
+
+impl Told {
+    pub fn json(self, locale: &Locale) -> ToldJson {
+        ToldJson { error: self.error.say(locale), problems: self.problems }
+    }
 }
 
 impl IntoResponse for Error {
     fn into_response(self) -> Response {
         let log = match &self {
             Self::Internal(source) => Some(chain(source.as_ref())),
-            Self::Damaged(what) | Self::Unavailable(what) => Some(what.clone()),
+            Self::Damaged(what) | Self::Unavailable(what) => Some(what.to_string()),
             _ => None,
         };
         let problems = match &self {
@@ -122,7 +147,7 @@ impl IntoResponse for Error {
         if let Self::TooMany(seconds) = self {
             response.headers_mut().insert(header::RETRY_AFTER, seconds.into());
         }
-        response.extensions_mut().insert(Told { error: self.to_string(), problems, log });
+        response.extensions_mut().insert(Told { error: self.words(), problems, log });
         response
     }
 }

@@ -1,7 +1,8 @@
-//! How a household is called where several are: two of one name are told apart.
+//! How a home is called where several are: two of one name are told apart.
 
 use crate::wording::home_name;
 use sayso_model::{Day, HomeCard, HomeId, Moment, Story};
+use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
@@ -15,24 +16,24 @@ pub fn tail(id: HomeId) -> String {
     whole.get(whole.len().saturating_sub(TAIL)..).unwrap_or(&whole).to_owned()
 }
 
-/// What each of several households is called where they stand together: its name, and where another has the same,
+/// What each of several homes is called where they stand together: its name, and where another has the same,
 /// also the end of its id and its first day.
 #[must_use]
-pub fn labels(all: &[(HomeId, Arc<Story>)]) -> BTreeMap<HomeId, String> {
+pub fn labels(l: &Locale, all: &[(HomeId, Arc<Story>)]) -> BTreeMap<HomeId, String> {
     let label = |(id, story): &(HomeId, Arc<Story>)| {
         let name = home_name(story);
         if !all.iter().any(|(other, s)| other != id && home_name(s) == name) {
             return name.to_owned();
         }
         match first_day(story) {
-            Some(day) => format!("{name} (\u{2026}{}, since {day})", tail(*id)),
+            Some(day) => say!(l, homes::tail_since, name = name, tail = tail(*id), day = l.date(day)),
             None => format!("{name} (\u{2026}{})", tail(*id)),
         }
     };
     all.iter().map(|one| (one.0, label(one))).collect()
 }
 
-/// The day of the first that is told of the household or of one of its animals.
+/// The day of the first that is told of the home or of one of its animals.
 fn first_day(story: &Story) -> Option<Day> {
     let (from, to) = (Moment::clamped(i64::MIN), Moment::clamped(i64::MAX));
     let animals = story.animals().into_keys().filter_map(|animal| story.all_between(animal, from, to).next());

@@ -8,7 +8,7 @@ use sayso_advisor::stuck::{Weighed, differential};
 use sayso_advisor::today::{Today, today};
 use sayso_advisor::{Case, Sums};
 use sayso_model::later::AHEAD_S;
-use sayso_model::{AnimalId, HomeId, Moment, Story, WordId};
+use sayso_model::{AnimalId, HomeId, Language, Moment, Story, WordId};
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
 
@@ -82,7 +82,7 @@ pub struct Kept {
     today: Shelf<(HomeId, AnimalId), Option<Today>>,
     patterns: Shelf<(HomeId, AnimalId), Option<Patterns>>,
     sums: Mutex<BTreeMap<HomeId, Sums>>,
-    labels: Mutex<Option<(Revision, Labels)>>,
+    labels: Mutex<BTreeMap<Language, (Revision, Labels)>>,
 }
 
 impl Kept {
@@ -108,14 +108,14 @@ impl Kept {
     }
 
     /// What homes are called beside each other, where the log has not grown since.
-    pub fn labels(&self, at: Revision) -> Option<Labels> {
+    pub fn labels(&self, at: Revision, language: Language) -> Option<Labels> {
         let kept = self.labels.lock().unwrap_or_else(PoisonError::into_inner);
-        kept.as_ref().filter(|(of, _)| *of == at).map(|(_, labels)| Arc::clone(labels))
+        kept.get(&language).filter(|(of, _)| *of == at).map(|(_, labels)| Arc::clone(labels))
     }
 
     /// Keeps what homes are called, as of a place in the log.
-    pub fn keep_labels(&self, at: Revision, labels: Labels) {
-        *self.labels.lock().unwrap_or_else(PoisonError::into_inner) = Some((at, labels));
+    pub fn keep_labels(&self, at: Revision, language: Language, labels: Labels) {
+        self.labels.lock().unwrap_or_else(PoisonError::into_inner).insert(language, (at, labels));
     }
 
     /// Sums over the weeks of a home, shared by all its pages; they hold as long as nobody touches those weeks.

@@ -3,9 +3,13 @@
 use crate::assets::{asset, text};
 use crate::page::Page;
 use crate::pages::homescreen::{EARLIER_TIME, THEMES};
+use crate::rich;
 use maud::{DOCTYPE, Markup, html};
 use sayso_model::{AnimalId, Clock};
 use sayso_wording::{Locale, say};
+
+/// The program's own name, the same in every language.
+pub const NAME: &str = "Sayso";
 
 /// The pages of the navigation.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -24,7 +28,7 @@ pub enum Tab {
     Days,
     /// Newest events, with undo.
     Log,
-    /// Household and coach.
+    /// Home and coach.
     People,
     /// Things to print.
     Sheets,
@@ -51,18 +55,18 @@ impl Tab {
 
     /// Its name on the page.
     #[must_use]
-    pub const fn name(self) -> &'static str {
+    pub fn name(self, l: &Locale) -> String {
         match self {
-            Self::Today => "Today",
-            Self::Board => "Board",
-            Self::Likes => "Likes",
-            Self::Words => "Words",
-            Self::Evidence => "Evidence",
-            Self::Days => "Days",
-            Self::Log => "Log",
-            Self::People => "People",
-            Self::Sheets => "Sheets",
-            Self::None => "Sayso",
+            Self::Today => say!(l, frame::today),
+            Self::Board => say!(l, frame::board),
+            Self::Likes => say!(l, frame::likes),
+            Self::Words => say!(l, frame::words),
+            Self::Evidence => say!(l, frame::evidence),
+            Self::Days => say!(l, frame::days),
+            Self::Log => say!(l, frame::log),
+            Self::People => say!(l, frame::people),
+            Self::Sheets => say!(l, frame::sheets),
+            Self::None => NAME.to_owned(),
         }
     }
 
@@ -94,11 +98,12 @@ pub fn layout(page: &Page, tab: Tab, title: &str, body: Markup) -> Markup {
 /// A page in its frame with its own ES modules, named as in `assets`, such as `client/board.js`.
 #[must_use]
 pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: Markup) -> Markup {
+    let l = &page.locale;
     let animal = page.animal.or_else(|| page.animals().first().map(|l| l.animal));
     let near = |tabs: &[Tab]| {
         html! {
             @for t in tabs {
-                li { a href=(t.href(animal)) aria-current=[(*t == tab).then_some("page")] { (t.name()) } }
+                li { a href=(t.href(animal)) aria-current=[(*t == tab).then_some("page")] { (t.name(l)) } }
             }
         }
     };
@@ -107,23 +112,30 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
         title,
         modules,
         html! {
-            a.skip href="#main" { "To the content" }
+            a.skip href="#main" { (say!(l, frame::to_content)) }
             header.top {
-                a.brand href="/" { "Sayso" }
+                a.brand href="/" { (NAME) }
                 @if page.homes.len() > 1 {
-                    a.switch href="/homes" data-test="home" { span.unseen { "Home: " } (page.home_label) }
+                    a.switch href="/homes" data-test="home" { span.unseen { (say!(l, frame::home)) " " } (page.home_label) }
                 }
                 (animal_switch(page, tab))
                 (who(page))
             }
-            nav.side aria-label="Pages" { ul { (near(&Tab::ALL)) } }
-            main #main tabindex="-1" { h1 { (title) } (not_understood(page)) (body) }
-            nav.thumb aria-label="Pages" {
+            nav.side aria-label=(say!(l, frame::pages)) { ul { (near(&Tab::ALL)) } }
+            main #main tabindex="-1" {
+                h1 { (title) }
+                (not_understood(page))
+                (body)
+                @if !matches!(tab, Tab::Board | Tab::Today) {
+                    p.quiet.foot { a href="/glossary" { (say!(l, glossary::title)) } " · " a href="/methods" { (say!(l, frame::methods)) } }
+                }
+            }
+            nav.thumb aria-label=(say!(l, frame::pages)) {
                 ul {
                     (near(&Tab::NEAR))
                     li {
                         details.more {
-                            summary aria-current=[Tab::FAR.contains(&tab).then_some("true")] { "More" }
+                            summary aria-current=[Tab::FAR.contains(&tab).then_some("true")] { (say!(l, frame::more)) }
                             ul { (near(&Tab::FAR)) }
                         }
                     }
@@ -133,7 +145,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
     )
 }
 
-/// A page without household: set-up, pairing, errors.
+/// A page without home: set-up, pairing, errors.
 #[must_use]
 pub fn bare(locale: &Locale, title: &str, body: Markup) -> Markup {
     bare_with(locale, title, &[], body)
@@ -147,7 +159,7 @@ pub fn bare_with(locale: &Locale, title: &str, modules: &[&str], body: Markup) -
         title,
         modules,
         html! {
-            header.top { a.brand href="/" { "Sayso" } }
+            header.top { a.brand href="/" { (NAME) } }
             main #main .narrow { h1 { (title) } (body) }
         },
     )
@@ -166,7 +178,7 @@ fn document(locale: &Locale, title: &str, modules: &[&str], body: Markup) -> Mar
                 meta name="viewport" content="width=device-width, initial-scale=1, viewport-fit=cover";
                 meta name="color-scheme" content="light dark";
                 meta name="referrer" content="same-origin";
-                title { (title) " · Sayso" }
+                title { (title) " · " (NAME) }
                 link rel="stylesheet" href=(asset("assets/base.css"));
                 link rel="stylesheet" href=(asset("assets/board.css"));
                 link rel="stylesheet" href=(asset("assets/pages.css"));
@@ -195,8 +207,7 @@ fn not_understood(page: &Page) -> Markup {
     html! {
         @if count > 0 {
             p.caution data-test="not-understood" {
-                (count) @if count == 1 { " event here is" } @else { " events here are" }
-                " not understood (" (kinds.join(", ")) "): a later version of this program wrote them. They are kept, but no page shows or counts them. Update this program."
+                (say!(&page.locale, frame::not_understood, count = count, kinds = kinds.join(", ")))
             }
         }
     }
@@ -209,8 +220,8 @@ fn animal_switch(page: &Page, tab: Tab) -> Markup {
         @if animals.len() > 1 {
             details.switch {
                 summary {
-                    span.unseen { "Which animal: " }
-                    @match current { Some(l) => (l.name.as_str()), None => "Animals" }
+                    span.unseen { (say!(&page.locale, frame::which_animal)) " " }
+                    @match current { Some(l) => (l.name.as_str()), None => (say!(&page.locale, frame::animals)) }
                 }
                 ul {
                     @for l in &animals {
@@ -232,8 +243,8 @@ fn who(page: &Page) -> Markup {
     html! {
         a.who href=(format!("/who?back={}", page.path)) data-test="who" {
             @match page.person_card() {
-                Some(t) => { span.quiet { "I am " } (t.name.as_str()) }
-                None => "Who are you?"
+                Some(t) => (rich!(&page.locale, frame::i_am, name = html! { strong { (t.name.as_str()) } }))
+                None => (say!(&page.locale, frame::who_are_you))
             }
         }
     }

@@ -11,7 +11,7 @@ use axum::http::request::Parts;
 use sayso_advisor::Case;
 use sayso_model::{AnimalCard, AnimalId, Body, Event, HomeId, Moment, PersonCard, PersonId, Story, Zone};
 use sayso_notebook::{Pen, keep};
-use sayso_wording::Locale;
+use sayso_wording::{Locale, words};
 use std::collections::BTreeMap;
 use std::ops::Deref;
 use std::sync::Arc;
@@ -19,17 +19,17 @@ use std::sync::Arc;
 /// Name of the cookie that says who is holding this device.
 pub const PERSON_COOKIE: &str = "sayso_person";
 
-/// Name of the cookie that says which of several households this device is about.
+/// Name of the cookie that says which of several homes this device is about.
 pub const HOME_COOKIE: &str = "sayso_home";
 
-/// Context of a page about the household. Without a household the visitor is led to set-up.
+/// Context of a page about the home. Without a home the visitor is led to set-up.
 #[derive(Clone)]
 pub struct Page {
     /// Shared state.
     pub state: AppState,
     /// Whose notebook.
     pub home: HomeId,
-    /// All households in this notebook; most often that one alone.
+    /// All homes in this notebook; most often that one alone.
     pub homes: Vec<HomeId>,
     /// What it is called where several are.
     pub home_label: String,
@@ -39,7 +39,7 @@ pub struct Page {
     pub not_understood: BTreeMap<String, usize>,
     /// The time of the request.
     pub now: Moment,
-    /// The household's zone.
+    /// The home's zone.
     pub zone: Zone,
     /// Who holds this device, once they have said so.
     pub person: Option<PersonId>,
@@ -109,7 +109,7 @@ impl FromRequestParts<AppState> for Page {
         let home = chosen.filter(|id| homes.contains(id)).or(homes.first().copied());
         let mut home = home.ok_or(Error::NoHome)?;
         let mut story = state.store.story(home).await?;
-        // An address about an animal is about its household, whichever was chosen here.
+        // An address about an animal is about its home, whichever was chosen here.
         if let Some(animal) = named.as_ref().and_then(|text| text.parse::<AnimalId>().ok()) {
             for other in &homes {
                 if story.animals().contains_key(&animal) {
@@ -128,11 +128,11 @@ impl FromRequestParts<AppState> for Page {
                 text.parse::<AnimalId>()
                     .ok()
                     .filter(|id| story.animals().contains_key(id))
-                    .ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?,
+                    .ok_or_else(|| Error::NotFound(words!(errors::no_such_animal)))?,
             ),
         };
         let locale = locale(&parts.headers, person.and_then(|id| story.people().get(&id).copied()));
-        let home_label = label_among(state, &homes, home).await;
+        let home_label = label_among(state, &locale, &homes, home).await;
         let path = parts.uri.path().to_owned();
         Ok(Self {
             state: state.clone(),
@@ -151,14 +151,14 @@ impl FromRequestParts<AppState> for Page {
     }
 }
 
-/// What a household is called among those of the notebook; nothing where it is the only one, and nobody asks.
-async fn label_among(state: &AppState, homes: &[HomeId], home: HomeId) -> String {
+/// What a home is called among those of the notebook; nothing where it is the only one, and nobody asks.
+async fn label_among(state: &AppState, locale: &Locale, homes: &[HomeId], home: HomeId) -> String {
     if homes.len() < 2 {
         return String::new();
     }
     // Before the stories: what comes in meanwhile is told by the next.
     let at = state.store.revision().await.ok();
-    let kept = match at.and_then(|at| state.kept.labels(at)) {
+    let kept = match at.and_then(|at| state.kept.labels(at, locale.language)) {
         Some(kept) => kept,
         None => {
             let mut all = Vec::new();
@@ -168,9 +168,9 @@ async fn label_among(state: &AppState, homes: &[HomeId], home: HomeId) -> String
                     all.push((*id, story));
                 }
             }
-            let fresh = Arc::new(labels(&all));
+            let fresh = Arc::new(labels(locale, &all));
             if let Some(at) = at.filter(|_| all.len() == homes.len()) {
-                state.kept.keep_labels(at, Arc::clone(&fresh));
+                state.kept.keep_labels(at, locale.language, Arc::clone(&fresh));
             }
             fresh
         }
@@ -181,7 +181,7 @@ async fn label_among(state: &AppState, homes: &[HomeId], home: HomeId) -> String
 /// Context of a page about one animal: the route has `{animal}` in its path.
 #[derive(Clone)]
 pub struct AnimalPage {
-    /// Context of the household.
+    /// Context of the home.
     pub page: Page,
     /// The animal.
     pub id: AnimalId,
@@ -209,7 +209,7 @@ impl FromRequestParts<AppState> for AnimalPage {
 
     async fn from_request_parts(parts: &mut Parts, state: &AppState) -> Result<Self, Error> {
         let page = Page::from_request_parts(parts, state).await?;
-        let missing = || Error::NotFound("This notebook knows no such animal.".into());
+        let missing = || Error::NotFound(words!(errors::no_such_animal));
         let id = page.animal.ok_or_else(missing)?;
         let card = page.story.animals().get(&id).map(|c| (*c).clone()).ok_or_else(missing)?;
         Ok(Self { page, id, card })

@@ -61,9 +61,9 @@ impl Places {
 macro_rules! rich {
     ($locale:expr, $file:ident :: $message:ident $(, $name:ident = $value:expr)* $(,)?) => {{
         let mut places = $crate::rich::Places::default();
-        let text = ::sayso_wording::text::$file::$message {
+        let text = ::sayso_wording::Message::say(&::sayso_wording::text::$file::$message {
             $($name: $crate::rich::Placed::placed($value, &mut places)),*
-        }.say($locale);
+        }, $locale);
         places.fill(&text)
     }};
 }

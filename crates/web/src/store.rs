@@ -8,17 +8,16 @@ impl From<StoreError> for Error {
     fn from(error: StoreError) -> Self {
         match error {
             // These pass by or can be put right by the person; the words say how.
-            StoreError::Busy | StoreError::Closed => Self::Unavailable(error.to_string()),
-            StoreError::DiskFull => Self::DiskFull,
-            StoreError::Unwritable { .. } => {
-                Self::Unavailable("This notebook may only be read where it is; nothing new can be kept.".into())
+            StoreError::Busy | StoreError::Closed | StoreError::Unwritable { .. } => {
+                Self::Unavailable(error.to_string().into())
             }
+            StoreError::DiskFull => Self::DiskFull,
             // The words name the file and the remedy, for the person at the page as well as in the log.
             StoreError::Corrupt { .. }
             | StoreError::NotADatabase(_)
             | StoreError::NotOurs(_)
             | StoreError::Newer { .. }
-            | StoreError::BadClip { .. } => Self::Damaged(format!("{error}.")),
+            | StoreError::BadClip { .. } => Self::Damaged(format!("{error}.").into()),
             StoreError::NotImported(what) => Self::refused("file", what),
             other => Self::internal(other),
         }

@@ -8,11 +8,11 @@ use axum::http::{StatusCode, header};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 use maud::html;
-use sayso_wording::Locale;
+use sayso_wording::{Locale, say, words};
 
 /// The answer for addresses nothing is at.
 pub async fn no_such_page() -> Error {
-    Error::NotFound("There is nothing at this address.".into())
+    Error::NotFound(words!(errors::no_such_page))
 }
 
 /// Middleware: tells errors as JSON under `/api`, as a page elsewhere. Also puts words to answers the framework
@@ -29,13 +29,11 @@ pub async fn in_words(request: Request, next: Next) -> Response {
     let told = match response.extensions_mut().remove::<Told>() {
         Some(told) => told,
         None if status == StatusCode::METHOD_NOT_ALLOWED => {
-            Told { error: "This address does not take that kind of request.".into(), problems: Vec::new(), log: None }
+            Told { error: words!(errors::not_that_method), problems: Vec::new(), log: None }
         }
-        None if status == StatusCode::PAYLOAD_TOO_LARGE => Told {
-            error: "That is too large for this address; send less at once.".into(),
-            problems: Vec::new(),
-            log: None,
-        },
+        None if status == StatusCode::PAYLOAD_TOO_LARGE => {
+            Told { error: words!(errors::too_large_here), problems: Vec::new(), log: None }
+        }
         None if status.is_server_error() => {
             tracing::error!("{asked} was answered {status}.");
             return response;
@@ -46,7 +44,7 @@ pub async fn in_words(request: Request, next: Next) -> Response {
         tracing::error!("{asked}: {what}");
     }
     let mut answer = if json {
-        (status, Json(&told)).into_response()
+        (status, Json(told.json(&locale))).into_response()
     } else if status == StatusCode::UNAUTHORIZED {
         return axum::response::Redirect::to("/pair").into_response();
     } else if status == StatusCode::CONFLICT {
@@ -64,24 +62,24 @@ pub async fn in_words(request: Request, next: Next) -> Response {
 
 fn page(locale: &Locale, status: StatusCode, told: &Told) -> maud::Markup {
     let title = match status {
-        StatusCode::NOT_FOUND => "Not here",
-        StatusCode::UNPROCESSABLE_ENTITY => "Please check what you entered",
-        StatusCode::FORBIDDEN => "Not allowed from here",
-        StatusCode::TOO_MANY_REQUESTS => "Wait a little",
-        StatusCode::INSUFFICIENT_STORAGE => "The disk is full",
-        StatusCode::SERVICE_UNAVAILABLE => "Not just now",
-        _ => "That did not work",
+        StatusCode::NOT_FOUND => say!(locale, errors::title_not_here),
+        StatusCode::UNPROCESSABLE_ENTITY => say!(locale, errors::title_check),
+        StatusCode::FORBIDDEN => say!(locale, errors::title_forbidden),
+        StatusCode::TOO_MANY_REQUESTS => say!(locale, errors::title_wait),
+        StatusCode::INSUFFICIENT_STORAGE => say!(locale, errors::title_full),
+        StatusCode::SERVICE_UNAVAILABLE => say!(locale, errors::title_unavailable),
+        _ => say!(locale, errors::title_failed),
     };
     bare(
         locale,
-        title,
+        &title,
         html! {
-            @if told.problems.is_empty() { p { (told.error) } }
+            @if told.problems.is_empty() { p { (told.error.say(locale)) } }
             @else {
-                p { "Nothing was kept. Go back, change this, and send it again:" }
+                p { (say!(locale, errors::nothing_kept)) }
                 ul { @for p in &told.problems { li { strong { (p.field.trim_start_matches("body.").replace('_', " ")) } " " (p.what) } } }
             }
-            p { a.button href="/" { "To the start" } }
+            p { a.button href="/" { (say!(locale, errors::to_start)) } }
         },
     )
 }

@@ -215,7 +215,7 @@ pub fn again(page: Markup) -> Response {
 /// # Errors
 /// [`Error::NotFound`] where it is none.
 pub fn named<T: FromStr>(text: &str, what: &str) -> Result<T, Error> {
-    text.parse().map_err(|_| Error::NotFound(format!("This notebook knows no such {what}.")))
+    text.parse().map_err(|_| Error::NotFound(format!("This notebook knows no such {what}.").into()))
 }
 
 #[cfg(test)]

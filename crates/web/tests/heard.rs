@@ -39,9 +39,9 @@ async fn each_answer_is_kept_and_the_press_waits_no_longer() {
     let page = format!("/l/{}/heard", home.animal);
     home.page(&page)
         .await
-        .says("Did it sound? (n = <span data-n>3</span>)")
-        .says("Who pressed? (n = <span data-n>1</span>)")
-        .says("50 %");
+        .says("Did it sound? (<span data-n>3</span>)")
+        .says("Who pressed? (<span data-n>1</span>)")
+        .says("50%");
     for (id, was) in ids.iter().zip(["no", "yes", "animal", "person"]) {
         home.post(&format!("{page}/{id}"), &[("was", was)]).await.kept();
     }
@@ -66,4 +66,21 @@ async fn odd_answers_change_nothing() {
     home.post(&format!("{page}/{}", ids[0]), &[("was", "yes")]).await.kept();
     home.post(&format!("{page}/{}", ids[0]), &[("was", "no")]).await.says("No such press");
     assert_eq!(presses(&home).await.len(), 1);
+}
+
+#[tokio::test]
+async fn a_press_of_a_word_taught_to_another_animal_is_not_offered_to_this_one() {
+    let home = Home::new().await;
+    let ids = heard(&home, &[0.95]).await;
+    let page = format!("/l/{}/heard", home.animal);
+    home.page(&page).await.says("Who pressed?");
+    home.post("/people/animal/new", &[("name", "Moss"), ("species", "cat")]).await.kept();
+    let story = home.story().await;
+    let (word, other) =
+        (*story.words().keys().next().unwrap(), *story.animals().keys().find(|a| **a != home.animal).unwrap());
+    let card = [("says", "ball"), ("active", "yes"), ("animals", &other.to_string())];
+    home.post(&format!("/l/{}/words/card/{word}", home.animal), &card).await.kept();
+    home.page(&page).await.says("Nothing waits here.");
+    home.post(&format!("{page}/{}", ids[0]), &[("was", "animal")]).await.says("No such press");
+    home.page(&format!("/l/{other}/heard")).await.says("Who pressed?");
 }

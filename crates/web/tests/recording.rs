@@ -75,7 +75,7 @@ async fn what_is_no_recording_is_refused_in_words_and_kept_nowhere() {
     home.post_bytes(&to, "audio/wav", sounds::wav(&long)).await.refused().says("6.00 s");
     let large = home.post_bytes(&to, "audio/wav", vec![0; 17 << 20]).await;
     assert_eq!(large.status, StatusCode::PAYLOAD_TOO_LARGE);
-    large.says("16777216 bytes");
+    large.says("16,777,216 bytes");
     assert!(home.story().await.clips().is_empty());
     assert!(home.state.store.clips().await.unwrap().is_empty());
     for nowhere in ["/clips/..%2Fsayso.db", &format!("/clips/{}", "0".repeat(64))] {

@@ -49,7 +49,7 @@ async fn a_report_of_nothing_says_that_nothing_is_known() {
     home.page(&format!("/sheets/{}/progress", home.animal))
         .await
         .says("Not a diagnosis")
-        .says("nothing can be said yet (n = 0)")
+        .says("too early to say (n = 0)")
         .says("no planned check was held (n = 0)")
         .says("no session was noted in this period (n = 0)")
         .says("no likes test was held (n = 0)")
@@ -101,7 +101,7 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
         .says("Its own presses: n = 2")
         .says("Strong signs: n = 1")
         .says("2026-02-27: turned &lt;away&gt;")
-        .says("Missed, or no answer noted: 100 % (16 % to 100 %, n = 2)")
+        .says("Missed, or no answer noted: too early to say (n = 2)")
         .says("2026-02-03 to 2026-03-02");
     // The period can be shorter; an unknown one falls back to four weeks.
     home.page(&format!("/sheets/{}/progress?days=14", home.animal)).await.says("2026-02-17 to 2026-03-02");

@@ -6,8 +6,11 @@
 //!
 //! Knows nothing of pages, commands or the log.
 
+pub mod advice;
 mod catalogue;
+mod estimate;
 mod locale;
+mod message;
 mod numbers;
 pub mod pictures;
 mod times;
@@ -22,6 +25,7 @@ pub mod text {
 
 pub use catalogue::client;
 pub use locale::{Direction, Locale};
+pub use message::{Message, Words};
 pub use value::Value;
 
 /// Says a message: `say!(locale, file::message, argument = value)`. Arguments are numbers, which are written as in the
@@ -29,6 +33,14 @@ pub use value::Value;
 #[macro_export]
 macro_rules! say {
     ($locale:expr, $file:ident :: $message:ident $(, $name:ident = $value:expr)* $(,)?) => {
-        $crate::text::$file::$message { $($name: $crate::Value::from($value)),* }.say($locale)
+        $crate::Message::say(&$crate::text::$file::$message { $($name: $crate::Value::from($value)),* }, $locale)
+    };
+}
+
+/// A message that is said later: `words!(errors::no_such, what = name)` is [`Words`]. Its arguments must be owned.
+#[macro_export]
+macro_rules! words {
+    ($file:ident :: $message:ident $(, $name:ident = $value:expr)* $(,)?) => {
+        $crate::Words::from($crate::text::$file::$message { $($name: $crate::Value::from($value)),* })
     };
 }

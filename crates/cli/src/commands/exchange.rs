@@ -78,8 +78,11 @@ pub async fn import(dir: &Path, file: &Path, yes: bool, others: Others) -> Resul
         say!("Nothing was imported. Put these lines right and try again.");
         ExitCode::FAILURE
     } else if !preview.others().is_empty() && others == Others::Refuse {
-        say!("Nothing was imported. Some events are of another household: {}.", preview.others());
-        say!("To keep several households in this notebook, for good, add --take-in-other-home.");
+        say!(
+            "Nothing was imported: this notebook would then hold several homes. The file brings {}.",
+            preview.others()
+        );
+        say!("To keep several homes in this notebook, for good, add --take-in-other-home.");
         ExitCode::FAILURE
     } else if yes {
         let recordings = *recordings;
@@ -121,7 +124,7 @@ fn report(file: &Path, preview: &Preview) {
         say!("  {n} new of kind {kind}, not understood: a later version wrote them. They are kept, not shown.");
     }
     for (id, share) in &preview.homes {
-        let name = share.name.as_deref().unwrap_or("a household without a name");
+        let name = share.name.as_deref().unwrap_or("a home without a name");
         say!(
             "  {} of {name} ({id}){}",
             share.events,

@@ -29,7 +29,7 @@ pub async fn restore(dir: &Path, file: &Path, others: Others) -> Result<(), CliE
         done => done?,
     };
     for (id, share) in &done.homes {
-        let name = share.name.as_deref().unwrap_or("A household without a name");
+        let name = share.name.as_deref().unwrap_or("A home without a name");
         say!("{name} ({id}): {} events in the backup.", share.events);
     }
     if !done.digest {

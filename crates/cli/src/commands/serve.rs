@@ -26,7 +26,7 @@ pub async fn demo(data: Option<PathBuf>, seed: u64, serving: &Serving) -> Result
     };
     let store = open_store(&dir).await?;
     if store.home().await?.is_none() {
-        eprintln!("Simulating ten weeks of an invented household ...");
+        eprintln!("Simulating ten weeks of an invented home ...");
         let simulated = sayso_sim::demo(seed, now());
         let count = simulated.events.len();
         let mut events = simulated.events.into_iter();
@@ -39,7 +39,7 @@ pub async fn demo(data: Option<PathBuf>, seed: u64, serving: &Serving) -> Result
         }
         eprintln!("{count} events, all invented. Nothing here is evidence about real animals.");
     } else {
-        eprintln!("{} holds a household already; serving it.", dir.display());
+        eprintln!("{} holds a home already; serving it.", dir.display());
     }
     drop(store);
     serve(&dir, serving).await

@@ -10,6 +10,8 @@ use sayso_advisor::patterns::{self, patterns as found};
 use sayso_advisor::{Advice, Case, evidence, today};
 use sayso_model::Story;
 use sayso_notebook::animal_named;
+use sayso_wording::Locale;
+use sayso_wording::advice as words_of;
 use std::path::Path;
 use std::sync::Arc;
 
@@ -23,36 +25,40 @@ pub async fn today(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
     for card in animal_named(&story, which)? {
         say!("# {}", card.name);
         let Some(today) = today::today(&Case::new(&story, card.animal, now())) else { continue };
-        for (i, advice) in today.advice.iter().enumerate() {
-            print_advice(i + 1, advice);
+        let (l, name) = (&Locale::ENGLISH, card.name.as_str());
+        for advice in &today.welfare {
+            print_advice(name, advice);
+        }
+        say!("{}", words_of::next(l, name, &today.next));
+        say!();
+        for word in &today.steps {
+            say!("{} ({})", word.word.says, word.stage.name());
+            print_advice(name, &word.advice);
         }
         say!();
-        for word in &today.words {
-            say!(
-                "{:<14} {:<9} shown {} (this week {}), pressed when invited: {}",
-                word.says,
-                word.stage.name(),
-                word.showings,
-                word.showings_week,
-                word.response
-            );
+        for good in &today.went_well {
+            say!("{}", words_of::good(l, name, good));
+        }
+        for advice in &today.later {
+            print_advice(name, advice);
         }
         say!();
     }
     Ok(())
 }
 
-fn print_advice(number: usize, advice: &Advice) {
-    say!("{number}. {}", advice.act);
+fn print_advice(name: &str, advice: &Advice) {
+    let l = &Locale::ENGLISH;
+    say!("{}", words_of::act(l, name, &advice.act));
     for reason in &advice.because {
-        match &reason.figure {
-            Some(figure) => say!("   because: {} {figure}", reason.text),
-            None => say!("   because: {}", reason.text),
-        }
+        say!("   because: {}", words_of::because(l, name, &reason.fact));
     }
-    say!("   how sure: {}; what would change it: {}", advice.sure.words(), advice.would_change);
-    if let Some(caution) = &advice.caution {
-        say!("   caution: {caution}");
+    say!("   how sure: {}", words_of::sure(l, advice.sure));
+    for change in &advice.would_change {
+        say!("   what would change it: {}", words_of::change(l, name, change));
+    }
+    for caution in &advice.cautions {
+        say!("   take care: {}", words_of::caution(l, name, *caution));
     }
 }
 
@@ -125,7 +131,11 @@ pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
             let Some(e) = evidence::evidence(&case, word.word) else { continue };
             say!("{}: {}", word.says, e.sentence);
             say!("   pressed, of wanted: {}", e.standing.response);
-            say!("   right, of presses: {}; chance: {}", e.standing.right, e.standing.chance);
+            say!(
+                "   right, of presses: {}; chance: {}",
+                e.standing.right,
+                sayso_wording::advice::chance(&Locale::ENGLISH, &e.standing.chance)
+            );
             say!("   seconds to press (median): {}", e.waiting.median);
             say!("   teaching as agreed, given within {} s: {}", evidence::GIVEN_WITHIN_S, e.fidelity);
             say!("   delivery after a showing (median): {}", e.standing.delay);

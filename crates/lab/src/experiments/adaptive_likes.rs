@@ -59,7 +59,7 @@ fn model() -> PairModel {
     PairModel { prior: Prior::Weak { alpha: 0.3 }, tires: false, intervals: Intervals::Quick, ..PairModel::default() }
 }
 
-/// For each number of trials, in how many households the estimated top set was the true one; and the stop rule's record.
+/// For each number of trials, in how many homes the estimated top set was the true one; and the stop rule's record.
 struct Record {
     right: Vec<f64>,
     stopped_at: Vec<f64>,
@@ -79,7 +79,7 @@ fn record(items: usize, homes: u64, first: u64, adaptive: bool) -> Record {
         claims_true: Vec::new(),
     };
     for number in 0..homes {
-        // Both ways meet the same households.
+        // Both ways meet the same homes.
         let seed = (first + items as u64) ^ (number << 20);
         let mut home = Home::new(items, seed);
         let wanted = top(&home.strengths);
@@ -145,7 +145,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     let first = work.first(SEED);
     let mut text = String::new();
     let out = &mut text;
-    line!(out, "{homes} simulated households per number of items.\n");
+    line!(out, "{homes} simulated homes per number of items.\n");
     line!(out, "| items | rounds of all pairs | trials | top three right | adaptive trials for the same | saved |");
     line!(out, "| --: | --: | --: | --: | --: | --: |");
     let mut stops = String::new();
@@ -186,9 +186,9 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
             let points = |curve: &[f64]| curve.iter().enumerate().map(|(at, v)| (at as f64, *v)).collect();
             section.charts.push(Chart {
                 file: "adaptive-likes.svg".into(),
-                title: format!("8 items, {homes} simulated households: top three found, by trials run"),
+                title: format!("8 items, {homes} simulated homes: top three found, by trials run"),
                 x: "trials".into(),
-                y: "share of households".into(),
+                y: "share of homes".into(),
                 range: (0.0, 1.0),
                 lines: vec![
                     Line { name: "next pair by information".into(), points: points(&adaptive_curve) },

@@ -1,4 +1,4 @@
-//! Do the intervals of likes hold the truth, with as few trials as a household makes?
+//! Do the intervals of likes hold the truth, with as few trials as a home makes?
 
 use super::Section;
 use super::coverage::WANTED;
@@ -32,7 +32,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     Ok(section)
 }
 
-/// The best-liked item, the one a household acts on: where it stands out, and where the learner tires of what it had.
+/// The best-liked item, the one a home acts on: where it stands out, and where the learner tires of what it had.
 fn best_items(work: &Work, section: &mut Section) -> Result<(), LabError> {
     let reps = work.size(300, 6);
     for (items, rounds) in [(4, 2), (5, 1), (5, 4), (8, 1)] {
@@ -72,7 +72,7 @@ struct Tiring {
     stays: f64,
 }
 
-/// Reads one figure off a household.
+/// Reads one figure off a home.
 type Column = fn(&Best) -> f64;
 
 struct Best {

@@ -10,9 +10,9 @@ use sayso_methods::understanding::ladder::{Rung, Verdict};
 use sayso_model::Story;
 use sayso_sim::{DrawnHome, DrawnLife, Habit, Trick, drawn_life};
 
-/// Most households in which anything may ever be claimed.
+/// Most homes in which anything may ever be claimed.
 const ANY: Wanted = Wanted::AtMost(0.05);
-/// Most households in which the top rung may ever be claimed.
+/// Most homes in which the top rung may ever be claimed.
 const TOP: Wanted = Wanted::AtMost(0.01);
 const DAYS: u32 = 365;
 /// The same in a quick run.
@@ -73,7 +73,7 @@ const BENT: [(&str, &[Trick]); 19] = [
     ("all of these on purpose", &Trick::ON_PURPOSE),
 ];
 
-/// What was ever claimed in one household.
+/// What was ever claimed in one home.
 #[derive(Clone, Copy, Debug)]
 struct Ever {
     any: bool,

@@ -176,7 +176,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     let (homes, first) = (work.size(120, 2) as u64, work.first(SEED));
     let mut text = String::new();
     let level = Level::P95.get() * 100.0;
-    line!(text, "{homes} simulated households a line; share of {level} % intervals that hold the truth, percent.\n");
+    line!(text, "{homes} simulated homes a line; share of {level} % intervals that hold the truth, percent.\n");
     line!(text, "Paired trials:\n");
     pairs(&mut text, homes, first);
     line!(text, "\nArrays without replacement:\n");

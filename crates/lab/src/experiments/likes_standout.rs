@@ -183,7 +183,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut section = Section::new("Intervals of likes where one stands out");
     let (homes, mut seed) = (work.size(200, 2) as u64, work.first(SEED));
     let mut text = String::new();
-    line!(text, "{homes} simulated households a line, first seed {seed}.\n");
+    line!(text, "{homes} simulated homes a line, first seed {seed}.\n");
     line!(text, "| truth | items | trials | strengths | truly best | named best | width |");
     line!(text, "| --- | --: | --- | --: | --: | --: | --: |");
     let formats = [

@@ -11,6 +11,8 @@ macro_rules! line {
 pub(crate) use line;
 
 mod adaptive_likes;
+mod advice;
+mod batteries;
 mod coverage;
 mod coverage_curve;
 mod coverage_likes;
@@ -61,6 +63,7 @@ pub const EXPERIMENTS: &[Experiment] = &[
     of_all("stages", "Is the stage of teaching right?", stages::run),
     of_all("patterns", "What is told of patterns where there are none?", patterns::run),
     of_all("stuck", "Is a stuck word called so, and its cause named?", stuck::run),
+    alone("advice", "Is the advice of one mind (advice.md)?", advice::run),
     alone(
         "likes-intervals",
         "Intervals of likes by items, rounds and spread (likes-coverage.md).",
@@ -69,6 +72,7 @@ pub const EXPERIMENTS: &[Experiment] = &[
     alone("likes-standout", "The same where one item stands out or tires (likes-coverage.md).", likes_standout::run),
     alone("adaptive-likes", "Trials saved by choosing pairs (adaptive-likes.md).", adaptive_likes::run),
     alone("learning-bands", "Bands and intervals about learning (learning.md).", learning_bands::run),
+    alone("batteries", "Is the button whose battery runs down named, and no other?", batteries::run),
     alone("permutation-speed", "How long rearrangements take; looks at the clock.", permutation_speed::run),
 ];
 
@@ -95,7 +99,7 @@ pub struct Order {
     pub only: Option<String>,
 }
 
-/// The moment at which every simulated household ends: the laboratory has no clock.
+/// The moment at which every simulated home ends: the laboratory has no clock.
 fn end() -> Result<Moment, LabError> {
     "2026-06-01T20:00:00Z".parse().map_err(told)
 }

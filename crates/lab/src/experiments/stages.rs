@@ -97,7 +97,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         let what = format!("means nothing, {name}: words ever told above chance in {WATCHED} days");
         section.add(Finding::share(what, Wanted::AtMost(0.05), above, words.len()));
     }
-    section.text(format!("Households without trouble, {DAYS} days, animals of different speed (some slow). Every evening the stage is worked out from what was on record by then. Truly ready: a meant press with probability {READY} given wanting and opportunity, at the end of a day; worth inviting: {WORTH_INVITING}. Invitations are made by the household's own habit, after 60 showings. Animals that mean nothing: four words, invitations from day 8 (half of the households in drawn rounds), a press in {:.0} % whatever is wanted; every evening of {WATCHED} days it is read whether a word was ever told to go to converse, or to be above chance.", 100.0 * PRESSES));
+    section.text(format!("Homes without trouble, {DAYS} days, animals of different speed (some slow). Every evening the stage is worked out from what was on record by then. Truly ready: a meant press with probability {READY} given wanting and opportunity, at the end of a day; worth inviting: {WORTH_INVITING}. Invitations are made by the home's own habit, after 60 showings. Animals that mean nothing: four words, invitations from day 8 (half of the homes in drawn rounds), a press in {:.0} % whatever is wanted; every evening of {WATCHED} days it is read whether a word was ever told to go to converse, or to be above chance.", 100.0 * PRESSES));
     Ok(section)
 }
 

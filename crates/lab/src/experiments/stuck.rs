@@ -13,7 +13,7 @@ use sayso_sim::{Cause, Home, plain_home, simulate, stuck_home};
 /// The word with the trouble, in `stuck_home`.
 const WORD: usize = 2;
 
-/// What one household gave.
+/// What one home gave.
 struct Seen {
     /// Called stuck, by word.
     called: Vec<bool>,
@@ -103,17 +103,12 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     let plain_calls: usize = plain.iter().map(|s| s.called.iter().filter(|c| **c).count()).sum();
     let homes = plain.iter().filter(|s| s.called.contains(&true)).count();
     section.add(Finding::share(
-        "plain households in which any word is called stuck",
+        "plain homes in which any word is called stuck",
         Wanted::AtMost(0.05),
         homes,
         plain.len(),
     ));
-    section.add(Finding::share(
-        "words of all troubled households called stuck (recall)",
-        Wanted::AtLeast(0.7),
-        hits,
-        all,
-    ));
+    section.add(Finding::share("words of all troubled homes called stuck (recall)", Wanted::AtLeast(0.7), hits, all));
     let what = "those truly not understood (below 0.5) or avoided, called stuck (recall)";
     section.add(Finding::share(what, Wanted::AtLeast(0.7), held_up_hits, held_up));
     let calls = hits + false_calls + plain_calls;
@@ -127,7 +122,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     section.add(Finding::share(what, Wanted::AtLeast(0.9), hits + held_up_others, calls));
     section.add(Finding::share("true cause first", Wanted::AtLeast(0.6), all_first, all));
     section.add(Finding::share("true cause among the suspected", Wanted::AtLeast(0.8), all_among, all));
-    // In six weeks a word shown from the third on is too young to be called stuck: the same household after eight.
+    // In six weeks a word shown from the third on is too young to be called stuck: the same home after eight.
     let longer = work.each("stuck: too little showing, eight weeks", reps, |seed| {
         see(&Home { days: 56, ..stuck_home(Cause::TooLittleShowing, seed) }, seed)
     })?;
@@ -140,11 +135,11 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
         "true cause first",
         "among the suspected",
         "other causes suspected",
-        "suspected in plain households",
+        "suspected in plain homes",
         "true understanding (middle)",
     ];
     section.tables.push(table(&head, &rows));
-    section.text(format!("Six weeks of a small household in which the third word is held up for one cause, {reps} households a cause; the same household without trouble as control. The causes are weighed whether or not the word is called stuck. Suspected: the records speak for it, or it is possible. With some causes the word is understood well by the end (last column) and rightly not called stuck; what is asked there is whether the cause would be named."));
+    section.text(format!("Six weeks of a small home in which the third word is held up for one cause, {reps} homes a cause; the same home without trouble as control. The causes are weighed whether or not the word is called stuck. Suspected: the records speak for it, or it is possible. With some causes the word is understood well by the end (last column) and rightly not called stuck; what is asked there is whether the cause would be named."));
     Ok(section)
 }
 

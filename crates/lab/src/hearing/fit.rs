@@ -8,6 +8,8 @@ use sayso_listen::{
     Candidate, Cascade, Classifier, FIGURE_NAMES, Provenance, RIVAL_BEYOND, StageBound, Weights, rival_leads,
 };
 use sha2::{Digest, Sha256};
+use std::cmp::Reverse;
+use std::collections::BTreeMap;
 use std::path::PathBuf;
 
 /// What to learn from, and how.
@@ -16,9 +18,13 @@ pub struct Order {
     /// Corpora, as `scenes` makes them.
     #[arg(required = true, value_name = "CORPUS")]
     pub corpora: Vec<PathBuf>,
-    /// Penalty of the logistic models, on figures of spread 1.
+    /// Penalties of the logistic models to try, on figures of spread 1. Of several the one is taken that tells the candidates
+    /// of each corpus best when learned from the others.
+    #[arg(long, value_delimiter = ',', default_values_t = [1.0])]
+    pub ridge: Vec<f64>,
+    /// How many missed presses a wrong one weighs as much as: the constant is lowered by its logarithm.
     #[arg(long, default_value_t = 1.0)]
-    pub ridge: f64,
+    pub caution: f64,
     /// Presses a day expected where a home is quiet; with the corpora's presses a minute it sets the idle prior.
     #[arg(long, default_value_t = 8.0)]
     pub presses_a_day: f64,
@@ -72,12 +78,32 @@ fn best(candidates: &[Candidate], sound: &SoundFile, words: &[String]) -> Vec<Op
     sound.presses.iter().map(of).collect()
 }
 
-fn rows(truth: &Truth, sounds: Vec<hear::HeardSound>) -> Vec<Row> {
+/// How many presses of sounds of one signal-to-noise ratio the first look found, and what else.
+#[derive(Default)]
+struct FirstLook {
+    presses: usize,
+    found: usize,
+    others: usize,
+    seconds: f64,
+}
+
+/// By ratio in tenths of a decibel, falling.
+type FirstLooks = BTreeMap<Reverse<i64>, FirstLook>;
+
+fn rows(truth: &Truth, sounds: Vec<hear::HeardSound>, looks: &mut FirstLooks) -> Vec<Row> {
     let words: Vec<String> = truth.clips.iter().map(|c| c.word.clone()).collect();
     let mut rows = Vec::new();
     for (sound, heard) in truth.sounds.iter().zip(sounds) {
         let leads = rival_leads(&heard.candidates);
         let best = best(&heard.candidates, sound, &words);
+        if let Some(snr) = sound.snr_db {
+            let look = looks.entry(Reverse((10.0 * snr) as i64)).or_default();
+            let found = best.iter().flatten().count();
+            look.presses += sound.presses.len();
+            look.found += found;
+            look.others += heard.candidates.len() - found;
+            look.seconds += sound.seconds;
+        }
         for (at, (candidate, lead)) in heard.candidates.into_iter().zip(leads).enumerate() {
             if let Some(right) = label(&candidate, sound, &words, &best, at) {
                 rows.push(Row { candidate, lead, right, busy: sound.snr_db.is_some() });
@@ -88,8 +114,8 @@ fn rows(truth: &Truth, sounds: Vec<hear::HeardSound>) -> Vec<Row> {
 }
 
 /// The classifier: weights from all candidates, the constant from sounds with presses alone.
-fn classifier(rows: &[Row], ridge: f64) -> Result<Classifier, LabError> {
-    let figures = |r: &Row| {
+fn classifier(rows: &[&Row], ridge: f64) -> Result<Classifier, LabError> {
+    let figures = |r: &&Row| {
         let mut x = r.candidate.figures.clone();
         x.extend([r.lead, (r.lead - RIVAL_BEYOND).max(0.0)]);
         x
@@ -111,12 +137,47 @@ fn classifier(rows: &[Row], ridge: f64) -> Result<Classifier, LabError> {
     })
 }
 
+/// Which penalty tells the candidates of each corpus best when learned from the other corpora: the least mean negative
+/// log-likelihood over all candidates of sounds with presses, for which confidences are said.
+fn best_ridge(corpora: &[Vec<Row>], ridges: &[f64]) -> Result<f64, LabError> {
+    if let [one] = ridges {
+        return Ok(*one);
+    }
+    if corpora.len() < 2 {
+        return Err(told("penalties are told apart by several corpora; name one --ridge, or more corpora"));
+    }
+    let loss = |ridge: f64| -> Result<f64, LabError> {
+        let (mut sum, mut n) = (0.0, 0usize);
+        for left_out in 0..corpora.len() {
+            let others: Vec<&Row> =
+                corpora.iter().enumerate().filter(|(i, _)| *i != left_out).flat_map(|(_, rows)| rows).collect();
+            let learned = classifier(&others, ridge)?;
+            for r in corpora[left_out].iter().filter(|r| r.busy) {
+                let against = log_odds(&learned, r) * if r.right { -1.0 } else { 1.0 };
+                sum += against.max(0.0) + (-against.abs()).exp().ln_1p();
+                n += 1;
+            }
+        }
+        let loss = sum / n as f64;
+        eprintln!("penalty {ridge}: {loss:.6} a candidate left out");
+        Ok(loss)
+    };
+    let mut best = (f64::NAN, f64::INFINITY);
+    for ridge in ridges {
+        let loss = loss(*ridge)?;
+        if loss < best.1 {
+            best = (*ridge, loss);
+        }
+    }
+    Ok(best.0)
+}
+
 fn log_odds(c: &Classifier, r: &Row) -> f64 {
     c.log_odds(&r.candidate.figures) + c.rivalry(r.lead)
 }
 
 /// One stage's bound: the direction from a logistic model, the bound where it gives up one called press in two hundred.
-fn stage(index: usize, rows: &[Row], classifier: &Classifier, ridge: f64) -> Result<StageBound, LabError> {
+fn stage(index: usize, rows: &[&Row], classifier: &Classifier, ridge: f64) -> Result<StageBound, LabError> {
     let (mut figures, mut right) = (Vec::new(), Vec::new());
     for r in rows {
         let called = r.right && log_odds(classifier, r) > CALLED;
@@ -144,32 +205,41 @@ fn stage(index: usize, rows: &[Row], classifier: &Classifier, ridge: f64) -> Res
 /// # Errors
 /// [`LabError`] where a corpus cannot be read or heard, or nothing can be learned from it.
 pub fn fit(order: &Order) -> Result<Weights, LabError> {
-    let above_0 = |v: f64| v > 0.0 && v.is_finite();
-    if !above_0(order.ridge) || !above_0(order.presses_a_day) {
-        return Err(told("--ridge and --presses-a-day are numbers above 0"));
+    let above_0 = |v: &f64| *v > 0.0 && v.is_finite();
+    if order.ridge.is_empty()
+        || !order.ridge.iter().all(above_0)
+        || !above_0(&order.caution)
+        || !above_0(&order.presses_a_day)
+    {
+        return Err(told("--ridge, --caution and --presses-a-day are numbers above 0"));
     }
-    let (mut all, mut hash, mut seeds) = (Vec::new(), Sha256::new(), Vec::new());
-    let (mut presses, mut minutes) = (0usize, 0.0);
+    let (mut by_corpus, mut hash, mut seeds) = (Vec::new(), Sha256::new(), Vec::new());
+    let mut looks = FirstLooks::new();
     for corpus in &order.corpora {
         let truth = Truth::read(corpus)?;
         truth.hash(corpus, &mut hash)?;
         seeds.push(truth.seed);
-        for s in truth.sounds.iter().filter(|s| s.snr_db.is_some()) {
-            presses += s.presses.len();
-            minutes += s.seconds / 60.0;
-        }
-        all.extend(rows(&truth, hear::hear(corpus, &truth, Weights::shipped().clone(), true)?));
-        eprintln!("{}: {} candidates so far", corpus.display(), all.len());
+        let rows = rows(&truth, hear::hear(corpus, &truth, Weights::shipped().clone(), true)?, &mut looks);
+        eprintln!("{}: {} candidates", corpus.display(), rows.len());
+        by_corpus.push(rows);
     }
-    let classifier = classifier(&all, order.ridge)?;
-    let stage = |index| stage(index, &all, &classifier, order.ridge);
+    for (snr, l) in &looks {
+        let (snr, others) = (snr.0 as f64 / 10.0, l.others as f64 / l.seconds);
+        eprintln!("{snr} dB: {} of {} presses among the candidates, {others:.1} others a second", l.found, l.presses);
+    }
+    let ridge = best_ridge(&by_corpus, &order.ridge)?;
+    let all: Vec<&Row> = by_corpus.iter().flatten().collect();
+    let classifier = classifier(&all, ridge)?;
+    let stage = |index| stage(index, &all, &classifier, ridge);
     let cascade = Cascade { quick: stage(0)?, liked: stage(1)?, scanned: stage(2)? };
+    let presses: usize = looks.values().map(|l| l.presses).sum();
+    let seconds: f64 = looks.values().map(|l| l.seconds).sum();
     let right = all.iter().filter(|r| r.right).count();
     let weights = Weights {
         provenance: Provenance {
             made_by: format!(
-                "lab hearing fit --ridge {} --presses-a-day {}: {right} presses among {} candidates",
-                order.ridge,
+                "lab hearing fit --ridge {ridge} --caution {} --presses-a-day {}: {right} presses among {} candidates",
+                order.caution,
                 order.presses_a_day,
                 all.len()
             ),
@@ -177,8 +247,9 @@ pub fn fit(order: &Order) -> Result<Weights, LabError> {
             seeds,
             date: Some(order.date.to_string()),
         },
-        idle_prior: (order.presses_a_day / 1440.0 / (presses as f64 / minutes)).min(1.0),
-        classifier,
+        idle_prior: (order.presses_a_day / 86_400.0 / (presses as f64 / seconds)).min(1.0),
+        // After the cascade, which is to give up no press that is called without it.
+        classifier: Classifier { constant: classifier.constant - order.caution.ln(), ..classifier },
         cascade,
     };
     let text = serde_json::to_string_pretty(&weights).map_err(told)? + "\n";

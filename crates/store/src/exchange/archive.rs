@@ -5,6 +5,7 @@ use super::{Format, MOST_FILE_BYTES};
 use crate::aside::{self, Aside};
 use crate::clips::{ClipHash, MOST_CLIP_BYTES};
 use crate::error::StoreError;
+use crate::held::cannot_hold;
 use crate::store::Store;
 use std::fs::File;
 use std::io::{BufReader, BufWriter, Read, Seek, SeekFrom, Write};
@@ -64,7 +65,9 @@ impl Store {
     pub(crate) async fn write_archive(&self, file: &mut File, to: &Path) -> Result<Archived, StoreError> {
         let io = || StoreError::io(to);
         // How long an entry is stands before it, so the events are written to a nameless file first.
-        let mut events = BufWriter::new(tempfile::tempfile_in(self.dir()).map_err(StoreError::io(self.dir()))?);
+        let folder = self.folder_to_send_from();
+        let nameless = tempfile::tempfile_in(&folder).map_err(|e| cannot_hold(&folder, StoreError::io(&folder)(e)))?;
+        let mut events = BufWriter::new(nameless);
         let mut done = Archived { events: self.export(Format::JsonLines, &mut events).await?, ..Archived::default() };
         let mut events = events.into_inner().map_err(|e| io()(e.into_error()))?;
         let length = events.stream_position().map_err(io())?;

@@ -72,7 +72,7 @@ pub enum Look {
 }
 
 impl Look {
-    /// The households it would bring that the notebook does not hold, in words with counts; empty where there is none.
+    /// The homes that come in only where somebody says so, in words with counts; empty where there is none.
     #[must_use]
     pub fn others(&self) -> String {
         match self {

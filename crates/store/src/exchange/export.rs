@@ -16,7 +16,7 @@ use std::path::Path;
 const PAGE: i64 = 2_000;
 
 impl Store {
-    /// Writes every event of every household as it was first recorded, corrections and withdrawals among them, in
+    /// Writes every event of every home as it was first recorded, corrections and withdrawals among them, in
     /// order of arrival; answers how many. Reading the file back into an empty notebook gives the same events.
     ///
     /// # Errors
@@ -68,12 +68,13 @@ impl Store {
     }
 
     async fn export_csv(&self, end: Revision, out: &mut (dyn Write + Send)) -> Result<usize, StoreError> {
-        let path = &self.inner.path;
+        let path = self.inner.files.path();
+        let flat = |row: &Row| flat(row).map_err(|what| StoreError::Corrupt { path: path.to_owned(), what });
         // Only the columns that are used, so that the table stays readable; hence two passes.
         let (mut after, mut used) = (Revision(0), BTreeSet::new());
         while after < end {
             for row in self.page(&mut after, end).await? {
-                used.extend(flat(&row, path)?.into_keys());
+                used.extend(flat(&row)?.into_keys());
             }
         }
         let mut columns: Vec<String> = ENVELOPE.into_iter().map(str::to_owned).collect();
@@ -83,7 +84,7 @@ impl Store {
         let (mut after, mut count) = (Revision(0), 0);
         while after < end {
             for row in self.page(&mut after, end).await? {
-                let cells = flat(&row, path)?;
+                let cells = flat(&row)?;
                 let row = columns.iter().map(|c| cells.get(c).map_or("", String::as_str));
                 table.write_record(row).map_err(csv_written)?;
                 count += 1;
@@ -106,11 +107,14 @@ fn csv_written(error: csv::Error) -> StoreError {
 }
 
 /// The cells of an event by column. One that this version does not understand is one cell, as it is stored.
-fn flat(row: &Row, path: &Path) -> Result<BTreeMap<String, String>, StoreError> {
+///
+/// # Errors
+/// What is wrong with the row.
+fn flat(row: &Row) -> Result<BTreeMap<String, String>, String> {
     let mut cells = BTreeMap::new();
-    match row.event(path)? {
+    match row.event()? {
         Some(event) => {
-            let value = serde_json::to_value(&event).map_err(|e| written(e.into()))?;
+            let value = serde_json::to_value(&event).map_err(|e| e.to_string())?;
             spread(event.body.kind().name(), "", &value, &mut cells);
         }
         None => {

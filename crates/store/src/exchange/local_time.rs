@@ -21,7 +21,7 @@ pub(super) fn read(text: &str, zone: Option<&Zone>) -> Result<Moment, String> {
         }
     };
     let Some(zone) = zone else {
-        return Err(format!("an offset from UTC, such as {local}+01:00: this household has no time zone yet"));
+        return Err(format!("an offset from UTC, such as {local}+01:00: this home has no time zone yet"));
     };
     static BUNDLED: OnceLock<TimeZoneDatabase> = OnceLock::new();
     // The same database the model takes its zones from, so this name is in it.

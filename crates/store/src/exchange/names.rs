@@ -1,4 +1,4 @@
-//! Animals, people, words and rewards by the names a household uses for them.
+//! Animals, people, words and rewards by the names a home uses for them.
 
 use sayso_model::{HomeId, Story};
 use serde_json::Value;
@@ -23,12 +23,12 @@ struct Entry {
     ids: BTreeMap<Uuid, bool>,
 }
 
-/// Names by household and type of id.
+/// Names by home and type of id.
 #[derive(Default)]
 pub(super) struct Names(HashMap<(HomeId, &'static str), BTreeMap<String, Entry>>);
 
 impl Names {
-    /// Takes in what a household has named.
+    /// Takes in what a home has named.
     pub(super) fn learn_story(&mut self, home: HomeId, story: &Story) {
         for (id, card) in story.animals() {
             self.learn(home, "AnimalId", card.name.as_str(), id.0, card.active);

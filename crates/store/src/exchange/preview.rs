@@ -24,7 +24,7 @@ pub const MOST_PROBLEMS: usize = 1_000;
 pub struct ImportOptions {
     /// Its form.
     pub format: Format,
-    /// The household of rows that name none; the notebook's own where left out.
+    /// The home of rows that name none; the notebook's own where left out.
     pub home: Option<HomeId>,
 }
 
@@ -52,7 +52,7 @@ pub struct Preview {
     /// New rows that this version does not understand, by the name of their kind: a later version wrote them. They
     /// would be kept as they are, and not shown.
     pub later: BTreeMap<String, usize>,
-    /// The households of the new rows.
+    /// The homes of the new rows.
     pub homes: Shares,
     /// When the new rows happened, first and last.
     pub span: Option<(Moment, Moment)>,
@@ -60,7 +60,7 @@ pub struct Preview {
 }
 
 impl Preview {
-    /// The households it would bring that the notebook does not hold, in words with counts; empty where there is none.
+    /// The homes that come in only where somebody says so, in words with counts; empty where there is none.
     #[must_use]
     pub fn others(&self) -> String {
         homes::in_words(&self.homes)
@@ -114,7 +114,7 @@ impl Store {
                 return Ok(preview);
             }
         };
-        // First look: the households in the file, and what its own cards name.
+        // First look: the homes in the file, and what its own cards name.
         let (mut seen, mut cards) = (BTreeSet::new(), Vec::new());
         let mut first = |row: Result<Raw<'_>, Vec<RowProblem>>| {
             let Ok(raw) = row else { return };
@@ -128,7 +128,7 @@ impl Store {
         }
         let home = match options.home {
             Some(given) => Some(given),
-            // An export of one household into an empty notebook: its rows belong together.
+            // An export of one home into an empty notebook: its rows belong together.
             None => self.home().await?.or(if seen.len() == 1 { seen.first().copied() } else { None }),
         };
         seen.extend(home);
@@ -185,9 +185,8 @@ impl Store {
         let stored = if self.revision().await? == Revision(0) {
             BTreeMap::new()
         } else {
-            let sql = StoreError::sql(&self.inner.path);
-            let mut db = self.inner.readers.acquire().await.map_err(&sql)?;
-            log::contents(&mut db, &ids).await.map_err(&sql)?
+            let mut db = self.inner.files.reader().await?;
+            log::contents(&mut db, &ids).await.map_err(db.sql())?
         };
         let mut here: HashMap<EventId, usize> = HashMap::new();
         for (line, written, own_id, event) in rows {
@@ -233,8 +232,8 @@ impl Store {
     /// Stores what a preview found new, in one transaction: all of it or, on any error, nothing.
     ///
     /// # Errors
-    /// [`StoreError::NotImported`] while the preview has problems, where it would bring a household that the notebook
-    /// does not hold and `others` refuses it, or where another event of the same id was stored since; [`StoreError::DiskFull`] and others of [`Store::append`].
+    /// [`StoreError::NotImported`] while the preview has problems, where it would bring a home that the notebook
+    /// does not hold, or begin it with several, and `others` refuses that, or where another event of the same id was stored since; [`StoreError::DiskFull`] and others of [`Store::append`].
     pub async fn commit(&self, mut preview: Preview, others: Others) -> Result<Imported, StoreError> {
         if let Some(problem) = preview.problems.first() {
             return Err(StoreError::NotImported(format!("{} problems, the first: {problem}", preview.problem_count)));
@@ -243,15 +242,18 @@ impl Store {
         let who = preview.others();
         if others == Others::Refuse && !who.is_empty() {
             return Err(StoreError::NotImported(format!(
-                "it holds events of another household: {who}; to keep several households in one notebook, say so"
+                "the file would make this notebook hold several homes. It brings {who}. To keep several in one notebook, \
+                 for good, say so"
             )));
         }
         let known = preview.duplicates;
         if preview.events.is_empty() {
             return Ok(Imported { new: 0, duplicates: known });
         }
-        let asked_in = preview.events.into_iter().map(|w| Written { asked_in: true, ..w }).collect();
-        let outcomes = self.append_whole(asked_in).await?;
+        // The writer asks once more, where nobody can come in between.
+        let asked_in = others == Others::TakeIn;
+        let events = preview.events.into_iter().map(|w| Written { asked_in, ..w }).collect();
+        let outcomes = self.append_whole(events).await?;
         let new = outcomes.iter().filter(|o| **o == Appended::New).count();
         Ok(Imported { new, duplicates: known + outcomes.len() - new })
     }

@@ -18,9 +18,9 @@ use uuid::Uuid;
 /// What rows are read against.
 pub(super) struct Context<'a> {
     pub format: Format,
-    /// For rows that name no household.
+    /// For rows that name no home.
     pub home: Option<HomeId>,
-    /// The zone of each household, for times without an offset.
+    /// The zone of each home, for times without an offset.
     pub zones: &'a HashMap<HomeId, Zone>,
     pub names: &'a Names,
 }
@@ -66,12 +66,12 @@ pub(super) fn resolve(
     event.retain(|_, v| !v.is_null());
 
     let home = match text_of(event, "home") {
-        Some(text) => text.parse().map_err(|_| one("home", &text, "the id of a household (a UUID)"))?,
+        Some(text) => text.parse().map_err(|_| one("home", &text, "the id of a home (a UUID)"))?,
         None => context.home.ok_or_else(|| {
             one(
                 "home",
                 "",
-                "the id of a household (a UUID): this notebook has none yet; begin with one, or import an export",
+                "the id of a home (a UUID): this notebook has none yet; begin with one, or import an export",
             )
         })?,
     };

@@ -1,4 +1,4 @@
-//! A household's events as they were at one moment, beside the log, in a form that is read quickly. The log is the
+//! A home's events as they were at one moment, beside the log, in a form that is read quickly. The log is the
 //! truth: a snapshot that is missing, damaged, of another notebook or of another version is passed over and made anew.
 //!
 //! Bytes: a mark; blocks of events; what the file is of; the length and SHA-256 of that.
@@ -66,7 +66,7 @@ pub(crate) fn folder_in(dir: &Path) -> PathBuf {
     dir.join("snapshots")
 }
 
-/// The snapshot of a household.
+/// The snapshot of a home.
 pub(crate) fn path_in(dir: &Path, home: HomeId) -> PathBuf {
     folder_in(dir).join(home.to_string())
 }
@@ -109,7 +109,7 @@ fn put<'a>(
     to.write_all(&digest(&head))
 }
 
-/// Reads the snapshot of a household; none where there is none.
+/// Reads the snapshot of a home; none where there is none.
 ///
 /// # Errors
 /// Why it cannot be used.
@@ -124,7 +124,7 @@ pub(crate) fn read(dir: &Path, home: HomeId) -> io::Result<Option<Snapshot>> {
         return Err(wrong("another version wrote it"));
     }
     if head.home != home {
-        return Err(wrong("it is of another household"));
+        return Err(wrong("it is of another home"));
     }
     let mut begin = MARK.len() as u64;
     let blocks = head.blocks.iter().map(|block| {

@@ -13,6 +13,7 @@ use axum::response::Redirect;
 use axum::routing::{get, post};
 use maud::{Markup, html};
 use sayso_model::Moment;
+use sayso_wording::{say, words};
 use serde::Deserialize;
 
 /// Routes of the page.
@@ -24,33 +25,32 @@ async fn show(page: Page, headers: HeaderMap) -> Markup {
     let access = &page.state.access;
     let this = access.device(cookie(&headers, PAIRED_COOKIE), page.now);
     let devices = access.devices(page.now);
-    let when = |at: Moment| at.local(&page.zone).strftime("%d %b %Y, %H:%M").to_string();
+    let l = &page.locale;
+    let when = |at: Moment| format!("{} {}", l.date(at.day(&page.zone)), l.time(at, &page.zone));
     layout(
         &page,
         Tab::People,
-        "Devices",
+        &say!(l, pairing::devices),
         html! {
             @if !access.lan() {
-                p { "Sayso was started for this machine alone, so no other device may read this notebook." }
+                p { (say!(l, pairing::devices_alone)) }
             } @else {
-                p { "These devices may read this notebook and write in it. End one that was lost, sold or lent." }
+                p { (say!(l, pairing::devices_intro)) }
                 ul.plain.stack {
                     @for d in &devices {
+                        @let name = if d.name.is_empty() { say!(l, pairing::unnamed) } else { d.name.clone() };
                         li.card data-test="device" {
-                            p { strong { (d.name) } @if this.as_deref() == Some(d.id.as_str()) { " (this device)" } }
-                            p.quiet { "Paired " (when(d.paired_at)) ". Last seen " (when(d.seen_at)) "." }
+                            p { strong { (name) } @if this.as_deref() == Some(d.id.as_str()) { " " (say!(l, pairing::this_device)) } }
+                            p.quiet { (say!(l, pairing::device_times, paired = when(d.paired_at), seen = when(d.seen_at))) }
                             form method="post" action="/devices/end" {
-                                button name="id" value=(d.id) { "End it" span.unseen { ": " (d.name) } }
+                                button name="id" value=(d.id) { (say!(l, pairing::end)) span.unseen { ": " (name) } }
                             }
                         }
                     }
                 }
-                p.quiet {
-                    "An ended device is refused at once. What it kept for the board is cleared when it next opens the notebook; "
-                    "one that never comes back keeps it. Devices not seen for " (IDLE_DAYS) " days are ended by themselves."
-                }
+                p.quiet { (say!(l, pairing::devices_note, days = IDLE_DAYS)) }
                 form method="post" action="/pair/forget" .stack {
-                    button.wide { "Forget all devices, this one too" }
+                    button.wide { (say!(l, pairing::forget_all)) }
                 }
             }
         },
@@ -67,5 +67,5 @@ async fn end(page: Page, Form(which): Form<Which>) -> Result<Redirect, Error> {
     if page.state.access.end(&which.id)? {
         return Ok(Redirect::to("/devices"));
     }
-    Err(Error::NotFound("No such device is paired; it may have been ended meanwhile.".into()))
+    Err(Error::NotFound(words!(pairing::no_such_device)))
 }

@@ -191,7 +191,7 @@ impl Access {
 
 /// The words name the file and the remedy.
 fn damaged(error: PairedError) -> Error {
-    Error::Damaged(format!("{error}."))
+    Error::Damaged(format!("{error}.").into())
 }
 
 /// A thread that panicked while holding the lock left whole values behind: each change is one assignment or insert.

@@ -10,6 +10,7 @@ use axum::http::header::{HOST, HeaderName, HeaderValue, ORIGIN, UPGRADE};
 use axum::http::{HeaderMap, Uri};
 use axum::middleware::Next;
 use axum::response::Response;
+use sayso_wording::{Words, words};
 use std::net::IpAddr;
 
 /// Name of the cookie of a paired device.
@@ -23,7 +24,7 @@ pub async fn guard(State(state): State<AppState>, request: Request, next: Next) 
     let lan = state.access.lan();
     let host = host_of(request.headers(), request.uri())
         .filter(|host| known_name(host, lan))
-        .ok_or_else(|| Error::Forbidden(wrong_name(lan).into()))?;
+        .ok_or_else(|| Error::Forbidden(wrong_name(lan)))?;
     let path = request.uri().path();
     let asset = path.starts_with("/assets/");
     if let Some(authority) = &state.authority
@@ -31,18 +32,14 @@ pub async fn guard(State(state): State<AppState>, request: Request, next: Next) 
         && !request.extensions().get::<ConnectInfo<Peer>>().is_some_and(|p| p.0.safe || p.0.ip().is_loopback())
     {
         if !request.method().is_safe() || path.starts_with("/api/") {
-            return Err(Error::Forbidden(format!(
-                "Nothing is taken or told over plain HTTP here. Open https://{host}/."
-            )));
+            return Err(Error::Forbidden(words!(errors::only_https, host = host.to_owned())));
         }
         return Ok(doorstep(authority, &locale(request.headers(), None), host, path));
     }
     // A web socket starts as a GET that browsers send across sites with cookies.
     let writes = !request.method().is_safe() || request.headers().contains_key(UPGRADE);
     if writes && !same_site(request.headers(), host) {
-        return Err(Error::Forbidden(
-            "This came from another site's page, so it was not taken. Use Sayso's own page.".into(),
-        ));
+        return Err(Error::Forbidden(words!(errors::other_site)));
     }
     let open = path == "/pair" || asset;
     if !open && !state.access.admits(cookie(request.headers(), PAIRED_COOKIE), state.now()) {
@@ -86,12 +83,8 @@ fn host_of<'a>(headers: &'a HeaderMap, uri: &'a Uri) -> Option<&'a str> {
     }
 }
 
-const fn wrong_name(lan: bool) -> &'static str {
-    if lan {
-        "Sayso does not answer to this name. Open it by this machine's address or its name on the home network."
-    } else {
-        "Sayso answers only on this machine here. Open http://localhost or http://127.0.0.1 with its port."
-    }
+fn wrong_name(lan: bool) -> Words {
+    if lan { words!(errors::other_name) } else { words!(errors::this_machine_only) }
 }
 
 /// Against DNS rebinding: a foreign page can make its own domain name point here, but not an address or a name

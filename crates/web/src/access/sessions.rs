@@ -125,7 +125,7 @@ impl Sessions {
             .filter(|s| s.good(now))
             .map(|s| Device {
                 id: s.id().to_owned(),
-                name: s.name.clone().unwrap_or_else(|| "A device without a name".to_owned()),
+                name: s.name.clone().unwrap_or_default(),
                 paired_at: s.paired_at,
                 seen_at: s.seen(),
             })

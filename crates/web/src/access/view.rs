@@ -17,7 +17,7 @@ use axum::http::{Extensions, HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::{Markup, html};
-use sayso_wording::Locale;
+use sayso_wording::{Locale, Words, say, words};
 use serde::Deserialize;
 use std::net::{IpAddr, Ipv4Addr};
 
@@ -58,20 +58,20 @@ async fn pair(
     let peer = extensions.get::<ConnectInfo<Peer>>().map(|c| c.0);
     let from = peer.map_or(IpAddr::V4(Ipv4Addr::UNSPECIFIED), |p| p.ip());
     let safe = peer.is_some_and(|p| p.safe);
-    let again = |what| (StatusCode::UNPROCESSABLE_ENTITY, ask(&locale, Some(what), safe)).into_response();
+    let again = |what: Words| (StatusCode::UNPROCESSABLE_ENTITY, ask(&locale, Some(&what), safe)).into_response();
     let name = match typed.name.trim() {
-        "" => kind_of(&headers),
-        name => name,
+        "" => say!(&locale, pairing::kind, kind = kind_of(&headers)),
+        name => name.to_owned(),
     };
-    Ok(match state.access.pair(&typed.code, name, from, state.now())? {
+    Ok(match state.access.pair(&typed.code, &name, from, state.now())? {
         Tried::Paired(secret) => {
             let only_safely = if safe { "; Secure" } else { "" };
             let cookie =
                 format!("{PAIRED_COOKIE}={secret}; Path=/; Max-Age=34560000; HttpOnly; SameSite=Strict{only_safely}");
             ([(SET_COOKIE, cookie)], Redirect::to("/")).into_response()
         }
-        Tried::Wrong => again("That is not the code. It stands where Sayso was started, ten letters and digits."),
-        Tried::Expired => again("That code is no longer good. A new one now stands where Sayso was started."),
+        Tried::Wrong => again(words!(pairing::wrong)),
+        Tried::Expired => again(words!(pairing::expired)),
         Tried::TooMany(seconds) => return Err(Error::TooMany(seconds)),
     })
 }
@@ -85,37 +85,37 @@ async fn forget(State(state): State<AppState>) -> Result<Redirect, Error> {
 fn kind_of(headers: &HeaderMap) -> &'static str {
     let says = headers.get(USER_AGENT).and_then(|v| v.to_str().ok()).unwrap_or("");
     let kinds = [
-        ("iPhone", "An iPhone"),
-        ("iPad", "An iPad"),
-        ("Android", "An Android device"),
-        ("Windows", "A Windows computer"),
-        ("Macintosh", "A Mac"),
-        ("CrOS", "A Chromebook"),
-        ("Linux", "A Linux computer"),
+        ("iPhone", "iphone"),
+        ("iPad", "ipad"),
+        ("Android", "android"),
+        ("Windows", "windows"),
+        ("Macintosh", "mac"),
+        ("CrOS", "chromebook"),
+        ("Linux", "linux"),
     ];
-    kinds.iter().find(|(part, _)| says.contains(part)).map_or("A device", |(_, name)| name)
+    kinds.iter().find(|(part, _)| says.contains(part)).map_or("other", |(_, name)| name)
 }
 
-fn ask(locale: &Locale, wrong: Option<&str>, safe: bool) -> Markup {
+fn ask(locale: &Locale, wrong: Option<&Words>, safe: bool) -> Markup {
     bare_with(
         locale,
-        "Pair this device",
+        &say!(locale, pairing::title),
         // What a device keeps of a notebook it may no longer read is cleared here.
         &["client/forgotten.js"],
         html! {
-            p { "Sayso was started for the home network. Type the code that stands on the screen where it was started." }
-            @if let Some(what) = wrong { p.caution role="alert" { strong { "Not paired. " } (what) } }
+            p { (say!(locale, pairing::intro)) }
+            @if let Some(what) = wrong { p.caution role="alert" { strong { (say!(locale, pairing::not_paired)) } " " (what.say(locale)) } }
             form method="post" action="/pair" .stack {
-                label for="code" { "Code" span.hint { "ten letters and digits" } }
+                label for="code" { (say!(locale, pairing::code)) span.hint { (say!(locale, pairing::code_hint)) } }
                 input #code .code name="code" required autocomplete="one-time-code" autocapitalize="characters" spellcheck="false" maxlength="20";
-                label for="name" { "Name of this device" span.hint { "if you like, such as Ann's phone" } }
+                label for="name" { (say!(locale, pairing::name)) span.hint { (say!(locale, pairing::name_hint)) } }
                 input #name name="name" maxlength=(LONGEST_NAME) autocomplete="off";
-                button.primary.wide { "Pair" }
+                button.primary.wide { (say!(locale, pairing::pair)) }
             }
             div #unsent hidden {}
-            p.quiet { "Taps made on this device and not yet sent are safe; they are sent once it is paired." }
-            noscript { p.quiet { "Without JavaScript, what this device kept of the notebook is not cleared here; clear this site's data in the browser's settings." } }
-            @if !safe { p.quiet { "Over plain HTTP others on the same network could read along. Use it on a network you trust." } }
+            p.quiet { (say!(locale, pairing::taps_safe)) }
+            noscript { p.quiet { (say!(locale, pairing::no_script)) } }
+            @if !safe { p.quiet { (say!(locale, pairing::plain_http)) } }
         },
     )
 }
@@ -123,15 +123,15 @@ fn ask(locale: &Locale, wrong: Option<&str>, safe: bool) -> Markup {
 fn settled(locale: &Locale, state: &AppState) -> Markup {
     bare(
         locale,
-        "Paired",
+        &say!(locale, pairing::paired_title),
         html! {
             @if state.access.lan() {
-                p { "This device is paired." }
-                p { a.button href="/devices" { "All paired devices" } }
+                p { (say!(locale, pairing::paired)) }
+                p { a.button href="/devices" { (say!(locale, pairing::all_devices)) } }
             } @else {
-                p { "Sayso was started for this machine alone, so no device needs pairing." }
+                p { (say!(locale, pairing::machine_alone)) }
             }
-            p { a.button href="/" { "To the start" } }
+            p { a.button href="/" { (say!(locale, errors::to_start)) } }
         },
     )
 }

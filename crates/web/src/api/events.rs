@@ -10,6 +10,7 @@ use axum::extract::{Query, State};
 use axum::http::StatusCode;
 use sayso_model::{Event, Problem, Problems};
 use sayso_store::read_event;
+use sayso_wording::words;
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
 
@@ -40,14 +41,10 @@ pub async fn append(
 ) -> Result<Json<Vec<Outcome>>, Error> {
     let body = body.map_err(|e| body_error(&e, crate::MOST_BODY))?;
     let raw: Vec<&RawValue> = serde_json::from_slice(&body).map_err(|e| {
-        Error::BadRequest(format!(
-            "The body must be a JSON array of events. At line {}, column {}: {e}",
-            e.line(),
-            e.column()
-        ))
+        Error::BadRequest(words!(errors::no_array, line = e.line(), column = e.column(), why = e.to_string()))
     })?;
     if raw.len() > MOST_EVENTS {
-        return Err(Error::BadRequest(format!("At most {MOST_EVENTS} events go into one request, not {}.", raw.len())));
+        return Err(Error::BadRequest(words!(errors::too_many_events, most = MOST_EVENTS, got = raw.len())));
     }
     let read: Vec<Result<Event, Outcome>> = raw.into_iter().map(|raw| event(raw.get())).collect();
     let sound: Vec<Event> = read.iter().filter_map(|r| r.as_ref().ok().cloned()).collect();
@@ -129,10 +126,10 @@ pub async fn list(
     State(state): State<AppState>,
     range: Result<Query<Range>, QueryRejection>,
 ) -> Result<Json<Listing>, Error> {
-    let Query(range) = range.map_err(|e| Error::BadRequest(e.body_text()))?;
+    let Query(range) = range.map_err(|e| Error::BadRequest(e.body_text().into()))?;
     let limit = range.limit.unwrap_or(MOST_LISTED);
     if range.after < 0 || !(1..=MOST_LISTED).contains(&limit) {
-        return Err(Error::BadRequest(format!("\"after\" must be 0 or more and \"limit\" 1 to {MOST_LISTED}.")));
+        return Err(Error::BadRequest(words!(errors::listing_range, most = MOST_LISTED)));
     }
     let found = state.store.events(Revision(range.after), limit).await?;
     let next = (found.len() == limit).then(|| found.last().map(|l| l.at.0)).flatten();

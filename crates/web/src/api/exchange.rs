@@ -76,7 +76,7 @@ pub struct PreviewJson {
     last: Option<Moment>,
 }
 
-/// What a household has in a file.
+/// What a home has in a file.
 #[derive(Serialize)]
 struct HomeJson {
     id: HomeId,
@@ -151,7 +151,10 @@ pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> 
     if others == Others::Refuse && !unwanted.is_empty() {
         return Err(Error::refused(
             "home",
-            format!("is not this notebook's: {unwanted}. To keep several in it, for good, add take_in_other_home=true"),
+            format!(
+                "is not this notebook's alone: the file brings {unwanted}. To keep several homes in it, for good, add \
+                 take_in_other_home=true"
+            ),
         ));
     }
     let imported = state.store.commit(found, others).await?;
@@ -160,7 +163,7 @@ pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> 
 }
 
 async fn look(state: &AppState, asked: Asked, body: Sent) -> Result<(Preview, bool, Others), Error> {
-    let Query(options) = asked.map_err(|e| Error::BadRequest(e.body_text()))?;
+    let Query(options) = asked.map_err(|e| Error::BadRequest(e.body_text().into()))?;
     let bytes = body.map_err(|e| body_error(&e, MOST_IMPORT))?;
     let format = match options.format {
         FormatName::Jsonl => Format::JsonLines,

@@ -80,7 +80,7 @@ fn import(summary: &str, success: Value) -> Value {
             query("format", "Form of the file.", json!({ "enum": ["jsonl", "csv"] }), true),
             query("home", "Home of rows that name none; the notebook's own where left out.", json!({ "type": "string", "format": "uuid" }), false),
             query("skip_bad_rows", "Import the sound rows and leave the others. Only for commit.", json!({ "type": "boolean", "default": false }), false),
-            query("take_in_other_home", "Take in events of a household that this notebook does not hold; it then holds several, for good. Only for commit.", json!({ "type": "boolean", "default": false }), false),
+            query("take_in_other_home", "Take in events of a home that this notebook does not hold, or begin an empty one with several; it then holds several, for good. Only for commit.", json!({ "type": "boolean", "default": false }), false),
         ],
         "requestBody": { "required": true, "description": "The file, at most 64 MiB.", "content": {
             "application/x-ndjson": { "schema": { "type": "string" } }, "text/csv": { "schema": { "type": "string" } } } },
@@ -93,7 +93,7 @@ fn paths() -> Value {
     json!({
         "/api/events": {
             "post": {
-                "summary": "Add events. Each is answered for itself, in order; one bad event stops no other. An event of a household that the notebook does not hold is refused.",
+                "summary": "Add events. Each is answered for itself, in order; one bad event stops no other. An event of a home that the notebook does not hold is refused.",
                 "requestBody": { "required": true, "content": { "application/json": { "schema": {
                     "type": "array", "maxItems": MOST_EVENTS, "items": schema("Event") } } } },
                 "responses": {

@@ -8,7 +8,7 @@ use axum::http::header::{CACHE_CONTROL, CONTENT_TYPE};
 use axum::response::{IntoResponse, Response};
 use axum::routing::get;
 use sayso_model::Language;
-use sayso_wording::{Locale, client};
+use sayso_wording::{Locale, client, words};
 use sha2::{Digest, Sha256};
 use std::sync::{LazyLock, OnceLock};
 
@@ -56,6 +56,12 @@ static FILES: &[Asset] = &[
     ("client/print.js", JS, include_str!("../client/print.js")),
     ("client/stopwatch.js", JS, include_str!("../client/stopwatch.js")),
     ("client/words.js", JS, include_str!("../client/words.js")),
+    ("client/attend.js", JS, include_str!("../client/attend.js")),
+    ("client/care.js", JS, include_str!("../client/care.js")),
+    ("client/ending.js", JS, include_str!("../client/ending.js")),
+    ("client/hand.js", JS, include_str!("../client/hand.js")),
+    ("client/keys.js", JS, include_str!("../client/keys.js")),
+    ("client/mat.js", JS, include_str!("../client/mat.js")),
     ("client/zone.js", JS, include_str!("../client/zone.js")),
 ];
 
@@ -147,7 +153,7 @@ async fn worker() -> Response {
 }
 
 async fn serve(Path((asked, name)): Path<(String, String)>) -> Result<Response, Error> {
-    let (kind, content) = find(&name).ok_or_else(|| Error::NotFound("There is no such file here.".into()))?;
+    let (kind, content) = find(&name).ok_or_else(|| Error::NotFound(words!(errors::no_such_file)))?;
     // An address from before an update gets today's file, but may not be kept under the old hash.
     let keep = if asked == version() { "public, max-age=31536000, immutable" } else { "no-store" };
     Ok(([(CONTENT_TYPE, kind), (CACHE_CONTROL, keep)], content).into_response())

@@ -5,6 +5,7 @@ mod bars;
 mod lines;
 mod phases;
 mod scale;
+mod spark;
 mod waiting;
 mod whiskers;
 
@@ -12,6 +13,7 @@ pub use bars::{Bar, bars};
 pub use lines::{Lines, Point, Series, lines};
 pub use phases::{Panel, PhasePoint, Phases, phases};
 pub use scale::{Axis, nice_axis};
+pub use spark::spark;
 pub use waiting::waiting;
 pub use whiskers::{Whisker, whiskers};
 

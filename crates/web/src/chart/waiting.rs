@@ -20,7 +20,7 @@ pub fn waiting(title: &str, whose: &str, waiting: &Waiting) -> Markup {
     let points = curve.points.iter().map(|p| (p.time, 1.0 - p.survival, Some(band(p)))).collect();
     let told = match (waiting.median.value, curve.points.last()) {
         (None, Some(end)) => format!(
-            "Of {whose}, {:.0} % ({:.0} % to {:.0} %, n = {}) were answered by a press within {} s, less than half.",
+            "Of {whose}, {:.0} % ({:.0} % to {:.0} %, n = {}) were answered by a press within {} s; when half would be is not seen.",
             100.0 * (1.0 - end.survival),
             100.0 * band(end).0,
             100.0 * band(end).1,

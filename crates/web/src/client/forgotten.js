@@ -3,6 +3,7 @@
 
 import * as copy from "./copy.js";
 import { button, el, find } from "./dom.js";
+import { say } from "./say.js";
 
 /** @import { Row } from "../../client-checks/client" */
 
@@ -22,29 +23,18 @@ function save(rows) {
 /** @param {Row[]} rows */
 function offer(rows) {
   const n = rows.length;
-  const clear = button("Clear this device", "clear-copy", async () => {
-    if (
-      !confirm(
-        `Clear what this device keeps, ${n} unsent ${n === 1 ? "tap" : "taps"} included? See first that the file was saved.`,
-      )
-    )
-      return;
-    if (await copy.clearSaved(rows.map((row) => row.id)))
-      box.replaceChildren(el("p", {}, "This device keeps nothing of the notebook any more."));
+  const clear = button(say("client-ear-clear"), "clear-copy", async () => {
+    if (!confirm(say("client-ear-clear-sure", { count: n }))) return;
+    if (await copy.clearSaved(rows.map((row) => row.id))) box.replaceChildren(el("p", {}, say("client-ear-cleared")));
     else await look();
   });
   clear.disabled = true;
-  const saving = button("Save them to a file", "save-unsent", () => {
+  const saving = button(say("client-ear-save-unsent"), "save-unsent", () => {
     save(rows);
     clear.disabled = false;
   });
   box.replaceChildren(
-    el(
-      "p",
-      {},
-      el("strong", {}, n === 1 ? "1 tap" : `${n} taps`),
-      " made on this device are not in the notebook yet. Pair it again and they are sent. If it will not be paired again, save them to a file, which “sayso import” reads, and clear this device.",
-    ),
+    el("p", {}, say("client-ear-unsent", { count: n })),
     el("div", { class: "row even" }, saving, clear),
   );
   box.hidden = false;

@@ -1,6 +1,7 @@
 // Judging heard presses without loading the page anew for each: hear it, tap once, the next one stands on top.
 
 import { text } from "./dom.js";
+import { say } from "./say.js";
 
 /** @type {HTMLElement | null} */
 const list = document.querySelector("[data-heard-list]");
@@ -21,7 +22,7 @@ function play(button) {
   playing.onerror = () => {
     back();
     button.disabled = true;
-    text(button, "Sound no longer kept");
+    text(button, say("client-ear-sound-gone"));
   };
   button.setAttribute("aria-pressed", "true");
   playing.play().catch(back);
@@ -53,10 +54,10 @@ async function judge(event) {
     if (!response.ok && response.status !== 404) throw new Error(String(response.status));
   } catch {
     for (const b of form.querySelectorAll("button")) b.disabled = false;
-    text(said, "No answer from the notebook; nothing was noted. Try again.");
+    text(said, say("client-ear-not-noted"));
     return;
   }
-  text(said, `Noted: ${form.dataset.says}, ${chosen.dataset.label}.`);
+  text(said, say("client-ear-noted", { word: form.dataset.says ?? "", answer: chosen.dataset.label ?? "" }));
   const next = form.nextElementSibling ?? form.previousElementSibling;
   form.remove();
   /** @type {HTMLElement | null | undefined} */

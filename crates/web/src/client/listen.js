@@ -2,6 +2,7 @@
 
 import { button, el, find, text } from "./dom.js";
 import { inWords, noMicrophone, openMicrophone } from "./microphone.js";
+import { number, say, timeSeconds } from "./say.js";
 import { makeStream } from "./stream.js";
 
 /** @import { Block, Listening, Microphone, Piece, Stream } from "../../client-checks/client" */
@@ -13,22 +14,8 @@ const LOOK_BACK = 20; // blocks over which the sound's clock is compared with th
 const JUMP_MS = 600; // a sound that is off its clock by this much was held up, as by a locked phone
 const QUIET_PEAK = 0.003;
 
-const NO_MICROPHONE = {
-  insecure: [
-    "This page came over plain HTTP, and browsers give the microphone only to pages that came safely. On the machine where Sayso runs, open it as http://localhost. For a phone, start Sayso with --lan --secure and open the address it then shows.",
-  ],
-  unable: [
-    "This browser cannot listen. Use a newer one, or run ",
-    el("code", {}, "sayso listen"),
-    " on the machine where Sayso runs.",
-  ],
-};
-
-/** @type {Record<string, string>} */
-const STATES = { new: "noted", tapped: "noted; it was tapped too and counts once", known: "noted before" };
-
 /** @param {string | number} at */
-const clock = (at) => new Date(at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit", second: "2-digit" });
+const clock = (at) => timeSeconds(new Date(at));
 
 /** @param {HTMLElement} root */
 function wire(root) {
@@ -75,7 +62,7 @@ function wire(root) {
 
   const why = noMicrophone();
   if (why) {
-    state("unable", ...NO_MICROPHONE[why]);
+    state("unable", why === "insecure" ? say("client-ear-insecure") : say("client-ear-unable"));
     return;
   }
 
@@ -87,25 +74,20 @@ function wire(root) {
     const quiet = Date.now() - lastLoud > 20_000;
     const link =
       stream.link === "ok"
-        ? "Connected."
-        : `No answer from the notebook; ${stream.waiting.toFixed(0)} s are kept here and sent later.`;
-    const lost = stream.lost > 0 ? ` ${stream.lost.toFixed(0)} s could not be kept and were not heard.` : "";
-    const held = trouble ? ` Presses are heard but cannot be stored just now: ${trouble}` : "";
-    text(
-      at("link"),
-      `${link}${lost}${held}${quiet ? " Nothing sounds at the microphone: is it covered or switched off?" : ""}`,
-    );
+        ? say("client-ear-connected")
+        : say("client-ear-waiting", { seconds: number(stream.waiting) });
+    const lost = stream.lost > 0 ? say("client-ear-lost", { seconds: number(stream.lost) }) : "";
+    const held = trouble ? say("client-ear-held", { why: trouble }) : "";
+    text(at("link"), [link, lost, held, quiet ? say("client-ear-silent") : ""].filter((s) => s !== "").join(" "));
     root.dataset.link = stream.link;
   }
 
-  /** @param {string} words */
-  const listening = (words) => {
-    const n = heard.length
-      ? `${heard.length === 1 ? "1 press" : `${heard.length} presses`} heard.`
-      : "No press heard yet.";
-    state("on", `Listening for ${words} since ${clock(since)}. ${n}`);
+  /** @param {number} count of words */
+  const listening = (count) => {
+    const so = say("client-ear-listening", { count, time: clock(since) });
+    state("on", `${so} ${say("client-ear-heard-now", { count: heard.length })}`);
   };
-  let listenedFor = "";
+  let listenedFor = 0;
 
   /**
    * @param {string} kind
@@ -114,9 +96,9 @@ function wire(root) {
   function tell(kind, content) {
     if (kind === "go") {
       const { words, left_out } = content;
-      listenedFor = `${words.length === 1 ? "1 word" : `${words.length} words`}`;
-      at("words").textContent =
-        `Listened for: ${words.join(", ")}.${left_out.length ? ` Their sound is missing, so they are not: ${left_out.join(", ")}.` : ""}`;
+      listenedFor = words.length;
+      const without = left_out.length ? ` ${say("client-ear-left-out", { words: left_out.join(", ") })}` : "";
+      at("words").textContent = say("client-ear-words", { words: words.join(", ") }) + without;
       listening(listenedFor);
     }
     if (kind === "heard") {
@@ -132,7 +114,11 @@ function wire(root) {
           el(
             "span",
             { class: "quiet num" },
-            `${clock(content.at)}, ${Math.min(99, Math.round(100 * content.confidence))} % sure, ${STATES[content.state]}${content.kept ? "; its sound is kept to be judged" : ""}`,
+            say("client-ear-press", {
+              time: clock(content.at),
+              sure: Math.min(99, Math.round(100 * content.confidence)),
+              state: content.state,
+            }) + (content.kept ? `; ${say("client-ear-kept")}` : ""),
           ),
         ),
       );
@@ -142,11 +128,11 @@ function wire(root) {
     if (kind === "busy") {
       shut(
         "off",
-        `Another page has been listening to this board since ${clock(content)}. `,
-        button("Listen here instead", "listen-take", () => start(true)),
+        `${say("client-ear-busy", { time: clock(content) })} `,
+        button(say("client-ear-take"), "listen-take", () => start(true)),
       );
     }
-    if (kind === "taken") shut("off", "Off: another page listens now.");
+    if (kind === "taken") shut("off", say("client-ear-taken"));
     if (kind === "wrong") shut("off", content);
   }
 
@@ -203,7 +189,7 @@ function wire(root) {
   let options;
 
   async function start(take = false) {
-    state("starting", "Asking for the microphone…");
+    state("starting", say("client-ear-asking"));
     options = { only: only ? only.checked : true, keepUnsure: at("keep").checked, take };
     early.length = 0;
     offsets = [];
@@ -214,7 +200,7 @@ function wire(root) {
     try {
       microphone = await openMicrophone(block, (words) => {
         const last = stream;
-        shut("off", `Off. ${words}`);
+        shut("off", `${say("client-ear-off")} ${words}`);
         last?.end();
       });
     } catch (error) {
@@ -222,20 +208,17 @@ function wire(root) {
       return;
     }
     since = Date.now();
-    state("starting", "Connecting…");
+    state("starting", say("client-ear-connecting"));
     onOff.disabled = false;
     wake();
   }
 
   async function stop() {
     const last = stream;
-    state("ending", "Hearing the last of it…");
+    state("ending", say("client-ear-ending"));
     await microphone?.stop();
     await last?.end();
-    await shut(
-      "off",
-      `Off. ${heard.length ? `${heard.length === 1 ? "1 press was" : `${heard.length} presses were`} heard.` : "Nothing was heard."}`,
-    );
+    await shut("off", say("client-ear-off-heard", { count: heard.length }));
   }
 
   // A screen that goes dark takes the microphone away on many phones.

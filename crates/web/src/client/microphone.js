@@ -1,14 +1,16 @@
 // The microphone as blocks of samples, unprocessed: what makes voices clear would make button and voice alike.
 
+import { say } from "./say.js";
+
 /** @import { Block } from "../../client-checks/client" */
 
 const WANTED_RATE = 16_000;
 
-/** @type {Record<string, string>} */
+/** @type {Record<string, keyof import("../../client-checks/messages").Messages>} */
 const WORDS = {
-  NotAllowedError: "The microphone was not allowed. Allow it for this page in the browser's settings, then try again.",
-  NotFoundError: "This device has no microphone.",
-  NotReadableError: "The microphone is in use by another program. Close that one, then try again.",
+  NotAllowedError: "client-ear-not-allowed",
+  NotFoundError: "client-ear-not-found",
+  NotReadableError: "client-ear-in-use",
 };
 
 /** Why no microphone can be had here; undefined where it can. */
@@ -23,7 +25,9 @@ export function noMicrophone() {
  * @param {any} error
  */
 export const inWords = (error) =>
-  WORDS[error.name] ?? `The microphone could not be opened (${error.name}: ${error.message}).`;
+  WORDS[error.name]
+    ? /** @type {any} */ (say)(WORDS[error.name])
+    : say("client-ear-not-opened", { why: `${error.name}: ${error.message}` });
 
 /**
  * @param {MediaStream} media
@@ -78,7 +82,7 @@ export async function openMicrophone(onBlock, onLost) {
   const lost = (why) => {
     if (!stopped) stop().then(() => onLost(why));
   };
-  track.onended = () => lost("The microphone was taken away.");
-  node.onprocessorerror = () => lost("The browser stopped the sound.");
+  track.onended = () => lost(say("client-ear-gone"));
+  node.onprocessorerror = () => lost(say("client-ear-stopped"));
   return { rate: context.sampleRate, stop };
 }

@@ -96,9 +96,49 @@ function cameOf(pad, result) {
   }
 }
 
-// What was drawn stands: it is not taken back here.
-/** @type {Kind[]} */
-const DRAWN = ["round", "swap_draw"];
+/**
+ * What may be done with a tap, by the notebook's own rules; tests/client/shared.test.mjs compares.
+ * stands: what was drawn, and what answers it, counts as first recorded, so taking it back would change nothing.
+ * back: it is taken back. word: that, or its word put right.
+ * @type {Record<Kind, "stands" | "back" | "word">}
+ */
+export const MAY = {
+  home_card: "back",
+  person_card: "back",
+  animal_card: "back",
+  reward_card: "back",
+  word_card: "back",
+  clip_card: "stands",
+  board_layout: "back",
+  house_rule: "back",
+  stage_choice: "back",
+  session_start: "back",
+  joining: "back",
+  leaving: "back",
+  session_end: "back",
+  press: "word",
+  delivery: "word",
+  look: "word",
+  brush: "word",
+  invitation: "word",
+  catch: "word",
+  sign: "back",
+  feed: "back",
+  likes_test: "back",
+  like_trial: "back",
+  probe_plan: "stands",
+  probe_trial: "stands",
+  round: "stands",
+  swap_plan: "stands",
+  swap_draw: "stands",
+  swap_stop: "stands",
+  design_plan: "back",
+  design_note: "back",
+  design_stop: "back",
+  remark: "back",
+  correction: "back",
+  withdrawal: "back",
+};
 
 /**
  * Taps of this device that still stand, newest first.
@@ -110,7 +150,7 @@ function taps(pad) {
   const groups = new Map();
   for (const row of pad.own) {
     const event = standing.get(row.id);
-    if (!event || row.state === "refused" || DRAWN.includes(event.body.kind)) continue;
+    if (!event || row.state === "refused" || MAY[event.body.kind] === "stands") continue;
     const group = groups.get(row.tap) ?? { tap: row.tap, events: [], sent: true };
     group.events.push(event);
     group.sent &&= row.state === "sent";
@@ -161,8 +201,11 @@ export function drawRecent(node, pad) {
  */
 const undo = (pad, tap) => pad.note(tap.events.map((e) => ({ kind: "withdrawal", of: e.id })));
 
-/** @param {Body} body */
-const fixable = (body) => ["press", "delivery", "catch", "brush"].includes(body.kind);
+/**
+ * Whether it names a word that can be put right.
+ * @param {Body} body
+ */
+const fixable = (body) => MAY[body.kind] === "word" && "word" in body && Boolean(body.word);
 
 /**
  * @param {Pad} pad

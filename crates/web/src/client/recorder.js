@@ -2,6 +2,7 @@
 
 import { button, el, find, text } from "./dom.js";
 import { inWords, noMicrophone, openMicrophone } from "./microphone.js";
+import { number, say } from "./say.js";
 
 /** @import { Block, Microphone } from "../../client-checks/client" */
 
@@ -62,12 +63,6 @@ export function trimmed(samples, rate) {
   return samples.slice(Math.max(0, first * size - edge), Math.min(samples.length, (last + 1) * size + edge));
 }
 
-const WHY_NOT = {
-  insecure:
-    "Recording here needs a page that came safely: open Sayso on the machine itself, or start it with --lan --secure. A sound file works in any case.",
-  unable: "This browser cannot record. Choose a sound file.",
-};
-
 /** @param {HTMLElement} root */
 function wire(root) {
   /** @type {HTMLFormElement} */
@@ -80,7 +75,7 @@ function wire(root) {
     min: 0,
     max: 1,
     value: 0,
-    "aria-label": "Loudness at the microphone",
+    "aria-label": say("client-ear-loudness"),
     hidden: true,
   });
   const result = el("div", { class: "stack" });
@@ -92,16 +87,12 @@ function wire(root) {
   /** @type {number | undefined} */
   let first; // position at which the recording began
 
-  const go = button("Record with this device", "record", () => (microphone ? stop() : start()), { class: "wide" });
-  const how = el(
-    "p",
-    { class: "hint" },
-    "Hold the device a hand's breadth from the button, in a quiet room, where the animal does not hear it.",
-  );
+  const go = button(say("client-ear-record"), "record", () => (microphone ? stop() : start()), { class: "wide" });
+  const how = el("p", { class: "hint" }, say("client-ear-record-how"));
   root.append(go, how, level, said, result);
   if (why) {
     go.disabled = true;
-    text(said, WHY_NOT[why]);
+    text(said, why === "insecure" ? say("client-ear-record-insecure") : say("client-ear-record-unable"));
     return;
   }
 
@@ -112,7 +103,7 @@ function wire(root) {
     blocks.push(samples);
     level.value = peak > 0 ? Math.max(0, 1 + Math.log10(peak) / 3) : 0;
     const passed = (position + samples.length - first) / microphone.rate;
-    text(said, `Recording: play the button once, or say the word. ${Math.max(0, MOST_S - passed).toFixed(0)} s left.`);
+    text(said, say("client-ear-recording", { seconds: number(Math.max(0, MOST_S - passed)) }));
     if (passed >= MOST_S) stop();
   }
 
@@ -121,7 +112,7 @@ function wire(root) {
     first = undefined;
     result.replaceChildren();
     go.disabled = true;
-    text(said, "Asking for the microphone…");
+    text(said, say("client-ear-asking"));
     try {
       microphone = await openMicrophone(block, (words) => {
         microphone = undefined;
@@ -138,7 +129,10 @@ function wire(root) {
   /** @param {boolean} recording */
   function shown(recording) {
     level.hidden = !recording;
-    text(go, recording ? "Stop" : blocks.length ? "Record again" : "Record with this device");
+    text(
+      go,
+      recording ? say("client-ear-stop") : blocks.length ? say("client-ear-record-again") : say("client-ear-record"),
+    );
     go.setAttribute("aria-pressed", String(recording));
   }
 
@@ -158,20 +152,20 @@ function wire(root) {
     const clip = trimmed(all, rate);
     const seconds = clip.length / rate;
     if (seconds < LEAST_S || clip.every((s) => s === 0)) {
-      text(said, "Nothing was heard. Is the microphone covered or switched off?");
+      text(said, say("client-ear-record-nothing"));
       return;
     }
-    text(said, `${seconds.toFixed(1)} s, silence at both ends cut off. Hear it, then keep it, or record again.`);
+    text(said, say("client-ear-recorded", { seconds: number(seconds, 1) }));
     const sound = new File([wav(clip, rate)], "recording.wav", { type: "audio/wav" });
     result.replaceChildren(
       el("audio", {
         controls: true,
         src: URL.createObjectURL(sound),
-        "aria-label": "What was recorded",
+        "aria-label": say("client-ear-what-recorded"),
         "data-test": "record-play",
       }),
       button(
-        "Keep this recording and check it",
+        say("client-ear-record-keep"),
         "record-keep",
         () => {
           const files = new DataTransfer();

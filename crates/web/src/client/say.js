@@ -68,3 +68,15 @@ export const time = (at, timeZone) =>
     hourCycle: page?.dataset.clock === "h12" ? "h12" : "h23",
     timeZone,
   }).format(at);
+
+/**
+ * The same with seconds, in this device's zone.
+ * @param {Date} at
+ */
+export const timeSeconds = (at) =>
+  new Intl.DateTimeFormat(region, {
+    hour: "2-digit",
+    minute: "2-digit",
+    second: "2-digit",
+    hourCycle: page?.dataset.clock === "h12" ? "h12" : "h23",
+  }).format(at);

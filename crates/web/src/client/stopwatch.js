@@ -1,6 +1,7 @@
 // Times what an animal is busy with in a free-access test. Without it the seconds are typed.
 
 import { find } from "./dom.js";
+import { say } from "./say.js";
 
 /** @type {HTMLFormElement | null} */
 const form = document.querySelector("form[data-stopwatch]");
@@ -62,14 +63,14 @@ if (form) {
   total = 1000 * (Number(field("observed_s").value.replace(",", ".")) || 0);
   const start = () => {
     began = now();
-    begin.textContent = "Pause";
+    begin.textContent = say("client-ear-pause");
   };
   const stop = () => {
     rest();
     mark();
     total = passed();
     began = null;
-    begin.textContent = "Go on";
+    begin.textContent = say("client-ear-go-on");
     show("observed_s", total);
   };
   begin.addEventListener("click", () => (began === null ? start() : stop()));

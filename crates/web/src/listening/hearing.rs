@@ -56,7 +56,7 @@ impl Hearing {
             NoVocabulary::Nothing(_) => Error::Unavailable(
                 "No word has a recording that can be listened for. Record the words first, on their cards.".into(),
             ),
-            NoVocabulary::Sound(e) => Error::Unavailable(e.to_string()),
+            NoVocabulary::Sound(e) => Error::Unavailable(e.to_string().into()),
             NoVocabulary::Store(e) => e.into(),
             other => Error::internal(other),
         })?;
@@ -215,7 +215,7 @@ impl Hearing {
 }
 
 fn ear(enrolled: &Arc<Enrolled>, config: Config) -> Result<Detector, Error> {
-    Detector::with(Arc::clone(enrolled), config).map_err(|e: ListenError| Error::BadRequest(e.to_string()))
+    Detector::with(Arc::clone(enrolled), config).map_err(|e: ListenError| Error::BadRequest(e.to_string().into()))
 }
 
 /// A piece that cannot be kept loses nothing but itself; the press is in the log.

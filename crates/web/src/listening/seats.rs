@@ -1,4 +1,4 @@
-//! Who listens to which board: one page a household at a time.
+//! Who listens to which board: one page a home at a time.
 
 use super::hearing::Hearing;
 use sayso_model::{HomeId, Moment};
@@ -58,7 +58,7 @@ pub struct Seats {
 }
 
 impl Seats {
-    /// Asks for a household's board, for a stream that begins or goes on. `take` takes it from another page.
+    /// Asks for a home's board, for a stream that begins or goes on. `take` takes it from another page.
     pub fn ask(&self, home: HomeId, stream: Uuid, take: bool, now: Moment) -> Asked {
         let mut taken = self.lock();
         let former = taken.get(&home).cloned();
@@ -77,7 +77,7 @@ impl Seats {
         }
     }
 
-    /// Gives a seat up, if it is still the household's.
+    /// Gives a seat up, if it is still the home's.
     pub fn leave(&self, home: HomeId, seat: &Arc<Seat>) {
         let mut taken = self.lock();
         if taken.get(&home).is_some_and(|s| Arc::ptr_eq(s, seat)) {

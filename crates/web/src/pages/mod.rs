@@ -7,6 +7,7 @@ pub mod days;
 pub mod designs;
 pub mod evidence;
 pub mod exchange;
+pub mod glossary;
 pub mod heard;
 pub mod homes;
 pub mod homescreen;
@@ -56,6 +57,7 @@ pub fn router() -> Router<AppState> {
         .merge(days::router())
         .merge(patterns::router())
         .merge(methods::router())
+        .merge(glossary::router())
         .merge(words::router())
         .merge(sheets::router())
         .merge(homescreen::router())

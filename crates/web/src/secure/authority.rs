@@ -1,4 +1,4 @@
-//! The household's own certificate authority: made once, kept in the data directory, good for home addresses only.
+//! The home's own certificate authority: made once, kept in the data directory, good for home addresses only.
 
 use crate::access::plain_label;
 use rcgen::{

@@ -2,10 +2,11 @@
 
 use super::Authority;
 use crate::layout::bare;
+use crate::rich;
 use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
 use axum::response::{IntoResponse, Response};
 use maud::html;
-use sayso_wording::Locale;
+use sayso_wording::{Locale, say};
 
 /// Where the certificate is fetched.
 const CERTIFICATE: &str = "/sayso-home.crt";
@@ -22,37 +23,34 @@ pub fn doorstep(authority: &Authority, locale: &Locale, host: &str, path: &str) 
     }
     bare(
         locale,
-        "Come in safely",
+        &say!(locale, doorstep::title),
         html! {
-            p { "This notebook is served over HTTPS. Once on each phone, the phone has to learn whom to trust." }
+            p { (say!(locale, doorstep::intro)) }
             p.caution role="note" {
-                strong { "Only on a phone of your own household. " }
-                "Whoever holds this home's key could pass for addresses inside a home, though for no site on the internet: "
-                "the certificate itself forbids that. If the fingerprint differs, do not install it. "
-                "Take it out again in the same place when you no longer use it."
+                strong { (say!(locale, doorstep::only_own)) } " " (say!(locale, doorstep::care))
             }
             ol.stack {
                 li {
-                    p { "Fetch this home's certificate:" }
-                    p { a.button.primary href=(CERTIFICATE) download { "Fetch the certificate" } }
+                    p { (say!(locale, doorstep::fetch)) }
+                    p { a.button.primary href=(CERTIFICATE) download { (say!(locale, doorstep::fetch_button)) } }
                 }
                 li {
-                    p { "Install it as an authority." }
-                    details { summary { "On Android" }
-                        p { "Settings, then search for “CA certificate”. Choose the fetched file " code { "sayso-home.crt" } ". The phone warns, as it should: see below." }
+                    p { (say!(locale, doorstep::install)) }
+                    details { summary { (say!(locale, doorstep::android)) }
+                        p { (rich!(locale, doorstep::android_how, file = html! { code { "sayso-home.crt" } })) }
                     }
-                    details { summary { "On an iPhone or iPad" }
-                        p { "Settings, “Profile Downloaded”, Install. Then Settings, General, About, Certificate Trust Settings: switch “Sayso home notebook” on." }
+                    details { summary { (say!(locale, doorstep::iphone)) }
+                        p { (say!(locale, doorstep::iphone_how)) }
                     }
-                    details { summary { "On a computer" }
-                        p { "In the browser's settings search for “certificates”, and import the file as an authority for websites." }
+                    details { summary { (say!(locale, doorstep::computer)) }
+                        p { (say!(locale, doorstep::computer_how)) }
                     }
                 }
                 li {
-                    p { "See that the fingerprint (SHA-256) your phone shows of it is the one on the screen where Sayso was started." }
+                    p { (say!(locale, doorstep::fingerprint)) }
                 }
                 li {
-                    p { a.button href=(format!("https://{host}/")) { "Open the notebook" } }
+                    p { a.button href=(format!("https://{host}/")) { (say!(locale, doorstep::open)) } }
                 }
             }
         },

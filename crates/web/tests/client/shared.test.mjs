@@ -5,6 +5,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";
 import { PARTNER_DAYS } from "../../src/client/draw.js";
+import { MAY } from "../../src/client/recent.js";
 import { CALLS, OPEN_MS } from "../../src/client/round.js";
 import { SESSION_MS, ration, sitting, standing, strongSeen } from "../../src/client/sitting.js";
 import { standing as swapsStand } from "../../src/client/swaps.js";
@@ -26,6 +27,10 @@ test("lengths and numbers", () => {
 
 test("words for answers, what came then, ends and signs", () => {
   assert.deepEqual({ answer: ANSWER, then: THEN, end: END, level: LEVEL }, shared.words);
+});
+
+test("what may be done with an event of each kind", () => {
+  assert.deepEqual(MAY, shared.kinds);
 });
 
 test("what stands after corrections and withdrawals", () => {
@@ -52,7 +57,7 @@ test("what is left of the day's rewards, in whole pieces", () => {
     const feeds = c.fed_kcal.map((kcal, i) => ({ id: String(i), body: { kind: "feed", kcal } }));
     const left = ration(feeds, c.budget_kcal);
     assert.deepEqual(
-      [left.left ?? null, left.pieces(c.piece_kcal) ?? null],
+      [left.left ?? null, left.pieces({ kcal: c.piece_kcal }) ?? null],
       [c.left_kcal, c.pieces],
       JSON.stringify(c),
     );
@@ -85,5 +90,5 @@ test("a simulated day: what stands, what was shown, what is left", () => {
   assert.deepEqual(view.shownToday, shown);
   const left = ration(view.stand, budget_kcal);
   assert.ok(Math.abs(left.given - given_kcal) < 1e-9 && Math.abs(left.left - left_kcal) < 1e-9);
-  for (const p of pieces) assert.equal(left.pieces(p.kcal) ?? null, p.pieces, JSON.stringify(p));
+  for (const p of pieces) assert.equal(left.pieces(p) ?? null, p.pieces, JSON.stringify(p));
 });

@@ -53,7 +53,7 @@ async fn requests_have_their_limits() {
     let large = format!("[{}]", " ".repeat(1 << 20));
     let answer = web.post("/api/events", large).await;
     assert_eq!(answer.status, StatusCode::PAYLOAD_TOO_LARGE);
-    assert!(answer.json()["error"].as_str().unwrap().contains("1048576"));
+    assert!(answer.json()["error"].as_str().unwrap().contains("1,048,576"));
 }
 
 #[tokio::test]

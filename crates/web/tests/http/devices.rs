@@ -39,7 +39,7 @@ async fn each_device_is_listed_and_ended_by_itself() {
     let page = ask(&web, "GET", "/devices", &mine, "").await;
     assert_eq!(page.status, StatusCode::OK, "{}", page.text);
     assert!(page.text.contains("An Android device") && page.text.contains("Ann's phone</strong> (this device)"));
-    assert!(page.text.contains("Paired 02 Mar 2026, 13:00. Last seen 02 Mar 2026, 13:00."), "{}", page.text);
+    assert!(page.text.contains("Paired 2 Mar 2026 13:00. Last seen 2 Mar 2026 13:00."), "{}", page.text);
 
     let ended = format!("id={}", id_of(&page.text, "An Android device"));
     assert_eq!(ask(&web, "POST", "/devices/end", "", &ended).await.header("location"), "/pair", "not by a stranger");

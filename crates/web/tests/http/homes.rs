@@ -1,4 +1,4 @@
-//! Whose notebook it is, several households in one, and what a later version wrote.
+//! Whose notebook it is, several homes in one, and what a later version wrote.
 
 use crate::web::*;
 use axum::body::Body;
@@ -55,7 +55,7 @@ async fn another_homes_events_come_in_only_by_choice_and_are_told_apart() {
     let refused = web.post("/api/import/commit?format=jsonl", lines(&theirs)).await;
     assert_eq!(refused.status, StatusCode::UNPROCESSABLE_ENTITY);
     assert!(refused.text.contains("The Lane") && refused.text.contains("take_in_other_home"), "{}", refused.text);
-    // With one household there is nothing to choose.
+    // With one home there is nothing to choose.
     assert!(web.get("/").await.header("location").ends_with("/today"));
     assert!(!web.get("/people").await.text.contains("data-test=\"home\""));
 
@@ -77,6 +77,22 @@ async fn another_homes_events_come_in_only_by_choice_and_are_told_apart() {
     assert!(people.contains("Pip") && !people.contains("Tarn"));
     let none = web.post("/homes", format!("home={}", Uuid::from_u128(0xA2))).await;
     assert_eq!(none.status, StatusCode::UNPROCESSABLE_ENTITY);
+}
+
+#[tokio::test]
+async fn an_empty_notebook_begins_with_several_homes_only_by_choice() {
+    let web = Web::this_machine().await;
+    let both = lines(&[card(HOME, "Home", 1), card(AWAY, "The Lane", 11)]);
+    let seen = web.post("/api/import/preview?format=jsonl", both.clone()).await.json();
+    assert!(seen["homes"].as_array().unwrap().iter().all(|home| home["other"] == true), "{seen}");
+    let refused = web.post("/api/import/commit?format=jsonl", both.clone()).await;
+    assert_eq!(refused.status, StatusCode::UNPROCESSABLE_ENTITY);
+    for part in ["Home", "The Lane", "take_in_other_home=true"] {
+        assert!(refused.text.contains(part), "{part}: {}", refused.text);
+    }
+    assert_eq!(web.get("/api/export.jsonl").await.text, "", "nothing was stored");
+    let done = web.post("/api/import/commit?format=jsonl&take_in_other_home=true", both).await;
+    assert_eq!(done.json()["new"], 2, "{}", done.text);
 }
 
 #[tokio::test]
@@ -113,8 +129,9 @@ async fn two_homes_of_one_name_are_told_apart() {
     assert!(list.contains("The Lane") && list.contains(">Home<") && !list.contains("since"), "{list}");
     web.post("/api/import/commit?format=jsonl", lines(&[card(AWAY, "Home", 14)])).await;
     let list = web.get("/homes").await.text;
-    let ours = format!("Home (\u{2026}000000a0, since {})", noon().day(&Zone::utc()));
-    let away = "Home (\u{2026}000000a1, since 2026-01-05)";
+    let ours =
+        format!("Home (\u{2026}000000a0, since {})", sayso_wording::Locale::ENGLISH.date(noon().day(&Zone::utc())));
+    let away = "Home (\u{2026}000000a1, since 5 Jan 2026)";
     assert!(list.contains(&ours) && list.contains(away), "{list}");
     assert!(web.get("/people").await.text.contains(&ours));
     let pip = web.get(&format!("/l/{}/today", Uuid::from_u128(12))).await.text;

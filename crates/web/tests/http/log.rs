@@ -11,6 +11,10 @@ async fn what_is_taken_back_or_put_right_keeps_its_first_record() {
     web.events(&[press]).await;
     assert!(web.get(&log).await.text.contains("The animal pressed chicken"));
 
+    // Each control says of which entry it is, for who hears them one after the other.
+    let said = web.get(&log).await.text;
+    assert!(said.contains("Put right<span class=\"unseen\">: The animal pressed chicken"), "{said}");
+
     assert_eq!(web.post(&format!("{log}/withdraw"), format!("of={id}")).await.status, StatusCode::SEE_OTHER);
     let after = web.get(&log).await.text;
     assert!(after.contains("Taken back: ") && after.contains("The animal pressed chicken"));

@@ -3,11 +3,12 @@
 
 use sayso_advisor::Case;
 use sayso_advisor::observe::showings;
-use sayso_advisor::ration::ration;
+use sayso_advisor::ration::{RewardLeft, ration};
 use sayso_advisor::welfare::rest_today;
 use sayso_methods::ration::{Feed as Given, left_today};
 use sayso_model::*;
 use sayso_web::pages::board::drawn;
+use sayso_web::pages::log::word_can_be_put_right;
 use sayso_web::pages::swaps::running::running;
 use sayso_web::{api::openapi, wording};
 use serde_json::{Value, json};
@@ -74,6 +75,7 @@ fn the_rules_the_client_shares_are_current() {
             "partner_days": draw::PARTNER_DAYS,
         },
         "words": words(),
+        "kinds": kinds(),
         "standing": standing(),
         "sessions": sessions(),
         "rest": rest(),
@@ -90,6 +92,24 @@ fn words() -> Value {
     let end: BTreeMap<_, _> = EndReason::ALL.iter().map(|e| (e.name(), wording::end(*e))).collect();
     let level: BTreeMap<_, _> = SignLevel::ALL.iter().map(|l| (l.name(), wording::level(*l))).collect();
     json!({ "answer": answer, "then": then, "end": end, "level": level })
+}
+
+/// What may be done with an event once it is noted, by kind.
+fn kinds() -> Value {
+    let may = |body: &Body| match (body.about().as_recorded, word_can_be_put_right(body)) {
+        (true, false) => "stands",
+        (false, false) => "back",
+        (false, true) => "word",
+        (true, true) => panic!("{}: its word can be put right, and counts as first recorded", body.kind().name()),
+    };
+    let undrawn = |body: &Body| match body {
+        // One that was drawn counts as first recorded; the pad's table is about kinds.
+        Body::Invitation(i) => Invitation { call: None, ..i.clone() }.into(),
+        other => other.clone(),
+    };
+    let samples = sayso_sim::samples();
+    let all: BTreeMap<_, _> = samples.iter().map(|e| (e.body.kind().name(), may(&undrawn(&e.body)))).collect();
+    json!(all)
 }
 
 const HOME: HomeId = HomeId(Uuid::from_u128(1));
@@ -316,8 +336,10 @@ fn day() -> Value {
     }
     let stands: Vec<EventId> = events.iter().filter_map(|e| story.ledger().standing(e.id)).map(|e| e.id).collect();
     let today = ration(&story, story.animals()[&animal], end.plus_seconds(-1.0));
-    let pieces: Vec<Value> =
-        today.rewards.iter().map(|r| json!({ "kcal": r.kcal_per_piece, "pieces": r.pieces })).collect();
+    let cards = story.rewards();
+    let most = |id| cards.get(&id).and_then(|r| r.most_per_day);
+    let piece = |r: &RewardLeft| json!({ "id": r.reward, "kcal": r.kcal_per_piece, "most_per_day": most(r.reward), "pieces": r.pieces });
+    let pieces: Vec<Value> = today.rewards.iter().map(piece).collect();
     json!({
         "events": events, "now": end, "stands": stands, "shown": shown, "budget_kcal": today.budget_kcal,
         "given_kcal": today.given_kcal, "left_kcal": today.left_kcal, "pieces": pieces,

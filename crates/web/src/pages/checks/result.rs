@@ -52,7 +52,7 @@ fn word(page: &AnimalPage, plan: &ProbePlan, r: &Report, w: &WordResult) -> Mark
     html! {
         h3 { (says(page, w.word)) }
         p { @if n == 0 { "No choice was made (n = 0); that says nothing either way." } @else { "It went for this " (n) " times, and it was the one asked for in " (w.k) ": " (w.right) "." }
-            " Nothing: " (w.nothing) ". Left: " (w.left) ". Neither counts as wrong." }
+            " Nothing: " (w.nothing) ". Went away: " (w.left) ". Neither counts as wrong." }
         @if let Some(p) = w.p {
             p { @if pressing { "Does this button go with what was shown (things dealt anew at random, presses kept as they were)? p = " (small(p)) ". Read it with the share right." }
                 @else { "Against chance (" (format!("{:.0} %", 100.0 * r.chance)) ", exact binomial, one-sided): p = " (small(p)) ", n = " (n) "." } }

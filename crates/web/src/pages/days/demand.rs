@@ -3,21 +3,20 @@
 use crate::chart::{Axis, Lines, Series, lines, nice_axis};
 use crate::page::AnimalPage;
 use maud::{Markup, html};
-use sayso_advisor::demand::{BURST_MAY_COME, Demand};
+use sayso_advisor::Caution;
+use sayso_advisor::demand::Demand;
 use sayso_advisor::readiness::Ready;
+use sayso_wording::advice;
 
 /// Bursts listed.
 const LISTED: usize = 5;
 
 /// Readiness over its sessions.
 #[allow(clippy::cast_precision_loss)]
-pub fn readiness(ready: Option<&Ready>) -> Markup {
+pub fn readiness(page: &AnimalPage, ready: Option<&Ready>) -> Markup {
     let Some(r) = ready else { return html! {} };
     let points = r.by_session.iter().enumerate().map(|(i, (_, p))| ((i + 1) as f64, *p, None)).collect();
-    let told = format!(
-        "In its last session it was most likely {}; probability of \u{201c}ready\u{201d}: {}.",
-        r.likeliest, r.now
-    );
+    let told = advice::readiness(&page.locale, page.card.name.as_str(), r);
     html! {
         h2 { "Readiness" }
         (lines(&Lines {
@@ -35,6 +34,7 @@ pub fn readiness(ready: Option<&Ready>) -> Markup {
 
 /// Demand: steady stretches, bursts, what follows answers, gaps.
 pub fn demand(page: &AnimalPage, d: &Demand) -> Markup {
+    let l = &page.locale;
     html! {
         h2 { "Demand" }
         @if d.stretches.is_empty() { p { "No own presses in this time, so nothing can be said about demand (n = 0)." } }
@@ -43,7 +43,7 @@ pub fn demand(page: &AnimalPage, d: &Demand) -> Markup {
             ul { @for s in &d.stretches { li { (s.first) " to " (s.last) ": " (s.rate) } } }
         }
         @if !d.bursts.is_empty() {
-            p { "Bursts of the last four weeks, faster than usual. " (BURST_MAY_COME) }
+            p { "Bursts of the last four weeks, faster than usual. " (advice::caution(l, page.card.name.as_str(), Caution::BurstMayCome)) }
             ul {
                 @for b in d.bursts.iter().take(LISTED) {
                     @let at = b.from.local(&page.zone);
@@ -60,7 +60,7 @@ pub fn demand(page: &AnimalPage, d: &Demand) -> Markup {
                     tbody {
                         @for a in &d.after {
                             tr {
-                                th scope="row" { (a.answer) }
+                                th scope="row" { (advice::answer(l, a.answer)) }
                                 td { (a.again) }
                                 td { @match &a.against_given { Some(r) => { (r) " times as fast" } None => "\u{2013}" } }
                             }
@@ -75,8 +75,8 @@ pub fn demand(page: &AnimalPage, d: &Demand) -> Markup {
         }
         @if !d.next_words.is_empty() || d.hold.is_some() {
             h3 { "Words that could come next" }
-            @if let Some(why) = &d.hold { p { (why) "." } }
-            ul { @for w in &d.next_words { li { (w) } } }
+            @if let Some(why) = &d.hold { p { (advice::hold(l, why)) } }
+            ul { @for w in &d.next_words { li { @for said in advice::next_word(l, w) { (said) " " } } } }
         }
     }
 }

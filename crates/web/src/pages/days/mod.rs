@@ -34,13 +34,13 @@ async fn show(page: AnimalPage, Query(span): Query<Span>) -> Result<Markup, Erro
     let length = span.days.unwrap_or(28);
     if !LENGTHS.contains(&length) {
         let allowed = LENGTHS.map(|l| l.to_string()).join(", ");
-        return Err(Error::BadRequest(format!("days must be one of {allowed}, not {length}.")));
+        return Err(Error::BadRequest(format!("days must be one of {allowed}, not {length}.").into()));
     }
     let case = page.case();
     let (days, demand, ready) = (days(&case, length), demand_of(&case, length), readiness(&case));
     let body = html! {
         (view::page(&page, &days, length, &LENGTHS))
-        (demand::readiness(ready.as_ref()))
+        (demand::readiness(&page, ready.as_ref()))
         (demand::demand(&page, &demand))
     };
     Ok(layout(&page, Tab::Days, "Days", body))

@@ -6,6 +6,8 @@ use maud::{Markup, html};
 use sayso_advisor::Estimate;
 use sayso_advisor::days::{DayRow, Days, Week};
 use sayso_advisor::rhythm::{Bin, Rhythm};
+use sayso_model::Day;
+use sayso_wording::advice::trust;
 use std::cmp::Ordering;
 
 /// The page below its heading.
@@ -16,7 +18,7 @@ pub fn page(page: &AnimalPage, days: &Days, length: u16, lengths: &[u16]) -> Mar
                 a.button href=(format!("?days={l}")) aria-current=[(*l == length).then_some("true")] { (l) " days" }
             }
         }
-        (rhythm(days))
+        (rhythm(page, days))
         (exposures(&days.days))
         (presses(&days.days))
         (joining(&days.weeks))
@@ -32,24 +34,34 @@ pub fn page(page: &AnimalPage, days: &Days, length: u16, lengths: &[u16]) -> Mar
 }
 
 /// Own presses by hour and by day of the week.
-fn rhythm(days: &Days) -> Markup {
+fn rhythm(page: &AnimalPage, days: &Days) -> Markup {
+    let l = &page.locale;
+    let hour = |b: &Bin| l.hour(u8::try_from(b.at).unwrap_or(0));
+    // The first Monday of the calendar and the days after it.
+    let weekday = |b: &Bin| l.weekday(Day::EPOCH.plus(4 + i32::try_from(b.at).unwrap_or(0)));
     let n: usize = days.rhythm.hours.iter().map(|h| h.presses).sum();
     html! {
-        (bins("Own presses by hour", "hour of the day", &days.rhythm, &days.rhythm.hours, |i, b| {
-            if i % 6 == 0 { b.name.trim_end_matches(":00").to_owned() } else { String::new() }
+        (bins("Own presses by hour", "hour of the day", &days.rhythm, &days.rhythm.hours, &hour, |b| {
+            if b.at % 6 == 0 { b.at.to_string() } else { String::new() }
         }))
-        (bins("Own presses by day of the week", "day of the week", &days.rhythm, &days.rhythm.weekdays, |_, b| b.name[..2].to_owned()))
-        @if n > 0 { p.quiet { (days.rhythm.trust()) } }
+        (bins("Own presses by day of the week", "day of the week", &days.rhythm, &days.rhythm.weekdays, &weekday, &weekday))
+        @if n > 0 { p.quiet { (trust(&page.locale, days.rhythm.trust())) } }
     }
 }
 
-fn bins(title: &str, axis: &str, rhythm: &Rhythm, all: &[Bin], tick: impl Fn(usize, &Bin) -> String) -> Markup {
+fn bins(
+    title: &str,
+    axis: &str,
+    rhythm: &Rhythm,
+    all: &[Bin],
+    name: &dyn Fn(&Bin) -> String,
+    tick: impl Fn(&Bin) -> String,
+) -> Markup {
     let drawn: Vec<Bar> = all
         .iter()
-        .enumerate()
-        .map(|(i, b)| Bar {
-            tick: tick(i, b),
-            name: b.name.clone(),
+        .map(|b| Bar {
+            tick: tick(b),
+            name: name(b),
             value: b.per_day.value.unwrap_or(0.0),
             interval: b.per_day.low.zip(b.per_day.high),
             n: Some(b.presses),
@@ -62,11 +74,11 @@ fn bins(title: &str, axis: &str, rhythm: &Rhythm, all: &[Bin], tick: impl Fn(usi
         .max_by(|a, b| a.per_day.value.partial_cmp(&b.per_day.value).unwrap_or(Ordering::Equal));
     let mut told = most.map_or_else(
         || "No own presses in this time (n = 0).".to_owned(),
-        |b| format!("{} has the most: {}; {n} own presses in all.", b.name, b.per_day),
+        |b| format!("{} has the most: {}; {n} own presses in all.", name(b), b.per_day),
     );
     for b in rhythm.outstanding(all) {
         let (ratio, p) = (b.ratio.unwrap_or(f64::NAN), b.adjusted_p.unwrap_or(f64::NAN));
-        told.push_str(&format!(" {} stands out: {ratio:.1} times the others (adjusted p {p:.3}).", b.name));
+        told.push_str(&format!(" {} stands out: {ratio:.1} times the others (adjusted p {p:.3}).", name(b)));
     }
     html! {
         (bars(title, &told, axis, "presses a day", &drawn))

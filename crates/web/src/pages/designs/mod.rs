@@ -30,7 +30,8 @@ fn known<'a>(page: &'a AnimalPage, id: &str) -> Result<Trial<'a>, Error> {
     let id: DesignId = named(id, "trial")?;
     let found = trial(&page.story, page.id, id)
         .ok_or_else(|| Error::NotFound("This notebook knows no such trial of this animal.".into()))?;
-    found.map_err(|why| Error::NotFound(format!("The order of this trial cannot be drawn from its plan: {why}.")))
+    found
+        .map_err(|why| Error::NotFound(format!("The order of this trial cannot be drawn from its plan: {why}.").into()))
 }
 
 fn address(page: &AnimalPage, id: DesignId) -> String {

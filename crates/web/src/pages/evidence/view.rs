@@ -11,6 +11,7 @@ use sayso_advisor::stages::Standing;
 use sayso_advisor::stuck::Weighed;
 use sayso_methods::learning::curve::LearningCurve;
 use sayso_model::{AnimalId, Day};
+use sayso_wording::advice::{bearing, because, cause, chance};
 use std::collections::BTreeMap;
 
 /// Days drawn in charts by day.
@@ -58,6 +59,7 @@ pub fn list(animal: AnimalId, words: &[Standing]) -> Markup {
 
 /// One word.
 pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
     html! {
         p.lead data-test="sentence" { (e.sentence) }
         section.card {
@@ -65,13 +67,14 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
             @if e.standing.figures_say != e.standing.stage {
                 p { "The figures point to " strong { (e.standing.figures_say.name()) } "." }
             }
-            ul { @for b in &e.standing.because { li { (b) } } }
+            ul { @for b in &e.standing.because { li { (because(l, name, b)) } } }
             @if !e.standing.would_change.is_empty() {
-                p { "What would change it: " (e.standing.would_change.join("; ")) "." }
+                p { "What would change it:" }
+                ul { @for b in &e.standing.would_change { li { (because(l, name, b)) } } }
             }
         }
         h2 { "Invitations" }
-        (invitations(e))
+        (invitations(page, e))
         @match &e.curve {
             Ok(curve) => (learning(curve, &e.curve_days)),
             Err(why) => p.quiet { "Learning curve: " (why) "." },
@@ -91,8 +94,8 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
             summary { "If it does not get on: what may be behind it" }
             ul {
                 @for w in causes {
-                    li { strong { (w.cause.words()) } ": " (w.bearing.words()) ". " (w.evidence.text)
-                        @if let Some(f) = &w.evidence.figure { " " (f) } }
+                    li { strong { (cause(l, name, w.cause)) } ": " (bearing(l, w.bearing)) "."
+                        @for fact in &w.evidence { " " (because(l, name, fact)) } }
                 }
             }
         }
@@ -146,14 +149,14 @@ fn settings(rows: &[Setting]) -> Markup {
     }
 }
 
-fn invitations(e: &Evidence) -> Markup {
+fn invitations(page: &AnimalPage, e: &Evidence) -> Markup {
     let i = e.invitations;
     let s = &e.standing;
     html! {
         dl.facts {
             dt { "Pressed, of wanted" } dd { (i.pressed) " of " (i.wanted) " \u{2013} " (s.response) }
             dt { "Right, of presses" } dd { (i.right) " of " (i.presses) " \u{2013} " (s.right) }
-            dt { "Chance" } dd { (s.chance) ". " @if s.above_chance { "So far more than chance." } @else { "So far not more than chance." } }
+            dt { "Chance" } dd { (chance(&page.locale, &s.chance)) " " @if s.above_chance { "So far more than chance." } @else { "So far not more than chance." } }
             @if i.without_button > 0 { dt { "Wanted it: asked its own way" } dd { (i.without_button) } }
             dt { "Did not want it then, or left" } dd { (i.not_wanted) " (not counted)" }
             @if i.unrecorded > 0 { dt { "Not recorded whether it took it" } dd { (i.unrecorded) " (not counted as wanted)" } }

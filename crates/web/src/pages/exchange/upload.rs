@@ -55,7 +55,7 @@ pub async fn received(store: &Store, request: Request) -> Result<Upload, Error> 
     if said.is_some_and(|bytes| bytes > MOST_UPLOAD + super::FRAME) {
         return Err(Error::TooLarge(MOST_UPLOAD));
     }
-    let mut form = Multipart::from_request(request, &()).await.map_err(|e| Error::BadRequest(e.body_text()))?;
+    let mut form = Multipart::from_request(request, &()).await.map_err(|e| Error::BadRequest(e.body_text().into()))?;
     while let Some(field) = form.next_field().await.map_err(|e| broken(&e))? {
         if field.name() == Some(FIELD) {
             return kept(store, field).await;
@@ -91,7 +91,7 @@ async fn kept(store: &Store, mut field: Field<'_>) -> Result<Upload, Error> {
 fn broken(error: &MultipartError) -> Error {
     match error.status() {
         StatusCode::PAYLOAD_TOO_LARGE => Error::TooLarge(MOST_UPLOAD),
-        _ => Error::BadRequest(error.body_text()),
+        _ => Error::BadRequest(error.body_text().into()),
     }
 }
 

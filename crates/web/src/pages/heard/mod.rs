@@ -3,7 +3,8 @@
 use crate::error::Error;
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
-use crate::pages::today::view::advice as advised;
+use crate::pages::today::advice::advice as advised;
+use crate::rich;
 use crate::state::AppState;
 use crate::typed::{Typed, named};
 use axum::Router;
@@ -17,6 +18,7 @@ use sayso_advisor::heard::Heard;
 use sayso_model::event::Part;
 use sayso_model::{Body, Correction, Event, EventId, Press, PressedBy, Probability, Withdrawal};
 use sayso_notebook::UNSURE;
+use sayso_wording::{say, words};
 use std::collections::BTreeSet;
 
 /// Presses shown in each part.
@@ -56,9 +58,11 @@ pub fn router() -> Router<AppState> {
         .route("/l/{animal}/heard/{event}/sound", get(sound))
 }
 
-/// Heard presses of this animal, or of none, that nobody has judged or tapped; newest first.
+/// Heard presses of this animal, or of none where the word is taught to this one, that nobody has judged or tapped; newest first.
 fn waiting(page: &AnimalPage) -> Vec<Heard> {
-    let ours = |h: &Heard| h.waits && h.animal.is_none_or(|animal| animal == page.id);
+    let words = page.story.words();
+    let taught = |h: &Heard| words.get(&h.word).is_none_or(|w| w.is_for(page.id));
+    let ours = |h: &Heard| h.waits && h.animal.map_or_else(|| taught(h), |animal| animal == page.id);
     let mut all: Vec<Heard> = page.state.kept.sums(page.home).heard(&page.story);
     all.retain(ours);
     all.sort_by_key(|h| std::cmp::Reverse((h.at, h.id)));
@@ -66,42 +70,45 @@ fn waiting(page: &AnimalPage) -> Vec<Heard> {
 }
 
 async fn show(page: AnimalPage) -> Result<Markup, Error> {
+    let l = &page.locale;
     let kept: BTreeSet<EventId> = page.state.store.snippets(page.now).await?.into_iter().collect();
     let (unsure, sure): (Vec<_>, Vec<_>) = waiting(&page).into_iter().partition(|h| h.certainty < UNSURE);
     let nothing = unsure.is_empty() && sure.is_empty();
     Ok(layout_with(
         &page,
         Tab::None,
-        "Heard presses",
+        &say!(l, heard::title),
         &["client/heard.js"],
         html! {
-            @if nothing { p { "Nothing waits here." } }
-            @else { p { "A microphone tells which button sounded, not who pressed it. Say what you saw; leave what nobody saw as it is." } }
+            @if nothing { p { (say!(l, heard::nothing)) } }
+            @else { p { (say!(l, heard::intro)) } }
             p.quiet role="status" data-heard-said data-test="heard-said" {}
             div data-heard-list {
-                (part(&page, "Did it sound?", "Heard with less certainty. \u{201c}Did not sound\u{201d} takes it back.", &unsure, &kept))
-                (part(&page, "Who pressed?", "", &sure, &kept))
+                (part(&page, &say!(l, heard::did_it_sound), &say!(l, heard::did_it_sound_hint), &unsure, &kept))
+                (part(&page, &say!(l, heard::who_pressed), "", &sure, &kept))
             }
-            @for advice in buttons::advice(&page.story, Some(page.id), page.now, page.case().sums()) { (advised(page.id, &advice, false)) }
-            p { a.link href=(format!("/l/{}/listen", page.id)) { "Listen through this device's microphone" } }
-            p { a.link href=(Tab::Log.href(Some(page.id))) { "What was taken back stays in the log" } }
+            @for advice in buttons::advice(&page.story, Some(page.id), page.now, page.case().sums()) { (advised(&page, &advice)) }
+            p { a.link href=(format!("/l/{}/listen", page.id)) { (say!(l, heard::listen)) } }
+            p { a.link href=(Tab::Log.href(Some(page.id))) { (say!(l, heard::log)) } }
         },
     ))
 }
 
 fn part(page: &AnimalPage, title: &str, hint: &str, presses: &[Heard], kept: &BTreeSet<EventId>) -> Markup {
+    let l = &page.locale;
     let words = page.story.words();
+    let unknown = say!(l, heard::a_word);
     let more = presses.len().saturating_sub(MOST);
     html! {
         @if !presses.is_empty() {
             section data-more=(more) {
-                h2 { (title) " (n = " span data-n { (presses.len()) } ")" }
+                h2 { (rich!(l, heard::count, title = title, count = html! { span data-n { (presses.len()) } })) }
                 @if !hint.is_empty() { p.quiet { (hint) } }
                 @for press in presses.iter().take(MOST) {
-                    @let says = words.get(&press.word).map_or("a word", |w| w.says.as_str());
+                    @let says = words.get(&press.word).map_or(unknown.as_str(), |w| w.says.as_str());
                     (card(page, press, says, kept.contains(&press.id)))
                 }
-                @if more > 0 { p.quiet { (more) " older ones follow once these are judged." } }
+                @if more > 0 { p.quiet { (say!(l, heard::older, count = more)) } }
             }
         }
     }
@@ -109,17 +116,18 @@ fn part(page: &AnimalPage, title: &str, hint: &str, presses: &[Heard], kept: &BT
 
 /// One press: what was heard, its sound if kept, and one tap to say what it was.
 fn card(page: &AnimalPage, press: &Heard, says: &str, kept: bool) -> Markup {
+    let l = &page.locale;
     html! {
         form method="post" action=(format!("/l/{}/heard/{}", page.id, press.id)) #{ "e" (press.id) } .card.judge data-says=(says) data-test="heard-press" {
             div.what {
                 p {
                     strong { "\u{201c}" (says) "\u{201d}" }
-                    span.hint { (press.at.local(&page.zone).strftime("%a %d %b, %H:%M:%S")) }
-                    span.hint { "chance that it sounded: " (format!("{:.0} %", (100.0 * press.certainty).min(99.0))) }
+                    span.hint { (l.weekday_date(press.at.day(&page.zone))) ", " (l.time_seconds(press.at, &page.zone)) }
+                    span.hint { (say!(l, heard::chance, share = l.percent(press.certainty.min(0.99)))) }
                 }
                 @if kept {
                     button type="button" data-play=(format!("/l/{}/heard/{}/sound", page.id, press.id)) data-test="heard-play" aria-pressed="false" hidden {
-                        "Play" span.unseen { " the sound of " (says) }
+                        (say!(l, heard::play)) span.unseen { " " (say!(l, heard::play_of, word = says)) }
                     }
                 }
             }
@@ -135,7 +143,7 @@ fn card(page: &AnimalPage, press: &Heard, says: &str, kept: bool) -> Markup {
 /// The sound around a press that waits to be judged, if it is kept.
 async fn sound(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Result<Response, Error> {
     let id: EventId = named(&id, "press")?;
-    let missing = || Error::NotFound("The sound of this press is not kept.".into());
+    let missing = || Error::NotFound(words!(heard::not_kept));
     if !waiting(&page).iter().any(|h| h.id == id) {
         return Err(missing());
     }
@@ -144,11 +152,12 @@ async fn sound(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Resul
 }
 
 fn label(page: &AnimalPage, judged: Judged) -> String {
+    let l = &page.locale;
     match judged {
-        Judged::Yes => "Sounded, nobody saw".to_owned(),
-        Judged::No => "Did not sound".to_owned(),
-        Judged::Animal => format!("{} pressed", page.card.name),
-        Judged::Person => "A person pressed".to_owned(),
+        Judged::Yes => say!(l, heard::yes),
+        Judged::No => say!(l, heard::no),
+        Judged::Animal => say!(l, heard::animal, name = page.card.name.as_str()),
+        Judged::Person => say!(l, heard::person),
     }
 }
 
@@ -157,7 +166,7 @@ async fn judge(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: T
     let typed = typed.only(&["was"])?;
     let judged = Judged::ALL.into_iter().find(|j| j.name() == typed.text("was"));
     let judged = judged.ok_or_else(|| Error::refused("was", "must be yes, no, animal or person"))?;
-    let none = || Error::NotFound("No such press waits here; it may have been judged meanwhile.".into());
+    let none = || Error::NotFound(words!(heard::gone));
     let waits = waiting(&page).iter().any(|h| h.id == id);
     let event = page.story.ledger().standing(id).filter(|_| waits).ok_or_else(none)?;
     let press = Press::of(&event.body).ok_or_else(none)?.clone();

@@ -3,41 +3,44 @@ use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_store::SNIPPET_DAYS;
+use sayso_wording::say;
 
 pub fn view(page: &AnimalPage) -> Markup {
+    let l = &page.locale;
     layout_with(
         page,
         Tab::None,
-        "Listen",
+        &say!(l, listen::title),
         &["client/listen.js"],
         html! {
-            p { "This device's microphone hears which button sounds, by its recording. It does not hear who pressed it, and a person saying the word is no press." }
-            noscript { p.caution { "Listening needs JavaScript, which is switched off in this browser." } }
+            p { (say!(l, listen::intro)) }
+            noscript { p.caution { (say!(l, listen::no_script)) } }
             (switch(page))
             details {
-                summary { "What happens to the sound" }
+                summary { (say!(l, listen::what_happens)) }
                 ul {
-                    li { "It goes from this device to the machine where Sayso runs, and nowhere else." }
-                    li { "It is looked at there and dropped: some seconds are held in memory, nothing is written, unless you ask for it above." }
-                    li { "Only presses stay: the word, the time, how sure, how fast it played." }
-                    li { "People in the room are heard too while it is on. Tell them." }
+                    li { (say!(l, listen::goes_to)) }
+                    li { (say!(l, listen::dropped)) }
+                    li { (say!(l, listen::only_presses)) }
+                    li { (say!(l, listen::tell_people)) }
                 }
             }
             details {
-                summary { "Where to put the device" }
+                summary { (say!(l, listen::r#where)) }
                 ul {
-                    li { "Within about three metres of the board, with nothing over its microphone." }
-                    li { "Plugged in, this page in front: many phones take the microphone away when the screen goes dark. While it listens, the screen is kept on where the browser allows it." }
-                    li { "Out of the animal's reach, cable too. A chewed cable is dangerous. " (BATTERY_EMERGENCY) }
+                    li { (say!(l, listen::near)) }
+                    li { (say!(l, listen::plugged)) }
+                    li { (say!(l, listen::out_of_reach, name = page.card.name.as_str())) " " (BATTERY_EMERGENCY) }
                 }
             }
-            p { a.link href=(Tab::Board.href(Some(page.id))) { "To the Board, where the same switch is" } }
+            p { a.link href=(Tab::Board.href(Some(page.id))) { (say!(l, listen::to_board)) } }
         },
     )
 }
 
 /// The switch with what it hears; `client/listen.js` makes it work.
 pub fn switch(page: &AnimalPage) -> Markup {
+    let l = &page.locale;
     let words = page.story.words();
     let recorded = |word| page.story.clips().into_values().any(|c| c.active && c.word == word);
     let (with, without): (Vec<_>, Vec<_>) = page.story.words_of(page.id).into_iter().partition(|w| recorded(w.word));
@@ -45,32 +48,32 @@ pub fn switch(page: &AnimalPage) -> Markup {
     let several = page.animals().len() > 1;
     html! {
         section.listen.card #listen aria-labelledby="listen-title" data-test="listen" data-state="off" data-heard="0" data-listen=[any.then(|| format!("/api/listen/{}", page.id))] {
-            h2 #listen-title .first { "Microphone" }
+            h2 #listen-title .first { (say!(l, listen::microphone)) }
             @if any {
-                button.wide type="button" role="switch" aria-checked="false" disabled data-ear="switch" data-test="listen-switch" { "Listen for presses" }
-                p role="status" data-ear="state" data-test="listen-state" { "Off." }
+                button.wide type="button" role="switch" aria-checked="false" disabled data-ear="switch" data-test="listen-switch" { (say!(l, listen::switch)) }
+                p role="status" data-ear="state" data-test="listen-state" { (say!(l, listen::off)) }
                 div data-ear="live" hidden {
-                    meter.wide data-ear="level" min="0" max="1" value="0" aria-label="Loudness at the microphone" {}
+                    meter.wide data-ear="level" min="0" max="1" value="0" aria-label=(say!(l, listen::loudness)) {}
                     p.quiet.num data-ear="link" data-test="listen-link" {}
                 }
-                ol.heard role="log" aria-label="Presses heard" data-ear="heard" data-test="listen-heard" {}
+                ol.heard role="log" aria-label=(say!(l, listen::heard)) data-ear="heard" data-test="listen-heard" {}
                 p.quiet data-ear="words" {}
                 label { input type="checkbox" data-ear="keep" data-test="listen-keep";
-                    span { "Keep the sound of unsure presses, to judge them later"
-                        span.hint { "About a second each, until judged, " (format!("{SNIPPET_DAYS:.0}")) " days at most. All other sound is dropped once it was looked at." } } }
+                    span { (say!(l, listen::keep))
+                        span.hint { (say!(l, listen::keep_hint, days = SNIPPET_DAYS)) } } }
                 @if several {
-                    label { input type="checkbox" data-ear="only"; span { "Only " (page.card.name.as_str()) " uses this board" span.hint { "else presses are noted for no animal until you say whose they were" } } }
+                    label { input type="checkbox" data-ear="only"; span { (say!(l, listen::only, name = page.card.name.as_str())) span.hint { (say!(l, listen::only_hint)) } } }
                 }
-                p { a.link href=(format!("/l/{}/heard", page.id)) { "Judge presses that were heard" } }
+                p { a.link href=(format!("/l/{}/heard", page.id)) { (say!(l, listen::judge)) } }
                 @if !without.is_empty() {
-                    p.quiet { "No recording yet, so not listened for: "
+                    p.quiet { (say!(l, listen::no_recording)) " "
                         @for (i, w) in without.iter().enumerate() { @if i > 0 { ", " } a.link href=(card(page, w.word)) { (w.says.as_str()) } } }
                 }
             } @else {
-                p data-test="listen-missing" { "Nothing can be heard yet: no word here has a recording. A press is known by the very sound its button plays." }
-                @if without.is_empty() { p { a.button href=(Tab::Words.href(Some(page.id))) { "Add words first" } } }
+                p data-test="listen-missing" { (say!(l, listen::nothing_yet)) }
+                @if without.is_empty() { p { a.button href=(Tab::Words.href(Some(page.id))) { (say!(l, listen::add_words)) } } }
                 @else {
-                    p { "Record a button's sound on its word's card:" }
+                    p { (say!(l, listen::record_on_card)) }
                     div.row { @for w in &without { a.button href=(card(page, w.word)) { (w.says.as_str()) } } }
                 }
             }

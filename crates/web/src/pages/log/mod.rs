@@ -17,7 +17,7 @@ use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::Markup;
-use sayso_model::{AnimalId, Correction, Event, EventId, Key, Moment, Withdrawal};
+use sayso_model::{AnimalId, Body, Correction, Event, EventId, Key, Moment, Withdrawal};
 use serde::Deserialize;
 use std::sync::Arc;
 use uuid::Uuid;
@@ -26,6 +26,11 @@ use uuid::Uuid;
 const MOST: usize = 60;
 /// Newer events on the page of one event.
 const AROUND: usize = 10;
+
+/// Whether an event names a word that can be put right.
+pub const fn word_can_be_put_right(body: &Body) -> bool {
+    fix::Fixable::of(body).word().is_some()
+}
 
 /// The address of an event in an animal's log.
 #[must_use]

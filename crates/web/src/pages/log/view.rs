@@ -46,6 +46,8 @@ fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
     let now = story.ledger().standing(first.id);
     let now = now.as_deref();
     let changed = now.is_some_and(|n| n.body != first.body || n.happened_at != first.happened_at);
+    // Each control says of which entry it is: heard one after the other they would else all be the same.
+    let of = html! { span.unseen { ": " (in_words(story, &now.unwrap_or(first).body)) ", " (when(page, now.unwrap_or(first).happened_at)) } };
     html! {
         li #(format!("e{}", first.id)) aria-current=[shown.then_some("true")] data-test="log-entry" data-state=(if now.is_none() { "withdrawn" } else if changed { "corrected" } else { "standing" }) {
             div.what {
@@ -61,13 +63,13 @@ fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
             }
             div.row.noprint {
                 @if now.is_some() {
-                    a.button href=(format!("/l/{}/log/{}", page.id, first.id)) data-test="log-fix" { "Put right" }
+                    a.button href=(format!("/l/{}/log/{}", page.id, first.id)) data-test="log-fix" { "Put right" (of) }
                     form method="post" action=(format!("/l/{}/log/withdraw", page.id)) {
-                        button name="of" value=(first.id) data-test="log-withdraw" { "Take back" }
+                        button name="of" value=(first.id) data-test="log-withdraw" { "Take back" (of) }
                     }
                 } @else {
                     form method="post" action=(format!("/l/{}/log/bring-back", page.id)) {
-                        button name="of" value=(first.id) data-test="log-bring-back" { "Bring back" }
+                        button name="of" value=(first.id) data-test="log-bring-back" { "Bring back" (of) }
                     }
                 }
             }

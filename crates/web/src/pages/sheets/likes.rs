@@ -5,7 +5,9 @@ use crate::cautions::for_animal;
 use crate::page::AnimalPage;
 use crate::pages::likes::ranking;
 use maud::{Markup, html};
+use sayso_advisor::Because;
 use sayso_advisor::likes::likes;
+use sayso_wording::advice::{because, known};
 
 pub async fn show(page: AnimalPage) -> Markup {
     let report = likes(&page.case());
@@ -18,9 +20,9 @@ pub async fn show(page: AnimalPage) -> Markup {
             @if report.trials == 0 { p { "Nothing has been tested yet (n = 0)." } }
             @else {
                 p { "From n = " (report.trials) " trials" @if let Some(last) = report.last { ", the last on " (last.day(&page.zone)) } ", of these without a choice: " (report.no_choice) "." }
-                @if let Some(k) = &report.known { p { strong { (k.words) } } }
-                (ranking(&report))
-                @if let Some(why) = report.retest.as_ref().filter(|why| report.known.as_ref().is_none_or(|k| k.words != **why)) { p { strong { "Test again: " } (why) } }
+                @if let Some(k) = &report.known { p { strong { (known(&page.locale, k)) } } }
+                (ranking(&page, &report))
+                @if let Some(why @ Because::TestOld { .. }) = &report.retest { p { strong { "Test again: " } (because(&page.locale, page.card.name.as_str(), why)) } }
             }
             @for r in &rewards { (for_animal(&page.card, r)) }
             p.quiet { "Likes change with hunger, hour and day; this is what it chose when it was asked. A line is the 95 % interval; n counts the offers." }

@@ -37,7 +37,7 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Asked>) -> Markup {
             p.box { strong { "Not a diagnosis." } " A household\u{2019}s own records, counted by a program. Nobody checked them. They cannot tell what an animal understands, feels or suffers from; for that ask a veterinarian or a qualified behaviour professional." }
             dl.facts {
                 dt { "Animal" } dd { (card.name.as_str()) ", " (card.species.name())
-                    @if let Some(born) = card.born { ", " @if card.born_estimated { "about " } (age(born, page.now.day(&page.zone))) }
+                    @if let Some(born) = card.born { ", " @if card.born_estimated { "about " } (age(&page.locale, born, page.now.day(&page.zone))) }
                     @if let Some(kg) = card.weight_kg { ", " (kg) " kg" } }
                 dt { "Period" } dd { @if let (Some(first), Some(last)) = (all.days.first(), all.days.last()) { (first.day) " to " (last.day) " (" (page.zone.name()) ")" } }
                 @if let Some(t) = page.person_card() { dt { "Printed by" } dd { (t.name.as_str()) } }

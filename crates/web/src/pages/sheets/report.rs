@@ -10,6 +10,7 @@ use sayso_advisor::ration::Ration;
 use sayso_advisor::stages::Standing;
 use sayso_advisor::welfare::welfare;
 use sayso_model::{Moment, ProbeTrial, Sign, SignLevel};
+use sayso_wording::advice::{act, because, caution, known};
 
 /// Planned checks of understanding held: trials.
 pub fn checks(page: &AnimalPage) -> usize {
@@ -23,6 +24,7 @@ pub fn in_short(page: &AnimalPage, all: &Days) -> Markup {
     let presses: usize = all.days.iter().map(DayRow::all_presses).sum();
     let noted = all.days.iter().filter(|d| d.sessions + d.all_showings() + d.all_presses() > 0).count();
     let advice = welfare(&page.case());
+    let (l, name) = (&page.locale, page.card.name.as_str());
     html! {
         section {
             h2 { "In short" }
@@ -32,7 +34,7 @@ pub fn in_short(page: &AnimalPage, all: &Days) -> Markup {
                 li { "Showings by people: n = " (showings) ". Its own presses: n = " (presses) "." }
             }
             @for a in &advice {
-                p.box { strong { "Welfare: " } (a.act) @for r in &a.because { " " (r.text) @if let Some(f) = &r.figure { " " (f) "." } } @if let Some(c) = &a.caution { " " (c) } }
+                p.box { strong { "Welfare: " } (act(l, name, &a.act)) @for r in &a.because { " " (because(l, name, &r.fact)) } @for c in &a.cautions { " " (caution(l, name, *c)) } }
             }
         }
     }
@@ -147,7 +149,7 @@ pub fn likes_in_short(page: &AnimalPage) -> Markup {
         section {
             h2 { "Likes" }
             @match &report.known {
-                Some(k) => p { (k.words) @if let Some(last) = report.last { " Last tested on " (last.day(&page.zone)) "." } }
+                Some(k) => p { (known(&page.locale, k)) @if let Some(last) = report.last { " Last tested on " (last.day(&page.zone)) "." } }
                 None => p { "Not tested enough to say anything (n = " (report.trials) " trials)." }
             }
         }

@@ -49,7 +49,7 @@ struct Chosen {
 
 async fn choose(page: Page, Form(chosen): Form<Chosen>) -> Result<Response, Error> {
     if !page.people().iter().any(|t| t.person == chosen.person) {
-        return Err(Error::refused("person", "is not one of this household's people"));
+        return Err(Error::refused("person", "is not one of this home's people"));
     }
     Ok(([(SET_COOKIE, remembering(chosen.person))], Redirect::to(&own_path(chosen.back))).into_response())
 }

@@ -1,24 +1,27 @@
 use crate::layout::{Tab, layout};
 use crate::page::Page;
+use crate::rich;
 use maud::{Markup, html};
+use sayso_wording::say;
 
 pub fn view(page: &Page, back: &str) -> Markup {
+    let l = &page.locale;
     layout(
         page,
         Tab::None,
-        "Who are you?",
+        &say!(l, who::title),
         html! {
-            p { "Everything noted on this device is then noted as yours. It can be changed at any time." }
+            p { (say!(l, who::intro)) }
             form method="post" action="/who" .stack {
                 input type="hidden" name="back" value=(back);
                 @for t in page.people() {
                     button.wide name="person" value=(t.person) aria-pressed=(page.person == Some(t.person)) {
                         (t.name.as_str())
-                        @if page.person == Some(t.person) { span.quiet { " (now)" } }
+                        @if page.person == Some(t.person) { span.quiet { " " (say!(l, who::now)) } }
                     }
                 }
             }
-            p { "Not listed? " a href="/people" { "Add a person" } "." }
+            p { (rich!(l, who::not_listed, link = html! { a href="/people" { (say!(l, who::add)) } })) }
         },
     )
 }

@@ -49,7 +49,7 @@ pub async fn take(
 async fn sent(request: Request) -> Result<Bytes, Error> {
     let too_large = |status: StatusCode, text: String| match status {
         StatusCode::PAYLOAD_TOO_LARGE => Error::TooLarge(MOST_CLIP_BYTES),
-        _ => Error::BadRequest(text),
+        _ => Error::BadRequest(text.into()),
     };
     let kind = request.headers().get(CONTENT_TYPE).and_then(|k| k.to_str().ok()).unwrap_or_default();
     if !kind.to_ascii_lowercase().starts_with("multipart/form-data") {

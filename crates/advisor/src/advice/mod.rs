@@ -1,8 +1,33 @@
-//! The form of every advice: what to do, because of what, how sure, what would change it, and the caution.
+//! The form of every advice: what to do, because of what, how sure, what would change it, and what to watch out for. Typed,
+//! with figures and without prose: `sayso-wording` turns it into words.
 
-use crate::estimate::Estimate;
-use sayso_model::{EventId, WordId};
+mod act;
+mod because;
+mod caution;
+mod change;
+
+pub use act::{Act, Lack};
+pub use because::{Because, Feed, Lasting};
+pub use caution::Caution;
+pub use change::Change;
+
+use sayso_model::{EventId, WordCard, WordId};
 use serde::Serialize;
+
+/// A word, with what its button says.
+#[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize)]
+pub struct NamedWord {
+    /// Which.
+    pub word: WordId,
+    /// What it says.
+    pub says: String,
+}
+
+impl From<&WordCard> for NamedWord {
+    fn from(card: &WordCard) -> Self {
+        Self { word: card.word, says: card.says.to_string() }
+    }
+}
 
 /// What an advice is about, in the order in which advice is given: welfare outranks everything.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize)]
@@ -16,7 +41,7 @@ pub enum Topic {
     SetUp,
     /// What the animal likes.
     Likes,
-    /// A word that does not get on.
+    /// A word that does not get on, and what may be behind it.
     Stuck,
     /// Showing words.
     Show,
@@ -40,25 +65,11 @@ pub enum Sure {
     Very,
 }
 
-impl Sure {
-    /// In words.
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Little => "little to go by yet",
-            Self::Fairly => "fairly sure",
-            Self::Very => "sure",
-        }
-    }
-}
-
-/// One reason: a sentence, its figure if it has one, and the events behind it.
+/// One reason, and the events behind it.
 #[derive(Clone, PartialEq, Debug, Serialize)]
 pub struct Reason {
-    /// The sentence.
-    pub text: String,
-    /// The figure.
-    pub figure: Option<Estimate>,
+    /// The fact, with its figures.
+    pub fact: Because,
     /// Some of the events behind it, newest first.
     pub events: Vec<EventId>,
 }
@@ -66,24 +77,17 @@ pub struct Reason {
 /// The most events a reason links to.
 pub const MOST_LINKED: usize = 8;
 
+impl From<Because> for Reason {
+    fn from(fact: Because) -> Self {
+        Self { fact, events: Vec::new() }
+    }
+}
+
 impl Reason {
-    /// A reason in words alone.
-    #[must_use]
-    pub fn said(text: impl Into<String>) -> Self {
-        Self { text: text.into(), figure: None, events: Vec::new() }
-    }
-
-    /// A reason with its figure.
-    #[must_use]
-    pub fn figure(text: impl Into<String>, figure: Estimate) -> Self {
-        Self { text: text.into(), figure: Some(figure), events: Vec::new() }
-    }
-
     /// With the newest of the events behind it.
     #[must_use]
-    pub fn from_events(mut self, oldest_first: impl DoubleEndedIterator<Item = EventId>) -> Self {
-        self.events = oldest_first.rev().take(MOST_LINKED).collect();
-        self
+    pub fn from_events(fact: Because, oldest_first: impl DoubleEndedIterator<Item = EventId>) -> Self {
+        Self { fact, events: oldest_first.rev().take(MOST_LINKED).collect() }
     }
 }
 
@@ -93,15 +97,15 @@ pub struct Advice {
     /// What it is about.
     pub topic: Topic,
     /// What to do.
-    pub act: String,
+    pub act: Act,
     /// Because of what.
     pub because: Vec<Reason>,
     /// How sure.
     pub sure: Sure,
     /// What would change it.
-    pub would_change: String,
+    pub would_change: Vec<Change>,
     /// What to watch out for.
-    pub caution: Option<String>,
+    pub cautions: Vec<Caution>,
     /// The word it is about, if one.
     pub word: Option<WordId>,
     /// For how long, in minutes.
@@ -111,20 +115,14 @@ pub struct Advice {
 impl Advice {
     /// An advice without caution, word or length.
     #[must_use]
-    pub fn new(
-        topic: Topic,
-        act: impl Into<String>,
-        because: Vec<Reason>,
-        sure: Sure,
-        would_change: impl Into<String>,
-    ) -> Self {
+    pub fn new(topic: Topic, act: Act, because: Vec<Reason>, sure: Sure, would_change: Change) -> Self {
         Self {
             topic,
-            act: act.into(),
+            act,
             because,
             sure,
-            would_change: would_change.into(),
-            caution: None,
+            would_change: vec![would_change],
+            cautions: Vec::new(),
             word: None,
             minutes: None,
         }
@@ -132,8 +130,8 @@ impl Advice {
 
     /// With a caution.
     #[must_use]
-    pub fn caution(mut self, caution: impl Into<String>) -> Self {
-        self.caution = Some(caution.into());
+    pub fn caution(mut self, caution: Caution) -> Self {
+        self.cautions.push(caution);
         self
     }
 
@@ -141,13 +139,6 @@ impl Advice {
     #[must_use]
     pub const fn about(mut self, word: WordId) -> Self {
         self.word = Some(word);
-        self
-    }
-
-    /// For so many minutes.
-    #[must_use]
-    pub const fn minutes(mut self, minutes: f64) -> Self {
-        self.minutes = Some(minutes);
         self
     }
 }

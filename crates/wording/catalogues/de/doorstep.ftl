@@ -1,0 +1,15 @@
+doorstep-title = Sicher hereinkommen
+doorstep-intro = Dieses Notizbuch wird über HTTPS bereitgestellt. Einmal auf jedem Telefon muss es lernen, wem es vertraut.
+doorstep-only-own = Nur auf einem Telefon aus dem eigenen Zuhause.
+doorstep-care = Wer den Schlüssel dieses Zuhauses hat, könnte sich als Adresse in einem Haus ausgeben, aber nicht als Website im Internet: Das verbietet das Zertifikat selbst. Weicht der Fingerabdruck ab, installiere es nicht. Entferne es an derselben Stelle wieder, wenn du es nicht mehr benutzt.
+doorstep-fetch = Lade das Zertifikat dieses Zuhauses herunter:
+doorstep-fetch-button = Zertifikat herunterladen
+doorstep-install = Installiere es als Zertifizierungsstelle.
+doorstep-android = Auf Android
+doorstep-android-how = Einstellungen, dann nach „CA-Zertifikat“ suchen. Wähle die geladene Datei { $file }. Das Telefon warnt, wie es soll: siehe unten.
+doorstep-iphone = Auf einem iPhone oder iPad
+doorstep-iphone-how = Einstellungen, „Profil geladen“, Installieren. Dann Einstellungen, Allgemein, Info, Zertifikatsvertrauenseinstellungen: „Sayso home notebook“ einschalten.
+doorstep-computer = Auf einem Computer
+doorstep-computer-how = Suche in den Einstellungen des Browsers nach „Zertifikate“ und importiere die Datei als Zertifizierungsstelle für Websites.
+doorstep-fingerprint = Prüfe, dass der Fingerabdruck (SHA-256), den dein Telefon zeigt, derselbe ist wie auf dem Bildschirm, an dem Sayso gestartet wurde.
+doorstep-open = Notizbuch öffnen

@@ -1,0 +1,22 @@
+frame-today = Heute
+frame-board = Brett
+frame-likes = Vorlieben
+frame-words = Wörter
+frame-evidence = Belege
+frame-days = Tage
+frame-log = Tagebuch
+frame-people = Leute
+frame-sheets = Blätter
+frame-more = Mehr
+frame-pages = Seiten
+frame-to-content = Zum Inhalt
+frame-home = Zuhause:
+frame-which-animal = Welches Tier:
+frame-animals = Tiere
+frame-i-am = Ich bin { $name }
+frame-who-are-you = Wer bist du?
+frame-not-understood = { $count ->
+        [one] Ein Eintrag wird hier
+       *[other] { $count } Einträge werden hier
+    } nicht verstanden ({ $kinds }): Eine spätere Version dieses Programms hat sie geschrieben. Sie bleiben erhalten, aber keine Seite zeigt oder zählt sie. Aktualisiere dieses Programm.
+frame-methods = Wie gerechnet wird

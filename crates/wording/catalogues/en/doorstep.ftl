@@ -1,0 +1,15 @@
+doorstep-title = Come in safely
+doorstep-intro = This notebook is served over HTTPS. Once on each phone, the phone has to learn whom to trust.
+doorstep-only-own = Only on a phone of your own home.
+doorstep-care = Whoever holds this home's key could pass for addresses inside a home, though for no site on the internet: the certificate itself forbids that. If the fingerprint differs, do not install it. Take it out again in the same place when you no longer use it.
+doorstep-fetch = Fetch this home's certificate:
+doorstep-fetch-button = Fetch the certificate
+doorstep-install = Install it as an authority.
+doorstep-android = On Android
+doorstep-android-how = Settings, then search for “CA certificate”. Choose the fetched file { $file }. The phone warns, as it should: see below.
+doorstep-iphone = On an iPhone or iPad
+doorstep-iphone-how = Settings, “Profile Downloaded”, Install. Then Settings, General, About, Certificate Trust Settings: switch “Sayso home notebook” on.
+doorstep-computer = On a computer
+doorstep-computer-how = In the browser's settings search for “certificates”, and import the file as an authority for websites.
+doorstep-fingerprint = See that the fingerprint (SHA-256) your phone shows of it is the one on the screen where Sayso was started.
+doorstep-open = Open the notebook

@@ -1,0 +1,15 @@
+doorstep-title = Entrar con seguridad
+doorstep-intro = Este cuaderno se sirve por HTTPS. Una vez en cada teléfono, este debe aprender en quién confiar.
+doorstep-only-own = Solo en un teléfono de tu propio hogar.
+doorstep-care = Quien tenga la clave de este hogar podría hacerse pasar por direcciones dentro de una casa, pero por ningún sitio de internet: el propio certificado lo prohíbe. Si la huella no coincide, no lo instales. Quítalo en el mismo lugar cuando ya no lo uses.
+doorstep-fetch = Descarga el certificado de este hogar:
+doorstep-fetch-button = Descargar el certificado
+doorstep-install = Instálalo como autoridad.
+doorstep-android = En Android
+doorstep-android-how = Ajustes; busca «certificado de CA». Elige el archivo descargado { $file }. El teléfono avisa, como debe: mira abajo.
+doorstep-iphone = En un iPhone o iPad
+doorstep-iphone-how = Ajustes, «Perfil descargado», Instalar. Después Ajustes, General, Información, Ajustes de confianza de los certificados: activa «Sayso home notebook».
+doorstep-computer = En un ordenador
+doorstep-computer-how = En los ajustes del navegador busca «certificados» e importa el archivo como autoridad para sitios web.
+doorstep-fingerprint = Comprueba que la huella (SHA-256) que muestra tu teléfono es la de la pantalla donde se inició Sayso.
+doorstep-open = Abrir el cuaderno

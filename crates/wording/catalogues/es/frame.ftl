@@ -1,0 +1,22 @@
+frame-today = Hoy
+frame-board = Tablero
+frame-likes = Gustos
+frame-words = Palabras
+frame-evidence = Pruebas
+frame-days = Días
+frame-log = Registro
+frame-people = Personas
+frame-sheets = Hojas
+frame-more = Más
+frame-pages = Páginas
+frame-to-content = Al contenido
+frame-home = Hogar:
+frame-which-animal = Qué animal:
+frame-animals = Animales
+frame-i-am = Soy { $name }
+frame-who-are-you = ¿Quién eres?
+frame-not-understood = { $count ->
+        [one] Un registro de aquí no se entiende
+       *[other] { $count } registros de aquí no se entienden
+    } ({ $kinds }): los escribió una versión posterior de este programa. Se conservan, pero ninguna página los muestra ni los cuenta. Actualiza este programa.
+frame-methods = Cómo se calcula

@@ -1,0 +1,15 @@
+doorstep-title = Entrer en sécurité
+doorstep-intro = Ce carnet est servi en HTTPS. Une fois sur chaque téléphone, il doit apprendre à qui se fier.
+doorstep-only-own = Seulement sur un téléphone de ton propre foyer.
+doorstep-care = Qui détient la clé de ce foyer pourrait se faire passer pour des adresses à l’intérieur d’une maison, mais pour aucun site d’internet : le certificat lui-même l’interdit. Si l’empreinte diffère, ne l’installe pas. Retire-le au même endroit quand tu ne t’en sers plus.
+doorstep-fetch = Récupère le certificat de ce foyer :
+doorstep-fetch-button = Récupérer le certificat
+doorstep-install = Installe-le comme autorité.
+doorstep-android = Sur Android
+doorstep-android-how = Réglages, puis cherche « certificat CA ». Choisis le fichier récupéré { $file }. Le téléphone avertit, comme il se doit : voir plus bas.
+doorstep-iphone = Sur un iPhone ou iPad
+doorstep-iphone-how = Réglages, « Profil téléchargé », Installer. Puis Réglages, Général, Informations, Réglages de confiance des certificats : active « Sayso home notebook ».
+doorstep-computer = Sur un ordinateur
+doorstep-computer-how = Dans les réglages du navigateur, cherche « certificats » et importe le fichier comme autorité pour les sites web.
+doorstep-fingerprint = Vérifie que l’empreinte (SHA-256) que ton téléphone affiche est celle de l’écran où Sayso a été lancé.
+doorstep-open = Ouvrir le carnet

@@ -1,0 +1,22 @@
+frame-today = Aujourd’hui
+frame-board = Tableau
+frame-likes = Préférences
+frame-words = Mots
+frame-evidence = Preuves
+frame-days = Jours
+frame-log = Journal
+frame-people = Personnes
+frame-sheets = Fiches
+frame-more = Plus
+frame-pages = Pages
+frame-to-content = Aller au contenu
+frame-home = Foyer :
+frame-which-animal = Quel animal :
+frame-animals = Animaux
+frame-i-am = Je suis { $name }
+frame-who-are-you = Qui es-tu ?
+frame-not-understood = { $count ->
+        [one] Une entrée n’est pas comprise ici
+       *[other] { $count } entrées ne sont pas comprises ici
+    } ({ $kinds }) : une version plus récente de ce programme les a écrites. Elles sont conservées, mais aucune page ne les montre ni ne les compte. Mets ce programme à jour.
+frame-methods = Comment c’est calculé

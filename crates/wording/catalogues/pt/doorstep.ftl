@@ -1,0 +1,15 @@
+doorstep-title = Entrar em segurança
+doorstep-intro = Este caderno é servido por HTTPS. Uma vez em cada telefone, ele tem de aprender em quem confiar.
+doorstep-only-own = Só num telefone da tua própria casa.
+doorstep-care = Quem tiver a chave desta casa poderia fazer-se passar por endereços dentro de uma casa, mas por nenhum sítio da internet: o próprio certificado o proíbe. Se a impressão digital for diferente, não o instales. Tira-o no mesmo lugar quando já não o usares.
+doorstep-fetch = Descarrega o certificado desta casa:
+doorstep-fetch-button = Descarregar o certificado
+doorstep-install = Instala-o como autoridade.
+doorstep-android = No Android
+doorstep-android-how = Definições; procura “certificado de CA”. Escolhe o ficheiro { $file }. O telefone avisa, como deve: vê em baixo.
+doorstep-iphone = Num iPhone ou iPad
+doorstep-iphone-how = Definições, “Perfil descarregado”, Instalar. Depois Definições, Geral, Informações, Definições de confiança de certificados: ativa “Sayso home notebook”.
+doorstep-computer = Num computador
+doorstep-computer-how = Nas definições do navegador procura “certificados” e importa o ficheiro como autoridade para sítios web.
+doorstep-fingerprint = Vê se a impressão digital (SHA-256) que o teu telefone mostra é a do ecrã onde o Sayso foi iniciado.
+doorstep-open = Abrir o caderno

@@ -1,0 +1,22 @@
+frame-today = Hoje
+frame-board = Quadro
+frame-likes = Gostos
+frame-words = Palavras
+frame-evidence = Evidências
+frame-days = Dias
+frame-log = Registo
+frame-people = Pessoas
+frame-sheets = Folhas
+frame-more = Mais
+frame-pages = Páginas
+frame-to-content = Ir para o conteúdo
+frame-home = Casa:
+frame-which-animal = Que animal:
+frame-animals = Animais
+frame-i-am = Sou { $name }
+frame-who-are-you = Quem és?
+frame-not-understood = { $count ->
+        [one] Um registo daqui não é entendido
+       *[other] { $count } registos daqui não são entendidos
+    } ({ $kinds }): foram escritos por uma versão posterior deste programa. Ficam guardados, mas nenhuma página os mostra nem conta. Atualiza este programa.
+frame-methods = Como se calcula

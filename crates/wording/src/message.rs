@@ -1,0 +1,56 @@
+//! Messages that are said later, by whoever knows the reader.
+
+use crate::locale::Locale;
+use std::fmt;
+use std::sync::Arc;
+
+/// A message with its arguments.
+pub trait Message: fmt::Debug + Send + Sync {
+    /// What it says to a reader.
+    fn say(&self, locale: &Locale) -> String;
+}
+
+/// A message on its way to a reader, as in an error.
+#[derive(Clone, Debug)]
+pub enum Words {
+    /// One of the catalogues.
+    Message(Arc<dyn Message>),
+    /// Words that a floor below gave as a text: the same in every language.
+    AsIs(String),
+}
+
+impl Words {
+    /// What they say to a reader.
+    #[must_use]
+    pub fn say(&self, locale: &Locale) -> String {
+        match self {
+            Self::Message(message) => message.say(locale),
+            Self::AsIs(text) => text.clone(),
+        }
+    }
+}
+
+impl fmt::Display for Words {
+    /// In English, for the log.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.say(&Locale::ENGLISH))
+    }
+}
+
+impl<M: Message + 'static> From<M> for Words {
+    fn from(message: M) -> Self {
+        Self::Message(Arc::new(message))
+    }
+}
+
+impl From<&str> for Words {
+    fn from(text: &str) -> Self {
+        Self::AsIs(text.to_owned())
+    }
+}
+
+impl From<String> for Words {
+    fn from(text: String) -> Self {
+        Self::AsIs(text)
+    }
+}
