@@ -74,7 +74,7 @@ async fn it_opens_where_one_was_last() {
     let set = |answer: &crate::web::Answer| answer.header("set-cookie").split(';').next().unwrap().to_owned();
     let opened = web.get(&board).await;
     assert_eq!(set(&opened), format!("sayso_last={board}"));
-    assert!(opened.header("set-cookie").contains("HttpOnly; SameSite=Strict"));
+    assert!(opened.header("set-cookie").contains("HttpOnly;SameSite=Strict"));
     let again = asked(&web, &board, header::COOKIE, &set(&opened)).await;
     assert_eq!(again.header("set-cookie"), "", "known already");
     assert_eq!(asked(&web, "/last", header::COOKIE, &set(&opened)).await.header("location"), board);

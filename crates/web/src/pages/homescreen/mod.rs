@@ -83,7 +83,7 @@ pub async fn remember(request: Request, next: Next) -> Response {
     let path = request.uri().path();
     let opened = request.method() == Method::GET && animal_of(path).is_some();
     let new = opened && cookie(request.headers(), LAST_COOKIE) != Some(path);
-    let set = new.then(|| format!("{LAST_COOKIE}={path}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict"));
+    let set = new.then(|| format!("{LAST_COOKIE}={path};Path=/;Max-Age=31536000;HttpOnly;SameSite=Strict"));
     let mut response = next.run(request).await;
     if let Some(value) = set.and_then(|set| HeaderValue::from_str(&set).ok())
         && response.status().is_success()
