@@ -264,3 +264,21 @@ async fn letters_twice_as_large_leave_every_tab_and_pad_in_reach() {
     browser.close().await;
     assert_eq!(found, json!([]));
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_boards_editor_shows_every_word_whole() {
+    let home = Home::new(7, Some((2, 4))).await;
+    let server = Server::start(home.dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url(&format!("/l/{}/words/board", home.animal))).await;
+    browser.css("#board select").await;
+    let script = "const pen = document.createElement('canvas').getContext('2d');
+      return [...document.querySelectorAll('#board select')].filter((s) => {
+        const style = getComputedStyle(s);
+        pen.font = `${style.fontSize} ${style.fontFamily}`;
+        return pen.measureText(s.selectedOptions[0].text).width > s.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
+      }).map((s) => s.selectedOptions[0].text);";
+    let cut = browser.page.execute(script, vec![]).await.unwrap();
+    browser.close().await;
+    assert_eq!(cut, json!([]));
+}

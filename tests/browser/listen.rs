@@ -194,6 +194,9 @@ async fn without_recordings_the_page_says_what_to_do_first() {
     let browser = Browser::open(PHONE).await;
     for page in ["board", "listen"] {
         browser.goto(&server.url(&format!("/l/{}/{page}", notebook.animal))).await;
+        if page == "board" {
+            browser.tap("fold-microphone").await;
+        }
         assert!(
             browser.text("listen-missing").await.starts_with("Nothing can be heard yet: no word here has a recording.")
         );

@@ -5,6 +5,7 @@
 
 mod accessibility;
 mod board;
+mod charts;
 mod drawn;
 mod first;
 mod hand;

@@ -10,10 +10,9 @@ use sayso_methods::demand::answers::{AfterAnswer, Answer as Given, AnsweredPress
 use sayso_methods::demand::bursts::{BurstSettings, bursts};
 use sayso_methods::demand::change::{change_points_with_exposure, clumped_penalty};
 use sayso_methods::demand::gaps::gaps;
-use sayso_methods::stats::{Clumping, Count, Proportion};
-use sayso_methods::words::{self, Gap, NextReason, NextWordRules, OnBoard, next_words};
+use sayso_methods::stats::{Clumping, Count, Proportion, StatsError};
+use sayso_methods::words::{Gap, NextWordRules, NextWords, OnBoard, next_words};
 use sayso_model::{Answer, Catch, Day, EndReason, Fact, Moment, Session, SessionId, Sign, SignLevel, Stage, WordId};
-use serde::Serialize;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Longest time watched after an answer, in seconds: the end of the last piece of the hazard.
@@ -32,6 +31,9 @@ pub struct Stretch {
     pub rate: Estimate,
 }
 
+/// What is known of bursts when answers change, in one sentence; also message `days-burst-may-come`.
+pub const BURST_MAY_COME: &str = "When answers change, a burst of presses may come first: in 24 % of cases in people, 12 % where something else was offered (Lerman & Iwata 1995).";
+
 /// A burst: presses following each other faster than usual.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Burst {
@@ -45,79 +47,11 @@ pub struct Burst {
     pub level: u32,
 }
 
-/// A kind of answer.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Kind {
-    /// The thing, or some of it.
-    Given,
-    /// Not now.
-    NotNow,
-    /// Another thing.
-    Another,
-    /// None in time.
-    Missed,
-}
-
-/// A word worth adding.
-#[derive(Clone, PartialEq, Debug, Serialize)]
-pub struct NextWord {
-    /// What it would say.
-    pub says: String,
-    /// Whether it closes a session.
-    pub closing: bool,
-    /// Why.
-    pub why: WhyNext,
-    /// Whether the whole interval is on the side of the suggestion.
-    pub sure: bool,
-    /// Words on the board it sounds too much like.
-    pub sounds_like: Vec<String>,
-}
-
-/// Why a word could come next.
-#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
-#[serde(tag = "why", rename_all = "snake_case")]
-pub enum WhyNext {
-    /// Asked for without a button, a week.
-    AskedWithout {
-        /// The rate.
-        per_week: Estimate,
-    },
-    /// Demand is high and no word closes a session: presses an hour.
-    HighDemand {
-        /// The rate.
-        per_hour: Estimate,
-    },
-    /// Sessions end in high arousal and no word closes them.
-    HighArousal {
-        /// Share of sessions.
-        share: Estimate,
-    },
-}
-
-/// Why no words should be added yet.
-#[derive(Clone, PartialEq, Debug, Serialize)]
-#[serde(tag = "hold", rename_all = "snake_case")]
-pub enum Hold {
-    /// Few words on the board are in use; let those grow first (common practice, no source).
-    FewInUse {
-        /// In use.
-        used: usize,
-        /// On the board.
-        of: usize,
-    },
-    /// The records contradict themselves.
-    Contradiction {
-        /// In the method's words.
-        why: String,
-    },
-}
-
 /// What followed one kind of answer.
 #[derive(Clone, PartialEq, Debug)]
 pub struct After {
     /// The answer.
-    pub answer: Kind,
+    pub answer: Given,
     /// Share pressed again within the time watched.
     pub again: Estimate,
     /// How many times as fast the next press comes as after "given" (below 1: later), if it can be said.
@@ -146,10 +80,8 @@ pub struct Demand {
     pub after: Vec<After>,
     /// Requests without a button, most first.
     pub unvoiced: Vec<Unvoiced>,
-    /// Words worth adding.
-    pub next_words: Vec<NextWord>,
-    /// Why no words should be added yet, if so.
-    pub hold: Option<Hold>,
+    /// Words worth adding, with their figures, and whether to wait; or why that cannot be worked out.
+    pub next: Result<NextWords, StatsError>,
 }
 
 /// Demand over the last `days` household days up to `now`.
@@ -158,14 +90,12 @@ pub fn demand(case: &Case<'_>, days: u16) -> Demand {
     let from = case.since(i32::from(days.max(1)));
     let all = case.answered_since(from);
     let own = own_presses(&all, None);
-    let (next_words, hold) = next(case, &own);
     Demand {
         stretches: stretches(case, &own),
         bursts: recent_bursts(case, &own),
         after: after(&own),
         unvoiced: unvoiced(case, from),
-        next_words,
-        hold,
+        next: next(case, &own),
     }
 }
 
@@ -231,18 +161,12 @@ fn after(own: &[Answered<'_>]) -> Vec<After> {
             AnsweredPress { answer, seconds: next.unwrap_or(WATCHED_S).clamp(0.0, WATCHED_S), pressed_again }
         })
         .collect();
-    let kind = |answer: Given| match answer {
-        Given::Yes => Kind::Given,
-        Given::No => Kind::NotNow,
-        Given::Alternative => Kind::Another,
-        Given::Missed => Kind::Missed,
-    };
     after_answers(&presses, &PIECES)
         .unwrap_or_default()
         .into_iter()
         .filter(|a| a.n > 0)
         .map(|a: AfterAnswer| After {
-            answer: kind(a.answer),
+            answer: a.answer,
             again: share(a.again),
             against_given: a
                 .ratio_to_yes
@@ -294,7 +218,7 @@ fn unvoiced(case: &Case<'_>, from: Moment) -> Vec<Unvoiced> {
 
 /// Words worth adding: rewards asked for without a button that have none yet, and a closing word once demand or arousal
 /// is high.
-fn next(case: &Case<'_>, own: &[Answered<'_>]) -> (Vec<NextWord>, Option<Hold>) {
+fn next(case: &Case<'_>, own: &[Answered<'_>]) -> Result<NextWords, StatsError> {
     let (story, animal, zone, now) = (case.story(), case.animal(), case.zone(), case.now());
     let from = case.since(RECENT_DAYS);
     let (cards, all_words) = (case.words(), story.words());
@@ -332,29 +256,7 @@ fn next(case: &Case<'_>, own: &[Answered<'_>]) -> (Vec<NextWord>, Option<Hold>) 
             .map(|count| (count, clumping(presses, from, now, zone))),
         high_arousal: Proportion::new(stressed as u64, recent.len() as u64).ok(),
     };
-    match next_words(&gaps, &board, &NextWordRules::default()) {
-        Ok(found) => (
-            found.suggestions.into_iter().map(suggested).collect(),
-            found.hold.map(|(used, of)| Hold::FewInUse { used, of }),
-        ),
-        Err(why) => (Vec::new(), Some(Hold::Contradiction { why: why.to_string() })),
-    }
-}
-
-fn suggested(found: words::NextWord) -> NextWord {
-    let n = |n: u64| usize::try_from(n).unwrap_or(usize::MAX);
-    let why = match found.why {
-        NextReason::Gap { asked, per_week, interval } => {
-            WhyNext::AskedWithout { per_week: Estimate::with(per_week, interval, n(asked), Unit::Number) }
-        }
-        NextReason::HighDemand { presses, per_hour, interval } => {
-            WhyNext::HighDemand { per_hour: Estimate::with(per_hour, interval, n(presses), Unit::Number) }
-        }
-        NextReason::HighArousal { ended_high, of, .. } => {
-            WhyNext::HighArousal { share: Estimate::share(n(ended_high), n(of)) }
-        }
-    };
-    NextWord { says: found.says, closing: found.closing, why, sure: found.sure, sounds_like: found.sounds_like }
+    next_words(&gaps, &board, &NextWordRules::default())
 }
 
 /// Words in conversation: those that count as in use.

@@ -4,35 +4,33 @@ use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
 use sayso_methods::learning::readiness::{Readiness, ReadinessEstimate, SessionSigns, readiness as fit};
 use sayso_model::{Moment, SessionId, Sign, SignLevel};
-use serde::Serialize;
 use std::collections::BTreeMap;
 
+/// Fewest sessions that say anything (common practice, no source).
+const LEAST: usize = 5;
 /// Sessions looked back on.
 const SESSIONS: usize = 60;
-
-/// A state of readiness.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum State {
-    /// It stays away.
-    Away,
-    /// It comes, slowly or not always.
-    Warming,
-    /// It is ready.
-    Ready,
-}
 
 /// Readiness now and over the last sessions.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Ready {
     /// Probability of being ready in the last session.
     pub now: Estimate,
-    /// The likeliest state, where the interval of the probability leaves no doubt whether it is ready; none else.
-    pub likeliest: Option<State>,
+    /// The likeliest state.
+    pub likeliest: Readiness,
     /// Probability of ready in each session, oldest first, with the time of the session.
     pub by_session: Vec<(Moment, f64)>,
     /// Share of offers joined when ready, as fitted.
     pub joins_when_ready: f64,
+}
+
+impl Ready {
+    /// Whether the figures carry what is likeliest: with enough sessions, and the interval on the same side of one half.
+    #[must_use]
+    pub fn sure(&self) -> bool {
+        let (low, high) = (self.now.low.unwrap_or(0.0), self.now.high.unwrap_or(1.0));
+        self.now.n >= LEAST && if self.likeliest == Readiness::Ready { low > 0.5 } else { high < 0.5 }
+    }
 }
 
 /// Readiness up to `now`; none without a session.
@@ -67,45 +65,10 @@ pub fn readiness(case: &Case<'_>) -> Option<Ready> {
         .collect();
     let input: Vec<SessionSigns> = recent.iter().map(|(_, s)| *s).collect();
     let ReadinessEstimate { by_session, now: p, likeliest, ready_interval, profiles, n, .. } = fit(&input).ok()?;
-    let now = Estimate::with(p[2], ready_interval, n, Unit::Share);
-    let state = match likeliest {
-        Readiness::Away => State::Away,
-        Readiness::Warming => State::Warming,
-        Readiness::Ready => State::Ready,
-    };
     Some(Ready {
-        now,
-        likeliest: supported(now, state),
+        now: Estimate::with(p[2], ready_interval, n, Unit::Share),
+        likeliest,
         by_session: recent.iter().zip(&by_session).map(|((at, _), p)| (*at, p[2])).collect(),
         joins_when_ready: profiles[2].joining_rate,
     })
-}
-
-/// A state is only named where the whole interval of "ready" lies on its side of one half.
-fn supported(ready: Estimate, state: State) -> Option<State> {
-    let sure = match state {
-        State::Ready => ready.surely_above(0.5),
-        State::Away | State::Warming => ready.surely_below(0.5),
-    };
-    (sure && !ready.too_early()).then_some(state)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_state_is_named_only_where_the_interval_bears_it() {
-        let ready = |value, low, high, n| Estimate {
-            value: Some(value),
-            low: Some(low),
-            high: Some(high),
-            n,
-            unit: Unit::Share,
-        };
-        assert_eq!(supported(ready(0.97, 0.03, 1.0, 40), State::Ready), None, "97 %, and 3 % as well");
-        assert_eq!(supported(ready(0.97, 0.8, 1.0, 40), State::Ready), Some(State::Ready));
-        assert_eq!(supported(ready(0.1, 0.0, 0.4, 40), State::Away), Some(State::Away));
-        assert_eq!(supported(ready(0.97, 0.8, 1.0, 4), State::Ready), None, "four sessions say nothing yet");
-    }
 }

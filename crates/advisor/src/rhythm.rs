@@ -12,11 +12,14 @@ use serde::Serialize;
 const FALSE_SHARE: f64 = 0.05;
 /// From this factor on counts vary more than those of presses that come singly.
 const BURSTS: f64 = 1.3;
+/// Below so many presses an hour or a day of the week is no finding (common practice, no source).
+const LEAST: usize = 5;
+
 /// One local hour of the day, or one day of the week.
 #[derive(Clone, PartialEq, Debug, Serialize)]
 pub struct Bin {
-    /// The local hour from 0, or the day of the week from Monday, 0.
-    pub at: usize,
+    /// Which: the hour of the day, or the day of the week from Monday on.
+    pub at: u8,
     /// Own presses in it.
     pub presses: usize,
     /// Own presses a day in it, with an interval that admits bursts; nothing where no time was watched.
@@ -39,43 +42,21 @@ pub struct Rhythm {
 }
 
 impl Rhythm {
-    /// Bins that stand out from the others, bursts allowed for.
+    /// Bins with more than the others, or fewer, bursts allowed for.
     pub fn outstanding<'a>(&self, bins: &'a [Bin]) -> Vec<&'a Bin> {
-        let sure = |b: &&Bin| b.adjusted_p.is_some_and(|p| p <= FALSE_SHARE) && b.per_day.value.is_some();
+        let sure = |b: &&Bin| b.presses >= LEAST && b.adjusted_p.is_some_and(|p| p <= FALSE_SHARE);
         bins.iter().filter(sure).collect()
     }
 
-    /// How far the intervals are to be trusted.
+    /// Whether presses come in bursts, or on good and bad days; nothing without a press.
     #[must_use]
-    pub fn trust(&self) -> Trust {
-        match self.dispersion {
-            Some(times) if times >= BURSTS => Trust::Bursts { times },
-            Some(times) => Trust::Singly { times },
-            None => Trust::NoPress,
-        }
+    pub fn bursts(&self) -> Option<bool> {
+        self.dispersion.map(|d| d >= BURSTS)
     }
 }
 
-/// How far the intervals of a rhythm are to be trusted.
-#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
-#[serde(tag = "trust", rename_all = "snake_case")]
-pub enum Trust {
-    /// Presses come in bursts, or on good and bad days; intervals and what stands out allow for it.
-    Bursts {
-        /// How many times as much counts vary as those of single presses.
-        times: f64,
-    },
-    /// Presses come singly.
-    Singly {
-        /// The same.
-        times: f64,
-    },
-    /// No press yet to tell.
-    NoPress,
-}
-
-/// The rhythm of own presses while they were watched, `from` the start of a day up to `now`. Hours at which nothing at all is
-/// ever `recorded` are no watching, but most likely sleep: nothing is said of them.
+/// The rhythm of own presses while they were watched, `from` the start of a day up to `now`. Hours of the day at which nothing
+/// at all is ever `recorded` are taken for sleep or absence: they are no finding, and the others are not compared with them.
 #[must_use]
 pub fn rhythm(
     own: &[Answered<'_>],
@@ -87,8 +68,8 @@ pub fn rhythm(
     let hours = by_hour(at(), zone).map(|n| n as u64);
     let awake = by_hour(recorded.into_iter().chain(at()), zone);
     let mut exposure = hours_of_exposure(from, now, zone);
-    for (hours, recorded) in exposure.iter_mut().zip(awake) {
-        if recorded == 0 {
+    for (hours, noted) in exposure.iter_mut().zip(awake) {
+        if noted == 0 {
             *hours = 0.0;
         }
     }
@@ -113,7 +94,7 @@ pub fn rhythm(
 
 fn bins(counts: &[u64], exposure: &[f64], clumping: Clumping) -> Vec<Bin> {
     let unknown = |(i, n): (usize, &u64)| Bin {
-        at: i,
+        at: u8::try_from(i).unwrap_or(u8::MAX),
         presses: usize::try_from(*n).unwrap_or(usize::MAX),
         per_day: Estimate::unknown(Unit::PerDay),
         ratio: None,
@@ -147,7 +128,7 @@ mod tests {
         let singly = Clumping::NONE;
         assert!(names(&weekdays([20, 22, 18, 21, 19, 23, 0], singly)).is_empty());
         let busy = weekdays([20, 22, 18, 21, 19, 60, 0], singly);
-        assert_eq!(names(&busy), [5], "Saturday");
+        assert_eq!(names(&busy), [5]);
         // The same counts in bursts of twelve are five bursts against two a day: chance.
         let minutes = |k: u32| f64::from(k / 12) * 4.3 + f64::from(k % 12) / 1440.0;
         let bursts = Clumping::of_times(&(0..156).map(minutes).collect::<Vec<_>>(), 60.0).unwrap_or(singly);
@@ -155,6 +136,13 @@ mod tests {
         let (saturday, sunday) = (&busy.weekdays[5], &busy.weekdays[6]);
         assert!((saturday.per_day.value.unwrap_or_default() - 60.0 / 9.5).abs() < 1e-12 && saturday.per_day.n == 60);
         assert_eq!(sunday.per_day.value, None, "a day never watched is no day without presses");
+    }
+
+    #[test]
+    fn few_presses_are_no_finding() {
+        let quiet = weekdays([30, 30, 30, 30, 30, 0, 0], Clumping::NONE);
+        assert!(quiet.weekdays[5].adjusted_p.is_some_and(|p| p < 0.001));
+        assert!(quiet.outstanding(&quiet.weekdays).iter().all(|b| b.at != 5), "no press on a Saturday is no finding");
     }
 
     #[test]

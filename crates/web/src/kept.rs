@@ -2,6 +2,7 @@
 
 use crate::store::Revision;
 use sayso_advisor::evidence::{Evidence, evidence};
+use sayso_advisor::overview::{WordRow, overview};
 use sayso_advisor::patterns::{Patterns, patterns};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_advisor::stuck::{Weighed, differential};
@@ -79,6 +80,7 @@ pub type Labels = Arc<BTreeMap<HomeId, String>>;
 pub struct Kept {
     words: Shelf<(HomeId, AnimalId, WordId), OneWord>,
     standings: Shelf<(HomeId, AnimalId), Vec<Standing>>,
+    overview: Shelf<(HomeId, AnimalId), Result<Vec<WordRow>, String>>,
     today: Shelf<(HomeId, AnimalId), Option<Today>>,
     patterns: Shelf<(HomeId, AnimalId), Option<Patterns>>,
     sums: Mutex<BTreeMap<HomeId, Sums>>,
@@ -95,6 +97,12 @@ impl Kept {
     /// Where every word of an animal stands.
     pub fn standings(&self, home: HomeId, case: &Case<'_>) -> Arc<Vec<Standing>> {
         self.standings.get((home, case.animal()), case.story(), case.now(), || standings(case).to_vec())
+    }
+
+    /// Every word in a row; or why the records contradict themselves.
+    pub fn overview(&self, home: HomeId, case: &Case<'_>) -> Arc<Result<Vec<WordRow>, String>> {
+        let work_out = || overview(case).map_err(|why| why.to_string());
+        self.overview.get((home, case.animal()), case.story(), case.now(), work_out)
     }
 
     /// What to do now; none for an animal the story does not know.

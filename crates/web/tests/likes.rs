@@ -62,7 +62,7 @@ async fn a_paired_test_runs_from_start_to_ranking() {
         .says("Ranking")
         .says("<svg")
         .says("choices agree with each other")
-        .says("Taken from its left")
+        .says("Taken from Pip’s left")
         .says("Tests so far");
     let order: Vec<usize> = ["cooked chicken", "ball", "scratch", "bed"]
         .iter()

@@ -107,12 +107,16 @@ async fn labels_are_proposed_short_and_can_be_edited_before_they_are_taken() {
     page.says("value=\"rub\"").says("value=\"tug\"").does_not_say("value=\"belly rub\"");
     let (rub_says, tug_says) = (format!("says-{rub}"), format!("says-{tug}"));
     let both = [("rewards", rub.as_str()), ("rewards", tug.as_str())];
-    home.post(&format!("{to}/first"), &[&both[..], &[(&rub_says, "pull"), (&tug_says, "PULL")]].concat())
-        .await
-        .refused()
-        .says("is on another button already");
-    let kept =
-        home.post(&format!("{to}/first"), &[&both[..], &[(&rub_says, "tickle"), (&tug_says, "")]].concat()).await;
+    home.post(
+        &format!("{to}/first"),
+        &[&both[..], &[(rub_says.as_str(), "pull"), (tug_says.as_str(), "PULL")]].concat(),
+    )
+    .await
+    .refused()
+    .says("is on another button already");
+    let kept = home
+        .post(&format!("{to}/first"), &[&both[..], &[(rub_says.as_str(), "tickle"), (tug_says.as_str(), "")]].concat())
+        .await;
     assert!(kept.kept().to.ends_with("/words/board"), "the next step follows: {}", kept.to);
     let mut says: Vec<_> = home.story().await.words_of(home.animal).iter().map(|w| w.says.to_string()).collect();
     says.sort();

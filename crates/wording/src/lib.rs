@@ -7,11 +7,16 @@
 //! Knows nothing of pages, commands or the log.
 
 pub mod advice;
+pub mod agreement;
 mod catalogue;
-mod estimate;
+pub mod claims;
+pub mod events;
+pub mod evidence;
+pub mod figures;
 mod locale;
 mod message;
 mod numbers;
+pub mod patterns;
 pub mod pictures;
 mod times;
 mod value;

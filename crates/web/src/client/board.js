@@ -14,7 +14,7 @@ import { zones } from "./mat.js";
 import { drawRecent } from "./recent.js";
 import { isFood } from "./sitting.js";
 import { strip } from "./swaps.js";
-import { number, say } from "./say.js";
+import { number, say, timeSeconds } from "./say.js";
 
 /** @import { EndReason, Mode, Stop, View } from "../../client-checks/client" */
 
@@ -228,7 +228,7 @@ async function attention() {
           "p",
           {},
           el("strong", {}, r.event.body.kind.replaceAll("_", " ")),
-          ` · ${new Date(r.event.happened_at).toLocaleString()}`,
+          ` · ${timeSeconds(new Date(r.event.happened_at))}`,
         ),
         el(
           "ul",

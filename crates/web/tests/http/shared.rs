@@ -7,10 +7,10 @@ use sayso_advisor::ration::{RewardLeft, ration};
 use sayso_advisor::welfare::rest_today;
 use sayso_methods::ration::{Feed as Given, left_today};
 use sayso_model::*;
+use sayso_web::api::openapi;
 use sayso_web::pages::board::drawn;
 use sayso_web::pages::log::word_can_be_put_right;
 use sayso_web::pages::swaps::running::running;
-use sayso_web::{api::openapi, wording};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
 use uuid::Uuid;
@@ -74,7 +74,6 @@ fn the_rules_the_client_shares_are_current() {
             "calls": draw::CALLS,
             "partner_days": draw::PARTNER_DAYS,
         },
-        "words": words(),
         "kinds": kinds(),
         "standing": standing(),
         "sessions": sessions(),
@@ -84,14 +83,6 @@ fn the_rules_the_client_shares_are_current() {
         "day": day(),
     });
     current("tests/fixtures/shared.json", &rules);
-}
-
-fn words() -> Value {
-    let answer: BTreeMap<_, _> = Answer::ALL.iter().map(|a| (a.name(), wording::answer(*a))).collect();
-    let then: BTreeMap<_, _> = Then::ALL.iter().map(|t| (t.name(), wording::then(*t))).collect();
-    let end: BTreeMap<_, _> = EndReason::ALL.iter().map(|e| (e.name(), wording::end(*e))).collect();
-    let level: BTreeMap<_, _> = SignLevel::ALL.iter().map(|l| (l.name(), wording::level(*l))).collect();
-    json!({ "answer": answer, "then": then, "end": end, "level": level })
 }
 
 /// What may be done with an event once it is noted, by kind.

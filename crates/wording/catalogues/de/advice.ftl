@@ -46,24 +46,6 @@ advice-good-check-passed = Prüfung bestanden: { $words }, { $right } von { $of 
 advice-good-joined = { $name } machte bei { $joined } von { $of } Sitzungen mit.
 advice-good-taken = { $name } nahm { $taken } von { $of } gegebenen Dingen.
 
-advice-trust-bursts = Drücken kommt in Schüben oder an guten und schlechten Tagen: Die Zahlen schwanken { $times }-mal so stark wie bei einzelnem Drücken. Diese Intervalle, und was heraussticht, berücksichtigen das.
-advice-trust-singly = Drücken kommt einzeln: Die Zahlen schwanken { $times }-mal so stark wie bei reinem Zufall.
-advice-trust-no-press = Noch kein Drücken, um zu sehen, ob es in Schüben kommt.
-advice-ready-state = In der letzten Sitzung war { $name } am ehesten { $state ->
-    [away] nicht dabei
-    [warming] am Warmwerden
-   *[ready] bereit
-}; Wahrscheinlichkeit für „bereit“: { $now }.
-advice-ready-unclear = Für die letzte Sitzung klären die Aufzeichnungen nicht, ob { $name } bereit war; Wahrscheinlichkeit für „bereit“: { $now }.
-advice-answer-given = gegeben
-advice-answer-not-now = jetzt nicht
-advice-answer-another = etwas anderes
-advice-answer-missed = verpasst
-advice-word-asked-without = „{ $word }“: ohne Knopf verlangt, je Woche { $figure }.
-advice-word-high-demand = „{ $word }“: Drücken je Stunde { $figure }, und kein Wort beendet eine Sitzung.
-advice-word-high-arousal = „{ $word }“: Sitzungen, die in hoher Erregung endeten, { $figure }, und kein Wort beendet sie.
-advice-word-sounds-like = Es klingt zu sehr wie { $words }: Wähle eine andere Beschriftung.
-advice-hold-few-in-use = { $used } von { $of } Wörtern auf dem Brett sind in Gebrauch. Lass sie wachsen, bevor weitere kommen (üblich, ohne Quelle).
 advice-lean-left = { $name } neigt nach links: Mische die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
 advice-lean-right = { $name } neigt nach rechts: Mische die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
 advice-lean-too-few = Zu wenige Wahlen, um etwas über Seiten zu sagen.

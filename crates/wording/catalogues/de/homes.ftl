@@ -8,5 +8,4 @@ homes-holds = { $animals }; { $count ->
     [one] ein Eintrag
    *[other] { $count } Einträge
 }
-homes-unnamed = Ein Zuhause ohne Namen
 homes-tail-since = { $name } (…{ $tail }, seit { $day })

@@ -34,7 +34,6 @@ reward-not-added = ist ein Futter, das nicht hinzugefügt wurde; wähle ein ande
 reward-not-added-tick = ist ein Futter, das nicht hinzugefügt wurde; wähle ein anderes, oder nur die Tiere, für die es ist
 reward-none-means-all = keines angekreuzt heißt alle
 reward-still-used = noch in Gebrauch
-reward-another = Noch etwas hinzufügen
 reward-energy = Energie eines Stücks
 reward-kcal = kcal je Stück
 reward-kcal-hint = von der Packung, wenn es dort steht

@@ -51,24 +51,6 @@ advice-good-joined = { $name } joined { $joined } of { $of } sessions.
 advice-good-taken = { $name } took { $taken } of { $of } things given.
 
 # Rhythm, readiness, demand, likes.
-advice-trust-bursts = Presses come in bursts, or on good and bad days: counts vary { $times } times as much as those of single presses would. These intervals, and what is said to stand out, allow for it.
-advice-trust-singly = Presses come singly: counts vary { $times } times as much as chance alone would have it.
-advice-trust-no-press = No press yet to see whether presses come in bursts.
-advice-ready-state = In the last session { $name } was most likely { $state ->
-    [away] away
-    [warming] warming
-   *[ready] ready
-}; probability of “ready”: { $now }.
-advice-ready-unclear = In the last session the records do not settle whether { $name } was ready; probability of “ready”: { $now }.
-advice-answer-given = given
-advice-answer-not-now = not now
-advice-answer-another = another thing
-advice-answer-missed = missed
-advice-word-asked-without = “{ $word }”: asked for without a button, a week { $figure }.
-advice-word-high-demand = “{ $word }”: presses an hour { $figure }, and no word closes a session.
-advice-word-high-arousal = “{ $word }”: sessions that ended in high arousal { $figure }, and no word closes them.
-advice-word-sounds-like = It sounds too much like { $words }: choose another label.
-advice-hold-few-in-use = { $used } of { $of } words on the board are in use. Let those grow before adding more (common practice, no source).
 advice-lean-left = { $name } leans to the left side: mix sides well and test on. The ranking allows for it.
 advice-lean-right = { $name } leans to the right side: mix sides well and test on. The ranking allows for it.
 advice-lean-too-few = Too few choices to say anything about sides.

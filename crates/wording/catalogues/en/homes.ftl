@@ -8,5 +8,4 @@ homes-holds = { $animals }; { $count ->
     [one] one event
    *[other] { $count } events
 }
-homes-unnamed = A home without a name
 homes-tail-since = { $name } (…{ $tail }, since { $day })

@@ -34,7 +34,6 @@ reward-not-added = is a food that was not added; choose another one
 reward-not-added-tick = is a food that was not added; choose another one, or tick only the animals it is for
 reward-none-means-all = none ticked means all
 reward-still-used = still used
-reward-another = Add another
 reward-energy = Energy of one piece
 reward-kcal = kcal a piece
 reward-kcal-hint = from the package, if it says so

@@ -46,24 +46,6 @@ advice-good-check-passed = Comprobación superada: { $words }, { $right } aciert
 advice-good-joined = { $name } participó en { $joined } de { $of } sesiones.
 advice-good-taken = { $name } tomó { $taken } de { $of } cosas dadas.
 
-advice-trust-bursts = Las pulsaciones vienen en ráfagas, o en días buenos y malos: los recuentos varían { $times } veces lo que variarían sueltas. Estos intervalos, y lo que se dice que destaca, lo tienen en cuenta.
-advice-trust-singly = Las pulsaciones vienen sueltas: los recuentos varían { $times } veces lo que daría el azar.
-advice-trust-no-press = Aún no hay pulsaciones para ver si vienen en ráfagas.
-advice-ready-state = En la última sesión lo más probable es que { $name } { $state ->
-    [away] no quisiera venir
-    [warming] estuviera entrando en calor
-   *[ready] quisiera participar
-}; probabilidad de «participar»: { $now }.
-advice-ready-unclear = En la última sesión los registros no aclaran si { $name } quería participar; probabilidad: { $now }.
-advice-answer-given = dado
-advice-answer-not-now = ahora no
-advice-answer-another = otra cosa
-advice-answer-missed = sin respuesta
-advice-word-asked-without = «{ $word }»: pedida sin botón, por semana { $figure }.
-advice-word-high-demand = «{ $word }»: pulsaciones por hora { $figure }, y ninguna palabra cierra la sesión.
-advice-word-high-arousal = «{ $word }»: sesiones que acabaron con mucha excitación { $figure }, y ninguna palabra las cierra.
-advice-word-sounds-like = Suena demasiado a { $words }: elige otra etiqueta.
-advice-hold-few-in-use = Se usan { $used } de { $of } palabras del tablero. Deja que crezcan antes de añadir más (práctica común, sin fuente).
 advice-lean-left = { $name } tiende a la izquierda: mezcla bien los lados y sigue probando. El orden lo tiene en cuenta.
 advice-lean-right = { $name } tiende a la derecha: mezcla bien los lados y sigue probando. El orden lo tiene en cuenta.
 advice-lean-too-few = Muy pocas elecciones para decir algo de los lados.

@@ -8,5 +8,4 @@ homes-holds = { $animals }; { $count ->
     [one] un registro
    *[other] { $count } registros
 }
-homes-unnamed = Un hogar sin nombre
 homes-tail-since = { $name } (…{ $tail }, desde { $day })

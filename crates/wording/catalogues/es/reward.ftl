@@ -34,7 +34,6 @@ reward-not-added = es un alimento que no se añadió; elige otro
 reward-not-added-tick = es un alimento que no se añadió; elige otro, o marca solo para qué animales es
 reward-none-means-all = ninguno marcado significa todos
 reward-still-used = sigue en uso
-reward-another = Añadir otro
 reward-energy = Energía de una pieza
 reward-kcal = kcal por pieza
 reward-kcal-hint = del envase, si lo dice

@@ -46,24 +46,6 @@ advice-good-check-passed = Vérification réussie : { $words }, juste { $right }
 advice-good-joined = { $name } a participé à { $joined } séances sur { $of }.
 advice-good-taken = { $name } a pris { $taken } choses données sur { $of }.
 
-advice-trust-bursts = Les appuis viennent par rafales, ou selon de bons et mauvais jours : les comptes varient { $times } fois plus que des appuis isolés. Ces intervalles, et ce qui ressort, en tiennent compte.
-advice-trust-singly = Les appuis viennent isolés : les comptes varient { $times } fois ce que donnerait le hasard.
-advice-trust-no-press = Pas encore d’appui pour voir s’ils viennent par rafales.
-advice-ready-state = À la dernière séance, { $name } était le plus probablement { $state ->
-    [away] ailleurs
-    [warming] en train de venir
-   *[ready] d’accord pour participer
-} ; probabilité d’être d’accord : { $now }.
-advice-ready-unclear = À la dernière séance, les notes ne disent pas si { $name } voulait participer ; probabilité : { $now }.
-advice-answer-given = donné
-advice-answer-not-now = pas maintenant
-advice-answer-another = autre chose
-advice-answer-missed = manqué
-advice-word-asked-without = « { $word } » : demandé sans bouton, par semaine { $figure }.
-advice-word-high-demand = « { $word } » : appuis par heure { $figure }, et aucun mot ne clôt une séance.
-advice-word-high-arousal = « { $word } » : séances finies en forte excitation { $figure }, et aucun mot ne les clôt.
-advice-word-sounds-like = Il sonne trop comme { $words } : choisis une autre étiquette.
-advice-hold-few-in-use = { $used } mots sur { $of } du tableau sont en usage. Laisse-les grandir avant d’en ajouter (pratique courante, sans source).
 advice-lean-left = { $name } penche vers la gauche : mélange bien les côtés et continue à tester. Le classement en tient compte.
 advice-lean-right = { $name } penche vers la droite : mélange bien les côtés et continue à tester. Le classement en tient compte.
 advice-lean-too-few = Trop peu de choix pour parler des côtés.

@@ -8,5 +8,4 @@ homes-holds = { $animals } ; { $count ->
     [one] une entrée
    *[other] { $count } entrées
 }
-homes-unnamed = Un foyer sans nom
 homes-tail-since = { $name } (…{ $tail }, depuis { $day })

@@ -34,7 +34,6 @@ reward-not-added = est un aliment non ajouté ; choisis-en un autre
 reward-not-added-tick = est un aliment non ajouté ; choisis-en un autre, ou coche seulement les animaux concernés
 reward-none-means-all = aucun coché veut dire tous
 reward-still-used = toujours utilisé
-reward-another = En ajouter un autre
 reward-energy = Énergie d’un morceau
 reward-kcal = kcal par morceau
 reward-kcal-hint = d’après l’emballage, s’il le dit

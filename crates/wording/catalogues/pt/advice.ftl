@@ -46,24 +46,6 @@ advice-good-check-passed = Verificação passada: { $words }, certo { $right } d
 advice-good-joined = { $name } participou de { $joined } de { $of } sessões.
 advice-good-taken = { $name } aceitou { $taken } de { $of } coisas dadas.
 
-advice-trust-bursts = Os toques vêm em rajadas, ou em dias bons e ruins: as contagens variam { $times } vezes o que variariam toques soltos. Estes intervalos, e o que se destaca, levam isso em conta.
-advice-trust-singly = Os toques vêm soltos: as contagens variam { $times } vezes o que daria o acaso.
-advice-trust-no-press = Ainda nenhum toque para ver se vêm em rajadas.
-advice-ready-state = Na última sessão o mais provável é que { $name } { $state ->
-    [away] não quisesse vir
-    [warming] estivesse chegando aos poucos
-   *[ready] quisesse participar
-}; probabilidade de “participar”: { $now }.
-advice-ready-unclear = Na última sessão os registros não dizem se { $name } queria participar; probabilidade: { $now }.
-advice-answer-given = dado
-advice-answer-not-now = agora não
-advice-answer-another = outra coisa
-advice-answer-missed = sem resposta
-advice-word-asked-without = “{ $word }”: pedida sem botão, por semana { $figure }.
-advice-word-high-demand = “{ $word }”: toques por hora { $figure }, e nenhuma palavra fecha a sessão.
-advice-word-high-arousal = “{ $word }”: sessões que acabaram em muita excitação { $figure }, e nenhuma palavra as fecha.
-advice-word-sounds-like = Soa demais como { $words }: escolha outro rótulo.
-advice-hold-few-in-use = { $used } de { $of } palavras do quadro estão em uso. Deixe-as crescer antes de somar outras (prática comum, sem fonte).
 advice-lean-left = { $name } tende à esquerda: misture bem os lados e continue testando. A ordem leva isso em conta.
 advice-lean-right = { $name } tende à direita: misture bem os lados e continue testando. A ordem leva isso em conta.
 advice-lean-too-few = Poucas escolhas para dizer algo dos lados.

@@ -8,5 +8,4 @@ homes-holds = { $animals }; { $count ->
     [one] um registo
    *[other] { $count } registos
 }
-homes-unnamed = Uma casa sem nome
 homes-tail-since = { $name } (…{ $tail }, desde { $day })

@@ -34,7 +34,6 @@ reward-not-added = é um alimento que não foi adicionado; escolhe outro
 reward-not-added-tick = é um alimento que não foi adicionado; escolhe outro, ou marca só os animais para que serve
 reward-none-means-all = nenhum marcado quer dizer todos
 reward-still-used = ainda em uso
-reward-another = Juntar outro
 reward-energy = Energia de um pedaço
 reward-kcal = kcal por pedaço
 reward-kcal-hint = da embalagem, se disser

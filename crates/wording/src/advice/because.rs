@@ -105,7 +105,7 @@ fn button(l: &Locale, fact: &Because) -> String {
             l,
             because::slowing,
             word = &word.says,
-            by = l.estimate_to(by, 1),
+            by = crate::figures::estimate_to(l, by, 1),
             probability = l.percent(*probability),
             days = l.number(*days, 0)
         ),

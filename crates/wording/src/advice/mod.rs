@@ -11,7 +11,7 @@ pub use act::{act, hint};
 pub use because::because;
 pub use brief::brief;
 pub use caution::{caution, change};
-pub use figures::{answer, chance, hold, known, lean, length, next_word, readiness, trust};
+pub use figures::{chance, known, lean, length};
 pub use said::{bearing, cause, good, next, planned, stage_name, sure, topic};
 
 use crate::Locale;

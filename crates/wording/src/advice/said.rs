@@ -1,6 +1,6 @@
 //! What an advice is about, how sure it is, causes, the one next thing, and what went well.
 
-use super::{quoted, words};
+use super::words;
 use crate::advice::act;
 use crate::{Locale, say};
 use sayso_advisor::good::Good;
@@ -114,10 +114,4 @@ pub fn good(l: &Locale, name: &str, good: &Good) -> String {
         Good::Joined { joined, of } => say!(l, advice::good_joined, name = name, joined = *joined, of = *of),
         Good::Taken { taken, of } => say!(l, advice::good_taken, name = name, taken = *taken, of = *of),
     }
-}
-
-/// What sounds too much like a word to come.
-pub(super) fn sounds_like(l: &Locale, says: &[String]) -> Option<String> {
-    let words = || quoted(l, says.iter().map(String::as_str));
-    (!says.is_empty()).then(|| say!(l, advice::word_sounds_like, words = words()))
 }

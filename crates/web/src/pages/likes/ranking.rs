@@ -34,7 +34,14 @@ fn picture(l: &Locale, ranked: &[&RankedReward]) -> Markup {
         })
         .collect();
     let told: Vec<String> = ranked.iter().map(|r| format!("{}: {}", r.name, r.over_average)).collect();
-    whiskers(&say!(l, likes::over_middling), &told.join("; "), &Axis::share(&say!(l, likes::chance)), Some(0.5), &rows)
+    whiskers(
+        l,
+        &say!(l, likes::over_middling),
+        &told.join("; "),
+        &Axis::share(l, &say!(l, likes::chance)),
+        Some(0.5),
+        &rows,
+    )
 }
 
 /// Published scores, by the format they were found in.

@@ -74,7 +74,7 @@ async fn no_word(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
 }
 
 fn no_such(page: &Page) -> Error {
-    Error::NotFound(say!(&page.locale, pictures::no_such))
+    Error::NotFound(say!(&page.locale, pictures::no_such).into())
 }
 
 /// Takes a picture in, as the body itself or as a form's file.
@@ -103,7 +103,7 @@ async fn keep(page: &Page, card: PictureCard) -> Result<Redirect, Error> {
 async fn sent(request: Request) -> Result<Bytes, Error> {
     let told = |status: StatusCode, text: String| match status {
         StatusCode::PAYLOAD_TOO_LARGE => Error::TooLarge(MOST_UPLOAD),
-        _ => Error::BadRequest(text),
+        _ => Error::BadRequest(text.into()),
     };
     let kind = request.headers().get(CONTENT_TYPE).and_then(|k| k.to_str().ok()).unwrap_or_default();
     if !kind.to_ascii_lowercase().starts_with("multipart/form-data") {

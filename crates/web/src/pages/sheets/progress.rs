@@ -46,7 +46,7 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Asked>) -> Markup {
             }
             (report::in_short(&page, &all))
             (report::words(words))
-            (report::pictures(&all, words))
+            (report::pictures(&page.locale, &all, words))
             (report::answered(&all))
             @if let Some(from) = from { (report::signs(&page, from)) }
             (report::food(&today))

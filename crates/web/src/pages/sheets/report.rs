@@ -10,6 +10,7 @@ use sayso_advisor::ration::Ration;
 use sayso_advisor::stages::Standing;
 use sayso_advisor::welfare::welfare;
 use sayso_model::{Moment, ProbeTrial, Sign, SignLevel};
+use sayso_wording::Locale;
 use sayso_wording::advice::{act, because, caution, known};
 
 /// Planned checks of understanding held: trials.
@@ -64,7 +65,7 @@ pub fn words(all: &[Standing]) -> Markup {
     }
 }
 
-pub fn pictures(all: &Days, words: &[Standing]) -> Markup {
+pub fn pictures(locale: &Locale, all: &Days, words: &[Standing]) -> Markup {
     let week = |w: &Week| format!("{}", w.first);
     #[allow(clippy::cast_precision_loss)]
     let showings: Vec<Bar> = all
@@ -87,13 +88,13 @@ pub fn pictures(all: &Days, words: &[Standing]) -> Markup {
     html! {
         section.pictures {
             @if all.weeks.iter().any(|w| w.showings > 0) {
-                (bars("Showings a week", &all.weeks.iter().map(|w| format!("week from {}: {}", w.first, w.showings)).collect::<Vec<_>>().join("; "), "week from", "showings", &showings))
+                (bars(locale, "Showings a week", &all.weeks.iter().map(|w| format!("week from {}: {}", w.first, w.showings)).collect::<Vec<_>>().join("; "), "week from", "showings", &showings))
             }
             @if joining.iter().any(|w| w.n > 0) {
-                (whiskers("Sessions joined, by week", &told(&joining, all.weeks.iter().map(|w| format!("week from {}: {}", w.first, w.joining)).collect()), &Axis::share("joined"), None, &joining))
+                (whiskers(locale, "Sessions joined, by week", &told(&joining, all.weeks.iter().map(|w| format!("week from {}: {}", w.first, w.joining)).collect()), &Axis::share(locale, "joined"), None, &joining))
             }
             @if !response.is_empty() {
-                (whiskers("Pressed when invited and wanting it", &told(&response, words.iter().map(|s| format!("{}: {}", s.says, s.response)).collect()), &Axis::share("pressed"), None, &response))
+                (whiskers(locale, "Pressed when invited and wanting it", &told(&response, words.iter().map(|s| format!("{}: {}", s.says, s.response)).collect()), &Axis::share(locale, "pressed"), None, &response))
             }
         }
     }
