@@ -9,7 +9,7 @@ use tower_http::compression::CompressionLayer;
 use tower_http::compression::predicate::{Predicate, SizeAbove};
 
 /// Below so many bytes an answer fits one packet anyway.
-const LEAST_BYTES: u16 = 1_000;
+const LEAST_BYTES: u64 = 1_000;
 
 /// What is worth compressing.
 #[derive(Clone, Copy, Debug)]

@@ -22,6 +22,7 @@ pub mod layout;
 pub mod listening;
 pub mod page;
 pub mod pages;
+pub mod picture;
 pub mod reading;
 pub mod rich;
 pub mod secure;

@@ -20,6 +20,7 @@ mod locale;
 mod message;
 mod numbers;
 pub mod patterns;
+pub mod pictures;
 pub mod recording;
 mod times;
 mod value;

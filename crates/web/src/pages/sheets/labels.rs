@@ -2,9 +2,10 @@
 
 use super::sheet;
 use crate::page::Page;
+use crate::picture;
 use axum::extract::Query;
 use maud::{Markup, html};
-use sayso_model::WordCard;
+use sayso_model::{PictureOf, WordCard};
 use sayso_wording::say;
 use serde::Deserialize;
 
@@ -29,7 +30,7 @@ pub async fn show(page: Page, Query(asked): Query<Asked>) -> Markup {
                 @for name in SIZES { a.button href=(format!("?size={name}")) aria-current=[(name == size).then_some("true")] { (say!(l, sheets::size_of, size = name)) } }
             }
             @if words.is_empty() { p { (say!(l, sheets::no_word)) } }
-            ul class={ "labels " (size) } { @for w in &words { li class=[(w.says.as_str().chars().count() > 12).then_some("long")] { (w.says.as_str()) } } }
+            ul class={ "labels " (size) } { @for w in &words { li class=[(w.says.as_str().chars().count() > 12).then_some("long")] { (picture::of(&page.story, PictureOf::Word { word: w.word })) span { (w.says.as_str()) } } } }
             p.noprint.quiet { (say!(l, sheets::labels_note)) }
         },
     )

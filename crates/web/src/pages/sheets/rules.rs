@@ -2,9 +2,10 @@
 
 use super::sheet;
 use crate::page::Page;
+use crate::picture;
 use maud::{Markup, html};
 use sayso_model::facts::BATTERY_EMERGENCY;
-use sayso_model::{HouseRule, WordCard, WordId};
+use sayso_model::{HouseRule, PictureOf, WordCard, WordId};
 use sayso_wording::say;
 
 pub async fn show(page: Page) -> Markup {
@@ -29,7 +30,7 @@ pub async fn show(page: Page) -> Markup {
                     thead { tr { th scope="col" { (say!(l, sheets::button)) } th scope="col" { (say!(l, sheets::means)) } th scope="col" { (say!(l, sheets::everyone_answers)) } th scope="col" { (say!(l, sheets::not_now)) } } }
                     tbody { @for w in &words {
                         tr {
-                            th scope="row" { (w.says.as_str()) @if several { span.hint { (whose(&page, w)) } } @if w.closing { span.hint { (say!(l, sheets::ends_session)) } } }
+                            th scope="row" { (picture::of(&page.story, PictureOf::Word { word: w.word })) (w.says.as_str()) @if several { span.hint { (whose(&page, w)) } } @if w.closing { span.hint { (say!(l, sheets::ends_session)) } } }
                             td data-label=(say!(l, sheets::means)) { @match &w.means { Some(t) => (t.as_str()), None => (blank()) } }
                             td data-label=(say!(l, sheets::everyone_answers)) { @match &w.answer { Some(t) => (t.as_str()), None => (blank()) }
                                 @for r in of(Some(w.word)) { p.own { (r.text.as_str()) } } }
