@@ -59,7 +59,6 @@ export function inWords(pad, body) {
     case "word_card":
     case "clip_card":
     case "picture_card":
-    case "picture_card":
     case "board_layout":
     case "house_rule":
     case "stage_choice":
