@@ -158,7 +158,6 @@ async fn buttons_keep_their_places_and_a_wait_is_said_only_twice() {
     browser.tap("pad-ball").await;
     browser.find("given").await;
     keep("another").await;
-    drop(keep);
     // Through a wait, before and after its end.
     browser.tap("mode-invitation").await;
     browser.tap("choose-myself").await;
