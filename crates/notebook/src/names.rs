@@ -7,7 +7,7 @@ use sayso_model::{AnimalCard, AnimalId, Story, WordCard};
 #[non_exhaustive]
 pub enum NotNamed {
     /// No active animal has the name or id.
-    #[error("no animal is called \"{asked}\"; there are: {}", listed(known))]
+    #[error("no animal is called \"{asked}\"")]
     Animal {
         /// What was asked for.
         asked: String,
@@ -15,7 +15,7 @@ pub enum NotNamed {
         known: Vec<String>,
     },
     /// No active word says this or has the id.
-    #[error("no word says \"{asked}\"; there are: {}", listed(known))]
+    #[error("no word says \"{asked}\"")]
     Word {
         /// What was asked for.
         asked: String,
@@ -23,17 +23,13 @@ pub enum NotNamed {
         known: Vec<String>,
     },
     /// Several active words say this.
-    #[error("several words say \"{asked}\"; give one of their ids: {}", ids.join(", "))]
+    #[error("several words say \"{asked}\"")]
     Several {
         /// What was asked for.
         asked: String,
         /// Their ids.
         ids: Vec<String>,
     },
-}
-
-fn listed(known: &[String]) -> String {
-    if known.is_empty() { "none yet".to_owned() } else { known.join(", ") }
 }
 
 fn same(name: &str, asked: &str) -> bool {
