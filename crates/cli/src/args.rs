@@ -1,6 +1,10 @@
 //! Every command and flag, in one place; help, completions and manual pages come from here. What each says of itself stands
 //! in the catalogues (`help.ftl`), by its name.
 
+mod picture;
+
+pub use picture::{Picturing, Shown};
+
 use clap::builder::{PossibleValuesParser, TypedValueParser};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use sayso_model::{CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseStop, CaseUnit, Day, Language};
@@ -259,6 +263,7 @@ pub enum Command {
         #[command(flatten)]
         data: Data,
     },
+    Picture(Picturing),
     Listen(Listening),
     Backup {
         #[command(flatten)]

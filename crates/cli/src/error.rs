@@ -71,6 +71,9 @@ impl From<NotNamed> for CliError {
             NotNamed::Animal { asked, known } => words!(command::no_animal, asked = asked, known = listed(known)),
             NotNamed::Word { asked, known } if known.is_empty() => words!(command::no_word_yet, asked = asked),
             NotNamed::Word { asked, known } => words!(command::no_word, asked = asked, known = listed(known)),
+            NotNamed::Reward { asked, known } if known.is_empty() => words!(command::no_reward_yet, asked = asked),
+            NotNamed::Reward { asked, known } => words!(command::no_reward, asked = asked, known = listed(known)),
+            NotNamed::Rewards { asked, ids } => words!(command::several_rewards, asked = asked, ids = listed(ids)),
             NotNamed::Several { asked, ids } => words!(command::several_words, asked = asked, ids = listed(ids)),
             other => return Self::below(other),
         })

@@ -77,6 +77,7 @@ async fn run(l: &Locale, cli: Cli) -> Result<ExitCode, CliError> {
             return commands::enrol::enrol(l, &data.data, &word, file.as_deref(), record).await;
         }
         Command::Clips { data } => return commands::enrol::clips(l, &data.data).await,
+        Command::Picture(args) => commands::picture::picture(l, &args).await?,
         Command::Listen(args) => return commands::listen::listen(l, &args).await,
         Command::Check { data } => return commands::keep::check(l, &data.data).await,
     }

@@ -7,15 +7,16 @@ use crate::args::{Designing, Planning};
 use crate::error::CliError;
 use crate::out::tell;
 use sayso_advisor::Case;
-use sayso_advisor::designs::{
-    self, Report, Standing, Today, Trial, changed_words, design_words, measure_words, proposal, question_words, report,
-    verdict_words,
-};
+use sayso_advisor::designs::{self, Report, Standing, Today, Trial, proposal, report};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
     AnimalId, CaseCondition, CaseDesign, CaseUnit, DesignId, DesignPlan, DesignStop, Label, Seconds, Story,
 };
 use sayso_notebook::{animal_named, word_named};
+use sayso_wording::designs::{
+    compared, departure, design as design_words, measure, no_test, phase, question, sentence, verdict, with_change,
+    would_change,
+};
 use sayso_wording::{Locale, say, words};
 use uuid::Uuid;
 
@@ -32,8 +33,8 @@ pub async fn design(l: &Locale, what: &Designing) -> Result<(), CliError> {
                         l,
                         command_design::listed,
                         id = p.trial.to_string(),
-                        question = question_words(p),
-                        design = design_words(p.design),
+                        question = question(l, p),
+                        design = design_words(l, p.design),
                         points = p.points,
                         first = l.date(p.first)
                     );
@@ -73,9 +74,9 @@ fn print(l: &Locale, story: &Story, trial: &Trial<'_>) {
     tell!(
         l,
         command_design::heading,
-        question = question_words(plan),
-        design = design_words(plan.design),
-        measure = measure_words(plan.measure),
+        question = question(l, plan),
+        design = design_words(l, plan.design),
+        measure = measure(l, plan.measure),
         unit = plan.unit.name()
     );
     if matches!(r.standing, Standing::Running | Standing::NotYet(_)) {
@@ -87,9 +88,7 @@ fn print(l: &Locale, story: &Story, trial: &Trial<'_>) {
                 Today::Condition { point, condition, criterion } => {
                     let what = match (condition, criterion.and_then(|c| plan.criteria.get(c))) {
                         (_, Some(goal)) => say!(l, command_design::within, seconds = goal.to_string()),
-                        (CaseCondition::Changed, None) => {
-                            say!(l, command_design::changed, change = changed_words(plan))
-                        }
+                        (CaseCondition::Changed, None) => with_change(l, plan),
                         (CaseCondition::Usual, None) => say!(l, command_design::usual),
                     };
                     say!(l, command_design::point, point = point, of = plan.points, what = what)
@@ -98,20 +97,22 @@ fn print(l: &Locale, story: &Story, trial: &Trial<'_>) {
             tell!(l, command_design::now, what = format!("{lane}{now}"));
         }
     }
-    tell!("{}", r.sentence);
+    let animals = story.animals();
+    let name = animals.get(&trial.animal).map_or("", |c| c.name.as_str());
+    tell!("{}", sentence(l, name, plan, &r));
     for d in &r.departures {
-        tell!(l, command_design::departure, what = d);
+        tell!(l, command_design::departure, what = departure(l, *d));
     }
     if r.standing == Standing::Running {
         tell!(l, command_design::so_far);
     }
     figures(l, &r);
-    tell!(l, command_tell::would_change, what = &r.would_change);
+    tell!(l, command_tell::would_change, what = would_change(l, plan, &r));
 }
 
 fn figures(l: &Locale, r: &Report) {
     match &r.tested {
-        Err(why) => tell!(l, command_design::no_test, why = why),
+        Err(why) => tell!(l, command_design::no_test, why = no_test(l, *why)),
         Ok(found) => {
             let t = found.test;
             if let Some(d) = found.difference {
@@ -127,7 +128,7 @@ fn figures(l: &Locale, r: &Report) {
         }
     }
     if let Some(s) = r.standards.filter(|_| r.standing != Standing::Running) {
-        let verdict = verdict_words(s.verdict);
+        let verdict = verdict(l, s.verdict);
         tell!(l, command_design::standards, verdict = verdict, chances = s.demonstrations, fewest = s.fewest);
     }
     if r.missing > 0 {
@@ -138,14 +139,14 @@ fn figures(l: &Locale, r: &Report) {
             tell!("## {}", lane.lane.name);
         }
         for p in &lane.phases {
-            tell!("   {:<12} {}", p.name, say!(l, command_design::mean, mean = p.mean.to_string()));
+            tell!("   {:<12} {}", phase(l, p.name), say!(l, command_design::mean, mean = l.estimate(&p.mean)));
         }
-        for (name, c) in &lane.contrasts {
+        for (what, c) in &lane.contrasts {
             let n = &c.nonoverlap;
             let nap = say!(
                 l,
                 command_design::nap,
-                name = name,
+                name = compared(l, *what),
                 nap = l.percent(n.nap),
                 low = l.percent(n.nap_interval.low),
                 high = l.percent(n.nap_interval.high),
@@ -174,7 +175,7 @@ async fn plan(l: &Locale, what: &Planning) -> Result<(), CliError> {
     if first < soonest {
         return Err(CliError::said(words!(command_design::too_soon, day = soonest.to_string())));
     }
-    let design = what.design.unwrap_or_else(|| proposal(what.question).0);
+    let design = what.design.unwrap_or_else(|| proposal(what.question));
     let phased = matches!(design, CaseDesign::Reversal | CaseDesign::ChangingCriterion);
     let staggered = design == CaseDesign::MultipleBaseline;
     let only = |used: bool, n: u16| if used { n } else { 0 };

@@ -5,10 +5,10 @@ use super::serve::now;
 use crate::error::CliError;
 use crate::out::tell;
 use crate::recorded;
-use sayso_advisor::recording::{MAKE_IT_OUT, advice, measured};
 use sayso_listen::{Clip, ClipReport, check_clips};
 use sayso_notebook::{recordings, word_named};
 use sayso_store::MOST_CLIP_BYTES;
+use sayso_wording::recording::{advice, make_it_out, measured};
 use sayso_wording::{Locale, say, words};
 use std::path::Path;
 use std::process::ExitCode;
@@ -45,7 +45,7 @@ pub async fn enrol(
         tell!(l, command_listen::enrolled, word = &card.says);
     }
     print(l, &done.report, done.others);
-    tell!("  {MAKE_IT_OUT}");
+    tell!("  {}", make_it_out(l));
     notebook.store.close().await?;
     Ok(ExitCode::SUCCESS)
 }
@@ -65,9 +65,9 @@ fn read(file: &Path) -> Result<Vec<u8>, CliError> {
 }
 
 fn print(l: &Locale, report: &ClipReport, others: usize) {
-    tell!("  {}", measured(report, others));
+    tell!("  {}", measured(l, report, others));
     for finding in &report.findings {
-        tell!("  ! {}", advice(finding));
+        tell!("  ! {}", advice(l, finding));
     }
     if report.findings.is_empty() {
         tell!("  {}", say!(l, command_listen::no_findings));

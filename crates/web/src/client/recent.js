@@ -58,6 +58,7 @@ export function inWords(pad, body) {
     case "reward_card":
     case "word_card":
     case "clip_card":
+    case "picture_card":
     case "board_layout":
     case "house_rule":
     case "stage_choice":
@@ -120,6 +121,7 @@ export const MAY = {
   reward_card: "back",
   word_card: "back",
   clip_card: "stands",
+  picture_card: "back",
   board_layout: "back",
   house_rule: "back",
   stage_choice: "back",

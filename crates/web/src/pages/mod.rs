@@ -7,15 +7,18 @@ pub mod days;
 pub mod designs;
 pub mod evidence;
 pub mod exchange;
+pub mod front;
 pub mod glossary;
 pub mod heard;
 pub mod homes;
+pub mod homescreen;
 pub mod likes;
 pub mod listen;
 pub mod log;
 pub mod methods;
 pub mod patterns;
 pub mod people;
+pub mod pictures;
 pub mod sheets;
 pub mod start;
 pub mod swaps;
@@ -23,21 +26,19 @@ pub mod today;
 pub mod who;
 pub mod words;
 
-use crate::Error;
-use crate::layout::Tab;
-use crate::page::Page;
 use crate::state::AppState;
 use axum::Router;
-use axum::response::Redirect;
+use axum::middleware::from_fn;
 use axum::routing::get;
 
 /// All pages, but for those of [`exchange`], which wait for nothing that the others wait for.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/", get(front))
+        .route("/", get(front::front))
         .merge(board::router())
         .merge(start::router())
         .merge(people::router())
+        .merge(pictures::router())
         .merge(likes::router())
         .merge(who::router())
         .merge(log::router())
@@ -56,12 +57,6 @@ pub fn router() -> Router<AppState> {
         .merge(glossary::router())
         .merge(words::router())
         .merge(sheets::router())
-}
-
-/// The start: today's page of the first animal, or where one is added; of several households one is chosen first.
-async fn front(page: Page) -> Result<Redirect, Error> {
-    if page.homes.len() > 1 {
-        return Ok(Redirect::to("/homes"));
-    }
-    Ok(Redirect::to(&Tab::Today.href(page.animals().first().map(|l| l.animal))))
+        .merge(homescreen::router())
+        .layer(from_fn(homescreen::remember))
 }

@@ -10,3 +10,6 @@ command-not-understood = { $n ->
 }
 command-no-language = SAYSO_LANGUAGE ist „{ $given }“, das ist keine von: { $known }
 command-manual = Die Handbuchseiten sind in { $dir }; fang an mit: man { $first }
+command-no-reward = keine Belohnung heißt „{ $asked }“; es gibt: { $known }
+command-no-reward-yet = keine Belohnung heißt „{ $asked }“; es gibt noch keine
+command-several-rewards = mehrere Belohnungen heißen „{ $asked }“; nenne eine ihrer Kennungen: { $ids }

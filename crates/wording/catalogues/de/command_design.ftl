@@ -13,7 +13,6 @@ command-design-now = jetzt: { $what }
 command-design-rest = Pause, alles wie gewohnt; starke Zeichen von Stress wurden notiert
 command-design-nothing = alles wie gewohnt
 command-design-within = innerhalb von { $seconds } s geben
-command-design-changed = mit { $change }
 command-design-usual = wie gewohnt
 command-design-point = Punkt { $point } von { $of }: { $what }
 command-design-departure = nicht wie geplant: { $what }

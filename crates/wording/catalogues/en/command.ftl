@@ -11,3 +11,6 @@ command-not-understood = { $n ->
 }
 command-no-language = SAYSO_LANGUAGE is "{ $given }", which is none of: { $known }
 command-manual = The manual pages are in { $dir }; begin with: man { $first }
+command-no-reward = no reward is called "{ $asked }"; there are: { $known }
+command-no-reward-yet = no reward is called "{ $asked }"; there are none yet
+command-several-rewards = several rewards are called "{ $asked }"; give one of their ids: { $ids }

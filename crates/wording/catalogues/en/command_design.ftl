@@ -13,7 +13,6 @@ command-design-now = now: { $what }
 command-design-rest = rest, everything as usual; strong signs of stress were noted
 command-design-nothing = everything as usual
 command-design-within = deliver within { $seconds } s
-command-design-changed = with { $change }
 command-design-usual = as usual
 command-design-point = point { $point } of { $of }: { $what }
 command-design-departure = not as planned: { $what }

@@ -10,3 +10,6 @@ command-not-understood = { $n ->
 }
 command-no-language = SAYSO_LANGUAGE es «{ $given }», que no es ninguna de: { $known }
 command-manual = Las páginas del manual están en { $dir }; empieza por: man { $first }
+command-no-reward = ninguna recompensa se llama «{ $asked }»; hay: { $known }
+command-no-reward-yet = ninguna recompensa se llama «{ $asked }»; aún no hay ninguna
+command-several-rewards = varias recompensas se llaman «{ $asked }»; da uno de sus identificadores: { $ids }

@@ -13,7 +13,6 @@ command-design-now = ahora: { $what }
 command-design-rest = descanso, todo como siempre; se anotaron señales fuertes de estrés
 command-design-nothing = todo como siempre
 command-design-within = dar en menos de { $seconds } s
-command-design-changed = con { $change }
 command-design-usual = como siempre
 command-design-point = punto { $point } de { $of }: { $what }
 command-design-departure = no como estaba previsto: { $what }

@@ -10,3 +10,6 @@ command-not-understood = { $n ->
 }
 command-no-language = SAYSO_LANGUAGE vaut « { $given } », qui n’est aucune de : { $known }
 command-manual = Les pages du manuel sont dans { $dir } ; commence par : man { $first }
+command-no-reward = aucune récompense ne s’appelle « { $asked } » ; il y a : { $known }
+command-no-reward-yet = aucune récompense ne s’appelle « { $asked } » ; il n’y en a pas encore
+command-several-rewards = plusieurs récompenses s’appellent « { $asked } » ; donne l’un de leurs identifiants : { $ids }

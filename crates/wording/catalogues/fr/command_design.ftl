@@ -13,7 +13,6 @@ command-design-now = maintenant : { $what }
 command-design-rest = repos, tout comme d’habitude ; de forts signes de stress ont été notés
 command-design-nothing = tout comme d’habitude
 command-design-within = donner en moins de { $seconds } s
-command-design-changed = avec { $change }
 command-design-usual = comme d’habitude
 command-design-point = point { $point } sur { $of } : { $what }
 command-design-departure = pas comme prévu : { $what }

@@ -10,3 +10,6 @@ command-not-understood = { $n ->
 }
 command-no-language = SAYSO_LANGUAGE é “{ $given }”, que não é nenhuma de: { $known }
 command-manual = As páginas do manual estão em { $dir }; começa por: man { $first }
+command-no-reward = nenhuma recompensa se chama “{ $asked }”; há: { $known }
+command-no-reward-yet = nenhuma recompensa se chama “{ $asked }”; ainda não há nenhuma
+command-several-rewards = várias recompensas chamam-se “{ $asked }”; dá um dos seus identificadores: { $ids }

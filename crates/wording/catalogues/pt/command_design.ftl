@@ -13,7 +13,6 @@ command-design-now = agora: { $what }
 command-design-rest = descanso, tudo como de costume; foram anotados sinais fortes de stress
 command-design-nothing = tudo como de costume
 command-design-within = dar em menos de { $seconds } s
-command-design-changed = com { $change }
 command-design-usual = como de costume
 command-design-point = ponto { $point } de { $of }: { $what }
 command-design-departure = não como previsto: { $what }
