@@ -1,45 +1,81 @@
 //! What can go wrong at the command line, in words.
 
-/// An error of a command.
-#[derive(Debug, thiserror::Error)]
-pub enum CliError {
-    /// The notebook.
-    #[error(transparent)]
-    Store(#[from] sayso_store::StoreError),
-    /// Opening a notebook.
-    #[error(transparent)]
-    Notebook(#[from] sayso_notebook::NoNotebook),
-    /// Writing into it.
-    #[error(transparent)]
-    NotKept(#[from] sayso_notebook::NotKept),
-    /// A name that stands for nothing in it.
-    #[error(transparent)]
-    NotNamed(#[from] sayso_notebook::NotNamed),
-    /// Serving.
-    #[error(transparent)]
-    Serve(#[from] sayso_web::ServeError),
-    /// The paired devices.
-    #[error(transparent)]
-    Paired(#[from] sayso_web::access::PairedError),
-    /// Files and terminals.
-    #[error("{0}")]
-    Io(#[from] std::io::Error),
-    /// A file, and what is wrong with it.
-    #[error("{}: {source}", path.display())]
-    File {
-        /// Which file.
-        path: std::path::PathBuf,
-        /// What is wrong.
-        source: std::io::Error,
-    },
-    /// Anything said in words.
-    #[error("{0}")]
-    Said(String),
-}
+use sayso_notebook::{NoNotebook, NotKept, NotNamed};
+use sayso_wording::{Locale, Words, words};
+use std::fmt;
+use std::path::Path;
+
+/// An error of a command, said in the reader's language. What the store, the model and the system say of errors is English.
+#[derive(Debug)]
+pub struct CliError(Words);
 
 impl CliError {
     /// An error in words.
-    pub fn said(what: impl Into<String>) -> Self {
-        Self::Said(what.into())
+    pub fn said(what: impl Into<Words>) -> Self {
+        Self(what.into())
+    }
+
+    /// What a floor below says about its error.
+    pub fn below(why: impl fmt::Display) -> Self {
+        Self(why.to_string().into())
+    }
+
+    /// A file, and what is wrong with it.
+    pub fn file(path: &Path, why: impl fmt::Display) -> Self {
+        Self(format!("{}: {why}", path.display()).into())
+    }
+
+    /// A flag, and what is wrong with its value.
+    pub fn flag(name: &str, why: impl fmt::Display) -> Self {
+        Self(format!("{name}: {why}").into())
+    }
+
+    /// What it says to a reader.
+    pub fn say(&self, l: &Locale) -> String {
+        self.0.say(l)
+    }
+}
+
+impl fmt::Display for CliError {
+    /// In English, for the log.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.fmt(f)
+    }
+}
+
+macro_rules! below {
+    ($($error:ty),* $(,)?) => { $(
+        impl From<$error> for CliError {
+            fn from(why: $error) -> Self {
+                Self::below(why)
+            }
+        }
+    )* };
+}
+below!(sayso_store::StoreError, sayso_web::ServeError, sayso_web::access::PairedError, std::io::Error, NotKept);
+
+impl From<NoNotebook> for CliError {
+    fn from(why: NoNotebook) -> Self {
+        match why {
+            NoNotebook::None(dir) => Self::said(words!(command::no_home, dir = dir.display().to_string())),
+            other => Self::below(other),
+        }
+    }
+}
+
+impl From<NotNamed> for CliError {
+    fn from(why: NotNamed) -> Self {
+        let listed = |known: Vec<String>| known.join(", ");
+        Self::said(match why {
+            NotNamed::Animal { asked, known } if known.is_empty() => words!(command::no_animal_yet, asked = asked),
+            NotNamed::Animal { asked, known } => words!(command::no_animal, asked = asked, known = listed(known)),
+            NotNamed::Word { asked, known } if known.is_empty() => words!(command::no_word_yet, asked = asked),
+            NotNamed::Word { asked, known } => words!(command::no_word, asked = asked, known = listed(known)),
+            NotNamed::Reward { asked, known } if known.is_empty() => words!(command::no_reward_yet, asked = asked),
+            NotNamed::Reward { asked, known } => words!(command::no_reward, asked = asked, known = listed(known)),
+            NotNamed::Rewards { asked, ids } => words!(command::several_rewards, asked = asked, ids = listed(ids)),
+            NotNamed::Several { asked, ids } => words!(command::several_words, asked = asked, ids = listed(ids)),
+            other => return Self::below(other),
+        })
     }
 }

@@ -18,7 +18,7 @@ const MOST_BYTES: u64 = 1 << 20;
 /// Begins to log as asked, by a command that serves or another. Call once, before anything is logged.
 ///
 /// # Errors
-/// [`CliError::File`] where the file cannot be opened for writing.
+/// Where the file cannot be opened for writing.
 pub fn begin(asked: &Logging, serving: bool) -> Result<(), CliError> {
     // Other commands say on standard output what they did.
     let usual = if serving || asked.log_file.is_some() { Level::Info } else { Level::Warn };
@@ -33,7 +33,7 @@ pub fn begin(asked: &Logging, serving: bool) -> Result<(), CliError> {
         None => lines.with_writer(io::stderr).init(),
         Some(path) => {
             let file = Bounded::open(path, MOST_BYTES);
-            let file = file.map_err(|source| CliError::File { path: path.clone(), source })?;
+            let file = file.map_err(|source| CliError::file(path, source))?;
             lines.with_writer(Mutex::new(file)).init();
         }
     }

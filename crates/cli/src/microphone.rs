@@ -1,6 +1,7 @@
 //! The microphone of this machine, where the program was built with it (feature `microphone`).
 
 use crate::error::CliError;
+use sayso_wording::words;
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::mpsc::{Receiver, RecvTimeoutError, SyncSender, TrySendError, sync_channel};
 use std::sync::{Arc, OnceLock};
@@ -81,7 +82,10 @@ impl Microphone {
     /// # Errors
     /// When the microphone is lost; what came before was given already.
     pub fn next(&mut self, wait: Duration) -> Result<Sound, CliError> {
-        let lost = |why: &str| Err(CliError::said(format!("the microphone \"{}\" is lost: {why}", self.name)));
+        let name = self.name.clone();
+        let lost = |why: &str| {
+            Err(CliError::said(words!(command_listen::lost, microphone = name.clone(), why = why.to_owned())))
+        };
         // Blocks that wait are older than what was missed.
         let block = match self.blocks.try_recv() {
             Ok(block) => Ok(block),
@@ -96,9 +100,12 @@ impl Microphone {
                 Ok(Sound::Block(block))
             }
             (Err(_), Some(why)) => lost(why),
-            (Err(RecvTimeoutError::Disconnected), None) => lost("its driver has ended"),
+            (Err(RecvTimeoutError::Disconnected), None) => {
+                Err(CliError::said(words!(command_listen::lost_driver, microphone = name.clone())))
+            }
             (Err(RecvTimeoutError::Timeout), None) if self.last.elapsed() > LOST_AFTER => {
-                lost("no sound has come for 5 s; is it still plugged in?")
+                let seconds = LOST_AFTER.as_secs();
+                Err(CliError::said(words!(command_listen::lost_silent, microphone = name.clone(), seconds = seconds)))
             }
             (Err(RecvTimeoutError::Timeout), None) => Ok(Sound::Nothing),
         }
@@ -107,24 +114,19 @@ impl Microphone {
 
 #[cfg(not(feature = "microphone"))]
 mod device {
-    use super::{CliError, Inlet};
+    use super::{CliError, Inlet, words};
 
     /// Nothing is held without a device.
     pub struct Held;
 
     pub fn open(_: Inlet) -> Result<(Held, String, u32, u16), CliError> {
-        Err(CliError::said(
-            "this program was built without the microphone. Either pipe a recorder into it:\n\
-             \x20 arecord -q -f S16_LE -r 16000 -c 1 -t raw | sayso listen ... --pcm s16le --rate 16000 --channels 1 -\n\
-             or build it with the microphone (on Linux with ALSA's headers, such as Debian's libasound2-dev):\n\
-             \x20 cargo build --release -p sayso --features microphone",
-        ))
+        Err(CliError::said(words!(command_listen::built_without)))
     }
 }
 
 #[cfg(feature = "microphone")]
 mod device {
-    use super::{CliError, Inlet};
+    use super::{CliError, Inlet, words};
     use cpal::traits::{DeviceTrait, HostTrait, StreamTrait};
     use cpal::{Error, ErrorKind, FromSample, Sample, SampleFormat, SizedSample, Stream, StreamConfig};
 
@@ -132,13 +134,12 @@ mod device {
     pub struct Held(#[allow(dead_code, reason = "held so that the stream goes on")] Stream);
 
     pub fn open(inlet: Inlet) -> Result<(Held, String, u32, u16), CliError> {
-        let none =
-            "this machine has no microphone, or gives none to this program; plug one in, or allow it, and try again";
+        let none = || CliError::said(words!(command_listen::no_microphone));
         let told = |e: Error| match e.kind() {
-            ErrorKind::DeviceNotAvailable => CliError::said(none),
-            _ => CliError::said(format!("the microphone cannot be opened: {e}")),
+            ErrorKind::DeviceNotAvailable => none(),
+            _ => CliError::said(words!(command_listen::not_opened, why = e.to_string())),
         };
-        let device = cpal::default_host().default_input_device().ok_or_else(|| CliError::said(none))?;
+        let device = cpal::default_host().default_input_device().ok_or_else(none)?;
         let usual = device.default_input_config().map_err(told)?;
         let name = device.to_string();
         let (config, rate, channels) = (usual.config(), usual.sample_rate(), usual.channels());
@@ -150,9 +151,8 @@ mod device {
             SampleFormat::F32 => stream::<f32>(&device, config, channels, inlet),
             SampleFormat::F64 => stream::<f64>(&device, config, channels, inlet),
             other => {
-                return Err(CliError::said(format!(
-                    "the microphone \"{name}\" gives samples as {other:?}, which is not read"
-                )));
+                let samples = format!("{other:?}");
+                return Err(CliError::said(words!(command_listen::samples, microphone = name, samples = samples)));
             }
         };
         let stream = stream.map_err(told)?;
@@ -171,7 +171,9 @@ mod device {
             move |samples, _| inlet.block(samples.iter().map(|v| f32::from_sample(*v)).collect(), channels),
             move |e: Error| match e.kind() {
                 // How many samples an overrun lost is not told; it goes on.
-                ErrorKind::Xrun | ErrorKind::DeviceChanged | ErrorKind::RealtimeDenied => eprintln!("microphone: {e}"),
+                ErrorKind::Xrun | ErrorKind::DeviceChanged | ErrorKind::RealtimeDenied => {
+                    tracing::warn!("The microphone: {e}")
+                }
                 _ => trouble.lose(e.to_string()),
             },
             None,

@@ -4,22 +4,28 @@ use std::fmt::Arguments;
 use std::io::{ErrorKind, Write};
 
 /// Writes a line to standard output. A closed pipe ends the program quietly: nobody reads on. Anything else that stops
-/// writing is told on standard error.
+/// writing is told in the log.
 pub fn line(text: Arguments<'_>) {
     match writeln!(std::io::stdout(), "{text}") {
         Ok(()) => {}
         Err(why) if why.kind() == ErrorKind::BrokenPipe => std::process::exit(0),
         Err(why) => {
-            // Nothing more can be done where standard error is closed as well.
-            let _ = writeln!(std::io::stderr(), "sayso: cannot write to standard output: {why}");
+            tracing::error!("Standard output cannot be written: {why}");
             std::process::exit(1);
         }
     }
 }
 
-/// `println!` through [`line()`].
-macro_rules! say {
+/// Prints a message of the catalogues, `tell!(locale, file::message, argument = value)`, or as `println!`, through [`line()`].
+macro_rules! tell {
     () => { $crate::out::line(format_args!("")) };
-    ($($text:tt)*) => { $crate::out::line(format_args!($($text)*)) };
+    ($text:literal $($values:tt)*) => { $crate::out::line(format_args!($text $($values)*)) };
+    ($l:expr, $($message:tt)*) => { $crate::out::line(format_args!("{}", sayso_wording::say!($l, $($message)*))) };
 }
-pub(crate) use say;
+pub(crate) use tell;
+
+/// Prints a message to standard error, where what is no answer goes: `note!(locale, file::message, argument = value)`.
+macro_rules! note {
+    ($l:expr, $($message:tt)*) => { eprintln!("{}", sayso_wording::say!($l, $($message)*)) };
+}
+pub(crate) use note;

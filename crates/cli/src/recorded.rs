@@ -2,6 +2,8 @@
 
 use crate::error::CliError;
 use crate::microphone::{Microphone, Sound};
+use crate::out::note;
+use sayso_wording::{Locale, say, words};
 use std::time::Duration;
 
 /// Length of the windows whose loudness is compared, in seconds.
@@ -12,15 +14,13 @@ const MARGIN_S: f64 = 0.05;
 const LOUD: f32 = 0.05;
 
 /// Records for so many seconds and answers a WAV file of what sounded, silence at both ends cut off.
-pub fn word(seconds: f64) -> Result<Vec<u8>, CliError> {
+pub fn word(l: &Locale, seconds: f64) -> Result<Vec<u8>, CliError> {
     if !(0.5..=10.0).contains(&seconds) {
-        return Err(CliError::said("--record takes 0.5 to 10 seconds"));
+        return Err(CliError::said(words!(command_listen::record_range, least = "0.5", most = "10")));
     }
     let mut microphone = Microphone::open()?;
-    eprintln!(
-        "Recording {seconds} s through \"{}\". Play the button once, softly and out of the animal's hearing.",
-        microphone.name
-    );
+    let length = say!(l, unit::seconds, value = seconds.to_string());
+    note!(l, command_listen::recording, seconds = length, microphone = &microphone.name);
     let channels = usize::from(microphone.channels.max(1));
     let wanted = (seconds * f64::from(microphone.rate)) as usize * channels;
     let mut samples = Vec::with_capacity(wanted);
@@ -28,14 +28,13 @@ pub fn word(seconds: f64) -> Result<Vec<u8>, CliError> {
         match microphone.next(Duration::from_millis(200))? {
             Sound::Block(block) => samples.extend(block),
             Sound::Missed(_) => {
-                return Err(CliError::said("part of the sound was lost, as the machine was too busy; record it again"));
+                return Err(CliError::said(words!(command_listen::sound_lost)));
             }
             Sound::Nothing => {}
         }
     }
     let mono: Vec<f32> = samples.chunks_exact(channels).map(|f| f.iter().sum::<f32>() / channels as f32).collect();
-    let sound = trimmed(&mono, microphone.rate)
-        .ok_or_else(|| CliError::said("nothing was heard; play the button while it records"))?;
+    let sound = trimmed(&mono, microphone.rate).ok_or_else(|| CliError::said(words!(command_listen::nothing_heard)))?;
     Ok(file_of(sound, microphone.rate))
 }
 

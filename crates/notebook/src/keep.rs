@@ -65,16 +65,7 @@ pub async fn keep(store: &Store, story: &Story, events: Vec<Event>) -> Result<()
     for event in &events {
         event.check()?;
     }
-    let mut problems = Vec::new();
-    for appended in store.append(events).await? {
-        match appended {
-            Appended::New | Appended::Duplicate => {}
-            Appended::Conflict => problems.push(Problem {
-                field: "id".into(),
-                what: "belongs to another event already; send it again as a new one".into(),
-            }),
-            Appended::Refused(Problems(found)) => problems.extend(found),
-        }
-    }
+    let refused = store.append(events).await?.into_iter().filter_map(Appended::refusal);
+    let problems: Vec<Problem> = refused.flat_map(|found| found.0).collect();
     if problems.is_empty() { Ok(()) } else { Err(Problems(problems).into()) }
 }

@@ -7,7 +7,7 @@ use sayso_model::{AnimalCard, AnimalId, RewardCard, Story, WordCard};
 #[non_exhaustive]
 pub enum NotNamed {
     /// No active animal has the name or id.
-    #[error("no animal is called \"{asked}\"; there are: {}", listed(known))]
+    #[error("no animal is called \"{asked}\"")]
     Animal {
         /// What was asked for.
         asked: String,
@@ -15,7 +15,7 @@ pub enum NotNamed {
         known: Vec<String>,
     },
     /// No active word says this or has the id.
-    #[error("no word says \"{asked}\"; there are: {}", listed(known))]
+    #[error("no word says \"{asked}\"")]
     Word {
         /// What was asked for.
         asked: String,
@@ -23,7 +23,7 @@ pub enum NotNamed {
         known: Vec<String>,
     },
     /// No active reward has the name or id.
-    #[error("no reward is called \"{asked}\"; there are: {}", listed(known))]
+    #[error("no reward is called \"{asked}\"")]
     Reward {
         /// What was asked for.
         asked: String,
@@ -31,7 +31,7 @@ pub enum NotNamed {
         known: Vec<String>,
     },
     /// Several active rewards have the name.
-    #[error("several rewards are called \"{asked}\"; give one of their ids: {}", ids.join(", "))]
+    #[error("several rewards are called \"{asked}\"")]
     Rewards {
         /// What was asked for.
         asked: String,
@@ -39,17 +39,13 @@ pub enum NotNamed {
         ids: Vec<String>,
     },
     /// Several active words say this.
-    #[error("several words say \"{asked}\"; give one of their ids: {}", ids.join(", "))]
+    #[error("several words say \"{asked}\"")]
     Several {
         /// What was asked for.
         asked: String,
         /// Their ids.
         ids: Vec<String>,
     },
-}
-
-fn listed(known: &[String]) -> String {
-    if known.is_empty() { "none yet".to_owned() } else { known.join(", ") }
 }
 
 fn same(name: &str, asked: &str) -> bool {

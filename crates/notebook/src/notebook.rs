@@ -3,6 +3,7 @@
 use crate::keep::{NotKept, Pen, keep};
 use sayso_model::{Event, HomeId, Moment, Story};
 use sayso_store::{Store, StoreError};
+use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -11,7 +12,7 @@ use std::sync::Arc;
 #[non_exhaustive]
 pub enum NoNotebook {
     /// There is none in the folder, or an empty one.
-    #[error("{} holds no home yet; run `sayso serve --data {}` and set one up", _0.display(), _0.display())]
+    #[error("{} holds no home yet", _0.display())]
     None(PathBuf),
     /// It cannot be read.
     #[error(transparent)]
@@ -38,10 +39,12 @@ pub struct Notebook {
     pub home: HomeId,
     /// What has happened.
     pub story: Arc<Story>,
+    /// How many events of kinds that a later version wrote; kept, but not among what has happened.
+    pub not_understood: BTreeMap<String, usize>,
 }
 
 impl Notebook {
-    /// Opens a notebook that must be there; `saying` is told what is waited for, and what is not understood.
+    /// Opens a notebook that must be there; `saying` is told what is waited for.
     ///
     /// # Errors
     /// [`NoNotebook`].
@@ -49,12 +52,8 @@ impl Notebook {
         let store = existing(dir, saying).await?;
         let home = store.home().await?.ok_or_else(|| NoNotebook::None(dir.to_owned()))?;
         let story = store.story(home).await?;
-        for (kind, n) in store.not_understood(home).await? {
-            saying(&format!(
-                "{n} events of kind {kind} are not understood: a later version wrote them. They are kept, not counted here."
-            ));
-        }
-        Ok(Self { store, home, story })
+        let not_understood = store.not_understood(home).await?;
+        Ok(Self { store, home, story, not_understood })
     }
 
     /// For notes of nobody named about no animal.

@@ -6,7 +6,7 @@ use crate::error::StoreError;
 use crate::incoming::hidden_characters;
 use crate::log::{self, Written};
 use crate::strangers;
-use sayso_model::{Event, EventId, HomeId, Problems};
+use sayso_model::{Event, EventId, HomeId, Problem, Problems};
 use sqlx::Connection;
 use std::collections::BTreeSet;
 use tokio::sync::{mpsc, oneshot};
@@ -22,6 +22,21 @@ pub enum Appended {
     Conflict,
     /// It cannot stand in a log, and is not stored.
     Refused(Problems),
+}
+
+impl Appended {
+    /// Why it is not stored; none where it is.
+    #[must_use]
+    pub fn refusal(self) -> Option<Problems> {
+        match self {
+            Self::New | Self::Duplicate => None,
+            Self::Conflict => Some(Problems(vec![Problem {
+                field: "id".into(),
+                what: "belongs to another event already; send it again as a new one".into(),
+            }])),
+            Self::Refused(problems) => Some(problems),
+        }
+    }
 }
 
 /// The most bytes one event may take as JSON.

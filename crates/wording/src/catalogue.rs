@@ -61,6 +61,14 @@ pub(crate) fn say(locale: &Locale, id: &str, arguments: &[(&'static str, &Value<
     id.to_owned()
 }
 
+/// What a message without arguments says, for what finds its messages by name, as commands and arguments do. None where
+/// English has no such message.
+#[must_use]
+pub fn by_id(locale: &Locale, id: &str) -> Option<String> {
+    let known = CATALOGUES.by_language.get(&Language::En).is_some_and(|english| english.has_message(id));
+    known.then(|| say(locale, id, &[]))
+}
+
 /// English, a third longer, its letters marked, so that a layout that only fits English shows, and so does a text that is in
 /// no catalogue.
 fn stretched(text: &str) -> Cow<'_, str> {

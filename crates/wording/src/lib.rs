@@ -32,7 +32,7 @@ pub mod text {
     include!(concat!(env!("OUT_DIR"), "/messages.rs"));
 }
 
-pub use catalogue::client;
+pub use catalogue::{by_id, client};
 pub use locale::{Direction, Locale};
 pub use message::{Message, Words};
 pub use value::Value;

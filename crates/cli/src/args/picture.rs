@@ -1,3 +1,5 @@
+//! The arguments of `picture`.
+
 use super::Data;
 use clap::Args;
 use std::path::PathBuf;
@@ -6,13 +8,10 @@ use std::path::PathBuf;
 #[derive(Args, Debug)]
 #[group(required = true, multiple = false)]
 pub struct Shown {
-    /// Name or id of the animal it shows.
     #[arg(long)]
     pub animal: Option<String>,
-    /// Name or id of the reward it shows.
     #[arg(long)]
     pub reward: Option<String>,
-    /// What the button says, or the id of the word it shows.
     #[arg(long)]
     pub word: Option<String>,
 }
@@ -24,10 +23,8 @@ pub struct Picturing {
     pub data: Data,
     #[command(flatten)]
     pub shown: Shown,
-    /// Remove the picture there is.
     #[arg(long, conflicts_with = "file")]
     pub remove: bool,
-    /// The picture's file.
     #[arg(required_unless_present = "remove")]
     pub file: Option<PathBuf>,
 }

@@ -1,28 +1,29 @@
-//! `completions` and `man`: the command line's own description, in the forms shells and `man` read.
+//! `completions` and `man`: the command line's own description, in the forms shells and `man` read, in English.
 
-use crate::args::Cli;
 use crate::error::CliError;
-use crate::out::say;
-use clap::CommandFactory;
+use crate::help;
+use crate::out::tell;
 use clap_complete::Shell;
+use sayso_wording::Locale;
 use std::path::Path;
 
 /// Writes what a shell completes commands and flags by to standard output.
 pub fn completions(shell: Shell) {
-    say!("{}", String::from_utf8_lossy(&script(shell)).trim_end());
+    tell!("{}", String::from_utf8_lossy(&script(shell)).trim_end());
 }
 
 fn script(shell: Shell) -> Vec<u8> {
     let mut script = Vec::new();
-    clap_complete::generate(shell, &mut Cli::command(), "sayso", &mut script);
+    clap_complete::generate(shell, &mut help::command(&Locale::ENGLISH), "sayso", &mut script);
     script
 }
 
 /// Writes the manual pages, one a command, to a folder, which is made if it is not there.
-pub fn man(to: &Path) -> Result<(), CliError> {
-    let written = std::fs::create_dir_all(to).and_then(|()| clap_mangen::generate_to(Cli::command(), to));
-    written.map_err(|source| CliError::File { path: to.to_owned(), source })?;
-    say!("The manual pages are in {}; begin with: man {}", to.display(), to.join("sayso.1").display());
+pub fn man(l: &Locale, to: &Path) -> Result<(), CliError> {
+    let written =
+        std::fs::create_dir_all(to).and_then(|()| clap_mangen::generate_to(help::command(&Locale::ENGLISH), to));
+    written.map_err(|why| CliError::file(to, why))?;
+    tell!(l, command::manual, dir = to.display().to_string(), first = to.join("sayso.1").display().to_string());
     Ok(())
 }
 
@@ -44,7 +45,7 @@ mod tests {
 
     fn commands() -> Vec<(Vec<String>, Command)> {
         let mut found = Vec::new();
-        all(&Cli::command(), &[], &mut found);
+        all(&help::command(&Locale::ENGLISH), &[], &mut found);
         assert!(found.len() > 20, "{} commands", found.len());
         found
     }
@@ -69,7 +70,7 @@ mod tests {
     fn every_command_has_a_manual_page_with_its_flags() {
         let dir = tempfile::tempdir().unwrap();
         let to = dir.path().join("new");
-        man(&to).unwrap();
+        man(&Locale::ENGLISH, &to).unwrap();
         let all = commands();
         for (path, command) in &all {
             let file = to.join(format!("{}.1", path.join("-")));

@@ -5,7 +5,7 @@ use super::serve::now;
 use super::tell::story;
 use crate::args::{Designing, Planning};
 use crate::error::CliError;
-use crate::out::say;
+use crate::out::tell;
 use sayso_advisor::Case;
 use sayso_advisor::designs::{self, Report, Standing, Today, Trial, proposal, report};
 use sayso_advisor::welfare::rest_today;
@@ -13,52 +13,50 @@ use sayso_model::{
     AnimalId, CaseCondition, CaseDesign, CaseUnit, DesignId, DesignPlan, DesignStop, Label, Seconds, Story,
 };
 use sayso_notebook::{animal_named, word_named};
-use sayso_wording::Locale;
 use sayso_wording::designs::{
     compared, departure, design as design_words, measure, no_test, phase, question, sentence, verdict, with_change,
     would_change,
 };
+use sayso_wording::{Locale, say, words};
 use uuid::Uuid;
 
-/// Commands speak English for now.
-const L: Locale = Locale::ENGLISH;
-
 /// Does what was asked.
-pub async fn design(what: &Designing) -> Result<(), CliError> {
+pub async fn design(l: &Locale, what: &Designing) -> Result<(), CliError> {
     match what {
         Designing::List { data, animal } => {
-            let story = story(&data.data).await?;
+            let story = story(l, &data.data).await?;
             for card in animal_named(&story, animal.as_deref())? {
-                say!("# {}", card.name);
+                tell!("# {}", card.name);
                 for fact in designs::plans(&story, card.animal) {
                     let p = fact.part;
-                    say!(
-                        "{}  {}  {}, {} points from {}",
-                        p.trial,
-                        question(&L, p),
-                        design_words(&L, p.design),
-                        p.points,
-                        p.first
+                    tell!(
+                        l,
+                        command_design::listed,
+                        id = p.trial.to_string(),
+                        question = question(l, p),
+                        design = design_words(l, p.design),
+                        points = p.points,
+                        first = l.date(p.first)
                     );
                 }
-                say!();
+                tell!();
             }
             Ok(())
         }
         Designing::Show { data, trial } => {
-            let story = story(&data.data).await?;
+            let story = story(l, &data.data).await?;
             let found = find(&story, *trial)?;
-            print(&story, &found);
+            print(l, &story, &found);
             Ok(())
         }
-        Designing::Plan(asked) => plan(asked).await,
+        Designing::Plan(asked) => plan(l, asked).await,
         Designing::Stop { data, trial, reason } => {
-            let book = notebook::open(&data.data).await?;
+            let book = notebook::open(l, &data.data).await?;
             let animal = find(&book.story, *trial)?.animal;
             let mut event = book.pen(now()).event(DesignStop { trial: *trial, reason: *reason, because: None });
             event.animal = Some(animal);
             book.keep(vec![event]).await?;
-            say!("Stopped. Put everything back as it was.");
+            tell!(l, command_design::stopped);
             Ok(())
         }
     }
@@ -66,127 +64,123 @@ pub async fn design(what: &Designing) -> Result<(), CliError> {
 
 fn find(story: &Story, id: DesignId) -> Result<Trial<'_>, CliError> {
     let found = story.animals().into_keys().find_map(|l| designs::trial(story, l, id));
-    let found =
-        found.ok_or_else(|| CliError::said(format!("the notebook knows no trial {id}; see `sayso design list`")))?;
-    found.map_err(|why| CliError::said(format!("the order of this trial cannot be drawn from its plan: {why}")))
+    let found = found.ok_or_else(|| CliError::said(words!(command_design::no_trial, id = id.to_string())))?;
+    found.map_err(|why| CliError::said(words!(command_design::not_drawn, why = why.to_string())))
 }
 
-fn print(story: &Story, trial: &Trial<'_>) {
+fn print(l: &Locale, story: &Story, trial: &Trial<'_>) {
     let plan = trial.plan.part;
     let r = report(story, trial, now());
-    say!(
-        "{} {}; {} each {}",
-        question(&L, plan),
-        design_words(&L, plan.design),
-        measure(&L, plan.measure),
-        plan.unit.name()
+    tell!(
+        l,
+        command_design::heading,
+        question = question(l, plan),
+        design = design_words(l, plan.design),
+        measure = measure(l, plan.measure),
+        unit = plan.unit.name()
     );
     if matches!(r.standing, Standing::Running | Standing::NotYet(_)) {
         for (lane, today) in trial.lanes.iter().zip(trial.today(story, now())) {
             let lane = if lane.name.is_empty() { String::new() } else { format!("{}: ", lane.name) };
-            match today {
-                Today::Rest => say!("now: {lane}rest, everything as usual; strong signs of stress were noted"),
-                Today::Nothing => say!("now: {lane}everything as usual"),
+            let now = match today {
+                Today::Rest => say!(l, command_design::rest),
+                Today::Nothing => say!(l, command_design::nothing),
                 Today::Condition { point, condition, criterion } => {
                     let what = match (condition, criterion.and_then(|c| plan.criteria.get(c))) {
-                        (_, Some(goal)) => format!("deliver within {goal} s"),
-                        (CaseCondition::Changed, None) => with_change(&L, plan),
-                        (CaseCondition::Usual, None) => "as usual".to_owned(),
+                        (_, Some(goal)) => say!(l, command_design::within, seconds = goal.to_string()),
+                        (CaseCondition::Changed, None) => with_change(l, plan),
+                        (CaseCondition::Usual, None) => say!(l, command_design::usual),
                     };
-                    say!("now: {lane}point {point} of {}: {what}", plan.points);
+                    say!(l, command_design::point, point = point, of = plan.points, what = what)
                 }
-            }
+            };
+            tell!(l, command_design::now, what = format!("{lane}{now}"));
         }
     }
     let animals = story.animals();
-    let name = animals.get(&trial.animal).map_or("the animal", |c| c.name.as_str());
-    say!("{}", sentence(&L, name, plan, &r));
+    let name = animals.get(&trial.animal).map_or("", |c| c.name.as_str());
+    tell!("{}", sentence(l, name, plan, &r));
     for d in &r.departures {
-        say!("not as planned: {}", departure(&L, *d));
+        tell!(l, command_design::departure, what = departure(l, *d));
     }
     if r.standing == Standing::Running {
-        say!("figures so far; nothing is claimed from them, and looking tempts to stop:");
+        tell!(l, command_design::so_far);
     }
-    figures(&r);
-    say!("what would change it: {}", would_change(&L, plan, &r));
+    figures(l, &r);
+    tell!(l, command_tell::would_change, what = would_change(l, plan, &r));
 }
 
-fn figures(r: &Report) {
+fn figures(l: &Locale, r: &Report) {
     match &r.tested {
-        Err(why) => say!("no test: {}", no_test(&L, *why)),
+        Err(why) => tell!(l, command_design::no_test, why = no_test(l, *why)),
         Ok(found) => {
             let t = found.test;
             if let Some(d) = found.difference {
-                let end = |x: Option<f64>| x.map_or_else(|| "open".to_owned(), |x| format!("{x:.2}"));
-                say!(
-                    "difference, changed less usual: {:.2} (95 % interval {} to {}, n = {} points)",
-                    t.observed,
-                    end(d.low),
-                    end(d.high),
-                    d.n
-                );
+                let end = |x: Option<f64>| x.map_or_else(|| say!(l, command_design::open_end), |x| l.number(x, 2));
+                let value = l.number(t.observed, 2);
+                tell!(l, command_design::difference, value = value, low = end(d.low), high = end(d.high), n = d.n);
             } else {
-                say!("mean distance from the goal: {:.2} s", t.observed);
+                let seconds = say!(l, unit::seconds, value = l.number(t.observed, 2));
+                tell!(l, command_design::distance, seconds = seconds);
             }
-            say!("orders as extreme: {} of {}; p = {:.4}", t.as_extreme, t.orders, t.p);
+            let (extreme, of) = (t.as_extreme.to_string(), t.orders.to_string());
+            tell!(l, command_design::orders, extreme = extreme, of = of, p = l.p(t.p));
         }
     }
     if let Some(s) = r.standards.filter(|_| r.standing != Standing::Running) {
-        say!(
-            "the design {}: {} chances to show an effect, at least {} points each",
-            verdict(&L, s.verdict),
-            s.demonstrations,
-            s.fewest
-        );
+        let verdict = verdict(l, s.verdict);
+        tell!(l, command_design::standards, verdict = verdict, chances = s.demonstrations, fewest = s.fewest);
     }
     if r.missing > 0 {
-        say!("points over without a value: {} of {}", r.missing, r.done.0);
+        tell!(l, command_design::missing, n = r.missing, of = r.done.0);
     }
     for lane in r.lanes.iter().filter(|l| !l.points.is_empty()) {
         if !lane.lane.name.is_empty() {
-            say!("## {}", lane.lane.name);
+            tell!("## {}", lane.lane.name);
         }
         for p in &lane.phases {
-            say!("   {:<12} mean {}", phase(&L, p.name), L.estimate(&p.mean));
+            tell!("   {:<12} {}", phase(l, p.name), say!(l, command_design::mean, mean = l.estimate(&p.mean)));
         }
         for (what, c) in &lane.contrasts {
             let n = &c.nonoverlap;
-            say!(
-                "   {}: NAP {:.0} % (90 % interval {:.0} % to {:.0} %, n = {} and {}), Tau-U {:.0} % (p = {:.3})",
-                compared(&L, *what),
-                100.0 * n.nap,
-                100.0 * n.nap_interval.low,
-                100.0 * n.nap_interval.high,
-                n.n_a,
-                n.n_b,
-                100.0 * n.tau_u,
-                n.tau_u_p
+            let nap = say!(
+                l,
+                command_design::nap,
+                name = compared(l, *what),
+                nap = l.percent(n.nap),
+                low = l.percent(n.nap_interval.low),
+                high = l.percent(n.nap_interval.high),
+                n_a = n.n_a,
+                n_b = n.n_b,
+                tau = l.percent(n.tau_u),
+                p = l.p(n.tau_u_p)
             );
+            tell!("   {nap}");
         }
     }
 }
 
-async fn plan(what: &Planning) -> Result<(), CliError> {
-    let book = notebook::open(&what.data).await?;
+async fn plan(l: &Locale, what: &Planning) -> Result<(), CliError> {
+    let book = notebook::open(l, &what.data).await?;
     let cards = animal_named(&book.story, what.animal.as_deref())?;
     let [card] = cards.as_slice() else {
-        return Err(CliError::said("say which animal with --animal"));
+        return Err(CliError::said(words!(command_design::which_animal)));
     };
     if rest_today(&Case::new(&book.story, card.animal, now())) {
-        return Err(CliError::said("not today: strong signs of stress were noted; give space and plan on a calm day"));
+        return Err(CliError::said(words!(command_design::not_today)));
     }
     let today = now().day(&book.story.zone());
     let first = what.first.unwrap_or_else(|| today.plus(1));
     let soonest = if what.unit == CaseUnit::Session { today } else { today.plus(1) };
     if first < soonest {
-        return Err(CliError::said(format!("--first must be {soonest} or later: the order is drawn before it begins")));
+        return Err(CliError::said(words!(command_design::too_soon, day = soonest.to_string())));
     }
     let design = what.design.unwrap_or_else(|| proposal(what.question));
     let phased = matches!(design, CaseDesign::Reversal | CaseDesign::ChangingCriterion);
     let staggered = design == CaseDesign::MultipleBaseline;
     let only = |used: bool, n: u16| if used { n } else { 0 };
-    let label = |text: &String| Label::new(text).map_err(|e| CliError::said(format!("--label {e}")));
-    let goal = |s: &f64| Seconds::new(*s).map_err(|e| CliError::said(format!("--goal: {e}")));
+    let label = |text: &String| Label::new(text).map_err(|e| CliError::flag("--label", e));
+    let goal = |s: &f64| Seconds::new(*s).map_err(|e| CliError::flag("--goal", e));
     let plan = DesignPlan {
         trial: DesignId(Uuid::now_v7()),
         design,
@@ -207,19 +201,16 @@ async fn plan(what: &Planning) -> Result<(), CliError> {
         least: only(design != CaseDesign::AlternatingTreatments, what.least),
         apart: only(staggered, what.apart),
         criteria: what.goal.iter().map(goal).collect::<Result<_, _>>()?,
-        seed: getrandom::u32().map_err(|e| CliError::said(format!("this machine gives no random numbers: {e}")))?,
+        seed: getrandom::u32().map_err(|e| CliError::said(words!(command_design::no_random, why = e.to_string())))?,
     };
     let id = plan.trial;
     let mut event = book.pen(now()).event(plan);
     event.animal = Some(card.animal);
-    event.check().map_err(|problems| CliError::said(problems.to_string()))?;
+    event.check().map_err(CliError::below)?;
     book.keep(vec![event]).await?;
-    say!("Planned: {id}");
-    say!(
-        "It is about {}, not the other way round: it may leave at any time, and a strong sign of stress ends the trial.",
-        card.name
-    );
-    say!("See each day's condition with `sayso design show {id}`.");
+    tell!(l, command_design::planned, id = id.to_string());
+    tell!(l, command_design::about, name = &card.name);
+    tell!(l, command_design::see, id = id.to_string());
     Ok(())
 }
 

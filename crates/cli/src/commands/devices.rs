@@ -2,18 +2,19 @@
 
 use super::serve::now;
 use crate::error::CliError;
-use crate::out::say;
+use crate::out::tell;
 use sayso_web::access::{PAIRED_FILE, SAFELY_PAIRED_FILE, Sessions};
+use sayso_wording::{Locale, words};
 use std::path::Path;
 
 /// Lists the paired devices of a notebook, after ending those asked for.
-pub fn devices(dir: &Path, end: Option<&str>, end_all: bool) -> Result<(), CliError> {
+pub fn devices(l: &Locale, dir: &Path, end: Option<&str>, end_all: bool) -> Result<(), CliError> {
     if !dir.is_dir() {
-        return Err(CliError::said(format!("{} is no folder; give that of the notebook", dir.display())));
+        return Err(CliError::said(words!(command_serve::no_folder, dir = dir.display().to_string())));
     }
     let mut ended = false;
     let mut listed = 0;
-    for (file, how) in [(PAIRED_FILE, "over plain HTTP"), (SAFELY_PAIRED_FILE, "over HTTPS")] {
+    for (file, how) in [(PAIRED_FILE, "plain"), (SAFELY_PAIRED_FILE, "safe")] {
         let mut sessions = Sessions::read(&dir.join(file))?;
         if end_all {
             sessions.forget_all()?;
@@ -21,17 +22,23 @@ pub fn devices(dir: &Path, end: Option<&str>, end_all: bool) -> Result<(), CliEr
             ended |= sessions.end(id)?;
         }
         for d in sessions.devices(now()) {
-            say!("{}  {} ({how}), paired {}, last seen {}", d.id, d.name, d.paired_at, d.seen_at);
+            tell!(
+                l,
+                command_serve::device,
+                id = &d.id,
+                name = &d.name,
+                how = how,
+                paired = d.paired_at.to_string(),
+                seen = d.seen_at.to_string()
+            );
             listed += 1;
         }
     }
     if listed == 0 {
-        say!("No device is paired.");
+        tell!(l, command_serve::no_device);
     }
     match end {
-        Some(id) if !ended => {
-            Err(CliError::said(format!("no paired device has the id {id}; the list shows which there are")))
-        }
+        Some(id) if !ended => Err(CliError::said(words!(command_serve::no_such_device, id = id.to_owned()))),
         _ => Ok(()),
     }
 }

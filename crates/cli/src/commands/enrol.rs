@@ -3,25 +3,34 @@
 use super::notebook;
 use super::serve::now;
 use crate::error::CliError;
-use crate::out::say;
+use crate::out::tell;
 use crate::recorded;
 use sayso_listen::{Clip, ClipReport, check_clips};
 use sayso_notebook::{recordings, word_named};
 use sayso_store::MOST_CLIP_BYTES;
-use sayso_wording::Locale;
 use sayso_wording::recording::{advice, make_it_out, measured};
+use sayso_wording::{Locale, say, words};
 use std::path::Path;
 use std::process::ExitCode;
 
 /// Enrols a sound file, or what the microphone hears for so many seconds, as the recording of a word.
-pub async fn enrol(dir: &Path, word: &str, file: Option<&Path>, record: Option<f64>) -> Result<ExitCode, CliError> {
-    let notebook = notebook::open(dir).await?;
+pub async fn enrol(
+    l: &Locale,
+    dir: &Path,
+    word: &str,
+    file: Option<&Path>,
+    record: Option<f64>,
+) -> Result<ExitCode, CliError> {
+    let notebook = notebook::open(l, dir).await?;
     let card = word_named(&notebook.story, None, word)
-        .map_err(|e| CliError::said(format!("{e}. Add it on the page Words first")))?;
+        .map_err(|e| CliError::said(words!(command_listen::add_word, why = CliError::from(e).say(l))))?;
     let (name, bytes) = match (file, record) {
         (Some(file), _) => (file.display().to_string(), read(file)?),
-        (None, Some(seconds)) => ("the recording".to_owned(), tokio::task::block_in_place(|| recorded::word(seconds))?),
-        (None, None) => return Err(CliError::said("name a sound file, or say --record SECONDS")),
+        (None, Some(seconds)) => {
+            let sound = tokio::task::block_in_place(|| recorded::word(l, seconds))?;
+            (say!(l, command_listen::the_recording), sound)
+        }
+        (None, None) => return Err(CliError::said(words!(command_listen::name_a_file))),
     };
     let done = sayso_notebook::enrol(&notebook.store, notebook.home, &notebook.story, &card, bytes)
         .await
@@ -30,38 +39,44 @@ pub async fn enrol(dir: &Path, word: &str, file: Option<&Path>, record: Option<f
     let pen = notebook.pen(now());
     let events = done.cards.into_iter().map(|c| pen.event(c)).collect();
     notebook.keep(events).await?;
-    say!("\"{}\": {}", card.says, if known { "this very recording was enrolled already." } else { "enrolled." });
-    print(&done.report, done.others);
-    say!("  {}", make_it_out(&Locale::ENGLISH));
+    if known {
+        tell!(l, command_listen::enrolled_before, word = &card.says);
+    } else {
+        tell!(l, command_listen::enrolled, word = &card.says);
+    }
+    print(l, &done.report, done.others);
+    tell!("  {}", make_it_out(l));
     notebook.store.close().await?;
     Ok(ExitCode::SUCCESS)
 }
 
 fn read(file: &Path) -> Result<Vec<u8>, CliError> {
-    let told = |source| CliError::File { path: file.to_owned(), source };
+    let told = |why| CliError::file(file, why);
     let size = std::fs::metadata(file).map_err(told)?.len();
     if size > MOST_CLIP_BYTES as u64 {
-        return Err(CliError::said(format!(
-            "{}: {size} bytes; a recording of one word may have {MOST_CLIP_BYTES}",
-            file.display()
+        return Err(CliError::said(words!(
+            command_listen::clip_too_large,
+            file = file.display().to_string(),
+            bytes = size,
+            most = MOST_CLIP_BYTES
         )));
     }
     std::fs::read(file).map_err(told)
 }
 
-fn print(report: &ClipReport, others: usize) {
-    say!("  {}", measured(&Locale::ENGLISH, report, others));
+fn print(l: &Locale, report: &ClipReport, others: usize) {
+    tell!("  {}", measured(l, report, others));
     for finding in &report.findings {
-        say!("  ! {}", advice(&Locale::ENGLISH, finding));
+        tell!("  ! {}", advice(l, finding));
     }
     if report.findings.is_empty() {
-        say!("  Nothing to object to.");
+        tell!("  {}", say!(l, command_listen::no_findings));
     }
 }
 
 /// Checks all recordings in use. Answers 2 where something was found.
-pub async fn clips(dir: &Path) -> Result<ExitCode, CliError> {
-    let notebook = notebook::open(dir).await?;
+pub async fn clips(l: &Locale, dir: &Path) -> Result<ExitCode, CliError> {
+    let notebook = notebook::open(l, dir).await?;
     let all = recordings(&notebook.store, &notebook.story).await?;
     let mut found = false;
     let mut sound: Vec<Clip> = Vec::new();
@@ -71,21 +86,21 @@ pub async fn clips(dir: &Path) -> Result<ExitCode, CliError> {
             Ok(clip) => sound.push(clip),
             Err(why) => {
                 found = true;
-                say!("\"{}\"\n  ! {why}", recording.says);
+                tell!("{}\n  ! {why}", say!(l, command_listen::quoted, word = &recording.says));
             }
         }
     }
     for report in check_clips(&sound) {
         found |= !report.findings.is_empty();
-        say!("\"{}\"", report.word);
-        print(&report, sound.len() - 1);
+        tell!(l, command_listen::quoted, word = &report.word);
+        print(l, &report, sound.len() - 1);
     }
     let words = notebook.story.words();
     let mut without: Vec<&str> =
         words.values().filter(|w| w.active && !enrolled.contains(&w.word)).map(|w| w.says.as_str()).collect();
     without.sort_unstable();
     if !without.is_empty() {
-        say!("Without a recording, so not listened for: {}.", without.join(", "));
+        tell!(l, command_listen::without, words = without.join(", "));
     }
     notebook.store.close().await?;
     Ok(if found { ExitCode::from(2) } else { ExitCode::SUCCESS })

@@ -3,11 +3,12 @@
 use super::notebook::{existing_store, open_store};
 use crate::args::Form;
 use crate::error::CliError;
-use crate::out::say;
+use crate::out::{note, tell};
 use sayso_model::{Event, Problems};
 use sayso_store::{
     Appended, FileKind, Format, Look, Others, Preview, StoreError, TakenIn, WORTH_A_SNAPSHOT, read_event,
 };
+use sayso_wording::{Locale, say, words};
 use serde_json::value::RawValue;
 use std::io::{BufWriter, ErrorKind, Read};
 use std::path::Path;
@@ -19,11 +20,11 @@ const MOST_INPUT: u64 = 64 << 20;
 const PRINTED: usize = 40;
 
 /// Puts events from standard input into the log and answers one line an event.
-pub async fn log(dir: &Path) -> Result<ExitCode, CliError> {
+pub async fn log(l: &Locale, dir: &Path) -> Result<ExitCode, CliError> {
     let mut text = String::new();
     let read = std::io::stdin().take(MOST_INPUT + 1).read_to_string(&mut text)?;
     if read as u64 > MOST_INPUT {
-        return Err(CliError::said("standard input holds more than 64 MiB; use `sayso import` for files"));
+        return Err(CliError::said(words!(command_keep::input_too_large, most = MOST_INPUT >> 20)));
     }
     let events = events(&text)?;
     let store = open_store(dir).await?;
@@ -31,15 +32,15 @@ pub async fn log(dir: &Path) -> Result<ExitCode, CliError> {
     let mut refused = false;
     for (id, outcome) in ids.iter().zip(store.append(events).await?) {
         match outcome {
-            Appended::New => say!("{id} kept"),
-            Appended::Duplicate => say!("{id} known already"),
+            Appended::New => tell!(l, command_keep::kept, id = id.to_string()),
+            Appended::Duplicate => tell!(l, command_keep::known, id = id.to_string()),
             Appended::Conflict => {
                 refused = true;
-                say!("{id} refused: another event has this id; to put it right, send a correction");
+                tell!(l, command_keep::other_id, id = id.to_string());
             }
             Appended::Refused(problems) => {
                 refused = true;
-                say!("{id} refused: {problems}");
+                tell!(l, command_keep::refused, id = id.to_string(), why = problems.to_string());
             }
         }
     }
@@ -51,18 +52,21 @@ pub async fn log(dir: &Path) -> Result<ExitCode, CliError> {
 fn events(text: &str) -> Result<Vec<Event>, CliError> {
     if text.trim_start().starts_with('[') {
         let all: Vec<Box<RawValue>> = serde_json::from_str(text)
-            .map_err(|e| CliError::said(format!("standard input, line {}: {e}", e.line())))?;
-        let told = |i: usize, why: Problems| CliError::said(format!("standard input, event {}: {why}", i + 1));
+            .map_err(|e| CliError::said(words!(command_keep::input_line, line = e.line(), why = e.to_string())))?;
+        let told = |i: usize, why: Problems| {
+            CliError::said(words!(command_keep::input_event, number = i + 1, why = why.to_string()))
+        };
         return all.iter().enumerate().map(|(i, one)| read_event(one.get()).map_err(|e| told(i, e))).collect();
     }
-    let told = |i: usize, why: Problems| CliError::said(format!("standard input, line {}: {why}", i + 1));
+    let told =
+        |i: usize, why: Problems| CliError::said(words!(command_keep::input_line, line = i + 1, why = why.to_string()));
     let lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty());
     lines.map(|(i, line)| read_event(line).map_err(|e| told(i, e))).collect()
 }
 
 /// Previews a file and, if told to and nothing is wrong, imports it whole.
-pub async fn import(dir: &Path, file: &Path, yes: bool, others: Others) -> Result<ExitCode, CliError> {
-    let backup = || CliError::said(format!("{} is a backup; use `sayso restore`", file.display()));
+pub async fn import(l: &Locale, dir: &Path, file: &Path, yes: bool, others: Others) -> Result<ExitCode, CliError> {
+    let backup = || CliError::said(words!(command_keep::is_backup, file = file.display().to_string()));
     let kind = FileKind::of(file, &file.display().to_string())?;
     if kind == FileKind::Backup {
         return Err(backup());
@@ -70,92 +74,93 @@ pub async fn import(dir: &Path, file: &Path, yes: bool, others: Others) -> Resul
     let store = open_store(dir).await?;
     let look = store.look_at(file, kind).await?;
     let Look::Events { preview, recordings } = &look else { return Err(backup()) };
-    report(file, preview);
+    report(l, file, preview);
     if *recordings > 0 {
-        say!("  and {recordings} recordings");
+        tell!("  {}", say!(l, command_keep::and_recordings, n = *recordings));
     }
     let code = if preview.problem_count > 0 {
-        say!("Nothing was imported. Put these lines right and try again.");
+        tell!(l, command_keep::not_imported_faults);
         ExitCode::FAILURE
     } else if !preview.others().is_empty() && others == Others::Refuse {
-        say!(
-            "Nothing was imported: this notebook would then hold several homes. The file brings {}.",
-            preview.others()
-        );
-        say!("To keep several homes in this notebook, for good, add --take-in-other-home.");
+        tell!(l, command_keep::not_imported_homes, homes = preview.others().to_string());
         ExitCode::FAILURE
     } else if yes {
         let recordings = *recordings;
         let TakenIn::Events(done, clips) = store.take_in(file, look, others).await? else { return Err(backup()) };
-        say!("Imported {} events; {} were known already.", done.new, done.duplicates);
+        tell!(l, command_keep::imported, n = done.new, known = done.duplicates);
         if done.new >= WORTH_A_SNAPSHOT {
             store.read_ahead().await?;
         }
         if recordings > 0 {
-            say!(
-                "{} recordings stored; {} were here already; {} damaged, left out.",
-                clips.new,
-                clips.known,
-                clips.damaged
-            );
+            tell!(l, command_keep::clips_stored, n = clips.new, known = clips.known, damaged = clips.damaged);
         }
         ExitCode::SUCCESS
     } else {
-        say!("Nothing was imported yet. To do it, run the same command with --yes.");
+        tell!(l, command_keep::not_imported_yet);
         ExitCode::SUCCESS
     };
     store.close().await?;
     Ok(code)
 }
 
-fn report(file: &Path, preview: &Preview) {
-    say!(
-        "{}: {} rows, {} new, {} known already, {} with problems.",
-        file.display(),
-        preview.rows,
-        preview.new,
-        preview.duplicates,
-        preview.bad_rows
+fn report(l: &Locale, file: &Path, preview: &Preview) {
+    let name = file.display().to_string();
+    tell!(
+        l,
+        command_keep::preview,
+        file = &name,
+        rows = preview.rows,
+        new = preview.new,
+        known = preview.duplicates,
+        faults = preview.bad_rows
     );
     for (kind, n) in &preview.kinds {
-        say!("  {n} new of kind {kind}");
+        tell!("  {}", say!(l, command_keep::new_of_kind, n = *n, kind = *kind));
     }
     for (kind, n) in &preview.later {
-        say!("  {n} new of kind {kind}, not understood: a later version wrote them. They are kept, not shown.");
+        tell!("  {}", say!(l, command_keep::later, n = *n, kind = kind));
     }
     for (id, share) in &preview.homes {
-        let name = share.name.as_deref().unwrap_or("a home without a name");
-        say!(
-            "  {} of {name} ({id}){}",
-            share.events,
-            if share.other { ", which this notebook does not hold" } else { "" }
-        );
+        let (n, home) = (share.events, home_name(l, share.name.as_deref(), &id.to_string()));
+        if share.other {
+            tell!("  {}", say!(l, command_keep::of_other_home, n = n, home = home));
+        } else {
+            tell!("  {}", say!(l, command_keep::of_home, n = n, home = home));
+        }
     }
     if let Some((first, last)) = preview.span {
-        say!("  from {first} to {last}");
+        tell!("  {}", say!(l, command_keep::from_to, first = first.to_string(), last = last.to_string()));
     }
     let kinds = preview.faults.kinds();
     for kind in kinds.iter().take(PRINTED) {
-        say!("  {}: {kind}", file.display());
+        tell!("  {name}: {kind}");
     }
     let told: usize = kinds.iter().take(PRINTED).map(|kind| kind.count).sum();
     if preview.problem_count > told {
-        say!("  ... and {} more", preview.problem_count - told);
+        tell!("  {}", say!(l, command_keep::more, n = preview.problem_count - told));
+    }
+}
+
+/// A home by its name and id.
+pub fn home_name(l: &Locale, name: Option<&str>, id: &str) -> String {
+    match name {
+        Some(name) => format!("{name} ({id})"),
+        None => say!(l, command_keep::unnamed_home, id = id),
     }
 }
 
 /// Writes every event.
-pub async fn export(dir: &Path, form: Form, to: Option<&Path>) -> Result<ExitCode, CliError> {
+pub async fn export(l: &Locale, dir: &Path, form: Form, to: Option<&Path>) -> Result<ExitCode, CliError> {
     let store = existing_store(dir).await?;
     let format = match form {
         Form::Jsonl => Format::JsonLines,
         Form::Csv => Format::Csv,
         Form::Tar => {
-            let to = to.ok_or_else(|| CliError::said("an archive goes into a file: add --to all.tar"))?;
+            let to = to.ok_or_else(|| CliError::said(words!(command_keep::archive_to)))?;
             let done = store.export_archive(to).await?;
-            eprintln!("{} events and {} recordings written.", done.events, done.clips);
+            note!(l, command_keep::archive_written, n = done.events, recordings = done.clips);
             if done.damaged_clips > 0 {
-                eprintln!("{} recordings are damaged and were left out.", done.damaged_clips);
+                note!(l, command_keep::damaged_left_out, n = done.damaged_clips);
             }
             store.close().await?;
             return Ok(ExitCode::SUCCESS);
@@ -173,7 +178,7 @@ pub async fn export(dir: &Path, form: Form, to: Option<&Path>) -> Result<ExitCod
         Err(StoreError::Io { source, .. }) if source.kind() == ErrorKind::BrokenPipe => return Ok(ExitCode::FAILURE),
         written => written?,
     };
-    eprintln!("{count} events written.");
+    note!(l, command_keep::written, n = count);
     store.close().await?;
     Ok(ExitCode::SUCCESS)
 }

@@ -1,50 +1,59 @@
 //! `backup`, `restore` and `check`.
 
+use super::exchange::home_name;
 use super::notebook::{existing_store, open_store};
 use crate::error::CliError;
-use crate::out::say;
+use crate::out::tell;
 use sayso_store::{Others, StoreError};
+use sayso_wording::{Locale, words};
 use std::path::Path;
 use std::process::ExitCode;
 
 /// Copies the notebook to one file.
-pub async fn backup(dir: &Path, file: &Path) -> Result<(), CliError> {
+pub async fn backup(l: &Locale, dir: &Path, file: &Path) -> Result<(), CliError> {
     let store = existing_store(dir).await?;
     let done = store.backup(file).await?;
-    say!("{} events and {} recordings are in {} ({} bytes).", done.events, done.clips, file.display(), done.bytes);
+    tell!(
+        l,
+        command_keep::backed_up,
+        n = done.events,
+        recordings = done.clips,
+        file = file.display().to_string(),
+        bytes = done.bytes
+    );
     for clip in &done.damaged_clips {
-        say!("A recording is damaged and was not taken along: {clip}");
+        tell!(l, command_keep::damaged_clip, clip = clip.to_string());
     }
     store.close().await?;
     Ok(())
 }
 
 /// Brings back what the notebook lacks.
-pub async fn restore(dir: &Path, file: &Path, others: Others) -> Result<(), CliError> {
+pub async fn restore(l: &Locale, dir: &Path, file: &Path, others: Others) -> Result<(), CliError> {
     let store = open_store(dir).await?;
     let done = match store.restore(file, others).await {
         Err(why @ StoreError::OtherHome { .. }) => {
-            return Err(CliError::said(format!("{why}: add --take-in-other-home")));
+            return Err(CliError::said(words!(command_keep::take_in, why = why.to_string())));
         }
         done => done?,
     };
     for (id, share) in &done.homes {
-        let name = share.name.as_deref().unwrap_or("A home without a name");
-        say!("{name} ({id}): {} events in the backup.", share.events);
+        let home = home_name(l, share.name.as_deref(), &id.to_string());
+        tell!(l, command_keep::in_the_backup, home = home, n = share.events);
     }
     if !done.digest {
-        say!("It was made by an earlier version and carries no digest: damage may have gone unnoticed.");
+        tell!(l, exchange::no_digest);
     }
-    say!("{} events brought back; {} were here already.", done.new, done.known);
-    say!("{} recordings brought back; {} were here already.", done.clips_new, done.clips_known);
+    tell!(l, command_keep::brought_back, n = done.new, known = done.known);
+    tell!(l, command_keep::clips_brought_back, n = done.clips_new, known = done.clips_known);
     for fault in &done.faults {
-        say!("Left out, it was unsound when it was backed up: {fault}");
+        tell!(l, command_keep::unsound, fault = fault.to_string());
     }
     for id in &done.conflicts {
-        say!("Event {id} stands here with another content; the one here was kept.");
+        tell!(l, command_keep::conflict, id = id.to_string());
     }
     if done.clips_damaged > 0 {
-        say!("{} recordings in the backup are damaged and were left out.", done.clips_damaged);
+        tell!(l, command_keep::damaged_left_out, n = done.clips_damaged);
     }
     let (dir, file) = (dir.display(), file.display());
     tracing::info!("Restored {file} into {dir}: {} events, {} recordings brought back.", done.new, done.clips_new);
@@ -53,41 +62,34 @@ pub async fn restore(dir: &Path, file: &Path, others: Others) -> Result<(), CliE
 }
 
 /// Looks the notebook through and says what is wrong with it.
-pub async fn check(dir: &Path) -> Result<ExitCode, CliError> {
+pub async fn check(l: &Locale, dir: &Path) -> Result<ExitCode, CliError> {
     let store = existing_store(dir).await?;
     let found = store.check().await?;
-    say!("{} events, {} recordings looked at.", found.events, found.clips);
+    tell!(l, command_keep::looked_at, n = found.events, recordings = found.clips);
     if found.snapshots > 0 {
-        say!("{} snapshots hold what the log holds.", found.snapshots);
+        tell!(l, command_keep::snapshots, n = found.snapshots);
     }
     for (kind, n) in &found.later {
-        say!("{n} of kind {kind} are not understood: a later version wrote them. They are kept, not shown.");
+        tell!(l, command_keep::later, n = *n, kind = kind);
     }
     if found.amendments > 0 {
-        say!(
-            "{} put other events right or take them back; {} of them are about events not here.",
-            found.amendments,
-            found.waiting
-        );
+        tell!(l, command_keep::amendments, n = found.amendments, waiting = found.waiting);
     }
     for fault in &found.faults {
-        say!("Wrong: {fault}");
+        tell!(l, command_keep::wrong, fault = fault.to_string());
     }
     if found.fault_count > found.faults.len() {
-        say!("... and {} more", found.fault_count - found.faults.len());
+        tell!(l, command_keep::more, n = found.fault_count - found.faults.len());
     }
     store.close().await?;
     if found.fault_count == 0 {
-        say!("All of it is as it was written.");
+        tell!(l, command_keep::all_well);
         return Ok(ExitCode::SUCCESS);
     }
     if found.fault_count == found.snapshot_faults {
-        say!(
-            "Every event and recording is as it was written: there is nothing to restore. Stop the program where it \
-             still runs, remove what is named above and start it again."
-        );
+        tell!(l, command_keep::snapshots_wrong);
     } else {
-        say!("Keep a copy of this folder, then restore the latest backup into a new one.");
+        tell!(l, command_keep::restore_latest);
     }
     Ok(ExitCode::from(2))
 }

@@ -3,11 +3,12 @@
 use super::notebook::open_store;
 use crate::args::Serving;
 use crate::error::CliError;
-use crate::out::say;
+use crate::out::{note, tell};
 use qrcode::QrCode;
 use qrcode::render::unicode::Dense1x2;
 pub use sayso_web::state::machine_clock as now;
 use sayso_web::{Config, Opened};
+use sayso_wording::{Locale, say};
 use std::net::{IpAddr, SocketAddr, UdpSocket};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -16,17 +17,19 @@ use std::sync::Arc;
 const BATCH: usize = 1000;
 
 /// Makes the invented household, unless the directory holds one already, and serves it.
-pub async fn demo(data: Option<PathBuf>, seed: u64, serving: &Serving) -> Result<(), CliError> {
+pub async fn demo(l: &Locale, data: Option<PathBuf>, seed: u64, serving: &Serving) -> Result<(), CliError> {
     // Held to the end: dropping it removes the directory.
-    let temporary = if data.is_none() { Some(tempfile::tempdir()?) } else { None };
-    let dir = match (&data, &temporary) {
-        (Some(dir), _) => dir.clone(),
-        (None, Some(temporary)) => temporary.path().to_owned(),
-        (None, None) => return Err(CliError::said("no directory for the demo")),
+    let temporary;
+    let dir = match data {
+        Some(dir) => dir,
+        None => {
+            temporary = tempfile::tempdir()?;
+            temporary.path().to_owned()
+        }
     };
     let store = open_store(&dir).await?;
     if store.home().await?.is_none() {
-        eprintln!("Simulating ten weeks of an invented home ...");
+        note!(l, command_serve::simulating);
         let simulated = sayso_sim::demo(seed, now());
         let count = simulated.events.len();
         let mut events = simulated.events.into_iter();
@@ -37,17 +40,17 @@ pub async fn demo(data: Option<PathBuf>, seed: u64, serving: &Serving) -> Result
             }
             store.append(batch).await?;
         }
-        eprintln!("{count} events, all invented. Nothing here is evidence about real animals.");
+        note!(l, command_serve::invented, n = count);
     } else {
-        eprintln!("{} holds a home already; serving it.", dir.display());
+        note!(l, command_serve::holds_home, dir = dir.display().to_string());
     }
     drop(store);
-    serve(&dir, serving).await
+    serve(l, &dir, serving).await
 }
 
 /// Serves a notebook until told to stop.
-pub async fn serve(dir: &Path, serving: &Serving) -> Result<(), CliError> {
-    let lan = serving.lan;
+pub async fn serve(l: &Locale, dir: &Path, serving: &Serving) -> Result<(), CliError> {
+    let (lan, l) = (serving.lan, *l);
     let host = gethostname::gethostname().into_string().ok();
     let config = Config {
         data: dir.to_owned(),
@@ -56,47 +59,43 @@ pub async fn serve(dir: &Path, serving: &Serving) -> Result<(), CliError> {
         secure: serving.secure,
         host,
         patience: sayso_web::connections::Patience::default(),
-        opened: Arc::new(move |opened| announce(opened, lan.is_some())),
-        show_code: Arc::new(|code, minutes| {
-            say!("\nPairing code for a phone (good for {minutes} minutes): {code}\n");
+        opened: Arc::new(move |opened| announce(&l, opened, lan.is_some())),
+        show_code: Arc::new(move |code, minutes| {
+            tell!("\n{}\n", say!(&l, command_serve::code, minutes = minutes, code = code));
         }),
     };
     Ok(sayso_web::serve(config).await?)
 }
 
-fn announce(opened: &Opened, lan: bool) {
+fn announce(l: &Locale, opened: &Opened, lan: bool) {
     let at = opened.at;
     // Bound to one address, it is open there alone.
     let bound = Some(at.ip()).filter(|ip| !ip.is_unspecified() && !ip.is_loopback());
     let scheme = if opened.fingerprint.is_some() && bound.is_some() { "https" } else { "http" };
-    match bound {
-        None => say!("Sayso is open at http://127.0.0.1:{}/", at.port()),
-        Some(_) => say!("Sayso is open at {scheme}://{at}/"),
-    }
+    let here = if bound.is_some() { at.to_string() } else { format!("127.0.0.1:{}", at.port()) };
+    tell!(l, command_serve::open, url = format!("{scheme}://{here}/"));
     let Some(here) = bound.or_else(home_address) else {
-        say!("This machine has no address on a home network, so no phone can reach it.");
+        tell!(l, command_serve::no_address);
         return;
     };
     let url = format!("http://{}/", SocketAddr::new(here, at.port()));
     if let Some(fingerprint) = &opened.fingerprint {
-        say!("From a phone on the same network: {url} (then type the pairing code)");
-        say!("Once on each phone the page there installs this home's certificate; its fingerprint (SHA-256) must be");
-        say!("{fingerprint}");
+        tell!(l, command_serve::from_phone, url = &url);
+        tell!(l, command_serve::certificate);
+        tell!("{fingerprint}");
         if !sayso_web::secure::at_home(&here) {
-            say!("This machine's address is none of the kinds homes use, so the certificate cannot vouch for it.");
-            say!("Open this machine's name on the network, ending in .local, instead.");
+            tell!(l, command_serve::strange_address);
         }
     } else if lan {
-        say!("From a phone on the same network: {url} (then type the pairing code)");
+        tell!(l, command_serve::from_phone, url = &url);
     } else {
-        say!("Only this machine is answered. To use a phone, stop with Ctrl-C and start again with --lan;");
-        say!("this code then opens {url} on the phone:");
+        tell!(l, command_serve::this_machine, url = &url);
     }
     match QrCode::new(&url) {
-        Ok(code) => say!("{}", code.render::<Dense1x2>().quiet_zone(true).build()),
-        Err(why) => say!("(no QR code: {why})"),
+        Ok(code) => tell!("{}", code.render::<Dense1x2>().quiet_zone(true).build()),
+        Err(why) => tell!(l, command_serve::no_qr, why = why.to_string()),
     }
-    say!("Stop with Ctrl-C.");
+    tell!(l, command_serve::stop);
 }
 
 /// The address other devices reach this machine by. Connecting a UDP socket sends nothing; it only asks the system

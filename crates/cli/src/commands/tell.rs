@@ -3,9 +3,12 @@
 use super::notebook;
 use super::serve::now;
 use crate::error::CliError;
-use crate::out::say;
+use crate::out::tell;
 use sayso_advisor::agreement::{ScoreScale, agreement, read};
+use sayso_advisor::evidence::Evidence;
 use sayso_advisor::patterns::patterns as found;
+use sayso_advisor::steps::WordStep;
+use sayso_advisor::today::Next;
 use sayso_advisor::{Advice, Case, evidence, today};
 use sayso_model::Story;
 use sayso_notebook::animal_named;
@@ -14,165 +17,220 @@ use sayso_wording::agreement as told;
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of};
 use sayso_wording::evidence::{chance, sentence};
 use sayso_wording::figures::{estimate, finding};
-use sayso_wording::{Locale, patterns, say as words};
+use sayso_wording::{Locale, patterns, say};
 use std::path::Path;
 use std::sync::Arc;
 
-pub(super) async fn story(dir: &Path) -> Result<Arc<Story>, CliError> {
-    Ok(notebook::open(dir).await?.story)
+pub(super) async fn story(l: &Locale, dir: &Path) -> Result<Arc<Story>, CliError> {
+    Ok(notebook::open(l, dir).await?.story)
 }
 
-/// Prints what to do today.
-pub async fn today(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
-    let story = story(dir).await?;
+/// Prints what to do today, in the order of the page.
+pub async fn today(l: &Locale, dir: &Path, which: Option<&str>) -> Result<(), CliError> {
+    let story = story(l, dir).await?;
     for card in animal_named(&story, which)? {
-        say!("# {}", card.name);
         let Some(today) = today::today(&Case::new(&story, card.animal, now())) else { continue };
-        let (l, name) = (&Locale::ENGLISH, card.name.as_str());
+        let name = card.name.as_str();
+        tell!("# {name}");
         for advice in &today.welfare {
-            print_advice(name, advice);
+            print_advice(l, name, advice);
         }
-        say!("{}", words_of::next(l, name, &today.next));
-        say!();
-        for word in &today.steps {
-            say!("{} ({})", word.word.says, word.stage.name());
-            print_advice(name, &word.advice);
+        tell!("## {}", say!(l, today::now));
+        print_next(l, name, &today.next);
+        if !today.steps.is_empty() {
+            tell!("## {}", say!(l, today::words));
         }
-        say!();
+        // Those that need something first, else as they come.
+        let mut steps: Vec<&WordStep> = today.steps.iter().collect();
+        steps.sort_by_key(|w| !w.stuck);
+        for word in steps {
+            tell!("{} ({})", word.word.says, words_of::stage_name(l, word.stage));
+            print_step(l, name, word);
+        }
+        if !today.went_well.is_empty() {
+            tell!("## {}", say!(l, today::went_well));
+        }
         for good in &today.went_well {
-            say!("{}", words_of::good(l, name, good));
+            tell!("{}", words_of::good(l, name, good));
+        }
+        if !today.later.is_empty() {
+            tell!("## {}", say!(l, today::later));
         }
         for advice in &today.later {
-            print_advice(name, advice);
+            print_advice(l, name, advice);
         }
-        say!();
+        tell!();
     }
     Ok(())
 }
 
-fn print_advice(name: &str, advice: &Advice) {
-    let l = &Locale::ENGLISH;
-    say!("{}", words_of::act(l, name, &advice.act));
-    for reason in &advice.because {
-        say!("   because: {}", words_of::because(l, name, &reason.fact));
-    }
-    say!("   how sure: {}", words_of::sure(l, advice.sure));
-    for change in &advice.would_change {
-        say!("   what would change it: {}", words_of::change(l, name, change));
-    }
-    for caution in &advice.cautions {
-        say!("   take care: {}", words_of::caution(l, name, *caution));
+/// The one next thing, with its words and the hint that matters for each.
+fn print_next(l: &Locale, name: &str, next: &Next) {
+    match next {
+        Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => print_advice(l, name, advice),
+        Next::Session { plan } => {
+            tell!(l, today::session, minutes = plan.minutes);
+            for w in &plan.words {
+                let planned = words_of::planned(l, w);
+                match &w.hint {
+                    Some(hint) => {
+                        let hint = words_of::hint(l, name, hint);
+                        tell!("   {}", say!(l, today::planned, planned = planned, hint = hint));
+                    }
+                    None => tell!("   {planned}"),
+                }
+            }
+        }
+        Next::Rest | Next::Answer { .. } => tell!("{}", words_of::next(l, name, next)),
     }
 }
 
+fn print_step(l: &Locale, name: &str, word: &WordStep) {
+    tell!("{}", words_of::act(l, name, &word.advice.act));
+    if let Some(hint) = &word.hint {
+        tell!("   {}", words_of::hint(l, name, hint));
+    }
+    print_reasons(l, name, &word.advice);
+}
+
+fn print_advice(l: &Locale, name: &str, advice: &Advice) {
+    tell!("{}", words_of::act(l, name, &advice.act));
+    print_reasons(l, name, advice);
+}
+
+fn print_reasons(l: &Locale, name: &str, advice: &Advice) {
+    for line in reasons(l, name, advice) {
+        tell!("   {line}");
+    }
+}
+
+/// Because of what, how sure, what would change it, and what to take care of, a line each.
+pub(super) fn reasons(l: &Locale, name: &str, advice: &Advice) -> Vec<String> {
+    let mut lines: Vec<String> = Vec::new();
+    let because = |fact| say!(l, command_tell::because, why = words_of::because(l, name, fact));
+    lines.extend(advice.because.iter().map(|reason| because(&reason.fact)));
+    lines.push(say!(l, command_tell::sure, sure = words_of::sure(l, advice.sure)));
+    let change = |change| say!(l, command_tell::would_change, what = words_of::change(l, name, change));
+    lines.extend(advice.would_change.iter().map(change));
+    let care = |caution| say!(l, command_tell::take_care, what = words_of::caution(l, name, caution));
+    lines.extend(advice.cautions.iter().map(|caution| care(*caution)));
+    lines
+}
+
 /// Prints the patterns in presses and choices.
-pub async fn patterns(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
-    let (story, locale) = (story(dir).await?, &Locale::ENGLISH);
+pub async fn patterns(locale: &Locale, dir: &Path, which: Option<&str>) -> Result<(), CliError> {
+    let story = story(locale, dir).await?;
     for card in animal_named(&story, which)? {
         let Some(p) = found(&Case::new(&story, card.animal, now())) else { continue };
-        say!("# {}", p.name);
+        tell!("# {}", p.name);
         let told = |heading: String, sentences: Vec<String>, not_shown: String| {
-            say!("## {heading}");
-            sentences.iter().for_each(|s| say!("{s}"));
-            say!("   {not_shown}");
+            tell!("## {heading}");
+            sentences.iter().for_each(|s| tell!("{s}"));
+            tell!("   {not_shown}");
         };
         told(
-            words!(locale, patterns::pace),
+            say!(locale, patterns::pace),
             p.pace.iter().map(|x| patterns::pace(locale, &p.name, x)).collect(),
-            words!(locale, patterns::pace_does_not_show),
+            say!(locale, patterns::pace_does_not_show),
         );
         told(
-            words!(locale, patterns::lines),
+            say!(locale, patterns::lines),
             p.lines.iter().map(|x| patterns::line(locale, &p.name, x)).collect(),
-            words!(locale, patterns::lines_do_not_show),
+            say!(locale, patterns::lines_do_not_show),
         );
         told(
-            words!(locale, patterns::order),
+            say!(locale, patterns::order),
             vec![patterns::order(locale, &p.name, &p.order)],
-            words!(locale, patterns::order_does_not_show),
+            say!(locale, patterns::order_does_not_show),
         );
         told(
-            words!(locale, patterns::slips),
+            say!(locale, patterns::slips),
             vec![patterns::slips(locale, &p.name, &p.slips)],
-            words!(locale, patterns::slips_do_not_show),
+            say!(locale, patterns::slips_do_not_show),
         );
         told(
-            words!(locale, patterns::hours),
+            say!(locale, patterns::hours),
             vec![patterns::hours(locale, &p.name, &p.hours)],
-            words!(locale, patterns::hours_do_not_show),
+            say!(locale, patterns::hours_do_not_show),
         );
-        say!();
+        tell!();
     }
     Ok(())
 }
 
 /// Prints how far people agree on what they scored.
-pub fn agree(file: &Path, scale: ScoreScale, headed: bool) -> Result<(), CliError> {
-    let wrong = |source| CliError::File { path: file.to_owned(), source };
+pub fn agree(locale: &Locale, file: &Path, scale: ScoreScale, headed: bool) -> Result<(), CliError> {
+    let wrong = |why| CliError::file(file, why);
     let text = if file == Path::new("-") {
         std::io::read_to_string(std::io::stdin()).map_err(wrong)?
     } else {
         std::fs::read_to_string(file).map_err(wrong)?
     };
-    let scores = read(&text, headed, scale).map_err(|e| CliError::said(format!("{}: {e}", file.display())))?;
+    let scores = read(&text, headed, scale).map_err(|e| CliError::file(file, told::wrong(locale, &e)))?;
     let found = agreement(&scores, scale);
-    let locale = &Locale::ENGLISH;
-    say!("{}", told::sentence(locale, &found));
+    tell!("{}", told::sentence(locale, &found));
     if let Some(alike) = &found.alike {
-        say!("scored alike: {}", estimate(locale, alike));
+        tell!("{}: {}", say!(locale, agreement::scored_alike), estimate(locale, alike));
     }
     if let Some(kappa) = &found.kappa {
-        say!("Cohen's kappa: {}", told::figure(locale, kappa));
+        tell!("{}: {}", say!(locale, agreement::kappa), told::figure(locale, kappa));
     }
-    say!("Krippendorff's alpha: {}", told::figure(locale, &found.alpha));
+    tell!("{}: {}", say!(locale, agreement::alpha), told::figure(locale, &found.alpha));
+    if !found.differing.is_empty() {
+        tell!(locale, agreement::differing);
+    }
     for d in &found.differing {
-        say!(
-            "taken differently {} times: {} \"{}\", {} \"{}\"",
-            d.n,
-            found.people[0],
-            d.first,
-            found.people[1],
-            d.second
-        );
+        let (one, two) = (&found.people[0], &found.people[1]);
+        let differs =
+            say!(locale, agreement::differs, one = one, first = &d.first, two = two, second = &d.second, n = d.n);
+        tell!("   {differs}");
     }
-    say!("{}", words!(locale, agreement::would_change));
+    tell!("{}", say!(locale, agreement::would_change));
     Ok(())
 }
 
 /// Prints the evidence for every word.
-pub async fn evidence(dir: &Path, which: Option<&str>) -> Result<(), CliError> {
-    let story = story(dir).await?;
+pub async fn evidence(l: &Locale, dir: &Path, which: Option<&str>) -> Result<(), CliError> {
+    let story = story(l, dir).await?;
     for card in animal_named(&story, which)? {
-        say!("# {}", card.name);
+        tell!("# {}", card.name);
         let case = Case::new(&story, card.animal, now());
         for word in story.words_of(card.animal) {
             let Some(e) = evidence::evidence(&case, word.word) else { continue };
-            say!("{}: {}", word.says, sentence(&Locale::ENGLISH, card.name.as_str(), &e));
-            let told = |e| finding(&Locale::ENGLISH, e);
-            say!("   pressed, of wanted: {}", told(&e.standing.response));
-            say!(
-                "   right, of presses: {}; chance: {}",
-                told(&e.standing.right),
-                chance(&Locale::ENGLISH, &e.standing.chance)
-            );
-            say!("   seconds to press (median): {}", told(&e.waiting.median));
-            say!("   teaching as agreed, given within {} s: {}", evidence::GIVEN_WITHIN_S, told(&e.fidelity));
-            say!("   delivery after a showing (median): {}", told(&e.standing.delay));
-            say!("   taken when given: {}; for other words: {}", told(&e.uptake.this), told(&e.uptake.others));
+            tell!("{}: {}", word.says, sentence(l, card.name.as_str(), &e));
+            for line in figures(l, &e) {
+                tell!("   {line}");
+            }
             match &e.claim {
                 Ok((claim, animal)) => {
-                    for (what, said) in by_ladder(&Locale::ENGLISH, claim, &story.zone()) {
-                        say!("   may be said, {what}: {said}");
+                    for (what, said) in by_ladder(l, claim, &story.zone()) {
+                        tell!("   {}", say!(l, command_tell::may_be_said, what = what, said = said));
                     }
-                    say!("   may be said of {}: {}", card.name, of_animal(&Locale::ENGLISH, animal, &story.zone()));
-                    for rival in rivals_of(&Locale::ENGLISH, claim).iter().filter(|r| r.open) {
-                        say!("   not ruled out: {} ({})", rival.rival, rival.standing);
+                    let said = of_animal(l, animal, &story.zone());
+                    tell!("   {}", say!(l, command_tell::may_be_said_of, name = &card.name, said = said));
+                    for rival in rivals_of(l, claim).iter().filter(|r| r.open) {
+                        let (rival, standing) = (&rival.rival, &rival.standing);
+                        tell!("   {}", say!(l, command_tell::not_ruled_out, rival = rival, standing = standing));
                     }
                 }
-                Err(why) => say!("   nothing could be judged: {why}"),
+                Err(why) => tell!("   {}", say!(l, command_tell::not_judged, why = why.to_string())),
             }
         }
-        say!();
+        tell!();
     }
     Ok(())
+}
+
+fn figures(l: &Locale, e: &Evidence) -> [String; 6] {
+    let told = |e| finding(l, e);
+    let s = &e.standing;
+    let within = say!(l, unit::seconds, value = l.number(evidence::GIVEN_WITHIN_S, 0));
+    [
+        say!(l, command_tell::pressed, figure = told(&s.response)),
+        say!(l, command_tell::right, figure = told(&s.right), chance = chance(l, &s.chance)),
+        say!(l, command_tell::time_to_press, figure = told(&e.waiting.median)),
+        say!(l, command_tell::fidelity, within = within, figure = told(&e.fidelity)),
+        say!(l, command_tell::delay, figure = told(&s.delay)),
+        say!(l, command_tell::taken, this = told(&e.uptake.this), others = told(&e.uptake.others)),
+    ]
 }

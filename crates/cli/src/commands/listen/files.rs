@@ -2,7 +2,9 @@
 
 use super::Run;
 use crate::error::CliError;
+use crate::out::note;
 use sayso_listen::{Checkpoint, Detection, FileHearing, Progress, hear_file};
+use sayso_wording::words;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 use std::fs::File;
@@ -33,18 +35,14 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
         && let Some(stored) = read(file)?
     {
         if (&stored.sound, &stored.ears) != (sound, &ears) {
-            return Err(CliError::said(format!(
-                "{} belongs to another sound file or other recordings; remove it to begin anew",
-                file.display()
-            )));
+            let file = file.display().to_string();
+            return Err(CliError::said(words!(command_listen::other_checkpoint, file = file)));
         }
-        eprintln!(
-            "{name}: going on at {:.0} s; what was heard before is not printed again",
-            stored.checkpoint.done_s()
-        );
+        let at = run.l.number(stored.checkpoint.done_s(), 0);
+        note!(run.l, command_listen::going_on, file = &name, seconds = at);
         how.resume = Some(stored.checkpoint);
     }
-    let began = run.args.started_at;
+    let (began, l) = (run.args.started_at, run.l);
     let enrolled = std::sync::Arc::clone(&run.vocabulary.enrolled);
     let (mut printed, mut wrong, mut last_line) = (0, None, None::<Instant>);
     let heard = hear_file(path, &enrolled, &how, |news: Progress| {
@@ -58,11 +56,8 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
             }
             if last_line.is_none_or(|l| l.elapsed() >= QUIET) {
                 last_line = Some(Instant::now());
-                eprintln!(
-                    "{name}: {:.0} % read, {:.0} s examined, {printed} presses",
-                    100.0 * news.share,
-                    news.checkpoint.done_s()
-                );
+                let (share, examined) = (l.percent(news.share), l.number(news.checkpoint.done_s(), 0));
+                note!(l, command_listen::progress, file = &name, share = share, seconds = examined, n = printed);
             }
             Ok::<(), CliError>(())
         })();
@@ -72,9 +67,9 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
     if let Some(why) = wrong {
         return Err(why);
     }
-    let (heard, info) = heard.map_err(|e| CliError::said(e.to_string()))?;
+    let (heard, info) = heard.map_err(CliError::below)?;
     if info.damaged > 0 {
-        eprintln!("{name}: {} damaged parts were left out; times after them may be early", info.damaged);
+        note!(l, command_listen::damaged_parts, file = &name, n = info.damaged);
     }
     let rest = heard.get(printed..).unwrap_or_default();
     run.print(&name, began, rest)?;
@@ -85,7 +80,7 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
     if let Some(file) = &run.args.checkpoint
         && file.exists()
     {
-        std::fs::remove_file(file).map_err(|source| CliError::File { path: file.clone(), source })?;
+        std::fs::remove_file(file).map_err(|why| CliError::file(file, why))?;
     }
     run.told.listened(info.frames as f64 / f64::from(info.rate.max(1)));
     run.told.heard(&heard);
@@ -108,7 +103,7 @@ fn ears(run: &Run, least: f64) -> String {
 }
 
 fn hash_of(path: &Path) -> Result<String, CliError> {
-    let told = |source| CliError::File { path: path.to_owned(), source };
+    let told = |why| CliError::file(path, why);
     let mut hash = Sha256::new();
     std::io::copy(&mut File::open(path).map_err(told)?, &mut hash).map_err(told)?;
     Ok(hex(&hash.finalize()))
@@ -122,17 +117,18 @@ fn read(file: &Path) -> Result<Option<Stored>, CliError> {
     let text = match std::fs::read(file) {
         Ok(text) => text,
         Err(e) if e.kind() == std::io::ErrorKind::NotFound => return Ok(None),
-        Err(source) => return Err(CliError::File { path: file.to_owned(), source }),
+        Err(why) => return Err(CliError::file(file, why)),
     };
-    serde_json::from_slice(&text)
-        .map(Some)
-        .map_err(|e| CliError::said(format!("{} is no checkpoint of this program ({e})", file.display())))
+    serde_json::from_slice(&text).map(Some).map_err(|e| {
+        let file = file.display().to_string();
+        CliError::said(words!(command_listen::no_checkpoint, file = file, why = e.to_string()))
+    })
 }
 
 /// Writes beside and renames, so that an interruption leaves the former one.
 fn write(file: &Path, stored: &Stored) -> Result<(), CliError> {
-    let told = |source| CliError::File { path: file.to_owned(), source };
-    let text = serde_json::to_vec(stored).map_err(|e| CliError::said(e.to_string()))?;
+    let told = |why| CliError::file(file, why);
+    let text = serde_json::to_vec(stored).map_err(CliError::below)?;
     let mut beside = file.as_os_str().to_owned();
     beside.push(".part");
     std::fs::write(&beside, text).map_err(told)?;

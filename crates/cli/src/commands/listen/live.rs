@@ -4,7 +4,9 @@ use super::{Run, stream};
 use crate::commands::serve::now;
 use crate::error::CliError;
 use crate::microphone::{Microphone, Sound};
+use crate::out::note;
 use sayso_listen::{Config, Detector, Pace};
+use sayso_wording::Locale;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::time::Duration;
@@ -16,15 +18,15 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
     let mut microphone = Microphone::open()?;
     let mut config = Config::new(microphone.rate, microphone.channels, Pace::Live);
     config.least_confidence = run.args.least.unwrap_or(config.least_confidence);
-    let mut ear =
-        Detector::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(|e| CliError::said(e.to_string()))?;
-    let stop = stopped();
-    eprintln!(
-        "Listening through \"{}\" ({} Hz, {} channels) for {} words. The sound is not kept. Ctrl-C ends it.",
-        microphone.name,
-        microphone.rate,
-        microphone.channels,
-        run.vocabulary.enrolled.words().len()
+    let mut ear = Detector::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(CliError::below)?;
+    let stop = stopped(*run.l);
+    note!(
+        run.l,
+        command_listen::listening,
+        microphone = &microphone.name,
+        rate = microphone.rate,
+        channels = microphone.channels,
+        n = run.vocabulary.enrolled.words().len()
     );
     let sample_s = 1.0 / (f64::from(microphone.rate) * f64::from(microphone.channels.max(1)));
     let (mut began, mut missed, mut lost) = (None, 0, None);
@@ -53,19 +55,19 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
     run.told.listened(seconds);
     if missed > 0 {
         let s = missed as f64 / f64::from(microphone.rate);
-        eprintln!("{s:.1} s of sound were lost, as the machine was too busy; presses in them were not heard.");
+        note!(run.l, command_listen::missed, seconds = run.l.number(s, 1));
     }
     lost.map_or(Ok(()), Err)
 }
 
 /// Turns true at Ctrl-C.
-fn stopped() -> Arc<AtomicBool> {
+fn stopped(l: Locale) -> Arc<AtomicBool> {
     let stop = Arc::new(AtomicBool::new(false));
     let told = Arc::clone(&stop);
     tokio::runtime::Handle::current().spawn(async move {
         match tokio::signal::ctrl_c().await {
             Ok(()) => told.store(true, Ordering::Relaxed),
-            Err(e) => eprintln!("sayso: Ctrl-C is not seen ({e}); end the program otherwise"),
+            Err(e) => note!(&l, command_listen::no_ctrl_c, why = e.to_string()),
         }
     });
     stop

@@ -10,10 +10,11 @@ mod vocabulary;
 use super::notebook;
 use crate::args::Listening;
 use crate::error::CliError;
-use crate::out::say;
+use crate::out::tell;
 use diary::Diary;
 use sayso_listen::{Detection, Pace};
 use sayso_model::Moment;
+use sayso_wording::{Locale, words};
 use serde::Serialize;
 use std::path::Path;
 use std::process::ExitCode;
@@ -34,6 +35,7 @@ struct Line<'a> {
 
 /// What one run needs everywhere.
 struct Run<'a> {
+    l: &'a Locale,
     args: &'a Listening,
     vocabulary: Vocabulary,
     diary: Option<Diary<'a>>,
@@ -51,30 +53,30 @@ impl Run<'_> {
                 speed: (h.speed * 1e5).round() / 1e5,
                 happened_at: began.map(|b| b.plus_seconds(h.onset_s)),
             };
-            say!("{}", serde_json::to_string(&line).map_err(|e| CliError::said(e.to_string()))?);
+            tell!("{}", serde_json::to_string(&line).map_err(CliError::below)?);
         }
         Ok(())
     }
 }
 
 /// Listens to what the arguments name. Answers 1 where a file could not be heard; the others are heard all the same.
-pub async fn listen(args: &Listening) -> Result<ExitCode, CliError> {
+pub async fn listen(l: &Locale, args: &Listening) -> Result<ExitCode, CliError> {
     check(args)?;
     let pace = if streams(args) || args.microphone { Pace::Live } else { Pace::File };
     let notebook = match &args.data {
-        Some(dir) => Some(notebook::open(dir).await?),
+        Some(dir) => Some(notebook::open(l, dir).await?),
         None => None,
     };
     let vocabulary = match (&notebook, &args.clips) {
-        (Some(notebook), _) => Vocabulary::of_notebook(notebook, pace).await?,
+        (Some(notebook), _) => Vocabulary::of_notebook(l, notebook, pace).await?,
         (None, Some(dir)) => Vocabulary::of_folder(dir, pace)?,
-        (None, None) => return Err(CliError::said("give --data DIR or --clips DIR")),
+        (None, None) => return Err(CliError::said(words!(command_listen::give_what))),
     };
     let diary = match &notebook {
         Some(notebook) if args.log => Some(Diary::new(notebook, args.animal.as_deref())?),
         _ => None,
     };
-    let mut run = Run { args, vocabulary, diary, told: Told::default() };
+    let mut run = Run { l, args, vocabulary, diary, told: Told::default() };
     // Hearing keeps the processor busy for long; the runtime is told so.
     let wrong = tokio::task::block_in_place(|| {
         let mut wrong = false;
@@ -82,13 +84,13 @@ pub async fn listen(args: &Listening) -> Result<ExitCode, CliError> {
             && let Err(why) = live::hear(&mut run)
         {
             wrong = true;
-            eprintln!("sayso: {why}");
+            refuse(l, &why);
         }
         for file in &args.files {
             let heard = if is_stream(file) { stream::hear(&mut run) } else { files::hear(&mut run, file) };
             if let Err(why) = heard {
                 wrong = true;
-                eprintln!("sayso: {why}");
+                refuse(l, &why);
             }
         }
         wrong
@@ -97,11 +99,17 @@ pub async fn listen(args: &Listening) -> Result<ExitCode, CliError> {
         (Some(notebook), true) => Some(notebook.store.story(notebook.home).await?),
         _ => None,
     };
-    run.told.at_the_end(&run.vocabulary, history.as_deref());
+    run.told.at_the_end(l, &run.vocabulary, history.as_deref());
     if let Some(notebook) = &notebook {
         notebook.store.close().await?;
     }
     Ok(if wrong { ExitCode::FAILURE } else { ExitCode::SUCCESS })
+}
+
+/// Says what could not be heard; the rest goes on.
+fn refuse(l: &Locale, why: &CliError) {
+    let why = why.say(l);
+    eprintln!("sayso: {why}");
 }
 
 fn is_stream(file: &Path) -> bool {
@@ -114,27 +122,26 @@ fn streams(args: &Listening) -> bool {
 
 /// What the arguments cannot mean together.
 fn check(args: &Listening) -> Result<(), CliError> {
-    let said = |what: &str| Err(CliError::said(what));
     if streams(args) && args.files.len() > 1 {
-        return said("standard input (-) is listened to alone, without other files");
+        return Err(CliError::said(words!(command_listen::input_alone)));
     }
     if streams(args) && args.pcm.is_none() {
-        return said("standard input holds bare samples: say which, such as --pcm s16le --rate 16000 --channels 1");
+        return Err(CliError::said(words!(command_listen::input_samples)));
     }
     if !streams(args) && args.pcm.is_some() {
-        return said("--pcm is for standard input; give - as the file");
+        return Err(CliError::said(words!(command_listen::pcm_for_input)));
     }
     if args.log && args.files.len() > 1 {
-        return said("with --log give one file at a time, as each began at its own time");
+        return Err(CliError::said(words!(command_listen::one_file)));
     }
     if args.log && args.started_at.is_none() && !streams(args) {
-        return said("with --log say when the recording began, such as --started-at 2026-03-01T18:30:00Z");
+        return Err(CliError::said(words!(command_listen::when_began)));
     }
     if args.checkpoint.is_some() && (streams(args) || args.files.len() > 1) {
-        return said("--checkpoint goes with one file");
+        return Err(CliError::said(words!(command_listen::checkpoint_one)));
     }
     if args.least.is_some_and(|l| !(0.0..=1.0).contains(&l)) {
-        return said("--least is a confidence from 0 to 1");
+        return Err(CliError::said(words!(command_listen::least_range)));
     }
     Ok(())
 }

@@ -3,8 +3,10 @@
 use super::Run;
 use crate::commands::serve::now;
 use crate::error::CliError;
+use crate::out::note;
 use sayso_listen::{Config, Detection, Detector, Pace, PcmReader};
 use sayso_model::Moment;
+use sayso_wording::words;
 use std::io::{ErrorKind, Read};
 use std::sync::Arc;
 
@@ -14,13 +16,12 @@ const BLOCK: usize = 1 << 14;
 const SOUND: &str = "standard input";
 
 pub fn hear(run: &mut Run) -> Result<(), CliError> {
-    let Some(format) = run.args.pcm else { return Err(CliError::said("say --pcm for standard input")) };
+    let Some(format) = run.args.pcm else { return Err(CliError::said(words!(command_listen::input_samples))) };
     let mut config = Config::new(run.args.rate, run.args.channels, Pace::Live);
     if let Some(least) = run.args.least {
         config.least_confidence = least;
     }
-    let mut ear =
-        Detector::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(|e| CliError::said(e.to_string()))?;
+    let mut ear = Detector::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(CliError::below)?;
     let (mut reader, mut samples, mut bytes) = (PcmReader::new(format), Vec::new(), vec![0u8; BLOCK]);
     let mut input = std::io::stdin().lock();
     let mut began = run.args.started_at;
@@ -39,7 +40,7 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
         take(run, SOUND, began, &heard)?;
     }
     if reader.left_over() > 0 {
-        eprintln!("standard input ended within a sample: cut off, or not {:?}?", format);
+        note!(run.l, command_listen::cut_off, samples = format!("{format:?}"));
     }
     let began = began.unwrap_or_else(now);
     let seconds = ear.position_s();
@@ -58,7 +59,7 @@ pub(super) fn take(run: &mut Run, sound: &str, began: Moment, heard: &[Detection
     run.print(sound, shown.then_some(began), heard)?;
     if let Some(diary) = &mut run.diary {
         // A stream has no hash before its end; it is known by when it began.
-        let kept = diary.keep(&run.vocabulary, &format!("stream {began}"), began, heard)?;
+        let kept = diary.keep(&run.vocabulary, &["stream", &began.to_string()].join(" "), began, heard)?;
         run.told.kept(kept);
     }
     run.told.heard(heard);

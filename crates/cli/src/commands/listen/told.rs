@@ -2,13 +2,15 @@
 
 use super::diary::Kept;
 use super::vocabulary::Vocabulary;
+use crate::commands::tell::reasons;
+use crate::out::note;
 use sayso_advisor::Caution;
 use sayso_advisor::Sums;
 use sayso_advisor::buttons::{advice, buttons};
 use sayso_listen::{Detection, TiredBattery, tired_batteries};
 use sayso_model::{Moment, Story};
-use sayso_wording::Locale;
 use sayso_wording::advice as words_of;
+use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
 
 /// Gathers what is told at the end, on standard error.
@@ -48,11 +50,11 @@ impl Told {
     }
 
     /// Says it all. `history` is the notebook after logging.
-    pub fn at_the_end(mut self, vocabulary: &Vocabulary, history: Option<&Story>) {
+    pub fn at_the_end(mut self, l: &Locale, vocabulary: &Vocabulary, history: Option<&Story>) {
         let total: usize = self.counts.values().sum();
-        eprintln!("{total} presses heard in {:.1} minutes.", self.seconds / 60.0);
+        note!(l, command_listen::presses_heard, n = total, minutes = l.number(self.seconds / 60.0, 1));
         if let Some(kept) = self.kept {
-            eprintln!("{} of them logged; {} were in the log already.", kept.new, kept.known);
+            note!(l, command_listen::logged, n = kept.new, known = kept.known);
         }
         if let Some((story, last)) = history.and_then(|s| Some((s, last_heard(s)?))) {
             let sums = Sums::default();
@@ -60,30 +62,24 @@ impl Told {
             let known = buttons(story, last, &sums).tired;
             self.batteries.retain(|b| known.iter().all(|k| k.says != b.word));
             for advice in advice(story, None, last, &sums) {
-                let l = &Locale::ENGLISH;
                 eprintln!("{}", words_of::act(l, "", &advice.act));
-                for reason in &advice.because {
-                    eprintln!("  because: {}", words_of::because(l, "", &reason.fact));
-                }
-                eprintln!("  how sure: {}", words_of::sure(l, advice.sure));
-                for change in &advice.would_change {
-                    eprintln!("  what would change it: {}", words_of::change(l, "", change));
-                }
-                for caution in &advice.cautions {
-                    eprintln!("  take care: {}", words_of::caution(l, "", *caution));
+                for line in reasons(l, "", &advice) {
+                    eprintln!("  {line}");
                 }
             }
         }
         for t in &self.batteries {
-            eprintln!(
-                "\"{}\" has slowed by {:.1} % (standard error {:.1} %, n = {} presses; chance that it slows more than healthy buttons do: {:.0} %): its battery may be running down. {}",
-                t.word,
-                100.0 * t.slowed_by,
-                100.0 * t.standard_error,
-                t.n,
-                (100.0 * t.probability).min(99.0),
-                words_of::caution(&Locale::ENGLISH, "", Caution::Battery)
+            let percent = |share: f64| say!(l, unit::percent, value = l.number(100.0 * share, 1));
+            let slowed = say!(
+                l,
+                command_listen::slowed,
+                word = &t.word,
+                slowed = percent(t.slowed_by),
+                error = percent(t.standard_error),
+                n = t.n,
+                probability = l.percent(t.probability.min(0.99))
             );
+            eprintln!("{slowed} {}", words_of::caution(l, "", Caution::Battery));
         }
         let mut never: Vec<&str> = vocabulary
             .enrolled
@@ -94,10 +90,7 @@ impl Told {
             .collect();
         never.sort_unstable();
         if self.seconds > 0.0 && !never.is_empty() {
-            eprintln!(
-                "Not heard at all (other words: n = {total}): {}. Nobody may have pressed them; a flat battery or an old recording is possible too.",
-                never.join(", ")
-            );
+            note!(l, command_listen::never, n = total, words = never.join(", "));
         }
     }
 }

@@ -1,8 +1,10 @@
 //! What is listened for: the recordings of a notebook, or of a folder.
 
 use crate::error::CliError;
+use crate::out::note;
 use sayso_listen::{Clip, Enrolled, Pace};
 use sayso_notebook::{Listened, NoSound, NoVocabulary, Notebook, vocabulary};
+use sayso_wording::{Locale, words};
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::Arc;
@@ -20,10 +22,10 @@ pub struct Vocabulary {
 
 impl Vocabulary {
     /// Every recording in use of a notebook; one that has no sound is told and left out.
-    pub async fn of_notebook(notebook: &Notebook, pace: Pace) -> Result<Self, CliError> {
+    pub async fn of_notebook(l: &Locale, notebook: &Notebook, pace: Pace) -> Result<Self, CliError> {
         let told = |left_out: Vec<(String, NoSound)>| {
             for (says, why) in left_out {
-                eprintln!("\"{says}\" is not listened for: {why}");
+                note!(l, command_listen::left_out, word = says, why = why.to_string());
             }
         };
         match vocabulary(&notebook.store, &notebook.story, pace).await {
@@ -33,17 +35,15 @@ impl Vocabulary {
             }
             Err(NoVocabulary::Nothing(left_out)) => {
                 told(left_out);
-                Err(CliError::said(
-                    "no recording is enrolled, so there is nothing to listen for; see `sayso enrol --help`",
-                ))
+                Err(CliError::said(words!(command_listen::nothing_enrolled)))
             }
-            Err(other) => Err(CliError::said(other.to_string())),
+            Err(other) => Err(CliError::below(other)),
         }
     }
 
     /// Every sound file in a folder, named by its file stem.
     pub fn of_folder(dir: &Path, pace: Pace) -> Result<Self, CliError> {
-        let told = |source| CliError::File { path: dir.to_owned(), source };
+        let told = |why| CliError::file(dir, why);
         let mut files = Vec::new();
         for entry in std::fs::read_dir(dir).map_err(told)? {
             let path = entry.map_err(told)?.path();
@@ -58,14 +58,20 @@ impl Vocabulary {
             let stem = path.file_stem().map(|s| s.to_string_lossy().into_owned()).unwrap_or_default();
             let word = named(&stem);
             if clips.iter().any(|c| c.word() == word) {
-                return Err(CliError::said(format!("{}: a second clip of \"{word}\"", path.display())));
+                let file = path.display().to_string();
+                return Err(CliError::said(words!(command_listen::second_clip, file = file, word = word)));
             }
-            clips.push(Clip::from_file(word, &path).map_err(|e| CliError::said(e.to_string()))?);
+            clips.push(Clip::from_file(word, &path).map_err(CliError::below)?);
         }
         if clips.is_empty() {
-            return Err(CliError::said(format!("{}: no sound file ({}) in it", dir.display(), ENDINGS.join(", "))));
+            let dir = dir.display().to_string();
+            return Err(CliError::said(words!(
+                command_listen::no_sound_files,
+                dir = dir,
+                endings = ENDINGS.join(", ")
+            )));
         }
-        let enrolled = Enrolled::new(&clips, pace).map_err(|e| CliError::said(e.to_string()))?;
+        let enrolled = Enrolled::new(&clips, pace).map_err(CliError::below)?;
         Ok(Self { enrolled: Arc::new(enrolled), known: BTreeMap::new() })
     }
 

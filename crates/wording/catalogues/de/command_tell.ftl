@@ -1,0 +1,14 @@
+command-tell-because = weil: { $why }
+command-tell-sure = wie sicher: { $sure }
+command-tell-would-change = was es ändern würde: { $what }
+command-tell-take-care = gib acht: { $what }
+command-tell-pressed = gedrückt, von gewollten Malen: { $figure }
+command-tell-right = richtig, von Drücken: { $figure }; Zufall: { $chance }
+command-tell-time-to-press = Zeit bis zum Druck (Median): { $figure }
+command-tell-fidelity = wie verabredet gelehrt, gegeben innerhalb von { $within }: { $figure }
+command-tell-delay = Zeit bis zum Geben nach einem Vormachen (Median): { $figure }
+command-tell-taken = genommen, wenn gegeben: { $this }; bei anderen Wörtern: { $others }
+command-tell-may-be-said = was man sagen darf, { $what }: { $said }
+command-tell-may-be-said-of = was man über { $name } sagen darf: { $said }
+command-tell-not-ruled-out = nicht ausgeschlossen: { $rival } ({ $standing })
+command-tell-not-judged = nichts ließ sich beurteilen: { $why }

@@ -1,0 +1,14 @@
+command-tell-because = because: { $why }
+command-tell-sure = how sure: { $sure }
+command-tell-would-change = what would change it: { $what }
+command-tell-take-care = take care: { $what }
+command-tell-pressed = pressed, of wanted: { $figure }
+command-tell-right = right, of presses: { $figure }; chance: { $chance }
+command-tell-time-to-press = time to press (median): { $figure }
+command-tell-fidelity = teaching as agreed, given within { $within }: { $figure }
+command-tell-delay = delivery after a showing (median): { $figure }
+command-tell-taken = taken when given: { $this }; for other words: { $others }
+command-tell-may-be-said = may be said, { $what }: { $said }
+command-tell-may-be-said-of = may be said of { $name }: { $said }
+command-tell-not-ruled-out = not ruled out: { $rival } ({ $standing })
+command-tell-not-judged = nothing could be judged: { $why }

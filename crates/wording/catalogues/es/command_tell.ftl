@@ -1,0 +1,14 @@
+command-tell-because = porque: { $why }
+command-tell-sure = con qué certeza: { $sure }
+command-tell-would-change = qué lo cambiaría: { $what }
+command-tell-take-care = cuidado: { $what }
+command-tell-pressed = pulsado, de las veces que quería: { $figure }
+command-tell-right = acertado, de las pulsaciones: { $figure }; azar: { $chance }
+command-tell-time-to-press = tiempo hasta pulsar (mediana): { $figure }
+command-tell-fidelity = enseñado como se acordó, dado en menos de { $within }: { $figure }
+command-tell-delay = tiempo hasta dar tras una demostración (mediana): { $figure }
+command-tell-taken = tomado al darlo: { $this }; con otras palabras: { $others }
+command-tell-may-be-said = se puede decir, { $what }: { $said }
+command-tell-may-be-said-of = se puede decir de { $name }: { $said }
+command-tell-not-ruled-out = no descartado: { $rival } ({ $standing })
+command-tell-not-judged = no se pudo juzgar nada: { $why }

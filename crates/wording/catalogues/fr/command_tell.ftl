@@ -1,0 +1,14 @@
+command-tell-because = parce que : { $why }
+command-tell-sure = avec quelle certitude : { $sure }
+command-tell-would-change = ce qui le changerait : { $what }
+command-tell-take-care = attention : { $what }
+command-tell-pressed = pressé, des fois voulues : { $figure }
+command-tell-right = juste, des appuis : { $figure } ; hasard : { $chance }
+command-tell-time-to-press = temps jusqu’à l’appui (médiane) : { $figure }
+command-tell-fidelity = enseigné comme convenu, donné en moins de { $within } : { $figure }
+command-tell-delay = temps jusqu’au don après une démonstration (médiane) : { $figure }
+command-tell-taken = pris quand c’est donné : { $this } ; pour d’autres mots : { $others }
+command-tell-may-be-said = ce qu’on peut dire, { $what } : { $said }
+command-tell-may-be-said-of = ce qu’on peut dire de { $name } : { $said }
+command-tell-not-ruled-out = pas exclu : { $rival } ({ $standing })
+command-tell-not-judged = rien n’a pu être jugé : { $why }

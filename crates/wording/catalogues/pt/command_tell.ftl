@@ -1,0 +1,14 @@
+command-tell-because = porque: { $why }
+command-tell-sure = com que certeza: { $sure }
+command-tell-would-change = o que o mudaria: { $what }
+command-tell-take-care = cuidado: { $what }
+command-tell-pressed = tocado, das vezes que queria: { $figure }
+command-tell-right = certo, dos toques: { $figure }; acaso: { $chance }
+command-tell-time-to-press = tempo até tocar (mediana): { $figure }
+command-tell-fidelity = ensinado como combinado, dado em menos de { $within }: { $figure }
+command-tell-delay = tempo até dar depois de uma demonstração (mediana): { $figure }
+command-tell-taken = aceite quando é dado: { $this }; com outras palavras: { $others }
+command-tell-may-be-said = pode dizer-se, { $what }: { $said }
+command-tell-may-be-said-of = pode dizer-se de { $name }: { $said }
+command-tell-not-ruled-out = não excluído: { $rival } ({ $standing })
+command-tell-not-judged = nada pôde ser julgado: { $why }
