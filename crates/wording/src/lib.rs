@@ -17,6 +17,7 @@ mod locale;
 mod message;
 mod numbers;
 pub mod patterns;
+pub mod sounds;
 mod times;
 mod value;
 
