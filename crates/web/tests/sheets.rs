@@ -50,11 +50,11 @@ async fn a_report_of_nothing_says_that_nothing_is_known() {
         .await
         .says("Not a diagnosis")
         .says("too early to say (n = 0)")
-        .says("no planned check was held (n = 0)")
-        .says("no session was noted in this period (n = 0)")
-        .says("no likes test was held (n = 0)")
+        .says("no planned check was held")
+        .says("no session was noted in this period")
+        .says("no likes test was held")
         .says("no weight is known");
-    home.page(&format!("/sheets/{}/likes", home.animal)).await.says("Nothing has been tested yet (n = 0)");
+    home.page(&format!("/sheets/{}/likes", home.animal)).await.says("Nothing has been tested yet.");
     assert_eq!(home.get("/sheets/0195a0a0-0000-7000-8000-000000000000/progress").await.status, 404);
 }
 
@@ -98,12 +98,12 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
     home.state.store.append(events).await.unwrap();
     home.page(&format!("/sheets/{}/progress", home.animal))
         .await
-        .says("Its own presses: n = 2")
-        .says("Strong signs: n = 1")
-        .says("2026-02-27: turned &lt;away&gt;")
+        .says("Own presses: 2.")
+        .says("Strong signs: 1.")
+        .says("27 Feb 2026: turned &lt;away&gt;")
         .says("Missed, or no answer noted: too early to say (n = 2)")
-        .says("2026-02-03 to 2026-03-02");
+        .says("3 Feb 2026 to 2 Mar 2026");
     // The period can be shorter; an unknown one falls back to four weeks.
-    home.page(&format!("/sheets/{}/progress?days=14", home.animal)).await.says("2026-02-17 to 2026-03-02");
-    home.page(&format!("/sheets/{}/progress?days=9999", home.animal)).await.says("2026-02-03 to 2026-03-02");
+    home.page(&format!("/sheets/{}/progress?days=14", home.animal)).await.says("17 Feb 2026 to 2 Mar 2026");
+    home.page(&format!("/sheets/{}/progress?days=9999", home.animal)).await.says("3 Feb 2026 to 2 Mar 2026");
 }

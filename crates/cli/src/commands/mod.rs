@@ -8,5 +8,6 @@ pub mod exchange;
 pub mod keep;
 pub mod listen;
 mod notebook;
+pub mod picture;
 pub mod serve;
 pub mod tell;

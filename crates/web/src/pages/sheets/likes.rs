@@ -8,24 +8,25 @@ use maud::{Markup, html};
 use sayso_advisor::Because;
 use sayso_advisor::likes::likes;
 use sayso_wording::advice::{because, known};
+use sayso_wording::say;
 
 pub async fn show(page: AnimalPage) -> Markup {
     let report = likes(&page.case());
-    let name = page.card.name.as_str();
+    let (l, name) = (&page.locale, page.card.name.as_str());
     let rewards = page.story.rewards_of(page.id);
     sheet(
         &page,
-        &format!("What {name} likes"),
+        &say!(l, sheets::likes, name = name),
         html! {
-            @if report.trials == 0 { p { "Nothing has been tested yet (n = 0)." } }
+            @if report.trials == 0 { p { (say!(l, sheets::nothing_tested)) } }
             @else {
-                p { "From n = " (report.trials) " trials" @if let Some(last) = report.last { ", the last on " (last.day(&page.zone)) } ", of these without a choice: " (report.no_choice) "." }
-                @if let Some(k) = &report.known { p { strong { (known(&page.locale, k)) } } }
+                @if let Some(last) = report.last { p { (say!(l, sheets::tested, trials = report.trials, day = l.date(last.day(&page.zone)), none = report.no_choice)) } }
+                @if let Some(k) = &report.known { p { strong { (known(l, k)) } } }
                 (ranking(&page, &report))
-                @if let Some(why @ Because::TestOld { .. }) = &report.retest { p { strong { "Test again: " } (because(&page.locale, page.card.name.as_str(), why)) } }
+                @if let Some(why @ Because::TestOld { .. }) = &report.retest { p { strong { (say!(l, sheets::test_again)) } " " (because(l, name, why)) } }
             }
             @for r in &rewards { (for_animal(&page.card, r)) }
-            p.quiet { "Likes change with hunger, hour and day; this is what it chose when it was asked. A line is the 95 % interval; n counts the offers." }
+            p.quiet { (say!(l, sheets::likes_note, name = name)) }
         },
     )
 }

@@ -12,6 +12,7 @@ use crate::state::AppState;
 use axum::Router;
 use axum::routing::get;
 use maud::{Markup, html};
+use sayso_wording::say;
 
 /// Routes of the pages.
 pub fn router() -> Router<AppState> {
@@ -24,28 +25,29 @@ pub fn router() -> Router<AppState> {
 }
 
 async fn show(page: Page) -> Markup {
+    let l = &page.locale;
     layout(
         &page,
         Tab::Sheets,
-        "Sheets",
+        &say!(l, sheets::title),
         html! {
-            p { "Each prints on A4 or Letter, without the menus." }
+            p { (say!(l, sheets::intro)) }
             section.card {
-                h2 { "For the fridge" }
-                p { "What each word means, how everyone answers it, what everyone says for \u{201c}not now\u{201d}, and the rules of the house." }
-                p { a.button.primary href="/sheets/rules" { "House rules" } }
+                h2 { (say!(l, sheets::fridge)) }
+                p { (say!(l, sheets::fridge_what)) }
+                p { a.button.primary href="/sheets/rules" { (say!(l, sheets::rules)) } }
             }
             section.card {
-                h2 { "For the buttons" }
-                p { "Plain labels with the word." }
-                p { a.button href="/sheets/labels" { "Labels" } }
+                h2 { (say!(l, sheets::buttons)) }
+                p { (say!(l, sheets::buttons_what)) }
+                p { a.button href="/sheets/labels" { (say!(l, sheets::labels)) } }
             }
-            @for l in page.animals() {
+            @for a in page.animals() {
                 section.card {
-                    h2 { (l.name.as_str()) }
-                    p { "For the family, a veterinarian or a behaviour professional." }
-                    p.row { a.button href=(format!("/sheets/{}/progress", l.animal)) { "Progress report" }
-                        a.button href=(format!("/sheets/{}/likes", l.animal)) { "What it likes" } }
+                    h2 { (a.name.as_str()) }
+                    p { (say!(l, sheets::report_for)) }
+                    p.row { a.button href=(format!("/sheets/{}/progress", a.animal)) { (say!(l, sheets::report)) }
+                        a.button href=(format!("/sheets/{}/likes", a.animal)) { (say!(l, sheets::likes, name = &a.name)) } }
                 }
             }
         },
@@ -54,6 +56,7 @@ async fn show(page: Page) -> Markup {
 
 /// A sheet in the page's frame, with a button that prints it where the browser can.
 fn sheet(page: &Page, title: &str, body: Markup) -> Markup {
+    let l = &page.locale;
     layout_with(
         page,
         Tab::Sheets,
@@ -61,13 +64,13 @@ fn sheet(page: &Page, title: &str, body: Markup) -> Markup {
         &["client/print.js"],
         html! {
             div.row.noprint {
-                button type="button" .primary data-print hidden { "Print" }
-                span.quiet { "or print from the browser\u{2019}s menu" }
-                a.button href="/sheets" { "All sheets" }
+                button type="button" .primary data-print hidden { (say!(l, sheets::print)) }
+                span.quiet { (say!(l, sheets::print_menu)) }
+                a.button href="/sheets" { (say!(l, sheets::all)) }
             }
             article.print-sheet {
                 (body)
-                footer.quiet { "Sayso · " (page.story.home().map_or("", |h| h.name.as_str())) " · " (page.now.day(&page.zone)) }
+                footer.quiet { "Sayso · " (page.story.home().map_or("", |h| h.name.as_str())) " · " (l.date(page.now.day(&page.zone))) }
             }
         },
     )

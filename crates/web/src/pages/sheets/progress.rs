@@ -3,12 +3,14 @@
 use super::{report, sheet};
 use crate::page::AnimalPage;
 use crate::pages::people::age;
+use crate::rich;
 use axum::extract::Query;
 use maud::{Markup, html};
 use sayso_advisor::days::days;
 use sayso_advisor::ration::ration;
 use sayso_advisor::stages::standings;
 use sayso_model::LikesTest;
+use sayso_wording::say;
 use serde::Deserialize;
 
 const LENGTHS: [u16; 3] = [14, 28, 84];
@@ -27,31 +29,36 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Asked>) -> Markup {
     let today = ration(&page.story, &page.card, page.now);
     let card = &page.card;
     let from = all.days.first().map(|d| d.day.start(&page.zone));
+    let (l, name) = (&page.locale, card.name.as_str());
+    let lead = html! { strong { (say!(l, sheets::no_diagnosis_lead)) } };
     sheet(
         &page,
-        &format!("Progress of {}", card.name),
+        &say!(l, sheets::progress, name = name),
         html! {
-            div.row.noprint role="group" aria-label="Period" {
-                @for l in LENGTHS { a.button href=(format!("?days={l}")) aria-current=[(l == length).then_some("true")] { (l) " days" } }
+            div.row.noprint role="group" aria-label=(say!(l, sheets::period)) {
+                @for days in LENGTHS { a.button href=(format!("?days={days}")) aria-current=[(days == length).then_some("true")] { (say!(l, sheets::days, days = days)) } }
             }
-            p.box { strong { "Not a diagnosis." } " A household\u{2019}s own records, counted by a program. Nobody checked them. They cannot tell what an animal understands, feels or suffers from; for that ask a veterinarian or a qualified behaviour professional." }
+            p.box { (rich!(l, sheets::no_diagnosis, lead = lead)) }
             dl.facts {
-                dt { "Animal" } dd { (card.name.as_str()) ", " (card.species.name())
-                    @if let Some(born) = card.born { ", " @if card.born_estimated { "about " } (age(&page.locale, born, page.now.day(&page.zone))) }
-                    @if let Some(kg) = card.weight_kg { ", " (kg) " kg" } }
-                dt { "Period" } dd { @if let (Some(first), Some(last)) = (all.days.first(), all.days.last()) { (first.day) " to " (last.day) " (" (page.zone.name()) ")" } }
-                @if let Some(t) = page.person_card() { dt { "Printed by" } dd { (t.name.as_str()) } }
-                @if let Some(text) = &card.limits { dt { "Limits" } dd { (text.as_str()) } }
-                @if let Some(text) = &card.cautions { dt { "Health cautions" } dd { (text.as_str()) } }
+                dt { (say!(l, sheets::animal)) } dd { (name) ", " (say!(l, start::species_name, species = card.species.name()))
+                    @if let Some(born) = card.born {
+                        @let age = age(l, born, page.now.day(&page.zone));
+                        ", " @if card.born_estimated { (say!(l, sheets::about, age = age)) } @else { (age) } }
+                    @if let Some(kg) = card.weight_kg { ", " (l.weight(kg.get())) } }
+                dt { (say!(l, sheets::period)) } dd { @if let (Some(first), Some(last)) = (all.days.first(), all.days.last()) {
+                    (say!(l, sheets::dates, from = l.date(first.day), to = l.date(last.day), zone = page.zone.name())) } }
+                @if let Some(t) = page.person_card() { dt { (say!(l, sheets::printed_by)) } dd { (t.name.as_str()) } }
+                @if let Some(text) = &card.limits { dt { (say!(l, sheets::limits)) } dd { (text.as_str()) } }
+                @if let Some(text) = &card.cautions { dt { (say!(l, sheets::cautions)) } dd { (text.as_str()) } }
             }
             (report::in_short(&page, &all))
-            (report::words(words))
-            (report::pictures(&page.locale, &all, words))
-            (report::answered(&all))
+            (report::words(&page, words))
+            (report::pictures(l, &all, words))
+            (report::answered(&page, &all))
             @if let Some(from) = from { (report::signs(&page, from)) }
-            (report::food(&today))
+            (report::food(l, &today))
             (report::likes_in_short(&page))
-            (report::not_known(&all, words, page.story.of::<LikesTest>(page.id).count(), report::checks(&page)))
+            (report::not_known(&page, &all, words, page.story.of::<LikesTest>(page.id).count(), report::checks(&page)))
         },
     )
 }

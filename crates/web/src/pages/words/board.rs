@@ -97,7 +97,9 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     match typed.text("step") {
         "size" => return Ok(form(&page, &typed, (rows, columns), &[]).into_response()),
         "propose" if typed.right() => {
-            return Ok(proposal(&page, (rows, columns), placed, &cards, said_in.unwrap_or(Language::En)).into_response());
+            return Ok(
+                proposal(&page, (rows, columns), placed, &cards, said_in.unwrap_or(Language::En)).into_response()
+            );
         }
         _ => {}
     }
