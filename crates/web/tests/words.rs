@@ -74,6 +74,23 @@ async fn words_that_sound_alike_are_told() {
 }
 
 #[tokio::test]
+async fn words_are_compared_in_the_language_chosen_for_the_board() {
+    let home = Home::new().await;
+    let vaca = word(&home, "vaca", &[]).await;
+    word(&home, "baca", &[]).await;
+    let card = format!("/l/{}/words/card/{vaca}", home.animal);
+    home.page(&card).await.says("vaca / baca: 1 of 4 sounds differs");
+    let to = format!("/l/{}/words/board", home.animal);
+    home.post(&to, &[("rows", "2"), ("columns", "3"), ("language", "xx")]).await.refused().says("must be one of");
+    home.post(&to, &[("rows", "2"), ("columns", "3"), ("language", "es")]).await.kept();
+    home.page(&card).await.says("the same sounds (pronunciation guessed)");
+    // A form from before the choice leaves it as it is.
+    home.post(&to, &[("rows", "2"), ("columns", "3")]).await.kept();
+    assert_eq!(home.story().await.language_of_words(), sayso_model::Language::Es);
+    home.page(&to).await.says("Language of the words").says("<option value=\"es\" selected>");
+}
+
+#[tokio::test]
 async fn first_words_are_proposed_with_reasons_and_become_cards() {
     let home = Home::new().await;
     let to = format!("/l/{}/words", home.animal);
@@ -84,7 +101,7 @@ async fn first_words_are_proposed_with_reasons_and_become_cards() {
     home.reward("rest", "tall ball", &[("says", "bawl"), ("seconds_to_deliver", "10")]).await;
     let page = home.page(&to).await;
     page.says("Take these words").says("Left out, and why").says("cannot be given at the board again and again");
-    page.says("No likes test yet").says("a guess so far").does_not_say("grapes");
+    page.says("No likes test yet").says("is a guess here").does_not_say("grapes");
     home.post(&format!("{to}/first"), &[]).await.refused().says("must be 1 to 3 words");
     home.post(&format!("{to}/first"), &[("rewards", &ball), ("rewards", &scratch)]).await.kept();
     let story = home.story().await;

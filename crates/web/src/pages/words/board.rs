@@ -87,7 +87,9 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let fields: Vec<&str> =
         names.iter().map(String::as_str).chain(["rows", "columns", "language", "move", "step"]).collect();
     let mut typed = typed.only(&fields)?;
-    let said_in = typed.one_of("language", &Language::ALL, Language::tag);
+    // A form from before the choice leaves it as it is.
+    let said_in =
+        typed.one_of("language", &Language::ALL, Language::tag).or_else(|| page.story.board().and_then(|b| b.language));
     let cards = words(&page);
     let outside = |n: &&String| !(0..rows).any(|r| (0..columns).any(|c| **n == field(r, c)));
     if typed.text("step") != "size" && names.iter().filter(outside).any(|n| !typed.text(n).is_empty()) {
