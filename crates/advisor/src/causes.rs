@@ -17,8 +17,6 @@ use std::collections::BTreeMap;
 
 /// Days looked back on.
 pub(crate) const RECENT_DAYS: i32 = 21;
-/// The household's language; the only one with a dictionary so far.
-const LANGUAGE: &str = "en";
 /// Taken less often than this, a reward is not wanted now.
 const TAKEN: f64 = 0.6;
 /// Showings a day below which there is too little of it.
@@ -179,14 +177,14 @@ pub(crate) fn health(case: &Case<'_>) -> Weighed {
 }
 
 pub(crate) fn alike(case: &Case<'_>, word: WordId) -> Weighed {
-    let words = case.words();
+    let (words, language) = (case.words(), case.story().language_of_words());
     let Some(this) = words.iter().find(|w| w.word == word) else {
         return weigh(Cause::SoundsAlike, Bearing::Unknown, Vec::new());
     };
     let nearest = words
         .iter()
         .filter(|w| w.word != word)
-        .map(|w| (w, sounds(this.says.as_str(), w.says.as_str(), LANGUAGE, AlikeRule::default())))
+        .map(|w| (w, sounds(this.says.as_str(), w.says.as_str(), language, AlikeRule::default())))
         // Any that is too alike comes before one that only has near features.
         .min_by(|(_, a), (_, b)| b.too_alike.cmp(&a.too_alike).then(a.apart.total_cmp(&b.apart)));
     let (right, presses) = case.invitations(word).right();

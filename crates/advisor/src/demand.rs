@@ -253,7 +253,7 @@ fn next(case: &Case<'_>, own: &[Answered<'_>]) -> Result<NextWords, StatsError> 
             .map(|count| (count, clumping(presses, from, now, zone))),
         high_arousal: Proportion::new(stressed as u64, recent.len() as u64).ok(),
     };
-    next_words(&gaps, &board, &NextWordRules::default())
+    next_words(&gaps, &board, &NextWordRules { language: story.language_of_words(), ..NextWordRules::default() })
 }
 
 /// Words in conversation: those that count as in use.

@@ -13,7 +13,7 @@ use sayso_methods::words::{
     AlikeRule, Candidate, Delivery, FirstWordRules, FirstWordsError, LeftOut, Liking, Score, Scored, alike,
     first_words as choose, labels_for,
 };
-use sayso_model::{AnimalCard, Kcal, RewardCard, RewardId, RewardKind};
+use sayso_model::{AnimalCard, Kcal, Language, RewardCard, RewardId, RewardKind};
 use std::collections::BTreeMap;
 
 pub use sayso_methods::words::{Part, Reason};
@@ -115,12 +115,12 @@ struct Known<'a> {
 }
 
 /// Proposes first words from the active rewards of an animal that have no word yet. Labels are made out of the rewards'
-/// names as written in `language` (BCP 47).
+/// names as written in `language`.
 #[must_use]
-pub fn first_words(case: &Case<'_>, language: &str) -> FirstWords {
+pub fn first_words(case: &Case<'_>, language: Language) -> FirstWords {
     let (story, animal) = (case.story(), case.animal());
     let Some(card) = story.animals().get(&animal).copied() else { return FirstWords::default() };
-    let rules = FirstWordRules { language: language.to_owned(), ..FirstWordRules::default() };
+    let rules = FirstWordRules { language, ..FirstWordRules::default() };
     let known = Known::of(case, card, &rules);
     match choose(&known.candidates, &rules) {
         Ok(found) => FirstWords {
@@ -239,12 +239,12 @@ fn labels(
     liked: &dyn Fn(&RewardCard) -> f64,
 ) -> Vec<(String, Option<String>)> {
     let rule: AlikeRule = rules.alike;
-    let clash = |label: &str, with: &str| alike(label, with, &rules.language, rule).too_alike;
+    let clash = |label: &str, with: &str| alike(label, with, rules.language, rule).too_alike;
     let options: Vec<Vec<String>> = rewards
         .iter()
         .map(|r| match &r.says {
             Some(says) => vec![says.to_string()],
-            None => labels_for(r.name.as_str(), &rules.language),
+            None => labels_for(r.name.as_str(), rules.language),
         })
         .collect();
     // What can only be called one thing takes its label first.

@@ -55,7 +55,7 @@ fn home(weight: Option<f64>, rewards: &[RewardCard]) -> Vec<Event> {
 }
 
 fn found(events: Vec<Event>) -> FirstWords {
-    first_words(&Case::new(&Story::from_events(events), ANIMAL, now()), "en")
+    first_words(&Case::new(&Story::from_events(events), ANIMAL, now()), sayso_model::Language::En)
 }
 
 fn proposed<'a>(found: &'a FirstWords, says: &str) -> &'a Proposed {

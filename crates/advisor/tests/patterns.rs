@@ -31,7 +31,7 @@ impl Log {
         }
         if board {
             let placed = |n: usize| Placed { word: word(n), row: (n / 3) as u8, column: (n % 3) as u8 };
-            let layout = BoardLayout { rows: 2, columns: 3, words: (0..6).map(placed).collect() };
+            let layout = BoardLayout { rows: 2, columns: 3, words: (0..6).map(placed).collect(), language: None };
             log.add(0.0, None, Source::Tap, layout.into());
         }
         log

@@ -4,7 +4,7 @@
 use proptest::prelude::*;
 use sayso_methods::stats::{Clumping, Count, Proportion};
 use sayso_methods::words::*;
-use sayso_model::RewardKind;
+use sayso_model::{Language, RewardKind};
 
 fn candidate(says: &str, kind: RewardKind, mean: f64) -> Candidate {
     Candidate {
@@ -51,7 +51,6 @@ fn the_home_gets_its_words_and_every_other_one_its_reason() {
         matches!(reason(&found.left_out, "mat"), Reason::Outscored { by: Part::Liking, behind, .. } if *behind > 0.0)
     );
     assert_eq!(found.best.words.len() + found.left_out.len(), home().len());
-    assert!(found.left_out.iter().all(|l| l.to_string().len() > l.says.len() + 2));
     assert!(found.alternatives.windows(2).all(|w| w[0].score.total >= w[1].score.total));
 }
 
@@ -89,7 +88,7 @@ fn a_word_kept_out_by_a_better_one_that_sounds_like_it_says_so() {
     let found = first_words(&all, &FirstWordRules { sizes: 2..=2, ..FirstWordRules::default() }).unwrap();
     assert_eq!(found.best.words, [0, 2]);
     match reason(&found.left_out, "hug") {
-        Reason::SoundsLike { other: 0, how } => assert!(how.contains("1 of 3 sounds differs"), "{how}"),
+        Reason::SoundsLike { other: 0, how } => assert_eq!(how.heard, Heard::Differ { edits: 1, of: 3 }),
         other => panic!("{other:?}"),
     }
 }
@@ -180,7 +179,7 @@ fn best_by_masks(all: &[Candidate], rules: &FirstWordRules) -> Option<(f64, Vec<
             total += if c.already_said { 0.05 / k } else { 0.0 };
             kinds.insert(c.kind);
             for j in &words[at + 1..] {
-                let pair = alike(&c.says, &all[*j].says, "en", AlikeRule::default());
+                let pair = alike(&c.says, &all[*j].says, Language::En, AlikeRule::default());
                 fits &= !pair.too_alike;
                 least = least.min(pair.apart);
             }
@@ -278,7 +277,7 @@ fn gaps_are_ranked_by_what_is_sure_and_wait_while_few_words_are_in_use() {
     let says: Vec<&str> = found.suggestions.iter().map(|s| s.says.as_str()).collect();
     assert_eq!(says, ["outside", "rope", "call"]);
     assert!(found.suggestions[0].sure && found.suggestions[0].sounds_like.is_empty());
-    assert!(found.suggestions[2].sounds_like[0].contains("ball"));
+    assert!(found.suggestions[2].sounds_like[0].b == "ball");
     assert_eq!(found.hold, Some((1, 3)));
     assert!(next_words(&[gap("rope", 3, 0.0)], &board, &NextWordRules::default()).is_err());
 }
@@ -298,7 +297,7 @@ fn a_closing_word_comes_first_when_demand_or_arousal_is_high() {
             .unwrap();
     let closing = &found.suggestions[0];
     assert!(closing.closing && closing.sure && closing.says == "all done");
-    assert!(matches!(closing.why, NextReason::HighDemand { presses: 200, .. }), "{closing}");
+    assert!(matches!(closing.why, NextReason::HighDemand { presses: 200, .. }), "{closing:?}");
     board.presses = Count::new(1, 10.0).ok().map(|c| (c, Clumping::NONE));
     let unsure = next_words(&[], &board, &rules).unwrap();
     assert!(matches!(unsure.suggestions[0].why, NextReason::HighArousal { ended_high: 1, of: 4, .. }));

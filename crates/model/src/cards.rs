@@ -340,6 +340,9 @@ pub struct BoardLayout {
     pub columns: u8,
     /// Words on it.
     pub words: Vec<Placed>,
+    /// Language of the words; none where nobody chose.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub language: Option<Language>,
 }
 
 impl BoardLayout {

@@ -6,6 +6,7 @@ use crate::event::{Event, Kind, Part, Source};
 use crate::id::*;
 use crate::ledger::{Inserted, Ledger};
 use crate::marks::Marks;
+use crate::reading::Language;
 use crate::shelf::{ByTime, Shelf, after, before};
 use crate::time::{Moment, Zone};
 use crate::twice::{SAME_PRESS_S, pairs};
@@ -318,6 +319,12 @@ impl Story {
     #[must_use]
     pub fn board(&self) -> Option<&BoardLayout> {
         self.cards(|_: &BoardLayout| ()).into_values().next()
+    }
+
+    /// The language that words are compared in: the board's, or English where none was chosen.
+    #[must_use]
+    pub fn language_of_words(&self) -> Language {
+        self.board().and_then(|board| board.language).unwrap_or(Language::En)
     }
 }
 

@@ -156,6 +156,7 @@ impl Names {
                 rows: 2,
                 columns: 3,
                 words: vec![Placed { word, row: 0, column: 0 }, Placed { word: other, row: 1, column: 2 }],
+                language: Some(Language::De),
             }
             .into(),
             Kind::HouseRule => HouseRule {

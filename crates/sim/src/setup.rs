@@ -112,7 +112,7 @@ impl World<'_> {
                     Placed { word: self.ids.words[w], row, column }
                 })
                 .collect();
-            let body = BoardLayout { rows: cfg.board.0, columns: cfg.board.1, words };
+            let body = BoardLayout { rows: cfg.board.0, columns: cfg.board.1, words, language: None };
             let (seen, body) = self.card(at, body);
             self.pen.write(seen, body);
         }

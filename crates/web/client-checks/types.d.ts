@@ -747,6 +747,8 @@ export interface components {
             columns: number;
             /** @constant */
             kind: "board_layout";
+            /** @description Language of the words; none where nobody chose. */
+            language?: components["schemas"]["Language"] | null;
             /**
              * Format: uint8
              * @description Rows, 1 to 20.

@@ -74,6 +74,23 @@ async fn words_that_sound_alike_are_told() {
 }
 
 #[tokio::test]
+async fn words_are_compared_in_the_language_chosen_for_the_board() {
+    let home = Home::new().await;
+    let vaca = word(&home, "vaca", &[]).await;
+    word(&home, "baca", &[]).await;
+    let card = format!("/l/{}/words/card/{vaca}", home.animal);
+    home.page(&card).await.says("vaca / baca: 1 of 4 sounds differs");
+    let to = format!("/l/{}/words/board", home.animal);
+    home.post(&to, &[("rows", "2"), ("columns", "3"), ("language", "xx")]).await.refused().says("must be one of");
+    home.post(&to, &[("rows", "2"), ("columns", "3"), ("language", "es")]).await.kept();
+    home.page(&card).await.says("the same sounds (pronunciation guessed)");
+    // A form from before the choice leaves it as it is.
+    home.post(&to, &[("rows", "2"), ("columns", "3")]).await.kept();
+    assert_eq!(home.story().await.language_of_words(), sayso_model::Language::Es);
+    home.page(&to).await.says("Language of the words").says("<option value=\"es\" selected>");
+}
+
+#[tokio::test]
 async fn first_words_are_proposed_with_reasons_and_become_cards() {
     let home = Home::new().await;
     let to = format!("/l/{}/words", home.animal);

@@ -22,6 +22,7 @@ mod numbers;
 pub mod patterns;
 pub mod pictures;
 pub mod recording;
+pub mod sounds;
 mod times;
 mod value;
 

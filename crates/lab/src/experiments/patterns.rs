@@ -139,7 +139,7 @@ impl Pen {
         pen.write(begun, card);
         let placed = |w: usize| Placed { word: word(w), row: (w / 3) as u8, column: (w % 3) as u8 };
         let words = (0..WORDS).map(placed).collect();
-        pen.write(begun, BoardLayout { rows: 2, columns: 3, words });
+        pen.write(begun, BoardLayout { rows: 2, columns: 3, words, language: None });
         Ok(pen)
     }
 

@@ -1,11 +1,9 @@
-//! Why a word moves, in words and figures.
+//! Why a word moves, in figures.
 //!
 //! Source: the parts of the layout's cost that have to do with the word, before and after.
 
 use super::setting::{Parts, Setting};
-use super::wishes::steps;
 use sayso_model::Place;
-use std::fmt;
 
 /// What moving a word is for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -41,14 +39,6 @@ pub struct Move {
     pub before: Parts,
     /// And after, with the cost of moving it.
     pub after: Parts,
-    /// All that in words.
-    pub text: String,
-}
-
-impl fmt::Display for Move {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.text)
-    }
 }
 
 /// Explains the move of word `i`.
@@ -76,25 +66,14 @@ pub(super) fn why(setting: &Setting<'_>, i: usize, before: &[Place], after: &[Pl
         MoveReason::Reach => None,
         _ => (0..after.len()).filter(|j| *j != i).max_by(|a, b| saving(*a).total_cmp(&saving(*b))),
     };
-    let name = |j: usize| setting.words[j].says.as_str();
-    let way =
-        |j: usize| format!("{:.1} steps instead of {:.1}", steps(after[i], after[j]), steps(before[i], before[j]));
-    let because = match (reason, other) {
-        (MoveReason::Alike, Some(j)) => {
-            format!("away from \"{}\" ({}; {})", name(j), setting.degrees.sounds[i][j], way(j))
-        }
-        (MoveReason::Accident, Some(j)) => {
-            format!("away from \"{}\", which is brushed by accident ({})", name(j), way(j))
-        }
-        (MoveReason::Related, Some(j)) => format!("nearer to \"{}\", to which it belongs ({})", name(j), way(j)),
-        (MoveReason::Reach, _) => {
-            format!("nearer to the animal: {:.0} % of presses are of it", setting.degrees.use_share[i] * 100.0)
-        }
-        (_, Some(j)) => format!("gives way to \"{}\"", name(j)),
-        (_, None) => "makes room for the others".to_owned(),
-    };
-    let place = |p: Place| format!("row {}, column {}", p.row + 1, p.column + 1);
-    let says = setting.words[i].says.clone();
-    let text = format!("{says}: {} to {}, {because}", place(before[i]), place(after[i]));
-    Move { word: i, says, from: before[i], to: after[i], reason, other, before: old, after: new, text }
+    Move {
+        word: i,
+        says: setting.words[i].says.clone(),
+        from: before[i],
+        to: after[i],
+        reason,
+        other,
+        before: old,
+        after: new,
+    }
 }

@@ -4,7 +4,7 @@
 //! words that sound alike, and words a paw brushes by accident, are apart; words used often are within easy reach.
 
 use crate::words::{AlikeRule, Sounds, compare, sounds_of};
-use sayso_model::Place;
+use sayso_model::{Language, Place};
 
 /// A grid of rectangular places. The learner stands below the last row.
 #[derive(Debug, Clone, PartialEq)]
@@ -85,8 +85,8 @@ pub struct Wishes {
     pub weights: WishWeights,
     /// When two words sound too much alike.
     pub alike: AlikeRule,
-    /// Language of the labels (BCP 47).
-    pub language: String,
+    /// Language of the labels.
+    pub language: Language,
 }
 
 impl Default for Wishes {
@@ -97,7 +97,7 @@ impl Default for Wishes {
             heard_alike: Vec::new(),
             weights: WishWeights::default(),
             alike: AlikeRule::default(),
-            language: "en".to_owned(),
+            language: Language::En,
         }
     }
 }
@@ -130,12 +130,11 @@ pub(super) fn reach(grid: &Grid, at: Place) -> f64 {
     if last == 0 { 0.0 } else { f64::from(last.saturating_sub(at.row)) / f64::from(last) }
 }
 
-/// Degrees between each pair of words (symmetric, 0 to 1, diagonal 0), and how alike each pair sounds in words.
+/// Degrees between each pair of words (symmetric, 0 to 1, diagonal 0).
 pub(super) struct Degrees {
     pub(super) related: Vec<Vec<f64>>,
     pub(super) alike: Vec<Vec<f64>>,
     pub(super) accident: Vec<Vec<f64>>,
-    pub(super) sounds: Vec<Vec<String>>,
     /// Share of all presses.
     pub(super) use_share: Vec<f64>,
 }
@@ -145,20 +144,13 @@ impl Degrees {
         let n = words.len();
         let total: f64 = words.iter().map(|w| w.presses).sum();
         let use_share: Vec<f64> = words.iter().map(|w| if total > 0.0 { w.presses / total } else { 0.0 }).collect();
-        let sounds: Vec<Sounds> = words.iter().map(|w| sounds_of(&w.says, &wishes.language)).collect();
+        let sounds: Vec<Sounds> = words.iter().map(|w| sounds_of(&w.says, wishes.language)).collect();
         let zero = || vec![vec![0.0; n]; n];
-        let mut degrees = Self {
-            related: zero(),
-            alike: zero(),
-            accident: zero(),
-            sounds: vec![vec![String::new(); n]; n],
-            use_share,
-        };
+        let mut degrees = Self { related: zero(), alike: zero(), accident: zero(), use_share };
         for i in 0..n {
             for j in (0..n).filter(|j| *j != i) {
                 let heard = compare(&words[i].says, &sounds[i], &words[j].says, &sounds[j], wishes.alike);
                 degrees.alike[i][j] = if heard.too_alike { 1.0 - heard.apart } else { 0.0 };
-                degrees.sounds[i][j] = heard.reason;
                 // Either of the two may be the one that is meant.
                 degrees.accident[i][j] = (degrees.use_share[i] + degrees.use_share[j]) / 2.0;
             }
@@ -168,10 +160,7 @@ impl Degrees {
             degrees.related[pair.b][pair.a] = pair.degree;
         }
         for (pair, (a, b)) in wishes.heard_alike.iter().flat_map(|p| [(p, (p.a, p.b)), (p, (p.b, p.a))]) {
-            if pair.degree > degrees.alike[a][b] {
-                degrees.alike[a][b] = pair.degree;
-                degrees.sounds[a][b] = format!("the recordings sound alike, {:.2} of 1", pair.degree);
-            }
+            degrees.alike[a][b] = degrees.alike[a][b].max(pair.degree);
         }
         for pair in &wishes.brushed {
             degrees.accident[pair.a][pair.b] += pair.degree;

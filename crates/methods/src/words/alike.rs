@@ -5,6 +5,7 @@
 
 use super::distance::{phoneme_edits, segments, sound_distance};
 use super::sounds::{Sounds, sounds_of};
+use sayso_model::Language;
 
 /// When two labels count as too alike: where either measure is at or below its threshold.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -22,34 +23,53 @@ impl Default for AlikeRule {
     }
 }
 
+/// What the sounds of two labels have in common.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Heard {
+    /// Neither has sounds: labels without letters.
+    Nothing,
+    /// The same sounds.
+    Same,
+    /// Some differ.
+    Differ {
+        /// Sounds that differ.
+        edits: usize,
+        /// Sounds of the longer label.
+        of: usize,
+    },
+}
+
 /// How alike two labels sound.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Likeness {
-    /// Sounds that differ.
-    pub edits: usize,
-    /// Sounds of the longer label.
-    pub of: usize,
+    /// One label.
+    pub a: String,
+    /// The other.
+    pub b: String,
+    /// How many of their sounds differ.
+    pub heard: Heard,
     /// Distance by features (1 is one whole sound).
     pub sound_distance: f64,
     /// Feature distance a segment of the longer label: 0 the same, 1 nothing in common.
     pub apart: f64,
     /// Whether they are too alike under the rule.
     pub too_alike: bool,
+    /// Whether they are so by features alone: enough sounds differ, but these are made alike.
+    pub made_alike: bool,
     /// Whether a word was guessed by letter rules, which makes the answer less sure.
     pub guessed: bool,
-    /// The answer in words.
-    pub reason: String,
 }
 
-/// Compares two labels in a language (BCP 47 tag).
+/// Compares two labels of a language.
 ///
 /// ```
-/// use sayso_methods::words::{AlikeRule, alike};
-/// let found = alike("walk", "talk", "en", AlikeRule::default());
+/// use sayso_methods::words::{AlikeRule, Heard, alike};
+/// use sayso_model::Language;
+/// let found = alike("walk", "talk", Language::En, AlikeRule::default());
 /// assert!(found.too_alike);
-/// assert_eq!(found.reason, "walk / talk: 1 of 3 sounds differs");
+/// assert_eq!(found.heard, Heard::Differ { edits: 1, of: 3 });
 /// ```
-pub fn alike(a: &str, b: &str, language: &str, rule: AlikeRule) -> Likeness {
+pub fn alike(a: &str, b: &str, language: Language, rule: AlikeRule) -> Likeness {
     compare(a, &sounds_of(a, language), b, &sounds_of(b, language), rule)
 }
 
@@ -64,15 +84,18 @@ pub fn compare(a: &str, sounds_a: &Sounds, b: &str, sounds_b: &Sounds, rule: Ali
     let share = if of == 0 { 1.0 } else { edits as f64 / of as f64 };
     let by_share = of > 0 && share <= rule.share_changed;
     let by_features = of > 0 && apart <= rule.apart;
-    let guessed = sounds_a.guessed() || sounds_b.guessed();
-    let said = match (edits, of) {
-        (_, 0) => "no sounds known".to_owned(),
-        (0, _) => "the same sounds".to_owned(),
-        _ => format!("{edits} of {of} sounds differ{}", if edits == 1 { "s" } else { "" }),
-    };
-    let made_alike =
-        if by_features && !by_share { format!(", but they are made alike ({apart:.2} apart)") } else { String::new() };
-    let guess = if guessed { " (pronunciation guessed)" } else { "" };
-    let reason = format!("{a} / {b}: {said}{made_alike}{guess}");
-    Likeness { edits, of, sound_distance: distance, apart, too_alike: by_share || by_features, guessed, reason }
+    Likeness {
+        a: a.to_owned(),
+        b: b.to_owned(),
+        heard: match (edits, of) {
+            (_, 0) => Heard::Nothing,
+            (0, _) => Heard::Same,
+            _ => Heard::Differ { edits, of },
+        },
+        sound_distance: distance,
+        apart,
+        too_alike: by_share || by_features,
+        made_alike: by_features && !by_share,
+        guessed: sounds_a.guessed() || sounds_b.guessed(),
+    }
 }

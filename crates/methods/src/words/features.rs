@@ -2,7 +2,9 @@
 //!
 //! Sources: the set of 24 features follows Mortensen et al. (2016), COLING, 3475 (every feature counts 1/24); the
 //! values are set here from N. Chomsky & M. Halle (1968), The Sound Pattern of English, and B. Hayes (2009),
-//! Introductory Phonology. A feature is +, - or not applicable; any two of these differ.
+//! Introductory Phonology. A feature is +, - or not applicable; any two of these differ. Vowels said through the nose carry
+//! the nasal feature beside those of the mouth; a tap differs from a trill by its closure (not continuant), reduced vowels
+//! (ə, ɐ) are neither tense nor lax: both are ours, for the set has no feature of its own for them.
 
 /// Number of features.
 pub const FEATURES: u32 = 24;
@@ -38,20 +40,51 @@ pub struct Segment {
     not_applicable: u32,
 }
 
+/// The IPA mark of what is said through the nose, after its sign.
+const NASAL_MARK: char = '\u{303}';
+
 impl Segment {
     /// Looks a segment up by its IPA sign.
-    pub(super) fn find(ipa: char) -> Option<&'static Self> {
-        SEGMENTS.iter().find(|s| s.ipa == ipa)
+    pub(super) fn find(ipa: char) -> Option<Self> {
+        SEGMENTS.iter().find(|s| s.ipa == ipa).copied()
     }
 
-    /// Its IPA sign.
-    pub const fn ipa(&self) -> char {
-        self.ipa
+    /// The segments of a text of IPA signs; none where one is unknown.
+    pub(super) fn all_of(ipa: &str) -> Option<Vec<Self>> {
+        let mut found: Vec<Self> = Vec::new();
+        for c in ipa.chars() {
+            match (c, composed(c)) {
+                (NASAL_MARK, _) => found.last_mut()?.plus |= NAS,
+                (_, Some(plain)) => {
+                    let oral = Self::find(plain)?;
+                    found.push(Self { plus: oral.plus | NAS, ..oral });
+                }
+                _ => found.push(Self::find(c)?),
+            }
+        }
+        Some(found)
+    }
+
+    /// Whether it makes a syllable.
+    pub(super) const fn is_vowel(&self) -> bool {
+        self.plus & SYL != 0
     }
 
     /// Features in which two segments differ, 0 to 24.
     pub const fn differences(&self, other: &Self) -> u32 {
         ((self.plus ^ other.plus) | (self.not_applicable ^ other.not_applicable)).count_ones()
+    }
+}
+
+// Some vowels with the nasal mark are one character.
+const fn composed(c: char) -> Option<char> {
+    match c {
+        'ã' => Some('a'),
+        'ẽ' => Some('e'),
+        'ĩ' => Some('i'),
+        'õ' => Some('o'),
+        'ũ' => Some('u'),
+        _ => None,
     }
 }
 
@@ -66,12 +99,17 @@ const fn vowel(ipa: char, plus: u32) -> Segment {
     Segment { ipa, plus: plus | SYL | SON | CONT | VOI, not_applicable }
 }
 
+// Neither tense nor lax.
+const fn reduced(ipa: char, plus: u32) -> Segment {
+    Segment { not_applicable: TENSE | DISTR, ..vowel(ipa, plus) }
+}
+
 const NASAL: u32 = CONS | SON | NAS | VOI;
 const FRICATIVE: u32 = CONS | CONT;
 const LIQUID: u32 = CONS | SON | CONT | VOI;
 const GLIDE: u32 = SON | CONT | VOI;
 
-static SEGMENTS: [Segment; 45] = [
+static SEGMENTS: [Segment; 54] = [
     consonant('p', CONS | ANT | LAB),
     consonant('b', CONS | ANT | LAB | VOI),
     consonant('t', CONS | ANT | COR),
@@ -94,13 +132,18 @@ static SEGMENTS: [Segment; 45] = [
     consonant('ʒ', FRICATIVE | STRID | COR | DISTR | VOI),
     consonant('x', FRICATIVE | HI | BACK),
     consonant('ɣ', FRICATIVE | HI | BACK | VOI),
+    consonant('ç', FRICATIVE | HI),
+    consonant('ʝ', FRICATIVE | HI | VOI),
+    consonant('ʁ', FRICATIVE | BACK | VOI),
     consonant('h', CONT | SG),
     consonant('ʦ', CONS | DELREL | STRID | ANT | COR),
     consonant('l', LIQUID | LAT | ANT | COR),
     consonant('ʎ', LIQUID | LAT | COR | DISTR | HI),
     consonant('r', LIQUID | ANT | COR),
+    consonant('ɾ', CONS | SON | VOI | ANT | COR),
     consonant('ɹ', LIQUID | COR),
     consonant('w', GLIDE | LAB | HI | BACK | ROUND),
+    consonant('ɥ', GLIDE | LAB | HI | ROUND),
     consonant('j', GLIDE | HI),
     vowel('i', HI | TENSE),
     vowel('ɪ', HI),
@@ -116,7 +159,11 @@ static SEGMENTS: [Segment; 45] = [
     vowel('ʌ', BACK),
     vowel('ɚ', COR),
     vowel('y', HI | ROUND | TENSE),
+    vowel('ʏ', HI | ROUND),
     vowel('ø', ROUND | TENSE),
+    vowel('œ', ROUND),
+    reduced('ə', 0),
+    reduced('ɐ', LO),
 ];
 
 #[cfg(test)]
@@ -141,7 +188,7 @@ mod tests {
         for (a, b, differences) in
             [('p', 'b', 1), ('t', 'd', 1), ('s', 'z', 1), ('f', 'v', 1), ('i', 'ɪ', 1), ('m', 'b', 2), ('k', 'ɡ', 1)]
         {
-            assert_eq!(Segment::find(a).unwrap().differences(Segment::find(b).unwrap()), differences, "{a} {b}");
+            assert_eq!(Segment::find(a).unwrap().differences(&Segment::find(b).unwrap()), differences, "{a} {b}");
         }
     }
 }

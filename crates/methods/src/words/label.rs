@@ -5,12 +5,13 @@
 //! Portuguese. One or two syllables are common practice for a button (no source). The lists of words are from memory.
 
 use super::sounds::sounds_of;
+use sayso_model::Language;
 
 /// Most syllables of a good label (common practice, no source).
 pub const MOST_SYLLABLES: usize = 2;
 
-struct Language {
-    tags: &'static [&'static str],
+struct Naming {
+    language: Language,
     // Words that name an amount, a shape, an article or a description rather than the thing.
     dropped: &'static [&'static str],
     // Words that link an amount to its thing ("piece of cheese"), or begin what only describes it.
@@ -20,9 +21,9 @@ struct Language {
     head_last: bool,
 }
 
-const LANGUAGES: [Language; 5] = [
-    Language {
-        tags: &["en"],
+const LANGUAGES: [Naming; 5] = [
+    Naming {
+        language: Language::En,
         dropped: &[
             "a",
             "an",
@@ -107,8 +108,8 @@ const LANGUAGES: [Language; 5] = [
         describing: &["ed"],
         head_last: true,
     },
-    Language {
-        tags: &["de"],
+    Naming {
+        language: Language::De,
         dropped: &[
             "ein",
             "eine",
@@ -161,8 +162,8 @@ const LANGUAGES: [Language; 5] = [
         describing: &[],
         head_last: true,
     },
-    Language {
-        tags: &["es"],
+    Naming {
+        language: Language::Es,
         dropped: &[
             "un",
             "una",
@@ -196,8 +197,8 @@ const LANGUAGES: [Language; 5] = [
         describing: &[],
         head_last: false,
     },
-    Language {
-        tags: &["fr"],
+    Naming {
+        language: Language::Fr,
         dropped: &[
             "un",
             "une",
@@ -233,8 +234,8 @@ const LANGUAGES: [Language; 5] = [
         describing: &[],
         head_last: false,
     },
-    Language {
-        tags: &["pt"],
+    Naming {
+        language: Language::Pt,
         dropped: &[
             "um",
             "uma",
@@ -271,19 +272,19 @@ const LANGUAGES: [Language; 5] = [
 ];
 
 /// Labels for something by its name, best first: one word that names the thing, then its other words, then the whole
-/// name where nothing is left. `language` is a BCP 47 tag; a language without lists is read as English is.
+/// name where nothing is left.
 ///
 /// ```
 /// use sayso_methods::words::labels_for;
-/// assert_eq!(labels_for("Cheese cube", "en")[0], "cheese");
-/// assert_eq!(labels_for("belly rub", "en"), ["rub", "belly"]);
-/// assert_eq!(labels_for("a piece of cooked chicken, 2 g", "en")[0], "chicken");
-/// assert_eq!(labels_for("caricia en la barriga", "es")[0], "caricia");
+/// use sayso_model::Language;
+/// assert_eq!(labels_for("Cheese cube", Language::En)[0], "cheese");
+/// assert_eq!(labels_for("belly rub", Language::En), ["rub", "belly"]);
+/// assert_eq!(labels_for("a piece of cooked chicken, 2 g", Language::En)[0], "chicken");
+/// assert_eq!(labels_for("caricia en la barriga", Language::Es)[0], "caricia");
 /// ```
 #[must_use]
-pub fn labels_for(name: &str, language: &str) -> Vec<String> {
-    let tag = language.split(['-', '_']).next().unwrap_or_default().to_lowercase();
-    let rules = LANGUAGES.iter().find(|l| l.tags.contains(&tag.as_str())).unwrap_or(&LANGUAGES[0]);
+pub fn labels_for(name: &str, language: Language) -> Vec<String> {
+    let rules = LANGUAGES.iter().find(|l| l.language == language).unwrap_or(&LANGUAGES[0]);
     // What follows a comma or stands in brackets only describes.
     let first = name.split([',', ';', ':', '(']).find(|part| part.chars().any(char::is_alphabetic)).unwrap_or(name);
     let lower = first.to_lowercase();
@@ -319,22 +320,22 @@ pub fn labels_for(name: &str, language: &str) -> Vec<String> {
     kept.into_iter().map(str::to_owned).collect()
 }
 
-/// Syllables of a label: its sounds that are vowels, vowels side by side in a language without a dictionary counting once.
+/// Syllables of a label: its sounds that are vowels, vowels side by side counting once where letter rules tell no
+/// diphthongs.
 ///
 /// ```
 /// use sayso_methods::words::syllables;
-/// assert_eq!((syllables("tug", "en"), syllables("chicken", "en"), syllables("dandelion", "en")), (1, 2, 4));
+/// use sayso_model::Language;
+/// assert_eq!((syllables("tug", Language::En), syllables("chicken", Language::En), syllables("dandelion", Language::En)), (1, 2, 4));
 /// ```
 #[must_use]
-pub fn syllables(label: &str, language: &str) -> usize {
-    let english = language.split(['-', '_']).next().is_some_and(|l| l.eq_ignore_ascii_case("en"));
-    let vowel = |p: &super::Phoneme| p.ipa().chars().next().is_some_and(|c| "ɑæʌɔaɛɚeɪioʊuyøœəãõɐɨ".contains(c));
+pub fn syllables(label: &str, language: Language) -> usize {
     let sounds = sounds_of(label, language).phonemes;
     let mut count = 0;
     let mut before = false;
     for sound in &sounds {
-        let now = vowel(sound);
-        count += usize::from(now && (english || !before));
+        let now = sound.is_vowel();
+        count += usize::from(now && (language == Language::En || !before));
         before = now;
     }
     count.max(usize::from(!label.trim().is_empty()))
@@ -344,7 +345,7 @@ pub fn syllables(label: &str, language: &str) -> usize {
 mod tests {
     use super::*;
 
-    fn first(name: &str, language: &str) -> String {
+    fn first(name: &str, language: Language) -> String {
         labels_for(name, language).into_iter().next().unwrap_or_default()
     }
 
@@ -362,14 +363,14 @@ mod tests {
             ("shredded", "shredded"),
             ("bed", "bed"),
         ] {
-            assert_eq!(first(name, "en"), label, "{name}");
+            assert_eq!(first(name, Language::En), label, "{name}");
         }
         for (name, language, label) in [
-            ("ein Stück Käse", "de", "käse"),
-            ("Bauch kraulen", "de", "kraulen"),
-            ("un trozo de queso", "es", "queso"),
-            ("un petit morceau de fromage", "fr", "fromage"),
-            ("carinho na barriga", "pt", "carinho"),
+            ("ein Stück Käse", Language::De, "käse"),
+            ("Bauch kraulen", Language::De, "kraulen"),
+            ("un trozo de queso", Language::Es, "queso"),
+            ("un petit morceau de fromage", Language::Fr, "fromage"),
+            ("carinho na barriga", Language::Pt, "carinho"),
         ] {
             assert_eq!(first(name, language), label, "{name}");
         }
@@ -377,10 +378,10 @@ mod tests {
 
     #[test]
     fn a_short_word_goes_before_a_long_one_and_nothing_is_lost() {
-        assert_eq!(labels_for("dandelion salad", "en"), ["salad", "dandelion"]);
-        assert_eq!(labels_for("rabbit dandelion", "en"), ["rabbit", "dandelion"]);
+        assert_eq!(labels_for("dandelion salad", Language::En), ["salad", "dandelion"]);
+        assert_eq!(labels_for("rabbit dandelion", Language::En), ["rabbit", "dandelion"]);
         for name in ["", "  ", "12 g", "the", "…", "ПЕС"] {
-            assert_eq!(labels_for(name, "en").len(), 1, "{name:?}");
+            assert_eq!(labels_for(name, Language::En).len(), 1, "{name:?}");
         }
     }
 }

@@ -7,15 +7,15 @@ mod distance;
 mod features;
 mod first;
 mod label;
-mod letters;
 mod next;
 mod phoneme;
 mod sounds;
+mod spelling;
 
-pub use alike::{AlikeRule, Likeness, alike, compare};
+pub use alike::{AlikeRule, Heard, Likeness, alike, compare};
 pub use dictionary::{DICTIONARY_LICENCE, pronunciation};
 pub use distance::{phoneme_edits, sound_distance};
-pub use features::{FEATURES, Segment};
+pub use features::FEATURES;
 pub use first::{
     Candidate, Delivery, FirstWordRules, FirstWords, FirstWordsError, LeftOut, Liking, MOST_SETS, Part, Reason, Score,
     Scored, Weights, first_words,

@@ -3,9 +3,9 @@
 //! Source: own rules. Counts carry an interval that admits bursts and are ranked by its lower end, so
 //! that two askings do not outrank fourteen; shares carry the exact binomial interval (Clopper & Pearson 1934).
 
-use super::alike::{AlikeRule, alike};
+use super::alike::{AlikeRule, Likeness, alike};
 use crate::stats::{Clumping, Count, Interval, Level, Proportion, StatsError};
-use std::fmt;
+use sayso_model::Language;
 
 /// Something asked for without a button (shown when it was caught).
 #[derive(Debug, Clone, PartialEq)]
@@ -50,8 +50,8 @@ pub struct NextWordRules {
     pub closing: Vec<String>,
     /// When two labels sound too much alike.
     pub alike: AlikeRule,
-    /// Language of the labels (BCP 47).
-    pub language: String,
+    /// Language of the labels.
+    pub language: Language,
 }
 
 impl Default for NextWordRules {
@@ -63,7 +63,7 @@ impl Default for NextWordRules {
             much_arousal: 0.25,
             closing: ["all done", "later", "finished", "rest"].map(str::to_owned).to_vec(),
             alike: AlikeRule::default(),
-            language: "en".to_owned(),
+            language: Language::En,
         }
     }
 }
@@ -111,33 +111,8 @@ pub struct NextWord {
     pub why: NextReason,
     /// Whether the whole interval is on the side of the suggestion (for gaps: at least the fewest askings a week).
     pub sure: bool,
-    /// Words on the board it sounds too much like, in words: choose another label then.
-    pub sounds_like: Vec<String>,
-}
-
-impl fmt::Display for NextWord {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.why {
-            NextReason::Gap { asked, per_week, interval } => write!(
-                f,
-                "{}: asked without a button {asked} times, {per_week:.1} a week ({:.1} to {:.1})",
-                self.says, interval.low, interval.high
-            )?,
-            NextReason::HighDemand { presses, per_hour, interval } => write!(
-                f,
-                "{}: {per_hour:.1} presses an hour ({:.1} to {:.1}, n = {presses}) and no word closes a session",
-                self.says, interval.low, interval.high
-            )?,
-            NextReason::HighArousal { ended_high, of, interval } => write!(
-                f,
-                "{}: {ended_high} of {of} sessions ended in high arousal ({:.0} to {:.0} %) and no word closes them",
-                self.says,
-                interval.low * 100.0,
-                interval.high * 100.0
-            )?,
-        }
-        self.sounds_like.iter().try_for_each(|how| write!(f, "; sounds like one on the board ({how})"))
-    }
+    /// Words on the board it sounds too much like: choose another label then.
+    pub sounds_like: Vec<Likeness>,
 }
 
 /// What to add next, and whether to wait.
@@ -159,7 +134,7 @@ pub struct NextWords {
 /// let board = OnBoard { says: vec!["ball".into()], in_use: 1, has_closing: false, presses: None, high_arousal: None };
 /// let clumping = sayso_methods::stats::Clumping::NONE;
 /// let found = next_words(&[Gap { says: "outside".into(), asked: 14, days: 7.0, clumping }], &board, &NextWordRules::default())?;
-/// assert!(found.suggestions[0].to_string().starts_with("outside: asked without a button 14 times, 14.0 a week"));
+/// assert_eq!((found.suggestions[0].says.as_str(), found.suggestions[0].sure), ("outside", true));
 /// # Ok::<(), sayso_methods::stats::StatsError>(())
 /// ```
 pub fn next_words(gaps: &[Gap], board: &OnBoard, rules: &NextWordRules) -> Result<NextWords, StatsError> {
@@ -170,9 +145,9 @@ pub fn next_words(gaps: &[Gap], board: &OnBoard, rules: &NextWordRules) -> Resul
             return Err(StatsError::OutOfRange { what, value });
         }
     }
-    let sounds_like = |says: &str| -> Vec<String> {
-        let compared = board.says.iter().map(|known| alike(says, known, &rules.language, rules.alike));
-        compared.filter(|l| l.too_alike).map(|l| l.reason).collect()
+    let sounds_like = |says: &str| -> Vec<Likeness> {
+        let compared = board.says.iter().map(|known| alike(says, known, rules.language, rules.alike));
+        compared.filter(|l| l.too_alike).collect()
     };
     let mut suggestions = Vec::new();
     if let Some((why, sure)) = closing_reasons(board, rules) {

@@ -1,4 +1,4 @@
-//! Speech sounds: the 39 of (American) English, single sounds of other languages, and letters nobody told us how to read.
+//! Speech sounds: the 39 of (American) English, sounds of other languages in IPA, and letters nobody told us how to read.
 //!
 //! Source: ARPAbet names as in the CMU Pronouncing Dictionary; each stands for one or two IPA segments.
 
@@ -18,14 +18,14 @@ pub struct Phoneme(Kind);
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 enum Kind {
     English(u8),
-    Single(char),
+    Ipa(&'static str),
     Letter(char),
 }
 
 /// A segment with known features, or a letter without.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) enum Sound {
-    Known(&'static Segment),
+    Known(Segment),
     Letter(char),
 }
 
@@ -43,9 +43,15 @@ impl Phoneme {
         u8::try_from(code).ok().map(|c| Self(Kind::English(c)))
     }
 
-    /// A sound of one IPA segment, if its features are known.
-    pub fn from_ipa(ipa: char) -> Option<Self> {
-        Segment::find(ipa).map(|s| Self(Kind::Single(s.ipa())))
+    /// A sound in IPA: one segment, or two where a language takes them for one sound; none if their features are not known.
+    ///
+    /// ```
+    /// use sayso_methods::words::Phoneme;
+    /// assert!(Phoneme::from_ipa("ɛ̃").is_some() && Phoneme::from_ipa("tʃ").is_some());
+    /// assert_eq!(Phoneme::from_ipa("!"), None);
+    /// ```
+    pub fn from_ipa(ipa: &'static str) -> Option<Self> {
+        Segment::all_of(ipa).filter(|segments| !segments.is_empty()).map(|_| Self(Kind::Ipa(ipa)))
     }
 
     /// A letter of unknown sound: like itself and like nothing else.
@@ -61,7 +67,8 @@ impl Phoneme {
     pub fn name(self) -> String {
         match self.0 {
             Kind::English(code) => ARPABET.get(usize::from(code)).copied().unwrap_or_default().to_owned(),
-            Kind::Single(c) | Kind::Letter(c) => c.to_string(),
+            Kind::Ipa(ipa) => ipa.to_owned(),
+            Kind::Letter(c) => c.to_string(),
         }
     }
 
@@ -69,17 +76,22 @@ impl Phoneme {
     pub fn ipa(self) -> String {
         match self.0 {
             Kind::English(code) => IPA.get(usize::from(code)).copied().unwrap_or_default().to_owned(),
-            Kind::Single(c) | Kind::Letter(c) => c.to_string(),
+            Kind::Ipa(ipa) => ipa.to_owned(),
+            Kind::Letter(c) => c.to_string(),
         }
     }
 
-    pub(super) fn sounds(self) -> impl Iterator<Item = Sound> {
-        let (text, letter) = match self.0 {
-            Kind::English(_) | Kind::Single(_) => (self.ipa(), None),
-            Kind::Letter(c) => (String::new(), Some(Sound::Letter(c))),
-        };
-        let known: Vec<Sound> = text.chars().map(|c| Segment::find(c).map_or(Sound::Letter(c), Sound::Known)).collect();
-        known.into_iter().chain(letter)
+    /// Whether it makes a syllable (a letter of unknown sound does not).
+    pub fn is_vowel(self) -> bool {
+        self.sounds().first().is_some_and(|s| matches!(s, Sound::Known(segment) if segment.is_vowel()))
+    }
+
+    pub(super) fn sounds(self) -> Vec<Sound> {
+        if let Kind::Letter(c) = self.0 {
+            return vec![Sound::Letter(c)];
+        }
+        // Every sound was looked up when it was made.
+        Segment::all_of(&self.ipa()).unwrap_or_default().into_iter().map(Sound::Known).collect()
     }
 }
 
@@ -92,7 +104,7 @@ mod tests {
         for name in ARPABET {
             let sound = Phoneme::from_arpabet(name);
             assert_eq!(sound.map(Phoneme::name).as_deref(), Some(name));
-            assert!(sound.is_some_and(|p| p.sounds().all(|s| matches!(s, Sound::Known(_)))), "{name}");
+            assert!(sound.is_some_and(|p| !p.sounds().is_empty()), "{name}");
         }
     }
 }

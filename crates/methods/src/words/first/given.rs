@@ -1,7 +1,7 @@
 //! What the choice of first words starts from.
 
 use crate::words::alike::AlikeRule;
-use sayso_model::RewardKind;
+use sayso_model::{Language, RewardKind};
 use std::ops::RangeInclusive;
 
 /// How much something is liked, with its uncertainty: the probability that it is taken rather than an average item.
@@ -89,8 +89,8 @@ pub struct FirstWordRules {
     pub weights: Weights,
     /// When two labels sound too much alike to go together.
     pub alike: AlikeRule,
-    /// Language of the labels (BCP 47).
-    pub language: String,
+    /// Language of the labels.
+    pub language: Language,
     /// Draws of the simulation that gives the probability of being best, 1 to 100,000.
     pub draws: u32,
     /// Its seed.
@@ -111,7 +111,7 @@ impl Default for FirstWordRules {
             caution: 0.5,
             weights: Weights { spread: 0.6, apart: 0.1, said: 0.05 },
             alike: AlikeRule::default(),
-            language: "en".to_owned(),
+            language: Language::En,
             draws: 2000,
             seed: 1,
         }

@@ -2,7 +2,7 @@
 
 use super::given::{Candidate, FirstWordRules};
 use super::score::{Score, Scored, deliveries};
-use std::fmt;
+use crate::words::alike::Likeness;
 
 /// A part of the score.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -50,8 +50,8 @@ pub enum Reason {
     SoundsLike {
         /// The other candidate.
         other: usize,
-        /// How alike, in words.
-        how: String,
+        /// How alike.
+        how: Likeness,
     },
     /// Too few other candidates can be used with it.
     NoCompany {
@@ -68,37 +68,7 @@ pub enum Reason {
         by: Part,
         /// That part's cost.
         cost: f64,
-        /// The same figures in words.
-        figures: String,
     },
-}
-
-impl Reason {
-    pub(super) fn sounds_like(other: usize, how: &str) -> Self {
-        Self::SoundsLike { other, how: how.to_owned() }
-    }
-}
-
-impl fmt::Display for Reason {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Hazard(why) => write!(f, "must not be given: {why}"),
-            Self::BadFigure(what) => write!(f, "its {what} cannot be right"),
-            Self::NotAtBoard => {
-                write!(f, "cannot be given at the board again and again, and a first word needs many quick repetitions")
-            }
-            Self::NoRation => write!(f, "the day's food allowance leaves no piece of it"),
-            Self::TooSlow { seconds, slowest } => {
-                write!(f, "takes {seconds:.0} s at the board, more than {slowest:.0} s: too few repetitions")
-            }
-            Self::TooSeldom { per_day, fewest } => {
-                write!(f, "can be delivered {per_day:.1} times a day, fewer than {fewest:.1}")
-            }
-            Self::SoundsLike { how, .. } => write!(f, "sounds like another: {how}"),
-            Self::NoCompany { needed, usable } => write!(f, "{usable} usable candidates make no set of {needed}"),
-            Self::Outscored { figures, .. } => write!(f, "{figures}"),
-        }
-    }
 }
 
 /// A candidate that is not among the first words.
@@ -117,12 +87,6 @@ pub struct LeftOut {
 impl LeftOut {
     pub(super) fn new(candidate: usize, candidates: &[Candidate], reason: Reason, in_best: f64) -> Self {
         Self { candidate, says: candidates[candidate].says.clone(), reason, in_best }
-    }
-}
-
-impl fmt::Display for LeftOut {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}: {}", self.says, self.reason)
     }
 }
 
@@ -156,13 +120,7 @@ pub(super) fn unfit(candidate: &Candidate, rules: &FirstWordRules) -> Option<Rea
 }
 
 /// Compares the best set with the best one that holds the candidate, part by part.
-pub(super) fn outscored(
-    i: usize,
-    candidates: &[Candidate],
-    best: &Scored,
-    rival: &Scored,
-    rules: &FirstWordRules,
-) -> Reason {
+pub(super) fn outscored(best: &Scored, rival: &Scored) -> Reason {
     let parts = |s: &Score| {
         [
             (Part::Liking, s.liking),
@@ -175,32 +133,5 @@ pub(super) fn outscored(
     };
     let costs = parts(&best.score).into_iter().zip(parts(&rival.score)).map(|((part, a), (_, b))| (part, a - b));
     let (by, cost) = costs.max_by(|a, b| a.1.total_cmp(&b.1)).unwrap_or((Part::Liking, 0.0));
-    let behind = best.score.total - rival.score.total;
-    let own = &candidates[i];
-    let names = |set: &Scored| set.words.iter().map(|w| candidates[*w].says.as_str()).collect::<Vec<_>>().join(", ");
-    let least = best.words.iter().map(|w| candidates[*w].liking.mean).fold(f64::INFINITY, f64::min);
-    let surest = best.words.iter().map(|w| candidates[*w].liking.sd).fold(0.0, f64::max);
-    let why = match by {
-        Part::Liking => format!("liked {:.2}, the chosen ones {least:.2} or more", own.liking.mean),
-        Part::Uncertainty => format!(
-            "its liking is known to ±{:.2} (standard error), the chosen ones' to ±{surest:.2} or better: test it more",
-            own.liking.sd
-        ),
-        Part::Deliveries => {
-            let at = rival.words.iter().position(|w| *w == i);
-            let per_day = at.and_then(|a| rival.deliveries.get(a)).map_or(0.0, |d| d.per_day);
-            format!("{per_day:.1} deliveries a day in its best set, where {:.0} would be enough", rules.enough_per_day)
-        }
-        Part::Spread => format!("adds no new kind of reward ({} again)", own.kind.name()),
-        Part::Apart => "sounds closer to the others than the chosen ones do to each other".to_owned(),
-        Part::Said => "the household does not say it yet".to_owned(),
-    };
-    let figures = format!(
-        "{why}; its best set ({}) scores {:.3}, {behind:.3} less than the chosen {:.3} (standard deviation {:.3})",
-        names(rival),
-        rival.score.total,
-        best.score.total,
-        best.score.sd
-    );
-    Reason::Outscored { behind, by, cost, figures }
+    Reason::Outscored { behind: best.score.total - rival.score.total, by, cost }
 }

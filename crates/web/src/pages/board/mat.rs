@@ -97,7 +97,8 @@ mod tests {
     fn words_lie_as_on_the_board_and_blank_places_are_kept() {
         let w = words(3);
         let placed = |word, row, column| Placed { word, row, column };
-        let layout = BoardLayout { rows: 2, columns: 3, words: vec![placed(w[0], 1, 2), placed(w[1], 0, 0)] };
+        let layout =
+            BoardLayout { rows: 2, columns: 3, words: vec![placed(w[0], 1, 2), placed(w[1], 0, 0)], language: None };
         let mat = Mat::new(Some(&layout), &w);
         assert_eq!((mat.rows, mat.columns), (3, 3), "a word on no place comes after the board");
         let found: Vec<_> = mat.places.iter().map(|p| p.word).collect();
@@ -118,7 +119,7 @@ mod tests {
 
     #[test]
     fn zones_hold_sixteen_places_at_most_and_cover_all() {
-        let layout = BoardLayout { rows: 6, columns: 10, words: Vec::new() };
+        let layout = BoardLayout { rows: 6, columns: 10, words: Vec::new(), language: None };
         let mat = Mat::new(Some(&layout), &words(60));
         assert!(mat.by_zones());
         let zones = mat.zone_columns * mat.zone_rows;

@@ -9,6 +9,7 @@ use sayso_methods::demand::answers::Answer;
 use sayso_methods::learning::readiness::Readiness;
 use sayso_methods::words::{NextReason, NextWord};
 use sayso_wording::figures::{estimate, finding};
+use sayso_wording::sounds::likeness;
 use sayso_wording::{Locale, say};
 
 /// Bursts listed.
@@ -97,7 +98,7 @@ pub fn demand(page: &AnimalPage, d: &Demand) -> Markup {
             Ok(next) => @if !next.suggestions.is_empty() || next.hold.is_some() {
                 h3 { (say!(locale, days::next_words)) }
                 @if let Some((used, all)) = next.hold { p { (say!(locale, days::hold, used = used, all = all)) } }
-                ul { @for w in &next.suggestions { li { (suggestion(locale, w)) @for how in &w.sounds_like { "; " (how) } } } }
+                ul { @for w in &next.suggestions { li { (suggestion(locale, w)) @for how in &w.sounds_like { "; " (likeness(locale, how)) } } } }
             }
         }
     }

@@ -2,8 +2,9 @@
 
 use super::layout_form::{field, lists, read};
 use super::places;
+use super::sounds::label_language;
 use crate::error::Error;
-use crate::fields::{summary, tick};
+use crate::fields::{select, summary, tick};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
 use crate::pages::people::{StepName, along, onward};
@@ -12,7 +13,7 @@ use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_model::facts::BATTERY_EMERGENCY;
-use sayso_model::{BoardLayout, Placed, WordCard};
+use sayso_model::{BoardLayout, Language, Placed, WordCard};
 use sayso_wording::say;
 use serde::Deserialize;
 
@@ -41,19 +42,25 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Size>) -> Markup {
         .with_some("rows", (!asked.rows.is_empty()).then_some(asked.rows))
         .with_some("columns", (!asked.columns.is_empty()).then_some(asked.columns))
         .with("rows", before.map_or(2, |b| b.rows))
-        .with("columns", before.map_or(3, |b| b.columns));
+        .with("columns", before.map_or(3, |b| b.columns))
+        .with("language", language(&page).tag());
     let size = size(&mut typed);
     let cards = words(&page);
     let inside = |p: &&Placed| p.row < size.0 && p.column < size.1 && cards.iter().any(|w| w.word == p.word);
     let placed: Vec<Placed> = before.map_or(&[][..], |b| &b.words).iter().filter(inside).copied().collect();
     // On a board never drawn nothing is moved by a proposal.
     if (!asked.propose.is_empty() || (before.is_none() && !cards.is_empty())) && typed.right() {
-        return proposal(&page, size, placed, &cards);
+        return proposal(&page, size, placed, &cards, language(&page));
     }
     for p in placed {
         typed = typed.with(&field(p.row, p.column), p.word);
     }
     form(&page, &typed, size, &[])
+}
+
+/// The language of the board: a board never drawn begins with the reader's, one drawn before the choice is read as English.
+fn language(page: &AnimalPage) -> Language {
+    if page.story.board().is_some() { page.story.language_of_words() } else { label_language(page) }
 }
 
 fn size(typed: &mut Typed) -> (u8, u8) {
@@ -77,8 +84,12 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     // Places beyond the size may still be picked in a form that was drawn larger.
     let most = u8::try_from(MOST).unwrap_or(u8::MAX);
     let names: Vec<String> = (0..most).flat_map(|r| (0..most).map(move |c| field(r, c))).collect();
-    let fields: Vec<&str> = names.iter().map(String::as_str).chain(["rows", "columns", "move", "step"]).collect();
+    let fields: Vec<&str> =
+        names.iter().map(String::as_str).chain(["rows", "columns", "language", "move", "step"]).collect();
     let mut typed = typed.only(&fields)?;
+    // A form from before the choice leaves it as it is.
+    let said_in =
+        typed.one_of("language", &Language::ALL, Language::tag).or_else(|| page.story.board().and_then(|b| b.language));
     let cards = words(&page);
     let outside = |n: &&String| !(0..rows).any(|r| (0..columns).any(|c| **n == field(r, c)));
     if typed.text("step") != "size" && names.iter().filter(outside).any(|n| !typed.text(n).is_empty()) {
@@ -87,7 +98,11 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let placed = read(&page.locale, &mut typed, rows, columns, &cards);
     match typed.text("step") {
         "size" => return Ok(form(&page, &typed, (rows, columns), &[]).into_response()),
-        "propose" if typed.right() => return Ok(proposal(&page, (rows, columns), placed, &cards).into_response()),
+        "propose" if typed.right() => {
+            return Ok(
+                proposal(&page, (rows, columns), placed, &cards, said_in.unwrap_or(Language::En)).into_response()
+            );
+        }
         _ => {}
     }
     let moved = moved(&page, &placed);
@@ -96,7 +111,7 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     }
     if typed.right() {
         let first = page.story.board().is_none() && !placed.is_empty();
-        let board = BoardLayout { rows, columns, words: placed };
+        let board = BoardLayout { rows, columns, words: placed, language: said_in };
         if typed.kept(page.keep(vec![page.about_home(board)]).await)? {
             let to =
                 if first { onward(&page, &page.card, StepName::Places) } else { format!("/l/{}/words#where", page.id) };
@@ -107,9 +122,15 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
 }
 
 /// The form with places proposed for the words that have none.
-fn proposal(page: &AnimalPage, size: (u8, u8), mut placed: Vec<Placed>, cards: &[&WordCard]) -> Markup {
-    let mut typed = Typed::default().with("rows", size.0).with("columns", size.1);
-    match places::proposed(page, size, &placed, cards) {
+fn proposal(
+    page: &AnimalPage,
+    size: (u8, u8),
+    mut placed: Vec<Placed>,
+    cards: &[&WordCard],
+    said_in: Language,
+) -> Markup {
+    let mut typed = Typed::default().with("rows", size.0).with("columns", size.1).with("language", said_in.tag());
+    match places::proposed(page, size, &placed, cards, said_in) {
         Ok(proposed) => placed = proposed,
         Err(why) => typed.wrong("places", say!(&page.locale, words::no_places, why = why)),
     }
@@ -143,6 +164,7 @@ fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[St
         .filter(|w| !(0..rows).any(|r| (0..columns).any(|c| typed.text(&field(r, c)) == w.word.to_string())))
         .collect();
     let to = format!("/l/{}/words/board", page.id);
+    let languages = Language::ALL.map(|language| (language.tag().to_owned(), language.own_name().to_owned()));
     let sized = |name: &str, label: &str, now: u8| {
         html! {
             div.field {
@@ -168,6 +190,7 @@ fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[St
                     (sized("columns", &say!(l, words::columns), columns))
                     button name="step" value="size" formaction=(format!("{to}#board")) { (say!(l, words::change_size)) }
                 }
+                (select(typed, "language", &say!(l, words::board_language), &say!(l, words::board_language_hint), &languages))
                 (lists(l, typed, rows, columns, &words))
                 @if !free.is_empty() {
                     p #places { (say!(l, words::not_on_it, words = free.iter().map(|w| w.says.as_str()).collect::<Vec<_>>().join(", "))) " "

@@ -14,7 +14,8 @@ use maud::{Markup, html};
 use sayso_advisor::ration::forbidden;
 use sayso_methods::words::labels_for;
 use sayso_model::{PictureOf, RewardCard, RewardId, WordCard, WordId};
-use sayso_wording::{Locale, say};
+use sayso_wording::say;
+use sayso_wording::sounds::likeness as likeness_said;
 use serde::Deserialize;
 use uuid::Uuid;
 
@@ -29,8 +30,10 @@ pub struct Asked {
 }
 
 /// What a card says before anybody has written on it: the label, what it means, how it is answered, and "not now".
-pub fn proposed(l: &Locale, reward: &RewardCard) -> (String, String, String, String) {
-    let derived = || labels_for(reward.name.as_str(), l.tag()).into_iter().next().unwrap_or_default();
+pub fn proposed(page: &AnimalPage, reward: &RewardCard) -> (String, String, String, String) {
+    let l = &page.locale;
+    let derived =
+        || labels_for(reward.name.as_str(), sounds::label_language(page)).into_iter().next().unwrap_or_default();
     let says = reward.says.as_ref().map_or_else(derived, ToString::to_string);
     let name = reward.name.as_str();
     let answer = say!(l, words::give, says = &says);
@@ -44,7 +47,7 @@ pub async fn new(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup,
         typed = typed.with("animals", page.id);
     }
     if let Some(reward) = reward {
-        let (says, means, answer, _) = proposed(&page.locale, &reward);
+        let (says, means, answer, _) = proposed(&page, &reward);
         typed = typed.with("reward", reward.reward).with("says", says).with("means", means).with("answer", answer);
     }
     form(&page, None, &typed, false).await
@@ -155,7 +158,7 @@ async fn form(page: &AnimalPage, before: Option<&WordCard>, typed: &Typed, kept:
             @if kept { p role="status" { strong { (say!(l, words::kept)) } } }
             (summary(typed))
             @for (_, likeness) in &alike {
-                p.caution { (say!(l, words::alike_here, how = &likeness.reason)) }
+                p.caution { (say!(l, words::alike_here, how = likeness_said(l, likeness))) }
             }
             @if let Some(reward) = chosen { (for_animal(&page.card, reward)) }
             form method="post" action=(to) .stack {

@@ -1,6 +1,7 @@
 //! First words: proposed with reasons, taken over as cards.
 
 use super::card::proposed;
+use super::sounds;
 use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::page::AnimalPage;
@@ -12,6 +13,7 @@ use sayso_advisor::first_words::{Basis, Choice, FirstWords, Given, Liked, Part, 
 use sayso_advisor::ration::forbidden;
 use sayso_methods::words::FirstWordsError;
 use sayso_model::{Label, Note, RewardCard, RewardId, WordCard, WordId};
+use sayso_wording::sounds::likeness;
 use sayso_wording::{Locale, say};
 use uuid::Uuid;
 
@@ -70,7 +72,7 @@ fn open(page: &AnimalPage) -> Vec<&RewardCard> {
 }
 
 fn card(page: &AnimalPage, reward: &RewardCard, says: Option<Label>) -> Result<WordCard, Error> {
-    let (usual, means, answer, not_now) = proposed(&page.locale, reward);
+    let (usual, means, answer, not_now) = proposed(page, reward);
     let note = |text: &str| Note::new(text).map(Some).map_err(Error::internal);
     Ok(WordCard {
         word: WordId(Uuid::now_v7()),
@@ -88,7 +90,7 @@ fn card(page: &AnimalPage, reward: &RewardCard, says: Option<Label>) -> Result<W
 /// The proposal; folded up once there are words.
 pub fn section(page: &AnimalPage, begun: bool) -> Markup {
     let l = &page.locale;
-    let found = first_words(&page.case(), l.tag());
+    let found = first_words(&page.case(), sounds::label_language(page));
     html! {
         @if begun { details { summary { (say!(l, words::further)) } (body(page, &found)) } }
         @else { section { h2 { (say!(l, words::first)) } (body(page, &found)) } }
@@ -234,7 +236,7 @@ fn left_out(l: &Locale, name: &Label, why: &Why) -> String {
             Reason::TooSeldom { per_day, fewest } => {
                 say!(l, words::too_seldom, times = l.number(*per_day, 1), fewest = l.number(*fewest, 0))
             }
-            Reason::SoundsLike { how, .. } => how.clone(),
+            Reason::SoundsLike { how, .. } => likeness(l, how),
             Reason::NoCompany { needed, .. } => say!(l, words::no_company, needed = *needed),
             Reason::Outscored { by, behind, .. } => {
                 say!(l, words::outscored, by = part(*by), behind = l.number(*behind, 2))

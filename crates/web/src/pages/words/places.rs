@@ -3,7 +3,7 @@
 use crate::page::AnimalPage;
 use sayso_advisor::stages::standings;
 use sayso_methods::board::{BoardWord, Effort, Grid, Wishes, plan};
-use sayso_model::{Place, Placed, WordCard};
+use sayso_model::{Language, Place, Placed, WordCard};
 
 /// Days of own presses that count for how much a word is used.
 const DAYS: f64 = 28.0;
@@ -14,6 +14,7 @@ pub fn proposed(
     (rows, columns): (u8, u8),
     on_board: &[Placed],
     words: &[&WordCard],
+    language: Language,
 ) -> Result<Vec<Placed>, String> {
     let case = page.case();
     let standings = standings(&case);
@@ -34,7 +35,8 @@ pub fn proposed(
         })
         .collect();
     let grid = Grid { rows, columns, closed: Vec::new() };
-    let found = plan(&wanted, &grid, &Wishes::default(), &Effort::default()).map_err(|e| e.to_string())?;
+    let wishes = Wishes { language, ..Wishes::default() };
+    let found = plan(&wanted, &grid, &wishes, &Effort::default()).map_err(|e| e.to_string())?;
     let placed = words.iter().zip(found.places);
     Ok(placed.map(|(w, at)| Placed { word: w.word, row: at.row, column: at.column }).collect())
 }

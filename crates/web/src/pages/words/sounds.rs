@@ -1,16 +1,21 @@
 //! Words that sound too much alike to stand on one board.
 
+use crate::page::AnimalPage;
 use sayso_methods::words::{AlikeRule, Likeness, alike};
-use sayso_model::{Story, WordCard, WordId};
+use sayso_model::{Language, Story, WordCard, WordId};
 
-/// Language the labels are read in. Other languages are read by the same letters, and the answer says that it is a guess.
-const LANGUAGE: &str = "en";
+/// The language to propose labels in: the board's, or the reader's where none was chosen (reward names are theirs).
+pub fn label_language(page: &AnimalPage) -> Language {
+    let reads = || Language::of_tag(page.locale.tag()).unwrap_or(Language::En);
+    page.story.board().and_then(|board| board.language).unwrap_or_else(reads)
+}
 
 /// Other active words that sound too much like `says`, with how alike they are.
 pub fn too_alike<'a>(story: &'a Story, says: &str, but: Option<WordId>) -> Vec<(&'a WordCard, Likeness)> {
     let others = story.words().into_values().filter(|w| w.active && Some(w.word) != but);
+    let language = story.language_of_words();
     others
-        .map(|w| (w, alike(says, w.says.as_str(), LANGUAGE, AlikeRule::default())))
+        .map(|w| (w, alike(says, w.says.as_str(), language, AlikeRule::default())))
         .filter(|(_, likeness)| likeness.too_alike)
         .collect()
 }

@@ -8,6 +8,7 @@ use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_model::{PictureOf, WordCard};
 use sayso_wording::say;
+use sayso_wording::sounds::likeness as likeness_said;
 use std::collections::BTreeSet;
 
 pub fn view(page: &AnimalPage) -> Markup {
@@ -70,7 +71,7 @@ fn alike(page: &AnimalPage, words: &[&WordCard]) -> Markup {
             if words.iter().any(|o| o.word == other.word)
                 && pairs.insert((w.word.min(other.word), w.word.max(other.word)))
             {
-                said.push(likeness.reason);
+                said.push(likeness_said(&page.locale, &likeness));
             }
         }
     }
