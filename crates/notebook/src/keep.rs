@@ -1,7 +1,7 @@
 //! Writing into the log: what a person notes now, and how events come to count.
 
 use sayso_model::{
-    AnimalId, Body, Event, EventId, HomeId, Moment, PersonId, Problem, Problems, Source, Story, TooLate, Zone,
+    AnimalId, Body, Event, EventId, Fault, HomeId, Moment, PersonId, Problem, Problems, Source, Story, TooLate, Zone,
 };
 use sayso_store::{Appended, Store, StoreError};
 use uuid::Uuid;
@@ -69,10 +69,7 @@ pub async fn keep(store: &Store, story: &Story, events: Vec<Event>) -> Result<()
     for appended in store.append(events).await? {
         match appended {
             Appended::New | Appended::Duplicate => {}
-            Appended::Conflict => problems.push(Problem {
-                field: "id".into(),
-                what: "belongs to another event already; send it again as a new one".into(),
-            }),
+            Appended::Conflict => problems.push(Problem { field: "id".into(), fault: Fault::IdTaken }),
             Appended::Refused(Problems(found)) => problems.extend(found),
         }
     }

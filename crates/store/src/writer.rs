@@ -12,7 +12,7 @@ use std::collections::BTreeSet;
 use tokio::sync::{mpsc, oneshot};
 
 /// What came of one event given to [`crate::Store::append`].
-#[derive(Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Debug)]
 pub enum Appended {
     /// It is stored now.
     New,
