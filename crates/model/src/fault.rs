@@ -10,7 +10,6 @@ use crate::units::OutOfRange;
 
 /// What is wrong with one field, with what was found and what would be right.
 #[derive(Clone, PartialEq, Debug, thiserror::Error)]
-#[non_exhaustive]
 pub enum Fault {
     /// An event about no animal, of a kind that needs one.
     #[error("is missing; this kind of event is about one animal")]

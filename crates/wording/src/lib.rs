@@ -12,6 +12,7 @@ mod catalogue;
 pub mod claims;
 pub mod events;
 pub mod evidence;
+pub mod faults;
 pub mod figures;
 mod locale;
 mod message;

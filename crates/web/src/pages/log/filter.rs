@@ -5,6 +5,7 @@ use crate::form::optional;
 use crate::page::AnimalPage;
 use sayso_model::{Body, Day, Event, Key, PersonId, WordId};
 use sayso_wording::say;
+use sayso_wording::words;
 use serde::Deserialize;
 
 /// A kind of event a person would look for.
@@ -119,7 +120,7 @@ impl Asked {
             "" => None,
             text => Some(Kind::ALL.into_iter().find(|k| k.name() == text).ok_or_else(|| {
                 let all = Kind::ALL.map(Kind::name).join(", ");
-                Error::refused("kind", format!("must be one of {all}, not \"{text}\""))
+                Error::refused("kind", words!(faults::one_of, names = all))
             })?),
         };
         Ok(Filter {

@@ -108,7 +108,7 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
 
 /// The form with places proposed for the words that have none.
 fn proposal(page: &AnimalPage, size: (u8, u8), mut placed: Vec<Placed>, cards: &[&WordCard]) -> Markup {
-    let mut typed = Typed::default().with("rows", size.0).with("columns", size.1);
+    let mut typed = Typed::default().read_by(page.locale).with("rows", size.0).with("columns", size.1);
     match places::proposed(page, size, &placed, cards) {
         Ok(proposed) => placed = proposed,
         Err(why) => typed.wrong("places", say!(&page.locale, words::no_places, why = why)),
