@@ -1,6 +1,7 @@
 //! What must hold across the fields of an event. Ranges of single fields are held by their types.
 
 use crate::event::Event;
+use crate::fault::Fault;
 use crate::findings::{Findings, Problems};
 
 impl Event {
@@ -11,7 +12,7 @@ impl Event {
     pub fn check(&self) -> Result<(), Problems> {
         let mut found = Findings::default();
         if self.body.about().needs_animal && self.animal.is_none() {
-            found.wrong("animal", "is missing; this kind of event is about one animal");
+            found.wrong("animal", Fault::NoAnimal);
         }
         found.within("body", |found| self.body.check(found));
         found.told()

@@ -1,31 +1,32 @@
 //! What is wrong with an event, by field.
 
+use crate::fault::Fault;
 use std::fmt;
 
 /// One thing wrong with an event.
-#[derive(Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct Problem {
     /// Path of the field, such as `body.then_word`.
     pub field: String,
     /// What was found and what would be right.
-    pub what: String,
+    pub fault: Fault,
 }
 
 /// Everything wrong with an event.
-#[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
+#[derive(Clone, PartialEq, Debug, thiserror::Error)]
 pub struct Problems(pub Vec<Problem>);
 
 impl Problems {
     /// One thing that is wrong: in which field, and what was found and would be right.
-    pub fn one(field: impl Into<String>, what: impl Into<String>) -> Self {
-        Self(vec![Problem { field: field.into(), what: what.into() }])
+    pub fn one(field: impl Into<String>, fault: impl Into<Fault>) -> Self {
+        Self(vec![Problem { field: field.into(), fault: fault.into() }])
     }
 }
 
 impl fmt::Display for Problems {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         for (i, p) in self.0.iter().enumerate() {
-            write!(f, "{}{}: {}", if i == 0 { "" } else { "; " }, p.field, p.what)?;
+            write!(f, "{}{}: {}", if i == 0 { "" } else { "; " }, p.field, p.fault)?;
         }
         Ok(())
     }
@@ -48,8 +49,8 @@ impl Findings {
     }
 
     /// Notes that a field here is wrong: what was found and what would be right.
-    pub(crate) fn wrong(&mut self, field: &str, what: impl Into<String>) {
-        self.problems.push(Problem { field: format!("{}{field}", self.at), what: what.into() });
+    pub(crate) fn wrong(&mut self, field: &str, fault: Fault) {
+        self.problems.push(Problem { field: format!("{}{field}", self.at), fault });
     }
 
     /// Goes on inside a field.

@@ -68,7 +68,7 @@ fn look(value: &Value, kinds: &(String, String), path: String, found: &mut Vec<P
         Value::String(text) => {
             let note = path.strip_prefix("body.").is_some_and(|below| is_note(&kinds.0, &kinds.1, below));
             if let Some(c) = if note { turning_in_text(text) } else { hidden_in_line(text) } {
-                found.push(Problem { field: path, what: TextError::Hidden(c).to_string() });
+                found.push(Problem { field: path, fault: TextError::Hidden(c).into() });
             }
         }
         Value::Object(fields) => {

@@ -6,13 +6,13 @@ use crate::error::StoreError;
 use crate::incoming::hidden_characters;
 use crate::log::{self, Written};
 use crate::strangers;
-use sayso_model::{Event, EventId, HomeId, Problem, Problems};
+use sayso_model::{Event, EventId, Fault, HomeId, Problem, Problems};
 use sqlx::Connection;
 use std::collections::BTreeSet;
 use tokio::sync::{mpsc, oneshot};
 
 /// What came of one event given to [`crate::Store::append`].
-#[derive(Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Debug)]
 pub enum Appended {
     /// It is stored now.
     New,
@@ -32,7 +32,7 @@ impl Appended {
             Self::New | Self::Duplicate => None,
             Self::Conflict => Some(Problems(vec![Problem {
                 field: "id".into(),
-                what: "belongs to another event already; send it again as a new one".into(),
+                fault: Fault::IdTaken,
             }])),
             Self::Refused(problems) => Some(problems),
         }

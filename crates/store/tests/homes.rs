@@ -48,7 +48,7 @@ async fn an_event_of_another_home_is_refused_and_the_others_are_stored() {
     match &out[1] {
         Appended::Refused(problems) => {
             assert_eq!(problems.0[0].field, "home");
-            assert!(problems.0[0].what.contains(&away().to_string()), "{problems}");
+            assert!(problems.0[0].fault.to_string().contains(&away().to_string()), "{problems}");
         }
         other => panic!("{other:?}"),
     }

@@ -23,7 +23,7 @@ async fn hidden_characters_are_refused_by_field_wherever_they_come_in_and_read_w
         Appended::Refused(Problems(found)) => {
             assert_eq!(found.len(), 1);
             assert_eq!(found[0].field, "body.name");
-            assert!(found[0].what.contains("U+200B"), "{}", found[0].what);
+            assert!(found[0].fault.to_string().contains("U+200B"), "{}", found[0].fault);
         }
         other => panic!("{other:?}"),
     }
@@ -93,10 +93,10 @@ fn a_list_where_an_object_belongs_is_refused_in_words() {
         assert_ne!(bad, text);
         let Problems(found) = read_event(&bad).unwrap_err();
         assert_eq!(found[0].field, field, "{bad}");
-        assert!(found[0].what.contains("from { to }"), "{}", found[0].what);
+        assert!(found[0].fault.to_string().contains("from { to }"), "{}", found[0].fault);
     }
     let Problems(found) = read_event(&text.replace("\"by\"", "\"bye\"")).unwrap_err();
-    assert!(found[0].what.contains("bye"), "{found:?}");
+    assert!(found[0].fault.to_string().contains("bye"), "{found:?}");
 }
 
 #[tokio::test]

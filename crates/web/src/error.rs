@@ -5,6 +5,7 @@ use axum::response::{IntoResponse, Response};
 use sayso_model::{Problem, Problems};
 use sayso_wording::{Locale, Words, words};
 use serde::Serialize;
+use std::fmt;
 
 /// Everything a handler can answer besides success.
 #[derive(Debug, thiserror::Error)]
@@ -18,7 +19,7 @@ pub enum Error {
     TooLarge(usize),
     /// The request can be read, but its content does not hold.
     #[error("{0}")]
-    Refused(Problems),
+    Refused(Refusal),
     /// There is no such thing.
     #[error("{0}")]
     NotFound(Words),
@@ -50,8 +51,8 @@ pub enum Error {
 
 impl Error {
     /// One thing wrong with what was sent.
-    pub fn refused(field: impl Into<String>, what: impl Into<String>) -> Self {
-        Self::Refused(Problems::one(field, what))
+    pub fn refused(field: impl Into<String>, what: impl Into<Words>) -> Self {
+        Self::Refused(Refusal(vec![Wrong { field: field.into(), what: what.into() }]))
     }
 
     /// A failure of ours.
@@ -67,7 +68,7 @@ impl Error {
             | Self::Forbidden(words)
             | Self::Unavailable(words)
             | Self::Damaged(words) => words.clone(),
-            Self::Refused(problems) => problems.to_string().into(),
+            Self::Refused(wrong) => wrong.to_string().into(),
             Self::TooLarge(most) => words!(errors::too_large, bytes = *most),
             Self::NotPaired => words!(errors::not_paired),
             Self::TooMany(seconds) => words!(errors::too_many, seconds = *seconds),
@@ -94,6 +95,32 @@ impl Error {
     }
 }
 
+/// What is wrong with one field, said when it is known who reads it.
+#[derive(Clone, Debug)]
+pub struct Wrong {
+    /// Path of the field.
+    pub field: String,
+    /// What was found and what would be right.
+    pub what: Words,
+}
+
+/// Everything wrong with what was sent. Displayed in English, for logs and programs.
+#[derive(Clone, Debug)]
+pub struct Refusal(pub Vec<Wrong>);
+
+impl fmt::Display for Refusal {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let all: Vec<String> = self.0.iter().map(|w| format!("{}: {}", w.field, w.what)).collect();
+        f.write_str(&all.join("; "))
+    }
+}
+
+impl From<Problems> for Refusal {
+    fn from(Problems(found): Problems) -> Self {
+        Self(found.into_iter().map(|p| Wrong { field: p.field, what: p.fault.into() }).collect())
+    }
+}
+
 /// A problem as the API tells it.
 #[derive(Clone, Debug, Serialize)]
 pub struct ProblemJson {
@@ -105,7 +132,14 @@ pub struct ProblemJson {
 
 impl From<&Problem> for ProblemJson {
     fn from(p: &Problem) -> Self {
-        Self { field: p.field.clone(), what: p.what.clone() }
+        Self { field: p.field.clone(), what: p.fault.to_string() }
+    }
+}
+
+impl From<&Wrong> for ProblemJson {
+    /// In English: programs read it.
+    fn from(w: &Wrong) -> Self {
+        Self { field: w.field.clone(), what: w.what.to_string() }
     }
 }
 
@@ -113,7 +147,7 @@ impl From<&Problem> for ProblemJson {
 #[derive(Clone, Debug)]
 pub(crate) struct Told {
     pub error: Words,
-    pub problems: Vec<ProblemJson>,
+    pub problems: Vec<Wrong>,
     /// What goes to the log.
     pub log: Option<String>,
 }
@@ -128,7 +162,7 @@ pub(crate) struct ToldJson {
 
 impl Told {
     pub fn json(self, locale: &Locale) -> ToldJson {
-        ToldJson { error: self.error.say(locale), problems: self.problems }
+        ToldJson { error: self.error.say(locale), problems: self.problems.iter().map(ProblemJson::from).collect() }
     }
 }
 
@@ -140,7 +174,7 @@ impl IntoResponse for Error {
             _ => None,
         };
         let problems = match &self {
-            Self::Refused(Problems(found)) => found.iter().map(ProblemJson::from).collect(),
+            Self::Refused(Refusal(wrong)) => wrong.clone(),
             _ => Vec::new(),
         };
         let mut response = self.status().into_response();

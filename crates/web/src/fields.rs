@@ -3,6 +3,7 @@
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_model::{Label, Note};
+use sayso_wording::{faults, say};
 
 fn described(typed: &Typed, name: &str, hint: &str) -> Option<String> {
     let mut ids = Vec::new();
@@ -25,7 +26,7 @@ fn head(typed: &Typed, name: &str, label: &str, hint: &str) -> Markup {
 fn below(typed: &Typed, name: &str, hint: &str) -> Markup {
     html! {
         @if !hint.is_empty() { span.hint id=(format!("{name}-hint")) { (hint) } }
-        @if let Some(what) = typed.problem(name) { span.wrong id=(format!("{name}-wrong")) { (label_of(name)) " " (what) "." } }
+        @if let Some(what) = typed.sentence(name) { span.wrong id=(format!("{name}-wrong")) { (what) } }
     }
 }
 
@@ -143,8 +144,8 @@ pub fn summary(typed: &Typed) -> Markup {
     html! {
         @if !typed.right() {
             div.caution role="alert" tabindex="-1" {
-                strong { "Not kept yet. " } "What you typed is still here; please put this right:"
-                ul { @for p in typed.problems() { li { a href=(format!("#{}", p.field)) { (label_of(&p.field)) } " " (p.what) "." } } }
+                strong { (say!(typed.reader(), faults::not_kept)) } " " (say!(typed.reader(), faults::put_right))
+                ul { @for p in typed.problems() { li { a href=(format!("#{}", p.field)) { (faults::at(typed.reader(), &p.field, &p.what)) } } } }
             }
         }
     }

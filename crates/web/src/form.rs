@@ -4,6 +4,7 @@ use crate::error::Error;
 use axum::extract::rejection::FormRejection;
 use axum::extract::{FromRequest, Request};
 use axum::http::StatusCode;
+use sayso_wording::{Words, words};
 use serde::de::DeserializeOwned;
 
 /// A form (or, on GET, a query) whose type should carry `#[serde(deny_unknown_fields)]`.
@@ -18,13 +19,11 @@ impl<T: DeserializeOwned, S: Send + Sync> FromRequest<S> for Form<T> {
     async fn from_request(request: Request, state: &S) -> Result<Self, Error> {
         match axum::Form::<T>::from_request(request, state).await {
             Ok(axum::Form(value)) => Ok(Self(value)),
-            Err(FormRejection::InvalidFormContentType(_)) => {
-                Err(Error::BadRequest("A form was expected (application/x-www-form-urlencoded).".into()))
-            }
+            Err(FormRejection::InvalidFormContentType(_)) => Err(Error::BadRequest(words!(faults::form_expected))),
             Err(e) if e.status() == StatusCode::PAYLOAD_TOO_LARGE => {
-                Err(Error::refused("form", "is too large; send less at once"))
+                Err(Error::refused("form", words!(faults::form_too_large)))
             }
-            Err(e) => Err(Error::refused("form", e.body_text())),
+            Err(e) => Err(Error::refused("form", words!(faults::form_broken, why = e.body_text()))),
         }
     }
 }
@@ -36,19 +35,18 @@ impl<T: DeserializeOwned, S: Send + Sync> FromRequest<S> for Form<T> {
 pub fn optional<T>(field: &str, text: &str) -> Result<Option<T>, Error>
 where
     T: std::str::FromStr,
-    T::Err: std::fmt::Display,
 {
     let text = text.trim();
     if text.is_empty() {
         return Ok(None);
     }
-    text.parse().map(Some).map_err(|e| Error::refused(field, format!("\"{text}\" {e}")))
+    text.parse().map(Some).map_err(|_| Error::refused(field, words!(faults::not_read, text = text.to_owned())))
 }
 
 /// Reads a needed value through its own checked constructor.
 ///
 /// # Errors
 /// [`Error::Refused`] naming `field`.
-pub fn checked<T, E: std::fmt::Display>(field: &str, value: Result<T, E>) -> Result<T, Error> {
-    value.map_err(|e| Error::refused(field, e.to_string()))
+pub fn checked<T, E: Into<Words>>(field: &str, value: Result<T, E>) -> Result<T, Error> {
+    value.map_err(|e| Error::refused(field, e))
 }

@@ -3,7 +3,7 @@
 pub use crate::cookie::cookie;
 use crate::error::Error;
 use crate::home_label::labels;
-use crate::reading::locale;
+use crate::reading::{Reader, locale};
 use crate::state::AppState;
 use axum::extract::{FromRequestParts, RawPathParams};
 use axum::http::request::Parts;
@@ -131,6 +131,9 @@ impl FromRequestParts<AppState> for Page {
             ),
         };
         let locale = locale(&parts.headers, person.and_then(|id| story.people().get(&id).copied()));
+        if let Some(reader) = parts.extensions.get::<Reader>() {
+            reader.is(locale);
+        }
         let home_label = label_among(state, &locale, &homes, home).await;
         let path = parts.uri.path().to_owned();
         Ok(Self {

@@ -8,6 +8,7 @@ use axum::http::request::Parts;
 use sayso_model::{Language, PersonCard};
 use sayso_wording::Locale;
 use std::convert::Infallible;
+use std::sync::{Arc, OnceLock};
 
 /// Name of the cookie that says which language this device is read in, for whoever has not chosen on their own card.
 pub const LANGUAGE_COOKIE: &str = "sayso_language";
@@ -26,6 +27,23 @@ pub fn locale(headers: &HeaderMap, person: Option<&PersonCard>) -> Locale {
     // A language that the device was given comes before the browser's.
     let known = device.and_then(Language::of_tag).map(Language::tag);
     Locale::chosen(person, known.or(browser))
+}
+
+/// How whoever made a request reads, once the page knows: for what is told by others than the page.
+#[derive(Clone, Debug, Default)]
+pub struct Reader(Arc<OnceLock<Locale>>);
+
+impl Reader {
+    /// Notes it.
+    pub fn is(&self, locale: Locale) {
+        self.0.get_or_init(|| locale);
+    }
+
+    /// How they read, if a page has said so.
+    #[must_use]
+    pub fn known(&self) -> Option<Locale> {
+        self.0.get().copied()
+    }
 }
 
 /// How whoever asks reads, on pages without a home.

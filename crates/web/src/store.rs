@@ -27,8 +27,8 @@ impl From<StoreError> for Error {
 impl From<NotKept> for Error {
     fn from(why: NotKept) -> Self {
         match why {
-            NotKept::Late(late) => Self::refused(late.field(), late.to_string()),
-            NotKept::Refused(problems) => Self::Refused(problems),
+            NotKept::Late(late) => Self::refused(late.field(), late),
+            NotKept::Refused(problems) => Self::Refused(problems.into()),
             NotKept::Store(error) => error.into(),
             other => Self::internal(other),
         }

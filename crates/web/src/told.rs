@@ -2,13 +2,14 @@
 
 use crate::error::{Error, Told};
 use crate::layout::bare;
+use crate::reading::Reader;
 use axum::Json;
 use axum::extract::Request;
 use axum::http::{StatusCode, header};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 use maud::html;
-use sayso_wording::{Locale, say, words};
+use sayso_wording::{Locale, faults, say, words};
 
 /// The answer for addresses nothing is at.
 pub async fn no_such_page() -> Error {
@@ -17,8 +18,10 @@ pub async fn no_such_page() -> Error {
 
 /// Middleware: tells errors as JSON under `/api`, as a page elsewhere. Also puts words to answers the framework
 /// itself gives without any, such as 405 and 413.
-pub async fn in_words(request: Request, next: Next) -> Response {
-    let locale = crate::reading::locale(request.headers(), None);
+pub async fn in_words(mut request: Request, next: Next) -> Response {
+    let reader = Reader::default();
+    request.extensions_mut().insert(reader.clone());
+    let of_device = crate::reading::locale(request.headers(), None);
     let json = request.uri().path().starts_with("/api");
     let asked = format!("{} {}", request.method(), request.uri().path());
     let mut response = next.run(request).await;
@@ -43,6 +46,7 @@ pub async fn in_words(request: Request, next: Next) -> Response {
     if let Some(what) = &told.log {
         tracing::error!("{asked}: {what}");
     }
+    let locale = reader.known().unwrap_or(of_device);
     let mut answer = if json {
         (status, Json(told.json(&locale))).into_response()
     } else if status == StatusCode::UNAUTHORIZED {
@@ -77,7 +81,7 @@ fn page(locale: &Locale, status: StatusCode, told: &Told) -> maud::Markup {
             @if told.problems.is_empty() { p { (told.error.say(locale)) } }
             @else {
                 p { (say!(locale, errors::nothing_kept)) }
-                ul { @for p in &told.problems { li { strong { (p.field.trim_start_matches("body.").replace('_', " ")) } " " (p.what) } } }
+                ul { @for p in &told.problems { li { (faults::at(locale, &p.field, &p.what)) } } }
             }
             p { a.button href="/" { (say!(locale, errors::to_start)) } }
         },

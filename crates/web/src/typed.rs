@@ -1,33 +1,58 @@
 //! What was typed into a form, kept as it was typed until it is right: a page shown again still holds every word.
 
-use crate::error::Error;
+use crate::error::{Error, Refusal, Wrong};
 use crate::form::Form;
+use crate::reading::{self, Reader};
 use axum::extract::{FromRequest, Request};
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Response};
 use maud::Markup;
 use sayso_model::units::OutOfRange;
-use sayso_model::{Label, Note, Problem, Problems};
-use std::fmt::Display;
+use sayso_model::{Label, Note};
+use sayso_wording::{Locale, Words, faults, words};
 use std::str::FromStr;
 
-/// The fields of a form by name, in order, and what is wrong with them.
-#[derive(Clone, Debug, Default)]
+/// The fields of a form by name, in order, and what is wrong with them, said to whoever sent it.
+#[derive(Clone, Debug)]
 pub struct Typed {
     pairs: Vec<(String, String)>,
-    wrong: Vec<Problem>,
+    wrong: Vec<Wrong>,
+    reader: Locale,
+}
+
+impl Default for Typed {
+    /// Nothing typed yet; faults are in English unless [`Typed::read_by`] says otherwise.
+    fn default() -> Self {
+        Self { pairs: Vec::new(), wrong: Vec::new(), reader: Locale::ENGLISH }
+    }
 }
 
 impl<S: Send + Sync> FromRequest<S> for Typed {
     type Rejection = Error;
 
     async fn from_request(request: Request, state: &S) -> Result<Self, Error> {
+        // The page before it in the handler's arguments knows the person; a form without a page goes by the device.
+        let known = request.extensions().get::<Reader>().and_then(Reader::known);
+        let reader = known.unwrap_or_else(|| reading::locale(request.headers(), None));
         let Form(pairs) = Form::<Vec<(String, String)>>::from_request(request, state).await?;
-        Ok(Self { pairs, wrong: Vec::new() })
+        Ok(Self { pairs, wrong: Vec::new(), reader })
     }
 }
 
 impl Typed {
+    /// Who reads what is wrong.
+    #[must_use]
+    pub const fn read_by(mut self, reader: Locale) -> Self {
+        self.reader = reader;
+        self
+    }
+
+    /// How whoever sent it reads.
+    #[must_use]
+    pub const fn reader(&self) -> &Locale {
+        &self.reader
+    }
+
     /// Fills a field, as when a card is opened for editing.
     #[must_use]
     pub fn with(mut self, name: &str, value: impl ToString) -> Self {
@@ -50,7 +75,7 @@ impl Typed {
     /// [`Error::Refused`] naming the first such field.
     pub fn only(self, names: &[&str]) -> Result<Self, Error> {
         match self.pairs.iter().find(|(n, _)| !names.contains(&n.as_str())) {
-            Some((name, _)) => Err(Error::refused(name, "is not a field of this form")),
+            Some((name, _)) => Err(Error::refused(name, words!(faults::unknown_field))),
             None => Ok(self),
         }
     }
@@ -73,15 +98,15 @@ impl Typed {
     }
 
     /// Notes what is wrong with a field.
-    pub fn wrong(&mut self, name: &str, what: impl Into<String>) {
-        self.wrong.push(Problem { field: name.to_owned(), what: what.into() });
+    pub fn wrong(&mut self, name: &str, what: impl Into<Words>) {
+        self.wrong.push(Wrong { field: name.to_owned(), what: what.into() });
     }
 
     /// Takes over the problems found by a check of the whole event.
-    pub fn take(&mut self, problems: Problems) {
-        for p in problems.0 {
+    pub fn take(&mut self, refused: impl Into<Refusal>) {
+        for p in refused.into().0 {
             let name = p.field.strip_prefix("body.").unwrap_or(&p.field).to_owned();
-            self.wrong.push(Problem { field: name, what: p.what });
+            self.wrong.push(Wrong { field: name, what: p.what });
         }
     }
 
@@ -108,19 +133,25 @@ impl Typed {
 
     /// What is wrong with a field.
     #[must_use]
-    pub fn problem(&self, name: &str) -> Option<&str> {
-        self.wrong.iter().find(|p| p.field == name).map(|p| p.what.as_str())
+    pub fn problem(&self, name: &str) -> Option<String> {
+        self.wrong.iter().find(|p| p.field == name).map(|p| p.what.say(&self.reader))
     }
 
     /// Everything that is wrong.
     #[must_use]
-    pub fn problems(&self) -> &[Problem] {
+    pub fn problems(&self) -> &[Wrong] {
         &self.wrong
     }
 
+    /// What is wrong with a field, as a sentence with the field's name.
+    #[must_use]
+    pub fn sentence(&self, name: &str) -> Option<String> {
+        self.wrong.iter().find(|p| p.field == name).map(|p| faults::at(&self.reader, name, &p.what))
+    }
+
     /// A value through its own checked constructor.
-    pub fn checked<T, E: Display>(&mut self, name: &str, value: Result<T, E>) -> Option<T> {
-        value.map_err(|e| self.wrong(name, e.to_string())).ok()
+    pub fn checked<T, E: Into<Words>>(&mut self, name: &str, value: Result<T, E>) -> Option<T> {
+        value.map_err(|e| self.wrong(name, e)).ok()
     }
 
     /// A needed one-line text.
@@ -156,7 +187,7 @@ impl Typed {
         match text.parse::<f64>() {
             Ok(n) if n.is_finite() => Some(n),
             _ => {
-                self.wrong(name, format!("must be a number such as 4.5, not \u{201c}{text}\u{201d}"));
+                self.wrong(name, words!(faults::number, text = text));
                 None
             }
         }
@@ -170,7 +201,7 @@ impl Typed {
         }
         let read = text.parse().ok().filter(|n| (from..=to).contains(n));
         if read.is_none() {
-            self.wrong(name, format!("must be a whole number from {from} to {to}, not \u{201c}{text}\u{201d}"));
+            self.wrong(name, words!(faults::whole, low = from.to_string(), high = to.to_string(), text = text));
         }
         read
     }
@@ -184,7 +215,7 @@ impl Typed {
         let found = all.iter().copied().find(|t| named(*t) == text);
         if found.is_none() {
             let names: Vec<&str> = all.iter().map(|t| named(*t)).collect();
-            self.wrong(name, format!("must be one of: {}", names.join(", ")));
+            self.wrong(name, words!(faults::one_of, names = names.join(", ")));
         }
         found
     }
@@ -194,7 +225,7 @@ impl Typed {
         let texts: Vec<String> = self.all(name).filter(|t| !t.is_empty()).map(str::to_owned).collect();
         let read: Vec<T> = texts.iter().filter_map(|t| t.parse().ok()).filter(|id| known(id)).collect();
         if read.len() < texts.len() {
-            self.wrong(name, "names something this notebook does not know; reload the page");
+            self.wrong(name, words!(faults::unknown_id));
         }
         read
     }

@@ -323,3 +323,20 @@ async fn a_notebook_is_begun_on_one_form_that_keeps_what_was_typed() {
     assert_eq!(people, ["Ilda", "Robin", "Sam"]);
     assert_eq!(story.home().unwrap().name.as_str(), "Ilda\u{2019}s home");
 }
+
+#[tokio::test]
+async fn a_wrong_form_in_german_says_so_in_german_beside_its_field() {
+    let home = Home::new().await;
+    let me = format!("/people/person/{}", home.story().await.people().keys().next().unwrap());
+    home.post(&me, &[("name", "Ada"), ("role", "home"), ("language", "de"), ("active", "yes")]).await.kept();
+    home.post("/people/animal/new", &[("name", "Mo"), ("species", "cat"), ("weight_kg", "viel")])
+        .await
+        .refused()
+        .says("Noch nicht gespeichert.")
+        .says("muss eine Zahl wie 4,5 sein, nicht")
+        .says("id=\"weight_kg-wrong\">")
+        .does_not_say("must be a number")
+        .does_not_say("Not kept yet");
+    // The page of faults too, for what no form sends.
+    home.post("/people/animal/new", &[("colour", "red")]).await.refused().says("ist kein Feld dieses Formulars");
+}

@@ -14,6 +14,7 @@ pub mod claims;
 pub mod designs;
 pub mod events;
 pub mod evidence;
+pub mod faults;
 pub mod figures;
 pub mod generalise;
 mod locale;

@@ -4,6 +4,7 @@ use super::drawn::Call;
 use super::enums::*;
 use crate::cards::Place;
 use crate::event::{About, Content, Does};
+use crate::fault::Fault;
 use crate::findings::{Findings, MOST_LISTED};
 use crate::id::*;
 use crate::text::{Label, Note};
@@ -38,7 +39,7 @@ impl Content for SessionStart {
     }
     fn check(&self, found: &mut Findings) {
         if self.words.len() > MOST_LISTED {
-            found.wrong("words", format!("must name at most {MOST_LISTED} words"));
+            found.wrong("words", Fault::HowMany { low: 0, high: MOST_LISTED, found: self.words.len() });
         }
     }
 }
@@ -176,10 +177,10 @@ impl Content for Delivery {
     }
     fn check(&self, found: &mut Findings) {
         if self.alternative.is_some() && self.answer != Answer::Alternative {
-            found.wrong("alternative", "goes only with answer \"alternative\"");
+            found.wrong("alternative", Fault::NotAlternative);
         }
         if self.then_word.is_some() && self.then != Some(Then::PressedAgain) {
-            found.wrong("then_word", "goes only with then \"pressed_again\"");
+            found.wrong("then_word", Fault::NotPressedAgain);
         }
     }
 }
@@ -299,21 +300,18 @@ impl Content for Invitation {
     }
     fn check(&self, found: &mut Findings) {
         if self.other.is_some() != (self.way == InvitationKind::AskBetweenTwo) {
-            found.wrong("other", "names the second word of \"ask_between_two\", and only of that");
+            found.wrong("other", Fault::NotBetweenTwo);
         }
         if self.other == Some(self.word) {
-            found.wrong("other", "must be another word");
+            found.wrong("other", Fault::SameWord);
         }
         if !(0.5..=120.0).contains(&self.wait_s.get()) {
-            found.wrong("wait_s", format!("must be 0.5 to 120 seconds, not {}", self.wait_s));
+            found.wrong("wait_s", Fault::Seconds { low: 0.5, high: 120.0, found: self.wait_s.get() });
         }
         if let InvitationResult::Pressed { after_s, .. } = self.result
             && after_s.get() > self.wait_s.get()
         {
-            found.wrong(
-                "result.after_s",
-                format!("lies beyond the wait of {} s; log it as an ordinary press", self.wait_s),
-            );
+            found.wrong("result.after_s", Fault::AfterTheWait { wait_s: self.wait_s.get() });
         }
     }
 }
@@ -402,7 +400,7 @@ impl Content for Feed {
     }
     fn check(&self, found: &mut Findings) {
         if self.reward.is_none() && self.food.is_none() {
-            found.wrong("food", "is missing; say what was given, or name a reward");
+            found.wrong("food", Fault::NoFood);
         }
     }
 }

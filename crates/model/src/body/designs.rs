@@ -2,6 +2,7 @@
 
 use super::enums::{CaseCondition, CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseStop, CaseUnit};
 use crate::event::{About, Content, Does};
+use crate::fault::Fault;
 use crate::findings::{Findings, MOST_LISTED};
 use crate::id::*;
 use crate::text::{Label, Note};
@@ -12,7 +13,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
 /// Most phases or series of a trial of a change, and most points.
-const MOST_PARTS: usize = 8;
+const MOST_PARTS: u16 = 8;
 const MOST_POINTS: u16 = 120;
 
 /// A trial of a change is planned. The order of conditions follows from its numbers and its seed.
@@ -68,63 +69,54 @@ impl Content for DesignPlan {
     fn check(&self, found: &mut Findings) {
         let design = self.design;
         if (self.label.is_some()) != (self.question == CaseQuestion::Other) {
-            found.wrong("label", "says what is changed where the question is \"other\", and only there");
+            found.wrong("label", Fault::LabelOfOther);
         }
         for (field, n, distinct) in [
             ("words", self.words.len(), self.words.iter().collect::<BTreeSet<_>>().len()),
             ("animals", self.animals.len(), self.animals.iter().collect::<BTreeSet<_>>().len()),
         ] {
             if n != distinct {
-                found.wrong(field, "names one twice");
+                found.wrong(field, Fault::Twice);
             }
             if n > MOST_LISTED {
-                found.wrong(field, format!("must name at most {MOST_LISTED}"));
+                found.wrong(field, Fault::HowMany { low: 0, high: MOST_LISTED, found: n });
             }
         }
         let lanes = self.lanes();
         if design == CaseDesign::MultipleBaseline {
-            if !(2..=MOST_PARTS).contains(&lanes) {
+            if !(2..=usize::from(MOST_PARTS)).contains(&lanes) {
                 let field = if self.animals.is_empty() { "words" } else { "animals" };
-                found.wrong(field, format!("must name 2 to {MOST_PARTS}, each a series of its own, not {lanes}"));
+                found.wrong(field, Fault::HowMany { low: 2, high: MOST_PARTS.into(), found: lanes });
             }
             if self.animals.is_empty() && !self.measure.by_word() {
-                found.wrong(
-                    "measure",
-                    format!("\"{}\" is not counted word by word; name animals instead", self.measure.name()),
-                );
+                found.wrong("measure", Fault::NotByWord(self.measure));
             }
             if self.apart == 0 || self.apart > MOST_POINTS {
-                found.wrong("apart", format!("must be 1 to {MOST_POINTS}, not {}", self.apart));
+                found.wrong("apart", Fault::range(1_u16, MOST_POINTS, self.apart));
             }
         } else if !self.animals.is_empty() {
-            found.wrong("animals", "are only for a multiple baseline over animals");
+            found.wrong("animals", Fault::OnlyOverAnimals);
         }
         let phased = matches!(design, CaseDesign::Reversal | CaseDesign::ChangingCriterion);
-        if phased && !(2..=MOST_PARTS).contains(&usize::from(self.phases)) {
-            found.wrong("phases", format!("must be 2 to {MOST_PARTS}, not {}", self.phases));
+        if phased && !(2..=MOST_PARTS).contains(&self.phases) {
+            found.wrong("phases", Fault::range(2_u16, MOST_PARTS, self.phases));
         }
         // A criterion asks something of people. None is ever set for an animal.
         if design == CaseDesign::ChangingCriterion {
             if self.measure != CaseMeasure::DeliveryDelay {
-                found.wrong("measure", "must be \"delivery_delay\": a criterion is for people, never for the animal");
+                found.wrong("measure", Fault::CriterionForPeople);
             }
             if self.criteria.len() + 1 != usize::from(self.phases) {
-                found.wrong(
-                    "criteria",
-                    format!("must be one for each phase after the first, not {}", self.criteria.len()),
-                );
+                found.wrong("criteria", Fault::CriterionAPhase { found: self.criteria.len() });
             }
         } else if !self.criteria.is_empty() {
-            found.wrong("criteria", "are only for a changing criterion");
+            found.wrong("criteria", Fault::OnlyWithCriterion);
         }
         if design != CaseDesign::AlternatingTreatments && !(1..=MOST_POINTS).contains(&self.least) {
-            found.wrong("least", format!("must be 1 to {MOST_POINTS}, not {}", self.least));
+            found.wrong("least", Fault::range(1_u16, MOST_POINTS, self.least));
         }
         if self.points > MOST_POINTS || u64::from(self.points) < self.needed() {
-            found.wrong(
-                "points",
-                format!("must be {} to {MOST_POINTS} for this design, not {}", self.needed(), self.points),
-            );
+            found.wrong("points", Fault::range(self.needed(), MOST_POINTS, self.points));
         }
     }
 }
@@ -185,7 +177,7 @@ impl Content for DesignNote {
     }
     fn check(&self, found: &mut Findings) {
         if self.point == 0 || self.point > MOST_POINTS {
-            found.wrong("point", format!("must be 1 to {MOST_POINTS}, not {}", self.point));
+            found.wrong("point", Fault::range(1_u16, MOST_POINTS, self.point));
         }
     }
 }

@@ -2,6 +2,7 @@
 //! and now and then another thing than the one pressed for. How each draw follows from ids: [`crate::draw`].
 
 use crate::event::{About, Content, Does};
+use crate::fault::Fault;
 use crate::findings::Findings;
 use crate::id::*;
 use borsh::{BorshDeserialize, BorshSerialize};
@@ -31,7 +32,7 @@ impl Content for Round {
     fn check(&self, found: &mut Findings) {
         taking_part(&self.words, found);
         if !(2..=12).contains(&self.calls) {
-            found.wrong("calls", format!("must be 2 to 12, not {}", self.calls));
+            found.wrong("calls", Fault::range(2_u16, 12_u16, self.calls));
         }
     }
 }
@@ -72,13 +73,10 @@ impl Content for SwapPlan {
     fn check(&self, found: &mut Findings) {
         taking_part(&self.words, found);
         if !(4..=50).contains(&self.one_in) {
-            found.wrong(
-                "one_in",
-                format!("must be 4 to 50, not {}; more swaps than one in four tire an animal", self.one_in),
-            );
+            found.wrong("one_in", Fault::SwapsOneIn { low: 4, high: 50, found: self.one_in });
         }
         if !(4..=366).contains(&self.days) {
-            found.wrong("days", format!("must be 4 to 366, not {}", self.days));
+            found.wrong("days", Fault::range(4_u16, 366_u16, self.days));
         }
     }
 }
@@ -139,9 +137,9 @@ impl Content for SwapStop {
 
 fn taking_part(words: &[WordId], found: &mut Findings) {
     if !(2..=60).contains(&words.len()) {
-        found.wrong("words", format!("must name 2 to 60 words, not {}", words.len()));
+        found.wrong("words", Fault::HowMany { low: 2, high: 60, found: words.len() });
     }
     if words.iter().collect::<BTreeSet<_>>().len() != words.len() {
-        found.wrong("words", "names one word twice");
+        found.wrong("words", Fault::Twice);
     }
 }

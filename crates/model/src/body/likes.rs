@@ -2,6 +2,7 @@
 
 use super::enums::LikesFormat;
 use crate::event::{About, Content, Does};
+use crate::fault::Fault;
 use crate::findings::Findings;
 use crate::id::*;
 use crate::units::Seconds;
@@ -34,13 +35,13 @@ impl Content for LikesTest {
         let distinct: BTreeSet<_> = self.rewards.iter().collect();
         let least = if self.format == LikesFormat::Single { 1 } else { 2 };
         if distinct.len() != self.rewards.len() {
-            found.wrong("rewards", "names one thing twice");
+            found.wrong("rewards", Fault::Twice);
         }
         if !(least..=12).contains(&self.rewards.len()) {
-            found.wrong("rewards", format!("must name {least} to 12 things, not {}", self.rewards.len()));
+            found.wrong("rewards", Fault::HowMany { low: least, high: 12, found: self.rewards.len() });
         }
         if !(1..=20).contains(&self.rounds) {
-            found.wrong("rounds", format!("must be 1 to 20, not {}", self.rounds));
+            found.wrong("rounds", Fault::range(1_u16, 20_u16, self.rounds));
         }
     }
 }
@@ -104,7 +105,7 @@ impl Content for LikeTrial {
         let n = self.offered.len();
         let distinct: BTreeSet<_> = self.offered.iter().collect();
         if distinct.len() != n {
-            found.wrong("offered", "names one thing twice");
+            found.wrong("offered", Fault::Twice);
         }
         let wanted = match self.format {
             LikesFormat::Single => 1..=1,
@@ -112,30 +113,25 @@ impl Content for LikeTrial {
             LikesFormat::Multiple | LikesFormat::FreeAccess => 1..=12,
         };
         if !wanted.contains(&n) {
-            found.wrong(
-                "offered",
-                format!("must name {} to {} things in this format, not {n}", wanted.start(), wanted.end()),
-            );
+            found.wrong("offered", Fault::HowMany { low: *wanted.start(), high: *wanted.end(), found: n });
         }
         let free = self.format == LikesFormat::FreeAccess;
         match &self.result {
             LikeOutcome::Chose { reward } if !distinct.contains(reward) => {
-                found.wrong("result.reward", "was not offered in this trial");
+                found.wrong("result.reward", Fault::NotOffered);
             }
-            LikeOutcome::Chose { .. } if free => {
-                found.wrong("result", "free access is scored by time: use \"observed\"")
-            }
-            LikeOutcome::Observed { .. } if !free => found.wrong("result", "\"observed\" is only for free access"),
+            LikeOutcome::Chose { .. } if free => found.wrong("result", Fault::FreeByTime),
+            LikeOutcome::Observed { .. } if !free => found.wrong("result", Fault::OnlyFree),
             LikeOutcome::Observed { observed_s, engaged } => {
                 let mut seen = BTreeSet::new();
                 for (k, e) in engaged.iter().enumerate() {
                     if !distinct.contains(&e.reward) || !seen.insert(e.reward) {
-                        found.wrong(&format!("result.engaged[{k}]"), "must be one of the offered things, once");
+                        found.wrong(&format!("result.engaged[{k}]"), Fault::OfferedOnce);
                     }
                     if e.seconds.get() > observed_s.get() {
                         found.wrong(
                             &format!("result.engaged[{k}].seconds"),
-                            format!("is more than the {observed_s} s observed"),
+                            Fault::LongerThanObserved { observed_s: observed_s.get() },
                         );
                     }
                 }

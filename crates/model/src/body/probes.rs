@@ -2,6 +2,7 @@
 
 use super::enums::ProbeDesign;
 use crate::event::{About, Content, Does};
+use crate::fault::Fault;
 use crate::findings::{Findings, MOST_LISTED};
 use crate::id::*;
 use crate::units::Seconds;
@@ -35,10 +36,10 @@ impl Content for ProbePlan {
     }
     fn check(&self, found: &mut Findings) {
         if self.words.is_empty() || self.words.len() > MOST_LISTED {
-            found.wrong("words", format!("must name 1 to {MOST_LISTED} words"));
+            found.wrong("words", Fault::HowMany { low: 1, high: MOST_LISTED, found: self.words.len() });
         }
         if self.choices < 2 {
-            found.wrong("choices", format!("must be at least 2, not {}", self.choices));
+            found.wrong("choices", Fault::TooFew { least: 2, found: self.choices.into() });
         }
     }
 }

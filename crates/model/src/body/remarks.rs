@@ -1,6 +1,7 @@
 //! Remarks, and amendments of what was written before.
 
 use crate::event::{About, Body, Content, Does};
+use crate::fault::Fault;
 use crate::findings::Findings;
 use crate::id::*;
 use crate::text::Note;
@@ -47,7 +48,7 @@ impl Content for Correction {
     }
     fn check(&self, found: &mut Findings) {
         if self.body.amends().is_some() {
-            found.wrong("body", "must not itself be a correction or withdrawal; correct the first event again");
+            found.wrong("body", Fault::AmendsAmendment);
         } else {
             found.within("body", |found| self.body.check(found));
         }

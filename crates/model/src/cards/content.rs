@@ -3,7 +3,9 @@
 use super::*;
 use crate::event::{About, Content, Does};
 use crate::facts;
+use crate::fault::Fault;
 use crate::findings::Findings;
+use crate::units::OutOfRange;
 use std::collections::BTreeSet;
 
 impl Content for HomeCard {
@@ -40,24 +42,18 @@ impl Content for AnimalCard {
         if let Some(share) = self.reward_share
             && share.get() > facts::MOST_REWARD_SHARE
         {
-            found.wrong(
-                "reward_share",
-                format!("must be at most {}; ask a veterinarian for more", facts::MOST_REWARD_SHARE),
-            );
+            found.wrong("reward_share", Fault::RewardShare { most: facts::MOST_REWARD_SHARE });
         }
         if let (Some(stage), species) = (self.life_stage, self.species)
             && !stage.fits(species)
         {
-            found.wrong("life_stage", format!("{} is not for a {}", stage.name(), species.name()));
+            found.wrong("life_stage", Fault::StageOfOther { stage, species });
         }
         if let (Some(kg), Some(grown)) = (self.weight_kg, self.adult_weight_kg)
             && self.life_stage.is_some_and(|s| s.today() == LifeStage::Puppy)
             && kg > grown
         {
-            found.wrong(
-                "adult_weight_kg",
-                format!("is {grown} kg, less than the {kg} kg this puppy weighs; correct one, or choose a grown stage"),
-            );
+            found.wrong("adult_weight_kg", Fault::GrownLessThanNow { grown: grown.get(), now: kg.get() });
         }
     }
 }
@@ -74,10 +70,10 @@ impl Content for RewardCard {
     }
     fn check(&self, found: &mut Findings) {
         if self.kind == RewardKind::Food && self.kcal_per_piece.is_none() {
-            found.wrong("kcal_per_piece", "is missing; food needs the energy of one piece, in kcal");
+            found.wrong("kcal_per_piece", Fault::NoEnergy);
         }
         if self.kind != RewardKind::Food && self.kcal_per_piece.is_some() {
-            found.wrong("kcal_per_piece", "is only for food");
+            found.wrong("kcal_per_piece", Fault::OnlyFood);
         }
     }
 }
@@ -107,10 +103,10 @@ impl Content for ClipCard {
     }
     fn check(&self, found: &mut Findings) {
         if self.sha256.len() != 64 || !self.sha256.bytes().all(|b| b.is_ascii_hexdigit()) {
-            found.wrong("sha256", "must be 64 hexadecimal digits");
+            found.wrong("sha256", Fault::NotAHash);
         }
-        if self.lufs.is_some_and(|l| !(-100.0..=20.0).contains(&l)) {
-            found.wrong("lufs", "must lie from -100 to 20");
+        if let Some(lufs) = self.lufs.filter(|l| !(-100.0..=20.0).contains(l)) {
+            found.wrong("lufs", OutOfRange { unit: "LUFS", low: -100.0, high: 20.0, found: lufs }.into());
         }
     }
 }
@@ -120,25 +116,21 @@ impl Content for BoardLayout {
         About { session: None, word: None, needs_animal: false, as_recorded: false, does: Does::Sets(None) }
     }
     fn check(&self, found: &mut Findings) {
-        if !(1..=20).contains(&self.rows) || !(1..=20).contains(&self.columns) {
-            found.wrong("rows", "and columns must each be 1 to 20");
+        for (field, n) in [("rows", self.rows), ("columns", self.columns)] {
+            if !(1..=20).contains(&n) {
+                found.wrong(field, Fault::range(1_u8, 20_u8, n));
+            }
         }
         let (mut places, mut words) = (BTreeSet::new(), BTreeSet::new());
         for (i, placed) in self.words.iter().enumerate() {
             if placed.row >= self.rows || placed.column >= self.columns {
-                found.wrong(
-                    &format!("words[{i}]"),
-                    format!("row {} column {} is off the board", placed.row, placed.column),
-                );
+                found.wrong(&format!("words[{i}]"), Fault::OffBoard { row: placed.row, column: placed.column });
             }
             if !places.insert((placed.row, placed.column)) {
-                found.wrong(
-                    &format!("words[{i}]"),
-                    format!("row {} column {} is taken twice", placed.row, placed.column),
-                );
+                found.wrong(&format!("words[{i}]"), Fault::PlaceTwice { row: placed.row, column: placed.column });
             }
             if !words.insert(placed.word) {
-                found.wrong(&format!("words[{i}].word"), "stands in two places");
+                found.wrong(&format!("words[{i}].word"), Fault::TwoPlaces);
             }
         }
     }

@@ -169,7 +169,7 @@ impl Store {
     /// Sorts sound rows into new, known and conflicting.
     async fn compare(&self, found: Vec<(u64, Resolved)>, preview: &mut Preview) -> Result<(), StoreError> {
         let told = |line: u64, Problems(found): Problems| {
-            found.into_iter().map(|p| problem(line, &p.field, "", p.what)).collect::<Vec<_>>()
+            found.into_iter().map(|p| problem(line, &p.field, "", p.fault.to_string())).collect::<Vec<_>>()
         };
         let mut rows = Vec::with_capacity(found.len());
         for (line, resolved) in found {

@@ -51,7 +51,9 @@ pub(super) fn resolve(
 ) -> Result<Resolved, Vec<RowProblem>> {
     let line = raw.line;
     let checked = |event: &Event, at: &dyn Fn(&str) -> String| {
-        let told = |Problems(found): Problems| found.into_iter().map(|p| problem(line, &at(&p.field), "", p.what));
+        let told = |Problems(found): Problems| {
+            found.into_iter().map(|p| problem(line, &at(&p.field), "", p.fault.to_string()))
+        };
         event.check().map_err(|problems| told(problems).collect::<Vec<_>>())
     };
     let (mut value, written) = match raw.given {

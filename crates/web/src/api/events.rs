@@ -86,8 +86,8 @@ fn outcome(event: &Event, appended: Appended) -> Outcome {
         Appended::New => ("new", Vec::new()),
         Appended::Duplicate => ("duplicate", Vec::new()),
         Appended::Conflict => {
-            let what = "belongs to another event already, which was kept; send this one under a new id".to_owned();
-            ("conflict", vec![Problem { field: "id".into(), what }])
+            let fault = "belongs to another event already, which was kept; send this one under a new id".into();
+            ("conflict", vec![Problem { field: "id".into(), fault }])
         }
         Appended::Refused(Problems(found)) => ("refused", found),
     };

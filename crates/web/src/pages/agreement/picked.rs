@@ -7,6 +7,7 @@ use crate::typed::Typed;
 use sayso_advisor::agreement::{Agreement, Both, Mark, Noted, ScoreScale, agreement, both, pairs, scores};
 use sayso_model::{AnimalCard, AnimalId, PersonId};
 use sayso_wording::say;
+use sayso_wording::words;
 
 /// Names of all fields of the address.
 pub const FIELDS: [&str; 5] = ["animal", "noted", "first", "second", "of"];
@@ -57,11 +58,11 @@ pub fn read(page: &Page, asked: &Typed) -> Result<Option<Picked>, Error> {
         return Ok(None);
     }
     let noted = Noted::ALL.into_iter().find(|n| n.name() == asked.text("noted"));
-    let noted = checked("noted", noted.ok_or("must be presses or checks"))?;
-    let animal = checked("animal", asked.text("animal").parse::<AnimalId>())?;
+    let noted = checked("noted", noted.ok_or_else(|| words!(faults::one_of, names = "presses, checks")))?;
+    let animal = checked("animal", asked.text("animal").parse::<AnimalId>().map_err(|_| words!(faults::unknown_id)))?;
     let people = [
-        checked("first", asked.text("first").parse::<PersonId>())?,
-        checked("second", asked.text("second").parse::<PersonId>())?,
+        checked("first", asked.text("first").parse::<PersonId>().map_err(|_| words!(faults::unknown_id)))?,
+        checked("second", asked.text("second").parse::<PersonId>().map_err(|_| words!(faults::unknown_id)))?,
     ];
     let of: Vec<&str> = asked.all("of").collect();
     let groups: Vec<(Both, bool)> = both(&page.story, animal, noted, people, page.now)

@@ -97,9 +97,9 @@ fn paste(locale: &Locale, typed: &Typed) -> Markup {
             div.field {
                 label for="scores" { (say!(locale, agreement::scores)) }
                 span #scores-hint .hint { (say!(locale, agreement::scores_hint)) }
-                @if let Some(what) = wrong { span #scores-wrong .wrong { (say!(locale, agreement::scores_wrong, what = what)) } }
+                @if let Some(what) = &wrong { span #scores-wrong .wrong { (say!(locale, agreement::scores_wrong, what = what)) } }
                 textarea #scores name="scores" rows="10" required spellcheck="false" autocapitalize="off"
-                    aria-invalid=[wrong.map(|_| "true")] aria-describedby="scores-hint" { (typed.text("scores")) }
+                    aria-invalid=[wrong.as_ref().map(|_| "true")] aria-describedby="scores-hint" { (typed.text("scores")) }
             }
             (select(typed, "scale", &say!(locale, agreement::scale), "", &scales))
             (tick(typed, "headed", &say!(locale, agreement::headed)))

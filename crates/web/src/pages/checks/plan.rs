@@ -16,7 +16,7 @@ use sayso_advisor::ration::forbidden;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{ProbeDesign, ProbeId, ProbePlan, RewardCard, WordCard, WordId};
 use sayso_wording::checks::design;
-use sayso_wording::{Locale, say};
+use sayso_wording::{Locale, say, words};
 use uuid::Uuid;
 
 /// Words in one check at most: more make it too long for any animal.
@@ -59,10 +59,10 @@ pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     match typed.text("step") {
         "count" => return Ok(form(&page, &typed, Some(&asked)).into_response()),
         "plan" => {}
-        _ => return Err(Error::refused("step", "must be count or plan")),
+        _ => return Err(Error::refused("step", words!(faults::one_of, names = "count, plan"))),
     }
     let Ok(trials) = u16::try_from(asked.size.trials) else {
-        typed.wrong("words", "make a check too long; choose fewer words");
+        typed.wrong("words", words!(faults::check_long));
         return Ok(again(form(&page, &typed, None)));
     };
     let Asked { design, words, choices, blind, .. } = asked;
@@ -78,7 +78,7 @@ pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
 fn read(page: &AnimalPage, typed: &mut Typed) -> Option<Asked> {
     let design = typed.one_of("design", &DESIGNS, ProbeDesign::name);
     if typed.text("design").is_empty() {
-        typed.wrong("design", "is missing; choose one");
+        typed.wrong("design", words!(faults::missing_choose));
     }
     let cards = words(page);
     let mut words = typed.ids("words", |w: &WordId| cards.iter().any(|c| c.word == *w));
@@ -90,15 +90,15 @@ fn read(page: &AnimalPage, typed: &mut Typed) -> Option<Asked> {
         }
     });
     if !(2..=usize::from(MOST)).contains(&words.len()) && typed.problem("words").is_none() {
-        typed.wrong("words", format!("must be 2 to {MOST}, not {}; tick more or fewer", words.len()));
+        typed.wrong("words", words!(faults::tick, most = MOST, found = words.len()));
     }
     let choices = if design.is_some_and(ProbeDesign::places_drawn) {
         if typed.text("choices").is_empty() {
-            typed.wrong("choices", "are missing; 2 is easiest for the animal");
+            typed.wrong("choices", words!(faults::easiest));
         }
         let choices = typed.whole("choices", 2, MOST)?;
         if usize::from(choices) > words.len() && typed.problem("words").is_none() {
-            typed.wrong("choices", format!("must be at most the number of words ticked, {}", words.len()));
+            typed.wrong("choices", words!(faults::at_most_ticked, ticked = words.len()));
         }
         choices
     } else {
@@ -108,36 +108,39 @@ fn read(page: &AnimalPage, typed: &mut Typed) -> Option<Asked> {
         let card = |w: &WordId| cards.iter().find(|c| c.word == *w).copied();
         let Some(reward) = card(word).and_then(|c| reward_of(page, c)) else { continue };
         if forbidden(page.card.species, reward).is_some() {
-            typed.wrong("words", format!("include {}, which this animal must never be given", reward.name));
+            typed.wrong("words", words!(faults::never_given, name = reward.name.to_string()));
         }
         let twin = words[..at].iter().filter_map(card).find(|c| c.reward == Some(reward.reward));
         if let Some(twin) = twin {
-            typed.wrong("words", format!("include two for the same thing ({}, {})", twin.says, reward.name));
+            typed.wrong(
+                "words",
+                words!(faults::same_thing, first = twin.says.to_string(), second = reward.name.to_string()),
+            );
         }
     }
     let blind = match typed.text("who") {
         "two" => Some(true),
         "one" => Some(false),
         _ => {
-            typed.wrong("who", "is missing; say who will be there");
+            typed.wrong("who", words!(faults::who));
             None
         }
     };
     let rate = typed.number("rate");
     if rate.is_none() && typed.problem("rate").is_none() {
-        typed.wrong("rate", "is missing; 90 is usual");
+        typed.wrong("rate", words!(faults::missing_usual, usual = 90_u8));
     }
     let rate = rate?;
     let chance = 100.0 / f64::from(choices.max(1));
     if !(rate > chance && rate <= 99.0) {
-        typed.wrong("rate", format!("must be above chance ({chance:.0} %) and at most 99 %"));
+        typed.wrong("rate", words!(faults::above_chance, chance = format!("{chance:.0}")));
         return None;
     }
     match size(words.len(), choices, rate / 100.0) {
         Ok(size) => Some(Asked { design: design?, words, choices, blind: blind?, size }),
         Err(why) => {
             if typed.right() {
-                typed.wrong("rate", format!("is too close to chance for a check of bearable length ({why})"));
+                typed.wrong("rate", words!(faults::near_chance, why = why.to_string()));
             }
             None
         }

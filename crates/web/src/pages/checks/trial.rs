@@ -11,6 +11,7 @@ use sayso_model::{
     Body, Event, Feed, Grams, Kcal, ProbeDesign, ProbePlan, ProbeResponse, ProbeTrial, RewardKind, Seconds, Withdrawal,
     WordId,
 };
+use sayso_wording::words;
 
 /// Notes an answer. An answer to a trial that was answered already (a double tap, a page gone back to) changes nothing.
 pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
@@ -53,7 +54,7 @@ fn answer(text: &str, trial: &PlannedTrial, after_s: Option<Seconds>) -> Result<
                 Some(word) => Ok(ProbeResponse::Chose { word: *word, after_s }),
                 None => {
                     let most = trial.laid_out.len();
-                    Err(Error::refused("answer", format!("must be a place from 1 to {most}, nothing, or left")))
+                    Err(Error::refused("answer", words!(faults::place, most = most)))
                 }
             }
         }

@@ -7,6 +7,7 @@ use crate::typed::{Typed, again};
 use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
 use sayso_model::{CaseCondition, CaseDesign, CaseStop, DesignNote, DesignStop};
+use sayso_wording::words;
 
 /// Notes what was in force at a point.
 pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
@@ -14,15 +15,15 @@ pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed
     let plan = trial.plan.part;
     let mut typed = typed.only(&["lane", "point", "in_force", "because"])?;
     let lane = typed.text("lane").parse::<usize>().ok().filter(|l| *l < trial.lanes.len());
-    let lane = lane.ok_or_else(|| Error::refused("lane", "must be a series of this trial"))?;
+    let lane = lane.ok_or_else(|| Error::refused("lane", words!(faults::unknown_id)))?;
     let now = trial.point_now(&page.story, lane, page.now).unwrap_or(plan.points);
     let point = typed.whole("point", 1, now);
     if point.is_none() && typed.problem("point").is_none() {
-        typed.wrong("point", "is missing");
+        typed.wrong("point", words!(faults::missing));
     }
     let in_force = typed.one_of("in_force", CaseCondition::ALL, CaseCondition::name);
     if in_force.is_none() && typed.problem("in_force").is_none() {
-        typed.wrong("in_force", "is missing; choose one");
+        typed.wrong("in_force", words!(faults::missing_choose));
     }
     let because = typed.note_or_none("because");
     let (Some(point), Some(in_force), true) = (point, in_force, typed.right()) else {
@@ -44,7 +45,7 @@ pub async fn stop(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed
     let because = typed.note_or_none("why");
     let (Some(reason), true) = (reason, typed.right()) else {
         if typed.right() {
-            typed.wrong("reason", "is missing; choose one");
+            typed.wrong("reason", words!(faults::missing_choose));
         }
         return Ok(again(super::view::page_of(&page, &trial, &typed)));
     };

@@ -16,7 +16,7 @@ use sayso_model::{
     AnimalId, CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseUnit, DesignId, DesignPlan, Seconds, WordId,
 };
 use sayso_wording::designs::{design, measure, orders, refused, verdict};
-use sayso_wording::{Locale, say};
+use sayso_wording::{Locale, say, words};
 use uuid::Uuid;
 
 const FIELDS: [&str; 15] = [
@@ -58,7 +58,7 @@ pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     match typed.text("step") {
         "count" => return Ok(form(&page, &typed, Some(&plan)).into_response()),
         "plan" => {}
-        _ => return Err(Error::refused("step", "must be count or plan")),
+        _ => return Err(Error::refused("step", words!(faults::one_of, names = "count, plan"))),
     }
     let to = address(&page, plan.trial);
     if typed.kept(page.keep(vec![page.event(plan)]).await)? {
@@ -86,7 +86,7 @@ fn read(page: &AnimalPage, typed: &mut Typed) -> Option<DesignPlan> {
     // A day that has begun cannot be drawn for any more.
     let soonest = if unit == Some(CaseUnit::Session) { today } else { today.plus(1) };
     if first.is_some_and(|f| f < soonest || f > today.plus(366)) {
-        typed.wrong("first", format!("must be {soonest} to {}: the order is drawn before it begins", today.plus(366)));
+        typed.wrong("first", words!(faults::first_day, from = soonest.to_string(), to = today.plus(366).to_string()));
     }
     let mut whole = |name: &str, used: bool, high: u16| {
         if !used {
@@ -94,7 +94,7 @@ fn read(page: &AnimalPage, typed: &mut Typed) -> Option<DesignPlan> {
         }
         let read = typed.whole(name, 1, high);
         if read.is_none() && typed.problem(name).is_none() {
-            typed.wrong(name, "is missing");
+            typed.wrong(name, words!(faults::missing));
         }
         read
     };
@@ -136,7 +136,7 @@ fn read(page: &AnimalPage, typed: &mut Typed) -> Option<DesignPlan> {
 
 fn needed<T: Copy>(typed: &mut Typed, name: &str, all: &[T], named: impl Fn(T) -> &'static str) -> Option<T> {
     if typed.text(name).is_empty() {
-        typed.wrong(name, "is missing; choose one");
+        typed.wrong(name, words!(faults::missing_choose));
     }
     typed.one_of(name, all, named)
 }
@@ -150,7 +150,7 @@ fn criteria(typed: &mut Typed, used: bool) -> Option<Vec<Seconds>> {
     let parts = text.split(|c: char| c == ';' || c.is_whitespace()).filter(|p| !p.is_empty());
     let read: Option<Vec<Seconds>> = parts.map(|p| Seconds::new(p.parse().ok()?).ok()).collect();
     if read.is_none() {
-        typed.wrong("criteria", "must be numbers of seconds such as 6; 4; 2.5");
+        typed.wrong("criteria", words!(faults::seconds_list));
     }
     read
 }

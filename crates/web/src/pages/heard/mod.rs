@@ -165,7 +165,8 @@ async fn judge(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: T
     let id: EventId = named(&id, "press")?;
     let typed = typed.only(&["was"])?;
     let judged = Judged::ALL.into_iter().find(|j| j.name() == typed.text("was"));
-    let judged = judged.ok_or_else(|| Error::refused("was", "must be yes, no, animal or person"))?;
+    let judged =
+        judged.ok_or_else(|| Error::refused("was", words!(faults::one_of, names = "yes, no, animal, person")))?;
     let none = || Error::NotFound(words!(heard::gone));
     let waits = waiting(&page).iter().any(|h| h.id == id);
     let event = page.story.ledger().standing(id).filter(|_| waits).ok_or_else(none)?;

@@ -13,6 +13,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::Markup;
 use sayso_model::{HomeId, Story};
+use sayso_wording::words;
 use serde::Deserialize;
 use std::sync::Arc;
 
@@ -37,7 +38,7 @@ struct Chosen {
 
 async fn choose(page: Page, Form(chosen): Form<Chosen>) -> Result<Response, Error> {
     if !page.homes.contains(&chosen.home) {
-        return Err(Error::refused("home", "is none of this notebook's"));
+        return Err(Error::refused("home", words!(faults::not_our_home)));
     }
     let story = page.state.store.story(chosen.home).await?;
     let first = story.animals().into_values().find(|l| l.active).map(|l| l.animal);

@@ -5,6 +5,7 @@ use crate::form::optional;
 use crate::page::AnimalPage;
 use sayso_model::{Body, Day, Event, Key, PersonId, WordId};
 use sayso_wording::say;
+use sayso_wording::words;
 use serde::Deserialize;
 
 /// No id comes before this one: before everything that happened at a moment, or from all of it on.
@@ -123,7 +124,7 @@ impl Asked {
             "" => None,
             text => Some(Kind::ALL.into_iter().find(|k| k.name() == text).ok_or_else(|| {
                 let all = Kind::ALL.map(Kind::name).join(", ");
-                Error::refused("kind", format!("must be one of {all}, not \"{text}\""))
+                Error::refused("kind", words!(faults::one_of, names = all))
             })?),
         };
         Ok(Filter {

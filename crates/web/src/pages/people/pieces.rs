@@ -3,7 +3,7 @@
 use crate::typed::Typed;
 use sayso_methods::ration::{FOODS, food_energy, kcal_per_piece};
 use sayso_model::{Grams, Kcal};
-use sayso_wording::{Locale, say};
+use sayso_wording::{Locale, say, words};
 
 /// Names of the fields read here.
 pub const FIELDS: [&str; 4] = ["kcal_per_piece", "grams_per_piece", "kcal_per_100g", "food"];
@@ -40,7 +40,9 @@ pub fn read(l: &Locale, typed: &mut Typed) -> (Option<Kcal>, Option<Grams>) {
         return (kcal, grams);
     }
     let kcal = match (grams, package.or(table)) {
-        (Some(grams), Some((field, per_gram))) => typed.checked(field, kcal_per_piece(grams, per_gram)),
+        (Some(grams), Some((field, per_gram))) => {
+            typed.checked(field, kcal_per_piece(grams, per_gram).map_err(|_| words!(faults::per_gram)))
+        }
         (None, Some(_)) => {
             if typed.problem("grams_per_piece").is_none() {
                 typed.wrong("grams_per_piece", say!(l, reward::grams_missing));

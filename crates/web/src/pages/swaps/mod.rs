@@ -15,6 +15,7 @@ use running::running;
 use sayso_advisor::ration::forbidden;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{RewardCard, RewardKind, SwapEnd, SwapId, SwapPlan, SwapStop, WordCard, WordId, draw};
+use sayso_wording::words;
 use std::collections::BTreeSet;
 use uuid::Uuid;
 
@@ -59,10 +60,10 @@ async fn show(page: AnimalPage) -> Markup {
 async fn agree(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&["words", "days", "one_in", "home"])?;
     if running(&page.story, page.id, page.now).is_some() {
-        typed.wrong("words", "take part in swaps already; stop those first");
+        typed.wrong("words", words!(faults::in_swaps));
     }
     if rest_today(&page.case()) {
-        typed.wrong("days", "cannot begin today: strong signs of stress were noted; choose a calm time");
+        typed.wrong("days", words!(faults::signs_today));
     }
     let plan = read(&page, &mut typed);
     if let Some(plan) = plan.filter(|_| typed.right())
@@ -79,23 +80,26 @@ fn read(page: &AnimalPage, typed: &mut Typed) -> Option<SwapPlan> {
     // In the order of the cards, each once.
     let taking_part: Vec<_> = cards.iter().filter(|(c, _)| ticked.contains(&c.word)).collect();
     if taking_part.len() < 2 && typed.problem("words").is_none() {
-        typed.wrong("words", format!("must be 2 or more, not {}; a swap needs another thing", taking_part.len()));
+        typed.wrong("words", words!(faults::another_thing, found = taking_part.len()));
     }
     for (at, (word, thing)) in taking_part.iter().enumerate() {
         if let Some((twin, _)) = taking_part[..at].iter().find(|(_, other)| other.reward == thing.reward) {
-            typed.wrong("words", format!("include two for the same thing ({}, {})", twin.says, word.says));
+            typed.wrong(
+                "words",
+                words!(faults::same_thing, first = twin.says.to_string(), second = word.says.to_string()),
+            );
         }
     }
     let days = typed.whole("days", 4, 366);
     if days.is_none() && typed.problem("days").is_none() {
-        typed.wrong("days", format!("are missing; {DAYS} are usual"));
+        typed.wrong("days", words!(faults::missing_several, usual = DAYS));
     }
     let one_in = typed.whole("one_in", 4, 50);
     if one_in.is_none() && typed.problem("one_in").is_none() {
-        typed.wrong("one_in", format!("is missing; one in {} is usual", draw::ONE_IN));
+        typed.wrong("one_in", words!(faults::one_in_usual, usual = draw::ONE_IN));
     }
     if !typed.ticked("home") {
-        typed.wrong("home", "must agree: everyone who answers gives what is drawn, or stops the swaps");
+        typed.wrong("home", words!(faults::agree));
     }
     let words = taking_part.iter().map(|(c, _)| c.word).collect();
     Some(SwapPlan { swap: SwapId(Uuid::now_v7()), words, one_in: one_in?, days: days? })
@@ -106,7 +110,7 @@ async fn stop(page: AnimalPage, typed: Typed) -> Result<Redirect, Error> {
     let reason = match typed.text("reason") {
         "home" => SwapEnd::Home,
         "signs" => SwapEnd::Signs,
-        _ => return Err(Error::refused("reason", "must be home or signs")),
+        _ => return Err(Error::refused("reason", words!(faults::one_of, names = "home, signs"))),
     };
     // Stopped by somebody else meanwhile: nothing is left to do.
     if let Some(time) =

@@ -12,6 +12,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::Markup;
 use sayso_model::PersonId;
+use sayso_wording::words;
 use serde::Deserialize;
 
 /// Routes of the page.
@@ -49,7 +50,7 @@ struct Chosen {
 
 async fn choose(page: Page, Form(chosen): Form<Chosen>) -> Result<Response, Error> {
     if !page.people().iter().any(|t| t.person == chosen.person) {
-        return Err(Error::refused("person", "is not one of this home's people"));
+        return Err(Error::refused("person", words!(faults::not_a_person)));
     }
     Ok(([(SET_COOKIE, remembering(chosen.person))], Redirect::to(&own_path(chosen.back))).into_response())
 }

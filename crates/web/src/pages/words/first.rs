@@ -53,7 +53,7 @@ pub async fn accept(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
         cards.push(card);
     }
     if !typed.right() {
-        return Err(Error::Refused(sayso_model::Problems(typed.problems().to_vec())));
+        return Err(Error::Refused(crate::error::Refusal(typed.problems().to_vec())));
     }
     let to = match cards.as_slice() {
         // On the way to the first session the next step follows.

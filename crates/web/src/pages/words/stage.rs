@@ -11,6 +11,7 @@ use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_model::{Stage, StageChoice, WordCard};
 use sayso_wording::advice::because;
+use sayso_wording::words;
 
 /// A stage in words.
 pub const fn words(stage: Stage) -> &'static str {
@@ -27,7 +28,7 @@ pub async fn choose(page: AnimalPage, Path((_, id)): Path<(String, String)>, typ
     let mut typed = typed.only(&["stage", "because"])?;
     let stage = typed.one_of("stage", &Stage::ALL, Stage::name);
     if typed.text("stage").is_empty() {
-        typed.wrong("stage", "is missing; choose one");
+        typed.wrong("stage", words!(faults::missing_choose));
     }
     let because = typed.note_or_none("because");
     if typed.right()

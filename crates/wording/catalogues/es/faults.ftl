@@ -1,0 +1,137 @@
+# What is wrong with a field, said after its name.
+faults-at = { $field } { $what }.
+faults-field = { $field ->
+    [name] Nombre
+    [weight_kg] Peso
+    [adult_weight_kg] Peso de adulto
+    [day_kcal] Kcal al día
+    [reward_percent] Parte para recompensas
+    [reward_share] Parte para recompensas
+    [species] Especie
+    [born] Nacimiento
+    [life_stage] Etapa
+    [age_years] Años
+    [age_months] Meses
+    [kind] Tipo
+    [kcal_per_piece] Kcal por pieza
+    [grams_per_piece] Gramos por pieza
+    [seconds_to_deliver] Segundos hasta dar
+    [most_per_day] Máximo al día
+    [food] Alimento
+    [text] Texto
+    [word] Palabra
+    [words] Palabras
+    [animals] Animales
+    [animal] Animal
+    [home] Hogar
+    [zone] Zona horaria
+    [role] Papel
+    [language] Idioma
+    [says] Lo que dice
+    [reward] Recompensa
+    [rewards] Recompensas
+    [format] Formato
+    [rounds] Rondas
+    [days] Días
+    [one_in] Una de cada
+    [design] Diseño
+    [choices] Opciones
+    [rate] Parte de aciertos
+    [who] Quién está
+    [stage] Etapa
+    [because] Por qué
+    [why] Por qué
+    [answer] Respuesta
+    [means] Significado
+    [day] Día
+    [time] Hora
+    [point] Punto
+    [first] Primer día
+    [points] Puntos
+    [rows] Filas
+    [columns] Columnas
+    [observed_s] Segundos observados
+    [after_s] Segundos
+   *[other] { $plain }
+}
+faults-not-kept = Aún no guardado.
+faults-put-right = Lo que escribiste sigue aquí; corrige esto:
+faults-unknown-field = no es un campo de este formulario
+faults-number = debe ser un número como 4,5, no «{ $text }»
+faults-whole = debe ser un número entero de { $low } a { $high }, no «{ $text }»
+faults-one-of = debe ser uno de: { $names }
+faults-unknown-id = nombra algo que este cuaderno no conoce; recarga la página
+faults-not-read = no se puede leer: «{ $text }»
+faults-missing = falta
+faults-missing-choose = falta; elige una opción
+faults-missing-usual = falta; lo usual es { $usual }
+faults-missing-several = faltan; lo usual es { $usual }
+faults-form-expected = Se esperaba un formulario (application/x-www-form-urlencoded).
+faults-form-too-large = es demasiado grande; envía menos de una vez
+faults-form-broken = no se puede leer; recarga la página ({ $why })
+faults-no-animal = falta; este tipo de anotación trata de un animal
+faults-range = debe ser de { $low } a { $high }, no { $found }
+faults-too-few = debe ser al menos { $least }, no { $found }
+faults-name = debe nombrar de { $low } a { $high }, no { $found }
+faults-seconds = debe ser de { $low } a { $high } segundos, no { $found }
+faults-twice = nombra uno dos veces
+faults-amends-amendment = no debe ser a su vez una corrección o retirada; corrige de nuevo la primera anotación
+faults-not-alternative = va solo con la respuesta "alternative"
+faults-not-pressed-again = va solo con lo que siguió "pressed_again"
+faults-not-between-two = nombra la segunda palabra de "ask_between_two", y solo de eso
+faults-same-word = debe ser otra palabra
+faults-after-the-wait = queda después de la espera de { $seconds } s; anótalo como una pulsación corriente
+faults-no-food = falta; di qué se dio, o nombra una recompensa
+faults-label-of-other = dice qué se cambia donde la pregunta es "other", y solo ahí
+faults-not-by-word = "{ $measure }" no se cuenta palabra por palabra; nombra animales en su lugar
+faults-only-over-animals = son solo para una línea base múltiple sobre animales
+faults-criterion-for-people = debe ser "delivery_delay": un criterio es para las personas, nunca para el animal
+faults-criterion-a-phase = debe haber uno por cada fase después de la primera, no { $found }
+faults-only-with-criterion = son solo para un criterio cambiante
+faults-not-offered = no se ofreció en este ensayo
+faults-free-by-time = el acceso libre se puntúa por tiempo: usa "observed"
+faults-only-free = "observed" es solo para el acceso libre
+faults-offered-once = debe ser una de las cosas ofrecidas, una vez
+faults-longer-than-observed = es más que los { $seconds } s observados
+faults-swaps-one-in = debe ser de { $low } a { $high }, no { $found }; más cambios que uno de cada cuatro cansan a un animal
+faults-reward-share = debe ser como máximo { $most }; para más, pregunta a un veterinario
+faults-stage-of-other = la etapa { $stage } no es de esta especie ({ $species })
+faults-grown-less-than-now = es { $grown } kg, menos que los { $now } kg que pesa este cachorro; corrige uno, o elige una etapa adulta
+faults-no-energy = falta; la comida necesita la energía de una pieza, en kcal
+faults-only-food = es solo para comida
+faults-not-a-hash = debe tener 64 cifras hexadecimales
+faults-off-board = fila { $row } columna { $column } queda fuera del tablero
+faults-place-twice = fila { $row } columna { $column } está ocupada dos veces
+faults-two-places = está en dos lugares
+faults-id-taken = ya pertenece a otra anotación; envíala de nuevo como nueva
+faults-empty = no debe quedar vacío
+faults-too-long = debe tener como máximo { $most } caracteres, no { $found }
+faults-control = no debe tener caracteres de control como tabuladores o saltos de línea
+faults-hidden = no debe tener el carácter { $code }, que no se ve o da la vuelta al texto que lo rodea; escribe el texto de nuevo
+faults-quantity = debe ser un número de { $low } a { $high }, no { $found }
+faults-not-a-time = «{ $text }» no es un momento como 2026-03-01T18:30:00Z
+faults-time-out-of-range = el momento { $text } queda fuera de los años 2000 a 2199
+faults-not-a-zone = «{ $text }» no es una zona horaria IANA como Europe/Berlin
+faults-not-a-day = «{ $text }» no es un día como 2026-03-01
+faults-late-card = no puede ser después de { $moment }, la fecha de la ficha que reemplaza. Corrige antes la fecha de esa ficha en el registro
+faults-late-amendment = no puede ser después de { $moment }, cuando se cambió por última vez, así que ya no se puede cambiar. Anótalo de nuevo, como debe ser
+faults-in-swaps = ya participan en cambios; termina esos antes
+faults-signs-today = no se puede empezar hoy: se anotaron signos fuertes de estrés; elige un momento tranquilo
+faults-another-thing = deben ser 2 o más, no { $found }; un cambio necesita otra cosa
+faults-same-thing = incluyen dos para la misma cosa ({ $first }, { $second })
+faults-one-in-usual = falta; lo usual es una de cada { $usual }
+faults-agree = debe estar de acuerdo: todos los que responden dan lo que sale, o terminan los cambios
+faults-first-day = debe ser de { $from } a { $to }: el orden se sortea antes de empezar
+faults-seconds-list = deben ser segundos como 6; 4; 2.5
+faults-check-long = hacen la comprobación demasiado larga; elige menos palabras
+faults-tick = deben ser de 2 a { $most }, no { $found }; marca más o menos
+faults-easiest = faltan; 2 es lo más fácil para el animal
+faults-at-most-ticked = debe ser como máximo el número de palabras marcadas, { $ticked }
+faults-never-given = incluyen { $name }, que nunca se debe dar a este animal
+faults-who = falta; di quién estará presente
+faults-above-chance = debe estar por encima del azar ({ $chance } %) y ser como máximo 99 %
+faults-near-chance = está demasiado cerca del azar para una comprobación de duración soportable
+faults-place = debe ser un lugar de 1 a { $most }, nada o se fue
+faults-not-a-person = no es una de las personas de este hogar
+faults-not-our-home = no es de este cuaderno
+faults-per-gram = no es la energía de un alimento (de 0 a 9 kcal por gramo)
