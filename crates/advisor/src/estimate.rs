@@ -8,6 +8,9 @@ use std::fmt;
 /// The level of every interval shown to a person.
 pub const LEVEL: Level = Level::P95;
 
+/// With fewer observations nothing is said yet: an interval so wide misleads whoever reads only the value.
+pub const TOO_EARLY: usize = 5;
+
 /// What a figure counts in.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
 pub enum Unit {
@@ -74,6 +77,12 @@ impl Estimate {
             }
             _ => Self::unknown(Unit::Share),
         }
+    }
+
+    /// Whether it is too early to say anything: too few observations, or none that give a value.
+    #[must_use]
+    pub const fn too_early(&self) -> bool {
+        self.n < TOO_EARLY || self.value.is_none()
     }
 
     /// Whether the whole interval lies above `bar`.

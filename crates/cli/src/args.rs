@@ -1,5 +1,7 @@
 //! Every command and flag, in one place; help, completions and manual pages come from here.
 
+pub mod sheet;
+
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use sayso_model::{CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseStop, CaseUnit, Day};
 use std::path::PathBuf;
@@ -339,6 +341,8 @@ pub enum Command {
     },
     /// Listen for buttons in sound files or a stream of samples, and print one JSON object a press.
     Listen(Listening),
+    /// Write a sheet to print as PDF: progress, rules, likes or labels.
+    Sheet(sheet::Printing),
     /// Copy the notebook to one file, while it is served or not.
     Backup {
         #[command(flatten)]

@@ -21,6 +21,9 @@ pub enum CliError {
     /// The paired devices.
     #[error(transparent)]
     Paired(#[from] sayso_web::access::PairedError),
+    /// Printing.
+    #[error(transparent)]
+    Paper(#[from] sayso_paper::PaperError),
     /// Files and terminals.
     #[error("{0}")]
     Io(#[from] std::io::Error),

@@ -51,6 +51,7 @@ async fn run(cli: Cli) -> Result<ExitCode, CliError> {
             return commands::exchange::import(&data.data, &file, yes, others.into()).await;
         }
         Command::Export { data, form, to } => return commands::exchange::export(&data.data, form, to.as_deref()).await,
+        Command::Sheet(asked) => commands::sheet::sheet(&asked).await?,
         Command::Backup { data, file } => commands::keep::backup(&data.data, &file).await?,
         Command::Restore { data, file, others } => commands::keep::restore(&data.data, &file, others.into()).await?,
         Command::Completions { shell } => commands::describe::completions(shell),

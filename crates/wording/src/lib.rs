@@ -7,6 +7,7 @@
 //! Knows nothing of pages, commands or the log.
 
 mod catalogue;
+mod estimate;
 mod locale;
 mod message;
 mod numbers;

@@ -6,7 +6,7 @@ use icu_datetime::DateTimeFormatter;
 use icu_datetime::fieldsets::enums::{
     CalendarPeriodFieldSet, CompositeDateTimeFieldSet as Fields, DateAndTimeFieldSet, DateFieldSet, TimeFieldSet,
 };
-use icu_datetime::fieldsets::{E, M, MDE, MDET, T, YMD};
+use icu_datetime::fieldsets::{E, M, MD, MDE, MDET, T, YMD};
 use icu_datetime::input::{Date, DateTime, Time};
 use icu_datetime::options::TimePrecision;
 use icu_locale_core::Locale as Tag;
@@ -18,6 +18,7 @@ use std::sync::LazyLock;
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 enum Form {
     Date,
+    Day,
     Weekday,
     WeekdayDate,
     Month,
@@ -27,8 +28,9 @@ enum Form {
 }
 
 impl Form {
-    const ALL: [Self; 7] = [
+    const ALL: [Self; 8] = [
         Self::Date,
+        Self::Day,
         Self::Weekday,
         Self::WeekdayDate,
         Self::Month,
@@ -41,6 +43,7 @@ impl Form {
         let time = |precision| Fields::Time(TimeFieldSet::T(T::short().with_time_precision(precision)));
         match self {
             Self::Date => Fields::Date(DateFieldSet::YMD(YMD::medium())),
+            Self::Day => Fields::Date(DateFieldSet::MD(MD::short())),
             Self::Weekday => Fields::Date(DateFieldSet::E(E::short())),
             Self::WeekdayDate => Fields::Date(DateFieldSet::MDE(MDE::medium())),
             Self::Month => Fields::CalendarPeriod(CalendarPeriodFieldSet::M(M::long())),
@@ -88,6 +91,12 @@ impl Locale {
     #[must_use]
     pub fn date(&self, day: Day) -> String {
         self.written((day, [12, 0, 0]), Form::Date)
+    }
+
+    /// `26/11`, in the language's order.
+    #[must_use]
+    pub fn day_of_month(&self, day: Day) -> String {
+        self.written((day, [12, 0, 0]), Form::Day)
     }
 
     /// `Thu 26 Nov`, in the language's order.

@@ -9,4 +9,5 @@ pub mod keep;
 pub mod listen;
 mod notebook;
 pub mod serve;
+pub mod sheet;
 pub mod tell;

@@ -1,0 +1,90 @@
+//! A sheet's blocks as a page.
+
+use crate::chart::{self, Axis, bars, whiskers};
+use maud::{Markup, html};
+use sayso_paper::{Block, Cell, Chart, Drawn, LabelSize, LabelText, Look, Paragraph, Table};
+
+pub fn blocks(all: &[Block]) -> Markup {
+    html! { @for block in all { (one(block)) } }
+}
+
+fn one(block: &Block) -> Markup {
+    match block {
+        Block::Heading(text) => html! { h2 { (text) } },
+        Block::Paragraph(p) => paragraph(p),
+        Block::List { items, big } => html! { ul.big[*big] { @for item in items { li { (item) } } } },
+        Block::Facts(facts) => html! { dl.facts { @for (name, text) in facts { dt { (name) } dd { (text) } } } },
+        Block::Table(table) => self::table(table),
+        Block::Beside { text, charts } => html! {
+            div.beside {
+                div { (blocks(text)) }
+                div { @for c in charts { (picture(c)) } }
+            }
+        },
+        Block::Labels { size, labels } => self::labels(*size, labels),
+    }
+}
+
+fn paragraph(p: &Paragraph) -> Markup {
+    let class = match p.look {
+        Look::Plain => None,
+        Look::Quiet => Some("quiet"),
+        Look::Boxed => Some("box"),
+        Look::Stop => Some("stop"),
+    };
+    html! { p class=[class] { @if !p.lead.is_empty() { strong { (p.lead) } " " } (p.text) } }
+}
+
+fn table(table: &Table) -> Markup {
+    html! {
+        table.stacks {
+            @if !table.caption.is_empty() { caption { span.quiet { (table.caption) } } }
+            thead { tr { @for name in &table.head { th scope="col" { (name) } } } }
+            tbody { @for row in &table.rows { tr { @for (i, (cell, name)) in row.cells.iter().zip(&table.head).enumerate() {
+                @if i == 0 { th scope="row" { (self::cell(cell)) } } @else { td data-label=(name) { (self::cell(cell)) } }
+            } } } }
+        }
+    }
+}
+
+fn cell(cell: &Cell) -> Markup {
+    html! {
+        @if cell.text.is_empty() { span.write {} } @else { (cell.text) }
+        @for hint in &cell.hints { span.hint { (hint) } }
+        @for text in &cell.more { p.own { (text) } }
+    }
+}
+
+fn labels(size: LabelSize, labels: &[LabelText]) -> Markup {
+    html! {
+        ul class={ "labels " (size.name()) } {
+            @for label in labels { li class=[(label.says.chars().count() > 12).then_some("long")] { (label.says) } }
+        }
+    }
+}
+
+fn picture(chart: &Chart) -> Markup {
+    match &chart.drawn {
+        #[allow(clippy::cast_precision_loss)]
+        Drawn::Bars { x, y, bars: all } => {
+            let all: Vec<chart::Bar> = all
+                .iter()
+                .map(|b| chart::Bar {
+                    tick: b.tick.clone(),
+                    name: b.name.clone(),
+                    value: b.count as f64,
+                    interval: None,
+                    n: None,
+                })
+                .collect();
+            bars(&chart.title, &chart.told, x, y, &all)
+        }
+        Drawn::Whiskers { x, level, rows } => {
+            let rows: Vec<chart::Whisker> = rows
+                .iter()
+                .map(|r| chart::Whisker { name: r.name.clone(), value: r.value, interval: r.interval, n: r.n })
+                .collect();
+            whiskers(&chart.title, &chart.told, &Axis::share(x), *level, &rows)
+        }
+    }
+}
