@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use lopdf::content::Content;
-use lopdf::{Dictionary, Document, Object};
+use lopdf::{Dictionary, Document, Object, ObjectId};
 use sayso_advisor::Case;
 use sayso_model::{AnimalId, Language, Moment, Story};
 use sayso_paper::{Block, Cell, Drawn, LabelSize, Paper, Sheet, labels, likes, pdf, progress, rules};
@@ -211,9 +211,12 @@ fn papers_have_their_sizes() {
     }
 }
 
-/// Widths and heights of the closed frames on the first page, mm.
+/// Widths and heights of the frames on all pages, mm.
 fn frames(document: &Document) -> Vec<(f32, f32)> {
-    let page = *document.get_pages().values().next().unwrap();
+    document.get_pages().values().flat_map(|page| frames_of(document, *page)).collect()
+}
+
+fn frames_of(document: &Document, page: ObjectId) -> Vec<(f32, f32)> {
     let content = Content::decode(&document.get_page_content(page)).unwrap();
     let (mut found, mut points) = (Vec::new(), Vec::<(f32, f32)>::new());
     for operation in &content.operations {

@@ -2,7 +2,7 @@
 
 use super::compose::Compose;
 use super::face::Weight;
-use super::strip::{BLACK, FILL, Grey, Ink, RULE, SOFT, Strip};
+use super::strip::{BLACK, FILL, Grey, Ink, RULE, SOFT, Strip, WHITE};
 use super::tree::Leaf;
 use crate::sheet::{Bar, Drawn, Whisker};
 use sayso_wording::say;
@@ -13,7 +13,7 @@ const NAME: f32 = 8.0;
 
 /// Height of the plot of bars, and of a row of whiskers, points.
 const BARS: f32 = 92.0;
-const ROW: f32 = 21.0;
+const ROW: f32 = 22.0;
 
 /// Where text hangs on its place.
 #[derive(Clone, Copy)]
@@ -41,6 +41,13 @@ impl Pen<'_, '_> {
         };
         self.strip.draw(Some(self.leaf), Ink::Text { x, y, run, grey: if size < NAME { SOFT } else { BLACK } });
         x + wide
+    }
+
+    /// Clears the ground under words, so that no line runs through them.
+    fn clear(&mut self, x: f32, y: f32, words: &[(f32, &str)]) {
+        let width: f32 =
+            words.iter().map(|(size, text)| self.compose.faces.width(Weight::Regular, *size, text) + 3.0).sum();
+        self.strip.draw(Some(self.leaf), Ink::Bar { x, y, width, height: 10.0, grey: WHITE });
     }
 
     fn line(&mut self, from: (f32, f32), to: (f32, f32), width: f32, grey: Grey, dashed: bool) {
@@ -129,8 +136,9 @@ fn whiskers(pen: &mut Pen<'_, '_>, x_label: &str, level: Option<f64>, rows: &[Wh
     }
     for (i, one) in rows.iter().enumerate() {
         let y = top + row * i as f32;
-        let end = pen.text(&one.name, NAME, Weight::Regular, (left, y + 9.0), Anchor::Start);
         let counted = say!(pen.compose.locale, sheets::n_of, n = one.n);
+        pen.clear(left, y + 1.5, &[(NAME, &one.name), (TICK, &counted)]);
+        let end = pen.text(&one.name, NAME, Weight::Regular, (left, y + 9.0), Anchor::Start);
         pen.text(&counted, TICK, Weight::Regular, (end + 3.0, y + 9.0), Anchor::Start);
         let y = y + 15.0_f32.min(row - 5.0);
         if let Some((low, high)) = one.interval {

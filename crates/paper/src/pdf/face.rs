@@ -150,6 +150,8 @@ fn clean(text: &str) -> String {
         .filter(|c| !matches!(c, '\u{feff}' | '\u{fffe}' | '\u{ffff}'))
         .map(|c| if c.is_control() { ' ' } else { c })
         .collect();
+    // A count does not part from its sign.
+    let kept = kept.replace("n = ", "n\u{a0}=\u{a0}");
     let words: Vec<&str> = kept.split(' ').filter(|w| !w.is_empty()).collect();
     let mut one = words.join(" ");
     if kept.ends_with(' ') && !one.is_empty() {
