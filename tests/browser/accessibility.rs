@@ -63,6 +63,8 @@ async fn every_page_passes_the_rules_in_light_and_dark() {
         format!("/l/{who}/words/new"),
         format!("/l/{who}/words/card/{word}"),
         format!("/l/{who}/words/board"),
+        format!("/l/{who}/ideas"),
+        format!("/people/animal/{who}/food"),
         format!("/l/{who}/checks"),
         format!("/l/{who}/checks/new"),
         format!("/l/{who}/swaps"),

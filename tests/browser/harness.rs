@@ -343,6 +343,13 @@ impl Browser {
         self.page.issue_cmd(command).await.unwrap();
     }
 
+    /// Another size of the page, in pixels of CSS.
+    pub async fn resize(&self, (width, height): (u32, u32)) {
+        let params = json!({ "width": width, "height": height, "deviceScaleFactor": 2, "mobile": width < 960 });
+        let command = Devtools { cmd: "Emulation.setDeviceMetricsOverride", params };
+        self.page.issue_cmd(command).await.unwrap();
+    }
+
     pub async fn close(mut self) {
         let _ = self.page.clone().close().await;
         let _ = self.driver.kill();

@@ -52,3 +52,88 @@ async fn a_paired_test_is_held_with_one_tap_a_choice() {
 fn new_moment(story: &sayso_model::Story) -> sayso_model::Moment {
     story.ledger().all().map(|e| e.recorded_at).max().unwrap().plus_seconds(60.0)
 }
+
+/// Where the answers stand on the page: their values and boxes in pixels, from the top of the page.
+const BOXES: &str = "return [...document.querySelectorAll('button[name=answer]')].map((b) => { const r = b.getBoundingClientRect(); \
+    return { value: b.value, box: [r.left, r.top + scrollY, r.width, r.height].map(Math.round) }; })";
+
+/// A box: left, top, width, height.
+type Place = [i64; 4];
+
+/// The boxes of the things offered, in order, and those of the two answers without a choice.
+async fn boxes(browser: &Browser) -> (Vec<Place>, Vec<Place>) {
+    browser.css("button.pick").await;
+    let all = browser.page.execute(BOXES, vec![]).await.unwrap();
+    let read = |wanted: bool| {
+        let all = all.as_array().unwrap().iter();
+        let without = |b: &&serde_json::Value| matches!(b["value"].as_str(), Some("none" | "away")) == wanted;
+        all.filter(without).map(|b| [0, 1, 2, 3].map(|i| b["box"][i].as_i64().unwrap())).collect()
+    };
+    (read(false), read(true))
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_answers_stay_in_their_places_from_trial_to_trial() {
+    let dir = demo_dir();
+    let (home, before) = story(dir.path()).await;
+    let who = animal(&before);
+    // One with a caution, one with a long name, one that cannot be held up, one with a stand-in.
+    let card = |n: u128, name: &str, kind| {
+        let id = sayso_model::RewardId(uuid::Uuid::from_u128(n));
+        sayso_model::RewardCard::new(id, sayso_model::Label::new(name).unwrap(), kind)
+    };
+    let mut cheese = card(91, "cheese", sayso_model::RewardKind::Food);
+    cheese.kcal_per_piece = Some(sayso_model::Kcal::clamped(4.0));
+    let mut out = card(93, "going out", sayso_model::RewardKind::Exploring);
+    out.stand_in = Some(sayso_model::Label::new("the lead").unwrap());
+    let long = card(92, "the squeaky orange hedgehog from the upstairs cupboard", sayso_model::RewardKind::Play);
+    let rewards = [cheese, long, out, card(94, "garden", sayso_model::RewardKind::Exploring)];
+    let store = sayso_store::Store::open(dir.path()).await.unwrap();
+    let pattern = before.ledger().all().find(|e| e.animal.is_none()).unwrap().clone();
+    let id = || sayso_model::EventId(uuid::Uuid::now_v7());
+    let mut events: Vec<_> = rewards
+        .iter()
+        .map(|r| sayso_model::Event { id: id(), home, body: r.clone().into(), ..pattern.clone() })
+        .collect();
+    let tests: Vec<_> = [LikesFormat::Paired, LikesFormat::Multiple]
+        .into_iter()
+        .map(|format| sayso_model::LikesTest {
+            assessment: sayso_model::AssessmentId(uuid::Uuid::now_v7()),
+            format,
+            rewards: rewards.iter().map(|r| r.reward).collect(),
+            rounds: 1,
+            seed: 7,
+        })
+        .collect();
+    events.extend(tests.iter().map(|t| sayso_model::Event {
+        id: id(),
+        animal: Some(who),
+        body: t.clone().into(),
+        ..pattern.clone()
+    }));
+    store.append(events).await.unwrap();
+    store.close().await.unwrap();
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    let mut words = String::new();
+    for (test, trials) in tests.iter().zip([6, 4]) {
+        browser.goto(&server.url(&format!("/l/{who}/likes/test/{}", test.assessment))).await;
+        let (places, rest) = boxes(&browser).await;
+        assert_eq!(rest.len(), 2);
+        for trial in 0..trials {
+            let (now, rest_now) = boxes(&browser).await;
+            assert_eq!(now[..], places[..now.len()], "trial {trial} of {:?}", test.format);
+            assert_eq!(rest_now, rest, "trial {trial} of {:?}", test.format);
+            words.push_str(&browser.css("main").await.text().await.unwrap());
+            browser.picture(&format!("likes-{}-{trial}", test.format.name())).await;
+            // The second trial of pairs is left: the longest note comes with it.
+            let away = test.format == LikesFormat::Paired && trial == 1;
+            browser.follow(if away { "button[value=away]" } else { "button.pick" }).await;
+        }
+    }
+    browser.close().await;
+    drop(server);
+    for said in ["garden cannot be held up", "offer the lead for it", "shown as: the lead", "that is an answer"] {
+        assert!(words.contains(said), "{said}");
+    }
+}

@@ -168,6 +168,7 @@ async fn nothing_is_lost_or_doubled_while_the_notebook_is_away() {
     let mut server = Server::start(notebook.dir.path(), 0);
     let browser = Browser::hearing(PHONE, &notebook.sound(&scene())).await;
     browser.goto(&server.url(&format!("/l/{}/board", notebook.animal))).await;
+    browser.tap("fold-microphone").await;
     browser.tap("listen-switch").await;
     browser.until("a press", "return Number(document.getElementById('listen').dataset.heard) >= 2").await;
     assert_eq!(browser.text("listen-chip").await, "Listening", "seen at the top of the board");
@@ -193,6 +194,9 @@ async fn without_recordings_the_page_says_what_to_do_first() {
     let browser = Browser::open(PHONE).await;
     for page in ["board", "listen"] {
         browser.goto(&server.url(&format!("/l/{}/{page}", notebook.animal))).await;
+        if page == "board" {
+            browser.tap("fold-microphone").await;
+        }
         assert!(
             browser.text("listen-missing").await.starts_with("Nothing can be heard yet: no word here has a recording.")
         );

@@ -4,7 +4,11 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 mod accessibility;
+mod board;
+mod charts;
 mod drawn;
+mod first;
+mod hand;
 mod harness;
 mod heard;
 mod invitation;

@@ -55,7 +55,7 @@ async fn a_strong_sign_says_stop_and_ends_the_session() {
     browser.tap("act-sign").await;
     browser.tap("sign-strong").await;
     let said = browser.text("stop").await;
-    assert!(said.starts_with("Stop now.") && said.contains("do not lure it back"), "{said}");
+    assert!(said.starts_with("Stop now.") && said.contains("do not lure"), "{said}");
     assert!(browser.page.find(fantoccini::Locator::Css("[data-test=stop-carry-on]")).await.is_err(), "no going on");
     browser.tap("stop-end").await;
     browser.until("no session", "return document.getElementById('board').dataset.state === 'idle'").await;

@@ -65,7 +65,7 @@ fn pages() -> Vec<(&'static str, Page)> {
         ("Days, 28", |c, _| drop(black_box((days::days(c, 28), demand::demand(c, 28), readiness::readiness(c))))),
         ("Days, 365", |c, _| drop(black_box((days::days(c, 365), demand::demand(c, 365), readiness::readiness(c))))),
         ("Likes", |c, _| drop(black_box(likes::likes(c)))),
-        ("First words", |c, _| drop(black_box(first_words::first_words(c)))),
+        ("First words", |c, _| drop(black_box(first_words::first_words(c, "en")))),
         ("Designs", |c, _| {
             for p in c.story().of::<DesignPlan>(c.animal()) {
                 let trial = designs::trial(c.story(), c.animal(), p.part.trial).unwrap().unwrap();

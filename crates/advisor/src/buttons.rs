@@ -1,13 +1,12 @@
 //! The buttons themselves, by what was heard of them: a battery that tires, a word that has fallen silent.
 
-use crate::advice::{Advice, Reason, Sure, Topic};
+use crate::advice::{Act, Advice, Because, Caution, Change, NamedWord, Reason, Sure, Topic};
 use crate::estimate::{Estimate, Unit};
 use crate::heard::Heard;
 use crate::rate::rate;
 use crate::sums::Sums;
 use sayso_listen::{HeardDays, SilentWord, SpeedAt, TiredBattery, silent_words, tired_among};
 use sayso_methods::stats::{Clumping, Count};
-use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_model::{AnimalId, Body, Fact, Kind, Moment, Press, Source, Story, WordId};
 use std::collections::BTreeMap;
 
@@ -146,17 +145,23 @@ pub fn advice(story: &Story, animal: Option<AnimalId>, now: Moment, kept: &Sums)
     advice
 }
 
-/// What every hint at a battery carries along.
-#[must_use]
-pub fn battery_caution() -> String {
-    format!(
-        "Change batteries where no animal or child can reach them, keep old ones away as well, and screw the cover shut. \
-         {BATTERY_EMERGENCY} Make neither vomit unless told to."
-    )
+impl<T> Button<T> {
+    fn named(&self) -> NamedWord {
+        NamedWord { word: self.word, says: self.says.clone() }
+    }
 }
 
-fn names<T>(buttons: &[Button<T>]) -> String {
-    buttons.iter().map(|b| format!("\u{201c}{}\u{201d}", b.says)).collect::<Vec<_>>().join(", ")
+fn names<T>(buttons: &[Button<T>]) -> Vec<NamedWord> {
+    buttons.iter().map(Button::named).collect()
+}
+
+/// Each word's own advice about its button.
+pub(crate) fn advice_by_word(story: &Story, now: Moment, kept: &Sums) -> Vec<Advice> {
+    let heard = kept.heard(story);
+    let Buttons { tired, silent } = found(story, now, &heard);
+    let tired = tired.iter().map(|b| tired_advice(std::slice::from_ref(b), &heard));
+    let silent = silent.iter().map(|b| silent_advice(story, now, std::slice::from_ref(b), &heard));
+    tired.chain(silent).collect()
 }
 
 fn heard_of(all: &[Heard], word: WordId) -> Vec<Heard> {
@@ -166,27 +171,23 @@ fn heard_of(all: &[Heard], word: WordId) -> Vec<Heard> {
 }
 
 fn tired_advice(tired: &[Button<TiredBattery>], all: &[Heard]) -> Advice {
-    let because = tired.iter().map(|Button { word, says, found: t }| {
-        let (low, high) = (t.slowed_by - 1.96 * t.standard_error, t.slowed_by + 1.96 * t.standard_error);
-        let text = format!(
-            "\u{201c}{says}\u{201d} has slowed by {:.1} % ({:.1} % to {:.1} %, n = {} presses heard in {SLOWING_DAYS:.0} days); chance that it slows more than healthy buttons do: {:.0} %.",
-            100.0 * t.slowed_by,
-            100.0 * low.max(0.0),
-            100.0 * high,
-            t.n,
-            (100.0 * t.probability).min(99.0)
-        );
-        Reason::said(text).from_events(heard_of(all, *word).iter().map(|h| h.id))
+    let because = tired.iter().map(|button| {
+        let t = &button.found;
+        let half = 1.96 * t.standard_error;
+        let by = Estimate {
+            value: Some(t.slowed_by),
+            low: Some((t.slowed_by - half).max(0.0)),
+            high: Some(t.slowed_by + half),
+            n: t.n,
+            unit: Unit::Share,
+        };
+        let word = button.named();
+        let fact = Because::Slowing { word, by, probability: t.probability.min(0.99), days: SLOWING_DAYS };
+        Reason::from_events(fact, heard_of(all, button.word).iter().map(|h| h.id))
     });
     let sure = if tired.iter().all(|b| b.found.probability > 0.99) { Sure::Very } else { Sure::Fairly };
-    let advice = Advice::new(
-        Topic::SetUp,
-        format!("Check the battery of {}: a replay that slows down often means a tired one.", names(tired)),
-        because.collect(),
-        sure,
-        "Presses at the usual speed again, such as after a new battery.",
-    )
-    .caution(battery_caution());
+    let act = Act::CheckBatteries { words: names(tired) };
+    let advice = Advice::new(Topic::SetUp, act, because.collect(), sure, Change::UsualSpeed).caution(Caution::Battery);
     match tired {
         [one] => advice.about(one.word),
         _ => advice,
@@ -195,49 +196,32 @@ fn tired_advice(tired: &[Button<TiredBattery>], all: &[Heard]) -> Advice {
 
 fn silent_advice(story: &Story, now: Moment, silent: &[Button<SilentWord>], all: &[Heard]) -> Advice {
     let zone = story.zone();
-    let mut because = Vec::new();
-    for Button { word, says, found: s } in silent {
-        let heard = heard_of(all, *word);
+    let mut because: Vec<Reason> = Vec::new();
+    for button in silent {
+        let (word, s) = (button.word, &button.found);
+        let heard = heard_of(all, word);
         let last = heard.last().filter(|_| s.ever).map(|h| h.at);
-        let since = last.map_or_else(
-            || "has not been heard since it is listened for".to_owned(),
-            |at| format!("was last heard on {}", at.local(&zone).strftime("%a %d %b")),
-        );
-        let text = format!(
-            "\u{201c}{says}\u{201d} {since}: {:.0} days, in which other words were heard {} times.",
-            s.days_silent, s.others_heard
-        );
-        because.push(match rate_before(&heard).filter(|_| s.ever) {
-            Some(rate) => Reason::figure(format!("{text} Before that it was heard"), rate),
-            None => Reason::said(text),
-        });
+        let fact = Because::Silent {
+            word: button.named(),
+            last_on: last.map(|at| at.day(&zone)),
+            days: s.days_silent,
+            others: s.others_heard,
+            before: rate_before(&heard).filter(|_| s.ever),
+        };
+        because.push(fact.into());
         let from = last.or_else(|| all.iter().map(|h| h.at).min());
         let told = from
             .into_iter()
             .flat_map(|from| story.everyones_between::<Press>(from, now).filter(move |f| f.at() > from));
-        let noted = told.filter(|f| f.event.source != Source::Heard && f.part.word == *word).count();
-        if noted > 0 {
-            because.push(Reason::said(format!(
-                "\u{201c}{says}\u{201d} was noted by hand {noted} times meanwhile: then it sounds, but no longer like its recording here."
-            )));
+        let times = told.filter(|f| f.event.source != Source::Heard && f.part.word == word).count();
+        if times > 0 {
+            because.push(Because::NotedByHand { word: button.named(), times }.into());
         }
     }
-    because.push(Reason::said(
-        "A flat battery, a broken button or a new recording on it could be why; or there is no use for the word just now. \
-         It says nothing about what the animal knows.",
-    ));
+    because.push(Because::SilentCauses.into());
     let sure = if silent.iter().all(|b| b.found.ever) { Sure::Fairly } else { Sure::Little };
-    let advice = Advice::new(
-        Topic::SetUp,
-        format!(
-            "Check the battery and the button of {}, out of the animal's hearing; or leave it if there is no use for the word just now.",
-            names(silent)
-        ),
-        because,
-        sure,
-        "A press of it that is heard; or its new recording enrolled, if the button was recorded anew.",
-    )
-    .caution(battery_caution());
+    let act = Act::CheckSilent { words: names(silent) };
+    let advice = Advice::new(Topic::SetUp, act, because, sure, Change::HeardAgain).caution(Caution::Battery);
     match silent {
         [one] => advice.about(one.word),
         _ => advice,

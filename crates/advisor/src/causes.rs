@@ -1,7 +1,7 @@
 //! The causes behind a word that is stuck, each weighed by the records. Thresholds are our own (common practice, no source);
 //! what they find and miss on simulated households stands in `docs/lab`.
 
-use crate::advice::Reason;
+use crate::advice::Because;
 use crate::case::Case;
 use crate::cause::{Bearing, Cause, Weighed};
 use crate::ease::{late_fall, worst_hours};
@@ -36,8 +36,8 @@ const LATELY_P: f64 = 0.05;
 /// People whose middle delays, in seconds, or shares given lie further apart than these answer differently.
 const APART: (f64, f64) = (1.5, 0.3);
 
-fn weigh(cause: Cause, bearing: Bearing, text: impl Into<String>, figure: Option<Estimate>) -> Weighed {
-    Weighed { cause, bearing, evidence: Reason { text: text.into(), figure, events: Vec::new() } }
+const fn weigh(cause: Cause, bearing: Bearing, evidence: Vec<Because>) -> Weighed {
+    Weighed { cause, bearing, evidence }
 }
 
 /// Compares an estimate with a bar: surely on the bad side, on it, or surely on the good side.
@@ -65,30 +65,12 @@ pub(crate) fn hard_to_make_out(story: &Story, word: WordId) -> Weighed {
     loudness.sort_by(f64::total_cmp);
     let middle = loudness.get(loudness.len() / 2).copied();
     let Some(clip) = of_word.last() else {
-        return weigh(
-            Cause::HardToMakeOut,
-            Bearing::Unknown,
-            "no recording of it was checked here: play its button from another room and listen.",
-            None,
-        );
+        return weigh(Cause::HardToMakeOut, Bearing::Unknown, vec![Because::NoRecordingChecked]);
     };
     let quiet = clip.lufs.zip(middle).is_some_and(|(own, middle)| own < middle - LOUDNESS_APART);
     let short = clip.seconds.get() < *ADVISED_S.start();
-    let found = match (short, quiet) {
-        (true, true) => "is very short and quieter than the others",
-        (true, false) => "is very short",
-        (false, true) => "is quieter than the others",
-        (false, false) => "was checked, which does not tell what an animal makes out",
-    };
-    weigh(
-        Cause::HardToMakeOut,
-        if short || quiet { Bearing::Perhaps } else { Bearing::Unknown },
-        format!(
-            "its recording ({:.1} s) {found}. Family dogs answered about 30 % of trained cues from buttons, near 100 % from a live voice (17 dogs; Higaki 2025, figures from a press text).",
-            clip.seconds.get()
-        ),
-        None,
-    )
+    let bearing = if short || quiet { Bearing::Perhaps } else { Bearing::Unknown };
+    weigh(Cause::HardToMakeOut, bearing, vec![Because::Recording { seconds: clip.seconds.get(), short, quiet }])
 }
 
 pub(crate) fn not_wanted(case: &Case<'_>, word: WordId) -> Weighed {
@@ -106,15 +88,8 @@ pub(crate) fn not_wanted(case: &Case<'_>, word: WordId) -> Weighed {
         .filter_map(|i| i.part.took);
     let outcomes: Vec<bool> = given.chain(offered).collect();
     let figure = Estimate::share(outcomes.iter().filter(|t| **t).count(), outcomes.len());
-    weigh(
-        Cause::NotWanted,
-        against_bar(&figure, Some(TAKEN), None),
-        format!(
-            "share of what was given for this word that it took, last {RECENT_DAYS} days (bar {:.0} %).",
-            100.0 * TAKEN
-        ),
-        Some(figure),
-    )
+    let bearing = against_bar(&figure, Some(TAKEN), None);
+    weigh(Cause::NotWanted, bearing, vec![Because::Taken { share: figure, days: RECENT_DAYS, bar: TAKEN }])
 }
 
 pub(crate) fn too_little(case: &Case<'_>, word: WordId) -> Weighed {
@@ -123,11 +98,11 @@ pub(crate) fn too_little(case: &Case<'_>, word: WordId) -> Weighed {
     let first = shown.first().map_or(from, |s| s.at).max(from);
     // Showings come in sessions, so their number is less sure than that of single events.
     let figure = per_day(shown.iter().map(|s| s.at), first, case.now(), case.zone());
+    let bearing = against_bar(&figure, Some(SHOWINGS_A_DAY), None);
     weigh(
         Cause::TooLittle,
-        against_bar(&figure, Some(SHOWINGS_A_DAY), None),
-        format!("showings, last {RECENT_DAYS} days (bar {SHOWINGS_A_DAY} a day)."),
-        Some(figure),
+        bearing,
+        vec![Because::ShowingsADay { rate: figure, days: RECENT_DAYS, bar: SHOWINGS_A_DAY }],
     )
 }
 
@@ -135,12 +110,8 @@ pub(crate) fn too_late(case: &Case<'_>, word: WordId) -> Weighed {
     let recent = case.recent(case.since(RECENT_DAYS));
     let delays: Vec<f64> = showings(recent, Some(word)).iter().filter_map(Answered::delay_s).collect();
     let figure = median(&delays, Unit::Seconds);
-    weigh(
-        Cause::TooLate,
-        against_bar(&figure, None, Some(DELAY_S)),
-        format!("from press to delivery, the middle value (bar {DELAY_S} s)."),
-        Some(figure),
-    )
+    let bearing = against_bar(&figure, None, Some(DELAY_S));
+    weigh(Cause::TooLate, bearing, vec![Because::Delay { seconds: figure, bar: DELAY_S }])
 }
 
 /// Sessions in which the animal went near this button at all, against the other buttons shown in the same sessions.
@@ -164,16 +135,7 @@ pub(crate) fn avoided(case: &Case<'_>, word: WordId) -> Weighed {
     } else {
         Bearing::Unknown
     };
-    weigh(
-        Cause::Avoided,
-        bearing,
-        format!(
-            "share of all looks, brushes and own presses that went to this button; it had {:.0} % of the showings (bar {:.0} %).",
-            100.0 * expected,
-            50.0 * expected
-        ),
-        Some(figure),
-    )
+    weigh(Cause::Avoided, bearing, vec![Because::Near { share: figure, expected }])
 }
 
 fn joined_share([yes, no]: [u64; 2]) -> Estimate {
@@ -183,78 +145,60 @@ fn joined_share([yes, no]: [u64; 2]) -> Estimate {
 /// The hours at which it is least at ease against the rest of the day.
 pub(crate) fn time_or_place(case: &Case<'_>) -> Weighed {
     let Some(found) = worst_hours(case, case.since(TIME_DAYS)) else {
-        return weigh(Cause::TimeOrPlace, Bearing::Unknown, "too few sessions at different times of day.", None);
+        return weigh(Cause::TimeOrPlace, Bearing::Unknown, vec![Because::TooFewHours]);
     };
+    let (here, elsewhere) = (joined_share(found.here), joined_share(found.elsewhere));
     // A little less at ease at some hours is no trouble.
-    let matters = found.higher_by >= UNEASE && joined_share(found.here).value.is_some_and(|s| s < JOINS_HERE);
-    weigh(
-        Cause::TimeOrPlace,
-        match found.p {
-            p if matters && p < 0.02 => Bearing::For,
-            p if matters && p < 0.08 => Bearing::Perhaps,
-            _ => Bearing::Against,
-        },
-        format!(
-            "from {} to {} o'clock it joined {}, at other times {}; with coming late, leaving and signs counted in, p = {:.3} (corrected for picking the hours), last {TIME_DAYS} days.",
-            found.hours.0,
-            found.hours.1,
-            joined_share(found.here),
-            joined_share(found.elsewhere),
-            found.p
-        ),
-        None,
-    )
+    let matters = found.higher_by >= UNEASE && here.value.is_some_and(|s| s < JOINS_HERE);
+    let bearing = match found.p {
+        p if matters && p < 0.02 => Bearing::For,
+        p if matters && p < 0.08 => Bearing::Perhaps,
+        _ => Bearing::Against,
+    };
+    let (from, to) = found.hours;
+    let hours = Because::UneasyHours { from, to, here, elsewhere, p: found.p, days: TIME_DAYS };
+    weigh(Cause::TimeOrPlace, bearing, vec![hours])
 }
 
 /// A sudden change in pressing, or a fall lately in joining, ease, presses and taking together. Never a diagnosis.
 pub(crate) fn health(case: &Case<'_>) -> Weighed {
-    let welfare = crate::welfare::welfare(case);
-    if let Some(advice) = welfare.iter().find(|a| a.caution.as_deref().is_some_and(|c| c.contains("illness"))) {
-        return Weighed {
-            cause: Cause::Health,
-            bearing: Bearing::Perhaps,
-            evidence: advice.because.first().cloned().unwrap_or_else(|| Reason::said("a sudden change in pressing.")),
-        };
+    if let Some(change) = crate::welfare::changed_suddenly(case) {
+        return weigh(Cause::Health, Bearing::Perhaps, vec![change]);
     }
     let Some(found) = late_fall(case, case.since(TIME_DAYS)) else {
-        return weigh(Cause::Health, Bearing::Unknown, "too few days to see a change.", None);
+        return weigh(Cause::Health, Bearing::Unknown, vec![Because::TooFewDays]);
     };
-    weigh(
-        Cause::Health,
-        if found.p < LATELY_P { Bearing::Perhaps } else { Bearing::Unknown },
-        format!(
-            "joined {} in the last {} days, {} before; with coming late, leaving, signs, own presses and taking counted in, p = {:.3} (corrected for picking the day). The records cannot show health: if anything seems off, ask a veterinarian.",
-            joined_share(found.lately),
-            found.days,
-            joined_share(found.before),
-            found.p
-        ),
-        None,
-    )
+    let bearing = if found.p < LATELY_P { Bearing::Perhaps } else { Bearing::Unknown };
+    let fall = Because::LateFall {
+        days: found.days,
+        lately: joined_share(found.lately),
+        before: joined_share(found.before),
+        p: found.p,
+    };
+    weigh(Cause::Health, bearing, vec![fall])
 }
 
 pub(crate) fn alike(case: &Case<'_>, word: WordId) -> Weighed {
     let words = case.words();
     let Some(this) = words.iter().find(|w| w.word == word) else {
-        return weigh(Cause::SoundsAlike, Bearing::Unknown, "the word has no card.", None);
+        return weigh(Cause::SoundsAlike, Bearing::Unknown, Vec::new());
     };
     let nearest = words
         .iter()
         .filter(|w| w.word != word)
-        .map(|w| sounds(this.says.as_str(), w.says.as_str(), LANGUAGE, AlikeRule::default()))
+        .map(|w| (w, sounds(this.says.as_str(), w.says.as_str(), LANGUAGE, AlikeRule::default())))
         // Any that is too alike comes before one that only has near features.
-        .min_by(|a, b| b.too_alike.cmp(&a.too_alike).then(a.apart.total_cmp(&b.apart)));
+        .min_by(|(_, a), (_, b)| b.too_alike.cmp(&a.too_alike).then(a.apart.total_cmp(&b.apart)));
     let (right, presses) = case.invitations(word).right();
-    let other = Estimate::share(presses - right, presses);
-    match nearest {
-        None => weigh(Cause::SoundsAlike, Bearing::Against, "it is the only word.", None),
-        Some(verdict) => weigh(
-            Cause::SoundsAlike,
-            if verdict.too_alike { Bearing::Perhaps } else { Bearing::Against },
-            format!("{}; pressed another word, of its presses when invited:", verdict.reason),
-            Some(other),
-        ),
-    }
+    let Some((nearest, verdict)) = nearest else {
+        return weigh(Cause::SoundsAlike, Bearing::Against, vec![Because::OnlyWord]);
+    };
+    let found = Because::Sounds {
+        nearest: nearest.says.to_string(),
+        too_alike: verdict.too_alike,
+        others: Estimate::share(presses - right, presses),
+    };
+    weigh(Cause::SoundsAlike, if verdict.too_alike { Bearing::Perhaps } else { Bearing::Against }, vec![found])
 }
 
 /// Whether the two people who answer most give after different times, or give to different shares of its presses.
@@ -272,25 +216,28 @@ pub(crate) fn people_differ(case: &Case<'_>, word: WordId) -> Weighed {
             delays.entry(who).or_default().push(delay);
         }
     }
-    let mut by_delay: Vec<&Vec<f64>> = delays.values().filter(|d| d.len() >= 5).collect();
-    by_delay.sort_by_key(|g| std::cmp::Reverse(g.len()));
-    let mut by_share: Vec<[u64; 2]> = gave.into_values().filter(|g| g[0] + g[1] >= 5).collect();
-    by_share.sort_by_key(|g| std::cmp::Reverse(g[0] + g[1]));
-    let mut found: Vec<(f64, bool, String)> = Vec::new();
-    if let [first, second, ..] = by_delay[..] {
-        let (a, b) = (median(first, Unit::Seconds), median(second, Unit::Seconds));
+    let people = case.story().people();
+    let named = |who: &PersonId| people.get(who).map_or_else(String::new, |p| p.name.to_string());
+    let mut by_delay: Vec<(PersonId, Vec<f64>)> = delays.into_iter().filter(|(_, d)| d.len() >= 5).collect();
+    by_delay.sort_by_key(|(_, d)| std::cmp::Reverse(d.len()));
+    let mut by_share: Vec<(PersonId, [u64; 2])> = gave.into_iter().filter(|(_, g)| g[0] + g[1] >= 5).collect();
+    by_share.sort_by_key(|(_, g)| std::cmp::Reverse(g[0] + g[1]));
+    let apart_by = |a: Estimate, b: Estimate| (a.value.unwrap_or(0.0) - b.value.unwrap_or(0.0)).abs();
+    let mut found: Vec<(f64, bool, Because)> = Vec::new();
+    if let [(one, first), (other, second), ..] = &by_delay[..] {
+        let seconds = [median(first, Unit::Seconds), median(second, Unit::Seconds)];
         let p = rank_sum(first, second).map_or(1.0, |t| t.p_two_sided);
-        let apart = (a.value.unwrap_or(0.0) - b.value.unwrap_or(0.0)).abs() > APART.0;
-        found.push((p, apart, format!("deliver after {a} and {b} (rank-sum test p = {p:.3})")));
+        let apart = apart_by(seconds[0], seconds[1]) > APART.0;
+        found.push((p, apart, Because::PeopleDelay { people: [named(one), named(other)], seconds, p }));
     }
-    if let [first, second, ..] = by_share[..] {
-        let (a, b) = (joined_share(first), joined_share(second));
+    if let [(one, first), (other, second), ..] = by_share[..] {
+        let share = [joined_share(first), joined_share(second)];
         let p = TwoByTwo([first, second]).fisher(Tail::TwoSided).map_or(1.0, |t| t.p);
-        let apart = (a.value.unwrap_or(0.0) - b.value.unwrap_or(0.0)).abs() > APART.1;
-        found.push((p, apart, format!("give in answer to its presses {a} and {b} (p = {p:.3})")));
+        let apart = apart_by(share[0], share[1]) > APART.1;
+        found.push((p, apart, Because::PeopleGive { people: [named(&one), named(&other)], share, p }));
     }
     if found.is_empty() {
-        return weigh(Cause::PeopleDiffer, Bearing::Unknown, "fewer than two people with five answers each.", None);
+        return weigh(Cause::PeopleDiffer, Bearing::Unknown, vec![Because::TooFewPeople]);
     }
     // Two things were looked at.
     let level = 0.05 / found.len() as f64;
@@ -301,6 +248,5 @@ pub(crate) fn people_differ(case: &Case<'_>, word: WordId) -> Weighed {
     } else {
         Bearing::Against
     };
-    let texts: Vec<String> = found.into_iter().map(|f| f.2).collect();
-    weigh(Cause::PeopleDiffer, bearing, format!("the two who do it most {}.", texts.join("; ")), None)
+    weigh(Cause::PeopleDiffer, bearing, found.into_iter().map(|f| f.2).collect())
 }

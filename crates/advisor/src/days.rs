@@ -8,7 +8,7 @@ use crate::rate::{clumping, rate};
 use crate::rhythm::{Rhythm, rhythm};
 pub use crate::sums::Answers;
 use sayso_methods::stats::Count;
-use sayso_model::{Day, Moment, Session, WordId};
+use sayso_model::{Day, Moment, Session, Sign, SignLevel, WordId};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -25,6 +25,10 @@ pub struct DayRow {
     pub sessions: usize,
     /// Sessions joined.
     pub joined: usize,
+    /// Mild signs of stress.
+    pub mild_signs: usize,
+    /// Strong signs of stress.
+    pub strong_signs: usize,
 }
 
 impl DayRow {
@@ -87,6 +91,8 @@ pub fn days(case: &Case<'_>, length: u16) -> Days {
             presses: BTreeMap::new(),
             sessions: 0,
             joined: 0,
+            mild_signs: 0,
+            strong_signs: 0,
         })
         .collect();
     let row_of = |at: Moment| usize::try_from(at.day(zone).days_since(first)).ok();
@@ -106,10 +112,17 @@ pub fn days(case: &Case<'_>, length: u16) -> Days {
             row.joined += usize::from(s.joined());
         }
     }
+    for s in case.story().between::<Sign>(case.animal(), from, now) {
+        if let Some(row) = row_of(s.at()).and_then(|i| rows.get_mut(i)) {
+            row.mild_signs += usize::from(s.part.level == SignLevel::Mild);
+            row.strong_signs += usize::from(s.part.level == SignLevel::Strong);
+        }
+    }
     let watched_from = all.first().map_or(from, |a| a.press.at().day(zone).start(zone).max(from));
     let invited: Vec<_> = case.words().iter().map(|w| case.invitations(w.word)).collect();
+    let recorded = case.story().all_between(case.animal(), watched_from, now).map(|e| e.happened_at);
     Days {
-        rhythm: rhythm(&own, watched_from, now, zone),
+        rhythm: rhythm(&own, recorded, (watched_from, now), zone),
         weeks: weeks(&all, sessions, (from, watched_from), now, zone),
         answers: answers(&own),
         days: rows,

@@ -10,8 +10,8 @@ use sayso_methods::demand::answers::{AfterAnswer, Answer as Given, AnsweredPress
 use sayso_methods::demand::bursts::{BurstSettings, bursts};
 use sayso_methods::demand::change::{change_points_with_exposure, clumped_penalty};
 use sayso_methods::demand::gaps::gaps;
-use sayso_methods::stats::{Clumping, Count, Proportion};
-use sayso_methods::words::{Gap, NextWordRules, OnBoard, next_words};
+use sayso_methods::stats::{Clumping, Count, Proportion, StatsError};
+use sayso_methods::words::{Gap, NextWordRules, NextWords, OnBoard, next_words};
 use sayso_model::{Answer, Catch, Day, EndReason, Fact, Moment, Session, SessionId, Sign, SignLevel, Stage, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -31,7 +31,7 @@ pub struct Stretch {
     pub rate: Estimate,
 }
 
-/// What is known of bursts when answers change, in one sentence.
+/// What is known of bursts when answers change, in one sentence; also message `days-burst-may-come`.
 pub const BURST_MAY_COME: &str = "When answers change, a burst of presses may come first: in 24 % of cases in people, 12 % where something else was offered (Lerman & Iwata 1995).";
 
 /// A burst: presses following each other faster than usual.
@@ -50,8 +50,8 @@ pub struct Burst {
 /// What followed one kind of answer.
 #[derive(Clone, PartialEq, Debug)]
 pub struct After {
-    /// The answer, in words.
-    pub answer: &'static str,
+    /// The answer.
+    pub answer: Given,
     /// Share pressed again within the time watched.
     pub again: Estimate,
     /// How many times as fast the next press comes as after "given" (below 1: later), if it can be said.
@@ -80,10 +80,8 @@ pub struct Demand {
     pub after: Vec<After>,
     /// Requests without a button, most first.
     pub unvoiced: Vec<Unvoiced>,
-    /// Words worth adding, in words with their figures.
-    pub next_words: Vec<String>,
-    /// Why no words should be added yet, if so.
-    pub hold: Option<String>,
+    /// Words worth adding, with their figures, and whether to wait; or why that cannot be worked out.
+    pub next: Result<NextWords, StatsError>,
 }
 
 /// Demand over the last `days` household days up to `now`.
@@ -92,14 +90,12 @@ pub fn demand(case: &Case<'_>, days: u16) -> Demand {
     let from = case.since(i32::from(days.max(1)));
     let all = case.answered_since(from);
     let own = own_presses(&all, None);
-    let (next_words, hold) = next(case, &own);
     Demand {
         stretches: stretches(case, &own),
         bursts: recent_bursts(case, &own),
         after: after(&own),
         unvoiced: unvoiced(case, from),
-        next_words,
-        hold,
+        next: next(case, &own),
     }
 }
 
@@ -165,18 +161,12 @@ fn after(own: &[Answered<'_>]) -> Vec<After> {
             AnsweredPress { answer, seconds: next.unwrap_or(WATCHED_S).clamp(0.0, WATCHED_S), pressed_again }
         })
         .collect();
-    let words = |answer: Given| match answer {
-        Given::Yes => "given",
-        Given::No => "not now",
-        Given::Alternative => "another thing",
-        Given::Missed => "missed",
-    };
     after_answers(&presses, &PIECES)
         .unwrap_or_default()
         .into_iter()
         .filter(|a| a.n > 0)
         .map(|a: AfterAnswer| After {
-            answer: words(a.answer),
+            answer: a.answer,
             again: share(a.again),
             against_given: a
                 .ratio_to_yes
@@ -228,7 +218,7 @@ fn unvoiced(case: &Case<'_>, from: Moment) -> Vec<Unvoiced> {
 
 /// Words worth adding: rewards asked for without a button that have none yet, and a closing word once demand or arousal
 /// is high.
-fn next(case: &Case<'_>, own: &[Answered<'_>]) -> (Vec<String>, Option<String>) {
+fn next(case: &Case<'_>, own: &[Answered<'_>]) -> Result<NextWords, StatsError> {
     let (story, animal, zone, now) = (case.story(), case.animal(), case.zone(), case.now());
     let from = case.since(RECENT_DAYS);
     let (cards, all_words) = (case.words(), story.words());
@@ -266,15 +256,7 @@ fn next(case: &Case<'_>, own: &[Answered<'_>]) -> (Vec<String>, Option<String>) 
             .map(|count| (count, clumping(presses, from, now, zone))),
         high_arousal: Proportion::new(stressed as u64, recent.len() as u64).ok(),
     };
-    match next_words(&gaps, &board, &NextWordRules::default()) {
-        Ok(found) => (
-            found.suggestions.iter().map(ToString::to_string).collect(),
-            found.hold.map(|(used, of)| {
-                format!("{used} of {of} words on the board are in use; let those grow before adding more (common practice, no source)")
-            }),
-        ),
-        Err(why) => (Vec::new(), Some(why.to_string())),
-    }
+    next_words(&gaps, &board, &NextWordRules::default())
 }
 
 /// Words in conversation: those that count as in use.

@@ -13,6 +13,7 @@ pub const TOO_EARLY: usize = 5;
 
 /// What a figure counts in.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Unit {
     /// A share, shown in per cent.
     Share,
@@ -109,8 +110,11 @@ fn number(x: f64, unit: Unit) -> String {
 }
 
 impl fmt::Display for Estimate {
-    /// In words, as in `62 % (48 % to 75 %, n = 37)`.
+    /// In words, as in `62 % (48 % to 75 %, n = 37)`; with fewer than [`TOO_EARLY`] that it is too early to say.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if self.too_early() {
+            return write!(f, "too early to say (n = {})", self.n);
+        }
         match (self.value, self.low, self.high) {
             (Some(v), Some(low), Some(high)) => write!(
                 f,
@@ -121,7 +125,7 @@ impl fmt::Display for Estimate {
                 self.n
             ),
             (Some(v), _, _) => write!(f, "{} (no interval yet, n = {})", number(v, self.unit), self.n),
-            (None, _, _) => write!(f, "nothing can be said yet (n = {})", self.n),
+            (None, _, _) => write!(f, "too early to say (n = {})", self.n),
         }
     }
 }
@@ -182,8 +186,16 @@ mod tests {
     #[test]
     fn an_estimate_always_tells_its_interval_and_count() {
         assert_eq!(Estimate::share(9, 12).to_string(), "75 % (43 % to 95 %, n = 12)");
-        assert_eq!(Estimate::share(0, 0).to_string(), "nothing can be said yet (n = 0)");
-        assert_eq!(median(&[2.0], Unit::Seconds).to_string(), "2.0 s (no interval yet, n = 1)");
+        assert_eq!(Estimate::share(0, 0).to_string(), "too early to say (n = 0)");
+        let five = median(&[2.0; 5], Unit::Seconds);
+        assert_eq!(five.to_string(), "2.0 s (no interval yet, n = 5)");
+    }
+
+    #[test]
+    fn under_five_observations_nothing_is_said() {
+        assert_eq!(Estimate::share(0, 1).to_string(), "too early to say (n = 1)");
+        assert_eq!(Estimate::share(4, 4).to_string(), "too early to say (n = 4)");
+        assert!(Estimate::share(5, 5).to_string().starts_with("100 %"));
     }
 
     #[test]

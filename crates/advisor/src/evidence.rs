@@ -75,8 +75,6 @@ pub struct Evidence {
     pub fidelity: Estimate,
     /// The two figures by person, room, later weeks, moved buttons and new recordings.
     pub settings: Vec<Setting>,
-    /// One plain sentence.
-    pub sentence: String,
     /// What may be claimed of the word and of the animal, judged together; or why nothing could be judged.
     pub claim: Result<(Claim, AnimalClaim), String>,
 }
@@ -109,7 +107,6 @@ pub fn evidence(case: &Case<'_>, word: WordId) -> Option<Evidence> {
         stumbles: Estimate::share(sums.stumbled, sums.judged),
         fidelity: fidelity(&sums.shown),
         settings: settings(case, word),
-        sentence: sentence(&standing, counts),
         claim: claims(case).map_err(|e| e.to_string()).and_then(|all| {
             let claim = all.words.into_iter().find(|c| c.word == word);
             claim.map(|c| (c, all.animal)).ok_or_else(|| "the word has no card".to_owned())
@@ -157,25 +154,4 @@ fn uptake(totals: &Totals, word: WordId) -> Uptake {
     let table = TwoByTwo([[took as u64, (n - took) as u64], [others_took as u64, (others_n - others_took) as u64]]);
     let p = (n > 0 && others_n > 0).then(|| table.fisher(Tail::TwoSided).ok().map(|t| t.p)).flatten();
     Uptake { this: Estimate::share(took, n), others: Estimate::share(others_took, others_n), p }
-}
-
-fn sentence(standing: &Standing, counts: InvitationCounts) -> String {
-    let says = &standing.says;
-    if counts.wanted == 0 && counts.presses == 0 && standing.own_presses == 0 {
-        return format!(
-            "Shown {} times; nothing can be said yet about what \u{201c}{says}\u{201d} means to the animal (n = 0).",
-            standing.showings
-        );
-    }
-    if counts.wanted == 0 && counts.presses == 0 {
-        return format!(
-            "It pressed \u{201c}{says}\u{201d} {} times on its own in four weeks; without invitations or a check, that alone does not say what the word means to it.",
-            standing.own_presses
-        );
-    }
-    let more = if standing.above_chance { "more than chance" } else { "not more than chance so far" };
-    format!(
-        "Invited when it wanted the thing, it pressed a button {} of {} times. Of {} presses at invitations of \u{201c}{says}\u{201d}, {} were of that word: {more}.",
-        counts.pressed, counts.wanted, counts.presses, counts.right
-    )
 }

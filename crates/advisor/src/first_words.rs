@@ -1,13 +1,33 @@
-//! First words: which two or three, why in figures, what was left out and why, and the alternatives.
+//! First words: which two or three, under which label, why in figures, what was left out and why, and the alternatives.
+
+mod giving;
+
+pub use giving::{Basis, Given, MEASURED_FROM};
 
 use crate::case::Case;
+use crate::estimate::Estimate;
 use crate::likes::{LikesReport, likes};
 use crate::ration::{forbidden, ration};
+use giving::AtHome;
 use sayso_methods::words::{
-    Candidate, Delivery, FirstWordRules, FirstWordsError, LeftOut, Liking, Scored, first_words as choose,
+    AlikeRule, Candidate, Delivery, FirstWordRules, FirstWordsError, LeftOut, Liking, Score, Scored, alike,
+    first_words as choose, labels_for,
 };
 use sayso_model::{AnimalCard, Kcal, RewardCard, RewardId, RewardKind};
 use std::collections::BTreeMap;
+
+pub use sayso_methods::words::{Part, Reason};
+
+/// How much the animal is known to like something.
+#[derive(Clone, PartialEq, Debug)]
+pub enum Liked {
+    /// Never tested.
+    Untested,
+    /// From choices: the chance of being taken over an average reward.
+    Chosen(Estimate),
+    /// From tests without a choice between things, by format.
+    Scored(Vec<(&'static str, Estimate)>),
+}
 
 /// One proposed word.
 #[derive(Clone, PartialEq, Debug)]
@@ -18,8 +38,20 @@ pub struct Proposed {
     pub says: String,
     /// Its kind.
     pub kind: RewardKind,
-    /// The reasons, in figures.
-    pub because: Vec<String>,
+    /// How much it is liked.
+    pub liked: Liked,
+    /// Deliveries a day that time, appetite and the day's food leave it in this set.
+    pub per_day: f64,
+    /// Seconds of one delivery.
+    pub seconds: f64,
+    /// How it is given and where these figures come from.
+    pub given: Given,
+    /// Pieces a day within the food allowance, if nothing else is fed as reward; none for what is not eaten.
+    pub pieces: Option<u32>,
+    /// Whether people already say the word many times a day.
+    pub already_said: bool,
+    /// A word on the board that this one sounds much like, whichever label is taken.
+    pub sounds_like: Option<String>,
 }
 
 /// One set of words.
@@ -27,12 +59,23 @@ pub struct Proposed {
 pub struct Choice {
     /// The words.
     pub words: Vec<Proposed>,
-    /// Its score and the score's parts, in words.
-    pub score: String,
+    /// Its score in its parts.
+    pub score: Score,
     /// Share of draws from the likings' uncertainty in which this set is the best.
     pub best_in: f64,
     /// Draws made.
     pub draws: u32,
+}
+
+/// What kept a reward out of the best set.
+#[derive(Clone, PartialEq, Debug)]
+pub enum Why {
+    /// It is food, and no allowance is set: it cannot be dosed.
+    NoAllowance,
+    /// It sounds too much like this word of its best set.
+    SoundsLike(String),
+    /// What else the choice of words says.
+    Choice(Reason),
 }
 
 /// A reward that is not in the best set.
@@ -43,7 +86,7 @@ pub struct NotChosen {
     /// What it would say.
     pub says: String,
     /// What kept it out.
-    pub why: String,
+    pub why: Why,
 }
 
 /// The proposal.
@@ -56,64 +99,169 @@ pub struct FirstWords {
     /// What was left out and why.
     pub left_out: Vec<NotChosen>,
     /// Why there is no proposal, if so.
-    pub none_because: Option<String>,
+    pub none_because: Option<FirstWordsError>,
     /// Trials of likes tests behind it.
     pub likes_trials: usize,
 }
 
-/// Proposes first words from the active rewards of an animal that have no word yet.
+/// What the choice starts from.
+struct Known<'a> {
+    rewards: Vec<&'a RewardCard>,
+    candidates: Vec<Candidate>,
+    given: Vec<Given>,
+    sounds_like: Vec<Option<String>>,
+    likes: LikesReport,
+    undosed: Vec<RewardId>,
+}
+
+/// Proposes first words from the active rewards of an animal that have no word yet. Labels are made out of the rewards'
+/// names as written in `language` (BCP 47).
 #[must_use]
-pub fn first_words(case: &Case<'_>) -> FirstWords {
+pub fn first_words(case: &Case<'_>, language: &str) -> FirstWords {
     let (story, animal) = (case.story(), case.animal());
-    let Some(card) = story.animals().get(&animal).map(|c| (*c).clone()) else { return FirstWords::default() };
-    let likes = likes(case);
-    let taken: Vec<RewardId> = story.words_of(animal).iter().filter_map(|w| w.reward).collect();
-    let rewards: Vec<&RewardCard> =
-        story.rewards_of(animal).into_iter().filter(|r| !taken.contains(&r.reward)).collect();
-    let budget = ration(story, &card, case.now()).budget_kcal;
-    let liking = likings(&likes);
-    let candidates: Vec<Candidate> = rewards.iter().map(|r| candidate(r, &card, budget, &liking)).collect();
-    let rules = FirstWordRules::default();
-    let draws = rules.draws;
-    let left = |list: &[LeftOut]| -> Vec<NotChosen> {
-        list.iter()
-            .filter_map(|l| Some((l, rewards.get(l.candidate)?)))
-            .map(|(l, r)| NotChosen { reward: r.reward, says: l.says.clone(), why: l.reason.to_string() })
-            .collect()
-    };
-    let told = |set: &Scored| Choice {
-        words: set
-            .words
-            .iter()
-            .zip(&set.deliveries)
-            .filter_map(|(i, d)| Some(propose(rewards.get(*i)?, candidates.get(*i)?, d, &likes)))
-            .collect(),
-        score: format!(
-            "score {:.2}: liking and deliveries {:.2}, kinds {:.2}, sounding apart {:.2}, already said {:.2}",
-            set.score.total,
-            set.score.total - set.score.spread - set.score.apart - set.score.said,
-            set.score.spread,
-            set.score.apart,
-            set.score.said
-        ),
-        best_in: set.best_in,
-        draws,
-    };
-    match choose(&candidates, &rules) {
+    let Some(card) = story.animals().get(&animal).copied() else { return FirstWords::default() };
+    let rules = FirstWordRules { language: language.to_owned(), ..FirstWordRules::default() };
+    let known = Known::of(case, card, &rules);
+    match choose(&known.candidates, &rules) {
         Ok(found) => FirstWords {
-            best: Some(told(&found.best)),
-            alternatives: found.alternatives.iter().map(told).collect(),
-            left_out: left(&found.left_out),
+            best: Some(known.told(&found.best, rules.draws)),
+            alternatives: found.alternatives.iter().map(|s| known.told(s, rules.draws)).collect(),
+            left_out: known.left(&found.left_out),
             none_because: None,
-            likes_trials: likes.trials,
+            likes_trials: known.likes.trials,
         },
         Err(why) => FirstWords {
-            left_out: if let FirstWordsError::NoSet { left_out, .. } = &why { left(left_out) } else { Vec::new() },
-            none_because: Some(why.to_string()),
-            likes_trials: likes.trials,
+            left_out: if let FirstWordsError::NoSet { left_out, .. } = &why {
+                known.left(left_out)
+            } else {
+                Vec::new()
+            },
+            none_because: Some(why),
+            likes_trials: known.likes.trials,
             ..FirstWords::default()
         },
     }
+}
+
+impl<'a> Known<'a> {
+    fn of(case: &Case<'a>, card: &AnimalCard, rules: &FirstWordRules) -> Self {
+        let (story, animal) = (case.story(), case.animal());
+        let likes = likes(case);
+        let taken: Vec<RewardId> = story.words_of(animal).iter().filter_map(|w| w.reward).collect();
+        let rewards: Vec<&RewardCard> =
+            story.rewards_of(animal).into_iter().filter(|r| !taken.contains(&r.reward)).collect();
+        let budget = ration(story, card, case.now()).budget_kcal;
+        let liking = likings(&likes);
+        let liked = |r: &RewardCard| liking.get(&r.reward).copied().unwrap_or(Liking::UNTESTED);
+        let on_board: Vec<&str> = story.words_of(animal).iter().map(|w| w.says.as_str()).collect();
+        let labels = labels(&rewards, &on_board, rules, &|r| liked(r).mean);
+        let home = AtHome::of(case);
+        let given: Vec<Given> = rewards.iter().map(|r| home.given(r)).collect();
+        let undosed: Vec<RewardId> = rewards
+            .iter()
+            .filter(|r| r.kind == RewardKind::Food && budget.is_none() && forbidden(card.species, r).is_none())
+            .map(|r| r.reward)
+            .collect();
+        let candidates = rewards
+            .iter()
+            .zip(&labels)
+            .zip(&given)
+            .map(|((r, (says, _)), g)| {
+                // Barred from the choice; what for is told by `Why::NoAllowance`.
+                let undosed = undosed.contains(&r.reward).then(String::new);
+                Candidate {
+                    says: says.clone(),
+                    kind: r.kind,
+                    liking: liked(r),
+                    at_board: g.at_board,
+                    seconds: g.seconds,
+                    most_per_day: Some(g.per_day),
+                    ration_pieces: pieces(r, budget),
+                    hazard: forbidden(card.species, r).or(undosed),
+                    already_said: r.already_said,
+                }
+            })
+            .collect();
+        let sounds_like = labels.into_iter().map(|(_, like)| like).collect();
+        Self { rewards, candidates, given, sounds_like, likes, undosed }
+    }
+
+    fn told(&self, set: &Scored, draws: u32) -> Choice {
+        let words = set.words.iter().zip(&set.deliveries).filter_map(|(i, d)| self.propose(*i, d)).collect();
+        Choice { words, score: set.score, best_in: set.best_in, draws }
+    }
+
+    fn propose(&self, i: usize, delivery: &Delivery) -> Option<Proposed> {
+        let (reward, candidate) = (self.rewards.get(i)?, self.candidates.get(i)?);
+        let liked = match self.likes.ranking.iter().find(|r| r.reward == reward.reward) {
+            Some(r) if r.strength.is_some() => Liked::Chosen(r.over_average),
+            Some(r) if !r.scores.is_empty() => Liked::Scored(r.scores.iter().map(|(f, e)| (*f, *e)).collect()),
+            _ => Liked::Untested,
+        };
+        Some(Proposed {
+            reward: reward.reward,
+            says: candidate.says.clone(),
+            kind: reward.kind,
+            liked,
+            per_day: delivery.per_day,
+            seconds: delivery.seconds,
+            given: *self.given.get(i)?,
+            pieces: candidate.ration_pieces,
+            already_said: candidate.already_said,
+            sounds_like: self.sounds_like.get(i)?.clone(),
+        })
+    }
+
+    fn left(&self, list: &[LeftOut]) -> Vec<NotChosen> {
+        list.iter()
+            .filter_map(|l| Some((l, self.rewards.get(l.candidate)?)))
+            .map(|(l, r)| NotChosen {
+                reward: r.reward,
+                says: l.says.clone(),
+                why: match &l.reason {
+                    _ if self.undosed.contains(&r.reward) => Why::NoAllowance,
+                    Reason::SoundsLike { other, .. } => {
+                        Why::SoundsLike(self.candidates.get(*other).map_or_else(String::new, |c| c.says.clone()))
+                    }
+                    reason => Why::Choice(reason.clone()),
+                },
+            })
+            .collect()
+    }
+}
+
+/// A label for each reward: what the home says for it, else the best one out of its name that sounds like no word on the
+/// board and like no label of a reward liked better. With each, the word on the board it still sounds like, if any.
+fn labels(
+    rewards: &[&RewardCard],
+    on_board: &[&str],
+    rules: &FirstWordRules,
+    liked: &dyn Fn(&RewardCard) -> f64,
+) -> Vec<(String, Option<String>)> {
+    let rule: AlikeRule = rules.alike;
+    let clash = |label: &str, with: &str| alike(label, with, &rules.language, rule).too_alike;
+    let options: Vec<Vec<String>> = rewards
+        .iter()
+        .map(|r| match &r.says {
+            Some(says) => vec![says.to_string()],
+            None => labels_for(r.name.as_str(), &rules.language),
+        })
+        .collect();
+    // What can only be called one thing takes its label first.
+    let mut order: Vec<usize> = (0..rewards.len()).collect();
+    let free_to_choose = |i: usize| options[i].len() > 1;
+    order.sort_by(|a, b| {
+        free_to_choose(*a).cmp(&free_to_choose(*b)).then(liked(rewards[*b]).total_cmp(&liked(rewards[*a])))
+    });
+    let mut found: Vec<Option<String>> = vec![None; rewards.len()];
+    for i in order {
+        let options = &options[i];
+        let given: Vec<&str> = found.iter().flatten().map(String::as_str).collect();
+        let free = options.iter().find(|o| !on_board.iter().chain(&given).any(|with| clash(o, with)));
+        found[i] = free.or(options.first()).cloned();
+    }
+    let heard = |label: &str| on_board.iter().find(|with| clash(label, with)).map(|with| (*with).to_owned());
+    found.into_iter().map(Option::unwrap_or_default).map(|label| (label.clone(), heard(&label))).collect()
 }
 
 /// Likings from choices; for a reward never in a choice, from how often it was approached or how long it was engaged.
@@ -134,50 +282,9 @@ fn likings(likes: &LikesReport) -> BTreeMap<RewardId, Liking> {
         .collect()
 }
 
-fn candidate(
-    reward: &RewardCard,
-    animal: &AnimalCard,
-    budget: Option<f64>,
-    liking: &BTreeMap<RewardId, Liking>,
-) -> Candidate {
-    let kcal = reward.kcal_per_piece.map_or(0.0, Kcal::get);
-    let food = reward.kind == RewardKind::Food;
+/// Pieces a day the allowance has of one food; none for what is not eaten or cannot be dosed.
+fn pieces(reward: &RewardCard, budget: Option<f64>) -> Option<u32> {
+    let kcal = reward.kcal_per_piece.map(Kcal::get).filter(|k| reward.kind == RewardKind::Food && *k > 0.0)?;
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    let pieces = budget.filter(|_| food && kcal > 0.0).map(|b| (b / kcal).floor().min(f64::from(u32::MAX)) as u32);
-    // Without an allowance food cannot be dosed, so it is no first word until one is set.
-    let no_allowance =
-        (food && budget.is_none()).then(|| "no food allowance is set: ask a veterinarian and type it in".to_owned());
-    Candidate {
-        says: reward.says.as_ref().unwrap_or(&reward.name).to_string(),
-        kind: reward.kind,
-        liking: liking.get(&reward.reward).copied().unwrap_or(Liking::UNTESTED),
-        seconds: reward.seconds_to_deliver.map(|s| s.get()),
-        most_per_day: reward.most_per_day.map(u32::from),
-        ration_pieces: pieces,
-        hazard: forbidden(animal.species, reward).or(no_allowance),
-        already_said: reward.already_said,
-    }
-}
-
-fn propose(reward: &RewardCard, candidate: &Candidate, delivery: &Delivery, likes: &LikesReport) -> Proposed {
-    let mut because = Vec::new();
-    match likes.ranking.iter().find(|r| r.reward == reward.reward) {
-        Some(r) if r.strength.is_some() => {
-            because.push(format!("chosen over an average reward: {}", r.over_average));
-        }
-        Some(r) => because.extend(r.scores.iter().map(|(format, e)| format!("{} test: {e}", format.replace('_', " ")))),
-        None => because.push("not tested yet (n = 0): test it before relying on it".to_owned()),
-    }
-    let assumed = if delivery.assumed { ", assumed" } else { "" };
-    because.push(format!(
-        "about {:.0} deliveries a day at the board ({:.0} s each{assumed})",
-        delivery.per_day, delivery.seconds
-    ));
-    if let Some(pieces) = candidate.ration_pieces {
-        because.push(format!("{pieces} pieces a day within the food allowance, if nothing else is fed as reward"));
-    }
-    if candidate.already_said {
-        because.push("people already say this word often".to_owned());
-    }
-    Proposed { reward: reward.reward, says: candidate.says.clone(), kind: reward.kind, because }
+    budget.map(|b| (b / kcal).floor().min(f64::from(u32::MAX)) as u32)
 }

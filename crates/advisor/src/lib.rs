@@ -1,6 +1,6 @@
 //! What to do next: pure functions from a case (an animal at a moment) to advice, each with its evidence.
 //!
-//! Knows nothing of storage or pages. Welfare outranks every other advice. It never says that an animal does not understand.
+//! Typed, without prose: `sayso-wording` turns it into words. Knows nothing of storage or pages. Welfare outranks every other advice. It never says that an animal does not understand.
 
 pub mod advice;
 pub mod agreement;
@@ -10,7 +10,6 @@ pub mod case;
 pub mod cause;
 mod causes;
 pub mod checks;
-pub mod claim_text;
 pub mod claims;
 pub mod days;
 pub mod demand;
@@ -20,15 +19,20 @@ pub mod estimate;
 pub mod evidence;
 pub mod first_words;
 pub mod generalise;
+pub mod good;
 pub mod heard;
+pub mod hint;
 pub mod latency;
+pub mod later;
 pub mod likes;
 mod memo;
 pub mod observe;
 pub mod originals;
+pub mod overview;
 pub mod patterns;
 pub mod plan;
 pub mod pool;
+mod precedence;
 mod rate;
 pub mod ration;
 pub mod readiness;
@@ -36,6 +40,7 @@ pub mod recording;
 pub mod rhythm;
 pub mod stages;
 pub mod standing;
+pub mod steps;
 pub mod stuck;
 pub mod sums;
 pub mod swaps;
@@ -44,7 +49,7 @@ pub mod today;
 mod weekly;
 pub mod welfare;
 
-pub use advice::{Advice, Reason, Sure, Topic};
+pub use advice::{Act, Advice, Because, Caution, Change, NamedWord, Reason, Sure, Topic};
 pub use case::Case;
 pub use estimate::{Estimate, Unit};
 pub use sums::Sums;

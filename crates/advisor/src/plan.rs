@@ -1,12 +1,16 @@
 //! The plan for the next session: which words, how many showings, how long, when. From this animal's own sessions
 //! where there are enough of them, else from common practice, and it says which.
 
+use crate::advice::{Caution, NamedWord};
 use crate::case::Case;
-use crate::estimate::{Estimate, LEVEL, Unit, median};
+use crate::estimate::{Estimate, LEVEL, TOO_EARLY, Unit, median};
+use crate::hint::Hint;
 use crate::observe::{Answered, showings};
-use crate::stages::{Standing, standings};
+use crate::stages::standings;
+use crate::steps::WordStep;
 use sayso_methods::learning::latency::{Wait, kaplan_meier};
 use sayso_model::{Session, SessionId, Stage, WordId};
+use serde::Serialize;
 use std::collections::BTreeMap;
 
 /// Words in one session (common practice, no source: two or three to start with).
@@ -24,22 +28,24 @@ const RECENT_DAYS: i32 = 28;
 const ENOUGH: usize = 6;
 
 /// One word of the plan.
-#[derive(Clone, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug, Serialize)]
 pub struct Planned {
     /// Which.
-    pub word: WordId,
-    /// What it says.
-    pub says: String,
+    pub word: NamedWord,
     /// Its stage.
     pub stage: Stage,
-    /// Showings to aim for in the session.
+    /// Times to deliver it in the session, invitations included: each of them ends with showing it.
     pub showings: usize,
+    /// Of those, times to offer it first and wait; none for a word that is only shown.
+    pub invitations: usize,
+    /// The one hint that matters now.
+    pub hint: Option<Hint>,
     /// Showings today so far.
     pub today: usize,
 }
 
 /// A time of day and how often the animal joined in it.
-#[derive(Clone, Copy, PartialEq, Debug)]
+#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
 pub struct TimeOfDay {
     /// First local hour.
     pub from: u8,
@@ -49,40 +55,71 @@ pub struct TimeOfDay {
     pub joining: Estimate,
 }
 
+/// Where a session's length comes from.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
+#[serde(tag = "from", rename_all = "snake_case")]
+pub enum LengthFrom {
+    /// Common practice: too few timed sessions in four weeks.
+    FewSessions {
+        /// How many.
+        timed: usize,
+    },
+    /// Common practice: few of the timed sessions were left early.
+    FewLeft {
+        /// Timed sessions.
+        timed: usize,
+    },
+    /// By this time a quarter of the timed sessions had been left (Kaplan & Meier 1958); end before that.
+    QuarterLeft {
+        /// Timed sessions.
+        timed: usize,
+        /// By so many minutes.
+        minutes: f64,
+    },
+}
+
 /// The next session.
-#[derive(Clone, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug, Serialize)]
 pub struct Plan {
     /// What to show, least shown first.
     pub words: Vec<Planned>,
     /// How long, in minutes.
     pub minutes: f64,
     /// Where the length comes from.
-    pub minutes_because: String,
+    pub minutes_from: LengthFrom,
+    /// The word to end with, if the board has one that is taught.
+    pub closing: Option<NamedWord>,
     /// Showings a minute.
     pub pace: Estimate,
+    /// What to watch out for.
+    pub cautions: Vec<Caution>,
     /// Times of day with at least some sessions, best joining first.
     pub times: Vec<TimeOfDay>,
 }
 
-/// The next session's plan; none where no word is to be shown or invited.
+/// The most invitations of a word among its showings (common practice: once or twice; no source).
+const MOST_INVITATIONS: usize = 2;
+
+/// The next session's plan, as the steps have it; none where no word is to be shown.
 #[must_use]
-pub fn plan(case: &Case<'_>) -> Option<Plan> {
+pub fn plan(case: &Case<'_>, steps: &[WordStep]) -> Option<Plan> {
     let (zone, now, from) = (case.zone(), case.now(), case.since(RECENT_DAYS));
     let shown: Vec<Answered<'_>> = showings(case.recent(from), None);
     let mut today: BTreeMap<WordId, usize> = BTreeMap::new();
     for a in shown.iter().rev().take_while(|a| a.press.at().day(zone) == now.day(zone)) {
         *today.entry(a.press.part.word).or_insert(0) += 1;
     }
-    let mut words: Vec<&Standing> =
-        standings(case).iter().filter(|s| matches!(s.stage, Stage::Show | Stage::Invite)).collect();
-    words.sort_by_key(|s| (today.get(&s.word).copied().unwrap_or(0), s.showings_week, s.showings));
+    let so_far: BTreeMap<WordId, (usize, usize)> =
+        standings(case).iter().map(|s| (s.word, (s.showings_week, s.showings))).collect();
+    let mut words: Vec<&WordStep> = steps.iter().filter(|s| s.shown()).collect();
+    words.sort_by_key(|s| (today.get(&s.word.word).copied().unwrap_or(0), so_far.get(&s.word.word).copied()));
     words.truncate(MOST_WORDS);
     if words.is_empty() {
         return None;
     }
     let begun = case.sessions_since(from);
     let recent: Vec<&Session<'_>> = begun.iter().filter(|s| s.joined()).collect();
-    let (minutes, minutes_because) = length(&recent);
+    let (minutes, minutes_from) = length(&recent);
     let pace = pace(&recent, &shown);
     let aim = (minutes * pace.value.unwrap_or(USUAL_PACE)).round().max(1.0);
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, clippy::cast_precision_loss)]
@@ -91,23 +128,27 @@ pub fn plan(case: &Case<'_>) -> Option<Plan> {
         words: words
             .into_iter()
             .map(|s| Planned {
-                word: s.word,
-                says: s.says.clone(),
+                word: s.word.clone(),
                 stage: s.stage,
                 showings: each,
-                today: today.get(&s.word).copied().unwrap_or(0),
+                // The last is always a plain showing, where there is more than one.
+                invitations: if s.advice.act.invites() { (each - 1).clamp(1, MOST_INVITATIONS) } else { 0 },
+                hint: s.hint.clone(),
+                today: today.get(&s.word.word).copied().unwrap_or(0),
             })
             .collect(),
+        closing: steps.iter().find(|s| s.closing && s.stage != Stage::Prepare).map(|s| s.word.clone()),
         minutes,
-        minutes_because,
+        minutes_from,
         pace,
+        cautions: vec![Caution::ComesAndGoes, Caution::Battery],
         times: times(case, begun),
     })
 }
 
 /// Ends before the animal usually wants to go: the time by which a quarter of sessions had been left, by
 /// Kaplan-Meier with sessions that ended otherwise as censored.
-fn length(sessions: &[&Session<'_>]) -> (f64, String) {
+fn length(sessions: &[&Session<'_>]) -> (f64, LengthFrom) {
     let waits: Vec<Wait> = sessions
         .iter()
         .filter_map(|s| {
@@ -115,23 +156,16 @@ fn length(sessions: &[&Session<'_>]) -> (f64, String) {
             left.map(Wait::ended).or_else(|| s.seconds().map(Wait::open))
         })
         .collect();
-    let usual = |why: &str| (USUAL_MINUTES, format!("common practice ({why})"));
-    if waits.len() < ENOUGH {
-        return usual(&format!("only {} timed sessions in four weeks", waits.len()));
-    }
-    let Ok(curve) = kaplan_meier(&waits, LEVEL) else { return usual("the times of sessions contradict each other") };
+    let timed = waits.len();
+    let curve = kaplan_meier(&waits, LEVEL).ok().filter(|_| timed >= ENOUGH);
+    let Some(curve) = curve else { return (USUAL_MINUTES, LengthFrom::FewSessions { timed }) };
     match curve.points.iter().find(|p| p.survival <= 0.75) {
         Some(point) => {
-            let minutes = (point.time / 60.0 * 2.0).floor() / 2.0;
-            let minutes = minutes.clamp(SHORTEST, LONGEST);
-            let because = format!(
-                "a quarter of {} timed sessions had been left by {:.1} minutes; end before that",
-                curve.n,
-                point.time / 60.0
-            );
-            (minutes, because)
+            let minutes = point.time / 60.0;
+            let length = ((minutes * 2.0).floor() / 2.0).clamp(SHORTEST, LONGEST);
+            (length, LengthFrom::QuarterLeft { timed, minutes })
         }
-        None => usual(&format!("fewer than a quarter of {} timed sessions were left early", curve.n)),
+        None => (USUAL_MINUTES, LengthFrom::FewLeft { timed }),
     }
 }
 
@@ -162,7 +196,7 @@ fn times(case: &Case<'_>, begun: &[Session<'_>]) -> Vec<TimeOfDay> {
     }
     let mut times: Vec<TimeOfDay> = stretches
         .into_iter()
-        .filter(|(_, (_, n))| *n >= 4)
+        .filter(|(_, (_, n))| *n >= TOO_EARLY)
         .map(|(hour, (k, n))| TimeOfDay { from: hour, to: hour + 3, joining: Estimate::share(k, n) })
         .collect();
     // Rank by the lower end: a lucky few sessions should not win.

@@ -3,10 +3,9 @@
 use sayso_methods::ration::{
     Allowance, Animal, Basis, Feed, Finding, FoodLevel, Left, RewardShare, Verdict, day_allowance, left_today, look_up,
 };
-use sayso_model::{
-    AnimalCard, AnimalId, Day, Kcal, Moment, PersonId, RewardCard, RewardId, RewardKind, Species, Story,
-};
+use sayso_model::{AnimalCard, Day, Kcal, Moment, PersonId, RewardCard, RewardId, RewardKind, Species, Story};
 use serde::Serialize;
+use std::collections::BTreeMap;
 
 /// What is left of one food reward.
 #[derive(Clone, PartialEq, Debug, Serialize)]
@@ -17,7 +16,8 @@ pub struct RewardLeft {
     pub name: String,
     /// Energy of a piece.
     pub kcal_per_piece: f64,
-    /// Whole pieces left, if nothing else is given; none where the energy of a piece is 0 or unknown.
+    /// Whole pieces left, if nothing else is given: what the day's energy leaves, and no more than its card allows in a
+    /// day; none where the energy of a piece is 0 or unknown.
     pub pieces: Option<u32>,
     /// Cautions about this food for this species.
     pub cautions: Vec<String>,
@@ -59,11 +59,17 @@ pub struct Ration {
 pub fn ration(story: &Story, card: &AnimalCard, now: Moment) -> Ration {
     let zone = story.zone();
     let day = now.day(&zone);
-    let feeds: Vec<Feed<PersonId>> = story
-        .between::<sayso_model::Feed>(card.animal, day.start(&zone), day.plus(1).start(&zone))
-        .filter(|f| f.at().day(&zone) == day)
-        .map(|f| Feed { person: f.person(), kcal: Some(f.part.kcal) })
-        .collect();
+    let fed = || {
+        let all = story.between::<sayso_model::Feed>(card.animal, day.start(&zone), day.plus(1).start(&zone));
+        all.filter(|f| f.at().day(&zone) == day)
+    };
+    let feeds: Vec<Feed<PersonId>> = fed().map(|f| Feed { person: f.person(), kcal: Some(f.part.kcal) }).collect();
+    let mut pieces: BTreeMap<RewardId, u32> = BTreeMap::new();
+    for f in fed() {
+        if let Some(reward) = f.part.reward {
+            *pieces.entry(reward).or_insert(0) += u32::from(f.part.pieces.unwrap_or(1));
+        }
+    }
     let allowance = day_allowance(&Animal {
         species: card.species,
         weight: card.weight_kg,
@@ -96,7 +102,7 @@ pub fn ration(story: &Story, card: &AnimalCard, now: Moment) -> Ration {
         left_kcal: budget.map(|_| left.left_kcal),
         over_kcal: if budget.is_some() { left.over_by_kcal } else { 0.0 },
         by_person: left.by_person.iter().map(|t| (t.person, t.kcal)).collect(),
-        rewards: foods_left(story, card.animal, card.species, budget.map(|_| &left)),
+        rewards: foods_left(story, card, budget.map(|_| &left), &pieces),
         refusal,
         cautions,
     }
@@ -112,9 +118,18 @@ fn basis(allowance: &Allowance) -> String {
     }
 }
 
-fn foods_left(story: &Story, animal: AnimalId, species: Species, left: Option<&Left<PersonId>>) -> Vec<RewardLeft> {
+fn foods_left(
+    story: &Story,
+    card: &AnimalCard,
+    left: Option<&Left<PersonId>>,
+    given: &BTreeMap<RewardId, u32>,
+) -> Vec<RewardLeft> {
+    let allowed = |r: &RewardCard| {
+        let most = r.most_per_day.map_or(u32::MAX, u32::from);
+        most.saturating_sub(given.get(&r.reward).copied().unwrap_or(0))
+    };
     story
-        .rewards_of(animal)
+        .rewards_of(card.animal)
         .into_iter()
         .filter(|r| r.kind == RewardKind::Food)
         .map(|r| {
@@ -123,8 +138,8 @@ fn foods_left(story: &Story, animal: AnimalId, species: Species, left: Option<&L
                 reward: r.reward,
                 name: r.name.to_string(),
                 kcal_per_piece: kcal,
-                pieces: left.and_then(|l| l.pieces(Kcal::clamped(kcal)).ok()),
-                cautions: food_cautions(species, r.name.as_str()),
+                pieces: left.and_then(|l| l.pieces(Kcal::clamped(kcal)).ok()).map(|left| left.min(allowed(r))),
+                cautions: food_cautions(card.species, r.name.as_str()),
             }
         })
         .collect()

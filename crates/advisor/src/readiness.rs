@@ -6,6 +6,8 @@ use sayso_methods::learning::readiness::{Readiness, ReadinessEstimate, SessionSi
 use sayso_model::{Moment, SessionId, Sign, SignLevel};
 use std::collections::BTreeMap;
 
+/// Fewest sessions that say anything (common practice, no source).
+const LEAST: usize = 5;
 /// Sessions looked back on.
 const SESSIONS: usize = 60;
 
@@ -14,12 +16,21 @@ const SESSIONS: usize = 60;
 pub struct Ready {
     /// Probability of being ready in the last session.
     pub now: Estimate,
-    /// The likeliest state, in words.
-    pub likeliest: &'static str,
+    /// The likeliest state.
+    pub likeliest: Readiness,
     /// Probability of ready in each session, oldest first, with the time of the session.
     pub by_session: Vec<(Moment, f64)>,
     /// Share of offers joined when ready, as fitted.
     pub joins_when_ready: f64,
+}
+
+impl Ready {
+    /// Whether the figures carry what is likeliest: with enough sessions, and the interval on the same side of one half.
+    #[must_use]
+    pub fn sure(&self) -> bool {
+        let (low, high) = (self.now.low.unwrap_or(0.0), self.now.high.unwrap_or(1.0));
+        self.now.n >= LEAST && if self.likeliest == Readiness::Ready { low > 0.5 } else { high < 0.5 }
+    }
 }
 
 /// Readiness up to `now`; none without a session.
@@ -56,11 +67,7 @@ pub fn readiness(case: &Case<'_>) -> Option<Ready> {
     let ReadinessEstimate { by_session, now: p, likeliest, ready_interval, profiles, n, .. } = fit(&input).ok()?;
     Some(Ready {
         now: Estimate::with(p[2], ready_interval, n, Unit::Share),
-        likeliest: match likeliest {
-            Readiness::Away => "away",
-            Readiness::Warming => "warming",
-            Readiness::Ready => "ready",
-        },
+        likeliest,
         by_session: recent.iter().zip(&by_session).map(|((at, _), p)| (*at, p[2])).collect(),
         joins_when_ready: profiles[2].joining_rate,
     })

@@ -12,13 +12,14 @@ use serde::Serialize;
 const FALSE_SHARE: f64 = 0.05;
 /// From this factor on counts vary more than those of presses that come singly.
 const BURSTS: f64 = 1.3;
-const WEEKDAYS: [&str; 7] = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
+/// Below so many presses an hour or a day of the week is no finding (common practice, no source).
+const LEAST: usize = 5;
 
 /// One local hour of the day, or one day of the week.
 #[derive(Clone, PartialEq, Debug, Serialize)]
 pub struct Bin {
-    /// Its name.
-    pub name: String,
+    /// Which: the hour of the day, or the day of the week from Monday on.
+    pub at: u8,
     /// Own presses in it.
     pub presses: usize,
     /// Own presses a day in it, with an interval that admits bursts; nothing where no time was watched.
@@ -41,32 +42,37 @@ pub struct Rhythm {
 }
 
 impl Rhythm {
-    /// Bins that stand out from the others, bursts allowed for.
+    /// Bins with more than the others, or fewer, bursts allowed for.
     pub fn outstanding<'a>(&self, bins: &'a [Bin]) -> Vec<&'a Bin> {
-        let sure = |b: &&Bin| b.adjusted_p.is_some_and(|p| p <= FALSE_SHARE);
+        let sure = |b: &&Bin| b.presses >= LEAST && b.adjusted_p.is_some_and(|p| p <= FALSE_SHARE);
         bins.iter().filter(sure).collect()
     }
 
-    /// How far the intervals are to be trusted, in a sentence.
+    /// Whether presses come in bursts, or on good and bad days; nothing without a press.
     #[must_use]
-    pub fn trust(&self) -> String {
-        match self.dispersion {
-            Some(d) if d >= BURSTS => format!(
-                "Presses come in bursts, or on good and bad days: counts vary {d:.1} times as much as those of single presses \
-                 would. These intervals, and what is said to stand out, allow for it."
-            ),
-            Some(d) => format!("Presses come singly: counts vary {d:.1} times as much as chance alone would have it."),
-            None => "No press yet to see whether presses come in bursts.".into(),
-        }
+    pub fn bursts(&self) -> Option<bool> {
+        self.dispersion.map(|d| d >= BURSTS)
     }
 }
 
-/// The rhythm of own presses while they were watched, `from` the start of a day up to `now`.
+/// The rhythm of own presses while they were watched, `from` the start of a day up to `now`. Hours of the day at which nothing
+/// at all is ever `recorded` are taken for sleep or absence: they are no finding, and the others are not compared with them.
 #[must_use]
-pub fn rhythm(own: &[Answered<'_>], from: Moment, now: Moment, zone: &Zone) -> Rhythm {
+pub fn rhythm(
+    own: &[Answered<'_>],
+    recorded: impl IntoIterator<Item = Moment>,
+    (from, now): (Moment, Moment),
+    zone: &Zone,
+) -> Rhythm {
     let at = || own.iter().map(|a| a.press.at());
     let hours = by_hour(at(), zone).map(|n| n as u64);
-    let exposure = hours_of_exposure(from, now, zone);
+    let awake = by_hour(recorded.into_iter().chain(at()), zone);
+    let mut exposure = hours_of_exposure(from, now, zone);
+    for (hours, noted) in exposure.iter_mut().zip(awake) {
+        if noted == 0 {
+            *hours = 0.0;
+        }
+    }
     let per_day = by_day(at(), zone);
     let (first, today) = (from.day(zone), now.day(zone));
     let (mut counts, mut days) = ([0_u64; 7], [0.0; 7]);
@@ -80,15 +86,15 @@ pub fn rhythm(own: &[Answered<'_>], from: Moment, now: Moment, zone: &Zone) -> R
     }
     let clumping = clumping(at(), from, now, zone);
     Rhythm {
-        hours: bins(&hours, &exposure, clumping.of_a_part(), |h| format!("{h}:00")),
-        weekdays: bins(&counts, &days, clumping, |d| WEEKDAYS[d].to_owned()),
+        hours: bins(&hours, &exposure, clumping.of_a_part()),
+        weekdays: bins(&counts, &days, clumping),
         dispersion: (!own.is_empty()).then(|| clumping.factor()),
     }
 }
 
-fn bins(counts: &[u64], exposure: &[f64], clumping: Clumping, name: impl Fn(usize) -> String) -> Vec<Bin> {
+fn bins(counts: &[u64], exposure: &[f64], clumping: Clumping) -> Vec<Bin> {
     let unknown = |(i, n): (usize, &u64)| Bin {
-        name: name(i),
+        at: u8::try_from(i).unwrap_or(u8::MAX),
         presses: usize::try_from(*n).unwrap_or(usize::MAX),
         per_day: Estimate::unknown(Unit::PerDay),
         ratio: None,
@@ -112,17 +118,17 @@ mod tests {
 
     fn weekdays(counts: [u64; 7], clumping: Clumping) -> Rhythm {
         let days = [10.0, 10.0, 10.0, 10.0, 10.0, 9.5, 0.0];
-        let weekdays = bins(&counts, &days, clumping, |d| WEEKDAYS[d].to_owned());
+        let weekdays = bins(&counts, &days, clumping);
         Rhythm { hours: Vec::new(), weekdays, dispersion: Some(clumping.factor()) }
     }
 
     #[test]
     fn a_day_of_the_week_stands_out_only_beyond_chance_and_bursts() {
-        let names = |r: &Rhythm| r.outstanding(&r.weekdays).iter().map(|b| b.name.clone()).collect::<Vec<_>>();
+        let names = |r: &Rhythm| r.outstanding(&r.weekdays).iter().map(|b| b.at).collect::<Vec<_>>();
         let singly = Clumping::NONE;
         assert!(names(&weekdays([20, 22, 18, 21, 19, 23, 0], singly)).is_empty());
         let busy = weekdays([20, 22, 18, 21, 19, 60, 0], singly);
-        assert_eq!(names(&busy), ["Saturday"]);
+        assert_eq!(names(&busy), [5]);
         // The same counts in bursts of twelve are five bursts against two a day: chance.
         let minutes = |k: u32| f64::from(k / 12) * 4.3 + f64::from(k % 12) / 1440.0;
         let bursts = Clumping::of_times(&(0..156).map(minutes).collect::<Vec<_>>(), 60.0).unwrap_or(singly);
@@ -133,7 +139,14 @@ mod tests {
     }
 
     #[test]
+    fn few_presses_are_no_finding() {
+        let quiet = weekdays([30, 30, 30, 30, 30, 0, 0], Clumping::NONE);
+        assert!(quiet.weekdays[5].adjusted_p.is_some_and(|p| p < 0.001));
+        assert!(quiet.outstanding(&quiet.weekdays).iter().all(|b| b.at != 5), "no press on a Saturday is no finding");
+    }
+
+    #[test]
     fn nothing_watched_gives_no_rate() {
-        assert!(bins(&[0; 7], &[0.0; 7], Clumping::NONE, |d| d.to_string()).iter().all(|b| b.per_day.value.is_none()));
+        assert!(bins(&[0; 7], &[0.0; 7], Clumping::NONE).iter().all(|b| b.per_day.value.is_none()));
     }
 }

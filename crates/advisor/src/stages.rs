@@ -1,18 +1,20 @@
 //! The stage of each word: what people set, what the figures point to, and why.
 
-use crate::advice::Reason;
+use crate::advice::Because;
 use crate::called::Numbered;
 use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
 use crate::observe::{Invitations, PressedAt, by_day};
 pub use crate::standing::{Chance, Standing};
-use crate::welfare::rest_today;
+use crate::stuck::when_wanted;
+use crate::welfare::strained;
+use sayso_methods::learning::ground::Ground;
 use sayso_methods::learning::stage::{InvitationSession, StageAdvice, StageRule, WordFigures, mastery, stage};
 use sayso_methods::understanding::rounds::{Called, Outcome, Round, word_evidence};
 use sayso_model::{
     Day, Fact, Invitation, Moment, PersonId, PressedBy, SessionId, Stage, StageChoice, Then, WordCard, WordId,
 };
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Days looked back on for joining and own presses.
 const RECENT_DAYS: i32 = 28;
@@ -30,7 +32,7 @@ pub fn standings<'c>(case: &'c Case<'_>) -> &'c [Standing] {
         for p in case.invited_presses() {
             *pressed.entry(p.word).or_default() += 1;
         }
-        let given = Given { case, ln_e: &ln_e, joining: joining_recent(case), strain: rest_today(case), pressed };
+        let given = Given { case, ln_e: &ln_e, joining: joining_recent(case), strained: strained(case), pressed };
         case.words().iter().enumerate().map(|(number, card)| standing(&given, card, number)).collect()
     })
 }
@@ -40,7 +42,7 @@ struct Given<'c, 'a> {
     case: &'c Case<'a>,
     ln_e: &'c [f64],
     joining: (usize, usize),
-    strain: bool,
+    strained: BTreeSet<WordId>,
     /// Presses at invitations, whichever word was invited, by the word pressed.
     pressed: BTreeMap<WordId, usize>,
 }
@@ -87,7 +89,7 @@ pub fn joining_recent(case: &Case<'_>) -> (usize, usize) {
 }
 
 fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
-    let &Given { case, ln_e, joining: (joined, offered), strain: under_strain, ref pressed } = given;
+    let &Given { case, ln_e, joining: (joined, offered), ref strained, ref pressed } = given;
     let (sums, asked, words) = (case.totals().of(card.word), case.invitations(card.word), case.words().len());
     let (week, recent) = (case.since(7), case.since(RECENT_DAYS));
     let own = || {
@@ -120,19 +122,27 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
         elsewhere: chance.elsewhere.value,
         own_presses_taken: count(taken.len()),
         own_press_days: count(by_day(taken.iter().copied(), case.zone()).len()),
-        under_strain,
+        under_strain: strained.contains(&card.word),
     };
     let advice = stage(current, &figures, &rule);
-    let (figures_say, because, would_change) = match advice {
-        Ok(StageAdvice { stage, because, would_change }) => (
-            stage,
-            because.iter().map(ToString::to_string).collect(),
-            would_change.iter().map(ToString::to_string).collect(),
-        ),
-        // The figures are counts of one story and cannot contradict themselves; if they do, say so.
-        Err(why) => (current, vec![why.to_string()], Vec::new()),
-    };
     let (responded, wanted) = asked.pressed();
+    let response = Estimate::share_any_time(responded, wanted);
+    let right_share = Estimate::share_any_time(right, presses);
+    // One figure and one interval a fact: the rule's own intervals decide, those of the standing are told.
+    let told = |ground: &Ground| match *ground {
+        Ground::Response { .. } => when_wanted(case, card.word),
+        Ground::Right { right: (right, _), elsewhere, e, .. } => {
+            Because::Right { share: right_share, right: right as usize, elsewhere, above_chance: e.0 >= e.1 }
+        }
+        ref other => fact(other),
+    };
+    let (figures_say, because, would_change) = match advice {
+        Ok(StageAdvice { stage, because, would_change }) => {
+            (stage, because.iter().map(told).collect(), would_change.iter().map(told).collect())
+        }
+        // The figures are counts of one story and cannot contradict themselves; if they do, say so.
+        Err(why) => (current, vec![Because::Contradiction { why: why.to_string() }], Vec::new()),
+    };
     let delays: Vec<f64> = sums.shown.iter().rev().take(50).filter_map(|s| s.delay_s).collect();
     Standing {
         word: card.word,
@@ -144,12 +154,13 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
         showings: sums.shown.len(),
         showings_week: sums.shown.iter().rev().take_while(|s| s.at >= week).count(),
         delay: crate::estimate::median(&delays, Unit::Seconds),
-        response: Estimate::share_any_time(responded, wanted),
-        right: Estimate::share_any_time(right, presses),
+        response,
+        right: right_share,
         chance,
         above_chance: ln_e >= rule.e_bar.ln(),
         own_presses: own().count(),
         last_shown: sums.shown.last().map(|s| s.at),
+        closing: card.closing,
     }
 }
 
@@ -205,8 +216,27 @@ fn by_session(asked: &Invitations<'_>) -> Vec<(Moment, InvitationSession)> {
     sessions
 }
 
-/// The reasons of a standing, as an advice carries them.
-#[must_use]
-pub fn reasons(standing: &Standing) -> Vec<Reason> {
-    standing.because.iter().map(|b| Reason::said(format!("{}: {b}.", standing.says))).collect()
+/// A ground of the rule that needs no figure of the standing.
+fn fact(ground: &Ground) -> Because {
+    match *ground {
+        Ground::Strain => Because::Strain,
+        Ground::NotPrepared => Because::NotPrepared,
+        Ground::Showings { showings: (showings, wanted), days: (days, days_wanted) } => {
+            Because::Showings { showings, wanted, days, days_wanted }
+        }
+        Ground::Joining { joined: (joined, offered), floor, .. } => {
+            let share = Estimate::share(joined as usize, offered as usize);
+            Because::Joining { share, joined: joined as usize, floor }
+        }
+        Ground::Mastery { sessions: (sessions, sessions_wanted), people: (people, people_wanted), share } => {
+            Because::Mastery { sessions, sessions_wanted, people, people_wanted, share }
+        }
+        Ground::OwnPresses { presses: (presses, wanted), days: (days, days_wanted) } => {
+            Because::OwnPresses { presses, wanted, days, days_wanted }
+        }
+        Ground::Later { pressed: (pressed, wanted), right: (right, presses), needed } => {
+            Because::Later { pressed, wanted, right, presses, needed }
+        }
+        ref other => Because::Contradiction { why: other.to_string() },
+    }
 }

@@ -1,10 +1,12 @@
-//! Where a word stands, as it is told to people.
+//! Where a word stands.
 
+use crate::advice::{Because, NamedWord};
 use crate::estimate::Estimate;
 use sayso_model::{Moment, Stage, WordId};
+use serde::Serialize;
 
 /// Where a word stands.
-#[derive(Clone, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug, Serialize)]
 pub struct Standing {
     /// The word.
     pub word: WordId,
@@ -15,9 +17,9 @@ pub struct Standing {
     /// What the figures point to.
     pub figures_say: Stage,
     /// Why.
-    pub because: Vec<String>,
-    /// What would change it.
-    pub would_change: Vec<String>,
+    pub because: Vec<Because>,
+    /// Figures that would lead on once they are met, or back.
+    pub would_change: Vec<Because>,
     /// Showings so far.
     pub showings: usize,
     /// Showings in the last seven days.
@@ -36,10 +38,20 @@ pub struct Standing {
     pub own_presses: usize,
     /// When it was last shown.
     pub last_shown: Option<Moment>,
+    /// Whether it ends a session.
+    pub closing: bool,
+}
+
+impl Standing {
+    /// The word by its name.
+    #[must_use]
+    pub fn named(&self) -> NamedWord {
+        NamedWord { word: self.word, says: self.says.clone() }
+    }
 }
 
 /// What share of presses would be right by chance.
-#[derive(Clone, Copy, PartialEq, Debug)]
+#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
 pub struct Chance {
     /// Words on the board.
     pub words: usize,
@@ -48,20 +60,16 @@ pub struct Chance {
 }
 
 impl Chance {
+    /// One in so many words.
+    #[must_use]
+    pub fn even(&self) -> f64 {
+        1.0 / self.words.max(2) as f64
+    }
+
     /// The higher of one in so many words and what habit alone brings, the latter from five presses on.
     #[must_use]
     pub fn level(&self) -> f64 {
-        let even = 1.0 / self.words.max(2) as f64;
-        self.elsewhere.value.filter(|_| self.elsewhere.n >= 5).map_or(even, |habit| habit.max(even))
-    }
-}
-
-impl std::fmt::Display for Chance {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "one in {} words would be {:.0} %", self.words.max(2), 100.0 / self.words.max(2) as f64)?;
-        if self.elsewhere.n > 0 {
-            write!(f, "; when others are invited, this one is pressed in {}", self.elsewhere)?;
-        }
-        Ok(())
+        let habit = self.elsewhere.value.filter(|_| !self.elsewhere.too_early());
+        habit.map_or(self.even(), |habit| habit.max(self.even()))
     }
 }

@@ -1,9 +1,8 @@
 //! When a word is asked for more often than it can be given: a first small step towards waiting, with a signal, and the
 //! sign to go back. Never for water, toilet, pain, fear or rest.
 
-use crate::advice::{Advice, Reason, Sure, Topic};
+use crate::advice::{Act, Advice, Because, Caution, Change, Sure, Topic};
 use crate::case::Case;
-use crate::demand::BURST_MAY_COME;
 use crate::estimate::Estimate;
 use crate::observe::own_presses;
 use crate::rate::per_day;
@@ -40,26 +39,14 @@ pub fn thinning(case: &Case<'_>) -> Vec<Advice> {
                 return None;
             }
             let ThinningStep { available, unavailable } = next_step(None, &[]).ok()?.step?;
-            let act = format!(
-                "\u{201c}{}\u{201d} is asked for more than it can be given. Put up a sign all can see and use it: {available:.0} seconds in which every press is answered with the thing, then {unavailable:.0} seconds of \u{201c}not now\u{201d} with something else offered, and again.",
-                s.says
-            );
+            let act = Act::SignalTimes { word: s.named(), available_s: available, unavailable_s: unavailable };
             let because = vec![
-                Reason::figure(format!("Own presses, last {DAYS} days (bar {MANY_A_DAY:.0} a day)."), rate),
-                Reason::figure("Share answered with the thing.", given),
-                Reason::said("Multiple schedule with signals: Hanley, Iwata & Thompson 2001, whose last step was 60 s and 240 s; the first step is from memory, those between are ours."),
+                Because::ManyPresses { rate, bar: MANY_A_DAY, days: DAYS }.into(),
+                Because::GivenShare { share: given }.into(),
+                Because::SignalledTimes.into(),
             ];
-            Some(
-                Advice::new(
-                    Topic::Converse,
-                    act,
-                    because,
-                    Sure::Little,
-                    "On to longer waits once two sessions running hold few presses during \u{201c}not now\u{201d}; back to answering every press at a strong sign, leaving, or presses that do not fall over three sessions.",
-                )
-                .caution(format!("{BURST_MAY_COME} Never for water, toilet, pain or fear: those are answered. If it guards, growls or bites, stop and ask a qualified behaviour professional."))
-                .about(s.word),
-            )
+            let advice = Advice::new(Topic::Converse, act, because, Sure::Little, Change::LongerOrBack);
+            Some(advice.caution(Caution::BurstMayCome).caution(Caution::NeverForNeeds).about(s.word))
         })
         .collect()
 }

@@ -1,205 +1,161 @@
-//! Today: what to do now, for how long, and because of which figures. Welfare first.
+//! Today: welfare, one next thing to do, one step a word, what went well, and what can wait. Welfare first.
 
-use crate::advice::{Advice, Reason, Sure, Topic};
-use crate::buttons;
+use crate::advice::{Act, Advice, Because, Change, NamedWord, Sure, Topic};
 use crate::case::Case;
 use crate::estimate::Estimate;
+use crate::good::{Good, went_well};
+use crate::later::{allowance, first_test, later};
 use crate::likes::{LikesReport, likes};
 use crate::plan::{Plan, plan};
 use crate::ration::{Ration, ration};
-use crate::stages::{Standing, joining_recent, reasons, standings};
-use crate::stuck::stuck;
-use crate::thinning::thinning;
+use crate::stages::joining_recent;
+use crate::steps::{Step, WordStep, steps};
 use crate::welfare::{rest_today, welfare};
-use sayso_model::facts::BATTERY_EMERGENCY;
-use sayso_model::{AnimalCard, AnimalId, Moment, Stage, Story};
+use sayso_model::{AnimalCard, Moment};
+use serde::Serialize;
 
 /// Everything the Today page shows.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Serialize)]
 pub struct Today {
     /// The animal.
     pub animal: AnimalCard,
     /// The moment it holds for.
     pub now: Moment,
-    /// Advice, most important first.
-    pub advice: Vec<Advice>,
-    /// Where each word stands.
-    pub words: Vec<Standing>,
-    /// The next session; none while sessions rest or nothing is to be shown.
-    pub plan: Option<Plan>,
+    /// What concerns its wellbeing, most pressing first.
+    pub welfare: Vec<Advice>,
+    /// The one next thing to do.
+    pub next: Next,
+    /// One step a word, by what it says.
+    pub steps: Vec<WordStep>,
+    /// What went well this week.
+    pub went_well: Vec<Good>,
+    /// What can wait.
+    pub later: Vec<Advice>,
     /// The day's rewards.
     pub ration: Ration,
     /// Share of sessions joined over four weeks.
     pub joining: Estimate,
 }
 
+/// The one next thing to do.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+#[serde(tag = "next", rename_all = "snake_case")]
+pub enum Next {
+    /// No session today: its wellbeing first. Presses are answered.
+    Rest,
+    /// Something to set up.
+    SetUp {
+        /// What.
+        advice: Box<Advice>,
+    },
+    /// A first likes test.
+    TestLikes {
+        /// Why.
+        advice: Box<Advice>,
+    },
+    /// A session.
+    Session {
+        /// Its plan.
+        plan: Box<Plan>,
+    },
+    /// Something to mend before a session has anything to show.
+    Mend {
+        /// What.
+        advice: Box<Advice>,
+    },
+    /// Nothing but to answer whatever it presses.
+    Answer {
+        /// Words in use.
+        words: Vec<NamedWord>,
+    },
+}
+
+impl Today {
+    /// The next session; none while sessions rest or nothing is to be shown.
+    #[must_use]
+    pub const fn plan(&self) -> Option<&Plan> {
+        match &self.next {
+            Next::Session { plan } => Some(plan),
+            _ => None,
+        }
+    }
+
+    /// Every advice, most important first: welfare, the steps of all words, what can wait.
+    pub fn advice(&self) -> impl Iterator<Item = &Advice> {
+        let next = match &self.next {
+            Next::SetUp { advice } | Next::TestLikes { advice } if advice.word.is_none() => Some(&**advice),
+            _ => None,
+        };
+        let steps = self.steps.iter().map(|s| &s.advice);
+        self.welfare.iter().chain(next).chain(steps).chain(&self.later)
+    }
+}
+
 /// What to do at `now`; none for an animal the story does not know.
 #[must_use]
 pub fn today(case: &Case<'_>) -> Option<Today> {
-    let (story, animal, now) = (case.story(), case.animal(), case.now());
-    let card = (*story.animals().get(&animal)?).clone();
-    let words = standings(case).to_vec();
-    let ration = ration(story, &card, now);
-    let likes = likes(case);
-    let rest = rest_today(case);
-    let plan = if rest { None } else { plan(case) };
+    let (story, now) = (case.story(), case.now());
+    let card = (*story.animals().get(&case.animal())?).clone();
+    let (ration, likes, steps) = (ration(story, &card, now), likes(case), steps(case));
     let (joined, begun) = joining_recent(case);
-    let joining = Estimate::share(joined, begun);
-
-    let mut advice = welfare(case);
-    advice.extend(ration_advice(&ration));
-    advice.extend(set_up(story, animal, &words, &ration, &likes));
-    advice.extend(buttons::advice(story, Some(animal), now, case.sums()));
-    advice.extend(likes_advice(&likes));
-    advice.extend(stuck(case));
-    advice.extend(thinning(case));
-    if let Some(plan) = &plan {
-        advice.push(show_advice(plan));
+    let next = next(case, &ration, &likes, &steps);
+    let mut later = later(case, &ration, &likes);
+    // What is next does not also come later.
+    if let Next::SetUp { advice } | Next::TestLikes { advice } = &next {
+        later.retain(|a| a.act != advice.act);
     }
-    if !rest {
-        advice.extend(words.iter().filter_map(|w| stage_advice(w, joining)));
-    }
-    advice.sort_by_key(|a| a.topic);
-    Some(Today { animal: card, now, advice, words, plan, ration, joining })
-}
-
-fn ration_advice(ration: &Ration) -> Option<Advice> {
-    let over = ration.over_kcal > 0.0;
-    let spent = ration.left_kcal.is_some_and(|left| left <= 0.0);
-    (over || spent).then(|| {
-        let text = format!(
-            "{:.0} kcal given in {} feeds today; the day's rewards are {:.0} kcal.",
-            ration.given_kcal,
-            ration.feeds,
-            ration.budget_kcal.unwrap_or(0.0)
-        );
-        Advice::new(
-            Topic::Ration,
-            "No more food rewards today: use play, touch or exploring.",
-            vec![Reason::said(text)],
-            Sure::Fairly,
-            "Midnight, or an allowance a veterinarian sets.",
-        )
-        .caution("Individuals of one weight may need up to three times as much or as little; watch the body and ask a veterinarian.")
+    Some(Today {
+        animal: card,
+        now,
+        welfare: welfare(case),
+        next,
+        steps,
+        went_well: went_well(case),
+        later,
+        ration,
+        joining: Estimate::share(joined, begun),
     })
 }
 
-fn set_up(story: &Story, animal: AnimalId, words: &[Standing], ration: &Ration, likes: &LikesReport) -> Vec<Advice> {
-    let mut found = Vec::new();
-    let mut say = |act: &str, because: String, change: &str| {
-        found.push(Advice::new(Topic::SetUp, act, vec![Reason::said(because)], Sure::Very, change));
+/// In the order of precedence of steps: rest, set up, a session, mend, answer.
+fn next(case: &Case<'_>, ration: &Ration, likes: &LikesReport, steps: &[WordStep]) -> Next {
+    if rest_today(case) {
+        return Next::Rest;
+    }
+    if let Some(next) = first_things(case, ration, likes) {
+        return next;
+    }
+    if let Some(plan) = plan(case, steps) {
+        return Next::Session { plan: Box::new(plan) };
+    }
+    let of = |step: Step| steps.iter().find(|s| s.step == step).map(|s| Box::new(s.advice.clone()));
+    if let Some(advice) = of(Step::SetUp) {
+        return Next::SetUp { advice };
+    }
+    if let Some(advice) = of(Step::Avoided).or_else(|| of(Step::Mend)) {
+        return Next::Mend { advice };
+    }
+    Next::Answer { words: steps.iter().map(|s| s.word.clone()).collect() }
+}
+
+/// What a home has to settle before there is a first word.
+fn first_things(case: &Case<'_>, ration: &Ration, likes: &LikesReport) -> Option<Next> {
+    let set_up = |act, because: Because, change| {
+        let advice = Advice::new(Topic::SetUp, act, vec![because.into()], Sure::Very, change);
+        Some(Next::SetUp { advice: Box::new(advice) })
     };
-    let rewards = story.rewards_of(animal).len();
+    if !case.words().is_empty() {
+        return None;
+    }
+    let rewards = case.story().rewards_of(case.animal()).len();
     if rewards < 2 {
-        say(
-            "List what it may want: food, play, touch, training, exploring, rest.",
-            format!("{rewards} rewards are listed; a likes test compares at least two."),
-            "Two or more rewards listed.",
-        );
-    } else if likes.trials == 0 {
-        say(
-            "Hold a likes test.",
-            format!("{rewards} rewards are listed and none has been tested (n = 0)."),
-            "A likes test recorded.",
-        );
-    } else if words.is_empty() {
-        say(
-            "Choose two or three first words.",
-            format!("{} trials of likes tests are recorded, and no word is on the board yet.", likes.trials),
-            "A word card made.",
-        );
+        return set_up(Act::ListRewards, Because::RewardsListed { rewards }, Change::RewardsListed);
     }
-    if let Some(why) = &ration.refusal {
-        say("Set the day's food allowance.", why.clone(), "An allowance typed in, or what is missing filled in.");
+    if let Some(advice) = allowance(ration) {
+        return Some(Next::SetUp { advice: Box::new(advice) });
     }
-    for card in story.words_of(animal) {
-        if card.answer.is_none() || card.not_now.is_none() {
-            say(
-                &format!(
-                    "Write on the card of \u{201c}{}\u{201d} how everyone answers it, and what to say for \u{201c}not now\u{201d}.",
-                    card.says
-                ),
-                "People who answer alike make a word easier to learn (common practice, no source).".to_owned(),
-                "The card filled in.",
-            );
-        }
+    if likes.trials == 0 {
+        return Some(Next::TestLikes { advice: Box::new(first_test(rewards)) });
     }
-    found
-}
-
-fn likes_advice(likes: &LikesReport) -> Option<Advice> {
-    likes.retest.as_ref().map(|why| {
-        Advice::new(
-            Topic::Likes,
-            "Hold a short likes test before the next sessions.",
-            vec![Reason::said(why.clone())],
-            Sure::Little,
-            "A test in the last weeks whose ranking agrees with the one before.",
-        )
-    })
-}
-
-fn show_advice(plan: &Plan) -> Advice {
-    let list: Vec<String> =
-        plan.words.iter().map(|w| format!("\u{201c}{}\u{201d} about {} times", w.says, w.showings)).collect();
-    let mut because: Vec<Reason> = plan
-        .words
-        .iter()
-        .map(|w| Reason::said(format!("\u{201c}{}\u{201d}: shown {} times today; least shown first.", w.says, w.today)))
-        .collect();
-    because.push(Reason::said(format!("Length: {}.", plan.minutes_because)));
-    because.push(Reason::figure("Pace of its sessions.", plan.pace));
-    if let Some(best) = plan.times.first() {
-        because.push(Reason::figure(
-            format!("It joined most between {} and {} o'clock.", best.from, best.to),
-            best.joining,
-        ));
-    }
-    Advice::new(
-        Topic::Show,
-        format!("Show {}: press, say, deliver. Stop while it still wants more.", list.join(", ")),
-        because,
-        if plan.pace.n >= 6 { Sure::Fairly } else { Sure::Little },
-        "Leaving or a strong sign ends it at once; other words once these are shown as often.",
-    )
-    .minutes(plan.minutes)
-    .caution(format!(
-        "It may come and go as it likes. Keep buttons' battery covers screwed shut and watch an animal that chews. {BATTERY_EMERGENCY}"
-    ))
-}
-
-fn stage_advice(word: &Standing, joining: Estimate) -> Option<Advice> {
-    let says = &word.says;
-    let change = word.would_change.join("; ");
-    let mut because = reasons(word);
-    because.push(Reason::figure("Share of sessions joined in four weeks.", joining));
-    let (topic, act) = match (word.stage, word.figures_say) {
-        (stage, figures) if figures < stage => (
-            Topic::Stuck,
-            format!("Go back to \u{201c}{}\u{201d} with \u{201c}{says}\u{201d}; that is no loss.", figures.name()),
-        ),
-        (Stage::Prepare | Stage::Show, Stage::Invite) => (
-            Topic::Invite,
-            format!(
-                "Begin inviting \u{201c}{says}\u{201d}: offer, wait five seconds (common practice), then show it yourself and give it."
-            ),
-        ),
-        (Stage::Prepare | Stage::Show | Stage::Invite, Stage::Converse) => (
-            Topic::Converse,
-            format!("\u{201c}{says}\u{201d} is ready for conversation: leave it to the animal and answer every press."),
-        ),
-        (Stage::Invite, Stage::Invite) => (
-            Topic::Invite,
-            format!(
-                "Invite \u{201c}{says}\u{201d} once or twice among the showings; whatever comes, show it and give it."
-            ),
-        ),
-        (Stage::Converse, _) => (
-            Topic::Converse,
-            format!("Answer every press of \u{201c}{says}\u{201d}, also with \u{201c}not now\u{201d}."),
-        ),
-        _ => return None,
-    };
-    let sure = if word.response.n >= 10 { Sure::Fairly } else { Sure::Little };
-    Some(Advice::new(topic, act, because, sure, change).about(word.word))
+    set_up(Act::ChooseFirstWords, Because::NoWordYet { trials: likes.trials }, Change::WordMade)
 }

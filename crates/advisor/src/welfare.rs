@@ -1,26 +1,40 @@
 //! Welfare rules. They come first and outrank every other advice. They name what was seen and whom to ask; they never diagnose.
 
-use crate::advice::{Advice, Reason, Sure, Topic};
+use crate::advice::{Act, Advice, Because, Caution, Change, Lasting, Reason, Sure, Topic};
 use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
 use crate::rate::{clumping, rate};
 use sayso_methods::stats::{Count, clumped_p};
-use sayso_model::{Fact, Moment, PressedBy, Session, Sign, SignLevel};
+use sayso_model::facts::{Tells, tells};
+use sayso_model::{Day, Fact, Invitation, Moment, PressedBy, Session, SessionId, Sign, SignLevel, WordId};
+use std::collections::{BTreeMap, BTreeSet};
 
-/// No session for the rest of the day after a strong sign (our own rule, on the side of caution).
+/// Days looked back on for strong and mild signs.
 const WEEK: i32 = 7;
+/// Days for which a growl, snap or bite, guarding and swallowing stay at the top (our own rule, on the side of caution).
+pub const LASTS_DAYS: i32 = 28;
+/// Weeks looked at for what comes back, and those with one from which it is called so (our own rule).
+const RECURS: (usize, usize) = (6, 3);
+/// Days of a week with strong signs in sessions with a word from which that word is under strain: one alone is not.
+const STRAIN_DAYS: usize = 2;
 /// Sessions looked back on for leaving.
 const RECENT_SESSIONS: usize = 8;
+/// Share of a week's sessions with a mild sign from which something should change.
+const MILD: f64 = 0.25;
 /// A change in pressing this unlikely by chance is worth a look at the animal's health.
 const SUDDEN: f64 = 0.001;
-
-const ASK: &str = "Ask a veterinarian and a qualified behaviour professional; follow local law on animals that bite.";
 
 /// Advice on welfare, most pressing first; empty where nothing speaks against a session.
 #[must_use]
 pub fn welfare(case: &Case<'_>) -> Vec<Advice> {
     let mut found = Vec::new();
-    found.extend(strong_signs(case));
+    found.extend(lasting(case, Lasting::Swallowing));
+    let strong = strong_signs(case);
+    // On a day without a session for a growl, that advice tells of the weeks before as well.
+    let told = strong.as_ref().is_some_and(|a| a.act == Act::GiveSpace);
+    found.extend(strong);
+    found.extend(lasting(case, Lasting::Threat).filter(|_| !told));
+    found.extend(lasting(case, Lasting::Guarding));
     found.extend(leaving(case));
     found.extend(mild_signs(case));
     found.extend(sudden_change(case));
@@ -33,53 +47,107 @@ pub fn rest_today(case: &Case<'_>) -> bool {
     strong_signs(case).is_some()
 }
 
-fn signs_since<'a>(case: &Case<'a>, level: SignLevel, from: Moment) -> Vec<Fact<'a, Sign>> {
-    let all = case.story().between::<Sign>(case.animal(), from, case.now());
-    all.filter(|s| s.part.level == level).collect()
+fn signs_since<'a>(case: &Case<'a>, from: Moment) -> impl Iterator<Item = Fact<'a, Sign>> {
+    case.story().between::<Sign>(case.animal(), from, case.now())
 }
 
-/// Words that tell of a growl, snap or bite, in the facts' own terms.
-fn is_threat(sign: &str) -> bool {
-    let sign = sign.to_lowercase();
-    ["growl", "snap", "bite", "bit ", "hiss", "swat", "lunge"].iter().any(|w| sign.contains(w))
+fn of_level<'a>(case: &Case<'a>, level: SignLevel, from: Moment) -> Vec<Fact<'a, Sign>> {
+    signs_since(case, from).filter(|s| s.part.level == level).collect()
+}
+
+const fn kind(tells: Tells) -> Lasting {
+    match tells {
+        Tells::Threat => Lasting::Threat,
+        Tells::Guarding => Lasting::Guarding,
+        Tells::Swallowing => Lasting::Swallowing,
+    }
+}
+
+fn of_kind<'a>(case: &Case<'a>, which: Lasting, from: Moment) -> Vec<Fact<'a, Sign>> {
+    let seen = signs_since(case, from).filter(|s| s.part.level != SignLevel::Joining);
+    seen.filter(|s| tells(s.part.sign.as_str()).map(kind) == Some(which)).collect()
+}
+
+/// What is said of signs that are not over with the day: how many, the last, and whether they come back.
+fn lasting_facts(case: &Case<'_>, sign: Lasting) -> Option<(Vec<Reason>, Day)> {
+    let seen = of_kind(case, sign, case.since(LASTS_DAYS));
+    let last = seen.last()?;
+    let last_on = last.at().day(case.zone());
+    let fact =
+        Because::LastingSigns { sign, count: seen.len(), days: LASTS_DAYS, last: last.part.sign.to_string(), last_on };
+    let mut because = vec![Reason::from_events(fact, seen.iter().map(Fact::id))];
+    let (of, from) = RECURS;
+    let today = case.now().day(case.zone());
+    let looked = of_kind(case, sign, case.since(7 * i32::try_from(of).unwrap_or(0)));
+    let weeks: BTreeSet<i32> = looked.iter().map(|s| today.days_since(s.at().day(case.zone())) / 7).collect();
+    if weeks.len() >= from {
+        because.push(Because::Recurring { sign, weeks: weeks.len(), of }.into());
+    }
+    Some((because, last_on))
+}
+
+fn lasting(case: &Case<'_>, sign: Lasting) -> Option<Advice> {
+    let (because, last_on) = lasting_facts(case, sign)?;
+    let today = last_on == case.now().day(case.zone());
+    let (act, cautions) = match sign {
+        Lasting::Threat => (Act::AskAboutThreats, vec![Caution::AskBoth]),
+        Lasting::Guarding => (Act::AskAboutGuarding, vec![Caution::TakeNothing, Caution::AskBoth]),
+        Lasting::Swallowing => (Act::AskAboutSwallowing { today }, vec![Caution::CallVetNow]),
+    };
+    let mut advice = Advice::new(Topic::Welfare, act, because, Sure::Very, Change::DaysWithout { days: LASTS_DAYS });
+    advice.cautions = cautions;
+    Some(advice)
 }
 
 fn strong_signs(case: &Case<'_>) -> Option<Advice> {
     let zone = case.zone();
-    let week = signs_since(case, SignLevel::Strong, case.since(WEEK));
+    let week = of_level(case, SignLevel::Strong, case.since(WEEK));
     let today = week.iter().filter(|s| s.at().day(zone) == case.now().day(zone)).count();
-    let mut days: Vec<_> = week.iter().map(|s| s.at().day(zone)).collect();
-    days.dedup();
+    let days: BTreeSet<Day> = week.iter().map(|s| s.at().day(zone)).collect();
     if today == 0 && days.len() < 2 {
         return None;
     }
-    let threat = week.iter().any(|s| is_threat(s.part.sign.as_str()));
-    let last = week.last().map_or("", |s| s.part.sign.as_str());
-    let reason = Reason::said(format!(
-        "Strong signs of stress: {today} today, {} in {WEEK} days (on {} of them); the last: \u{201c}{last}\u{201d}.",
-        week.len(),
-        days.len()
-    ))
-    .from_events(week.iter().map(Fact::id));
-    let act = if threat {
-        "Hold no session. Keep distance, give space, do not lure back."
+    let threat = week.iter().any(|s| tells(s.part.sign.as_str()) == Some(Tells::Threat));
+    let fact = Because::StrongSigns {
+        today,
+        count: week.len(),
+        on_days: days.len(),
+        days: WEEK,
+        last: week.last().map_or_else(String::new, |s| s.part.sign.to_string()),
+    };
+    let mut because = vec![Reason::from_events(fact, week.iter().map(Fact::id))];
+    let (act, caution) = if threat {
+        because.extend(lasting_facts(case, Lasting::Threat).into_iter().flat_map(|f| f.0));
+        (Act::GiveSpace, Caution::AskBoth)
     } else if days.len() >= 2 {
-        "Pause showing and inviting for a few days; go on answering presses. Do not lure back."
+        (Act::PauseSessions, Caution::AskIfBack)
     } else {
-        "No more sessions today. Give space and do not lure back; go on answering presses."
+        (Act::NoMoreToday, Caution::AskIfBack)
     };
-    let caution = if threat {
-        ASK.to_owned()
-    } else {
-        "If such signs come back, or come with no cause you can see, ask a veterinarian and a qualified behaviour professional."
-            .to_owned()
-    };
-    let change = if days.len() >= 2 {
-        "Seven days with at most one day of strong signs."
-    } else {
-        "A calm start tomorrow: the animal comes to the board of its own accord."
-    };
-    Some(Advice::new(Topic::Welfare, act, vec![reason], Sure::Very, change).caution(caution))
+    let change = if days.len() >= 2 { Change::CalmDays { days: WEEK } } else { Change::CalmStart };
+    Some(Advice::new(Topic::Welfare, act, because, Sure::Very, change).caution(caution))
+}
+
+/// Words in whose sessions strong signs were seen on two days of the week or more. A single sign rests the day; it says
+/// nothing of every word on the board.
+pub(crate) fn strained(case: &Case<'_>) -> BTreeSet<WordId> {
+    let from = case.since(WEEK);
+    let strong: BTreeMap<SessionId, Day> = of_level(case, SignLevel::Strong, from)
+        .iter()
+        .filter_map(|s| Some((s.part.session?, s.at().day(case.zone()))))
+        .collect();
+    if strong.values().collect::<BTreeSet<_>>().len() < STRAIN_DAYS {
+        return BTreeSet::new();
+    }
+    let mut days: BTreeMap<WordId, BTreeSet<Day>> = BTreeMap::new();
+    let presses = case.recent(from).iter().map(|a| (a.press.part.word, a.press.part.session));
+    let asked = case.story().between::<Invitation>(case.animal(), from, case.now());
+    for (word, session) in presses.chain(asked.map(|i| (i.part.word, i.part.session))) {
+        if let Some(day) = session.and_then(|s| strong.get(&s)) {
+            days.entry(word).or_default().insert(*day);
+        }
+    }
+    days.into_iter().filter(|(_, days)| days.len() >= STRAIN_DAYS).map(|(word, _)| word).collect()
 }
 
 fn leaving(case: &Case<'_>) -> Option<Advice> {
@@ -89,48 +157,32 @@ fn leaving(case: &Case<'_>) -> Option<Advice> {
     if left < 3 || left * 2 < recent.len() {
         return None;
     }
-    let figure = Estimate::share(left, recent.len());
-    let reason =
-        Reason::figure(format!("The animal left {left} of the last {} sessions it had joined.", recent.len()), figure)
-            .from_events(recent.iter().rev().map(|s| s.start.id()));
-    let sure = if figure.surely_above(0.3) { Sure::Fairly } else { Sure::Little };
-    Some(
-        Advice::new(
-            Topic::Welfare,
-            "Make sessions much shorter and end them before it wants to go; let it leave; try another reward.",
-            vec![reason],
-            sure,
-            "Fewer than half of the next eight sessions left.",
-        )
-        .caution("Leaving is an answer. Do not call or lure it back to the board."),
-    )
+    let share = Estimate::share(left, recent.len());
+    let sure = if share.surely_above(0.3) { Sure::Fairly } else { Sure::Little };
+    let events = recent.iter().rev().map(|s| s.start.id());
+    let because = Reason::from_events(Because::LeftSessions { share, left }, events);
+    let change = Change::FewerLeft { sessions: RECENT_SESSIONS };
+    let advice = Advice::new(Topic::Welfare, Act::ShortenSessions, vec![because], sure, change);
+    Some(advice.caution(Caution::LeavingIsAnswer))
 }
 
 fn mild_signs(case: &Case<'_>) -> Option<Advice> {
     let from = case.since(WEEK);
-    let mild = signs_since(case, SignLevel::Mild, from);
+    let mild = of_level(case, SignLevel::Mild, from);
     let sessions = case.sessions_since(from).len();
-    let with: std::collections::BTreeSet<_> = mild.iter().filter_map(|s| s.part.session).collect();
-    let figure = Estimate::share(with.len().min(sessions), sessions);
-    if sessions < 4 || !figure.surely_above(0.25) {
+    let with: BTreeSet<SessionId> = mild.iter().filter_map(|s| s.part.session).collect();
+    let share = Estimate::share(with.len().min(sessions), sessions);
+    if share.too_early() || !share.surely_above(MILD) {
         return None;
     }
-    let reason = Reason::figure("Share of this week's sessions with a mild sign of stress.", figure)
-        .from_events(mild.iter().map(Fact::id));
-    Some(
-        Advice::new(
-            Topic::Welfare,
-            "Change something before the next session: a quieter time or place, fewer words, more distance.",
-            vec![reason],
-            Sure::Fairly,
-            "A week in which mild signs come in clearly fewer than a quarter of sessions.",
-        )
-        .caution("A single sign means little; read the whole body and the situation."),
-    )
+    let because = Reason::from_events(Because::MildSigns { share }, mild.iter().map(Fact::id));
+    let change = Change::FewerMild { share: MILD };
+    let advice = Advice::new(Topic::Welfare, Act::EaseSessions, vec![because], Sure::Fairly, change);
+    Some(advice.caution(Caution::SingleSign))
 }
 
 /// A sharp change in the animal's own pressing over the last two days against the four weeks before.
-fn sudden_change(case: &Case<'_>) -> Option<Advice> {
+pub(crate) fn changed_suddenly(case: &Case<'_>) -> Option<Because> {
     let (now, recent_from, from) = (case.now(), case.since(2), case.since(30));
     let pressed = case.presses_between(from, now).filter(|p| p.part.by == PressedBy::Animal);
     let own: Vec<Moment> = pressed.map(|p| p.at()).collect();
@@ -152,17 +204,11 @@ fn sudden_change(case: &Case<'_>) -> Option<Advice> {
         return None;
     }
     let estimate = |count: Count| rate(count, bursts, Unit::PerDay);
-    Some(
-        Advice::new(
-            Topic::Welfare,
-            "Look at the animal first, not at the training: eating, drinking, toileting, sleep, movement.",
-            vec![
-                Reason::figure("Own presses over the last two days.", estimate(recent)),
-                Reason::figure("Own presses over the four weeks before.", estimate(earlier)),
-            ],
-            Sure::Fairly,
-            "Pressing back in its usual range, or a plain cause (visitors, travel, a dead battery, nobody logging).",
-        )
-        .caution("A sudden change may be illness, not training: see a veterinarian."),
-    )
+    Some(Because::SuddenChange { now: estimate(recent), before: estimate(earlier) })
+}
+
+fn sudden_change(case: &Case<'_>) -> Option<Advice> {
+    let because = vec![changed_suddenly(case)?.into()];
+    let advice = Advice::new(Topic::Welfare, Act::LookAtHealth, because, Sure::Fairly, Change::UsualPresses);
+    Some(advice.caution(Caution::MayBeIllness))
 }

@@ -2,9 +2,10 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
 
 use sayso_advisor::Case;
-use sayso_advisor::claim_text::{by_ladder, of_animal};
 use sayso_advisor::likes::{Setup, next_setup};
-use sayso_advisor::{Topic, checks, evidence, stages, thinning, today};
+use sayso_advisor::steps::Step;
+use sayso_advisor::stuck::Cause;
+use sayso_advisor::{Act, Because, Caution, Change, Topic, checks, evidence, stages, thinning, today};
 use sayso_model::{
     AnimalId, AssessmentId, Body, Event, EventId, Invitation, InvitationKind, InvitationResult, LikeOutcome, LikeTrial,
     LikesFormat, LikesTest, Moment, Note, ProbePlan, RewardId, Seconds, Sign, SignLevel, Source, Story, When,
@@ -41,7 +42,7 @@ fn event(story: &Story, animal: AnimalId, number: u128, at: Moment, body: impl I
 fn a_strong_sign_outranks_everything_and_rests_the_day() {
     let (mut story, animal) = demo();
     let before = today::today(&Case::new(&story, animal, now())).unwrap();
-    assert!(before.plan.is_some(), "the demo has a session to hold");
+    assert!(before.plan().is_some(), "the demo has a session to hold");
     let sign = Sign {
         sign: Note::new("freezes, stares").unwrap(),
         level: SignLevel::Strong,
@@ -51,13 +52,20 @@ fn a_strong_sign_outranks_everything_and_rests_the_day() {
     let seen = event(&story, animal, 1, now().plus_seconds(-600.0), sign);
     story.add(seen);
     let after = today::today(&Case::new(&story, animal, now())).unwrap();
-    assert_eq!(after.advice[0].topic, Topic::Welfare);
-    assert!(after.plan.is_none(), "no session is planned for the rest of the day");
-    assert!(after.advice.iter().all(|a| a.topic != Topic::Invite && a.topic != Topic::Show));
+    assert_eq!(after.advice().next().unwrap().topic, Topic::Welfare);
+    assert_eq!(after.next, today::Next::Rest, "no session is planned for the rest of the day");
+    assert!(after.steps.iter().all(|s| s.step == Step::Rest), "no step but rest");
     assert!(
-        after.advice[0].because.iter().any(|r| r.events.contains(&EventId(Uuid::from_u128(1)))),
+        after.welfare[0].because.iter().any(|r| r.events.contains(&EventId(Uuid::from_u128(1)))),
         "it names what was seen"
     );
+    // The sign rests the day; it does not speak about every word on the board.
+    let (was, is) = (stages_of(&before), stages_of(&after));
+    assert_eq!(was, is, "no word goes back a stage for one sign");
+}
+
+fn stages_of(today: &today::Today) -> Vec<(sayso_model::Stage, sayso_model::Stage)> {
+    today.steps.iter().map(|s| (s.stage, s.figures_say)).collect()
 }
 
 #[test]
@@ -66,16 +74,10 @@ fn no_advice_or_evidence_says_that_the_animal_does_not_understand() {
     let mut said = String::new();
     for animal in story.animals().keys() {
         let today = today::today(&Case::new(&story, *animal, now())).unwrap();
-        said += &format!("{:?}", today.advice);
+        said += &format!("{today:?}");
         for word in story.words_of(*animal) {
             let e = evidence::evidence(&Case::new(&story, *animal, now()), word.word).unwrap();
-            said += &e.sentence;
-            said += &e.claim.map_or_else(
-                |e| e,
-                |(claim, animal)| {
-                    format!("{:?}{}", by_ladder(&claim, &story.zone()), of_animal(&animal, &story.zone()))
-                },
-            );
+            said += &e.claim.map_or_else(|e| e, |(claim, animal)| format!("{claim:?}{animal:?}"));
         }
     }
     let said = said.to_lowercase();
@@ -90,9 +92,14 @@ fn the_demo_s_stall_is_found_with_its_late_delivery() {
     let (story, animal) = demo();
     let ball = story.words_of(animal).into_iter().find(|w| w.says.as_str() == "ball").unwrap().word;
     let today = today::today(&Case::new(&story, animal, now())).unwrap();
-    let advice =
-        today.advice.iter().find(|a| a.topic == Topic::Stuck && a.word == Some(ball)).expect("the stall is seen");
-    assert!(advice.because.iter().any(|r| r.text.contains("from press to delivery")), "{:?}", advice.because);
+    let step = today.steps.iter().find(|s| s.word.word == ball).unwrap();
+    assert!(step.stuck && matches!(step.advice.act, Act::Mend { cause: Cause::TooLate, .. }), "{step:?}");
+    assert!(
+        step.advice
+            .because
+            .iter()
+            .any(|r| matches!(r.fact, Because::Delay { seconds, bar } if seconds.low > Some(bar)))
+    );
 }
 
 #[test]
@@ -200,11 +207,13 @@ fn a_word_asked_for_more_than_it_can_be_given_gets_a_signal_and_a_sign_to_go_bac
     let advice = thinning::thinning(&case);
     assert_eq!(advice.iter().filter_map(|a| a.word).collect::<Vec<_>>(), [word]);
     assert!(
-        advice[0].caution.as_ref().unwrap().contains("a burst of presses may come first"),
-        "a burst is not the rule"
+        advice[0].cautions.contains(&Caution::BurstMayCome) && advice[0].cautions.contains(&Caution::NeverForNeeds)
     );
-    assert!(advice[0].would_change.contains("back to answering every press"));
-    assert!(advice[0].because.iter().all(|r| r.figure.is_none_or(|f| f.n > 0)));
+    assert_eq!(advice[0].would_change, [Change::LongerOrBack]);
+    assert!(advice[0].because.iter().any(|r| matches!(r.fact, Because::ManyPresses { rate, .. } if rate.n >= 100)));
+    let today = today::today(&case).unwrap();
+    let step = today.steps.iter().find(|s| s.word.word == word).unwrap();
+    assert_eq!(step.step, Step::Signal, "and it is the word's one step");
 }
 
 #[test]

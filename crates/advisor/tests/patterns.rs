@@ -97,7 +97,6 @@ fn a_word_that_follows_another_is_told_with_its_count_and_what_it_does_not_show(
     let first = &found.pairs[0];
     assert!(first.stands_out() && first.times == times && !first.side_by_side, "{found:?}");
     assert_eq!((found.presses, found.n), (588, 504));
-    assert!(found.sentence.contains(&format!("{times} times")), "{}", found.sentence);
 }
 
 #[test]
@@ -137,11 +136,6 @@ fn presses_that_double_a_week_are_said_to_by_the_animals_name() {
     assert_eq!((all.word, all.presses, all.days), (None, 105, 29));
     let factor = all.factor;
     assert!(factor.low.unwrap() > 1.5 && (1.7..2.4).contains(&factor.value.unwrap()), "{factor}");
-    assert!(
-        all.sentence.starts_with("Pim\u{2019}s presses") || all.sentence.starts_with("Pim's presses"),
-        "{}",
-        all.sentence
-    );
     assert_eq!(all.by_week.iter().sum::<usize>(), 105);
 }
 
@@ -169,8 +163,8 @@ fn a_phase_line_compares_days_on_both_sides_and_stops_at_the_next_change() {
 fn without_records_or_a_board_nothing_is_claimed() {
     let none = Log::new(false).read(3.0);
     assert!(none.pace.is_empty() && none.lines.is_empty() && none.order.pairs.is_empty());
-    assert!(none.order.sentence.contains("board") && none.slips.sentence.contains("board"));
-    assert!(none.hours.p.is_none() && none.hours.sentence.contains("Pim") && none.hours.sentence.contains("n = 0"));
+    assert!(none.order.since.is_none() && none.slips.since.is_none(), "there is no board");
+    assert!(none.hours.p.is_none() && none.hours.n == 0 && none.hours.lacking.is_some());
     let unpressed = Log::new(true).read(3.0);
     assert_eq!((unpressed.order.n, unpressed.slips.quick), (0, 0));
     assert!(unpressed.slips.share.value.is_none(), "no press is no share of none");
@@ -190,5 +184,4 @@ fn quick_presses_beside_the_last_look_like_slips_and_slow_ones_do_not() {
     assert_eq!((found.quick, found.share.n), (20, 80));
     assert!((found.share.value.unwrap() - 0.25).abs() < 0.02, "{}", found.share);
     assert!(found.share.low.unwrap() > 0.05, "{}", found.share);
-    assert!(found.sentence.contains("Pim"), "{}", found.sentence);
 }

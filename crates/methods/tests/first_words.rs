@@ -11,6 +11,7 @@ fn candidate(says: &str, kind: RewardKind, mean: f64) -> Candidate {
         says: says.to_owned(),
         kind,
         liking: Liking { mean, sd: 0.05 },
+        at_board: true,
         seconds: Some(10.0),
         most_per_day: None,
         ration_pieces: None,
@@ -43,7 +44,7 @@ fn reason<'a>(left_out: &'a [LeftOut], says: &str) -> &'a Reason {
 #[test]
 fn the_home_gets_its_words_and_every_other_one_its_reason() {
     let found = first_words(&home(), &FirstWordRules::default()).unwrap();
-    assert_eq!(found.best.words, [0, 1]);
+    assert_eq!(found.best.words, [0, 1, 2], "three kinds");
     assert!(matches!(reason(&found.left_out, "grape"), Reason::Hazard(why) if why.contains("kidney")));
     assert!(matches!(reason(&found.left_out, "walk"), Reason::TooSlow { seconds, .. } if *seconds == 1200.0));
     assert!(
@@ -52,6 +53,30 @@ fn the_home_gets_its_words_and_every_other_one_its_reason() {
     assert_eq!(found.best.words.len() + found.left_out.len(), home().len());
     assert!(found.left_out.iter().all(|l| l.to_string().len() > l.says.len() + 2));
     assert!(found.alternatives.windows(2).all(|w| w[0].score.total >= w[1].score.total));
+}
+
+#[test]
+fn what_cannot_be_given_at_the_board_is_no_first_word() {
+    let mut all = home();
+    all[3] = Candidate { at_board: false, seconds: Some(5.0), ..candidate("garden", RewardKind::Exploring, 0.95) };
+    let found = first_words(&all, &FirstWordRules::default()).unwrap();
+    assert!(matches!(reason(&found.left_out, "garden"), Reason::NotAtBoard));
+}
+
+#[test]
+fn three_kinds_come_before_two_of_one_unless_the_third_is_hardly_liked() {
+    let set = |third: f64| {
+        let all = [
+            candidate("chicken", RewardKind::Food, 0.9),
+            candidate("liver", RewardKind::Food, 0.75),
+            candidate("tug", RewardKind::Play, 0.8),
+            candidate("scratch", RewardKind::Touch, third),
+        ];
+        let rules = FirstWordRules { sizes: 3..=3, ..FirstWordRules::default() };
+        first_words(&all, &rules).unwrap().best.words
+    };
+    assert_eq!(set(0.4), [0, 2, 3]);
+    assert_eq!(set(0.02), [0, 1, 2], "what it hardly takes is not pushed on it");
 }
 
 #[test]
@@ -160,7 +185,7 @@ fn best_by_masks(all: &[Candidate], rules: &FirstWordRules) -> Option<(f64, Vec<
                 least = least.min(pair.apart);
             }
         }
-        total += 0.2 * kinds.len() as f64 / k + 0.1 * least;
+        total += 0.6 * kinds.len() as f64 / *rules.sizes.end() as f64 + 0.1 * least;
         if fits && best.as_ref().is_none_or(|b| total > b.0) {
             best = Some((total, words));
         }
@@ -185,6 +210,7 @@ fn any_candidate(i: usize) -> impl Strategy<Value = Candidate> {
             says: WORDS[i].to_owned(),
             kind: RewardKind::ALL[kind],
             liking: Liking { mean, sd },
+            at_board: true,
             seconds: Some(seconds),
             most_per_day: most,
             ration_pieces: pieces,

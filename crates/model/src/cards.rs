@@ -211,12 +211,40 @@ pub struct RewardCard {
     /// True where the household already says this word many times a day.
     #[serde(default)]
     pub already_said: bool,
+    /// Whether it can be given at the board, many times a day; where nobody has said, its kind decides.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub at_board: Option<bool>,
+    /// What stands for it where it cannot be held up beside another thing: the lead for going out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stand_in: Option<Label>,
     /// Animals it is for; empty means all.
     #[serde(default, skip_serializing_if = "Vec::is_empty", alias = "learners")]
     pub animals: Vec<AnimalId>,
     /// False once it is no longer used.
     #[serde(default = "yes")]
     pub active: bool,
+}
+
+impl RewardCard {
+    /// A card that says no more than what it is.
+    #[must_use]
+    pub const fn new(reward: RewardId, name: Label, kind: RewardKind) -> Self {
+        Self {
+            reward,
+            name,
+            kind,
+            kcal_per_piece: None,
+            grams_per_piece: None,
+            seconds_to_deliver: None,
+            most_per_day: None,
+            says: None,
+            already_said: false,
+            at_board: None,
+            stand_in: None,
+            animals: Vec::new(),
+            active: true,
+        }
+    }
 }
 
 /// What a button says and means here, and how everyone answers it.

@@ -1,8 +1,16 @@
-//! Sourced facts of the trade, embedded: body language, hazards, practice. A species is one entry in each file.
+//! Sourced facts of the trade, embedded: body language, hazards, practice, ideas to try and how kinds of reward are given.
+//! A species is one entry in each file.
+
+mod giving;
+mod ideas;
+
+pub use giving::{Giving, given_at_board, giving};
+pub use ideas::{Care, Idea, idea, ideas};
 
 use crate::species::Species;
 use crate::units::Seconds;
 use serde::Deserialize;
+use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
 /// Rewards take at most this share of the day's energy (WSAVA and AAHA recommendation, as stated in Vet Sci 2025;12:282).
@@ -14,6 +22,18 @@ pub const WAIT: Seconds = Seconds::clamped(5.0);
 
 /// What a battery in a mouth calls for, where there is room for one sentence; the facts say more.
 pub const BATTERY_EMERGENCY: &str = "A swallowed or bitten battery is an emergency. An animal: call a veterinarian at once. A child who swallowed a button cell or put one in the nose or ear: go to the emergency department at once.";
+
+/// What a sign may tell that is not over with the day.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Tells {
+    /// A growl, snap or bite; a hiss, swat or lunge.
+    Threat,
+    /// Guarding food, a thing or the button.
+    Guarding,
+    /// Swallowing something that is no food.
+    Swallowing,
+}
 
 /// One sign of body language.
 #[derive(Clone, PartialEq, Eq, Debug, Deserialize)]
@@ -32,6 +52,9 @@ pub struct SignFact {
     pub act: String,
     /// Where the fact comes from.
     pub source: String,
+    /// What it tells beyond the day, if anything.
+    #[serde(default)]
+    pub tells: Option<Tells>,
 }
 
 /// One dangerous food.
@@ -84,6 +107,7 @@ pub struct Practice {
 #[serde(deny_unknown_fields)]
 struct SignFile {
     signs: Vec<SignFact>,
+    words: BTreeMap<Tells, Vec<String>>,
     note: String,
 }
 
@@ -132,6 +156,17 @@ fn practice_file() -> &'static PracticeFile {
 #[must_use]
 pub fn signs(species: Species) -> Vec<&'static SignFact> {
     sign_file().signs.iter().filter(|s| s.species == species).collect()
+}
+
+/// What a sign tells beyond the day: by the list of signs, else by words in it, for people also write in words of their own.
+#[must_use]
+pub fn tells(sign: &str) -> Option<Tells> {
+    if let Some(known) = sign_file().signs.iter().find(|s| s.sign == sign) {
+        return known.tells;
+    }
+    let sign = sign.to_lowercase();
+    let said = |words: &Vec<String>| words.iter().any(|w| sign.contains(w));
+    sign_file().words.iter().find(|(_, words)| said(words)).map(|(tells, _)| *tells)
 }
 
 /// How far signs can be trusted.

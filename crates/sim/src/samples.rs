@@ -115,6 +115,8 @@ impl Names {
                 most_per_day: Some(26),
                 says: Some(label("snack")),
                 already_said: true,
+                at_board: Some(true),
+                stand_in: Some(label("the jar")),
                 animals: vec![self.animal],
                 active: true,
             }

@@ -25,9 +25,6 @@ impl World<'_> {
         }
         for (i, r) in cfg.rewards.iter().enumerate() {
             let body = RewardCard {
-                reward: self.ids.rewards[i],
-                name: r.name.clone(),
-                kind: r.kind,
                 kcal_per_piece: r.kcal_per_piece,
                 grams_per_piece: r.grams_per_piece,
                 seconds_to_deliver: Some(r.seconds_to_deliver),
@@ -35,7 +32,7 @@ impl World<'_> {
                 says: r.says.clone(),
                 already_said: r.already_said,
                 animals: r.animals.iter().map(|l| self.ids.animals[*l]).collect(),
-                active: true,
+                ..RewardCard::new(self.ids.rewards[i], r.name.clone(), r.kind)
             };
             card(self, body.into());
         }

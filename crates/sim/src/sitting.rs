@@ -90,6 +90,8 @@ impl World<'_> {
             let known: Vec<&str> = facts::signs(truth.species)
                 .into_iter()
                 .filter(|s| s.level == name && !s.sign.contains("bite"))
+                // What lasts beyond the day is written by who asks for it, not by chance.
+                .filter(|s| matches!(s.tells, None | Some(facts::Tells::Threat)))
                 .map(|s| s.sign.as_str())
                 .collect();
             let text = if known.is_empty() {

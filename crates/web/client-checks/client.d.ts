@@ -91,6 +91,10 @@ export interface Memo {
   round?: RoundMemo;
   invitation?: InvitationMemo;
   swap?: { press: string; is: "not_now" | "failed" };
+  /** The plan a session was begun with: showings by word. */
+  plan?: { session: string; showings: Record<string, number> };
+  /** The ended session whose summary was put away. */
+  seen?: string;
 }
 
 /** A tenth of a second of sound. */
@@ -134,6 +138,10 @@ export type Stop = "strong" | "left" | "mild";
 export interface View {
   stand: Event[];
   session: string | undefined;
+  /** The last end of a session today, while none is open. */
+  ended: Told<"session_end"> | undefined;
+  /** Whether the animal has joined the session and not gone since. */
+  here: boolean;
   startedAt: number | undefined;
   joined: boolean;
   stop: Stop | undefined;
@@ -150,7 +158,17 @@ export interface View {
 export interface RationLeft {
   given: number;
   left: number | undefined;
-  pieces(kcal: number | null | undefined): number | undefined;
+  pieces(food: { id?: string; kcal?: number | null; most_per_day?: number | null }): number | undefined;
+}
+
+/** What a session amounts to. */
+export interface Summary {
+  minutes: number | undefined;
+  shown: Record<string, number>;
+  pressed: Record<string, number>;
+  given: number;
+  presses: number;
+  waiting: Told<"press">[];
 }
 
 /** The pad of one animal. */
@@ -169,6 +187,8 @@ export interface Pad {
   says(id: string | undefined): string;
   reward(id: string | null | undefined): RewardNow | undefined;
   rewardOf(word: string | undefined): RewardNow | undefined;
+  /** Showings planned for the session that runs, else for the next, by word. */
+  planned(): Record<string, number>;
   event<B extends Body>(body: B, at?: number): Event & { body: B };
   in(): { session?: string };
   note(bodies: (Body | Event)[], options?: Keeping): Promise<Event[]>;

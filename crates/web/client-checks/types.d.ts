@@ -659,6 +659,8 @@ export interface components {
             already_said?: boolean;
             /** @description Animals it is for; empty means all. */
             animals?: components["schemas"]["AnimalId"][];
+            /** @description Whether it can be given at the board, many times a day; where nobody has said, its kind decides. */
+            at_board?: boolean | null;
             /** @description Weight of one piece. */
             grams_per_piece?: components["schemas"]["Grams"] | null;
             /** @description Energy of one piece; needed for food. */
@@ -680,6 +682,8 @@ export interface components {
             says?: components["schemas"]["Label"] | null;
             /** @description How long one delivery at the board takes, from press to done. */
             seconds_to_deliver?: components["schemas"]["Seconds"] | null;
+            /** @description What stands for it where it cannot be held up beside another thing: the lead for going out. */
+            stand_in?: components["schemas"]["Label"] | null;
         } | {
             /**
              * @description False once it is off the board.
@@ -1344,6 +1348,8 @@ export interface components {
             open?: components["schemas"]["SessionId"] | null;
             /** @description Who holds the device. */
             person?: components["schemas"]["PersonId"] | null;
+            /** @description What the next session is planned to show, as Today says it. */
+            plan: components["schemas"]["PlannedNow"][];
             /** @description Energy for rewards of the day and what is left of it. */
             ration: components["schemas"]["RationNow"];
             /** @description Whether sessions should rest today after strong signs. */
@@ -1406,6 +1412,16 @@ export interface components {
              */
             row: number;
             /** @description The word. */
+            word: components["schemas"]["WordId"];
+        };
+        /** @description A word of the next session's plan. */
+        PlannedNow: {
+            /**
+             * Format: uint
+             * @description Showings to aim for in that session.
+             */
+            showings: number;
+            /** @description Which. */
             word: components["schemas"]["WordId"];
         };
         /** @description Who pressed. */
@@ -1512,6 +1528,11 @@ export interface components {
             kcal?: number | null;
             /** @description Its kind. */
             kind: components["schemas"]["RewardKind"];
+            /**
+             * Format: uint16
+             * @description How often it is given in a day at most, if its card says so.
+             */
+            most_per_day?: number | null;
             /** @description Its name. */
             name: string;
             /** @description Why it must not be given, if so. */

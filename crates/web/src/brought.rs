@@ -4,6 +4,7 @@ use crate::store::Revision;
 use maud::Markup;
 use sayso_model::{Moment, Zone};
 use sayso_store::{FileKind, HeldFile, TakenIn};
+use sayso_wording::Locale;
 use std::collections::VecDeque;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use uuid::Uuid;
@@ -33,6 +34,8 @@ pub struct Shown {
     pub at: Revision,
     /// Whose days it tells.
     pub zone: Zone,
+    /// In whose words it tells.
+    pub locale: Locale,
     /// Its part of the page.
     pub page: Markup,
 }
@@ -46,9 +49,9 @@ impl Upload {
 
     /// The preview as it was shown before, where the log has not grown since.
     #[must_use]
-    pub fn shown(&self, at: Revision, zone: &Zone) -> Option<Markup> {
+    pub fn shown(&self, at: Revision, zone: &Zone, locale: &Locale) -> Option<Markup> {
         let shown = self.shown.lock().unwrap_or_else(PoisonError::into_inner);
-        shown.as_ref().filter(|s| s.at == at && s.zone == *zone).map(|s| s.page.clone())
+        shown.as_ref().filter(|s| s.at == at && s.zone == *zone && s.locale == *locale).map(|s| s.page.clone())
     }
 
     /// Keeps a preview for the next who asks.

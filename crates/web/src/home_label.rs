@@ -1,7 +1,8 @@
 //! How a home is called where several are: two of one name are told apart.
 
-use crate::wording::home_name;
 use sayso_model::{Day, HomeCard, HomeId, Moment, Story};
+use sayso_wording::events::home_name;
+use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
@@ -18,14 +19,15 @@ pub fn tail(id: HomeId) -> String {
 /// What each of several homes is called where they stand together: its name, and where another has the same,
 /// also the end of its id and its first day.
 #[must_use]
-pub fn labels(all: &[(HomeId, Arc<Story>)]) -> BTreeMap<HomeId, String> {
+pub fn labels(l: &Locale, all: &[(HomeId, Arc<Story>)]) -> BTreeMap<HomeId, String> {
+    let name_of = |story: &Story| home_name(l, story);
     let label = |(id, story): &(HomeId, Arc<Story>)| {
-        let name = home_name(story);
-        if !all.iter().any(|(other, s)| other != id && home_name(s) == name) {
-            return name.to_owned();
+        let name = name_of(story);
+        if !all.iter().any(|(other, s)| other != id && name_of(s) == name) {
+            return name;
         }
         match first_day(story) {
-            Some(day) => format!("{name} (\u{2026}{}, since {day})", tail(*id)),
+            Some(day) => say!(l, homes::tail_since, name = name, tail = tail(*id), day = l.date(day)),
             None => format!("{name} (\u{2026}{})", tail(*id)),
         }
     };

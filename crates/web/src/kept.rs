@@ -2,13 +2,14 @@
 
 use crate::store::Revision;
 use sayso_advisor::evidence::{Evidence, evidence};
+use sayso_advisor::overview::{WordRow, overview};
 use sayso_advisor::patterns::{Patterns, patterns};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_advisor::stuck::{Weighed, differential};
 use sayso_advisor::today::{Today, today};
 use sayso_advisor::{Case, Sums};
 use sayso_model::later::AHEAD_S;
-use sayso_model::{AnimalId, HomeId, Moment, Story, WordId};
+use sayso_model::{AnimalId, HomeId, Language, Moment, Story, WordId};
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, PoisonError};
 
@@ -79,10 +80,11 @@ pub type Labels = Arc<BTreeMap<HomeId, String>>;
 pub struct Kept {
     words: Shelf<(HomeId, AnimalId, WordId), OneWord>,
     standings: Shelf<(HomeId, AnimalId), Vec<Standing>>,
+    overview: Shelf<(HomeId, AnimalId), Result<Vec<WordRow>, String>>,
     today: Shelf<(HomeId, AnimalId), Option<Today>>,
     patterns: Shelf<(HomeId, AnimalId), Option<Patterns>>,
     sums: Mutex<BTreeMap<HomeId, Sums>>,
-    labels: Mutex<Option<(Revision, Labels)>>,
+    labels: Mutex<BTreeMap<Language, (Revision, Labels)>>,
 }
 
 impl Kept {
@@ -97,6 +99,12 @@ impl Kept {
         self.standings.get((home, case.animal()), case.story(), case.now(), || standings(case).to_vec())
     }
 
+    /// Every word in a row; or why the records contradict themselves.
+    pub fn overview(&self, home: HomeId, case: &Case<'_>) -> Arc<Result<Vec<WordRow>, String>> {
+        let work_out = || overview(case).map_err(|why| why.to_string());
+        self.overview.get((home, case.animal()), case.story(), case.now(), work_out)
+    }
+
     /// What to do now; none for an animal the story does not know.
     pub fn today(&self, home: HomeId, case: &Case<'_>) -> Arc<Option<Today>> {
         self.today.get((home, case.animal()), case.story(), case.now(), || today(case))
@@ -108,14 +116,14 @@ impl Kept {
     }
 
     /// What homes are called beside each other, where the log has not grown since.
-    pub fn labels(&self, at: Revision) -> Option<Labels> {
+    pub fn labels(&self, at: Revision, language: Language) -> Option<Labels> {
         let kept = self.labels.lock().unwrap_or_else(PoisonError::into_inner);
-        kept.as_ref().filter(|(of, _)| *of == at).map(|(_, labels)| Arc::clone(labels))
+        kept.get(&language).filter(|(of, _)| *of == at).map(|(_, labels)| Arc::clone(labels))
     }
 
     /// Keeps what homes are called, as of a place in the log.
-    pub fn keep_labels(&self, at: Revision, labels: Labels) {
-        *self.labels.lock().unwrap_or_else(PoisonError::into_inner) = Some((at, labels));
+    pub fn keep_labels(&self, at: Revision, language: Language, labels: Labels) {
+        self.labels.lock().unwrap_or_else(PoisonError::into_inner).insert(language, (at, labels));
     }
 
     /// Sums over the weeks of a home, shared by all its pages; they hold as long as nobody touches those weeks.

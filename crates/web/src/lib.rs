@@ -29,7 +29,6 @@ pub mod state;
 pub mod store;
 pub mod told;
 pub mod typed;
-pub mod wording;
 
 pub use error::Error;
 pub use layout::{Tab, layout};

@@ -132,7 +132,7 @@ impl FromRequestParts<AppState> for Page {
             ),
         };
         let locale = locale(&parts.headers, person.and_then(|id| story.people().get(&id).copied()));
-        let home_label = label_among(state, &homes, home).await;
+        let home_label = label_among(state, &locale, &homes, home).await;
         let path = parts.uri.path().to_owned();
         Ok(Self {
             state: state.clone(),
@@ -152,13 +152,13 @@ impl FromRequestParts<AppState> for Page {
 }
 
 /// What a home is called among those of the notebook; nothing where it is the only one, and nobody asks.
-async fn label_among(state: &AppState, homes: &[HomeId], home: HomeId) -> String {
+async fn label_among(state: &AppState, locale: &Locale, homes: &[HomeId], home: HomeId) -> String {
     if homes.len() < 2 {
         return String::new();
     }
     // Before the stories: what comes in meanwhile is told by the next.
     let at = state.store.revision().await.ok();
-    let kept = match at.and_then(|at| state.kept.labels(at)) {
+    let kept = match at.and_then(|at| state.kept.labels(at, locale.language)) {
         Some(kept) => kept,
         None => {
             let mut all = Vec::new();
@@ -168,9 +168,9 @@ async fn label_among(state: &AppState, homes: &[HomeId], home: HomeId) -> String
                     all.push((*id, story));
                 }
             }
-            let fresh = Arc::new(labels(&all));
+            let fresh = Arc::new(labels(locale, &all));
             if let Some(at) = at.filter(|_| all.len() == homes.len()) {
-                state.kept.keep_labels(at, Arc::clone(&fresh));
+                state.kept.keep_labels(at, locale.language, Arc::clone(&fresh));
             }
             fresh
         }

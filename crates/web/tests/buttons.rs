@@ -67,11 +67,11 @@ async fn a_silent_word_and_a_tired_battery_are_told_with_why_and_caution() {
             .await
             .says("Check the battery and the button of \u{201c}walk\u{201d}")
             .says("no use for the word just now")
-            .says("in which other words were heard 19 times")
+            .says("Other words were heard 19 times")
             .says("Check the battery of \u{201c}ball\u{201d}: a replay that slows down")
-            .says("has slowed by 1.9 % (")
-            .says("n = 39 presses")
-            .says("What would change it")
+            .says("plays slower by 1.9% (")
+            .says("n = 39)")
+            .says("change our mind if")
             .says("battery is an emergency");
     }
 }

@@ -64,6 +64,8 @@ async fn a_check_is_counted_before_it_is_planned() {
     home.page(&format!("{new}?words={}", words[1])).await.says(&format!("value=\"{}\" checked", words[1]));
     let counted = home.post(&new, &filled(&words, &[("step", "count")])).await;
     assert_eq!(counted.status, 200);
+    // The answer stands beside the button: that is where the page opens again.
+    counted.says("/checks/new#counted").says("id=\"counted\"");
     counted.says("for each of 3 words").says("Exact binomial").says("step\" value=\"plan\"");
     assert_eq!(home.story().await.of::<ProbePlan>(home.animal).count(), 0, "counting plans nothing");
     planned(&home, &words, &[]).await;
@@ -132,7 +134,7 @@ async fn sheets_print_the_same_order_again_and_the_scorers_holds_no_word() {
     }
     sheet.says("For the setter only").says("must not know").says("Stop at any sign of stress").says("seed");
     let scorer = home.page(&format!("{check}/scorer")).await;
-    scorer.says("Place 3").says("Nothing").says("Left").says("Sitting 1");
+    scorer.says("Place 3").says("Nothing").says("Went away").says("Sitting 1");
     for says in ["zucchini", "frisbee", "squeaker", "\u{25cf}"] {
         scorer.does_not_say(says);
     }
@@ -150,7 +152,11 @@ async fn the_presenters_page_never_holds_the_answer() {
             for (id, says) in words.iter().zip(["zucchini", "frisbee", "squeaker"]) {
                 page.does_not_say(says).does_not_say(id);
             }
-            page.does_not_say("the one asked for").says("value=\"1\"").says("value=\"2\"").says("Nothing").says("Left");
+            page.does_not_say("the one asked for")
+                .says("value=\"1\"")
+                .says("value=\"2\"")
+                .says("Nothing")
+                .says("Went away");
             // The setter's page says where the right one goes.
             let setter = home.page(&format!("{check}/setter")).await;
             let says = home.story().await.words()[&trial.word].says.to_string();
@@ -177,7 +183,7 @@ async fn nothing_and_left_are_kept_apart_and_the_last_tap_can_be_taken_back() {
     let check = planned(&home, &words, &[]).await;
     tap(&home, &check, 1, "nothing", &[]).await.kept();
     tap(&home, &check, 2, "left", &[]).await.kept();
-    home.page(&format!("{check}/presenter")).await.says("It left, and that is an answer");
+    home.page(&format!("{check}/presenter")).await.says("It went away, and that is an answer");
     // On until food is chosen, which is counted, then taken back with its answer.
     let mut fed = 0;
     for number in 3.. {
@@ -312,7 +318,7 @@ async fn pressing_is_read_by_rearranging_and_a_day_of_stress_stops_it() {
     };
     home.state.store.append(vec![event]).await.unwrap();
     let new = format!("/l/{}/checks/new", home.animal);
-    home.page(&new).await.says("Not today").does_not_say("Count the trials");
+    home.page(&new).await.says("Not today").does_not_say("How many trials?");
     for page in ["/setter", "/presenter"] {
         home.page(&format!("{check}{page}")).await.says("Stop here");
     }

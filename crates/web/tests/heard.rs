@@ -67,3 +67,20 @@ async fn odd_answers_change_nothing() {
     home.post(&format!("{page}/{}", ids[0]), &[("was", "no")]).await.says("No such press");
     assert_eq!(presses(&home).await.len(), 1);
 }
+
+#[tokio::test]
+async fn a_press_of_a_word_taught_to_another_animal_is_not_offered_to_this_one() {
+    let home = Home::new().await;
+    let ids = heard(&home, &[0.95]).await;
+    let page = format!("/l/{}/heard", home.animal);
+    home.page(&page).await.says("Who pressed?");
+    home.post("/people/animal/new", &[("name", "Moss"), ("species", "cat")]).await.kept();
+    let story = home.story().await;
+    let (word, other) =
+        (*story.words().keys().next().unwrap(), *story.animals().keys().find(|a| **a != home.animal).unwrap());
+    let card = [("says", "ball"), ("active", "yes"), ("animals", &other.to_string())];
+    home.post(&format!("/l/{}/words/card/{word}", home.animal), &card).await.kept();
+    home.page(&page).await.says("Nothing waits here.");
+    home.post(&format!("{page}/{}", ids[0]), &[("was", "animal")]).await.says("No such press");
+    home.page(&format!("/l/{other}/heard")).await.says("Who pressed?");
+}

@@ -47,7 +47,7 @@ async fn a_paired_test_runs_from_start_to_ranking() {
     let place = |r: &String| all.iter().position(|a| a == r).unwrap();
     for i in 1..=12 {
         let page = home.page(&test).await;
-        page.says(&format!("Trial {i} of 12")).says("its left").says("its right");
+        page.says(&format!("Trial {i} of 12")).says("Pip’s left").says("Pip’s right").says("is on your right");
         let two = offered(&page);
         lefts[place(&two[0])] += 1;
         // It likes what comes first in the list best, always.
@@ -61,8 +61,8 @@ async fn a_paired_test_runs_from_start_to_ranking() {
         .says("n = 12 trials")
         .says("Ranking")
         .says("<svg")
-        .says("Consistency")
-        .says("Taken from its left")
+        .says("choices agree with each other")
+        .says("Taken from Pip’s left")
         .says("Tests so far");
     let order: Vec<usize> = ["cooked chicken", "ball", "scratch", "bed"]
         .iter()
@@ -85,7 +85,7 @@ async fn none_and_walking_away_are_answers_and_the_last_tap_can_be_taken_back() 
         let page = home.page(&test).await;
         home.post(&format!("{test}/trial"), &[("number", &number(&page)), ("answer", answer)]).await.kept();
     }
-    home.page(&test).await.says("Last: ").says("It walked away, and that is an answer");
+    home.page(&test).await.says("Last: ").says("Pip walked away, and that is an answer");
     let page = home.page(&test).await;
     home.post(&format!("{test}/trial"), &[("number", &number(&page)), ("answer", &all[0])]).await.kept();
     let story = home.story().await;
@@ -232,4 +232,40 @@ async fn a_food_that_became_forbidden_is_not_offered_again() {
     .refused();
     let story = home.story().await;
     assert!(story.of::<LikesTest>(home.animal).all(|t| t.part.format != LikesFormat::Paired));
+}
+
+#[tokio::test]
+async fn what_cannot_be_held_up_is_offered_by_a_stand_in_or_timed_freely() {
+    let home = Home::new().await;
+    let ball = home.reward("play", "ball", &[]).await;
+    let garden = home.reward("exploring", "garden", &[]).await;
+    home.page(&format!("/l/{}/likes/new", home.animal)).await.says("cannot be held up");
+    let test = begin(&home, "paired", &[ball.clone(), garden.clone()], "1").await;
+    home.page(&test)
+        .await
+        .says("garden cannot be held up beside another thing")
+        .says(&format!("/people/reward/{garden}"))
+        .says("likes/new?format=free_access");
+    home.post(
+        &format!("/people/reward/{garden}"),
+        &[("kind", "exploring"), ("name", "garden"), ("stand_in", "the lead"), ("active", "yes")],
+    )
+    .await
+    .kept();
+    home.page(&test)
+        .await
+        .says("offer the lead for it")
+        .says("shown as: the lead")
+        .does_not_say("beside another thing");
+    home.page(&format!("/l/{}/likes/new?format=free_access", home.animal))
+        .await
+        .says("value=\"free_access\" required checked");
+    // What can be given at the board after all can be held up too.
+    home.post(
+        &format!("/people/reward/{garden}"),
+        &[("kind", "exploring"), ("name", "garden"), ("at_board", "yes"), ("active", "yes")],
+    )
+    .await
+    .kept();
+    home.page(&test).await.does_not_say("held up");
 }

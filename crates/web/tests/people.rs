@@ -105,8 +105,8 @@ async fn a_puppy_is_fed_by_its_share_of_the_grown_weight_or_not_reckoned_at_all(
         home.post(&to, &[&puppy[..], &[("adult_weight_kg", grown)]].concat()).await.kept();
         home.page("/people").await.says(kcal).says("FEDIAF 2021");
     }
-    home.page(&to).await.says("value=\"12\"").says("weight expected once grown").does_not_say("4 months");
-    home.post(&to, &[&puppy[..], &[("adult_weight_kg", "9")]].concat()).await.refused().says("less than the 10 kg");
+    home.page(&to).await.says("value=\"12\"").says("weight once grown").does_not_say("4 months");
+    home.post(&to, &[&puppy[..], &[("adult_weight_kg", "9")]].concat()).await.refused().says("less than the 10.0 kg");
 }
 
 #[tokio::test]
@@ -158,12 +158,18 @@ async fn a_food_the_list_forbids_is_refused_with_the_reason_and_a_doubtful_one_i
     home.post("/people/reward/new", &food("raisins, organic"))
         .await
         .refused()
-        .says("cannot be a reward for Pip")
+        .says("Raisins, organic can poison dogs. Not added.")
         .says("kidney failure")
         .says("Merck Veterinary Manual")
         .says("raisins, organic");
     home.post("/people/reward/new", &food("choclate drops")).await.refused().says("chocolate");
     assert!(home.story().await.rewards().is_empty());
+    // "Add another" keeps what was typed before it asks for the next.
+    let mut another = food("plain rice").to_vec();
+    another.push(("then", "another"));
+    let next = home.post("/people/reward/new", &another).await;
+    assert_eq!(next.kept().to, "/people/reward/new");
+    assert!(home.story().await.rewards().values().any(|r| r.name.as_str() == "plain rice"));
     let kept = home.post("/people/reward/new", &food("cheddar")).await;
     home.page(&kept.kept().to).await.says("Care, for Pip").says("cheese").says("Not a complete list");
     home.page("/people").await.says("Care, for Pip");
@@ -233,4 +239,87 @@ async fn the_way_to_the_first_session_is_shown_until_it_is_gone() {
         home.reward(["play", "play", "exploring", "touch"][i], name, &[]).await;
     }
     home.page("/people").await.says("1 of 6 done");
+}
+
+#[tokio::test]
+async fn ideas_are_added_with_a_tap_each_and_never_twice() {
+    let home = Home::new().await;
+    let to = format!("/l/{}/ideas", home.animal);
+    home.page(&to)
+        .await
+        .says("What might Pip like?")
+        .says("value=\"cheese\"")
+        .says("lactose")
+        .says("guards food or toys");
+    home.post(&to, &[]).await.refused().says("not ticked yet");
+    home.post(&to, &[("ideas", "grapes")]).await.refused().says("does not know");
+    let four = [("ideas", "cheese"), ("ideas", "tug"), ("ideas", "rub"), ("ideas", "garden")];
+    let kept = home.post(&to, &four).await;
+    assert!(kept.kept().to.ends_with("/words"), "on to the words: {}", kept.to);
+    let story = home.story().await;
+    let cheese = story.rewards().into_values().find(|r| r.name.as_str().starts_with("Cheese")).unwrap().clone();
+    assert_eq!((story.rewards().len(), cheese.kcal_per_piece.unwrap().get()), (4, 4.0));
+    home.page(&to).await.does_not_say("value=\"cheese\"").says("value=\"ball\"");
+    // An old page sent again adds nothing.
+    home.post(&to, &four).await.kept();
+    assert_eq!(home.story().await.rewards().len(), 4);
+    home.page(&format!("{to}?instead={}", cheese.reward)).await.says("Try something else of its kind");
+}
+
+#[tokio::test]
+async fn weights_are_typed_in_the_persons_unit_and_kept_in_kilograms() {
+    let home = Home::new().await;
+    let story = home.story().await;
+    let me = story.people().into_values().next().unwrap().clone();
+    let person = [("name", "Robin"), ("role", "home"), ("weight_unit", "lb"), ("active", "yes")];
+    home.post(&format!("/people/person/{}", me.person), &person).await.kept();
+    let food = format!("/people/animal/{}/food", home.animal);
+    home.page(&food).await.says("Weight, pounds").says("Step 1 of 4");
+    let kept = home.post(&food, &[("weight_kg", "44"), ("life_stage", "neutered_adult")]).await;
+    assert!(kept.kept().to.ends_with("/ideas"), "on to what it might like: {}", kept.to);
+    assert_eq!(home.story().await.animals()[&home.animal].weight_kg.unwrap().get(), 19.96);
+    home.page("/people").await.says("44.0 lb");
+    home.page(&format!("/people/animal/{}", home.animal)).await.says("value=\"44\"");
+    home.post(&food, &[("weight_kg", "heavy"), ("day_kcal", "0")])
+        .await
+        .refused()
+        .says("value=\"heavy\"")
+        .says("must be more than 0");
+}
+
+#[tokio::test]
+async fn a_rewards_card_says_where_it_can_be_given_and_what_stands_for_it() {
+    let home = Home::new().await;
+    home.page("/people/reward/new?kind=exploring")
+        .await
+        .says("Can it be given at the board?")
+        .says("as usual for its kind: no")
+        .says("Garden");
+    let id = home.reward("exploring", "window", &[("at_board", "yes"), ("stand_in", "the cushion")]).await;
+    let story = home.story().await;
+    let card = story.rewards().into_values().find(|r| r.reward.to_string() == id).unwrap().clone();
+    assert_eq!((card.at_board, card.stand_in.unwrap().to_string()), (Some(true), "the cushion".to_owned()));
+    home.page(&format!("/people/reward/{id}")).await.says("value=\"yes\" selected").says("value=\"the cushion\"");
+    home.page("/people").await.says("can be given at the board").says("the cushion stands for it");
+}
+
+#[tokio::test]
+async fn a_notebook_is_begun_on_one_form_that_keeps_what_was_typed() {
+    let home = Home::empty().await;
+    home.page("/start").await.says("Tell us who lives here").says("Where you live (sets midnight)");
+    let begun = [("you", "Ilda"), ("animal", "Bo"), ("species", "rabbit"), ("others", "Robin, Sam ,")];
+    home.post("/start", &[&begun[..], &[("zone", "")]].concat())
+        .await
+        .refused()
+        .says("value=\"Robin, Sam ,\"")
+        .says("is not an IANA time zone")
+        .says("<details open");
+    let kept = home.post("/start", &[&begun[..], &[("zone", "Europe/Lisbon")]].concat()).await;
+    assert!(kept.kept().to.ends_with("/food"), "{}", kept.to);
+    let id = home.state.store.home().await.unwrap().unwrap();
+    let story = home.state.store.story(id).await.unwrap();
+    let mut people: Vec<_> = story.people().into_values().map(|p| p.name.to_string()).collect();
+    people.sort();
+    assert_eq!(people, ["Ilda", "Robin", "Sam"]);
+    assert_eq!(story.home().unwrap().name.as_str(), "Ilda\u{2019}s home");
 }

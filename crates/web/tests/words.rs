@@ -83,16 +83,51 @@ async fn first_words_are_proposed_with_reasons_and_become_cards() {
     home.reward("exploring", "a long walk", &[("says", "park"), ("seconds_to_deliver", "900")]).await;
     home.reward("rest", "tall ball", &[("says", "bawl"), ("seconds_to_deliver", "10")]).await;
     let page = home.page(&to).await;
-    page.says("Make cards for the ticked words").says("Left out, and why").says("takes 900 s at the board");
-    page.says("No likes test was held yet (n = 0)");
+    page.says("Take these words").says("Left out, and why").says("cannot be given at the board again and again");
+    page.says("No likes test yet").says("a guess so far").does_not_say("grapes");
     home.post(&format!("{to}/first"), &[]).await.refused().says("must be 1 to 3 words");
     home.post(&format!("{to}/first"), &[("rewards", &ball), ("rewards", &scratch)]).await.kept();
     let story = home.story().await;
     let says: Vec<_> = story.words_of(home.animal).iter().map(|w| w.says.to_string()).collect();
     assert_eq!(says, ["ball", "scratch"]);
+    let answers: Vec<_> = story.words_of(home.animal).iter().map(|w| w.answer.clone().unwrap().to_string()).collect();
+    assert_eq!(answers, ["Give ball.", "Give scratch."]);
     // Sent twice, the words are there once: they have a card already.
     home.post(&format!("{to}/first"), &[("rewards", &ball)]).await.refused();
     assert_eq!(home.story().await.words().len(), 2);
+}
+
+#[tokio::test]
+async fn labels_are_proposed_short_and_can_be_edited_before_they_are_taken() {
+    let home = Home::new().await;
+    let to = format!("/l/{}/words", home.animal);
+    let rub = home.reward("touch", "belly rub", &[]).await;
+    let tug = home.reward("play", "Tug with the long rope", &[]).await;
+    let page = home.page(&to).await;
+    page.says("value=\"rub\"").says("value=\"tug\"").does_not_say("value=\"belly rub\"");
+    let (rub_says, tug_says) = (format!("says-{rub}"), format!("says-{tug}"));
+    let both = [("rewards", rub.as_str()), ("rewards", tug.as_str())];
+    home.post(
+        &format!("{to}/first"),
+        &[&both[..], &[(rub_says.as_str(), "pull"), (tug_says.as_str(), "PULL")]].concat(),
+    )
+    .await
+    .refused()
+    .says("is on another button already");
+    let kept = home
+        .post(&format!("{to}/first"), &[&both[..], &[(rub_says.as_str(), "tickle"), (tug_says.as_str(), "")]].concat())
+        .await;
+    assert!(kept.kept().to.ends_with("/words/board"), "the next step follows: {}", kept.to);
+    let mut says: Vec<_> = home.story().await.words_of(home.animal).iter().map(|w| w.says.to_string()).collect();
+    says.sort();
+    assert_eq!(says, ["tickle", "tug"]);
+    // Places are filled in on a board never drawn, and once kept the board follows.
+    let board = home.page(&format!("{to}/board")).await;
+    assert_eq!(board.text.matches("\" selected>t").count(), 2, "{}", board.text);
+    let story = home.story().await;
+    let word = story.words_of(home.animal)[0].word.to_string();
+    let kept = home.post(&format!("{to}/board"), &[("rows", "1"), ("columns", "2"), ("place-0-0", &word)]).await;
+    assert!(kept.kept().to.ends_with("/board") && !kept.to.contains("words"), "{}", kept.to);
 }
 
 #[tokio::test]
@@ -144,7 +179,26 @@ async fn the_board_keeps_known_words_where_they_are_unless_told_twice() {
     post(with(&[("place-1-1", &ball), ("place-0-2", &walk), ("move", "yes")])).await.kept();
     home.page(&format!("/l/{}/words", home.animal)).await.says("Where they are").says("ball");
     home.post(&to, &[("rows", "99"), ("columns", "3")]).await.refused().says("must be a whole number from 1 to 20");
-    post(with(&[("place-9-9", &ball)])).await.refused().says("is not a field of this form");
+    post(with(&[("place-20-0", &ball)])).await.refused().says("is not a field of this form");
+}
+
+#[tokio::test]
+async fn another_size_of_the_board_or_a_proposal_loses_no_pick() {
+    let home = Home::new().await;
+    let (ball, walk) = (word(&home, "ball", &[]).await, word(&home, "walk", &[]).await);
+    let to = format!("/l/{}/words/board", home.animal);
+    let picked = |page: &str, id: &str| page.contains(&format!("value=\"{id}\" selected"));
+    let larger = home.post(&to, &[("rows", "3"), ("columns", "4"), ("place-0-1", &ball), ("step", "size")]).await;
+    assert_eq!(larger.status, 200);
+    assert!(picked(&larger.text, &ball) && larger.text.contains("name=\"place-2-3\""));
+    assert!(home.story().await.board().is_none(), "nothing was kept yet");
+    let proposed = home.post(&to, &[("rows", "3"), ("columns", "4"), ("place-0-1", &ball), ("step", "propose")]).await;
+    assert!(picked(&proposed.text, &ball) && picked(&proposed.text, &walk));
+    // A word on a place that the board would no longer have is not dropped.
+    home.post(&to, &[("rows", "1"), ("columns", "1"), ("place-0-1", &ball), ("step", "keep")])
+        .await
+        .refused()
+        .says("holds a word");
 }
 
 #[tokio::test]

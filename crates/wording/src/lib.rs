@@ -6,11 +6,17 @@
 //!
 //! Knows nothing of pages, commands or the log.
 
+pub mod advice;
+pub mod agreement;
 mod catalogue;
-mod estimate;
+pub mod claims;
+pub mod events;
+pub mod evidence;
+pub mod figures;
 mod locale;
 mod message;
 mod numbers;
+pub mod patterns;
 mod times;
 mod value;
 

@@ -105,6 +105,12 @@ impl Locale {
         self.written((day, [12, 0, 0]), Form::WeekdayDate)
     }
 
+    /// `Thu 26 Nov`, or with its year where that is not the year of `today`.
+    #[must_use]
+    pub fn day_near(&self, day: Day, today: Day) -> String {
+        if day.parts().0 == today.parts().0 { self.weekday_date(day) } else { self.date(day) }
+    }
+
     /// `Thu`.
     #[must_use]
     pub fn weekday(&self, day: Day) -> String {

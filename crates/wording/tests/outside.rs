@@ -89,12 +89,22 @@ fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
 
 /// Whether a literal reads like words: two words in a row, or one that begins a label.
 fn words(text: &str) -> bool {
+    if text.contains("=\"") {
+        return false;
+    }
     let mut places = text.split(|c: char| c.is_whitespace()).filter(|w| !w.is_empty());
+    // A place for an argument is no word, but stands beside one.
+    let place = |w: &str| w.contains('{');
     let word = |w: &str| {
         let bare = w.trim_matches(|c: char| !c.is_alphanumeric());
-        bare.chars().count() > 1 && bare.chars().all(|c| c.is_alphabetic() || c == '\'' || c == '\u{2019}' || c == '-')
+        !place(w)
+            && bare.chars().count() > 1
+            && bare.chars().all(|c| c.is_alphabetic() || c == '\'' || c == '\u{2019}' || c == '-')
     };
-    let two = text.split_whitespace().collect::<Vec<_>>().windows(2).any(|pair| word(pair[0]) && word(pair[1]));
+    let two = text.split_whitespace().collect::<Vec<_>>().windows(2).any(|pair| {
+        let worded = |w: &str| word(w) || place(w);
+        worded(pair[0]) && worded(pair[1]) && (word(pair[0]) || word(pair[1]))
+    });
     let label = places.next().is_some_and(|w| {
         word(w) && w.starts_with(char::is_uppercase) && w.chars().skip(1).all(|c| !c.is_uppercase()) && text == w
     });
@@ -212,6 +222,50 @@ fn text_stands_in_the_catalogues_only() {
     );
 }
 
+/// Text in a script that reads like words: not in comments, imports, errors for programmers, or names of classes.
+fn of_script(script: &str) -> Vec<(usize, String)> {
+    let mut found = Vec::new();
+    let mut comment = false;
+    for (number, line) in script.lines().enumerate() {
+        let line = line.trim();
+        comment |= line.starts_with("/*");
+        let skipped = comment
+            || line.starts_with("//")
+            || ["import ", "Error(", "console.", "class:", "className", "querySelector", "find("]
+                .iter()
+                .any(|s| line.contains(s));
+        comment &= !line.contains("*/");
+        if skipped {
+            continue;
+        }
+        let code = line.split(" // ").next().unwrap_or_default();
+        for quote in ['"', '`'] {
+            let texts = code.split(quote).skip(1).step_by(2).filter(|text| words(text) && !text.contains(['[', '{']));
+            found.extend(texts.map(|text| (number + 1, text.to_owned())));
+        }
+    }
+    found
+}
+
+/// What is written into the log by a script, whatever the reader's language, and names of events of the browser.
+const STORED: [&str; 5] = ["looked at it", "went to it", "brought it", "touched me", "cannot be read by the notebook"];
+
+#[test]
+fn the_scripts_say_nothing_of_their_own() {
+    let mut faults = String::new();
+    for entry in std::fs::read_dir(crates().join("web/src/client")).unwrap() {
+        let path = entry.unwrap().path();
+        for (line, text) in of_script(&std::fs::read_to_string(&path).unwrap()) {
+            let label = !text.contains(' ');
+            if !label && !STORED.contains(&text.as_str()) && !text.contains("${") {
+                writeln!(faults, "{}:{line}: {text:?}", path.file_name().unwrap().to_string_lossy()).unwrap();
+            }
+        }
+    }
+    assert!(faults.is_empty(), "text outside the catalogues; say it by `say(\"client-...\")`:\n{faults}");
+    assert_eq!(of_script("text(at, \"Nothing was heard.\"); // not said"), [(1, "Nothing was heard.".to_owned())]);
+}
+
 #[test]
 fn words_are_told_from_names_for_programs() {
     for text in ["Not here", "Today", "It is here.", "wait for it"] {
@@ -227,4 +281,55 @@ fn words_are_told_from_names_for_programs() {
     };
     assert_eq!(found(r#"html! { p class="two words" aria-label="Say it" { "Hello you" } }"#), ["Say it", "Hello you"]);
     assert!(found(r#"tracing::info!("Told to stop."); #[doc = "It is so"] struct A; #[cfg(test)] mod t { fn a() { "It is so"; } }"#).is_empty());
+}
+
+/// Every English message by the name its user writes: `file::message`, or its id in the client's scripts.
+fn messages() -> Vec<(String, String)> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("catalogues/en");
+    let mut all = Vec::new();
+    for entry in std::fs::read_dir(folder).unwrap() {
+        let path = entry.unwrap().path();
+        let file = path.file_stem().unwrap().to_string_lossy().into_owned();
+        let prefix = format!("{}-", file.replace('_', "-"));
+        for line in std::fs::read_to_string(&path).unwrap().lines() {
+            let id = line.split(' ').next().unwrap_or_default();
+            if let Some(name) = id.strip_prefix(&prefix).filter(|_| line.contains('=')) {
+                all.push((id.to_owned(), format!("{file}::{}", name.replace('-', "_"))));
+            }
+        }
+    }
+    all
+}
+
+#[test]
+fn every_message_is_said_somewhere() {
+    let mut text = String::new();
+    for entry in std::fs::read_dir(crates()).unwrap() {
+        let src = entry.unwrap().path().join("src");
+        let mut files = Vec::new();
+        if src.is_dir() {
+            sources(&src, &mut files);
+            let client = src.join("client");
+            if client.is_dir() {
+                files.extend(std::fs::read_dir(client).unwrap().map(|f| f.unwrap().path()));
+            }
+        }
+        for file in files {
+            text += &std::fs::read_to_string(file).unwrap().replace("::r#", "::");
+        }
+    }
+    // Whole names only: `today::word` is not said by `today::words`.
+    let named = |name: &str| {
+        text.match_indices(name).any(|(at, _)| {
+            let after = text[at + name.len()..].chars().next();
+            after.is_none_or(|c| !c.is_alphanumeric() && c != '_' && c != '-')
+        })
+    };
+    // A script may choose the end of an id: `client-board-level-${level}`.
+    let chosen = |id: &str| id.match_indices('-').any(|(at, _)| text.contains(&format!("`{}${{", &id[..=at])));
+    let said = |id: &str, name: &str| {
+        if id.starts_with("client") { named(&format!("\"{id}\"")) || chosen(id) } else { named(name) }
+    };
+    let unsaid: Vec<String> = messages().into_iter().filter(|(id, name)| !said(id, name)).map(|(id, _)| id).collect();
+    assert!(unsaid.is_empty(), "nobody says these messages; take them out of every catalogue: {unsaid:?}");
 }

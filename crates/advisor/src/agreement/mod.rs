@@ -1,21 +1,22 @@
 //! Do two or more people see the same? Percent agreement, kappa and alpha of what they scored on their own.
 
+mod records;
 mod scale;
 mod scores;
 
+pub use records::{Both, Mark, Noted, WITHIN_S, both, pairs, scores};
 pub use scale::ScoreScale;
 pub use scores::{Scores, ScoresError, read};
 
 use crate::estimate::{Estimate, LEVEL, Unit};
 use sayso_methods::agreement::{RatingTable, Scale, Weighting, alpha_interval, krippendorff_alpha};
 use serde::Serialize;
-use std::fmt;
 
 /// Draws for the interval of alpha, and the seed they begin from.
 const RESAMPLES: usize = 2_000;
 const SEED: u64 = 1;
 /// Below this many scores by two people, the error of kappa is not to be relied on (see `docs/methods/agreement.md`).
-const FEW: usize = 30;
+pub const FEW: usize = 30;
 
 /// Two people who took one thing for different things.
 #[derive(Clone, PartialEq, Eq, Debug, Serialize)]
@@ -33,20 +34,32 @@ pub struct Differing {
 pub struct Figure {
     /// The estimate; without value where there is none.
     pub estimate: Estimate,
-    /// Why there is no estimate or no interval.
-    pub lacking: Option<String>,
+    /// What it lacks.
+    pub lacking: Option<Lacking>,
 }
 
-impl fmt::Display for Figure {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let e = &self.estimate;
-        match (e.value, e.low, e.high) {
-            (Some(v), Some(low), Some(high)) => write!(f, "{v:.2} ({low:.2} to {high:.2}, n = {})", e.n)?,
-            (Some(v), ..) => write!(f, "{v:.2} (no interval, n = {})", e.n)?,
-            (None, ..) => write!(f, "none (n = {})", e.n)?,
-        }
-        self.lacking.as_ref().map_or(Ok(()), |why| write!(f, "; {why}"))
-    }
+/// What a figure lacks.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize)]
+pub enum Lacking {
+    /// Below [`FEW`] scores its interval is too short.
+    Few,
+    /// There is no estimate or no interval, for this reason.
+    Why(String),
+}
+
+/// How far two people agree beyond chance.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+pub enum Beyond {
+    /// Well.
+    Well,
+    /// Too little to build on.
+    TooLittle,
+    /// Beyond chance, but not known closely enough.
+    Some,
+    /// It could be chance alone.
+    Chance,
+    /// It cannot be judged.
+    NotJudged,
 }
 
 /// How far people agree.
@@ -64,10 +77,8 @@ pub struct Agreement {
     pub alpha: Figure,
     /// What two people most often took for different things.
     pub differing: Vec<Differing>,
-    /// One plain sentence.
-    pub sentence: String,
-    /// What would change it.
-    pub would_change: &'static str,
+    /// What alpha comes to.
+    pub beyond: Beyond,
 }
 
 /// Compares what people scored.
@@ -85,18 +96,8 @@ pub fn agreement(scores: &Scores, scale: ScoreScale) -> Agreement {
         kappa = Some(kappa_of(&both, scores.categories.len(), scale));
         differing = most_differing(&both, &scores.categories);
     }
-    let sentence = sentence(alike.as_ref(), &alpha, shared);
-    Agreement {
-        people: scores.people.clone(),
-        shared,
-        alike,
-        kappa,
-        alpha,
-        differing,
-        sentence,
-        would_change: "more things scored by both without knowing each other's scores; and a clearer wording of what \
-                       counts as what, tried on new film",
-    }
+    let beyond = beyond(&alpha);
+    Agreement { people: scores.people.clone(), shared, alike, kappa, alpha, differing, beyond }
 }
 
 fn alpha(values: &[Vec<Option<f64>>], scale: ScoreScale, shared: usize) -> Figure {
@@ -113,7 +114,7 @@ fn alpha(values: &[Vec<Option<f64>>], scale: ScoreScale, shared: usize) -> Figur
         },
         Err(why) => Figure {
             estimate: bare(krippendorff_alpha(values, scale).ok().map(|a| a.alpha)),
-            lacking: Some(why.to_string()),
+            lacking: Some(Lacking::Why(why.to_string())),
         },
     }
 }
@@ -132,11 +133,11 @@ fn kappa_of(both: &[(usize, usize)], categories: usize, scale: ScoreScale) -> Fi
                 n,
                 unit: Unit::Number,
             },
-            lacking: (n < FEW).then(|| format!("below {FEW} scores its interval is too short")),
+            lacking: (n < FEW).then_some(Lacking::Few),
         },
         Err(why) => Figure {
             estimate: Estimate { value: None, low: None, high: None, n, unit: Unit::Number },
-            lacking: Some(why.to_string()),
+            lacking: Some(Lacking::Why(why.to_string())),
         },
     }
 }
@@ -155,22 +156,13 @@ fn most_differing(both: &[(usize, usize)], categories: &[String]) -> Vec<Differi
     all
 }
 
-fn sentence(alike: Option<&Estimate>, alpha: &Figure, shared: usize) -> String {
-    if shared == 0 {
-        return "Nothing was scored by two people, so nothing can be said about agreement (n = 0).".into();
-    }
-    let alike = alike.map(|a| format!("They scored {a} alike. ")).unwrap_or_default();
+fn beyond(alpha: &Figure) -> Beyond {
     let e = &alpha.estimate;
-    let beyond = match (e.value, e.low, e.high) {
-        (Some(_), Some(low), _) if low >= 0.8 => "Beyond chance they agree well.",
-        (Some(_), _, Some(high)) if high < 0.667 => {
-            "Beyond chance that is too little to build on: settle first what counts as what."
-        }
-        (Some(_), Some(low), Some(_)) if low > 0.0 => {
-            "They agree beyond chance; how well is not yet known closely enough to build on."
-        }
-        (Some(_), Some(_), Some(_)) => "That could be chance alone.",
-        _ => "How far that goes beyond chance cannot be judged yet.",
-    };
-    format!("{alike}{beyond}")
+    match (e.value, e.low, e.high) {
+        (Some(_), Some(low), _) if low >= 0.8 => Beyond::Well,
+        (Some(_), _, Some(high)) if high < 0.667 => Beyond::TooLittle,
+        (Some(_), Some(low), Some(_)) if low > 0.0 => Beyond::Some,
+        (Some(_), Some(_), Some(_)) => Beyond::Chance,
+        _ => Beyond::NotJudged,
+    }
 }

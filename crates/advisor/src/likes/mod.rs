@@ -6,6 +6,7 @@ mod setup;
 
 pub use setup::{Setup, next_setup};
 
+use crate::advice::Because;
 use crate::case::Case;
 use crate::estimate::{Estimate, LEVEL, Unit};
 use choices::{HALF_LIFE_DAYS, array_rankings, choice_fit, pair_trials};
@@ -15,6 +16,7 @@ use sayso_methods::likes::{
     free_access_scores, multiple_scores, next_pair, paired_scores, retest, should_stop, side_bias, single_item_scores,
 };
 use sayso_model::{Fact, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardCard, RewardId, RewardKind};
+use serde::Serialize;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Draws for probabilities of sets; fixed seed, so that the same records give the same words.
@@ -42,15 +44,13 @@ pub struct RankedReward {
     pub scores: BTreeMap<&'static str, Estimate>,
 }
 
-/// Which pair to offer next and why.
+/// Which pair to offer next: the one that would tell most about the best few; sides balance earlier ones.
 #[derive(Clone, PartialEq, Debug)]
 pub struct NextTest {
     /// Lay this on the animal's left.
     pub left: RewardId,
     /// Lay this on its right.
     pub right: RewardId,
-    /// Why.
-    pub because: String,
 }
 
 /// What is known of an animal's likes.
@@ -71,7 +71,7 @@ pub struct LikesReport {
     /// What a further pair would tell most.
     pub next: Option<NextTest>,
     /// Why to test again, if so.
-    pub retest: Option<String>,
+    pub retest: Option<Because>,
     /// The last trial.
     pub last: Option<Moment>,
 }
@@ -83,8 +83,22 @@ pub struct SideReport {
     pub left: Estimate,
     /// Exact two-sided p against one half.
     pub p: f64,
-    /// In words.
-    pub words: String,
+    /// What that means.
+    pub lean: Lean,
+}
+
+/// Whether choices lean to one side.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Lean {
+    /// To its left; the ranking allows for it.
+    Left,
+    /// To its right; the ranking allows for it.
+    Right,
+    /// Too few choices to say.
+    TooFew,
+    /// None beyond chance.
+    None,
 }
 
 /// Circular triads in words and figures.
@@ -103,16 +117,36 @@ pub struct ConsistencyReport {
 /// Whether the best few are known.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Known {
-    /// True: known well enough to choose words by.
-    pub well_enough: bool,
+    /// How settled that is.
+    pub verdict: Settled,
     /// The best few.
     pub best: Vec<RewardId>,
+    /// Their names.
+    pub names: Vec<String>,
     /// Probability that no reward left out is clearly better.
     pub probability: f64,
     /// Choices behind it.
     pub n: u64,
-    /// In words.
-    pub words: String,
+}
+
+impl Known {
+    /// Whether they are known well enough to choose words by.
+    #[must_use]
+    pub fn well_enough(&self) -> bool {
+        self.verdict == Settled::WellEnough
+    }
+}
+
+/// How settled the best few are.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Settled {
+    /// Known well enough.
+    WellEnough,
+    /// Not settled, but enough for now.
+    EnoughForNow,
+    /// Not known well enough.
+    NotYet,
 }
 
 /// What one animal likes, as of `now`.
@@ -146,7 +180,7 @@ pub fn likes(case: &Case<'_>) -> LikesReport {
         side: side(&pairs),
         consistency: triads(items.len(), &pairs),
         next: next(fit.as_ref(), &pairs, &items, known.as_ref()),
-        retest: retest_words(last.map(age), known.as_ref()),
+        retest: retest_because(last.map(age), known.as_ref()),
         known,
         last,
     }
@@ -167,15 +201,12 @@ fn known(verdict: &Verdict, items: &[RewardId], cards: &BTreeMap<RewardId, &Rewa
     let set = set_of(verdict);
     let best: Vec<RewardId> = set.members.iter().filter_map(|i| items.get(*i).copied()).collect();
     let names: Vec<String> = best.iter().map(|r| name(cards, *r)).collect();
-    let sure = format!("{:.0} % sure, n = {} choices", 100.0 * set.probability, set.n);
-    let (well_enough, words) = match verdict {
-        Verdict::KnownWellEnough(_) => (true, format!("Known well enough: {} ({sure}).", names.join(", "))),
-        Verdict::EnoughForNow(_) => {
-            (false, format!("Not settled, but enough for now; best so far: {} ({sure}).", names.join(", ")))
-        }
-        Verdict::GoOn(_) => (false, format!("Not known well enough; best so far: {} ({sure}).", names.join(", "))),
+    let verdict = match verdict {
+        Verdict::KnownWellEnough(_) => Settled::WellEnough,
+        Verdict::EnoughForNow(_) => Settled::EnoughForNow,
+        Verdict::GoOn(_) => Settled::NotYet,
     };
-    Known { well_enough, best, probability: set.probability, n: set.n, words }
+    Known { verdict, best, names, probability: set.probability, n: set.n }
 }
 
 fn name(cards: &BTreeMap<RewardId, &RewardCard>, reward: RewardId) -> String {
@@ -292,15 +323,13 @@ fn side(pairs: &[PairTrial]) -> Option<SideReport> {
     if n == 0 {
         return None;
     }
-    let words = if p < 0.05 {
-        let side = if left > right { "left" } else { "right" };
-        format!("It leans to its {side}: mix sides well and test on; the ranking allows for it.")
-    } else if n < 6 {
-        "Too few choices to say anything about sides.".to_owned()
-    } else {
-        "No sign of a lean to one side beyond chance.".to_owned()
+    let lean = match (p < 0.05, left > right) {
+        (true, true) => Lean::Left,
+        (true, false) => Lean::Right,
+        _ if n < 6 => Lean::TooFew,
+        _ => Lean::None,
     };
-    Some(SideReport { left: Estimate::share(left, n), p, words })
+    Some(SideReport { left: Estimate::share(left, n), p, lean })
 }
 
 /// Circular triads need every pair decided; only items all of whose pairs are go in, and at least three.
@@ -334,28 +363,25 @@ fn next(fit: Option<&ChoiceFit>, pairs: &[PairTrial], items: &[RewardId], known:
     let (fit, known) = (fit?, known?);
     let goal = if known.best.len() < items.len() { Goal::TopSet(known.best.len()) } else { Goal::Strengths };
     let pair = next_pair(fit, pairs, goal, DRAWS, SEED).ok()?;
-    Some(NextTest {
-        left: *items.get(pair.left)?,
-        right: *items.get(pair.right)?,
-        because: "this pair would tell most about which rewards are the best few; sides balance earlier ones"
-            .to_owned(),
-    })
+    Some(NextTest { left: *items.get(pair.left)?, right: *items.get(pair.right)? })
 }
 
-fn retest_words(age_days: Option<f64>, known: Option<&Known>) -> Option<String> {
+fn retest_because(age_days: Option<f64>, known: Option<&Known>) -> Option<Because> {
+    let known = known?;
     let state = RankingState {
         age_days,
         half_life_days: HALF_LIFE_DAYS,
-        top_probability: known?.probability,
+        top_probability: known.probability,
         turned_down: None,
     };
     match retest(&state, &RetestRule::default()).ok()? {
-        Retest::Now(RetestReason::TooOld(_)) => Some(format!(
-            "The last test is {:.0} days old; half of what it said is taken as forgotten after {HALF_LIFE_DAYS:.0} days (common practice, no source).",
-            age_days.unwrap_or(0.0)
-        )),
+        Retest::Now(RetestReason::TooOld(_)) => {
+            Some(Because::TestOld { days: age_days.unwrap_or(0.0), half_life_days: HALF_LIFE_DAYS })
+        }
         // On the day of a test its own page says what to offer next.
-        Retest::Now(RetestReason::TopUnclear(_)) if age_days.is_some_and(|a| a > 1.0) => known.map(|k| k.words.clone()),
+        Retest::Now(RetestReason::TopUnclear(_)) if age_days.is_some_and(|a| a > 1.0) => {
+            Some(Because::BestUnclear { best: known.names.clone(), probability: known.probability, choices: known.n })
+        }
         Retest::Now(_) | Retest::InDays(_) => None,
     }
 }

@@ -9,7 +9,7 @@ use std::collections::BTreeSet;
 /// A pause so long starts a new sitting, hours (common practice, no source).
 const NEW_SITTING_H: f64 = 2.0;
 /// Days looked back on: likes change.
-const DAYS: f64 = 90.0;
+pub const DAYS: u32 = 90;
 /// Rearrangements of the sittings' hours, and the seed that makes the same records give the same words.
 const REARRANGED: usize = 999;
 const SEED: u64 = 1;
@@ -38,17 +38,14 @@ pub struct Hours {
     pub sittings: usize,
     /// Hours told, where the hour matters.
     pub at: Vec<AtHour>,
-    /// In words.
-    pub sentence: String,
+    /// Why nothing can be told yet.
+    pub lacking: Option<String>,
 }
 
-/// What likes by the hour do not show.
-pub const HOURS_DO_NOT_SHOW: &str = "This does not show why: meals, walks and who is at home follow the clock too. One rise and fall a day is looked for, no other shape. At a meal hour a liking for food may be hunger.";
-
 /// Choices between two things by local hour.
-pub(super) fn hours(story: &Story, animal: AnimalId, name: &str, now: Moment) -> Hours {
+pub(super) fn hours(story: &Story, animal: AnimalId, now: Moment) -> Hours {
     let zone = story.zone();
-    let from = now.plus_seconds(-DAYS * 86_400.0);
+    let from = now.plus_seconds(-f64::from(DAYS) * 86_400.0);
     let facts: Vec<_> = story
         .of::<LikeTrial>(animal)
         .filter(|t| t.part.format == LikesFormat::Paired && t.at() >= from && t.at() <= now)
@@ -79,32 +76,10 @@ pub(super) fn hours(story: &Story, animal: AnimalId, name: &str, now: Moment) ->
     let n = trials.len() as u64;
     let sittings = if trials.is_empty() { 0 } else { session + 1 };
     match fit_pairs_by_hour(items.len(), &trials, LEVEL, REARRANGED, SEED) {
-        Err(why) => Hours {
-            p: None,
-            n,
-            sittings,
-            at: Vec::new(),
-            sentence: format!(
-                "Whether what {name} likes depends on the hour cannot be told yet: {why} (n = {n} choices in {sittings} sittings of the last {DAYS:.0} days)."
-            ),
-        },
+        Err(why) => Hours { p: None, n, sittings, at: Vec::new(), lacking: Some(why.to_string()) },
         Ok(fit) => {
-            let matters = fit.p <= SURE;
-            let at = if matters { at_hours(story, &items, &fit) } else { Vec::new() };
-            let count = format!("p = {:.3}, n = {} choices in {} sittings", fit.p, fit.n, fit.sessions);
-            let first = |a: &AtHour| a.things.first().map(|(what, _)| format!("{what} at {}:00", a.hour));
-            let sentence = if matters {
-                let best: Vec<String> = at.iter().filter_map(first).collect();
-                format!(
-                    "What {name} likes depends on the hour ({count}). Offer first what it likes best then: {}.",
-                    best.join(", ")
-                )
-            } else {
-                format!(
-                    "No sign that what {name} likes depends on the hour ({count}); that does not show that it does not."
-                )
-            };
-            Hours { p: Some(fit.p), n: fit.n, sittings: fit.sessions, at, sentence }
+            let at = if fit.p <= SURE { at_hours(story, &items, &fit) } else { Vec::new() };
+            Hours { p: Some(fit.p), n: fit.n, sittings: fit.sessions, at, lacking: None }
         }
     }
 }

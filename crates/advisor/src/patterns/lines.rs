@@ -14,13 +14,24 @@ const LEAST_DAYS: usize = 5;
 /// Changes told, newest first.
 const LINES: usize = 4;
 
+/// What changed.
+#[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub enum Change {
+    /// Buttons were moved.
+    Moved,
+    /// A word came that says this.
+    Word(String),
+    /// A rule of the house came.
+    Rule,
+}
+
 /// Own presses before and after one change.
 #[derive(Clone, PartialEq, Debug)]
 pub struct PhaseLine {
     /// The day of the change, which counts on neither side.
     pub day: Day,
-    /// What changed, in words.
-    pub what: String,
+    /// What changed.
+    pub what: Vec<Change>,
     /// Own presses a day before.
     pub before: Estimate,
     /// Own presses a day after.
@@ -30,18 +41,12 @@ pub struct PhaseLine {
     /// Share of pairs of a day before and a day after in which the day after had more presses (nonoverlap of all pairs),
     /// with its 90 % interval, and p of the rank-sum test.
     pub more_after: (Estimate, f64),
-    /// In words.
-    pub sentence: String,
 }
-
-/// What phase lines do not show.
-pub const LINES_DO_NOT_SHOW: &str = "This does not show that the change did it: other things changed in those days too, presses were already going up or down, and one of several changes looks large by chance. Days of one animal hang together, so the interval is rather too short. A trial of the change, with its days drawn by chance, can tell.";
 
 /// The newest changes with enough days on both sides.
 pub(super) fn lines(
     story: &Story,
     animal: AnimalId,
-    name: &str,
     first: Option<&Answered<'_>>,
     own: &[Answered<'_>],
     now: Moment,
@@ -65,7 +70,7 @@ pub(super) fn lines(
         };
         let (before, after) = (side(from, *day), side(day.plus(1), until));
         if before.len() >= LEAST_DAYS && after.len() >= LEAST_DAYS {
-            found.extend(line(name, *day, what, &before, &after));
+            found.extend(line(*day, what, &before, &after));
         }
         if found.len() == LINES {
             break;
@@ -75,7 +80,7 @@ pub(super) fn lines(
 }
 
 #[allow(clippy::cast_precision_loss)]
-fn line(name: &str, day: Day, what: &str, before: &[(i32, usize)], after: &[(i32, usize)]) -> Option<PhaseLine> {
+fn line(day: Day, what: &BTreeSet<Change>, before: &[(i32, usize)], after: &[(i32, usize)]) -> Option<PhaseLine> {
     let points = |side: &[(i32, usize)]| -> Vec<Point> {
         side.iter().map(|(day, n)| Point { day: f64::from(*day), value: *n as f64 }).collect()
     };
@@ -84,39 +89,28 @@ fn line(name: &str, day: Day, what: &str, before: &[(i32, usize)], after: &[(i32
     let (was, is) = (a_day(before), a_day(after));
     let n = nonoverlap.n_a + nonoverlap.n_b;
     let more = Estimate::with(nonoverlap.nap, nonoverlap.nap_interval, n, Unit::Share);
-    let percent = |x: f64| format!("{:.0} %", 100.0 * x);
-    let sentence = format!(
-        "When {what} ({day}): {name} pressed {was} before and {is} after. A day after had more presses than a day before in {} of pairs (90 % interval {} to {}, {} and {} days, p = {:.3}; 50 % is no difference).",
-        percent(nonoverlap.nap),
-        percent(nonoverlap.nap_interval.low),
-        percent(nonoverlap.nap_interval.high),
-        nonoverlap.n_a,
-        nonoverlap.n_b,
-        nonoverlap.p
-    );
     let points = before.iter().chain(after).copied().collect();
     Some(PhaseLine {
         day,
-        what: what.to_owned(),
+        what: what.iter().cloned().collect(),
         before: was,
         after: is,
         points,
         more_after: (more, nonoverlap.p),
-        sentence,
     })
 }
 
 /// What changed on which day.
-fn changes(story: &Story, animal: AnimalId, now: Moment) -> BTreeMap<Day, String> {
+fn changes(story: &Story, animal: AnimalId, now: Moment) -> BTreeMap<Day, BTreeSet<Change>> {
     let zone = story.zone();
-    let mut changes: BTreeMap<Day, BTreeSet<String>> = BTreeMap::new();
-    let mut note = |at: Moment, what: String| {
+    let mut changes: BTreeMap<Day, BTreeSet<Change>> = BTreeMap::new();
+    let mut note = |at: Moment, what: Change| {
         changes.entry(at.day(&zone)).or_default().insert(what);
     };
     for pair in layouts(story, now).windows(2) {
         let (old, new) = (pair[0].part.places(), pair[1].part.places());
         if new.iter().any(|(word, place)| old.get(word).is_some_and(|before| before != place)) {
-            note(pair[1].at(), "buttons were moved".to_owned());
+            note(pair[1].at(), Change::Moved);
         }
     }
     let mut cards: Vec<_> = story.everyones::<WordCard>().filter(|c| c.at() <= now).collect();
@@ -124,15 +118,14 @@ fn changes(story: &Story, animal: AnimalId, now: Moment) -> BTreeMap<Day, String
     let mut seen = BTreeSet::new();
     for card in cards.iter().filter(|c| c.part.is_for(animal)) {
         if seen.insert(card.part.word) {
-            note(card.at(), format!("\u{201c}{}\u{201d} came", card.part.says));
+            note(card.at(), Change::Word(card.part.says.to_string()));
         }
     }
     let mut rules = BTreeSet::new();
     for rule in story.everyones::<HouseRule>().filter(|r| r.at() <= now) {
         if rules.insert(rule.part.rule) {
-            note(rule.at(), "a rule of the house came".to_owned());
+            note(rule.at(), Change::Rule);
         }
     }
-    let joined = |what: BTreeSet<String>| what.into_iter().collect::<Vec<_>>().join(" and ");
-    changes.into_iter().map(|(day, what)| (day, joined(what))).collect()
+    changes
 }

@@ -1,7 +1,7 @@
 //! Patterns in an animal's own presses and choices that a person would look for: whether presses grow or fade, what else
 //! changed, whether one word follows another, which presses look like slips, whether likes depend on the hour.
 //!
-//! Each figure comes with its interval, its count and the sentence what it does not show.
+//! Each figure comes with its interval and its count; what it does not show stands beside its words.
 
 mod board;
 mod hours;
@@ -10,11 +10,11 @@ mod order;
 mod pace;
 mod slips;
 
-pub use hours::{AtHour, HOURS_DO_NOT_SHOW, Hours};
-pub use lines::{LINES_DO_NOT_SHOW, PhaseLine};
-pub use order::{Follows, ORDER_DOES_NOT_SHOW, Order};
-pub use pace::{PACE_DOES_NOT_SHOW, Pace};
-pub use slips::{AtPlace, SLIPS_DO_NOT_SHOW, Slips};
+pub use hours::{AtHour, DAYS as HOURS_LOOK_BACK_DAYS, Hours};
+pub use lines::{Change, PhaseLine};
+pub use order::{Follows, Order};
+pub use pace::{LEAST_DAYS, LEAST_PRESSES, Pace};
+pub use slips::{AtPlace, Slips, WITHIN_S};
 
 use crate::case::Case;
 use crate::observe::{Answered, own_presses};
@@ -43,8 +43,6 @@ pub struct Patterns {
 
 /// Days looked back, today included: what an animal does now, at a cost that does not grow with the log.
 pub const LOOKS_BACK_DAYS: i32 = 26 * 7;
-/// The same in words.
-pub const LOOKS_BACK: &str = "Looked at are the last 26 weeks.";
 
 /// What shows in the records of this animal of the last [`LOOKS_BACK_DAYS`]; none where there is no such animal.
 #[must_use]
@@ -55,11 +53,11 @@ pub fn patterns(case: &Case<'_>) -> Option<Patterns> {
     let own = own_presses(&all, None);
     let board = Board::of(story, now);
     Some(Patterns {
-        pace: pace::pace(story, &name, &all, &own, now),
-        lines: lines::lines(story, animal, &name, all.first(), &own, now),
-        order: order::order(story, &name, &own, board.as_ref()),
-        slips: slips::slips(story, animal, &name, &own, board.as_ref(), now),
-        hours: hours::hours(story, animal, &name, now),
+        pace: pace::pace(story, &all, &own, now),
+        lines: lines::lines(story, animal, all.first(), &own, now),
+        order: order::order(story, &own, board.as_ref()),
+        slips: slips::slips(story, animal, &own, board.as_ref(), now),
+        hours: hours::hours(story, animal, now),
         name,
     })
 }

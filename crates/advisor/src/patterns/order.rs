@@ -55,20 +55,15 @@ pub struct Order {
     pub words: usize,
     /// From when on; nothing where there is no board.
     pub since: Option<Moment>,
-    /// In words.
-    pub sentence: String,
+    /// Why there is nothing to tell where there is a board.
+    pub lacking: Option<String>,
 }
 
-/// What a pair that stands out does not show.
-pub const ORDER_DOES_NOT_SHOW: &str = "Compared with habits: how often each word is pressed in a sitting, pressed again, pressed next to the one before, and followed by a pause. A pair that stands out does not show that the two words mean something together: a routine, an answer in between, or one want after the other would give the same. Nor does \u{201c}no word follows another\u{201d} show that none does: of simulated animals with a true pair, pressed in short sittings, three in four were not told of it. Every own press counts, those taken for slips too.";
-
 /// Pairs of own presses within ten seconds, since the buttons have lain where they lie.
-pub(super) fn order(story: &Story, name: &str, own: &[Answered<'_>], board: Option<&Board>) -> Order {
-    let nothing = |sentence: String| Order { pairs: Vec::new(), n: 0, presses: 0, words: 0, since: None, sentence };
+pub(super) fn order(story: &Story, own: &[Answered<'_>], board: Option<&Board>) -> Order {
+    let nothing = |since, lacking| Order { pairs: Vec::new(), n: 0, presses: 0, words: 0, since, lacking };
     let Some(board) = board else {
-        return nothing(
-            "Without a drawn board a slip to the next button cannot be told from a second word.".to_owned(),
-        );
+        return nothing(None, None);
     };
     let since: Vec<_> = own.iter().filter(|a| a.press.at() >= board.since).collect();
     let used = &since[since.len().saturating_sub(MOST_PRESSES)..];
@@ -91,7 +86,7 @@ pub(super) fn order(story: &Story, name: &str, own: &[Answered<'_>], board: Opti
     let draws = MonteCarlo { most, ..MonteCarlo::seeded(SEED) };
     let found = match sequences(&presses, &distance, &SequenceRule::default(), draws) {
         Ok(found) => found,
-        Err(why) => return nothing(format!("Since the buttons lie where they lie: {why}.")),
+        Err(why) => return nothing(Some(board.since), Some(why.to_string())),
     };
     let pairs: Vec<Follows> = found
         .pairs
@@ -106,24 +101,5 @@ pub(super) fn order(story: &Story, name: &str, own: &[Answered<'_>], board: Opti
             side_by_side: p.neighbours,
         })
         .collect();
-    let out: Vec<String> = pairs.iter().filter(|p| p.stands_out()).map(in_words).collect();
-    let sentence = if found.n == 0 {
-        format!("{name} never pressed two buttons within ten seconds (n = {} presses).", presses.len())
-    } else if out.is_empty() {
-        format!(
-            "No word follows another more often than {name}'s habits explain (n = {} pairs of presses within ten seconds).",
-            found.n
-        )
-    } else {
-        format!("{} (n = {} pairs of presses within ten seconds).", out.join("; "), found.n)
-    };
-    Order { pairs, n: found.n, presses: presses.len(), words: kinds, since: Some(board.since), sentence }
-}
-
-fn in_words(pair: &Follows) -> String {
-    let rival = if pair.side_by_side { ", side by side: it may be a slip" } else { "" };
-    format!(
-        "\u{201c}{}\u{201d} then \u{201c}{}\u{201d} {} times, {:.1} expected from habits (adjusted p = {:.3}{rival})",
-        pair.first, pair.second, pair.times, pair.expected, pair.adjusted_p
-    )
+    Order { pairs, n: found.n, presses: presses.len(), words: kinds, since: Some(board.since), lacking: None }
 }

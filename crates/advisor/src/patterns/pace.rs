@@ -3,22 +3,23 @@
 use super::says;
 use crate::estimate::{Estimate, Unit};
 use crate::observe::{Answered, by_day};
-use sayso_methods::learning::celeration::{Turn, celeration_from_counts};
+use sayso_methods::learning::celeration::celeration_from_counts;
 use sayso_model::{Day, Moment, Story, WordId};
 use std::collections::BTreeSet;
 
 /// Weeks looked back on.
 const WEEKS: i32 = 8;
 /// Below so many days, or presses, a factor a week says nothing (common practice, no source).
-const LEAST_DAYS: i32 = 21;
-const LEAST_PRESSES: usize = 10;
+pub const LEAST_DAYS: i32 = 21;
+/// The same of presses.
+pub const LEAST_PRESSES: usize = 10;
 
 /// How fast own presses of one word, or of all, multiply.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Pace {
     /// The word; none for all together.
     pub word: Option<WordId>,
-    /// What it says, or "all words".
+    /// What it says; empty for all together.
     pub says: String,
     /// Days watched, today included.
     pub days: i32,
@@ -28,25 +29,19 @@ pub struct Pace {
     pub factor: Estimate,
     /// Own presses by week, oldest first, the last one ending today; the first may be cut short.
     pub by_week: Vec<usize>,
-    /// In words.
-    pub sentence: String,
 }
 
-/// What the factors do not show.
-pub const PACE_DOES_NOT_SHOW: &str = "A factor of 1 is no change. A growing number does not show that a word is understood, nor a fading one that it was forgotten: what it wants, how soon people answer and how long the board is within reach change it as well. With several words, an interval of one that leaves out 1 is no surprise.";
-
 /// All words together, then each word of this animal that it pressed.
-pub(super) fn pace(story: &Story, name: &str, all: &[Answered<'_>], own: &[Answered<'_>], now: Moment) -> Vec<Pace> {
+pub(super) fn pace(story: &Story, all: &[Answered<'_>], own: &[Answered<'_>], now: Moment) -> Vec<Pace> {
     let words: BTreeSet<WordId> = own.iter().map(|a| a.press.part.word).collect();
     let mut named: Vec<(Option<WordId>, String)> = words.into_iter().map(|w| (Some(w), says(story, w))).collect();
     named.sort_by(|a, b| a.1.cmp(&b.1));
-    named.insert(0, (None, "all words".to_owned()));
-    named.into_iter().filter_map(|(word, says)| of_one(story, name, (all, own), word, says, now)).collect()
+    named.insert(0, (None, String::new()));
+    named.into_iter().filter_map(|(word, says)| of_one(story, (all, own), word, says, now)).collect()
 }
 
 fn of_one(
     story: &Story,
-    name: &str,
     (all, own): (&[Answered<'_>], &[Answered<'_>]),
     word: Option<WordId>,
     says: String,
@@ -77,33 +72,15 @@ fn of_one(
     }
     let enough = days >= LEAST_DAYS && presses >= LEAST_PRESSES;
     let fit = enough.then(|| celeration_from_counts(&day, &count, &minutes).ok()).flatten();
-    let weeks = days / 7;
-    let what = word.map_or_else(|| "presses of all words".to_owned(), |_| format!("presses of \u{201c}{says}\u{201d}"));
-    let (factor, sentence) = match fit {
-        Some(fit) => {
-            let factor = Estimate {
-                value: Some(fit.times_per_week),
-                low: fit.interval.map(|i| i.low),
-                high: fit.interval.map(|i| i.high),
-                n: presses,
-                unit: Unit::Number,
-            };
-            let how = match fit.turn() {
-                Turn::Times(x) => format!("multiplied by {x:.2}"),
-                Turn::DividedBy(x) => format!("divided by {x:.2}"),
-            };
-            let interval = fit.interval.map_or_else(
-                || "no interval yet".to_owned(),
-                |i| format!("factor {:.2}; 90 % interval {:.2} to {:.2}", fit.times_per_week, i.low, i.high),
-            );
-            (factor, format!("{name}'s {what} {how} a week ({interval}; {weeks} weeks, n = {presses})."))
-        }
-        None => (
-            Estimate { n: presses, ..Estimate::unknown(Unit::Number) },
-            format!(
-                "{name}'s {what}: too little to say how they change ({days} days, n = {presses}; it takes {LEAST_DAYS} days and {LEAST_PRESSES} presses)."
-            ),
-        ),
+    let factor = match fit {
+        Some(fit) => Estimate {
+            value: Some(fit.times_per_week),
+            low: fit.interval.map(|i| i.low),
+            high: fit.interval.map(|i| i.high),
+            n: presses,
+            unit: Unit::Number,
+        },
+        None => Estimate { n: presses, ..Estimate::unknown(Unit::Number) },
     };
-    Some(Pace { word, says, days, presses, factor, by_week, sentence })
+    Some(Pace { word, says, days, presses, factor, by_week })
 }

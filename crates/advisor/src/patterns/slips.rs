@@ -9,7 +9,7 @@ use sayso_model::{Accident, AnimalId, Brush, Moment, Story, WordId};
 use std::collections::BTreeSet;
 
 /// Longest pause after another contact, in seconds, after which a press can still be a slip (common practice, no source).
-const WITHIN_S: f64 = 1.5;
+pub const WITHIN_S: f64 = 1.5;
 
 /// Slips at one button.
 #[derive(Clone, PartialEq, Debug)]
@@ -35,18 +35,16 @@ pub struct Slips {
     pub judged: Estimate,
     /// From when on; nothing where there is no board.
     pub since: Option<Moment>,
-    /// In words.
-    pub sentence: String,
+    /// Own presses looked at.
+    pub presses: usize,
+    /// Why there is nothing to tell where there is a board.
+    pub lacking: Option<String>,
 }
-
-/// What a share of slips does not show.
-pub const SLIPS_DO_NOT_SHOW: &str = "Of simulated animals that never slipped, one in ten was told of some slips. And this does not show which presses to leave unanswered: an animal that means two words whose buttons lie side by side looks like one that slips. Read a large share as \u{201c}look at the board\u{201d}: lay those two farther apart.";
 
 /// Slips since the buttons have lain where they lie.
 pub(super) fn slips(
     story: &Story,
     animal: AnimalId,
-    name: &str,
     own: &[Answered<'_>],
     board: Option<&Board>,
     now: Moment,
@@ -56,11 +54,16 @@ pub(super) fn slips(
     let own: Vec<&Answered<'_>> = own.iter().filter(|a| from.is_none_or(|from| a.press.at() >= from)).collect();
     let marked = |what: fn(Accident) -> bool| own.iter().filter(|a| what(a.press.part.accident)).count();
     let judged = Estimate::share(marked(|a| a == Accident::Likely), marked(|a| a != Accident::Unsure));
-    let nothing =
-        |sentence: String| Slips { share: unknown, quick: 0, places: Vec::new(), judged, since: from, sentence };
-    let Some(board) = board else {
-        return nothing("Without a drawn board nobody can tell which buttons lie side by side.".to_owned());
+    let nothing = |lacking: Option<String>| Slips {
+        share: unknown,
+        quick: 0,
+        places: Vec::new(),
+        judged,
+        since: from,
+        presses: own.len(),
+        lacking,
     };
+    let Some(board) = board else { return nothing(None) };
     let mut touched: Vec<(Moment, WordId, bool)> =
         own.iter().map(|a| (a.press.at(), a.press.part.word, true)).collect();
     let brushes = story.of::<Brush>(animal).filter(|b| b.at() >= board.since && b.at() <= now);
@@ -83,14 +86,11 @@ pub(super) fn slips(
     let neighbours: Vec<Vec<usize>> = words.iter().map(|w| beside(*w)).collect();
     let found = match accidents(&contacts, &neighbours, WITHIN_S) {
         Ok(found) => found,
-        Err(why) => return nothing(format!("Since the buttons lie where they lie: {why}.")),
+        Err(why) => return nothing(Some(why.to_string())),
     };
     let quick: u64 = [found.after_press, found.after_brush].iter().flatten().map(|s| s.n).sum();
     if quick == 0 {
-        return nothing(format!(
-            "No press of {name}'s came within {WITHIN_S} s of another contact, so none looks like a slip (n = {} presses).",
-            found.overall.n
-        ));
+        return nothing(None);
     }
     let mut places: Vec<AtPlace> = found
         .places
@@ -103,10 +103,7 @@ pub(super) fn slips(
         .collect();
     places.sort_by(|a, b| b.share.n.cmp(&a.share.n).then_with(|| a.says.cmp(&b.says)));
     let share = shown(found.overall);
-    let sentence = format!(
-        "{share} of {name}'s own presses are explained by a slip from the button beside or by a brush; {quick} came within {WITHIN_S} s of another contact."
-    );
-    Slips { share, quick, places, judged, since: from, sentence }
+    Slips { share, quick, places, judged, since: from, presses: own.len(), lacking: None }
 }
 
 fn shown(share: Share) -> Estimate {

@@ -11,6 +11,7 @@ macro_rules! line {
 pub(crate) use line;
 
 mod adaptive_likes;
+mod advice;
 mod batteries;
 mod coverage;
 mod coverage_curve;
@@ -62,6 +63,7 @@ pub const EXPERIMENTS: &[Experiment] = &[
     of_all("stages", "Is the stage of teaching right?", stages::run),
     of_all("patterns", "What is told of patterns where there are none?", patterns::run),
     of_all("stuck", "Is a stuck word called so, and its cause named?", stuck::run),
+    alone("advice", "Is the advice of one mind (advice.md)?", advice::run),
     alone(
         "likes-intervals",
         "Intervals of likes by items, rounds and spread (likes-coverage.md).",

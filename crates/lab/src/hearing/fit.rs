@@ -22,6 +22,9 @@ pub struct Order {
     /// of each corpus best when learned from the others.
     #[arg(long, value_delimiter = ',', default_values_t = [1.0])]
     pub ridge: Vec<f64>,
+    /// How many missed presses a wrong one weighs as much as: the constant is lowered by its logarithm.
+    #[arg(long, default_value_t = 1.0)]
+    pub caution: f64,
     /// Presses a day expected where a home is quiet; with the corpora's presses a minute it sets the idle prior.
     #[arg(long, default_value_t = 8.0)]
     pub presses_a_day: f64,
@@ -203,8 +206,12 @@ fn stage(index: usize, rows: &[&Row], classifier: &Classifier, ridge: f64) -> Re
 /// [`LabError`] where a corpus cannot be read or heard, or nothing can be learned from it.
 pub fn fit(order: &Order) -> Result<Weights, LabError> {
     let above_0 = |v: &f64| *v > 0.0 && v.is_finite();
-    if order.ridge.is_empty() || !order.ridge.iter().all(above_0) || !above_0(&order.presses_a_day) {
-        return Err(told("--ridge and --presses-a-day are numbers above 0"));
+    if order.ridge.is_empty()
+        || !order.ridge.iter().all(above_0)
+        || !above_0(&order.caution)
+        || !above_0(&order.presses_a_day)
+    {
+        return Err(told("--ridge, --caution and --presses-a-day are numbers above 0"));
     }
     let (mut by_corpus, mut hash, mut seeds) = (Vec::new(), Sha256::new(), Vec::new());
     let mut looks = FirstLooks::new();
@@ -231,7 +238,8 @@ pub fn fit(order: &Order) -> Result<Weights, LabError> {
     let weights = Weights {
         provenance: Provenance {
             made_by: format!(
-                "lab hearing fit --ridge {ridge} --presses-a-day {}: {right} presses among {} candidates",
+                "lab hearing fit --ridge {ridge} --caution {} --presses-a-day {}: {right} presses among {} candidates",
+                order.caution,
                 order.presses_a_day,
                 all.len()
             ),
@@ -240,7 +248,8 @@ pub fn fit(order: &Order) -> Result<Weights, LabError> {
             date: Some(order.date.to_string()),
         },
         idle_prior: (order.presses_a_day / 86_400.0 / (presses as f64 / seconds)).min(1.0),
-        classifier,
+        // After the cascade, which is to give up no press that is called without it.
+        classifier: Classifier { constant: classifier.constant - order.caution.ln(), ..classifier },
         cascade,
     };
     let text = serde_json::to_string_pretty(&weights).map_err(told)? + "\n";

@@ -6,6 +6,7 @@ mod dictionary;
 mod distance;
 mod features;
 mod first;
+mod label;
 mod letters;
 mod next;
 mod phoneme;
@@ -19,6 +20,7 @@ pub use first::{
     Candidate, Delivery, FirstWordRules, FirstWords, FirstWordsError, LeftOut, Liking, MOST_SETS, Part, Reason, Score,
     Scored, Weights, first_words,
 };
+pub use label::{MOST_SYLLABLES, labels_for, syllables};
 pub use next::{Gap, NextReason, NextWord, NextWordRules, NextWords, OnBoard, next_words};
 pub use phoneme::Phoneme;
 pub use sounds::{ReadBy, Sounds, sounds_of};

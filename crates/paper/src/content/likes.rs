@@ -6,6 +6,7 @@ use sayso_advisor::Case;
 use sayso_advisor::likes::{LikesReport, RankedReward};
 use sayso_advisor::ration::{food_cautions, forbidden};
 use sayso_model::{AnimalCard, LikesFormat, RewardCard, RewardKind};
+use sayso_wording::advice::{known as known_best, lean};
 use sayso_wording::{Locale, say};
 
 /// What an animal likes; none where the case is about no animal of the story.
@@ -38,7 +39,7 @@ fn known(blocks: &mut Vec<Block>, case: &Case<'_>, l: &Locale, card: &AnimalCard
         None => say!(l, sheets::trials, trials = trials, none = none),
     };
     let mut text = vec![Paragraph::block("", from, Look::Plain)];
-    text.extend(report.known.as_ref().map(|k| Paragraph::block(said::known(l, k), "", Look::Plain)));
+    text.extend(report.known.as_ref().map(|k| Paragraph::block(known_best(l, k), "", Look::Plain)));
     if let Some(c) = &report.consistency {
         let told = say!(
             l,
@@ -52,9 +53,9 @@ fn known(blocks: &mut Vec<Block>, case: &Case<'_>, l: &Locale, card: &AnimalCard
     }
     if let Some(side) = &report.side {
         let told = say!(l, sheets::side, name = &card.name, share = l.estimate(&side.left), p = l.p(side.p));
-        text.push(Paragraph::block("", format!("{told} {}", said::lean(l, side)), Look::Plain));
+        text.push(Paragraph::block("", format!("{told} {}", lean(l, card.name.as_str(), side.lean)), Look::Plain));
     }
-    if let Some(why) = said::test_again(l, report) {
+    if let Some(why) = said::test_again(l, card.name.as_str(), report) {
         text.push(Paragraph::block(say!(l, sheets::test_again), why, Look::Plain));
     }
     let ranked: Vec<&RankedReward> = report.ranking.iter().filter(|r| r.over_average.value.is_some()).collect();

@@ -9,6 +9,7 @@ use sayso_advisor::stages::Standing;
 use sayso_advisor::welfare::welfare;
 use sayso_advisor::{Case, Estimate};
 use sayso_model::{AnimalCard, LikesTest, ProbeTrial, Sign, SignLevel};
+use sayso_wording::advice::{known, stage_name};
 use sayso_wording::{Locale, say};
 
 pub fn in_short(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &Days) -> Vec<Block> {
@@ -24,7 +25,11 @@ pub fn in_short(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &Days) -> V
     ];
     let mut blocks = vec![Block::Heading(say!(l, sheets::in_short)), Block::List { items, big: false }];
     for advice in &welfare(case) {
-        blocks.push(Paragraph::block(say!(l, sheets::welfare), said::advice(l, advice), Look::Boxed));
+        blocks.push(Paragraph::block(
+            say!(l, sheets::welfare),
+            said::advice(l, card.name.as_str(), advice),
+            Look::Boxed,
+        ));
     }
     blocks
 }
@@ -44,10 +49,10 @@ pub fn words(l: &Locale, card: &AnimalCard, all: &[Standing]) -> Vec<Block> {
     ];
     let row = |s: &Standing| {
         let figures =
-            (s.stage != s.figures_say).then(|| say!(l, sheets::figures_say, stage = said::stage(l, s.figures_say)));
+            (s.stage != s.figures_say).then(|| say!(l, sheets::figures_say, stage = stage_name(l, s.figures_say)));
         let cells = vec![
             Cell::from(s.says.clone()),
-            Cell { text: said::stage(l, s.stage), hints: figures.into_iter().collect(), more: Vec::new() },
+            Cell { text: stage_name(l, s.stage), hints: figures.into_iter().collect(), more: Vec::new() },
             say!(l, sheets::n, n = s.showings).into(),
             l.estimate(&s.delay).into(),
             l.estimate(&s.response).into(),
@@ -172,7 +177,7 @@ pub fn likes_in_short(case: &Case<'_>, l: &Locale) -> Vec<Block> {
     let text = match &report.known {
         Some(k) => {
             let last = report.last.map(|at| say!(l, sheets::last_tested, day = l.date(at.day(case.zone()))));
-            std::iter::once(said::known(l, k)).chain(last).collect::<Vec<_>>().join(" ")
+            std::iter::once(known(l, k)).chain(last).collect::<Vec<_>>().join(" ")
         }
         None => say!(l, sheets::not_tested, trials = report.trials),
     };

@@ -1,39 +1,23 @@
 //! Typed values of `advisor` in words.
 
-use sayso_advisor::Advice;
-use sayso_advisor::likes::{Known, LikesReport, SideReport};
-use sayso_model::{AnimalCard, Day, Stage};
+use sayso_advisor::likes::LikesReport;
+use sayso_advisor::{Advice, Because};
+use sayso_model::{AnimalCard, Day};
+use sayso_wording::advice as of;
 use sayso_wording::{Locale, say};
 
 /// An advice in a paragraph: what to do, because of what, what to watch out for.
-pub fn advice(l: &Locale, advice: &Advice) -> String {
-    let mut all = vec![advice.act.clone()];
-    for reason in &advice.because {
-        all.push(reason.text.clone());
-        all.extend(reason.figure.as_ref().map(|f| format!("{}.", l.estimate(f))));
-    }
-    all.extend(advice.caution.clone());
-    all.join(" ")
+pub fn advice(l: &Locale, name: &str, advice: &Advice) -> String {
+    let act = std::iter::once(of::act(l, name, &advice.act));
+    let because = advice.because.iter().map(|reason| of::because(l, name, &reason.fact));
+    let cautions = advice.cautions.iter().map(|c| of::caution(l, name, *c));
+    act.chain(because).chain(cautions).collect::<Vec<_>>().join(" ")
 }
 
-/// Whether the best few are known.
-pub fn known(_: &Locale, known: &Known) -> String {
-    known.words.clone()
-}
-
-/// What the side says.
-pub fn lean(_: &Locale, side: &SideReport) -> String {
-    side.words.clone()
-}
-
-/// Why to test again, unless that was said by [`known`] already.
-pub fn test_again(_: &Locale, report: &LikesReport) -> Option<String> {
-    report.retest.clone().filter(|why| report.known.as_ref().is_none_or(|k| k.words != *why))
-}
-
-/// A stage.
-pub fn stage(l: &Locale, stage: Stage) -> String {
-    say!(l, sheets::stage_name, stage = stage.name())
+/// Why to test again, where that is for age; what is not settled is said by what is known.
+pub fn test_again(l: &Locale, name: &str, report: &LikesReport) -> Option<String> {
+    let why = report.retest.as_ref().filter(|why| matches!(why, Because::TestOld { .. }))?;
+    Some(of::because(l, name, why))
 }
 
 /// As in a Julian year.

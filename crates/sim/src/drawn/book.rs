@@ -101,19 +101,7 @@ fn animal_card(animal: AnimalId) -> AnimalCard {
 }
 
 fn reward_card(reward: RewardId, number: usize) -> RewardCard {
-    RewardCard {
-        reward,
-        name: label(&format!("thing {number}")),
-        kind: RewardKind::Play,
-        kcal_per_piece: None,
-        grams_per_piece: None,
-        seconds_to_deliver: None,
-        most_per_day: None,
-        says: None,
-        already_said: false,
-        animals: Vec::new(),
-        active: true,
-    }
+    RewardCard::new(reward, label(&format!("thing {number}")), RewardKind::Play)
 }
 
 fn word_card(word: WordId, reward: RewardId, number: usize) -> WordCard {

@@ -4,11 +4,11 @@ use crate::error::Error;
 use crate::page::AnimalPage;
 use axum::Json;
 use sayso_advisor::Estimate;
-use sayso_advisor::claim_text::{by_ladder, of_animal};
 use sayso_advisor::claims::claims;
 use sayso_advisor::stages::standings;
 use sayso_methods::understanding::ladder::Verdict;
 use sayso_model::{Moment, Stage, WordId};
+use sayso_wording::claims::{by_ladder, of_animal};
 use serde::Serialize;
 
 /// What may be said, on one ladder or of the animal.
@@ -94,7 +94,7 @@ pub async fn show(page: AnimalPage) -> Result<Json<EvidenceJson>, Error> {
         .iter()
         .filter_map(|s| {
             let claim = found.of(s.word)?;
-            let [(_, asking), (_, hearing)] = by_ladder(claim, &page.zone);
+            let [(_, asking), (_, hearing)] = by_ladder(&page.locale, claim, &page.zone);
             Some(WordJson {
                 word: s.word,
                 says: s.says.clone(),
@@ -109,6 +109,6 @@ pub async fn show(page: AnimalPage) -> Result<Json<EvidenceJson>, Error> {
             })
         })
         .collect();
-    let animal = said(found.animal.verdict, of_animal(&found.animal, &page.zone));
+    let animal = said(found.animal.verdict, of_animal(&page.locale, &found.animal, &page.zone));
     Ok(Json(EvidenceJson { words, animal }))
 }

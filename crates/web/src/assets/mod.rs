@@ -53,6 +53,12 @@ static FILES: &[Asset] = &[
     ("client/print.js", JS, include_str!("../client/print.js")),
     ("client/stopwatch.js", JS, include_str!("../client/stopwatch.js")),
     ("client/words.js", JS, include_str!("../client/words.js")),
+    ("client/attend.js", JS, include_str!("../client/attend.js")),
+    ("client/care.js", JS, include_str!("../client/care.js")),
+    ("client/ending.js", JS, include_str!("../client/ending.js")),
+    ("client/hand.js", JS, include_str!("../client/hand.js")),
+    ("client/keys.js", JS, include_str!("../client/keys.js")),
+    ("client/mat.js", JS, include_str!("../client/mat.js")),
     ("client/zone.js", JS, include_str!("../client/zone.js")),
 ];
 

@@ -1,8 +1,9 @@
 //! Bars, with whiskers where there is an interval.
 
 use super::scale::Plot;
-use super::{escaped, figure, nice_axis, short};
+use super::{ends, escaped, figure, nice_axis, short};
 use maud::Markup;
+use sayso_wording::{Locale, say};
 use std::fmt::Write;
 
 /// One bar.
@@ -24,9 +25,9 @@ const HEIGHT: f64 = 200.0;
 
 /// Bars side by side. `told` says in a sentence what the picture shows.
 #[must_use]
-pub fn bars(title: &str, told: &str, x_label: &str, y_label: &str, all: &[Bar]) -> Markup {
+pub fn bars(locale: &Locale, title: &str, told: &str, x_label: &str, y_label: &str, all: &[Bar]) -> Markup {
     let top = all.iter().map(|b| b.interval.map_or(b.value, |i| i.1.max(b.value))).filter(|v| v.is_finite());
-    let axis = nice_axis(y_label, 0.0, top.fold(1.0, f64::max));
+    let axis = nice_axis(locale, y_label, 0.0, top.fold(1.0, f64::max));
     let plot = Plot::usual(HEIGHT);
     let mut out = String::new();
     plot.y_axis(&mut out, &axis);
@@ -72,9 +73,9 @@ pub fn bars(title: &str, told: &str, x_label: &str, y_label: &str, all: &[Bar]) 
     let rows: Vec<Vec<String>> = all
         .iter()
         .map(|b| {
-            let interval = b.interval.map_or_else(String::new, |(l, h)| format!("{} to {}", short(l), short(h)));
-            vec![b.name.clone(), short(b.value), interval, b.n.map_or_else(String::new, |n| n.to_string())]
+            let interval = b.interval.map_or_else(String::new, |i| ends(locale, i));
+            vec![b.name.clone(), short(locale, b.value), interval, b.n.map_or_else(String::new, |n| n.to_string())]
         })
         .collect();
-    figure(title, told, HEIGHT, &out, &[x_label, y_label, "95 % interval", "n"], &rows)
+    figure(locale, title, told, HEIGHT, &out, &[x_label, y_label, &say!(locale, chart::interval), "n"], &rows)
 }

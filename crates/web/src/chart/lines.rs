@@ -1,8 +1,9 @@
 //! Lines and steps with bands.
 
 use super::scale::{Axis, Plot};
-use super::{escaped, figure, short};
+use super::{ends, escaped, figure, short};
 use maud::Markup;
+use sayso_wording::Locale;
 use std::fmt::Write;
 
 /// A point of a line: x, y, and the band's low and high where there is one.
@@ -36,7 +37,7 @@ pub struct Lines {
     pub series: Vec<Series>,
     /// A level drawn across, and its name.
     pub level: Option<(f64, String)>,
-    /// What the band is, such as `95 % interval`.
+    /// What the band is, such as `95% interval`.
     pub band: String,
 }
 
@@ -44,7 +45,7 @@ const HEIGHT: f64 = 220.0;
 
 /// Draws it.
 #[must_use]
-pub fn lines(chart: &Lines) -> Markup {
+pub fn lines(locale: &Locale, chart: &Lines) -> Markup {
     let plot = Plot::usual(HEIGHT);
     let mut out = String::new();
     plot.y_axis(&mut out, &chart.y);
@@ -67,11 +68,11 @@ pub fn lines(chart: &Lines) -> Markup {
     let mut rows = Vec::new();
     for series in &chart.series {
         for (x, y, band) in &series.points {
-            let band = band.map_or_else(String::new, |(l, h)| format!("{} to {}", short(l), short(h)));
-            rows.push(vec![series.name.clone(), short(*x), short(*y), band]);
+            let band = band.map_or_else(String::new, |b| ends(locale, b));
+            rows.push(vec![series.name.clone(), short(locale, *x), short(locale, *y), band]);
         }
     }
-    figure(&chart.title, &chart.told, HEIGHT, &out, &["", &chart.x.label, &chart.y.label, &chart.band], &rows)
+    figure(locale, &chart.title, &chart.told, HEIGHT, &out, &["", &chart.x.label, &chart.y.label, &chart.band], &rows)
 }
 
 fn draw(out: &mut String, plot: &Plot, chart: &Lines, series: &Series, i: usize) {

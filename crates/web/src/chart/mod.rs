@@ -5,6 +5,8 @@ mod bars;
 mod lines;
 mod phases;
 mod scale;
+mod small;
+mod spark;
 mod waiting;
 mod whiskers;
 
@@ -12,23 +14,34 @@ pub use bars::{Bar, bars};
 pub use lines::{Lines, Point, Series, lines};
 pub use phases::{Panel, PhasePoint, Phases, phases};
 pub use scale::{Axis, nice_axis};
+pub use small::{small_bars, steps, weeks};
+pub use spark::spark;
 pub use waiting::waiting;
 pub use whiskers::{Whisker, whiskers};
 
 use maud::{Markup, PreEscaped, html};
+use sayso_wording::{Locale, say};
 
 /// Width of every chart in its own units; near the width of a phone, so that text is about its written size there.
 const WIDTH: f64 = 360.0;
 
 /// The figure around a drawing: caption, drawing with its text alternative, and the figures as a table.
-fn figure(title: &str, told: &str, height: f64, drawing: &str, head: &[&str], rows: &[Vec<String>]) -> Markup {
+fn figure(
+    locale: &Locale,
+    title: &str,
+    told: &str,
+    height: f64,
+    drawing: &str,
+    head: &[&str],
+    rows: &[Vec<String>],
+) -> Markup {
     html! {
         figure.chart {
             figcaption { (title) }
             svg viewBox=(format!("0 0 {WIDTH} {height}")) role="img" aria-label=(told) { (PreEscaped(drawing)) }
             details {
-                summary { "The figures" }
-                div.scroll tabindex="0" role="region" aria-label=(format!("Figures: {title}")) {
+                summary { (say!(locale, chart::figures)) }
+                div.scroll tabindex="0" role="region" aria-label=(say!(locale, chart::figures_of, title = title)) {
                     table {
                         thead { tr { @for h in head { th scope="col" { (h) } } } }
                         tbody { @for row in rows { tr { @for cell in row { td { (cell) } } } } }
@@ -46,7 +59,19 @@ fn escaped(text: &str) -> String {
 
 /// A number for a table or tick: short, without needless zeros.
 #[must_use]
-pub fn short(x: f64) -> String {
-    let text = if x.abs() >= 100.0 { format!("{x:.0}") } else { format!("{x:.2}") };
-    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
+pub fn short(locale: &Locale, x: f64) -> String {
+    let hundredths = (100.0 * x).round();
+    let decimals = if x.abs() >= 100.0 || hundredths % 100.0 == 0.0 {
+        0
+    } else if hundredths % 10.0 == 0.0 {
+        1
+    } else {
+        2
+    };
+    locale.number(x, decimals)
+}
+
+/// The two ends of an interval for a table.
+fn ends(locale: &Locale, (low, high): (f64, f64)) -> String {
+    sayso_wording::figures::interval(locale, &short(locale, low), &short(locale, high))
 }

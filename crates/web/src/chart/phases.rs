@@ -4,6 +4,7 @@
 use super::scale::{Axis, Plot};
 use super::{escaped, figure, short};
 use maud::Markup;
+use sayso_wording::{Locale, say};
 use std::fmt::Write;
 
 /// One point.
@@ -51,7 +52,7 @@ const HEIGHT: f64 = 220.0;
 
 /// Draws it.
 #[must_use]
-pub fn phases(chart: &Phases) -> Markup {
+pub fn phases(locale: &Locale, chart: &Phases) -> Markup {
     let plot = Plot::usual(HEIGHT);
     let mut out = String::new();
     plot.y_axis(&mut out, &chart.y);
@@ -96,7 +97,18 @@ pub fn phases(chart: &Phases) -> Markup {
     let rows: Vec<Vec<String>> = chart
         .points
         .iter()
-        .map(|p| vec![p.phase.clone(), short(p.x), p.y.map_or_else(|| "missing".to_owned(), short), p.n.to_string()])
+        .map(|p| {
+            let y = p.y.map_or_else(|| say!(locale, chart::missing), |y| short(locale, y));
+            vec![p.phase.clone(), short(locale, p.x), y, p.n.to_string()]
+        })
         .collect();
-    figure(&chart.title, &chart.told, HEIGHT, &out, &["phase", &chart.x.label, &chart.y.label, "n"], &rows)
+    figure(
+        locale,
+        &chart.title,
+        &chart.told,
+        HEIGHT,
+        &out,
+        &[&say!(locale, chart::phase), &chart.x.label, &chart.y.label, "n"],
+        &rows,
+    )
 }

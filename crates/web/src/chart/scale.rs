@@ -1,6 +1,7 @@
 //! Axes with round ticks.
 
 use super::{WIDTH, escaped, short};
+use sayso_wording::Locale;
 use std::fmt::Write;
 
 /// One axis: its ends, its ticks and what it counts.
@@ -19,8 +20,8 @@ pub struct Axis {
 impl Axis {
     /// An axis of shares, 0 to 100 %.
     #[must_use]
-    pub fn share(label: &str) -> Self {
-        let ticks = [0.0, 0.25, 0.5, 0.75, 1.0].map(|x| (x, format!("{:.0} %", 100.0 * x)));
+    pub fn share(locale: &Locale, label: &str) -> Self {
+        let ticks = [0.0, 0.25, 0.5, 0.75, 1.0].map(|x| (x, locale.percent(x)));
         Self { label: label.to_owned(), low: 0.0, high: 1.0, ticks: ticks.to_vec() }
     }
 
@@ -34,7 +35,7 @@ impl Axis {
 /// An axis from `low` to at least `high` with about four round steps (1, 2 or 5 times a power of ten).
 /// Ends that are no numbers, or equal, give an axis one wide.
 #[must_use]
-pub fn nice_axis(label: &str, low: f64, high: f64) -> Axis {
+pub fn nice_axis(locale: &Locale, label: &str, low: f64, high: f64) -> Axis {
     let (low, high) = if low.is_finite() && high.is_finite() && high > low { (low, high) } else { (0.0, 1.0) };
     let raw = (high - low) / 4.0;
     let power = 10_f64.powf(raw.log10().floor());
@@ -43,7 +44,7 @@ pub fn nice_axis(label: &str, low: f64, high: f64) -> Axis {
     let last = (high / step - 1e-9).ceil() * step;
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let count = ((last - first) / step).round().clamp(1.0, 20.0) as u32;
-    let ticks = (0..=count).map(|i| first + f64::from(i) * step).map(|x| (x, short(x))).collect();
+    let ticks = (0..=count).map(|i| first + f64::from(i) * step).map(|x| (x, short(locale, x))).collect();
     Axis { label: label.to_owned(), low: first, high: last, ticks }
 }
 
@@ -115,7 +116,7 @@ mod tests {
 
     #[test]
     fn ticks_are_round_and_hold_the_data() {
-        let axis = nice_axis("", 0.0, 7.3);
+        let axis = nice_axis(&Locale::ENGLISH, "", 0.0, 7.3);
         assert_eq!(axis.ticks.iter().map(|t| t.1.as_str()).collect::<Vec<_>>(), ["0", "2", "4", "6", "8"]);
         assert!(axis.high >= 7.3);
     }
@@ -123,7 +124,7 @@ mod tests {
     #[test]
     fn an_axis_without_extent_is_still_an_axis() {
         for (low, high) in [(0.0, 0.0), (f64::NAN, 1.0), (3.0, 1.0), (0.0, f64::INFINITY)] {
-            let axis = nice_axis("", low, high);
+            let axis = nice_axis(&Locale::ENGLISH, "", low, high);
             assert!(axis.high > axis.low && axis.ticks.len() >= 2);
         }
     }

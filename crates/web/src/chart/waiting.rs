@@ -4,14 +4,18 @@ use super::{Axis, Lines, Series, lines, nice_axis, short};
 use maud::{Markup, html};
 use sayso_advisor::latency::Waiting;
 use sayso_methods::learning::latency::SurvivalPoint;
+use sayso_wording::{Locale, figures, say};
 
 /// The curve with its band and its sentence; `whose` are the invitations, as in "these invitations".
 #[must_use]
-pub fn waiting(title: &str, whose: &str, waiting: &Waiting) -> Markup {
+pub fn waiting(locale: &Locale, title: &str, whose: &str, waiting: &Waiting) -> Markup {
     let curve = match &waiting.curve {
-        Ok(curve) if curve.n > 0 => curve,
-        Ok(_) => return html! {},
-        Err(why) => return html! { p.quiet { (title) ": " (why) "." } },
+        Ok(curve) if curve.n == 0 => return html! {},
+        Ok(curve) if curve.n < sayso_advisor::estimate::TOO_EARLY => {
+            return html! { p.quiet { (say!(locale, chart::waiting_few, title = title, n = curve.n)) } };
+        }
+        Ok(curve) => curve,
+        Err(why) => return html! { p.quiet { (say!(locale, chart::waiting_not, title = title, why = why)) } },
     };
     let band = |p: &SurvivalPoint| {
         let still = curve.interval_at(p.time).unwrap_or(p.interval);
@@ -19,27 +23,50 @@ pub fn waiting(title: &str, whose: &str, waiting: &Waiting) -> Markup {
     };
     let points = curve.points.iter().map(|p| (p.time, 1.0 - p.survival, Some(band(p)))).collect();
     let told = match (waiting.median.value, curve.points.last()) {
-        (None, Some(end)) => format!(
-            "Of {whose}, {:.0} % ({:.0} % to {:.0} %, n = {}) were answered by a press within {} s, less than half.",
-            100.0 * (1.0 - end.survival),
-            100.0 * band(end).0,
-            100.0 * band(end).1,
-            curve.n,
-            short(curve.watched_to()),
-        ),
-        (None, None) => format!("None of {whose} was answered by a press (n = {}).", curve.n),
-        (Some(_), _) => format!("Half of {whose} were answered by a press within: {}.", waiting.median),
+        (None, Some(end)) => {
+            let (share, (low, high)) = (1.0 - end.survival, band(end));
+            let [percent, low, high] = [share, low, high].map(|x| locale.percent(x));
+            let seconds = say!(locale, unit::seconds, value = short(locale, curve.watched_to()));
+            // Exactly half has no middle either, and is not less than half.
+            if share < 0.5 {
+                say!(
+                    locale,
+                    chart::waiting_less,
+                    whose = whose,
+                    share = percent,
+                    low = low,
+                    high = high,
+                    n = curve.n,
+                    seconds = seconds
+                )
+            } else {
+                say!(
+                    locale,
+                    chart::waiting_part,
+                    whose = whose,
+                    share = percent,
+                    low = low,
+                    high = high,
+                    n = curve.n,
+                    seconds = seconds
+                )
+            }
+        }
+        (None, None) => say!(locale, chart::waiting_none, whose = whose, n = curve.n),
+        (Some(_), _) => {
+            say!(locale, chart::waiting_half, whose = whose, median = figures::finding(locale, &waiting.median))
+        }
     };
     html! {
-        (lines(&Lines {
+        (lines(locale, &Lines {
             title: title.into(),
             told: told.clone(),
-            x: nice_axis("seconds from the offer", 0.0, curve.watched_to().max(1.0)),
-            y: Axis::share("pressed by then"),
-            series: vec![Series { name: "share".into(), points, steps: true, dots: false }],
+            x: nice_axis(locale, &say!(locale, chart::seconds_from_offer), 0.0, curve.watched_to().max(1.0)),
+            y: Axis::share(locale, &say!(locale, chart::pressed_by_then)),
+            series: vec![Series { points, steps: true, ..Series::default() }],
             level: None,
-            band: "95 % interval".into(),
+            band: say!(locale, chart::interval),
         }))
-        p { (told) " Those without a press count up to the end of the wait (Kaplan\u{2013}Meier)." }
+        p { (told) " " (say!(locale, chart::waiting_censored)) }
     }
 }

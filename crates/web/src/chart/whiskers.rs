@@ -1,8 +1,9 @@
 //! One row a thing: a dot for the estimate, a line for its interval.
 
 use super::scale::{Axis, Plot};
-use super::{WIDTH, escaped, figure, short};
+use super::{WIDTH, ends, escaped, figure, short};
 use maud::Markup;
+use sayso_wording::{Locale, say};
 use std::fmt::Write;
 
 /// One row.
@@ -22,7 +23,7 @@ const ROW: f64 = 40.0;
 
 /// Rows in the order given; `level` is a value drawn through all of them.
 #[must_use]
-pub fn whiskers(title: &str, told: &str, axis: &Axis, level: Option<f64>, rows: &[Whisker]) -> Markup {
+pub fn whiskers(locale: &Locale, title: &str, told: &str, axis: &Axis, level: Option<f64>, rows: &[Whisker]) -> Markup {
     #[allow(clippy::cast_precision_loss)]
     let height = 46.0 + ROW * rows.len() as f64;
     let plot = Plot { left: 12.0, top: 4.0, right: WIDTH - 22.0, bottom: height - 36.0 };
@@ -69,11 +70,11 @@ pub fn whiskers(title: &str, told: &str, axis: &Axis, level: Option<f64>, rows: 
         .map(|r| {
             vec![
                 r.name.clone(),
-                r.value.map_or_else(|| "nothing can be said yet".to_owned(), short),
-                r.interval.map_or_else(String::new, |(l, h)| format!("{} to {}", short(l), short(h))),
+                r.value.map_or_else(|| say!(locale, chart::nothing), |v| short(locale, v)),
+                r.interval.map_or_else(String::new, |i| ends(locale, i)),
                 r.n.to_string(),
             ]
         })
         .collect();
-    figure(title, told, height, &out, &["", &axis.label, "95 % interval", "n"], &table)
+    figure(locale, title, told, height, &out, &["", &axis.label, &say!(locale, chart::interval), "n"], &table)
 }

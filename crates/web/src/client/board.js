@@ -7,9 +7,14 @@ import * as showing from "./showing.js";
 import * as invitation from "./invitation.js";
 import * as day from "./day.js";
 import * as caught from "./catch.js";
+import { announce, focused, keepFocus } from "./attend.js";
+import { fit, once } from "./hand.js";
+import { listenForKeys } from "./keys.js";
+import { zones } from "./mat.js";
 import { drawRecent } from "./recent.js";
 import { isFood } from "./sitting.js";
 import { strip } from "./swaps.js";
+import { number, say, timeSeconds } from "./say.js";
 
 /** @import { EndReason, Mode, Stop, View } from "../../client-checks/client" */
 
@@ -17,7 +22,6 @@ import { strip } from "./swaps.js";
 const MODES = { showing, invitation, day, catch: caught };
 const TICK_MS = 250;
 const CLOCK_OFF_MINUTES = 3;
-const TWICE_MS = 350; // a second touch this soon is a tremble, not a second tap
 
 /** @type {HTMLElement} */
 const root = find("#board");
@@ -29,8 +33,10 @@ const pads = buttons("[data-word]");
 const pad = makePad(JSON.parse(root.dataset.now ?? ""), draw);
 /** @type {string | undefined} */
 let shownPanel;
-/** @type {{ word: string | undefined, at: number }} */
-let lastTap = { word: undefined, at: 0 };
+/** @type {{ word: string | undefined }} */
+const lastTap = { word: undefined };
+/** @param {string} name */
+const action = (name) => find(`[data-action="${name}"]`, root);
 
 const mode = () => (pad.memo.mode && Object.hasOwn(MODES, pad.memo.mode) ? pad.memo.mode : "showing");
 
@@ -42,20 +48,28 @@ function draw() {
   for (const b of buttons("[data-mode]")) b.setAttribute("aria-pressed", String(b.dataset.mode === mode()));
   root.dataset.mode = mode();
   root.dataset.state = view.session ? "session" : "idle";
+  const held = focused(root);
   drawFigures(view);
   drawStop(view);
   drawSwaps();
   // The panel is rebuilt only when what it asks changes, so that a button under a finger stays.
   const panel = now.panel(pad);
-  if (panel.key !== shownPanel) {
+  const anew = panel.key !== shownPanel;
+  if (anew) {
     shownPanel = panel.key;
     at("panel").replaceChildren(...panel.build());
   }
   panel.tick?.(at("panel"));
-  at("pads").hidden = now.padsHidden?.(pad) ?? false;
+  announce(at("said"), at("panel"));
+  at("mat").hidden = now.padsHidden?.(pad) ?? false;
   for (const b of pads) drawPad(b, view, now);
   at("actions").hidden = !(now.actions && view.session);
+  action("joined").disabled = view.here;
+  action("joined").classList.toggle("primary", !view.here);
+  action("left").disabled = view.stop === "left";
   drawRecent(at("recent"), pad);
+  at("undo").disabled = at("recent").hidden;
+  if (held) keepFocus(root, held, lastTap.word);
 }
 
 /**
@@ -71,19 +85,28 @@ function drawPad(b, view, now) {
   }
   const reward = pad.rewardOf(word.id);
   const state = now.padState(pad, word.id) ?? {};
-  const left = isFood(reward) ? pad.ration.pieces(reward.kcal) : undefined;
+  const left = isFood(reward) ? pad.ration.pieces(reward) : undefined;
+  const aim = pad.planned()[word.id];
+  const here = view.session ? (view.shownNow[word.id] ?? 0) : 0;
   b.dataset.state = state.name ?? "idle";
   b.disabled = Boolean(reward?.never) || Boolean(state.off);
-  text(b.querySelector(".does"), reward?.never ? "not to be given" : (state.does ?? ""));
-  const counts = `${view.session ? `${view.shownNow[word.id] ?? 0} now · ` : ""}${view.shownToday[word.id] ?? 0} today`;
+  b.classList.toggle("planned", aim !== undefined);
+  b.classList.toggle("done", aim !== undefined && here >= aim);
+  b.classList.toggle("unready", word.stage === "prepare");
+  text(b.querySelector(".does"), reward?.never ? say("client-board-never-given") : (state.does ?? ""));
+  const today = view.shownToday[word.id] ?? 0;
+  const counts =
+    aim !== undefined
+      ? say("client-board-of-aim", { here, aim })
+      : today > 0
+        ? say("client-board-today-count", { n: today })
+        : "";
   text(b.querySelector(".count"), state.count ?? counts);
   const food =
     reward && !reward.never
       ? left === undefined
         ? reward.name
-        : left > 0
-          ? `${reward.name}: ${left} left`
-          : `${reward.name}: none left today`
+        : say("client-board-food-left", { food: reward.name, n: left })
       : "";
   text(b.querySelector(".gives"), food);
   b.classList.toggle("spent", left === 0);
@@ -93,49 +116,39 @@ function drawPad(b, view, now) {
 function drawFigures(view) {
   const seconds = view.startedAt ? Math.max(0, Math.floor((Date.now() - view.startedAt) / 1000)) : 0;
   const clock = `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+  at("session-line").hidden = !view.session;
   at("figures").hidden = !view.session;
   text(at("clock"), clock);
-  text(at("showings"), String(view.showings));
-  text(at("pace"), view.perMinute === undefined ? "–" : view.perMinute.toFixed(1));
-  text(at("delay"), view.delay === undefined ? "–" : `${view.delay.toFixed(1)} s`);
-  text(at("delay-n"), view.delays ? `median, n = ${view.delays}` : "");
-  text(at("joined"), view.joined ? "joined" : "not joined yet");
+  text(at("showings"), say("client-board-shown-count", { n: view.showings }));
+  text(at("pace"), view.perMinute === undefined ? "–" : number(view.perMinute, 1));
+  text(at("delay"), view.delay === undefined ? "–" : say("client-board-seconds", { s: number(view.delay, 1) }));
+  text(at("delay-n"), view.delays ? say("client-board-median-of", { n: view.delays }) : "");
+  text(at("joined"), say(view.joined ? "client-board-is-joined" : "client-board-not-joined"));
   const { left } = pad.ration;
   const why = pad.now.ration.refusal;
   const foods = pad.now.rewards.filter((r) => isFood(r) && !r.never);
   text(
     at("ration"),
     left === undefined
-      ? `Ration not known: ${why ?? "no figures yet"}`
+      ? say("client-board-ration-unknown", { why: why ?? say("client-board-no-figures") })
       : left <= 0
-        ? "Today's food rewards are used up. Give play, touch or exploring."
-        : `Left today: ${foods.map((r) => `${r.name} ${pad.ration.pieces(r.kcal)}`).join(" or ") || `${left.toFixed(0)} kcal`}`,
+        ? say("client-board-used-up")
+        : say("client-board-treats-left", {
+            list:
+              foods.map((r) => `${r.name} ${number(pad.ration.pieces(r) ?? 0)}`).join(", ") ||
+              say("client-board-kcal", { n: number(left) }),
+          }),
   );
   at("ration").classList.toggle("caution", left !== undefined && left <= 0);
   at("broken").hidden = !pad.broken;
   text(at("broken"), pad.broken ?? "");
   const off = Math.round(Math.abs(pad.clockOff) / 60_000);
   at("clock-off").hidden = off < CLOCK_OFF_MINUTES;
-  text(
-    at("clock-off"),
-    `This device's clock is ${off} minutes ${pad.clockOff > 0 ? "ahead of" : "behind"} the notebook's, and taps carry its time. Set it right.`,
-  );
+  text(at("clock-off"), say("client-board-clock-off", { n: off, way: pad.clockOff > 0 ? "ahead" : "behind" }));
 }
 
-/** @type {Record<Stop, [string, string, EndReason]>} */
-const STOPS = {
-  strong: [
-    "Stop now.",
-    "A strong sign. End the session and give space. Let it go; do not lure it back.",
-    "strong_sign",
-  ],
-  left: ["It has left.", "Let it go; do not lure or call it back. Leaving is an answer.", "animal_left"],
-  mild: [
-    "Pause.",
-    "Two mild signs in a row. Give space; better end here. Let it leave; do not lure it back.",
-    "interrupted",
-  ],
-};
+/** @type {Record<Stop, EndReason>} */
+const ENDS = { strong: "strong_sign", left: "animal_left", mild: "interrupted" };
 
 /** @param {View} view */
 function drawStop(view) {
@@ -146,17 +159,27 @@ function drawStop(view) {
   box.hidden = !view.stop;
   const { session } = view;
   if (!view.stop || !session) return;
-  const [title, what, reason] = STOPS[view.stop];
+  const { name } = pad.now;
+  const reason = ENDS[view.stop];
   navigator.vibrate?.([120, 60, 120]);
   box.replaceChildren(
-    el("p", {}, el("strong", {}, title), ` ${what}`),
+    el(
+      "p",
+      {},
+      el(
+        "strong",
+        {},
+        view.stop === "left" ? say("client-board-stop-left", { name }) : say(`client-board-stop-${view.stop}`),
+      ),
+      ` ${say(`client-board-stop-${view.stop}-do`, { name })}`,
+    ),
     el(
       "div",
       { class: "row even" },
-      button("End the session", "stop-end", () => pad.note([{ kind: "session_end", session, reason }])),
+      button(say("client-board-end-session"), "stop-end", () => pad.note([{ kind: "session_end", session, reason }])),
       view.stop === "mild" &&
-        button("It is at ease: carry on", "stop-carry-on", () => pad.setMemo({ carriedOnAt: Date.now() })),
-      view.stop === "left" && button("It came back by itself", "stop-back", () => showing.joined(pad)),
+        button(say("client-board-at-ease", { name }), "stop-carry-on", () => pad.setMemo({ carriedOnAt: Date.now() })),
+      view.stop === "left" && button(say("client-board-came-back", { name }), "stop-back", () => showing.joined(pad)),
     ),
   );
 }
@@ -176,27 +199,27 @@ function drawSwaps() {
 async function drawStatus() {
   const s = await status();
   const node = at("outbox");
+  const why = s.why ?? say("client-board-no-answer");
   const words = {
-    ok: s.kept ? `${s.kept} safe here, sent soon` : "All taps are in the notebook",
-    waiting: `${s.why ?? "No answer from the notebook."}${s.kept ? ` ${s.kept} safe here, sent later` : ""}`,
-    unpaired: `Not paired. ${s.kept} safe here`,
-    forbidden: `The notebook does not take taps from this address. ${s.kept} kept safe here`,
+    ok: s.kept ? say("client-board-waiting-to-send", { n: s.kept }) : say("client-board-all-saved"),
+    waiting: s.kept ? say("client-board-safe-later", { why, n: s.kept }) : why,
+    unpaired: say("client-board-unpaired", { n: s.kept }),
+    forbidden: say("client-board-forbidden", { n: s.kept }),
   };
   node.dataset.kept = s.kept;
   node.dataset.sent = s.sent;
   node.dataset.refused = s.refused;
   node.dataset.link = s.link;
   text(at("outbox-text"), words[s.link]);
-  text(at("outbox-counts"), `kept ${s.kept} · sent ${s.sent}`);
   at("pair").hidden = s.link !== "unpaired";
   at("attention").hidden = s.refused === 0;
-  text(at("attention"), s.refused === 1 ? "1 tap needs attention" : `${s.refused} taps need attention`);
+  text(at("attention"), say("client-board-attention", { n: s.refused }));
 }
 
 async function attention() {
   const refused = (await rows()).filter((r) => r.state === "refused");
-  openSheet("Taps the notebook did not take", (close) => [
-    el("p", { class: "quiet" }, "They stay on this device until you choose. All others were sent."),
+  openSheet(say("client-board-refused"), (close) => [
+    el("p", { class: "quiet" }, say("client-board-refused-stay")),
     ...refused.map((r) =>
       el(
         "div",
@@ -205,7 +228,7 @@ async function attention() {
           "p",
           {},
           el("strong", {}, r.event.body.kind.replaceAll("_", " ")),
-          ` · ${new Date(r.event.happened_at).toLocaleString()}`,
+          ` · ${timeSeconds(new Date(r.event.happened_at))}`,
         ),
         el(
           "ul",
@@ -217,8 +240,12 @@ async function attention() {
         el(
           "div",
           { class: "row even" },
-          button("Try again", "refused-again", () => resend(r.id).then(close)),
-          button("Drop it", "refused-drop", () => confirm("Drop this tap for good?") && dismiss(r.id).then(close)),
+          button(say("client-board-try-again"), "refused-again", () => resend(r.id).then(close)),
+          button(
+            say("client-board-drop"),
+            "refused-drop",
+            () => confirm(say("client-board-drop-sure")) && dismiss(r.id).then(close),
+          ),
         ),
       ),
     ),
@@ -229,21 +256,24 @@ function wire() {
   for (const b of buttons("[data-mode]")) {
     b.addEventListener("click", () => pad.setMemo({ mode: b.dataset.mode }));
   }
+  once(root);
   for (const b of pads) {
     b.addEventListener("click", () => {
-      const tap = { word: b.dataset.word, at: Date.now() };
-      if (tap.word === lastTap.word && tap.at - lastTap.at < TWICE_MS) return;
-      lastTap = tap;
+      lastTap.word = b.dataset.word;
       pad.look();
       pad.broken = undefined;
-      if (tap.word) MODES[mode()].tap(pad, tap.word);
+      if (b.dataset.word) MODES[mode()].tap(pad, b.dataset.word);
     });
   }
   for (const b of buttons("[data-part=actions] [data-action]")) {
     b.addEventListener("click", () => showing.action(pad, b.dataset.action ?? ""));
   }
+  at("undo").addEventListener("click", () => find("[data-test=undo]", at("recent")).click());
   at("attention").addEventListener("click", attention);
   at("outbox-text").addEventListener("click", nudge);
+  zones(at("mat"));
+  listenForKeys(root);
+  fit(root);
 }
 
 async function main() {
@@ -252,7 +282,7 @@ async function main() {
     await pad.begin();
     await begin();
   } catch (error) {
-    pad.broken = `This browser cannot keep taps safe (${nameOf(error)}). Leave private browsing or use another browser; nothing tapped here would be kept.`;
+    pad.broken = say("client-board-cannot-keep", { why: nameOf(error) });
     draw();
     return;
   }

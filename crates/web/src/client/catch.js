@@ -1,15 +1,24 @@
 // A catch: the animal asked without a button; answer by showing the word.
 
-import { button, el } from "./dom.js";
+import { care } from "./care.js";
+import { button, el, slots, tell } from "./dom.js";
 import { padState as showState, thenPanel } from "./showing.js";
-
 import { isA } from "./sitting.js";
+import { say } from "./say.js";
 
 /** @import { Pad } from "../../client-checks/client" */
+/** @import { Messages } from "../../client-checks/messages" */
 
 const OPEN_MS = 120_000;
 const HOLD_S = 90;
-const WAYS = ["looked at it", "went to it", "brought it", "a sound", "touched me"];
+/** What is written down, whatever the reader's language; by message. */
+const WAYS = {
+  looked: "looked at it",
+  went: "went to it",
+  brought: "brought it",
+  sound: "a sound",
+  touched: "touched me",
+};
 
 /**
  * @param {Pad} pad
@@ -17,7 +26,9 @@ const WAYS = ["looked at it", "went to it", "brought it", "a sound", "touched me
  */
 export const padState = (pad, word) => {
   const press = pad.view.pending[word];
-  return press?.body.by === "person" ? showState(pad, word) : { does: "It asked for" };
+  return press?.body.by === "person"
+    ? showState(pad, word)
+    : { does: say("client-board-asked-for", { name: pad.now.name }) };
 };
 
 /**
@@ -42,40 +53,60 @@ export function panel(pad) {
     return (
       thenPanel(pad) ?? {
         key: "catch",
-        build: () => [el("p", { class: "quiet" }, `${pad.now.name} asked without a button? Tap the word for it.`)],
+        build: () => [
+          tell(el("p", { class: "quiet" }, say("client-board-tap-asked", { name: pad.now.name }))),
+          care(pad, undefined),
+          slots({}),
+        ],
       }
     );
   }
   const { word, how } = open.body;
+  const press = pad.view.pending[word];
+  const [looked, went, brought, sound, touched] = Object.entries(WAYS).map(([id, w]) =>
+    button(
+      say(/** @type {keyof Messages} */ (`client-board-how-${id}`)),
+      "catch-how",
+      () => pad.amend(open, { how: w }),
+      { "aria-pressed": String(how === w) },
+    ),
+  );
   return {
-    key: `catch-${open.id}-${how}-${shown}`,
-    build: () =>
-      [
+    key: `catch-${open.id}-${how}-${shown}-${press?.id}`,
+    build: () => [
+      tell(
         el(
           "p",
           {},
-          "It asked for ",
-          el("strong", {}, pad.says(word)),
-          shown ? ". Now give it, and tap Given on its pad." : ". Press its button now, say the word, then give it.",
+          say(shown ? "client-board-catch-give" : "client-board-catch-show", {
+            name: pad.now.name,
+            word: pad.says(word),
+          }),
         ),
-        !shown &&
+      ),
+      care(pad, pad.rewardOf(word)),
+      slots({
+        give:
+          Boolean(shown) &&
+          press &&
+          button(say("client-board-given"), "given", () => pad.deliver(press), { class: "primary" }),
+        took: looked,
+        ignored: went,
+        away: brought,
+        show:
+          !shown &&
           button(
-            `I press ${pad.says(word)}`,
+            say("client-board-i-press-word", { word: pad.says(word) }),
             "catch-show",
             async () => {
               await pad.press(word, "person");
               await pad.amend(open, { shown: true });
             },
-            { class: "primary wide" },
+            { class: "primary" },
           ),
-        el("p", { class: "quiet" }, "How did it ask?"),
-        el(
-          "div",
-          { class: "row" },
-          ...WAYS.map((w) =>
-            button(w, "catch-how", () => pad.amend(open, { how: w }), { "aria-pressed": String(how === w) }),
-          ),
-        ),
-      ].filter(Boolean),
+        no: sound,
+        other: touched,
+      }),
+    ],
   };
 }

@@ -1,8 +1,10 @@
 // An ordinary day: the animal pressed; how was it answered, and what did it do then?
 
-import { button, el, openSheet } from "./dom.js";
+import { care } from "./care.js";
+import { button, el, openSheet, slots, tell } from "./dom.js";
 import { pressedAgain, thenPanel } from "./showing.js";
 import * as swaps from "./swaps.js";
+import { say } from "./say.js";
 
 /** @import { Answer, Pad, Then, Told } from "../../client-checks/client" */
 
@@ -14,7 +16,10 @@ const WAITING_MS = 120_000;
  */
 export const padState = (pad, word) => {
   const press = waiting(pad);
-  return { does: "It pressed", name: press?.body.word === word ? "give" : "idle" };
+  return {
+    does: say("client-board-it-pressed", { name: pad.now.name }),
+    name: press?.body.word === word ? "give" : "idle",
+  };
 };
 
 /**
@@ -51,7 +56,11 @@ export function panel(pad) {
   return (
     thenPanel(pad, 60_000) ?? {
       key: "day",
-      build: () => [el("p", { class: "quiet" }, `Tap the word ${pad.now.name} pressed.`)],
+      build: () => [
+        tell(el("p", { class: "quiet" }, say("client-board-tap-pressed", { name: pad.now.name }))),
+        care(pad, undefined),
+        slots({}),
+      ],
     }
   );
 }
@@ -74,30 +83,30 @@ function answerPanel(pad, press) {
   const answer = (text, name, props) => button(text, `answer-${name}`, () => pad.deliver(press, name), props);
   return {
     key: `answer-${press.id}-${press.body.accident}-${later}`,
-    build: () =>
-      [
-        el("p", {}, `${pad.now.name} pressed `, el("strong", {}, pad.says(word)), ". How was it answered?"),
-        card?.answer && el("p", { class: "quiet" }, `Everyone here: ${card.answer}`),
-        reward?.never && el("p", { class: "stop" }, el("strong", {}, "Do not give it. "), reward.never),
-        ...(reward?.cautions ?? []).filter(() => !reward?.never).map((c) => el("p", { class: "caution" }, c)),
-        el(
-          "div",
-          { class: "then three" },
-          gives && answer("Given", "given", { class: "primary" }),
-          gives && answer("Partly", "partly"),
-          answer("Not now", "declined"),
-          button("Not now, but…", "answer-alternative", () => alternative(pad, press)),
-          answer("Missed", "missed"),
-          later && button("Give after all", "swap-again", () => swaps.again(pad)),
-          button(
-            "A stumble?",
-            "stumble",
-            () => pad.amend(press, { accident: press.body.accident === "likely" ? "unsure" : "likely" }),
-            { "aria-pressed": String(press.body.accident === "likely"), "aria-label": "It looked like a stumble" },
-          ),
+    build: () => [
+      tell(
+        el("p", {}, say("client-board-how-answered", { name: pad.now.name, word: pad.says(word) })),
+        reward?.never && el("p", { class: "stop" }, say("client-board-never", { why: reward.never })),
+        card?.answer && el("p", { class: "quiet" }, say("client-board-everyone", { answer: card.answer })),
+        card?.not_now && el("p", { class: "quiet" }, say("client-board-everyone-not-now", { answer: card.not_now })),
+      ),
+      care(pad, reward),
+      slots({
+        give: gives
+          ? answer(say("client-board-given"), "given", { class: "primary" })
+          : later && button(say("client-board-after-all"), "swap-again", () => swaps.again(pad)),
+        away: button(
+          say("client-board-stumble-short"),
+          "stumble",
+          () => pad.amend(press, { accident: press.body.accident === "likely" ? "unsure" : "likely" }),
+          { "aria-pressed": String(press.body.accident === "likely"), "aria-label": say("client-board-stumble") },
         ),
-        card?.not_now && el("p", { class: "quiet" }, `For not now, everyone says: ${card.not_now}`),
-      ].filter(Boolean),
+        show: gives && answer(say("client-board-partly"), "partly"),
+        no: answer(say("client-board-not-now"), "declined"),
+        other: button(say("client-board-else-instead"), "answer-alternative", () => alternative(pad, press)),
+        more: answer(say("client-board-missed"), "missed"),
+      }),
+    ],
   };
 }
 
@@ -106,21 +115,22 @@ function answerPanel(pad, press) {
  * @param {Told<"press">} press
  */
 function alternative(pad, press) {
-  openSheet("What instead?", (close) =>
-    pad.now.rewards
-      .filter((r) => !r.never)
-      .map((r) =>
-        button(
-          r.name,
-          "alternative",
-          () => {
-            close();
-            pad.deliver(press, "alternative", { alternative: r.id });
-          },
-          { class: "wide" },
-        ),
+  const own = pad.word(press.body.word)?.reward;
+  const others = pad.now.rewards.filter((r) => !r.never && r.id !== own && pad.ration.pieces(r) !== 0);
+  openSheet(say("client-board-what-instead"), (close) => [
+    others.length === 0 && el("p", {}, say("client-board-nothing-else")),
+    ...others.map((r) =>
+      button(
+        r.name,
+        "alternative",
+        () => {
+          close();
+          pad.deliver(press, "alternative", { alternative: r.id });
+        },
+        { class: "wide" },
       ),
-  );
+    ),
+  ]);
 }
 
 /**
@@ -136,19 +146,16 @@ function afterNo(pad, delivery) {
   return {
     key: `no-${delivery.id}`,
     build: () => [
-      el("p", {}, `Not now. What did ${pad.now.name} do?`),
-      el(
-        "div",
-        { class: "row even" },
-        did("Let it be", "ignored"),
-        did("Left", "left"),
-        button("Pressed again…", "then-again", () => pressedAgain(pad, delivery)),
+      tell(
+        el("p", {}, say("client-board-not-now-then", { name: pad.now.name })),
+        el("p", { class: "quiet" }, say("client-board-guards", { name: pad.now.name })),
       ),
-      el(
-        "p",
-        { class: "caution" },
-        "If it guards, growls or snaps: give space, stop, and ask a qualified behaviour professional.",
-      ),
+      care(pad, undefined),
+      slots({
+        ignored: did(say("client-board-let-it-be"), "ignored"),
+        away: did(say("client-board-went-away"), "left"),
+        more: button(say("client-board-pressed-again"), "then-again", () => pressedAgain(pad, delivery)),
+      }),
     ],
   };
 }

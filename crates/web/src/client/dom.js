@@ -56,6 +56,26 @@ export function text(node, value) {
   if (node && node.textContent !== value) node.textContent = value;
 }
 
+/** Where a button of that use lies under the thumb: row by row, four a row. */
+const PLACES = ["give", "took", "ignored", "away", "show", "no", "other", "more"];
+
+/**
+ * Buttons at places that never change; a place without one stays empty.
+ * @param {Partial<Record<"give" | "took" | "ignored" | "away" | "show" | "no" | "other" | "more", Node | false>>} at
+ */
+export const slots = (at) =>
+  el(
+    "div",
+    { class: "slots" },
+    ...PLACES.map((place) => /** @type {Record<string, Node | false>} */ (at)[place] || el("span", { class: "blank" })),
+  );
+
+/**
+ * What is asked or said, in the room kept for it.
+ * @param {...Child} children
+ */
+export const tell = (...children) => el("div", { class: "tell", "data-tell": true }, ...children);
+
 /** @type {HTMLDialogElement | undefined} */
 let sheet; // the one that is open
 

@@ -1,18 +1,20 @@
 // An invitation: something is offered, then a wait, then the person shows it and gives it. Not pressing is no mistake.
 // What to offer is drawn, in rounds; a person may choose it too, which proves nothing.
 
-import { button, el, text } from "./dom.js";
+import { care } from "./care.js";
+import { button, el, slots, tell, text } from "./dom.js";
 import { CLEAR, done, drop, event, given, result, round, set, since, state, tenths, took } from "./inviting.js";
 import * as rounds from "./round.js";
 import { padState as showState } from "./showing.js";
+import { number, say } from "./say.js";
 
 /** @import { Going, InvitationMemo, OpenRound, Pad, Way } from "../../client-checks/client" */
 
-/** @type {[Way, string][]} */
+/** @type {[Way, "client-board-way-view" | "client-board-way-point" | "client-board-way-two"][]} */
 const KINDS = [
-  ["offer_in_view", "It is in view"],
-  ["ask_and_point", "Ask and point"],
-  ["ask_between_two", "This or that?"],
+  ["offer_in_view", "client-board-way-view"],
+  ["ask_and_point", "client-board-way-point"],
+  ["ask_between_two", "client-board-way-two"],
 ];
 const WAITS = [3, 5, 8, 10, 15, 20, 30];
 
@@ -27,7 +29,7 @@ const going = (pad, s) => s.step === "waiting" || s.step === "late" || (STEPS.in
 /** @param {Pad} pad */
 export const padsHidden = (pad) => {
   const s = state(pad);
-  return s.step === "late" || s.step === "shown" || (!going(pad, s) && (!s.myself || Boolean(round(pad))));
+  return !going(pad, s) && (!s.myself || Boolean(round(pad)));
 };
 
 /**
@@ -36,14 +38,15 @@ export const padsHidden = (pad) => {
  */
 export function padState(pad, word) {
   const s = state(pad);
-  if (s.step === "waiting") return { does: "It pressed", count: "" };
+  if (s.step === "waiting") return { does: say("client-board-it-pressed", { name: pad.now.name }), count: "" };
   if (s.step === "after") {
     if (pad.view.pending[word]) return showState(pad, word);
     return { off: true, does: "" };
   }
-  if (word === s.word) return { name: "chosen", does: "Offered ✓" };
-  if (word === s.other && s.way === "ask_between_two") return { name: "chosen", does: "Or this ✓" };
-  return { does: "Offer this" };
+  if (going(pad, s)) return { off: true, does: "" };
+  if (word === s.word) return { name: "chosen", does: say("client-board-offered-this") };
+  if (word === s.other && s.way === "ask_between_two") return { name: "chosen", does: say("client-board-or-this") };
+  return { does: say("client-board-offer-this") };
 }
 
 /**
@@ -61,6 +64,7 @@ export function tap(pad, word) {
     const press = pad.view.pending[word];
     return press && given(pad, press);
   }
+  if (going(pad, s)) return undefined;
   if (s.way === "ask_between_two" && s.word && s.word !== word) return set(pad, { other: word });
   return set(pad, { word, other: undefined });
 }
@@ -112,13 +116,15 @@ const offered = (pad, open) => {
 /**
  * @param {Pad} pad
  * @param {Way} way
- * @param {[Way, string][]} kinds
+ * @param {typeof KINDS} kinds
  */
 const ways = (pad, way, kinds) =>
   el(
     "div",
     { class: kinds.length === 2 ? "row even" : "then three" },
-    ...kinds.map(([k, t]) => button(t, `way-${k}`, () => set(pad, { way: k }), { "aria-pressed": String(way === k) })),
+    ...kinds.map(([k, t]) =>
+      button(say(t), `way-${k}`, () => set(pad, { way: k }), { "aria-pressed": String(way === k) }),
+    ),
   );
 
 /**
@@ -129,7 +135,7 @@ const waits = (pad, wait) =>
   el(
     "label",
     { class: "inline" },
-    "Wait ",
+    `${say("client-board-wait")} `,
     el(
       "select",
       {
@@ -140,7 +146,7 @@ const waits = (pad, wait) =>
         el(
           "option",
           { value: String(w), selected: w === wait },
-          `${w} seconds${w === pad.now.wait_s ? " (usual)" : ""}`,
+          say(w === pad.now.wait_s ? "client-board-wait-usual" : "client-board-wait-seconds", { n: w }),
         ),
       ),
     ),
@@ -158,35 +164,25 @@ function setUp(pad, s) {
     key: `setup-${way}-${wait}-${s.word}-${s.other}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       [
-        pad.now.rest &&
-          el(
-            "p",
-            { class: "caution" },
-            el("strong", {}, "Rest today. "),
-            "Strong signs were seen; do not invite today.",
-          ),
+        pad.now.rest && el("p", { class: "caution" }, say("client-board-rest-invite")),
         ways(pad, way, KINDS),
         waits(pad, wait),
         pad.view.session &&
           !pad.view.joined &&
-          el("p", { class: "quiet" }, "It has not joined this session. Offer only to an animal that is there."),
+          el("p", { class: "quiet" }, say("client-board-only-there", { name: pad.now.name })),
         button(
           ready
-            ? `Offered ${pad.says(s.word)}${way === "ask_between_two" ? ` or ${pad.says(s.other)}` : ""}: start the wait`
-            : way === "ask_between_two"
-              ? "Choose two words below"
-              : "Choose a word below",
+            ? way === "ask_between_two"
+              ? say("client-board-offer-two", { word: pad.says(s.word), other: pad.says(s.other) })
+              : say("client-board-offer-one", { word: pad.says(s.word) })
+            : say(way === "ask_between_two" ? "client-board-choose-two" : "client-board-choose-one"),
           "offer",
           () => set(pad, { ...CLEAR, step: "waiting", at: Date.now(), way, wait }),
           { class: "primary wide tall", disabled: !ready },
         ),
-        el(
-          "p",
-          { class: "quiet" },
-          "Your own choice: kept as an everyday record. It may suggest something; it proves nothing.",
-        ),
+        el("p", { class: "quiet" }, say("client-board-own-choice")),
         button(
-          "Draw a round instead",
+          say("client-board-round-instead"),
           "round-instead",
           () => set(pad, { myself: false, word: undefined, other: undefined }),
           { class: "wide" },
@@ -200,49 +196,55 @@ function setUp(pad, s) {
  * @param {Going} s
  */
 function waiting(pad, s) {
-  const over = since(pad) > s.wait;
+  const within = () => (since(pad) <= s.wait ? { after_s: tenths(since(pad)) } : {});
+  const calls = rounds.known(pad.now, pad.memo)?.calls ?? "";
+  const nothing = button(
+    say("client-board-nothing-came"),
+    "nothing",
+    () => result(pad, { outcome: "nothing_by_wait" }),
+    { class: "primary later" },
+  );
   return {
-    key: `waiting-${s.at}-${over}`,
-    build: () =>
-      [
+    key: `waiting-${s.at}`,
+    build: () => [
+      tell(
+        el(
+          "p",
+          { class: "count", "aria-hidden": "true" },
+          el("span", { class: "count-down", "data-test": "count-down" }),
+          el("progress", { max: s.wait, value: 0 }),
+        ),
         s.call &&
           el(
             "p",
             { class: "quiet num" },
-            `${s.call.number} of ${rounds.known(pad.now, pad.memo)?.calls ?? ""} · `,
-            el("strong", {}, pad.says(s.word)),
+            say("client-board-call-of", { n: s.call.number, all: calls, word: pad.says(s.word) }),
           ),
-        el("p", { class: "count-down", role: "timer", "data-test": "count-down" }),
-        el("progress", { max: s.wait, value: 0, "aria-label": "Wait" }),
-        el(
-          "p",
-          {},
-          over
-            ? "The wait is over. That is no mistake: show it yourself now."
-            : "Keep still and say nothing more. Tap the word it presses.",
+        el("p", { class: "asks" }),
+      ),
+      care(pad, pad.rewardOf(s.word)),
+      slots({
+        give: nothing,
+        took: button(say("client-board-own-way"), "without-button", () =>
+          result(pad, { outcome: "without_button", ...within() }),
         ),
-        el(
-          "div",
-          { class: `then ${over ? "four" : "three"}` },
-          over &&
-            button("Nothing came", "nothing", () => result(pad, { outcome: "nothing_by_wait" }), { class: "primary" }),
-          button("Answered without a button", "without-button", () =>
-            result(pad, {
-              outcome: "without_button",
-              ...(since(pad) <= s.wait ? { after_s: tenths(since(pad)) } : {}),
-            }),
-          ),
-          button("Left", "invitation-left", () =>
-            result(pad, { outcome: "left", ...(since(pad) <= s.wait ? { after_s: tenths(since(pad)) } : {}) }),
-          ),
-          button("Not offered after all", "invitation-drop", () => drop(pad, s.call)),
+        away: button(say("client-board-went-away"), "invitation-left", () =>
+          result(pad, { outcome: "left", ...within() }),
         ),
-      ].filter(Boolean),
+        more: button(say("client-board-cancel-one"), "invitation-drop", () => drop(pad, s.call)),
+      }),
+    ],
+    // The end of the wait is said once, and its answer appears where room was kept for it.
     tick: (/** @type {HTMLElement} */ node) => {
       const left = s.wait - since(pad);
-      text(node.querySelector(".count-down"), left > 0 ? `${left.toFixed(1)} s` : "0 s");
+      text(node.querySelector(".count-down"), say("client-board-seconds", { s: number(Math.max(0, left), 1) }));
       const bar = node.querySelector("progress");
       if (bar) bar.value = Math.min(s.wait, since(pad));
+      node.querySelector(".later")?.classList.toggle("now", left <= 0);
+      text(
+        node.querySelector(".asks"),
+        left <= 0 ? say("client-board-wait-over") : say("client-board-wait-still", { n: s.wait, name: pad.now.name }),
+      );
     },
   };
 }
@@ -255,21 +257,16 @@ function late(pad, s) {
   return {
     key: `late-${s.tappedAt}`,
     build: () => [
-      el(
-        "p",
-        {},
-        "It pressed ",
-        el("strong", {}, pad.says(s.late)),
-        `. Before the ${s.wait} seconds were over, or after?`,
-      ),
-      el(
-        "div",
-        { class: "row even" },
-        button("Just in time", "late-in-time", () =>
+      tell(el("p", {}, say("client-board-late-which", { name: pad.now.name, word: pad.says(s.late), n: s.wait }))),
+      care(pad, undefined),
+      slots({
+        took: button(say("client-board-in-time"), "late-in-time", () =>
           result(pad, { outcome: "pressed", word: s.late ?? s.word, after_s: s.wait }, s.tappedAt),
         ),
-        button("After the wait", "late-after", () => result(pad, { outcome: "nothing_by_wait" }, s.tappedAt)),
-      ),
+        ignored: button(say("client-board-after-wait"), "late-after", () =>
+          result(pad, { outcome: "nothing_by_wait" }, s.tappedAt),
+        ),
+      }),
     ],
   };
 }
@@ -280,26 +277,27 @@ function late(pad, s) {
  */
 function after(pad, s) {
   const press = Object.values(pad.view.pending).find((e) => e.body.word === (s.press ?? s.word));
-  const own = s.press ? `It pressed ${pad.says(s.press)}. Give it now, and tap Given.` : undefined;
+  const own = s.press
+    ? say("client-board-give-now-pressed", { name: pad.now.name, word: pad.says(s.press) })
+    : undefined;
   return {
     key: `after-${s.id}-${press?.id}`,
     build: () => [
-      el(
-        "p",
-        {},
-        own ??
-          (press ? "Give it now, and tap Given." : "Show it yourself and give it: press the button, say the word."),
-      ),
-      el(
-        "div",
-        { class: "row even" },
-        press
-          ? button("Given", "invitation-given", () => given(pad, press), { class: "primary tall" })
-          : button(`I press ${pad.says(s.word)}`, "invitation-show", () => pad.press(s.word, "person"), {
-              class: "primary tall",
-            }),
-        button("It could not be given", "invitation-not-given", () => done(pad)),
-      ),
+      tell(el("p", {}, own ?? say(press ? "client-board-give-now" : "client-board-show-now"))),
+      care(pad, pad.rewardOf(s.press ?? s.word)),
+      slots({
+        give:
+          press && button(say("client-board-given"), "invitation-given", () => given(pad, press), { class: "primary" }),
+        show:
+          !press &&
+          button(
+            say("client-board-i-press-word", { word: pad.says(s.word) }),
+            "invitation-show",
+            () => pad.press(s.word, "person"),
+            { class: "primary" },
+          ),
+        more: button(say("client-board-could-not-give"), "invitation-not-given", () => done(pad)),
+      }),
     ],
   };
 }
@@ -309,15 +307,16 @@ function shown(pad) {
   return {
     key: `took-${state(pad).id}`,
     build: () => [
-      el("p", {}, `Did ${pad.now.name} take it?`),
-      el("p", { class: "quiet" }, "Only then did it want it, and only then does this invitation say anything."),
-      el(
-        "div",
-        { class: "row even" },
-        button("Took it", "took-yes", () => took(pad, true), { class: "primary tall" }),
-        button("Did not take it", "took-no", () => took(pad, false), { class: "tall" }),
-        button("Did not see", "took-unseen", () => took(pad, undefined)),
+      tell(
+        el("p", {}, say("client-board-did-take", { name: pad.now.name })),
+        el("p", { class: "quiet" }, say("client-board-counts-only", { name: pad.now.name })),
       ),
+      care(pad, undefined),
+      slots({
+        took: button(say("client-board-took"), "took-yes", () => took(pad, true), { class: "primary" }),
+        ignored: button(say("client-board-did-not-take"), "took-no", () => took(pad, false)),
+        more: button(say("client-board-did-not-see"), "took-unseen", () => took(pad, undefined)),
+      }),
     ],
   };
 }
@@ -325,32 +324,32 @@ function shown(pad) {
 /** @param {Pad} pad */
 function left(pad) {
   const s = state(pad);
+  const stopRound = async () => {
+    const open = round(pad);
+    await done(pad);
+    if (open) await rounds.stop(pad, open); // it may have grown too old meanwhile
+  };
+  const goesOn = Boolean(s.call && round(pad));
   return {
     key: `left-${s.id}`,
     build: () => [
-      el(
-        "p",
-        { class: "stop" },
-        el("strong", {}, "It left. "),
-        "Let it go; do not lure or call it back. Its no is an answer.",
+      tell(
+        el(
+          "p",
+          { class: "stop" },
+          el("strong", {}, say("client-board-stop-left", { name: pad.now.name })),
+          ` ${say("client-board-stop-left-do", { name: pad.now.name })}`,
+        ),
       ),
-      s.call && round(pad)
-        ? el(
-            "div",
-            { class: "row even" },
-            button(
-              "Stop the round",
-              "round-stop",
-              async () => {
-                const open = round(pad);
-                await done(pad);
-                if (open) await rounds.stop(pad, open); // it may have grown too old meanwhile
-              },
-              { class: "primary" },
-            ),
-            button("It came back by itself", "invitation-done", () => done(pad)),
-          )
-        : button("Done", "invitation-done", () => done(pad), { class: "wide" }),
+      care(pad, undefined),
+      slots({
+        show: goesOn && button(say("client-board-stop-round"), "round-stop", stopRound, { class: "primary" }),
+        more: button(
+          goesOn ? say("client-board-came-back", { name: pad.now.name }) : say("client-board-done"),
+          "invitation-done",
+          () => done(pad),
+        ),
+      }),
     ],
   };
 }

@@ -3,11 +3,15 @@
 import { complete, keep, onChange, recall, remember, rows, unpaired } from "./outbox.js";
 import { isFood, ration, sitting } from "./sitting.js";
 import { uuid7 } from "./uuid.js";
+import { say } from "./say.js";
 
 /** @import { Body, Now, Pad } from "../../client-checks/client" */
 
 const REFRESH_MS = 25_000;
 const THEN_S = 12; // how long a delivery waits for "what did it do then?" before it is sent
+
+/** A tap was taken: felt, so that eyes may stay on the animal. */
+const tick = () => navigator.vibrate?.(10);
 
 const deviceZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
 
@@ -60,9 +64,15 @@ export function makePad(now, changed) {
   };
 
   pad.word = (id) => pad.now.words.find((w) => w.id === id);
-  pad.says = (id) => pad.word(id)?.says ?? "a word no longer here";
+  pad.says = (id) => pad.word(id)?.says ?? say("client-board-no-word");
   pad.reward = (id) => pad.now.rewards.find((r) => r.id === id);
   pad.rewardOf = (word) => pad.reward(pad.word(word)?.reward);
+
+  pad.planned = () => {
+    const { plan } = pad.memo;
+    if (plan && plan.session === pad.view.session) return plan.showings;
+    return Object.fromEntries(pad.now.plan.map((p) => [p.word, p.showings]));
+  };
 
   /** An event of this device. */
   pad.event = (body, at = Date.now()) => ({
@@ -98,11 +108,11 @@ export function makePad(now, changed) {
     try {
       await keep(events, options);
     } catch (error) {
-      pad.broken = `This browser could not keep that tap (${nameOf(error)}). Free some space or leave private browsing, then tap again.`;
+      pad.broken = say("client-board-not-kept", { why: nameOf(error) });
       changed();
       throw error;
     }
-    navigator.vibrate?.(15);
+    tick();
     await pad.reload();
     return events;
   };
@@ -111,7 +121,7 @@ export function makePad(now, changed) {
   pad.amend = async (event, change) => {
     if (!(await complete(event.id, change))) {
       await pad.note([{ kind: "correction", of: event.id, body: { ...event.body, ...change } }]);
-    }
+    } else tick();
     await pad.reload();
   };
 

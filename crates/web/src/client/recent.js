@@ -2,7 +2,8 @@
 
 import { button, el, find, openSheet } from "./dom.js";
 import { chooseWord } from "./showing.js";
-import { ANSWER, END, LEVEL, THEN } from "./words.js";
+import { number, say, timeSeconds } from "./say.js";
+import * as words from "./words.js";
 
 /** @import { Body, Event, InvitationResult, Kind, Pad } from "../../client-checks/client" */
 
@@ -17,35 +18,40 @@ export function inWords(pad, body) {
   const says = "word" in body ? pad.says(body.word ?? undefined) : "";
   switch (body.kind) {
     case "press":
-      return `${{ person: "I pressed", animal: "It pressed", unknown: "Pressed" }[body.by]} ${says}${body.accident === "likely" ? " (stumble)" : ""}`;
+      return stumbled(body, say("client-recent-press", { by: body.by, word: says, name: pad.now.name }));
     case "delivery":
-      return `${says}: ${ANSWER[body.answer]}${body.then ? `, ${THEN[body.then]}` : ""}`;
+      return say("client-recent-delivery", {
+        word: says,
+        answer: words.answer(body.answer) + (body.then ? `, ${words.then(body.then)}` : ""),
+      });
     case "feed":
-      return `One piece of ${pad.reward(body.reward)?.name ?? body.food ?? "food"}`;
+      return say("client-recent-feed", {
+        food: pad.reward(body.reward)?.name ?? body.food ?? say("client-recent-food"),
+      });
     case "invitation":
-      return `Invited ${says}: ${cameOf(pad, body.result)}`;
+      return say("client-recent-invited", { word: says, came: cameOf(pad, body.result) });
     case "swap_stop":
-      return "Swaps stopped";
+      return say("client-recent-swaps-stopped");
     case "catch":
-      return `Asked for ${says} without a button`;
+      return say("client-recent-asked", { word: says });
     case "brush":
-      return `Brushed ${says}`;
+      return say("client-recent-brushed", { word: says });
     case "look":
-      return body.word ? `Looked at ${says}` : "Looked at the board";
+      return body.word ? say("client-recent-looked-at", { word: says }) : say("client-recent-looked");
     case "sign":
-      return `Sign (${LEVEL[body.level]}): ${body.sign}`;
+      return say("client-recent-sign", { level: words.level(body.level), sign: body.sign });
     case "session_start":
-      return "Session started";
+      return say("client-recent-started");
     case "session_end":
-      return `Session ended: ${END[body.reason]}`;
+      return say("client-recent-ended", { why: words.end(body.reason) });
     case "joining":
-      return "Joined";
+      return say("client-recent-joined");
     case "leaving":
-      return "Left";
+      return say("client-recent-left");
     case "round":
-      return `Round of ${body.calls} begun`;
+      return say("client-recent-round", { calls: body.calls });
     case "swap_draw":
-      return `Drawn for ${says}`;
+      return say("client-recent-drawn", { word: says });
     case "home_card":
     case "person_card":
     case "animal_card":
@@ -73,6 +79,12 @@ export function inWords(pad, body) {
 }
 
 /**
+ * @param {{ accident?: string | null }} press
+ * @param {string} said
+ */
+const stumbled = (press, said) => (press.accident === "likely" ? say("client-recent-stumble", { press: said }) : said);
+
+/**
  * A kind of a later version; with the types of this one there is none.
  * @param {never} body
  */
@@ -85,13 +97,13 @@ const unknownKind = (body) => /** @type {Body} */ (body).kind.replaceAll("_", " 
 function cameOf(pad, result) {
   switch (result.outcome) {
     case "pressed":
-      return `pressed ${pad.says(result.word)} at ${result.after_s} s`;
+      return say("client-recent-came-pressed", { word: pad.says(result.word), seconds: number(result.after_s, 1) });
     case "without_button":
-      return "answered without a button";
+      return say("client-recent-came-without");
     case "nothing_by_wait":
-      return "nothing by the wait";
+      return say("client-recent-came-nothing");
     case "left":
-      return "left";
+      return say("client-recent-came-left");
   }
 }
 
@@ -183,11 +195,16 @@ export function drawRecent(node, pad) {
           el(
             "span",
             { class: "quiet" },
-            ` ${new Date(main.happened_at).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit", second: "2-digit" })}${tap.sent ? "" : " · kept here"}`,
+            ` ${tap.sent ? timeSeconds(new Date(main.happened_at)) : say("client-recent-kept-here", { time: timeSeconds(new Date(main.happened_at)) })}`,
           ),
         ),
-        fixable(main.body) && button("Fix", "fix", () => fix(pad, main), { "aria-label": `Fix: ${what}` }),
-        button("Undo", "undo", () => undo(pad, tap), { "aria-label": `Undo: ${what}` }),
+        fixable(main.body) &&
+          button(say("client-recent-edit"), "fix", () => fix(pad, main), {
+            "aria-label": say("client-recent-edit-this", { what }),
+          }),
+        button(say("client-recent-undo"), "undo", () => undo(pad, tap), {
+          "aria-label": say("client-recent-undo-this", { what }),
+        }),
       );
     }),
   );
@@ -237,31 +254,32 @@ function fix(pad, event) {
     );
   openSheet(inWords(pad, body), (close) => [
     button(
-      "Another word…",
+      say("client-recent-another-word"),
       "fix-word",
-      () => chooseWord(pad, "Which word was it?", (word) => correct(pad, event, { word })),
+      () => chooseWord(pad, say("client-recent-which-word"), (word) => correct(pad, event, { word })),
       { class: "wide" },
     ),
     ...(body.kind === "press"
       ? [
-          body.by !== "animal" && put(`${pad.now.name} pressed it, not I`, { by: "animal", accident: "unsure" }, close),
-          body.by !== "person" && put("I pressed it", { by: "person", accident: "no" }, close),
+          body.by !== "animal" &&
+            put(say("client-recent-not-i", { name: pad.now.name }), { by: "animal", accident: "unsure" }, close),
+          body.by !== "person" && put(say("client-recent-i-did"), { by: "person", accident: "no" }, close),
           body.accident !== "likely" &&
             body.by === "animal" &&
-            put("It looked like a stumble", { accident: "likely" }, close),
-          body.accident === "likely" && put("It looked meant", { accident: "no" }, close),
+            put(say("client-recent-it-stumbled"), { accident: "likely" }, close),
+          body.accident === "likely" && put(say("client-recent-it-meant"), { accident: "no" }, close),
         ].filter(Boolean)
       : []),
     ...(body.kind === "delivery"
       ? [
-          ["given", "It was given"],
-          ["partly", "It was partly given"],
-          ["declined", "It was: not now"],
-          ["missed", "It was missed"],
+          ["given", say("client-recent-was-given")],
+          ["partly", say("client-recent-was-partly")],
+          ["declined", say("client-recent-was-declined")],
+          ["missed", say("client-recent-was-missed")],
         ]
           .filter(([name]) => name !== body.answer)
           .map(([name, words]) => put(words, { answer: name, alternative: undefined }, close))
       : []),
-    el("p", { class: "quiet" }, "The first record stays visible in the log. Time and more can be changed there."),
+    el("p", { class: "quiet" }, say("client-recent-first-stays")),
   ]);
 }

@@ -4,6 +4,7 @@ import { button, el } from "./dom.js";
 import { called } from "./draw.js";
 import { isFood, restToday } from "./sitting.js";
 import { uuid7 } from "./uuid.js";
+import { say } from "./say.js";
 
 /** @import { Child, Memo, Now, OpenRound, Pad, RoundMemo, Way, WordNow } from "../../client-checks/client" */
 
@@ -55,11 +56,11 @@ export const past = (round, number) => ({ ...round, word: undefined, next: Math.
  */
 function notToHand(pad, word) {
   const reward = pad.reward(word.reward);
-  if (!reward) return "no thing on its card";
-  if (reward.never) return "not to be given";
-  const pieces = pad.ration.pieces(reward.kcal);
+  if (!reward) return say("client-board-no-thing");
+  if (reward.never) return say("client-board-never-given");
+  const pieces = pad.ration.pieces(reward);
   // Each call may come to it.
-  return pieces !== undefined && pieces < CALLS ? `${pieces} left today: too few` : undefined;
+  return pieces !== undefined && pieces < CALLS ? say("client-board-too-few", { n: pieces }) : undefined;
 }
 
 /**
@@ -87,48 +88,39 @@ export function setUp(pad, options, parts, chooseMyself) {
     key: `round-${rest}-${options.way}-${options.wait}-${[...why].join()}-${last?.round}-${last?.stopped}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       [
-        rest &&
-          el(
-            "p",
-            { class: "caution" },
-            el("strong", {}, "Rest today. "),
-            "Strong signs were seen; do not invite today.",
-          ),
+        rest && el("p", { class: "caution" }, say("client-board-rest-invite")),
         lately &&
           el(
             "p",
             { class: "quiet", "data-test": "round-over" },
-            last.stopped
-              ? "That round was cut short. It counts little; that is all."
-              : `The round of ${last.calls} is done.`,
+            last.stopped ? say("client-board-round-short") : say("client-board-round-done", { n: last.calls }),
           ),
         ...(left.length < 2
           ? [
               el(
                 "p",
                 { "data-test": "round-needs-two" },
-                `A draw needs two words at the stage Invite or later, each with its thing to hand. ${words.length < 2 ? `Here: ${words.map((w) => w.says).join(", ") || "none yet"}.` : "Today's food is nearly used up."}`,
+                words.length < 2
+                  ? say("client-board-needs-two", {
+                      list: words.map((w) => w.says).join(", ") || say("client-board-none-yet"),
+                    })
+                  : say("client-board-needs-two-food"),
               ),
             ]
           : [
-              el(
-                "p",
-                {},
-                el("strong", {}, `A round of ${CALLS}. `),
-                "What is to hand now? Of these the notebook draws what you offer.",
-              ),
+              el("p", {}, say("client-board-round-of", { n: CALLS })),
               el(
                 "fieldset",
                 { class: "hand" },
-                el("legend", { class: "unseen" }, "To hand now"),
+                el("legend", { class: "unseen" }, say("client-board-to-hand")),
                 ...words.map((w) => tickBox(pad, w, why.get(w.id), aside)),
               ),
               ...parts,
-              button("Start the round", "round-start", () => start(pad, ticked(), options), {
+              button(say("client-board-round-start"), "round-start", () => start(pad, ticked(), options), {
                 class: "primary wide tall",
               }),
             ]),
-        button("Choose myself", "choose-myself", chooseMyself, { class: "wide" }),
+        button(say("client-board-choose-myself"), "choose-myself", chooseMyself, { class: "wide" }),
       ].filter(Boolean),
     tick: (/** @type {HTMLElement} */ node) => {
       /** @type {HTMLButtonElement | null} */
@@ -189,11 +181,11 @@ export const stop = (pad, round) => pad.setMemo({ round: { ...round, word: undef
  */
 export function call(pad, round, { offered, skip }) {
   const reward = pad.rewardOf(round.word);
-  const spent = isFood(reward) && pad.ration.pieces(reward.kcal) === 0;
+  const spent = isFood(reward) && pad.ration.pieces(reward) === 0;
   const off = spent || Boolean(reward?.never);
   const rest = restToday(pad);
   const ends = button(
-    "Stop the round",
+    say("client-board-stop-round"),
     "round-stop",
     () => stop(pad, round),
     rest ? { class: "primary wide tall" } : {},
@@ -202,40 +194,28 @@ export function call(pad, round, { offered, skip }) {
     key: `call-${round.round}-${round.next}-${off}-${rest}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       rest
-        ? [
+        ? [el("p", { class: "stop" }, say("client-board-stop-here", { name: pad.now.name })), ends]
+        : [
             el(
               "p",
-              { class: "stop" },
-              el("strong", {}, "Stop here. "),
-              "Strong signs were seen. Give space; do not lure it back.",
+              { class: "quiet num", "data-test": "round-at" },
+              say("client-board-round-at", { n: round.next, all: round.calls }),
             ),
-            ends,
-          ]
-        : [
-            el("p", { class: "quiet num", "data-test": "round-at" }, `${round.next} of ${round.calls}`),
             el(
               "p",
               { class: "offer-word", "data-test": "round-offer" },
-              "Offer: ",
+              `${say("client-board-offer-label")} `,
               el("strong", {}, pad.says(round.word)),
             ),
             off &&
-              el(
-                "p",
-                { class: "caution" },
-                reward?.never ? "It must not be given." : "None left today: do not offer it.",
-              ),
+              el("p", { class: "caution" }, say(reward?.never ? "client-board-must-not" : "client-board-none-left")),
             ...(reward?.cautions ?? []).map((c) => el("p", { class: "caution" }, c)),
             pad.view.session &&
               !pad.view.joined &&
-              el("p", { class: "quiet" }, "It has not joined this session. Offer only to an animal that is there."),
-            button("Offered: start the wait", "offer", offered, { class: "primary wide tall", disabled: off }),
-            el("div", { class: "row even" }, button("Not offered after all", "round-skip", skip), ends),
-            el(
-              "p",
-              { class: "quiet" },
-              `${pad.now.name} may leave and you may stop at any moment: a round cut short counts little; that is all.`,
-            ),
+              el("p", { class: "quiet" }, say("client-board-only-there", { name: pad.now.name })),
+            button(say("client-board-offered-start"), "offer", offered, { class: "primary wide tall", disabled: off }),
+            el("div", { class: "row even" }, button(say("client-board-cancel-one"), "round-skip", skip), ends),
+            el("p", { class: "quiet" }, say("client-board-may-leave", { name: pad.now.name })),
           ].filter(Boolean),
   };
 }

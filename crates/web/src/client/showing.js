@@ -1,19 +1,16 @@
 // A showing session: press, say, give. The animal may come, look, press or go; all of it is noted, nothing is asked.
 
-import { button, el, openSheet } from "./dom.js";
-import { isFood } from "./sitting.js";
+import { care } from "./care.js";
+import { button, el, openSheet, slots, tell } from "./dom.js";
+import { closing, end, sum } from "./ending.js";
+import { isFood, restToday } from "./sitting.js";
 import { withSign } from "./swaps.js";
 import { uuid7 } from "./uuid.js";
+import { number, say } from "./say.js";
 
-/** @import { Child, EndReason, Pad, SignLevel, Then, Told } from "../../client-checks/client" */
+/** @import { Body, Child, Pad, Panel, SignLevel, Then, Told } from "../../client-checks/client" */
 
 export const actions = true;
-
-/**
- * Pads are for a running session.
- * @param {Pad} pad
- */
-export const padsHidden = (pad) => !pad.view.session;
 
 /**
  * A press waiting for its delivery makes the pad the place to note that.
@@ -22,89 +19,175 @@ export const padsHidden = (pad) => !pad.view.session;
  */
 export function padState(pad, word) {
   const press = pad.view.pending[word];
-  if (!press) return { does: "I press" };
-  const seconds = ((Date.now() - Date.parse(press.happened_at)) / 1000).toFixed(1);
-  return {
-    name: "give",
-    does: "Given",
-    count: press.body.by === "animal" ? `it pressed ${seconds} s ago` : `pressed ${seconds} s ago`,
-  };
+  if (!press) return { does: say("client-board-i-press") };
+  const seconds = number((Date.now() - Date.parse(press.happened_at)) / 1000, 1);
+  return { name: "give", does: say("client-board-given"), count: say("client-board-seconds", { s: seconds }) };
 }
 
 /**
- * First tap: the person pressed. Second: it was given.
+ * First tap: the person pressed. Second: it was given. Before a session it is asked what the tap means.
  * @param {Pad} pad
  * @param {string} word
  */
 export function tap(pad, word) {
   const press = pad.view.pending[word];
-  return press ? pad.deliver(press) : pad.press(word, "person");
+  if (press) return pad.deliver(press);
+  return pad.view.session ? pad.press(word, "person") : before(pad, word);
 }
 
 /**
- * The animal opts in.
+ * What a tap before a session means.
+ * @param {Pad} pad
+ * @param {string} word
+ */
+function before(pad, word) {
+  openSheet(pad.says(word), (close) => {
+    /**
+     * @param {string} text
+     * @param {string} test
+     * @param {() => unknown} does
+     * @param {Record<string, any>} [props]
+     */
+    const choice = (text, test, does, props) =>
+      button(
+        text,
+        test,
+        () => {
+          close();
+          does();
+        },
+        { class: "wide", ...props },
+      );
+    return [
+      el("p", { class: "quiet" }, say("client-board-no-session")),
+      !restToday(pad) &&
+        choice(say("client-board-start-with"), "before-start", () => start(pad, undefined, word), {
+          class: "primary wide",
+        }),
+      choice(say("client-board-animal-pressed", { name: pad.now.name }), "before-pressed", () =>
+        pad.press(word, "animal"),
+      ),
+    ];
+  });
+}
+
+/**
+ * Starts a session with the words planned for it; with a word, its first press too.
+ * @param {Pad} pad
+ * @param {string} [room]
+ * @param {string} [word]
+ */
+async function start(pad, room, word) {
+  const session = uuid7();
+  const showings = pad.planned();
+  const words = Object.keys(showings);
+  /** @type {Body[]} */
+  const bodies = [{ kind: "session_start", session, purpose: "showing", words, ...(room ? { room } : {}) }];
+  if (word) bodies.push({ kind: "press", word, by: "person", certainty: 1, accident: "no", session });
+  const memo = { ...pad.memo, plan: { session, showings } };
+  await pad.note(bodies, { memo: [`pad-${pad.now.animal}`, memo] });
+  await pad.setMemo({ plan: memo.plan });
+}
+
+/**
+ * The animal opts in; once, until it has gone again.
  * @param {Pad} pad
  */
 export function joined(pad) {
-  const { session, startedAt } = pad.view;
-  if (session === undefined || startedAt === undefined) return undefined;
+  const { session, startedAt, here } = pad.view;
+  if (session === undefined || startedAt === undefined || here) return undefined;
   const after = Math.round((Date.now() - startedAt) / 100) / 10;
   const first = !pad.view.joined && after >= 0 && after <= 86_400 ? { after_s: after } : {};
   return pad.note([{ kind: "joining", session, ...first }]);
 }
 
 /**
- * Start, or what follows the last delivery.
+ * What waits to be given, what follows the last delivery, and before a session its start.
  * @param {Pad} pad
+ * @returns {Panel}
  */
 export function panel(pad) {
-  if (!pad.view.session) return startPanel(pad);
+  const asks = givePanel(pad) ?? thenPanel(pad);
+  if (!pad.view.session) return startPanel(pad, asks);
   return (
-    thenPanel(pad) ?? {
+    asks ?? {
       key: "showing",
-      build: () => [
-        el("p", { class: "quiet" }, "Press, say the word, give at once: tap as you press, tap again as you give."),
-      ],
+      build: () => [tell(el("p", { class: "quiet" }, say("client-board-tap-twice"))), care(pad, undefined), slots({})],
     }
   );
 }
 
-/** @param {Pad} pad */
-function startPanel(pad) {
-  const room = el("input", { maxLength: 60, autocomplete: "off", "data-test": "room" });
-  const start = () => {
-    const name = room.value.trim();
-    return pad.note([{ kind: "session_start", session: uuid7(), purpose: "showing", ...(name ? { room: name } : {}) }]);
-  };
+/**
+ * The newest press that waits for its thing.
+ * @param {Pad} pad
+ * @returns {Panel | undefined}
+ */
+function givePanel(pad) {
+  const press = Object.values(pad.view.pending)
+    .sort((a, b) => Date.parse(a.happened_at) - Date.parse(b.happened_at))
+    .at(-1);
+  if (!press) return undefined;
+  const { word, by } = press.body;
+  const reward = pad.rewardOf(word);
   return {
-    key: `start-${pad.now.rest}-${pad.now.words.length}-${pad.now.person}`,
+    key: `give-${press.id}`,
+    build: () => [
+      tell(
+        reward?.never
+          ? el("p", { class: "stop" }, say("client-board-never", { why: reward.never }))
+          : el(
+              "p",
+              {},
+              by === "animal"
+                ? say("client-board-give-pressed", { word: pad.says(word), name: pad.now.name })
+                : say("client-board-give-shown", { word: pad.says(word) }),
+            ),
+      ),
+      care(pad, reward),
+      slots({
+        give:
+          !reward?.never && button(say("client-board-given"), "given", () => pad.deliver(press), { class: "primary" }),
+        no: by === "animal" && button(say("client-board-not-now"), "not-now", () => pad.deliver(press, "declined")),
+      }),
+    ],
+  };
+}
+
+/**
+ * @param {Pad} pad
+ * @param {Panel | undefined} asks
+ * @returns {Panel}
+ */
+function startPanel(pad, asks) {
+  const room = el("input", { maxLength: 60, autocomplete: "off", "data-test": "room" });
+  const rest = restToday(pad);
+  const over = sum(pad);
+  return {
+    key: `start-${asks?.key}-${over?.key}-${rest}-${pad.now.words.length}-${pad.now.person}`,
     build: () =>
       [
+        ...(over?.build() ?? []),
+        ...(asks?.build() ?? []),
         !pad.now.person &&
           el(
             "p",
             {},
-            "Taps are noted without a name here. ",
-            el("a", { href: `/who?back=${encodeURIComponent(location.pathname)}` }, "Who are you?"),
+            `${say("client-board-no-name")} `,
+            el("a", { href: `/who?back=${encodeURIComponent(location.pathname)}` }, say("client-board-who")),
           ),
-        pad.now.rest &&
+        rest && el("p", { class: "caution" }, say("client-board-rest-today")),
+        !asks &&
           el(
             "p",
-            { class: "caution" },
-            el("strong", {}, "Rest today. "),
-            "Strong signs were seen. Go on answering presses; show another day.",
+            { class: "quiet small" },
+            say("client-board-watch-chewing", { battery: pad.now.battery, name: pad.now.name }),
           ),
+        pad.now.words.length > 0 && el("label", { class: "inline" }, `${say("client-board-room")} `, room),
         pad.now.words.length === 0
-          ? el("p", {}, "There are no words on this board yet. Add one under Words first.")
-          : button("Start showing", "start", start, { class: "primary wide tall" }),
-        pad.now.words.length > 0 && el("label", { class: "inline" }, "Room, if not the usual ", room),
-        el(
-          "p",
-          { class: "quiet" },
-          "Watch for chewing: batteries and small parts are dangerous. ",
-          pad.now.battery,
-          " Keep the sound soft, and stop if it startles.",
-        ),
+          ? el("p", {}, say("client-board-no-words"))
+          : button(say("client-board-start"), "start", () => start(pad, room.value.trim()), {
+              class: "primary wide tall",
+            }),
       ].filter(Boolean),
   };
 }
@@ -113,6 +196,7 @@ function startPanel(pad) {
  * What the animal did after the last delivery, and a second piece of food.
  * @param {Pad} pad
  * @param {number} [within]
+ * @returns {Panel | undefined}
  */
 export function thenPanel(pad, within = 30_000) {
   const last = pad.view.last;
@@ -127,30 +211,27 @@ export function thenPanel(pad, within = 30_000) {
    * @param {string} test
    */
   const did = (text, then, test) => button(text, test, () => pad.amend(last, { then }));
+  const given = last.body.alternative ? (reward?.name ?? say("client-board-something-else")) : pad.says(last.body.word);
   return {
     key: `then-${last.id}`,
     build: () => [
-      el(
-        "p",
-        {},
-        `${last.body.alternative ? (reward?.name ?? "Something else") : pad.says(last.body.word)} given. What did ${pad.now.name} do?`,
-      ),
-      el(
-        "div",
-        { class: "then" },
-        did("Took it", "took", "then-took"),
-        did("Ignored it", "ignored", "then-ignored"),
-        did("Left", "left", "then-left"),
-        button("Pressed again…", "then-again", () => pressedAgain(pad, last)),
-        isFood(reward) &&
+      tell(el("p", {}, say("client-board-then-what", { given, name: pad.now.name }))),
+      care(pad, reward),
+      slots({
+        took: did(say("client-board-took"), "took", "then-took"),
+        ignored: did(say("client-board-ignored"), "ignored", "then-ignored"),
+        away: did(say("client-board-went-away"), "left", "then-left"),
+        other:
+          isFood(reward) &&
           button(
-            "+1 piece",
+            say("client-board-one-more"),
             "piece-more",
             () =>
               pad.note([{ kind: "feed", reward: reward.id, pieces: 1, kcal: reward.kcal, ...pad.in() }], { hold: 0 }),
-            { "aria-label": "One piece more was given" },
+            { "aria-label": say("client-board-one-more-given") },
           ),
-      ),
+        more: button(say("client-board-pressed-again"), "then-again", () => pressedAgain(pad, last)),
+      }),
     ],
   };
 }
@@ -161,7 +242,7 @@ export function thenPanel(pad, within = 30_000) {
  * @param {Told<"delivery">} delivery
  */
 export function pressedAgain(pad, delivery) {
-  chooseWord(pad, "Which word did it press?", async (word) => {
+  chooseWord(pad, say("client-board-which-pressed", { name: pad.now.name }), async (word) => {
     await pad.amend(delivery, { then: "pressed_again", then_word: word });
     await pad.press(word, "animal");
   });
@@ -211,11 +292,11 @@ export function action(pad, name) {
     case "looked":
       return chooseWord(
         pad,
-        "What did it look at?",
+        say("client-board-which-looked", { name: pad.now.name }),
         (word) => pad.note([{ kind: "look", word, session }]),
         (close) => [
           button(
-            "The board as a whole",
+            say("client-board-whole-board"),
             "look-board",
             () => {
               close();
@@ -226,13 +307,13 @@ export function action(pad, name) {
         ],
       );
     case "brushed":
-      return chooseWord(pad, "Which button, without sounding it?", (word) =>
-        pad.note([{ kind: "brush", word, session }]),
-      );
+      return chooseWord(pad, say("client-board-which-brushed"), (word) => pad.note([{ kind: "brush", word, session }]));
     case "pressed":
       return animalPressed(pad);
     case "sign":
       return signs(pad);
+    case "closing":
+      return closing(pad);
     case "end":
       return end(pad);
     default:
@@ -245,12 +326,12 @@ function animalPressed(pad) {
   let stumble = false;
   chooseWord(
     pad,
-    `Which word did ${pad.now.name} press?`,
+    say("client-board-which-pressed", { name: pad.now.name }),
     (word) => pad.press(word, "animal", { accident: stumble ? "likely" : "unsure" }),
     () => [
-      el("p", { class: "quiet" }, "Answer it like any other, also by accident: give it, and tap Given."),
+      el("p", { class: "quiet" }, say("client-board-answer-any")),
       button(
-        "It looked like a stumble",
+        say("client-board-stumble"),
         "stumble",
         (e) => {
           stumble = !stumble;
@@ -262,34 +343,30 @@ function animalPressed(pad) {
   );
 }
 
-/** @type {[SignLevel, string][]} */
-const LEVELS = [
-  ["strong", "Strong: stop"],
-  ["mild", "Mild"],
-  ["joining", "At ease, taking part"],
-];
+/** @type {SignLevel[]} */
+const LEVELS = ["strong", "mild", "joining"];
 
 /**
  * What is seen of its body language. A strong sign stops agreed swaps in the same tap.
  * @param {Pad} pad
  */
 export function signs(pad) {
-  openSheet("What do you see?", (close) => [
-    el("p", { class: "quiet" }, "One sign means little; read the whole body and the situation."),
-    ...LEVELS.flatMap(([level, title]) => {
+  openSheet(say("client-board-see-what"), (close) => [
+    el("p", { class: "quiet" }, say("client-board-one-sign")),
+    ...LEVELS.flatMap((level) => {
       const own = pad.now.signs.filter((s) => s.level === level);
       const seen = (/** @type {string} */ sign) => {
         close();
         pad.note([{ kind: "sign", sign, level, when: "during", ...pad.in() }, ...withSign(pad, level)]);
       };
       return [
-        el("h3", {}, title),
+        el("h3", {}, say(`client-board-level-${level}`)),
         ...own.map((s) => button(s.sign, `sign-${level}`, () => seen(s.sign), { class: `wide sign ${level}` })),
         button(
-          "Something else",
+          say("client-board-something-else"),
           `sign-${level}-other`,
           () => {
-            const words = prompt("What did you see?")?.trim();
+            const words = prompt(say("client-board-saw-what"))?.trim();
             if (words) seen(words.slice(0, 2000));
           },
           { class: "wide" },
@@ -297,34 +374,4 @@ export function signs(pad) {
       ];
     }),
   ]);
-}
-
-/** @param {Pad} pad */
-function end(pad) {
-  const { session } = pad.view;
-  if (session === undefined) return;
-  const closing = pad.now.words.find((w) => w.closing);
-  /**
-   * @param {string} text
-   * @param {EndReason} reason
-   */
-  const over = (text, reason) => (/** @type {() => void} */ close) =>
-    button(
-      text,
-      `end-${reason}`,
-      () => {
-        close();
-        pad.note([{ kind: "session_end", session, reason }]);
-      },
-      { class: "wide" },
-    );
-  openSheet("End the session because…", (close) =>
-    [
-      over("The plan is done", "done"),
-      over(closing ? `Closing word: ${closing.says}` : "A closing word was said", "closing_word"),
-      over(`${pad.now.name} left`, "animal_left"),
-      over("A strong sign", "strong_sign"),
-      over("Something came up", "interrupted"),
-    ].map((make) => make(close)),
-  );
 }

@@ -1,7 +1,7 @@
 // What the events of the day amount to, for the pad: who is at the board, what was shown, what is left to give.
 // Pure: takes events and a time, touches nothing.
 
-/** @import { Event, Kind, Pad, RewardNow, RationLeft, Stop, Told, View } from "../../client-checks/client" */
+/** @import { Event, Kind, Pad, RewardNow, RationLeft, Stop, Summary, Told, View } from "../../client-checks/client" */
 
 export const SESSION_MS = 3_600_000; // without an end it is over after this: a phone was put away
 const CLOCKS_APART_MS = 60_000;
@@ -151,14 +151,18 @@ export function sitting(events, now, carriedOnAt = 0) {
   const pending = {};
   for (const e of stand.filter(isA("press"))) {
     if (e.body.by === "unknown") continue;
-    // What was shown in a session that is over is given no more.
-    if (e.body.by === "person" && e.body.session !== session) continue;
+    // What was shown in a session that is over may still be given, but not into the next one.
+    if (e.body.by === "person" && session && e.body.session !== session) continue;
     if (!answered.has(e.id) && now - ms(e) < ANSWER_MS) pending[e.body.word] = e;
     else delete pending[e.body.word];
   }
+  const ends = stand.filter(isA("session_end"));
+  const comings = own.filter((e) => e.body.kind === "joining" || e.body.kind === "leaving");
   return {
     stand,
     session,
+    ended: session ? undefined : ends.at(-1),
+    here: comings.at(-1)?.body.kind === "joining",
     startedAt: start && ms(start),
     joined: own.some((e) => e.body.kind === "joining"),
     stop: session ? stopReason(own, carriedOnAt) : undefined,
@@ -177,16 +181,52 @@ export function sitting(events, now, carriedOnAt = 0) {
 const gave = (delivery) => delivery?.body.answer === "given" || delivery?.body.answer === "partly";
 
 /**
- * Energy given and left, and whole pieces left of a food.
+ * Energy given and left, and whole pieces left of a food: what the day's energy leaves, and no more than its card allows.
  * @param {Event[]} stand
  * @param {number | null | undefined} budget
  * @returns {RationLeft}
  */
 export function ration(stand, budget) {
-  const given = stand.filter(isA("feed")).reduce((sum, e) => sum + e.body.kcal, 0);
+  const feeds = stand.filter(isA("feed"));
+  const given = feeds.reduce((sum, e) => sum + e.body.kcal, 0);
   const left = budget === null || budget === undefined ? undefined : Math.max(0, budget - given);
-  // A hair's breadth more, so that ten tenths of a piece are one piece.
-  /** @param {number | null | undefined} kcal */
-  const pieces = (kcal) => (left === undefined || !kcal || kcal < 0 ? undefined : Math.floor(left / kcal + 1e-9));
+  /** @type {RationLeft["pieces"]} */
+  const pieces = ({ id, kcal, most_per_day: most }) => {
+    if (left === undefined || !kcal || kcal < 0) return undefined;
+    const had = feeds.filter((e) => id && e.body.reward === id).reduce((sum, e) => sum + (e.body.pieces ?? 1), 0);
+    // A hair's breadth more, so that ten tenths of a piece are one piece.
+    const byEnergy = Math.floor(left / kcal + 1e-9);
+    return Math.min(byEnergy, Math.max(0, (most ?? Infinity) - had));
+  };
   return { given, left, pieces };
+}
+
+/**
+ * What a session amounts to: minutes, presses of the person and of the animal by word, how many of all were given, and
+ * those that still wait.
+ * @param {Event[]} stand
+ * @param {string} session
+ * @param {number} now
+ * @returns {Summary}
+ */
+export function summary(stand, session, now) {
+  const start = stand.filter(isA("session_start")).find((e) => e.body.session === session);
+  const end = stand.filter(isA("session_end")).find((e) => e.body.session === session);
+  const presses = stand.filter(isA("press")).filter((e) => e.body.session === session && e.body.by !== "unknown");
+  const answers = new Map(stand.filter(isA("delivery")).map((e) => [e.body.answers, e]));
+  /** @param {"person" | "animal"} by */
+  const count = (by) => {
+    /** @type {Record<string, number>} */
+    const counts = {};
+    for (const e of presses) if (e.body.by === by) counts[e.body.word] = (counts[e.body.word] ?? 0) + 1;
+    return counts;
+  };
+  return {
+    minutes: start && ((end ? ms(end) : now) - ms(start)) / 60_000,
+    shown: count("person"),
+    pressed: count("animal"),
+    given: presses.filter((e) => gave(answers.get(e.id))).length,
+    presses: presses.length,
+    waiting: presses.filter((e) => !answers.has(e.id) && now - ms(e) < ANSWER_MS),
+  };
 }

@@ -1,8 +1,10 @@
 // Agreed swaps: when something is going to be given, the notebook draws what. The draw is on disk before anybody sees it.
 
-import { button, el } from "./dom.js";
+import { button, el, slots, tell } from "./dom.js";
+import { care } from "./care.js";
 import { block, partner, swapped } from "./draw.js";
 import { isA, isFood, stopReason } from "./sitting.js";
+import { say } from "./say.js";
 
 /** @import { Event, Now, Of, Pad, SignLevel, SwapNow, Told } from "../../client-checks/client" */
 
@@ -62,7 +64,7 @@ export function withSign(pad, level) {
  */
 function canGive(pad, word) {
   const reward = pad.rewardOf(word);
-  return Boolean(reward) && !reward?.never && !(isFood(reward) && pad.ration.pieces(reward.kcal) === 0);
+  return Boolean(reward) && !reward?.never && !(isFood(reward) && pad.ration.pieces(reward) === 0);
 }
 
 /**
@@ -108,15 +110,13 @@ function ask(pad, press, plan) {
   return {
     key: `swap-ask-${press.id}`,
     build: () => [
-      el("p", {}, `${pad.now.name} pressed `, el("strong", {}, pad.says(word)), ". Give something now?"),
-      el(
-        "div",
-        { class: "row even" },
-        button("Give", "swap-give", draw, { class: "primary tall" }),
-        button("Not now…", "swap-not-now", () => pad.setMemo({ swap: { press: press.id, is: "not_now" } }), {
-          class: "tall",
-        }),
-      ),
+      tell(el("p", {}, say("client-board-swap-ask", { name: pad.now.name, word: pad.says(word) }))),
+      slots({
+        show: button(say("client-board-give"), "swap-give", draw, { class: "primary" }),
+        no: button(say("client-board-not-now-more"), "swap-not-now", () =>
+          pad.setMemo({ swap: { press: press.id, is: "not_now" } }),
+        ),
+      }),
     ],
   };
 }
@@ -134,28 +134,26 @@ function give(pad, press, drawn) {
   const off = !canGive(pad, drawn.give);
   return {
     key: `swap-give-${press.id}-${off}`,
-    build: () =>
-      [
+    build: () => [
+      tell(
         el(
           "p",
           { class: "offer-word", "data-test": "swap-drawn" },
-          other ? "This time give " : "Give ",
-          el("strong", {}, pad.says(drawn.give)),
-          name,
-          other ? " instead" : "",
+          say(other ? "client-board-swap-instead" : "client-board-swap-give", {
+            thing: `${pad.says(drawn.give)}${name}`,
+          }),
         ),
-        other && el("p", { class: "quiet" }, "Give it as you always do. It need not take it."),
-        off && el("p", { class: "caution" }, "That cannot be given any more today."),
-        ...(reward?.cautions ?? []).map((c) => el("p", { class: "caution" }, c)),
-        el(
-          "div",
-          { class: "row even" },
-          button("Given", "swap-given", given, { class: "primary tall", disabled: off }),
-          button("It could not be given", "swap-not-given", () =>
-            pad.setMemo({ swap: { press: press.id, is: "failed" } }),
-          ),
+        other && el("p", { class: "quiet" }, say("client-board-swap-as-always", { name: pad.now.name })),
+        off && el("p", { class: "caution" }, say("client-board-swap-no-more")),
+      ),
+      care(pad, reward),
+      slots({
+        give: button(say("client-board-given"), "swap-given", given, { class: "primary", disabled: off }),
+        more: button(say("client-board-could-not-give"), "swap-not-given", () =>
+          pad.setMemo({ swap: { press: press.id, is: "failed" } }),
         ),
-      ].filter(Boolean),
+      }),
+    ],
   };
 }
 
@@ -174,20 +172,12 @@ const stop = (pad, plan) => pad.note([{ kind: "swap_stop", swap: plan.swap, reas
 export function strip(pad, inAnswer, sign) {
   const now = state(pad);
   if (!now || (now.plan && !now.signs && !inAnswer)) return undefined;
-  const page = el("a", { href: `/l/${pad.now.animal}/swaps` }, "Agreed swaps");
+  const page = el("a", { href: `/l/${pad.now.animal}/swaps` }, say("client-board-swaps-link"));
   if (now.stopped) {
     return {
       key: `stopped-${now.stopped.id}`,
       alert: true,
-      build: () => [
-        el(
-          "p",
-          {},
-          el("strong", {}, "Swaps were stopped: signs of stress. "),
-          "Answer every press with its own thing. ",
-          page,
-        ),
-      ],
+      build: () => [el("p", {}, `${say("client-board-swaps-stopped")} `, page)],
     };
   }
   const { plan, signs } = now;
@@ -196,22 +186,15 @@ export function strip(pad, inAnswer, sign) {
       key: `signs-${plan.swap}-${signs}`,
       alert: true,
       build: () => [
-        el(
-          "p",
-          {},
-          el(
-            "strong",
-            {},
-            signs === "strong" ? "A strong sign: stop the swaps. " : "Mild signs again: better stop the swaps. ",
-          ),
-          "Until then nothing is drawn.",
-        ),
+        el("p", {}, say(signs === "strong" ? "client-board-swaps-strong" : "client-board-swaps-mild")),
         el(
           "div",
           { class: "row even" },
-          button("Stop swaps", "swaps-stop", () => stop(pad, plan), { class: "primary" }),
+          button(say("client-board-swaps-stop"), "swaps-stop", () => stop(pad, plan), { class: "primary" }),
           signs === "mild" &&
-            button("It is at ease: carry on", "swaps-on", () => pad.setMemo({ swapsOnAt: Date.now() })),
+            button(say("client-board-at-ease", { name: pad.now.name }), "swaps-on", () =>
+              pad.setMemo({ swapsOnAt: Date.now() }),
+            ),
         ),
       ],
     };
@@ -222,9 +205,9 @@ export function strip(pad, inAnswer, sign) {
       el(
         "div",
         { class: "line" },
-        el("span", { class: "quiet" }, page, ` run: one answer in ${plan.one_in}.`),
-        button("Sign…", "swaps-sign", sign),
-        button("Stop", "swaps-end", () => location.assign(`/l/${pad.now.animal}/swaps`)),
+        el("span", { class: "quiet" }, page, `: ${say("client-board-swaps-run", { n: plan.one_in })}`),
+        button(say("client-board-sign"), "swaps-sign", sign),
+        button(say("client-board-stop"), "swaps-end", () => location.assign(`/l/${pad.now.animal}/swaps`)),
       ),
     ],
   };

@@ -1,28 +1,50 @@
-// What happened in words, as the notebook's own pages say it (crates/web/src/wording.rs); held together by
-// tests/fixtures/shared.json, which is read on both sides.
+// What happened, in the words of the catalogue that the notebook's own pages say too (client_events.ftl).
+
+import { say } from "./say.js";
 
 /** @import { Answer, EndReason, SignLevel, Then } from "../../client-checks/client" */
+/** @import { Messages } from "../../client-checks/messages" */
 
-/** @type {Record<Answer, string>} How a press was answered. */
-export const ANSWER = {
-  given: "given",
-  partly: "partly given",
-  declined: "not now",
-  alternative: "not now, something else",
-  missed: "missed",
+/** @typedef {{ [K in keyof Messages]: keyof Messages[K] extends never ? K : never }[keyof Messages]} Plain A message without arguments. */
+
+/** @type {Record<Answer, Plain>} How a press was answered. */
+const ANSWER = {
+  given: "client-events-given",
+  partly: "client-events-partly",
+  declined: "client-events-declined",
+  alternative: "client-events-alternative",
+  missed: "client-events-missed",
 };
 
-/** @type {Record<Then, string>} What the animal did then. */
-export const THEN = { took: "took it", ignored: "ignored it", left: "left", pressed_again: "pressed again" };
-
-/** @type {Record<EndReason, string>} Why a session ended. */
-export const END = {
-  done: "the plan was done",
-  animal_left: "the animal left",
-  strong_sign: "a strong sign",
-  closing_word: "closing word",
-  interrupted: "something came up",
+/** @type {Record<Then, Plain>} What the animal did then. */
+const THEN = {
+  took: "client-events-took",
+  ignored: "client-events-ignored",
+  left: "client-events-left",
+  pressed_again: "client-events-pressed-again",
 };
 
-/** @type {Record<SignLevel, string>} How strong a sign is. */
-export const LEVEL = { joining: "taking part", mild: "mild", strong: "strong" };
+/** @type {Record<EndReason, Plain>} Why a session ended. */
+const END = {
+  done: "client-events-end-done",
+  animal_left: "client-events-end-left",
+  strong_sign: "client-events-end-strong-sign",
+  closing_word: "client-events-end-closing-word",
+  interrupted: "client-events-end-interrupted",
+};
+
+/** @type {Record<SignLevel, Plain>} How strong a sign is. */
+const LEVEL = {
+  joining: "client-events-level-joining",
+  mild: "client-events-level-mild",
+  strong: "client-events-level-strong",
+};
+
+/** @param {Answer} a */
+export const answer = (a) => say(ANSWER[a]);
+/** @param {Then} t */
+export const then = (t) => say(THEN[t]);
+/** @param {EndReason} r */
+export const end = (r) => say(END[r]);
+/** @param {SignLevel} l */
+export const level = (l) => say(LEVEL[l]);

@@ -9,7 +9,6 @@ import { MAY } from "../../src/client/recent.js";
 import { CALLS, OPEN_MS } from "../../src/client/round.js";
 import { SESSION_MS, ration, sitting, standing, strongSeen } from "../../src/client/sitting.js";
 import { standing as swapsStand } from "../../src/client/swaps.js";
-import { ANSWER, END, LEVEL, THEN } from "../../src/client/words.js";
 
 const shared = JSON.parse(readFileSync(new URL("../fixtures/shared.json", import.meta.url), "utf8"));
 const told = (e) => ({ id: e.id, animal: e.animal, at: Date.parse(e.happened_at), body: e.body });
@@ -23,10 +22,6 @@ test("lengths and numbers", () => {
     [SESSION_MS / 1000, OPEN_MS / 1000, CALLS, PARTNER_DAYS],
     [session_open_s, round_open_s, calls, partner_days],
   );
-});
-
-test("words for answers, what came then, ends and signs", () => {
-  assert.deepEqual({ answer: ANSWER, then: THEN, end: END, level: LEVEL }, shared.words);
 });
 
 test("what may be done with an event of each kind", () => {
@@ -57,7 +52,7 @@ test("what is left of the day's rewards, in whole pieces", () => {
     const feeds = c.fed_kcal.map((kcal, i) => ({ id: String(i), body: { kind: "feed", kcal } }));
     const left = ration(feeds, c.budget_kcal);
     assert.deepEqual(
-      [left.left ?? null, left.pieces(c.piece_kcal) ?? null],
+      [left.left ?? null, left.pieces({ kcal: c.piece_kcal }) ?? null],
       [c.left_kcal, c.pieces],
       JSON.stringify(c),
     );
@@ -90,5 +85,5 @@ test("a simulated day: what stands, what was shown, what is left", () => {
   assert.deepEqual(view.shownToday, shown);
   const left = ration(view.stand, budget_kcal);
   assert.ok(Math.abs(left.given - given_kcal) < 1e-9 && Math.abs(left.left - left_kcal) < 1e-9);
-  for (const p of pieces) assert.equal(left.pieces(p.kcal) ?? null, p.pieces, JSON.stringify(p));
+  for (const p of pieces) assert.equal(left.pieces(p) ?? null, p.pieces, JSON.stringify(p));
 });

@@ -2,7 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { median, ration, sitting, standing, stopReason } from "../../src/client/sitting.js";
+import { median, ration, sitting, standing, stopReason, summary } from "../../src/client/sitting.js";
 
 const T0 = Date.parse("2026-03-01T10:00:00Z");
 let n = 0;
@@ -92,17 +92,17 @@ test("signs of an earlier session do not stop this one", () => {
 test("the ration counts down in whole pieces and never below none", () => {
   const feed = (kcal) => event({ kind: "feed", kcal }, 1);
   const r = ration([feed(3.5), feed(3.5)], 14);
-  assert.deepEqual([r.given, r.left, r.pieces(3.5)], [7, 7, 2]);
+  assert.deepEqual([r.given, r.left, r.pieces({ kcal: 3.5 })], [7, 7, 2]);
   assert.equal(ration([feed(20)], 14).left, 0);
   assert.equal(
     ration(
       Array.from({ length: 9 }, () => feed(0.1)),
       1,
-    ).pieces(0.1),
+    ).pieces({ kcal: 0.1 }),
     1,
   );
-  assert.equal(ration([], null).pieces(3), undefined);
-  assert.equal(ration([], 14).pieces(0), undefined);
+  assert.equal(ration([], null).pieces({ kcal: 3 }), undefined);
+  assert.equal(ration([], 14).pieces({ kcal: 0 }), undefined);
 });
 
 test("the median of none is nothing", () => {
@@ -115,4 +115,45 @@ test("a press of a session that is over waits for nothing, an animal's press doe
   const end = event({ kind: "session_end", session: "A", reason: "done" }, 20);
   const own = press(12, "play", "animal");
   assert.deepEqual(Object.keys(sitting([start(0), press(10), own, end, start(30, "B")], at(40)).pending), ["play"]);
+});
+
+test("what its card allows in a day bounds the pieces that energy leaves", () => {
+  const fed = (pieces) => event({ kind: "feed", reward: "leaf", pieces, kcal: 1 }, 1);
+  const leaf = { id: "leaf", kcal: 1, most_per_day: 12 };
+  assert.equal(ration([], 43).pieces(leaf), 12);
+  assert.equal(ration([fed(2), fed()], 43).pieces(leaf), 9);
+  assert.equal(ration([fed(20)], 43).pieces(leaf), 0);
+  assert.equal(ration([fed(20)], 43).pieces({ ...leaf, id: "other" }), 12);
+  assert.equal(ration([], 5).pieces(leaf), 5);
+});
+
+test("a press not given when the session ended may still be given", () => {
+  const end = event({ kind: "session_end", session: "A", reason: "done" }, 20);
+  const p = press(15);
+  const view = sitting([start(0), p, end], at(40));
+  assert.deepEqual([Object.keys(view.pending), view.ended.body.session], [["out"], "A"]);
+  assert.deepEqual(sitting([start(0), p, end, give(p, 50)], at(60)).pending, {});
+  assert.deepEqual(sitting([start(0), p, end], at(15 + 121)).pending, {});
+});
+
+test("a session is summed up: minutes, presses of both, what was given and what still waits", () => {
+  const all = [start(0), press(10), press(30, "play"), press(50, "play", "animal"), press(55, "play")];
+  const stand = standing([
+    ...all,
+    give(all[1], 12),
+    give(all[3], 51),
+    event({ kind: "session_end", session: "A", reason: "done" }, 90),
+  ]);
+  const s = summary(stand, "A", at(100));
+  assert.deepEqual([s.minutes, s.shown, s.pressed], [1.5, { out: 1, play: 2 }, { play: 1 }]);
+  assert.deepEqual([s.given, s.presses, s.waiting.map((e) => e.id)], [2, 4, [all[2].id, all[4].id]]);
+});
+
+test("it is there from joining until it goes", () => {
+  const join = (s) => event({ kind: "joining", session: "A" }, s);
+  const left = event({ kind: "leaving", session: "A" }, 9);
+  assert.equal(sitting([start(0)], at(3)).here, false);
+  assert.equal(sitting([start(0), join(2)], at(3)).here, true);
+  assert.equal(sitting([start(0), join(2), left], at(10)).here, false);
+  assert.equal(sitting([start(0), join(2), left, join(12)], at(13)).here, true);
 });

@@ -129,8 +129,9 @@ async fn two_homes_of_one_name_are_told_apart() {
     assert!(list.contains("The Lane") && list.contains(">Home<") && !list.contains("since"), "{list}");
     web.post("/api/import/commit?format=jsonl", lines(&[card(AWAY, "Home", 14)])).await;
     let list = web.get("/homes").await.text;
-    let ours = format!("Home (\u{2026}000000a0, since {})", noon().day(&Zone::utc()));
-    let away = "Home (\u{2026}000000a1, since 2026-01-05)";
+    let ours =
+        format!("Home (\u{2026}000000a0, since {})", sayso_wording::Locale::ENGLISH.date(noon().day(&Zone::utc())));
+    let away = "Home (\u{2026}000000a1, since 5 Jan 2026)";
     assert!(list.contains(&ours) && list.contains(away), "{list}");
     assert!(web.get("/people").await.text.contains(&ours));
     let pip = web.get(&format!("/l/{}/today", Uuid::from_u128(12))).await.text;

@@ -9,20 +9,24 @@ async fn what_is_taken_back_or_put_right_keeps_its_first_record() {
     let press = ids.press();
     let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/l/{}/log", ids.animal));
     web.events(&[press]).await;
-    assert!(web.get(&log).await.text.contains("The animal pressed chicken"));
+    assert!(web.get(&log).await.text.contains("Momo pressed chicken"));
+
+    // Each control says of which entry it is, for who hears them one after the other.
+    let said = web.get(&log).await.text;
+    assert!(said.contains("Put right<span class=\"unseen\">: The animal pressed chicken"), "{said}");
 
     assert_eq!(web.post(&format!("{log}/withdraw"), format!("of={id}")).await.status, StatusCode::SEE_OTHER);
     let after = web.get(&log).await.text;
-    assert!(after.contains("Taken back: ") && after.contains("The animal pressed chicken"));
+    assert!(after.contains("Undone: ") && after.contains("Momo pressed chicken"));
 
     assert_eq!(web.post(&format!("{log}/bring-back"), format!("of={id}")).await.status, StatusCode::SEE_OTHER);
-    assert!(!web.get(&log).await.text.contains("Taken back: "));
+    assert!(!web.get(&log).await.text.contains("Undone: "));
 
     let fix = format!("day=2026-03-02&time=11%3A59%3A30&word={}&by=person&accident=no", ids.word);
     let fixed = web.post(&format!("{log}/{id}"), fix).await;
     assert_eq!(fixed.status, StatusCode::SEE_OTHER, "{}", fixed.text);
     let page = web.get(&log).await.text;
-    assert!(page.contains("Shown: pressed chicken") && page.contains("First noted: The animal pressed chicken"));
+    assert!(page.contains("Shown: pressed chicken") && page.contains("First noted: Momo pressed chicken"));
     let all = web.get("/api/events").await.json();
     let correction = &all["events"].as_array().unwrap().last().unwrap()["event"]["body"];
     assert_eq!(
@@ -66,11 +70,11 @@ async fn what_a_clock_ahead_wrote_does_not_outlast_what_is_done_now() {
     let mut card = ids.event(json!({ "kind": "person_card", "person": ids.person, "name": "Ahead", "role": "home" }));
     card["happened_at"] = json!("2091-01-01T00:00:00Z");
     web.events(&[press, back, card]).await;
-    assert!(web.get(&log).await.text.contains("Taken back: "));
+    assert!(web.get(&log).await.text.contains("Undone: "));
     web.post(&format!("{log}/bring-back"), format!("of={id}")).await;
-    assert!(!web.get(&log).await.text.contains("Taken back: "), "brought back");
+    assert!(!web.get(&log).await.text.contains("Undone: "), "brought back");
     web.post(&format!("{log}/withdraw"), format!("of={id}")).await;
-    assert!(web.get(&log).await.text.contains("Taken back: "), "taken back again");
+    assert!(web.get(&log).await.text.contains("Undone: "), "taken back again");
 
     let renamed = web.post(&format!("/people/person/{}", ids.person), "name=Bea&role=home&active=yes").await;
     assert_eq!(renamed.status, StatusCode::SEE_OTHER, "{}", renamed.text);
@@ -108,7 +112,7 @@ async fn events_dated_after_now_are_told_on_today_and_log() {
     for page in &pages {
         let text = web.get(page).await.text;
         assert!(text.contains("2 events are dated after now.") && text.contains(&first), "{page}: {text}");
-        assert!(text.contains("2026-03-05 10:30:00") && text.contains("Ann"), "{page}");
+        assert!(text.contains("Thu 5 Mar, 10:30:00") && text.contains("Ann"), "{page}");
     }
 }
 
@@ -179,4 +183,62 @@ async fn older_leads_to_every_event_of_one_moment() {
     let alone = web.get(&format!("{log}?id={}", remarks[0]["id"].as_str().unwrap())).await;
     assert_eq!(alone.status, StatusCode::BAD_REQUEST);
     assert!(alone.text.contains("before"), "{}", alone.text);
+}
+
+/// Each way of choosing leaves the others out, in an address that stays, and names what it does.
+#[tokio::test]
+async fn the_log_is_chosen_by_day_kind_word_and_person_and_read_both_ways() {
+    let (web, ids) = (Web::this_machine().await, Ids::new());
+    web.events(&ids.cards()).await;
+    let noted: Vec<_> = (0..150)
+        .map(|i| {
+            let mut press = ids.press();
+            press["happened_at"] = json!(format!("2026-03-01T10:{:02}:{:02}Z", i / 60, i % 60));
+            press
+        })
+        .collect();
+    let mut remark = ids.event(json!({ "kind": "remark", "text": "It rained." }));
+    remark["happened_at"] = json!("2026-02-27T09:00:00Z");
+    remark["person"] = json!(null);
+    web.events(&noted).await;
+    web.events(&[remark]).await;
+    let log = format!("/l/{}/log", ids.animal);
+    let count = |text: &str| text.matches("data-test=\"log-entry\"").count();
+    let shows = async |query: &str| web.get(&format!("{log}?{query}")).await;
+    assert_eq!(count(&shows("day=2026-02-27&kind=&word=&person=").await.text), 1);
+    assert_eq!(count(&shows("kind=other").await.text), 1);
+    assert_eq!(count(&shows("day=2026-02-28").await.text), 0);
+    let pressed = shows(&format!("kind=presses&word={}&person={}", ids.word, ids.person)).await.text;
+    assert!(count(&pressed) == 60 && !pressed.contains("It rained."), "{pressed}");
+    for wrong in ["kind=naps", "day=tomorrow", "word=ball", "person=Ann", "more=1"] {
+        assert_eq!(shows(wrong).await.status, StatusCode::UNPROCESSABLE_ENTITY, "{wrong}");
+    }
+
+    // To the end by "Older", and back by "Newer": every page holds the choice, and none is lost either way.
+    let to = |text: &str, rel: &str| {
+        let link = text.split("<a ").find(|a| a.contains(&format!("rel=\"{rel}\"")))?;
+        let (_, href) = link.split_once("href=\"")?;
+        Some(href.split('"').next()?.replace("&amp;", "&"))
+    };
+    let mut page = shows("kind=presses").await.text;
+    let mut all = count(&page);
+    let mut pages = 1;
+    while let Some(next) = to(&page, "next") {
+        assert!(next.contains("kind=presses"), "{next}");
+        page = web.get(&next).await.text;
+        all += count(&page);
+        pages += 1;
+    }
+    assert_eq!((all, pages), (150, 3));
+    let mut back = count(&page);
+    while let Some(before) = to(&page, "prev") {
+        page = web.get(&before).await.text;
+        back += count(&page);
+    }
+    assert_eq!(back, 150, "the way back holds as many");
+
+    // Each is named for those who hear a list of links.
+    let labels: std::collections::BTreeSet<&str> =
+        page.split("aria-label=\"Edit: ").skip(1).filter_map(|rest| rest.split('"').next()).collect();
+    assert_eq!(labels.len(), count(&page), "no two links read the same");
 }

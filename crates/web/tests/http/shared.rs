@@ -3,14 +3,14 @@
 
 use sayso_advisor::Case;
 use sayso_advisor::observe::showings;
-use sayso_advisor::ration::ration;
+use sayso_advisor::ration::{RewardLeft, ration};
 use sayso_advisor::welfare::rest_today;
 use sayso_methods::ration::{Feed as Given, left_today};
 use sayso_model::*;
+use sayso_web::api::openapi;
 use sayso_web::pages::board::drawn;
 use sayso_web::pages::log::word_can_be_put_right;
 use sayso_web::pages::swaps::running::running;
-use sayso_web::{api::openapi, wording};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
 use uuid::Uuid;
@@ -74,7 +74,6 @@ fn the_rules_the_client_shares_are_current() {
             "calls": draw::CALLS,
             "partner_days": draw::PARTNER_DAYS,
         },
-        "words": words(),
         "kinds": kinds(),
         "standing": standing(),
         "sessions": sessions(),
@@ -84,14 +83,6 @@ fn the_rules_the_client_shares_are_current() {
         "day": day(),
     });
     current("tests/fixtures/shared.json", &rules);
-}
-
-fn words() -> Value {
-    let answer: BTreeMap<_, _> = Answer::ALL.iter().map(|a| (a.name(), wording::answer(*a))).collect();
-    let then: BTreeMap<_, _> = Then::ALL.iter().map(|t| (t.name(), wording::then(*t))).collect();
-    let end: BTreeMap<_, _> = EndReason::ALL.iter().map(|e| (e.name(), wording::end(*e))).collect();
-    let level: BTreeMap<_, _> = SignLevel::ALL.iter().map(|l| (l.name(), wording::level(*l))).collect();
-    json!({ "answer": answer, "then": then, "end": end, "level": level })
 }
 
 /// What may be done with an event once it is noted, by kind.
@@ -336,8 +327,10 @@ fn day() -> Value {
     }
     let stands: Vec<EventId> = events.iter().filter_map(|e| story.ledger().standing(e.id)).map(|e| e.id).collect();
     let today = ration(&story, story.animals()[&animal], end.plus_seconds(-1.0));
-    let pieces: Vec<Value> =
-        today.rewards.iter().map(|r| json!({ "kcal": r.kcal_per_piece, "pieces": r.pieces })).collect();
+    let cards = story.rewards();
+    let most = |id| cards.get(&id).and_then(|r| r.most_per_day);
+    let piece = |r: &RewardLeft| json!({ "id": r.reward, "kcal": r.kcal_per_piece, "most_per_day": most(r.reward), "pieces": r.pieces });
+    let pieces: Vec<Value> = today.rewards.iter().map(piece).collect();
     json!({
         "events": events, "now": end, "stands": stands, "shown": shown, "budget_kcal": today.budget_kcal,
         "given_kcal": today.given_kcal, "left_kcal": today.left_kcal, "pieces": pieces,

@@ -16,7 +16,7 @@ fn crates() -> PathBuf {
 
 fn sources() -> Sources {
     let mut sources = Sources::default();
-    for name in ["methods", "advisor", "web", "cli"] {
+    for name in ["methods", "advisor", "wording", "web", "cli"] {
         sources.add(name, &crates().join(name).join("src"));
     }
     sources

@@ -62,12 +62,6 @@ sheets-none-taught = Noch wird kein Wort gelehrt.
 sheets-since = von Anfang an; eigene Drücke der letzten 28 Tage
 sheets-word = Wort
 sheets-stage = Stufe
-sheets-stage-name = { $stage ->
-    [prepare] vorbereiten
-    [show] zeigen
-    [invite] einladen
-   *[converse] sprechen
-}
 sheets-figures-say = Zahlen: { $stage }
 sheets-shown = Gezeigt
 sheets-to-giving = Vom Druck zum Geben
@@ -75,7 +69,7 @@ sheets-when-invited = Gedrückt bei Einladung und Wunsch
 sheets-own-presses = Eigene Drücke
 sheets-n = n = { $n }
 sheets-n-of = (n = { $n })
-sheets-stages = Stufen: vorbereiten, zeigen (Menschen drücken und geben), einladen (ein Angebot, eine Pause und die Sache in jedem Fall), sprechen ({ $name } drückt von sich aus). Kein Druck zählt nie als kein Verstehen.
+sheets-stages = Stufen: vorbereiten, zeigen (Menschen drücken und geben), einladen (ein Angebot, eine Pause und die Sache in jedem Fall), unterhalten ({ $name } drückt von sich aus). Kein Druck zählt nie als kein Verstehen.
 
 sheets-showings-a-week = Gezeigt je Woche
 sheets-joined-by-week = Sitzungen, bei denen mitgemacht wurde, je Woche

@@ -63,12 +63,6 @@ sheets-none-taught = No word is taught yet.
 sheets-since = since the beginning; own presses in the last 28 days
 sheets-word = Word
 sheets-stage = Stage
-sheets-stage-name = { $stage ->
-    [prepare] prepare
-    [show] show
-    [invite] invite
-   *[converse] converse
-}
 sheets-figures-say = figures: { $stage }
 sheets-shown = Shown
 sheets-to-giving = Press to giving

@@ -62,12 +62,6 @@ sheets-none-taught = Todavía no se enseña ninguna palabra.
 sheets-since = desde el principio; pulsaciones propias de los últimos 28 días
 sheets-word = Palabra
 sheets-stage = Etapa
-sheets-stage-name = { $stage ->
-    [prepare] preparar
-    [show] mostrar
-    [invite] invitar
-   *[converse] conversar
-}
 sheets-figures-say = las cifras: { $stage }
 sheets-shown = Mostrada
 sheets-to-giving = De pulsar a dar

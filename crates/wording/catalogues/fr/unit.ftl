@@ -3,7 +3,6 @@ unit-kg = { $value } kg
 unit-lb = { $value } lb
 unit-kcal = { $value } kcal
 unit-seconds = { $value } s
-unit-minutes = { $value } min
 unit-percent = { $value }{ "\u202F" }%
 unit-a-day = { $value } par jour
 unit-a-minute = { $value } par minute

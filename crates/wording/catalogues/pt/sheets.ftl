@@ -62,12 +62,6 @@ sheets-none-taught = Ainda não se ensina nenhuma palavra.
 sheets-since = desde o início; toques próprios dos últimos 28 dias
 sheets-word = Palavra
 sheets-stage = Etapa
-sheets-stage-name = { $stage ->
-    [prepare] preparar
-    [show] mostrar
-    [invite] convidar
-   *[converse] conversar
-}
 sheets-figures-say = os números: { $stage }
 sheets-shown = Mostrada
 sheets-to-giving = Do toque à entrega

@@ -3,7 +3,6 @@ unit-kg = { $value } kg
 unit-lb = { $value } lb
 unit-kcal = { $value } kcal
 unit-seconds = { $value } s
-unit-minutes = { $value } min
 unit-percent = { $value }%
 unit-a-day = { $value } por dia
 unit-a-minute = { $value } por minuto

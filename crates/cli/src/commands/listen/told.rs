@@ -2,10 +2,13 @@
 
 use super::diary::Kept;
 use super::vocabulary::Vocabulary;
+use sayso_advisor::Caution;
 use sayso_advisor::Sums;
-use sayso_advisor::buttons::{advice, battery_caution, buttons};
+use sayso_advisor::buttons::{advice, buttons};
 use sayso_listen::{Detection, TiredBattery, tired_batteries};
 use sayso_model::{Moment, Story};
+use sayso_wording::Locale;
+use sayso_wording::advice as words_of;
 use std::collections::BTreeMap;
 
 /// Gathers what is told at the end, on standard error.
@@ -57,14 +60,17 @@ impl Told {
             let known = buttons(story, last, &sums).tired;
             self.batteries.retain(|b| known.iter().all(|k| k.says != b.word));
             for advice in advice(story, None, last, &sums) {
-                eprintln!("{}", advice.act);
+                let l = &Locale::ENGLISH;
+                eprintln!("{}", words_of::act(l, "", &advice.act));
                 for reason in &advice.because {
-                    let figure = reason.figure.map_or_else(String::new, |f| format!(" {f}."));
-                    eprintln!("  because: {}{figure}", reason.text);
+                    eprintln!("  because: {}", words_of::because(l, "", &reason.fact));
                 }
-                eprintln!("  how sure: {}; what would change it: {}", advice.sure.words(), advice.would_change);
-                if let Some(caution) = &advice.caution {
-                    eprintln!("  take care: {caution}");
+                eprintln!("  how sure: {}", words_of::sure(l, advice.sure));
+                for change in &advice.would_change {
+                    eprintln!("  what would change it: {}", words_of::change(l, "", change));
+                }
+                for caution in &advice.cautions {
+                    eprintln!("  take care: {}", words_of::caution(l, "", *caution));
                 }
             }
         }
@@ -76,7 +82,7 @@ impl Told {
                 100.0 * t.standard_error,
                 t.n,
                 (100.0 * t.probability).min(99.0),
-                battery_caution()
+                words_of::caution(&Locale::ENGLISH, "", Caution::Battery)
             );
         }
         let mut never: Vec<&str> = vocabulary

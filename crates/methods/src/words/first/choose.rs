@@ -65,7 +65,7 @@ const ALTERNATIVES: usize = 5;
 /// use sayso_methods::words::{Candidate, FirstWordRules, Liking, first_words};
 /// use sayso_model::RewardKind;
 /// let candidate = |says: &str, kind, mean| Candidate {
-///     says: says.to_owned(), kind, liking: Liking { mean, sd: 0.05 }, seconds: Some(10.0),
+///     says: says.to_owned(), kind, liking: Liking { mean, sd: 0.05 }, at_board: true, seconds: Some(10.0),
 ///     most_per_day: None, ration_pieces: None, hazard: None, already_said: false,
 /// };
 /// let found = first_words(

@@ -43,6 +43,8 @@ pub struct Candidate {
     pub kind: RewardKind,
     /// How much it is liked.
     pub liking: Liking,
+    /// Whether it can be given at the board, again and again.
+    pub at_board: bool,
     /// Seconds from press to done at the board, if known.
     pub seconds: Option<f64>,
     /// How often a day before people or the learner have had enough, if there is a limit.
@@ -58,7 +60,7 @@ pub struct Candidate {
 /// Weights of the parts of the score against liking, which weighs 1. Ours, without a source.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Weights {
-    /// Different kinds of reward.
+    /// Kinds of reward, as a share of the most words a set may have.
     pub spread: f64,
     /// Sounding different.
     pub apart: f64,
@@ -96,7 +98,8 @@ pub struct FirstWordRules {
 }
 
 impl Default for FirstWordRules {
-    /// Two or three words, five minutes a day. The figures are common practice or ours, without a source.
+    /// Two or three words, five minutes a day. The figures are common practice or ours, without a source. The weight of
+    /// kinds puts three kinds before two of one, unless the third kind is liked less by 0.6 of the whole scale.
     fn default() -> Self {
         Self {
             sizes: 2..=3,
@@ -106,7 +109,7 @@ impl Default for FirstWordRules {
             enough_per_day: 10.0,
             minutes_per_day: 5.0,
             caution: 0.5,
-            weights: Weights { spread: 0.2, apart: 0.1, said: 0.05 },
+            weights: Weights { spread: 0.6, apart: 0.1, said: 0.05 },
             alike: AlikeRule::default(),
             language: "en".to_owned(),
             draws: 2000,

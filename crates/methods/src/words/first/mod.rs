@@ -7,7 +7,7 @@
 //!
 //! ```text
 //! score = mean over words of (liking - caution x sd) x opportunity
-//!       + spread x kinds of reward / k
+//!       + spread x kinds of reward / most words
 //!       + apart x least distance between two of them
 //!       + said x share the home already says
 //! opportunity = min(1, deliveries a day / enough a day)

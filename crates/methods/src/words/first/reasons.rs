@@ -28,6 +28,8 @@ pub enum Reason {
     Hazard(String),
     /// A figure that cannot be right.
     BadFigure(&'static str),
+    /// It cannot be given at the board.
+    NotAtBoard,
     /// The ration leaves no piece.
     NoRation,
     /// One delivery takes too long at the board.
@@ -82,6 +84,9 @@ impl fmt::Display for Reason {
         match self {
             Self::Hazard(why) => write!(f, "must not be given: {why}"),
             Self::BadFigure(what) => write!(f, "its {what} cannot be right"),
+            Self::NotAtBoard => {
+                write!(f, "cannot be given at the board again and again, and a first word needs many quick repetitions")
+            }
             Self::NoRation => write!(f, "the day's food allowance leaves no piece of it"),
             Self::TooSlow { seconds, slowest } => {
                 write!(f, "takes {seconds:.0} s at the board, more than {slowest:.0} s: too few repetitions")
@@ -135,6 +140,9 @@ pub(super) fn unfit(candidate: &Candidate, rules: &FirstWordRules) -> Option<Rea
     }
     if candidate.says.trim().is_empty() {
         return Some(Reason::BadFigure("word"));
+    }
+    if !candidate.at_board {
+        return Some(Reason::NotAtBoard);
     }
     if candidate.ration_pieces == Some(0) {
         return Some(Reason::NoRation);

@@ -75,7 +75,7 @@ pub(super) fn score(
     let uncertainty = -rules.caution * mean(&|c, _| c.liking.sd);
     let deliveries = mean(&|c, o| (c.liking.mean - rules.caution * c.liking.sd) * (o - 1.0));
     let kinds = RewardKind::ALL.iter().filter(|kind| words.iter().any(|c| c.kind == **kind)).count() as f64;
-    let spread = rules.weights.spread * kinds / k;
+    let spread = rules.weights.spread * kinds / (*rules.sizes.end() as f64).max(k);
     let apart = rules.weights.apart * pairs.iter().map(|p| p.apart).fold(1.0, f64::min);
     let said = rules.weights.said * words.iter().filter(|c| c.already_said).count() as f64 / k;
     let sd = mean(&|c, o| (o * c.liking.sd).powi(2)) / k;

@@ -8,6 +8,7 @@ use crate::page::AnimalPage;
 use sayso_advisor::Case;
 use sayso_advisor::ration::{forbidden, ration};
 use sayso_advisor::stages::standings;
+use sayso_advisor::today::Today;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
     AnimalId, BoardLayout, Body, Day, Event, EventId, HomeId, Moment, PersonId, RewardCard, RewardId, RewardKind,
@@ -41,6 +42,8 @@ pub struct Now {
     pub wait_s: f64,
     /// Words on the board of this animal.
     pub words: Vec<WordNow>,
+    /// What the next session is planned to show, as Today says it.
+    pub plan: Vec<PlannedNow>,
     /// What could be given instead.
     pub rewards: Vec<RewardNow>,
     /// Energy for rewards of the day and what is left of it.
@@ -82,6 +85,15 @@ pub struct WordNow {
     pub reward: Option<RewardId>,
 }
 
+/// A word of the next session's plan.
+#[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
+pub struct PlannedNow {
+    /// Which.
+    pub word: WordId,
+    /// Showings to aim for in that session.
+    pub showings: usize,
+}
+
 /// A reward.
 #[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct RewardNow {
@@ -93,6 +105,8 @@ pub struct RewardNow {
     pub kind: RewardKind,
     /// Energy of a piece of food.
     pub kcal: Option<f64>,
+    /// How often it is given in a day at most, if its card says so.
+    pub most_per_day: Option<u16>,
     /// Why it must not be given, if so.
     pub never: Option<String>,
     /// What to bear in mind.
@@ -140,6 +154,7 @@ pub fn now(page: &AnimalPage) -> Now {
         day_ends: day.plus(1).start(&page.zone),
         wait_s: facts::WAIT.get(),
         words: words(page, &case),
+        plan: planned(page, &case),
         rewards: rewards
             .iter()
             .map(|r: &&RewardCard| RewardNow {
@@ -147,6 +162,7 @@ pub fn now(page: &AnimalPage) -> Now {
                 name: r.name.to_string(),
                 kind: r.kind,
                 kcal: r.kcal_per_piece.map(|k| k.get()),
+                most_per_day: r.most_per_day,
                 never: forbidden(page.card.species, r),
                 cautions: care.get(&r.reward).cloned().unwrap_or_default(),
             })
@@ -182,6 +198,14 @@ fn words(page: &AnimalPage, case: &Case<'_>) -> Vec<WordNow> {
             reward: w.reward,
         })
         .collect()
+}
+
+/// The words of the next session with the showings to aim for, as Today says them; none while sessions rest.
+fn planned(page: &AnimalPage, case: &Case<'_>) -> Vec<PlannedNow> {
+    let today = page.state.kept.today(page.home, case);
+    let plan = (*today).as_ref().and_then(Today::plan);
+    let words = plan.into_iter().flat_map(|p| &p.words);
+    words.map(|p| PlannedNow { word: p.word.word, showings: p.showings }).collect()
 }
 
 fn signs(page: &AnimalPage) -> Vec<SignNow> {

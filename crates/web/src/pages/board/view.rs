@@ -1,126 +1,203 @@
-use super::now::{Now, now};
+use super::mat::Mat;
+use super::now::{Now, WordNow, now};
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
 use crate::pages::listen::switch;
+use crate::rich;
 use maud::{Markup, html};
-use sayso_model::facts;
+use sayso_model::{Stage, WordId, facts};
+use sayso_wording::{Locale, say};
 
 pub fn view(page: &AnimalPage) -> Markup {
     let now = now(page);
     let json = serde_json::to_string(&now).unwrap_or_default();
+    let words: Vec<WordId> = now.words.iter().map(|w| w.id).collect();
+    let mat = Mat::new(page.story.board(), &words);
+    let state = if now.open.is_some() { "session" } else { "idle" };
+    let locale = &page.locale;
+    let care = now.rewards.iter().any(|r| r.never.is_none() && !r.cautions.is_empty());
+    let modes = [
+        ("showing", say!(locale, board::show)),
+        ("invitation", say!(locale, board::invite)),
+        ("day", say!(locale, board::answer)),
+        ("catch", say!(locale, board::catch)),
+    ];
     layout_with(
         page,
         Tab::Board,
-        "Board",
+        &say!(locale, board::title),
         &["client/board.js", "client/listen.js"],
         html! {
-            noscript { p.caution { "The board notes taps with JavaScript, which is switched off in this browser." } }
-            div #board .pad-page data-test="board" data-now=(json) {
-                (status())
+            noscript { p.caution { (say!(locale, board::no_script)) } }
+            div #board .pad-page .has-care[care] data-test="board" data-mode="showing" data-state=(state) data-now=(json) {
                 p.stop data-part="broken" role="alert" hidden {}
                 p.caution data-part="clock-off" data-test="clock-off" hidden {}
-                div.stop data-part="stop" data-test="stop" role="alert" hidden {}
-                div.swaps data-part="swaps" data-test="swaps" role="status" hidden {}
-                div.modes role="group" aria-label="What are you doing?" {
-                    @for (mode, name) in [("showing", "Show"), ("invitation", "Invite"), ("day", "Answer"), ("catch", "Catch")] {
-                        button type="button" data-mode=(mode) data-test=(format!("mode-{mode}")) aria-pressed="false" { (name) }
+                p.unseen role="status" data-part="said" data-test="said" {}
+                div.stage data-part="stage" {
+                    (status(locale))
+                    div.modes role="group" aria-label=(say!(locale, board::doing)) {
+                        @for (mode, name) in modes {
+                            button type="button" data-mode=(mode) data-test=(format!("mode-{mode}")) aria-pressed=(mode == "showing") { (name) }
+                        }
+                    }
+                    div.swaps data-part="swaps" data-test="swaps" role="status" hidden {}
+                    (pads(locale, &now, &mat))
+                    div.dock data-part="dock" {
+                        button.undo type="button" data-part="undo" data-test="undo-last" disabled { (say!(locale, board::undo)) }
+                        section.panel data-part="panel" data-test="panel" aria-label=(say!(locale, board::now)) {}
+                        (actions(locale, &now))
                     }
                 }
-                (figures())
-                p.ration.num data-part="ration" data-test="ration" {}
-                (pads(&now))
-                div.dock {
-                    section.panel.card data-part="panel" data-test="panel" aria-live="polite" aria-label="Now" {}
-                    (actions())
+                div.stop.over data-part="stop" data-test="stop" role="alert" hidden {}
+                div.below {
+                    (recent(locale))
+                    p.ration.num data-part="ration" data-test="ration" {}
+                    (figures(locale))
+                    details.fold { summary data-test="fold-microphone" { (say!(locale, board::microphone)) } (switch(page)) }
+                    (keys(locale))
+                    p.quiet { (rich!(locale, board::swaps_for, link = html! { a href=(crate::pages::swaps::address(page)) { (say!(locale, board::swaps)) } })) }
+                    (cautions(locale, &now))
                 }
-                (recent())
-                (switch(page))
-                p.quiet { a href=(crate::pages::swaps::address(page)) { "Agreed swaps" } ": telling meaning from habit" }
-                (cautions(&now))
             }
         },
     )
 }
 
-fn status() -> Markup {
+fn status(locale: &Locale) -> Markup {
     html! {
         div.status data-part="outbox" data-test="outbox" data-kept="" data-sent="" data-refused="" {
-            button.plain type="button" data-part="outbox-text" data-test="outbox-text" title="Send now" { "Opening…" }
-            span.quiet.num data-part="outbox-counts" data-test="outbox-counts" {}
-            a.plain.ear href="#listen" data-ear-chip data-test="listen-chip" hidden { "Listening" }
-            a.button data-part="pair" data-test="pair" href="/pair" hidden { "Pair this device" }
+            button.plain type="button" data-part="outbox-text" data-test="outbox-text" title=(say!(locale, board::send_now)) { (say!(locale, board::opening)) }
+            a.plain.ear href="#listen" data-ear-chip data-test="listen-chip" hidden { (say!(locale, board::listening)) }
+            span.num data-part="session-line" hidden {
+                span data-part="clock" data-test="clock" {} " · " span data-part="showings" data-test="showings" {} span.unseen data-part="joined" data-test="joined" {}
+            }
+            a.button data-part="pair" data-test="pair" href="/pair" hidden { (say!(locale, board::pair)) }
             button.warn type="button" data-part="attention" data-test="attention" hidden {}
         }
     }
 }
 
-fn figures() -> Markup {
+/// How the session goes, for who asks.
+fn figures(locale: &Locale) -> Markup {
     html! {
         dl.figures.num data-part="figures" data-test="figures" hidden {
-            div { dt { "Time" } dd { span data-part="clock" data-test="clock" {} span.quiet data-part="joined" data-test="joined" {} } }
-            div { dt { "Showings" } dd data-part="showings" data-test="showings" {} }
-            div { dt { "A minute" } dd data-part="pace" data-test="pace" {} }
-            div { dt { "Delay" } dd { span data-part="delay" data-test="delay" {} span.quiet data-part="delay-n" data-test="delay-n" {} } }
+            div { dt { (say!(locale, board::pace)) } dd data-part="pace" data-test="pace" {} }
+            div { dt { (say!(locale, board::delay)) } dd { span data-part="delay" data-test="delay" {} " " span.quiet data-part="delay-n" data-test="delay-n" {} } }
         }
     }
 }
 
-fn pads(now: &Now) -> Markup {
+/// The mat; on a phone that it does not fit, the zones come first, and planned words and the closing word stay above.
+fn pads(locale: &Locale, now: &Now, mat: &Mat) -> Markup {
+    let of = |id: WordId| now.words.iter().find(|w| w.id == id);
+    let planned = |id: WordId| now.plan.iter().any(|p| p.word == id);
+    let zones = mat.zone_columns * mat.zone_rows;
     html! {
-        section.pads data-part="pads" data-test="pads" aria-label="Words" hidden {
-            @for w in &now.words {
-                button.pad type="button" data-word=(w.id) data-test=(format!("pad-{}", w.says)) data-state="idle" {
-                    span.does {}
-                    span.says { (w.says) }
-                    span.count.num {}
-                    span.gives {}
+        div.board-place .many[mat.by_zones()] data-part="mat" data-zone-width=(mat.zone_width) data-columns=(mat.columns) {
+            @if mat.by_zones() {
+                div.pinned {
+                    button.whole type="button" data-part="whole" data-test="whole" hidden { (say!(locale, board::whole)) }
+                    @for w in now.words.iter().filter(|w| planned(w.id) || w.closing) { (pad(w, "pinned", None, planned(w.id))) }
+                }
+                div class=(format!("zones cols-{}", mat.zone_columns)) {
+                    @for zone in 0..zones {
+                        @let says: Vec<&str> = mat.places.iter().filter(|p| p.zone == zone).filter_map(|p| of(p.word?)).map(|w| w.says.as_str()).collect();
+                        @if says.is_empty() { span.blank {} }
+                        @else { button type="button" data-zone=(zone) data-test=(format!("zone-{zone}")) { (says.join(", ")) } }
+                    }
+                }
+            }
+            section class=(format!("pads cols-{}", mat.columns)) data-part="pads" data-test="pads" aria-label=(say!(locale, board::words)) {
+                @for place in &mat.places {
+                    @match place.word.and_then(of) {
+                        Some(w) => (pad(w, "pad", Some(place.zone), planned(w.id))),
+                        None => span.blank data-z=(place.zone) {},
+                    }
                 }
             }
         }
     }
 }
 
-fn actions() -> Markup {
-    let all = [
-        ("joined", "Joined"),
-        ("looked", "Looked…"),
-        ("pressed", "Pressed…"),
-        ("brushed", "Brushed…"),
-        ("sign", "Sign…"),
-        ("left", "Left"),
-        ("end", "End…"),
-    ];
+fn pad(w: &WordNow, test: &str, zone: Option<usize>, planned: bool) -> Markup {
     html! {
-        section.actions data-part="actions" data-test="actions" aria-label="What the animal does" hidden {
-            @for (action, name) in all {
-                button type="button" data-action=(action) data-test=(format!("act-{action}")) { (name) }
-            }
+        button.pad .planned[planned] .unready[w.stage == Stage::Prepare] .closing[w.closing] type="button" data-word=(w.id)
+            data-z=[zone] data-test=(format!("{test}-{}", w.says)) data-state="idle" {
+            span.count.num {}
+            span.says { (w.says) }
+            span.does {}
+            span.gives {}
         }
     }
 }
 
-fn recent() -> Markup {
+/// Always in the same places. The closing word, where there is one, has the corner beside the end.
+fn actions(locale: &Locale, now: &Now) -> Markup {
+    let closing = now.words.iter().find(|w| w.closing);
+    let all = [
+        ("joined", say!(locale, board::joined)),
+        ("looked", say!(locale, board::looked)),
+        ("brushed", say!(locale, board::brushed)),
+        ("pressed", say!(locale, board::pressed)),
+        ("left", say!(locale, board::left)),
+        ("sign", say!(locale, board::sign)),
+    ];
     html! {
-        section.recent data-part="recent" data-test="recent" aria-label="Last taps" hidden {
-            h2 { "Last taps" }
+        section.actions data-part="actions" data-test="actions" aria-label=(say!(locale, board::does, name = now.name.as_str())) hidden[now.open.is_none()] {
+            @for (action, name) in all {
+                button type="button" data-action=(action) data-test=(format!("act-{action}")) { (name) }
+            }
+            @match closing {
+                Some(w) => button.closing type="button" data-action="closing" data-test="act-closing" { (w.says) },
+                None => span.blank {},
+            }
+            button type="button" data-action="end" data-test="act-end" { (say!(locale, board::end)) }
+        }
+    }
+}
+
+fn recent(locale: &Locale) -> Markup {
+    html! {
+        section.recent data-part="recent" data-test="recent" aria-label=(say!(locale, board::last_taps)) hidden {
+            h2 { (say!(locale, board::last_taps)) }
             ol {}
         }
     }
 }
 
+fn keys(locale: &Locale) -> Markup {
+    let all = [
+        (say!(locale, board::keys_numbers), say!(locale, board::keys_words)),
+        ("J".to_owned(), say!(locale, board::joined)),
+        ("L".to_owned(), say!(locale, board::left)),
+        ("S".to_owned(), say!(locale, board::sign)),
+        ("U".to_owned(), say!(locale, board::keys_undo)),
+    ];
+    html! {
+        details.fold.keys {
+            summary { (say!(locale, board::keys)) }
+            dl.facts {
+                @for (key, what) in all {
+                    dt { kbd { (key) } } dd { (what) }
+                }
+            }
+        }
+    }
+}
+
 /// Short, plain, where the person acts; the food's own cautions stand at its pad and where it is given.
-fn cautions(now: &Now) -> Markup {
+fn cautions(locale: &Locale, now: &Now) -> Markup {
     let foods: Vec<_> = now.rewards.iter().filter(|r| r.never.is_some() || !r.cautions.is_empty()).collect();
     html! {
         @for r in &foods {
             @if let Some(never) = &r.never {
-                p.stop { strong { (r.name) ": never give it. " } (never) ". Eaten already? Call a veterinarian now." }
+                p.stop { (rich!(locale, board::never, food = html! { strong { (r.name) } }, why = never)) }
             } @else {
-                div.caution { strong { (r.name) ": care. " } @for c in &r.cautions { (c) ". " } }
+                div.caution { (rich!(locale, board::care, food = html! { strong { (r.name) } }, why = r.cautions.join(". "))) }
             }
         }
         details.before {
-            summary { "Safe at the board" }
+            summary { (say!(locale, board::safe)) }
             ul {
                 @for h in facts::other_hazards() {
                     li { strong { (h.hazard) } ": " (h.act) "." }

@@ -70,6 +70,12 @@ const fn place_word(design: ProbeDesign) -> &'static str {
     }
 }
 
+/// Everything is laid out and drawn as the animal sees it; who faces it sees it the other way round.
+#[must_use]
+pub fn whose_left(name: &str) -> String {
+    format!("Drawn as {name} sees it. If you face {name}, {name}\u{2019}s left is on your right.")
+}
+
 /// What it means for the animal that buttons change places.
 const GOES_BY_PLACE: &str = "Only for an animal that tells its buttons by look, picture or smell. One that goes by place will be at chance here, and that is no failure.";
 

@@ -145,7 +145,7 @@ fn counted(asked: &Asked) -> Markup {
     let Size { per_word, trials, critical, chance, false_alarm, power, .. } = asked.size;
     let percent = |x: f64| if x < 0.0995 { format!("{:.2} %", 100.0 * x) } else { format!("{:.0} %", 100.0 * x) };
     html! {
-        section.card aria-live="polite" {
+        section.card #counted {
             h2 { (trials) " trials" }
             p { (per_word) " for each of " (asked.words.len()) " words, in about " (trials.div_ceil(PER_SITTING as u64)) " sittings of " (PER_SITTING) " on different days or hours." }
             ul {
@@ -207,7 +207,7 @@ fn form(page: &AnimalPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
                     (number(typed, "choices", "Things or covered buttons at a time", "2 is easiest, more need fewer trials. Where buttons keep their places, all ticked count"))
                     (number(typed, "rate", "Share right worth finding, in %", "how good it must be for you to care; lower takes many more trials"))
                     (radios(typed, "who", "Who is there", "", &who))
-                    button.wide .primary[asked.is_none()] name="step" value="count" { "Count the trials" }
+                    button.wide .primary[asked.is_none()] name="step" value="count" formaction=(format!("/l/{}/checks/new#counted", page.id)) { "How many trials?" }
                     @if let Some(asked) = asked { (counted(asked)) }
                 }
             }

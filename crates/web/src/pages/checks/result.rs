@@ -5,9 +5,9 @@ use crate::chart::{Axis, Whisker, whiskers};
 use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::checks::{Report, WordResult};
-use sayso_advisor::claim_text::may_be_said as may_be_said_of;
 use sayso_advisor::claims::claims;
 use sayso_model::ProbePlan;
+use sayso_wording::claims::may_be_said as may_be_said_of;
 
 /// Open when all planned trials were carried out; before that folded away, with the reason.
 pub fn result(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
@@ -40,7 +40,7 @@ fn figures(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
         .collect();
     let told: Vec<String> = r.words.iter().map(|w| format!("{}: {}", says(page, w.word), w.right)).collect();
     html! {
-        (whiskers("Right, of choices made", &told.join("; "), &Axis::share("share right"), Some(r.chance), &rows))
+        (whiskers(&page.locale, "Right, of choices made", &told.join("; "), &Axis::share(&page.locale, "share right"), Some(r.chance), &rows))
         p.quiet { "Upright line: chance, " (format!("{:.0} %", 100.0 * r.chance)) ". Bars: 95 % intervals that hold whenever they are read. For each word: of the times it went for it, how often it was the one asked for; a favourite is right by chance only. n counts first answers; those taken back count as wrong." }
         ul.plain { @for w in &r.words { li { (word(page, plan, r, w)) } } }
     }
@@ -52,7 +52,7 @@ fn word(page: &AnimalPage, plan: &ProbePlan, r: &Report, w: &WordResult) -> Mark
     html! {
         h3 { (says(page, w.word)) }
         p { @if n == 0 { "No choice was made (n = 0); that says nothing either way." } @else { "It went for this " (n) " times, and it was the one asked for in " (w.k) ": " (w.right) "." }
-            " Nothing: " (w.nothing) ". Left: " (w.left) ". Neither counts as wrong." }
+            " Nothing: " (w.nothing) ". Went away: " (w.left) ". Neither counts as wrong." }
         @if let Some(p) = w.p {
             p { @if pressing { "Does this button go with what was shown (things dealt anew at random, presses kept as they were)? p = " (small(p)) ". Read it with the share right." }
                 @else { "Against chance (" (format!("{:.0} %", 100.0 * r.chance)) ", exact binomial, one-sided): p = " (small(p)) ", n = " (n) "." } }
@@ -100,7 +100,7 @@ fn may_be_said(page: &AnimalPage, plan: &ProbePlan) -> Markup {
             Err(why) => p { (why) },
             Ok(all) => {
                 ul { @for c in all.words.iter().filter(|c| plan.words.contains(&c.word)) {
-                    li { a href=(format!("/l/{}/evidence/{}", page.id, c.word)) { "\u{201c}" (c.says) "\u{201d}" } ": " (may_be_said_of(c, &page.zone)) "." }
+                    li { a href=(format!("/l/{}/evidence/{}", page.id, c.word)) { "\u{201c}" (c.says) "\u{201d}" } ": " (may_be_said_of(&page.locale, c, &page.zone)) "." }
                 } }
                 p.quiet { "Judged over all words and all checks ever begun together, so that many tests and many readings do not add up to a false claim."
                     @if !plan.design.places_drawn() { " " (super::plan::SUGGESTS) } }

@@ -71,12 +71,14 @@ fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
         @if let Some(text) = &page.card.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
         @if picks {
             h2 { "Lay out, from " (page.card.name.as_str()) "\u{2019}s left" }
+            p.quiet { (super::whose_left(page.card.name.as_str())) }
             ol.lay { @for (at, w) in trial.laid_out.iter().enumerate() {
                 li { strong { (thing(page, *w)) } @if at == trial.right_place { span.quiet { " \u{2013} the one asked for" } } @if let Some(r) = card(w) { (for_animal(&page.card, r)) } }
             } }
             p { "Then go out of sight and play " strong { "\u{201c}" (says(page, trial.word)) "\u{201d}" } ", once." }
         } @else if covered {
             h2 { "Under the covers, from " (page.card.name.as_str()) "\u{2019}s left" }
+            p.quiet { (super::whose_left(page.card.name.as_str())) }
             ol.lay { @for w in &trial.laid_out { li { strong { "\u{201c}" (says(page, *w)) "\u{201d}" } } } }
             h2 { "Show it, then shut it away: " (thing(page, trial.word)) }
             @if let Some(r) = card(&trial.word) { (for_animal(&page.card, r)) }
@@ -144,14 +146,15 @@ fn taps(page: &AnimalPage, plan: &ProbePlan, trial: u16, places: usize, typed: &
                 @for at in 1..=places {
                     button.pick name="answer" value=(at) {
                         strong { (place) " " (at) }
-                        @if drawn && at == 1 { span.quiet { "its left" } }
-                        @if drawn && at == places { span.quiet { "its right" } }
+                        @if drawn && at == 1 { span.quiet { (name) "\u{2019}s left" } }
+                        @if drawn && at == places { span.quiet { (name) "\u{2019}s right" } }
                     }
                 }
             }
+            @if drawn { p.quiet { (super::whose_left(name)) } }
             div.row.even {
                 button name="answer" value="nothing" { "Nothing" }
-                button name="answer" value="left" { "Left" }
+                button name="answer" value="left" { "Went away" }
             }
             details open[typed.problem("after_s").is_some()] {
                 summary { "Before you tap: timed it, or knew it?" }
@@ -159,7 +162,7 @@ fn taps(page: &AnimalPage, plan: &ProbePlan, trial: u16, places: usize, typed: &
                 @if plan.blind { (tick(typed, "knew", "I knew the answer this time (saw or heard it)")) }
             }
         }
-        p.quiet { "Look away until the choice is made. No choice within about half a minute is \u{201c}nothing\u{201d}; going away is \u{201c}left\u{201d}. Neither is wrong. It gets what it chose; a piece of food is counted." }
+        p.quiet { "Look away until the choice is made. No choice within about half a minute is \u{201c}nothing\u{201d}; going away is \u{201c}went away\u{201d}. Neither is wrong. It gets what it chose; a piece of food is counted." }
         p.quiet { "Stop at any sign of stress. Health and food cautions stand on the setter\u{2019}s page: let the setter read them first." }
     }
 }
@@ -182,7 +185,7 @@ fn last(page: &AnimalPage, plan: &ProbePlan) -> Markup {
                 span { span.quiet { "Trial " (t.part.trial) ": " } @match t.part.response {
                     ProbeResponse::Chose { word, .. } => (place(t.part.trial, word).unwrap_or_else(|| "a choice".to_owned())),
                     ProbeResponse::Nothing => "nothing",
-                    ProbeResponse::Left => "left",
+                    ProbeResponse::Left => "went away",
                 } }
                 button { "Undo" }
             }
@@ -190,7 +193,7 @@ fn last(page: &AnimalPage, plan: &ProbePlan) -> Markup {
                 p.quiet { "Undo: the answer stays in the record and counts as wrong; the trial does not come again." }
             }
             @if t.part.response == ProbeResponse::Left {
-                p.caution { "It left, and that is an answer. Let it go; go on when it comes back of its own accord, or another day." }
+                p.caution { "It went away, and that is an answer. Let it go; go on when it comes back of its own accord, or another day." }
             }
         }
     }

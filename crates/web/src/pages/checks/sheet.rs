@@ -33,8 +33,8 @@ pub async fn setter(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> 
         |trials| {
             html! {
                 thead { tr { th scope="col" { "No." }
-                    @if picks { th scope="col" { "Play" } @for at in 1..=usize::from(plan.choices) { th scope="col" { "Place " (at) @if at == 1 { " (its left)" } } } }
-                    @else if covered { th scope="col" { "Hide" } @for at in 1..=usize::from(plan.choices) { th scope="col" { "Place " (at) @if at == 1 { " (its left)" } } } }
+                    @if picks { th scope="col" { "Play" } @for at in 1..=usize::from(plan.choices) { th scope="col" { "Place " (at) @if at == 1 { " (" (page.card.name.as_str()) "\u{2019}s left)" } } } }
+                    @else if covered { th scope="col" { "Hide" } @for at in 1..=usize::from(plan.choices) { th scope="col" { "Place " (at) @if at == 1 { " (" (page.card.name.as_str()) "\u{2019}s left)" } } } }
                     @else { th scope="col" { "Hide" } th scope="col" { "Button" } } } }
                 tbody { @for t in trials {
                     tr { th scope="row" .num { (t.number) }
@@ -59,14 +59,14 @@ pub async fn scorer(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> 
         plan,
         "Scorer\u{2019}s sheet",
         html! {
-            p { "Cross what it chose first. No choice within about half a minute is " strong { "nothing" } ", going away is " strong { "left" } "; neither is wrong. Seconds only if timed." }
+            p { "Cross what it chose first. No choice within about half a minute is " strong { "nothing" } ", going away is " strong { "went away" } "; neither is wrong. Seconds only if timed." }
             p { "Do not look at the setter\u{2019}s sheet, and do not guess what was asked." }
             (kindly())
         },
         |trials| {
             let places = trials.first().map_or(0, |t| t.laid_out.len());
             html! {
-                thead { tr { th scope="col" { "No." } @for at in 1..=places { th scope="col" { (place) " " (at) } } th scope="col" { "Nothing" } th scope="col" { "Left" } th scope="col" { "Seconds" } } }
+                thead { tr { th scope="col" { "No." } @for at in 1..=places { th scope="col" { (place) " " (at) } } th scope="col" { "Nothing" } th scope="col" { "Went away" } th scope="col" { "Seconds" } } }
                 tbody { @for t in trials { tr { th scope="row" .num { (t.number) } @for _ in 0..places + 2 { td { "\u{2610}" } } td { span.write {} } } } }
             }
         },

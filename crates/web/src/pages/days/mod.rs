@@ -1,6 +1,8 @@
 //! Days: what happened when.
 
+mod calendar;
 mod demand;
+mod minis;
 mod view;
 
 use crate::error::Error;
@@ -10,10 +12,11 @@ use crate::state::AppState;
 use axum::Router;
 use axum::extract::Query;
 use axum::routing::get;
-use maud::{Markup, html};
+use maud::Markup;
 use sayso_advisor::days::days;
 use sayso_advisor::demand::demand as demand_of;
 use sayso_advisor::readiness::readiness;
+use sayso_wording::{say, words};
 use serde::Deserialize;
 
 /// Lengths a person may choose, in days.
@@ -34,14 +37,11 @@ async fn show(page: AnimalPage, Query(span): Query<Span>) -> Result<Markup, Erro
     let length = span.days.unwrap_or(28);
     if !LENGTHS.contains(&length) {
         let allowed = LENGTHS.map(|l| l.to_string()).join(", ");
-        return Err(Error::BadRequest(format!("days must be one of {allowed}, not {length}.").into()));
+        let given = length.to_string();
+        return Err(Error::BadRequest(words!(days::length_wrong, allowed = allowed, given = given)));
     }
     let case = page.case();
-    let (days, demand, ready) = (days(&case, length), demand_of(&case, length), readiness(&case));
-    let body = html! {
-        (view::page(&page, &days, length, &LENGTHS))
-        (demand::readiness(ready.as_ref()))
-        (demand::demand(&page, &demand))
-    };
-    Ok(layout(&page, Tab::Days, "Days", body))
+    let found = view::Found { days: days(&case, length), demand: demand_of(&case, length), ready: readiness(&case) };
+    let title = say!(&page.locale, days::title);
+    Ok(layout(&page, Tab::Days, &title, view::page(&page, &found, length, &LENGTHS)))
 }

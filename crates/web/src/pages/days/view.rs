@@ -1,185 +1,202 @@
-//! Markup of Days.
+//! Markup of Days: a calendar and small charts, then the figures, folded.
 
+use super::calendar::calendar;
+use super::demand::{demand, readiness};
+use super::minis::{minis, weekday};
 use crate::chart::{Axis, Bar, Lines, Point, Series, bars, lines, nice_axis, waiting};
 use crate::page::AnimalPage;
+use crate::rich;
 use maud::{Markup, html};
 use sayso_advisor::Estimate;
 use sayso_advisor::days::{DayRow, Days, Week};
+use sayso_advisor::demand::Demand;
+use sayso_advisor::estimate::TOO_EARLY;
+use sayso_advisor::readiness::Ready;
 use sayso_advisor::rhythm::{Bin, Rhythm};
+use sayso_wording::figures::finding;
+use sayso_wording::{Locale, say};
 use std::cmp::Ordering;
 
+/// What was worked out for the page.
+pub struct Found {
+    pub days: Days,
+    pub demand: Demand,
+    pub ready: Option<Ready>,
+}
+
 /// The page below its heading.
-pub fn page(page: &AnimalPage, days: &Days, length: u16, lengths: &[u16]) -> Markup {
+pub fn page(page: &AnimalPage, found: &Found, length: u16, lengths: &[u16]) -> Markup {
+    let (locale, days) = (&page.locale, &found.days);
+    let log = html! { a href=(format!("/l/{}/log", page.id)) { (say!(locale, days::all_events)) } };
     html! {
-        div.row role="group" aria-label="How many days" {
+        div.row role="group" aria-label=(say!(locale, days::how_many)) {
             @for l in lengths {
-                a.button href=(format!("?days={l}")) aria-current=[(*l == length).then_some("true")] { (l) " days" }
+                a.button href=(format!("?days={l}")) aria-current=[(*l == length).then_some("true")] { (say!(locale, days::length, n = *l)) }
             }
         }
-        (rhythm(days))
-        (exposures(&days.days))
-        (presses(&days.days))
-        (joining(&days.weeks))
-        (delay(&days.weeks))
-        (waiting("Time to press when invited", "the invitations of these days that can tell", &days.waiting))
-        h2 { "Answers to its own presses" }
-        (answers(days))
-        h2 { "Day by day" }
-        (table(page, &days.days))
-        p.quiet { "Days and hours are those of " (page.zone.name()) ". " a href=(format!("/l/{}/log", page.id)) { "All events" } "." }
-        p { a href=(format!("/l/{}/patterns", page.id)) { "Patterns" } ": do presses grow or fade, what follows what, slips, likes by the hour." }
+        (calendar(page, &days.days))
+        (minis(locale, days))
+        (folded(&say!(locale, days::figures_hours), &hours(locale, &days.rhythm)))
+        (folded(&say!(locale, days::figures_weekdays), &weekdays(locale, &days.rhythm)))
+        (folded(&say!(locale, days::weeks_by_week), &html! { (joining(locale, &days.weeks)) (delay(locale, &days.weeks)) }))
+        (folded(&say!(locale, days::when_invited), &waiting(locale, &say!(locale, days::when_invited), &say!(locale, days::invitations_of_days), &days.waiting)))
+        (folded(&say!(locale, days::answers), &answers(locale, days)))
+        (folded(&say!(locale, days::day_by_day), &table(page, &days.days)))
+        @if let Some(ready) = &found.ready { (folded(&say!(locale, days::readiness), &readiness(page, ready))) }
+        (folded(&say!(locale, days::demand), &demand(page, &found.demand)))
+        p { a.link href=(format!("/l/{}/patterns", page.id)) { (say!(locale, days::patterns)) } }
+        p.quiet { (rich!(locale, days::zone, zone = page.zone.name(), link = log)) }
     }
 }
 
-/// Own presses by hour and by day of the week.
-fn rhythm(days: &Days) -> Markup {
-    let n: usize = days.rhythm.hours.iter().map(|h| h.presses).sum();
+fn folded(summary: &str, body: &Markup) -> Markup {
+    html! { @if !body.0.is_empty() { details data-test="details" { summary { (summary) } (body) } } }
+}
+
+fn hours(locale: &Locale, rhythm: &Rhythm) -> Markup {
+    let named = |at: u8| locale.hour(at);
     html! {
-        (bins("Own presses by hour", "hour of the day", &days.rhythm, &days.rhythm.hours, |i, b| {
-            if i % 6 == 0 { b.name.trim_end_matches(":00").to_owned() } else { String::new() }
-        }))
-        (bins("Own presses by day of the week", "day of the week", &days.rhythm, &days.rhythm.weekdays, |_, b| b.name[..2].to_owned()))
-        @if n > 0 { p.quiet { (days.rhythm.trust()) } }
+        (bins(locale, [say!(locale, days::figures_hours), say!(locale, days::hour_axis)], rhythm, &rhythm.hours, &named, |at| at.is_multiple_of(6)))
+        p.quiet { (say!(locale, days::asleep)) }
     }
 }
 
-fn bins(title: &str, axis: &str, rhythm: &Rhythm, all: &[Bin], tick: impl Fn(usize, &Bin) -> String) -> Markup {
+fn weekdays(locale: &Locale, rhythm: &Rhythm) -> Markup {
+    let named = |at: u8| weekday(locale, at);
+    bins(
+        locale,
+        [say!(locale, days::figures_weekdays), say!(locale, days::weekday_axis)],
+        rhythm,
+        &rhythm.weekdays,
+        &named,
+        |_| true,
+    )
+}
+
+fn bins(
+    locale: &Locale,
+    [title, axis]: [String; 2],
+    rhythm: &Rhythm,
+    all: &[Bin],
+    named: &dyn Fn(u8) -> String,
+    ticked: impl Fn(u8) -> bool,
+) -> Markup {
     let drawn: Vec<Bar> = all
         .iter()
-        .enumerate()
-        .map(|(i, b)| Bar {
-            tick: tick(i, b),
-            name: b.name.clone(),
+        .map(|b| Bar {
+            tick: if ticked(b.at) { named(b.at) } else { String::new() },
+            name: named(b.at),
             value: b.per_day.value.unwrap_or(0.0),
-            interval: b.per_day.low.zip(b.per_day.high),
+            interval: b.per_day.low.zip(b.per_day.high).filter(|_| b.presses >= TOO_EARLY),
             n: Some(b.presses),
         })
         .collect();
     let n: usize = all.iter().map(|b| b.presses).sum();
     let most = all
         .iter()
-        .filter(|b| b.presses > 0)
+        .filter(|b| b.presses >= TOO_EARLY)
         .max_by(|a, b| a.per_day.value.partial_cmp(&b.per_day.value).unwrap_or(Ordering::Equal));
-    let mut told = most.map_or_else(
-        || "No own presses in this time (n = 0).".to_owned(),
-        |b| format!("{} has the most: {}; {n} own presses in all.", b.name, b.per_day),
-    );
+    let mut told = vec![match most {
+        Some(b) => say!(locale, days::most, which = named(b.at), rate = finding(locale, &b.per_day), n = n),
+        None if n == 0 => say!(locale, days::no_presses),
+        None => say!(locale, days::too_few_presses, n = n),
+    }];
     for b in rhythm.outstanding(all) {
-        let (ratio, p) = (b.ratio.unwrap_or(f64::NAN), b.adjusted_p.unwrap_or(f64::NAN));
-        told.push_str(&format!(" {} stands out: {ratio:.1} times the others (adjusted p {p:.3}).", b.name));
+        if let (Some(ratio), Some(p)) = (b.ratio, b.adjusted_p) {
+            let (ratio, p) = (locale.number(ratio, 1), locale.p(p));
+            told.push(say!(locale, days::outstanding, which = named(b.at), ratio = ratio, p = p));
+        }
     }
+    let told = told.join(" ");
     html! {
-        (bars(title, &told, axis, "presses a day", &drawn))
+        (bars(locale, &title, &told, &axis, &say!(locale, days::presses_a_day), &drawn))
         p { (told) }
+        @if let (Some(bursts), Some(times), true) = (rhythm.bursts(), rhythm.dispersion, n >= TOO_EARLY) {
+            p.quiet { (say!(locale, days::trust, bursts = if bursts { "yes" } else { "no" }, times = locale.number(times, 1))) }
+        }
     }
 }
 
-fn count_bars(rows: &[DayRow], value: impl Fn(&DayRow) -> usize) -> Vec<Bar> {
-    // Name about six days; more would touch on a phone.
-    let step = rows.len().div_ceil(6).max(1);
-    rows.iter()
-        .enumerate()
-        .map(|(i, r)| Bar {
-            tick: if i % step == 0 { r.day.to_string()[5..].to_owned() } else { String::new() },
-            name: r.day.to_string(),
-            value: value(r) as f64,
-            interval: None,
-            n: None,
-        })
-        .collect()
-}
-
-fn exposures(rows: &[DayRow]) -> Markup {
-    let total: usize = rows.iter().map(DayRow::all_showings).sum();
-    let without = rows.iter().filter(|r| r.all_showings() == 0).count();
-    let told = format!("{total} showings in {} days; {without} days without any.", rows.len());
-    html! { (bars("Showings", &told, "day", "showings", &count_bars(rows, DayRow::all_showings))) p { (told) } }
-}
-
-fn presses(rows: &[DayRow]) -> Markup {
-    let total: usize = rows.iter().map(DayRow::all_presses).sum();
-    let told = format!("{total} own presses in {} days.", rows.len());
-    html! { (bars("Own presses", &told, "day", "presses", &count_bars(rows, DayRow::all_presses))) p { (told) } }
-}
-
+/// Weeks with as many observations as say something.
 #[allow(clippy::cast_precision_loss)]
 fn weekly(weeks: &[Week], value: impl Fn(&Week) -> Estimate) -> Vec<Point> {
     let last = weeks.len() as f64;
-    weeks
-        .iter()
-        .enumerate()
-        .filter_map(|(i, w)| {
-            let e = value(w);
-            Some((i as f64 + 1.0 - last, e.value?, e.low.zip(e.high)))
-        })
-        .collect()
+    let point = |(i, w): (usize, &Week)| {
+        let e = value(w);
+        Some((i as f64 + 1.0 - last, e.value.filter(|_| e.n >= TOO_EARLY)?, e.low.zip(e.high)))
+    };
+    weeks.iter().enumerate().filter_map(point).collect()
 }
 
 #[allow(clippy::cast_precision_loss)]
-fn joining(weeks: &[Week]) -> Markup {
-    let told =
-        weeks.last().map_or_else(String::new, |w| format!("Sessions joined in the last seven days: {}.", w.joining));
+fn by_week(locale: &Locale, title: String, told: String, y: Axis, points: Vec<Point>, weeks: usize) -> Markup {
     html! {
-        (lines(&Lines {
-            title: "Sessions joined".into(),
+        (lines(locale, &Lines {
+            title,
             told: told.clone(),
-            x: nice_axis("weeks before now", 1.0 - weeks.len() as f64, 0.0),
-            y: Axis::share("joined"),
-            series: vec![Series { name: "joined".into(), points: weekly(weeks, |w| w.joining), steps: false, dots: true }],
+            x: nice_axis(locale, &say!(locale, days::weeks_axis), 1.0 - weeks as f64, 0.0),
+            y,
+            series: vec![Series { points, dots: true, ..Series::default() }],
             level: None,
-            band: "95 % interval".into(),
+            band: say!(locale, chart::interval),
         }))
         p { (told) }
     }
 }
 
-#[allow(clippy::cast_precision_loss)]
-fn delay(weeks: &[Week]) -> Markup {
+fn joining(locale: &Locale, weeks: &[Week]) -> Markup {
+    let Some(last) = weeks.last() else { return html! {} };
+    let told = say!(locale, days::joined_told, share = finding(locale, &last.joining));
+    let (title, y) = (say!(locale, days::sessions_joined), Axis::share(locale, &say!(locale, days::joined)));
+    by_week(locale, title, told, y, weekly(weeks, |w| w.joining), weeks.len())
+}
+
+fn delay(locale: &Locale, weeks: &[Week]) -> Markup {
+    let Some(last) = weeks.last() else { return html! {} };
     let points = weekly(weeks, |w| w.delay);
     let top = points.iter().map(|p| p.2.map_or(p.1, |b| b.1)).fold(1.0, f64::max);
-    let told = weeks
-        .last()
-        .map_or_else(String::new, |w| format!("Press to delivery, middle value of the last seven days: {}.", w.delay));
-    html! {
-        (lines(&Lines {
-            title: "From press to delivery".into(),
-            told: told.clone(),
-            x: nice_axis("weeks before now", 1.0 - weeks.len() as f64, 0.0),
-            y: nice_axis("seconds", 0.0, top),
-            series: vec![Series { name: "delay".into(), points, steps: false, dots: true }],
-            level: None,
-            band: "95 % interval".into(),
-        }))
-        p { (told) }
-    }
+    let told = say!(locale, days::delay_told, seconds = finding(locale, &last.delay));
+    let y = nice_axis(locale, &say!(locale, days::seconds), 0.0, top);
+    by_week(locale, say!(locale, days::delay), told, y, points, weeks.len())
 }
 
-fn answers(days: &Days) -> Markup {
+fn answers(locale: &Locale, days: &Days) -> Markup {
     let a = days.answers;
     let n = a.given + a.partly + a.declined + a.alternative + a.missed;
+    let counts = [
+        ("given", a.given),
+        ("partly", a.partly),
+        ("declined", a.declined),
+        ("alternative", a.alternative),
+        ("missed", a.missed),
+    ];
     html! {
         dl.facts {
-            dt { "Given" } dd { (Estimate::share(a.given, n)) }
-            dt { "Partly" } dd { (Estimate::share(a.partly, n)) }
-            dt { "Not now" } dd { (Estimate::share(a.declined, n)) }
-            dt { "Another thing offered" } dd { (Estimate::share(a.alternative, n)) }
-            dt { "Missed, or no answer recorded" } dd { (Estimate::share(a.missed, n)) }
+            @for (answer, k) in counts {
+                dt { (say!(locale, days::answer, answer = answer)) }
+                dd { (finding(locale, &Estimate::share(k, n))) }
+            }
         }
     }
 }
 
 fn table(page: &AnimalPage, rows: &[DayRow]) -> Markup {
-    let words = page.story.words();
-    let name = |id| words.get(id).map_or("(no card)", |w| w.says.as_str());
+    let (locale, words, today) = (&page.locale, page.story.words(), page.now.day(&page.zone));
+    let name = |id| words.get(id).map_or_else(|| say!(locale, events::word_without_card), |w| w.says.to_string());
     html! {
-        div.scroll tabindex="0" role="region" aria-label="Day by day" {
+        div.scroll tabindex="0" role="region" aria-label=(say!(locale, days::day_by_day)) {
             table {
-                thead { tr { th scope="col" { "Day" } th.num scope="col" { "Joined" } th scope="col" { "Shown" } th scope="col" { "Pressed by itself" } } }
+                thead { tr {
+                    th scope="col" { (say!(locale, days::day)) }
+                    th.num scope="col" { (say!(locale, days::joined)) }
+                    th scope="col" { (say!(locale, days::shown)) }
+                    th scope="col" { (say!(locale, days::pressed)) }
+                } }
                 tbody {
                     @for r in rows.iter().rev().filter(|r| r.sessions + r.all_showings() + r.all_presses() > 0) {
                         tr {
-                            th scope="row" { (r.day) }
-                            td.num { (r.joined) " of " (r.sessions) }
+                            th scope="row" { (locale.day_near(r.day, today)) }
+                            td.num { (say!(locale, days::told_joined, joined = r.joined, sessions = r.sessions)) }
                             td { @for (w, n) in &r.showings { span.pair { (name(w)) " " (n) } " " } }
                             td { @for (w, n) in &r.presses { span.pair { (name(w)) " " (n) } " " } }
                         }

@@ -162,7 +162,7 @@ fn counted(plan: &DesignPlan) -> Markup {
         standards(design, &order, &all).ok()
     });
     html! {
-        section.card aria-live="polite" {
+        section.card #counted {
             @let (proposed, because) = proposal(plan.question);
             @if plan.design == proposed {
                 h2 { "Proposed: " (design_words(plan.design)) }
@@ -244,7 +244,7 @@ fn form(page: &AnimalPage, typed: &Typed, plan: Option<&DesignPlan>) -> Markup {
                         @if animals.len() > 1 { (ticks(typed, "animals", "Animals", "one after the other over animals instead of words", &animals)) }
                         (line(typed, "criteria", "Goals for people, in seconds", "step by step: one a phase after the first, such as 6; 4; 2.5. Goals are never set for an animal", false))
                     }
-                    button.wide .primary[plan.is_none()] name="step" value="count" { "See what it can show" }
+                    button.wide .primary[plan.is_none()] name="step" value="count" formaction=(format!("/l/{}/designs/new#counted", page.id)) { "See what it can show" }
                     @if let Some(plan) = plan { (counted(plan)) }
                 }
             }

@@ -7,6 +7,7 @@ use sayso_advisor::designs::{LaneResult, Report, Standing, Trial, measure_words,
 use sayso_methods::learning::celeration::{Celeration, Turn};
 use sayso_methods::single_case::effects::{Change, Contrast};
 use sayso_model::{CaseCondition, CaseDesign, CaseMeasure, CaseUnit};
+use sayso_wording::Locale;
 
 /// Open at the end; folded away before, with the reason.
 pub fn result(page: &AnimalPage, trial: &Trial<'_>, r: &Report) -> Markup {
@@ -38,13 +39,13 @@ fn test(r: &Report) -> Markup {
                 dl.facts data-test="test" {
                     @if let Some(d) = found.difference {
                         dt { "Difference, changed less usual" }
-                        dd { (short(d.value.unwrap_or(0.0))) " ("
+                        dd { (short(&Locale::ENGLISH, d.value.unwrap_or(0.0))) " ("
                             @match (d.low, d.high) {
                                 (None, None) => "no 95 % interval: too few orders",
-                                (low, high) => { "95 % interval " (low.map_or_else(|| "open".to_owned(), short)) " to " (high.map_or_else(|| "open".to_owned(), short)) },
+                                (low, high) => { "95 % interval " (low.map_or_else(|| "open".to_owned(), |x| short(&Locale::ENGLISH, x))) " to " (high.map_or_else(|| "open".to_owned(), |x| short(&Locale::ENGLISH, x))) },
                             } ", n = " (d.n) " points)" }
                     } @else {
-                        dt { "Mean distance from the goal" } dd { (short(t.observed)) " s" }
+                        dt { "Mean distance from the goal" } dd { (short(&Locale::ENGLISH, t.observed)) " s" }
                     }
                     dt { "Orders as extreme" } dd { (t.as_extreme) " of " (t.orders) @if t.exact { ", all counted" } @else { ", drawn anew" } }
                     dt { "p" } dd { (format!("{:.4}", t.p)) }
@@ -107,8 +108,8 @@ fn graph(trial: &Trial<'_>, lane: &LaneResult) -> Markup {
     let most = points.iter().filter_map(|p| p.y).fold(0.0, f64::max);
     let what = measure_words(plan.measure);
     let y = match plan.measure {
-        CaseMeasure::JoinedShare | CaseMeasure::PressedShare => Axis::share(what),
-        _ => nice_axis(what, 0.0, most),
+        CaseMeasure::JoinedShare | CaseMeasure::PressedShare => Axis::share(&Locale::ENGLISH, what),
+        _ => nice_axis(&Locale::ENGLISH, what, 0.0, most),
     };
     let unit = match plan.unit {
         CaseUnit::Day => "day",
@@ -120,7 +121,7 @@ fn graph(trial: &Trial<'_>, lane: &LaneResult) -> Markup {
         lane.phases.iter().map(|p| format!("{} {}", p.name, p.mean)).collect::<Vec<_>>().join("; ")
     );
     html! {
-        (phases(&Phases { title: format!("{what}, by {unit}"), told, x: nice_axis(unit, 0.0, f64::from(plan.points)), y, points, panels }))
+        (phases(&Locale::ENGLISH, &Phases { title: format!("{what}, by {unit}"), told, x: nice_axis(&Locale::ENGLISH, unit, 0.0, f64::from(plan.points)), y, points, panels }))
         p.quiet { "Hollow points: as usual (A). Filled points: with the change (B). Dashed lines: the phase changed. Gaps: missing." }
     }
 }
@@ -140,12 +141,18 @@ fn under(lane: &LaneResult) -> Markup {
 
 fn weekly(c: &Celeration) -> String {
     let turn = match c.turn() {
-        Turn::Times(x) => format!("\u{d7} {} a week", short(x)),
-        Turn::DividedBy(x) => format!("\u{f7} {} a week", short(x)),
+        Turn::Times(x) => format!("\u{d7} {} a week", short(&Locale::ENGLISH, x)),
+        Turn::DividedBy(x) => format!("\u{f7} {} a week", short(&Locale::ENGLISH, x)),
     };
     let interval = c.interval.map_or_else(
         || "no interval yet".to_owned(),
-        |i| format!("90 % interval \u{d7} {} to \u{d7} {}", short(i.low), short(i.high)),
+        |i| {
+            format!(
+                "90 % interval \u{d7} {} to \u{d7} {}",
+                short(&Locale::ENGLISH, i.low),
+                short(&Locale::ENGLISH, i.high)
+            )
+        },
     );
     format!("celeration {turn} ({interval}, n = {})", c.n)
 }
@@ -156,9 +163,9 @@ fn contrast(c: &Contrast) -> Markup {
     let change = |c: &Change| {
         let interval = c.interval.map_or_else(
             || "no interval yet".to_owned(),
-            |i| format!("95 % interval {} to {}", short(i.low), short(i.high)),
+            |i| format!("95 % interval {} to {}", short(&Locale::ENGLISH, i.low), short(&Locale::ENGLISH, i.high)),
         );
-        format!("{} ({interval})", short(c.value))
+        format!("{} ({interval})", short(&Locale::ENGLISH, c.value))
     };
     html! {
         dl.facts {

@@ -1,5 +1,6 @@
 //! Evidence: what the records say of each word, and what they do not.
 
+mod overview;
 mod view;
 
 use crate::error::Error;
@@ -11,6 +12,7 @@ use axum::extract::{Path, State};
 use axum::routing::get;
 use maud::Markup;
 use sayso_model::WordId;
+use sayso_wording::{say, words};
 use std::collections::HashMap;
 
 /// Routes of the page.
@@ -19,8 +21,10 @@ pub fn router() -> Router<AppState> {
 }
 
 async fn list(State(state): State<AppState>, page: AnimalPage) -> Result<Markup, Error> {
-    let words = state.kept.standings(page.home, &page.case());
-    Ok(layout(&page, Tab::Evidence, "Evidence", view::list(page.id, &words)))
+    let case = page.case();
+    let (rows, words) = (state.kept.overview(page.home, &case), state.kept.standings(page.home, &case));
+    let title = say!(&page.locale, evidence::title);
+    Ok(layout(&page, Tab::Evidence, &title, overview::overview(&page, &rows, &words)))
 }
 
 async fn word(
@@ -28,10 +32,10 @@ async fn word(
     page: AnimalPage,
     Path(path): Path<HashMap<String, String>>,
 ) -> Result<Markup, Error> {
-    let missing = || Error::NotFound("This animal is taught no such word.".into());
+    let missing = || Error::NotFound(words!(evidence::no_such_word, name = page.card.name.to_string()));
     let id: WordId = path.get("word").and_then(|w| w.parse().ok()).ok_or_else(missing)?;
     let kept = state.kept.evidence(page.home, &page.case(), id);
     let (Some(found), causes) = &*kept else { return Err(missing()) };
-    let title = format!("Evidence: {}", found.standing.says);
+    let title = say!(&page.locale, evidence::of_word, word = &found.standing.says);
     Ok(layout(&page, Tab::Evidence, &title, view::word(&page, found, causes)))
 }

@@ -21,7 +21,7 @@ use axum::routing::{get, post};
 use maud::Markup;
 use sayso_model::Zone;
 use sayso_store::{Look, Others};
-use sayso_wording::Locale;
+use sayso_wording::{Locale, say, words};
 use serde::Deserialize;
 use upload::{MOST_UPLOAD, received};
 use uuid::Uuid;
@@ -56,7 +56,11 @@ impl FromRequestParts<AppState> for Visitor {
             Err(Error::NoHome) => None,
             Err(other) => return Err(other),
         };
-        Ok(Self { state: state.clone(), locale: locale(&parts.headers, None), page })
+        Ok(Self {
+            state: state.clone(),
+            locale: page.as_ref().map_or_else(|| locale(&parts.headers, None), |page| page.locale),
+            page,
+        })
     }
 }
 
@@ -70,13 +74,13 @@ impl Visitor {
 
     /// What was brought under this id and is still here.
     fn waits(&self, id: Uuid) -> Result<Waits, Error> {
-        let gone = || Error::NotFound("This file is not kept here any more. Choose it again.".into());
+        let gone = || Error::NotFound(words!(exchange::gone));
         self.state.brought.get(id, self.state.now()).ok_or_else(gone)
     }
 }
 
 async fn show(visitor: Visitor) -> Markup {
-    visitor.framed("Files in and out", view::begin(visitor.page.is_some()))
+    visitor.framed(&say!(&visitor.locale, exchange::title), view::begin(&visitor.locale, visitor.page.is_some()))
 }
 
 async fn bring(visitor: Visitor, request: Request) -> Result<Redirect, Error> {
@@ -92,24 +96,28 @@ fn address(id: Uuid) -> String {
 /// What the file would bring, or, once it was taken in, what it brought.
 async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
     let upload = match visitor.waits(id)? {
-        Waits::Done(report) => return Ok(visitor.framed("Taken in", report::view(&report))),
+        Waits::Done(report) => {
+            return Ok(
+                visitor.framed(&say!(&visitor.locale, exchange::title_taken), report::view(&visitor.locale, &report))
+            );
+        }
         Waits::Upload(upload) => upload,
     };
     let zone = visitor.page.as_ref().map_or_else(Zone::utc, |page| page.zone.clone());
     // Before the look: what comes in meanwhile is told by the next.
     let at = visitor.state.store.revision().await?;
-    let framed = |preview| Ok(visitor.framed("Look before you take it in", preview));
-    if let Some(preview) = upload.shown(at, &zone) {
+    let framed = |preview| Ok(visitor.framed(&say!(&visitor.locale, exchange::title_look), preview));
+    if let Some(preview) = upload.shown(at, &zone, &visitor.locale) {
         return framed(preview);
     }
     let _turn = file_turn().await;
     // Who waited may find what the other saw.
-    if let Some(preview) = upload.shown(at, &zone) {
+    if let Some(preview) = upload.shown(at, &zone, &visitor.locale) {
         return framed(preview);
     }
     let look = upload.look(&visitor.state.store).await.inspect_err(|_| visitor.state.brought.remove(id))?;
-    let preview = view::look(&upload.name, &address(id), &look, &zone, visitor.page.is_none());
-    upload.show(Shown { at, zone, page: preview.clone() });
+    let preview = view::look(&visitor.locale, &upload.name, &address(id), &look, &zone, visitor.page.is_none());
+    upload.show(Shown { at, zone, locale: visitor.locale, page: preview.clone() });
     framed(preview)
 }
 
@@ -135,22 +143,22 @@ async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Dec
     // Who waited finds what the first did.
     let Waits::Upload(_) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
     let store = &visitor.state.store;
-    let look = decided_on(upload.look(store).await?, &decided, visitor.page.is_none())?;
+    let look = decided_on(&visitor.locale, upload.look(store).await?, &decided, visitor.page.is_none())?;
     let others = if decided.take_in_other_home.is_some() { Others::TakeIn } else { Others::Refuse };
     let done = store.take_in(upload.file.path(), look, others).await.map_err(|e| upload.unfit(e))?;
     let report = Report { name: upload.name.clone(), done };
-    tracing::info!("Took in a file: {}.", report.counts());
+    tracing::info!("Took in a file: {}.", report.counts(&Locale::ENGLISH));
     visitor.state.brought.done(id, report);
     Ok(Redirect::to(&address(id)))
 }
 
 /// The same as it was decided on; refused where something is left to decide.
-fn decided_on(look: Look, decided: &Decided, empty: bool) -> Result<Look, Error> {
+fn decided_on(l: &Locale, look: Look, decided: &Decided, empty: bool) -> Result<Look, Error> {
     let others = look.others();
     if !others.is_empty() && decided.take_in_other_home.is_none() {
         let what = format!(
             "is not this notebook's alone: the file brings {others}. Tick \u{201c}{}\u{201d} if it should be so",
-            view::take_in_box(empty)
+            view::take_in_box(l, empty)
         );
         return Err(Error::refused("home", what));
     }
@@ -159,7 +167,7 @@ fn decided_on(look: Look, decided: &Decided, empty: bool) -> Result<Look, Error>
             if decided.leave_out_faulty_rows.is_none() {
                 let what = format!(
                     "has faults. Put them right in the file and bring it again, or tick \u{201c}{}\u{201d}",
-                    view::LEAVE_OUT
+                    say!(l, exchange::leave_out_box)
                 );
                 return Err(Error::refused("file", what));
             }

@@ -1,47 +1,43 @@
 //! What taking in a file did.
 
-use super::view::count;
 use crate::brought::Report;
 use maud::{Markup, html};
 use sayso_store::TakenIn;
+use sayso_wording::{Locale, say};
 
 impl Report {
     /// The counts in words.
-    pub fn counts(&self) -> String {
+    pub fn counts(&self, l: &Locale) -> String {
         let (new, known, clips, clips_known) = match &self.done {
             TakenIn::Events(events, clips) => (events.new, events.duplicates, clips.new, clips.known),
             TakenIn::Backup(r) => (r.new, r.known, r.clips_new, r.clips_known),
         };
-        let mut words = format!("{} new, {} known already", count(new, "event", "events"), known);
-        if clips + clips_known > 0 {
-            words.push_str(&format!(
-                "; {} new, {} known already",
-                count(clips, "recording", "recordings"),
-                clips_known
-            ));
+        let events = say!(l, exchange::counts, count = new, known = known);
+        if clips + clips_known == 0 {
+            return events;
         }
-        words
+        format!("{events}; {}", say!(l, exchange::counts_recordings, count = clips, known = clips_known))
     }
 }
 
-pub fn view(report: &Report) -> Markup {
+pub fn view(l: &Locale, report: &Report) -> Markup {
     let damaged = match &report.done {
         TakenIn::Events(_, clips) => clips.damaged,
         TakenIn::Backup(restored) => restored.clips_damaged,
     };
     html! {
-        p data-test="report" { "\u{201c}" (report.name) "\u{201d}: " (report.counts()) ". The file itself is not kept here." }
+        p data-test="report" { (say!(l, exchange::report, name = &report.name, counts = report.counts(l))) }
         @if damaged > 0 {
-            p.caution { (count(damaged, "recording", "recordings")) " in it " @if damaged == 1 { "is" } @else { "are" } " damaged and left out." }
+            p.caution { (say!(l, exchange::damaged, count = damaged)) }
         }
         @if let TakenIn::Backup(restored) = &report.done {
             @if !restored.conflicts.is_empty() {
-                p.caution { "Of " (count(restored.conflicts.len(), "event", "events")) " the one here has another content than the one in the backup. What is here was kept." }
+                p.caution { (say!(l, exchange::kept_here, count = restored.conflicts.len())) }
             }
             @if !restored.faults.is_empty() {
-                p.caution { "Left out, because unsound when it was backed up: " (count(restored.faults.len(), "event", "events")) "." }
+                p.caution { (say!(l, exchange::unsound_left, count = restored.faults.len())) }
             }
         }
-        p.row { a.button.primary href="/" { "To the start" } a.button href="/exchange" { "Another file" } }
+        p.row { a.button.primary href="/" { (say!(l, errors::to_start)) } a.button href="/exchange" { (say!(l, exchange::another_file)) } }
     }
 }

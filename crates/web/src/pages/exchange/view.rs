@@ -1,182 +1,181 @@
 use super::upload::{FIELD, MOST_UPLOAD};
 use crate::home_label::tail;
+use crate::rich;
 use maud::{Markup, html};
 use sayso_model::Zone;
 use sayso_store::{FaultKind, Look, Preview, Restored, Shares};
-
-/// The box that lets another home in.
-const OTHER_HOME: &str = "Take in another home too";
-/// The box that begins a notebook with several homes.
-const SEVERAL_HOMES: &str = "Begin with all of them in one notebook";
-/// The box that goes on without rows that have faults.
-pub const LEAVE_OUT: &str = "Leave out the rows with faults";
+use sayso_wording::{Locale, say};
 
 /// Kinds of faults shown; the rest is counted.
 const MOST_SHOWN: usize = 40;
 
-/// A count with its noun.
-pub fn count(n: usize, one: &str, many: &str) -> String {
-    format!("{n} {}", if n == 1 { one } else { many })
-}
-
 /// The first page: bring a file, or take everything out.
-pub fn begin(has_home: bool) -> Markup {
+pub fn begin(l: &Locale, has_home: bool) -> Markup {
     html! {
         section #in {
-            h2 { "Bring in a file" }
-            p { "First you see what it holds. Nothing is taken in before you say so, and nothing that is here is changed or lost by it." }
+            h2 { (say!(l, exchange::bring)) }
+            p { (say!(l, exchange::bring_intro)) }
             form method="post" action="/exchange" enctype="multipart/form-data" .stack {
                 div.field {
-                    label for=(FIELD) { "The file" }
-                    span.hint #file-hint { "A table (.csv), lines of JSON (.jsonl), an archive with recordings (.tar) or a backup (.sayso); at most " (MOST_UPLOAD >> 20) " MiB" }
+                    label for=(FIELD) { (say!(l, exchange::file)) }
+                    span.hint #file-hint { (say!(l, exchange::file_hint, most = MOST_UPLOAD >> 20)) }
                     input type="file" id=(FIELD) name=(FIELD) accept=".csv,.jsonl,.ndjson,.tar,.sayso" aria-describedby="file-hint" required;
                 }
-                button.primary.wide { "Look at it" }
+                button.primary.wide { (say!(l, exchange::look)) }
             }
-            @if has_home { p.quiet { "What a table may hold, and by which columns: " code { "docs/import-export.md" } ", which comes with this program." } }
+            @if has_home { p.quiet { (rich!(l, exchange::columns, page = html! { code { "docs/import-export.md" } })) } }
         }
         @if has_home {
             section #out {
-                h2 { "Take everything out" }
-                p { "Each holds every event as it was first recorded. Keep copies where only you can read them: they tell of your days." }
+                h2 { (say!(l, exchange::out)) }
+                p { (say!(l, exchange::out_intro)) }
                 ul.plain {
-                    li.line { span { strong { "Backup" } span.hint { "events and recordings, with a check that it is whole; to keep and to bring back" } }
-                        a.button href="/exchange/backup.sayso" download { "Save a backup" } }
-                    li.line { span { strong { "Archive" } span.hint { "events and recordings as plain files that any system unpacks" } }
-                        a.button href="/exchange/archive.tar" download { "Save an archive" } }
-                    li.line { span { strong { "Table" } span.hint { "events alone, for a spreadsheet (CSV)" } }
-                        a.button href="/api/export.csv" download { "Save a table" } }
-                    li.line { span { strong { "Lines of JSON" } span.hint { "events alone, for another program" } }
-                        a.button href="/api/export.jsonl" download { "Save the lines" } }
+                    li.line { span { strong { (say!(l, exchange::backup)) } span.hint { (say!(l, exchange::backup_hint)) } }
+                        a.button href="/exchange/backup.sayso" download { (say!(l, exchange::backup_save)) } }
+                    li.line { span { strong { (say!(l, exchange::archive)) } span.hint { (say!(l, exchange::archive_hint)) } }
+                        a.button href="/exchange/archive.tar" download { (say!(l, exchange::archive_save)) } }
+                    li.line { span { strong { (say!(l, exchange::table)) } span.hint { (say!(l, exchange::table_hint)) } }
+                        a.button href="/api/export.csv" download { (say!(l, exchange::table_save)) } }
+                    li.line { span { strong { (say!(l, exchange::lines)) } span.hint { (say!(l, exchange::lines_hint)) } }
+                        a.button href="/api/export.jsonl" download { (say!(l, exchange::lines_save)) } }
                 }
             }
-            p { a href="/people" { "Back to People" } }
+            p { a href="/people" { (say!(l, exchange::to_people)) } }
         } @else {
-            p { a.button href="/start" { "Begin a new notebook instead" } }
+            p { a.button href="/start" { (say!(l, exchange::begin_new)) } }
         }
     }
 }
 
 /// The box of a file that would make the notebook hold several homes.
-pub fn take_in_box(empty: bool) -> &'static str {
-    if empty { SEVERAL_HOMES } else { OTHER_HOME }
+pub fn take_in_box(l: &Locale, empty: bool) -> String {
+    if empty { say!(l, exchange::several_box) } else { say!(l, exchange::other_box) }
 }
 
 /// What a file would bring, with days as they are in `zone`, and what there is to decide.
-pub fn look(name: &str, to: &str, look: &Look, zone: &Zone, empty: bool) -> Markup {
+pub fn look(l: &Locale, name: &str, to: &str, look: &Look, zone: &Zone, empty: bool) -> Markup {
     let (told, brings, leave_out) = match look {
         Look::Events { preview, recordings } => {
-            (events(preview, *recordings, zone), preview.new + recordings > 0, preview.bad_rows)
+            (events(l, preview, *recordings, zone), preview.new + recordings > 0, preview.bad_rows)
         }
-        Look::Backup(found) => (backup(found), found.new + found.clips_new > 0, 0),
+        Look::Backup(found) => (backup(l, found), found.new + found.clips_new > 0, 0),
     };
     let others = look.others();
     html! {
-        p { "\u{201c}" strong { (name) } "\u{201d}: nothing of it has been taken in yet." }
+        p { (rich!(l, exchange::nothing_taken, name = html! { strong { (name) } })) }
         (told)
         @if brings {
             form method="post" action=(to) .stack {
                 @if !others.is_empty() {
                     fieldset {
                         @if empty {
-                            legend { "Several homes" }
-                            p { "This notebook is empty, and the file holds several homes: " (others) "." }
+                            legend { (say!(l, exchange::several)) }
+                            p { (say!(l, exchange::several_intro, homes = &others)) }
                         } @else {
-                            legend { "Another home" }
-                            p { "The file holds events of a home that this notebook does not: " (others) "." }
+                            legend { (say!(l, exchange::another)) }
+                            p { (say!(l, exchange::another_intro, homes = &others)) }
                         }
-                        p { "Each home keeps its own animals, words and figures, but once they are in one notebook they cannot be parted again." }
-                        label { input type="checkbox" name="take_in_other_home" value="yes"; span { (take_in_box(empty)) } }
+                        p { (say!(l, exchange::for_good)) }
+                        label { input type="checkbox" name="take_in_other_home" value="yes"; span { (take_in_box(l, empty)) } }
                     }
                 }
                 @if leave_out > 0 {
                     fieldset {
-                        legend { "Faults" }
-                        p { "Best is to put them right in the file and bring it again: rows that are in already are known then." }
-                        label { input type="checkbox" name="leave_out_faulty_rows" value="yes"; span { (LEAVE_OUT) span.hint { (count(leave_out, "row", "rows")) " will not come in" } } }
+                        legend { (say!(l, exchange::faults)) }
+                        p { (say!(l, exchange::faults_intro)) }
+                        label { input type="checkbox" name="leave_out_faulty_rows" value="yes"; span { (say!(l, exchange::leave_out_box)) span.hint { (say!(l, exchange::leave_out_hint, count = leave_out)) } } }
                     }
                 }
-                button.primary.wide data-test="take-in" { "Take it in" }
+                button.primary.wide data-test="take-in" { (say!(l, exchange::take_in)) }
             }
         } @else {
-            p data-test="nothing-new" { "There is nothing in it to take in." }
+            p data-test="nothing-new" { (say!(l, exchange::nothing_new)) }
         }
-        form method="post" action=(format!("{to}/away")) { button.wide { "Do not take it in" } }
+        form method="post" action=(format!("{to}/away")) { button.wide { (say!(l, exchange::away)) } }
     }
 }
 
-fn events(preview: &Preview, recordings: usize, zone: &Zone) -> Markup {
+fn events(l: &Locale, preview: &Preview, recordings: usize, zone: &Zone) -> Markup {
     let kinds = preview.faults.kinds();
     let told: usize = kinds.iter().take(MOST_SHOWN).map(|kind| kind.count).sum();
     html! {
         dl.facts data-test="counts" {
-            dt { "Rows" } dd.num { (preview.rows) }
-            dt { "New" } dd.num { (preview.new) }
-            dt { "Known already" } dd.num { (preview.duplicates) }
-            dt { "Another event has their id" } dd.num { (preview.conflicts) }
-            dt { "With other faults" } dd.num { (preview.bad_rows.saturating_sub(preview.conflicts)) }
-            @if recordings > 0 { dt { "Recordings" } dd.num { (recordings) } }
+            dt { (say!(l, exchange::rows)) } dd.num { (preview.rows) }
+            dt { (say!(l, exchange::new)) } dd.num { (preview.new) }
+            dt { (say!(l, exchange::known)) } dd.num { (preview.duplicates) }
+            dt { (say!(l, exchange::other_id)) } dd.num { (preview.conflicts) }
+            dt { (say!(l, exchange::other_faults)) } dd.num { (preview.bad_rows.saturating_sub(preview.conflicts)) }
+            @if recordings > 0 { dt { (say!(l, exchange::recordings)) } dd.num { (recordings) } }
             @if let Some((first, last)) = preview.span.map(|(a, b)| (a.day(zone), b.day(zone))) {
-                dt { "Days" } dd.num { (first) @if last != first { " to " (last) } }
+                dt { (say!(l, exchange::days)) } dd.num { @if last == first { (l.date(first)) } @else { (say!(l, exchange::from_to, from = l.date(first), to = l.date(last))) } }
             }
         }
         @if !preview.kinds.is_empty() {
-            details { summary { "New events by kind" }
+            details { summary { (say!(l, exchange::by_kind)) }
                 ul { @for (kind, n) in &preview.kinds { li { (n) " " (kind.replace('_', " ")) } } } }
         }
         @for (kind, n) in &preview.later {
-            p.caution { (count(*n, "event", "events")) " of kind " (kind) ": a later version wrote them. They are kept, but not shown. Update this program." }
+            p.caution { (say!(l, exchange::later, count = *n, kind = kind)) }
         }
-        (homes(&preview.homes, "new"))
+        (homes(l, &preview.homes, |count| say!(l, exchange::share_new, count = count)))
         @if !kinds.is_empty() {
             section #faults {
-                h2 { "Faults" }
-                ul { @for kind in kinds.iter().take(MOST_SHOWN) { li data-test="fault" { (fault(kind)) } } }
-                @if preview.problem_count > told { p { "And " (preview.problem_count - told) " more." } }
+                h2 { (say!(l, exchange::faults)) }
+                ul { @for kind in kinds.iter().take(MOST_SHOWN) { li data-test="fault" { (fault(l, kind)) } } }
+                @if preview.problem_count > told { p { (say!(l, exchange::and_more, count = preview.problem_count - told)) } }
             }
         }
     }
 }
 
-fn fault(kind: &FaultKind) -> Markup {
-    html! {
-        strong { (kind.example.field) } ", " (count(kind.count, "time", "times")) (kind.where_it_stands()) ": "
-        @if !kind.example.found.is_empty() { "found \u{201c}" (kind.example.found) "\u{201d}" @if kind.count > 1 { ", for example" } "; " }
-        "wanted " (kind.example.wanted) "."
-    }
+fn fault(l: &Locale, kind: &FaultKind) -> Markup {
+    let (times, place) = (say!(l, exchange::times, count = kind.count), kind.where_it_stands());
+    let (found, wanted) = (&kind.example.found, &kind.example.wanted);
+    let told = match (found.is_empty(), kind.count > 1) {
+        (true, _) => say!(l, exchange::fault, times = times, place = place, wanted = wanted),
+        (false, false) => {
+            say!(l, exchange::fault_found, times = times, place = place, found = found, wanted = wanted)
+        }
+        (false, true) => {
+            say!(l, exchange::fault_found_one_of, times = times, place = place, found = found, wanted = wanted)
+        }
+    };
+    html! { strong { (kind.example.field) } ", " (told) }
 }
 
 fn repeats(shares: &Shares, name: &str) -> bool {
     shares.values().filter(|share| share.name.as_deref() == Some(name)).count() > 1
 }
 
-fn homes(shares: &Shares, what: &str) -> Markup {
+fn homes(l: &Locale, shares: &Shares, what: impl Fn(usize) -> String) -> Markup {
     html! {
         @if !shares.is_empty() {
-            h2 { "Whose they are" }
+            h2 { (say!(l, exchange::whose)) }
             ul { @for (id, share) in shares {
                 li data-test="home-in-file" {
-                    @match &share.name { Some(name) => { strong { (name) } @if repeats(shares, name) { " (\u{2026}" (tail(*id)) ")" } } None => { "A home without a name (" (id) ")" } }
-                    ": " (share.events) " " (what) @if share.other { ", not in this notebook" }
+                    @match &share.name { Some(name) => { strong { (name) } @if repeats(shares, name) { " (\u{2026}" (tail(*id)) ")" } } None => { (say!(l, exchange::unnamed, id = id.to_string())) } }
+                    ": "
+                    @let told = what(share.events);
+                    @if share.other { (say!(l, exchange::not_here, share = told)) } @else { (told) }
                 }
             } }
         }
     }
 }
 
-fn backup(found: &Restored) -> Markup {
+fn backup(l: &Locale, found: &Restored) -> Markup {
     html! {
         dl.facts data-test="counts" {
-            dt { "New events" } dd.num { (found.new) }
-            dt { "Known already" } dd.num { (found.known) }
-            dt { "Other content here" } dd.num { (found.conflicts.len()) }
-            dt { "Unsound" } dd.num { (found.faults.len()) }
-            dt { "New recordings" } dd.num { (found.clips_new) }
-            dt { "Recordings known" } dd.num { (found.clips_known) }
-            @if found.clips_damaged > 0 { dt { "Recordings damaged" } dd.num { (found.clips_damaged) } }
+            dt { (say!(l, exchange::new_events)) } dd.num { (found.new) }
+            dt { (say!(l, exchange::known)) } dd.num { (found.known) }
+            dt { (say!(l, exchange::other_content)) } dd.num { (found.conflicts.len()) }
+            dt { (say!(l, exchange::unsound)) } dd.num { (found.faults.len()) }
+            dt { (say!(l, exchange::new_recordings)) } dd.num { (found.clips_new) }
+            dt { (say!(l, exchange::known_recordings)) } dd.num { (found.clips_known) }
+            @if found.clips_damaged > 0 { dt { (say!(l, exchange::damaged_recordings)) } dd.num { (found.clips_damaged) } }
         }
-        @if !found.conflicts.is_empty() { p.caution { "Where an event here has another content than the one in the backup, what is here is kept." } }
-        @if !found.digest { p.quiet { "It was made by an earlier version and carries no digest: damage may have gone unnoticed." } }
-        (homes(&found.homes, "in the backup"))
+        @if !found.conflicts.is_empty() { p.caution { (say!(l, exchange::conflicts)) } }
+        @if !found.digest { p.quiet { (say!(l, exchange::no_digest)) } }
+        (homes(l, &found.homes, |count| say!(l, exchange::share_backup, count = count)))
     }
 }

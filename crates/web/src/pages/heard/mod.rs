@@ -3,7 +3,7 @@
 use crate::error::Error;
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
-use crate::pages::today::view::advice as advised;
+use crate::pages::today::advice::advice as advised;
 use crate::rich;
 use crate::state::AppState;
 use crate::typed::{Typed, named};
@@ -58,9 +58,11 @@ pub fn router() -> Router<AppState> {
         .route("/l/{animal}/heard/{event}/sound", get(sound))
 }
 
-/// Heard presses of this animal, or of none, that nobody has judged or tapped; newest first.
+/// Heard presses of this animal, or of none where the word is taught to this one, that nobody has judged or tapped; newest first.
 fn waiting(page: &AnimalPage) -> Vec<Heard> {
-    let ours = |h: &Heard| h.waits && h.animal.is_none_or(|animal| animal == page.id);
+    let words = page.story.words();
+    let taught = |h: &Heard| words.get(&h.word).is_none_or(|w| w.is_for(page.id));
+    let ours = |h: &Heard| h.waits && h.animal.map_or_else(|| taught(h), |animal| animal == page.id);
     let mut all: Vec<Heard> = page.state.kept.sums(page.home).heard(&page.story);
     all.retain(ours);
     all.sort_by_key(|h| std::cmp::Reverse((h.at, h.id)));
@@ -85,7 +87,7 @@ async fn show(page: AnimalPage) -> Result<Markup, Error> {
                 (part(&page, &say!(l, heard::did_it_sound), &say!(l, heard::did_it_sound_hint), &unsure, &kept))
                 (part(&page, &say!(l, heard::who_pressed), "", &sure, &kept))
             }
-            @for advice in buttons::advice(&page.story, Some(page.id), page.now, page.case().sums()) { (advised(page.id, &advice, false)) }
+            @for advice in buttons::advice(&page.story, Some(page.id), page.now, page.case().sums()) { (advised(&page, &advice)) }
             p { a.link href=(format!("/l/{}/listen", page.id)) { (say!(l, heard::listen)) } }
             p { a.link href=(Tab::Log.href(Some(page.id))) { (say!(l, heard::log)) } }
         },

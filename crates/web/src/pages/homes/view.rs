@@ -3,23 +3,25 @@ use crate::layout::bare;
 use crate::page::Page;
 use maud::{Markup, html};
 use sayso_model::{HomeId, Story};
+use sayso_wording::say;
 use std::sync::Arc;
 
 pub fn view(page: &Page, all: &[(HomeId, Arc<Story>)]) -> Markup {
-    let names = labels(all);
+    let l = &page.locale;
+    let names = labels(l, all);
     bare(
-        &page.locale,
-        "Which home?",
+        l,
+        &say!(l, homes::title),
         html! {
-            p { "This notebook holds " (all.len()) @if all.len() == 1 { " home." } @else { " homes. Each has its own animals, words and figures; nothing is counted across them." } }
+            p { (say!(l, homes::intro, count = all.len())) }
             form method="post" action="/homes" .stack {
                 @for (id, story) in all {
                     button.wide name="home" value=(id) aria-pressed=(*id == page.home) data-test="home" {
                         (names.get(id).map_or("", String::as_str))
                         span.quiet {
                             @let animals: Vec<&str> = story.animals().into_values().filter(|l| l.active).map(|l| l.name.as_str()).collect();
-                            " " (if animals.is_empty() { "no animal yet".to_owned() } else { animals.join(", ") })
-                            "; " (story.ledger().len()) " events"
+                            @let animals = if animals.is_empty() { say!(l, homes::no_animal) } else { l.and(&animals) };
+                            " " (say!(l, homes::holds, animals = animals, count = story.ledger().len()))
                         }
                     }
                 }

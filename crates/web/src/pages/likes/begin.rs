@@ -1,6 +1,5 @@
 //! Setting up a likes test. Orders and sides come from a seed drawn by the machine, so that nobody chooses them.
 
-use super::format_words;
 use crate::cautions::{food_note, for_animal};
 use crate::error::Error;
 use crate::fields::{number, radios, summary, ticks};
@@ -8,12 +7,15 @@ use crate::form::Form;
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
 use crate::typed::{Typed, again};
+use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_advisor::ration::forbidden;
 use sayso_advisor::welfare::rest_today;
 use sayso_methods::likes::schedule;
+use sayso_model::facts::given_at_board;
 use sayso_model::{AssessmentId, LikesFormat, LikesTest, RewardCard, RewardId};
+use sayso_wording::say;
 use serde::Deserialize;
 use uuid::Uuid;
 
@@ -27,8 +29,15 @@ fn allowed(page: &AnimalPage) -> Vec<&RewardCard> {
     page.story.rewards_of(page.id).into_iter().filter(|r| forbidden(page.card.species, r).is_none()).collect()
 }
 
-pub async fn ask(page: AnimalPage) -> Markup {
-    let mut typed = Typed::default().with("format", LikesFormat::Paired.name()).with("rounds", 1);
+#[derive(Deserialize)]
+pub struct Asked {
+    #[serde(default)]
+    format: String,
+}
+
+pub async fn ask(page: AnimalPage, Query(asked): Query<Asked>) -> Markup {
+    let format = LikesFormat::ALL.iter().find(|f| f.name() == asked.format).unwrap_or(&LikesFormat::Paired);
+    let mut typed = Typed::default().with("format", format.name()).with("rounds", 1);
     for reward in allowed(&page).iter().take(USUAL) {
         typed = typed.with("rewards", reward.reward);
     }
@@ -39,17 +48,17 @@ pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&["format", "rewards", "rounds"])?;
     let format = typed.one_of("format", LikesFormat::ALL, LikesFormat::name);
     if typed.text("format").is_empty() {
-        typed.wrong("format", "is missing; choose one");
+        typed.wrong("format", say!(&page.locale, likes::format_missing));
     }
     let known: Vec<RewardId> = allowed(&page).iter().map(|r| r.reward).collect();
     let rewards = typed.ids("rewards", |r| known.contains(r));
     let least = if format == Some(LikesFormat::Single) { 1 } else { 2 };
     if !(least..=MOST).contains(&rewards.len()) && typed.problem("rewards").is_none() {
-        typed.wrong("rewards", format!("must be {least} to {MOST} things, not {}; tick more or fewer", rewards.len()));
+        typed.wrong("rewards", say!(&page.locale, likes::how_many, least = least, most = MOST, ticked = rewards.len()));
     }
     let rounds = typed.whole("rounds", 1, 20);
     if typed.text("rounds").is_empty() {
-        typed.wrong("rounds", "are missing; 1 is a good start");
+        typed.wrong("rounds", say!(&page.locale, likes::rounds_missing));
     }
     if typed.right()
         && let (Some(format), Some(rounds)) = (format, rounds)
@@ -80,11 +89,11 @@ pub async fn pair(page: AnimalPage, Form(two): Form<Two>) -> Result<Redirect, Er
     let known: Vec<RewardId> = allowed(&page).iter().map(|r| r.reward).collect();
     for (field, reward) in [("left", two.left), ("right", two.right)] {
         if !known.contains(&reward) {
-            return Err(Error::refused(field, "is not something this animal may be offered"));
+            return Err(Error::refused(field, say!(&page.locale, likes::not_offered, name = &page.card.name)));
         }
     }
     if two.left == two.right {
-        return Err(Error::refused("right", "must be another thing than the left one"));
+        return Err(Error::refused("right", say!(&page.locale, likes::same_twice)));
     }
     let mut test = LikesTest {
         assessment: AssessmentId(Uuid::now_v7()),
@@ -103,11 +112,20 @@ pub async fn pair(page: AnimalPage, Form(two): Form<Two>) -> Result<Redirect, Er
 }
 
 fn form(page: &AnimalPage, typed: &Typed) -> Markup {
-    let rewards = allowed(page);
+    let (rewards, l) = (allowed(page), &page.locale);
     let options: Vec<(String, Markup)> = rewards
         .iter()
         .map(|r| {
-            let text = html! { (r.name.as_str()) " " span.quiet { (r.kind.name()) } (for_animal(&page.card, r)) };
+            let text = html! {
+                (r.name.as_str()) " " span.quiet { (say!(l, ideas::kind, kind = r.kind.name())) }
+                @if !given_at_board(r) {
+                    span.hint { (match &r.stand_in {
+                        Some(stand_in) => say!(l, likes::shown_as, stand_in = stand_in),
+                        None => say!(l, likes::needs_stand_in),
+                    }) }
+                }
+                (for_animal(&page.card, r))
+            };
             (r.reward.to_string(), text)
         })
         .collect();
@@ -115,7 +133,7 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
         [LikesFormat::Paired, LikesFormat::Multiple, LikesFormat::Single, LikesFormat::FreeAccess]
             .into_iter()
             .map(|f| {
-                (f.name().to_owned(), html! { (crate::fields::label_of(format_words(f))) span.hint { (about(f)) } })
+                (f.name().to_owned(), html! { (say!(l, likes::format, format = f.name())) span.hint { (say!(l, likes::about, format = f.name(), name = &page.card.name)) } })
             })
             .collect();
     let refused: Vec<&RewardCard> =
@@ -123,44 +141,27 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
     layout(
         page,
         Tab::Likes,
-        "A likes test",
+        &say!(l, likes::new_title),
         html! {
             (summary(typed))
             @if rest_today(&page.case()) {
-                p.stop { "Not today: strong signs of stress were noted. Give " (page.card.name.as_str()) " space, and test on a calm day." }
-                p { a href=(Tab::Likes.href(Some(page.id))) { "Back to Likes" } }
+                p.stop { (say!(l, likes::not_today, name = &page.card.name)) }
+                p { a href=(Tab::Likes.href(Some(page.id))) { (say!(l, likes::back)) } }
             } @else if rewards.is_empty() {
-                p { "Nothing that " (page.card.name.as_str()) " may want is listed yet." }
-                p { a.button.primary href="/people/reward/new" { "List something" } }
+                p { (say!(l, likes::nothing_listed, name = &page.card.name)) }
+                p { a.button.primary href=(format!("/l/{}/ideas", page.id)) { (say!(l, ideas::title, name = &page.card.name)) } }
             } @else {
-                @if let Some(text) = &page.card.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
+                @if let Some(text) = &page.card.cautions { p.caution { strong { (say!(l, ideas::health)) } " " (text.as_str()) } }
                 @for r in refused { (for_animal(&page.card, r)) }
                 form method="post" action=(format!("/l/{}/likes/new", page.id)) .stack {
-                    (radios(typed, "format", "How to offer", "", &formats))
-                    (ticks(typed, "rewards", "What to compare", "up to 12; five to eight are usual", &options))
-                    (number(typed, "rounds", "Rounds", "every pair (or row) once a round; one or two a day are enough"))
-                    button.primary.wide { "Begin" }
+                    (radios(typed, "format", &say!(l, likes::how_to_offer), "", &formats))
+                    (ticks(typed, "rewards", &say!(l, likes::compare), &say!(l, likes::compare_hint), &options))
+                    (number(typed, "rounds", &say!(l, likes::rounds), &say!(l, likes::rounds_hint)))
+                    button.primary.wide { (say!(l, likes::begin)) }
                 }
-                p.quiet { "Test in the place and at the time of day in which the words will be used; a full animal likes food less. It may leave at any time." }
+                p.quiet { (say!(l, likes::where_to_test, name = &page.card.name)) }
                 (food_note())
             }
         },
     )
-}
-
-const fn about(format: LikesFormat) -> &'static str {
-    match format {
-        LikesFormat::Paired => {
-            "Every pair once a round, sides balanced. Surest; longest: 6 things make 15 trials a round. (Fisher et al. 1992)"
-        }
-        LikesFormat::Multiple => {
-            "Things in a row; what it takes is not put back. Quick: 6 things make 6 trials a round. (DeLeon & Iwata 1996)"
-        }
-        LikesFormat::Single => {
-            "Does it come to it at all? For an animal that does not choose between things. (Pace et al. 1985)"
-        }
-        LikesFormat::FreeAccess => {
-            "Everything is there for five minutes; you time what it is busy with. Good for play and places. (Roane et al. 1998)"
-        }
-    }
 }

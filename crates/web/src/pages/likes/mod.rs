@@ -15,7 +15,6 @@ use crate::state::AppState;
 use axum::Router;
 use axum::routing::{get, post};
 use maud::Markup;
-use sayso_model::LikesFormat;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
@@ -30,15 +29,4 @@ pub fn router() -> Router<AppState> {
 
 async fn show(page: AnimalPage) -> Markup {
     view::view(&page)
-}
-
-/// A format in words.
-#[must_use]
-pub const fn format_words(format: LikesFormat) -> &'static str {
-    match format {
-        LikesFormat::Single => "one at a time",
-        LikesFormat::Paired => "two at a time",
-        LikesFormat::Multiple => "all in a row, without putting back",
-        LikesFormat::FreeAccess => "all at once, with a stopwatch",
-    }
 }

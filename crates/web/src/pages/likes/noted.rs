@@ -4,12 +4,13 @@ use crate::error::Error;
 use crate::page::AnimalPage;
 use crate::typed::named;
 use sayso_model::{AssessmentId, Fact, LikeTrial, LikesTest};
+use sayso_wording::words;
 
 /// A test of this animal by the id in its address.
 pub fn known<'a>(page: &'a AnimalPage, id: &str) -> Result<Fact<'a, LikesTest>, Error> {
     let id: AssessmentId = named(id, "test")?;
     let test = page.story.of::<LikesTest>(page.id).find(|t| t.part.assessment == id);
-    test.ok_or_else(|| Error::NotFound("This notebook knows no such test of this animal.".into()))
+    test.ok_or_else(|| Error::NotFound(words!(likes::no_such_test)))
 }
 
 /// Trials of a test that stand, oldest first.

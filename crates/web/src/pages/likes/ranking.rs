@@ -1,27 +1,29 @@
 //! The ranking as a picture: a dot for each thing, a line for what is still possible.
 
-use super::format_words;
 use crate::chart::{Axis, Whisker, whiskers};
+use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::likes::{LikesReport, RankedReward};
 use sayso_model::LikesFormat;
+use sayso_wording::advice::lean;
+use sayso_wording::{Locale, say};
 
 /// What is known of an animal's likes: picture, scores, consistency, sides.
 #[must_use]
-pub fn ranking(report: &LikesReport) -> Markup {
+pub fn ranking(page: &AnimalPage, report: &LikesReport) -> Markup {
+    let (l, name) = (&page.locale, &page.card.name);
     let ranked: Vec<&RankedReward> = report.ranking.iter().filter(|r| r.over_average.value.is_some()).collect();
     html! {
-        @if !ranked.is_empty() { (picture(&ranked)) }
+        @if !ranked.is_empty() { (picture(l, &ranked)) }
         @if let Some(c) = &report.consistency {
-            p { "Consistency of paired choices: " strong.num { (format!("{:.2}", c.zeta)) } " (1 is without a circle such as A over B, B over C, C over A; 0 is none; "
-                (c.circular) " of at most " (c.most) " circles, n = " (c.items) " things compared)." }
+            p { (say!(l, likes::agree, name = name, zeta = l.number(c.zeta, 2), circular = c.circular, most = c.most, items = c.items)) }
         }
-        @if let Some(s) = &report.side { p { "Taken from its left: " (s.left) ", p = " (format!("{:.2}", s.p)) ". " (s.words) } }
-        (scores(report))
+        @if let Some(s) = &report.side { p { (say!(l, likes::side, name = name, share = s.left.to_string(), p = l.p(s.p))) " " (lean(l, name.as_str(), s.lean)) } }
+        (scores(l, report))
     }
 }
 
-fn picture(ranked: &[&RankedReward]) -> Markup {
+fn picture(l: &Locale, ranked: &[&RankedReward]) -> Markup {
     let rows: Vec<Whisker> = ranked
         .iter()
         .map(|r| Whisker {
@@ -33,28 +35,30 @@ fn picture(ranked: &[&RankedReward]) -> Markup {
         .collect();
     let told: Vec<String> = ranked.iter().map(|r| format!("{}: {}", r.name, r.over_average)).collect();
     whiskers(
-        "Chance of being taken over a thing of average liking",
+        l,
+        &say!(l, likes::over_middling),
         &told.join("; "),
-        &Axis::share("chance"),
+        &Axis::share(l, &say!(l, likes::chance)),
         Some(0.5),
         &rows,
     )
 }
 
 /// Published scores, by the format they were found in.
-fn scores(report: &LikesReport) -> Markup {
+fn scores(l: &Locale, report: &LikesReport) -> Markup {
     let formats: Vec<LikesFormat> = LikesFormat::ALL
         .iter()
         .copied()
         .filter(|f| report.ranking.iter().any(|r| r.scores.contains_key(f.name())))
         .collect();
+    let title = |f: LikesFormat| say!(l, likes::scores, format = say!(l, likes::format, format = f.name()));
     html! {
         @for format in formats {
             details open[report.ranking.iter().all(|r| r.over_average.value.is_none())] {
-                summary { "Scores, " (format_words(format)) }
-                div.scroll tabindex="0" role="region" aria-label={ "Scores, " (format_words(format)) } {
+                summary { (title(format)) }
+                div.scroll tabindex="0" role="region" aria-label=(title(format)) {
                     table {
-                        thead { tr { th scope="col" { "Thing" } th scope="col" { (scored(format)) } } }
+                        thead { tr { th scope="col" { (say!(l, likes::thing)) } th scope="col" { (say!(l, likes::score_of, format = format.name())) } } }
                         tbody { @for r in &report.ranking { @if let Some(e) = r.scores.get(format.name()) {
                             tr { th scope="row" { (r.name) } td.num { (e) } }
                         } } }
@@ -62,13 +66,5 @@ fn scores(report: &LikesReport) -> Markup {
                 }
             }
         }
-    }
-}
-
-const fn scored(format: LikesFormat) -> &'static str {
-    match format {
-        LikesFormat::Single => "share of offers it came to",
-        LikesFormat::Paired | LikesFormat::Multiple => "share of offers in which it was taken",
-        LikesFormat::FreeAccess => "share of the time busy with it",
     }
 }

@@ -1,13 +1,14 @@
 //! A test in progress, held on the phone: what to put where, and one tap for each answer.
 
 use super::begin::address;
+use super::history;
 use super::noted::{known, trials};
-use super::{format_words, history};
 use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::fields::summary;
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
+use crate::pages::people::food_of;
 use crate::typed::Typed;
 use axum::extract::{Path, Query};
 use axum::response::Response;
@@ -15,7 +16,9 @@ use maud::{Markup, html};
 use sayso_advisor::likes::{Setup, next_setup};
 use sayso_advisor::ration::{Ration, ration};
 use sayso_advisor::welfare::rest_today;
+use sayso_model::facts::given_at_board;
 use sayso_model::{AssessmentId, LikeOutcome, LikesFormat, LikesTest, RewardCard, RewardId, RewardKind};
+use sayso_wording::say;
 use serde::Deserialize;
 use std::collections::BTreeMap;
 
@@ -42,53 +45,54 @@ pub fn again(page: &AnimalPage, test: &LikesTest, typed: &Typed) -> Response {
 fn view(page: &AnimalPage, test: &LikesTest, typed: &Typed, twice: bool) -> Markup {
     let setup = next_setup(&page.story, page.id, test.assessment).unwrap_or(Setup::Done);
     let modules: &[&str] = if test.format == LikesFormat::FreeAccess { &["client/stopwatch.js"] } else { &[] };
+    let l = &page.locale;
     layout_with(
         page,
         Tab::Likes,
-        &format!("Likes test: {}", format_words(test.format)),
+        &say!(l, likes::test_title, format = test.format.name()),
         modules,
         html! {
-            (summary(typed))
-            @if twice { p.caution role="status" { "That was noted already; nothing was changed. Use Undo if the last answer is wrong." } }
             @if rest_today(&page.case()) {
-                p.stop role="alert" { "Stop here: strong signs of stress were noted. Give space and do not lure back. The test can go on another day." }
+                p.stop role="alert" { (say!(l, likes::stop_here)) }
             }
-            (last(page, test.assessment))
             @match setup {
                 Setup::Offer { round, number, of, offered } => {
-                    p.num { strong { "Trial " (number) " of " (of) } span.quiet { " · round " (round) " of " (test.rounds) } }
+                    p.num.trial { (say!(l, likes::trial, number = number, of = of, round = round, rounds = test.rounds)) }
                     (offer(page, test, number, &offered, typed))
                 }
                 Setup::Done => {
-                    p { strong { "All trials are done." } " Thank you, " (page.card.name.as_str()) "." }
-                    a.button.primary.wide href=(Tab::Likes.href(Some(page.id))) { "See the ranking" }
+                    p { strong { (say!(l, likes::done, name = &page.card.name)) } }
+                    a.button.primary.wide href=(Tab::Likes.href(Some(page.id))) { (say!(l, likes::see_ranking)) }
                     (history::counts(page, test))
                 }
             }
-            p { a href=(Tab::Likes.href(Some(page.id))) { "Stop for now" } span.quiet { " \u{2013} what was noted is kept; the test can go on later." } }
+            // Below the choice, so that no answer moves it.
+            @if twice { p.caution role="status" { (say!(l, likes::noted_already)) } }
+            (last(page, test.assessment))
+            p { a href=(Tab::Likes.href(Some(page.id))) { (say!(l, likes::stop_for_now)) } " " span.quiet { (say!(l, likes::goes_on_later)) } }
         },
     )
 }
 
 /// The last answer, with undo.
 fn last(page: &AnimalPage, test: AssessmentId) -> Markup {
-    let trials = trials(page, test);
+    let (trials, l) = (trials(page, test), &page.locale);
     let cards = page.story.rewards();
     let name = |r: RewardId| cards.get(&r).map_or("?", |c| c.name.as_str());
     html! {
         @if let Some(t) = trials.last() {
             form.last method="post" action={ (address(page, test)) "/undo" } {
                 input type="hidden" name="trial" value=(t.id());
-                span { span.quiet { "Last: " } @match &t.part.result {
-                    LikeOutcome::Chose { reward } => (name(*reward)),
-                    LikeOutcome::ChoseNone => "chose none",
-                    LikeOutcome::WalkedAway => "walked away",
-                    LikeOutcome::Observed { observed_s, .. } => { "watched " (format!("{:.0}", observed_s.get())) " s" }
-                } }
-                button { "Undo" }
+                span { (match &t.part.result {
+                    LikeOutcome::Chose { reward } => say!(l, likes::last_chose, thing = name(*reward)),
+                    LikeOutcome::ChoseNone => say!(l, likes::last_none),
+                    LikeOutcome::WalkedAway => say!(l, likes::last_away),
+                    LikeOutcome::Observed { observed_s, .. } => say!(l, likes::last_watched, seconds = l.number(observed_s.get(), 0)),
+                }) }
+                button { (say!(l, likes::undo)) }
             }
             @if t.part.result == LikeOutcome::WalkedAway {
-                p.caution { "It walked away, and that is an answer. Let it go; go on when it comes back of its own accord, or another day." }
+                p.caution { (say!(l, likes::away_is_an_answer, name = &page.card.name)) }
             }
         }
     }
@@ -98,70 +102,103 @@ fn offer(page: &AnimalPage, test: &LikesTest, number: usize, offered: &[RewardId
     let cards = page.story.rewards();
     let shown: Vec<&RewardCard> = offered.iter().filter_map(|r| cards.get(r).copied()).collect();
     let today = ration(&page.story, &page.card, page.now);
+    let free_access = test.format == LikesFormat::FreeAccess;
     html! {
-        @if let Some(text) = &page.card.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
+        @if free_access { (summary(typed)) } @else { (choice(page, test, number, &shown)) (held_up(page, &shown)) }
+        @if let Some(text) = &page.card.cautions { p.caution { strong { (say!(&page.locale, ideas::health)) } " " (text.as_str()) } }
         @for r in &shown { (for_animal(&page.card, r)) }
-        (left(&today, &shown))
-        @if test.format == LikesFormat::FreeAccess { (free(page, test, number, &shown, typed)) }
-        @else { (choice(page, test, number, &shown)) }
+        (left(page, &today, &shown))
+        @if free_access { (free(page, test, number, &shown, typed)) }
+    }
+}
+
+/// What cannot be held up beside another thing is offered by what stands for it, or timed freely.
+fn held_up(page: &AnimalPage, shown: &[&RewardCard]) -> Markup {
+    let (l, name) = (&page.locale, &page.card.name);
+    html! {
+        @for r in shown.iter().filter(|r| !given_at_board(r)) {
+            p.box { (match &r.stand_in {
+                Some(stand_in) => say!(l, likes::stand_in, thing = &r.name, stand_in = stand_in, name = name),
+                None => say!(l, likes::no_stand_in, thing = &r.name),
+            }) " "
+                @if r.stand_in.is_none() {
+                    a href=(format!("/people/reward/{}", r.reward)) { (say!(l, likes::name_stand_in)) } " · "
+                    a href=(format!("/l/{}/likes/new?format={}", page.id, LikesFormat::FreeAccess.name())) { (say!(l, likes::time_freely)) }
+                } }
+        }
     }
 }
 
 /// What is left of the day's food where food is on offer.
-fn left(today: &Ration, shown: &[&RewardCard]) -> Markup {
+fn left(page: &AnimalPage, today: &Ration, shown: &[&RewardCard]) -> Markup {
+    let l = &page.locale;
     let foods: BTreeMap<RewardId, &RewardCard> =
         shown.iter().filter(|r| r.kind == RewardKind::Food).map(|r| (r.reward, *r)).collect();
+    let pieces: Vec<String> = today
+        .rewards
+        .iter()
+        .filter(|r| foods.contains_key(&r.reward))
+        .filter_map(|r| r.pieces.map(|n| say!(l, likes::pieces, pieces = n, thing = &r.name)))
+        .collect();
     html! {
         @if !foods.is_empty() {
             @match today.left_kcal {
                 Some(left) => {
-                    p.quiet { "Food rewards left today: " (format!("{left:.0}")) " kcal"
-                        @for r in today.rewards.iter().filter(|r| foods.contains_key(&r.reward)) {
-                            @if let Some(n) = r.pieces { ", or " (n) " × " (r.name) }
-                        } ". A piece it takes is counted." }
+                    p.quiet { (say!(l, likes::food_left, kcal = l.number(left, 0), pieces = pieces.join(" · "))) }
                     @if foods.values().any(|r| r.kcal_per_piece.is_some_and(|k| k.get() > left)) {
-                        p.caution { "Not enough is left for one piece of everything here. Stop for today, or cut smaller pieces and change the card." }
+                        p.caution { (say!(l, likes::food_short)) }
                     }
                 }
-                None => p.caution { "How much food it may have today is not known. " (today.refusal.as_deref().unwrap_or_default()) ". A piece it takes is counted all the same." }
+                None => p.caution { (say!(l, likes::food_unknown, name = &page.card.name)) " " a href=(food_of(page.id)) { (say!(l, setup::what, step = "food", name = &page.card.name)) } }
             }
         }
     }
 }
 
+/// One tap for each answer. Every place has its size whatever stands in it, and the answers without a choice have theirs
+/// below all places a trial of this test can have: nothing moves between trials.
 fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCard]) -> Markup {
+    let (l, name) = (&page.locale, &page.card.name);
     let place = |i: usize| match (shown.len(), i) {
-        (1, _) => "in front of it".to_owned(),
-        (2, 0) => "its left".to_owned(),
-        (2, _) => "its right".to_owned(),
-        (_, 0) => "1, its far left".to_owned(),
-        (n, i) if i + 1 == n => format!("{n}, its far right"),
+        (1, _) => say!(l, likes::in_front, name = name),
+        (2, 0) if test.format == LikesFormat::Paired => say!(l, likes::to_the_left, name = name),
+        (2, _) if test.format == LikesFormat::Paired => say!(l, likes::to_the_right, name = name),
+        (_, 0) => say!(l, likes::far_left, name = name),
+        (n, i) if i + 1 == n => say!(l, likes::far_right, place = n, name = name),
         (_, i) => format!("{}", i + 1),
     };
-    let two = if shown.len() == 2 { "offer two" } else { "offer" };
+    let places = match test.format {
+        LikesFormat::Multiple => test.rewards.len(),
+        _ => shown.len(),
+    };
+    let two = test.format == LikesFormat::Paired;
     html! {
         form method="post" action={ (address(page, test.assessment)) "/trial" } {
             input type="hidden" name="number" value=(number);
-            h2 #lay {
-                @if shown.len() == 1 { "Put this out; tap it if it comes to it" }
-                @else { "Put these out, as " (page.card.name.as_str()) " sees them; tap what it takes" }
-            }
-            div class=(two) role="group" aria-labelledby="lay" {
+            h2 #lay { @if test.format == LikesFormat::Single { (say!(l, likes::lay_one, name = name)) } @else { (say!(l, likes::lay, name = name)) } }
+            div.offer.two[two] role="group" aria-labelledby="lay" {
                 @for (i, r) in shown.iter().enumerate() {
-                    button.pick name="answer" value=(r.reward) { span.quiet { (place(i)) } strong { (r.name.as_str()) } }
+                    button.pick name="answer" value=(r.reward) {
+                        span.quiet { (place(i)) }
+                        strong { (r.name.as_str()) }
+                        span.shows { @if let Some(stand_in) = r.stand_in.as_ref().filter(|_| !given_at_board(r)) { (say!(l, likes::shown_as, stand_in = stand_in)) } }
+                    }
                 }
+                @for _ in shown.len()..places { div.pick.taken aria-hidden="true" {} }
             }
             div.row.even {
-                button name="answer" value="none" { @if shown.len() == 1 { "Did not come" } @else { "Chose none" } }
-                button name="answer" value="away" { "Walked away" }
+                button name="answer" value="none" { @if test.format == LikesFormat::Single { (say!(l, likes::did_not_come)) } @else { (say!(l, likes::chose_none)) } }
+                button name="answer" value="away" { (say!(l, likes::walked_away)) }
             }
         }
-        p.quiet { "Stand behind the middle, hold both alike, look at neither. Let it have what it took; take the others away. "
-            @if shown.len() > 1 { "If it takes two at once, note nothing and offer them again. " } "No choice within about half a minute is \u{201c}none\u{201d}." }
+        p.quiet { (say!(l, likes::how_to_hold)) " "
+            @if test.format != LikesFormat::Single { (say!(l, likes::two_at_once)) " " } (say!(l, likes::half_a_minute)) }
+        @if shown.len() > 1 { p.quiet { (crate::pages::checks::whose_left(name.as_str())) } }
     }
 }
 
 fn free(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCard], typed: &Typed) -> Markup {
+    let l = &page.locale;
     let field = |name: String, label: String, value: &str| {
         html! {
             div.field {
@@ -174,14 +211,14 @@ fn free(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCard
     html! {
         form method="post" action={ (address(page, test.assessment)) "/trial" } data-stopwatch {
             input type="hidden" name="number" value=(number);
-            h2 { "Put all of these out, in this order from its left" }
+            h2 { (say!(l, likes::lay_all, name = &page.card.name)) }
             ol { @for r in shown { li { strong { (r.name.as_str()) } } } }
-            p.quiet { "Let it move freely; five minutes are usual. Time what it is busy with, one thing at a time." }
+            p.quiet { (say!(l, likes::move_freely, name = &page.card.name)) }
             // Only with the stopwatch running in the browser; the fields below do without it.
             div data-clock hidden {
                 div.clock {
                     p.figure aria-live="off" data-time="observed_s" { "0:00" }
-                    button type="button" .primary data-begin { "Begin" }
+                    button type="button" .primary data-begin { (say!(l, likes::begin)) }
                 }
                 div.offer.two {
                     @for r in shown {
@@ -191,20 +228,20 @@ fn free(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCard
                 }
             }
             details open data-numbers {
-                summary { "Times in seconds" }
-                (field("observed_s".into(), "Seconds the things were there".into(), typed.text("observed_s")))
+                summary { (say!(l, likes::times)) }
+                (field("observed_s".into(), say!(l, likes::seconds_there), typed.text("observed_s")))
                 @for r in shown {
                     @let name = format!("seconds-{}", r.reward);
-                    (field(name.clone(), format!("{}: seconds busy with it", r.name), typed.text(&name)))
+                    (field(name.clone(), say!(l, likes::seconds_busy, thing = &r.name), typed.text(&name)))
                 }
             }
             @for r in shown.iter().filter(|r| r.kind == RewardKind::Food) {
                 @let name = format!("pieces-{}", r.reward);
-                (field(name.clone(), format!("{}: pieces eaten", r.name), typed.text(&name)))
+                (field(name.clone(), say!(l, likes::pieces_eaten, thing = &r.name), typed.text(&name)))
             }
             div.stack.after {
-                button.primary.wide name="answer" value="observed" { "Note these times" }
-                button.wide name="answer" value="away" formnovalidate { "It walked away at once" }
+                button.primary.wide name="answer" value="observed" { (say!(l, likes::note_times)) }
+                button.wide name="answer" value="away" formnovalidate { (say!(l, likes::away_at_once)) }
             }
         }
     }

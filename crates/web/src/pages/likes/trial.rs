@@ -11,6 +11,7 @@ use sayso_advisor::likes::{Setup, next_setup};
 use sayso_model::{
     Body, Engaged, Event, Feed, Kcal, LikeOutcome, LikeTrial, LikesFormat, RewardId, RewardKind, Seconds, Withdrawal,
 };
+use sayso_wording::say;
 
 /// Notes an answer. An answer to a trial that was answered already (a double tap, a page gone back to) changes nothing.
 pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
@@ -30,7 +31,7 @@ pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed
         }
     } else {
         let typed = typed.clone().only(&["number", "answer"])?;
-        let result = answer(typed.text("answer"), &offered)?;
+        let result = answer(&page, typed.text("answer"), &offered)?;
         let eaten = match result {
             LikeOutcome::Chose { reward } => vec![(reward, 1)],
             _ => Vec::new(),
@@ -44,13 +45,13 @@ pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed
     Ok(Redirect::to(&to).into_response())
 }
 
-fn answer(text: &str, offered: &[RewardId]) -> Result<LikeOutcome, Error> {
+fn answer(page: &AnimalPage, text: &str, offered: &[RewardId]) -> Result<LikeOutcome, Error> {
     match text {
         "none" => Ok(LikeOutcome::ChoseNone),
         "away" => Ok(LikeOutcome::WalkedAway),
         id => match id.parse().ok().filter(|r| offered.contains(r)) {
             Some(reward) => Ok(LikeOutcome::Chose { reward }),
-            None => Err(Error::refused("answer", "must be one of the things offered in this trial, none, or away")),
+            None => Err(Error::refused("answer", say!(&page.locale, likes::answer_wrong))),
         },
     }
 }
@@ -62,16 +63,16 @@ fn observed(page: &AnimalPage, offered: &[RewardId], typed: &mut Typed) -> Optio
     }
     let observed_s = typed.quantity("observed_s", Seconds::new);
     if typed.text("observed_s").is_empty() {
-        typed.wrong("observed_s", "is missing; give the seconds the things were there");
+        typed.wrong("observed_s", say!(&page.locale, likes::seconds_missing));
     } else if observed_s.is_some_and(|s| s.get() <= 0.0) {
-        typed.wrong("observed_s", "must be more than 0");
+        typed.wrong("observed_s", say!(&page.locale, likes::more_than_none));
     }
     let (mut engaged, mut eaten) = (Vec::new(), Vec::new());
     for &reward in offered {
         let field = format!("seconds-{reward}");
         let seconds = typed.quantity(&field, Seconds::new).unwrap_or(Seconds::clamped(0.0));
         if observed_s.is_some_and(|all| seconds.get() > all.get()) {
-            typed.wrong(&field, "are more than the time the things were there");
+            typed.wrong(&field, say!(&page.locale, likes::longer_than_there));
         }
         engaged.push(Engaged { reward, seconds });
         if page.story.rewards().get(&reward).is_some_and(|r| r.kind == RewardKind::Food)

@@ -10,6 +10,7 @@ use sayso_model::{
     Accident, Answer, Body, Brush, Catch, Day, Delivery, Event, Invitation, InvitationResult, Look, Moment, Press,
     PressedBy, Sign, SignLevel, Then, WordId, Zone,
 };
+use sayso_wording::say;
 
 /// Names of all fields of the form.
 pub const FIELDS: [&str; 9] = ["day", "time", "word", "by", "accident", "answer", "then", "level", "took"];
@@ -117,13 +118,13 @@ fn time(page: &AnimalPage, event: &Event, typed: &mut Typed) -> Option<Moment> {
         Some([h @ 0..=23, m @ 0..=59]) => Some(h * 3600 + m * 60),
         Some([h @ 0..=23, m @ 0..=59, s @ 0..=59]) => Some(h * 3600 + m * 60 + s),
         _ => {
-            typed.wrong("time", "must be a time such as 18:30 or 18:30:05");
+            typed.wrong("time", say!(&page.locale, log::time_form));
             None
         }
     };
     let at = on_the_clock(day?, seconds?, &page.zone);
     if at > page.now {
-        typed.wrong("time", "lies ahead; it must be now or earlier");
+        typed.wrong("time", say!(&page.locale, log::time_ahead));
         return None;
     }
     Some(at)
@@ -177,7 +178,7 @@ fn body(page: &AnimalPage, event: &Event, typed: &mut Typed) -> Option<Body> {
                 "no" => Some(false),
                 "" => None,
                 _ => {
-                    typed.wrong("took", "must be yes, no or left open");
+                    typed.wrong("took", say!(&page.locale, log::took_choice));
                     return None;
                 }
             };

@@ -9,6 +9,7 @@ use crate::state::AppState;
 use axum::Router;
 use axum::routing::get;
 use maud::Markup;
+use sayso_wording::{say, words};
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
@@ -17,7 +18,7 @@ pub fn router() -> Router<AppState> {
 
 async fn show(page: AnimalPage) -> Result<Markup, Error> {
     let kept = page.state.kept.patterns(page.home, &page.case());
-    let found = kept.as_ref().as_ref().ok_or_else(|| Error::NotFound("There is no such animal.".into()))?;
-    let title = format!("Patterns: {}", found.name);
+    let found = kept.as_ref().as_ref().ok_or_else(|| Error::NotFound(words!(patterns::no_animal)))?;
+    let title = say!(&page.locale, patterns::of_animal, name = &found.name);
     Ok(layout(&page, Tab::Days, &title, view::page(&page, found)))
 }

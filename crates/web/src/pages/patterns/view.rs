@@ -1,33 +1,40 @@
 //! Markup of Patterns.
 
-use crate::chart::{Bar, Panel, PhasePoint, Phases, Whisker, bars, nice_axis, phases, whiskers};
+use crate::chart::{Axis, Bar, Panel, PhasePoint, Phases, Whisker, bars, nice_axis, phases, whiskers};
 use crate::page::AnimalPage;
+use crate::rich;
 use maud::{Markup, html};
-use sayso_advisor::patterns::{
-    HOURS_DO_NOT_SHOW, Hours, LINES_DO_NOT_SHOW, LOOKS_BACK, ORDER_DOES_NOT_SHOW, Order, PACE_DOES_NOT_SHOW, Pace,
-    Patterns, PhaseLine, SLIPS_DO_NOT_SHOW, Slips,
-};
+use sayso_advisor::estimate::TOO_EARLY;
+use sayso_advisor::patterns::{Hours, LOOKS_BACK_DAYS, Order, Pace, Patterns, PhaseLine, Slips};
+use sayso_wording::figures::{estimate, finding};
+use sayso_wording::{Locale, patterns as told, say};
 
 /// The page below its heading.
 pub fn page(page: &AnimalPage, found: &Patterns) -> Markup {
+    let locale = &page.locale;
+    let days = html! { a href=(format!("/l/{}/days", page.id)) { (say!(locale, patterns::days)) } };
     html! {
-        p { "What shows in " (found.name) "\u{2019}s own presses and choices, and what it does not show. " a href=(format!("/l/{}/days", page.id)) { "Days" } " tells what happened when. " (LOOKS_BACK) }
-        (pace(&found.pace))
-        (lines(page, &found.lines))
-        (order(page, &found.order))
-        (slips(page, &found.slips))
-        (hours(&found.hours))
-        p.quiet { a href="/methods" { "How these figures are computed" } "." }
+        p { (rich!(locale, patterns::intro, name = &found.name, link = days, days = LOOKS_BACK_DAYS)) }
+        (pace(locale, &found.name, &found.pace))
+        (lines(page, &found.name, &found.lines))
+        (order(page, &found.name, &found.order))
+        (slips(page, &found.name, &found.slips))
+        (hours(locale, &found.name, &found.hours))
+        p.quiet { a href="/methods" { (say!(locale, patterns::how_computed)) } }
     }
 }
 
+fn says(locale: &Locale, p: &Pace) -> String {
+    if p.word.is_none() { say!(locale, patterns::all_words) } else { p.says.clone() }
+}
+
 #[allow(clippy::cast_precision_loss)]
-fn pace(all: &[Pace]) -> Markup {
+fn pace(locale: &Locale, name: &str, all: &[Pace]) -> Markup {
     let rows: Vec<Whisker> = all
         .iter()
         .filter(|p| p.factor.value.is_some())
         .map(|p| Whisker {
-            name: p.says.clone(),
+            name: says(locale, p),
             value: p.factor.value,
             interval: p.factor.low.zip(p.factor.high),
             n: p.presses,
@@ -35,16 +42,21 @@ fn pace(all: &[Pace]) -> Markup {
         .collect();
     let most = rows.iter().filter_map(|r| r.interval.map(|i| i.1).or(r.value)).fold(1.5, f64::max).min(4.0);
     html! {
-        h2 { "Do presses grow or fade?" }
-        @if all.is_empty() { p { "No own press yet (n = 0)." } }
-        @if let Some(together) = all.first() {
-            (weeks(together))
-        }
+        h2 { (say!(locale, patterns::pace)) }
+        @if all.is_empty() { p { (say!(locale, patterns::no_press)) } }
+        @if let Some(together) = all.first() { (weeks(locale, together)) }
         @if !rows.is_empty() {
-            (whiskers("Factor a week", "Each dot is the factor by which presses multiply a week, with its 90 % interval; the line is no change.", &nice_axis("times a week", 0.0, most), Some(1.0), &clipped(rows, most)))
+            (whiskers(
+                locale,
+                &say!(locale, patterns::factor),
+                &say!(locale, patterns::factor_told),
+                &nice_axis(locale, &say!(locale, patterns::times_a_week), 0.0, most),
+                Some(1.0),
+                &clipped(rows, most),
+            ))
         }
-        ul { @for p in all { li { (p.sentence) } } }
-        @if !all.is_empty() { p.quiet { (PACE_DOES_NOT_SHOW) } }
+        ul { @for p in all { li { (told::pace(locale, name, p)) } } }
+        @if !all.is_empty() { p.quiet { (say!(locale, patterns::pace_does_not_show)) } }
     }
 }
 
@@ -57,7 +69,7 @@ fn clipped(rows: Vec<Whisker>, most: f64) -> Vec<Whisker> {
 }
 
 #[allow(clippy::cast_precision_loss)]
-fn weeks(together: &Pace) -> Markup {
+fn weeks(locale: &Locale, together: &Pace) -> Markup {
     let last = together.by_week.len();
     let drawn: Vec<Bar> = together
         .by_week
@@ -65,36 +77,39 @@ fn weeks(together: &Pace) -> Markup {
         .enumerate()
         .map(|(i, n)| {
             let ago = last - 1 - i;
-            let name = if ago == 0 { "the last seven days".to_owned() } else { format!("{ago} weeks before") };
+            let name = say!(locale, patterns::week_ago, ago = ago);
             Bar { tick: format!("\u{2212}{ago}"), name, value: *n as f64, interval: None, n: None }
         })
         .collect();
-    let told = format!(
-        "{} own presses in {} days, by week up to today; the first week may be cut short.",
-        together.presses, together.days
-    );
-    html! { (bars("Own presses by week", &told, "weeks before now", "presses", &drawn)) }
+    let by_week = say!(locale, patterns::by_week_told, n = together.presses, days = together.days);
+    bars(
+        locale,
+        &say!(locale, patterns::by_week),
+        &by_week,
+        &say!(locale, patterns::weeks_axis),
+        &say!(locale, patterns::presses),
+        &drawn,
+    )
 }
 
-fn lines(page: &AnimalPage, all: &[PhaseLine]) -> Markup {
+fn lines(page: &AnimalPage, name: &str, all: &[PhaseLine]) -> Markup {
+    let locale = &page.locale;
     html! {
-        h2 { "Before and after a change" }
-        @if all.is_empty() {
-            p { "No change with at least five days on both sides yet: buttons moved, a word or a rule that came (n = 0)." }
-        }
+        h2 { (say!(locale, patterns::lines)) }
+        @if all.is_empty() { p { (say!(locale, patterns::no_lines)) } }
         @for line in all {
-            (drawn(line))
-            p { (line.sentence) }
+            (drawn(locale, line))
+            p { (told::line(locale, name, line)) }
         }
         @if !all.is_empty() {
-            p.quiet { (LINES_DO_NOT_SHOW) " " a href=(format!("/l/{}/designs", page.id)) { "Trials of a change" } "." }
+            p.quiet { (say!(locale, patterns::lines_do_not_show)) " " a href=(format!("/l/{}/designs", page.id)) { (say!(locale, patterns::trials)) } }
         }
     }
 }
 
 #[allow(clippy::cast_precision_loss)]
-fn drawn(line: &PhaseLine) -> Markup {
-    let name = |day: i32| if day < 0 { "before" } else { "after" };
+fn drawn(locale: &Locale, line: &PhaseLine) -> Markup {
+    let (before, after) = (say!(locale, patterns::before), say!(locale, patterns::after));
     let points: Vec<PhasePoint> = line
         .points
         .iter()
@@ -103,58 +118,83 @@ fn drawn(line: &PhaseLine) -> Markup {
             y: Some(*n as f64),
             n: *n,
             changed: *day > 0,
-            phase: name(*day).to_owned(),
+            phase: if *day < 0 { before.clone() } else { after.clone() },
         })
         .collect();
     let from = line.points.first().map_or(-1.0, |p| f64::from(p.0));
     let to = line.points.last().map_or(1.0, |p| f64::from(p.0));
     let most = points.iter().filter_map(|p| p.y).fold(1.0, f64::max);
-    phases(&Phases {
-        title: format!("Own presses a day around {}", line.day),
-        told: format!("{}: before {}, after {}.", line.what, line.before, line.after),
-        x: nice_axis("days from the change", from, to),
-        y: nice_axis("presses a day", 0.0, most),
-        points,
-        panels: vec![Panel { from, name: "before".into() }, Panel { from: 0.0, name: "after".into() }],
-    })
+    let in_words = say!(
+        locale,
+        patterns::line_told,
+        what = told::changes(locale, &line.what),
+        before = estimate(locale, &line.before),
+        after = estimate(locale, &line.after)
+    );
+    phases(
+        locale,
+        &Phases {
+            title: say!(locale, patterns::line_title, day = locale.date(line.day)),
+            told: in_words,
+            x: nice_axis(locale, &say!(locale, patterns::days_from_change), from, to),
+            y: nice_axis(locale, &say!(locale, patterns::presses_a_day), 0.0, most),
+            points,
+            panels: vec![Panel { from, name: before.clone() }, Panel { from: 0.0, name: after.clone() }],
+        },
+    )
 }
 
-fn order(page: &AnimalPage, order: &Order) -> Markup {
+fn board_link(page: &AnimalPage) -> Markup {
+    html! { p { a href=(format!("/l/{}/words", page.id)) { (say!(&page.locale, patterns::draw_board)) } } }
+}
+
+fn order(page: &AnimalPage, name: &str, order: &Order) -> Markup {
+    let locale = &page.locale;
+    let pairs: Vec<_> = order.pairs.iter().filter(|p| p.times >= TOO_EARLY as u64).collect();
     html! {
-        h2 { "One word after another" }
-        p { (order.sentence) }
-        @if order.since.is_none() { p { a href=(format!("/l/{}/words", page.id)) { "Draw the board" } "." } }
-        @if let Some(since) = order.since {
-            p.quiet { (order.presses) " own presses of " (order.words) " words since " (since.day(&page.zone)) ", when the buttons came to lie where they lie." }
+        h2 { (say!(locale, patterns::order)) }
+        p { (told::order(locale, name, order)) }
+        @match order.since {
+            None => (board_link(page)),
+            Some(since) => p.quiet { (say!(locale, patterns::order_since, n = order.presses, words = order.words, day = locale.date(since.day(&page.zone)))) },
         }
-        @if !order.pairs.is_empty() {
-            div.scroll tabindex="0" role="region" aria-label="One word after another" {
+        @if !pairs.is_empty() {
+            div.scroll tabindex="0" role="region" aria-label=(say!(locale, patterns::order)) {
                 table {
-                    caption { "Pairs pressed within ten seconds, three times or more, the least expected first" }
-                    thead { tr { th scope="col" { "First" } th scope="col" { "Next" } th.num scope="col" { "Times" } th.num scope="col" { "Expected from habits" } th.num scope="col" { "Adjusted p" } th scope="col" { "Side by side" } } }
+                    caption { (say!(locale, patterns::pairs_caption)) }
+                    thead { tr {
+                        th scope="col" { (say!(locale, patterns::first)) }
+                        th scope="col" { (say!(locale, patterns::next)) }
+                        th.num scope="col" { (say!(locale, patterns::times)) }
+                        th.num scope="col" { (say!(locale, patterns::expected)) }
+                        th.num scope="col" { (say!(locale, patterns::adjusted_p)) }
+                        th scope="col" { (say!(locale, patterns::beside)) }
+                    } }
                     tbody {
-                        @for p in &order.pairs {
+                        @for p in pairs {
                             tr {
                                 th scope="row" { (p.first) }
                                 td { (p.second) }
                                 td.num { (p.times) }
-                                td.num { (format!("{:.1}", p.expected)) }
-                                td.num { (format!("{:.3}", p.adjusted_p)) }
-                                td { @if p.side_by_side { "yes: it may be a slip" } @else { "no" } }
+                                td.num { (locale.number(p.expected, 1)) }
+                                td.num { (locale.p(p.adjusted_p)) }
+                                td { (say!(locale, patterns::beside_told, beside = if p.side_by_side { "yes" } else { "no" })) }
                             }
                         }
                     }
                 }
             }
         }
-        p.quiet { (ORDER_DOES_NOT_SHOW) }
+        p.quiet { (say!(locale, patterns::order_does_not_show)) }
     }
 }
 
-fn slips(page: &AnimalPage, slips: &Slips) -> Markup {
+fn slips(page: &AnimalPage, name: &str, slips: &Slips) -> Markup {
+    let locale = &page.locale;
     let rows: Vec<Whisker> = slips
         .places
         .iter()
+        .filter(|p| p.share.n >= TOO_EARLY)
         .map(|p| Whisker {
             name: p.says.clone(),
             value: p.share.value,
@@ -163,26 +203,33 @@ fn slips(page: &AnimalPage, slips: &Slips) -> Markup {
         })
         .collect();
     html! {
-        h2 { "Presses that look like slips" }
-        p { (slips.sentence) }
-        @if slips.since.is_none() { p { a href=(format!("/l/{}/words", page.id)) { "Draw the board" } "." } }
+        h2 { (say!(locale, patterns::slips)) }
+        p { (told::slips(locale, name, slips)) }
+        @if slips.since.is_none() { (board_link(page)) }
         @if !rows.is_empty() {
-            (whiskers("Explained by slips, by button", "Each dot is the share of a button\u{2019}s presses that slips explain, with its 95 % interval.", &crate::chart::Axis::share("share of its presses"), None, &rows))
+            (whiskers(
+                locale,
+                &say!(locale, patterns::by_button),
+                &say!(locale, patterns::by_button_told),
+                &Axis::share(locale, &say!(locale, patterns::share_of_presses)),
+                None,
+                &rows,
+            ))
         }
-        p { "Taken for a slip by somebody who was there: " (slips.judged) " of the presses somebody judged." }
-        p.quiet { (SLIPS_DO_NOT_SHOW) }
+        p { (say!(locale, patterns::judged, share = finding(locale, &slips.judged))) }
+        p.quiet { (say!(locale, patterns::slips_do_not_show)) }
     }
 }
 
-fn hours(hours: &Hours) -> Markup {
+fn hours(locale: &Locale, name: &str, hours: &Hours) -> Markup {
     html! {
-        h2 { "Likes by the hour" }
-        p { (hours.sentence) }
+        h2 { (say!(locale, patterns::hours)) }
+        p { (told::hours(locale, name, hours)) }
         @for at in &hours.at {
-            h3 { (at.hour) ":00" }
-            p { "Chance of being taken rather than a thing of average liking at that hour:" }
-            ul { @for (what, share) in &at.things { li { (what) ": " (share) } } }
+            h3 { (locale.hour(at.hour)) }
+            p { (say!(locale, patterns::at_hour)) }
+            ul { @for (what, share) in &at.things { li { (say!(locale, patterns::named_figure, what = what, figure = finding(locale, share))) } } }
         }
-        p.quiet { (HOURS_DO_NOT_SHOW) }
+        p.quiet { (say!(locale, patterns::hours_do_not_show)) }
     }
 }

@@ -1,5 +1,6 @@
 //! An animal: what it is, what the board and the food must allow for.
 
+use super::weight;
 use crate::error::Error;
 use crate::fields::{area, day, line, number, select, summary, tick};
 use crate::layout::{Tab, layout};
@@ -11,7 +12,8 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_model::facts::MOST_REWARD_SHARE;
-use sayso_model::{AnimalCard, AnimalId, Day, Kcal, Kilograms, LifeStage, Probability, Species};
+use sayso_model::{AnimalCard, AnimalId, Day, Kcal, LifeStage, Probability, Species};
+use sayso_wording::{Locale, say};
 use uuid::Uuid;
 
 const FIELDS: [&str; 14] = [
@@ -38,25 +40,23 @@ pub fn router() -> Router<AppState> {
         .route("/people/animal/{animal}", get(edit).post(change))
 }
 
-pub const fn stage_words(stage: LifeStage) -> &'static str {
-    match stage.today() {
-        LifeStage::NeuteredAdult => "grown, neutered",
-        LifeStage::IntactAdult => "grown, not neutered",
-        LifeStage::ObeseProne => "grown, gains easily",
-        LifeStage::WeightLoss => "on a weight-loss plan (enter the target weight)",
-        LifeStage::Kitten => "kitten",
+/// A stage in words.
+pub fn stage_words(l: &Locale, stage: LifeStage) -> String {
+    let key = match stage.today() {
         // Whatever earlier records call it.
-        LifeStage::Puppy | LifeStage::PuppyUnder4Months | LifeStage::PuppyOver4Months => "puppy",
-    }
+        LifeStage::PuppyUnder4Months | LifeStage::PuppyOver4Months => LifeStage::Puppy.name(),
+        other => other.name(),
+    };
+    say!(l, card::stage, stage = key)
 }
 
 /// Age in words at a day.
-pub fn age(born: Day, today: Day) -> String {
+pub fn age(l: &Locale, born: Day, today: Day) -> String {
     let days = today.days_since(born).max(0);
     match days {
-        0..=55 => format!("{} weeks old", days / 7),
-        56..=729 => format!("{:.0} months old", f64::from(days) / DAYS_A_YEAR * 12.0),
-        _ => format!("{:.0} years old", (f64::from(days) / DAYS_A_YEAR).floor()),
+        0..=55 => say!(l, card::weeks_old, weeks = days / 7),
+        56..=729 => say!(l, card::months_old, months = l.number(f64::from(days) / DAYS_A_YEAR * 12.0, 0)),
+        _ => say!(l, card::years_old, years = (f64::from(days) / DAYS_A_YEAR).floor()),
     }
 }
 
@@ -75,8 +75,8 @@ async fn edit(page: AnimalPage) -> Markup {
         .with("species", c.species.name())
         .with_some("born", c.born)
         .with_some("born_estimated", c.born_estimated.then_some("yes"))
-        .with_some("weight_kg", c.weight_kg)
-        .with_some("adult_weight_kg", c.adult_weight_kg)
+        .with_some("weight_kg", c.weight_kg.map(|kg| weight::shown(&page.locale, kg)))
+        .with_some("adult_weight_kg", c.adult_weight_kg.map(|kg| weight::shown(&page.locale, kg)))
         .with_some("life_stage", c.life_stage.map(|s| s.today().name()))
         .with_some("day_kcal", c.day_kcal)
         .with_some("reward_percent", c.reward_share.map(|s| (s.get() * 1000.0).round() / 10.0))
@@ -106,38 +106,46 @@ async fn save(page: Page, id: Option<AnimalId>, typed: Typed) -> Result<Response
 }
 
 fn read(page: &Page, id: Option<AnimalId>, typed: &mut Typed) -> Option<AnimalCard> {
+    let l = &page.locale;
     let name = typed.label("name");
     let species = typed.one_of("species", &Species::ALL, Species::name);
     if typed.text("species").is_empty() {
-        typed.wrong("species", "is missing; choose one");
+        typed.wrong("species", say!(l, card::choose_one));
     }
     let (born, born_estimated) = born(page, typed);
-    let weight_kg = typed.quantity("weight_kg", Kilograms::new);
-    let adult_weight_kg = typed.quantity("adult_weight_kg", Kilograms::new);
+    let before = id.and_then(|id| page.story.animals().get(&id).copied());
+    let (now, grown) = (before.and_then(|b| b.weight_kg), before.and_then(|b| b.adult_weight_kg));
+    let weight_kg = weight::read(typed, "weight_kg", &page.locale, now);
+    let adult_weight_kg = weight::read(typed, "adult_weight_kg", &page.locale, grown);
     let life_stage = typed.one_of("life_stage", &LifeStage::ALL, LifeStage::name);
     if let (Some(stage), Some(species)) = (life_stage, species)
         && !stage.fits(species)
     {
-        typed.wrong("life_stage", format!("\u{201c}{}\u{201d} does not fit a {}", stage_words(stage), species.name()));
+        typed.wrong(
+            "life_stage",
+            say!(
+                l,
+                card::stage_no_fit,
+                stage = stage_words(l, stage),
+                species = say!(l, start::species_name, species = species.name())
+            ),
+        );
     }
     if life_stage == Some(LifeStage::Puppy)
         && let (Some(kg), Some(grown)) = (weight_kg, adult_weight_kg)
         && kg > grown
     {
-        typed.wrong(
-            "adult_weight_kg",
-            format!("is less than the {kg} kg it weighs; correct one, or choose a grown stage"),
-        );
+        typed.wrong("adult_weight_kg", say!(l, card::less_than_now, weight = l.weight(kg.get())));
     }
     let day_kcal = typed.quantity("day_kcal", Kcal::new);
     if day_kcal.is_some_and(|k| k.get() <= 0.0) {
-        typed.wrong("day_kcal", "must be more than 0; leave it empty to have it computed");
+        typed.wrong("day_kcal", say!(l, setup::day_kcal_more));
     }
     let reward_share = typed.number("reward_percent").and_then(|percent| {
         if percent > 0.0 && percent <= 100.0 * MOST_REWARD_SHARE {
             Some(Probability::clamped(percent / 100.0))
         } else {
-            typed.wrong("reward_percent", "must be more than 0 and at most 10; ask a veterinarian for more");
+            typed.wrong("reward_percent", say!(l, card::share_wrong));
             None
         }
     });
@@ -172,63 +180,66 @@ fn born(page: &Page, typed: &mut Typed) -> (Option<Day>, bool) {
         return (Some(today.plus(-(age * DAYS_A_YEAR).round() as i32)), true);
     }
     if years.is_some() || months.is_some() {
-        typed.wrong("born", "and an age were both given; give one of them");
+        typed.wrong("born", say!(&page.locale, card::born_twice));
         return (None, false);
     }
     let read = text.parse::<Day>();
     let born = typed.checked("born", read);
     if born.is_some_and(|b| b.days_since(today) > 0) {
-        typed.wrong("born", "lies in the future");
+        typed.wrong("born", say!(&page.locale, card::born_later));
     }
     if born.is_some_and(|b| today.days_since(b) > 366 * 120) {
-        typed.wrong("born", "lies more than 120 years back");
+        typed.wrong("born", say!(&page.locale, card::born_long_ago));
     }
     (born, typed.ticked("born_estimated"))
 }
 
 fn form(page: &Page, id: Option<AnimalId>, typed: &Typed) -> Markup {
     let to = id.map_or_else(|| "/people/animal/new".to_owned(), |l| format!("/people/animal/{l}"));
-    let species: Vec<_> = Species::ALL.iter().map(|s| (s.name().to_owned(), s.name().to_owned())).collect();
-    let mut stages = vec![(String::new(), "not known".to_owned())];
+    let l = &page.locale;
+    let species: Vec<_> =
+        Species::ALL.iter().map(|s| (s.name().to_owned(), say!(l, start::species_name, species = s.name()))).collect();
+    let mut stages = vec![(String::new(), say!(l, setup::stage_unknown))];
     stages.extend(LifeStage::ALL.iter().map(|s| {
-        let whose = match s {
-            LifeStage::Puppy => " (dogs)",
-            LifeStage::Kitten => " (cats)",
-            _ => "",
+        let stage = stage_words(l, *s);
+        let said = match s {
+            LifeStage::Puppy => say!(l, card::whose, species = "dog", stage = stage),
+            LifeStage::Kitten => say!(l, card::whose, species = "cat", stage = stage),
+            _ => stage,
         };
-        (s.name().to_owned(), format!("{}{whose}", stage_words(*s)))
+        (s.name().to_owned(), said)
     }));
     layout(
         page,
         Tab::People,
-        if id.is_some() { "An animal" } else { "A new animal" },
+        &if id.is_some() { say!(l, card::animal) } else { say!(l, card::new_animal) },
         html! {
             (summary(typed))
             form method="post" action=(to) .stack {
-                (line(typed, "name", "Name", "", true))
-                (select(typed, "species", "Species", "Body language, dangerous foods and the energy formula depend on it.", &species))
-                h2 { "Age" }
-                (day(typed, "born", "Birth date", "if known"))
-                (tick(typed, "born_estimated", "this date is an estimate"))
-                p.quiet { "Not known? Give its age instead; a birth date is worked out and marked as an estimate." }
+                (line(typed, "name", &say!(l, card::name), "", true))
+                (select(typed, "species", &say!(l, card::species), &say!(l, card::species_hint), &species))
+                h2 { (say!(l, card::age)) }
+                (day(typed, "born", &say!(l, card::born), &say!(l, card::if_known)))
+                (tick(typed, "born_estimated", &say!(l, card::estimated)))
+                p.quiet { (say!(l, card::or_age)) }
                 div.row.even {
-                    (number(typed, "age_years", "Age, years", ""))
-                    (number(typed, "age_months", "and months", "0 to 11"))
+                    (number(typed, "age_years", &say!(l, card::years), ""))
+                    (number(typed, "age_months", &say!(l, card::months), &say!(l, card::months_hint)))
                 }
-                h2 { "Food" }
-                (number(typed, "weight_kg", "Weight, kg", "such as 4.5 (a pound is 0.454 kg)"))
-                (select(typed, "life_stage", "Stage of life", "sets how much energy a day is reckoned with", &stages))
-                (number(typed, "adult_weight_kg", "For a puppy: weight expected once grown, kg", "A puppy\u{2019}s need goes by how much of it there is already. Ask the breeder or a veterinarian; without it nothing is computed."))
-                (number(typed, "day_kcal", "Whole day\u{2019}s food, kcal, as a veterinarian set it", "Leave empty for dogs and cats to have a starting point computed. Where nothing can be computed, ask a veterinarian and type it in here; it then replaces any formula."))
-                (number(typed, "reward_percent", "Share of it for rewards, per cent", "at most 10; empty means 10"))
-                h2 { "To allow for" }
-                (area(typed, "limits", "Limits", "hearing, sight, movement and the like: poor hearing or sight, stiff legs, a cleft paw"))
-                (area(typed, "cautions", "Health cautions", "allergies, pain, medicines, guarding of food or places; shown wherever food is offered"))
-                @if id.is_some() { (tick(typed, "active", "still takes part")) }
-                button.primary.wide { "Keep" }
+                h2 { (say!(l, card::food)) }
+                (number(typed, "weight_kg", &say!(l, setup::weight, unit = weight::unit(l)), &say!(l, card::weight_hint)))
+                (select(typed, "life_stage", &say!(l, setup::stage), &say!(l, setup::stage_hint), &stages))
+                (number(typed, "adult_weight_kg", &say!(l, setup::grown_weight, unit = weight::unit(l)), &say!(l, card::grown_hint)))
+                (number(typed, "day_kcal", &say!(l, setup::day_kcal), &say!(l, card::day_hint)))
+                (number(typed, "reward_percent", &say!(l, card::share), &say!(l, card::share_hint)))
+                h2 { (say!(l, card::allow)) }
+                (area(typed, "limits", &say!(l, card::limits), &say!(l, card::limits_hint)))
+                (area(typed, "cautions", &say!(l, card::cautions), &say!(l, card::cautions_hint)))
+                @if id.is_some() { (tick(typed, "active", &say!(l, card::takes_part))) }
+                button.primary.wide { (say!(l, setup::keep)) }
             }
-            p.quiet { "Nothing here replaces a veterinarian. Each change is kept as a new version; earlier ones stay in the log." }
-            p { a href="/people" { "Back to People" } }
+            p.quiet { (say!(l, card::versions)) }
+            p { a href="/people" { (say!(l, card::back)) } }
         },
     )
 }
@@ -241,9 +252,9 @@ mod tests {
     #[test]
     fn ages_are_told_in_fitting_units() {
         let day = |s: &str| s.parse::<Day>().unwrap();
-        assert_eq!(age(day("2026-11-01"), day("2026-11-25")), "3 weeks old");
-        assert_eq!(age(day("2025-11-25"), day("2026-11-25")), "12 months old");
-        assert_eq!(age(day("2020-01-01"), day("2026-11-25")), "6 years old");
-        assert_eq!(age(day("2027-01-01"), day("2026-11-25")), "0 weeks old");
+        assert_eq!(age(&Locale::ENGLISH, day("2026-11-01"), day("2026-11-25")), "3 weeks old");
+        assert_eq!(age(&Locale::ENGLISH, day("2025-11-25"), day("2026-11-25")), "12 months old");
+        assert_eq!(age(&Locale::ENGLISH, day("2020-01-01"), day("2026-11-25")), "6 years old");
+        assert_eq!(age(&Locale::ENGLISH, day("2027-01-01"), day("2026-11-25")), "0 weeks old");
     }
 }

@@ -11,6 +11,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_model::{HomeCard, Zone};
+use sayso_wording::say;
 
 pub fn router() -> Router<AppState> {
     Router::new().route("/people/home", get(edit).post(save))
@@ -35,25 +36,26 @@ async fn save(page: Page, typed: Typed) -> Result<Response, Error> {
 }
 
 fn form(page: &Page, typed: &Typed) -> Markup {
+    let l = &page.locale;
     layout(
         page,
         Tab::People,
-        "Home",
+        &say!(l, card::home),
         html! {
             (summary(typed))
             form method="post" action="/people/home" .stack {
-                (line(typed, "name", "Name", "as you call it", true))
+                (line(typed, "name", &say!(l, card::name), &say!(l, card::home_name_hint), true))
                 div.field {
-                    label for="zone" { "Time zone" }
-                    span.hint { "A name such as Europe/Berlin. A day is the household's own day, also when clocks change." }
+                    label for="zone" { (say!(l, start::zone)) }
+                    span.hint { (say!(l, card::zone_hint)) }
                     input #zone name="zone" list="zones" required value=(typed.text("zone")) autocomplete="off";
                     @if let Some(what) = typed.problem("zone") { span.wrong { (what) "." } }
                     datalist #zones { @for z in Zone::all() { option value=(z) {} } }
                 }
-                p.quiet { "Changing the zone moves past days' borders too: every figure by day or hour is computed anew." }
-                button.primary.wide { "Keep" }
+                p.quiet { (say!(l, card::zone_moves)) }
+                button.primary.wide { (say!(l, setup::keep)) }
             }
-            p { a href="/people" { "Back to People" } }
+            p { a href="/people" { (say!(l, card::back)) } }
         },
     )
 }

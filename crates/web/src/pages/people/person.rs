@@ -12,7 +12,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_model::{Clock, Language, PersonCard, PersonId, Role, WeightUnit};
-use sayso_wording::say;
+use sayso_wording::{say, words};
 use uuid::Uuid;
 
 const ROLES: [Role; 3] = [Role::Home, Role::Coach, Role::Visitor];
@@ -48,14 +48,6 @@ pub const fn role_name(role: Role) -> &'static str {
     }
 }
 
-pub const fn role_words(role: Role) -> &'static str {
-    match role {
-        Role::Home => "lives here: shows and answers",
-        Role::Coach => "coaches from outside",
-        Role::Visitor => "comes now and then: a sitter, a walker, a friend",
-    }
-}
-
 async fn new(page: Page) -> Markup {
     form(&page, None, &Typed::default().with("role", "home").with("active", "yes"))
 }
@@ -84,7 +76,7 @@ async fn change(page: Page, Path(id): Path<String>, typed: Typed) -> Result<Resp
 fn known(page: &Page, id: &str) -> Result<PersonCard, Error> {
     let id: PersonId = named(id, "person")?;
     let card = page.story.people().get(&id).map(|c| (*c).clone());
-    card.ok_or_else(|| Error::NotFound("This notebook knows no such person.".into()))
+    card.ok_or_else(|| Error::NotFound(words!(card::no_such_person)))
 }
 
 async fn save(page: Page, id: Option<PersonId>, typed: Typed) -> Result<Response, Error> {
@@ -92,7 +84,7 @@ async fn save(page: Page, id: Option<PersonId>, typed: Typed) -> Result<Response
     let name = typed.label("name");
     let role = typed.one_of("role", &ROLES, role_name);
     if role.is_none() && typed.problem("role").is_none() {
-        typed.wrong("role", "is missing; choose one");
+        typed.wrong("role", say!(&page.locale, card::choose_one));
     }
     if let (Some(name), Some(role)) = (name, role) {
         let active = id.is_none() || typed.ticked("active");
@@ -120,23 +112,26 @@ fn form(page: &Page, id: Option<PersonId>, typed: &Typed) -> Markup {
     let usual = || (String::new(), say!(l, people::usual));
     let clocks = [usual(), ("24".to_owned(), say!(l, people::clock_24)), ("12".to_owned(), say!(l, people::clock_12))];
     let units = [usual(), ("kg".to_owned(), say!(l, people::kilograms)), ("lb".to_owned(), say!(l, people::pounds))];
-    let roles: Vec<_> = ROLES.iter().map(|r| (role_name(*r).to_owned(), html! { (role_words(*r)) })).collect();
+    let roles: Vec<_> = ROLES
+        .iter()
+        .map(|r| (role_name(*r).to_owned(), html! { (say!(l, card::role, role = role_name(*r))) }))
+        .collect();
     layout(
         page,
         Tab::People,
-        if id.is_some() { "A person" } else { "A new person" },
+        &if id.is_some() { say!(l, card::person) } else { say!(l, card::new_person) },
         html! {
             (summary(typed))
             form method="post" action=(to) .stack {
-                (line(typed, "name", "Name", "as used at home", true))
-                (radios(typed, "role", "What they are to the household", "", &roles))
+                (line(typed, "name", &say!(l, card::name), &say!(l, card::name_at_home), true))
+                (radios(typed, "role", &say!(l, card::role_title), "", &roles))
                 (select(typed, "language", &say!(l, people::language), &say!(l, people::language_hint), &languages))
                 (select(typed, "clock", &say!(l, people::clock), "", &clocks))
                 (select(typed, "weight_unit", &say!(l, people::weight_unit), "", &units))
-                @if id.is_some() { (tick(typed, "active", "still takes part")) }
-                button.primary.wide { "Keep" }
+                @if id.is_some() { (tick(typed, "active", &say!(l, card::takes_part))) }
+                button.primary.wide { (say!(l, setup::keep)) }
             }
-            p { a href="/people" { "Back to People" } }
+            p { a href="/people" { (say!(l, card::back)) } }
         },
     )
 }

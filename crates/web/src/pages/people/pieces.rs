@@ -3,21 +3,23 @@
 use crate::typed::Typed;
 use sayso_methods::ration::{FOODS, food_energy, kcal_per_piece};
 use sayso_model::{Grams, Kcal};
+use sayso_wording::{Locale, say};
 
 /// Names of the fields read here.
 pub const FIELDS: [&str; 4] = ["kcal_per_piece", "grams_per_piece", "kcal_per_100g", "food"];
 
 /// Foods with a figure by weight, for a list to choose from: key and words.
-pub fn foods() -> Vec<(String, String)> {
-    let none = (String::new(), "none of these".to_owned());
+pub fn foods(l: &Locale) -> Vec<(String, String)> {
+    let none = (String::new(), say!(l, reward::none_of_these));
     let all = FOODS.iter().map(|f| {
-        (f.name.to_owned(), format!("{}: {:.0} kcal per 100 g", f.name.replace('_', " "), 100.0 * f.kcal_per_gram))
+        let food = say!(l, reward::food_name, food = f.name);
+        (f.name.to_owned(), say!(l, reward::food_line, food = food, kcal = l.number(100.0 * f.kcal_per_gram, 0)))
     });
     std::iter::once(none).chain(all).collect()
 }
 
 /// Energy and weight of a piece. What was typed for the piece itself wins, then the package, then the table.
-pub fn read(typed: &mut Typed) -> (Option<Kcal>, Option<Grams>) {
+pub fn read(l: &Locale, typed: &mut Typed) -> (Option<Kcal>, Option<Grams>) {
     let grams = typed.quantity("grams_per_piece", Grams::new);
     let package = typed.number("kcal_per_100g").map(|k| ("kcal_per_100g", k / 100.0));
     let table = match typed.text("food").to_owned() {
@@ -25,7 +27,7 @@ pub fn read(typed: &mut Typed) -> (Option<Kcal>, Option<Grams>) {
         key => {
             let food = food_energy(&key);
             if food.is_none() {
-                typed.wrong("food", "is not in the list; choose one of it, or give the energy yourself");
+                typed.wrong("food", say!(l, reward::not_in_list));
             }
             food.map(|f| ("food", f.kcal_per_gram))
         }
@@ -33,7 +35,7 @@ pub fn read(typed: &mut Typed) -> (Option<Kcal>, Option<Grams>) {
     if !typed.text("kcal_per_piece").is_empty() {
         let kcal = typed.quantity("kcal_per_piece", Kcal::new);
         if kcal.is_some_and(|k| k.get() <= 0.0) {
-            typed.wrong("kcal_per_piece", "must be more than 0, or it cannot be counted against the day");
+            typed.wrong("kcal_per_piece", say!(l, reward::kcal_more));
         }
         return (kcal, grams);
     }
@@ -41,16 +43,13 @@ pub fn read(typed: &mut Typed) -> (Option<Kcal>, Option<Grams>) {
         (Some(grams), Some((field, per_gram))) => typed.checked(field, kcal_per_piece(grams, per_gram)),
         (None, Some(_)) => {
             if typed.problem("grams_per_piece").is_none() {
-                typed.wrong("grams_per_piece", "is missing; weigh ten pieces and divide by ten");
+                typed.wrong("grams_per_piece", say!(l, reward::grams_missing));
             }
             None
         }
         (_, None) => {
             if typed.right() {
-                typed.wrong(
-                    "kcal_per_piece",
-                    "is missing; give it, or the grams of a piece and how much energy 100 g have",
-                );
+                typed.wrong("kcal_per_piece", say!(l, reward::kcal_missing));
             }
             None
         }
@@ -71,11 +70,11 @@ mod tests {
     fn the_piece_itself_wins_over_the_package_and_the_package_over_the_table() {
         let mut all =
             typed(&[("kcal_per_piece", "3"), ("grams_per_piece", "2"), ("kcal_per_100g", "400"), ("food", "cheddar")]);
-        assert_eq!(read(&mut all).0.map(Kcal::get), Some(3.0));
+        assert_eq!(read(&Locale::ENGLISH, &mut all).0.map(Kcal::get), Some(3.0));
         let mut package = typed(&[("grams_per_piece", "2"), ("kcal_per_100g", "400"), ("food", "cheddar")]);
-        assert_eq!(read(&mut package).0.map(Kcal::get), Some(8.0));
+        assert_eq!(read(&Locale::ENGLISH, &mut package).0.map(Kcal::get), Some(8.0));
         let mut table = typed(&[("grams_per_piece", "2"), ("food", "cheddar")]);
-        assert_eq!(read(&mut table).0.map(Kcal::get), Some(8.06));
+        assert_eq!(read(&Locale::ENGLISH, &mut table).0.map(Kcal::get), Some(8.06));
     }
 
     #[test]
@@ -88,7 +87,7 @@ mod tests {
             (&[("kcal_per_piece", "0")][..], "kcal_per_piece"),
         ] {
             let mut t = typed(pairs);
-            assert!(read(&mut t).0.is_none_or(|k| k.get() <= 0.0), "{pairs:?}");
+            assert!(read(&Locale::ENGLISH, &mut t).0.is_none_or(|k| k.get() <= 0.0), "{pairs:?}");
             assert!(t.problem(field).is_some(), "{pairs:?}: {:?}", t.problems());
         }
     }

@@ -14,29 +14,29 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_advisor::ration::{forbidden, ration};
-use sayso_model::{AnimalCard, Kcal, RewardCard, RewardId, RewardKind, Seconds};
+use sayso_model::facts::{giving, ideas};
+use sayso_model::{AnimalCard, Kcal, Label, RewardCard, RewardId, RewardKind, Seconds};
+use sayso_wording::{Locale, say, words};
 use serde::Deserialize;
 use uuid::Uuid;
 
-const FIELDS: [&str; 8] =
-    ["name", "kind", "seconds_to_deliver", "most_per_day", "says", "already_said", "animals", "active"];
+const FIELDS: [&str; 10] = [
+    "name",
+    "kind",
+    "seconds_to_deliver",
+    "most_per_day",
+    "says",
+    "already_said",
+    "at_board",
+    "stand_in",
+    "animals",
+    "active",
+];
 
 pub fn router() -> Router<AppState> {
     Router::new()
         .route("/people/reward/new", get(new).post(add))
         .route("/people/reward/{reward}", get(edit).post(change))
-}
-
-/// A kind in words, with examples.
-pub const fn examples(kind: RewardKind) -> &'static str {
-    match kind {
-        RewardKind::Food => "anything eaten or licked",
-        RewardKind::Play => "a toy, tug, chasing, a bell",
-        RewardKind::Touch => "stroking, brushing, a lap",
-        RewardKind::Training => "an exercise it enjoys",
-        RewardKind::Exploring => "outside, sniffing, the window",
-        RewardKind::Rest => "a bed, a quiet room, sleep",
-    }
 }
 
 #[derive(Deserialize)]
@@ -69,6 +69,8 @@ async fn edit(page: Page, Path(id): Path<String>, Query(asked): Query<Asked>) ->
         .with_some("most_per_day", card.most_per_day)
         .with_some("says", card.says.as_ref())
         .with_some("already_said", card.already_said.then_some("yes"))
+        .with_some("at_board", card.at_board.map(|yes| if yes { "yes" } else { "no" }))
+        .with_some("stand_in", card.stand_in.as_ref())
         .with_some("active", card.active.then_some("yes"));
     for animal in &card.animals {
         typed = typed.with("animals", animal);
@@ -84,18 +86,23 @@ async fn change(page: Page, Path(id): Path<String>, typed: Typed) -> Result<Resp
 fn known(page: &Page, id: &str) -> Result<RewardCard, Error> {
     let id: RewardId = named(id, "reward")?;
     let card = page.story.rewards().get(&id).map(|c| (*c).clone());
-    card.ok_or_else(|| Error::NotFound("This notebook knows no such reward.".into()))
+    card.ok_or_else(|| Error::NotFound(words!(reward::no_such)))
 }
 
 async fn save(page: Page, before: Option<RewardCard>, typed: Typed) -> Result<Response, Error> {
-    let fields: Vec<&str> = FIELDS.iter().chain(&pieces::FIELDS).copied().collect();
+    let fields: Vec<&str> = FIELDS.iter().chain(&pieces::FIELDS).chain(&["then"]).copied().collect();
     let mut typed = typed.only(&fields)?;
     let card = read(&page, before.as_ref().map(|c| c.reward), &mut typed);
     if typed.right()
         && let Some(card) = card
         && typed.kept(page.keep(vec![page.event(card.clone())]).await)?
     {
-        return Ok(Redirect::to(&format!("/people/reward/{}?kept=yes", card.reward)).into_response());
+        // What was typed is kept before another is asked for.
+        let next = match typed.text("then") {
+            "another" => "/people/reward/new".to_owned(),
+            _ => format!("/people/reward/{}?kept=yes", card.reward),
+        };
+        return Ok(Redirect::to(&next).into_response());
     }
     Ok(again(form(&page, before.as_ref(), &typed, false)))
 }
@@ -103,15 +110,15 @@ async fn save(page: Page, before: Option<RewardCard>, typed: Typed) -> Result<Re
 fn read(page: &Page, id: Option<RewardId>, typed: &mut Typed) -> Option<RewardCard> {
     let kind = typed.one_of("kind", &RewardKind::ALL, RewardKind::name);
     if typed.text("kind").is_empty() {
-        typed.wrong("kind", "is missing; choose one");
+        typed.wrong("kind", say!(&page.locale, reward::kind_missing));
     }
     let name = typed.label("name");
     let (kcal_per_piece, grams_per_piece) = if kind == Some(RewardKind::Food) {
-        pieces::read(typed)
+        pieces::read(&page.locale, typed)
     } else {
         for field in pieces::FIELDS {
             if !typed.text(field).is_empty() {
-                typed.wrong(field, "is only for food; leave it empty, or choose the kind food");
+                typed.wrong(field, say!(&page.locale, reward::only_food));
             }
         }
         (None, None)
@@ -120,117 +127,187 @@ fn read(page: &Page, id: Option<RewardId>, typed: &mut Typed) -> Option<RewardCa
     let most_per_day = typed.whole("most_per_day", 1, 1000);
     let says = typed.label_or_none("says");
     let animals = typed.ids("animals", |l| page.story.animals().contains_key(l));
+    let at_board = typed.one_of("at_board", &[true, false], |yes| if yes { "yes" } else { "no" });
+    let stand_in = typed.label_or_none("stand_in");
     let card = RewardCard {
-        reward: id.unwrap_or_else(|| RewardId(Uuid::now_v7())),
-        name: name?,
-        kind: kind?,
         kcal_per_piece,
         grams_per_piece,
         seconds_to_deliver,
         most_per_day,
         says,
         already_said: typed.ticked("already_said"),
+        at_board,
+        stand_in,
         animals,
         active: id.is_none() || typed.ticked("active"),
+        ..RewardCard::new(id.unwrap_or_else(|| RewardId(Uuid::now_v7())), name?, kind?)
     };
     // One may always put a food away, whatever it is.
     if card.active {
-        refuse_forbidden(&page.animals(), &card, typed);
+        refuse_forbidden(&page.locale, &page.animals(), &card, typed);
     }
     Some(card)
 }
 
-fn refuse_forbidden(animals: &[AnimalCard], card: &RewardCard, typed: &mut Typed) {
-    for animal in animals.iter().filter(|l| card.is_for(l.animal)) {
-        if let Some(why) = forbidden(animal.species, card) {
-            let others = if animals.len() > 1 { ", or tick only the animals it is for" } else { "" };
-            typed.wrong("name", format!("cannot be a reward for {}: {why}. Choose another food{others}", animal.name));
-            return;
+fn refuse_forbidden(l: &Locale, animals: &[AnimalCard], card: &RewardCard, typed: &mut Typed) {
+    if animals.iter().any(|l| card.is_for(l.animal) && forbidden(l.species, card).is_some()) {
+        let several = animals.len() > 1;
+        typed.wrong("name", if several { say!(l, reward::not_added_tick) } else { say!(l, reward::not_added) });
+    }
+}
+
+/// Why a food was not added, for each animal it would harm.
+fn refused(page: &Page, typed: &Typed) -> Markup {
+    let food = Label::new(typed.text("name")).ok().filter(|_| typed.text("kind") == RewardKind::Food.name());
+    let card = food.map(|name| RewardCard::new(RewardId(Uuid::nil()), name, RewardKind::Food));
+    html! {
+        @if let Some(card) = card.filter(|_| typed.problem("name").is_some()) {
+            @for l in page.animals().iter().filter(|l| typed.text("animals").is_empty() || typed.all("animals").any(|a| a == l.animal.to_string())) {
+                @if let Some(why) = forbidden(l.species, &card) {
+                    p.stop role="alert" { strong { (say!(&page.locale, reward::poison, food = capital(&card.name), species = l.species.name())) } " " (why) }
+                }
+            }
         }
     }
 }
 
+/// A name at the start of a sentence.
+fn capital(name: &Label) -> String {
+    let mut letters = name.as_str().chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
 fn kinds(page: &Page) -> Markup {
+    let l = &page.locale;
     layout(
         page,
         Tab::People,
-        "Something it may want",
+        &say!(l, reward::title),
         html! {
-            p { "Which kind? A mix of kinds makes a better board than food alone." }
+            p { (say!(l, reward::which_kind)) }
             ul.plain {
                 @for kind in RewardKind::ALL {
                     li { a.button.wide href=(format!("/people/reward/new?kind={}", kind.name())) {
-                        strong { (crate::fields::label_of(kind.name())) } span.quiet { (examples(kind)) }
+                        strong { (say!(l, ideas::kind, kind = kind.name())) } span.quiet { (say!(l, card::examples, kind = kind.name())) }
                     } }
                 }
             }
-            p { a href="/people" { "Back to People" } }
+            p { a href="/people" { (say!(l, card::back)) } }
         },
     )
 }
 
 fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> Markup {
     let to = before.map_or_else(|| "/people/reward/new".to_owned(), |c| format!("/people/reward/{}", c.reward));
+    let l = &page.locale;
     let food = typed.text("kind") == RewardKind::Food.name();
     let kinds: Vec<_> =
-        RewardKind::ALL.iter().map(|k| (k.name().to_owned(), format!("{}: {}", k.name(), examples(*k)))).collect();
+        RewardKind::ALL.iter().map(|k| (k.name().to_owned(), say!(l, ideas::kind, kind = k.name()))).collect();
     let animals: Vec<_> = page.animals().iter().map(|l| (l.animal.to_string(), html! { (l.name.as_str()) })).collect();
-    let title = before.map_or_else(|| format!("New: {}", typed.text("kind")), |c| c.name.to_string());
+    let title = before.map_or_else(
+        || say!(l, reward::new, kind = say!(l, ideas::kind, kind = typed.text("kind"))),
+        |c| c.name.to_string(),
+    );
     layout(
         page,
         Tab::People,
         &title,
         html! {
             @if kept && let Some(card) = before { (standing(page, card)) }
+            (refused(page, typed))
             (summary(typed))
             @if food { (food_note()) }
+            @if before.is_none() { (tries(page, typed.text("kind"))) }
             form method="post" action=(to) .stack {
-                @if before.is_some() { (select(typed, "kind", "Kind", "", &kinds)) }
+                @if before.is_some() { (select(typed, "kind", &say!(l, reward::kind), "", &kinds)) }
                 @else { input type="hidden" name="kind" value=(typed.text("kind")); }
-                (line(typed, "name", "Name", if food { "as exact as you can, such as: cooked chicken, plain" } else { "as used at home" }, true))
-                @if food { (energy(typed)) }
-                (number(typed, "seconds_to_deliver", "Seconds from press to done", "how long one delivery at the board takes; short ones can be shown more often"))
-                (number(typed, "most_per_day", "Most times a day", "before people or the animal have had enough"))
-                (line(typed, "says", "The word you would say", "one short word", false))
-                (tick(typed, "already_said", "we say this word many times a day already"))
-                @if animals.len() > 1 { (ticks(typed, "animals", "For", "none ticked means all", &animals)) }
+                (line(typed, "name", &say!(l, card::name), &if food { say!(l, reward::exact) } else { say!(l, card::name_at_home) }, true))
+                @if food { (energy(l, typed)) }
+                (given(page, typed))
+                @if animals.len() > 1 { (ticks(typed, "animals", &say!(l, card::rule_for), &say!(l, reward::none_means_all), &animals)) }
                 @else { @for l in typed.all("animals") { input type="hidden" name="animals" value=(l); } }
-                @if before.is_some() { (tick(typed, "active", "still used")) }
-                button.primary.wide { "Keep" }
+                @if before.is_some() { (tick(typed, "active", &say!(l, reward::still_used))) }
+                button.primary.wide { (say!(l, setup::keep)) }
+                button.wide name="then" value="another" { (say!(l, reward::keep_another)) }
             }
-            p { a href="/people#rewards" { "Back to People" } " · " a href="/people/reward/new" { "Add another" } }
+            p { a href="/people#rewards" { (say!(l, card::back)) } }
         },
     )
 }
 
-fn energy(typed: &Typed) -> Markup {
+/// Where, how long and how often it is given, and what one says for it.
+fn given(page: &Page, typed: &Typed) -> Markup {
+    let l = &page.locale;
+    let kind = RewardKind::ALL.into_iter().find(|k| k.name() == typed.text("kind"));
+    let usual = kind.map(giving);
+    let at_board = [
+        (
+            String::new(),
+            say!(l, reward::as_usual, at_board = if usual.is_some_and(|u| u.at_board) { "yes" } else { "no" }),
+        ),
+        ("yes".to_owned(), say!(l, reward::at_board_yes)),
+        ("no".to_owned(), say!(l, reward::at_board_no)),
+    ];
+    let seconds =
+        usual.map_or_else(String::new, |u| say!(l, reward::usual_seconds, seconds = u.given_in_s + u.lasts_s));
+    let times = usual.map_or_else(String::new, |u| say!(l, reward::usual_times, times = u.most_per_day));
+    html! {
+        (line(typed, "says", &say!(l, reward::says), &say!(l, reward::says_hint), false))
+        (tick(typed, "already_said", &say!(l, reward::already_said)))
+        (select(typed, "at_board", &say!(l, reward::at_board), &say!(l, reward::at_board_hint), &at_board))
+        (number(typed, "seconds_to_deliver", &say!(l, reward::seconds), &seconds))
+        (number(typed, "most_per_day", &say!(l, reward::most), &times))
+        @if typed.text("at_board") == "no" || !typed.text("stand_in").is_empty() || usual.is_some_and(|u| !u.at_board) {
+            (line(typed, "stand_in", &say!(l, reward::stand_in), &say!(l, reward::stand_in_hint), false))
+        }
+    }
+}
+
+/// Ideas of the kind, for each animal at home.
+fn tries(page: &Page, kind: &str) -> Markup {
+    let l = &page.locale;
+    html! {
+        @for animal in page.animals() {
+            @let names: Vec<String> = ideas(animal.species)
+                .filter(|i| i.kind.name() == kind)
+                .take(4)
+                .map(|i| say!(l, ideas::name, key = &i.key))
+                .collect();
+            @if !names.is_empty() {
+                p { (say!(l, ideas::for_animal, name = &animal.name, ideas = names.join(" · "))) " "
+                    a href=(format!("/l/{}/ideas", animal.animal)) { (say!(l, ideas::see)) } }
+            }
+        }
+    }
+}
+
+fn energy(l: &Locale, typed: &Typed) -> Markup {
     html! {
         fieldset {
-            legend { "Energy of one piece" }
-            (number(typed, "kcal_per_piece", "kcal a piece", "from the package, if it says so"))
-            p.quiet { "Not known? Leave it empty and give the weight of a piece, with the package\u{2019}s figure or a food of the table." }
-            (number(typed, "grams_per_piece", "Grams a piece", "weigh ten and divide by ten"))
-            (number(typed, "kcal_per_100g", "kcal per 100 g", "from the package; this is the better figure"))
-            (select(typed, "food", "or a plain food", "from the USDA table, without salt, fat or seasoning", &pieces::foods()))
+            legend { (say!(l, reward::energy)) }
+            (number(typed, "kcal_per_piece", &say!(l, reward::kcal), &say!(l, reward::kcal_hint)))
+            p.quiet { (say!(l, reward::not_known)) }
+            (number(typed, "grams_per_piece", &say!(l, reward::grams), &say!(l, reward::grams_hint)))
+            (number(typed, "kcal_per_100g", &say!(l, reward::per_100), &say!(l, reward::per_100_hint)))
+            (select(typed, "food", &say!(l, reward::table), &say!(l, reward::table_hint), &pieces::foods(l)))
         }
     }
 }
 
 /// What was kept, what the hazards list says of it, and how many pieces that makes today.
 fn standing(page: &Page, card: &RewardCard) -> Markup {
+    let l = &page.locale;
     html! {
         section.card role="status" {
-            p { strong { "Kept." } " " (card.name.as_str()) @if let Some(k) = card.kcal_per_piece { ": " (format!("{:.2}", k.get())) " kcal a piece" } "." }
+            p { strong { (say!(l, reward::kept)) } @if let Some(k) = card.kcal_per_piece { " " (say!(l, reward::kept_kcal, name = &card.name, kcal = l.number(k.get(), 2))) } }
             (for_each_animal(page, card))
             @if card.kind == RewardKind::Food {
                 @for animal in page.animals().iter().filter(|l| card.is_for(l.animal)) {
                     @let today = ration(&page.story, animal, page.now);
-                    p { (animal.name.as_str()) ": "
-                        @match (today.budget_kcal, card.kcal_per_piece.map(Kcal::get).filter(|k| *k > 0.0)) {
-                            (Some(budget), Some(kcal)) => { "rewards of a day are " (format!("{budget:.0}")) " kcal, at most " (format!("{:.0}", (budget / kcal).floor())) " of these and nothing else." }
-                            _ => { "how many a day cannot be said. " (today.refusal.unwrap_or_default()) }
-                        }
-                    }
+                    p { (match (today.budget_kcal, card.kcal_per_piece.map(Kcal::get).filter(|k| *k > 0.0)) {
+                        (Some(budget), Some(kcal)) => say!(l, reward::fits, name = &animal.name, budget = l.number(budget, 0), pieces = l.number((budget / kcal).floor(), 0)),
+                        _ => say!(l, reward::fits_unknown, name = &animal.name, why = today.refusal.unwrap_or_default()),
+                    }) }
                 }
             }
         }

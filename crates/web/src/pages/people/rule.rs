@@ -12,6 +12,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_model::{HouseRule, RuleId};
+use sayso_wording::{say, words};
 use uuid::Uuid;
 
 pub fn router() -> Router<AppState> {
@@ -43,14 +44,14 @@ async fn change(page: Page, Path(id): Path<String>, typed: Typed) -> Result<Resp
 fn known(page: &Page, id: &str) -> Result<HouseRule, Error> {
     let id: RuleId = named(id, "rule")?;
     let rule = page.story.rules().get(&id).map(|r| (*r).clone());
-    rule.ok_or_else(|| Error::NotFound("This notebook knows no such rule.".into()))
+    rule.ok_or_else(|| Error::NotFound(words!(card::no_such_rule)))
 }
 
 async fn save(page: Page, id: Option<RuleId>, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&["text", "word", "active"])?;
     let text = typed.note_or_none("text");
     if text.is_none() && typed.problem("text").is_none() {
-        typed.wrong("text", "is missing; write the rule");
+        typed.wrong("text", say!(&page.locale, card::rule_missing));
     }
     let word = typed.id("word", |w| page.story.words().contains_key(w));
     if typed.right()
@@ -67,24 +68,25 @@ async fn save(page: Page, id: Option<RuleId>, typed: Typed) -> Result<Response, 
 
 fn form(page: &Page, id: Option<RuleId>, typed: &Typed) -> Markup {
     let to = id.map_or_else(|| "/people/rule/new".to_owned(), |r| format!("/people/rule/{r}"));
-    let mut words = vec![(String::new(), "every word".to_owned())];
+    let l = &page.locale;
+    let mut words = vec![(String::new(), say!(l, card::every_word))];
     let mut known: Vec<_> = page.story.words().into_values().filter(|w| w.active).collect();
     known.sort_by(|a, b| a.says.cmp(&b.says).then(a.word.cmp(&b.word)));
     words.extend(known.iter().map(|w| (w.word.to_string(), w.says.to_string())));
     layout(
         page,
         Tab::People,
-        if id.is_some() { "A rule of the house" } else { "A new rule of the house" },
+        &if id.is_some() { say!(l, card::rule) } else { say!(l, card::new_rule) },
         html! {
             (summary(typed))
-            p.quiet { "Rules stand on the sheet for the fridge. Short ones are kept best, such as: answer every press, also with \u{201c}not now\u{201d}." }
+            p.quiet { (say!(l, card::rules_how)) }
             form method="post" action=(to) .stack {
-                (area(typed, "text", "The rule", ""))
-                (select(typed, "word", "For", "", &words))
-                @if id.is_some() { (tick(typed, "active", "still holds")) }
-                button.primary.wide { "Keep" }
+                (area(typed, "text", &say!(l, card::the_rule), ""))
+                (select(typed, "word", &say!(l, card::rule_for), "", &words))
+                @if id.is_some() { (tick(typed, "active", &say!(l, card::still_holds))) }
+                button.primary.wide { (say!(l, setup::keep)) }
             }
-            p { a href="/people#rules" { "Back to People" } }
+            p { a href="/people#rules" { (say!(l, card::back)) } }
         },
     )
 }

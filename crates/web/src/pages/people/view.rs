@@ -1,129 +1,142 @@
-use super::{animal, person, reward, steps};
+use super::{animal, person, steps};
 use crate::cautions::for_each_animal;
 use crate::layout::{Tab, layout};
 use crate::page::Page;
+use crate::rich;
 use maud::{Markup, html};
 use sayso_advisor::ration::{Ration, ration};
-use sayso_model::{AnimalCard, HouseRule, LifeStage, RewardCard, RewardKind};
+use sayso_model::{AnimalCard, HouseRule, LifeStage, PersonId, RewardCard, RewardKind};
+use sayso_wording::say;
 
 pub fn view(page: &Page) -> Markup {
-    let home = page.story.home();
+    let (home, l) = (page.story.home(), &page.locale);
     layout(
         page,
         Tab::People,
-        "People",
+        &say!(l, card::people),
         html! {
-            @for l in page.animals() { (steps(page, &l)) }
+            @for a in page.animals() { (steps(page, &a)) }
             section {
-                h2 { "Animals" }
-                div.grid { @for l in page.animals() { (animal(page, &l)) } }
-                p { a.button href="/people/animal/new" { "Add an animal" } }
+                h2 { (say!(l, card::animals)) }
+                div.grid { @for a in page.animals() { (animal(page, &a)) } }
+                p { a.button href="/people/animal/new" { (say!(l, card::add_animal)) } }
             }
             section #people {
-                h2 { "People" }
+                h2 { (say!(l, card::people)) }
                 ul.plain {
                     @for t in page.people() {
-                        li.line { span { strong { (t.name.as_str()) } " " span.quiet { (person::role_words(t.role)) } }
-                            a.button href=(format!("/people/person/{}", t.person)) aria-label={ "Change " (t.name.as_str()) } { "Change" } }
+                        li.line { span { strong { (t.name.as_str()) } " " span.quiet { (say!(l, card::role, role = person::role_name(t.role))) } }
+                            a.button href=(format!("/people/person/{}", t.person)) aria-label=(say!(l, card::edit_it, what = &t.name)) { (say!(l, card::edit)) } }
                     }
                 }
-                p { a.button href="/people/person/new" { "Add a person" } }
+                p { a.button href="/people/person/new" { (say!(l, card::add_person)) } }
             }
             (rewards(page))
             (rules(page))
             section {
-                h2 { "Home" }
+                h2 { (say!(l, card::home)) }
                 dl.facts {
-                    dt { "Name" } dd { @match home { Some(h) => (h.name.as_str()), None => "not named yet" } }
-                    dt { "Time zone" } dd { (page.zone.name()) }
+                    dt { (say!(l, card::name)) } dd { @match home { Some(h) => (h.name.as_str()), None => (say!(l, card::not_named)) } }
+                    dt { (say!(l, start::zone_field)) } dd { (page.zone.name()) }
                 }
-                p { a.button href="/people/home" { "Change" } " " a.button href="/exchange" { "Files in and out" } " " a.button href="/devices" { "Devices that may read this" } }
+                p { a.button href="/people/home" { (say!(l, card::edit)) } " " a.button href="/exchange" { (say!(l, card::files)) } " " a.button href="/devices" { (say!(l, card::devices)) } }
             }
             (put_away(page))
         },
     )
 }
 
-fn animal(page: &Page, l: &AnimalCard) -> Markup {
-    let today = ration(&page.story, l, page.now);
+fn animal(page: &Page, a: &AnimalCard) -> Markup {
+    let (today, l) = (ration(&page.story, a, page.now), &page.locale);
     html! {
-        section.card id=(format!("animal-{}", l.animal)) {
-            h3 { (l.name.as_str()) " " span.quiet {
-                (l.species.name())
-                @if let Some(born) = l.born { ", " @if l.born_estimated { "about " } (animal::age(born, page.now.day(&page.zone))) }
+        section.card id=(format!("animal-{}", a.animal)) {
+            h3 { (a.name.as_str()) " " span.quiet {
+                (say!(l, start::species_name, species = a.species.name()))
+                @if let Some(born) = a.born {
+                    @let age = animal::age(l, born, page.now.day(&page.zone));
+                    ", " @if a.born_estimated { (say!(l, card::about_age, age = age)) } @else { (age) }
+                }
             } }
-            @if let Some(text) = &l.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
+            @if let Some(text) = &a.cautions { p.caution { strong { (say!(l, ideas::health)) } " " (text.as_str()) } }
             dl.facts {
-                @if let Some(kg) = l.weight_kg { dt { "Weight" } dd.num { (kg) " kg" } }
-                @if let Some(kg) = l.adult_weight_kg.filter(|_| l.life_stage.is_some_and(|s| s.today() == LifeStage::Puppy)) { dt { "Expected grown" } dd.num { (kg) " kg" } }
-                @if let Some(stage) = l.life_stage { dt { "Stage" } dd { (animal::stage_words(stage)) } }
-                @if let Some(text) = &l.limits { dt { "Limits" } dd { (text.as_str()) } }
+                @if let Some(kg) = a.weight_kg { dt { (say!(l, card::weight)) } dd.num { (l.weight(kg.get())) } }
+                @if let Some(kg) = a.adult_weight_kg.filter(|_| a.life_stage.is_some_and(|s| s.today() == LifeStage::Puppy)) { dt { (say!(l, card::grown)) } dd.num { (l.weight(kg.get())) } }
+                @if let Some(stage) = a.life_stage { dt { (say!(l, card::stage_title)) } dd { (animal::stage_words(l, stage)) } }
+                @if let Some(text) = &a.limits { dt { (say!(l, card::limits)) } dd { (text.as_str()) } }
             }
-            (food(page, l, &today))
-            a.button.wide href=(format!("/people/animal/{}", l.animal)) aria-label={ "Change " (l.name.as_str()) } { "Change" }
+            (food(page, a, &today))
+            a.button.wide href=(format!("/people/animal/{}", a.animal)) aria-label=(say!(l, card::edit_it, what = &a.name)) { (say!(l, card::edit)) }
         }
     }
 }
 
-fn food(page: &Page, l: &AnimalCard, today: &Ration) -> Markup {
+fn food(page: &Page, a: &AnimalCard, today: &Ration) -> Markup {
+    let (l, people) = (&page.locale, page.story.people());
+    let named = |who: &Option<PersonId>| {
+        who.and_then(|w| people.get(&w)).map_or_else(|| say!(l, card::nobody), |c| c.name.to_string())
+    };
     html! {
-        h4 { "Food today" }
+        h4 { (say!(l, card::food_today)) }
         @match (today.day_kcal, today.budget_kcal, &today.refusal) {
             (Some(day), Some(budget), _) => {
-                p { span.figure { (format!("{budget:.0}")) " kcal" } " for rewards, of about " (format!("{day:.0}")) " kcal a day"
-                    @if let Some((low, high)) = today.range_kcal { " (animals like it: " (format!("{low:.0}")) " to " (format!("{high:.0}")) " kcal)" } "." }
-                p { "Given " (format!("{:.0}", today.given_kcal)) " kcal in " (today.feeds) @if today.feeds == 1 { " feed" } @else { " feeds" }
-                    ", left " (format!("{:.0}", today.left_kcal.unwrap_or(0.0))) " kcal." }
+                p { (rich!(l, card::budget, budget = html! { span.figure { (say!(l, unit::kcal, value = l.number(budget, 0))) } }, day = l.number(day, 0)))
+                    @if let Some((low, high)) = today.range_kcal { " " (say!(l, card::range, low = l.number(low, 0), high = l.number(high, 0))) } }
+                p { (say!(l, card::given, given = l.number(today.given_kcal, 0), feeds = today.feeds, left = l.number(today.left_kcal.unwrap_or(0.0), 0))) }
                 @if today.by_person.len() > 1 {
                     ul.quiet { @for (who, kcal) in &today.by_person {
-                        li { (page.story.people().iter().find(|(t, _)| Some(**t) == *who).map_or("nobody named", |(_, c)| c.name.as_str())) ": " (format!("{kcal:.0}")) " kcal" }
+                        li { (named(who)) ": " (say!(l, unit::kcal, value = l.number(*kcal, 0))) }
                     } }
                 }
-                p.quiet { "Basis: " (today.basis) "." }
+                p.quiet { (say!(l, card::basis, basis = &today.basis)) }
             }
             (_, _, Some(why)) => {
-                p.caution { "Nothing is computed: " (why) ". " a href=(format!("/people/animal/{}#day_kcal", l.animal)) { "Type it in" } }
+                p.caution { (rich!(l, card::not_computed, why = why.as_str(), link = html! { a href=(super::food_of(a.animal)) { (say!(l, card::type_in)) } })) }
             }
             _ => {}
         }
-        @for c in today.cautions.iter().filter(|c| l.cautions.as_ref().is_none_or(|own| own.as_str() != c.as_str())) { p.quiet { (c) } }
+        @for c in today.cautions.iter().filter(|c| a.cautions.as_ref().is_none_or(|own| own.as_str() != c.as_str())) { p.quiet { (c) } }
     }
 }
 
 fn rewards(page: &Page) -> Markup {
     let mut all: Vec<&RewardCard> = page.story.rewards().into_values().filter(|r| r.active).collect();
     all.sort_by(|a, b| a.kind.cmp(&b.kind).then(a.name.cmp(&b.name)).then(a.reward.cmp(&b.reward)));
+    let l = &page.locale;
     html! {
         section #rewards {
-            h2 { "What they may want" }
-            @if all.is_empty() { p { "Nothing listed yet. Four or more things of several kinds make a good likes test." } }
+            h2 { (say!(l, card::wants)) }
+            @if all.is_empty() { p { (say!(l, card::wants_none)) } }
+            @for a in page.animals() { p { a.button href=(format!("/l/{}/ideas", a.animal)) { (say!(l, ideas::title, name = &a.name)) } } }
             @for kind in RewardKind::ALL {
                 @let of_kind: Vec<_> = all.iter().filter(|r| r.kind == kind).collect();
                 @if !of_kind.is_empty() {
-                    h3 { (crate::fields::label_of(kind.name())) " " span.quiet { (reward::examples(kind)) } }
+                    h3 { (say!(l, ideas::kind, kind = kind.name())) " " span.quiet { (say!(l, card::examples, kind = kind.name())) } }
                     ul.plain { @for r in of_kind { li.line { (one(page, r))
-                        a.button href=(format!("/people/reward/{}", r.reward)) aria-label={ "Change " (r.name.as_str()) } { "Change" }
+                        a.button href=(format!("/people/reward/{}", r.reward)) aria-label=(say!(l, card::edit_it, what = &r.name)) { (say!(l, card::edit)) }
                         (for_each_animal(page, r)) } } }
                 }
             }
-            p { a.button href="/people/reward/new" { "Add something" } }
+            p { a.button href="/people/reward/new" { (say!(l, card::add_want)) } }
         }
     }
 }
 
 fn one(page: &Page, r: &RewardCard) -> Markup {
+    let l = &page.locale;
     let names: Vec<String> =
-        page.animals().iter().filter(|l| r.animals.contains(&l.animal)).map(|l| l.name.to_string()).collect();
+        page.animals().iter().filter(|a| r.animals.contains(&a.animal)).map(|a| a.name.to_string()).collect();
     let mut facts: Vec<String> = Vec::new();
-    facts.extend(r.kcal_per_piece.map(|k| format!("{k} kcal a piece")));
-    facts.extend(r.seconds_to_deliver.map(|s| format!("{s} s to deliver")));
-    facts.extend(r.most_per_day.map(|m| format!("at most {m} a day")));
-    facts.extend(r.says.as_ref().map(|s| format!("says \u{201c}{s}\u{201d}")));
+    facts.extend(r.kcal_per_piece.map(|k| say!(l, card::kcal_piece, kcal = l.number(k.get(), 1))));
+    facts.extend(r.seconds_to_deliver.map(|s| say!(l, card::s_to_give, seconds = l.number(s.get(), 0))));
+    facts.extend(r.at_board.map(|yes| say!(l, card::at_board, at_board = if yes { "yes" } else { "no" })));
+    facts.extend(r.stand_in.as_ref().map(|s| say!(l, card::stands_for, stand_in = s)));
+    facts.extend(r.most_per_day.map(|m| say!(l, card::at_most, times = m)));
+    facts.extend(r.says.as_ref().map(|s| say!(l, card::says, says = s)));
     if r.already_said {
-        facts.push("said often already".to_owned());
+        facts.push(say!(l, card::said_often));
     }
     if !names.is_empty() {
-        facts.push(format!("for {}", names.join(", ")));
+        facts.push(say!(l, card::for_whom, names = names.join(", ")));
     }
     html! {
         div { strong { (r.name.as_str()) } @if !facts.is_empty() { span.hint { (facts.join(" · ")) } } }
@@ -133,16 +146,16 @@ fn one(page: &Page, r: &RewardCard) -> Markup {
 fn rules(page: &Page) -> Markup {
     let mut all: Vec<&HouseRule> = page.story.rules().into_values().filter(|r| r.active).collect();
     all.sort_by_key(|r| (r.word.is_some(), r.rule));
-    let words = page.story.words();
+    let (words, l) = (page.story.words(), &page.locale);
     html! {
         section #rules {
-            h2 { "Rules of the house" }
-            @if all.is_empty() { p { "None yet. What does everyone do when a button sounds and there is no time?" } }
+            h2 { (say!(l, card::rules)) }
+            @if all.is_empty() { p { (say!(l, card::rules_none)) } }
             ul.plain { @for r in all { li.line {
-                span { @if let Some(w) = r.word.and_then(|w| words.get(&w)) { strong { "\u{201c}" (w.says.as_str()) "\u{201d}: " } } (r.text.as_str()) }
-                a.button href=(format!("/people/rule/{}", r.rule)) aria-label={ "Change the rule: " (r.text.as_str()) } { "Change" }
+                span { @if let Some(w) = r.word.and_then(|w| words.get(&w)) { strong { (say!(l, words::says, says = &w.says)) } " " } (r.text.as_str()) }
+                a.button href=(format!("/people/rule/{}", r.rule)) aria-label=(say!(l, card::edit_rule, rule = &r.text)) { (say!(l, card::edit)) }
             } } }
-            p.row { a.button href="/people/rule/new" { "Add a rule" } a.button href="/sheets/rules" { "Sheet for the fridge" } }
+            p.row { a.button href="/people/rule/new" { (say!(l, card::add_rule)) } a.button href="/sheets/rules" { (say!(l, card::fridge)) } }
         }
     }
 }
@@ -153,14 +166,15 @@ fn put_away(page: &Page) -> Markup {
     let animals: Vec<_> = animals.into_values().filter(|l| !l.active).collect();
     let people: Vec<_> = people.into_values().filter(|t| !t.active).collect();
     let rewards: Vec<_> = rewards.into_values().filter(|r| !r.active).collect();
+    let l = &page.locale;
     html! {
         @if !(animals.is_empty() && people.is_empty() && rewards.is_empty()) {
             details {
-                summary { "No longer in use (" (animals.len() + people.len() + rewards.len()) ")" }
+                summary { (say!(l, card::put_away, things = animals.len() + people.len() + rewards.len())) }
                 ul.plain {
-                    @for l in animals { li { a href=(format!("/people/animal/{}", l.animal)) { (l.name.as_str()) } " " span.quiet { (l.species.name()) } } }
-                    @for t in people { li { a href=(format!("/people/person/{}", t.person)) { (t.name.as_str()) } " " span.quiet { (person::role_name(t.role)) } } }
-                    @for r in rewards { li { a href=(format!("/people/reward/{}", r.reward)) { (r.name.as_str()) } " " span.quiet { (r.kind.name()) } } }
+                    @for a in animals { li { a href=(format!("/people/animal/{}", a.animal)) { (a.name.as_str()) } " " span.quiet { (say!(l, start::species_name, species = a.species.name())) } } }
+                    @for t in people { li { a href=(format!("/people/person/{}", t.person)) { (t.name.as_str()) } " " span.quiet { (say!(l, card::role, role = person::role_name(t.role))) } } }
+                    @for r in rewards { li { a href=(format!("/people/reward/{}", r.reward)) { (r.name.as_str()) } " " span.quiet { (say!(l, ideas::kind, kind = r.kind.name())) } } }
                 }
             }
         }

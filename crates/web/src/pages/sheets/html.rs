@@ -3,12 +3,13 @@
 use crate::chart::{self, Axis, bars, whiskers};
 use maud::{Markup, html};
 use sayso_paper::{Block, Cell, Chart, Drawn, LabelSize, LabelText, Look, Paragraph, Table};
+use sayso_wording::Locale;
 
-pub fn blocks(all: &[Block]) -> Markup {
-    html! { @for block in all { (one(block)) } }
+pub fn blocks(l: &Locale, all: &[Block]) -> Markup {
+    html! { @for block in all { (one(l, block)) } }
 }
 
-fn one(block: &Block) -> Markup {
+fn one(l: &Locale, block: &Block) -> Markup {
     match block {
         Block::Heading(text) => html! { h2 { (text) } },
         Block::Paragraph(p) => paragraph(p),
@@ -17,8 +18,8 @@ fn one(block: &Block) -> Markup {
         Block::Table(table) => self::table(table),
         Block::Beside { text, charts } => html! {
             div.beside {
-                div { (blocks(text)) }
-                div { @for c in charts { (picture(c)) } }
+                div { (blocks(l, text)) }
+                div { @for c in charts { (picture(l, c)) } }
             }
         },
         Block::Labels { size, labels } => self::labels(*size, labels),
@@ -63,7 +64,7 @@ fn labels(size: LabelSize, labels: &[LabelText]) -> Markup {
     }
 }
 
-fn picture(chart: &Chart) -> Markup {
+fn picture(l: &Locale, chart: &Chart) -> Markup {
     match &chart.drawn {
         #[allow(clippy::cast_precision_loss)]
         Drawn::Bars { x, y, bars: all } => {
@@ -77,14 +78,14 @@ fn picture(chart: &Chart) -> Markup {
                     n: None,
                 })
                 .collect();
-            bars(&chart.title, &chart.told, x, y, &all)
+            bars(l, &chart.title, &chart.told, x, y, &all)
         }
         Drawn::Whiskers { x, level, rows } => {
             let rows: Vec<chart::Whisker> = rows
                 .iter()
                 .map(|r| chart::Whisker { name: r.name.clone(), value: r.value, interval: r.interval, n: r.n })
                 .collect();
-            whiskers(&chart.title, &chart.told, &Axis::share(x), *level, &rows)
+            whiskers(l, &chart.title, &chart.told, &Axis::share(l, x), *level, &rows)
         }
     }
 }

@@ -191,7 +191,7 @@ fn view(page: &Page, sheet: &Sheet, asked: &str, choice: Markup) -> Markup {
             }
             (choice)
             article.print-sheet {
-                (html::blocks(&sheet.blocks))
+                (html::blocks(l, &sheet.blocks))
                 footer.quiet { (say!(l, sheets::foot, home = &sheet.foot.home, day = &sheet.foot.day)) }
             }
         },

@@ -1,12 +1,11 @@
-//! The first page of a new notebook: names the home, one person and one animal.
+//! The first page of a new notebook: who lives here. One form; the home's zone is the browser's guess.
 
 mod view;
 
 use crate::error::Error;
-use crate::form::{Form, checked};
-use crate::layout::Tab;
 use crate::reading::Reads;
 use crate::state::AppState;
+use crate::typed::{Typed, again};
 use axum::Router;
 use axum::extract::State;
 use axum::http::header::SET_COOKIE;
@@ -16,8 +15,10 @@ use sayso_model::{
     AnimalCard, AnimalId, Body, Event, EventId, HomeCard, HomeId, Label, PersonCard, PersonId, Role, Source, Species,
     Zone,
 };
-use serde::Deserialize;
+use sayso_wording::{Locale, say};
 use uuid::Uuid;
+
+const FIELDS: [&str; 6] = ["you", "others", "animal", "species", "home", "zone"];
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
@@ -27,32 +28,26 @@ pub fn router() -> Router<AppState> {
 async fn show(State(state): State<AppState>, Reads(locale): Reads) -> Result<Response, Error> {
     Ok(match state.store.home().await? {
         Some(_) => Redirect::to("/").into_response(),
-        None => view::view(&locale).into_response(),
+        None => view::view(&locale, &Typed::default().with("species", "dog")).into_response(),
     })
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Start {
-    home: String,
-    zone: String,
-    you: String,
-    animal: String,
-    species: Species,
-}
-
-async fn begin(State(state): State<AppState>, Form(start): Form<Start>) -> Result<Response, Error> {
+async fn begin(State(state): State<AppState>, Reads(locale): Reads, typed: Typed) -> Result<Response, Error> {
     if state.store.home().await?.is_some() {
         return Ok(Redirect::to("/").into_response());
     }
-    let zone = checked("zone", Zone::new(start.zone.trim()))?;
+    let mut typed = typed.only(&FIELDS)?;
+    let Some(begun) = read(&locale, &mut typed) else { return Ok(again(view::view(&locale, &typed))) };
     let home = HomeId(Uuid::now_v7());
     let (person, animal) = (PersonId(Uuid::now_v7()), AnimalId(Uuid::now_v7()));
-    let bodies: [(Option<AnimalId>, Body); 3] = [
-        (None, HomeCard { name: checked("home", Label::new(&start.home))?, zone: zone.clone() }.into()),
-        (None, PersonCard::new(person, checked("you", Label::new(&start.you))?, Role::Home).into()),
-        (Some(animal), AnimalCard::new(animal, checked("animal", Label::new(&start.animal))?, start.species).into()),
+    let mut bodies: Vec<(Option<AnimalId>, Body)> = vec![
+        (None, HomeCard { name: begun.home, zone: begun.zone.clone() }.into()),
+        (None, PersonCard::new(person, begun.you, Role::Home).into()),
     ];
+    for name in begun.others {
+        bodies.push((None, PersonCard::new(PersonId(Uuid::now_v7()), name, Role::Home).into()));
+    }
+    bodies.push((Some(animal), AnimalCard::new(animal, begun.animal, begun.species).into()));
     let now = state.now();
     let events = bodies
         .into_iter()
@@ -62,13 +57,51 @@ async fn begin(State(state): State<AppState>, Form(start): Form<Start>) -> Resul
             animal,
             person: Some(person),
             happened_at: now,
-            zone: zone.clone(),
+            zone: begun.zone.clone(),
             recorded_at: now,
             source: Source::Tap,
             body,
         })
         .collect();
     state.store.append(events).await?;
-    let to = Redirect::to(&Tab::Today.href(Some(animal)));
+    let to = Redirect::to(&crate::pages::people::food_of(animal));
     Ok(([(SET_COOKIE, super::who::remembering(person))], to).into_response())
+}
+
+/// What the form says.
+struct Begun {
+    home: Label,
+    zone: Zone,
+    you: Label,
+    others: Vec<Label>,
+    animal: Label,
+    species: Species,
+}
+
+fn read(locale: &Locale, typed: &mut Typed) -> Option<Begun> {
+    let (you, animal) = (typed.label("you"), typed.label("animal"));
+    let species = typed.one_of("species", &Species::ALL, Species::name);
+    if species.is_none() && typed.problem("species").is_none() {
+        typed.wrong("species", say!(locale, start::species_missing));
+    }
+    let others: Vec<Label> = typed
+        .text("others")
+        .to_owned()
+        .split([',', ';', '\n'])
+        .map(str::trim)
+        .filter(|name| !name.is_empty())
+        .filter_map(|name| typed.checked("others", Label::new(name)))
+        .collect();
+    let home = if typed.text("home").is_empty() {
+        let usual = you.as_ref().map(|you| Label::new(&say!(locale, start::home_of, name = you)));
+        usual.and_then(|home| typed.checked("home", home))
+    } else {
+        typed.label("home")
+    };
+    let zone = Zone::new(typed.text("zone"));
+    let zone = typed.checked("zone", zone);
+    if !typed.right() {
+        return None;
+    }
+    Some(Begun { home: home?, zone: zone?, you: you?, others, animal: animal?, species: species? })
 }

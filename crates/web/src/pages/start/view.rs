@@ -1,36 +1,42 @@
+use crate::fields::{line, select, summary};
 use crate::layout::bare_with;
+use crate::rich;
+use crate::typed::Typed;
 use maud::{Markup, html};
-use sayso_model::{Label, Species, Zone};
-use sayso_wording::Locale;
+use sayso_model::{Species, Zone};
+use sayso_wording::{Locale, say};
 
-pub fn view(locale: &Locale) -> Markup {
-    let text = |name: &str, label: &str, hint: &str| {
-        html! {
-            label for=(name) { (label) @if !hint.is_empty() { span.hint { (hint) } } }
-            input #(name) name=(name) required maxlength=(Label::MOST) autocomplete="off";
-        }
-    };
+pub fn view(l: &Locale, typed: &Typed) -> Markup {
+    let species: Vec<_> =
+        Species::ALL.iter().map(|s| (s.name().to_owned(), say!(l, start::species_name, species = s.name()))).collect();
+    // Shut, unless the browser could not guess.
+    let open = typed.problem("zone").is_some() || typed.problem("home").is_some();
     bare_with(
-        locale,
-        "A new notebook",
+        l,
+        &say!(l, start::title),
         &["client/zone.js"],
         html! {
-            p { "Four names to begin with. All can be changed later, and everything stays on this machine." }
+            p { (say!(l, start::all_stays)) }
+            (summary(typed))
             form method="post" action="/start" .stack {
-                (text("home", "Your home", "as you call it, such as: the house by the park"))
-                (text("you", "You", "as you are called at home"))
-                (text("animal", "The animal", "its name"))
-                label for="species" { "Its species" }
-                select #species name="species" {
-                    @for s in Species::ALL { option value=(s.name()) { (s.name()) } }
+                (line(typed, "you", &say!(l, start::you), &say!(l, start::you_hint), true))
+                (line(typed, "animal", &say!(l, start::animal), "", true))
+                (select(typed, "species", &say!(l, start::species), "", &species))
+                (line(typed, "others", &say!(l, start::others), &say!(l, start::others_hint), false))
+                details open[open] {
+                    summary { (say!(l, start::zone)) " " span.quiet data-zone-name { (typed.text("zone")) } }
+                    (line(typed, "home", &say!(l, start::home), &say!(l, start::home_hint), false))
+                    div.field {
+                        label for="zone" { (say!(l, start::zone_field)) }
+                        @if let Some(what) = typed.problem("zone") { span.wrong { (what) "." } }
+                        input #zone name="zone" list="zones" value=(typed.text("zone")) placeholder="Europe/Berlin" autocomplete="off" data-zone;
+                        datalist #zones { @for z in Zone::all() { option value=(z) {} } }
+                    }
                 }
-                label for="zone" { "Time zone" span.hint { "so that a day is your day, also when clocks change" } }
-                input #zone name="zone" list="zones" required placeholder="Europe/Berlin" autocomplete="off" data-zone;
-                datalist #zones { @for z in Zone::all() { option value=(z) {} } }
-                button.primary.wide { "Begin" }
+                button.primary.wide { (say!(l, setup::next)) }
             }
-            p { "Kept a notebook or a diary before? " a href="/exchange" { "Bring in a file" } " instead." }
-            p.quiet { "Sayso helps to notice and to count. It is no substitute for a veterinarian or a qualified behaviour professional." }
+            p { (rich!(l, start::bring, link = html! { a href="/exchange" { (say!(l, start::bring_link)) } })) }
+            p.quiet { (say!(l, start::no_vet)) }
         },
     )
 }

@@ -1,6 +1,8 @@
 //! Today: what to do now and why.
 
-pub mod view;
+pub mod advice;
+mod ration;
+mod view;
 
 use crate::error::Error;
 use crate::layout::{Tab, layout};
@@ -9,6 +11,7 @@ use crate::state::AppState;
 use axum::Router;
 use axum::routing::get;
 use maud::Markup;
+use sayso_wording::{say, words};
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
@@ -17,7 +20,7 @@ pub fn router() -> Router<AppState> {
 
 async fn show(page: AnimalPage) -> Result<Markup, Error> {
     let kept = page.state.kept.today(page.home, &page.case());
-    let today = (*kept).as_ref().ok_or_else(|| Error::NotFound("This notebook knows no such animal.".into()))?;
-    let title = format!("Today with {}", page.card.name);
+    let today = (*kept).as_ref().ok_or_else(|| Error::NotFound(words!(errors::no_such_animal)))?;
+    let title = say!(&page.locale, today::title, name = page.card.name.as_str());
     Ok(layout(&page, Tab::Today, &title, view::page(&page, today)))
 }

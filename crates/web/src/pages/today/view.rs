@@ -1,179 +1,171 @@
-//! Markup of Today, and of an advice wherever it stands.
+//! Markup of Today: welfare if there is any, one next thing, a line a word, what went well, what can wait.
 
+use super::advice::{button, caution, cautions, reasons};
+use super::ration::ration;
+use crate::chart::spark;
 use crate::page::AnimalPage;
 use crate::pages::log;
+use crate::pages::people::steps::steps as set_up;
 use maud::{Markup, html};
 use sayso_advisor::plan::Plan;
-use sayso_advisor::ration::Ration;
-use sayso_advisor::stages::Standing;
-use sayso_advisor::today::Today;
-use sayso_advisor::{Advice, Reason, Topic};
-use sayso_model::AnimalId;
+use sayso_advisor::steps::WordStep;
+use sayso_advisor::today::{Next, Today};
+use sayso_advisor::{Advice, Topic};
+use sayso_wording::advice as words_of;
+use sayso_wording::say;
+
+/// Words with a line of their own; more are folded, those that do not get on first.
+const LINES: usize = 7;
 
 /// The page below its heading.
 pub fn page(page: &AnimalPage, today: &Today) -> Markup {
-    // What to show stands in the next session's own card.
-    let (shows, others): (Vec<_>, Vec<_>) = today.advice.iter().partition(|a| a.topic == Topic::Show);
-    let (first, rest) = others.split_at(others.len().min(3));
+    let (l, name) = (&page.locale, page.card.name.as_str());
     html! {
         (log::ahead(page))
-        @if today.advice.is_empty() {
-            p { "Nothing needs doing now. Answer whatever it presses." }
+        @for w in &today.welfare { (welfare(page, w)) }
+        (next(page, today))
+        @if today.steps.is_empty() { (set_up(page, &page.card)) }
+        (words(page, &today.steps))
+        @if !today.went_well.is_empty() {
+            section data-test="went-well" {
+                h2 { (say!(l, today::went_well)) }
+                ul.short { @for good in &today.went_well { li { (words_of::good(l, name, good)) } } }
+            }
         }
-        @for advice in first { (self::advice(page.id, advice, true)) }
-        @if let Some(plan) = &today.plan { (next_session(page.id, plan, shows.first().copied())) }
-        (ration(&today.ration))
-        (words(page.id, &today.words))
-        @if !rest.is_empty() {
-            h2 { "Further advice" }
-            @for advice in rest { (self::advice(page.id, advice, false)) }
+        section data-test="later" {
+            h2 { (say!(l, today::later)) }
+            @for a in &today.later { (later(page, a)) }
+            (ration(page, &today.ration))
         }
-        p.quiet { "Share of sessions joined in four weeks: " (today.joining) "." }
     }
 }
 
-/// One advice with its reasons. Welfare stands out by its frame and its word, not by colour alone.
-pub fn advice(animal: AnimalId, advice: &Advice, open: bool) -> Markup {
-    let class = if advice.topic == Topic::Welfare { "stop advice" } else { "card advice" };
+/// What concerns its wellbeing: what to do and whom to ask in the open, why behind the tap.
+fn welfare(page: &AnimalPage, a: &Advice) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
     html! {
-        section class=(class) data-test="advice" data-topic=(format!("{:?}", advice.topic)) {
-            p.topic { (topic(advice.topic)) }
-            p.act {
-                (advice.act)
-                @if let Some(minutes) = advice.minutes { " At most " (minutes) " minutes." }
-            }
-            @if let Some(caution) = &advice.caution { p.note { strong { "Take care: " } (caution) } }
-            (why(animal, advice, open && advice.topic == Topic::Welfare))
-        }
-    }
-}
-
-fn why(animal: AnimalId, advice: &Advice, open: bool) -> Markup {
-    html! {
-        details open[open] {
-            summary { "Why (" (advice.sure.words()) ")" }
-            ul { @for reason in &advice.because { li { (self::reason(animal, reason)) } } }
-            @if !advice.would_change.is_empty() {
-                p { "What would change it: " (advice.would_change) }
-            }
-        }
-    }
-}
-
-fn reason(animal: AnimalId, reason: &Reason) -> Markup {
-    html! {
-        (reason.text)
-        @if let Some(figure) = &reason.figure { " " strong.num { (figure) } }
-        @if let Some(first) = reason.events.first() {
-            " " a href=(log::address(animal, *first)) { "the records" }
-        }
-    }
-}
-
-const fn topic(topic: Topic) -> &'static str {
-    match topic {
-        Topic::Welfare => "Its wellbeing first",
-        Topic::Ration => "Food",
-        Topic::SetUp => "Set up",
-        Topic::Likes => "What it likes",
-        Topic::Stuck => "Not getting on",
-        Topic::Show => "Show",
-        Topic::Invite => "Invite",
-        Topic::Converse => "Answer",
-        Topic::Probe => "Check",
-    }
-}
-
-fn next_session(animal: AnimalId, plan: &Plan, advice: Option<&Advice>) -> Markup {
-    html! {
-        section.card {
-            h2.first { "Next session" }
-            table {
-                thead { tr { th scope="col" { "Word" } th scope="col" { "Stage" } th.num scope="col" { "Aim" } th.num scope="col" { "Today" } } }
-                tbody {
-                    @for w in &plan.words {
-                        tr {
-                            td { a href=(format!("/l/{animal}/evidence/{}", w.word)) { (w.says) } }
-                            td { (w.stage.name()) }
-                            td.num { (w.showings) }
-                            td.num { (w.today) }
-                        }
-                    }
-                }
-            }
-            p { "At most " strong { (plan.minutes) " minutes" } ": " (plan.minutes_because) "." }
-            @if let Some(best) = plan.times.first() {
-                p { "Best time so far: " (best.from) " to " (best.to) " o'clock, joined " (best.joining) "." }
-            }
-            p { a.button.primary.wide href=(format!("/l/{animal}/board")) { "Go to the board" } }
-            @if let Some(advice) = advice {
-                p { (advice.act) }
-                @if let Some(caution) = &advice.caution { p.note { strong { "Take care: " } (caution) } }
-                (why(animal, advice, false))
-            }
-        }
-    }
-}
-
-/// The day's food rewards.
-pub fn ration(ration: &Ration) -> Markup {
-    html! {
-        section.card data-test="ration" {
-            h2.first { "Food rewards left today" }
-            @if let Some(why) = &ration.refusal {
-                p.caution { (why) }
-                @if ration.feeds > 0 { p { "Given so far: " (format!("{:.0}", ration.given_kcal)) " kcal in " (ration.feeds) " feeds." } }
-            }
-            @if let (Some(left), Some(budget)) = (ration.left_kcal, ration.budget_kcal) {
-                p {
-                    span.figure { (format!("{left:.0}")) } " of " (format!("{budget:.0}")) " kcal left"
-                    @if ration.over_kcal > 0.0 { " (over by " (format!("{:.0}", ration.over_kcal)) " kcal)" }
-                    ", " (ration.feeds) " feeds so far."
-                }
-                meter.wide min="0" max=(budget) value=(left) aria-label="Food rewards left, in kcal" {}
-                @if !ration.rewards.is_empty() {
-                    ul.plain {
-                        @for r in &ration.rewards {
-                            li {
-                                @match r.pieces { Some(n) => { strong.num { (n) } " pieces of " } None => "Energy of a piece unknown: " }
-                                (r.name)
-                                @for c in &r.cautions { p.note { strong { "Take care: " } (c) } }
-                            }
-                        }
-                    }
-                }
-            }
+        section.stop.advice data-test="advice" data-topic=(format!("{:?}", Topic::Welfare)) {
+            p.act { (words_of::act(l, name, &a.act)) }
             details {
-                summary { "How this is computed" }
-                @if let (Some(day), false) = (ration.day_kcal, ration.basis.is_empty()) {
-                    p { "The whole day: " (format!("{day:.0}")) " kcal, " (ration.basis) "." }
-                }
-                @if let Some((low, high)) = ration.range_kcal {
-                    p { "Individuals of this weight: about " (format!("{low:.0}")) " to " (format!("{high:.0}")) " kcal." }
-                }
-                @for c in &ration.cautions { p { (c) } }
+                summary { (say!(l, today::why, sure = words_of::sure(l, a.sure))) }
+                (cautions(page, a))
+                (reasons(page, a))
             }
         }
     }
 }
 
-/// Where each word stands.
-pub fn words(animal: AnimalId, words: &[Standing]) -> Markup {
+/// The one next thing.
+fn next(page: &AnimalPage, today: &Today) -> Markup {
+    let next = &today.next;
+    let (l, name) = (&page.locale, page.card.name.as_str());
     html! {
-        @if !words.is_empty() {
-            h2 { "Words" }
-            div.grid {
-                @for w in words {
-                    section.card data-test="word" {
-                        h3.first { a href=(format!("/l/{animal}/evidence/{}", w.word)) { (w.says) } }
-                        p { strong { (w.stage.name()) }
-                            @if w.figures_say != w.stage { span.quiet { " (the figures point to " (w.figures_say.name()) ")" } } }
-                        p.quiet { "Shown " (w.showings) " times, " (w.showings_week) " this week." }
-                        @if w.response.n > 0 { p.quiet { "Pressed when invited and wanted: " (w.response) "." } }
-                        @if w.own_presses > 0 { p.quiet { "Pressed by itself " (w.own_presses) " times in four weeks." } }
+        section.card.advice data-test="next" aria-label=(say!(l, today::now)) {
+            p.act { @if let Next::Session { plan } = next { (say!(l, today::session, minutes = plan.minutes)) } @else { (words_of::next(l, name, next)) } }
+            @match next {
+                Next::Session { plan } => { (session(page, plan, today)) }
+                Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => {
+                    (cautions(page, advice))
+                    (button(page, &advice.act, true))
+                    details { summary { (say!(l, today::why, sure = words_of::sure(l, advice.sure))) } (reasons(page, advice)) }
+                }
+                Next::Rest | Next::Answer { .. } => {
+                    p { a.button.wide href=(format!("/l/{}/board", page.id)) data-test="do" { (say!(l, today::do_board)) } }
+                }
+            }
+        }
+    }
+}
+
+fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    html! {
+        ul.short {
+            @for w in &plan.words {
+                li {
+                    @let planned = words_of::planned(l, w);
+                    @match &w.hint {
+                        Some(hint) => (say!(l, today::planned, planned = planned, hint = words_of::hint(l, name, hint))),
+                        None => (planned),
                     }
                 }
             }
+        }
+        p { a.button.primary.wide href=(format!("/l/{}/board", page.id)) data-test="do" { (say!(l, today::start)) } }
+        details {
+            summary { (say!(l, today::why_plan)) }
+            ul {
+                li { (words_of::length(l, &plan.minutes_from)) }
+                @if let Some(best) = plan.times.first() {
+                    li { (say!(l, today::best_time, from = l.hour(best.from), to = l.hour(best.to), joined = l.estimate(&best.joining))) }
+                }
+                li { (say!(l, today::joining)) ": " (l.estimate(&today.joining)) }
+                @for w in &plan.words { li { (say!(l, today::shown_today, word = &w.word.says, times = w.today)) } }
+            }
+            @for c in &plan.cautions { (caution(page, &words_of::caution(l, name, *c))) }
+        }
+    }
+}
+
+/// A line a word: its trend, stage and one step; why, and what also holds, behind the tap.
+fn words(page: &AnimalPage, steps: &[WordStep]) -> Markup {
+    let l = &page.locale;
+    // Those that need something first, else as they come.
+    let mut sorted: Vec<&WordStep> = steps.iter().collect();
+    sorted.sort_by_key(|w| !w.stuck);
+    let (open, folded) = sorted.split_at(sorted.len().min(LINES));
+    html! {
+        @if !steps.is_empty() {
+            section data-test="words" {
+                h2 { (say!(l, today::words)) }
+                @for w in open { (line(page, w)) }
+                @if !folded.is_empty() {
+                    details { summary { (say!(l, today::more_words, count = folded.len())) } @for w in folded { (line(page, w)) } }
+                }
+            }
+        }
+    }
+}
+
+fn line(page: &AnimalPage, w: &WordStep) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    let counts: Vec<String> = w.trend.iter().map(ToString::to_string).collect();
+    let trend = say!(l, today::trend, counts = counts.join(", "));
+    html! {
+        details.word data-test="word" {
+            summary {
+                span.head {
+                    strong { (w.word.says) }
+                    span.quiet { (words_of::stage_name(l, w.stage)) }
+                    (spark(&w.trend, &trend))
+                }
+                span.step data-test="step" { (words_of::brief(l, name, &w.advice.act)) }
+            }
+            p { strong { (words_of::act(l, name, &w.advice.act)) } }
+            @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }
+            (cautions(page, &w.advice))
+            (button(page, &w.advice.act, false))
+            p.quiet { (say!(l, today::why, sure = words_of::sure(l, w.advice.sure))) }
+            (reasons(page, &w.advice))
+            @if !w.also.is_empty() {
+                p.quiet { (say!(l, today::also)) }
+                ul { @for other in &w.also { li { (words_of::act(l, name, &other.act)) (cautions(page, other)) (reasons(page, other)) } } }
+            }
+            p.quiet { (trend) }
+            p { a.link href=(format!("/l/{}/evidence/{}", page.id, w.word.word)) { (say!(l, today::evidence, word = &w.word.says)) } }
+        }
+    }
+}
+
+/// What can wait, in a line.
+fn later(page: &AnimalPage, a: &Advice) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    html! {
+        details data-test="later-advice" data-topic=(format!("{:?}", a.topic)) {
+            summary { (words_of::act(l, name, &a.act)) }
+            (cautions(page, a))
+            (button(page, &a.act, false))
+            (reasons(page, a))
         }
     }
 }

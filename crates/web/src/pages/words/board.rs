@@ -6,12 +6,14 @@ use crate::error::Error;
 use crate::fields::{summary, tick};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::pages::people::{StepName, along, onward};
 use crate::typed::{Typed, again};
 use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_model::{BoardLayout, Placed, WordCard};
+use sayso_wording::say;
 use serde::Deserialize;
 
 /// Places in a row or column at most.
@@ -43,12 +45,10 @@ pub async fn show(page: AnimalPage, Query(asked): Query<Size>) -> Markup {
     let size = size(&mut typed);
     let cards = words(&page);
     let inside = |p: &&Placed| p.row < size.0 && p.column < size.1 && cards.iter().any(|w| w.word == p.word);
-    let mut placed: Vec<Placed> = before.map_or(&[][..], |b| &b.words).iter().filter(inside).copied().collect();
-    if !asked.propose.is_empty() {
-        match places::proposed(&page, size, &placed, &cards) {
-            Ok(proposed) => placed = proposed,
-            Err(why) => typed.wrong("places", format!("cannot be proposed: {why}")),
-        }
+    let placed: Vec<Placed> = before.map_or(&[][..], |b| &b.words).iter().filter(inside).copied().collect();
+    // On a board never drawn nothing is moved by a proposal.
+    if (!asked.propose.is_empty() || (before.is_none() && !cards.is_empty())) && typed.right() {
+        return proposal(&page, size, placed, &cards);
     }
     for p in placed {
         typed = typed.with(&field(p.row, p.column), p.word);
@@ -62,37 +62,66 @@ fn size(typed: &mut Typed) -> (u8, u8) {
     (rows.unwrap_or(1), columns.unwrap_or(1))
 }
 
+/// Keeps the board, or shows what was picked so far in another size or with places proposed; nothing picked is lost.
 pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed;
     let (rows, columns) = size(&mut typed);
     for name in ["rows", "columns"] {
         if typed.text(name).is_empty() {
-            typed.wrong(name, "are missing; give 1 to 20");
+            typed.wrong(name, say!(&page.locale, words::size_missing));
         }
     }
     if !typed.right() {
         return Ok(again(form(&page, &typed, (rows, columns), &[])));
     }
-    let names: Vec<String> = (0..rows).flat_map(|r| (0..columns).map(move |c| field(r, c))).collect();
-    let fields: Vec<&str> = names.iter().map(String::as_str).chain(["rows", "columns", "move"]).collect();
+    // Places beyond the size may still be picked in a form that was drawn larger.
+    let most = u8::try_from(MOST).unwrap_or(u8::MAX);
+    let names: Vec<String> = (0..most).flat_map(|r| (0..most).map(move |c| field(r, c))).collect();
+    let fields: Vec<&str> = names.iter().map(String::as_str).chain(["rows", "columns", "move", "step"]).collect();
     let mut typed = typed.only(&fields)?;
-    let placed = read(&mut typed, rows, columns, &words(&page));
+    let cards = words(&page);
+    let outside = |n: &&String| !(0..rows).any(|r| (0..columns).any(|c| **n == field(r, c)));
+    if typed.text("step") != "size" && names.iter().filter(outside).any(|n| !typed.text(n).is_empty()) {
+        typed.wrong("rows", say!(&page.locale, words::size_leaves_out));
+    }
+    let placed = read(&page.locale, &mut typed, rows, columns, &cards);
+    match typed.text("step") {
+        "size" => return Ok(form(&page, &typed, (rows, columns), &[]).into_response()),
+        "propose" if typed.right() => return Ok(proposal(&page, (rows, columns), placed, &cards).into_response()),
+        _ => {}
+    }
     let moved = moved(&page, &placed);
     if !moved.is_empty() && !typed.ticked("move") && typed.right() {
-        typed.wrong("move", "is not ticked: words that are in use would change their place");
+        typed.wrong("move", say!(&page.locale, words::move_unticked));
     }
     if typed.right() {
+        let first = page.story.board().is_none() && !placed.is_empty();
         let board = BoardLayout { rows, columns, words: placed };
         if typed.kept(page.keep(vec![page.about_home(board)]).await)? {
-            return Ok(Redirect::to(&format!("/l/{}/words#where", page.id)).into_response());
+            let to =
+                if first { onward(&page, &page.card, StepName::Places) } else { format!("/l/{}/words#where", page.id) };
+            return Ok(Redirect::to(&to).into_response());
         }
     }
     Ok(again(form(&page, &typed, (rows, columns), &moved)))
 }
 
+/// The form with places proposed for the words that have none.
+fn proposal(page: &AnimalPage, size: (u8, u8), mut placed: Vec<Placed>, cards: &[&WordCard]) -> Markup {
+    let mut typed = Typed::default().with("rows", size.0).with("columns", size.1);
+    match places::proposed(page, size, &placed, cards) {
+        Ok(proposed) => placed = proposed,
+        Err(why) => typed.wrong("places", say!(&page.locale, words::no_places, why = why)),
+    }
+    for p in placed {
+        typed = typed.with(&field(p.row, p.column), p.word);
+    }
+    form(page, &typed, size, &[])
+}
+
 /// Words in use that would stand elsewhere, or nowhere.
 fn moved(page: &AnimalPage, placed: &[Placed]) -> Vec<String> {
-    let cards = page.story.words();
+    let (cards, l) = (page.story.words(), &page.locale);
     let Some(before) = page.story.board() else { return Vec::new() };
     before
         .words
@@ -100,15 +129,15 @@ fn moved(page: &AnimalPage, placed: &[Placed]) -> Vec<String> {
         .filter(|old| cards.get(&old.word).is_some_and(|w| w.active) && !placed.contains(old))
         .filter_map(|old| {
             cards.get(&old.word).map(|w| match placed.iter().find(|p| p.word == old.word) {
-                Some(new) => format!("\u{201c}{}\u{201d} to row {}, place {}", w.says, new.row + 1, new.column + 1),
-                None => format!("\u{201c}{}\u{201d} off the board", w.says),
+                Some(new) => say!(l, words::to_place, says = &w.says, row = new.row + 1, place = new.column + 1),
+                None => say!(l, words::off_board, says = &w.says),
             })
         })
         .collect()
 }
 
 fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[String]) -> Markup {
-    let words = words(page);
+    let (words, l) = (words(page), &page.locale);
     let free: Vec<&&WordCard> = words
         .iter()
         .filter(|w| !(0..rows).any(|r| (0..columns).any(|c| typed.text(&field(r, c)) == w.word.to_string())))
@@ -125,32 +154,31 @@ fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[St
     layout(
         page,
         Tab::Words,
-        "The board",
+        &say!(l, words::board_title),
         html! {
+            @if page.story.board().is_none() { (along(page, &page.card, StepName::Places)) }
             (summary(typed))
             @if !moved.is_empty() {
-                div.caution { p { "A word that moves must be found anew: leave known words where they are if you can. This would move:" }
+                div.caution { p { (say!(l, words::would_move)) }
                     ul { @for m in moved { li { (m) } } } }
             }
-            form method="get" action=(to) .row.even {
-                (sized("rows", "Rows", rows))
-                (sized("columns", "Places a row", columns))
-                button { "Change the size" }
-            }
             form method="post" action=(to) .stack {
-                input type="hidden" name="rows" value=(rows);
-                input type="hidden" name="columns" value=(columns);
-                (lists(typed, rows, columns, &words))
-                @if !free.is_empty() {
-                    p #places { "Not on it: " (free.iter().map(|w| w.says.as_str()).collect::<Vec<_>>().join(", ")) ". "
-                        a href=(format!("?rows={rows}&columns={columns}&propose=yes")) { "Propose places for these" }
-                        span.hint { "Words on the board stay. Those that sound alike are kept apart, and busy ones within reach." } }
+                div.row.even {
+                    (sized("rows", &say!(l, words::rows), rows))
+                    (sized("columns", &say!(l, words::columns), columns))
+                    button name="step" value="size" formaction=(format!("{to}#board")) { (say!(l, words::change_size)) }
                 }
-                @if !moved.is_empty() { (tick(typed, "move", "Yes, move them")) }
-                button.primary.wide { "Keep" }
+                (lists(l, typed, rows, columns, &words))
+                @if !free.is_empty() {
+                    p #places { (say!(l, words::not_on_it, words = free.iter().map(|w| w.says.as_str()).collect::<Vec<_>>().join(", "))) " "
+                        button name="step" value="propose" formaction=(format!("{to}#board")) { (say!(l, words::propose_places)) }
+                        span.hint { (say!(l, words::places_stay)) } }
+                }
+                @if !moved.is_empty() { (tick(typed, "move", &say!(l, words::yes_move))) }
+                button.primary.wide name="step" value="keep" { @if page.story.board().is_none() { (say!(l, setup::next)) } @else { (say!(l, setup::keep)) } }
             }
-            p.quiet { "Leave a place free beside a word that is pressed most, keep words that sound alike apart, and fix the board on a grippy mat: a board that slides or rattles is avoided. Close battery covers with their screws. " (BATTERY_EMERGENCY) }
-            p { a href=(Tab::Words.href(Some(page.id))) { "Back to Words" } }
+            p.quiet { (say!(l, words::mat)) " " (BATTERY_EMERGENCY) }
+            p { a href=(Tab::Words.href(Some(page.id))) { (say!(l, words::back)) } }
         },
     )
 }

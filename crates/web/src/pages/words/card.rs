@@ -11,7 +11,9 @@ use axum::extract::{Path, Query};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_advisor::ration::forbidden;
+use sayso_methods::words::labels_for;
 use sayso_model::{RewardCard, RewardId, WordCard, WordId};
+use sayso_wording::{Locale, say};
 use serde::Deserialize;
 use uuid::Uuid;
 
@@ -25,23 +27,23 @@ pub struct Asked {
     kept: String,
 }
 
-/// What a card says before anybody has written on it.
-pub fn proposed(reward: &RewardCard) -> (String, String, String, &'static str) {
-    let says = reward.says.as_ref().map_or_else(|| reward.name.to_string(), ToString::to_string);
+/// What a card says before anybody has written on it: the label, what it means, how it is answered, and "not now".
+pub fn proposed(l: &Locale, reward: &RewardCard) -> (String, String, String, String) {
+    let derived = || labels_for(reward.name.as_str(), l.tag()).into_iter().next().unwrap_or_default();
+    let says = reward.says.as_ref().map_or_else(derived, ToString::to_string);
     let name = reward.name.as_str();
-    (says, format!("asks for: {name}"), format!("Give it at once: {name}."), NOT_NOW)
+    let answer = say!(l, words::give, says = &says);
+    (says, say!(l, words::asks_for, name = name), answer, say!(l, words::not_now))
 }
-
-const NOT_NOW: &str = "Say \u{201c}not now\u{201d} calmly, once, and offer something else.";
 
 pub async fn new(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup, Error> {
     let reward = asked.reward.parse::<RewardId>().ok().and_then(|r| page.story.rewards().get(&r).copied().cloned());
-    let mut typed = Typed::default().with("not_now", NOT_NOW).with("active", "yes");
+    let mut typed = Typed::default().with("not_now", say!(&page.locale, words::not_now)).with("active", "yes");
     if page.animals().len() > 1 {
         typed = typed.with("animals", page.id);
     }
     if let Some(reward) = reward {
-        let (says, means, answer, _) = proposed(&reward);
+        let (says, means, answer, _) = proposed(&page.locale, &reward);
         typed = typed.with("reward", reward.reward).with("says", says).with("means", means).with("answer", answer);
     }
     form(&page, None, &typed, false).await
@@ -96,7 +98,7 @@ fn read(page: &AnimalPage, id: Option<WordId>, typed: &mut Typed) -> Option<Word
             && says.as_ref().is_some_and(|s| s.as_str().eq_ignore_ascii_case(w.says.as_str()))
     });
     if same.is_some() {
-        typed.wrong("says", "is on another button already; choose another word, or open that card");
+        typed.wrong("says", say!(&page.locale, words::on_another));
     }
     let rewards = page.story.rewards();
     let reward = typed.id("reward", |r: &RewardId| rewards.contains_key(r));
@@ -105,7 +107,7 @@ fn read(page: &AnimalPage, id: Option<WordId>, typed: &mut Typed) -> Option<Word
     if active && let Some(card) = reward.and_then(|r| rewards.get(&r)) {
         for l in page.animals().iter().filter(|l| animals.is_empty() || animals.contains(&l.animal)) {
             if let Some(why) = forbidden(l.species, card) {
-                typed.wrong("reward", format!("cannot be given to {}: {why}. Choose another", l.name));
+                typed.wrong("reward", say!(&page.locale, words::cannot_give, name = &l.name, why = why));
             }
         }
     }
@@ -129,60 +131,63 @@ async fn form(page: &AnimalPage, before: Option<&WordCard>, typed: &Typed, kept:
     };
     let to =
         before.map_or_else(|| format!("/l/{}/words/new", page.id), |c| format!("/l/{}/words/card/{}", page.id, c.word));
-    let rewards = page.story.rewards();
+    let (rewards, l) = (page.story.rewards(), &page.locale);
     let mut all: Vec<&RewardCard> =
         rewards.values().copied().filter(|r| r.active || typed.text("reward") == r.reward.to_string()).collect();
     all.sort_by(|a, b| a.name.cmp(&b.name).then(a.reward.cmp(&b.reward)));
-    let mut options = vec![(String::new(), "nothing: it only says something".to_owned())];
-    options.extend(all.iter().map(|r| (r.reward.to_string(), format!("{} ({})", r.name, r.kind.name()))));
+    let mut options = vec![(String::new(), say!(l, words::gives_nothing))];
+    options.extend(
+        all.iter()
+            .map(|r| (r.reward.to_string(), format!("{} ({})", r.name, say!(l, ideas::kind, kind = r.kind.name())))),
+    );
     let animals: Vec<_> = page.animals().iter().map(|l| (l.animal.to_string(), html! { (l.name.as_str()) })).collect();
     let chosen = all.iter().find(|r| r.reward.to_string() == typed.text("reward"));
     let says = typed.text("says");
     let alike = if says.is_empty() { Vec::new() } else { sounds::too_alike(&page.story, says, before.map(|c| c.word)) };
-    let title = before.map_or_else(|| "A new word".to_owned(), |c| format!("\u{201c}{}\u{201d}", c.says));
+    let title = before.map_or_else(|| say!(l, words::new_title), |c| say!(l, words::quoted, says = &c.says));
     Ok(layout_with(
         page,
         Tab::Words,
         &title,
         &["client/recorder.js"],
         html! {
-            @if kept { p role="status" { strong { "Kept." } } }
+            @if kept { p role="status" { strong { (say!(l, words::kept)) } } }
             (summary(typed))
             @for (_, likeness) in &alike {
-                p.caution { "Sounds much like another word here and may be hard to tell apart: " (likeness.reason) ". A different word for one of them is safer." }
+                p.caution { (say!(l, words::alike_here, how = &likeness.reason)) }
             }
             @if let Some(reward) = chosen { (for_animal(&page.card, reward)) }
             form method="post" action=(to) .stack {
-                (line(typed, "says", "The button says", "short, and unlike the other words", true))
-                (area(typed, "means", "It means here", "what it asks for or tells"))
-                (area(typed, "answer", "Everyone answers by", "the same each time, such as: give one piece within three seconds"))
-                (area(typed, "not_now", "When the answer is \u{201c}not now\u{201d}, everyone", "says and does this"))
-                (select(typed, "reward", "What is given", "", &options))
-                (tick(typed, "closing", "a closing word: it ends a session and calms"))
-                @if animals.len() > 1 { (ticks(typed, "animals", "Taught to", "none ticked means all", &animals)) }
+                (line(typed, "says", &say!(l, words::button_says), &say!(l, words::says_hint), true))
+                (area(typed, "means", &say!(l, words::means_here), &say!(l, words::means_hint)))
+                (area(typed, "answer", &say!(l, words::answer_by), &say!(l, words::answer_hint)))
+                (area(typed, "not_now", &say!(l, words::when_not_now), &say!(l, words::not_now_hint)))
+                (select(typed, "reward", &say!(l, words::what_given), "", &options))
+                (tick(typed, "closing", &say!(l, words::is_closing)))
+                @if animals.len() > 1 { (ticks(typed, "animals", &say!(l, words::taught_to), &say!(l, reward::none_means_all), &animals)) }
                 @else { @for l in typed.all("animals") { input type="hidden" name="animals" value=(l); } }
-                @if before.is_some() { (tick(typed, "active", "on the board (untick to take it off; what was noted stays)")) }
-                button.primary.wide { "Keep" }
+                @if before.is_some() { (tick(typed, "active", &say!(l, words::on_board))) }
+                button.primary.wide { (say!(l, setup::keep)) }
             }
             @if let Some(card) = before {
                 @if card.active && card.is_for(page.id) { (stage::section(page, card)) }
                 (recording)
                 (rules(page, card))
             }
-            p { a href=(Tab::Words.href(Some(page.id))) { "Back to Words" } }
+            p { a href=(Tab::Words.href(Some(page.id))) { (say!(l, words::back)) } }
         },
     ))
 }
 
 fn rules(page: &AnimalPage, card: &WordCard) -> Markup {
-    let rules = page.story.rules();
+    let (rules, l) = (page.story.rules(), &page.locale);
     let rules: Vec<_> = rules.into_values().filter(|r| r.active && r.word == Some(card.word)).collect();
     html! {
         section {
-            h2 { "Rules of the house for it" }
-            @if rules.is_empty() { p.quiet { "None of its own." } }
-            ul { @for r in rules { li { (r.text.as_str()) " " a href=(format!("/people/rule/{}", r.rule)) { "Change" } } } }
-            p { a href="/people/rule/new" { "Add a rule" } }
+            h2 { (say!(l, words::rules_for)) }
+            @if rules.is_empty() { p.quiet { (say!(l, words::rules_none)) } }
+            ul { @for r in rules { li { (r.text.as_str()) " " a href=(format!("/people/rule/{}", r.rule)) { (say!(l, card::edit)) } } } }
+            p { a href="/people/rule/new" { (say!(l, card::add_rule)) } }
         }
     }
 }

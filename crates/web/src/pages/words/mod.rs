@@ -22,6 +22,7 @@ use axum::extract::DefaultBodyLimit;
 use axum::routing::{get, post};
 use maud::Markup;
 use sayso_model::{WordCard, WordId};
+use sayso_wording::words;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
@@ -47,5 +48,5 @@ async fn show(page: AnimalPage) -> Markup {
 fn known(page: &AnimalPage, id: &str) -> Result<WordCard, Error> {
     let id: WordId = named(id, "word")?;
     let card = page.story.words().get(&id).map(|c| (*c).clone());
-    card.ok_or_else(|| Error::NotFound("This notebook knows no such word.".into()))
+    card.ok_or_else(|| Error::NotFound(words!(words::no_such)))
 }

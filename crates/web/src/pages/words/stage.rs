@@ -10,6 +10,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_model::{Stage, StageChoice, WordCard};
+use sayso_wording::advice::because;
 
 /// A stage in words.
 pub const fn words(stage: Stage) -> &'static str {
@@ -51,20 +52,21 @@ pub fn section(page: &AnimalPage, card: &WordCard) -> Markup {
         section #stage {
             h2 { "Stage with " (page.card.name.as_str()) }
             @if let Some(s) = all.iter().find(|s| s.word == card.word) {
-                (reasons(s))
+                (reasons(page, s))
                 (form(page, card, &Typed::default().with("stage", s.stage.name())))
             }
         }
     }
 }
 
-fn reasons(s: &Standing) -> Markup {
+fn reasons(page: &AnimalPage, s: &Standing) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
     html! {
         p { "Now: " strong { (s.stage.name()) } ", " (words(s.stage)) "." }
         @if s.stage == s.figures_say { p { "The figures point to the same." } }
         @else { p.caution { "The figures point to " strong { (s.figures_say.name()) } ": " (words(s.figures_say)) "." } }
-        @if !s.because.is_empty() { p.quiet { "Because:" } ul { @for b in &s.because { li { (b) } } } }
-        @if !s.would_change.is_empty() { p.quiet { "What would change it:" } ul { @for w in &s.would_change { li { (w) } } } }
+        @if !s.because.is_empty() { p.quiet { "Because:" } ul { @for b in &s.because { li { (because(l, name, b)) } } } }
+        @if !s.would_change.is_empty() { p.quiet { "What would change it:" } ul { @for w in &s.would_change { li { (because(l, name, w)) } } } }
         dl.facts {
             dt { "Shown" } dd { "n = " (s.showings) ", in the last seven days " (s.showings_week) }
             dt { "From press to giving" } dd { (s.delay) }

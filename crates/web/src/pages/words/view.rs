@@ -2,33 +2,35 @@ use super::{first, layout_form, sounds};
 use crate::cautions::for_animal;
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::pages::people::{StepName, along};
 use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_model::WordCard;
+use sayso_wording::say;
 use std::collections::BTreeSet;
 
 pub fn view(page: &AnimalPage) -> Markup {
-    let words = page.story.words_of(page.id);
+    let (words, l) = (page.story.words_of(page.id), &page.locale);
     let case = page.case();
     let all = standings(&case);
     layout(
         page,
         Tab::Words,
-        &format!("Words of {}", page.card.name),
+        &say!(l, words::page_title, name = &page.card.name),
         html! {
-            @if words.is_empty() { p { "No word yet. Two or three are enough to begin with (common practice, no source)." } }
+            @if words.is_empty() { (along(page, &page.card, StepName::Words)) p { (say!(l, words::none_yet)) } }
             @for w in &words { (word(page, w, all.iter().find(|s| s.word == w.word))) }
             (alike(page, &words))
             (first::section(page, !words.is_empty()))
-            p.row { a.button href=(format!("/l/{}/words/new", page.id)) { "Add a word" }
-                @if !words.is_empty() { a.button href="/sheets/rules" { "Sheet for the fridge" } a.button href="/sheets/labels" { "Labels" } } }
+            p.row { a.button href=(format!("/l/{}/words/new", page.id)) { (say!(l, words::add)) }
+                @if !words.is_empty() { a.button href="/sheets/rules" { (say!(l, card::fridge)) } a.button href="/sheets/labels" { (say!(l, words::labels)) } } }
             section #where {
-                h2 { "Where they are" }
+                h2 { (say!(l, words::where_they_are)) }
                 @match page.story.board() {
-                    Some(board) => (layout_form::drawn(&page.story, board)),
-                    None => p { "The board is not drawn yet. With it, presses can be read by place." }
+                    Some(board) => (layout_form::drawn(l, &page.story, board)),
+                    None => p { (say!(l, words::not_drawn)) }
                 }
-                p { a.button href=(format!("/l/{}/words/board", page.id)) { "Change the board" } }
+                p { a.button href=(format!("/l/{}/words/board", page.id)) { (say!(l, words::edit_board)) } }
             }
             (off(page))
         },
@@ -36,24 +38,24 @@ pub fn view(page: &AnimalPage) -> Markup {
 }
 
 fn word(page: &AnimalPage, w: &WordCard, s: Option<&Standing>) -> Markup {
-    let rewards = page.story.rewards();
+    let (rewards, l) = (page.story.rewards(), &page.locale);
     let reward = w.reward.and_then(|r| rewards.get(&r));
     html! {
         section.card {
-            h2 { "\u{201c}" (w.says.as_str()) "\u{201d}" @if w.closing { " " span.quiet { "closing word" } } }
+            h2 { (say!(l, words::quoted, says = &w.says)) @if w.closing { " " span.quiet { (say!(l, words::closing_word)) } } }
             @if let Some(s) = s {
-                p { strong { (s.stage.name()) }
-                    @if s.stage != s.figures_say { span.quiet { " \u{2013} the figures point to " (s.figures_say.name()) } }
-                    span.hint { "shown n = " (s.showings) " · own presses in 28 days n = " (s.own_presses) } }
+                p { strong { (say!(l, words::stage, stage = s.stage.name())) }
+                    @if s.stage != s.figures_say { " " span.quiet { (say!(l, words::figures_say, stage = say!(l, words::stage, stage = s.figures_say.name()))) } }
+                    span.hint { (say!(l, words::shown, shown = s.showings, own = s.own_presses)) } }
             }
             dl.facts {
-                @if let Some(t) = &w.means { dt { "Means" } dd { (t.as_str()) } }
-                dt { "Answer" } dd { @match &w.answer { Some(t) => (t.as_str()), None => span.quiet { "not written yet" } } }
-                dt { "Not now" } dd { @match &w.not_now { Some(t) => (t.as_str()), None => span.quiet { "not written yet" } } }
-                @if let Some(r) = reward { dt { "Given" } dd { (r.name.as_str()) } }
+                @if let Some(t) = &w.means { dt { (say!(l, words::means)) } dd { (t.as_str()) } }
+                dt { (say!(l, words::answer)) } dd { @match &w.answer { Some(t) => (t.as_str()), None => span.quiet { (say!(l, words::not_written)) } } }
+                dt { (say!(l, words::not_now_title)) } dd { @match &w.not_now { Some(t) => (t.as_str()), None => span.quiet { (say!(l, words::not_written)) } } }
+                @if let Some(r) = reward { dt { (say!(l, words::given)) } dd { (r.name.as_str()) } }
             }
             @if let Some(r) = reward { (for_animal(&page.card, r)) }
-            p { a.button href=(format!("/l/{}/words/card/{}", page.id, w.word)) { "Card and stage" span.unseen { " of " (w.says.as_str()) } } }
+            p { a.button href=(format!("/l/{}/words/card/{}", page.id, w.word)) { (say!(l, words::card_and_stage)) span.unseen { " " (say!(l, words::of, says = &w.says)) } } }
         }
     }
 }
@@ -71,21 +73,23 @@ fn alike(page: &AnimalPage, words: &[&WordCard]) -> Markup {
             }
         }
     }
+    let l = &page.locale;
     html! {
         @if !said.is_empty() {
-            div.caution { strong { "These sound much alike:" } ul { @for s in said { li { (s) "." } } }
-                "A different word for one of them is easier to tell apart." }
+            div.caution { strong { (say!(l, words::these_alike)) } ul { @for s in said { li { (s) "." } } }
+                (say!(l, words::different)) }
         }
     }
 }
 
 fn off(page: &AnimalPage) -> Markup {
     let words: Vec<_> = page.story.words().into_values().filter(|w| !(w.active && w.is_for(page.id))).collect();
+    let l = &page.locale;
     html! {
         @if !words.is_empty() {
             details {
-                summary { "Taken off, or taught to others (" (words.len()) ")" }
-                ul.plain { @for w in words { li { a href=(format!("/l/{}/words/card/{}", page.id, w.word)) { (w.says.as_str()) } @if w.active { " " span.quiet { "taught to others" } } } } }
+                summary { (say!(l, words::off, words = words.len())) }
+                ul.plain { @for w in words { li { a href=(format!("/l/{}/words/card/{}", page.id, w.word)) { (w.says.as_str()) } @if w.active { " " span.quiet { (say!(l, words::to_others)) } } } } }
             }
         }
     }

@@ -1,0 +1,66 @@
+//! What would change an advice.
+
+use super::Because;
+use serde::Serialize;
+
+/// What would change an advice.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+#[serde(tag = "change", rename_all = "snake_case")]
+pub enum Change {
+    /// So many days with at most one day of strong signs.
+    CalmDays {
+        /// How many.
+        days: i32,
+    },
+    /// A calm start tomorrow: it comes to the board of its own accord.
+    CalmStart,
+    /// So many days without such a sign.
+    DaysWithout {
+        /// How many.
+        days: i32,
+    },
+    /// Fewer than half of the next sessions left.
+    FewerLeft {
+        /// Sessions looked at.
+        sessions: usize,
+    },
+    /// A week with mild signs in clearly fewer sessions than this share.
+    FewerMild {
+        /// The share.
+        share: f64,
+    },
+    /// Pressing back in its usual range, or a plain cause.
+    UsualPresses,
+    /// Midnight, or an allowance a veterinarian sets.
+    NextDay,
+    /// Two or more rewards listed.
+    RewardsListed,
+    /// A likes test recorded.
+    TestRecorded,
+    /// A word card made.
+    WordMade,
+    /// An allowance typed in, or what is missing filled in.
+    AllowanceSet,
+    /// The card filled in.
+    CardFilled,
+    /// Presses at the usual speed again.
+    UsualSpeed,
+    /// A press that is heard, or a new recording enrolled.
+    HeardAgain,
+    /// A test whose ranking agrees with the one before.
+    TestAgrees,
+    /// So many days after the change with clearly more presses when invited.
+    MorePresses {
+        /// How many.
+        days: i32,
+    },
+    /// A figure that leads on once it is met, or back once it is not.
+    Figure {
+        /// The figure, with what is wanted of it.
+        figure: Because,
+    },
+    /// Longer waits once calm; back to answering every press at a strong sign, leaving, or presses that do not fall.
+    LongerOrBack,
+    /// The check planned, or carried out.
+    Checked,
+}

@@ -1,0 +1,153 @@
+//! What went well this week, in facts with their counts. No streaks and no pressure: only what is there.
+
+use crate::advice::NamedWord;
+use crate::case::Case;
+use crate::checks::report;
+use crate::rate::clumping;
+use sayso_methods::stats::{Count, clumped_p};
+use sayso_model::{Day, Moment, PressedBy, ProbeId, Then};
+use serde::Serialize;
+use std::collections::BTreeSet;
+
+/// Days of the week looked at, and those it is held against.
+const WEEK: i32 = 7;
+const BEFORE: i32 = 28;
+/// p below which more presses are more than chance, shared among the words.
+const BEYOND_CHANCE: f64 = 0.05;
+/// Fewest deliveries of which it is told how many were taken, and sessions of which it is told how many it joined.
+const FEWEST: usize = 5;
+/// Share from which joining and taking went well.
+const MOST: f64 = 0.5;
+
+/// Something that went well.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+#[serde(tag = "good", rename_all = "snake_case")]
+pub enum Good {
+    /// The first press of its own accord of a word.
+    FirstPress {
+        /// The word.
+        word: NamedWord,
+        /// The day.
+        day: Day,
+    },
+    /// More own presses of a word than in the four weeks before, beyond chance.
+    MorePresses {
+        /// The word.
+        word: NamedWord,
+        /// Own presses this week.
+        now: usize,
+        /// Own presses in the four weeks before.
+        before: usize,
+        /// Exact test of the two rates, bursts allowed for.
+        p: f64,
+    },
+    /// A planned check carried out, in which these words were right beyond chance.
+    CheckPassed {
+        /// The words.
+        words: Vec<NamedWord>,
+        /// Right choices of them.
+        right: usize,
+        /// Of so many.
+        of: usize,
+    },
+    /// Sessions it joined.
+    Joined {
+        /// How many.
+        joined: usize,
+        /// Of so many.
+        of: usize,
+    },
+    /// What was given and taken.
+    Taken {
+        /// How many.
+        taken: usize,
+        /// Of so many, where that was noted.
+        of: usize,
+    },
+}
+
+/// What went well in the last seven household days, today included.
+#[must_use]
+pub fn went_well(case: &Case<'_>) -> Vec<Good> {
+    let mut found = Vec::new();
+    let first: Vec<Good> = first_presses(case).collect();
+    let is_new = |word: &NamedWord| first.iter().any(|g| matches!(g, Good::FirstPress { word: w, .. } if w == word));
+    let more = more_presses(case).filter(|(word, _)| !is_new(word)).map(|(_, good)| good);
+    let more: Vec<Good> = more.collect();
+    found.extend(first);
+    found.extend(more);
+    found.extend(checks_passed(case));
+    found.extend(joined(case));
+    found.extend(taken(case));
+    found
+}
+
+fn first_presses<'a>(case: &'a Case<'_>) -> impl Iterator<Item = Good> + 'a {
+    let from = case.now().day(case.zone()).plus(1 - WEEK);
+    case.words().iter().filter_map(move |card| {
+        let day = case.totals().of(card.word).own_by_day.first()?.0;
+        (day >= from).then(|| Good::FirstPress { word: NamedWord::from(*card), day })
+    })
+}
+
+fn more_presses<'a>(case: &'a Case<'_>) -> impl Iterator<Item = (NamedWord, Good)> + 'a {
+    let (week, from, now) = (case.since(WEEK), case.since(WEEK + BEFORE), case.now());
+    let days = |a: Moment, b: Moment| b.seconds_since(a) / 86_400.0;
+    case.words().iter().filter_map(move |card| {
+        let own: Vec<Moment> = case
+            .presses_between(from, now)
+            .filter(|p| p.part.by == PressedBy::Animal && p.part.word == card.word)
+            .map(|p| p.at())
+            .collect();
+        // Nothing was watched for it before it was first shown.
+        let since = case.totals().of(card.word).shown.first().map_or(from, |s| s.at).max(from);
+        if since >= week {
+            return None;
+        }
+        let now_n = own.iter().filter(|at| **at >= week).count();
+        let before_n = own.iter().filter(|at| **at < week && **at >= since).count();
+        let recent = Count::new(now_n as u64, days(week, now)).ok()?;
+        let earlier = Count::new(before_n as u64, days(since, week)).ok()?;
+        let p = clumped_p(recent, earlier, clumping(own, since, now, case.zone())).ok()?;
+        let beyond = p < BEYOND_CHANCE / case.words().len() as f64 && recent.rate() > earlier.rate();
+        let word = NamedWord::from(*card);
+        beyond.then(|| (word.clone(), Good::MorePresses { word, now: now_n, before: before_n, p }))
+    })
+}
+
+fn checks_passed(case: &Case<'_>) -> Vec<Good> {
+    let week = case.since(WEEK);
+    let (story, animal) = (case.story(), case.animal());
+    let lately: BTreeSet<ProbeId> =
+        story.between::<sayso_model::ProbeTrial>(animal, week, case.now()).map(|t| t.part.probe).collect();
+    let passed = |probe: ProbeId| {
+        let found = report(case, probe)?.ok().filter(crate::checks::Report::finished)?;
+        let tested = found.words.len() as f64;
+        let (mut words, mut right, mut of) = (Vec::new(), 0, 0);
+        for result in found.words.iter().filter(|w| w.p.is_some_and(|p| p < crate::checks::ALPHA / tested)) {
+            let card = case.words().iter().find(|c| c.word == result.word)?;
+            words.push(NamedWord::from(*card));
+            right += usize::try_from(result.k).unwrap_or(0);
+            of += result.right.n;
+        }
+        (!words.is_empty()).then_some(Good::CheckPassed { words, right, of })
+    };
+    lately.into_iter().filter_map(passed).collect()
+}
+
+fn joined(case: &Case<'_>) -> Option<Good> {
+    let sessions = case.sessions_since(case.since(WEEK));
+    let (joined, of) = (sessions.iter().filter(|s| s.joined()).count(), sessions.len());
+    well(joined, of).then_some(Good::Joined { joined, of })
+}
+
+fn taken(case: &Case<'_>) -> Option<Good> {
+    let given = case.recent(case.since(WEEK)).iter().filter(|a| a.given());
+    let then: Vec<Then> = given.filter_map(|a| a.delivery.and_then(|d| d.part.then)).collect();
+    let taken = then.iter().filter(|t| **t == Then::Took).count();
+    well(taken, then.len()).then_some(Good::Taken { taken, of: then.len() })
+}
+
+fn well(k: usize, n: usize) -> bool {
+    n >= FEWEST && k as f64 > MOST * n as f64
+}

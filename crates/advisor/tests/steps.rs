@@ -1,0 +1,169 @@
+//! One step a word, a plan that agrees with the steps, facts that do not contradict each other.
+#![allow(clippy::unwrap_used, missing_docs)]
+
+use sayso_advisor::good::Good;
+use sayso_advisor::steps::Step;
+use sayso_advisor::today::{Next, Today, today};
+use sayso_advisor::{Act, Because, Case, stages};
+use sayso_model::{
+    AnimalCard, AnimalId, Body, Event, EventId, HomeId, Moment, RewardCard, Source, Stage, StageChoice, Story, Zone,
+};
+use serde_json::json;
+use uuid::Uuid;
+
+fn now() -> Moment {
+    "2026-11-25T19:30:00Z".parse().unwrap()
+}
+
+fn demo() -> (Story, AnimalId) {
+    let story = Story::from_events(sayso_sim::demo(7, now()).events);
+    let animal = *story.animals().keys().max_by_key(|l| story.words_of(**l).len()).unwrap();
+    (story, animal)
+}
+
+fn event(number: u128, home: HomeId, animal: Option<AnimalId>, body: impl Into<Body>) -> Event {
+    Event {
+        id: EventId(Uuid::from_u128(number)),
+        home,
+        animal,
+        person: None,
+        happened_at: now().plus_seconds(-60.0),
+        zone: Zone::utc(),
+        recorded_at: now(),
+        source: Source::Tap,
+        body: body.into(),
+    }
+}
+
+fn checked(today: &Today) {
+    let plan = today.plan();
+    for s in &today.steps {
+        let planned = plan.and_then(|p| p.words.iter().find(|w| w.word == s.word));
+        let invites = s.advice.act.invites();
+        assert_eq!(planned.is_some_and(|p| p.invitations > 0), planned.is_some() && invites, "{s:?}");
+        assert!(planned.is_none_or(|p| p.invitations <= p.showings), "{planned:?}");
+        assert!(s.also.iter().all(|a| !a.act.invites()), "{s:?}");
+        assert!(!(s.figures_say < s.stage && invites), "{s:?}");
+        assert_eq!(s.trend.len(), 8);
+    }
+}
+
+#[test]
+fn every_word_of_the_demo_has_one_step_and_the_plan_agrees() {
+    let (story, animal) = demo();
+    let found = today(&Case::new(&story, animal, now())).unwrap();
+    let words: Vec<_> = story.words_of(animal).iter().map(|w| w.word).collect();
+    assert_eq!(found.steps.iter().map(|s| s.word.word).collect::<Vec<_>>(), words);
+    checked(&found);
+    assert!(matches!(found.next, Next::Session { .. }));
+}
+
+#[test]
+fn a_word_people_moved_on_too_early_is_stepped_back_shown_and_not_invited() {
+    let (mut story, animal) = demo();
+    let home = story.ledger().all().next().unwrap().home;
+    let case = Case::new(&story, animal, now());
+    let early: Vec<_> = stages::standings(&case)
+        .iter()
+        .filter(|s| s.figures_say == Stage::Show && !s.closing)
+        .map(|s| s.word)
+        .collect();
+    assert!(!early.is_empty(), "the demo has a word that is being shown");
+    for (n, word) in early.iter().enumerate() {
+        let choice = StageChoice { word: *word, stage: Stage::Invite, because: None };
+        story.add(event(900 + n as u128, home, Some(animal), choice));
+    }
+    let found = today(&Case::new(&story, animal, now())).unwrap();
+    checked(&found);
+    for word in early {
+        let step = found.steps.iter().find(|s| s.word.word == word).unwrap();
+        assert!(step.step <= Step::StepBack, "{step:?}");
+        if step.step == Step::StepBack {
+            assert!(matches!(step.advice.act, Act::StepBack { to: Stage::Show, .. }));
+        }
+    }
+}
+
+#[test]
+fn what_is_set_up_comes_one_thing_at_a_time() {
+    let (home, animal) = (HomeId(Uuid::from_u128(1)), AnimalId(Uuid::from_u128(2)));
+    let card: AnimalCard =
+        serde_json::from_value(json!({ "animal": animal, "name": "Bo", "species": "dog", "active": true })).unwrap();
+    let mut story = Story::from_events([event(1, home, None, card)]);
+    let next = |story: &Story| today(&Case::new(story, animal, now())).unwrap().next;
+    let asked = |next: Next| match next {
+        Next::SetUp { advice } | Next::TestLikes { advice } => advice.act,
+        other => panic!("{other:?}"),
+    };
+    assert_eq!(asked(next(&story)), Act::ListRewards);
+    for n in 0..2_u128 {
+        let card = json!({ "reward": Uuid::from_u128(50 + n), "name": format!("toy {n}"), "reward_kind": "play" });
+        let card: RewardCard = serde_json::from_value(card).unwrap();
+        story.add(event(10 + n, home, None, card));
+    }
+    assert_eq!(asked(next(&story)), Act::SetAllowance);
+}
+
+#[test]
+fn what_went_well_is_only_what_is_there() {
+    let (story, animal) = demo();
+    let found = today(&Case::new(&story, animal, now())).unwrap();
+    for good in &found.went_well {
+        match good {
+            Good::Joined { joined, of } | Good::Taken { taken: joined, of } => {
+                assert!(*of >= 5 && joined <= of && 2 * joined > *of, "{good:?}");
+            }
+            Good::MorePresses { now, before, p, .. } => assert!(4 * now > *before && *p < 0.05, "{good:?}"),
+            Good::FirstPress { word, .. } => {
+                let step = found.steps.iter().find(|s| s.word == *word).unwrap();
+                assert!(step.trend[..7].iter().all(|n| *n == 0) && step.trend[7] > 0, "{good:?}");
+            }
+            Good::CheckPassed { right, of, .. } => assert!(right <= of && *of > 0, "{good:?}"),
+        }
+    }
+    let empty = today(&Case::new(&story, animal, "2020-01-01T12:00:00Z".parse().unwrap()));
+    assert!(empty.is_none_or(|t| t.went_well.is_empty()), "before the first record nothing went well");
+}
+
+#[test]
+fn the_same_invitations_are_told_in_the_same_counts_everywhere() {
+    let (story, animal) = demo();
+    let case = Case::new(&story, animal, now());
+    let found = today(&case).unwrap();
+    let mut seen = 0;
+    for s in &found.steps {
+        let asked = case.invitations(s.word.word);
+        let ((pressed, wanted), facts) =
+            (asked.pressed(), s.advice.because.iter().chain(s.also.iter().flat_map(|a| &a.because)));
+        for reason in facts {
+            if let Because::WhenWanted { this, other, none } = reason.fact {
+                assert_eq!((this + other, this + other + none), (pressed, wanted));
+                seen += 1;
+            }
+        }
+    }
+    assert!(seen > 0, "the demo tells of its invitations");
+}
+
+#[test]
+fn advice_is_written_as_typed_values_without_sentences() {
+    let (story, animal) = demo();
+    let found = today(&Case::new(&story, animal, now())).unwrap();
+    let written = serde_json::to_value(&found).unwrap();
+    let step = &written["steps"][0];
+    assert!(step["advice"]["act"]["act"].is_string() && step["step"].is_string(), "{step}");
+    assert!(written["next"]["next"] == "session", "{}", written["next"]);
+    fn sentences(value: &serde_json::Value, found: &mut Vec<String>) {
+        match value {
+            serde_json::Value::String(s) if s.ends_with('.') && s.contains(' ') => found.push(s.clone()),
+            serde_json::Value::Array(all) => all.iter().for_each(|v| sentences(v, found)),
+            serde_json::Value::Object(all) => all.values().for_each(|v| sentences(v, found)),
+            _ => {}
+        }
+    }
+    let mut prose = Vec::new();
+    for part in ["welfare", "next", "steps", "went_well", "later"] {
+        sentences(&written[part], &mut prose);
+    }
+    assert!(prose.is_empty(), "{prose:?}");
+}

@@ -1,0 +1,295 @@
+//! Is the advice of one mind: one step a word, nothing invited that is to be stepped back, no session while welfare says rest?
+
+use super::{Section, end};
+use crate::error::{LabError, told};
+use crate::report::figure::{Finding, Wanted, table};
+use crate::work::Work;
+use sayso_advisor::stages::standings;
+use sayso_advisor::steps::Step;
+use sayso_advisor::today::{Next, Today, today};
+use sayso_advisor::{Act, Because, Case};
+use sayso_model::facts::{Tells, tells};
+use sayso_model::{AnimalId, Event, EventId, Moment, Note, Sign, SignLevel, Source, Story, When};
+use sayso_sim::{Chance, DrawnHome, Habit, Style, any_home, drawn_life, simulate};
+use std::collections::{BTreeMap, BTreeSet};
+use uuid::Uuid;
+
+const DAY_S: f64 = 86_400.0;
+/// Days before the end at which a household is read as well.
+const AGES: [f64; 4] = [0.0, 3.0, 9.0, 21.0];
+/// Days for which a growl, guarding or swallowing must stay at the top.
+const LASTS_DAYS: i32 = 28;
+/// Animals that mean nothing by their presses, of which only drawn events are told.
+const HABITS: [(&str, Habit); 5] = [
+    ("drawn: any button", Habit::Random),
+    ("drawn: place habit", Habit::Place),
+    ("drawn: repeats the last", Habit::RepeatsLast),
+    ("drawn: less once sated", Habit::Sated),
+    ("drawn: favourite thing", Habit::FavouriteThing),
+];
+const DRAWN_DAYS: u32 = 40;
+
+/// What was counted in the readings of one household.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Seen {
+    kind: &'static str,
+    readings: usize,
+    words: usize,
+    /// Words with no step, or with two.
+    not_one: usize,
+    /// Words to be stepped back that are invited, anywhere on the page.
+    invited_back: usize,
+    /// Plans that show or invite a word whose step says otherwise.
+    plan_differs: usize,
+    /// Readings on a day with a strong sign, and those of them with a session or a step but rest.
+    strong_today: usize,
+    no_rest: usize,
+    /// Readings within four weeks of a lasting sign, and those of them in which it is not at the top.
+    lasting: usize,
+    not_on_top: usize,
+    /// Readings with such a sign in three of six weeks, and those that do not say so.
+    weekly: usize,
+    not_named: usize,
+    steps: BTreeMap<Step, usize>,
+    next: BTreeMap<&'static str, usize>,
+}
+
+/// Signs written into a household: most have none, one, or one a week; some guard or swallow.
+fn signs(c: &mut Chance, end: Moment) -> Vec<(Moment, &'static str)> {
+    let at = |days: f64| end.plus_seconds(-days * DAY_S);
+    let once = c.between(0.0, 40.0);
+    match c.below(8) {
+        0 => vec![(at(0.05), "growl")],
+        1 => vec![(at(once), "growl")],
+        2 => (0..5).map(|week| (at(1.0 + once / 8.0 + 7.0 * f64::from(week)), "snap or bite")).collect(),
+        3 => vec![(at(once), "guards food, a thing or the button")],
+        4 => vec![(at(once / 10.0), "swallowed something that is no food"), (at(once), "growl")],
+        5 => vec![(at(once), "tail tucked, crouching"), (at(once + 2.0), "freezes, stares")],
+        _ => Vec::new(),
+    }
+}
+
+fn with_signs(mut events: Vec<Event>, animal: AnimalId, signs: &[(Moment, &str)]) -> Result<Story, LabError> {
+    let pattern = events.first().cloned().ok_or_else(|| told("no event was simulated"))?;
+    for (number, (at, text)) in signs.iter().enumerate() {
+        let sign = Note::new(*text).map_err(told)?;
+        let body = Sign { sign, level: SignLevel::Strong, when: When::During, session: None };
+        events.push(Event {
+            id: EventId(Uuid::from_u128(1_000 + number as u128)),
+            animal: Some(animal),
+            person: None,
+            happened_at: *at,
+            recorded_at: *at,
+            source: Source::Tap,
+            body: body.into(),
+            ..pattern.clone()
+        });
+    }
+    Ok(Story::from_events(events))
+}
+
+/// One household of any kind, read at several ages.
+pub(super) fn household(seed: u64) -> Result<Seen, LabError> {
+    let (mut c, end) = (Chance::new(seed, 31), end()?);
+    let drawn = c.coin(0.25);
+    let (kind, events, animal) = if drawn {
+        let (kind, habit) = HABITS[c.below(HABITS.len())];
+        let life = drawn_life(&DrawnHome::of(habit, DRAWN_DAYS), seed, end);
+        (kind, life.events, life.animal)
+    } else {
+        let mut home = any_home(seed);
+        // Most have written down how they answer; what is not is a thing to set up.
+        for word in home.words.iter_mut().filter(|_| c.coin(0.9)) {
+            word.answer = Some(Note::new("Give it.").map_err(told)?);
+            word.not_now = Some(Note::new("Later.").map_err(told)?);
+        }
+        let kind = match home.animals.first().map(|a| &a.presser.style) {
+            Some(Style::AnyWord) => "any button",
+            Some(Style::ByPlace(_)) => "place habit",
+            _ if home.stuck.is_empty() => "by meaning",
+            _ => "by meaning, one word held up",
+        };
+        let run = simulate(&home, seed, end).map_err(told)?;
+        let animal = run.truth.ids.animals.first().copied().ok_or_else(|| told("no animal"))?;
+        (kind, run.events, animal)
+    };
+    let story = with_signs(events, animal, &signs(&mut c, end))?;
+    let mut seen = Seen { kind, ..Seen::default() };
+    for age in AGES {
+        read(&mut seen, &Case::new(&story, animal, end.plus_seconds(-age * DAY_S)));
+    }
+    Ok(seen)
+}
+
+fn read(seen: &mut Seen, case: &Case<'_>) {
+    let Some(today) = today(case) else { return };
+    seen.readings += 1;
+    read_words(seen, case, &today);
+    read_welfare(seen, case, &today);
+    for s in &today.steps {
+        *seen.steps.entry(s.step).or_default() += 1;
+    }
+    let next = match today.next {
+        Next::Rest => "rest",
+        Next::SetUp { .. } => "set up",
+        Next::TestLikes { .. } => "test likes",
+        Next::Session { .. } => "a session",
+        Next::Mend { .. } => "mend",
+        Next::Answer { .. } => "answer",
+    };
+    *seen.next.entry(next).or_default() += 1;
+}
+
+fn read_words(seen: &mut Seen, case: &Case<'_>, today: &Today) {
+    for standing in standings(case) {
+        let steps: Vec<_> = today.steps.iter().filter(|s| s.word.word == standing.word).collect();
+        seen.words += 1;
+        seen.not_one += usize::from(steps.len() != 1);
+        let Some(step) = steps.first() else { continue };
+        let planned = today.plan().and_then(|p| p.words.iter().find(|w| w.word == step.word));
+        let invited = step.advice.act.invites()
+            || step.also.iter().any(|a| a.act.invites())
+            || planned.is_some_and(|p| p.invitations > 0);
+        let back = standing.figures_say < standing.stage || step.step == Step::StepBack;
+        seen.invited_back += usize::from(back && invited);
+        let differs = planned.is_some_and(|p| (p.invitations > 0) != step.advice.act.invites() || !step.shown());
+        seen.plan_differs += usize::from(differs);
+    }
+}
+
+/// Counted from the records, not from what the advice says of them.
+fn read_welfare(seen: &mut Seen, case: &Case<'_>, today: &Today) {
+    let (now, zone) = (case.now(), case.zone());
+    let ago = |at: Moment| now.day(zone).days_since(at.day(zone));
+    let all: Vec<_> = case.story().of::<Sign>(case.animal()).take_while(|s| s.at() <= now).collect();
+    let strong_today = all.iter().any(|s| s.part.level == SignLevel::Strong && ago(s.at()) == 0);
+    let rests = today.next == Next::Rest && today.plan().is_none() && today.steps.iter().all(|s| s.step == Step::Rest);
+    seen.strong_today += usize::from(strong_today);
+    seen.no_rest += usize::from(strong_today && !rests);
+    for which in [Tells::Threat, Tells::Guarding, Tells::Swallowing] {
+        let days: Vec<i32> =
+            all.iter().filter(|s| tells(s.part.sign.as_str()) == Some(which)).map(|s| ago(s.at())).collect();
+        if days.iter().any(|d| *d < LASTS_DAYS) {
+            seen.lasting += 1;
+            // At the top: nothing but what lasts, and the rest of the day, stands before it.
+            let on_top = today.welfare.iter().take_while(|a| lasts(&a.act)).any(|a| tells_of(&a.act) == Some(which));
+            seen.not_on_top += usize::from(!on_top);
+        }
+        let weeks: BTreeSet<i32> = days.iter().filter(|d| **d < 42).map(|d| d / 7).collect();
+        if weeks.len() >= 3 && days.iter().any(|d| *d < LASTS_DAYS) {
+            seen.weekly += 1;
+            let facts = today.welfare.iter().flat_map(|a| &a.because);
+            let named = facts.filter(|r| matches!(r.fact, Because::Recurring { weeks: n, .. } if n == weeks.len()));
+            seen.not_named += usize::from(named.count() == 0);
+        }
+    }
+}
+
+const fn tells_of(act: &Act) -> Option<Tells> {
+    match act {
+        Act::GiveSpace | Act::AskAboutThreats => Some(Tells::Threat),
+        Act::AskAboutGuarding => Some(Tells::Guarding),
+        Act::AskAboutSwallowing { .. } => Some(Tells::Swallowing),
+        _ => None,
+    }
+}
+
+const fn lasts(act: &Act) -> bool {
+    tells_of(act).is_some() || matches!(act, Act::NoMoreToday | Act::PauseSessions)
+}
+
+/// Runs the experiment.
+pub fn run(work: &Work) -> Result<Section, LabError> {
+    let mut section = Section::new("Advice of one mind");
+    let homes = work.each("advice", work.size(1000, 12), household)?;
+    let sum = |what: fn(&Seen) -> usize| homes.iter().map(what).sum::<usize>();
+    let none = Wanted::AtMost(0.0);
+    let mut add = |what: &str, k: usize, n: usize| section.add(Finding::share(what, none, k, n));
+    add("words with no step or two", sum(|s| s.not_one), sum(|s| s.words));
+    add(
+        "words to be stepped back that are invited, in step, reasons or plan",
+        sum(|s| s.invited_back),
+        sum(|s| s.words),
+    );
+    add("words whose plan differs from their step", sum(|s| s.plan_differs), sum(|s| s.words));
+    add("days with a strong sign: a session, or a step but rest", sum(|s| s.no_rest), sum(|s| s.strong_today));
+    add(
+        "growl, bite, guarding or swallowing within 28 days: not at the top",
+        sum(|s| s.not_on_top),
+        sum(|s| s.lasting),
+    );
+    add("the same in three of six weeks: not named as coming back", sum(|s| s.not_named), sum(|s| s.weekly));
+    section.tables = tables(&homes);
+    section.text(format!(
+        "{} households, each read {} times, {:?} days before its end: {} readings, {} words. Three quarters are whole households of all species, of 14 to 70 days, in a third of which one word is held up for a known cause; in a seventh the animal presses any button or by place and means nothing. A quarter are lives of {DRAWN_DAYS} days of which only drawn events are told, of animals that mean nothing. Into most of them signs are written: a growl today, once or week by week, guarding, swallowing, other strong signs. What must not be is counted from the records, not from what the advice says of them.",
+        homes.len(),
+        AGES.len(),
+        AGES,
+        sum(|s| s.readings),
+        sum(|s| s.words),
+    ));
+    Ok(section)
+}
+
+const STEPS: [(Step, &str); 9] = [
+    (Step::Rest, "rest"),
+    (Step::Avoided, "button avoided"),
+    (Step::SetUp, "set up"),
+    (Step::Mend, "mend"),
+    (Step::StepBack, "step back"),
+    (Step::Signal, "signal times"),
+    (Step::Invite, "invite"),
+    (Step::Show, "show"),
+    (Step::Answer, "answer"),
+];
+
+fn tables(homes: &[Seen]) -> Vec<String> {
+    let kinds: BTreeSet<&str> = homes.iter().map(|s| s.kind).collect();
+    let percent = |k: usize, n: usize| format!("{:.1} %", 100.0 * k as f64 / n.max(1) as f64);
+    let row = |name: &str, of: &[&Seen]| {
+        let words: usize = of.iter().map(|s| s.words).sum();
+        let cell = |step: &Step| percent(of.iter().filter_map(|s| s.steps.get(step)).sum(), words);
+        let mut row = vec![name.to_owned(), of.len().to_string(), words.to_string()];
+        row.extend(STEPS.iter().map(|(step, _)| cell(step)));
+        row
+    };
+    let mut rows: Vec<Vec<String>> =
+        kinds.iter().map(|kind| row(kind, &homes.iter().filter(|s| s.kind == *kind).collect::<Vec<_>>())).collect();
+    rows.push(row("all", &homes.iter().collect::<Vec<_>>()));
+    let mut head = vec!["animal", "households", "words"];
+    head.extend(STEPS.iter().map(|(_, name)| *name));
+    let readings: usize = homes.iter().map(|s| s.readings).sum();
+    let nexts: BTreeSet<&str> = homes.iter().flat_map(|s| s.next.keys().copied()).collect();
+    let next: Vec<Vec<String>> = nexts
+        .iter()
+        .map(|n| {
+            let k: usize = homes.iter().filter_map(|s| s.next.get(n)).sum();
+            vec![(*n).to_owned(), k.to_string(), percent(k, readings)]
+        })
+        .collect();
+    vec![table(&head, &rows), table(&["next thing to do", "readings", "share"], &next)]
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used)]
+    use super::*;
+
+    #[test]
+    fn sixty_households_get_advice_of_one_mind() {
+        let homes = Work { seed: 4, quick: true }.each("advice, small", 60, household).unwrap();
+        let sum = |what: fn(&Seen) -> usize| homes.iter().map(what).sum::<usize>();
+        assert_eq!(
+            [sum(|s| s.not_one), sum(|s| s.invited_back), sum(|s| s.plan_differs)],
+            [0; 3],
+            "no step or two; stepped back and invited; plan against step"
+        );
+        assert_eq!([sum(|s| s.no_rest), sum(|s| s.not_on_top), sum(|s| s.not_named)], [0; 3]);
+        // What is counted must have come up, or nothing was tried.
+        assert!(sum(|s| s.words) > 300 && sum(|s| s.strong_today) > 10 && sum(|s| s.lasting) > 30, "{homes:?}");
+        let steps: BTreeSet<Step> = homes.iter().flat_map(|s| s.steps.keys().copied()).collect();
+        for step in [Step::Rest, Step::Mend, Step::StepBack, Step::Invite, Step::Show, Step::Answer] {
+            assert!(steps.contains(&step), "{step:?} never came up: {steps:?}");
+        }
+    }
+}

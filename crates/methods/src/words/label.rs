@@ -1,0 +1,386 @@
+//! A button's label out of a reward's name: short, and what a home would say.
+//!
+//! Source: own rules. Amounts, articles, describing words and what follows "with", "of" and the like are dropped; of what is
+//! left the word that names the thing is taken: the last in English and German, the first in Spanish, French and
+//! Portuguese. One or two syllables are common practice for a button (no source). The lists of words are from memory.
+
+use super::sounds::sounds_of;
+
+/// Most syllables of a good label (common practice, no source).
+pub const MOST_SYLLABLES: usize = 2;
+
+struct Language {
+    tags: &'static [&'static str],
+    // Words that name an amount, a shape, an article or a description rather than the thing.
+    dropped: &'static [&'static str],
+    // Words that link an amount to its thing ("piece of cheese"), or begin what only describes it.
+    links: &'static [&'static str],
+    // Endings of describing words.
+    describing: &'static [&'static str],
+    head_last: bool,
+}
+
+const LANGUAGES: [Language; 5] = [
+    Language {
+        tags: &["en"],
+        dropped: &[
+            "a",
+            "an",
+            "the",
+            "some",
+            "one",
+            "two",
+            "my",
+            "our",
+            "your",
+            "his",
+            "her",
+            "its",
+            "piece",
+            "pieces",
+            "bit",
+            "bits",
+            "cube",
+            "cubes",
+            "slice",
+            "slices",
+            "strip",
+            "strips",
+            "chunk",
+            "chunks",
+            "crumb",
+            "crumbs",
+            "flake",
+            "flakes",
+            "sprig",
+            "sprigs",
+            "leaf",
+            "leaves",
+            "stalk",
+            "pinch",
+            "handful",
+            "spoon",
+            "spoonful",
+            "dab",
+            "lick",
+            "kernel",
+            "little",
+            "big",
+            "small",
+            "tiny",
+            "long",
+            "short",
+            "quick",
+            "soft",
+            "hard",
+            "dry",
+            "fresh",
+            "raw",
+            "plain",
+            "cooked",
+            "boiled",
+            "dried",
+            "lean",
+            "new",
+            "old",
+            "red",
+            "green",
+            "blue",
+            "yellow",
+            "favourite",
+            "favorite",
+            "good",
+            "best",
+            "outdoor",
+            "quiet",
+            "time",
+            "game",
+            "toy",
+            "g",
+            "gram",
+            "grams",
+            "cm",
+            "mm",
+            "ml",
+        ],
+        links: &["of", "with", "without", "on", "in", "at", "from", "for", "to", "beside", "or", "and"],
+        describing: &["ed"],
+        head_last: true,
+    },
+    Language {
+        tags: &["de"],
+        dropped: &[
+            "ein",
+            "eine",
+            "einen",
+            "der",
+            "die",
+            "das",
+            "den",
+            "mein",
+            "unser",
+            "stück",
+            "stücke",
+            "stückchen",
+            "würfel",
+            "scheibe",
+            "streifen",
+            "krümel",
+            "flocke",
+            "blatt",
+            "zweig",
+            "halm",
+            "prise",
+            "handvoll",
+            "löffel",
+            "klein",
+            "kleine",
+            "kleiner",
+            "kleines",
+            "große",
+            "großer",
+            "lange",
+            "langer",
+            "weicher",
+            "frische",
+            "rohe",
+            "gekochtes",
+            "gekochte",
+            "trockenes",
+            "neue",
+            "neuer",
+            "rote",
+            "grüne",
+            "etwas",
+            "g",
+            "gramm",
+        ],
+        links: &[
+            "mit", "ohne", "von", "vom", "auf", "im", "in", "am", "an", "aus", "für", "zum", "neben", "und", "oder",
+        ],
+        describing: &[],
+        head_last: true,
+    },
+    Language {
+        tags: &["es"],
+        dropped: &[
+            "un",
+            "una",
+            "el",
+            "la",
+            "los",
+            "las",
+            "mi",
+            "su",
+            "nuestro",
+            "trozo",
+            "trocito",
+            "pedazo",
+            "cubito",
+            "rodaja",
+            "tira",
+            "miga",
+            "hoja",
+            "ramita",
+            "tallo",
+            "pizca",
+            "puñado",
+            "cucharada",
+            "pequeño",
+            "pequeña",
+            "gran",
+            "g",
+            "gramos",
+        ],
+        links: &["con", "sin", "en", "para", "por", "a", "al", "de", "del", "y", "o", "junto"],
+        describing: &[],
+        head_last: false,
+    },
+    Language {
+        tags: &["fr"],
+        dropped: &[
+            "un",
+            "une",
+            "le",
+            "la",
+            "les",
+            "l",
+            "d",
+            "mon",
+            "ma",
+            "notre",
+            "son",
+            "sa",
+            "morceau",
+            "bout",
+            "cube",
+            "tranche",
+            "lanière",
+            "miette",
+            "feuille",
+            "brin",
+            "pincée",
+            "poignée",
+            "cuillère",
+            "petit",
+            "petite",
+            "grand",
+            "grande",
+            "g",
+            "grammes",
+        ],
+        links: &["avec", "sans", "sur", "dans", "pour", "à", "au", "aux", "de", "du", "des", "et", "ou", "près"],
+        describing: &[],
+        head_last: false,
+    },
+    Language {
+        tags: &["pt"],
+        dropped: &[
+            "um",
+            "uma",
+            "o",
+            "a",
+            "os",
+            "as",
+            "meu",
+            "minha",
+            "nosso",
+            "pedaço",
+            "pedacinho",
+            "cubo",
+            "cubinho",
+            "fatia",
+            "tira",
+            "migalha",
+            "folha",
+            "raminho",
+            "talo",
+            "pitada",
+            "punhado",
+            "colher",
+            "pequeno",
+            "pequena",
+            "grande",
+            "g",
+            "gramas",
+        ],
+        links: &["com", "sem", "em", "no", "na", "para", "por", "de", "do", "da", "dos", "e", "ou", "ao"],
+        describing: &[],
+        head_last: false,
+    },
+];
+
+/// Labels for something by its name, best first: one word that names the thing, then its other words, then the whole
+/// name where nothing is left. `language` is a BCP 47 tag; a language without lists is read as English is.
+///
+/// ```
+/// use sayso_methods::words::labels_for;
+/// assert_eq!(labels_for("Cheese cube", "en")[0], "cheese");
+/// assert_eq!(labels_for("belly rub", "en"), ["rub", "belly"]);
+/// assert_eq!(labels_for("a piece of cooked chicken, 2 g", "en")[0], "chicken");
+/// assert_eq!(labels_for("caricia en la barriga", "es")[0], "caricia");
+/// ```
+#[must_use]
+pub fn labels_for(name: &str, language: &str) -> Vec<String> {
+    let tag = language.split(['-', '_']).next().unwrap_or_default().to_lowercase();
+    let rules = LANGUAGES.iter().find(|l| l.tags.contains(&tag.as_str())).unwrap_or(&LANGUAGES[0]);
+    // What follows a comma or stands in brackets only describes.
+    let first = name.split([',', ';', ':', '(']).find(|part| part.chars().any(char::is_alphabetic)).unwrap_or(name);
+    let lower = first.to_lowercase();
+    let words: Vec<&str> = lower
+        .split(|c: char| !(c.is_alphanumeric() || c == '-'))
+        .filter(|w| w.chars().any(char::is_alphabetic) && !w.starts_with(|c: char| c.is_numeric()))
+        .collect();
+    let mut kept: Vec<&str> = Vec::new();
+    for word in &words {
+        if rules.links.contains(word) {
+            // "Piece of cheese": nothing that names the thing has come yet.
+            if kept.is_empty() {
+                continue;
+            }
+            break;
+        }
+        if !rules.dropped.contains(word) {
+            kept.push(word);
+        }
+    }
+    let named = |w: &&&str| !rules.describing.iter().any(|end| w.len() > end.len() + 3 && w.ends_with(end));
+    let naming: Vec<&str> = kept.iter().filter(named).copied().collect();
+    let mut kept = if naming.is_empty() { kept } else { naming };
+    if rules.head_last {
+        kept.reverse();
+    }
+    // Stable: of words equally short the one that names the thing stays first.
+    kept.sort_by_key(|w| syllables(w, language) > MOST_SYLLABLES);
+    kept.dedup();
+    if kept.is_empty() {
+        return vec![name.trim().to_lowercase()];
+    }
+    kept.into_iter().map(str::to_owned).collect()
+}
+
+/// Syllables of a label: its sounds that are vowels, vowels side by side in a language without a dictionary counting once.
+///
+/// ```
+/// use sayso_methods::words::syllables;
+/// assert_eq!((syllables("tug", "en"), syllables("chicken", "en"), syllables("dandelion", "en")), (1, 2, 4));
+/// ```
+#[must_use]
+pub fn syllables(label: &str, language: &str) -> usize {
+    let english = language.split(['-', '_']).next().is_some_and(|l| l.eq_ignore_ascii_case("en"));
+    let vowel = |p: &super::Phoneme| p.ipa().chars().next().is_some_and(|c| "ɑæʌɔaɛɚeɪioʊuyøœəãõɐɨ".contains(c));
+    let sounds = sounds_of(label, language).phonemes;
+    let mut count = 0;
+    let mut before = false;
+    for sound in &sounds {
+        let now = vowel(sound);
+        count += usize::from(now && (english || !before));
+        before = now;
+    }
+    count.max(usize::from(!label.trim().is_empty()))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn first(name: &str, language: &str) -> String {
+        labels_for(name, language).into_iter().next().unwrap_or_default()
+    }
+
+    #[test]
+    fn amounts_articles_and_descriptions_fall_away() {
+        for (name, label) in [
+            ("Cheese cube", "cheese"),
+            ("Belly rub", "rub"),
+            ("tug", "tug"),
+            ("Tug with the long rope", "tug"),
+            ("dried fish, one bit", "fish"),
+            ("2 g of cooked chicken", "chicken"),
+            ("a long walk", "walk"),
+            ("scattered kibble", "kibble"),
+            ("shredded", "shredded"),
+            ("bed", "bed"),
+        ] {
+            assert_eq!(first(name, "en"), label, "{name}");
+        }
+        for (name, language, label) in [
+            ("ein Stück Käse", "de", "käse"),
+            ("Bauch kraulen", "de", "kraulen"),
+            ("un trozo de queso", "es", "queso"),
+            ("un petit morceau de fromage", "fr", "fromage"),
+            ("carinho na barriga", "pt", "carinho"),
+        ] {
+            assert_eq!(first(name, language), label, "{name}");
+        }
+    }
+
+    #[test]
+    fn a_short_word_goes_before_a_long_one_and_nothing_is_lost() {
+        assert_eq!(labels_for("dandelion salad", "en"), ["salad", "dandelion"]);
+        assert_eq!(labels_for("rabbit dandelion", "en"), ["rabbit", "dandelion"]);
+        for name in ["", "  ", "12 g", "the", "…", "ПЕС"] {
+            assert_eq!(labels_for(name, "en").len(), 1, "{name:?}");
+        }
+    }
+}

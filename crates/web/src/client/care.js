@@ -1,0 +1,31 @@
+// What to bear in mind of a food, in a line of its own where it is given; the line is kept free, so that nothing moves.
+
+import { el, openSheet } from "./dom.js";
+import { say } from "./say.js";
+
+/** @import { Pad, RewardNow } from "../../client-checks/client" */
+
+/**
+ * The line; undefined where no food of the notebook has a caution.
+ * @param {Pad} pad
+ * @param {RewardNow | undefined} reward
+ */
+export function care(pad, reward) {
+  if (!pad.now.rewards.some((r) => !r.never && r.cautions.length > 0)) return undefined;
+  const all = reward && !reward.never ? reward.cautions : [];
+  const read = () =>
+    openSheet(say("client-board-care", { food: reward?.name ?? "" }), () =>
+      all.map((c) => el("p", { class: "caution" }, c)),
+    );
+  const line = all.join(" ");
+  return el(
+    "div",
+    { class: "care" },
+    all.length > 0 &&
+      el(
+        "button",
+        { type: "button", "data-test": "care", onclick: read, "aria-label": say("client-board-care", { food: line }) },
+        el("span", {}, line),
+      ),
+  );
+}

@@ -1,0 +1,186 @@
+//! What an animal might like: ideas by kind and species, added with a tap each.
+
+use super::steps::{StepName, along, on_the_way, onward};
+use crate::error::Error;
+use crate::fields::summary;
+use crate::layout::{Tab, layout};
+use crate::page::AnimalPage;
+use crate::state::AppState;
+use crate::typed::{Typed, again};
+use axum::Router;
+use axum::extract::Query;
+use axum::response::{IntoResponse, Redirect, Response};
+use axum::routing::get;
+use maud::{Markup, html};
+use sayso_advisor::ration::{food_cautions, forbidden};
+use sayso_model::facts::{Care, Idea, ideas};
+use sayso_model::{Grams, Kcal, Label, Language, RewardCard, RewardId, RewardKind};
+use sayso_wording::{Locale, say};
+use serde::Deserialize;
+use uuid::Uuid;
+
+pub fn router() -> Router<AppState> {
+    Router::new().route("/l/{animal}/ideas", get(show).post(add))
+}
+
+#[derive(Deserialize)]
+struct Asked {
+    #[serde(default)]
+    instead: String,
+}
+
+async fn show(page: AnimalPage, axum::extract::Query(asked): Query<Asked>) -> Markup {
+    let reward = asked.instead.parse::<RewardId>().ok();
+    let instead = reward.and_then(|r| page.story.rewards().get(&r).map(|c| (*c).clone()));
+    view(&page, &Typed::default(), instead.as_ref())
+}
+
+/// The name of an idea in a language.
+fn name(locale: &Locale, idea: &Idea) -> String {
+    say!(locale, ideas::name, key = &idea.key)
+}
+
+/// Ideas that are not on the animal's list yet, under their name in any language.
+fn open(page: &AnimalPage) -> Vec<&'static Idea> {
+    let listed: Vec<String> = page.story.rewards_of(page.id).iter().map(|r| r.name.as_str().to_lowercase()).collect();
+    let known =
+        |idea: &Idea| Language::ALL.iter().any(|of| listed.contains(&name(&Locale::of(*of), idea).to_lowercase()));
+    ideas(page.card.species).filter(|i| !known(i)).collect()
+}
+
+async fn add(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
+    let mut typed = typed.only(&["ideas"])?;
+    let open = open(&page);
+    let keys: Vec<String> = typed.all("ideas").map(str::to_owned).collect();
+    let mut events = Vec::new();
+    for key in &keys {
+        // One listed already, as after a page gone back to, is there: nothing is to be done.
+        let Some(idea) = open.iter().find(|i| i.key == *key) else {
+            if !ideas(page.card.species).any(|i| i.key == *key) {
+                typed.wrong("ideas", say!(&page.locale, ideas::unknown));
+            }
+            continue;
+        };
+        let card = card(&page, idea)?;
+        if let Some(why) = forbidden(page.card.species, &card) {
+            typed.wrong("ideas", why);
+            continue;
+        }
+        events.push(page.about_home(card));
+    }
+    if keys.is_empty() {
+        typed.wrong("ideas", say!(&page.locale, ideas::none_ticked));
+    }
+    if !typed.right() {
+        return Ok(again(view(&page, &typed, None)));
+    }
+    page.keep(events).await?;
+    let to = if on_the_way(&page, &page.card) {
+        onward(&page, &page.card, StepName::Wants)
+    } else {
+        "/people#rewards".to_owned()
+    };
+    Ok(Redirect::to(&to).into_response())
+}
+
+fn card(page: &AnimalPage, idea: &Idea) -> Result<RewardCard, Error> {
+    let name = Label::new(&name(&page.locale, idea)).map_err(Error::internal)?;
+    Ok(RewardCard {
+        kcal_per_piece: idea.kcal_per_piece().map(Kcal::clamped),
+        grams_per_piece: idea.grams.map(Grams::clamped),
+        at_board: idea.at_board,
+        animals: if page.animals().len() > 1 { vec![page.id] } else { Vec::new() },
+        ..RewardCard::new(RewardId(Uuid::now_v7()), name, idea.kind)
+    })
+}
+
+/// Ideas of other things than one it does not want: of its kind, and an exercise in place of touch.
+fn kinds_instead(kind: RewardKind) -> Vec<RewardKind> {
+    match kind {
+        RewardKind::Touch => vec![RewardKind::Touch, RewardKind::Training],
+        other => vec![other],
+    }
+}
+
+/// A line with three ideas in place of something that is not wanted, and the way to all of them; nothing without ideas.
+#[must_use]
+pub fn instead(page: &AnimalPage, reward: &RewardCard) -> Markup {
+    let kinds = kinds_instead(reward.kind);
+    let found: Vec<&Idea> = open(page).into_iter().filter(|i| kinds.contains(&i.kind)).take(3).collect();
+    let l = &page.locale;
+    let names: Vec<String> = found.iter().map(|i| name(l, i)).collect();
+    html! {
+        @if !names.is_empty() {
+            p { (say!(l, ideas::instead, name = &page.card.name, thing = &reward.name, ideas = names.join(" · "))) " "
+                a href=(format!("/l/{}/ideas?instead={}", page.id, reward.reward)) { (say!(l, ideas::see)) } }
+        }
+    }
+}
+
+fn view(page: &AnimalPage, typed: &Typed, instead: Option<&RewardCard>) -> Markup {
+    let (l, card) = (&page.locale, &page.card);
+    let open = open(page);
+    let first = instead.map_or_else(|| RewardKind::ALL.to_vec(), |r| kinds_instead(r.kind));
+    let rest: Vec<RewardKind> = RewardKind::ALL.into_iter().filter(|k| !first.contains(k)).collect();
+    let on = on_the_way(page, card);
+    layout(
+        page,
+        Tab::People,
+        &say!(l, ideas::title, name = &card.name),
+        html! {
+            (along(page, card, StepName::Wants))
+            (summary(typed))
+            @if let Some(r) = instead { p { (say!(l, ideas::instead_of, name = &card.name, thing = &r.name)) } }
+            @else { p { (say!(l, ideas::four, name = &card.name)) } }
+            @if let Some(text) = &card.cautions { p.caution { strong { (say!(l, ideas::health)) } " " (text.as_str()) } }
+            form #ideas method="post" action=(format!("/l/{}/ideas", page.id)) {
+                @for kind in &first { (of_kind(page, *kind, &open, typed)) }
+                @if !rest.is_empty() {
+                    details { summary { (say!(l, ideas::other_kinds)) } @for kind in &rest { (of_kind(page, *kind, &open, typed)) } }
+                }
+                p.quiet { (say!(l, ideas::figures)) }
+                button.primary.wide { @if on { (say!(l, setup::next)) } @else { (say!(l, ideas::add)) } }
+            }
+            section {
+                h2 { (say!(l, ideas::own)) }
+                div.row { @for kind in RewardKind::ALL {
+                    a.button href=(format!("/people/reward/new?kind={}", kind.name())) { (say!(l, ideas::kind, kind = kind.name())) }
+                } }
+            }
+            @if on { p { a href=(onward(page, card, StepName::Wants)) { (say!(l, setup::later)) } } }
+            p.quiet { (sayso_model::facts::hazards_note()) }
+        },
+    )
+}
+
+fn of_kind(page: &AnimalPage, kind: RewardKind, open: &[&Idea], typed: &Typed) -> Markup {
+    let l = &page.locale;
+    let of: Vec<&&Idea> = open.iter().filter(|i| i.kind == kind).collect();
+    let mut cares: Vec<Care> = of.iter().flat_map(|i| i.care.iter().copied()).collect();
+    cares.sort_by_key(|c| care_key(*c));
+    cares.dedup();
+    html! {
+        @if !of.is_empty() {
+            fieldset.chips {
+                legend { (say!(l, ideas::kind, kind = kind.name())) }
+                @for i in &of {
+                    label.chip { input type="checkbox" name="ideas" value=(i.key) checked[typed.all("ideas").any(|k| k == i.key)];
+                        span { (name(l, i)) @if let Some(kcal) = i.kcal_per_piece() { " " span.quiet { (say!(l, unit::kcal, value = l.number(kcal, 1))) } } } }
+                }
+                @for care in cares { p.hint { (say!(l, ideas::care, care = care_key(care), name = &page.card.name)) } }
+                @for i in of.iter().filter(|i| i.kind == RewardKind::Food) {
+                    @for caution in food_cautions(page.card.species, &i.name) { p.hint { (name(l, i)) ": " (caution) } }
+                }
+            }
+        }
+    }
+}
+
+const fn care_key(care: Care) -> &'static str {
+    match care {
+        Care::Guarding => "guarding",
+        Care::Slipping => "slipping",
+        Care::SmallParts => "small_parts",
+        Care::HandsOff => "hands_off",
+    }
+}

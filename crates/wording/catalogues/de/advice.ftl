@@ -1,0 +1,64 @@
+advice-topic-welfare = Wohlergehen zuerst
+advice-topic-ration = Futter
+advice-topic-set-up = Einrichten
+advice-topic-likes = Vorlieben
+advice-topic-stuck = Stockt
+advice-topic-show = Zeigen
+advice-topic-invite = Einladen
+advice-topic-converse = Antworten
+advice-topic-probe = Prüfen
+advice-sure-little = bisher geraten
+advice-sure-fairly = ziemlich sicher
+advice-sure-very = sicher
+
+advice-cause-hard-to-make-out = Das aufgenommene Wort ist vielleicht schwer zu verstehen
+advice-cause-not-wanted = Was es bringt, ist gerade nicht gewollt
+advice-cause-too-little = Zu wenig Zeigen
+advice-cause-too-late = Das Ding kommt zu spät
+advice-cause-avoided = { $name } meidet den Knopf
+advice-cause-time-or-place = Zeit, Ort oder Lärm
+advice-cause-health = { $name } geht es vielleicht nicht gut
+advice-cause-sounds-alike = Es klingt wie ein anderes Wort
+advice-cause-people-differ = Die Menschen antworten verschieden
+advice-bearing-for = die Aufzeichnungen sprechen dafür
+advice-bearing-perhaps = möglich
+advice-bearing-unknown = zu wenige Aufzeichnungen
+advice-bearing-against = die Aufzeichnungen sprechen dagegen
+
+advice-next-rest = Heute keine Sitzung. Gib { $name } Raum und antworte auf jedes Drücken.
+advice-next-session = Höchstens { $minutes } min: zeige { $words }.
+advice-next-words-shown = „{ $word }“ { $times ->
+    [one] einmal
+   *[other] { $times }-mal
+}
+advice-next-words-invited = „{ $word }“ { $times ->
+    [one] einmal, mit Einladung
+   *[other] { $times }-mal, davon { $invited } mit Einladung
+}
+advice-next-answer = Antworte auf alles, was { $name } drückt.
+advice-length-few-sessions = Üblich: nur { $timed } gemessene Sitzungen in vier Wochen.
+advice-length-few-left = Üblich: Weniger als ein Viertel von { $timed } gemessenen Sitzungen wurde früh verlassen.
+advice-length-quarter-left = Ein Viertel von { $timed } gemessenen Sitzungen war nach { $minutes } min verlassen; höre vorher auf.
+
+advice-good-first-press = Erstes eigenes Drücken von „{ $word }“ durch { $name }, { $day }.
+advice-good-more-presses = „{ $word }“: { $now }-mal selbst gedrückt in sieben Tagen, { $before }-mal in den vier Wochen davor.
+advice-good-check-passed = Prüfung bestanden: { $words }, { $right } von { $of } richtig.
+advice-good-joined = { $name } machte bei { $joined } von { $of } Sitzungen mit.
+advice-good-taken = { $name } nahm { $taken } von { $of } gegebenen Dingen.
+
+advice-lean-left = { $name } neigt nach links: Mische die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
+advice-lean-right = { $name } neigt nach rechts: Mische die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
+advice-lean-too-few = Zu wenige Wahlen, um etwas über Seiten zu sagen.
+advice-lean-none = Keine Neigung zu einer Seite über den Zufall hinaus.
+advice-known-well-enough = Klare Lieblinge vorerst: { $best } ({ $sure } sicher, n = { $n } Wahlen).
+advice-known-enough-for-now = Nicht entschieden, aber vorerst genug; bisher am besten: { $best } ({ $sure } sicher, n = { $n } Wahlen).
+advice-known-not-yet = Noch nicht klar; bisher am besten: { $best } ({ $sure } sicher, n = { $n } Wahlen).
+advice-next-pair = Dieses Paar sagt am meisten darüber, welche die besten sind; die Seiten gleichen frühere aus.
+advice-chance-even = Eines von { $words } Wörtern wären { $even }.
+advice-chance-habit = Eines von { $words } Wörtern wären { $even }; wird zu anderen eingeladen, wird dieses in { $habit } gedrückt.
+
+# Where a word stands.
+advice-stage-prepare = vorbereiten
+advice-stage-show = zeigen
+advice-stage-invite = einladen
+advice-stage-converse = unterhalten

@@ -1,0 +1,82 @@
+because-strong-signs = Starke Stresszeichen: { $today } heute, { $count } in { $days } Tagen, an { $on } davon. Das letzte: „{ $last }“.
+because-lasting-threat = { $count ->
+    [one] Ein Knurren, Schnappen oder Biss in { $days } Tagen: „{ $last }“, { $day }.
+   *[other] { $count }-mal Knurren, Schnappen oder Biss in { $days } Tagen. Zuletzt: „{ $last }“, { $day }.
+}
+because-lasting-guarding = { $count ->
+    [one] { $name } hat in { $days } Tagen einmal etwas verteidigt: „{ $last }“, { $day }.
+   *[other] { $name } hat in { $days } Tagen { $count }-mal etwas verteidigt. Zuletzt: „{ $last }“, { $day }.
+}
+because-lasting-swallowing = { $count ->
+    [one] { $name } hat in { $days } Tagen einmal etwas verschluckt: „{ $last }“, { $day }.
+   *[other] { $name } hat in { $days } Tagen { $count }-mal etwas verschluckt. Zuletzt: „{ $last }“, { $day }.
+}
+because-recurring = Es kommt immer wieder: in { $weeks } der letzten { $of } Wochen.
+because-left-sessions = { $name } hat { $left } der letzten mitgemachten Sitzungen verlassen: { $share }.
+because-mild-signs = Sitzungen dieser Woche mit einem milden Stresszeichen: { $share }.
+because-sudden-change = Eigenes Drücken in den letzten zwei Tagen: { $now }. In den vier Wochen davor: { $before }.
+because-food-given = Heute { $given } kcal in { $feeds } Gaben; die Belohnungen des Tages sind { $budget } kcal.
+because-rewards-listed = { $rewards ->
+    [0] Noch keine Belohnung ist eingetragen; ein Vorliebentest vergleicht mindestens zwei.
+    [one] Eine Belohnung ist eingetragen; ein Vorliebentest vergleicht mindestens zwei.
+   *[other] { $rewards } Belohnungen sind eingetragen; ein Vorliebentest vergleicht mindestens zwei.
+}
+because-no-likes-test = { $rewards } Belohnungen sind eingetragen, keine davon getestet.
+because-no-word-yet = { $trials } Durchgänge von Vorliebentests sind aufgezeichnet, und noch kein Wort ist auf dem Brett.
+because-no-allowance = Aus den Angaben der Karte lässt es sich nicht berechnen.
+because-card-lacks = Auf der Karte fehlt: { $lacks }. Ein Wort lernt sich leichter, wenn alle gleich antworten (üblich, ohne Quelle).
+because-slowing = „{ $word }“ klingt langsamer um { $by }, nach Drücken, die in { $days } Tagen gehört wurden. Chance, dass es mehr nachlässt als gesunde Knöpfe: { $probability }.
+because-silent = „{ $word }“ wurde zuletzt am { $day } gehört, vor { $days } Tagen. Andere Wörter wurden seither { $others }-mal gehört.
+because-never-heard = „{ $word }“ wurde in { $days } Tagen des Zuhörens nicht gehört. Andere Wörter wurden { $others }-mal gehört.
+because-silent-before = „{ $word }“ wurde zuletzt am { $day } gehört, vor { $days } Tagen, davor { $before }. Andere Wörter wurden seither { $others }-mal gehört.
+because-noted-by-hand = „{ $word }“ wurde inzwischen { $times }-mal von Hand notiert: Es klingt, aber nicht mehr wie die Aufnahme hier.
+because-silent-causes = Eine leere Batterie, ein kaputter Knopf oder eine neue Aufnahme darauf kann der Grund sein; oder das Wort wird gerade nicht gebraucht. Es sagt nichts darüber, was ein Tier weiß.
+because-test-old = Der letzte Vorliebentest ist { $days } Tage alt. Die Hälfte gilt nach { $half } Tagen als vergessen (üblich, ohne Quelle).
+because-best-unclear = Noch nicht klar; bisher am besten: { $best } ({ $probability } sicher, { $choices } Wahlen).
+because-when-wanted = Von { $of } Malen, die { $name } eingeladen war und das Ding wollte: dieses Wort { $this }-mal gedrückt, ein anderes { $other }-mal, keines { $none }-mal.
+because-when-wanted-early = Zu früh, etwas zu sagen: { $name } war { $of }-mal eingeladen und wollte das Ding.
+because-right = Vom Drücken beim Einladen traf dieses Wort: { $share }. { $chance ->
+    [more] Mehr als Zufall.
+   *[other] Noch nicht mehr als Zufall.
+}
+because-right-elsewhere = Vom Drücken beim Einladen traf dieses Wort: { $share }; gedrückt, wenn zu anderen eingeladen wird: { $elsewhere }. { $chance ->
+    [more] Mehr als Zufall.
+   *[other] Noch nicht mehr als Zufall.
+}
+because-showings = { $showings }-mal gezeigt (gewünscht: { $wanted }) an { $days } Tagen (gewünscht: { $dayswanted }).
+because-joining = Mitgemachte Sitzungen in vier Wochen: { $share }. Vor dem Einladen deutlich mehr als { $floor }.
+because-mastery = { $sessions } Sitzungen nacheinander (gewünscht: { $wanted }) mit { $share } oder mehr gedrückt und richtig, mit { $people } Menschen (gewünscht: { $peoplewanted }).
+because-own-presses = Eigenes Drücken, bei dem das Ding genommen wurde: { $presses } (gewünscht: { $wanted }), an { $days } Tagen (gewünscht: { $dayswanted }).
+because-later-unknown = Ob es bleibt, ist nicht bekannt: { $wanted } Einladungen zwei Wochen und mehr nach dem Können (gewünscht: { $needed }).
+because-later = Zwei Wochen und mehr nach dem Können: { $pressed } der { $wanted } Male gedrückt, die { $name } das Ding wollte, richtig bei { $right } von { $presses }.
+because-strain = Starke Stresszeichen an mehreren Tagen in Sitzungen mit diesem Wort.
+because-not-prepared = Belohnung oder Antwort des Wortes steht nicht fest.
+because-contradiction = Die Aufzeichnungen widersprechen sich: { $why }
+because-no-recording-checked = Niemand hat hier eine Aufnahme davon geprüft. Familienhunde beantworteten etwa 30 % gelernter Signale aus Knöpfen, fast 100 % von lebender Stimme (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).
+because-recording = { $found ->
+    [both] Die Aufnahme ({ $seconds }) ist sehr kurz und leiser als die anderen.
+    [short] Die Aufnahme ({ $seconds }) ist sehr kurz.
+    [quiet] Die Aufnahme ({ $seconds }) ist leiser als die anderen.
+   *[other] Die Aufnahme ({ $seconds }) wurde geprüft; was ein Tier heraushört, sagt das nicht.
+} Familienhunde beantworteten etwa 30 % gelernter Signale aus Knöpfen, fast 100 % von lebender Stimme (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).
+because-taken = Genommen, von dem, was es in { $days } Tagen für dieses Wort gab: { $share } (Grenze { $bar }).
+because-showings-a-day = Gezeigt in { $days } Tagen: { $rate } (Grenze { $bar } am Tag).
+because-delay = Vom Drücken bis zum Geben, die Mitte: { $seconds } (Grenze { $bar }).
+because-near = Blicke, Streifen und eigenes Drücken an diesem Knopf: { $share }. Vom Zeigen hatte er { $expected }.
+because-too-few-hours = Zu wenige Sitzungen zu verschiedenen Tageszeiten.
+because-uneasy-hours = Von { $from } bis { $to } machte { $name } { $here } mit, zu anderen Zeiten { $elsewhere }. Mit spätem Kommen, Weggehen und Zeichen { $p } (berichtigt fürs Aussuchen der Stunden), letzte { $days } Tage.
+because-too-few-days = Zu wenige Tage, um eine Änderung zu sehen.
+because-late-fall = Mitgemacht in den letzten { $days } Tagen: { $lately }; davor: { $before }. Mit spätem Kommen, Weggehen, Zeichen, eigenem Drücken und Nehmen { $p } (berichtigt fürs Aussuchen des Tages). Gesundheit zeigen die Aufzeichnungen nicht: Wirkt etwas seltsam, frage eine Tierarztpraxis.
+because-only-word = Es ist das einzige Wort.
+because-sounds = { $alike ->
+    [yes] Es klingt „{ $nearest }“ sehr ähnlich.
+   *[other] Es klingt anders genug als „{ $nearest }“.
+} Ein anderes Wort gedrückt, vom Drücken beim Einladen: { $others }.
+because-too-few-people = Weniger als zwei Menschen mit je fünf Antworten.
+because-people-delay = { $one } gibt nach { $first }, { $two } nach { $second } (Rangsummentest, { $p }).
+because-people-give = { $one } gibt bei { $first } des Drückens, { $two } bei { $second } ({ $p }).
+because-many-presses = Eigenes Drücken in { $days } Tagen: { $rate } (Grenze { $bar } am Tag).
+because-given-share = Mit dem Ding beantwortet: { $share }.
+because-signalled-times = Zeiten von Ja und Nein mit Zeichen: Hanley, Iwata & Thompson 2001, deren letzter Schritt 60 s und 240 s war. Der erste Schritt ist aus dem Gedächtnis, die dazwischen sind unsere.
+because-never-checked = { $words } Wörter sind in Gebrauch und wurden nie geprüft.
+because-check-open = { $done } von { $of } Durchgängen der Prüfung sind getan.

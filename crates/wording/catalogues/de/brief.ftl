@@ -1,0 +1,24 @@
+brief-fill-card = Karte ausfüllen
+brief-batteries = Batterie prüfen
+brief-silent = Batterie und Knopf prüfen
+brief-hard-to-make-out = Aufnahme von weitem anhören
+brief-not-wanted = Ändern, was es bringt
+brief-too-little = Öfter zeigen
+brief-too-late = Schneller geben
+brief-avoided = Knopf vorerst in Ruhe lassen
+brief-time-or-place = Andere Zeit, ruhigerer Ort
+brief-health = Zuerst zum Tierarzt
+brief-sounds-alike = Ein anders klingendes Wort aufnehmen
+brief-people-differ = Auf eine Antwort einigen
+brief-step-back = { $to ->
+    [invite] Zurück zum Einladen, kein Verlust
+   *[other] Zurück zum Zeigen, kein Verlust
+}
+brief-begin-inviting = Mit Einladen beginnen
+brief-invite = Ein- oder zweimal einladen
+brief-show = Zeigen
+brief-show-at-end = Am Ende zeigen
+brief-leave-to-animal = { $name } überlassen, immer antworten
+brief-answer = Auf jedes Drücken antworten
+brief-signal-times = Zeigen, wann es das gibt
+brief-rest = Heute nichts üben

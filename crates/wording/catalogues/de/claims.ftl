@@ -1,0 +1,70 @@
+claims-asking = um die Sache bitten
+claims-hearing = das gesprochene Wort kennen
+claims-nothing-asking = noch lässt sich nichts sagen: nichts wurde gelost (n = 0); eine Runde vom Heft geloster Einladungen könnte es zeigen
+claims-nothing-hearing = noch lässt sich nichts sagen: keine Prüfung wurde begonnen (n = 0); eine Prüfung mit Wählen von Dingen könnte es zeigen
+claims-chance = was bisher gelost wurde, käme auch durch Zufall (n = { $n }); das spricht weder dafür noch dagegen
+claims-differs = das Drücken folgt dem, wozu gerufen wurde, mehr als der Zufall erlaubt (n = { $n } Drücke in gelosten Runden{ $since ->
+    [none] { "" }
+   *[other] , seit { $since }
+}); Gewohnheit, Vorliebe oder Hinweise können es noch erklären
+claims-open-asking = mit unter Hauben vertauschten Knöpfen bittet es öfter um die Sache, als der Zufall erlaubt (n = { $n }{ $since ->
+    [none] { "" }
+   *[other] , seit { $since }
+}); jemand kannte die Antwort, Hinweise können es also noch erklären
+claims-open-hearing = es wählt die Sache zum Wort öfter, als der Zufall erlaubt (n = { $n }{ $since ->
+    [none] { "" }
+   *[other] , seit { $since }
+}); jemand kannte die Antwort, Hinweise können es also noch erklären
+claims-blind-asking = das Bitten hält einer blinden Prüfung stand: der richtige Knopf, die Knöpfe unter Hauben vertauscht und niemand in der Nähe, der es wusste (n = { $n }{ $since ->
+    [none] { "" }
+   *[other] , seit { $since }
+})
+claims-blind-hearing = das Kennen des Wortes hält einer blinden Prüfung stand: es wählt die Sache, ohne dass jemand in der Nähe es wusste (n = { $n }{ $since ->
+    [none] { "" }
+   *[other] , seit { $since }
+})
+claims-lapsed = { $said }. Bis { $until } wurde mehr behauptet; dann kamen Wörter oder Prüfungen dazu: Alle werden zusammen beurteilt, und seither wird von jeder mehr verlangt
+claims-animal-nothing = über alle Wörter zusammen lässt sich noch nichts sagen; eine Zeit verabredeter Täusche könnte es zeigen (n = 0)
+claims-animal-chance = über alle Wörter käme, was auf Täusche folgte, auch durch Zufall oder Gewohnheit (n = { $n } geloste Antworten); das spricht weder dafür noch dagegen
+claims-animal-holds = über alle Wörter zusammen drückt es noch einmal, wo etwas anderes kam als erbeten; Vorliebe, Häufigkeit, Platzgewohnheit und Uhrzeit erklären es nicht (n = { $n } geloste Antworten{ $since ->
+    [none] { "" }
+   *[other] , seit { $since }
+}); Hinweise könnten es noch
+claims-test = { $what }: Beleg jetzt { $now }, höchstens { $most } (n = { $n })
+claims-test-rounds = geloste Runden von Einladungen
+claims-test-open = { $side ->
+    [asking] Drücken unter Hauben
+   *[other] Wählen von Dingen
+}, offene Prüfungen zusammen
+claims-test-blind = { $side ->
+    [asking] Drücken unter Hauben
+   *[other] Wählen von Dingen
+}, blinde Prüfungen zusammen
+claims-times = { $times } zu 1
+claims-times-most = mehr als { $times } zu 1
+claims-times-none = keiner
+claims-rival = { $rival ->
+    [cueing] Hinweise: Ein Mensch, der die Antwort kennt, verrät sie
+    [place] Platzgewohnheit: Es geht an einen Platz, nicht zu einem Wort
+    [frequency] Häufigkeit: Manche Wörter werden einfach öfter gedrückt
+    [liking] Vorliebe: Manche Dinge sind einfach beliebter
+    [clock] Uhrzeit und Schübe: Was Menschen anbieten und geben, folgt der Stunde, und ebenso, was gedrückt wird
+   *[other] Wunschdenken: Menschen sehen, was sie hoffen
+}
+claims-nothing-to-explain = nichts wird behauptet, also ist nichts zu erklären
+claims-ruled-out = ausgeschlossen durch { $why ->
+    [blind] blinde Prüfungen
+    [places] geloste Plätze
+    [frequencies] einen Vergleich, der erhält, wie oft jedes Wort gedrückt wird
+    [thing] Vergleich von Wort und Sache über Kreuz, mit geloster Sache
+    [drawn] das Los des Hefts statt der Wahl eines Menschen
+    [next] Zählen des nächsten Drucks, den niemand bewertet
+    [two] zwei Menschen, die getrennt bewerten und übereinstimmen
+   *[other] Bewertung durch jemanden, der es nicht wissen konnte
+}
+claims-still-open = offen; klären würde es { $remedy ->
+    [blind] eine Prüfung, bei der der Mensch beim Tier die Antwort nicht kennt
+    [places] eine Prüfung mit gelosten Plätzen
+    [thing] eine Zeit verabredeter Täusche oder eine Prüfung
+   *[other] ein zweiter Mensch, der dieselben Aufzeichnungen getrennt bewertet
+}

@@ -1,0 +1,17 @@
+client-events-given = gegeben
+client-events-partly = teilweise gegeben
+client-events-declined = jetzt nicht
+client-events-alternative = jetzt nicht, etwas anderes
+client-events-missed = verpasst
+client-events-took = nahm es
+client-events-ignored = beachtete es nicht
+client-events-left = ging weg
+client-events-pressed-again = drückte noch einmal
+client-events-end-done = der Plan war erfüllt
+client-events-end-left = das Tier ging weg
+client-events-end-strong-sign = ein starkes Zeichen
+client-events-end-closing-word = Schlusswort
+client-events-end-interrupted = etwas kam dazwischen
+client-events-level-joining = macht mit
+client-events-level-mild = leicht
+client-events-level-strong = stark

@@ -1,0 +1,132 @@
+evidence-title = Belege
+evidence-of-word = Belege: { $word }
+evidence-no-words = Noch keine Wörter. { $link }.
+evidence-choose-words = Erste Wörter wählen
+evidence-picture = Was sich über { $name }s Wörter sagen lässt
+evidence-picture-told = { $claimed ->
+    [0] Über keines lässt sich schon mehr sagen, als der Zufall erklärt.
+   *[other] { $claimed ->
+        [one] { $claimed } Wort geht über das hinaus, was der Zufall erklärt.
+       *[other] { $claimed } Wörter gehen über das hinaus, was der Zufall erklärt.
+    }
+} Nicht drücken wird nie als nicht verstehen gelesen.
+evidence-rung = { $rung ->
+    [nothing] Noch lässt sich nichts sagen
+    [chance] Passt bisher zum Zufall
+    [differs] Das Drücken folgt dem Ruf
+    [open] Besteht eine offene Prüfung
+   *[other] Hält einer blinden Prüfung stand
+}
+evidence-step = Sprosse { $step } von { $steps }
+evidence-behind = { $n ->
+    [one] aus { $n } gelosten Durchgang
+   *[other] aus { $n } gelosten Durchgängen
+}
+evidence-behind-nothing = noch nichts gelost, { $shown ->
+    [one] einmal
+   *[other] { $shown }-mal
+} gezeigt
+evidence-trend = Eigene Drücke je Woche über acht Wochen, die älteste zuerst: { $list }
+evidence-trend-before = noch nicht da
+evidence-this-week = { $n } diese Woche
+evidence-legend = Sprossen: wie weit die Aufzeichnungen tragen; eine gefüllte ist erreicht. Kleine Balken: eigene Drücke je Woche über acht Wochen, jedes Wort in eigenem Maß, die letzten sieben Tage zuletzt; ein Punkt ist eine Woche ohne, eine Lücke liegt vor dem Wort.
+evidence-how-to-climb = Was die Sprossen bedeuten
+evidence-step-1 = 1. Das Heft hat etwas gelost, und was daraus wurde, passt zum Zufall.
+evidence-step-2 = 2. In Runden, die das Heft loste, folgt das Drücken dem, wozu gerufen wurde.
+evidence-step-3 = 3. In geplanten Prüfungen liegt { $name } öfter richtig, als der Zufall erlaubt, aber jemand kannte die Antwort.
+evidence-step-4 = 4. Dasselbe in blinden Prüfungen: Niemand in der Nähe kannte die Antwort.
+evidence-step-rule = Alle Wörter eines Tiers werden zusammen beurteilt, damit viele Wörter und viele Blicke keine falsche Behauptung ergeben.
+evidence-climb-round = Eine vom Heft geloste Runde auf dem Brett ist der erste Weg nach oben.
+evidence-checks = Geplante Prüfungen des Verstehens
+evidence-trials = Hilft eine Änderung? Versuche mit einer Änderung
+evidence-two-people = Sehen zwei Menschen dasselbe?
+evidence-compared = Gedrückt und richtig, Wort neben Wort
+evidence-pressed-of-wanted = Gedrückt, wenn es die Sache wollte
+evidence-pressed-told = Für jedes Wort der Anteil der Einladungen mit einem Druck auf irgendeinen Knopf, von denen, bei denen { $name } die Sache wollte, mit 95-%-Intervallen.
+evidence-share-pressed = Anteil gedrückt
+evidence-right-of-presses = Richtig, von den Drücken
+evidence-right-told = Für jedes Wort der Anteil der Drücke bei seinen Einladungen, die dieses Wort waren, mit 95-%-Intervallen. Wer zufällig drückt, drückt so viel wie jeder und liegt zufällig richtig.
+evidence-share-right = Anteil richtig
+evidence-chance-line = Senkrechte Linie: Zufall, eins von { $words }. Wörter mit weniger als fünf Durchgängen fehlen. Die Intervalle gelten, wann immer man sie liest.
+evidence-no-such-word = { $name } lernt kein solches Wort.
+evidence-sentence-shown = { $times ->
+    [one] Einmal
+   *[other] { $times }-mal
+} gezeigt; noch lässt sich nicht sagen, was „{ $word }“ für { $name } bedeutet.
+evidence-sentence-own = { $name } drückte „{ $word }“ in vier Wochen { $times ->
+    [one] einmal
+   *[other] { $times }-mal
+} von selbst; ohne Einladungen oder eine Prüfung sagt das allein nicht, was das Wort bedeutet.
+evidence-sentence-invited = Eingeladen, als { $name } die Sache wollte, gab es { $pressed } von { $wanted } Malen einen Druck. Von { $presses } Drücken bei Einladungen zu „{ $word }“ waren { $right } dieses Wort: { $above ->
+    [yes] mehr als Zufall
+   *[other] bisher nicht mehr als Zufall
+}.
+evidence-stage = Stufe: { $stage }
+evidence-figures-point = Die Zahlen sprechen für { $stage }.
+evidence-invitations = Einladungen
+evidence-no-curve = Lernkurve: { $why }.
+evidence-time-to-press = Zeit bis zum Druck
+evidence-these-invitations = diesen Einladungen
+evidence-showings-presses = Zeigen und eigene Drücke
+evidence-showings-a-day = Zeigen am Tag
+evidence-showings = Zeigen
+evidence-presses-a-day = Eigene Drücke am Tag
+evidence-presses = Drücke
+evidence-by-day-told = { $n } im Ganzen; die letzten sechs Wochen nach Tagen.
+evidence-day-axis = Tag (montags benannt)
+evidence-delivered = Gegeben nach dem Druck (mittlerer Wert): { $delay }.
+evidence-then = Was { $name } dann tat
+evidence-uptake = Nahm, was für dieses Wort gegeben wurde: { $this }; für die anderen Wörter: { $others }.
+evidence-fisher = Exakter Test nach Fisher, zweiseitig: { $p }.
+evidence-stumbles = Eigene Drücke, die nach Versehen aussahen, von den beurteilten: { $share }.
+evidence-causes = Wenn es nicht vorangeht: was dahinterstecken kann
+evidence-how-computed = Wie diese Zahlen berechnet werden
+evidence-may-be-said = Was sich sagen lässt
+evidence-claim = „{ $word }“, { $what }: { $said }.
+evidence-fidelity = Lehren wie verabredet: binnen { $seconds } nach dem Druck gegeben bei { $share } der Male des Zeigens.
+evidence-claim-animal = { $name }: { $said }.
+evidence-not-ruled-out = Für dieses Wort nicht ausgeschlossen:
+evidence-rival = { $rival } ({ $standing })
+evidence-plan-check = Eine Prüfung planen
+evidence-behind-it = Was dahintersteht
+evidence-nothing-drawn = Noch wurde nichts gelost. Was ein Mensch einzuladen oder zu geben wählte, kann etwas nahelegen; es beweist nichts, denn eine Wahl folgt der Stunde und der Hoffnung.
+evidence-a-bet = Der Beleg ist, worauf eine Wette gegen den Zufall gewachsen wäre; er darf jederzeit gelesen werden. Alle Wörter eines Tiers werden zusammen beurteilt.
+evidence-elsewhere = Gilt es auch anderswo?
+evidence-settings = Die beiden Zahlen in verschiedenen Lagen
+evidence-compared-what = Verglichen
+evidence-which = Welches
+evidence-settings-note = Nachdem ein Knopf verlegt wurde, drückt eine Platzgewohnheit den alten Platz: Die richtigen Drücke sinken. Kleine Zahlen sagen wenig; keine Zeile allein beweist etwas.
+evidence-k-of-n = { $k } von { $n } – { $figure }
+evidence-chance = Zufall
+evidence-chance-even = eins von { $words } Wörtern wären { $share }
+evidence-chance-habit = eins von { $words } Wörtern wären { $share }; wird zu anderen eingeladen, wird dieses gedrückt in { $elsewhere }
+evidence-above-chance = { $above ->
+    [yes] Bisher mehr als Zufall.
+   *[other] Bisher nicht mehr als Zufall.
+}
+evidence-without-button = Wollte es: ohne Knopf gebeten
+evidence-not-wanted = Wollte es da nicht oder ging weg
+evidence-not-counted = { $n } (nicht gezählt)
+evidence-unrecorded = Nicht notiert, ob genommen
+evidence-not-counted-wanted = { $n } (nicht als gewollt gezählt)
+evidence-curve = Lernkurve
+evidence-curve-above = Ab Druck { $trial }{ $day ->
+    [none] { "" }
+   *[other] { " " }({ $day })
+} bleibt das Band über dem Zufall (n = { $n }).
+evidence-curve-not = Das Band bleibt noch nicht über dem Zufall; das heißt nicht, dass nichts gelernt wurde (n = { $n }).
+evidence-curve-few = Lernkurve: zu wenige Drücke (n = { $n }).
+evidence-press-axis = Druck bei einer Einladung
+evidence-band = 90-%-Band
+evidence-after = { $after ->
+    [after] Nach
+    [given] gegeben
+    [declined] jetzt nicht
+    [took] nahm
+    [ignored] ließ liegen
+    [left] ging
+    [again] wieder
+   *[other] nicht gesehen
+}
+evidence-after-region = Was { $name } nach Antworten tat
+evidence-answers = Eigene Drücke beantwortet: gegeben { $given }, teilweise { $partly }, jetzt nicht { $declined }, etwas anderes { $alternative }, verpasst oder nicht notiert { $missed }. Eine Antwort zählt für den Druck, zu dem sie notiert ist, wenn ihre Zeiten keine drei Tage auseinanderliegen; eine ohne Druck für den letzten ihres Wortes in den zwei Minuten davor.

@@ -1,0 +1,124 @@
+likes-test-title = { $format ->
+    [paired] Vorlieben-Test: je zwei
+    [multiple] Vorlieben-Test: alles in einer Reihe
+    [single] Vorlieben-Test: eins nach dem anderen
+   *[free_access] Vorlieben-Test: alles auf einmal, mit Stoppuhr
+}
+likes-stop-here = Hier aufhören: starke Zeichen von Stress wurden notiert. Gib Raum und locke nicht zurück. Der Test kann an einem anderen Tag weitergehen.
+likes-trial = Durchgang { $number } von { $of } · Runde { $round } von { $rounds }
+likes-done = Alle Durchgänge sind gemacht. Danke, { $name }.
+likes-see-ranking = Die Reihenfolge ansehen
+likes-noted-already = Das war schon notiert; nichts wurde geändert. Ist die letzte Antwort falsch, nimm Rückgängig.
+likes-stop-for-now = Für jetzt aufhören
+likes-goes-on-later = – Notiertes bleibt; der Test kann später weitergehen.
+likes-last-chose = Zuletzt: { $thing }
+likes-last-none = Zuletzt: nichts gewählt
+likes-last-away = Zuletzt: weggegangen
+likes-last-watched = Zuletzt: { $seconds } s beobachtet
+likes-undo = Rückgängig
+likes-away-is-an-answer = { $name } ist weggegangen, und das ist eine Antwort. Weiter, wenn { $name } von selbst zurückkommt, oder an einem anderen Tag.
+likes-stand-in = { $thing } kann man nicht hinhalten: biete dafür { $stand_in } an. Wählt { $name } das, geht sofort hin.
+likes-no-stand-in = { $thing } kann man nicht neben etwas anderes halten. Biete an, was zu Hause dafür steht, immer dasselbe, etwa die Leine; oder nimm die Zeit frei.
+likes-name-stand-in = Auf der Karte nennen
+likes-time-freely = Frei die Zeit nehmen
+likes-needs-stand-in = kann man nicht hinhalten: nenne auf der Karte, was dafür steht, oder nimm die Stoppuhr
+likes-shown-as = gezeigt als: { $stand_in }
+likes-pieces = { $pieces } × { $thing }
+likes-food-left = Futterbelohnungen heute übrig: { $kcal } kcal ({ $pieces }). Ein genommenes Stück wird gezählt.
+likes-food-short = Es reicht nicht für ein Stück von allem hier. Für heute aufhören, oder kleiner schneiden und die Karte ändern.
+likes-food-unknown = Wie viel Futter { $name } heute haben darf, ist nicht bekannt. Ein genommenes Stück wird trotzdem gezählt.
+likes-in-front = vor { $name }
+likes-to-the-left = links von { $name }
+likes-to-the-right = rechts von { $name }
+likes-far-left = 1, ganz links von { $name }
+likes-far-right = { $place }, ganz rechts von { $name }
+likes-lay-one = Lege das hin; tippe es an, wenn { $name } kommt
+likes-lay = Lege sie hin, wie { $name } sie sieht; tippe an, was { $name } nimmt
+likes-lay-all = Lege alle hin, in dieser Reihenfolge von links, wie { $name } sie sieht
+likes-did-not-come = Kam nicht
+likes-chose-none = Nichts gewählt
+likes-walked-away = Weggegangen
+likes-how-to-hold = Steh hinter der Mitte, halte beide gleich, sieh keines an. Lass das Genommene genießen; räume die anderen weg.
+likes-two-at-once = Werden zwei zugleich genommen, notiere nichts und biete sie noch einmal an.
+likes-half-a-minute = Keine Wahl in etwa einer halben Minute heißt „nichts“.
+likes-move-freely = Lass { $name } sich frei bewegen; fünf Minuten sind üblich. Nimm die Zeit, womit { $name } sich beschäftigt, eines nach dem anderen.
+likes-begin = Anfangen
+likes-times = Zeiten in Sekunden
+likes-seconds-there = Sekunden, die die Dinge da waren
+likes-seconds-busy = { $thing }: Sekunden damit beschäftigt
+likes-pieces-eaten = { $thing }: gefressene Stücke
+likes-note-times = Diese Zeiten notieren
+likes-away-at-once = Ging sofort weg
+likes-format = { $format ->
+    [paired] Je zwei
+    [multiple] Alles in einer Reihe, ohne Zurücklegen
+    [single] Eins nach dem anderen
+   *[free_access] Alles auf einmal, mit Stoppuhr
+}
+likes-about = { $format ->
+    [paired] Jedes Paar einmal je Runde, Seiten ausgeglichen. Am sichersten; am längsten: 6 Dinge ergeben 15 Durchgänge. (Fisher et al. 1992)
+    [multiple] Dinge in einer Reihe; Genommenes wird nicht zurückgelegt. Schnell: 6 Dinge ergeben 6 Durchgänge. (DeLeon & Iwata 1996)
+    [single] Kommt { $name } überhaupt? Für ein Tier, das nicht zwischen Dingen wählt. (Pace et al. 1985)
+   *[free_access] Alles liegt fünf Minuten da; du nimmst die Zeit, womit { $name } sich beschäftigt. Gut für Spiel und Orte. (Roane et al. 1998)
+}
+likes-new-title = Ein Vorlieben-Test
+likes-not-today = Heute nicht: starke Zeichen von Stress wurden notiert. Gib { $name } Raum und teste an einem ruhigen Tag.
+likes-back = Zurück zu Vorlieben
+likes-nothing-listed = Noch ist nichts genannt, was { $name } wollen könnte.
+likes-how-to-offer = Wie anbieten
+likes-compare = Was vergleichen
+likes-compare-hint = bis zu 12; fünf bis acht sind üblich
+likes-rounds = Runden
+likes-rounds-hint = jedes Paar (oder jede Reihe) einmal je Runde; eine oder zwei am Tag genügen
+likes-where-to-test = Teste am Ort und zur Tageszeit, in der die Wörter gebraucht werden; ein sattes Tier mag Futter weniger. { $name } darf jederzeit gehen.
+likes-format-missing = fehlt; wähle eine
+likes-how-many = müssen { $least } bis { $most } Dinge sein, nicht { $ticked }; kreuze mehr oder weniger an
+likes-rounds-missing = fehlen; 1 ist ein guter Anfang
+likes-page-title = Was { $name } mag
+likes-no-test-today = Heute kein Test: starke Zeichen von Stress wurden notiert. Gib Raum; ein ruhiger Tag kommt.
+likes-nothing-tested = Noch ist nichts getestet. Ein Test zeigt, was { $name } wählt; die ersten Wörter sollten das meistgewählte sein.
+likes-from-trials = { $trials ->
+    [one] Aus n = 1 Durchgang, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
+   *[other] Aus n = { $trials } Durchgängen, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
+}
+likes-test-again = Noch einmal testen:
+likes-new-test = Neuer Test
+likes-ranking = Reihenfolge
+likes-sheet = Ein Blatt davon zum Drucken
+likes-disagree = Testarten können sich widersprechen: Hunde ordneten Futter zu zweit und in der Reihe verschieden; nur das letzte stimmte überein (Cameron, Siddall & Bizo 2021). Vorlieben ändern sich mit Stunde und Tag; ältere Durchgänge zählen weniger.
+likes-known-how = Wahrscheinlichkeit, dass nichts anderes klar besser ist: { $share }, n = { $n } Wahlen. 90 % genügen; bei 60 Wahlen ist Schluss, { $name } zuliebe.
+likes-next = Was als Nächstes anbieten
+likes-next-pair = { $left } links von { $name }, { $right } rechts.
+likes-offer-pair = Dieses Paar jetzt anbieten
+likes-tests-so-far = Tests bisher
+likes-none-yet = Noch keine.
+likes-test-line = { $trials ->
+    [one] { $things } Dinge · n = 1 Durchgang
+   *[other] { $things } Dinge · n = { $trials } Durchgänge
+}
+likes-begun-by = begonnen von { $name }
+likes-go-on = Weiter
+likes-see = Ansehen
+likes-this-test = Dieser Test
+likes-this-n = n = { $trials }, davon ohne Wahl: { $none }
+likes-thing = Ding
+likes-offered = angeboten
+likes-in-seconds = Sekunden
+likes-taken = genommen
+likes-agree = Passen die Wahlen von { $name } zueinander? { $zeta } (1: ohne Kreis wie A vor B, B vor C, C vor A; 0: gar nicht). { $circular } von höchstens { $most } Kreisen, n = { $items } verglichene Dinge.
+likes-side = Von links genommen: { $share }, { $p }.
+likes-over-middling = Chance, es etwas Mittlerem vorzuziehen
+likes-chance = Chance
+likes-scores = Werte: { $format }
+likes-score-of = { $format ->
+    [single] Anteil der Angebote, zu denen es kam
+    [free_access] Anteil der Zeit, damit beschäftigt
+   *[other] Anteil der Angebote, bei denen es genommen wurde
+}
+likes-no-such-test = Dieses Heft kennt keinen solchen Test dieses Tieres.
+likes-not-offered = ist nichts, was { $name } angeboten werden darf
+likes-same-twice = muss etwas anderes sein als links
+likes-answer-wrong = muss eines der Dinge dieses Durchgangs sein, nichts oder weg
+likes-seconds-missing = fehlt; gib die Sekunden an, die die Dinge da waren
+likes-more-than-none = muss über 0 liegen
+likes-longer-than-there = sind mehr als die Zeit, die die Dinge da waren

@@ -1,0 +1,36 @@
+setup-what = { $step ->
+    [food] Wie viel Futter darf { $name } haben?
+    [wants] Was könnte { $name } mögen? Füge vier Dinge hinzu.
+    [likes] Teste, was { $name } mag
+    [words] Wähle die ersten Wörter für { $name }
+    [places] Zeige, wo die Tasten liegen
+   *[people] Füge alle hinzu, die { $name } antworten
+}
+setup-why = { $step ->
+    [food] damit Belohnungen darin bleiben
+    [wants] von mehreren Arten: Futter, Spiel, Berührung
+    [likes] etwa zehn Minuten; macht die Wahl der Wörter sicherer und kann später kommen
+    [words] zwei oder drei, mit Gründen vorgeschlagen
+    [places] damit ein Druck an seinem Ort erkannt wird
+   *[people] alle zeigen, und alle antworten gleich
+}
+setup-title = Einrichten für { $name }
+setup-done-of = { $done } von { $of } erledigt
+setup-is-done = – erledigt
+setup-next = Weiter
+setup-keep = Speichern
+setup-later = Später
+setup-along = Schritt { $number } von { $of }
+setup-food-why = Futterbelohnungen nehmen höchstens ein Zehntel vom Tag von { $name }. Der Tag wird aus Gewicht und Alter geschätzt; die Zahl aus der Tierarztpraxis ist besser.
+setup-weight = Gewicht, { $unit }
+setup-stage = Alter und Körper
+setup-stage-hint = dient zur Schätzung der Tagesenergie
+setup-stage-unknown = nicht bekannt
+setup-food-more = Ein Welpe oder eine Zahl aus der Tierarztpraxis
+setup-grown-weight = Bei einem Welpen: Gewicht ausgewachsen, { $unit }
+setup-grown-weight-hint = frage in der Zucht oder Tierarztpraxis; ohne sie wird nichts berechnet
+setup-day-kcal = Futter des ganzen Tages, kcal, laut Tierarztpraxis
+setup-day-kcal-hint = ersetzt jede Formel
+setup-day-kcal-more = muss über 0 liegen; leer lassen, um rechnen zu lassen
+setup-food-later = Ohne das wird kein Futter als Wort vorgeschlagen.
+setup-no-vet = Nichts hiervon ersetzt die Tierarztpraxis.

@@ -1,0 +1,24 @@
+start-title = Wer wohnt hier?
+start-all-stays = Alles lässt sich später ändern. Es bleibt alles auf diesem Gerät.
+start-you = Dein Name
+start-you-hint = wie du zu Hause heißt
+start-animal = Name deines Tieres
+start-species = Was für ein Tier?
+start-species-name = { $species ->
+    [dog] Hund
+    [cat] Katze
+    [parrot] Papagei
+    [rabbit] Kaninchen
+   *[other] ein anderes Tier
+}
+start-species-missing = fehlt; wähle eine
+start-others = Wer wohnt noch hier?
+start-others-hint = Namen mit Kommas dazwischen; leer lassen, wenn du allein wohnst
+start-zone = Wo du wohnst (bestimmt Mitternacht)
+start-home = Wie euer Zuhause heißt
+start-home-hint = nur wenn du magst, etwa: das Haus am Park
+start-home-of = Zuhause von { $name }
+start-zone-field = Zeitzone
+start-bring = Schon ein Heft oder Tagebuch geführt? { $link }
+start-bring-link = Eine Datei einlesen
+start-no-vet = Sayso hilft beim Hinsehen und Zählen. Es ersetzt weder Tierarztpraxis noch Fachleute für Verhalten.

@@ -1,0 +1,56 @@
+today-title = Heute mit { $name }
+today-now = Jetzt
+today-start = Los
+today-why = Warum? ({ $sure })
+today-why-plan = Warum so viel?
+today-care = Vorsicht:
+today-take-care = { $care } { $what }
+today-change-our-mind = Das würde unsere Meinung ändern:
+today-records = die Einträge
+today-also = Was auch gilt:
+today-best-time = Beste Zeit bisher: { $from } bis { $to }, dabei { $joined }.
+today-shown-today = „{ $word }“ wurde heute { $times ->
+    [0] noch nicht gezeigt.
+    [one] einmal gezeigt.
+   *[other] { $times }-mal gezeigt.
+}
+today-words = Wörter
+today-more-words = { $count ->
+    [one] Noch ein Wort
+   *[other] Noch { $count } Wörter
+}
+today-trend = Selbst gedrückt in den letzten acht Wochen: { $counts }
+today-evidence = Was das Drücken von „{ $word }“ sagt
+today-went-well = Das lief diese Woche gut
+today-later = Später
+today-joining = Wie oft in vier Wochen bei Sitzungen dabei
+today-pieces = { $count } × { $name }
+today-food-left-pieces = Futter übrig für heute: { $pieces }
+today-food-left = Futterbelohnungen übrig für heute: { $left } von { $of }.
+today-food-over = Heute keine Futterbelohnung mehr: { $over } über { $of }
+today-feeds = { $count ->
+    [one] Bisher einmal gegeben.
+   *[other] Bisher { $count }-mal gegeben.
+}
+today-given = Bisher gegeben: { $kcal }.
+today-energy-unknown = { $name }: Die Energie eines Stücks ist nicht bekannt.
+today-how-computed = Wie gerechnet wird
+today-whole-day = Der ganze Tag: { $kcal }, { $basis }.
+today-individuals = Einzelne Tiere dieses Gewichts: etwa { $low } bis { $high }.
+today-do-rewards = Hinzufügen, was gefallen könnte
+today-do-likes = Zu den Vorlieben-Tests
+today-do-words = Wörter wählen
+today-do-allowance = Futter festlegen
+today-do-card = Karte öffnen
+today-do-heard = Was gehört wurde
+today-do-rules = Hausregeln
+today-do-days = Tage und Stunden
+today-do-places = Wo die Knöpfe sind
+today-do-board = Zum Brett
+today-do-stage = Stufe ändern
+today-do-checks = Zu den Prüfungen
+today-session = { $minutes ->
+    [one] Höchstens eine Minute. Zeige:
+   *[other] Höchstens { $minutes } Minuten. Zeige:
+}
+today-planned = { $planned }. { $hint }

@@ -1,0 +1,69 @@
+# What an advice is about.
+advice-topic-welfare = Wellbeing first
+advice-topic-ration = Food
+advice-topic-set-up = Set up
+advice-topic-likes = Likes
+advice-topic-stuck = Stuck
+advice-topic-show = Show
+advice-topic-invite = Invite
+advice-topic-converse = Answer
+advice-topic-probe = Check
+advice-sure-little = a guess so far
+advice-sure-fairly = fairly sure
+advice-sure-very = sure
+
+# What may hold a word up, and how the records bear on it.
+advice-cause-hard-to-make-out = The recorded word may be hard to make out
+advice-cause-not-wanted = What it brings is not wanted just now
+advice-cause-too-little = Too little showing
+advice-cause-too-late = The thing comes too late
+advice-cause-avoided = { $name } keeps away from the button
+advice-cause-time-or-place = The time, place or noise
+advice-cause-health = { $name } may not be well
+advice-cause-sounds-alike = It sounds like another word
+advice-cause-people-differ = People answer it differently
+advice-bearing-for = the records speak for it
+advice-bearing-perhaps = possible
+advice-bearing-unknown = too few records to say
+advice-bearing-against = the records speak against it
+
+# The one next thing to do.
+advice-next-rest = No session today. Give { $name } space, and answer presses.
+advice-next-session = { $minutes } min at most: show { $words }.
+advice-next-words-shown = “{ $word }” { $times ->
+    [one] once
+   *[other] { $times } times
+}
+advice-next-words-invited = “{ $word }” { $times ->
+    [one] once, invited
+   *[other] { $times } times, { $invited } of them invited
+}
+advice-next-answer = Answer whatever { $name } presses.
+advice-length-few-sessions = Common practice: only { $timed } timed sessions in four weeks.
+advice-length-few-left = Common practice: fewer than a quarter of { $timed } timed sessions were left early.
+advice-length-quarter-left = A quarter of { $timed } timed sessions had been left by { $minutes } min; end before that.
+
+# What went well this week.
+advice-good-first-press = First press of “{ $word }” by { $name } alone, { $day }.
+advice-good-more-presses = “{ $word }”: { $now } own presses in seven days, { $before } in the four weeks before.
+advice-good-check-passed = Check passed: { $words }, right { $right } of { $of } times.
+advice-good-joined = { $name } joined { $joined } of { $of } sessions.
+advice-good-taken = { $name } took { $taken } of { $of } things given.
+
+# Rhythm, readiness, demand, likes.
+advice-lean-left = { $name } leans to the left side: mix sides well and test on. The ranking allows for it.
+advice-lean-right = { $name } leans to the right side: mix sides well and test on. The ranking allows for it.
+advice-lean-too-few = Too few choices to say anything about sides.
+advice-lean-none = No sign of a lean to one side beyond chance.
+advice-known-well-enough = Clear favourites for now: { $best } ({ $sure } sure, n = { $n } choices).
+advice-known-enough-for-now = Not settled, but enough for now; best so far: { $best } ({ $sure } sure, n = { $n } choices).
+advice-known-not-yet = Not clear yet; best so far: { $best } ({ $sure } sure, n = { $n } choices).
+advice-next-pair = This pair would tell most about which few are best; sides balance earlier ones.
+advice-chance-even = One in { $words } words would be { $even }.
+advice-chance-habit = One in { $words } words would be { $even }; when others are invited, this one is pressed in { $habit }.
+
+# Where a word stands.
+advice-stage-prepare = prepare
+advice-stage-show = show
+advice-stage-invite = invite
+advice-stage-converse = converse

@@ -1,0 +1,24 @@
+brief-fill-card = Fill in its card
+brief-batteries = Check the battery
+brief-silent = Check battery and button
+brief-hard-to-make-out = Listen to its recording from afar
+brief-not-wanted = Change what it brings
+brief-too-little = Show it more often
+brief-too-late = Give faster
+brief-avoided = Leave its button alone for now
+brief-time-or-place = Another hour, a quieter place
+brief-health = See a veterinarian first
+brief-sounds-alike = Record a word that sounds different
+brief-people-differ = Agree on one answer
+brief-step-back = { $to ->
+    [invite] Back to inviting, no loss
+   *[other] Back to showing, no loss
+}
+brief-begin-inviting = Begin inviting
+brief-invite = Invite once or twice
+brief-show = Show it
+brief-show-at-end = Show it at the end
+brief-leave-to-animal = Leave it to { $name }, answer every press
+brief-answer = Answer every press
+brief-signal-times = Signal when it is to be had
+brief-rest = Teach nothing today

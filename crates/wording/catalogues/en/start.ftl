@@ -1,0 +1,24 @@
+start-title = Tell us who lives here
+start-all-stays = You can change everything later. It all stays on this machine.
+start-you = Your name
+start-you-hint = as you are called at home
+start-animal = Your animal’s name
+start-species = What animal?
+start-species-name = { $species ->
+    [dog] dog
+    [cat] cat
+    [parrot] parrot
+    [rabbit] rabbit
+   *[other] another animal
+}
+start-species-missing = is missing; choose one
+start-others = Who else lives here?
+start-others-hint = names with commas between; leave it empty if you live alone
+start-zone = Where you live (sets midnight)
+start-home = What you call your home
+start-home-hint = only if you like, such as: the house by the park
+start-home-of = { $name }’s home
+start-zone-field = Time zone
+start-bring = Kept a notebook or a diary before? { $link }
+start-bring-link = Bring in a file
+start-no-vet = Sayso helps to notice and to count. It does not replace a veterinarian or a qualified behaviour professional.

@@ -1,0 +1,56 @@
+today-title = Today with { $name }
+today-now = Now
+today-start = Start
+today-why = Why? ({ $sure })
+today-why-plan = Why this much?
+today-care = Take care:
+today-take-care = { $care } { $what }
+today-change-our-mind = We’d change our mind if:
+today-records = the records
+today-also = What also holds:
+today-best-time = Best time so far: { $from } to { $to }, joined { $joined }.
+today-shown-today = “{ $word }” was shown { $times ->
+    [0] not yet today.
+    [one] once today.
+   *[other] { $times } times today.
+}
+today-words = Words
+today-more-words = { $count ->
+    [one] One more word
+   *[other] { $count } more words
+}
+today-trend = Own presses in the last eight weeks: { $counts }
+today-evidence = What presses of “{ $word }” tell
+today-went-well = This week went well
+today-later = Later
+today-joining = How often sessions were joined in four weeks
+today-pieces = { $count } × { $name }
+today-food-left-pieces = Food left today: { $pieces }
+today-food-left = Food rewards left today: { $left } of { $of }.
+today-food-over = No food rewards left today: { $over } over { $of }
+today-feeds = { $count ->
+    [one] Given once so far.
+   *[other] Given { $count } times so far.
+}
+today-given = Given so far: { $kcal }.
+today-energy-unknown = { $name }: the energy of a piece is not known.
+today-how-computed = How this is computed
+today-whole-day = The whole day: { $kcal }, { $basis }.
+today-individuals = Individuals of this weight: about { $low } to { $high }.
+today-do-rewards = Add what may be wanted
+today-do-likes = To the likes tests
+today-do-words = Choose words
+today-do-allowance = Settle the food
+today-do-card = Open the card
+today-do-heard = What was heard
+today-do-rules = House rules
+today-do-days = Days and hours
+today-do-places = Where the buttons are
+today-do-board = To the board
+today-do-stage = Change the stage
+today-do-checks = To the checks
+today-session = { $minutes ->
+    [one] One minute at most. Show:
+   *[other] { $minutes } minutes at most. Show:
+}
+today-planned = { $planned }. { $hint }

@@ -1,0 +1,133 @@
+words-first = First words
+words-further = Propose further words
+words-none-yet = No word yet. Two or three are enough to begin with (common practice, no source).
+words-take = Take these words
+words-button-says = The button says
+words-says = “{ $says }”:
+words-untested = No likes test yet: what { $name } likes is a guess here.
+words-test-first = Test first, about ten minutes
+words-tested = { $trials ->
+    [one] From one trial of a likes test, the day’s food, how long giving takes, and how the words sound.
+   *[other] From { $trials } trials of likes tests, the day’s food, how long giving takes, and how the words sound.
+}
+words-other-sets = Other sets ({ $sets })
+words-left-out = Left out, and why ({ $things })
+words-why-these = Why these?
+words-score = Best mix: liked, quick to give, easy to tell apart. Score { $total }: liking and deliveries { $liked }, kinds { $kinds }, sounding apart { $apart }, already said { $said }.
+words-best-in = The best of all sets in { $share } of { $draws } draws from what is not known yet.
+words-how-much = { $guess ->
+    [yes] about { $times } times a day at the board (a guess so far)
+   *[no] about { $times } times a day at the board
+}
+words-not-tested = Not tested yet: whether { $name } likes it is a guess.
+words-picked = Chance { $name } picks it over something middling: { $figure }.
+words-scored = { $format ->
+    [free_access] Busy with it in a timed test: { $figure }.
+   *[other] Taken in a test: { $figure }.
+}
+words-seconds-measured = Giving it takes about { $seconds } s: measured at home, n = { $n }.
+words-seconds-kind = Giving it takes about { $seconds } s: as with other things of its kind at home, n = { $n }, until it has its own figure.
+words-seconds-card = Giving it takes { $seconds } s, as its card says.
+words-seconds-usual = Giving it takes about { $seconds } s: usual for its kind (common practice, no source), until given five times.
+words-a-day-measured = Given { $times } times on a usual day: measured on { $days } days.
+words-a-day-card = At most { $times } times a day, as its card says.
+words-a-day-usual = At most { $times } times a day: usual for its kind (common practice, no source).
+words-pieces = { $pieces ->
+    [one] One piece a day fits the food allowance, if nothing else is fed as reward.
+   *[other] { $pieces } pieces a day fit the food allowance, if nothing else is fed as reward.
+}
+words-already-said = You already say this word often.
+words-sounds-like-one = Sounds much like “{ $other }”: a different word is easier to tell apart.
+words-how-many = must be 1 to { $most } words to begin with, not { $ticked }
+words-must-not = Must not be given: { $why }.
+words-twice = “{ $says }” is on another button already; choose another word
+words-no-set = No proposal yet: { $usable } of the things listed can be first words, and { $needed } are needed.
+words-too-many = No proposal: too many things to compare. Put some away first.
+words-no-allowance = How much food { $name } may have is not set, so it cannot be portioned.
+words-bad-figure = A figure on its card cannot be right.
+words-not-at-board = It cannot be given at the board again and again, and a first word needs many quick repetitions. If it can, say so on its card.
+words-no-piece = The day’s food allowance leaves no piece of it.
+words-too-slow = Takes { $seconds } s at the board, more than { $slowest } s: too few repetitions.
+words-too-seldom = Can be given { $times } times a day, fewer than { $fewest }.
+words-no-company = Goes with no other: { $needed } words are needed together.
+words-outscored = { $by ->
+    [liking] Liked less than the chosen ones (score { $behind } lower).
+    [uncertainty] How much it is liked is less sure: test it more (score { $behind } lower).
+    [deliveries] Can be given less often than the chosen ones (score { $behind } lower).
+    [spread] Adds no new kind of reward (score { $behind } lower).
+    [apart] Sounds closer to the others than the chosen ones do (score { $behind } lower).
+   *[said] You do not say it yet, unlike the chosen ones (score { $behind } lower).
+}
+words-give = Give { $says }.
+words-asks-for = asks for: { $name }
+words-not-now = “Not now”, once and calmly; offer something else.
+words-size-leaves-out = and places a row leave out a place that holds a word; change the size first and look
+words-cannot-give = cannot be given to { $name }: { $why }. Choose another
+words-page-title = Words of { $name }
+words-add = Add a word
+words-labels = Labels
+words-where-they-are = Where they are
+words-not-drawn = The board is not drawn yet. With it, presses can be read by place.
+words-edit-board = Edit the board
+words-closing-word = closing word
+words-means = Means
+words-answer = Answer
+words-not-now-title = Not now
+words-not-written = not written yet
+words-given = Given
+words-card-and-stage = Card and stage
+words-of = of { $says }
+words-these-alike = These sound much alike:
+words-different = A different word for one of them is easier to tell apart.
+words-off = Taken off, or taught to others ({ $words })
+words-to-others = taught to others
+words-shown = shown n = { $shown } · own presses in 28 days n = { $own }
+words-stage = { $stage ->
+    [prepare] prepare
+    [show] show
+    [invite] invite
+   *[converse] converse
+}
+words-figures-say = – the figures point to: { $stage }
+words-on-another = is on another button already; choose another word, or open that card
+words-gives-nothing = nothing: it only says something
+words-new-title = A new word
+words-quoted = “{ $says }”
+words-kept = Saved.
+words-alike-here = Sounds much like another word here and may be hard to tell apart: { $how }. A different word for one of them is safer.
+words-says-hint = short, and unlike the other words
+words-means-here = It means here
+words-means-hint = what it asks for or tells
+words-answer-by = Everyone answers by
+words-answer-hint = the same each time, such as: give one piece within three seconds
+words-when-not-now = When the answer is “not now”, everyone
+words-not-now-hint = says and does this
+words-what-given = What is given
+words-is-closing = a closing word: it ends a session and calms
+words-taught-to = Taught to
+words-on-board = on the board (untick to take it off; what was noted stays)
+words-back = Back to Words
+words-rules-for = Rules of the house for it
+words-rules-none = None of its own.
+words-no-such = This notebook knows no such word.
+words-board-title = The board
+words-would-move = A word that moves must be found anew: leave known words where they are if you can. This would move:
+words-rows = Rows
+words-columns = Places a row
+words-change-size = Change the size
+words-not-on-it = Not on it: { $words }.
+words-propose-places = Propose places for these
+words-places-stay = Words on the board stay. Those that sound alike are kept apart, and busy ones within reach.
+words-yes-move = Yes, move them
+words-mat = Leave a place free beside a word that is pressed most, keep words that sound alike apart, and fix the board on a grippy mat: a board that slides or rattles is avoided. Close battery covers with their screws.
+words-to-place = “{ $says }” to row { $row }, place { $place }
+words-off-board = “{ $says }” off the board
+words-move-unticked = is not ticked: words that are in use would change their place
+words-size-missing = are missing; give 1 to 20
+words-no-places = cannot be proposed: { $why }
+words-as-you-stand = As you stand before it.
+words-taken-off = taken off
+words-which-where = Which word where, as you stand before it
+words-places = Places
+words-place = Row { $row }, place { $place }
+words-place-taken = holds a word that stands in row { $row }, place { $place } already; choose one of the two

@@ -1,0 +1,82 @@
+because-strong-signs = Señales fuertes de estrés: { $today } hoy, { $count } en { $days } días, en { $on } de ellos. La última: «{ $last }».
+because-lasting-threat = { $count ->
+    [one] Un gruñido, amago o mordisco en { $days } días: «{ $last }», { $day }.
+   *[other] { $count } gruñidos, amagos o mordiscos en { $days } días. El último: «{ $last }», { $day }.
+}
+because-lasting-guarding = { $count ->
+    [one] { $name } protegió algo una vez en { $days } días: «{ $last }», { $day }.
+   *[other] { $name } protegió algo { $count } veces en { $days } días. La última: «{ $last }», { $day }.
+}
+because-lasting-swallowing = { $count ->
+    [one] { $name } tragó algo una vez en { $days } días: «{ $last }», { $day }.
+   *[other] { $name } tragó algo { $count } veces en { $days } días. La última: «{ $last }», { $day }.
+}
+because-recurring = Vuelve una y otra vez: en { $weeks } de las últimas { $of } semanas.
+because-left-sessions = { $name } abandonó { $left } de las últimas sesiones en que participó: { $share }.
+because-mild-signs = Sesiones de esta semana con una señal leve de estrés: { $share }.
+because-sudden-change = Pulsaciones propias en los últimos dos días: { $now }. En las cuatro semanas anteriores: { $before }.
+because-food-given = Hoy se dieron { $given } kcal en { $feeds } tomas; las recompensas del día son { $budget } kcal.
+because-rewards-listed = { $rewards ->
+    [0] Aún no hay recompensas en la lista; una prueba de gustos compara al menos dos.
+    [one] Hay una recompensa en la lista; una prueba de gustos compara al menos dos.
+   *[other] Hay { $rewards } recompensas en la lista; una prueba de gustos compara al menos dos.
+}
+because-no-likes-test = Hay { $rewards } recompensas en la lista, ninguna probada.
+because-no-word-yet = Hay { $trials } ensayos de pruebas de gustos anotados y aún ninguna palabra en el tablero.
+because-no-allowance = No se puede calcular con lo que hay en la ficha.
+because-card-lacks = En la ficha falta { $lacks }. Una palabra se aprende mejor si todos responden igual (práctica común, sin fuente).
+because-slowing = «{ $word }» suena más lento en { $by }, en pulsaciones oídas durante { $days } días. Probabilidad de que se ralentice más que un botón sano: { $probability }.
+because-silent = «{ $word }» se oyó por última vez el { $day }, hace { $days } días. Desde entonces se oyeron otras palabras { $others } veces.
+because-never-heard = «{ $word }» no se ha oído en { $days } días de escucha. Se oyeron otras palabras { $others } veces.
+because-silent-before = «{ $word }» se oyó por última vez el { $day }, hace { $days } días; antes, { $before }. Desde entonces se oyeron otras palabras { $others } veces.
+because-noted-by-hand = «{ $word }» se anotó a mano { $times } veces mientras tanto: suena, pero ya no como su grabación de aquí.
+because-silent-causes = Puede ser una pila agotada, un botón roto o una grabación nueva; o que ahora no haya uso para la palabra. No dice nada de lo que un animal sabe.
+because-test-old = La última prueba de gustos tiene { $days } días. La mitad de lo que dijo se da por olvidada tras { $half } días (práctica común, sin fuente).
+because-best-unclear = Aún no está claro; lo mejor hasta ahora: { $best } ({ $probability } de seguridad, { $choices } elecciones).
+because-when-wanted = De { $of } veces que se invitó a { $name } y quería la cosa: esta palabra { $this } veces, otra { $other }, ninguna { $none }.
+because-when-wanted-early = Demasiado pronto para decirlo: se invitó a { $name } y quería la cosa { $of } veces.
+because-right = De las pulsaciones al invitar, esta palabra: { $share }. { $chance ->
+    [more] Más que el azar.
+   *[other] Aún no más que el azar.
+}
+because-right-elsewhere = De las pulsaciones al invitar, esta palabra: { $share }; pulsada al invitar a otras: { $elsewhere }. { $chance ->
+    [more] Más que el azar.
+   *[other] Aún no más que el azar.
+}
+because-showings = Mostrada { $showings } veces (se buscan { $wanted }) en { $days } días (se buscan { $dayswanted }).
+because-joining = Sesiones con participación en cuatro semanas: { $share }. Antes de invitar, claramente más del { $floor }.
+because-mastery = { $sessions } sesiones seguidas (se buscan { $wanted }) con { $share } o más pulsado y acertado, con { $people } personas (se buscan { $peoplewanted }).
+because-own-presses = Pulsaciones propias con la cosa tomada: { $presses } (se buscan { $wanted }), en { $days } días (se buscan { $dayswanted }).
+because-later-unknown = No se sabe si dura: { $wanted } invitaciones dos semanas o más después de dominarla (se buscan { $needed }).
+because-later = Dos semanas o más después de dominarla: pulsó { $pressed } de las { $wanted } veces que { $name } quería la cosa, acertó { $right } de { $presses }.
+because-strain = Señales fuertes de estrés en varios días en sesiones con esta palabra.
+because-not-prepared = La recompensa o la respuesta de la palabra no está fijada.
+because-contradiction = Los registros se contradicen: { $why }
+because-no-recording-checked = Nadie ha revisado aquí una grabación suya. Perros de familia respondieron a cerca del 30 % de las señales aprendidas desde botones, casi al 100 % de viva voz (17 perros; Higaki 2025, cifras de una nota de prensa).
+because-recording = { $found ->
+    [both] Su grabación ({ $seconds }) es muy corta y más baja que las demás.
+    [short] Su grabación ({ $seconds }) es muy corta.
+    [quiet] Su grabación ({ $seconds }) suena más baja que las demás.
+   *[other] Su grabación ({ $seconds }) se revisó, lo que no dice qué distingue un animal.
+} Perros de familia respondieron a cerca del 30 % de las señales aprendidas desde botones, casi al 100 % de viva voz (17 perros; Higaki 2025, cifras de una nota de prensa).
+because-taken = Tomado, de lo dado por esta palabra en { $days } días: { $share } (límite { $bar }).
+because-showings-a-day = Demostraciones en { $days } días: { $rate } (límite { $bar } al día).
+because-delay = De la pulsación a la entrega, el valor central: { $seconds } (límite { $bar }).
+because-near = Miradas, roces y pulsaciones propias a este botón: { $share }. Tuvo el { $expected } de las demostraciones.
+because-too-few-hours = Muy pocas sesiones a distintas horas del día.
+because-uneasy-hours = De { $from } a { $to } { $name } participó { $here }, a otras horas { $elsewhere }. Contando llegadas tardías, abandonos y señales, { $p } (corregido por elegir las horas), últimos { $days } días.
+because-too-few-days = Muy pocos días para ver un cambio.
+because-late-fall = Participó en los últimos { $days } días: { $lately }; antes: { $before }. Contando llegadas tardías, abandonos, señales, pulsaciones propias y lo tomado, { $p } (corregido por elegir el día). Los registros no muestran la salud: si algo parece raro, consulta a un veterinario.
+because-only-word = Es la única palabra.
+because-sounds = { $alike ->
+    [yes] Suena muy parecida a «{ $nearest }».
+   *[other] Suena bastante distinta de «{ $nearest }».
+} Otra palabra pulsada, de las pulsaciones al invitar: { $others }.
+because-too-few-people = Menos de dos personas con cinco respuestas cada una.
+because-people-delay = { $one } da tras { $first }, { $two } tras { $second } (prueba de suma de rangos, { $p }).
+because-people-give = { $one } da en { $first } de las pulsaciones, { $two } en { $second } ({ $p }).
+because-many-presses = Pulsaciones propias en { $days } días: { $rate } (límite { $bar } al día).
+because-given-share = Respondidas con la cosa: { $share }.
+because-signalled-times = Tiempos de sí y no con señal: Hanley, Iwata & Thompson 2001, cuyo último paso fue 60 s y 240 s. El primer paso es de memoria, los intermedios son nuestros.
+because-never-checked = { $words } palabras están en uso y nunca se comprobaron.
+because-check-open = Van { $done } de { $of } ensayos de la comprobación.

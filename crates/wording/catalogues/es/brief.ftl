@@ -1,0 +1,24 @@
+brief-fill-card = Completar su ficha
+brief-batteries = Revisar la pila
+brief-silent = Revisar pila y botón
+brief-hard-to-make-out = Escuchar su grabación de lejos
+brief-not-wanted = Cambiar lo que trae
+brief-too-little = Mostrarla más a menudo
+brief-too-late = Dar más rápido
+brief-avoided = Dejar su botón por ahora
+brief-time-or-place = Otra hora, un sitio más tranquilo
+brief-health = Antes, al veterinario
+brief-sounds-alike = Grabar una palabra que suene distinta
+brief-people-differ = Acordar una respuesta
+brief-step-back = { $to ->
+    [invite] Volver a invitar, sin pérdida
+   *[other] Volver a mostrar, sin pérdida
+}
+brief-begin-inviting = Empezar a invitar
+brief-invite = Invitar una o dos veces
+brief-show = Mostrarla
+brief-show-at-end = Mostrarla al final
+brief-leave-to-animal = Dejarlo a { $name } y responder siempre
+brief-answer = Responder a cada pulsación
+brief-signal-times = Señalar cuándo se puede tener
+brief-rest = Hoy no enseñar nada

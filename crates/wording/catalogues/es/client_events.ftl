@@ -1,0 +1,17 @@
+client-events-given = dado
+client-events-partly = dado en parte
+client-events-declined = ahora no
+client-events-alternative = ahora no, otra cosa
+client-events-missed = sin respuesta
+client-events-took = lo tomó
+client-events-ignored = no le hizo caso
+client-events-left = se fue
+client-events-pressed-again = volvió a pulsar
+client-events-end-done = el plan estaba hecho
+client-events-end-left = el animal se fue
+client-events-end-strong-sign = una señal fuerte
+client-events-end-closing-word = palabra de cierre
+client-events-end-interrupted = surgió algo
+client-events-level-joining = participa
+client-events-level-mild = leve
+client-events-level-strong = fuerte

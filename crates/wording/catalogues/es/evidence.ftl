@@ -1,0 +1,132 @@
+evidence-title = Pruebas
+evidence-of-word = Pruebas: { $word }
+evidence-no-words = Aún no hay palabras. { $link }.
+evidence-choose-words = Elegir las primeras palabras
+evidence-picture = Qué se puede decir de las palabras de { $name }
+evidence-picture-told = { $claimed ->
+    [0] De ninguna se puede decir aún más de lo que explica el azar.
+   *[other] { $claimed ->
+        [one] { $claimed } palabra va más allá de lo que explica el azar.
+       *[other] { $claimed } palabras van más allá de lo que explica el azar.
+    }
+} No pulsar nunca se lee como no entender.
+evidence-rung = { $rung ->
+    [nothing] Aún no se puede decir nada
+    [chance] Hasta ahora encaja con el azar
+    [differs] Pulsar va con la llamada
+    [open] Pasa una comprobación abierta
+   *[other] Resiste una comprobación ciega
+}
+evidence-step = Peldaño { $step } de { $steps }
+evidence-behind = { $n ->
+    [one] de { $n } ensayo sorteado
+   *[other] de { $n } ensayos sorteados
+}
+evidence-behind-nothing = nada sorteado aún, mostrada { $shown ->
+    [one] una vez
+   *[other] { $shown } veces
+}
+evidence-trend = Pulsaciones propias por semana en ocho semanas, la más antigua primero: { $list }
+evidence-trend-before = aún no estaba
+evidence-this-week = { $n } esta semana
+evidence-legend = Peldaños: hasta dónde llegan los registros; un peldaño lleno está alcanzado. Barras pequeñas: pulsaciones propias por semana en ocho semanas, cada palabra en su escala, los últimos siete días al final; un punto es una semana sin ninguna, un hueco es antes de que llegara la palabra.
+evidence-how-to-climb = Qué significan los peldaños
+evidence-step-1 = 1. El cuaderno sorteó algo, y lo que salió encaja con el azar.
+evidence-step-2 = 2. En rondas que sorteó el cuaderno, pulsar va con lo que se pidió.
+evidence-step-3 = 3. En comprobaciones planeadas { $name } acierta más de lo que permite el azar, pero alguien sabía la respuesta.
+evidence-step-4 = 4. Lo mismo en comprobaciones ciegas: nadie cerca sabía la respuesta.
+evidence-step-rule = Todas las palabras de un animal se juzgan juntas, para que muchas palabras y muchas lecturas no sumen una afirmación falsa.
+evidence-climb-round = Una ronda sorteada por el cuaderno, en el tablero, es el primer camino hacia arriba.
+evidence-checks = Comprobaciones planeadas de comprensión
+evidence-trials = ¿Ayuda un cambio? Pruebas de un cambio
+evidence-two-people = ¿Ven dos personas lo mismo?
+evidence-compared = Pulsado y acertado, palabra junto a palabra
+evidence-pressed-of-wanted = Pulsado, cuando quería la cosa
+evidence-pressed-told = Para cada palabra, la parte de invitaciones con pulsación de cualquier botón, de aquellas en que { $name } quería la cosa, con intervalos del 95 %.
+evidence-share-pressed = parte pulsada
+evidence-right-of-presses = Acertado, de las pulsaciones
+evidence-right-told = Para cada palabra, la parte de pulsaciones en sus invitaciones que fueron de esta palabra, con intervalos del 95 %. Quien pulsa al azar pulsa tanto como cualquiera y acierta por azar.
+evidence-share-right = parte acertada
+evidence-chance-line = Línea vertical: azar, una de cada { $words }. Se omiten palabras con menos de cinco ensayos. Los intervalos valen cuando sea que se lean.
+evidence-no-such-word = A { $name } no se le enseña esa palabra.
+evidence-sentence-shown = Mostrada { $times ->
+    [one] una vez
+   *[other] { $times } veces
+}; aún no se puede decir qué significa «{ $word }» para { $name }.
+evidence-sentence-own = { $name } pulsó «{ $word }» { $times ->
+    [one] una vez
+   *[other] { $times } veces
+} por su cuenta en cuatro semanas; sin invitaciones ni comprobación, eso solo no dice qué significa la palabra.
+evidence-sentence-invited = Al invitar cuando quería la cosa, { $name } pulsó un botón { $pressed } de { $wanted } veces. De { $presses } pulsaciones en invitaciones de «{ $word }», { $right } fueron de esa palabra: { $above ->
+    [yes] más que el azar
+   *[other] por ahora no más que el azar
+}.
+evidence-stage = Etapa: { $stage }
+evidence-figures-point = Las cifras apuntan a { $stage }.
+evidence-invitations = Invitaciones
+evidence-no-curve = Curva de aprendizaje: { $why }.
+evidence-time-to-press = Tiempo hasta pulsar
+evidence-these-invitations = estas invitaciones
+evidence-showings-presses = Muestras y pulsaciones propias
+evidence-showings-a-day = Muestras por día
+evidence-showings = muestras
+evidence-presses-a-day = Pulsaciones propias por día
+evidence-presses = pulsaciones
+evidence-by-day-told = { $n } en total; las últimas seis semanas por día.
+evidence-day-axis = día (lunes con fecha)
+evidence-delivered = Entregado tras pulsar (valor central): { $delay }.
+evidence-then = Qué hizo { $name } después
+evidence-uptake = Tomó lo dado por esta palabra: { $this }; por las otras palabras: { $others }.
+evidence-fisher = Prueba exacta de Fisher, bilateral: { $p }.
+evidence-stumbles = Pulsaciones propias que parecieron un tropiezo, de las juzgadas: { $share }.
+evidence-causes = Si no avanza: qué puede haber detrás
+evidence-how-computed = Cómo se calculan estas cifras
+evidence-may-be-said = Qué se puede decir
+evidence-claim = «{ $word }», { $what }: { $said }.
+evidence-fidelity = Enseñanza según lo acordado: dado en { $seconds } tras pulsar en { $share } de las muestras.
+evidence-claim-animal = { $name }: { $said }.
+evidence-not-ruled-out = No descartado para esta palabra:
+evidence-rival = { $rival } ({ $standing })
+evidence-plan-check = Planear una comprobación
+evidence-behind-it = Qué hay detrás
+evidence-nothing-drawn = Aún no se sorteó nada. Lo que una persona eligió invitar o dar puede sugerir algo; no prueba nada, pues una elección sigue la hora y la esperanza.
+evidence-a-bet = La evidencia es a cuánto habría crecido una apuesta contra el azar; puede leerse en cualquier momento. Todas las palabras de un animal se juzgan juntas.
+evidence-elsewhere = ¿Vale también en otras partes?
+evidence-settings = Las dos cifras en distintas situaciones
+evidence-compared-what = Comparado
+evidence-which = Cuál
+evidence-settings-note = Tras mover un botón, un hábito de lugar pulsa el lugar viejo: bajan los aciertos. Números pequeños dicen poco; ninguna fila sola prueba nada.
+evidence-k-of-n = { $k } de { $n } – { $figure }
+evidence-chance = Azar
+evidence-chance-even = una de { $words } palabras sería { $share }
+evidence-chance-habit = una de { $words } palabras sería { $share }; cuando se invita a otras, esta se pulsa en { $elsewhere }
+evidence-above-chance = { $above ->
+    [yes] Por ahora más que el azar.
+   *[other] Por ahora no más que el azar.
+}
+evidence-without-button = La quería: pidió sin botón
+evidence-not-wanted = No la quería entonces, o se fue
+evidence-not-counted = { $n } (no cuentan)
+evidence-unrecorded = Sin registrar si la tomó
+evidence-not-counted-wanted = { $n } (no cuentan como querida)
+evidence-curve = Curva de aprendizaje
+evidence-curve-above = Desde la pulsación { $trial }{ $day ->
+    [none] { "" }
+   *[other] { " " }({ $day })
+} la banda queda sobre el azar (n = { $n }).
+evidence-curve-not = La banda aún no queda sobre el azar; eso no significa que no se aprendiera nada (n = { $n }).
+evidence-curve-few = Curva de aprendizaje: muy pocas pulsaciones (n = { $n }).
+evidence-press-axis = pulsación en una invitación
+evidence-band = banda del 90 %
+evidence-after = { $after ->
+    [after] Tras
+    [given] dado
+    [declined] ahora no
+    [took] tomó
+    [ignored] ignoró
+    [left] se fue
+    [again] otra vez
+   *[other] no se vio
+}
+evidence-after-region = Qué hizo { $name } tras las respuestas
+evidence-answers = Pulsaciones propias respondidas: dado { $given }, en parte { $partly }, ahora no { $declined }, otra cosa { $alternative }, sin respuesta o sin registrar { $missed }. Una respuesta cuenta para la pulsación anotada si sus horas distan menos de tres días; una sin pulsación, para la última de su palabra en los dos minutos previos.

@@ -1,0 +1,24 @@
+start-title = Cuéntanos quién vive aquí
+start-all-stays = Todo se puede cambiar después. Todo se queda en este equipo.
+start-you = Tu nombre
+start-you-hint = como te llaman en casa
+start-animal = El nombre de tu animal
+start-species = ¿Qué animal es?
+start-species-name = { $species ->
+    [dog] perro
+    [cat] gato
+    [parrot] loro
+    [rabbit] conejo
+   *[other] otro animal
+}
+start-species-missing = falta; elige una
+start-others = ¿Quién más vive aquí?
+start-others-hint = nombres separados por comas; déjalo vacío si vives sin más gente
+start-zone = Dónde vives (fija la medianoche)
+start-home = Cómo llamas a tu casa
+start-home-hint = solo si quieres, por ejemplo: la casa junto al parque
+start-home-of = La casa de { $name }
+start-zone-field = Zona horaria
+start-bring = ¿Llevabas ya un cuaderno o un diario? { $link }
+start-bring-link = Trae un archivo
+start-no-vet = Sayso ayuda a observar y a contar. No sustituye a un veterinario ni a un profesional del comportamiento cualificado.

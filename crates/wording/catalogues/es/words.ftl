@@ -1,0 +1,133 @@
+words-first = Primeras palabras
+words-further = Proponer más palabras
+words-none-yet = Aún no hay palabras. Con dos o tres basta para empezar (práctica común, sin fuente).
+words-take = Tomar estas palabras
+words-button-says = El botón dice
+words-says = «{ $says }»:
+words-untested = Aún sin prueba de gustos: lo que le gusta a { $name } es aquí una suposición.
+words-test-first = Probar antes, unos diez minutos
+words-tested = { $trials ->
+    [one] Según un ensayo de una prueba de gustos, la comida del día, lo que se tarda en dar y cómo suenan las palabras.
+   *[other] Según { $trials } ensayos de pruebas de gustos, la comida del día, lo que se tarda en dar y cómo suenan las palabras.
+}
+words-other-sets = Otros conjuntos ({ $sets })
+words-left-out = Descartadas, y por qué ({ $things })
+words-why-these = ¿Por qué estas?
+words-score = La mejor mezcla: gustan, se dan rápido, se distinguen bien. Puntuación { $total }: gusto y entregas { $liked }, tipos { $kinds }, sonido distinto { $apart }, ya dichas { $said }.
+words-best-in = El mejor de todos los conjuntos en el { $share } de { $draws } sorteos de lo que aún no se sabe.
+words-how-much = { $guess ->
+    [yes] unas { $times } veces al día junto al tablero (por ahora, una suposición)
+   *[no] unas { $times } veces al día junto al tablero
+}
+words-not-tested = Aún sin probar: que le guste a { $name } es una suposición.
+words-picked = Probabilidad de que { $name } lo elija frente a algo normal: { $figure }.
+words-scored = { $format ->
+    [free_access] Ocupado con ello en una prueba cronometrada: { $figure }.
+   *[other] Tomado en una prueba: { $figure }.
+}
+words-seconds-measured = Darlo lleva unos { $seconds } s: medido en casa, n = { $n }.
+words-seconds-kind = Darlo lleva unos { $seconds } s: como otras cosas de su tipo en casa, n = { $n }, hasta tener su propia cifra.
+words-seconds-card = Darlo lleva { $seconds } s, según su ficha.
+words-seconds-usual = Darlo lleva unos { $seconds } s: habitual en su tipo (práctica común, sin fuente), hasta darlo cinco veces.
+words-a-day-measured = Dado { $times } veces en un día normal: medido en { $days } días.
+words-a-day-card = Como máximo { $times } veces al día, según su ficha.
+words-a-day-usual = Como máximo { $times } veces al día: habitual en su tipo (práctica común, sin fuente).
+words-pieces = { $pieces ->
+    [one] Cabe una pieza al día, si no se da otro premio de comida.
+   *[other] Caben { $pieces } piezas al día, si no se da otro premio de comida.
+}
+words-already-said = Ya dices esta palabra a menudo.
+words-sounds-like-one = Suena muy parecido a «{ $other }»: otra palabra se distingue mejor.
+words-how-many = deben ser de 1 a { $most } palabras para empezar, no { $ticked }
+words-must-not = No se debe dar: { $why }.
+words-twice = «{ $says }» ya está en otro botón; elige otra palabra
+words-no-set = Aún no hay propuesta: { $usable } de las cosas anotadas pueden ser primeras palabras, y hacen falta { $needed }.
+words-too-many = Sin propuesta: hay demasiadas cosas que comparar. Aparta algunas antes.
+words-no-allowance = No está fijado cuánta comida puede tomar { $name }, así que no se puede dosificar.
+words-bad-figure = Una cifra de su ficha no puede ser correcta.
+words-not-at-board = No se puede dar junto al tablero una y otra vez, y una primera palabra necesita muchas repeticiones rápidas. Si se puede, dilo en su ficha.
+words-no-piece = La comida permitida al día no deja ni una pieza.
+words-too-slow = Lleva { $seconds } s junto al tablero, más de { $slowest } s: demasiado pocas repeticiones.
+words-too-seldom = Se puede dar { $times } veces al día, menos de { $fewest }.
+words-no-company = No combina con ninguna: hacen falta { $needed } palabras juntas.
+words-outscored = { $by ->
+    [liking] Gusta menos que las elegidas (puntuación { $behind } menor).
+    [uncertainty] Cuánto gusta es menos seguro: pruébalo más (puntuación { $behind } menor).
+    [deliveries] Se puede dar menos veces que las elegidas (puntuación { $behind } menor).
+    [spread] No añade un tipo nuevo (puntuación { $behind } menor).
+    [apart] Suena más parecida a las demás que las elegidas (puntuación { $behind } menor).
+   *[said] Aún no la dices, a diferencia de las elegidas (puntuación { $behind } menor).
+}
+words-give = Dar { $says }.
+words-asks-for = pide: { $name }
+words-not-now = «Ahora no», una vez y con calma; ofrece otra cosa.
+words-size-leaves-out = y lugares por fila dejan fuera un lugar con palabra; cambia antes el tamaño y mira
+words-cannot-give = no se puede dar a { $name }: { $why }. Elige otro
+words-page-title = Palabras de { $name }
+words-add = Añadir una palabra
+words-labels = Etiquetas
+words-where-they-are = Dónde están
+words-not-drawn = El tablero aún no está dibujado. Con él, las pulsaciones se reconocen por el lugar.
+words-edit-board = Editar el tablero
+words-closing-word = palabra de cierre
+words-means = Significa
+words-answer = Respuesta
+words-not-now-title = Ahora no
+words-not-written = aún sin escribir
+words-given = Se da
+words-card-and-stage = Ficha y etapa
+words-of = de { $says }
+words-these-alike = Estas suenan muy parecidas:
+words-different = Otra palabra para una de ellas se distingue mejor.
+words-off = Retiradas, o para otros ({ $words })
+words-to-others = para otros
+words-shown = enseñada n = { $shown } · pulsaciones propias en 28 días n = { $own }
+words-stage = { $stage ->
+    [prepare] preparar
+    [show] enseñar
+    [invite] invitar
+   *[converse] conversar
+}
+words-figures-say = – las cifras apuntan a: { $stage }
+words-on-another = ya está en otro botón; elige otra palabra, o abre esa ficha
+words-gives-nothing = nada: solo dice algo
+words-new-title = Una palabra nueva
+words-quoted = «{ $says }»
+words-kept = Guardado.
+words-alike-here = Suena muy parecida a otra palabra de aquí y puede costar distinguirla: { $how }. Otra palabra para una de ellas es más segura.
+words-says-hint = corta y distinta de las demás
+words-means-here = Aquí significa
+words-means-hint = qué pide o qué dice
+words-answer-by = Todos responden así
+words-answer-hint = siempre igual, por ejemplo: dar una pieza en tres segundos
+words-when-not-now = Cuando la respuesta es «ahora no», todos
+words-not-now-hint = dicen y hacen esto
+words-what-given = Qué se da
+words-is-closing = una palabra de cierre: termina la sesión y calma
+words-taught-to = Para
+words-on-board = en el tablero (desmarca para retirarla; lo anotado queda)
+words-back = Volver a Palabras
+words-rules-for = Reglas de la casa para ella
+words-rules-none = Ninguna propia.
+words-no-such = Este cuaderno no conoce esa palabra.
+words-board-title = El tablero
+words-would-move = Una palabra que se mueve hay que buscarla de nuevo: deja las conocidas donde están si puedes. Se moverían:
+words-rows = Filas
+words-columns = Lugares por fila
+words-change-size = Cambiar el tamaño
+words-not-on-it = No están: { $words }.
+words-propose-places = Proponer lugares para estas
+words-places-stay = Las palabras del tablero se quedan. Las que suenan parecidas van separadas, y las más usadas a mano.
+words-yes-move = Sí, moverlas
+words-mat = Deja un lugar libre junto a la palabra más pulsada, separa las que suenan parecidas y fija el tablero en una alfombrilla que agarre: un tablero que resbala o suena se evita. Cierra las tapas de las pilas con sus tornillos.
+words-to-place = «{ $says }» a la fila { $row }, lugar { $place }
+words-off-board = «{ $says }» fuera del tablero
+words-move-unticked = no está marcado: cambiarían de lugar palabras en uso
+words-size-missing = faltan; da de 1 a 20
+words-no-places = no se pueden proponer: { $why }
+words-as-you-stand = Como lo ves de frente.
+words-taken-off = retirada
+words-which-where = Qué palabra y dónde, como lo ves de frente
+words-places = Lugares
+words-place = Fila { $row }, lugar { $place }
+words-place-taken = tiene una palabra que ya está en la fila { $row }, lugar { $place }; elige uno de los dos

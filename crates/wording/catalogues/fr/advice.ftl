@@ -1,0 +1,64 @@
+advice-topic-welfare = D’abord le bien-être
+advice-topic-ration = Nourriture
+advice-topic-set-up = Préparer
+advice-topic-likes = Goûts
+advice-topic-stuck = Bloqué
+advice-topic-show = Montrer
+advice-topic-invite = Inviter
+advice-topic-converse = Répondre
+advice-topic-probe = Vérifier
+advice-sure-little = une supposition pour l’instant
+advice-sure-fairly = assez sûr
+advice-sure-very = sûr
+
+advice-cause-hard-to-make-out = Le mot enregistré est peut-être difficile à distinguer
+advice-cause-not-wanted = Ce qu’il apporte n’est pas voulu en ce moment
+advice-cause-too-little = Trop peu montré
+advice-cause-too-late = La chose vient trop tard
+advice-cause-avoided = { $name } évite le bouton
+advice-cause-time-or-place = L’heure, le lieu ou le bruit
+advice-cause-health = { $name } ne va peut-être pas bien
+advice-cause-sounds-alike = Il sonne comme un autre mot
+advice-cause-people-differ = Chacun y répond autrement
+advice-bearing-for = les notes vont dans ce sens
+advice-bearing-perhaps = possible
+advice-bearing-unknown = trop peu de notes pour le dire
+advice-bearing-against = les notes vont contre
+
+advice-next-rest = Pas de séance aujourd’hui. Laisse de l’espace à { $name } et réponds aux appuis.
+advice-next-session = { $minutes } min au plus : montre { $words }.
+advice-next-words-shown = « { $word } » { $times ->
+    [one] { $times } fois
+   *[other] { $times } fois
+}
+advice-next-words-invited = « { $word } » { $times ->
+    [one] { $times } fois, en invitant
+   *[other] { $times } fois, dont { $invited } en invitant
+}
+advice-next-answer = Réponds à ce que { $name } presse.
+advice-length-few-sessions = Pratique courante : seulement { $timed } séances chronométrées en quatre semaines.
+advice-length-few-left = Pratique courante : moins d’un quart de { $timed } séances chronométrées ont été quittées tôt.
+advice-length-quarter-left = Un quart de { $timed } séances chronométrées avait été quitté à { $minutes } min ; finis avant.
+
+advice-good-first-press = Premier appui sur « { $word } » par { $name } de soi-même, { $day }.
+advice-good-more-presses = « { $word } » : { $now } appuis spontanés en sept jours, { $before } dans les quatre semaines d’avant.
+advice-good-check-passed = Vérification réussie : { $words }, juste { $right } fois sur { $of }.
+advice-good-joined = { $name } a participé à { $joined } séances sur { $of }.
+advice-good-taken = { $name } a pris { $taken } choses données sur { $of }.
+
+advice-lean-left = { $name } penche vers la gauche : mélange bien les côtés et continue à tester. Le classement en tient compte.
+advice-lean-right = { $name } penche vers la droite : mélange bien les côtés et continue à tester. Le classement en tient compte.
+advice-lean-too-few = Trop peu de choix pour parler des côtés.
+advice-lean-none = Aucune préférence de côté au-delà du hasard.
+advice-known-well-enough = Favoris clairs pour l’instant : { $best } (sûr à { $sure }, n = { $n } choix).
+advice-known-enough-for-now = Pas tranché, mais assez pour l’instant ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, n = { $n } choix).
+advice-known-not-yet = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, n = { $n } choix).
+advice-next-pair = Cette paire en dirait le plus sur les quelques meilleurs ; les côtés équilibrent les précédents.
+advice-chance-even = Un mot sur { $words } ferait { $even }.
+advice-chance-habit = Un mot sur { $words } ferait { $even } ; quand d’autres sont invités, celui-ci est pressé dans { $habit }.
+
+# Where a word stands.
+advice-stage-prepare = préparer
+advice-stage-show = montrer
+advice-stage-invite = inviter
+advice-stage-converse = converser

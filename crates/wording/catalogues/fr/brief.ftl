@@ -1,0 +1,24 @@
+brief-fill-card = Compléter sa fiche
+brief-batteries = Vérifier la pile
+brief-silent = Vérifier pile et bouton
+brief-hard-to-make-out = Écouter son enregistrement de loin
+brief-not-wanted = Changer ce qu’il apporte
+brief-too-little = Le montrer plus souvent
+brief-too-late = Donner plus vite
+brief-avoided = Laisser son bouton pour l’instant
+brief-time-or-place = Une autre heure, un lieu plus calme
+brief-health = D’abord le vétérinaire
+brief-sounds-alike = Enregistrer un mot au son différent
+brief-people-differ = S’accorder sur une réponse
+brief-step-back = { $to ->
+    [invite] Retour à l’invitation, sans perte
+   *[other] Retour à montrer, sans perte
+}
+brief-begin-inviting = Commencer à inviter
+brief-invite = Inviter une ou deux fois
+brief-show = Le montrer
+brief-show-at-end = Le montrer à la fin
+brief-leave-to-animal = Laisser faire { $name }, toujours répondre
+brief-answer = Répondre à chaque appui
+brief-signal-times = Signaler quand c’est possible
+brief-rest = Ne rien enseigner aujourd’hui

@@ -1,0 +1,17 @@
+client-events-given = donné
+client-events-partly = donné en partie
+client-events-declined = pas maintenant
+client-events-alternative = pas maintenant, autre chose
+client-events-missed = manqué
+client-events-took = l’a pris
+client-events-ignored = n’y a pas fait attention
+client-events-left = est parti
+client-events-pressed-again = a appuyé de nouveau
+client-events-end-done = le plan était fait
+client-events-end-left = l’animal est parti
+client-events-end-strong-sign = un signe fort
+client-events-end-closing-word = mot de fin
+client-events-end-interrupted = un imprévu
+client-events-level-joining = participe
+client-events-level-mild = léger
+client-events-level-strong = fort

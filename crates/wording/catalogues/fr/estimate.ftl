@@ -1,3 +1,0 @@
-estimate-figure = { $value } ({ $low } à { $high }, n = { $n })
-estimate-no-interval = { $value } (pas encore d’intervalle, n = { $n })
-estimate-too-early = trop tôt pour le dire (n = { $n })

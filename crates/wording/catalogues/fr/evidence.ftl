@@ -1,0 +1,132 @@
+evidence-title = Preuves
+evidence-of-word = Preuves : { $word }
+evidence-no-words = Pas encore de mots. { $link }.
+evidence-choose-words = Choisir les premiers mots
+evidence-picture = Ce qu’on peut dire des mots de { $name }
+evidence-picture-told = { $claimed ->
+    [0] D’aucun on ne peut encore dire plus que ce que le hasard explique.
+   *[other] { $claimed ->
+        [one] { $claimed } mot dépasse ce que le hasard explique.
+       *[other] { $claimed } mots dépassent ce que le hasard explique.
+    }
+} Ne pas appuyer n’est jamais lu comme ne pas comprendre.
+evidence-rung = { $rung ->
+    [nothing] On ne peut encore rien dire
+    [chance] Conforme au hasard jusqu’ici
+    [differs] Les appuis suivent l’appel
+    [open] Passe une vérification ouverte
+   *[other] Résiste à une vérification en aveugle
+}
+evidence-step = Échelon { $step } sur { $steps }
+evidence-behind = { $n ->
+    [one] d’après { $n } essai tiré au sort
+   *[other] d’après { $n } essais tirés au sort
+}
+evidence-behind-nothing = rien tiré au sort, montré { $shown ->
+    [one] une fois
+   *[other] { $shown } fois
+}
+evidence-trend = Appuis spontanés par semaine sur huit semaines, la plus ancienne d’abord : { $list }
+evidence-trend-before = pas encore là
+evidence-this-week = { $n } cette semaine
+evidence-legend = Échelons : jusqu’où portent les relevés ; un échelon plein est atteint. Petites barres : appuis spontanés par semaine sur huit semaines, chaque mot à son échelle, les sept derniers jours en dernier ; un point est une semaine sans, un vide précède l’arrivée du mot.
+evidence-how-to-climb = Ce que veulent dire les échelons
+evidence-step-1 = 1. Le carnet a tiré quelque chose au sort, et le résultat est conforme au hasard.
+evidence-step-2 = 2. Dans les séries tirées par le carnet, les appuis suivent ce qui était appelé.
+evidence-step-3 = 3. Dans des vérifications prévues, { $name } a raison plus que le hasard ne le permet, mais quelqu’un connaissait la réponse.
+evidence-step-4 = 4. De même en aveugle : personne à côté ne connaissait la réponse.
+evidence-step-rule = Tous les mots d’un animal sont jugés ensemble, pour que beaucoup de mots et de lectures ne finissent pas en fausse affirmation.
+evidence-climb-round = Une série tirée par le carnet, sur la planche, est le premier pas.
+evidence-checks = Vérifications prévues de la compréhension
+evidence-trials = Un changement aide-t-il ? Essais d’un changement
+evidence-two-people = Deux personnes voient-elles la même chose ?
+evidence-compared = Appuyé et juste, mot à côté de mot
+evidence-pressed-of-wanted = Appuyé, quand la chose était voulue
+evidence-pressed-told = Pour chaque mot, la part d’invitations avec un appui sur un bouton quelconque, parmi celles où { $name } voulait la chose, avec intervalles à 95 %.
+evidence-share-pressed = part appuyée
+evidence-right-of-presses = Juste, parmi les appuis
+evidence-right-told = Pour chaque mot, la part des appuis à ses invitations qui étaient ce mot, avec intervalles à 95 %. Qui appuie au hasard appuie autant qu’un autre, et a raison par hasard.
+evidence-share-right = part juste
+evidence-chance-line = Trait vertical : le hasard, un sur { $words }. Les mots à moins de cinq essais sont omis. Les intervalles valent à tout moment.
+evidence-no-such-word = { $name } n’apprend pas ce mot.
+evidence-sentence-shown = Montré { $times ->
+    [one] une fois
+   *[other] { $times } fois
+} ; on ne peut encore rien dire de ce que « { $word } » veut dire pour { $name }.
+evidence-sentence-own = { $name } a appuyé sur « { $word } » { $times ->
+    [one] une fois
+   *[other] { $times } fois
+} spontanément en quatre semaines ; sans invitations ni vérification, cela seul ne dit pas ce que veut dire le mot.
+evidence-sentence-invited = Invité quand la chose était voulue, { $name } a appuyé sur un bouton { $pressed } fois sur { $wanted }. Sur { $presses } appuis aux invitations de « { $word } », { $right } étaient ce mot : { $above ->
+    [yes] plus que le hasard
+   *[other] pas plus que le hasard jusqu’ici
+}.
+evidence-stage = Étape : { $stage }
+evidence-figures-point = Les chiffres indiquent { $stage }.
+evidence-invitations = Invitations
+evidence-no-curve = Courbe d’apprentissage : { $why }.
+evidence-time-to-press = Temps jusqu’à l’appui
+evidence-these-invitations = ces invitations
+evidence-showings-presses = Démonstrations et appuis spontanés
+evidence-showings-a-day = Démonstrations par jour
+evidence-showings = démonstrations
+evidence-presses-a-day = Appuis spontanés par jour
+evidence-presses = appuis
+evidence-by-day-told = { $n } en tout ; les six dernières semaines par jour.
+evidence-day-axis = jour (lundis datés)
+evidence-delivered = Donné après l’appui (valeur médiane) : { $delay }.
+evidence-then = Ce que { $name } a fait ensuite
+evidence-uptake = A pris ce qui était donné pour ce mot : { $this } ; pour les autres mots : { $others }.
+evidence-fisher = Test exact de Fisher, bilatéral : { $p }.
+evidence-stumbles = Appuis spontanés semblant un faux pas, parmi ceux jugés : { $share }.
+evidence-causes = Si cela n’avance pas : ce qui peut être derrière
+evidence-how-computed = Comment ces chiffres sont calculés
+evidence-may-be-said = Ce qu’on peut dire
+evidence-claim = « { $word } », { $what } : { $said }.
+evidence-fidelity = Enseignement comme convenu : donné en { $seconds } après l’appui dans { $share } des démonstrations.
+evidence-claim-animal = { $name } : { $said }.
+evidence-not-ruled-out = Non exclu pour ce mot :
+evidence-rival = { $rival } ({ $standing })
+evidence-plan-check = Prévoir une vérification
+evidence-behind-it = Ce qui est derrière
+evidence-nothing-drawn = Rien n’a encore été tiré au sort. Ce qu’une personne a choisi d’inviter ou de donner peut suggérer quelque chose ; cela ne prouve rien, car un choix suit l’heure et l’espoir.
+evidence-a-bet = La preuve est ce qu’un pari contre le hasard serait devenu ; elle peut être lue à tout moment. Tous les mots d’un animal sont jugés ensemble.
+evidence-elsewhere = Cela tient-il ailleurs ?
+evidence-settings = Les deux chiffres dans des cadres différents
+evidence-compared-what = Comparé
+evidence-which = Lequel
+evidence-settings-note = Après le déplacement d’un bouton, une habitude de place va à l’ancienne place : les appuis justes baissent. De petits nombres disent peu ; aucune ligne seule ne prouve rien.
+evidence-k-of-n = { $k } sur { $n } – { $figure }
+evidence-chance = Hasard
+evidence-chance-even = un mot sur { $words } ferait { $share }
+evidence-chance-habit = un mot sur { $words } ferait { $share } ; quand d’autres sont invités, celui-ci est pressé dans { $elsewhere }
+evidence-above-chance = { $above ->
+    [yes] Jusqu’ici plus que le hasard.
+   *[other] Jusqu’ici pas plus que le hasard.
+}
+evidence-without-button = La voulait : demandée sans bouton
+evidence-not-wanted = Ne la voulait pas alors, ou est parti
+evidence-not-counted = { $n } (non comptés)
+evidence-unrecorded = Non noté si elle a été prise
+evidence-not-counted-wanted = { $n } (non comptés comme voulus)
+evidence-curve = Courbe d’apprentissage
+evidence-curve-above = À partir de l’appui { $trial }{ $day ->
+    [none] { "" }
+   *[other] { " " }({ $day })
+}, la bande reste au-dessus du hasard (n = { $n }).
+evidence-curve-not = La bande ne reste pas encore au-dessus du hasard ; cela ne veut pas dire que rien n’a été appris (n = { $n }).
+evidence-curve-few = Courbe d’apprentissage : trop peu d’appuis (n = { $n }).
+evidence-press-axis = appui à une invitation
+evidence-band = bande à 90 %
+evidence-after = { $after ->
+    [after] Après
+    [given] donné
+    [declined] pas maintenant
+    [took] pris
+    [ignored] ignoré
+    [left] parti
+    [again] encore
+   *[other] pas vu
+}
+evidence-after-region = Ce que { $name } a fait après les réponses
+evidence-answers = Appuis spontanés répondus : donné { $given }, en partie { $partly }, pas maintenant { $declined }, autre chose { $alternative }, manqué ou non noté { $missed }. Une réponse compte pour l’appui auquel elle est notée si leurs heures sont à moins de trois jours ; sans appui, pour le dernier de son mot dans les deux minutes précédentes.

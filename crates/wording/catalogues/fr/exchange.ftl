@@ -1,0 +1,100 @@
+exchange-title = Fichiers : entrer et sortir
+exchange-title-taken = Repris
+exchange-title-look = Regarde avant de le reprendre
+exchange-gone = Ce fichier n’est plus gardé ici. Choisis-le à nouveau.
+exchange-bring = Faire entrer un fichier
+exchange-bring-intro = Tu vois d’abord ce qu’il contient. Rien n’est repris avant que tu le dises, et rien de ce qui est ici n’est changé ni perdu.
+exchange-file = Le fichier
+exchange-file-hint = Un tableau (.csv), des lignes JSON (.jsonl), une archive avec enregistrements (.tar) ou une sauvegarde (.sayso) ; { $most } MiB au plus
+exchange-look = Le regarder
+exchange-columns = Ce qu’un tableau peut contenir, et par quelles colonnes : { $page }, fourni avec ce programme.
+exchange-out = Tout sortir
+exchange-out-intro = Chacun contient chaque entrée telle qu’elle a d’abord été notée. Garde les copies là où toi seul peux les lire : elles racontent tes journées.
+exchange-backup = Sauvegarde
+exchange-backup-hint = entrées et enregistrements, avec contrôle d’intégrité ; à garder et à reprendre
+exchange-backup-save = Enregistrer une sauvegarde
+exchange-archive = Archive
+exchange-archive-hint = entrées et enregistrements en fichiers simples que tout système ouvre
+exchange-archive-save = Enregistrer une archive
+exchange-table = Tableau
+exchange-table-hint = entrées seules, pour un tableur (CSV)
+exchange-table-save = Enregistrer un tableau
+exchange-lines = Lignes JSON
+exchange-lines-hint = entrées seules, pour un autre programme
+exchange-lines-save = Enregistrer les lignes
+exchange-to-people = Retour aux personnes
+exchange-begin-new = Commencer plutôt un nouveau carnet
+exchange-several-box = Commencer avec tous dans un seul carnet
+exchange-other-box = Reprendre aussi un autre foyer
+exchange-leave-out-box = Laisser de côté les lignes fautives
+exchange-leave-out-hint = { $count ->
+    [one] une ligne n’entrera pas
+   *[other] { $count } lignes n’entreront pas
+}
+exchange-nothing-taken = « { $name } » : rien n’en a encore été repris.
+exchange-several = Plusieurs foyers
+exchange-several-intro = Ce carnet est vide, et le fichier contient plusieurs foyers : { $homes }.
+exchange-another = Un autre foyer
+exchange-another-intro = Le fichier contient des entrées d’un foyer que ce carnet n’a pas : { $homes }.
+exchange-for-good = Chaque foyer garde ses animaux, ses mots et ses chiffres, mais une fois dans un même carnet ils ne peuvent plus être séparés.
+exchange-faults = Fautes
+exchange-faults-intro = Le mieux est de les corriger dans le fichier et de le rapporter : les lignes déjà entrées sont alors connues.
+exchange-take-in = Le reprendre
+exchange-nothing-new = Il n’y a rien à reprendre.
+exchange-away = Ne pas le reprendre
+exchange-rows = Lignes
+exchange-new = Nouvelles
+exchange-known = Déjà connues
+exchange-other-id = Une autre entrée a leur identifiant
+exchange-other-faults = Avec d’autres fautes
+exchange-recordings = Enregistrements
+exchange-days = Jours
+exchange-from-to = { $from } à { $to }
+exchange-by-kind = Nouvelles entrées par sorte
+exchange-later = { $count ->
+    [one] Une entrée de sorte { $kind } : une version plus récente l’a écrite. Elle est conservée, mais pas montrée. Mets ce programme à jour.
+   *[other] { $count } entrées de sorte { $kind } : une version plus récente les a écrites. Elles sont conservées, mais pas montrées. Mets ce programme à jour.
+}
+exchange-and-more = Et { $count } de plus.
+exchange-times = { $count ->
+    [one] une fois
+   *[other] { $count } fois
+}
+exchange-fault = { $times }{ $place } : attendu { $wanted }.
+exchange-fault-found = { $times }{ $place } : trouvé « { $found } » ; attendu { $wanted }.
+exchange-fault-found-one-of = { $times }{ $place } : trouvé par exemple « { $found } » ; attendu { $wanted }.
+exchange-whose = À qui elles sont
+exchange-unnamed = Un foyer sans nom ({ $id })
+exchange-share-new = { $count } nouvelles
+exchange-share-backup = { $count } dans la sauvegarde
+exchange-not-here = { $share }, pas dans ce carnet
+exchange-new-events = Nouvelles entrées
+exchange-other-content = Autre contenu ici
+exchange-unsound = Défectueuses
+exchange-new-recordings = Nouveaux enregistrements
+exchange-known-recordings = Enregistrements connus
+exchange-damaged-recordings = Enregistrements abîmés
+exchange-conflicts = Là où une entrée d’ici diffère de celle de la sauvegarde, celle d’ici reste.
+exchange-no-digest = Elle a été faite par une version antérieure et ne porte pas d’empreinte : un dégât a pu passer inaperçu.
+exchange-report = « { $name } » : { $counts }. Le fichier lui-même n’est pas gardé ici.
+exchange-counts = { $count ->
+    [one] une entrée nouvelle, { $known } déjà connues
+   *[other] { $count } entrées nouvelles, { $known } déjà connues
+}
+exchange-counts-recordings = { $count ->
+    [one] un enregistrement nouveau, { $known } déjà connus
+   *[other] { $count } enregistrements nouveaux, { $known } déjà connus
+}
+exchange-damaged = { $count ->
+    [one] Un enregistrement est abîmé et laissé de côté.
+   *[other] { $count } enregistrements sont abîmés et laissés de côté.
+}
+exchange-kept-here = { $count ->
+    [one] Une entrée d’ici diffère de celle de la sauvegarde. Celle d’ici a été gardée.
+   *[other] { $count } entrées d’ici diffèrent de celles de la sauvegarde. Celles d’ici ont été gardées.
+}
+exchange-unsound-left = { $count ->
+    [one] Laissée de côté, défectueuse lors de la sauvegarde : une entrée.
+   *[other] Laissées de côté, défectueuses lors de la sauvegarde : { $count } entrées.
+}
+exchange-another-file = Un autre fichier

@@ -1,0 +1,56 @@
+today-title = Aujourd’hui avec { $name }
+today-now = Maintenant
+today-start = Commencer
+today-why = Pourquoi ? ({ $sure })
+today-why-plan = Pourquoi autant ?
+today-care = Attention :
+today-take-care = { $care } { $what }
+today-change-our-mind = Nous changerions d’avis si :
+today-records = les notes
+today-also = Ce qui vaut aussi :
+today-best-time = Meilleure heure jusqu’ici : de { $from } à { $to }, venu { $joined }.
+today-shown-today = « { $word } » { $times ->
+    [0] n’a pas encore été montré aujourd’hui.
+    [one] a été montré une fois aujourd’hui.
+   *[other] a été montré { $times } fois aujourd’hui.
+}
+today-words = Mots
+today-more-words = { $count ->
+    [one] Encore un mot
+   *[other] Encore { $count } mots
+}
+today-trend = Appuis de lui-même ces huit dernières semaines : { $counts }
+today-evidence = Ce que disent les appuis sur « { $word } »
+today-went-well = Ce qui a bien marché cette semaine
+today-later = Plus tard
+today-joining = Séances rejointes en quatre semaines
+today-pieces = { $count } × { $name }
+today-food-left-pieces = Nourriture restante aujourd’hui : { $pieces }
+today-food-left = Récompenses en nourriture restantes aujourd’hui : { $left } sur { $of }.
+today-food-over = Plus de récompense en nourriture aujourd’hui : { $over } au-dessus de { $of }
+today-feeds = { $count ->
+    [one] Donné une fois jusqu’ici.
+   *[other] Donné { $count } fois jusqu’ici.
+}
+today-given = Donné jusqu’ici : { $kcal }.
+today-energy-unknown = { $name } : l’énergie d’un morceau n’est pas connue.
+today-how-computed = Comment c’est calculé
+today-whole-day = La journée entière : { $kcal }, { $basis }.
+today-individuals = Individus de ce poids : environ { $low } à { $high }.
+today-do-rewards = Ajouter ce qui peut plaire
+today-do-likes = Aux tests de préférences
+today-do-words = Choisir des mots
+today-do-allowance = Fixer la nourriture
+today-do-card = Ouvrir la fiche
+today-do-heard = Ce qui a été entendu
+today-do-rules = Règles de la maison
+today-do-days = Jours et heures
+today-do-places = Où sont les boutons
+today-do-board = Au tableau
+today-do-stage = Changer l’étape
+today-do-checks = Aux vérifications
+today-session = { $minutes ->
+    [one] Une minute au plus. Montre :
+   *[other] { $minutes } minutes au plus. Montre :
+}
+today-planned = { $planned }. { $hint }

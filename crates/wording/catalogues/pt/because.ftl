@@ -1,0 +1,82 @@
+because-strong-signs = Sinais fortes de estresse: { $today } hoje, { $count } em { $days } dias, em { $on } deles. O último: “{ $last }”.
+because-lasting-threat = { $count ->
+    [one] Um rosnado, bote ou mordida em { $days } dias: “{ $last }”, { $day }.
+   *[other] { $count } rosnados, botes ou mordidas em { $days } dias. O último: “{ $last }”, { $day }.
+}
+because-lasting-guarding = { $count ->
+    [one] { $name } protegeu algo uma vez em { $days } dias: “{ $last }”, { $day }.
+   *[other] { $name } protegeu algo { $count } vezes em { $days } dias. A última: “{ $last }”, { $day }.
+}
+because-lasting-swallowing = { $count ->
+    [one] { $name } engoliu algo uma vez em { $days } dias: “{ $last }”, { $day }.
+   *[other] { $name } engoliu algo { $count } vezes em { $days } dias. A última: “{ $last }”, { $day }.
+}
+because-recurring = Volta sempre: em { $weeks } das últimas { $of } semanas.
+because-left-sessions = { $name } deixou { $left } das últimas sessões em que entrou: { $share }.
+because-mild-signs = Sessões desta semana com um sinal leve de estresse: { $share }.
+because-sudden-change = Toques próprios nos últimos dois dias: { $now }. Nas quatro semanas antes: { $before }.
+because-food-given = Hoje { $given } kcal em { $feeds } vezes; as recompensas do dia são { $budget } kcal.
+because-rewards-listed = { $rewards ->
+    [0] Ainda não há recompensas na lista; um teste de gostos compara ao menos duas.
+    [one] Há uma recompensa na lista; um teste de gostos compara ao menos duas.
+   *[other] Há { $rewards } recompensas na lista; um teste de gostos compara ao menos duas.
+}
+because-no-likes-test = Há { $rewards } recompensas na lista, nenhuma testada.
+because-no-word-yet = Há { $trials } tentativas de testes de gostos anotadas e ainda nenhuma palavra no quadro.
+because-no-allowance = Não dá para calcular com o que está na ficha.
+because-card-lacks = Falta na ficha: { $lacks }. Uma palavra se aprende melhor se todos respondem igual (prática comum, sem fonte).
+because-slowing = “{ $word }” soa mais lento em { $by }, em toques ouvidos por { $days } dias. Chance de ficar mais lento que botões bons: { $probability }.
+because-silent = “{ $word }” foi ouvida por último em { $day }, há { $days } dias. Outras palavras foram ouvidas { $others } vezes desde então.
+because-never-heard = “{ $word }” não foi ouvida em { $days } dias de escuta. Outras palavras foram ouvidas { $others } vezes.
+because-silent-before = “{ $word }” foi ouvida por último em { $day }, há { $days } dias; antes, { $before }. Outras palavras foram ouvidas { $others } vezes desde então.
+because-noted-by-hand = “{ $word }” foi anotada à mão { $times } vezes nesse tempo: soa, mas não mais como a gravação daqui.
+because-silent-causes = Pode ser pilha gasta, botão quebrado ou gravação nova; ou a palavra não tem uso agora. Não diz nada sobre o que um animal sabe.
+because-test-old = O último teste de gostos tem { $days } dias. Metade conta como esquecida após { $half } dias (prática comum, sem fonte).
+because-best-unclear = Ainda não está claro; melhores até agora: { $best } ({ $probability } de certeza, { $choices } escolhas).
+because-when-wanted = De { $of } vezes em que { $name } foi convidado e queria a coisa: esta palavra { $this } vezes, outra { $other }, nenhuma { $none }.
+because-when-wanted-early = Cedo demais para dizer: { $name } foi convidado e queria a coisa { $of } vezes.
+because-right = Dos toques ao convidar, esta palavra: { $share }. { $chance ->
+    [more] Mais que o acaso.
+   *[other] Ainda não mais que o acaso.
+}
+because-right-elsewhere = Dos toques ao convidar, esta palavra: { $share }; tocada quando outras são convidadas: { $elsewhere }. { $chance ->
+    [more] Mais que o acaso.
+   *[other] Ainda não mais que o acaso.
+}
+because-showings = Mostrada { $showings } vezes (desejado: { $wanted }) em { $days } dias (desejado: { $dayswanted }).
+because-joining = Sessões com participação em quatro semanas: { $share }. Antes de convidar, claramente mais de { $floor }.
+because-mastery = { $sessions } sessões seguidas (desejado: { $wanted }) com { $share } ou mais tocado e certo, com { $people } pessoas (desejado: { $peoplewanted }).
+because-own-presses = Toques próprios com a coisa aceita: { $presses } (desejado: { $wanted }), em { $days } dias (desejado: { $dayswanted }).
+because-later-unknown = Não se sabe se dura: { $wanted } convites duas semanas ou mais após o domínio (desejado: { $needed }).
+because-later = Duas semanas ou mais após o domínio: tocou { $pressed } das { $wanted } vezes em que { $name } queria a coisa, certo em { $right } de { $presses }.
+because-strain = Sinais fortes de estresse em vários dias em sessões com esta palavra.
+because-not-prepared = A recompensa ou a resposta da palavra não está definida.
+because-contradiction = Os registros se contradizem: { $why }
+because-no-recording-checked = Ninguém verificou aqui uma gravação dela. Cães de família responderam a cerca de 30% dos sinais aprendidos vindos de botões, perto de 100% à voz viva (17 cães; Higaki 2025, números de um texto de imprensa).
+because-recording = { $found ->
+    [both] A gravação ({ $seconds }) é muito curta e mais baixa que as outras.
+    [short] A gravação ({ $seconds }) é muito curta.
+    [quiet] A gravação ({ $seconds }) é mais baixa que as outras.
+   *[other] A gravação ({ $seconds }) foi verificada, o que não diz o que um animal distingue.
+} Cães de família responderam a cerca de 30% dos sinais aprendidos vindos de botões, perto de 100% à voz viva (17 cães; Higaki 2025, números de um texto de imprensa).
+because-taken = Aceito, do que foi dado por esta palavra em { $days } dias: { $share } (limite { $bar }).
+because-showings-a-day = Demonstrações em { $days } dias: { $rate } (limite { $bar } por dia).
+because-delay = Do toque à entrega, o meio: { $seconds } (limite { $bar }).
+because-near = Olhares, esbarrões e toques próprios neste botão: { $share }. Teve { $expected } das demonstrações.
+because-too-few-hours = Poucas sessões em horas diferentes do dia.
+because-uneasy-hours = De { $from } a { $to } { $name } participou { $here }, em outras horas { $elsewhere }. Contando atrasos, saídas e sinais, { $p } (corrigido por escolher as horas), últimos { $days } dias.
+because-too-few-days = Poucos dias para ver uma mudança.
+because-late-fall = Participou nos últimos { $days } dias: { $lately }; antes: { $before }. Contando atrasos, saídas, sinais, toques próprios e o aceito, { $p } (corrigido por escolher o dia). Os registros não mostram saúde: se algo parecer estranho, consulte um veterinário.
+because-only-word = É a única palavra.
+because-sounds = { $alike ->
+    [yes] Soa muito parecida com “{ $nearest }”.
+   *[other] Soa bem diferente de “{ $nearest }”.
+} Outra palavra tocada, dos toques ao convidar: { $others }.
+because-too-few-people = Menos de duas pessoas com cinco respostas cada.
+because-people-delay = { $one } entrega após { $first }, { $two } após { $second } (teste da soma de postos, { $p }).
+because-people-give = { $one } entrega em { $first } dos toques, { $two } em { $second } ({ $p }).
+because-many-presses = Toques próprios em { $days } dias: { $rate } (limite { $bar } por dia).
+because-given-share = Respondidos com a coisa: { $share }.
+because-signalled-times = Tempos de sim e não com sinal: Hanley, Iwata & Thompson 2001, cujo último passo foi 60 s e 240 s. O primeiro passo é de memória, os do meio são nossos.
+because-never-checked = { $words } palavras estão em uso e nunca foram verificadas.
+because-check-open = { $done } de { $of } tentativas da verificação feitas.

@@ -1,0 +1,24 @@
+brief-fill-card = Completar a ficha
+brief-batteries = Ver a pilha
+brief-silent = Ver pilha e botão
+brief-hard-to-make-out = Ouvir a gravação de longe
+brief-not-wanted = Mudar o que traz
+brief-too-little = Mostrá-la mais vezes
+brief-too-late = Dar mais depressa
+brief-avoided = Deixar o botão por agora
+brief-time-or-place = Outra hora, um lugar mais calmo
+brief-health = Primeiro, ao veterinário
+brief-sounds-alike = Gravar uma palavra que soe diferente
+brief-people-differ = Combinar uma resposta
+brief-step-back = { $to ->
+    [invite] Voltar a convidar, sem perda
+   *[other] Voltar a mostrar, sem perda
+}
+brief-begin-inviting = Começar a convidar
+brief-invite = Convidar uma ou duas vezes
+brief-show = Mostrá-la
+brief-show-at-end = Mostrá-la no fim
+brief-leave-to-animal = Deixar a { $name }, responder sempre
+brief-answer = Responder a cada toque
+brief-signal-times = Assinalar quando há
+brief-rest = Hoje não ensinar nada

@@ -1,0 +1,70 @@
+claims-asking = pedir a coisa
+claims-hearing = conhecer a palavra falada
+claims-nothing-asking = ainda não se pode dizer nada: nada foi sorteado (n = 0); uma rodada de convites sorteados pelo caderno poderia mostrar
+claims-nothing-hearing = ainda não se pode dizer nada: nenhuma verificação começou (n = 0); uma verificação de escolher coisas poderia mostrar
+claims-chance = o que foi sorteado até agora também viria por acaso (n = { $n }); isso não fala a favor nem contra
+claims-differs = apertar segue o que foi chamado, mais do que o acaso permite (n = { $n } toques em rodadas sorteadas{ $since ->
+    [none] { "" }
+   *[other] , desde { $since }
+}); hábito, gosto ou pistas ainda podem explicar
+claims-open-asking = pede a coisa com os botões trocados sob tampas mais do que o acaso permite (n = { $n }{ $since ->
+    [none] { "" }
+   *[other] , desde { $since }
+}); alguém sabia a resposta, então pistas ainda podem explicar
+claims-open-hearing = escolhe a coisa da palavra mais do que o acaso permite (n = { $n }{ $since ->
+    [none] { "" }
+   *[other] , desde { $since }
+}); alguém sabia a resposta, então pistas ainda podem explicar
+claims-blind-asking = o pedido resiste a uma verificação cega: o botão certo com os botões trocados sob tampas e ninguém por perto que soubesse (n = { $n }{ $since ->
+    [none] { "" }
+   *[other] , desde { $since }
+})
+claims-blind-hearing = o conhecimento da palavra resiste a uma verificação cega: escolhe a coisa sem ninguém por perto que soubesse (n = { $n }{ $since ->
+    [none] { "" }
+   *[other] , desde { $since }
+})
+claims-lapsed = { $said }. Afirmava-se mais até { $until }, quando palavras ou verificações foram acrescentadas: todas são julgadas juntas, e desde então se exige mais de cada uma
+claims-animal-nothing = ainda não se pode dizer nada de todas as palavras juntas; um tempo de trocas combinadas poderia mostrar (n = 0)
+claims-animal-chance = em todas as palavras, o que veio após as trocas também viria por acaso ou hábito (n = { $n } respostas sorteadas); isso não fala a favor nem contra
+claims-animal-holds = em todas as palavras juntas aperta de novo quando veio outra coisa que não a pedida; gosto, frequência, hábito de lugar e relógio não explicam (n = { $n } respostas sorteadas{ $since ->
+    [none] { "" }
+   *[other] , desde { $since }
+}); pistas ainda podem
+claims-test = { $what }: evidência { $now } agora, { $most } no máximo (n = { $n })
+claims-test-rounds = rodadas de convites sorteados
+claims-test-open = { $side ->
+    [asking] apertar sob tampas
+   *[other] escolher coisas
+}, verificações abertas juntas
+claims-test-blind = { $side ->
+    [asking] apertar sob tampas
+   *[other] escolher coisas
+}, verificações cegas juntas
+claims-times = { $times } para 1
+claims-times-most = mais de { $times } para 1
+claims-times-none = nenhuma
+claims-rival = { $rival ->
+    [cueing] pistas: uma pessoa que sabe a resposta a revela
+    [place] hábito de lugar: vai a um lugar, não a uma palavra
+    [frequency] frequência: algumas palavras são simplesmente mais apertadas
+    [liking] gosto: algumas coisas simplesmente agradam mais
+    [clock] relógio e surtos: o que as pessoas oferecem e dão segue a hora, e o que é apertado também
+   *[other] ver o desejado: as pessoas veem o que esperam
+}
+claims-nothing-to-explain = nada se afirma, então não há nada a explicar
+claims-ruled-out = descartado por { $why ->
+    [blind] verificações cegas
+    [places] lugares sorteados
+    [frequencies] uma comparação que mantém quanto cada palavra é apertada
+    [thing] comparar palavra e coisa em cruz, com a coisa sorteada
+    [drawn] o sorteio do caderno em vez da escolha de uma pessoa
+    [next] contar o toque seguinte, que ninguém avalia
+    [two] duas pessoas que avaliam à parte e concordam
+   *[other] a avaliação de quem não podia saber
+}
+claims-still-open = aberto; resolveria { $remedy ->
+    [blind] uma verificação em que a pessoa com o animal não sabe a resposta
+    [places] uma verificação com lugares sorteados
+    [thing] um tempo de trocas combinadas ou uma verificação
+   *[other] uma segunda pessoa avaliando os mesmos registros à parte
+}

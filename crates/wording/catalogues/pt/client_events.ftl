@@ -1,0 +1,17 @@
+client-events-given = dado
+client-events-partly = dado em parte
+client-events-declined = agora não
+client-events-alternative = agora não, outra coisa
+client-events-missed = sem resposta
+client-events-took = pegou
+client-events-ignored = não deu atenção
+client-events-left = foi embora
+client-events-pressed-again = apertou de novo
+client-events-end-done = o plano estava feito
+client-events-end-left = o animal foi embora
+client-events-end-strong-sign = um sinal forte
+client-events-end-closing-word = palavra de encerramento
+client-events-end-interrupted = um imprevisto
+client-events-level-joining = participa
+client-events-level-mild = leve
+client-events-level-strong = forte

@@ -1,0 +1,132 @@
+evidence-title = Evidências
+evidence-of-word = Evidências: { $word }
+evidence-no-words = Ainda não há palavras. { $link }.
+evidence-choose-words = Escolher as primeiras palavras
+evidence-picture = O que se pode dizer das palavras de { $name }
+evidence-picture-told = { $claimed ->
+    [0] De nenhuma se pode dizer ainda mais do que o acaso explica.
+   *[other] { $claimed ->
+        [one] { $claimed } palavra vai além do que o acaso explica.
+       *[other] { $claimed } palavras vão além do que o acaso explica.
+    }
+} Não apertar nunca é lido como não entender.
+evidence-rung = { $rung ->
+    [nothing] Ainda não se pode dizer nada
+    [chance] Até agora cabe no acaso
+    [differs] Apertar segue a chamada
+    [open] Passa uma verificação aberta
+   *[other] Resiste a uma verificação cega
+}
+evidence-step = Degrau { $step } de { $steps }
+evidence-behind = { $n ->
+    [one] de { $n } ensaio sorteado
+   *[other] de { $n } ensaios sorteados
+}
+evidence-behind-nothing = nada sorteado ainda, mostrada { $shown ->
+    [one] uma vez
+   *[other] { $shown } vezes
+}
+evidence-trend = Toques próprios por semana em oito semanas, a mais antiga primeiro: { $list }
+evidence-trend-before = ainda não existia
+evidence-this-week = { $n } esta semana
+evidence-legend = Degraus: até onde os registros chegam; um degrau cheio foi alcançado. Barras pequenas: toques próprios por semana em oito semanas, cada palavra na sua escala, os últimos sete dias por último; um ponto é uma semana sem nenhum, um vazio é antes de a palavra chegar.
+evidence-how-to-climb = O que os degraus significam
+evidence-step-1 = 1. O caderno sorteou algo, e o que saiu cabe no acaso.
+evidence-step-2 = 2. Em rodadas que o caderno sorteou, apertar segue o que foi chamado.
+evidence-step-3 = 3. Em verificações planejadas { $name } acerta mais do que o acaso permite, mas alguém sabia a resposta.
+evidence-step-4 = 4. O mesmo em verificações cegas: ninguém por perto sabia a resposta.
+evidence-step-rule = Todas as palavras de um animal são julgadas juntas, para que muitas palavras e leituras não virem uma afirmação falsa.
+evidence-climb-round = Uma rodada sorteada pelo caderno, no quadro, é o primeiro passo para cima.
+evidence-checks = Verificações planejadas da compreensão
+evidence-trials = Uma mudança ajuda? Testes de uma mudança
+evidence-two-people = Duas pessoas veem o mesmo?
+evidence-compared = Apertado e certo, palavra ao lado de palavra
+evidence-pressed-of-wanted = Apertado, quando queria a coisa
+evidence-pressed-told = Para cada palavra, a parte de convites com toque em qualquer botão, dos em que { $name } queria a coisa, com intervalos de 95%.
+evidence-share-pressed = parte apertada
+evidence-right-of-presses = Certo, dos toques
+evidence-right-told = Para cada palavra, a parte de toques nos seus convites que foram desta palavra, com intervalos de 95%. Quem aperta ao acaso aperta tanto quanto qualquer um e acerta por acaso.
+evidence-share-right = parte certa
+evidence-chance-line = Linha vertical: acaso, um em { $words }. Palavras com menos de cinco ensaios ficam de fora. Os intervalos valem sempre que lidos.
+evidence-no-such-word = { $name } não aprende essa palavra.
+evidence-sentence-shown = Mostrada { $times ->
+    [one] uma vez
+   *[other] { $times } vezes
+}; ainda não se pode dizer o que “{ $word }” significa para { $name }.
+evidence-sentence-own = { $name } apertou “{ $word }” { $times ->
+    [one] uma vez
+   *[other] { $times } vezes
+} por conta própria em quatro semanas; sem convites nem verificação, isso sozinho não diz o que a palavra significa.
+evidence-sentence-invited = Nos convites em que queria a coisa, { $name } apertou um botão { $pressed } de { $wanted } vezes. De { $presses } toques em convites de “{ $word }”, { $right } foram dessa palavra: { $above ->
+    [yes] mais que o acaso
+   *[other] até agora não mais que o acaso
+}.
+evidence-stage = Etapa: { $stage }
+evidence-figures-point = Os números apontam para { $stage }.
+evidence-invitations = Convites
+evidence-no-curve = Curva de aprendizagem: { $why }.
+evidence-time-to-press = Tempo até apertar
+evidence-these-invitations = estes convites
+evidence-showings-presses = Demonstrações e toques próprios
+evidence-showings-a-day = Demonstrações por dia
+evidence-showings = demonstrações
+evidence-presses-a-day = Toques próprios por dia
+evidence-presses = toques
+evidence-by-day-told = { $n } ao todo; as últimas seis semanas por dia.
+evidence-day-axis = dia (segundas com data)
+evidence-delivered = Entregue após o toque (valor do meio): { $delay }.
+evidence-then = O que { $name } fez depois
+evidence-uptake = Pegou o que foi dado por esta palavra: { $this }; pelas outras palavras: { $others }.
+evidence-fisher = Teste exato de Fisher, bilateral: { $p }.
+evidence-stumbles = Toques próprios que pareceram um tropeço, dos julgados: { $share }.
+evidence-causes = Se não avança: o que pode estar por trás
+evidence-how-computed = Como estes números são calculados
+evidence-may-be-said = O que se pode dizer
+evidence-claim = “{ $word }”, { $what }: { $said }.
+evidence-fidelity = Ensino como combinado: dado em { $seconds } após o toque em { $share } das demonstrações.
+evidence-claim-animal = { $name }: { $said }.
+evidence-not-ruled-out = Não descartado para esta palavra:
+evidence-rival = { $rival } ({ $standing })
+evidence-plan-check = Planejar uma verificação
+evidence-behind-it = O que está por trás
+evidence-nothing-drawn = Nada foi sorteado ainda. O que uma pessoa escolheu convidar ou dar pode sugerir algo; não prova nada, pois uma escolha segue a hora e a esperança.
+evidence-a-bet = A evidência é quanto teria crescido uma aposta contra o acaso; pode ser lida a qualquer momento. Todas as palavras de um animal são julgadas juntas.
+evidence-elsewhere = Vale em outros lugares?
+evidence-settings = Os dois números em situações diferentes
+evidence-compared-what = Comparado
+evidence-which = Qual
+evidence-settings-note = Depois de mover um botão, um hábito de lugar aperta o lugar antigo: os acertos caem. Números pequenos dizem pouco; nenhuma linha sozinha prova algo.
+evidence-k-of-n = { $k } de { $n } – { $figure }
+evidence-chance = Acaso
+evidence-chance-even = uma em { $words } palavras seria { $share }
+evidence-chance-habit = uma em { $words } palavras seria { $share }; quando outras são convidadas, esta é apertada em { $elsewhere }
+evidence-above-chance = { $above ->
+    [yes] Até agora mais que o acaso.
+   *[other] Até agora não mais que o acaso.
+}
+evidence-without-button = Queria: pediu sem botão
+evidence-not-wanted = Não a queria então, ou foi embora
+evidence-not-counted = { $n } (não contam)
+evidence-unrecorded = Não anotado se pegou
+evidence-not-counted-wanted = { $n } (não contam como querida)
+evidence-curve = Curva de aprendizagem
+evidence-curve-above = A partir do toque { $trial }{ $day ->
+    [none] { "" }
+   *[other] { " " }({ $day })
+} a faixa fica acima do acaso (n = { $n }).
+evidence-curve-not = A faixa ainda não fica acima do acaso; isso não quer dizer que nada foi aprendido (n = { $n }).
+evidence-curve-few = Curva de aprendizagem: toques de menos (n = { $n }).
+evidence-press-axis = toque em um convite
+evidence-band = faixa de 90%
+evidence-after = { $after ->
+    [after] Após
+    [given] dado
+    [declined] agora não
+    [took] pegou
+    [ignored] ignorou
+    [left] saiu
+    [again] de novo
+   *[other] não visto
+}
+evidence-after-region = O que { $name } fez após as respostas
+evidence-answers = Toques próprios respondidos: dado { $given }, em parte { $partly }, agora não { $declined }, outra coisa { $alternative }, sem resposta ou não anotado { $missed }. Uma resposta conta para o toque anotado se suas horas distam menos de três dias; uma sem toque, para o último da sua palavra nos dois minutos anteriores.

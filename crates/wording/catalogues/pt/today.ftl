@@ -1,0 +1,56 @@
+today-title = Hoje com { $name }
+today-now = Agora
+today-start = Começar
+today-why = Porquê? ({ $sure })
+today-why-plan = Porquê tanto?
+today-care = Cuidado:
+today-take-care = { $care } { $what }
+today-change-our-mind = Mudaríamos de opinião se:
+today-records = os registos
+today-also = O que também vale:
+today-best-time = Melhor hora até agora: das { $from } às { $to }, juntou-se { $joined }.
+today-shown-today = “{ $word }” { $times ->
+    [0] ainda não foi mostrada hoje.
+    [one] foi mostrada uma vez hoje.
+   *[other] foi mostrada { $times } vezes hoje.
+}
+today-words = Palavras
+today-more-words = { $count ->
+    [one] Mais uma palavra
+   *[other] Mais { $count } palavras
+}
+today-trend = Toques próprios nas últimas oito semanas: { $counts }
+today-evidence = O que dizem os toques de “{ $word }”
+today-went-well = Correu bem esta semana
+today-later = Mais tarde
+today-joining = Com que frequência se juntou às sessões em quatro semanas
+today-pieces = { $count } × { $name }
+today-food-left-pieces = Comida que resta hoje: { $pieces }
+today-food-left = Recompensas de comida que restam hoje: { $left } de { $of }.
+today-food-over = Hoje já não há recompensas de comida: { $over } acima de { $of }
+today-feeds = { $count ->
+    [one] Dado uma vez até agora.
+   *[other] Dado { $count } vezes até agora.
+}
+today-given = Dado até agora: { $kcal }.
+today-energy-unknown = { $name }: não se sabe a energia de um pedaço.
+today-how-computed = Como se calcula
+today-whole-day = O dia inteiro: { $kcal }, { $basis }.
+today-individuals = Indivíduos deste peso: cerca de { $low } a { $high }.
+today-do-rewards = Acrescentar o que pode agradar
+today-do-likes = Aos testes de gostos
+today-do-words = Escolher palavras
+today-do-allowance = Fixar a comida
+today-do-card = Abrir a ficha
+today-do-heard = O que se ouviu
+today-do-rules = Regras da casa
+today-do-days = Dias e horas
+today-do-places = Onde estão os botões
+today-do-board = Ao quadro
+today-do-stage = Mudar a etapa
+today-do-checks = Às verificações
+today-session = { $minutes ->
+    [one] Um minuto no máximo. Mostra:
+   *[other] { $minutes } minutos no máximo. Mostra:
+}
+today-planned = { $planned }. { $hint }

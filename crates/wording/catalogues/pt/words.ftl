@@ -1,0 +1,133 @@
+words-first = Primeiras palavras
+words-further = Propor mais palavras
+words-none-yet = Ainda sem palavras. Duas ou três chegam para começar (prática comum, sem fonte).
+words-take = Ficar com estas palavras
+words-button-says = O botão diz
+words-says = “{ $says }”:
+words-untested = Ainda sem teste de gostos: aquilo de que { $name } gosta é aqui um palpite.
+words-test-first = Testar antes, cerca de dez minutos
+words-tested = { $trials ->
+    [one] De um ensaio de um teste de gostos, da comida do dia, do tempo que demora a dar e do som das palavras.
+   *[other] De { $trials } ensaios de testes de gostos, da comida do dia, do tempo que demora a dar e do som das palavras.
+}
+words-other-sets = Outros conjuntos ({ $sets })
+words-left-out = Deixadas de fora, e porquê ({ $things })
+words-why-these = Porquê estas?
+words-score = A melhor mistura: agradam, dão-se depressa, distinguem-se bem. Pontuação { $total }: gosto e entregas { $liked }, tipos { $kinds }, sons distintos { $apart }, já ditas { $said }.
+words-best-in = O melhor de todos os conjuntos em { $share } de { $draws } sorteios do que ainda não se sabe.
+words-how-much = { $guess ->
+    [yes] cerca de { $times } vezes por dia junto ao quadro (por agora, um palpite)
+   *[no] cerca de { $times } vezes por dia junto ao quadro
+}
+words-not-tested = Ainda por testar: que { $name } goste é um palpite.
+words-picked = Probabilidade de { $name } o escolher em vez de algo mediano: { $figure }.
+words-scored = { $format ->
+    [free_access] Ocupado com isto num teste cronometrado: { $figure }.
+   *[other] Aceite num teste: { $figure }.
+}
+words-seconds-measured = Dar demora cerca de { $seconds } s: medido em casa, n = { $n }.
+words-seconds-kind = Dar demora cerca de { $seconds } s: como outras coisas do tipo em casa, n = { $n }, até ter número próprio.
+words-seconds-card = Dar demora { $seconds } s, como diz a ficha.
+words-seconds-usual = Dar demora cerca de { $seconds } s: habitual neste tipo (prática comum, sem fonte), até ser dado cinco vezes.
+words-a-day-measured = Dado { $times } vezes num dia normal: medido em { $days } dias.
+words-a-day-card = No máximo { $times } vezes por dia, como diz a ficha.
+words-a-day-usual = No máximo { $times } vezes por dia: habitual neste tipo (prática comum, sem fonte).
+words-pieces = { $pieces ->
+    [one] Cabe um pedaço por dia, se não se der outro prémio de comida.
+   *[other] Cabem { $pieces } pedaços por dia, se não se der outro prémio de comida.
+}
+words-already-said = Já dizem esta palavra muitas vezes.
+words-sounds-like-one = Soa muito como “{ $other }”: outra palavra distingue-se melhor.
+words-how-many = têm de ser 1 a { $most } palavras para começar, não { $ticked }
+words-must-not = Não se deve dar: { $why }.
+words-twice = “{ $says }” já está noutro botão; escolhe outra palavra
+words-no-set = Ainda sem proposta: { $usable } das coisas anotadas podem ser primeiras palavras, e são precisas { $needed }.
+words-too-many = Sem proposta: há coisas a mais para comparar. Põe algumas de lado primeiro.
+words-no-allowance = Não está definido quanta comida { $name } pode ter, por isso não se pode dosear.
+words-bad-figure = Um número da ficha não pode estar certo.
+words-not-at-board = Não se pode dar vezes sem conta junto ao quadro, e uma primeira palavra precisa de muitas repetições rápidas. Se puder, diz na ficha.
+words-no-piece = A comida do dia não deixa nem um pedaço.
+words-too-slow = Demora { $seconds } s junto ao quadro, mais de { $slowest } s: repetições a menos.
+words-too-seldom = Pode dar-se { $times } vezes por dia, menos de { $fewest }.
+words-no-company = Não combina com nenhuma: são precisas { $needed } palavras juntas.
+words-outscored = { $by ->
+    [liking] Agrada menos do que as escolhidas (pontuação { $behind } menor).
+    [uncertainty] Quanto agrada é menos certo: testa mais (pontuação { $behind } menor).
+    [deliveries] Dá-se menos vezes do que as escolhidas (pontuação { $behind } menor).
+    [spread] Não junta um tipo novo (pontuação { $behind } menor).
+    [apart] Soa mais parecida às outras do que as escolhidas (pontuação { $behind } menor).
+   *[said] Ainda não a dizem, ao contrário das escolhidas (pontuação { $behind } menor).
+}
+words-give = Dar { $says }.
+words-asks-for = pede: { $name }
+words-not-now = “Agora não”, uma vez e com calma; oferecer outra coisa.
+words-size-leaves-out = e lugares por fila deixam de fora um lugar com palavra; muda primeiro o tamanho e vê
+words-cannot-give = não se pode dar a { $name }: { $why }. Escolhe outro
+words-page-title = Palavras de { $name }
+words-add = Juntar uma palavra
+words-labels = Etiquetas
+words-where-they-are = Onde estão
+words-not-drawn = O quadro ainda não está desenhado. Com ele, os toques reconhecem-se pelo lugar.
+words-edit-board = Editar o quadro
+words-closing-word = palavra de fecho
+words-means = Significa
+words-answer = Resposta
+words-not-now-title = Agora não
+words-not-written = ainda por escrever
+words-given = Dá-se
+words-card-and-stage = Ficha e etapa
+words-of = de { $says }
+words-these-alike = Estas soam muito parecidas:
+words-different = Outra palavra para uma delas distingue-se melhor.
+words-off = Retiradas, ou para outros ({ $words })
+words-to-others = para outros
+words-shown = mostrada n = { $shown } · toques próprios em 28 dias n = { $own }
+words-stage = { $stage ->
+    [prepare] preparar
+    [show] mostrar
+    [invite] convidar
+   *[converse] conversar
+}
+words-figures-say = – os números apontam para: { $stage }
+words-on-another = já está noutro botão; escolhe outra palavra, ou abre essa ficha
+words-gives-nothing = nada: só diz algo
+words-new-title = Uma palavra nova
+words-quoted = “{ $says }”
+words-kept = Guardado.
+words-alike-here = Soa muito parecida a outra palavra daqui e pode custar a distinguir: { $how }. Outra palavra para uma delas é mais segura.
+words-says-hint = curta e diferente das outras
+words-means-here = Aqui significa
+words-means-hint = o que pede ou diz
+words-answer-by = Todos respondem assim
+words-answer-hint = sempre igual, por exemplo: dar um pedaço em três segundos
+words-when-not-now = Quando a resposta é “agora não”, todos
+words-not-now-hint = dizem e fazem isto
+words-what-given = O que se dá
+words-is-closing = uma palavra de fecho: termina a sessão e acalma
+words-taught-to = Para
+words-on-board = no quadro (desmarca para a retirar; o anotado fica)
+words-back = Voltar às palavras
+words-rules-for = Regras da casa para ela
+words-rules-none = Nenhuma própria.
+words-no-such = Este caderno não conhece essa palavra.
+words-board-title = O quadro
+words-would-move = Uma palavra que muda tem de ser procurada de novo: deixa as conhecidas onde estão, se puderes. Mudaria:
+words-rows = Filas
+words-columns = Lugares por fila
+words-change-size = Mudar o tamanho
+words-not-on-it = Não estão: { $words }.
+words-propose-places = Propor lugares para estas
+words-places-stay = As palavras do quadro ficam. As que soam parecidas ficam separadas, e as mais usadas à mão.
+words-yes-move = Sim, mudá-las
+words-mat = Deixa um lugar livre junto da palavra mais tocada, separa as que soam parecidas e fixa o quadro num tapete que agarre: um quadro que escorrega ou abana é evitado. Fecha as tampas das pilhas com os parafusos.
+words-to-place = “{ $says }” para a fila { $row }, lugar { $place }
+words-off-board = “{ $says }” para fora do quadro
+words-move-unticked = não está marcado: palavras em uso mudariam de lugar
+words-size-missing = faltam; dá de 1 a 20
+words-no-places = não se podem propor: { $why }
+words-as-you-stand = Como o vês de frente.
+words-taken-off = retirada
+words-which-where = Que palavra e onde, como o vês de frente
+words-places = Lugares
+words-place = Fila { $row }, lugar { $place }
+words-place-taken = tem uma palavra que já está na fila { $row }, lugar { $place }; escolhe um dos dois

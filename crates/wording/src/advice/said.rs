@@ -1,0 +1,117 @@
+//! What an advice is about, how sure it is, causes, the one next thing, and what went well.
+
+use super::words;
+use crate::advice::act;
+use crate::{Locale, say};
+use sayso_advisor::good::Good;
+use sayso_advisor::plan::Planned;
+use sayso_advisor::stuck::{Bearing, Cause};
+use sayso_advisor::today::Next;
+use sayso_advisor::{Sure, Topic};
+use sayso_model::Stage;
+
+/// What an advice is about.
+#[must_use]
+pub fn topic(l: &Locale, topic: Topic) -> String {
+    match topic {
+        Topic::Welfare => say!(l, advice::topic_welfare),
+        Topic::Ration => say!(l, advice::topic_ration),
+        Topic::SetUp => say!(l, advice::topic_set_up),
+        Topic::Likes => say!(l, advice::topic_likes),
+        Topic::Stuck => say!(l, advice::topic_stuck),
+        Topic::Show => say!(l, advice::topic_show),
+        Topic::Invite => say!(l, advice::topic_invite),
+        Topic::Converse => say!(l, advice::topic_converse),
+        Topic::Probe => say!(l, advice::topic_probe),
+    }
+}
+
+/// Where a word stands.
+#[must_use]
+pub fn stage_name(l: &Locale, stage: Stage) -> String {
+    match stage {
+        Stage::Prepare => say!(l, advice::stage_prepare),
+        Stage::Show => say!(l, advice::stage_show),
+        Stage::Invite => say!(l, advice::stage_invite),
+        Stage::Converse => say!(l, advice::stage_converse),
+    }
+}
+
+/// How sure an advice is.
+#[must_use]
+pub fn sure(l: &Locale, sure: Sure) -> String {
+    match sure {
+        Sure::Little => say!(l, advice::sure_little),
+        Sure::Fairly => say!(l, advice::sure_fairly),
+        Sure::Very => say!(l, advice::sure_very),
+    }
+}
+
+/// What may hold a word up.
+#[must_use]
+pub fn cause(l: &Locale, name: &str, cause: Cause) -> String {
+    match cause {
+        Cause::HardToMakeOut => say!(l, advice::cause_hard_to_make_out),
+        Cause::NotWanted => say!(l, advice::cause_not_wanted),
+        Cause::TooLittle => say!(l, advice::cause_too_little),
+        Cause::TooLate => say!(l, advice::cause_too_late),
+        Cause::Avoided => say!(l, advice::cause_avoided, name = name),
+        Cause::TimeOrPlace => say!(l, advice::cause_time_or_place),
+        Cause::Health => say!(l, advice::cause_health, name = name),
+        Cause::SoundsAlike => say!(l, advice::cause_sounds_alike),
+        Cause::PeopleDiffer => say!(l, advice::cause_people_differ),
+    }
+}
+
+/// How the records bear on a cause.
+#[must_use]
+pub fn bearing(l: &Locale, bearing: Bearing) -> String {
+    match bearing {
+        Bearing::For => say!(l, advice::bearing_for),
+        Bearing::Perhaps => say!(l, advice::bearing_perhaps),
+        Bearing::Unknown => say!(l, advice::bearing_unknown),
+        Bearing::Against => say!(l, advice::bearing_against),
+    }
+}
+
+/// A word of a plan: `“ball” 3 times, 2 of them invited`.
+#[must_use]
+pub fn planned(l: &Locale, planned: &Planned) -> String {
+    let (word, times, invited) = (&planned.word.says, planned.showings, planned.invitations);
+    if invited == 0 {
+        return say!(l, advice::next_words_shown, word = word, times = times);
+    }
+    say!(l, advice::next_words_invited, word = word, times = times, invited = invited)
+}
+
+/// The one next thing to do, in a sentence.
+#[must_use]
+pub fn next(l: &Locale, name: &str, next: &Next) -> String {
+    match next {
+        Next::Rest => say!(l, advice::next_rest, name = name),
+        Next::SetUp { advice } | Next::TestLikes { advice } | Next::Mend { advice } => act(l, name, &advice.act),
+        Next::Session { plan } => {
+            let each: Vec<String> = plan.words.iter().map(|w| planned(l, w)).collect();
+            say!(l, advice::next_session, minutes = plan.minutes, words = l.and(&each))
+        }
+        Next::Answer { .. } => say!(l, advice::next_answer, name = name),
+    }
+}
+
+/// Something that went well.
+#[must_use]
+pub fn good(l: &Locale, name: &str, good: &Good) -> String {
+    match good {
+        Good::FirstPress { word, day } => {
+            say!(l, advice::good_first_press, word = &word.says, name = name, day = l.weekday_date(*day))
+        }
+        Good::MorePresses { word, now, before, .. } => {
+            say!(l, advice::good_more_presses, word = &word.says, now = *now, before = *before)
+        }
+        Good::CheckPassed { words: of_words, right, of } => {
+            say!(l, advice::good_check_passed, words = words(l, of_words), right = *right, of = *of)
+        }
+        Good::Joined { joined, of } => say!(l, advice::good_joined, name = name, joined = *joined, of = *of),
+        Good::Taken { taken, of } => say!(l, advice::good_taken, name = name, taken = *taken, of = *of),
+    }
+}

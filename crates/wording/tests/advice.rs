@@ -1,0 +1,83 @@
+//! The advice of the demo, said in every language.
+#![allow(clippy::unwrap_used, missing_docs)]
+
+use sayso_advisor::today::{Next, Today, today};
+use sayso_advisor::{Advice, Case};
+use sayso_model::{Language, Moment, Story};
+use sayso_wording::Locale;
+use sayso_wording::advice as said;
+
+fn demo() -> Vec<Today> {
+    let now: Moment = "2026-11-25T19:30:00Z".parse().unwrap();
+    let story = Story::from_events(sayso_sim::demo(7, now).events);
+    story.animals().keys().map(|animal| today(&Case::new(&story, *animal, now)).unwrap()).collect()
+}
+
+fn of_advice(l: &Locale, name: &str, advice: &Advice, all: &mut Vec<String>) {
+    all.push(said::topic(l, advice.topic));
+    all.push(said::act(l, name, &advice.act));
+    all.push(said::sure(l, advice.sure));
+    all.extend(advice.because.iter().map(|r| said::because(l, name, &r.fact)));
+    all.extend(advice.would_change.iter().map(|c| said::change(l, name, c)));
+    all.extend(advice.cautions.iter().map(|c| said::caution(l, name, *c)));
+}
+
+fn page(l: &Locale, today: &Today) -> Vec<String> {
+    let name = today.animal.name.as_str();
+    let mut all = vec![said::next(l, name, &today.next)];
+    if let Next::Session { plan } = &today.next {
+        all.push(said::length(l, &plan.minutes_from));
+        all.extend(plan.words.iter().map(|w| said::planned(l, w)));
+        all.extend(plan.cautions.iter().map(|c| said::caution(l, name, *c)));
+    }
+    for advice in today.welfare.iter().chain(&today.later) {
+        of_advice(l, name, advice, &mut all);
+    }
+    for step in &today.steps {
+        std::iter::once(&step.advice).chain(&step.also).for_each(|a| of_advice(l, name, a, &mut all));
+        all.extend(step.hint.iter().map(|h| said::hint(l, name, h)));
+    }
+    all.extend(today.went_well.iter().map(|g| said::good(l, name, g)));
+    all
+}
+
+#[test]
+fn every_advice_of_the_demo_is_said_in_every_language() {
+    let demo = demo();
+    let english: Vec<String> = demo.iter().flat_map(|t| page(&Locale::ENGLISH, t)).collect();
+    assert!(english.len() > 40, "{english:#?}");
+    for language in Language::ALL {
+        let own: Vec<String> = demo.iter().flat_map(|t| page(&Locale::of(language), t)).collect();
+        assert_eq!(own.len(), english.len());
+        for text in &own {
+            // A message that is missing says its id; an argument that is missing leaves its braces.
+            let id = ["act-", "because-", "advice-", "estimate-"].iter().any(|file| text.starts_with(file));
+            assert!(!id && !text.contains('{') && !text.trim().is_empty(), "{language:?}: {text}");
+        }
+        let same = own.iter().zip(&english).filter(|(a, b)| a == b).count();
+        assert!(
+            language == Language::En || same * 10 < own.len(),
+            "{language:?}: {same} of {} as in English",
+            own.len()
+        );
+    }
+}
+
+#[test]
+fn nothing_says_that_an_animal_does_not_understand() {
+    let said: String =
+        demo().iter().flat_map(|t| page(&Locale::ENGLISH, t)).collect::<Vec<_>>().join(" ").to_lowercase();
+    for never in ["does not understand", "doesn't understand", "cannot learn", "failed", "stubborn", "wrong answer"] {
+        assert!(!said.contains(never), "{never}");
+    }
+}
+
+#[test]
+fn where_a_battery_is_named_so_is_a_child_and_the_emergency() {
+    for language in Language::ALL {
+        let text = said::caution(&Locale::of(language), "Bo", sayso_advisor::Caution::Battery);
+        let child = ["child", "niño", "Kind", "enfant", "criança"].iter().any(|w| text.contains(w));
+        let at_once = ["emergency department", "urgencias", "Notaufnahme", "urgences", "pronto-socorro"];
+        assert!(child && at_once.iter().any(|w| text.contains(w)), "{language:?}: {text}");
+    }
+}

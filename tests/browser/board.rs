@@ -1,0 +1,284 @@
+//! The Board's screen: pads lie as the board lies, and all that is needed in a session fits it, from 2 to 60 words.
+
+use crate::harness::{Browser, PHONE, Server, demo_dir, story};
+use sayso_model::{
+    AnimalCard, AnimalId, BoardLayout, Body, Event, EventId, HomeCard, HomeId, Label, Moment, Placed, RewardCard,
+    RewardId, Source, Species, Stage, StageChoice, WordCard, WordId, Zone,
+};
+use sayso_store::{Appended, Store};
+use serde_json::{Value, json};
+use tempfile::TempDir;
+use uuid::Uuid;
+
+const SMALL: (u32, u32) = (360, 640);
+const TABLET: (u32, u32) = (768, 1024);
+const DESK: (u32, u32) = (1280, 850);
+const SAYS: [&str; 12] =
+    ["apple", "ball", "scratch", "garden", "tug", "lap", "walk", "brush", "water", "sniff", "music", "all done"];
+
+/// A home of one dog with so many words, the first two of them to be shown, the last one closing.
+pub struct Home {
+    pub dir: TempDir,
+    pub animal: AnimalId,
+    pub says: Vec<String>,
+}
+
+impl Home {
+    /// `board` is rows and columns, with the words row by row but for one blank place after the first.
+    pub async fn new(words: usize, board: Option<(u8, u8)>) -> Self {
+        let dir = tempfile::tempdir().unwrap();
+        let store = Store::open(dir.path()).await.unwrap();
+        let home = HomeId(Uuid::now_v7());
+        let at: Moment = "2026-03-01T08:00:00Z".parse().unwrap();
+        let animal = AnimalId(Uuid::now_v7());
+        let event = |body: Body| Event {
+            id: EventId(Uuid::now_v7()),
+            home,
+            animal: matches!(body, Body::StageChoice(_)).then_some(animal),
+            person: None,
+            happened_at: at,
+            zone: Zone::utc(),
+            recorded_at: at,
+            source: Source::Tap,
+            body,
+        };
+        let label = |text: &str| Label::new(text).unwrap();
+        let card: AnimalCard = serde_json::from_value(json!({
+            "animal": animal, "name": "Pip", "species": Species::Dog, "weight_kg": 12.0, "life_stage": "neutered_adult", "active": true
+        }))
+        .unwrap();
+        let apple: RewardCard = serde_json::from_value(json!({
+            "reward": RewardId(Uuid::now_v7()), "name": "apple with seeds", "reward_kind": "food", "kcal_per_piece": 2.0, "most_per_day": 12
+        }))
+        .unwrap();
+        let ball: RewardCard = serde_json::from_value(
+            json!({ "reward": RewardId(Uuid::now_v7()), "name": "the ball", "reward_kind": "play" }),
+        )
+        .unwrap();
+        let says: Vec<String> = (0..words)
+            .map(|w| {
+                if w + 1 == words && words > 2 {
+                    "all done".to_owned()
+                } else if w < 11 {
+                    SAYS[w].to_owned()
+                } else {
+                    format!("word {w}")
+                }
+            })
+            .collect();
+        let cards: Vec<WordCard> = says
+            .iter()
+            .enumerate()
+            .map(|(w, says)| WordCard {
+                word: WordId(Uuid::now_v7()),
+                says: label(says),
+                means: None,
+                answer: None,
+                not_now: None,
+                reward: Some(if w == 0 { apple.reward } else { ball.reward }),
+                closing: says == "all done",
+                animals: Vec::new(),
+                active: true,
+            })
+            .collect();
+        let mut events =
+            vec![event(HomeCard { name: label("The house"), zone: Zone::utc() }.into()), event(card.into())];
+        events.extend([apple, ball].map(|r| event(r.into())));
+        events.extend(cards.iter().map(|c| event(c.clone().into())));
+        events.extend(
+            cards[..2].iter().map(|c| event(StageChoice { word: c.word, stage: Stage::Show, because: None }.into())),
+        );
+        if let Some((rows, columns)) = board {
+            let places = (0..rows).flat_map(|r| (0..columns).map(move |c| (r, c))).enumerate().filter(|(i, _)| *i != 1);
+            let placed = places.zip(&cards).map(|((_, (row, column)), w)| Placed { word: w.word, row, column });
+            events.push(event(BoardLayout { rows, columns, words: placed.collect() }.into()));
+        }
+        for outcome in store.append(events).await.unwrap() {
+            assert_eq!(outcome, Appended::New);
+        }
+        store.close().await.unwrap();
+        Self { dir, animal, says }
+    }
+}
+
+/// Why a session cannot be held on this screen without scrolling: all controls must lie in it, not over each other, and
+/// be large enough.
+const FAULTS: &str = "
+const board = document.getElementById('board');
+const top = document.querySelector('header.top').getBoundingClientRect().bottom;
+const nav = document.querySelector('nav.thumb').getBoundingClientRect();
+const end = nav.height > 0 ? nav.top : innerHeight;
+const all = [...document.querySelectorAll('.stage button')].filter((b) => b.checkVisibility({ visibilityProperty: true }));
+const name = (b) => b.dataset.test ?? b.textContent;
+const faults = [];
+if (window.scrollY > 0) faults.push(`scrolled by ${scrollY}`);
+for (const b of all) {
+  const r = b.getBoundingClientRect();
+  if (r.top < top - 1 || r.bottom > end + 1) faults.push(`${name(b)} lies at ${r.top} to ${r.bottom} of ${top} to ${end}`);
+  if (r.height < 43.5 || r.width < 43.5) faults.push(`${name(b)} is ${r.width} by ${r.height}`);
+  const spots = [0.5, 3 / r.height, 1 - 3 / r.height].map((y) => document.elementFromPoint(r.left + r.width / 2, r.top + y * r.height));
+  const hit = spots.find((h) => h && !b.contains(h));
+  if (hit) faults.push(`${name(b)} is covered by ${hit.outerHTML.slice(0, 80)}`);
+  for (const s of [b, ...b.querySelectorAll('span')]) {
+    if (s.textContent.trim() && parseFloat(getComputedStyle(s).fontSize) < 12) faults.push(`${name(b)} in ${getComputedStyle(s).fontSize}`);
+  }
+}
+for (const says of b_says) {
+  const s = document.querySelector(`[data-test=\"pad-${says}\"] .says`);
+  if (s.checkVisibility() && says.length < 8 && !says.includes(' ') && s.getClientRects().length && s.offsetHeight > 1.6 * parseFloat(getComputedStyle(s).fontSize) * 1.15) faults.push(`${says} is broken over lines`);
+  if (s.checkVisibility() && s.scrollWidth > s.clientWidth + 1) faults.push(`${says} is cut`);
+}
+if (document.documentElement.scrollWidth > document.documentElement.clientWidth) faults.push('scrolls sideways');
+return faults;";
+
+async fn faults(browser: &Browser, home: &Home) -> Vec<String> {
+    let script = format!("const b_says = {};{FAULTS}", json!(home.says));
+    let found = browser.page.execute(&script, vec![]).await.unwrap();
+    found.as_array().into_iter().flatten().filter_map(Value::as_str).map(str::to_owned).collect()
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_session_fits_the_screen_from_two_words_to_sixty() {
+    let mut wrong = Vec::new();
+    let browser = Browser::open(PHONE).await;
+    // Words, rows and columns of the board, and whether the smallest phone holds it all too.
+    for (words, board, on_small) in [
+        (2, None, true),
+        (7, Some((2, 4)), true),
+        (9, None, true),
+        (12, None, false),
+        (15, Some((3, 6)), true),
+        (60, Some((6, 11)), true),
+    ] {
+        let home = Home::new(words, board).await;
+        let server = Server::start(home.dir.path(), 0);
+        browser.resize(PHONE).await;
+        browser.goto(&server.url(&format!("/l/{}/board", home.animal))).await;
+        browser.tap("start").await;
+        browser.find("act-joined").await;
+        for (size, name) in [(PHONE, "phone"), (SMALL, "small"), (TABLET, "tablet"), (DESK, "desk")] {
+            browser.resize(size).await;
+            browser.page.execute("window.scrollTo(0, 0)", vec![]).await.unwrap();
+            tokio::time::sleep(std::time::Duration::from_millis(300)).await;
+            for scheme in ["light", "dark"] {
+                browser.colours(scheme).await;
+                browser.picture(&format!("board-{words}-{name}-{scheme}")).await;
+            }
+            if size != SMALL || on_small {
+                wrong.extend(faults(&browser, &home).await.into_iter().map(|f| format!("{words} words, {name}: {f}")));
+            }
+        }
+        if words == 60 {
+            browser.resize(PHONE).await;
+            browser.tap("zone-0").await;
+            browser.find("whole").await;
+            browser.picture("board-60-zone").await;
+            wrong.extend(faults(&browser, &home).await.into_iter().map(|f| format!("a zone: {f}")));
+            browser.tap("pad-apple").await;
+            browser.find("given").await;
+            browser.tap("whole").await;
+            browser.find("zone-0").await;
+        }
+    }
+    browser.close().await;
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn pads_lie_where_the_buttons_lie_and_blank_places_stay() {
+    let home = Home::new(4, Some((2, 3))).await;
+    let server = Server::start(home.dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url(&format!("/l/{}/board", home.animal))).await;
+    browser.find("start").await;
+    let script = "return [...document.querySelectorAll('[data-part=pads] > *')].map((c) => { const r = c.getBoundingClientRect(); return [c.querySelector('.says')?.textContent ?? '', Math.round(r.left), Math.round(r.top)]; })";
+    let cells = browser.page.execute(script, vec![]).await.unwrap();
+    let cells: Vec<(String, i64, i64)> = serde_json::from_value(cells).unwrap();
+    let says: Vec<&str> = cells.iter().map(|c| c.0.as_str()).collect();
+    assert_eq!(says, ["apple", "", "ball", "scratch", "all done", ""], "before any session too");
+    for (i, (_, left, top)) in cells.iter().enumerate() {
+        assert_eq!((*left, *top), (cells[i % 3].1, cells[i / 3 * 3].2), "place {i}");
+    }
+    assert!(cells[0].1 < cells[1].1 && cells[1].1 < cells[2].1 && cells[0].2 < cells[3].2);
+    browser.close().await;
+}
+
+/// Sum of the layout shifts that no person's input explains, as the browser itself counts them.
+const SHIFT: &str = "const done = arguments[0];
+let sum = 0;
+new PerformanceObserver((l) => { for (const e of l.getEntries()) if (!e.hadRecentInput) sum += e.value; }).observe({ type: 'layout-shift', buffered: true });
+setTimeout(() => done(sum), 2500);";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn nothing_jumps_while_the_page_comes() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    let mut shifts = Vec::new();
+    for animal in story.animals().keys() {
+        let board = server.url(&format!("/l/{animal}/board"));
+        for mode in ["showing", "invitation", "day"] {
+            browser.goto(&board).await;
+            browser.tap(&format!("mode-{mode}")).await;
+            browser.goto(&board).await;
+            browser.until("the board", "return document.getElementById('board').dataset.ready === 'yes'").await;
+            let shift = browser.page.execute_async(SHIFT, vec![]).await.unwrap().as_f64().unwrap();
+            shifts.push((mode, (shift * 1000.0).round() / 1000.0));
+        }
+    }
+    // That the browser does count: something put in above moves all else.
+    let push = "const d = document.createElement('div'); d.style.height = '300px'; document.body.prepend(d);";
+    let moved = browser.page.execute_async(&format!("{push}{SHIFT}"), vec![]).await.unwrap().as_f64().unwrap();
+    assert!(moved > 0.1, "{moved}");
+    browser.close().await;
+    println!("layout shift: {shifts:?}");
+    assert!(shifts.iter().all(|(_, s)| *s < 0.1), "{shifts:?}");
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn letters_twice_as_large_leave_every_tab_and_pad_in_reach() {
+    let home = Home::new(7, Some((2, 4))).await;
+    let server = Server::start(home.dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url(&format!("/l/{}/board", home.animal))).await;
+    browser.tap("start").await;
+    browser.find("act-joined").await;
+    browser.page.execute("document.documentElement.style.fontSize = '200%'", vec![]).await.unwrap();
+    tokio::time::sleep(std::time::Duration::from_millis(400)).await;
+    browser.picture("board-large-letters").await;
+    let script = "const out = [];
+      if (document.documentElement.scrollWidth > document.documentElement.clientWidth) out.push('scrolls sideways');
+      for (const t of document.querySelectorAll('nav.thumb > ul > li')) {
+        const r = t.getBoundingClientRect();
+        if (r.left < -1 || r.right > innerWidth + 1 || r.bottom > innerHeight + 1) out.push(`${t.textContent} at ${r.left} to ${r.right}`);
+      }
+      for (const p of document.querySelectorAll('[data-part=pads] .pad')) {
+        p.scrollIntoView({ block: 'center' });
+        const r = p.getBoundingClientRect();
+        const hit = document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2);
+        if (!p.contains(hit)) out.push(`${p.dataset.test} is covered by ${hit?.outerHTML.slice(0, 80)}`);
+      }
+      return out;";
+    let found = browser.page.execute(script, vec![]).await.unwrap();
+    browser.close().await;
+    assert_eq!(found, json!([]));
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_boards_editor_shows_every_word_whole() {
+    let home = Home::new(7, Some((2, 4))).await;
+    let server = Server::start(home.dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url(&format!("/l/{}/words/board", home.animal))).await;
+    browser.css("#board select").await;
+    let script = "const pen = document.createElement('canvas').getContext('2d');
+      return [...document.querySelectorAll('#board select')].filter((s) => {
+        const style = getComputedStyle(s);
+        pen.font = `${style.fontSize} ${style.fontFamily}`;
+        return pen.measureText(s.selectedOptions[0].text).width > s.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
+      }).map((s) => s.selectedOptions[0].text);";
+    let cut = browser.page.execute(script, vec![]).await.unwrap();
+    browser.close().await;
+    assert_eq!(cut, json!([]));
+}
