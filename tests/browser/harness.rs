@@ -339,8 +339,12 @@ impl Browser {
     /// Light or dark, as the person's device asks for.
     pub async fn colours(&self, scheme: &str) {
         let media = json!({ "features": [{ "name": "prefers-color-scheme", "value": scheme }] });
-        let command = Devtools { cmd: "Emulation.setEmulatedMedia", params: media };
-        self.page.issue_cmd(command).await.unwrap();
+        self.devtools("Emulation.setEmulatedMedia", media).await;
+    }
+
+    /// What the browser's developer interface answers to a command.
+    pub async fn devtools(&self, cmd: &'static str, params: Value) -> Value {
+        self.page.issue_cmd(Devtools { cmd, params }).await.unwrap()
     }
 
     /// Another size of the page, in pixels of CSS.

@@ -11,12 +11,14 @@ mod first;
 mod hand;
 mod harness;
 mod heard;
+mod homescreen;
 mod invitation;
 mod killed;
 mod likes;
 mod listen;
 mod outbox;
 mod pad;
+mod pictures;
 mod recorder;
 mod secure;
 #[path = "../../crates/listen/tests/common/mod.rs"]

@@ -134,6 +134,29 @@ pub struct WordResult {
     pub latency: Option<RankSum>,
 }
 
+/// One way in which a check was not carried out as planned, with the number of trials.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Departure {
+    /// Taken back: counted as wrong.
+    TakenBack(usize),
+    /// Changed after the first answer: counted as wrong.
+    Changed(usize),
+    /// Answered again under a used number: the first answer counts.
+    Again(usize),
+    /// Left out between others: counted as wrong.
+    LeftOut(usize),
+    /// About another word or thing than drawn from the plan's seed: counted as wrong.
+    NotAsDrawn(usize),
+    /// With a number that the plan does not have: not counted.
+    Beyond(usize),
+    /// The person with the animal knew the answer: a right one is not counted as blind, a wrong one is.
+    KnewAnswer(usize),
+    /// Drawn by an earlier rule, in which what was asked for last gave something away: climbs nothing.
+    EarlierRule,
+    /// Another check was planned before it was finished: the answer that would have been next counts as wrong.
+    GivenUp,
+}
+
 /// A check and what came out of it so far.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Report {
@@ -148,7 +171,7 @@ pub struct Report {
     /// Trials noted and taken back again.
     pub taken_back: usize,
     /// Where the conduct was not as planned, and how that is used.
-    pub departures: Vec<String>,
+    pub departures: Vec<Departure>,
     /// Word by word, as in the plan.
     pub words: Vec<WordResult>,
 }
@@ -288,33 +311,18 @@ fn finds(plan: &ProbePlan) -> Option<f64> {
     Some(f64::from(found.min(99)) / 100.0)
 }
 
-fn departures(c: &Conduct) -> Vec<String> {
-    let trials = |n: usize| if n == 1 { "1 trial".to_owned() } else { format!("{n} trials") };
-    let told = [
-        (c.taken_back, "taken back: counted as wrong"),
-        (c.changed, "changed after the first answer: counted as wrong"),
-        (c.again, "answered again under a used number: the first answer counts"),
-        (c.left_out, "left out between others: counted as wrong"),
-        (c.not_as_drawn, "about another word or thing than drawn from this plan\u{2019}s seed: counted as wrong"),
-        (c.beyond, "with a number that the plan does not have: not counted"),
-        (
-            c.open,
-            "in which the person with the animal knew the answer: a right one is not counted as blind, a wrong one is",
-        ),
+fn departures(c: &Conduct) -> Vec<Departure> {
+    let counted: [(usize, fn(usize) -> Departure); 7] = [
+        (c.taken_back, Departure::TakenBack),
+        (c.changed, Departure::Changed),
+        (c.again, Departure::Again),
+        (c.left_out, Departure::LeftOut),
+        (c.not_as_drawn, Departure::NotAsDrawn),
+        (c.beyond, Departure::Beyond),
+        (c.open, Departure::KnewAnswer),
     ];
-    let mut out: Vec<String> =
-        told.into_iter().filter(|(n, _)| *n > 0).map(|(n, what)| format!("{} {what}", trials(n))).collect();
-    if c.earlier {
-        out.push(
-            "drawn by an earlier rule, in which what was asked for last gave something away: shown, and climbs nothing"
-                .to_owned(),
-        );
-    }
-    if c.given_up {
-        out.push(
-            "another check was planned before this one was finished: it stays in the pool, and the answer that would have been next counts as wrong"
-                .to_owned(),
-        );
-    }
+    let mut out: Vec<Departure> = counted.into_iter().filter(|(n, _)| *n > 0).map(|(n, of)| of(n)).collect();
+    out.extend(c.earlier.then_some(Departure::EarlierRule));
+    out.extend(c.given_up.then_some(Departure::GivenUp));
     out
 }

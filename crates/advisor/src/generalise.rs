@@ -9,16 +9,62 @@ use std::collections::BTreeMap;
 
 /// Invitations after a change that are looked at apart: later ones are no news any more.
 const AFTER_DAYS: f64 = 14.0;
-/// Days between the first weeks and the later ones.
-const WEEKS: [(&str, f64); 3] = [("first four weeks", 28.0), ("weeks 5 to 12", 84.0), ("later", f64::INFINITY)];
+/// Days up to which the first weeks, and then the next ones, are counted.
+const WEEKS: [(Which, f64); 3] = [(Which::FirstWeeks, 28.0), (Which::NextWeeks, 84.0), (Which::Later, f64::INFINITY)];
+
+/// What is compared.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Compares {
+    /// People who invite.
+    Person,
+    /// Rooms of sessions.
+    Room,
+    /// Weeks since the first invitation.
+    Time,
+    /// Places of the button.
+    Place,
+    /// Recordings of the word.
+    Recording,
+    /// Who chose the word to invite.
+    Chooser,
+    /// Planned checks.
+    Checks,
+}
+
+/// Which of it, in the order in which they are shown.
+#[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub enum Which {
+    /// A person or a room by name.
+    Named(String),
+    /// The first four weeks.
+    FirstWeeks,
+    /// Weeks 5 to 12.
+    NextWeeks,
+    /// Later.
+    Later,
+    /// The two weeks after the button was moved.
+    AfterMove,
+    /// The two weeks after a new recording.
+    AfterRecording,
+    /// Not soon after a change.
+    Otherwise,
+    /// The notebook drew the word.
+    Drawn,
+    /// A person chose the word.
+    Chosen,
+    /// Nobody with the animal knew the answer.
+    Blind,
+    /// Somebody knew the answer.
+    Open,
+}
 
 /// One setting with its two figures.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Setting {
-    /// What is compared: people, rooms, weeks, places, recordings.
-    pub kind: &'static str,
+    /// What is compared.
+    pub compares: Compares,
     /// Which of it.
-    pub name: String,
+    pub which: Which,
     /// Pressed, of wanted.
     pub pressed: Estimate,
     /// Right, of presses.
@@ -36,29 +82,27 @@ pub fn settings(case: &Case<'_>, word: WordId) -> Vec<Setting> {
     let first = first.chain(asked.presses.first().map(|p| p.invitation.at())).min();
     let (moved, voices) = (moves(story, word, now), recordings(story, word, now));
     let days_since = |i: &Fact<'_, Invitation>, from: Moment| i.at().seconds_since(from) / 86_400.0;
-    let after = |i: &Fact<'_, Invitation>, changes: &[Moment], what: &str| {
+    let after = |i: &Fact<'_, Invitation>, changes: &[Moment], soon: Which| {
         let last = changes.iter().rfind(|at| **at <= i.at());
         Some(match last {
-            Some(at) if days_since(i, *at) < AFTER_DAYS => format!("two weeks after {what}"),
-            _ => "otherwise".to_owned(),
+            Some(at) if days_since(i, *at) < AFTER_DAYS => soon,
+            _ => Which::Otherwise,
         })
         .filter(|_| !changes.is_empty())
     };
-    let by_person = |i: &Fact<'_, Invitation>| Some(people.get(&i.person()?)?.name.to_string());
-    let by_room = |i: &Fact<'_, Invitation>| rooms.get(&i.part.session?).cloned();
+    let by_person = |i: &Fact<'_, Invitation>| Some(Which::Named(people.get(&i.person()?)?.name.to_string()));
+    let by_room = |i: &Fact<'_, Invitation>| rooms.get(&i.part.session?).cloned().map(Which::Named);
     let by_week = |i: &Fact<'_, Invitation>| {
         let days = days_since(i, first?);
-        WEEKS.iter().find(|(_, upto)| days < *upto).map(|(name, _)| (*name).to_owned())
+        WEEKS.iter().find(|(_, upto)| days < *upto).map(|(which, _)| which.clone())
     };
-    let by_draw = |i: &Fact<'_, Invitation>| {
-        Some(if i.part.call.is_some() { "drawn by the notebook" } else { "chosen by a person" }.to_owned())
-    };
-    let mut out = sorted(asked, "person", by_person);
-    out.extend(sorted(asked, "room", by_room));
-    out.extend(sorted(asked, "time", by_week));
-    out.extend(sorted(asked, "place of the button", |i| after(i, &moved, "it was moved")));
-    out.extend(sorted(asked, "recording", |i| after(i, &voices, "a new one")));
-    out.extend(sorted(asked, "who chose the word", by_draw));
+    let by_draw = |i: &Fact<'_, Invitation>| Some(if i.part.call.is_some() { Which::Drawn } else { Which::Chosen });
+    let mut out = sorted(asked, Compares::Person, by_person);
+    out.extend(sorted(asked, Compares::Room, by_room));
+    out.extend(sorted(asked, Compares::Time, by_week));
+    out.extend(sorted(asked, Compares::Place, |i| after(i, &moved, Which::AfterMove)));
+    out.extend(sorted(asked, Compares::Recording, |i| after(i, &voices, Which::AfterRecording)));
+    out.extend(sorted(asked, Compares::Chooser, by_draw));
     out.extend(checks_by_blinding(case, word));
     out
 }
@@ -79,8 +123,8 @@ fn checks_by_blinding(case: &Case<'_>, word: WordId) -> Vec<Setting> {
         return Vec::new();
     }
     let row = |(blind, [right, n]): (bool, [usize; 2])| Setting {
-        kind: "checks",
-        name: if blind { "blind" } else { "open: somebody knew" }.to_owned(),
+        compares: Compares::Checks,
+        which: if blind { Which::Blind } else { Which::Open },
         pressed: Estimate::unknown(Unit::Share),
         right: Estimate::share(right, n),
     };
@@ -89,20 +133,20 @@ fn checks_by_blinding(case: &Case<'_>, word: WordId) -> Vec<Setting> {
 
 fn sorted(
     asked: &Invitations<'_>,
-    kind: &'static str,
-    name: impl Fn(&Fact<'_, Invitation>) -> Option<String>,
+    compares: Compares,
+    which: impl Fn(&Fact<'_, Invitation>) -> Option<Which>,
 ) -> Vec<Setting> {
-    let mut counts: BTreeMap<String, [usize; 4]> = BTreeMap::new();
+    let mut counts: BTreeMap<Which, [usize; 4]> = BTreeMap::new();
     for u in &asked.usable {
-        if let Some(name) = name(&u.invitation) {
-            let c = counts.entry(name).or_default();
+        if let Some(which) = which(&u.invitation) {
+            let c = counts.entry(which).or_default();
             c[0] += usize::from(u.pressed);
             c[1] += 1;
         }
     }
     for p in &asked.presses {
-        if let Some(name) = name(&p.invitation) {
-            let c = counts.entry(name).or_default();
+        if let Some(which) = which(&p.invitation) {
+            let c = counts.entry(which).or_default();
             c[2] += usize::from(p.right());
             c[3] += 1;
         }
@@ -110,9 +154,9 @@ fn sorted(
     if counts.len() < 2 {
         return Vec::new();
     }
-    let setting = |(name, [pressed, wanted, right, presses]): (String, [usize; 4])| Setting {
-        kind,
-        name,
+    let setting = |(which, [pressed, wanted, right, presses]): (Which, [usize; 4])| Setting {
+        compares,
+        which,
         pressed: Estimate::share(pressed, wanted),
         right: Estimate::share(right, presses),
     };

@@ -36,7 +36,6 @@ mod precedence;
 mod rate;
 pub mod ration;
 pub mod readiness;
-pub mod recording;
 pub mod rhythm;
 pub mod stages;
 pub mod standing;

@@ -1,6 +1,9 @@
 //! Every command and flag, in one place; help, completions and manual pages come from here.
 
+mod picture;
 pub mod sheet;
+
+pub use picture::{Picturing, Shown};
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use sayso_model::{CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseStop, CaseUnit, Day};
@@ -339,6 +342,8 @@ pub enum Command {
         #[command(flatten)]
         data: Data,
     },
+    /// Keep a picture (JPEG, PNG or WebP, at most 300 kB and 1024 pixels each way) of an animal, a reward or a word, or remove it.
+    Picture(Picturing),
     /// Listen for buttons in sound files or a stream of samples, and print one JSON object a press.
     Listen(Listening),
     /// Write a sheet to print as PDF: progress, rules, likes or labels.

@@ -60,6 +60,7 @@ async fn run(cli: Cli) -> Result<ExitCode, CliError> {
             return commands::enrol::enrol(&data.data, &word, file.as_deref(), record).await;
         }
         Command::Clips { data } => return commands::enrol::clips(&data.data).await,
+        Command::Picture(args) => commands::picture::picture(&args).await?,
         Command::Listen(args) => return commands::listen::listen(&args).await,
         Command::Check { data } => return commands::keep::check(&data.data).await,
     }

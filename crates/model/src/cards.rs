@@ -1,6 +1,9 @@
 //! Cards: versions of what things are and mean. The latest version of a card counts (by when it happened, then by id).
 
 mod content;
+mod picture;
+
+pub use picture::*;
 
 use crate::id::*;
 use crate::reading::{Clock, Language, WeightUnit};

@@ -187,6 +187,8 @@ bodies! {
     WordCard boxed => "word_card",
     /// A recording.
     ClipCard => "clip_card",
+    /// A picture of an animal, a reward or a word.
+    PictureCard => "picture_card",
     /// Where the buttons are.
     BoardLayout => "board_layout",
     /// A rule of the house.

@@ -301,6 +301,13 @@ impl Story {
         self.cards(|c: &ClipCard| c.clip)
     }
 
+    /// The pictures that things have now.
+    #[must_use]
+    pub fn pictures(&self) -> BTreeMap<PictureOf, &Picture> {
+        let all = self.cards(|c: &PictureCard| c.shows);
+        all.into_iter().filter_map(|(of, card)| Some((of, card.picture.as_ref()?))).collect()
+    }
+
     /// Rules of the house, inactive ones included.
     #[must_use]
     pub fn rules(&self) -> BTreeMap<RuleId, &HouseRule> {

@@ -8,12 +8,14 @@ mod diary;
 mod keep;
 mod names;
 mod notebook;
+mod pictures;
 mod recordings;
 mod vocabulary;
 
 pub use diary::{Diary, NotLogged, UNSURE};
 pub use keep::{NotKept, Pen, keep};
-pub use names::{NotNamed, animal_named, word_named};
+pub use names::{NotNamed, animal_named, reward_named, word_named};
 pub use notebook::{NoNotebook, Notebook, existing};
+pub use pictures::{NoPicture, look, picture};
 pub use recordings::{Enrolment, NoSound, Recording, clip_from_bytes, enrol, recordings};
 pub use vocabulary::{Listened, NoVocabulary, Vocabulary, vocabulary};

@@ -1,6 +1,6 @@
 //! Animals and words by the names a home uses for them.
 
-use sayso_model::{AnimalCard, AnimalId, Story, WordCard};
+use sayso_model::{AnimalCard, AnimalId, RewardCard, Story, WordCard};
 
 /// Why a name stands for nothing, or for no single thing.
 #[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
@@ -21,6 +21,22 @@ pub enum NotNamed {
         asked: String,
         /// What the words say.
         known: Vec<String>,
+    },
+    /// No active reward has the name or id.
+    #[error("no reward is called \"{asked}\"; there are: {}", listed(known))]
+    Reward {
+        /// What was asked for.
+        asked: String,
+        /// The names there are.
+        known: Vec<String>,
+    },
+    /// Several active rewards have the name.
+    #[error("several rewards are called \"{asked}\"; give one of their ids: {}", ids.join(", "))]
+    Rewards {
+        /// What was asked for.
+        asked: String,
+        /// Their ids.
+        ids: Vec<String>,
     },
     /// Several active words say this.
     #[error("several words say \"{asked}\"; give one of their ids: {}", ids.join(", "))]
@@ -51,6 +67,22 @@ pub fn animal_named(story: &Story, asked: Option<&str>) -> Result<Vec<AnimalCard
     let known = all.iter().map(|a| a.name.to_string()).collect();
     all.retain(|a| same(a.name.as_str(), asked) || a.animal.to_string() == asked);
     if all.is_empty() { Err(NotNamed::Animal { asked: asked.to_owned(), known }) } else { Ok(all) }
+}
+
+/// The active reward of a name or id.
+///
+/// # Errors
+/// [`NotNamed::Reward`] where there is none, [`NotNamed::Rewards`] where several have the name.
+pub fn reward_named(story: &Story, asked: &str) -> Result<RewardCard, NotNamed> {
+    let mut all: Vec<RewardCard> = story.rewards().into_values().filter(|r| r.active).cloned().collect();
+    all.sort_by(|a, b| a.name.cmp(&b.name).then(a.reward.cmp(&b.reward)));
+    let known = all.iter().map(|r| r.name.to_string()).collect();
+    all.retain(|r| same(r.name.as_str(), asked) || r.reward.to_string() == asked);
+    if all.len() > 1 {
+        let ids = all.iter().map(|r| r.reward.to_string()).collect();
+        return Err(NotNamed::Rewards { asked: asked.to_owned(), ids });
+    }
+    all.pop().ok_or_else(|| NotNamed::Reward { asked: asked.to_owned(), known })
 }
 
 /// The active word that says this or has this id, among those of one animal or all.

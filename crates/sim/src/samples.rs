@@ -142,6 +142,16 @@ impl Names {
                 active: true,
             }
             .into(),
+            Kind::PictureCard => PictureCard {
+                shows: PictureOf::Reward { reward },
+                picture: Some(Picture {
+                    sha256: "fedcba9876543210".repeat(4),
+                    media_type: MediaType::Webp,
+                    width: 512,
+                    height: 384,
+                }),
+            }
+            .into(),
             Kind::BoardLayout => BoardLayout {
                 rows: 2,
                 columns: 3,

@@ -1,4 +1,5 @@
-//! Recordings of words, each stored once under the hash of its bytes.
+//! Recordings of words, and pictures, each stored once under the hash of its bytes. What is which, the cards say; here both are
+//! clips.
 
 use crate::aside::{self, Aside};
 use crate::error::StoreError;

@@ -733,6 +733,13 @@ export interface components {
             /** @description The word it says. */
             word: components["schemas"]["WordId"];
         } | {
+            /** @constant */
+            kind: "picture_card";
+            /** @description The picture; none where it was taken away. */
+            picture?: components["schemas"]["Picture"] | null;
+            /** @description What it shows. */
+            shows: components["schemas"]["PictureOf"];
+        } | {
             /**
              * Format: uint8
              * @description Columns, 1 to 20.
@@ -1315,6 +1322,8 @@ export interface components {
             /** @description Pass as `after` to go on; null where this is the end for now. */
             next: number | null;
         };
+        /** @description How a picture is written down. No SVG: that can hold scripts. */
+        MediaType: "image/jpeg" | "image/png" | "image/webp";
         /**
          * Format: date-time
          * @description An instant in UTC, to the millisecond, from 2000 to 2199. On the wire: RFC 3339.
@@ -1386,6 +1395,40 @@ export interface components {
          * @description A person who shows or answers.
          */
         PersonId: string;
+        /** @description A picture whose bytes are stored. */
+        Picture: {
+            /**
+             * Format: uint16
+             * @description Pixels down.
+             */
+            height: number;
+            /** @description How it is written down. */
+            media_type: components["schemas"]["MediaType"];
+            /** @description SHA-256 of the stored file, in hexadecimal. */
+            sha256: string;
+            /**
+             * Format: uint16
+             * @description Pixels across.
+             */
+            width: number;
+        };
+        /** @description What a picture shows. */
+        PictureOf: {
+            /** @description Which. */
+            animal: components["schemas"]["AnimalId"];
+            /** @constant */
+            what: "animal";
+        } | {
+            /** @description Which. */
+            reward: components["schemas"]["RewardId"];
+            /** @constant */
+            what: "reward";
+        } | {
+            /** @constant */
+            what: "word";
+            /** @description Which. */
+            word: components["schemas"]["WordId"];
+        };
         /** @description One place on the board; rows and columns count from 0. */
         Place: {
             /**
@@ -1642,6 +1685,8 @@ export interface components {
             id: components["schemas"]["WordId"];
             /** @description What everyone says for "not now". */
             not_now?: string | null;
+            /** @description Where its picture is served, or that of what is delivered. */
+            picture?: string | null;
             /** @description What is delivered. */
             reward?: components["schemas"]["RewardId"] | null;
             /** @description What the button says. */

@@ -2,9 +2,11 @@
 
 use crate::assets::{asset, text};
 use crate::page::Page;
+use crate::pages::homescreen::{EARLIER_TIME, THEMES};
+use crate::picture;
 use crate::rich;
 use maud::{DOCTYPE, Markup, html};
-use sayso_model::{AnimalId, Clock};
+use sayso_model::{AnimalId, Clock, PictureOf};
 use sayso_wording::{Locale, say};
 
 /// The program's own name, the same in every language.
@@ -182,6 +184,14 @@ fn document(locale: &Locale, title: &str, modules: &[&str], body: Markup) -> Mar
                 link rel="stylesheet" href=(asset("assets/board.css"));
                 link rel="stylesheet" href=(asset("assets/pages.css"));
                 link rel="icon" href=(asset("assets/icon.svg")) type="image/svg+xml";
+                link rel="apple-touch-icon" href=(asset("assets/touch-180.png"));
+                link rel="manifest" href="/manifest.webmanifest" crossorigin="use-credentials";
+                @for (scheme, colour) in THEMES {
+                    meta name="theme-color" media={ "(prefers-color-scheme: " (scheme) ")" } content=(colour);
+                }
+                // What the worker says on a page that it kept.
+                meta name="sayso-earlier" content=(say!(locale, homescreen::earlier, time = EARLIER_TIME));
+                script type="module" src=(asset("client/kept.js")) {}
                 // Before the modules that say them.
                 @if !modules.is_empty() { script type="module" src=(asset(text(locale))) {} }
                 @for module in modules { script type="module" src=(asset(module)) {} }
@@ -212,6 +222,7 @@ fn animal_switch(page: &Page, tab: Tab) -> Markup {
             details.switch {
                 summary {
                     span.unseen { (say!(&page.locale, frame::which_animal)) " " }
+                    @if let Some(l) = current { (picture::of(&page.story, PictureOf::Animal { animal: l.animal })) }
                     @match current { Some(l) => (l.name.as_str()), None => (say!(&page.locale, frame::animals)) }
                 }
                 ul {

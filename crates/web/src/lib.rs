@@ -9,6 +9,7 @@ pub mod assets;
 pub mod brought;
 pub mod cautions;
 pub mod chart;
+mod compressing;
 pub mod computing;
 pub mod connections;
 pub mod download;
@@ -21,6 +22,7 @@ pub mod layout;
 pub mod listening;
 pub mod page;
 pub mod pages;
+pub mod picture;
 pub mod reading;
 pub mod rich;
 pub mod secure;
@@ -56,5 +58,6 @@ pub fn app(state: AppState) -> Router {
         .layer(from_fn_with_state(state.clone(), access::guard))
         .layer(from_fn(told::in_words))
         .layer(from_fn(access::headers))
+        .layer(compressing::layer())
         .with_state(state)
 }

@@ -157,6 +157,8 @@ async fn the_presenters_page_never_holds_the_answer() {
                 .says("value=\"2\"")
                 .says("Nothing")
                 .says("Went away");
+            // Which side of a place is meant must not be taken for having left.
+            page.does_not_say(">Left<");
             // The setter's page says where the right one goes.
             let setter = home.page(&format!("{check}/setter")).await;
             let says = home.story().await.words()[&trial.word].says.to_string();
@@ -183,7 +185,7 @@ async fn nothing_and_left_are_kept_apart_and_the_last_tap_can_be_taken_back() {
     let check = planned(&home, &words, &[]).await;
     tap(&home, &check, 1, "nothing", &[]).await.kept();
     tap(&home, &check, 2, "left", &[]).await.kept();
-    home.page(&format!("{check}/presenter")).await.says("It went away, and that is an answer");
+    home.page(&format!("{check}/presenter")).await.says("Pip went away, and that is an answer");
     // On until food is chosen, which is counted, then taken back with its answer.
     let mut fed = 0;
     for number in 3.. {
@@ -248,9 +250,9 @@ async fn a_check_may_be_read_before_its_end_and_is_judged_with_all_others() {
     page.does_not_say("stands up to a blind check").does_not_say("What may be said");
     run(&home, &check, right, 1, &[]).await;
     let of_each = |w: &String| order.iter().filter(|t| t.word.to_string() == *w).count();
-    let told = |n: usize| format!("It went for this {n} times, and it was the one asked for in {n}");
+    let told = |n: usize| format!("Pip went for this {n} times, and it was the one asked for in {n}");
     let page = home.page(&check).await;
-    page.says("finished as planned")
+    page.says("Finished as planned")
         .says(&told(of_each(&words[0])))
         .says(&told(of_each(&words[1])))
         .says("exact binomial")
@@ -259,7 +261,7 @@ async fn a_check_may_be_read_before_its_end_and_is_judged_with_all_others() {
         .says("stands up to a blind check")
         .does_not_say("Not as planned");
     home.page(&format!("{check}/presenter")).await.says("trials are done");
-    home.page(&format!("/l/{}/checks", home.animal)).await.says("finished as planned");
+    home.page(&format!("/l/{}/checks", home.animal)).await.says("Finished as planned");
     home.page(&format!("/l/{}/evidence/{}", home.animal, words[0])).await.says("stands up to a blind check");
 }
 

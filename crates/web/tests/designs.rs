@@ -113,7 +113,7 @@ async fn a_trial_is_counted_before_it_is_planned_and_shows_no_later_day() {
     counted.says("165").says("0.0061").says("meets the standards").says("Plan it and draw the order");
     assert_eq!(home.story().await.of::<DesignPlan>(home.animal).count(), 0, "counting plans nothing");
     let to = planned(&home, &[]).await;
-    home.page(&to).await.says("It begins on 2026-03-03").says("Everything as usual").says("Later days are not shown");
+    home.page(&to).await.says("It begins on 3 Mar 2026").says("Everything as usual").says("Later days are not shown");
     home.page(&format!("/l/{}/designs", home.animal)).await.says("Does a quieter button help?").says("begins on");
     home.page(&format!("/l/{}/evidence", home.animal)).await.says("/designs");
     home.page(&format!("/l/{}/checks", home.animal)).await.says("/designs");

@@ -73,7 +73,7 @@ async fn a_paired_test_runs_from_start_to_ranking() {
     let story = home.story().await;
     let eaten: f64 = story.of::<Feed>(home.animal).map(|f| f.part.kcal.get()).sum();
     assert_eq!(eaten, 18.0);
-    home.page(&format!("/sheets/{}/likes", home.animal)).await.says("From n = 12 trials");
+    home.page(&format!("/sheets/{}/likes", home.animal)).await.says("From 12 trials");
 }
 
 #[tokio::test]

@@ -39,8 +39,8 @@ async fn a_recording_is_taken_checked_drawn_and_played() {
     page.says("Listen for yourself: play it on its button from another room")
         .says(&format!("src=\"/clips/{}\"", card.sha256))
         .says("<path")
-        .says("n = 1")
-        .says("most like \u{201c}walk\u{201d}");
+        .says("the other one")
+        .says("Most like \u{201c}walk\u{201d}");
     let played = home.get(&format!("/clips/{}", card.sha256)).await;
     assert_eq!(played.status, StatusCode::OK);
     assert!(played.text.starts_with("RIFF"));

@@ -7,8 +7,8 @@ use crate::locale::Locale;
 use crate::say;
 use sayso_model::{
     Accident, Answer, Body, CaseCondition, CaseQuestion, Delivery, DesignPlan, EndReason, Feed, Invitation,
-    InvitationKind, InvitationResult, LikeOutcome, LikeTrial, LikesFormat, Press, PressedBy, ProbeResponse, Purpose,
-    RewardId, SignLevel, Stage, Story, SwapEnd, Then, WordId,
+    InvitationKind, InvitationResult, LikeOutcome, LikeTrial, LikesFormat, PictureCard, PictureOf, Press, PressedBy,
+    ProbeResponse, Purpose, RewardId, SignLevel, Stage, Story, SwapEnd, Then, WordId,
 };
 
 /// Chooses the branch of a message that says nothing of an argument.
@@ -110,6 +110,20 @@ impl Teller<'_> {
         card.map_or_else(|| say!(self.locale, events::reward_without_card), |r| r.name.to_string())
     }
 
+    fn picture(&self, card: &PictureCard) -> String {
+        let what = match card.shows {
+            PictureOf::Animal { animal } => {
+                self.story.animals().get(&animal).map_or(self.name, |a| a.name.as_str()).to_owned()
+            }
+            PictureOf::Reward { reward } => self.reward(reward),
+            PictureOf::Word { word } => self.word(word),
+        };
+        match card.picture {
+            Some(_) => say!(self.locale, pictures::logged, what = what),
+            None => say!(self.locale, pictures::logged_removed, what = what),
+        }
+    }
+
     /// Seconds, with the decimal that was noted.
     fn seconds(&self, s: f64) -> String {
         let decimals = usize::from(s.fract().abs() > 0.05 && s.fract().abs() < 0.95);
@@ -127,6 +141,7 @@ impl Teller<'_> {
             Body::RewardCard(c) => say!(locale, events::reward, name = &c.name),
             Body::WordCard(c) => say!(locale, events::word, word = &c.says),
             Body::ClipCard(c) => say!(locale, events::clip, word = self.word(c.word)),
+            Body::PictureCard(c) => self.picture(c),
             Body::BoardLayout(b) => {
                 say!(locale, events::board, rows = b.rows, columns = b.columns, words = b.words.len())
             }

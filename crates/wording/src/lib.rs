@@ -9,14 +9,19 @@
 pub mod advice;
 pub mod agreement;
 mod catalogue;
+pub mod checks;
 pub mod claims;
+pub mod designs;
 pub mod events;
 pub mod evidence;
 pub mod figures;
+pub mod generalise;
 mod locale;
 mod message;
 mod numbers;
 pub mod patterns;
+pub mod pictures;
+pub mod recording;
 mod times;
 mod value;
 

@@ -8,12 +8,10 @@ mod measure;
 mod report;
 mod result;
 mod standing;
-mod text;
 mod trial;
 
 pub use measure::{Measured, measured};
-pub use report::{LaneResult, PhaseMean, Report, Tested};
+pub use report::{Compared, Departure, Judgement, LaneResult, NoTest, PhaseMean, PhaseName, Report, Tested, unit_of};
 pub use result::report;
 pub use standing::{Standing, Today};
-pub use text::{changed_words, design_words, measure_words, proposal, question_words, verdict_words};
-pub use trial::{Lane, Trial, design_of, plans, trial};
+pub use trial::{Lane, Trial, design_of, plans, proposal, trial};

@@ -1,9 +1,8 @@
 //! What came out of a trial: means, nonoverlap, level and trend, the test against the draw, the verdict on the design.
 
 use super::measure::{Measured, measured};
-use super::report::{LaneResult, PhaseMean, Report, Tested, unit_of};
+use super::report::{Compared, Departure, LaneResult, NoTest, PhaseMean, PhaseName, Report, Tested, unit_of};
 use super::standing::Standing;
-use super::text;
 use super::trial::Trial;
 use crate::estimate::{Estimate, mean};
 use sayso_methods::learning::phases::Better;
@@ -12,7 +11,7 @@ use sayso_methods::single_case::effects::{Point, Scale, contrast, phase_celerati
 use sayso_methods::single_case::randomisation::{Expected, Statistic, randomisation_test, shift_interval};
 use sayso_methods::single_case::schedule::Design;
 use sayso_methods::single_case::standards::{Standards, standards};
-use sayso_model::{CaseExpected, CaseMeasure, Moment, Story};
+use sayso_model::{CaseDesign, CaseExpected, CaseMeasure, DesignPlan, Moment, Story};
 
 /// Orders drawn where there are too many to count.
 const DRAWN: u64 = 9_999;
@@ -40,16 +39,14 @@ pub fn report(story: &Story, trial: &Trial<'_>, now: Moment) -> Report {
     let departures = departures(story, trial, &lanes);
     let drawn_before = trial.drawn_before(story);
     let tested = match standing {
-        Standing::Finished if drawn_before => tested(trial, &lanes).map_err(|why| format!("{why}")),
-        Standing::Finished => {
-            Err("the order was not drawn before the first point, or the plan was changed later".into())
-        }
-        Standing::Stopped(..) | Standing::StrongSign(_) => Err("the trial was stopped before its end".into()),
-        Standing::NotYet(_) | Standing::Running => Err("the trial is not finished".into()),
+        Standing::Finished if drawn_before => tested(trial, &lanes).map_err(NoTest::Refused),
+        Standing::Finished => Err(NoTest::NotDrawnBefore),
+        Standing::Stopped(..) | Standing::StrongSign(_) => Err(NoTest::Stopped),
+        Standing::NotYet(_) | Standing::Running => Err(NoTest::NotFinished),
     };
     let going = matches!(standing, Standing::NotYet(_) | Standing::Running);
     let standards = judged(trial, &lanes, going);
-    let mut report = Report {
+    Report {
         done: (done, usize::from(plan.points) * trial.lanes.len()),
         orders: trial.design.count().unwrap_or(0),
         standing,
@@ -58,12 +55,20 @@ pub fn report(story: &Story, trial: &Trial<'_>, now: Moment) -> Report {
         standards,
         missing,
         departures,
-        sentence: String::new(),
-        would_change: String::new(),
-    };
-    report.sentence = text::sentence(story, trial, &report);
-    report.would_change = text::would_change(trial, &report);
-    report
+    }
+}
+
+fn phase_name(plan: &DesignPlan, phase: u8) -> PhaseName {
+    let turn = (plan.design == CaseDesign::Reversal && plan.phases > 2).then_some(phase / 2 + 1);
+    match (plan.design, phase) {
+        (CaseDesign::ChangingCriterion, 1..) => {
+            PhaseName::Goal(plan.criteria.get(usize::from(phase) - 1).map_or(0.0, |c| c.get()))
+        }
+        (CaseDesign::Reversal, _) if phase.is_multiple_of(2) => PhaseName::Usual(turn),
+        (CaseDesign::Reversal, _) => PhaseName::Changed(turn),
+        (_, 0) => PhaseName::Usual(None),
+        _ => PhaseName::Changed(None),
+    }
 }
 
 fn lane_result(trial: &Trial<'_>, lane: usize, points: Vec<Measured>) -> LaneResult {
@@ -83,24 +88,24 @@ fn lane_result(trial: &Trial<'_>, lane: usize, points: Vec<Measured>) -> LaneRes
                 CaseMeasure::JoinedShare | CaseMeasure::PressedShare => None,
             };
             PhaseMean {
-                name: text::phase_name(plan, phase),
+                name: phase_name(plan, phase),
                 mean: mean(&values, unit_of(plan.measure)),
                 celeration: scale.and_then(|s| phase_celeration(&here, s).ok()).filter(|c| c.n >= CELERATION_FROM),
             }
         })
         .collect();
     let better = if plan.expected == CaseExpected::Less { Better::Smaller } else { Better::Larger };
-    let pairs: Vec<(String, Vec<Point>, Vec<Point>)> = match trial.design {
+    let pairs: Vec<(Compared, Vec<Point>, Vec<Point>)> = match trial.design {
         Design::Reversal { phases, .. } => (1..phases as u8)
             .step_by(2)
             .map(|b| {
-                let name = format!("{} after {}", text::phase_name(plan, b), text::phase_name(plan, b - 1));
+                let name = Compared::After(phase_name(plan, b), phase_name(plan, b - 1));
                 (name, of(&|m| m.phase == b - 1), of(&|m| m.phase == b))
             })
             .collect(),
         _ => {
             let changed = |m: &Measured| trial.design.changed(m.phase);
-            vec![("changed against usual".to_owned(), of(&|m| !changed(m)), of(&|m| changed(m)))]
+            vec![(Compared::ChangedAgainstUsual, of(&|m| !changed(m)), of(&|m| changed(m)))]
         }
     };
     let contrasts = pairs.into_iter().filter_map(|(name, a, b)| Some((name, contrast(&a, &b, better).ok()?))).collect();
@@ -155,15 +160,10 @@ fn judged(trial: &Trial<'_>, lanes: &[LaneResult], going: bool) -> Option<Standa
     standards(trial.design, &trial.order, &observed).ok()
 }
 
-fn departures(story: &Story, trial: &Trial<'_>, lanes: &[LaneResult]) -> Vec<String> {
+fn departures(story: &Story, trial: &Trial<'_>, lanes: &[LaneResult]) -> Vec<Departure> {
     let mut out = Vec::new();
-    let points = |n: usize| if n == 1 { "1 point".to_owned() } else { format!("{n} points") };
     let other = lanes.iter().flat_map(|l| &l.points).filter(|m| m.in_force.is_some_and(|c| c != m.drawn)).count();
-    if other > 0 {
-        out.push(format!("{} with another condition than the one drawn; the test goes by the draw", points(other)));
-    }
-    if !trial.drawn_before(story) {
-        out.push("the order was not drawn before the first point, or the plan was changed later".to_owned());
-    }
+    out.extend((other > 0).then_some(Departure::OtherCondition(other)));
+    out.extend((!trial.drawn_before(story)).then_some(Departure::NotDrawnBefore));
     out
 }

@@ -3,8 +3,8 @@
 use sayso_methods::single_case::CaseError;
 use sayso_methods::single_case::schedule::{Assignment, Design};
 use sayso_model::{
-    AnimalId, CaseCondition, CaseDesign, CaseUnit, DesignId, DesignNote, DesignPlan, Fact, Moment, Purpose, Session,
-    Story, WordId,
+    AnimalId, CaseCondition, CaseDesign, CaseQuestion, CaseUnit, DesignId, DesignNote, DesignPlan, Fact, Moment,
+    Purpose, Session, Story, WordId,
 };
 
 /// One series of a trial.
@@ -31,6 +31,17 @@ pub struct Trial<'a> {
     pub order: Assignment,
     /// Its series.
     pub lanes: Vec<Lane>,
+}
+
+/// Which design fits a question: back and forth where the change can be taken back and takes days to get used to, one
+/// after the other where moving back would confuse, in quick turn where the effect comes and goes at once.
+#[must_use]
+pub const fn proposal(question: CaseQuestion) -> CaseDesign {
+    match question {
+        CaseQuestion::QuieterButton | CaseQuestion::Other => CaseDesign::Reversal,
+        CaseQuestion::NewPlace => CaseDesign::MultipleBaseline,
+        CaseQuestion::FasterDelivery => CaseDesign::AlternatingTreatments,
+    }
 }
 
 /// The design of a plan.

@@ -7,16 +7,21 @@ use crate::args::{Designing, Planning};
 use crate::error::CliError;
 use crate::out::say;
 use sayso_advisor::Case;
-use sayso_advisor::designs::{
-    self, Report, Standing, Today, Trial, changed_words, design_words, measure_words, proposal, question_words, report,
-    verdict_words,
-};
+use sayso_advisor::designs::{self, Report, Standing, Today, Trial, proposal, report};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
     AnimalId, CaseCondition, CaseDesign, CaseUnit, DesignId, DesignPlan, DesignStop, Label, Seconds, Story,
 };
 use sayso_notebook::{animal_named, word_named};
+use sayso_wording::Locale;
+use sayso_wording::designs::{
+    compared, departure, design as design_words, measure, no_test, phase, question, sentence, verdict, with_change,
+    would_change,
+};
 use uuid::Uuid;
+
+/// Commands speak English for now.
+const L: Locale = Locale::ENGLISH;
 
 /// Does what was asked.
 pub async fn design(what: &Designing) -> Result<(), CliError> {
@@ -30,8 +35,8 @@ pub async fn design(what: &Designing) -> Result<(), CliError> {
                     say!(
                         "{}  {}  {}, {} points from {}",
                         p.trial,
-                        question_words(p),
-                        design_words(p.design),
+                        question(&L, p),
+                        design_words(&L, p.design),
                         p.points,
                         p.first
                     );
@@ -71,9 +76,9 @@ fn print(story: &Story, trial: &Trial<'_>) {
     let r = report(story, trial, now());
     say!(
         "{} {}; {} each {}",
-        question_words(plan),
-        design_words(plan.design),
-        measure_words(plan.measure),
+        question(&L, plan),
+        design_words(&L, plan.design),
+        measure(&L, plan.measure),
         plan.unit.name()
     );
     if matches!(r.standing, Standing::Running | Standing::NotYet(_)) {
@@ -85,7 +90,7 @@ fn print(story: &Story, trial: &Trial<'_>) {
                 Today::Condition { point, condition, criterion } => {
                     let what = match (condition, criterion.and_then(|c| plan.criteria.get(c))) {
                         (_, Some(goal)) => format!("deliver within {goal} s"),
-                        (CaseCondition::Changed, None) => format!("with {}", changed_words(plan)),
+                        (CaseCondition::Changed, None) => with_change(&L, plan),
                         (CaseCondition::Usual, None) => "as usual".to_owned(),
                     };
                     say!("now: {lane}point {point} of {}: {what}", plan.points);
@@ -93,20 +98,22 @@ fn print(story: &Story, trial: &Trial<'_>) {
             }
         }
     }
-    say!("{}", r.sentence);
+    let animals = story.animals();
+    let name = animals.get(&trial.animal).map_or("the animal", |c| c.name.as_str());
+    say!("{}", sentence(&L, name, plan, &r));
     for d in &r.departures {
-        say!("not as planned: {d}");
+        say!("not as planned: {}", departure(&L, *d));
     }
     if r.standing == Standing::Running {
         say!("figures so far; nothing is claimed from them, and looking tempts to stop:");
     }
     figures(&r);
-    say!("what would change it: {}", r.would_change);
+    say!("what would change it: {}", would_change(&L, plan, &r));
 }
 
 fn figures(r: &Report) {
     match &r.tested {
-        Err(why) => say!("no test: {why}"),
+        Err(why) => say!("no test: {}", no_test(&L, *why)),
         Ok(found) => {
             let t = found.test;
             if let Some(d) = found.difference {
@@ -127,7 +134,7 @@ fn figures(r: &Report) {
     if let Some(s) = r.standards.filter(|_| r.standing != Standing::Running) {
         say!(
             "the design {}: {} chances to show an effect, at least {} points each",
-            verdict_words(s.verdict),
+            verdict(&L, s.verdict),
             s.demonstrations,
             s.fewest
         );
@@ -140,12 +147,13 @@ fn figures(r: &Report) {
             say!("## {}", lane.lane.name);
         }
         for p in &lane.phases {
-            say!("   {:<12} mean {}", p.name, p.mean);
+            say!("   {:<12} mean {}", phase(&L, p.name), L.estimate(&p.mean));
         }
-        for (name, c) in &lane.contrasts {
+        for (what, c) in &lane.contrasts {
             let n = &c.nonoverlap;
             say!(
-                "   {name}: NAP {:.0} % (90 % interval {:.0} % to {:.0} %, n = {} and {}), Tau-U {:.0} % (p = {:.3})",
+                "   {}: NAP {:.0} % (90 % interval {:.0} % to {:.0} %, n = {} and {}), Tau-U {:.0} % (p = {:.3})",
+                compared(&L, *what),
                 100.0 * n.nap,
                 100.0 * n.nap_interval.low,
                 100.0 * n.nap_interval.high,
@@ -173,7 +181,7 @@ async fn plan(what: &Planning) -> Result<(), CliError> {
     if first < soonest {
         return Err(CliError::said(format!("--first must be {soonest} or later: the order is drawn before it begins")));
     }
-    let design = what.design.unwrap_or_else(|| proposal(what.question).0);
+    let design = what.design.unwrap_or_else(|| proposal(what.question));
     let phased = matches!(design, CaseDesign::Reversal | CaseDesign::ChangingCriterion);
     let staggered = design == CaseDesign::MultipleBaseline;
     let only = |used: bool, n: u16| if used { n } else { 0 };

@@ -5,10 +5,11 @@ use super::serve::now;
 use crate::error::CliError;
 use crate::out::say;
 use crate::recorded;
-use sayso_advisor::recording::{MAKE_IT_OUT, advice, measured};
 use sayso_listen::{Clip, ClipReport, check_clips};
 use sayso_notebook::{recordings, word_named};
 use sayso_store::MOST_CLIP_BYTES;
+use sayso_wording::Locale;
+use sayso_wording::recording::{advice, make_it_out, measured};
 use std::path::Path;
 use std::process::ExitCode;
 
@@ -31,7 +32,7 @@ pub async fn enrol(dir: &Path, word: &str, file: Option<&Path>, record: Option<f
     notebook.keep(events).await?;
     say!("\"{}\": {}", card.says, if known { "this very recording was enrolled already." } else { "enrolled." });
     print(&done.report, done.others);
-    say!("  {MAKE_IT_OUT}");
+    say!("  {}", make_it_out(&Locale::ENGLISH));
     notebook.store.close().await?;
     Ok(ExitCode::SUCCESS)
 }
@@ -49,9 +50,9 @@ fn read(file: &Path) -> Result<Vec<u8>, CliError> {
 }
 
 fn print(report: &ClipReport, others: usize) {
-    say!("  {}", measured(report, others));
+    say!("  {}", measured(&Locale::ENGLISH, report, others));
     for finding in &report.findings {
-        say!("  ! {}", advice(finding));
+        say!("  ! {}", advice(&Locale::ENGLISH, finding));
     }
     if report.findings.is_empty() {
         say!("  Nothing to object to.");

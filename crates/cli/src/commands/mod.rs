@@ -8,6 +8,7 @@ pub mod exchange;
 pub mod keep;
 pub mod listen;
 mod notebook;
+pub mod picture;
 pub mod serve;
 pub mod sheet;
 pub mod tell;

@@ -1,4 +1,4 @@
-//! A whole notebook as one archive: the events as JSON Lines and the recordings as the files they are, in the tar format
+//! A whole notebook as one archive: the events as JSON Lines and recordings and pictures as the files they are, in the tar format
 //! (POSIX.1-2001, pax), which any system unpacks.
 
 use super::{Format, MOST_FILE_BYTES};
@@ -13,14 +13,14 @@ use std::path::Path;
 
 /// The events in an archive.
 const EVENTS: &str = "events.jsonl";
-/// The folder of the recordings in it, each named by the SHA-256 of its bytes.
+/// The folder of recordings and pictures in it, each named by the SHA-256 of its bytes.
 const CLIPS: &str = "recordings/";
 /// Says what the archive is, to a person who unpacks it.
 const READ_ME: (&str, &str) = (
     "README.txt",
     "A notebook, exported whole.\nevents.jsonl: every event as first recorded, one a line, as JSON.\n\
-     recordings/: the sounds on the buttons, each named by the SHA-256 of its bytes; the events called clip_card say\n\
-     which word each belongs to.\n",
+     recordings/: the sounds on the buttons, and the pictures, each named by the SHA-256 of its bytes; the events called\n\
+     clip_card say which word a sound belongs to, those called picture_card what a picture shows.\n",
 );
 
 /// What an archive holds.

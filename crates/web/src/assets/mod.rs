@@ -15,6 +15,7 @@ use std::sync::{LazyLock, OnceLock};
 const CSS: &str = "text/css; charset=utf-8";
 const JS: &str = "text/javascript; charset=utf-8";
 const SVG: &str = "image/svg+xml";
+const PNG: &str = "image/png";
 
 /// Name, content type, content.
 type Asset = (&'static str, &'static str, &'static str);
@@ -42,6 +43,8 @@ static FILES: &[Asset] = &[
     ("client/forgotten.js", JS, include_str!("../client/forgotten.js")),
     ("client/invitation.js", JS, include_str!("../client/invitation.js")),
     ("client/inviting.js", JS, include_str!("../client/inviting.js")),
+    ("client/kept.js", JS, include_str!("../client/kept.js")),
+    ("client/picture.js", JS, include_str!("../client/picture.js")),
     ("client/pad.js", JS, include_str!("../client/pad.js")),
     ("client/recent.js", JS, include_str!("../client/recent.js")),
     ("client/round.js", JS, include_str!("../client/round.js")),
@@ -60,6 +63,15 @@ static FILES: &[Asset] = &[
     ("client/keys.js", JS, include_str!("../client/keys.js")),
     ("client/mat.js", JS, include_str!("../client/mat.js")),
     ("client/zone.js", JS, include_str!("../client/zone.js")),
+];
+
+/// The icon as home screens want it: as it is, and to the edge for those that cut a shape out of it.
+static ICONS: &[(&str, &[u8])] = &[
+    ("assets/icon-192.png", include_bytes!("icon-192.png")),
+    ("assets/icon-512.png", include_bytes!("icon-512.png")),
+    ("assets/maskable-192.png", include_bytes!("maskable-192.png")),
+    ("assets/maskable-512.png", include_bytes!("maskable-512.png")),
+    ("assets/touch-180.png", include_bytes!("touch-180.png")),
 ];
 
 /// What the scripts say, a file a language, made from the catalogues.
@@ -90,10 +102,16 @@ pub const fn text(locale: &Locale) -> &'static str {
     }
 }
 
+/// Name, content type and content of every file.
+fn all() -> impl Iterator<Item = (&'static str, &'static str, &'static [u8])> {
+    let files = FILES.iter().map(|(name, kind, content)| (*name, *kind, content.as_bytes()));
+    let icons = ICONS.iter().map(|(name, content)| (*name, PNG, *content));
+    files.chain(icons).chain(TEXTS.iter().map(|(name, content)| (*name, JS, content.as_bytes())))
+}
+
 /// Content type and content of a file.
-fn find(name: &str) -> Option<(&'static str, &'static str)> {
-    let files = FILES.iter().map(|(n, kind, content)| (*n, *kind, *content));
-    files.chain(TEXTS.iter().map(|(n, content)| (*n, JS, content.as_str()))).find(|f| f.0 == name).map(|f| (f.1, f.2))
+fn find(name: &str) -> Option<(&'static str, &'static [u8])> {
+    all().find(|f| f.0 == name).map(|f| (f.1, f.2))
 }
 
 /// The hash in addresses, 16 hexadecimal digits.
@@ -101,11 +119,10 @@ pub fn version() -> &'static str {
     static HASH: OnceLock<String> = OnceLock::new();
     HASH.get_or_init(|| {
         let mut hasher = Sha256::new();
-        let texts = TEXTS.iter().map(|(name, content)| (*name, content.as_str()));
-        for (name, content) in FILES.iter().map(|(name, _, content)| (*name, *content)).chain(texts) {
+        for (name, _, content) in all() {
             hasher.update(name.as_bytes());
             hasher.update([0]);
-            hasher.update(content.as_bytes());
+            hasher.update(content);
             hasher.update([0]);
         }
         hasher.finalize().iter().take(8).map(|b| format!("{b:02x}")).collect()
@@ -121,7 +138,7 @@ pub fn asset(name: &str) -> String {
 
 /// Names of all assets.
 pub fn names() -> impl Iterator<Item = &'static str> {
-    FILES.iter().map(|(name, ..)| *name).chain(TEXTS.iter().map(|(name, _)| *name))
+    all().map(|(name, ..)| name)
 }
 
 /// The route of the assets.

@@ -58,6 +58,7 @@ export function inWords(pad, body) {
     case "reward_card":
     case "word_card":
     case "clip_card":
+    case "picture_card":
     case "board_layout":
     case "house_rule":
     case "stage_choice":

@@ -1,36 +1,105 @@
-// Keeps the pad's page and files for the time the notebook gives no answer. Pages are asked for anew first; only the
-// pad itself is answered from what was kept, everything else fails as it should.
+// Keeps the pad's page, Today and their files for the time the notebook gives no answer. Pages are asked for anew first; only
+// these two are answered from what was kept, everything else fails as it should.
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 const KEPT = "sayso-pad-1";
+const PICTURES = "sayso-pictures-1";
+const MOST_PICTURES = 300;
+const LAST = "/last"; // where the home screen opens
+const TIME = "\u{e002}"; // stands for the time in the line on an earlier page
 /** @param {URL} url */
 const isPad = (url) => /^\/l\/[^/]+\/board$/.test(url.pathname);
 /** @param {URL} url */
+const isToday = (url) => /^\/l\/[^/]+\/today$/.test(url.pathname);
+/** @param {URL} url */
+const isPage = (url) => isPad(url) || isToday(url);
+/** @param {URL} url */
 const isFile = (url) => url.pathname.startsWith("/assets/");
+/** @param {URL} url */
+const isPicture = (url) => url.pathname.startsWith("/pictures/");
+/**
+ * The hash of all files that stands in the address of each.
+ * @param {URL} url
+ */
+const version = (url) => url.pathname.split("/")[2];
 
 worker.addEventListener("install", () => worker.skipWaiting());
 worker.addEventListener("activate", (event) => event.waitUntil(worker.clients.claim()));
 
-/** @param {Request} request */
-async function fileFirst(request) {
-  const kept = await caches.open(KEPT);
+/**
+ * What never changes under its address.
+ * @param {Request} request
+ * @param {string} where
+ */
+async function keptFirst(request, where) {
+  const kept = await caches.open(where);
   const found = await kept.match(request);
   if (found) return found;
   const response = await fetch(request);
   if (response.ok) await kept.put(request, response.clone());
+  if (where === PICTURES) for (const old of (await kept.keys()).slice(0, -MOST_PICTURES)) await kept.delete(old);
   return response;
 }
 
 /** @param {Request} request */
 async function pageFirst(request) {
   const kept = await caches.open(KEPT);
+  const url = new URL(request.url);
   try {
     const response = await fetch(request);
-    if (response.ok && !response.redirected) await kept.put(request, response.clone());
+    if (response.ok && !response.redirected) {
+      await kept.put(request, response.clone());
+      await kept.put(LAST, new Response(url.pathname));
+    }
     return response;
   } catch (error) {
     const found = await kept.match(request);
-    if (found) return found;
+    if (found) return isToday(url) ? earlier(found) : found;
+    throw error;
+  }
+}
+
+/**
+ * A page that was kept, with a line that says so and since when.
+ * @param {Response} found
+ */
+async function earlier(found) {
+  const page = await found.text();
+  /** @param {RegExp} what */
+  const told = (what) => what.exec(page)?.[1] ?? "";
+  const language = told(/<html lang="([^"]*)"/);
+  const at = new Date(found.headers.get("date") ?? NaN);
+  const time = Number.isNaN(at.getTime())
+    ? "?"
+    : new Intl.DateTimeFormat(language === "en" ? "en-GB" : language || "en-GB", {
+        weekday: "long",
+        day: "numeric",
+        month: "long",
+        hour: "2-digit",
+        minute: "2-digit",
+        hourCycle: told(/data-clock="([^"]*)"/) === "h12" ? "h12" : "h23",
+      }).format(at);
+  const line = told(/<meta name="sayso-earlier" content="([^"]*)">/).replace(TIME, () => time);
+  const headers = new Headers();
+  for (const name of ["content-type", "content-security-policy"]) {
+    const value = found.headers.get(name);
+    if (value) headers.set(name, value);
+  }
+  const said = `<p class="caution" role="status" data-test="earlier">${line}</p>`;
+  return new Response(
+    page.replace("<h1", () => `${said}<h1`),
+    { headers },
+  );
+}
+
+/** @param {Request} request */
+async function lastPage(request) {
+  try {
+    return await fetch(request);
+  } catch (error) {
+    const kept = await caches.open(KEPT);
+    const path = await (await kept.match(LAST))?.text();
+    if (path) return Response.redirect(path, 302);
     throw error;
   }
 }
@@ -38,8 +107,11 @@ async function pageFirst(request) {
 worker.addEventListener("fetch", (event) => {
   const url = new URL(event.request.url);
   if (event.request.method !== "GET" || url.origin !== worker.location.origin) return;
-  if (isFile(url)) event.respondWith(fileFirst(event.request));
-  else if (isPad(url) && event.request.mode === "navigate") event.respondWith(pageFirst(event.request));
+  if (isFile(url)) event.respondWith(keptFirst(event.request, KEPT));
+  else if (isPicture(url)) event.respondWith(keptFirst(event.request, PICTURES));
+  else if (event.request.mode !== "navigate") return;
+  else if (isPage(url)) event.respondWith(pageFirst(event.request));
+  else if (url.pathname === LAST) event.respondWith(lastPage(event.request));
 });
 
 // The page that registers this was loaded before it could watch: it names itself and its files once.
@@ -47,15 +119,21 @@ worker.addEventListener("message", (event) => {
   const urls = Array.isArray(event.data)
     ? event.data.map((/** @type {string} */ u) => new URL(u, worker.location.origin))
     : [];
-  const wanted = urls.filter((u) => u.origin === worker.location.origin && (isFile(u) || isPad(u)));
+  const own = urls.filter((u) => u.origin === worker.location.origin);
+  const [pages, files] = [own.filter(isPage), own.filter(isFile)];
   event.waitUntil(
     (async () => {
-      const kept = await caches.open(KEPT);
-      for (const old of await kept.keys()) {
+      const [kept, pictures] = await Promise.all([caches.open(KEPT), caches.open(PICTURES)]);
+      // Files of an earlier version; those of this one may belong to the other page.
+      for (const old of files.length > 0 ? await kept.keys() : []) {
         const url = new URL(old.url);
-        if (isFile(url) && !wanted.some((w) => w.href === url.href)) await kept.delete(old);
+        if (isFile(url) && files.every((file) => version(file) !== version(url))) await kept.delete(old);
       }
-      await Promise.allSettled(wanted.map((u) => kept.add(u.href)));
+      if (pages[0]) await kept.put(LAST, new Response(pages[0].pathname));
+      await Promise.allSettled([
+        ...[...pages, ...files].map((u) => kept.add(u.href)),
+        ...own.filter(isPicture).map((u) => pictures.add(u.href)),
+      ]);
     })(),
   );
 });

@@ -10,12 +10,14 @@ pub mod exchange;
 pub mod glossary;
 pub mod heard;
 pub mod homes;
+pub mod homescreen;
 pub mod likes;
 pub mod listen;
 pub mod log;
 pub mod methods;
 pub mod patterns;
 pub mod people;
+pub mod pictures;
 pub mod sheets;
 pub mod start;
 pub mod swaps;
@@ -28,6 +30,7 @@ use crate::layout::Tab;
 use crate::page::Page;
 use crate::state::AppState;
 use axum::Router;
+use axum::middleware::from_fn;
 use axum::response::Redirect;
 use axum::routing::get;
 
@@ -38,6 +41,7 @@ pub fn router() -> Router<AppState> {
         .merge(board::router())
         .merge(start::router())
         .merge(people::router())
+        .merge(pictures::router())
         .merge(likes::router())
         .merge(who::router())
         .merge(log::router())
@@ -56,6 +60,8 @@ pub fn router() -> Router<AppState> {
         .merge(glossary::router())
         .merge(words::router())
         .merge(sheets::router())
+        .merge(homescreen::router())
+        .layer(from_fn(homescreen::remember))
 }
 
 /// The start: today's page of the first animal, or where one is added; of several households one is chosen first.

@@ -10,6 +10,7 @@ mod damaged;
 mod devices;
 mod door;
 mod homes;
+mod homescreen;
 mod links;
 mod log;
 mod schema;

@@ -10,7 +10,7 @@ sheets-animal-what = Für die Familie, die Tierarztpraxis oder eine Fachkraft f�
 sheets-progress = Bericht über Fortschritte
 sheets-likes-of = Was { $name } mag
 sheets-print = Drucken
-sheets-or-browser = oder drucke aus dem Menü des Browsers
+sheets-print-menu = oder drucke aus dem Menü des Browsers
 sheets-all = Alle Blätter
 sheets-pdf-a4 = PDF, A4
 sheets-pdf-letter = PDF, US Letter
@@ -54,7 +54,7 @@ sheets-health = Gesundheitliche Hinweise
 sheets-in-short = Kurz gesagt
 sheets-noted = Tage, an denen etwas notiert wurde: { $noted } von { $days }. Was niemand notiert hat, steht hier nicht.
 sheets-joined = Sitzungen, bei denen { $name } mitmachte: { $share }.
-sheets-counts = Gezeigt von Menschen: n = { $showings }. Eigene Drücke von { $name }: n = { $presses }.
+sheets-counts = Gezeigt von Menschen: { $showings }. Eigene Drücke von { $name }: { $presses }.
 sheets-welfare = Wohlergehen:
 
 sheets-words = Wörter
@@ -67,7 +67,7 @@ sheets-shown = Gezeigt
 sheets-to-giving = Vom Druck zum Geben
 sheets-when-invited = Gedrückt bei Einladung und Wunsch
 sheets-own-presses = Eigene Drücke
-sheets-n = n = { $n }
+sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Stufen: vorbereiten, zeigen (Menschen drücken und geben), einladen (ein Angebot, eine Pause und die Sache in jedem Fall), unterhalten ({ $name } drückt von sich aus). Kein Druck zählt nie als kein Verstehen.
 
@@ -87,7 +87,7 @@ sheets-not-now = Jetzt nicht: { $declined }, etwas anderes: { $other }.
 sheets-missed = Verpasst oder keine Antwort notiert: { $share }.
 
 sheets-body-language = Notierte Körpersprache
-sheets-signs = Macht mit: n = { $joining }. Leichte Anzeichen von Stress: n = { $mild }. Starke Anzeichen: n = { $strong }.
+sheets-signs = Macht mit: { $joining }. Leichte Anzeichen von Stress: { $mild }. Starke Anzeichen: { $strong }.
 sheets-strong-sign = { $day }: { $sign }
 sheets-signs-note = Wie es die Menschen dort sahen. Ein einzelnes Anzeichen sagt wenig; achte auf den ganzen Körper und die Lage.
 
@@ -99,23 +99,23 @@ sheets-why-unknown = sie ist nicht bekannt
 
 sheets-likes = Vorlieben
 sheets-last-tested = Zuletzt getestet am { $day }.
-sheets-not-tested = Nicht genug getestet, um etwas zu sagen (n = { $trials } Durchgänge).
+sheets-not-tested = Nicht genug getestet, um etwas zu sagen ({ $trials } Durchgänge).
 
 sheets-not-known = Was nicht bekannt ist
-sheets-open-no-check = Ob { $name } ein Wort versteht: Es gab keine geplante Prüfung (n = 0). Drücken kann auch von der Gewohnheit an einen Ort kommen, von Hinweisen, die Menschen unbewusst geben, oder von dem, was sich früher gelohnt hat.
-sheets-open-checks = Ob { $name } ein Wort versteht, klärt dieses Blatt nicht: n = { $checks } Durchgänge geplanter Prüfungen, zu lesen auf der Seite Belege.
-sheets-open-word = Wie auf „{ $word }“ bei Einladung geantwortet wird (n = 0).
+sheets-open-no-check = Ob { $name } ein Wort versteht: Es gab keine geplante Prüfung. Drücken kann auch von der Gewohnheit an einen Ort kommen, von Hinweisen, die Menschen unbewusst geben, oder von dem, was sich früher gelohnt hat.
+sheets-open-checks = Ob { $name } ein Wort versteht, klärt dieses Blatt nicht: { $checks } Durchgänge geplanter Prüfungen, zu lesen auf der Seite Belege.
+sheets-open-word = Wie auf „{ $word }“ bei Einladung geantwortet wird.
 sheets-open-little = Wenig über „{ $word }“ bei Einladung (n = { $n }).
-sheets-open-sessions = Wie gern { $name } mitmacht: In diesem Zeitraum wurde keine Sitzung notiert (n = 0).
-sheets-open-likes = Was { $name } am liebsten mag: Es gab keinen Vorliebentest (n = 0).
+sheets-open-sessions = Wie gern { $name } mitmacht: In diesem Zeitraum wurde keine Sitzung notiert.
+sheets-open-likes = Was { $name } am liebsten mag: Es gab keinen Vorliebentest.
 
-sheets-nothing-tested = Noch wurde nichts getestet (n = 0).
-sheets-trials = Aus n = { $trials } Durchgängen, davon ohne Wahl: { $none }.
-sheets-trials-last = Aus n = { $trials } Durchgängen, der letzte am { $day }, davon ohne Wahl: { $none }.
+sheets-nothing-tested = Noch wurde nichts getestet.
+sheets-trials = Aus { $trials } Durchgängen, davon ohne Wahl: { $none }.
+sheets-trials-last = Aus { $trials } Durchgängen, der letzte am { $day }, davon ohne Wahl: { $none }.
 sheets-test-again = Noch einmal testen:
 sheets-over-middling = Chance, vor einer mittelmäßig beliebten Sache genommen zu werden
 sheets-chance = Chance
-sheets-consistency = Stimmigkeit der Wahlen zu zweit: { $zeta } (1 ist ohne Kreis wie A vor B, B vor C, C vor A; 0 ist keine; { $circular } von höchstens { $most } Kreisen, n = { $items } verglichene Dinge).
+sheets-consistency = Stimmigkeit der Wahlen zu zweit: { $zeta } (1 ist ohne Kreis wie A vor B, B vor C, C vor A; 0 ist keine; { $circular } von höchstens { $most } Kreisen, { $items } verglichene Dinge).
 sheets-side = Von links aus Sicht von { $name } genommen: { $share }, { $p }.
 sheets-scores = Werte je Art des Tests
 sheets-thing = Sache

@@ -11,7 +11,7 @@ sheets-animal-what = For the family, a veterinarian or a behaviour professional.
 sheets-progress = Progress report
 sheets-likes-of = What { $name } likes
 sheets-print = Print
-sheets-or-browser = or print from the browser’s menu
+sheets-print-menu = or print from the browser’s menu
 sheets-all = All sheets
 sheets-pdf-a4 = PDF, A4
 sheets-pdf-letter = PDF, US Letter
@@ -55,7 +55,7 @@ sheets-health = Health cautions
 sheets-in-short = In short
 sheets-noted = Days with anything noted: { $noted } of { $days }. What nobody noted is not in here.
 sheets-joined = Sessions { $name } joined: { $share }.
-sheets-counts = Showings by people: n = { $showings }. { $name }’s own presses: n = { $presses }.
+sheets-counts = Showings by people: { $showings }. { $name }’s own presses: { $presses }.
 sheets-welfare = Welfare:
 
 sheets-words = Words
@@ -68,7 +68,7 @@ sheets-shown = Shown
 sheets-to-giving = Press to giving
 sheets-when-invited = Pressed when invited and wanting it
 sheets-own-presses = Own presses
-sheets-n = n = { $n }
+sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Stages: prepare, show (people press and give), invite (an offer, a wait, and the thing in any case), converse ({ $name } presses unasked). No press is never counted as no understanding.
 
@@ -88,7 +88,7 @@ sheets-not-now = Not now: { $declined }, another thing: { $other }.
 sheets-missed = Missed, or no answer noted: { $share }.
 
 sheets-body-language = Body language noted
-sheets-signs = Taking part: n = { $joining }. Mild signs of stress: n = { $mild }. Strong signs: n = { $strong }.
+sheets-signs = Taking part: { $joining }. Mild signs of stress: { $mild }. Strong signs: { $strong }.
 sheets-strong-sign = { $day }: { $sign }
 sheets-signs-note = As seen by the people there. A single sign means little; read the whole body and the situation.
 
@@ -100,23 +100,23 @@ sheets-why-unknown = it is not known
 
 sheets-likes = Likes
 sheets-last-tested = Last tested on { $day }.
-sheets-not-tested = Not tested enough to say anything (n = { $trials } trials).
+sheets-not-tested = Not tested enough to say anything ({ $trials } trials).
 
 sheets-not-known = What is not known
-sheets-open-no-check = Whether { $name } understands any word: no planned check was held (n = 0). Pressing can also come from habit of place, from cues people give without knowing, or from what paid off before.
-sheets-open-checks = Whether { $name } understands a word is not settled by this sheet: n = { $checks } trials of planned checks, told on the Evidence page.
-sheets-open-word = How “{ $word }” is answered when invited (n = 0).
+sheets-open-no-check = Whether { $name } understands any word: no planned check was held. Pressing can also come from habit of place, from cues people give without knowing, or from what paid off before.
+sheets-open-checks = Whether { $name } understands a word is not settled by this sheet: { $checks } trials of planned checks, told on the Evidence page.
+sheets-open-word = How “{ $word }” is answered when invited.
 sheets-open-little = Little about “{ $word }” when invited (n = { $n }).
-sheets-open-sessions = How gladly { $name } joins: no session was noted in this period (n = 0).
-sheets-open-likes = What { $name } likes best: no likes test was held (n = 0).
+sheets-open-sessions = How gladly { $name } joins: no session was noted in this period.
+sheets-open-likes = What { $name } likes best: no likes test was held.
 
-sheets-nothing-tested = Nothing has been tested yet (n = 0).
-sheets-trials = From n = { $trials } trials, of these without a choice: { $none }.
-sheets-trials-last = From n = { $trials } trials, the last on { $day }, of these without a choice: { $none }.
+sheets-nothing-tested = Nothing has been tested yet.
+sheets-trials = From { $trials } trials, of these without a choice: { $none }.
+sheets-trials-last = From { $trials } trials, the last on { $day }, of these without a choice: { $none }.
 sheets-test-again = Test again:
 sheets-over-middling = Chance of being taken over a thing of average liking
 sheets-chance = chance
-sheets-consistency = Consistency of paired choices: { $zeta } (1 is without a circle such as A over B, B over C, C over A; 0 is none; { $circular } of at most { $most } circles, n = { $items } things compared).
+sheets-consistency = Consistency of paired choices: { $zeta } (1 is without a circle such as A over B, B over C, C over A; 0 is none; { $circular } of at most { $most } circles, { $items } things compared).
 sheets-side = Taken from { $name }’s left: { $share }, { $p }.
 sheets-scores = Scores by kind of test
 sheets-thing = Thing

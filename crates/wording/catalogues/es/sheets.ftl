@@ -10,7 +10,7 @@ sheets-animal-what = Para la familia, una persona veterinaria o profesional del 
 sheets-progress = Informe de progreso
 sheets-likes-of = Lo que le gusta a { $name }
 sheets-print = Imprimir
-sheets-or-browser = o imprime desde el menú del navegador
+sheets-print-menu = o imprime desde el menú del navegador
 sheets-all = Todas las hojas
 sheets-pdf-a4 = PDF, A4
 sheets-pdf-letter = PDF, carta
@@ -54,7 +54,7 @@ sheets-health = Precauciones de salud
 sheets-in-short = En breve
 sheets-noted = Días con algo anotado: { $noted } de { $days }. Lo que nadie anotó no está aquí.
 sheets-joined = Sesiones a las que se unió { $name }: { $share }.
-sheets-counts = Demostraciones de personas: n = { $showings }. Pulsaciones propias de { $name }: n = { $presses }.
+sheets-counts = Demostraciones de personas: { $showings }. Pulsaciones propias de { $name }: { $presses }.
 sheets-welfare = Bienestar:
 
 sheets-words = Palabras
@@ -67,7 +67,7 @@ sheets-shown = Mostrada
 sheets-to-giving = De pulsar a dar
 sheets-when-invited = Pulsada al invitar y quererlo
 sheets-own-presses = Pulsaciones propias
-sheets-n = n = { $n }
+sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Etapas: preparar, mostrar (las personas pulsan y dan), invitar (una oferta, una espera y la cosa en todo caso), conversar ({ $name } pulsa sin que se lo pidan). No pulsar nunca cuenta como no entender.
 
@@ -87,7 +87,7 @@ sheets-not-now = Ahora no: { $declined }, otra cosa: { $other }.
 sheets-missed = Sin atender o sin respuesta anotada: { $share }.
 
 sheets-body-language = Lenguaje corporal anotado
-sheets-signs = Participa: n = { $joining }. Señales leves de estrés: n = { $mild }. Señales fuertes: n = { $strong }.
+sheets-signs = Participa: { $joining }. Señales leves de estrés: { $mild }. Señales fuertes: { $strong }.
 sheets-strong-sign = { $day }: { $sign }
 sheets-signs-note = Como lo vieron las personas presentes. Una sola señal dice poco; mira todo el cuerpo y la situación.
 
@@ -99,23 +99,23 @@ sheets-why-unknown = no se conoce
 
 sheets-likes = Gustos
 sheets-last-tested = Última prueba: { $day }.
-sheets-not-tested = No se ha probado lo bastante para decir algo (n = { $trials } ensayos).
+sheets-not-tested = No se ha probado lo bastante para decir algo ({ $trials } ensayos).
 
 sheets-not-known = Lo que no se sabe
-sheets-open-no-check = Si { $name } entiende alguna palabra: no se hizo ninguna comprobación planificada (n = 0). Pulsar también puede venir de la costumbre del lugar, de señales que las personas dan sin saberlo o de lo que antes dio resultado.
-sheets-open-checks = Si { $name } entiende una palabra no lo decide esta hoja: n = { $checks } ensayos de comprobaciones planificadas, contados en la página Pruebas.
-sheets-open-word = Cómo se contesta a «{ $word }» al invitar (n = 0).
+sheets-open-no-check = Si { $name } entiende alguna palabra: no se hizo ninguna comprobación planificada. Pulsar también puede venir de la costumbre del lugar, de señales que las personas dan sin saberlo o de lo que antes dio resultado.
+sheets-open-checks = Si { $name } entiende una palabra no lo decide esta hoja: { $checks } ensayos de comprobaciones planificadas, contados en la página Pruebas.
+sheets-open-word = Cómo se contesta a «{ $word }» al invitar.
 sheets-open-little = Poco sobre «{ $word }» al invitar (n = { $n }).
-sheets-open-sessions = Con qué ganas se une { $name }: no se anotó ninguna sesión en este periodo (n = 0).
-sheets-open-likes = Lo que más le gusta a { $name }: no se hizo ninguna prueba de gustos (n = 0).
+sheets-open-sessions = Con qué ganas se une { $name }: no se anotó ninguna sesión en este periodo.
+sheets-open-likes = Lo que más le gusta a { $name }: no se hizo ninguna prueba de gustos.
 
-sheets-nothing-tested = Todavía no se ha probado nada (n = 0).
-sheets-trials = De n = { $trials } ensayos, sin elección: { $none }.
-sheets-trials-last = De n = { $trials } ensayos, el último el { $day }, sin elección: { $none }.
+sheets-nothing-tested = Todavía no se ha probado nada.
+sheets-trials = De { $trials } ensayos, sin elección: { $none }.
+sheets-trials-last = De { $trials } ensayos, el último el { $day }, sin elección: { $none }.
 sheets-test-again = Probar otra vez:
 sheets-over-middling = Probabilidad de elegirse antes que algo de gusto medio
 sheets-chance = probabilidad
-sheets-consistency = Coherencia de las elecciones por pares: { $zeta } (1 es sin círculos como A antes que B, B antes que C, C antes que A; 0 es ninguna; { $circular } de como mucho { $most } círculos, n = { $items } cosas comparadas).
+sheets-consistency = Coherencia de las elecciones por pares: { $zeta } (1 es sin círculos como A antes que B, B antes que C, C antes que A; 0 es ninguna; { $circular } de como mucho { $most } círculos, { $items } cosas comparadas).
 sheets-side = Tomado de la izquierda de { $name }: { $share }, { $p }.
 sheets-scores = Puntuaciones por tipo de prueba
 sheets-thing = Cosa

@@ -10,7 +10,7 @@ sheets-animal-what = Pour la famille, le cabinet vétérinaire ou une personne s
 sheets-progress = Rapport de progrès
 sheets-likes-of = Ce que { $name } aime
 sheets-print = Imprimer
-sheets-or-browser = ou imprime depuis le menu du navigateur
+sheets-print-menu = ou imprime depuis le menu du navigateur
 sheets-all = Toutes les feuilles
 sheets-pdf-a4 = PDF, A4
 sheets-pdf-letter = PDF, US Letter
@@ -54,7 +54,7 @@ sheets-health = Précautions de santé
 sheets-in-short = En bref
 sheets-noted = Jours où quelque chose a été noté : { $noted } sur { $days }. Ce que personne n’a noté n’est pas ici.
 sheets-joined = Séances auxquelles { $name } s’est joint de son plein gré : { $share }.
-sheets-counts = Démonstrations par des personnes : n = { $showings }. Appuis spontanés de { $name } : n = { $presses }.
+sheets-counts = Démonstrations par des personnes : { $showings }. Appuis spontanés de { $name } : { $presses }.
 sheets-welfare = Bien-être :
 
 sheets-words = Mots
@@ -67,7 +67,7 @@ sheets-shown = Montré
 sheets-to-giving = De l’appui au don
 sheets-when-invited = Appuyé sur invitation et envie
 sheets-own-presses = Appuis spontanés
-sheets-n = n = { $n }
+sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Étapes : préparer, montrer (les personnes appuient et donnent), inviter (une offre, une attente, et la chose dans tous les cas), converser ({ $name } appuie sans qu’on le demande). Ne pas appuyer ne compte jamais comme ne pas comprendre.
 
@@ -87,7 +87,7 @@ sheets-not-now = Pas maintenant : { $declined }, autre chose : { $other }.
 sheets-missed = Manqué, ou aucune réponse notée : { $share }.
 
 sheets-body-language = Langage corporel noté
-sheets-signs = Participe : n = { $joining }. Signes légers de stress : n = { $mild }. Signes forts : n = { $strong }.
+sheets-signs = Participe : { $joining }. Signes légers de stress : { $mild }. Signes forts : { $strong }.
 sheets-strong-sign = { $day } : { $sign }
 sheets-signs-note = Tel que vu par les personnes présentes. Un seul signe dit peu ; regarde tout le corps et la situation.
 
@@ -99,23 +99,23 @@ sheets-why-unknown = elle n’est pas connue
 
 sheets-likes = Goûts
 sheets-last-tested = Dernier test le { $day }.
-sheets-not-tested = Pas assez testé pour dire quoi que ce soit (n = { $trials } essais).
+sheets-not-tested = Pas assez testé pour dire quoi que ce soit ({ $trials } essais).
 
 sheets-not-known = Ce qu’on ne sait pas
-sheets-open-no-check = Si { $name } comprend un mot : aucun contrôle prévu n’a eu lieu (n = 0). Appuyer peut aussi venir de l’habitude d’un endroit, de signes que les personnes donnent sans le savoir, ou de ce qui a payé avant.
-sheets-open-checks = Si { $name } comprend un mot, cette feuille ne le dit pas : n = { $checks } essais de contrôles prévus, racontés à la page Preuves.
-sheets-open-word = Comment on répond à « { $word } » sur invitation (n = 0).
+sheets-open-no-check = Si { $name } comprend un mot : aucun contrôle prévu n’a eu lieu. Appuyer peut aussi venir de l’habitude d’un endroit, de signes que les personnes donnent sans le savoir, ou de ce qui a payé avant.
+sheets-open-checks = Si { $name } comprend un mot, cette feuille ne le dit pas : { $checks } essais de contrôles prévus, racontés à la page Preuves.
+sheets-open-word = Comment on répond à « { $word } » sur invitation.
 sheets-open-little = Peu sur « { $word } » sur invitation (n = { $n }).
-sheets-open-sessions = Si { $name } participe volontiers : aucune séance notée dans cette période (n = 0).
-sheets-open-likes = Ce que { $name } préfère : aucun test de goûts n’a eu lieu (n = 0).
+sheets-open-sessions = Si { $name } participe volontiers : aucune séance notée dans cette période.
+sheets-open-likes = Ce que { $name } préfère : aucun test de goûts n’a eu lieu.
 
-sheets-nothing-tested = Rien n’a encore été testé (n = 0).
-sheets-trials = Sur n = { $trials } essais, sans choix : { $none }.
-sheets-trials-last = Sur n = { $trials } essais, le dernier le { $day }, sans choix : { $none }.
+sheets-nothing-tested = Rien n’a encore été testé.
+sheets-trials = Sur { $trials } essais, sans choix : { $none }.
+sheets-trials-last = Sur { $trials } essais, le dernier le { $day }, sans choix : { $none }.
 sheets-test-again = Tester encore :
 sheets-over-middling = Chance d’être pris avant une chose moyennement aimée
 sheets-chance = chance
-sheets-consistency = Cohérence des choix par deux : { $zeta } (1 est sans cercle comme A avant B, B avant C, C avant A ; 0 est aucune ; { $circular } sur au plus { $most } cercles, n = { $items } choses comparées).
+sheets-consistency = Cohérence des choix par deux : { $zeta } (1 est sans cercle comme A avant B, B avant C, C avant A ; 0 est aucune ; { $circular } sur au plus { $most } cercles, { $items } choses comparées).
 sheets-side = Pris à gauche de { $name } : { $share }, { $p }.
 sheets-scores = Scores par genre de test
 sheets-thing = Chose

@@ -10,7 +10,7 @@ sheets-animal-what = Para a família, a clínica veterinária ou um profissional
 sheets-progress = Relatório de progresso
 sheets-likes-of = Do que { $name } gosta
 sheets-print = Imprimir
-sheets-or-browser = ou imprime pelo menu do navegador
+sheets-print-menu = ou imprime pelo menu do navegador
 sheets-all = Todas as folhas
 sheets-pdf-a4 = PDF, A4
 sheets-pdf-letter = PDF, Carta
@@ -54,7 +54,7 @@ sheets-health = Cuidados de saúde
 sheets-in-short = Em resumo
 sheets-noted = Dias com algo anotado: { $noted } de { $days }. O que ninguém anotou não está aqui.
 sheets-joined = Sessões a que { $name } se juntou: { $share }.
-sheets-counts = Demonstrações por pessoas: n = { $showings }. Toques próprios de { $name }: n = { $presses }.
+sheets-counts = Demonstrações por pessoas: { $showings }. Toques próprios de { $name }: { $presses }.
 sheets-welfare = Bem-estar:
 
 sheets-words = Palavras
@@ -67,7 +67,7 @@ sheets-shown = Mostrada
 sheets-to-giving = Do toque à entrega
 sheets-when-invited = Tocada ao convidar e querendo
 sheets-own-presses = Toques próprios
-sheets-n = n = { $n }
+sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Etapas: preparar, mostrar (as pessoas tocam e dão), convidar (uma oferta, uma espera e a coisa em todo o caso), conversar ({ $name } toca sem ninguém pedir). Não tocar nunca conta como não entender.
 
@@ -87,7 +87,7 @@ sheets-not-now = Agora não: { $declined }, outra coisa: { $other }.
 sheets-missed = Sem resposta, ou nenhuma anotada: { $share }.
 
 sheets-body-language = Linguagem corporal anotada
-sheets-signs = Participa: n = { $joining }. Sinais ligeiros de stress: n = { $mild }. Sinais fortes: n = { $strong }.
+sheets-signs = Participa: { $joining }. Sinais ligeiros de stress: { $mild }. Sinais fortes: { $strong }.
 sheets-strong-sign = { $day }: { $sign }
 sheets-signs-note = Como o viram as pessoas presentes. Um só sinal diz pouco; olha para o corpo todo e para a situação.
 
@@ -99,23 +99,23 @@ sheets-why-unknown = não se sabe
 
 sheets-likes = Gostos
 sheets-last-tested = Último teste: { $day }.
-sheets-not-tested = Não se testou o bastante para dizer algo (n = { $trials } ensaios).
+sheets-not-tested = Não se testou o bastante para dizer algo ({ $trials } ensaios).
 
 sheets-not-known = O que não se sabe
-sheets-open-no-check = Se { $name } entende alguma palavra: não houve nenhuma verificação planeada (n = 0). Tocar também pode vir do hábito do lugar, de pistas que as pessoas dão sem saber, ou do que antes deu resultado.
-sheets-open-checks = Se { $name } entende uma palavra, esta folha não o decide: n = { $checks } ensaios de verificações planeadas, contados na página Evidências.
-sheets-open-word = Como se responde a “{ $word }” ao convidar (n = 0).
+sheets-open-no-check = Se { $name } entende alguma palavra: não houve nenhuma verificação planeada. Tocar também pode vir do hábito do lugar, de pistas que as pessoas dão sem saber, ou do que antes deu resultado.
+sheets-open-checks = Se { $name } entende uma palavra, esta folha não o decide: { $checks } ensaios de verificações planeadas, contados na página Evidências.
+sheets-open-word = Como se responde a “{ $word }” ao convidar.
 sheets-open-little = Pouco sobre “{ $word }” ao convidar (n = { $n }).
-sheets-open-sessions = Com que vontade { $name } se junta: nenhuma sessão anotada neste período (n = 0).
-sheets-open-likes = Do que { $name } mais gosta: não houve nenhum teste de gostos (n = 0).
+sheets-open-sessions = Com que vontade { $name } se junta: nenhuma sessão anotada neste período.
+sheets-open-likes = Do que { $name } mais gosta: não houve nenhum teste de gostos.
 
-sheets-nothing-tested = Ainda não se testou nada (n = 0).
-sheets-trials = De n = { $trials } ensaios, sem escolha: { $none }.
-sheets-trials-last = De n = { $trials } ensaios, o último a { $day }, sem escolha: { $none }.
+sheets-nothing-tested = Ainda não se testou nada.
+sheets-trials = De { $trials } ensaios, sem escolha: { $none }.
+sheets-trials-last = De { $trials } ensaios, o último a { $day }, sem escolha: { $none }.
 sheets-test-again = Testar de novo:
 sheets-over-middling = Probabilidade de ser escolhida antes de uma coisa de gosto médio
 sheets-chance = probabilidade
-sheets-consistency = Coerência das escolhas a dois: { $zeta } (1 é sem círculos como A antes de B, B antes de C, C antes de A; 0 é nenhuma; { $circular } de no máximo { $most } círculos, n = { $items } coisas comparadas).
+sheets-consistency = Coerência das escolhas a dois: { $zeta } (1 é sem círculos como A antes de B, B antes de C, C antes de A; 0 é nenhuma; { $circular } de no máximo { $most } círculos, { $items } coisas comparadas).
 sheets-side = Tirado da esquerda de { $name }: { $share }, { $p }.
 sheets-scores = Pontuações por tipo de teste
 sheets-thing = Coisa

@@ -5,14 +5,15 @@
 
 use super::drawn::{RoundNow, SwapNow, round, swap};
 use crate::page::AnimalPage;
+use crate::picture;
 use sayso_advisor::Case;
 use sayso_advisor::ration::{forbidden, ration};
 use sayso_advisor::stages::standings;
 use sayso_advisor::today::Today;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
-    AnimalId, BoardLayout, Body, Day, Event, EventId, HomeId, Moment, PersonId, RewardCard, RewardId, RewardKind,
-    Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
+    AnimalId, BoardLayout, Body, Day, Event, EventId, HomeId, Moment, PersonId, PictureOf, RewardCard, RewardId,
+    RewardKind, Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
 };
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -83,6 +84,8 @@ pub struct WordNow {
     pub stage: Stage,
     /// What is delivered.
     pub reward: Option<RewardId>,
+    /// Where its picture is served, or that of what is delivered.
+    pub picture: Option<String>,
 }
 
 /// A word of the next session's plan.
@@ -196,6 +199,7 @@ fn words(page: &AnimalPage, case: &Case<'_>) -> Vec<WordNow> {
             closing: w.closing,
             stage: stages.get(&w.word).copied().unwrap_or(Stage::Prepare),
             reward: w.reward,
+            picture: picture::address(story, PictureOf::Word { word: w.word }),
         })
         .collect()
 }
@@ -254,6 +258,7 @@ const fn on_the_pad(body: &Body) -> bool {
         | Body::RewardCard(_)
         | Body::WordCard(_)
         | Body::ClipCard(_)
+        | Body::PictureCard(_)
         | Body::BoardLayout(_)
         | Body::HouseRule(_)
         | Body::StageChoice(_)

@@ -10,12 +10,14 @@ mod view;
 
 use crate::error::Error;
 use crate::page::AnimalPage;
+use crate::rich;
 use crate::state::AppState;
 use crate::typed::named;
 use axum::Router;
 use axum::routing::{get, post};
 use maud::{Markup, html};
 use sayso_model::{Fact, ProbeDesign, ProbeId, ProbePlan, WordId};
+use sayso_wording::{Locale, say, words};
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
@@ -35,7 +37,7 @@ pub fn router() -> Router<AppState> {
 fn known<'a>(page: &'a AnimalPage, id: &str) -> Result<Fact<'a, ProbePlan>, Error> {
     let id: ProbeId = named(id, "check")?;
     let plan = page.story.of::<ProbePlan>(page.id).find(|p| p.part.probe == id);
-    plan.ok_or_else(|| Error::NotFound("This notebook knows no such check of this animal.".into()))
+    plan.ok_or_else(|| Error::NotFound(words!(checks::no_such)))
 }
 
 fn address(page: &AnimalPage, probe: ProbeId) -> String {
@@ -53,56 +55,60 @@ fn thing(page: &AnimalPage, word: WordId) -> String {
     name.unwrap_or_else(|| says(page, word))
 }
 
-const fn design_words(design: ProbeDesign) -> &'static str {
-    match design {
-        ProbeDesign::PickForWord => "hear a word, pick the thing",
-        ProbeDesign::PressForThing => "see a thing go, press its button",
-        ProbeDesign::PressUnderCovers => "see a thing go, press its button; buttons swapped under covers",
-        ProbeDesign::WrongDelivery => "another thing than asked for",
-    }
-}
-
-/// What a place is called.
-const fn place_word(design: ProbeDesign) -> &'static str {
-    match design {
-        ProbeDesign::PickForWord | ProbeDesign::PressUnderCovers => "Place",
-        ProbeDesign::PressForThing | ProbeDesign::WrongDelivery => "Button",
-    }
+/// What a place is called: a place on the floor or under the covers, or a button that stays where it is.
+fn place(l: &Locale, design: ProbeDesign, number: usize) -> String {
+    let kind = match design {
+        ProbeDesign::PickForWord | ProbeDesign::PressUnderCovers => "place",
+        ProbeDesign::PressForThing | ProbeDesign::WrongDelivery => "button",
+    };
+    say!(l, checks::place, kind = kind, number = number)
 }
 
 /// Everything is laid out and drawn as the animal sees it; who faces it sees it the other way round.
 #[must_use]
-pub fn whose_left(name: &str) -> String {
-    format!("Drawn as {name} sees it. If you face {name}, {name}\u{2019}s left is on your right.")
+pub fn whose_left(l: &Locale, name: &str) -> String {
+    say!(l, checks::whose_left, name = name)
 }
 
-/// What it means for the animal that buttons change places.
-const GOES_BY_PLACE: &str = "Only for an animal that tells its buttons by look, picture or smell. One that goes by place will be at chance here, and that is no failure.";
-
 /// Who does what, and who may know what.
-fn roles(plan: &ProbePlan) -> Markup {
-    let picks = plan.design == ProbeDesign::PickForWord;
-    let covered = plan.design == ProbeDesign::PressUnderCovers;
+fn roles(l: &Locale, name: &str, plan: &ProbePlan) -> Markup {
+    let (setter, presenter) = match plan.design {
+        ProbeDesign::PickForWord => {
+            (say!(l, checks::setter_picks, name = name), say!(l, checks::presenter_picks, name = name))
+        }
+        ProbeDesign::PressUnderCovers => {
+            (say!(l, checks::setter_covers, name = name), say!(l, checks::presenter_covers))
+        }
+        ProbeDesign::PressForThing | ProbeDesign::WrongDelivery => {
+            (say!(l, checks::setter_shows, name = name), say!(l, checks::presenter_stands))
+        }
+    };
     html! {
         dl.facts.roles {
-            dt { "Setter" span.hint { "knows the answer" } }
-            @if picks { dd { "Lays the things out by the list, equally near, then goes where the animal cannot see anyone. Plays the word from there, once. Says nothing else." } }
-            @else if covered { dd { "Covers the board and puts the buttons under the covers by the list. Lets the animal see the thing, shuts it away out of sight, and goes where the animal cannot see anyone." } }
-            @else { dd { "Lets the animal see the thing, shuts it away, and goes where the animal cannot see anyone. Leaves every button where it always is." } }
-            dt { "Presenter" span.hint { @if plan.blind { "must not know" } @else { "here: knows; so it is not blind" } } }
-            @if picks { dd { "Is with the animal; turned away, or in dark glasses, while things are laid out and until the choice is made. Does not point, nod, speak or hurry." } }
-            @else if covered { dd { "Comes in once the thing is gone; takes the covers off from behind, without looking at the buttons. Does not know which button lies where. Does not point, nod, speak or hurry." } }
-            @else { dd { "Comes in once the thing is gone. Stands behind the middle of the board, looks straight ahead. Does not point, nod, speak or hurry." } }
-            dt { "Scorer" span.hint { "must not know" } }
-            dd { "Notes the number of what was chosen first, without knowing which was right: the presenter on the phone, or a third person from a recording without sound." }
+            dt { (say!(l, checks::setter)) span.hint { (say!(l, checks::setter_knows)) } }
+            dd { (setter) }
+            dt { (say!(l, checks::presenter)) span.hint {
+                @if plan.blind { (say!(l, checks::must_not_know)) } @else { (say!(l, checks::presenter_knows)) } } }
+            dd { (presenter) }
+            dt { (say!(l, checks::scorer)) span.hint { (say!(l, checks::must_not_know)) } }
+            dd { (say!(l, checks::scorer_notes)) }
         }
-        @if covered { p.quiet { (GOES_BY_PLACE) } }
+        @if plan.design == ProbeDesign::PressUnderCovers { p.quiet { (say!(l, checks::goes_by_place)) } }
     }
 }
 
 /// The rules that keep the animal well.
-fn kindly() -> Markup {
+fn kindly(l: &Locale, name: &str) -> Markup {
     html! {
-        p.caution { strong { "Stop at any sign of stress" } " (turning away, lip licking, panting, a tucked tail, flattened ears, hiding), at a growl at once, and after ten trials at most. It may leave at any time; never call it back. Whatever it chooses, it gets: a check is no lesson and nothing is ever wrong for the animal." }
+        p.caution { (rich!(l, checks::kindly, name = name, stop = html! { strong { (say!(l, checks::kindly_stop)) } })) }
+    }
+}
+
+/// What a veterinarian said, where the card holds it.
+fn health(page: &AnimalPage) -> Markup {
+    html! {
+        @if let Some(text) = &page.card.cautions {
+            p.caution { strong { (say!(&page.locale, checks::health)) } " " (text.as_str()) }
+        }
     }
 }

@@ -1,12 +1,13 @@
 //! Planning a check: words, design, choices and the rate worth finding give the number of trials. The order comes from a
 //! seed drawn by the machine, so that nobody chooses it.
 
-use super::{address, kindly};
+use super::{address, health, kindly};
 use crate::cautions::for_animal;
 use crate::error::Error;
-use crate::fields::{label_of, number, radios, summary, ticks};
+use crate::fields::{number, radios, summary, ticks};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::rich;
 use crate::typed::{Typed, again};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
@@ -14,6 +15,8 @@ use sayso_advisor::checks::{PER_SITTING, Size, report, size};
 use sayso_advisor::ration::forbidden;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{ProbeDesign, ProbeId, ProbePlan, RewardCard, WordCard, WordId};
+use sayso_wording::checks::design;
+use sayso_wording::{Locale, say};
 use uuid::Uuid;
 
 /// Words in one check at most: more make it too long for any animal.
@@ -141,82 +144,82 @@ fn read(page: &AnimalPage, typed: &mut Typed) -> Option<Asked> {
     }
 }
 
-fn counted(asked: &Asked) -> Markup {
-    let Size { per_word, trials, critical, chance, false_alarm, power, .. } = asked.size;
-    let percent = |x: f64| if x < 0.0995 { format!("{:.2} %", 100.0 * x) } else { format!("{:.0} %", 100.0 * x) };
+fn counted(l: &Locale, name: &str, asked: &Asked) -> Markup {
+    let Size { per_word, trials, critical, chance, false_alarm, power, alpha } = asked.size;
+    // Rare chances keep two decimals.
+    let percent = |x: f64| {
+        if x < 0.0995 { say!(l, unit::percent, value = l.number(100.0 * x, 2)) } else { l.percent(x) }
+    };
+    let sittings = trials.div_ceil(PER_SITTING as u64);
+    let right = html! { strong { (say!(l, checks::count_right, right = critical, each = per_word)) } };
     html! {
         section.card #counted {
-            h2 { (trials) " trials" }
-            p { (per_word) " for each of " (asked.words.len()) " words, in about " (trials.div_ceil(PER_SITTING as u64)) " sittings of " (PER_SITTING) " on different days or hours." }
+            h2 { (say!(l, checks::trials, trials = trials)) }
+            p { (say!(l, checks::count_each, each = per_word, words = asked.words.len(), sittings = sittings, most = PER_SITTING)) }
             ul {
-                li { "By chance it would be right in " (percent(chance)) "." }
-                li { "Chance alone gets a word to the top in " (percent(false_alarm)) " of checks (1 % shared by the words)." }
-                li { "An animal as good as you hope gets there in " (percent(power)) " of checks." }
-                li { "A word is at the top from " strong { (critical) " right of " (per_word) } "; fewer are enough if they come early. Exact binomial counts." }
-                @if !asked.design.places_drawn() { li { (SUGGESTS) } }
+                li { (say!(l, checks::count_chance, name = name, share = l.percent(chance))) }
+                li { (say!(l, checks::count_false_alarm, share = percent(false_alarm), alpha = l.percent(alpha))) }
+                li { (say!(l, checks::count_power, name = name, share = percent(power))) }
+                li { (rich!(l, checks::count_top, right = right)) }
+                @if !asked.design.places_drawn() { li { (say!(l, checks::suggests)) } }
             }
-            button.primary.wide name="step" value="plan" { "Plan these " (trials) " trials" }
+            button.primary.wide name="step" value="plan" { (say!(l, checks::plan_these, trials = trials)) }
         }
     }
 }
 
 fn form(page: &AnimalPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
     let cards = words(page);
     let options: Vec<(String, Markup)> = cards
         .iter()
         .map(|w| {
             let reward = reward_of(page, w);
-            let text = html! { (w.says.as_str()) @if let Some(r) = reward { " " span.quiet { (r.kind.name()) } (for_animal(&page.card, r)) } };
+            let text = html! { (w.says.as_str()) @if let Some(r) = reward { " " span.quiet { (r.name.as_str()) } (for_animal(&page.card, r)) } };
             (w.word.to_string(), text)
         })
         .collect();
     let designs: Vec<(String, Markup)> = DESIGNS
         .into_iter()
-        .map(|d| (d.name().to_owned(), html! { (label_of(super::design_words(d))) span.hint { (about(d)) } }))
+        .map(|d| (d.name().to_owned(), html! { (design(l, d)) span.hint { (about(l, name, d)) } }))
         .collect();
     let who = [
         (
             "two".to_owned(),
-            html! { "Two people or more" span.hint { "One sets up, the other is with the animal and does not know the answer: a blind check." } },
+            html! { (say!(l, checks::who_two)) span.hint { (say!(l, checks::who_two_hint, name = name)) } },
         ),
-        (
-            "one".to_owned(),
-            html! { "I am alone" span.hint { "You know the answer, so cues stay a possible explanation, whatever comes out." } },
-        ),
+        ("one".to_owned(), html! { (say!(l, checks::who_one)) span.hint { (say!(l, checks::who_one_hint)) } }),
     ];
     layout(
         page,
         Tab::Evidence,
-        "Plan a check",
+        &say!(l, checks::plan),
         html! {
             (summary(typed))
             @if rest_today(&page.case()) {
-                p.stop { "Not today: strong signs of stress were noted. Give " (page.card.name.as_str()) " space, and check on a calm day." }
-                p { a href=(format!("/l/{}/checks", page.id)) { "Back to checks" } }
+                p.stop { (say!(l, checks::not_today, name = name)) }
+                p { a href=(format!("/l/{}/checks", page.id)) { (say!(l, checks::back_to_all)) } }
             } @else if cards.len() < 2 {
-                p { "A check needs two words or more; this animal has " (cards.len()) "." }
-                p { a.button.primary href=(Tab::Words.href(Some(page.id))) { "To the words" } }
+                p { (say!(l, checks::too_few_words, name = name, words = cards.len())) }
+                p { a.button.primary href=(Tab::Words.href(Some(page.id))) { (say!(l, checks::to_words)) } }
             } @else {
-                p { "Everyday presses leave room for other explanations: a glance, a favourite place, a favourite thing. A check closes that room, if it is planned first and then carried out as planned." }
-                @if let Some(text) = &page.card.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
-                (kindly())
+                p { (say!(l, checks::why)) }
+                (health(page))
+                (kindly(l, name))
                 (unfinished(page))
                 form method="post" action=(format!("/l/{}/checks/new", page.id)) .stack {
-                    (radios(typed, "design", "What the animal does", "", &designs))
-                    (ticks(typed, "words", "Words", "two to four are usual; each with a thing of its own", &options))
-                    (number(typed, "choices", "Things or covered buttons at a time", "2 is easiest, more need fewer trials. Where buttons keep their places, all ticked count"))
-                    (number(typed, "rate", "Share right worth finding, in %", "how good it must be for you to care; lower takes many more trials"))
-                    (radios(typed, "who", "Who is there", "", &who))
-                    button.wide .primary[asked.is_none()] name="step" value="count" formaction=(format!("/l/{}/checks/new#counted", page.id)) { "How many trials?" }
-                    @if let Some(asked) = asked { (counted(asked)) }
+                    (radios(typed, "design", &say!(l, checks::field_design, name = name), "", &designs))
+                    (ticks(typed, "words", &say!(l, checks::field_words), &say!(l, checks::field_words_hint), &options))
+                    (number(typed, "choices", &say!(l, checks::field_choices), &say!(l, checks::field_choices_hint)))
+                    (number(typed, "rate", &say!(l, checks::field_rate), &say!(l, checks::field_rate_hint, name = name)))
+                    (radios(typed, "who", &say!(l, checks::field_who), "", &who))
+                    button.wide .primary[asked.is_none()] name="step" value="count" formaction=(format!("/l/{}/checks/new#counted", page.id)) { (say!(l, checks::count)) }
+                    @if let Some(asked) = asked { (counted(l, name, asked)) }
                 }
             }
         },
     )
 }
-
-/// What buttons that keep their places can show.
-pub const SUGGESTS: &str = "Buttons keep their places, so a habit of place looks the same: it may suggest and no more. Swapped under covers, it could show it.";
 
 /// Checks begun and not finished: they count whatever is planned next.
 fn unfinished(page: &AnimalPage) -> Markup {
@@ -228,28 +231,25 @@ fn unfinished(page: &AnimalPage) -> Markup {
         .filter_map(|p| Some((p, report(&case, p.part.probe)?.ok()?)))
         .filter(|(_, r)| !r.finished())
         .collect();
+    let l = &page.locale;
     html! {
         @if !begun.is_empty() {
             div.caution {
-                strong { "Not finished: " }
-                @for (i, (p, r)) in begun.iter().enumerate() {
-                    @if i > 0 { "; " }
-                    a href=(address(page, p.part.probe)) { (p.at().day(&page.zone)) } ", " (super::design_words(p.part.design)) ", " (r.carried_out) " of " (r.planned)
-                }
-                ". What was begun stays in the pool. Plan another of its kind, and one wrong is charged for the answer not recorded."
+                strong { (say!(l, checks::unfinished)) }
+                ul { @for (p, r) in &begun {
+                    li { a href=(address(page, p.part.probe)) { (l.date(p.at().day(&page.zone))) } " · " (design(l, p.part.design))
+                        " · " (say!(l, checks::going, done = r.carried_out, trials = r.planned)) }
+                } }
+                (say!(l, checks::unfinished_count))
             }
         }
     }
 }
 
-const fn about(design: ProbeDesign) -> &'static str {
+fn about(l: &Locale, name: &str, design: ProbeDesign) -> String {
     match design {
-        ProbeDesign::PressForThing => SUGGESTS,
-        ProbeDesign::PressUnderCovers => {
-            "For asking: the buttons are swapped under covers as drawn before each trial, the thing is out of sight; who answers does not know which button lies where."
-        }
-        _ => {
-            "For hearing: things lie in random places; a word sounds; which thing does it go to? Random order and places rule most other explanations out."
-        }
+        ProbeDesign::PressForThing => say!(l, checks::suggests),
+        ProbeDesign::PressUnderCovers => say!(l, checks::about_covers),
+        ProbeDesign::PickForWord | ProbeDesign::WrongDelivery => say!(l, checks::about_picks, name = name),
     }
 }

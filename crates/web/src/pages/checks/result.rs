@@ -3,24 +3,27 @@
 use super::says;
 use crate::chart::{Axis, Whisker, whiskers};
 use crate::page::AnimalPage;
+use crate::rich;
 use maud::{Markup, html};
 use sayso_advisor::checks::{Report, WordResult};
-use sayso_advisor::claims::claims;
+use sayso_advisor::claims::{Claim, claims};
 use sayso_model::ProbePlan;
 use sayso_wording::claims::may_be_said as may_be_said_of;
+use sayso_wording::{Locale, say};
 
 /// Open when all planned trials were carried out; before that folded away, with the reason.
 pub fn result(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
+    let l = &page.locale;
     html! {
-        @if r.carried_out == 0 { p.quiet { "Nothing was carried out yet (n = 0)." } }
+        @if r.carried_out == 0 { p.quiet { (say!(l, checks::nothing_done)) } }
         @else if r.finished() {
-            h2 { "What came out" }
+            h2 { (say!(l, checks::came_out)) }
             (figures(page, plan, r))
             (may_be_said(page, plan))
         } @else {
             details {
-                summary { "Figures so far" }
-                p.quiet { "Read it whenever you like, go on or stop: the evidence is made for that. What was begun stays in the pool." }
+                summary { (say!(l, checks::figures)) }
+                p.quiet { (say!(l, checks::read_any_time)) }
                 (figures(page, plan, r))
             }
         }
@@ -38,72 +41,64 @@ fn figures(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
             n: w.right.n,
         })
         .collect();
-    let told: Vec<String> = r.words.iter().map(|w| format!("{}: {}", says(page, w.word), w.right)).collect();
+    let l = &page.locale;
+    let told: Vec<String> =
+        r.words.iter().map(|w| format!("{}: {}", says(page, w.word), l.estimate(&w.right))).collect();
     html! {
-        (whiskers(&page.locale, "Right, of choices made", &told.join("; "), &Axis::share(&page.locale, "share right"), Some(r.chance), &rows))
-        p.quiet { "Upright line: chance, " (format!("{:.0} %", 100.0 * r.chance)) ". Bars: 95 % intervals that hold whenever they are read. For each word: of the times it went for it, how often it was the one asked for; a favourite is right by chance only. n counts first answers; those taken back count as wrong." }
+        (whiskers(l, &say!(l, checks::chart), &told.join("; "), &Axis::share(l, &say!(l, checks::chart_axis)), Some(r.chance), &rows))
+        p.quiet { (say!(l, checks::chart_read, chance = l.percent(r.chance), name = &page.card.name)) }
         ul.plain { @for w in &r.words { li { (word(page, plan, r, w)) } } }
     }
 }
 
 fn word(page: &AnimalPage, plan: &ProbePlan, r: &Report, w: &WordResult) -> Markup {
-    let n = w.right.n;
-    let pressing = !plan.design.places_drawn();
+    let (l, n) = (&page.locale, w.right.n);
+    let share = |x: Option<f64>| l.percent(x.unwrap_or(f64::NAN));
+    let [value, low, high] = [w.right.value, w.right.low, w.right.high].map(share);
+    let name = page.card.name.as_str();
     html! {
         h3 { (says(page, w.word)) }
-        p { @if n == 0 { "No choice was made (n = 0); that says nothing either way." } @else { "It went for this " (n) " times, and it was the one asked for in " (w.k) ": " (w.right) "." }
-            " Nothing: " (w.nothing) ". Went away: " (w.left) ". Neither counts as wrong." }
+        p { @if n == 0 { (say!(l, checks::no_choice)) }
+            @else { (say!(l, checks::went_for, name = name, times = n, right = w.k, share = value, low = low, high = high)) }
+            " " (say!(l, checks::never_wrong, nothing = w.nothing, away = w.left)) }
         @if let Some(p) = w.p {
-            p { @if pressing { "Does this button go with what was shown (things dealt anew at random, presses kept as they were)? p = " (small(p)) ". Read it with the share right." }
-                @else { "Against chance (" (format!("{:.0} %", 100.0 * r.chance)) ", exact binomial, one-sided): p = " (small(p)) ", n = " (n) "." } }
+            p { @if plan.design.places_drawn() { (say!(l, checks::p_chance, chance = l.percent(r.chance), p = l.p(p), times = n)) }
+                @else { (say!(l, checks::p_rearranged, p = l.p(p))) } }
         }
-        @if let Some(factor) = w.bayes_factor { p { (bayes(factor, n)) } }
+        @if let Some(factor) = w.bayes_factor { p { (bayes(l, factor)) } }
         @let [(right, right_n), (wrong, wrong_n)] = w.seconds;
-        @if let Some(s) = right { p { "Half of the right choices came within " (format!("{s:.1}")) " s (n = " (right_n) " timed)."
-            @if let Some(s) = wrong { " Half of the wrong ones within " (format!("{s:.1}")) " s (n = " (wrong_n) ")." }
-            @if let Some(l) = &w.latency { " Right against wrong, rank sum, two-sided: p = " (small(l.p_two_sided)) "." } } }
+        @if let Some(s) = right { p { (say!(l, checks::seconds_right, timed = right_n, seconds = l.number(s, 1)))
+            @if let Some(s) = wrong { " " (say!(l, checks::seconds_wrong, timed = wrong_n, seconds = l.number(s, 1))) }
+            @if let Some(both) = &w.latency { " " (say!(l, checks::latency, p = l.p(both.p_two_sided))) } } }
     }
 }
 
-fn small(p: f64) -> String {
-    if p < 0.0001 { "less than 0.0001".to_owned() } else { format!("{p:.4}") }
-}
-
-fn bayes(factor: f64, n: usize) -> String {
+fn bayes(l: &Locale, factor: f64) -> String {
     let times = |x: f64| {
-        if x >= 1000.0 {
-            "more than 1000".to_owned()
-        } else if x >= 10.0 {
-            format!("{x:.0}")
-        } else {
-            format!("{x:.1}")
-        }
+        if x >= 1000.0 { say!(l, checks::more_than, number = 1000) } else { l.number(x, usize::from(x < 10.0)) }
     };
     if factor >= 1.0 {
-        format!(
-            "Bayes factor {} (n = {n}): so many times likelier if its share is anywhere above chance than by chance.",
-            times(factor)
-        )
+        say!(l, checks::bayes_above, factor = times(factor))
     } else {
-        format!(
-            "Bayes factor 1 to {} (n = {n}): so many times likelier by chance than if its share is anywhere above chance.",
-            times(1.0 / factor)
-        )
+        say!(l, checks::bayes_below, factor = times(1.0 / factor))
     }
 }
 
 /// From all records of the animal together, corrected; a check alone is not judged apart.
 fn may_be_said(page: &AnimalPage, plan: &ProbePlan) -> Markup {
+    let l = &page.locale;
+    let link = |c: &Claim| {
+        html! { a href=(format!("/l/{}/evidence/{}", page.id, c.word)) { (say!(l, checks::quoted, word = &c.says)) } }
+    };
     html! {
-        h2 { "What may be said" }
+        h2 { (say!(l, checks::may_be_said)) }
         @match claims(&page.case()) {
             Err(why) => p { (why) },
             Ok(all) => {
                 ul { @for c in all.words.iter().filter(|c| plan.words.contains(&c.word)) {
-                    li { a href=(format!("/l/{}/evidence/{}", page.id, c.word)) { "\u{201c}" (c.says) "\u{201d}" } ": " (may_be_said_of(&page.locale, c, &page.zone)) "." }
+                    li { (rich!(l, checks::said_of_word, word = link(c), said = may_be_said_of(l, c, &page.zone))) }
                 } }
-                p.quiet { "Judged over all words and all checks ever begun together, so that many tests and many readings do not add up to a false claim."
-                    @if !plan.design.places_drawn() { " " (super::plan::SUGGESTS) } }
+                p.quiet { (say!(l, checks::judged)) @if !plan.design.places_drawn() { " " (say!(l, checks::suggests)) } }
             }
         }
     }

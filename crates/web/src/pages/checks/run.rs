@@ -1,17 +1,20 @@
 //! A check in progress: what the setter lays out, and what the presenter sees, which is never the answer.
 
-use super::{address, design_words, known, place_word, says, thing};
+use super::{address, health, known, place, says, thing, whose_left};
 use crate::cautions::for_animal;
 use crate::error::Error;
 use crate::fields::{number, summary, tick};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::rich;
 use crate::typed::Typed;
 use axum::extract::{Path, Query};
 use maud::{Markup, html};
 use sayso_advisor::checks::{Next, PER_SITTING, PlannedTrial, next_trial, order, trials};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{ProbeDesign, ProbePlan, ProbeResponse, WordId};
+use sayso_wording::checks::design;
+use sayso_wording::say;
 use serde::Deserialize;
 
 #[derive(Deserialize)]
@@ -24,7 +27,7 @@ pub struct Asked {
 fn stops(page: &AnimalPage) -> Markup {
     html! {
         @if rest_today(&page.case()) {
-            p.stop role="alert" { "Stop here: strong signs of stress were noted. Give space and do not lure back. The check can go on another day." }
+            p.stop role="alert" { (say!(&page.locale, checks::stop_here, name = &page.card.name)) }
         }
     }
 }
@@ -34,28 +37,29 @@ fn enough(page: &AnimalPage, plan: &ProbePlan) -> Markup {
     let today = page.now.day(&page.zone);
     let n = trials(&page.story, page.id, plan.probe).iter().filter(|t| t.at().day(&page.zone) == today).count();
     html! {
-        @if n > 0 && n % PER_SITTING == 0 { p.caution { (n) " trials today: that is a sitting. Rest now; go on in some hours or another day." } }
+        @if n > 0 && n % PER_SITTING == 0 { p.caution { (say!(&page.locale, checks::sitting_done, trials = n)) } }
     }
 }
 
 pub async fn setter(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Result<Markup, Error> {
     let plan = known(&page, &id)?.part;
     let next = next_trial(&page.story, page.id, plan.probe).unwrap_or(Ok(Next::Done));
+    let l = &page.locale;
     Ok(layout(
         &page,
         Tab::Evidence,
-        "Setter",
+        &say!(l, checks::setter),
         html! {
-            p.quiet { "Only for the one who sets up. The presenter must not see this page or the Log." }
+            p.quiet { (say!(l, checks::setter_only)) }
             (stops(&page))
             (enough(&page, plan))
             @match next {
-                Err(why) => p { "This check cannot be run from here: " (why) "." },
-                Ok(Next::Done) => p { strong { "All " (plan.trials) " trials are done." } },
-                Ok(Next::Trial(_)) if plan.design == ProbeDesign::WrongDelivery => p { "This design is noted at the board, as any answer is." },
+                Err(why) => p { (say!(l, checks::cannot_run, why = why.to_string())) },
+                Ok(Next::Done) => p { strong { (say!(l, checks::all_done, trials = plan.trials)) } },
+                Ok(Next::Trial(_)) if plan.design == ProbeDesign::WrongDelivery => p { (say!(l, checks::at_board)) },
                 Ok(Next::Trial(trial)) => (lay(&page, plan, &trial)),
             }
-            p { a href=(address(&page, plan.probe)) { "Back to the check" } }
+            p { a href=(address(&page, plan.probe)) { (say!(l, checks::back_to_one)) } }
         },
     ))
 }
@@ -66,33 +70,36 @@ fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
     let rewards = page.story.rewards();
     let words = page.story.words();
     let card = |w: &WordId| words.get(w).and_then(|c| c.reward).and_then(|r| rewards.get(&r).copied());
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    let asked = trial.right_place + 1;
+    let quoted = |w: WordId| say!(l, checks::quoted, word = says(page, w));
     html! {
-        p.num { strong { "Trial " (trial.number) " of " (plan.trials) } }
-        @if let Some(text) = &page.card.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
+        p.num { strong { (say!(l, checks::trial_of, number = trial.number, trials = plan.trials)) } }
+        (health(page))
         @if picks {
-            h2 { "Lay out, from " (page.card.name.as_str()) "\u{2019}s left" }
-            p.quiet { (super::whose_left(page.card.name.as_str())) }
+            h2 { (say!(l, checks::lay_out, name = name)) }
+            p.quiet { (whose_left(l, name)) }
             ol.lay { @for (at, w) in trial.laid_out.iter().enumerate() {
-                li { strong { (thing(page, *w)) } @if at == trial.right_place { span.quiet { " \u{2013} the one asked for" } } @if let Some(r) = card(w) { (for_animal(&page.card, r)) } }
+                li { strong { (thing(page, *w)) } @if at == trial.right_place { " " span.quiet { (say!(l, checks::asked_for)) } } @if let Some(r) = card(w) { (for_animal(&page.card, r)) } }
             } }
-            p { "Then go out of sight and play " strong { "\u{201c}" (says(page, trial.word)) "\u{201d}" } ", once." }
+            p { (rich!(l, checks::then_play, word = html! { strong { (quoted(trial.word)) } })) }
         } @else if covered {
-            h2 { "Under the covers, from " (page.card.name.as_str()) "\u{2019}s left" }
-            p.quiet { (super::whose_left(page.card.name.as_str())) }
-            ol.lay { @for w in &trial.laid_out { li { strong { "\u{201c}" (says(page, *w)) "\u{201d}" } } } }
-            h2 { "Show it, then shut it away: " (thing(page, trial.word)) }
+            h2 { (say!(l, checks::under_covers, name = name)) }
+            p.quiet { (whose_left(l, name)) }
+            ol.lay { @for w in &trial.laid_out { li { strong { (quoted(*w)) } } } }
+            h2 { (say!(l, checks::show_thing, thing = thing(page, trial.word))) }
             @if let Some(r) = card(&trial.word) { (for_animal(&page.card, r)) }
-            p { "Its button lies in place " (trial.right_place + 1) ". Call the presenter when you are out of sight. Put aside any button not in the list." }
+            p { (say!(l, checks::lies_in, place = asked)) }
         } @else {
-            h2 { "Show it, then shut it away: " (thing(page, trial.word)) }
+            h2 { (say!(l, checks::show_thing, thing = thing(page, trial.word))) }
             @if let Some(r) = card(&trial.word) { (for_animal(&page.card, r)) }
-            p { "Call the presenter when you are out of sight. Its button is number " (trial.right_place + 1) "." }
-            details { summary { "Numbers of the buttons" }
-                p.quiet { "Put a small number beside each button, so that the presenter can tell which was pressed:" }
+            p { (say!(l, checks::its_number, place = asked)) }
+            details { summary { (say!(l, checks::numbers)) }
+                p.quiet { (say!(l, checks::numbers_how)) }
                 ol { @for w in &trial.laid_out { li { (says(page, *w)) } } } }
         }
-        a.button.primary.wide href=(format!("{}/setter?after={}", address(page, plan.probe), trial.number)) { "Noted? Show the next" }
-        p.quiet { "It changes once the presenter has tapped what came. Laid something wrongly? Do not play the word; lay it out again." }
+        a.button.primary.wide href=(format!("{}/setter?after={}", address(page, plan.probe), trial.number)) { (say!(l, checks::next)) }
+        p.quiet { (say!(l, checks::next_how)) }
     }
 }
 
@@ -108,92 +115,94 @@ pub async fn presenter(
 /// The presenter's page. No word, no thing and no word's id may stand here.
 pub fn presenter_view(page: &AnimalPage, plan: &ProbePlan, typed: &Typed, twice: bool) -> Markup {
     let next = next_trial(&page.story, page.id, plan.probe).unwrap_or(Ok(Next::Done));
+    let (l, name) = (&page.locale, page.card.name.as_str());
     layout(
         page,
         Tab::Evidence,
-        "Presenter",
+        &say!(l, checks::presenter),
         html! {
             (summary(typed))
-            @if twice { p.caution role="status" { "That was noted already; nothing was changed. Undo takes the last answer back; it then counts as wrong." } }
+            @if twice { p.caution role="status" { (say!(l, checks::noted_already)) } }
             (stops(page))
             (last(page, plan))
             (enough(page, plan))
             @match next {
-                Err(why) => p { "This check cannot be run from here: " (why) "." },
+                Err(why) => p { (say!(l, checks::cannot_run, why = why.to_string())) },
                 Ok(Next::Done) => {
-                    p { strong { "All " (plan.trials) " trials are done." } " Thank you, " (page.card.name.as_str()) "." }
-                    a.button.primary.wide href=(address(page, plan.probe)) { "See what came out" }
+                    p { strong { (say!(l, checks::all_done, trials = plan.trials)) } " " (say!(l, checks::thanks, name = name)) }
+                    a.button.primary.wide href=(address(page, plan.probe)) { (say!(l, checks::see)) }
                 }
-                Ok(Next::Trial(_)) if plan.design == ProbeDesign::WrongDelivery => p { "This design is noted at the board, as any answer is." },
+                Ok(Next::Trial(_)) if plan.design == ProbeDesign::WrongDelivery => p { (say!(l, checks::at_board)) },
                 Ok(Next::Trial(trial)) => (taps(page, plan, trial.number, trial.laid_out.len(), typed)),
             }
-            p { a href=(address(page, plan.probe)) { "Stop for now" } span.quiet { " \u{2013} what was noted is kept; go on later." } }
+            p { a href=(address(page, plan.probe)) { (say!(l, checks::stop_for_now)) } " " span.quiet { (say!(l, checks::stop_for_now_kept)) } }
         },
     )
 }
 
 fn taps(page: &AnimalPage, plan: &ProbePlan, trial: u16, places: usize, typed: &Typed) -> Markup {
-    let name = page.card.name.as_str();
-    let place = place_word(plan.design);
-    let picks = plan.design == ProbeDesign::PickForWord;
+    let (l, name) = (&page.locale, page.card.name.as_str());
     let drawn = plan.design.places_drawn();
+    let kind = match plan.design {
+        ProbeDesign::PickForWord => "picks",
+        _ if drawn => "place",
+        _ => "button",
+    };
     html! {
-        p.num { strong { "Trial " (trial) " of " (plan.trials) } span.quiet { " · " (design_words(plan.design)) } }
+        p.num { strong { (say!(l, checks::trial_of, number = trial, trials = plan.trials)) } span.quiet { " · " (design(l, plan.design)) } }
         form method="post" action={ (address(page, plan.probe)) "/trial" } {
             input type="hidden" name="number" value=(trial);
-            h2 #what { @if picks { "Which place did " (name) " go to first?" } @else if drawn { "In which place did " (name) " press first?" } @else { "Which button did " (name) " press first?" } }
+            h2 #what { (say!(l, checks::which, kind = kind, name = name)) }
             div .offer .two[places == 2 || places == 4] role="group" aria-labelledby="what" {
                 @for at in 1..=places {
                     button.pick name="answer" value=(at) {
-                        strong { (place) " " (at) }
-                        @if drawn && at == 1 { span.quiet { (name) "\u{2019}s left" } }
-                        @if drawn && at == places { span.quiet { (name) "\u{2019}s right" } }
+                        strong { (place(l, plan.design, at)) }
+                        @if drawn && at == 1 { span.quiet { (say!(l, checks::left, name = name)) } }
+                        @if drawn && at == places { span.quiet { (say!(l, checks::right, name = name)) } }
                     }
                 }
             }
-            @if drawn { p.quiet { (super::whose_left(name)) } }
+            @if drawn { p.quiet { (whose_left(l, name)) } }
             div.row.even {
-                button name="answer" value="nothing" { "Nothing" }
-                button name="answer" value="left" { "Went away" }
+                button name="answer" value="nothing" { (say!(l, checks::nothing)) }
+                button name="answer" value="left" { (say!(l, checks::away)) }
             }
             details open[typed.problem("after_s").is_some()] {
-                summary { "Before you tap: timed it, or knew it?" }
-                (number(typed, "after_s", "Seconds to the choice", "only if somebody timed it"))
-                @if plan.blind { (tick(typed, "knew", "I knew the answer this time (saw or heard it)")) }
+                summary { (say!(l, checks::before_tap)) }
+                (number(typed, "after_s", &say!(l, checks::field_seconds), &say!(l, checks::field_seconds_hint)))
+                @if plan.blind { (tick(typed, "knew", &say!(l, checks::field_knew))) }
             }
         }
-        p.quiet { "Look away until the choice is made. No choice within about half a minute is \u{201c}nothing\u{201d}; going away is \u{201c}went away\u{201d}. Neither is wrong. It gets what it chose; a piece of food is counted." }
-        p.quiet { "Stop at any sign of stress. Health and food cautions stand on the setter\u{2019}s page: let the setter read them first." }
+        p.quiet { (say!(l, checks::how_to_note, name = name)) }
+        p.quiet { (say!(l, checks::stop_and_cautions)) }
     }
 }
 
 /// The last answer as it was tapped, with undo.
 fn last(page: &AnimalPage, plan: &ProbePlan) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
     let run = trials(&page.story, page.id, plan.probe);
-    let place = |trial: u16, word: WordId| {
+    let chosen = |trial: u16, word: WordId| {
         let all = order(plan).ok()?;
         let laid_out = &all.iter().find(|t| t.number == trial)?.laid_out;
-        laid_out
-            .iter()
-            .position(|w| *w == word)
-            .map(|at| format!("{} {}", place_word(plan.design).to_lowercase(), at + 1))
+        laid_out.iter().position(|w| *w == word).map(|at| place(l, plan.design, at + 1))
     };
     html! {
         @if let Some(t) = run.last() {
             form.last method="post" action={ (address(page, plan.probe)) "/undo" } {
                 input type="hidden" name="trial" value=(t.id());
-                span { span.quiet { "Trial " (t.part.trial) ": " } @match t.part.response {
-                    ProbeResponse::Chose { word, .. } => (place(t.part.trial, word).unwrap_or_else(|| "a choice".to_owned())),
-                    ProbeResponse::Nothing => "nothing",
-                    ProbeResponse::Left => "went away",
+                span { span.quiet { (say!(l, checks::last_trial, number = t.part.trial)) " " } @match t.part.response {
+                    ProbeResponse::Chose { word, .. } => (chosen(t.part.trial, word).unwrap_or_else(|| say!(l, checks::a_choice))),
+                    ProbeResponse::Nothing => (say!(l, checks::nothing)),
+                    ProbeResponse::Left => (say!(l, checks::away)),
                 } }
-                button { "Undo" }
+                button { (say!(l, checks::undo)) }
             }
             @if matches!(t.part.response, ProbeResponse::Chose { .. }) {
-                p.quiet { "Undo: the answer stays in the record and counts as wrong; the trial does not come again." }
+                p.quiet { (say!(l, checks::undo_counts)) }
             }
             @if t.part.response == ProbeResponse::Left {
-                p.caution { "It went away, and that is an answer. Let it go; go on when it comes back of its own accord, or another day." }
+                p.caution { (say!(l, checks::went_away, name = name)) }
             }
         }
     }

@@ -7,6 +7,7 @@ mod view;
 
 use crate::error::Error;
 use crate::page::AnimalPage;
+use crate::rich;
 use crate::state::AppState;
 use crate::typed::named;
 use axum::Router;
@@ -14,6 +15,8 @@ use axum::routing::{get, post};
 use maud::{Markup, html};
 use sayso_advisor::designs::{Trial, trial};
 use sayso_model::DesignId;
+use sayso_wording::designs::refused;
+use sayso_wording::{say, words};
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
@@ -28,10 +31,8 @@ pub fn router() -> Router<AppState> {
 /// A trial that concerns this animal, by the id in its address.
 fn known<'a>(page: &'a AnimalPage, id: &str) -> Result<Trial<'a>, Error> {
     let id: DesignId = named(id, "trial")?;
-    let found = trial(&page.story, page.id, id)
-        .ok_or_else(|| Error::NotFound("This notebook knows no such trial of this animal.".into()))?;
-    found
-        .map_err(|why| Error::NotFound(format!("The order of this trial cannot be drawn from its plan: {why}.").into()))
+    let found = trial(&page.story, page.id, id).ok_or_else(|| Error::NotFound(words!(designs::no_such)))?;
+    found.map_err(|why| Error::NotFound(words!(designs::cannot_draw, why = refused(&page.locale, why))))
 }
 
 fn address(page: &AnimalPage, id: DesignId) -> String {
@@ -40,8 +41,7 @@ fn address(page: &AnimalPage, id: DesignId) -> String {
 
 /// What keeps the animal well, on every page of a trial.
 fn kindly(page: &AnimalPage) -> Markup {
-    html! {
-        p.caution { strong { "A trial is for " (page.card.name.as_str()) ", not the other way round." }
-            " Only the surroundings and what people do are changed: it may leave at any time, nothing is held back that it asks for, and no day needs a press. A strong sign of stress under the change ends the trial. Try nothing that hurts, frightens or withholds; ask a veterinarian or a qualified behaviour professional where you are not sure." }
-    }
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    let lead = html! { strong { (say!(l, designs::kindly_lead, name = name)) } };
+    html! { p.caution { (rich!(l, designs::kindly, lead = lead, name = name)) } }
 }

@@ -5,15 +5,18 @@ use crate::error::Error;
 use crate::fields::{day, line, number, radios, select, summary, ticks};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::rich;
 use crate::typed::{Typed, again};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use sayso_advisor::designs::{design_of, design_words, measure_words, proposal, verdict_words};
+use sayso_advisor::designs::{design_of, proposal};
 use sayso_advisor::welfare::rest_today;
 use sayso_methods::single_case::standards::standards;
 use sayso_model::{
     AnimalId, CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseUnit, DesignId, DesignPlan, Seconds, WordId,
 };
+use sayso_wording::designs::{design, measure, orders, refused, verdict};
+use sayso_wording::{Locale, say};
 use uuid::Uuid;
 
 const FIELDS: [&str; 15] = [
@@ -67,7 +70,7 @@ pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
 fn read(page: &AnimalPage, typed: &mut Typed) -> Option<DesignPlan> {
     let question = needed(typed, "question", CaseQuestion::ALL, CaseQuestion::name);
     let design = if typed.text("design") == PROPOSED {
-        question.map(|q| proposal(q).0)
+        question.map(proposal)
     } else {
         needed(typed, "design", CaseDesign::ALL, CaseDesign::name)
     };
@@ -152,100 +155,111 @@ fn criteria(typed: &mut Typed, used: bool) -> Option<Vec<Seconds>> {
     read
 }
 
-fn counted(plan: &DesignPlan) -> Markup {
-    let design = design_of(plan);
-    let orders = design.count();
-    let order = design.draw(u64::from(plan.seed));
+fn counted(l: &Locale, plan: &DesignPlan) -> Markup {
+    let numbers = design_of(plan);
+    let order = numbers.draw(u64::from(plan.seed));
     // Only whether the numbers would do; the drawn order itself stays unseen.
-    let verdict = order.ok().and_then(|order| {
+    let judged = order.ok().and_then(|order| {
         let all: Vec<Vec<bool>> = order.iter().map(|s| vec![true; s.len()]).collect();
-        standards(design, &order, &all).ok()
+        standards(numbers, &order, &all).ok()
     });
+    let proposed = proposal(plan.question);
+    let strong = |text: String| html! { strong { (text) } };
     html! {
         section.card #counted {
-            @let (proposed, because) = proposal(plan.question);
-            @if plan.design == proposed {
-                h2 { "Proposed: " (design_words(plan.design)) }
-                p { "Because " (because) "." }
-            } @else {
-                h2 { "Your choice: " (design_words(plan.design)) }
-                p { "For this question " (design_words(proposed)) " is usual, because " (because) "." }
+            @if plan.design == proposed { h2 { (say!(l, designs::proposed, design = design(l, plan.design))) } }
+            @else {
+                h2 { (say!(l, designs::your_choice, design = design(l, plan.design))) }
+                p { (say!(l, designs::usual_here, design = design(l, proposed))) }
             }
-            @match orders {
-                Err(why) => p { "This cannot be drawn: " (why) "." },
-                Ok(orders) => {
+            p { (say!(l, designs::because, question = plan.question.name())) }
+            @match numbers.count() {
+                Err(why) => p { (say!(l, designs::undrawn, why = refused(l, why))) },
+                Ok(possible) => {
                     ul {
-                        li { strong { (orders) } " possible orders; one is drawn by chance when you plan it. You see only the condition of the day." }
-                        li { "The smallest p it can reach is " (format!("{:.4}", 1.0 / orders.max(1) as f64)) "."
-                            @if orders < 20 { " Fewer than 20 orders can never come below 0.05: take more points or fewer in each phase." } }
-                        @if let Some(s) = verdict { li { "With every point there it " strong { (verdict_words(s.verdict)) } " (" (s.demonstrations) " chances to show an effect, at least " (s.fewest) " points each; Kratochwill et al. 2010)." } }
+                        li { (rich!(l, designs::orders, orders = strong(orders(l, possible)))) }
+                        li { (say!(l, designs::smallest_p, p = smallest(l, possible)))
+                            @if possible < 20 { " " (say!(l, designs::fewer_than_20, level = l.number(0.05, 2))) } }
+                        @if let Some(s) = judged { li { (rich!(l, designs::verdict_ahead, verdict = strong(verdict(l, s.verdict)), chances = s.demonstrations, fewest = s.fewest)) } }
                     }
-                    button.primary.wide name="step" value="plan" { "Plan it and draw the order" }
+                    button.primary.wide name="step" value="plan" { (say!(l, designs::plan_and_draw)) }
                 }
             }
         }
     }
 }
 
+/// The smallest p that so many orders allow: a number without "p =", never written as nothing.
+#[allow(clippy::cast_precision_loss)]
+fn smallest(l: &Locale, orders: u128) -> String {
+    let p = 1.0 / orders.max(1) as f64;
+    if p < 0.0001 { format!("< {}", l.number(0.0001, 4)) } else { l.number(p, 4) }
+}
+
 fn form(page: &AnimalPage, typed: &Typed, plan: Option<&DesignPlan>) -> Markup {
     let option = |name: &str, text: &str, hint: &str| {
         (name.to_owned(), html! { (text) @if !hint.is_empty() { span.hint { (hint) } } })
     };
-    let questions = CaseQuestion::ALL.iter().map(|q| {
-        let text = match q {
-            CaseQuestion::QuieterButton => "A quieter button",
-            CaseQuestion::NewPlace => "A new place",
-            CaseQuestion::FasterDelivery => "A faster delivery",
-            CaseQuestion::Other => "Something else",
-        };
-        option(q.name(), text, &format!("proposed: {}", design_words(proposal(*q).0)))
-    });
-    let questions: Vec<_> = questions.collect();
-    let mut designs = vec![(PROPOSED.to_owned(), "the proposed one".to_owned())];
-    designs.extend(CaseDesign::ALL.iter().map(|d| (d.name().to_owned(), design_words(*d).to_owned())));
-    let measures: Vec<_> =
-        CaseMeasure::ALL.iter().map(|m| (m.name().to_owned(), measure_words(*m).to_owned())).collect();
-    let expected = [
-        option("more", "more of it", ""),
-        option("less", "less of it", ""),
-        option("either", "either way", "asks for more points"),
-    ];
-    let units = [option("day", "a day", ""), option("session", "a session", "showing or inviting")];
+    let l = &page.locale;
+    let questions: Vec<_> = CaseQuestion::ALL
+        .iter()
+        .map(|q| {
+            let hint = say!(l, designs::proposed_for, design = design(l, proposal(*q)));
+            option(q.name(), &say!(l, designs::change, question = q.name()), &hint)
+        })
+        .collect();
+    let mut designs = vec![(PROPOSED.to_owned(), say!(l, designs::the_proposed))];
+    designs.extend(CaseDesign::ALL.iter().map(|d| (d.name().to_owned(), design(l, *d))));
+    let measures: Vec<_> = CaseMeasure::ALL.iter().map(|m| (m.name().to_owned(), measure(l, *m))).collect();
+    let expected: Vec<_> = CaseExpected::ALL
+        .iter()
+        .map(|e| {
+            let hint = if *e == CaseExpected::Either { say!(l, designs::expect_either_hint) } else { String::new() };
+            option(e.name(), &say!(l, designs::expect, expected = e.name()), &hint)
+        })
+        .collect();
+    let units: Vec<_> = CaseUnit::ALL
+        .iter()
+        .map(|u| {
+            let hint = if *u == CaseUnit::Session { say!(l, designs::point_session_hint) } else { String::new() };
+            option(u.name(), &say!(l, designs::point_unit, unit = u.name()), &hint)
+        })
+        .collect();
     let words: Vec<_> =
         page.story.words_of(page.id).iter().map(|w| option(&w.word.to_string(), w.says.as_str(), "")).collect();
-    let animals: Vec<_> = page.animals().iter().map(|l| option(&l.animal.to_string(), l.name.as_str(), "")).collect();
+    let animals: Vec<_> = page.animals().iter().map(|a| option(&a.animal.to_string(), a.name.as_str(), "")).collect();
     layout(
         page,
         Tab::Evidence,
-        "Plan a trial of a change",
+        &say!(l, designs::plan_title),
         html! {
             (summary(typed))
             @if rest_today(&page.case()) {
-                p.stop { "Not today: strong signs of stress were noted. Give " (page.card.name.as_str()) " space, and plan on a calm day." }
-                p { a href=(format!("/l/{}/designs", page.id)) { "Back to the trials" } }
+                p.stop { (say!(l, designs::not_today, name = &page.card.name)) }
+                p { a href=(format!("/l/{}/designs", page.id)) { (say!(l, designs::back)) } }
             } @else {
-                p { "A change and a better week often meet by accident. When chance decides the days on which the change is in force, the difference can be held against all orders that might have been drawn." }
+                p { (say!(l, designs::why)) }
                 (kindly(page))
                 form method="post" action=(format!("/l/{}/designs/new", page.id)) .stack {
-                    (radios(typed, "question", "What is changed", "one thing only; all else stays as it is", &questions))
-                    (line(typed, "label", "Something else: what", "only for \u{201c}something else\u{201d}", false))
-                    (select(typed, "measure", "What is measured", "choose before it begins; it is read from what you log anyway", &measures))
-                    (radios(typed, "expected", "What you expect of it", "said now, so that the result cannot choose", &expected))
-                    @if !words.is_empty() { (ticks(typed, "words", "Words", "none ticked: all. One after the other: each word ticked is a series; 3 meet the standards", &words)) }
-                    (radios(typed, "unit", "One point is", "", &units))
-                    (day(typed, "first", "First day", "tomorrow or later, for days"))
-                    (number(typed, "points", "Points in all", "days or sessions; at most 120"))
+                    (radios(typed, "question", &say!(l, designs::field_question), &say!(l, designs::field_question_hint), &questions))
+                    (line(typed, "label", &say!(l, designs::field_label), &say!(l, designs::field_label_hint), false))
+                    (select(typed, "measure", &say!(l, designs::field_measure), &say!(l, designs::field_measure_hint), &measures))
+                    (radios(typed, "expected", &say!(l, designs::field_expected), &say!(l, designs::field_expected_hint), &expected))
+                    @if !words.is_empty() { (ticks(typed, "words", &say!(l, designs::field_words), &say!(l, designs::field_words_hint), &words)) }
+                    (radios(typed, "unit", &say!(l, designs::field_unit), "", &units))
+                    (day(typed, "first", &say!(l, designs::field_first), &say!(l, designs::field_first_hint)))
+                    (number(typed, "points", &say!(l, designs::field_points), &say!(l, designs::field_points_hint)))
                     details open[!typed.right() || typed.text("design") != PROPOSED] {
-                        summary { "Design and its numbers" }
-                        (select(typed, "design", "Design", "", &designs))
-                        (number(typed, "least", "Least points a phase", "5 meet the standards, 3 with reservations"))
-                        (number(typed, "phases", "Phases", "back and forth, and step by step: 4 or more"))
-                        (number(typed, "apart", "Points between two changes", "one after the other: at least so many"))
-                        @if animals.len() > 1 { (ticks(typed, "animals", "Animals", "one after the other over animals instead of words", &animals)) }
-                        (line(typed, "criteria", "Goals for people, in seconds", "step by step: one a phase after the first, such as 6; 4; 2.5. Goals are never set for an animal", false))
+                        summary { (say!(l, designs::numbers)) }
+                        (select(typed, "design", &say!(l, designs::field_design), "", &designs))
+                        (number(typed, "least", &say!(l, designs::field_least), &say!(l, designs::field_least_hint)))
+                        (number(typed, "phases", &say!(l, designs::field_phases), &say!(l, designs::field_phases_hint)))
+                        (number(typed, "apart", &say!(l, designs::field_apart), &say!(l, designs::field_apart_hint)))
+                        @if animals.len() > 1 { (ticks(typed, "animals", &say!(l, designs::field_animals), &say!(l, designs::field_animals_hint), &animals)) }
+                        (line(typed, "criteria", &say!(l, designs::field_criteria), &say!(l, designs::field_criteria_hint), false))
                     }
-                    button.wide .primary[plan.is_none()] name="step" value="count" formaction=(format!("/l/{}/designs/new#counted", page.id)) { "See what it can show" }
-                    @if let Some(plan) = plan { (counted(plan)) }
+                    button.wide .primary[plan.is_none()] name="step" value="count" formaction=(format!("/l/{}/designs/new#counted", page.id)) { (say!(l, designs::see)) }
+                    @if let Some(plan) = plan { (counted(l, plan)) }
                 }
             }
         },

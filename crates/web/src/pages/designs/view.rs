@@ -5,52 +5,54 @@ use crate::error::Error;
 use crate::fields::{area, number, radios, select, summary};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::rich;
 use crate::typed::Typed;
 use axum::extract::Path;
 use maud::{Markup, html};
-use sayso_advisor::designs::{
-    Report, Standing, Today, Trial, changed_words, design_words, measure_words, plans, question_words, report, trial,
-};
+use sayso_advisor::designs::{Report, Standing, Today, Trial, plans, report, trial};
 use sayso_advisor::welfare::rest_today;
-use sayso_model::{CaseCondition, CaseStop, CaseUnit};
+use sayso_model::{CaseCondition, CaseStop};
+use sayso_wording::designs::{departure, design, exact, measure, orders, question, sentence, with_change};
+use sayso_wording::{Locale, say};
 
 pub async fn list(page: AnimalPage) -> Markup {
-    let all = plans(&page.story, page.id);
+    let (l, all) = (&page.locale, plans(&page.story, page.id));
+    let checks = html! { a href=(format!("/l/{}/checks", page.id)) { (say!(l, designs::checks_link)) } };
     layout(
         &page,
         Tab::Evidence,
-        "Does a change help?",
+        &say!(l, designs::title),
         html! {
-            p { "A quieter button, a new place, a faster delivery: does it help " strong { (page.card.name.as_str()) } "? A trial (a single-case design, in the trade) lets chance decide when the change is in force, and compares." }
-            @if rest_today(&page.case()) { p.stop { "No new trial today: strong signs of stress were noted. Give space; everything as usual." } }
-            @else { p { a.button.primary href=(format!("/l/{}/designs/new", page.id)) { "Plan a trial" } } }
+            p { (rich!(l, designs::intro, name = html! { strong { (page.card.name.as_str()) } })) }
+            @if rest_today(&page.case()) { p.stop { (say!(l, designs::none_today)) } }
+            @else { p { a.button.primary href=(format!("/l/{}/designs/new", page.id)) { (say!(l, designs::plan)) } } }
             section {
-                h2 { "Trials so far " span.quiet { "n = " (all.len()) } }
-                @if all.is_empty() { p.quiet { "None yet." } }
+                h2 { (say!(l, designs::so_far)) " " span.quiet { (all.len()) } }
+                @if all.is_empty() { p.quiet { (say!(l, designs::none)) } }
                 ul.plain { @for p in all.iter().rev() {
                     li.line {
-                        span { strong { (question_words(p.part)) } span.hint { (p.part.first) " · " (design_words(p.part.design)) " · "
+                        span { strong { (question(l, p.part)) } span.hint { (l.date(p.part.first)) " · " (design(l, p.part.design)) " · "
                             @match trial(&page.story, page.id, p.part.trial) {
-                                Some(Ok(t)) => (state(&t.standing(&page.story, page.now))),
-                                _ => "cannot be drawn",
+                                Some(Ok(t)) => (state(l, &t.standing(&page.story, page.now))),
+                                _ => (say!(l, designs::undrawable)),
                             } } }
-                        a.button href=(address(&page, p.part.trial)) { "Open" }
+                        a.button href=(address(&page, p.part.trial)) { (say!(l, designs::open)) }
                     }
                 } }
             }
-            p.quiet { "Planned checks of understanding ask another question: " a href=(format!("/l/{}/checks", page.id)) { "Checks" } "." }
-            p { a.link href="/methods/single-case" { "How trials are drawn and tested" } }
+            p.quiet { (rich!(l, designs::checks, link = checks)) }
+            p { a.link href="/methods/single-case" { (say!(l, designs::how)) } }
         },
     )
 }
 
-fn state(standing: &Standing) -> String {
+fn state(l: &Locale, standing: &Standing) -> String {
     match standing {
-        Standing::NotYet(day) => format!("begins on {day}"),
-        Standing::Running => "going on".to_owned(),
-        Standing::Finished => "finished".to_owned(),
-        Standing::Stopped(day, _) => format!("stopped on {day}"),
-        Standing::StrongSign(day) => format!("ended by a strong sign of stress on {day}"),
+        Standing::NotYet(day) => say!(l, designs::begins, day = l.date(*day)),
+        Standing::Running => say!(l, designs::going_on),
+        Standing::Finished => say!(l, designs::finished),
+        Standing::Stopped(day, _) => say!(l, designs::stopped_on, day = l.date(*day)),
+        Standing::StrongSign(day) => say!(l, designs::ended_by_sign, day = l.date(*day)),
     }
 }
 
@@ -61,122 +63,124 @@ pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
 
 /// The page of a trial, with what was typed if something was wrong with it.
 pub fn page_of(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
-    let plan = trial.plan.part;
+    let (l, plan) = (&page.locale, trial.plan.part);
     let r = report(&page.story, trial, page.now);
     let going = matches!(r.standing, Standing::NotYet(_) | Standing::Running);
+    // A trial over several animals is about the one it was planned on.
+    let animals = page.story.animals();
+    let name = animals.get(&trial.animal).map_or(page.card.name.as_str(), |c| c.name.as_str());
     layout(
         page,
         Tab::Evidence,
-        &question_words(plan),
+        &question(l, plan),
         html! {
             (summary(typed))
             @if going { (today(page, trial)) }
-            p.lead data-test="sentence" { (r.sentence) }
-            @if !r.departures.is_empty() { div.caution { strong { "Not as planned: " } ul { @for d in &r.departures { li { (d) "." } } } } }
+            p.lead data-test="sentence" { (sentence(l, name, plan, &r)) }
+            @if !r.departures.is_empty() { div.caution { strong { (say!(l, designs::not_as_planned)) } ul { @for d in &r.departures { li { (departure(l, *d)) } } } } }
             (super::result::result(page, trial, &r))
-            h2 { "The plan" }
+            h2 { (say!(l, designs::the_plan)) }
             (the_plan(page, trial, &r))
             @if going {
                 (kindly(page))
-                @if let Some(text) = &page.card.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
+                @if let Some(text) = &page.card.cautions { p.caution { strong { (say!(l, checks::health)) } " " (text.as_str()) } }
                 @if r.standing == Standing::Running { (noting(page, trial, typed)) }
                 (stopping(page, trial, typed))
             }
-            p { a href=(format!("/l/{}/designs", page.id)) { "All trials" } }
+            p { a href=(format!("/l/{}/designs", page.id)) { (say!(l, designs::all)) } }
         },
     )
 }
 
 /// Today's condition, and no later one.
 fn today(page: &AnimalPage, trial: &Trial<'_>) -> Markup {
-    let plan = trial.plan.part;
-    let what = match plan.unit {
-        CaseUnit::Day => "today",
-        CaseUnit::Session => "this or the next session",
+    let (l, plan) = (&page.locale, trial.plan.part);
+    let lane = |name: &str| html! { @if !name.is_empty() { strong { (say!(l, designs::of_lane, lane = name)) } " " } };
+    let what = |condition: CaseCondition, criterion: Option<usize>| match (
+        condition,
+        criterion.and_then(|c| plan.criteria.get(c)),
+    ) {
+        (_, Some(goal)) => say!(l, designs::deliver_within, seconds = exact(l, goal.get())),
+        (CaseCondition::Changed, None) => with_change(l, plan),
+        (CaseCondition::Usual, None) => say!(l, designs::as_usual),
     };
     html! {
-        section.card aria-label="Today" {
-            @for (lane, now) in trial.lanes.iter().zip(trial.today(&page.story, page.now)) {
+        section.card aria-label=(say!(l, designs::today)) {
+            @for (of, now) in trial.lanes.iter().zip(trial.today(&page.story, page.now)) {
                 @match now {
-                    Today::Rest => p.stop role="alert" { @if !lane.name.is_empty() { (lane.name) ": " } "Rest today, everything as usual: strong signs of stress were noted. Give space and do not lure back." },
-                    Today::Nothing => p { @if !lane.name.is_empty() { strong { (lane.name) } ": " } "Everything as usual." },
+                    Today::Rest => p.stop role="alert" { (lane(&of.name)) (say!(l, designs::rest)) },
+                    Today::Nothing => p { (lane(&of.name)) (say!(l, designs::everything_usual)) },
                     Today::Condition { point, condition, criterion } => p.num data-test="today" {
-                        @if !lane.name.is_empty() { strong { (lane.name) } ": " }
-                        (what) " (point " (point) " of " (plan.points) "): "
-                        strong { @match (condition, criterion.and_then(|c| plan.criteria.get(c))) {
-                            (_, Some(goal)) => { "deliver within " (goal) " s" },
-                            (CaseCondition::Changed, None) => { "with " (changed_words(plan)) },
-                            (CaseCondition::Usual, None) => "as usual",
-                        } }
+                        (lane(&of.name))
+                        (rich!(l, designs::now, unit = plan.unit.name(), point = point, points = plan.points, what = html! { strong { (what(condition, criterion)) } }))
                     },
                 }
             }
-            p.quiet { "Later days are not shown on purpose: knowing them changes what people do. Answer every press as always." }
+            p.quiet { (say!(l, designs::later_hidden)) }
         }
     }
 }
 
 fn the_plan(page: &AnimalPage, trial: &Trial<'_>, r: &Report) -> Markup {
-    let plan = trial.plan.part;
+    let (l, plan) = (&page.locale, trial.plan.part);
     let words = page.story.words();
     let named: Vec<String> = plan.words.iter().filter_map(|w| words.get(w).map(|c| c.says.to_string())).collect();
+    let named = if named.is_empty() { say!(l, designs::all_words) } else { named.join(", ") };
+    let measured = measure(l, plan.measure);
     html! {
         dl.facts {
-            dt { "Design" } dd { (design_words(plan.design)) }
-            dt { "Measured" } dd { (measure_words(plan.measure)) ", each " (plan.unit.name()) ": " @if named.is_empty() { "all words" } @else { (named.join(", ")) } }
-            dt { "Expected" } dd { (plan.expected.name()) }
-            dt { "First day, points" } dd { (plan.first) ", " (plan.points) }
-            dt { "Possible orders" } dd { (r.orders) }
+            dt { (say!(l, designs::fact_design)) } dd { (design(l, plan.design)) }
+            dt { (say!(l, designs::fact_measured)) } dd { (say!(l, designs::measured, unit = plan.unit.name(), measure = measured, words = named)) }
+            dt { (say!(l, designs::fact_expected)) } dd { (say!(l, designs::expected, expected = plan.expected.name())) }
+            dt { (say!(l, designs::fact_first)) } dd { (say!(l, designs::first, day = l.date(plan.first), points = plan.points)) }
+            dt { (say!(l, designs::fact_orders)) } dd { (orders(l, r.orders)) }
         }
-        p.quiet { "Planned on " (trial.plan.at().day(&page.zone)) "; the order follows from a seed drawn then." }
+        p.quiet { (say!(l, designs::planned_on, day = l.date(trial.plan.at().day(&page.zone)))) }
     }
 }
 
 fn noting(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
-    let conditions = [("usual".to_owned(), html! { "as usual" }), ("changed".to_owned(), html! { "with the change" })];
+    let l = &page.locale;
+    let conditions = [
+        ("usual".to_owned(), html! { (say!(l, designs::as_usual)) }),
+        ("changed".to_owned(), html! { (say!(l, designs::with_the_change)) }),
+    ];
     let lanes: Vec<(String, String)> = trial
         .lanes
         .iter()
         .enumerate()
-        .map(|(i, l)| (i.to_string(), if l.name.is_empty() { "this trial".to_owned() } else { l.name.clone() }))
+        .map(|(i, of)| (i.to_string(), if of.name.is_empty() { say!(l, designs::this_trial) } else { of.name.clone() }))
         .collect();
     let wrong = ["point", "in_force", "because"].iter().any(|f| typed.problem(f).is_some());
     html! {
         details open[wrong] {
-            summary { "Something else was in force than drawn?" }
+            summary { (say!(l, designs::other_in_force)) }
             form method="post" action={ (address(page, trial.plan.part.trial)) "/note" } .stack {
-                @if lanes.len() > 1 { (select(typed, "lane", "Where", "", &lanes)) }
+                @if lanes.len() > 1 { (select(typed, "lane", &say!(l, designs::field_lane), "", &lanes)) }
                 @else { input type="hidden" name="lane" value="0"; }
-                (number(typed, "point", "Point", "counted from 1"))
-                (radios(typed, "in_force", "In force was", "", &conditions))
-                (area(typed, "because", "Why", "may be left out"))
-                button { "Note it" }
+                (number(typed, "point", &say!(l, designs::field_point), &say!(l, designs::field_point_hint)))
+                (radios(typed, "in_force", &say!(l, designs::field_in_force), "", &conditions))
+                (area(typed, "because", &say!(l, designs::field_because), &say!(l, designs::may_be_left_out)))
+                button { (say!(l, designs::note_it)) }
             }
-            p.quiet { "The test goes by the order drawn, so an honest note never spoils it; the page says how many points differed." }
+            p.quiet { (say!(l, designs::honest_note)) }
         }
     }
 }
 
 fn stopping(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
-    let reasons = CaseStop::ALL.iter().map(|r| {
-        let text = match r {
-            CaseStop::StrongSign => "a strong sign of stress",
-            CaseStop::NotGood => "the change does no good",
-            CaseStop::NotKept => "it cannot be kept up",
-            CaseStop::Other => "another reason",
-        };
-        (r.name().to_owned(), text.to_owned())
-    });
-    let reasons: Vec<_> = reasons.collect();
+    let l = &page.locale;
+    let reasons: Vec<(String, String)> =
+        CaseStop::ALL.iter().map(|r| (r.name().to_owned(), say!(l, designs::reason, reason = r.name()))).collect();
     html! {
         section {
-            h2 { "Stop" }
+            h2 { (say!(l, designs::stop)) }
             form method="post" action={ (address(page, trial.plan.part.trial)) "/stop" } .stack {
-                (select(typed, "reason", "Why", "", &reasons))
-                (area(typed, "why", "In words", "may be left out"))
-                button { "Stop this trial now" }
+                (select(typed, "reason", &say!(l, designs::field_because), "", &reasons))
+                (area(typed, "why", &say!(l, designs::field_in_words), &say!(l, designs::may_be_left_out)))
+                button { (say!(l, designs::stop_now)) }
             }
-            p.quiet { "Stopping is always right when in doubt. Put everything back as it was; what was logged is kept." }
+            p.quiet { (say!(l, designs::stop_right)) }
         }
     }
 }

@@ -13,6 +13,7 @@ use sayso_wording::advice::{bearing, because, cause};
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of, tests_of};
 use sayso_wording::evidence::{chance, sentence};
 use sayso_wording::figures::{estimate, finding};
+use sayso_wording::generalise::{compares, which};
 use sayso_wording::{Locale, events, say};
 use std::collections::BTreeMap;
 
@@ -114,8 +115,8 @@ fn settings(locale: &Locale, rows: &[Setting]) -> Markup {
                             th scope="col" { (say!(locale, evidence::right_of_presses)) }
                         } }
                         tbody { @for r in rows { tr {
-                            td { (r.kind) }
-                            th scope="row" { (r.name) }
+                            td { (compares(locale, r.compares)) }
+                            th scope="row" { (which(locale, &r.which)) }
                             td { @if r.pressed.n > 0 { (finding(locale, &r.pressed)) } }
                             td { @if r.right.n > 0 { (finding(locale, &r.right)) } }
                         } } }

@@ -9,6 +9,7 @@ use crate::fields::summary;
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
 use crate::pages::people::food_of;
+use crate::picture;
 use crate::typed::Typed;
 use axum::extract::{Path, Query};
 use axum::response::Response;
@@ -17,7 +18,7 @@ use sayso_advisor::likes::{Setup, next_setup};
 use sayso_advisor::ration::{Ration, ration};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::facts::given_at_board;
-use sayso_model::{AssessmentId, LikeOutcome, LikesFormat, LikesTest, RewardCard, RewardId, RewardKind};
+use sayso_model::{AssessmentId, LikeOutcome, LikesFormat, LikesTest, PictureOf, RewardCard, RewardId, RewardKind};
 use sayso_wording::say;
 use serde::Deserialize;
 use std::collections::BTreeMap;
@@ -180,6 +181,7 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
                 @for (i, r) in shown.iter().enumerate() {
                     button.pick name="answer" value=(r.reward) {
                         span.quiet { (place(i)) }
+                        (picture::of(&page.story, PictureOf::Reward { reward: r.reward }))
                         strong { (r.name.as_str()) }
                         span.shows { @if let Some(stand_in) = r.stand_in.as_ref().filter(|_| !given_at_board(r)) { (say!(l, likes::shown_as, stand_in = stand_in)) } }
                     }
@@ -193,7 +195,7 @@ fn choice(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCa
         }
         p.quiet { (say!(l, likes::how_to_hold)) " "
             @if test.format != LikesFormat::Single { (say!(l, likes::two_at_once)) " " } (say!(l, likes::half_a_minute)) }
-        @if shown.len() > 1 { p.quiet { (crate::pages::checks::whose_left(name.as_str())) } }
+        @if shown.len() > 1 { p.quiet { (crate::pages::checks::whose_left(l, name.as_str())) } }
     }
 }
 
@@ -223,7 +225,7 @@ fn free(page: &AnimalPage, test: &LikesTest, number: usize, shown: &[&RewardCard
                 div.offer.two {
                     @for r in shown {
                         @let name = format!("seconds-{}", r.reward);
-                        button.pick type="button" data-toggle=(name) aria-pressed="false" { strong { (r.name.as_str()) } span.num data-time=(name) { "0:00" } }
+                        button.pick type="button" data-toggle=(name) aria-pressed="false" { (picture::of(&page.story, PictureOf::Reward { reward: r.reward })) strong { (r.name.as_str()) } span.num data-time=(name) { "0:00" } }
                     }
                 }
             }

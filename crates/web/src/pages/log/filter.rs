@@ -77,6 +77,7 @@ impl Kind {
             | Body::RewardCard(_)
             | Body::WordCard(_)
             | Body::ClipCard(_)
+            | Body::PictureCard(_)
             | Body::BoardLayout(_)
             | Body::HouseRule(_)
             | Body::StageChoice(_) => Self::Cards,

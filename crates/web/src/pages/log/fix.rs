@@ -45,6 +45,7 @@ impl<'a> Fixable<'a> {
             | Body::RewardCard(_)
             | Body::WordCard(_)
             | Body::ClipCard(_)
+            | Body::PictureCard(_)
             | Body::BoardLayout(_)
             | Body::HouseRule(_)
             | Body::StageChoice(_)

@@ -3,8 +3,9 @@
 use super::weight;
 use crate::error::Error;
 use crate::fields::{area, day, line, number, select, summary, tick};
-use crate::layout::{Tab, layout};
+use crate::layout::{Tab, layout_with};
 use crate::page::{AnimalPage, Page};
+use crate::pages::pictures;
 use crate::state::AppState;
 use crate::typed::{Typed, again};
 use axum::Router;
@@ -12,7 +13,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
 use maud::{Markup, html};
 use sayso_model::facts::MOST_REWARD_SHARE;
-use sayso_model::{AnimalCard, AnimalId, Day, Kcal, LifeStage, Probability, Species};
+use sayso_model::{AnimalCard, AnimalId, Day, Kcal, LifeStage, PictureOf, Probability, Species};
 use sayso_wording::{Locale, say};
 use uuid::Uuid;
 
@@ -209,10 +210,11 @@ fn form(page: &Page, id: Option<AnimalId>, typed: &Typed) -> Markup {
         };
         (s.name().to_owned(), said)
     }));
-    layout(
+    layout_with(
         page,
         Tab::People,
         &if id.is_some() { say!(l, card::animal) } else { say!(l, card::new_animal) },
+        &["client/picture.js"],
         html! {
             (summary(typed))
             form method="post" action=(to) .stack {
@@ -237,6 +239,10 @@ fn form(page: &Page, id: Option<AnimalId>, typed: &Typed) -> Markup {
                 (area(typed, "cautions", &say!(l, card::cautions), &say!(l, card::cautions_hint)))
                 @if id.is_some() { (tick(typed, "active", &say!(l, card::takes_part))) }
                 button.primary.wide { (say!(l, setup::keep)) }
+            }
+            @if let Some(animal) = id {
+                @let name = page.story.animals().get(&animal).map_or_else(String::new, |c| c.name.to_string());
+                (pictures::section(page, PictureOf::Animal { animal }, &name, &to))
             }
             p.quiet { (say!(l, card::versions)) }
             p { a href="/people" { (say!(l, card::back)) } }

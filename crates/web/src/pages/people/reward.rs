@@ -4,8 +4,9 @@ use super::pieces;
 use crate::cautions::{food_note, for_each_animal};
 use crate::error::Error;
 use crate::fields::{line, number, select, summary, tick, ticks};
-use crate::layout::{Tab, layout};
+use crate::layout::{Tab, layout, layout_with};
 use crate::page::Page;
+use crate::pages::pictures;
 use crate::state::AppState;
 use crate::typed::{Typed, again, named};
 use axum::Router;
@@ -15,7 +16,7 @@ use axum::routing::get;
 use maud::{Markup, html};
 use sayso_advisor::ration::{forbidden, ration};
 use sayso_model::facts::{giving, ideas};
-use sayso_model::{AnimalCard, Kcal, Label, RewardCard, RewardId, RewardKind, Seconds};
+use sayso_model::{AnimalCard, Kcal, Label, PictureOf, RewardCard, RewardId, RewardKind, Seconds};
 use sayso_wording::{Locale, say, words};
 use serde::Deserialize;
 use uuid::Uuid;
@@ -208,10 +209,11 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
         || say!(l, reward::new, kind = say!(l, ideas::kind, kind = typed.text("kind"))),
         |c| c.name.to_string(),
     );
-    layout(
+    layout_with(
         page,
         Tab::People,
         &title,
+        &["client/picture.js"],
         html! {
             @if kept && let Some(card) = before { (standing(page, card)) }
             (refused(page, typed))
@@ -230,6 +232,7 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
                 button.primary.wide { (say!(l, setup::keep)) }
                 button.wide name="then" value="another" { (say!(l, reward::keep_another)) }
             }
+            @if let Some(c) = before { (pictures::section(page, PictureOf::Reward { reward: c.reward }, c.name.as_str(), &to)) }
             p { a href="/people#rewards" { (say!(l, card::back)) } }
         },
     )

@@ -2,10 +2,11 @@ use super::{animal, person, steps};
 use crate::cautions::for_each_animal;
 use crate::layout::{Tab, layout};
 use crate::page::Page;
+use crate::picture;
 use crate::rich;
 use maud::{Markup, html};
 use sayso_advisor::ration::{Ration, ration};
-use sayso_model::{AnimalCard, HouseRule, LifeStage, PersonId, RewardCard, RewardKind};
+use sayso_model::{AnimalCard, HouseRule, LifeStage, PersonId, PictureOf, RewardCard, RewardKind};
 use sayso_wording::say;
 
 pub fn view(page: &Page) -> Markup {
@@ -50,13 +51,13 @@ fn animal(page: &Page, a: &AnimalCard) -> Markup {
     let (today, l) = (ration(&page.story, a, page.now), &page.locale);
     html! {
         section.card id=(format!("animal-{}", a.animal)) {
-            h3 { (a.name.as_str()) " " span.quiet {
+            h3.pictured { (picture::of(&page.story, PictureOf::Animal { animal: a.animal })) span { (a.name.as_str()) " " span.quiet {
                 (say!(l, start::species_name, species = a.species.name()))
                 @if let Some(born) = a.born {
                     @let age = animal::age(l, born, page.now.day(&page.zone));
                     ", " @if a.born_estimated { (say!(l, card::about_age, age = age)) } @else { (age) }
                 }
-            } }
+            } } }
             @if let Some(text) = &a.cautions { p.caution { strong { (say!(l, ideas::health)) } " " (text.as_str()) } }
             dl.facts {
                 @if let Some(kg) = a.weight_kg { dt { (say!(l, card::weight)) } dd.num { (l.weight(kg.get())) } }
@@ -139,7 +140,7 @@ fn one(page: &Page, r: &RewardCard) -> Markup {
         facts.push(say!(l, card::for_whom, names = names.join(", ")));
     }
     html! {
-        div { strong { (r.name.as_str()) } @if !facts.is_empty() { span.hint { (facts.join(" · ")) } } }
+        div.pictured { (picture::of(&page.story, PictureOf::Reward { reward: r.reward })) div { strong { (r.name.as_str()) } @if !facts.is_empty() { span.hint { (facts.join(" · ")) } } } }
     }
 }
 

@@ -1,29 +1,36 @@
 //! A sheet's blocks as a page.
 
 use crate::chart::{self, Axis, bars, whiskers};
+use crate::page::Page;
+use crate::picture;
 use maud::{Markup, html};
+use sayso_model::{PictureOf, WordId};
 use sayso_paper::{Block, Cell, Chart, Drawn, LabelSize, LabelText, Look, Paragraph, Table};
 use sayso_wording::Locale;
 
-pub fn blocks(l: &Locale, all: &[Block]) -> Markup {
-    html! { @for block in all { (one(l, block)) } }
+pub fn blocks(page: &Page, all: &[Block]) -> Markup {
+    html! { @for block in all { (one(page, block)) } }
 }
 
-fn one(l: &Locale, block: &Block) -> Markup {
+fn one(page: &Page, block: &Block) -> Markup {
     match block {
         Block::Heading(text) => html! { h2 { (text) } },
         Block::Paragraph(p) => paragraph(p),
         Block::List { items, big } => html! { ul.big[*big] { @for item in items { li { (item) } } } },
         Block::Facts(facts) => html! { dl.facts { @for (name, text) in facts { dt { (name) } dd { (text) } } } },
-        Block::Table(table) => self::table(table),
+        Block::Table(table) => self::table(page, table),
         Block::Beside { text, charts } => html! {
             div.beside {
-                div { (blocks(l, text)) }
-                div { @for c in charts { (picture(l, c)) } }
+                div { (blocks(page, text)) }
+                div { @for c in charts { (drawing(&page.locale, c)) } }
             }
         },
-        Block::Labels { size, labels } => self::labels(*size, labels),
+        Block::Labels { size, labels } => self::labels(page, *size, labels),
     }
+}
+
+fn of_word(page: &Page, word: WordId) -> Markup {
+    picture::of(&page.story, PictureOf::Word { word })
 }
 
 fn paragraph(p: &Paragraph) -> Markup {
@@ -36,13 +43,13 @@ fn paragraph(p: &Paragraph) -> Markup {
     html! { p class=[class] { @if !p.lead.is_empty() { strong { (p.lead) } " " } (p.text) } }
 }
 
-fn table(table: &Table) -> Markup {
+fn table(page: &Page, table: &Table) -> Markup {
     html! {
         table.stacks {
             @if !table.caption.is_empty() { caption { span.quiet { (table.caption) } } }
             thead { tr { @for name in &table.head { th scope="col" { (name) } } } }
             tbody { @for row in &table.rows { tr { @for (i, (cell, name)) in row.cells.iter().zip(&table.head).enumerate() {
-                @if i == 0 { th scope="row" { (self::cell(cell)) } } @else { td data-label=(name) { (self::cell(cell)) } }
+                @if i == 0 { th scope="row" { (row.word.map(|word| of_word(page, word)).unwrap_or_default()) (self::cell(cell)) } } @else { td data-label=(name) { (self::cell(cell)) } }
             } } } }
         }
     }
@@ -56,15 +63,15 @@ fn cell(cell: &Cell) -> Markup {
     }
 }
 
-fn labels(size: LabelSize, labels: &[LabelText]) -> Markup {
+fn labels(page: &Page, size: LabelSize, labels: &[LabelText]) -> Markup {
     html! {
         ul class={ "labels " (size.name()) } {
-            @for label in labels { li class=[(label.says.chars().count() > 12).then_some("long")] { (label.says) } }
+            @for label in labels { li class=[(label.says.chars().count() > 12).then_some("long")] { (of_word(page, label.word)) span { (label.says) } } }
         }
     }
 }
 
-fn picture(l: &Locale, chart: &Chart) -> Markup {
+fn drawing(l: &Locale, chart: &Chart) -> Markup {
     match &chart.drawn {
         #[allow(clippy::cast_precision_loss)]
         Drawn::Bars { x, y, bars: all } => {

@@ -186,12 +186,12 @@ fn view(page: &Page, sheet: &Sheet, asked: &str, choice: Markup) -> Markup {
                 button type="button" .primary data-print hidden { (say!(l, sheets::print)) }
                 a.button href=(file(Paper::A4)) { (say!(l, sheets::pdf_a4)) }
                 a.button href=(file(Paper::Letter)) { (say!(l, sheets::pdf_letter)) }
-                span.quiet { (say!(l, sheets::or_browser)) }
+                span.quiet { (say!(l, sheets::print_menu)) }
                 a.button href="/sheets" { (say!(l, sheets::all)) }
             }
             (choice)
             article.print-sheet {
-                (html::blocks(l, &sheet.blocks))
+                (html::blocks(page, &sheet.blocks))
                 footer.quiet { (say!(l, sheets::foot, home = &sheet.foot.home, day = &sheet.foot.day)) }
             }
         },

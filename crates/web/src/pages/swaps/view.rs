@@ -6,19 +6,22 @@ use crate::cautions::for_animal;
 use crate::fields::{number, summary, ticks};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::rich;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_advisor::welfare::rest_today;
-use sayso_model::{RewardKind, SwapEnd, WordId};
+use sayso_model::{Moment, RewardKind, SwapEnd, WordId};
+use sayso_wording::{Locale, say};
 
 pub fn view(page: &AnimalPage, typed: &Typed) -> Markup {
     let all = agreed(&page.story, page.id);
     let running = all.iter().find(|t| t.running(page.now));
     let over: Vec<_> = all.iter().rev().filter(|t| t.ends <= page.now).collect();
+    let l = &page.locale;
     layout(
         page,
         Tab::Evidence,
-        "Agreed swaps",
+        &say!(l, swaps::title),
         html! {
             (summary(typed))
             @match running {
@@ -27,7 +30,7 @@ pub fn view(page: &AnimalPage, typed: &Typed) -> Markup {
             }
             @if !over.is_empty() {
                 section {
-                    h2 { "Earlier times " span.quiet { "n = " (over.len()) } }
+                    h2 { (say!(l, swaps::earlier)) " " span.quiet { (over.len()) } }
                     ul.plain { @for time in over { (past(page, time)) } }
                 }
             }
@@ -43,51 +46,48 @@ fn says(page: &AnimalPage, words: &[WordId]) -> String {
 
 /// When to leave it or stop it; stands wherever swaps are agreed or run.
 fn welfare(page: &AnimalPage) -> Markup {
-    let name = page.card.name.as_str();
+    let l = &page.locale;
+    let lead = html! { strong { (say!(l, swaps::choice_lead, name = &page.card.name)) } };
     html! {
-        p.caution {
-            strong { "Your choice, for " (name) "\u{2019}s sake. " }
-            "Giving another thing on purpose may disappoint. Leave it be for an animal that is new, ill, anxious or guards things. "
-            "Stop at signs of stress (turning away, lip licking, whining, pawing, walking off); a strong sign stops it at once."
-        }
-        @if let Some(text) = &page.card.cautions { p.caution { strong { "Health: " } (text.as_str()) } }
+        p.caution { (rich!(l, swaps::choice, lead = lead)) }
+        @if let Some(text) = &page.card.cautions { p.caution { strong { (say!(l, checks::health)) } " " (text.as_str()) } }
     }
 }
 
 fn form(page: &AnimalPage, typed: &Typed) -> Markup {
-    let name = page.card.name.as_str();
+    let (l, name) = (&page.locale, page.card.name.as_str());
     let cards = candidates(page);
     let options: Vec<(String, Markup)> = cards
         .iter()
         .map(|(w, r)| {
-            let food = r.kind == RewardKind::Food;
-            let text = html! {
-                (w.says.as_str()) " " span.quiet { (r.name.as_str()) @if food { " \u{2013} food" } }
-                (for_animal(&page.card, r))
+            let thing = match r.kind {
+                RewardKind::Food => say!(l, swaps::thing_food, thing = &r.name),
+                _ => r.name.to_string(),
             };
+            let text = html! { (w.says.as_str()) " " span.quiet { (thing) } (for_animal(&page.card, r)) };
             (w.word.to_string(), text)
         })
         .collect();
     html! {
-        p { "Does " (name) " press for the thing, or is any good thing right? Only one way tells: now and then something else comes, by chance, and we see whether " (name) " presses on." }
-        p { "You answer as ever: when you are going to give something, the board says what. One time in eight it is the thing of another word. What " (name) " does next is what counts, not what you think of it." }
+        p { (say!(l, swaps::why, name = name)) }
+        p { (say!(l, swaps::how, name = name)) }
         (welfare(page))
         @if rest_today(&page.case()) {
-            p.stop { "Not now: strong signs of stress were noted. Give " (name) " space; agree on a calm day." }
+            p.stop { (say!(l, swaps::not_now, name = name)) }
         } @else if cards.len() < 2 {
-            p { "Swaps need two words or more, each with a thing of its own; " (name) " has " (cards.len()) "." }
-            p { a.button.primary href=(Tab::Words.href(Some(page.id))) { "To the words" } }
+            p { (say!(l, swaps::too_few_words, name = name, words = cards.len())) }
+            p { a.button.primary href=(Tab::Words.href(Some(page.id))) { (say!(l, swaps::to_words)) } }
         } @else {
             form.stack method="post" action=(address(page)) {
-                (ticks(typed, "words", "Words taking part", "Food is not ticked: never for food it waits for with signs of stress. Words that end a session take no part.", &options))
-                (number(typed, "days", "Days", "28 are usual; you can stop at any time"))
-                (number(typed, "one_in", "One answer in so many", "8 is usual, 4 the most often"))
+                (ticks(typed, "words", &say!(l, swaps::field_words), &say!(l, swaps::field_words_hint, name = name), &options))
+                (number(typed, "days", &say!(l, swaps::field_days), &say!(l, swaps::field_days_hint)))
+                (number(typed, "one_in", &say!(l, swaps::field_one_in), &say!(l, swaps::field_one_in_hint)))
                 fieldset #home {
-                    legend { "Agreed" }
-                    @if let Some(what) = typed.problem("home") { span.wrong { "Everyone " (what) "." } }
-                    label { input type="checkbox" name="home" value="yes" checked[typed.ticked("home")]; span { "Everyone who answers " (name) " has agreed" } }
+                    legend { (say!(l, swaps::agreed)) }
+                    @if typed.problem("home").is_some() { span.wrong { (say!(l, swaps::agreed_wrong)) } }
+                    label { input type="checkbox" name="home" value="yes" checked[typed.ticked("home")]; span { (say!(l, swaps::agreed_everyone, name = name)) } }
                 }
-                button.primary.wide data-test="swaps-begin" { "Begin the swaps" }
+                button.primary.wide data-test="swaps-begin" { (say!(l, swaps::begin)) }
             }
         }
     }
@@ -95,6 +95,8 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
 
 fn going_on(page: &AnimalPage, time: &AgreedTime) -> Markup {
     let days = (time.ends.seconds_since(page.now) / 86_400.0).ceil();
+    let l = &page.locale;
+    let running = html! { strong { (say!(l, swaps::running_lead)) } };
     let stop = |reason: &str, text: &str, class: &str| {
         html! {
             form method="post" action={ (address(page)) "/stop" } {
@@ -104,35 +106,40 @@ fn going_on(page: &AnimalPage, time: &AgreedTime) -> Markup {
         }
     };
     html! {
-        p.lead data-test="swaps-running" { strong { "Swaps are running" } ": " (says(page, &time.plan.words)) "." }
-        (figures(progress(&page.story, page.id, time)))
-        p { "One answer in " (time.plan.one_in) ", since " (time.begins.day(&page.zone)) ". Days left: " (days) "." }
+        p.lead data-test="swaps-running" { (rich!(l, swaps::running, lead = running, words = says(page, &time.plan.words))) }
+        (figures(l, progress(&page.story, page.id, time)))
+        p { (say!(l, swaps::rate, number = time.plan.one_in, day = l.date(time.begins.day(&page.zone)), days = days)) }
         (welfare(page))
         div.row.even {
-            (stop("signs", "Stop: signs of stress", "primary"))
-            (stop("home", "Stop: we do not want it any more", ""))
+            (stop("signs", &say!(l, swaps::stop_signs), "primary"))
+            (stop("home", &say!(l, swaps::stop_home), ""))
         }
-        p.quiet { "Answer on the board under \u{201c}Answer\u{201d}. Not giving anything is always fine and draws nothing. Stopping is fine too; what was drawn stays." }
-        p { a.button href=(Tab::Board.href(Some(page.id))) { "To the board" } }
+        p.quiet { (say!(l, swaps::answer_how)) }
+        p { a.button href=(Tab::Board.href(Some(page.id))) { (say!(l, swaps::to_board)) } }
     }
 }
 
-fn figures(p: Progress) -> Markup {
+fn figures(l: &Locale, p: Progress) -> Markup {
     html! {
         dl.facts {
-            dt { "Answers drawn" } dd.num { (p.drawn) }
-            dt { "Of those, another thing" } dd.num { (p.swapped) }
-            dt { "Given as drawn" } dd.num { (p.as_drawn) " of " (p.drawn) }
+            dt { (say!(l, swaps::drawn)) } dd.num { (p.drawn) }
+            dt { (say!(l, swaps::swapped)) } dd.num { (p.swapped) }
+            dt { (say!(l, swaps::as_drawn)) } dd.num { (say!(l, swaps::of, some = p.as_drawn, all = p.drawn)) }
         }
-        @if p.as_drawn < p.drawn { p.quiet { "A stretch of four days with an answer not given as drawn can count against, never for." } }
+        @if p.as_drawn < p.drawn { p.quiet { (say!(l, swaps::against)) } }
     }
 }
 
 fn past(page: &AnimalPage, time: &AgreedTime) -> Markup {
-    let p = progress(&page.story, page.id, time);
+    let (l, p) = (&page.locale, progress(&page.story, page.id, time));
+    let day = |at: Moment| l.date(at.day(&page.zone));
+    let dates = html! { strong { (say!(l, swaps::dates, from = day(time.begins), to = day(time.ends))) } };
+    let words = says(page, &time.plan.words);
     html! {
-        li { strong { (time.begins.day(&page.zone)) " to " (time.ends.day(&page.zone)) } ": " (says(page, &time.plan.words)) ". "
-            (p.drawn) " drawn, " (p.swapped) " another thing, " (p.as_drawn) " given as drawn."
-            @if let Some(stop) = &time.stopped { " Stopped" @if stop.reason == SwapEnd::Signs { " because of signs of stress" } "." } }
+        li { (rich!(l, swaps::past, dates = dates, words = words, drawn = p.drawn, swapped = p.swapped, given = p.as_drawn))
+            @if let Some(stop) = &time.stopped { " " @match stop.reason {
+                SwapEnd::Signs => (say!(l, swaps::stopped_signs)),
+                SwapEnd::Home => (say!(l, swaps::stopped)),
+            } } }
     }
 }

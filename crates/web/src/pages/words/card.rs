@@ -6,13 +6,14 @@ use crate::error::Error;
 use crate::fields::{area, line, select, summary, tick, ticks};
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
+use crate::pages::pictures;
 use crate::typed::{Typed, again};
 use axum::extract::{Path, Query};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_advisor::ration::forbidden;
 use sayso_methods::words::labels_for;
-use sayso_model::{RewardCard, RewardId, WordCard, WordId};
+use sayso_model::{PictureOf, RewardCard, RewardId, WordCard, WordId};
 use sayso_wording::{Locale, say};
 use serde::Deserialize;
 use uuid::Uuid;
@@ -149,7 +150,7 @@ async fn form(page: &AnimalPage, before: Option<&WordCard>, typed: &Typed, kept:
         page,
         Tab::Words,
         &title,
-        &["client/recorder.js"],
+        &["client/recorder.js", "client/picture.js"],
         html! {
             @if kept { p role="status" { strong { (say!(l, words::kept)) } } }
             (summary(typed))
@@ -171,6 +172,7 @@ async fn form(page: &AnimalPage, before: Option<&WordCard>, typed: &Typed, kept:
             }
             @if let Some(card) = before {
                 @if card.active && card.is_for(page.id) { (stage::section(page, card)) }
+                (pictures::section(page, PictureOf::Word { word: card.word }, card.says.as_str(), &to))
                 (recording)
                 (rules(page, card))
             }

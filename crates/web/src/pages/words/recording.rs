@@ -10,11 +10,12 @@ use axum::http::header::{ACCEPT_RANGES, CACHE_CONTROL, CONTENT_RANGE, CONTENT_TY
 use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use sayso_advisor::recording::{MAKE_IT_OUT, advice, measured};
 use sayso_listen::{Clip, ClipReport, check_clips};
 use sayso_model::WordCard;
 use sayso_notebook::{NoSound, Recording, enrol, recordings};
 use sayso_store::{ClipHash, MOST_CLIP_BYTES};
+use sayso_wording::Locale;
+use sayso_wording::recording::{advice, make_it_out, measured};
 
 /// Largest request that brings a recording: the recording and the frame of a form around it.
 pub const MOST_UPLOAD: usize = MOST_CLIP_BYTES + (64 << 10);
@@ -142,7 +143,7 @@ pub async fn section(page: &AnimalPage, card: &WordCard) -> Result<Markup, Error
         section #recording {
             h2 { "Recording" }
             @if all.is_empty() { p { "No recording is kept here. The one on the button is enough to begin: record softly, one word, in a usual voice, away from noise. With the same sound kept here, presses can be heard by a microphone." } }
-            @for c in &all { (shown(c)) }
+            @for c in &all { (shown(&page.locale, c)) }
             div data-recorder="recording-form" data-test="recorder" .stack {}
             form #recording-form method="post" action=(to) enctype="multipart/form-data" .stack {
                 div.field {
@@ -152,20 +153,20 @@ pub async fn section(page: &AnimalPage, card: &WordCard) -> Result<Markup, Error
                 }
                 button.wide { "Keep and check it" }
             }
-            p data-test="make-it-out" { (MAKE_IT_OUT) }
+            p data-test="make-it-out" { (make_it_out(&page.locale)) }
             p.quiet { "A loud replay close to the ear can frighten or harm: record softly and let the animal approach." }
         }
     })
 }
 
-fn shown(c: &Checked) -> Markup {
+fn shown(l: &Locale, c: &Checked) -> Markup {
     let card = &c.recording.card;
     html! {
         @match (&c.recording.sound, &c.report) {
             (Ok(clip), Some(report)) => {
-                p { (measured(report, c.others)) "." }
+                p { (measured(l, report, c.others)) }
                 @if report.findings.is_empty() { p { "Nothing to object to." } }
-                @else { div.caution { strong { "The check found:" } ul { @for f in &report.findings { li { (advice(f)) } } } } }
+                @else { div.caution { strong { "The check found:" } ul { @for f in &report.findings { li { (advice(l, f)) } } } } }
                 (drawn(clip))
                 audio controls preload="none" src=(format!("/clips/{}", card.sha256)) aria-label=(format!("Recording of {}", c.recording.says)) {}
                 p.hint { "Play it where the animal does not hear it: a word that sounds and brings nothing teaches that it means nothing." }

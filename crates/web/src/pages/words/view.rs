@@ -3,9 +3,10 @@ use crate::cautions::for_animal;
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
 use crate::pages::people::{StepName, along};
+use crate::picture;
 use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
-use sayso_model::WordCard;
+use sayso_model::{PictureOf, WordCard};
 use sayso_wording::say;
 use std::collections::BTreeSet;
 
@@ -42,7 +43,7 @@ fn word(page: &AnimalPage, w: &WordCard, s: Option<&Standing>) -> Markup {
     let reward = w.reward.and_then(|r| rewards.get(&r));
     html! {
         section.card {
-            h2 { (say!(l, words::quoted, says = &w.says)) @if w.closing { " " span.quiet { (say!(l, words::closing_word)) } } }
+            h2.pictured { (picture::of(&page.story, PictureOf::Word { word: w.word })) span { (say!(l, words::quoted, says = &w.says)) @if w.closing { " " span.quiet { (say!(l, words::closing_word)) } } } }
             @if let Some(s) = s {
                 p { strong { (say!(l, words::stage, stage = s.stage.name())) }
                     @if s.stage != s.figures_say { " " span.quiet { (say!(l, words::figures_say, stage = say!(l, words::stage, stage = s.figures_say.name()))) } }
