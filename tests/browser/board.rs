@@ -2,7 +2,7 @@
 
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
 use sayso_model::{
-    AnimalCard, AnimalId, BoardLayout, Body, Event, EventId, HomeCard, HomeId, Label, Moment, Placed, RewardCard,
+    AnimalCard, AnimalId, BoardLayout, Body, Event, EventId, HomeCard, HomeId, Label, Moment, Note, Placed, RewardCard,
     RewardId, Source, Species, Stage, StageChoice, WordCard, WordId, Zone,
 };
 use sayso_store::{Appended, Store};
@@ -73,8 +73,9 @@ impl Home {
                 word: WordId(Uuid::now_v7()),
                 says: label(says),
                 means: None,
-                answer: None,
-                not_now: None,
+                // A card without its answers is filled in before anything is planned.
+                answer: Some(Note::new("Give it at once").unwrap()),
+                not_now: Some(Note::new("Not now").unwrap()),
                 reward: Some(if w == 0 { apple.reward } else { ball.reward }),
                 closing: says == "all done",
                 animals: Vec::new(),

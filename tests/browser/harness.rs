@@ -11,12 +11,14 @@ use std::io::{BufRead, BufReader};
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 use std::sync::{Arc, LazyLock, OnceLock};
-use std::time::Duration;
+use std::time::{Duration, Instant};
 use tempfile::TempDir;
 use tokio::sync::{Mutex, OwnedMutexGuard};
 
 /// Longest wait for anything on a page; a busy machine is slow.
 pub const PATIENCE: Duration = Duration::from_secs(60);
+/// Between two taps of a person, at the least.
+const BETWEEN_TAPS: Duration = Duration::from_millis(400);
 /// A common phone.
 pub const PHONE: (u32, u32) = (390, 844);
 
@@ -166,6 +168,7 @@ pub struct Browser {
     _profile: TempDir,
     _home: Option<TempDir>,
     _turn: OwnedMutexGuard<()>,
+    tapped: std::sync::Mutex<Option<Instant>>,
 }
 
 impl Browser {
@@ -248,7 +251,7 @@ impl Browser {
             .connect(&format!("http://127.0.0.1:{port}"))
             .await
             .expect("a browser");
-        Self { driver, page, _profile: profile, _home: home, _turn: turn }
+        Self { driver, page, _profile: profile, _home: home, _turn: turn, tapped: std::sync::Mutex::default() }
     }
 
     pub async fn goto(&self, url: &str) {
@@ -269,8 +272,9 @@ impl Browser {
                 return found;
             }
             if tokio::time::Instant::now() > deadline {
-                let body = self.page.source().await.unwrap_or_default();
-                panic!("{css} did not show up; the page holds {}", body.chars().take(1500).collect::<String>());
+                let main =
+                    self.page.execute("return (document.querySelector('main') ?? document.body).innerText", vec![]);
+                panic!("{css} did not show up; the page reads {}", main.await.unwrap_or_default());
             }
             tokio::time::sleep(Duration::from_millis(50)).await;
         }
@@ -288,6 +292,11 @@ impl Browser {
             let found = self.css(css).await;
             let shown = serde_json::to_value(&found).unwrap();
             let _ = self.page.execute("arguments[0].scrollIntoView({ block: 'center' })", vec![shown]).await;
+            // A finger needs as long between two taps; one sooner at the same spot is taken for a tremble.
+            let since = self.tapped.lock().unwrap().replace(Instant::now()).map(|last| last.elapsed());
+            if let Some(rest) = since.and_then(|passed| BETWEEN_TAPS.checked_sub(passed)) {
+                tokio::time::sleep(rest).await;
+            }
             match found.click().await {
                 Ok(()) => return,
                 Err(why) => last = Some(why),

@@ -8,7 +8,7 @@ use crate::causes::{
     alike, avoided, hard_to_make_out, health, not_wanted, people_differ, time_or_place, too_late, too_little,
 };
 use crate::estimate::Estimate;
-use crate::stages::Standing;
+use crate::standing::Standing;
 use sayso_model::{Stage, WordId};
 
 /// A word is not called stuck before this many days since it was first shown.

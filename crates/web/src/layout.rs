@@ -2,7 +2,6 @@
 
 use crate::assets::{asset, text};
 use crate::page::Page;
-use crate::pages::homescreen::{EARLIER_TIME, THEMES};
 use crate::picture;
 use crate::rich;
 use maud::{DOCTYPE, Markup, html};
@@ -11,6 +10,12 @@ use sayso_wording::{Locale, say};
 
 /// The program's own name, the same in every language.
 pub const NAME: &str = "Sayso";
+
+/// Colours of the bar above the page, by what the person's device asks for; those of the page's own bar.
+pub const THEMES: [(&str, &str); 2] = [("light", "#ffffff"), ("dark", "#1b2220")];
+
+/// Stands for the time in the line on a page that the worker kept; for private use in Unicode, as in `client/worker.js`.
+const EARLIER_TIME: &str = "\u{e002}";
 
 /// The pages of the navigation.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]

@@ -12,6 +12,7 @@ pub mod chart;
 mod compressing;
 pub mod computing;
 pub mod connections;
+mod cookie;
 pub mod download;
 pub mod error;
 pub mod fields;

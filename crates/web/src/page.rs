@@ -1,12 +1,11 @@
 //! What a page knows when it is asked for: the story, the time, who is looking and about which animal.
 
+pub use crate::cookie::cookie;
 use crate::error::Error;
 use crate::home_label::labels;
 use crate::reading::locale;
 use crate::state::AppState;
 use axum::extract::{FromRequestParts, RawPathParams};
-use axum::http::HeaderMap;
-use axum::http::header;
 use axum::http::request::Parts;
 use sayso_advisor::Case;
 use sayso_model::{AnimalCard, AnimalId, Body, Event, HomeId, Moment, PersonCard, PersonId, Story, Zone};
@@ -214,15 +213,4 @@ impl FromRequestParts<AppState> for AnimalPage {
         let card = page.story.animals().get(&id).map(|c| (*c).clone()).ok_or_else(missing)?;
         Ok(Self { page, id, card })
     }
-}
-
-/// The value of one cookie.
-#[must_use]
-pub fn cookie<'a>(headers: &'a HeaderMap, name: &str) -> Option<&'a str> {
-    headers
-        .get_all(header::COOKIE)
-        .iter()
-        .filter_map(|v| v.to_str().ok())
-        .flat_map(|v| v.split(';'))
-        .find_map(|pair| pair.trim().split_once('=').filter(|(n, _)| *n == name).map(|(_, v)| v))
 }

@@ -1,6 +1,6 @@
 //! In whose language a page is written.
 
-use crate::page::cookie;
+use crate::cookie::cookie;
 use axum::extract::FromRequestParts;
 use axum::http::HeaderMap;
 use axum::http::header::ACCEPT_LANGUAGE;

@@ -57,7 +57,7 @@ function draw() {
   const anew = panel.key !== shownPanel;
   if (anew) {
     shownPanel = panel.key;
-    at("panel").replaceChildren(...panel.build());
+    at("panel").replaceChildren(...panel.build().filter(Boolean));
   }
   panel.tick?.(at("panel"));
   announce(at("said"), at("panel"));

@@ -7,6 +7,7 @@ pub mod days;
 pub mod designs;
 pub mod evidence;
 pub mod exchange;
+pub mod front;
 pub mod glossary;
 pub mod heard;
 pub mod homes;
@@ -25,19 +26,15 @@ pub mod today;
 pub mod who;
 pub mod words;
 
-use crate::Error;
-use crate::layout::Tab;
-use crate::page::Page;
 use crate::state::AppState;
 use axum::Router;
 use axum::middleware::from_fn;
-use axum::response::Redirect;
 use axum::routing::get;
 
 /// All pages, but for those of [`exchange`], which wait for nothing that the others wait for.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/", get(front))
+        .route("/", get(front::front))
         .merge(board::router())
         .merge(start::router())
         .merge(people::router())
@@ -62,12 +59,4 @@ pub fn router() -> Router<AppState> {
         .merge(sheets::router())
         .merge(homescreen::router())
         .layer(from_fn(homescreen::remember))
-}
-
-/// The start: today's page of the first animal, or where one is added; of several households one is chosen first.
-async fn front(page: Page) -> Result<Redirect, Error> {
-    if page.homes.len() > 1 {
-        return Ok(Redirect::to("/homes"));
-    }
-    Ok(Redirect::to(&Tab::Today.href(page.animals().first().map(|l| l.animal))))
 }

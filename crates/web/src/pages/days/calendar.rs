@@ -83,10 +83,12 @@ fn cell(page: &AnimalPage, row: &DayRow) -> Markup {
     );
     let today = (row.day == page.now.day(&page.zone)).then_some("date");
     html! {
-        a href=(format!("/l/{}/log?day={}", page.id, row.day)) aria-label=(told) aria-current=[today] {
-            span.date { (row.day.parts().2) }
-            span.count { @if presses > 0 { (presses) } @else { "\u{b7}" } }
-            span.marks {
+        a href=(format!("/l/{}/log?day={}", page.id, row.day)) aria-current=[today] {
+            // What the eye reads as signs is said in a sentence to those who listen.
+            span.unseen { (told) }
+            span.date aria-hidden="true" { (row.day.parts().2) }
+            span.count aria-hidden="true" { @if presses > 0 { (presses) } @else { "\u{b7}" } }
+            span.marks aria-hidden="true" {
                 @if row.sessions > 0 { @if row.joined > 0 { "\u{25cf}" } @else { "\u{25cb}" } }
                 @match signs { "none" => {}, "mild" => "!", _ => "!!" }
             }

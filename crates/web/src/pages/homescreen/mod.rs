@@ -2,8 +2,9 @@
 
 use crate::Error;
 use crate::assets::asset;
-use crate::layout::Tab;
+use crate::layout::{THEMES, Tab};
 use crate::page::{Page, cookie};
+use crate::pages::front::front;
 use crate::reading::Reads;
 use crate::state::AppState;
 use axum::extract::Request;
@@ -18,12 +19,6 @@ use serde_json::json;
 
 /// Name of the cookie with the address of the Board or Today that was open last on this device.
 const LAST_COOKIE: &str = "sayso_last";
-
-/// Colours of the bar above the page, by what the person's device asks for; those of the page's own bar.
-pub const THEMES: [(&str, &str); 2] = [("light", "#ffffff"), ("dark", "#1b2220")];
-
-/// Stands for the time in the line on a page that the worker kept; for private use in Unicode, as in `client/worker.js`.
-pub const EARLIER_TIME: &str = "\u{e002}";
 
 /// Routes of the home screen.
 pub fn router() -> Router<AppState> {
@@ -69,7 +64,7 @@ async fn last(page: Page, headers: HeaderMap) -> Result<Redirect, Error> {
             }
         }
     }
-    super::front(page).await
+    Ok(front(page).await)
 }
 
 /// The animal of an address that is opened again: its Board or its Today.

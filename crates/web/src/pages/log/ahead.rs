@@ -1,7 +1,6 @@
 //! What is said of events dated after now.
 
-use super::address;
-use super::line::{when, who};
+use super::line::{address, when, who};
 use crate::page::AnimalPage;
 use crate::rich;
 use maud::{Markup, html};

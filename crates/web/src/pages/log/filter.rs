@@ -7,6 +7,9 @@ use sayso_model::{Body, Day, Event, Key, PersonId, WordId};
 use sayso_wording::say;
 use serde::Deserialize;
 
+/// No id comes before this one: before everything that happened at a moment, or from all of it on.
+pub const FIRST_ID: sayso_model::EventId = sayso_model::EventId(uuid::Uuid::nil());
+
 /// A kind of event a person would look for.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Kind {
@@ -152,12 +155,12 @@ impl Filter {
 
     /// Before which place the day's last event stands.
     pub fn end(&self, page: &AnimalPage) -> Option<Key> {
-        self.day.map(|d| (d.plus(1).start(&page.zone), super::FIRST_ID))
+        self.day.map(|d| (d.plus(1).start(&page.zone), FIRST_ID))
     }
 
     /// From which place on events stand that are not too old.
     pub fn begin(&self, page: &AnimalPage) -> Option<Key> {
-        self.day.map(|d| (d.start(&page.zone), super::FIRST_ID))
+        self.day.map(|d| (d.start(&page.zone), FIRST_ID))
     }
 
     /// Whether an event is of the kind, word and person asked for, as first noted or as it stands. The day is a matter of its place.

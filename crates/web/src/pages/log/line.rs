@@ -4,6 +4,12 @@ use crate::page::AnimalPage;
 use sayso_model::{Event, Moment, Source, Zone};
 use sayso_wording::say;
 
+/// The address of an event in an animal's log.
+#[must_use]
+pub fn address(animal: sayso_model::AnimalId, event: sayso_model::EventId) -> String {
+    format!("/l/{animal}/log?event={event}#e{event}")
+}
+
 pub fn when(page: &AnimalPage, at: Moment) -> String {
     let day = page.locale.day_near(at.day(&page.zone), page.now.day(&page.zone));
     say!(&page.locale, log::when, day = day, time = page.locale.time_seconds(at, &page.zone))

@@ -7,6 +7,7 @@ mod line;
 mod view;
 
 pub use ahead::ahead;
+pub use line::address;
 
 use self::filter::{Asked, Filter};
 use self::view::Part;
@@ -24,7 +25,6 @@ use sayso_model::{AnimalId, Body, Correction, Event, EventId, Key, Moment, Withd
 use sayso_wording::words;
 use serde::Deserialize;
 use std::sync::Arc;
-use uuid::Uuid;
 
 /// Events on one page.
 const MOST: usize = 60;
@@ -36,12 +36,6 @@ pub const fn word_can_be_put_right(body: &Body) -> bool {
     fix::Fixable::of(body).word().is_some()
 }
 
-/// The address of an event in an animal's log.
-#[must_use]
-pub fn address(animal: AnimalId, event: EventId) -> String {
-    format!("/l/{animal}/log?event={event}#e{event}")
-}
-
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
@@ -50,9 +44,6 @@ pub fn router() -> Router<AppState> {
         .route("/l/{animal}/log/bring-back", post(bring_back))
         .route("/l/{animal}/log/{event}", get(open).post(correct))
 }
-
-/// No id comes before this one: before everything that happened at a moment, or from all of it on.
-const FIRST_ID: EventId = EventId(Uuid::nil());
 
 /// Which page of the log: from a place back, from a place on, or the one with an event; and which of the events.
 #[derive(Deserialize)]
@@ -80,7 +71,7 @@ async fn show(page: AnimalPage, Form(which): Form<Which>) -> Result<Markup, Erro
     }
     let Which { before, after, id, event, day, kind, word, person } = which;
     let filter = Asked { day, kind, word, person }.read()?;
-    let place = |at: Moment| (at, id.unwrap_or(FIRST_ID));
+    let place = |at: Moment| (at, id.unwrap_or(filter::FIRST_ID));
     let part = match (event, after) {
         (Some(asked), _) => around(&page, asked, before.map(place))?,
         (None, Some(after)) => newer(&page, &filter, place(after)),

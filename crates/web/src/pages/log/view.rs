@@ -1,9 +1,10 @@
 //! Markup of the log.
 
+use super::ahead::ahead;
 use super::filter::{Filter, Kind};
 use super::fix::Fixable;
+use super::line::address;
 use super::line::{how, when, who};
-use super::{address, ahead};
 use crate::fields;
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
