@@ -173,7 +173,10 @@ mod tests {
         for language in std::fs::read_dir(root).unwrap() {
             for file in std::fs::read_dir(language.unwrap().path()).unwrap() {
                 let path = file.unwrap().path();
-                for c in std::fs::read_to_string(&path).unwrap().chars().filter(|c| !c.is_control()) {
+                // Signs of pages alone, such as a tick, never come on paper.
+                let own = path.file_name().is_some_and(|name| name == "sheets.ftl");
+                let text = std::fs::read_to_string(&path).unwrap();
+                for c in text.chars().filter(|c| c.is_alphanumeric() || (own && !c.is_control())) {
                     for face in [&faces.regular, &faces.bold] {
                         assert!(face.shaper.glyph_index(c).is_some(), "{c:?} of {}", path.display());
                     }
