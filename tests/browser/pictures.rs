@@ -37,7 +37,7 @@ async fn take(browser: &Browser, url: &str, photo: &Path) {
 /// Waits until every picture of that kind is drawn, there being one at least.
 async fn seen(browser: &Browser, css: &str) {
     let script = format!(
-        "const all = [...document.querySelectorAll('{css}')]; \
+        "const all = [...document.querySelectorAll('{css}')]; all.forEach((i) => i.scrollIntoView()); \
          return all.length > 0 && all.every((i) => i.complete && i.naturalWidth > 0)"
     );
     browser.until(&format!("{css} drawn"), &script).await;

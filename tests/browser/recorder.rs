@@ -28,7 +28,7 @@ async fn a_word_is_recorded_heard_kept_and_checked() {
     assert!(browser.find("record-play").await.attr("src").await.unwrap().unwrap().starts_with("blob:"));
     browser.follow("[data-test=record-keep]").await;
     let page = browser.css("#recording").await.text().await.unwrap();
-    assert!(page.contains("Waveform") && page.contains("n = 1"), "{page}");
+    assert!(page.contains("Waveform") && page.contains("the other one"), "{page}");
     browser.picture("recorded").await;
     browser.close().await;
     drop(server);

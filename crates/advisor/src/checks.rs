@@ -312,7 +312,8 @@ fn finds(plan: &ProbePlan) -> Option<f64> {
 }
 
 fn departures(c: &Conduct) -> Vec<Departure> {
-    let counted: [(usize, fn(usize) -> Departure); 7] = [
+    type Counted = (usize, fn(usize) -> Departure);
+    let counted: [Counted; 7] = [
         (c.taken_back, Departure::TakenBack),
         (c.changed, Departure::Changed),
         (c.again, Departure::Again),

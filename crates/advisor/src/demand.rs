@@ -31,9 +31,6 @@ pub struct Stretch {
     pub rate: Estimate,
 }
 
-/// What is known of bursts when answers change, in one sentence; also message `days-burst-may-come`.
-pub const BURST_MAY_COME: &str = "When answers change, a burst of presses may come first: in 24 % of cases in people, 12 % where something else was offered (Lerman & Iwata 1995).";
-
 /// A burst: presses following each other faster than usual.
 #[derive(Clone, Copy, PartialEq, Debug)]
 pub struct Burst {

@@ -1,5 +1,5 @@
 //! One step a word, a plan that agrees with the steps, facts that do not contradict each other.
-#![allow(clippy::unwrap_used, missing_docs)]
+#![allow(clippy::unwrap_used, missing_docs, clippy::panic)]
 
 use sayso_advisor::good::Good;
 use sayso_advisor::steps::Step;

@@ -27,8 +27,7 @@ fn home(signs: &[(f64, &str)]) -> (Story, AnimalId) {
     events.retain(|e| !matches!(e.body, sayso_model::Body::Sign(_)));
     let pattern = events[0].clone();
     for (number, (days, text)) in signs.iter().enumerate() {
-        let sign =
-            Sign { sign: Note::new(*text).unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+        let sign = Sign { sign: Note::new(text).unwrap(), level: SignLevel::Strong, when: When::During, session: None };
         let at = now().plus_seconds(-days * DAY_S);
         let id = EventId(Uuid::from_u128(7_000 + number as u128));
         events.push(Event {

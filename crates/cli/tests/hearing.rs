@@ -368,7 +368,7 @@ async fn a_recording_is_checked_against_the_others_and_a_new_one_takes_its_place
     wav(Path::new(&file), &loud);
     let answer = well(home.enrol("word 0", &file));
     let text = String::from_utf8_lossy(&answer.stdout).into_owned();
-    for what in ["Clipped", "louder than the others", "word 1", "n = 5", "from another room"] {
+    for what in ["Clipped", "louder than the others", "word 1", "5 others", "from another room"] {
         assert!(text.contains(what), "no {what} in {text}");
     }
     let all = sayso(&["clips", "--data", &data]);

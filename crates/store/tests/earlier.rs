@@ -30,7 +30,8 @@ fn the_export_has_every_kind_of_its_time_under_the_names_of_its_time() {
     {
         assert!(EXPORT.contains(name), "{name}");
     }
-    for kind in Kind::ALL {
+    // Pictures came after it.
+    for kind in Kind::ALL.iter().filter(|kind| **kind != Kind::PictureCard) {
         let name = kind.earlier_name().unwrap_or(kind.name());
         assert!(EXPORT.contains(&format!("\"kind\":\"{name}\"")), "{name}");
     }

@@ -365,7 +365,7 @@ async fn buttons_under_covers_lie_as_drawn_for_the_helper_and_unseen_by_the_pres
     assert_eq!(word, all[0].laid_out[1]);
     home.page(&format!("{check}/presenter")).await.says("stays in the record and counts as wrong");
     // A new one says what becomes of this one.
-    home.page(&new).await.says("Not finished: ").says("one wrong is charged for the answer not recorded");
+    home.page(&new).await.says("Not finished:").says("one wrong is charged for the answer not recorded");
     home.page(&check).await.says("at chance here, and that is no failure");
 }
 

@@ -101,7 +101,7 @@ async fn a_puppy_is_fed_by_its_share_of_the_grown_weight_or_not_reckoned_at_all(
     home.post(&to, &puppy).await.kept();
     home.page("/people").await.says("share of the weight it will have grown").says("Type it in");
     // 70 x 10^0.75 = 393.6 kcal, times 3 below half of 30 kg, times 2 near the 12 kg of a smaller dog.
-    for (grown, kcal) in [("30", "1181 kcal a day"), ("15", "984 kcal a day"), ("12", "787 kcal a day")] {
+    for (grown, kcal) in [("30", "1,181 kcal a day"), ("15", "984 kcal a day"), ("12", "787 kcal a day")] {
         home.post(&to, &[&puppy[..], &[("adult_weight_kg", grown)]].concat()).await.kept();
         home.page("/people").await.says(kcal).says("FEDIAF 2021");
     }

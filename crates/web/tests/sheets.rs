@@ -39,7 +39,7 @@ async fn the_fridge_sheet_holds_words_rules_and_cautions() {
         .says("ends a session")
         .says("battery is an emergency")
         .says("go to the emergency department at once");
-    home.page("/sheets/labels").await.says("labels middle").says("ball</span></li>");
+    home.page("/sheets/labels").await.says("labels middle").says("<span>ball</span>");
     home.page("/sheets/labels?size=large").await.says("labels large");
 }
 

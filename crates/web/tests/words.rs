@@ -84,7 +84,7 @@ async fn first_words_are_proposed_with_reasons_and_become_cards() {
     home.reward("rest", "tall ball", &[("says", "bawl"), ("seconds_to_deliver", "10")]).await;
     let page = home.page(&to).await;
     page.says("Take these words").says("Left out, and why").says("cannot be given at the board again and again");
-    page.says("No likes test yet").says("a guess so far").does_not_say("grapes");
+    page.says("No likes test yet").says("is a guess here").does_not_say("grapes");
     home.post(&format!("{to}/first"), &[]).await.refused().says("must be 1 to 3 words");
     home.post(&format!("{to}/first"), &[("rewards", &ball), ("rewards", &scratch)]).await.kept();
     let story = home.story().await;

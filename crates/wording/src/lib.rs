@@ -27,7 +27,7 @@ mod value;
 
 /// One type a message, made from the English catalogue.
 // Types are named as the messages are.
-#[allow(non_camel_case_types)]
+#[allow(non_camel_case_types, rustdoc::bare_urls, rustdoc::invalid_html_tags, rustdoc::broken_intra_doc_links)]
 pub mod text {
     include!(concat!(env!("OUT_DIR"), "/messages.rs"));
 }

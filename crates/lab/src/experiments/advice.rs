@@ -72,7 +72,7 @@ fn signs(c: &mut Chance, end: Moment) -> Vec<(Moment, &'static str)> {
 fn with_signs(mut events: Vec<Event>, animal: AnimalId, signs: &[(Moment, &str)]) -> Result<Story, LabError> {
     let pattern = events.first().cloned().ok_or_else(|| told("no event was simulated"))?;
     for (number, (at, text)) in signs.iter().enumerate() {
-        let sign = Note::new(*text).map_err(told)?;
+        let sign = Note::new(text).map_err(told)?;
         let body = Sign { sign, level: SignLevel::Strong, when: When::During, session: None };
         events.push(Event {
             id: EventId(Uuid::from_u128(1_000 + number as u128)),

@@ -121,6 +121,7 @@ export const MAY = {
   reward_card: "back",
   word_card: "back",
   clip_card: "stands",
+  picture_card: "back",
   board_layout: "back",
   house_rule: "back",
   stage_choice: "back",

@@ -13,7 +13,7 @@ async fn what_is_taken_back_or_put_right_keeps_its_first_record() {
 
     // Each control says of which entry it is, for who hears them one after the other.
     let said = web.get(&log).await.text;
-    assert!(said.contains("Put right<span class=\"unseen\">: The animal pressed chicken"), "{said}");
+    assert!(said.contains("aria-label=\"Edit: Momo pressed chicken"), "{said}");
 
     assert_eq!(web.post(&format!("{log}/withdraw"), format!("of={id}")).await.status, StatusCode::SEE_OTHER);
     let after = web.get(&log).await.text;
@@ -175,7 +175,7 @@ async fn older_leads_to_every_event_of_one_moment() {
     }
     assert_eq!(address, None, "it comes to an end");
     for n in 0..100 {
-        assert_eq!(read.matches(&format!("remark number {n}.")).count(), 1, "remark {n}");
+        assert_eq!(read.matches(&format!("remark number {n}.</p>")).count(), 1, "remark {n}");
     }
     let log = format!("/l/{}/log", ids.animal);
     let at = remarks[0]["happened_at"].as_str().unwrap();

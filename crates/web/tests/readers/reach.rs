@@ -7,8 +7,13 @@ use std::collections::{BTreeMap, BTreeSet};
 const DEEPEST: usize = 12;
 
 /// Crates by the names under which others use them.
-const CRATES: [(&str, &str); 4] =
-    [("sayso_methods", "methods"), ("sayso_advisor", "advisor"), ("sayso_web", "web"), ("sayso_cli", "cli")];
+const CRATES: [(&str, &str); 5] = [
+    ("sayso_methods", "methods"),
+    ("sayso_advisor", "advisor"),
+    ("sayso_web", "web"),
+    ("sayso_wording", "wording"),
+    ("sayso_cli", "cli"),
+];
 
 impl Sources {
     /// What a path written in a module stands for: an item's full name, or none if it is not of these crates.

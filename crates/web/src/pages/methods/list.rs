@@ -307,6 +307,7 @@ pub const METHODS: &[(&str, &[Method])] = &[
                     "words::alike",
                     "words::distance",
                     "words::features",
+                    "words::label",
                     "words::phoneme",
                     "words::sounds",
                     "words::dictionary",

@@ -84,9 +84,8 @@ fn read(locale: &Locale, typed: &mut Typed) -> Option<Begun> {
     if species.is_none() && typed.problem("species").is_none() {
         typed.wrong("species", say!(locale, start::species_missing));
     }
-    let others: Vec<Label> = typed
-        .text("others")
-        .to_owned()
+    let names = typed.text("others").to_owned();
+    let others: Vec<Label> = names
         .split([',', ';', '\n'])
         .map(str::trim)
         .filter(|name| !name.is_empty())
