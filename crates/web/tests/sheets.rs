@@ -153,7 +153,7 @@ async fn the_pdf_says_what_the_page_says() {
         let pages: Vec<u32> = document.get_pages().keys().copied().collect();
         let found = words(&document.extract_text(&pages).unwrap());
         let said = sentences(&shown.text);
-        assert!(said.len() > 2, "{said:?}");
+        assert!(said.len() > 1, "{said:?}");
         for text in said {
             assert!(found.contains(&words(&text)), "{page}: {text:?} is not in {found}");
         }
