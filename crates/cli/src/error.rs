@@ -52,7 +52,14 @@ macro_rules! below {
         }
     )* };
 }
-below!(sayso_store::StoreError, sayso_web::ServeError, sayso_web::access::PairedError, std::io::Error, NotKept);
+below!(
+    sayso_store::StoreError,
+    sayso_web::ServeError,
+    sayso_web::access::PairedError,
+    sayso_paper::PaperError,
+    std::io::Error,
+    NotKept
+);
 
 impl From<NoNotebook> for CliError {
     fn from(why: NoNotebook) -> Self {

@@ -69,6 +69,7 @@ async fn run(l: &Locale, cli: Cli) -> Result<ExitCode, CliError> {
         Command::Export { data, form, to } => {
             return commands::exchange::export(l, &data.data, form, to.as_deref()).await;
         }
+        Command::Sheet(asked) => commands::sheet::sheet(l, &asked).await?,
         Command::Backup { data, file } => commands::keep::backup(l, &data.data, &file).await?,
         Command::Restore { data, file, others } => commands::keep::restore(l, &data.data, &file, others.into()).await?,
         Command::Completions { shell } => commands::describe::completions(shell),

@@ -16,8 +16,9 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("notebook", &["model", "listen", "store"]),
     ("sim", &["model"]),
     ("wording", &["model", "methods", "listen", "advisor"]),
-    ("web", &["model", "methods", "listen", "store", "advisor", "notebook", "wording"]),
-    ("cli", &["model", "methods", "listen", "store", "advisor", "notebook", "sim", "wording", "web"]),
+    ("paper", &["model", "advisor", "wording"]),
+    ("web", &["model", "methods", "listen", "store", "advisor", "notebook", "wording", "paper"]),
+    ("cli", &["model", "methods", "listen", "store", "advisor", "notebook", "sim", "wording", "paper", "web"]),
     ("lab", &["model", "methods", "listen", "store", "advisor", "notebook", "sim"]),
 ];
 

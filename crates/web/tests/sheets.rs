@@ -54,7 +54,7 @@ async fn a_report_of_nothing_says_that_nothing_is_known() {
         .says("no session was noted in this period")
         .says("no likes test was held")
         .says("no weight is known");
-    home.page(&format!("/sheets/{}/likes", home.animal)).await.says("Nothing has been tested yet.");
+    home.page(&format!("/sheets/{}/likes", home.animal)).await.says("Nothing has been tested yet");
     assert_eq!(home.get("/sheets/0195a0a0-0000-7000-8000-000000000000/progress").await.status, 404);
 }
 
@@ -98,7 +98,7 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
     home.state.store.append(events).await.unwrap();
     home.page(&format!("/sheets/{}/progress", home.animal))
         .await
-        .says("Own presses: 2.")
+        .says("Pip’s own presses: 2.")
         .says("Strong signs: 1.")
         .says("27 Feb 2026: turned &lt;away&gt;")
         .says("Missed, or no answer noted: too early to say (n = 2)")
@@ -106,4 +106,56 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
     // The period can be shorter; an unknown one falls back to four weeks.
     home.page(&format!("/sheets/{}/progress?days=14", home.animal)).await.says("17 Feb 2026 to 2 Mar 2026");
     home.page(&format!("/sheets/{}/progress?days=9999", home.animal)).await.says("3 Feb 2026 to 2 Mar 2026");
+}
+
+/// Sentences of a sheet's page: what stands between its tags, without menus and the figures under charts.
+fn sentences(page: &str) -> Vec<String> {
+    let article = page.split_once("<article").unwrap().1.split_once("<footer").unwrap().0;
+    let mut texts = Vec::new();
+    let mut rest = article.split_once('>').unwrap().1;
+    while let Some((text, after)) = rest.split_once('<') {
+        let text = text.replace("&lt;", "<").replace("&gt;", ">").replace("&quot;", "\"").replace("&amp;", "&");
+        texts.push(text);
+        // Charts are drawn anew.
+        rest = ["<svg", "<details"]
+            .iter()
+            .find(|tag| format!("<{after}").starts_with(**tag))
+            .map_or(after, |tag| after.split_once(&tag.replace('<', "</")).unwrap().1)
+            .split_once('>')
+            .unwrap()
+            .1;
+    }
+    texts.into_iter().filter(|t| !t.trim().is_empty()).collect()
+}
+
+fn words(text: &str) -> String {
+    text.split_whitespace().collect()
+}
+
+#[tokio::test]
+async fn the_pdf_says_what_the_page_says() {
+    let home = Home::new().await;
+    let to = format!("/l/{}/words/new", home.animal);
+    home.post(&to, &[("says", "ball"), ("means", "asks for the ball"), ("answer", "Throw it once.")]).await.kept();
+    home.post(&to, &[("says", "bed"), ("closing", "yes")]).await.kept();
+    let animal = home.animal;
+    for (page, file) in [
+        ("/sheets/rules".to_owned(), "/sheets/rules.pdf?paper=letter".to_owned()),
+        ("/sheets/labels?size=small".to_owned(), "/sheets/labels.pdf?paper=a4&size=small".to_owned()),
+        (format!("/sheets/{animal}/progress?days=14"), format!("/sheets/{animal}/progress.pdf?paper=a4&days=14")),
+        (format!("/sheets/{animal}/likes"), format!("/sheets/{animal}/likes.pdf?paper=letter")),
+    ] {
+        let shown = home.page(&page).await;
+        shown.says(&format!("href=\"{}\"", file.replace('&', "&amp;")));
+        let (kind, bytes) = home.file(&file).await;
+        assert_eq!(kind, "application/pdf");
+        let document = lopdf::Document::load_mem(&bytes).unwrap();
+        let pages: Vec<u32> = document.get_pages().keys().copied().collect();
+        let found = words(&document.extract_text(&pages).unwrap());
+        let said = sentences(&shown.text);
+        assert!(said.len() > 1, "{said:?}");
+        for text in said {
+            assert!(found.contains(&words(&text)), "{page}: {text:?} is not in {found}");
+        }
+    }
 }

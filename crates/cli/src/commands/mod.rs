@@ -10,4 +10,5 @@ pub mod listen;
 mod notebook;
 pub mod picture;
 pub mod serve;
+pub mod sheet;
 pub mod tell;

@@ -117,6 +117,15 @@ impl Home {
         Answer { status, to, text }
     }
 
+    /// A file, with its content type.
+    pub async fn file(&self, path: &str) -> (String, Vec<u8>) {
+        let request = Request::get(path).header(header::HOST, "localhost").header(header::COOKIE, &self.cookie);
+        let response = self.app.clone().oneshot(request.body(Body::empty()).unwrap()).await.unwrap();
+        assert_eq!(response.status(), StatusCode::OK, "{path}");
+        let kind = response.headers()[header::CONTENT_TYPE].to_str().unwrap().to_owned();
+        (kind, response.into_body().collect().await.unwrap().to_bytes().to_vec())
+    }
+
     pub async fn get(&self, path: &str) -> Answer {
         self.send(Request::get(path), String::new()).await
     }

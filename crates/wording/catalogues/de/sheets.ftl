@@ -1,114 +1,159 @@
 sheets-title = Blätter
-sheets-intro = Jedes lässt sich auf A4 oder Letter drucken, ohne die Menüs.
-sheets-print = Drucken
-sheets-print-menu = oder drucke über das Menü des Browsers
-sheets-all = Alle Blätter
+sheets-intro = Jedes lässt sich auf A4 oder Letter drucken, ohne die Menüs, und gibt es als PDF, das Vorleseprogramme lesen.
 sheets-fridge = Für den Kühlschrank
-sheets-fridge-what = Was jedes Wort bedeutet, wie alle darauf antworten, was alle für „jetzt nicht“ sagen, und die Regeln des Hauses.
+sheets-fridge-what = Was jedes Wort bedeutet, wie alle darauf antworten, was alle für „jetzt nicht“ sagen, und die Hausregeln.
 sheets-rules = Hausregeln
 sheets-buttons = Für die Knöpfe
-sheets-buttons-what = Schlichte Schilder mit dem Wort.
-sheets-labels = Schilder
-sheets-report-for = Für die Familie, die Tierarztpraxis oder eine Fachperson für Verhalten.
-sheets-report = Bericht über Fortschritte
-sheets-likes = Was { $name } mag
-sheets-size = Größe
-sheets-size-of = { $size ->
-    [small] klein, 40 × 25 mm
-    [large] groß, 90 × 60 mm
-   *[middle] mittel, 60 × 40 mm
-}
-sheets-no-word = Noch steht kein Wort auf dem Brett.
-sheets-labels-note = Schilder helfen Menschen. Kleine abgerissene Teile können verschluckt werden: Klebe sie flach auf, und nimm keine, wo ein Tier daran nagt.
-sheets-button = Knopf
-sheets-means = Bedeutet
-sheets-everyone-answers = Alle antworten
-sheets-not-now = Jetzt nicht
-sheets-ends-session = beendet eine Sitzung
-sheets-for-all = alle
-sheets-answer-every-press = Antworte auf jedes Drücken, auch wenn es nach einem Stolpern aussieht.
-sheets-may-come-and-go = { $name } darf kommen und gehen; rufe oder locke { $name } nie ans Brett.
-sheets-any-may-come-and-go = Jedes Tier darf kommen und gehen; rufe oder locke keines ans Brett.
-sheets-batteries = Verschließe Batteriefächer mit ihren Schrauben. { $emergency }
-sheets-of-animal = { $name }:
-sheets-nothing-tested = Noch wurde nichts getestet.
-sheets-tested = { $trials ->
-    [one] Aus einem Durchgang, am { $day }; ohne Wahl: { $none }.
-   *[other] Aus { $trials } Durchgängen, der letzte am { $day }; ohne Wahl: { $none }.
-}
-sheets-test-again = Noch einmal testen:
-sheets-likes-note = Vorlieben ändern sich mit Hunger, Stunde und Tag; dies hat { $name } gewählt, als gefragt wurde. Eine Linie ist der 95-%-Bereich; gezählt werden die Angebote.
-sheets-progress = Fortschritte von { $name }
+sheets-buttons-what = Schlichte Etiketten mit dem Wort.
+sheets-labels = Etiketten
+sheets-animal-what = Für die Familie, die Tierarztpraxis oder eine Fachkraft für Verhalten.
+sheets-progress = Bericht über Fortschritte
+sheets-likes-of = Was { $name } mag
+sheets-print = Drucken
+sheets-print-menu = oder drucke aus dem Menü des Browsers
+sheets-all = Alle Blätter
+sheets-pdf-a4 = PDF, A4
+sheets-pdf-letter = PDF, US Letter
+sheets-foot = Sayso · { $home } · { $day }
+sheets-foot-page = Sayso · { $home } · { $day } · Seite { $page } von { $of }
+
 sheets-period = Zeitraum
 sheets-days = { $days ->
     [one] Ein Tag
    *[other] { $days } Tage
 }
-sheets-no-diagnosis = { $lead } Eigene Aufzeichnungen eines Haushalts, von einem Programm gezählt. Niemand hat sie geprüft. Sie können nicht sagen, was ein Tier versteht, fühlt oder woran es leidet; frage dafür eine Tierärztin oder einen Tierarzt oder eine qualifizierte Fachperson für Verhalten.
-sheets-no-diagnosis-lead = Keine Diagnose.
+sheets-progress-of = Fortschritte von { $name }
+sheets-not-a-diagnosis = Keine Diagnose.
+sheets-own-records = Eigene Aufzeichnungen eines Zuhauses, von einem Programm gezählt. Niemand hat sie geprüft. Sie können nicht sagen, was ein Tier versteht, fühlt oder woran es leidet; frag dazu eine Tierarztpraxis oder eine qualifizierte Fachkraft für Verhalten.
 sheets-animal = Tier
-sheets-about = etwa { $age }
-sheets-dates = { $from } bis { $to } ({ $zone })
+sheets-species = { $species ->
+    [dog] Hund
+    [cat] Katze
+    [parrot] Papagei
+    [rabbit] Kaninchen
+   *[other] andere Tierart
+}
+sheets-age-weeks = { $weeks ->
+    [one] eine Woche alt
+   *[other] { $weeks } Wochen alt
+}
+sheets-age-months = { $months ->
+    [one] einen Monat alt
+   *[other] { $months } Monate alt
+}
+sheets-age-years = { $years ->
+    [one] ein Jahr alt
+   *[other] { $years } Jahre alt
+}
+sheets-age-about = etwa { $age }
+sheets-from-to = { $first } bis { $last } ({ $zone })
 sheets-printed-by = Gedruckt von
 sheets-limits = Grenzen
-sheets-cautions = Hinweise zur Gesundheit
+sheets-health = Gesundheitliche Hinweise
+
 sheets-in-short = Kurz gesagt
-sheets-days-noted = Tage, an denen etwas notiert wurde: { $days } von { $all }. Was niemand notiert hat, steht nicht hier.
+sheets-noted = Tage, an denen etwas notiert wurde: { $noted } von { $days }. Was niemand notiert hat, steht hier nicht.
 sheets-joined = Sitzungen, bei denen { $name } mitmachte: { $share }.
-sheets-presses = Zeigen durch Menschen: { $showings }. Eigenes Drücken: { $presses }.
+sheets-counts = Gezeigt von Menschen: { $showings }. Eigene Drücke von { $name }: { $presses }.
 sheets-welfare = Wohlergehen:
+
 sheets-words = Wörter
 sheets-none-taught = Noch wird kein Wort gelehrt.
-sheets-words-caption = seit dem Anfang; eigenes Drücken in den letzten 28 Tagen
+sheets-since = von Anfang an; eigene Drücke der letzten 28 Tage
 sheets-word = Wort
 sheets-stage = Stufe
 sheets-figures-say = Zahlen: { $stage }
 sheets-shown = Gezeigt
-sheets-press-to-giving = Vom Drücken bis zum Geben
-sheets-pressed = Gedrückt, wenn eingeladen und gewollt
-sheets-own-presses = Eigenes Drücken
-sheets-times = { $times ->
-    [one] einmal
-   *[other] { $times }-mal
-}
-sheets-stages = Stufen: vorbereiten, zeigen (Menschen drücken und geben), einladen (ein Angebot, ein Warten und in jedem Fall das Ding), unterhalten ({ $name } drückt von selbst). Kein Drücken zählt nie als kein Verstehen.
-sheets-showings-a-week = Zeigen je Woche
-sheets-week-from = Woche ab
-sheets-showings = gezeigt
-sheets-week-of = Woche ab { $day }
-sheets-joined-by-week = Mitgemachte Sitzungen, nach Woche
+sheets-to-giving = Vom Druck zum Geben
+sheets-when-invited = Gedrückt bei Einladung und Wunsch
+sheets-own-presses = Eigene Drücke
+sheets-n = { $n }
+sheets-n-of = (n = { $n })
+sheets-stages = Stufen: vorbereiten, zeigen (Menschen drücken und geben), einladen (ein Angebot, eine Pause und die Sache in jedem Fall), unterhalten ({ $name } drückt von sich aus). Kein Druck zählt nie als kein Verstehen.
+
+sheets-showings-a-week = Gezeigt je Woche
+sheets-joined-by-week = Sitzungen, bei denen mitgemacht wurde, je Woche
+sheets-week-from = Woche ab { $day }
+sheets-axis-week = Woche ab
+sheets-axis-showings = gezeigt
 sheets-axis-joined = mitgemacht
 sheets-axis-pressed = gedrückt
-sheets-answered = Wie auf das eigene Drücken von { $name } geantwortet wurde
+sheets-told = { $what }: { $figure }
+
+sheets-answered = Wie auf eigene Drücke von { $name } geantwortet wurde
 sheets-given = Gegeben: { $share }.
 sheets-given-partly = Gegeben: { $share }, teilweise: { $partly }.
-sheets-declined = Jetzt nicht: { $share }, ein anderes Ding: { $other }.
-sheets-missed = Verpasst, oder keine Antwort notiert: { $share }.
-sheets-signs = Notierte Körpersprache
-sheets-signs-counts = Mitmachen: { $joining }. Leichte Stresszeichen: { $mild }. Starke Zeichen: { $strong }.
-sheets-sign-of = { $day }: { $sign }
-sheets-signs-note = So, wie die Anwesenden es sahen. Ein einzelnes Zeichen bedeutet wenig; lies den ganzen Körper und die Lage.
+sheets-not-now = Jetzt nicht: { $declined }, etwas anderes: { $other }.
+sheets-missed = Verpasst oder keine Antwort notiert: { $share }.
+
+sheets-body-language = Notierte Körpersprache
+sheets-signs = Macht mit: { $joining }. Leichte Anzeichen von Stress: { $mild }. Starke Anzeichen: { $strong }.
+sheets-strong-sign = { $day }: { $sign }
+sheets-signs-note = Wie es die Menschen dort sahen. Ein einzelnes Anzeichen sagt wenig; achte auf den ganzen Körper und die Lage.
+
 sheets-food = Futterbelohnungen
-sheets-food-budget = Gerechnet mit { $day } am Tag, davon Belohnungen höchstens { $budget }. Grundlage: { $basis }.
-sheets-food-budget-range = Gerechnet mit { $day } am Tag (einzelne Tiere: { $low } bis { $high }), davon Belohnungen höchstens { $budget }. Grundlage: { $basis }.
-sheets-food-none = Es wird keine Menge berechnet: { $why }.
-sheets-food-unknown = sie ist nicht bekannt
-sheets-likes-heading = Vorlieben
+sheets-reckoned = Gerechnet mit { $day } kcal am Tag, davon Belohnungen höchstens { $rewards } kcal. Grundlage: { $basis }.
+sheets-reckoned-range = Gerechnet mit { $day } kcal am Tag (einzelne Tiere: { $low } bis { $high }), davon Belohnungen höchstens { $rewards } kcal. Grundlage: { $basis }.
+sheets-no-allowance = Es wird keine Menge berechnet: { $why }.
+sheets-why-unknown = sie ist nicht bekannt
+
+sheets-likes = Vorlieben
 sheets-last-tested = Zuletzt getestet am { $day }.
-sheets-not-tested-enough = { $trials ->
-    [one] Nicht genug getestet, um etwas zu sagen (ein Durchgang).
-   *[other] Nicht genug getestet, um etwas zu sagen ({ $trials } Durchgänge).
-}
+sheets-not-tested = Nicht genug getestet, um etwas zu sagen ({ $trials } Durchgänge).
+
 sheets-not-known = Was nicht bekannt ist
-sheets-no-check = Ob { $name } irgendein Wort versteht: Es gab keine geplante Prüfung. Drücken kann auch von einer Gewohnheit des Platzes kommen, von Hinweisen, die Menschen geben, ohne es zu wissen, oder von dem, was sich früher gelohnt hat.
-sheets-check-elsewhere = { $trials ->
-    [one] Ob { $name } ein Wort versteht, entscheidet dieses Blatt nicht: Der eine Durchgang geplanter Prüfungen steht auf der Seite Belege.
-   *[other] Ob { $name } ein Wort versteht, entscheidet dieses Blatt nicht: { $trials } Durchgänge geplanter Prüfungen stehen auf der Seite Belege.
+sheets-open-no-check = Ob { $name } ein Wort versteht: Es gab keine geplante Prüfung. Drücken kann auch von der Gewohnheit an einen Ort kommen, von Hinweisen, die Menschen unbewusst geben, oder von dem, was sich früher gelohnt hat.
+sheets-open-checks = Ob { $name } ein Wort versteht, klärt dieses Blatt nicht: { $checks } Durchgänge geplanter Prüfungen, zu lesen auf der Seite Belege.
+sheets-open-word = Wie auf „{ $word }“ bei Einladung geantwortet wird.
+sheets-open-little = Wenig über „{ $word }“ bei Einladung (n = { $n }).
+sheets-open-sessions = Wie gern { $name } mitmacht: In diesem Zeitraum wurde keine Sitzung notiert.
+sheets-open-likes = Was { $name } am liebsten mag: Es gab keinen Vorliebentest.
+
+sheets-nothing-tested = Noch wurde nichts getestet.
+sheets-trials = Aus { $trials } Durchgängen, davon ohne Wahl: { $none }.
+sheets-trials-last = Aus { $trials } Durchgängen, der letzte am { $day }, davon ohne Wahl: { $none }.
+sheets-test-again = Noch einmal testen:
+sheets-over-middling = Chance, vor einer mittelmäßig beliebten Sache genommen zu werden
+sheets-chance = Chance
+sheets-consistency = Stimmigkeit der Wahlen zu zweit: { $zeta } (1 ist ohne Kreis wie A vor B, B vor C, C vor A; 0 ist keine; { $circular } von höchstens { $most } Kreisen, { $items } verglichene Dinge).
+sheets-side = Von links aus Sicht von { $name } genommen: { $share }, { $p }.
+sheets-scores = Werte je Art des Tests
+sheets-thing = Sache
+sheets-score = { $format ->
+    [single] Einzeln: Anteil der Angebote, zu denen { $name } kam
+    [paired] Zu zweit: Anteil der Angebote, bei denen es genommen wurde
+    [multiple] Alle in einer Reihe: Anteil der Angebote, bei denen es genommen wurde
+   *[free_access] Stoppuhr: Anteil der Zeit, die damit verbracht wurde
 }
-sheets-not-invited = Wie auf „{ $word }“ geantwortet wird, wenn eingeladen: bisher nie eingeladen und gewollt.
-sheets-little-invited = { $times ->
-    [one] Wenig über „{ $word }“, wenn eingeladen: ein Mal.
-   *[other] Wenig über „{ $word }“, wenn eingeladen: { $times } Male.
+sheets-likes-note = Vorlieben ändern sich mit Hunger, Stunde und Tag; dies wählte { $name }, als gefragt wurde. Ein Strich ist das 95-%-Intervall; n zählt die Angebote.
+sheets-never-give = Gib das { $name } nie.
+sheets-eaten = { $thing }: { $why }. Schon gefressen? Ruf jetzt eine Tierarztpraxis an.
+sheets-care = Vorsicht, für { $name }:
+
+sheets-none-on-board = Noch ist kein Wort auf dem Brett.
+sheets-button = Knopf
+sheets-means = Bedeutet
+sheets-answers = Alle antworten
+sheets-not-now-said = Jetzt nicht
+sheets-ends-session = beendet eine Sitzung
+sheets-for-all = alle
+sheets-every-press = Antworte auf jeden Druck, auch auf einen, der wie ein Stolpern aussieht.
+sheets-come-and-go = Jedes Tier darf kommen und gehen; ruf oder locke es nie zum Brett.
+sheets-batteries = Verschließ Batteriefächer mit ihren Schrauben. Eine verschluckte oder zerbissene Batterie ist ein Notfall. Ein Tier: Ruf sofort eine Tierarztpraxis an. Ein Kind, das eine Knopfzelle verschluckt oder in Nase oder Ohr gesteckt hat: sofort in die Notaufnahme.
+sheets-of-animal = { $name }:
+
+sheets-size = Größe
+sheets-size-of = { $size ->
+    [small] klein, { $width } × { $height } mm
+    [middle] mittel, { $width } × { $height } mm
+   *[large] groß, { $width } × { $height } mm
 }
-sheets-no-session = Wie gern { $name } mitmacht: In diesem Zeitraum wurde keine Sitzung notiert.
-sheets-no-likes-test = Was { $name } am liebsten mag: Es gab keinen Vorlieben-Test.
+sheets-glue = Etiketten helfen Menschen. Abgerissene Stücke können verschluckt werden: Kleb sie flach auf, und nimm keine, wo ein Tier kaut. Druck mit 100 %, ohne an die Seite anzupassen.
+
+sheets-written = Geschrieben: { $file } ({ $pages ->
+    [one] eine Seite
+   *[other] { $pages } Seiten
+}).
+sheets-no-animal-needed = Das Blatt „{ $sheet }“ betrifft das ganze Zuhause: Lass --animal weg.
+sheets-many-animals = Hier leben mehrere Tiere: Sag mit --animal, welches, eines von { $names }.
+sheets-no-animal = Hier lebt noch kein Tier: Füg eines auf der Seite Leute hinzu.

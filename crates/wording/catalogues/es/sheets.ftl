@@ -1,114 +1,159 @@
 sheets-title = Hojas
-sheets-intro = Cada una se imprime en A4 o Carta, sin los menús.
-sheets-print = Imprimir
-sheets-print-menu = o imprime desde el menú del navegador
-sheets-all = Todas las hojas
+sheets-intro = Cada una se imprime en A4 o carta, sin los menús, y existe como PDF que leen los lectores de pantalla.
 sheets-fridge = Para la nevera
-sheets-fridge-what = Qué significa cada palabra, cómo la responden todos, qué dicen todos para «ahora no», y las reglas de la casa.
+sheets-fridge-what = Qué significa cada palabra, cómo la contesta todo el mundo, qué se dice para «ahora no», y las reglas de la casa.
 sheets-rules = Reglas de la casa
 sheets-buttons = Para los botones
 sheets-buttons-what = Etiquetas sencillas con la palabra.
 sheets-labels = Etiquetas
-sheets-report-for = Para la familia, un veterinario o un profesional del comportamiento.
-sheets-report = Informe de progreso
-sheets-likes = Qué le gusta a { $name }
-sheets-size = Tamaño
-sheets-size-of = { $size ->
-    [small] pequeño, 40 × 25 mm
-    [large] grande, 90 × 60 mm
-   *[middle] mediano, 60 × 40 mm
-}
-sheets-no-word = Todavía no hay ninguna palabra en el tablero.
-sheets-labels-note = Las etiquetas ayudan a las personas. Los trozos pequeños arrancados se pueden tragar: pégalas planas, y no pongas ninguna donde un animal las muerda.
-sheets-button = Botón
-sheets-means = Significa
-sheets-everyone-answers = Todos responden
-sheets-not-now = Ahora no
-sheets-ends-session = termina una sesión
-sheets-for-all = todos
-sheets-answer-every-press = Responde a cada pulsación, también a la que parece un tropiezo.
-sheets-may-come-and-go = { $name } puede ir y venir; nunca llames ni atraigas a { $name } al tablero.
-sheets-any-may-come-and-go = Todo animal puede ir y venir; nunca llames ni atraigas a ninguno al tablero.
-sheets-batteries = Cierra las tapas de las pilas con sus tornillos. { $emergency }
-sheets-of-animal = { $name }:
-sheets-nothing-tested = Todavía no se ha probado nada.
-sheets-tested = { $trials ->
-    [one] De un ensayo, el { $day }; sin elección: { $none }.
-   *[other] De { $trials } ensayos, el último el { $day }; sin elección: { $none }.
-}
-sheets-test-again = Probar de nuevo:
-sheets-likes-note = Los gustos cambian con el hambre, la hora y el día; esto es lo que { $name } eligió cuando se le preguntó. Una línea es el intervalo del 95 %; se cuentan las ofertas.
-sheets-progress = Progreso de { $name }
+sheets-animal-what = Para la familia, una persona veterinaria o profesional del comportamiento.
+sheets-progress = Informe de progreso
+sheets-likes-of = Lo que le gusta a { $name }
+sheets-print = Imprimir
+sheets-print-menu = o imprime desde el menú del navegador
+sheets-all = Todas las hojas
+sheets-pdf-a4 = PDF, A4
+sheets-pdf-letter = PDF, carta
+sheets-foot = Sayso · { $home } · { $day }
+sheets-foot-page = Sayso · { $home } · { $day } · página { $page } de { $of }
+
 sheets-period = Periodo
 sheets-days = { $days ->
     [one] Un día
    *[other] { $days } días
 }
-sheets-no-diagnosis = { $lead } Anotaciones propias de un hogar, contadas por un programa. Nadie las revisó. No pueden decir qué entiende, siente o padece un animal; para eso pregunta a un veterinario o a un profesional cualificado del comportamiento.
-sheets-no-diagnosis-lead = No es un diagnóstico.
+sheets-progress-of = Progreso de { $name }
+sheets-not-a-diagnosis = No es un diagnóstico.
+sheets-own-records = Registros propios de un hogar, contados por un programa. Nadie los ha comprobado. No pueden decir qué entiende, siente o padece un animal; para eso pregunta a una persona veterinaria o a una profesional cualificada del comportamiento.
 sheets-animal = Animal
-sheets-about = unos { $age }
-sheets-dates = { $from } a { $to } ({ $zone })
-sheets-printed-by = Impreso por
+sheets-species = { $species ->
+    [dog] perro
+    [cat] gato
+    [parrot] loro
+    [rabbit] conejo
+   *[other] otra especie
+}
+sheets-age-weeks = { $weeks ->
+    [one] una semana de edad
+   *[other] { $weeks } semanas de edad
+}
+sheets-age-months = { $months ->
+    [one] un mes de edad
+   *[other] { $months } meses de edad
+}
+sheets-age-years = { $years ->
+    [one] un año de edad
+   *[other] { $years } años de edad
+}
+sheets-age-about = unos { $age }
+sheets-from-to = { $first } a { $last } ({ $zone })
+sheets-printed-by = Lo imprime
 sheets-limits = Límites
-sheets-cautions = Avisos de salud
+sheets-health = Precauciones de salud
+
 sheets-in-short = En breve
-sheets-days-noted = Días con algo anotado: { $days } de { $all }. Lo que nadie anotó no está aquí.
-sheets-joined = Sesiones en que { $name } participó: { $share }.
-sheets-presses = Veces que las personas mostraron: { $showings }. Pulsaciones propias: { $presses }.
+sheets-noted = Días con algo anotado: { $noted } de { $days }. Lo que nadie anotó no está aquí.
+sheets-joined = Sesiones a las que se unió { $name }: { $share }.
+sheets-counts = Demostraciones de personas: { $showings }. Pulsaciones propias de { $name }: { $presses }.
 sheets-welfare = Bienestar:
+
 sheets-words = Palabras
 sheets-none-taught = Todavía no se enseña ninguna palabra.
-sheets-words-caption = desde el principio; pulsaciones propias en los últimos 28 días
+sheets-since = desde el principio; pulsaciones propias de los últimos 28 días
 sheets-word = Palabra
 sheets-stage = Etapa
-sheets-figures-say = cifras: { $stage }
+sheets-figures-say = las cifras: { $stage }
 sheets-shown = Mostrada
-sheets-press-to-giving = De la pulsación a la entrega
-sheets-pressed = Pulsada con invitación y ganas
+sheets-to-giving = De pulsar a dar
+sheets-when-invited = Pulsada al invitar y quererlo
 sheets-own-presses = Pulsaciones propias
-sheets-times = { $times ->
-    [one] una vez
-   *[other] { $times } veces
-}
-sheets-stages = Etapas: preparar, mostrar (las personas pulsan y dan), invitar (una oferta, una espera y la cosa en todo caso), conversar ({ $name } pulsa por iniciativa propia). No pulsar nunca cuenta como no entender.
-sheets-showings-a-week = Veces mostrada por semana
-sheets-week-from = semana desde
-sheets-showings = veces mostrada
-sheets-week-of = semana desde el { $day }
-sheets-joined-by-week = Sesiones con participación, por semana
-sheets-axis-joined = con participación
+sheets-n = { $n }
+sheets-n-of = (n = { $n })
+sheets-stages = Etapas: preparar, mostrar (las personas pulsan y dan), invitar (una oferta, una espera y la cosa en todo caso), conversar ({ $name } pulsa sin que se lo pidan). No pulsar nunca cuenta como no entender.
+
+sheets-showings-a-week = Demostraciones por semana
+sheets-joined-by-week = Sesiones a las que se unió, por semana
+sheets-week-from = semana desde { $day }
+sheets-axis-week = semana desde
+sheets-axis-showings = demostraciones
+sheets-axis-joined = se unió
 sheets-axis-pressed = pulsada
-sheets-answered = Cómo se respondió a las pulsaciones propias de { $name }
+sheets-told = { $what }: { $figure }
+
+sheets-answered = Cómo se contestaron las pulsaciones propias de { $name }
 sheets-given = Dado: { $share }.
 sheets-given-partly = Dado: { $share }, en parte: { $partly }.
-sheets-declined = Ahora no: { $share }, otra cosa: { $other }.
-sheets-missed = Perdida, o sin respuesta anotada: { $share }.
-sheets-signs = Lenguaje corporal anotado
-sheets-signs-counts = Participar: { $joining }. Señales leves de estrés: { $mild }. Señales fuertes: { $strong }.
-sheets-sign-of = { $day }: { $sign }
-sheets-signs-note = Tal como lo vieron las personas presentes. Una sola señal significa poco; lee todo el cuerpo y la situación.
-sheets-food = Recompensas de comida
-sheets-food-budget = Calculado con { $day } al día, de ellas recompensas como mucho { $budget }. Base: { $basis }.
-sheets-food-budget-range = Calculado con { $day } al día (según el animal: { $low } a { $high }), de ellas recompensas como mucho { $budget }. Base: { $basis }.
-sheets-food-none = No se calcula ninguna cantidad: { $why }.
-sheets-food-unknown = no se conoce
-sheets-likes-heading = Gustos
-sheets-last-tested = Última prueba el { $day }.
-sheets-not-tested-enough = { $trials ->
-    [one] No se ha probado bastante para decir nada (un ensayo).
-   *[other] No se ha probado bastante para decir nada ({ $trials } ensayos).
+sheets-not-now = Ahora no: { $declined }, otra cosa: { $other }.
+sheets-missed = Sin atender o sin respuesta anotada: { $share }.
+
+sheets-body-language = Lenguaje corporal anotado
+sheets-signs = Participa: { $joining }. Señales leves de estrés: { $mild }. Señales fuertes: { $strong }.
+sheets-strong-sign = { $day }: { $sign }
+sheets-signs-note = Como lo vieron las personas presentes. Una sola señal dice poco; mira todo el cuerpo y la situación.
+
+sheets-food = Premios de comida
+sheets-reckoned = Calculado con { $day } kcal al día, de ellas como mucho { $rewards } kcal en premios. Base: { $basis }.
+sheets-reckoned-range = Calculado con { $day } kcal al día (según el individuo: { $low } a { $high }), de ellas como mucho { $rewards } kcal en premios. Base: { $basis }.
+sheets-no-allowance = No se calcula ninguna cantidad: { $why }.
+sheets-why-unknown = no se conoce
+
+sheets-likes = Gustos
+sheets-last-tested = Última prueba: { $day }.
+sheets-not-tested = No se ha probado lo bastante para decir algo ({ $trials } ensayos).
+
+sheets-not-known = Lo que no se sabe
+sheets-open-no-check = Si { $name } entiende alguna palabra: no se hizo ninguna comprobación planificada. Pulsar también puede venir de la costumbre del lugar, de señales que las personas dan sin saberlo o de lo que antes dio resultado.
+sheets-open-checks = Si { $name } entiende una palabra no lo decide esta hoja: { $checks } ensayos de comprobaciones planificadas, contados en la página Pruebas.
+sheets-open-word = Cómo se contesta a «{ $word }» al invitar.
+sheets-open-little = Poco sobre «{ $word }» al invitar (n = { $n }).
+sheets-open-sessions = Con qué ganas se une { $name }: no se anotó ninguna sesión en este periodo.
+sheets-open-likes = Lo que más le gusta a { $name }: no se hizo ninguna prueba de gustos.
+
+sheets-nothing-tested = Todavía no se ha probado nada.
+sheets-trials = De { $trials } ensayos, sin elección: { $none }.
+sheets-trials-last = De { $trials } ensayos, el último el { $day }, sin elección: { $none }.
+sheets-test-again = Probar otra vez:
+sheets-over-middling = Probabilidad de elegirse antes que algo de gusto medio
+sheets-chance = probabilidad
+sheets-consistency = Coherencia de las elecciones por pares: { $zeta } (1 es sin círculos como A antes que B, B antes que C, C antes que A; 0 es ninguna; { $circular } de como mucho { $most } círculos, { $items } cosas comparadas).
+sheets-side = Tomado de la izquierda de { $name }: { $share }, { $p }.
+sheets-scores = Puntuaciones por tipo de prueba
+sheets-thing = Cosa
+sheets-score = { $format ->
+    [single] De una en una: parte de las ofertas a las que { $name } se acercó
+    [paired] De dos en dos: parte de las ofertas en que se tomó
+    [multiple] Todas en fila: parte de las ofertas en que se tomó
+   *[free_access] Cronómetro: parte del tiempo dedicado
 }
-sheets-not-known = Qué no se sabe
-sheets-no-check = Si { $name } entiende alguna palabra: no se hizo ninguna comprobación planeada. Pulsar también puede venir de una costumbre de lugar, de pistas que las personas dan sin saberlo o de lo que antes dio resultado.
-sheets-check-elsewhere = { $trials ->
-    [one] Esta hoja no decide si { $name } entiende una palabra: el único ensayo de comprobaciones planeadas está en la página Pruebas.
-   *[other] Esta hoja no decide si { $name } entiende una palabra: { $trials } ensayos de comprobaciones planeadas están en la página Pruebas.
+sheets-likes-note = Los gustos cambian con el hambre, la hora y el día; esto es lo que { $name } eligió cuando se le preguntó. Una línea es el intervalo del 95 %; n cuenta las ofertas.
+sheets-never-give = Nunca le des esto a { $name }.
+sheets-eaten = { $thing }: { $why }. ¿Ya se lo ha comido? Llama ahora a una persona veterinaria.
+sheets-care = Cuidado, para { $name }:
+
+sheets-none-on-board = Todavía no hay palabras en el tablero.
+sheets-button = Botón
+sheets-means = Significa
+sheets-answers = Todo el mundo contesta
+sheets-not-now-said = Ahora no
+sheets-ends-session = termina una sesión
+sheets-for-all = todos
+sheets-every-press = Contesta cada pulsación, también la que parece un tropiezo.
+sheets-come-and-go = Cada animal puede venir e irse; nunca lo llames ni lo atraigas al tablero.
+sheets-batteries = Cierra las tapas de las pilas con sus tornillos. Una pila tragada o mordida es una urgencia. Un animal: llama enseguida a una persona veterinaria. Un niño que ha tragado una pila de botón o se la ha metido en la nariz o el oído: id enseguida a urgencias.
+sheets-of-animal = { $name }:
+
+sheets-size = Tamaño
+sheets-size-of = { $size ->
+    [small] pequeña, { $width } × { $height } mm
+    [middle] mediana, { $width } × { $height } mm
+   *[large] grande, { $width } × { $height } mm
 }
-sheets-not-invited = Cómo se responde a «{ $word }» con una invitación: hasta ahora nunca con invitación y ganas.
-sheets-little-invited = { $times ->
-    [one] Poco sobre «{ $word }» con una invitación: una vez.
-   *[other] Poco sobre «{ $word }» con una invitación: { $times } veces.
-}
-sheets-no-session = Con cuántas ganas participa { $name }: no se anotó ninguna sesión en este periodo.
-sheets-no-likes-test = Qué le gusta más a { $name }: no se hizo ninguna prueba de gustos.
+sheets-glue = Las etiquetas ayudan a las personas. Los trozos arrancados se pueden tragar: pégalas planas, y no uses ninguna donde un animal muerda. Imprime al 100 %, sin ajustar a la página.
+
+sheets-written = Escrito: { $file } ({ $pages ->
+    [one] una página
+   *[other] { $pages } páginas
+}).
+sheets-no-animal-needed = La hoja «{ $sheet }» trata de todo el hogar: deja fuera --animal.
+sheets-many-animals = Aquí viven varios animales: di cuál con --animal, uno de { $names }.
+sheets-no-animal = Todavía no vive aquí ningún animal: añade uno en la página Personas.

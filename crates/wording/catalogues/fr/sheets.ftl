@@ -1,114 +1,159 @@
-sheets-title = Fiches
-sheets-intro = Chacune s’imprime en A4 ou Letter, sans les menus.
-sheets-print = Imprimer
-sheets-print-menu = ou imprime par le menu du navigateur
-sheets-all = Toutes les fiches
+sheets-title = Feuilles
+sheets-intro = Chacune s’imprime en A4 ou Letter, sans les menus, et existe en PDF lisible par un lecteur d’écran.
 sheets-fridge = Pour le frigo
-sheets-fridge-what = Ce que veut dire chaque mot, comment tout le monde y répond, ce que tout le monde dit pour « pas maintenant », et les règles de la maison.
+sheets-fridge-what = Ce que chaque mot veut dire, comment tout le monde y répond, ce que tout le monde dit pour « pas maintenant », et les règles de la maison.
 sheets-rules = Règles de la maison
 sheets-buttons = Pour les boutons
-sheets-buttons-what = De simples étiquettes avec le mot.
+sheets-buttons-what = Des étiquettes simples avec le mot.
 sheets-labels = Étiquettes
-sheets-report-for = Pour la famille, un vétérinaire ou un professionnel du comportement.
-sheets-report = Bilan des progrès
-sheets-likes = Ce que { $name } aime
-sheets-size = Taille
-sheets-size-of = { $size ->
-    [small] petite, 40 × 25 mm
-    [large] grande, 90 × 60 mm
-   *[middle] moyenne, 60 × 40 mm
-}
-sheets-no-word = Aucun mot n’est encore sur le tableau.
-sheets-labels-note = Les étiquettes aident les gens. De petits bouts arrachés peuvent être avalés : colle-les bien à plat, et n’en mets pas là où un animal mordille.
-sheets-button = Bouton
-sheets-means = Veut dire
-sheets-everyone-answers = Tout le monde répond
-sheets-not-now = Pas maintenant
-sheets-ends-session = termine une séance
-sheets-for-all = tous
-sheets-answer-every-press = Réponds à chaque appui, même à celui qui ressemble à un faux pas.
-sheets-may-come-and-go = { $name } peut aller et venir ; n’appelle et n’attire jamais { $name } vers le tableau.
-sheets-any-may-come-and-go = Chaque animal peut aller et venir ; n’en appelle et n’en attire jamais un vers le tableau.
-sheets-batteries = Ferme les caches des piles avec leurs vis. { $emergency }
-sheets-of-animal = { $name } :
-sheets-nothing-tested = Rien n’a encore été testé.
-sheets-tested = { $trials ->
-    [one] D’après un essai, le { $day } ; sans choix : { $none }.
-   *[other] D’après { $trials } essais, le dernier le { $day } ; sans choix : { $none }.
-}
-sheets-test-again = À tester de nouveau :
-sheets-likes-note = Les préférences changent avec la faim, l’heure et le jour ; voici ce que { $name } a choisi quand on a demandé. Une ligne est l’intervalle à 95 % ; on compte les offres.
-sheets-progress = Progrès de { $name }
+sheets-animal-what = Pour la famille, le cabinet vétérinaire ou une personne spécialiste du comportement.
+sheets-progress = Rapport de progrès
+sheets-likes-of = Ce que { $name } aime
+sheets-print = Imprimer
+sheets-print-menu = ou imprime depuis le menu du navigateur
+sheets-all = Toutes les feuilles
+sheets-pdf-a4 = PDF, A4
+sheets-pdf-letter = PDF, US Letter
+sheets-foot = Sayso · { $home } · { $day }
+sheets-foot-page = Sayso · { $home } · { $day } · page { $page } sur { $of }
+
 sheets-period = Période
 sheets-days = { $days ->
     [one] Un jour
    *[other] { $days } jours
 }
-sheets-no-diagnosis = { $lead } Les notes d’un foyer, comptées par un programme. Personne ne les a vérifiées. Elles ne peuvent pas dire ce qu’un animal comprend, ressent ou de quoi il souffre ; pour cela, demande à un vétérinaire ou à un professionnel qualifié du comportement.
-sheets-no-diagnosis-lead = Pas un diagnostic.
+sheets-progress-of = Progrès de { $name }
+sheets-not-a-diagnosis = Ce n’est pas un diagnostic.
+sheets-own-records = Les notes d’un foyer, comptées par un programme. Personne ne les a vérifiées. Elles ne peuvent pas dire ce qu’un animal comprend, ressent ou de quoi il souffre ; demande pour cela à un cabinet vétérinaire ou à une personne qualifiée en comportement.
 sheets-animal = Animal
-sheets-about = environ { $age }
-sheets-dates = { $from } à { $to } ({ $zone })
+sheets-species = { $species ->
+    [dog] chien
+    [cat] chat
+    [parrot] perroquet
+    [rabbit] lapin
+   *[other] autre espèce
+}
+sheets-age-weeks = { $weeks ->
+    [one] une semaine
+   *[other] { $weeks } semaines
+}
+sheets-age-months = { $months ->
+    [one] un mois
+   *[other] { $months } mois
+}
+sheets-age-years = { $years ->
+    [one] un an
+   *[other] { $years } ans
+}
+sheets-age-about = environ { $age }
+sheets-from-to = { $first } au { $last } ({ $zone })
 sheets-printed-by = Imprimé par
 sheets-limits = Limites
-sheets-cautions = Mises en garde de santé
+sheets-health = Précautions de santé
+
 sheets-in-short = En bref
-sheets-days-noted = Jours avec quelque chose de noté : { $days } sur { $all }. Ce que personne n’a noté n’est pas ici.
-sheets-joined = Séances avec la participation de { $name } : { $share }.
-sheets-presses = Fois où les gens ont montré : { $showings }. Appuis spontanés : { $presses }.
+sheets-noted = Jours où quelque chose a été noté : { $noted } sur { $days }. Ce que personne n’a noté n’est pas ici.
+sheets-joined = Séances auxquelles { $name } s’est joint de son plein gré : { $share }.
+sheets-counts = Démonstrations par des personnes : { $showings }. Appuis spontanés de { $name } : { $presses }.
 sheets-welfare = Bien-être :
+
 sheets-words = Mots
 sheets-none-taught = Aucun mot n’est encore enseigné.
-sheets-words-caption = depuis le début ; appuis spontanés des 28 derniers jours
+sheets-since = depuis le début ; appuis spontanés des 28 derniers jours
 sheets-word = Mot
 sheets-stage = Étape
-sheets-figures-say = chiffres : { $stage }
+sheets-figures-say = les chiffres : { $stage }
 sheets-shown = Montré
-sheets-press-to-giving = De l’appui à la remise
-sheets-pressed = Appui sur invitation et avec envie
+sheets-to-giving = De l’appui au don
+sheets-when-invited = Appuyé sur invitation et envie
 sheets-own-presses = Appuis spontanés
-sheets-times = { $times ->
-    [one] { $times } fois
-   *[other] { $times } fois
-}
-sheets-stages = Étapes : préparer, montrer (les gens appuient et donnent), inviter (une offre, une attente, et la chose dans tous les cas), converser ({ $name } appuie spontanément). L’absence d’appui n’est jamais comptée comme une absence de compréhension.
-sheets-showings-a-week = Fois montré par semaine
-sheets-week-from = semaine du
-sheets-showings = fois montré
-sheets-week-of = semaine du { $day }
-sheets-joined-by-week = Séances avec participation, par semaine
+sheets-n = { $n }
+sheets-n-of = (n = { $n })
+sheets-stages = Étapes : préparer, montrer (les personnes appuient et donnent), inviter (une offre, une attente, et la chose dans tous les cas), converser ({ $name } appuie sans qu’on le demande). Ne pas appuyer ne compte jamais comme ne pas comprendre.
+
+sheets-showings-a-week = Démonstrations par semaine
+sheets-joined-by-week = Participation aux séances, par semaine
+sheets-week-from = semaine du { $day }
+sheets-axis-week = semaine du
+sheets-axis-showings = démonstrations
 sheets-axis-joined = participation
-sheets-axis-pressed = appuis
+sheets-axis-pressed = appuyé
+sheets-told = { $what } : { $figure }
+
 sheets-answered = Comment on a répondu aux appuis spontanés de { $name }
 sheets-given = Donné : { $share }.
 sheets-given-partly = Donné : { $share }, en partie : { $partly }.
-sheets-declined = Pas maintenant : { $share }, autre chose : { $other }.
-sheets-missed = Manqué, ou pas de réponse notée : { $share }.
-sheets-signs = Langage corporel noté
-sheets-signs-counts = Participation : { $joining }. Signes de stress légers : { $mild }. Signes forts : { $strong }.
-sheets-sign-of = { $day } : { $sign }
-sheets-signs-note = Tel que vu par les personnes présentes. Un seul signe veut dire peu ; lis tout le corps et la situation.
-sheets-food = Récompenses alimentaires
-sheets-food-budget = Calculé avec { $day } par jour, dont récompenses { $budget } au plus. Base : { $basis }.
-sheets-food-budget-range = Calculé avec { $day } par jour (selon l’animal : { $low } à { $high }), dont récompenses { $budget } au plus. Base : { $basis }.
-sheets-food-none = Aucune ration n’est calculée : { $why }.
-sheets-food-unknown = elle n’est pas connue
-sheets-likes-heading = Préférences
+sheets-not-now = Pas maintenant : { $declined }, autre chose : { $other }.
+sheets-missed = Manqué, ou aucune réponse notée : { $share }.
+
+sheets-body-language = Langage corporel noté
+sheets-signs = Participe : { $joining }. Signes légers de stress : { $mild }. Signes forts : { $strong }.
+sheets-strong-sign = { $day } : { $sign }
+sheets-signs-note = Tel que vu par les personnes présentes. Un seul signe dit peu ; regarde tout le corps et la situation.
+
+sheets-food = Récompenses en nourriture
+sheets-reckoned = Calculé avec { $day } kcal par jour, dont au plus { $rewards } kcal de récompenses. Base : { $basis }.
+sheets-reckoned-range = Calculé avec { $day } kcal par jour (selon les individus : { $low } à { $high }), dont au plus { $rewards } kcal de récompenses. Base : { $basis }.
+sheets-no-allowance = Aucune quantité n’est calculée : { $why }.
+sheets-why-unknown = elle n’est pas connue
+
+sheets-likes = Goûts
 sheets-last-tested = Dernier test le { $day }.
-sheets-not-tested-enough = { $trials ->
-    [one] Pas assez testé pour dire quoi que ce soit ({ $trials } essai).
-   *[other] Pas assez testé pour dire quoi que ce soit ({ $trials } essais).
-}
+sheets-not-tested = Pas assez testé pour dire quoi que ce soit ({ $trials } essais).
+
 sheets-not-known = Ce qu’on ne sait pas
-sheets-no-check = Si { $name } comprend un mot quelconque : aucune vérification prévue n’a été faite. Les appuis peuvent aussi venir d’une habitude de place, d’indices que les gens donnent sans le savoir, ou de ce qui a payé auparavant.
-sheets-check-elsewhere = { $trials ->
-    [one] Cette fiche ne tranche pas si { $name } comprend un mot : le seul essai de vérifications prévues est sur la page Preuves.
-   *[other] Cette fiche ne tranche pas si { $name } comprend un mot : { $trials } essais de vérifications prévues sont sur la page Preuves.
+sheets-open-no-check = Si { $name } comprend un mot : aucun contrôle prévu n’a eu lieu. Appuyer peut aussi venir de l’habitude d’un endroit, de signes que les personnes donnent sans le savoir, ou de ce qui a payé avant.
+sheets-open-checks = Si { $name } comprend un mot, cette feuille ne le dit pas : { $checks } essais de contrôles prévus, racontés à la page Preuves.
+sheets-open-word = Comment on répond à « { $word } » sur invitation.
+sheets-open-little = Peu sur « { $word } » sur invitation (n = { $n }).
+sheets-open-sessions = Si { $name } participe volontiers : aucune séance notée dans cette période.
+sheets-open-likes = Ce que { $name } préfère : aucun test de goûts n’a eu lieu.
+
+sheets-nothing-tested = Rien n’a encore été testé.
+sheets-trials = Sur { $trials } essais, sans choix : { $none }.
+sheets-trials-last = Sur { $trials } essais, le dernier le { $day }, sans choix : { $none }.
+sheets-test-again = Tester encore :
+sheets-over-middling = Chance d’être pris avant une chose moyennement aimée
+sheets-chance = chance
+sheets-consistency = Cohérence des choix par deux : { $zeta } (1 est sans cercle comme A avant B, B avant C, C avant A ; 0 est aucune ; { $circular } sur au plus { $most } cercles, { $items } choses comparées).
+sheets-side = Pris à gauche de { $name } : { $share }, { $p }.
+sheets-scores = Scores par genre de test
+sheets-thing = Chose
+sheets-score = { $format ->
+    [single] Une à la fois : part des offres où { $name } est venu
+    [paired] Deux à la fois : part des offres où elle a été prise
+    [multiple] Toutes en rang : part des offres où elle a été prise
+   *[free_access] Chronomètre : part du temps passé avec
 }
-sheets-not-invited = Comment « { $word } » est répondu sur invitation : jamais invité avec envie jusqu’ici.
-sheets-little-invited = { $times ->
-    [one] Peu de chose sur « { $word } » sur invitation : { $times } fois.
-   *[other] Peu de chose sur « { $word } » sur invitation : { $times } fois.
+sheets-likes-note = Les goûts changent avec la faim, l’heure et le jour ; voilà ce que { $name } a choisi au moment du test. Un trait est l’intervalle à 95 % ; n compte les offres.
+sheets-never-give = Ne donne jamais cela à { $name }.
+sheets-eaten = { $thing } : { $why }. Déjà mangé ? Appelle tout de suite un cabinet vétérinaire.
+sheets-care = Attention, pour { $name } :
+
+sheets-none-on-board = Aucun mot n’est encore sur le tableau.
+sheets-button = Bouton
+sheets-means = Veut dire
+sheets-answers = Tout le monde répond
+sheets-not-now-said = Pas maintenant
+sheets-ends-session = termine une séance
+sheets-for-all = tous
+sheets-every-press = Réponds à chaque appui, même à celui qui ressemble à un faux pas.
+sheets-come-and-go = Chaque animal peut venir et partir ; ne l’appelle et ne l’attire jamais au tableau.
+sheets-batteries = Ferme les couvercles des piles avec leurs vis. Une pile avalée ou mordue est une urgence. Un animal : appelle tout de suite un cabinet vétérinaire. Un enfant qui a avalé une pile bouton ou l’a mise dans le nez ou l’oreille : va tout de suite aux urgences.
+sheets-of-animal = { $name } :
+
+sheets-size = Taille
+sheets-size-of = { $size ->
+    [small] petite, { $width } × { $height } mm
+    [middle] moyenne, { $width } × { $height } mm
+   *[large] grande, { $width } × { $height } mm
 }
-sheets-no-session = Avec quel plaisir { $name } participe : aucune séance n’a été notée pendant cette période.
-sheets-no-likes-test = Ce que { $name } préfère : aucun test de préférences n’a été fait.
+sheets-glue = Les étiquettes aident les personnes. De petits bouts arrachés peuvent être avalés : colle-les à plat, et n’en mets pas là où un animal mordille. Imprime à 100 %, sans ajuster à la page.
+
+sheets-written = Écrit : { $file } ({ $pages ->
+    [one] une page
+   *[other] { $pages } pages
+}).
+sheets-no-animal-needed = La feuille « { $sheet } » concerne tout le foyer : enlève --animal.
+sheets-many-animals = Plusieurs animaux vivent ici : dis lequel avec --animal, un de { $names }.
+sheets-no-animal = Aucun animal ne vit encore ici : ajoute-en un à la page Personnes.

@@ -1,114 +1,159 @@
 sheets-title = Folhas
-sheets-intro = Cada uma imprime-se em A4 ou Letter, sem os menus.
-sheets-print = Imprimir
-sheets-print-menu = ou imprime pelo menu do navegador
-sheets-all = Todas as folhas
+sheets-intro = Cada uma é impressa em A4 ou Carta, sem os menus, e existe em PDF que os leitores de ecrã leem.
 sheets-fridge = Para o frigorífico
-sheets-fridge-what = O que quer dizer cada palavra, como todos lhe respondem, o que todos dizem para “agora não”, e as regras da casa.
+sheets-fridge-what = O que cada palavra quer dizer, como todos lhe respondem, o que todos dizem para “agora não”, e as regras da casa.
 sheets-rules = Regras da casa
 sheets-buttons = Para os botões
 sheets-buttons-what = Etiquetas simples com a palavra.
 sheets-labels = Etiquetas
-sheets-report-for = Para a família, um veterinário ou um profissional do comportamento.
-sheets-report = Relatório de progresso
-sheets-likes = Gostos de { $name }
-sheets-size = Tamanho
-sheets-size-of = { $size ->
-    [small] pequeno, 40 × 25 mm
-    [large] grande, 90 × 60 mm
-   *[middle] médio, 60 × 40 mm
-}
-sheets-no-word = Ainda não há nenhuma palavra no quadro.
-sheets-labels-note = As etiquetas ajudam as pessoas. Pedaços pequenos arrancados podem ser engolidos: cola-as bem planas, e não ponhas nenhuma onde um animal roa.
-sheets-button = Botão
-sheets-means = Quer dizer
-sheets-everyone-answers = Todos respondem
-sheets-not-now = Agora não
-sheets-ends-session = acaba uma sessão
-sheets-for-all = todos
-sheets-answer-every-press = Responde a cada toque, também ao que parece um tropeção.
-sheets-may-come-and-go = { $name } pode ir e vir; nunca chames nem atraias { $name } para o quadro.
-sheets-any-may-come-and-go = Cada animal pode ir e vir; nunca chames nem atraias nenhum para o quadro.
-sheets-batteries = Fecha as tampas das pilhas com os seus parafusos. { $emergency }
-sheets-of-animal = { $name }:
-sheets-nothing-tested = Ainda não foi testado nada.
-sheets-tested = { $trials ->
-    [one] De um ensaio, em { $day }; sem escolha: { $none }.
-   *[other] De { $trials } ensaios, o último em { $day }; sem escolha: { $none }.
-}
-sheets-test-again = Testar de novo:
-sheets-likes-note = Os gostos mudam com a fome, a hora e o dia; isto é o que { $name } escolheu quando se perguntou. Uma linha é o intervalo de 95%; contam-se as ofertas.
-sheets-progress = Progresso de { $name }
+sheets-animal-what = Para a família, a clínica veterinária ou um profissional do comportamento.
+sheets-progress = Relatório de progresso
+sheets-likes-of = Do que { $name } gosta
+sheets-print = Imprimir
+sheets-print-menu = ou imprime pelo menu do navegador
+sheets-all = Todas as folhas
+sheets-pdf-a4 = PDF, A4
+sheets-pdf-letter = PDF, Carta
+sheets-foot = Sayso · { $home } · { $day }
+sheets-foot-page = Sayso · { $home } · { $day } · página { $page } de { $of }
+
 sheets-period = Período
 sheets-days = { $days ->
     [one] Um dia
    *[other] { $days } dias
 }
-sheets-no-diagnosis = { $lead } Registos próprios de uma casa, contados por um programa. Ninguém os verificou. Não podem dizer o que um animal entende, sente ou de que sofre; para isso pergunta a um veterinário ou a um profissional qualificado do comportamento.
-sheets-no-diagnosis-lead = Não é um diagnóstico.
+sheets-progress-of = Progresso de { $name }
+sheets-not-a-diagnosis = Não é um diagnóstico.
+sheets-own-records = Registos de uma casa, contados por um programa. Ninguém os verificou. Não podem dizer o que um animal entende, sente ou de que sofre; para isso pergunta a uma clínica veterinária ou a um profissional qualificado do comportamento.
 sheets-animal = Animal
-sheets-about = cerca de { $age }
-sheets-dates = { $from } a { $to } ({ $zone })
+sheets-species = { $species ->
+    [dog] cão
+    [cat] gato
+    [parrot] papagaio
+    [rabbit] coelho
+   *[other] outra espécie
+}
+sheets-age-weeks = { $weeks ->
+    [one] uma semana de idade
+   *[other] { $weeks } semanas de idade
+}
+sheets-age-months = { $months ->
+    [one] um mês de idade
+   *[other] { $months } meses de idade
+}
+sheets-age-years = { $years ->
+    [one] um ano de idade
+   *[other] { $years } anos de idade
+}
+sheets-age-about = cerca de { $age }
+sheets-from-to = { $first } a { $last } ({ $zone })
 sheets-printed-by = Impresso por
 sheets-limits = Limites
-sheets-cautions = Avisos de saúde
+sheets-health = Cuidados de saúde
+
 sheets-in-short = Em resumo
-sheets-days-noted = Dias com algo anotado: { $days } de { $all }. O que ninguém anotou não está aqui.
-sheets-joined = Sessões em que { $name } participou: { $share }.
-sheets-presses = Vezes que as pessoas mostraram: { $showings }. Toques próprios: { $presses }.
+sheets-noted = Dias com algo anotado: { $noted } de { $days }. O que ninguém anotou não está aqui.
+sheets-joined = Sessões a que { $name } se juntou: { $share }.
+sheets-counts = Demonstrações por pessoas: { $showings }. Toques próprios de { $name }: { $presses }.
 sheets-welfare = Bem-estar:
+
 sheets-words = Palavras
 sheets-none-taught = Ainda não se ensina nenhuma palavra.
-sheets-words-caption = desde o início; toques próprios nos últimos 28 dias
+sheets-since = desde o início; toques próprios dos últimos 28 dias
 sheets-word = Palavra
 sheets-stage = Etapa
-sheets-figures-say = números: { $stage }
+sheets-figures-say = os números: { $stage }
 sheets-shown = Mostrada
-sheets-press-to-giving = Do toque à entrega
-sheets-pressed = Toque com convite e vontade
+sheets-to-giving = Do toque à entrega
+sheets-when-invited = Tocada ao convidar e querendo
 sheets-own-presses = Toques próprios
-sheets-times = { $times ->
-    [one] uma vez
-   *[other] { $times } vezes
-}
-sheets-stages = Etapas: preparar, mostrar (as pessoas tocam e dão), convidar (uma oferta, uma espera e a coisa em todo o caso), conversar ({ $name } toca por iniciativa própria). Não tocar nunca conta como não entender.
-sheets-showings-a-week = Vezes mostrada por semana
-sheets-week-from = semana de
-sheets-showings = vezes mostrada
-sheets-week-of = semana de { $day }
-sheets-joined-by-week = Sessões com participação, por semana
-sheets-axis-joined = com participação
-sheets-axis-pressed = com toque
+sheets-n = { $n }
+sheets-n-of = (n = { $n })
+sheets-stages = Etapas: preparar, mostrar (as pessoas tocam e dão), convidar (uma oferta, uma espera e a coisa em todo o caso), conversar ({ $name } toca sem ninguém pedir). Não tocar nunca conta como não entender.
+
+sheets-showings-a-week = Demonstrações por semana
+sheets-joined-by-week = Sessões a que se juntou, por semana
+sheets-week-from = semana de { $day }
+sheets-axis-week = semana de
+sheets-axis-showings = demonstrações
+sheets-axis-joined = juntou-se
+sheets-axis-pressed = tocada
+sheets-told = { $what }: { $figure }
+
 sheets-answered = Como se respondeu aos toques próprios de { $name }
 sheets-given = Dado: { $share }.
 sheets-given-partly = Dado: { $share }, em parte: { $partly }.
-sheets-declined = Agora não: { $share }, outra coisa: { $other }.
-sheets-missed = Perdido, ou sem resposta anotada: { $share }.
-sheets-signs = Linguagem corporal anotada
-sheets-signs-counts = Participar: { $joining }. Sinais leves de stress: { $mild }. Sinais fortes: { $strong }.
-sheets-sign-of = { $day }: { $sign }
-sheets-signs-note = Tal como o viram as pessoas presentes. Um só sinal significa pouco; lê o corpo todo e a situação.
+sheets-not-now = Agora não: { $declined }, outra coisa: { $other }.
+sheets-missed = Sem resposta, ou nenhuma anotada: { $share }.
+
+sheets-body-language = Linguagem corporal anotada
+sheets-signs = Participa: { $joining }. Sinais ligeiros de stress: { $mild }. Sinais fortes: { $strong }.
+sheets-strong-sign = { $day }: { $sign }
+sheets-signs-note = Como o viram as pessoas presentes. Um só sinal diz pouco; olha para o corpo todo e para a situação.
+
 sheets-food = Recompensas de comida
-sheets-food-budget = Calculado com { $day } por dia, das quais recompensas no máximo { $budget }. Base: { $basis }.
-sheets-food-budget-range = Calculado com { $day } por dia (conforme o animal: { $low } a { $high }), das quais recompensas no máximo { $budget }. Base: { $basis }.
-sheets-food-none = Não se calcula nenhuma quantidade: { $why }.
-sheets-food-unknown = não se conhece
-sheets-likes-heading = Gostos
-sheets-last-tested = Último teste em { $day }.
-sheets-not-tested-enough = { $trials ->
-    [one] Não foi testado o bastante para dizer alguma coisa (um ensaio).
-   *[other] Não foi testado o bastante para dizer alguma coisa ({ $trials } ensaios).
-}
+sheets-reckoned = Calculado com { $day } kcal por dia, das quais no máximo { $rewards } kcal em recompensas. Base: { $basis }.
+sheets-reckoned-range = Calculado com { $day } kcal por dia (conforme o indivíduo: { $low } a { $high }), das quais no máximo { $rewards } kcal em recompensas. Base: { $basis }.
+sheets-no-allowance = Não se calcula nenhuma quantidade: { $why }.
+sheets-why-unknown = não se sabe
+
+sheets-likes = Gostos
+sheets-last-tested = Último teste: { $day }.
+sheets-not-tested = Não se testou o bastante para dizer algo ({ $trials } ensaios).
+
 sheets-not-known = O que não se sabe
-sheets-no-check = Se { $name } entende alguma palavra: não foi feita nenhuma verificação planeada. Tocar também pode vir de um hábito de lugar, de pistas que as pessoas dão sem saber, ou do que antes compensou.
-sheets-check-elsewhere = { $trials ->
-    [one] Esta folha não decide se { $name } entende uma palavra: o único ensaio de verificações planeadas está na página Evidências.
-   *[other] Esta folha não decide se { $name } entende uma palavra: { $trials } ensaios de verificações planeadas estão na página Evidências.
+sheets-open-no-check = Se { $name } entende alguma palavra: não houve nenhuma verificação planeada. Tocar também pode vir do hábito do lugar, de pistas que as pessoas dão sem saber, ou do que antes deu resultado.
+sheets-open-checks = Se { $name } entende uma palavra, esta folha não o decide: { $checks } ensaios de verificações planeadas, contados na página Evidências.
+sheets-open-word = Como se responde a “{ $word }” ao convidar.
+sheets-open-little = Pouco sobre “{ $word }” ao convidar (n = { $n }).
+sheets-open-sessions = Com que vontade { $name } se junta: nenhuma sessão anotada neste período.
+sheets-open-likes = Do que { $name } mais gosta: não houve nenhum teste de gostos.
+
+sheets-nothing-tested = Ainda não se testou nada.
+sheets-trials = De { $trials } ensaios, sem escolha: { $none }.
+sheets-trials-last = De { $trials } ensaios, o último a { $day }, sem escolha: { $none }.
+sheets-test-again = Testar de novo:
+sheets-over-middling = Probabilidade de ser escolhida antes de uma coisa de gosto médio
+sheets-chance = probabilidade
+sheets-consistency = Coerência das escolhas a dois: { $zeta } (1 é sem círculos como A antes de B, B antes de C, C antes de A; 0 é nenhuma; { $circular } de no máximo { $most } círculos, { $items } coisas comparadas).
+sheets-side = Tirado da esquerda de { $name }: { $share }, { $p }.
+sheets-scores = Pontuações por tipo de teste
+sheets-thing = Coisa
+sheets-score = { $format ->
+    [single] Uma de cada vez: parte das ofertas a que { $name } veio
+    [paired] Duas de cada vez: parte das ofertas em que foi escolhida
+    [multiple] Todas em fila: parte das ofertas em que foi escolhida
+   *[free_access] Cronómetro: parte do tempo passado com ela
 }
-sheets-not-invited = Como se responde a “{ $word }” com convite: até agora nunca com convite e vontade.
-sheets-little-invited = { $times ->
-    [one] Pouco sobre “{ $word }” com convite: uma vez.
-   *[other] Pouco sobre “{ $word }” com convite: { $times } vezes.
+sheets-likes-note = Os gostos mudam com a fome, a hora e o dia; isto é o que { $name } escolheu quando se perguntou. Um traço é o intervalo de 95%; n conta as ofertas.
+sheets-never-give = Nunca dês isto a { $name }.
+sheets-eaten = { $thing }: { $why }. Já comeu? Liga agora a uma clínica veterinária.
+sheets-care = Cuidado, para { $name }:
+
+sheets-none-on-board = Ainda não há palavras no quadro.
+sheets-button = Botão
+sheets-means = Quer dizer
+sheets-answers = Todos respondem
+sheets-not-now-said = Agora não
+sheets-ends-session = termina uma sessão
+sheets-for-all = todos
+sheets-every-press = Responde a cada toque, também ao que parece um tropeço.
+sheets-come-and-go = Cada animal pode vir e ir; nunca o chames nem o atraias ao quadro.
+sheets-batteries = Fecha as tampas das pilhas com os parafusos. Uma pilha engolida ou mordida é uma emergência. Um animal: liga logo a uma clínica veterinária. Uma criança que engoliu uma pilha-botão ou a pôs no nariz ou no ouvido: vai logo às urgências.
+sheets-of-animal = { $name }:
+
+sheets-size = Tamanho
+sheets-size-of = { $size ->
+    [small] pequena, { $width } × { $height } mm
+    [middle] média, { $width } × { $height } mm
+   *[large] grande, { $width } × { $height } mm
 }
-sheets-no-session = Com que vontade { $name } participa: não foi anotada nenhuma sessão neste período.
-sheets-no-likes-test = De que { $name } mais gosta: não foi feito nenhum teste de gostos.
+sheets-glue = As etiquetas ajudam as pessoas. Pedaços arrancados podem ser engolidos: cola-as bem, e não uses nenhuma onde um animal roa. Imprime a 100%, sem ajustar à página.
+
+sheets-written = Escrito: { $file } ({ $pages ->
+    [one] uma página
+   *[other] { $pages } páginas
+}).
+sheets-no-animal-needed = A folha “{ $sheet }” é sobre toda a casa: deixa de fora --animal.
+sheets-many-animals = Vivem aqui vários animais: diz qual com --animal, um de { $names }.
+sheets-no-animal = Ainda não vive aqui nenhum animal: junta um na página Pessoas.

@@ -1,27 +1,59 @@
-//! Things to print: rules of the house, labels, likes, and a report of an animal's progress.
+//! Things to print: rules of the house, labels, likes, and a report of an animal's progress; as pages and as PDF. What a
+//! sheet says comes from [`sayso_paper`].
 
-mod labels;
-mod likes;
-mod progress;
-mod report;
-mod rules;
+mod html;
 
+use crate::error::Error;
 use crate::layout::{Tab, layout, layout_with};
-use crate::page::Page;
+use crate::page::{AnimalPage, Page};
 use crate::state::AppState;
 use axum::Router;
+use axum::extract::Query;
+use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
+use axum::response::{IntoResponse, Response};
 use axum::routing::get;
 use maud::{Markup, html};
-use sayso_wording::say;
+use sayso_paper::{LENGTHS, LabelSize, Paper, Sheet, pdf};
+use sayso_wording::{say, words};
+use serde::Deserialize;
 
 /// Routes of the pages.
 pub fn router() -> Router<AppState> {
     Router::new()
         .route("/sheets", get(show))
-        .route("/sheets/rules", get(rules::show))
-        .route("/sheets/labels", get(labels::show))
-        .route("/sheets/{animal}/progress", get(progress::show))
-        .route("/sheets/{animal}/likes", get(likes::show))
+        .route("/sheets/rules", get(rules))
+        .route("/sheets/rules.pdf", get(rules_pdf))
+        .route("/sheets/labels", get(labels))
+        .route("/sheets/labels.pdf", get(labels_pdf))
+        .route("/sheets/{animal}/progress", get(progress))
+        .route("/sheets/{animal}/progress.pdf", get(progress_pdf))
+        .route("/sheets/{animal}/likes", get(likes))
+        .route("/sheets/{animal}/likes.pdf", get(likes_pdf))
+}
+
+/// What is asked of a sheet; what is not understood counts as not asked.
+#[derive(Deserialize)]
+pub struct Asked {
+    #[serde(default)]
+    days: String,
+    #[serde(default)]
+    size: String,
+    #[serde(default)]
+    paper: String,
+}
+
+impl Asked {
+    fn length(&self) -> u16 {
+        self.days.parse().ok().filter(|d| LENGTHS.contains(d)).unwrap_or(28)
+    }
+
+    fn size(&self) -> LabelSize {
+        LabelSize::named(&self.size).unwrap_or_default()
+    }
+
+    fn paper(&self) -> Paper {
+        Paper::named(&self.paper).unwrap_or_default()
+    }
 }
 
 async fn show(page: Page) -> Markup {
@@ -45,32 +77,122 @@ async fn show(page: Page) -> Markup {
             @for a in page.animals() {
                 section.card {
                     h2 { (a.name.as_str()) }
-                    p { (say!(l, sheets::report_for)) }
-                    p.row { a.button href=(format!("/sheets/{}/progress", a.animal)) { (say!(l, sheets::report)) }
-                        a.button href=(format!("/sheets/{}/likes", a.animal)) { (say!(l, sheets::likes, name = &a.name)) } }
+                    p { (say!(l, sheets::animal_what)) }
+                    p.row { a.button href=(format!("/sheets/{}/progress", a.animal)) { (say!(l, sheets::progress)) }
+                        a.button href=(format!("/sheets/{}/likes", a.animal)) { (say!(l, sheets::likes_of, name = &a.name)) } }
                 }
             }
         },
     )
 }
 
-/// A sheet in the page's frame, with a button that prints it where the browser can.
-fn sheet(page: &Page, title: &str, body: Markup) -> Markup {
+async fn rules(page: Page) -> Markup {
+    view(&page, &rules_of(&page), "", html! {})
+}
+
+async fn rules_pdf(page: Page, Query(asked): Query<Asked>) -> Result<Response, Error> {
+    printed(&rules_of(&page), &asked, RULES)
+}
+
+fn rules_of(page: &Page) -> Sheet {
+    sayso_paper::rules(&page.story, page.now, page.locale)
+}
+
+async fn labels(page: Page, Query(asked): Query<Asked>) -> Markup {
+    let (l, size) = (&page.locale, asked.size());
+    let choice = html! {
+        div.row.noprint role="group" aria-label=(say!(l, sheets::size)) {
+            @for s in LabelSize::ALL {
+                @let (width, height) = s.mm();
+                a.button href=(format!("?size={}", s.name())) aria-current=[(s == size).then_some("true")] {
+                    (say!(l, sheets::size_of, size = s.name(), width = width, height = height))
+                }
+            }
+        }
+    };
+    view(&page, &labels_of(&page, size), &format!("size={}", size.name()), choice)
+}
+
+async fn labels_pdf(page: Page, Query(asked): Query<Asked>) -> Result<Response, Error> {
+    printed(&labels_of(&page, asked.size()), &asked, LABELS)
+}
+
+fn labels_of(page: &Page, size: LabelSize) -> Sheet {
+    sayso_paper::labels(&page.story, page.now, page.locale, size)
+}
+
+async fn progress(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup, Error> {
+    let (l, length) = (&page.locale, asked.length());
+    let choice = html! {
+        div.row.noprint role="group" aria-label=(say!(l, sheets::period)) {
+            @for days in LENGTHS {
+                a.button href=(format!("?days={days}")) aria-current=[(days == length).then_some("true")] { (say!(l, sheets::days, days = days)) }
+            }
+        }
+    };
+    Ok(view(&page, &progress_of(&page, length)?, &format!("days={length}"), choice))
+}
+
+async fn progress_pdf(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Response, Error> {
+    printed(&progress_of(&page, asked.length())?, &asked, PROGRESS)
+}
+
+fn progress_of(page: &AnimalPage, length: u16) -> Result<Sheet, Error> {
+    let sheet = sayso_paper::progress(&page.case(), page.locale, length, page.person_card().as_ref());
+    sheet.ok_or_else(|| Error::NotFound(words!(errors::no_such_animal)))
+}
+
+async fn likes(page: AnimalPage) -> Result<Markup, Error> {
+    Ok(view(&page, &likes_of(&page)?, "", html! {}))
+}
+
+async fn likes_pdf(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Response, Error> {
+    printed(&likes_of(&page)?, &asked, LIKES)
+}
+
+fn likes_of(page: &AnimalPage) -> Result<Sheet, Error> {
+    let sheet = sayso_paper::likes(&page.case(), page.locale);
+    sheet.ok_or_else(|| Error::NotFound(words!(errors::no_such_animal)))
+}
+
+/// Names of the files, as the command's kinds of sheet.
+const RULES: &str = "rules";
+const LABELS: &str = "labels";
+const PROGRESS: &str = "progress";
+const LIKES: &str = "likes";
+
+/// A sheet as PDF, shown by the browser where it can.
+fn printed(sheet: &Sheet, asked: &Asked, name: &str) -> Result<Response, Error> {
+    let file = pdf(sheet, asked.paper()).map_err(Error::internal)?;
+    let shown = format!("inline; filename=\"{name}.pdf\"");
+    Ok(([(CONTENT_TYPE, "application/pdf".to_owned()), (CONTENT_DISPOSITION, shown)], file.bytes).into_response())
+}
+
+/// A sheet in the page's frame, with its PDF and a button that prints it where the browser can. `asked` is what the PDF is
+/// asked for besides the paper; `choice` what can be chosen.
+fn view(page: &Page, sheet: &Sheet, asked: &str, choice: Markup) -> Markup {
     let l = &page.locale;
+    let file = |paper: Paper| {
+        let asked = if asked.is_empty() { String::new() } else { format!("&{asked}") };
+        format!("{}.pdf?paper={}{asked}", page.path, paper.name())
+    };
     layout_with(
         page,
         Tab::Sheets,
-        title,
+        &sheet.title,
         &["client/print.js"],
         html! {
             div.row.noprint {
                 button type="button" .primary data-print hidden { (say!(l, sheets::print)) }
+                a.button href=(file(Paper::A4)) { (say!(l, sheets::pdf_a4)) }
+                a.button href=(file(Paper::Letter)) { (say!(l, sheets::pdf_letter)) }
                 span.quiet { (say!(l, sheets::print_menu)) }
                 a.button href="/sheets" { (say!(l, sheets::all)) }
             }
+            (choice)
             article.print-sheet {
-                (body)
-                footer.quiet { "Sayso · " (page.story.home().map_or("", |h| h.name.as_str())) " · " (l.date(page.now.day(&page.zone))) }
+                (html::blocks(page, &sheet.blocks))
+                footer.quiet { (say!(l, sheets::foot, home = &sheet.foot.home, day = &sheet.foot.day)) }
             }
         },
     )

@@ -1,0 +1,43 @@
+//! The flags of `sheet`.
+
+use super::{Data, by_name};
+use clap::{Args, ValueEnum};
+use sayso_paper::{LENGTHS, LabelSize, Paper};
+use std::path::PathBuf;
+
+/// Sheets there are.
+#[derive(ValueEnum, Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Kind {
+    // One animal's progress, for the family, a veterinarian or a behaviour professional.
+    Progress,
+    // What each word means, how everyone answers it, and the rules of the house.
+    Rules,
+    // What one animal likes.
+    Likes,
+    // Labels for the buttons.
+    Labels,
+}
+
+/// A sheet to print.
+#[derive(Args, Debug, Clone)]
+pub struct Printing {
+    #[arg(value_enum)]
+    pub kind: Kind,
+    #[command(flatten)]
+    pub data: Data,
+    #[arg(long)]
+    pub animal: Option<String>,
+    #[arg(long, default_value_t = 28, value_parser = days)]
+    pub days: u16,
+    #[arg(long, default_value = LabelSize::Middle.name(), value_parser = by_name(&LabelSize::ALL, LabelSize::name))]
+    pub size: LabelSize,
+    #[arg(long, default_value = Paper::A4.name(), value_parser = by_name(&Paper::ALL, Paper::name))]
+    pub paper: Paper,
+    #[arg(long, value_name = "FILE")]
+    pub to: PathBuf,
+}
+
+fn days(text: &str) -> Result<u16, String> {
+    let found = text.parse().ok().filter(|d| LENGTHS.contains(d));
+    found.ok_or_else(|| LENGTHS.map(|d| d.to_string()).join(", "))
+}

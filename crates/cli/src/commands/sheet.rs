@@ -1,0 +1,57 @@
+//! `sheet`: what is printed, as PDF.
+
+use super::serve::now;
+use super::tell::story;
+use crate::args::sheet::{Kind, Printing};
+use crate::error::CliError;
+use crate::out::tell;
+use clap::ValueEnum;
+use sayso_advisor::Case;
+use sayso_model::Story;
+use sayso_notebook::animal_named;
+use sayso_paper::{Sheet, labels, likes, pdf, progress, rules};
+use sayso_wording::{Locale, words};
+
+/// Writes a sheet.
+pub async fn sheet(l: &Locale, asked: &Printing) -> Result<(), CliError> {
+    let story = story(l, &asked.data.data).await?;
+    let sheet = made(asked, &story, *l)?;
+    let printed = pdf(&sheet, asked.paper)?;
+    std::fs::write(&asked.to, &printed.bytes).map_err(|why| CliError::file(&asked.to, why))?;
+    let file = asked.to.display().to_string();
+    tell!(l, sheets::written, file = file, pages = printed.pages);
+    Ok(())
+}
+
+fn made(asked: &Printing, story: &Story, l: Locale) -> Result<Sheet, CliError> {
+    let of_home = matches!(asked.kind, Kind::Rules | Kind::Labels);
+    if of_home && asked.animal.is_some() {
+        let kind = asked.kind.to_possible_value().map_or_else(String::new, |v| v.get_name().to_owned());
+        return Err(CliError::said(words!(sheets::no_animal_needed, sheet = kind)));
+    }
+    match asked.kind {
+        Kind::Rules => Ok(rules(story, now(), l)),
+        Kind::Labels => Ok(labels(story, now(), l, asked.size)),
+        Kind::Progress => about(asked, story, &l, |case| progress(case, l, asked.days, None)),
+        Kind::Likes => about(asked, story, &l, |case| likes(case, l)),
+    }
+}
+
+/// A sheet about the animal that was asked for, or the only one.
+fn about(
+    asked: &Printing,
+    story: &Story,
+    l: &Locale,
+    sheet: impl FnOnce(&Case<'_>) -> Option<Sheet>,
+) -> Result<Sheet, CliError> {
+    let found = animal_named(story, asked.animal.as_deref())?;
+    let none = || CliError::said(words!(sheets::no_animal));
+    match found.as_slice() {
+        [] => Err(none()),
+        [one] => sheet(&Case::new(story, one.animal, now())).ok_or_else(none),
+        several => {
+            let names: Vec<&str> = several.iter().map(|a| a.name.as_str()).collect();
+            Err(CliError::said(words!(sheets::many_animals, names = l.or(&names))))
+        }
+    }
+}

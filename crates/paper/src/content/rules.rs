@@ -1,0 +1,60 @@
+//! The sheet for the fridge: word by word, and the rules of the house.
+
+use super::{animals, sheet, words};
+use crate::sheet::{Block, Cell, Look, Paragraph, Row, Sheet, Table};
+use sayso_model::{HouseRule, Moment, Note, Story, WordCard, WordId};
+use sayso_wording::{Locale, say};
+
+/// The rules of the house.
+#[must_use]
+pub fn rules(story: &Story, now: Moment, locale: Locale) -> Sheet {
+    let l = &locale;
+    let words = words(story);
+    let rules: Vec<&HouseRule> = story.rules().into_values().filter(|r| r.active).collect();
+    let of = |word: Option<WordId>| rules.iter().filter(move |r| r.word == word).map(|r| r.text.to_string());
+    let mut blocks = Vec::new();
+    let general: Vec<String> = of(None).collect();
+    if !general.is_empty() {
+        blocks.push(Block::List { items: general, big: true });
+    }
+    if words.is_empty() {
+        blocks.push(Paragraph::block("", say!(l, sheets::none_on_board), Look::Plain));
+    } else {
+        let head = vec![
+            say!(l, sheets::button),
+            say!(l, sheets::means),
+            say!(l, sheets::answers),
+            say!(l, sheets::not_now_said),
+        ];
+        let rows =
+            words.iter().map(|w| Row { word: Some(w.word), cells: row(story, l, w, of(Some(w.word)).collect()) });
+        blocks.push(Block::Table(Table { caption: String::new(), head, rows: rows.collect() }));
+    }
+    let always = [say!(l, sheets::every_press), say!(l, sheets::come_and_go), say!(l, sheets::batteries)];
+    blocks.push(Block::List { items: always.to_vec(), big: false });
+    for animal in animals(story) {
+        if let Some(text) = &animal.cautions {
+            blocks.push(Paragraph::block(say!(l, sheets::of_animal, name = &animal.name), text.as_str(), Look::Plain));
+        }
+    }
+    sheet(story, now, locale, say!(l, sheets::rules), blocks)
+}
+
+fn row(story: &Story, l: &Locale, word: &WordCard, own_rules: Vec<String>) -> Vec<Cell> {
+    let written = |text: &Option<Note>| Cell::from(text.as_ref().map_or_else(String::new, ToString::to_string));
+    let mut hints = Vec::new();
+    let all = animals(story);
+    if all.len() > 1 {
+        let names: Vec<&str> = all.iter().filter(|a| word.is_for(a.animal)).map(|a| a.name.as_str()).collect();
+        hints.push(if word.animals.is_empty() { say!(l, sheets::for_all) } else { l.and(&names) });
+    }
+    if word.closing {
+        hints.push(say!(l, sheets::ends_session));
+    }
+    vec![
+        Cell { text: word.says.to_string(), hints, more: Vec::new() },
+        written(&word.means),
+        Cell { more: own_rules, ..written(&word.answer) },
+        written(&word.not_now),
+    ]
+}

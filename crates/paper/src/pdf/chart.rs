@@ -1,0 +1,165 @@
+//! Charts as vectors: the same data as the page's, the same marks, in black and grey.
+
+use super::compose::Compose;
+use super::face::Weight;
+use super::strip::{BLACK, FILL, Grey, Ink, RULE, SOFT, Strip, WHITE};
+use super::tree::Leaf;
+use crate::sheet::{Bar, Drawn, Whisker};
+use sayso_wording::say;
+
+/// Type in charts, points.
+const TICK: f32 = 7.5;
+const NAME: f32 = 8.0;
+
+/// Height of the plot of bars, and of a row of whiskers, points.
+const BARS: f32 = 92.0;
+const ROW: f32 = 22.0;
+
+/// Where text hangs on its place.
+#[derive(Clone, Copy)]
+enum Anchor {
+    Start,
+    Middle,
+    End,
+}
+
+struct Pen<'a, 'b> {
+    compose: &'a Compose<'b>,
+    strip: Strip,
+    leaf: Leaf,
+}
+
+impl Pen<'_, '_> {
+    fn text(&mut self, text: &str, size: f32, weight: Weight, (x, y): (f32, f32), anchor: Anchor) -> f32 {
+        // A space after it: words of a chart are apart for whoever reads the text alone.
+        let run = self.compose.faces.run(weight, size, &format!("{text} "));
+        let wide = self.compose.faces.width(weight, size, text);
+        let x = match anchor {
+            Anchor::Start => x,
+            Anchor::Middle => x - wide / 2.0,
+            Anchor::End => x - wide,
+        };
+        self.strip.draw(Some(self.leaf), Ink::Text { x, y, run, grey: if size < NAME { SOFT } else { BLACK } });
+        x + wide
+    }
+
+    /// Clears the ground under words, so that no line runs through them.
+    fn clear(&mut self, x: f32, y: f32, words: &[(f32, &str)]) {
+        let width: f32 =
+            words.iter().map(|(size, text)| self.compose.faces.width(Weight::Regular, *size, text) + 3.0).sum();
+        self.strip.draw(Some(self.leaf), Ink::Bar { x, y, width, height: 10.0, grey: WHITE });
+    }
+
+    fn line(&mut self, from: (f32, f32), to: (f32, f32), width: f32, grey: Grey, dashed: bool) {
+        self.strip.draw(Some(self.leaf), Ink::Line { from, to, width, grey, dashed });
+    }
+}
+
+/// Draws a chart of this width.
+pub fn draw(compose: &Compose<'_>, drawn: &Drawn, leaf: Leaf, width: f32) -> Strip {
+    let mut pen = Pen { compose, strip: Strip::default(), leaf };
+    match drawn {
+        Drawn::Bars { x, y, bars } => self::bars(&mut pen, x, y, bars, width),
+        Drawn::Whiskers { x, level, rows } => whiskers(&mut pen, x, *level, rows, width),
+    }
+    pen.strip
+}
+
+/// Steps of an axis of counts: about four, of 1, 2 or 5 times a power of ten.
+fn step(most: usize) -> usize {
+    let mut power = 1;
+    loop {
+        for m in [1, 2, 5] {
+            if m * power * 4 >= most {
+                return m * power;
+            }
+        }
+        power *= 10;
+    }
+}
+
+#[allow(clippy::cast_precision_loss)]
+fn bars(pen: &mut Pen<'_, '_>, x_label: &str, y_label: &str, bars: &[Bar], width: f32) {
+    let most = bars.iter().map(|b| b.count).max().unwrap_or(0).max(1);
+    let step = step(most);
+    let top_count = most.div_ceil(step) * step;
+    let (left, right, top) = (26.0, width - 2.0, 16.0);
+    let bottom = top + BARS * pen.compose.scale;
+    let y_of = |count: usize| bottom - (bottom - top) * count as f32 / top_count as f32;
+    pen.text(y_label, TICK, Weight::Regular, (0.0, 8.0), Anchor::Start);
+    for count in (0..=top_count).step_by(step) {
+        let y = y_of(count);
+        pen.line((left, y), (right, y), 0.4, RULE, false);
+        let written = pen.compose.locale.number(count as f64, 0);
+        pen.text(&written, TICK, Weight::Regular, (left - 4.0, y + 2.6), Anchor::End);
+    }
+    let slot = (right - left) / bars.len().max(1) as f32;
+    // Every so many bars get a tick, so that ticks stand apart.
+    let widest = bars.iter().map(|b| pen.compose.faces.width(Weight::Regular, TICK, &b.tick)).fold(1.0, f32::max);
+    let mut every = 1;
+    while slot * (every as f32) < widest + 4.0 {
+        every += 1;
+    }
+    for (i, bar) in bars.iter().enumerate() {
+        let x = left + slot * i as f32;
+        let y = y_of(bar.count);
+        let ink = Ink::Bar { x: x + slot * 0.14, y, width: slot * 0.72, height: bottom - y, grey: FILL };
+        pen.strip.draw(Some(pen.leaf), ink);
+        if i % every == 0 {
+            pen.text(&bar.tick, TICK, Weight::Regular, (x + slot / 2.0, bottom + 9.0), Anchor::Middle);
+        }
+    }
+    pen.text(x_label, TICK, Weight::Regular, (right, bottom + 18.0), Anchor::End);
+    pen.strip.height = bottom + 22.0;
+}
+
+#[allow(clippy::cast_precision_loss, clippy::cast_possible_truncation)]
+fn whiskers(pen: &mut Pen<'_, '_>, x_label: &str, level: Option<f64>, rows: &[Whisker], width: f32) {
+    let (left, right, top) = (4.0, width - 12.0, 2.0);
+    let row = ROW * pen.compose.scale;
+    let bottom = top + row * rows.len() as f32;
+    let x_of = |share: f64| left + (right - left) * share.clamp(0.0, 1.0) as f32;
+    for share in [0.0, 0.25, 0.5, 0.75, 1.0] {
+        let (x, text) = (x_of(share), pen.compose.locale.percent(share));
+        pen.line((x, top), (x, bottom), 0.4, RULE, false);
+        let anchor = match share {
+            0.0 => Anchor::Start,
+            1.0 => Anchor::End,
+            _ => Anchor::Middle,
+        };
+        let x = if share > 0.0 { x } else { 0.0 };
+        let x = if share < 1.0 { x } else { width };
+        pen.text(&text, TICK, Weight::Regular, (x, bottom + 9.0), anchor);
+    }
+    if let Some(level) = level {
+        pen.line((x_of(level), top), (x_of(level), bottom), 0.9, BLACK, true);
+    }
+    for (i, one) in rows.iter().enumerate() {
+        let y = top + row * i as f32;
+        let counted = say!(pen.compose.locale, sheets::n_of, n = one.n);
+        pen.clear(left, y + 1.5, &[(NAME, &one.name), (TICK, &counted)]);
+        let end = pen.text(&one.name, NAME, Weight::Regular, (left, y + 9.0), Anchor::Start);
+        pen.text(&counted, TICK, Weight::Regular, (end + 3.0, y + 9.0), Anchor::Start);
+        let y = y + 15.0_f32.min(row - 5.0);
+        if let Some((low, high)) = one.interval {
+            pen.line((x_of(low), y), (x_of(high), y), 1.6, BLACK, false);
+        }
+        if let Some(value) = one.value {
+            pen.strip.draw(Some(pen.leaf), Ink::Dot { x: x_of(value), y, radius: 2.8 });
+        }
+    }
+    pen.text(x_label, TICK, Weight::Regular, (right, bottom + 18.0), Anchor::End);
+    pen.strip.height = bottom + 22.0;
+}
+
+#[cfg(test)]
+mod tests {
+    use super::step;
+
+    #[test]
+    fn an_axis_has_few_round_steps() {
+        for (most, expected) in [(1, 1), (4, 1), (5, 2), (9, 5), (20, 5), (37, 10), (90, 50), (1000, 500)] {
+            assert_eq!(step(most), expected, "{most}");
+        }
+    }
+}

@@ -1,0 +1,287 @@
+//! The PDF, read by another reader: its structure, its fonts, its pages, its words.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
+
+use lopdf::content::Content;
+use lopdf::{Dictionary, Document, Object, ObjectId};
+use sayso_advisor::Case;
+use sayso_model::{AnimalId, Language, Moment, Story};
+use sayso_paper::{Block, Cell, Drawn, LabelSize, Paper, Sheet, labels, likes, pdf, progress, rules};
+use sayso_wording::Locale;
+use std::sync::LazyLock;
+
+fn now() -> Moment {
+    "2026-11-25T19:30:00Z".parse().unwrap()
+}
+
+static DEMO: LazyLock<Story> = LazyLock::new(|| Story::from_events(sayso_sim::demo(1, now()).events));
+
+fn animals() -> Vec<AnimalId> {
+    DEMO.animals().keys().copied().collect()
+}
+
+/// Every sheet of the demo.
+fn sheets(locale: Locale) -> Vec<Sheet> {
+    let mut all = vec![rules(&DEMO, now(), locale), labels(&DEMO, now(), locale, LabelSize::Middle)];
+    for animal in animals() {
+        let case = Case::new(&DEMO, animal, now());
+        all.push(progress(&case, locale, 28, None).unwrap());
+        all.push(likes(&case, locale).unwrap());
+    }
+    all
+}
+
+fn read(sheet: &Sheet, paper: Paper) -> Document {
+    Document::load_mem(&pdf(sheet, paper).unwrap().bytes).unwrap()
+}
+
+fn catalog(document: &Document) -> &Dictionary {
+    document.catalog().unwrap()
+}
+
+fn text(object: &Object) -> String {
+    lopdf::decode_text_string(object).unwrap()
+}
+
+fn dictionaries(document: &Document) -> impl Iterator<Item = &Dictionary> {
+    document.objects.values().filter_map(|o| match o {
+        Object::Dictionary(d) => Some(d),
+        Object::Stream(s) => Some(&s.dict),
+        _ => None,
+    })
+}
+
+fn of_kind<'a>(document: &'a Document, key: &'a [u8], kind: &'a [u8]) -> Vec<&'a Dictionary> {
+    dictionaries(document).filter(|d| d.get(key).is_ok_and(|k| k.as_name().is_ok_and(|n| n == kind))).collect()
+}
+
+/// All words of a text, without what stands between them.
+fn words(text: &str) -> String {
+    text.split_whitespace().collect()
+}
+
+fn extracted(document: &Document) -> String {
+    let pages: Vec<u32> = document.get_pages().keys().copied().collect();
+    words(&document.extract_text(&pages).unwrap())
+}
+
+fn of_cell(cell: &Cell) -> Vec<String> {
+    [vec![cell.text.clone()], cell.hints.clone(), cell.more.clone()].concat()
+}
+
+/// Every text of a sheet.
+fn texts(blocks: &[Block]) -> Vec<String> {
+    let mut all = Vec::new();
+    for block in blocks {
+        match block {
+            Block::Heading(text) => all.push(text.clone()),
+            Block::Paragraph(p) => all.extend([p.lead.clone(), p.text.clone()]),
+            Block::List { items, .. } => all.extend(items.clone()),
+            Block::Facts(facts) => all.extend(facts.iter().flat_map(|f| [f.0.clone(), f.1.clone()])),
+            Block::Table(t) => {
+                all.push(t.caption.clone());
+                all.extend(t.head.clone());
+                all.extend(t.rows.iter().flat_map(|r| &r.cells).flat_map(of_cell));
+            }
+            Block::Beside { text, charts } => {
+                all.extend(texts(text));
+                all.extend(charts.iter().map(|c| c.title.clone()));
+            }
+            Block::Labels { labels, .. } => all.extend(labels.iter().map(|l| l.says.clone())),
+        }
+    }
+    all
+}
+
+#[test]
+fn a_screen_reader_finds_language_title_and_structure() {
+    for sheet in sheets(Locale::of(Language::De)) {
+        let document = read(&sheet, Paper::A4);
+        let catalog = catalog(&document);
+        assert_eq!(text(catalog.get(b"Lang").unwrap()), "de");
+        let marked = catalog.get_deref(b"MarkInfo", &document).unwrap().as_dict().unwrap().get(b"Marked").unwrap();
+        assert!(marked.as_bool().unwrap());
+        assert!(catalog.get_deref(b"StructTreeRoot", &document).unwrap().as_dict().is_ok());
+        let view = catalog.get_deref(b"ViewerPreferences", &document).unwrap().as_dict().unwrap();
+        assert!(view.get(b"DisplayDocTitle").unwrap().as_bool().unwrap());
+        let info = document.trailer.get_deref(b"Info", &document).unwrap().as_dict().unwrap();
+        assert_eq!(text(info.get(b"Title").unwrap()), sheet.title);
+        assert_eq!(of_kind(&document, b"S", b"H1").len(), 1);
+    }
+}
+
+#[test]
+fn tables_lists_and_charts_are_tagged_as_what_they_are() {
+    let case = Case::new(&DEMO, animals()[0], now());
+    let sheet = progress(&case, Locale::ENGLISH, 28, None).unwrap();
+    let document = read(&sheet, Paper::A4);
+    let table = sheet.blocks.iter().find_map(|b| if let Block::Table(t) = b { Some(t) } else { None }).unwrap();
+    let of = |kind: &'static [u8]| of_kind(&document, b"S", kind).len();
+    assert_eq!(of(b"Table"), 1);
+    assert_eq!(of(b"TR"), table.rows.len() + 1);
+    assert_eq!(of(b"TH"), table.head.len() + table.rows.len());
+    assert_eq!(of(b"TD"), table.rows.len() * (table.head.len() - 1));
+    assert_eq!(of(b"LI"), of(b"LBody"));
+    let charts: Vec<_> = sheet
+        .blocks
+        .iter()
+        .filter_map(|b| if let Block::Beside { charts, .. } = b { Some(charts) } else { None })
+        .flatten()
+        .collect();
+    let mut told: Vec<String> =
+        of_kind(&document, b"S", b"Figure").iter().map(|f| text(f.get(b"Alt").unwrap())).collect();
+    let mut expected: Vec<String> = charts.iter().map(|c| c.told.clone()).collect();
+    (told.sort(), expected.sort());
+    assert_eq!(told, expected);
+    assert!(charts.len() >= 3);
+    for chart in charts {
+        let (Drawn::Bars { .. } | Drawn::Whiskers { .. }) = &chart.drawn;
+        assert!(chart.told.contains(':'));
+    }
+}
+
+#[test]
+fn fonts_are_embedded_and_what_is_said_can_be_read_out_in_five_languages() {
+    for language in Language::ALL {
+        for sheet in sheets(Locale::of(language)) {
+            let document = read(&sheet, Paper::A4);
+            let fonts = of_kind(&document, b"Type", b"FontDescriptor");
+            assert!(!fonts.is_empty());
+            for font in fonts {
+                assert!(font.has(b"FontFile2") || font.has(b"FontFile3"), "a font is not embedded");
+            }
+            let found = extracted(&document);
+            assert!(found.contains(&words(&sheet.title)), "{} in {found}", sheet.title);
+            for said in texts(&sheet.blocks) {
+                assert!(found.contains(&words(&said)), "{language:?}: {said:?} is not in\n{found}");
+            }
+        }
+    }
+}
+
+#[test]
+fn letters_and_quotation_marks_of_all_languages_have_shapes_and_others_a_stand_in() {
+    let mut sheet = rules(&DEMO, now(), Locale::ENGLISH);
+    let letters = "ä ö ü ß Ä ñ ¿ ¡ ç œ Œ æ é è ê ë à â î ï ô û ù ã õ á í ó ú « » „ “ ” ‘ ’ – … × % €";
+    sheet.blocks = vec![Block::List { items: vec![letters.to_owned()], big: true }];
+    assert!(extracted(&read(&sheet, Paper::A4)).contains(&words(letters)));
+    // What the typeface lacks, and what a PDF may not hold as text, neither ends the program nor the file.
+    let strange = ["\u{1f43e}", "犬", "a\u{0}b", "\u{feff}x", "\u{202e}abc", "e\u{301}", "\u{ad}", &"x".repeat(400)];
+    sheet.blocks = vec![Block::List { items: strange.map(str::to_owned).to_vec(), big: false }];
+    assert_eq!(read(&sheet, Paper::A4).get_pages().len(), 1);
+}
+
+#[test]
+fn the_rules_of_the_demo_fit_one_page_on_both_papers() {
+    for language in Language::ALL {
+        let sheet = rules(&DEMO, now(), Locale::of(language));
+        for paper in Paper::ALL {
+            let printed = pdf(&sheet, paper).unwrap();
+            assert_eq!(printed.pages, 1, "{language:?}");
+            assert_eq!(Document::load_mem(&printed.bytes).unwrap().get_pages().len(), 1);
+        }
+    }
+}
+
+#[test]
+fn a_long_sheet_goes_on_on_further_pages_with_nothing_lost() {
+    let mut sheet = rules(&DEMO, now(), Locale::ENGLISH);
+    let long: Vec<String> = (0..300).map(|i| format!("rule {i} of many, told at some length")).collect();
+    sheet.blocks.push(Block::List { items: long.clone(), big: false });
+    let printed = pdf(&sheet, Paper::Letter).unwrap();
+    assert!(printed.pages > 3);
+    let found = extracted(&Document::load_mem(&printed.bytes).unwrap());
+    for item in long {
+        assert!(found.contains(&words(&item)), "{item}");
+    }
+    assert!(found.contains(&words(&format!("page {0} of {0}", printed.pages))));
+}
+
+fn number(object: &Object) -> f32 {
+    object.as_float().unwrap()
+}
+
+#[test]
+fn papers_have_their_sizes() {
+    let sheet = rules(&DEMO, now(), Locale::ENGLISH);
+    for (paper, width, height) in [(Paper::A4, 595.28, 841.89), (Paper::Letter, 612.0, 792.0)] {
+        let document = read(&sheet, paper);
+        let page = document.get_dictionary(*document.get_pages().values().next().unwrap()).unwrap();
+        let sides: Vec<f32> = page.get(b"MediaBox").unwrap().as_array().unwrap().iter().map(number).collect();
+        assert!((sides[2] - width).abs() < 0.01 && (sides[3] - height).abs() < 0.01, "{sides:?}");
+    }
+}
+
+/// Widths and heights of the frames on all pages, mm.
+fn frames(document: &Document) -> Vec<(f32, f32)> {
+    document.get_pages().values().flat_map(|page| frames_of(document, *page)).collect()
+}
+
+fn frames_of(document: &Document, page: ObjectId) -> Vec<(f32, f32)> {
+    let content = Content::decode(&document.get_page_content(page)).unwrap();
+    let (mut found, mut points) = (Vec::new(), Vec::<(f32, f32)>::new());
+    for operation in &content.operations {
+        let at: Vec<f32> = operation.operands.iter().filter_map(|o| o.as_float().ok()).collect();
+        match operation.operator.as_str() {
+            "re" => points = vec![(at[0], at[1]), (at[0] + at[2], at[1] + at[3])],
+            "m" => points = vec![(at[0], at[1])],
+            "l" => points.push((at[0], at[1])),
+            "S" | "s" if points.len() != 2 || operation.operator == "S" => {
+                let side = |of: fn(&(f32, f32)) -> f32| {
+                    let values: Vec<f32> = points.iter().map(of).collect();
+                    let most = values.iter().copied().fold(f32::MIN, f32::max);
+                    (most - values.iter().copied().fold(f32::MAX, f32::min)) * 25.4 / 72.0
+                };
+                let sides = (side(|p| p.0), side(|p| p.1));
+                if sides.0 > 1.0 && sides.1 > 1.0 {
+                    found.push(sides);
+                }
+                points.clear();
+            }
+            _ => {}
+        }
+    }
+    found
+}
+
+#[test]
+fn labels_are_as_large_as_they_say() {
+    for size in LabelSize::ALL {
+        let sheet = labels(&DEMO, now(), Locale::ENGLISH, size);
+        let found = frames(&read(&sheet, Paper::A4));
+        let expected = DEMO.words().values().filter(|w| w.active).count();
+        assert_eq!(found.len(), expected, "{size:?}");
+        let (width, height) = size.mm();
+        for (wide, high) in found {
+            assert!((wide - f32::from(width)).abs() < 0.05, "{wide} mm wide, not {width}");
+            assert!((high - f32::from(height)).abs() < 0.05, "{high} mm high, not {height}");
+        }
+    }
+}
+
+#[test]
+fn equal_sheets_give_equal_bytes() {
+    for (one, two) in sheets(Locale::of(Language::Fr)).iter().zip(sheets(Locale::of(Language::Fr))) {
+        assert_eq!(pdf(one, Paper::A4).unwrap(), pdf(&two, Paper::A4).unwrap());
+    }
+}
+
+#[test]
+fn nothing_is_drawn_in_colour() {
+    for sheet in sheets(Locale::ENGLISH) {
+        let document = read(&sheet, Paper::A4);
+        for page in document.get_pages().values() {
+            let content = Content::decode(&document.get_page_content(*page)).unwrap();
+            for operation in &content.operations {
+                assert!(!["rg", "RG", "k", "K"].contains(&operation.operator.as_str()), "colour on {}", sheet.title);
+                let scn = ["sc", "SC", "scn", "SCN"].contains(&operation.operator.as_str());
+                assert!(!scn || operation.operands.len() == 1, "colour on {}", sheet.title);
+            }
+        }
+    }
+}
+
+#[test]
+fn what_to_do_about_a_swallowed_battery_is_said_as_the_facts_say_it() {
+    let said = texts(&rules(&DEMO, now(), Locale::ENGLISH).blocks);
+    assert!(said.iter().any(|text| text.ends_with(sayso_model::facts::BATTERY_EMERGENCY)));
+}
