@@ -92,7 +92,7 @@ impl Home {
         if let Some((rows, columns)) = board {
             let places = (0..rows).flat_map(|r| (0..columns).map(move |c| (r, c))).enumerate().filter(|(i, _)| *i != 1);
             let placed = places.zip(&cards).map(|((_, (row, column)), w)| Placed { word: w.word, row, column });
-            events.push(event(BoardLayout { rows, columns, words: placed.collect() }.into()));
+            events.push(event(BoardLayout { rows, columns, language: None, words: placed.collect() }.into()));
         }
         for outcome in store.append(events).await.unwrap() {
             assert_eq!(outcome, Appended::New);

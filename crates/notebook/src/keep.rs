@@ -1,7 +1,7 @@
 //! Writing into the log: what a person notes now, and how events come to count.
 
 use sayso_model::{
-    AnimalId, Body, Event, EventId, Fault, HomeId, Moment, PersonId, Problem, Problems, Source, Story, TooLate, Zone,
+    AnimalId, Body, Event, EventId, HomeId, Moment, PersonId, Problem, Problems, Source, Story, TooLate, Zone,
 };
 use sayso_store::{Appended, Store, StoreError};
 use uuid::Uuid;

@@ -130,7 +130,8 @@ fn tables_lists_and_charts_are_tagged_as_what_they_are() {
     let mut told: Vec<String> =
         of_kind(&document, b"S", b"Figure").iter().map(|f| text(f.get(b"Alt").unwrap())).collect();
     let mut expected: Vec<String> = charts.iter().map(|c| c.told.clone()).collect();
-    (told.sort(), expected.sort());
+    told.sort();
+    expected.sort();
     assert_eq!(told, expected);
     assert!(charts.len() >= 3);
     for chart in charts {

@@ -30,10 +30,7 @@ impl Appended {
     pub fn refusal(self) -> Option<Problems> {
         match self {
             Self::New | Self::Duplicate => None,
-            Self::Conflict => Some(Problems(vec![Problem {
-                field: "id".into(),
-                fault: Fault::IdTaken,
-            }])),
+            Self::Conflict => Some(Problems(vec![Problem { field: "id".into(), fault: Fault::IdTaken }])),
             Self::Refused(problems) => Some(problems),
         }
     }

@@ -1,6 +1,7 @@
 //! Pictures of animals, rewards and words.
 
 use crate::event::{About, Content, Does};
+use crate::fault::Fault;
 use crate::findings::Findings;
 use crate::id::{AnimalId, RewardId, WordId};
 use borsh::{BorshDeserialize, BorshSerialize};
@@ -149,11 +150,11 @@ impl Content for PictureCard {
     fn check(&self, found: &mut Findings) {
         let Some(picture) = &self.picture else { return };
         if picture.sha256.len() != 64 || !picture.sha256.bytes().all(|b| b.is_ascii_hexdigit()) {
-            found.wrong("picture.sha256", "must be 64 hexadecimal digits");
+            found.wrong("picture.sha256", Fault::NotAHash);
         }
         for (field, pixels) in [("picture.width", picture.width), ("picture.height", picture.height)] {
             if !(1..=MOST_PICTURE_SIDE).contains(&pixels) {
-                found.wrong(field, format!("must lie from 1 to {MOST_PICTURE_SIDE} pixels"));
+                found.wrong(field, Fault::range(1_u32, MOST_PICTURE_SIDE, pixels));
             }
         }
     }

@@ -129,7 +129,11 @@ fn proposal(
     cards: &[&WordCard],
     said_in: Language,
 ) -> Markup {
-    let mut typed = Typed::default().read_by(page.locale).with("rows", size.0).with("columns", size.1).with("language", said_in.tag());
+    let mut typed = Typed::default()
+        .read_by(page.locale)
+        .with("rows", size.0)
+        .with("columns", size.1)
+        .with("language", said_in.tag());
     match places::proposed(page, size, &placed, cards, said_in) {
         Ok(proposed) => placed = proposed,
         Err(why) => typed.wrong("places", say!(&page.locale, words::no_places, why = why)),
