@@ -13,6 +13,7 @@ mod detector;
 mod dsp;
 mod enrolled;
 mod error;
+#[cfg(feature = "files")]
 mod file_detection;
 mod io;
 mod pipeline;
@@ -28,10 +29,13 @@ pub use decide::rivals::{BEYOND as RIVAL_BEYOND, rival_leads};
 pub use decide::weights::{Cascade, Classifier, FIGURE_NAMES, Provenance, StageBound, Weights};
 pub use detection::{Candidate, Detection};
 pub use detector::{Config, Detector};
+pub use dsp::resampler::RATE as ENGINE_RATE;
 pub use enrolled::{Enrolled, Pace};
 pub use error::ListenError;
+#[cfg(feature = "files")]
 pub use file_detection::{Checkpoint, FileHearing, Progress, hear_file};
 pub use io::clip::Clip;
+#[cfg(feature = "files")]
 pub use io::decode::{SoundBlock, SoundInfo, decode_bytes, decode_file};
 pub use io::pcm::{PcmFormat, PcmReader, UnknownPcm};
 pub use io::wav::wav;

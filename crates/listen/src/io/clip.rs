@@ -2,6 +2,7 @@
 
 use crate::dsp::resampler;
 use crate::error::ListenError;
+#[cfg(feature = "files")]
 use std::path::Path;
 
 /// One word's recording, mono.
@@ -33,6 +34,7 @@ impl Clip {
     ///
     /// # Errors
     /// As [`crate::decode_file`] and [`Clip::from_samples`].
+    #[cfg(feature = "files")]
     pub fn from_file(word: impl Into<String>, path: &Path) -> Result<Self, ListenError> {
         let mut samples = Vec::new();
         let info = crate::io::decode::decode_file(path, |sound| {
@@ -61,6 +63,12 @@ impl Clip {
     /// Length in seconds.
     pub fn seconds(&self) -> f64 {
         self.samples.len() as f64 / f64::from(self.rate)
+    }
+
+    /// The same sound as the engine hears it: at its own rate, which another engine takes as it is.
+    #[must_use]
+    pub fn brought_to_engine_rate(&self) -> Self {
+        Self { word: self.word.clone(), samples: self.at_engine_rate(), rate: resampler::RATE as u32 }
     }
 
     pub(crate) fn at_engine_rate(&self) -> Vec<f32> {
