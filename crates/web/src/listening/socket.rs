@@ -13,6 +13,7 @@ use axum::http::HeaderMap;
 use axum::response::Response;
 use sayso_model::{AnimalId, HomeId};
 use sayso_notebook::NotLogged;
+use sayso_wording::words;
 use std::sync::Arc;
 use std::time::Duration;
 
@@ -30,12 +31,15 @@ const CLOCK_OFF_S: f64 = 43_200.0;
 /// Opens the socket. Who may: see `access::guard`, which holds sockets to the rules of writes.
 ///
 /// # Errors
-/// [`Error::BadRequest`] for a request that opens none.
+/// [`Error::BadRequest`] for a request that opens none; [`Error::Forbidden`] where no sound is taken.
 pub async fn open(
     page: AnimalPage,
     headers: HeaderMap,
     upgrade: Result<WebSocketUpgrade, WebSocketUpgradeRejection>,
 ) -> Result<Response, Error> {
+    if !page.state.takes_sound {
+        return Err(Error::Forbidden(words!(errors::no_sound_taken)));
+    }
     let upgrade = upgrade.map_err(|_| Error::BadRequest("This address is for a web socket.".into()))?;
     let secret = cookie(&headers, PAIRED_COOKIE).map(str::to_owned);
     let (state, home, animal) = (page.state.clone(), page.home, page.id);
