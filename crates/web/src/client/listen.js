@@ -132,10 +132,7 @@ function wire(root) {
     if (peak > QUIET_PEAK) lastLoud = Date.now();
     peak = 0;
     const quiet = Date.now() - lastLoud > 20_000;
-    if (Date.now() - lastBlock > NO_SOUND_MS) {
-      text(at("link"), say("client-ear-no-sound", { time: clock(lastBlock) }));
-      return;
-    }
+    const halted = Date.now() - lastBlock > NO_SOUND_MS ? say("client-ear-no-sound", { time: clock(lastBlock) }) : "";
     const slow = stream.waiting > SLOW_S ? ` ${say("client-ear-behind", { seconds: number(stream.waiting) })}` : "";
     const link = here
       ? say("client-ear-hearing") + slow
@@ -144,7 +141,10 @@ function wire(root) {
         : say("client-ear-waiting", { seconds: number(stream.waiting) });
     const lost = stream.lost > 0 ? say("client-ear-lost", { seconds: number(stream.lost) }) : "";
     const held = trouble ? say("client-ear-held", { why: trouble }) : "";
-    text(at("link"), [link, lost, held, quiet ? say("client-ear-silent") : ""].filter((s) => s !== "").join(" "));
+    text(
+      at("link"),
+      [link, lost, held, halted || (quiet ? say("client-ear-silent") : "")].filter((s) => s !== "").join(" "),
+    );
     root.dataset.link = stream.link;
   }
 
