@@ -136,6 +136,7 @@ async fn presses_at_the_microphone_appear_on_the_page_and_in_the_log() {
     let browser = Browser::sending(PHONE, &notebook.sound(&scene())).await;
     browser.goto(&server.url(&format!("/l/{}/listen", notebook.animal))).await;
     assert_eq!(browser.text("listen-state").await, "Off.");
+    assert!(browser.text("listen-way").await.starts_with("This browser cannot hear by itself"));
     browser.tap("listen-switch").await;
     browser.until("listening", "return document.getElementById('listen').dataset.state === 'on'").await;
     assert!(browser.text("listen-state").await.starts_with("Listening for 4 words since "));
