@@ -97,7 +97,7 @@ async fn the_page_hears_by_itself_and_only_presses_leave_it() {
     let server = Server::start_with(notebook.dir.path(), 0, &["--no-sound"]);
     let way = Way::to(server.port).await;
     let browser = Browser::hearing(PHONE, &notebook.sound(&scene())).await;
-    browser.goto(&way.url(&format!("/l/{}/board", notebook.animal))).await;
+    browser.goto(&way.url(&format!("/a/{}/board", notebook.animal))).await;
     browser.until("kept for offline", KEPT).await;
     browser.tap("fold-microphone").await;
     assert!(browser.text("listen-way").await.starts_with("This device hears by itself"));
@@ -149,7 +149,7 @@ async fn listening_begins_while_the_notebook_is_off_and_presses_are_sent_when_it
     let notebook = Notebook::new(4, 4).await;
     let mut server = Server::start(notebook.dir.path(), 0);
     let browser = Browser::hearing(PHONE, &notebook.sound(&scene())).await;
-    let board = server.url(&format!("/l/{}/board", notebook.animal));
+    let board = server.url(&format!("/a/{}/board", notebook.animal));
     browser.goto(&board).await;
     browser.until("kept for offline", KEPT).await;
     browser.until("the page too", "return document.getElementById('board').dataset.offline === 'ready'").await;
@@ -176,7 +176,7 @@ async fn a_microphone_that_is_refused_is_told() {
     let server = Server::start(notebook.dir.path(), 0);
     let more = ["--use-fake-device-for-media-stream", "--deny-permission-prompts"];
     let browser = Browser::open_with(PHONE, &more).await;
-    browser.goto(&server.url(&format!("/l/{}/listen", notebook.animal))).await;
+    browser.goto(&server.url(&format!("/a/{}/listen", notebook.animal))).await;
     browser.tap("listen-switch").await;
     browser.until("told", "return document.getElementById('listen').textContent.includes('was not allowed')").await;
     browser.until("off", OFF).await;

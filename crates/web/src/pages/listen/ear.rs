@@ -46,7 +46,7 @@ pub async fn vocabulary(page: AnimalPage) -> Result<Json<Vocabulary>, Error> {
             Ok(_) => words.push(Listened {
                 word: recording.card.word,
                 says: recording.says,
-                clip: format!("/l/{}/ear/{}", page.id, recording.card.sha256),
+                clip: format!("/a/{}/ear/{}", page.id, recording.card.sha256),
             }),
             Err(_) => left_out.push(recording.says),
         }

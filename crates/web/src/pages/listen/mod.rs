@@ -14,9 +14,9 @@ use maud::Markup;
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/l/{animal}/listen", get(show))
-        .route("/l/{animal}/ear", get(ear::vocabulary))
-        .route("/l/{animal}/ear/{clip}", get(ear::clip))
+        .route("/a/{animal}/listen", get(show))
+        .route("/a/{animal}/ear", get(ear::vocabulary))
+        .route("/a/{animal}/ear/{clip}", get(ear::clip))
 }
 
 async fn show(page: AnimalPage) -> Markup {

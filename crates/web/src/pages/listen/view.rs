@@ -57,7 +57,7 @@ pub fn switch(page: &AnimalPage) -> Markup {
     let several = page.animals().len() > 1;
     html! {
         section.listen.card #listen aria-labelledby="listen-title" data-test="listen" data-state="off" data-heard="0"
-            data-animal=(page.id) data-listen=[socket] data-module=[module] data-vocabulary=(format!("/l/{}/ear", page.id)) {
+            data-animal=(page.id) data-listen=[socket] data-module=[module] data-vocabulary=(format!("/a/{}/ear", page.id)) {
             h2 #listen-title .first { (say!(l, listen::microphone)) }
             @if any {
                 button.wide type="button" role="switch" aria-checked="false" disabled data-ear="switch" data-test="listen-switch" { (say!(l, listen::switch)) }
@@ -76,7 +76,7 @@ pub fn switch(page: &AnimalPage) -> Markup {
                 @if several {
                     label { input type="checkbox" data-ear="only"; span { (say!(l, listen::only, name = page.card.name.as_str())) span.hint { (say!(l, listen::only_hint)) } } }
                 }
-                p { a.link href=(format!("/l/{}/heard", page.id)) { (say!(l, listen::judge)) } }
+                p { a.link href=(format!("/a/{}/heard", page.id)) { (say!(l, listen::judge)) } }
                 @if !without.is_empty() {
                     p.quiet { (say!(l, listen::no_recording)) " "
                         @for (i, w) in without.iter().enumerate() { @if i > 0 { ", " } a.link href=(card(page, w.word)) { (w.says.as_str()) } } }
@@ -94,5 +94,5 @@ pub fn switch(page: &AnimalPage) -> Markup {
 }
 
 fn card(page: &AnimalPage, word: sayso_model::WordId) -> String {
-    format!("/l/{}/words/card/{word}#recording", page.id)
+    format!("/a/{}/words/card/{word}#recording", page.id)
 }
