@@ -1,9 +1,10 @@
 //! Blocks made into strips, with the structure they have for screen readers.
 
+use super::MM;
+use super::chart::{self, Means};
 use super::face::{Faces, Span, Weight};
 use super::strip::{BLACK, Grey, Ink, SOFT, Strip, height, stacked};
 use super::tree::{Branch, Kind, Leaf};
-use super::{MM, chart};
 use crate::sheet::{Block, Chart, LabelSize, LabelText, Look, Paragraph, Sheet};
 use sayso_wording::Locale;
 use std::num::NonZeroU16;
@@ -243,12 +244,13 @@ impl<'a> Compose<'a> {
 
     fn charts(&mut self, charts: &[Chart], width: f32) -> Composed {
         let (mut strips, mut tree) = (Vec::new(), Vec::new());
+        let means = Means { faces: self.faces, locale: self.locale, scale: self.scale };
         for one in charts {
             let (caption, drawing) = (self.leaf(), self.leaf());
             let mut strip = Strip::default();
             let spans: [Span<'_>; 1] = [(Weight::Bold, &one.title)];
             let named = self.text(&mut strip, caption, &spans, SMALL + 0.5, BLACK, (0.0, 2.0, width));
-            let picture = chart::draw(self, &one.drawn, drawing, width);
+            let picture = chart::draw(means, &one.drawn, drawing, width);
             strip.height = named + picture.height + 8.0 * self.scale;
             strip.take(picture, 0.0, named + 2.0);
             strips.push(strip);
