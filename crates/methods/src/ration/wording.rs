@@ -4,6 +4,7 @@
 
 use super::aliases::NOT_MADE_OF;
 use sayso_model::Language;
+use sayso_model::text::unaccented;
 
 /// Accented words that are other words without their accents ("the", "sale").
 const ACCENTED: [(&str, &[&str]); 2] =
@@ -18,7 +19,8 @@ const FREE: [&str; 6] = ["frei", "freie", "freien", "freier", "freies", "freiem"
 /// Lower-case singular words of a text; accents folded, everything but letters and digits a gap.
 pub(super) fn food_words(text: &str) -> Vec<String> {
     let apart = |c: char| !c.is_alphanumeric() && c != '\'';
-    let lower: String = text.chars().flat_map(char::to_lowercase).filter(|c| !is_mark(*c)).collect();
+    let apart_marks = |c: &char| !matches!(c, '\u{300}'..='\u{36f}');
+    let lower: String = text.chars().flat_map(char::to_lowercase).filter(apart_marks).collect();
     let lower = lower.replace(['’', 'ʼ'], "'");
     let raw: Vec<&str> = lower.split(apart).filter(|w| w.chars().any(char::is_alphanumeric)).collect();
     // "os" is French for a bone, and an article in Portuguese.
@@ -36,41 +38,13 @@ pub(super) fn food_words(text: &str) -> Vec<String> {
             words.push((*read).to_owned());
             continue;
         }
-        let folded = word.chars().filter(|c| *c != '\'').fold(String::new(), folded);
+        let folded = unaccented(&word.replace('\'', ""));
         match FREE.iter().find_map(|end| folded.strip_suffix(end)).filter(|stem| stem.len() > 3) {
             Some(stem) => words.extend([singular(stem), "free".to_owned()]),
             None => words.push(singular(&folded)),
         }
     }
     words
-}
-
-// Accents that stand apart from their letter, as some systems write them.
-const fn is_mark(c: char) -> bool {
-    matches!(c, '\u{300}'..='\u{36f}')
-}
-
-fn folded(mut word: String, c: char) -> String {
-    match c {
-        'ß' => word.push_str("ss"),
-        'œ' => word.push_str("oe"),
-        'æ' => word.push_str("ae"),
-        other => word.push(fold(other)),
-    }
-    word
-}
-
-const fn fold(c: char) -> char {
-    match c {
-        'à' | 'á' | 'â' | 'ä' | 'ã' | 'å' => 'a',
-        'ç' => 'c',
-        'è' | 'é' | 'ê' | 'ë' => 'e',
-        'ì' | 'í' | 'î' | 'ï' => 'i',
-        'ñ' => 'n',
-        'ò' | 'ó' | 'ô' | 'ö' | 'õ' | 'ø' => 'o',
-        'ù' | 'ú' | 'û' | 'ü' => 'u',
-        other => other,
-    }
 }
 
 /// A name to look for.
