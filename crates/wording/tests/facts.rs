@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used, missing_docs)]
 
 use sayso_advisor::ration::food_cautions;
-use sayso_model::facts::{all_food_hazards, all_signs, ideas, other_hazards, practice, signs_note};
+use sayso_model::facts::{all_food_hazards, all_signs, ideas, other_hazards, practice};
 use sayso_model::{Language, RewardKind, Species};
 use sayso_wording::{Locale, by_id, hazards, say, signs};
 use std::collections::BTreeSet;
@@ -43,7 +43,6 @@ fn every_fact_has_its_message_and_english_is_as_the_facts_have_it() {
     for (id, english) in of_facts() {
         assert_eq!(by_id(&Locale::ENGLISH, &id).as_deref(), Some(english), "{id}");
     }
-    assert_eq!(say!(&Locale::ENGLISH, signs::note), signs_note());
     assert_eq!(say!(&Locale::ENGLISH, hazards::note), sayso_model::facts::hazards_note());
 }
 

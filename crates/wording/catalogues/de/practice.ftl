@@ -1,3 +1,4 @@
+practice-title = Gepflogenheiten des Fachs, mit ihren Quellen
 practice-what-wait = Wartezeit, bevor du es selbst zeigst
 practice-what-first-words = Wörter zum Anfang
 practice-what-minutes = tägliche Zeit des Zeigens, die schon hilft

@@ -46,4 +46,3 @@ signs-act-end-take-nothing-ask = beende die Sitzung, halte Abstand, nimm dem Tie
 signs-act-call-vet = ruf sofort eine Tierarztpraxis an; bring das Tier nicht zum Erbrechen, außer es wird dir gesagt
 signs-act-pause = mach Pause, gib Raum
 signs-act-end = beende die Sitzung
-signs-note = Ein einzelnes Zeichen sagt wenig; sieh auf den ganzen Körper und die Lage.

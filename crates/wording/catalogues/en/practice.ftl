@@ -1,3 +1,4 @@
+practice-title = Habits of the trade, with their sources
 practice-what-wait = wait before showing it yourself
 practice-what-first-words = words to start with
 practice-what-minutes = daily showing time that already helps

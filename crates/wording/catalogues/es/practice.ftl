@@ -1,3 +1,4 @@
+practice-title = Costumbres del oficio, con sus fuentes
 practice-what-wait = espera antes de mostrarlo tú
 practice-what-first-words = palabras para empezar
 practice-what-minutes = tiempo diario de mostrar que ya ayuda

@@ -1,3 +1,4 @@
+practice-title = Usages du métier, avec leurs sources
 practice-what-wait = attente avant de le montrer toi-même
 practice-what-first-words = mots pour commencer
 practice-what-minutes = temps quotidien de démonstration qui aide déjà

@@ -46,4 +46,3 @@ signs-act-end-take-nothing-ask = termine la séance, garde tes distances, ne lui
 signs-act-call-vet = appelle aussitôt un vétérinaire ; ne fais pas vomir sauf si on te le dit
 signs-act-pause = fais une pause, laisse de l’espace
 signs-act-end = termine la séance
-signs-note = Un seul signe dit peu ; regarde tout le corps et la situation.

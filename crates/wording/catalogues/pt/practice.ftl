@@ -1,3 +1,4 @@
+practice-title = Hábitos do ofício, com as suas fontes
 practice-what-wait = espera antes de você mesmo mostrar
 practice-what-first-words = palavras para começar
 practice-what-minutes = tempo diário de mostrar que já ajuda

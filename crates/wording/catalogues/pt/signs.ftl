@@ -46,4 +46,3 @@ signs-act-end-take-nothing-ask = termine a sessão, mantenha distância, não lh
 signs-act-call-vet = ligue já para um veterinário; não provoque o vômito a não ser que mandem
 signs-act-pause = faça uma pausa, dê espaço
 signs-act-end = termine a sessão
-signs-note = Um único sinal diz pouco; olhe o corpo todo e a situação.
