@@ -256,9 +256,15 @@ fn harmless_names_raise_no_alarm() {
     let caught: Vec<_> = all.filter_map(read).collect();
     assert!(caught.is_empty(), "{caught:?}");
     // Not even a "may hold".
-    for (species, name) in
-        [(Dog, "grapefruit"), (Dog, "pollo"), (Rabbit, "Salsa, um raminho"), (Dog, "Möhre"), (Dog, "biscoito")]
-    {
+    for (species, name) in [
+        (Dog, "grapefruit"),
+        (Dog, "pollo"),
+        (Rabbit, "Salsa, um raminho"),
+        (Dog, "Möhre"),
+        (Dog, "biscoito"),
+        (Dog, "croquettes"),
+        (Rabbit, "Heno, un tallo dulce"),
+    ] {
         assert!(look_up(species, name).findings.is_empty(), "{name}: {:?}", look_up(species, name).findings);
     }
 }
