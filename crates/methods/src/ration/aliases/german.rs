@@ -68,7 +68,7 @@ pub(super) const NAMES: &[Row] = &[
         Is,
         "*gesalzen*, salzig*, *salz*, Salzstange*, Kartoffelchips*, Pommes frites, Fritten, *brezel*, *breze*, *schinken*, *wurst*, *würst*, Salami*, Sardelle*, Sojasoße, Sojasauce, Pökelfleisch, Trockenfleisch, Knabbergebäck, Erdnussflips",
     ),
-    ("salty snacks", May, "Popcorn, Olive, Oliven, Cracker, Aufschnitt, Chips, *chips, Pommes"),
+    ("salty snacks", May, "Popcorn, Olive, Oliven, Cracker, Aufschnitt, Chips, *chips"),
     ("bacon", Is, "*speck*, Bacon"),
     (
         "fatty trimmings",
