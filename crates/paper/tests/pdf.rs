@@ -6,7 +6,7 @@ use lopdf::{Dictionary, Document, Object, ObjectId};
 use sayso_advisor::Case;
 use sayso_model::{AnimalId, Language, Moment, Story};
 use sayso_paper::{Block, Cell, Drawn, LabelSize, Paper, Sheet, labels, likes, pdf, progress, rules};
-use sayso_wording::Locale;
+use sayso_wording::{Locale, say};
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
@@ -285,7 +285,7 @@ fn nothing_is_drawn_in_colour() {
 #[test]
 fn what_to_do_about_a_swallowed_battery_is_said_as_the_facts_say_it() {
     let said = texts(&rules(&DEMO, now(), Locale::ENGLISH).blocks);
-    assert!(said.iter().any(|text| text.ends_with(sayso_model::facts::BATTERY_EMERGENCY)));
+    assert!(said.iter().any(|text| text.ends_with(&say!(&Locale::ENGLISH, hazards::battery))));
 }
 
 /// One pixel, red: a PNG (ISO/IEC 15948).

@@ -6,6 +6,7 @@ use crate::pages::listen::switch;
 use crate::rich;
 use maud::{Markup, html};
 use sayso_model::{Stage, WordId, facts};
+use sayso_wording::hazards::other;
 use sayso_wording::{Locale, say};
 
 pub fn view(page: &AnimalPage) -> Markup {
@@ -200,10 +201,10 @@ fn cautions(locale: &Locale, now: &Now) -> Markup {
             summary { (say!(locale, board::safe)) }
             ul {
                 @for h in facts::other_hazards() {
-                    li { strong { (h.hazard) } ": " (h.act) "." }
+                    li { (other(locale, h)) }
                 }
             }
-            p.quiet { (facts::hazards_note()) }
+            p.quiet { (say!(locale, hazards::note)) }
         }
     }
 }

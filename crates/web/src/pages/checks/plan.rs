@@ -178,7 +178,7 @@ fn form(page: &AnimalPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
         .iter()
         .map(|w| {
             let reward = reward_of(page, w);
-            let text = html! { (w.says.as_str()) @if let Some(r) = reward { " " span.quiet { (r.name.as_str()) } (for_animal(&page.card, r)) } };
+            let text = html! { (w.says.as_str()) @if let Some(r) = reward { " " span.quiet { (r.name.as_str()) } (for_animal(&page.locale, &page.card, r)) } };
             (w.word.to_string(), text)
         })
         .collect();

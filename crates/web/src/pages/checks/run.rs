@@ -80,7 +80,7 @@ fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
             h2 { (say!(l, checks::lay_out, name = name)) }
             p.quiet { (whose_left(l, name)) }
             ol.lay { @for (at, w) in trial.laid_out.iter().enumerate() {
-                li { strong { (thing(page, *w)) } @if at == trial.right_place { " " span.quiet { (say!(l, checks::asked_for)) } } @if let Some(r) = card(w) { (for_animal(&page.card, r)) } }
+                li { strong { (thing(page, *w)) } @if at == trial.right_place { " " span.quiet { (say!(l, checks::asked_for)) } } @if let Some(r) = card(w) { (for_animal(&page.locale, &page.card, r)) } }
             } }
             p { (rich!(l, checks::then_play, word = html! { strong { (quoted(trial.word)) } })) }
         } @else if covered {
@@ -88,11 +88,11 @@ fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
             p.quiet { (whose_left(l, name)) }
             ol.lay { @for w in &trial.laid_out { li { strong { (quoted(*w)) } } } }
             h2 { (say!(l, checks::show_thing, thing = thing(page, trial.word))) }
-            @if let Some(r) = card(&trial.word) { (for_animal(&page.card, r)) }
+            @if let Some(r) = card(&trial.word) { (for_animal(&page.locale, &page.card, r)) }
             p { (say!(l, checks::lies_in, place = asked)) }
         } @else {
             h2 { (say!(l, checks::show_thing, thing = thing(page, trial.word))) }
-            @if let Some(r) = card(&trial.word) { (for_animal(&page.card, r)) }
+            @if let Some(r) = card(&trial.word) { (for_animal(&page.locale, &page.card, r)) }
             p { (say!(l, checks::its_number, place = asked)) }
             details { summary { (say!(l, checks::numbers)) }
                 p.quiet { (say!(l, checks::numbers_how)) }

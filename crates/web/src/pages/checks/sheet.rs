@@ -31,7 +31,7 @@ pub async fn setter(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> 
             (kindly(l, name))
             (health(&page))
             @for w in &plan.words {
-                @if let Some(r) = words.get(w).and_then(|c| c.reward).and_then(|r| rewards.get(&r)) { (for_animal(&page.card, r)) }
+                @if let Some(r) = words.get(w).and_then(|c| c.reward).and_then(|r| rewards.get(&r)) { (for_animal(&page.locale, &page.card, r)) }
             }
         },
         |trials| {

@@ -97,7 +97,7 @@ pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
                 @if rest_today(&page.case()) { p.stop { (say!(l, checks::not_today_space)) } }
                 (kindly(l, name))
                 (health(&page))
-                @for r in &things { (for_animal(&page.card, r)) }
+                @for r in &things { (for_animal(&page.locale, &page.card, r)) }
                 div.row.even {
                     a.button.primary href={ (to) "/setter" } { (say!(l, checks::i_set_up)) }
                     a.button.primary href={ (to) "/presenter" } { (say!(l, checks::i_am_with, name = name)) }

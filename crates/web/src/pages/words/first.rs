@@ -13,6 +13,7 @@ use sayso_advisor::first_words::{Basis, Choice, FirstWords, Given, Liked, Part, 
 use sayso_advisor::ration::forbidden;
 use sayso_methods::words::FirstWordsError;
 use sayso_model::{Label, Note, RewardCard, RewardId, WordCard, WordId};
+use sayso_wording::hazards::foods;
 use sayso_wording::sounds::likeness;
 use sayso_wording::{Locale, say};
 use uuid::Uuid;
@@ -39,7 +40,7 @@ pub async fn accept(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let mut cards: Vec<WordCard> = Vec::new();
     for reward in open.iter().filter(|o| rewards.contains(&o.reward)) {
         if let Some(why) = forbidden(page.card.species, reward) {
-            typed.wrong("rewards", say!(&l, words::must_not, why = why));
+            typed.wrong("rewards", say!(&l, words::must_not, why = foods(&l, &why)));
         }
         let says = match typed.text(&field(reward.reward)) {
             "" => None,
@@ -127,7 +128,7 @@ fn body(page: &AnimalPage, found: &FirstWords) -> Markup {
 }
 
 const fn disliked(why: &Why) -> bool {
-    matches!(why, Why::Choice(Reason::Outscored { by: Part::Liking, .. } | Reason::Hazard(_)))
+    matches!(why, Why::Choice(Reason::Outscored { by: Part::Liking, .. })) || matches!(why, Why::Never(_))
 }
 
 fn choice(page: &AnimalPage, c: &Choice, best: bool) -> Markup {
@@ -170,7 +171,7 @@ fn word(page: &AnimalPage, w: &Proposed, best: bool) -> Markup {
                 summary { (how_much(l, w)) }
                 ul { @for b in reasons(page, w) { li { (b) } } }
             }
-            @if let Some(reward) = reward { (for_animal(&page.card, reward)) }
+            @if let Some(reward) = reward { (for_animal(&page.locale, &page.card, reward)) }
         }
     }
 }
@@ -223,10 +224,12 @@ fn none_because(l: &Locale, why: &FirstWordsError) -> String {
 
 fn left_out(l: &Locale, name: &Label, why: &Why) -> String {
     match why {
+        Why::Never(why) => say!(l, words::must_not, why = foods(l, why)),
         Why::NoAllowance => say!(l, words::no_allowance, name = name),
         Why::SoundsLike(other) => say!(l, words::sounds_like_one, other = other),
         Why::Choice(reason) => match reason {
-            Reason::Hazard(why) => say!(l, words::must_not, why = why),
+            // Told by `Why::Never`.
+            Reason::Barred => say!(l, words::must_not, why = ""),
             Reason::BadFigure(_) => say!(l, words::bad_figure),
             Reason::NotAtBoard => say!(l, words::not_at_board),
             Reason::NoRation => say!(l, words::no_piece),
