@@ -1,0 +1,91 @@
+//! Every page there is, for what must hold on each of them.
+
+use crate::harness::{Browser, Server, animal, story};
+use crate::listen::record;
+use crate::sounds::{say, wav};
+use sayso_model::{AnimalId, PressedBy, WordId};
+use sayso_store::Store;
+use std::path::Path;
+
+/// The animal and the word that the pages are about.
+pub struct About {
+    who: AnimalId,
+    word: WordId,
+}
+
+/// The demo home with a recording, so that there is something to listen for; and the sound of a press that waits to be
+/// judged.
+pub async fn prepared(dir: &Path) -> About {
+    let (_, story) = story(dir).await;
+    let who = animal(&story);
+    let card = story.words_of(who)[0].clone();
+    let store = Store::open(dir).await.unwrap();
+    let heard = story.heard_presses().find(|f| f.part.by == PressedBy::Unknown).expect("a heard press");
+    record(&store, &card, 0, heard.event.clone()).await;
+    store.put_snippet(heard.id(), wav(&say(0, 0)), heard.event.recorded_at).await.unwrap();
+    store.close().await.unwrap();
+    About { who, word: card.word }
+}
+
+/// Brings a table as a person does; gives the address of its preview.
+async fn brought(browser: &Browser, server: &Server, table: &str) -> String {
+    let dir = tempfile::tempdir().unwrap();
+    let file = dir.path().join("diary.csv");
+    std::fs::write(&file, table).unwrap();
+    browser.goto(&server.url("/exchange")).await;
+    browser.css("input[type=file]").await.send_keys(file.to_str().unwrap()).await.unwrap();
+    browser.follow("main form button").await;
+    browser.page.current_url().await.unwrap().path().to_owned()
+}
+
+/// Addresses of all pages.
+pub async fn every_page(browser: &Browser, server: &Server, About { who, word }: &About) -> Vec<String> {
+    let preview =
+        brought(browser, server, "kind,happened_at,text\nremark,2026-03-01 10:00,rain\nremarc,2026-03-01,\n").await;
+    let pages = [
+        format!("/l/{who}/today"),
+        format!("/l/{who}/board"),
+        format!("/l/{who}/likes"),
+        format!("/l/{who}/likes/new"),
+        format!("/l/{who}/words"),
+        format!("/l/{who}/evidence"),
+        format!("/l/{who}/evidence/{word}"),
+        format!("/l/{who}/days"),
+        format!("/l/{who}/patterns"),
+        format!("/l/{who}/log"),
+        format!("/l/{who}/words/new"),
+        format!("/l/{who}/words/card/{word}"),
+        format!("/l/{who}/words/board"),
+        format!("/l/{who}/ideas"),
+        format!("/people/animal/{who}/food"),
+        format!("/l/{who}/checks"),
+        format!("/l/{who}/checks/new"),
+        format!("/l/{who}/swaps"),
+        format!("/l/{who}/designs"),
+        format!("/l/{who}/designs/new"),
+        format!("/l/{who}/heard"),
+        format!("/l/{who}/listen"),
+        format!("/sheets/{who}/progress"),
+        format!("/sheets/{who}/likes"),
+        "/sheets/rules".into(),
+        "/sheets/labels".into(),
+        "/homes".into(),
+        "/people/home".into(),
+        "/people/animal/new".into(),
+        "/people/person/new".into(),
+        "/people/rule/new".into(),
+        format!("/people/animal/{who}"),
+        "/people".into(),
+        "/people/reward/new".into(),
+        "/exchange".into(),
+        preview,
+        "/sheets".into(),
+        "/agreement".into(),
+        "/methods".into(),
+        "/glossary".into(),
+        "/methods/likes".into(),
+        "/who".into(),
+        "/api".into(),
+    ];
+    pages.into()
+}
