@@ -224,17 +224,21 @@ async fn pads_lie_where_the_buttons_lie_and_blank_places_stay() {
     let home = Home::new(4, Some((2, 3))).await;
     let server = Server::start(home.dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/l/{}/board", home.animal))).await;
-    browser.find("start").await;
     let script = "return [...document.querySelectorAll('[data-part=pads] > *')].map((c) => { const r = c.getBoundingClientRect(); return [c.querySelector('.says')?.textContent ?? '', Math.round(r.left), Math.round(r.top)]; })";
-    let cells = browser.page.execute(script, vec![]).await.unwrap();
-    let cells: Vec<(String, i64, i64)> = serde_json::from_value(cells).unwrap();
-    let says: Vec<&str> = cells.iter().map(|c| c.0.as_str()).collect();
-    assert_eq!(says, ["apple", "", "ball", "scratch", "all done", ""], "before any session too");
-    for (i, (_, left, top)) in cells.iter().enumerate() {
-        assert_eq!((*left, *top), (cells[i % 3].1, cells[i / 3 * 3].2), "place {i}");
+    // Left on the floor is left on the screen, also where the words run from right to left.
+    for language in ["en", STAND_IN] {
+        reads(&browser, &server, language).await;
+        browser.goto(&server.url(&format!("/l/{}/board", home.animal))).await;
+        browser.find("start").await;
+        let cells = browser.page.execute(script, vec![]).await.unwrap();
+        let cells: Vec<(String, i64, i64)> = serde_json::from_value(cells).unwrap();
+        let says: Vec<&str> = cells.iter().map(|c| c.0.as_str()).collect();
+        assert_eq!(says, ["apple", "", "ball", "scratch", "all done", ""], "before any session too");
+        for (i, (_, left, top)) in cells.iter().enumerate() {
+            assert_eq!((*left, *top), (cells[i % 3].1, cells[i / 3 * 3].2), "place {i}");
+        }
+        assert!(cells[0].1 < cells[1].1 && cells[1].1 < cells[2].1 && cells[0].2 < cells[3].2, "{language}: {cells:?}");
     }
-    assert!(cells[0].1 < cells[1].1 && cells[1].1 < cells[2].1 && cells[0].2 < cells[3].2);
     browser.close().await;
 }
 

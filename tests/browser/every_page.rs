@@ -3,18 +3,39 @@
 use crate::harness::{Browser, Server, animal, story};
 use crate::listen::record;
 use crate::sounds::{say, wav};
-use sayso_model::{AnimalId, PressedBy, WordId};
+use sayso_model::{AnimalId, Event, EventId, Note, PressedBy, Sign, SignLevel, When, WordId};
 use sayso_store::Store;
 use std::path::Path;
+use uuid::Uuid;
 
 /// The animal and the word that the pages are about.
 pub struct About {
     who: AnimalId,
     word: WordId,
+    calm: AnimalId,
 }
 
-/// The demo home with a recording, so that there is something to listen for; and the sound of a press that waits to be
-/// judged.
+/// Animals growled three days ago: that stays at the top of Today, beside what there is to do.
+pub async fn growled(dir: &Path, animals: impl Iterator<Item = AnimalId>) {
+    let (_, story) = story(dir).await;
+    let at = story.ledger().all().map(|e| e.happened_at).max().unwrap().plus_seconds(-3.0 * 86_400.0);
+    let pattern = story.ledger().all().find(|e| e.animal.is_some()).unwrap();
+    let growl = Sign { sign: Note::new("growl").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+    let events = animals.map(|animal| Event {
+        id: EventId(Uuid::now_v7()),
+        animal: Some(animal),
+        happened_at: at,
+        recorded_at: at,
+        body: growl.clone().into(),
+        ..pattern.clone()
+    });
+    let store = Store::open(dir).await.unwrap();
+    store.append(events.collect()).await.unwrap();
+    store.close().await.unwrap();
+}
+
+/// The demo home with a recording, so that there is something to listen for; the sound of a press that waits to be
+/// judged; and a growl that is not long ago.
 pub async fn prepared(dir: &Path) -> About {
     let (_, story) = story(dir).await;
     let who = animal(&story);
@@ -24,7 +45,9 @@ pub async fn prepared(dir: &Path) -> About {
     record(&store, &card, 0, heard.event.clone()).await;
     store.put_snippet(heard.id(), wav(&say(0, 0)), heard.event.recorded_at).await.unwrap();
     store.close().await.unwrap();
-    About { who, word: card.word }
+    growled(dir, std::iter::once(who)).await;
+    let calm = story.animals().into_keys().find(|a| *a != who).expect("another animal");
+    About { who, word: card.word, calm }
 }
 
 /// Brings a table as a person does; gives the address of its preview.
@@ -39,11 +62,12 @@ async fn brought(browser: &Browser, server: &Server, table: &str) -> String {
 }
 
 /// Addresses of all pages.
-pub async fn every_page(browser: &Browser, server: &Server, About { who, word }: &About) -> Vec<String> {
+pub async fn every_page(browser: &Browser, server: &Server, About { who, word, calm }: &About) -> Vec<String> {
     let preview =
         brought(browser, server, "kind,happened_at,text\nremark,2026-03-01 10:00,rain\nremarc,2026-03-01,\n").await;
     let pages = [
         format!("/l/{who}/today"),
+        format!("/l/{calm}/today"),
         format!("/l/{who}/board"),
         format!("/l/{who}/likes"),
         format!("/l/{who}/likes/new"),

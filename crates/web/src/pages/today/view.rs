@@ -17,7 +17,7 @@ use sayso_wording::say;
 /// Words with a line of their own; more are folded, those that do not get on first.
 const LINES: usize = 7;
 /// Lines that make room for each thing about welfare, so that the page stays at a screen and a half.
-const LINES_FOR_WELFARE: usize = 3;
+const LINES_FOR_WELFARE: usize = 5;
 /// Words that keep a line whatever else there is.
 const FEWEST_LINES: usize = 2;
 
