@@ -95,7 +95,7 @@ fn every_folder_of_pages_is_served() {
 
 #[test]
 fn every_page_is_looked_at_by_the_accessibility_rules() {
-    let rules = std::fs::read_to_string(root().join("../../tests/browser/accessibility.rs")).unwrap();
+    let rules = std::fs::read_to_string(root().join("../../tests/browser/every_page.rs")).unwrap();
     let (_, list) = rules.split_once("let pages = [").unwrap();
     let (list, _) = list.split_once("];").unwrap();
     let mut looked_at: Vec<String> = list.split('"').skip(1).step_by(2).map(open).collect();
@@ -115,7 +115,7 @@ fn every_page_is_looked_at_by_the_accessibility_rules() {
             unseen.push(address);
         }
     }
-    assert!(unseen.is_empty(), "add to the list in tests/browser/accessibility.rs, or say here why not: {unseen:?}");
+    assert!(unseen.is_empty(), "add to the list in tests/browser/every_page.rs, or say here why not: {unseen:?}");
     let gone: Vec<_> = NOT_LOOKED_AT.iter().filter(|(a, _)| !all.contains(&(*a).to_owned())).collect();
     assert!(gone.is_empty(), "no such page any more: {gone:?}");
 }

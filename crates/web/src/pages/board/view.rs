@@ -124,6 +124,7 @@ fn pad(w: &WordNow, test: &str, zone: Option<usize>, planned: bool) -> Markup {
     html! {
         button.pad .planned[planned] .unready[w.stage == Stage::Prepare] .closing[w.closing] type="button" data-word=(w.id)
             data-z=[zone] data-test=(format!("{test}-{}", w.says)) data-state="idle" {
+            @if let Some(picture) = &w.picture { img.picture src=(picture) alt="" draggable="false"; }
             span.count.num {}
             span.says { (w.says) }
             span.does {}

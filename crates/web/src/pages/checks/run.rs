@@ -6,13 +6,14 @@ use crate::error::Error;
 use crate::fields::{number, summary, tick};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::picture;
 use crate::rich;
 use crate::typed::Typed;
 use axum::extract::{Path, Query};
 use maud::{Markup, html};
 use sayso_advisor::checks::{Next, PER_SITTING, PlannedTrial, next_trial, order, trials};
 use sayso_advisor::welfare::rest_today;
-use sayso_model::{ProbeDesign, ProbePlan, ProbeResponse, WordId};
+use sayso_model::{PictureOf, ProbeDesign, ProbePlan, ProbeResponse, WordId};
 use sayso_wording::checks::design;
 use sayso_wording::say;
 use serde::Deserialize;
@@ -80,7 +81,7 @@ fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
             h2 { (say!(l, checks::lay_out, name = name)) }
             p.quiet { (whose_left(l, name)) }
             ol.lay { @for (at, w) in trial.laid_out.iter().enumerate() {
-                li { strong { (thing(page, *w)) } @if at == trial.right_place { " " span.quiet { (say!(l, checks::asked_for)) } } @if let Some(r) = card(w) { (for_animal(&page.locale, &page.card, r)) } }
+                li { (picture::of(&page.story, PictureOf::Word { word: *w })) " " strong { (thing(page, *w)) } @if at == trial.right_place { " " span.quiet { (say!(l, checks::asked_for)) } } @if let Some(r) = card(w) { (for_animal(&page.locale, &page.card, r)) } }
             } }
             p { (rich!(l, checks::then_play, word = html! { strong { (quoted(trial.word)) } })) }
         } @else if covered {
