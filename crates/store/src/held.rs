@@ -52,13 +52,7 @@ fn hold_in(folder: &Path) -> Result<HeldFile, StoreError> {
 /// What was wrong with a folder, and what would be right.
 pub(crate) fn cannot_hold(folder: &Path, error: StoreError) -> StoreError {
     match error {
-        StoreError::Io { source, .. } => StoreError::Unwritable {
-            path: folder.to_owned(),
-            what: format!(
-                "{source}. A file that is brought, or made to be sent, is kept in this folder for a while: let the user \
-                 that runs this program write there"
-            ),
-        },
+        StoreError::Io { source, .. } => StoreError::CannotHold { path: folder.to_owned(), source },
         other => other,
     }
 }

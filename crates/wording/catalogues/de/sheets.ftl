@@ -157,3 +157,5 @@ sheets-written = Geschrieben: { $file } ({ $pages ->
 sheets-no-animal-needed = Das Blatt „{ $sheet }“ betrifft das ganze Zuhause: Lass --animal weg.
 sheets-many-animals = Hier leben mehrere Tiere: Sag mit --animal, welches, eines von { $names }.
 sheets-no-animal = Hier lebt noch kein Tier: Füg eines auf der Seite Leute hinzu.
+sheets-no-typeface = die Schrift ist nicht lesbar
+sheets-pdf-refused = das PDF konnte nicht geschrieben werden: { $why }
