@@ -114,7 +114,7 @@ impl Message for NotImported {
 
 impl Message for RowProblem {
     fn say(&self, l: &Locale) -> String {
-        let line = self.line.to_string();
+        let line = self.line;
         if self.found.is_empty() {
             return say!(l, store::row, line = line, field = &self.field, wanted = &self.wanted);
         }

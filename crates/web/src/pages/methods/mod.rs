@@ -65,7 +65,7 @@ async fn list(page: Page) -> Markup {
 fn one(l: &Locale, method: &Method) -> Markup {
     let mut shown: Vec<String> =
         method.pages.iter().map(|p| say!(l, methods::on_page, page = page_name(l, p))).collect();
-    shown.extend(method.commands.iter().map(|c| say!(l, methods::by_command, command = format!("sayso {c}"))));
+    shown.extend(method.commands.iter().map(|c| say!(l, methods::by_command, command = *c)));
     let note = method.note.map(|note| note(l));
     let source: Vec<&str> =
         [method.source, note.as_deref().unwrap_or_default()].into_iter().filter(|s| !s.is_empty()).collect();
