@@ -37,7 +37,7 @@ pub async fn choose(page: AnimalPage, Path((_, id)): Path<(String, String)>, typ
     {
         let choice = page.event(StageChoice { word, stage, because });
         if typed.kept(page.keep(vec![choice]).await)? {
-            return Ok(Redirect::to(&format!("/l/{}/words/card/{word}?kept=yes#stage", page.id)).into_response());
+            return Ok(Redirect::to(&format!("/a/{}/words/card/{word}?kept=yes#stage", page.id)).into_response());
         }
     }
     let card = known(&page, &id)?;
@@ -86,7 +86,7 @@ fn form(page: &AnimalPage, card: &WordCard, typed: &Typed) -> Markup {
     let stages: Vec<_> = Stage::ALL.iter().map(option).collect();
     html! {
         (summary(typed))
-        form method="post" action=(format!("/l/{}/words/card/{}/stage", page.id, card.word)) .stack {
+        form method="post" action=(format!("/a/{}/words/card/{}/stage", page.id, card.word)) .stack {
             (radios(typed, "stage", &say!(l, words::work_at), &say!(l, words::back_no_loss), &stages))
             (area(typed, "because", &say!(l, words::stage_why), &say!(l, words::stage_why_hint)))
             button.wide { (say!(l, words::stage_set)) }
