@@ -42,11 +42,35 @@ pub enum ListenError {
         source: std::io::Error,
     },
     /// A file that is not sound this crate can read.
-    #[error("{name}: {reason}")]
+    #[error("{}{reason}", .name.as_ref().map_or_else(String::new, |name| format!("{name}: ")))]
     Decode {
-        /// The file.
-        name: String,
+        /// The file; none where its bytes were given.
+        name: Option<String>,
         /// Why not.
-        reason: String,
+        reason: Undecodable,
     },
+}
+
+/// Why a file's sound cannot be read.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[non_exhaustive]
+pub enum Undecodable {
+    /// Another kind of file; what the decoder said.
+    #[error("not a WAV, FLAC, Ogg Vorbis or MP3 file ({0})")]
+    OtherFile(String),
+    /// It holds no sound.
+    #[error("no sound in it")]
+    NoSound,
+    /// A kind of sound that is not known here; what the decoder said.
+    #[error("its kind of sound cannot be decoded ({0})")]
+    OtherSound(String),
+    /// What the decoder said.
+    #[error("it is damaged ({0})")]
+    Damaged(String),
+    /// No sample rate or no channels, or too many.
+    #[error("it names no sample rate or number of channels that makes sense")]
+    NoFormat,
+    /// Sample rate or channels change.
+    #[error("the sample rate or channel count changes within it")]
+    Changes,
 }

@@ -29,7 +29,7 @@ pub use decide::weights::{Cascade, Classifier, FIGURE_NAMES, Provenance, StageBo
 pub use detection::{Candidate, Detection};
 pub use detector::{Config, Detector};
 pub use enrolled::{Enrolled, Pace};
-pub use error::ListenError;
+pub use error::{ListenError, Undecodable};
 pub use file_detection::{Checkpoint, FileHearing, Progress, hear_file};
 pub use io::clip::Clip;
 pub use io::decode::{SoundBlock, SoundInfo, decode_bytes, decode_file};

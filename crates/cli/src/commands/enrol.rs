@@ -9,7 +9,7 @@ use sayso_listen::{Clip, ClipReport, check_clips};
 use sayso_notebook::{recordings, word_named};
 use sayso_store::MOST_CLIP_BYTES;
 use sayso_wording::recording::{advice, make_it_out, measured};
-use sayso_wording::{Locale, say, words};
+use sayso_wording::{Locale, Message, say, words};
 use std::path::Path;
 use std::process::ExitCode;
 
@@ -34,7 +34,7 @@ pub async fn enrol(
     };
     let done = sayso_notebook::enrol(&notebook.store, notebook.home, &notebook.story, &card, bytes)
         .await
-        .map_err(|e| CliError::said(format!("{name}: {e}")))?;
+        .map_err(|e| CliError::said(say!(l, sounds::of_file, file = name, why = e.say(l))))?;
     let known = done.cards.is_empty();
     let pen = notebook.pen(now());
     let events = done.cards.into_iter().map(|c| pen.event(c)).collect();

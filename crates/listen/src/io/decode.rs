@@ -1,6 +1,6 @@
 //! Sound files, block by block: WAV, FLAC, Ogg Vorbis and MP3.
 
-use crate::error::ListenError;
+use crate::error::{ListenError, Undecodable};
 use std::fs::File;
 use std::io::{Cursor, Read};
 use std::panic::{AssertUnwindSafe, catch_unwind};
@@ -80,7 +80,7 @@ pub fn decode_file(path: &Path, each: impl FnMut(SoundBlock) -> bool) -> Result<
     if let Some(ext) = path.extension().and_then(|e| e.to_str()) {
         hint.with_extension(ext);
     }
-    decode(file, length, &name, &hint, each)
+    decode(file, length, Some(name), &hint, each)
 }
 
 /// Decodes a file's bytes held in memory; as [`decode_file`].
@@ -89,37 +89,37 @@ pub fn decode_file(path: &Path, each: impl FnMut(SoundBlock) -> bool) -> Result<
 /// [`ListenError::Decode`] when they are not sound this crate can read.
 pub fn decode_bytes(bytes: Vec<u8>, each: impl FnMut(SoundBlock) -> bool) -> Result<SoundInfo, ListenError> {
     let length = Some(bytes.len() as u64);
-    decode(Cursor::new(bytes), length, "the sound", &Hint::new(), each)
+    decode(Cursor::new(bytes), length, None, &Hint::new(), each)
 }
 
 /// Runs one step of the decoders, which panic on some damaged headers (a sum that overflows in 0.6.1): for whoever listens
 /// that is a damaged file like any other. Nothing of the decoder may be used after an error.
-fn guarded<T>(step: impl FnOnce() -> T) -> Result<T, String> {
-    catch_unwind(AssertUnwindSafe(step)).map_err(|_| "it is damaged in a way its decoder does not survive".to_owned())
+fn guarded<T>(step: impl FnOnce() -> T) -> Result<T, Undecodable> {
+    catch_unwind(AssertUnwindSafe(step)).map_err(|_| Undecodable::Damaged("its decoder does not survive it".to_owned()))
 }
 
 fn decode(
     source: impl Read + std::io::Seek + Send + Sync + 'static,
     length: Option<u64>,
-    name: &str,
+    name: Option<String>,
     hint: &Hint,
     mut each: impl FnMut(SoundBlock) -> bool,
 ) -> Result<SoundInfo, ListenError> {
-    let fail = |reason: String| ListenError::Decode { name: name.to_owned(), reason };
+    let fail = |reason| ListenError::Decode { name: name.clone(), reason };
     let read = std::sync::Arc::new(std::sync::atomic::AtomicU64::new(0));
     let counted = Counted { inner: source, read: std::sync::Arc::clone(&read), length };
     let stream = MediaSourceStream::new(Box::new(counted), Default::default());
     let probe = symphonia::default::get_probe();
     let mut format = guarded(|| probe.probe(hint, stream, FormatOptions::default(), MetadataOptions::default()))
         .map_err(fail)?
-        .map_err(|e| fail(format!("not a WAV, FLAC, Ogg Vorbis or MP3 file ({e})")))?;
-    let track = format.default_track(TrackType::Audio).ok_or_else(|| fail("no sound in it".into()))?;
+        .map_err(|e| fail(Undecodable::OtherFile(e.to_string())))?;
+    let track = format.default_track(TrackType::Audio).ok_or_else(|| fail(Undecodable::NoSound))?;
     let id = track.id;
-    let params = track.codec_params.as_ref().and_then(|p| p.audio()).ok_or_else(|| fail("no sound in it".into()))?;
+    let params = track.codec_params.as_ref().and_then(|p| p.audio()).ok_or_else(|| fail(Undecodable::NoSound))?;
     let codecs = symphonia::default::get_codecs();
     let mut decoder = guarded(|| codecs.make_audio_decoder(params, &AudioDecoderOptions::default()))
         .map_err(fail)?
-        .map_err(|e| fail(format!("its kind of sound cannot be decoded ({e})")))?;
+        .map_err(|e| fail(Undecodable::OtherSound(e.to_string())))?;
     let mut samples: Vec<f32> = Vec::new();
     let mut info: Option<SoundInfo> = None;
     let mut damaged = 0u64;
@@ -132,14 +132,14 @@ fn decode(
             Err(e) if info.is_some() => {
                 damaged += 1;
                 if damaged > 1000 {
-                    return Err(fail(format!("too damaged to go on ({e})")));
+                    return Err(fail(Undecodable::Damaged(e.to_string())));
                 }
                 if matches!(e, Error::DecodeError(_)) {
                     continue;
                 }
                 break;
             }
-            Err(e) => return Err(fail(e.to_string())),
+            Err(e) => return Err(fail(Undecodable::Damaged(e.to_string()))),
         };
         if packet.track_id != id {
             continue;
@@ -150,18 +150,18 @@ fn decode(
                 damaged += 1;
                 continue;
             }
-            Err(e) => return Err(fail(e.to_string())),
+            Err(e) => return Err(fail(Undecodable::Damaged(e.to_string()))),
         };
         let (rate, channels) = (sound.spec().rate(), sound.spec().channels().count());
         if channels == 0 || rate == 0 {
-            return Err(fail("it names no channels or no sample rate".into()));
+            return Err(fail(Undecodable::NoFormat));
         }
-        let channels = u16::try_from(channels).map_err(|_| fail("too many channels".into()))?;
+        let channels = u16::try_from(channels).map_err(|_| fail(Undecodable::NoFormat))?;
         samples.resize(sound.samples_interleaved(), 0.0);
         sound.copy_to_slice_interleaved(&mut samples);
         let seen = info.get_or_insert(SoundInfo { rate, channels, frames: 0, damaged: 0 });
         if (seen.rate, seen.channels) != (rate, channels) {
-            return Err(fail("the sample rate or channel count changes within it".into()));
+            return Err(fail(Undecodable::Changes));
         }
         seen.frames += samples.len() as u64 / u64::from(channels);
         let done = read.load(std::sync::atomic::Ordering::Relaxed) as f64;
@@ -170,7 +170,7 @@ fn decode(
             break;
         }
     }
-    let mut info = info.ok_or_else(|| fail("no sound could be decoded from it".into()))?;
+    let mut info = info.ok_or_else(|| fail(Undecodable::NoSound))?;
     info.damaged = damaged;
     Ok(info)
 }

@@ -15,6 +15,7 @@ use face::Faces;
 use picture::Pictures;
 use sayso_model::WordId;
 use std::collections::BTreeMap;
+use sayso_wording::{Locale, Message, say};
 use strip::{Strip, paginate};
 
 /// Sizes of paper.
@@ -76,6 +77,15 @@ pub enum PaperError {
     /// The document was refused by the writer, or would not have been readable by a screen reader.
     #[error("the PDF could not be written: {0}")]
     Refused(String),
+}
+
+impl Message for PaperError {
+    fn say(&self, l: &Locale) -> String {
+        match self {
+            Self::Typeface => say!(l, sheets::no_typeface),
+            Self::Refused(why) => say!(l, sheets::pdf_refused, why = why),
+        }
+    }
 }
 
 /// A sheet as PDF.

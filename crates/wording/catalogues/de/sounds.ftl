@@ -17,3 +17,16 @@ sounds-made-alike = { $a } / { $b }: { $edits ->
         [guessed] {" "}(Aussprache geschätzt)
        *[known] {""}
     }
+sounds-no-clips = keine Aufnahmen wurden gegeben; es gibt nichts, worauf zu hören wäre
+sounds-clip-length = die Aufnahme von „{ $word }“ dauert { $seconds } s; auf 0,15 s bis 4 s kann gehört werden
+sounds-silent = die Aufnahme von „{ $word }“ ist stumm
+sounds-format = Ton mit { $rate } Abtastwerten je Sekunde in { $channels } Kanälen kann nicht gehört werden (4000 bis 384000, 1 bis 32)
+sounds-of-file = { $file }: { $why }
+sounds-other-file = keine Datei in WAV, FLAC, Ogg Vorbis oder MP3 ({ $why })
+sounds-no-sound = es ist kein Ton darin
+sounds-other-sound = diese Art von Ton ist hier nicht lesbar ({ $why })
+sounds-damaged = sie ist beschädigt ({ $why })
+sounds-no-format = sie nennt keine sinnvolle Abtastrate oder Zahl von Kanälen
+sounds-changes = Abtastrate oder Zahl der Kanäle ändern sich unterwegs
+sounds-not-stored = die Tondatei ist hier nicht gespeichert; nimm sie noch einmal auf
+sounds-nothing-enrolled = hier ist keine Aufnahme gespeichert; es gibt nichts, worauf zu hören wäre

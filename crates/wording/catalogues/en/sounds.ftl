@@ -17,3 +17,16 @@ sounds-made-alike = { $a } / { $b }: { $edits ->
         [guessed] {" "}(pronunciation guessed)
        *[known] {""}
     }
+sounds-no-clips = no recordings were given, so there is nothing to listen for
+sounds-clip-length = the recording of “{ $word }” lasts { $seconds } s; between 0.15 s and 4 s can be listened for
+sounds-silent = the recording of “{ $word }” is silent
+sounds-format = sound of { $rate } samples a second in { $channels } channels cannot be listened to (4000 to 384000, 1 to 32)
+sounds-of-file = { $file }: { $why }
+sounds-other-file = not a WAV, FLAC, Ogg Vorbis or MP3 file ({ $why })
+sounds-no-sound = there is no sound in it
+sounds-other-sound = its kind of sound cannot be read here ({ $why })
+sounds-damaged = it is damaged ({ $why })
+sounds-no-format = it names no sample rate or number of channels that makes sense
+sounds-changes = its sample rate or number of channels changes on the way
+sounds-not-stored = its sound file is not stored here; enrol it again
+sounds-nothing-enrolled = no recording is kept here, so there is nothing to listen for

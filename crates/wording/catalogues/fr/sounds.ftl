@@ -17,3 +17,16 @@ sounds-made-alike = { $a } / { $b } : { $edits ->
         [guessed] {" "}(prononciation supposée)
        *[known] {""}
     }
+sounds-no-clips = aucun enregistrement n’a été donné ; il n’y a rien à guetter
+sounds-clip-length = l’enregistrement de « { $word } » dure { $seconds } s ; on peut guetter de 0,15 s à 4 s
+sounds-silent = l’enregistrement de « { $word } » est silencieux
+sounds-format = un son de { $rate } échantillons par seconde sur { $channels } canaux ne peut être écouté (4000 à 384000, 1 à 32)
+sounds-of-file = { $file } : { $why }
+sounds-other-file = ce n’est pas un fichier WAV, FLAC, Ogg Vorbis ou MP3 ({ $why })
+sounds-no-sound = il n’y a pas de son dedans
+sounds-other-sound = ce genre de son ne peut être lu ici ({ $why })
+sounds-damaged = il est abîmé ({ $why })
+sounds-no-format = il n’indique ni fréquence d’échantillonnage ni nombre de canaux sensés
+sounds-changes = sa fréquence d’échantillonnage ou son nombre de canaux change en route
+sounds-not-stored = son fichier son n’est pas gardé ici ; enregistre-le à nouveau
+sounds-nothing-enrolled = aucun enregistrement n’est gardé ici ; il n’y a rien à guetter

@@ -28,3 +28,15 @@ errors-only-https = Aqui nada se recebe nem se diz por HTTP sem cifra. Abre http
 errors-other-site = Isto veio da página de outro sítio e não foi aceite. Usa a página do Sayso.
 errors-other-name = O Sayso não responde a este nome. Abre-o pelo endereço desta máquina ou pelo nome dela na rede de casa.
 errors-this-machine-only = Aqui o Sayso responde só nesta máquina. Abre http://localhost ou http://127.0.0.1 com a porta.
+errors-no-such = Este caderno não conhece { $what ->
+    [check] tal verificação
+    [trial] tal ensaio
+    [reward] tal recompensa
+    [press] tal toque
+    [test] tal teste
+    [word] tal palavra
+    [rule] tal regra
+   *[person] tal pessoa
+}.
+errors-body-broke = O envio cortou-se a meio. Envia-o outra vez.
+errors-request-broken = Não é possível ler o pedido ({ $why }). Envia-o outra vez.

@@ -21,7 +21,7 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
     if let Some(least) = run.args.least {
         config.least_confidence = least;
     }
-    let mut ear = Detector::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(CliError::below)?;
+    let mut ear = Detector::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(CliError::said)?;
     let (mut reader, mut samples, mut bytes) = (PcmReader::new(format), Vec::new(), vec![0u8; BLOCK]);
     let mut input = std::io::stdin().lock();
     let mut began = run.args.started_at;

@@ -14,6 +14,7 @@ use maud::{Markup, html};
 use sayso_advisor::checks::{Next, PER_SITTING, PlannedTrial, next_trial, order, trials};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{PictureOf, ProbeDesign, ProbePlan, ProbeResponse, WordId};
+use sayso_wording::Message;
 use sayso_wording::checks::design;
 use sayso_wording::say;
 use serde::Deserialize;
@@ -55,7 +56,7 @@ pub async fn setter(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> 
             (stops(&page))
             (enough(&page, plan))
             @match next {
-                Err(why) => p { (say!(l, checks::cannot_run, why = why.to_string())) },
+                Err(why) => p { (say!(l, checks::cannot_run, why = why.say(l))) },
                 Ok(Next::Done) => p { strong { (say!(l, checks::all_done, trials = plan.trials)) } },
                 Ok(Next::Trial(_)) if plan.design == ProbeDesign::WrongDelivery => p { (say!(l, checks::at_board)) },
                 Ok(Next::Trial(trial)) => (lay(&page, plan, &trial)),
@@ -128,7 +129,7 @@ pub fn presenter_view(page: &AnimalPage, plan: &ProbePlan, typed: &Typed, twice:
             (last(page, plan))
             (enough(page, plan))
             @match next {
-                Err(why) => p { (say!(l, checks::cannot_run, why = why.to_string())) },
+                Err(why) => p { (say!(l, checks::cannot_run, why = why.say(l))) },
                 Ok(Next::Done) => {
                     p { strong { (say!(l, checks::all_done, trials = plan.trials)) } " " (say!(l, checks::thanks, name = name)) }
                     a.button.primary.wide href=(address(page, plan.probe)) { (say!(l, checks::see)) }

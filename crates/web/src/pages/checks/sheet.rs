@@ -11,6 +11,7 @@ use axum::extract::Path;
 use maud::{Markup, html};
 use sayso_advisor::checks::{PER_SITTING, PlannedTrial, order};
 use sayso_model::{ProbeDesign, ProbePlan};
+use sayso_wording::Message;
 use sayso_wording::checks::design;
 use sayso_wording::say;
 
@@ -109,7 +110,7 @@ fn sheet(
                     " · " (rich!(l, checks::seed, seed = html! { span.num { (seed) } })) }
                 (head)
                 @match &drawn {
-                    Err(why) => p { (say!(l, checks::cannot_draw, why = why.to_string())) },
+                    Err(why) => p { (say!(l, checks::cannot_draw, why = why.say(l))) },
                     Ok(trials) => {
                         @for (at, sitting) in trials.chunks(PER_SITTING).enumerate() {
                             h2 { (say!(l, checks::sitting, number = at + 1)) }

@@ -14,6 +14,7 @@ use sayso_advisor::ration::forbidden;
 use sayso_methods::words::FirstWordsError;
 use sayso_model::{Label, Note, RewardCard, RewardId, WordCard, WordId};
 use sayso_wording::hazards::foods;
+use sayso_wording::figures::finding;
 use sayso_wording::sounds::likeness;
 use sayso_wording::{Locale, say};
 use uuid::Uuid;
@@ -186,9 +187,9 @@ fn reasons(page: &AnimalPage, w: &Proposed) -> Vec<String> {
     let (l, name) = (&page.locale, &page.card.name);
     let mut all = match &w.liked {
         Liked::Untested => vec![say!(l, words::not_tested, name = name)],
-        Liked::Chosen(e) => vec![say!(l, words::picked, name = name, figure = e.to_string())],
+        Liked::Chosen(e) => vec![say!(l, words::picked, name = name, figure = finding(l, e))],
         Liked::Scored(scores) => {
-            scores.iter().map(|(format, e)| say!(l, words::scored, format = *format, figure = e.to_string())).collect()
+            scores.iter().map(|(format, e)| say!(l, words::scored, format = *format, figure = finding(l, e))).collect()
         }
     };
     all.push(seconds(l, w.seconds, &w.given));
