@@ -14,8 +14,8 @@ use compose::Compose;
 use face::Faces;
 use picture::Pictures;
 use sayso_model::WordId;
-use std::collections::BTreeMap;
 use sayso_wording::{Locale, Message, say};
+use std::collections::BTreeMap;
 use strip::{Strip, paginate};
 
 /// Sizes of paper.

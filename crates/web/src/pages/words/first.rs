@@ -13,8 +13,8 @@ use sayso_advisor::first_words::{Basis, Choice, FirstWords, Given, Liked, Part, 
 use sayso_advisor::ration::forbidden;
 use sayso_methods::words::FirstWordsError;
 use sayso_model::{Label, Note, RewardCard, RewardId, WordCard, WordId};
-use sayso_wording::hazards::foods;
 use sayso_wording::figures::finding;
+use sayso_wording::hazards::foods;
 use sayso_wording::sounds::likeness;
 use sayso_wording::{Locale, say};
 use uuid::Uuid;
