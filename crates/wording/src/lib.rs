@@ -23,6 +23,7 @@ mod numbers;
 pub mod patterns;
 pub mod pictures;
 pub mod recording;
+pub mod sound_files;
 pub mod sounds;
 mod times;
 mod value;

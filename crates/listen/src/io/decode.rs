@@ -140,8 +140,13 @@ fn decode<R: Read + Seek + Send + Sync + 'static>(
         }
     };
     let mut format = reader(Arc::clone(&read))?;
-    let track = format.default_track(TrackType::Audio).ok_or_else(|| fail(Undecodable::NoSound))?.clone();
-    let params = track.codec_params.as_ref().and_then(|p| p.audio()).ok_or_else(|| fail(Undecodable::NoSound))?;
+    let silent = || match header.four {
+        // A track of sound in a coding that the library has no number for.
+        Some(four) => fail(Undecodable::OtherSound(kinds::four_letters(four))),
+        None => fail(Undecodable::NoSound),
+    };
+    let track = format.default_track(TrackType::Audio).ok_or_else(silent)?.clone();
+    let params = track.codec_params.as_ref().and_then(|p| p.audio()).ok_or_else(silent)?;
     if let Some(short) = header.shortfall {
         return Err(fail(cut_short(&track, params, format.as_ref(), short)));
     }
@@ -223,12 +228,16 @@ fn decode<R: Read + Seek + Send + Sync + 'static>(
 fn unreadable(header: &Header, head: &[u8]) -> Undecodable {
     if let Some(name) = &header.other_coding {
         Undecodable::OtherSound(name.clone())
+    } else if let (Some(short), Some(promised_s)) = (header.shortfall, header.promised_s) {
+        Undecodable::CutShort { there_s: promised_s * short.there as f64 / short.promised as f64, promised_s }
     } else if header.part_missing || header.shortfall.is_some() {
         Undecodable::PartMissing
     } else if let Some(name) = kinds::other_file(head) {
         Undecodable::OtherFile(name)
     } else if let Some(four) = header.four {
         Undecodable::OtherSound(kinds::four_letters(four))
+    } else if header.known {
+        Undecodable::Damaged { after_s: 0.0 }
     } else {
         Undecodable::Unknown
     }

@@ -9,6 +9,8 @@ use std::io::{Read, Result, Seek, SeekFrom};
 pub(super) struct Header {
     /// Bytes of sound, where fewer are there than it tells.
     pub shortfall: Option<Shortfall>,
+    /// Seconds of sound it tells, where the library cannot tell them of a file cut short.
+    pub promised_s: Option<f64>,
     /// The part that says what is in it is not there.
     pub part_missing: bool,
     /// Which of the decoded sound counts.
@@ -19,6 +21,8 @@ pub(super) struct Header {
     pub other_coding: Option<String>,
     /// Lengths to be read as "until the end", by where they stand.
     pub open_ended: Vec<u64>,
+    /// Its first bytes are those of a container that is read.
+    pub known: bool,
 }
 
 /// Bytes of sound there, and promised.
@@ -50,7 +54,7 @@ pub(super) fn read(source: &mut (impl Read + Seek), length: u64) -> Result<Heade
         (b"caff", ..) => caf(source, length)?,
         (_, b"ftyp", _) => mp4::read(source, length)?,
         (b"\x1a\x45\xdf\xa3", ..) => matroska(source, length)?,
-        (b"fLaC" | b"OggS", ..) => Header::default(),
+        (b"fLaC" | b"OggS", ..) => Header { known: true, ..Header::default() },
         _ => mpeg(source, length)?,
     };
     source.seek(SeekFrom::Start(0))?;
@@ -72,7 +76,7 @@ fn unknown(length: u32) -> bool {
 }
 
 fn wave(source: &mut (impl Read + Seek), length: u64, whole: u32) -> Result<Header> {
-    let mut header = Header::default();
+    let mut header = Header { known: true, ..Header::default() };
     let mut place = 12;
     while let Some([a, b, c, d, size @ ..]) = at::<8>(source, place)? {
         let size = u32::from_le_bytes(size);
@@ -99,7 +103,7 @@ fn wave(source: &mut (impl Read + Seek), length: u64, whole: u32) -> Result<Head
 }
 
 fn aiff(source: &mut (impl Read + Seek), length: u64) -> Result<Header> {
-    let mut header = Header { part_missing: true, ..Header::default() };
+    let mut header = Header { part_missing: true, known: true, ..Header::default() };
     let mut place = 12;
     while let Some([a, b, c, d, size @ ..]) = at::<8>(source, place)? {
         let size = u32::from_be_bytes(size);
@@ -117,7 +121,7 @@ fn aiff(source: &mut (impl Read + Seek), length: u64) -> Result<Header> {
 }
 
 fn caf(source: &mut (impl Read + Seek), length: u64) -> Result<Header> {
-    let mut header = Header { part_missing: true, ..Header::default() };
+    let mut header = Header { part_missing: true, known: true, ..Header::default() };
     let mut place = 8;
     while let Some([a, b, c, d, size @ ..]) = at::<12>(source, place)? {
         // Less than nothing: until the end.
@@ -140,17 +144,61 @@ fn caf(source: &mut (impl Read + Seek), length: u64) -> Result<Header> {
 
 /// Matroska and WebM (RFC 9559): the head, then one segment that tells its length, if it was known.
 fn matroska(source: &mut (impl Read + Seek), length: u64) -> Result<Header> {
-    let mut header = Header::default();
-    if let Some((size, digits)) = at(source, 4)?.and_then(vint) {
-        let place = 4 + digits + size;
-        if at(source, place)? == Some([0x18, 0x53, 0x80, 0x67])
-            && let Some((size, digits)) = at(source, place + 4)?.and_then(vint)
-            && size != (1 << (7 * digits)) - 1
-        {
-            header.shortfall = Shortfall::of(length.saturating_sub(place + 4 + digits), size);
-        }
+    let mut header = Header { known: true, ..Header::default() };
+    let Some((_, head)) = element(source, 0)? else { return Ok(header) };
+    let Some((0x1853_8067, segment)) = element(source, head.end)? else { return Ok(header) };
+    if segment.unknown {
+        return Ok(header);
     }
+    header.shortfall = Shortfall::of(length.saturating_sub(segment.begin), segment.end - segment.begin);
+    let (mut ticks, mut ns) = (None, 1_000_000);
+    let mut place = segment.begin;
+    while let Some((id, part)) = element(source, place)? {
+        match id {
+            // Information: gone into. A cluster: sound, before which information stands.
+            0x1549_a966 => {
+                place = part.begin;
+                continue;
+            }
+            0x1f43_b675 => break,
+            0x002a_d7b1 => ns = part.number(source)?,
+            0x4489 if part.end - part.begin == 4 => {
+                ticks = at(source, part.begin)?.map(|b| f64::from(f32::from_be_bytes(b)));
+            }
+            0x4489 => ticks = at(source, part.begin)?.map(f64::from_be_bytes),
+            _ => {}
+        }
+        place = part.end;
+    }
+    header.promised_s = ticks.map(|t| t * ns as f64 * 1e-9).filter(|s| s.is_finite() && *s > 0.0);
     Ok(header)
+}
+
+/// Where an element's content stands.
+struct Element {
+    begin: u64,
+    end: u64,
+    unknown: bool,
+}
+
+impl Element {
+    /// The content as a number.
+    fn number(&self, source: &mut (impl Read + Seek)) -> Result<u64> {
+        let bytes: [u8; 8] = at(source, self.begin)?.unwrap_or_default();
+        let n = (self.end - self.begin).min(8);
+        Ok(if n == 0 { 0 } else { u64::from_be_bytes(bytes) >> (64 - 8 * n) })
+    }
+}
+
+/// The element that begins at a place (RFC 8794): a number with its mark of length, a length, content.
+fn element(source: &mut (impl Read + Seek), place: u64) -> Result<Option<(u64, Element)>> {
+    let Some(bytes) = at::<8>(source, place)? else { return Ok(None) };
+    let Some((_, digits)) = vint(bytes) else { return Ok(None) };
+    let id = u64::from_be_bytes(bytes) >> (64 - 8 * digits);
+    let Some((size, more)) = at(source, place + digits)?.and_then(vint) else { return Ok(None) };
+    let begin = place + digits + more;
+    let unknown = size == (1 << (7 * more)) - 1;
+    Ok(Some((id, Element { begin, end: begin.saturating_add(size), unknown })))
 }
 
 /// A number of variable length, and how many bytes it takes (RFC 8794, section 4).

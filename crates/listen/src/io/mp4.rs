@@ -8,7 +8,7 @@ use std::io::{Read, Result, Seek, SeekFrom};
 const MOST_CONTENTS: u64 = 256 << 20;
 
 pub(super) fn read(source: &mut (impl Read + Seek), length: u64) -> Result<Header> {
-    let (mut at, mut header, mut contents) = (0, Header::default(), false);
+    let (mut at, mut header, mut contents) = (0, Header { known: true, ..Header::default() }, false);
     let mut sound: Option<Shortfall> = None;
     while let Some((kind, head, size)) = top_level(source, at, length)? {
         let end = at.saturating_add(size);

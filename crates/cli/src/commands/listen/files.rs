@@ -4,6 +4,7 @@ use super::Run;
 use crate::error::CliError;
 use crate::out::note;
 use sayso_listen::{Checkpoint, Detection, FileHearing, Progress, hear_file};
+use sayso_wording::sound_files::unread;
 use sayso_wording::words;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
@@ -67,7 +68,7 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
     if let Some(why) = wrong {
         return Err(why);
     }
-    let (heard, info) = heard.map_err(CliError::below)?;
+    let (heard, info) = heard.map_err(|e| CliError::said(unread(l, &e)))?;
     if info.damaged > 0 {
         note!(l, command_listen::damaged_parts, file = &name, n = info.damaged);
     }

@@ -4,13 +4,17 @@ use crate::error::CliError;
 use crate::out::note;
 use sayso_listen::{Clip, Enrolled, Pace};
 use sayso_notebook::{Listened, NoSound, NoVocabulary, Notebook, vocabulary};
+use sayso_wording::sound_files::unread;
 use sayso_wording::{Locale, words};
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::Arc;
 
 /// Endings of the sound files a folder is searched for.
-const ENDINGS: [&str; 5] = ["wav", "flac", "ogg", "oga", "mp3"];
+const ENDINGS: [&str; 17] = [
+    "wav", "m4a", "mp4", "aac", "opus", "ogg", "oga", "webm", "weba", "mka", "flac", "mp3", "aiff", "aif", "aifc",
+    "caf", "3gp",
+];
 
 /// The enrolled clips, and what each stands for.
 pub struct Vocabulary {
@@ -25,7 +29,11 @@ impl Vocabulary {
     pub async fn of_notebook(l: &Locale, notebook: &Notebook, pace: Pace) -> Result<Self, CliError> {
         let told = |left_out: Vec<(String, NoSound)>| {
             for (says, why) in left_out {
-                note!(l, command_listen::left_out, word = says, why = why.to_string());
+                let why = match why {
+                    NoSound::Sound(why) => unread(l, &why),
+                    other => other.to_string(),
+                };
+                note!(l, command_listen::left_out, word = says, why = why);
             }
         };
         match vocabulary(&notebook.store, &notebook.story, pace).await {
@@ -42,7 +50,7 @@ impl Vocabulary {
     }
 
     /// Every sound file in a folder, named by its file stem.
-    pub fn of_folder(dir: &Path, pace: Pace) -> Result<Self, CliError> {
+    pub fn of_folder(l: &Locale, dir: &Path, pace: Pace) -> Result<Self, CliError> {
         let told = |why| CliError::file(dir, why);
         let mut files = Vec::new();
         for entry in std::fs::read_dir(dir).map_err(told)? {
@@ -61,7 +69,7 @@ impl Vocabulary {
                 let file = path.display().to_string();
                 return Err(CliError::said(words!(command_listen::second_clip, file = file, word = word)));
             }
-            clips.push(Clip::from_file(word, &path).map_err(CliError::below)?);
+            clips.push(Clip::from_file(word, &path).map_err(|e| CliError::said(unread(l, &e)))?);
         }
         if clips.is_empty() {
             let dir = dir.display().to_string();

@@ -16,6 +16,7 @@ use sayso_notebook::{NoSound, Recording, enrol, recordings};
 use sayso_store::{ClipHash, MOST_CLIP_BYTES};
 use sayso_wording::Locale;
 use sayso_wording::recording::{advice, make_it_out, measured};
+use sayso_wording::sound_files::unread;
 
 /// Largest request that brings a recording: the recording and the frame of a form around it.
 pub const MOST_UPLOAD: usize = MOST_CLIP_BYTES + (64 << 10);
@@ -32,7 +33,10 @@ pub async fn take(
     let card = known(&page, &id)?;
     let bytes = sent(request).await?;
     if bytes.is_empty() {
-        return Err(Error::refused(FIELD, "is missing; choose a sound file (WAV, FLAC, Ogg Vorbis or MP3)"));
+        return Err(Error::refused(
+            FIELD,
+            "is missing; choose a sound file (WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF or WebM)",
+        ));
     }
     if bytes.len() > MOST_CLIP_BYTES {
         return Err(Error::TooLarge(MOST_CLIP_BYTES));
@@ -40,6 +44,7 @@ pub async fn take(
     let store = &page.state.store;
     let done = enrol(store, page.home, &page.story, &card, bytes.to_vec()).await.map_err(|e| match e {
         NoSound::Store(e) => Error::from(e),
+        NoSound::Sound(why) => Error::refused(FIELD, unread(&page.locale, &why)),
         other => Error::refused(FIELD, format!("cannot be used: {other}")),
     })?;
     let cards = done.cards.into_iter().map(|c| page.about_home(c)).collect();
@@ -73,12 +78,7 @@ pub async fn sound(page: Page, Path(hash): Path<String>, headers: HeaderMap) -> 
         return Err(missing());
     }
     let bytes = page.state.store.clip(&hash).await?.ok_or_else(missing)?;
-    let kind = match bytes.get(..4) {
-        Some(b"RIFF") => "audio/wav",
-        Some(b"fLaC") => "audio/flac",
-        Some(b"OggS") => "audio/ogg",
-        _ => "audio/mpeg",
-    };
+    let kind = kind_of(&bytes);
     // The address is the hash of the content, so what it holds never changes.
     let always =
         [(CONTENT_TYPE, kind), (CACHE_CONTROL, "private, max-age=31536000, immutable"), (ACCEPT_RANGES, "bytes")];
@@ -92,6 +92,22 @@ pub async fn sound(page: Page, Path(hash): Path<String>, headers: HeaderMap) -> 
         }
         None => (always, bytes).into_response(),
     })
+}
+
+/// Media type by the first bytes.
+fn kind_of(bytes: &[u8]) -> &'static str {
+    match (bytes.get(..4), bytes.get(4..8)) {
+        (Some(b"RIFF"), _) => "audio/wav",
+        (Some(b"fLaC"), _) => "audio/flac",
+        (Some(b"OggS"), _) => "audio/ogg",
+        (Some(b"FORM"), _) => "audio/aiff",
+        (Some(b"caff"), _) => "audio/x-caf",
+        (Some(b"\x1a\x45\xdf\xa3"), _) => "audio/webm",
+        (_, Some(b"ftyp")) => "audio/mp4",
+        // Bare AAC begins like MP3, but names no layer.
+        (Some([0xff, second, ..]), _) if second & 0xf6 == 0xf0 => "audio/aac",
+        _ => "audio/mpeg",
+    }
 }
 
 /// First and last byte of a single range that can be met (RFC 9110, section 14); any other is answered whole.
@@ -148,8 +164,8 @@ pub async fn section(page: &AnimalPage, card: &WordCard) -> Result<Markup, Error
             form #recording-form method="post" action=(to) enctype="multipart/form-data" .stack {
                 div.field {
                     label for=(FIELD) { @if all.is_empty() { "Sound file" } @else { "Another sound file in its place" } }
-                    span.hint #recording-hint { "WAV, FLAC, Ogg Vorbis or MP3; the very sound that is on the button" }
-                    input type="file" id=(FIELD) name=(FIELD) accept="audio/*,.wav,.flac,.ogg,.mp3" aria-describedby="recording-hint" required;
+                    span.hint #recording-hint { "WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF or WebM; the very sound that is on the button" }
+                    input type="file" id=(FIELD) name=(FIELD) accept="audio/*,.wav,.m4a,.mp4,.aac,.opus,.ogg,.webm,.flac,.mp3,.aif,.aiff,.caf" aria-describedby="recording-hint" required;
                 }
                 button.wide { "Keep and check it" }
             }
@@ -173,6 +189,7 @@ fn shown(l: &Locale, c: &Checked) -> Markup {
             }
             (Err(NoSound::NotStored), _) => p { (format!("{:.1}", card.seconds.get())) " s long"
                 @if let Some(lufs) = card.lufs { ", loudness " (format!("{lufs:.0}")) " LUFS" } ". Its sound file is not stored here." },
+            (Err(NoSound::Sound(why)), _) => p.caution { "Its sound cannot be read: " (unread(l, why)) },
             (Err(why), _) => p.caution { "Its sound cannot be read: " (why) },
             (Ok(_), None) => {}
         }
@@ -181,7 +198,21 @@ fn shown(l: &Locale, c: &Checked) -> Markup {
 
 #[cfg(test)]
 mod tests {
-    use super::range;
+    use super::{kind_of, range};
+
+    #[test]
+    fn browsers_are_told_what_a_recording_is() {
+        for (bytes, kind) in [
+            (&b"RIFF\x24\0\0\0WAVE"[..], "audio/wav"),
+            (b"\0\0\0\x20ftypM4A ", "audio/mp4"),
+            (b"\x1a\x45\xdf\xa3\x9f", "audio/webm"),
+            (b"\xff\xf1\x60\x40", "audio/aac"),
+            (b"\xff\xfb\x90\x64", "audio/mpeg"),
+            (b"ID3\x04", "audio/mpeg"),
+        ] {
+            assert_eq!(kind_of(bytes), kind);
+        }
+    }
 
     #[test]
     fn only_ranges_that_can_be_met_are_cut() {
