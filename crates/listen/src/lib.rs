@@ -13,6 +13,7 @@ mod detector;
 mod dsp;
 mod enrolled;
 mod error;
+#[cfg(feature = "files")]
 mod file_detection;
 mod io;
 mod pipeline;
@@ -30,8 +31,10 @@ pub use detection::{Candidate, Detection};
 pub use detector::{Config, Detector};
 pub use enrolled::{Enrolled, Pace};
 pub use error::{ListenError, Undecodable};
+#[cfg(feature = "files")]
 pub use file_detection::{Checkpoint, FileHearing, Progress, hear_file};
 pub use io::clip::Clip;
+#[cfg(feature = "files")]
 pub use io::decode::{SoundBlock, SoundInfo, decode_bytes, decode_file};
 pub use io::pcm::{PcmFormat, PcmReader, UnknownPcm};
 pub use io::wav::wav;

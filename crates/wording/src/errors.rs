@@ -4,7 +4,7 @@
 use crate::locale::Locale;
 use crate::message::Message;
 use crate::{faults, say};
-use sayso_listen::{ListenError, Undecodable};
+use sayso_listen::ListenError;
 use sayso_model::Problems;
 use sayso_notebook::{NoNotebook, NoSound, NoVocabulary, NotKept, NotLogged};
 use sayso_store::{ArchiveFault, BackupFault, ClipFault, NotImported, RowProblem, Shares, StoreError};
@@ -206,21 +206,6 @@ impl Message for ListenError {
             Self::File { path, source } => say!(l, sounds::of_file, file = shown(path), why = source.to_string()),
             Self::Decode { name: Some(name), reason } => say!(l, sounds::of_file, file = name, why = reason.say(l)),
             Self::Decode { name: None, reason } => reason.say(l),
-            // One of a later version of the listener, in English.
-            other => other.to_string(),
-        }
-    }
-}
-
-impl Message for Undecodable {
-    fn say(&self, l: &Locale) -> String {
-        match self {
-            Self::OtherFile(why) => say!(l, sounds::other_file, why = why),
-            Self::NoSound => say!(l, sounds::no_sound),
-            Self::OtherSound(why) => say!(l, sounds::other_sound, why = why),
-            Self::Damaged(why) => say!(l, sounds::damaged, why = why),
-            Self::NoFormat => say!(l, sounds::no_format),
-            Self::Changes => say!(l, sounds::changes),
             // One of a later version of the listener, in English.
             other => other.to_string(),
         }

@@ -29,6 +29,7 @@ pub mod practice;
 pub mod ration;
 pub mod recording;
 pub mod signs;
+mod sound_files;
 pub mod sounds;
 mod times;
 mod value;

@@ -40,7 +40,7 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
         take(run, SOUND, began, &heard)?;
     }
     if reader.left_over() > 0 {
-        note!(run.l, command_listen::cut_off, samples = format!("{format:?}"));
+        note!(run.l, command_listen::cut_off, samples = format.to_string());
     }
     let began = began.unwrap_or_else(now);
     let seconds = ear.position_s();

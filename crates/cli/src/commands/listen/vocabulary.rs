@@ -10,7 +10,10 @@ use std::path::Path;
 use std::sync::Arc;
 
 /// Endings of the sound files a folder is searched for.
-const ENDINGS: [&str; 5] = ["wav", "flac", "ogg", "oga", "mp3"];
+const ENDINGS: [&str; 17] = [
+    "wav", "m4a", "mp4", "aac", "opus", "ogg", "oga", "webm", "weba", "mka", "flac", "mp3", "aiff", "aif", "aifc",
+    "caf", "3gp",
+];
 
 /// The enrolled clips, and what each stands for.
 pub struct Vocabulary {
@@ -42,7 +45,7 @@ impl Vocabulary {
     }
 
     /// Every sound file in a folder, named by its file stem.
-    pub fn of_folder(dir: &Path, pace: Pace) -> Result<Self, CliError> {
+    pub fn of_folder(l: &Locale, dir: &Path, pace: Pace) -> Result<Self, CliError> {
         let told = |why| CliError::file(dir, why);
         let mut files = Vec::new();
         for entry in std::fs::read_dir(dir).map_err(told)? {

@@ -73,12 +73,7 @@ pub async fn sound(page: Page, Path(hash): Path<String>, headers: HeaderMap) -> 
         return Err(missing());
     }
     let bytes = page.state.store.clip(&hash).await?.ok_or_else(missing)?;
-    let kind = match bytes.get(..4) {
-        Some(b"RIFF") => "audio/wav",
-        Some(b"fLaC") => "audio/flac",
-        Some(b"OggS") => "audio/ogg",
-        _ => "audio/mpeg",
-    };
+    let kind = kind_of(&bytes);
     // The address is the hash of the content, so what it holds never changes.
     let always =
         [(CONTENT_TYPE, kind), (CACHE_CONTROL, "private, max-age=31536000, immutable"), (ACCEPT_RANGES, "bytes")];
@@ -92,6 +87,22 @@ pub async fn sound(page: Page, Path(hash): Path<String>, headers: HeaderMap) -> 
         }
         None => (always, bytes).into_response(),
     })
+}
+
+/// Media type by the first bytes.
+fn kind_of(bytes: &[u8]) -> &'static str {
+    match (bytes.get(..4), bytes.get(4..8)) {
+        (Some(b"RIFF"), _) => "audio/wav",
+        (Some(b"fLaC"), _) => "audio/flac",
+        (Some(b"OggS"), _) => "audio/ogg",
+        (Some(b"FORM"), _) => "audio/aiff",
+        (Some(b"caff"), _) => "audio/x-caf",
+        (Some(b"\x1a\x45\xdf\xa3"), _) => "audio/webm",
+        (_, Some(b"ftyp")) => "audio/mp4",
+        // Bare AAC begins like MP3, but names no layer.
+        (Some([0xff, second, ..]), _) if second & 0xf6 == 0xf0 => "audio/aac",
+        _ => "audio/mpeg",
+    }
 }
 
 /// First and last byte of a single range that can be met (RFC 9110, section 14); any other is answered whole.
@@ -150,7 +161,7 @@ pub async fn section(page: &AnimalPage, card: &WordCard) -> Result<Markup, Error
                 div.field {
                     label for=(FIELD) { @if all.is_empty() { (say!(l, words::sound_file)) } @else { (say!(l, words::sound_file_other)) } }
                     span.hint #recording-hint { (say!(l, words::sound_file_hint)) }
-                    input type="file" id=(FIELD) name=(FIELD) accept="audio/*,.wav,.flac,.ogg,.mp3" aria-describedby="recording-hint" required;
+                    input type="file" id=(FIELD) name=(FIELD) accept="audio/*,.wav,.m4a,.mp4,.aac,.opus,.ogg,.webm,.flac,.mp3,.aif,.aiff,.caf" aria-describedby="recording-hint" required;
                 }
                 button.wide { (say!(l, words::keep_and_check)) }
             }
@@ -189,7 +200,21 @@ fn not_stored(l: &Locale, card: &ClipCard) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::range;
+    use super::{kind_of, range};
+
+    #[test]
+    fn browsers_are_told_what_a_recording_is() {
+        for (bytes, kind) in [
+            (&b"RIFF\x24\0\0\0WAVE"[..], "audio/wav"),
+            (b"\0\0\0\x20ftypM4A ", "audio/mp4"),
+            (b"\x1a\x45\xdf\xa3\x9f", "audio/webm"),
+            (b"\xff\xf1\x60\x40", "audio/aac"),
+            (b"\xff\xfb\x90\x64", "audio/mpeg"),
+            (b"ID3\x04", "audio/mpeg"),
+        ] {
+            assert_eq!(kind_of(bytes), kind);
+        }
+    }
 
     #[test]
     fn only_ranges_that_can_be_met_are_cut() {
