@@ -176,7 +176,7 @@ async fn a_session_fits_the_screen_from_two_words_to_sixty() {
     ] {
         let home = Home::new(words, board).await;
         let server = Server::start(home.dir.path(), 0);
-        let board = server.url(&format!("/l/{}/board", home.animal));
+        let board = server.url(&format!("/a/{}/board", home.animal));
         // All languages where room is scarcest.
         let languages: &[&str] = match words {
             9 | 12 => &["en", "de", "es", "fr", "pt", STAND_IN],
@@ -233,7 +233,7 @@ async fn pads_lie_where_the_buttons_lie_and_blank_places_stay() {
     // Left on the floor is left on the screen, also where the words run from right to left.
     for language in ["en", STAND_IN] {
         reads(&browser, &server, language).await;
-        browser.goto(&server.url(&format!("/l/{}/board", home.animal))).await;
+        browser.goto(&server.url(&format!("/a/{}/board", home.animal))).await;
         browser.find("start").await;
         let cells = browser.page.execute(script, vec![]).await.unwrap();
         let cells: Vec<(String, i64, i64)> = serde_json::from_value(cells).unwrap();
@@ -261,7 +261,7 @@ async fn nothing_jumps_while_the_page_comes() {
     let browser = Browser::open(PHONE).await;
     let mut shifts = Vec::new();
     for animal in story.animals().keys() {
-        let board = server.url(&format!("/l/{animal}/board"));
+        let board = server.url(&format!("/a/{animal}/board"));
         for mode in ["showing", "invitation", "day"] {
             browser.goto(&board).await;
             browser.tap(&format!("mode-{mode}")).await;
@@ -285,7 +285,7 @@ async fn letters_twice_as_large_leave_every_tab_and_pad_in_reach() {
     let home = Home::new(7, Some((2, 4))).await;
     let server = Server::start(home.dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/l/{}/board", home.animal))).await;
+    browser.goto(&server.url(&format!("/a/{}/board", home.animal))).await;
     browser.tap("start").await;
     browser.find("act-joined").await;
     browser.page.execute("document.documentElement.style.fontSize = '200%'", vec![]).await.unwrap();
@@ -314,7 +314,7 @@ async fn the_boards_editor_shows_every_word_whole() {
     let home = Home::new(7, Some((2, 4))).await;
     let server = Server::start(home.dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/l/{}/words/board", home.animal))).await;
+    browser.goto(&server.url(&format!("/a/{}/words/board", home.animal))).await;
     browser.css("#board select").await;
     let script = "const pen = document.createElement('canvas').getContext('2d');
       return [...document.querySelectorAll('#board select')].filter((s) => {

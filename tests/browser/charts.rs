@@ -32,10 +32,10 @@ async fn pictures_come_first_and_pages_are_short() {
         let browser = Browser::open(size).await;
         for language in ["en", "de", "pseudo"] {
             for (name, path) in [
-                ("evidence", format!("/l/{who}/evidence")),
-                ("days", format!("/l/{who}/days")),
-                ("log", format!("/l/{who}/log")),
-                ("patterns", format!("/l/{who}/patterns")),
+                ("evidence", format!("/a/{who}/evidence")),
+                ("days", format!("/a/{who}/days")),
+                ("log", format!("/a/{who}/log")),
+                ("patterns", format!("/a/{who}/patterns")),
                 ("agreement", "/agreement".to_owned()),
             ] {
                 in_language(&browser, &server, language, &path).await;
@@ -45,14 +45,14 @@ async fn pictures_come_first_and_pages_are_short() {
                 browser.picture(&format!("{name}-{language}-{}", size.0)).await;
             }
 
-            in_language(&browser, &server, language, &format!("/l/{who}/evidence")).await;
+            in_language(&browser, &server, language, &format!("/a/{who}/evidence")).await;
             let rows = number(&browser, "return document.querySelectorAll('[data-test=overview-word]').length").await;
             assert_eq!(rows as usize, words, "a row a word in {language}");
             let top = "return document.querySelector('[data-test=overview]').getBoundingClientRect().top";
             let top = number(&browser, top).await;
             assert!(top < 200.0, "the picture opens the page in {language}, not {top} px down");
 
-            in_language(&browser, &server, language, &format!("/l/{who}/days")).await;
+            in_language(&browser, &server, language, &format!("/a/{who}/days")).await;
             browser.css("[data-test=calendar] td a").await;
             let height = number(&browser, HEIGHT).await;
             println!("days in {language} at {size:?}: {height} px");
@@ -69,12 +69,12 @@ async fn a_row_leads_to_the_word_and_a_day_to_its_log() {
     let who = animal(&story);
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/l/{who}/evidence"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/evidence"))).await;
     let says = browser.css("[data-test=overview-word] .says").await.text().await.unwrap();
     browser.follow("[data-test=overview-word]").await;
     assert!(browser.css("main h1").await.text().await.unwrap().contains(&says));
 
-    browser.goto(&server.url(&format!("/l/{who}/days"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/days"))).await;
     browser.follow("[data-test=calendar] td a").await;
     let address = browser.page.current_url().await.unwrap();
     assert!(address.path().ends_with("/log") && address.query().unwrap().starts_with("day="), "{address}");

@@ -40,7 +40,7 @@ async fn a_round_is_drawn_left_in_the_middle_and_gone_on_with() {
     assert!(words.len() >= 2, "{words:?}");
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    let board = server.url(&format!("/l/{who}/board"));
+    let board = server.url(&format!("/a/{who}/board"));
     browser.goto(&board).await;
     browser.tap("mode-invitation").await;
     browser.find("round-start").await;
@@ -98,7 +98,7 @@ async fn a_round_begun_on_another_device_goes_on_here() {
     let (_, before) = story(dir.path()).await;
     let (who, _) = invited(&before);
     let server = Server::start(dir.path(), 0);
-    let board = server.url(&format!("/l/{who}/board"));
+    let board = server.url(&format!("/a/{who}/board"));
     let first = Browser::open(PHONE).await;
     first.goto(&board).await;
     first.tap("mode-invitation").await;
@@ -124,7 +124,7 @@ async fn while_swaps_are_agreed_the_draw_comes_first_and_a_strong_sign_stops_the
     let who = animal(&before);
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/l/{who}/swaps"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/swaps"))).await;
     // The demo may have agreed to some; a person may stop them at any time.
     if browser.page.find(fantoccini::Locator::Css("[data-test=swaps-running]")).await.is_ok() {
         browser.follow("button[value=home]").await;
@@ -146,7 +146,7 @@ async fn while_swaps_are_agreed_the_draw_comes_first_and_a_strong_sign_stops_the
     let says = |w| agreed.words()[&w].says.to_string();
     let known = agreed.ledger().len();
 
-    browser.goto(&server.url(&format!("/l/{who}/board"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/board"))).await;
     browser.tap("mode-day").await;
     // "Not now" draws nothing.
     browser.tap(&format!("pad-{}", says(plan.words[0]))).await;

@@ -13,7 +13,7 @@ const A_MOMENT: Duration = Duration::from_millis(420);
 async fn opened(home: &Home) -> (Server, Browser) {
     let server = Server::start(home.dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/l/{}/board", home.animal))).await;
+    browser.goto(&server.url(&format!("/a/{}/board", home.animal))).await;
     browser.until("the board", "return document.getElementById('board').dataset.ready === 'yes'").await;
     (server, browser)
 }

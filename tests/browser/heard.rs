@@ -40,7 +40,7 @@ async fn unsure_presses_are_played_and_sorted_with_one_tap_each() {
     store.close().await.unwrap();
     let server = Server::start(notebook.dir.path(), 0);
     let browser = Browser::open_with(PHONE, &["--autoplay-policy=no-user-gesture-required"]).await;
-    browser.goto(&server.url(&format!("/l/{}/heard", notebook.animal))).await;
+    browser.goto(&server.url(&format!("/a/{}/heard", notebook.animal))).await;
     let card = |i: usize, test: &str| format!("#e{} [data-test={test}]", ids[i]);
     browser.css(&card(0, "heard-play")).await;
     browser.picture("heard").await;

@@ -15,7 +15,7 @@ async fn it_can_be_put_on_the_home_screen_and_opens_there_while_nothing_answers(
     let dir = demo_dir();
     let (_, before) = story(dir.path()).await;
     let who = animal(&before);
-    let (today, board) = (format!("/l/{who}/today"), format!("/l/{who}/board"));
+    let (today, board) = (format!("/a/{who}/today"), format!("/a/{who}/board"));
     let mut server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     browser.goto(&server.url(&today)).await;

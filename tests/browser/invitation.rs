@@ -12,7 +12,7 @@ async fn nothing_by_the_wait_is_followed_by_showing_and_giving() {
     let card = before.words_of(who)[0];
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/l/{who}/board"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/board"))).await;
     browser.tap("mode-invitation").await;
     browser.tap("choose-myself").await;
     let said = browser.text("panel").await;

@@ -11,7 +11,7 @@ async fn a_paired_test_is_held_with_one_tap_a_choice() {
     let had = before.of::<LikeTrial>(who).count();
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/l/{who}/likes/new"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/likes/new"))).await;
     browser.press("input[value=paired]").await;
     // Keep three things: three pairs a round.
     let boxes = browser.page.find_all(fantoccini::Locator::Css("input[type=checkbox]")).await.unwrap();
@@ -117,7 +117,7 @@ async fn the_answers_stay_in_their_places_from_trial_to_trial() {
     let browser = Browser::open(PHONE).await;
     let mut words = String::new();
     for (test, trials) in tests.iter().zip([6, 4]) {
-        browser.goto(&server.url(&format!("/l/{who}/likes/test/{}", test.assessment))).await;
+        browser.goto(&server.url(&format!("/a/{who}/likes/test/{}", test.assessment))).await;
         let (places, rest) = boxes(&browser).await;
         assert_eq!(rest.len(), 2);
         for trial in 0..trials {

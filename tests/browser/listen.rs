@@ -133,7 +133,7 @@ async fn presses_at_the_microphone_appear_on_the_page_and_in_the_log() {
     let notebook = Notebook::new(4, 4).await;
     let server = Server::start(notebook.dir.path(), 0);
     let browser = Browser::hearing(PHONE, &notebook.sound(&scene())).await;
-    browser.goto(&server.url(&format!("/l/{}/listen", notebook.animal))).await;
+    browser.goto(&server.url(&format!("/a/{}/listen", notebook.animal))).await;
     assert_eq!(browser.text("listen-state").await, "Off.");
     browser.tap("listen-switch").await;
     browser.until("listening", "return document.getElementById('listen').dataset.state === 'on'").await;
@@ -167,7 +167,7 @@ async fn nothing_is_lost_or_doubled_while_the_notebook_is_away() {
     let notebook = Notebook::new(4, 4).await;
     let mut server = Server::start(notebook.dir.path(), 0);
     let browser = Browser::hearing(PHONE, &notebook.sound(&scene())).await;
-    browser.goto(&server.url(&format!("/l/{}/board", notebook.animal))).await;
+    browser.goto(&server.url(&format!("/a/{}/board", notebook.animal))).await;
     browser.tap("fold-microphone").await;
     browser.tap("listen-switch").await;
     browser.until("a press", "return Number(document.getElementById('listen').dataset.heard) >= 2").await;
@@ -193,7 +193,7 @@ async fn without_recordings_the_page_says_what_to_do_first() {
     let server = Server::start(notebook.dir.path(), 0);
     let browser = Browser::open(PHONE).await;
     for page in ["board", "listen"] {
-        browser.goto(&server.url(&format!("/l/{}/{page}", notebook.animal))).await;
+        browser.goto(&server.url(&format!("/a/{}/{page}", notebook.animal))).await;
         if page == "board" {
             browser.tap("fold-microphone").await;
         }
@@ -223,7 +223,7 @@ async fn where_no_microphone_can_be_had_the_page_says_why_and_what_to_do() {
     browser.goto(&at("/pair")).await;
     browser.css("#code").await.send_keys(&code).await.unwrap();
     browser.follow("button.primary").await;
-    browser.goto(&at(&format!("/l/{}/listen", notebook.animal))).await;
+    browser.goto(&at(&format!("/a/{}/listen", notebook.animal))).await;
     browser.until("told", "return document.getElementById('listen').dataset.state === 'unable'").await;
     let said = browser.text("listen-state").await;
     assert!(
@@ -232,7 +232,7 @@ async fn where_no_microphone_can_be_had_the_page_says_why_and_what_to_do() {
     );
     assert!(!browser.find("listen-switch").await.is_enabled().await.unwrap());
     browser.picture("listen-insecure").await;
-    browser.goto(&at(&format!("/l/{}/words/card/{}", notebook.animal, notebook.words[0]))).await;
+    browser.goto(&at(&format!("/a/{}/words/card/{}", notebook.animal, notebook.words[0]))).await;
     let said = browser.text("record-state").await;
     assert!(said.contains("A sound file works in any case"), "{said}");
     browser.close().await;

@@ -16,7 +16,7 @@ async fn a_hundred_taps_arrive_once_though_the_server_is_killed_and_restarted() 
     let word = before.words_of(who)[0].says.to_string();
     let mut server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/l/{who}/board"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/board"))).await;
     browser.tap("start").await;
     browser.tap("act-joined").await;
     let pad = format!("pad-{word}");

@@ -13,7 +13,7 @@ async fn what_it_did_then_completes_a_delivery_also_after_that_was_sent() {
     let card = before.words_of(who)[0];
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/l/{who}/board"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/board"))).await;
     browser.tap("start").await;
     let pad = format!("pad-{}", card.says);
     browser.tap(&pad).await;
@@ -49,7 +49,7 @@ async fn a_strong_sign_says_stop_and_ends_the_session() {
     let (known, who) = (before.ledger().len(), animal(&before));
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/l/{who}/board"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/board"))).await;
     browser.tap("start").await;
     browser.tap("act-joined").await;
     browser.tap("act-sign").await;
@@ -79,13 +79,13 @@ async fn a_press_is_put_right_in_the_log_and_its_first_record_stays() {
     let later = press.at().plus_seconds(1.0);
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/l/{who}/log?before={later}"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/log?before={later}"))).await;
     browser.follow(&format!("#e{id} [data-test=log-fix]")).await;
     browser.css("select[name=by]").await.select_by_value("animal").await.unwrap();
     browser.css("select[name=accident]").await.select_by_value("likely").await.unwrap();
     browser.follow("[data-test=log-save]").await;
     // The newest events are shown; this one may be further down.
-    browser.goto(&server.url(&format!("/l/{who}/log?before={later}"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/log?before={later}"))).await;
     let entry = browser.css(&format!("#e{id}[data-state=corrected]")).await.text().await.unwrap();
     assert!(entry.contains("looked like a stumble") && entry.contains("First noted"), "{entry}");
     browser.close().await;

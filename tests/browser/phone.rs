@@ -31,7 +31,7 @@ async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
         for language in ["en", "de", STAND_IN] {
             reads(&browser, &server, language).await;
             for (animal, card) in story.animals() {
-                browser.goto(&server.url(&format!("/l/{animal}/today"))).await;
+                browser.goto(&server.url(&format!("/a/{animal}/today"))).await;
                 browser.css("[data-test=next] .act").await;
                 let look = |script| browser.page.execute(script, vec![]);
                 let said = look("return document.documentElement.lang").await.unwrap();

@@ -72,7 +72,7 @@ async fn a_picture_is_taken_seen_on_card_and_test_and_moves_along() {
     browser.picture("picture-rewards").await;
 
     // A likes test of the two.
-    browser.goto(&server.url(&format!("/l/{who}/likes/new"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/likes/new"))).await;
     browser.press("input[value=paired]").await;
     for b in browser.page.find_all(fantoccini::Locator::Css("input[type=checkbox]")).await.unwrap() {
         let value = b.attr("value").await.unwrap().unwrap();

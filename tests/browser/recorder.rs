@@ -12,7 +12,7 @@ async fn a_word_is_recorded_heard_kept_and_checked() {
     let mut sound = bed(6, 0.0005, 2);
     add(&mut sound, &say(1, 0), 1.5, 0.5);
     let browser = Browser::hearing(PHONE, &notebook.sound(&sound)).await;
-    let card = format!("/l/{}/words/card/{}", notebook.animal, notebook.words[1]);
+    let card = format!("/a/{}/words/card/{}", notebook.animal, notebook.words[1]);
     browser.goto(&server.url(&card)).await;
     browser.tap("record").await;
     browser

@@ -19,7 +19,7 @@ async fn a_phone_that_trusts_the_home_reloads_the_board_while_the_notebook_is_go
     browser.goto(&url("/pair")).await;
     browser.css("#code").await.send_keys(&code).await.unwrap();
     browser.follow("main form button").await;
-    browser.goto(&url(&format!("/l/{who}/board"))).await;
+    browser.goto(&url(&format!("/a/{who}/board"))).await;
     browser.until("a page that came safely", "return isSecureContext && !!navigator.mediaDevices").await;
     browser.tap("start").await;
     browser.tap("act-joined").await;

@@ -30,18 +30,18 @@ async fn every_page_of_the_tour_shows_something() {
         }
     };
     for (name, path) in [
-        ("today", format!("/l/{who}/today")),
-        ("likes", format!("/l/{who}/likes")),
-        ("words", format!("/l/{who}/words")),
-        ("evidence", format!("/l/{who}/evidence/{}", word.word)),
-        ("days", format!("/l/{who}/days")),
+        ("today", format!("/a/{who}/today")),
+        ("likes", format!("/a/{who}/likes")),
+        ("words", format!("/a/{who}/words")),
+        ("evidence", format!("/a/{who}/evidence/{}", word.word)),
+        ("days", format!("/a/{who}/days")),
         ("sheets", "/sheets".to_owned()),
     ] {
         browser.goto(&server.url(&path)).await;
         browser.css("main h1").await;
         shot(name).await;
     }
-    browser.goto(&server.url(&format!("/l/{who}/board"))).await;
+    browser.goto(&server.url(&format!("/a/{who}/board"))).await;
     browser.tap("start").await;
     browser.tap("act-joined").await;
     browser.tap(&format!("pad-{}", word.says)).await;

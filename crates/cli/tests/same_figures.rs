@@ -108,7 +108,7 @@ async fn page_command_and_api_say_the_same_of_fifty_homes() {
         let of_all = api["animal"]["said"].as_str().unwrap();
         assert!(command.contains(of_all), "household {seed}: {of_all:?} not in {command}");
         for word in api["words"].as_array().unwrap() {
-            let page = text(&served.get(&format!("/l/{animal}/evidence/{}", word["word"].as_str().unwrap())));
+            let page = text(&served.get(&format!("/a/{animal}/evidence/{}", word["word"].as_str().unwrap())));
             assert!(page.contains(of_all), "household {seed}: {of_all:?} not on the page");
             for ladder in ["asking", "hearing"] {
                 let said = word[ladder]["said"].as_str().unwrap();

@@ -79,7 +79,7 @@ impl Tab {
     /// Its address, for one animal where it is about one.
     #[must_use]
     pub fn href(self, animal: Option<AnimalId>) -> String {
-        let about = |page: &str| animal.map_or_else(|| "/people".to_owned(), |l| format!("/l/{l}/{page}"));
+        let about = |page: &str| animal.map_or_else(|| "/people".to_owned(), |l| format!("/a/{l}/{page}"));
         match self {
             Self::Today => about("today"),
             Self::Board => about("board"),

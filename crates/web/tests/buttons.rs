@@ -12,7 +12,7 @@ const DAY: f64 = 86_400.0;
 /// Two words listened for over twenty days: "ball" heard to the end, "walk" for the first ten, both slowing or not.
 async fn twenty_days(home: &Home, slowing: f64) {
     for says in ["ball", "walk"] {
-        home.post(&format!("/l/{}/words/new", home.animal), &[("says", says)]).await.kept();
+        home.post(&format!("/a/{}/words/new", home.animal), &[("says", says)]).await.kept();
     }
     let story = home.story().await;
     let card: Event = story.unassigned::<WordCard>().next().unwrap().event.clone();
@@ -50,9 +50,9 @@ async fn what_a_battery_in_a_mouth_calls_for_is_told_where_people_act_and_names_
     let home = Home::new().await;
     let said = "go to the emergency department at once";
     for page in ["board", "listen", "words/board"] {
-        home.page(&format!("/l/{}/{page}", home.animal)).await.says(said).says("veterinarian");
+        home.page(&format!("/a/{}/{page}", home.animal)).await.says(said).says("veterinarian");
     }
-    home.page(&format!("/l/{}/board", home.animal))
+    home.page(&format!("/a/{}/board", home.animal))
         .await
         .says("Safe at the board")
         .says("go to the emergency department at once, on suspicion alone");
@@ -63,7 +63,7 @@ async fn a_silent_word_and_a_tired_battery_are_told_with_why_and_caution() {
     let home = Home::new().await;
     twenty_days(&home, 0.02).await;
     for page in ["heard", "today"] {
-        home.page(&format!("/l/{}/{page}", home.animal))
+        home.page(&format!("/a/{}/{page}", home.animal))
             .await
             .says("Check the battery and the button of \u{201c}walk\u{201d}")
             .says("no use for the word just now")

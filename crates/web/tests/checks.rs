@@ -10,7 +10,7 @@ use sayso_model::{Feed, ProbeDesign, ProbePlan, ProbeResponse, ProbeTrial, SignL
 
 async fn word(home: &Home, kind: &str, says: &str, more: &[(&str, &str)]) -> String {
     let reward = home.reward(kind, &format!("the {says} thing"), more).await;
-    let answer = home.post(&format!("/l/{}/words/new", home.animal), &[("says", says), ("reward", &reward)]).await;
+    let answer = home.post(&format!("/a/{}/words/new", home.animal), &[("says", says), ("reward", &reward)]).await;
     answer.kept().to.split(['/', '?']).nth(5).unwrap().to_owned()
 }
 
@@ -34,7 +34,7 @@ fn filled<'a>(words: &'a [String], more: &[(&'a str, &'a str)]) -> Vec<(&'a str,
 }
 
 async fn planned(home: &Home, words: &[String], more: &[(&str, &str)]) -> String {
-    home.post(&format!("/l/{}/checks/new", home.animal), &filled(words, more)).await.kept().to.clone()
+    home.post(&format!("/a/{}/checks/new", home.animal), &filled(words, more)).await.kept().to.clone()
 }
 
 async fn plan(home: &Home) -> ProbePlan {
@@ -60,7 +60,7 @@ async fn tap(home: &Home, check: &str, number: u16, answer: &str, more: &[(&str,
 async fn a_check_is_counted_before_it_is_planned() {
     let home = Home::new().await;
     let words = three(&home).await;
-    let new = format!("/l/{}/checks/new", home.animal);
+    let new = format!("/a/{}/checks/new", home.animal);
     home.page(&format!("{new}?words={}", words[1])).await.says(&format!("value=\"{}\" checked", words[1]));
     let counted = home.post(&new, &filled(&words, &[("step", "count")])).await;
     assert_eq!(counted.status, 200);
@@ -82,7 +82,7 @@ async fn a_check_is_counted_before_it_is_planned() {
 async fn wrong_plans_are_refused_and_keep_what_was_typed() {
     let home = Home::new().await;
     let words = three(&home).await;
-    let new = format!("/l/{}/checks/new", home.animal);
+    let new = format!("/a/{}/checks/new", home.animal);
     let send = |words: Vec<String>, more: Vec<(&'static str, &'static str)>| {
         let (new, home) = (new.clone(), &home);
         async move { home.post(&new, &filled(&words, &more)).await }
@@ -101,13 +101,13 @@ async fn wrong_plans_are_refused_and_keep_what_was_typed() {
     let story = home.story().await;
     let frisbee = story.words_of(home.animal).into_iter().find(|w| w.says.as_str() == "frisbee").unwrap();
     let thing = frisbee.reward.unwrap().to_string();
-    let twin = home.post(&format!("/l/{}/words/new", home.animal), &[("says", "again"), ("reward", &thing)]).await;
+    let twin = home.post(&format!("/a/{}/words/new", home.animal), &[("says", "again"), ("reward", &thing)]).await;
     let twin = twin.kept().to.split(['/', '?']).nth(5).unwrap().to_owned();
     send(vec![words[1].clone(), twin], vec![]).await.refused().says("for the same thing");
     assert_eq!(home.story().await.of::<ProbePlan>(home.animal).count(), 0);
     for wrong in ["x", "01890000-0000-7000-8000-000000000000"] {
         for page in ["", "/setter", "/presenter", "/sheet", "/scorer"] {
-            assert_eq!(home.get(&format!("/l/{}/checks/{wrong}{page}", home.animal)).await.status, 404);
+            assert_eq!(home.get(&format!("/a/{}/checks/{wrong}{page}", home.animal)).await.status, 404);
         }
     }
 }
@@ -261,8 +261,8 @@ async fn a_check_may_be_read_before_its_end_and_is_judged_with_all_others() {
         .says("stands up to a blind check")
         .does_not_say("Not as planned");
     home.page(&format!("{check}/presenter")).await.says("trials are done");
-    home.page(&format!("/l/{}/checks", home.animal)).await.says("Finished as planned");
-    home.page(&format!("/l/{}/evidence/{}", home.animal, words[0])).await.says("stands up to a blind check");
+    home.page(&format!("/a/{}/checks", home.animal)).await.says("Finished as planned");
+    home.page(&format!("/a/{}/evidence/{}", home.animal, words[0])).await.says("stands up to a blind check");
 }
 
 #[tokio::test]
@@ -319,7 +319,7 @@ async fn pressing_is_read_by_rearranging_and_a_day_of_stress_stops_it() {
         event
     };
     home.state.store.append(vec![event]).await.unwrap();
-    let new = format!("/l/{}/checks/new", home.animal);
+    let new = format!("/a/{}/checks/new", home.animal);
     home.page(&new).await.says("Not today").does_not_say("How many trials?");
     for page in ["/setter", "/presenter"] {
         home.page(&format!("{check}{page}")).await.says("Stop here");
@@ -330,7 +330,7 @@ async fn pressing_is_read_by_rearranging_and_a_day_of_stress_stops_it() {
 async fn buttons_under_covers_lie_as_drawn_for_the_helper_and_unseen_by_the_presenter() {
     let home = Home::new().await;
     let words = three(&home).await;
-    let new = format!("/l/{}/checks/new", home.animal);
+    let new = format!("/a/{}/checks/new", home.animal);
     home.page(&new).await.says("swapped under covers as drawn before each trial").says("it may suggest and no more");
     let check = planned(&home, &words, &[("design", "press_under_covers"), ("choices", "3")]).await;
     let drawn = plan(&home).await;
@@ -375,5 +375,5 @@ async fn buttons_that_keep_their_places_may_suggest_and_no_more() {
     let words = three(&home).await;
     let check = planned(&home, &words, &[("design", "press_for_thing")]).await;
     home.page(&check).await.says("it may suggest and no more").says("Swapped under covers, it could show it");
-    home.page(&format!("/l/{}/checks/new", home.animal)).await.does_not_say("one wrong is charged");
+    home.page(&format!("/a/{}/checks/new", home.animal)).await.does_not_say("one wrong is charged");
 }

@@ -29,7 +29,7 @@ fn at(home: &mut Home, clock: fn() -> Moment) {
 
 async fn word(home: &Home, says: &str) -> String {
     let reward = home.reward("play", &format!("the {says} thing"), &[]).await;
-    let answer = home.post(&format!("/l/{}/words/new", home.animal), &[("says", says), ("reward", &reward)]).await;
+    let answer = home.post(&format!("/a/{}/words/new", home.animal), &[("says", says), ("reward", &reward)]).await;
     answer.kept().to.split(['/', '?']).nth(5).unwrap().to_owned()
 }
 
@@ -57,7 +57,7 @@ fn filled<'a>(more: &[(&'a str, &'a str)]) -> Vec<(&'a str, &'a str)> {
 }
 
 async fn planned(home: &Home, more: &[(&str, &str)]) -> String {
-    home.post(&format!("/l/{}/designs/new", home.animal), &filled(more)).await.kept().to.clone()
+    home.post(&format!("/a/{}/designs/new", home.animal), &filled(more)).await.kept().to.clone()
 }
 
 async fn plan(home: &Home) -> (Event, DesignPlan) {
@@ -106,7 +106,7 @@ async fn live(home: &Home, words: &[WordId], skipped: Option<u16>, usual: u32, c
 async fn a_trial_is_counted_before_it_is_planned_and_shows_no_later_day() {
     let home = Home::new().await;
     word(&home, "frisbee").await;
-    let new = format!("/l/{}/designs/new", home.animal);
+    let new = format!("/a/{}/designs/new", home.animal);
     home.page(&new).await.says("A quieter button").says("may leave at any time");
     let counted = home.post(&new, &filled(&[("step", "count")])).await;
     // 28 points in 4 phases of at least 5: C(11, 3) orders.
@@ -114,16 +114,16 @@ async fn a_trial_is_counted_before_it_is_planned_and_shows_no_later_day() {
     assert_eq!(home.story().await.of::<DesignPlan>(home.animal).count(), 0, "counting plans nothing");
     let to = planned(&home, &[]).await;
     home.page(&to).await.says("It begins on 3 Mar 2026").says("Everything as usual").says("Later days are not shown");
-    home.page(&format!("/l/{}/designs", home.animal)).await.says("Does a quieter button help?").says("begins on");
-    home.page(&format!("/l/{}/evidence", home.animal)).await.says("/designs");
-    home.page(&format!("/l/{}/checks", home.animal)).await.says("/designs");
+    home.page(&format!("/a/{}/designs", home.animal)).await.says("Does a quieter button help?").says("begins on");
+    home.page(&format!("/a/{}/evidence", home.animal)).await.says("/designs");
+    home.page(&format!("/a/{}/checks", home.animal)).await.says("/designs");
 }
 
 #[tokio::test]
 async fn wrong_plans_are_refused_and_keep_what_was_typed() {
     let home = Home::new().await;
     let frisbee = word(&home, "frisbee").await;
-    let new = format!("/l/{}/designs/new", home.animal);
+    let new = format!("/a/{}/designs/new", home.animal);
     for (more, what) in [
         (vec![("points", "19")], "must be 20 to 120"),
         (vec![("points", "some")], "must be a whole number"),
@@ -149,7 +149,7 @@ async fn wrong_plans_are_refused_and_keep_what_was_typed() {
     }
     home.post(&new, &filled(&[("question", "other"), ("label", "<b>x")])).await.kept();
     assert_eq!(home.post(&new, &filled(&[("seed", "1")])).await.status, 422);
-    let unknown = format!("/l/{}/designs/{}", home.animal, Uuid::nil());
+    let unknown = format!("/a/{}/designs/{}", home.animal, Uuid::nil());
     assert_eq!(home.get(&unknown).await.status, 404);
 }
 

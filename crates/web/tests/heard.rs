@@ -9,7 +9,7 @@ use sayso_model::{Body, Event, EventId, Press, PressedBy, Source, WordCard};
 
 /// Heard presses of one word with these certainties, seconds apart.
 async fn heard(home: &Home, certainties: &[f64]) -> Vec<EventId> {
-    home.post(&format!("/l/{}/words/new", home.animal), &[("says", "ball")]).await.kept();
+    home.post(&format!("/a/{}/words/new", home.animal), &[("says", "ball")]).await.kept();
     let story = home.story().await;
     let card: Event = story.unassigned::<WordCard>().next().unwrap().event.clone();
     let word = *story.words().keys().next().unwrap();
@@ -36,7 +36,7 @@ async fn presses(home: &Home) -> Vec<Press> {
 async fn each_answer_is_kept_and_the_press_waits_no_longer() {
     let home = Home::new().await;
     let ids = heard(&home, &[0.5, 0.6, 0.7, 0.95]).await;
-    let page = format!("/l/{}/heard", home.animal);
+    let page = format!("/a/{}/heard", home.animal);
     home.page(&page)
         .await
         .says("Did it sound? (<span data-n>3</span>)")
@@ -60,7 +60,7 @@ async fn each_answer_is_kept_and_the_press_waits_no_longer() {
 async fn odd_answers_change_nothing() {
     let home = Home::new().await;
     let ids = heard(&home, &[0.5]).await;
-    let page = format!("/l/{}/heard", home.animal);
+    let page = format!("/a/{}/heard", home.animal);
     home.post(&format!("{page}/{}", ids[0]), &[("was", "cat")]).await.refused();
     home.post(&format!("{page}/{}", uuid::Uuid::now_v7()), &[("was", "yes")]).await.says("No such press");
     home.post(&format!("{page}/{}", ids[0]), &[("was", "yes")]).await.kept();
@@ -72,15 +72,15 @@ async fn odd_answers_change_nothing() {
 async fn a_press_of_a_word_taught_to_another_animal_is_not_offered_to_this_one() {
     let home = Home::new().await;
     let ids = heard(&home, &[0.95]).await;
-    let page = format!("/l/{}/heard", home.animal);
+    let page = format!("/a/{}/heard", home.animal);
     home.page(&page).await.says("Who pressed?");
     home.post("/people/animal/new", &[("name", "Moss"), ("species", "cat")]).await.kept();
     let story = home.story().await;
     let (word, other) =
         (*story.words().keys().next().unwrap(), *story.animals().keys().find(|a| **a != home.animal).unwrap());
     let card = [("says", "ball"), ("active", "yes"), ("animals", &other.to_string())];
-    home.post(&format!("/l/{}/words/card/{word}", home.animal), &card).await.kept();
+    home.post(&format!("/a/{}/words/card/{word}", home.animal), &card).await.kept();
     home.page(&page).await.says("Nothing waits here.");
     home.post(&format!("{page}/{}", ids[0]), &[("was", "animal")]).await.says("No such press");
-    home.page(&format!("/l/{other}/heard")).await.says("Who pressed?");
+    home.page(&format!("/a/{other}/heard")).await.says("Who pressed?");
 }

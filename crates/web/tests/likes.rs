@@ -10,7 +10,7 @@ use sayso_model::{Feed, LikeOutcome, LikeTrial, LikesFormat, LikesTest};
 async fn begin(home: &Home, format: &str, rewards: &[String], rounds: &str) -> String {
     let mut pairs = vec![("format", format), ("rounds", rounds)];
     pairs.extend(rewards.iter().map(|r| ("rewards", r.as_str())));
-    let answer = home.post(&format!("/l/{}/likes/new", home.animal), &pairs).await;
+    let answer = home.post(&format!("/a/{}/likes/new", home.animal), &pairs).await;
     answer.kept().to.clone()
 }
 
@@ -56,7 +56,7 @@ async fn a_paired_test_runs_from_start_to_ranking() {
     }
     assert_eq!(lefts, [3, 3, 3, 3], "sides are balanced over two rounds");
     home.page(&test).await.says("All trials are done").says("See the ranking");
-    let likes = home.page(&format!("/l/{}/likes", home.animal)).await;
+    let likes = home.page(&format!("/a/{}/likes", home.animal)).await;
     likes
         .says("n = 12 trials")
         .says("Ranking")
@@ -174,14 +174,14 @@ async fn free_access_takes_seconds_with_or_without_the_stopwatch() {
     assert_eq!(observed_s.get(), 300.0);
     assert_eq!(engaged.iter().map(|e| e.seconds.get()).sum::<f64>(), 120.5);
     assert_eq!(story.of::<Feed>(home.animal).next().unwrap().part.kcal.get(), 6.0);
-    home.page(&format!("/l/{}/likes", home.animal)).await.says("share of the time busy with it");
+    home.page(&format!("/a/{}/likes", home.animal)).await.says("share of the time busy with it");
 }
 
 #[tokio::test]
 async fn a_test_needs_a_format_rewards_and_rounds() {
     let home = Home::new().await;
     let all = four(&home).await;
-    let to = format!("/l/{}/likes/new", home.animal);
+    let to = format!("/a/{}/likes/new", home.animal);
     home.post(&to, &[("format", "paired"), ("rewards", &all[0]), ("rounds", "1")])
         .await
         .refused()
@@ -197,7 +197,7 @@ async fn a_test_needs_a_format_rewards_and_rounds() {
         .says("is missing")
         .says("1 is a good start");
     assert_eq!(home.story().await.of::<LikesTest>(home.animal).count(), 0);
-    assert_eq!(home.get(&format!("/l/{}/likes/test/{}", home.animal, all[0])).await.status, 404);
+    assert_eq!(home.get(&format!("/a/{}/likes/test/{}", home.animal, all[0])).await.status, 404);
 }
 
 #[tokio::test]
@@ -205,11 +205,11 @@ async fn a_suggested_pair_is_laid_out_as_suggested() {
     let home = Home::new().await;
     let all = four(&home).await;
     for (left, right) in [(&all[1], &all[2]), (&all[2], &all[1]), (&all[1], &all[3]), (&all[3], &all[0])] {
-        let to = home.post(&format!("/l/{}/likes/pair", home.animal), &[("left", left), ("right", right)]).await;
+        let to = home.post(&format!("/a/{}/likes/pair", home.animal), &[("left", left), ("right", right)]).await;
         let page = home.page(&to.kept().to).await;
         assert_eq!(offered(&page), [left.clone(), right.clone()]);
     }
-    home.post(&format!("/l/{}/likes/pair", home.animal), &[("left", &all[1]), ("right", &all[1])]).await.refused();
+    home.post(&format!("/a/{}/likes/pair", home.animal), &[("left", &all[1]), ("right", &all[1])]).await.refused();
 }
 
 #[tokio::test]
@@ -222,10 +222,10 @@ async fn a_food_that_became_forbidden_is_not_offered_again() {
     let gum = home.reward("food", "xylitol paste", &[("kcal_per_piece", "1")]).await;
     home.page("/people").await.says("no cause for alarm").does_not_say("Never give this to Pip");
     home.post(&to, &[("name", "Pip"), ("species", "dog"), ("active", "yes")]).await.kept();
-    let page = home.page(&format!("/l/{}/likes/new", home.animal)).await;
+    let page = home.page(&format!("/a/{}/likes/new", home.animal)).await;
     page.says("Never give this to Pip").does_not_say(&gum);
     home.post(
-        &format!("/l/{}/likes/new", home.animal),
+        &format!("/a/{}/likes/new", home.animal),
         &[("format", "paired"), ("rounds", "1"), ("rewards", &all[0]), ("rewards", &gum)],
     )
     .await
@@ -239,7 +239,7 @@ async fn what_cannot_be_held_up_is_offered_by_a_stand_in_or_timed_freely() {
     let home = Home::new().await;
     let ball = home.reward("play", "ball", &[]).await;
     let garden = home.reward("exploring", "garden", &[]).await;
-    home.page(&format!("/l/{}/likes/new", home.animal)).await.says("cannot be held up");
+    home.page(&format!("/a/{}/likes/new", home.animal)).await.says("cannot be held up");
     let test = begin(&home, "paired", &[ball.clone(), garden.clone()], "1").await;
     home.page(&test)
         .await
@@ -257,7 +257,7 @@ async fn what_cannot_be_held_up_is_offered_by_a_stand_in_or_timed_freely() {
         .says("offer the lead for it")
         .says("shown as: the lead")
         .does_not_say("beside another thing");
-    home.page(&format!("/l/{}/likes/new?format=free_access", home.animal))
+    home.page(&format!("/a/{}/likes/new?format=free_access", home.animal))
         .await
         .says("value=\"free_access\" required checked");
     // What can be given at the board after all can be held up too.

@@ -44,7 +44,7 @@ impl Heard {
     async fn new(words: u64) -> Self {
         let home = Home::new().await;
         for w in 0..words {
-            let answer = home.post(&format!("/l/{}/words/new", home.animal), &[("says", &format!("word {w}"))]).await;
+            let answer = home.post(&format!("/a/{}/words/new", home.animal), &[("says", &format!("word {w}"))]).await;
             let card = answer.kept().to.split('?').next().unwrap().to_owned();
             home.post_bytes(&format!("{card}/recording"), "audio/wav", wav(&say(w, 0))).await.kept();
         }
@@ -265,7 +265,7 @@ async fn a_press_that_was_tapped_too_counts_once_as_tapped() {
     assert_eq!(found.len(), 2);
     assert_eq!(found[0].2.id, tap.id);
     // Only the one nobody tapped waits to be judged.
-    let page = heard.home.page(&format!("/l/{}/heard", heard.home.animal)).await;
+    let page = heard.home.page(&format!("/a/{}/heard", heard.home.animal)).await;
     page.does_not_say("\u{201c}word 0\u{201d}").says("\u{201c}word 1\u{201d}");
 }
 
@@ -321,7 +321,7 @@ async fn what_cannot_be_listened_to_is_told() {
     })
     .await;
     assert!(heard.presses().await.is_empty());
-    heard.home.page(&format!("/l/{}/listen", heard.home.animal)).await.says("listen-switch");
+    heard.home.page(&format!("/a/{}/listen", heard.home.animal)).await.says("listen-switch");
     assert_eq!(heard.home.get(&format!("/api/listen/{}", heard.home.animal)).await.status.as_u16(), 400);
 }
 

@@ -214,7 +214,7 @@ async fn text_from_people_is_never_markup() {
         "/people".to_owned(),
         format!("/people/reward/{id}"),
         "/sheets/rules".into(),
-        format!("/l/{}/likes/new", home.animal),
+        format!("/a/{}/likes/new", home.animal),
     ] {
         home.page(&path).await.does_not_say("<img").says("&lt;img");
     }
@@ -244,7 +244,7 @@ async fn the_way_to_the_first_session_is_shown_until_it_is_gone() {
 #[tokio::test]
 async fn ideas_are_added_with_a_tap_each_and_never_twice() {
     let home = Home::new().await;
-    let to = format!("/l/{}/ideas", home.animal);
+    let to = format!("/a/{}/ideas", home.animal);
     home.page(&to)
         .await
         .says("What might Pip like?")

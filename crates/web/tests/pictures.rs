@@ -25,7 +25,7 @@ fn as_form(bytes: &[u8]) -> Vec<u8> {
 }
 
 async fn word(home: &Home, says: &str, reward: &str) -> String {
-    let answer = home.post(&format!("/l/{}/words/new", home.animal), &[("says", says), ("reward", reward)]).await;
+    let answer = home.post(&format!("/a/{}/words/new", home.animal), &[("says", says), ("reward", reward)]).await;
     answer.kept().to.split('?').next().unwrap().to_owned()
 }
 
@@ -47,7 +47,7 @@ async fn a_picture_is_kept_shown_and_given_out_as_what_it_is() {
     assert_eq!((of_animal.media_type.name(), of_animal.width, of_animal.height), ("image/png", 192, 192));
     let at = format!("/pictures/{}", of_animal.sha256);
     for page in
-        [animal.as_str(), &rope, "/people", "/sheets/rules", "/sheets/labels", &format!("/l/{}/words", home.animal)]
+        [animal.as_str(), &rope, "/people", "/sheets/rules", "/sheets/labels", &format!("/a/{}/words", home.animal)]
     {
         home.page(page).await.says(&format!("src=\"{at}\""));
     }
@@ -64,7 +64,7 @@ async fn a_picture_is_kept_shown_and_given_out_as_what_it_is() {
 
     home.post(&format!("{tug}/picture/remove"), &[]).await.kept();
     home.page("/sheets/labels").await.says(&at);
-    home.page(&format!("/l/{}/log", home.animal)).await.says("Picture of");
+    home.page(&format!("/a/{}/log", home.animal)).await.says("Picture of");
 }
 
 #[tokio::test]

@@ -10,9 +10,9 @@ use at_home::Home;
 use axum::http::StatusCode;
 
 async fn word(home: &Home, says: &str) -> String {
-    let answer = home.post(&format!("/l/{}/words/new", home.animal), &[("says", says)]).await;
+    let answer = home.post(&format!("/a/{}/words/new", home.animal), &[("says", says)]).await;
     let id = answer.kept().to.split(['/', '?']).nth(5).unwrap().to_owned();
-    format!("/l/{}/words/card/{id}", home.animal)
+    format!("/a/{}/words/card/{id}", home.animal)
 }
 
 fn as_form(sound: &[u8]) -> Vec<u8> {

@@ -12,7 +12,7 @@ async fn the_fridge_sheet_holds_words_rules_and_cautions() {
     let home = Home::new().await;
     home.page("/sheets").await.says("House rules").says("Progress report");
     home.page("/sheets/rules").await.says("No word is on the board yet");
-    let to = format!("/l/{}/words/new", home.animal);
+    let to = format!("/a/{}/words/new", home.animal);
     home.post(
         &to,
         &[
@@ -61,7 +61,7 @@ async fn a_report_of_nothing_says_that_nothing_is_known() {
 #[tokio::test]
 async fn a_report_tells_signs_and_counts_with_their_n() {
     let home = Home::new().await;
-    home.post(&format!("/l/{}/words/new", home.animal), &[("says", "ball")]).await.kept();
+    home.post(&format!("/a/{}/words/new", home.animal), &[("says", "ball")]).await.kept();
     let story = home.story().await;
     let first = story.ledger().all().next().unwrap().clone();
     let word = story.words_of(home.animal)[0].word;
@@ -135,7 +135,7 @@ fn words(text: &str) -> String {
 #[tokio::test]
 async fn the_pdf_says_what_the_page_says() {
     let home = Home::new().await;
-    let to = format!("/l/{}/words/new", home.animal);
+    let to = format!("/a/{}/words/new", home.animal);
     home.post(&to, &[("says", "ball"), ("means", "asks for the ball"), ("answer", "Throw it once.")]).await.kept();
     home.post(&to, &[("says", "bed"), ("closing", "yes")]).await.kept();
     let animal = home.animal;

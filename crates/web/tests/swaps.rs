@@ -14,12 +14,12 @@ use serde_json::Value;
 async fn word(home: &Home, kind: &str, says: &str) -> WordId {
     let more: &[(&str, &str)] = if kind == "food" { &[("kcal_per_piece", "2")] } else { &[] };
     let reward = home.reward(kind, &format!("the {says} thing"), more).await;
-    let answer = home.post(&format!("/l/{}/words/new", home.animal), &[("says", says), ("reward", &reward)]).await;
+    let answer = home.post(&format!("/a/{}/words/new", home.animal), &[("says", says), ("reward", &reward)]).await;
     answer.kept().to.split(['/', '?']).nth(5).unwrap().parse().unwrap()
 }
 
 fn page(home: &Home) -> String {
-    format!("/l/{}/swaps", home.animal)
+    format!("/a/{}/swaps", home.animal)
 }
 
 async fn agree(home: &Home, words: &[WordId], more: &[(&str, &str)]) -> at_home::Answer {
@@ -84,7 +84,7 @@ async fn swaps_are_explained_agreed_shown_on_the_board_and_stopped() {
     assert_eq!(stops.iter().map(|s| s.reason).collect::<Vec<_>>(), [SwapEnd::Signs], "stopping twice stops once");
     assert_eq!(board(&home).await["swap"], Value::Null);
     home.page(&page(&home)).await.says("because of signs of stress").says("Begin the swaps");
-    home.page(&format!("/l/{}/log", home.animal)).await.says("Swaps stopped because of signs of stress");
+    home.page(&format!("/a/{}/log", home.animal)).await.says("Swaps stopped because of signs of stress");
 }
 
 #[tokio::test]
@@ -98,12 +98,12 @@ async fn what_cannot_be_agreed_says_why() {
     agree(&home, &words, &[("one_in", "3")]).await.refused().says("from 4 to 50");
     agree(&home, &words, &[("seed", "1")]).await.refused().says("is not a field");
     let thing = home.story().await.words()[&words[0]].reward.unwrap().to_string();
-    let twin = home.post(&format!("/l/{}/words/new", home.animal), &[("says", "disc"), ("reward", &thing)]).await;
+    let twin = home.post(&format!("/a/{}/words/new", home.animal), &[("says", "disc"), ("reward", &thing)]).await;
     let twin: WordId = twin.kept().to.split(['/', '?']).nth(5).unwrap().parse().unwrap();
     agree(&home, &[words[0], twin], &[]).await.refused().says("for the same thing");
     // A closing word takes no part.
     let closing = [("says", "all done"), ("closing", "yes"), ("reward", &*home.reward("rest", "bed", &[]).await)];
-    let closing = home.post(&format!("/l/{}/words/new", home.animal), &closing).await;
+    let closing = home.post(&format!("/a/{}/words/new", home.animal), &closing).await;
     let closing: WordId = closing.kept().to.split(['/', '?']).nth(5).unwrap().parse().unwrap();
     home.page(&page(&home)).await.does_not_say(&closing.to_string());
     agree(&home, &[words[0], closing], &[]).await.refused();
@@ -116,7 +116,7 @@ async fn a_plan_taken_back_in_the_log_still_runs_until_it_is_stopped() {
     let words = [word(&home, "play", "frisbee").await, word(&home, "touch", "brush").await];
     agree(&home, &words, &[]).await.kept();
     let id = home.story().await.of::<SwapPlan>(home.animal).next().unwrap().id().to_string();
-    home.post(&format!("/l/{}/log/withdraw", home.animal), &[("of", &id)]).await.kept();
+    home.post(&format!("/a/{}/log/withdraw", home.animal), &[("of", &id)]).await.kept();
     home.page(&page(&home)).await.says("Swaps are running");
     assert!(board(&home).await["swap"].is_object());
 }
@@ -188,5 +188,5 @@ async fn the_board_hears_of_a_round_and_of_its_next_call() {
         note(&home, call).await;
     }
     assert_eq!(board(&home).await["round"]["next"], 4);
-    home.page(&format!("/l/{}/log", home.animal)).await.says("Round of 4 begun").says("drawn, call 3");
+    home.page(&format!("/a/{}/log", home.animal)).await.says("Round of 4 begun").says("drawn, call 3");
 }

@@ -38,7 +38,7 @@ fn read(html: &str) -> String {
 #[tokio::test]
 async fn a_new_notebook_has_six_steps_and_one_next_thing() {
     let home = Home::new().await;
-    let today = format!("/l/{}/today", home.animal);
+    let today = format!("/a/{}/today", home.animal);
     let page = home.page(&today).await;
     let (_, steps) = page.text.split_once("<ol class=\"steps\">").expect("the steps stand on Today");
     let (steps, rest) = steps.split_once("</ol>").unwrap();
@@ -62,7 +62,7 @@ async fn every_advice_on_today_has_one_button_or_is_for_elsewhere() {
     let (home, animals) = demo(0.0).await;
     let mut seen = 0;
     for (animal, words) in &animals {
-        let page = home.page(&format!("/l/{animal}/today")).await;
+        let page = home.page(&format!("/a/{animal}/today")).await;
         let main = page.text.split_once("<main").unwrap().1;
         assert_eq!(main.matches("data-test=\"next\"").count(), 1);
         // Each block ends where the next one begins.
@@ -122,10 +122,10 @@ async fn no_page_gives_a_share_of_fewer_than_five_or_an_interval_without_width()
         let (home, animals) = demo(days_ago).await;
         for (animal, words) in animals {
             let mut all: Vec<String> = ["today", "evidence", "days", "patterns", "likes", "words", "checks", "swaps"]
-                .map(|p| format!("/l/{animal}/{p}"))
+                .map(|p| format!("/a/{animal}/{p}"))
                 .into();
             all.push(format!("/sheets/{animal}/progress"));
-            all.extend(words.iter().map(|w| format!("/l/{animal}/evidence/{w}")));
+            all.extend(words.iter().map(|w| format!("/a/{animal}/evidence/{w}")));
             for path in all {
                 let found = misleading(&read(&home.page(&path).await.text));
                 wrong.extend(found.into_iter().map(|f| format!("{path}, {days_ago} days ago: {f}")));
@@ -141,7 +141,7 @@ async fn no_page_gives_a_share_of_fewer_than_five_or_an_interval_without_width()
 async fn every_page_writes_times_by_the_clock_of_who_reads() {
     let home = Home::new().await;
     let reward = home.reward("play", "rope", &[]).await;
-    home.post(&format!("/l/{}/words/new", home.animal), &[("says", "tug"), ("reward", &reward)]).await.kept();
+    home.post(&format!("/a/{}/words/new", home.animal), &[("says", "tug"), ("reward", &reward)]).await.kept();
     let story = home.story().await;
     let person = *story.people().keys().next().unwrap();
     let now = noon().plus_seconds(2.0 * 3600.0);
@@ -165,7 +165,7 @@ async fn every_page_writes_times_by_the_clock_of_who_reads() {
         .await
         .kept();
         for page in ["today", "log"] {
-            home.page(&format!("/l/{}/{page}", home.animal)).await.says(says).does_not_say(not);
+            home.page(&format!("/a/{}/{page}", home.animal)).await.says(says).does_not_say(not);
         }
     }
 }

@@ -10,7 +10,7 @@ use sayso_model::{Stage, StageChoice, WordCard};
 async fn word(home: &Home, says: &str, more: &[(&str, &str)]) -> String {
     let mut pairs = vec![("says", says)];
     pairs.extend_from_slice(more);
-    let answer = home.post(&format!("/l/{}/words/new", home.animal), &pairs).await;
+    let answer = home.post(&format!("/a/{}/words/new", home.animal), &pairs).await;
     answer.kept().to.split(['/', '?']).nth(5).unwrap().to_owned()
 }
 
@@ -24,7 +24,7 @@ async fn a_card_is_made_and_a_change_is_a_new_version() {
         &[("means", "asks for the ball"), ("answer", "Throw it once."), ("not_now", "Say not now."), ("reward", &ball)],
     )
     .await;
-    let to = format!("/l/{}/words/card/{id}", home.animal);
+    let to = format!("/a/{}/words/card/{id}", home.animal);
     home.page(&to)
         .await
         .says("Throw it once.")
@@ -40,14 +40,14 @@ async fn a_card_is_made_and_a_change_is_a_new_version() {
         ("Throw it twice.".into(), true, None)
     );
     assert_eq!(story.unassigned::<WordCard>().count(), 2, "cards belong to the household");
-    home.page(&format!("/l/{}/words", home.animal)).await.says("closing word").says("Throw it twice.");
+    home.page(&format!("/a/{}/words", home.animal)).await.says("closing word").says("Throw it twice.");
 }
 
 #[tokio::test]
 async fn wrong_cards_are_refused_in_words_and_keep_what_was_typed() {
     let home = Home::new().await;
     word(&home, "ball", &[]).await;
-    let to = format!("/l/{}/words/new", home.animal);
+    let to = format!("/a/{}/words/new", home.animal);
     home.post(&to, &[("says", "BALL"), ("means", "the <b>ball</b>")])
         .await
         .refused()
@@ -65,11 +65,11 @@ async fn words_that_sound_alike_are_told() {
     let home = Home::new().await;
     word(&home, "walk", &[]).await;
     let talk = word(&home, "talk", &[]).await;
-    home.page(&format!("/l/{}/words/card/{talk}", home.animal))
+    home.page(&format!("/a/{}/words/card/{talk}", home.animal))
         .await
         .says("Sounds much like another word here")
         .says("1 of 3 sounds differs");
-    let page = home.page(&format!("/l/{}/words", home.animal)).await;
+    let page = home.page(&format!("/a/{}/words", home.animal)).await;
     assert_eq!(page.text.matches("1 of 3 sounds differs").count(), 1, "each pair once");
 }
 
@@ -78,9 +78,9 @@ async fn words_are_compared_in_the_language_chosen_for_the_board() {
     let home = Home::new().await;
     let vaca = word(&home, "vaca", &[]).await;
     word(&home, "baca", &[]).await;
-    let card = format!("/l/{}/words/card/{vaca}", home.animal);
+    let card = format!("/a/{}/words/card/{vaca}", home.animal);
     home.page(&card).await.says("vaca / baca: 1 of 4 sounds differs");
-    let to = format!("/l/{}/words/board", home.animal);
+    let to = format!("/a/{}/words/board", home.animal);
     home.post(&to, &[("rows", "2"), ("columns", "3"), ("language", "xx")]).await.refused().says("must be one of");
     home.post(&to, &[("rows", "2"), ("columns", "3"), ("language", "es")]).await.kept();
     home.page(&card).await.says("the same sounds (pronunciation guessed)");
@@ -93,7 +93,7 @@ async fn words_are_compared_in_the_language_chosen_for_the_board() {
 #[tokio::test]
 async fn first_words_are_proposed_with_reasons_and_become_cards() {
     let home = Home::new().await;
-    let to = format!("/l/{}/words", home.animal);
+    let to = format!("/a/{}/words", home.animal);
     home.page(&to).await.says("First words").says("No proposal");
     let ball = home.reward("play", "ball", &[("seconds_to_deliver", "10")]).await;
     let scratch = home.reward("touch", "chest scratch", &[("says", "scratch"), ("seconds_to_deliver", "10")]).await;
@@ -117,7 +117,7 @@ async fn first_words_are_proposed_with_reasons_and_become_cards() {
 #[tokio::test]
 async fn labels_are_proposed_short_and_can_be_edited_before_they_are_taken() {
     let home = Home::new().await;
-    let to = format!("/l/{}/words", home.animal);
+    let to = format!("/a/{}/words", home.animal);
     let rub = home.reward("touch", "belly rub", &[]).await;
     let tug = home.reward("play", "Tug with the long rope", &[]).await;
     let page = home.page(&to).await;
@@ -151,7 +151,7 @@ async fn labels_are_proposed_short_and_can_be_edited_before_they_are_taken() {
 async fn a_stage_is_set_by_hand_beside_the_figures() {
     let home = Home::new().await;
     let id = word(&home, "ball", &[]).await;
-    let to = format!("/l/{}/words/card/{id}", home.animal);
+    let to = format!("/a/{}/words/card/{id}", home.animal);
     home.post(&format!("{to}/stage"), &[("stage", "invite"), ("because", "The coach says so.")]).await.kept();
     let story = home.story().await;
     let choice = story.of::<StageChoice>(home.animal).next().unwrap();
@@ -171,7 +171,7 @@ async fn a_stage_is_set_by_hand_beside_the_figures() {
 async fn the_board_keeps_known_words_where_they_are_unless_told_twice() {
     let home = Home::new().await;
     let (ball, walk) = (word(&home, "ball", &[]).await, word(&home, "walk", &[]).await);
-    let to = format!("/l/{}/words/board", home.animal);
+    let to = format!("/a/{}/words/board", home.animal);
     let size = [("rows", "2"), ("columns", "3")];
     let with = |more: &[(&'static str, &str)]| -> Vec<(String, String)> {
         size.iter().chain(more).map(|(n, v)| ((*n).to_owned(), (*v).to_owned())).collect()
@@ -194,7 +194,7 @@ async fn the_board_keeps_known_words_where_they_are_unless_told_twice() {
     let board = story.board().unwrap();
     assert!(board.words.iter().any(|p| p.word.to_string() == ball && (p.row, p.column) == (0, 0)));
     post(with(&[("place-1-1", &ball), ("place-0-2", &walk), ("move", "yes")])).await.kept();
-    home.page(&format!("/l/{}/words", home.animal)).await.says("Where they are").says("ball");
+    home.page(&format!("/a/{}/words", home.animal)).await.says("Where they are").says("ball");
     home.post(&to, &[("rows", "99"), ("columns", "3")]).await.refused().says("must be a whole number from 1 to 20");
     post(with(&[("place-20-0", &ball)])).await.refused().says("is not a field of this form");
 }
@@ -203,7 +203,7 @@ async fn the_board_keeps_known_words_where_they_are_unless_told_twice() {
 async fn another_size_of_the_board_or_a_proposal_loses_no_pick() {
     let home = Home::new().await;
     let (ball, walk) = (word(&home, "ball", &[]).await, word(&home, "walk", &[]).await);
-    let to = format!("/l/{}/words/board", home.animal);
+    let to = format!("/a/{}/words/board", home.animal);
     let picked = |page: &str, id: &str| page.contains(&format!("value=\"{id}\" selected"));
     let larger = home.post(&to, &[("rows", "3"), ("columns", "4"), ("place-0-1", &ball), ("step", "size")]).await;
     assert_eq!(larger.status, 200);
@@ -222,7 +222,7 @@ async fn another_size_of_the_board_or_a_proposal_loses_no_pick() {
 async fn places_are_proposed_for_new_words_and_the_others_stay() {
     let home = Home::new().await;
     let ball = word(&home, "ball", &[]).await;
-    let to = format!("/l/{}/words/board", home.animal);
+    let to = format!("/a/{}/words/board", home.animal);
     home.post(&to, &[("rows", "1"), ("columns", "6"), ("place-0-0", &ball)]).await.kept();
     let bawl = word(&home, "bawl", &[]).await;
     let page = home.page(&format!("{to}?propose=yes")).await;

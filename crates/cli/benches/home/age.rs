@@ -103,7 +103,7 @@ fn one(events: &[Event], binary: &Path, table: &mut Table) {
         took
     };
     table.put("reference: cold start of an empty notebook, ms", started(empty.path(), "/"));
-    let today = format!("/l/{who}/today");
+    let today = format!("/a/{who}/today");
     table.put("cold start to first page, ms", started(&notebook, &today));
     let kept = dir.path().join("kept");
     if std::fs::rename(notebook.join("snapshots"), &kept).is_ok() {
@@ -115,8 +115,8 @@ fn one(events: &[Event], binary: &Path, table: &mut Table) {
     let ((mut server, port), _) = first_page(binary, &notebook, &today);
     let path = |name: &str| match name {
         "board as JSON" => format!("/api/board/{who}"),
-        "evidence" => format!("/l/{who}/evidence/{word}"),
-        name => format!("/l/{who}/{name}"),
+        "evidence" => format!("/a/{who}/evidence/{word}"),
+        name => format!("/a/{who}/{name}"),
     };
     // What is loaded quietly after the start is not to be in these figures.
     std::thread::sleep(Duration::from_secs(5));

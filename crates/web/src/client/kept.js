@@ -10,5 +10,5 @@ async function keep() {
   ready.active?.postMessage([location.href, ...files]);
 }
 
-if ("serviceWorker" in navigator && /^\/l\/[^/]+\/today$/.test(location.pathname))
+if ("serviceWorker" in navigator && /^\/a\/[^/]+\/today$/.test(location.pathname))
   addEventListener("load", () => keep().catch((error) => console.warn("no offline page", error)));

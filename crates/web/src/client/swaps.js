@@ -174,7 +174,7 @@ const stop = (pad, plan) => pad.note([{ kind: "swap_stop", swap: plan.swap, reas
 export function strip(pad, inAnswer, sign) {
   const now = state(pad);
   if (!now || (now.plan && !now.signs && !inAnswer)) return undefined;
-  const page = el("a", { href: `/l/${pad.now.animal}/swaps` }, say("client-board-swaps-link"));
+  const page = el("a", { href: `/a/${pad.now.animal}/swaps` }, say("client-board-swaps-link"));
   if (now.stopped) {
     return {
       key: `stopped-${now.stopped.id}`,
@@ -209,7 +209,7 @@ export function strip(pad, inAnswer, sign) {
         { class: "line" },
         el("span", { class: "quiet" }, page, `: ${say("client-board-swaps-run", { n: plan.one_in })}`),
         button(say("client-board-sign"), "swaps-sign", sign),
-        button(say("client-board-stop"), "swaps-end", () => location.assign(`/l/${pad.now.animal}/swaps`)),
+        button(say("client-board-stop"), "swaps-end", () => location.assign(`/a/${pad.now.animal}/swaps`)),
       ),
     ],
   };

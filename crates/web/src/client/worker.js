@@ -8,9 +8,9 @@ const MOST_PICTURES = 300;
 const LAST = "/last"; // where the home screen opens
 const TIME = "\u{e002}"; // stands for the time in the line on an earlier page
 /** @param {URL} url */
-const isPad = (url) => /^\/l\/[^/]+\/board$/.test(url.pathname);
+const isPad = (url) => /^\/a\/[^/]+\/board$/.test(url.pathname);
 /** @param {URL} url */
-const isToday = (url) => /^\/l\/[^/]+\/today$/.test(url.pathname);
+const isToday = (url) => /^\/a\/[^/]+\/today$/.test(url.pathname);
 /** @param {URL} url */
 const isPage = (url) => isPad(url) || isToday(url);
 /** @param {URL} url */

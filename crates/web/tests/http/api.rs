@@ -112,7 +112,7 @@ async fn the_pad_counts_the_ration_of_the_day_over_all_devices() {
     assert!(pad["ration"]["budget_kcal"].as_f64().unwrap() > 10.0, "{}", pad["ration"]);
     assert_eq!(pad["words"][0]["says"], "chicken");
     assert!(pad["signs"].as_array().unwrap().iter().any(|s| s["level"] == "strong"));
-    let page = web.get(&format!("/l/{}/board", ids.animal)).await;
+    let page = web.get(&format!("/a/{}/board", ids.animal)).await;
     assert!(page.text.contains("pad-chicken") && page.text.contains("Safe at the board"));
     assert_eq!(web.get(&format!("/api/board/{}", id())).await.status, StatusCode::NOT_FOUND);
 }

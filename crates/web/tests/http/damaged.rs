@@ -34,7 +34,7 @@ async fn a_damaged_notebook_says_so_on_the_page_with_the_remedy() {
         std::fs::OpenOptions::new().write(true).truncate(true).open(wal).unwrap();
     }
     let state = AppState::new(Arc::new(store), Access::this_machine()).with_clock(noon);
-    for (path, json) in [(format!("/l/{}/today", ids.animal), false), ("/api/events".to_owned(), true)] {
+    for (path, json) in [(format!("/a/{}/today", ids.animal), false), ("/api/events".to_owned(), true)] {
         let request = Request::get(&path).header(header::HOST, "localhost").body(Body::empty()).unwrap();
         let answer = app(state.clone()).oneshot(request).await.unwrap();
         assert_eq!(answer.status(), StatusCode::INTERNAL_SERVER_ERROR, "{path}");

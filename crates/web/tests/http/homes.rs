@@ -67,7 +67,7 @@ async fn another_homes_events_come_in_only_by_choice_and_are_told_apart() {
     // Nothing chosen: the first one's. The animal in an address decides before any choice.
     let people = web.get("/people").await.text;
     assert!(people.contains("Tarn") && !people.contains("Pip"));
-    let pip = web.get(&format!("/l/{}/today", Uuid::from_u128(12))).await;
+    let pip = web.get(&format!("/a/{}/today", Uuid::from_u128(12))).await;
     assert!(pip.status == StatusCode::OK && pip.text.contains("The Lane") && !pip.text.contains("Tarn"));
     let chosen = web.post("/homes", format!("home={AWAY}")).await;
     let cookie = chosen.header("set-cookie").split(';').next().unwrap().to_owned();
@@ -106,7 +106,7 @@ async fn every_page_says_that_events_of_a_later_version_are_there() {
     let seen = web.post("/api/import/preview?format=jsonl", later.clone()).await.json();
     assert_eq!((&seen["new"], &seen["not_understood"]), (&json!(1), &json!({ "home_song": 1 })));
     web.post("/api/import/commit?format=jsonl", later.clone()).await;
-    for path in ["/people".to_owned(), format!("/l/{}/today", Uuid::from_u128(2))] {
+    for path in ["/people".to_owned(), format!("/a/{}/today", Uuid::from_u128(2))] {
         let page = web.get(&path).await.text;
         assert!(page.contains("not-understood") && page.contains("home_song"), "{page}");
     }
@@ -134,6 +134,6 @@ async fn two_homes_of_one_name_are_told_apart() {
     let away = "Home (\u{2026}000000a1, since 5 Jan 2026)";
     assert!(list.contains(&ours) && list.contains(away), "{list}");
     assert!(web.get("/people").await.text.contains(&ours));
-    let pip = web.get(&format!("/l/{}/today", Uuid::from_u128(12))).await.text;
+    let pip = web.get(&format!("/a/{}/today", Uuid::from_u128(12))).await.text;
     assert!(pip.contains(away) && !pip.contains(&ours), "{pip}");
 }

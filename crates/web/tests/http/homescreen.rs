@@ -69,7 +69,7 @@ async fn it_opens_where_one_was_last() {
     let web = Web::this_machine().await;
     let ids = Ids::new();
     assert_eq!(web.events(&ids.cards()).await.status, StatusCode::OK);
-    let (today, board) = (format!("/l/{}/today", ids.animal), format!("/l/{}/board", ids.animal));
+    let (today, board) = (format!("/a/{}/today", ids.animal), format!("/a/{}/board", ids.animal));
     assert_eq!(web.get("/last").await.header("location"), today, "nothing was open yet");
     let set = |answer: &crate::web::Answer| answer.header("set-cookie").split(';').next().unwrap().to_owned();
     let opened = web.get(&board).await;
@@ -79,7 +79,7 @@ async fn it_opens_where_one_was_last() {
     assert_eq!(again.header("set-cookie"), "", "known already");
     assert_eq!(asked(&web, "/last", header::COOKIE, &set(&opened)).await.header("location"), board);
     assert_eq!(set(&asked(&web, &today, header::COOKIE, &set(&opened)).await), format!("sayso_last={today}"));
-    for elsewhere in ["//evil.example", "/l/0197a1b2-0000-7000-8000-000000000001/board", "/devices"] {
+    for elsewhere in ["//evil.example", "/a/0197a1b2-0000-7000-8000-000000000001/board", "/devices"] {
         let answer = asked(&web, "/last", header::COOKIE, &format!("sayso_last={elsewhere}")).await;
         assert_eq!(answer.header("location"), today, "{elsewhere}");
     }

@@ -7,7 +7,7 @@ async fn what_is_taken_back_or_put_right_keeps_its_first_record() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
     let press = ids.press();
-    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/l/{}/log", ids.animal));
+    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/a/{}/log", ids.animal));
     web.events(&[press]).await;
     assert!(web.get(&log).await.text.contains("Momo pressed chicken"));
 
@@ -40,7 +40,7 @@ async fn a_wrong_fix_is_told_and_nothing_is_kept() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
     let press = ids.press();
-    let path = format!("/l/{}/log/{}", ids.animal, press["id"].as_str().unwrap());
+    let path = format!("/a/{}/log/{}", ids.animal, press["id"].as_str().unwrap());
     web.events(&[press]).await;
     let before = web.get("/api/export.jsonl").await.text;
     for bad in [
@@ -54,8 +54,8 @@ async fn a_wrong_fix_is_told_and_nothing_is_kept() {
         assert_eq!(web.post(&path, bad).await.status, StatusCode::UNPROCESSABLE_ENTITY, "{bad}");
     }
     assert_eq!(web.get("/api/export.jsonl").await.text, before);
-    assert_eq!(web.get(&format!("/l/{}/log/{}", ids.animal, crate::web::id())).await.status, StatusCode::NOT_FOUND);
-    assert_eq!(web.get(&format!("/l/{}/log/x", ids.animal)).await.status, StatusCode::BAD_REQUEST);
+    assert_eq!(web.get(&format!("/a/{}/log/{}", ids.animal, crate::web::id())).await.status, StatusCode::NOT_FOUND);
+    assert_eq!(web.get(&format!("/a/{}/log/x", ids.animal)).await.status, StatusCode::BAD_REQUEST);
 }
 
 /// A clock that was ahead wrote a withdrawal and a card; what is done now counts all the same.
@@ -64,7 +64,7 @@ async fn what_a_clock_ahead_wrote_does_not_outlast_what_is_done_now() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
     let press = ids.press();
-    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/l/{}/log", ids.animal));
+    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/a/{}/log", ids.animal));
     let mut back = ids.event(json!({ "kind": "withdrawal", "of": id }));
     back["recorded_at"] = json!("2091-01-01T00:00:00Z");
     let mut card = ids.event(json!({ "kind": "person_card", "person": ids.person, "name": "Ahead", "role": "home" }));
@@ -87,7 +87,7 @@ async fn what_cannot_be_changed_any_more_is_told() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
     let press = ids.press();
-    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/l/{}/log", ids.animal));
+    let (id, log) = (press["id"].as_str().unwrap().to_owned(), format!("/a/{}/log", ids.animal));
     let mut back = ids.event(json!({ "kind": "withdrawal", "of": id }));
     back["recorded_at"] = json!("2199-12-31T23:59:59.999Z");
     web.events(&[press, back]).await;
@@ -100,14 +100,14 @@ async fn what_cannot_be_changed_any_more_is_told() {
 async fn events_dated_after_now_are_told_on_today_and_log() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
-    let pages = [format!("/l/{}/today", ids.animal), format!("/l/{}/log", ids.animal)];
+    let pages = [format!("/a/{}/today", ids.animal), format!("/a/{}/log", ids.animal)];
     for page in &pages {
         assert!(!web.get(page).await.text.contains("dated after now"), "{page}");
     }
     let mut ahead = [ids.press(), ids.press()];
     ahead[0]["happened_at"] = json!("2026-03-05T09:30:00Z");
     ahead[1]["happened_at"] = json!("2031-01-01T00:00:00Z");
-    let first = format!("/l/{0}/log?event={1}#e{1}", ids.animal, ahead[0]["id"].as_str().unwrap());
+    let first = format!("/a/{0}/log?event={1}#e{1}", ids.animal, ahead[0]["id"].as_str().unwrap());
     web.events(&ahead).await;
     for page in &pages {
         let text = web.get(page).await.text;
@@ -130,12 +130,12 @@ async fn the_log_opens_at_an_event_and_shows_what_surrounds_it() {
     web.events(&presses).await;
     let place = |i: usize| format!("id=\"e{}\"", presses[i].get("id").unwrap().as_str().unwrap());
     let asked = presses[50]["id"].as_str().unwrap();
-    let page = web.get(&format!("/l/{}/log?event={asked}", ids.animal)).await.text;
+    let page = web.get(&format!("/a/{}/log?event={asked}", ids.animal)).await.text;
     for i in [60, 50, 20] {
         assert!(page.contains(&place(i)), "{i}");
     }
     assert!(!page.contains(&place(100)) && page.contains("Newest") && page.contains("Older"));
-    let none = web.get(&format!("/l/{}/log?event={}", ids.animal, crate::web::id())).await;
+    let none = web.get(&format!("/a/{}/log?event={}", ids.animal, crate::web::id())).await;
     assert_eq!(none.status, StatusCode::NOT_FOUND);
 }
 
@@ -145,7 +145,7 @@ async fn a_form_asks_only_for_what_it_can_put_right() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
     let stage = ids.event(json!({ "kind": "stage_choice", "word": ids.word, "stage": "invite" }));
-    let (press, log) = (ids.press(), format!("/l/{}/log", ids.animal));
+    let (press, log) = (ids.press(), format!("/a/{}/log", ids.animal));
     web.events(&[press.clone(), stage.clone()]).await;
     let form =
         async |event: &serde_json::Value| web.get(&format!("{log}/{}", event["id"].as_str().unwrap())).await.text;
@@ -164,7 +164,7 @@ async fn older_leads_to_every_event_of_one_moment() {
         (0..100).map(|n| ids.event(json!({ "kind": "remark", "text": format!("remark number {n}.") }))).collect();
     assert!(remarks.iter().all(|e| e["happened_at"] == remarks[0]["happened_at"]));
     web.events(&remarks).await;
-    let (mut address, mut read) = (Some(format!("/l/{}/log", ids.animal)), String::new());
+    let (mut address, mut read) = (Some(format!("/a/{}/log", ids.animal)), String::new());
     for _ in 0..4 {
         let Some(next) = address else { break };
         let page = web.get(&next).await;
@@ -177,7 +177,7 @@ async fn older_leads_to_every_event_of_one_moment() {
     for n in 0..100 {
         assert_eq!(read.matches(&format!("remark number {n}.</p>")).count(), 1, "remark {n}");
     }
-    let log = format!("/l/{}/log", ids.animal);
+    let log = format!("/a/{}/log", ids.animal);
     let at = remarks[0]["happened_at"].as_str().unwrap();
     assert!(!web.get(&format!("{log}?before={at}")).await.text.contains("remark number"), "before all of that moment");
     let alone = web.get(&format!("{log}?id={}", remarks[0]["id"].as_str().unwrap())).await;
@@ -202,7 +202,7 @@ async fn the_log_is_chosen_by_day_kind_word_and_person_and_read_both_ways() {
     remark["person"] = json!(null);
     web.events(&noted).await;
     web.events(&[remark]).await;
-    let log = format!("/l/{}/log", ids.animal);
+    let log = format!("/a/{}/log", ids.animal);
     let count = |text: &str| text.matches("data-test=\"log-entry\"").count();
     let shows = async |query: &str| web.get(&format!("{log}?{query}")).await;
     assert_eq!(count(&shows("day=2026-02-27&kind=&word=&person=").await.text), 1);

@@ -136,7 +136,7 @@ async fn a_plain_request_from_elsewhere_gets_the_doorstep_and_nothing_else() {
         }
     };
     let phone = "192.168.7.20:5000";
-    for path in ["/", "/pair", "/l/x/board"] {
+    for path in ["/", "/pair", "/a/x/board"] {
         let (status, page) = send("GET", path, phone, false).await;
         let page = String::from_utf8_lossy(&page);
         assert_eq!(status, StatusCode::OK);

@@ -87,9 +87,9 @@ fn no_body_makes_the_notebook_fail() {
         "/start".to_owned(),
         "/who".to_owned(),
         "/pair".to_owned(),
-        format!("/l/{}/log/withdraw", ids.animal),
-        format!("/l/{}/log/{}", ids.animal, ids.word),
-        "/l/x/log/withdraw".to_owned(),
+        format!("/a/{}/log/withdraw", ids.animal),
+        format!("/a/{}/log/{}", ids.animal, ids.word),
+        "/a/x/log/withdraw".to_owned(),
     ];
     let mut runner = TestRunner::new(Config { cases: 400, failure_persistence: None, ..Config::default() });
     let inputs = (prop::sample::select(paths.to_vec()), body());

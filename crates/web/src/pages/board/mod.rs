@@ -13,7 +13,7 @@ use maud::Markup;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{animal}/board", get(show))
+    Router::new().route("/a/{animal}/board", get(show))
 }
 
 async fn show(page: AnimalPage) -> Markup {

@@ -22,15 +22,15 @@ use sayso_wording::{Locale, say, words};
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/l/{animal}/checks", get(view::list))
-        .route("/l/{animal}/checks/new", get(plan::ask).post(plan::begin))
-        .route("/l/{animal}/checks/{probe}", get(view::one))
-        .route("/l/{animal}/checks/{probe}/setter", get(run::setter))
-        .route("/l/{animal}/checks/{probe}/presenter", get(run::presenter))
-        .route("/l/{animal}/checks/{probe}/trial", post(trial::note))
-        .route("/l/{animal}/checks/{probe}/undo", post(trial::undo))
-        .route("/l/{animal}/checks/{probe}/sheet", get(sheet::setter))
-        .route("/l/{animal}/checks/{probe}/scorer", get(sheet::scorer))
+        .route("/a/{animal}/checks", get(view::list))
+        .route("/a/{animal}/checks/new", get(plan::ask).post(plan::begin))
+        .route("/a/{animal}/checks/{probe}", get(view::one))
+        .route("/a/{animal}/checks/{probe}/setter", get(run::setter))
+        .route("/a/{animal}/checks/{probe}/presenter", get(run::presenter))
+        .route("/a/{animal}/checks/{probe}/trial", post(trial::note))
+        .route("/a/{animal}/checks/{probe}/undo", post(trial::undo))
+        .route("/a/{animal}/checks/{probe}/sheet", get(sheet::setter))
+        .route("/a/{animal}/checks/{probe}/scorer", get(sheet::scorer))
 }
 
 /// A check of this animal by the id in its address.
@@ -41,7 +41,7 @@ fn known<'a>(page: &'a AnimalPage, id: &str) -> Result<Fact<'a, ProbePlan>, Erro
 }
 
 fn address(page: &AnimalPage, probe: ProbeId) -> String {
-    format!("/l/{}/checks/{probe}", page.id)
+    format!("/a/{}/checks/{probe}", page.id)
 }
 
 fn says(page: &AnimalPage, word: WordId) -> String {

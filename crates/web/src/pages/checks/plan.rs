@@ -201,7 +201,7 @@ fn form(page: &AnimalPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
             (summary(typed))
             @if rest_today(&page.case()) {
                 p.stop { (say!(l, checks::not_today, name = name)) }
-                p { a href=(format!("/l/{}/checks", page.id)) { (say!(l, checks::back_to_all)) } }
+                p { a href=(format!("/a/{}/checks", page.id)) { (say!(l, checks::back_to_all)) } }
             } @else if cards.len() < 2 {
                 p { (say!(l, checks::too_few_words, name = name, words = cards.len())) }
                 p { a.button.primary href=(Tab::Words.href(Some(page.id))) { (say!(l, checks::to_words)) } }
@@ -210,13 +210,13 @@ fn form(page: &AnimalPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
                 (health(page))
                 (kindly(l, name))
                 (unfinished(page))
-                form method="post" action=(format!("/l/{}/checks/new", page.id)) .stack {
+                form method="post" action=(format!("/a/{}/checks/new", page.id)) .stack {
                     (radios(typed, "design", &say!(l, checks::field_design, name = name), "", &designs))
                     (ticks(typed, "words", &say!(l, checks::field_words), &say!(l, checks::field_words_hint), &options))
                     (number(typed, "choices", &say!(l, checks::field_choices), &say!(l, checks::field_choices_hint)))
                     (number(typed, "rate", &say!(l, checks::field_rate), &say!(l, checks::field_rate_hint, name = name)))
                     (radios(typed, "who", &say!(l, checks::field_who), "", &who))
-                    button.wide .primary[asked.is_none()] name="step" value="count" formaction=(format!("/l/{}/checks/new#counted", page.id)) { (say!(l, checks::count)) }
+                    button.wide .primary[asked.is_none()] name="step" value="count" formaction=(format!("/a/{}/checks/new#counted", page.id)) { (say!(l, checks::count)) }
                     @if let Some(asked) = asked { (counted(l, name, asked)) }
                 }
             }

@@ -88,7 +88,7 @@ fn bayes(l: &Locale, factor: f64) -> String {
 fn may_be_said(page: &AnimalPage, plan: &ProbePlan) -> Markup {
     let l = &page.locale;
     let link = |c: &Claim| {
-        html! { a href=(format!("/l/{}/evidence/{}", page.id, c.word)) { (say!(l, checks::quoted, word = &c.says)) } }
+        html! { a href=(format!("/a/{}/evidence/{}", page.id, c.word)) { (say!(l, checks::quoted, word = &c.says)) } }
     };
     html! {
         h2 { (say!(l, checks::may_be_said)) }

@@ -24,7 +24,7 @@ pub async fn list(page: AnimalPage) -> Markup {
         html! {
             p { (say!(l, checks::intro, name = name)) }
             @if rest_today(&case) { p.stop { (say!(l, checks::none_today)) } }
-            @else { p { a.button.primary href=(format!("/l/{}/checks/new", page.id)) { (say!(l, checks::plan)) } } }
+            @else { p { a.button.primary href=(format!("/a/{}/checks/new", page.id)) { (say!(l, checks::plan)) } } }
             section {
                 h2 { (say!(l, checks::so_far)) " " span.quiet { (plans.len()) } }
                 @if plans.is_empty() { p.quiet { (say!(l, checks::none)) } }
@@ -38,7 +38,7 @@ pub async fn list(page: AnimalPage) -> Markup {
                     }
                 } }
             }
-            p { a.link href=(format!("/l/{}/designs", page.id)) { (say!(l, checks::to_designs)) } }
+            p { a.link href=(format!("/a/{}/designs", page.id)) { (say!(l, checks::to_designs)) } }
             p.quiet { (say!(l, checks::cannot_show)) }
         },
     )
@@ -113,7 +113,7 @@ pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
             }
             @if plan.design == ProbeDesign::PressForThing { p.quiet { (say!(l, checks::suggests)) } }
             (body)
-            p { a href=(format!("/l/{}/checks", page.id)) { (say!(l, checks::all)) } }
+            p { a href=(format!("/a/{}/checks", page.id)) { (say!(l, checks::all)) } }
         },
     ))
 }

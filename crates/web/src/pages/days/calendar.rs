@@ -83,7 +83,7 @@ fn cell(page: &AnimalPage, row: &DayRow) -> Markup {
     );
     let today = (row.day == page.now.day(&page.zone)).then_some("date");
     html! {
-        a href=(format!("/l/{}/log?day={}", page.id, row.day)) aria-current=[today] {
+        a href=(format!("/a/{}/log?day={}", page.id, row.day)) aria-current=[today] {
             // What the eye reads as signs is said in a sentence to those who listen.
             span.unseen { (told) }
             span.date aria-hidden="true" { (row.day.parts().2) }

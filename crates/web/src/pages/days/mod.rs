@@ -24,7 +24,7 @@ const LENGTHS: [u16; 4] = [7, 28, 70, 365];
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{animal}/days", get(show))
+    Router::new().route("/a/{animal}/days", get(show))
 }
 
 #[derive(Deserialize)]

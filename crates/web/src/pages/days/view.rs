@@ -27,7 +27,7 @@ pub struct Found {
 /// The page below its heading.
 pub fn page(page: &AnimalPage, found: &Found, length: u16, lengths: &[u16]) -> Markup {
     let (locale, days) = (&page.locale, &found.days);
-    let log = html! { a href=(format!("/l/{}/log", page.id)) { (say!(locale, days::all_events)) } };
+    let log = html! { a href=(format!("/a/{}/log", page.id)) { (say!(locale, days::all_events)) } };
     html! {
         div.row role="group" aria-label=(say!(locale, days::how_many)) {
             @for l in lengths {
@@ -44,7 +44,7 @@ pub fn page(page: &AnimalPage, found: &Found, length: u16, lengths: &[u16]) -> M
         (folded(&say!(locale, days::day_by_day), &table(page, &days.days)))
         @if let Some(ready) = &found.ready { (folded(&say!(locale, days::readiness), &readiness(page, ready))) }
         (folded(&say!(locale, days::demand), &demand(page, &found.demand)))
-        p { a.link href=(format!("/l/{}/patterns", page.id)) { (say!(locale, days::patterns)) } }
+        p { a.link href=(format!("/a/{}/patterns", page.id)) { (say!(locale, days::patterns)) } }
         p.quiet { (rich!(locale, days::zone, zone = page.zone.name(), link = log)) }
     }
 }

@@ -21,11 +21,11 @@ use sayso_wording::{say, words};
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/l/{animal}/designs", get(view::list))
-        .route("/l/{animal}/designs/new", get(plan::ask).post(plan::begin))
-        .route("/l/{animal}/designs/{trial}", get(view::one))
-        .route("/l/{animal}/designs/{trial}/note", post(act::note))
-        .route("/l/{animal}/designs/{trial}/stop", post(act::stop))
+        .route("/a/{animal}/designs", get(view::list))
+        .route("/a/{animal}/designs/new", get(plan::ask).post(plan::begin))
+        .route("/a/{animal}/designs/{trial}", get(view::one))
+        .route("/a/{animal}/designs/{trial}/note", post(act::note))
+        .route("/a/{animal}/designs/{trial}/stop", post(act::stop))
 }
 
 /// A trial that concerns this animal, by the id in its address.
@@ -36,7 +36,7 @@ fn known<'a>(page: &'a AnimalPage, id: &str) -> Result<Trial<'a>, Error> {
 }
 
 fn address(page: &AnimalPage, id: DesignId) -> String {
-    format!("/l/{}/designs/{id}", page.id)
+    format!("/a/{}/designs/{id}", page.id)
 }
 
 /// What keeps the animal well, on every page of a trial.

@@ -236,11 +236,11 @@ fn form(page: &AnimalPage, typed: &Typed, plan: Option<&DesignPlan>) -> Markup {
             (summary(typed))
             @if rest_today(&page.case()) {
                 p.stop { (say!(l, designs::not_today, name = &page.card.name)) }
-                p { a href=(format!("/l/{}/designs", page.id)) { (say!(l, designs::back)) } }
+                p { a href=(format!("/a/{}/designs", page.id)) { (say!(l, designs::back)) } }
             } @else {
                 p { (say!(l, designs::why)) }
                 (kindly(page))
-                form method="post" action=(format!("/l/{}/designs/new", page.id)) .stack {
+                form method="post" action=(format!("/a/{}/designs/new", page.id)) .stack {
                     (radios(typed, "question", &say!(l, designs::field_question), &say!(l, designs::field_question_hint), &questions))
                     (line(typed, "label", &say!(l, designs::field_label), &say!(l, designs::field_label_hint), false))
                     (select(typed, "measure", &say!(l, designs::field_measure), &say!(l, designs::field_measure_hint), &measures))
@@ -258,7 +258,7 @@ fn form(page: &AnimalPage, typed: &Typed, plan: Option<&DesignPlan>) -> Markup {
                         @if animals.len() > 1 { (ticks(typed, "animals", &say!(l, designs::field_animals), &say!(l, designs::field_animals_hint), &animals)) }
                         (line(typed, "criteria", &say!(l, designs::field_criteria), &say!(l, designs::field_criteria_hint), false))
                     }
-                    button.wide .primary[plan.is_none()] name="step" value="count" formaction=(format!("/l/{}/designs/new#counted", page.id)) { (say!(l, designs::see)) }
+                    button.wide .primary[plan.is_none()] name="step" value="count" formaction=(format!("/a/{}/designs/new#counted", page.id)) { (say!(l, designs::see)) }
                     @if let Some(plan) = plan { (counted(l, plan)) }
                 }
             }

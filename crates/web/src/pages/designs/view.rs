@@ -17,7 +17,7 @@ use sayso_wording::{Locale, say};
 
 pub async fn list(page: AnimalPage) -> Markup {
     let (l, all) = (&page.locale, plans(&page.story, page.id));
-    let checks = html! { a href=(format!("/l/{}/checks", page.id)) { (say!(l, designs::checks_link)) } };
+    let checks = html! { a href=(format!("/a/{}/checks", page.id)) { (say!(l, designs::checks_link)) } };
     layout(
         &page,
         Tab::Evidence,
@@ -25,7 +25,7 @@ pub async fn list(page: AnimalPage) -> Markup {
         html! {
             p { (rich!(l, designs::intro, name = html! { strong { (page.card.name.as_str()) } })) }
             @if rest_today(&page.case()) { p.stop { (say!(l, designs::none_today)) } }
-            @else { p { a.button.primary href=(format!("/l/{}/designs/new", page.id)) { (say!(l, designs::plan)) } } }
+            @else { p { a.button.primary href=(format!("/a/{}/designs/new", page.id)) { (say!(l, designs::plan)) } } }
             section {
                 h2 { (say!(l, designs::so_far)) " " span.quiet { (all.len()) } }
                 @if all.is_empty() { p.quiet { (say!(l, designs::none)) } }
@@ -87,7 +87,7 @@ pub fn page_of(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
                 @if r.standing == Standing::Running { (noting(page, trial, typed)) }
                 (stopping(page, trial, typed))
             }
-            p { a href=(format!("/l/{}/designs", page.id)) { (say!(l, designs::all)) } }
+            p { a href=(format!("/a/{}/designs", page.id)) { (say!(l, designs::all)) } }
         },
     )
 }

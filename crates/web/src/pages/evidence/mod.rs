@@ -17,7 +17,7 @@ use std::collections::HashMap;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{animal}/evidence", get(list)).route("/l/{animal}/evidence/{word}", get(word))
+    Router::new().route("/a/{animal}/evidence", get(list)).route("/a/{animal}/evidence/{word}", get(word))
 }
 
 async fn list(State(state): State<AppState>, page: AnimalPage) -> Result<Markup, Error> {

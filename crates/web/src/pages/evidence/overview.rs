@@ -17,13 +17,13 @@ pub fn overview(page: &AnimalPage, rows: &Result<Vec<WordRow>, String>, words: &
         @match rows {
             Err(why) => p.caution { (why) },
             Ok(rows) if rows.is_empty() => {
-                @let link = html! { a href=(format!("/l/{animal}/words")) { (say!(locale, evidence::choose_words)) } };
+                @let link = html! { a href=(format!("/a/{animal}/words")) { (say!(locale, evidence::choose_words)) } };
                 p { (rich!(locale, evidence::no_words, link = link)) }
             },
             Ok(rows) => (picture(page, rows)),
         }
-        p { a.link href=(format!("/l/{animal}/checks")) { (say!(locale, evidence::checks)) } }
-        p { a.link href=(format!("/l/{animal}/designs")) { (say!(locale, evidence::trials)) } }
+        p { a.link href=(format!("/a/{animal}/checks")) { (say!(locale, evidence::checks)) } }
+        p { a.link href=(format!("/a/{animal}/designs")) { (say!(locale, evidence::trials)) } }
         p { a.link href="/agreement" { (say!(locale, evidence::two_people)) } }
         @if !words.is_empty() { (compared(page, words)) }
     }
@@ -64,7 +64,7 @@ fn line(page: &AnimalPage, row: &WordRow) -> Markup {
     };
     let now = row.weeks.last().copied().flatten().unwrap_or(0);
     html! {
-        a href=(format!("/l/{}/evidence/{}", page.id, row.word)) data-test="overview-word" {
+        a href=(format!("/a/{}/evidence/{}", page.id, row.word)) data-test="overview-word" {
             span.says { (row.says) }
             (weeks(&row.weeks))
             span.rung {

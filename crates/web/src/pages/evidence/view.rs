@@ -88,7 +88,7 @@ fn claim(page: &AnimalPage, e: &Evidence) -> Markup {
                     p { (say!(locale, evidence::not_ruled_out)) }
                     ul { @for r in &open { li { (say!(locale, evidence::rival, rival = &r.rival, standing = &r.standing)) } } }
                 }
-                p { a.button href=(format!("/l/{}/checks/new?words={}", page.id, claim.word)) data-test="plan-check" { (say!(locale, evidence::plan_check)) } }
+                p { a.button href=(format!("/a/{}/checks/new?words={}", page.id, claim.word)) data-test="plan-check" { (say!(locale, evidence::plan_check)) } }
                 details {
                     summary { (say!(locale, evidence::behind_it)) }
                     @if tests.is_empty() { p { (say!(locale, evidence::nothing_drawn)) } }

@@ -53,9 +53,9 @@ impl Judged {
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/l/{animal}/heard", get(show))
-        .route("/l/{animal}/heard/{event}", post(judge))
-        .route("/l/{animal}/heard/{event}/sound", get(sound))
+        .route("/a/{animal}/heard", get(show))
+        .route("/a/{animal}/heard/{event}", post(judge))
+        .route("/a/{animal}/heard/{event}/sound", get(sound))
 }
 
 /// Heard presses of this animal, or of none where the word is taught to this one, that nobody has judged or tapped; newest first.
@@ -88,7 +88,7 @@ async fn show(page: AnimalPage) -> Result<Markup, Error> {
                 (part(&page, &say!(l, heard::who_pressed), "", &sure, &kept))
             }
             @for advice in buttons::advice(&page.story, Some(page.id), page.now, page.case().sums()) { (advised(&page, &advice)) }
-            p { a.link href=(format!("/l/{}/listen", page.id)) { (say!(l, heard::listen)) } }
+            p { a.link href=(format!("/a/{}/listen", page.id)) { (say!(l, heard::listen)) } }
             p { a.link href=(Tab::Log.href(Some(page.id))) { (say!(l, heard::log)) } }
         },
     ))
@@ -118,7 +118,7 @@ fn part(page: &AnimalPage, title: &str, hint: &str, presses: &[Heard], kept: &BT
 fn card(page: &AnimalPage, press: &Heard, says: &str, kept: bool) -> Markup {
     let l = &page.locale;
     html! {
-        form method="post" action=(format!("/l/{}/heard/{}", page.id, press.id)) #{ "e" (press.id) } .card.judge data-says=(says) data-test="heard-press" {
+        form method="post" action=(format!("/a/{}/heard/{}", page.id, press.id)) #{ "e" (press.id) } .card.judge data-says=(says) data-test="heard-press" {
             div.what {
                 p {
                     strong { "\u{201c}" (says) "\u{201d}" }
@@ -126,7 +126,7 @@ fn card(page: &AnimalPage, press: &Heard, says: &str, kept: bool) -> Markup {
                     span.hint { (say!(l, heard::chance, share = l.percent(press.certainty.min(0.99)))) }
                 }
                 @if kept {
-                    button type="button" data-play=(format!("/l/{}/heard/{}/sound", page.id, press.id)) data-test="heard-play" aria-pressed="false" hidden {
+                    button type="button" data-play=(format!("/a/{}/heard/{}/sound", page.id, press.id)) data-test="heard-play" aria-pressed="false" hidden {
                         (say!(l, heard::play)) span.unseen { " " (say!(l, heard::play_of, word = says)) }
                     }
                 }
@@ -179,7 +179,7 @@ async fn judge(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: T
     };
     page.keep(vec![Event { animal: event.animal, ..page.event(body) }]).await?;
     page.state.store.drop_snippet(id).await?;
-    Ok(Redirect::to(&format!("/l/{}/heard", page.id)))
+    Ok(Redirect::to(&format!("/a/{}/heard", page.id)))
 }
 
 fn corrected(of: EventId, press: Press, by: PressedBy, animal: Option<sayso_model::AnimalId>) -> Body {

@@ -69,7 +69,7 @@ async fn last(page: Page, headers: HeaderMap) -> Result<Redirect, Error> {
 
 /// The animal of an address that is opened again: its Board or its Today.
 fn animal_of(path: &str) -> Option<AnimalId> {
-    let animal: AnimalId = path.strip_prefix("/l/")?.split('/').next()?.parse().ok()?;
+    let animal: AnimalId = path.strip_prefix("/a/")?.split('/').next()?.parse().ok()?;
     [Tab::Board, Tab::Today].iter().any(|tab| tab.href(Some(animal)) == path).then_some(animal)
 }
 
@@ -96,9 +96,9 @@ mod tests {
     fn only_an_own_board_or_today_is_opened_again() {
         let id = "0197a1b2-0000-7000-8000-000000000001";
         for good in ["board", "today"] {
-            assert_eq!(animal_of(&format!("/l/{id}/{good}")).map(|a| a.to_string()).as_deref(), Some(id));
+            assert_eq!(animal_of(&format!("/a/{id}/{good}")).map(|a| a.to_string()).as_deref(), Some(id));
         }
-        for bad in [format!("/l/{id}/log"), format!("/l/{id}/board/x"), format!("//l/{id}/board"), "/l/x/board".into()]
+        for bad in [format!("/a/{id}/log"), format!("/a/{id}/board/x"), format!("//a/{id}/board"), "/a/x/board".into()]
         {
             assert_eq!(animal_of(&bad), None, "{bad}");
         }

@@ -74,7 +74,7 @@ pub async fn begin(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
 }
 
 pub fn address(page: &AnimalPage, test: AssessmentId) -> String {
-    format!("/l/{}/likes/test/{test}", page.id)
+    format!("/a/{}/likes/test/{test}", page.id)
 }
 
 #[derive(Deserialize)]
@@ -149,11 +149,11 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
                 p { a href=(Tab::Likes.href(Some(page.id))) { (say!(l, likes::back)) } }
             } @else if rewards.is_empty() {
                 p { (say!(l, likes::nothing_listed, name = &page.card.name)) }
-                p { a.button.primary href=(format!("/l/{}/ideas", page.id)) { (say!(l, ideas::title, name = &page.card.name)) } }
+                p { a.button.primary href=(format!("/a/{}/ideas", page.id)) { (say!(l, ideas::title, name = &page.card.name)) } }
             } @else {
                 @if let Some(text) = &page.card.cautions { p.caution { strong { (say!(l, ideas::health)) } " " (text.as_str()) } }
                 @for r in refused { (for_animal(&page.card, r)) }
-                form method="post" action=(format!("/l/{}/likes/new", page.id)) .stack {
+                form method="post" action=(format!("/a/{}/likes/new", page.id)) .stack {
                     (radios(typed, "format", &say!(l, likes::how_to_offer), "", &formats))
                     (ticks(typed, "rewards", &say!(l, likes::compare), &say!(l, likes::compare_hint), &options))
                     (number(typed, "rounds", &say!(l, likes::rounds), &say!(l, likes::rounds_hint)))

@@ -19,12 +19,12 @@ use maud::Markup;
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/l/{animal}/likes", get(show))
-        .route("/l/{animal}/likes/new", get(begin::ask).post(begin::begin))
-        .route("/l/{animal}/likes/pair", post(begin::pair))
-        .route("/l/{animal}/likes/test/{assessment}", get(test::show))
-        .route("/l/{animal}/likes/test/{assessment}/trial", post(trial::note))
-        .route("/l/{animal}/likes/test/{assessment}/undo", post(trial::undo))
+        .route("/a/{animal}/likes", get(show))
+        .route("/a/{animal}/likes/new", get(begin::ask).post(begin::begin))
+        .route("/a/{animal}/likes/pair", post(begin::pair))
+        .route("/a/{animal}/likes/test/{assessment}", get(test::show))
+        .route("/a/{animal}/likes/test/{assessment}/trial", post(trial::note))
+        .route("/a/{animal}/likes/test/{assessment}/undo", post(trial::undo))
 }
 
 async fn show(page: AnimalPage) -> Markup {

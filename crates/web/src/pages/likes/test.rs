@@ -124,7 +124,7 @@ fn held_up(page: &AnimalPage, shown: &[&RewardCard]) -> Markup {
             }) " "
                 @if r.stand_in.is_none() {
                     a href=(format!("/people/reward/{}", r.reward)) { (say!(l, likes::name_stand_in)) } " · "
-                    a href=(format!("/l/{}/likes/new?format={}", page.id, LikesFormat::FreeAccess.name())) { (say!(l, likes::time_freely)) }
+                    a href=(format!("/a/{}/likes/new?format={}", page.id, LikesFormat::FreeAccess.name())) { (say!(l, likes::time_freely)) }
                 } }
         }
     }

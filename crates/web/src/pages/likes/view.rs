@@ -29,7 +29,7 @@ pub fn view(page: &AnimalPage) -> Markup {
             (known(page, &report))
             @if let Some(why @ Because::TestOld { .. }) = &report.retest { p.caution { strong { (say!(l, likes::test_again)) } " " (because(l, name, why)) } }
             @if !rest {
-                div.row.even { a.button.primary href=(format!("/l/{}/likes/new", page.id)) { (say!(l, likes::new_test)) } }
+                div.row.even { a.button.primary href=(format!("/a/{}/likes/new", page.id)) { (say!(l, likes::new_test)) } }
                 (next(page, &report))
             }
             @if report.trials > 0 {
@@ -72,7 +72,7 @@ fn next(page: &AnimalPage, report: &LikesReport) -> Markup {
             section.card {
                 h2 { (say!(l, likes::next)) }
                 p { (rich!(l, likes::next_pair, left = html! { strong { (left) } }, right = html! { strong { (right) } }, name = page.card.name.as_str())) " " (say!(l, advice::next_pair)) }
-                form method="post" action=(format!("/l/{}/likes/pair", page.id)) {
+                form method="post" action=(format!("/a/{}/likes/pair", page.id)) {
                     input type="hidden" name="left" value=(next.left);
                     input type="hidden" name="right" value=(next.right);
                     button { (say!(l, likes::offer_pair)) }

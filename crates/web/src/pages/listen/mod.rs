@@ -12,7 +12,7 @@ use maud::Markup;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{animal}/listen", get(show))
+    Router::new().route("/a/{animal}/listen", get(show))
 }
 
 async fn show(page: AnimalPage) -> Markup {

@@ -64,7 +64,7 @@ pub fn switch(page: &AnimalPage) -> Markup {
                 @if several {
                     label { input type="checkbox" data-ear="only"; span { (say!(l, listen::only, name = page.card.name.as_str())) span.hint { (say!(l, listen::only_hint)) } } }
                 }
-                p { a.link href=(format!("/l/{}/heard", page.id)) { (say!(l, listen::judge)) } }
+                p { a.link href=(format!("/a/{}/heard", page.id)) { (say!(l, listen::judge)) } }
                 @if !without.is_empty() {
                     p.quiet { (say!(l, listen::no_recording)) " "
                         @for (i, w) in without.iter().enumerate() { @if i > 0 { ", " } a.link href=(card(page, w.word)) { (w.says.as_str()) } } }
@@ -82,5 +82,5 @@ pub fn switch(page: &AnimalPage) -> Markup {
 }
 
 fn card(page: &AnimalPage, word: sayso_model::WordId) -> String {
-    format!("/l/{}/words/card/{word}#recording", page.id)
+    format!("/a/{}/words/card/{word}#recording", page.id)
 }

@@ -7,7 +7,7 @@ use sayso_wording::say;
 /// The address of an event in an animal's log.
 #[must_use]
 pub fn address(animal: sayso_model::AnimalId, event: sayso_model::EventId) -> String {
-    format!("/l/{animal}/log?event={event}#e{event}")
+    format!("/a/{animal}/log?event={event}#e{event}")
 }
 
 pub fn when(page: &AnimalPage, at: Moment) -> String {

@@ -39,10 +39,10 @@ pub const fn word_can_be_put_right(body: &Body) -> bool {
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/l/{animal}/log", get(show))
-        .route("/l/{animal}/log/withdraw", post(withdraw))
-        .route("/l/{animal}/log/bring-back", post(bring_back))
-        .route("/l/{animal}/log/{event}", get(open).post(correct))
+        .route("/a/{animal}/log", get(show))
+        .route("/a/{animal}/log/withdraw", post(withdraw))
+        .route("/a/{animal}/log/bring-back", post(bring_back))
+        .route("/a/{animal}/log/{event}", get(open).post(correct))
 }
 
 /// Which page of the log: from a place back, from a place on, or the one with an event; and which of the events.

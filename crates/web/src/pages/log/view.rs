@@ -38,7 +38,7 @@ pub fn view(page: &AnimalPage, filter: &Filter, part: &Part<'_>) -> Markup {
         Tab::Log,
         &say!(locale, log::title),
         html! {
-            p { a.link href=(format!("/l/{}/heard", page.id)) { (say!(locale, log::judge_heard)) } }
+            p { a.link href=(format!("/a/{}/heard", page.id)) { (say!(locale, log::judge_heard)) } }
             p { (say!(locale, log::about, name = &page.card.name)) }
             (ahead(page))
             (choose(page, filter))
@@ -66,7 +66,7 @@ fn choose(page: &AnimalPage, filter: &Filter) -> Markup {
         .with_some("kind", filter.kind.map(Kind::name))
         .with_some("word", filter.word)
         .with_some("person", filter.person);
-    let log = format!("/l/{}/log", page.id);
+    let log = format!("/a/{}/log", page.id);
     html! {
         @if filter.any() {
             p data-test="log-filtered" {
@@ -92,12 +92,12 @@ fn choose(page: &AnimalPage, filter: &Filter) -> Markup {
 /// Older and newer pages, each with an address of its own that stays.
 fn pages(page: &AnimalPage, filter: &Filter, part: &Part<'_>) -> Markup {
     let (locale, chosen) = (&page.locale, filter.query());
-    let to = |way: &str, e: &Event| format!("/l/{}/log?{way}={}&id={}{chosen}", page.id, e.happened_at, e.id);
+    let to = |way: &str, e: &Event| format!("/a/{}/log?{way}={}&id={}{chosen}", page.id, e.happened_at, e.id);
     html! {
         nav.row aria-label=(say!(locale, log::pages)) {
             @if part.newer {
                 @let newest = if chosen.is_empty() { String::new() } else { format!("?{}", &chosen[1..]) };
-                a.button href=(format!("/l/{}/log{newest}", page.id)) { (say!(locale, log::newest)) }
+                a.button href=(format!("/a/{}/log{newest}", page.id)) { (say!(locale, log::newest)) }
             }
             @if let (true, Some(first)) = (part.newer, part.events.first()) {
                 a.button href=(to("after", first)) rel="prev" { (say!(locale, log::newer)) }
@@ -130,14 +130,14 @@ fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
             // Each by its own name, so that a list of links and buttons can be told apart.
             div.row.noprint {
                 @if now.is_some() {
-                    a.button href=(format!("/l/{}/log/{}", page.id, first.id)) data-test="log-fix"
+                    a.button href=(format!("/a/{}/log/{}", page.id, first.id)) data-test="log-fix"
                         aria-label=(say!(locale, log::edit_this, what = &what, when = &at)) { (say!(locale, log::edit)) }
-                    form method="post" action=(format!("/l/{}/log/withdraw", page.id)) {
+                    form method="post" action=(format!("/a/{}/log/withdraw", page.id)) {
                         button name="of" value=(first.id) data-test="log-withdraw"
                             aria-label=(say!(locale, log::undo_this, what = &what, when = &at)) { (say!(locale, log::undo)) }
                     }
                 } @else {
-                    form method="post" action=(format!("/l/{}/log/bring-back", page.id)) {
+                    form method="post" action=(format!("/a/{}/log/bring-back", page.id)) {
                         button name="of" value=(first.id) data-test="log-bring-back"
                             aria-label=(say!(locale, log::bring_back_this, what = &what, when = &at)) { (say!(locale, log::bring_back)) }
                     }
@@ -172,7 +172,7 @@ pub fn edit(page: &AnimalPage, event: &Event, typed: &Typed) -> Markup {
         html! {
             p { (told(page, &event.body)) }
             (fields::summary(typed))
-            form method="post" action=(format!("/l/{}/log/{}", page.id, event.id)) .stack {
+            form method="post" action=(format!("/a/{}/log/{}", page.id, event.id)) .stack {
                 (fields::day(typed, "day", &say!(locale, log::day), ""))
                 div.field {
                     label for="time" { (say!(locale, log::time)) span.hint { (say!(locale, log::time_zone, zone = page.zone.name())) } }

@@ -13,7 +13,7 @@ use sayso_wording::{say, words};
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{animal}/patterns", get(show))
+    Router::new().route("/a/{animal}/patterns", get(show))
 }
 
 async fn show(page: AnimalPage) -> Result<Markup, Error> {

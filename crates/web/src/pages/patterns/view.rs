@@ -12,7 +12,7 @@ use sayso_wording::{Locale, patterns as told, say};
 /// The page below its heading.
 pub fn page(page: &AnimalPage, found: &Patterns) -> Markup {
     let locale = &page.locale;
-    let days = html! { a href=(format!("/l/{}/days", page.id)) { (say!(locale, patterns::days)) } };
+    let days = html! { a href=(format!("/a/{}/days", page.id)) { (say!(locale, patterns::days)) } };
     html! {
         p { (rich!(locale, patterns::intro, name = &found.name, link = days, days = LOOKS_BACK_DAYS)) }
         (pace(locale, &found.name, &found.pace))
@@ -102,7 +102,7 @@ fn lines(page: &AnimalPage, name: &str, all: &[PhaseLine]) -> Markup {
             p { (told::line(locale, name, line)) }
         }
         @if !all.is_empty() {
-            p.quiet { (say!(locale, patterns::lines_do_not_show)) " " a href=(format!("/l/{}/designs", page.id)) { (say!(locale, patterns::trials)) } }
+            p.quiet { (say!(locale, patterns::lines_do_not_show)) " " a href=(format!("/a/{}/designs", page.id)) { (say!(locale, patterns::trials)) } }
         }
     }
 }
@@ -145,7 +145,7 @@ fn drawn(locale: &Locale, line: &PhaseLine) -> Markup {
 }
 
 fn board_link(page: &AnimalPage) -> Markup {
-    html! { p { a href=(format!("/l/{}/words", page.id)) { (say!(&page.locale, patterns::draw_board)) } } }
+    html! { p { a href=(format!("/a/{}/words", page.id)) { (say!(&page.locale, patterns::draw_board)) } } }
 }
 
 fn order(page: &AnimalPage, name: &str, order: &Order) -> Markup {

@@ -20,7 +20,7 @@ use serde::Deserialize;
 use uuid::Uuid;
 
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{animal}/ideas", get(show).post(add))
+    Router::new().route("/a/{animal}/ideas", get(show).post(add))
 }
 
 #[derive(Deserialize)]
@@ -112,7 +112,7 @@ pub fn instead(page: &AnimalPage, reward: &RewardCard) -> Markup {
     html! {
         @if !names.is_empty() {
             p { (say!(l, ideas::instead, name = &page.card.name, thing = &reward.name, ideas = names.join(" · "))) " "
-                a href=(format!("/l/{}/ideas?instead={}", page.id, reward.reward)) { (say!(l, ideas::see)) } }
+                a href=(format!("/a/{}/ideas?instead={}", page.id, reward.reward)) { (say!(l, ideas::see)) } }
         }
     }
 }
@@ -133,7 +133,7 @@ fn view(page: &AnimalPage, typed: &Typed, instead: Option<&RewardCard>) -> Marku
             @if let Some(r) = instead { p { (say!(l, ideas::instead_of, name = &card.name, thing = &r.name)) } }
             @else { p { (say!(l, ideas::four, name = &card.name)) } }
             @if let Some(text) = &card.cautions { p.caution { strong { (say!(l, ideas::health)) } " " (text.as_str()) } }
-            form #ideas method="post" action=(format!("/l/{}/ideas", page.id)) {
+            form #ideas method="post" action=(format!("/a/{}/ideas", page.id)) {
                 @for kind in &first { (of_kind(page, *kind, &open, typed)) }
                 @if !rest.is_empty() {
                     details { summary { (say!(l, ideas::other_kinds)) } @for kind in &rest { (of_kind(page, *kind, &open, typed)) } }

@@ -278,7 +278,7 @@ fn tries(page: &Page, kind: &str) -> Markup {
                 .collect();
             @if !names.is_empty() {
                 p { (say!(l, ideas::for_animal, name = &animal.name, ideas = names.join(" · "))) " "
-                    a href=(format!("/l/{}/ideas", animal.animal)) { (say!(l, ideas::see)) } }
+                    a href=(format!("/a/{}/ideas", animal.animal)) { (say!(l, ideas::see)) } }
             }
         }
     }

@@ -73,10 +73,10 @@ pub fn list(page: &Page, animal: &AnimalCard) -> Vec<Step> {
     let tested = story.of::<LikeTrial>(id).next().is_some();
     vec![
         step(StepName::Food, fed, true, super::food_of(id)),
-        step(StepName::Wants, wants, true, format!("/l/{id}/ideas")),
+        step(StepName::Wants, wants, true, format!("/a/{id}/ideas")),
         step(StepName::Likes, tested, false, Tab::Likes.href(Some(id))),
         step(StepName::Words, !words.is_empty(), true, Tab::Words.href(Some(id))),
-        step(StepName::Places, placed, true, format!("/l/{id}/words/board")),
+        step(StepName::Places, placed, true, format!("/a/{id}/words/board")),
         step(StepName::People, page.people().len() > 1, false, "/people/person/new".to_owned()),
     ]
 }

@@ -107,7 +107,7 @@ fn rewards(page: &Page) -> Markup {
         section #rewards {
             h2 { (say!(l, card::wants)) }
             @if all.is_empty() { p { (say!(l, card::wants_none)) } }
-            @for a in page.animals() { p { a.button href=(format!("/l/{}/ideas", a.animal)) { (say!(l, ideas::title, name = &a.name)) } } }
+            @for a in page.animals() { p { a.button href=(format!("/a/{}/ideas", a.animal)) { (say!(l, ideas::title, name = &a.name)) } } }
             @for kind in RewardKind::ALL {
                 @let of_kind: Vec<_> = all.iter().filter(|r| r.kind == kind).collect();
                 @if !of_kind.is_empty() {

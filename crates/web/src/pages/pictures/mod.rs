@@ -34,8 +34,8 @@ pub fn router() -> Router<AppState> {
         .route("/people/animal/{animal}/picture/remove", post(no_animal))
         .route("/people/reward/{reward}/picture", post(of_reward))
         .route("/people/reward/{reward}/picture/remove", post(no_reward))
-        .route("/l/{animal}/words/card/{word}/picture", post(of_word))
-        .route("/l/{animal}/words/card/{word}/picture/remove", post(no_word))
+        .route("/a/{animal}/words/card/{word}/picture", post(of_word))
+        .route("/a/{animal}/words/card/{word}/picture/remove", post(no_word))
         .layer(DefaultBodyLimit::max(MOST_UPLOAD))
 }
 

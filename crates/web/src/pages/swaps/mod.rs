@@ -24,13 +24,13 @@ const DAYS: u16 = 28;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{animal}/swaps", get(show).post(agree)).route("/l/{animal}/swaps/stop", post(stop))
+    Router::new().route("/a/{animal}/swaps", get(show).post(agree)).route("/a/{animal}/swaps/stop", post(stop))
 }
 
 /// Where the page of an animal is.
 #[must_use]
 pub fn address(page: &AnimalPage) -> String {
-    format!("/l/{}/swaps", page.id)
+    format!("/a/{}/swaps", page.id)
 }
 
 /// Words that can take part, each with its thing: none that ends sessions, none without a thing, none that must not be given.

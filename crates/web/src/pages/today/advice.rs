@@ -72,7 +72,7 @@ pub fn button(page: &AnimalPage, act: &Act, primary: bool) -> Markup {
 
 fn place(page: &AnimalPage, act: &Act) -> Option<(String, String)> {
     let (l, id) = (&page.locale, page.id);
-    let at = |rest: &str| format!("/l/{id}/{rest}");
+    let at = |rest: &str| format!("/a/{id}/{rest}");
     Some(match act {
         Act::ListRewards => ("/people/reward/new".to_owned(), say!(l, today::do_rewards)),
         Act::TestLikes | Act::RetestLikes => (at("likes"), say!(l, today::do_likes)),

@@ -15,7 +15,7 @@ use sayso_wording::{say, words};
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/l/{animal}/today", get(show))
+    Router::new().route("/a/{animal}/today", get(show))
 }
 
 async fn show(page: AnimalPage) -> Result<Markup, Error> {

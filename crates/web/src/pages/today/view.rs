@@ -76,7 +76,7 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
                     details { summary { (say!(l, today::why, sure = words_of::sure(l, advice.sure))) } (reasons(page, advice)) }
                 }
                 Next::Rest | Next::Answer { .. } => {
-                    p { a.button.wide href=(format!("/l/{}/board", page.id)) data-test="do" { (say!(l, today::do_board)) } }
+                    p { a.button.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::do_board)) } }
                 }
             }
         }
@@ -97,7 +97,7 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
                 }
             }
         }
-        p { a.button.primary.wide href=(format!("/l/{}/board", page.id)) data-test="do" { (say!(l, today::start)) } }
+        p { a.button.primary.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::start)) } }
         details {
             summary { (say!(l, today::why_plan)) }
             ul {
@@ -159,7 +159,7 @@ fn line(page: &AnimalPage, w: &WordStep) -> Markup {
                 ul { @for other in &w.also { li { (words_of::act(l, name, &other.act)) (cautions(page, other)) (reasons(page, other)) } } }
             }
             p.quiet { (trend) }
-            p { a.link href=(format!("/l/{}/evidence/{}", page.id, w.word.word)) { (say!(l, today::evidence, word = &w.word.says)) } }
+            p { a.link href=(format!("/a/{}/evidence/{}", page.id, w.word.word)) { (say!(l, today::evidence, word = &w.word.says)) } }
         }
     }
 }

@@ -68,7 +68,7 @@ mod tests {
     #[test]
     fn one_is_led_back_to_own_pages_only() {
         let to = |b: &str| own_path(Some(b.to_owned()));
-        assert_eq!(to("/l/3cf1/board"), "/l/3cf1/board");
+        assert_eq!(to("/a/3cf1/board"), "/a/3cf1/board");
         for bad in ["//evil.example", "http://evil.example", "/\\evil.example", "", "/a?b=//c"] {
             assert_eq!(to(bad), "/", "{bad}");
         }

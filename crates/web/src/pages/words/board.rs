@@ -114,7 +114,7 @@ pub async fn save(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
         let board = BoardLayout { rows, columns, words: placed, language: said_in };
         if typed.kept(page.keep(vec![page.about_home(board)]).await)? {
             let to =
-                if first { onward(&page, &page.card, StepName::Places) } else { format!("/l/{}/words#where", page.id) };
+                if first { onward(&page, &page.card, StepName::Places) } else { format!("/a/{}/words#where", page.id) };
             return Ok(Redirect::to(&to).into_response());
         }
     }
@@ -167,7 +167,7 @@ fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[St
         .iter()
         .filter(|w| !(0..rows).any(|r| (0..columns).any(|c| typed.text(&field(r, c)) == w.word.to_string())))
         .collect();
-    let to = format!("/l/{}/words/board", page.id);
+    let to = format!("/a/{}/words/board", page.id);
     let languages = Language::ALL.map(|language| (language.tag().to_owned(), language.own_name().to_owned()));
     let sized = |name: &str, label: &str, now: u8| {
         html! {

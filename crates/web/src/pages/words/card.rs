@@ -89,7 +89,7 @@ async fn save(page: AnimalPage, before: Option<WordCard>, typed: Typed) -> Resul
         && let Some(card) = card
         && typed.kept(page.keep(vec![page.about_home(card.clone())]).await)?
     {
-        return Ok(Redirect::to(&format!("/l/{}/words/card/{}?kept=yes", page.id, card.word)).into_response());
+        return Ok(Redirect::to(&format!("/a/{}/words/card/{}?kept=yes", page.id, card.word)).into_response());
     }
     Ok(again(form(&page, before.as_ref(), &typed, false).await?))
 }
@@ -134,7 +134,7 @@ async fn form(page: &AnimalPage, before: Option<&WordCard>, typed: &Typed, kept:
         None => html! {},
     };
     let to =
-        before.map_or_else(|| format!("/l/{}/words/new", page.id), |c| format!("/l/{}/words/card/{}", page.id, c.word));
+        before.map_or_else(|| format!("/a/{}/words/new", page.id), |c| format!("/a/{}/words/card/{}", page.id, c.word));
     let (rewards, l) = (page.story.rewards(), &page.locale);
     let mut all: Vec<&RewardCard> =
         rewards.values().copied().filter(|r| r.active || typed.text("reward") == r.reward.to_string()).collect();

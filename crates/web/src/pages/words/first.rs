@@ -58,8 +58,8 @@ pub async fn accept(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let to = match cards.as_slice() {
         // On the way to the first session the next step follows.
         _ if page.story.words_of(page.id).is_empty() => onward(&page, &page.card, StepName::Words),
-        [one] => format!("/l/{}/words/card/{}", page.id, one.word),
-        _ => format!("/l/{}/words", page.id),
+        [one] => format!("/a/{}/words/card/{}", page.id, one.word),
+        _ => format!("/a/{}/words", page.id),
     };
     page.keep(cards.into_iter().map(|c| page.about_home(c)).collect()).await?;
     Ok(Redirect::to(&to).into_response())
@@ -102,11 +102,11 @@ fn body(page: &AnimalPage, found: &FirstWords) -> Markup {
     html! {
         @if let Some(why) = &found.none_because {
             p { (none_because(l, why)) }
-            p { a.button.primary href=(format!("/l/{}/ideas", page.id)) { (say!(l, ideas::title, name = name)) } }
+            p { a.button.primary href=(format!("/a/{}/ideas", page.id)) { (say!(l, ideas::title, name = name)) } }
         }
         @if let Some(best) = &found.best { (choice(page, best, true)) }
         @if found.likes_trials == 0 {
-            p.quiet { (say!(l, words::untested, name = name)) " " a href=(format!("/l/{}/likes/new", page.id)) { (say!(l, words::test_first)) } }
+            p.quiet { (say!(l, words::untested, name = name)) " " a href=(format!("/a/{}/likes/new", page.id)) { (say!(l, words::test_first)) } }
         } @else { p.quiet { (say!(l, words::tested, trials = found.likes_trials)) } }
         @if !found.alternatives.is_empty() {
             details {
@@ -133,7 +133,7 @@ const fn disliked(why: &Why) -> bool {
 fn choice(page: &AnimalPage, c: &Choice, best: bool) -> Markup {
     let l = &page.locale;
     html! {
-        form.card method="post" action=(format!("/l/{}/words/first", page.id)) {
+        form.card method="post" action=(format!("/a/{}/words/first", page.id)) {
             @for w in &c.words { (word(page, w, best)) }
             button.wide.primary[best] { (say!(l, words::take)) }
             details {

@@ -27,17 +27,17 @@ use sayso_wording::words;
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
     Router::new()
-        .route("/l/{animal}/words", get(show))
-        .route("/l/{animal}/words/new", get(card::new).post(card::add))
-        .route("/l/{animal}/words/card/{word}", get(card::edit).post(card::change))
-        .route("/l/{animal}/words/card/{word}/stage", post(stage::choose))
+        .route("/a/{animal}/words", get(show))
+        .route("/a/{animal}/words/new", get(card::new).post(card::add))
+        .route("/a/{animal}/words/card/{word}", get(card::edit).post(card::change))
+        .route("/a/{animal}/words/card/{word}/stage", post(stage::choose))
         .route(
-            "/l/{animal}/words/card/{word}/recording",
+            "/a/{animal}/words/card/{word}/recording",
             post(recording::take).layer(DefaultBodyLimit::max(recording::MOST_UPLOAD)),
         )
         .route("/clips/{hash}", get(recording::sound))
-        .route("/l/{animal}/words/first", post(first::accept))
-        .route("/l/{animal}/words/board", get(board::show).post(board::save))
+        .route("/a/{animal}/words/first", post(first::accept))
+        .route("/a/{animal}/words/board", get(board::show).post(board::save))
 }
 
 async fn show(page: AnimalPage) -> Markup {

@@ -44,7 +44,7 @@ pub async fn take(
     })?;
     let cards = done.cards.into_iter().map(|c| page.about_home(c)).collect();
     page.keep(cards).await?;
-    Ok(Redirect::to(&format!("/l/{}/words/card/{}?kept=recording#recording", page.id, card.word)).into_response())
+    Ok(Redirect::to(&format!("/a/{}/words/card/{}?kept=recording#recording", page.id, card.word)).into_response())
 }
 
 async fn sent(request: Request) -> Result<Bytes, Error> {
@@ -138,7 +138,7 @@ async fn checked(page: &AnimalPage, word: &WordCard) -> Result<Vec<Checked>, Err
 /// The recording, its check and picture, and a form to replace it.
 pub async fn section(page: &AnimalPage, card: &WordCard) -> Result<Markup, Error> {
     let all = checked(page, card).await?;
-    let to = format!("/l/{}/words/card/{}/recording", page.id, card.word);
+    let to = format!("/a/{}/words/card/{}/recording", page.id, card.word);
     Ok(html! {
         section #recording {
             h2 { "Recording" }

@@ -36,7 +36,7 @@ pub async fn choose(page: AnimalPage, Path((_, id)): Path<(String, String)>, typ
     {
         let choice = page.event(StageChoice { word, stage, because });
         if typed.kept(page.keep(vec![choice]).await)? {
-            return Ok(Redirect::to(&format!("/l/{}/words/card/{word}?kept=yes#stage", page.id)).into_response());
+            return Ok(Redirect::to(&format!("/a/{}/words/card/{word}?kept=yes#stage", page.id)).into_response());
         }
     }
     let card = known(&page, &id)?;
@@ -83,7 +83,7 @@ fn form(page: &AnimalPage, card: &WordCard, typed: &Typed) -> Markup {
         Stage::ALL.iter().map(|s| (s.name().to_owned(), html! { (s.name()) span.hint { (words(*s)) } })).collect();
     html! {
         (summary(typed))
-        form method="post" action=(format!("/l/{}/words/card/{}/stage", page.id, card.word)) .stack {
+        form method="post" action=(format!("/a/{}/words/card/{}/stage", page.id, card.word)) .stack {
             (radios(typed, "stage", "Work at it as", "Going back a stage is no loss.", &stages))
             (area(typed, "because", "Why", "if you like"))
             button.wide { "Set the stage" }

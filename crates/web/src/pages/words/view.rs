@@ -24,7 +24,7 @@ pub fn view(page: &AnimalPage) -> Markup {
             @for w in &words { (word(page, w, all.iter().find(|s| s.word == w.word))) }
             (alike(page, &words))
             (first::section(page, !words.is_empty()))
-            p.row { a.button href=(format!("/l/{}/words/new", page.id)) { (say!(l, words::add)) }
+            p.row { a.button href=(format!("/a/{}/words/new", page.id)) { (say!(l, words::add)) }
                 @if !words.is_empty() { a.button href="/sheets/rules" { (say!(l, card::fridge)) } a.button href="/sheets/labels" { (say!(l, words::labels)) } } }
             section #where {
                 h2 { (say!(l, words::where_they_are)) }
@@ -32,7 +32,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                     Some(board) => (layout_form::drawn(l, &page.story, board)),
                     None => p { (say!(l, words::not_drawn)) }
                 }
-                p { a.button href=(format!("/l/{}/words/board", page.id)) { (say!(l, words::edit_board)) } }
+                p { a.button href=(format!("/a/{}/words/board", page.id)) { (say!(l, words::edit_board)) } }
             }
             (off(page))
         },
@@ -57,7 +57,7 @@ fn word(page: &AnimalPage, w: &WordCard, s: Option<&Standing>) -> Markup {
                 @if let Some(r) = reward { dt { (say!(l, words::given)) } dd { (r.name.as_str()) } }
             }
             @if let Some(r) = reward { (for_animal(&page.card, r)) }
-            p { a.button href=(format!("/l/{}/words/card/{}", page.id, w.word)) { (say!(l, words::card_and_stage)) span.unseen { " " (say!(l, words::of, says = &w.says)) } } }
+            p { a.button href=(format!("/a/{}/words/card/{}", page.id, w.word)) { (say!(l, words::card_and_stage)) span.unseen { " " (say!(l, words::of, says = &w.says)) } } }
         }
     }
 }
@@ -91,7 +91,7 @@ fn off(page: &AnimalPage) -> Markup {
         @if !words.is_empty() {
             details {
                 summary { (say!(l, words::off, words = words.len())) }
-                ul.plain { @for w in words { li { a href=(format!("/l/{}/words/card/{}", page.id, w.word)) { (w.says.as_str()) } @if w.active { " " span.quiet { (say!(l, words::to_others)) } } } } }
+                ul.plain { @for w in words { li { a href=(format!("/a/{}/words/card/{}", page.id, w.word)) { (w.says.as_str()) } @if w.active { " " span.quiet { (say!(l, words::to_others)) } } } } }
             }
         }
     }
