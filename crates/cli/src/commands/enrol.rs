@@ -127,10 +127,7 @@ pub async fn clips(l: &Locale, dir: &Path) -> Result<ExitCode, CliError> {
             Ok(clip) => sound.push(clip),
             Err(why) => {
                 found = true;
-                let why = match why {
-                    NoSound::Sound(why) => unread(l, &why),
-                    other => other.to_string(),
-                };
+                let why = why.say(l);
                 tell!("{}\n  ! {why}", say!(l, command_listen::quoted, word = &recording.says));
             }
         }
