@@ -9,7 +9,7 @@ const NOT_LOOKED_AT: &[(&str, &str)] = &[
     ("/start", "leads on where there is a home; its form is that of the people page"),
     ("/clips/{}", "a sound"),
     ("/last", "leads on"),
-    ("/a/{}", "leads on"),
+    ("/l/{}", "leads on"),
     ("/manifest.webmanifest", "a file"),
     ("/pictures/{}", "a picture"),
     ("/a/{}/heard/{}/sound", "a sound"),

@@ -39,8 +39,8 @@ fn errors_of_the_notebook_and_of_sounds_are_said_in_each_language_with_their_pla
     differ(&row, &["7", "word", "bal", "an id"]);
     let file = RowProblem { line: 0, ..row };
     assert!(told(&file).iter().all(|one| !one.contains('0') && one.starts_with("word")), "{:?}", told(&file));
-    let sound = ListenError::Decode { name: None, reason: Undecodable::OtherFile("x".into()) };
-    differ(&NoSound::Sound(sound), &["WAV", "MP3", "(x)"]);
+    let sound = ListenError::Decode { name: None, reason: Undecodable::OtherFile("QXF") };
+    differ(&NoSound::Sound(sound), &["QXF", "WAV", "m4a"]);
     differ(&ListenError::ClipLength { word: "ball".into(), seconds: 6.0 }, &["ball", "6"]);
 }
 

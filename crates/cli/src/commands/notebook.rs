@@ -40,7 +40,7 @@ pub async fn if_any(l: &Locale, dir: &Path) -> Result<Option<Notebook>, CliError
 
 /// Begins a notebook in a folder that holds none.
 pub async fn begin(l: &Locale, dir: &Path) -> Result<Notebook, CliError> {
-    let name = Label::new(say!(l, sound_files::home)).map_err(CliError::below)?;
+    let name = Label::new(&say!(l, sound_files::home)).map_err(CliError::below)?;
     Ok(Notebook::begin(dir, HomeCard { name, zone: Zone::utc() }, now(), &say).await?)
 }
 

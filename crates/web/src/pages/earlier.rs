@@ -8,11 +8,11 @@ use axum::routing::get;
 
 /// Routes that lead on.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/a/{*rest}", get(animal))
+    Router::new().route("/l/{*rest}", get(animal))
 }
 
-/// An animal's pages stood under `/a/`.
+/// An animal's pages stood under `/l/`.
 async fn animal(uri: Uri) -> Redirect {
     let address = uri.path_and_query().map_or(uri.path(), |asked| asked.as_str());
-    Redirect::permanent(&address.replacen("/a/", "/a/", 1))
+    Redirect::permanent(&address.replacen("/l/", "/a/", 1))
 }

@@ -4,7 +4,6 @@ use super::Run;
 use crate::error::CliError;
 use crate::out::note;
 use sayso_listen::{Checkpoint, Detection, FileHearing, Progress, hear_file};
-use sayso_wording::sound_files::unread;
 use sayso_wording::words;
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};

@@ -69,7 +69,7 @@ pub async fn listen(l: &Locale, args: &Listening) -> Result<ExitCode, CliError> 
     };
     let vocabulary = match (&notebook, &args.clips) {
         (Some(notebook), _) => Vocabulary::of_notebook(l, notebook, pace).await?,
-        (None, Some(dir)) => Vocabulary::of_folder(l, dir, pace)?,
+        (None, Some(dir)) => Vocabulary::of_folder(dir, pace)?,
         (None, None) => return Err(CliError::said(words!(command_listen::give_what))),
     };
     let diary = match &notebook {

@@ -45,7 +45,7 @@ impl Vocabulary {
     }
 
     /// Every sound file in a folder, named by its file stem.
-    pub fn of_folder(l: &Locale, dir: &Path, pace: Pace) -> Result<Self, CliError> {
+    pub fn of_folder(dir: &Path, pace: Pace) -> Result<Self, CliError> {
         let told = |why| CliError::file(dir, why);
         let mut files = Vec::new();
         for entry in std::fs::read_dir(dir).map_err(told)? {
