@@ -108,7 +108,12 @@ fn aiff(source: &mut (impl Read + Seek), length: u64) -> Result<Header> {
     while let Some([a, b, c, d, size @ ..]) = at::<8>(source, place)? {
         let size = u32::from_be_bytes(size);
         match &[a, b, c, d] {
-            b"COMM" if size >= 22 => header.four = at(source, place + 26)?,
+            b"COMM" => {
+                if size >= 22 {
+                    header.four = at(source, place + 26)?;
+                }
+                header.promised_s = at(source, place + 10)?.and_then(common_s);
+            }
             b"SSND" => {
                 header.part_missing = false;
                 header.shortfall = Shortfall::of(length.saturating_sub(place + 8), u64::from(size));
@@ -120,9 +125,18 @@ fn aiff(source: &mut (impl Read + Seek), length: u64) -> Result<Header> {
     Ok(header)
 }
 
+/// Seconds of an AIFF file: frames at 0, bits at 4, rate at 6 as an extended float of 80 bits.
+fn common_s(bytes: [u8; 16]) -> Option<f64> {
+    let [a, b, c, d, _, _, sign, exponent, fraction @ ..] = bytes;
+    let exponent = i32::from(u16::from_be_bytes([sign & 0x7f, exponent])) - 16_383 - 63;
+    let rate = u64::from_be_bytes(fraction) as f64 * 2f64.powi(exponent);
+    let seconds = f64::from(u32::from_be_bytes([a, b, c, d])) / rate;
+    (seconds.is_finite() && seconds > 0.0).then_some(seconds)
+}
+
 fn caf(source: &mut (impl Read + Seek), length: u64) -> Result<Header> {
     let mut header = Header { part_missing: true, known: true, ..Header::default() };
-    let mut place = 8;
+    let (mut place, mut byte_s) = (8, None);
     while let Some([a, b, c, d, size @ ..]) = at::<12>(source, place)? {
         // Less than nothing: until the end.
         let Ok(size) = u64::try_from(i64::from_be_bytes(size)) else {
@@ -130,9 +144,13 @@ fn caf(source: &mut (impl Read + Seek), length: u64) -> Result<Header> {
             break;
         };
         match &[a, b, c, d] {
-            b"desc" => header.four = at(source, place + 20)?,
+            b"desc" => {
+                header.four = at(source, place + 20)?;
+                byte_s = at(source, place + 12)?.and_then(byte_of_caf_s);
+            }
             b"data" => {
                 header.part_missing = false;
+                header.promised_s = byte_s.map(|s| s * size as f64);
                 header.shortfall = Shortfall::of(length.saturating_sub(place + 12), size);
             }
             _ => {}
@@ -140,6 +158,13 @@ fn caf(source: &mut (impl Read + Seek), length: u64) -> Result<Header> {
         place = place.saturating_add(12).saturating_add(size);
     }
     Ok(header)
+}
+
+/// Seconds that a byte of a CAF file lasts: rate at 0, bytes of a packet at 16, its frames at 20; none where they differ.
+fn byte_of_caf_s(bytes: [u8; 24]) -> Option<f64> {
+    let number = |i: usize| bytes.get(i..i + 4)?.try_into().ok().map(u32::from_be_bytes).map(f64::from);
+    let seconds = number(20)? / (number(16)? * f64::from_be_bytes(bytes.get(..8)?.try_into().ok()?));
+    (seconds.is_finite() && seconds > 0.0).then_some(seconds)
 }
 
 /// Matroska and WebM (RFC 9559): the head, then one segment that tells its length, if it was known.
