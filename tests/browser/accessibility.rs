@@ -1,10 +1,7 @@
 //! Every page, light and dark: the rules of axe-core, nothing that scrolls sideways, targets a thumb can hit.
 
-use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story};
-use crate::listen::record;
-use crate::sounds::{say, wav};
-use sayso_model::PressedBy;
-use sayso_store::Store;
+use crate::every_page::{every_page, prepared};
+use crate::harness::{Browser, PHONE, Server, demo_dir};
 use serde_json::Value;
 
 /// Targets smaller than 44 px both ways are found, except links inside running text (WCAG 2.2, 2.5.8 leaves those out).
@@ -18,82 +15,16 @@ return [...document.querySelectorAll('a, button, select, summary, input:not([typ
   return r.height < 43.5;
 }).map((e) => e.outerHTML.slice(0, 160));";
 
-/// Brings a table as a person does; gives the address of its preview.
-async fn brought(browser: &Browser, server: &Server, table: &str) -> String {
-    let dir = tempfile::tempdir().unwrap();
-    let file = dir.path().join("diary.csv");
-    std::fs::write(&file, table).unwrap();
-    browser.goto(&server.url("/exchange")).await;
-    browser.css("input[type=file]").await.send_keys(file.to_str().unwrap()).await.unwrap();
-    browser.follow("main form button").await;
-    browser.page.current_url().await.unwrap().path().to_owned()
-}
-
 #[tokio::test(flavor = "multi_thread")]
 async fn every_page_passes_the_rules_in_light_and_dark() {
     let axe =
         std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/node_modules/axe-core/axe.min.js"))
             .expect("axe-core is under tests/node_modules; run .ci/install");
     let dir = demo_dir();
-    let (_, story) = story(dir.path()).await;
-    let who = animal(&story);
-    let card = story.words_of(who)[0].clone();
-    let word = card.word;
-    // With a recording, so that there is something to listen for; and the sound of a press that waits to be judged.
-    let store = Store::open(dir.path()).await.unwrap();
-    let heard = story.heard_presses().find(|f| f.part.by == PressedBy::Unknown).expect("a heard press");
-    record(&store, &card, 0, heard.event.clone()).await;
-    store.put_snippet(heard.id(), wav(&say(0, 0)), heard.event.recorded_at).await.unwrap();
-    store.close().await.unwrap();
+    let who = prepared(dir.path()).await;
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    let preview =
-        brought(&browser, &server, "kind,happened_at,text\nremark,2026-03-01 10:00,rain\nremarc,2026-03-01,\n").await;
-    let pages = [
-        format!("/a/{who}/today"),
-        format!("/a/{who}/board"),
-        format!("/a/{who}/likes"),
-        format!("/a/{who}/likes/new"),
-        format!("/a/{who}/words"),
-        format!("/a/{who}/evidence"),
-        format!("/a/{who}/evidence/{word}"),
-        format!("/a/{who}/days"),
-        format!("/a/{who}/patterns"),
-        format!("/a/{who}/log"),
-        format!("/a/{who}/words/new"),
-        format!("/a/{who}/words/card/{word}"),
-        format!("/a/{who}/words/board"),
-        format!("/a/{who}/ideas"),
-        format!("/people/animal/{who}/food"),
-        format!("/a/{who}/checks"),
-        format!("/a/{who}/checks/new"),
-        format!("/a/{who}/swaps"),
-        format!("/a/{who}/designs"),
-        format!("/a/{who}/designs/new"),
-        format!("/a/{who}/heard"),
-        format!("/a/{who}/listen"),
-        format!("/sheets/{who}/progress"),
-        format!("/sheets/{who}/likes"),
-        "/sheets/rules".into(),
-        "/sheets/labels".into(),
-        "/homes".into(),
-        "/people/home".into(),
-        "/people/animal/new".into(),
-        "/people/person/new".into(),
-        "/people/rule/new".into(),
-        format!("/people/animal/{who}"),
-        "/people".into(),
-        "/people/reward/new".into(),
-        "/exchange".into(),
-        preview,
-        "/sheets".into(),
-        "/agreement".into(),
-        "/methods".into(),
-        "/glossary".into(),
-        "/methods/likes".into(),
-        "/who".into(),
-        "/api".into(),
-    ];
+    let pages = every_page(&browser, &server, &who).await;
     let mut faults = Vec::new();
     for path in &pages {
         for scheme in ["light", "dark"] {

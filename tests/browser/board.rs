@@ -1,9 +1,10 @@
 //! The Board's screen: pads lie as the board lies, and all that is needed in a session fits it, from 2 to 60 words.
 
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
+use crate::phone::{STAND_IN, reads};
 use sayso_model::{
-    AnimalCard, AnimalId, BoardLayout, Body, Event, EventId, HomeCard, HomeId, Label, Moment, Note, Placed, RewardCard,
-    RewardId, Source, Species, Stage, StageChoice, WordCard, WordId, Zone,
+    AnimalCard, AnimalId, BoardLayout, Body, Event, EventId, HomeCard, HomeId, Label, MediaType, Moment, Note, Picture,
+    PictureCard, PictureOf, Placed, RewardCard, RewardId, Source, Species, Stage, StageChoice, WordCard, WordId, Zone,
 };
 use sayso_store::{Appended, Store};
 use serde_json::{Value, json};
@@ -16,6 +17,9 @@ const DESK: (u32, u32) = (1280, 850);
 const SAYS: [&str; 12] =
     ["apple", "ball", "scratch", "garden", "tug", "lap", "walk", "brush", "water", "sniff", "music", "all done"];
 
+/// A picture, 192 by 192 pixels: the program's own icon.
+const ICON: &[u8] = include_bytes!("../../crates/web/src/assets/icon-192.png");
+
 /// A home of one dog with so many words, the first two of them to be shown, the last one closing.
 pub struct Home {
     pub dir: TempDir,
@@ -24,7 +28,8 @@ pub struct Home {
 }
 
 impl Home {
-    /// `board` is rows and columns, with the words row by row but for one blank place after the first.
+    /// `board` is rows and columns, with the words row by row but for one blank place after the first. Every second word
+    /// has a picture.
     pub async fn new(words: usize, board: Option<(u8, u8)>) -> Self {
         let dir = tempfile::tempdir().unwrap();
         let store = Store::open(dir.path()).await.unwrap();
@@ -94,6 +99,11 @@ impl Home {
             let placed = places.zip(&cards).map(|((_, (row, column)), w)| Placed { word: w.word, row, column });
             events.push(event(BoardLayout { rows, columns, language: None, words: placed.collect() }.into()));
         }
+        let sha256 = store.put_clip(ICON.to_vec()).await.unwrap().to_string();
+        let picture = Picture { sha256, media_type: MediaType::Png, width: 192, height: 192 };
+        events.extend(cards.iter().skip(1).step_by(2).map(|c| {
+            event(PictureCard { shows: PictureOf::Word { word: c.word }, picture: Some(picture.clone()) }.into())
+        }));
         for outcome in store.append(events).await.unwrap() {
             assert_eq!(outcome, Appended::New);
         }
@@ -122,6 +132,19 @@ for (const b of all) {
   if (hit) faults.push(`${name(b)} is covered by ${hit.outerHTML.slice(0, 80)}`);
   for (const s of [b, ...b.querySelectorAll('span')]) {
     if (s.textContent.trim() && parseFloat(getComputedStyle(s).fontSize) < 12) faults.push(`${name(b)} in ${getComputedStyle(s).fontSize}`);
+  }
+}
+for (const img of document.querySelectorAll('.stage .pad > img')) {
+  const pad = img.parentElement;
+  if (!pad.checkVisibility({ visibilityProperty: true }) || getComputedStyle(img).clipPath !== 'none') continue;
+  if (!img.complete || img.naturalWidth === 0) faults.push(`${name(pad)}: its picture did not come`);
+  const r = img.getBoundingClientRect(), p = pad.getBoundingClientRect();
+  if (r.width < 15 || r.left < p.left || r.right > p.right || r.top < p.top || r.bottom > p.bottom) faults.push(`${name(pad)}: its picture is ${r.width} wide at ${r.left}, ${r.top}`);
+  for (const s of pad.querySelectorAll('span')) {
+    if (!s.checkVisibility() || getComputedStyle(s).clipPath !== 'none') continue;
+    const range = document.createRange();
+    range.selectNodeContents(s);
+    if ([...range.getClientRects()].some((t) => t.width > 0 && t.left < r.right && t.right > r.left && t.top + 2 < r.bottom && t.bottom - 2 > r.top)) faults.push(`${name(pad)}: its picture covers ${s.className} ${s.textContent}`);
   }
 }
 for (const says of b_says) {
@@ -153,22 +176,38 @@ async fn a_session_fits_the_screen_from_two_words_to_sixty() {
     ] {
         let home = Home::new(words, board).await;
         let server = Server::start(home.dir.path(), 0);
-        browser.resize(PHONE).await;
-        browser.goto(&server.url(&format!("/a/{}/board", home.animal))).await;
-        browser.tap("start").await;
-        browser.find("act-joined").await;
-        for (size, name) in [(PHONE, "phone"), (SMALL, "small"), (TABLET, "tablet"), (DESK, "desk")] {
-            browser.resize(size).await;
-            browser.page.execute("window.scrollTo(0, 0)", vec![]).await.unwrap();
-            tokio::time::sleep(std::time::Duration::from_millis(300)).await;
-            for scheme in ["light", "dark"] {
-                browser.colours(scheme).await;
-                browser.picture(&format!("board-{words}-{name}-{scheme}")).await;
+        let board = server.url(&format!("/a/{}/board", home.animal));
+        // All languages where room is scarcest.
+        let languages: &[&str] = match words {
+            9 | 12 => &["en", "de", "es", "fr", "pt", STAND_IN],
+            _ => &["en", "de", STAND_IN],
+        };
+        for language in languages {
+            browser.resize(PHONE).await;
+            reads(&browser, &server, language).await;
+            browser.goto(&board).await;
+            if *language == "en" {
+                browser.tap("start").await;
             }
-            if size != SMALL || on_small {
-                wrong.extend(faults(&browser, &home).await.into_iter().map(|f| format!("{words} words, {name}: {f}")));
+            browser.find("act-joined").await;
+            let sizes = [(PHONE, "phone"), (SMALL, "small"), (TABLET, "tablet"), (DESK, "desk")];
+            for (size, name) in &sizes[..if *language == "en" { 4 } else { 2 }] {
+                browser.resize(*size).await;
+                browser.page.execute("window.scrollTo(0, 0)", vec![]).await.unwrap();
+                tokio::time::sleep(std::time::Duration::from_millis(300)).await;
+                for scheme in ["light", "dark"] {
+                    browser.colours(scheme).await;
+                    browser.picture(&format!("board-{words}-{name}-{language}-{scheme}")).await;
+                }
+                if *size != SMALL || on_small {
+                    let found = faults(&browser, &home).await;
+                    wrong.extend(found.into_iter().map(|f| format!("{words} words, {name}, {language}: {f}")));
+                }
             }
         }
+        reads(&browser, &server, "en").await;
+        browser.goto(&board).await;
+        browser.find("act-joined").await;
         if words == 60 {
             browser.resize(PHONE).await;
             browser.tap("zone-0").await;
@@ -190,17 +229,21 @@ async fn pads_lie_where_the_buttons_lie_and_blank_places_stay() {
     let home = Home::new(4, Some((2, 3))).await;
     let server = Server::start(home.dir.path(), 0);
     let browser = Browser::open(PHONE).await;
-    browser.goto(&server.url(&format!("/a/{}/board", home.animal))).await;
-    browser.find("start").await;
     let script = "return [...document.querySelectorAll('[data-part=pads] > *')].map((c) => { const r = c.getBoundingClientRect(); return [c.querySelector('.says')?.textContent ?? '', Math.round(r.left), Math.round(r.top)]; })";
-    let cells = browser.page.execute(script, vec![]).await.unwrap();
-    let cells: Vec<(String, i64, i64)> = serde_json::from_value(cells).unwrap();
-    let says: Vec<&str> = cells.iter().map(|c| c.0.as_str()).collect();
-    assert_eq!(says, ["apple", "", "ball", "scratch", "all done", ""], "before any session too");
-    for (i, (_, left, top)) in cells.iter().enumerate() {
-        assert_eq!((*left, *top), (cells[i % 3].1, cells[i / 3 * 3].2), "place {i}");
+    // Left on the floor is left on the screen, also where the words run from right to left.
+    for language in ["en", STAND_IN] {
+        reads(&browser, &server, language).await;
+        browser.goto(&server.url(&format!("/a/{}/board", home.animal))).await;
+        browser.find("start").await;
+        let cells = browser.page.execute(script, vec![]).await.unwrap();
+        let cells: Vec<(String, i64, i64)> = serde_json::from_value(cells).unwrap();
+        let says: Vec<&str> = cells.iter().map(|c| c.0.as_str()).collect();
+        assert_eq!(says, ["apple", "", "ball", "scratch", "all done", ""], "before any session too");
+        for (i, (_, left, top)) in cells.iter().enumerate() {
+            assert_eq!((*left, *top), (cells[i % 3].1, cells[i / 3 * 3].2), "place {i}");
+        }
+        assert!(cells[0].1 < cells[1].1 && cells[1].1 < cells[2].1 && cells[0].2 < cells[3].2, "{language}: {cells:?}");
     }
-    assert!(cells[0].1 < cells[1].1 && cells[1].1 < cells[2].1 && cells[0].2 < cells[3].2);
     browser.close().await;
 }
 

@@ -301,11 +301,13 @@ impl Browser {
             let shown = serde_json::to_value(&found).unwrap();
             let _ = self.page.execute("arguments[0].scrollIntoView({ block: 'center' })", vec![shown]).await;
             // A finger needs as long between two taps; one sooner at the same spot is taken for a tremble.
-            let since = self.tapped.lock().unwrap().replace(Instant::now()).map(|last| last.elapsed());
+            let since = self.tapped.lock().unwrap().map(|last| last.elapsed());
             if let Some(rest) = since.and_then(|passed| BETWEEN_TAPS.checked_sub(passed)) {
                 tokio::time::sleep(rest).await;
             }
-            match found.click().await {
+            let done = found.click().await;
+            *self.tapped.lock().unwrap() = Some(Instant::now());
+            match done {
                 Ok(()) => return,
                 Err(why) => last = Some(why),
             }

@@ -8,9 +8,11 @@ use crate::latency::{Waiting, waiting};
 use crate::stages::{Standing, standings};
 pub use crate::sums::{After, Answers};
 use crate::sums::{Shown, Totals};
+use sayso_methods::learning::LearningError;
 use sayso_methods::learning::curve::LearningCurve;
 use sayso_methods::learning::shown::curve_by_day;
 use sayso_methods::stats::{Tail, TwoByTwo};
+use sayso_methods::understanding::UnderstandingError;
 use sayso_model::{Day, WordId};
 use std::collections::BTreeMap;
 
@@ -56,7 +58,7 @@ pub struct Evidence {
     /// Invitations sorted by what they can say.
     pub invitations: InvitationCounts,
     /// Probability of pressing the invited word when it presses, with its band; or why there is none.
-    pub curve: Result<LearningCurve, String>,
+    pub curve: Result<LearningCurve, LearningError>,
     /// Dates of the trials of the curve.
     pub curve_days: Vec<Day>,
     /// Time to press under the fixed wait.
@@ -76,7 +78,18 @@ pub struct Evidence {
     /// The two figures by person, room, later weeks, moved buttons and new recordings.
     pub settings: Vec<Setting>,
     /// What may be claimed of the word and of the animal, judged together; or why nothing could be judged.
-    pub claim: Result<(Claim, AnimalClaim), String>,
+    pub claim: Result<(Claim, AnimalClaim), NoClaim>,
+}
+
+/// Why nothing can be judged of a word.
+#[derive(Clone, PartialEq, Debug, thiserror::Error)]
+pub enum NoClaim {
+    /// It has no card.
+    #[error("the word has no card")]
+    NoCard,
+    /// The records contradict themselves.
+    #[error(transparent)]
+    Why(#[from] UnderstandingError),
 }
 
 /// The evidence for one active word of this animal; none where it has no such word.
@@ -107,9 +120,9 @@ pub fn evidence(case: &Case<'_>, word: WordId) -> Option<Evidence> {
         stumbles: Estimate::share(sums.stumbled, sums.judged),
         fidelity: fidelity(&sums.shown),
         settings: settings(case, word),
-        claim: claims(case).map_err(|e| e.to_string()).and_then(|all| {
+        claim: claims(case).map_err(NoClaim::from).and_then(|all| {
             let claim = all.words.into_iter().find(|c| c.word == word);
-            claim.map(|c| (c, all.animal)).ok_or_else(|| "the word has no card".to_owned())
+            claim.map(|c| (c, all.animal)).ok_or(NoClaim::NoCard)
         }),
         after_given: sums.after_given,
         after_declined: sums.after_declined,
@@ -125,11 +138,11 @@ fn curve(
     trials: Vec<Option<bool>>,
     days: &[Day],
     chance: f64,
-) -> Result<LearningCurve, String> {
+) -> Result<LearningCurve, LearningError> {
     let first = days.first().copied();
     let days: Vec<i32> = days.iter().map(|d| first.map_or(0, |first| d.days_since(first))).collect();
     case.sums().curve((case.animal(), word), (trials, days, chance), |(trials, days, chance)| {
-        curve_by_day(trials, days, *chance).map_err(|e| e.to_string())
+        curve_by_day(trials, days, *chance)
     })
 }
 

@@ -7,7 +7,7 @@ pub use giving::{Basis, Given, MEASURED_FROM};
 use crate::case::Case;
 use crate::estimate::Estimate;
 use crate::likes::{LikesReport, likes};
-use crate::ration::{forbidden, ration};
+use crate::ration::{FoodCaution, forbidden, ration};
 use giving::AtHome;
 use sayso_methods::words::{
     AlikeRule, Candidate, Delivery, FirstWordRules, FirstWordsError, LeftOut, Liking, Score, Scored, alike,
@@ -72,6 +72,8 @@ pub struct Choice {
 pub enum Why {
     /// It is food, and no allowance is set: it cannot be dosed.
     NoAllowance,
+    /// It must never be given: what the hazards list says of it.
+    Never(Vec<FoodCaution>),
     /// It sounds too much like this word of its best set.
     SoundsLike(String),
     /// What else the choice of words says.
@@ -111,6 +113,8 @@ struct Known<'a> {
     given: Vec<Given>,
     sounds_like: Vec<Option<String>>,
     likes: LikesReport,
+    /// What must never be given, and why.
+    never: BTreeMap<RewardId, Vec<FoodCaution>>,
     undosed: Vec<RewardId>,
 }
 
@@ -157,9 +161,11 @@ impl<'a> Known<'a> {
         let labels = labels(&rewards, &on_board, rules, &|r| liked(r).mean);
         let home = AtHome::of(case);
         let given: Vec<Given> = rewards.iter().map(|r| home.given(r)).collect();
+        let never: BTreeMap<RewardId, Vec<FoodCaution>> =
+            rewards.iter().filter_map(|r| Some((r.reward, forbidden(card.species, r)?))).collect();
         let undosed: Vec<RewardId> = rewards
             .iter()
-            .filter(|r| r.kind == RewardKind::Food && budget.is_none() && forbidden(card.species, r).is_none())
+            .filter(|r| r.kind == RewardKind::Food && budget.is_none() && !never.contains_key(&r.reward))
             .map(|r| r.reward)
             .collect();
         let candidates = rewards
@@ -167,8 +173,6 @@ impl<'a> Known<'a> {
             .zip(&labels)
             .zip(&given)
             .map(|((r, (says, _)), g)| {
-                // Barred from the choice; what for is told by `Why::NoAllowance`.
-                let undosed = undosed.contains(&r.reward).then(String::new);
                 Candidate {
                     says: says.clone(),
                     kind: r.kind,
@@ -177,13 +181,14 @@ impl<'a> Known<'a> {
                     seconds: g.seconds,
                     most_per_day: Some(g.per_day),
                     ration_pieces: pieces(r, budget),
-                    hazard: forbidden(card.species, r).or(undosed),
+                    // What for is told by `Why`.
+                    barred: never.contains_key(&r.reward) || undosed.contains(&r.reward),
                     already_said: r.already_said,
                 }
             })
             .collect();
         let sounds_like = labels.into_iter().map(|(_, like)| like).collect();
-        Self { rewards, candidates, given, sounds_like, likes, undosed }
+        Self { rewards, candidates, given, sounds_like, likes, never, undosed }
     }
 
     fn told(&self, set: &Scored, draws: u32) -> Choice {
@@ -220,6 +225,7 @@ impl<'a> Known<'a> {
                 says: l.says.clone(),
                 why: match &l.reason {
                     _ if self.undosed.contains(&r.reward) => Why::NoAllowance,
+                    Reason::Barred => Why::Never(self.never.get(&r.reward).cloned().unwrap_or_default()),
                     Reason::SoundsLike { other, .. } => {
                         Why::SoundsLike(self.candidates.get(*other).map_or_else(String::new, |c| c.says.clone()))
                     }

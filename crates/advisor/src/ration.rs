@@ -1,14 +1,38 @@
 //! The day's rewards: what may be given, what was, what is left in pieces, and the cautions.
 
 use sayso_methods::ration::{
-    Allowance, Animal, Basis, Feed, Finding, FoodLevel, Left, RewardShare, Verdict, day_allowance, left_today, look_up,
+    Animal, Basis, Caution, Feed, FoodLevel, Left, Refusal, RewardShare, day_allowance, left_today, look_up,
 };
+use sayso_model::facts::FoodHazard;
 use sayso_model::{AnimalCard, Day, Kcal, Moment, PersonId, RewardCard, RewardId, RewardKind, Species, Story};
-use serde::Serialize;
 use std::collections::BTreeMap;
 
+/// What the hazards list says of a food for a species.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct FoodCaution {
+    /// For whom.
+    pub species: Species,
+    /// What is listed.
+    pub fact: &'static FoodHazard,
+    /// How bad.
+    pub level: FoodLevel,
+    /// Whether the food is it, rather than may hold it.
+    pub certain: bool,
+}
+
+/// What to bear in mind about a day's rewards.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub enum DayCaution {
+    /// Today's food rewards are used up.
+    UsedUp,
+    /// What the animal's card says.
+    Card(String),
+    /// What goes with the day's energy.
+    Energy(Caution),
+}
+
 /// What is left of one food reward.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct RewardLeft {
     /// Which.
     pub reward: RewardId,
@@ -19,12 +43,12 @@ pub struct RewardLeft {
     /// Whole pieces left, if nothing else is given: what the day's energy leaves, and no more than its card allows in a
     /// day; none where the energy of a piece is 0 or unknown.
     pub pieces: Option<u32>,
-    /// Cautions about this food for this species.
-    pub cautions: Vec<String>,
+    /// Cautions about this food for this species, worst first.
+    pub cautions: Vec<FoodCaution>,
 }
 
 /// The day's rewards of one animal.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct Ration {
     /// The day.
     pub day: Day,
@@ -32,8 +56,8 @@ pub struct Ration {
     pub day_kcal: Option<f64>,
     /// Range of individuals, kcal; none where it was typed in.
     pub range_kcal: Option<(f64, f64)>,
-    /// Where the day's energy comes from, in words.
-    pub basis: String,
+    /// Where the day's energy comes from; none where it is refused.
+    pub basis: Option<Basis>,
     /// Energy for rewards, kcal.
     pub budget_kcal: Option<f64>,
     /// Given so far, kcal.
@@ -49,9 +73,9 @@ pub struct Ration {
     /// Pieces left by reward.
     pub rewards: Vec<RewardLeft>,
     /// Why nothing is computed, if so.
-    pub refusal: Option<String>,
+    pub refusal: Option<Refusal>,
     /// What to bear in mind.
-    pub cautions: Vec<String>,
+    pub cautions: Vec<DayCaution>,
 }
 
 /// The day's rewards at `now`: the feeds of all people on the household's day, in its zone.
@@ -80,22 +104,19 @@ pub fn ration(story: &Story, card: &AnimalCard, now: Moment) -> Ration {
     let share = card.reward_share.and_then(|s| RewardShare::new(s.get()).ok()).unwrap_or(RewardShare::MOST);
     let (refusal, budget) = match &allowance {
         Ok(a) => (None, Some(Kcal::clamped(a.day.get() * share.get()))),
-        Err(why) => (Some(why.to_string()), None),
+        Err(why) => (Some(*why), None),
     };
     // Without a budget what was given is still added up and shown.
     let left = left_today(budget.unwrap_or(Kcal::clamped(0.0)), &feeds);
-    let mut cautions: Vec<String> = allowance.iter().flat_map(|a| &a.cautions).map(|c| c.text().to_owned()).collect();
-    if let Some(text) = &card.cautions {
-        cautions.insert(0, text.to_string());
-    }
-    if budget.is_some() && left.over_by_kcal > 0.0 {
-        cautions.insert(0, "Today's food rewards are used up. Use play, touch or exploring, and give a smaller meal if the veterinarian agrees.".to_owned());
-    }
+    let used_up = (budget.is_some() && left.over_by_kcal > 0.0).then_some(DayCaution::UsedUp);
+    let own = card.cautions.as_ref().map(|text| DayCaution::Card(text.to_string()));
+    let energy = allowance.iter().flat_map(|a| &a.cautions).map(|c| DayCaution::Energy(*c));
+    let cautions = used_up.into_iter().chain(own).chain(energy).collect();
     Ration {
         day,
         day_kcal: allowance.as_ref().ok().map(|a| a.day.get()),
         range_kcal: allowance.as_ref().ok().and_then(|a| a.range).map(|r| (r.low, r.high)),
-        basis: allowance.as_ref().map_or_else(|_| String::new(), basis),
+        basis: allowance.as_ref().ok().map(|a| a.basis),
         budget_kcal: budget.map(Kcal::get),
         given_kcal: left.given_kcal,
         feeds: left.n,
@@ -105,16 +126,6 @@ pub fn ration(story: &Story, card: &AnimalCard, now: Moment) -> Ration {
         rewards: foods_left(story, card, budget.map(|_| &left), &pieces),
         refusal,
         cautions,
-    }
-}
-
-fn basis(allowance: &Allowance) -> String {
-    match allowance.basis {
-        Basis::TypedIn => "typed in, as a veterinarian set it".to_owned(),
-        Basis::Formula { resting, factor, status } => format!(
-            "resting energy 70 \u{d7} kg^0.75 = {:.0} kcal, times {factor} for the life stage ({status})",
-            resting.get()
-        ),
     }
 }
 
@@ -145,30 +156,17 @@ fn foods_left(
         .collect()
 }
 
-/// What the hazards list says of a food by its name, in words, worst first.
+/// What the hazards list says of a food by its name, worst first.
 #[must_use]
-pub fn food_cautions(species: Species, name: &str) -> Vec<String> {
-    let verdict = look_up(species, name);
-    let words = |f: &Finding| {
-        let sure = if f.is_certain() { "" } else { " (may hold it: read the label)" };
-        format!(
-            "{}: {} for a {}{sure} \u{2013} {} ({})",
-            f.fact.item,
-            f.level.name(),
-            species.name(),
-            f.fact.why,
-            f.fact.source
-        )
-    };
-    verdict.findings.iter().map(words).collect()
+pub fn food_cautions(species: Species, name: &str) -> Vec<FoodCaution> {
+    let found = look_up(species, name).findings.into_iter();
+    found.map(|f| FoodCaution { species, fact: f.fact, level: f.level, certain: f.is_certain() }).collect()
 }
 
-/// Whether the hazards list forbids this reward for this species.
+/// What the hazards list says of a reward that it forbids for this species; none where it does not forbid it.
 #[must_use]
-pub fn forbidden(species: Species, reward: &RewardCard) -> Option<String> {
-    if reward.kind != RewardKind::Food {
-        return None;
-    }
-    let verdict: Verdict = look_up(species, reward.name.as_str());
-    (verdict.level() == Some(FoodLevel::Never)).then(|| food_cautions(species, reward.name.as_str()).join("; "))
+pub fn forbidden(species: Species, reward: &RewardCard) -> Option<Vec<FoodCaution>> {
+    let found = food_cautions(species, reward.name.as_str());
+    let never = found.iter().any(|c| c.certain && c.level == FoodLevel::Never);
+    (reward.kind == RewardKind::Food && never).then_some(found)
 }

@@ -8,6 +8,7 @@ use crate::heard::{Heard, heard};
 use crate::memo::Memo;
 use crate::observe::{ANSWERS_WITHIN_S, Answered, NAMED_WITHIN_DAYS, answered_between};
 use crate::weekly::Weekly;
+use sayso_methods::learning::LearningError;
 use sayso_methods::learning::curve::LearningCurve;
 use sayso_methods::stats::Scan;
 use sayso_methods::understanding::rounds::Round;
@@ -209,7 +210,7 @@ struct Kept {
     heard: Weekly<(), Vec<Heard>>,
     by_sitting: Memo<AnimalId, (Vec<Round>, usize), Vec<f64>>,
     by_round: Memo<(AnimalId, WordId), DrawnRounds, Vec<f64>>,
-    curves: Memo<(AnimalId, WordId), CurveOf, Result<LearningCurve, String>>,
+    curves: Memo<(AnimalId, WordId), CurveOf, Result<LearningCurve, LearningError>>,
     hours: Memo<AnimalId, Stretches, Option<Scan>>,
 }
 
@@ -259,8 +260,8 @@ impl Sums {
         &self,
         of: (AnimalId, WordId),
         trials: CurveOf,
-        work: impl FnOnce(&CurveOf) -> Result<LearningCurve, String>,
-    ) -> Result<LearningCurve, String> {
+        work: impl FnOnce(&CurveOf) -> Result<LearningCurve, LearningError>,
+    ) -> Result<LearningCurve, LearningError> {
         self.0.curves.get(of, trials, work)
     }
 

@@ -15,7 +15,7 @@ use sayso_model::{AnimalCard, Moment};
 use serde::Serialize;
 
 /// Everything the Today page shows.
-#[derive(Clone, Debug, Serialize)]
+#[derive(Clone, Debug)]
 pub struct Today {
     /// The animal.
     pub animal: AnimalCard,

@@ -4,6 +4,10 @@
 
 use sayso_advisor::agreement::{Beyond, ScoreScale, ScoresError, agreement, read};
 
+fn by_number(i: usize) -> String {
+    format!("person {i}")
+}
+
 #[test]
 fn a_published_table_is_read_and_judged() {
     // 20, 5, 10, 15 pairs: kappa 0.4, the worked example of the methods' own page.
@@ -11,7 +15,7 @@ fn a_published_table_is_read_and_judged() {
     for (pair, n) in [("yes,yes\n", 20), ("yes,no\n", 5), ("no,yes\n", 10), ("no,no\n", 15)] {
         text.push_str(&pair.repeat(n));
     }
-    let found = agreement(&read(&text, true, ScoreScale::Names).unwrap(), ScoreScale::Names);
+    let found = agreement(&read(&text, true, ScoreScale::Names, by_number).unwrap(), ScoreScale::Names);
     assert_eq!(found.people, ["Ann", "Ben"]);
     let alike = found.alike.unwrap();
     assert_eq!((alike.value, alike.n), (Some(0.7), 50));
@@ -25,7 +29,7 @@ fn a_published_table_is_read_and_judged() {
 
 #[test]
 fn steps_gaps_and_other_marks_are_read() {
-    let scores = read("1;2\n2;2\n;3\n10;9\n1;-\n2;1.0\n", false, ScoreScale::Steps).unwrap();
+    let scores = read("1;2\n2;2\n;3\n10;9\n1;-\n2;1.0\n", false, ScoreScale::Steps, by_number).unwrap();
     assert_eq!(scores.categories, ["1", "2", "3", "9", "10"], "by size, not by spelling");
     assert_eq!(scores.by_person[0], [Some(0), Some(1), None, Some(4), Some(0), Some(1)]);
     assert_eq!(scores.by_person[1], [Some(1), Some(1), Some(2), Some(3), None, Some(0)]);
@@ -36,24 +40,25 @@ fn steps_gaps_and_other_marks_are_read() {
 
 #[test]
 fn nothing_is_claimed_from_nothing_or_from_one_category() {
-    let lone = agreement(&read("a,\n,b\n", false, ScoreScale::Names).unwrap(), ScoreScale::Names);
+    let lone = agreement(&read("a,\n,b\n", false, ScoreScale::Names, by_number).unwrap(), ScoreScale::Names);
     assert!(lone.shared == 0 && lone.beyond == Beyond::NotJudged);
-    let same = agreement(&read(&"quiet,quiet\n".repeat(40), false, ScoreScale::Names).unwrap(), ScoreScale::Names);
+    let same =
+        agreement(&read(&"quiet,quiet\n".repeat(40), false, ScoreScale::Names, by_number).unwrap(), ScoreScale::Names);
     assert_eq!(same.kappa.clone().unwrap().estimate.value, None);
     assert_eq!(same.beyond, Beyond::NotJudged);
     let noise: String = (0..60).map(|i| format!("{},{}\n", i % 2, (i / 2) % 2)).collect();
-    let noise = agreement(&read(&noise, false, ScoreScale::Names).unwrap(), ScoreScale::Names);
+    let noise = agreement(&read(&noise, false, ScoreScale::Names, by_number).unwrap(), ScoreScale::Names);
     assert_ne!(noise.beyond, Beyond::Well);
 }
 
 #[test]
 fn what_is_wrong_is_told_with_its_line() {
-    let told = |text: &str, scale| read(text, false, scale).unwrap_err();
+    let told = |text: &str, scale| read(text, false, scale, by_number).unwrap_err();
     assert_eq!(told("", ScoreScale::Names), ScoresError::Empty);
     assert_eq!(told("press\nbrush\n", ScoreScale::Names), ScoresError::People(1));
     let ragged = told("a,b\n\na,b,c\n", ScoreScale::Names).to_string();
     assert!(ragged.contains("line 3 has 3 columns"), "{ragged}");
     let name = told("1,2\n1,calm\n", ScoreScale::Numbers).to_string();
     assert!(name.contains("line 2") && name.contains("person 2") && name.contains("calm"), "{name}");
-    assert_eq!(read("Ann,Ben\n", true, ScoreScale::Names).unwrap_err(), ScoresError::Empty);
+    assert_eq!(read("Ann,Ben\n", true, ScoreScale::Names, by_number).unwrap_err(), ScoresError::Empty);
 }

@@ -160,7 +160,7 @@ fn wrong_presses_at_invitations_count_and_random_pressing_is_no_stage() {
     let story = Story::from_events(log.events.clone());
     for s in standings(&Case::new(&story, ANIMAL, now)) {
         assert_eq!((s.response.value, s.response.n), (Some(1.0), 120), "it pressed each time it wanted something");
-        assert!(s.right.n == 120 && s.right.value.is_some_and(|r| (0.1..0.4).contains(&r)), "{}", s.right);
+        assert!(s.right.n == 120 && s.right.value.is_some_and(|r| (0.1..0.4).contains(&r)), "{:?}", s.right);
         assert!(!s.above_chance && s.figures_say != Stage::Converse, "{s:?}");
         assert!((s.chance.even() - 0.25).abs() < 1e-9, "{:?}", s.chance);
     }

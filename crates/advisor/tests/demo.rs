@@ -77,7 +77,7 @@ fn no_advice_or_evidence_says_that_the_animal_does_not_understand() {
         said += &format!("{today:?}");
         for word in story.words_of(*animal) {
             let e = evidence::evidence(&Case::new(&story, *animal, now()), word.word).unwrap();
-            said += &e.claim.map_or_else(|e| e, |(claim, animal)| format!("{claim:?}{animal:?}"));
+            said += &e.claim.map_or_else(|e| e.to_string(), |(claim, animal)| format!("{claim:?}{animal:?}"));
         }
     }
     let said = said.to_lowercase();

@@ -135,7 +135,7 @@ fn presses_that_double_a_week_are_said_to_by_the_animals_name() {
     let all = &found[0];
     assert_eq!((all.word, all.presses, all.days), (None, 105, 29));
     let factor = all.factor;
-    assert!(factor.low.unwrap() > 1.5 && (1.7..2.4).contains(&factor.value.unwrap()), "{factor}");
+    assert!(factor.low.unwrap() > 1.5 && (1.7..2.4).contains(&factor.value.unwrap()), "{factor:?}");
     assert_eq!(all.by_week.iter().sum::<usize>(), 105);
 }
 
@@ -182,6 +182,6 @@ fn quick_presses_beside_the_last_look_like_slips_and_slow_ones_do_not() {
     }
     let found = log.read(28.0).slips;
     assert_eq!((found.quick, found.share.n), (20, 80));
-    assert!((found.share.value.unwrap() - 0.25).abs() < 0.02, "{}", found.share);
-    assert!(found.share.low.unwrap() > 0.05, "{}", found.share);
+    assert!((found.share.value.unwrap() - 0.25).abs() < 0.02, "{:?}", found.share);
+    assert!(found.share.low.unwrap() > 0.05, "{:?}", found.share);
 }

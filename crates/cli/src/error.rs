@@ -5,7 +5,7 @@ use sayso_wording::{Locale, Words, words};
 use std::fmt;
 use std::path::Path;
 
-/// An error of a command, said in the reader's language. What the store, the model and the system say of errors is English.
+/// An error of a command, said in the reader's language. What the system and the database say of errors stays as they say it.
 #[derive(Debug)]
 pub struct CliError(Words);
 
@@ -15,7 +15,7 @@ impl CliError {
         Self(what.into())
     }
 
-    /// What a floor below says about its error.
+    /// What the system says about its error.
     pub fn below(why: impl fmt::Display) -> Self {
         Self(why.to_string().into())
     }
@@ -43,29 +43,28 @@ impl fmt::Display for CliError {
     }
 }
 
-macro_rules! below {
+macro_rules! said {
     ($($error:ty),* $(,)?) => { $(
         impl From<$error> for CliError {
             fn from(why: $error) -> Self {
-                Self::below(why)
+                Self::said(why)
             }
         }
     )* };
 }
-below!(
-    sayso_store::StoreError,
-    sayso_web::ServeError,
-    sayso_web::access::PairedError,
-    sayso_paper::PaperError,
-    std::io::Error,
-    NotKept
-);
+said!(sayso_store::StoreError, sayso_web::ServeError, sayso_web::access::PairedError, sayso_paper::PaperError, NotKept);
+
+impl From<std::io::Error> for CliError {
+    fn from(why: std::io::Error) -> Self {
+        Self::below(why)
+    }
+}
 
 impl From<NoNotebook> for CliError {
     fn from(why: NoNotebook) -> Self {
         match why {
             NoNotebook::None(dir) => Self::said(words!(command::no_home, dir = dir.display().to_string())),
-            other => Self::below(other),
+            other => Self::said(other),
         }
     }
 }

@@ -17,7 +17,7 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("advisor", &["model", "methods", "listen"]),
     ("notebook", &["model", "listen", "store"]),
     ("sim", &["model"]),
-    ("wording", &["model", "methods", "listen", "advisor"]),
+    ("wording", &["model", "methods", "listen", "store", "advisor", "notebook"]),
     ("paper", &["model", "advisor", "wording"]),
     ("web", &["model", "methods", "listen", "ear", "store", "advisor", "notebook", "wording", "paper"]),
     ("cli", &["model", "methods", "listen", "store", "advisor", "notebook", "sim", "wording", "paper", "web"]),

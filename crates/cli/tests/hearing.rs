@@ -329,6 +329,46 @@ async fn rubbish_is_told_and_logs_nothing() {
 }
 
 #[tokio::test]
+async fn words_are_enrolled_and_heard_in_a_new_folder_before_any_page_was_opened() {
+    let dir = tempfile::tempdir().unwrap();
+    let path = |name: &str| dir.path().join(name).display().to_string();
+    let (data, file) = (path("new"), path("evening.wav"));
+    for w in 0..2 {
+        let clip = path(&format!("{w}.wav"));
+        wav(Path::new(&clip), &say(w, 0));
+        let answer = well(sayso(&["enrol", "--data", &data, "--word", &format!("word {w}"), &clip]));
+        assert_eq!(said(&answer).contains("A new notebook was begun in"), w == 0, "{}", said(&answer));
+        assert!(said(&answer).contains(&format!("“word {w}” is a new word")), "{}", said(&answer));
+        assert!(
+            !said(&well(sayso(&["enrol", "--data", &data, "--word", &format!("word {w}"), &clip]))).contains("new")
+        );
+    }
+    wav(Path::new(&file), half_a_minute());
+    let answer = well(sayso(&["listen", "--data", &data, "--log", "--started-at", BEGAN, &file]));
+    assert!(
+        !lines(&answer).is_empty() && lines(&answer).iter().all(|p| p["word"] == "word 0" || p["word"] == "word 1")
+    );
+}
+
+#[tokio::test]
+async fn a_file_cut_short_is_refused_with_its_seconds_and_logs_nothing() {
+    let home = Home::new().await;
+    home.enrol_all();
+    let (whole, file, checkpoint) = (home.path("whole.wav"), home.path("evening.wav"), home.path("c.json"));
+    wav(Path::new(&whole), half_a_minute());
+    let bytes = std::fs::read(&whole).unwrap();
+    std::fs::write(&file, &bytes[..44 + 2 * 20 * RATE]).unwrap();
+    for more in [vec![file.as_str()], vec!["--checkpoint", &checkpoint, &file]] {
+        let answer = home.log(&more);
+        assert!(!answer.status.success() && answer.stdout.is_empty());
+        assert!(said(&answer).contains("it is cut short: 20.0 s of "), "{}", said(&answer));
+    }
+    assert!(home.heard().await.is_empty());
+    let answer = sayso(&["--language", "de", "listen", "--data", &home.path("notebook"), &file]);
+    assert!(!answer.status.success() && said(&answer).contains("evening.wav"), "{}", said(&answer));
+}
+
+#[tokio::test]
 async fn what_cannot_be_meant_is_told() {
     let home = Home::new().await;
     let file = home.path("clip.wav");
@@ -340,7 +380,10 @@ async fn what_cannot_be_meant_is_told() {
     };
     told(&["listen", "--data", &data, &file], "no recording is enrolled");
     told(&["enrol", "--data", &data, "--word", "sofa", &file], "no word says \"sofa\"; there are: word 0");
-    told(&["enrol", "--data", &home.path("nowhere"), "--word", "sofa", &file], "holds no home");
+    told(&["listen", "--data", &home.path("nowhere"), &file], "holds no home");
+    let bad = home.path("bad.wav");
+    std::fs::write(&bad, b"no sound at all").unwrap();
+    told(&["enrol", "--data", &home.path("nowhere"), "--word", "sofa", &bad], "bad.wav: it is no sound file");
     assert!(!Path::new(&home.path("nowhere")).exists(), "a mistyped folder is not made");
     well(home.enrol("word 0", &file));
     told(&["listen", "--data", &data, "-"], "--pcm");

@@ -56,15 +56,18 @@ fn truth_is_heard_and_weights_are_learned_from_it() {
 
     let out = dir.path().join("weights.json");
     let date = "2026-02-03".parse().unwrap();
-    let learned = fit(&fit::Order {
+    let order = fit::Order {
         corpora: corpora.clone(),
         ridge: vec![1.0],
         caution: 1.0,
         presses_a_day: 8.0,
         date,
         out: out.clone(),
-    })
-    .unwrap();
+    };
+    let learned = fit(&order).unwrap();
+    // Other weights than the shipped ones hear the candidates: the same is learned.
+    assert_ne!(learned.cascade, Weights::shipped().cascade);
+    assert_eq!(fit::fit_heard_with(&order, &learned).unwrap(), learned);
     assert_eq!(Weights::from_json(&std::fs::read_to_string(&out).unwrap()).unwrap(), learned);
     assert_eq!(
         (learned.provenance.seeds.as_slice(), learned.provenance.date.as_deref()),

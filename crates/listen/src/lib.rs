@@ -31,7 +31,7 @@ pub use detection::{Candidate, Detection};
 pub use detector::{Config, Detector};
 pub use dsp::resampler::RATE as ENGINE_RATE;
 pub use enrolled::{Enrolled, Pace};
-pub use error::ListenError;
+pub use error::{ListenError, Undecodable};
 #[cfg(feature = "files")]
 pub use file_detection::{Checkpoint, FileHearing, Progress, hear_file};
 pub use io::clip::Clip;

@@ -105,14 +105,12 @@ fn a_file_on_two_threads_gives_what_streaming_gives_and_can_be_resumed() {
 }
 
 #[test]
-fn a_wav_is_read_whole_and_a_truncated_one_as_far_as_it_goes() {
+fn a_wav_is_read_whole() {
     let x = say(1, 0);
     let bytes = wav(&x);
     let clip = Temporary::new("clip.wav", &bytes);
     let clip = Clip::from_file("one", &clip.0).unwrap();
     assert_eq!((clip.samples().len(), clip.rate()), (x.len(), RATE as u32));
-    let half = decode_bytes(bytes[..bytes.len() / 2].to_vec(), |_| true).unwrap();
-    assert!(half.frames > 0 && half.frames < x.len() as u64);
 }
 
 #[test]
@@ -121,7 +119,7 @@ fn missing_files_and_other_files_are_named() {
     assert!(e.contains("no such.wav"), "{e}");
     let text = Temporary::new("letter.txt", b"Dear friend, this is not a sound at all, however long one reads on.");
     let e = decode_file(&text.0, |_| true).unwrap_err().to_string();
-    assert!(e.contains("letter.txt") && e.contains("not a WAV"), "{e}");
+    assert!(e.contains("letter.txt") && e.contains("no sound file"), "{e}");
 }
 
 #[test]

@@ -236,7 +236,7 @@ proptest! {
 
     #[test]
     fn a_listed_food_is_found_in_any_company(before in "[a-z]{3,8}", after in "[a-z]{3,8}") {
-        prop_assume!(after != "free" && !["non", "without"].contains(&before.as_str()));
+        prop_assume!(after != "free" && !["non", "without", "sin", "sem", "ohne", "kein", "keine", "sans", "nao"].contains(&before.as_str()));
         let text = format!("{before} chocolate {after}");
         prop_assert_eq!(look_up(Species::Dog, &text).level(), Some(FoodLevel::Never));
     }

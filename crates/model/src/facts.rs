@@ -1,5 +1,6 @@
 //! Sourced facts of the trade, embedded: body language, hazards, practice, ideas to try and how kinds of reward are given.
-//! A species is one entry in each file.
+//! A species is one entry in each file. Texts here are English, for programs; people read the messages that `wording` has
+//! for each id, in their language.
 
 mod giving;
 mod ideas;
@@ -8,6 +9,7 @@ pub use giving::{Giving, given_at_board, giving};
 pub use ideas::{Care, Idea, idea, ideas};
 
 use crate::species::Species;
+use crate::text::unaccented;
 use crate::units::Seconds;
 use serde::Deserialize;
 use std::collections::BTreeMap;
@@ -19,9 +21,6 @@ pub const MOST_REWARD_SHARE: f64 = 0.1;
 /// Wait before showing it yourself (common practice, no source; constant time delay of 3 to 5 s is usual in the
 /// prompting literature, e.g. Wolery et al. 1992, from memory).
 pub const WAIT: Seconds = Seconds::clamped(5.0);
-
-/// What a battery in a mouth calls for, where there is room for one sentence; the facts say more.
-pub const BATTERY_EMERGENCY: &str = "A swallowed or bitten battery is an emergency. An animal: call a veterinarian at once. A child who swallowed a button cell or put one in the nose or ear: go to the emergency department at once.";
 
 /// What a sign may tell that is not over with the day.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Deserialize)]
@@ -39,14 +38,18 @@ pub enum Tells {
 #[derive(Clone, PartialEq, Eq, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct SignFact {
+    /// Its short name; the same sign has the same in every species.
+    pub id: String,
     /// Species it is seen in.
     pub species: Species,
-    /// What is seen.
+    /// What is seen. The log holds this text, whatever the language of who noted it.
     pub sign: String,
     /// `joining` or `stress`.
     pub kind: String,
     /// `mild`, `strong` or `-`.
     pub level: String,
+    /// The short name of what to do.
+    pub act_id: String,
     /// What to do.
     #[serde(rename = "do")]
     pub act: String,
@@ -61,6 +64,8 @@ pub struct SignFact {
 #[derive(Clone, PartialEq, Eq, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct FoodHazard {
+    /// Its short name.
+    pub id: String,
     /// What, with its other names.
     pub item: String,
     /// Whom it harms.
@@ -79,6 +84,8 @@ pub struct FoodHazard {
 #[derive(Clone, PartialEq, Eq, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct OtherHazard {
+    /// Its short name.
+    pub id: String,
     /// What.
     pub hazard: String,
     /// What it does.
@@ -95,6 +102,8 @@ pub struct OtherHazard {
 #[derive(Clone, PartialEq, Eq, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Practice {
+    /// Its short name.
+    pub id: String,
     /// What.
     pub practice: String,
     /// How much.
@@ -158,14 +167,26 @@ pub fn signs(species: Species) -> Vec<&'static SignFact> {
     sign_file().signs.iter().filter(|s| s.species == species).collect()
 }
 
+/// The sign of the list that was noted, if it was one of the list.
+#[must_use]
+pub fn known_sign(noted: &str) -> Option<&'static SignFact> {
+    sign_file().signs.iter().find(|s| s.sign == noted)
+}
+
+/// Every sign of every species.
+#[must_use]
+pub fn all_signs() -> &'static [SignFact] {
+    &sign_file().signs
+}
+
 /// What a sign tells beyond the day: by the list of signs, else by words in it, for people also write in words of their own.
 #[must_use]
 pub fn tells(sign: &str) -> Option<Tells> {
-    if let Some(known) = sign_file().signs.iter().find(|s| s.sign == sign) {
+    if let Some(known) = known_sign(sign) {
         return known.tells;
     }
-    let sign = sign.to_lowercase();
-    let said = |words: &Vec<String>| words.iter().any(|w| sign.contains(w));
+    let sign = unaccented(sign);
+    let said = |words: &Vec<String>| words.iter().any(|w| sign.contains(&unaccented(w)));
     sign_file().words.iter().find(|(_, words)| said(words)).map(|(tells, _)| *tells)
 }
 
@@ -247,11 +268,52 @@ mod tests {
     }
 
     #[test]
+    fn a_threat_is_read_in_every_language_people_write_in() {
+        use Tells::{Guarding, Swallowing, Threat};
+        for (noted, tells_of) in [
+            ("She growled at me", Some(Threat)),
+            ("gruñó", Some(Threat)),
+            ("me ha gruñido; GRUNIDO", Some(Threat)),
+            ("lanzó un zarpazo", Some(Threat)),
+            ("hat zugebissen", Some(Threat)),
+            ("Biss in die Hand", Some(Threat)),
+            ("il a grondé", Some(Threat)),
+            ("coup de griffe", Some(Threat)),
+            ("rosnou", Some(Threat)),
+            ("bufou", Some(Threat)),
+            ("verteidigt den Napf", Some(Guarding)),
+            ("protège sa gamelle", Some(Guarding)),
+            ("se tragó un botón", Some(Swallowing)),
+            ("hat einen Knopf geschluckt", Some(Swallowing)),
+            ("a avalé une pile", Some(Swallowing)),
+            ("engoliu uma pilha", Some(Swallowing)),
+            ("ein bisschen müde", None),
+            ("mueve la cola", None),
+            ("se couche", None),
+        ] {
+            assert_eq!(tells(noted), tells_of, "{noted}");
+        }
+    }
+
+    #[test]
+    fn every_fact_has_a_short_name_of_its_own() {
+        let foods = all_food_hazards().iter().map(|f| &f.id);
+        let ids: Vec<&String> = foods.chain(other_hazards().iter().map(|o| &o.id)).collect();
+        let practice: Vec<&String> = practice().iter().map(|p| &p.id).collect();
+        for ids in [ids, practice] {
+            assert_eq!(ids.iter().collect::<std::collections::BTreeSet<_>>().len(), ids.len(), "{ids:?}");
+        }
+        for (a, b) in all_signs().iter().flat_map(|a| all_signs().iter().map(move |b| (a, b))) {
+            assert_eq!(a.id == b.id, a.sign == b.sign, "{} {}", a.sign, b.sign);
+            assert_eq!(a.act_id == b.act_id, a.act == b.act, "{} {}", a.act, b.act);
+        }
+    }
+
+    #[test]
     fn a_battery_in_a_child_is_named_beside_one_in_an_animal() {
         let child = other_hazards().iter().find(|h| h.hazard.contains("child"));
         assert!(child.is_some_and(|h| h.act.contains("emergency department at once")));
         assert!(other_hazards().iter().any(|h| h.hazard.contains("battery") && h.act.contains("veterinarian")));
-        assert!(BATTERY_EMERGENCY.contains("veterinarian") && BATTERY_EMERGENCY.contains("emergency department"));
     }
 
     #[test]

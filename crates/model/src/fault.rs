@@ -2,10 +2,10 @@
 //! stand in the catalogues.
 
 use crate::body::CaseMeasure;
-use crate::later::TooLate;
 use crate::species::{LifeStage, Species};
 use crate::text::TextError;
 use crate::time::TimeError;
+use crate::too_late::TooLate;
 use crate::units::OutOfRange;
 
 /// What is wrong with one field, with what was found and what would be right.

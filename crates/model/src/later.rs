@@ -6,36 +6,13 @@
 use crate::event::{Body, Does, Event};
 use crate::story::Story;
 use crate::time::Moment;
+use crate::too_late::TooLate;
 
 /// An event dated further after now than this was written by a clock that is ahead, in seconds. Home devices set by
 /// the network agree to seconds; those set by hand to minutes (common practice, no source).
 pub const AHEAD_S: f64 = 600.0;
 /// The step after what an event replaces: the least a [`Moment`] tells apart, in seconds.
 const STEP_S: f64 = 0.001;
-
-/// Why an event cannot count: what it replaces is dated at the end of all time.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, thiserror::Error)]
-pub enum TooLate {
-    /// It is a card.
-    #[error("cannot be later than {0}, the date of the card it replaces. Put that card's date right in the log first")]
-    Card(Moment),
-    /// It is a correction or withdrawal.
-    #[error(
-        "cannot be later than {0}, when this was last changed, so it can be changed no more. Note it anew, as it should be"
-    )]
-    Amendment(Moment),
-}
-
-impl TooLate {
-    /// The field of the event that cannot be set.
-    #[must_use]
-    pub const fn field(self) -> &'static str {
-        match self {
-            Self::Card(_) => "happened_at",
-            Self::Amendment(_) => "recorded_at",
-        }
-    }
-}
 
 impl Story {
     /// The event, dated after what it replaces where that is dated later, so that it counts at once.

@@ -309,6 +309,17 @@ impl Story {
         all.into_iter().filter_map(|(of, card)| Some((of, card.picture.as_ref()?))).collect()
     }
 
+    /// The picture of a thing; a word without one of its own shows what is given for it.
+    #[must_use]
+    pub fn picture_of(&self, of: PictureOf) -> Option<&Picture> {
+        let all = self.pictures();
+        let given = || match of {
+            PictureOf::Word { word } => self.words().get(&word)?.reward.map(|reward| PictureOf::Reward { reward }),
+            PictureOf::Animal { .. } | PictureOf::Reward { .. } => None,
+        };
+        all.get(&of).or_else(|| all.get(&given()?)).copied()
+    }
+
     /// Rules of the house, inactive ones included.
     #[must_use]
     pub fn rules(&self) -> BTreeMap<RuleId, &HouseRule> {

@@ -31,6 +31,30 @@ pub enum TextError {
     Hidden(char),
 }
 
+/// A text for comparing: lower case, accents folded, "ss" for "ß" and "oe" for "œ"; accents written apart from their letter
+/// are dropped.
+#[must_use]
+pub fn unaccented(text: &str) -> String {
+    let mut folded = String::with_capacity(text.len());
+    for c in text.chars().flat_map(char::to_lowercase) {
+        match c {
+            'à' | 'á' | 'â' | 'ä' | 'ã' | 'å' => folded.push('a'),
+            'ç' => folded.push('c'),
+            'è' | 'é' | 'ê' | 'ë' => folded.push('e'),
+            'ì' | 'í' | 'î' | 'ï' => folded.push('i'),
+            'ñ' => folded.push('n'),
+            'ò' | 'ó' | 'ô' | 'ö' | 'õ' | 'ø' => folded.push('o'),
+            'ù' | 'ú' | 'û' | 'ü' => folded.push('u'),
+            'ß' => folded.push_str("ss"),
+            'œ' => folded.push_str("oe"),
+            'æ' => folded.push_str("ae"),
+            '\u{300}'..='\u{36f}' => {}
+            other => folded.push(other),
+        }
+    }
+    folded
+}
+
 /// Zero-width joiner and non-joiner: part of spelling in some scripts and of some emoji, between two of their signs.
 const JOINERS: [char; 2] = ['\u{200C}', '\u{200D}'];
 

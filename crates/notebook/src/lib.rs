@@ -16,6 +16,6 @@ pub use diary::{Diary, NotLogged, UNSURE};
 pub use keep::{NotKept, Pen, keep};
 pub use names::{NotNamed, animal_named, reward_named, word_named};
 pub use notebook::{NoNotebook, Notebook, existing};
-pub use pictures::{NoPicture, look, picture};
-pub use recordings::{Enrolment, NoSound, Recording, clip_from_bytes, enrol, recordings};
+pub use pictures::{NoPicture, look, picture, word_pictures};
+pub use recordings::{Enrolment, NoSound, Recording, enrol, recordings};
 pub use vocabulary::{Listened, NoVocabulary, Vocabulary, vocabulary};

@@ -1,11 +1,12 @@
 //! A notebook opened.
 
 use crate::keep::{NotKept, Pen, keep};
-use sayso_model::{Event, HomeId, Moment, Story};
+use sayso_model::{Event, HomeCard, HomeId, Label, Moment, Story, WordCard, WordId};
 use sayso_store::{Store, StoreError};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
+use uuid::Uuid;
 
 /// Why a notebook was not opened.
 #[derive(Debug, thiserror::Error)]
@@ -56,10 +57,48 @@ impl Notebook {
         Ok(Self { store, home, story, not_understood })
     }
 
+    /// Begins a notebook in a folder that holds none: a home, nobody in it yet.
+    ///
+    /// # Errors
+    /// [`NoNotebook`].
+    pub async fn begin(
+        dir: &Path,
+        card: HomeCard,
+        now: Moment,
+        saying: &(dyn Fn(&str) + Sync),
+    ) -> Result<Self, NoNotebook> {
+        let store = Store::open_saying(dir, saying).await?;
+        let home = HomeId(Uuid::now_v7());
+        let pen = Pen { home, animal: None, person: None, zone: card.zone.clone(), now };
+        store.append(vec![pen.event(card)]).await?;
+        store.close().await?;
+        Self::open(dir, saying).await
+    }
+
     /// For notes of nobody named about no animal.
     #[must_use]
     pub fn pen(&self, now: Moment) -> Pen {
         Pen { home: self.home, animal: None, person: None, zone: self.story.zone(), now }
+    }
+
+    /// A new word of everyone's, of which nothing is known but what its button says; in the log, not in this story.
+    ///
+    /// # Errors
+    /// [`NotKept`].
+    pub async fn add_word(&self, says: Label, now: Moment) -> Result<WordCard, NotKept> {
+        let card = WordCard {
+            word: WordId(Uuid::now_v7()),
+            says,
+            means: None,
+            answer: None,
+            not_now: None,
+            reward: None,
+            closing: false,
+            animals: Vec::new(),
+            active: true,
+        };
+        self.keep(vec![self.pen(now).event(card.clone())]).await?;
+        Ok(card)
     }
 
     /// Puts events into the log, as [`keep`].

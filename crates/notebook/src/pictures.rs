@@ -1,8 +1,11 @@
 //! Pictures: looked at and stored. What is stored is what a browser will be given, so nothing else gets in.
 
 use imagesize::ImageType;
-use sayso_model::{MOST_PICTURE_BYTES, MOST_PICTURE_SIDE, MediaType, Picture, PictureCard, PictureOf, Unfit};
+use sayso_model::{
+    MOST_PICTURE_BYTES, MOST_PICTURE_SIDE, MediaType, Picture, PictureCard, PictureOf, Story, Unfit, WordId,
+};
 use sayso_store::{ClipHash, Store, StoreError};
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Why a picture was not kept.
 #[derive(Debug, thiserror::Error)]
@@ -43,6 +46,27 @@ pub fn look(bytes: &[u8]) -> Result<Picture, Unfit> {
         return Err(Unfit::CameraData);
     }
     Ok(Picture { sha256: ClipHash::of(bytes).to_string(), media_type, width, height })
+}
+
+/// Bytes of the pictures of words, of those that have one here: a picture may come later than the card that tells of it.
+///
+/// # Errors
+/// [`StoreError::BadClip`] where its bytes are damaged; [`StoreError::Io`].
+pub async fn word_pictures(
+    store: &Store,
+    story: &Story,
+    words: &BTreeSet<WordId>,
+) -> Result<BTreeMap<WordId, Vec<u8>>, StoreError> {
+    let mut found = BTreeMap::new();
+    for word in words {
+        let hash = story.picture_of(PictureOf::Word { word: *word }).and_then(|p| p.sha256.parse::<ClipHash>().ok());
+        if let Some(hash) = hash
+            && let Some(bytes) = store.clip(&hash).await?
+        {
+            found.insert(*word, bytes);
+        }
+    }
+    Ok(found)
 }
 
 /// Looks at a picture, stores its bytes and gives the card that says so, which is not in the log yet.

@@ -1,11 +1,8 @@
 //! Recordings as sound: read from the store, checked against each other, enrolled for a word.
 
-use sayso_listen::{Clip, ClipReport, Enrolled, ListenError, Pace, check_clips, decode_bytes};
+use sayso_listen::{Clip, ClipReport, Enrolled, ListenError, Pace, check_clips};
 use sayso_model::{ClipCard, ClipId, HomeId, Seconds, Story, WordCard};
 use sayso_store::{ClipHash, Store, StoreError, labelled};
-
-/// Longest stretch of a sound file that is looked at, in seconds; no clip is nearly as long.
-const MOST_SECONDS: usize = 60;
 
 /// A recording in use, with its sound if that can be had.
 #[derive(Debug)]
@@ -45,20 +42,6 @@ pub struct Enrolment {
     pub others: usize,
 }
 
-/// A clip named `word` from the bytes of a sound file (WAV, FLAC, Ogg Vorbis or MP3); channels are averaged.
-///
-/// # Errors
-/// As [`decode_bytes`] and [`Clip::from_samples`].
-pub fn clip_from_bytes(word: &str, bytes: Vec<u8>) -> Result<Clip, ListenError> {
-    let mut samples: Vec<f32> = Vec::new();
-    let info = decode_bytes(bytes, |block| {
-        let channels = usize::from(block.channels.max(1));
-        samples.extend(block.samples.chunks_exact(channels).map(|frame| frame.iter().sum::<f32>() / channels as f32));
-        samples.len() < MOST_SECONDS * block.rate as usize
-    })?;
-    Clip::from_samples(word, samples, info.rate)
-}
-
 /// Every recording in use of a word in use, with its sound, by what the button says.
 ///
 /// # Errors
@@ -79,7 +62,7 @@ pub async fn recordings(store: &Store, story: &Story) -> Result<Vec<Recording>, 
             .into_iter()
             .map(|(card, says, bytes)| {
                 let sound = match bytes {
-                    Ok(Some(bytes)) => clip_from_bytes(&says, bytes).map_err(NoSound::from),
+                    Ok(Some(bytes)) => Clip::from_bytes(says.clone(), bytes).map_err(NoSound::from),
                     Ok(None) => Err(NoSound::NotStored),
                     Err(e) => Err(NoSound::from(e)),
                 };
@@ -110,7 +93,7 @@ pub async fn enrol(
     let others = clips.len();
     let says = word.says.to_string();
     let (bytes, report) = tokio::task::spawn_blocking(move || {
-        let clip = clip_from_bytes(&says, bytes.clone())?;
+        let clip = Clip::from_bytes(says, bytes.clone())?;
         // The engine itself says which lengths it can listen for.
         Enrolled::new(std::slice::from_ref(&clip), Pace::File)?;
         clips.insert(0, clip);

@@ -76,8 +76,9 @@ async fn names_are_found_in_any_case_and_by_id_and_a_wrong_one_is_answered_with_
     assert_eq!(found.len(), 1);
     let id = found[0].animal;
     assert_eq!(animal_named(story, Some(&id.to_string())).unwrap()[0].animal, id);
-    let wrong = animal_named(story, Some("Nobody")).unwrap_err();
-    assert!(wrong.to_string().contains(&animal), "{wrong}");
+    assert!(
+        matches!(animal_named(story, Some("Nobody")), Err(NotNamed::Animal { known, .. }) if known.contains(&animal))
+    );
     let card = word_named(story, Some(id), &format!(" {} ", word.to_uppercase())).unwrap();
     assert_eq!(word_named(story, None, &card.word.to_string()).unwrap().word, card.word);
     assert!(

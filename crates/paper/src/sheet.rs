@@ -2,6 +2,7 @@
 
 use sayso_model::{Moment, WordId};
 use sayso_wording::Locale;
+use std::collections::BTreeSet;
 
 /// A sheet to print.
 #[derive(Clone, PartialEq, Debug)]
@@ -16,6 +17,21 @@ pub struct Sheet {
     pub foot: Foot,
     /// When it was made.
     pub made: Moment,
+}
+
+impl Sheet {
+    /// The words whose pictures belong on it.
+    #[must_use]
+    pub fn words(&self) -> BTreeSet<WordId> {
+        let of_block = |block: &Block| -> Vec<WordId> {
+            match block {
+                Block::Table(table) => table.rows.iter().filter_map(|row| row.word).collect(),
+                Block::Labels { labels, .. } => labels.iter().map(|label| label.word).collect(),
+                _ => Vec::new(),
+            }
+        };
+        self.blocks.iter().flat_map(of_block).collect()
+    }
 }
 
 /// The foot of a sheet.

@@ -6,7 +6,8 @@ use lopdf::{Dictionary, Document, Object, ObjectId};
 use sayso_advisor::Case;
 use sayso_model::{AnimalId, Language, Moment, Story};
 use sayso_paper::{Block, Cell, Drawn, LabelSize, Paper, Sheet, labels, likes, pdf, progress, rules};
-use sayso_wording::Locale;
+use sayso_wording::{Locale, say};
+use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
 fn now() -> Moment {
@@ -31,7 +32,7 @@ fn sheets(locale: Locale) -> Vec<Sheet> {
 }
 
 fn read(sheet: &Sheet, paper: Paper) -> Document {
-    Document::load_mem(&pdf(sheet, paper).unwrap().bytes).unwrap()
+    Document::load_mem(&pdf(sheet, paper, &BTreeMap::new()).unwrap().bytes).unwrap()
 }
 
 fn catalog(document: &Document) -> &Dictionary {
@@ -176,7 +177,7 @@ fn the_rules_of_the_demo_fit_one_page_on_both_papers() {
     for language in Language::ALL {
         let sheet = rules(&DEMO, now(), Locale::of(language));
         for paper in Paper::ALL {
-            let printed = pdf(&sheet, paper).unwrap();
+            let printed = pdf(&sheet, paper, &BTreeMap::new()).unwrap();
             assert_eq!(printed.pages, 1, "{language:?}");
             assert_eq!(Document::load_mem(&printed.bytes).unwrap().get_pages().len(), 1);
         }
@@ -188,7 +189,7 @@ fn a_long_sheet_goes_on_on_further_pages_with_nothing_lost() {
     let mut sheet = rules(&DEMO, now(), Locale::ENGLISH);
     let long: Vec<String> = (0..300).map(|i| format!("rule {i} of many, told at some length")).collect();
     sheet.blocks.push(Block::List { items: long.clone(), big: false });
-    let printed = pdf(&sheet, Paper::Letter).unwrap();
+    let printed = pdf(&sheet, Paper::Letter, &BTreeMap::new()).unwrap();
     assert!(printed.pages > 3);
     let found = extracted(&Document::load_mem(&printed.bytes).unwrap());
     for item in long {
@@ -262,7 +263,7 @@ fn labels_are_as_large_as_they_say() {
 #[test]
 fn equal_sheets_give_equal_bytes() {
     for (one, two) in sheets(Locale::of(Language::Fr)).iter().zip(sheets(Locale::of(Language::Fr))) {
-        assert_eq!(pdf(one, Paper::A4).unwrap(), pdf(&two, Paper::A4).unwrap());
+        assert_eq!(pdf(one, Paper::A4, &BTreeMap::new()).unwrap(), pdf(&two, Paper::A4, &BTreeMap::new()).unwrap());
     }
 }
 
@@ -284,5 +285,26 @@ fn nothing_is_drawn_in_colour() {
 #[test]
 fn what_to_do_about_a_swallowed_battery_is_said_as_the_facts_say_it() {
     let said = texts(&rules(&DEMO, now(), Locale::ENGLISH).blocks);
-    assert!(said.iter().any(|text| text.ends_with(sayso_model::facts::BATTERY_EMERGENCY)));
+    assert!(said.iter().any(|text| text.ends_with(&say!(&Locale::ENGLISH, hazards::battery))));
+}
+
+/// One pixel, red: a PNG (ISO/IEC 15948).
+const RED: &[u8] = &[
+    0x89, b'P', b'N', b'G', 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, b'I', b'H', b'D', b'R', 0, 0, 0, 1, 0, 0, 0, 1, 8, 2,
+    0, 0, 0, 0x90, 0x77, 0x53, 0xde, 0, 0, 0, 12, b'I', b'D', b'A', b'T', 0x08, 0xd7, 0x63, 0xf8, 0xcf, 0xc0, 0, 0, 3,
+    1, 1, 0, 0x18, 0xdd, 0x8d, 0xb0, 0, 0, 0, 0, b'I', b'E', b'N', b'D', 0xae, 0x42, 0x60, 0x82,
+];
+
+#[test]
+fn words_stand_with_their_pictures_and_without_those_that_cannot_be_read() {
+    for sheet in [rules(&DEMO, now(), Locale::ENGLISH), labels(&DEMO, now(), Locale::ENGLISH, LabelSize::Small)] {
+        let [first, second] = sheet.words().into_iter().take(2).collect::<Vec<_>>()[..] else { panic!("two words") };
+        let pictures = BTreeMap::from([(first, RED.to_vec()), (second, RED[..40].to_vec())]);
+        let printed = pdf(&sheet, Paper::A4, &pictures).unwrap();
+        assert_eq!((printed.unread.as_slice(), printed.pages), (&[second][..], 1), "{}", sheet.title);
+        let document = Document::load_mem(&printed.bytes).unwrap();
+        assert_eq!(of_kind(&document, b"Subtype", b"Image").len(), 1, "{}", sheet.title);
+        // Only adorns: every word is still there to be read.
+        assert_eq!(extracted(&document), extracted(&read(&sheet, Paper::A4)));
+    }
 }

@@ -4,7 +4,7 @@ use crate::aside::{self, Aside};
 use crate::clips::ClipHash;
 use crate::db::{Db, Opening};
 use crate::digest::{self, Digest};
-use crate::error::StoreError;
+use crate::error::{BackupFault, StoreError};
 use crate::store::Store;
 use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode};
 use std::path::Path;
@@ -85,8 +85,7 @@ impl Store {
         }
         let digest = digest.finish();
         if digest != wanted.finish() {
-            let what = "it does not hold what the log holds; the disk it is on may be failing".to_owned();
-            return Err(StoreError::BadBackup { path: part.to_owned(), what });
+            return Err(StoreError::BadBackup { path: part.to_owned(), what: BackupFault::NotTheLog });
         }
         sqlx::query("INSERT INTO digest (sha256) VALUES ($1)").bind(digest).execute(&mut *copy).await.map_err(&sql)?;
         copy.close().await?;
@@ -102,7 +101,7 @@ pub(crate) async fn sound(db: &mut Db) -> Result<(), StoreError> {
     let bad = |what| StoreError::BadBackup { path: db.path().to_owned(), what };
     match (found.as_str(), loose) {
         ("ok", 0) => Ok(()),
-        ("ok", n) => Err(bad(format!("{n} rows refer to nothing"))),
-        _ => Err(bad(found)),
+        ("ok", n) => Err(bad(BackupFault::Loose(n))),
+        _ => Err(bad(BackupFault::Structure(found))),
     }
 }

@@ -2,7 +2,7 @@
 //! clips.
 
 use crate::aside::{self, Aside};
-use crate::error::StoreError;
+use crate::error::{ClipFault, StoreError};
 use sha2::{Digest, Sha256};
 use std::fmt;
 use std::path::{Path, PathBuf};
@@ -40,10 +40,7 @@ impl std::str::FromStr for ClipHash {
         if lower.len() == 64 && lower.bytes().all(|b| b.is_ascii_hexdigit()) {
             Ok(Self(lower))
         } else {
-            Err(StoreError::BadClip {
-                sha256: s.chars().take(80).collect(),
-                what: "is not 64 hexadecimal digits".to_owned(),
-            })
+            Err(StoreError::BadClip { sha256: s.chars().take(80).collect(), what: ClipFault::NotAHash })
         }
     }
 }
@@ -62,7 +59,7 @@ fn folder(dir: &Path) -> PathBuf {
 pub(crate) fn put(dir: &Path, bytes: &[u8]) -> Result<ClipHash, StoreError> {
     let hash = ClipHash::of(bytes);
     if bytes.is_empty() || bytes.len() > MOST_CLIP_BYTES {
-        let what = format!("has {} bytes, where 1 to {MOST_CLIP_BYTES} are allowed", bytes.len());
+        let what = ClipFault::Size { found: bytes.len(), most: MOST_CLIP_BYTES };
         return Err(StoreError::BadClip { sha256: hash.0, what });
     }
     if matches!(get(dir, &hash), Ok(Some(_))) {
@@ -85,8 +82,7 @@ pub(crate) fn get(dir: &Path, hash: &ClipHash) -> Result<Option<Vec<u8>>, StoreE
     if ClipHash::of(&bytes) == *hash {
         Ok(Some(bytes))
     } else {
-        let what = "is damaged: its bytes do not have this hash; store the recording again".to_owned();
-        Err(StoreError::BadClip { sha256: hash.0.clone(), what })
+        Err(StoreError::BadClip { sha256: hash.0.clone(), what: ClipFault::OtherContent })
     }
 }
 

@@ -1,5 +1,8 @@
 //! What can go wrong with the store, in words a person can act on.
 
+use crate::exchange::problem::RowProblem;
+use crate::shares::{Shares, in_words};
+use sayso_model::{EventId, Problems};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -58,7 +61,7 @@ pub enum StoreError {
         /// The file.
         path: PathBuf,
         /// What is wrong with it.
-        what: String,
+        what: BackupFault,
     },
     /// The file to be read is no archive of a notebook.
     #[error("{} cannot be read as an archive of a notebook: {what}", path.display())]
@@ -66,7 +69,7 @@ pub enum StoreError {
         /// The file.
         path: PathBuf,
         /// What is wrong with it.
-        what: String,
+        what: ArchiveFault,
     },
     /// The file is nothing that can be taken in.
     #[error(
@@ -74,12 +77,12 @@ pub enum StoreError {
     )]
     UnknownFile(String),
     /// The file would make the notebook hold several homes, and nobody said so.
-    #[error("{} would make this notebook hold several homes. It brings {who}. Nothing was stored; to keep several in one notebook, for good, say so", path.display())]
+    #[error("{} would make this notebook hold several homes. It brings {}. Nothing was stored; to keep several in one notebook, for good, say so", path.display(), in_words(who))]
     OtherHome {
         /// The file.
         path: PathBuf,
         /// The homes it would bring, with counts.
-        who: String,
+        who: Shares,
     },
     /// A clip's bytes do not match its name.
     #[error("clip {sha256}: {what}")]
@@ -87,11 +90,22 @@ pub enum StoreError {
         /// Its hash.
         sha256: String,
         /// What is wrong with it.
-        what: String,
+        what: ClipFault,
     },
     /// An import that still has problems, or met a conflict while it was written. Nothing of it was stored.
     #[error("nothing was imported: {0}")]
-    NotImported(String),
+    NotImported(NotImported),
+    /// A file that is brought, or made to be sent, cannot be kept for a while.
+    #[error(
+        "cannot write to {}: {source}. A file that is brought, or made to be sent, is kept in this folder for a while: \
+         let the user that runs this program write there", path.display()
+    )]
+    CannotHold {
+        /// The folder.
+        path: PathBuf,
+        /// What the system said.
+        source: Arc<std::io::Error>,
+    },
     /// Reading or writing a file failed.
     #[error("{}: {source}", path.display())]
     Io {
@@ -103,6 +117,91 @@ pub enum StoreError {
     /// The database said no, for a reason that should not happen.
     #[error("database: {0}")]
     Database(Arc<sqlx::Error>),
+}
+
+/// What is wrong with a backup.
+#[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum BackupFault {
+    /// It is not there.
+    #[error("there is no such file")]
+    NoFile,
+    /// It is the notebook that would be restored.
+    #[error("it is the notebook itself")]
+    Itself,
+    /// Its content changed.
+    #[error("it is damaged: its content does not have the digest it states")]
+    OtherDigest,
+    /// Its digest is gone.
+    #[error("it is damaged: its digest is missing")]
+    NoDigest,
+    /// A row is no event, or its columns contradict it.
+    #[error("it is damaged: {0}")]
+    Row(String),
+    /// As it was written, it is not what the log holds.
+    #[error("it does not hold what the log holds; the disk it is on may be failing")]
+    NotTheLog,
+    /// So many rows refer to nothing.
+    #[error("{0} rows refer to nothing")]
+    Loose(usize),
+    /// What the database found wrong with the file's structure.
+    #[error("{0}")]
+    Structure(String),
+}
+
+/// What is wrong with an archive.
+#[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum ArchiveFault {
+    /// The file of events is not in it.
+    #[error("there is no {0} in it")]
+    Lacks(&'static str),
+    /// What the system said.
+    #[error("{0}")]
+    Unreadable(String),
+}
+
+/// What is wrong with a clip.
+#[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum ClipFault {
+    /// Its name is none.
+    #[error("is not 64 hexadecimal digits")]
+    NotAHash,
+    /// Nothing, or too much.
+    #[error("has {found} bytes, where 1 to {most} are allowed")]
+    Size {
+        /// Bytes it has.
+        found: usize,
+        /// Most it may have.
+        most: usize,
+    },
+    /// Its bytes changed.
+    #[error("is damaged: its bytes do not have this hash; store the recording again")]
+    OtherContent,
+}
+
+/// Why an import was not stored.
+#[derive(Clone, Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum NotImported {
+    /// The file has faults.
+    #[error("{count} problems, the first: {first}")]
+    Faults {
+        /// How many.
+        count: usize,
+        /// The first of them.
+        first: Box<RowProblem>,
+    },
+    /// It brings homes that nobody asked in.
+    #[error("the file would make this notebook hold several homes. It brings {}. To keep several in one notebook, for good, say so", in_words(.0))]
+    OtherHomes(Shares),
+    /// Another event with its id was stored since.
+    #[error("another event with the id {0} is stored already")]
+    Taken(EventId),
+    /// The log refused an event.
+    #[error(transparent)]
+    Refused(Problems),
 }
 
 impl StoreError {

@@ -52,13 +52,7 @@ fn hold_in(folder: &Path) -> Result<HeldFile, StoreError> {
 /// What was wrong with a folder, and what would be right.
 pub(crate) fn cannot_hold(folder: &Path, error: StoreError) -> StoreError {
     match error {
-        StoreError::Io { source, .. } => StoreError::Unwritable {
-            path: folder.to_owned(),
-            what: format!(
-                "{source}. A file that is brought, or made to be sent, is kept in this folder for a while: let the user \
-                 that runs this program write there"
-            ),
-        },
+        StoreError::Io { source, .. } => StoreError::CannotHold { path: folder.to_owned(), source },
         other => other,
     }
 }
@@ -67,7 +61,7 @@ impl Store {
     /// Begins an empty file.
     ///
     /// # Errors
-    /// [`StoreError::Unwritable`] where the notebook may only be read; [`StoreError::Io`].
+    /// [`StoreError::Unwritable`] where the notebook may only be read; [`StoreError::CannotHold`].
     pub fn hold_file(&self) -> Result<HeldFile, StoreError> {
         if self.is_read_only() {
             let what = "it may only be read here".to_owned();
@@ -84,7 +78,7 @@ impl Store {
     /// A backup to be sent, as [`Store::backup`] makes it.
     ///
     /// # Errors
-    /// As [`Store::backup`]; [`StoreError::Unwritable`] where no folder for it may be written.
+    /// As [`Store::backup`]; [`StoreError::CannotHold`] where no folder for it may be written.
     pub async fn held_backup(&self) -> Result<HeldFile, StoreError> {
         let held = hold_in(&self.folder_to_send_from())?;
         self.make_backup(held.path()).await?;

@@ -18,6 +18,7 @@ mod log;
 mod open;
 mod restore;
 mod row;
+mod shares;
 mod snapshot;
 mod snippets;
 mod store;
@@ -28,17 +29,17 @@ mod writer;
 pub use backup::BackedUp;
 pub use check::Checked;
 pub use clips::{ClipHash, MOST_CLIP_BYTES};
-pub use error::StoreError;
+pub use error::{ArchiveFault, BackupFault, ClipFault, NotImported, StoreError};
 pub use exchange::{
     Archived, ClipsBrought, ColumnHelp, FaultKind, Faults, FileKind, Format, ImportOptions, Imported, Look,
     MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem, TakenIn, columns_of, events_of_archive,
     labelled,
 };
 pub use held::HeldFile;
-pub use homes::{Others, Share, Shares};
 pub use incoming::read_event;
 pub use log::{Logged, Revision};
 pub use restore::Restored;
+pub use shares::{Others, Share, Shares};
 pub use snippets::{MOST_SNIPPET_BYTES, MOST_SNIPPETS, SNIPPET_DAYS};
 pub use store::Store;
 pub use stories::WORTH_A_SNAPSHOT;

@@ -4,11 +4,11 @@ use crate::backup::sound;
 use crate::clips::{self, ClipHash};
 use crate::db::{Db, Opening};
 use crate::digest::{self, Digest};
-use crate::error::StoreError;
-use crate::homes::{self, Others, Shares};
+use crate::error::{BackupFault, StoreError};
 use crate::log::{self, Written};
 use crate::open;
 use crate::row;
+use crate::shares::{self, Others, Shares};
 use crate::store::Store;
 use crate::writer::Appended;
 use sayso_model::{EventId, HomeId};
@@ -65,13 +65,13 @@ impl Store {
 
     /// Reads a backup, and stores what is missing here where `store` says whose.
     async fn read_backup(&self, from: &Path, store: Option<Others>) -> Result<Restored, StoreError> {
-        let bad = |what: &str| StoreError::BadBackup { path: from.to_owned(), what: what.to_owned() };
-        let several = |homes: &Shares| StoreError::OtherHome { path: from.to_owned(), who: homes::in_words(homes) };
+        let bad = |what| StoreError::BadBackup { path: from.to_owned(), what };
+        let several = |homes: &Shares| StoreError::OtherHome { path: from.to_owned(), who: shares::others(homes) };
         if !from.is_file() {
-            return Err(bad("there is no such file"));
+            return Err(bad(BackupFault::NoFile));
         }
         if from.canonicalize().ok() == self.inner.files.path().canonicalize().ok() {
-            return Err(bad("it is the notebook itself"));
+            return Err(bad(BackupFault::Itself));
         }
         let (mut backup, schema) = open_backup(from).await?;
         // All of it is read and compared with its digest before any of it is stored, and in one view.
@@ -178,14 +178,14 @@ async fn clip_names(db: &mut Db) -> Result<Vec<String>, StoreError> {
 /// same in its columns and its content. Answers whether there is a digest.
 async fn verify(db: &mut Db, schema: i64, restored: &mut Restored) -> Result<bool, StoreError> {
     let from = db.path().to_owned();
-    let bad = |what: String| StoreError::BadBackup { path: from.clone(), what };
+    let bad = |what| StoreError::BadBackup { path: from.clone(), what };
     let mut digest = Digest::new();
     let mut each = |row: row::Row| {
         match row.named_fault() {
             None => {
                 let share = restored.homes.entry(HomeId(row.home)).or_default();
                 share.events += 1;
-                share.name = homes::named_by(&row.kind, &row.content).or(share.name.take());
+                share.name = shares::named_by(&row.kind, &row.content).or(share.name.take());
             }
             Some(fault) => restored.faults.push(fault),
         }
@@ -200,15 +200,15 @@ async fn verify(db: &mut Db, schema: i64, restored: &mut Restored) -> Result<boo
             sqlx::query_scalar("SELECT sha256 FROM digest").fetch_all(&mut **db).await.map_err(db.sql())?;
         return match stated.as_slice() {
             [one] if *one == digest.finish() => Ok(true),
-            _ => Err(bad("it is damaged: its content does not have the digest it states".to_owned())),
+            _ => Err(bad(BackupFault::OtherDigest)),
         };
     }
     // A copy of a notebook's own file has no digest either, but no recordings in it.
     if schema >= DIGEST_SINCE && has_table(db, "clip").await? {
-        return Err(bad("it is damaged: its digest is missing".to_owned()));
+        return Err(bad(BackupFault::NoDigest));
     }
     match restored.faults.first() {
         None => Ok(false),
-        Some(fault) => Err(bad(format!("it is damaged: {fault}"))),
+        Some(fault) => Err(bad(BackupFault::Row(fault.clone()))),
     }
 }

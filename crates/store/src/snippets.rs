@@ -3,7 +3,7 @@
 //! They are no part of the notebook: no event names them, no backup takes them along.
 
 use crate::aside::{self, Aside};
-use crate::error::StoreError;
+use crate::error::{ClipFault, StoreError};
 use crate::store::Store;
 use sayso_model::{EventId, Moment};
 use std::io::ErrorKind;
@@ -75,7 +75,7 @@ impl Store {
     /// [`StoreError::BadClip`] where it is empty or too large; [`StoreError::Io`].
     pub async fn put_snippet(&self, press: EventId, wav: Vec<u8>, now: Moment) -> Result<(), StoreError> {
         if wav.is_empty() || wav.len() > MOST_SNIPPET_BYTES {
-            let what = format!("has {} bytes, where 1 to {MOST_SNIPPET_BYTES} are allowed", wav.len());
+            let what = ClipFault::Size { found: wav.len(), most: MOST_SNIPPET_BYTES };
             return Err(StoreError::BadClip { sha256: press.to_string(), what });
         }
         self.with_dir(move |dir| {

@@ -2,7 +2,7 @@
 //! so that many small appends cost few waits for the disk.
 
 use crate::db::{Db, Opening};
-use crate::error::StoreError;
+use crate::error::{NotImported, StoreError};
 use crate::incoming::hidden_characters;
 use crate::log::{self, Written};
 use crate::strangers;
@@ -192,8 +192,8 @@ async fn transact(
     }
     let in_the_way = |(w, o): (&&Written, &Appended)| match o {
         Appended::New | Appended::Duplicate => None,
-        Appended::Conflict => Some(format!("another event with the id {} is stored already", w.id)),
-        Appended::Refused(problems) => Some(problems.to_string()),
+        Appended::Conflict => Some(NotImported::Taken(w.id)),
+        Appended::Refused(problems) => Some(NotImported::Refused(problems.clone())),
     };
     if whole && let Some(why) = events.iter().zip(&outcomes).find_map(in_the_way) {
         tx.rollback().await.map_err(&sql)?;

@@ -58,7 +58,7 @@ async fn a_folder_that_is_gone_is_named_with_what_would_be_right() {
     std::fs::rename(&notebook, dir.path().join("moved")).unwrap();
     for refused in [store.hold_file().map(drop), store.held_export(Format::Csv).await.map(drop)] {
         let refused = refused.unwrap_err();
-        assert!(matches!(&refused, StoreError::Unwritable { path, .. } if *path == notebook), "{refused}");
+        assert!(matches!(&refused, StoreError::CannotHold { path, .. } if *path == notebook), "{refused}");
         assert!(refused.to_string().contains("write there"), "{refused}");
     }
 }

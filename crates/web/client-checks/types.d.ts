@@ -1634,7 +1634,9 @@ export interface components {
             act: string;
             /** @description How strong. */
             level: components["schemas"]["SignLevel"];
-            /** @description What is seen. */
+            /** @description What is seen, in the reader's language. */
+            said: string;
+            /** @description The sign as the log holds it, in English. */
             sign: string;
         };
         /** @description How a fact came into the log. */

@@ -3,21 +3,24 @@
 use crate::page::Page;
 use maud::{Markup, html};
 use sayso_advisor::ration::{food_cautions, forbidden};
-use sayso_model::{AnimalCard, RewardCard, RewardKind, facts};
+use sayso_model::{AnimalCard, RewardCard, RewardKind};
+use sayso_wording::hazards::{food, foods};
+use sayso_wording::{Locale, say};
 
 /// Cautions about one reward for one animal; nothing where the list says nothing.
 #[must_use]
-pub fn for_animal(animal: &AnimalCard, reward: &RewardCard) -> Markup {
+pub fn for_animal(l: &Locale, animal: &AnimalCard, reward: &RewardCard) -> Markup {
     if reward.kind != RewardKind::Food {
         return html! {};
     }
     let found = food_cautions(animal.species, reward.name.as_str());
+    let name = &animal.name;
     html! {
         @if let Some(why) = forbidden(animal.species, reward) {
-            p.stop { strong { "Never give this to " (animal.name.as_str()) ". " } (why) ". Eaten already? Call a veterinarian now." }
+            p.stop { strong { (say!(l, cautions::never, name = name)) } " " (say!(l, cautions::eaten, why = foods(l, &why))) }
         } @else if !found.is_empty() {
-            div.caution { strong { "Care, for " (animal.name.as_str()) ": " }
-                @if found.len() == 1 { (found[0]) "." } @else { ul { @for f in &found { li { (f) "." } } } }
+            div.caution { strong { (say!(l, cautions::care, name = name)) } " "
+                @if found.len() == 1 { (food(l, &found[0])) "." } @else { ul { @for f in &found { li { (food(l, f)) "." } } } }
             }
         }
     }
@@ -26,11 +29,11 @@ pub fn for_animal(animal: &AnimalCard, reward: &RewardCard) -> Markup {
 /// The same for every animal the reward is for.
 #[must_use]
 pub fn for_each_animal(page: &Page, reward: &RewardCard) -> Markup {
-    html! { @for l in page.animals().iter().filter(|l| reward.is_for(l.animal)) { (for_animal(l, reward)) } }
+    html! { @for a in page.animals().iter().filter(|a| reward.is_for(a.animal)) { (for_animal(&page.locale, a, reward)) } }
 }
 
 /// How far the list can be trusted.
 #[must_use]
-pub fn food_note() -> Markup {
-    html! { p.quiet { "The name is checked against a list of dangerous foods as you keep it. " (facts::hazards_note()) } }
+pub fn food_note(l: &Locale) -> Markup {
+    html! { p.quiet { (say!(l, cautions::checked, note = say!(l, hazards::note))) } }
 }

@@ -8,6 +8,7 @@ use sayso_advisor::stages::{Standing, standings};
 use sayso_advisor::stuck::{Weighed, differential};
 use sayso_advisor::today::{Today, today};
 use sayso_advisor::{Case, Sums};
+use sayso_methods::understanding::UnderstandingError;
 use sayso_model::later::AHEAD_S;
 use sayso_model::{AnimalId, HomeId, Language, Moment, Story, WordId};
 use std::collections::BTreeMap;
@@ -80,7 +81,7 @@ pub type Labels = Arc<BTreeMap<HomeId, String>>;
 pub struct Kept {
     words: Shelf<(HomeId, AnimalId, WordId), OneWord>,
     standings: Shelf<(HomeId, AnimalId), Vec<Standing>>,
-    overview: Shelf<(HomeId, AnimalId), Result<Vec<WordRow>, String>>,
+    overview: Shelf<(HomeId, AnimalId), Result<Vec<WordRow>, UnderstandingError>>,
     today: Shelf<(HomeId, AnimalId), Option<Today>>,
     patterns: Shelf<(HomeId, AnimalId), Option<Patterns>>,
     sums: Mutex<BTreeMap<HomeId, Sums>>,
@@ -100,9 +101,8 @@ impl Kept {
     }
 
     /// Every word in a row; or why the records contradict themselves.
-    pub fn overview(&self, home: HomeId, case: &Case<'_>) -> Arc<Result<Vec<WordRow>, String>> {
-        let work_out = || overview(case).map_err(|why| why.to_string());
-        self.overview.get((home, case.animal()), case.story(), case.now(), work_out)
+    pub fn overview(&self, home: HomeId, case: &Case<'_>) -> Arc<Result<Vec<WordRow>, UnderstandingError>> {
+        self.overview.get((home, case.animal()), case.story(), case.now(), || overview(case))
     }
 
     /// What to do now; none for an animal the story does not know.

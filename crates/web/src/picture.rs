@@ -3,20 +3,10 @@
 use maud::{Markup, PreEscaped, html};
 use sayso_model::{Picture, PictureOf, RewardId, RewardKind, Story};
 
-/// The picture of a thing; a word without one of its own shows what is given for it.
-fn shown(story: &Story, of: PictureOf) -> Option<&Picture> {
-    let all = story.pictures();
-    let given = || match of {
-        PictureOf::Word { word } => story.words().get(&word)?.reward.map(|reward| PictureOf::Reward { reward }),
-        PictureOf::Animal { .. } | PictureOf::Reward { .. } => None,
-    };
-    all.get(&of).or_else(|| all.get(&given()?)).copied()
-}
-
 /// Where a thing's picture is served; a word without one of its own shows what is given for it.
 #[must_use]
 pub fn address(story: &Story, of: PictureOf) -> Option<String> {
-    shown(story, of).map(at)
+    story.picture_of(of).map(at)
 }
 
 /// Where a picture is served.
@@ -30,7 +20,7 @@ pub fn at(picture: &Picture) -> String {
 #[must_use]
 pub fn of(story: &Story, of: PictureOf) -> Markup {
     html! {
-        @match shown(story, of) {
+        @match story.picture_of(of) {
             Some(p) => img.picture src=(at(p)) width=(p.width) height=(p.height) alt="";
             None => @if let PictureOf::Reward { reward } = of { (drawing(story, reward)) }
         }

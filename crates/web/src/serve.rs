@@ -5,7 +5,8 @@ use crate::connections::{self, Bounds, Patience};
 use crate::listening;
 use crate::secure::{Authority, SecureError};
 use crate::state::{AppState, machine_clock};
-use crate::store::Store;
+use crate::store::{Store, StoreError};
+use sayso_wording::{Locale, Message, say};
 use std::net::{IpAddr, Ipv4Addr, SocketAddr};
 use std::path::PathBuf;
 use std::pin::Pin;
@@ -68,7 +69,7 @@ pub enum ServeError {
     },
     /// The notebook cannot be opened.
     #[error("the notebook cannot be opened: {0}")]
-    Store(#[source] Box<dyn std::error::Error + Send + Sync>),
+    Store(#[source] StoreError),
     /// It cannot be served safely.
     #[error("HTTPS cannot be served: {0}")]
     Secure(#[from] SecureError),
@@ -80,6 +81,21 @@ pub enum ServeError {
     Io(#[from] std::io::Error),
 }
 
+impl Message for ServeError {
+    fn say(&self, l: &Locale) -> String {
+        match self {
+            Self::Port { at, source } => {
+                say!(l, command_serve::port_taken, at = at.to_string(), why = source.to_string())
+            }
+            Self::Store(why) => say!(l, command_serve::cannot_open, why = why.say(l)),
+            Self::Secure(why) => say!(l, command_serve::not_safe, why = why.say(l)),
+            Self::Paired(why) => why.say(l),
+            // What the system said.
+            Self::Io(why) => why.to_string(),
+        }
+    }
+}
+
 /// Opens the notebook and serves it until the process is told to stop (Ctrl-C, or SIGTERM where there is that). What
 /// is being answered then may finish, within [`Patience::stop`].
 ///
@@ -89,7 +105,7 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
     // Before anything else, so that a stop is orderly from the start.
     let stop = told_to_stop()?;
     let said = |what: &str| eprintln!("{what}");
-    let store = Store::open_at_once(&config.data, &said).await.map_err(|e| ServeError::Store(e.into()))?;
+    let store = Store::open_at_once(&config.data, &said).await.map_err(ServeError::Store)?;
     let access = if config.lan.is_some() {
         let paired = if config.secure { SAFELY_PAIRED_FILE } else { PAIRED_FILE };
         Access::home_network(&config.data.join(paired), config.show_code.clone())?

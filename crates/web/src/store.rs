@@ -2,14 +2,16 @@
 
 use crate::error::Error;
 use sayso_notebook::NotKept;
+use sayso_wording::Words;
+
 pub use sayso_store::{Appended, Logged, Revision, Store, StoreError};
 
 impl From<StoreError> for Error {
     fn from(error: StoreError) -> Self {
         match error {
             // These pass by or can be put right by the person; the words say how.
-            StoreError::Busy | StoreError::Closed | StoreError::Unwritable { .. } => {
-                Self::Unavailable(error.to_string().into())
+            StoreError::Busy | StoreError::Closed | StoreError::Unwritable { .. } | StoreError::CannotHold { .. } => {
+                Self::Unavailable(error.into())
             }
             StoreError::DiskFull => Self::DiskFull,
             // The words name the file and the remedy, for the person at the page as well as in the log.
@@ -17,7 +19,7 @@ impl From<StoreError> for Error {
             | StoreError::NotADatabase(_)
             | StoreError::NotOurs(_)
             | StoreError::Newer { .. }
-            | StoreError::BadClip { .. } => Self::Damaged(format!("{error}.").into()),
+            | StoreError::BadClip { .. } => Self::Damaged(Words::from(error).sentence()),
             StoreError::NotImported(what) => Self::refused("file", what),
             other => Self::internal(other),
         }

@@ -245,8 +245,8 @@ pub fn again(page: Markup) -> Response {
 ///
 /// # Errors
 /// [`Error::NotFound`] where it is none.
-pub fn named<T: FromStr>(text: &str, what: &str) -> Result<T, Error> {
-    text.parse().map_err(|_| Error::NotFound(format!("This notebook knows no such {what}.").into()))
+pub fn named<T: FromStr>(text: &str, what: &'static str) -> Result<T, Error> {
+    text.parse().map_err(|_| Error::NotFound(words!(errors::no_such, what = what)))
 }
 
 #[cfg(test)]

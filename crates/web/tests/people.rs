@@ -116,7 +116,7 @@ async fn where_nothing_can_be_computed_a_veterinarian_is_named() {
     let to = format!("/people/animal/{}", home.animal);
     let parrot = [("name", "Pip"), ("species", "parrot"), ("active", "yes")];
     home.post(&to, &parrot).await.kept();
-    home.page("/people").await.says("there is no formula here for this animal (parrot)");
+    home.page("/people").await.says("there is no formula here for a parrot");
     home.post(&to, &[&parrot[..], &[("day_kcal", "60")]].concat()).await.kept();
     home.page("/people").await.says("typed in, as a veterinarian set it").says("6 kcal");
     home.post(&to, &[&parrot[..], &[("day_kcal", "0")]].concat()).await.refused().says("must be more than 0");

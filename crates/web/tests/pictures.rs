@@ -93,7 +93,7 @@ async fn what_is_no_fit_picture_is_refused_in_words_and_kept_nowhere() {
         (taken, "a camera\u{2019}s notes"),
     ];
     for (bytes, why) in cases {
-        home.post_bytes(&to, FORM, as_form(&bytes)).await.refused().says("picture").says(why);
+        home.post_bytes(&to, FORM, as_form(&bytes)).await.refused().says("Picture").says(why);
     }
     assert!(home.story().await.pictures().is_empty());
     assert!(home.state.store.clips().await.unwrap().is_empty());

@@ -68,7 +68,7 @@ async fn the_same_sound_for_two_words_is_pointed_out_and_a_new_one_takes_its_pla
 async fn what_is_no_recording_is_refused_in_words_and_kept_nowhere() {
     let home = Home::new().await;
     let to = format!("{}/recording", word(&home, "ball").await);
-    home.post_bytes(&to, "audio/wav", vec![7; 5000]).await.refused().says("not a WAV, FLAC, Ogg Vorbis or MP3 file");
+    home.post_bytes(&to, "audio/wav", vec![7; 5000]).await.refused().says("it is no sound file that can be read");
     home.post_bytes(&to, "audio/wav", sounds::wav(&[0.0; 16_000])).await.refused().says("silent");
     home.post_bytes(&to, FORM, as_form(b"")).await.refused().says("choose a sound file");
     let long: Vec<f32> = sounds::say(0, 0).into_iter().cycle().take(6 * 16_000).collect();

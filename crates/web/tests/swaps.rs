@@ -76,7 +76,7 @@ async fn swaps_are_explained_agreed_shown_on_the_board_and_stopped() {
     home.post(&format!("{}/stop", page(&home)), &[("swap", &swap), ("reason", "tired")])
         .await
         .refused()
-        .says("home or signs");
+        .says("home, signs");
     home.post(&format!("{}/stop", page(&home)), &[("swap", &swap), ("reason", "signs")]).await.kept();
     home.post(&format!("{}/stop", page(&home)), &[("swap", &swap), ("reason", "signs")]).await.kept();
     let story = home.story().await;

@@ -2,8 +2,9 @@
 
 use crate::figures::estimate;
 use crate::locale::Locale;
+use crate::message::Message;
 use crate::say;
-use sayso_advisor::agreement::{Agreement, Beyond, FEW, Figure, Lacking, ScoresError};
+use sayso_advisor::agreement::{Agreement, Beyond, FEW, Figure, Lacking, NoScale, ScoresError};
 
 /// How far people agree, in one plain sentence.
 #[must_use]
@@ -36,9 +37,21 @@ pub fn figure(locale: &Locale, f: &Figure) -> String {
     let why = match &f.lacking {
         None => return told,
         Some(Lacking::Few) => say!(locale, agreement::few, least = FEW),
-        Some(Lacking::Why(why)) => why.clone(),
+        Some(Lacking::Why(why)) => why.say(locale),
     };
     say!(locale, agreement::lacking, figure = told, why = why)
+}
+
+impl Message for NoScale {
+    fn say(&self, l: &Locale) -> String {
+        say!(l, faults::one_of, names = "names, steps, numbers")
+    }
+}
+
+/// What the person in a column is called where nobody named them: by their number, from 1.
+#[must_use]
+pub fn person(l: &Locale, number: usize) -> String {
+    say!(l, agreement::person, number = number)
 }
 
 /// Why scores cannot be read.

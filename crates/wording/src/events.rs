@@ -184,7 +184,12 @@ impl Teller<'_> {
                 let shown = if c.shown { "yes" } else { "no" };
                 say!(locale, events::asked_without_button, word = self.word(c.word), how = how, shown = shown)
             }
-            Body::Sign(s) => say!(locale, events::sign, level = level(locale, s.level), sign = &s.sign),
+            Body::Sign(s) => say!(
+                locale,
+                events::sign,
+                level = level(locale, s.level),
+                sign = crate::signs::noted(locale, s.sign.as_str())
+            ),
             Body::Feed(f) => self.feed(f),
             Body::LikesTest(t) => {
                 say!(locale, events::likes_test_of, n = t.rewards.len(), format = self.format(t.format))

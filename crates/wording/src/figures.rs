@@ -25,7 +25,10 @@ fn number_to(locale: &Locale, x: f64, unit: Unit, decimals: usize) -> String {
 /// An estimate, as in `62% (48% to 75%, n = 37)`.
 #[must_use]
 pub fn estimate(locale: &Locale, e: &Estimate) -> String {
-    estimate_to(locale, e, 0)
+    // Whole per cents may swallow the interval; "0 % (0 % to 0 %)" would claim to be certain.
+    let written = |x| number_to(locale, x, e.unit, 0);
+    let swallowed = e.low.zip(e.high).is_some_and(|(low, high)| low < high && written(low) == written(high));
+    estimate_to(locale, e, usize::from(swallowed))
 }
 
 /// The same, shares with so many decimals.
@@ -76,6 +79,12 @@ pub fn interval(locale: &Locale, low: &str, high: &str) -> String {
 mod tests {
     use super::*;
     use sayso_model::Language;
+
+    #[test]
+    fn an_interval_keeps_its_width_when_it_is_written() {
+        let e = Estimate { value: Some(0.002), low: Some(0.0), high: Some(0.004), ..Estimate::share(1, 500) };
+        assert_eq!(estimate(&Locale::ENGLISH, &e), "0.2% (0.0% to 0.4%, n = 500)");
+    }
 
     #[test]
     fn an_estimate_tells_its_interval_and_count_as_the_language_writes_numbers() {

@@ -17,15 +17,24 @@ pub enum Words {
     Message(Arc<dyn Message>),
     /// Words that a floor below gave as a text: the same in every language.
     AsIs(String),
+    /// Others, ended by a full stop.
+    Sentence(Arc<Words>),
 }
 
 impl Words {
+    /// The same as a sentence.
+    #[must_use]
+    pub fn sentence(self) -> Self {
+        Self::Sentence(Arc::new(self))
+    }
+
     /// What they say to a reader.
     #[must_use]
     pub fn say(&self, locale: &Locale) -> String {
         match self {
             Self::Message(message) => message.say(locale),
             Self::AsIs(text) => text.clone(),
+            Self::Sentence(words) => format!("{}.", words.say(locale)),
         }
     }
 }

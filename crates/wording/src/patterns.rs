@@ -2,6 +2,7 @@
 
 use crate::figures::{estimate, finding};
 use crate::locale::Locale;
+use crate::message::Message;
 use crate::say;
 use sayso_advisor::estimate::TOO_EARLY;
 use sayso_advisor::patterns::{
@@ -85,7 +86,7 @@ pub fn order(locale: &Locale, name: &str, o: &Order) -> String {
         return say!(locale, patterns::order_no_board);
     }
     if let Some(why) = &o.lacking {
-        return say!(locale, patterns::since_why, why = why);
+        return say!(locale, patterns::since_why, why = why.say(locale));
     }
     let told = |p: &&Follows| p.stands_out() && p.times >= TOO_EARLY as u64;
     let found: Vec<String> = o.pairs.iter().filter(told).map(|p| pair(locale, p)).collect();
@@ -118,7 +119,7 @@ pub fn slips(locale: &Locale, name: &str, s: &Slips) -> String {
         return say!(locale, patterns::slips_no_board);
     }
     if let Some(why) = &s.lacking {
-        return say!(locale, patterns::since_why, why = why);
+        return say!(locale, patterns::since_why, why = why.say(locale));
     }
     let seconds = say!(locale, unit::seconds, value = locale.number(WITHIN_S, 1));
     if s.quick == 0 {
@@ -132,7 +133,7 @@ pub fn slips(locale: &Locale, name: &str, s: &Slips) -> String {
 #[must_use]
 pub fn hours(locale: &Locale, name: &str, h: &Hours) -> String {
     let Some(p) = h.p else {
-        let why = h.lacking.as_deref().unwrap_or_default();
+        let why = h.lacking.as_ref().map_or_else(String::new, |why| why.say(locale));
         let days = HOURS_LOOK_BACK_DAYS;
         return say!(
             locale,

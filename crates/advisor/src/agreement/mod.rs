@@ -5,12 +5,11 @@ mod scale;
 mod scores;
 
 pub use records::{Both, Mark, Noted, WITHIN_S, both, pairs, scores};
-pub use scale::ScoreScale;
+pub use scale::{NoScale, ScoreScale};
 pub use scores::{Scores, ScoresError, read};
 
 use crate::estimate::{Estimate, LEVEL, Unit};
-use sayso_methods::agreement::{RatingTable, Scale, Weighting, alpha_interval, krippendorff_alpha};
-use serde::Serialize;
+use sayso_methods::agreement::{AgreementError, RatingTable, Scale, Weighting, alpha_interval, krippendorff_alpha};
 
 /// Draws for the interval of alpha, and the seed they begin from.
 const RESAMPLES: usize = 2_000;
@@ -19,7 +18,7 @@ const SEED: u64 = 1;
 pub const FEW: usize = 30;
 
 /// Two people who took one thing for different things.
-#[derive(Clone, PartialEq, Eq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Differing {
     /// What the first took it for.
     pub first: String,
@@ -30,7 +29,7 @@ pub struct Differing {
 }
 
 /// A figure, or why there is none.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct Figure {
     /// The estimate; without value where there is none.
     pub estimate: Estimate,
@@ -39,16 +38,16 @@ pub struct Figure {
 }
 
 /// What a figure lacks.
-#[derive(Clone, PartialEq, Eq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug)]
 pub enum Lacking {
     /// Below [`FEW`] scores its interval is too short.
     Few,
     /// There is no estimate or no interval, for this reason.
-    Why(String),
+    Why(AgreementError),
 }
 
 /// How far two people agree beyond chance.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
 pub enum Beyond {
     /// Well.
     Well,
@@ -63,7 +62,7 @@ pub enum Beyond {
 }
 
 /// How far people agree.
-#[derive(Clone, PartialEq, Debug, Serialize)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct Agreement {
     /// Whose scores.
     pub people: Vec<String>,
@@ -114,7 +113,7 @@ fn alpha(values: &[Vec<Option<f64>>], scale: ScoreScale, shared: usize) -> Figur
         },
         Err(why) => Figure {
             estimate: bare(krippendorff_alpha(values, scale).ok().map(|a| a.alpha)),
-            lacking: Some(Lacking::Why(why.to_string())),
+            lacking: Some(Lacking::Why(why)),
         },
     }
 }
@@ -137,7 +136,7 @@ fn kappa_of(both: &[(usize, usize)], categories: usize, scale: ScoreScale) -> Fi
         },
         Err(why) => Figure {
             estimate: Estimate { value: None, low: None, high: None, n, unit: Unit::Number },
-            lacking: Some(Lacking::Why(why.to_string())),
+            lacking: Some(Lacking::Why(why)),
         },
     }
 }

@@ -12,15 +12,20 @@ pub enum ScoreScale {
     Numbers,
 }
 
-impl std::str::FromStr for ScoreScale {
-    type Err = String;
+/// A text that is no scale.
+#[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
+#[error("\"{0}\" is none of names, steps, numbers")]
+pub struct NoScale(pub String);
 
-    fn from_str(text: &str) -> Result<Self, String> {
+impl std::str::FromStr for ScoreScale {
+    type Err = NoScale;
+
+    fn from_str(text: &str) -> Result<Self, NoScale> {
         match text {
             "names" => Ok(Self::Names),
             "steps" => Ok(Self::Steps),
             "numbers" => Ok(Self::Numbers),
-            _ => Err(format!("\"{text}\" is none of names, steps, numbers")),
+            _ => Err(NoScale(text.to_owned())),
         }
     }
 }

@@ -67,11 +67,16 @@ pub struct Scores {
     pub values: Vec<f64>,
 }
 
-/// Reads `text`; with `headed` its first line names the people.
+/// Reads `text`; with `headed` its first line names the people, else `person` does by their number, from 1.
 ///
 /// # Errors
 /// [`ScoresError`], naming the line.
-pub fn read(text: &str, headed: bool, scale: ScoreScale) -> Result<Scores, ScoresError> {
+pub fn read(
+    text: &str,
+    headed: bool,
+    scale: ScoreScale,
+    person: impl Fn(usize) -> String,
+) -> Result<Scores, ScoresError> {
     let lines: Vec<(usize, &str)> =
         text.lines().enumerate().map(|(i, l)| (i + 1, l)).filter(|(_, l)| !l.trim().is_empty()).collect();
     if lines.len() > MOST_LINES {
@@ -85,7 +90,7 @@ pub fn read(text: &str, headed: bool, scale: ScoreScale) -> Result<Scores, Score
     if !(2..=MOST_PEOPLE).contains(&wanted) {
         return Err(ScoresError::People(wanted));
     }
-    let people: Vec<String> = if headed { cells(head) } else { (1..=wanted).map(|i| format!("person {i}")).collect() };
+    let people: Vec<String> = if headed { cells(head) } else { (1..=wanted).map(person).collect() };
     let mut rows = Vec::new();
     for &(line, text) in lines.iter().skip(usize::from(headed)) {
         let row = cells(text);

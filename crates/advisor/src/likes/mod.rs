@@ -7,7 +7,7 @@ mod setup;
 pub use setup::{Setup, next_setup};
 
 use crate::advice::Because;
-use crate::case::Case;
+use crate::case::{Case, NAMELESS};
 use crate::estimate::{Estimate, LEVEL, Unit};
 use choices::{HALF_LIFE_DAYS, array_rankings, choice_fit, pair_trials};
 use sayso_methods::likes::{
@@ -210,7 +210,7 @@ fn known(verdict: &Verdict, items: &[RewardId], cards: &BTreeMap<RewardId, &Rewa
 }
 
 fn name(cards: &BTreeMap<RewardId, &RewardCard>, reward: RewardId) -> String {
-    cards.get(&reward).map_or_else(|| "(no card)".to_owned(), |c| c.name.to_string())
+    cards.get(&reward).map_or_else(|| NAMELESS.to_owned(), |c| c.name.to_string())
 }
 
 pub(crate) fn logistic(x: f64) -> f64 {

@@ -1,8 +1,9 @@
 //! Does what it likes depend on the hour?
 
+use crate::case::NAMELESS;
 use crate::estimate::{Estimate, LEVEL, Unit};
 use crate::likes::logistic;
-use sayso_methods::likes::{HourFit, HourTrial, PairOutcome, PairTrial, fit_pairs_by_hour};
+use sayso_methods::likes::{HourFit, HourTrial, LikesError, PairOutcome, PairTrial, fit_pairs_by_hour};
 use sayso_model::{AnimalId, LikeOutcome, LikeTrial, LikesFormat, Moment, RewardId, Story};
 use std::collections::BTreeSet;
 
@@ -39,7 +40,7 @@ pub struct Hours {
     /// Hours told, where the hour matters.
     pub at: Vec<AtHour>,
     /// Why nothing can be told yet.
-    pub lacking: Option<String>,
+    pub lacking: Option<LikesError>,
 }
 
 /// Choices between two things by local hour.
@@ -76,7 +77,7 @@ pub(super) fn hours(story: &Story, animal: AnimalId, now: Moment) -> Hours {
     let n = trials.len() as u64;
     let sittings = if trials.is_empty() { 0 } else { session + 1 };
     match fit_pairs_by_hour(items.len(), &trials, LEVEL, REARRANGED, SEED) {
-        Err(why) => Hours { p: None, n, sittings, at: Vec::new(), lacking: Some(why.to_string()) },
+        Err(why) => Hours { p: None, n, sittings, at: Vec::new(), lacking: Some(why) },
         Ok(fit) => {
             let at = if fit.p <= SURE { at_hours(story, &items, &fit) } else { Vec::new() };
             Hours { p: Some(fit.p), n: fit.n, sittings: fit.sessions, at, lacking: None }
@@ -86,7 +87,7 @@ pub(super) fn hours(story: &Story, animal: AnimalId, now: Moment) -> Hours {
 
 fn at_hours(story: &Story, items: &[RewardId], fit: &HourFit) -> Vec<AtHour> {
     let cards = story.rewards();
-    let name = |i: usize| items.get(i).and_then(|r| cards.get(r)).map_or("(no card)", |c| c.name.as_str()).to_owned();
+    let name = |i: usize| items.get(i).and_then(|r| cards.get(r)).map_or(NAMELESS, |c| c.name.as_str()).to_owned();
     let n = usize::try_from(fit.n).unwrap_or(usize::MAX);
     TOLD.iter()
         .filter_map(|&hour| {

@@ -16,7 +16,7 @@ pub use order::{Follows, Order};
 pub use pace::{LEAST_DAYS, LEAST_PRESSES, Pace};
 pub use slips::{AtPlace, Slips, WITHIN_S};
 
-use crate::case::Case;
+use crate::case::{Case, NAMELESS};
 use crate::observe::{Answered, own_presses};
 use board::Board;
 use sayso_model::{Moment, Story, WordId};
@@ -64,7 +64,7 @@ pub fn patterns(case: &Case<'_>) -> Option<Patterns> {
 
 /// What a word says.
 fn says(story: &Story, word: WordId) -> String {
-    story.words().get(&word).map_or_else(|| "(no card)".to_owned(), |card| card.says.to_string())
+    story.words().get(&word).map_or_else(|| NAMELESS.to_owned(), |card| card.says.to_string())
 }
 
 /// Numbers the sittings of moments in order of time.

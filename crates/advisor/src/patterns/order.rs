@@ -3,8 +3,8 @@
 use super::board::Board;
 use super::{says, sittings};
 use crate::observe::Answered;
-use sayso_methods::understanding::MonteCarlo;
 use sayso_methods::understanding::sequences::{SequenceRule, TimedPress, sequences};
+use sayso_methods::understanding::{MonteCarlo, UnderstandingError};
 use sayso_model::{Moment, Story, WordId};
 use std::collections::BTreeSet;
 
@@ -56,7 +56,7 @@ pub struct Order {
     /// From when on; nothing where there is no board.
     pub since: Option<Moment>,
     /// Why there is nothing to tell where there is a board.
-    pub lacking: Option<String>,
+    pub lacking: Option<UnderstandingError>,
 }
 
 /// Pairs of own presses within ten seconds, since the buttons have lain where they lie.
@@ -86,7 +86,7 @@ pub(super) fn order(story: &Story, own: &[Answered<'_>], board: Option<&Board>) 
     let draws = MonteCarlo { most, ..MonteCarlo::seeded(SEED) };
     let found = match sequences(&presses, &distance, &SequenceRule::default(), draws) {
         Ok(found) => found,
-        Err(why) => return nothing(Some(board.since), Some(why.to_string())),
+        Err(why) => return nothing(Some(board.since), Some(why)),
     };
     let pairs: Vec<Follows> = found
         .pairs

@@ -4,6 +4,7 @@ use super::board::Board;
 use super::{says, sittings};
 use crate::estimate::{Estimate, Unit};
 use crate::observe::Answered;
+use sayso_methods::understanding::UnderstandingError;
 use sayso_methods::understanding::accidents::{Contact, Share, accidents};
 use sayso_model::{Accident, AnimalId, Brush, Moment, Story, WordId};
 use std::collections::BTreeSet;
@@ -38,7 +39,7 @@ pub struct Slips {
     /// Own presses looked at.
     pub presses: usize,
     /// Why there is nothing to tell where there is a board.
-    pub lacking: Option<String>,
+    pub lacking: Option<UnderstandingError>,
 }
 
 /// Slips since the buttons have lain where they lie.
@@ -54,7 +55,7 @@ pub(super) fn slips(
     let own: Vec<&Answered<'_>> = own.iter().filter(|a| from.is_none_or(|from| a.press.at() >= from)).collect();
     let marked = |what: fn(Accident) -> bool| own.iter().filter(|a| what(a.press.part.accident)).count();
     let judged = Estimate::share(marked(|a| a == Accident::Likely), marked(|a| a != Accident::Unsure));
-    let nothing = |lacking: Option<String>| Slips {
+    let nothing = |lacking: Option<UnderstandingError>| Slips {
         share: unknown,
         quick: 0,
         places: Vec::new(),
@@ -86,7 +87,7 @@ pub(super) fn slips(
     let neighbours: Vec<Vec<usize>> = words.iter().map(|w| beside(*w)).collect();
     let found = match accidents(&contacts, &neighbours, WITHIN_S) {
         Ok(found) => found,
-        Err(why) => return nothing(Some(why.to_string())),
+        Err(why) => return nothing(Some(why)),
     };
     let quick: u64 = [found.after_press, found.after_brush].iter().flatten().map(|s| s.n).sum();
     if quick == 0 {

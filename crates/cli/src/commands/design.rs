@@ -14,10 +14,10 @@ use sayso_model::{
 };
 use sayso_notebook::{animal_named, word_named};
 use sayso_wording::designs::{
-    compared, departure, design as design_words, measure, no_test, phase, question, sentence, verdict, with_change,
-    would_change,
+    compared, departure, design as design_words, measure, no_test, phase, question, refused, sentence, verdict,
+    with_change, would_change,
 };
-use sayso_wording::{Locale, say, words};
+use sayso_wording::{Locale, Message, say, words};
 use uuid::Uuid;
 
 /// Does what was asked.
@@ -45,14 +45,14 @@ pub async fn design(l: &Locale, what: &Designing) -> Result<(), CliError> {
         }
         Designing::Show { data, trial } => {
             let story = story(l, &data.data).await?;
-            let found = find(&story, *trial)?;
+            let found = find(l, &story, *trial)?;
             print(l, &story, &found);
             Ok(())
         }
         Designing::Plan(asked) => plan(l, asked).await,
         Designing::Stop { data, trial, reason } => {
             let book = notebook::open(l, &data.data).await?;
-            let animal = find(&book.story, *trial)?.animal;
+            let animal = find(l, &book.story, *trial)?.animal;
             let mut event = book.pen(now()).event(DesignStop { trial: *trial, reason: *reason, because: None });
             event.animal = Some(animal);
             book.keep(vec![event]).await?;
@@ -62,10 +62,10 @@ pub async fn design(l: &Locale, what: &Designing) -> Result<(), CliError> {
     }
 }
 
-fn find(story: &Story, id: DesignId) -> Result<Trial<'_>, CliError> {
+fn find<'a>(l: &Locale, story: &'a Story, id: DesignId) -> Result<Trial<'a>, CliError> {
     let found = story.animals().into_keys().find_map(|l| designs::trial(story, l, id));
     let found = found.ok_or_else(|| CliError::said(words!(command_design::no_trial, id = id.to_string())))?;
-    found.map_err(|why| CliError::said(words!(command_design::not_drawn, why = why.to_string())))
+    found.map_err(|why| CliError::said(words!(command_design::not_drawn, why = refused(l, why))))
 }
 
 fn print(l: &Locale, story: &Story, trial: &Trial<'_>) {
@@ -179,8 +179,8 @@ async fn plan(l: &Locale, what: &Planning) -> Result<(), CliError> {
     let phased = matches!(design, CaseDesign::Reversal | CaseDesign::ChangingCriterion);
     let staggered = design == CaseDesign::MultipleBaseline;
     let only = |used: bool, n: u16| if used { n } else { 0 };
-    let label = |text: &String| Label::new(text).map_err(|e| CliError::flag("--label", e));
-    let goal = |s: &f64| Seconds::new(*s).map_err(|e| CliError::flag("--goal", e));
+    let label = |text: &String| Label::new(text).map_err(|e| CliError::flag("--label", e.say(l)));
+    let goal = |s: &f64| Seconds::new(*s).map_err(|e| CliError::flag("--goal", e.say(l)));
     let plan = DesignPlan {
         trial: DesignId(Uuid::now_v7()),
         design,
@@ -206,7 +206,7 @@ async fn plan(l: &Locale, what: &Planning) -> Result<(), CliError> {
     let id = plan.trial;
     let mut event = book.pen(now()).event(plan);
     event.animal = Some(card.animal);
-    event.check().map_err(CliError::below)?;
+    event.check().map_err(CliError::said)?;
     book.keep(vec![event]).await?;
     tell!(l, command_design::planned, id = id.to_string());
     tell!(l, command_design::about, name = &card.name);

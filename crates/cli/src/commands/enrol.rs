@@ -3,17 +3,19 @@
 use super::notebook;
 use super::serve::now;
 use crate::error::CliError;
-use crate::out::tell;
+use crate::out::{note, tell};
 use crate::recorded;
-use sayso_listen::{Clip, ClipReport, check_clips};
-use sayso_notebook::{recordings, word_named};
+use sayso_listen::{Clip, ClipReport, Enrolled, Pace, check_clips};
+use sayso_model::{Label, WordCard};
+use sayso_notebook::{NotNamed, Notebook, recordings, word_named};
 use sayso_store::MOST_CLIP_BYTES;
 use sayso_wording::recording::{advice, make_it_out, measured};
-use sayso_wording::{Locale, say, words};
+use sayso_wording::{Locale, Message, say, words};
 use std::path::Path;
 use std::process::ExitCode;
 
-/// Enrols a sound file, or what the microphone hears for so many seconds, as the recording of a word.
+/// Enrols a sound file, or what the microphone hears for so many seconds, as the recording of a word. Begins a notebook in a
+/// folder that holds none, so that words can be enrolled before the pages are ever opened.
 pub async fn enrol(
     l: &Locale,
     dir: &Path,
@@ -21,9 +23,8 @@ pub async fn enrol(
     file: Option<&Path>,
     record: Option<f64>,
 ) -> Result<ExitCode, CliError> {
-    let notebook = notebook::open(l, dir).await?;
-    let card = word_named(&notebook.story, None, word)
-        .map_err(|e| CliError::said(words!(command_listen::add_word, why = CliError::from(e).say(l))))?;
+    let found = notebook::if_any(l, dir).await?;
+    let known = known(l, found.as_ref(), word)?;
     let (name, bytes) = match (file, record) {
         (Some(file), _) => (file.display().to_string(), read(file)?),
         (None, Some(seconds)) => {
@@ -32,9 +33,18 @@ pub async fn enrol(
         }
         (None, None) => return Err(CliError::said(words!(command_listen::name_a_file))),
     };
-    let done = sayso_notebook::enrol(&notebook.store, notebook.home, &notebook.story, &card, bytes)
-        .await
-        .map_err(|e| CliError::said(format!("{name}: {e}")))?;
+    let refused = |why: &dyn Message| CliError::said(say!(l, sounds::of_file, file = &name, why = why.say(l)));
+    let (notebook, card) = match (found, known) {
+        (Some(notebook), Some(card)) => (notebook, card),
+        (found, _) => {
+            // Nothing is begun for a sound that cannot be used.
+            let clip = Clip::from_bytes(word, bytes.clone()).map_err(|e| refused(&e))?;
+            Enrolled::new(&[clip], Pace::File).map_err(|e| refused(&e))?;
+            with_word(l, dir, found, word).await?
+        }
+    };
+    let done = sayso_notebook::enrol(&notebook.store, notebook.home, &notebook.story, &card, bytes).await;
+    let done = done.map_err(|e| refused(&e))?;
     let known = done.cards.is_empty();
     let pen = notebook.pen(now());
     let events = done.cards.into_iter().map(|c| pen.event(c)).collect();
@@ -48,6 +58,37 @@ pub async fn enrol(
     tell!("  {}", make_it_out(l));
     notebook.store.close().await?;
     Ok(ExitCode::SUCCESS)
+}
+
+/// The card of the word, or none where it may be made: in a notebook of no animal yet, which the pages have not set up.
+fn known(l: &Locale, notebook: Option<&Notebook>, word: &str) -> Result<Option<WordCard>, CliError> {
+    let Some(notebook) = notebook else { return Ok(None) };
+    match word_named(&notebook.story, None, word) {
+        Ok(card) => Ok(Some(card)),
+        Err(NotNamed::Word { .. }) if notebook.story.animals().is_empty() => Ok(None),
+        Err(e) => Err(CliError::said(words!(command_listen::add_word, why = CliError::from(e).say(l)))),
+    }
+}
+
+/// The notebook, begun where there is none, with a new word in it.
+async fn with_word(
+    l: &Locale,
+    dir: &Path,
+    found: Option<Notebook>,
+    word: &str,
+) -> Result<(Notebook, WordCard), CliError> {
+    let says = Label::new(word).map_err(|e| CliError::flag("--word", e))?;
+    let notebook = match found {
+        Some(notebook) => notebook,
+        None => {
+            let notebook = notebook::begin(l, dir).await?;
+            note!(l, sound_files::begun, folder = dir.display().to_string());
+            notebook
+        }
+    };
+    let card = notebook.add_word(says, now()).await?;
+    note!(l, sound_files::added, word = word);
+    Ok((notebook, card))
 }
 
 fn read(file: &Path) -> Result<Vec<u8>, CliError> {
@@ -86,6 +127,7 @@ pub async fn clips(l: &Locale, dir: &Path) -> Result<ExitCode, CliError> {
             Ok(clip) => sound.push(clip),
             Err(why) => {
                 found = true;
+                let why = why.say(l);
                 tell!("{}\n  ! {why}", say!(l, command_listen::quoted, word = &recording.says));
             }
         }

@@ -8,7 +8,8 @@ use sayso_model::{Event, Problems};
 use sayso_store::{
     Appended, FileKind, Format, Look, Others, Preview, StoreError, TakenIn, WORTH_A_SNAPSHOT, read_event,
 };
-use sayso_wording::{Locale, say, words};
+use sayso_wording::errors::homes;
+use sayso_wording::{Locale, Message, say, words};
 use serde_json::value::RawValue;
 use std::io::{BufWriter, ErrorKind, Read};
 use std::path::Path;
@@ -26,7 +27,7 @@ pub async fn log(l: &Locale, dir: &Path) -> Result<ExitCode, CliError> {
     if read as u64 > MOST_INPUT {
         return Err(CliError::said(words!(command_keep::input_too_large, most = MOST_INPUT >> 20)));
     }
-    let events = events(&text)?;
+    let events = events(l, &text)?;
     let store = open_store(dir).await?;
     let ids: Vec<_> = events.iter().map(|e| e.id).collect();
     let mut refused = false;
@@ -40,7 +41,7 @@ pub async fn log(l: &Locale, dir: &Path) -> Result<ExitCode, CliError> {
             }
             Appended::Refused(problems) => {
                 refused = true;
-                tell!(l, command_keep::refused, id = id.to_string(), why = problems.to_string());
+                tell!(l, command_keep::refused, id = id.to_string(), why = problems.say(l));
             }
         }
     }
@@ -49,17 +50,17 @@ pub async fn log(l: &Locale, dir: &Path) -> Result<ExitCode, CliError> {
 }
 
 /// A JSON array, or one event a line.
-fn events(text: &str) -> Result<Vec<Event>, CliError> {
+fn events(l: &Locale, text: &str) -> Result<Vec<Event>, CliError> {
     if text.trim_start().starts_with('[') {
         let all: Vec<Box<RawValue>> = serde_json::from_str(text)
             .map_err(|e| CliError::said(words!(command_keep::input_line, line = e.line(), why = e.to_string())))?;
         let told = |i: usize, why: Problems| {
-            CliError::said(words!(command_keep::input_event, number = i + 1, why = why.to_string()))
+            CliError::said(words!(command_keep::input_event, number = i + 1, why = why.say(l)))
         };
         return all.iter().enumerate().map(|(i, one)| read_event(one.get()).map_err(|e| told(i, e))).collect();
     }
     let told =
-        |i: usize, why: Problems| CliError::said(words!(command_keep::input_line, line = i + 1, why = why.to_string()));
+        |i: usize, why: Problems| CliError::said(words!(command_keep::input_line, line = i + 1, why = why.say(l)));
     let lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty());
     lines.map(|(i, line)| read_event(line).map_err(|e| told(i, e))).collect()
 }
@@ -82,7 +83,7 @@ pub async fn import(l: &Locale, dir: &Path, file: &Path, yes: bool, others: Othe
         tell!(l, command_keep::not_imported_faults);
         ExitCode::FAILURE
     } else if !preview.others().is_empty() && others == Others::Refuse {
-        tell!(l, command_keep::not_imported_homes, homes = preview.others().to_string());
+        tell!(l, command_keep::not_imported_homes, homes = homes(l, &preview.others()));
         ExitCode::FAILURE
     } else if yes {
         let recordings = *recordings;

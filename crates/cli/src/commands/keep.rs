@@ -5,7 +5,7 @@ use super::notebook::{existing_store, open_store};
 use crate::error::CliError;
 use crate::out::tell;
 use sayso_store::{Others, StoreError};
-use sayso_wording::{Locale, words};
+use sayso_wording::{Locale, Message, words};
 use std::path::Path;
 use std::process::ExitCode;
 
@@ -33,7 +33,7 @@ pub async fn restore(l: &Locale, dir: &Path, file: &Path, others: Others) -> Res
     let store = open_store(dir).await?;
     let done = match store.restore(file, others).await {
         Err(why @ StoreError::OtherHome { .. }) => {
-            return Err(CliError::said(words!(command_keep::take_in, why = why.to_string())));
+            return Err(CliError::said(words!(command_keep::take_in, why = why.say(l))));
         }
         done => done?,
     };

@@ -1,10 +1,12 @@
 //! The notebook that a command is about.
 
+use super::serve::now;
 use crate::error::CliError;
 use crate::out::note;
-use sayso_notebook::Notebook;
+use sayso_model::{HomeCard, Label, Zone};
+use sayso_notebook::{NoNotebook, Notebook};
 use sayso_store::Store;
-use sayso_wording::Locale;
+use sayso_wording::{Locale, say};
 use std::path::Path;
 
 /// What the store waits for goes to standard error: a command's answer stays clean.
@@ -24,9 +26,27 @@ pub async fn existing_store(dir: &Path) -> Result<Store, CliError> {
 
 /// Opens a notebook that must be there and hold a household; says what of it is not understood.
 pub async fn open(l: &Locale, dir: &Path) -> Result<Notebook, CliError> {
-    let book = Notebook::open(dir, &say).await?;
+    Ok(told(l, Notebook::open(dir, &say).await?))
+}
+
+/// As [`open`], or none where the folder holds no notebook.
+pub async fn if_any(l: &Locale, dir: &Path) -> Result<Option<Notebook>, CliError> {
+    match Notebook::open(dir, &say).await {
+        Ok(book) => Ok(Some(told(l, book))),
+        Err(NoNotebook::None(_)) => Ok(None),
+        Err(why) => Err(why.into()),
+    }
+}
+
+/// Begins a notebook in a folder that holds none.
+pub async fn begin(l: &Locale, dir: &Path) -> Result<Notebook, CliError> {
+    let name = Label::new(&say!(l, sound_files::home)).map_err(CliError::below)?;
+    Ok(Notebook::begin(dir, HomeCard { name, zone: Zone::utc() }, now(), &say).await?)
+}
+
+fn told(l: &Locale, book: Notebook) -> Notebook {
     for (kind, n) in &book.not_understood {
         note!(l, command::not_understood, n = *n, kind = kind);
     }
-    Ok(book)
+    book
 }

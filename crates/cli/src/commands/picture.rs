@@ -7,7 +7,7 @@ use crate::error::CliError;
 use crate::out::tell;
 use sayso_model::{Event, MOST_PICTURE_BYTES, PictureCard, PictureOf, Story, Unfit};
 use sayso_notebook::{NoPicture, animal_named, reward_named, word_named};
-use sayso_wording::{Locale, pictures::unfit};
+use sayso_wording::{Locale, Message, pictures::unfit};
 use std::path::Path;
 
 /// Keeps a file as the picture of a thing, or removes the one it has.
@@ -22,6 +22,7 @@ pub async fn picture(l: &Locale, args: &Picturing) -> Result<(), CliError> {
             let bytes = read(file)?.map_err(refused)?;
             sayso_notebook::picture(&notebook.store, of, bytes).await.map_err(|e| match e {
                 NoPicture::Unfit(why) => refused(why),
+                NoPicture::Store(why) => CliError::file(file, why.say(l)),
                 other => CliError::file(file, other),
             })?
         }

@@ -1,24 +1,29 @@
 //! `sheet`: what is printed, as PDF.
 
+use super::notebook;
 use super::serve::now;
-use super::tell::story;
 use crate::args::sheet::{Kind, Printing};
 use crate::error::CliError;
-use crate::out::tell;
+use crate::out::{note, tell};
 use clap::ValueEnum;
 use sayso_advisor::Case;
 use sayso_model::Story;
-use sayso_notebook::animal_named;
+use sayso_notebook::{animal_named, word_pictures};
 use sayso_paper::{Sheet, labels, likes, pdf, progress, rules};
 use sayso_wording::{Locale, words};
 
 /// Writes a sheet.
 pub async fn sheet(l: &Locale, asked: &Printing) -> Result<(), CliError> {
-    let story = story(l, &asked.data.data).await?;
-    let sheet = made(asked, &story, *l)?;
-    let printed = pdf(&sheet, asked.paper)?;
+    let notebook = notebook::open(l, &asked.data.data).await?;
+    let sheet = made(asked, &notebook.story, *l)?;
+    let pictures = word_pictures(&notebook.store, &notebook.story, &sheet.words()).await?;
+    let printed = pdf(&sheet, asked.paper, &pictures)?;
     std::fs::write(&asked.to, &printed.bytes).map_err(|why| CliError::file(&asked.to, why))?;
     let file = asked.to.display().to_string();
+    for word in &printed.unread {
+        let says = notebook.story.words().get(word).map(|card| card.says.to_string());
+        note!(l, sheets::picture_unread, word = says.unwrap_or_default());
+    }
     tell!(l, sheets::written, file = file, pages = printed.pages);
     Ok(())
 }

@@ -17,7 +17,7 @@ use sayso_wording::agreement as told;
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of};
 use sayso_wording::evidence::{chance, sentence};
 use sayso_wording::figures::{estimate, finding};
-use sayso_wording::{Locale, patterns, say};
+use sayso_wording::{Locale, Message, patterns, say};
 use std::path::Path;
 use std::sync::Arc;
 
@@ -166,7 +166,8 @@ pub fn agree(locale: &Locale, file: &Path, scale: ScoreScale, headed: bool) -> R
     } else {
         std::fs::read_to_string(file).map_err(wrong)?
     };
-    let scores = read(&text, headed, scale).map_err(|e| CliError::file(file, told::wrong(locale, &e)))?;
+    let scores = read(&text, headed, scale, |i| told::person(locale, i))
+        .map_err(|e| CliError::file(file, told::wrong(locale, &e)))?;
     let found = agreement(&scores, scale);
     tell!("{}", told::sentence(locale, &found));
     if let Some(alike) = &found.alike {
@@ -213,7 +214,7 @@ pub async fn evidence(l: &Locale, dir: &Path, which: Option<&str>) -> Result<(),
                         tell!("   {}", say!(l, command_tell::not_ruled_out, rival = rival, standing = standing));
                     }
                 }
-                Err(why) => tell!("   {}", say!(l, command_tell::not_judged, why = why.to_string())),
+                Err(why) => tell!("   {}", say!(l, command_tell::not_judged, why = why.say(l))),
             }
         }
         tell!();

@@ -43,9 +43,20 @@ const CALLED: f64 = 0.2;
 /// Share of a candidate that a press of its own word covers, from which it is the press seen twice.
 const SAME_PRESS: f64 = 0.4;
 
-/// A candidate with its truth.
-pub(crate) struct Row {
-    candidate: Candidate,
+/// How often the cascade is learned again: whether a candidate has a rival depends on which candidates the cascade lets
+/// pass, and the cascade on the classifier. The first time all pass, so that what is learned follows from the corpora alone.
+const ROUNDS: usize = 3;
+
+/// A sound's candidates with their truth; none of a press seen twice.
+pub(crate) struct Labelled {
+    candidates: Vec<Candidate>,
+    right: Vec<Option<bool>>,
+    busy: bool,
+}
+
+/// A candidate with its truth, and its strongest rival's lead.
+pub(crate) struct Row<'a> {
+    candidate: &'a Candidate,
     lead: f64,
     right: bool,
     busy: bool,
@@ -90,11 +101,10 @@ struct FirstLook {
 /// By ratio in tenths of a decibel, falling.
 type FirstLooks = BTreeMap<Reverse<i64>, FirstLook>;
 
-fn rows(truth: &Truth, sounds: Vec<hear::HeardSound>, looks: &mut FirstLooks) -> Vec<Row> {
+fn labelled(truth: &Truth, sounds: Vec<hear::HeardSound>, looks: &mut FirstLooks) -> Vec<Labelled> {
     let words: Vec<String> = truth.clips.iter().map(|c| c.word.clone()).collect();
-    let mut rows = Vec::new();
+    let mut all = Vec::new();
     for (sound, heard) in truth.sounds.iter().zip(sounds) {
-        let leads = rival_leads(&heard.candidates);
         let best = best(&heard.candidates, sound, &words);
         if let Some(snr) = sound.snr_db {
             let look = looks.entry(Reverse((10.0 * snr) as i64)).or_default();
@@ -104,18 +114,32 @@ fn rows(truth: &Truth, sounds: Vec<hear::HeardSound>, looks: &mut FirstLooks) ->
             look.others += heard.candidates.len() - found;
             look.seconds += sound.seconds;
         }
-        for (at, (candidate, lead)) in heard.candidates.into_iter().zip(leads).enumerate() {
-            if let Some(right) = label(&candidate, sound, &words, &best, at) {
-                rows.push(Row { candidate, lead, right, busy: sound.snr_db.is_some() });
-            }
-        }
+        let right = heard.candidates.iter().enumerate().map(|(at, c)| label(c, sound, &words, &best, at)).collect();
+        all.push(Labelled { candidates: heard.candidates, right, busy: sound.snr_db.is_some() });
     }
-    rows
+    all
+}
+
+fn rows_of(sound: &Labelled) -> Vec<Row<'_>> {
+    let leads = rival_leads(&sound.candidates);
+    let told = sound.candidates.iter().zip(leads).zip(&sound.right);
+    told.filter_map(|((candidate, lead), right)| Some(Row { candidate, lead, right: (*right)?, busy: sound.busy }))
+        .collect()
+}
+
+/// Lets the candidates pass that the cascade lets pass; all where there is none yet.
+fn let_pass(sounds: &mut [Vec<Labelled>], cascade: Option<&Cascade>) {
+    let passes = |(stage, figures): &(usize, Vec<f64>)| {
+        cascade.is_none_or(|c| [&c.quick, &c.liked, &c.scanned][*stage].passes(figures))
+    };
+    for c in sounds.iter_mut().flatten().flat_map(|s| &mut s.candidates) {
+        c.passed = c.stages.iter().all(passes);
+    }
 }
 
 /// The classifier: weights from all candidates, the constant from sounds with presses alone.
-fn classifier(rows: &[&Row], ridge: f64) -> Result<Classifier, LabError> {
-    let figures = |r: &&Row| {
+fn classifier(rows: &[&Row<'_>], ridge: f64) -> Result<Classifier, LabError> {
+    let figures = |r: &&Row<'_>| {
         let mut x = r.candidate.figures.clone();
         x.extend([r.lead, (r.lead - RIVAL_BEYOND).max(0.0)]);
         x
@@ -139,7 +163,7 @@ fn classifier(rows: &[&Row], ridge: f64) -> Result<Classifier, LabError> {
 
 /// Which penalty tells the candidates of each corpus best when learned from the other corpora: the least mean negative
 /// log-likelihood over all candidates of sounds with presses, for which confidences are said.
-fn best_ridge(corpora: &[Vec<Row>], ridges: &[f64]) -> Result<f64, LabError> {
+fn best_ridge(corpora: &[Vec<Row<'_>>], ridges: &[f64]) -> Result<f64, LabError> {
     if let [one] = ridges {
         return Ok(*one);
     }
@@ -149,7 +173,7 @@ fn best_ridge(corpora: &[Vec<Row>], ridges: &[f64]) -> Result<f64, LabError> {
     let loss = |ridge: f64| -> Result<f64, LabError> {
         let (mut sum, mut n) = (0.0, 0usize);
         for left_out in 0..corpora.len() {
-            let others: Vec<&Row> =
+            let others: Vec<&Row<'_>> =
                 corpora.iter().enumerate().filter(|(i, _)| *i != left_out).flat_map(|(_, rows)| rows).collect();
             let learned = classifier(&others, ridge)?;
             for r in corpora[left_out].iter().filter(|r| r.busy) {
@@ -172,12 +196,12 @@ fn best_ridge(corpora: &[Vec<Row>], ridges: &[f64]) -> Result<f64, LabError> {
     Ok(best.0)
 }
 
-fn log_odds(c: &Classifier, r: &Row) -> f64 {
+fn log_odds(c: &Classifier, r: &Row<'_>) -> f64 {
     c.log_odds(&r.candidate.figures) + c.rivalry(r.lead)
 }
 
 /// One stage's bound: the direction from a logistic model, the bound where it gives up one called press in two hundred.
-fn stage(index: usize, rows: &[&Row], classifier: &Classifier, ridge: f64) -> Result<StageBound, LabError> {
+fn stage(index: usize, rows: &[&Row<'_>], classifier: &Classifier, ridge: f64) -> Result<StageBound, LabError> {
     let (mut figures, mut right) = (Vec::new(), Vec::new());
     for r in rows {
         let called = r.right && log_odds(classifier, r) > CALLED;
@@ -200,11 +224,38 @@ fn stage(index: usize, rows: &[&Row], classifier: &Classifier, ridge: f64) -> Re
     Ok(StageBound { figures: found.weights, least })
 }
 
+/// What one round learned.
+struct Learned {
+    ridge: f64,
+    classifier: Classifier,
+    cascade: Cascade,
+    candidates: usize,
+    right: usize,
+}
+
+fn learn(sounds: &[Vec<Labelled>], ridges: &[f64]) -> Result<Learned, LabError> {
+    let by_corpus: Vec<Vec<Row<'_>>> = sounds.iter().map(|s| s.iter().flat_map(rows_of).collect()).collect();
+    let ridge = best_ridge(&by_corpus, ridges)?;
+    let all: Vec<&Row<'_>> = by_corpus.iter().flatten().collect();
+    let classifier = classifier(&all, ridge)?;
+    let stage = |index| stage(index, &all, &classifier, ridge);
+    let cascade = Cascade { quick: stage(0)?, liked: stage(1)?, scanned: stage(2)? };
+    Ok(Learned { ridge, classifier, cascade, candidates: all.len(), right: all.iter().filter(|r| r.right).count() })
+}
+
 /// Learns weights and writes them with their provenance.
 ///
 /// # Errors
 /// [`LabError`] where a corpus cannot be read or heard, or nothing can be learned from it.
 pub fn fit(order: &Order) -> Result<Weights, LabError> {
+    fit_heard_with(order, Weights::shipped())
+}
+
+/// [`fit`], with the candidates heard by these weights: which ones makes no difference to what is learned.
+///
+/// # Errors
+/// As [`fit`].
+pub fn fit_heard_with(order: &Order, weights: &Weights) -> Result<Weights, LabError> {
     let above_0 = |v: &f64| *v > 0.0 && v.is_finite();
     if order.ridge.is_empty()
         || !order.ridge.iter().all(above_0)
@@ -219,29 +270,29 @@ pub fn fit(order: &Order) -> Result<Weights, LabError> {
         let truth = Truth::read(corpus)?;
         truth.hash(corpus, &mut hash)?;
         seeds.push(truth.seed);
-        let rows = rows(&truth, hear::hear(corpus, &truth, Weights::shipped().clone(), true)?, &mut looks);
-        eprintln!("{}: {} candidates", corpus.display(), rows.len());
-        by_corpus.push(rows);
+        let sounds = labelled(&truth, hear::hear(corpus, &truth, weights.clone(), true)?, &mut looks);
+        let candidates: usize = sounds.iter().map(|s| s.candidates.len()).sum();
+        eprintln!("{}: {candidates} candidates", corpus.display());
+        by_corpus.push(sounds);
     }
     for (snr, l) in &looks {
         let (snr, others) = (snr.0 as f64 / 10.0, l.others as f64 / l.seconds);
         eprintln!("{snr} dB: {} of {} presses among the candidates, {others:.1} others a second", l.found, l.presses);
     }
-    let ridge = best_ridge(&by_corpus, &order.ridge)?;
-    let all: Vec<&Row> = by_corpus.iter().flatten().collect();
-    let classifier = classifier(&all, ridge)?;
-    let stage = |index| stage(index, &all, &classifier, ridge);
-    let cascade = Cascade { quick: stage(0)?, liked: stage(1)?, scanned: stage(2)? };
+    let_pass(&mut by_corpus, None);
+    let mut learned = learn(&by_corpus, &order.ridge)?;
+    for _ in 1..ROUNDS {
+        let_pass(&mut by_corpus, Some(&learned.cascade));
+        learned = learn(&by_corpus, &order.ridge)?;
+    }
+    let Learned { ridge, classifier, cascade, candidates, right } = learned;
     let presses: usize = looks.values().map(|l| l.presses).sum();
     let seconds: f64 = looks.values().map(|l| l.seconds).sum();
-    let right = all.iter().filter(|r| r.right).count();
-    let weights = Weights {
+    let learned = Weights {
         provenance: Provenance {
             made_by: format!(
                 "lab hearing fit --ridge {ridge} --caution {} --presses-a-day {}: {right} presses among {} candidates",
-                order.caution,
-                order.presses_a_day,
-                all.len()
+                order.caution, order.presses_a_day, candidates
             ),
             corpus_sha256: Some(hash.finalize().iter().map(|b| format!("{b:02x}")).collect()),
             seeds,
@@ -252,7 +303,7 @@ pub fn fit(order: &Order) -> Result<Weights, LabError> {
         classifier: Classifier { constant: classifier.constant - order.caution.ln(), ..classifier },
         cascade,
     };
-    let text = serde_json::to_string_pretty(&weights).map_err(told)? + "\n";
+    let text = serde_json::to_string_pretty(&learned).map_err(told)? + "\n";
     std::fs::write(&order.out, text).map_err(at(&order.out))?;
-    Ok(weights)
+    Ok(learned)
 }

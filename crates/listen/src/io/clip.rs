@@ -3,7 +3,19 @@
 use crate::dsp::resampler;
 use crate::error::ListenError;
 #[cfg(feature = "files")]
+use crate::io::{
+    decode::{SoundBlock, SoundInfo},
+    downmix::mix_down,
+};
+#[cfg(feature = "files")]
 use std::path::Path;
+
+/// Longest stretch of a file that is held; no clip is nearly as long.
+#[cfg(feature = "files")]
+const MOST_KEPT_S: usize = 60;
+/// Longest stretch of a file that is decoded to say how long it is.
+#[cfg(feature = "files")]
+const MOST_COUNTED_S: usize = 3600;
 
 /// One word's recording, mono.
 #[derive(Debug, Clone, PartialEq)]
@@ -30,18 +42,43 @@ impl Clip {
         Ok(Self { word, samples, rate })
     }
 
-    /// A clip from a sound file (WAV, FLAC, Ogg Vorbis or MP3).
+    /// A clip from a sound file; channels are averaged.
     ///
     /// # Errors
-    /// As [`crate::decode_file`] and [`Clip::from_samples`].
+    /// As [`crate::decode_file`] and [`Clip::from_samples`]; [`ListenError::ClipLength`] where it is over a minute long.
     #[cfg(feature = "files")]
     pub fn from_file(word: impl Into<String>, path: &Path) -> Result<Self, ListenError> {
-        let mut samples = Vec::new();
-        let info = crate::io::decode::decode_file(path, |sound| {
-            let mut partial = Vec::new();
-            crate::io::downmix::mix_down(sound.samples, usize::from(sound.channels), &mut partial, &mut samples);
-            samples.len() < 60 * sound.rate as usize
+        Self::decoded(word.into(), |each| crate::io::decode::decode_file(path, each))
+    }
+
+    /// A clip from a sound file's bytes; as [`Clip::from_file`].
+    ///
+    /// # Errors
+    /// As [`Clip::from_file`].
+    #[cfg(feature = "files")]
+    pub fn from_bytes(word: impl Into<String>, bytes: Vec<u8>) -> Result<Self, ListenError> {
+        Self::decoded(word.into(), |each| crate::io::decode::decode_bytes(bytes, each))
+    }
+
+    #[cfg(feature = "files")]
+    fn decoded(
+        word: String,
+        decode: impl FnOnce(&mut dyn FnMut(SoundBlock) -> bool) -> Result<SoundInfo, ListenError>,
+    ) -> Result<Self, ListenError> {
+        let (mut samples, mut partial) = (Vec::new(), Vec::new());
+        let mut frames = 0;
+        let info = decode(&mut |sound| {
+            frames += sound.samples.len() / usize::from(sound.channels);
+            if frames <= MOST_KEPT_S * sound.rate as usize {
+                mix_down(sound.samples, usize::from(sound.channels), &mut partial, &mut samples);
+            }
+            // Counted on, so that its length can be said.
+            frames < MOST_COUNTED_S * sound.rate as usize
         })?;
+        let seconds = info.frames as f64 / f64::from(info.rate);
+        if frames > MOST_KEPT_S * info.rate as usize {
+            return Err(ListenError::ClipLength { word, seconds });
+        }
         Self::from_samples(word, samples, info.rate)
     }
 

@@ -1,16 +1,26 @@
-//! Sound files, block by block: WAV, FLAC, Ogg Vorbis and MP3.
+//! Sound files, block by block: WAV, AIFF, CAF, FLAC, MP3, and Ogg, MP4 and WebM with the codings phones write into them.
 
-use crate::error::ListenError;
+use super::codec::{Codec, NoSamples, guarded};
+use super::downmix::check_format;
+use super::header::{self, Header, Shortfall};
+use super::kinds;
+use crate::error::{ListenError, Undecodable};
 use std::fs::File;
-use std::io::{Cursor, Read};
-use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::io::{Cursor, ErrorKind, Read, Seek, SeekFrom};
 use std::path::Path;
-use symphonia::core::codecs::audio::AudioDecoderOptions;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicU64, Ordering};
+use symphonia::core::codecs::audio::AudioCodecParameters;
+use symphonia::core::codecs::audio::well_known::CODEC_ID_FLAC;
 use symphonia::core::errors::Error;
 use symphonia::core::formats::probe::Hint;
-use symphonia::core::formats::{FormatOptions, TrackType};
+use symphonia::core::formats::well_known::FORMAT_ID_CAF;
+use symphonia::core::formats::{FormatOptions, FormatReader, Track, TrackType};
 use symphonia::core::io::{MediaSource, MediaSourceStream};
 use symphonia::core::meta::MetadataOptions;
+
+/// Packets of no use after which a file is given up.
+const MOST_DAMAGED: u64 = 1000;
 
 /// A block of decoded sound.
 #[derive(Debug, Clone, Copy)]
@@ -38,139 +48,251 @@ pub struct SoundInfo {
     pub damaged: u64,
 }
 
-/// Counts what the decoder has read, for progress.
-struct Counted<R> {
-    inner: R,
-    read: std::sync::Arc<std::sync::atomic::AtomicU64>,
-    length: Option<u64>,
-}
-
-impl<R: Read> Read for Counted<R> {
-    fn read(&mut self, buf: &mut [u8]) -> std::io::Result<usize> {
-        let n = self.inner.read(buf)?;
-        self.read.fetch_add(n as u64, std::sync::atomic::Ordering::Relaxed);
-        Ok(n)
-    }
-}
-
-impl<R: std::io::Seek> std::io::Seek for Counted<R> {
-    fn seek(&mut self, to: std::io::SeekFrom) -> std::io::Result<u64> {
-        self.inner.seek(to)
-    }
-}
-
-impl<R: Read + std::io::Seek + Send + Sync> MediaSource for Counted<R> {
-    fn is_seekable(&self) -> bool {
-        true
-    }
-    fn byte_len(&self) -> Option<u64> {
-        self.length
-    }
-}
-
-/// Decodes a file and hands over its sound block by block, until the end or until `each` answers false.
+/// Decodes a file and hands over its sound block by block, until the end or until `each` answers false. A file that is
+/// shorter than its header tells is refused before the first block; a length told as unknown is none.
 ///
 /// # Errors
-/// [`ListenError::File`] when it cannot be opened, [`ListenError::Decode`] when it is not sound this crate can read.
+/// [`ListenError::File`] when it cannot be opened, [`ListenError::Decode`] when it is not sound this crate can read or is not
+/// whole, [`ListenError::Format`] for a rate or channels out of range.
 pub fn decode_file(path: &Path, each: impl FnMut(SoundBlock) -> bool) -> Result<SoundInfo, ListenError> {
-    let file = File::open(path).map_err(|source| ListenError::File { path: path.to_owned(), source })?;
-    let length = file.metadata().ok().map(|m| m.len());
-    let name = path.display().to_string();
-    let mut hint = Hint::new();
-    if let Some(ext) = path.extension().and_then(|e| e.to_str()) {
-        hint.with_extension(ext);
-    }
-    decode(file, length, &name, &hint, each)
+    let open = || File::open(path).map_err(|source| ListenError::File { path: path.to_owned(), source });
+    let length = open()?.metadata().map_err(|source| ListenError::File { path: path.to_owned(), source })?.len();
+    decode(open, length, Some(path), each)
 }
 
 /// Decodes a file's bytes held in memory; as [`decode_file`].
 ///
 /// # Errors
-/// [`ListenError::Decode`] when they are not sound this crate can read.
+/// As [`decode_file`], but for opening.
 pub fn decode_bytes(bytes: Vec<u8>, each: impl FnMut(SoundBlock) -> bool) -> Result<SoundInfo, ListenError> {
-    let length = Some(bytes.len() as u64);
-    decode(Cursor::new(bytes), length, "the sound", &Hint::new(), each)
+    let bytes: Arc<[u8]> = bytes.into();
+    decode(|| Ok(Cursor::new(Arc::clone(&bytes))), bytes.len() as u64, None, each)
 }
 
-/// Runs one step of the decoders, which panic on some damaged headers (a sum that overflows in 0.6.1): for whoever listens
-/// that is a damaged file like any other. Nothing of the decoder may be used after an error.
-fn guarded<T>(step: impl FnOnce() -> T) -> Result<T, String> {
-    catch_unwind(AssertUnwindSafe(step)).map_err(|_| "it is damaged in a way its decoder does not survive".to_owned())
+/// Where the decoders read: counts for progress, and shows lengths that are not known as all ones.
+struct Source<R> {
+    inner: R,
+    at: u64,
+    read: Arc<AtomicU64>,
+    length: u64,
+    open_ended: Vec<u64>,
 }
 
-fn decode(
-    source: impl Read + std::io::Seek + Send + Sync + 'static,
-    length: Option<u64>,
-    name: &str,
-    hint: &Hint,
+impl<R: Read> Read for Source<R> {
+    fn read(&mut self, buf: &mut [u8]) -> std::io::Result<usize> {
+        let n = self.inner.read(buf)?;
+        for field in &self.open_ended {
+            for place in *field..field + 4 {
+                if let Some(byte) = place.checked_sub(self.at).and_then(|i| buf[..n].get_mut(i as usize)) {
+                    *byte = 0xff;
+                }
+            }
+        }
+        self.at += n as u64;
+        self.read.fetch_add(n as u64, Ordering::Relaxed);
+        Ok(n)
+    }
+}
+
+impl<R: Seek> Seek for Source<R> {
+    fn seek(&mut self, to: SeekFrom) -> std::io::Result<u64> {
+        self.at = self.inner.seek(to)?;
+        Ok(self.at)
+    }
+}
+
+impl<R: Read + Seek + Send + Sync> MediaSource for Source<R> {
+    fn is_seekable(&self) -> bool {
+        true
+    }
+    fn byte_len(&self) -> Option<u64> {
+        Some(self.length)
+    }
+}
+
+fn decode<R: Read + Seek + Send + Sync + 'static>(
+    open: impl Fn() -> Result<R, ListenError>,
+    length: u64,
+    path: Option<&Path>,
     mut each: impl FnMut(SoundBlock) -> bool,
 ) -> Result<SoundInfo, ListenError> {
-    let fail = |reason: String| ListenError::Decode { name: name.to_owned(), reason };
-    let read = std::sync::Arc::new(std::sync::atomic::AtomicU64::new(0));
-    let counted = Counted { inner: source, read: std::sync::Arc::clone(&read), length };
-    let stream = MediaSourceStream::new(Box::new(counted), Default::default());
-    let probe = symphonia::default::get_probe();
-    let mut format = guarded(|| probe.probe(hint, stream, FormatOptions::default(), MetadataOptions::default()))
-        .map_err(fail)?
-        .map_err(|e| fail(format!("not a WAV, FLAC, Ogg Vorbis or MP3 file ({e})")))?;
-    let track = format.default_track(TrackType::Audio).ok_or_else(|| fail("no sound in it".into()))?;
-    let id = track.id;
-    let params = track.codec_params.as_ref().and_then(|p| p.audio()).ok_or_else(|| fail("no sound in it".into()))?;
-    let codecs = symphonia::default::get_codecs();
-    let mut decoder = guarded(|| codecs.make_audio_decoder(params, &AudioDecoderOptions::default()))
-        .map_err(fail)?
-        .map_err(|e| fail(format!("its kind of sound cannot be decoded ({e})")))?;
+    let fail = |reason| ListenError::Decode { name: path.map(|p| p.display().to_string()), reason };
+    if length == 0 {
+        return Err(fail(Undecodable::Empty));
+    }
+    let header = header::read(&mut open()?, length).map_err(|_| fail(Undecodable::Damaged { after_s: 0.0 }))?;
+    let mut hint = Hint::new();
+    if let Some(ending) = path.and_then(Path::extension).and_then(|e| e.to_str()) {
+        hint.with_extension(ending);
+    }
+    let read = Arc::new(AtomicU64::new(0));
+    let reader = |read| -> Result<Box<dyn FormatReader>, ListenError> {
+        let source = Source { inner: open()?, at: 0, read, length, open_ended: header.open_ended.clone() };
+        let stream = MediaSourceStream::new(Box::new(source), Default::default());
+        let (formats, metadata) = (FormatOptions::default(), MetadataOptions::default());
+        match guarded(|| symphonia::default::get_probe().probe(&hint, stream, formats, metadata)) {
+            Some(Ok(reader)) => Ok(reader),
+            _ => {
+                let mut head = Vec::new();
+                open()?.take(16).read_to_end(&mut head).map_err(|_| fail(Undecodable::Unknown))?;
+                Err(fail(unreadable(&header, &head)))
+            }
+        }
+    };
+    let mut format = reader(Arc::clone(&read))?;
+    let silent = || match header.four {
+        // A track of sound in a coding that the library has no number for.
+        Some(four) => fail(Undecodable::OtherSound(kinds::four_letters(four))),
+        None => fail(Undecodable::NoSound),
+    };
+    let track = format.default_track(TrackType::Audio).ok_or_else(silent)?.clone();
+    let params = track.codec_params.as_ref().and_then(|p| p.audio()).ok_or_else(silent)?;
+    if let Some(short) = header.shortfall {
+        return Err(fail(cut_short(&track, params, format.as_ref(), short)));
+    }
+    let mut codec = Codec::new(params).map_err(|why| match header.four {
+        // Four letters say more than that it is not known.
+        Some(four) if kinds::coding(params.codec).is_none() => fail(Undecodable::OtherSound(kinds::four_letters(four))),
+        _ => fail(why),
+    })?;
+    if params.codec == CODEC_ID_FLAC
+        && let (Some(promised), Some(rate)) = (track.num_frames, params.sample_rate)
+    {
+        // Its frames alone tell how many there are.
+        let there = frames_told(reader(Arc::default())?.as_mut(), track.id);
+        if there < promised {
+            let seconds = |frames| frames as f64 / f64::from(rate.max(1));
+            return Err(fail(Undecodable::CutShort { there_s: seconds(there), promised_s: seconds(promised) }));
+        }
+    }
+    let caf = format.format_info().format == FORMAT_ID_CAF;
     let mut samples: Vec<f32> = Vec::new();
-    let mut info: Option<SoundInfo> = None;
+    let mut info: Option<(SoundInfo, Trimmer)> = None;
     let mut damaged = 0u64;
     loop {
-        let packet = match guarded(|| format.next_packet()).map_err(fail)? {
-            Ok(Some(p)) => p,
+        let after_s = info.as_ref().map_or(0.0, |(i, _)| i.frames as f64 / f64::from(i.rate));
+        let broken = || fail(Undecodable::Damaged { after_s });
+        let packet = match guarded(|| format.next_packet()).ok_or_else(broken)? {
+            Ok(Some(packet)) => packet,
             Ok(None) => break,
-            // A recording cut off by a power failure ends like this: what came before still counts.
-            Err(Error::IoError(e)) if e.kind() == std::io::ErrorKind::UnexpectedEof => break,
-            Err(e) if info.is_some() => {
-                damaged += 1;
-                if damaged > 1000 {
-                    return Err(fail(format!("too damaged to go on ({e})")));
-                }
-                if matches!(e, Error::DecodeError(_)) {
-                    continue;
-                }
-                break;
-            }
-            Err(e) => return Err(fail(e.to_string())),
-        };
-        if packet.track_id != id {
-            continue;
-        }
-        let sound = match guarded(|| decoder.decode(&packet)).map_err(fail)? {
-            Ok(s) => s,
-            Err(Error::DecodeError(_)) => {
+            // The end of a file whose length is not told.
+            Err(Error::IoError(e)) if e.kind() == ErrorKind::UnexpectedEof => break,
+            Err(Error::DecodeError(_)) if info.is_some() && damaged < MOST_DAMAGED => {
                 damaged += 1;
                 continue;
             }
-            Err(e) => return Err(fail(e.to_string())),
+            Err(_) => return Err(broken()),
         };
-        let (rate, channels) = (sound.spec().rate(), sound.spec().channels().count());
-        if channels == 0 || rate == 0 {
-            return Err(fail("it names no channels or no sample rate".into()));
+        if packet.track_id != track.id {
+            continue;
         }
-        let channels = u16::try_from(channels).map_err(|_| fail("too many channels".into()))?;
-        samples.resize(sound.samples_interleaved(), 0.0);
-        sound.copy_to_slice_interleaved(&mut samples);
-        let seen = info.get_or_insert(SoundInfo { rate, channels, frames: 0, damaged: 0 });
+        let (rate, channels) = match codec.decode(&packet, &mut samples) {
+            Ok(format) => format,
+            Err(NoSamples::Damaged) if damaged < MOST_DAMAGED => {
+                damaged += 1;
+                continue;
+            }
+            Err(_) => return Err(broken()),
+        };
+        let channels = u16::try_from(channels).unwrap_or(u16::MAX);
+        if channels == 0 || rate == 0 {
+            return Err(fail(Undecodable::NoFormat));
+        }
+        check_format(rate, channels)?;
+        let (seen, trimmer) = info.get_or_insert_with(|| {
+            let skip = codec.pre_skip(params).or(track.delay.filter(|_| caf).map(u64::from));
+            let most = track.num_frames.filter(|_| caf && (track.delay, track.padding) != (None, None));
+            (SoundInfo { rate, channels, frames: 0, damaged: 0 }, Trimmer::new(&header, rate, skip, most))
+        });
         if (seen.rate, seen.channels) != (rate, channels) {
-            return Err(fail("the sample rate or channel count changes within it".into()));
+            return Err(fail(Undecodable::Changes));
+        }
+        let samples = trimmer.take(&samples, usize::from(channels));
+        if samples.is_empty() {
+            continue;
         }
         seen.frames += samples.len() as u64 / u64::from(channels);
-        let done = read.load(std::sync::atomic::Ordering::Relaxed) as f64;
-        let progress = length.map_or(0.0, |n| (done / n.max(1) as f64).min(1.0));
-        if !each(SoundBlock { samples: &samples, rate, channels, progress }) {
+        let progress = (read.load(Ordering::Relaxed) as f64 / length as f64).min(1.0);
+        if !each(SoundBlock { samples, rate, channels, progress }) {
             break;
         }
     }
-    let mut info = info.ok_or_else(|| fail("no sound could be decoded from it".into()))?;
-    info.damaged = damaged;
-    Ok(info)
+    match info {
+        Some((info, _)) if info.frames > 0 => Ok(SoundInfo { damaged, ..info }),
+        _ if damaged > 0 => Err(fail(Undecodable::Damaged { after_s: 0.0 })),
+        _ => Err(fail(Undecodable::Empty)),
+    }
+}
+
+/// Why a file is none that the library knows.
+fn unreadable(header: &Header, head: &[u8]) -> Undecodable {
+    if let Some(name) = &header.other_coding {
+        Undecodable::OtherSound(name.clone())
+    } else if let (Some(short), Some(promised_s)) = (header.shortfall, header.promised_s) {
+        Undecodable::CutShort { there_s: promised_s * short.there as f64 / short.promised as f64, promised_s }
+    } else if header.part_missing || header.shortfall.is_some() {
+        Undecodable::PartMissing
+    } else if let Some(name) = kinds::other_file(head) {
+        Undecodable::OtherFile(name)
+    } else if let Some(four) = header.four {
+        Undecodable::OtherSound(kinds::four_letters(four))
+    } else if header.known {
+        Undecodable::Damaged { after_s: 0.0 }
+    } else {
+        Undecodable::Unknown
+    }
+}
+
+/// How much is there, by bytes: exact where each second takes as many.
+fn cut_short(track: &Track, params: &AudioCodecParameters, format: &dyn FormatReader, short: Shortfall) -> Undecodable {
+    let whole = format.media_info();
+    let told = match (track.num_frames, params.sample_rate) {
+        (Some(frames), Some(rate)) if rate > 0 => Some(frames as f64 / f64::from(rate)),
+        _ => (track.time_base.zip(track.duration))
+            .or(whole.time_base.zip(whole.duration))
+            .map(|(base, ticks)| ticks.get() as f64 * f64::from(base.numer.get()) / f64::from(base.denom.get())),
+    };
+    match told {
+        Some(promised_s) if promised_s > 0.0 => {
+            Undecodable::CutShort { there_s: promised_s * short.there as f64 / short.promised as f64, promised_s }
+        }
+        _ => Undecodable::PartMissing,
+    }
+}
+
+/// Frames up to the end of the last whole packet.
+fn frames_told(format: &mut dyn FormatReader, id: u32) -> u64 {
+    let mut last = 0;
+    while let Some(Ok(Some(packet))) = guarded(|| format.next_packet()) {
+        if packet.track_id == id {
+            last = last.max(u64::try_from(packet.pts.get()).unwrap_or_default() + packet.dur.get());
+        }
+    }
+    last
+}
+
+/// Leaves out what a coder put before and after the sound.
+struct Trimmer {
+    skip: u64,
+    left: u64,
+}
+
+impl Trimmer {
+    /// `skip` and `most` frames where the file's list of edits tells nothing.
+    fn new(header: &Header, rate: u32, skip: Option<u64>, most: Option<u64>) -> Self {
+        let frames = |s: f64| (s * f64::from(rate)).round() as u64;
+        match header.trim {
+            Some(trim) => Self { skip: frames(trim.begin_s), left: trim.length_s.map_or(u64::MAX, frames) },
+            None => Self { skip: skip.unwrap_or_default(), left: most.unwrap_or(u64::MAX) },
+        }
+    }
+
+    fn take<'a>(&mut self, samples: &'a [f32], channels: usize) -> &'a [f32] {
+        let frames = (samples.len() / channels) as u64;
+        let from = self.skip.min(frames);
+        self.skip -= from;
+        let to = from + (frames - from).min(self.left);
+        self.left -= to - from;
+        &samples[from as usize * channels..to as usize * channels]
+    }
 }

@@ -2,7 +2,15 @@
 
 pub(crate) mod clip;
 #[cfg(feature = "files")]
+mod codec;
+#[cfg(feature = "files")]
 pub(crate) mod decode;
 pub(crate) mod downmix;
+#[cfg(feature = "files")]
+mod header;
+#[cfg(feature = "files")]
+mod kinds;
+#[cfg(feature = "files")]
+mod mp4;
 pub(crate) mod pcm;
 pub(crate) mod wav;

@@ -19,6 +19,16 @@ impl PcmFormat {
     }
 }
 
+impl std::fmt::Display for PcmFormat {
+    /// As it is read from text.
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(match self {
+            Self::S16Le => "s16le",
+            Self::F32Le => "f32le",
+        })
+    }
+}
+
 impl std::str::FromStr for PcmFormat {
     type Err = UnknownPcm;
 

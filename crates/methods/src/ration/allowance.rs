@@ -2,7 +2,7 @@
 //!
 //! Source: see `energy`. A typed-in allowance always wins over the formula.
 
-use super::energy::{KcalRange, Refusal, individual_range, life_stage_factor, resting_energy};
+use super::energy::{FactorSource, KcalRange, Refusal, individual_range, life_stage_factor, resting_energy};
 use sayso_model::{Kcal, Kilograms, LifeStage, Species};
 
 /// What is known about a learner that the allowance depends on.
@@ -31,8 +31,8 @@ pub enum Basis {
         resting: Kcal,
         /// Factor of the life stage.
         factor: f64,
-        /// How well sourced the factor is.
-        status: &'static str,
+        /// Where the factor is from.
+        source: FactorSource,
     },
 }
 
@@ -52,32 +52,14 @@ pub struct Allowance {
 /// Something to say beside a figure.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Caution {
-    /// Always, for a computed figure.
+    /// Always, for a computed figure: individuals of one weight need up to three times as much as others.
     StartingPoint,
-    /// Puppy or kitten.
+    /// Puppy or kitten: the need changes from week to week.
     Growing,
-    /// On a weight-loss plan.
+    /// On a weight-loss plan, computed on the target weight; in cats eating too little is itself dangerous.
     WeightLoss,
-    /// The person typed the figure in.
+    /// The person typed the figure in; not checked.
     TypedIn,
-}
-
-impl Caution {
-    /// The caution in words.
-    pub const fn text(self) -> &'static str {
-        match self {
-            Self::StartingPoint => {
-                "A starting point for a healthy animal: individuals of one weight need up to three times as much as others. Watch body condition and ask a veterinarian."
-            }
-            Self::Growing => {
-                "A growing animal's need changes from week to week: weigh often, use its own food as reward where you can, and ask a veterinarian."
-            }
-            Self::WeightLoss => {
-                "Computed on the target weight. Weight loss needs a veterinarian's plan; in cats, eating too little is itself dangerous."
-            }
-            Self::TypedIn => "Typed in, not checked by this program: it stands as the veterinarian gave it.",
-        }
-    }
 }
 
 /// The day's energy of a learner.
@@ -120,7 +102,7 @@ pub fn day_allowance(animal: &Animal) -> Result<Allowance, Refusal> {
     Ok(Allowance {
         day,
         range: Some(individual_range(day)),
-        basis: Basis::Formula { resting, factor: factor.times, status: factor.status },
+        basis: Basis::Formula { resting, factor: factor.times, source: factor.source },
         cautions: cautions.into_iter().chain([Caution::StartingPoint]).collect(),
     })
 }

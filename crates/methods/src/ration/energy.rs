@@ -7,6 +7,7 @@
 //! reprinted in Vet Nurs J 37(4), 2022), here over resting energy. Spread: individuals of one weight vary up to threefold
 //! (Merck).
 
+use FactorSource::{Charts, GrowthBelowFourFifths, GrowthBelowHalf, GrowthToTheEnd, HomeDogs, Slimming};
 use sayso_model::{Kcal, Kilograms, LifeStage, Species};
 
 /// Highest over lowest need among individuals of one weight ("up to threefold", Merck Veterinary Manual).
@@ -14,7 +15,6 @@ pub const INDIVIDUAL_SPREAD: f64 = 3.0;
 
 /// Why nothing is computed. Every one is a reason to ask a veterinarian; an allowance they give can be typed in.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
-#[non_exhaustive]
 pub enum Refusal {
     /// The 0.75-power rule is for dogs and cats.
     #[error(
@@ -37,11 +37,6 @@ pub enum Refusal {
         /// Heaviest accepted.
         high: f64,
     },
-    /// The linear form holds only above 2 kg and below 45 kg.
-    #[error(
-        "the linear form holds above 2 kg and below 45 kg, not at {0} kg: use the 0.75-power form or ask a veterinarian"
-    )]
-    LinearWeight(f64),
     /// This life stage is not one of this species.
     #[error("{} is no life stage of a {}: choose another, or ask a veterinarian for the day's allowance and type it in", stage.name(), species.name())]
     Stage {
@@ -99,41 +94,47 @@ pub struct Factor {
     pub stage: LifeStage,
     /// Day's energy over resting energy.
     pub times: f64,
-    /// How well sourced the figure is.
-    pub status: &'static str,
+    /// Where the figure is from.
+    pub source: FactorSource,
 }
 
-const CHARTS: &str = "as in published veterinary charts, secondary; starting point only";
-const SLIMMING: &str = "80 % of resting energy at the ideal weight, AAHA guidelines 2014; starting point only";
+/// Where a factor is from. Each is a starting point only.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum FactorSource {
+    /// Published veterinary charts; secondary.
+    Charts,
+    /// The same; home dogs of ideal weight used 1.83 (Divol & Priymenko 2017).
+    HomeDogs,
+    /// 80 % of resting energy at the ideal weight, AAHA guidelines 2014.
+    Slimming,
+    /// FEDIAF 2021, below half of the grown weight.
+    GrowthBelowHalf,
+    /// FEDIAF 2021, from half to four fifths of the grown weight.
+    GrowthBelowFourFifths,
+    /// FEDIAF 2021, from four fifths of the grown weight.
+    GrowthToTheEnd,
+}
 
-const fn factor(species: Species, stage: LifeStage, times: f64, status: &'static str) -> Factor {
-    Factor { species, stage, times, status }
+const fn factor(species: Species, stage: LifeStage, times: f64, source: FactorSource) -> Factor {
+    Factor { species, stage, times, source }
 }
 
 /// Every factor that goes by life stage alone. For weight loss it applies to the target weight.
 pub const FACTORS: [Factor; 9] = [
-    factor(Species::Dog, LifeStage::NeuteredAdult, 1.6, CHARTS),
-    factor(
-        Species::Dog,
-        LifeStage::IntactAdult,
-        1.8,
-        "as in published veterinary charts, secondary; home dogs of ideal weight used 1.83 (Divol & Priymenko 2017); starting point only",
-    ),
-    factor(Species::Dog, LifeStage::ObeseProne, 1.4, CHARTS),
-    factor(Species::Dog, LifeStage::WeightLoss, 0.8, SLIMMING),
-    factor(Species::Cat, LifeStage::NeuteredAdult, 1.2, CHARTS),
-    factor(Species::Cat, LifeStage::IntactAdult, 1.4, CHARTS),
-    factor(Species::Cat, LifeStage::ObeseProne, 1.0, CHARTS),
-    factor(Species::Cat, LifeStage::WeightLoss, 0.8, SLIMMING),
-    factor(Species::Cat, LifeStage::Kitten, 2.5, CHARTS),
+    factor(Species::Dog, LifeStage::NeuteredAdult, 1.6, Charts),
+    factor(Species::Dog, LifeStage::IntactAdult, 1.8, HomeDogs),
+    factor(Species::Dog, LifeStage::ObeseProne, 1.4, Charts),
+    factor(Species::Dog, LifeStage::WeightLoss, 0.8, Slimming),
+    factor(Species::Cat, LifeStage::NeuteredAdult, 1.2, Charts),
+    factor(Species::Cat, LifeStage::IntactAdult, 1.4, Charts),
+    factor(Species::Cat, LifeStage::ObeseProne, 1.0, Charts),
+    factor(Species::Cat, LifeStage::WeightLoss, 0.8, Slimming),
+    factor(Species::Cat, LifeStage::Kitten, 2.5, Charts),
 ];
 
-/// A puppy's factors by its share of the weight it will have grown: up to which share, which factor, in words.
-pub const GROWTH: [(f64, f64, &str); 3] = [
-    (0.5, 3.0, "FEDIAF 2021, below half of the grown weight; starting point only"),
-    (0.8, 2.5, "FEDIAF 2021, from half to four fifths of the grown weight; starting point only"),
-    (1.0, 2.0, "FEDIAF 2021, from four fifths of the grown weight; starting point only"),
-];
+/// A puppy's factors by its share of the weight it will have grown: up to which share, which factor, from where.
+pub const GROWTH: [(f64, f64, FactorSource); 3] =
+    [(0.5, 3.0, GrowthBelowHalf), (0.8, 2.5, GrowthBelowFourFifths), (1.0, 2.0, GrowthToTheEnd)];
 
 /// The factor of one species at one life stage; a puppy's needs its weight and the weight it is expected to have grown.
 ///
@@ -163,8 +164,8 @@ pub fn life_stage_factor(
     if stage == LifeStage::Puppy {
         let (kg, grown) = (weight.get(), plausible(species, grown.ok_or(Refusal::NoGrownWeight)?)?);
         let step = GROWTH.iter().find(|(below, ..)| kg < below * grown || (*below >= 1.0 && kg <= grown));
-        let (_, times, status) = step.ok_or(Refusal::Outgrown { kg, grown })?;
-        return Ok(factor(species, stage, *times, status));
+        let (_, times, source) = step.ok_or(Refusal::Outgrown { kg, grown })?;
+        return Ok(factor(species, stage, *times, *source));
     }
     FACTORS.iter().find(|f| f.species == species && f.stage == stage).copied().ok_or(Refusal::Stage { species, stage })
 }

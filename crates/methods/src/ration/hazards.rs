@@ -4,9 +4,9 @@
 //! The list is not complete: "not on the list" never means "safe".
 
 use super::aliases::{ALIASES, OTHER_THINGS, Sure};
-use super::wording::{Found, find, food_words};
-use sayso_model::Species;
+use super::wording::{Found, Name, find, food_words};
 use sayso_model::facts::{self, FoodHazard};
+use sayso_model::{Language, Species};
 use std::sync::OnceLock;
 
 /// How bad, from "a little is fine" to "never".
@@ -114,7 +114,7 @@ pub fn look_up(species: Species, text: &str) -> Verdict {
     let words = masked(food_words(text));
     let mut here: Vec<Finding> = Vec::new();
     for term in terms() {
-        let Some((found, start)) = find(&term.phrase, &words) else { continue };
+        let Some((found, start)) = find(&term.name, &words) else { continue };
         let how = match (found, term.sure) {
             (Found::Without, _) => Match::SaysWithout,
             (_, Sure::May) => Match::MayHold,
@@ -123,7 +123,7 @@ pub fn look_up(species: Species, text: &str) -> Verdict {
         };
         let finding = Finding {
             level: FoodLevel::of(term.fact),
-            words: words[start..start + term.phrase.len()].join(" "),
+            words: words[start..start + term.name.words.len()].join(" "),
             read_as: term.reads.clone(),
             how,
             fact: term.fact,
@@ -140,7 +140,7 @@ pub fn look_up(species: Species, text: &str) -> Verdict {
 }
 
 struct Term {
-    phrase: Vec<String>,
+    name: Name,
     reads: String,
     sure: Sure,
     fact: &'static FoodHazard,
@@ -153,12 +153,14 @@ fn terms() -> &'static [Term] {
         let mut terms = Vec::new();
         for fact in facts::all_food_hazards() {
             for (reads, sure) in fact_terms(&fact.item) {
-                for (_, alias_sure, names) in ALIASES.iter().filter(|(of, ..)| *of == reads) {
-                    for name in *names {
-                        terms.push(Term { phrase: food_words(name), reads: reads.clone(), sure: *alias_sure, fact });
+                for (language, rows) in ALIASES {
+                    for (_, sure, names) in rows.iter().filter(|(of, ..)| *of == reads) {
+                        let names = names.split(", ").flat_map(|name| Name::all(language, name));
+                        terms.extend(names.map(|name| Term { name, reads: reads.clone(), sure: *sure, fact }));
                     }
                 }
-                terms.push(Term { phrase: food_words(&reads), reads, sure, fact });
+                let names = Name::all(Language::En, &reads);
+                terms.extend(names.into_iter().map(|name| Term { name, reads: reads.clone(), sure, fact }));
             }
         }
         terms
@@ -183,11 +185,15 @@ fn fact_terms(item: &str) -> Vec<(String, Sure)> {
     terms
 }
 
-// Words of phrases that are another thing are blanked, so that what stands beside them is still read.
+// Phrases that are another thing are replaced or blanked, so that what stands beside them is still read.
 fn masked(mut words: Vec<String>) -> Vec<String> {
-    for phrase in OTHER_THINGS.iter().map(|p| food_words(p)) {
+    static PHRASES: OnceLock<Vec<(Vec<String>, Vec<String>)>> = OnceLock::new();
+    let cut = || OTHER_THINGS.iter().map(|(of, reads)| (food_words(of), food_words(reads))).collect();
+    for (phrase, reads) in PHRASES.get_or_init(cut) {
         while let Some(start) = words.windows(phrase.len()).position(|w| w == phrase) {
-            words[start..start + phrase.len()].fill(String::new());
+            // A blank keeps what stood around the phrase apart.
+            let put = if reads.is_empty() { vec![String::new()] } else { reads.clone() };
+            words.splice(start..start + phrase.len(), put);
         }
     }
     words
@@ -203,9 +209,9 @@ mod tests {
         let known: Vec<String> =
             facts::all_food_hazards().iter().flat_map(|f| fact_terms(&f.item)).map(|(t, _)| t).collect();
         assert!(!known.is_empty());
-        for (of, _, names) in ALIASES {
+        for (of, _, names) in ALIASES.iter().flat_map(|(_, rows)| *rows) {
             assert!(known.iter().any(|t| t == of), "no fact has the term {of:?}");
-            assert!(names.iter().all(|n| !food_words(n).is_empty()));
+            assert!(names.split(", ").all(|n| !food_words(n).is_empty()), "{names}");
         }
     }
 

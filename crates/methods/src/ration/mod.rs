@@ -14,7 +14,8 @@ mod wording;
 
 pub use allowance::{Allowance, Animal, Basis, Caution, day_allowance};
 pub use energy::{
-    FACTORS, Factor, GROWTH, INDIVIDUAL_SPREAD, KcalRange, Refusal, individual_range, life_stage_factor, resting_energy,
+    FACTORS, Factor, FactorSource, GROWTH, INDIVIDUAL_SPREAD, KcalRange, Refusal, individual_range, life_stage_factor,
+    resting_energy,
 };
 pub use foods::{FOODS, FoodEnergy, food_energy};
 pub use hazards::{Finding, FoodLevel, Match, Verdict, look_up};

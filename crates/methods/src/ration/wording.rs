@@ -2,23 +2,72 @@
 //!
 //! Source: own rules, tested against the facts. Leans towards finding a danger that is not there over missing one.
 
+use super::aliases::NOT_MADE_OF;
+use sayso_model::Language;
+use sayso_model::text::unaccented;
+
+/// Accented words that are other words without their accents ("the", "sale").
+const ACCENTED: [(&str, &[&str]); 2] =
+    [("tea", &["thé", "thés", "té", "tés", "chá", "chás"]), ("salty", &["salé", "salés", "salée", "salées"])];
+
+/// What French leaves before an apostrophe ("d'oignon").
+const ELIDED: [&str; 9] = ["l", "d", "n", "s", "j", "m", "t", "c", "qu"];
+
+/// How German says that something is left out, at the end of a word ("zuckerfrei").
+const FREE: [&str; 6] = ["frei", "freie", "freien", "freier", "freies", "freiem"];
+
 /// Lower-case singular words of a text; accents folded, everything but letters and digits a gap.
 pub(super) fn food_words(text: &str) -> Vec<String> {
-    let folded: String = text.chars().flat_map(char::to_lowercase).map(fold).filter(|c| *c != '\'').collect();
-    folded.split(|c: char| !c.is_alphanumeric()).filter(|w| !w.is_empty()).map(singular).collect()
+    let apart = |c: char| !c.is_alphanumeric() && c != '\'';
+    let apart_marks = |c: &char| !matches!(c, '\u{300}'..='\u{36f}');
+    let lower: String = text.chars().flat_map(char::to_lowercase).filter(apart_marks).collect();
+    let lower = lower.replace(['’', 'ʼ'], "'");
+    let raw: Vec<&str> = lower.split(apart).filter(|w| w.chars().any(char::is_alphanumeric)).collect();
+    // "os" is French for a bone, and an article in Portuguese.
+    if raw == ["os"] {
+        return vec!["bone".to_owned()];
+    }
+    let mut words = Vec::new();
+    for word in raw {
+        let word = match word.split_once('\'') {
+            Some((before, "os")) if ELIDED.contains(&before) => "bone",
+            Some((before, after)) if ELIDED.contains(&before) && after.chars().count() > 1 => after,
+            _ => word,
+        };
+        if let Some((read, _)) = ACCENTED.iter().find(|(_, written)| written.contains(&word)) {
+            words.push((*read).to_owned());
+            continue;
+        }
+        let folded = unaccented(&word.replace('\'', ""));
+        match FREE.iter().find_map(|end| folded.strip_suffix(end)).filter(|stem| stem.len() > 3) {
+            Some(stem) => words.extend([singular(stem), "free".to_owned()]),
+            None => words.push(singular(&folded)),
+        }
+    }
+    words
 }
 
-const fn fold(c: char) -> char {
-    match c {
-        'à' | 'á' | 'â' | 'ä' | 'ã' | 'å' => 'a',
-        'ç' => 'c',
-        'è' | 'é' | 'ê' | 'ë' => 'e',
-        'ì' | 'í' | 'î' | 'ï' => 'i',
-        'ñ' => 'n',
-        'ò' | 'ó' | 'ô' | 'ö' | 'õ' | 'ø' => 'o',
-        'ù' | 'ú' | 'û' | 'ü' => 'u',
-        '’' | 'ʼ' => '\'',
-        other => other,
+/// A name to look for.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub(super) struct Name {
+    /// Its singular words.
+    pub words: Vec<String>,
+    language: Language,
+    /// Whether the word may go on before and after it.
+    open: (bool, bool),
+}
+
+impl Name {
+    /// A name of the lists, with stars where its word may go on; also with "ae" for "ä", as German is typed without umlauts.
+    pub(super) fn all(language: Language, listed: &str) -> Vec<Self> {
+        let open = (listed.starts_with('*'), listed.ends_with('*'));
+        let of = |text: &str| Self { words: food_words(text), language, open };
+        let typed = listed.to_lowercase().replace('ä', "ae").replace('ö', "oe").replace('ü', "ue");
+        let mut all = vec![of(listed)];
+        if language == Language::De && typed != listed.to_lowercase() {
+            all.push(of(&typed));
+        }
+        all
     }
 }
 
@@ -52,23 +101,23 @@ pub(super) enum Found {
     Without,
 }
 
-/// Looks for `phrase` (singular words) in `text`; gives how, and where it starts.
-pub(super) fn find(phrase: &[String], text: &[String]) -> Option<(Found, usize)> {
+/// Looks for a name in `text` (singular words); gives how, and where it starts.
+pub(super) fn find(name: &Name, text: &[String]) -> Option<(Found, usize)> {
+    let phrase = &name.words;
     if phrase.is_empty() || phrase.len() > text.len() {
         return None;
     }
     let mut best: Option<(Found, usize)> = None;
     for (start, window) in text.windows(phrase.len()).enumerate() {
-        let found = if phrase.iter().zip(window).all(|(p, w)| same(p, w)) {
-            let before = start.checked_sub(1).and_then(|i| text.get(i));
-            let after = text.get(start + phrase.len());
-            let said = before.is_some_and(|w| matches!(w.as_str(), "no" | "without" | "non"))
-                || after.is_some_and(|w| w == "free");
-            if said { Found::Without } else { Found::Written }
-        } else if phrase.iter().zip(window).all(|(p, w)| same(p, w) || misspelt(p, w)) {
-            Found::Misspelt
-        } else {
+        let written = phrase.iter().zip(window).all(|(p, w)| same(name, p, w));
+        if !written && !phrase.iter().zip(window).all(|(p, w)| same(name, p, w) || misspelt(name.language, p, w)) {
             continue;
+        }
+        let free = text.get(start + phrase.len()).is_some_and(|w| w == "free");
+        let found = match (left_out(name.language, &text[..start]) || free, written) {
+            (true, _) => Found::Without,
+            (_, true) => Found::Written,
+            (_, false) => Found::Misspelt,
         };
         let rank = |f: Found| [Found::Without, Found::Misspelt, Found::Written].iter().position(|g| *g == f);
         if best.is_none_or(|(b, _)| rank(found) > rank(b)) {
@@ -76,6 +125,19 @@ pub(super) fn find(phrase: &[String], text: &[String]) -> Option<(Found, usize)>
         }
     }
     best
+}
+
+/// Whether the words before say that what follows is left out ("sans" reads "san"). In Portuguese "no" is "in the".
+fn left_out(language: Language, before: &[String]) -> bool {
+    let word = |back: usize| before.len().checked_sub(back).map(|i| before[i].as_str());
+    match (word(2), word(1)) {
+        (_, Some("no")) => language != Language::Pt,
+        (_, Some("without" | "non" | "sin" | "ohne" | "kein" | "keine" | "san" | "sem" | "nao" | "ni" | "nem"))
+        | (Some("pas" | "libre" | "livre" | "exento" | "isento" | "exempt"), Some("de"))
+        | (Some("free"), Some("of"))
+        | (Some("frei"), Some("von")) => true,
+        _ => false,
+    }
 }
 
 // Long enough that a word which begins or ends with it is nearly always made of it ("cheesecake").
@@ -98,19 +160,34 @@ const INNOCENT: [&str; 13] = [
     "unsalted",
 ];
 
-fn same(term: &str, word: &str) -> bool {
-    term == word
-        || (term.len() >= LONG_ENOUGH_TO_COMPOUND
-            && !INNOCENT.contains(&word)
-            && (word.starts_with(term) || word.ends_with(term)))
+fn innocent(term: &str, word: &str) -> bool {
+    INNOCENT.contains(&word) || NOT_MADE_OF.iter().any(|(begins, of)| word.starts_with(begins) && term.starts_with(of))
 }
 
-fn misspelt(term: &str, word: &str) -> bool {
-    if INNOCENT.contains(&word) || term.chars().next() != word.chars().next() {
+fn same(name: &Name, term: &str, word: &str) -> bool {
+    if term == word {
+        return true;
+    }
+    // English and German put what a thing is made of at either end; Spanish, French and Portuguese go on at the end only.
+    let ends = matches!(name.language, Language::En | Language::De);
+    let long = term.len() >= LONG_ENOUGH_TO_COMPOUND;
+    let (before, after) = name.open;
+    let alone = name.words.len() == 1;
+    let goes_on = (word.starts_with(term) && (long || (alone && after)))
+        || (word.ends_with(term) && ((long && ends) || (alone && before)))
+        || (alone && before && after && word.contains(term));
+    goes_on && !innocent(term, word)
+}
+
+fn misspelt(language: Language, term: &str, word: &str) -> bool {
+    let unlike = term.chars().next() != word.chars().next() || term.len().abs_diff(word.len()) > 2;
+    if unlike || innocent(term, word) {
         return false;
     }
     let (shorter, apart) = (term.len().min(word.len()), edits(term, word));
     match shorter {
+        // Endings change more in these languages: two letters apart is another word there.
+        8 | 9 if language != Language::En => apart <= 1,
         0..=4 => false,
         // So short a word has too many neighbours; two letters swapped is the slip that remains.
         5 => term.len() == word.len() && apart == 1 && sorted(term) == sorted(word),
@@ -147,7 +224,7 @@ mod tests {
     use super::*;
 
     fn found(phrase: &str, text: &str) -> Option<Found> {
-        find(&food_words(phrase), &food_words(text)).map(|(f, _)| f)
+        Name::all(Language::En, phrase).iter().find_map(|name| find(name, &food_words(text))).map(|(f, _)| f)
     }
 
     #[test]

@@ -7,6 +7,7 @@ use sayso_advisor::likes::{LikesReport, RankedReward};
 use sayso_advisor::ration::{food_cautions, forbidden};
 use sayso_model::{AnimalCard, LikesFormat, RewardCard, RewardKind};
 use sayso_wording::advice::{known as known_best, lean};
+use sayso_wording::hazards::{food, foods};
 use sayso_wording::{Locale, say};
 
 /// What an animal likes; none where the case is about no animal of the story.
@@ -109,12 +110,12 @@ fn caution(l: &Locale, card: &AnimalCard, reward: &RewardCard) -> Option<Block> 
         return None;
     }
     if let Some(why) = forbidden(card.species, reward) {
-        let text = say!(l, sheets::eaten, thing = &reward.name, why = why);
+        let text = say!(l, sheets::eaten, thing = &reward.name, why = foods(l, &why));
         return Some(Paragraph::block(say!(l, sheets::never_give, name = &card.name), text, Look::Stop));
     }
     let found = food_cautions(card.species, reward.name.as_str());
     (!found.is_empty()).then(|| {
-        let text = format!("{}.", found.join(". "));
+        let text = format!("{}.", found.iter().map(|c| food(l, c)).collect::<Vec<_>>().join(". "));
         Paragraph::block(say!(l, sheets::care, name = &card.name), text, Look::Boxed)
     })
 }

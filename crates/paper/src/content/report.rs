@@ -10,6 +10,8 @@ use sayso_advisor::welfare::welfare;
 use sayso_advisor::{Case, Estimate};
 use sayso_model::{AnimalCard, LikesTest, ProbeTrial, Sign, SignLevel};
 use sayso_wording::advice::{known, stage_name};
+use sayso_wording::ration::{basis, refusal};
+use sayso_wording::signs::noted;
 use sayso_wording::{Locale, say};
 
 pub fn in_short(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &Days) -> Vec<Block> {
@@ -140,7 +142,9 @@ pub fn signs(case: &Case<'_>, l: &Locale, all: &Days) -> Vec<Block> {
     let mut blocks = vec![Block::Heading(say!(l, sheets::body_language)), Paragraph::block("", counts, Look::Plain)];
     let strong = signs.iter().filter(|s| s.part.level == SignLevel::Strong);
     let items: Vec<String> = strong
-        .map(|s| say!(l, sheets::strong_sign, day = l.date(s.at().day(case.zone())), sign = s.part.sign.as_str()))
+        .map(|s| {
+            say!(l, sheets::strong_sign, day = l.date(s.at().day(case.zone())), sign = noted(l, s.part.sign.as_str()))
+        })
         .collect();
     if !items.is_empty() {
         blocks.push(Block::List { items, big: false });
@@ -151,6 +155,7 @@ pub fn signs(case: &Case<'_>, l: &Locale, all: &Days) -> Vec<Block> {
 
 pub fn food(l: &Locale, today: &Ration) -> Vec<Block> {
     let kcal = |x: f64| l.number(x, 0);
+    let basis = today.basis.map(|b| basis(l, &b)).unwrap_or_default();
     let text = match (today.day_kcal, today.budget_kcal, today.range_kcal) {
         (Some(day), Some(rewards), Some((low, high))) => say!(
             l,
@@ -159,13 +164,13 @@ pub fn food(l: &Locale, today: &Ration) -> Vec<Block> {
             low = kcal(low),
             high = kcal(high),
             rewards = kcal(rewards),
-            basis = &today.basis
+            basis = &basis
         ),
         (Some(day), Some(rewards), None) => {
-            say!(l, sheets::reckoned, day = kcal(day), rewards = kcal(rewards), basis = &today.basis)
+            say!(l, sheets::reckoned, day = kcal(day), rewards = kcal(rewards), basis = &basis)
         }
         _ => {
-            let why = today.refusal.clone().unwrap_or_else(|| say!(l, sheets::why_unknown));
+            let why = today.refusal.map_or_else(|| say!(l, sheets::why_unknown), |why| refusal(l, &why));
             say!(l, sheets::no_allowance, why = why)
         }
     };

@@ -1,11 +1,10 @@
 //! Charts as vectors: the same data as the page's, the same marks, in black and grey.
 
-use super::compose::Compose;
-use super::face::Weight;
+use super::face::{Faces, Weight};
 use super::strip::{BLACK, FILL, Grey, Ink, RULE, SOFT, Strip, WHITE};
 use super::tree::Leaf;
 use crate::sheet::{Bar, Drawn, Whisker};
-use sayso_wording::say;
+use sayso_wording::{Locale, say};
 
 /// Type in charts, points.
 const TICK: f32 = 7.5;
@@ -23,17 +22,26 @@ enum Anchor {
     End,
 }
 
-struct Pen<'a, 'b> {
-    compose: &'a Compose<'b>,
+/// What a chart is drawn with.
+#[derive(Clone, Copy)]
+pub struct Means<'a> {
+    pub faces: &'a Faces,
+    pub locale: &'a Locale,
+    /// Of the sheet, 1 where it has its usual size.
+    pub scale: f32,
+}
+
+struct Pen<'a> {
+    means: Means<'a>,
     strip: Strip,
     leaf: Leaf,
 }
 
-impl Pen<'_, '_> {
+impl Pen<'_> {
     fn text(&mut self, text: &str, size: f32, weight: Weight, (x, y): (f32, f32), anchor: Anchor) -> f32 {
         // A space after it: words of a chart are apart for whoever reads the text alone.
-        let run = self.compose.faces.run(weight, size, &format!("{text} "));
-        let wide = self.compose.faces.width(weight, size, text);
+        let run = self.means.faces.run(weight, size, &format!("{text} "));
+        let wide = self.means.faces.width(weight, size, text);
         let x = match anchor {
             Anchor::Start => x,
             Anchor::Middle => x - wide / 2.0,
@@ -46,7 +54,7 @@ impl Pen<'_, '_> {
     /// Clears the ground under words, so that no line runs through them.
     fn clear(&mut self, x: f32, y: f32, words: &[(f32, &str)]) {
         let width: f32 =
-            words.iter().map(|(size, text)| self.compose.faces.width(Weight::Regular, *size, text) + 3.0).sum();
+            words.iter().map(|(size, text)| self.means.faces.width(Weight::Regular, *size, text) + 3.0).sum();
         self.strip.draw(Some(self.leaf), Ink::Bar { x, y, width, height: 10.0, grey: WHITE });
     }
 
@@ -56,8 +64,8 @@ impl Pen<'_, '_> {
 }
 
 /// Draws a chart of this width.
-pub fn draw(compose: &Compose<'_>, drawn: &Drawn, leaf: Leaf, width: f32) -> Strip {
-    let mut pen = Pen { compose, strip: Strip::default(), leaf };
+pub fn draw(means: Means<'_>, drawn: &Drawn, leaf: Leaf, width: f32) -> Strip {
+    let mut pen = Pen { means, strip: Strip::default(), leaf };
     match drawn {
         Drawn::Bars { x, y, bars } => self::bars(&mut pen, x, y, bars, width),
         Drawn::Whiskers { x, level, rows } => whiskers(&mut pen, x, *level, rows, width),
@@ -79,23 +87,23 @@ fn step(most: usize) -> usize {
 }
 
 #[allow(clippy::cast_precision_loss)]
-fn bars(pen: &mut Pen<'_, '_>, x_label: &str, y_label: &str, bars: &[Bar], width: f32) {
+fn bars(pen: &mut Pen<'_>, x_label: &str, y_label: &str, bars: &[Bar], width: f32) {
     let most = bars.iter().map(|b| b.count).max().unwrap_or(0).max(1);
     let step = step(most);
     let top_count = most.div_ceil(step) * step;
     let (left, right, top) = (26.0, width - 2.0, 16.0);
-    let bottom = top + BARS * pen.compose.scale;
+    let bottom = top + BARS * pen.means.scale;
     let y_of = |count: usize| bottom - (bottom - top) * count as f32 / top_count as f32;
     pen.text(y_label, TICK, Weight::Regular, (0.0, 8.0), Anchor::Start);
     for count in (0..=top_count).step_by(step) {
         let y = y_of(count);
         pen.line((left, y), (right, y), 0.4, RULE, false);
-        let written = pen.compose.locale.number(count as f64, 0);
+        let written = pen.means.locale.number(count as f64, 0);
         pen.text(&written, TICK, Weight::Regular, (left - 4.0, y + 2.6), Anchor::End);
     }
     let slot = (right - left) / bars.len().max(1) as f32;
     // Every so many bars get a tick, so that ticks stand apart.
-    let widest = bars.iter().map(|b| pen.compose.faces.width(Weight::Regular, TICK, &b.tick)).fold(1.0, f32::max);
+    let widest = bars.iter().map(|b| pen.means.faces.width(Weight::Regular, TICK, &b.tick)).fold(1.0, f32::max);
     let mut every = 1;
     while slot * (every as f32) < widest + 4.0 {
         every += 1;
@@ -114,13 +122,13 @@ fn bars(pen: &mut Pen<'_, '_>, x_label: &str, y_label: &str, bars: &[Bar], width
 }
 
 #[allow(clippy::cast_precision_loss, clippy::cast_possible_truncation)]
-fn whiskers(pen: &mut Pen<'_, '_>, x_label: &str, level: Option<f64>, rows: &[Whisker], width: f32) {
+fn whiskers(pen: &mut Pen<'_>, x_label: &str, level: Option<f64>, rows: &[Whisker], width: f32) {
     let (left, right, top) = (4.0, width - 12.0, 2.0);
-    let row = ROW * pen.compose.scale;
+    let row = ROW * pen.means.scale;
     let bottom = top + row * rows.len() as f32;
     let x_of = |share: f64| left + (right - left) * share.clamp(0.0, 1.0) as f32;
     for share in [0.0, 0.25, 0.5, 0.75, 1.0] {
-        let (x, text) = (x_of(share), pen.compose.locale.percent(share));
+        let (x, text) = (x_of(share), pen.means.locale.percent(share));
         pen.line((x, top), (x, bottom), 0.4, RULE, false);
         let anchor = match share {
             0.0 => Anchor::Start,
@@ -136,7 +144,7 @@ fn whiskers(pen: &mut Pen<'_, '_>, x_label: &str, level: Option<f64>, rows: &[Wh
     }
     for (i, one) in rows.iter().enumerate() {
         let y = top + row * i as f32;
-        let counted = say!(pen.compose.locale, sheets::n_of, n = one.n);
+        let counted = say!(pen.means.locale, sheets::n_of, n = one.n);
         pen.clear(left, y + 1.5, &[(NAME, &one.name), (TICK, &counted)]);
         let end = pen.text(&one.name, NAME, Weight::Regular, (left, y + 9.0), Anchor::Start);
         pen.text(&counted, TICK, Weight::Regular, (end + 3.0, y + 9.0), Anchor::Start);

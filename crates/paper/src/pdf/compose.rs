@@ -1,9 +1,11 @@
 //! Blocks made into strips, with the structure they have for screen readers.
 
+use super::MM;
+use super::chart::{self, Means};
 use super::face::{Faces, Span, Weight};
+use super::picture::Pictures;
 use super::strip::{BLACK, Grey, Ink, SOFT, Strip, height, stacked};
 use super::tree::{Branch, Kind, Leaf};
-use super::{MM, chart};
 use crate::sheet::{Block, Chart, LabelSize, LabelText, Look, Paragraph, Sheet};
 use sayso_wording::Locale;
 use std::num::NonZeroU16;
@@ -38,14 +40,15 @@ pub type Composed = (Vec<Strip>, Vec<Branch>);
 /// Makes strips of one scale; counts the leaves of the structure.
 pub struct Compose<'a> {
     pub faces: &'a Faces,
+    pub pictures: &'a Pictures,
     pub locale: &'a Locale,
     pub scale: f32,
     leaves: usize,
 }
 
 impl<'a> Compose<'a> {
-    pub const fn new(faces: &'a Faces, locale: &'a Locale, scale: f32) -> Self {
-        Self { faces, locale, scale, leaves: 0 }
+    pub const fn new(faces: &'a Faces, pictures: &'a Pictures, locale: &'a Locale, scale: f32) -> Self {
+        Self { faces, pictures, locale, scale, leaves: 0 }
     }
 
     /// The whole sheet for pages with this room.
@@ -243,12 +246,13 @@ impl<'a> Compose<'a> {
 
     fn charts(&mut self, charts: &[Chart], width: f32) -> Composed {
         let (mut strips, mut tree) = (Vec::new(), Vec::new());
+        let means = Means { faces: self.faces, locale: self.locale, scale: self.scale };
         for one in charts {
             let (caption, drawing) = (self.leaf(), self.leaf());
             let mut strip = Strip::default();
             let spans: [Span<'_>; 1] = [(Weight::Bold, &one.title)];
             let named = self.text(&mut strip, caption, &spans, SMALL + 0.5, BLACK, (0.0, 2.0, width));
-            let picture = chart::draw(self, &one.drawn, drawing, width);
+            let picture = chart::draw(means, &one.drawn, drawing, width);
             strip.height = named + picture.height + 8.0 * self.scale;
             strip.take(picture, 0.0, named + 2.0);
             strips.push(strip);
@@ -272,7 +276,7 @@ impl<'a> Compose<'a> {
             for label in row {
                 let leaf = self.leaf();
                 strip.draw(None, Ink::Frame { x, y: 0.0, width: wide, height: high, line: 0.75 });
-                self.label(&mut strip, leaf, &label.says, (x, wide, high));
+                self.label(&mut strip, leaf, label, (x, wide, high));
                 branches.push(Branch::Element(Kind::Item, vec![Branch::around(Kind::Body, leaf)]));
                 x += wide + GAP;
             }
@@ -281,10 +285,18 @@ impl<'a> Compose<'a> {
         (strips, vec![Branch::Element(Kind::List, branches)])
     }
 
-    /// A word in the middle of its label, as large as its longest part and the label allow.
-    fn label(&self, strip: &mut Strip, leaf: Leaf, says: &str, (x, wide, high): (f32, f32, f32)) {
-        let inside = (wide - 4.0 * MM, high - 4.0 * MM);
+    /// A word in the middle of its label, as large as its longest part and the label allow, under its picture if it has one.
+    fn label(&self, strip: &mut Strip, leaf: Leaf, label: &LabelText, (x, wide, high): (f32, f32, f32)) {
+        let says = label.says.as_str();
+        let mut inside = (wide - 4.0 * MM, high - 4.0 * MM);
         let mut size = high / 4.5;
+        let mut above = 0.0;
+        if let Some((width, height)) = self.pictures.inside(label.word, (inside.0, 0.6 * inside.1)) {
+            let ink = Ink::Picture { x: x + (wide - width) / 2.0, y: 2.0 * MM, width, height, word: label.word };
+            strip.draw(None, ink);
+            above = height + MM;
+            inside.1 -= above;
+        }
         let longest =
             |size: f32| says.split_whitespace().map(|w| self.faces.width(Weight::Bold, size, w)).fold(0.0, f32::max);
         let tall = |size: f32| {
@@ -294,7 +306,7 @@ impl<'a> Compose<'a> {
         while size > LEAST && (longest(size) > inside.0 || tall(size) > inside.1) {
             size *= 0.95;
         }
-        let mut baseline = (high - tall(size)) / 2.0 + ASCENT * size;
+        let mut baseline = above + (high - above - tall(size)) / 2.0 + ASCENT * size;
         for line in self.faces.lines(&[(Weight::Bold, says)], size, inside.0) {
             for run in line {
                 let shown = self.faces.width(run.weight, size, run.text.trim_end());

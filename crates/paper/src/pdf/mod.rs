@@ -3,6 +3,7 @@
 mod chart;
 mod compose;
 mod face;
+mod picture;
 mod strip;
 mod table;
 mod tree;
@@ -11,6 +12,10 @@ mod write;
 use crate::sheet::Sheet;
 use compose::Compose;
 use face::Faces;
+use picture::Pictures;
+use sayso_model::WordId;
+use sayso_wording::{Locale, Message, say};
+use std::collections::BTreeMap;
 use strip::{Strip, paginate};
 
 /// Sizes of paper.
@@ -74,6 +79,15 @@ pub enum PaperError {
     Refused(String),
 }
 
+impl Message for PaperError {
+    fn say(&self, l: &Locale) -> String {
+        match self {
+            Self::Typeface => say!(l, sheets::no_typeface),
+            Self::Refused(why) => say!(l, sheets::pdf_refused, why = why),
+        }
+    }
+}
+
 /// A sheet as PDF.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Printed {
@@ -81,24 +95,27 @@ pub struct Printed {
     pub bytes: Vec<u8>,
     /// Its pages.
     pub pages: usize,
+    /// Words whose picture could not be read: they stand without one.
+    pub unread: Vec<WordId>,
 }
 
-/// Draws a sheet on paper. One page where that is enough, if need be in somewhat smaller type.
+/// Draws a sheet on paper, with pictures of its words (bytes of JPEG, PNG or WebP). One page where that is enough, if need be in somewhat smaller type.
 ///
 /// # Errors
 /// [`PaperError`] where the writer refuses the document.
-pub fn pdf(sheet: &Sheet, paper: Paper) -> Result<Printed, PaperError> {
+pub fn pdf(sheet: &Sheet, paper: Paper, pictures: &BTreeMap<WordId, Vec<u8>>) -> Result<Printed, PaperError> {
     let faces = Faces::new().ok_or(PaperError::Typeface)?;
+    let (pictures, unread) = Pictures::read(pictures);
     let (width, height) = paper.points();
     let room = (width - 2.0 * MARGIN, height - 2.0 * MARGIN - FOOT);
     let composed = |scale: f32| {
-        let (strips, tree) = Compose::new(&faces, &sheet.locale, scale).sheet(sheet, room);
+        let (strips, tree) = Compose::new(&faces, &pictures, &sheet.locale, scale).sheet(sheet, room);
         (paginate(strips, room.1), tree)
     };
     let fits = SCALES.into_iter().map(composed).find(|(pages, _)| pages.len() == 1);
     let (pages, tree) = fits.unwrap_or_else(|| composed(SCALES[0]));
-    let bytes = write::document(sheet, &faces, (width, height), &pages, tree)?;
-    Ok(Printed { bytes, pages: pages.len() })
+    let bytes = write::document(sheet, (&faces, &pictures), (width, height), &pages, tree)?;
+    Ok(Printed { bytes, pages: pages.len(), unread })
 }
 
 /// Strips of a page with their distances from its top.

@@ -3,6 +3,7 @@
 use super::Page;
 use super::face::Run;
 use super::tree::Leaf;
+use sayso_model::WordId;
 
 /// Lightness of ink, 0 black to 255 white. Only greys: nothing is said by colour.
 pub type Grey = u8;
@@ -25,12 +26,18 @@ pub enum Ink {
     Frame { x: f32, y: f32, width: f32, height: f32, line: f32 },
     /// A dot.
     Dot { x: f32, y: f32, radius: f32 },
+    /// The picture of a word.
+    Picture { x: f32, y: f32, width: f32, height: f32, word: WordId },
 }
 
 impl Ink {
     fn moved(mut self, dx: f32, dy: f32) -> Self {
         match &mut self {
-            Self::Text { x, y, .. } | Self::Bar { x, y, .. } | Self::Frame { x, y, .. } | Self::Dot { x, y, .. } => {
+            Self::Text { x, y, .. }
+            | Self::Bar { x, y, .. }
+            | Self::Frame { x, y, .. }
+            | Self::Dot { x, y, .. }
+            | Self::Picture { x, y, .. } => {
                 *x += dx;
                 *y += dy;
             }

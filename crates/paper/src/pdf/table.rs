@@ -5,9 +5,14 @@ use super::face::{Span, Weight};
 use super::strip::{BLACK, Ink, RULE, SOFT, Strip};
 use super::tree::{Branch, Kind};
 use crate::sheet::{Cell, Table};
+use sayso_model::WordId;
 
 /// Between two columns, points.
 const BETWEEN: f32 = 8.0;
+
+/// Side of a row's picture, and the gap after it, points.
+const PICTURE: f32 = 26.0;
+const PICTURE_GAP: f32 = 5.0;
 
 /// Above and below a row's text, points.
 const AIR: f32 = 2.5;
@@ -26,13 +31,13 @@ impl Compose<'_> {
         }
         let columns = self.columns(table, width);
         let names: Vec<Cell> = table.head.iter().map(|h| Cell::from(h.clone())).collect();
-        let (mut head, named) = self.row(&names, &columns, width, true);
+        let (mut head, named) = self.row((&names, None), &columns, width, true);
         head.with_next = true;
         strips.push(head);
         parts.push(Branch::Element(Kind::Head, vec![named]));
         let mut rows = Vec::new();
         for row in &table.rows {
-            let (strip, branch) = self.row(&row.cells, &columns, width, false);
+            let (strip, branch) = self.row((&row.cells, row.word), &columns, width, false);
             strips.push(strip);
             rows.push(branch);
         }
@@ -53,16 +58,24 @@ impl Compose<'_> {
                 *most = most.max(self.faces.width(weight, size, text));
             }
         };
+        let mut beside = 0.0_f32;
         for (i, name) in table.head.iter().enumerate() {
             see(i, Weight::Bold, self.size(SMALL), name);
         }
         for row in &table.rows {
+            if let Some((wide, _)) = self.picture(row.word) {
+                beside = beside.max(wide);
+            }
             for (i, cell) in row.cells.iter().enumerate() {
                 let weight = if i == 0 { Weight::Bold } else { Weight::Regular };
                 see(i, weight, size, &cell.text);
                 cell.more.iter().for_each(|text| see(i, Weight::Regular, size, text));
                 cell.hints.iter().for_each(|text| see(i, Weight::Regular, self.size(SMALL), text));
             }
+        }
+        // Pictures stand beside the names of rows.
+        for first in [least.first_mut(), most.first_mut()].into_iter().flatten() {
+            *first += beside;
         }
         let gaps = BETWEEN * f32::from(u16::try_from(table.head.len().saturating_sub(1)).unwrap_or(0));
         // A column that is wide for one long text alone does not starve the others.
@@ -78,13 +91,32 @@ impl Compose<'_> {
         least.iter().zip(wants).map(|(l, want)| l + (room - taken) * want / all).collect()
     }
 
-    fn row(&mut self, cells: &[Cell], columns: &[f32], width: f32, head: bool) -> (Strip, Branch) {
+    /// Room of a row's picture, with the gap after it: width and height, points.
+    fn picture(&self, word: Option<WordId>) -> Option<(f32, f32)> {
+        let side = PICTURE * self.scale;
+        let (width, height) = self.pictures.inside(word?, (side, side))?;
+        Some((width + PICTURE_GAP, height))
+    }
+
+    fn row(
+        &mut self,
+        (cells, word): (&[Cell], Option<WordId>),
+        columns: &[f32],
+        width: f32,
+        head: bool,
+    ) -> (Strip, Branch) {
         let mut strip = Strip::default();
         let mut branches = Vec::new();
-        let (mut x, mut tall) = (0.0, 0.0_f32);
+        let (mut at, mut tall) = (0.0, 0.0_f32);
         let air = AIR * self.scale;
         let mut blank = Vec::new();
+        let mut beside = 0.0;
+        if let (Some(word), Some((room, high))) = (word, self.picture(word)) {
+            strip.draw(None, Ink::Picture { x: 0.0, y: air, width: room - PICTURE_GAP, height: high, word });
+            (beside, tall) = (room, air + high);
+        }
         for (i, (cell, column)) in cells.iter().zip(columns).enumerate() {
+            let (x, column) = if i == 0 { (at + beside, column - beside) } else { (at, *column) };
             let leaf = self.leaf();
             let (weight, size) = match (head, i) {
                 (true, _) => (Weight::Bold, SMALL),
@@ -95,11 +127,11 @@ impl Compose<'_> {
             if cell.text.is_empty() {
                 // Room to write by hand, on a line.
                 let line = LEADING * self.size(TEXT) * 1.2;
-                blank.push((x, y + line - 2.0, *column));
+                blank.push((x, y + line - 2.0, column));
                 y += line;
             } else {
                 let ended = format!("{} ", cell.text);
-                y += self.text(&mut strip, leaf, &[(weight, &ended)], size, BLACK, (x, y, *column));
+                y += self.text(&mut strip, leaf, &[(weight, &ended)], size, BLACK, (x, y, column));
             }
             for (text, size, grey) in cell
                 .hints
@@ -108,7 +140,7 @@ impl Compose<'_> {
                 .chain(cell.more.iter().map(|text| (text, TEXT, BLACK)))
             {
                 let ended = format!("{text} ");
-                y += self.text(&mut strip, leaf, &[(Weight::Regular, &ended)], size, grey, (x, y, *column));
+                y += self.text(&mut strip, leaf, &[(Weight::Regular, &ended)], size, grey, (x, y, column));
             }
             tall = tall.max(y);
             let kind = match (head, i) {
@@ -117,7 +149,7 @@ impl Compose<'_> {
                 _ => Kind::Cell,
             };
             branches.push(Branch::around(kind, leaf));
-            x += column + BETWEEN;
+            at += columns[i] + BETWEEN;
         }
         for (x, y, wide) in blank {
             let (from, to) = ((x, y), (x + wide, y));

@@ -1,6 +1,7 @@
 //! Pages written as PDF.
 
 use super::face::{Faces, Weight};
+use super::picture::Pictures;
 use super::strip::{Grey, Ink, Mark, SOFT};
 use super::tree::{Branch, tag_tree};
 use super::{FOOT, MARGIN, Page, PaperError};
@@ -9,7 +10,7 @@ use krilla::color::luma;
 use krilla::configure::ConfigurationBuilder;
 use krilla::configure::validate::Accessibility;
 use krilla::destination::XyzDestination;
-use krilla::geom::{Path, PathBuilder, Point, Rect};
+use krilla::geom::{Path, PathBuilder, Point, Rect, Size, Transform};
 use krilla::metadata::{DateTime, Metadata};
 use krilla::num::NormalizedF32;
 use krilla::outline::{Outline, OutlineNode};
@@ -24,7 +25,7 @@ use sayso_wording::say;
 /// Writes the document, checked as it is written for what PDF/UA-1 asks of a file.
 pub fn document(
     sheet: &Sheet,
-    faces: &Faces,
+    (faces, pictures): (&Faces, &Pictures),
     (width, height): (f32, f32),
     pages: &[Page],
     tree: Vec<Branch>,
@@ -42,7 +43,7 @@ pub fn document(
             .ok_or_else(|| PaperError::Refused(format!("{width} \u{d7} {height}")))?;
         let mut on = document.start_page_with(settings);
         let mut surface = on.surface();
-        inks(&mut surface, faces, page, &mut drawn);
+        inks(&mut surface, (faces, pictures), page, &mut drawn);
         foot(&mut surface, sheet, faces, height, (number, pages.len()));
         surface.finish();
         on.finish();
@@ -83,7 +84,12 @@ fn date(at: Moment) -> DateTime {
 }
 
 /// Draws a page's inks; what follows each other under one mark is one piece.
-fn inks(surface: &mut Surface<'_>, faces: &Faces, page: &Page, drawn: &mut Vec<Vec<Identifier>>) {
+fn inks(
+    surface: &mut Surface<'_>,
+    (faces, pictures): (&Faces, &Pictures),
+    page: &Page,
+    drawn: &mut Vec<Vec<Identifier>>,
+) {
     let mut open: Option<Mark> = None;
     for (y, strip) in page {
         for (mark, ink) in &strip.inks {
@@ -105,7 +111,17 @@ fn inks(surface: &mut Surface<'_>, faces: &Faces, page: &Page, drawn: &mut Vec<V
                 }
                 open = Some(*mark);
             }
-            draw(surface, faces, ink, (MARGIN, MARGIN + y));
+            let (dx, dy) = (MARGIN, MARGIN + y);
+            match ink {
+                Ink::Picture { x, y, width, height, word } => {
+                    if let (Some(image), Some(size)) = (pictures.of(*word), Size::from_wh(*width, *height)) {
+                        surface.push_transform(&Transform::from_translate(dx + x, dy + y));
+                        surface.draw_image(image.clone(), size);
+                        surface.pop();
+                    }
+                }
+                other => draw(surface, faces, other, (dx, dy)),
+            }
         }
     }
     if open.is_some() {
@@ -163,6 +179,7 @@ fn draw(surface: &mut Surface<'_>, faces: &Faces, ink: &Ink, (dx, dy): (f32, f32
         Ink::Frame { x, y, width, height, line } => {
             shape(None, Some(stroke(*line, 0, false)), rectangle(dx + x, dy + y, *width, *height));
         }
+        Ink::Picture { .. } => {}
         Ink::Dot { x, y, radius } => shape(Some(fill(0)), None, circle(dx + x, dy + y, *radius)),
     }
 }

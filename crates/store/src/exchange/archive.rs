@@ -4,7 +4,7 @@
 use super::{Format, MOST_FILE_BYTES};
 use crate::aside::{self, Aside};
 use crate::clips::{ClipHash, MOST_CLIP_BYTES};
-use crate::error::StoreError;
+use crate::error::{ArchiveFault, StoreError};
 use crate::held::cannot_hold;
 use crate::store::Store;
 use std::fs::File;
@@ -140,8 +140,8 @@ pub fn events_of_archive(from: &Path) -> Result<(Vec<u8>, usize), StoreError> {
         }
         Ok(())
     })?;
-    let bad = |what: &str| StoreError::BadArchive { path: from.to_owned(), what: what.to_owned() };
-    let events = events.ok_or_else(|| bad(&format!("there is no {EVENTS} in it")))?;
+    let bad = |what| StoreError::BadArchive { path: from.to_owned(), what };
+    let events = events.ok_or_else(|| bad(ArchiveFault::Lacks(EVENTS)))?;
     Ok((events, clips))
 }
 
@@ -157,7 +157,10 @@ fn each_entry(from: &Path, each: &mut dyn FnMut(&str, &mut dyn Read) -> std::io:
         }
         Ok(())
     };
-    read().map_err(|e: std::io::Error| StoreError::BadArchive { path: from.to_owned(), what: e.to_string() })
+    read().map_err(|e: std::io::Error| {
+        let what = ArchiveFault::Unreadable(e.to_string());
+        StoreError::BadArchive { path: from.to_owned(), what }
+    })
 }
 
 fn add(out: &mut tar::Builder<impl Write>, name: &str, length: u64, bytes: impl Read) -> std::io::Result<()> {

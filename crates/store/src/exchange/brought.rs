@@ -3,8 +3,8 @@
 use super::preview::{ImportOptions, Imported, Preview};
 use super::{ClipsBrought, Format, MOST_FILE_BYTES, events_of_archive};
 use crate::error::StoreError;
-use crate::homes::{self, Others};
 use crate::restore::Restored;
+use crate::shares::{self, Others, Shares};
 use crate::store::Store;
 use std::fs::File;
 use std::io::Read;
@@ -74,10 +74,10 @@ pub enum Look {
 impl Look {
     /// The homes that come in only where somebody says so, in words with counts; empty where there is none.
     #[must_use]
-    pub fn others(&self) -> String {
+    pub fn others(&self) -> Shares {
         match self {
             Self::Events { preview, .. } => preview.others(),
-            Self::Backup(restored) => homes::in_words(&restored.homes),
+            Self::Backup(restored) => shares::others(&restored.homes),
         }
     }
 }

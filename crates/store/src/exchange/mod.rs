@@ -13,7 +13,7 @@ mod help;
 mod local_time;
 mod names;
 mod preview;
-mod problem;
+pub(crate) mod problem;
 mod resolve;
 mod rows;
 

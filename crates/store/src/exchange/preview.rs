@@ -7,9 +7,9 @@ use super::names::Names;
 use super::problem::RowProblem;
 use super::resolve::{Context, Resolved, resolve};
 use super::rows::{self, Glance, Raw, problem};
-use crate::error::StoreError;
-use crate::homes::{self, Others, Shares};
+use crate::error::{NotImported, StoreError};
 use crate::log::{self, Revision, Written};
+use crate::shares::{self, Others, Shares};
 use crate::store::Store;
 use crate::writer::{self, Appended};
 use sayso_model::{EventId, HomeId, Moment, Problems, Zone};
@@ -60,10 +60,10 @@ pub struct Preview {
 }
 
 impl Preview {
-    /// The homes that come in only where somebody says so, in words with counts; empty where there is none.
+    /// The homes that come in only where somebody says so.
     #[must_use]
-    pub fn others(&self) -> String {
-        homes::in_words(&self.homes)
+    pub fn others(&self) -> Shares {
+        shares::others(&self.homes)
     }
 
     /// The same import without the rows that have problems. For a person to decide, having seen them.
@@ -220,7 +220,7 @@ impl Store {
                     preview.new += 1;
                     let share = preview.homes.entry(written.home).or_default();
                     share.events += 1;
-                    share.name = homes::named_by(&written.kind, &written.json).or(share.name.take());
+                    share.name = shares::named_by(&written.kind, &written.json).or(share.name.take());
                     here.insert(written.id, preview.events.len());
                     preview.events.push(written);
                 }
@@ -236,15 +236,13 @@ impl Store {
     /// does not hold, or begin it with several, and `others` refuses that, or where another event of the same id was stored since; [`StoreError::DiskFull`] and others of [`Store::append`].
     pub async fn commit(&self, mut preview: Preview, others: Others) -> Result<Imported, StoreError> {
         if let Some(problem) = preview.problems.first() {
-            return Err(StoreError::NotImported(format!("{} problems, the first: {problem}", preview.problem_count)));
+            let (count, first) = (preview.problem_count, Box::new(problem.clone()));
+            return Err(StoreError::NotImported(NotImported::Faults { count, first }));
         }
         self.mark_others(&mut preview.homes).await?;
         let who = preview.others();
         if others == Others::Refuse && !who.is_empty() {
-            return Err(StoreError::NotImported(format!(
-                "the file would make this notebook hold several homes. It brings {who}. To keep several in one notebook, \
-                 for good, say so"
-            )));
+            return Err(StoreError::NotImported(NotImported::OtherHomes(who)));
         }
         let known = preview.duplicates;
         if preview.events.is_empty() {

@@ -28,6 +28,7 @@ use code::Code;
 use rate_limiter::RateLimiter;
 pub(crate) use rate_limiter::network;
 use sayso_model::Moment;
+use sayso_wording::Words;
 use std::fmt;
 use std::net::IpAddr;
 use std::path::Path;
@@ -191,7 +192,7 @@ impl Access {
 
 /// The words name the file and the remedy.
 fn damaged(error: PairedError) -> Error {
-    Error::Damaged(format!("{error}.").into())
+    Error::Damaged(Words::from(error).sentence())
 }
 
 /// A thread that panicked while holding the lock left whole values behind: each change is one assignment or insert.

@@ -3,6 +3,7 @@
 //! The file may be changed beside a running notebook (`sayso devices`); what it says then counts from the next request.
 
 use sayso_model::Moment;
+use sayso_wording::{Locale, Message, say};
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 use std::fs::{File, OpenOptions};
@@ -46,6 +47,19 @@ pub enum PairedError {
         /// Line, column and what is wrong.
         why: serde_json::Error,
     },
+}
+
+impl Message for PairedError {
+    fn say(&self, l: &Locale) -> String {
+        match self {
+            Self::File { file, source } => {
+                say!(l, pairing::file, file = file.display().to_string(), why = source.to_string())
+            }
+            Self::Content { file, why } => {
+                say!(l, pairing::file_content, file = file.display().to_string(), why = why.to_string())
+            }
+        }
+    }
 }
 
 /// One paired device, without its secret.

@@ -8,7 +8,7 @@ use axum::body::Bytes;
 use axum::extract::rejection::{BytesRejection, QueryRejection};
 use axum::extract::{Query, State};
 use axum::http::StatusCode;
-use sayso_model::{Event, Problem, Problems};
+use sayso_model::{Event, Fault, Problem, Problems};
 use sayso_store::read_event;
 use sayso_wording::words;
 use serde::{Deserialize, Serialize};
@@ -63,7 +63,7 @@ pub async fn append(
 pub fn body_error(error: &BytesRejection, most: usize) -> Error {
     match error.status() {
         StatusCode::PAYLOAD_TOO_LARGE => Error::TooLarge(most),
-        _ => Error::BadRequest("The body broke off while it was sent. Send it again.".into()),
+        _ => Error::BadRequest(words!(errors::body_broke)),
     }
 }
 
@@ -85,10 +85,7 @@ fn outcome(event: &Event, appended: Appended) -> Outcome {
     let (result, problems) = match appended {
         Appended::New => ("new", Vec::new()),
         Appended::Duplicate => ("duplicate", Vec::new()),
-        Appended::Conflict => {
-            let fault = "belongs to another event already, which was kept; send this one under a new id".into();
-            ("conflict", vec![Problem { field: "id".into(), fault }])
-        }
+        Appended::Conflict => ("conflict", vec![Problem { field: "id".into(), fault: Fault::IdTaken }]),
         Appended::Refused(Problems(found)) => ("refused", found),
     };
     Outcome { id: Some(event.id.to_string()), result, problems: problems.iter().map(ProblemJson::from).collect() }
@@ -126,7 +123,7 @@ pub async fn list(
     State(state): State<AppState>,
     range: Result<Query<Range>, QueryRejection>,
 ) -> Result<Json<Listing>, Error> {
-    let Query(range) = range.map_err(|e| Error::BadRequest(e.body_text().into()))?;
+    let Query(range) = range.map_err(|e| Error::BadRequest(words!(errors::request_broken, why = e.body_text())))?;
     let limit = range.limit.unwrap_or(MOST_LISTED);
     if range.after < 0 || !(1..=MOST_LISTED).contains(&limit) {
         return Err(Error::BadRequest(words!(errors::listing_range, most = MOST_LISTED)));

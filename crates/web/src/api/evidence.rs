@@ -89,7 +89,7 @@ fn said(v: Verdict, words: String) -> SaidJson {
 /// [`Error::Refused`] where the records contradict themselves.
 pub async fn show(page: AnimalPage) -> Result<Json<EvidenceJson>, Error> {
     let case = page.case();
-    let found = claims(&case).map_err(|why| Error::refused("records", why.to_string()))?;
+    let found = claims(&case).map_err(|why| Error::refused("records", why))?;
     let words = standings(&case)
         .iter()
         .filter_map(|s| {

@@ -12,6 +12,8 @@ use axum::extract::{Query, State};
 use axum::response::Response;
 use sayso_model::{HomeId, Moment};
 use sayso_store::{Format, ImportOptions, Others, Preview};
+use sayso_wording::errors::homes;
+use sayso_wording::{Locale, words};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -149,13 +151,7 @@ pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> 
     let found = if skip { found.without_bad_rows() } else { found };
     let unwanted = found.others();
     if others == Others::Refuse && !unwanted.is_empty() {
-        return Err(Error::refused(
-            "home",
-            format!(
-                "is not this notebook's alone: the file brings {unwanted}. To keep several homes in it, for good, add \
-                 take_in_other_home=true"
-            ),
-        ));
+        return Err(Error::refused("home", words!(faults::take_in_home, homes = homes(&Locale::ENGLISH, &unwanted))));
     }
     let imported = state.store.commit(found, others).await?;
     tracing::info!("Imported a file: {} new events, {} known ones.", imported.new, imported.duplicates);
@@ -163,7 +159,7 @@ pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> 
 }
 
 async fn look(state: &AppState, asked: Asked, body: Sent) -> Result<(Preview, bool, Others), Error> {
-    let Query(options) = asked.map_err(|e| Error::BadRequest(e.body_text().into()))?;
+    let Query(options) = asked.map_err(|e| Error::BadRequest(words!(errors::request_broken, why = e.body_text())))?;
     let bytes = body.map_err(|e| body_error(&e, MOST_IMPORT))?;
     let format = match options.format {
         FormatName::Jsonl => Format::JsonLines,

@@ -91,8 +91,8 @@ pub fn phases(locale: &Locale, chart: &Phases) -> Markup {
         }
     }
     for (x, y, point) in &shown {
-        let class = if point.changed { "dot" } else { "dot hollow" };
-        let _ = write!(out, r#"<circle class="{class}" cx="{x:.1}" cy="{y:.1}" r="3.5"/>"#);
+        let hollow = if point.changed { "" } else { " hollow" };
+        let _ = write!(out, r#"<circle class="dot{hollow}" cx="{x:.1}" cy="{y:.1}" r="3.5"/>"#);
     }
     let rows: Vec<Vec<String>> = chart
         .points

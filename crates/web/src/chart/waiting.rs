@@ -4,7 +4,7 @@ use super::{Axis, Lines, Series, lines, nice_axis, short};
 use maud::{Markup, html};
 use sayso_advisor::latency::Waiting;
 use sayso_methods::learning::latency::SurvivalPoint;
-use sayso_wording::{Locale, figures, say};
+use sayso_wording::{Locale, Message, figures, say};
 
 /// The curve with its band and its sentence; `whose` are the invitations, as in "these invitations".
 #[must_use]
@@ -15,7 +15,9 @@ pub fn waiting(locale: &Locale, title: &str, whose: &str, waiting: &Waiting) -> 
             return html! { p.quiet { (say!(locale, chart::waiting_few, title = title, n = curve.n)) } };
         }
         Ok(curve) => curve,
-        Err(why) => return html! { p.quiet { (say!(locale, chart::waiting_not, title = title, why = why)) } },
+        Err(why) => {
+            return html! { p.quiet { (say!(locale, chart::waiting_not, title = title, why = why.say(locale))) } };
+        }
     };
     let band = |p: &SurvivalPoint| {
         let still = curve.interval_at(p.time).unwrap_or(p.interval);

@@ -10,6 +10,13 @@ import * as words from "./words.js";
 const MOST = 6;
 
 /**
+ * A noted sign in the reader's language: the log holds those of the list in English, others as people wrote them.
+ * @param {Pad} pad
+ * @param {string} sign
+ */
+const signSaid = (pad, sign) => pad.now.signs.find((s) => s.sign === sign)?.said ?? sign;
+
+/**
  * What an event says, in a few words.
  * @param {Pad} pad
  * @param {Body} body
@@ -39,7 +46,7 @@ export function inWords(pad, body) {
     case "look":
       return body.word ? say("client-recent-looked-at", { word: says }) : say("client-recent-looked");
     case "sign":
-      return say("client-recent-sign", { level: words.level(body.level), sign: body.sign });
+      return say("client-recent-sign", { level: words.level(body.level), sign: signSaid(pad, body.sign) });
     case "session_start":
       return say("client-recent-started");
     case "session_end":

@@ -361,7 +361,7 @@ export function signs(pad) {
       };
       return [
         el("h3", {}, say(`client-board-level-${level}`)),
-        ...own.map((s) => button(s.sign, `sign-${level}`, () => seen(s.sign), { class: `wide sign ${level}` })),
+        ...own.map((s) => button(s.said, `sign-${level}`, () => seen(s.sign), { class: `wide sign ${level}` })),
         button(
           say("client-board-something-else"),
           `sign-${level}-other`,

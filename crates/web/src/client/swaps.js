@@ -132,6 +132,7 @@ function give(pad, press, drawn) {
   const name = reward && reward.name !== pad.says(drawn.give) ? ` (${reward.name})` : "";
   const given = () => (other ? pad.deliver(press, "alternative", { alternative: reward?.id }) : pad.deliver(press));
   const off = !canGive(pad, drawn.give);
+  const picture = pad.word(drawn.give)?.picture;
   return {
     key: `swap-give-${press.id}-${off}`,
     build: () => [
@@ -139,6 +140,7 @@ function give(pad, press, drawn) {
         el(
           "p",
           { class: "offer-word", "data-test": "swap-drawn" },
+          Boolean(picture) && el("img", { class: "picture", src: picture, alt: "" }),
           say(other ? "client-board-swap-instead" : "client-board-swap-give", {
             thing: `${pad.says(drawn.give)}${name}`,
           }),

@@ -6,6 +6,7 @@ use sayso_listen::{Config, Detection, Detector, Enrolled, ListenError, Pace, wav
 use sayso_model::{AnimalId, EventId, HomeId, Moment, Story};
 use sayso_notebook::{Diary, Listened, NoVocabulary, NotLogged, UNSURE, vocabulary};
 use sayso_store::Store;
+use sayso_wording::words;
 use std::collections::{BTreeMap, VecDeque};
 use std::sync::Arc;
 
@@ -18,6 +19,9 @@ const UNDECIDED_S: f64 = 6.0;
 const RECENT_S: f64 = 10.0;
 /// Sound kept on each side of an unsure press.
 const MARGIN_S: f64 = 0.25;
+
+/// What stands before the name of a stream in the origin of a press.
+const STREAM: &str = "stream ";
 
 /// A stream being heard.
 pub struct Hearing {
@@ -53,10 +57,8 @@ impl Hearing {
         begin: &Begin,
     ) -> Result<Self, Error> {
         let vocabulary = vocabulary(store, story, Pace::Live).await.map_err(|e| match e {
-            NoVocabulary::Nothing(_) => Error::Unavailable(
-                "No word has a recording that can be listened for. Record the words first, on their cards.".into(),
-            ),
-            NoVocabulary::Sound(e) => Error::Unavailable(e.to_string().into()),
+            NoVocabulary::Nothing(_) => Error::Unavailable(words!(listen::nothing_recorded)),
+            NoVocabulary::Sound(e) => Error::Unavailable(e.into()),
             NoVocabulary::Store(e) => e.into(),
             other => Error::internal(other),
         })?;
@@ -68,7 +70,7 @@ impl Hearing {
             enrolled: vocabulary.enrolled,
             words: vocabulary.words,
             diary: Diary::new(story, home, animal),
-            origin: format!("stream {}", begin.stream),
+            origin: format!("{STREAM}{}", begin.stream),
             began: begin.began,
             base: 0,
             next: None,
@@ -215,7 +217,7 @@ impl Hearing {
 }
 
 fn ear(enrolled: &Arc<Enrolled>, config: Config) -> Result<Detector, Error> {
-    Detector::with(Arc::clone(enrolled), config).map_err(|e: ListenError| Error::BadRequest(e.to_string().into()))
+    Detector::with(Arc::clone(enrolled), config).map_err(|e: ListenError| Error::BadRequest(e.into()))
 }
 
 /// A piece that cannot be kept loses nothing but itself; the press is in the log.

@@ -13,7 +13,7 @@ use axum::http::HeaderMap;
 use axum::response::Response;
 use sayso_model::{AnimalId, HomeId};
 use sayso_notebook::NotLogged;
-use sayso_wording::words;
+use sayso_wording::{Locale, Message as _, Words, words};
 use std::sync::Arc;
 use std::time::Duration;
 
@@ -40,11 +40,11 @@ pub async fn open(
     if !page.state.takes_sound {
         return Err(Error::Forbidden(words!(errors::no_sound_taken)));
     }
-    let upgrade = upgrade.map_err(|_| Error::BadRequest("This address is for a web socket.".into()))?;
+    let upgrade = upgrade.map_err(|_| Error::BadRequest(words!(listen::web_socket)))?;
     let secret = cookie(&headers, PAIRED_COOKIE).map(str::to_owned);
-    let (state, home, animal) = (page.state.clone(), page.home, page.id);
+    let (state, home, animal, locale) = (page.state.clone(), page.home, page.id, page.locale);
     Ok(upgrade.max_message_size(MOST_MESSAGE).max_frame_size(MOST_MESSAGE).on_upgrade(move |socket| {
-        Line { socket, state, home, animal, secret, ticket: None, told_upto: 0, troubled: false }.run()
+        Line { socket, state, home, animal, locale, secret, ticket: None, told_upto: 0, troubled: false }.run()
     }))
 }
 
@@ -54,6 +54,8 @@ struct Line {
     state: AppState,
     home: HomeId,
     animal: AnimalId,
+    /// How whoever opened the page reads.
+    locale: Locale,
     secret: Option<String>,
     ticket: Option<Ticket>,
     told_upto: u64,
@@ -125,10 +127,7 @@ impl Line {
                     self.tell(&ToPage::Ended).await?;
                     Ok(Some(End::Done))
                 }
-                Err(why) => {
-                    self.wrong(format!("This page and the notebook do not understand each other ({why}); reload it."))
-                        .await
-                }
+                Err(why) => self.wrong(&words!(listen::not_understood, why = why.to_string())).await,
             },
             Message::Binary(bytes) => self.hear(&bytes).await,
             Message::Close(_) => Ok(Some(End::Lost)),
@@ -144,7 +143,7 @@ impl Line {
         }
         let now = self.state.now();
         if begin.began.seconds_since(now).abs() > CLOCK_OFF_S {
-            return self.wrong("This device's clock is hours away from the notebook's. Set it right.".into()).await;
+            return self.wrong(&words!(listen::clock_off)).await;
         }
         let ticket = match self.state.seats.ask(self.home, begin.stream, begin.take, now) {
             Asked::Busy(since) => {
@@ -178,7 +177,7 @@ impl Line {
             }
             Err(why) => {
                 self.state.seats.leave(self.home, &ticket.seat);
-                self.wrong(why.to_string()).await
+                self.wrong(&why.words()).await
             }
         }
     }
@@ -191,9 +190,9 @@ impl Line {
 
     async fn hear(&mut self, bytes: &[u8]) -> Result<Option<End>, axum::Error> {
         let Some((position, samples)) = samples(bytes) else {
-            return self.wrong("The sound came broken.".into()).await;
+            return self.wrong(&words!(listen::sound_broken)).await;
         };
-        let Some(ticket) = &self.ticket else { return self.wrong("Sound came before the stream began.".into()).await };
+        let Some(ticket) = &self.ticket else { return self.wrong(&words!(listen::sound_too_soon)).await };
         let seat = Arc::clone(&ticket.seat);
         let heard = self.heard_at(&seat, position, samples).await;
         // Another page took the board in this very moment, and has brought this stream to its end.
@@ -203,7 +202,7 @@ impl Line {
         }
         let Worked { logged, upto, second } = match heard {
             Ok(worked) => worked,
-            Err(Some(why)) => return self.wrong(why).await,
+            Err(Some(why)) => return self.wrong(&why).await,
             Err(None) => return Ok(Some(End::Lost)),
         };
         match logged {
@@ -215,7 +214,7 @@ impl Line {
             }
             Err(why) => {
                 if !std::mem::replace(&mut self.troubled, true) {
-                    self.tell(&ToPage::Trouble(Some(why.to_string()))).await?;
+                    self.tell(&ToPage::Trouble(Some(why.say(&self.locale)))).await?;
                 }
             }
         }
@@ -226,15 +225,15 @@ impl Line {
         // A device that was forgotten meanwhile is heard no longer.
         if position % second < samples_in(bytes) && !self.state.access.admits(self.secret.as_deref(), self.state.now())
         {
-            return self.wrong("This device is not paired any more. Open /pair.".into()).await;
+            return self.wrong(&words!(listen::not_paired)).await;
         }
         Ok(None)
     }
 
     /// Hears and logs samples. The error is what to tell the page; none where coming back may help.
-    async fn heard_at(&mut self, seat: &Seat, position: u64, samples: Vec<i16>) -> Result<Worked, Option<String>> {
+    async fn heard_at(&mut self, seat: &Seat, position: u64, samples: Vec<i16>) -> Result<Worked, Option<Words>> {
         let mut held = seat.hearing.lock().await;
-        let mut hearing = held.take().ok_or_else(|| Some("The stream is over; listen anew.".to_owned()))?;
+        let mut hearing = held.take().ok_or_else(|| Some(words!(listen::over)))?;
         let worked = tokio::task::spawn_blocking(move || {
             let taken = hearing.take(position, &samples);
             (hearing, taken)
@@ -244,7 +243,7 @@ impl Line {
             None
         })?;
         let hearing = held.insert(hearing);
-        taken.map_err(|why| Some(why.to_string()))?;
+        taken.map_err(|why| Some(why.words()))?;
         let logged = hearing.log(&self.state.store, self.home, self.state.now()).await;
         Ok(Worked { logged, upto: hearing.upto(), second: u64::from(hearing.rate()) })
     }
@@ -300,8 +299,8 @@ impl Line {
         });
     }
 
-    async fn wrong(&mut self, why: String) -> Result<Option<End>, axum::Error> {
-        self.tell(&ToPage::Wrong(why)).await?;
+    async fn wrong(&mut self, why: &Words) -> Result<Option<End>, axum::Error> {
+        self.tell(&ToPage::Wrong(why.say(&self.locale))).await?;
         if let Some(ticket) = self.ticket.take() {
             self.state.seats.leave(self.home, &ticket.seat);
             finish(&self.state, self.home, &ticket.seat).await;

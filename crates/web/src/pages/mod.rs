@@ -5,6 +5,7 @@ pub mod board;
 pub mod checks;
 pub mod days;
 pub mod designs;
+pub mod earlier;
 pub mod evidence;
 pub mod exchange;
 pub mod front;
@@ -58,5 +59,6 @@ pub fn router() -> Router<AppState> {
         .merge(words::router())
         .merge(sheets::router())
         .merge(homescreen::router())
+        .merge(earlier::router())
         .layer(from_fn(homescreen::remember))
 }

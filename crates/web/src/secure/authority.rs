@@ -6,6 +6,7 @@ use rcgen::{
     KeyPair, KeyUsagePurpose, NameConstraints, SanType,
 };
 use sayso_model::Moment;
+use sayso_wording::{Locale, Message, say};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::io::Write;
@@ -68,6 +69,21 @@ pub enum SecureError {
     /// A certificate cannot be used.
     #[error("the certificate cannot be used: {0}")]
     Using(#[from] tokio_rustls::rustls::Error),
+}
+
+impl Message for SecureError {
+    fn say(&self, l: &Locale) -> String {
+        match self {
+            Self::File { file, source } => {
+                say!(l, sounds::of_file, file = file.display().to_string(), why = source.to_string())
+            }
+            Self::Content { file, why } => {
+                say!(l, command_serve::certificate_content, file = file.display().to_string(), why = why)
+            }
+            Self::Making(why) => say!(l, command_serve::certificate_making, why = why.to_string()),
+            Self::Using(why) => say!(l, command_serve::certificate_using, why = why.to_string()),
+        }
+    }
 }
 
 /// Signs this server's certificates. Phones that installed it trust the notebook, and by it nothing outside a home.

@@ -84,3 +84,13 @@ async fn it_opens_where_one_was_last() {
         assert_eq!(answer.header("location"), today, "{elsewhere}");
     }
 }
+
+#[tokio::test]
+async fn addresses_of_earlier_versions_lead_on() {
+    let web = Web::this_machine().await;
+    let answer = web.get("/l/0197a1b2-0000-7000-8000-000000000001/days?days=70").await;
+    assert_eq!(
+        (answer.status, answer.header("location")),
+        (StatusCode::PERMANENT_REDIRECT, "/a/0197a1b2-0000-7000-8000-000000000001/days?days=70")
+    );
+}

@@ -6,6 +6,7 @@ mod source;
 
 use reach::Graph;
 use sayso_web::pages::methods::METHODS;
+use sayso_wording::Locale;
 use source::{Name, Sources};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
@@ -103,20 +104,21 @@ fn the_page_of_methods_lists_just_what_is_used_and_where() {
     let args = std::fs::read_to_string(crates().join("cli/src/args.rs")).unwrap();
     let mut by_page = BTreeMap::new();
     for method in METHODS.iter().flat_map(|(_, all)| *all) {
-        assert!(!method.pages.is_empty() || !method.commands.is_empty(), "{}: shown nowhere", method.name);
+        let name = (method.name)(&Locale::ENGLISH);
+        assert!(!method.pages.is_empty() || !method.commands.is_empty(), "{}: shown nowhere", name);
         for page in method.pages {
             let used = by_page.entry(*page).or_insert_with(|| {
                 used(&|name| name[0] == "web" && name.len() > 3 && name[1] == "pages" && name[2] == *page)
             });
             let shows = method.code.iter().any(|code| used.contains(*code));
-            assert!(shows, "{}: the page {page} reaches none of {:?}", method.name, method.code);
+            assert!(shows, "{}: the page {page} reaches none of {:?}", name, method.code);
         }
         for command in method.commands {
             let variant = format!("    {}{}", command[..1].to_uppercase(), &command[1..]);
             let there = [" {", "("].iter().any(|end| args.contains(&format!("{variant}{end}")));
-            assert!(there, "{}: there is no command {command}", method.name);
+            assert!(there, "{}: there is no command {command}", name);
             let tells = method.code.iter().any(|code| by_command.contains(*code));
-            assert!(tells, "{}: no command reaches any of {:?}", method.name, method.code);
+            assert!(tells, "{}: no command reaches any of {:?}", name, method.code);
         }
     }
 }

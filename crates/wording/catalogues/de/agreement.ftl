@@ -68,3 +68,4 @@ agreement-wrong-people = { $n } Spalten; zwei bis zwanzig Menschen werden vergli
 agreement-wrong-long = zu viele Zeilen
 agreement-wrong-number = Zeile { $line }, { $person }: „{ $got }“ ist keine Zahl; Zahlen sind nötig, wenn die Bewertungen keine Namen sind
 agreement-wrong-names = zu viele verschiedene Namen; sind das Zahlen?
+agreement-person = Mensch { $number }

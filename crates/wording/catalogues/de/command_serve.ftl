@@ -27,3 +27,9 @@ command-serve-device = { $id }  { $name } ({ $how ->
 }), gekoppelt { $paired }, zuletzt gesehen { $seen }
 command-serve-no-device = Kein Gerät ist gekoppelt.
 command-serve-no-such-device = kein gekoppeltes Gerät hat die Kennung { $id }; die Liste zeigt, welche es gibt
+command-serve-port-taken = { $at } lässt sich nicht öffnen: { $why }; läuft Sayso schon? Wähle einen anderen Port oder eine Adresse dieses Rechners
+command-serve-cannot-open = das Notizbuch lässt sich nicht öffnen: { $why }
+command-serve-not-safe = HTTPS geht nicht: { $why }
+command-serve-certificate-content = { $file } enthält kein Zertifikat mit Schlüssel: { $why }. Hol sie aus einer Kopie zurück, oder lösche sie: Dann wird ein neues gemacht, und jedes Telefon muss es installieren
+command-serve-certificate-making = kein Zertifikat konnte gemacht werden: { $why }
+command-serve-certificate-using = das Zertifikat ist nicht verwendbar: { $why }

@@ -29,3 +29,15 @@ errors-other-site = Das kam von der Seite einer anderen Website und wurde nicht 
 errors-other-name = Auf diesen Namen antwortet Sayso nicht. Öffne es über die Adresse dieses Rechners oder seinen Namen im Heimnetz.
 errors-this-machine-only = Sayso antwortet hier nur auf diesem Rechner. Öffne http://localhost oder http://127.0.0.1 mit dem Port.
 errors-no-sound-taken = Dieses Notizbuch nimmt keinen Ton von Seiten an: Wer es betreibt, hat das abgeschaltet. Nimm einen Browser, der selbst zuhören kann.
+errors-no-such = Dieses Notizbuch kennt { $what ->
+    [check] keine solche Prüfung
+    [trial] keinen solchen Versuch
+    [reward] keine solche Belohnung
+    [press] keinen solchen Druck
+    [test] keinen solchen Test
+    [word] kein solches Wort
+    [rule] keine solche Regel
+   *[person] keinen solchen Menschen
+}.
+errors-body-broke = Die Sendung brach unterwegs ab. Sende sie noch einmal.
+errors-request-broken = Die Anfrage ist nicht lesbar ({ $why }). Sende sie noch einmal.

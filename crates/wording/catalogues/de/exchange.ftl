@@ -98,3 +98,4 @@ exchange-unsound-left = { $count ->
    *[other] Weggelassen, weil schon beim Sichern fehlerhaft: { $count } Einträge.
 }
 exchange-another-file = Eine andere Datei
+exchange-nameless = die Datei

@@ -90,3 +90,4 @@ log-ahead-why = { $n ->
 } Die Uhr des Geräts, das dies notierte, ging vor. Karten und Aufnahmen zählen schon; alles andere zählt ab seiner Zeit. Stell die Uhr richtig und bearbeite die Zeiten im Protokoll.
 log-no-such-event = Das Protokoll kennt kein solches Ereignis.
 log-took-choice = muss ja, nein oder offen sein
+log-id-without-time = Die Adresse nennt eine id, aber nicht, vor welcher Zeit: ?before=<time>&id=<id>

@@ -35,3 +35,5 @@ pairing-kind = { $kind ->
     [linux] Ein Linux-Rechner
    *[other] Ein Gerät
 }
+pairing-file = die gekoppelten Geräte in { $file }: { $why }; sorg dafür, dass dieses Programm die Datei lesen und schreiben darf
+pairing-file-content = { $file } enthält keine gekoppelten Geräte ({ $why }). Hol sie aus einer Kopie zurück, oder lösche sie: Dann koppelt sich jedes Telefon neu; im Notizbuch geht nichts verloren

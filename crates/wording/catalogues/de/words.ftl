@@ -133,3 +133,43 @@ words-which-where = Welches Wort wo, wie du davor stehst
 words-places = Plätze
 words-place = Reihe { $row }, Platz { $place }
 words-place-taken = hat ein Wort, das schon in Reihe { $row }, Platz { $place } steht; wähle eines von beiden
+words-recording = Aufnahme
+words-no-recording = Hier ist keine Aufnahme gespeichert. Für den Anfang genügt die auf dem Knopf: sprich sie leise auf, ein Wort, mit gewohnter Stimme, ohne Lärm. Ist derselbe Klang auch hier, kann ein Mikrofon Drücke hören.
+words-sound-file = Tondatei
+words-sound-file-other = Eine andere Tondatei an ihrer Stelle
+words-sound-file-hint = WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF oder WebM; genau der Klang, der auf dem Knopf ist
+words-keep-and-check = Speichern und prüfen
+words-record-softly = Lautes Abspielen nah am Ohr kann erschrecken oder schaden: sprich leise auf und lass { $name } herankommen.
+words-check-nothing = Nichts zu beanstanden.
+words-check-found = Die Prüfung fand:
+words-recording-of = Aufnahme von { $says }
+words-play-unheard = Spiel es ab, wo { $name } es nicht hört: ein Wort, das klingt und nichts bringt, lehrt, dass es nichts bedeutet.
+words-sound-not-stored = { $seconds } s lang. Die Tondatei ist hier nicht gespeichert.
+words-sound-not-stored-lufs = { $seconds } s lang, Lautheit { $lufs } LUFS. Die Tondatei ist hier nicht gespeichert.
+words-sound-unreadable = Der Klang ist nicht lesbar: { $why }.
+words-no-such-recording = Hier gibt es keine solche Aufnahme.
+words-picture-told = Wellenform, darunter die Stärke jeder Tonhöhe über die Zeit
+words-picture-label = Bild der Aufnahme, { $seconds } Sekunden lang
+words-stage-means = { $stage ->
+    [prepare] Karte, Aufnahme und Platz werden geklärt; noch kein Zeigen
+    [show] Menschen drücken, sagen und geben; nichts wird verlangt
+    [invite] ein Angebot, eine Wartezeit, dann zeigen und trotzdem geben
+   *[converse] { $name } drückt ungefragt; alle antworten
+}
+words-stage-with = Stufe mit { $name }
+words-stage-now = Jetzt: { $stage }, { $means }.
+words-figures-agree = Die Zahlen sprechen für dasselbe.
+words-figures-differ = Die Zahlen sprechen für { $stage }: { $means }.
+words-because = Weil:
+words-would-change = Was es ändern würde:
+words-fact-shown = Gezeigt
+words-fact-shown-times = { $times }-mal, in den letzten sieben Tagen { $week }-mal
+words-fact-delay = Vom Druck bis zum Geben
+words-fact-response = Gedrückt, wenn eingeladen und gewollt
+words-fact-own = Eigene Drücke in 28 Tagen
+words-never-counted = Nicht zu drücken zählt nie als Nichtverstehen.
+words-work-at = Daran arbeiten als
+words-back-no-loss = Eine Stufe zurück ist kein Verlust.
+words-stage-why = Warum
+words-stage-why-hint = wenn du magst
+words-stage-set = Stufe festlegen

@@ -68,3 +68,4 @@ agreement-wrong-people = { $n } columns; two to twenty people are compared, a co
 agreement-wrong-long = too many lines
 agreement-wrong-number = line { $line }, { $person }: “{ $got }” is no number; numbers are needed unless the scores are names
 agreement-wrong-names = too many different names; are these numbers?
+agreement-person = person { $number }

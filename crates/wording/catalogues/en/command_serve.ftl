@@ -27,3 +27,9 @@ command-serve-device = { $id }  { $name } ({ $how ->
 }), paired { $paired }, last seen { $seen }
 command-serve-no-device = No device is paired.
 command-serve-no-such-device = no paired device has the id { $id }; the list shows which there are
+command-serve-port-taken = { $at } cannot be opened: { $why }; is Sayso running already? Choose another port, or an address of this machine
+command-serve-cannot-open = the notebook cannot be opened: { $why }
+command-serve-not-safe = HTTPS cannot be served: { $why }
+command-serve-certificate-content = { $file } does not hold a certificate and its key: { $why }. Bring it back from a copy, or delete it: a new one is then made, and every phone has to install that
+command-serve-certificate-making = no certificate could be made: { $why }
+command-serve-certificate-using = the certificate cannot be used: { $why }

@@ -29,3 +29,15 @@ errors-other-site = This came from another site's page, so it was not taken. Use
 errors-other-name = Sayso does not answer to this name. Open it by this machine's address or its name on the home network.
 errors-this-machine-only = Sayso answers only on this machine here. Open http://localhost or http://127.0.0.1 with its port.
 errors-no-sound-taken = This notebook takes no sound from pages: whoever runs it has switched that off. Use a browser that can listen by itself.
+errors-no-such = This notebook knows no such { $what ->
+    [check] check
+    [trial] trial
+    [reward] reward
+    [press] press
+    [test] test
+    [word] word
+    [rule] rule
+   *[person] person
+}.
+errors-body-broke = The body broke off while it was sent. Send it again.
+errors-request-broken = The request cannot be read ({ $why }). Send it again.

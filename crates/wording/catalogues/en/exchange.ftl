@@ -98,3 +98,4 @@ exchange-unsound-left = { $count ->
    *[other] Left out, because unsound when they were backed up: { $count } events.
 }
 exchange-another-file = Another file
+exchange-nameless = the file

@@ -90,3 +90,4 @@ log-ahead-why = { $n ->
 } The clock of the device that noted this was ahead. Cards and recordings count already; everything else counts from its time on. Set that clock right, and edit the times in the log.
 log-no-such-event = The log has no such event.
 log-took-choice = must be yes, no or left open
+log-id-without-time = The address names an id, but not before which time: ?before=<time>&id=<id>

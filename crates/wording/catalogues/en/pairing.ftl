@@ -35,3 +35,5 @@ pairing-kind = { $kind ->
     [linux] A Linux computer
    *[other] A device
 }
+pairing-file = the paired devices in { $file }: { $why }; see that this program may read and write the file
+pairing-file-content = { $file } does not hold paired devices ({ $why }). Bring it back from a copy, or delete it: every phone then pairs anew; nothing in the notebook is lost

@@ -133,3 +133,49 @@ words-which-where = Which word where, as you stand before it
 words-places = Places
 words-place = Row { $row }, place { $place }
 words-place-taken = holds a word that stands in row { $row }, place { $place } already; choose one of the two
+words-recording = Recording
+words-no-recording = No recording is kept here. The one on the button is enough to begin: record softly, one word, in a usual voice, away from noise. With the same sound kept here, presses can be heard by a microphone.
+words-sound-file = Sound file
+words-sound-file-other = Another sound file in its place
+words-sound-file-hint = WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF or WebM; the very sound that is on the button
+words-keep-and-check = Keep and check it
+words-record-softly = A loud replay close to the ear can frighten or harm: record softly and let { $name } approach.
+words-check-nothing = Nothing to object to.
+words-check-found = The check found:
+words-recording-of = Recording of { $says }
+words-play-unheard = Play it where { $name } does not hear it: a word that sounds and brings nothing teaches that it means nothing.
+words-sound-not-stored = { $seconds } s long. Its sound file is not stored here.
+words-sound-not-stored-lufs = { $seconds } s long, loudness { $lufs } LUFS. Its sound file is not stored here.
+words-sound-unreadable = Its sound cannot be read: { $why }.
+words-no-such-recording = There is no such recording here.
+words-picture-told = Waveform, and below it the strength of each pitch over time
+words-picture-label = Picture of the recording, { $seconds } seconds long
+words-stage-means = { $stage ->
+    [prepare] card, recording and place are being settled; no showing yet
+    [show] people press, say and give; nothing is asked
+    [invite] an offer, a wait, then show it and give it all the same
+   *[converse] { $name } presses unasked; everyone answers
+}
+words-stage-with = Stage with { $name }
+words-stage-now = Now: { $stage }, { $means }.
+words-figures-agree = The figures point to the same.
+words-figures-differ = The figures point to { $stage }: { $means }.
+words-because = Because:
+words-would-change = What would change it:
+words-fact-shown = Shown
+words-fact-shown-times = { $times ->
+    [one] once
+   *[other] { $times } times
+}, in the last seven days { $week ->
+    [one] once
+   *[other] { $week } times
+}
+words-fact-delay = From press to giving
+words-fact-response = Pressed when invited and wanting it
+words-fact-own = Own presses in 28 days
+words-never-counted = Not pressing is never counted as not understanding.
+words-work-at = Work at it as
+words-back-no-loss = Going back a stage is no loss.
+words-stage-why = Why
+words-stage-why-hint = if you like
+words-stage-set = Set the stage

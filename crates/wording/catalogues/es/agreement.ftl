@@ -68,3 +68,4 @@ agreement-wrong-people = { $n } columnas; se comparan de dos a veinte personas, 
 agreement-wrong-long = demasiadas líneas
 agreement-wrong-number = línea { $line }, { $person }: «{ $got }» no es un número; hacen falta números salvo que las puntuaciones sean nombres
 agreement-wrong-names = demasiados nombres distintos; ¿son números?
+agreement-person = persona { $number }

@@ -27,3 +27,9 @@ command-serve-device = { $id }  { $name } ({ $how ->
 }), vinculado { $paired }, visto por última vez { $seen }
 command-serve-no-device = No hay ningún dispositivo vinculado.
 command-serve-no-such-device = ningún dispositivo vinculado tiene el identificador { $id }; la lista muestra cuáles hay
+command-serve-port-taken = { $at } no se puede abrir: { $why }; ¿ya está en marcha Sayso? Elige otro puerto, o una dirección de esta máquina
+command-serve-cannot-open = no se puede abrir el cuaderno: { $why }
+command-serve-not-safe = no se puede servir HTTPS: { $why }
+command-serve-certificate-content = { $file } no contiene un certificado y su clave: { $why }. Recupéralo de una copia, o bórralo: entonces se hace uno nuevo, y cada teléfono tiene que instalarlo
+command-serve-certificate-making = no se pudo hacer ningún certificado: { $why }
+command-serve-certificate-using = no se puede usar el certificado: { $why }

@@ -98,3 +98,4 @@ exchange-unsound-left = { $count ->
    *[other] Quedan fuera, por estar dañados al hacer la copia: { $count } registros.
 }
 exchange-another-file = Otro archivo
+exchange-nameless = el archivo

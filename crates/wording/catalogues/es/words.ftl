@@ -133,3 +133,49 @@ words-which-where = Qué palabra y dónde, como lo ves de frente
 words-places = Lugares
 words-place = Fila { $row }, lugar { $place }
 words-place-taken = tiene una palabra que ya está en la fila { $row }, lugar { $place }; elige uno de los dos
+words-recording = Grabación
+words-no-recording = Aquí no se guarda ninguna grabación. Para empezar basta la del botón: graba en voz baja, una palabra, con tu voz de siempre, lejos del ruido. Con el mismo sonido guardado aquí, un micrófono puede oír las pulsaciones.
+words-sound-file = Archivo de sonido
+words-sound-file-other = Otro archivo de sonido en su lugar
+words-sound-file-hint = WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF o WebM; el mismo sonido que está en el botón
+words-keep-and-check = Guardar y comprobar
+words-record-softly = Un sonido fuerte cerca del oído puede asustar o hacer daño: graba en voz baja y deja que { $name } se acerque.
+words-check-nothing = Nada que objetar.
+words-check-found = La comprobación encontró:
+words-recording-of = Grabación de { $says }
+words-play-unheard = Ponla donde { $name } no la oiga: una palabra que suena y no trae nada enseña que no significa nada.
+words-sound-not-stored = Dura { $seconds } s. Su archivo de sonido no está guardado aquí.
+words-sound-not-stored-lufs = Dura { $seconds } s, sonoridad { $lufs } LUFS. Su archivo de sonido no está guardado aquí.
+words-sound-unreadable = No se puede leer su sonido: { $why }.
+words-no-such-recording = Aquí no hay tal grabación.
+words-picture-told = Forma de onda y, debajo, la fuerza de cada tono en el tiempo
+words-picture-label = Imagen de la grabación, de { $seconds } segundos
+words-stage-means = { $stage ->
+    [prepare] se deciden ficha, grabación y lugar; aún no se enseña
+    [show] las personas pulsan, dicen y dan; no se pide nada
+    [invite] una oferta, una espera; luego se enseña y se da igualmente
+   *[converse] { $name } pulsa sin que se le pida; todos responden
+}
+words-stage-with = Etapa con { $name }
+words-stage-now = Ahora: { $stage }, { $means }.
+words-figures-agree = Las cifras apuntan a lo mismo.
+words-figures-differ = Las cifras apuntan a { $stage }: { $means }.
+words-because = Porque:
+words-would-change = Lo que lo cambiaría:
+words-fact-shown = Enseñada
+words-fact-shown-times = { $times ->
+    [one] una vez
+   *[other] { $times } veces
+}, en los últimos siete días { $week ->
+    [one] una vez
+   *[other] { $week } veces
+}
+words-fact-delay = De la pulsación a la entrega
+words-fact-response = Pulsada al invitar y quererla
+words-fact-own = Pulsaciones propias en 28 días
+words-never-counted = No pulsar nunca cuenta como no entender.
+words-work-at = Trabajarla como
+words-back-no-loss = Volver una etapa atrás no es una pérdida.
+words-stage-why = Por qué
+words-stage-why-hint = si quieres
+words-stage-set = Fijar la etapa

@@ -68,3 +68,4 @@ agreement-wrong-people = { $n } colonnes ; on compare de deux à vingt personnes
 agreement-wrong-long = trop de lignes
 agreement-wrong-number = ligne { $line }, { $person } : « { $got } » n’est pas un nombre ; il faut des nombres sauf si les scores sont des noms
 agreement-wrong-names = trop de noms différents ; sont-ce des nombres ?
+agreement-person = personne { $number }

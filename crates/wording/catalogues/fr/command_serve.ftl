@@ -27,3 +27,9 @@ command-serve-device = { $id }  { $name } ({ $how ->
 }), associé { $paired }, vu la dernière fois { $seen }
 command-serve-no-device = Aucun appareil n’est associé.
 command-serve-no-such-device = aucun appareil associé n’a l’identifiant { $id } ; la liste montre lesquels il y a
+command-serve-port-taken = { $at } ne peut être ouvert : { $why } ; Sayso tourne-t-il déjà ? Choisis un autre port, ou une adresse de cette machine
+command-serve-cannot-open = le carnet ne peut être ouvert : { $why }
+command-serve-not-safe = HTTPS ne peut être servi : { $why }
+command-serve-certificate-content = { $file } ne contient pas de certificat et sa clé : { $why }. Reprends-le d’une copie, ou efface-le : un nouveau est alors fait, et chaque téléphone doit l’installer
+command-serve-certificate-making = aucun certificat n’a pu être fait : { $why }
+command-serve-certificate-using = le certificat ne peut servir : { $why }

@@ -29,3 +29,15 @@ errors-other-site = Ceci venait de la page d’un autre site et n’a pas été 
 errors-other-name = Sayso ne répond pas à ce nom. Ouvre-le par l’adresse de cette machine ou par son nom sur le réseau de la maison.
 errors-this-machine-only = Sayso ne répond ici que sur cette machine. Ouvre http://localhost ou http://127.0.0.1 avec son port.
 errors-no-sound-taken = Ce carnet ne prend aucun son des pages : qui le fait tourner l’a désactivé. Utilise un navigateur qui peut écouter lui-même.
+errors-no-such = Ce carnet ne connaît pas { $what ->
+    [check] cette vérification
+    [trial] cet essai
+    [reward] cette récompense
+    [press] cet appui
+    [test] ce test
+    [word] ce mot
+    [rule] cette règle
+   *[person] cette personne
+}.
+errors-body-broke = L’envoi s’est coupé en route. Envoie-le à nouveau.
+errors-request-broken = La demande ne peut être lue ({ $why }). Envoie-la à nouveau.

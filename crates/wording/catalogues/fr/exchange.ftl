@@ -98,3 +98,4 @@ exchange-unsound-left = { $count ->
    *[other] Laissées de côté, défectueuses lors de la sauvegarde : { $count } entrées.
 }
 exchange-another-file = Un autre fichier
+exchange-nameless = le fichier

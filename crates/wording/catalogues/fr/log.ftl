@@ -90,3 +90,4 @@ log-ahead-why = { $n ->
 } L’horloge de l’appareil qui l’a noté avançait. Fiches et enregistrements comptent déjà ; le reste compte à partir de son heure. Règle cette horloge et modifie les heures dans le journal.
 log-no-such-event = Le journal n’a pas cet événement.
 log-took-choice = doit être oui, non ou laissé ouvert
+log-id-without-time = L’adresse nomme un id, mais pas avant quelle heure : ?before=<time>&id=<id>

@@ -35,3 +35,5 @@ pairing-kind = { $kind ->
     [linux] Un ordinateur Linux
    *[other] Un appareil
 }
+pairing-file = les appareils appairés dans { $file } : { $why } ; veille à ce que ce programme puisse lire et écrire le fichier
+pairing-file-content = { $file } ne contient pas d’appareils appairés ({ $why }). Reprends-le d’une copie, ou efface-le : chaque téléphone s’appaire alors à nouveau ; rien du carnet n’est perdu

@@ -133,3 +133,43 @@ words-which-where = Quel mot où, comme tu es devant
 words-places = Places
 words-place = Rangée { $row }, place { $place }
 words-place-taken = contient un mot déjà à la rangée { $row }, place { $place } ; choisis l’une des deux
+words-recording = Enregistrement
+words-no-recording = Aucun enregistrement n’est gardé ici. Celui du bouton suffit pour commencer : enregistre doucement, un seul mot, de ta voix habituelle, loin du bruit. Avec le même son gardé ici, un micro peut entendre les appuis.
+words-sound-file = Fichier son
+words-sound-file-other = Un autre fichier son à sa place
+words-sound-file-hint = WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF ou WebM ; le son même qui est sur le bouton
+words-keep-and-check = Garder et vérifier
+words-record-softly = Un son fort près de l’oreille peut effrayer ou blesser : enregistre doucement et laisse { $name } s’approcher.
+words-check-nothing = Rien à redire.
+words-check-found = La vérification a trouvé :
+words-recording-of = Enregistrement de { $says }
+words-play-unheard = Fais-le jouer là où { $name } ne l’entend pas : un mot qui sonne et n’apporte rien apprend qu’il ne veut rien dire.
+words-sound-not-stored = Durée : { $seconds } s. Son fichier son n’est pas gardé ici.
+words-sound-not-stored-lufs = Durée : { $seconds } s, sonie { $lufs } LUFS. Son fichier son n’est pas gardé ici.
+words-sound-unreadable = Son son ne peut être lu : { $why }.
+words-no-such-recording = Il n’y a pas d’enregistrement de ce nom ici.
+words-picture-told = Forme d’onde et, dessous, la force de chaque hauteur au fil du temps
+words-picture-label = Image de l’enregistrement, long de { $seconds } secondes
+words-stage-means = { $stage ->
+    [prepare] on fixe la fiche, l’enregistrement et la place ; on ne montre pas encore
+    [show] les gens appuient, disent et donnent ; rien n’est demandé
+    [invite] une offre, une attente, puis on montre et on donne quand même
+   *[converse] { $name } appuie sans qu’on le demande ; tout le monde répond
+}
+words-stage-with = Étape avec { $name }
+words-stage-now = Maintenant : { $stage }, { $means }.
+words-figures-agree = Les chiffres indiquent la même chose.
+words-figures-differ = Les chiffres indiquent { $stage } : { $means }.
+words-because = Parce que :
+words-would-change = Ce qui le changerait :
+words-fact-shown = Montré
+words-fact-shown-times = { $times } fois, dans les sept derniers jours { $week } fois
+words-fact-delay = De l’appui au don
+words-fact-response = Appuyé à l’invitation, quand c’était voulu
+words-fact-own = Appuis de soi-même en 28 jours
+words-never-counted = Ne pas appuyer ne compte jamais comme ne pas comprendre.
+words-work-at = Travailler ce mot comme
+words-back-no-loss = Revenir d’une étape n’est pas une perte.
+words-stage-why = Pourquoi
+words-stage-why-hint = si tu veux
+words-stage-set = Fixer l’étape

@@ -68,3 +68,4 @@ agreement-wrong-people = { $n } colunas; comparam-se de duas a vinte pessoas, um
 agreement-wrong-long = linhas demais
 agreement-wrong-number = linha { $line }, { $person }: “{ $got }” não é um número; são precisos números, a não ser que as pontuações sejam nomes
 agreement-wrong-names = nomes diferentes demais; são números?
+agreement-person = pessoa { $number }

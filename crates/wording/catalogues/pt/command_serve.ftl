@@ -27,3 +27,9 @@ command-serve-device = { $id }  { $name } ({ $how ->
 }), emparelhado { $paired }, visto pela última vez { $seen }
 command-serve-no-device = Nenhum dispositivo está emparelhado.
 command-serve-no-such-device = nenhum dispositivo emparelhado tem o identificador { $id }; a lista mostra quais há
+command-serve-port-taken = { $at } não se pode abrir: { $why }; o Sayso já está a correr? Escolhe outra porta, ou um endereço desta máquina
+command-serve-cannot-open = não é possível abrir o caderno: { $why }
+command-serve-not-safe = não é possível servir HTTPS: { $why }
+command-serve-certificate-content = { $file } não contém um certificado e a sua chave: { $why }. Recupera-o de uma cópia, ou apaga-o: faz-se então um novo, e cada telefone tem de o instalar
+command-serve-certificate-making = não foi possível fazer nenhum certificado: { $why }
+command-serve-certificate-using = não é possível usar o certificado: { $why }

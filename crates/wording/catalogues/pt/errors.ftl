@@ -29,3 +29,15 @@ errors-other-site = Isto veio da página de outro sítio e não foi aceite. Usa 
 errors-other-name = O Sayso não responde a este nome. Abre-o pelo endereço desta máquina ou pelo nome dela na rede de casa.
 errors-this-machine-only = Aqui o Sayso responde só nesta máquina. Abre http://localhost ou http://127.0.0.1 com a porta.
 errors-no-sound-taken = Este caderno não aceita som das páginas: quem o mantém desligou isso. Usa um navegador que consiga escutar por si.
+errors-no-such = Este caderno não conhece { $what ->
+    [check] tal verificação
+    [trial] tal ensaio
+    [reward] tal recompensa
+    [press] tal toque
+    [test] tal teste
+    [word] tal palavra
+    [rule] tal regra
+   *[person] tal pessoa
+}.
+errors-body-broke = O envio cortou-se a meio. Envia-o outra vez.
+errors-request-broken = Não é possível ler o pedido ({ $why }). Envia-o outra vez.

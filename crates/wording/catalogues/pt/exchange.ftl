@@ -98,3 +98,4 @@ exchange-unsound-left = { $count ->
    *[other] Ficam de fora, por estarem danificados quando se fez a cópia: { $count } registos.
 }
 exchange-another-file = Outro ficheiro
+exchange-nameless = o ficheiro

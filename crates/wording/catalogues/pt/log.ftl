@@ -90,3 +90,4 @@ log-ahead-why = { $n ->
 } O relógio do aparelho que anotou isso estava adiantado. Fichas e gravações já contam; o resto conta a partir da sua hora. Acerte esse relógio e edite as horas no registro.
 log-no-such-event = O registro não tem esse evento.
 log-took-choice = deve ser sim, não ou ficar em aberto
+log-id-without-time = O endereço nomeia um id, mas não antes de que hora: ?before=<time>&id=<id>

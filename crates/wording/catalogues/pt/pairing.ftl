@@ -35,3 +35,5 @@ pairing-kind = { $kind ->
     [linux] Um computador Linux
    *[other] Um aparelho
 }
+pairing-file = os aparelhos emparelhados em { $file }: { $why }; trata de que este programa possa ler e escrever o ficheiro
+pairing-file-content = { $file } não contém aparelhos emparelhados ({ $why }). Recupera-o de uma cópia, ou apaga-o: cada telefone emparelha-se então de novo; nada do caderno se perde

@@ -157,3 +157,6 @@ sheets-written = Escrito: { $file } ({ $pages ->
 sheets-no-animal-needed = A folha “{ $sheet }” é sobre toda a casa: deixa de fora --animal.
 sheets-many-animals = Vivem aqui vários animais: diz qual com --animal, um de { $names }.
 sheets-no-animal = Ainda não vive aqui nenhum animal: junta um na página Pessoas.
+sheets-picture-unread = A imagem de “{ $word }” não se consegue ler: a folha sai sem ela. Tire-a de novo na ficha da palavra.
+sheets-no-typeface = não é possível ler o tipo de letra
+sheets-pdf-refused = não foi possível escrever o PDF: { $why }

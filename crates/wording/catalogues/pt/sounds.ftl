@@ -17,3 +17,10 @@ sounds-made-alike = { $a } / { $b }: { $edits ->
         [guessed] {" "}(pronúncia suposta)
        *[known] {""}
     }
+sounds-no-clips = não foi dada nenhuma gravação; não há nada que escutar
+sounds-clip-length = a gravação de “{ $word }” dura { $seconds } s; pode escutar-se entre 0,15 s e 4 s
+sounds-silent = a gravação de “{ $word }” está em silêncio
+sounds-format = não se pode escutar som de { $rate } amostras por segundo em { $channels } canais (4000 a 384000, 1 a 32)
+sounds-of-file = { $file }: { $why }
+sounds-not-stored = o ficheiro de som não está guardado aqui; regista-o outra vez
+sounds-nothing-enrolled = aqui não está guardada nenhuma gravação; não há nada que escutar

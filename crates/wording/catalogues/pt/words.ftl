@@ -133,3 +133,49 @@ words-which-where = Que palavra e onde, como o vês de frente
 words-places = Lugares
 words-place = Fila { $row }, lugar { $place }
 words-place-taken = tem uma palavra que já está na fila { $row }, lugar { $place }; escolhe um dos dois
+words-recording = Gravação
+words-no-recording = Aqui não está guardada nenhuma gravação. Para começar basta a do botão: grava baixinho, uma palavra, com a voz de sempre, longe do barulho. Com o mesmo som guardado aqui, um microfone pode ouvir os toques.
+words-sound-file = Ficheiro de som
+words-sound-file-other = Outro ficheiro de som em seu lugar
+words-sound-file-hint = WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF ou WebM; o mesmo som que está no botão
+words-keep-and-check = Guardar e verificar
+words-record-softly = Um som alto perto do ouvido pode assustar ou magoar: grava baixinho e deixa { $name } aproximar-se.
+words-check-nothing = Nada a apontar.
+words-check-found = A verificação encontrou:
+words-recording-of = Gravação de { $says }
+words-play-unheard = Toca-a onde { $name } não a ouça: uma palavra que soa e não traz nada ensina que não significa nada.
+words-sound-not-stored = Dura { $seconds } s. O ficheiro de som não está guardado aqui.
+words-sound-not-stored-lufs = Dura { $seconds } s, volume { $lufs } LUFS. O ficheiro de som não está guardado aqui.
+words-sound-unreadable = Não é possível ler o som: { $why }.
+words-no-such-recording = Aqui não há tal gravação.
+words-picture-told = Forma de onda e, por baixo, a força de cada tom ao longo do tempo
+words-picture-label = Imagem da gravação, de { $seconds } segundos
+words-stage-means = { $stage ->
+    [prepare] acertam-se ficha, gravação e lugar; ainda não se mostra
+    [show] as pessoas tocam, dizem e dão; nada se pede
+    [invite] uma oferta, uma espera; depois mostra-se e dá-se na mesma
+   *[converse] { $name } toca sem lhe pedirem; todos respondem
+}
+words-stage-with = Etapa com { $name }
+words-stage-now = Agora: { $stage }, { $means }.
+words-figures-agree = Os números apontam para o mesmo.
+words-figures-differ = Os números apontam para { $stage }: { $means }.
+words-because = Porque:
+words-would-change = O que o mudaria:
+words-fact-shown = Mostrada
+words-fact-shown-times = { $times ->
+    [one] uma vez
+   *[other] { $times } vezes
+}, nos últimos sete dias { $week ->
+    [one] uma vez
+   *[other] { $week } vezes
+}
+words-fact-delay = Do toque à entrega
+words-fact-response = Tocada ao convidar e querer
+words-fact-own = Toques próprios em 28 dias
+words-never-counted = Não tocar nunca conta como não entender.
+words-work-at = Trabalhar como
+words-back-no-loss = Voltar uma etapa atrás não é uma perda.
+words-stage-why = Porquê
+words-stage-why-hint = se quiseres
+words-stage-set = Definir a etapa

@@ -1,6 +1,7 @@
 //! Because of what: facts with their figures in words.
 
 use super::act::lacks;
+use crate::signs::noted;
 use crate::{Locale, say};
 use sayso_advisor::advice::{Because, Lasting, NamedWord};
 use sayso_advisor::estimate::{Estimate, TOO_EARLY};
@@ -20,10 +21,18 @@ pub fn because(l: &Locale, name: &str, fact: &Because) -> String {
     let figure = |e: &Estimate| l.estimate(e);
     match fact {
         Because::StrongSigns { today, count, on_days, days, last } => {
-            say!(l, because::strong_signs, today = *today, count = *count, days = *days, on = *on_days, last = last)
+            say!(
+                l,
+                because::strong_signs,
+                today = *today,
+                count = *count,
+                days = *days,
+                on = *on_days,
+                last = noted(l, last)
+            )
         }
         Because::LastingSigns { sign, count, days, last, last_on } => {
-            lasting(l, name, *sign, (*count, *days), (last, *last_on))
+            lasting(l, name, *sign, (*count, *days), (&noted(l, last), *last_on))
         }
         Because::Recurring { weeks, of, .. } => say!(l, because::recurring, weeks = *weeks, of = *of),
         Because::LeftSessions { share, left } => {

@@ -41,7 +41,7 @@ impl<'a> Diary<'a> {
         heard: &[Detection],
     ) -> Result<Kept, CliError> {
         let kept = self.diary.keep(&self.notebook.store, &vocabulary.known, origin, began, heard, now());
-        let entries = Handle::current().block_on(kept).map_err(CliError::below)?;
+        let entries = Handle::current().block_on(kept).map_err(CliError::said)?;
         let new = entries.iter().flatten().count();
         Ok(Kept { new, known: entries.len() - new })
     }

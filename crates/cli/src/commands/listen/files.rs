@@ -67,7 +67,7 @@ pub fn hear(run: &mut Run, path: &Path) -> Result<(), CliError> {
     if let Some(why) = wrong {
         return Err(why);
     }
-    let (heard, info) = heard.map_err(CliError::below)?;
+    let (heard, info) = heard.map_err(CliError::said)?;
     if info.damaged > 0 {
         note!(l, command_listen::damaged_parts, file = &name, n = info.damaged);
     }

@@ -18,7 +18,7 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
     let mut microphone = Microphone::open()?;
     let mut config = Config::new(microphone.rate, microphone.channels, Pace::Live);
     config.least_confidence = run.args.least.unwrap_or(config.least_confidence);
-    let mut ear = Detector::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(CliError::below)?;
+    let mut ear = Detector::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(CliError::said)?;
     let stop = stopped(*run.l);
     note!(
         run.l,

@@ -21,7 +21,7 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
     if let Some(least) = run.args.least {
         config.least_confidence = least;
     }
-    let mut ear = Detector::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(CliError::below)?;
+    let mut ear = Detector::with(Arc::clone(&run.vocabulary.enrolled), config).map_err(CliError::said)?;
     let (mut reader, mut samples, mut bytes) = (PcmReader::new(format), Vec::new(), vec![0u8; BLOCK]);
     let mut input = std::io::stdin().lock();
     let mut began = run.args.started_at;
@@ -40,7 +40,7 @@ pub fn hear(run: &mut Run) -> Result<(), CliError> {
         take(run, SOUND, began, &heard)?;
     }
     if reader.left_over() > 0 {
-        note!(run.l, command_listen::cut_off, samples = format!("{format:?}"));
+        note!(run.l, command_listen::cut_off, samples = format.to_string());
     }
     let began = began.unwrap_or_else(now);
     let seconds = ear.position_s();

@@ -4,13 +4,16 @@ use crate::error::CliError;
 use crate::out::note;
 use sayso_listen::{Clip, Enrolled, Pace};
 use sayso_notebook::{Listened, NoSound, NoVocabulary, Notebook, vocabulary};
-use sayso_wording::{Locale, words};
+use sayso_wording::{Locale, Message, words};
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::Arc;
 
 /// Endings of the sound files a folder is searched for.
-const ENDINGS: [&str; 5] = ["wav", "flac", "ogg", "oga", "mp3"];
+const ENDINGS: [&str; 17] = [
+    "wav", "m4a", "mp4", "aac", "opus", "ogg", "oga", "webm", "weba", "mka", "flac", "mp3", "aiff", "aif", "aifc",
+    "caf", "3gp",
+];
 
 /// The enrolled clips, and what each stands for.
 pub struct Vocabulary {
@@ -25,7 +28,7 @@ impl Vocabulary {
     pub async fn of_notebook(l: &Locale, notebook: &Notebook, pace: Pace) -> Result<Self, CliError> {
         let told = |left_out: Vec<(String, NoSound)>| {
             for (says, why) in left_out {
-                note!(l, command_listen::left_out, word = says, why = why.to_string());
+                note!(l, command_listen::left_out, word = says, why = why.say(l));
             }
         };
         match vocabulary(&notebook.store, &notebook.story, pace).await {
@@ -37,7 +40,7 @@ impl Vocabulary {
                 told(left_out);
                 Err(CliError::said(words!(command_listen::nothing_enrolled)))
             }
-            Err(other) => Err(CliError::below(other)),
+            Err(other) => Err(CliError::said(other)),
         }
     }
 
@@ -61,7 +64,7 @@ impl Vocabulary {
                 let file = path.display().to_string();
                 return Err(CliError::said(words!(command_listen::second_clip, file = file, word = word)));
             }
-            clips.push(Clip::from_file(word, &path).map_err(CliError::below)?);
+            clips.push(Clip::from_file(word, &path).map_err(CliError::said)?);
         }
         if clips.is_empty() {
             let dir = dir.display().to_string();
@@ -71,7 +74,7 @@ impl Vocabulary {
                 endings = ENDINGS.join(", ")
             )));
         }
-        let enrolled = Enrolled::new(&clips, pace).map_err(CliError::below)?;
+        let enrolled = Enrolled::new(&clips, pace).map_err(CliError::said)?;
         Ok(Self { enrolled: Arc::new(enrolled), known: BTreeMap::new() })
     }
 

@@ -66,7 +66,7 @@ const ALTERNATIVES: usize = 5;
 /// use sayso_model::RewardKind;
 /// let candidate = |says: &str, kind, mean| Candidate {
 ///     says: says.to_owned(), kind, liking: Liking { mean, sd: 0.05 }, at_board: true, seconds: Some(10.0),
-///     most_per_day: None, ration_pieces: None, hazard: None, already_said: false,
+///     most_per_day: None, ration_pieces: None, barred: false, already_said: false,
 /// };
 /// let found = first_words(
 ///     &[candidate("ball", RewardKind::Play, 0.8), candidate("scratch", RewardKind::Touch, 0.7), candidate("mat", RewardKind::Rest, 0.1)],

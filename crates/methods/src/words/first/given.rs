@@ -51,8 +51,8 @@ pub struct Candidate {
     pub most_per_day: Option<u32>,
     /// Pieces a day the ration allows of it alone; none for what is not eaten.
     pub ration_pieces: Option<u32>,
-    /// Why it must not be given at all, in words (a food listed as "never", a danger in the home).
-    pub hazard: Option<String>,
+    /// Whether it must not be given at all (a food listed as "never", a danger in the home).
+    pub barred: bool,
     /// Whether the household already says this word many times a day.
     pub already_said: bool,
 }

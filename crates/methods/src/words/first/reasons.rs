@@ -25,7 +25,7 @@ pub enum Part {
 #[derive(Debug, Clone, PartialEq)]
 pub enum Reason {
     /// It must not be given.
-    Hazard(String),
+    Barred,
     /// A figure that cannot be right.
     BadFigure(&'static str),
     /// It cannot be given at the board.
@@ -93,8 +93,8 @@ impl LeftOut {
 /// What bars a candidate whatever the others are.
 pub(super) fn unfit(candidate: &Candidate, rules: &FirstWordRules) -> Option<Reason> {
     // Safety before all else, also before a figure that cannot be right.
-    if let Some(why) = &candidate.hazard {
-        return Some(Reason::Hazard(why.clone()));
+    if candidate.barred {
+        return Some(Reason::Barred);
     }
     if !candidate.liking.is_usable() {
         return Some(Reason::BadFigure("liking"));

@@ -12,7 +12,7 @@ use axum::response::{IntoResponse, Response};
 use axum::routing::get;
 use maud::Markup;
 use sayso_advisor::agreement::{ScoreScale, agreement, read};
-use sayso_wording::agreement::wrong;
+use sayso_wording::agreement::{person, wrong};
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
@@ -29,7 +29,7 @@ async fn judge(page: Page, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&["scores", "scale", "headed"])?;
     let scale = typed.checked::<ScoreScale, _>("scale", typed.text("scale").parse());
     let scores = scale.and_then(|s| {
-        let read = read(typed.text("scores"), typed.ticked("headed"), s);
+        let read = read(typed.text("scores"), typed.ticked("headed"), s, |i| person(&page.locale, i));
         typed.checked("scores", read.map_err(|why| wrong(&page.locale, &why)))
     });
     Ok(match scale.zip(scores) {

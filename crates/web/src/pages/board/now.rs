@@ -15,6 +15,9 @@ use sayso_model::{
     AnimalId, BoardLayout, Body, Day, Event, EventId, HomeId, Moment, PersonId, PictureOf, RewardCard, RewardId,
     RewardKind, Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
 };
+use sayso_wording::hazards::{food, foods};
+use sayso_wording::ration::refusal;
+use sayso_wording::{say, signs};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -52,7 +55,7 @@ pub struct Now {
     /// Signs to choose from.
     pub signs: Vec<SignNow>,
     /// What a battery in a mouth calls for.
-    pub battery: &'static str,
+    pub battery: String,
     /// Today's events, as they stand, that figures of today count.
     pub today: Vec<Event>,
     /// When events of `today` were last changed by a clock ahead of the notebook's; a later change is dated after that.
@@ -128,22 +131,25 @@ pub struct RationNow {
 /// A sign of body language.
 #[derive(Clone, PartialEq, Debug, Serialize, schemars::JsonSchema)]
 pub struct SignNow {
-    /// What is seen.
+    /// The sign as the log holds it, in English.
     pub sign: &'static str,
+    /// What is seen, in the reader's language.
+    pub said: String,
     /// How strong.
     pub level: SignLevel,
     /// What to do.
-    pub act: &'static str,
+    pub act: String,
 }
 
 /// The board of an animal as it is now.
 #[must_use]
 pub fn now(page: &AnimalPage) -> Now {
-    let (story, animal, at) = (&*page.story, page.id, page.now);
+    let (story, animal, at, l) = (&*page.story, page.id, page.now, &page.locale);
     let day = at.day(&page.zone);
     let rewards = story.rewards_of(animal);
     let ration = ration(story, &page.card, at);
-    let care: BTreeMap<RewardId, Vec<String>> = ration.rewards.iter().map(|r| (r.reward, r.cautions.clone())).collect();
+    let care: BTreeMap<RewardId, Vec<String>> =
+        ration.rewards.iter().map(|r| (r.reward, r.cautions.iter().map(|c| food(l, c)).collect())).collect();
     let (case, today) = (page.case(), today(story, animal, day, &page.zone));
     Now {
         home: page.home,
@@ -166,13 +172,13 @@ pub fn now(page: &AnimalPage) -> Now {
                 kind: r.kind,
                 kcal: r.kcal_per_piece.map(|k| k.get()),
                 most_per_day: r.most_per_day,
-                never: forbidden(page.card.species, r),
+                never: forbidden(page.card.species, r).map(|why| foods(l, &why)),
                 cautions: care.get(&r.reward).cloned().unwrap_or_default(),
             })
             .collect(),
-        ration: RationNow { budget_kcal: ration.budget_kcal, refusal: ration.refusal },
+        ration: RationNow { budget_kcal: ration.budget_kcal, refusal: ration.refusal.map(|why| refusal(l, &why)) },
         signs: signs(page),
-        battery: facts::BATTERY_EMERGENCY,
+        battery: say!(l, hazards::battery),
         changed_ahead: changed_ahead(story, &today, at),
         today,
         rest: rest_today(&case),
@@ -217,12 +223,13 @@ fn signs(page: &AnimalPage) -> Vec<SignNow> {
         .into_iter()
         .map(|s| SignNow {
             sign: &s.sign,
+            said: signs::seen(&page.locale, s),
             level: match (s.kind.as_str(), s.level.as_str()) {
                 ("joining", _) => SignLevel::Joining,
                 (_, "strong") => SignLevel::Strong,
                 _ => SignLevel::Mild,
             },
-            act: &s.act,
+            act: signs::act(&page.locale, s),
         })
         .collect()
 }

@@ -6,6 +6,7 @@ use crate::pages::listen::switch;
 use crate::rich;
 use maud::{Markup, html};
 use sayso_model::{Stage, WordId, facts};
+use sayso_wording::hazards::other;
 use sayso_wording::{Locale, say};
 
 pub fn view(page: &AnimalPage) -> Markup {
@@ -123,6 +124,7 @@ fn pad(w: &WordNow, test: &str, zone: Option<usize>, planned: bool) -> Markup {
     html! {
         button.pad .planned[planned] .unready[w.stage == Stage::Prepare] .closing[w.closing] type="button" data-word=(w.id)
             data-z=[zone] data-test=(format!("{test}-{}", w.says)) data-state="idle" {
+            @if let Some(picture) = &w.picture { img.picture src=(picture) alt="" draggable="false"; }
             span.count.num {}
             span.says { (w.says) }
             span.does {}
@@ -200,10 +202,10 @@ fn cautions(locale: &Locale, now: &Now) -> Markup {
             summary { (say!(locale, board::safe)) }
             ul {
                 @for h in facts::other_hazards() {
-                    li { strong { (h.hazard) } ": " (h.act) "." }
+                    li { (other(locale, h)) }
                 }
             }
-            p.quiet { (facts::hazards_note()) }
+            p.quiet { (say!(locale, hazards::note)) }
         }
     }
 }

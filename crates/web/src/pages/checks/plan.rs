@@ -16,7 +16,7 @@ use sayso_advisor::ration::forbidden;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{ProbeDesign, ProbeId, ProbePlan, RewardCard, WordCard, WordId};
 use sayso_wording::checks::design;
-use sayso_wording::{Locale, say, words};
+use sayso_wording::{Locale, Message, say, words};
 use uuid::Uuid;
 
 /// Words in one check at most: more make it too long for any animal.
@@ -140,7 +140,7 @@ fn read(page: &AnimalPage, typed: &mut Typed) -> Option<Asked> {
         Ok(size) => Some(Asked { design: design?, words, choices, blind: blind?, size }),
         Err(why) => {
             if typed.right() {
-                typed.wrong("rate", words!(faults::near_chance, why = why.to_string()));
+                typed.wrong("rate", words!(faults::near_chance, why = why.say(&page.locale)));
             }
             None
         }
@@ -178,7 +178,7 @@ fn form(page: &AnimalPage, typed: &Typed, asked: Option<&Asked>) -> Markup {
         .iter()
         .map(|w| {
             let reward = reward_of(page, w);
-            let text = html! { (w.says.as_str()) @if let Some(r) = reward { " " span.quiet { (r.name.as_str()) } (for_animal(&page.card, r)) } };
+            let text = html! { (w.says.as_str()) @if let Some(r) = reward { " " span.quiet { (r.name.as_str()) } (for_animal(&page.locale, &page.card, r)) } };
             (w.word.to_string(), text)
         })
         .collect();

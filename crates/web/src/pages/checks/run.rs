@@ -6,13 +6,15 @@ use crate::error::Error;
 use crate::fields::{number, summary, tick};
 use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
+use crate::picture;
 use crate::rich;
 use crate::typed::Typed;
 use axum::extract::{Path, Query};
 use maud::{Markup, html};
 use sayso_advisor::checks::{Next, PER_SITTING, PlannedTrial, next_trial, order, trials};
 use sayso_advisor::welfare::rest_today;
-use sayso_model::{ProbeDesign, ProbePlan, ProbeResponse, WordId};
+use sayso_model::{PictureOf, ProbeDesign, ProbePlan, ProbeResponse, WordId};
+use sayso_wording::Message;
 use sayso_wording::checks::design;
 use sayso_wording::say;
 use serde::Deserialize;
@@ -54,7 +56,7 @@ pub async fn setter(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> 
             (stops(&page))
             (enough(&page, plan))
             @match next {
-                Err(why) => p { (say!(l, checks::cannot_run, why = why.to_string())) },
+                Err(why) => p { (say!(l, checks::cannot_run, why = why.say(l))) },
                 Ok(Next::Done) => p { strong { (say!(l, checks::all_done, trials = plan.trials)) } },
                 Ok(Next::Trial(_)) if plan.design == ProbeDesign::WrongDelivery => p { (say!(l, checks::at_board)) },
                 Ok(Next::Trial(trial)) => (lay(&page, plan, &trial)),
@@ -80,7 +82,7 @@ fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
             h2 { (say!(l, checks::lay_out, name = name)) }
             p.quiet { (whose_left(l, name)) }
             ol.lay { @for (at, w) in trial.laid_out.iter().enumerate() {
-                li { strong { (thing(page, *w)) } @if at == trial.right_place { " " span.quiet { (say!(l, checks::asked_for)) } } @if let Some(r) = card(w) { (for_animal(&page.card, r)) } }
+                li { (picture::of(&page.story, PictureOf::Word { word: *w })) " " strong { (thing(page, *w)) } @if at == trial.right_place { " " span.quiet { (say!(l, checks::asked_for)) } } @if let Some(r) = card(w) { (for_animal(&page.locale, &page.card, r)) } }
             } }
             p { (rich!(l, checks::then_play, word = html! { strong { (quoted(trial.word)) } })) }
         } @else if covered {
@@ -88,11 +90,11 @@ fn lay(page: &AnimalPage, plan: &ProbePlan, trial: &PlannedTrial) -> Markup {
             p.quiet { (whose_left(l, name)) }
             ol.lay { @for w in &trial.laid_out { li { strong { (quoted(*w)) } } } }
             h2 { (say!(l, checks::show_thing, thing = thing(page, trial.word))) }
-            @if let Some(r) = card(&trial.word) { (for_animal(&page.card, r)) }
+            @if let Some(r) = card(&trial.word) { (for_animal(&page.locale, &page.card, r)) }
             p { (say!(l, checks::lies_in, place = asked)) }
         } @else {
             h2 { (say!(l, checks::show_thing, thing = thing(page, trial.word))) }
-            @if let Some(r) = card(&trial.word) { (for_animal(&page.card, r)) }
+            @if let Some(r) = card(&trial.word) { (for_animal(&page.locale, &page.card, r)) }
             p { (say!(l, checks::its_number, place = asked)) }
             details { summary { (say!(l, checks::numbers)) }
                 p.quiet { (say!(l, checks::numbers_how)) }
@@ -127,7 +129,7 @@ pub fn presenter_view(page: &AnimalPage, plan: &ProbePlan, typed: &Typed, twice:
             (last(page, plan))
             (enough(page, plan))
             @match next {
-                Err(why) => p { (say!(l, checks::cannot_run, why = why.to_string())) },
+                Err(why) => p { (say!(l, checks::cannot_run, why = why.say(l))) },
                 Ok(Next::Done) => {
                     p { strong { (say!(l, checks::all_done, trials = plan.trials)) } " " (say!(l, checks::thanks, name = name)) }
                     a.button.primary.wide href=(address(page, plan.probe)) { (say!(l, checks::see)) }

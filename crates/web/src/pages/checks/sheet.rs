@@ -11,6 +11,7 @@ use axum::extract::Path;
 use maud::{Markup, html};
 use sayso_advisor::checks::{PER_SITTING, PlannedTrial, order};
 use sayso_model::{ProbeDesign, ProbePlan};
+use sayso_wording::Message;
 use sayso_wording::checks::design;
 use sayso_wording::say;
 
@@ -31,7 +32,7 @@ pub async fn setter(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> 
             (kindly(l, name))
             (health(&page))
             @for w in &plan.words {
-                @if let Some(r) = words.get(w).and_then(|c| c.reward).and_then(|r| rewards.get(&r)) { (for_animal(&page.card, r)) }
+                @if let Some(r) = words.get(w).and_then(|c| c.reward).and_then(|r| rewards.get(&r)) { (for_animal(&page.locale, &page.card, r)) }
             }
         },
         |trials| {
@@ -109,7 +110,7 @@ fn sheet(
                     " · " (rich!(l, checks::seed, seed = html! { span.num { (seed) } })) }
                 (head)
                 @match &drawn {
-                    Err(why) => p { (say!(l, checks::cannot_draw, why = why.to_string())) },
+                    Err(why) => p { (say!(l, checks::cannot_draw, why = why.say(l))) },
                     Ok(trials) => {
                         @for (at, sitting) in trials.chunks(PER_SITTING).enumerate() {
                             h2 { (say!(l, checks::sitting, number = at + 1)) }

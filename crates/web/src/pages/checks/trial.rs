@@ -11,7 +11,7 @@ use sayso_model::{
     Body, Event, Feed, Grams, Kcal, ProbeDesign, ProbePlan, ProbeResponse, ProbeTrial, RewardKind, Seconds, Withdrawal,
     WordId,
 };
-use sayso_wording::words;
+use sayso_wording::{Message, words};
 
 /// Notes an answer. An answer to a trial that was answered already (a double tap, a page gone back to) changes nothing.
 pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
@@ -19,11 +19,11 @@ pub async fn note(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed
     let mut typed = typed.only(&["number", "answer", "after_s", "knew"])?;
     let to = format!("{}/presenter", address(&page, plan.probe));
     if plan.design == ProbeDesign::WrongDelivery {
-        return Err(Error::refused("answer", "of this design is noted at the board, as any answer is"));
+        return Err(Error::refused("answer", words!(faults::noted_at_board)));
     }
     let trial = match next_trial(&page.story, page.id, plan.probe) {
         Some(Ok(Next::Trial(trial))) => trial,
-        Some(Err(why)) => return Err(Error::refused("plan", format!("cannot be run: {why}"))),
+        Some(Err(why)) => return Err(Error::refused("plan", words!(faults::cannot_run, why = why.say(&page.locale)))),
         Some(Ok(Next::Done)) | None => return Ok(Redirect::to(&to).into_response()),
     };
     if typed.text("number") != trial.number.to_string() {

@@ -11,7 +11,7 @@ use sayso_advisor::checks::{Report, report};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{ProbeDesign, ProbePlan, RewardCard};
 use sayso_wording::checks::{departure, design};
-use sayso_wording::{Locale, say};
+use sayso_wording::{Locale, Message, say};
 
 pub async fn list(page: AnimalPage) -> Markup {
     let plans: Vec<_> = page.story.of::<ProbePlan>(page.id).rev().collect();
@@ -71,7 +71,7 @@ pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
         plan.words.iter().filter_map(|w| rewards.get(&words.get(w)?.reward?).copied()).collect();
     let (body, finished) = match &found {
         None => (html! {}, false),
-        Some(Err(why)) => (html! { p { (say!(l, checks::nothing_worked_out, why = why.to_string())) } }, false),
+        Some(Err(why)) => (html! { p { (say!(l, checks::nothing_worked_out, why = why.say(l))) } }, false),
         Some(Ok(r)) => (
             html! {
                 p.lead data-test="state" { strong { (state(l, r)) } "." }
@@ -97,7 +97,7 @@ pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
                 @if rest_today(&page.case()) { p.stop { (say!(l, checks::not_today_space)) } }
                 (kindly(l, name))
                 (health(&page))
-                @for r in &things { (for_animal(&page.card, r)) }
+                @for r in &things { (for_animal(&page.locale, &page.card, r)) }
                 div.row.even {
                     a.button.primary href={ (to) "/setter" } { (say!(l, checks::i_set_up)) }
                     a.button.primary href={ (to) "/presenter" } { (say!(l, checks::i_am_with, name = name)) }

@@ -110,7 +110,7 @@ fn read(page: &AnimalPage, typed: &mut Typed) -> Option<DesignPlan> {
     let seed = match getrandom::u32() {
         Ok(seed) => seed,
         Err(why) => {
-            typed.wrong("step", format!("cannot be done: this machine gives no random numbers ({why})"));
+            typed.wrong("step", words!(faults::no_random, why = why.to_string()));
             return None;
         }
     };

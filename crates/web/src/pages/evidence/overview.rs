@@ -7,15 +7,16 @@ use maud::{Markup, html};
 use sayso_advisor::Estimate;
 use sayso_advisor::overview::WordRow;
 use sayso_advisor::stages::Standing;
+use sayso_methods::understanding::UnderstandingError;
 use sayso_wording::evidence::{STEPS, rung, step};
-use sayso_wording::say;
+use sayso_wording::{Message, say};
 
 /// Every word in one picture, what its steps mean, and where to go on.
-pub fn overview(page: &AnimalPage, rows: &Result<Vec<WordRow>, String>, words: &[Standing]) -> Markup {
+pub fn overview(page: &AnimalPage, rows: &Result<Vec<WordRow>, UnderstandingError>, words: &[Standing]) -> Markup {
     let (locale, animal) = (&page.locale, page.id);
     html! {
         @match rows {
-            Err(why) => p.caution { (why) },
+            Err(why) => p.caution { (why.say(locale)) },
             Ok(rows) if rows.is_empty() => {
                 @let link = html! { a href=(format!("/a/{animal}/words")) { (say!(locale, evidence::choose_words)) } };
                 p { (rich!(locale, evidence::no_words, link = link)) }

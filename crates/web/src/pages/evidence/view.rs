@@ -14,7 +14,7 @@ use sayso_wording::claims::{by_ladder, of_animal, rivals_of, tests_of};
 use sayso_wording::evidence::{chance, sentence};
 use sayso_wording::figures::{estimate, finding};
 use sayso_wording::generalise::{compares, which};
-use sayso_wording::{Locale, events, say};
+use sayso_wording::{Locale, Message, events, say};
 use std::collections::BTreeMap;
 
 /// Days drawn in charts by day.
@@ -42,7 +42,7 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
         @match &e.curve {
             Ok(curve) if curve.n < TOO_EARLY => p.quiet { (say!(locale, evidence::curve_few, n = curve.n)) },
             Ok(curve) => (learning(page, curve, &e.curve_days)),
-            Err(why) => p.quiet { (say!(locale, evidence::no_curve, why = why)) },
+            Err(why) => p.quiet { (say!(locale, evidence::no_curve, why = why.say(locale))) },
         }
         (waiting(locale, &say!(locale, evidence::time_to_press), &say!(locale, evidence::these_invitations), &e.waiting))
         h2 { (say!(locale, evidence::showings_presses)) }
@@ -74,7 +74,7 @@ fn claim(page: &AnimalPage, e: &Evidence) -> Markup {
     html! {
         h2 { (say!(locale, evidence::may_be_said)) }
         @match &e.claim {
-            Err(why) => p { (why) },
+            Err(why) => p { (why.say(locale)) },
             Ok((claim, animal)) => {
                 @for (what, said) in by_ladder(locale, claim, &page.zone) {
                     p.lead data-test="claim" { (say!(locale, evidence::claim, word = &claim.says, what = what, said = said)) }

@@ -21,6 +21,7 @@ use axum::routing::{get, post};
 use maud::Markup;
 use sayso_model::Zone;
 use sayso_store::{Look, Others};
+use sayso_wording::errors::homes;
 use sayso_wording::{Locale, say, words};
 use serde::Deserialize;
 use upload::{MOST_UPLOAD, received};
@@ -84,7 +85,7 @@ async fn show(visitor: Visitor) -> Markup {
 }
 
 async fn bring(visitor: Visitor, request: Request) -> Result<Redirect, Error> {
-    let upload = received(&visitor.state.store, request).await?;
+    let upload = received(&visitor.state.store, &visitor.locale, request).await?;
     let id = visitor.state.brought.put(upload, visitor.state.now());
     Ok(Redirect::to(&address(id)))
 }
@@ -115,7 +116,8 @@ async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
     if let Some(preview) = upload.shown(at, &zone, &visitor.locale) {
         return framed(preview);
     }
-    let look = upload.look(&visitor.state.store).await.inspect_err(|_| visitor.state.brought.remove(id))?;
+    let look =
+        upload.look(&visitor.state.store, &visitor.locale).await.inspect_err(|_| visitor.state.brought.remove(id))?;
     let preview = view::look(&visitor.locale, &upload.name, &address(id), &look, &zone, visitor.page.is_none());
     upload.show(Shown { at, zone, locale: visitor.locale, page: preview.clone() });
     framed(preview)
@@ -143,9 +145,10 @@ async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Dec
     // Who waited finds what the first did.
     let Waits::Upload(_) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
     let store = &visitor.state.store;
-    let look = decided_on(&visitor.locale, upload.look(store).await?, &decided, visitor.page.is_none())?;
+    let look =
+        decided_on(&visitor.locale, upload.look(store, &visitor.locale).await?, &decided, visitor.page.is_none())?;
     let others = if decided.take_in_other_home.is_some() { Others::TakeIn } else { Others::Refuse };
-    let done = store.take_in(upload.file.path(), look, others).await.map_err(|e| upload.unfit(e))?;
+    let done = store.take_in(upload.file.path(), look, others).await.map_err(|e| upload.unfit(&visitor.locale, e))?;
     let report = Report { name: upload.name.clone(), done };
     tracing::info!("Took in a file: {}.", report.counts(&Locale::ENGLISH));
     visitor.state.brought.done(id, report);
@@ -156,19 +159,13 @@ async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Dec
 fn decided_on(l: &Locale, look: Look, decided: &Decided, empty: bool) -> Result<Look, Error> {
     let others = look.others();
     if !others.is_empty() && decided.take_in_other_home.is_none() {
-        let what = format!(
-            "is not this notebook's alone: the file brings {others}. Tick \u{201c}{}\u{201d} if it should be so",
-            view::take_in_box(l, empty)
-        );
+        let what = words!(faults::other_home, homes = homes(l, &others), tick = view::take_in_box(l, empty));
         return Err(Error::refused("home", what));
     }
     Ok(match look {
         Look::Events { preview, recordings } if preview.bad_rows > 0 => {
             if decided.leave_out_faulty_rows.is_none() {
-                let what = format!(
-                    "has faults. Put them right in the file and bring it again, or tick \u{201c}{}\u{201d}",
-                    say!(l, exchange::leave_out_box)
-                );
+                let what = words!(faults::rows_faulty, tick = say!(l, exchange::leave_out_box));
                 return Err(Error::refused("file", what));
             }
             Look::Events { preview: preview.without_bad_rows(), recordings }

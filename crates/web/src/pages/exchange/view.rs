@@ -60,7 +60,7 @@ pub fn look(l: &Locale, name: &str, to: &str, look: &Look, zone: &Zone, empty: b
         }
         Look::Backup(found) => (backup(l, found), found.new + found.clips_new > 0, 0),
     };
-    let others = look.others();
+    let others = sayso_wording::errors::homes(l, &look.others());
     html! {
         p { (rich!(l, exchange::nothing_taken, name = html! { strong { (name) } })) }
         (told)

@@ -6,6 +6,8 @@ use crate::state::AppState;
 use axum::Router;
 use axum::routing::get;
 use maud::{Markup, html};
+use sayso_model::facts::practice;
+use sayso_wording::practice::habit;
 use sayso_wording::{Locale, say};
 
 /// Routes of the page.
@@ -53,6 +55,12 @@ async fn show(page: Page) -> Markup {
         html! {
             p { (say!(l, glossary::intro)) }
             dl.facts { @for (term, means) in terms(l) { dt { (term) } dd { (means) } } }
+            details.fold {
+                summary { (say!(l, practice::title)) }
+                dl.facts { @for [what, value, source] in practice().iter().map(|p| habit(l, p)) {
+                    dt { (what) } dd { (value) " " span.quiet { "(" (source) ")" } }
+                } }
+            }
         },
     )
 }

@@ -124,7 +124,7 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
                         None => say!(l, likes::needs_stand_in),
                     }) }
                 }
-                (for_animal(&page.card, r))
+                (for_animal(&page.locale, &page.card, r))
             };
             (r.reward.to_string(), text)
         })
@@ -152,7 +152,7 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
                 p { a.button.primary href=(format!("/a/{}/ideas", page.id)) { (say!(l, ideas::title, name = &page.card.name)) } }
             } @else {
                 @if let Some(text) = &page.card.cautions { p.caution { strong { (say!(l, ideas::health)) } " " (text.as_str()) } }
-                @for r in refused { (for_animal(&page.card, r)) }
+                @for r in refused { (for_animal(&page.locale, &page.card, r)) }
                 form method="post" action=(format!("/a/{}/likes/new", page.id)) .stack {
                     (radios(typed, "format", &say!(l, likes::how_to_offer), "", &formats))
                     (ticks(typed, "rewards", &say!(l, likes::compare), &say!(l, likes::compare_hint), &options))
@@ -160,7 +160,7 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
                     button.primary.wide { (say!(l, likes::begin)) }
                 }
                 p.quiet { (say!(l, likes::where_to_test, name = &page.card.name)) }
-                (food_note())
+                (food_note(&page.locale))
             }
         },
     )

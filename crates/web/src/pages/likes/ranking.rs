@@ -6,6 +6,7 @@ use maud::{Markup, html};
 use sayso_advisor::likes::{LikesReport, RankedReward};
 use sayso_model::LikesFormat;
 use sayso_wording::advice::lean;
+use sayso_wording::figures::finding;
 use sayso_wording::{Locale, say};
 
 /// What is known of an animal's likes: picture, scores, consistency, sides.
@@ -18,7 +19,7 @@ pub fn ranking(page: &AnimalPage, report: &LikesReport) -> Markup {
         @if let Some(c) = &report.consistency {
             p { (say!(l, likes::agree, name = name, zeta = l.number(c.zeta, 2), circular = c.circular, most = c.most, items = c.items)) }
         }
-        @if let Some(s) = &report.side { p { (say!(l, likes::side, name = name, share = s.left.to_string(), p = l.p(s.p))) " " (lean(l, name.as_str(), s.lean)) } }
+        @if let Some(s) = &report.side { p { (say!(l, likes::side, name = name, share = finding(l, &s.left), p = l.p(s.p))) " " (lean(l, name.as_str(), s.lean)) } }
         (scores(l, report))
     }
 }
@@ -33,7 +34,7 @@ fn picture(l: &Locale, ranked: &[&RankedReward]) -> Markup {
             n: r.over_average.n,
         })
         .collect();
-    let told: Vec<String> = ranked.iter().map(|r| format!("{}: {}", r.name, r.over_average)).collect();
+    let told: Vec<String> = ranked.iter().map(|r| format!("{}: {}", r.name, finding(l, &r.over_average))).collect();
     whiskers(
         l,
         &say!(l, likes::over_middling),
@@ -60,7 +61,7 @@ fn scores(l: &Locale, report: &LikesReport) -> Markup {
                     table {
                         thead { tr { th scope="col" { (say!(l, likes::thing)) } th scope="col" { (say!(l, likes::score_of, format = format.name())) } } }
                         tbody { @for r in &report.ranking { @if let Some(e) = r.scores.get(format.name()) {
-                            tr { th scope="row" { (r.name) } td.num { (e) } }
+                            tr { th scope="row" { (r.name) } td.num { (finding(l, e)) } }
                         } } }
                     }
                 }

@@ -107,7 +107,7 @@ fn offer(page: &AnimalPage, test: &LikesTest, number: usize, offered: &[RewardId
     html! {
         @if free_access { (summary(typed)) } @else { (choice(page, test, number, &shown)) (held_up(page, &shown)) }
         @if let Some(text) = &page.card.cautions { p.caution { strong { (say!(&page.locale, ideas::health)) } " " (text.as_str()) } }
-        @for r in &shown { (for_animal(&page.card, r)) }
+        @for r in &shown { (for_animal(&page.locale, &page.card, r)) }
         (left(page, &today, &shown))
         @if free_access { (free(page, test, number, &shown, typed)) }
     }

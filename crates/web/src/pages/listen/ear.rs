@@ -7,9 +7,9 @@ use axum::Json;
 use axum::extract::{Path, State};
 use axum::http::header::{CACHE_CONTROL, CONTENT_TYPE};
 use axum::response::{IntoResponse, Response};
-use sayso_listen::ENGINE_RATE;
+use sayso_listen::{Clip, ENGINE_RATE};
 use sayso_model::{AnimalId, HomeId, WordId, Zone};
-use sayso_notebook::{clip_from_bytes, recordings};
+use sayso_notebook::recordings;
 use sayso_store::ClipHash;
 use sayso_wording::words;
 use serde::Serialize;
@@ -64,7 +64,7 @@ pub async fn clip(State(state): State<AppState>, Path((_, hash)): Path<(AnimalId
     let hash: ClipHash = hash.parse().map_err(|_| missing())?;
     let bytes = state.store.clip(&hash).await?.ok_or_else(missing)?;
     let samples = tokio::task::spawn_blocking(move || {
-        let clip = clip_from_bytes("", bytes)?.brought_to_engine_rate();
+        let clip = Clip::from_bytes("", bytes)?.brought_to_engine_rate();
         Ok(clip.samples().iter().flat_map(|v| v.to_le_bytes()).collect::<Vec<u8>>())
     });
     let samples = samples.await.map_err(Error::internal)?;

@@ -2,7 +2,6 @@ use crate::assets::{EAR, asset};
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
 use maud::{Markup, html};
-use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_store::SNIPPET_DAYS;
 use sayso_wording::say;
 
@@ -37,7 +36,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                     li { (say!(l, listen::near)) }
                     li { (say!(l, listen::plugged)) }
                     li { (say!(l, listen::one_device)) }
-                    li { (say!(l, listen::out_of_reach, name = page.card.name.as_str())) " " (BATTERY_EMERGENCY) }
+                    li { (say!(l, listen::out_of_reach, name = page.card.name.as_str())) " " (say!(l, hazards::battery)) }
                 }
             }
             p { a.link href=(Tab::Board.href(Some(page.id))) { (say!(l, listen::to_board)) } }

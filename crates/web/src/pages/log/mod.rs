@@ -65,9 +65,7 @@ struct Which {
 
 async fn show(page: AnimalPage, Form(which): Form<Which>) -> Result<Markup, Error> {
     if which.id.is_some() && which.before.is_none() && which.after.is_none() {
-        return Err(Error::BadRequest(
-            "The address names an id, but not before which time: ?before=<time>&id=<id>".into(),
-        ));
+        return Err(Error::BadRequest(words!(log::id_without_time)));
     }
     let Which { before, after, id, event, day, kind, word, person } = which;
     let filter = Asked { day, kind, word, person }.read()?;

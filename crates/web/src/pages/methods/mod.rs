@@ -1,8 +1,10 @@
 //! How each figure is computed: every method in use, and the pages of `docs/methods`, carried in the binary.
 
 mod list;
+mod method;
 
-pub use list::{METHODS, Method};
+pub use list::METHODS;
+pub use method::Method;
 
 use crate::error::Error;
 use crate::layout::{Tab, layout};
@@ -15,6 +17,8 @@ use maud::{Markup, PreEscaped, html};
 use pulldown_cmark::{Event, Options, Parser, Tag, html as to_html};
 use rust_embed::RustEmbed;
 use sayso_methods::words::DICTIONARY_LICENCE;
+use sayso_model::Language;
+use sayso_wording::{Locale, say, words};
 
 #[derive(RustEmbed)]
 #[folder = "../../docs/methods"]
@@ -40,34 +44,57 @@ async fn list(page: Page) -> Markup {
     let mut pages: Vec<(String, String)> =
         Docs::iter().filter_map(|name| Some((name.to_string(), title(&name, &text(&name)?)))).collect();
     pages.sort_by(|a, b| a.1.cmp(&b.1));
+    let l = &page.locale;
     let body = html! {
-        p { "Every figure on these pages has a method, a source and an interval. How far each can be trusted was tried on simulated animals with known truth." }
+        p { (say!(l, methods::intro)) }
         @for (about, methods) in METHODS {
-            h2 { (about) }
+            h2 { (about(l)) }
             dl.facts {
-                @for m in *methods { dt { (m.answers) } dd { (one(m)) } }
+                @for m in *methods { dt { ((m.answers)(l)) } dd { (one(l, m)) } }
             }
         }
-        h2 { "In full" }
+        h2 { (say!(l, methods::in_full)) }
+        @if l.language != Language::En { p.quiet { (say!(l, methods::full_english)) } }
         ul.links { @for (name, title) in &pages { li { a href=(format!("/methods/{}", name.trim_end_matches(".md"))) { (title) } } } }
-        p.quiet { "Sounds of words: " (DICTIONARY_LICENCE) }
+        p.quiet { (say!(l, methods::sounds, licence = DICTIONARY_LICENCE)) }
     };
-    layout(&page, Tab::None, "How it is computed", body)
+    layout(&page, Tab::None, &say!(l, frame::methods), body)
 }
 
 /// How a question is answered, where that is shown, and whose method it is.
-fn one(method: &Method) -> Markup {
-    let mut shown: Vec<String> = method.pages.iter().map(|p| format!("page {p}")).collect();
-    shown.extend(method.commands.iter().map(|c| format!("sayso {c}")));
+fn one(l: &Locale, method: &Method) -> Markup {
+    let mut shown: Vec<String> =
+        method.pages.iter().map(|p| say!(l, methods::on_page, page = page_name(l, p))).collect();
+    shown.extend(method.commands.iter().map(|c| say!(l, methods::by_command, command = *c)));
+    let note = method.note.map(|note| note(l));
+    let source: Vec<&str> =
+        [method.source, note.as_deref().unwrap_or_default()].into_iter().filter(|s| !s.is_empty()).collect();
     html! {
-        a href=(format!("/methods/{}", method.page)) { (method.name) }
-        " (" (method.source) "). Shown: " (shown.join(", ")) "."
+        a href=(format!("/methods/{}", method.page)) { ((method.name)(l)) } " "
+        (say!(l, methods::source, source = source.join("; "), shown = shown.join(", ")))
+    }
+}
+
+/// What a page is called, by the last part of its address.
+fn page_name(l: &Locale, page: &str) -> String {
+    match page {
+        "today" => say!(l, frame::today),
+        "likes" => say!(l, frame::likes),
+        "words" => say!(l, frame::words),
+        "evidence" => say!(l, frame::evidence),
+        "days" => say!(l, frame::days),
+        "people" => say!(l, frame::people),
+        "checks" => say!(l, checks::title),
+        "designs" => say!(l, designs::title),
+        "agreement" => say!(l, agreement::title),
+        "patterns" => say!(l, methods::page_patterns),
+        other => other.to_owned(),
     }
 }
 
 async fn show(page: Page, Path(name): Path<String>) -> Result<Markup, Error> {
     let file = format!("{name}.md");
-    let text = text(&file).ok_or_else(|| Error::NotFound("There is no such page of methods.".into()))?;
+    let text = text(&file).ok_or_else(|| Error::NotFound(words!(methods::no_such_page)))?;
     let title = title(&file, &text);
     let rest = text.trim_start().strip_prefix(&format!("# {title}")).unwrap_or(&text).to_owned();
     Ok(layout(&page, Tab::None, &title, html! { div.prose { (PreEscaped(rendered(&rest))) } }))

@@ -15,6 +15,7 @@ use maud::{Markup, html};
 use sayso_advisor::ration::{food_cautions, forbidden};
 use sayso_model::facts::{Care, Idea, ideas};
 use sayso_model::{Grams, Kcal, Label, Language, RewardCard, RewardId, RewardKind};
+use sayso_wording::hazards::{food, foods};
 use sayso_wording::{Locale, say};
 use serde::Deserialize;
 use uuid::Uuid;
@@ -63,7 +64,7 @@ async fn add(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
         };
         let card = card(&page, idea)?;
         if let Some(why) = forbidden(page.card.species, &card) {
-            typed.wrong("ideas", why);
+            typed.wrong("ideas", foods(&page.locale, &why));
             continue;
         }
         events.push(page.about_home(card));
@@ -148,7 +149,7 @@ fn view(page: &AnimalPage, typed: &Typed, instead: Option<&RewardCard>) -> Marku
                 } }
             }
             @if on { p { a href=(onward(page, card, StepName::Wants)) { (say!(l, setup::later)) } } }
-            p.quiet { (sayso_model::facts::hazards_note()) }
+            p.quiet { (say!(l, hazards::note)) }
         },
     )
 }
@@ -169,7 +170,7 @@ fn of_kind(page: &AnimalPage, kind: RewardKind, open: &[&Idea], typed: &Typed) -
                 }
                 @for care in cares { p.hint { (say!(l, ideas::care, care = care_key(care), name = &page.card.name)) } }
                 @for i in of.iter().filter(|i| i.kind == RewardKind::Food) {
-                    @for caution in food_cautions(page.card.species, &i.name) { p.hint { (name(l, i)) ": " (caution) } }
+                    @for caution in food_cautions(page.card.species, &i.name) { p.hint { (name(l, i)) ": " (food(l, &caution)) } }
                 }
             }
         }

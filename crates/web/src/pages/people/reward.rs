@@ -17,6 +17,8 @@ use maud::{Markup, html};
 use sayso_advisor::ration::{forbidden, ration};
 use sayso_model::facts::{giving, ideas};
 use sayso_model::{AnimalCard, Kcal, Label, PictureOf, RewardCard, RewardId, RewardKind, Seconds};
+use sayso_wording::hazards::foods;
+use sayso_wording::ration::refusal;
 use sayso_wording::{Locale, say, words};
 use serde::Deserialize;
 use uuid::Uuid;
@@ -165,7 +167,7 @@ fn refused(page: &Page, typed: &Typed) -> Markup {
         @if let Some(card) = card.filter(|_| typed.problem("name").is_some()) {
             @for l in page.animals().iter().filter(|l| typed.text("animals").is_empty() || typed.all("animals").any(|a| a == l.animal.to_string())) {
                 @if let Some(why) = forbidden(l.species, &card) {
-                    p.stop role="alert" { strong { (say!(&page.locale, reward::poison, food = capital(&card.name), species = l.species.name())) } " " (why) }
+                    p.stop role="alert" { strong { (say!(&page.locale, reward::poison, food = capital(&card.name), species = l.species.name())) } " " (foods(&page.locale, &why)) }
                 }
             }
         }
@@ -218,7 +220,7 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
             @if kept && let Some(card) = before { (standing(page, card)) }
             (refused(page, typed))
             (summary(typed))
-            @if food { (food_note()) }
+            @if food { (food_note(&page.locale)) }
             @if before.is_none() { (tries(page, typed.text("kind"))) }
             form method="post" action=(to) .stack {
                 @if before.is_some() { (select(typed, "kind", &say!(l, reward::kind), "", &kinds)) }
@@ -309,7 +311,7 @@ fn standing(page: &Page, card: &RewardCard) -> Markup {
                     @let today = ration(&page.story, animal, page.now);
                     p { (match (today.budget_kcal, card.kcal_per_piece.map(Kcal::get).filter(|k| *k > 0.0)) {
                         (Some(budget), Some(kcal)) => say!(l, reward::fits, name = &animal.name, budget = l.number(budget, 0), pieces = l.number((budget / kcal).floor(), 0)),
-                        _ => say!(l, reward::fits_unknown, name = &animal.name, why = today.refusal.unwrap_or_default()),
+                        _ => say!(l, reward::fits_unknown, name = &animal.name, why = today.refusal.map(|why| refusal(l, &why)).unwrap_or_default()),
                     }) }
                 }
             }

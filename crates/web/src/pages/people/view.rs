@@ -5,8 +5,9 @@ use crate::page::Page;
 use crate::picture;
 use crate::rich;
 use maud::{Markup, html};
-use sayso_advisor::ration::{Ration, ration};
+use sayso_advisor::ration::{DayCaution, Ration, ration};
 use sayso_model::{AnimalCard, HouseRule, LifeStage, PersonId, PictureOf, RewardCard, RewardKind};
+use sayso_wording::ration::{basis, caution, refusal};
 use sayso_wording::say;
 
 pub fn view(page: &Page) -> Markup {
@@ -88,14 +89,14 @@ fn food(page: &Page, a: &AnimalCard, today: &Ration) -> Markup {
                         li { (named(who)) ": " (say!(l, unit::kcal, value = l.number(*kcal, 0))) }
                     } }
                 }
-                p.quiet { (say!(l, card::basis, basis = &today.basis)) }
+                p.quiet { (say!(l, card::basis, basis = today.basis.map(|b| basis(l, &b)).unwrap_or_default())) }
             }
             (_, _, Some(why)) => {
-                p.caution { (rich!(l, card::not_computed, why = why.as_str(), link = html! { a href=(super::food_of(a.animal)) { (say!(l, card::type_in)) } })) }
+                p.caution { (rich!(l, card::not_computed, why = refusal(l, why), link = html! { a href=(super::food_of(a.animal)) { (say!(l, card::type_in)) } })) }
             }
             _ => {}
         }
-        @for c in today.cautions.iter().filter(|c| a.cautions.as_ref().is_none_or(|own| own.as_str() != c.as_str())) { p.quiet { (c) } }
+        @for c in today.cautions.iter().filter(|c| !matches!(c, DayCaution::Card(_))) { p.quiet { (caution(l, c)) } }
     }
 }
 

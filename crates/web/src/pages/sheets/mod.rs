@@ -13,6 +13,7 @@ use axum::http::header::{CONTENT_DISPOSITION, CONTENT_TYPE};
 use axum::response::{IntoResponse, Response};
 use axum::routing::get;
 use maud::{Markup, html};
+use sayso_notebook::word_pictures;
 use sayso_paper::{LENGTHS, LabelSize, Paper, Sheet, pdf};
 use sayso_wording::{say, words};
 use serde::Deserialize;
@@ -91,7 +92,7 @@ async fn rules(page: Page) -> Markup {
 }
 
 async fn rules_pdf(page: Page, Query(asked): Query<Asked>) -> Result<Response, Error> {
-    printed(&rules_of(&page), &asked, RULES)
+    printed(&page, &rules_of(&page), &asked, RULES).await
 }
 
 fn rules_of(page: &Page) -> Sheet {
@@ -114,7 +115,7 @@ async fn labels(page: Page, Query(asked): Query<Asked>) -> Markup {
 }
 
 async fn labels_pdf(page: Page, Query(asked): Query<Asked>) -> Result<Response, Error> {
-    printed(&labels_of(&page, asked.size()), &asked, LABELS)
+    printed(&page, &labels_of(&page, asked.size()), &asked, LABELS).await
 }
 
 fn labels_of(page: &Page, size: LabelSize) -> Sheet {
@@ -134,7 +135,7 @@ async fn progress(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup
 }
 
 async fn progress_pdf(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Response, Error> {
-    printed(&progress_of(&page, asked.length())?, &asked, PROGRESS)
+    printed(&page, &progress_of(&page, asked.length())?, &asked, PROGRESS).await
 }
 
 fn progress_of(page: &AnimalPage, length: u16) -> Result<Sheet, Error> {
@@ -147,7 +148,7 @@ async fn likes(page: AnimalPage) -> Result<Markup, Error> {
 }
 
 async fn likes_pdf(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Response, Error> {
-    printed(&likes_of(&page)?, &asked, LIKES)
+    printed(&page, &likes_of(&page)?, &asked, LIKES).await
 }
 
 fn likes_of(page: &AnimalPage) -> Result<Sheet, Error> {
@@ -162,8 +163,12 @@ const PROGRESS: &str = "progress";
 const LIKES: &str = "likes";
 
 /// A sheet as PDF, shown by the browser where it can.
-fn printed(sheet: &Sheet, asked: &Asked, name: &str) -> Result<Response, Error> {
-    let file = pdf(sheet, asked.paper()).map_err(Error::internal)?;
+async fn printed(page: &Page, sheet: &Sheet, asked: &Asked, name: &str) -> Result<Response, Error> {
+    let pictures = word_pictures(&page.state.store, &page.story, &sheet.words()).await?;
+    let file = pdf(sheet, asked.paper(), &pictures).map_err(Error::internal)?;
+    for word in &file.unread {
+        tracing::warn!("The picture of the word {word} cannot be read; the sheet goes without it.");
+    }
     let shown = format!("inline; filename=\"{name}.pdf\"");
     Ok(([(CONTENT_TYPE, "application/pdf".to_owned()), (CONTENT_DISPOSITION, shown)], file.bytes).into_response())
 }

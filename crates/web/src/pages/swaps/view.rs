@@ -64,7 +64,7 @@ fn form(page: &AnimalPage, typed: &Typed) -> Markup {
                 RewardKind::Food => say!(l, swaps::thing_food, thing = &r.name),
                 _ => r.name.to_string(),
             };
-            let text = html! { (w.says.as_str()) " " span.quiet { (thing) } (for_animal(&page.card, r)) };
+            let text = html! { (w.says.as_str()) " " span.quiet { (thing) } (for_animal(&page.locale, &page.card, r)) };
             (w.word.to_string(), text)
         })
         .collect();

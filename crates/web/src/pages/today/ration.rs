@@ -4,6 +4,8 @@ use super::advice::caution;
 use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::ration::Ration;
+use sayso_wording::hazards::food;
+use sayso_wording::ration::{basis, caution as to_bear_in_mind, refusal};
 use sayso_wording::say;
 
 /// The day's food rewards.
@@ -32,13 +34,13 @@ pub fn ration(page: &AnimalPage, ration: &Ration) -> Markup {
                         p { (say!(l, today::food_left, left = kcal(left), of = kcal(budget))) " " (say!(l, today::feeds, count = ration.feeds)) }
                         @for r in &ration.rewards {
                             @if r.pieces.is_none() { p { (say!(l, today::energy_unknown, name = &r.name)) } }
-                            @for c in &r.cautions { (caution(page, &format!("{}: {c}", r.name))) }
+                            @for c in &r.cautions { (caution(page, &format!("{}: {}", r.name, food(l, c)))) }
                         }
                         (computed(page, ration))
                     }
                 }
                 _ => {
-                    @if let Some(why) = &ration.refusal { p.caution { (why) } }
+                    @if let Some(why) = &ration.refusal { p.caution { (refusal(l, why)) } }
                     @if ration.feeds > 0 { p { (say!(l, today::given, kcal = kcal(ration.given_kcal))) " " (say!(l, today::feeds, count = ration.feeds)) } }
                     details { summary { (say!(l, today::how_computed)) } (computed(page, ration)) }
                 }
@@ -51,10 +53,10 @@ fn computed(page: &AnimalPage, ration: &Ration) -> Markup {
     let l = &page.locale;
     let kcal = |x: f64| say!(l, unit::kcal, value = l.number(x, 0));
     html! {
-        @if let (Some(day), false) = (ration.day_kcal, ration.basis.is_empty()) {
-            p { (say!(l, today::whole_day, kcal = kcal(day), basis = &ration.basis)) }
+        @if let (Some(day), Some(from)) = (ration.day_kcal, &ration.basis) {
+            p { (say!(l, today::whole_day, kcal = kcal(day), basis = basis(l, from))) }
         }
         @if let Some((low, high)) = ration.range_kcal { p { (say!(l, today::individuals, low = kcal(low), high = kcal(high))) } }
-        @for c in &ration.cautions { p { (c) } }
+        @for c in &ration.cautions { p { (to_bear_in_mind(l, c)) } }
     }
 }

@@ -16,6 +16,10 @@ use sayso_wording::say;
 
 /// Words with a line of their own; more are folded, those that do not get on first.
 const LINES: usize = 7;
+/// Lines that make room for each thing about welfare, so that the page stays at a screen and a half.
+const LINES_FOR_WELFARE: usize = 5;
+/// Words that keep a line whatever else there is.
+const FEWEST_LINES: usize = 2;
 
 /// The page below its heading.
 pub fn page(page: &AnimalPage, today: &Today) -> Markup {
@@ -23,9 +27,11 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     html! {
         (log::ahead(page))
         @for w in &today.welfare { (welfare(page, w)) }
-        (next(page, today))
-        @if today.steps.is_empty() { (set_up(page, &page.card)) }
-        (words(page, &today.steps))
+        // The way to the first words has its own next step; a second one beside it would say something else.
+        @if today.steps.is_empty() && matches!(today.next, Next::SetUp { .. } | Next::TestLikes { .. }) {
+            div data-test="next" { (set_up(page, &page.card)) }
+        } @else { (next(page, today)) }
+        (words(page, today))
         @if !today.went_well.is_empty() {
             section data-test="went-well" {
                 h2 { (say!(l, today::went_well)) }
@@ -108,12 +114,13 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
 }
 
 /// A line a word: its trend, stage and one step; why, and what also holds, behind the tap.
-fn words(page: &AnimalPage, steps: &[WordStep]) -> Markup {
-    let l = &page.locale;
+fn words(page: &AnimalPage, today: &Today) -> Markup {
+    let (l, steps) = (&page.locale, &today.steps);
+    let lines = LINES.saturating_sub(LINES_FOR_WELFARE * today.welfare.len()).max(FEWEST_LINES);
     // Those that need something first, else as they come.
     let mut sorted: Vec<&WordStep> = steps.iter().collect();
     sorted.sort_by_key(|w| !w.stuck);
-    let (open, folded) = sorted.split_at(sorted.len().min(LINES));
+    let (open, folded) = sorted.split_at(sorted.len().min(lines));
     html! {
         @if !steps.is_empty() {
             section data-test="words" {

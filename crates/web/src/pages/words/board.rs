@@ -12,7 +12,6 @@ use crate::typed::{Typed, again};
 use axum::extract::Query;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
-use sayso_model::facts::BATTERY_EMERGENCY;
 use sayso_model::{BoardLayout, Language, Placed, WordCard};
 use sayso_wording::say;
 use serde::Deserialize;
@@ -204,7 +203,7 @@ fn form(page: &AnimalPage, typed: &Typed, (rows, columns): (u8, u8), moved: &[St
                 @if !moved.is_empty() { (tick(typed, "move", &say!(l, words::yes_move))) }
                 button.primary.wide name="step" value="keep" { @if page.story.board().is_none() { (say!(l, setup::next)) } @else { (say!(l, setup::keep)) } }
             }
-            p.quiet { (say!(l, words::mat)) " " (BATTERY_EMERGENCY) }
+            p.quiet { (say!(l, words::mat)) " " (say!(l, hazards::battery)) }
             p { a href=(Tab::Words.href(Some(page.id))) { (say!(l, words::back)) } }
         },
     )

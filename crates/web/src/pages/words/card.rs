@@ -14,6 +14,7 @@ use maud::{Markup, html};
 use sayso_advisor::ration::forbidden;
 use sayso_methods::words::labels_for;
 use sayso_model::{PictureOf, RewardCard, RewardId, WordCard, WordId};
+use sayso_wording::hazards::foods;
 use sayso_wording::say;
 use sayso_wording::sounds::likeness as likeness_said;
 use serde::Deserialize;
@@ -111,7 +112,10 @@ fn read(page: &AnimalPage, id: Option<WordId>, typed: &mut Typed) -> Option<Word
     if active && let Some(card) = reward.and_then(|r| rewards.get(&r)) {
         for l in page.animals().iter().filter(|l| animals.is_empty() || animals.contains(&l.animal)) {
             if let Some(why) = forbidden(l.species, card) {
-                typed.wrong("reward", say!(&page.locale, words::cannot_give, name = &l.name, why = why));
+                typed.wrong(
+                    "reward",
+                    say!(&page.locale, words::cannot_give, name = &l.name, why = foods(&page.locale, &why)),
+                );
             }
         }
     }
@@ -160,7 +164,7 @@ async fn form(page: &AnimalPage, before: Option<&WordCard>, typed: &Typed, kept:
             @for (_, likeness) in &alike {
                 p.caution { (say!(l, words::alike_here, how = likeness_said(l, likeness))) }
             }
-            @if let Some(reward) = chosen { (for_animal(&page.card, reward)) }
+            @if let Some(reward) = chosen { (for_animal(&page.locale, &page.card, reward)) }
             form method="post" action=(to) .stack {
                 (line(typed, "says", &say!(l, words::button_says), &say!(l, words::says_hint), true))
                 (area(typed, "means", &say!(l, words::means_here), &say!(l, words::means_hint)))

@@ -13,6 +13,8 @@ use sayso_advisor::first_words::{Basis, Choice, FirstWords, Given, Liked, Part, 
 use sayso_advisor::ration::forbidden;
 use sayso_methods::words::FirstWordsError;
 use sayso_model::{Label, Note, RewardCard, RewardId, WordCard, WordId};
+use sayso_wording::figures::finding;
+use sayso_wording::hazards::foods;
 use sayso_wording::sounds::likeness;
 use sayso_wording::{Locale, say};
 use uuid::Uuid;
@@ -39,7 +41,7 @@ pub async fn accept(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
     let mut cards: Vec<WordCard> = Vec::new();
     for reward in open.iter().filter(|o| rewards.contains(&o.reward)) {
         if let Some(why) = forbidden(page.card.species, reward) {
-            typed.wrong("rewards", say!(&l, words::must_not, why = why));
+            typed.wrong("rewards", say!(&l, words::must_not, why = foods(&l, &why)));
         }
         let says = match typed.text(&field(reward.reward)) {
             "" => None,
@@ -127,7 +129,7 @@ fn body(page: &AnimalPage, found: &FirstWords) -> Markup {
 }
 
 const fn disliked(why: &Why) -> bool {
-    matches!(why, Why::Choice(Reason::Outscored { by: Part::Liking, .. } | Reason::Hazard(_)))
+    matches!(why, Why::Choice(Reason::Outscored { by: Part::Liking, .. })) || matches!(why, Why::Never(_))
 }
 
 fn choice(page: &AnimalPage, c: &Choice, best: bool) -> Markup {
@@ -170,7 +172,7 @@ fn word(page: &AnimalPage, w: &Proposed, best: bool) -> Markup {
                 summary { (how_much(l, w)) }
                 ul { @for b in reasons(page, w) { li { (b) } } }
             }
-            @if let Some(reward) = reward { (for_animal(&page.card, reward)) }
+            @if let Some(reward) = reward { (for_animal(&page.locale, &page.card, reward)) }
         }
     }
 }
@@ -185,9 +187,9 @@ fn reasons(page: &AnimalPage, w: &Proposed) -> Vec<String> {
     let (l, name) = (&page.locale, &page.card.name);
     let mut all = match &w.liked {
         Liked::Untested => vec![say!(l, words::not_tested, name = name)],
-        Liked::Chosen(e) => vec![say!(l, words::picked, name = name, figure = e.to_string())],
+        Liked::Chosen(e) => vec![say!(l, words::picked, name = name, figure = finding(l, e))],
         Liked::Scored(scores) => {
-            scores.iter().map(|(format, e)| say!(l, words::scored, format = *format, figure = e.to_string())).collect()
+            scores.iter().map(|(format, e)| say!(l, words::scored, format = *format, figure = finding(l, e))).collect()
         }
     };
     all.push(seconds(l, w.seconds, &w.given));
@@ -223,10 +225,12 @@ fn none_because(l: &Locale, why: &FirstWordsError) -> String {
 
 fn left_out(l: &Locale, name: &Label, why: &Why) -> String {
     match why {
+        Why::Never(why) => say!(l, words::must_not, why = foods(l, why)),
         Why::NoAllowance => say!(l, words::no_allowance, name = name),
         Why::SoundsLike(other) => say!(l, words::sounds_like_one, other = other),
         Why::Choice(reason) => match reason {
-            Reason::Hazard(why) => say!(l, words::must_not, why = why),
+            // Told by `Why::Never`.
+            Reason::Barred => say!(l, words::must_not, why = ""),
             Reason::BadFigure(_) => say!(l, words::bad_figure),
             Reason::NotAtBoard => say!(l, words::not_at_board),
             Reason::NoRation => say!(l, words::no_piece),

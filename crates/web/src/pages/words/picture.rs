@@ -2,6 +2,7 @@
 
 use maud::{Markup, PreEscaped, html};
 use sayso_listen::{Clip, picture};
+use sayso_wording::{Locale, say};
 use std::fmt::Write;
 
 const COLUMNS: usize = 120;
@@ -19,7 +20,7 @@ const BANDS: usize = 48;
 const SHADES: [(f32, &str); 5] = [(-10.0, ".95"), (-20.0, ".7"), (-30.0, ".48"), (-40.0, ".28"), (-50.0, ".12")];
 
 /// Draws it.
-pub fn drawn(clip: &Clip) -> Markup {
+pub fn drawn(l: &Locale, clip: &Clip) -> Markup {
     let nyquist = f64::from(clip.rate()) / 2.0;
     let p = picture(clip, COLUMNS, (BANDS as f64 * nyquist / TOP_HZ).round().max(8.0) as usize);
     let all = p.levels.first().map_or(1, Vec::len).max(1);
@@ -34,16 +35,16 @@ pub fn drawn(clip: &Clip) -> Markup {
     }
     let _ = write!(
         out,
-        r#"<text class="tick" x="2" y="{:.0}">{:.0} kHz</text><text class="tick" x="{WIDE}" y="{}" text-anchor="end">{:.2} s</text>"#,
+        r#"<text class="tick" x="2" y="{:.0}">{:.0} kHz</text><text class="tick" x="{WIDE}" y="{}" text-anchor="end">{} s</text>"#,
         WAVE + 20,
         top / 1000.0,
         high + 12,
-        p.seconds
+        l.number(p.seconds, 2)
     );
     html! {
         figure.chart {
-            figcaption { "Waveform, and below it the strength of each pitch over time" }
-            svg viewBox=(format!("0 0 {WIDE} {}", high + 16)) role="img" aria-label=(format!("Picture of the recording, {:.2} seconds long", p.seconds)) { (PreEscaped(out)) }
+            figcaption { (say!(l, words::picture_told)) }
+            svg viewBox=(format!("0 0 {WIDE} {}", high + 16)) role="img" aria-label=(say!(l, words::picture_label, seconds = l.number(p.seconds, 2))) { (PreEscaped(out)) }
         }
     }
 }

@@ -11,11 +11,11 @@ use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_listen::{Clip, ClipReport, check_clips};
-use sayso_model::WordCard;
+use sayso_model::{ClipCard, WordCard};
 use sayso_notebook::{NoSound, Recording, enrol, recordings};
 use sayso_store::{ClipHash, MOST_CLIP_BYTES};
-use sayso_wording::Locale;
 use sayso_wording::recording::{advice, make_it_out, measured};
+use sayso_wording::{Locale, Message, say, words};
 
 /// Largest request that brings a recording: the recording and the frame of a form around it.
 pub const MOST_UPLOAD: usize = MOST_CLIP_BYTES + (64 << 10);
@@ -32,7 +32,7 @@ pub async fn take(
     let card = known(&page, &id)?;
     let bytes = sent(request).await?;
     if bytes.is_empty() {
-        return Err(Error::refused(FIELD, "is missing; choose a sound file (WAV, FLAC, Ogg Vorbis or MP3)"));
+        return Err(Error::refused(FIELD, words!(faults::no_sound_file)));
     }
     if bytes.len() > MOST_CLIP_BYTES {
         return Err(Error::TooLarge(MOST_CLIP_BYTES));
@@ -40,7 +40,7 @@ pub async fn take(
     let store = &page.state.store;
     let done = enrol(store, page.home, &page.story, &card, bytes.to_vec()).await.map_err(|e| match e {
         NoSound::Store(e) => Error::from(e),
-        other => Error::refused(FIELD, format!("cannot be used: {other}")),
+        other => Error::refused(FIELD, words!(faults::sound_unfit, why = other.say(&page.locale))),
     })?;
     let cards = done.cards.into_iter().map(|c| page.about_home(c)).collect();
     page.keep(cards).await?;
@@ -50,7 +50,7 @@ pub async fn take(
 async fn sent(request: Request) -> Result<Bytes, Error> {
     let too_large = |status: StatusCode, text: String| match status {
         StatusCode::PAYLOAD_TOO_LARGE => Error::TooLarge(MOST_CLIP_BYTES),
-        _ => Error::BadRequest(text.into()),
+        _ => Error::BadRequest(words!(errors::request_broken, why = text)),
     };
     let kind = request.headers().get(CONTENT_TYPE).and_then(|k| k.to_str().ok()).unwrap_or_default();
     if !kind.to_ascii_lowercase().starts_with("multipart/form-data") {
@@ -67,18 +67,13 @@ async fn sent(request: Request) -> Result<Bytes, Error> {
 
 /// The sound of a recording that is on a card of this notebook.
 pub async fn sound(page: Page, Path(hash): Path<String>, headers: HeaderMap) -> Result<Response, Error> {
-    let missing = || Error::NotFound("There is no such recording here.".into());
+    let missing = || Error::NotFound(words!(words::no_such_recording));
     let hash: ClipHash = hash.parse().map_err(|_| missing())?;
     if !page.story.clips().values().any(|c| c.sha256.eq_ignore_ascii_case(hash.as_str())) {
         return Err(missing());
     }
     let bytes = page.state.store.clip(&hash).await?.ok_or_else(missing)?;
-    let kind = match bytes.get(..4) {
-        Some(b"RIFF") => "audio/wav",
-        Some(b"fLaC") => "audio/flac",
-        Some(b"OggS") => "audio/ogg",
-        _ => "audio/mpeg",
-    };
+    let kind = kind_of(&bytes);
     // The address is the hash of the content, so what it holds never changes.
     let always =
         [(CONTENT_TYPE, kind), (CACHE_CONTROL, "private, max-age=31536000, immutable"), (ACCEPT_RANGES, "bytes")];
@@ -92,6 +87,22 @@ pub async fn sound(page: Page, Path(hash): Path<String>, headers: HeaderMap) -> 
         }
         None => (always, bytes).into_response(),
     })
+}
+
+/// Media type by the first bytes.
+fn kind_of(bytes: &[u8]) -> &'static str {
+    match (bytes.get(..4), bytes.get(4..8)) {
+        (Some(b"RIFF"), _) => "audio/wav",
+        (Some(b"fLaC"), _) => "audio/flac",
+        (Some(b"OggS"), _) => "audio/ogg",
+        (Some(b"FORM"), _) => "audio/aiff",
+        (Some(b"caff"), _) => "audio/x-caf",
+        (Some(b"\x1a\x45\xdf\xa3"), _) => "audio/webm",
+        (_, Some(b"ftyp")) => "audio/mp4",
+        // Bare AAC begins like MP3, but names no layer.
+        (Some([0xff, second, ..]), _) if second & 0xf6 == 0xf0 => "audio/aac",
+        _ => "audio/mpeg",
+    }
 }
 
 /// First and last byte of a single range that can be met (RFC 9110, section 14); any other is answered whole.
@@ -139,49 +150,71 @@ async fn checked(page: &AnimalPage, word: &WordCard) -> Result<Vec<Checked>, Err
 pub async fn section(page: &AnimalPage, card: &WordCard) -> Result<Markup, Error> {
     let all = checked(page, card).await?;
     let to = format!("/a/{}/words/card/{}/recording", page.id, card.word);
+    let (l, name) = (&page.locale, page.card.name.as_str());
     Ok(html! {
         section #recording {
-            h2 { "Recording" }
-            @if all.is_empty() { p { "No recording is kept here. The one on the button is enough to begin: record softly, one word, in a usual voice, away from noise. With the same sound kept here, presses can be heard by a microphone." } }
-            @for c in &all { (shown(&page.locale, c)) }
+            h2 { (say!(l, words::recording)) }
+            @if all.is_empty() { p { (say!(l, words::no_recording)) } }
+            @for c in &all { (shown(l, name, c)) }
             div data-recorder="recording-form" data-test="recorder" .stack {}
             form #recording-form method="post" action=(to) enctype="multipart/form-data" .stack {
                 div.field {
-                    label for=(FIELD) { @if all.is_empty() { "Sound file" } @else { "Another sound file in its place" } }
-                    span.hint #recording-hint { "WAV, FLAC, Ogg Vorbis or MP3; the very sound that is on the button" }
-                    input type="file" id=(FIELD) name=(FIELD) accept="audio/*,.wav,.flac,.ogg,.mp3" aria-describedby="recording-hint" required;
+                    label for=(FIELD) { @if all.is_empty() { (say!(l, words::sound_file)) } @else { (say!(l, words::sound_file_other)) } }
+                    span.hint #recording-hint { (say!(l, words::sound_file_hint)) }
+                    input type="file" id=(FIELD) name=(FIELD) accept="audio/*,.wav,.m4a,.mp4,.aac,.opus,.ogg,.webm,.flac,.mp3,.aif,.aiff,.caf" aria-describedby="recording-hint" required;
                 }
-                button.wide { "Keep and check it" }
+                button.wide { (say!(l, words::keep_and_check)) }
             }
-            p data-test="make-it-out" { (make_it_out(&page.locale)) }
-            p.quiet { "A loud replay close to the ear can frighten or harm: record softly and let the animal approach." }
+            p data-test="make-it-out" { (make_it_out(l)) }
+            p.quiet { (say!(l, words::record_softly, name = name)) }
         }
     })
 }
 
-fn shown(l: &Locale, c: &Checked) -> Markup {
+fn shown(l: &Locale, name: &str, c: &Checked) -> Markup {
     let card = &c.recording.card;
     html! {
         @match (&c.recording.sound, &c.report) {
             (Ok(clip), Some(report)) => {
                 p { (measured(l, report, c.others)) }
-                @if report.findings.is_empty() { p { "Nothing to object to." } }
-                @else { div.caution { strong { "The check found:" } ul { @for f in &report.findings { li { (advice(l, f)) } } } } }
-                (drawn(clip))
-                audio controls preload="none" src=(format!("/clips/{}", card.sha256)) aria-label=(format!("Recording of {}", c.recording.says)) {}
-                p.hint { "Play it where the animal does not hear it: a word that sounds and brings nothing teaches that it means nothing." }
+                @if report.findings.is_empty() { p { (say!(l, words::check_nothing)) } }
+                @else { div.caution { strong { (say!(l, words::check_found)) } ul { @for f in &report.findings { li { (advice(l, f)) } } } } }
+                (drawn(l, clip))
+                audio controls preload="none" src=(format!("/clips/{}", card.sha256)) aria-label=(say!(l, words::recording_of, says = &c.recording.says)) {}
+                p.hint { (say!(l, words::play_unheard, name = name)) }
             }
-            (Err(NoSound::NotStored), _) => p { (format!("{:.1}", card.seconds.get())) " s long"
-                @if let Some(lufs) = card.lufs { ", loudness " (format!("{lufs:.0}")) " LUFS" } ". Its sound file is not stored here." },
-            (Err(why), _) => p.caution { "Its sound cannot be read: " (why) },
+            (Err(NoSound::NotStored), _) => p { (not_stored(l, card)) },
+            (Err(why), _) => p.caution { (say!(l, words::sound_unreadable, why = why.say(l))) },
             (Ok(_), None) => {}
         }
     }
 }
 
+fn not_stored(l: &Locale, card: &ClipCard) -> String {
+    let seconds = l.number(card.seconds.get(), 1);
+    match card.lufs {
+        Some(lufs) => say!(l, words::sound_not_stored_lufs, seconds = seconds, lufs = l.number(lufs, 0)),
+        None => say!(l, words::sound_not_stored, seconds = seconds),
+    }
+}
+
 #[cfg(test)]
 mod tests {
-    use super::range;
+    use super::{kind_of, range};
+
+    #[test]
+    fn browsers_are_told_what_a_recording_is() {
+        for (bytes, kind) in [
+            (&b"RIFF\x24\0\0\0WAVE"[..], "audio/wav"),
+            (b"\0\0\0\x20ftypM4A ", "audio/mp4"),
+            (b"\x1a\x45\xdf\xa3\x9f", "audio/webm"),
+            (b"\xff\xf1\x60\x40", "audio/aac"),
+            (b"\xff\xfb\x90\x64", "audio/mpeg"),
+            (b"ID3\x04", "audio/mpeg"),
+        ] {
+            assert_eq!(kind_of(bytes), kind);
+        }
+    }
 
     #[test]
     fn only_ranges_that_can_be_met_are_cut() {

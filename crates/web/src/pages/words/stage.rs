@@ -4,6 +4,7 @@ use super::known;
 use crate::error::Error;
 use crate::fields::{area, radios, summary};
 use crate::page::AnimalPage;
+use crate::rich;
 use crate::typed::Typed;
 use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
@@ -11,16 +12,16 @@ use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_model::{Stage, StageChoice, WordCard};
 use sayso_wording::advice::because;
-use sayso_wording::words;
+use sayso_wording::figures::finding;
+use sayso_wording::{Locale, say, words};
 
-/// A stage in words.
-pub const fn words(stage: Stage) -> &'static str {
-    match stage {
-        Stage::Prepare => "card, recording and place are being settled; no showing yet",
-        Stage::Show => "people press, say and give; nothing is asked",
-        Stage::Invite => "an offer, a wait, then show it and give it all the same",
-        Stage::Converse => "it presses of its own accord; everyone answers",
-    }
+fn named(l: &Locale, stage: Stage) -> String {
+    say!(l, words::stage, stage = stage.name())
+}
+
+/// What a stage is, with the animal of this name.
+fn means(l: &Locale, name: &str, stage: Stage) -> String {
+    say!(l, words::stage_means, stage = stage.name(), name = name)
 }
 
 pub async fn choose(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
@@ -40,7 +41,7 @@ pub async fn choose(page: AnimalPage, Path((_, id)): Path<(String, String)>, typ
         }
     }
     let card = known(&page, &id)?;
-    let title = format!("\u{201c}{}\u{201d}", card.says);
+    let title = say!(&page.locale, words::quoted, says = card.says.as_str());
     let body = form(&page, &card, &typed);
     Ok(crate::typed::again(crate::layout(&page, crate::Tab::Words, &title, body)))
 }
@@ -51,7 +52,7 @@ pub fn section(page: &AnimalPage, card: &WordCard) -> Markup {
     let all = standings(&case);
     html! {
         section #stage {
-            h2 { "Stage with " (page.card.name.as_str()) }
+            h2 { (say!(&page.locale, words::stage_with, name = page.card.name.as_str())) }
             @if let Some(s) = all.iter().find(|s| s.word == card.word) {
                 (reasons(page, s))
                 (form(page, card, &Typed::default().with("stage", s.stage.name())))
@@ -62,31 +63,33 @@ pub fn section(page: &AnimalPage, card: &WordCard) -> Markup {
 
 fn reasons(page: &AnimalPage, s: &Standing) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
+    let strong = |stage| html! { strong { (named(l, stage)) } };
     html! {
-        p { "Now: " strong { (s.stage.name()) } ", " (words(s.stage)) "." }
-        @if s.stage == s.figures_say { p { "The figures point to the same." } }
-        @else { p.caution { "The figures point to " strong { (s.figures_say.name()) } ": " (words(s.figures_say)) "." } }
-        @if !s.because.is_empty() { p.quiet { "Because:" } ul { @for b in &s.because { li { (because(l, name, b)) } } } }
-        @if !s.would_change.is_empty() { p.quiet { "What would change it:" } ul { @for w in &s.would_change { li { (because(l, name, w)) } } } }
+        p { (rich!(l, words::stage_now, stage = strong(s.stage), means = means(l, name, s.stage))) }
+        @if s.stage == s.figures_say { p { (say!(l, words::figures_agree)) } }
+        @else { p.caution { (rich!(l, words::figures_differ, stage = strong(s.figures_say), means = means(l, name, s.figures_say))) } }
+        @if !s.because.is_empty() { p.quiet { (say!(l, words::because)) } ul { @for b in &s.because { li { (because(l, name, b)) } } } }
+        @if !s.would_change.is_empty() { p.quiet { (say!(l, words::would_change)) } ul { @for w in &s.would_change { li { (because(l, name, w)) } } } }
         dl.facts {
-            dt { "Shown" } dd { "n = " (s.showings) ", in the last seven days " (s.showings_week) }
-            dt { "From press to giving" } dd { (s.delay) }
-            dt { "Pressed when invited and wanting it" } dd { (s.response) }
-            dt { "Own presses in 28 days" } dd { "n = " (s.own_presses) }
+            dt { (say!(l, words::fact_shown)) } dd { (say!(l, words::fact_shown_times, times = s.showings, week = s.showings_week)) }
+            dt { (say!(l, words::fact_delay)) } dd { (finding(l, &s.delay)) }
+            dt { (say!(l, words::fact_response)) } dd { (finding(l, &s.response)) }
+            dt { (say!(l, words::fact_own)) } dd { (s.own_presses) }
         }
-        p.quiet { "Not pressing is never counted as not understanding." }
+        p.quiet { (say!(l, words::never_counted)) }
     }
 }
 
 fn form(page: &AnimalPage, card: &WordCard, typed: &Typed) -> Markup {
-    let stages: Vec<_> =
-        Stage::ALL.iter().map(|s| (s.name().to_owned(), html! { (s.name()) span.hint { (words(*s)) } })).collect();
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    let option = |s: &Stage| (s.name().to_owned(), html! { (named(l, *s)) span.hint { (means(l, name, *s)) } });
+    let stages: Vec<_> = Stage::ALL.iter().map(option).collect();
     html! {
         (summary(typed))
         form method="post" action=(format!("/a/{}/words/card/{}/stage", page.id, card.word)) .stack {
-            (radios(typed, "stage", "Work at it as", "Going back a stage is no loss.", &stages))
-            (area(typed, "because", "Why", "if you like"))
-            button.wide { "Set the stage" }
+            (radios(typed, "stage", &say!(l, words::work_at), &say!(l, words::back_no_loss), &stages))
+            (area(typed, "because", &say!(l, words::stage_why), &say!(l, words::stage_why_hint)))
+            button.wide { (say!(l, words::stage_set)) }
         }
     }
 }

@@ -56,7 +56,7 @@ fn word(page: &AnimalPage, w: &WordCard, s: Option<&Standing>) -> Markup {
                 dt { (say!(l, words::not_now_title)) } dd { @match &w.not_now { Some(t) => (t.as_str()), None => span.quiet { (say!(l, words::not_written)) } } }
                 @if let Some(r) = reward { dt { (say!(l, words::given)) } dd { (r.name.as_str()) } }
             }
-            @if let Some(r) = reward { (for_animal(&page.card, r)) }
+            @if let Some(r) = reward { (for_animal(&page.locale, &page.card, r)) }
             p { a.button href=(format!("/a/{}/words/card/{}", page.id, w.word)) { (say!(l, words::card_and_stage)) span.unseen { " " (say!(l, words::of, says = &w.says)) } } }
         }
     }

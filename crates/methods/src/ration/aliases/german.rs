@@ -1,0 +1,110 @@
+//! German names under which the foods of the hazards list come to the kitchen. A star marks where compounds go on.
+//!
+//! Source: common names, from memory; not checked by a native speaker.
+
+use super::Row;
+use super::Sure::{Is, May};
+
+pub(super) const NAMES: &[Row] = &[
+    ("chocolate", Is, "*schoko*, *kuvertüre*, *praline*, Nougat, Nugat"),
+    ("chocolate", May, "Trüffel*, Plätzchen, Muffin*, Kuchen, Lebkuchen*"),
+    ("cocoa", Is, "*kakao*"),
+    ("coffee", Is, "*kaffee*, Mokka*"),
+    (
+        "caffeine",
+        Is,
+        "*koffein*, Tee, Schwarztee, Grüntee, Eistee, schwarzer Tee, grüner Tee, Mate-Tee, Matetee, Energydrink*",
+    ),
+    ("xylitol", Is, "*xylit*, *birkenzucker*, zuckerfrei, ohne Zucker"),
+    ("xylitol", May, "Zahnpasta, Zahncreme, Bonbon*, Marmelade*, Konfitüre*"),
+    ("nut butters", May, "*erdnussbutter*, *erdnussmus*, *nussmus*, *mandelmus*, *erdnusscreme*"),
+    ("gum", May, "*kaugummi*"),
+    ("grapes", Is, "*traube*, Weinbeere*, Wein, Rotwein*, Weißwein*, Glühwein*, *traubensaft*, Traubenmost"),
+    ("raisins", Is, "*rosine*, Sultanine*, Christstollen*, Rosinenbrot, Früchtebrot*"),
+    ("raisins", May, "Studentenfutter*, Müsli*, Trockenobst*, Trockenfrüchte, Granola, Früchtekuchen*"),
+    ("currants", Is, "*korinthe*"),
+    ("cream of tartar", Is, "Weinstein*"),
+    ("cream of tartar", May, "*backpulver*, Knete, Spielknete, Salzteig"),
+    ("tamarind", Is, "Tamarinde*"),
+    ("tartaric acid", Is, "*weinsäure*"),
+    ("onion", Is, "*zwiebel*, *schalotte*, *röstzwiebel*"),
+    (
+        "onion",
+        May,
+        "*brühe*, *suppe*, Bratensoße, Bratensauce, Soße, Gulasch*, Frikadelle*, Bulette*, Hackbraten*, Babybrei*, Babynahrung, Babygläschen, Leberwurst*, Fertiggericht*, *eintopf*, Mett",
+    ),
+    ("garlic", Is, "*knoblauch*, Bärlauch*, Aioli"),
+    ("leek", Is, "Lauch*, Porree*"),
+    ("chives", Is, "*schnittlauch*"),
+    ("macadamia nuts", Is, "*macadamia*, *makadamia*"),
+    ("macadamia nuts", May, "Nussmischung*, gemischte Nüsse"),
+    ("black walnuts", Is, "Schwarznuss*, Schwarznüsse, Schwarzwalnuss*, Schwarzwalnüsse, schwarze Walnuss"),
+    ("black walnuts", May, "*walnuss*, *walnüsse*, Nussmischung*"),
+    ("hops", Is, "*hopfen*, Treber, Biertreber"),
+    ("mouldy food", Is, "*schimmel*, *schimmlig*"),
+    ("compost", Is, "*kompost*, Biomüll"),
+    ("nutmeg", Is, "Muskat, Muskatnuss*, Muskatblüte"),
+    ("nutmeg", May, "Lebkuchengewürz*, Spekulatiusgewürz*, Eierpunsch"),
+    (
+        "alcohol",
+        Is,
+        "*alkohol*, Bier, Weizenbier, Malzbier, Wein, Rotwein*, Weißwein*, Glühwein*, Schnaps, *likör*, Sekt, Champagner*, Weinbrand, Cognac, Kirschwasser, Punsch",
+    ),
+    ("alcohol", May, "Apfelwein, Tiramisu"),
+    (
+        "raw yeast dough",
+        Is,
+        "*hefeteig*, *pizzateig*, *brotteig*, *sauerteig*, Teig, roher Teig, frische Hefe, Frischhefe, Backhefe",
+    ),
+    (
+        "cooked bones",
+        Is,
+        "gekochter Knochen, gekochte Knochen, gebratener Knochen, gebratene Knochen, gegrillte Knochen, Hühnerknochen, Hähnchenknochen, Putenknochen, Geflügelknochen, Schweineknochen, Rippenknochen, Kotelettknochen, Räucherknochen",
+    ),
+    ("cooked bones", May, "*knochen*, Rippchen, Spareribs, Hähnchenflügel, Hähnchenschenkel, Kotelett"),
+    ("avocado", Is, "*avocado*, *avokado*, Guacamole"),
+    (
+        "salty snacks",
+        Is,
+        "*gesalzen*, salzig*, *salz*, Salzstange*, Kartoffelchips*, Pommes frites, Fritten, *brezel*, *breze*, *schinken*, *wurst*, *würst*, Salami*, Sardelle*, Sojasoße, Sojasauce, Pökelfleisch, Trockenfleisch, Knabbergebäck, Erdnussflips",
+    ),
+    ("salty snacks", May, "Popcorn, Olive, Oliven, Cracker, Aufschnitt, Chips, *chips"),
+    ("bacon", Is, "*speck*, Bacon"),
+    (
+        "fatty trimmings",
+        Is,
+        "Hühnerhaut, Hähnchenhaut, Putenhaut, *schmalz*, Talg, Rindertalg, *fettrand*, Fettabschnitt*, Bratfett, Schwarte, Grieben",
+    ),
+    (
+        "milk",
+        Is,
+        "*milch*, *sahne*, *rahm*, *joghurt*, *jogurt*, Quark, Speisequark, Magerquark, Pudding*, Vanillesoße, Molke, Kefir, Schmand",
+    ),
+    ("cheese", Is, "Käse*, *käse, Käsewürfel, Gouda, Emmentaler"),
+    (
+        "fruit pits",
+        Is,
+        "Obstkern*, Kirschkern*, Pfirsichkern*, Pflaumenkern*, Aprikosenkern*, Marillenkern*, Mangokern*, Nektarinenkern*, Steinobstkern*",
+    ),
+    (
+        "fruit pits",
+        May,
+        "Kirsche*, Pfirsich*, Pflaume*, Zwetschge*, Zwetschke*, Aprikose*, Marille*, Nektarine*, Mango, Mangos, Mirabelle*",
+    ),
+    ("apple seeds", Is, "Apfelkern*, Apfelgehäuse, Apfelbutzen, Apfelgriebs, Apfelkitsche"),
+    ("apple seeds", May, "Apfel*, Äpfel"),
+    (
+        "sugary or starchy treats",
+        Is,
+        "*zucker*, Süßigkeit*, Bonbon*, Keks*, *plätzchen*, *kuchen*, Torte*, *gebäck*, Gummibärchen, Müsli*, Cornflakes, *nudel*, Pasta, Reis, *kartoffel*, Honig*, Marmelade*, Konfitüre*, Eis, Eiscreme, Speiseeis, Pommes frites, Fritten, Popcorn, Haferflocken",
+    ),
+    ("bread", Is, "Brot*, *brot, *brötchen*, Semmel*, Toast*, Zwieback*, Brezel*, Knäckebrot*, Baguette*"),
+    (
+        "salt",
+        Is,
+        "*gesalzen*, salzig*, *salz*, *brezel*, *schinken*, *wurst*, *würst*, *speck*, Salami*, Pommes frites, Fritten, Sojasoße, Sojasauce, Sardelle*",
+    ),
+    ("salt", May, "Popcorn, Cracker, Käse*, *käse, Olive, Oliven"),
+    ("crisps", Is, "Kartoffelchips*"),
+    ("crisps", May, "Chips, *chips"),
+];

@@ -1,0 +1,101 @@
+//! Spanish names under which the foods of the hazards list come to the kitchen.
+//!
+//! Source: common names, from memory; not checked by a native speaker.
+
+use super::Row;
+use super::Sure::{Is, May};
+
+pub(super) const NAMES: &[Row] = &[
+    ("chocolate", Is, "chocolate, chocolatina, chocolatada, bombón, bombones, trufa de chocolate"),
+    ("chocolate", May, "trufa, turrón, bizcocho, magdalena, tarta, pastel"),
+    ("cocoa", Is, "cacao"),
+    ("coffee", Is, "café, descafeinado, cortado"),
+    (
+        "caffeine",
+        Is,
+        "cafeína, té verde, té negro, té helado, yerba mate, refresco de cola, bebida energética, guaraná",
+    ),
+    ("xylitol", Is, "xilitol, xilita, azúcar de abedul, sin azúcar"),
+    ("xylitol", May, "pasta de dientes, dentífrico, caramelo, mermelada"),
+    (
+        "nut butters",
+        May,
+        "crema de cacahuete, mantequilla de cacahuete, crema de maní, mantequilla de maní, manteca de maní, crema de almendras, crema de avellanas",
+    ),
+    ("gum", May, "chicle, goma de mascar"),
+    ("grapes", Is, "uva, vino, mosto, parra"),
+    ("raisins", Is, "pasa, uva pasa, pan de pasas, sultana"),
+    ("raisins", May, "frutos secos, fruta deshidratada, fruta seca, granola, muesli, roscón, panetone"),
+    ("currants", Is, "pasa de Corinto, pasas de Corinto, uva de Corinto, corinto"),
+    ("cream of tartar", Is, "crémor tártaro, cremor"),
+    ("cream of tartar", May, "levadura química, polvo de hornear, plastilina casera, masa para jugar"),
+    ("tamarind", Is, "tamarindo"),
+    ("tartaric acid", Is, "ácido tartárico"),
+    ("onion", Is, "cebolla, cebolleta, cebollita, chalota, chalote, escaloña, sofrito"),
+    (
+        "onion",
+        May,
+        "caldo, sopa, salsa de tomate, salsa boloñesa, estofado, guiso, albóndiga, croqueta, empanada, potito, comida de bebé, plato preparado",
+    ),
+    ("garlic", Is, "ajo, ajete, alioli, ajoaceite, ajillo"),
+    ("leek", Is, "puerro, ajo porro, ajoporro"),
+    ("chives", Is, "cebollino, ciboulette"),
+    ("macadamia nuts", Is, "macadamia, nuez de macadamia"),
+    ("macadamia nuts", May, "frutos secos"),
+    ("black walnuts", Is, "nuez negra, nueces negras, nogal negro"),
+    ("black walnuts", May, "nuez, nueces, frutos secos"),
+    ("hops", Is, "lúpulo"),
+    ("mouldy food", Is, "mohoso, mohosa, moho, enmohecido, enmohecida, florecido, queso azul"),
+    ("compost", Is, "abono, compostaje"),
+    ("nutmeg", Is, "nuez moscada"),
+    ("nutmeg", May, "ponche"),
+    ("alcohol", Is, "alcohol, cerveza, vino, licor, aguardiente, ginebra, cava, champán, tequila, sangría"),
+    ("alcohol", May, "sidra"),
+    (
+        "raw yeast dough",
+        Is,
+        "masa cruda, masa de pan, masa de pizza, masa madre, masa con levadura, masa fermentada, levadura fresca, levadura de panadero",
+    ),
+    (
+        "cooked bones",
+        Is,
+        "hueso cocido, hueso asado, hueso hervido, hueso frito, hueso ahumado, hueso de pollo, hueso de pavo, hueso de cerdo, hueso de cordero, hueso de jamón, costilla asada",
+    ),
+    ("cooked bones", May, "hueso, costilla, alita de pollo, muslo de pollo, chuleta"),
+    ("avocado", Is, "aguacate, palta, guacamole"),
+    (
+        "salty snacks",
+        Is,
+        "salado, salados, carne salada, galleta salada, mantequilla salada, sal, patatas fritas, papas fritas, jamón, salchicha, salchichón, chorizo, salami, fuet, mortadela, cecina, anchoa, salsa de soja, embutido, fiambre, corteza de cerdo",
+    ),
+    ("salty snacks", May, "palomitas, aceituna, nachos, snack"),
+    ("bacon", Is, "beicon, tocino, panceta, torrezno, tocineta"),
+    ("fatty trimmings", Is, "piel de pollo, piel de pavo, manteca de cerdo, sebo, grasa, chicharrón"),
+    (
+        "milk",
+        Is,
+        "leche, leches, nata, yogur, cuajada, natillas, lácteo, batido de leche, suero de leche, kéfir, requesón",
+    ),
+    ("cheese", Is, "queso, quesito"),
+    (
+        "fruit pits",
+        Is,
+        "hueso de fruta, hueso de cereza, hueso de melocotón, hueso de durazno, hueso de ciruela, hueso de albaricoque, hueso de mango, hueso de aguacate, carozo, cuesco",
+    ),
+    ("fruit pits", May, "cereza, melocotón, durazno, ciruela, albaricoque, damasco, nectarina, mango, picota"),
+    ("apple seeds", Is, "pepita de manzana, semilla de manzana, corazón de manzana, pepitas de manzana"),
+    ("apple seeds", May, "manzana"),
+    (
+        "sugary or starchy treats",
+        Is,
+        "azúcar, caramelo, dulce, dulces, chuchería, golosina, galleta, bizcocho, magdalena, pastel, tarta, cereales, pasta, fideos, macarrones, arroz, patata, papa, miel, mermelada, helado, patatas fritas, palomitas",
+    ),
+    ("bread", Is, "pan, panecillo, tostada, bollo, rosquilla, biscote, picatoste"),
+    (
+        "salt",
+        Is,
+        "sal, salado, carne salada, galleta salada, jamón, beicon, tocino, salchicha, chorizo, salami, anchoa, salsa de soja",
+    ),
+    ("salt", May, "palomitas, aceituna, queso, snack"),
+    ("crisps", Is, "patatas fritas, papas fritas, patatas de bolsa"),
+];

@@ -1,0 +1,171 @@
+//! Today: one next thing, a button for each advice, figures that do not mislead, one form of clock.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
+
+mod at_home;
+
+use at_home::Home;
+use sayso_model::{AnimalId, Event, HomeId, Moment};
+
+fn noon() -> Moment {
+    "2026-03-02T12:00:00Z".parse().unwrap()
+}
+
+/// The demo home up to so many days ago, its animals and words.
+async fn demo(days_ago: f64) -> (Home, Vec<(AnimalId, Vec<String>)>) {
+    let home = Home::empty().await;
+    let until = noon().plus_seconds(-days_ago * 86_400.0);
+    let events: Vec<Event> = sayso_sim::demo(1, noon()).events.into_iter().filter(|e| e.happened_at <= until).collect();
+    for batch in events.chunks(1000) {
+        home.state.store.append(batch.to_vec()).await.unwrap();
+    }
+    let id: HomeId = home.state.store.home().await.unwrap().unwrap();
+    let story = home.state.store.story(id).await.unwrap();
+    let words = |animal| story.words_of(animal).iter().map(|w| w.word.to_string()).collect();
+    let animals = story.animals().into_keys().map(|animal| (animal, words(animal))).collect();
+    (home, animals)
+}
+
+/// What stands between tags, as it is read.
+fn read(html: &str) -> String {
+    let mut out = String::new();
+    for part in html.split('<') {
+        out.push_str(part.split_once('>').map_or("", |(_, text)| text));
+        out.push(' ');
+    }
+    out.replace(['\u{2068}', '\u{2069}'], "").replace("&amp;", "&")
+}
+
+#[tokio::test]
+async fn a_new_notebook_has_six_steps_and_one_next_thing() {
+    let home = Home::new().await;
+    let today = format!("/a/{}/today", home.animal);
+    let page = home.page(&today).await;
+    let (_, steps) = page.text.split_once("<ol class=\"steps\">").expect("the steps stand on Today");
+    let (steps, rest) = steps.split_once("</ol>").unwrap();
+    let links: Vec<&str> = steps.split("href=\"").skip(1).filter_map(|s| s.split('"').next()).collect();
+    assert_eq!(links.len(), 6, "{links:?}");
+    for link in &links {
+        home.page(link).await;
+    }
+    assert_eq!(page.text.matches("class=\"button primary").count(), 1, "one next thing: {}", page.text);
+    let next = rest.split("href=\"").nth(1).and_then(|s| s.split('"').next()).unwrap();
+    assert_eq!(next, links[0], "the next thing is the first step that is not done");
+    // The step done, the next one stands there.
+    home.post(next, &[("weight_kg", "12"), ("life_stage", "neutered_adult")]).await.kept();
+    let page = home.page(&today).await;
+    let (_, rest) = page.text.split_once("</ol>").unwrap();
+    assert!(rest.contains(&format!("href=\"{}\"", links[1])), "{rest}");
+}
+
+#[tokio::test]
+async fn every_advice_on_today_has_one_button_or_is_for_elsewhere() {
+    let (home, animals) = demo(0.0).await;
+    let mut seen = 0;
+    for (animal, words) in &animals {
+        let page = home.page(&format!("/a/{animal}/today")).await;
+        let main = page.text.split_once("<main").unwrap().1;
+        assert_eq!(main.matches("data-test=\"next\"").count(), 1);
+        // Each block ends where the next one begins.
+        let marks = [
+            "<section class=\"card advice\" data-test=\"next\"",
+            "<details class=\"word\"",
+            "<details data-test=\"later-advice\"",
+            "<section data-test=",
+        ];
+        let mut at: Vec<usize> = marks.iter().flat_map(|m| main.match_indices(m).map(|(i, _)| i)).collect();
+        at.sort_unstable();
+        at.push(main.len());
+        for pair in at.windows(2) {
+            let block = &main[pair[0]..pair[1]];
+            if block.starts_with("<section data-test=") {
+                continue;
+            }
+            let buttons = block.matches("data-test=\"do\"").count();
+            // What a veterinarian looks at is done away from the notebook.
+            let elsewhere = block.contains("veterinarian");
+            assert!(buttons == 1 || (buttons == 0 && elsewhere), "{buttons} buttons: {}", read(block));
+            seen += 1;
+        }
+        assert_eq!(main.matches("data-test=\"step\"").count(), words.len(), "a step a word");
+    }
+    assert!(seen > 7, "{seen}");
+}
+
+/// An interval with a count below five beside it, or one that says certainty where there is none.
+fn misleading(text: &str) -> Vec<String> {
+    let words: Vec<&str> = text.split_whitespace().collect();
+    let mut wrong = Vec::new();
+    for (i, n) in
+        words.windows(3).enumerate().filter(|(_, w)| w[0].ends_with('n') && w[1] == "=").map(|(i, w)| (i, w[2]))
+    {
+        let digits: String = n.chars().filter(char::is_ascii_digit).collect();
+        let before = words[i.saturating_sub(5)..=i].join(" ");
+        if digits.parse::<u32>().is_ok_and(|n| n < 5) && before.contains('%') {
+            wrong.push(words[i.saturating_sub(8)..(i + 3).min(words.len())].join(" "));
+        }
+    }
+    for pair in ["0% (0% to 0%", "100% (100% to 100%"] {
+        for (i, _) in text.match_indices(pair) {
+            wrong.push(text[i..].chars().take(60).collect());
+        }
+    }
+    wrong
+}
+
+#[tokio::test]
+async fn no_page_gives_a_share_of_fewer_than_five_or_an_interval_without_width() {
+    assert_eq!(misleading("so far 50% (3% to 97%, n = 2) of them").len(), 1, "it is found where it stands");
+    assert_eq!(misleading("so far 50% (30% to 70%, n = 12) of them").len(), 0);
+    let (mut pages, mut wrong) = (0, Vec::new());
+    // Full, and in its first days, when counts are small.
+    for days_ago in [0.0, 66.0, 62.0] {
+        let (home, animals) = demo(days_ago).await;
+        for (animal, words) in animals {
+            let mut all: Vec<String> = ["today", "evidence", "days", "patterns", "likes", "words", "checks", "swaps"]
+                .map(|p| format!("/a/{animal}/{p}"))
+                .into();
+            all.push(format!("/sheets/{animal}/progress"));
+            all.extend(words.iter().map(|w| format!("/a/{animal}/evidence/{w}")));
+            for path in all {
+                let found = misleading(&read(&home.page(&path).await.text));
+                wrong.extend(found.into_iter().map(|f| format!("{path}, {days_ago} days ago: {f}")));
+                pages += 1;
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+    assert!(pages > 40, "{pages}");
+}
+
+#[tokio::test]
+async fn every_page_writes_times_by_the_clock_of_who_reads() {
+    let home = Home::new().await;
+    let reward = home.reward("play", "rope", &[]).await;
+    home.post(&format!("/a/{}/words/new", home.animal), &[("says", "tug"), ("reward", &reward)]).await.kept();
+    let story = home.story().await;
+    let person = *story.people().keys().next().unwrap();
+    let now = noon().plus_seconds(2.0 * 3600.0);
+    let pattern = story.ledger().all().next().unwrap();
+    // At 15:00 where they live, and later today, which Today tells.
+    let note = sayso_model::Remark { text: sayso_model::Note::new("It rained").unwrap() };
+    let event = Event {
+        id: sayso_model::EventId(uuid::Uuid::now_v7()),
+        animal: Some(home.animal),
+        happened_at: now,
+        recorded_at: noon(),
+        body: note.into(),
+        ..pattern.clone()
+    };
+    home.state.store.append(vec![event]).await.unwrap();
+    for (clock, says, not) in [("12", "3:00", "15:00"), ("24", "15:00", "3:00:00\u{202f}pm")] {
+        home.post(
+            &format!("/people/person/{person}"),
+            &[("name", "Robin"), ("role", "home"), ("active", "yes"), ("clock", clock)],
+        )
+        .await
+        .kept();
+        for page in ["today", "log"] {
+            home.page(&format!("/a/{}/{page}", home.animal)).await.says(says).does_not_say(not);
+        }
+    }
+}

@@ -1,0 +1,50 @@
+store-not-a-database = { $path } ist kein Notizbuch: Es ist überhaupt keine Datenbank
+store-not-ours = { $path } ist eine Datenbank, aber kein Notizbuch dieses Programms
+store-newer = { $path } stammt von einer neueren Version (Schema { $found }; diese Version kennt bis { $known }); aktualisiere dieses Programm
+store-corrupt = { $path } ist beschädigt ({ $what }); hebe eine Kopie auf und stelle die letzte Sicherung in einem neuen Ordner wieder her
+store-unwritable = in { $path } kann nicht geschrieben werden: { $what }
+store-cannot-hold = in { $path } kann nicht geschrieben werden: { $what }. Eine Datei, die gebracht oder zum Senden gemacht wird, liegt eine Weile in diesem Ordner: Lass den Benutzer, der dieses Programm ausführt, dort schreiben
+store-full = der Datenträger des Notizbuchs ist voll; nichts davon wurde gespeichert. Schaff Platz und versuch es noch einmal
+store-busy = das Notizbuch ist belegt: Ein anderer Vorgang hielt es gesperrt; versuch es noch einmal
+store-closed = das Notizbuch wurde geschlossen
+store-exists = { $path } gibt es schon; wähle einen anderen Namen
+store-bad-backup = { $path } ist nicht als Sicherung verwendbar: { $what }
+store-backup-no-file = eine solche Datei gibt es nicht
+store-backup-itself = es ist das Notizbuch selbst
+store-backup-other-digest = sie ist beschädigt: Ihr Inhalt hat nicht die Prüfsumme, die sie nennt
+store-backup-no-digest = sie ist beschädigt: Ihre Prüfsumme fehlt
+store-backup-row = sie ist beschädigt: { $what }
+store-backup-not-the-log = sie enthält nicht, was das Notizbuch enthält; vielleicht versagt der Datenträger
+store-backup-loose = { $rows ->
+    [one] eine Zeile verweist auf nichts
+   *[other] { $rows } Zeilen verweisen auf nichts
+}
+store-bad-archive = { $path } ist nicht als Archiv eines Notizbuchs lesbar: { $what }
+store-archive-lacks = { $file } fehlt darin
+store-unknown-file = { $name } ist keine Datei, die aufgenommen werden kann: eine Tabelle (.csv), Zeilen in JSON (.jsonl oder .ndjson), ein Archiv (.tar) oder eine Sicherung (.sayso)
+store-other-home = { $path } würde mehrere Zuhause in dieses Notizbuch bringen: { $homes }. Nichts wurde gespeichert; um auf Dauer mehrere in einem Notizbuch zu halten, sag es ausdrücklich
+store-home-brings = { $home }: { $events ->
+    [one] ein Eintrag
+   *[other] { $events } Einträge
+}
+store-bad-clip = Aufnahme { $hash }: { $what }
+store-clip-not-a-hash = ihr Name besteht nicht aus 64 hexadezimalen Ziffern
+store-clip-size = sie hat { $found } Bytes; erlaubt sind 1 bis { $most }
+store-clip-other-content = sie ist beschädigt: Ihre Bytes haben nicht diese Prüfsumme; speichere die Aufnahme noch einmal
+store-not-imported = nichts wurde importiert: { $why }
+store-import-faults = { $count ->
+    [one] ein Fehler: { $first }
+   *[other] { $count } Fehler, der erste: { $first }
+}
+store-import-other-homes = die Datei würde mehrere Zuhause in dieses Notizbuch bringen: { $homes }. Um auf Dauer mehrere in einem Notizbuch zu halten, sag es ausdrücklich
+store-import-taken = ein anderer Eintrag mit der id { $id } ist schon gespeichert
+store-row = { $line ->
+    [0] { $field }: erwartet { $wanted }
+   *[other] Zeile { $line }, { $field }: erwartet { $wanted }
+}
+store-row-found = { $line ->
+    [0] { $field }: gefunden „{ $found }“; erwartet { $wanted }
+   *[other] Zeile { $line }, { $field }: gefunden „{ $found }“; erwartet { $wanted }
+}
+store-database = Datenbank: { $why }
+store-no-home-yet = { $dir } enthält noch kein Zuhause

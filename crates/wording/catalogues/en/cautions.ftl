@@ -1,0 +1,21 @@
+cautions-whom = { $species ->
+    [dog] for a dog
+    [cat] for a cat
+    [parrot] for a parrot
+    [rabbit] for a rabbit
+   *[other] for this animal
+}
+cautions-food = { $level ->
+    [never] { $item }: never { $whom } – { $why } ({ $source })
+    [avoid] { $item }: avoid { $whom } – { $why } ({ $source })
+   *[little] { $item }: little { $whom } – { $why } ({ $source })
+}
+cautions-may-hold = { $level ->
+    [never] { $item }: never { $whom } (may hold it: read the label) – { $why } ({ $source })
+    [avoid] { $item }: avoid { $whom } (may hold it: read the label) – { $why } ({ $source })
+   *[little] { $item }: little { $whom } (may hold it: read the label) – { $why } ({ $source })
+}
+cautions-never = Never give this to { $name }.
+cautions-eaten = { $why }. Eaten already? Call a veterinarian now.
+cautions-care = Care, for { $name }:
+cautions-checked = The name is checked against a list of dangerous foods as you keep it, in English, Spanish, German, French and Portuguese. { $note }

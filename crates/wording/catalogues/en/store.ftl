@@ -1,0 +1,51 @@
+# What can go wrong with the notebook’s files. Said after a file’s name or alone, without a full stop.
+store-not-a-database = { $path } is not a notebook: it is no database at all
+store-not-ours = { $path } is a database, but not a notebook of this program
+store-newer = { $path } was written by a newer version (schema { $found }; this version knows up to { $known }); update this program
+store-corrupt = { $path } is damaged ({ $what }); keep a copy of it, and restore the latest backup into a new folder
+store-unwritable = cannot write to { $path }: { $what }
+store-cannot-hold = cannot write to { $path }: { $what }. A file that is brought, or made to be sent, is kept in this folder for a while: let the user that runs this program write there
+store-full = the notebook’s disk is full; nothing of this was stored. Make room, then try again
+store-busy = the notebook is busy: another process kept it locked; try again
+store-closed = the notebook was closed
+store-exists = { $path } is there already; choose another name
+store-bad-backup = { $path } cannot be used as a backup: { $what }
+store-backup-no-file = there is no such file
+store-backup-itself = it is the notebook itself
+store-backup-other-digest = it is damaged: its content does not have the digest it states
+store-backup-no-digest = it is damaged: its digest is missing
+store-backup-row = it is damaged: { $what }
+store-backup-not-the-log = it does not hold what the notebook holds; the disk it is on may be failing
+store-backup-loose = { $rows ->
+    [one] one row refers to nothing
+   *[other] { $rows } rows refer to nothing
+}
+store-bad-archive = { $path } cannot be read as an archive of a notebook: { $what }
+store-archive-lacks = there is no { $file } in it
+store-unknown-file = { $name } is none of the files that can be taken in: a table (.csv), lines of JSON (.jsonl or .ndjson), an archive (.tar) or a backup (.sayso)
+store-other-home = { $path } would make this notebook hold several homes. It brings { $homes }. Nothing was stored; to keep several in one notebook, for good, say so
+store-home-brings = { $home }: { $events ->
+    [one] one event
+   *[other] { $events } events
+}
+store-bad-clip = recording { $hash }: { $what }
+store-clip-not-a-hash = its name is not 64 hexadecimal digits
+store-clip-size = it has { $found } bytes, where 1 to { $most } are allowed
+store-clip-other-content = it is damaged: its bytes do not have this hash; store the recording again
+store-not-imported = nothing was imported: { $why }
+store-import-faults = { $count ->
+    [one] one fault: { $first }
+   *[other] { $count } faults, the first: { $first }
+}
+store-import-other-homes = the file would make this notebook hold several homes. It brings { $homes }. To keep several in one notebook, for good, say so
+store-import-taken = another event with the id { $id } is stored already
+store-row = { $line ->
+    [0] { $field }: wanted { $wanted }
+   *[other] line { $line }, { $field }: wanted { $wanted }
+}
+store-row-found = { $line ->
+    [0] { $field }: found “{ $found }”; wanted { $wanted }
+   *[other] line { $line }, { $field }: found “{ $found }”; wanted { $wanted }
+}
+store-database = database: { $why }
+store-no-home-yet = { $dir } holds no home yet

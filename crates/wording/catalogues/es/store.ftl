@@ -1,0 +1,50 @@
+store-not-a-database = { $path } no es un cuaderno: no es siquiera una base de datos
+store-not-ours = { $path } es una base de datos, pero no un cuaderno de este programa
+store-newer = { $path } lo escribió una versión más nueva (esquema { $found }; esta versión conoce hasta { $known }); actualiza este programa
+store-corrupt = { $path } está dañado ({ $what }); guarda una copia y restaura la última copia de seguridad en una carpeta nueva
+store-unwritable = no se puede escribir en { $path }: { $what }
+store-cannot-hold = no se puede escribir en { $path }: { $what }. Un archivo que se trae, o que se hace para enviarlo, se guarda un rato en esta carpeta: deja escribir ahí al usuario que ejecuta este programa
+store-full = el disco del cuaderno está lleno; nada de esto se guardó. Haz sitio e inténtalo de nuevo
+store-busy = el cuaderno está ocupado: otro proceso lo tenía bloqueado; inténtalo de nuevo
+store-closed = el cuaderno se cerró
+store-exists = { $path } ya existe; elige otro nombre
+store-bad-backup = { $path } no sirve como copia de seguridad: { $what }
+store-backup-no-file = no existe tal archivo
+store-backup-itself = es el propio cuaderno
+store-backup-other-digest = está dañada: su contenido no tiene la suma de control que dice
+store-backup-no-digest = está dañada: falta su suma de control
+store-backup-row = está dañada: { $what }
+store-backup-not-the-log = no contiene lo que contiene el cuaderno; puede que su disco esté fallando
+store-backup-loose = { $rows ->
+    [one] una fila no remite a nada
+   *[other] { $rows } filas no remiten a nada
+}
+store-bad-archive = { $path } no se puede leer como archivo de un cuaderno: { $what }
+store-archive-lacks = no contiene { $file }
+store-unknown-file = { $name } no es de los archivos que se pueden incorporar: una tabla (.csv), líneas de JSON (.jsonl o .ndjson), un archivo (.tar) o una copia de seguridad (.sayso)
+store-other-home = { $path } haría que este cuaderno tuviera varios hogares. Trae { $homes }. Nada se guardó; para tener varios en un cuaderno, para siempre, dilo expresamente
+store-home-brings = { $home }: { $events ->
+    [one] un registro
+   *[other] { $events } registros
+}
+store-bad-clip = grabación { $hash }: { $what }
+store-clip-not-a-hash = su nombre no son 64 cifras hexadecimales
+store-clip-size = tiene { $found } bytes; se admiten de 1 a { $most }
+store-clip-other-content = está dañada: sus bytes no tienen esta suma de control; guarda la grabación otra vez
+store-not-imported = nada se importó: { $why }
+store-import-faults = { $count ->
+    [one] un fallo: { $first }
+   *[other] { $count } fallos, el primero: { $first }
+}
+store-import-other-homes = el archivo haría que este cuaderno tuviera varios hogares. Trae { $homes }. Para tener varios en un cuaderno, para siempre, dilo expresamente
+store-import-taken = otro registro con el id { $id } ya está guardado
+store-row = { $line ->
+    [0] { $field }: se esperaba { $wanted }
+   *[other] línea { $line }, { $field }: se esperaba { $wanted }
+}
+store-row-found = { $line ->
+    [0] { $field }: hallado «{ $found }»; se esperaba { $wanted }
+   *[other] línea { $line }, { $field }: hallado «{ $found }»; se esperaba { $wanted }
+}
+store-database = base de datos: { $why }
+store-no-home-yet = { $dir } aún no contiene ningún hogar

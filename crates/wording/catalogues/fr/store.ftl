@@ -1,0 +1,50 @@
+store-not-a-database = { $path } n’est pas un carnet : ce n’est pas même une base de données
+store-not-ours = { $path } est une base de données, mais pas un carnet de ce programme
+store-newer = { $path } a été écrit par une version plus récente (schéma { $found } ; cette version connaît jusqu’à { $known }) ; mets ce programme à jour
+store-corrupt = { $path } est abîmé ({ $what }) ; gardes-en une copie et restaure la dernière sauvegarde dans un nouveau dossier
+store-unwritable = impossible d’écrire dans { $path } : { $what }
+store-cannot-hold = impossible d’écrire dans { $path } : { $what }. Un fichier apporté, ou fait pour être envoyé, reste un moment dans ce dossier : laisse l’utilisateur qui lance ce programme y écrire
+store-full = le disque du carnet est plein ; rien de ceci n’a été gardé. Fais de la place, puis réessaie
+store-busy = le carnet est occupé : un autre processus le tenait verrouillé ; réessaie
+store-closed = le carnet a été fermé
+store-exists = { $path } existe déjà ; choisis un autre nom
+store-bad-backup = { $path } ne peut pas servir de sauvegarde : { $what }
+store-backup-no-file = ce fichier n’existe pas
+store-backup-itself = c’est le carnet lui-même
+store-backup-other-digest = elle est abîmée : son contenu n’a pas l’empreinte qu’elle indique
+store-backup-no-digest = elle est abîmée : son empreinte manque
+store-backup-row = elle est abîmée : { $what }
+store-backup-not-the-log = elle ne contient pas ce que contient le carnet ; son disque est peut-être défaillant
+store-backup-loose = { $rows ->
+    [one] une ligne ne renvoie à rien
+   *[other] { $rows } lignes ne renvoient à rien
+}
+store-bad-archive = { $path } ne peut être lu comme archive d’un carnet : { $what }
+store-archive-lacks = il n’y a pas de { $file } dedans
+store-unknown-file = { $name } n’est pas de ceux qu’on peut prendre : un tableau (.csv), des lignes de JSON (.jsonl ou .ndjson), une archive (.tar) ou une sauvegarde (.sayso)
+store-other-home = { $path } ferait tenir plusieurs foyers à ce carnet. Il apporte { $homes }. Rien n’a été gardé ; pour en garder plusieurs dans un carnet, pour toujours, dis-le
+store-home-brings = { $home } : { $events ->
+    [one] une entrée
+   *[other] { $events } entrées
+}
+store-bad-clip = enregistrement { $hash } : { $what }
+store-clip-not-a-hash = son nom n’est pas fait de 64 chiffres hexadécimaux
+store-clip-size = il a { $found } octets ; de 1 à { $most } sont admis
+store-clip-other-content = il est abîmé : ses octets n’ont pas cette empreinte ; garde l’enregistrement à nouveau
+store-not-imported = rien n’a été importé : { $why }
+store-import-faults = { $count ->
+    [one] un défaut : { $first }
+   *[other] { $count } défauts, le premier : { $first }
+}
+store-import-other-homes = le fichier ferait tenir plusieurs foyers à ce carnet. Il apporte { $homes }. Pour en garder plusieurs dans un carnet, pour toujours, dis-le
+store-import-taken = une autre entrée avec l’id { $id } est déjà gardée
+store-row = { $line ->
+    [0] { $field } : attendu { $wanted }
+   *[other] ligne { $line }, { $field } : attendu { $wanted }
+}
+store-row-found = { $line ->
+    [0] { $field } : trouvé « { $found } » ; attendu { $wanted }
+   *[other] ligne { $line }, { $field } : trouvé « { $found } » ; attendu { $wanted }
+}
+store-database = base de données : { $why }
+store-no-home-yet = { $dir } ne contient pas encore de foyer

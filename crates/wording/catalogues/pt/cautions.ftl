@@ -1,0 +1,21 @@
+cautions-whom = { $species ->
+    [dog] para um cão
+    [cat] para um gato
+    [parrot] para um papagaio
+    [rabbit] para um coelho
+   *[other] para este animal
+}
+cautions-food = { $level ->
+    [never] { $item }: nunca { $whom } – { $why } ({ $source })
+    [avoid] { $item }: evite { $whom } – { $why } ({ $source })
+   *[little] { $item }: só um pouco { $whom } – { $why } ({ $source })
+}
+cautions-may-hold = { $level ->
+    [never] { $item }: nunca { $whom } (pode conter: leia o rótulo) – { $why } ({ $source })
+    [avoid] { $item }: evite { $whom } (pode conter: leia o rótulo) – { $why } ({ $source })
+   *[little] { $item }: só um pouco { $whom } (pode conter: leia o rótulo) – { $why } ({ $source })
+}
+cautions-never = Nunca dê isto a { $name }.
+cautions-eaten = { $why }. Já comeu? Ligue agora para um veterinário.
+cautions-care = Cuidado, para { $name }:
+cautions-checked = O nome é comparado, ao guardar, com uma lista de alimentos perigosos, em inglês, espanhol, alemão, francês e português. { $note }

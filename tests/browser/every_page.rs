@@ -1,0 +1,115 @@
+//! Every page there is, for what must hold on each of them.
+
+use crate::harness::{Browser, Server, animal, story};
+use crate::listen::record;
+use crate::sounds::{say, wav};
+use sayso_model::{AnimalId, Event, EventId, Note, PressedBy, Sign, SignLevel, When, WordId};
+use sayso_store::Store;
+use std::path::Path;
+use uuid::Uuid;
+
+/// The animal and the word that the pages are about.
+pub struct About {
+    who: AnimalId,
+    word: WordId,
+    calm: AnimalId,
+}
+
+/// Animals growled three days ago: that stays at the top of Today, beside what there is to do.
+pub async fn growled(dir: &Path, animals: impl Iterator<Item = AnimalId>) {
+    let (_, story) = story(dir).await;
+    let at = story.ledger().all().map(|e| e.happened_at).max().unwrap().plus_seconds(-3.0 * 86_400.0);
+    let pattern = story.ledger().all().find(|e| e.animal.is_some()).unwrap();
+    let growl = Sign { sign: Note::new("growl").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+    let events = animals.map(|animal| Event {
+        id: EventId(Uuid::now_v7()),
+        animal: Some(animal),
+        happened_at: at,
+        recorded_at: at,
+        body: growl.clone().into(),
+        ..pattern.clone()
+    });
+    let store = Store::open(dir).await.unwrap();
+    store.append(events.collect()).await.unwrap();
+    store.close().await.unwrap();
+}
+
+/// The demo home with a recording, so that there is something to listen for; the sound of a press that waits to be
+/// judged; and a growl that is not long ago.
+pub async fn prepared(dir: &Path) -> About {
+    let (_, story) = story(dir).await;
+    let who = animal(&story);
+    let card = story.words_of(who)[0].clone();
+    let store = Store::open(dir).await.unwrap();
+    let heard = story.heard_presses().find(|f| f.part.by == PressedBy::Unknown).expect("a heard press");
+    record(&store, &card, 0, heard.event.clone()).await;
+    store.put_snippet(heard.id(), wav(&say(0, 0)), heard.event.recorded_at).await.unwrap();
+    store.close().await.unwrap();
+    growled(dir, std::iter::once(who)).await;
+    let calm = story.animals().into_keys().find(|a| *a != who).expect("another animal");
+    About { who, word: card.word, calm }
+}
+
+/// Brings a table as a person does; gives the address of its preview.
+async fn brought(browser: &Browser, server: &Server, table: &str) -> String {
+    let dir = tempfile::tempdir().unwrap();
+    let file = dir.path().join("diary.csv");
+    std::fs::write(&file, table).unwrap();
+    browser.goto(&server.url("/exchange")).await;
+    browser.css("input[type=file]").await.send_keys(file.to_str().unwrap()).await.unwrap();
+    browser.follow("main form button").await;
+    browser.page.current_url().await.unwrap().path().to_owned()
+}
+
+/// Addresses of all pages.
+pub async fn every_page(browser: &Browser, server: &Server, About { who, word, calm }: &About) -> Vec<String> {
+    let preview =
+        brought(browser, server, "kind,happened_at,text\nremark,2026-03-01 10:00,rain\nremarc,2026-03-01,\n").await;
+    let pages = [
+        format!("/a/{who}/today"),
+        format!("/a/{calm}/today"),
+        format!("/a/{who}/board"),
+        format!("/a/{who}/likes"),
+        format!("/a/{who}/likes/new"),
+        format!("/a/{who}/words"),
+        format!("/a/{who}/evidence"),
+        format!("/a/{who}/evidence/{word}"),
+        format!("/a/{who}/days"),
+        format!("/a/{who}/patterns"),
+        format!("/a/{who}/log"),
+        format!("/a/{who}/words/new"),
+        format!("/a/{who}/words/card/{word}"),
+        format!("/a/{who}/words/board"),
+        format!("/a/{who}/ideas"),
+        format!("/people/animal/{who}/food"),
+        format!("/a/{who}/checks"),
+        format!("/a/{who}/checks/new"),
+        format!("/a/{who}/swaps"),
+        format!("/a/{who}/designs"),
+        format!("/a/{who}/designs/new"),
+        format!("/a/{who}/heard"),
+        format!("/a/{who}/listen"),
+        format!("/sheets/{who}/progress"),
+        format!("/sheets/{who}/likes"),
+        "/sheets/rules".into(),
+        "/sheets/labels".into(),
+        "/homes".into(),
+        "/people/home".into(),
+        "/people/animal/new".into(),
+        "/people/person/new".into(),
+        "/people/rule/new".into(),
+        format!("/people/animal/{who}"),
+        "/people".into(),
+        "/people/reward/new".into(),
+        "/exchange".into(),
+        preview,
+        "/sheets".into(),
+        "/agreement".into(),
+        "/methods".into(),
+        "/glossary".into(),
+        "/methods/likes".into(),
+        "/who".into(),
+        "/api".into(),
+    ];
+    pages.into()
+}

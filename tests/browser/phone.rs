@@ -1,0 +1,126 @@
+//! Pages on a phone, in languages whose words are longer or run the other way, and with letters twice as large.
+
+use crate::every_page::{every_page, growled, prepared};
+use crate::harness::{Browser, PHONE, Server, demo_dir, story};
+use serde_json::{Value, json};
+
+/// The narrowest phone in use.
+const NARROW: (u32, u32) = (360, 640);
+/// A page and a half of a phone: what Today may take.
+const TODAY_PX: i64 = 1_300;
+/// The stand-in for a language: English a third longer, from right to left.
+pub const STAND_IN: &str = "pseudo";
+
+/// Sets the language this browser reads a server's pages in.
+pub async fn reads(browser: &Browser, server: &Server, language: &str) {
+    let cookie = json!({ "name": "sayso_language", "value": language, "url": server.url("/") });
+    browser.devtools("Network.setCookie", cookie).await;
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
+    let mut heights = Vec::new();
+    for how in ["calm", "growled"] {
+        let dir = demo_dir();
+        let (_, story) = story(dir.path()).await;
+        if how == "growled" {
+            growled(dir.path(), story.animals().into_keys()).await;
+        }
+        let server = Server::start(dir.path(), 0);
+        let browser = Browser::open(PHONE).await;
+        for language in ["en", "de", STAND_IN] {
+            reads(&browser, &server, language).await;
+            for (animal, card) in story.animals() {
+                browser.goto(&server.url(&format!("/a/{animal}/today"))).await;
+                browser.css("[data-test=next] .act").await;
+                let look = |script| browser.page.execute(script, vec![]);
+                let said = look("return document.documentElement.lang").await.unwrap();
+                assert!(language == STAND_IN || said == language, "{said}");
+                let warned = look("return document.querySelectorAll('main > .stop').length").await.unwrap();
+                assert!(how == "calm" || warned.as_u64() > Some(0), "a growl stands at the top");
+                browser.picture(&format!("today-{how}-{language}-{}", card.name)).await;
+                let height = look("return document.scrollingElement.scrollHeight").await.unwrap();
+                heights.push((how, language, card.name.to_string(), height.as_i64().unwrap()));
+            }
+        }
+        browser.close().await;
+    }
+    println!("height of Today at 390 px: {heights:?}");
+    assert!(heights.len() >= 12, "{heights:?}");
+    assert!(heights.iter().all(|(.., height)| *height <= TODAY_PX), "{heights:?}");
+}
+
+/// What cannot be read or reached: a page wider than the screen, text cut at the side, a tab or a control under something
+/// else or beyond the edge. What scrolls in a frame of its own may be wider.
+const OUT_OF_REACH: &str = "
+const out = [];
+const name = (e) => e.outerHTML.replace(/\\s+/g, ' ').slice(0, 140);
+const seen = (e) => e.checkVisibility({ visibilityProperty: true, opacityProperty: true, contentVisibilityAuto: true });
+const room = document.documentElement.clientWidth;
+const hides = (v) => v === 'hidden' || v === 'clip';
+const aside = (e) => e.closest('.unseen, .skip, svg, [hidden], option, optgroup, main:has(#board) > h1');
+const wide = document.scrollingElement.scrollWidth;
+if (wide > room) {
+  const body = document.body.getBoundingClientRect();
+  const beyond = (e) => { const r = e.getBoundingClientRect(); return r.left < body.left - 1 || r.right > body.right + 1; };
+  const widest = [...document.querySelectorAll('body *')].filter((e) => seen(e) && !aside(e) && !e.closest('.scroll, nav.thumb') && beyond(e));
+  out.push(`scrolls sideways: ${wide} of ${room}: ${widest.slice(-3).map(name).join(' | ')}`);
+}
+for (const e of document.querySelectorAll('body *')) {
+  if (!seen(e) || aside(e) || e.matches('input, select')) continue;
+  const style = getComputedStyle(e);
+  if (style.clipPath !== 'none') continue;
+  if (hides(style.overflowX) && e.scrollWidth > e.clientWidth + 1) out.push(`cut: ${e.scrollWidth} of ${e.clientWidth}: ${name(e)}`);
+}
+const hit = (e) => {
+  const r = e.getBoundingClientRect();
+  if (r.left < -1 || r.right > room + 1) return `from ${Math.round(r.left)} to ${Math.round(r.right)}`;
+  const at = document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2);
+  return at && (e.contains(at) || at.contains(e) || at.closest('label')?.contains(e)) ? '' : `under ${at ? name(at) : 'nothing'}`;
+};
+const tabs = [...document.querySelectorAll('nav.thumb > ul > li')];
+for (const t of tabs) {
+  const why = hit(t);
+  if (why || t.getBoundingClientRect().bottom > innerHeight + 1) out.push(`tab ${t.textContent.slice(0, 20)} ${why}`);
+}
+if (document.querySelector('nav.thumb') && tabs.length !== 5) out.push(`${tabs.length} tabs`);
+for (const e of document.querySelectorAll('main :is(a, button, summary, select, textarea, input:not([type=hidden]))')) {
+  if (!seen(e) || aside(e) || e.disabled) continue;
+  if (getComputedStyle(e).display === 'inline') continue;
+  e.scrollIntoView({ block: 'center', inline: 'nearest' });
+  const why = hit(e);
+  if (why) out.push(`out of reach, ${why}: ${name(e)}`);
+}
+scrollTo(0, 0);
+return out;";
+
+async fn faults(browser: &Browser, what: &str) -> Vec<String> {
+    let found = browser.page.execute(OUT_OF_REACH, vec![]).await.unwrap();
+    let found: Vec<&str> = found.as_array().expect("a list").iter().filter_map(Value::as_str).collect();
+    found.iter().map(|f| format!("{what}: {f}")).collect()
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn every_page_can_be_read_and_reached_in_longer_words_and_larger_letters() {
+    let dir = demo_dir();
+    let about = prepared(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(NARROW).await;
+    let pages = every_page(&browser, &server, &about).await;
+    reads(&browser, &server, STAND_IN).await;
+    let mut wrong = Vec::new();
+    for path in &pages {
+        browser.goto(&server.url(path)).await;
+        browser.css("main").await;
+        let turned = browser.page.execute("return document.documentElement.dir", vec![]).await.unwrap();
+        assert_eq!(turned, "rtl", "{path}");
+        wrong.extend(faults(&browser, path).await);
+        browser.page.execute("document.documentElement.style.fontSize = '200%'", vec![]).await.unwrap();
+        // Until what follows the size of the letters has followed.
+        tokio::time::sleep(std::time::Duration::from_millis(200)).await;
+        browser.picture(&format!("large-{}", path.replace('/', "_"))).await;
+        wrong.extend(faults(&browser, &format!("{path} (200 %)")).await);
+    }
+    browser.close().await;
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+}
