@@ -81,7 +81,7 @@ async fn with_word(
     let notebook = match found {
         Some(notebook) => notebook,
         None => {
-            let notebook = notebook::begin(l, dir).await?;
+            let notebook = notebook::begin(l, dir, now()).await?;
             note!(l, sound_files::begun, folder = dir.display().to_string());
             notebook
         }

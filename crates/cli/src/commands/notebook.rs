@@ -1,9 +1,8 @@
 //! The notebook that a command is about.
 
-use super::serve::now;
 use crate::error::CliError;
 use crate::out::note;
-use sayso_model::{HomeCard, Label, Zone};
+use sayso_model::{HomeCard, Label, Moment, Zone};
 use sayso_notebook::{NoNotebook, Notebook};
 use sayso_store::Store;
 use sayso_wording::{Locale, say};
@@ -39,9 +38,9 @@ pub async fn if_any(l: &Locale, dir: &Path) -> Result<Option<Notebook>, CliError
 }
 
 /// Begins a notebook in a folder that holds none.
-pub async fn begin(l: &Locale, dir: &Path) -> Result<Notebook, CliError> {
+pub async fn begin(l: &Locale, dir: &Path, now: Moment) -> Result<Notebook, CliError> {
     let name = Label::new(&say!(l, sound_files::home)).map_err(CliError::below)?;
-    Ok(Notebook::begin(dir, HomeCard { name, zone: Zone::utc() }, now(), &say).await?)
+    Ok(Notebook::begin(dir, HomeCard { name, zone: Zone::utc() }, now, &say).await?)
 }
 
 fn told(l: &Locale, book: Notebook) -> Notebook {

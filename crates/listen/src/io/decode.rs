@@ -2,8 +2,9 @@
 
 use super::codec::{Codec, NoSamples, guarded};
 use super::downmix::check_format;
-use super::header::{self, Header, Shortfall};
+use super::header;
 use super::kinds;
+use super::told::{Header, Shortfall};
 use crate::error::{ListenError, Undecodable};
 use std::fs::File;
 use std::io::{Cursor, ErrorKind, Read, Seek, SeekFrom};
