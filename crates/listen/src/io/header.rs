@@ -1,7 +1,7 @@
 //! What a file's header tells and the decoders' library does not: how long it should be, where its sound begins and ends,
 //! how its sound is coded where that cannot be read. Memory does not grow with what a header claims.
 
-use super::told::{Header, Shortfall, Trim};
+use super::told::{Header, Shortfall};
 use super::{kinds, mp4};
 use std::io::{Read, Result, Seek, SeekFrom};
 
