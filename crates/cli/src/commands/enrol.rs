@@ -82,12 +82,12 @@ async fn with_word(
         Some(notebook) => notebook,
         None => {
             let notebook = notebook::begin(l, dir, now()).await?;
-            note!(l, sound_files::begun, folder = dir.display().to_string());
+            note!(l, command_listen::begun, folder = dir.display().to_string());
             notebook
         }
     };
     let card = notebook.add_word(says, now()).await?;
-    note!(l, sound_files::added, word = word);
+    note!(l, command_listen::added, word = word);
     Ok((notebook, card))
 }
 

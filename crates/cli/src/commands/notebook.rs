@@ -23,7 +23,7 @@ pub async fn existing_store(dir: &Path) -> Result<Store, CliError> {
     Ok(sayso_notebook::existing(dir, &say).await?)
 }
 
-/// Opens a notebook that must be there and hold a household; says what of it is not understood.
+/// Opens a notebook that must be there and hold a home; says what of it is not understood.
 pub async fn open(l: &Locale, dir: &Path) -> Result<Notebook, CliError> {
     Ok(told(l, Notebook::open(dir, &say).await?))
 }
@@ -39,7 +39,7 @@ pub async fn if_any(l: &Locale, dir: &Path) -> Result<Option<Notebook>, CliError
 
 /// Begins a notebook in a folder that holds none.
 pub async fn begin(l: &Locale, dir: &Path, now: Moment) -> Result<Notebook, CliError> {
-    let name = Label::new(&say!(l, sound_files::home)).map_err(CliError::below)?;
+    let name = Label::new(&say!(l, command_listen::home)).map_err(CliError::below)?;
     Ok(Notebook::begin(dir, HomeCard { name, zone: Zone::utc() }, now, &say).await?)
 }
 
