@@ -1,5 +1,7 @@
 //! What a header tells.
 
+use crate::error::Undecodable;
+
 /// What was found. Nothing of it is certain but what it names.
 #[derive(Debug, Default)]
 pub(super) struct Header {
@@ -31,6 +33,11 @@ pub(super) struct Shortfall {
 impl Shortfall {
     pub fn of(there: u64, promised: u64) -> Option<Self> {
         (there < promised).then_some(Self { there, promised })
+    }
+
+    /// What it says where so many seconds are promised: as large a part of them is there as of the bytes.
+    pub fn of_seconds(self, promised_s: f64) -> Undecodable {
+        Undecodable::CutShort { there_s: promised_s * self.there as f64 / self.promised as f64, promised_s }
     }
 }
 
