@@ -11,7 +11,7 @@ const base = process.argv[2];
 if (!base) throw new Error("which notebook? Give its address, such as http://127.0.0.1:8080");
 // The front page leads to an animal.
 const front = new URL((await fetch(base)).url);
-const animal = /^\/l\/[^/]+\//.exec(front.pathname)?.[0];
+const animal = /^\/a\/[^/]+\//.exec(front.pathname)?.[0];
 if (!animal) throw new Error(`${front} is no page of an animal; is this the demo?`);
 
 const browser = await launch({ chromeFlags: ["--headless=new", "--no-sandbox"] });

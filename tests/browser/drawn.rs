@@ -63,8 +63,9 @@ async fn a_round_is_drawn_left_in_the_middle_and_gone_on_with() {
     offered(&browser, 3).await;
     browser.tap("offer").await;
     browser.tap("invitation-left").await;
-    let said = browser.text("panel").await;
-    assert!(said.contains("do not lure or call"), "{said}");
+    // The panel is drawn anew once the tap is kept.
+    let told = "return document.querySelector('[data-test=panel]').innerText.includes('do not lure or call')";
+    browser.until("what to do when it left is said", told).await;
     browser.picture("round-left").await;
     browser.tap("round-stop").await;
     assert!(browser.text("round-over").await.contains("It counts little; that is all"));

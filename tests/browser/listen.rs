@@ -43,17 +43,7 @@ impl Notebook {
             "animal": animal, "name": "Pip", "species": Species::Dog, "active": true
         }))
         .unwrap();
-        let word = |w: u64| WordCard {
-            word: WordId(Uuid::now_v7()),
-            says: Label::new(&format!("word {w}")).unwrap(),
-            means: None,
-            answer: None,
-            not_now: None,
-            reward: None,
-            closing: false,
-            animals: Vec::new(),
-            active: true,
-        };
+        let word = |w: u64| WordCard::new(WordId(Uuid::now_v7()), Label::new(&format!("word {w}")).unwrap());
         let cards: Vec<WordCard> = (0..words).map(word).collect();
         let home_card = HomeCard { name: Label::new("The house by the park").unwrap(), zone: Zone::utc() };
         let mut events = vec![event(home_card.into()), event(card.into())];

@@ -88,7 +88,7 @@ async fn a_picture_is_taken_seen_on_card_and_test_and_moves_along() {
     assert_eq!(picks.len(), 2);
     browser.press("#lay").await;
     browser.picture("picture-likes").await;
-    browser.press("button.pick img.picture + strong").await;
+    browser.follow("button.pick img.picture + strong").await;
     browser.goto(&server.url("/sheets/labels")).await;
     seen(&browser, ".labels img.picture").await;
     browser.press(".labels img.picture").await;

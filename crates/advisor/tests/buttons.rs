@@ -40,21 +40,7 @@ impl Home {
         .unwrap();
         home.add(began(), Source::Tap, card);
         for (w, says) in WORDS.iter().enumerate() {
-            home.add(
-                began(),
-                Source::Tap,
-                WordCard {
-                    word: word(w),
-                    says: Label::new(says).unwrap(),
-                    means: None,
-                    answer: None,
-                    not_now: None,
-                    reward: None,
-                    closing: false,
-                    animals: Vec::new(),
-                    active: true,
-                },
-            );
+            home.add(began(), Source::Tap, WordCard::new(word(w), Label::new(says).unwrap()));
             home.record(w, began());
         }
         home

@@ -67,22 +67,11 @@ impl Home {
             event(HomeCard { name: Label::new("The house by the park").unwrap(), zone: Zone::utc() }.into()),
             event(animal("Pip").into()),
         ];
-        events.extend((0..WORDS).map(|w| {
-            event(
-                WordCard {
-                    word: WordId(Uuid::now_v7()),
-                    says: Label::new(&format!("word {w}")).unwrap(),
-                    means: None,
-                    answer: None,
-                    not_now: None,
-                    reward: None,
-                    closing: false,
-                    animals: Vec::new(),
-                    active: true,
-                }
-                .into(),
-            )
-        }));
+        events.extend(
+            (0..WORDS).map(|w| {
+                event(WordCard::new(WordId(Uuid::now_v7()), Label::new(&format!("word {w}")).unwrap()).into())
+            }),
+        );
         for outcome in store.append(events).await.unwrap() {
             assert_eq!(outcome, sayso_store::Appended::New);
         }

@@ -37,7 +37,7 @@ const NEVER: &[(Species, &str, [&str; 5])] = &[
             "onion; spring onions; garlic bread; leek; chives",
             "cebolla; cebollas fritas; ajo; pollo al ajillo; puerro; cebollino",
             "Zwiebel; Zwiebelringe; Röstzwiebeln; Roestzwiebeln; Frühlingszwiebeln; Knoblauch; Knoblauchbrot; Lauch; Porree; Schnittlauch; Bärlauch; Baerlauchpesto",
-            "oignon; Oignons; soupe à l'oignon; poulet à l’ail; ail; poireaux; ciboulette; échalotes",
+            "oignon; Oignons; soupe à l'oignon; poulet à l’ail; ail; poireaux; ciboulette; échalotes; cive",
             "cebola; Cebolas; frango no alho; alho-poró; alho; cebolinha",
         ],
     ),

@@ -282,6 +282,24 @@ pub struct WordCard {
     pub active: bool,
 }
 
+impl WordCard {
+    /// An active word of everyone's that says only what its button says.
+    #[must_use]
+    pub const fn new(word: WordId, says: Label) -> Self {
+        Self {
+            word,
+            says,
+            means: None,
+            answer: None,
+            not_now: None,
+            reward: None,
+            closing: false,
+            animals: Vec::new(),
+            active: true,
+        }
+    }
+}
+
 /// A recording on a button.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]

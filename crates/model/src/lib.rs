@@ -19,6 +19,7 @@ pub mod reading;
 mod records;
 pub mod session;
 mod shelf;
+mod shown;
 pub mod species;
 pub mod stage;
 pub mod story;

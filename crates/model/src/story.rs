@@ -238,16 +238,21 @@ impl Story {
         shelf.into_iter().flat_map(Shelf::iter).filter_map(|event| self.fact(event))
     }
 
-    fn cards<'a, P: Part + 'a, K: Ord>(&'a self, key: impl Fn(&P) -> K) -> BTreeMap<K, &'a P> {
+    pub(crate) fn cards<'a, P: Part + 'a, K: Ord>(&'a self, key: impl Fn(&P) -> K) -> BTreeMap<K, &'a P> {
         let mut all: Vec<Fact<'_, P>> = self.everyones().collect();
         all.sort_by_key(|f| (f.at(), f.id()));
         all.into_iter().map(|f| (key(f.part), f.part)).collect()
     }
 
+    /// The newest card of those that are meant.
+    pub(crate) fn newest_card<'a, P: Part + 'a>(&'a self, meant: impl Fn(&P) -> bool) -> Option<&'a P> {
+        self.everyones().filter(|f: &Fact<'_, P>| meant(f.part)).max_by_key(|f| (f.at(), f.id())).map(|f| f.part)
+    }
+
     /// The household's card, if it has one.
     #[must_use]
     pub fn home(&self) -> Option<&HomeCard> {
-        self.cards(|_: &HomeCard| ()).into_values().next()
+        self.newest_card(|_| true)
     }
 
     /// The household's zone; UTC until it has a card.
@@ -300,24 +305,6 @@ impl Story {
     #[must_use]
     pub fn clips(&self) -> BTreeMap<ClipId, &ClipCard> {
         self.cards(|c: &ClipCard| c.clip)
-    }
-
-    /// The pictures that things have now.
-    #[must_use]
-    pub fn pictures(&self) -> BTreeMap<PictureOf, &Picture> {
-        let all = self.cards(|c: &PictureCard| c.shows);
-        all.into_iter().filter_map(|(of, card)| Some((of, card.picture.as_ref()?))).collect()
-    }
-
-    /// The picture of a thing; a word without one of its own shows what is given for it.
-    #[must_use]
-    pub fn picture_of(&self, of: PictureOf) -> Option<&Picture> {
-        let all = self.pictures();
-        let given = || match of {
-            PictureOf::Word { word } => self.words().get(&word)?.reward.map(|reward| PictureOf::Reward { reward }),
-            PictureOf::Animal { .. } | PictureOf::Reward { .. } => None,
-        };
-        all.get(&of).or_else(|| all.get(&given()?)).copied()
     }
 
     /// Rules of the house, inactive ones included.

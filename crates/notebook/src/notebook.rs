@@ -86,17 +86,7 @@ impl Notebook {
     /// # Errors
     /// [`NotKept`].
     pub async fn add_word(&self, says: Label, now: Moment) -> Result<WordCard, NotKept> {
-        let card = WordCard {
-            word: WordId(Uuid::now_v7()),
-            says,
-            means: None,
-            answer: None,
-            not_now: None,
-            reward: None,
-            closing: false,
-            animals: Vec::new(),
-            active: true,
-        };
+        let card = WordCard::new(WordId(Uuid::now_v7()), says);
         self.keep(vec![self.pen(now).event(card.clone())]).await?;
         Ok(card)
     }

@@ -1,5 +1,6 @@
 //! A sheet: what it says, once, for the page and for the paper.
 
+use sayso_advisor::Estimate;
 use sayso_model::{Moment, WordId};
 use sayso_wording::Locale;
 use std::collections::BTreeSet;
@@ -200,6 +201,15 @@ pub struct Whisker {
     pub interval: Option<(f64, f64)>,
     /// Observations.
     pub n: usize,
+}
+
+impl Whisker {
+    /// The row of an estimate.
+    #[must_use]
+    pub fn of(name: impl Into<String>, estimate: &Estimate) -> Self {
+        let Estimate { value, low, high, n, .. } = *estimate;
+        Self { name: name.into(), value, interval: low.zip(high), n }
+    }
 }
 
 /// A label.

@@ -32,17 +32,7 @@ async fn named_home() -> (tempfile::TempDir, Store) {
     let (dir, store) = store().await;
     let card = |n, body: Body| Event { animal: None, ..event(n, "2026-01-01T08:00:00Z", body) };
     let animal = AnimalCard::new(rex(), Label::new("Rex").unwrap(), Species::Dog);
-    let word = |n: u128, says: &str| WordCard {
-        word: WordId(id(n)),
-        says: Label::new(says).unwrap(),
-        means: None,
-        answer: None,
-        not_now: None,
-        reward: None,
-        closing: false,
-        animals: Vec::new(),
-        active: true,
-    };
+    let word = |n: u128, says: &str| WordCard::new(WordId(id(n)), Label::new(says).unwrap());
     let out = store
         .append(vec![
             card(900, home_card("Europe/Berlin").into()),

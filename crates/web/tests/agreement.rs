@@ -18,6 +18,6 @@ async fn scores_are_compared_and_bad_ones_kept_to_be_put_right() {
         .says("2 times");
     let wrong = home.post("/agreement", &[("scores", "1,2\n1,calm"), ("scale", "numbers")]).await;
     wrong.says("line 2, person 2").says("1,2\n1,calm");
-    home.post("/agreement", &[("scores", "1,2"), ("scale", "sideways")]).await.says("none of names, steps, numbers");
+    home.post("/agreement", &[("scores", "1,2"), ("scale", "sideways")]).await.says("one of: names, steps, numbers");
     home.post("/agreement", &[("scores", "1,2"), ("scale", "names"), ("more", "x")]).await.says("not a field");
 }

@@ -93,9 +93,12 @@ async fn live(home: &Home, words: &[WordId], skipped: Option<u16>, usual: u32, c
     for (lane, word) in words.iter().enumerate() {
         for point in (1..=plan.points).filter(|p| Some(*p) != skipped) {
             let lane = if trial.lanes.len() > 1 { lane } else { 0 };
-            // A day has a press or two more than the next, so that not all are alike.
-            let wobble = u32::from(point % 3);
-            let n = wobble + if trial.drawn(lane, point) == Some(CaseCondition::Changed) { changed } else { usual };
+            let drawn = trial.drawn(lane, point);
+            // A day has a press or two more than the next of its condition, so that not all are alike and the mean of a
+            // condition hardly goes by the order that was drawn.
+            let alike = (1..=point).filter(|p| trial.drawn(lane, *p) == drawn).count();
+            let wobble = u32::try_from(alike % 3).unwrap();
+            let n = wobble + if drawn == Some(CaseCondition::Changed) { changed } else { usual };
             events.extend((0..n).map(|k| on(&like, &plan, i32::from(point) - 1, k, press(*word))));
         }
     }

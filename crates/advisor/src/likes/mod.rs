@@ -76,6 +76,21 @@ pub struct LikesReport {
     pub last: Option<Moment>,
 }
 
+impl LikesReport {
+    /// The rewards whose strength can be told, best liked first.
+    #[must_use]
+    pub fn ranked(&self) -> Vec<&RankedReward> {
+        self.ranking.iter().filter(|r| r.over_average.value.is_some()).collect()
+    }
+
+    /// The formats in which published scores were found.
+    #[must_use]
+    pub fn formats(&self) -> Vec<LikesFormat> {
+        let scored = |f: &LikesFormat| self.ranking.iter().any(|r| r.scores.contains_key(f.name()));
+        LikesFormat::ALL.iter().copied().filter(scored).collect()
+    }
+}
+
 /// Side bias in words and figures.
 #[derive(Clone, PartialEq, Debug)]
 pub struct SideReport {

@@ -81,13 +81,13 @@ async fn with_word(
     let notebook = match found {
         Some(notebook) => notebook,
         None => {
-            let notebook = notebook::begin(l, dir).await?;
-            note!(l, sound_files::begun, folder = dir.display().to_string());
+            let notebook = notebook::begin(l, dir, now()).await?;
+            note!(l, command_listen::begun, folder = dir.display().to_string());
             notebook
         }
     };
     let card = notebook.add_word(says, now()).await?;
-    note!(l, sound_files::added, word = word);
+    note!(l, command_listen::added, word = word);
     Ok((notebook, card))
 }
 

@@ -1,9 +1,8 @@
 //! The notebook that a command is about.
 
-use super::serve::now;
 use crate::error::CliError;
 use crate::out::note;
-use sayso_model::{HomeCard, Label, Zone};
+use sayso_model::{HomeCard, Label, Moment, Zone};
 use sayso_notebook::{NoNotebook, Notebook};
 use sayso_store::Store;
 use sayso_wording::{Locale, say};
@@ -24,7 +23,7 @@ pub async fn existing_store(dir: &Path) -> Result<Store, CliError> {
     Ok(sayso_notebook::existing(dir, &say).await?)
 }
 
-/// Opens a notebook that must be there and hold a household; says what of it is not understood.
+/// Opens a notebook that must be there and hold a home; says what of it is not understood.
 pub async fn open(l: &Locale, dir: &Path) -> Result<Notebook, CliError> {
     Ok(told(l, Notebook::open(dir, &say).await?))
 }
@@ -39,9 +38,9 @@ pub async fn if_any(l: &Locale, dir: &Path) -> Result<Option<Notebook>, CliError
 }
 
 /// Begins a notebook in a folder that holds none.
-pub async fn begin(l: &Locale, dir: &Path) -> Result<Notebook, CliError> {
-    let name = Label::new(&say!(l, sound_files::home)).map_err(CliError::below)?;
-    Ok(Notebook::begin(dir, HomeCard { name, zone: Zone::utc() }, now(), &say).await?)
+pub async fn begin(l: &Locale, dir: &Path, now: Moment) -> Result<Notebook, CliError> {
+    let name = Label::new(&say!(l, command_listen::home)).map_err(CliError::below)?;
+    Ok(Notebook::begin(dir, HomeCard { name, zone: Zone::utc() }, now, &say).await?)
 }
 
 fn told(l: &Locale, book: Notebook) -> Notebook {

@@ -2,8 +2,9 @@
 
 use super::codec::{Codec, NoSamples, guarded};
 use super::downmix::check_format;
-use super::header::{self, Header, Shortfall};
+use super::header;
 use super::kinds;
+use super::told::{Header, Shortfall};
 use crate::error::{ListenError, Undecodable};
 use std::fs::File;
 use std::io::{Cursor, ErrorKind, Read, Seek, SeekFrom};
@@ -229,7 +230,7 @@ fn unreadable(header: &Header, head: &[u8]) -> Undecodable {
     if let Some(name) = &header.other_coding {
         Undecodable::OtherSound(name.clone())
     } else if let (Some(short), Some(promised_s)) = (header.shortfall, header.promised_s) {
-        Undecodable::CutShort { there_s: promised_s * short.there as f64 / short.promised as f64, promised_s }
+        short.of_seconds(promised_s)
     } else if header.part_missing || header.shortfall.is_some() {
         Undecodable::PartMissing
     } else if let Some(name) = kinds::other_file(head) {
@@ -253,9 +254,7 @@ fn cut_short(track: &Track, params: &AudioCodecParameters, format: &dyn FormatRe
             .map(|(base, ticks)| ticks.get() as f64 * f64::from(base.numer.get()) / f64::from(base.denom.get())),
     };
     match told {
-        Some(promised_s) if promised_s > 0.0 => {
-            Undecodable::CutShort { there_s: promised_s * short.there as f64 / short.promised as f64, promised_s }
-        }
+        Some(promised_s) if promised_s > 0.0 => short.of_seconds(promised_s),
         _ => Undecodable::PartMissing,
     }
 }

@@ -1,49 +1,9 @@
 //! What a file's header tells and the decoders' library does not: how long it should be, where its sound begins and ends,
 //! how its sound is coded where that cannot be read. Memory does not grow with what a header claims.
 
+use super::told::{Header, Shortfall};
 use super::{kinds, mp4};
 use std::io::{Read, Result, Seek, SeekFrom};
-
-/// What was found. Nothing of it is certain but what it names.
-#[derive(Debug, Default)]
-pub(super) struct Header {
-    /// Bytes of sound, where fewer are there than it tells.
-    pub shortfall: Option<Shortfall>,
-    /// Seconds of sound it tells, where the library cannot tell them of a file cut short.
-    pub promised_s: Option<f64>,
-    /// The part that says what is in it is not there.
-    pub part_missing: bool,
-    /// Which of the decoded sound counts.
-    pub trim: Option<Trim>,
-    /// Four letters of its coding.
-    pub four: Option<[u8; 4]>,
-    /// Its coding, where it is one that is not read.
-    pub other_coding: Option<String>,
-    /// Lengths to be read as "until the end", by where they stand.
-    pub open_ended: Vec<u64>,
-    /// Its first bytes are those of a container that is read.
-    pub known: bool,
-}
-
-/// Bytes of sound there, and promised.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Shortfall {
-    pub there: u64,
-    pub promised: u64,
-}
-
-impl Shortfall {
-    fn of(there: u64, promised: u64) -> Option<Self> {
-        (there < promised).then_some(Self { there, promised })
-    }
-}
-
-/// The stretch of decoded sound that was recorded; the rest a coder added.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Trim {
-    pub begin_s: f64,
-    pub length_s: Option<f64>,
-}
 
 /// Reads what the first bytes announce. Leaves the source at its start.
 pub(super) fn read(source: &mut (impl Read + Seek), length: u64) -> Result<Header> {

@@ -13,4 +13,6 @@ mod kinds;
 #[cfg(feature = "files")]
 mod mp4;
 pub(crate) mod pcm;
+#[cfg(feature = "files")]
+mod told;
 pub(crate) mod wav;

@@ -1,7 +1,7 @@
 //! What an MP4 file tells beside its sound (ISO/IEC 14496-12): whether its parts are all there, where its sound begins and
 //! ends among what the coder added, and four letters for its coding.
 
-use super::header::{Header, Shortfall, Trim};
+use super::told::{Header, Shortfall, Trim};
 use std::io::{Read, Result, Seek, SeekFrom};
 
 /// Largest table of contents that is read. One of a day of AAC takes some 16 MB.

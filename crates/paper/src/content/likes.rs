@@ -59,7 +59,7 @@ fn known(blocks: &mut Vec<Block>, case: &Case<'_>, l: &Locale, card: &AnimalCard
     if let Some(why) = said::test_again(l, card.name.as_str(), report) {
         text.push(Paragraph::block(say!(l, sheets::test_again), why, Look::Plain));
     }
-    let ranked: Vec<&RankedReward> = report.ranking.iter().filter(|r| r.over_average.value.is_some()).collect();
+    let ranked = report.ranked();
     if ranked.is_empty() {
         blocks.append(&mut text);
     } else {
@@ -70,12 +70,7 @@ fn known(blocks: &mut Vec<Block>, case: &Case<'_>, l: &Locale, card: &AnimalCard
 
 fn chart(l: &Locale, ranked: &[&RankedReward]) -> Chart {
     let told = |r: &&RankedReward| say!(l, sheets::told, what = &r.name, figure = l.estimate(&r.over_average));
-    let rows = ranked.iter().map(|r| Whisker {
-        name: r.name.clone(),
-        value: r.over_average.value,
-        interval: r.over_average.low.zip(r.over_average.high),
-        n: r.over_average.n,
-    });
+    let rows = ranked.iter().map(|r| Whisker::of(r.name.clone(), &r.over_average));
     Chart {
         title: say!(l, sheets::over_middling),
         told: ranked.iter().map(told).collect::<Vec<_>>().join("; "),
@@ -85,11 +80,7 @@ fn chart(l: &Locale, ranked: &[&RankedReward]) -> Chart {
 
 /// Published scores, a column for each format they were found in.
 fn scores(l: &Locale, card: &AnimalCard, report: &LikesReport) -> Option<Block> {
-    let formats: Vec<LikesFormat> = LikesFormat::ALL
-        .iter()
-        .copied()
-        .filter(|f| report.ranking.iter().any(|r| r.scores.contains_key(f.name())))
-        .collect();
+    let formats = report.formats();
     if formats.is_empty() {
         return None;
     }

@@ -88,7 +88,7 @@ fn shares(l: &Locale, title: String, x: String, rows: Vec<(String, &Estimate)>) 
     let drawn = |(name, e): (String, &Estimate)| {
         // What is too early to say is not drawn either.
         let e = if e.too_early() { &Estimate { value: None, low: None, high: None, ..*e } } else { e };
-        Whisker { name, value: e.value, interval: e.low.zip(e.high), n: e.n }
+        Whisker::of(name, e)
     };
     let rows = rows.into_iter().map(drawn).collect();
     Chart { title, told, drawn: Drawn::Whiskers { x, level: None, rows } }

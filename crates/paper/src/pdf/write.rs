@@ -22,10 +22,13 @@ use krilla::{Document, SerializeSettings};
 use sayso_model::{Moment, Zone};
 use sayso_wording::say;
 
+/// What ink is drawn with.
+type With<'a> = (&'a Faces, &'a Pictures);
+
 /// Writes the document, checked as it is written for what PDF/UA-1 asks of a file.
 pub fn document(
     sheet: &Sheet,
-    (faces, pictures): (&Faces, &Pictures),
+    with: With<'_>,
     (width, height): (f32, f32),
     pages: &[Page],
     tree: Vec<Branch>,
@@ -43,8 +46,8 @@ pub fn document(
             .ok_or_else(|| PaperError::Refused(format!("{width} \u{d7} {height}")))?;
         let mut on = document.start_page_with(settings);
         let mut surface = on.surface();
-        inks(&mut surface, (faces, pictures), page, &mut drawn);
-        foot(&mut surface, sheet, faces, height, (number, pages.len()));
+        inks(&mut surface, with, page, &mut drawn);
+        foot(&mut surface, sheet, with, height, (number, pages.len()));
         surface.finish();
         on.finish();
         for (y, strip) in page {
@@ -84,12 +87,7 @@ fn date(at: Moment) -> DateTime {
 }
 
 /// Draws a page's inks; what follows each other under one mark is one piece.
-fn inks(
-    surface: &mut Surface<'_>,
-    (faces, pictures): (&Faces, &Pictures),
-    page: &Page,
-    drawn: &mut Vec<Vec<Identifier>>,
-) {
+fn inks(surface: &mut Surface<'_>, with: With<'_>, page: &Page, drawn: &mut Vec<Vec<Identifier>>) {
     let mut open: Option<Mark> = None;
     for (y, strip) in page {
         for (mark, ink) in &strip.inks {
@@ -111,17 +109,7 @@ fn inks(
                 }
                 open = Some(*mark);
             }
-            let (dx, dy) = (MARGIN, MARGIN + y);
-            match ink {
-                Ink::Picture { x, y, width, height, word } => {
-                    if let (Some(image), Some(size)) = (pictures.of(*word), Size::from_wh(*width, *height)) {
-                        surface.push_transform(&Transform::from_translate(dx + x, dy + y));
-                        surface.draw_image(image.clone(), size);
-                        surface.pop();
-                    }
-                }
-                other => draw(surface, faces, other, (dx, dy)),
-            }
+            draw(surface, with, ink, (MARGIN, MARGIN + y));
         }
     }
     if open.is_some() {
@@ -129,7 +117,7 @@ fn inks(
     }
 }
 
-fn foot(surface: &mut Surface<'_>, sheet: &Sheet, faces: &Faces, height: f32, (number, of): (usize, usize)) {
+fn foot(surface: &mut Surface<'_>, sheet: &Sheet, with: With<'_>, height: f32, (number, of): (usize, usize)) {
     let (l, foot) = (&sheet.locale, &sheet.foot);
     let text = if of > 1 {
         say!(l, sheets::foot_page, home = &foot.home, day = &foot.day, page = number + 1, of = of)
@@ -137,8 +125,8 @@ fn foot(surface: &mut Surface<'_>, sheet: &Sheet, faces: &Faces, height: f32, (n
         say!(l, sheets::foot, home = &foot.home, day = &foot.day)
     };
     surface.start_tagged(ContentTag::Artifact(Artifact::with_kind(ArtifactType::Footer)));
-    let run = faces.run(Weight::Regular, 0.5 * FOOT, &text);
-    draw(surface, faces, &Ink::Text { x: 0.0, y: 0.0, run, grey: SOFT }, (MARGIN, height - MARGIN));
+    let run = with.0.run(Weight::Regular, 0.5 * FOOT, &text);
+    draw(surface, with, &Ink::Text { x: 0.0, y: 0.0, run, grey: SOFT }, (MARGIN, height - MARGIN));
     surface.end_tagged();
 }
 
@@ -146,7 +134,7 @@ fn fill(grey: Grey) -> Fill {
     Fill { paint: luma::Color::new(grey).into(), opacity: NormalizedF32::ONE, ..Fill::default() }
 }
 
-fn draw(surface: &mut Surface<'_>, faces: &Faces, ink: &Ink, (dx, dy): (f32, f32)) {
+fn draw(surface: &mut Surface<'_>, (faces, pictures): With<'_>, ink: &Ink, (dx, dy): (f32, f32)) {
     let stroke = |width: f32, grey: Grey, dashed: bool| Stroke {
         paint: luma::Color::new(grey).into(),
         width,
@@ -179,7 +167,13 @@ fn draw(surface: &mut Surface<'_>, faces: &Faces, ink: &Ink, (dx, dy): (f32, f32
         Ink::Frame { x, y, width, height, line } => {
             shape(None, Some(stroke(*line, 0, false)), rectangle(dx + x, dy + y, *width, *height));
         }
-        Ink::Picture { .. } => {}
+        Ink::Picture { x, y, width, height, word } => {
+            if let (Some(image), Some(size)) = (pictures.of(*word), Size::from_wh(*width, *height)) {
+                surface.push_transform(&Transform::from_translate(dx + x, dy + y));
+                surface.draw_image(image.clone(), size);
+                surface.pop();
+            }
+        }
         Ink::Dot { x, y, radius } => shape(Some(fill(0)), None, circle(dx + x, dy + y, *radius)),
     }
 }

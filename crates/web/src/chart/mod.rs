@@ -17,7 +17,9 @@ pub use scale::{Axis, nice_axis};
 pub use small::{small_bars, steps, weeks};
 pub use spark::spark;
 pub use waiting::waiting;
-pub use whiskers::{Whisker, whiskers};
+pub use whiskers::whiskers;
+
+pub use sayso_paper::Whisker;
 
 use maud::{Markup, PreEscaped, html};
 use sayso_wording::{Locale, say};

@@ -27,10 +27,11 @@ pub fn waiting(locale: &Locale, title: &str, whose: &str, waiting: &Waiting) -> 
     let told = match (waiting.median.value, curve.points.last()) {
         (None, Some(end)) => {
             let (share, (low, high)) = (1.0 - end.survival, band(end));
+            // Less than half only where the whole interval is.
+            let under_half = high < 0.5;
             let [percent, low, high] = [share, low, high].map(|x| locale.percent(x));
             let seconds = say!(locale, unit::seconds, value = short(locale, curve.watched_to()));
-            // Exactly half has no middle either, and is not less than half.
-            if share < 0.5 {
+            if under_half {
                 say!(
                     locale,
                     chart::waiting_less,

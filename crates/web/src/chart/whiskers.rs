@@ -3,21 +3,9 @@
 use super::scale::{Axis, Plot};
 use super::{WIDTH, ends, escaped, figure, short};
 use maud::Markup;
+use sayso_paper::Whisker;
 use sayso_wording::{Locale, say};
 use std::fmt::Write;
-
-/// One row.
-#[derive(Clone, PartialEq, Debug)]
-pub struct Whisker {
-    /// Its name.
-    pub name: String,
-    /// The estimate, if there is one.
-    pub value: Option<f64>,
-    /// Its interval, if there is one.
-    pub interval: Option<(f64, f64)>,
-    /// Observations.
-    pub n: usize,
-}
 
 const ROW: f64 = 40.0;
 

@@ -24,8 +24,8 @@ claims-blind-hearing = das Kennen des Wortes hält einer blinden Prüfung stand:
    *[other] , seit { $since }
 })
 claims-lapsed = { $said }. Bis { $until } wurde mehr behauptet; dann kamen Wörter oder Prüfungen dazu: Alle werden zusammen beurteilt, und seither wird von jeder mehr verlangt
-claims-animal-nothing = über alle Wörter zusammen lässt sich noch nichts sagen; eine Zeit verabredeter Täusche könnte es zeigen (n = 0)
-claims-animal-chance = über alle Wörter käme, was auf Täusche folgte, auch durch Zufall oder Gewohnheit (n = { $n } geloste Antworten); das spricht weder dafür noch dagegen
+claims-animal-nothing = über alle Wörter zusammen lässt sich noch nichts sagen; eine Zeit verabredeter Tausche könnte es zeigen (n = 0)
+claims-animal-chance = über alle Wörter käme, was auf Tausche folgte, auch durch Zufall oder Gewohnheit (n = { $n } geloste Antworten); das spricht weder dafür noch dagegen
 claims-animal-holds = über alle Wörter zusammen drückt es noch einmal, wo etwas anderes kam als erbeten; Vorliebe, Häufigkeit, Platzgewohnheit und Uhrzeit erklären es nicht (n = { $n } geloste Antworten{ $since ->
     [none] { "" }
    *[other] , seit { $since }
@@ -65,6 +65,6 @@ claims-ruled-out = ausgeschlossen durch { $why ->
 claims-still-open = offen; klären würde es { $remedy ->
     [blind] eine Prüfung, bei der der Mensch beim Tier die Antwort nicht kennt
     [places] eine Prüfung mit gelosten Plätzen
-    [thing] eine Zeit verabredeter Täusche oder eine Prüfung
+    [thing] eine Zeit verabredeter Tausche oder eine Prüfung
    *[other] ein zweiter Mensch, der dieselben Aufzeichnungen getrennt bewertet
 }

@@ -58,14 +58,14 @@ events-looked = Blick auf das Brett
 events-looked-at = Blick auf { $word }
 events-brushed = { $word } gestreift, ohne dass es ertönte
 events-round = Runde mit { $calls } begonnen: { $words }
-events-swaps-agreed = Täusche für { $days ->
+events-swaps-agreed = Tausche für { $days ->
     [one] { $days } Tag
    *[other] { $days } Tage
 } verabredet, eine von { $one_in } Antworten: { $words }
 events-drawn-give-it = Gelost für { $word }: geben
 events-drawn-give-other = Gelost für { $word }: stattdessen { $other } geben
-events-swaps-stopped = Täusche beendet
-events-swaps-stopped-signs = Täusche beendet wegen Zeichen von Stress
+events-swaps-stopped = Tausche beendet
+events-swaps-stopped-signs = Tausche beendet wegen Zeichen von Stress
 events-invited = Zu { $word } eingeladen ({ $way }{ $call ->
     [none] { "" }
    *[other] , gelost, Ruf { $call }

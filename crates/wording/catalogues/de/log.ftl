@@ -18,7 +18,7 @@ log-kind-name = { $kind ->
     [signs] Zeichen
     [food] Futter
     [likes] Vorliebentests
-    [checks] Prüfungen, Täusche, Versuche
+    [checks] Prüfungen, Tausche, Versuche
     [cards] Karten, Brett und Regeln
    *[other] andere Notizen
 }

@@ -9,6 +9,3 @@ sound-files-part-missing = sie ist abgeschnitten: der Teil, der sagt, was darin 
 sound-files-damaged = sie ist nach { $after } s beschädigt; kopiere sie noch einmal von dort, wo sie aufgenommen wurde
 sound-files-no-format = sie nennt keine sinnvolle Abtastrate oder Zahl von Kanälen
 sound-files-changes = die Abtastrate oder die Zahl der Kanäle wechselt in ihr; speichere sie mit einem anderen Programm als WAV
-sound-files-home = Zuhause
-sound-files-begun = In { $folder } wurde ein neues Notizbuch begonnen. Zeiten stehen in UTC, bis seine Seite Personen eine Zeitzone nennt.
-sound-files-added = „{ $word }“ ist ein neues Wort dieses Notizbuchs.

@@ -70,7 +70,7 @@ sheets-when-invited = Pressed when invited and wanting it
 sheets-own-presses = Own presses
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
-sheets-stages = Stages: prepare, show (people press and give), invite (an offer, a wait, and the thing in any case), converse ({ $name } presses unasked). No press is never counted as no understanding.
+sheets-stages = Stages: prepare, show (people press and give), invite (an offer, a wait, and the thing in any case), converse ({ $name } presses unasked). Not pressing is never counted as not understanding.
 
 sheets-showings-a-week = Showings a week
 sheets-joined-by-week = Sessions joined, by week

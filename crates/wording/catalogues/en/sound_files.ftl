@@ -9,6 +9,3 @@ sound-files-part-missing = it is cut short: the part that tells what is in it is
 sound-files-damaged = it is damaged after { $after } s; copy it again from where it was recorded
 sound-files-no-format = it names no sample rate or number of channels that makes sense
 sound-files-changes = the sample rate or the number of channels changes within it; save it as WAV with another program
-sound-files-home = Home
-sound-files-begun = A new notebook was begun in { $folder }. Times are in UTC until its page People names a time zone.
-sound-files-added = “{ $word }” is a new word of this notebook.

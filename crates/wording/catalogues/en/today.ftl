@@ -9,10 +9,10 @@ today-change-our-mind = We’d change our mind if:
 today-records = the records
 today-also = What also holds:
 today-best-time = Best time so far: { $from } to { $to }, joined { $joined }.
-today-shown-today = “{ $word }” was shown { $times ->
-    [0] not yet today.
-    [one] once today.
-   *[other] { $times } times today.
+today-shown-today = “{ $word }” { $times ->
+    [0] has not been shown yet today.
+    [one] was shown once today.
+   *[other] was shown { $times } times today.
 }
 today-words = Words
 today-more-words = { $count ->

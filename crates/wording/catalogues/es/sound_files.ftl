@@ -9,6 +9,3 @@ sound-files-part-missing = está cortado: falta la parte que dice qué contiene.
 sound-files-damaged = está dañado después de { $after } s; cópialo otra vez desde donde se grabó
 sound-files-no-format = no indica una frecuencia de muestreo o un número de canales que tenga sentido
 sound-files-changes = la frecuencia de muestreo o el número de canales cambia dentro de él; guárdalo como WAV con otro programa
-sound-files-home = Casa
-sound-files-begun = Se empezó un cuaderno nuevo en { $folder }. Las horas están en UTC hasta que su página Personas indique una zona horaria.
-sound-files-added = «{ $word }» es una palabra nueva de este cuaderno.

@@ -9,6 +9,3 @@ sound-files-part-missing = il est coupé : la partie qui dit ce qu’il contient
 sound-files-damaged = il est abîmé après { $after } s ; copie-le de nouveau depuis l’appareil qui l’a enregistré
 sound-files-no-format = il n’indique pas de fréquence d’échantillonnage ou de nombre de canaux qui ait un sens
 sound-files-changes = la fréquence d’échantillonnage ou le nombre de canaux y change ; enregistre-le en WAV avec un autre programme
-sound-files-home = Maison
-sound-files-begun = Un nouveau carnet a été commencé dans { $folder }. Les heures sont en UTC tant que sa page Personnes n’indique pas de fuseau horaire.
-sound-files-added = « { $word } » est un nouveau mot de ce carnet.

@@ -56,3 +56,6 @@ command-listen-presses-heard = { $n ->
 command-listen-logged = Destes, anotados: { $n }; já estavam no registo: { $known }.
 command-listen-slowed = “{ $word }” está { $slowed } mais lenta (erro padrão { $error }, n = { $n } toques; probabilidade de abrandar mais do que botões sãos: { $probability }): a pilha pode estar a acabar.
 command-listen-never = Não ouvidas de todo (outras palavras: n = { $n }): { $words }. Talvez ninguém as tenha tocado; também pode ser uma pilha gasta ou uma gravação velha.
+command-listen-home = Casa
+command-listen-begun = Um caderno novo foi começado em { $folder }. As horas estão em UTC até a sua página Pessoas indicar um fuso horário.
+command-listen-added = “{ $word }” é uma palavra nova deste caderno.

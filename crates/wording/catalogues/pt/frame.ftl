@@ -4,7 +4,7 @@ frame-likes = Gostos
 frame-words = Palavras
 frame-evidence = Evidências
 frame-days = Dias
-frame-log = Registo
+frame-log = Registro
 frame-people = Pessoas
 frame-sheets = Folhas
 frame-more = Mais
@@ -14,7 +14,7 @@ frame-home = Casa:
 frame-which-animal = Que animal:
 frame-animals = Animais
 frame-i-am = Sou { $name }
-frame-who-are-you = Quem és?
+frame-who-are-you = Quem é você?
 frame-not-understood = { $count ->
         [one] Um registo daqui não é entendido
        *[other] { $count } registos daqui não são entendidos

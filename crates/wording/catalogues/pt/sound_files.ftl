@@ -9,6 +9,3 @@ sound-files-part-missing = está cortado: falta a parte que diz o que ele conté
 sound-files-damaged = está danificado depois de { $after } s; copia-o de novo de onde foi gravado
 sound-files-no-format = não indica uma taxa de amostragem ou um número de canais que faça sentido
 sound-files-changes = a taxa de amostragem ou o número de canais muda dentro dele; guarda-o como WAV com outro programa
-sound-files-home = Casa
-sound-files-begun = Um caderno novo foi começado em { $folder }. As horas estão em UTC até a sua página Pessoas indicar um fuso horário.
-sound-files-added = “{ $word }” é uma palavra nova deste caderno.

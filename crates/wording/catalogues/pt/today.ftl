@@ -1,8 +1,8 @@
 today-title = Hoje com { $name }
 today-now = Agora
 today-start = Começar
-today-why = Porquê? ({ $sure })
-today-why-plan = Porquê tanto?
+today-why = Por quê? ({ $sure })
+today-why-plan = Por que tanto?
 today-care = Cuidado:
 today-take-care = { $care } { $what }
 today-change-our-mind = Mudaríamos de opinião se:
@@ -50,7 +50,7 @@ today-do-board = Ao quadro
 today-do-stage = Mudar a etapa
 today-do-checks = Às verificações
 today-session = { $minutes ->
-    [one] Um minuto no máximo. Mostra:
-   *[other] { $minutes } minutos no máximo. Mostra:
+    [one] Um minuto no máximo. Mostre:
+   *[other] { $minutes } minutos no máximo. Mostre:
 }
 today-planned = { $planned }. { $hint }

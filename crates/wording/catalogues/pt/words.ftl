@@ -12,7 +12,7 @@ words-tested = { $trials ->
 }
 words-other-sets = Outros conjuntos ({ $sets })
 words-left-out = Deixadas de fora, e porquê ({ $things })
-words-why-these = Porquê estas?
+words-why-these = Por que estas?
 words-score = A melhor mistura: agradam, dão-se depressa, distinguem-se bem. Pontuação { $total }: gosto e entregas { $liked }, tipos { $kinds }, sons distintos { $apart }, já ditas { $said }.
 words-best-in = O melhor de todos os conjuntos em { $share } de { $draws } sorteios do que ainda não se sabe.
 words-how-much = { $guess ->
@@ -176,6 +176,6 @@ words-fact-own = Toques próprios em 28 dias
 words-never-counted = Não tocar nunca conta como não entender.
 words-work-at = Trabalhar como
 words-back-no-loss = Voltar uma etapa atrás não é uma perda.
-words-stage-why = Porquê
+words-stage-why = Por quê
 words-stage-why-hint = se quiseres
 words-stage-set = Definir a etapa

@@ -31,16 +31,7 @@ pub fn result(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
 }
 
 fn figures(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
-    let rows: Vec<Whisker> = r
-        .words
-        .iter()
-        .map(|w| Whisker {
-            name: says(page, w.word),
-            value: w.right.value,
-            interval: w.right.low.zip(w.right.high),
-            n: w.right.n,
-        })
-        .collect();
+    let rows: Vec<Whisker> = r.words.iter().map(|w| Whisker::of(says(page, w.word), &w.right)).collect();
     let l = &page.locale;
     let told: Vec<String> =
         r.words.iter().map(|w| format!("{}: {}", says(page, w.word), l.estimate(&w.right))).collect();

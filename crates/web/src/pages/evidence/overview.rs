@@ -88,10 +88,7 @@ fn line(page: &AnimalPage, row: &WordRow) -> Markup {
 fn compared(page: &AnimalPage, words: &[Standing]) -> Markup {
     let (locale, even) = (&page.locale, words.len().max(2));
     let rows = |figure: fn(&Standing) -> Estimate| -> Vec<Whisker> {
-        let row = |w: &Standing| {
-            let f = figure(w);
-            Whisker { name: w.says.clone(), value: f.value, interval: f.low.zip(f.high), n: f.n }
-        };
+        let row = |w: &Standing| Whisker::of(w.says.clone(), &figure(w));
         words.iter().map(row).filter(|row| row.n >= sayso_advisor::estimate::TOO_EARLY).collect()
     };
     let (pressed, right) = (rows(|w| w.response), rows(|w| w.right));

@@ -13,7 +13,7 @@ use sayso_wording::{Locale, say};
 #[must_use]
 pub fn ranking(page: &AnimalPage, report: &LikesReport) -> Markup {
     let (l, name) = (&page.locale, &page.card.name);
-    let ranked: Vec<&RankedReward> = report.ranking.iter().filter(|r| r.over_average.value.is_some()).collect();
+    let ranked = report.ranked();
     html! {
         @if !ranked.is_empty() { (picture(l, &ranked)) }
         @if let Some(c) = &report.consistency {
@@ -25,15 +25,7 @@ pub fn ranking(page: &AnimalPage, report: &LikesReport) -> Markup {
 }
 
 fn picture(l: &Locale, ranked: &[&RankedReward]) -> Markup {
-    let rows: Vec<Whisker> = ranked
-        .iter()
-        .map(|r| Whisker {
-            name: r.name.clone(),
-            value: r.over_average.value,
-            interval: r.over_average.low.zip(r.over_average.high),
-            n: r.over_average.n,
-        })
-        .collect();
+    let rows: Vec<Whisker> = ranked.iter().map(|r| Whisker::of(r.name.clone(), &r.over_average)).collect();
     let told: Vec<String> = ranked.iter().map(|r| format!("{}: {}", r.name, finding(l, &r.over_average))).collect();
     whiskers(
         l,
@@ -47,11 +39,7 @@ fn picture(l: &Locale, ranked: &[&RankedReward]) -> Markup {
 
 /// Published scores, by the format they were found in.
 fn scores(l: &Locale, report: &LikesReport) -> Markup {
-    let formats: Vec<LikesFormat> = LikesFormat::ALL
-        .iter()
-        .copied()
-        .filter(|f| report.ranking.iter().any(|r| r.scores.contains_key(f.name())))
-        .collect();
+    let formats = report.formats();
     let title = |f: LikesFormat| say!(l, likes::scores, format = say!(l, likes::format, format = f.name()));
     html! {
         @for format in formats {

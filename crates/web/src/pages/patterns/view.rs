@@ -33,12 +33,7 @@ fn pace(locale: &Locale, name: &str, all: &[Pace]) -> Markup {
     let rows: Vec<Whisker> = all
         .iter()
         .filter(|p| p.factor.value.is_some())
-        .map(|p| Whisker {
-            name: says(locale, p),
-            value: p.factor.value,
-            interval: p.factor.low.zip(p.factor.high),
-            n: p.presses,
-        })
+        .map(|p| Whisker { n: p.presses, ..Whisker::of(says(locale, p), &p.factor) })
         .collect();
     let most = rows.iter().filter_map(|r| r.interval.map(|i| i.1).or(r.value)).fold(1.5, f64::max).min(4.0);
     html! {
@@ -191,17 +186,8 @@ fn order(page: &AnimalPage, name: &str, order: &Order) -> Markup {
 
 fn slips(page: &AnimalPage, name: &str, slips: &Slips) -> Markup {
     let locale = &page.locale;
-    let rows: Vec<Whisker> = slips
-        .places
-        .iter()
-        .filter(|p| p.share.n >= TOO_EARLY)
-        .map(|p| Whisker {
-            name: p.says.clone(),
-            value: p.share.value,
-            interval: p.share.low.zip(p.share.high),
-            n: p.share.n,
-        })
-        .collect();
+    let rows: Vec<Whisker> =
+        slips.places.iter().filter(|p| p.share.n >= TOO_EARLY).map(|p| Whisker::of(p.says.clone(), &p.share)).collect();
     html! {
         h2 { (say!(locale, patterns::slips)) }
         p { (told::slips(locale, name, slips)) }

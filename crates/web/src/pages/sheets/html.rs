@@ -87,12 +87,6 @@ fn drawing(l: &Locale, chart: &Chart) -> Markup {
                 .collect();
             bars(l, &chart.title, &chart.told, x, y, &all)
         }
-        Drawn::Whiskers { x, level, rows } => {
-            let rows: Vec<chart::Whisker> = rows
-                .iter()
-                .map(|r| chart::Whisker { name: r.name.clone(), value: r.value, interval: r.interval, n: r.n })
-                .collect();
-            whiskers(l, &chart.title, &chart.told, &Axis::share(l, x), *level, &rows)
-        }
+        Drawn::Whiskers { x, level, rows } => whiskers(l, &chart.title, &chart.told, &Axis::share(l, x), *level, rows),
     }
 }
