@@ -134,13 +134,14 @@ impl Ears {
         let mut links: Vec<(f64, [(usize, usize); 2])> = Vec::new();
         for (i, one) in streams.iter().enumerate() {
             for (j, other) in streams.iter().enumerate().skip(i + 1) {
-                let (shift_s, within_s) =
-                    shift_s(one, other).map_or((0.0, SAME_PRESS_S), |shift| (shift, COMPARED_S));
-                links.extend(near(one, other, (shift_s.abs() + within_s).min(CLOCKS_APART_S)).filter_map(|(a, b, apart_s)| {
-                    let off_s = (apart_s - shift_s).abs();
-                    let one_press = off_s <= within_s && may_be_one(&one[a], &other[b]);
-                    one_press.then_some((off_s, [(i, a), (j, b)]))
-                }));
+                let (shift_s, within_s) = shift_s(one, other).map_or((0.0, SAME_PRESS_S), |shift| (shift, COMPARED_S));
+                links.extend(near(one, other, (shift_s.abs() + within_s).min(CLOCKS_APART_S)).filter_map(
+                    |(a, b, apart_s)| {
+                        let off_s = (apart_s - shift_s).abs();
+                        let one_press = off_s <= within_s && may_be_one(&one[a], &other[b]);
+                        one_press.then_some((off_s, [(i, a), (j, b)]))
+                    },
+                ));
             }
         }
         let id = |(s, n): (usize, usize)| streams[s][n].id;
@@ -206,9 +207,7 @@ fn shift_s(one: &[Noted], other: &[Noted]) -> Option<f64> {
     let common = |of: &[Noted], with: &[Noted]| match (with.first(), with.last()) {
         (Some(first), Some(last)) => of
             .iter()
-            .filter(|n| {
-                first.at.seconds_since(n.at) <= CLOCKS_APART_S && n.at.seconds_since(last.at) <= CLOCKS_APART_S
-            })
+            .filter(|n| first.at.seconds_since(n.at) <= CLOCKS_APART_S && n.at.seconds_since(last.at) <= CLOCKS_APART_S)
             .count(),
         _ => 0,
     };
