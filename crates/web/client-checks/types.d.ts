@@ -830,6 +830,8 @@ export interface components {
             session?: components["schemas"]["SessionId"] | null;
             /** @description Playback speed, where heard. */
             speed?: components["schemas"]["Ratio"] | null;
+            /** @description What it was heard in, so that a press heard by two devices counts once. */
+            stream?: components["schemas"]["StreamId"] | null;
             /** @description What it said. */
             word: components["schemas"]["WordId"];
         } | {
@@ -1369,6 +1371,11 @@ export interface components {
             rewards: components["schemas"]["RewardNow"][];
             /** @description The last round begun, while it is not too old. */
             round?: components["schemas"]["RoundNow"] | null;
+            /**
+             * Format: double
+             * @description A heard press and a tapped one of the same word this close are one, seconds.
+             */
+            same_press_s: number;
             /** @description Signs to choose from. */
             signs: components["schemas"]["SignNow"][];
             /** @description Swaps that are running. */
@@ -1645,6 +1652,11 @@ export interface components {
         Species: "dog" | "cat" | "parrot" | "rabbit" | "other";
         /** @description Where a word stands with an animal. */
         Stage: "prepare" | "show" | "invite" | "converse";
+        /**
+         * Format: uuid
+         * @description What one microphone heard without a break, on one clock.
+         */
+        StreamId: string;
         /** @description Why a time of swaps was stopped. */
         SwapEnd: "home" | "signs";
         /**

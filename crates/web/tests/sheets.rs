@@ -81,6 +81,7 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
             accident: sayso_model::Accident::No,
             place: None,
             speed: None,
+            stream: None,
             session: None,
         })
     };

@@ -118,6 +118,9 @@ pub struct Press {
     /// Playback speed, where heard.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub speed: Option<Ratio>,
+    /// What it was heard in, so that a press heard by two devices counts once.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stream: Option<StreamId>,
     /// The session, if in one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub session: Option<SessionId>,

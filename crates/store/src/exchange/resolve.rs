@@ -302,7 +302,7 @@ impl Walk<'_> {
             "AnimalId" | "PersonId" | "WordId" | "RewardId" => self.context.names.find(self.home, type_name, text),
             // These have no cards; a label that comes again means the same one. Not so for rounds and swaps: draws follow
             // from their ids, and a label could be chosen until it suits.
-            "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" => {
+            "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" | "StreamId" => {
                 Label::new(text).map_err(|e| format!("an id or a label; a label {e}"))?;
                 Ok(labelled(self.home, type_name, text))
             }
