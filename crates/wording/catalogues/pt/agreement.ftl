@@ -1,11 +1,11 @@
 agreement-title = Vemos o mesmo?
-agreement-intro = O que duas pessoas anotam, cada uma sozinha, diz se os números deste caderno sairiam iguais tocasse quem tocasse.
+agreement-intro = O que duas pessoas anotam, cada uma sozinha, diz se os números deste caderno sairiam iguais, não importa quem anote.
 agreement-records = Do registro: o que duas pessoas anotaram
 agreement-no-records = Ainda não há duas pessoas que anotaram a mesma sessão ou verificação. Que duas pessoas, cada uma com seu aparelho, anotem uma sessão sem se olhar; então aparecerão aqui.
 agreement-pair = { $first } e { $second }, { $animal }: { $kind ->
     [presses] { $n ->
-        [one] { $n } toque
-       *[other] { $n } toques
+        [one] { $n } aperto
+       *[other] { $n } apertos
     }
    *[other] { $n ->
         [one] { $n } ensaio de verificação
@@ -20,7 +20,7 @@ agreement-group = { $kind ->
 agreement-compare = Comparar
 agreement-compare-these = Comparar só estes
 agreement-paired = { $kind ->
-    [presses] Toques de uma sessão contam como o mesmo se ambas anotaram um em { $seconds }; o que só uma anotou é “{ $none }” para a outra.
+    [presses] Apertos de uma sessão contam como o mesmo se ambas anotaram um em { $seconds }; o que só uma anotou é “{ $none }” para a outra.
    *[other] Os ensaios de uma verificação são comparados pelo número.
 }
 agreement-not-noted = não anotado

@@ -14,7 +14,7 @@ because-lasting-swallowing = { $count ->
 because-recurring = Volta sempre: em { $weeks } das últimas { $of } semanas.
 because-left-sessions = { $name } deixou { $left } das últimas sessões em que entrou: { $share }.
 because-mild-signs = Sessões desta semana com um sinal leve de estresse: { $share }.
-because-sudden-change = Toques próprios nos últimos dois dias: { $now }. Nas quatro semanas antes: { $before }.
+because-sudden-change = Apertos próprios nos últimos dois dias: { $now }. Nas quatro semanas antes: { $before }.
 because-food-given = Hoje { $given } kcal em { $feeds } vezes; as recompensas do dia são { $budget } kcal.
 because-rewards-listed = { $rewards ->
     [0] Ainda não há recompensas na lista; um teste de gostos compara ao menos duas.
@@ -22,10 +22,10 @@ because-rewards-listed = { $rewards ->
    *[other] Há { $rewards } recompensas na lista; um teste de gostos compara ao menos duas.
 }
 because-no-likes-test = Há { $rewards } recompensas na lista, nenhuma testada.
-because-no-word-yet = Há { $trials } tentativas de testes de gostos anotadas e ainda nenhuma palavra no quadro.
+because-no-word-yet = Há { $trials } ensaios de testes de gostos anotados e ainda nenhuma palavra no quadro.
 because-no-allowance = Não dá para calcular com o que está na ficha.
 because-card-lacks = Falta na ficha: { $lacks }. Uma palavra se aprende melhor se todos respondem igual (prática comum, sem fonte).
-because-slowing = “{ $word }” soa mais lento em { $by }, em toques ouvidos por { $days } dias. Chance de ficar mais lento que botões bons: { $probability }.
+because-slowing = “{ $word }” soa mais lento em { $by }, em apertos ouvidos por { $days } dias. Probabilidade de ficar mais lento que botões bons: { $probability }.
 because-silent = “{ $word }” foi ouvida por último em { $day }, há { $days } dias. Outras palavras foram ouvidas { $others } vezes desde então.
 because-never-heard = “{ $word }” não foi ouvida em { $days } dias de escuta. Outras palavras foram ouvidas { $others } vezes.
 because-silent-before = “{ $word }” foi ouvida por último em { $day }, há { $days } dias; antes, { $before }. Outras palavras foram ouvidas { $others } vezes desde então.
@@ -35,20 +35,20 @@ because-test-old = O último teste de gostos tem { $days } dias. Metade conta co
 because-best-unclear = Ainda não está claro; melhores até agora: { $best } ({ $probability } de certeza, { $choices } escolhas).
 because-when-wanted = De { $of } vezes em que { $name } foi convidado e queria a coisa: esta palavra { $this } vezes, outra { $other }, nenhuma { $none }.
 because-when-wanted-early = Cedo demais para dizer: { $name } foi convidado e queria a coisa { $of } vezes.
-because-right = Dos toques ao convidar, esta palavra: { $share }. { $chance ->
+because-right = Dos apertos ao convidar, esta palavra: { $share }. { $chance ->
     [more] Mais que o acaso.
    *[other] Ainda não mais que o acaso.
 }
-because-right-elsewhere = Dos toques ao convidar, esta palavra: { $share }; tocada quando outras são convidadas: { $elsewhere }. { $chance ->
+because-right-elsewhere = Dos apertos ao convidar, esta palavra: { $share }; apertada quando outras são convidadas: { $elsewhere }. { $chance ->
     [more] Mais que o acaso.
    *[other] Ainda não mais que o acaso.
 }
 because-showings = Mostrada { $showings } vezes (desejado: { $wanted }) em { $days } dias (desejado: { $dayswanted }).
 because-joining = Sessões com participação em quatro semanas: { $share }. Antes de convidar, claramente mais de { $floor }.
-because-mastery = { $sessions } sessões seguidas (desejado: { $wanted }) com { $share } ou mais tocado e certo, com { $people } pessoas (desejado: { $peoplewanted }).
-because-own-presses = Toques próprios com a coisa aceita: { $presses } (desejado: { $wanted }), em { $days } dias (desejado: { $dayswanted }).
+because-mastery = { $sessions } sessões seguidas (desejado: { $wanted }) com { $share } ou mais de apertos certos, com { $people } pessoas (desejado: { $peoplewanted }).
+because-own-presses = Apertos próprios com a coisa aceita: { $presses } (desejado: { $wanted }), em { $days } dias (desejado: { $dayswanted }).
 because-later-unknown = Não se sabe se dura: { $wanted } convites duas semanas ou mais após o domínio (desejado: { $needed }).
-because-later = Duas semanas ou mais após o domínio: tocou { $pressed } das { $wanted } vezes em que { $name } queria a coisa, certo em { $right } de { $presses }.
+because-later = Duas semanas ou mais após o domínio: apertou { $pressed } das { $wanted } vezes em que { $name } queria a coisa, certo em { $right } de { $presses }.
 because-strain = Sinais fortes de estresse em vários dias em sessões com esta palavra.
 because-not-prepared = A recompensa ou a resposta da palavra não está definida.
 because-contradiction = Os registros se contradizem: { $why }
@@ -61,22 +61,22 @@ because-recording = { $found ->
 } Cães de família responderam a cerca de 30% dos sinais aprendidos vindos de botões, perto de 100% à voz viva (17 cães; Higaki 2025, números de um texto de imprensa).
 because-taken = Aceito, do que foi dado por esta palavra em { $days } dias: { $share } (limite { $bar }).
 because-showings-a-day = Demonstrações em { $days } dias: { $rate } (limite { $bar } por dia).
-because-delay = Do toque à entrega, o meio: { $seconds } (limite { $bar }).
-because-near = Olhares, esbarrões e toques próprios neste botão: { $share }. Teve { $expected } das demonstrações.
+because-delay = Do aperto à entrega, o meio: { $seconds } (limite { $bar }).
+because-near = Olhares, esbarrões e apertos próprios neste botão: { $share }. Teve { $expected } das demonstrações.
 because-too-few-hours = Poucas sessões em horas diferentes do dia.
 because-uneasy-hours = De { $from } a { $to } { $name } participou { $here }, em outras horas { $elsewhere }. Contando atrasos, saídas e sinais, { $p } (corrigido por escolher as horas), últimos { $days } dias.
 because-too-few-days = Poucos dias para ver uma mudança.
-because-late-fall = Participou nos últimos { $days } dias: { $lately }; antes: { $before }. Contando atrasos, saídas, sinais, toques próprios e o aceito, { $p } (corrigido por escolher o dia). Os registros não mostram saúde: se algo parecer estranho, consulte um veterinário.
+because-late-fall = Participou nos últimos { $days } dias: { $lately }; antes: { $before }. Contando atrasos, saídas, sinais, apertos próprios e o aceito, { $p } (corrigido por escolher o dia). Os registros não mostram saúde: se algo parecer estranho, consulte um veterinário.
 because-only-word = É a única palavra.
 because-sounds = { $alike ->
     [yes] Soa muito parecida com “{ $nearest }”.
    *[other] Soa bem diferente de “{ $nearest }”.
-} Outra palavra tocada, dos toques ao convidar: { $others }.
+} Outra palavra apertada, dos apertos ao convidar: { $others }.
 because-too-few-people = Menos de duas pessoas com cinco respostas cada.
 because-people-delay = { $one } entrega após { $first }, { $two } após { $second } (teste da soma de postos, { $p }).
-because-people-give = { $one } entrega em { $first } dos toques, { $two } em { $second } ({ $p }).
-because-many-presses = Toques próprios em { $days } dias: { $rate } (limite { $bar } por dia).
+because-people-give = { $one } entrega em { $first } dos apertos, { $two } em { $second } ({ $p }).
+because-many-presses = Apertos próprios em { $days } dias: { $rate } (limite { $bar } por dia).
 because-given-share = Respondidos com a coisa: { $share }.
 because-signalled-times = Tempos de sim e não com sinal: Hanley, Iwata & Thompson 2001, cujo último passo foi 60 s e 240 s. O primeiro passo é de memória, os do meio são nossos.
 because-never-checked = { $words } palavras estão em uso e nunca foram verificadas.
-because-check-open = { $done } de { $of } tentativas da verificação feitas.
+because-check-open = { $done } de { $of } ensaios da verificação feitos.
