@@ -6,7 +6,7 @@ reward-poison = { $species ->
    *[other] { $food } kann dieses Tier vergiften. Nicht hinzugefügt.
 }
 reward-says = Was du schon dafür sagst
-reward-says-hint = ein kurzes Wort; die Taste kann dasselbe sagen
+reward-says-hint = ein kurzes Wort; der Knopf kann dasselbe sagen
 reward-already-said = wir sagen dieses Wort schon oft am Tag
 reward-at-board = Kann man es am Brett geben?
 reward-at-board-hint = immer wieder, in Sekunden; Hinausgehen nicht
@@ -48,7 +48,7 @@ reward-kept = Gespeichert.
 reward-kept-kcal = { $name }: { $kcal } kcal je Stück.
 reward-fits = { $name }: Belohnungen eines Tages sind { $budget } kcal, höchstens { $pieces } hiervon und sonst nichts.
 reward-fits-unknown = { $name }: wie viele am Tag, lässt sich nicht sagen. { $why }
-reward-no-such = Dieses Heft kennt diese Belohnung nicht.
+reward-no-such = Dieses Notizbuch kennt diese Belohnung nicht.
 reward-none-of-these = keines davon
 reward-food-line = { $food }: { $kcal } kcal je 100 g
 reward-food-name = { $food ->

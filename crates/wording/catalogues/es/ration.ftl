@@ -1,6 +1,6 @@
-ration-used-up = Los premios de comida de hoy se han agotado. Usa juego, caricias o exploración, y da una comida más pequeña si el veterinario está de acuerdo.
+ration-used-up = Las recompensas de comida de hoy se han agotado. Usa juego, caricias o exploración, y da una comida más pequeña si el veterinario está de acuerdo.
 ration-starting-point = Un punto de partida para un animal sano: con el mismo peso, unos necesitan hasta el triple que otros. Vigila la condición corporal y pregunta a un veterinario.
-ration-growing = Lo que necesita un animal que crece cambia de semana en semana: pesa a menudo, usa su propia comida como premio donde puedas y pregunta a un veterinario.
+ration-growing = Lo que necesita un animal que crece cambia de semana en semana: pesa a menudo, usa su propia comida como recompensa donde puedas y pregunta a un veterinario.
 ration-weight-loss = Calculado con el peso objetivo. Adelgazar necesita un plan del veterinario; en los gatos, comer demasiado poco es peligroso en sí.
 ration-typed-in = Escrito a mano, no comprobado por este programa: queda como lo dio el veterinario.
 ration-basis-typed-in = escrito a mano, como lo fijó un veterinario

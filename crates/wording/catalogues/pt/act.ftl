@@ -44,7 +44,7 @@ act-answer = Responda a cada aperto de “{ $word }”, também com “agora nã
 act-signal-times = { $name } pede “{ $word }” mais do que você pode dar. Ponha um sinal que todos vejam: por { $available } s responda a cada aperto com a coisa, depois por { $unavailable } s diga “agora não” e ofereça outra coisa, e de novo.
 act-rest = Hoje não ensine nada. Responda aos apertos de “{ $word }”.
 act-plan-check = Planeje uma verificação de { $words }.
-act-go-on-with-check = Continue a verificação: { $done } de { $of } ensaios feitos.
+act-go-on-with-check = Continue a verificação: { $done } de { $of } ensaios.
 act-quoted = “{ $word }”
 
 act-change-calm-days = { $days } dias com no máximo um dia de sinais fortes.

@@ -54,7 +54,7 @@ agreement-alpha = Alfa de Krippendorff
 agreement-shared = Pontuado por pelo menos duas de { $people } pessoas
 agreement-differing = O mais vezes visto diferente:
 agreement-differs = { $one } “{ $first }”, { $two } “{ $second }”: { $n ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $n } vezes
 }
 agreement-would-change = O que mudaria isso: mais coisas pontuadas por ambas sem saber as da outra; e palavras mais claras do que conta como o quê, testadas em novo filme.
@@ -63,8 +63,14 @@ agreement-none = nenhum (n = { $n })
 agreement-lacking = { $figure }; { $why }
 agreement-few = com menos de { $least } pontuações seu intervalo é curto demais
 agreement-wrong-empty = sem pontuações: escreva uma linha por coisa, com uma coluna por pessoa, como “press,brush”
-agreement-wrong-ragged = a linha { $line } tem { $got } colunas e a linha { $first } tem { $wanted }; deixe vazia a coluna de quem não pontuou
-agreement-wrong-people = { $n } colunas; comparam-se de duas a vinte pessoas, uma coluna para cada, separadas por vírgulas, pontos e vírgulas ou tabulações
+agreement-wrong-ragged = a linha { $line } tem { $got ->
+    [one] { $got } coluna
+   *[other] { $got } colunas
+} e a linha { $first } tem { $wanted }; deixe vazia a coluna de quem não pontuou
+agreement-wrong-people = { $n ->
+    [one] { $n } coluna
+   *[other] { $n } colunas
+}; comparam-se de duas a vinte pessoas, uma coluna para cada, separadas por vírgulas, pontos e vírgulas ou tabulações
 agreement-wrong-long = linhas demais
 agreement-wrong-number = linha { $line }, { $person }: “{ $got }” não é um número; são precisos números, a não ser que as pontuações sejam nomes
 agreement-wrong-names = nomes diferentes demais; são números?

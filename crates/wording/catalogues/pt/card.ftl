@@ -45,12 +45,12 @@ card-born-twice = e uma idade foram dadas ao mesmo tempo; dê só uma
 card-born-later = está no futuro
 card-born-long-ago = fica há mais de 120 anos
 card-weeks-old = { $weeks ->
-    [one] uma semana
+    [1] uma semana
    *[other] { $weeks } semanas
 }
 card-months-old = { $months } meses
 card-years-old = { $years ->
-    [one] um ano
+    [1] um ano
    *[other] { $years } anos
 }
 card-home = Casa
@@ -93,7 +93,7 @@ card-food-today = Comida hoje
 card-budget = { $budget } para recompensas, de cerca de { $day } kcal por dia.
 card-range = Animais deste peso: { $low } a { $high } kcal por dia.
 card-given = { $feeds ->
-    [one] Dadas { $given } kcal em uma vez, restam { $left } kcal.
+    [1] Dadas { $given } kcal em uma vez, restam { $left } kcal.
    *[other] Dadas { $given } kcal em { $feeds } vezes, restam { $left } kcal.
 }
 card-nobody = ninguém informado

@@ -17,7 +17,7 @@ checks-whose-left = Desenhado como { $name } vê. Se você está de frente para 
 checks-quoted = “{ $word }”
 checks-health = Saúde:
 checks-trials = { $trials ->
-    [one] Um ensaio
+    [1] Um ensaio
    *[other] { $trials } ensaios
 }
 checks-blind = às cegas
@@ -31,44 +31,47 @@ checks-open = Abrir
 checks-to-designs = Uma mudança ajuda? Testes de uma mudança
 checks-cannot-show = Uma verificação pode mostrar por que se guia um animal; não pode mostrar que um animal não entende. Não escolher e ir embora são contados à parte e nunca estão errados.
 checks-finished = { $trials ->
-    [one] Terminada como planejado, um ensaio
+    [1] Terminada como planejado, um ensaio
    *[other] Terminada como planejado, { $trials } ensaios
 }
 checks-finished-otherwise = { $trials ->
-    [one] Terminada, um ensaio, mas não como planejado
+    [1] Terminada, um ensaio, mas não como planejado
    *[other] Terminada, { $trials } ensaios, mas não como planejado
 }
-checks-going = { $done } de { $trials } ensaios
+checks-going = { $trials ->
+    [1] { $done } de um ensaio
+   *[other] { $done } de { $trials } ensaios
+}
 checks-nothing-worked-out = Desta verificação não se pode calcular nada: { $why }.
 checks-finds = Com este comprimento, um animal que acerta em { $share } ou mais é detectado em quatro de cada cinco verificações, palavra a palavra.
 checks-finds-none = É curta demais para detectar até mesmo um animal que acerta em { $share }, palavra a palavra; só uma mais longa consegue.
 checks-not-as-planned = Não como planejado:
 checks-taken-back = { $trials ->
-    [one] 1 ensaio retirado: conta como erro.
+    [1] 1 ensaio retirado: conta como erro.
    *[other] { $trials } ensaios retirados: contam como erros.
 }
 checks-changed = { $trials ->
-    [one] 1 ensaio mudado depois da primeira resposta: conta como erro.
+    [1] 1 ensaio mudado depois da primeira resposta: conta como erro.
    *[other] { $trials } ensaios mudados depois da primeira resposta: contam como erros.
 }
 checks-again = { $trials ->
-    [one] 1 ensaio respondido de novo com um número já usado: conta a primeira resposta.
+    [1] 1 ensaio respondido de novo com um número já usado: conta a primeira resposta.
    *[other] { $trials } ensaios respondidos de novo com um número já usado: conta a primeira resposta.
 }
 checks-left-out = { $trials ->
-    [one] 1 ensaio saltado entre outros: conta como erro.
+    [1] 1 ensaio saltado entre outros: conta como erro.
    *[other] { $trials } ensaios saltados entre outros: contam como erros.
 }
 checks-not-as-drawn = { $trials ->
-    [one] 1 ensaio com outra palavra ou coisa que não a sorteada com a semente deste plano: conta como erro.
+    [1] 1 ensaio com outra palavra ou coisa que não a sorteada com a semente deste plano: conta como erro.
    *[other] { $trials } ensaios com outra palavra ou coisa que não a sorteada com a semente deste plano: contam como erros.
 }
 checks-beyond = { $trials ->
-    [one] 1 ensaio com um número que o plano não tem: não conta.
+    [1] 1 ensaio com um número que o plano não tem: não conta.
    *[other] { $trials } ensaios com um número que o plano não tem: não contam.
 }
 checks-knew-answer = { $trials ->
-    [one] 1 ensaio em que a pessoa junto ao animal sabia a resposta: um acerto não conta como às cegas, um erro conta.
+    [1] 1 ensaio em que a pessoa junto ao animal sabia a resposta: um acerto não conta como às cegas, um erro conta.
    *[other] { $trials } ensaios em que a pessoa junto ao animal sabia a resposta: um acerto não conta como às cegas, um erro conta.
 }
 checks-earlier-rule = Sorteada por uma regra anterior, em que o último pedido revelava alguma coisa: é mostrada e não faz subir nada.
@@ -124,7 +127,7 @@ checks-about-covers = Para pedir: antes de cada ensaio os botões são trocados 
 checks-suggests = Os botões não mudam de lugar, por isso um hábito de lugar daria o mesmo: pode sugerir e nada mais. Trocados debaixo de tampas, poderia mostrá-lo.
 checks-count = Quantos ensaios?
 checks-count-each = { $sittings ->
-    [one] { $each } para cada uma de { $words } palavras, em cerca de uma sessão.
+    [1] { $each } para cada uma de { $words } palavras, em cerca de uma sessão.
    *[other] { $each } para cada uma de { $words } palavras, em cerca de { $sittings } sessões de { $most }, em dias ou horas diferentes.
 }
 checks-count-chance = Por acaso, { $name } acertaria em { $share }.
@@ -133,7 +136,7 @@ checks-count-power = Se { $name } acertar tanto quanto você espera, uma palavra
 checks-count-top = Uma palavra está no topo a partir de { $right }; bastam menos se vierem cedo. Contas binomiais exatas.
 checks-count-right = { $right } certas de { $each }
 checks-plan-these = { $trials ->
-    [one] Planejar este ensaio
+    [1] Planejar este ensaio
    *[other] Planejar estes { $trials } ensaios
 }
 checks-unfinished = Por terminar:
@@ -143,7 +146,7 @@ checks-sitting-done = { $trials } ensaios hoje: é uma sessão. Descansem agora;
 checks-setter-only = Só para quem prepara. Quem acompanha não deve ver esta página nem o Registro.
 checks-cannot-run = Esta verificação não pode ser feita daqui: { $why }.
 checks-all-done = { $trials ->
-    [one] O único ensaio está feito.
+    [1] O único ensaio está feito.
    *[other] Os { $trials } ensaios estão feitos.
 }
 checks-at-board = Este tipo é anotado no quadro, como qualquer resposta.
@@ -206,24 +209,24 @@ checks-chart-axis = parte certa
 checks-chart-read = Linha vertical: o acaso, { $chance }. Barras: intervalos de 95% que valem a qualquer leitura. Para cada palavra: das vezes em que { $name } foi a ela, quantas era a pedida; uma preferida só acerta por acaso. Contam as primeiras respostas; as retiradas contam como erros.
 checks-no-choice = Não houve escolha; isso não diz nem uma coisa nem outra.
 checks-went-for = { $times ->
-    [one] { $name } foi a esta uma vez, e era a pedida em { $right }: { $share } ({ $low } a { $high }).
+    [1] { $name } foi a esta uma vez, e era a pedida em { $right }: { $share } ({ $low } a { $high }).
    *[other] { $name } foi a esta { $times } vezes, e era a pedida em { $right }: { $share } ({ $low } a { $high }).
 }
 checks-never-wrong = Nada: { $nothing }. Foi embora: { $away }. Nenhuma conta como erro.
 checks-p-rearranged = Este botão condiz com o que foi mostrado (coisas distribuídas de novo ao acaso, apertos tais como foram)? { $p }. Leia isto com a parte certa.
 checks-p-chance = { $times ->
-    [one] Contra o acaso ({ $chance }, binomial exata, unilateral): { $p }, de uma escolha.
+    [1] Contra o acaso ({ $chance }, binomial exata, unilateral): { $p }, de uma escolha.
    *[other] Contra o acaso ({ $chance }, binomial exata, unilateral): { $p }, de { $times } escolhas.
 }
 checks-bayes-above = Fator de Bayes { $factor }: tantas vezes mais provável se a parte certa estiver em qualquer ponto acima do acaso do que por acaso.
 checks-bayes-below = Fator de Bayes 1 para { $factor }: tantas vezes mais provável por acaso do que se a parte certa estiver em qualquer ponto acima do acaso.
 checks-more-than = mais de { $number }
 checks-seconds-right = { $timed ->
-    [one] A única escolha certa cronometrada veio em { $seconds } s.
+    [1] A única escolha certa cronometrada veio em { $seconds } s.
    *[other] Metade das { $timed } escolhas certas cronometradas veio em { $seconds } s.
 }
 checks-seconds-wrong = { $timed ->
-    [one] A única escolha errada cronometrada veio em { $seconds } s.
+    [1] A única escolha errada cronometrada veio em { $seconds } s.
    *[other] Metade das { $timed } escolhas erradas cronometradas veio em { $seconds } s.
 }
 checks-latency = Certas contra erradas, soma de postos, bilateral: { $p }.

@@ -6,7 +6,10 @@ client-board-food-left = { $food }: { $n ->
         [one] resta { $n }
        *[other] restam { $n }
     }
-client-board-shown-count = { $n } mostradas
+client-board-shown-count = { $n ->
+    [one] { $n } mostrada
+   *[other] { $n } mostradas
+}
 client-board-seconds = { $s } s
 client-board-median-of = mediana de { $n }
 client-board-is-joined = juntou-se
@@ -14,7 +17,7 @@ client-board-not-joined = ainda não se juntou
 client-board-ration-unknown = Ração desconhecida: { $why }
 client-board-no-figures = ainda sem números
 client-board-used-up = As recompensas de comida de hoje acabaram. Dê brincadeira, carinho ou exploração.
-client-board-treats-left = Petiscos que restam: { $list }
+client-board-treats-left = Recompensas de comida que restam: { $list }
 client-board-kcal = { $n } kcal
 client-board-clock-off = O relógio deste aparelho está { $n } minutos { $way ->
         [ahead] adiantado
@@ -32,7 +35,10 @@ client-board-came-back = { $name } voltou por conta própria
 client-board-all-saved = Tudo salvo
 client-board-waiting-to-send = { $n } por enviar
 client-board-no-answer = O caderno não responde.
-client-board-safe-later = { $why } { $n } a salvo aqui, enviados depois
+client-board-safe-later = { $why } { $n ->
+    [one] { $n } a salvo aqui, enviado depois
+   *[other] { $n } a salvo aqui, enviados depois
+}
 client-board-unpaired = Não pareado. { $n } a salvo aqui
 client-board-forbidden = O caderno não aceita toques deste endereço. { $n } a salvo aqui
 client-board-attention = { $n ->
@@ -98,7 +104,7 @@ client-board-closing-animal = { $name } apertou: terminar a sessão
 client-board-over = A sessão terminou.
 client-board-over-minutes = A sessão terminou: { $n } min.
 client-board-word-times = { $word } { $n ->
-        [one] uma vez
+        [1] uma vez
        *[other] { $n } vezes
     }
 client-board-sum-shown = Mostrado: { $list }.
@@ -168,7 +174,10 @@ client-board-did-not-see = Não vi
 client-board-stop-round = Parar a rodada
 client-board-done = Feito
 client-board-no-thing = sem coisa na ficha
-client-board-too-few = restam { $n } hoje: poucos
+client-board-too-few = { $n ->
+    [one] resta { $n }
+   *[other] restam { $n }
+} hoje: poucos
 client-board-round-short = Essa rodada foi encurtada. Conta pouco; é só isso.
 client-board-round-done = A rodada de { $n } está feita.
 client-board-needs-two = Um sorteio precisa de duas palavras na etapa Convidar ou além, cada uma com a coisa à mão. Aqui: { $list }.

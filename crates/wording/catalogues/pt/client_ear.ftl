@@ -11,7 +11,7 @@ client-ear-heard-now = { $count ->
    *[other] { $count } apertos ouvidos.
 }
 client-ear-listening = Ouvindo { $count ->
-    [one] uma palavra
+    [1] uma palavra
    *[other] { $count } palavras
 } desde as { $time }.
 client-ear-words = São ouvidas: { $words }.
@@ -56,12 +56,12 @@ client-ear-recorded = { $seconds } s, com o silêncio das pontas cortado. Ouça 
 client-ear-what-recorded = O que foi gravado
 client-ear-record-keep = Salvar esta gravação e verificar
 client-ear-unsent = { $count ->
-    [one] Um toque feito neste aparelho ainda não está
+    [1] Um toque feito neste aparelho ainda não está
    *[other] { $count } toques feitos neste aparelho ainda não estão
 } no caderno. Pareie o aparelho de novo e eles são enviados. Se ele não for mais pareado, salve-os em um arquivo, que “sayso import” lê, e limpe este aparelho.
 client-ear-clear = Limpar este aparelho
 client-ear-clear-sure = Apagar o que este aparelho guarda, { $count ->
-    [one] com um toque ainda não enviado
+    [1] com um toque ainda não enviado
    *[other] com { $count } toques ainda não enviados
 }? Veja primeiro se o arquivo foi salvo.
 client-ear-cleared = Este aparelho não guarda mais nada do caderno.

@@ -23,7 +23,7 @@ client-recent-ended = Sessão terminada: { $why }
 client-recent-joined = Juntou-se
 client-recent-left = Foi embora
 client-recent-round = { $calls ->
-    [one] Rodada de uma chamada começada
+    [1] Rodada de uma chamada começada
    *[other] Rodada de { $calls } chamadas começada
 }
 client-recent-drawn = Sorteado para { $word }

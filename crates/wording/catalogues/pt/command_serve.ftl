@@ -5,7 +5,7 @@ command-serve-invented = { $n ->
 } Nada disto diz algo sobre animais reais.
 command-serve-holds-home = { $dir } já tem uma casa; é essa que é servida.
 command-serve-code = Código de pareamento para um celular (válido { $minutes ->
-    [one] um minuto
+    [1] um minuto
    *[other] { $minutes } minutos
 }): { $code }
 command-serve-open = O Sayso está aberto em { $url }

@@ -102,9 +102,9 @@ days-times-as-fast = { $times } vezes mais rápido
 days-unvoiced = Pedido sem botão, por semana:
 days-named-figure = { $what }: { $figure }
 days-next-words = Palavras que poderiam vir
-days-hold = { $used } de { $all } palavras do quadro estão em uso; deixe-as crescer antes de acrescentar mais (prática comum, sem fonte).
+days-hold = Palavras do quadro em uso: { $used } de { $all }. Deixe-as crescer antes de acrescentar mais (prática comum, sem fonte).
 days-next-gap = { $word }: pedida sem botão { $asked ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $asked } vezes
 }, { $rate } por semana ({ $low } a { $high })
 days-next-demand = { $word }: { $rate } apertos por hora ({ $low } a { $high }, n = { $n }) e nenhuma palavra encerra uma sessão

@@ -48,13 +48,13 @@ designs-not-drawn-before = a ordem não foi sorteada antes do primeiro ponto, ou
 designs-was-stopped = o teste foi parado antes do fim
 designs-not-finished = o teste não terminou
 designs-too-short = { $points ->
-    [one] um ponto não chega para este plano; são precisos pelo menos { $needed }
+    [1] um ponto não chega para este plano; são precisos pelo menos { $needed }
    *[other] { $points } pontos não chegam para este plano; são precisos pelo menos { $needed }
 }
 designs-empty-condition = uma condição ainda não tem nenhuma observação, por isso não há nada a comparar
 designs-no-figure = não há número para esta fase: poucos pontos, ou todos ao mesmo tempo
 designs-other-condition = { $points ->
-    [one] 1 ponto com outra condição que não a sorteada; a análise segue o sorteio.
+    [1] 1 ponto com outra condição que não a sorteada; a análise segue o sorteio.
    *[other] { $points } pontos com outra condição que não a sorteada; a análise segue o sorteio.
 }
 designs-drawn-late = A ordem não foi sorteada antes do primeiro ponto, ou o plano foi mudado depois.
@@ -62,7 +62,7 @@ designs-more-than = mais de { $number }
 designs-percentage-points = { $value } pontos percentuais
 designs-a-session = { $value } por sessão
 designs-not-yet = Começa em { $day }; até lá tudo fica como sempre.
-designs-running = Passaram { $done } de { $points } pontos. Nada se afirma antes do fim.
+designs-running = Pontos passados: { $done } de { $points }. Nada se afirma antes do fim.
 designs-strong-sign = Parado: em { $day } foi visto um sinal forte de estresse enquanto a mudança vigorava. Tudo volta ao habitual; nada se afirma a favor da mudança.
 designs-stopped = { $reason ->
     [strong_sign] Parado em { $day }: um sinal forte de estresse. Nada é analisado, pois um teste que pode acabar a qualquer momento pode acabar quando está ganhando.
@@ -79,14 +79,14 @@ designs-seen = { $measure }: { $amount } { $way ->
    *[no] { $extreme } de { $orders } ordens sorteadas de novo ({ $p }).
 }
 designs-seen-goal = { $points ->
-    [one] As pessoas ficaram a { $seconds } s da meta (um ponto).
+    [1] As pessoas ficaram a { $seconds } s da meta (um ponto).
    *[other] As pessoas ficaram em média a { $seconds } s da meta ({ $points } pontos).
     } Com os passos sorteados ao acaso, um ajuste tão bom surge em { $exact ->
     [yes] { $extreme } de { $orders } ordens possíveis ({ $p }).
    *[no] { $extreme } de { $orders } ordens sorteadas de novo ({ $p }).
 }
 designs-too-few-orders = { $orders ->
-    [one] Com uma só ordem possível, este teste não conseguiria distinguir nenhum efeito do acaso.
+    [1] Com uma só ordem possível, este teste não conseguiria distinguir nenhum efeito do acaso.
    *[other] Com apenas { $orders } ordens possíveis, este teste não conseguiria distinguir nenhum efeito do acaso.
 }
 designs-rare = Seria raro se a mudança não fizesse nada: fala a favor de um efeito, com { $name }, nestas semanas.
@@ -142,7 +142,7 @@ designs-expected = { $expected ->
 }
 designs-fact-first = Primeiro dia, pontos
 designs-first = { $points ->
-    [one] { $day }, um ponto
+    [1] { $day }, um ponto
    *[other] { $day }, { $points } pontos
 }
 designs-fact-orders = Ordens possíveis
@@ -232,7 +232,14 @@ designs-undrawn = Isto não pode ser sorteado: { $why }.
 designs-orders = { $orders } ordens possíveis; uma é sorteada ao acaso quando você planeja. Você só vê a condição do dia.
 designs-smallest-p = O menor p que pode alcançar é { $p }.
 designs-fewer-than-20 = Com menos de 20 ordens nunca se desce abaixo de { $level }: use mais pontos, ou menos em cada fase.
-designs-verdict-ahead = Com todos os pontos, { $verdict } ({ $chances } oportunidades de mostrar um efeito, pelo menos { $fewest } pontos cada; Kratochwill et al. 2010).
+designs-verdict-ahead = Com todos os pontos, { $verdict } ({ $chances ->
+    [0] nenhuma oportunidade
+    [1] uma oportunidade
+   *[other] { $chances } oportunidades
+} de mostrar um efeito, pelo menos { $fewest ->
+    [1] um ponto
+   *[other] { $fewest } pontos
+} cada; Kratochwill et al. 2010).
 designs-plan-and-draw = Planejar e sortear a ordem
 designs-figures = Números até agora
 designs-not-finished-yet = Ainda não terminou: nada se afirma destes números, e olhar para eles dá vontade de parar. A análise é feita no fim.
@@ -242,11 +249,11 @@ designs-about-one = Isto é só sobre { $name }. Não diz nada de outros animais
 designs-no-test = Sem análise: { $why }.
 designs-difference = Diferença, com mudança menos habitual
 designs-difference-none = { $points ->
-    [one] { $value } (sem intervalo de 95%: poucas ordens; um ponto)
+    [1] { $value } (sem intervalo de 95%: poucas ordens; um ponto)
    *[other] { $value } (sem intervalo de 95%: poucas ordens; { $points } pontos)
 }
 designs-difference-interval = { $points ->
-    [one] { $value } (intervalo de 95%: { $low } a { $high }, um ponto)
+    [1] { $value } (intervalo de 95%: { $low } a { $high }, um ponto)
    *[other] { $value } (intervalo de 95%: { $low } a { $high }, { $points } pontos)
 }
 designs-open-end = aberto
@@ -258,9 +265,16 @@ designs-extreme-of = { $exact ->
 }
 designs-orders-left-out = Ordens deixadas de fora
 designs-orders-undefined = { $orders } (os pontos que faltam teriam deixado uma condição vazia)
-designs-verdict = O plano { $verdict }: { $chances } oportunidades de mostrar um efeito (o desejado são 3), pelo menos { $fewest } pontos observados cada (o desejado são 5, 3 com reservas; Kratochwill et al. 2010).
+designs-verdict = O plano { $verdict }: { $chances ->
+    [0] nenhuma oportunidade
+    [1] uma oportunidade
+   *[other] { $chances } oportunidades
+} de mostrar um efeito (o desejado são 3), pelo menos { $fewest ->
+    [1] um ponto observado
+   *[other] { $fewest } pontos observados
+} cada (o desejado são 5, 3 com reservas; Kratochwill et al. 2010).
 designs-missing = { $missing ->
-    [one] 1 de { $points } pontos passados não tem valor: nada foi anotado de onde se lesse esta medida. Fica de fora, não conta como zero.
+    [1] 1 de { $points } pontos passados não tem valor: nada foi anotado de onde se lesse esta medida. Fica de fora, não conta como zero.
    *[other] { $missing } de { $points } pontos passados não têm valor: nada foi anotado de onde se lesse esta medida. Ficam de fora, não contam como zero.
 }
 designs-no-point = Ainda nenhum ponto.

@@ -1,7 +1,7 @@
 errors-too-large = É grande demais; aqui cabem no máximo { $bytes } bytes de uma vez. Envie menos de uma vez.
 errors-not-paired = Este aparelho não está pareado com o caderno. Abra /pair e digite o código mostrado onde o Sayso foi iniciado.
 errors-too-many = { $seconds ->
-    [one] Tentativas demais. Espere um segundo e tente de novo.
+    [1] Tentativas demais. Espere um segundo e tente de novo.
    *[other] Tentativas demais. Espere { $seconds } segundos e tente de novo.
 }
 errors-no-home = Ainda não há nenhuma casa aqui. Abra /start para criar uma.

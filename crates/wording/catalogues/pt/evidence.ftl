@@ -23,7 +23,7 @@ evidence-behind = { $n ->
    *[other] de { $n } ensaios sorteados
 }
 evidence-behind-nothing = nada sorteado ainda, mostrada { $shown ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $shown } vezes
 }
 evidence-trend = Apertos próprios por semana em oito semanas, a mais antiga primeiro: { $list }
@@ -50,14 +50,23 @@ evidence-share-right = parte certa
 evidence-chance-line = Linha vertical: acaso, um em { $words }. Palavras com menos de cinco ensaios ficam de fora. Os intervalos valem sempre que lidos.
 evidence-no-such-word = { $name } não aprende essa palavra.
 evidence-sentence-shown = Mostrada { $times ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $times } vezes
 }; ainda não se pode dizer o que “{ $word }” significa para { $name }.
 evidence-sentence-own = { $name } apertou “{ $word }” { $times ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $times } vezes
 } por conta própria em quatro semanas; sem convites nem verificação, isso sozinho não diz o que a palavra significa.
-evidence-sentence-invited = Nos convites em que queria a coisa, { $name } apertou um botão { $pressed } de { $wanted } vezes. De { $presses } apertos em convites de “{ $word }”, { $right } foram dessa palavra: { $above ->
+evidence-sentence-invited = Nos convites em que queria a coisa, { $name } apertou um botão { $pressed } de { $wanted ->
+    [one] { $wanted } vez
+   *[other] { $wanted } vezes
+}. De { $presses ->
+    [one] { $presses } aperto
+   *[other] { $presses } apertos
+} em convites de “{ $word }”, { $right } { $right ->
+    [1] foi dessa palavra
+   *[other] foram dessa palavra
+}: { $above ->
     [yes] mais que o acaso
    *[other] até agora não mais que o acaso
 }.

@@ -28,7 +28,7 @@ exchange-several-box = Começar com todas em um só caderno
 exchange-other-box = Receber também outra casa
 exchange-leave-out-box = Deixar de fora as linhas com erros
 exchange-leave-out-hint = { $count ->
-    [one] uma linha não entra
+    [1] uma linha não entra
    *[other] { $count } linhas não entram
 }
 exchange-nothing-taken = “{ $name }”: ainda nada foi recebido.
@@ -52,12 +52,12 @@ exchange-days = Dias
 exchange-from-to = { $from } a { $to }
 exchange-by-kind = Registros novos por tipo
 exchange-later = { $count ->
-    [one] Um registro de tipo { $kind }: foi escrito por uma versão posterior. Fica guardado, mas não é mostrado. Atualize este programa.
+    [1] Um registro de tipo { $kind }: foi escrito por uma versão posterior. Fica guardado, mas não é mostrado. Atualize este programa.
    *[other] { $count } registros de tipo { $kind }: foram escritos por uma versão posterior. Ficam guardados, mas não são mostrados. Atualize este programa.
 }
 exchange-and-more = E mais { $count }.
 exchange-times = { $count ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $count } vezes
 }
 exchange-fault = { $times }{ $place }: o esperado era { $wanted }.
@@ -65,7 +65,10 @@ exchange-fault-found = { $times }{ $place }: encontrado “{ $found }”; o espe
 exchange-fault-found-one-of = { $times }{ $place }: encontrado “{ $found }”, por exemplo; o esperado era { $wanted }.
 exchange-whose = De quem são
 exchange-unnamed = Uma casa sem nome ({ $id })
-exchange-share-new = { $count } novos
+exchange-share-new = { $count ->
+    [one] { $count } novo
+   *[other] { $count } novos
+}
 exchange-share-backup = { $count } na cópia
 exchange-not-here = { $share }, não neste caderno
 exchange-new-events = Registros novos
@@ -78,23 +81,23 @@ exchange-conflicts = Onde um registro daqui difere do da cópia, fica o daqui.
 exchange-no-digest = Foi feita por uma versão anterior e não traz soma de verificação: um dano pode ter passado despercebido.
 exchange-report = “{ $name }”: { $counts }. O arquivo em si não fica guardado aqui.
 exchange-counts = { $count ->
-    [one] um registro novo, { $known } já conhecidos
+    [1] um registro novo, { $known } já conhecidos
    *[other] { $count } registros novos, { $known } já conhecidos
 }
 exchange-counts-recordings = { $count ->
-    [one] uma gravação nova, { $known } já conhecidas
+    [1] uma gravação nova, { $known } já conhecidas
    *[other] { $count } gravações novas, { $known } já conhecidas
 }
 exchange-damaged = { $count ->
-    [one] Uma gravação está danificada e fica de fora.
+    [1] Uma gravação está danificada e fica de fora.
    *[other] { $count } gravações estão danificadas e ficam de fora.
 }
 exchange-kept-here = { $count ->
-    [one] Um registro daqui difere do da cópia. Ficou o daqui.
+    [1] Um registro daqui difere do da cópia. Ficou o daqui.
    *[other] { $count } registros daqui diferem dos da cópia. Ficaram os daqui.
 }
 exchange-unsound-left = { $count ->
-    [one] Fica de fora, por estar danificado quando a cópia foi feita: um registro.
+    [1] Fica de fora, por estar danificado quando a cópia foi feita: um registro.
    *[other] Ficam de fora, por estarem danificados quando a cópia foi feita: { $count } registros.
 }
 exchange-another-file = Outro arquivo

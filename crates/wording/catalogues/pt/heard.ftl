@@ -9,7 +9,7 @@ heard-listen = Ouvir pelo microfone deste aparelho
 heard-log = O que foi desfeito fica no registro
 heard-a-word = uma palavra
 heard-older = { $count ->
-    [one] Um mais antigo vem quando estes forem julgados.
+    [1] Um mais antigo vem quando estes forem julgados.
    *[other] { $count } mais antigos vêm quando estes forem julgados.
 }
 heard-chance = probabilidade de ter soado: { $share }

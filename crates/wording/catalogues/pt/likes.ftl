@@ -78,7 +78,7 @@ likes-page-title = Do que { $name } gosta
 likes-no-test-today = Hoje sem teste: foram anotados sinais fortes de estresse. Dê espaço; um dia calmo virá.
 likes-nothing-tested = Ainda nada foi testado. Um teste mostra o que { $name } escolhe; as primeiras palavras devem ser o que mais escolhe.
 likes-from-trials = { $trials ->
-    [one] De n = 1 ensaio, sem escolha: { $none }. Não escolher também é uma resposta e fica.
+    [1] De n = 1 ensaio, sem escolha: { $none }. Não escolher também é uma resposta e fica.
    *[other] De n = { $trials } ensaios, destes sem escolha: { $none }. Não escolher também é uma resposta e fica.
 }
 likes-test-again = Testar de novo:
@@ -86,14 +86,17 @@ likes-new-test = Novo teste
 likes-ranking = Ordem
 likes-sheet = Uma folha disto para imprimir
 likes-disagree = As formas de testar podem divergir: os cães ordenaram comidas de outro modo em pares e em fila; só a última coincidiu (Cameron, Siddall & Bizo 2021). Os gostos mudam com a hora e o dia, por isso os ensaios antigos contam menos.
-likes-known-how = Probabilidade de nada ser claramente melhor: { $share }, n = { $n } escolhas. Bastam 90%; pare de qualquer forma nas 60, pelo bem de { $name }.
+likes-known-how = Probabilidade de nada ser claramente melhor: { $share }, n = { $n ->
+    [one] { $n } escolha
+   *[other] { $n } escolhas
+}. Bastam 90%; pare de qualquer forma nas 60, pelo bem de { $name }.
 likes-next = O que oferecer a seguir
 likes-next-pair = { $left } à esquerda de { $name }, { $right } à direita.
 likes-offer-pair = Oferecer este par agora
 likes-tests-so-far = Testes até agora
 likes-none-yet = Nenhum ainda.
 likes-test-line = { $trials ->
-    [one] { $things } coisas · n = 1 ensaio
+    [1] { $things } coisas · n = 1 ensaio
    *[other] { $things } coisas · n = { $trials } ensaios
 }
 likes-begun-by = começado por { $name }

@@ -75,11 +75,11 @@ log-no = não
 log-not-seen = não visto
 log-back = Voltar ao registro
 log-ahead = { $n ->
-    [one] 1 evento tem data futura.
+    [1] 1 evento tem data futura.
    *[other] { $n } eventos têm data futura.
 }
 log-ahead-why = { $n ->
-    [one] É de { $when }{ $who ->
+    [1] É de { $when }{ $who ->
         [none] { "" }
        *[other] { " " }· { $who }
     }.

@@ -2,11 +2,11 @@ recording-make-it-out = Ouça você: faça a palavra soar no botão dela, de out
 recording-length = Dura { $seconds } s.
 recording-loudness = Volume { $lufs } LUFS.
 recording-loudness-over = { $others ->
-    [one] Volume { $lufs } LUFS, { $by } LU acima da outra.
+    [1] Volume { $lufs } LUFS, { $by } LU acima da outra.
    *[other] Volume { $lufs } LUFS, { $by } LU acima da mediana das outras { $others }.
 }
 recording-loudness-under = { $others ->
-    [one] Volume { $lufs } LUFS, { $by } LU abaixo da outra.
+    [1] Volume { $lufs } LUFS, { $by } LU abaixo da outra.
    *[other] Volume { $lufs } LUFS, { $by } LU abaixo da mediana das outras { $others }.
 }
 recording-too-quiet = Baixa demais para medir o volume.

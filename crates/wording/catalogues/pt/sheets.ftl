@@ -19,7 +19,7 @@ sheets-foot-page = Sayso · { $home } · { $day } · página { $page } de { $of 
 
 sheets-period = Período
 sheets-days = { $days ->
-    [one] Um dia
+    [1] Um dia
    *[other] { $days } dias
 }
 sheets-progress-of = Progresso de { $name }
@@ -34,15 +34,15 @@ sheets-species = { $species ->
    *[other] outra espécie
 }
 sheets-age-weeks = { $weeks ->
-    [one] uma semana de idade
+    [1] uma semana de idade
    *[other] { $weeks } semanas de idade
 }
 sheets-age-months = { $months ->
-    [one] um mês de idade
+    [1] um mês de idade
    *[other] { $months } meses de idade
 }
 sheets-age-years = { $years ->
-    [one] um ano de idade
+    [1] um ano de idade
    *[other] { $years } anos de idade
 }
 sheets-age-about = cerca de { $age }
@@ -99,19 +99,32 @@ sheets-why-unknown = não se sabe
 
 sheets-likes = Gostos
 sheets-last-tested = Último teste: { $day }.
-sheets-not-tested = Não foi testado o bastante para dizer algo ({ $trials } ensaios).
+sheets-not-tested = Não foi testado o bastante para dizer algo ({ $trials ->
+    [0] nenhum ensaio
+    [1] um ensaio
+   *[other] { $trials } ensaios
+}).
 
 sheets-not-known = O que não se sabe
 sheets-open-no-check = Se { $name } entende alguma palavra: não houve nenhuma verificação planejada. Apertar também pode vir do hábito do lugar, de pistas que as pessoas dão sem saber, ou do que antes deu resultado.
-sheets-open-checks = Se { $name } entende uma palavra, esta folha não o decide: { $checks } ensaios de verificações planejadas, contados na página Evidências.
+sheets-open-checks = Se { $name } entende uma palavra, esta folha não decide: { $checks ->
+    [1] um ensaio
+   *[other] { $checks } ensaios
+} de verificações planejadas, a ler na página Evidências.
 sheets-open-word = Como se responde a “{ $word }” ao convidar.
 sheets-open-little = Pouco sobre “{ $word }” ao convidar (n = { $n }).
 sheets-open-sessions = Com que vontade { $name } participa: nenhuma sessão anotada neste período.
 sheets-open-likes = Do que { $name } mais gosta: não houve nenhum teste de gostos.
 
 sheets-nothing-tested = Nada foi testado ainda.
-sheets-trials = De { $trials } ensaios, sem escolha: { $none }.
-sheets-trials-last = De { $trials } ensaios, o último em { $day }, sem escolha: { $none }.
+sheets-trials = De { $trials ->
+    [1] um ensaio
+   *[other] { $trials } ensaios
+}, sem escolha: { $none }.
+sheets-trials-last = De { $trials ->
+    [1] um ensaio
+   *[other] { $trials } ensaios
+}, o último em { $day }, sem escolha: { $none }.
 sheets-test-again = Testar de novo:
 sheets-over-middling = Probabilidade de ser escolhida em vez de uma coisa de gosto médio
 sheets-chance = probabilidade
@@ -151,7 +164,7 @@ sheets-size-of = { $size ->
 sheets-glue = As etiquetas ajudam as pessoas. Pedaços arrancados podem ser engolidos: cole-as bem, e não use nenhuma onde um animal roa. Imprima a 100%, sem ajustar à página.
 
 sheets-written = Escrito: { $file } ({ $pages ->
-    [one] uma página
+    [1] uma página
    *[other] { $pages } páginas
 }).
 sheets-no-animal-needed = A folha “{ $sheet }” é sobre toda a casa: deixe de fora --animal.

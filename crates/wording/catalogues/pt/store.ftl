@@ -16,7 +16,7 @@ store-backup-no-digest = está danificada: falta a soma de verificação
 store-backup-row = está danificada: { $what }
 store-backup-not-the-log = não contém o que o caderno contém; o disco pode estar a falhar
 store-backup-loose = { $rows ->
-    [one] uma linha não remete para nada
+    [1] uma linha não remete para nada
    *[other] { $rows } linhas não remetem para nada
 }
 store-bad-archive = { $path } não pode ser lido como pacote de um caderno: { $what }
@@ -24,7 +24,7 @@ store-archive-lacks = não contém { $file }
 store-unknown-file = { $name } não é dos arquivos que se podem trazer: uma tabela (.csv), linhas de JSON (.jsonl ou .ndjson), um pacote (.tar) ou uma cópia de segurança (.sayso)
 store-other-home = { $path } faria este caderno ter várias casas. Traz { $homes }. Nada foi guardado; para ter várias em um caderno, para sempre, diga isso expressamente
 store-home-brings = { $home }: { $events ->
-    [one] um registro
+    [1] um registro
    *[other] { $events } registros
 }
 store-bad-clip = gravação { $hash }: { $what }
@@ -33,7 +33,7 @@ store-clip-size = tem { $found } bytes; são aceitos de 1 a { $most }
 store-clip-other-content = está danificada: os bytes não têm esta soma de verificação; guarde a gravação de novo
 store-not-imported = nada foi importado: { $why }
 store-import-faults = { $count ->
-    [one] uma falha: { $first }
+    [1] uma falha: { $first }
    *[other] { $count } falhas, a primeira: { $first }
 }
 store-import-other-homes = o arquivo faria este caderno ter várias casas. Traz { $homes }. Para ter várias em um caderno, para sempre, diga isso expressamente

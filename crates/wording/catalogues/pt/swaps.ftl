@@ -35,7 +35,7 @@ swaps-answer-how = Responda no quadro em “Responder”. Não dar nada está se
 swaps-to-board = Para o quadro
 swaps-dates = { $from } a { $to }
 swaps-past = { $drawn ->
-    [one] { $dates }: { $words }. Uma resposta sorteada, outra coisa { $swapped }, dadas como sorteado { $given }.
+    [1] { $dates }: { $words }. Uma resposta sorteada, outra coisa { $swapped }, dadas como sorteado { $given }.
    *[other] { $dates }: { $words }. { $drawn } respostas sorteadas, outra coisa { $swapped }, dadas como sorteado { $given }.
 }
 swaps-stopped = Parado.

@@ -16,7 +16,7 @@ today-shown-today = “{ $word }” { $times ->
 }
 today-words = Palavras
 today-more-words = { $count ->
-    [one] Mais uma palavra
+    [1] Mais uma palavra
    *[other] Mais { $count } palavras
 }
 today-trend = Apertos próprios nas últimas oito semanas: { $counts }
@@ -29,7 +29,7 @@ today-food-left-pieces = Comida que resta hoje: { $pieces }
 today-food-left = Recompensas de comida que restam hoje: { $left } de { $of }.
 today-food-over = Hoje não há mais recompensas de comida: { $over } acima de { $of }
 today-feeds = { $count ->
-    [one] Dado uma vez até agora.
+    [1] Dado uma vez até agora.
    *[other] Dado { $count } vezes até agora.
 }
 today-given = Dado até agora: { $kcal }.
@@ -50,7 +50,7 @@ today-do-board = Ao quadro
 today-do-stage = Mudar a etapa
 today-do-checks = Às verificações
 today-session = { $minutes ->
-    [one] Um minuto no máximo. Mostre:
+    [1] Um minuto no máximo. Mostre:
    *[other] { $minutes } minutos no máximo. Mostre:
 }
 today-planned = { $planned }. { $hint }

@@ -7,7 +7,7 @@ words-says = “{ $says }”:
 words-untested = Ainda sem teste de gostos: do que { $name } gosta é aqui um palpite.
 words-test-first = Testar antes, cerca de dez minutos
 words-tested = { $trials ->
-    [one] De um ensaio de um teste de gostos, da comida do dia, do tempo que leva para dar e do som das palavras.
+    [1] De um ensaio de um teste de gostos, da comida do dia, do tempo que leva para dar e do som das palavras.
    *[other] De { $trials } ensaios de testes de gostos, da comida do dia, do tempo que leva para dar e do som das palavras.
 }
 words-other-sets = Outros conjuntos ({ $sets })
@@ -15,9 +15,12 @@ words-left-out = Deixadas de fora, e porquê ({ $things })
 words-why-these = Por que estas?
 words-score = A melhor mistura: agradam, são dadas rápido, se distinguem bem. Pontuação { $total }: gosto e entregas { $liked }, tipos { $kinds }, sons distintos { $apart }, já ditas { $said }.
 words-best-in = O melhor de todos os conjuntos em { $share } de { $draws } sorteios do que ainda não se sabe.
-words-how-much = { $guess ->
-    [yes] cerca de { $times } vezes por dia junto ao quadro (por agora, um palpite)
-   *[no] cerca de { $times } vezes por dia junto ao quadro
+words-how-much = cerca de { $times ->
+    [1] uma vez
+   *[other] { $times } vezes
+} por dia junto ao quadro{ $guess ->
+    [yes] { " " }(por enquanto, um palpite)
+   *[no] { "" }
 }
 words-not-tested = Ainda por testar: que { $name } goste é um palpite.
 words-picked = Probabilidade de { $name } escolher isto em vez de algo mediano: { $figure }.
@@ -29,11 +32,23 @@ words-seconds-measured = Dar leva cerca de { $seconds } s: medido em casa, n = {
 words-seconds-kind = Dar leva cerca de { $seconds } s: como outras coisas do tipo em casa, n = { $n }, até ter número próprio.
 words-seconds-card = Dar leva { $seconds } s, como diz a ficha.
 words-seconds-usual = Dar leva cerca de { $seconds } s: habitual neste tipo (prática comum, sem fonte), até ser dado cinco vezes.
-words-a-day-measured = Dado { $times } vezes em um dia normal: medido em { $days } dias.
-words-a-day-card = No máximo { $times } vezes por dia, como diz a ficha.
-words-a-day-usual = No máximo { $times } vezes por dia: habitual neste tipo (prática comum, sem fonte).
+words-a-day-measured = Dado { $times ->
+    [1] uma vez
+   *[other] { $times } vezes
+} em um dia normal: medido em { $days ->
+    [1] um dia
+   *[other] { $days } dias
+}.
+words-a-day-card = No máximo { $times ->
+    [1] uma vez
+   *[other] { $times } vezes
+} por dia, como diz a ficha.
+words-a-day-usual = No máximo { $times ->
+    [1] uma vez
+   *[other] { $times } vezes
+} por dia: habitual neste tipo (prática comum, sem fonte).
 words-pieces = { $pieces ->
-    [one] Cabe um pedaço por dia, se não for dada outra recompensa de comida.
+    [1] Cabe um pedaço por dia, se não for dada outra recompensa de comida.
    *[other] Cabem { $pieces } pedaços por dia, se não for dada outra recompensa de comida.
 }
 words-already-said = Já dizem esta palavra muitas vezes.
@@ -164,10 +179,10 @@ words-because = Porque:
 words-would-change = O que mudaria isso:
 words-fact-shown = Mostrada
 words-fact-shown-times = { $times ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $times } vezes
 }, nos últimos sete dias { $week ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $week } vezes
 }
 words-fact-delay = Do aperto à entrega
