@@ -39,7 +39,10 @@ patterns-paced = { $name }s Drücke { $word ->
 patterns-paced-few = { $name }s Drücke { $word ->
     [none] aller Wörter
    *[other] von „{ $word }“
-}: zu wenig, um zu sagen, wie sie sich ändern ({ $days } Tage, n = { $n }; nötig sind { $least_days } Tage und { $least } Drücke).
+}: zu wenig, um zu sagen, wie sie sich ändern ({ $days ->
+    [one] { $days } Tag
+   *[other] { $days } Tage
+}, n = { $n }; nötig sind { $least_days } Tage und { $least } Drücke).
 patterns-lines = Vor und nach einer Änderung
 patterns-no-lines = Noch keine Änderung mit mindestens fünf Tagen auf beiden Seiten: Knöpfe verlegt, ein Wort oder eine Regel dazu.
 patterns-lines-do-not-show = Das zeigt nicht, dass es an der Änderung lag: Anderes änderte sich in diesen Tagen auch, die Drücke stiegen oder sanken schon, und eine von mehreren Änderungen sieht durch Zufall groß aus. Tage eines Tiers hängen zusammen, das Intervall ist also eher zu kurz. Ein Versuch mit der Änderung, mit gelosten Tagen, kann es zeigen.

@@ -39,7 +39,10 @@ patterns-paced = { $name }’s presses of { $word ->
 patterns-paced-few = { $name }’s presses of { $word ->
     [none] all words
    *[other] “{ $word }”
-}: too little to say how they change ({ $days } days, n = { $n }; it takes { $least_days } days and { $least } presses).
+}: too little to say how they change ({ $days ->
+    [one] { $days } day
+   *[other] { $days } days
+}, n = { $n }; it takes { $least_days } days and { $least } presses).
 patterns-lines = Before and after a change
 patterns-no-lines = No change with at least five days on both sides yet: buttons moved, a word or a rule that came.
 patterns-lines-do-not-show = This does not show that the change did it: other things changed in those days too, presses were already going up or down, and one of several changes looks large by chance. Days of one animal hang together, so the interval is rather too short. A trial of the change, with its days drawn by chance, can tell.

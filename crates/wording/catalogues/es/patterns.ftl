@@ -39,7 +39,10 @@ patterns-paced = Las pulsaciones de { $name } en { $word ->
 patterns-paced-few = Las pulsaciones de { $name } en { $word ->
     [none] todas las palabras
    *[other] «{ $word }»
-}: muy poco para decir cómo cambian ({ $days } días, n = { $n }; hacen falta { $least_days } días y { $least } pulsaciones).
+}: muy poco para decir cómo cambian ({ $days ->
+    [one] { $days } día
+   *[other] { $days } días
+}, n = { $n }; hacen falta { $least_days } días y { $least } pulsaciones).
 patterns-lines = Antes y después de un cambio
 patterns-no-lines = Aún ningún cambio con al menos cinco días a cada lado: botones movidos, una palabra o una regla nueva.
 patterns-lines-do-not-show = Esto no muestra que el cambio lo causara: otras cosas cambiaron también esos días, las pulsaciones ya subían o bajaban, y uno de varios cambios parece grande por azar. Los días de un animal están ligados, así que el intervalo es más bien corto. Una prueba del cambio, con sus días sorteados, puede mostrarlo.

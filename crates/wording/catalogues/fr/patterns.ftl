@@ -39,7 +39,10 @@ patterns-paced = Les appuis de { $name } sur { $word ->
 patterns-paced-few = Appuis de { $name } sur { $word ->
     [none] tous les mots
    *[other] « { $word } »
-} : trop peu pour dire comment ils changent ({ $days } jours, n = { $n } ; il faut { $least_days } jours et { $least } appuis).
+} : trop peu pour dire comment ils changent ({ $days ->
+    [one] { $days } jour
+   *[other] { $days } jours
+}, n = { $n } ; il faut { $least_days } jours et { $least } appuis).
 patterns-lines = Avant et après un changement
 patterns-no-lines = Pas encore de changement avec au moins cinq jours de chaque côté : boutons déplacés, mot ou règle venus.
 patterns-lines-do-not-show = Cela ne montre pas que le changement en est la cause : d’autres choses ont changé ces jours-là, les appuis montaient ou baissaient déjà, et l’un de plusieurs changements paraît grand par hasard. Les jours d’un animal sont liés, l’intervalle est donc plutôt trop court. Un essai du changement, aux jours tirés au sort, peut le dire.

@@ -39,7 +39,10 @@ patterns-paced = Os apertos de { $name } em { $word ->
 patterns-paced-few = Apertos de { $name } em { $word ->
     [none] todas as palavras
    *[other] “{ $word }”
-}: pouco demais para dizer como mudam ({ $days } dias, n = { $n }; são precisos { $least_days } dias e { $least } apertos).
+}: pouco demais para dizer como mudam ({ $days ->
+    [one] { $days } dia
+   *[other] { $days } dias
+}, n = { $n }; são precisos { $least_days } dias e { $least } apertos).
 patterns-lines = Antes e depois de uma mudança
 patterns-no-lines = Ainda nenhuma mudança com pelo menos cinco dias de cada lado: botões movidos, uma palavra ou regra nova.
 patterns-lines-do-not-show = Isto não mostra que a mudança causou: outras coisas mudaram nesses dias, os apertos já subiam ou desciam, e uma de várias mudanças parece grande por acaso. Os dias de um animal estão ligados, então o intervalo é um tanto curto. Um teste da mudança, com dias sorteados, pode mostrar.
