@@ -28,6 +28,7 @@ errors-only-https = Aqui nada se recebe nem se diz por HTTP sem criptografia. Ab
 errors-other-site = Isto veio da página de outro site e não foi aceito. Use a página do Sayso.
 errors-other-name = O Sayso não responde a este nome. Abra-o pelo endereço desta máquina ou pelo nome dela na rede de casa.
 errors-this-machine-only = Aqui o Sayso responde só nesta máquina. Abra http://localhost ou http://127.0.0.1 com a porta.
+errors-no-sound-taken = Este caderno não aceita som das páginas: quem o mantém desligou isso. Use um navegador que consiga ouvir sozinho.
 errors-no-such = Este caderno não conhece { $what ->
     [check] tal verificação
     [trial] tal ensaio

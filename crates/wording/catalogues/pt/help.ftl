@@ -11,6 +11,7 @@ help-seed = Semente da simulação
 help-port = Porta; 0 usa uma livre qualquer
 help-lan = Deixar entrar os celulares da rede de casa, cada um depois de digitar o código de pareamento mostrado aqui: em todos os endereços deste computador, ou só no que é dado
 help-secure = Servir os celulares por HTTPS, com um certificado feito aqui que cada celular instala uma vez. Precisam disso o microfone e as páginas que abrem com este computador desligado
+help-no-sound = Não aceitar som das páginas: os aparelhos ouvem sozinhos ou não ouvem
 help-command-serve = Servir o seu próprio caderno
 help-serve-data = Pasta do caderno; é criada se não existir
 help-command-devices = Listar os aparelhos pareados, ou terminar um ou todos; esteja o caderno a ser servido ou não
