@@ -48,8 +48,8 @@ designs-not-drawn-before = a ordem não foi sorteada antes do primeiro ponto, ou
 designs-was-stopped = o teste foi parado antes do fim
 designs-not-finished = o teste não terminou
 designs-too-short = { $points ->
-    [1] um ponto não chega para este plano; são precisos pelo menos { $needed }
-   *[other] { $points } pontos não chegam para este plano; são precisos pelo menos { $needed }
+    [1] um ponto não basta para este plano; são precisos pelo menos { $needed }
+   *[other] { $points } pontos não bastam para este plano; são precisos pelo menos { $needed }
 }
 designs-empty-condition = uma condição ainda não tem nenhuma observação, por isso não há nada a comparar
 designs-no-figure = não há número para esta fase: poucos pontos, ou todos ao mesmo tempo

@@ -1,7 +1,7 @@
 setup-what = { $step ->
     [food] Quanta comida { $name } pode ter?
     [wants] Do que { $name } pode gostar? Adicione quatro coisas.
-    [likes] Teste do que { $name } gosta
+    [likes] Teste os gostos de { $name }
     [words] Escolha as primeiras palavras de { $name }
     [places] Diga onde estão os botões
    *[people] Adicione quem responde a { $name }
