@@ -70,7 +70,11 @@ because-best-unclear = Noch nicht klar; bisher am besten: { $best } ({ $probabil
     [one] eine Wahl
    *[other] { $choices } Wahlen
 }).
-because-when-wanted = Von { $of } Malen, die { $name } eingeladen war und die Sache wollte: dieses Wort { $this }-mal gedrückt, ein anderes { $other }-mal, keines { $none }-mal.
+because-when-wanted = Von { $of } Malen, die { $name } eingeladen war und die Sache wollte: dieses Wort { $this ->
+    [0] nie
+    [one] einmal
+   *[other] { $this }-mal
+} gedrückt, ein anderes { $other }-mal, keines { $none }-mal.
 because-when-wanted-early = Zu früh, etwas zu sagen: { $name } { $of ->
     [0] war noch nie eingeladen, als die Sache gewollt war
     [one] war einmal eingeladen und wollte die Sache

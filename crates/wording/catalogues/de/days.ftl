@@ -10,7 +10,7 @@ days-cell = { $day }: { $presses ->
    *[other] { $presses } eigene Drücke
 }{ $sessions ->
     [0] , keine Sitzung
-   *[other] , { $joined } von { $sessions } Sitzungen mitgemacht
+   *[other] , mitgemachte Sitzungen: { $joined } von { $sessions }
 }{ $signs ->
     [none] { "" }
     [mild] , leichte Zeichen von Stress

@@ -71,7 +71,11 @@ because-best-unclear = Not clear yet; best so far: { $best } ({ $probability } s
     [one] one choice
    *[other] { $choices } choices
 }).
-because-when-wanted = Of { $of } times { $name } was invited and wanted the thing: this word pressed { $this } times, another { $other }, none { $none }.
+because-when-wanted = Of { $of } times { $name } was invited and wanted the thing: this word pressed { $this ->
+    [0] never
+    [one] once
+   *[other] { $this } times
+}, another { $other }, none { $none }.
 because-when-wanted-early = Too early to say: { $name } was { $of ->
     [0] never yet invited when wanting the thing
     [one] invited and wanted the thing once

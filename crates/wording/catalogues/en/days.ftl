@@ -10,7 +10,7 @@ days-cell = { $day }: { $presses ->
    *[other] { $presses } own presses
 }{ $sessions ->
     [0] , no session
-   *[other] , { $joined } of { $sessions } sessions joined
+   *[other] , sessions joined: { $joined } of { $sessions }
 }{ $signs ->
     [none] { "" }
     [mild] , mild signs of stress

@@ -70,7 +70,11 @@ because-best-unclear = Aún no está claro; lo mejor hasta ahora: { $best } ({ $
     [one] una elección
    *[other] { $choices } elecciones
 }).
-because-when-wanted = De { $of } veces que se invitó a { $name } y quería la cosa: esta palabra { $this } veces, otra { $other }, ninguna { $none }.
+because-when-wanted = De { $of } veces que se invitó a { $name } y quería la cosa: esta palabra { $this ->
+    [0] ninguna vez
+    [one] una vez
+   *[other] { $this } veces
+}, otra { $other }, ninguna { $none }.
 because-when-wanted-early = Demasiado pronto para decirlo: { $of ->
     [0] aún no se invitó a { $name } cuando quería la cosa
     [one] se invitó a { $name } y quería la cosa una vez

@@ -10,7 +10,7 @@ days-cell = { $day }: { $presses ->
    *[other] { $presses } pulsaciones propias
 }{ $sessions ->
     [0] , sin sesión
-   *[other] , { $joined } de { $sessions } sesiones
+   *[other] , sesiones con participación: { $joined } de { $sessions }
 }{ $signs ->
     [none] { "" }
     [mild] , señales leves de estrés

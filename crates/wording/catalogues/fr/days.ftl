@@ -10,7 +10,7 @@ days-cell = { $day } : { $presses ->
    *[other] { $presses } appuis spontanés
 }{ $sessions ->
     [0] , pas de séance
-   *[other] , { $joined } séances sur { $sessions }
+   *[other] , séances rejointes : { $joined } sur { $sessions }
 }{ $signs ->
     [none] { "" }
     [mild] , signes légers de stress

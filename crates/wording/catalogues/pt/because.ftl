@@ -70,7 +70,11 @@ because-best-unclear = Ainda não está claro; melhores até agora: { $best } ({
     [1] uma escolha
    *[other] { $choices } escolhas
 }).
-because-when-wanted = De { $of } vezes em que { $name } foi convidado e queria a coisa: esta palavra { $this } vezes, outra { $other }, nenhuma { $none }.
+because-when-wanted = De { $of } vezes em que { $name } foi convidado e queria a coisa: esta palavra { $this ->
+    [0] nenhuma vez
+    [1] uma vez
+   *[other] { $this } vezes
+}, outra { $other }, nenhuma { $none }.
 because-when-wanted-early = Cedo demais para dizer: { $name } { $of ->
     [0] ainda não recebeu um convite quando queria a coisa
     [1] recebeu um convite e queria a coisa uma vez

@@ -10,7 +10,7 @@ days-cell = { $day }: { $presses ->
    *[other] { $presses } apertos próprios
 }{ $sessions ->
     [0] , sem sessão
-   *[other] , { $joined } de { $sessions } sessões
+   *[other] , sessões com participação: { $joined } de { $sessions }
 }{ $signs ->
     [none] { "" }
     [mild] , sinais leves de estresse

@@ -14,7 +14,7 @@ store-backup-itself = é o próprio caderno
 store-backup-other-digest = está danificada: o conteúdo não tem a soma de verificação que indica
 store-backup-no-digest = está danificada: falta a soma de verificação
 store-backup-row = está danificada: { $what }
-store-backup-not-the-log = não contém o que o caderno contém; o disco pode estar a falhar
+store-backup-not-the-log = não contém o que o caderno contém; o disco pode estar falhando
 store-backup-loose = { $rows ->
     [1] uma linha não remete para nada
    *[other] { $rows } linhas não remetem para nada
