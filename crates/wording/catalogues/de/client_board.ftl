@@ -13,7 +13,7 @@ client-board-not-joined = noch nicht dabei
 client-board-ration-unknown = Ration unbekannt: { $why }
 client-board-no-figures = noch keine Zahlen
 client-board-used-up = Das Belohnungsfutter für heute ist aufgebraucht. Gib Spiel, Berührung oder Erkunden.
-client-board-treats-left = Noch an Leckerli: { $list }
+client-board-treats-left = Noch an Futterbelohnungen: { $list }
 client-board-kcal = { $n } kcal
 client-board-clock-off = Die Uhr dieses Geräts geht { $n } Minuten { $way ->
         [ahead] vor
@@ -194,7 +194,7 @@ client-board-swap-instead = Gib diesmal { $thing } stattdessen
 client-board-swap-as-always = Gib es wie immer. { $name } muss es nicht nehmen.
 client-board-swap-no-more = Das kann heute nicht mehr gegeben werden.
 client-board-swaps-link = Vereinbarte Tausche
-client-board-swaps-stopped = Tausche wurden beendet: Zeichen von Stress. Beantworte jedes Drücken mit seiner eigenen Sache.
+client-board-swaps-stopped = Tausche wurden beendet: Zeichen von Stress. Beantworte jeden Druck mit seiner eigenen Sache.
 client-board-swaps-strong = Ein starkes Zeichen: beende die Tausche. Bis dahin wird nichts gelost.
 client-board-swaps-mild = Wieder leichte Zeichen: beende die Tausche besser. Bis dahin wird nichts gelost.
 client-board-swaps-stop = Tausche beenden

@@ -10,7 +10,7 @@ days-cell = { $day }: { $presses ->
    *[other] { $presses } eigene Drücke
 }{ $sessions ->
     [0] , keine Sitzung
-   *[other] , { $joined } von { $sessions } Sitzungen mitgemacht
+   *[other] , mitgemachte Sitzungen: { $joined } von { $sessions }
 }{ $signs ->
     [none] { "" }
     [mild] , leichte Zeichen von Stress
@@ -102,7 +102,7 @@ days-times-as-fast = { $times }-mal so schnell
 days-unvoiced = Ohne Knopf erbeten, je Woche:
 days-named-figure = { $what }: { $figure }
 days-next-words = Wörter, die als Nächste kommen könnten
-days-hold = { $used } von { $all } Wörtern auf dem Brett sind in Gebrauch; lass diese wachsen, bevor mehr dazukommen (üblich, ohne Quelle).
+days-hold = Wörter des Bretts in Gebrauch: { $used } von { $all }. Lass diese wachsen, bevor mehr dazukommen (üblich, ohne Quelle).
 days-next-gap = { $word }: { $asked ->
     [one] einmal
    *[other] { $asked }-mal

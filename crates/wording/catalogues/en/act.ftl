@@ -45,7 +45,7 @@ act-answer = Answer every press of “{ $word }”, also with “not now”.
 act-signal-times = { $name } asks for “{ $word }” more than you can give. Put up a sign all can see: for { $available } s answer every press with the thing, then for { $unavailable } s say “not now” and offer something else, and again.
 act-rest = Teach nothing today. Answer presses of “{ $word }”.
 act-plan-check = Plan a check of { $words }.
-act-go-on-with-check = Go on with the check: { $done } of { $of } trials are done.
+act-go-on-with-check = Go on with the check: { $done } of { $of } trials done.
 act-quoted = “{ $word }”
 
 # What would change it.

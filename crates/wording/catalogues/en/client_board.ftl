@@ -14,7 +14,7 @@ client-board-not-joined = not joined yet
 client-board-ration-unknown = Ration not known: { $why }
 client-board-no-figures = no figures yet
 client-board-used-up = Today’s food rewards are used up. Give play, touch or exploring.
-client-board-treats-left = Treats left: { $list }
+client-board-treats-left = Food rewards left: { $list }
 client-board-kcal = { $n } kcal
 client-board-clock-off = This device’s clock is { $n } minutes { $way ->
         [ahead] ahead of

@@ -57,7 +57,16 @@ evidence-sentence-own = { $name } pressed “{ $word }” { $times ->
     [one] once
    *[other] { $times } times
 } unasked in four weeks; without invitations or a check, that alone does not say what the word means.
-evidence-sentence-invited = Invited when wanting the thing, { $name } pressed a button { $pressed } of { $wanted } times. Of { $presses } presses at invitations of “{ $word }”, { $right } were of that word: { $above ->
+evidence-sentence-invited = Invited when wanting the thing, { $name } pressed a button { $pressed } of { $wanted ->
+    [one] { $wanted } time
+   *[other] { $wanted } times
+}. Of { $presses ->
+    [one] { $presses } press
+   *[other] { $presses } presses
+} at invitations of “{ $word }”, { $right } { $right ->
+    [one] was of that word
+   *[other] were of that word
+}: { $above ->
     [yes] more than chance
    *[other] not more than chance so far
 }.

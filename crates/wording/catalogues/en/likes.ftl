@@ -86,7 +86,10 @@ likes-new-test = New test
 likes-ranking = Ranking
 likes-sheet = A sheet of this to print
 likes-disagree = Ways of testing can disagree: dogs ranked foods differently two at a time and in a row; only the lowest agreed (Cameron, Siddall & Bizo 2021). Likes also change with the hour and the day, so older trials count for less.
-likes-known-how = Probability that no other thing is clearly better: { $share }, n = { $n } choices. Enough is 90%; stop in any case at 60 choices, for { $name }’s sake.
+likes-known-how = Probability that no other thing is clearly better: { $share }, n = { $n ->
+    [one] { $n } choice
+   *[other] { $n } choices
+}. Enough is 90%; stop in any case at 60 choices, for { $name }’s sake.
 likes-next = What to offer next
 likes-next-pair = { $left } to { $name }’s left, { $right } to the right.
 likes-offer-pair = Offer this pair now
@@ -107,8 +110,8 @@ likes-in-seconds = seconds
 likes-taken = taken
 likes-agree = Do { $name }’s choices agree with each other? { $zeta } (1: without a circle such as A over B, B over C, C over A; 0: none). { $circular } of at most { $most } circles, n = { $items } things compared.
 likes-side = Taken from { $name }’s left: { $share }, { $p }.
-likes-over-middling = Chance of picking it over something middling
-likes-chance = chance
+likes-over-middling = Probability of picking it over something middling
+likes-chance = probability
 likes-scores = Scores: { $format }
 likes-score-of = { $format ->
     [single] share of offers that were taken up

@@ -65,7 +65,10 @@ exchange-fault-found = { $times }{ $place }: se encontró «{ $found }»; se esp
 exchange-fault-found-one-of = { $times }{ $place }: se encontró «{ $found }», por ejemplo; se esperaba { $wanted }.
 exchange-whose = De quién son
 exchange-unnamed = Un hogar sin nombre ({ $id })
-exchange-share-new = { $count } nuevos
+exchange-share-new = { $count ->
+    [one] { $count } nuevo
+   *[other] { $count } nuevos
+}
 exchange-share-backup = { $count } en la copia
 exchange-not-here = { $share }, no en este cuaderno
 exchange-new-events = Registros nuevos

@@ -86,7 +86,10 @@ likes-new-test = Nueva prueba
 likes-ranking = Orden
 likes-sheet = Una hoja de esto para imprimir
 likes-disagree = Las formas de probar pueden discrepar: los perros ordenaron comidas de otro modo de dos en dos y en fila; solo coincidió la última (Cameron, Siddall & Bizo 2021). Los gustos cambian con la hora y el día, así que los ensayos viejos cuentan menos.
-likes-known-how = Probabilidad de que nada más sea claramente mejor: { $share }, n = { $n } elecciones. Basta con el 90 %; para en todo caso a las 60, por el bien de { $name }.
+likes-known-how = Probabilidad de que nada más sea claramente mejor: { $share }, n = { $n ->
+    [one] { $n } elección
+   *[other] { $n } elecciones
+}. Basta con el 90 %; para en todo caso a las 60, por el bien de { $name }.
 likes-next = Qué ofrecer ahora
 likes-next-pair = { $left } a la izquierda de { $name }, { $right } a la derecha.
 likes-offer-pair = Ofrecer este par ahora

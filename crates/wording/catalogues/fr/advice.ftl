@@ -1,7 +1,7 @@
 advice-topic-welfare = D’abord le bien-être
 advice-topic-ration = Nourriture
 advice-topic-set-up = Préparer
-advice-topic-likes = Goûts
+advice-topic-likes = Préférences
 advice-topic-stuck = Bloqué
 advice-topic-show = Montrer
 advice-topic-invite = Inviter
@@ -36,12 +36,19 @@ advice-next-words-invited = « { $word } » { $times ->
    *[other] { $times } fois, dont { $invited } en invitant
 }
 advice-next-answer = Réponds à ce que { $name } presse.
-advice-length-few-sessions = Pratique courante : seulement { $timed } séances chronométrées en quatre semaines.
+advice-length-few-sessions = Pratique courante : { $timed ->
+    [0] aucune séance chronométrée
+    [1] une seule séance chronométrée
+   *[other] seulement { $timed } séances chronométrées
+} en quatre semaines.
 advice-length-few-left = Pratique courante : moins d’un quart de { $timed } séances chronométrées ont été quittées tôt.
 advice-length-quarter-left = Un quart de { $timed } séances chronométrées avait été quitté à { $minutes } min ; finis avant.
 
-advice-good-first-press = Premier appui sur « { $word } » par { $name } de soi-même, { $day }.
-advice-good-more-presses = « { $word } » : { $now } appuis spontanés en sept jours, { $before } dans les quatre semaines d’avant.
+advice-good-first-press = Premier appui spontané de { $name } sur « { $word } », { $day }.
+advice-good-more-presses = « { $word } » : { $now ->
+    [1] un appui spontané
+   *[other] { $now } appuis spontanés
+} en sept jours, { $before } dans les quatre semaines d’avant.
 advice-good-check-passed = Vérification réussie : { $words }, juste { $right } fois sur { $of }.
 advice-good-joined = { $name } a participé à { $joined } séances sur { $of }.
 advice-good-taken = { $name } a pris { $taken } choses données sur { $of }.

@@ -1,7 +1,7 @@
 errors-too-large = C’est trop grand ; au plus { $bytes } octets passent ici à la fois. Envoie moins à la fois.
 errors-not-paired = Cet appareil n’est pas associé au carnet. Ouvre /pair et saisis le code affiché là où Sayso a été lancé.
 errors-too-many = { $seconds ->
-    [one] Trop d’essais. Attends une seconde, puis réessaie.
+    [1] Trop d’essais. Attends une seconde, puis réessaie.
    *[other] Trop d’essais. Attends { $seconds } secondes, puis réessaie.
 }
 errors-no-home = Il n’y a pas encore de foyer ici. Ouvre /start pour en créer un.

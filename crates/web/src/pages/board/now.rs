@@ -179,7 +179,10 @@ pub fn now(page: &AnimalPage) -> Now {
                 cautions: care.get(&r.reward).cloned().unwrap_or_default(),
             })
             .collect(),
-        ration: RationNow { budget_kcal: ration.budget_kcal, refusal: ration.refusal.map(|why| refusal(l, &why)) },
+        ration: RationNow {
+            budget_kcal: ration.budget_kcal,
+            refusal: ration.refusal.map(|why| refusal(l, page.card.name.as_str(), &why)),
+        },
         signs: signs(page),
         battery: say!(l, hazards::battery),
         changed_ahead: changed_ahead(story, &today, at),
