@@ -81,7 +81,10 @@ words-these-alike = Ceux-ci se ressemblent beaucoup :
 words-different = Un autre mot pour l’un d’eux se distingue mieux.
 words-off = Retirés, ou pour d’autres ({ $words })
 words-to-others = pour d’autres
-words-shown = montré n = { $shown } · appuis de soi-même en 28 jours n = { $own }
+words-shown = montré { $shown } fois · { $own ->
+    [one] { $own } appui de soi-même
+   *[other] { $own } appuis de soi-même
+} en 28 jours
 words-stage = { $stage ->
     [prepare] préparer
     [show] montrer
@@ -160,6 +163,7 @@ words-stage-with = Étape avec { $name }
 words-stage-now = Maintenant : { $stage }, { $means }.
 words-figures-agree = Les chiffres indiquent la même chose.
 words-figures-differ = Les chiffres indiquent { $stage } : { $means }.
+words-figures-behind = Pourquoi
 words-because = Parce que :
 words-would-change = Ce qui le changerait :
 words-fact-shown = Montré

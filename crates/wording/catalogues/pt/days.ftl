@@ -59,7 +59,6 @@ days-delay = Do toque à entrega
 days-delay-told = Do toque à entrega, valor do meio dos últimos sete dias: { $seconds }.
 days-seconds = segundos
 days-when-invited = Tempo até apertar quando convidado
-days-invitations-of-days = os convites destes dias que podem mostrar
 days-answers = Respostas aos toques próprios
 days-answer = { $answer ->
     [given] Dado

@@ -81,7 +81,13 @@ words-these-alike = Estas soam muito parecidas:
 words-different = Outra palavra para uma delas distingue-se melhor.
 words-off = Retiradas, ou para outros ({ $words })
 words-to-others = para outros
-words-shown = mostrada n = { $shown } · toques próprios em 28 dias n = { $own }
+words-shown = mostrada { $shown ->
+    [one] uma vez
+   *[other] { $shown } vezes
+} · { $own ->
+    [one] um toque próprio
+   *[other] { $own } toques próprios
+} em 28 dias
 words-stage = { $stage ->
     [prepare] preparar
     [show] mostrar
@@ -160,6 +166,7 @@ words-stage-with = Etapa com { $name }
 words-stage-now = Agora: { $stage }, { $means }.
 words-figures-agree = Os números apontam para o mesmo.
 words-figures-differ = Os números apontam para { $stage }: { $means }.
+words-figures-behind = Por quê
 words-because = Porque:
 words-would-change = O que o mudaria:
 words-fact-shown = Mostrada
