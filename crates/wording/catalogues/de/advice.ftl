@@ -57,21 +57,19 @@ advice-lean-left = { $name } neigt nach links: Mische die Seiten gut und teste w
 advice-lean-right = { $name } neigt nach rechts: Mische die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
 advice-lean-too-few = Zu wenige Wahlen, um etwas über Seiten zu sagen.
 advice-lean-none = Keine Neigung zu einer Seite über den Zufall hinaus.
-advice-known-well-enough = Klare Lieblinge vorerst: { $best } ({ $sure } sicher, n = { $n ->
-    [one] { $n } Wahl
+advice-known-well-enough = Klare Lieblinge vorerst: { $best } ({ $sure } sicher, { $n ->
+    [one] eine Wahl
    *[other] { $n } Wahlen
 }).
-advice-known-enough-for-now = Nicht entschieden, aber vorerst genug; bisher am besten: { $best } ({ $sure } sicher, n = { $n ->
-    [one] { $n } Wahl
+advice-known-enough-for-now = Nicht entschieden, aber vorerst genug; bisher am besten: { $best } ({ $sure } sicher, { $n ->
+    [one] eine Wahl
    *[other] { $n } Wahlen
 }).
-advice-known-not-yet = Noch nicht klar; bisher am besten: { $best } ({ $sure } sicher, n = { $n ->
-    [one] { $n } Wahl
+advice-known-not-yet = Noch nicht klar; bisher am besten: { $best } ({ $sure } sicher, { $n ->
+    [one] eine Wahl
    *[other] { $n } Wahlen
 }).
 advice-next-pair = Dieses Paar sagt am meisten darüber, welche die besten sind; die Seiten gleichen frühere aus.
-advice-chance-even = Eines von { $words } Wörtern wären { $even }.
-advice-chance-habit = Eines von { $words } Wörtern wären { $even }; wird zu anderen eingeladen, wird dieses in { $habit } gedrückt.
 
 # Where a word stands.
 advice-stage-prepare = vorbereiten

@@ -119,6 +119,7 @@ because-later-unknown = Ob es bleibt, ist nicht bekannt: { $wanted ->
 } zwei Wochen und mehr nach dem Können (gewünscht: { $needed }).
 because-later = Zwei Wochen und mehr nach dem Können: { $pressed } der { $wanted } Male gedrückt, die { $name } die Sache wollte, richtig bei { $right } von { $presses }.
 because-strain = Starke Stresszeichen an mehreren Tagen in Sitzungen mit diesem Wort.
+because-ends-sessions = Dieses Wort beendet eine Sitzung: Es wird dann gezeigt, und niemand wartet darauf.
 because-not-prepared = Belohnung oder Antwort des Wortes steht nicht fest.
 because-contradiction = Die Aufzeichnungen widersprechen sich: { $why }
 because-no-recording-checked = Niemand hat hier eine Aufnahme davon geprüft. Familienhunde beantworteten etwa 30 % gelernter Signale aus Knöpfen, fast 100 % von lebender Stimme (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).

@@ -59,7 +59,6 @@ days-delay = Vom Druck zum Geben
 days-delay-told = Vom Druck zum Geben, mittlerer Wert der letzten sieben Tage: { $seconds }.
 days-seconds = Sekunden
 days-when-invited = Zeit bis zum Druck nach Einladung
-days-invitations-of-days = den Einladungen dieser Tage, die es zeigen können
 days-answers = Antworten auf eigene Drücke
 days-answer = { $answer ->
     [given] Gegeben

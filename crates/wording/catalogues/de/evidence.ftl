@@ -74,8 +74,8 @@ evidence-stage = Stufe: { $stage }
 evidence-figures-point = Die Zahlen sprechen für { $stage }.
 evidence-invitations = Einladungen
 evidence-no-curve = Lernkurve: { $why }.
-evidence-time-to-press = Zeit bis zum Druck
-evidence-these-invitations = diesen Einladungen
+evidence-waiting = Zeit bis zum Druck, die Mitte: { $median }. Einladungen ohne Druck zählen bis zum Ende der Wartezeit (Kaplan–Meier).
+evidence-waiting-open = nicht erreicht: auf zu wenige folgte ein Druck innerhalb der Wartezeit (n = { $n })
 evidence-showings-presses = Zeigen und eigene Drücke
 evidence-showings-a-day = Zeigen am Tag
 evidence-showings = Zeigen

@@ -78,37 +78,38 @@ likes-page-title = Was { $name } mag
 likes-no-test-today = Heute kein Test: starke Zeichen von Stress wurden notiert. Gib Raum; ein ruhiger Tag kommt.
 likes-nothing-tested = Noch ist nichts getestet. Ein Test zeigt, was { $name } wählt; die ersten Wörter sollten das meistgewählte sein.
 likes-from-trials = { $trials ->
-    [one] Aus n = 1 Durchgang, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
-   *[other] Aus n = { $trials } Durchgängen, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
+    [one] Aus einem Durchgang, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
+   *[other] Aus { $trials } Durchgängen, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
 }
 likes-test-again = Noch einmal testen:
 likes-new-test = Neuer Test
 likes-ranking = Reihenfolge
 likes-sheet = Ein Blatt davon zum Drucken
 likes-disagree = Testarten können sich widersprechen: Hunde ordneten Futter zu zweit und in der Reihe verschieden; nur das letzte stimmte überein (Cameron, Siddall & Bizo 2021). Vorlieben ändern sich mit Stunde und Tag; ältere Durchgänge zählen weniger.
-likes-known-how = Wahrscheinlichkeit, dass nichts anderes klar besser ist: { $share }, n = { $n ->
-    [one] { $n } Wahl
-   *[other] { $n } Wahlen
-}. 90 % genügen; bei 60 Wahlen ist Schluss, { $name } zuliebe.
+likes-known-how = Wie sicher: die Wahrscheinlichkeit, dass nichts anderes klar besser ist. 90 % genügen; bei 60 Wahlen ist Schluss, { $name } zuliebe.
 likes-next = Was als Nächstes anbieten
 likes-next-pair = { $left } links von { $name }, { $right } rechts.
 likes-offer-pair = Dieses Paar jetzt anbieten
 likes-tests-so-far = Tests bisher
 likes-none-yet = Noch keine.
 likes-test-line = { $trials ->
-    [one] { $things } Sachen · n = 1 Durchgang
-   *[other] { $things } Sachen · n = { $trials } Durchgänge
+    [one] { $things } Sachen · ein Durchgang
+   *[other] { $things } Sachen · { $trials } Durchgänge
 }
 likes-begun-by = begonnen von { $name }
 likes-go-on = Weiter
 likes-see = Ansehen
 likes-this-test = Dieser Test
-likes-this-n = n = { $trials }, davon ohne Wahl: { $none }
+likes-this-n = { $trials ->
+    [one] ein Durchgang
+   *[other] { $trials } Durchgänge
+}, davon ohne Wahl: { $none }
 likes-thing = Sache
 likes-offered = angeboten
 likes-in-seconds = Sekunden
 likes-taken = genommen
-likes-agree = Passen die Wahlen von { $name } zueinander? { $zeta } (1: ohne Kreis wie A vor B, B vor C, C vor A; 0: gar nicht). { $circular } von höchstens { $most } Kreisen, n = { $items } verglichene Sachen.
+likes-agree = Passen die Wahlen von { $name } zueinander? { $zeta } (1: ohne Kreis wie A vor B, B vor C, C vor A; 0: gar nicht). { $circular } von höchstens { $most } Kreisen, { $items } verglichene Sachen.
+likes-sides = Seiten: die Zahlen
 likes-side = Von links genommen: { $share }, { $p }.
 likes-over-middling = Wahrscheinlichkeit, es etwas Mittlerem vorzuziehen
 likes-chance = Wahrscheinlichkeit

@@ -96,7 +96,13 @@ words-these-alike = Diese klingen sehr ähnlich:
 words-different = Ein anderes Wort für eines davon ist leichter zu unterscheiden.
 words-off = Weggenommen, oder für andere ({ $words })
 words-to-others = für andere
-words-shown = gezeigt n = { $shown } · eigene Drücke in 28 Tagen n = { $own }
+words-shown = { $shown ->
+    [one] einmal
+   *[other] { $shown }-mal
+} gezeigt · in 28 Tagen { $own ->
+    [one] einmal
+   *[other] { $own }-mal
+} von selbst gedrückt
 words-stage = { $stage ->
     [prepare] vorbereiten
     [show] zeigen
@@ -175,6 +181,7 @@ words-stage-with = Stufe mit { $name }
 words-stage-now = Jetzt: { $stage }, { $means }.
 words-figures-agree = Die Zahlen sprechen für dasselbe.
 words-figures-differ = Die Zahlen sprechen für { $stage }: { $means }.
+words-figures-behind = Weshalb
 words-because = Weil:
 words-would-change = Was es ändern würde:
 words-fact-shown = Gezeigt

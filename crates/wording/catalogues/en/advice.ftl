@@ -62,21 +62,19 @@ advice-lean-left = { $name } leans to the left side: mix sides well and test on.
 advice-lean-right = { $name } leans to the right side: mix sides well and test on. The ranking allows for it.
 advice-lean-too-few = Too few choices to say anything about sides.
 advice-lean-none = No sign of a lean to one side beyond chance.
-advice-known-well-enough = Clear favourites for now: { $best } ({ $sure } sure, n = { $n ->
-    [one] { $n } choice
+advice-known-well-enough = Clear favourites for now: { $best } ({ $sure } sure, { $n ->
+    [one] one choice
    *[other] { $n } choices
 }).
-advice-known-enough-for-now = Not settled, but enough for now; best so far: { $best } ({ $sure } sure, n = { $n ->
-    [one] { $n } choice
+advice-known-enough-for-now = Not settled, but enough for now; best so far: { $best } ({ $sure } sure, { $n ->
+    [one] one choice
    *[other] { $n } choices
 }).
-advice-known-not-yet = Not clear yet; best so far: { $best } ({ $sure } sure, n = { $n ->
-    [one] { $n } choice
+advice-known-not-yet = Not clear yet; best so far: { $best } ({ $sure } sure, { $n ->
+    [one] one choice
    *[other] { $n } choices
 }).
 advice-next-pair = This pair would tell most about which few are best; sides balance earlier ones.
-advice-chance-even = One in { $words } words would be { $even }.
-advice-chance-habit = One in { $words } words would be { $even }; when others are invited, this one is pressed in { $habit }.
 
 # Where a word stands.
 advice-stage-prepare = prepare

@@ -120,6 +120,7 @@ because-later-unknown = Whether it lasts is not known: { $wanted ->
 } two weeks and more after mastery (wanted: { $needed }).
 because-later = Two weeks and more after mastery: pressed { $pressed } of the { $wanted } times { $name } wanted the thing, right in { $right } of { $presses }.
 because-strain = Strong signs of stress on several days in sessions with this word.
+because-ends-sessions = This word ends a session: it is shown then, and nobody waits for it.
 because-not-prepared = The word’s reward or answer is not settled.
 because-contradiction = The records contradict themselves: { $why }
 because-no-recording-checked = Nobody has checked a recording of it here. Family dogs answered about 30% of trained cues from buttons, near 100% from a live voice (17 dogs; Higaki 2025, figures from a press text).

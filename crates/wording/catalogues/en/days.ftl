@@ -59,7 +59,6 @@ days-delay = From press to giving
 days-delay-told = Press to giving, middle value of the last seven days: { $seconds }.
 days-seconds = seconds
 days-when-invited = Time to press when invited
-days-invitations-of-days = the invitations of these days that can tell
 days-answers = Answers to own presses
 days-answer = { $answer ->
     [given] Given

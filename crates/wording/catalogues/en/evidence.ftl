@@ -74,8 +74,8 @@ evidence-stage = Stage: { $stage }
 evidence-figures-point = The figures point to { $stage }.
 evidence-invitations = Invitations
 evidence-no-curve = Learning curve: { $why }.
-evidence-time-to-press = Time to press
-evidence-these-invitations = these invitations
+evidence-waiting = Time to press, the middle: { $median }. Invitations without a press count up to the end of the wait (Kaplan–Meier).
+evidence-waiting-open = not reached: too few were answered by a press within the wait (n = { $n })
 evidence-showings-presses = Showings and own presses
 evidence-showings-a-day = Showings a day
 evidence-showings = showings

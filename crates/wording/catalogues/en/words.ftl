@@ -96,7 +96,13 @@ words-these-alike = These sound much alike:
 words-different = A different word for one of them is easier to tell apart.
 words-off = Taken off, or taught to others ({ $words })
 words-to-others = taught to others
-words-shown = shown n = { $shown } · own presses in 28 days n = { $own }
+words-shown = shown { $shown ->
+    [one] once
+   *[other] { $shown } times
+} · { $own ->
+    [one] one own press
+   *[other] { $own } own presses
+} in 28 days
 words-stage = { $stage ->
     [prepare] prepare
     [show] show
@@ -175,6 +181,7 @@ words-stage-with = Stage with { $name }
 words-stage-now = Now: { $stage }, { $means }.
 words-figures-agree = The figures point to the same.
 words-figures-differ = The figures point to { $stage }: { $means }.
+words-figures-behind = Because of what
 words-because = Because:
 words-would-change = What would change it:
 words-fact-shown = Shown

@@ -57,21 +57,19 @@ advice-lean-left = { $name } tiende a la izquierda: mezcla bien los lados y sigu
 advice-lean-right = { $name } tiende a la derecha: mezcla bien los lados y sigue probando. El orden lo tiene en cuenta.
 advice-lean-too-few = Muy pocas elecciones para decir algo de los lados.
 advice-lean-none = Ninguna tendencia a un lado más allá del azar.
-advice-known-well-enough = Favoritos claros por ahora: { $best } ({ $sure } de seguridad, n = { $n ->
-    [one] { $n } elección
+advice-known-well-enough = Favoritos claros por ahora: { $best } ({ $sure } de seguridad, { $n ->
+    [one] una elección
    *[other] { $n } elecciones
 }).
-advice-known-enough-for-now = No decidido, pero basta por ahora; lo mejor hasta ahora: { $best } ({ $sure } de seguridad, n = { $n ->
-    [one] { $n } elección
+advice-known-enough-for-now = No decidido, pero basta por ahora; lo mejor hasta ahora: { $best } ({ $sure } de seguridad, { $n ->
+    [one] una elección
    *[other] { $n } elecciones
 }).
-advice-known-not-yet = Aún no está claro; lo mejor hasta ahora: { $best } ({ $sure } de seguridad, n = { $n ->
-    [one] { $n } elección
+advice-known-not-yet = Aún no está claro; lo mejor hasta ahora: { $best } ({ $sure } de seguridad, { $n ->
+    [one] una elección
    *[other] { $n } elecciones
 }).
 advice-next-pair = Esta pareja diría más sobre cuáles son las mejores; los lados equilibran los anteriores.
-advice-chance-even = Una de { $words } palabras sería { $even }.
-advice-chance-habit = Una de { $words } palabras sería { $even }; al invitar a otras, esta se pulsa en { $habit }.
 
 # Where a word stands.
 advice-stage-prepare = preparar

@@ -119,6 +119,7 @@ because-later-unknown = No se sabe si dura: { $wanted ->
 } dos semanas o más después de dominarla (se buscan { $needed }).
 because-later = Dos semanas o más después de dominarla: pulsó { $pressed } de las { $wanted } veces que { $name } quería la cosa, acertó { $right } de { $presses }.
 because-strain = Señales fuertes de estrés en varios días en sesiones con esta palabra.
+because-ends-sessions = Esta palabra termina la sesión: se muestra entonces y nadie la espera.
 because-not-prepared = La recompensa o la respuesta de la palabra no está fijada.
 because-contradiction = Los registros se contradicen: { $why }
 because-no-recording-checked = Nadie ha revisado aquí una grabación suya. Perros de familia respondieron a cerca del 30 % de las señales aprendidas desde botones, casi al 100 % de viva voz (17 perros; Higaki 2025, cifras de una nota de prensa).

@@ -59,7 +59,6 @@ days-delay = De pulsar a dar
 days-delay-told = De pulsar a dar, valor central de los últimos siete días: { $seconds }.
 days-seconds = segundos
 days-when-invited = Tiempo hasta pulsar al invitar
-days-invitations-of-days = las invitaciones de estos días que pueden mostrarlo
 days-answers = Respuestas a las pulsaciones propias
 days-answer = { $answer ->
     [given] Dado

@@ -74,8 +74,8 @@ evidence-stage = Etapa: { $stage }
 evidence-figures-point = Las cifras apuntan a { $stage }.
 evidence-invitations = Invitaciones
 evidence-no-curve = Curva de aprendizaje: { $why }.
-evidence-time-to-press = Tiempo hasta pulsar
-evidence-these-invitations = estas invitaciones
+evidence-waiting = Tiempo hasta pulsar, el valor central: { $median }. Las invitaciones sin pulsación cuentan hasta el final de la espera (Kaplan–Meier).
+evidence-waiting-open = no se alcanza: muy pocas tuvieron una pulsación durante la espera (n = { $n })
 evidence-showings-presses = Muestras y pulsaciones propias
 evidence-showings-a-day = Muestras por día
 evidence-showings = demostraciones

@@ -96,7 +96,13 @@ words-these-alike = Estas suenan muy parecidas:
 words-different = Otra palabra para una de ellas se distingue mejor.
 words-off = Retiradas, o para otros ({ $words })
 words-to-others = para otros
-words-shown = mostrada n = { $shown } · pulsaciones propias en 28 días n = { $own }
+words-shown = mostrada { $shown ->
+    [one] una vez
+   *[other] { $shown } veces
+} · { $own ->
+    [one] una pulsación propia
+   *[other] { $own } pulsaciones propias
+} en 28 días
 words-stage = { $stage ->
     [prepare] preparar
     [show] enseñar
@@ -175,6 +181,7 @@ words-stage-with = Etapa con { $name }
 words-stage-now = Ahora: { $stage }, { $means }.
 words-figures-agree = Las cifras apuntan a lo mismo.
 words-figures-differ = Las cifras apuntan a { $stage }: { $means }.
+words-figures-behind = Por qué
 words-because = Porque:
 words-would-change = Lo que lo cambiaría:
 words-fact-shown = Enseñada

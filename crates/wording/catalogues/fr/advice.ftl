@@ -57,12 +57,19 @@ advice-lean-left = { $name } penche vers la gauche : mélange bien les côtés e
 advice-lean-right = { $name } penche vers la droite : mélange bien les côtés et continue à tester. Le classement en tient compte.
 advice-lean-too-few = Trop peu de choix pour parler des côtés.
 advice-lean-none = Aucune préférence de côté au-delà du hasard.
-advice-known-well-enough = Favoris clairs pour l’instant : { $best } (sûr à { $sure }, n = { $n } choix).
-advice-known-enough-for-now = Pas tranché, mais assez pour l’instant ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, n = { $n } choix).
-advice-known-not-yet = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, n = { $n } choix).
+advice-known-well-enough = Favoris clairs pour l’instant : { $best } (sûr à { $sure }, { $n ->
+    [1] un choix
+   *[other] { $n } choix
+}).
+advice-known-enough-for-now = Pas tranché, mais assez pour l’instant ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, { $n ->
+    [1] un choix
+   *[other] { $n } choix
+}).
+advice-known-not-yet = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, { $n ->
+    [1] un choix
+   *[other] { $n } choix
+}).
 advice-next-pair = Cette paire en dirait le plus sur les quelques meilleurs ; les côtés équilibrent les précédents.
-advice-chance-even = Un mot sur { $words } ferait { $even }.
-advice-chance-habit = Un mot sur { $words } ferait { $even } ; quand d’autres sont invités, celui-ci est pressé dans { $habit }.
 
 # Where a word stands.
 advice-stage-prepare = préparer

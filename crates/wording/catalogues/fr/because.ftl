@@ -115,6 +115,7 @@ because-later-unknown = On ne sait pas si cela dure : { $wanted ->
 } deux semaines ou plus après la maîtrise (souhaité : { $needed }).
 because-later = Deux semaines ou plus après la maîtrise : appuyé { $pressed } des { $wanted } fois où { $name } voulait la chose, juste { $right } fois sur { $presses }.
 because-strain = Signes forts de stress sur plusieurs jours dans des séances avec ce mot.
+because-ends-sessions = Ce mot termine la séance : on le montre à ce moment-là, et personne ne l’attend.
 because-not-prepared = La récompense ou la réponse du mot n’est pas fixée.
 because-contradiction = Les notes se contredisent : { $why }
 because-no-recording-checked = Personne n’a vérifié ici un enregistrement de ce mot. Des chiens de famille ont répondu à environ 30 % des signaux appris depuis des boutons, près de 100 % à voix vive (17 chiens ; Higaki 2025, chiffres d’un texte de presse).

@@ -59,7 +59,6 @@ days-delay = De l’appui au don
 days-delay-told = De l’appui au don, valeur médiane des sept derniers jours : { $seconds }.
 days-seconds = secondes
 days-when-invited = Temps jusqu’à l’appui après invitation
-days-invitations-of-days = les invitations de ces jours qui peuvent le montrer
 days-answers = Réponses aux appuis spontanés
 days-answer = { $answer ->
     [given] Donné

@@ -71,8 +71,8 @@ evidence-stage = Étape : { $stage }
 evidence-figures-point = Les chiffres indiquent { $stage }.
 evidence-invitations = Invitations
 evidence-no-curve = Courbe d’apprentissage : { $why }.
-evidence-time-to-press = Temps jusqu’à l’appui
-evidence-these-invitations = ces invitations
+evidence-waiting = Temps jusqu’à l’appui, la valeur du milieu : { $median }. Les invitations sans appui comptent jusqu’à la fin de l’attente (Kaplan–Meier).
+evidence-waiting-open = pas atteinte : trop peu ont eu un appui pendant l’attente (n = { $n })
 evidence-showings-presses = Démonstrations et appuis spontanés
 evidence-showings-a-day = Démonstrations par jour
 evidence-showings = démonstrations

@@ -96,7 +96,10 @@ words-these-alike = Ceux-ci se ressemblent beaucoup :
 words-different = Un autre mot pour l’un d’eux se distingue mieux.
 words-off = Retirés, ou pour d’autres ({ $words })
 words-to-others = pour d’autres
-words-shown = montré n = { $shown } · appuis spontanés en 28 jours n = { $own }
+words-shown = montré { $shown } fois · { $own ->
+    [one] { $own } appui spontané
+   *[other] { $own } appuis spontanés
+} en 28 jours
 words-stage = { $stage ->
     [prepare] préparer
     [show] montrer
@@ -175,6 +178,7 @@ words-stage-with = Étape avec { $name }
 words-stage-now = Maintenant : { $stage }, { $means }.
 words-figures-agree = Les chiffres indiquent la même chose.
 words-figures-differ = Les chiffres indiquent { $stage } : { $means }.
+words-figures-behind = Pourquoi
 words-because = Parce que :
 words-would-change = Ce qui le changerait :
 words-fact-shown = Montré

@@ -57,21 +57,19 @@ advice-lean-left = { $name } tende à esquerda: misture bem os lados e continue 
 advice-lean-right = { $name } tende à direita: misture bem os lados e continue testando. A ordem leva isso em conta.
 advice-lean-too-few = Poucas escolhas para dizer algo dos lados.
 advice-lean-none = Nenhuma tendência a um lado além do acaso.
-advice-known-well-enough = Favoritos claros por enquanto: { $best } ({ $sure } de certeza, n = { $n ->
-    [one] { $n } escolha
+advice-known-well-enough = Favoritos claros por enquanto: { $best } ({ $sure } de certeza, { $n ->
+    [1] uma escolha
    *[other] { $n } escolhas
 }).
-advice-known-enough-for-now = Não decidido, mas basta por enquanto; melhores até agora: { $best } ({ $sure } de certeza, n = { $n ->
-    [one] { $n } escolha
+advice-known-enough-for-now = Não decidido, mas basta por enquanto; melhores até agora: { $best } ({ $sure } de certeza, { $n ->
+    [1] uma escolha
    *[other] { $n } escolhas
 }).
-advice-known-not-yet = Ainda não está claro; melhores até agora: { $best } ({ $sure } de certeza, n = { $n ->
-    [one] { $n } escolha
+advice-known-not-yet = Ainda não está claro; melhores até agora: { $best } ({ $sure } de certeza, { $n ->
+    [1] uma escolha
    *[other] { $n } escolhas
 }).
 advice-next-pair = Este par diria mais sobre quais são os melhores; os lados equilibram os anteriores.
-advice-chance-even = Uma em { $words } palavras seria { $even }.
-advice-chance-habit = Uma em { $words } palavras seria { $even }; quando outras são convidadas, esta é apertada em { $habit }.
 
 # Where a word stands.
 advice-stage-prepare = preparar

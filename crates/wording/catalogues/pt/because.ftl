@@ -119,6 +119,7 @@ because-later-unknown = Não se sabe se dura: { $wanted ->
 } duas semanas ou mais após o domínio (desejado: { $needed }).
 because-later = Duas semanas ou mais após o domínio: apertou { $pressed } das { $wanted } vezes em que { $name } queria a coisa, certo em { $right } de { $presses }.
 because-strain = Sinais fortes de estresse em vários dias em sessões com esta palavra.
+because-ends-sessions = Esta palavra termina a sessão: é mostrada nessa hora, e ninguém espera por ela.
 because-not-prepared = A recompensa ou a resposta da palavra não está definida.
 because-contradiction = Os registros se contradizem: { $why }
 because-no-recording-checked = Ninguém verificou aqui uma gravação dela. Cães de família responderam a cerca de 30% dos sinais aprendidos vindos de botões, perto de 100% à voz viva (17 cães; Higaki 2025, números de um texto de imprensa).

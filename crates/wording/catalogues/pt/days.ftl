@@ -59,7 +59,6 @@ days-delay = Do aperto à entrega
 days-delay-told = Do aperto à entrega, valor do meio dos últimos sete dias: { $seconds }.
 days-seconds = segundos
 days-when-invited = Tempo até apertar quando convidado
-days-invitations-of-days = os convites destes dias que podem mostrar
 days-answers = Respostas aos apertos próprios
 days-answer = { $answer ->
     [given] Dado

@@ -78,37 +78,38 @@ likes-page-title = Do que { $name } gosta
 likes-no-test-today = Hoje sem teste: foram anotados sinais fortes de estresse. Dê espaço; um dia calmo virá.
 likes-nothing-tested = Ainda nada foi testado. Um teste mostra o que { $name } escolhe; as primeiras palavras devem ser o que mais escolhe.
 likes-from-trials = { $trials ->
-    [1] De n = 1 ensaio, sem escolha: { $none }. Não escolher também é uma resposta e fica.
-   *[other] De n = { $trials } ensaios, destes sem escolha: { $none }. Não escolher também é uma resposta e fica.
+    [1] De um ensaio, sem escolha: { $none }. Não escolher também é uma resposta e fica.
+   *[other] De { $trials } ensaios, destes sem escolha: { $none }. Não escolher também é uma resposta e fica.
 }
 likes-test-again = Testar de novo:
 likes-new-test = Novo teste
 likes-ranking = Ordem
 likes-sheet = Uma folha disto para imprimir
 likes-disagree = As formas de testar podem divergir: os cães ordenaram comidas de outro modo em pares e em fila; só a última coincidiu (Cameron, Siddall & Bizo 2021). Os gostos mudam com a hora e o dia, por isso os ensaios antigos contam menos.
-likes-known-how = Probabilidade de nada ser claramente melhor: { $share }, n = { $n ->
-    [one] { $n } escolha
-   *[other] { $n } escolhas
-}. Bastam 90%; pare de qualquer forma nas 60, pelo bem de { $name }.
+likes-known-how = A certeza: a probabilidade de nada ser claramente melhor. Bastam 90%; pare em todo caso nas 60 escolhas, pelo bem de { $name }.
 likes-next = O que oferecer a seguir
 likes-next-pair = { $left } à esquerda de { $name }, { $right } à direita.
 likes-offer-pair = Oferecer este par agora
 likes-tests-so-far = Testes até agora
 likes-none-yet = Nenhum ainda.
 likes-test-line = { $trials ->
-    [1] { $things } coisas · n = 1 ensaio
-   *[other] { $things } coisas · n = { $trials } ensaios
+    [1] { $things } coisas · um ensaio
+   *[other] { $things } coisas · { $trials } ensaios
 }
 likes-begun-by = começado por { $name }
 likes-go-on = Continuar
 likes-see = Ver
 likes-this-test = Este teste
-likes-this-n = n = { $trials }, destes sem escolha: { $none }
+likes-this-n = { $trials ->
+    [1] um ensaio
+   *[other] { $trials } ensaios
+}, sem escolha: { $none }
 likes-thing = Coisa
 likes-offered = oferecido
 likes-in-seconds = segundos
 likes-taken = aceito
-likes-agree = As escolhas de { $name } concordam entre si? { $zeta } (1: sem círculos como A sobre B, B sobre C, C sobre A; 0: nada). { $circular } de { $most } círculos possíveis, n = { $items } coisas comparadas.
+likes-agree = As escolhas de { $name } concordam entre si? { $zeta } (1: sem círculos como A sobre B, B sobre C, C sobre A; 0: nada). { $circular } de { $most } círculos possíveis, { $items } coisas comparadas.
+likes-sides = Lados: os números
 likes-side = Aceito à esquerda de { $name }: { $share }, { $p }.
 likes-over-middling = Probabilidade de ser escolhido em vez de algo mediano
 likes-chance = probabilidade

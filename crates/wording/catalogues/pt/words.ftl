@@ -96,7 +96,13 @@ words-these-alike = Estas soam muito parecidas:
 words-different = Outra palavra para uma delas se distingue melhor.
 words-off = Retiradas, ou para outros ({ $words })
 words-to-others = para outros
-words-shown = mostrada n = { $shown } · apertos próprios em 28 dias n = { $own }
+words-shown = mostrada { $shown ->
+    [1] uma vez
+   *[other] { $shown } vezes
+} · { $own ->
+    [1] um aperto próprio
+   *[other] { $own } apertos próprios
+} em 28 dias
 words-stage = { $stage ->
     [prepare] preparar
     [show] mostrar
@@ -175,6 +181,7 @@ words-stage-with = Etapa com { $name }
 words-stage-now = Agora: { $stage }, { $means }.
 words-figures-agree = Os números apontam para o mesmo.
 words-figures-differ = Os números apontam para { $stage }: { $means }.
+words-figures-behind = Por quê
 words-because = Porque:
 words-would-change = O que mudaria isso:
 words-fact-shown = Mostrada

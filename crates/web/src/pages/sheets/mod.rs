@@ -195,7 +195,8 @@ fn view(page: &Page, sheet: &Sheet, asked: &str, choice: Markup) -> Markup {
                 a.button href="/sheets" { (say!(l, sheets::all)) }
             }
             (choice)
-            article.print-sheet {
+            // Paper has no tap: a sheet is all figures.
+            article.print-sheet data-part="figures" {
                 (html::blocks(page, &sheet.blocks))
                 footer.quiet { (say!(l, sheets::foot, home = &sheet.foot.home, day = &sheet.foot.day)) }
             }
