@@ -38,13 +38,13 @@ store-import-faults = { $count ->
 }
 store-import-other-homes = o ficheiro faria este caderno ter várias casas. Traz { $homes }. Para ter várias num caderno, para sempre, di-lo expressamente
 store-import-taken = outro registo com o id { $id } já está guardado
-store-row = { $line ->
-    [0] { $field }: esperava-se { $wanted }
-   *[other] linha { $line }, { $field }: esperava-se { $wanted }
-}
-store-row-found = { $line ->
-    [0] { $field }: encontrado “{ $found }”; esperava-se { $wanted }
-   *[other] linha { $line }, { $field }: encontrado “{ $found }”; esperava-se { $wanted }
-}
 store-database = base de dados: { $why }
 store-no-home-yet = { $dir } ainda não contém nenhuma casa
+store-damaged-row = registro { $id } (linha { $row }): { $what }
+store-row-no-event = seu conteúdo não é um registro
+store-row-column = sua coluna { $column } diz outra coisa que seu conteúdo
+store-log-left = já não está lá, mas { $file } ao lado está; pode haver registros ali
+store-other-schema = seu esquema { $schema } não é o que este programa fez
+store-snapshot = o instantâneo de { $home } { $what }; remova o arquivo { $file } e comece de novo: o diário é a verdade, e dele se faz outro
+store-snapshot-differs = difere do diário no registro { $id } (linha { $row })
+store-snapshot-more = contém o registro { $id }, que o diário não tem
