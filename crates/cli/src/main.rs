@@ -19,9 +19,6 @@ use sayso_wording::Locale;
 use std::process::ExitCode;
 use std::time::Duration;
 
-/// What clap answers where the arguments make no sense.
-const WRONG_USE: u8 = 2;
-
 /// How long work that nobody waits for any more may hold up the end, such as a page half computed.
 const LAST_WAIT: Duration = Duration::from_millis(500);
 
@@ -31,7 +28,7 @@ fn main() -> ExitCode {
         Ok(locale) => locale,
         Err(why) => {
             eprintln!("sayso: {why}");
-            return ExitCode::from(WRONG_USE);
+            return ExitCode::from(wrong_use::CODE);
         }
     };
     let asked = help::command(&ahead).try_get_matches().and_then(|given| Cli::from_arg_matches(&given));
@@ -66,7 +63,7 @@ fn other_than_a_command(l: &Locale, why: &clap::Error) -> ExitCode {
         }
         _ => eprintln!("sayso: {}", wrong_use::told(l, why)),
     }
-    ExitCode::from(WRONG_USE)
+    ExitCode::from(wrong_use::CODE)
 }
 
 async fn run(l: &Locale, cli: Cli) -> Result<ExitCode, CliError> {

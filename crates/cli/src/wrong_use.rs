@@ -5,6 +5,9 @@ use clap::error::{ContextKind, ContextValue, ErrorKind};
 use sayso_wording::{Locale, Message, say};
 use std::error::Error;
 
+/// What the program ends with where its arguments make no sense.
+pub const CODE: u8 = 2;
+
 /// What is wrong, what may have been meant, and how the command is used.
 pub fn told(l: &Locale, why: &clap::Error) -> String {
     let mut told = what(l, why);
@@ -128,7 +131,7 @@ mod tests {
         "cannot be used",
         "is not in",
         "subcommand",
-        "expected",
+        "were expected",
         "UTF-8 was detected",
     ];
 

@@ -1,9 +1,9 @@
 //! `completions` and `man`: the command line's own description, in the forms shells and `man` read, in English.
 
-use crate::WRONG_USE;
 use crate::error::CliError;
 use crate::help;
 use crate::out::tell;
+use crate::wrong_use;
 use clap_complete::Shell;
 use sayso_wording::{Locale, say};
 use std::path::Path;
@@ -18,7 +18,7 @@ pub fn help(l: &Locale, names: &[String]) -> ExitCode {
         }
         Err(unknown) => {
             eprintln!("sayso: {}", say!(l, usage::unknown_command, command = unknown));
-            ExitCode::from(WRONG_USE)
+            ExitCode::from(wrong_use::CODE)
         }
     }
 }
