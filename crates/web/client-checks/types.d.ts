@@ -1239,7 +1239,10 @@ export interface components {
          */
         EventId: string;
         Failure: {
+            /** @description In the language of Accept-Language. */
             error: string;
+            /** @description Which failure it is, the same in every language; refused where problems says more. */
+            kind: string;
             problems?: components["schemas"]["Problem"][];
         };
         /**
@@ -1505,6 +1508,8 @@ export interface components {
             problems?: {
                 field?: string;
                 found?: string;
+                /** @description Which problem it is, the same in every language. */
+                kind?: string;
                 line?: number;
                 wanted?: string;
             }[];
@@ -1540,7 +1545,9 @@ export interface components {
         Problem: {
             /** @description Path of the field, such as body.word. */
             field: string;
-            /** @description What was found and what would be right. */
+            /** @description Which problem it is, the same in every language. */
+            kind: string;
+            /** @description What was found and what would be right, in the language of Accept-Language. */
             what: string;
         };
         /** @description What a session is for. */

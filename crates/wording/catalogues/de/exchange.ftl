@@ -63,6 +63,12 @@ exchange-times = { $count ->
 exchange-fault = { $times }{ $place }: erwartet wurde { $wanted }.
 exchange-fault-found = { $times }{ $place }: gefunden „{ $found }“; erwartet wurde { $wanted }.
 exchange-fault-found-one-of = { $times }{ $place }: gefunden zum Beispiel „{ $found }“; erwartet wurde { $wanted }.
+exchange-fault-said = { $times }{ $place }: { $what }.
+exchange-in-lines = { $count ->
+    [one] (Zeile { $lines })
+   *[other] (Zeilen { $lines })
+}
+exchange-in-more-lines = (Zeilen { $lines } und weitere)
 exchange-whose = Wem sie gehören
 exchange-unnamed = Ein Zuhause ohne Namen ({ $id })
 exchange-share-new = { $count } neu

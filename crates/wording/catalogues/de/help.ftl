@@ -94,3 +94,7 @@ help-sheet-days = Tage, von denen der Bericht erzählt: 14, 28 oder 84
 help-sheet-size = Größe der Schilder: small, middle oder large
 help-sheet-paper = Papier: a4 oder letter
 help-sheet-to = Datei, die geschrieben wird; eine vorhandene wird ersetzt
+help-help = Diese Hilfe zeigen
+help-version = Die Version zeigen
+help-command-help = Die Hilfe zu einem Befehl zeigen
+help-of = Namen des Befehls, etwa design plan

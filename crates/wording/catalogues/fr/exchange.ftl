@@ -63,6 +63,12 @@ exchange-times = { $count ->
 exchange-fault = { $times }{ $place } : attendu { $wanted }.
 exchange-fault-found = { $times }{ $place } : trouvé « { $found } » ; attendu { $wanted }.
 exchange-fault-found-one-of = { $times }{ $place } : trouvé par exemple « { $found } » ; attendu { $wanted }.
+exchange-fault-said = { $times }{ $place } : { $what }.
+exchange-in-lines = { $count ->
+    [one] (ligne { $lines })
+   *[other] (lignes { $lines })
+}
+exchange-in-more-lines = (lignes { $lines } et d’autres)
 exchange-whose = À qui elles sont
 exchange-unnamed = Un foyer sans nom ({ $id })
 exchange-share-new = { $count ->

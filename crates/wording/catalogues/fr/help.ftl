@@ -94,3 +94,7 @@ help-sheet-days = Jours que couvre le rapport de progrès : 14, 28 ou 84
 help-sheet-size = Taille des étiquettes : small, middle ou large
 help-sheet-paper = Papier : a4 ou letter
 help-sheet-to = Fichier à écrire ; s’il existe, il est remplacé
+help-help = Afficher cette aide
+help-version = Afficher la version
+help-command-help = Afficher l’aide d’une commande
+help-of = Noms de la commande, comme design plan

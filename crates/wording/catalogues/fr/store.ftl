@@ -38,13 +38,13 @@ store-import-faults = { $count ->
 }
 store-import-other-homes = le fichier ferait tenir plusieurs foyers à ce carnet. Il apporte { $homes }. Pour en garder plusieurs dans un carnet, pour toujours, dis-le
 store-import-taken = une autre entrée avec l’id { $id } est déjà gardée
-store-row = { $line ->
-    [0] { $field } : attendu { $wanted }
-   *[other] ligne { $line }, { $field } : attendu { $wanted }
-}
-store-row-found = { $line ->
-    [0] { $field } : trouvé « { $found } » ; attendu { $wanted }
-   *[other] ligne { $line }, { $field } : trouvé « { $found } » ; attendu { $wanted }
-}
 store-database = base de données : { $why }
 store-no-home-yet = { $dir } ne contient pas encore de foyer
+store-damaged-row = entrée { $id } (ligne { $row }) : { $what }
+store-row-no-event = son contenu n’est pas une entrée
+store-row-column = sa colonne { $column } dit autre chose que son contenu
+store-log-left = il n’est plus là, mais { $file } à côté l’est ; il peut y avoir des entrées dedans
+store-other-schema = son schéma { $schema } n’est pas celui que ce programme a fait
+store-snapshot = l’instantané de { $home } { $what } ; enlève le fichier { $file } et recommence : le journal fait foi, et un autre en est tiré
+store-snapshot-differs = diffère du journal à l’entrée { $id } (ligne { $row })
+store-snapshot-more = contient l’entrée { $id }, que le journal n’a pas

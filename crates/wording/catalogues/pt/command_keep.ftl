@@ -1,5 +1,6 @@
 command-keep-input-too-large = a entrada padrão tem mais de { $most } MiB; use `sayso import` para arquivos
 command-keep-input-line = entrada padrão, linha { $line }: { $why }
+command-keep-input-no-array = entrada padrão, linha { $line }, coluna { $column }: espera-se uma lista JSON de registros; daqui em diante não dá para ler
 command-keep-input-event = entrada padrão, registro { $number }: { $why }
 command-keep-kept = { $id } guardado
 command-keep-known = { $id } já conhecido

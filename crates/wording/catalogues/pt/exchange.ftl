@@ -63,6 +63,12 @@ exchange-times = { $count ->
 exchange-fault = { $times }{ $place }: o esperado era { $wanted }.
 exchange-fault-found = { $times }{ $place }: encontrado “{ $found }”; o esperado era { $wanted }.
 exchange-fault-found-one-of = { $times }{ $place }: encontrado “{ $found }”, por exemplo; o esperado era { $wanted }.
+exchange-fault-said = { $times }{ $place }: { $what }.
+exchange-in-lines = { $count ->
+    [one] (linha { $lines })
+   *[other] (linhas { $lines })
+}
+exchange-in-more-lines = (linhas { $lines } e outras)
 exchange-whose = De quem são
 exchange-unnamed = Uma casa sem nome ({ $id })
 exchange-share-new = { $count ->

@@ -152,3 +152,6 @@ faults-file-not-a-backup = “{ $name }” não é uma cópia de segurança: est
 faults-file-damaged = “{ $name }” está danificado: { $what }
 faults-file-unknown = “{ $name }” não é dos que se podem trazer: uma tabela (.csv), linhas de JSON (.jsonl ou .ndjson), um pacote (.tar) ou uma cópia de segurança (.sayso)
 faults-take-in-home = não é só a deste caderno: o arquivo traz { $homes }. Para ter nele várias casas, para sempre, acrescente take_in_other_home=true
+faults-away-home = é { $home }, outra casa que a deste caderno; para ter várias num caderno, importe um arquivo dos registros dela e diga isso
+faults-too-many-bytes = é longo demais: { $bytes } bytes, e { $most } é o máximo
+faults-not-written = não pode ser escrito como JSON

@@ -94,3 +94,7 @@ help-sheet-days = Dias que o relatório de progresso abrange: 14, 28 ou 84
 help-sheet-size = Tamanho das etiquetas: small, middle ou large
 help-sheet-paper = Papel: a4 ou letter
 help-sheet-to = Arquivo a escrever; se já existir, é substituído
+help-help = Mostrar esta ajuda
+help-version = Mostrar a versão
+help-command-help = Mostrar a ajuda de um comando
+help-of = Nomes do comando, como design plan

@@ -38,13 +38,13 @@ store-import-faults = { $count ->
 }
 store-import-other-homes = o arquivo faria este caderno ter várias casas. Traz { $homes }. Para ter várias em um caderno, para sempre, diga isso expressamente
 store-import-taken = outro registro com o id { $id } já está guardado
-store-row = { $line ->
-    [0] { $field }: o esperado era { $wanted }
-   *[other] linha { $line }, { $field }: o esperado era { $wanted }
-}
-store-row-found = { $line ->
-    [0] { $field }: encontrado “{ $found }”; o esperado era { $wanted }
-   *[other] linha { $line }, { $field }: encontrado “{ $found }”; o esperado era { $wanted }
-}
 store-database = banco de dados: { $why }
 store-no-home-yet = { $dir } ainda não contém nenhuma casa
+store-damaged-row = registro { $id } (linha { $row }): { $what }
+store-row-no-event = seu conteúdo não é um registro
+store-row-column = sua coluna { $column } diz outra coisa que seu conteúdo
+store-log-left = já não está lá, mas { $file } ao lado está; pode haver registros ali
+store-other-schema = seu esquema { $schema } não é o que este programa fez
+store-snapshot = o instantâneo de { $home } { $what }; remova o arquivo { $file } e comece de novo: o diário é a verdade, e dele se faz outro
+store-snapshot-differs = difere do diário no registro { $id } (linha { $row })
+store-snapshot-more = contém o registro { $id }, que o diário não tem
