@@ -1,4 +1,5 @@
-//! Listening through a real browser's microphone, which plays a scene of known presses.
+//! Listening through a real browser's microphone, which plays a scene of known presses, over the web socket: the browser
+//! cannot run the engine itself.
 
 use crate::harness::{Browser, PHONE, Server, story};
 use crate::sounds::{add, bed, replay, room, say, wav};
@@ -82,7 +83,7 @@ const PRESSES: [(u64, f64, f64); 6] =
     [(0, 2.5, 1.0), (2, 5.0, 0.975), (1, 7.5, 1.02), (3, 10.0, 0.99), (0, 12.5, 1.0), (1, 15.0, 1.01)];
 
 /// Presses in a room, and a person saying two of the words.
-fn scene() -> Vec<f32> {
+pub fn scene() -> Vec<f32> {
     let mut scene = bed(18, 0.002, 11);
     for (w, t, speed) in PRESSES {
         add(&mut scene, &room(&replay(&say(w, 0), speed), 0.3, 9), t, 0.3);
@@ -94,7 +95,7 @@ fn scene() -> Vec<f32> {
 }
 
 /// The presses in the log, by time: word, when, event.
-async fn heard(dir: &Path) -> Vec<(WordId, Moment, Event)> {
+pub async fn heard(dir: &Path) -> Vec<(WordId, Moment, Event)> {
     let (_, story) = story(dir).await;
     let mut all: Vec<_> = story.everyones::<Press>().map(|f| (f.part.word, f.at(), f.event.clone())).collect();
     all.sort_by_key(|(_, at, _)| *at);
@@ -102,7 +103,7 @@ async fn heard(dir: &Path) -> Vec<(WordId, Moment, Event)> {
 }
 
 /// Exactly the presses of the scene, in order, as far apart as they were.
-fn assert_exact(found: &[(WordId, Moment, Event)], notebook: &Notebook) {
+pub fn assert_exact(found: &[(WordId, Moment, Event)], notebook: &Notebook) {
     let told: Vec<_> = found
         .iter()
         .map(|(w, at, _)| format!("word {} at {at}", notebook.words.iter().position(|x| x == w).unwrap()))
@@ -122,9 +123,10 @@ const ALL_HEARD: &str = "return Number(document.getElementById('listen').dataset
 async fn presses_at_the_microphone_appear_on_the_page_and_in_the_log() {
     let notebook = Notebook::new(4, 4).await;
     let server = Server::start(notebook.dir.path(), 0);
-    let browser = Browser::hearing(PHONE, &notebook.sound(&scene())).await;
+    let browser = Browser::sending(PHONE, &notebook.sound(&scene())).await;
     browser.goto(&server.url(&format!("/a/{}/listen", notebook.animal))).await;
     assert_eq!(browser.text("listen-state").await, "Off.");
+    assert!(browser.text("listen-way").await.starts_with("This browser cannot hear by itself"));
     browser.tap("listen-switch").await;
     browser.until("listening", "return document.getElementById('listen').dataset.state === 'on'").await;
     assert!(browser.text("listen-state").await.starts_with("Listening for 4 words since "));
@@ -156,7 +158,7 @@ async fn presses_at_the_microphone_appear_on_the_page_and_in_the_log() {
 async fn nothing_is_lost_or_doubled_while_the_notebook_is_away() {
     let notebook = Notebook::new(4, 4).await;
     let mut server = Server::start(notebook.dir.path(), 0);
-    let browser = Browser::hearing(PHONE, &notebook.sound(&scene())).await;
+    let browser = Browser::sending(PHONE, &notebook.sound(&scene())).await;
     browser.goto(&server.url(&format!("/a/{}/board", notebook.animal))).await;
     browser.tap("fold-microphone").await;
     browser.tap("listen-switch").await;

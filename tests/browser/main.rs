@@ -7,6 +7,7 @@ mod accessibility;
 mod board;
 mod charts;
 mod drawn;
+mod ear;
 mod every_page;
 mod first;
 mod hand;

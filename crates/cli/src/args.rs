@@ -74,6 +74,8 @@ pub struct Serving {
     pub lan: Option<std::net::IpAddr>,
     #[arg(long, requires = "lan")]
     pub secure: bool,
+    #[arg(long)]
+    pub no_sound: bool,
 }
 
 /// What to listen to, and for what.

@@ -11,13 +11,15 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("model", &[]),
     ("methods", &["model"]),
     ("listen", &[]),
+    // The engine once more, for pages.
+    ("ear", &["listen"]),
     ("store", &["model"]),
     ("advisor", &["model", "methods", "listen"]),
     ("notebook", &["model", "listen", "store"]),
     ("sim", &["model"]),
     ("wording", &["model", "methods", "listen", "store", "advisor", "notebook"]),
     ("paper", &["model", "advisor", "wording"]),
-    ("web", &["model", "methods", "listen", "store", "advisor", "notebook", "wording", "paper"]),
+    ("web", &["model", "methods", "listen", "ear", "store", "advisor", "notebook", "wording", "paper"]),
     ("cli", &["model", "methods", "listen", "store", "advisor", "notebook", "sim", "wording", "paper", "web"]),
     ("lab", &["model", "methods", "listen", "store", "advisor", "notebook", "sim"]),
 ];

@@ -3,7 +3,7 @@
 use crate::decide::weights::Weights;
 use crate::error::ListenError;
 use crate::io::clip::Clip;
-use crate::search::template_bank::{FASTEST, SLOWEST, TemplateBank};
+use crate::search::template_bank::{Cut, FASTEST, SLOWEST, TemplateBank};
 use crate::verify::coherence::{self, SearchRamps};
 use crate::verify::coherent_sum::ReplaySpectra;
 use serde::{Deserialize, Serialize};
@@ -13,6 +13,8 @@ use serde::{Deserialize, Serialize};
 pub enum Pace {
     /// Within half a second of the end of a clip of up to 3 s, 0.6 s for one of 4 s, at several times the cost.
     Live,
+    /// Within about a second of the end of a clip, for a device that also does other things.
+    Page,
     /// Within some seconds.
     File,
 }
@@ -49,11 +51,16 @@ impl Enrolled {
                 return Err(ListenError::ClipLength { word: c.word().to_owned(), seconds: c.seconds() });
             }
         }
+        let cut = match pace {
+            Pace::Live => Cut::Short,
+            Pace::Page => Cut::Middle,
+            Pace::File => Cut::Long,
+        };
         let sounds: Vec<Vec<f32>> = clips.iter().map(Clip::at_engine_rate).collect();
         let replays: Vec<ReplaySpectra> = sounds.iter().map(|x| coherence::prepare(x)).collect();
         Ok(Self {
             words: clips.iter().map(|c| c.word().to_owned()).collect(),
-            bank: TemplateBank::new(&sounds, pace == Pace::File),
+            bank: TemplateBank::new(&sounds, cut),
             ramps: SearchRamps::new(&replays),
             replays,
             sounds,
@@ -70,6 +77,7 @@ impl Enrolled {
         self.sounds.iter().map(|x| coherence::reach(x.len(), SLOWEST)).max().unwrap_or(0)
     }
 
+    #[cfg(feature = "files")]
     pub(crate) fn shortest_reach(&self) -> u64 {
         self.sounds.iter().map(|x| coherence::reach(x.len(), FASTEST)).min().unwrap_or(0)
     }

@@ -29,6 +29,7 @@ pub use decide::rivals::{BEYOND as RIVAL_BEYOND, rival_leads};
 pub use decide::weights::{Cascade, Classifier, FIGURE_NAMES, Provenance, StageBound, Weights};
 pub use detection::{Candidate, Detection};
 pub use detector::{Config, Detector};
+pub use dsp::resampler::RATE as ENGINE_RATE;
 pub use enrolled::{Enrolled, Pace};
 pub use error::{ListenError, Undecodable};
 #[cfg(feature = "files")]

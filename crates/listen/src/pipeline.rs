@@ -7,7 +7,7 @@ use crate::detection::Candidate;
 use crate::dsp::resampler::RATE;
 use crate::enrolled::Enrolled;
 use crate::search::peak_picking::PeakPicker;
-use crate::search::template_bank::{Block, FASTEST, SPEEDS};
+use crate::search::template_bank::{FASTEST, HeldBlocks, SPEEDS};
 use crate::search::whitening::{HOP, WINDOW, Whitener};
 use crate::verify::coherence::{self, CoherenceSearch, Match, Stage};
 use crate::verify::coherent_sum::SHARES;
@@ -103,14 +103,14 @@ impl Pipeline {
         let enrolled = Arc::clone(&self.enrolled);
         let bank = &enrolled.bank;
         let step = bank.block_size().step as u64;
-        let mut blocks: Vec<Block> = Vec::new();
+        let mut held = HeldBlocks::default();
         for w in 0..self.next.len() {
             let (at, need) = (self.next[w], bank.need(w));
-            let Some(room) = self.whitener.rows.end().checked_sub(at + need as u64) else { continue };
-            if blocks.first().is_none_or(|b| b.at != at || b.need != need) {
-                blocks = (0..=room / step).map(|i| bank.block(&self.whitener.rows, at + i * step, need)).collect();
-            }
-            for scores in bank.score(&blocks, w) {
+            let rows = &self.whitener.rows;
+            let Some(room) = rows.end().checked_sub(at + need as u64) else { continue };
+            let blocks =
+                held.of(at, need, || (0..=room / step).map(|i| bank.block(rows, at + i * step, need)).collect());
+            for scores in bank.score(blocks, w) {
                 for (z, s) in scores.best.iter().zip(&scores.speed) {
                     self.peaks[w].push(*z, *s);
                 }

@@ -46,6 +46,7 @@ export interface Keeping {
   sticky?: boolean;
   memo?: [string, unknown];
   tap?: string;
+  aside?: boolean;
 }
 
 /** A round as this device remembers it. */
@@ -130,6 +131,95 @@ export interface Stream {
 export interface Microphone {
   rate: number;
   stop(): Promise<void>;
+  /** Asks for sound again where the browser halted it. */
+  resume(): void;
+}
+
+/** A press as the engine tells it: which clip, seconds since the stream began, and how it sounded. */
+export interface HeardNow {
+  clip: number;
+  onset: number;
+  confidence: number;
+  speed: number;
+  level: number;
+  share: number;
+}
+
+/** What the engine's module offers; see crates/ear/src/exports.rs. */
+export interface Parts {
+  memory: WebAssembly.Memory;
+  room(samples: number): number;
+  clip(rate: number): number;
+  begin(rate: number): number;
+  push(): number;
+  gap(samples: number): number;
+  finish(): number;
+  presses(): number;
+  fault(): number;
+}
+
+/** One ear. */
+export interface Engine {
+  clip(samples: Float32Array, rate: number): void;
+  begin(rate: number): void;
+  push(samples: Float32Array): HeardNow[];
+  gap(samples: number): HeardNow[];
+  finish(): HeardNow[];
+  bytes(): number;
+}
+
+/** What the page asks of the engine's worker, one of these a message. */
+export interface ToEar {
+  open: { module: ArrayBuffer; clips: Float32Array[]; clipRate: number };
+  begin: { stream: string; rate: number };
+  sound: Piece;
+  end: Record<string, never>;
+}
+
+/** What the worker answers. */
+export interface FromEar {
+  ready?: { bytes: number };
+  heard?: HeardNow[];
+  /** The stream they were heard in. */
+  stream?: string;
+  /** How many samples were taken. */
+  samples?: number;
+  ended?: boolean;
+  wrong?: string;
+}
+
+/** What is listened for, and what presses are noted with. */
+export interface Vocabulary {
+  home: string;
+  zone: string;
+  rate: number;
+  words: { word: string; says: string; clip: string }[];
+  left_out: string[];
+}
+
+/** A worker whose engine is ready. */
+export interface Ear {
+  worker: Worker;
+  words: Vocabulary;
+  bytes: number;
+}
+
+/** How a stream is heard on this device. */
+export interface EarOptions {
+  opening: Promise<Ear>;
+  rate: number;
+  began: number;
+  options: Listening;
+  animal: string | undefined;
+  session: (at: number) => Promise<string | undefined>;
+  tell: (kind: string, content: any) => void;
+  changed: () => void;
+}
+
+/** A time that was not heard, in milliseconds. */
+export interface Gap {
+  from: number;
+  to: number;
 }
 
 export type Stop = "strong" | "left" | "mild";

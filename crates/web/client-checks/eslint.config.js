@@ -1,4 +1,4 @@
-// Recommended rules, for the page's modules, the two that run elsewhere, and the tests.
+// Recommended rules, for the page's modules, the three that run elsewhere, and the tests.
 import js from "@eslint/js";
 import globals from "globals";
 
@@ -9,6 +9,7 @@ export default [
   { rules: stricter },
   { files: ["src/client/*.js"], languageOptions: { globals: globals.browser } },
   { files: ["src/client/worker.js"], languageOptions: { globals: globals.serviceworker } },
+  { files: ["src/client/ear-worker.js"], languageOptions: { globals: globals.worker } },
   { files: ["src/client/capture.js"], languageOptions: { globals: globals.audioWorklet } },
   { files: ["tests/client/*.mjs"], languageOptions: { globals: globals.node } },
 ];

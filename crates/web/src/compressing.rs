@@ -27,8 +27,16 @@ impl Predicate for Text {
 fn text(headers: &HeaderMap) -> bool {
     let kind = headers.get(CONTENT_TYPE).and_then(|value| value.to_str().ok()).unwrap_or_default();
     let kind = kind.split(';').next().unwrap_or_default();
-    ["text/html", "text/css", "text/javascript", "application/json", "application/manifest+json", "image/svg+xml"]
-        .contains(&kind)
+    [
+        "text/html",
+        "text/css",
+        "text/javascript",
+        "application/json",
+        "application/manifest+json",
+        "application/wasm",
+        "image/svg+xml",
+    ]
+    .contains(&kind)
 }
 
 /// The layer that does it.

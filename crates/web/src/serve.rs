@@ -32,6 +32,8 @@ pub struct Config {
     pub lan: Option<IpAddr>,
     /// Whether devices on the home network must come over HTTPS, with a certificate made here.
     pub secure: bool,
+    /// Whether sound is taken from pages that cannot listen by themselves.
+    pub takes_sound: bool,
     /// This machine's name on the home network, for the certificate.
     pub host: Option<String>,
     /// How long the other end of a connection may take.
@@ -132,7 +134,8 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
     });
     let at = listener.local_addr()?;
     let fingerprint = authority.as_ref().map(|a| a.fingerprint());
-    let state = AppState::new(Arc::new(store), access).with_authority(authority.clone());
+    let state =
+        AppState::new(Arc::new(store), access).with_authority(authority.clone()).taking_sound(config.takes_sound);
     (config.opened)(&Opened { at, fingerprint });
     state.access.offer_code(state.now())?;
     tracing::info!(

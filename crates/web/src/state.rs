@@ -22,6 +22,8 @@ pub struct AppState {
     pub authority: Option<Arc<Authority>>,
     /// Who listens to which board.
     pub seats: Arc<Seats>,
+    /// Whether sound is taken from pages that cannot listen by themselves.
+    pub takes_sound: bool,
     /// Files that wait to be taken in.
     pub brought: Arc<Waiting>,
     /// What was worked out and still holds.
@@ -39,6 +41,7 @@ impl AppState {
             access: Arc::new(access),
             authority: None,
             seats: Arc::default(),
+            takes_sound: true,
             brought: Arc::default(),
             kept: Arc::default(),
             clock: machine_clock,
@@ -50,6 +53,12 @@ impl AppState {
     #[must_use]
     pub fn with_authority(self, authority: Option<Arc<Authority>>) -> Self {
         Self { authority, ..self }
+    }
+
+    /// The same that takes sound from pages, or none.
+    #[must_use]
+    pub fn taking_sound(self, takes_sound: bool) -> Self {
+        Self { takes_sound, ..self }
     }
 
     /// The same on another clock, for tests.

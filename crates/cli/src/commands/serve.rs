@@ -57,6 +57,7 @@ pub async fn serve(l: &Locale, dir: &Path, serving: &Serving) -> Result<(), CliE
         port: serving.port,
         lan,
         secure: serving.secure,
+        takes_sound: !serving.no_sound,
         host,
         patience: sayso_web::connections::Patience::default(),
         opened: Arc::new(move |opened| announce(&l, opened, lan.is_some())),

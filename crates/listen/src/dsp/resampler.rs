@@ -9,7 +9,7 @@ use std::f64::consts::PI;
 
 /// Samples per second inside the engine. Small buttons keep little above 4 kHz, so half of that rate would lose
 /// voice and twice would double the work for nothing.
-pub(crate) const RATE: usize = 8000;
+pub const RATE: usize = 8000;
 
 /// Half-width of the interpolation kernel, in samples of the slower of the two rates.
 const HALF: usize = 16;

@@ -20,6 +20,10 @@ pub(crate) fn on_vectors<W: pulp::WithSimd>(work: W) -> W::Output {
     if let Some(simd) = pulp::aarch64::Neon::try_new() {
         return pulp::Simd::vectorize(simd, work);
     }
+    #[cfg(target_arch = "wasm32")]
+    if let Some(simd) = pulp::wasm::Simd128::try_new() {
+        return pulp::Simd::vectorize(simd, work);
+    }
     pulp::Simd::vectorize(pulp::Scalar::new(), work)
 }
 

@@ -102,6 +102,12 @@ impl Clip {
         self.samples.len() as f64 / f64::from(self.rate)
     }
 
+    /// The same sound as the engine hears it: at its own rate, which another engine takes as it is.
+    #[must_use]
+    pub fn brought_to_engine_rate(&self) -> Self {
+        Self { word: self.word.clone(), samples: self.at_engine_rate(), rate: resampler::RATE as u32 }
+    }
+
     pub(crate) fn at_engine_rate(&self) -> Vec<f32> {
         resampler::to_engine_rate(&self.samples, self.rate as usize)
     }

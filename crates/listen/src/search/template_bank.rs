@@ -52,12 +52,25 @@ fn template(x: &[f32], speed: f64, resampler: &SpeedResampler) -> Vec<f32> {
 
 /// Modulations above this frequency say little about a word and are left out, which halves the work.
 const KEPT_HZ: f64 = 28.0;
-/// How a block of frames is cut: `size` is the FFT length, `step` the new scores each block yields.
+/// How a block of frames is cut: `size` is the FFT length, `step` the new scores each block yields. Templates are taken to
+/// be longer than they are, by up to `like` frames: words of like length then share a block.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct BlockSize {
     pub(crate) size: usize,
     pub(crate) step: usize,
+    like: usize,
 }
+
+/// How soon scores must come: each is cheaper than the one before.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) enum Cut {
+    Short,
+    Middle,
+    Long,
+}
+
+/// Blocks of so many lengths are held while words are scored.
+const HELD: usize = 8;
 
 /// All templates of all clips, ready for correlation.
 pub(crate) struct TemplateBank {
@@ -68,8 +81,6 @@ pub(crate) struct TemplateBank {
     frames: Vec<usize>,
     /// Per template: per tile, per bin, the real and the imaginary parts of the tile.
     spectra: Vec<Vec<f32>>,
-    longest: usize,
-    long_blocks: bool,
     words: usize,
     forward: Arc<dyn RealToComplex<f32>>,
     inverse: Arc<dyn ComplexToReal<f32>>,
@@ -85,24 +96,41 @@ pub(crate) struct Scores {
 
 /// A stretch of rows, transformed once for all words.
 pub(crate) struct Block {
-    pub(crate) at: u64,
-    pub(crate) need: usize,
     /// Running sum of the rows' energy.
     energy: Vec<f64>,
     spectrum: Vec<f32>,
 }
 
+/// The last blocks made, by where they begin and how long they are.
+#[derive(Default)]
+pub(crate) struct HeldBlocks(Vec<(u64, usize, Vec<Block>)>);
+
+impl HeldBlocks {
+    /// Those that begin at `at` and need so many rows, made if they are not held.
+    pub(crate) fn of(&mut self, at: u64, need: usize, make: impl FnOnce() -> Vec<Block>) -> &[Block] {
+        let place = self.0.iter().position(|(a, n, _)| (*a, *n) == (at, need)).unwrap_or_else(|| {
+            if self.0.len() == HELD {
+                self.0.remove(0);
+            }
+            self.0.push((at, need, make()));
+            self.0.len() - 1
+        });
+        &self.0[place].2
+    }
+}
+
 impl TemplateBank {
-    pub(crate) fn new(clips: &[Vec<f32>], long_blocks: bool) -> Self {
+    pub(crate) fn new(clips: &[Vec<f32>], cut: Cut) -> Self {
         let resampler = SpeedResampler::new();
         let rows: Vec<Vec<f32>> =
             clips.iter().flat_map(|c| SPEEDS.iter().map(|s| template(c, *s, &resampler)).collect::<Vec<_>>()).collect();
         let frames: Vec<usize> = rows.iter().map(|r| r.len() / BINS).collect();
         let longest = frames.iter().copied().max().unwrap_or(1);
-        let block_size = if long_blocks {
-            BlockSize { size: 512, step: 512 - longest + 1 }
-        } else {
-            BlockSize { size: 160, step: 8 }
+        // The longest template has 117 frames, so 32 scores of it, taken for 128, fit 160.
+        let block_size = match cut {
+            Cut::Short => BlockSize { size: 160, step: 8, like: 1 },
+            Cut::Middle => BlockSize { size: 160, step: 32, like: 32 },
+            Cut::Long => BlockSize { size: 512, step: 512 - longest + 1, like: longest },
         };
         let tiles = (KEPT_HZ * block_size.size as f64 * HOP as f64 / RATE as f64) as usize / TILE + 1;
         let mut planner = RealFftPlanner::<f32>::new();
@@ -110,7 +138,7 @@ impl TemplateBank {
         let spectra = rows.iter().zip(&frames).map(|(r, n)| transform(&*forward, r, *n, tiles)).collect();
         let null = vec![(0.0, 1.0); clips.len()];
         let words = clips.len();
-        let mut bank = Self { block_size, tiles, frames, spectra, longest, long_blocks, words, forward, inverse, null };
+        let mut bank = Self { block_size, tiles, frames, spectra, words, forward, inverse, null };
         bank.calibrate(clips);
         bank
     }
@@ -136,15 +164,16 @@ impl TemplateBank {
         for t in 0..sound.len().saturating_sub(WINDOW) / HOP {
             whitener.push(&sound[t * HOP..t * HOP + WINDOW]);
         }
-        let stride = self.block_size.step as u64 * if self.long_blocks { 1 } else { 8 };
-        let mut blocks: Vec<Block> = Vec::new();
+        // Short blocks overlap so much that every eighth of them tells enough.
+        let stride = self.block_size.step.max(64);
+        let mut held = HeldBlocks::default();
         for w in 0..self.words {
             let need = self.need(w);
-            if blocks.first().is_none_or(|b| b.need != need) {
+            let blocks = held.of(0, need, || {
                 let last = (whitener.rows.end() + 1).saturating_sub(need as u64);
-                blocks = (0..last).step_by(stride as usize).map(|at| self.block(&whitener.rows, at, need)).collect();
-            }
-            let mut v: Vec<f32> = self.score(&blocks, w).into_iter().flat_map(|s| s.best).collect();
+                (0..last).step_by(stride).map(|at| self.block(&whitener.rows, at, need)).collect()
+            });
+            let mut v: Vec<f32> = self.score(blocks, w).into_iter().flat_map(|s| s.best).collect();
             if v.is_empty() {
                 continue;
             }
@@ -157,8 +186,8 @@ impl TemplateBank {
     /// Rows needed for the next scores of a word.
     pub(crate) fn need(&self, word: usize) -> usize {
         let frames = &self.frames[word * SPEEDS.len()..(word + 1) * SPEEDS.len()];
-        let longest = if self.long_blocks { self.longest } else { frames.iter().copied().max().unwrap_or(1) };
-        self.block_size.step + longest - 1
+        let longest = frames.iter().copied().max().unwrap_or(1);
+        self.block_size.step + longest.next_multiple_of(self.block_size.like) - 1
     }
 
     /// The rows `at .. at + need` along the time axis's frequencies, for [`TemplateBank::score`].
@@ -170,7 +199,7 @@ impl TemplateBank {
             block[t * BINS..(t + 1) * BINS].copy_from_slice(row);
             energy[t + 1] = energy[t] + f64::from(row.iter().map(|v| v * v).sum::<f32>());
         }
-        Block { at, need, energy, spectrum: transform(&*self.forward, &block, need, self.tiles) }
+        Block { energy, spectrum: transform(&*self.forward, &block, need, self.tiles) }
     }
 
     /// Scores of a word for the frames `at .. at + step` of each block, in spreads above what is usual.

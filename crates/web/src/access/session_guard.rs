@@ -54,7 +54,7 @@ pub async fn headers(request: Request, next: Next) -> Response {
         (
             HeaderName::from_static("content-security-policy"),
             HeaderValue::from_static(
-                "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; media-src 'self' blob:; \
+                "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' data:; media-src 'self' blob:; \
                  connect-src 'self'; worker-src 'self'; manifest-src 'self'; form-action 'self'; base-uri 'none'; \
                  frame-ancestors 'none'",
             ),

@@ -16,6 +16,7 @@ const CSS: &str = "text/css; charset=utf-8";
 const JS: &str = "text/javascript; charset=utf-8";
 const SVG: &str = "image/svg+xml";
 const PNG: &str = "image/png";
+const WASM: &str = "application/wasm";
 
 /// Name, content type, content.
 type Asset = (&'static str, &'static str, &'static str);
@@ -26,6 +27,9 @@ static FILES: &[Asset] = &[
     ("assets/board.css", CSS, include_str!("board.css")),
     ("assets/pages.css", CSS, include_str!("pages.css")),
     ("assets/icon.svg", SVG, include_str!("icon.svg")),
+    ("client/ear.js", JS, include_str!("../client/ear.js")),
+    ("client/ear-worker.js", JS, include_str!("../client/ear-worker.js")),
+    ("client/engine.js", JS, include_str!("../client/engine.js")),
     ("client/capture.js", JS, include_str!("../client/capture.js")),
     ("client/heard.js", JS, include_str!("../client/heard.js")),
     ("client/listen.js", JS, include_str!("../client/listen.js")),
@@ -74,6 +78,9 @@ static ICONS: &[(&str, &[u8])] = &[
     ("assets/touch-180.png", include_bytes!("touch-180.png")),
 ];
 
+/// The engine for pages, where it was built.
+pub const EAR: &str = "client/ear.wasm";
+
 /// What the scripts say, a file a language, made from the catalogues.
 static TEXTS: LazyLock<[(&str, String); 6]> = LazyLock::new(|| {
     let text = |locale: Locale| format!("globalThis.saysoText = {};\n", client(&locale));
@@ -106,7 +113,8 @@ pub const fn text(locale: &Locale) -> &'static str {
 fn all() -> impl Iterator<Item = (&'static str, &'static str, &'static [u8])> {
     let files = FILES.iter().map(|(name, kind, content)| (*name, *kind, content.as_bytes()));
     let icons = ICONS.iter().map(|(name, content)| (*name, PNG, *content));
-    files.chain(icons).chain(TEXTS.iter().map(|(name, content)| (*name, JS, content.as_bytes())))
+    let ear = sayso_ear::MODULE.map(|content| (EAR, WASM, content));
+    files.chain(icons).chain(ear).chain(TEXTS.iter().map(|(name, content)| (*name, JS, content.as_bytes())))
 }
 
 /// Content type and content of a file.

@@ -1,18 +1,25 @@
-// The listen switch: the microphone's sound to the notebook, and what it heard in it.
+// The listen switch: the microphone's sound to the engine on this device, or to the notebook where the browser cannot run
+// it, and what was heard in it.
 
 import { button, el, find, text } from "./dom.js";
+import { gaps, hearsHere, makeEar, noteGap, openEar, prepare, scripts } from "./ear.js";
 import { inWords, noMicrophone, openMicrophone } from "./microphone.js";
+import { begin, rows } from "./outbox.js";
 import { number, say, timeSeconds } from "./say.js";
+import { sitting } from "./sitting.js";
 import { makeStream } from "./stream.js";
 
-/** @import { Block, Listening, Microphone, Piece, Stream } from "../../client-checks/client" */
+/** @import { Block, Ear, Gap, Listening, Microphone, Piece, Stream } from "../../client-checks/client" */
 
 const SHOWN = 8;
+const SHOWN_GAPS_MS = 86_400_000;
 const DRAW_MS = 250;
 const STEADY = 5; // blocks looked at before it is said when the sound began
 const LOOK_BACK = 20; // blocks over which the sound's clock is compared with the device's
 const JUMP_MS = 600; // a sound that is off its clock by this much was held up, as by a locked phone
 const QUIET_PEAK = 0.003;
+const NO_SOUND_MS = 3_000; // blocks come ten times a second
+const SLOW_S = 2;
 
 /** @param {string | number} at */
 const clock = (at) => timeSeconds(new Date(at));
@@ -39,6 +46,11 @@ function wire(root) {
   /** @type {number | undefined} */
   let began;
   let lastLoud = 0;
+  let lastBlock = 0;
+  /** @type {number | undefined} */
+  let mutedAt;
+  /** @type {Promise<Ear> | undefined} */
+  let opening;
   /** @type {string | null | undefined} */
   let trouble;
   /** @type {WakeLockSentinel | undefined} */
@@ -65,6 +77,54 @@ function wire(root) {
     state("unable", why === "insecure" ? say("client-ear-insecure") : say("client-ear-unable"));
     return;
   }
+  const { module, vocabulary: words = "", listen: socket, animal } = root.dataset;
+  const here = module !== undefined && hearsHere();
+  root.dataset.way = here ? "here" : "notebook";
+  if (!here && !socket) {
+    state("unable", say("client-ear-no-way"));
+    return;
+  }
+  text(at("way"), here ? say("client-ear-here") : say("client-ear-there"));
+  at("keeping").hidden = here;
+  if (here) getReady().catch((error) => console.warn("not ready to listen offline", error));
+  gaps().then((all) => all.filter(({ to }) => Date.now() - to < SHOWN_GAPS_MS).forEach(showGap));
+
+  /** Keeps what hearing needs, so that it can begin while the notebook is away. */
+  async function getReady() {
+    await prepare({ module: module ?? "", words });
+    const ready = await navigator.serviceWorker?.ready;
+    ready?.active?.postMessage(scripts);
+  }
+
+  /** @param {Gap} gap */
+  function showGap({ from, to }) {
+    at("gaps").hidden = false;
+    at("gaps").prepend(
+      el("li", { "data-test": "listen-gap" }, say("client-ear-gap", { from: clock(from), to: clock(to) })),
+    );
+    while (at("gaps").children.length > SHOWN) at("gaps").lastChild.remove();
+  }
+
+  /**
+   * Silence in this time does not mean that nothing was pressed.
+   * @param {number} from
+   * @param {number} to
+   */
+  function gap(from, to) {
+    if (to - from < JUMP_MS) return;
+    showGap({ from, to });
+    noteGap({ from, to }).catch((error) => console.error("gap", error));
+  }
+
+  /**
+   * The session of this animal that was open at a time, as far as this device knows.
+   * @param {number} time
+   */
+  async function session(time) {
+    const board = document.getElementById("board")?.dataset.now;
+    const own = (await rows()).filter((r) => r.state !== "refused" && r.event.animal === animal).map((r) => r.event);
+    return sitting([...(board ? JSON.parse(board).today : []), ...own], time).session;
+  }
 
   function draw() {
     if (root.dataset.state !== "on" || !stream) return;
@@ -72,13 +132,19 @@ function wire(root) {
     if (peak > QUIET_PEAK) lastLoud = Date.now();
     peak = 0;
     const quiet = Date.now() - lastLoud > 20_000;
-    const link =
-      stream.link === "ok"
+    const halted = Date.now() - lastBlock > NO_SOUND_MS ? say("client-ear-no-sound", { time: clock(lastBlock) }) : "";
+    const slow = stream.waiting > SLOW_S ? ` ${say("client-ear-behind", { seconds: number(stream.waiting) })}` : "";
+    const link = here
+      ? say("client-ear-hearing") + slow
+      : stream.link === "ok"
         ? say("client-ear-connected")
         : say("client-ear-waiting", { seconds: number(stream.waiting) });
     const lost = stream.lost > 0 ? say("client-ear-lost", { seconds: number(stream.lost) }) : "";
     const held = trouble ? say("client-ear-held", { why: trouble }) : "";
-    text(at("link"), [link, lost, held, quiet ? say("client-ear-silent") : ""].filter((s) => s !== "").join(" "));
+    text(
+      at("link"),
+      [link, lost, held, halted || (quiet ? say("client-ear-silent") : "")].filter((s) => s !== "").join(" "),
+    );
     root.dataset.link = stream.link;
   }
 
@@ -125,6 +191,7 @@ function wire(root) {
       while (at("heard").children.length > SHOWN) at("heard").lastChild.remove();
     }
     if (kind === "trouble") trouble = content;
+    if (kind === "gap") gap(content.from, content.to);
     if (kind === "busy") {
       shut(
         "off",
@@ -157,6 +224,7 @@ function wire(root) {
   function block({ position, samples, peak: loud, at: stamp }) {
     if (!microphone) return;
     peak = Math.max(peak, loud);
+    lastBlock = Date.now();
     const { rate } = microphone;
     offsets.push(stamp - (1000 * (position + samples.length - base)) / rate);
     if (offsets.length > LOOK_BACK) offsets.shift();
@@ -165,18 +233,17 @@ function wire(root) {
     if (began === undefined) {
       if (offsets.length < STEADY) return early.push({ position, samples });
       began = least;
-      stream = makeStream({
-        url: (root.dataset.listen ?? "").replace(/^http/, "ws"),
-        rate,
-        began,
-        options,
-        tell,
-        changed: draw,
-      });
+      const ours = { rate, began, options, tell, changed: draw };
+      stream =
+        here && opening
+          ? makeEar({ ...ours, opening, session, animal: options.only ? animal : undefined })
+          : makeStream({ ...ours, url: (root.dataset.listen ?? "").replace(/^http/, "ws") });
       for (const b of early.splice(0)) stream.add({ position: b.position - base, samples: b.samples });
     } else if (Math.abs(least - began) > JUMP_MS) {
+      const heardUpto = began + (1000 * (position - base)) / rate;
       base = position;
       began = stamp - (1000 * samples.length) / rate;
+      gap(heardUpto, began);
       offsets = [began];
       stream?.anew(began);
     }
@@ -197,18 +264,31 @@ function wire(root) {
     began = undefined;
     trouble = undefined;
     lastLoud = Date.now();
+    lastBlock = lastLoud;
+    mutedAt = undefined;
+    // At the same time, so that it is ready sooner; that it failed is told by the stream.
+    opening = here ? openEar({ module, words }) : undefined;
+    opening?.catch(() => {});
     try {
-      microphone = await openMicrophone(block, (words) => {
-        const last = stream;
-        shut("off", `${say("client-ear-off")} ${words}`);
-        last?.end();
-      });
+      microphone = await openMicrophone(
+        block,
+        (words) => {
+          const last = stream;
+          shut("off", `${say("client-ear-off")} ${words}`);
+          last?.end();
+        },
+        (muted) => {
+          if (!muted && mutedAt !== undefined) gap(mutedAt, Date.now());
+          mutedAt = muted ? Date.now() : undefined;
+        },
+      );
     } catch (error) {
+      opening?.then(({ worker }) => worker.terminate()).catch(() => {});
       state("off", inWords(error));
       return;
     }
     since = Date.now();
-    state("starting", say("client-ear-connecting"));
+    state("starting", here ? say("client-ear-ready") : say("client-ear-connecting"));
     onOff.disabled = false;
     wake();
   }
@@ -223,6 +303,7 @@ function wire(root) {
 
   // A screen that goes dark takes the microphone away on many phones.
   async function wake() {
+    if (document.visibilityState === "visible") microphone?.resume();
     if (!microphone || document.visibilityState !== "visible" || !("wakeLock" in navigator)) return;
     lock = await navigator.wakeLock.request("screen").catch(() => undefined);
   }
@@ -237,8 +318,10 @@ function wire(root) {
 }
 
 /** @type {HTMLElement | null} */
-const root = document.querySelector("[data-listen]");
-if (root?.dataset.listen) {
-  root.dataset.listen = new URL(root.dataset.listen, location.href).href;
+const root = document.querySelector("section.listen");
+if (root?.querySelector("[data-ear=switch]")) {
+  if (root.dataset.listen) root.dataset.listen = new URL(root.dataset.listen, location.href).href;
+  // The board sends what is noted; elsewhere nobody does yet.
+  if (!document.getElementById("board")) begin().catch((error) => console.error("outbox", error));
   wire(root);
 }

@@ -50,11 +50,13 @@ async function wired(media, options) {
 
 /**
  * Opens the microphone; `onBlock({ position, samples, peak, at })` is called ten times a second, `onLost(why)` when
- * the sound ends without having been stopped. Gives the rate and a way to stop.
+ * the sound ends without having been stopped, `onMuted(muted)` when the system gives silence instead of it, or sound again.
+ * Gives the rate and a way to stop.
  * @param {(block: Block) => void} onBlock
  * @param {(why: string) => void} onLost
+ * @param {(muted: boolean) => void} [onMuted]
  */
-export async function openMicrophone(onBlock, onLost) {
+export async function openMicrophone(onBlock, onLost, onMuted = () => {}) {
   const plain = { echoCancellation: false, noiseSuppression: false, autoGainControl: false, channelCount: 1 };
   const media = await navigator.mediaDevices.getUserMedia({ audio: plain });
   const track = media.getAudioTracks()[0];
@@ -83,6 +85,13 @@ export async function openMicrophone(onBlock, onLost) {
     if (!stopped) stop().then(() => onLost(why));
   };
   track.onended = () => lost(say("client-ear-gone"));
+  track.onmute = () => onMuted(true);
+  track.onunmute = () => onMuted(false);
+  const resume = () => {
+    if (!stopped && context.state !== "running") context.resume().catch(() => {});
+  };
+  // A call or a locked phone halts it; sound is asked for again as soon as that may be.
+  context.onstatechange = () => resume();
   node.onprocessorerror = () => lost(say("client-ear-stopped"));
-  return { rate: context.sampleRate, stop };
+  return { rate: context.sampleRate, stop, resume };
 }

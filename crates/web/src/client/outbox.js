@@ -48,14 +48,14 @@ export function onChange(listener) {
 /**
  * Keeps events of one tap. Resolves once they are on disk.
  * hold: seconds the last of them may still be completed. sticky: it stays so even if other taps follow.
- * memo: [key, value] written in the same transaction.
+ * memo: [key, value] written in the same transaction. aside: no tap, so nothing that may still be completed is let go.
  * @param {Event[]} events
  * @param {Keeping} [options]
  */
-export async function keep(events, { hold = 0, sticky = false, memo, tap = uuid7() } = {}) {
+export async function keep(events, { hold = 0, sticky = false, memo, tap = uuid7(), aside = false } = {}) {
   const at = Date.now();
   await write(async (out, memos) => {
-    const held = await got(out.index("state").getAll("held"));
+    const held = aside ? [] : await got(out.index("state").getAll("held"));
     for (const row of held) if (!row.sticky || row.until <= at) out.put({ ...row, state: "kept" });
     events.forEach((event, i) => {
       const waits = hold > 0 && i === events.length - 1;

@@ -170,7 +170,8 @@ function taps(pad) {
   const groups = new Map();
   for (const row of pad.own) {
     const event = standing.get(row.id);
-    if (!event || row.state === "refused" || MAY[event.body.kind] === "stands") continue;
+    // What was heard is no tap: it is judged on its own page, and Undo must take back what a person did last.
+    if (!event || event.source === "heard" || row.state === "refused" || MAY[event.body.kind] === "stands") continue;
     const group = groups.get(row.tap) ?? { tap: row.tap, events: [], sent: true };
     group.events.push(event);
     group.sent &&= row.state === "sent";

@@ -24,6 +24,28 @@ export function uuid7(now = Date.now(), fill = (bytes) => crypto.getRandomValues
   bytes[7] = counter & 0xff;
   bytes.set(random.subarray(0, 8), 8);
   bytes[8] = 0x80 | (bytes[8] & 0x3f);
+  return dashed(bytes);
+}
+
+/**
+ * The id of a press that was heard: version 8, the time first so that ids sort by it, the rest from the stream, the onset
+ * (seconds into it) and the word, so that hearing it again makes the same.
+ * @param {string} stream
+ * @param {number} onset
+ * @param {string} word
+ * @param {number} at
+ */
+export async function heardId(stream, onset, word, at) {
+  const said = new TextEncoder().encode(`sayso heard here 1 ${stream} ${onset.toFixed(3)} ${word}`);
+  const bytes = new Uint8Array(await crypto.subtle.digest("SHA-256", said)).slice(0, 16);
+  for (let i = 0; i < 6; i++) bytes[i] = Math.floor(at / 2 ** (8 * (5 - i))) & 0xff;
+  bytes[6] = 0x80 | (bytes[6] & 0x0f);
+  bytes[8] = 0x80 | (bytes[8] & 0x3f);
+  return dashed(bytes);
+}
+
+/** @param {Uint8Array} bytes */
+function dashed(bytes) {
   const hex = [...bytes].map((b) => b.toString(16).padStart(2, "0")).join("");
   return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
 }

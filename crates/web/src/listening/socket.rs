@@ -31,12 +31,15 @@ const CLOCK_OFF_S: f64 = 43_200.0;
 /// Opens the socket. Who may: see `access::guard`, which holds sockets to the rules of writes.
 ///
 /// # Errors
-/// [`Error::BadRequest`] for a request that opens none.
+/// [`Error::BadRequest`] for a request that opens none; [`Error::Forbidden`] where no sound is taken.
 pub async fn open(
     page: AnimalPage,
     headers: HeaderMap,
     upgrade: Result<WebSocketUpgrade, WebSocketUpgradeRejection>,
 ) -> Result<Response, Error> {
+    if !page.state.takes_sound {
+        return Err(Error::Forbidden(words!(errors::no_sound_taken)));
+    }
     let upgrade = upgrade.map_err(|_| Error::BadRequest(words!(listen::web_socket)))?;
     let secret = cookie(&headers, PAIRED_COOKIE).map(str::to_owned);
     let (state, home, animal, locale) = (page.state.clone(), page.home, page.id, page.locale);

@@ -73,7 +73,8 @@ async fn every_answer_has_the_safe_headers() {
         let answer = web.get(path).await;
         let policy = answer.header("content-security-policy");
         assert!(policy.contains("script-src 'self'") && policy.contains("frame-ancestors 'none'"), "{path}");
-        assert!(!policy.contains("unsafe"), "{path}");
+        // Modules of our own may be compiled; no text becomes script.
+        assert!(!policy.replace("'wasm-unsafe-eval'", "").contains("unsafe"), "{path}");
         assert_eq!(answer.header("x-content-type-options"), "nosniff", "{path}");
     }
 }

@@ -79,6 +79,7 @@ async fn a_device_pairs_over_https_and_its_cookie_stays_there() {
         port: 0,
         lan: Some(std::net::Ipv4Addr::UNSPECIFIED.into()),
         secure: true,
+        takes_sound: true,
         host: Some("Kitchen".into()),
         patience: sayso_web::connections::Patience::default(),
         opened: Arc::new(move |o| drop(tell.lock().unwrap().take().unwrap().send(o.clone()))),

@@ -28,6 +28,7 @@ errors-only-https = Über unverschlüsseltes HTTP wird hier nichts angenommen od
 errors-other-site = Das kam von der Seite einer anderen Website und wurde nicht angenommen. Benutze die eigene Seite von Sayso.
 errors-other-name = Auf diesen Namen antwortet Sayso nicht. Öffne es über die Adresse dieses Rechners oder seinen Namen im Heimnetz.
 errors-this-machine-only = Sayso antwortet hier nur auf diesem Rechner. Öffne http://localhost oder http://127.0.0.1 mit dem Port.
+errors-no-sound-taken = Dieses Notizbuch nimmt keinen Ton von Seiten an: Wer es betreibt, hat das abgeschaltet. Nimm einen Browser, der selbst zuhören kann.
 errors-no-such = Dieses Notizbuch kennt { $what ->
     [check] keine solche Prüfung
     [trial] keinen solchen Versuch

@@ -11,6 +11,7 @@ help-seed = Startwert der Simulation
 help-port = Port; 0 nimmt irgendeinen freien
 help-lan = Telefone im Heimnetz einlassen, jedes nach Eingabe des Kopplungscodes, der hier steht: an allen Adressen dieses Rechners oder nur an der genannten
 help-secure = Telefone über HTTPS bedienen, mit einem hier gemachten Zertifikat, das jedes Telefon einmal installiert. Das Mikrofon, und Seiten, die sich öffnen, während dieser Rechner aus ist, brauchen es
+help-no-sound = Keinen Ton von Seiten annehmen: Geräte hören selbst zu oder gar nicht
 help-command-serve = Das eigene Notizbuch bereitstellen
 help-serve-data = Ordner des Notizbuchs; er wird angelegt, wenn es ihn nicht gibt
 help-command-devices = Die gekoppelten Geräte auflisten oder eines oder alle beenden; auch während das Notizbuch bereitsteht

@@ -28,6 +28,7 @@ errors-only-https = Nothing is taken or told over plain HTTP here. Open https://
 errors-other-site = This came from another site's page, so it was not taken. Use Sayso's own page.
 errors-other-name = Sayso does not answer to this name. Open it by this machine's address or its name on the home network.
 errors-this-machine-only = Sayso answers only on this machine here. Open http://localhost or http://127.0.0.1 with its port.
+errors-no-sound-taken = This notebook takes no sound from pages: whoever runs it has switched that off. Use a browser that can listen by itself.
 errors-no-such = This notebook knows no such { $what ->
     [check] check
     [trial] trial

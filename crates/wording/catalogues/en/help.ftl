@@ -13,6 +13,7 @@ help-seed = Seed of the simulation
 help-port = Port; 0 takes any free one
 help-lan = Let phones on the home network in, each after typing the pairing code shown here: at all addresses of this machine, or only at the one given
 help-secure = Serve phones over HTTPS, with a certificate made here that each phone installs once. The microphone, and pages that load while this machine is off, need it
+help-no-sound = Take no sound from pages: devices listen by themselves or not at all
 help-command-serve = Serve your own notebook
 help-serve-data = Directory of the notebook; made if it is not there
 help-command-devices = List the devices that were paired, or end one or all; while it is served or not

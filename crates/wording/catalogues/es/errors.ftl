@@ -28,6 +28,7 @@ errors-only-https = Aquí no se toma ni se dice nada por HTTP sin cifrar. Abre h
 errors-other-site = Esto vino de la página de otro sitio y no se aceptó. Usa la página de Sayso.
 errors-other-name = Sayso no responde a este nombre. Ábrelo por la dirección de este equipo o por su nombre en la red de casa.
 errors-this-machine-only = Aquí Sayso responde solo en este equipo. Abre http://localhost o http://127.0.0.1 con su puerto.
+errors-no-sound-taken = Este cuaderno no acepta sonido de las páginas: quien lo mantiene lo ha desactivado. Usa un navegador que pueda escuchar por sí mismo.
 errors-no-such = Este cuaderno no conoce { $what ->
     [check] tal comprobación
     [trial] tal ensayo

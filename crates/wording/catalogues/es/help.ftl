@@ -11,6 +11,7 @@ help-seed = Semilla de la simulación
 help-port = Puerto; 0 toma cualquiera libre
 help-lan = Dejar entrar a los teléfonos de la red de casa, cada uno tras escribir el código de vinculación que aparece aquí: en todas las direcciones de este equipo o solo en la dada
 help-secure = Servir a los teléfonos por HTTPS, con un certificado hecho aquí que cada teléfono instala una vez. Lo necesitan el micrófono y las páginas que se abren con este equipo apagado
+help-no-sound = No aceptar sonido de las páginas: los dispositivos escuchan por sí mismos o no escuchan
 help-command-serve = Servir tu propio cuaderno
 help-serve-data = Carpeta del cuaderno; se crea si no existe
 help-command-devices = Listar los dispositivos vinculados, o retirar uno o todos; se sirva o no el cuaderno

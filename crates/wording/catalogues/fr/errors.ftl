@@ -28,6 +28,7 @@ errors-only-https = Rien n’est reçu ni dit ici en HTTP non chiffré. Ouvre ht
 errors-other-site = Ceci venait de la page d’un autre site et n’a pas été pris. Utilise la page de Sayso.
 errors-other-name = Sayso ne répond pas à ce nom. Ouvre-le par l’adresse de cette machine ou par son nom sur le réseau de la maison.
 errors-this-machine-only = Sayso ne répond ici que sur cette machine. Ouvre http://localhost ou http://127.0.0.1 avec son port.
+errors-no-sound-taken = Ce carnet ne prend aucun son des pages : qui le fait tourner l’a désactivé. Utilise un navigateur qui peut écouter lui-même.
 errors-no-such = Ce carnet ne connaît pas { $what ->
     [check] cette vérification
     [trial] cet essai

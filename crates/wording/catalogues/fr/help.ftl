@@ -11,6 +11,7 @@ help-seed = Graine de la simulation
 help-port = Port ; 0 en prend un libre
 help-lan = Laisser entrer les téléphones du réseau domestique, chacun après avoir tapé le code d’association montré ici : à toutes les adresses de cette machine, ou seulement à celle donnée
 help-secure = Servir les téléphones en HTTPS, avec un certificat fait ici que chaque téléphone installe une fois. Le micro, et les pages qui s’ouvrent quand cette machine est éteinte, en ont besoin
+help-no-sound = Ne prendre aucun son des pages : les appareils écoutent eux-mêmes ou pas du tout
 help-command-serve = Servir ton propre carnet
 help-serve-data = Dossier du carnet ; créé s’il n’existe pas
 help-command-devices = Lister les appareils associés, ou en retirer un ou tous ; que le carnet soit servi ou non

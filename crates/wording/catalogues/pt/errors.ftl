@@ -28,6 +28,7 @@ errors-only-https = Aqui nada se recebe nem se diz por HTTP sem cifra. Abre http
 errors-other-site = Isto veio da página de outro sítio e não foi aceite. Usa a página do Sayso.
 errors-other-name = O Sayso não responde a este nome. Abre-o pelo endereço desta máquina ou pelo nome dela na rede de casa.
 errors-this-machine-only = Aqui o Sayso responde só nesta máquina. Abre http://localhost ou http://127.0.0.1 com a porta.
+errors-no-sound-taken = Este caderno não aceita som das páginas: quem o mantém desligou isso. Usa um navegador que consiga escutar por si.
 errors-no-such = Este caderno não conhece { $what ->
     [check] tal verificação
     [trial] tal ensaio

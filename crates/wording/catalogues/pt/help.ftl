@@ -11,6 +11,7 @@ help-seed = Semente da simulação
 help-port = Porta; 0 usa uma livre qualquer
 help-lan = Deixar entrar os telefones da rede de casa, cada um depois de escrever o código de emparelhamento mostrado aqui: em todos os endereços deste computador, ou só no que é dado
 help-secure = Servir os telefones por HTTPS, com um certificado feito aqui que cada telefone instala uma vez. Precisam dele o microfone e as páginas que abrem com este computador desligado
+help-no-sound = Não aceitar som das páginas: os aparelhos escutam por si ou não escutam
 help-command-serve = Servir o teu próprio caderno
 help-serve-data = Pasta do caderno; é criada se não existir
 help-command-devices = Listar os dispositivos emparelhados, ou terminar um ou todos; esteja o caderno a ser servido ou não

@@ -1,5 +1,6 @@
 //! Listening through this device's microphone: the switch, on a page of its own and on the Board.
 
+mod ear;
 mod view;
 
 pub use view::switch;
@@ -12,7 +13,10 @@ use maud::Markup;
 
 /// Routes of the page.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/a/{animal}/listen", get(show))
+    Router::new()
+        .route("/a/{animal}/listen", get(show))
+        .route("/a/{animal}/ear", get(ear::vocabulary))
+        .route("/a/{animal}/ear/{clip}", get(ear::clip))
 }
 
 async fn show(page: AnimalPage) -> Markup {

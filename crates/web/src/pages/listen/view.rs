@@ -1,3 +1,4 @@
+use crate::assets::{EAR, asset};
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
 use maud::{Markup, html};
@@ -18,8 +19,13 @@ pub fn view(page: &AnimalPage) -> Markup {
             details {
                 summary { (say!(l, listen::what_happens)) }
                 ul {
-                    li { (say!(l, listen::goes_to)) }
-                    li { (say!(l, listen::dropped)) }
+                    li { (say!(l, listen::stays_here)) }
+                    @if page.state.takes_sound {
+                        li { (say!(l, listen::goes_to)) }
+                        li { (say!(l, listen::dropped)) }
+                    } @else {
+                        li { (say!(l, listen::none_taken)) }
+                    }
                     li { (say!(l, listen::only_presses)) }
                     li { (say!(l, listen::tell_people)) }
                 }
@@ -29,6 +35,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                 ul {
                     li { (say!(l, listen::near)) }
                     li { (say!(l, listen::plugged)) }
+                    li { (say!(l, listen::one_device)) }
                     li { (say!(l, listen::out_of_reach, name = page.card.name.as_str())) " " (say!(l, hazards::battery)) }
                 }
             }
@@ -44,20 +51,25 @@ pub fn switch(page: &AnimalPage) -> Markup {
     let recorded = |word| page.story.clips().into_values().any(|c| c.active && c.word == word);
     let (with, without): (Vec<_>, Vec<_>) = page.story.words_of(page.id).into_iter().partition(|w| recorded(w.word));
     let any = !with.is_empty() || words.values().any(|w| w.active && recorded(w.word));
+    let socket = (any && page.state.takes_sound).then(|| format!("/api/listen/{}", page.id));
+    let module = (any && sayso_ear::MODULE.is_some()).then(|| asset(EAR));
     let several = page.animals().len() > 1;
     html! {
-        section.listen.card #listen aria-labelledby="listen-title" data-test="listen" data-state="off" data-heard="0" data-listen=[any.then(|| format!("/api/listen/{}", page.id))] {
+        section.listen.card #listen aria-labelledby="listen-title" data-test="listen" data-state="off" data-heard="0"
+            data-animal=(page.id) data-listen=[socket] data-module=[module] data-vocabulary=(format!("/a/{}/ear", page.id)) {
             h2 #listen-title .first { (say!(l, listen::microphone)) }
             @if any {
                 button.wide type="button" role="switch" aria-checked="false" disabled data-ear="switch" data-test="listen-switch" { (say!(l, listen::switch)) }
                 p role="status" data-ear="state" data-test="listen-state" { (say!(l, listen::off)) }
+                p.quiet data-ear="way" data-test="listen-way" {}
                 div data-ear="live" hidden {
                     meter.wide data-ear="level" min="0" max="1" value="0" aria-label=(say!(l, listen::loudness)) {}
                     p.quiet.num data-ear="link" data-test="listen-link" {}
                 }
                 ol.heard role="log" aria-label=(say!(l, listen::heard)) data-ear="heard" data-test="listen-heard" {}
+                ol.quiet.num data-ear="gaps" data-test="listen-gaps" aria-label=(say!(l, listen::gaps)) hidden {}
                 p.quiet data-ear="words" {}
-                label { input type="checkbox" data-ear="keep" data-test="listen-keep";
+                label data-ear="keeping" { input type="checkbox" data-ear="keep" data-test="listen-keep";
                     span { (say!(l, listen::keep))
                         span.hint { (say!(l, listen::keep_hint, days = SNIPPET_DAYS)) } } }
                 @if several {
