@@ -12,7 +12,7 @@ pub struct NotRead(pub Vec<RowProblem>);
 
 impl NotRead {
     fn one(field: &str, wanted: Wanted) -> Self {
-        Self(vec![RowProblem { line: 0, field: field.to_owned(), found: String::new(), wanted }])
+        Self(vec![RowProblem { line: 0, field: field.to_owned(), found: String::new(), wanted: Box::new(wanted) }])
     }
 }
 

@@ -131,7 +131,7 @@ fn what_does_not_fit_is_told_by_its_field_and_by_what_would_be_right() {
         assert!(here.wanted.to_string().contains(part), "{here}");
     }
     let NotRead(found) = read_event("{\"id\": ").unwrap_err();
-    assert_eq!((found.len(), &found[0].wanted), (1, &Wanted::Json { column: 7 }));
+    assert_eq!((found.len(), &*found[0].wanted), (1, &Wanted::Json { column: 7 }));
 }
 
 #[tokio::test]

@@ -73,7 +73,7 @@ fn place(l: &Locale, field: &str) -> String {
 /// What is wrong at a place, without its name: what was found there and what would be right.
 #[must_use]
 pub fn wrong(l: &Locale, problem: &RowProblem) -> String {
-    match &problem.wanted {
+    match &*problem.wanted {
         Wanted::Other(fault) => fault.say(l),
         wanted if problem.found.is_empty() => say!(l, wanted::missing, wanted = wanted.say(l)),
         wanted => say!(l, wanted::found, found = &problem.found, wanted = wanted.say(l)),
@@ -114,7 +114,7 @@ pub fn told(l: &Locale, kind: &FaultKind) -> String {
     };
     let times = say!(l, exchange::times, count = kind.count);
     let (found, wanted) = (&kind.example.found, &kind.example.wanted);
-    if let Wanted::Other(fault) = wanted {
+    if let Wanted::Other(fault) = &**wanted {
         return say!(l, exchange::fault_said, times = times, place = at, what = fault.say(l));
     }
     let wanted = wanted.say(l);

@@ -38,8 +38,12 @@ fn errors_of_the_notebook_and_of_sounds_are_said_in_each_language_with_their_pla
     let home = "0197a1b2-0000-7000-8000-000000000001".parse().unwrap();
     let who: Shares = [(home, Share { name: Some("The Lane".into()), events: 12, other: true })].into();
     differ(&StoreError::OtherHome { path: "d.tar".into(), who }, &["d.tar", "The Lane", "12"]);
-    let row =
-        RowProblem { line: 7, field: "word".into(), found: "bal".into(), wanted: Wanted::Whole { low: 3, high: 9 } };
+    let row = RowProblem {
+        line: 7,
+        field: "word".into(),
+        found: "bal".into(),
+        wanted: Box::new(Wanted::Whole { low: 3, high: 9 }),
+    };
     differ(&row, &["7", "word", "bal", "3", "9"]);
     let file = RowProblem { line: 0, ..row };
     assert!(told(&file).iter().all(|one| !one.contains('0') && one.starts_with("word")), "{:?}", told(&file));
@@ -126,17 +130,20 @@ fn what_is_wanted_is_said_in_every_language_with_a_kind_for_programs() {
             let own = wanted.say(&Locale::of(language));
             assert!(own != english && !own.contains(kind) && !own.is_empty(), "{language:?}: {own}");
         }
-        let row = RowProblem { line: 3, field: "word".into(), found: "bal".into(), wanted: wanted.clone() };
+        let row = RowProblem { line: 3, field: "word".into(), found: "bal".into(), wanted: Box::new(wanted.clone()) };
         differ(&row, &["3", "word"]);
     }
     for field in ["file", "line", "row", "column", ""] {
-        differ(&RowProblem { line: 0, field: field.into(), found: "bal".into(), wanted: Wanted::Text }, &["bal"]);
+        differ(
+            &RowProblem { line: 0, field: field.into(), found: "bal".into(), wanted: Box::new(Wanted::Text) },
+            &["bal"],
+        );
     }
 }
 
 #[test]
 fn a_mistake_made_often_is_told_once_with_its_lines() {
-    let example = RowProblem { line: 2, field: "word".into(), found: "bal".into(), wanted: Wanted::Id };
+    let example = RowProblem { line: 2, field: "word".into(), found: "bal".into(), wanted: Box::new(Wanted::Id) };
     for (count, lines) in [(1, vec![2]), (3, vec![2, 5, 9]), (80, vec![2, 3, 4, 5, 6]), (1, Vec::new())] {
         let kind = FaultKind { count, lines: lines.clone(), example: example.clone() };
         let said: Vec<String> = LANGUAGES.iter().map(|l| sayso_wording::wanted::told(&Locale::of(*l), &kind)).collect();

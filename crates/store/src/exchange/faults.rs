@@ -95,7 +95,7 @@ mod tests {
     use super::*;
 
     fn fault(line: u64, field: &str, found: &str, wanted: Wanted) -> RowProblem {
-        RowProblem { line, field: field.to_owned(), found: found.to_owned(), wanted }
+        RowProblem { line, field: field.to_owned(), found: found.to_owned(), wanted: Box::new(wanted) }
     }
 
     #[test]

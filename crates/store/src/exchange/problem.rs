@@ -13,7 +13,7 @@ pub struct RowProblem {
     /// What stands there, shortened.
     pub found: String,
     /// What should stand there.
-    pub wanted: Wanted,
+    pub wanted: Box<Wanted>,
 }
 
 impl std::fmt::Display for RowProblem {
@@ -25,7 +25,7 @@ impl std::fmt::Display for RowProblem {
         if !self.field.is_empty() {
             write!(f, "{}: ", self.field)?;
         }
-        if let Wanted::Other(fault) = &self.wanted {
+        if let Wanted::Other(fault) = &*self.wanted {
             // It says itself what was found.
             return write!(f, "{fault}");
         }

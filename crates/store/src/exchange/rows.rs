@@ -62,7 +62,7 @@ pub(super) fn problem(line: u64, field: &str, found: &str, wanted: impl Into<Wan
     if short.len() < found.len() {
         short.push('…');
     }
-    RowProblem { line, field: field.to_owned(), found: short, wanted: wanted.into() }
+    RowProblem { line, field: field.to_owned(), found: short, wanted: Box::new(wanted.into()) }
 }
 
 /// The text of a file, or why it is none.
