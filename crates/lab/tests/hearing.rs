@@ -83,7 +83,7 @@ fn press(word: &str, onset_s: f64) -> Press {
 }
 
 fn heard(word: &str, onset_s: f64) -> Detection {
-    Detection { word: word.into(), onset_s, confidence: 0.9, speed: 1.001, level_db: -20.0, share: 1.0 }
+    Detection { word: word.into(), clip: 0, onset_s, confidence: 0.9, speed: 1.001, level_db: -20.0, share: 1.0 }
 }
 
 fn sound(snr_db: Option<f64>, presses: Vec<Press>) -> SoundFile {

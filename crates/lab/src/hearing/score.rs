@@ -325,6 +325,7 @@ pub fn score(order: &Order) -> Result<Scores, LabError> {
 fn detection(l: &Line) -> Detection {
     Detection {
         word: l.word.clone(),
+        clip: 0,
         onset_s: l.onset_s,
         confidence: l.confidence,
         speed: l.speed,
