@@ -1,5 +1,6 @@
 //! Runs the detector over a corpus.
 
+use super::scenes::signal::RATE;
 use super::truth::{SoundFile, Truth};
 use crate::error::{LabError, at, told};
 use crate::work::side_by_side;
@@ -19,6 +20,14 @@ pub(crate) fn weights(file: Option<&PathBuf>) -> Result<Weights, LabError> {
     let Some(path) = file else { return Ok(Weights::shipped().clone()) };
     let text = std::fs::read_to_string(path).map_err(at(path))?;
     Weights::from_json(&text).map_err(|reason| LabError::Content { path: path.clone(), reason })
+}
+
+/// Hears sound just made, as a file is heard.
+pub(crate) fn hear_made(samples: &[f32], enrolled: &Arc<Enrolled>) -> Result<Vec<Detection>, LabError> {
+    let mut detector = Detector::with(Arc::clone(enrolled), Config::new(RATE as u32, 1, Pace::File)).map_err(told)?;
+    let mut heard = detector.push(samples);
+    heard.extend(detector.finish().0);
+    Ok(heard)
 }
 
 /// Hears every sound of a corpus, as a file is heard, several at a time; answers come in the corpus's order.
