@@ -271,7 +271,7 @@ pub fn fit_heard_with(order: &Order, weights: &Weights) -> Result<Weights, LabEr
         let truth = Truth::read(corpus)?;
         truth.hash(corpus, &mut hash)?;
         seeds.push(truth.seed);
-        let sounds = labelled(&truth, hear::hear(corpus, &truth, weights.clone(), true)?, &mut looks);
+        let sounds = labelled(&truth, hear::hear(corpus, &truth, weights.clone(), true, false)?, &mut looks);
         let candidates: usize = sounds.iter().map(|s| s.candidates.len()).sum();
         eprintln!("{}: {candidates} candidates", corpus.display());
         by_corpus.push(sounds);

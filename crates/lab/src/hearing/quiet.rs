@@ -21,6 +21,9 @@ pub struct Order {
     /// Hours in all; those that the file holds already are not heard again.
     #[arg(long, default_value_t = 200.0)]
     pub hours: f64,
+    /// Minutes of a block, each in a room of its own.
+    #[arg(long, default_value_t = 10.0)]
+    pub block_minutes: f64,
     /// Seed everything follows from.
     #[arg(long, default_value_t = 1)]
     pub seed: u64,
@@ -63,8 +66,6 @@ impl Range {
 
 /// Boards that hear each block: words and home.
 const BOARDS: [(u16, Home); 3] = [(4, Home::Flat), (12, Home::House), (30, Home::Flat)];
-/// Seconds of a block, each in a room of its own.
-const BLOCK_S: f64 = 600.0;
 /// Blocks between two writings.
 const AT_ONCE: usize = 4;
 /// A wrong press is put down to live speech when the word was said within so many seconds of it.
@@ -101,6 +102,7 @@ struct Block {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 struct Kept {
     seed: u64,
+    block_s: f64,
     speeds: Range,
     /// Where the weights come from, and the program.
     heard_with: String,
@@ -130,10 +132,10 @@ impl Ears {
     }
 
     /// Makes a block, in which words of one board are said, and hears it with every board.
-    fn block(&self, seed: u64, index: usize) -> Result<Block, LabError> {
+    fn block(&self, seed: u64, block_s: f64, index: usize) -> Result<Block, LabError> {
         let (home, television, _) = KINDS[index % KINDS.len()];
         let whose = (index / KINDS.len()) % self.boards.len();
-        let sound = quiet(home, television, BLOCK_S, &self.boards[whose].0, Chance::new(seed, 20_000 + index as u64));
+        let sound = quiet(home, television, block_s, &self.boards[whose].0, Chance::new(seed, 20_000 + index as u64));
         let mut wrong = Vec::new();
         for (at, (_, enrolled)) in self.boards.iter().enumerate() {
             let none = |h: Detection| {
@@ -149,8 +151,13 @@ impl Ears {
 }
 
 fn read(order: &Order, heard_with: &str) -> Result<Kept, LabError> {
-    let fresh =
-        || Kept { seed: order.seed, speeds: order.speeds, heard_with: heard_with.to_owned(), blocks: Vec::new() };
+    let fresh = || Kept {
+        seed: order.seed,
+        block_s: 60.0 * order.block_minutes,
+        speeds: order.speeds,
+        heard_with: heard_with.to_owned(),
+        blocks: Vec::new(),
+    };
     let text = match std::fs::read_to_string(&order.kept) {
         Ok(text) => text,
         Err(e) if e.kind() == std::io::ErrorKind::NotFound => return Ok(fresh()),
@@ -159,10 +166,9 @@ fn read(order: &Order, heard_with: &str) -> Result<Kept, LabError> {
     let content = |reason: String| LabError::Content { path: order.kept.clone(), reason };
     let kept: Kept = serde_json::from_str(&text).map_err(|e| content(e.to_string()))?;
     if (Kept { blocks: Vec::new(), ..kept.clone() }) != fresh() {
-        let reason = format!(
-            "it holds seed {}, speeds {:?} and {}; name another file for seed {}, speeds {:?} and {heard_with}",
-            kept.seed, kept.speeds, kept.heard_with, order.seed, order.speeds
-        );
+        let run =
+            |k: &Kept| format!("seed {}, blocks of {} s, speeds {:?}, {}", k.seed, k.block_s, k.speeds, k.heard_with);
+        let reason = format!("it holds {}; name another file for {}", run(&kept), run(&fresh()));
         return Err(content(reason));
     }
     Ok(kept)
@@ -181,19 +187,19 @@ fn write(path: &Path, kept: &Kept) -> Result<(), LabError> {
 /// # Errors
 /// [`LabError`] where the hours are none, or the file cannot be read or written, or holds another run.
 pub fn hours(order: &Order) -> Result<String, LabError> {
-    if !(order.hours > 0.0 && order.hours <= 100_000.0) {
-        return Err(told("--hours is a number above 0, at most 100 000"));
+    if !(order.hours > 0.0 && order.hours <= 100_000.0 && (0.25..=60.0).contains(&order.block_minutes)) {
+        return Err(told("--hours is a number above 0, at most 100 000, --block-minutes from 0.25 to 60"));
     }
     let weights = hear::weights(order.weights.as_ref())?.provenance;
     let heard_with = format!("weights of {}, {}", weights.corpus_sha256.unwrap_or_default(), weights.made_by);
     let mut kept = read(order, &heard_with)?;
-    let wanted = (order.hours * 3600.0 / BLOCK_S).ceil() as usize;
+    let wanted = (order.hours * 3600.0 / kept.block_s).ceil() as usize;
     if kept.blocks.len() < wanted {
         let ears = Ears::new(order)?;
         while kept.blocks.len() < wanted {
             let from = kept.blocks.len();
             let n = AT_ONCE.min(wanted - from);
-            for block in side_by_side(n, |i, _| ears.block(order.seed, from + i)) {
+            for block in side_by_side(n, |i, _| ears.block(order.seed, kept.block_s, from + i)) {
                 kept.blocks.push(block?);
             }
             write(&order.kept, &kept)?;
@@ -221,7 +227,7 @@ fn row(name: String, wrong: usize, said: usize, hours: f64) -> Vec<String> {
 
 fn tables(kept: &Kept) -> String {
     let mut out = String::new();
-    let hours = |n: usize| n as f64 * BLOCK_S / 3600.0;
+    let hours = |n: usize| n as f64 * kept.block_s / 3600.0;
     let head = ["", "hours", "false presses", "of them live speech", "a day", "exact 95 % upper bound a day"];
     let count = |of: &dyn Fn(usize, &False) -> bool| {
         let all = kept.blocks.iter().enumerate().flat_map(|(i, b)| b.wrong.iter().map(move |w| (i, w)));
