@@ -2,6 +2,8 @@
 //! the form around it (an ear of the dev profile would not keep up). Where the toolchain lacks the target the build passes
 //! without it, and pages listen through the notebook.
 
+#![allow(clippy::panic)]
+
 use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::{env, fs};

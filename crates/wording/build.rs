@@ -96,7 +96,7 @@ fn one(code: &mut String, id: &str, name: &str, arguments: &BTreeSet<String>, en
     writeln!(code, "/// {english}").unwrap();
     if arguments.is_empty() {
         writeln!(code, "#[derive(Debug)] pub struct {name} {{}}").unwrap();
-        writeln!(code, "impl crate::Message for {name} {{ fn say(&self, locale: &crate::Locale) -> String {{ crate::catalogue::say(locale, {id:?}, &[]) }} }}").unwrap();
+        writeln!(code, "impl crate::Message for {name} {{ fn say(&self, locale: &crate::Locale) -> String {{ crate::catalogue::say(locale, {id:?}, &[]) }} fn kind(&self) -> Option<&'static str> {{ Some({id:?}) }} }}").unwrap();
         return;
     }
     writeln!(code, "#[derive(Debug)] pub struct {name}<'a> {{").unwrap();
@@ -108,7 +108,7 @@ fn one(code: &mut String, id: &str, name: &str, arguments: &BTreeSet<String>, en
     for argument in arguments {
         writeln!(code, "({argument:?}, &self.{argument}),").unwrap();
     }
-    writeln!(code, "]) }} }}").unwrap();
+    writeln!(code, "]) }} fn kind(&self) -> Option<&'static str> {{ Some({id:?}) }} }}").unwrap();
 }
 
 /// The plain parts of a pattern, for the documentation of what it becomes.

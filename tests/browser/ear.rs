@@ -1,8 +1,9 @@
 //! Hearing on the device: the page's own engine at a real browser's microphone, with all that leaves the browser read.
 
-use crate::harness::{Browser, PHONE, Server};
+use crate::harness::{Browser, PHONE, Server, story};
 use crate::listen::{Notebook, assert_exact, heard, scene};
-use sayso_model::{Body, PressedBy, Source};
+use sayso_model::event::Part;
+use sayso_model::{Body, Press, PressedBy, Source};
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
 use tokio::io::{AsyncReadExt, AsyncWriteExt};
@@ -181,4 +182,46 @@ async fn a_microphone_that_is_refused_is_told() {
     browser.until("told", "return document.getElementById('listen').textContent.includes('was not allowed')").await;
     browser.until("off", OFF).await;
     browser.close().await;
+}
+
+/// A phone and a tablet listen at once; on the phone a person says whose the last press was.
+#[tokio::test(flavor = "multi_thread")]
+async fn a_phone_and_a_tablet_that_listen_at_once_count_each_press_once() {
+    if sayso_web::assets::names().all(|name| name != sayso_web::assets::EAR) {
+        eprintln!("NOT RUN: this build has no module for pages. rustup target add wasm32-unknown-unknown");
+        return;
+    }
+    let notebook = Notebook::new(4, 4).await;
+    let server = Server::start_with(notebook.dir.path(), 0, &["--no-sound"]);
+    let sound = notebook.sound(&scene());
+    let phone = Browser::hearing(PHONE, &sound).await;
+    let tablet = phone.beside((1024, 768), &sound).await;
+    for browser in [&phone, &tablet] {
+        browser.goto(&server.url(&format!("/a/{}/board", notebook.animal))).await;
+        browser.until("kept for offline", KEPT).await;
+        browser.tap("fold-microphone").await;
+    }
+    // The sound of each begins at the tap: what lies between the taps is as if their clocks were that far apart.
+    tokio::join!(phone.tap("listen-switch"), tablet.tap("listen-switch"));
+    for browser in [&phone, &tablet] {
+        browser.until("all", "return Number(document.getElementById('listen').dataset.heard) >= 6").await;
+    }
+    phone.picture("whose").await;
+    phone.tap("whose-animal").await;
+    phone.until("answered", "return document.querySelector('[data-test=whose]').hidden").await;
+    for browser in [&phone, &tablet] {
+        browser.tap("listen-switch").await;
+        browser.until("off", OFF).await;
+        browser.all_sent().await;
+    }
+    phone.close().await;
+    tablet.close().await;
+    drop(server);
+    let (_, story) = story(notebook.dir.path()).await;
+    assert_eq!(story.heard_presses().count(), 12, "each device noted what it heard");
+    let found = heard(notebook.dir.path()).await;
+    assert_eq!(found.len(), 6);
+    let by: Vec<PressedBy> = found.iter().filter_map(|(_, _, e)| Press::of(&e.body).map(|p| p.by)).collect();
+    assert_eq!(by.iter().filter(|by| **by == PressedBy::Animal).count(), 1, "{by:?}");
+    assert_eq!(by[5], PressedBy::Animal);
 }

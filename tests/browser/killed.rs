@@ -52,6 +52,7 @@ async fn acknowledged_events_survive_a_kill_and_are_there_once() {
                 accident: Accident::Unsure,
                 place: None,
                 speed: None,
+                stream: None,
                 session: None,
             }),
         })

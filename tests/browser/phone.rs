@@ -124,3 +124,47 @@ async fn every_page_can_be_read_and_reached_in_longer_words_and_larger_letters()
     browser.close().await;
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
 }
+
+/// What of the Board before a session is not whole on the screen: a place on the mat, a tab of what is done, the field of
+/// the room, the start.
+const BEFORE: &str = "
+const out = [];
+const top = document.querySelector('header.top').getBoundingClientRect().bottom;
+const end = document.querySelector('nav.thumb').getBoundingClientRect().top;
+const dock = document.querySelector('.dock').getBoundingClientRect();
+const mat = [...document.querySelectorAll('.pads > *')];
+if (mat.length === 0) out.push('no mat');
+for (const e of [...mat, ...document.querySelectorAll('.modes button, [data-test=start], [data-test=room]')]) {
+  const r = e.getBoundingClientRect();
+  const what = e.textContent || e.dataset.test || 'a blank place';
+  if (r.top < top - 1 || r.bottom > end + 1) out.push(`${what} lies at ${r.top} to ${r.bottom} of ${top} to ${end}`);
+  if (mat.includes(e) && r.bottom > dock.top + 1) out.push(`${what} ends at ${r.bottom} under the dock at ${dock.top}`);
+  if (e.scrollWidth > e.clientWidth + 1) out.push(`${what} is cut: ${e.scrollWidth} of ${e.clientWidth}`);
+}
+const room = document.querySelector('[data-test=room]').getBoundingClientRect().width;
+if (room < 120) out.push(`the room has ${room} px`);
+return out;";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_board_before_a_session_is_whole_on_the_narrowest_phone() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(NARROW).await;
+    let mut wrong = Vec::new();
+    for language in ["en", "de", "es", "fr", "pt"] {
+        reads(&browser, &server, language).await;
+        for (animal, card) in story.animals() {
+            browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
+            browser.find("start").await;
+            // Until the dock has been measured.
+            tokio::time::sleep(std::time::Duration::from_millis(300)).await;
+            browser.picture(&format!("board-before-{language}-{}", card.name)).await;
+            let found = browser.page.execute(BEFORE, vec![]).await.unwrap();
+            let found = found.as_array().expect("a list").iter().filter_map(Value::as_str);
+            wrong.extend(found.map(|f| format!("{language}, {}: {f}", card.name)));
+        }
+    }
+    browser.close().await;
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+}

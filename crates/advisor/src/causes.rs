@@ -104,10 +104,15 @@ pub(crate) fn too_little(case: &Case<'_>, word: WordId) -> Weighed {
     )
 }
 
-pub(crate) fn too_late(case: &Case<'_>, word: WordId) -> Weighed {
+/// Middle seconds from press to delivery lately: one figure, whoever asks.
+pub(crate) fn delay(case: &Case<'_>, word: WordId) -> Estimate {
     let recent = case.recent(case.since(RECENT_DAYS));
     let delays: Vec<f64> = showings(recent, Some(word)).iter().filter_map(Answered::delay_s).collect();
-    let figure = median(&delays, Unit::Seconds);
+    median(&delays, Unit::Seconds)
+}
+
+pub(crate) fn too_late(case: &Case<'_>, word: WordId) -> Weighed {
+    let figure = delay(case, word);
     let bearing = against_bar(&figure, None, Some(DELAY_S));
     weigh(Cause::TooLate, bearing, vec![Because::Delay { seconds: figure, bar: DELAY_S }])
 }
@@ -194,7 +199,8 @@ pub(crate) fn alike(case: &Case<'_>, word: WordId) -> Weighed {
     let found = Because::Sounds {
         nearest: nearest.says.to_string(),
         too_alike: verdict.too_alike,
-        others: Estimate::share(presses - right, presses),
+        // The other side of the standing's right presses: the same kind of interval.
+        others: Estimate::share_any_time(presses - right, presses),
     };
     weigh(Cause::SoundsAlike, if verdict.too_alike { Bearing::Perhaps } else { Bearing::Against }, vec![found])
 }

@@ -9,7 +9,7 @@ use serde::Serialize;
 pub enum Hint {
     /// Give faster: have the thing at the board.
     GiveFaster {
-        /// Middle seconds from press to delivery so far.
+        /// Middle seconds from press to delivery lately.
         seconds: Estimate,
         /// What to aim for.
         aim_s: f64,

@@ -97,9 +97,10 @@ impl<'c, 'a> Asked<'c, 'a> {
         *self.stuck.get_or_init(|| is_stuck(self.board.case, self.standing))
     }
 
-    /// Whether it is being shown or invited, where a cause can hold it up.
+    /// Whether it is being shown or invited as a wish, where a cause can hold it up.
     fn being_taught(&self) -> bool {
-        self.standing.stage != Stage::Converse && self.standing.figures_say != Stage::Converse
+        let s = self.standing;
+        !s.closing && s.stage != Stage::Converse && s.figures_say != Stage::Converse
     }
 
     fn advice(&self, topic: Topic, act: Act, because: Vec<Reason>, sure: Sure, change: Change) -> Advice {
@@ -110,6 +111,9 @@ impl<'c, 'a> Asked<'c, 'a> {
     fn of_stage(&self, topic: Topic, act: Act) -> Vec<Advice> {
         let s = self.standing;
         let mut because: Vec<Reason> = s.because.iter().cloned().map(Reason::from).collect();
+        if s.closing {
+            return vec![self.advice(topic, act, because, Sure::Very, Change::EndsNoSession)];
+        }
         if !s.because.iter().any(|b| matches!(b, Because::Joining { .. })) {
             because.push(self.board.joining.clone().into());
         }
@@ -203,7 +207,8 @@ fn step_back(asked: &Asked<'_, '_>) -> Vec<Advice> {
     let s = asked.standing;
     // Below showing there is nothing to go back to but what is to be set up.
     let to = s.figures_say.max(Stage::Show);
-    if to >= s.stage {
+    // A word that ends sessions is shown at their end, whatever stage people set.
+    if to >= s.stage || s.closing {
         return Vec::new();
     }
     asked.of_stage(Topic::Stuck, Act::StepBack { word: s.named(), to })
@@ -216,8 +221,6 @@ fn signal(asked: &Asked<'_, '_>) -> Vec<Advice> {
 fn invite(asked: &Asked<'_, '_>) -> Vec<Advice> {
     let (s, word) = (asked.standing, asked.standing.named());
     match (s.figures_say, s.stage) {
-        // A closing word ends what is going on: nothing is held back for it.
-        _ if s.closing => Vec::new(),
         (Stage::Invite, Stage::Invite) => asked.of_stage(Topic::Invite, Act::Invite { word }),
         (Stage::Invite, Stage::Prepare | Stage::Show) => {
             asked.of_stage(Topic::Invite, Act::BeginInviting { word, wait_s: WAIT.get() })

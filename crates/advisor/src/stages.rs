@@ -3,7 +3,8 @@
 use crate::advice::Because;
 use crate::called::Numbered;
 use crate::case::Case;
-use crate::estimate::{Estimate, Unit};
+use crate::causes::delay;
+use crate::estimate::Estimate;
 use crate::observe::{Invitations, PressedAt, by_day};
 pub use crate::standing::{Chance, Standing};
 use crate::stuck::when_wanted;
@@ -131,19 +132,22 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
     // One figure and one interval a fact: the rule's own intervals decide, those of the standing are told.
     let told = |ground: &Ground| match *ground {
         Ground::Response { .. } => when_wanted(case, card.word),
-        Ground::Right { right: (right, _), elsewhere, e, .. } => {
-            Because::Right { share: right_share, right: right as usize, elsewhere, above_chance: e.0 >= e.1 }
-        }
+        Ground::Right { right: (right, _), e, .. } => Because::Right {
+            share: right_share,
+            right: right as usize,
+            elsewhere: chance.elsewhere,
+            above_chance: e.0 >= e.1,
+        },
         ref other => fact(other),
     };
     let (figures_say, because, would_change) = match advice {
+        _ if card.closing => closes(card),
         Ok(StageAdvice { stage, because, would_change }) => {
             (stage, because.iter().map(told).collect(), would_change.iter().map(told).collect())
         }
         // The figures are counts of one story and cannot contradict themselves; if they do, say so.
         Err(why) => (current, vec![Because::Contradiction { why: why.to_string() }], Vec::new()),
     };
-    let delays: Vec<f64> = sums.shown.iter().rev().take(50).filter_map(|s| s.delay_s).collect();
     Standing {
         word: card.word,
         says: card.says.to_string(),
@@ -153,7 +157,7 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
         would_change,
         showings: sums.shown.len(),
         showings_week: sums.shown.iter().rev().take_while(|s| s.at >= week).count(),
-        delay: crate::estimate::median(&delays, Unit::Seconds),
+        delay: delay(case, card.word),
         response,
         right: right_share,
         chance,
@@ -162,6 +166,14 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
         last_shown: sums.shown.last().map(|s| s.at),
         closing: card.closing,
     }
+}
+
+/// A word that ends sessions is no wish: it is shown, brings nothing, and no figure leads beyond that.
+fn closes(card: &WordCard) -> (Stage, Vec<Because>, Vec<Because>) {
+    if card.answer.is_none() {
+        return (Stage::Prepare, vec![Because::NotPrepared], vec![Because::NotPrepared]);
+    }
+    (Stage::Show, vec![Because::EndsSessions], Vec::new())
 }
 
 fn count(n: usize) -> u32 {

@@ -24,7 +24,7 @@ pub struct Standing {
     pub showings: usize,
     /// Showings in the last seven days.
     pub showings_week: usize,
-    /// Middle delay from press to delivery, seconds.
+    /// Middle delay from press to delivery of the last 21 days, seconds.
     pub delay: Estimate,
     /// Pressed, of wanted: share of the invitations in which it wanted the thing at which it pressed, whichever word.
     pub response: Estimate,

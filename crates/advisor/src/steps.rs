@@ -113,13 +113,12 @@ fn hint(standing: &Standing, act: &Act) -> Option<Hint> {
             Cause::Avoided => Some(Hint::LetItCome),
             Cause::HardToMakeOut | Cause::Health | Cause::SoundsAlike => None,
         },
-        // Back to inviting: it is shown in the session; the step says the rest.
-        Act::StepBack { to: Stage::Invite, .. } => None,
-        Act::StepBack { .. } => Some(Hint::ShowOnly),
         Act::ShowAtEnd { .. } => Some(Hint::AtTheEnd),
-        Act::Show { .. } | Act::Invite { .. } | Act::BeginInviting { .. } if late => Some(faster),
-        Act::Show { .. } => Some(Hint::ShowOnly),
-        Act::Invite { .. } | Act::BeginInviting { .. } => Some(Hint::WaitThenShow { wait_s: WAIT.get() }),
+        Act::Show { .. } | Act::StepBack { .. } | Act::Invite { .. } | Act::BeginInviting { .. } if late => {
+            Some(faster)
+        }
+        inviting if inviting.invites() => Some(Hint::WaitThenShow { wait_s: WAIT.get() }),
+        Act::Show { .. } | Act::StepBack { .. } => Some(Hint::ShowOnly),
         Act::Answer { .. } | Act::LeaveToAnimal { .. } => Some(Hint::AnswerEvery),
         _ => None,
     }

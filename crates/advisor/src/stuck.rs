@@ -22,7 +22,8 @@ const HARDLY: usize = 4;
 #[must_use]
 pub fn is_stuck(case: &Case<'_>, standing: &Standing) -> bool {
     let conversing = standing.stage == Stage::Converse || standing.figures_say == Stage::Converse;
-    if conversing {
+    // What ends a session is no wish: nobody waits for a press of it.
+    if conversing || standing.closing {
         return false;
     }
     let first = case.totals().of(standing.word).shown.first().map(|s| s.at);

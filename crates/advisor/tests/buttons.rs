@@ -80,6 +80,7 @@ impl Home {
             accident: Accident::Unsure,
             place: None,
             speed: (source == Source::Heard).then(|| Ratio::new(speed).unwrap()),
+            stream: None,
             session: None,
         };
         self.add(began().plus_seconds(day * DAY), source, press)

@@ -187,6 +187,7 @@ fn a_word_asked_for_more_than_it_can_be_given_gets_a_signal_and_a_sign_to_go_bac
             accident: Accident::Unsure,
             place: None,
             speed: None,
+            stream: None,
             session: None,
         };
         let id = u128::from(i) * 2 + 10;

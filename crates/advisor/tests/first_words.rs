@@ -132,6 +132,7 @@ fn given(rewards: &[RewardCard], days: u32, a_day: u32) -> Vec<Event> {
             accident: Accident::No,
             place: None,
             speed: None,
+            stream: None,
             session: None,
         };
         all.push(event(press, at, pressed));

@@ -2,11 +2,13 @@
 #![allow(clippy::unwrap_used, missing_docs, clippy::panic)]
 
 use sayso_advisor::good::Good;
+use sayso_advisor::hint::Hint;
 use sayso_advisor::steps::Step;
 use sayso_advisor::today::{Next, Today, today};
 use sayso_advisor::{Act, Because, Case, stages};
 use sayso_model::{
-    AnimalCard, AnimalId, Body, Event, EventId, HomeId, Moment, RewardCard, Source, Stage, StageChoice, Story, Zone,
+    AnimalCard, AnimalId, Body, Event, EventId, HomeId, Moment, RewardCard, Source, Stage, StageChoice, Story, WordId,
+    Zone,
 };
 use serde_json::json;
 use uuid::Uuid;
@@ -43,7 +45,12 @@ fn checked(today: &Today) {
         assert_eq!(planned.is_some_and(|p| p.invitations > 0), planned.is_some() && invites, "{s:?}");
         assert!(planned.is_none_or(|p| p.invitations <= p.showings), "{planned:?}");
         assert!(s.also.iter().all(|a| !a.act.invites()), "{s:?}");
-        assert!(!(s.figures_say < s.stage && invites), "{s:?}");
+        assert!(!(s.figures_say < s.stage.min(Stage::Invite) && invites), "{s:?}");
+        if let Some(p) = planned {
+            assert_eq!(p.hint, s.hint, "{s:?}");
+            assert!(!matches!(p.hint, Some(Hint::ShowOnly)) || p.invitations == 0, "{p:?}");
+            assert!(!matches!(p.hint, Some(Hint::WaitThenShow { .. })) || p.invitations > 0, "{p:?}");
+        }
         assert_eq!(s.trend.len(), 8);
     }
 }
@@ -81,6 +88,58 @@ fn a_word_people_moved_on_too_early_is_stepped_back_shown_and_not_invited() {
         if step.step == Step::StepBack {
             assert!(matches!(step.advice.act, Act::StepBack { to: Stage::Show, .. }));
         }
+    }
+}
+
+/// The demo with a word set to a stage by a person just now.
+fn with_stage(mut story: Story, animal: AnimalId, word: WordId, stage: Stage) -> Story {
+    let home = story.ledger().all().next().unwrap().home;
+    story.add(event(950, home, Some(animal), StageChoice { word, stage, because: None }));
+    story
+}
+
+#[test]
+fn a_word_stepped_back_to_inviting_is_invited_by_row_hint_and_plan() {
+    let (story, animal) = demo();
+    let case = Case::new(&story, animal, now());
+    let words: Vec<_> = stages::standings(&case)
+        .iter()
+        .filter(|s| s.figures_say == Stage::Invite && !s.closing)
+        .map(|s| s.word)
+        .collect();
+    let mut seen = 0;
+    for word in words {
+        let story = with_stage(demo().0, animal, word, Stage::Converse);
+        let found = today(&Case::new(&story, animal, now())).unwrap();
+        checked(&found);
+        let step = found.steps.iter().find(|s| s.word.word == word).unwrap();
+        if !matches!(step.advice.act, Act::StepBack { to: Stage::Invite, .. }) {
+            continue;
+        }
+        assert!(matches!(step.hint, Some(Hint::WaitThenShow { .. } | Hint::GiveFaster { .. })), "{step:?}");
+        let planned = found.plan().and_then(|p| p.words.iter().find(|w| w.word.word == word));
+        assert!(planned.is_none_or(|p| p.invitations > 0), "{planned:?}");
+        seen += usize::from(planned.is_some());
+    }
+    assert!(seen > 0, "the demo has a word to be invited");
+}
+
+#[test]
+fn a_word_that_ends_sessions_is_shown_at_their_end_whatever_stage_people_set() {
+    let (story, animal) = demo();
+    let closing = story.words_of(animal).iter().find(|w| w.closing).unwrap().word;
+    for stage in [Stage::Prepare, Stage::Show, Stage::Invite] {
+        let story = with_stage(demo().0, animal, closing, stage);
+        let case = Case::new(&story, animal, now());
+        let standing = stages::standings(&case).iter().find(|s| s.word == closing).unwrap();
+        assert_eq!((standing.stage, standing.figures_say), (stage, Stage::Show));
+        assert_eq!(standing.because, [Because::EndsSessions]);
+        let found = today(&case).unwrap();
+        let step = found.steps.iter().find(|s| s.word.word == closing).unwrap();
+        assert!(matches!(step.advice.act, Act::ShowAtEnd { .. }), "{step:?}");
+        assert!(step.hint == Some(Hint::AtTheEnd) && !step.stuck, "{step:?}");
+        assert!(!step.advice.would_change.is_empty() && !step.advice.because.is_empty(), "{step:?}");
+        assert!(found.plan().is_none_or(|p| p.words.iter().all(|w| w.word.word != closing)));
     }
 }
 

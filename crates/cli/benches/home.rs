@@ -86,6 +86,7 @@ fn press(pattern: &Event) -> Event {
         accident: sayso_model::Accident::Unsure,
         place: None,
         speed: None,
+        stream: None,
         session: None,
     };
     Event { id: EventId(uuid::Uuid::now_v7()), source: Source::Tap, body: Body::Press(press), ..pattern.clone() }

@@ -3,13 +3,15 @@
 
 mod picture;
 pub mod sheet;
+mod values;
 
 pub use picture::{Picturing, Shown};
+pub use values::WrongValue;
 
-use clap::builder::{PossibleValuesParser, TypedValueParser};
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use sayso_model::{CaseDesign, CaseExpected, CaseMeasure, CaseQuestion, CaseStop, CaseUnit, Day, Language};
 use std::path::PathBuf;
+use values::{by_name, one_of, typed, whole};
 
 /// A notebook that does the maths for a person who teaches a companion animal to use a board of recorded-word buttons.
 #[derive(Parser, Debug)]
@@ -68,9 +70,9 @@ impl From<OtherHomes> for sayso_store::Others {
 /// How to serve.
 #[derive(Args, Debug, Clone)]
 pub struct Serving {
-    #[arg(long, default_value_t = 7297)]
+    #[arg(long, default_value_t = 7297, value_parser = whole::<u16>)]
     pub port: u16,
-    #[arg(long, value_name = "ADDRESS", num_args = 0..=1, default_missing_value = "0.0.0.0")]
+    #[arg(long, value_name = "ADDRESS", num_args = 0..=1, default_missing_value = "0.0.0.0", value_parser = typed::<std::net::IpAddr>)]
     pub lan: Option<std::net::IpAddr>,
     #[arg(long, requires = "lan")]
     pub secure: bool,
@@ -87,19 +89,19 @@ pub struct Listening {
     pub clips: Option<PathBuf>,
     #[arg(long, requires = "data")]
     pub log: bool,
-    #[arg(long, value_name = "TIME")]
+    #[arg(long, value_name = "TIME", value_parser = typed::<sayso_model::Moment>)]
     pub started_at: Option<sayso_model::Moment>,
     #[arg(long, requires = "log", alias = "learner")]
     pub animal: Option<String>,
-    #[arg(long, value_name = "FORMAT")]
+    #[arg(long, value_name = "FORMAT", value_parser = one_of::<sayso_listen::PcmFormat>(&["s16le", "f32le"]))]
     pub pcm: Option<sayso_listen::PcmFormat>,
-    #[arg(long, value_name = "HZ", default_value_t = 16_000)]
+    #[arg(long, value_name = "HZ", default_value_t = 16_000, value_parser = whole::<u32>)]
     pub rate: u32,
-    #[arg(long, default_value_t = 1)]
+    #[arg(long, default_value_t = 1, value_parser = whole::<u16>)]
     pub channels: u16,
-    #[arg(long, value_name = "CONFIDENCE")]
+    #[arg(long, value_name = "CONFIDENCE", value_parser = typed::<f64>)]
     pub least: Option<f64>,
-    #[arg(long)]
+    #[arg(long, value_parser = whole::<std::num::NonZeroU16>)]
     pub threads: Option<std::num::NonZeroU16>,
     #[arg(long, value_name = "FILE")]
     pub checkpoint: Option<PathBuf>,
@@ -107,15 +109,6 @@ pub struct Listening {
     pub microphone: bool,
     #[arg(required_unless_present = "microphone", value_name = "FILE")]
     pub files: Vec<PathBuf>,
-}
-
-/// Reads one of a vocabulary by its name on the wire; help and refusals list them.
-fn by_name<T: Copy + Send + Sync + 'static>(
-    all: &'static [T],
-    name: fn(T) -> &'static str,
-) -> impl TypedValueParser<Value = T> {
-    let names = PossibleValuesParser::new(all.iter().map(|t| name(*t)));
-    names.try_map(move |text| all.iter().copied().find(|t| name(*t) == text).ok_or(text))
 }
 
 /// A trial of a change to plan.
@@ -141,17 +134,17 @@ pub struct Planning {
     pub across: Vec<String>,
     #[arg(long, default_value = "day", value_parser = by_name(CaseUnit::ALL, CaseUnit::name))]
     pub unit: CaseUnit,
-    #[arg(long)]
+    #[arg(long, value_parser = typed::<Day>)]
     pub first: Option<Day>,
-    #[arg(long)]
+    #[arg(long, value_parser = whole::<u16>)]
     pub points: u16,
-    #[arg(long, default_value_t = 4)]
+    #[arg(long, default_value_t = 4, value_parser = whole::<u16>)]
     pub phases: u16,
-    #[arg(long, default_value_t = 5)]
+    #[arg(long, default_value_t = 5, value_parser = whole::<u16>)]
     pub least: u16,
-    #[arg(long, default_value_t = 3)]
+    #[arg(long, default_value_t = 3, value_parser = whole::<u16>)]
     pub apart: u16,
-    #[arg(long, value_name = "SECONDS")]
+    #[arg(long, value_name = "SECONDS", value_parser = typed::<f64>)]
     pub goal: Vec<f64>,
 }
 
@@ -167,12 +160,14 @@ pub enum Designing {
     Show {
         #[command(flatten)]
         data: Data,
+        #[arg(value_parser = typed::<sayso_model::DesignId>)]
         trial: sayso_model::DesignId,
     },
     Plan(Box<Planning>),
     Stop {
         #[command(flatten)]
         data: Data,
+        #[arg(value_parser = typed::<sayso_model::DesignId>)]
         trial: sayso_model::DesignId,
         #[arg(long, value_parser = by_name(CaseStop::ALL, CaseStop::name))]
         reason: CaseStop,
@@ -185,7 +180,7 @@ pub enum Command {
     Demo {
         #[arg(long, value_name = "DIR")]
         data: Option<PathBuf>,
-        #[arg(long, default_value_t = 1)]
+        #[arg(long, default_value_t = 1, value_parser = whole::<u64>)]
         seed: u64,
         #[command(flatten)]
         serving: Serving,
@@ -226,7 +221,7 @@ pub enum Command {
     Design(Designing),
     Agree {
         file: PathBuf,
-        #[arg(long, default_value = "names")]
+        #[arg(long, default_value = "names", value_parser = one_of::<sayso_advisor::agreement::ScoreScale>(&["names", "steps", "numbers"]))]
         scale: sayso_advisor::agreement::ScoreScale,
         #[arg(long)]
         headed: bool,
@@ -257,7 +252,7 @@ pub enum Command {
         data: Data,
         #[arg(long)]
         word: String,
-        #[arg(long, value_name = "SECONDS", conflicts_with = "file")]
+        #[arg(long, value_name = "SECONDS", conflicts_with = "file", value_parser = typed::<f64>)]
         record: Option<f64>,
         #[arg(required_unless_present = "record")]
         file: Option<PathBuf>,
@@ -291,6 +286,10 @@ pub enum Command {
     Man {
         #[arg(long, value_name = "DIR")]
         to: PathBuf,
+    },
+    Help {
+        #[arg(value_name = "COMMAND")]
+        of: Vec<String>,
     },
 }
 

@@ -1,14 +1,28 @@
-//! What the commands and arguments say of themselves, in the reader's language. Headings, errors and the help for `--help`
-//! itself are clap's own, in English.
+//! What the commands and arguments say of themselves, in the reader's language: help, its headings, and how a command is
+//! used.
 
 use crate::args::Cli;
-use clap::{Arg, Command, CommandFactory};
-use sayso_wording::{Locale, by_id};
+use clap::builder::StyledStr;
+use clap::{Arg, ArgAction, Command, CommandFactory};
+use sayso_wording::{Locale, by_id, say};
+
+/// What clap writes into a usage for arguments that may be left out, and for a command below.
+const OPTIONS: &str = "[OPTIONS]";
+const COMMAND: &str = "COMMAND";
 
 /// The command line with its help. A command's message is `help-command-design-plan`; that of an argument is
 /// `help-design-plan-animal`, or `help-animal` where several commands share it.
-pub fn command(l: &Locale) -> Command {
+pub fn described(l: &Locale) -> Command {
     worded(Cli::command(), "", &|id| by_id(l, id))
+}
+
+/// The same, as it is asked and answered: also the headings, what is chosen from and how a command is used are in the reader's
+/// language.
+pub fn command(l: &Locale) -> Command {
+    let mut all = framed(described(l), l);
+    // Only now every command knows the names that lead to it.
+    all.build();
+    with_usage(all, l)
 }
 
 fn worded(command: Command, path: &str, say: &dyn Fn(&str) -> Option<String>) -> Command {
@@ -18,10 +32,72 @@ fn worded(command: Command, path: &str, say: &dyn Fn(&str) -> Option<String>) ->
         arg.help(help.unwrap_or_default())
     };
     let about = say(&format!("help-command{path}")).unwrap_or_default();
-    command.about(about).mut_args(told).mut_subcommands(|below| {
+    let own = own_flags(command.about(about), path.is_empty());
+    own.mut_args(told).mut_subcommands(|below| {
         let path = format!("{path}-{}", below.get_name());
         worded(below, &path, say)
     })
+}
+
+/// In place of clap's own, which speak English.
+fn own_flags(command: Command, top: bool) -> Command {
+    let help = Arg::new("help").short('h').long("help").action(ArgAction::Help).display_order(1_000);
+    let command = command.disable_help_flag(true).disable_help_subcommand(true).disable_version_flag(true).arg(help);
+    if top {
+        command.arg(Arg::new("version").short('V').long("version").action(ArgAction::Version).display_order(1_001))
+    } else {
+        command
+    }
+}
+
+fn framed(command: Command, l: &Locale) -> Command {
+    let styles = command.get_styles().clone();
+    let (usage, head) = (styles.get_usage(), styles.get_header());
+    let mut template = format!("{{about-with-newline}}\n{usage}{}{usage:#} {{usage}}\n", say!(l, usage::heading));
+    let mut list = |title: String, tag: &str| template.push_str(&format!("\n{head}{title}{head:#}\n{{{tag}}}\n"));
+    if command.has_subcommands() {
+        list(say!(l, usage::commands), "subcommands");
+    }
+    if command.get_positionals().next().is_some() {
+        list(say!(l, usage::arguments), "positionals");
+    }
+    list(say!(l, usage::options), "options");
+    command.help_template(template).mut_args(|arg| chosen(arg, l)).mut_subcommands(|below| framed(below, l))
+}
+
+/// An argument whose help says what it may be and what it is if left out.
+fn chosen(arg: Arg, l: &Locale) -> Arg {
+    if !arg.get_action().takes_values() {
+        return arg;
+    }
+    let mut help = arg.get_help().map(StyledStr::to_string).unwrap_or_default();
+    let known: Vec<String> = arg.get_possible_values().iter().map(|v| v.get_name().to_owned()).collect();
+    if !known.is_empty() {
+        help = say!(l, usage::with_known, help = help, known = known.join(", "));
+    }
+    let without: Vec<String> = arg.get_default_values().iter().map(|v| v.to_string_lossy().into_owned()).collect();
+    if !without.is_empty() {
+        help = say!(l, usage::with_default, help = help, value = without.join(", "));
+    }
+    arg.help(help).hide_possible_values(true).hide_default_value(true)
+}
+
+fn with_usage(mut command: Command, l: &Locale) -> Command {
+    let usage = command.render_usage().ansi().to_string();
+    // Behind the heading, which the template has.
+    let usage = usage.split_once(' ').map_or("", |(_, usage)| usage);
+    let usage = usage.replace(OPTIONS, &say!(l, usage::some_options)).replace(COMMAND, &say!(l, usage::a_command));
+    command.override_usage(usage).mut_subcommands(|below| with_usage(below, l))
+}
+
+/// The help of a command by the names that lead to it, or the first of them that leads nowhere.
+pub fn of(l: &Locale, names: &[String]) -> Result<StyledStr, String> {
+    let mut all = command(l);
+    let mut at = &mut all;
+    for name in names {
+        at = at.find_subcommand_mut(name).ok_or_else(|| name.clone())?;
+    }
+    Ok(at.render_help())
 }
 
 #[cfg(test)]
@@ -48,7 +124,7 @@ mod tests {
     fn every_command_and_argument_says_what_it_is_for_in_every_language() {
         for language in Language::ALL {
             let mut found = Vec::new();
-            silent(&command(&Locale::of(language)), "", &mut found);
+            silent(&described(&Locale::of(language)), "", &mut found);
             assert!(found.is_empty(), "{}: no message in help.ftl for {found:?}", language.tag());
         }
     }

@@ -9,16 +9,15 @@ mod log;
 mod microphone;
 mod out;
 mod recorded;
+mod wrong_use;
 
 use args::{Cli, Command};
 use clap::FromArgMatches;
+use clap::error::ErrorKind;
 use error::CliError;
 use sayso_wording::Locale;
 use std::process::ExitCode;
 use std::time::Duration;
-
-/// What clap answers where the arguments make no sense.
-const WRONG_USE: u8 = 2;
 
 /// How long work that nobody waits for any more may hold up the end, such as a page half computed.
 const LAST_WAIT: Duration = Duration::from_millis(500);
@@ -29,10 +28,14 @@ fn main() -> ExitCode {
         Ok(locale) => locale,
         Err(why) => {
             eprintln!("sayso: {why}");
-            return ExitCode::from(WRONG_USE);
+            return ExitCode::from(wrong_use::CODE);
         }
     };
-    let cli = Cli::from_arg_matches(&help::command(&ahead).get_matches()).unwrap_or_else(|why| why.exit());
+    let asked = help::command(&ahead).try_get_matches().and_then(|given| Cli::from_arg_matches(&given));
+    let cli = match asked {
+        Ok(cli) => cli,
+        Err(why) => return other_than_a_command(&ahead, &why),
+    };
     let l = cli.language.map_or(ahead, Locale::of);
     let serving = matches!(cli.command, Command::Serve { .. } | Command::Demo { .. });
     let in_file = cli.logging.log_file.is_some();
@@ -50,6 +53,20 @@ fn main() -> ExitCode {
         eprintln!("sayso: {why}");
         ExitCode::FAILURE
     })
+}
+
+/// Help and version, where these were asked for; else what is wrong with the arguments.
+fn other_than_a_command(l: &Locale, why: &clap::Error) -> ExitCode {
+    match why.kind() {
+        ErrorKind::DisplayHelp | ErrorKind::DisplayVersion | ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand => {
+            why.exit()
+        }
+        _ => {
+            let why = wrong_use::told(l, why);
+            eprintln!("sayso: {why}");
+        }
+    }
+    ExitCode::from(wrong_use::CODE)
 }
 
 async fn run(l: &Locale, cli: Cli) -> Result<ExitCode, CliError> {
@@ -73,6 +90,7 @@ async fn run(l: &Locale, cli: Cli) -> Result<ExitCode, CliError> {
         Command::Backup { data, file } => commands::keep::backup(l, &data.data, &file).await?,
         Command::Restore { data, file, others } => commands::keep::restore(l, &data.data, &file, others.into()).await?,
         Command::Completions { shell } => commands::describe::completions(shell),
+        Command::Help { of } => return Ok(commands::describe::help(l, &of)),
         Command::Man { to } => commands::describe::man(l, &to)?,
         Command::Enrol { data, word, record, file } => {
             return commands::enrol::enrol(l, &data.data, &word, file.as_deref(), record).await;

@@ -2,6 +2,7 @@
 //! stand in the catalogues.
 
 use crate::body::CaseMeasure;
+use crate::id::HomeId;
 use crate::species::{LifeStage, Species};
 use crate::text::TextError;
 use crate::time::TimeError;
@@ -193,26 +194,27 @@ pub enum Fault {
     /// An event that cannot come to count.
     #[error(transparent)]
     Late(#[from] TooLate),
-    /// What only a program that sends or reads events meets: said in English.
-    #[error("{0}")]
-    Said(String),
+    /// The home is another than the notebook's.
+    #[error(
+        "is {0}, another home than this notebook's; to keep several in one notebook, import a file of its events and say so"
+    )]
+    OtherHome(HomeId),
+    /// An event of too many bytes.
+    #[error("is too long: {bytes} bytes, where {most} are the most")]
+    TooLong {
+        /// Bytes it has.
+        bytes: usize,
+        /// Most it may have.
+        most: usize,
+    },
+    /// An event that cannot be written as JSON.
+    #[error("cannot be written as JSON")]
+    NotWritten,
 }
 
 impl Fault {
     /// A whole number that is not from `low` to `high`.
     pub(crate) fn range(low: impl Into<u64>, high: impl Into<u64>, found: impl Into<u64>) -> Self {
         Self::Range { low: low.into(), high: high.into(), found: found.into() }
-    }
-}
-
-impl From<String> for Fault {
-    fn from(what: String) -> Self {
-        Self::Said(what)
-    }
-}
-
-impl From<&str> for Fault {
-    fn from(what: &str) -> Self {
-        Self::Said(what.to_owned())
     }
 }

@@ -55,8 +55,15 @@ id! {
     ClipId,
     /// A rule of the house.
     RuleId,
+    /// What one microphone heard without a break, on one clock.
+    StreamId,
     /// A round of invitations whose words are drawn.
     RoundId,
     /// A time in which answers are now and then swapped.
     SwapId,
+}
+
+impl StreamId {
+    /// No other sorts before it.
+    pub(crate) const LEAST: Self = Self(Uuid::nil());
 }

@@ -6,6 +6,7 @@ pub mod body;
 pub mod cards;
 pub mod check;
 pub mod draw;
+pub mod ears;
 pub mod event;
 pub mod facts;
 mod fault;

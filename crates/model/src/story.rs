@@ -2,6 +2,7 @@
 
 use crate::body::Press;
 use crate::cards::*;
+use crate::ears::Ears;
 use crate::event::{Event, Kind, Part, Source};
 use crate::id::*;
 use crate::ledger::{Inserted, Ledger};
@@ -59,8 +60,10 @@ impl<P> Fact<'_, P> {
 pub struct Story {
     ledger: Ledger,
     shelves: BTreeMap<(Option<AnimalId>, Kind), Shelf<ByTime>>,
-    /// Heard presses that a person or device told too, by the event that counts.
+    /// Heard presses that a person or device told too, by what these told.
     twice: OrdMap<EventId, EventId>,
+    /// Heard presses that several devices heard.
+    ears: Ears,
     /// Which weeks were touched, and what is read as it was recorded.
     marks: Marks,
 }
@@ -78,7 +81,8 @@ impl Story {
         }
         ledger.all().for_each(|event| marks.record(event));
         let shelves = shelves.into_iter().map(|(key, events)| (key, Shelf::of(events))).collect();
-        let mut story = Self { ledger, shelves, twice: OrdMap::new(), marks };
+        let mut story = Self { ledger, shelves, twice: OrdMap::new(), ears: Ears::default(), marks };
+        story.ears = Ears::of(story.presses());
         let heard: BTreeSet<_> = story.presses().filter(|e| e.source == Source::Heard).map(|e| e.body.word()).collect();
         let mut by_word: BTreeMap<Option<WordId>, Vec<&Event>> = BTreeMap::new();
         for event in story.presses().filter(|e| heard.contains(&e.body.word())) {
@@ -174,6 +178,7 @@ impl Story {
             let (before, now) = (before.map(|b| b.0), now.map(|n| n.0));
             let press = |e: &Event| e.body.word().filter(|_| e.body.kind() == Kind::Press).map(|w| (w, e.happened_at));
             let touched = [before.as_deref().and_then(press), now.as_deref().and_then(press)];
+            self.ears.turn(before.as_deref(), now.as_deref());
             if let Some(old) = before
                 && let Some(shelf) = self.shelves.get_mut(&(old.animal, old.body.kind()))
             {
@@ -196,10 +201,13 @@ impl Story {
         &self.ledger
     }
 
-    /// The event that counts for a heard press which a person or device told too (see [`crate::twice`]).
+    /// The event that counts for a heard press which a person or another device told too (see [`crate::twice`] and
+    /// [`crate::ears`]).
     #[must_use]
     pub fn same_press(&self, heard: EventId) -> Option<EventId> {
-        self.twice.get(&heard).copied()
+        let all = self.ears.with(heard);
+        let told = [heard].iter().chain(all).find_map(|id| self.twice.get(id));
+        told.or_else(|| all.first().filter(|first| **first != heard)).copied()
     }
 
     /// Every standing press that was heard, also where another event counts for it; by animal, then by time.
@@ -210,7 +218,7 @@ impl Story {
 
     /// Whether an event is a fact of its own, not another telling of one.
     fn counts(&self, event: &Event) -> bool {
-        event.source != Source::Heard || self.twice.is_empty() || !self.twice.contains_key(&event.id)
+        event.source != Source::Heard || self.same_press(event.id).is_none()
     }
 
     pub(crate) fn fact<'a, P: Part>(&self, event: &'a Event) -> Option<Fact<'a, P>> {

@@ -27,6 +27,7 @@ fn body(kind: u8, word: u8) -> Body {
             accident: Accident::Unsure,
             place: None,
             speed: None,
+            stream: (kind > 2).then(|| StreamId(Uuid::from_u128(u128::from(kind)))),
             session: None,
         }
         .into(),

@@ -4,7 +4,7 @@ use crate::vocabulary::Listened;
 use sayso_listen::Detection;
 use sayso_model::{
     Accident, AnimalId, Body, Event, EventId, HomeId, Moment, Press, PressedBy, Probability, Problems, Ratio, Session,
-    SessionId, Source, Story, WordId,
+    SessionId, Source, Story, StreamId, WordId,
 };
 use sayso_store::{Appended, Store, StoreError};
 use sha2::{Digest, Sha256};
@@ -75,6 +75,7 @@ impl Diary {
         let story = store.story(self.home).await?;
         let zone = story.zone();
         let sessions = self.animal.map(|animal| story.sessions(animal)).unwrap_or_default();
+        let stream = stream_of(origin);
         let event = |id: EventId, at: Moment, word: WordId, h: &Detection| Event {
             id,
             home: self.home,
@@ -92,6 +93,7 @@ impl Diary {
                 accident: Accident::Unsure,
                 place: None,
                 speed: Ratio::new(h.speed).ok(),
+                stream: Some(stream),
                 session: session_at(&sessions, at),
             }
             .into(),
@@ -128,6 +130,14 @@ impl Diary {
 fn session_at(sessions: &[Session<'_>], at: Moment) -> Option<SessionId> {
     let running = |s: &&Session<'_>| at >= s.start.at() && s.end.map_or_else(|| s.open(at), |end| at <= end.at());
     sessions.iter().rev().find(running).map(|s| s.id())
+}
+
+/// One sound is one stream, also where it is heard again.
+fn stream_of(origin: &str) -> StreamId {
+    let hash = Sha256::new().chain_update(b"sayso stream 1").chain_update(origin.as_bytes()).finalize();
+    let mut bytes = [0; 16];
+    bytes.copy_from_slice(&hash[..16]);
+    StreamId(Uuid::new_v8(bytes))
 }
 
 /// The id of a heard press follows from its sound, so that hearing it twice adds nothing. UUID version 8 (RFC 9562),

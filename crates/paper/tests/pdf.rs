@@ -185,6 +185,26 @@ fn the_rules_of_the_demo_fit_one_page_on_both_papers() {
 }
 
 #[test]
+fn the_progress_and_the_likes_of_the_demo_fit_one_page_in_every_language() {
+    let mut longer = Vec::new();
+    for language in Language::ALL {
+        for sheet in animals().into_iter().flat_map(|animal| {
+            let case = Case::new(&DEMO, animal, now());
+            let locale = Locale::of(language);
+            [progress(&case, locale, 28, None).unwrap(), likes(&case, locale).unwrap()]
+        }) {
+            for paper in Paper::ALL {
+                let pages = read(&sheet, paper).get_pages().len();
+                if pages != 1 {
+                    longer.push(format!("{language:?}, {paper:?}, {}: {pages} pages", sheet.title));
+                }
+            }
+        }
+    }
+    assert!(longer.is_empty(), "{longer:?}");
+}
+
+#[test]
 fn a_long_sheet_goes_on_on_further_pages_with_nothing_lost() {
     let mut sheet = rules(&DEMO, now(), Locale::ENGLISH);
     let long: Vec<String> = (0..300).map(|i| format!("rule {i} of many, told at some length")).collect();

@@ -42,6 +42,7 @@ impl World<'_> {
             accident: looks,
             place: Some(self.cfg.words[p.word].place),
             speed: None,
+            stream: None,
             session: p.session,
         };
         let id = if let Some(t) = person {
@@ -336,6 +337,7 @@ impl World<'_> {
             accident: Accident::No,
             place: Some(card.place),
             speed: None,
+            stream: None,
             session,
         };
         let press = self.write_shown(animal, person, at, body);

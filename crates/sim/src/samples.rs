@@ -187,6 +187,7 @@ impl Names {
                 accident: Accident::No,
                 place: Some(Place { row: 0, column: 0 }),
                 speed: Some(Ratio::clamped(0.99)),
+                stream: Some(StreamId(self.session.0)),
                 session,
             }
             .into(),

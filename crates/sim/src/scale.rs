@@ -124,6 +124,7 @@ fn press(w: &mut World<'_>, c: &mut Chance, at: Moment, wanted: usize, word: usi
         accident: Accident::No,
         place: Some(w.cfg.words[word].place),
         speed: None,
+        stream: None,
         session: None,
     };
     let id = w.note(0, person, at, body);

@@ -1,5 +1,6 @@
 //! Looking the whole notebook through: the file, every row of the log, every recording.
 
+use crate::damage::{CheckFault, SnapshotFault};
 use crate::error::StoreError;
 use crate::row;
 use crate::snapshot::{self, Snapshot};
@@ -30,8 +31,8 @@ pub struct Checked {
     pub snapshots: usize,
     /// Recordings that are whole.
     pub clips: usize,
-    /// What is wrong, in words, the first of it.
-    pub faults: Vec<String>,
+    /// What is wrong, the first of it.
+    pub faults: Vec<CheckFault>,
     /// How many faults there are in all.
     pub fault_count: usize,
     /// How many of these are of snapshots alone, which are made anew from the log: nothing recorded is wrong there.
@@ -39,7 +40,7 @@ pub struct Checked {
 }
 
 impl Checked {
-    fn fault(&mut self, what: String) {
+    fn fault(&mut self, what: CheckFault) {
         self.fault_count += 1;
         if self.faults.len() < MOST_TOLD {
             self.faults.push(what);
@@ -53,7 +54,7 @@ struct Compared {
     events: HashMap<EventId, Arc<Event>>,
     /// Places of events that were not understood when it was made; it does not hold them, whatever they are now.
     unread: BTreeSet<i64>,
-    fault: Option<String>,
+    fault: Option<SnapshotFault>,
 }
 
 impl Compared {
@@ -63,13 +64,13 @@ impl Compared {
             return;
         }
         if self.events.remove(&event.id).is_none_or(|known| *known != *event) {
-            self.fault.get_or_insert(format!("differs from the log at event {} (row {seq})", event.id));
+            self.fault.get_or_insert(SnapshotFault::Differs { id: event.id, seq });
         }
     }
 
     /// What is wrong with it.
-    fn finish(self) -> Option<String> {
-        let more = self.events.into_keys().next().map(|id| format!("holds event {id}, which the log does not"));
+    fn finish(self) -> Option<SnapshotFault> {
+        let more = self.events.into_keys().next().map(SnapshotFault::More);
         self.fault.or(more)
     }
 }
@@ -102,7 +103,7 @@ impl Store {
         let structure: Vec<String> =
             sqlx::query_scalar("PRAGMA integrity_check").fetch_all(&mut *view).await.map_err(view.sql())?;
         for what in structure.into_iter().filter(|what| what != "ok") {
-            checked.fault(what);
+            checked.fault(CheckFault::Structure(what));
         }
         let (mut seen, mut amended) = (BTreeSet::new(), BTreeMap::<Uuid, usize>::new());
         let mut after = 0;
@@ -118,7 +119,7 @@ impl Store {
                     *amended.entry(of).or_default() += 1;
                 }
                 if let Some(fault) = row.named_fault() {
-                    checked.fault(fault);
+                    checked.fault(fault.into());
                     continue;
                 }
                 match (row.event().map_err(|what| view.corrupt(what))?, snapshots.get_mut(&HomeId(row.home))) {
@@ -134,11 +135,8 @@ impl Store {
                 None => checked.snapshots += 1,
                 Some(what) => {
                     checked.snapshot_faults += 1;
-                    checked.fault(format!(
-                        "the snapshot of {home} {what}; remove the file {} and start again: the log is the truth, and \
-                         another one is made from it",
-                        snapshot::path_in(&self.inner.files.dir, home).display()
-                    ));
+                    let file = snapshot::path_in(&self.inner.files.dir, home);
+                    checked.fault(CheckFault::Snapshot { home, what, file });
                 }
             }
         }
@@ -146,7 +144,7 @@ impl Store {
         for hash in self.clips().await? {
             match self.clip(&hash).await {
                 Ok(_) => checked.clips += 1,
-                Err(fault @ StoreError::BadClip { .. }) => checked.fault(fault.to_string()),
+                Err(StoreError::BadClip { sha256, what }) => checked.fault(CheckFault::Clip { sha256, what }),
                 Err(other) => return Err(other),
             }
         }

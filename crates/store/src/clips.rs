@@ -2,7 +2,8 @@
 //! clips.
 
 use crate::aside::{self, Aside};
-use crate::error::{ClipFault, StoreError};
+use crate::damage::ClipFault;
+use crate::error::StoreError;
 use sha2::{Digest, Sha256};
 use std::fmt;
 use std::path::{Path, PathBuf};

@@ -1,5 +1,6 @@
 //! A connection together with the database file it is of, so that what goes wrong names the file.
 
+use crate::damage::Damage;
 use crate::error::StoreError;
 use sqlx::pool::PoolConnection;
 use sqlx::sqlite::{SqliteConnectOptions, SqlitePoolOptions};
@@ -51,8 +52,8 @@ impl Db {
     }
 
     /// What is wrong with what the file holds.
-    pub fn corrupt(&self, what: String) -> StoreError {
-        StoreError::Corrupt { path: self.path.to_path_buf(), what }
+    pub fn corrupt(&self, what: impl Into<Damage>) -> StoreError {
+        StoreError::Corrupt { path: self.path.to_path_buf(), what: what.into() }
     }
 
     /// Reads all that follows as it is at one moment, until the connection is closed. For a connection of one's own.

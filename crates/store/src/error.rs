@@ -1,5 +1,6 @@
 //! What can go wrong with the store, in words a person can act on.
 
+use crate::damage::{ClipFault, Damage, DamagedRow};
 use crate::exchange::problem::RowProblem;
 use crate::shares::{Shares, in_words};
 use sayso_model::{EventId, Problems};
@@ -33,7 +34,7 @@ pub enum StoreError {
         /// The file.
         path: PathBuf,
         /// What was found.
-        what: String,
+        what: Damage,
     },
     /// The folder or file cannot be written.
     #[error("cannot write to {}: {what}", path.display())]
@@ -137,7 +138,7 @@ pub enum BackupFault {
     NoDigest,
     /// A row is no event, or its columns contradict it.
     #[error("it is damaged: {0}")]
-    Row(String),
+    Row(DamagedRow),
     /// As it was written, it is not what the log holds.
     #[error("it does not hold what the log holds; the disk it is on may be failing")]
     NotTheLog,
@@ -159,26 +160,6 @@ pub enum ArchiveFault {
     /// What the system said.
     #[error("{0}")]
     Unreadable(String),
-}
-
-/// What is wrong with a clip.
-#[derive(Clone, PartialEq, Eq, Debug, thiserror::Error)]
-#[non_exhaustive]
-pub enum ClipFault {
-    /// Its name is none.
-    #[error("is not 64 hexadecimal digits")]
-    NotAHash,
-    /// Nothing, or too much.
-    #[error("has {found} bytes, where 1 to {most} are allowed")]
-    Size {
-        /// Bytes it has.
-        found: usize,
-        /// Most it may have.
-        most: usize,
-    },
-    /// Its bytes changed.
-    #[error("is damaged: its bytes do not have this hash; store the recording again")]
-    OtherContent,
 }
 
 /// Why an import was not stored.
@@ -228,7 +209,7 @@ impl StoreError {
                 // Input, output and opening fail in their own way where a file cannot grow.
                 Some(10 | 14) if no_room_beside(&path) => Self::DiskFull,
                 Some(8 | 14) => Self::Unwritable { path, what: error.to_string() },
-                Some(11) => Self::Corrupt { path, what: error.to_string() },
+                Some(11) => Self::Corrupt { path, what: Damage::Said(error.to_string()) },
                 Some(26) => Self::NotADatabase(path),
                 _ => Self::Database(Arc::new(error)),
             }

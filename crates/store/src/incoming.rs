@@ -1,29 +1,38 @@
 //! An event that comes in fresh, as JSON: held to what this version knows, and every mistake named by its field.
 
-use crate::exchange::is_note;
+use crate::exchange::{RowProblem, Wanted, is_note, misfits, unfit};
 use sayso_model::text::{TextError, hidden_in_line, turning_in_text};
-use sayso_model::{Event, Problem, Problems};
+use sayso_model::{Event, Fault, Problem};
 use serde_json::Value;
+
+/// Why a text is no event that this version can take.
+#[derive(Clone, PartialEq, Debug, thiserror::Error)]
+#[error("{}", .0.iter().map(ToString::to_string).collect::<Vec<_>>().join("; "))]
+pub struct NotRead(pub Vec<RowProblem>);
+
+impl NotRead {
+    fn one(field: &str, wanted: Wanted) -> Self {
+        Self(vec![RowProblem { line: 0, field: field.to_owned(), found: String::new(), wanted: Box::new(wanted) }])
+    }
+}
 
 /// Reads one event from JSON.
 ///
 /// # Errors
-/// [`Problems`], each with the path of its field: JSON that is none, a field or kind that is not known, a value that
+/// [`NotRead`], each with the path of its field: JSON that is none, a field or kind that is not known, a value that
 /// does not fit, or a list where an object belongs.
-pub fn read_event(json: &str) -> Result<Event, Problems> {
+pub fn read_event(json: &str) -> Result<Event, NotRead> {
+    let raw: Value = serde_json::from_str(json).map_err(|e| NotRead::one("", Wanted::Json { column: e.column() }))?;
+    let Some(object) = raw.as_object() else { return Err(NotRead::one("", Wanted::Event)) };
     let mut reader = serde_json::Deserializer::from_str(json);
-    let raw: Value = serde_json::from_str(json).map_err(|e| Problems::one(String::new(), e.to_string()))?;
-    if !raw.is_object() {
-        return Err(Problems::one(String::new(), "must be one event as a JSON object, from { to }".to_owned()));
-    }
     let event: Event = serde_path_to_error::deserialize(&mut reader).map_err(|e| {
-        let field = e.path().to_string();
-        Problems::one(if field == "." { String::new() } else { field }, e.inner().to_string())
+        let found = misfits(object);
+        NotRead(if found.is_empty() { unfit(0, &e) } else { found })
     })?;
     // The reader takes a list of values in the order of the fields as well, which says nothing about what is what.
-    let written = serde_json::to_value(&event).map_err(|e| Problems::one(String::new(), e.to_string()))?;
+    let written = serde_json::to_value(&event).map_err(|_| NotRead::one("", Fault::NotWritten.into()))?;
     match list_for_object(&raw, &written, String::new()) {
-        Some(field) => Err(Problems::one(field, "must be a JSON object, from { to }, not a list".to_owned())),
+        Some(field) => Err(NotRead::one(&field, Wanted::ObjectNotList)),
         None => Ok(event),
     }
 }

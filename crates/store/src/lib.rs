@@ -7,6 +7,7 @@ mod aside;
 mod backup;
 mod check;
 mod clips;
+mod damage;
 mod db;
 mod digest;
 mod error;
@@ -29,14 +30,15 @@ mod writer;
 pub use backup::BackedUp;
 pub use check::Checked;
 pub use clips::{ClipHash, MOST_CLIP_BYTES};
-pub use error::{ArchiveFault, BackupFault, ClipFault, NotImported, StoreError};
+pub use damage::{CheckFault, ClipFault, Damage, DamagedRow, RowDamage, SnapshotFault};
+pub use error::{ArchiveFault, BackupFault, NotImported, StoreError};
 pub use exchange::{
     Archived, ClipsBrought, ColumnHelp, FaultKind, Faults, FileKind, Format, ImportOptions, Imported, Look,
-    MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem, TakenIn, columns_of, events_of_archive,
-    labelled,
+    MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem, TakenIn, Wanted, columns_of,
+    events_of_archive, labelled,
 };
 pub use held::HeldFile;
-pub use incoming::read_event;
+pub use incoming::{NotRead, read_event};
 pub use log::{Logged, Revision};
 pub use restore::Restored;
 pub use shares::{Others, Share, Shares};

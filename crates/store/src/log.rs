@@ -3,7 +3,7 @@
 use crate::db::{Db, Files};
 use crate::error::StoreError;
 use crate::row::{self, Envelope, Row};
-use sayso_model::{Event, EventId, HomeId, Problems};
+use sayso_model::{Event, EventId, Fault, HomeId, Problems};
 use sqlx::{QueryBuilder, Row as _, Sqlite, SqliteConnection};
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
@@ -39,15 +39,14 @@ pub(crate) struct Written {
 impl Written {
     /// An event of this version.
     pub fn of(event: &Event) -> Result<Self, Problems> {
-        let json = serde_json::to_string(event)
-            .map_err(|e| Problems::one("event", format!("cannot be written as JSON: {e}")))?;
+        let json = serde_json::to_string(event).map_err(|_| Problems::one("event", Fault::NotWritten))?;
         let kind = event.body.kind().name().to_owned();
         Ok(Self { id: event.id, home: event.home, kind, amends: event.body.amends(), json, asked_in: false })
     }
 
     /// An event of a later version, as it is written; none where it is no event.
     pub fn unread(json: &str) -> Option<Self> {
-        let says = Envelope::of(json).ok()?;
+        let says = Envelope::of(json)?;
         let (kind, amends) = (says.kind().to_owned(), says.amends().map(EventId));
         Some(Self {
             id: EventId(says.id),

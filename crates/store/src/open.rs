@@ -1,6 +1,7 @@
 //! Opening the file: is it ours, is it whole, is its schema one we know?
 
 use crate::aside::{self, Aside};
+use crate::damage::Damage;
 use crate::db::{Db, Opening};
 use crate::error::StoreError;
 use crate::snapshot;
@@ -191,8 +192,7 @@ async fn take_turns(lock: std::fs::File, dir: &Path, say: &(dyn Fn(&str) + Sync)
 async fn begin(path: &Path) -> Result<(), StoreError> {
     let wal = path.with_extension("db-wal");
     if std::fs::metadata(&wal).is_ok_and(|m| m.len() > 0) {
-        let what = format!("it is gone, but {} beside it is not; events may be in there", wal.display());
-        return Err(StoreError::Corrupt { path: path.to_owned(), what });
+        return Err(StoreError::Corrupt { path: path.to_owned(), what: Damage::LogLeft(wal) });
     }
     let aside = Aside::beside(path)?;
     // One file: no write-ahead log of its own that would have to be renamed with it.
@@ -255,10 +255,7 @@ async fn migrate(path: &Path, options: SqliteConnectOptions) -> Result<(), Store
     pool.close().await;
     done.map_err(|error| match error {
         MigrateError::VersionMissing(found) => StoreError::Newer { path: path.to_owned(), found, known },
-        MigrateError::VersionMismatch(n) => StoreError::Corrupt {
-            path: path.to_owned(),
-            what: format!("its schema {n} is not the one this program made"),
-        },
+        MigrateError::VersionMismatch(n) => StoreError::Corrupt { path: path.to_owned(), what: Damage::OtherSchema(n) },
         MigrateError::Execute(e) | MigrateError::ExecuteMigration(e, _) => sql(e),
         other => StoreError::Database(std::sync::Arc::new(sqlx::Error::Migrate(Box::new(other)))),
     })

@@ -2,6 +2,7 @@
 
 use crate::backup::sound;
 use crate::clips::{self, ClipHash};
+use crate::damage::DamagedRow;
 use crate::db::{Db, Opening};
 use crate::digest::{self, Digest};
 use crate::error::{BackupFault, StoreError};
@@ -41,7 +42,7 @@ pub struct Restored {
     /// Whether the backup carried a digest, and stood up to it. Those of earlier versions carry none.
     pub digest: bool,
     /// Events that were unsound in the notebook already when it was backed up, in words; left out.
-    pub faults: Vec<String>,
+    pub faults: Vec<DamagedRow>,
 }
 
 impl Store {
@@ -209,6 +210,6 @@ async fn verify(db: &mut Db, schema: i64, restored: &mut Restored) -> Result<boo
     }
     match restored.faults.first() {
         None => Ok(false),
-        Some(fault) => Err(bad(BackupFault::Row(fault.clone()))),
+        Some(fault) => Err(bad(BackupFault::Row(*fault))),
     }
 }

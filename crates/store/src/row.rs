@@ -1,8 +1,9 @@
 //! A row of the log as it is stored, and whether its columns say what its content says.
 
+use crate::damage::{DamagedRow, RowDamage};
 use crate::db::Db;
 use crate::error::StoreError;
-use sayso_model::{Event, Kind};
+use sayso_model::{Event, EventId, Kind};
 use serde::Deserialize;
 use uuid::Uuid;
 
@@ -36,9 +37,9 @@ struct Head {
 }
 
 impl Envelope {
-    /// The envelope of an event as JSON, or what is wrong with it.
-    pub fn of(json: &str) -> Result<Self, String> {
-        serde_json::from_str(json).map_err(|e| e.to_string())
+    /// The envelope of an event as JSON; none where it is no event.
+    pub fn of(json: &str) -> Option<Self> {
+        serde_json::from_str(json).ok()
     }
 
     /// The kind's name, which this version may not know.
@@ -55,12 +56,9 @@ impl Envelope {
 
 impl Row {
     /// What is wrong with the row, if anything: its content is no event, or a column says otherwise than it.
-    pub fn fault(&self) -> Option<String> {
-        let says = match Envelope::of(&self.content) {
-            Ok(says) => says,
-            Err(why) => return Some(format!("its content is no event: {why}")),
-        };
-        let differs = |column: &str| Some(format!("its column {column} says otherwise than its content"));
+    pub fn fault(&self) -> Option<RowDamage> {
+        let Some(says) = Envelope::of(&self.content) else { return Some(RowDamage::NoEvent) };
+        let differs = |column: &'static str| Some(RowDamage::Column(column));
         if says.id != self.id {
             differs("id")
         } else if says.home != self.home {
@@ -79,7 +77,7 @@ impl Row {
     ///
     /// # Errors
     /// What is wrong, naming the row, where it is no event at all or its columns contradict it.
-    pub fn event(&self) -> Result<Option<Event>, String> {
+    pub fn event(&self) -> Result<Option<Event>, DamagedRow> {
         match serde_json::from_str(&self.content) {
             Ok(event) => Ok(Some(event)),
             Err(_) => self.named_fault().map_or(Ok(None), Err),
@@ -87,8 +85,8 @@ impl Row {
     }
 
     /// What is wrong with the row, with its name.
-    pub fn named_fault(&self) -> Option<String> {
-        self.fault().map(|fault| format!("event {} (row {}): {fault}", self.id, self.seq))
+    pub fn named_fault(&self) -> Option<DamagedRow> {
+        self.fault().map(|what| DamagedRow { id: EventId(self.id), seq: self.seq, what })
     }
 }
 

@@ -3,7 +3,8 @@
 //! They are no part of the notebook: no event names them, no backup takes them along.
 
 use crate::aside::{self, Aside};
-use crate::error::{ClipFault, StoreError};
+use crate::damage::ClipFault;
+use crate::error::StoreError;
 use crate::store::Store;
 use sayso_model::{EventId, Moment};
 use std::io::ErrorKind;

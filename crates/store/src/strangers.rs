@@ -1,7 +1,7 @@
 //! Events of homes that a notebook does not hold: found when they would be written.
 
 use crate::log::{self, Written};
-use sayso_model::{HomeId, Problems};
+use sayso_model::{Fault, HomeId, Problems};
 use sqlx::SqliteConnection;
 use std::collections::BTreeSet;
 
@@ -42,11 +42,7 @@ pub(crate) async fn among(
 
 /// Why an event of another home is refused.
 pub(crate) fn refusal(home: HomeId) -> Problems {
-    let what = format!(
-        "is {home}, another home than this notebook's; to keep several in one notebook, import a file of its events and \
-         say so"
-    );
-    Problems::one("home", what)
+    Problems::one("home", Fault::OtherHome(home))
 }
 
 #[cfg(test)]

@@ -219,8 +219,7 @@ pub(crate) fn sound(event: &Event, written: &Written) -> Result<(), Problems> {
     }
     let long = written.json.len();
     if long > MOST_EVENT_BYTES {
-        let what = format!("is too long: {long} bytes, where {MOST_EVENT_BYTES} are the most");
-        return Err(Problems::one("event", what));
+        return Err(Problems::one("event", Fault::TooLong { bytes: long, most: MOST_EVENT_BYTES }));
     }
     Ok(())
 }

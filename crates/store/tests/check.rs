@@ -31,7 +31,7 @@ async fn a_sound_notebook_has_no_faults() {
     let early = event(78, "2026-03-01T10:00:00Z", withdrawal(&absent));
     store.append(vec![sayso_model::Event { home: store.home().await.unwrap().unwrap(), ..early }]).await.unwrap();
     let found = store.check().await.unwrap();
-    assert_eq!((found.faults, found.fault_count), (Vec::<String>::new(), 0));
+    assert_eq!((found.faults, found.fault_count), (Vec::new(), 0));
     assert_eq!((found.events, found.amendments, found.clips), (many + 1, amending + 1, 1));
     assert!(found.waiting >= 1, "{}", found.waiting);
 }
@@ -53,7 +53,8 @@ async fn every_column_that_says_otherwise_than_the_content_is_found() {
         meddle(dir.path(), statement).await;
         let found = store.check().await.unwrap();
         assert_eq!(found.fault_count, 1, "{statement}: {found:?}");
-        assert!(found.faults[0].contains("(row 2)") && found.faults[0].contains(column), "{statement}: {found:?}");
+        let told = found.faults[0].to_string();
+        assert!(told.contains("(row 2)") && told.contains(column), "{statement}: {found:?}");
     }
 }
 
@@ -65,5 +66,5 @@ async fn a_damaged_recording_is_found() {
     std::fs::write(dir.path().join("clips").join(hash.as_str()), b"s0und").unwrap();
     let found = store.check().await.unwrap();
     assert_eq!((found.clips, found.fault_count), (0, 1));
-    assert!(found.faults[0].contains(hash.as_str()), "{found:?}");
+    assert!(found.faults[0].to_string().contains(hash.as_str()), "{found:?}");
 }

@@ -177,7 +177,8 @@ async fn what_a_snapshot_holds_is_not_read_from_the_log_again_but_checked_agains
     assert!(story.everyones::<Press>().all(|f| f.part.accident == Accident::Unsure), "read from the snapshot");
     let checked = store.check().await.unwrap();
     assert_eq!(checked.fault_count, 1, "{:?}", checked.faults);
-    assert!(checked.faults[0].contains("snapshot") && checked.faults[0].contains("(row 17)"), "{:?}", checked.faults);
+    let told = checked.faults[0].to_string();
+    assert!(told.contains("snapshot") && told.contains("(row 17)"), "{told}");
     assert_eq!(checked.snapshot_faults, 1, "nothing is to be restored");
 }
 
@@ -246,7 +247,7 @@ async fn a_snapshot_made_while_the_notebook_is_looked_through_is_no_fault() {
             Some(checked) => checked,
             None => check.await,
         };
-        assert_eq!(checked.unwrap().faults, Vec::<String>::new(), "after {times} polls");
+        assert_eq!(checked.unwrap().faults, [], "after {times} polls");
         store.close().await.unwrap();
     }
 }

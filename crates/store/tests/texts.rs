@@ -5,7 +5,8 @@ mod common;
 use common::*;
 use sayso_model::*;
 use sayso_store::{
-    Appended, Format, ImportOptions, Others, Revision, Store, StoreError, events_of_archive, read_event,
+    Appended, Format, ImportOptions, NotRead, Others, Revision, Store, StoreError, Wanted, events_of_archive,
+    read_event,
 };
 
 fn json(event: &Event) -> String {
@@ -91,12 +92,46 @@ fn a_list_where_an_object_belongs_is_refused_in_words() {
         ("7".to_owned(), ""),
     ] {
         assert_ne!(bad, text);
-        let Problems(found) = read_event(&bad).unwrap_err();
+        let NotRead(found) = read_event(&bad).unwrap_err();
         assert_eq!(found[0].field, field, "{bad}");
-        assert!(found[0].fault.to_string().contains("from { to }"), "{}", found[0].fault);
+        assert!(found[0].wanted.to_string().contains("from { to }"), "{}", found[0]);
     }
-    let Problems(found) = read_event(&text.replace("\"by\"", "\"bye\"")).unwrap_err();
-    assert!(found[0].fault.to_string().contains("bye"), "{found:?}");
+    let NotRead(found) = read_event(&text.replace("\"by\"", "\"bye\"")).unwrap_err();
+    let told: Vec<&str> = found.iter().map(|p| p.field.as_str()).collect();
+    assert!(told.contains(&"body.by") && told.contains(&"body.bye"), "{found:?}");
+}
+
+#[test]
+fn what_does_not_fit_is_told_by_its_field_and_by_what_would_be_right() {
+    let text = json(&event(1, "2026-03-01T10:00:00Z", press(7)));
+    let changed = |field: &str, value: serde_json::Value| {
+        let mut event: serde_json::Value = serde_json::from_str(&text).unwrap();
+        let (object, name) = match field.strip_prefix("body.") {
+            Some(name) => (&mut event["body"], name),
+            None => (&mut event, field),
+        };
+        object[name] = value;
+        event.to_string()
+    };
+    for (field, value, part) in [
+        ("id", serde_json::json!("x"), "a UUID"),
+        ("id", serde_json::json!(7), "a text"),
+        ("happened_at", serde_json::json!("2026-03-01 10:00"), "2026-03-01T18:30:00Z"),
+        ("zone", serde_json::json!("Mars"), "Europe/Berlin"),
+        ("source", serde_json::json!("rumour"), "one of: "),
+        ("body.kind", serde_json::json!("pres"), "one of: "),
+        ("body.word", serde_json::json!(null), "a value"),
+        ("body.by", serde_json::json!("dog"), "one of: animal, person, unknown"),
+        ("body.colour", serde_json::json!("red"), "no such field; there are: "),
+        ("body.certainty", serde_json::json!("sure"), "a number"),
+        ("body.certainty", serde_json::json!(2), "from 0 to 1"),
+    ] {
+        let NotRead(found) = read_event(&changed(field, value)).unwrap_err();
+        let here = found.iter().find(|p| p.field == field).unwrap_or_else(|| panic!("{field}: {found:?}"));
+        assert!(here.wanted.to_string().contains(part), "{here}");
+    }
+    let NotRead(found) = read_event("{\"id\": ").unwrap_err();
+    assert_eq!((found.len(), &*found[0].wanted), (1, &Wanted::Json { column: 7 }));
 }
 
 #[tokio::test]

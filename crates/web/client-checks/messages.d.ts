@@ -189,6 +189,8 @@ export interface Messages {
   "client-board-which-pressed": { name: string | number };
   "client-board-who": {};
   "client-board-whole-board": {};
+  "client-board-whose": { word: string | number };
+  "client-board-whose-me": {};
   "client-board-word-times": { n: string | number; word: string | number };
   "client-close": {};
   "client-ear-asking": {};

@@ -830,6 +830,8 @@ export interface components {
             session?: components["schemas"]["SessionId"] | null;
             /** @description Playback speed, where heard. */
             speed?: components["schemas"]["Ratio"] | null;
+            /** @description What it was heard in, so that a press heard by two devices counts once. */
+            stream?: components["schemas"]["StreamId"] | null;
             /** @description What it said. */
             word: components["schemas"]["WordId"];
         } | {
@@ -1237,7 +1239,10 @@ export interface components {
          */
         EventId: string;
         Failure: {
+            /** @description In the language of Accept-Language. */
             error: string;
+            /** @description Which failure it is, the same in every language; refused where problems says more. */
+            kind: string;
             problems?: components["schemas"]["Problem"][];
         };
         /**
@@ -1369,6 +1374,11 @@ export interface components {
             rewards: components["schemas"]["RewardNow"][];
             /** @description The last round begun, while it is not too old. */
             round?: components["schemas"]["RoundNow"] | null;
+            /**
+             * Format: double
+             * @description A heard press and a tapped one of the same word this close are one, seconds.
+             */
+            same_press_s: number;
             /** @description Signs to choose from. */
             signs: components["schemas"]["SignNow"][];
             /** @description Swaps that are running. */
@@ -1498,6 +1508,8 @@ export interface components {
             problems?: {
                 field?: string;
                 found?: string;
+                /** @description Which problem it is, the same in every language. */
+                kind?: string;
                 line?: number;
                 wanted?: string;
             }[];
@@ -1533,7 +1545,9 @@ export interface components {
         Problem: {
             /** @description Path of the field, such as body.word. */
             field: string;
-            /** @description What was found and what would be right. */
+            /** @description Which problem it is, the same in every language. */
+            kind: string;
+            /** @description What was found and what would be right, in the language of Accept-Language. */
             what: string;
         };
         /** @description What a session is for. */
@@ -1645,6 +1659,11 @@ export interface components {
         Species: "dog" | "cat" | "parrot" | "rabbit" | "other";
         /** @description Where a word stands with an animal. */
         Stage: "prepare" | "show" | "invite" | "converse";
+        /**
+         * Format: uuid
+         * @description What one microphone heard without a break, on one clock.
+         */
+        StreamId: string;
         /** @description Why a time of swaps was stopped. */
         SwapEnd: "home" | "signs";
         /**

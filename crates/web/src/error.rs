@@ -3,7 +3,9 @@
 use axum::http::{StatusCode, header};
 use axum::response::{IntoResponse, Response};
 use sayso_model::{Problem, Problems};
-use sayso_wording::{Locale, Words, words};
+use sayso_store::RowProblem;
+use sayso_wording::wanted::wrong;
+use sayso_wording::{Locale, Message, Words, words};
 use serde::Serialize;
 use std::fmt;
 
@@ -121,25 +123,38 @@ impl From<Problems> for Refusal {
     }
 }
 
+/// What programs read of a problem that came as a text and has no message of its own.
+const OTHER: &str = "other";
+
+/// The kind of some words, for programs: the id of their message.
+fn kind(words: &Words) -> &'static str {
+    words.kind().unwrap_or(OTHER)
+}
+
 /// A problem as the API tells it.
 #[derive(Clone, Debug, Serialize)]
 pub struct ProblemJson {
     /// Path of the field.
     pub field: String,
+    /// Which problem it is, the same in every language.
+    pub kind: &'static str,
     /// What was found and what would be right.
     pub what: String,
 }
 
-impl From<&Problem> for ProblemJson {
-    fn from(p: &Problem) -> Self {
-        Self { field: p.field.clone(), what: p.fault.to_string() }
+impl ProblemJson {
+    /// Of an event that could be read.
+    pub fn of(l: &Locale, p: &Problem) -> Self {
+        Self { field: p.field.clone(), kind: p.fault.kind().unwrap_or(OTHER), what: p.fault.say(l) }
     }
-}
 
-impl From<&Wrong> for ProblemJson {
-    /// In English: programs read it.
-    fn from(w: &Wrong) -> Self {
-        Self { field: w.field.clone(), what: w.what.to_string() }
+    /// Of an event that could not be read.
+    pub fn of_unread(l: &Locale, p: &RowProblem) -> Self {
+        Self { field: p.field.clone(), kind: p.kind().unwrap_or(OTHER), what: wrong(l, p) }
+    }
+
+    fn of_wrong(l: &Locale, w: &Wrong) -> Self {
+        Self { field: w.field.clone(), kind: kind(&w.what), what: w.what.say(l) }
     }
 }
 
@@ -156,13 +171,19 @@ pub(crate) struct Told {
 #[derive(Clone, Debug, Serialize)]
 pub(crate) struct ToldJson {
     error: String,
+    kind: &'static str,
     #[serde(skip_serializing_if = "Vec::is_empty")]
     problems: Vec<ProblemJson>,
 }
 
 impl Told {
     pub fn json(self, locale: &Locale) -> ToldJson {
-        ToldJson { error: self.error.say(locale), problems: self.problems.iter().map(ProblemJson::from).collect() }
+        let problems: Vec<ProblemJson> = self.problems.iter().map(|w| ProblemJson::of_wrong(locale, w)).collect();
+        if problems.is_empty() {
+            return ToldJson { error: self.error.say(locale), kind: kind(&self.error), problems };
+        }
+        let error: Vec<String> = problems.iter().map(|p| format!("{}: {}", p.field, p.what)).collect();
+        ToldJson { error: error.join("; "), kind: "refused", problems }
     }
 }
 

@@ -80,6 +80,7 @@ fn press(word: WordId) -> Press {
         accident: Accident::No,
         place: None,
         speed: None,
+        stream: None,
         session: None,
     }
 }

@@ -58,7 +58,7 @@ async fn a_paired_test_runs_from_start_to_ranking() {
     home.page(&test).await.says("All trials are done").says("See the ranking");
     let likes = home.page(&format!("/a/{}/likes", home.animal)).await;
     likes
-        .says("n = 12 trials")
+        .says("12 trials")
         .says("Ranking")
         .says("<svg")
         .says("choices agree with each other")

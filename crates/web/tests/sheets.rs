@@ -53,7 +53,7 @@ async fn a_report_of_nothing_says_that_nothing_is_known() {
         .says("no planned check was held")
         .says("no session was noted in this period")
         .says("no likes test was held")
-        .says("no weight is known");
+        .says("is known: weigh");
     home.page(&format!("/sheets/{}/likes", home.animal)).await.says("Nothing has been tested yet");
     assert_eq!(home.get("/sheets/0195a0a0-0000-7000-8000-000000000000/progress").await.status, 404);
 }
@@ -81,6 +81,7 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
             accident: sayso_model::Accident::No,
             place: None,
             speed: None,
+            stream: None,
             session: None,
         })
     };

@@ -137,6 +137,7 @@ async fn answers_are_counted_as_drawn_or_not() {
             accident: sayso_model::Accident::Unsure,
             place: None,
             speed: None,
+            stream: None,
             session: None,
         };
         let press = note(&home, press).await;

@@ -7,7 +7,10 @@ use crate::{faults, say};
 use sayso_listen::ListenError;
 use sayso_model::Problems;
 use sayso_notebook::{NoNotebook, NoSound, NoVocabulary, NotKept, NotLogged};
-use sayso_store::{ArchiveFault, BackupFault, ClipFault, NotImported, RowProblem, Shares, StoreError};
+use sayso_store::{
+    ArchiveFault, BackupFault, CheckFault, ClipFault, Damage, DamagedRow, NotImported, RowDamage, Shares,
+    SnapshotFault, StoreError,
+};
 use std::path::Path;
 
 /// Homes of a file, each with the count of its events.
@@ -38,7 +41,7 @@ impl Message for StoreError {
             Self::Newer { path, found, known } => {
                 say!(l, store::newer, path = shown(path), found = found.to_string(), known = known.to_string())
             }
-            Self::Corrupt { path, what } => say!(l, store::corrupt, path = shown(path), what = what),
+            Self::Corrupt { path, what } => say!(l, store::corrupt, path = shown(path), what = what.say(l)),
             Self::Unwritable { path, what } => say!(l, store::unwritable, path = shown(path), what = what),
             Self::CannotHold { path, source } => {
                 say!(l, store::cannot_hold, path = shown(path), what = source.to_string())
@@ -68,7 +71,7 @@ impl Message for BackupFault {
             Self::Itself => say!(l, store::backup_itself),
             Self::OtherDigest => say!(l, store::backup_other_digest),
             Self::NoDigest => say!(l, store::backup_no_digest),
-            Self::Row(what) => say!(l, store::backup_row, what = what),
+            Self::Row(what) => say!(l, store::backup_row, what = what.say(l)),
             Self::NotTheLog => say!(l, store::backup_not_the_log),
             Self::Loose(rows) => say!(l, store::backup_loose, rows = *rows),
             // What the database found, or a fault of a later version.
@@ -112,13 +115,49 @@ impl Message for NotImported {
     }
 }
 
-impl Message for RowProblem {
+impl Message for DamagedRow {
     fn say(&self, l: &Locale) -> String {
-        let line = self.line;
-        if self.found.is_empty() {
-            return say!(l, store::row, line = line, field = &self.field, wanted = &self.wanted);
+        let what = match self.what {
+            RowDamage::NoEvent => say!(l, store::row_no_event),
+            RowDamage::Column(column) => say!(l, store::row_column, column = column),
+            // One of a later version of the store, in English.
+            other => other.to_string(),
+        };
+        say!(l, store::damaged_row, id = self.id.to_string(), row = self.seq.to_string(), what = what)
+    }
+}
+
+impl Message for Damage {
+    fn say(&self, l: &Locale) -> String {
+        match self {
+            Self::Row(row) => row.say(l),
+            Self::LogLeft(file) => say!(l, store::log_left, file = shown(file)),
+            Self::OtherSchema(schema) => say!(l, store::other_schema, schema = schema.to_string()),
+            // What the database said, or one of a later version of the store.
+            other => other.to_string(),
         }
-        say!(l, store::row_found, line = line, field = &self.field, found = &self.found, wanted = &self.wanted)
+    }
+}
+
+impl Message for CheckFault {
+    fn say(&self, l: &Locale) -> String {
+        match self {
+            Self::Row(row) => row.say(l),
+            Self::Snapshot { home, what, file } => {
+                let what = match what {
+                    SnapshotFault::Differs { id, seq } => {
+                        say!(l, store::snapshot_differs, id = id.to_string(), row = seq.to_string())
+                    }
+                    SnapshotFault::More(id) => say!(l, store::snapshot_more, id = id.to_string()),
+                    // One of a later version of the store, in English.
+                    other => other.to_string(),
+                };
+                say!(l, store::snapshot, home = home.to_string(), what = what, file = shown(file))
+            }
+            Self::Clip { sha256, what } => say!(l, store::bad_clip, hash = sha256, what = what.say(l)),
+            // What the database said, or one of a later version of the store.
+            other => other.to_string(),
+        }
     }
 }
 

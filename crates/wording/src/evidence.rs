@@ -1,8 +1,11 @@
 //! The evidence for a word, in a sentence.
 
 use crate::locale::Locale;
+use crate::message::Message;
 use crate::say;
+use sayso_advisor::estimate::TOO_EARLY;
 use sayso_advisor::evidence::Evidence;
+use sayso_advisor::latency::Waiting;
 use sayso_advisor::stages::Chance;
 use sayso_methods::understanding::ladder::Rung;
 
@@ -62,12 +65,30 @@ pub fn sentence(locale: &Locale, name: &str, e: &Evidence) -> String {
 /// What chance would be.
 #[must_use]
 pub fn chance(locale: &Locale, chance: &Chance) -> String {
-    let words = chance.words.max(2);
-    #[allow(clippy::cast_precision_loss)]
-    let share = locale.percent(1.0 / words as f64);
-    if chance.elsewhere.n < sayso_advisor::estimate::TOO_EARLY {
+    let (words, share) = (chance.words.max(2), locale.percent(chance.even()));
+    if chance.elsewhere.too_early() {
         return say!(locale, evidence::chance_even, words = words, share = share);
     }
-    let elsewhere = crate::figures::estimate(locale, &chance.elsewhere);
+    let elsewhere = locale.estimate(&chance.elsewhere);
     say!(locale, evidence::chance_habit, words = words, share = share, elsewhere = elsewhere)
+}
+
+/// The middle time to a press in a sentence; none where nothing was invited.
+#[must_use]
+pub fn waited(locale: &Locale, waiting: &Waiting) -> Option<String> {
+    let nothing = waiting.as_ref().is_ok_and(|middle| middle.n == 0);
+    (!nothing).then(|| say!(locale, evidence::waiting, median = middle_wait(locale, waiting)))
+}
+
+/// The middle time to a press under the waits that were kept.
+#[must_use]
+pub fn middle_wait(locale: &Locale, waiting: &Waiting) -> String {
+    match waiting {
+        Err(why) => why.say(locale),
+        // Enough invitations, and fewer than half of them with a press.
+        Ok(middle) if middle.value.is_none() && middle.n >= TOO_EARLY => {
+            say!(locale, evidence::waiting_open, n = middle.n)
+        }
+        Ok(middle) => locale.estimate(middle),
+    }
 }

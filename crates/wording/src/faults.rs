@@ -1,8 +1,8 @@
 //! What is wrong with a field of a form or an event.
 
 use crate::locale::Locale;
-use crate::message::{Message, Words};
-use crate::say;
+use crate::message::{Worded, Words};
+use crate::{say, words};
 use sayso_model::text::TextError;
 use sayso_model::time::TimeError;
 use sayso_model::units::OutOfRange;
@@ -33,26 +33,25 @@ pub fn at(locale: &Locale, name: &str, what: &Words) -> String {
     say!(locale, faults::at, field = field(locale, name), what = what.say(locale))
 }
 
-impl Message for TextError {
-    fn say(&self, locale: &Locale) -> String {
+impl Worded for TextError {
+    fn words(&self, _: &Locale) -> Words {
         match self {
-            Self::Empty => say!(locale, faults::empty),
+            Self::Empty => words!(faults::empty),
             Self::TooLong { most, found } => {
-                say!(locale, faults::too_long, most = most.to_string(), found = found.to_string())
+                words!(faults::too_long, most = most.to_string(), found = found.to_string())
             }
-            Self::Control => say!(locale, faults::control),
-            Self::Hidden(c) => say!(locale, faults::hidden, code = format!("U+{:04X}", u32::from(*c))),
+            Self::Control => words!(faults::control),
+            Self::Hidden(c) => words!(faults::hidden, code = format!("U+{:04X}", u32::from(*c))),
             // One of a later version of the model, in English.
-            other => other.to_string(),
+            other => other.to_string().into(),
         }
     }
 }
 
-impl Message for OutOfRange {
-    fn say(&self, locale: &Locale) -> String {
+impl Worded for OutOfRange {
+    fn words(&self, locale: &Locale) -> Words {
         let number = |x| plain(locale, x);
-        say!(
-            locale,
+        words!(
             faults::quantity,
             unit = self.unit,
             low = number(self.low),
@@ -62,92 +61,96 @@ impl Message for OutOfRange {
     }
 }
 
-impl Message for TimeError {
-    fn say(&self, locale: &Locale) -> String {
+impl Worded for TimeError {
+    fn words(&self, _: &Locale) -> Words {
         match self {
-            Self::NotATime(text) => say!(locale, faults::not_a_time, text = text),
-            Self::OutOfRange(text) => say!(locale, faults::time_out_of_range, text = text),
-            Self::NotAZone(text) => say!(locale, faults::not_a_zone, text = text),
-            Self::NotADay(text) => say!(locale, faults::not_a_day, text = text),
+            Self::NotATime(text) => words!(faults::not_a_time, text = text.clone()),
+            Self::OutOfRange(text) => words!(faults::time_out_of_range, text = text.clone()),
+            Self::NotAZone(text) => words!(faults::not_a_zone, text = text.clone()),
+            Self::NotADay(text) => words!(faults::not_a_day, text = text.clone()),
             // One of a later version of the model, in English.
-            other => other.to_string(),
+            other => other.to_string().into(),
         }
     }
 }
 
-impl Message for TooLate {
-    fn say(&self, locale: &Locale) -> String {
+impl Worded for TooLate {
+    fn words(&self, _: &Locale) -> Words {
         match self {
-            Self::Card(at) => say!(locale, faults::late_card, moment = at.to_string()),
-            Self::Amendment(at) => say!(locale, faults::late_amendment, moment = at.to_string()),
+            Self::Card(at) => words!(faults::late_card, moment = at.to_string()),
+            Self::Amendment(at) => words!(faults::late_amendment, moment = at.to_string()),
         }
     }
 }
 
-impl Message for Fault {
-    fn say(&self, l: &Locale) -> String {
+impl Worded for Fault {
+    fn words(&self, l: &Locale) -> Words {
         let number = |x: f64| plain(l, x);
         match self {
-            Self::NoAnimal => say!(l, faults::no_animal),
+            Self::NoAnimal => words!(faults::no_animal),
             Self::Range { low, high, found } => {
-                say!(l, faults::range, low = low.to_string(), high = high.to_string(), found = found.to_string())
+                words!(faults::range, low = low.to_string(), high = high.to_string(), found = found.to_string())
             }
             Self::TooFew { least, found } => {
-                say!(l, faults::too_few, least = least.to_string(), found = found.to_string())
+                words!(faults::too_few, least = least.to_string(), found = found.to_string())
             }
             Self::HowMany { low, high, found } => {
-                say!(l, faults::name, low = low.to_string(), high = high.to_string(), found = found.to_string())
+                words!(faults::name, low = low.to_string(), high = high.to_string(), found = found.to_string())
             }
             Self::Seconds { low, high, found } => {
-                say!(l, faults::seconds, low = number(*low), high = number(*high), found = number(*found))
+                words!(faults::seconds, low = number(*low), high = number(*high), found = number(*found))
             }
-            Self::Twice => say!(l, faults::twice),
-            Self::AmendsAmendment => say!(l, faults::amends_amendment),
-            Self::NotAlternative => say!(l, faults::not_alternative),
-            Self::NotPressedAgain => say!(l, faults::not_pressed_again),
-            Self::NotBetweenTwo => say!(l, faults::not_between_two),
-            Self::SameWord => say!(l, faults::same_word),
-            Self::AfterTheWait { wait_s } => say!(l, faults::after_the_wait, seconds = number(*wait_s)),
-            Self::NoFood => say!(l, faults::no_food),
-            Self::LabelOfOther => say!(l, faults::label_of_other),
-            Self::NotByWord(measure) => say!(l, faults::not_by_word, measure = measure.name()),
-            Self::OnlyOverAnimals => say!(l, faults::only_over_animals),
-            Self::CriterionForPeople => say!(l, faults::criterion_for_people),
-            Self::CriterionAPhase { found } => say!(l, faults::criterion_a_phase, found = found.to_string()),
-            Self::OnlyWithCriterion => say!(l, faults::only_with_criterion),
-            Self::NotOffered => say!(l, faults::not_offered),
-            Self::FreeByTime => say!(l, faults::free_by_time),
-            Self::OnlyFree => say!(l, faults::only_free),
-            Self::OfferedOnce => say!(l, faults::offered_once),
+            Self::Twice => words!(faults::twice),
+            Self::AmendsAmendment => words!(faults::amends_amendment),
+            Self::NotAlternative => words!(faults::not_alternative),
+            Self::NotPressedAgain => words!(faults::not_pressed_again),
+            Self::NotBetweenTwo => words!(faults::not_between_two),
+            Self::SameWord => words!(faults::same_word),
+            Self::AfterTheWait { wait_s } => words!(faults::after_the_wait, seconds = number(*wait_s)),
+            Self::NoFood => words!(faults::no_food),
+            Self::LabelOfOther => words!(faults::label_of_other),
+            Self::NotByWord(measure) => words!(faults::not_by_word, measure = measure.name()),
+            Self::OnlyOverAnimals => words!(faults::only_over_animals),
+            Self::CriterionForPeople => words!(faults::criterion_for_people),
+            Self::CriterionAPhase { found } => words!(faults::criterion_a_phase, found = found.to_string()),
+            Self::OnlyWithCriterion => words!(faults::only_with_criterion),
+            Self::NotOffered => words!(faults::not_offered),
+            Self::FreeByTime => words!(faults::free_by_time),
+            Self::OnlyFree => words!(faults::only_free),
+            Self::OfferedOnce => words!(faults::offered_once),
             Self::LongerThanObserved { observed_s } => {
-                say!(l, faults::longer_than_observed, seconds = number(*observed_s))
+                words!(faults::longer_than_observed, seconds = number(*observed_s))
             }
             Self::SwapsOneIn { low, high, found } => {
-                say!(l, faults::swaps_one_in, low = low.to_string(), high = high.to_string(), found = found.to_string())
+                words!(faults::swaps_one_in, low = low.to_string(), high = high.to_string(), found = found.to_string())
             }
-            Self::RewardShare { most } => say!(l, faults::reward_share, most = number(*most)),
+            Self::RewardShare { most } => words!(faults::reward_share, most = number(*most)),
             Self::StageOfOther { stage, species } => {
-                say!(l, faults::stage_of_other, stage = stage.name(), species = species.name())
+                words!(faults::stage_of_other, stage = stage.name(), species = species.name())
             }
             Self::GrownLessThanNow { grown, now } => {
-                say!(l, faults::grown_less_than_now, grown = number(*grown), now = number(*now))
+                words!(faults::grown_less_than_now, grown = number(*grown), now = number(*now))
             }
-            Self::NoEnergy => say!(l, faults::no_energy),
-            Self::OnlyFood => say!(l, faults::only_food),
-            Self::NotAHash => say!(l, faults::not_a_hash),
+            Self::NoEnergy => words!(faults::no_energy),
+            Self::OnlyFood => words!(faults::only_food),
+            Self::NotAHash => words!(faults::not_a_hash),
             Self::OffBoard { row, column } => {
-                say!(l, faults::off_board, row = row.to_string(), column = column.to_string())
+                words!(faults::off_board, row = row.to_string(), column = column.to_string())
             }
             Self::PlaceTwice { row, column } => {
-                say!(l, faults::place_twice, row = row.to_string(), column = column.to_string())
+                words!(faults::place_twice, row = row.to_string(), column = column.to_string())
             }
-            Self::TwoPlaces => say!(l, faults::two_places),
-            Self::IdTaken => say!(l, faults::id_taken),
-            Self::Text(why) => Message::say(why, l),
-            Self::Quantity(why) => Message::say(why, l),
-            Self::Time(why) => Message::say(why, l),
-            Self::Late(why) => Message::say(why, l),
-            Self::Said(what) => what.clone(),
+            Self::TwoPlaces => words!(faults::two_places),
+            Self::IdTaken => words!(faults::id_taken),
+            Self::Text(why) => why.words(l),
+            Self::Quantity(why) => why.words(l),
+            Self::Time(why) => why.words(l),
+            Self::Late(why) => why.words(l),
+            Self::OtherHome(home) => words!(faults::away_home, home = home.to_string()),
+            Self::TooLong { bytes, most } => {
+                words!(faults::too_many_bytes, bytes = bytes.to_string(), most = most.to_string())
+            }
+            Self::NotWritten => words!(faults::not_written),
         }
     }
 }

@@ -33,6 +33,7 @@ mod sound_files;
 pub mod sounds;
 mod times;
 mod value;
+pub mod wanted;
 
 /// One type a message, made from the English catalogue.
 // Types are named as the messages are.
@@ -43,7 +44,7 @@ pub mod text {
 
 pub use catalogue::{by_id, client};
 pub use locale::{Direction, Locale};
-pub use message::{Message, Words};
+pub use message::{Message, Worded, Words};
 pub use value::Value;
 
 /// Says a message: `say!(locale, file::message, argument = value)`. Arguments are numbers, which are written as in the

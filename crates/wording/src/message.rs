@@ -8,6 +8,27 @@ use std::sync::Arc;
 pub trait Message: fmt::Debug + Send + Sync {
     /// What it says to a reader.
     fn say(&self, locale: &Locale) -> String;
+
+    /// Its id in the catalogues, by which programs tell it from others; none where it has no message of its own.
+    fn kind(&self) -> Option<&'static str> {
+        None
+    }
+}
+
+/// What becomes a message by what it is, such as a fault.
+pub trait Worded: fmt::Debug + Send + Sync {
+    /// The message, its numbers written as the reader's language writes them.
+    fn words(&self, locale: &Locale) -> Words;
+}
+
+impl<W: Worded> Message for W {
+    fn say(&self, locale: &Locale) -> String {
+        self.words(locale).say(locale)
+    }
+
+    fn kind(&self) -> Option<&'static str> {
+        self.words(&Locale::ENGLISH).kind()
+    }
 }
 
 /// A message on its way to a reader, as in an error.
@@ -26,6 +47,16 @@ impl Words {
     #[must_use]
     pub fn sentence(self) -> Self {
         Self::Sentence(Arc::new(self))
+    }
+
+    /// The id of the message in the catalogues; none where they came as a text.
+    #[must_use]
+    pub fn kind(&self) -> Option<&'static str> {
+        match self {
+            Self::Message(message) => message.kind(),
+            Self::AsIs(_) => None,
+            Self::Sentence(words) => words.kind(),
+        }
     }
 
     /// What they say to a reader.

@@ -31,28 +31,30 @@ const fn factor_source(source: FactorSource) -> &'static str {
     }
 }
 
-/// Why no allowance is computed, and whom to ask.
+/// Why no allowance is computed for the animal called `name`, and whom to ask.
 #[must_use]
-pub fn refusal(l: &Locale, why: &Refusal) -> String {
+pub fn refusal(l: &Locale, name: &str, why: &Refusal) -> String {
     match *why {
-        Refusal::NoFormula(species) => say!(l, ration::no_formula, whom = whom(l, species)),
+        Refusal::NoFormula(species) => say!(l, ration::no_formula, name = name, whom = whom(l, species)),
         Refusal::Weight { species, kg, low, high } => say!(
             l,
             ration::weight,
+            name = name,
             weight = l.weight(kg),
             whom = whom(l, species),
             low = l.weight(low),
             high = l.weight(high)
         ),
         Refusal::Stage { species, stage } => {
-            say!(l, ration::stage, stage = say!(l, card::stage, stage = stage.name()), whom = whom(l, species))
+            let stage = say!(l, card::stage, stage = stage.name());
+            say!(l, ration::stage, name = name, stage = stage, whom = whom(l, species))
         }
-        Refusal::NoWeight => say!(l, ration::no_weight),
-        Refusal::NoGrownWeight => say!(l, ration::no_grown_weight),
+        Refusal::NoWeight => say!(l, ration::no_weight, name = name),
+        Refusal::NoGrownWeight => say!(l, ration::no_grown_weight, name = name),
         Refusal::Outgrown { kg, grown } => {
-            say!(l, ration::outgrown, weight = l.weight(kg), grown = l.weight(grown))
+            say!(l, ration::outgrown, name = name, weight = l.weight(kg), grown = l.weight(grown))
         }
-        Refusal::NoStage => say!(l, ration::no_stage),
+        Refusal::NoStage => say!(l, ration::no_stage, name = name),
     }
 }
 

@@ -149,6 +149,6 @@ impl Act {
     /// Whether it tells to wait for a press of a word.
     #[must_use]
     pub const fn invites(&self) -> bool {
-        matches!(self, Self::Invite { .. } | Self::BeginInviting { .. })
+        matches!(self, Self::Invite { .. } | Self::BeginInviting { .. } | Self::StepBack { to: Stage::Invite, .. })
     }
 }

@@ -175,7 +175,7 @@ pub enum Because {
         /// Right.
         right: usize,
         /// Share of presses of this word when others are invited.
-        elsewhere: Option<f64>,
+        elsewhere: Estimate,
         /// Whether that is more than chance.
         above_chance: bool,
     },
@@ -240,6 +240,8 @@ pub enum Because {
     Strain,
     /// The word's reward or answer is not settled.
     NotPrepared,
+    /// The word ends sessions: no wish, so nobody waits for it.
+    EndsSessions,
     /// The records contradict themselves.
     Contradiction {
         /// In the method's words.

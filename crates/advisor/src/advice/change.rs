@@ -43,6 +43,8 @@ pub enum Change {
     AllowanceSet,
     /// The card filled in.
     CardFilled,
+    /// The card no longer says that the word ends sessions.
+    EndsNoSession,
     /// Presses at the usual speed again.
     UsualSpeed,
     /// A press that is heard, or a new recording enrolled.

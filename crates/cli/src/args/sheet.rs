@@ -1,6 +1,7 @@
 //! The flags of `sheet`.
 
-use super::{Data, by_name};
+use super::Data;
+use super::values::{WrongValue, by_name};
 use clap::{Args, ValueEnum};
 use sayso_paper::{LENGTHS, LabelSize, Paper};
 use std::path::PathBuf;
@@ -37,7 +38,7 @@ pub struct Printing {
     pub to: PathBuf,
 }
 
-fn days(text: &str) -> Result<u16, String> {
+fn days(text: &str) -> Result<u16, WrongValue> {
     let found = text.parse().ok().filter(|d| LENGTHS.contains(d));
-    found.ok_or_else(|| LENGTHS.map(|d| d.to_string()).join(", "))
+    found.ok_or_else(|| WrongValue::OneOf(LENGTHS.map(|d| d.to_string()).to_vec()))
 }

@@ -3,9 +3,26 @@
 use crate::error::CliError;
 use crate::help;
 use crate::out::tell;
+use crate::wrong_use;
 use clap_complete::Shell;
-use sayso_wording::Locale;
+use sayso_wording::{Locale, say};
 use std::path::Path;
+use std::process::ExitCode;
+
+/// The help of a command, by the names that lead to it.
+pub fn help(l: &Locale, names: &[String]) -> ExitCode {
+    match help::of(l, names) {
+        Ok(help) => {
+            tell!("{}", help.to_string().trim_end());
+            ExitCode::SUCCESS
+        }
+        Err(unknown) => {
+            let why = say!(l, usage::unknown_command, command = unknown);
+            eprintln!("sayso: {why}");
+            ExitCode::from(wrong_use::CODE)
+        }
+    }
+}
 
 /// Writes what a shell completes commands and flags by to standard output.
 pub fn completions(shell: Shell) {
@@ -14,14 +31,14 @@ pub fn completions(shell: Shell) {
 
 fn script(shell: Shell) -> Vec<u8> {
     let mut script = Vec::new();
-    clap_complete::generate(shell, &mut help::command(&Locale::ENGLISH), "sayso", &mut script);
+    clap_complete::generate(shell, &mut help::described(&Locale::ENGLISH), "sayso", &mut script);
     script
 }
 
 /// Writes the manual pages, one a command, to a folder, which is made if it is not there.
 pub fn man(l: &Locale, to: &Path) -> Result<(), CliError> {
     let written =
-        std::fs::create_dir_all(to).and_then(|()| clap_mangen::generate_to(help::command(&Locale::ENGLISH), to));
+        std::fs::create_dir_all(to).and_then(|()| clap_mangen::generate_to(help::described(&Locale::ENGLISH), to));
     written.map_err(|why| CliError::file(to, why))?;
     tell!(l, command::manual, dir = to.display().to_string(), first = to.join("sayso.1").display().to_string());
     Ok(())
@@ -45,7 +62,7 @@ mod tests {
 
     fn commands() -> Vec<(Vec<String>, Command)> {
         let mut found = Vec::new();
-        all(&help::command(&Locale::ENGLISH), &[], &mut found);
+        all(&help::described(&Locale::ENGLISH), &[], &mut found);
         assert!(found.len() > 20, "{} commands", found.len());
         found
     }

@@ -77,7 +77,7 @@ async fn with_word(
     found: Option<Notebook>,
     word: &str,
 ) -> Result<(Notebook, WordCard), CliError> {
-    let says = Label::new(word).map_err(|e| CliError::flag("--word", e))?;
+    let says = Label::new(word).map_err(|e| CliError::flag("--word", e.say(l)))?;
     let notebook = match found {
         Some(notebook) => notebook,
         None => {

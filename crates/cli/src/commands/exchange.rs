@@ -4,11 +4,12 @@ use super::notebook::{existing_store, open_store};
 use crate::args::Form;
 use crate::error::CliError;
 use crate::out::{note, tell};
-use sayso_model::{Event, Problems};
+use sayso_model::Event;
 use sayso_store::{
-    Appended, FileKind, Format, Look, Others, Preview, StoreError, TakenIn, WORTH_A_SNAPSHOT, read_event,
+    Appended, FileKind, Format, Look, NotRead, Others, Preview, StoreError, TakenIn, WORTH_A_SNAPSHOT, read_event,
 };
 use sayso_wording::errors::homes;
+use sayso_wording::wanted::{place_of, told};
 use sayso_wording::{Locale, Message, say, words};
 use serde_json::value::RawValue;
 use std::io::{BufWriter, ErrorKind, Read};
@@ -53,14 +54,14 @@ pub async fn log(l: &Locale, dir: &Path) -> Result<ExitCode, CliError> {
 fn events(l: &Locale, text: &str) -> Result<Vec<Event>, CliError> {
     if text.trim_start().starts_with('[') {
         let all: Vec<Box<RawValue>> = serde_json::from_str(text)
-            .map_err(|e| CliError::said(words!(command_keep::input_line, line = e.line(), why = e.to_string())))?;
-        let told = |i: usize, why: Problems| {
+            .map_err(|e| CliError::said(words!(command_keep::input_no_array, line = e.line(), column = e.column())))?;
+        let told = |i: usize, why: NotRead| {
             CliError::said(words!(command_keep::input_event, number = i + 1, why = why.say(l)))
         };
         return all.iter().enumerate().map(|(i, one)| read_event(one.get()).map_err(|e| told(i, e))).collect();
     }
     let told =
-        |i: usize, why: Problems| CliError::said(words!(command_keep::input_line, line = i + 1, why = why.say(l)));
+        |i: usize, why: NotRead| CliError::said(words!(command_keep::input_line, line = i + 1, why = why.say(l)));
     let lines = text.lines().enumerate().filter(|(_, line)| !line.trim().is_empty());
     lines.map(|(i, line)| read_event(line).map_err(|e| told(i, e))).collect()
 }
@@ -134,7 +135,7 @@ fn report(l: &Locale, file: &Path, preview: &Preview) {
     }
     let kinds = preview.faults.kinds();
     for kind in kinds.iter().take(PRINTED) {
-        tell!("  {name}: {kind}");
+        tell!("  {name}: {}, {}", place_of(l, kind), told(l, kind));
     }
     let told: usize = kinds.iter().take(PRINTED).map(|kind| kind.count).sum();
     if preview.problem_count > told {

@@ -47,7 +47,7 @@ pub async fn restore(l: &Locale, dir: &Path, file: &Path, others: Others) -> Res
     tell!(l, command_keep::brought_back, n = done.new, known = done.known);
     tell!(l, command_keep::clips_brought_back, n = done.clips_new, known = done.clips_known);
     for fault in &done.faults {
-        tell!(l, command_keep::unsound, fault = fault.to_string());
+        tell!(l, command_keep::unsound, fault = fault.say(l));
     }
     for id in &done.conflicts {
         tell!(l, command_keep::conflict, id = id.to_string());
@@ -76,7 +76,7 @@ pub async fn check(l: &Locale, dir: &Path) -> Result<ExitCode, CliError> {
         tell!(l, command_keep::amendments, n = found.amendments, waiting = found.waiting);
     }
     for fault in &found.faults {
-        tell!(l, command_keep::wrong, fault = fault.to_string());
+        tell!(l, command_keep::wrong, fault = fault.say(l));
     }
     if found.fault_count > found.faults.len() {
         tell!(l, command_keep::more, n = found.fault_count - found.faults.len());

@@ -15,7 +15,7 @@ use sayso_notebook::animal_named;
 use sayso_wording::advice as words_of;
 use sayso_wording::agreement as told;
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of};
-use sayso_wording::evidence::{chance, sentence};
+use sayso_wording::evidence::{chance, middle_wait, sentence};
 use sayso_wording::figures::{estimate, finding};
 use sayso_wording::{Locale, Message, patterns, say};
 use std::path::Path;
@@ -229,7 +229,7 @@ fn figures(l: &Locale, e: &Evidence) -> [String; 6] {
     [
         say!(l, command_tell::pressed, figure = told(&s.response)),
         say!(l, command_tell::right, figure = told(&s.right), chance = chance(l, &s.chance)),
-        say!(l, command_tell::time_to_press, figure = told(&e.waiting.median)),
+        say!(l, command_tell::time_to_press, figure = middle_wait(l, &e.waiting)),
         say!(l, command_tell::fidelity, within = within, figure = told(&e.fidelity)),
         say!(l, command_tell::delay, figure = told(&s.delay)),
         say!(l, command_tell::taken, this = told(&e.uptake.this), others = told(&e.uptake.others)),

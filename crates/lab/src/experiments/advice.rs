@@ -1,15 +1,18 @@
-//! Is the advice of one mind: one step a word, nothing invited that is to be stepped back, no session while welfare says rest?
+//! Is the advice of one mind: one step a word, plan and row alike, nothing invited that goes back to showing, no word that ends
+//! sessions taught as a wish, no session while welfare says rest?
 
 use super::{Section, end};
 use crate::error::{LabError, told};
 use crate::report::figure::{Finding, Wanted, table};
 use crate::work::Work;
-use sayso_advisor::stages::standings;
-use sayso_advisor::steps::Step;
+use sayso_advisor::hint::Hint;
+use sayso_advisor::stages::{Standing, standings};
+use sayso_advisor::steps::{Step, WordStep};
+use sayso_advisor::stuck::Cause;
 use sayso_advisor::today::{Next, Today, today};
 use sayso_advisor::{Act, Because, Case};
 use sayso_model::facts::{Tells, tells};
-use sayso_model::{AnimalId, Event, EventId, Moment, Note, Sign, SignLevel, Source, Story, When};
+use sayso_model::{AnimalId, Body, Event, EventId, Moment, Note, Sign, SignLevel, Source, Stage, Story, When};
 use sayso_sim::{Chance, DrawnHome, Habit, Style, any_home, drawn_life, simulate};
 use std::collections::{BTreeMap, BTreeSet};
 use uuid::Uuid;
@@ -37,10 +40,14 @@ pub(super) struct Seen {
     words: usize,
     /// Words with no step, or with two.
     not_one: usize,
-    /// Words to be stepped back that are invited, anywhere on the page.
+    /// Words to be stepped back to showing that are invited, anywhere on the page.
     invited_back: usize,
-    /// Plans that show or invite a word whose step says otherwise.
+    /// Lines of a plan, and those of them that say otherwise than the word's row.
+    planned: usize,
     plan_differs: usize,
+    /// Words that end sessions, and those of them taught, invited or set aside as if each were a wish.
+    closing: usize,
+    closing_taught: usize,
     /// Readings on a day with a strong sign, and those of them with a session or a step but rest.
     strong_today: usize,
     no_rest: usize,
@@ -88,6 +95,27 @@ fn with_signs(mut events: Vec<Event>, animal: AnimalId, signs: &[(Moment, &str)]
     Ok(Story::from_events(events))
 }
 
+/// Some homes have a word that ends sessions: so from the beginning and shown at their end, or taught as a wish for weeks and
+/// then marked on its card.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Ends {
+    Never,
+    Always(usize),
+    Marked(usize),
+}
+
+fn ends(seed: u64, words: usize) -> Ends {
+    let mut c = Chance::new(seed, 32);
+    let word = c.below(words.max(1));
+    match c.below(3) {
+        0 => Ends::Never,
+        // Where nothing else is taught, no session would be held.
+        _ if words < 2 => Ends::Never,
+        1 => Ends::Always(word),
+        _ => Ends::Marked(word),
+    }
+}
+
 /// One household of any kind, read at several ages.
 pub(super) fn household(seed: u64) -> Result<Seen, LabError> {
     let (mut c, end) = (Chance::new(seed, 31), end()?);
@@ -103,13 +131,26 @@ pub(super) fn household(seed: u64) -> Result<Seen, LabError> {
             word.answer = Some(Note::new("Give it.").map_err(told)?);
             word.not_now = Some(Note::new("Later.").map_err(told)?);
         }
+        let ends = ends(seed, home.words.len());
+        if let Ends::Always(word) = ends {
+            home.words[word].closing = true;
+        }
         let kind = match home.animals.first().map(|a| &a.presser.style) {
             Some(Style::AnyWord) => "any button",
             Some(Style::ByPlace(_)) => "place habit",
             _ if home.stuck.is_empty() => "by meaning",
             _ => "by meaning, one word held up",
         };
-        let run = simulate(&home, seed, end).map_err(told)?;
+        let mut run = simulate(&home, seed, end).map_err(told)?;
+        if let Ends::Marked(word) = ends {
+            let says = home.words[word].says.clone();
+            for event in &mut run.events {
+                match &mut event.body {
+                    Body::WordCard(card) if card.says == says => card.closing = true,
+                    _ => {}
+                }
+            }
+        }
         let animal = run.truth.ids.animals.first().copied().ok_or_else(|| told("no animal"))?;
         (kind, run.events, animal)
     };
@@ -147,14 +188,67 @@ fn read_words(seen: &mut Seen, case: &Case<'_>, today: &Today) {
         seen.not_one += usize::from(steps.len() != 1);
         let Some(step) = steps.first() else { continue };
         let planned = today.plan().and_then(|p| p.words.iter().find(|w| w.word == step.word));
-        let invited = step.advice.act.invites()
-            || step.also.iter().any(|a| a.act.invites())
+        let invited = inviting(&step.advice.act)
+            || step.also.iter().any(|a| inviting(&a.act))
             || planned.is_some_and(|p| p.invitations > 0);
-        let back = standing.figures_say < standing.stage || step.step == Step::StepBack;
+        let back = standing.figures_say < standing.stage.min(Stage::Invite)
+            || matches!(step.advice.act, Act::StepBack { to: Stage::Prepare | Stage::Show, .. });
         seen.invited_back += usize::from(back && invited);
-        let differs = planned.is_some_and(|p| (p.invitations > 0) != step.advice.act.invites() || !step.shown());
-        seen.plan_differs += usize::from(differs);
+        if let Some(p) = planned {
+            seen.planned += 1;
+            let invites = p.invitations > 0;
+            // The hint is about giving faster where that comes first.
+            let hint_differs = match &p.hint {
+                Some(Hint::ShowOnly) => invites,
+                Some(Hint::WaitThenShow { .. }) => !invites,
+                Some(Hint::AtTheEnd | Hint::AnswerEvery | Hint::LetItCome | Hint::WhenWanted) => true,
+                _ => false,
+            };
+            let differs = invites != inviting(&step.advice.act) || hint_differs || p.hint != step.hint;
+            seen.plan_differs += usize::from(differs || !step.shown());
+        }
+        if standing.closing {
+            seen.closing += 1;
+            seen.closing_taught += usize::from(planned.is_some() || as_a_wish(standing, step));
+        }
     }
+}
+
+/// Whether people read it as telling them to wait for a press.
+const fn inviting(act: &Act) -> bool {
+    matches!(act, Act::Invite { .. } | Act::BeginInviting { .. } | Act::StepBack { to: Stage::Invite, .. })
+}
+
+/// Whether anything that is said of a word that ends sessions treats it as a wish: taught, invited, left alone or moved on.
+fn as_a_wish(standing: &Standing, step: &WordStep) -> bool {
+    let act = |act: &Act| match act {
+        Act::Mend { cause, .. } => !matches!(cause, Cause::HardToMakeOut | Cause::SoundsAlike | Cause::PeopleDiffer),
+        Act::Show { .. }
+        | Act::Invite { .. }
+        | Act::BeginInviting { .. }
+        | Act::StepBack { .. }
+        | Act::LeaveToAnimal { .. }
+        | Act::SignalTimes { .. } => true,
+        _ => false,
+    };
+    let hint = !matches!(step.hint, None | Some(Hint::AtTheEnd | Hint::AnswerEvery | Hint::AnswerAlike));
+    let of_wishes = |fact: &Because| {
+        matches!(
+            fact,
+            Because::WhenWanted { .. }
+                | Because::Right { .. }
+                | Because::Mastery { .. }
+                | Because::OwnPresses { .. }
+                | Because::Later { .. }
+        )
+    };
+    let figures = standing.because.iter().chain(&standing.would_change).any(of_wishes);
+    standing.figures_say > Stage::Show
+        || step.stuck
+        || hint
+        || figures
+        || act(&step.advice.act)
+        || step.also.iter().any(|a| act(&a.act))
 }
 
 /// Counted from the records, not from what the advice says of them.
@@ -207,11 +301,20 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     let mut add = |what: &str, k: usize, n: usize| section.add(Finding::share(what, none, k, n));
     add("words with no step or two", sum(|s| s.not_one), sum(|s| s.words));
     add(
-        "words to be stepped back that are invited, in step, reasons or plan",
+        "words to be stepped back to showing that are invited, in step, reasons or plan",
         sum(|s| s.invited_back),
         sum(|s| s.words),
     );
-    add("words whose plan differs from their step", sum(|s| s.plan_differs), sum(|s| s.words));
+    add(
+        "lines of the plan that differ from the word's row, in step or hint",
+        sum(|s| s.plan_differs),
+        sum(|s| s.planned),
+    );
+    add(
+        "words that end sessions: taught, invited or set aside as a wish",
+        sum(|s| s.closing_taught),
+        sum(|s| s.closing),
+    );
     add("days with a strong sign: a session, or a step but rest", sum(|s| s.no_rest), sum(|s| s.strong_today));
     add(
         "growl, bite, guarding or swallowing within 28 days: not at the top",
@@ -221,7 +324,7 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     add("the same in three of six weeks: not named as coming back", sum(|s| s.not_named), sum(|s| s.weekly));
     section.tables = tables(&homes);
     section.text(format!(
-        "{} households, each read {} times, {:?} days before its end: {} readings, {} words. Three quarters are whole households of all species, of 14 to 70 days, in a third of which one word is held up for a known cause; in a seventh the animal presses any button or by place and means nothing. A quarter are lives of {DRAWN_DAYS} days of which only drawn events are told, of animals that mean nothing. Into most of them signs are written: a growl today, once or week by week, guarding, swallowing, other strong signs. What must not be is counted from the records, not from what the advice says of them.",
+        "{} households, each read {} times, {:?} days before its end: {} readings, {} words. Three quarters are whole households of all species, of 14 to 70 days, in a third of which one word is held up for a known cause; in a seventh the animal presses any button or by place and means nothing. A quarter are lives of {DRAWN_DAYS} days of which only drawn events are told, of animals that mean nothing. Two whole households in three have a word that ends sessions: half of them from the beginning, half after it was taught as a wish for weeks. Into most of them signs are written: a growl today, once or week by week, guarding, swallowing, other strong signs. What must not be is counted from the records, not from what the advice says of them.",
         homes.len(),
         AGES.len(),
         AGES,
@@ -280,13 +383,14 @@ mod tests {
         let homes = Work { seed: 4, quick: true }.each("advice, small", 60, household).unwrap();
         let sum = |what: fn(&Seen) -> usize| homes.iter().map(what).sum::<usize>();
         assert_eq!(
-            [sum(|s| s.not_one), sum(|s| s.invited_back), sum(|s| s.plan_differs)],
-            [0; 3],
-            "no step or two; stepped back and invited; plan against step"
+            [sum(|s| s.not_one), sum(|s| s.invited_back), sum(|s| s.plan_differs), sum(|s| s.closing_taught)],
+            [0; 4],
+            "no step or two; stepped back and invited; plan against row; closing words as wishes"
         );
         assert_eq!([sum(|s| s.no_rest), sum(|s| s.not_on_top), sum(|s| s.not_named)], [0; 3]);
         // What is counted must have come up, or nothing was tried.
         assert!(sum(|s| s.words) > 300 && sum(|s| s.strong_today) > 10 && sum(|s| s.lasting) > 30, "{homes:?}");
+        assert!(sum(|s| s.planned) > 100 && sum(|s| s.closing) > 30, "{homes:?}");
         let steps: BTreeSet<Step> = homes.iter().flat_map(|s| s.steps.keys().copied()).collect();
         for step in [Step::Rest, Step::Mend, Step::StepBack, Step::Invite, Step::Show, Step::Answer] {
             assert!(steps.contains(&step), "{step:?} never came up: {steps:?}");

@@ -1,11 +1,11 @@
-//! At the board: sessions, presses and their answers, invitations, signs, food.
+//! At the board: presses and their answers, invitations, signs, food.
 
 use super::drawn::Call;
 use super::enums::*;
 use crate::cards::Place;
 use crate::event::{About, Content, Does};
 use crate::fault::Fault;
-use crate::findings::{Findings, MOST_LISTED};
+use crate::findings::Findings;
 use crate::id::*;
 use crate::text::{Label, Note};
 use crate::units::{Grams, Kcal, Probability, Ratio, Seconds};
@@ -14,87 +14,6 @@ use serde::{Deserialize, Serialize};
 
 const fn certain() -> Probability {
     Probability::clamped(1.0)
-}
-
-/// A stretch at the board begins.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct SessionStart {
-    /// Which session.
-    pub session: SessionId,
-    /// What it is for.
-    pub purpose: Purpose,
-    /// Words planned for it.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub words: Vec<WordId>,
-    /// The room, where it is noted.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub room: Option<Label>,
-}
-
-impl Content for SessionStart {
-    fn about(&self) -> About<'_> {
-        About { session: Some(self.session), word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
-    }
-    fn check(&self, found: &mut Findings) {
-        if self.words.len() > MOST_LISTED {
-            found.wrong("words", Fault::HowMany { low: 0, high: MOST_LISTED, found: self.words.len() });
-        }
-    }
-}
-
-/// The animal opts in.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct Joining {
-    /// Which session.
-    pub session: SessionId,
-    /// Time from the start (or the offer) to joining, where measured.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub after_s: Option<Seconds>,
-}
-
-impl Content for Joining {
-    fn about(&self) -> About<'_> {
-        About { session: Some(self.session), word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
-    }
-    fn check(&self, _: &mut Findings) {}
-}
-
-/// The animal opts out; it is let go.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct Leaving {
-    /// Which session.
-    pub session: SessionId,
-}
-
-impl Content for Leaving {
-    fn about(&self) -> About<'_> {
-        About { session: Some(self.session), word: None, needs_animal: true, as_recorded: false, does: Does::Tells }
-    }
-    fn check(&self, _: &mut Findings) {}
-}
-
-/// A stretch at the board ends.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct SessionEnd {
-    /// Which session.
-    pub session: SessionId,
-    /// Why it ended.
-    pub reason: EndReason,
-}
-
-impl Content for SessionEnd {
-    fn about(&self) -> About<'_> {
-        About { session: Some(self.session), word: None, needs_animal: false, as_recorded: false, does: Does::Tells }
-    }
-    fn check(&self, _: &mut Findings) {}
 }
 
 /// A button sounded.
@@ -118,6 +37,9 @@ pub struct Press {
     /// Playback speed, where heard.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub speed: Option<Ratio>,
+    /// What it was heard in, so that a press heard by two devices counts once.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stream: Option<StreamId>,
     /// The session, if in one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub session: Option<SessionId>,

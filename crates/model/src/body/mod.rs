@@ -7,6 +7,7 @@ mod enums;
 mod likes;
 mod probes;
 mod remarks;
+mod sessions;
 
 pub use board::*;
 pub use designs::*;
@@ -15,3 +16,4 @@ pub use enums::*;
 pub use likes::*;
 pub use probes::*;
 pub use remarks::*;
+pub use sessions::*;

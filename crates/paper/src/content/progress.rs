@@ -33,7 +33,7 @@ pub fn progress(case: &Case<'_>, locale: Locale, length: u16, printed_by: Option
     above.extend(report::in_short(case, l, card, &all));
     let mut below = report::answered(l, card, &all);
     below.extend(report::signs(case, l, &all));
-    below.extend(report::food(l, &ration(story, card, now)));
+    below.extend(report::food(l, card.name.as_str(), &ration(story, card, now)));
     below.extend(report::likes_in_short(case, l));
 
     let mut blocks =

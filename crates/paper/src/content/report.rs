@@ -153,7 +153,7 @@ pub fn signs(case: &Case<'_>, l: &Locale, all: &Days) -> Vec<Block> {
     blocks
 }
 
-pub fn food(l: &Locale, today: &Ration) -> Vec<Block> {
+pub fn food(l: &Locale, name: &str, today: &Ration) -> Vec<Block> {
     let kcal = |x: f64| l.number(x, 0);
     let basis = today.basis.map(|b| basis(l, &b)).unwrap_or_default();
     let text = match (today.day_kcal, today.budget_kcal, today.range_kcal) {
@@ -170,7 +170,7 @@ pub fn food(l: &Locale, today: &Ration) -> Vec<Block> {
             say!(l, sheets::reckoned, day = kcal(day), rewards = kcal(rewards), basis = &basis)
         }
         _ => {
-            let why = today.refusal.map_or_else(|| say!(l, sheets::why_unknown), |why| refusal(l, &why));
+            let why = today.refusal.map_or_else(|| say!(l, sheets::why_unknown), |why| refusal(l, name, &why));
             say!(l, sheets::no_allowance, why = why)
         }
     };

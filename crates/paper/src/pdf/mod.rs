@@ -65,8 +65,8 @@ const MARGIN: f32 = 12.0 * MM;
 /// Room for the foot above the lower margin, points.
 const FOOT: f32 = 16.0;
 
-/// Sizes that are tried until a sheet fits one page, the usual one first; text stays at 8.5 points or above.
-const SCALES: [f32; 3] = [1.0, 0.92, 0.85];
+/// Sizes that are tried until a sheet fits one page, the usual one first; text stays at 8 points or above.
+const SCALES: [f32; 4] = [1.0, 0.92, 0.85, 0.8];
 
 /// What could not be printed.
 #[derive(Debug, thiserror::Error)]

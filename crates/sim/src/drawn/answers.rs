@@ -54,6 +54,7 @@ impl Life<'_> {
             accident: Accident::Unsure,
             place: None,
             speed: None,
+            stream: None,
             session: None,
         };
         let press = self.book.writes(at, press);

@@ -1,6 +1,7 @@
 //! Cells of a spreadsheet: what column holds which field, and how a value is written in a cell.
 
 use super::fields::{Leaf, Shape};
+use super::wanted::Wanted;
 use serde_json::{Number, Value};
 
 /// Columns of the event itself, in the order they are written. A field of the body that has one of these names is
@@ -49,29 +50,27 @@ pub(super) fn write(value: &Value) -> String {
 }
 
 /// A cell as a value of the type its column has, or what should stand there instead.
-pub(super) fn read(shape: &Shape, cell: &str) -> Result<Value, String> {
+pub(super) fn read(shape: &Shape, cell: &str) -> Result<Value, Wanted> {
     match shape {
         Shape::Leaf(Leaf::Number(_)) => match number(cell) {
             Some(number) => Ok(Value::Number(number)),
-            None if cell.contains(',') => Err("a number with a point, such as 1.5".to_owned()),
-            None => Err("a number such as 1.5".to_owned()),
+            None if cell.contains(',') => Err(Wanted::Point),
+            None => Err(Wanted::Number),
         },
         Shape::Leaf(Leaf::Whole { low, high }) => {
-            cell.parse::<i64>().map(Value::from).map_err(|_| format!("a whole number from {low} to {high}"))
+            cell.parse::<i64>().map(Value::from).map_err(|_| Wanted::Whole { low: *low, high: *high })
         }
         Shape::Leaf(Leaf::Flag) => match cell.to_lowercase().as_str() {
             "true" | "yes" | "1" => Ok(Value::Bool(true)),
             "false" | "no" | "0" => Ok(Value::Bool(false)),
-            _ => Err("true or false".to_owned()),
+            _ => Err(Wanted::Flag),
         },
         Shape::Leaf(_) => Ok(Value::String(unguard(cell).to_owned())),
-        Shape::List(_) if cell.starts_with('[') => {
-            serde_json::from_str(cell).map_err(|e| format!("a JSON list such as [\"walk\",\"food\"] ({e})"))
-        }
+        Shape::List(_) if cell.starts_with('[') => serde_json::from_str(cell).map_err(|_| Wanted::JsonList),
         Shape::List(_) => Ok(unguard(cell).split('|').map(|part| Value::String(part.trim().to_owned())).collect()),
-        Shape::Object(fields) => Err(format!("nothing: use columns for its parts, such as {}", first(fields.keys()))),
-        Shape::Choice { tag, .. } => Err(format!("nothing: use columns for its parts, such as {tag}")),
-        Shape::Body => Err("nothing: use columns that begin with \"body.\"".to_owned()),
+        Shape::Object(fields) => Err(Wanted::Parts(first(fields.keys()).to_owned())),
+        Shape::Choice { tag, .. } => Err(Wanted::Parts(tag.clone())),
+        Shape::Body => Err(Wanted::BodyColumns),
     }
 }
 

@@ -3,6 +3,7 @@
 use super::Format;
 use super::cells::{self, ENVELOPE, WHOLE, column};
 use crate::aside::{self, Aside};
+use crate::damage::Damage;
 use crate::error::StoreError;
 use crate::log::Revision;
 use crate::row::Row;
@@ -110,11 +111,11 @@ fn csv_written(error: csv::Error) -> StoreError {
 ///
 /// # Errors
 /// What is wrong with the row.
-fn flat(row: &Row) -> Result<BTreeMap<String, String>, String> {
+fn flat(row: &Row) -> Result<BTreeMap<String, String>, Damage> {
     let mut cells = BTreeMap::new();
     match row.event()? {
         Some(event) => {
-            let value = serde_json::to_value(&event).map_err(|e| e.to_string())?;
+            let value = serde_json::to_value(&event).map_err(|e| Damage::Said(e.to_string()))?;
             spread(event.body.kind().name(), "", &value, &mut cells);
         }
         None => {

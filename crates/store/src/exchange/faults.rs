@@ -2,7 +2,6 @@
 
 use super::problem::RowProblem;
 use std::collections::HashMap;
-use std::fmt;
 
 /// Lines named of each kind; the rest is counted.
 const NAMED_LINES: usize = 5;
@@ -10,7 +9,7 @@ const NAMED_LINES: usize = 5;
 const MOST_KINDS: usize = 100;
 
 /// Faults that are the same mistake: in the same field, with the same thing wanted there.
-#[derive(Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct FaultKind {
     /// How many there are.
     pub count: usize,
@@ -20,31 +19,11 @@ pub struct FaultKind {
     pub example: RowProblem,
 }
 
-impl fmt::Display for FaultKind {
-    /// Such as `word, 3 times (lines 2, 5, 9): found "bal", for example; wanted an id or one of the known names: ball`.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        if self.count == 1 {
-            return self.example.fmt(f);
-        }
-        write!(f, "{}, {} times{}: ", self.example.field, self.count, self.where_it_stands())?;
-        if !self.example.found.is_empty() {
-            write!(f, "found \"{}\", for example; ", self.example.found)?;
-        }
-        write!(f, "wanted {}", self.example.wanted)
-    }
-}
-
 impl FaultKind {
-    /// The first lines in words, such as ` (lines 2, 5 and more)`; empty where it is about the whole file.
+    /// Whether it stands in more lines than are named.
     #[must_use]
-    pub fn where_it_stands(&self) -> String {
-        let named = self.lines.iter().map(u64::to_string).collect::<Vec<_>>().join(", ");
-        match self.lines.len() {
-            0 => String::new(),
-            1 => format!(" (line {named})"),
-            NAMED_LINES if self.count > NAMED_LINES => format!(" (lines {named} and more)"),
-            _ => format!(" (lines {named})"),
-        }
+    pub const fn in_more_lines(&self) -> bool {
+        self.lines.len() == NAMED_LINES && self.count > NAMED_LINES
     }
 }
 
@@ -96,9 +75,10 @@ impl Faults {
 /// What two faults of a kind share: the field and what is wanted, without the numbers in them, such as the place in a
 /// list or the column where JSON breaks off.
 fn sort(fault: &RowProblem) -> String {
-    let mut sort = String::with_capacity(fault.field.len() + fault.wanted.len() + 1);
+    let wanted = fault.wanted.to_string();
+    let mut sort = String::with_capacity(fault.field.len() + wanted.len() + 1);
     let mut in_number = false;
-    for c in fault.field.chars().chain(['\n']).chain(fault.wanted.chars()) {
+    for c in fault.field.chars().chain(['\n']).chain(wanted.chars()) {
         if !c.is_ascii_digit() {
             sort.push(c);
         } else if !in_number {
@@ -111,28 +91,33 @@ fn sort(fault: &RowProblem) -> String {
 
 #[cfg(test)]
 mod tests {
+    use super::super::wanted::Wanted;
     use super::*;
 
-    fn fault(line: u64, field: &str, found: &str, wanted: &str) -> RowProblem {
-        RowProblem { line, field: field.to_owned(), found: found.to_owned(), wanted: wanted.to_owned() }
+    fn fault(line: u64, field: &str, found: &str, wanted: Wanted) -> RowProblem {
+        RowProblem { line, field: field.to_owned(), found: found.to_owned(), wanted: Box::new(wanted) }
     }
 
     #[test]
     fn the_same_mistake_is_one_kind_with_its_first_lines_and_an_example() {
         let mut faults = Faults::default();
-        faults.add(&fault(2, "zone", "Mars", "a time zone"));
+        faults.add(&fault(2, "zone", "Mars", Wanted::Text));
         for line in 3..=10 {
-            faults.add(&fault(line, "word", "bal", "one of: ball"));
+            faults.add(&fault(line, "word", "bal", Wanted::OneOf(vec!["ball".to_owned()])));
         }
-        faults.add(&fault(11, "words[0]", "x", "an id"));
-        faults.add(&fault(11, "words[12]", "y", "an id"));
-        let told: Vec<String> = faults.kinds().iter().map(ToString::to_string).collect();
+        faults.add(&fault(11, "words[0]", "x", Wanted::Id));
+        faults.add(&fault(11, "words[12]", "y", Wanted::Id));
+        let told: Vec<_> = faults
+            .kinds()
+            .into_iter()
+            .map(|k| (k.count, k.lines.clone(), k.in_more_lines(), k.example.to_string()))
+            .collect();
         assert_eq!(
             told,
             [
-                "word, 8 times (lines 3, 4, 5, 6, 7 and more): found \"bal\", for example; wanted one of: ball",
-                "words[0], 2 times (line 11): found \"x\", for example; wanted an id",
-                "line 2, zone: found \"Mars\"; wanted a time zone",
+                (8, vec![3, 4, 5, 6, 7], true, "line 3, word: found \"bal\"; wanted one of: ball".to_owned()),
+                (2, vec![11], false, format!("line 11, words[0]: found \"x\"; wanted {}", Wanted::Id)),
+                (1, vec![2], false, "line 2, zone: found \"Mars\"; wanted a text".to_owned()),
             ]
         );
         assert_eq!(faults.beyond(), 0);
@@ -142,7 +127,7 @@ mod tests {
     fn other_things_wanted_of_one_field_are_other_kinds_and_very_many_are_counted() {
         let mut faults = Faults::default();
         for n in 0..MOST_KINDS as u64 + 7 {
-            faults.add(&fault(n + 1, "word", "", &format!("thing {}", "x".repeat(n as usize))));
+            faults.add(&fault(n + 1, "word", "", Wanted::Offset("x".repeat(n as usize))));
         }
         assert_eq!((faults.kinds().len(), faults.beyond()), (MOST_KINDS, 7));
     }

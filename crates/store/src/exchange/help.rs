@@ -74,7 +74,7 @@ fn holds(leaf: &Leaf) -> String {
             "AnimalId" | "PersonId" | "WordId" | "RewardId" => {
                 format!("{} by name or id", name.trim_end_matches("Id").to_lowercase())
             }
-            "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" => "label or id".to_owned(),
+            "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" | "StreamId" => "label or id".to_owned(),
             _ => "id".to_owned(),
         },
     }

@@ -1,50 +1,41 @@
 //! Times as people write them. A time without an offset is read on the wall clock of a zone; one that the clock
 //! shows twice or never, because clocks change, is not guessed.
 
+use super::wanted::Wanted;
 use jiff::civil::DateTime;
 use jiff::tz::{AmbiguousOffset, Offset, TimeZoneDatabase};
 use sayso_model::{Moment, Zone};
 use std::sync::OnceLock;
 
 /// The moment a text names, or what should stand there instead.
-pub(super) fn read(text: &str, zone: Option<&Zone>) -> Result<Moment, String> {
+pub(super) fn read(text: &str, zone: Option<&Zone>) -> Result<Moment, Wanted> {
     let text = text.trim();
     if let Ok(moment) = text.parse::<Moment>() {
         return Ok(moment);
     }
     let local: DateTime = match plain(text) {
         Some(local) => local,
-        None => {
-            return Err(
-                "a time such as 2026-03-01 18:30 or 2026-03-01T18:30:00+01:00, in the years 2000 to 2199".into()
-            );
-        }
+        None => return Err(Wanted::Time),
     };
     let Some(zone) = zone else {
-        return Err(format!("an offset from UTC, such as {local}+01:00: this home has no time zone yet"));
+        return Err(Wanted::Offset(local.to_string()));
     };
     static BUNDLED: OnceLock<TimeZoneDatabase> = OnceLock::new();
     // The same database the model takes its zones from, so this name is in it.
-    let rules = BUNDLED.get_or_init(TimeZoneDatabase::bundled).get(zone.name()).map_err(|e| e.to_string())?;
+    let rules = BUNDLED.get_or_init(TimeZoneDatabase::bundled).get(zone.name()).map_err(|_| Wanted::Time)?;
     let ambiguous = rules.to_ambiguous_timestamp(local);
     let write = |offset: Offset| format!("{local}{}", signed(offset));
     match ambiguous.offset() {
         AmbiguousOffset::Unambiguous { offset } => offset
             .to_timestamp(local)
-            .map_err(|e| e.to_string())
-            .and_then(|at| Moment::from_millis(at.as_millisecond()).map_err(|e| e.to_string())),
-        AmbiguousOffset::Fold { before, after } => Err(format!(
-            "{} or {}: clocks go back in {}, and this time comes twice",
-            write(before),
-            write(after),
-            zone.name()
-        )),
-        AmbiguousOffset::Gap { before, after } => Err(format!(
-            "{} or {}: clocks go forward in {}, and this time is skipped",
-            write(before),
-            write(after),
-            zone.name()
-        )),
+            .map_err(|_| Wanted::Time)
+            .and_then(|at| Moment::from_millis(at.as_millisecond()).map_err(Wanted::from)),
+        AmbiguousOffset::Fold { before, after } => {
+            Err(Wanted::Twice { first: write(before), second: write(after), zone: zone.name().to_owned() })
+        }
+        AmbiguousOffset::Gap { before, after } => {
+            Err(Wanted::Skipped { first: write(before), second: write(after), zone: zone.name().to_owned() })
+        }
     }
 }
 
@@ -87,7 +78,7 @@ mod tests {
         assert_eq!(read("2026-03-01 18:30", z).unwrap().to_string(), "2026-03-01T17:30:00.000Z");
         assert_eq!(read("2026-07-01T18:30:15.250", z).unwrap().to_string(), "2026-07-01T16:30:15.250Z");
         assert_eq!(read("2026-07-01T18:30:15-03:00", z).unwrap().to_string(), "2026-07-01T21:30:15.000Z");
-        assert!(read("2026-07-01T18:30:15", None).unwrap_err().contains("offset"));
+        assert!(read("2026-07-01T18:30:15", None).unwrap_err().to_string().contains("offset"));
         for wrong in [
             "",
             "yesterday",
@@ -104,9 +95,9 @@ mod tests {
     #[test]
     fn a_time_that_comes_twice_or_never_is_told_with_both_readings() {
         let berlin = Zone::new("Europe/Berlin").unwrap();
-        let twice = read("2026-10-25 02:30", Some(&berlin)).unwrap_err();
+        let twice = read("2026-10-25 02:30", Some(&berlin)).unwrap_err().to_string();
         assert!(twice.contains("2026-10-25T02:30:00+02:00") && twice.contains("2026-10-25T02:30:00+01:00"), "{twice}");
-        let never = read("2026-03-29 02:30", Some(&berlin)).unwrap_err();
+        let never = read("2026-03-29 02:30", Some(&berlin)).unwrap_err().to_string();
         assert!(never.contains("skipped") && never.contains("+01:00"), "{never}");
         // What it says to write can be read.
         assert!(read("2026-10-25T02:30:00+02:00", Some(&berlin)).is_ok());

@@ -16,6 +16,7 @@ mod preview;
 pub(crate) mod problem;
 mod resolve;
 mod rows;
+mod wanted;
 
 pub use archive::{Archived, ClipsBrought, events_of_archive};
 pub use brought::{FileKind, Look, TakenIn};
@@ -25,7 +26,9 @@ pub(crate) use fields::is_note;
 pub use help::{ColumnHelp, columns_of};
 pub use preview::{ImportOptions, Imported, MOST_PROBLEMS, Preview};
 pub use problem::RowProblem;
+pub(crate) use resolve::{misfits, unfit};
 pub use rows::{MOST_FILE_BYTES, MOST_LINE_BYTES};
+pub use wanted::Wanted;
 
 /// The two forms of a file.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]

@@ -1,5 +1,6 @@
 //! Animals, people, words and rewards by the names a home uses for them.
 
+use super::wanted::Wanted;
 use sayso_model::{HomeId, Story};
 use serde_json::Value;
 use std::collections::{BTreeMap, HashMap};
@@ -73,7 +74,7 @@ impl Names {
     }
 
     /// The id of a name, or what should stand there instead.
-    pub(super) fn find(&self, home: HomeId, type_name: &str, name: &str) -> Result<Uuid, String> {
+    pub(super) fn find(&self, home: HomeId, type_name: &str, name: &str) -> Result<Uuid, Wanted> {
         let type_name = NAMED.into_iter().map(|n| n.0).find(|t| *t == type_name).unwrap_or_default();
         let table = self.0.get(&(home, type_name));
         let Some(entry) = table.and_then(|t| t.get(&name.trim().to_lowercase())) else {
@@ -85,20 +86,17 @@ impl Names {
                 .collect();
             let more = known.len().saturating_sub(MOST_LISTED);
             known.truncate(MOST_LISTED);
-            return Err(match (known.is_empty(), more) {
-                (true, _) => "an id: no names are known here yet".to_owned(),
-                (false, 0) => format!("an id or one of the known names: {}", known.join(", ")),
-                (false, more) => format!("an id or one of the known names: {} and {more} more", known.join(", ")),
-            });
+            let known: Vec<String> = known.into_iter().map(str::to_owned).collect();
+            return Err(if known.is_empty() { Wanted::NoNameYet } else { Wanted::Name { known, more } });
         };
         // Of several, the one still in use.
         let in_use: Vec<Uuid> = entry.ids.iter().filter(|(_, active)| **active).map(|(id, _)| *id).collect();
         match (in_use.as_slice(), entry.ids.len()) {
             ([one], _) => Ok(*one),
-            ([], 1) => entry.ids.keys().next().copied().ok_or_else(String::new),
+            ([], 1) => entry.ids.keys().next().copied().ok_or(Wanted::Id),
             _ => {
                 let ids: Vec<String> = entry.ids.keys().take(MOST_LISTED).map(Uuid::to_string).collect();
-                Err(format!("an id, because {} have this name: {}", entry.ids.len(), ids.join(", ")))
+                Err(Wanted::OneOfIds { count: entry.ids.len(), ids })
             }
         }
     }

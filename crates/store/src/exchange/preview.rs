@@ -7,6 +7,7 @@ use super::names::Names;
 use super::problem::RowProblem;
 use super::resolve::{Context, Resolved, resolve};
 use super::rows::{self, Glance, Raw, problem};
+use super::wanted::Wanted;
 use crate::error::{NotImported, StoreError};
 use crate::log::{self, Revision, Written};
 use crate::shares::{self, Others, Shares};
@@ -149,7 +150,7 @@ impl Store {
             }
         }
         // Second look: each row with names and zones known.
-        let context = Context { format: options.format, home, zones: &zones, names: &names };
+        let context = Context { format: options.format, home, zones: &zones, names: &names, fresh: false };
         let (mut occurrences, mut found) = (Occurrences::default(), Vec::new());
         let mut second = |row: Result<Raw<'_>, Vec<RowProblem>>| {
             preview.rows += 1;
@@ -169,7 +170,7 @@ impl Store {
     /// Sorts sound rows into new, known and conflicting.
     async fn compare(&self, found: Vec<(u64, Resolved)>, preview: &mut Preview) -> Result<(), StoreError> {
         let told = |line: u64, Problems(found): Problems| {
-            found.into_iter().map(|p| problem(line, &p.field, "", p.fault.to_string())).collect::<Vec<_>>()
+            found.into_iter().map(|p| problem(line, &p.field, "", p.fault)).collect::<Vec<_>>()
         };
         let mut rows = Vec::with_capacity(found.len());
         for (line, resolved) in found {
@@ -196,12 +197,7 @@ impl Store {
                 Some(known) if !own_id || written.is(known) => preview.duplicates += 1,
                 Some(_) => {
                     preview.conflicts += 1;
-                    preview.bad(vec![problem(
-                        line,
-                        "id",
-                        &written.id.to_string(),
-                        "an id of its own: another event has this one; to put an event right, add a correction",
-                    )]);
+                    preview.bad(vec![problem(line, "id", &written.id.to_string(), Wanted::OwnId)]);
                 }
                 None => {
                     match &event {

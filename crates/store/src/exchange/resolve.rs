@@ -4,11 +4,13 @@
 use super::Format;
 use super::cells::column;
 use super::derive::{Occurrences, labelled};
+use super::earlier;
 use super::fields::{Fields, Leaf, Shape, sheet};
 use super::local_time;
 use super::names::{NAMED, Names};
 use super::problem::RowProblem;
-use super::rows::{Given, Raw, join, problem};
+use super::rows::{Given, Raw, listed, problem};
+use super::wanted::Wanted;
 use crate::log::Written;
 use sayso_model::*;
 use serde_json::{Map, Value};
@@ -23,6 +25,8 @@ pub(super) struct Context<'a> {
     /// The zone of each home, for times without an offset.
     pub zones: &'a HashMap<HomeId, Zone>,
     pub names: &'a Names,
+    /// Whether ids and times must stand in full, as in an event that was just made.
+    pub fresh: bool,
 }
 
 /// What a row holds.
@@ -51,9 +55,7 @@ pub(super) fn resolve(
 ) -> Result<Resolved, Vec<RowProblem>> {
     let line = raw.line;
     let checked = |event: &Event, at: &dyn Fn(&str) -> String| {
-        let told = |Problems(found): Problems| {
-            found.into_iter().map(|p| problem(line, &at(&p.field), "", p.fault.to_string()))
-        };
+        let told = |Problems(found): Problems| found.into_iter().map(|p| problem(line, &at(&p.field), "", p.fault));
         event.check().map_err(|problems| told(problems).collect::<Vec<_>>())
     };
     let (mut value, written) = match raw.given {
@@ -63,23 +65,17 @@ pub(super) fn resolve(
         }
         Given::Object(value, written) => (value, written),
     };
-    let one = |field: &str, found: &str, wanted: &str| vec![problem(line, field, found, wanted)];
-    let Some(event) = value.as_object_mut() else { return Err(one("line", "", "an event")) };
+    let one = |field: &str, found: &str, wanted: Wanted| vec![problem(line, field, found, wanted)];
+    let Some(event) = value.as_object_mut() else { return Err(one("line", "", Wanted::Event)) };
     event.retain(|_, v| !v.is_null());
 
     let home = match text_of(event, "home") {
-        Some(text) => text.parse().map_err(|_| one("home", &text, "the id of a home (a UUID)"))?,
-        None => context.home.ok_or_else(|| {
-            one(
-                "home",
-                "",
-                "the id of a home (a UUID): this notebook has none yet; begin with one, or import an export",
-            )
-        })?,
+        Some(text) => text.parse().map_err(|_| one("home", &text, Wanted::HomeId))?,
+        None => context.home.ok_or_else(|| one("home", "", Wanted::FirstHomeId))?,
     };
     let kind = event.get("body").and_then(|b| b.get("kind")).and_then(Value::as_str).unwrap_or_default().to_owned();
     let zone = match text_of(event, "zone") {
-        Some(name) => Some(Zone::new(&name).map_err(|e| one("zone", &name, &e.to_string()))?),
+        Some(name) => Some(Zone::new(&name).map_err(|e| one("zone", &name, e.into()))?),
         None => context.zones.get(&home).cloned(),
     };
     let exported = written.filter(|_| is_exported(event));
@@ -98,10 +94,10 @@ pub(super) fn resolve(
     }
     let shown = walk.kind.clone();
     let at = |path: &str| if context.format == Format::Csv { column(&shown, path) } else { path.to_owned() };
-    let mut event: Event = serde_json::from_value(value).map_err(|e| one("line", &e.to_string(), "a sound event"))?;
+    let mut event: Event = serde_path_to_error::deserialize(&value).map_err(|e| unfit(line, &e))?;
     checked(&event, &at)?;
     if !own_id {
-        event.id = EventId(occurrences.id(&event).map_err(|e| one("line", &e.to_string(), "a sound event"))?);
+        event.id = EventId(occurrences.id(&event).map_err(|_| one("line", "", Fault::NotWritten.into()))?);
     }
     Ok(Resolved::Event { event, own_id })
 }
@@ -150,7 +146,7 @@ impl Walk<'_> {
         }
     }
 
-    fn wrong(&mut self, path: &str, found: &Value, wanted: impl Into<String>) {
+    fn wrong(&mut self, path: &str, found: &Value, wanted: Wanted) {
         let field = if self.context.format == Format::Csv { column(&self.kind, path) } else { path.to_owned() };
         let found = match found {
             Value::String(text) => text.clone(),
@@ -181,7 +177,7 @@ impl Walk<'_> {
         let below = format!("{path}.{tag}");
         let Some(object) = value.as_object_mut() else {
             let found = value.clone();
-            let wanted = format!("a JSON object with \"{tag}\", one of: {}", join(variants.keys()));
+            let wanted = Wanted::Tagged { tag: tag.to_owned(), names: listed(variants.keys()) };
             return self.wrong(path, &found, wanted);
         };
         let given = object.get(tag).cloned().unwrap_or(Value::Null);
@@ -189,7 +185,7 @@ impl Walk<'_> {
             Some(fields) => self.object(fields, object, &format!("{path}."), Some(tag)),
             None => {
                 self.unknown |= given.is_string();
-                self.wrong(&below, &given, format!("one of: {}", join(variants.keys())));
+                self.wrong(&below, &given, Wanted::OneOf(listed(variants.keys())));
             }
         }
     }
@@ -198,11 +194,7 @@ impl Walk<'_> {
         object.retain(|_, v| !v.is_null());
         for (name, field) in fields {
             if field.required && !object.contains_key(name) {
-                self.wrong(
-                    &format!("{path}{name}"),
-                    &Value::Null,
-                    format!("a value: this is needed{}", hint(&field.shape)),
-                );
+                self.wrong(&format!("{path}{name}"), &Value::Null, needed(&field.shape));
             }
         }
         for (name, value) in object.iter_mut().filter(|(name, _)| Some(name.as_str()) != tag) {
@@ -212,7 +204,7 @@ impl Walk<'_> {
                 None => {
                     self.unknown = true;
                     let found = value.clone();
-                    self.wrong(&below, &found, format!("no such field; there are: {}", join(fields.keys())));
+                    self.wrong(&below, &found, Wanted::NoSuchField(listed(fields.keys())));
                 }
             }
         }
@@ -226,7 +218,7 @@ impl Walk<'_> {
                 Some(object) => self.object(fields, object, &format!("{path}."), None),
                 None => {
                     let found = value.clone();
-                    self.wrong(path, &found, format!("an object with {}", join(fields.keys())));
+                    self.wrong(path, &found, Wanted::Object(listed(fields.keys())));
                 }
             },
             Shape::List(inner) => match value.as_array_mut() {
@@ -237,7 +229,7 @@ impl Walk<'_> {
                 }
                 None => {
                     let found = value.clone();
-                    self.wrong(path, &found, "a list");
+                    self.wrong(path, &found, Wanted::List);
                 }
             },
             Shape::Leaf(leaf) => match self.leaf(leaf, value) {
@@ -253,73 +245,89 @@ impl Walk<'_> {
     }
 
     /// Checks a value, and answers what to put in its place, if anything.
-    fn leaf(&self, leaf: &Leaf, value: &Value) -> Result<Option<Value>, String> {
-        let text = || value.as_str().ok_or_else(|| "a text".to_owned());
+    fn leaf(&self, leaf: &Leaf, value: &Value) -> Result<Option<Value>, Wanted> {
+        let text = || value.as_str().ok_or(Wanted::Text);
         match leaf {
-            Leaf::Flag => value.as_bool().map(|_| None).ok_or_else(|| "true or false".to_owned()),
+            Leaf::Flag => value.as_bool().map(|_| None).ok_or(Wanted::Flag),
             Leaf::Whole { low, high } => match value.as_i64() {
                 Some(n) if (*low..=*high).contains(&n) => Ok(None),
-                _ => Err(format!("a whole number from {low} to {high}")),
+                _ => Err(Wanted::Whole { low: *low, high: *high }),
             },
             Leaf::OneOf(words) => match value.as_str() {
                 Some(word) if words.iter().any(|w| w == word) => Ok(None),
-                _ => Err(format!("one of: {}", words.join(", "))),
+                _ => Err(Wanted::OneOf(words.clone())),
             },
+            Leaf::Moment if self.context.fresh => Ok(text()?.parse::<Moment>().map(|_| None)?),
             Leaf::Moment => local_time::read(text()?, self.zone.as_ref()).map(|m| Some(Value::String(m.to_string()))),
             Leaf::Id(type_name) => self.id(type_name, text()?).map(|id| Some(Value::String(id.to_string()))),
             Leaf::Number(type_name) => {
-                if !value.is_number() {
-                    return Err("a number such as 1.5".to_owned());
-                }
+                let number = value.as_f64().ok_or(Wanted::Number)?;
                 match type_name.as_str() {
-                    "Seconds" => fits::<Seconds>(value),
-                    "Kcal" => fits::<Kcal>(value),
-                    "Grams" => fits::<Grams>(value),
-                    "Kilograms" => fits::<Kilograms>(value),
-                    "Probability" => fits::<Probability>(value),
-                    "Ratio" => fits::<Ratio>(value),
+                    "Seconds" => Ok(Seconds::new(number).map(|_| None)?),
+                    "Kcal" => Ok(Kcal::new(number).map(|_| None)?),
+                    "Grams" => Ok(Grams::new(number).map(|_| None)?),
+                    "Kilograms" => Ok(Kilograms::new(number).map(|_| None)?),
+                    "Probability" => Ok(Probability::new(number).map(|_| None)?),
+                    "Ratio" => Ok(Ratio::new(number).map(|_| None)?),
                     _ => Ok(None),
                 }
             }
             Leaf::Text(type_name) => {
-                text()?;
+                let text = text()?;
                 match type_name.as_str() {
-                    "Label" => fits::<Label>(value),
-                    "Note" => fits::<Note>(value),
-                    "Zone" => fits::<Zone>(value),
-                    "Day" => fits::<Day>(value),
+                    "Label" => Ok(Label::new(text).map(|_| None)?),
+                    "Note" => Ok(Note::new(text).map(|_| None)?),
+                    "Zone" => Ok(Zone::new(text).map(|_| None)?),
+                    "Day" => Ok(text.parse::<Day>().map(|_| None)?),
                     _ => Ok(None),
                 }
             }
         }
     }
 
-    fn id(&self, type_name: &str, text: &str) -> Result<Uuid, String> {
+    fn id(&self, type_name: &str, text: &str) -> Result<Uuid, Wanted> {
         if let Ok(id) = text.parse::<Uuid>() {
             return Ok(id);
         }
         match type_name {
+            _ if self.context.fresh => Err(Wanted::Id),
             "AnimalId" | "PersonId" | "WordId" | "RewardId" => self.context.names.find(self.home, type_name, text),
             // These have no cards; a label that comes again means the same one. Not so for rounds and swaps: draws follow
             // from their ids, and a label could be chosen until it suits.
-            "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" => {
-                Label::new(text).map_err(|e| format!("an id or a label; a label {e}"))?;
+            "SessionId" | "AssessmentId" | "ProbeId" | "DesignId" | "StreamId" => {
+                Label::new(text)?;
                 Ok(labelled(self.home, type_name, text))
             }
-            _ => Err("an id (a UUID such as 0198a2b4-7c11-7000-8000-000000000001)".to_owned()),
+            _ => Err(Wanted::Id),
         }
     }
 }
 
 /// What a missing field would hold, where it can be said briefly.
-fn hint(shape: &Shape) -> String {
+fn needed(shape: &Shape) -> Wanted {
     match shape {
-        Shape::Leaf(Leaf::OneOf(words)) => format!(", one of: {}", words.join(", ")),
-        _ => String::new(),
+        Shape::Leaf(Leaf::OneOf(words)) => Wanted::NeededOneOf(words.clone()),
+        _ => Wanted::Needed,
     }
 }
 
-/// Whether the model takes the value; its own words where it does not.
-fn fits<T: serde::de::DeserializeOwned>(value: &Value) -> Result<Option<Value>, String> {
-    T::deserialize(value).map(|_| None).map_err(|e| format!("another value: {e}"))
+/// A value that the schema takes and the model does not.
+pub(crate) fn unfit<E>(line: u64, why: &serde_path_to_error::Error<E>) -> Vec<RowProblem> {
+    let path = why.path().to_string();
+    vec![problem(line, if path == "." { "" } else { &path }, "", Wanted::Fitting)]
+}
+
+/// What in an event that was just made does not fit what this version knows, by field.
+pub(crate) fn misfits(event: &Map<String, Value>) -> Vec<RowProblem> {
+    let (zones, names) = (HashMap::new(), Names::default());
+    let context = Context { format: Format::JsonLines, home: None, zones: &zones, names: &names, fresh: true };
+    let kind = event.get("body").and_then(|b| b.get("kind")).and_then(Value::as_str).unwrap_or_default().to_owned();
+    let home = HomeId(Uuid::nil());
+    let mut walk = Walk { context: &context, home, zone: None, line: 0, kind, problems: Vec::new(), unknown: false };
+    let mut value = Value::Object(event.clone());
+    earlier::event(&mut value);
+    if let Some(event) = value.as_object_mut() {
+        walk.event(event);
+    }
+    walk.problems
 }

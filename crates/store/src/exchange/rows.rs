@@ -5,6 +5,7 @@ use super::cells::{self, ENVELOPE, WHOLE};
 use super::earlier;
 use super::fields::{find, sheet};
 use super::problem::RowProblem;
+use super::wanted::Wanted;
 use sayso_model::{Event, HomeId};
 use serde_json::{Map, Value};
 use std::borrow::Cow;
@@ -56,36 +57,35 @@ impl Raw<'_> {
     }
 }
 
-pub(super) fn problem(line: u64, field: &str, found: &str, wanted: impl Into<String>) -> RowProblem {
+pub(super) fn problem(line: u64, field: &str, found: &str, wanted: impl Into<Wanted>) -> RowProblem {
     let mut short: String = found.chars().take(80).collect();
     if short.len() < found.len() {
         short.push('…');
     }
-    RowProblem { line, field: field.to_owned(), found: short, wanted: wanted.into() }
+    RowProblem { line, field: field.to_owned(), found: short, wanted: Box::new(wanted.into()) }
 }
 
 /// The text of a file, or why it is none.
 pub(super) fn text(bytes: &[u8]) -> Result<&str, RowProblem> {
     if bytes.len() > MOST_FILE_BYTES {
-        let wanted = format!("at most {MOST_FILE_BYTES} bytes: cut it into several files between two lines");
-        return Err(problem(0, "file", &format!("{} bytes", bytes.len()), wanted));
+        let wanted = Wanted::SmallerFile { most: MOST_FILE_BYTES };
+        return Err(problem(0, "file", &bytes.len().to_string(), wanted));
     }
-    let utf8 = "UTF-8: save it again as \"UTF-8\" or \"CSV UTF-8\"";
     let head = bytes.get(..bytes.len().min(512)).unwrap_or_default();
     if bytes.starts_with(&[0xff, 0xfe]) || bytes.starts_with(&[0xfe, 0xff]) || head.contains(&0) {
-        return Err(problem(1, "file", "UTF-16 or another form with zero bytes", utf8));
+        return Err(problem(1, "file", "", Wanted::Utf8));
     }
     let bytes = bytes.strip_prefix(&[0xef, 0xbb, 0xbf]).unwrap_or(bytes);
     let text = std::str::from_utf8(bytes).map_err(|e| {
         let before = bytes.get(..e.valid_up_to()).unwrap_or_default();
         let line = 1 + before.iter().filter(|b| **b == b'\n').count() as u64;
         let byte = bytes.get(e.valid_up_to()).copied().unwrap_or_default();
-        problem(line, "file", &format!("the byte 0x{byte:02x}, perhaps Latin-1 or Windows-1252"), utf8)
+        problem(line, "file", &format!("0x{byte:02x}"), Wanted::Utf8)
     })?;
     for (i, line) in text.split('\n').enumerate() {
         if line.len() > MOST_LINE_BYTES {
-            let wanted = format!("lines of at most {MOST_LINE_BYTES} bytes");
-            return Err(problem(i as u64 + 1, "file", &format!("a line of {} bytes", line.len()), wanted));
+            let wanted = Wanted::ShorterLine { most: MOST_LINE_BYTES };
+            return Err(problem(i as u64 + 1, "line", &line.len().to_string(), wanted));
         }
     }
     Ok(text)
@@ -122,17 +122,9 @@ fn whole<'a>(line: u64, field: &str, json: Cow<'a, str>) -> Row<'a> {
             earlier::event(&mut value);
             Ok(Raw { line, given: Given::Object(value, Some(json)) })
         }
-        Ok(_) => Err(vec![problem(line, field, &json, "one event as a JSON object, from { to }")]),
-        Err(e) => {
-            let wanted = format!("one event as JSON; column {}: {}", e.column(), reason(&e));
-            Err(vec![problem(line, field, &json, wanted)])
-        }
+        Ok(_) => Err(vec![problem(line, field, &json, Wanted::Event)]),
+        Err(e) => Err(vec![problem(line, field, &json, Wanted::Json { column: e.column() })]),
     }
-}
-
-fn reason(error: &serde_json::Error) -> String {
-    let text = error.to_string();
-    text.split(" at line ").next().unwrap_or(&text).to_owned()
 }
 
 /// What a column is for.
@@ -151,12 +143,7 @@ enum Column {
 fn csv<'a>(text: &'a str, each: &mut dyn FnMut(Row<'a>)) -> Result<(), RowProblem> {
     // A quotation mark that is never closed would swallow the rest of the file in one cell.
     if text.bytes().filter(|b| *b == b'"').count() % 2 == 1 {
-        return Err(problem(
-            0,
-            "file",
-            "an odd number of quotation marks",
-            "every \" closed; a \" inside a cell is written twice",
-        ));
+        return Err(problem(0, "file", "", Wanted::ClosedQuotes));
     }
     let head = text.lines().next().unwrap_or_default();
     let delimiter = [b',', b';', b'\t'].into_iter().max_by_key(|d| head.bytes().filter(|b| b == d).count());
@@ -168,7 +155,7 @@ fn csv<'a>(text: &'a str, each: &mut dyn FnMut(Row<'a>)) -> Result<(), RowProble
     let mut record = csv::StringRecord::new();
     let mut columns: Option<Vec<(String, Column)>> = None;
     loop {
-        let more = reader.read_record(&mut record).map_err(|e| problem(0, "file", &e.to_string(), "a CSV file"))?;
+        let more = reader.read_record(&mut record).map_err(|_| problem(0, "file", "", Wanted::Table))?;
         if !more {
             break;
         }
@@ -177,15 +164,15 @@ fn csv<'a>(text: &'a str, each: &mut dyn FnMut(Row<'a>)) -> Result<(), RowProble
             None => columns = Some(header(&record, line)?),
             Some(_) if record.iter().all(|cell| cell.trim().is_empty()) => {}
             Some(columns) if record.len() != columns.len() => {
-                let wanted = format!("{} cells, as in the first row", columns.len());
-                each(Err(vec![problem(line, "row", &format!("{} cells", record.len()), wanted)]));
+                let wanted = Wanted::Cells(columns.len());
+                each(Err(vec![problem(line, "row", &record.len().to_string(), wanted)]));
             }
             Some(columns) => each(row(columns, &record, line)),
         }
     }
     match columns {
         Some(_) => Ok(()),
-        None => Err(problem(1, "file", "nothing", "a first row with the names of the columns")),
+        None => Err(problem(1, "file", "", Wanted::Header)),
     }
 }
 
@@ -194,12 +181,10 @@ fn header(record: &csv::StringRecord, line: u64) -> Result<Vec<(String, Column)>
     for name in record {
         let name = earlier::column(&name.trim().to_lowercase());
         if columns.iter().any(|(known, _)| *known == name) {
-            return Err(problem(line, "column", &name, "each column once"));
+            return Err(problem(line, "column", &name, Wanted::ColumnOnce));
         }
-        let column = named(&name).ok_or_else(|| {
-            let wanted = format!("a column such as {}, word, by, answer or result.outcome", ENVELOPE.join(", "));
-            problem(line, "column", &name, wanted)
-        })?;
+        let known = || Wanted::Column(ENVELOPE.map(str::to_owned).to_vec());
+        let column = named(&name).ok_or_else(|| problem(line, "column", &name, known()))?;
         columns.push((name, column));
     }
     for needed in ["kind", "happened_at"] {
@@ -208,7 +193,7 @@ fn header(record: &csv::StringRecord, line: u64) -> Result<Vec<(String, Column)>
                 line,
                 "column",
                 &record.iter().collect::<Vec<_>>().join(","),
-                format!("a column {needed}"),
+                Wanted::ThisColumn(needed.to_owned()),
             ));
         }
     }
@@ -245,7 +230,7 @@ fn row<'a>(columns: &[(String, Column)], record: &csv::StringRecord, line: u64) 
     let kind = earlier::kind(cell("kind"));
     let inner = Some(earlier::kind(cell("body.kind"))).filter(|k| !k.is_empty());
     if !sheet().bodies.contains_key(kind) {
-        return Err(vec![problem(line, "kind", kind, format!("one of: {}", join(sheet().bodies.keys())))]);
+        return Err(vec![problem(line, "kind", kind, Wanted::OneOf(listed(sheet().bodies.keys())))]);
     }
     let (mut event, mut body, mut problems) = (Map::new(), Value::Object(Map::new()), Vec::new());
     put(&mut body, "kind", Value::String(kind.to_owned()));
@@ -262,9 +247,7 @@ fn row<'a>(columns: &[(String, Column)], record: &csv::StringRecord, line: u64) 
                 match shape.map(|shape| cells::read(&shape, cell)) {
                     Some(Ok(value)) => put(&mut body, path, value),
                     Some(Err(wanted)) => problems.push(problem(line, name, cell, wanted)),
-                    None => {
-                        problems.push(problem(line, name, cell, format!("an empty cell: {kind} has no such field")))
-                    }
+                    None => problems.push(problem(line, name, cell, Wanted::EmptyCell(kind.to_owned()))),
                 }
             }
         }
@@ -290,6 +273,6 @@ fn put(object: &mut Value, path: &str, value: Value) {
     *at = value;
 }
 
-pub(super) fn join<'a>(names: impl Iterator<Item = &'a String>) -> String {
-    names.map(String::as_str).collect::<Vec<_>>().join(", ")
+pub(super) fn listed<'a>(names: impl Iterator<Item = &'a String>) -> Vec<String> {
+    names.cloned().collect()
 }

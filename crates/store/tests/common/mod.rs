@@ -47,6 +47,7 @@ pub fn press(word: u128) -> Press {
         accident: Accident::Unsure,
         place: None,
         speed: None,
+        stream: None,
         session: None,
     }
 }

@@ -62,7 +62,7 @@ pub fn killed(runtime: &Runtime, kills: u32) {
         assert!(lost.is_empty(), "acknowledged and lost: {lost:?}");
         assert_eq!(story.everyones::<Press>().count(), story.ledger().len());
         let checked = runtime.block_on(store.check()).unwrap();
-        assert_eq!(checked.faults, Vec::<String>::new());
+        assert_eq!(checked.faults, []);
         with_snapshot += checked.snapshots;
         runtime.block_on(store.close()).unwrap();
     }

@@ -1,6 +1,7 @@
 //! Events in and out.
 
 use crate::error::{Error, ProblemJson};
+use crate::reading::Reads;
 use crate::state::AppState;
 use crate::store::{Appended, Revision};
 use axum::Json;
@@ -9,8 +10,8 @@ use axum::extract::rejection::{BytesRejection, QueryRejection};
 use axum::extract::{Query, State};
 use axum::http::StatusCode;
 use sayso_model::{Event, Fault, Problem, Problems};
-use sayso_store::read_event;
-use sayso_wording::words;
+use sayso_store::{NotRead, read_event};
+use sayso_wording::{Locale, words};
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
 
@@ -37,23 +38,23 @@ pub struct Outcome {
 /// [`Error::BadRequest`] where the body is no JSON array of at most [`MOST_EVENTS`], with line and column.
 pub async fn append(
     State(state): State<AppState>,
+    Reads(locale): Reads,
     body: Result<Bytes, BytesRejection>,
 ) -> Result<Json<Vec<Outcome>>, Error> {
     let body = body.map_err(|e| body_error(&e, crate::MOST_BODY))?;
-    let raw: Vec<&RawValue> = serde_json::from_slice(&body).map_err(|e| {
-        Error::BadRequest(words!(errors::no_array, line = e.line(), column = e.column(), why = e.to_string()))
-    })?;
+    let raw: Vec<&RawValue> = serde_json::from_slice(&body)
+        .map_err(|e| Error::BadRequest(words!(errors::no_array, line = e.line(), column = e.column())))?;
     if raw.len() > MOST_EVENTS {
         return Err(Error::BadRequest(words!(errors::too_many_events, most = MOST_EVENTS, got = raw.len())));
     }
-    let read: Vec<Result<Event, Outcome>> = raw.into_iter().map(|raw| event(raw.get())).collect();
+    let read: Vec<Result<Event, Outcome>> = raw.into_iter().map(|raw| event(&locale, raw.get())).collect();
     let sound: Vec<Event> = read.iter().filter_map(|r| r.as_ref().ok().cloned()).collect();
     let mut appended = state.store.append(sound).await?.into_iter();
     let outcomes = read.into_iter().map(|read| match read {
         Err(refused) => Ok(refused),
         Ok(event) => appended
             .next()
-            .map(|a| outcome(&event, a))
+            .map(|a| outcome(&locale, &event, a))
             .ok_or_else(|| Error::internal("the store answered for too few events")),
     });
     outcomes.collect::<Result<_, _>>().map(Json)
@@ -67,8 +68,8 @@ pub fn body_error(error: &BytesRejection, most: usize) -> Error {
     }
 }
 
-fn event(raw: &str) -> Result<Event, Outcome> {
-    read_event(raw).map_err(|Problems(found)| {
+fn event(l: &Locale, raw: &str) -> Result<Event, Outcome> {
+    read_event(raw).map_err(|NotRead(found)| {
         #[derive(Deserialize)]
         struct Named {
             id: String,
@@ -76,19 +77,20 @@ fn event(raw: &str) -> Result<Event, Outcome> {
         Outcome {
             id: serde_json::from_str::<Named>(raw).ok().map(|n| n.id),
             result: "refused",
-            problems: found.iter().map(ProblemJson::from).collect(),
+            problems: found.iter().map(|p| ProblemJson::of_unread(l, p)).collect(),
         }
     })
 }
 
-fn outcome(event: &Event, appended: Appended) -> Outcome {
+fn outcome(l: &Locale, event: &Event, appended: Appended) -> Outcome {
     let (result, problems) = match appended {
         Appended::New => ("new", Vec::new()),
         Appended::Duplicate => ("duplicate", Vec::new()),
         Appended::Conflict => ("conflict", vec![Problem { field: "id".into(), fault: Fault::IdTaken }]),
         Appended::Refused(Problems(found)) => ("refused", found),
     };
-    Outcome { id: Some(event.id.to_string()), result, problems: problems.iter().map(ProblemJson::from).collect() }
+    let problems = problems.iter().map(|p| ProblemJson::of(l, p)).collect();
+    Outcome { id: Some(event.id.to_string()), result, problems }
 }
 
 /// Which events to list.

@@ -4,6 +4,7 @@ use super::events::body_error;
 use crate::computing::file_turn;
 use crate::download::sent;
 use crate::error::Error;
+use crate::reading::Reads;
 use crate::state::AppState;
 use axum::Json;
 use axum::body::Bytes;
@@ -13,7 +14,7 @@ use axum::response::Response;
 use sayso_model::{HomeId, Moment};
 use sayso_store::{Format, ImportOptions, Others, Preview};
 use sayso_wording::errors::homes;
-use sayso_wording::{Locale, words};
+use sayso_wording::{Message, words};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
@@ -93,6 +94,7 @@ struct RowProblemJson {
     line: u64,
     field: String,
     found: String,
+    kind: &'static str,
     wanted: String,
 }
 
@@ -110,7 +112,12 @@ type Sent = Result<Bytes, BytesRejection>;
 ///
 /// # Errors
 /// [`Error::BadRequest`] for a query that cannot be read; what is wrong with the file is part of the answer.
-pub async fn preview(State(state): State<AppState>, asked: Asked, sent: Sent) -> Result<Json<PreviewJson>, Error> {
+pub async fn preview(
+    State(state): State<AppState>,
+    Reads(locale): Reads,
+    asked: Asked,
+    sent: Sent,
+) -> Result<Json<PreviewJson>, Error> {
     let _turn = file_turn().await;
     let (found, _, _) = look(&state, asked, sent).await?;
     Ok(Json(PreviewJson {
@@ -126,7 +133,8 @@ pub async fn preview(State(state): State<AppState>, asked: Asked, sent: Sent) ->
                 line: p.line,
                 field: p.field.clone(),
                 found: p.found.clone(),
-                wanted: p.wanted.clone(),
+                kind: p.kind().unwrap_or_default(),
+                wanted: p.wanted.say(&locale),
             })
             .collect(),
         kinds: found.kinds.clone(),
@@ -145,13 +153,18 @@ pub async fn preview(State(state): State<AppState>, asked: Asked, sent: Sent) ->
 ///
 /// # Errors
 /// [`Error::Refused`] while the file has problems.
-pub async fn commit(State(state): State<AppState>, asked: Asked, sent: Sent) -> Result<Json<ImportedJson>, Error> {
+pub async fn commit(
+    State(state): State<AppState>,
+    Reads(locale): Reads,
+    asked: Asked,
+    sent: Sent,
+) -> Result<Json<ImportedJson>, Error> {
     let _turn = file_turn().await;
     let (found, skip, others) = look(&state, asked, sent).await?;
     let found = if skip { found.without_bad_rows() } else { found };
     let unwanted = found.others();
     if others == Others::Refuse && !unwanted.is_empty() {
-        return Err(Error::refused("home", words!(faults::take_in_home, homes = homes(&Locale::ENGLISH, &unwanted))));
+        return Err(Error::refused("home", words!(faults::take_in_home, homes = homes(&locale, &unwanted))));
     }
     let imported = state.store.commit(found, others).await?;
     tracing::info!("Imported a file: {} new events, {} known ones.", imported.new, imported.duplicates);

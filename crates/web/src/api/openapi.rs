@@ -148,13 +148,15 @@ fn paths() -> Value {
 fn own_schemas() -> Value {
     let count = json!({ "type": "integer", "minimum": 0 });
     let time = json!({ "type": ["string", "null"], "format": "date-time" });
-    let problem = json!({ "type": "object", "required": ["field", "what"], "properties": {
+    let problem = json!({ "type": "object", "required": ["field", "kind", "what"], "properties": {
         "field": { "type": "string", "description": "Path of the field, such as body.word." },
-        "what": { "type": "string", "description": "What was found and what would be right." } } });
+        "kind": { "type": "string", "description": "Which problem it is, the same in every language." },
+        "what": { "type": "string", "description": "What was found and what would be right, in the language of Accept-Language." } } });
     json!({
         "Problem": problem,
-        "Failure": { "type": "object", "required": ["error"], "properties": {
-            "error": { "type": "string" }, "problems": { "type": "array", "items": schema("Problem") } } },
+        "Failure": { "type": "object", "required": ["error", "kind"], "properties": {
+            "error": { "type": "string", "description": "In the language of Accept-Language." },
+            "kind": { "type": "string", "description": "Which failure it is, the same in every language; refused where problems says more." }, "problems": { "type": "array", "items": schema("Problem") } } },
         "Outcome": { "type": "object", "required": ["id", "result"], "properties": {
             "id": { "type": ["string", "null"], "description": "The event's id, where it could be read." },
             "result": { "enum": ["new", "duplicate", "conflict", "refused"] },
@@ -171,7 +173,7 @@ fn own_schemas() -> Value {
                 "id": { "type": "string", "format": "uuid" }, "name": { "type": ["string", "null"] }, "new": count,
                 "other": { "type": "boolean", "description": "The notebook does not hold it yet." } } } },
             "problems": { "type": "array", "items": { "type": "object", "properties": {
-                "line": count, "field": { "type": "string" }, "found": { "type": "string" }, "wanted": { "type": "string" } } } } } },
+                "line": count, "field": { "type": "string" }, "found": { "type": "string" }, "kind": { "type": "string", "description": "Which problem it is, the same in every language." }, "wanted": { "type": "string" } } } } } },
         "Imported": { "type": "object", "required": ["new", "duplicates"], "properties": { "new": count, "duplicates": count } },
     })
 }

@@ -53,6 +53,7 @@ static FILES: &[Asset] = &[
     ("client/recent.js", JS, include_str!("../client/recent.js")),
     ("client/round.js", JS, include_str!("../client/round.js")),
     ("client/swaps.js", JS, include_str!("../client/swaps.js")),
+    ("client/whose.js", JS, include_str!("../client/whose.js")),
     ("client/showing.js", JS, include_str!("../client/showing.js")),
     ("client/sitting.js", JS, include_str!("../client/sitting.js")),
     ("client/uuid.js", JS, include_str!("../client/uuid.js")),

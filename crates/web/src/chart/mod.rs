@@ -7,7 +7,6 @@ mod phases;
 mod scale;
 mod small;
 mod spark;
-mod waiting;
 mod whiskers;
 
 pub use bars::{Bar, bars};
@@ -16,7 +15,6 @@ pub use phases::{Panel, PhasePoint, Phases, phases};
 pub use scale::{Axis, nice_axis};
 pub use small::{small_bars, steps, weeks};
 pub use spark::spark;
-pub use waiting::waiting;
 pub use whiskers::whiskers;
 
 pub use sayso_paper::Whisker;

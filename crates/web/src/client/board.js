@@ -14,6 +14,7 @@ import { zones } from "./mat.js";
 import { drawRecent } from "./recent.js";
 import { isFood } from "./sitting.js";
 import { strip } from "./swaps.js";
+import { whose } from "./whose.js";
 import { number, say, timeSeconds } from "./say.js";
 
 /** @import { EndReason, Mode, Stop, View } from "../../client-checks/client" */
@@ -52,6 +53,7 @@ function draw() {
   drawFigures(view);
   drawStop(view);
   drawSwaps();
+  drawWhose();
   // The panel is rebuilt only when what it asks changes, so that a button under a finger stays.
   const panel = now.panel(pad);
   const anew = panel.key !== shownPanel;
@@ -196,6 +198,16 @@ function drawSwaps() {
   box.replaceChildren(...(now?.build() ?? []).filter(Boolean));
 }
 
+function drawWhose() {
+  const box = at("whose");
+  const asks = whose(pad, mode());
+  const key = asks?.key ?? "";
+  if (box.dataset.key === key) return;
+  box.dataset.key = key;
+  box.hidden = !asks;
+  box.replaceChildren(...(asks?.build() ?? []).filter(Boolean));
+}
+
 async function drawStatus() {
   const s = await status();
   const node = at("outbox");
@@ -273,6 +285,8 @@ function wire() {
   at("outbox-text").addEventListener("click", nudge);
   zones(at("mat"));
   listenForKeys(root);
+  // Heard by way of the notebook: it is asked what it knows of it.
+  document.addEventListener("sayso-heard", () => pad.refresh());
   fit(root);
 }
 

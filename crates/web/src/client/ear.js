@@ -135,6 +135,7 @@ export async function event(press, { stream, began, words, animal, session }) {
       certainty: Math.min(MOST_SURE, press.confidence),
       accident: "unsure",
       speed: press.speed,
+      stream,
       ...(animal && session ? { session } : {}),
     },
   };

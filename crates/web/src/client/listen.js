@@ -171,6 +171,7 @@ function wire(root) {
       heard.unshift(content);
       root.dataset.heard = String(heard.length);
       navigator.vibrate?.(10);
+      if (!here) document.dispatchEvent(new Event("sayso-heard"));
       if (root.dataset.state === "on") listening(listenedFor);
       at("heard").prepend(
         el(

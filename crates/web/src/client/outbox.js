@@ -285,7 +285,8 @@ async function sendAll(renew) {
       most = Math.floor(batch.length / 2); // find the one that cannot be read, and let the others pass
     } else if (answer.status === 400 || answer.status === 413) {
       const what = answer.body?.error ?? "cannot be read by the notebook";
-      await write((out) => got(out.put({ ...batch[0], state: "refused", problems: [{ field: "", what }] })));
+      const problems = [{ field: "", kind: answer.body?.kind ?? "other", what }];
+      await write((out) => got(out.put({ ...batch[0], state: "refused", problems })));
       tell();
       most = BATCH;
     } else {

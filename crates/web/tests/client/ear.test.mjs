@@ -44,6 +44,7 @@ test("a heard press is noted as the notebook notes it: by nobody known, never qu
     certainty: 0.9999,
     accident: "unsure",
     speed: 0.98,
+    stream: STREAM,
     session: "s",
   });
   assert.equal((await event(press, about)).id, made.id);

@@ -1,5 +1,6 @@
 use crate::web::{Ids, Web, id};
-use axum::http::StatusCode;
+use axum::body::Body;
+use axum::http::{Request, StatusCode, header};
 use serde_json::{Value, json};
 
 #[tokio::test]
@@ -20,12 +21,43 @@ async fn each_event_is_answered_for_itself() {
     let results: Vec<&str> = all.as_array().unwrap().iter().map(|o| o["result"].as_str().unwrap()).collect();
     assert_eq!(results, ["new", "duplicate", "conflict", "refused", "refused", "refused", "new"]);
     assert_eq!(all[3]["id"], unknown_field["id"]);
-    assert!(all[3]["problems"][0]["field"].as_str().unwrap().starts_with("body"), "{all}");
-    assert!(all[3]["problems"][0]["what"].as_str().unwrap().contains("colour"), "{all}");
+    assert_eq!(all[3]["problems"][0]["field"], "body.colour", "{all}");
+    assert_eq!(all[3]["problems"][0]["kind"], "wanted-no-such-field");
+    assert!(all[3]["problems"][0]["what"].as_str().unwrap().contains("red"), "{all}");
+    assert_eq!(all[4]["problems"][0]["kind"], "faults-no-animal");
     assert_eq!(all[4]["problems"][0]["field"], "animal");
     assert_eq!(all[5]["id"], Value::Null);
     let again = web.events(&[good]).await.json();
     assert_eq!(again[0]["result"], "duplicate");
+}
+
+#[tokio::test]
+async fn problems_are_told_in_the_language_asked_for_with_a_kind_that_stays() {
+    let (web, ids) = (Web::this_machine().await, Ids::new());
+    let mut wrong = ids.press();
+    wrong["body"]["by"] = json!("dog");
+    let sent = json!([wrong]).to_string();
+    let table = "kind,happened_at\npres,2026-03-01 18:30\n";
+    let mut said = std::collections::BTreeSet::new();
+    for language in ["en", "es", "de", "fr", "pt"] {
+        let post = async |path: &str, body: &str| {
+            let request = Request::post(path)
+                .header(header::HOST, "localhost:8080")
+                .header(header::CONTENT_TYPE, "application/json")
+                .header(header::ACCEPT_LANGUAGE, language);
+            web.send(request.body(Body::from(body.to_owned())).unwrap()).await.json()
+        };
+        let all = post("/api/events", &sent).await;
+        let problem = &all[0]["problems"][0];
+        assert_eq!((&problem["field"], &problem["kind"]), (&json!("body.by"), &json!("wanted-one-of")), "{all}");
+        let seen = post("/api/import/preview?format=csv", table).await;
+        assert_eq!(seen["problems"][0]["kind"], "wanted-one-of", "{seen}");
+        let failed = post("/api/events", "[").await;
+        assert_eq!(failed["kind"], "errors-no-array", "{failed}");
+        for text in [&problem["what"], &seen["problems"][0]["wanted"], &failed["error"]] {
+            assert!(said.insert(text.as_str().unwrap().to_owned()), "twice: {text}");
+        }
+    }
 }
 
 #[tokio::test]

@@ -141,6 +141,7 @@ fn press(word: WordId) -> Press {
         accident: Accident::Unsure,
         place: None,
         speed: None,
+        stream: None,
         session: None,
     }
 }

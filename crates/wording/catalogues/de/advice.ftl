@@ -14,7 +14,7 @@ advice-sure-very = sicher
 advice-cause-hard-to-make-out = Das aufgenommene Wort ist vielleicht schwer zu verstehen
 advice-cause-not-wanted = Was es bringt, ist gerade nicht gewollt
 advice-cause-too-little = Zu wenig Zeigen
-advice-cause-too-late = Das Ding kommt zu spät
+advice-cause-too-late = Die Sache kommt zu spät
 advice-cause-avoided = { $name } meidet den Knopf
 advice-cause-time-or-place = Zeit, Ort oder Lärm
 advice-cause-health = { $name } geht es vielleicht nicht gut
@@ -25,7 +25,7 @@ advice-bearing-perhaps = möglich
 advice-bearing-unknown = zu wenige Aufzeichnungen
 advice-bearing-against = die Aufzeichnungen sprechen dagegen
 
-advice-next-rest = Heute keine Sitzung. Gib { $name } Raum und antworte auf jedes Drücken.
+advice-next-rest = Heute keine Sitzung. Gib { $name } Raum und antworte auf jeden Druck.
 advice-next-session = Höchstens { $minutes } min: zeige { $words }.
 advice-next-words-shown = „{ $word }“ { $times ->
     [one] einmal
@@ -36,26 +36,40 @@ advice-next-words-invited = „{ $word }“ { $times ->
    *[other] { $times }-mal, davon { $invited } mit Einladung
 }
 advice-next-answer = Antworte auf alles, was { $name } drückt.
-advice-length-few-sessions = Üblich: nur { $timed } gemessene Sitzungen in vier Wochen.
+advice-length-few-sessions = Üblich: { $timed ->
+    [0] keine gemessene Sitzung
+    [one] nur eine gemessene Sitzung
+   *[other] nur { $timed } gemessene Sitzungen
+} in vier Wochen.
 advice-length-few-left = Üblich: Weniger als ein Viertel von { $timed } gemessenen Sitzungen wurde früh verlassen.
 advice-length-quarter-left = Ein Viertel von { $timed } gemessenen Sitzungen war nach { $minutes } min verlassen; höre vorher auf.
 
-advice-good-first-press = Erstes eigenes Drücken von „{ $word }“ durch { $name }, { $day }.
-advice-good-more-presses = „{ $word }“: { $now }-mal selbst gedrückt in sieben Tagen, { $before }-mal in den vier Wochen davor.
+advice-good-first-press = Erster eigener Druck von „{ $word }“ durch { $name }, { $day }.
+advice-good-more-presses = „{ $word }“: { $now ->
+    [one] einmal selbst gedrückt
+   *[other] { $now }-mal selbst gedrückt
+} in sieben Tagen, { $before }-mal in den vier Wochen davor.
 advice-good-check-passed = Prüfung bestanden: { $words }, { $right } von { $of } richtig.
 advice-good-joined = { $name } machte bei { $joined } von { $of } Sitzungen mit.
-advice-good-taken = { $name } nahm { $taken } von { $of } gegebenen Dingen.
+advice-good-taken = { $name } nahm { $taken } von { $of } gegebenen Sachen.
 
 advice-lean-left = { $name } neigt nach links: Mische die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
 advice-lean-right = { $name } neigt nach rechts: Mische die Seiten gut und teste weiter. Die Reihenfolge berücksichtigt es.
 advice-lean-too-few = Zu wenige Wahlen, um etwas über Seiten zu sagen.
 advice-lean-none = Keine Neigung zu einer Seite über den Zufall hinaus.
-advice-known-well-enough = Klare Lieblinge vorerst: { $best } ({ $sure } sicher, n = { $n } Wahlen).
-advice-known-enough-for-now = Nicht entschieden, aber vorerst genug; bisher am besten: { $best } ({ $sure } sicher, n = { $n } Wahlen).
-advice-known-not-yet = Noch nicht klar; bisher am besten: { $best } ({ $sure } sicher, n = { $n } Wahlen).
+advice-known-well-enough = Klare Lieblinge vorerst: { $best } ({ $sure } sicher, { $n ->
+    [one] eine Wahl
+   *[other] { $n } Wahlen
+}).
+advice-known-enough-for-now = Nicht entschieden, aber vorerst genug; bisher am besten: { $best } ({ $sure } sicher, { $n ->
+    [one] eine Wahl
+   *[other] { $n } Wahlen
+}).
+advice-known-not-yet = Noch nicht klar; bisher am besten: { $best } ({ $sure } sicher, { $n ->
+    [one] eine Wahl
+   *[other] { $n } Wahlen
+}).
 advice-next-pair = Dieses Paar sagt am meisten darüber, welche die besten sind; die Seiten gleichen frühere aus.
-advice-chance-even = Eines von { $words } Wörtern wären { $even }.
-advice-chance-habit = Eines von { $words } Wörtern wären { $even }; wird zu anderen eingeladen, wird dieses in { $habit } gedrückt.
 
 # Where a word stands.
 advice-stage-prepare = vorbereiten

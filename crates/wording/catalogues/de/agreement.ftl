@@ -1,5 +1,5 @@
 agreement-title = Sehen wir dasselbe?
-agreement-intro = Was zwei Menschen, jeder für sich, notieren, sagt, ob die Zahlen dieses Hefts gleich herauskämen, wer auch tippt.
+agreement-intro = Was zwei Menschen, jeder für sich, notieren, sagt, ob die Zahlen dieses Notizbuchs gleich herauskämen, wer auch tippt.
 agreement-records = Aus dem Protokoll: was zwei Menschen beide notiert haben
 agreement-no-records = Noch haben keine zwei Menschen dieselbe Sitzung oder Prüfung notiert. Lass zwei Menschen, jeder mit eigenem Gerät, eine Sitzung notieren, ohne beim anderen zu schauen; dann stehen sie hier.
 agreement-pair = { $first } und { $second }, { $animal }: { $kind ->
@@ -63,8 +63,14 @@ agreement-none = keines (n = { $n })
 agreement-lacking = { $figure }; { $why }
 agreement-few = unter { $least } Bewertungen ist das Intervall zu kurz
 agreement-wrong-empty = keine Bewertungen: Schreib eine Zeile je Sache, mit einer Spalte je Mensch, wie „press,brush“
-agreement-wrong-ragged = Zeile { $line } hat { $got } Spalten, Zeile { $first } aber { $wanted }; lass eine Spalte leer, wo jemand nichts bewertete
-agreement-wrong-people = { $n } Spalten; zwei bis zwanzig Menschen werden verglichen, je eine Spalte, getrennt durch Kommas, Semikolons oder Tabulatoren
+agreement-wrong-ragged = Zeile { $line } hat { $got ->
+    [one] { $got } Spalte
+   *[other] { $got } Spalten
+}, Zeile { $first } aber { $wanted }; lass eine Spalte leer, wo jemand nichts bewertete
+agreement-wrong-people = { $n ->
+    [one] { $n } Spalte
+   *[other] { $n } Spalten
+}; zwei bis zwanzig Menschen werden verglichen, je eine Spalte, getrennt durch Kommas, Semikolons oder Tabulatoren
 agreement-wrong-long = zu viele Zeilen
 agreement-wrong-number = Zeile { $line }, { $person }: „{ $got }“ ist keine Zahl; Zahlen sind nötig, wenn die Bewertungen keine Namen sind
 agreement-wrong-names = zu viele verschiedene Namen; sind das Zahlen?

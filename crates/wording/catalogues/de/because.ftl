@@ -15,26 +15,71 @@ because-recurring = Es kommt immer wieder: in { $weeks } der letzten { $of } Woc
 because-left-sessions = { $name } hat { $left } der letzten mitgemachten Sitzungen verlassen: { $share }.
 because-mild-signs = Sitzungen dieser Woche mit einem milden Stresszeichen: { $share }.
 because-sudden-change = Eigenes Drücken in den letzten zwei Tagen: { $now }. In den vier Wochen davor: { $before }.
-because-food-given = Heute { $given } kcal in { $feeds } Gaben; die Belohnungen des Tages sind { $budget } kcal.
+because-food-given = Heute { $given } kcal { $feeds ->
+    [one] in einer Gabe
+   *[other] in { $feeds } Gaben
+}; die Belohnungen des Tages sind { $budget } kcal.
 because-rewards-listed = { $rewards ->
-    [0] Noch keine Belohnung ist eingetragen; ein Vorliebentest vergleicht mindestens zwei.
-    [one] Eine Belohnung ist eingetragen; ein Vorliebentest vergleicht mindestens zwei.
-   *[other] { $rewards } Belohnungen sind eingetragen; ein Vorliebentest vergleicht mindestens zwei.
+    [0] Noch keine Belohnung ist eingetragen; ein Vorlieben-Test vergleicht mindestens zwei.
+    [one] Eine Belohnung ist eingetragen; ein Vorlieben-Test vergleicht mindestens zwei.
+   *[other] { $rewards } Belohnungen sind eingetragen; ein Vorlieben-Test vergleicht mindestens zwei.
 }
-because-no-likes-test = { $rewards } Belohnungen sind eingetragen, keine davon getestet.
-because-no-word-yet = { $trials } Durchgänge von Vorliebentests sind aufgezeichnet, und noch kein Wort ist auf dem Brett.
+because-no-likes-test = { $rewards ->
+    [one] Eine Belohnung ist eingetragen, nicht getestet.
+   *[other] { $rewards } Belohnungen sind eingetragen, keine davon getestet.
+}
+because-no-word-yet = { $trials ->
+    [one] Ein Durchgang eines Vorlieben-Tests ist aufgezeichnet
+   *[other] { $trials } Durchgänge von Vorlieben-Tests sind aufgezeichnet
+}, und noch kein Wort ist auf dem Brett.
 because-no-allowance = Aus den Angaben der Karte lässt es sich nicht berechnen.
 because-card-lacks = Auf der Karte fehlt: { $lacks }. Ein Wort lernt sich leichter, wenn alle gleich antworten (üblich, ohne Quelle).
-because-slowing = „{ $word }“ klingt langsamer um { $by }, nach Drücken, die in { $days } Tagen gehört wurden. Chance, dass es mehr nachlässt als gesunde Knöpfe: { $probability }.
-because-silent = „{ $word }“ wurde zuletzt am { $day } gehört, vor { $days } Tagen. Andere Wörter wurden seither { $others }-mal gehört.
-because-never-heard = „{ $word }“ wurde in { $days } Tagen des Zuhörens nicht gehört. Andere Wörter wurden { $others }-mal gehört.
-because-silent-before = „{ $word }“ wurde zuletzt am { $day } gehört, vor { $days } Tagen, davor { $before }. Andere Wörter wurden seither { $others }-mal gehört.
-because-noted-by-hand = „{ $word }“ wurde inzwischen { $times }-mal von Hand notiert: Es klingt, aber nicht mehr wie die Aufnahme hier.
+because-slowing = „{ $word }“ klingt langsamer um { $by }, nach Drücken, die { $days ->
+    [one] an einem Tag
+   *[other] in { $days } Tagen
+} gehört wurden. Wahrscheinlichkeit, dass es mehr nachlässt als gesunde Knöpfe: { $probability }.
+because-silent = „{ $word }“ wurde zuletzt am { $day } gehört, vor { $days ->
+    [one] einem Tag
+   *[other] { $days } Tagen
+}. Andere Wörter wurden seither { $others ->
+    [one] einmal
+   *[other] { $others }-mal
+} gehört.
+because-never-heard = „{ $word }“ wurde in { $days ->
+    [one] einem Tag
+   *[other] { $days } Tagen
+} des Zuhörens nicht gehört. Andere Wörter wurden { $others ->
+    [one] einmal
+   *[other] { $others }-mal
+} gehört.
+because-silent-before = „{ $word }“ wurde zuletzt am { $day } gehört, vor { $days ->
+    [one] einem Tag
+   *[other] { $days } Tagen
+}, davor { $before }. Andere Wörter wurden seither { $others ->
+    [one] einmal
+   *[other] { $others }-mal
+} gehört.
+because-noted-by-hand = „{ $word }“ wurde inzwischen { $times ->
+    [one] einmal
+   *[other] { $times }-mal
+} von Hand notiert: Es klingt, aber nicht mehr wie die Aufnahme hier.
 because-silent-causes = Eine leere Batterie, ein kaputter Knopf oder eine neue Aufnahme darauf kann der Grund sein; oder das Wort wird gerade nicht gebraucht. Es sagt nichts darüber, was ein Tier weiß.
-because-test-old = Der letzte Vorliebentest ist { $days } Tage alt. Die Hälfte gilt nach { $half } Tagen als vergessen (üblich, ohne Quelle).
-because-best-unclear = Noch nicht klar; bisher am besten: { $best } ({ $probability } sicher, { $choices } Wahlen).
-because-when-wanted = Von { $of } Malen, die { $name } eingeladen war und das Ding wollte: dieses Wort { $this }-mal gedrückt, ein anderes { $other }-mal, keines { $none }-mal.
-because-when-wanted-early = Zu früh, etwas zu sagen: { $name } war { $of }-mal eingeladen und wollte das Ding.
+because-test-old = Der letzte Vorlieben-Test ist { $days } Tage alt. Die Hälfte gilt nach { $half } Tagen als vergessen (üblich, ohne Quelle).
+because-best-unclear = Noch nicht klar; bisher am besten: { $best } ({ $probability } sicher, { $choices ->
+    [0] noch keine Wahl
+    [one] eine Wahl
+   *[other] { $choices } Wahlen
+}).
+because-when-wanted = Von { $of } Malen, die { $name } eingeladen war und die Sache wollte: dieses Wort { $this ->
+    [0] nie
+    [one] einmal
+   *[other] { $this }-mal
+} gedrückt, ein anderes { $other }-mal, keines { $none }-mal.
+because-when-wanted-early = Zu früh, etwas zu sagen: { $name } { $of ->
+    [0] war noch nie eingeladen, als die Sache gewollt war
+    [one] war einmal eingeladen und wollte die Sache
+   *[other] war { $of }-mal eingeladen und wollte die Sache
+}.
 because-right = Vom Drücken beim Einladen traf dieses Wort: { $share }. { $chance ->
     [more] Mehr als Zufall.
    *[other] Noch nicht mehr als Zufall.
@@ -43,13 +88,38 @@ because-right-elsewhere = Vom Drücken beim Einladen traf dieses Wort: { $share 
     [more] Mehr als Zufall.
    *[other] Noch nicht mehr als Zufall.
 }
-because-showings = { $showings }-mal gezeigt (gewünscht: { $wanted }) an { $days } Tagen (gewünscht: { $dayswanted }).
+because-showings = { $showings ->
+    [0] Nie gezeigt
+    [one] Einmal gezeigt
+   *[other] { $showings }-mal gezeigt
+} (gewünscht: { $wanted }), { $days ->
+    [0] an keinem Tag
+    [one] an einem Tag
+   *[other] an { $days } Tagen
+} (gewünscht: { $dayswanted }).
 because-joining = Mitgemachte Sitzungen in vier Wochen: { $share }. Vor dem Einladen deutlich mehr als { $floor }.
-because-mastery = { $sessions } Sitzungen nacheinander (gewünscht: { $wanted }) mit { $share } oder mehr gedrückt und richtig, mit { $people } Menschen (gewünscht: { $peoplewanted }).
-because-own-presses = Eigenes Drücken, bei dem das Ding genommen wurde: { $presses } (gewünscht: { $wanted }), an { $days } Tagen (gewünscht: { $dayswanted }).
-because-later-unknown = Ob es bleibt, ist nicht bekannt: { $wanted } Einladungen zwei Wochen und mehr nach dem Können (gewünscht: { $needed }).
-because-later = Zwei Wochen und mehr nach dem Können: { $pressed } der { $wanted } Male gedrückt, die { $name } das Ding wollte, richtig bei { $right } von { $presses }.
+because-mastery = { $sessions ->
+    [0] Noch keine Sitzung nacheinander
+    [one] Eine Sitzung nacheinander
+   *[other] { $sessions } Sitzungen nacheinander
+} (gewünscht: { $wanted }) mit { $share } oder mehr gedrückt und richtig, { $people ->
+    [0] noch mit niemandem
+    [one] mit einer Person
+   *[other] mit { $people } Personen
+} (gewünscht: { $peoplewanted }).
+because-own-presses = Eigene Drücke, bei denen die Sache genommen wurde: { $presses } (gewünscht: { $wanted }), { $days ->
+    [0] an keinem Tag
+    [one] an einem Tag
+   *[other] an { $days } Tagen
+} (gewünscht: { $dayswanted }).
+because-later-unknown = Ob es bleibt, ist nicht bekannt: { $wanted ->
+    [0] keine Einladung
+    [one] eine Einladung
+   *[other] { $wanted } Einladungen
+} zwei Wochen und mehr nach dem Können (gewünscht: { $needed }).
+because-later = Zwei Wochen und mehr nach dem Können: { $pressed } der { $wanted } Male gedrückt, die { $name } die Sache wollte, richtig bei { $right } von { $presses }.
 because-strain = Starke Stresszeichen an mehreren Tagen in Sitzungen mit diesem Wort.
+because-ends-sessions = Dieses Wort beendet eine Sitzung: Es wird dann gezeigt, und niemand wartet darauf.
 because-not-prepared = Belohnung oder Antwort des Wortes steht nicht fest.
 because-contradiction = Die Aufzeichnungen widersprechen sich: { $why }
 because-no-recording-checked = Niemand hat hier eine Aufnahme davon geprüft. Familienhunde beantworteten etwa 30 % gelernter Signale aus Knöpfen, fast 100 % von lebender Stimme (17 Hunde; Higaki 2025, Zahlen aus einer Pressemitteilung).
@@ -76,7 +146,10 @@ because-too-few-people = Weniger als zwei Menschen mit je fünf Antworten.
 because-people-delay = { $one } gibt nach { $first }, { $two } nach { $second } (Rangsummentest, { $p }).
 because-people-give = { $one } gibt bei { $first } des Drückens, { $two } bei { $second } ({ $p }).
 because-many-presses = Eigenes Drücken in { $days } Tagen: { $rate } (Grenze { $bar } am Tag).
-because-given-share = Mit dem Ding beantwortet: { $share }.
+because-given-share = Mit der Sache beantwortet: { $share }.
 because-signalled-times = Zeiten von Ja und Nein mit Zeichen: Hanley, Iwata & Thompson 2001, deren letzter Schritt 60 s und 240 s war. Der erste Schritt ist aus dem Gedächtnis, die dazwischen sind unsere.
-because-never-checked = { $words } Wörter sind in Gebrauch und wurden nie geprüft.
-because-check-open = { $done } von { $of } Durchgängen der Prüfung sind getan.
+because-never-checked = { $words ->
+    [one] Ein Wort ist in Gebrauch und wurde nie geprüft.
+   *[other] { $words } Wörter sind in Gebrauch und wurden nie geprüft.
+}
+because-check-open = { $done } von { $of } Durchgängen der Prüfung geschafft.

@@ -19,6 +19,6 @@ brief-invite = Ein- oder zweimal einladen
 brief-show = Zeigen
 brief-show-at-end = Am Ende zeigen
 brief-leave-to-animal = { $name } überlassen, immer antworten
-brief-answer = Auf jedes Drücken antworten
+brief-answer = Auf jeden Druck antworten
 brief-signal-times = Zeigen, wann es das gibt
 brief-rest = Heute nichts üben

@@ -66,7 +66,7 @@ card-role = { $role ->
     [coach] begleitet von außen
    *[visitor] kommt ab und zu: hütet, geht spazieren, befreundet
 }
-card-no-such-person = Dieses Heft kennt diesen Menschen nicht.
+card-no-such-person = Dieses Notizbuch kennt diese Person nicht.
 card-rule = Eine Hausregel
 card-new-rule = Eine neue Hausregel
 card-rules-how = Regeln stehen auf dem Blatt für den Kühlschrank. Kurze hält man am besten ein, etwa: auf jeden Druck antworten, auch mit „jetzt nicht“.
@@ -75,7 +75,7 @@ card-rule-for = Für
 card-every-word = jedes Wort
 card-still-holds = gilt noch
 card-rule-missing = fehlt; schreibe die Regel
-card-no-such-rule = Dieses Heft kennt diese Regel nicht.
+card-no-such-rule = Dieses Notizbuch kennt diese Regel nicht.
 card-people = Menschen
 card-animals = Tiere
 card-add-animal = Ein Tier hinzufügen
@@ -101,7 +101,7 @@ card-basis = Grundlage: { $basis }.
 card-not-computed = Nichts wird berechnet: { $why }. { $link }
 card-type-in = Trage es ein
 card-wants = Was sie wollen könnten
-card-wants-none = Noch nichts genannt. Vier oder mehr Dinge mehrerer Arten ergeben einen guten Vorlieben-Test.
+card-wants-none = Noch nichts genannt. Vier oder mehr Sachen mehrerer Arten ergeben einen guten Vorlieben-Test.
 card-examples = { $kind ->
     [food] alles, was gefressen oder geleckt wird
     [play] Spielzeug, Zerren, Fangen, eine Glocke
@@ -123,7 +123,7 @@ card-at-board = { $at_board ->
 card-stands-for = { $stand_in } steht dafür
 card-for-whom = für { $names }
 card-rules = Hausregeln
-card-rules-none = Noch keine. Was tun alle, wenn eine Taste klingt und keine Zeit ist?
+card-rules-none = Noch keine. Was tun alle, wenn ein Knopf klingt und keine Zeit ist?
 card-edit-rule = Die Regel ändern: { $rule }
 card-add-rule = Eine Regel hinzufügen
 card-fridge = Blatt für den Kühlschrank

@@ -18,4 +18,4 @@ cautions-may-hold = { $level ->
 cautions-never = Gib das { $name } nie.
 cautions-eaten = { $why }. Schon gefressen? Ruf jetzt in der Tierarztpraxis an.
 cautions-care = Vorsicht, für { $name }:
-cautions-checked = Der Name wird beim Speichern mit einer Liste gefährlicher Lebensmittel verglichen, auf Englisch, Spanisch, Deutsch, Französisch und Portugiesisch. { $note }
+cautions-checked = Der Name wird, wenn du ihn speicherst, mit einer Liste gefährlicher Lebensmittel verglichen, auf Englisch, Spanisch, Deutsch, Französisch und Portugiesisch. { $note }

@@ -2,10 +2,10 @@ checks-title = Prüfungen
 checks-one = Eine Prüfung
 checks-no-such = Dieses Notizbuch kennt keine solche Prüfung dieses Tiers.
 checks-design = { $design ->
-    [pick_for_word] Ein Wort hören, das Ding wählen
-    [press_under_covers] Ein Ding verschwinden sehen, seinen Knopf drücken; Knöpfe unter Deckeln getauscht
-    [wrong_delivery] Ein anderes Ding als verlangt
-   *[press_for_thing] Ein Ding verschwinden sehen, seinen Knopf drücken
+    [pick_for_word] Ein Wort hören, die Sache wählen
+    [press_under_covers] Eine Sache verschwinden sehen, ihren Knopf drücken; Knöpfe unter Deckeln getauscht
+    [wrong_delivery] Eine andere Sache als verlangt
+   *[press_for_thing] Eine Sache verschwinden sehen, ihren Knopf drücken
 }
 checks-place = { $kind ->
     [button] Knopf { $number }
@@ -38,7 +38,10 @@ checks-finished-otherwise = { $trials ->
     [one] Beendet, ein Durchgang, aber nicht wie geplant
    *[other] Beendet, { $trials } Durchgänge, aber nicht wie geplant
 }
-checks-going = { $done } von { $trials } Durchgängen
+checks-going = { $trials ->
+    [one] { $done } von einem Durchgang
+   *[other] { $done } von { $trials } Durchgängen
+}
 checks-nothing-worked-out = Aus dieser Prüfung lässt sich nichts berechnen: { $why }.
 checks-finds = Bei dieser Länge wird ein Tier, das in { $share } oder mehr richtig liegt, in vier von fünf Prüfungen gefunden, Wort für Wort.
 checks-finds-none = Das ist zu kurz, um auch nur ein Tier zu finden, das in { $share } richtig liegt, Wort für Wort; das kann nur eine längere Prüfung.
@@ -60,8 +63,8 @@ checks-left-out = { $trials ->
    *[other] { $trials } Durchgänge zwischen anderen ausgelassen: zählen als falsch.
 }
 checks-not-as-drawn = { $trials ->
-    [one] 1 Durchgang mit einem anderen Wort oder Ding, als die Startzahl dieses Plans auslost: zählt als falsch.
-   *[other] { $trials } Durchgänge mit einem anderen Wort oder Ding, als die Startzahl dieses Plans auslost: zählen als falsch.
+    [one] 1 Durchgang mit einem anderen Wort oder einer anderen Sache, als die Startzahl dieses Plans auslost: zählt als falsch.
+   *[other] { $trials } Durchgänge mit einem anderen Wort oder einer anderen Sache, als die Startzahl dieses Plans auslost: zählen als falsch.
 }
 checks-beyond = { $trials ->
     [one] 1 Durchgang mit einer Nummer, die der Plan nicht hat: zählt nicht.
@@ -73,7 +76,7 @@ checks-knew-answer = { $trials ->
 }
 checks-earlier-rule = Nach einer früheren Regel ausgelost, bei der das zuletzt Verlangte etwas verriet: Die Prüfung wird gezeigt und hebt nichts.
 checks-given-up = Eine andere Prüfung wurde geplant, bevor diese beendet war: Sie bleibt im Topf, und die Antwort, die als nächste gekommen wäre, zählt als falsch.
-checks-things-a-trial = { $choices } Dinge je Durchgang
+checks-things-a-trial = { $choices } Sachen je Durchgang
 checks-buttons-a-trial = { $choices } Knöpfe je Durchgang
 checks-not-today-space = Heute nicht: Es wurden starke Stresszeichen notiert. Gib Raum.
 checks-i-set-up = Ich baue auf
@@ -85,15 +88,15 @@ checks-who-does-what = Wer macht was, und wer darf was wissen
 checks-all = Alle Prüfungen
 checks-setter = Aufbauen
 checks-setter-knows = kennt die Antwort
-checks-setter-picks = Legt die Dinge nach der Liste aus, alle gleich nah, und geht dann dorthin, wo { $name } niemanden sehen kann. Spielt von dort das Wort einmal ab. Sagt sonst nichts.
-checks-setter-covers = Deckt das Brett zu und legt die Knöpfe nach der Liste unter die Deckel. Lässt { $name } das Ding sehen, schließt es außer Sicht weg und geht dorthin, wo { $name } niemanden sehen kann.
-checks-setter-shows = Lässt { $name } das Ding sehen, schließt es weg und geht dorthin, wo { $name } niemanden sehen kann. Lässt jeden Knopf, wo er immer ist.
+checks-setter-picks = Legt die Sachen nach der Liste aus, alle gleich nah, und geht dann dorthin, wo { $name } niemanden sehen kann. Spielt von dort das Wort einmal ab. Sagt sonst nichts.
+checks-setter-covers = Deckt das Brett zu und legt die Knöpfe nach der Liste unter die Deckel. Lässt { $name } die Sache sehen, schließt sie außer Sicht weg und geht dorthin, wo { $name } niemanden sehen kann.
+checks-setter-shows = Lässt { $name } die Sache sehen, schließt sie weg und geht dorthin, wo { $name } niemanden sehen kann. Lässt jeden Knopf, wo er immer ist.
 checks-presenter = Dabeisein
 checks-must-not-know = darf sie nicht kennen
 checks-presenter-knows = kennt sie hier, also ist es nicht blind
-checks-presenter-picks = Ist bei { $name }; abgewandt oder mit dunkler Brille, während die Dinge ausgelegt werden und bis die Wahl gefallen ist. Zeigt, nickt, spricht und drängt nicht.
-checks-presenter-covers = Kommt herein, wenn das Ding fort ist; nimmt die Deckel von hinten ab, ohne auf die Knöpfe zu sehen. Weiß nicht, welcher Knopf wo liegt. Zeigt, nickt, spricht und drängt nicht.
-checks-presenter-stands = Kommt herein, wenn das Ding fort ist. Steht hinter der Mitte des Bretts und sieht geradeaus. Zeigt, nickt, spricht und drängt nicht.
+checks-presenter-picks = Ist bei { $name }; abgewandt oder mit dunkler Brille, während die Sachen ausgelegt werden und bis die Wahl gefallen ist. Zeigt, nickt, spricht und drängt nicht.
+checks-presenter-covers = Kommt herein, wenn die Sache fort ist; nimmt die Deckel von hinten ab, ohne auf die Knöpfe zu sehen. Weiß nicht, welcher Knopf wo liegt. Zeigt, nickt, spricht und drängt nicht.
+checks-presenter-stands = Kommt herein, wenn die Sache fort ist. Steht hinter der Mitte des Bretts und sieht geradeaus. Zeigt, nickt, spricht und drängt nicht.
 checks-scorer = Aufschreiben
 checks-scorer-notes = Notiert die Nummer dessen, was zuerst gewählt wurde, ohne zu wissen, was richtig war: die Person beim Tier auf dem Telefon oder eine dritte Person nach einer Aufnahme ohne Ton.
 checks-goes-by-place = Nur für ein Tier, das seine Knöpfe an Aussehen, Bild oder Geruch erkennt. Eines, das nach dem Platz geht, liegt hier beim Zufall, und das ist kein Versagen.
@@ -109,8 +112,8 @@ checks-to-words = Zu den Wörtern
 checks-why = Alltägliches Drücken lässt andere Erklärungen zu: ein Blick, ein Lieblingsplatz, ein Lieblingsding. Eine Prüfung schließt diese Lücke, wenn sie zuerst geplant und dann wie geplant durchgeführt wird.
 checks-field-design = Was { $name } tut
 checks-field-words = Wörter
-checks-field-words-hint = üblich sind zwei bis vier; jedes mit einem eigenen Ding
-checks-field-choices = Dinge oder verdeckte Knöpfe auf einmal
+checks-field-words-hint = üblich sind zwei bis vier; jedes mit einer eigenen Sache
+checks-field-choices = Sachen oder verdeckte Knöpfe auf einmal
 checks-field-choices-hint = 2 sind am leichtesten, mehr brauchen weniger Durchgänge. Wo Knöpfe an ihrem Platz bleiben, zählen alle angekreuzten
 checks-field-rate = Anteil richtig, der sich zu finden lohnt, in %
 checks-field-rate-hint = wie gut { $name } sein muss, damit es dir wichtig ist; weniger braucht viel mehr Durchgänge
@@ -119,8 +122,8 @@ checks-who-two = Zwei Personen oder mehr
 checks-who-two-hint = Eine baut auf, die andere ist bei { $name } und kennt die Antwort nicht: eine blinde Prüfung.
 checks-who-one = Ich bin allein
 checks-who-one-hint = Du kennst die Antwort, also bleiben unbewusste Hinweise eine mögliche Erklärung, was auch herauskommt.
-checks-about-picks = Fürs Hören: Dinge liegen an zufälligen Plätzen; ein Wort ertönt; zu welchem Ding geht { $name }? Zufällige Reihenfolge und Plätze schließen die meisten anderen Erklärungen aus.
-checks-about-covers = Fürs Bitten: Vor jedem Durchgang werden die Knöpfe unter Deckeln getauscht, wie ausgelost; das Ding ist außer Sicht; wer antwortet, weiß nicht, welcher Knopf wo liegt.
+checks-about-picks = Fürs Hören: Sachen liegen an zufälligen Plätzen; ein Wort ertönt; zu welcher Sache geht { $name }? Zufällige Reihenfolge und Plätze schließen die meisten anderen Erklärungen aus.
+checks-about-covers = Fürs Bitten: Vor jedem Durchgang werden die Knöpfe unter Deckeln getauscht, wie ausgelost; die Sache ist außer Sicht; wer antwortet, weiß nicht, welcher Knopf wo liegt.
 checks-suggests = Die Knöpfe bleiben an ihrem Platz, also sähe eine Gewohnheit des Platzes genauso aus: Das kann etwas nahelegen und nicht mehr. Unter Deckeln getauscht könnte es das zeigen.
 checks-count = Wie viele Durchgänge?
 checks-count-each = { $sittings ->
@@ -140,7 +143,7 @@ checks-unfinished = Nicht beendet:
 checks-unfinished-count = Was begonnen wurde, bleibt im Topf. Planst du eine weitere dieser Art, wird für die nicht notierte Antwort eine falsche angerechnet.
 checks-stop-here = Hör hier auf: Es wurden starke Stresszeichen notiert. Gib Raum und locke { $name } nicht zurück. Die Prüfung kann an einem anderen Tag weitergehen.
 checks-sitting-done = { $trials } Durchgänge heute: Das ist ein Termin. Ruht jetzt; macht in einigen Stunden oder an einem anderen Tag weiter.
-checks-setter-only = Nur für die Person, die aufbaut. Wer beim Tier ist, darf diese Seite und das Tagebuch nicht sehen.
+checks-setter-only = Nur für die Person, die aufbaut. Wer beim Tier ist, darf diese Seite und das Protokoll nicht sehen.
 checks-cannot-run = Diese Prüfung kann von hier aus nicht durchgeführt werden: { $why }.
 checks-all-done = { $trials ->
     [one] Der eine Durchgang ist fertig.
@@ -210,7 +213,7 @@ checks-went-for = { $times ->
    *[other] { $name } ging { $times }-mal dorthin, und es war das verlangte in { $right }: { $share } ({ $low } bis { $high }).
 }
 checks-never-wrong = Nichts: { $nothing }. Weggegangen: { $away }. Beides zählt nicht als falsch.
-checks-p-rearranged = Passt dieser Knopf zu dem, was gezeigt wurde (Dinge zufällig neu verteilt, Drücken so belassen)? { $p }. Lies es zusammen mit dem Anteil richtig.
+checks-p-rearranged = Passt dieser Knopf zu dem, was gezeigt wurde (Sachen zufällig neu verteilt, Drücken so belassen)? { $p }. Lies es zusammen mit dem Anteil richtig.
 checks-p-chance = { $times ->
     [one] Gegen den Zufall ({ $chance }, exakt binomial, einseitig): { $p }, aus einer Wahl.
    *[other] Gegen den Zufall ({ $chance }, exakt binomial, einseitig): { $p }, aus { $times } Wahlen.

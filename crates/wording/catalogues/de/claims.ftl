@@ -1,7 +1,7 @@
 claims-asking = um die Sache bitten
 claims-hearing = das gesprochene Wort kennen
-claims-nothing-asking = noch lässt sich nichts sagen: nichts wurde gelost (n = 0); eine Runde vom Heft geloster Einladungen könnte es zeigen
-claims-nothing-hearing = noch lässt sich nichts sagen: keine Prüfung wurde begonnen (n = 0); eine Prüfung mit Wählen von Dingen könnte es zeigen
+claims-nothing-asking = noch lässt sich nichts sagen: nichts wurde gelost (n = 0); eine Runde vom Notizbuch geloster Einladungen könnte es zeigen
+claims-nothing-hearing = noch lässt sich nichts sagen: keine Prüfung wurde begonnen (n = 0); eine Prüfung mit Wählen von Sachen könnte es zeigen
 claims-chance = was bisher gelost wurde, käme auch durch Zufall (n = { $n }); das spricht weder dafür noch dagegen
 claims-differs = das Drücken folgt dem, wozu gerufen wurde, mehr als der Zufall erlaubt (n = { $n } Drücke in gelosten Runden{ $since ->
     [none] { "" }
@@ -34,11 +34,11 @@ claims-test = { $what }: Beleg jetzt { $now }, höchstens { $most } (n = { $n })
 claims-test-rounds = geloste Runden von Einladungen
 claims-test-open = { $side ->
     [asking] Drücken unter Hauben
-   *[other] Wählen von Dingen
+   *[other] Wählen von Sachen
 }, offene Prüfungen zusammen
 claims-test-blind = { $side ->
     [asking] Drücken unter Hauben
-   *[other] Wählen von Dingen
+   *[other] Wählen von Sachen
 }, blinde Prüfungen zusammen
 claims-times = { $times } zu 1
 claims-times-most = mehr als { $times } zu 1
@@ -47,7 +47,7 @@ claims-rival = { $rival ->
     [cueing] Hinweise: Ein Mensch, der die Antwort kennt, verrät sie
     [place] Platzgewohnheit: Es geht an einen Platz, nicht zu einem Wort
     [frequency] Häufigkeit: Manche Wörter werden einfach öfter gedrückt
-    [liking] Vorliebe: Manche Dinge sind einfach beliebter
+    [liking] Vorliebe: Manche Sachen sind einfach beliebter
     [clock] Uhrzeit und Schübe: Was Menschen anbieten und geben, folgt der Stunde, und ebenso, was gedrückt wird
    *[other] Wunschdenken: Menschen sehen, was sie hoffen
 }
@@ -57,7 +57,7 @@ claims-ruled-out = ausgeschlossen durch { $why ->
     [places] geloste Plätze
     [frequencies] einen Vergleich, der erhält, wie oft jedes Wort gedrückt wird
     [thing] Vergleich von Wort und Sache über Kreuz, mit geloster Sache
-    [drawn] das Los des Hefts statt der Wahl eines Menschen
+    [drawn] das Los des Notizbuchs statt der Wahl eines Menschen
     [next] Zählen des nächsten Drucks, den niemand bewertet
     [two] zwei Menschen, die getrennt bewerten und übereinstimmen
    *[other] Bewertung durch jemanden, der es nicht wissen konnte

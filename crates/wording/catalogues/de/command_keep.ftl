@@ -1,5 +1,6 @@
 command-keep-input-too-large = die Standardeingabe enthält mehr als { $most } MiB; nimm `sayso import` für Dateien
 command-keep-input-line = Standardeingabe, Zeile { $line }: { $why }
+command-keep-input-no-array = Standardeingabe, Zeile { $line }, Spalte { $column }: erwartet wird eine JSON-Liste von Einträgen; ab hier ist sie nicht zu lesen
 command-keep-input-event = Standardeingabe, Eintrag { $number }: { $why }
 command-keep-kept = { $id } aufgenommen
 command-keep-known = { $id } schon bekannt

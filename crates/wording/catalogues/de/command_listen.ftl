@@ -8,9 +8,9 @@ command-listen-no-findings = Nichts zu beanstanden.
 command-listen-quoted = „{ $word }“
 command-listen-without = Ohne Aufnahme, darum wird nicht darauf gehört: { $words }.
 command-listen-record-range = --record nimmt { $least } bis { $most } Sekunden
-command-listen-recording = Aufnahme von { $seconds } über „{ $microphone }“. Spiele die Taste einmal ab, leise und außer Hörweite des Tieres.
+command-listen-recording = Aufnahme von { $seconds } über „{ $microphone }“. Spiele den Knopf einmal ab, leise und außer Hörweite des Tieres.
 command-listen-sound-lost = ein Teil des Tons ging verloren, weil der Rechner zu beschäftigt war; nimm noch einmal auf
-command-listen-nothing-heard = nichts war zu hören; spiele die Taste ab, während aufgenommen wird
+command-listen-nothing-heard = nichts war zu hören; spiele den Knopf ab, während aufgenommen wird
 command-listen-lost = das Mikrofon „{ $microphone }“ ist verloren: { $why }
 command-listen-lost-driver = das Mikrofon „{ $microphone }“ ist verloren: Sein Treiber hat geendet
 command-listen-lost-silent = das Mikrofon „{ $microphone }“ ist verloren: Seit { $seconds } s kam kein Ton; ist es noch eingesteckt?
@@ -54,7 +54,7 @@ command-listen-presses-heard = { $n ->
    *[other] { $n } Drücke
 } in { $minutes } Minuten gehört.
 command-listen-logged = Davon ins Protokoll: { $n }; schon im Protokoll: { $known }.
-command-listen-slowed = „{ $word }“ ist { $slowed } langsamer geworden (Standardfehler { $error }, n = { $n } Drücke; Wahrscheinlichkeit, dass sie stärker nachlässt als gesunde Tasten: { $probability }): Ihre Batterie könnte zur Neige gehen.
+command-listen-slowed = „{ $word }“ ist { $slowed } langsamer geworden (Standardfehler { $error }, n = { $n } Drücke; Wahrscheinlichkeit, dass sie stärker nachlässt als gesunde Knöpfe: { $probability }): Ihre Batterie könnte zur Neige gehen.
 command-listen-never = Gar nicht gehört (andere Wörter: n = { $n }): { $words }. Vielleicht hat niemand sie gedrückt; auch eine leere Batterie oder eine alte Aufnahme ist möglich.
 command-listen-home = Zuhause
 command-listen-begun = In { $folder } wurde ein neues Notizbuch begonnen. Zeiten stehen in UTC, bis seine Seite Personen eine Zeitzone nennt.

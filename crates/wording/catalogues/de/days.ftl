@@ -10,7 +10,7 @@ days-cell = { $day }: { $presses ->
    *[other] { $presses } eigene Drücke
 }{ $sessions ->
     [0] , keine Sitzung
-   *[other] , { $joined } von { $sessions } Sitzungen mitgemacht
+   *[other] , mitgemachte Sitzungen: { $joined } von { $sessions }
 }{ $signs ->
     [none] { "" }
     [mild] , leichte Zeichen von Stress
@@ -59,7 +59,6 @@ days-delay = Vom Druck zum Geben
 days-delay-told = Vom Druck zum Geben, mittlerer Wert der letzten sieben Tage: { $seconds }.
 days-seconds = Sekunden
 days-when-invited = Zeit bis zum Druck nach Einladung
-days-invitations-of-days = den Einladungen dieser Tage, die es zeigen können
 days-answers = Antworten auf eigene Drücke
 days-answer = { $answer ->
     [given] Gegeben
@@ -102,7 +101,7 @@ days-times-as-fast = { $times }-mal so schnell
 days-unvoiced = Ohne Knopf erbeten, je Woche:
 days-named-figure = { $what }: { $figure }
 days-next-words = Wörter, die als Nächste kommen könnten
-days-hold = { $used } von { $all } Wörtern auf dem Brett sind in Gebrauch; lass diese wachsen, bevor mehr dazukommen (üblich, ohne Quelle).
+days-hold = Wörter des Bretts in Gebrauch: { $used } von { $all }. Lass diese wachsen, bevor mehr dazukommen (üblich, ohne Quelle).
 days-next-gap = { $word }: { $asked ->
     [one] einmal
    *[other] { $asked }-mal

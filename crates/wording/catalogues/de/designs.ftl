@@ -62,7 +62,7 @@ designs-more-than = mehr als { $number }
 designs-percentage-points = { $value } Prozentpunkte
 designs-a-session = { $value } je Sitzung
 designs-not-yet = Er beginnt am { $day }; bis dahin ist alles wie immer.
-designs-running = { $done } von { $points } Punkten sind vorbei. Vor dem Ende wird nichts behauptet.
+designs-running = Vergangene Punkte: { $done } von { $points }. Vor dem Ende wird nichts behauptet.
 designs-strong-sign = Abgebrochen: Am { $day } wurde ein starkes Stresszeichen gesehen, während die Änderung galt. Alles wird wieder wie immer; für die Änderung wird nichts behauptet.
 designs-stopped = { $reason ->
     [strong_sign] Abgebrochen am { $day }: ein starkes Stresszeichen. Nichts wird getestet, denn ein Versuch, der jederzeit enden darf, kann enden, während er vorn liegt.
@@ -79,8 +79,8 @@ designs-seen = { $measure }: { $with } um { $amount } { $way ->
    *[no] { $extreme } von { $orders } neu ausgelosten Reihenfolgen vor ({ $p }).
 }
 designs-seen-goal = { $points ->
-    [one] Die Leute kamen auf { $seconds } s an das Ziel heran (ein Punkt).
-   *[other] Die Leute kamen im Mittel auf { $seconds } s an das Ziel heran ({ $points } Punkte).
+    [one] Die Menschen kamen auf { $seconds } s an das Ziel heran (ein Punkt).
+   *[other] Die Menschen kamen im Mittel auf { $seconds } s an das Ziel heran ({ $points } Punkte).
     } Werden die Schritte zufällig ausgelost, kommt eine so gute Übereinstimmung in { $exact ->
     [yes] { $extreme } von { $orders } möglichen Reihenfolgen vor ({ $p }).
    *[no] { $extreme } von { $orders } neu ausgelosten Reihenfolgen vor ({ $p }).
@@ -93,7 +93,7 @@ designs-rare = Das wäre selten, wenn die Änderung nichts bewirkte: Es spricht 
 designs-rare-goals = Das wäre selten, wenn die Ziele nichts bewirkten: Es spricht für eine Wirkung, bei { $name }, in diesen Wochen.
 designs-may-be-chance = Es kann also gut Zufall sein. Das zeigt nicht, dass die Änderung nichts bewirkt.
 designs-weak = Der Plan selbst ist nach den Standards des Fachs zu klein; nimm es als Hinweis.
-designs-change-again = Derselbe Versuch noch einmal, neu geplant, mit anderen Leuten oder in anderen Wochen.
+designs-change-again = Derselbe Versuch noch einmal, neu geplant, mit anderen Menschen oder in anderen Wochen.
 designs-change-gentler = Nichts aus diesem Versuch; eine sanftere Änderung, neu geplant.
 designs-change-points = Die Punkte, die noch kommen.
 designs-change-by-hand = Drücken, das ein Mikrofon hört, ist bei einem leiseren Knopf schwerer zu hören: Notiere es in diesem Versuch von Hand.
@@ -126,7 +126,7 @@ designs-now = { $unit ->
    *[day] Heute (Punkt { $point } von { $points }): { $what }
 }
 designs-deliver-within = innerhalb von { $seconds } s geben
-designs-later-hidden = Spätere Tage werden absichtlich nicht gezeigt: Sie zu kennen ändert, was Menschen tun. Beantworte jedes Drücken wie immer.
+designs-later-hidden = Spätere Tage werden absichtlich nicht gezeigt: Sie zu kennen ändert, was Menschen tun. Beantworte jeden Druck wie immer.
 designs-fact-design = Plan
 designs-fact-measured = Gemessen
 designs-measured = { $unit ->
@@ -232,7 +232,14 @@ designs-undrawn = Das lässt sich nicht auslosen: { $why }.
 designs-orders = { $orders } mögliche Reihenfolgen; eine wird zufällig gezogen, wenn du planst. Du siehst nur die Bedingung des Tages.
 designs-smallest-p = Das kleinste p, das er erreichen kann, ist { $p }.
 designs-fewer-than-20 = Mit weniger als 20 Reihenfolgen kommt es nie unter { $level }: Nimm mehr Punkte oder weniger in jeder Phase.
-designs-verdict-ahead = Ist jeder Punkt da, gilt: Er { $verdict } ({ $chances } Gelegenheiten, eine Wirkung zu zeigen, mindestens { $fewest } Punkte je Phase; Kratochwill u. a. 2010).
+designs-verdict-ahead = Ist jeder Punkt da, gilt: Er { $verdict } ({ $chances ->
+    [0] keine Gelegenheit
+    [one] eine Gelegenheit
+   *[other] { $chances } Gelegenheiten
+}, eine Wirkung zu zeigen, mindestens { $fewest ->
+    [one] ein Punkt
+   *[other] { $fewest } Punkte
+} je Phase; Kratochwill u. a. 2010).
 designs-plan-and-draw = Planen und die Reihenfolge auslosen
 designs-figures = Zahlen bisher
 designs-not-finished-yet = Nicht beendet: Aus diesen Zahlen wird nichts behauptet, und Hinsehen verleitet zum Aufhören. Getestet wird am Ende.
@@ -258,7 +265,14 @@ designs-extreme-of = { $exact ->
 }
 designs-orders-left-out = Ausgelassene Reihenfolgen
 designs-orders-undefined = { $orders } (durch fehlende Punkte wäre eine Bedingung leer geblieben)
-designs-verdict = Der Plan { $verdict }: { $chances } Gelegenheiten, eine Wirkung zu zeigen (3 sind gewünscht), mindestens { $fewest } beobachtete Punkte je Phase (5 sind gewünscht, 3 mit Vorbehalt; Kratochwill u. a. 2010).
+designs-verdict = Der Plan { $verdict }: { $chances ->
+    [0] keine Gelegenheit
+    [one] eine Gelegenheit
+   *[other] { $chances } Gelegenheiten
+}, eine Wirkung zu zeigen (3 sind gewünscht), mindestens { $fewest ->
+    [one] ein beobachteter Punkt
+   *[other] { $fewest } beobachtete Punkte
+} je Phase (5 sind gewünscht, 3 mit Vorbehalt; Kratochwill u. a. 2010).
 designs-missing = { $missing ->
     [one] 1 von { $points } vergangenen Punkten hat keinen Wert: Es wurde nichts notiert, woraus sich dieses Maß lesen ließe. Er wird ausgelassen, nicht als null gezählt.
    *[other] { $missing } von { $points } vergangenen Punkten haben keinen Wert: Es wurde nichts notiert, woraus sich dieses Maß lesen ließe. Sie werden ausgelassen, nicht als null gezählt.

@@ -19,7 +19,7 @@ events-session-began = Sitzung begonnen: { $purpose }{ $room ->
 }
 events-showing = Zeigen
 events-inviting = Einladen
-events-likes-test = Vorliebentest
+events-likes-test = Vorlieben-Test
 events-check = Prüfung des Verstehens
 events-joined = Kam dazu
 events-joined-after = Kam nach { $seconds } dazu
@@ -90,7 +90,7 @@ events-fed = Gefüttert: { $pieces ->
    *[other] { $pieces } ×{ " " }
 }{ $what }, { $kcal }
 events-food = Futter
-events-likes-test-of = Vorliebentest mit { $n ->
+events-likes-test-of = Vorlieben-Test mit { $n ->
     [one] { $n } Sache
    *[other] { $n } Sachen
 }: { $format }

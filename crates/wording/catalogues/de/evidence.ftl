@@ -31,12 +31,12 @@ evidence-trend-before = noch nicht da
 evidence-this-week = { $n } diese Woche
 evidence-legend = Sprossen: wie weit die Aufzeichnungen tragen; eine gefüllte ist erreicht. Kleine Balken: eigene Drücke je Woche über acht Wochen, jedes Wort in eigenem Maß, die letzten sieben Tage zuletzt; ein Punkt ist eine Woche ohne, eine Lücke liegt vor dem Wort.
 evidence-how-to-climb = Was die Sprossen bedeuten
-evidence-step-1 = 1. Das Heft hat etwas gelost, und was daraus wurde, passt zum Zufall.
-evidence-step-2 = 2. In Runden, die das Heft loste, folgt das Drücken dem, wozu gerufen wurde.
+evidence-step-1 = 1. Das Notizbuch hat etwas gelost, und was daraus wurde, passt zum Zufall.
+evidence-step-2 = 2. In Runden, die das Notizbuch loste, folgt das Drücken dem, wozu gerufen wurde.
 evidence-step-3 = 3. In geplanten Prüfungen liegt { $name } öfter richtig, als der Zufall erlaubt, aber jemand kannte die Antwort.
 evidence-step-4 = 4. Dasselbe in blinden Prüfungen: Niemand in der Nähe kannte die Antwort.
 evidence-step-rule = Alle Wörter eines Tiers werden zusammen beurteilt, damit viele Wörter und viele Blicke keine falsche Behauptung ergeben.
-evidence-climb-round = Eine vom Heft geloste Runde auf dem Brett ist der erste Weg nach oben.
+evidence-climb-round = Eine vom Notizbuch geloste Runde auf dem Brett ist der erste Weg nach oben.
 evidence-checks = Geplante Prüfungen des Verstehens
 evidence-trials = Hilft eine Änderung? Versuche mit einer Änderung
 evidence-two-people = Sehen zwei Menschen dasselbe?
@@ -57,7 +57,16 @@ evidence-sentence-own = { $name } drückte „{ $word }“ in vier Wochen { $tim
     [one] einmal
    *[other] { $times }-mal
 } von selbst; ohne Einladungen oder eine Prüfung sagt das allein nicht, was das Wort bedeutet.
-evidence-sentence-invited = Eingeladen, als { $name } die Sache wollte, gab es { $pressed } von { $wanted } Malen einen Druck. Von { $presses } Drücken bei Einladungen zu „{ $word }“ waren { $right } dieses Wort: { $above ->
+evidence-sentence-invited = Eingeladen, als { $name } die Sache wollte, gab es { $pressed } von { $wanted ->
+    [one] { $wanted } Mal
+   *[other] { $wanted } Malen
+} einen Druck. Von { $presses ->
+    [one] { $presses } Druck
+   *[other] { $presses } Drücken
+} bei Einladungen zu „{ $word }“ { $right ->
+    [one] war { $right } dieses Wort
+   *[other] waren { $right } dieses Wort
+}: { $above ->
     [yes] mehr als Zufall
    *[other] bisher nicht mehr als Zufall
 }.
@@ -65,8 +74,8 @@ evidence-stage = Stufe: { $stage }
 evidence-figures-point = Die Zahlen sprechen für { $stage }.
 evidence-invitations = Einladungen
 evidence-no-curve = Lernkurve: { $why }.
-evidence-time-to-press = Zeit bis zum Druck
-evidence-these-invitations = diesen Einladungen
+evidence-waiting = Zeit bis zum Druck, die Mitte: { $median }. Einladungen ohne Druck zählen bis zum Ende der Wartezeit (Kaplan–Meier).
+evidence-waiting-open = nicht erreicht: auf zu wenige folgte ein Druck innerhalb der Wartezeit (n = { $n })
 evidence-showings-presses = Zeigen und eigene Drücke
 evidence-showings-a-day = Zeigen am Tag
 evidence-showings = Zeigen

@@ -22,7 +22,7 @@ exchange-table-save = Tabelle speichern
 exchange-lines = Zeilen in JSON
 exchange-lines-hint = nur Einträge, für ein anderes Programm
 exchange-lines-save = Zeilen speichern
-exchange-to-people = Zurück zu Leute
+exchange-to-people = Zurück zu Menschen
 exchange-begin-new = Stattdessen ein neues Notizbuch beginnen
 exchange-several-box = Mit allen in einem Notizbuch beginnen
 exchange-other-box = Auch ein anderes Zuhause aufnehmen
@@ -63,6 +63,12 @@ exchange-times = { $count ->
 exchange-fault = { $times }{ $place }: erwartet wurde { $wanted }.
 exchange-fault-found = { $times }{ $place }: gefunden „{ $found }“; erwartet wurde { $wanted }.
 exchange-fault-found-one-of = { $times }{ $place }: gefunden zum Beispiel „{ $found }“; erwartet wurde { $wanted }.
+exchange-fault-said = { $times }{ $place }: { $what }.
+exchange-in-lines = { $count ->
+    [one] (Zeile { $lines })
+   *[other] (Zeilen { $lines })
+}
+exchange-in-more-lines = (Zeilen { $lines } und weitere)
 exchange-whose = Wem sie gehören
 exchange-unnamed = Ein Zuhause ohne Namen ({ $id })
 exchange-share-new = { $count } neu

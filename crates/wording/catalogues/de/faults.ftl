@@ -91,7 +91,7 @@ faults-only-with-criterion = gehören nur zu einem wechselnden Kriterium
 faults-not-offered = wurde in diesem Durchgang nicht angeboten
 faults-free-by-time = wird bei freiem Zugang nach Zeit gewertet: nimm "observed"
 faults-only-free = "observed" gehört nur zum freien Zugang
-faults-offered-once = muss eines der angebotenen Dinge sein, einmal
+faults-offered-once = muss eine der angebotenen Sachen sein, einmal
 faults-longer-than-observed = ist mehr als die { $seconds } s der Beobachtung
 faults-swaps-one-in = muss { $low } bis { $high } sein, nicht { $found }; mehr Tausche als einer von vieren ermüden ein Tier
 faults-reward-share = darf höchstens { $most } sein; für mehr frag in der Tierarztpraxis
@@ -152,3 +152,6 @@ faults-file-not-a-backup = „{ $name }“ ist keine Sicherung: beschädigt, ode
 faults-file-damaged = „{ $name }“ ist beschädigt: { $what }
 faults-file-unknown = „{ $name }“ ist keine, die aufgenommen werden kann: eine Tabelle (.csv), Zeilen in JSON (.jsonl oder .ndjson), ein Archiv (.tar) oder eine Sicherung (.sayso)
 faults-take-in-home = ist nicht nur das dieses Notizbuchs: Die Datei bringt { $homes }. Um auf Dauer mehrere Zuhause darin zu halten, füge take_in_other_home=true hinzu
+faults-away-home = ist { $home }, ein anderes Zuhause als das dieses Notizbuchs; um mehrere in einem Notizbuch zu halten, lies eine Datei seiner Einträge ein und sage es
+faults-too-many-bytes = ist zu lang: { $bytes } Bytes, wo { $most } das Meiste sind
+faults-not-written = lässt sich nicht als JSON schreiben

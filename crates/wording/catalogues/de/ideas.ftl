@@ -57,9 +57,9 @@ ideas-name = { $key ->
    *[other] { $key }
 }
 ideas-title = Was könnte { $name } mögen?
-ideas-four = Tippe vier oder mehr Dinge an, von mehreren Arten. { $name } entscheidet später.
+ideas-four = Tippe vier oder mehr Sachen an, von mehreren Arten. { $name } entscheidet später.
 ideas-health = Gesundheit:
-ideas-other-kinds = Dinge anderer Arten
+ideas-other-kinds = Sachen anderer Arten
 ideas-figures = kcal: übliche Werte für ein Stück (USDA und aus dem Gedächtnis); sieh auf die Packung. Die Ideen: üblich, ohne Quelle.
 ideas-add = Hinzufügen
 ideas-own = Etwas Eigenes

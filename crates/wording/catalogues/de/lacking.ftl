@@ -1,10 +1,17 @@
-lacking-few = es braucht mindestens { $needed } Werte; es gibt { $got }
+lacking-few = es braucht mindestens { $needed ->
+    [one] einen Wert
+   *[other] { $needed } Werte
+}; es gibt { $got ->
+    [0] keinen
+    [one] einen
+   *[other] { $got }
+}
 lacking-nothing = noch nichts wurde beobachtet (n = 0)
 lacking-no-variation = alle Werte sind gleich
 lacking-one-category = alle { $n } Wertungen sind gleich; Übereinstimmung über den Zufall hinaus lässt sich nicht beurteilen
 lacking-nothing-shared = nichts wurde von mindestens zwei Menschen gewertet
-lacking-disconnected = { $groups } Gruppen von Dingen wurden nie miteinander verglichen
-lacking-separated = manche Dinge verloren nie gegen die anderen
+lacking-disconnected = { $groups } Gruppen von Sachen wurden nie miteinander verglichen
+lacking-separated = manche Sachen verloren nie gegen die anderen
 lacking-unsettled = die Schätzung kam nicht zur Ruhe
 lacking-no-span = alle { $n } Beobachtungen fallen auf eine Zeit; keine Änderung ist messbar
 lacking-time-goes-back = die Aufzeichnungen stehen nicht in der Reihenfolge der Zeit

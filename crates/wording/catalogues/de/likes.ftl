@@ -44,7 +44,7 @@ likes-half-a-minute = Keine Wahl in etwa einer halben Minute heißt „nichts“
 likes-move-freely = Lass { $name } sich frei bewegen; fünf Minuten sind üblich. Nimm die Zeit, womit { $name } sich beschäftigt, eines nach dem anderen.
 likes-begin = Anfangen
 likes-times = Zeiten in Sekunden
-likes-seconds-there = Sekunden, die die Dinge da waren
+likes-seconds-there = Sekunden, die die Sachen da waren
 likes-seconds-busy = { $thing }: Sekunden damit beschäftigt
 likes-pieces-eaten = { $thing }: gefressene Stücke
 likes-note-times = Diese Zeiten notieren
@@ -56,9 +56,9 @@ likes-format = { $format ->
    *[free_access] Alles auf einmal, mit Stoppuhr
 }
 likes-about = { $format ->
-    [paired] Jedes Paar einmal je Runde, Seiten ausgeglichen. Am sichersten; am längsten: 6 Dinge ergeben 15 Durchgänge. (Fisher et al. 1992)
-    [multiple] Dinge in einer Reihe; Genommenes wird nicht zurückgelegt. Schnell: 6 Dinge ergeben 6 Durchgänge. (DeLeon & Iwata 1996)
-    [single] Kommt { $name } überhaupt? Für ein Tier, das nicht zwischen Dingen wählt. (Pace et al. 1985)
+    [paired] Jedes Paar einmal je Runde, Seiten ausgeglichen. Am sichersten; am längsten: 6 Sachen ergeben 15 Durchgänge. (Fisher et al. 1992)
+    [multiple] Sachen in einer Reihe; Genommenes wird nicht zurückgelegt. Schnell: 6 Sachen ergeben 6 Durchgänge. (DeLeon & Iwata 1996)
+    [single] Kommt { $name } überhaupt? Für ein Tier, das nicht zwischen Sachen wählt. (Pace et al. 1985)
    *[free_access] Alles liegt fünf Minuten da; du nimmst die Zeit, womit { $name } sich beschäftigt. Gut für Spiel und Orte. (Roane et al. 1998)
 }
 likes-new-title = Ein Vorlieben-Test
@@ -72,53 +72,57 @@ likes-rounds = Runden
 likes-rounds-hint = jedes Paar (oder jede Reihe) einmal je Runde; eine oder zwei am Tag genügen
 likes-where-to-test = Teste am Ort und zur Tageszeit, in der die Wörter gebraucht werden; ein sattes Tier mag Futter weniger. { $name } darf jederzeit gehen.
 likes-format-missing = fehlt; wähle eine
-likes-how-many = müssen { $least } bis { $most } Dinge sein, nicht { $ticked }; kreuze mehr oder weniger an
+likes-how-many = müssen { $least } bis { $most } Sachen sein, nicht { $ticked }; kreuze mehr oder weniger an
 likes-rounds-missing = fehlen; 1 ist ein guter Anfang
 likes-page-title = Was { $name } mag
 likes-no-test-today = Heute kein Test: starke Zeichen von Stress wurden notiert. Gib Raum; ein ruhiger Tag kommt.
 likes-nothing-tested = Noch ist nichts getestet. Ein Test zeigt, was { $name } wählt; die ersten Wörter sollten das meistgewählte sein.
 likes-from-trials = { $trials ->
-    [one] Aus n = 1 Durchgang, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
-   *[other] Aus n = { $trials } Durchgängen, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
+    [one] Aus einem Durchgang, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
+   *[other] Aus { $trials } Durchgängen, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
 }
 likes-test-again = Noch einmal testen:
 likes-new-test = Neuer Test
 likes-ranking = Reihenfolge
 likes-sheet = Ein Blatt davon zum Drucken
 likes-disagree = Testarten können sich widersprechen: Hunde ordneten Futter zu zweit und in der Reihe verschieden; nur das letzte stimmte überein (Cameron, Siddall & Bizo 2021). Vorlieben ändern sich mit Stunde und Tag; ältere Durchgänge zählen weniger.
-likes-known-how = Wahrscheinlichkeit, dass nichts anderes klar besser ist: { $share }, n = { $n } Wahlen. 90 % genügen; bei 60 Wahlen ist Schluss, { $name } zuliebe.
+likes-known-how = Wie sicher: die Wahrscheinlichkeit, dass nichts anderes klar besser ist. 90 % genügen; bei 60 Wahlen ist Schluss, { $name } zuliebe.
 likes-next = Was als Nächstes anbieten
 likes-next-pair = { $left } links von { $name }, { $right } rechts.
 likes-offer-pair = Dieses Paar jetzt anbieten
 likes-tests-so-far = Tests bisher
 likes-none-yet = Noch keine.
 likes-test-line = { $trials ->
-    [one] { $things } Dinge · n = 1 Durchgang
-   *[other] { $things } Dinge · n = { $trials } Durchgänge
+    [one] { $things } Sachen · ein Durchgang
+   *[other] { $things } Sachen · { $trials } Durchgänge
 }
 likes-begun-by = begonnen von { $name }
 likes-go-on = Weiter
 likes-see = Ansehen
 likes-this-test = Dieser Test
-likes-this-n = n = { $trials }, davon ohne Wahl: { $none }
-likes-thing = Ding
+likes-this-n = { $trials ->
+    [one] ein Durchgang
+   *[other] { $trials } Durchgänge
+}, davon ohne Wahl: { $none }
+likes-thing = Sache
 likes-offered = angeboten
 likes-in-seconds = Sekunden
 likes-taken = genommen
-likes-agree = Passen die Wahlen von { $name } zueinander? { $zeta } (1: ohne Kreis wie A vor B, B vor C, C vor A; 0: gar nicht). { $circular } von höchstens { $most } Kreisen, n = { $items } verglichene Dinge.
+likes-agree = Passen die Wahlen von { $name } zueinander? { $zeta } (1: ohne Kreis wie A vor B, B vor C, C vor A; 0: gar nicht). { $circular } von höchstens { $most } Kreisen, { $items } verglichene Sachen.
+likes-sides = Seiten: die Zahlen
 likes-side = Von links genommen: { $share }, { $p }.
-likes-over-middling = Chance, es etwas Mittlerem vorzuziehen
-likes-chance = Chance
+likes-over-middling = Wahrscheinlichkeit, es etwas Mittlerem vorzuziehen
+likes-chance = Wahrscheinlichkeit
 likes-scores = Werte: { $format }
 likes-score-of = { $format ->
     [single] Anteil der Angebote, zu denen es kam
     [free_access] Anteil der Zeit, damit beschäftigt
    *[other] Anteil der Angebote, bei denen es genommen wurde
 }
-likes-no-such-test = Dieses Heft kennt keinen solchen Test dieses Tieres.
+likes-no-such-test = Dieses Notizbuch kennt keinen solchen Test dieses Tieres.
 likes-not-offered = ist nichts, was { $name } angeboten werden darf
 likes-same-twice = muss etwas anderes sein als links
-likes-answer-wrong = muss eines der Dinge dieses Durchgangs sein, nichts oder weg
-likes-seconds-missing = fehlt; gib die Sekunden an, die die Dinge da waren
+likes-answer-wrong = muss eine der Sachen dieses Durchgangs sein, nichts oder weg
+likes-seconds-missing = fehlt; gib die Sekunden an, die die Sachen da waren
 likes-more-than-none = muss über 0 liegen
-likes-longer-than-there = sind mehr als die Zeit, die die Dinge da waren
+likes-longer-than-there = sind mehr als die Zeit, die die Sachen da waren

@@ -17,7 +17,7 @@ log-kind-name = { $kind ->
     [invitations] Einladungen und Runden
     [signs] Zeichen
     [food] Futter
-    [likes] Vorliebentests
+    [likes] Vorlieben-Tests
     [checks] Prüfungen, Tausche, Versuche
     [cards] Karten, Brett und Regeln
    *[other] andere Notizen
@@ -43,8 +43,8 @@ log-noted = { $when }{ $who ->
     [no] { "" }
    *[other] ; auch getippt, zählt also einmal
 }
-log-edit = Bearbeiten
-log-edit-this = Bearbeiten: { $what }, { $when }
+log-edit = Ändern
+log-edit-this = Ändern: { $what }, { $when }
 log-undo = Rückgängig
 log-undo-this = Rückgängig: { $what }, { $when }
 log-bring-back = Zurückholen

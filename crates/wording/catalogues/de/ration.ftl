@@ -13,10 +13,10 @@ ration-factor-source = { $source ->
     [growth_most] FEDIAF 2021, von der Hälfte bis vier Fünftel des Endgewichts; nur ein Ausgangswert
    *[growth_end] FEDIAF 2021, ab vier Fünfteln des Endgewichts; nur ein Ausgangswert
 }
-ration-no-formula = hier gibt es keine Formel { $whom }: frag in der Tierarztpraxis nach der Tagesmenge und tippe sie ein
-ration-weight = { $weight } ist kein Gewicht { $whom } ({ $low } bis { $high }): prüfe es, oder frag in der Tierarztpraxis nach der Tagesmenge und tippe sie ein
-ration-stage = „{ $stage }“ ist kein Lebensalter { $whom }: wähle ein anderes, oder frag in der Tierarztpraxis nach der Tagesmenge und tippe sie ein
-ration-no-weight = das Gewicht ist nicht bekannt: wiege das Tier, oder frag in der Tierarztpraxis nach der Tagesmenge und tippe sie ein
-ration-no-grown-weight = der Bedarf eines Welpen geht nach seinem Anteil am Endgewicht, und das ist nicht bekannt: frag die Zuchtstätte oder eine Tierarztpraxis und tippe es ein, oder tippe die Tagesmenge ein, die eine Tierarztpraxis nennt
-ration-outgrown = { $weight } ist mehr als die { $grown }, die dieser Welpe ausgewachsen haben soll: berichtige eines davon, wähle ein ausgewachsenes Lebensalter, oder frag in der Tierarztpraxis nach der Tagesmenge und tippe sie ein
-ration-no-stage = das Lebensalter ist nicht bekannt: wähle eines, oder frag in der Tierarztpraxis nach der Tagesmenge und tippe sie ein
+ration-no-formula = hier gibt es keine Formel { $whom }: frag in der Tierarztpraxis, wie viel { $name } am Tag haben darf, und tippe es ein
+ration-weight = { $weight } ist kein Gewicht { $whom } ({ $low } bis { $high }): prüfe es, oder frag in der Tierarztpraxis, wie viel { $name } am Tag haben darf, und tippe es ein
+ration-stage = „{ $stage }“ ist kein Lebensalter { $whom }: wähle ein anderes, oder frag in der Tierarztpraxis, wie viel { $name } am Tag haben darf, und tippe es ein
+ration-no-weight = das Gewicht von { $name } ist nicht bekannt: wiege { $name }, oder frag in der Tierarztpraxis, wie viel { $name } am Tag haben darf, und tippe es ein
+ration-no-grown-weight = der Bedarf eines Welpen geht nach seinem Anteil am Endgewicht, und das von { $name } ist nicht bekannt: frag die Zuchtstätte oder eine Tierarztpraxis und tippe es ein, oder tippe ein, wie viel { $name } nach Auskunft einer Tierarztpraxis am Tag haben darf
+ration-outgrown = { $weight } ist mehr als die { $grown }, die { $name } ausgewachsen haben soll: berichtige eines davon, wähle ein ausgewachsenes Lebensalter, oder frag in der Tierarztpraxis, wie viel { $name } am Tag haben darf, und tippe es ein
+ration-no-stage = das Lebensalter von { $name } ist nicht bekannt: wähle eines, oder frag in der Tierarztpraxis, wie viel { $name } am Tag haben darf, und tippe es ein

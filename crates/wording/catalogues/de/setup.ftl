@@ -1,9 +1,9 @@
 setup-what = { $step ->
     [food] Wie viel Futter darf { $name } haben?
-    [wants] Was könnte { $name } mögen? Füge vier Dinge hinzu.
+    [wants] Was könnte { $name } mögen? Füge vier Sachen hinzu.
     [likes] Teste, was { $name } mag
     [words] Wähle die ersten Wörter für { $name }
-    [places] Zeige, wo die Tasten liegen
+    [places] Zeige, wo die Knöpfe liegen
    *[people] Füge alle hinzu, die { $name } antworten
 }
 setup-why = { $step ->

@@ -87,9 +87,9 @@ sheets-not-now = Jetzt nicht: { $declined }, etwas anderes: { $other }.
 sheets-missed = Verpasst oder keine Antwort notiert: { $share }.
 
 sheets-body-language = Notierte Körpersprache
-sheets-signs = Macht mit: { $joining }. Leichte Anzeichen von Stress: { $mild }. Starke Anzeichen: { $strong }.
+sheets-signs = Macht mit: { $joining }. Leichte Zeichen von Stress: { $mild }. Starke Zeichen: { $strong }.
 sheets-strong-sign = { $day }: { $sign }
-sheets-signs-note = Wie es die Menschen dort sahen. Ein einzelnes Anzeichen sagt wenig; achte auf den ganzen Körper und die Lage.
+sheets-signs-note = Wie es die Menschen dort sahen. Ein einzelnes Zeichen sagt wenig; achte auf den ganzen Körper und die Lage.
 
 sheets-food = Futterbelohnungen
 sheets-reckoned = Gerechnet mit { $day } kcal am Tag, davon Belohnungen höchstens { $rewards } kcal. Grundlage: { $basis }.
@@ -99,23 +99,36 @@ sheets-why-unknown = sie ist nicht bekannt
 
 sheets-likes = Vorlieben
 sheets-last-tested = Zuletzt getestet am { $day }.
-sheets-not-tested = Nicht genug getestet, um etwas zu sagen ({ $trials } Durchgänge).
+sheets-not-tested = Nicht genug getestet, um etwas zu sagen ({ $trials ->
+    [0] kein Durchgang
+    [one] ein Durchgang
+   *[other] { $trials } Durchgänge
+}).
 
 sheets-not-known = Was nicht bekannt ist
 sheets-open-no-check = Ob { $name } ein Wort versteht: Es gab keine geplante Prüfung. Drücken kann auch von der Gewohnheit an einen Ort kommen, von Hinweisen, die Menschen unbewusst geben, oder von dem, was sich früher gelohnt hat.
-sheets-open-checks = Ob { $name } ein Wort versteht, klärt dieses Blatt nicht: { $checks } Durchgänge geplanter Prüfungen, zu lesen auf der Seite Belege.
+sheets-open-checks = Ob { $name } ein Wort versteht, klärt dieses Blatt nicht: { $checks ->
+    [one] ein Durchgang
+   *[other] { $checks } Durchgänge
+} geplanter Prüfungen, zu lesen auf der Seite Belege.
 sheets-open-word = Wie auf „{ $word }“ bei Einladung geantwortet wird.
 sheets-open-little = Wenig über „{ $word }“ bei Einladung (n = { $n }).
 sheets-open-sessions = Wie gern { $name } mitmacht: In diesem Zeitraum wurde keine Sitzung notiert.
-sheets-open-likes = Was { $name } am liebsten mag: Es gab keinen Vorliebentest.
+sheets-open-likes = Was { $name } am liebsten mag: Es gab keinen Vorlieben-Test.
 
 sheets-nothing-tested = Noch wurde nichts getestet.
-sheets-trials = Aus { $trials } Durchgängen, davon ohne Wahl: { $none }.
-sheets-trials-last = Aus { $trials } Durchgängen, der letzte am { $day }, davon ohne Wahl: { $none }.
+sheets-trials = Aus { $trials ->
+    [one] einem Durchgang
+   *[other] { $trials } Durchgängen
+}, davon ohne Wahl: { $none }.
+sheets-trials-last = Aus { $trials ->
+    [one] einem Durchgang
+   *[other] { $trials } Durchgängen
+}, der letzte am { $day }, davon ohne Wahl: { $none }.
 sheets-test-again = Noch einmal testen:
-sheets-over-middling = Chance, vor einer mittelmäßig beliebten Sache genommen zu werden
-sheets-chance = Chance
-sheets-consistency = Stimmigkeit der Wahlen zu zweit: { $zeta } (1 ist ohne Kreis wie A vor B, B vor C, C vor A; 0 ist keine; { $circular } von höchstens { $most } Kreisen, { $items } verglichene Dinge).
+sheets-over-middling = Wahrscheinlichkeit, vor einer mittelmäßig beliebten Sache genommen zu werden
+sheets-chance = Wahrscheinlichkeit
+sheets-consistency = Stimmigkeit der Wahlen zu zweit: { $zeta } (1 ist ohne Kreis wie A vor B, B vor C, C vor A; 0 ist keine; { $circular } von höchstens { $most } Kreisen, { $items } verglichene Sachen).
 sheets-side = Von links aus Sicht von { $name } genommen: { $share }, { $p }.
 sheets-scores = Werte je Art des Tests
 sheets-thing = Sache
@@ -137,7 +150,7 @@ sheets-answers = Alle antworten
 sheets-not-now-said = Jetzt nicht
 sheets-ends-session = beendet eine Sitzung
 sheets-for-all = alle
-sheets-every-press = Antworte auf jeden Druck, auch auf einen, der wie ein Stolpern aussieht.
+sheets-every-press = Antworte auf jeden Druck, auch auf einen, der nach Versehen aussieht.
 sheets-come-and-go = Jedes Tier darf kommen und gehen; ruf oder locke es nie zum Brett.
 sheets-batteries = Verschließ Batteriefächer mit ihren Schrauben. Eine verschluckte oder zerbissene Batterie ist ein Notfall. Ein Tier: Ruf sofort eine Tierarztpraxis an. Ein Kind, das eine Knopfzelle verschluckt oder in Nase oder Ohr gesteckt hat: sofort in die Notaufnahme.
 sheets-of-animal = { $name }:
@@ -156,7 +169,7 @@ sheets-written = Geschrieben: { $file } ({ $pages ->
 }).
 sheets-no-animal-needed = Das Blatt „{ $sheet }“ betrifft das ganze Zuhause: Lass --animal weg.
 sheets-many-animals = Hier leben mehrere Tiere: Sag mit --animal, welches, eines von { $names }.
-sheets-no-animal = Hier lebt noch kein Tier: Füg eines auf der Seite Leute hinzu.
+sheets-no-animal = Hier lebt noch kein Tier: Füg eines auf der Seite Menschen hinzu.
 sheets-picture-unread = Das Bild von „{ $word }“ ist nicht lesbar: Das Blatt kommt ohne es aus. Nimm es auf der Karte des Wortes neu auf.
 sheets-no-typeface = die Schrift ist nicht lesbar
 sheets-pdf-refused = das PDF konnte nicht geschrieben werden: { $why }

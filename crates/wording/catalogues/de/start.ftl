@@ -19,6 +19,6 @@ start-home = Wie euer Zuhause heißt
 start-home-hint = nur wenn du magst, etwa: das Haus am Park
 start-home-of = Zuhause von { $name }
 start-zone-field = Zeitzone
-start-bring = Schon ein Heft oder Tagebuch geführt? { $link }
+start-bring = Schon ein Notizbuch oder Tagebuch geführt? { $link }
 start-bring-link = Eine Datei einlesen
 start-no-vet = Sayso hilft beim Hinsehen und Zählen. Es ersetzt weder Tierarztpraxis noch Fachleute für Verhalten.

@@ -38,13 +38,13 @@ store-import-faults = { $count ->
 }
 store-import-other-homes = die Datei würde mehrere Zuhause in dieses Notizbuch bringen: { $homes }. Um auf Dauer mehrere in einem Notizbuch zu halten, sag es ausdrücklich
 store-import-taken = ein anderer Eintrag mit der id { $id } ist schon gespeichert
-store-row = { $line ->
-    [0] { $field }: erwartet { $wanted }
-   *[other] Zeile { $line }, { $field }: erwartet { $wanted }
-}
-store-row-found = { $line ->
-    [0] { $field }: gefunden „{ $found }“; erwartet { $wanted }
-   *[other] Zeile { $line }, { $field }: gefunden „{ $found }“; erwartet { $wanted }
-}
 store-database = Datenbank: { $why }
 store-no-home-yet = { $dir } enthält noch kein Zuhause
+store-damaged-row = Eintrag { $id } (Zeile { $row }): { $what }
+store-row-no-event = ihr Inhalt ist kein Eintrag
+store-row-column = ihre Spalte { $column } sagt etwas anderes als ihr Inhalt
+store-log-left = sie ist weg, aber { $file } daneben nicht; darin können Einträge sein
+store-other-schema = ihr Schema { $schema } ist nicht das, das dieses Programm gemacht hat
+store-snapshot = der Schnappschuss von { $home } { $what }; entferne die Datei { $file } und beginne neu: das Protokoll ist die Wahrheit, und daraus wird ein anderer gemacht
+store-snapshot-differs = weicht bei Eintrag { $id } (Zeile { $row }) vom Protokoll ab
+store-snapshot-more = enthält Eintrag { $id }, den das Protokoll nicht hat

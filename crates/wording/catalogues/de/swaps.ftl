@@ -1,14 +1,14 @@
 swaps-title = Vereinbarte Tausche
 swaps-earlier = Frühere Zeiten
-swaps-choice = { $lead } Absichtlich etwas anderes zu geben kann enttäuschen. Lass es bei einem Tier, das neu, krank oder ängstlich ist oder Dinge bewacht. Hör bei Stresszeichen auf (Wegdrehen, Lippenlecken, Winseln, Pföteln, Weggehen); ein starkes Zeichen beendet es sofort.
+swaps-choice = { $lead } Absichtlich etwas anderes zu geben kann enttäuschen. Lass es bei einem Tier, das neu, krank oder ängstlich ist oder Sachen bewacht. Hör bei Stresszeichen auf (Wegdrehen, Lippenlecken, Winseln, Pföteln, Weggehen); ein starkes Zeichen beendet es sofort.
 swaps-choice-lead = Deine Entscheidung, { $name } zuliebe.
 swaps-thing-food = { $thing } – Futter
-swaps-why = Drückt { $name } für genau dieses Ding, oder ist jedes gute Ding recht? Nur ein Weg zeigt es: Ab und zu kommt zufällig etwas anderes, und wir sehen, ob { $name } weiterdrückt.
-swaps-how = Du antwortest wie immer: Wenn du etwas geben willst, sagt das Brett, was. Eines von acht Malen ist es das Ding eines anderen Worts. Was { $name } danach tut, zählt, nicht was du davon hältst.
+swaps-why = Drückt { $name } für genau diese Sache, oder ist jede gute Sache recht? Nur ein Weg zeigt es: Ab und zu kommt zufällig etwas anderes, und wir sehen, ob { $name } weiterdrückt.
+swaps-how = Du antwortest wie immer: Wenn du etwas geben willst, sagt das Brett, was. Eines von acht Malen ist es die Sache eines anderen Worts. Was { $name } danach tut, zählt, nicht was du davon hältst.
 swaps-not-now = Jetzt nicht: Es wurden starke Stresszeichen notiert. Gib { $name } Raum; vereinbart es an einem ruhigen Tag.
 swaps-too-few-words = { $words ->
-    [0] Tausche brauchen mindestens zwei Wörter, jedes mit einem eigenen Ding; { $name } hat keines.
-   *[other] Tausche brauchen mindestens zwei Wörter, jedes mit einem eigenen Ding; { $name } hat { $words }.
+    [0] Tausche brauchen mindestens zwei Wörter, jedes mit einer eigenen Sache; { $name } hat keines.
+   *[other] Tausche brauchen mindestens zwei Wörter, jedes mit einer eigenen Sache; { $name } hat { $words }.
 }
 swaps-to-words = Zu den Wörtern
 swaps-field-words = Wörter, die mitmachen
@@ -24,7 +24,7 @@ swaps-begin = Mit den Tauschen beginnen
 swaps-running = { $lead }: { $words }.
 swaps-running-lead = Tausche laufen
 swaps-drawn = Ausgeloste Antworten
-swaps-swapped = Davon ein anderes Ding
+swaps-swapped = Davon eine andere Sache
 swaps-as-drawn = Wie ausgelost gegeben
 swaps-of = { $some } von { $all }
 swaps-against = Ein Abschnitt von vier Tagen mit einer Antwort, die nicht wie ausgelost gegeben wurde, kann dagegen zählen, nie dafür.
@@ -35,8 +35,8 @@ swaps-answer-how = Antworte auf dem Brett unter „Antworten“. Nichts zu geben
 swaps-to-board = Zum Brett
 swaps-dates = { $from } bis { $to }
 swaps-past = { $drawn ->
-    [one] { $dates }: { $words }. Eine Antwort ausgelost, ein anderes Ding { $swapped }, wie ausgelost gegeben { $given }.
-   *[other] { $dates }: { $words }. { $drawn } Antworten ausgelost, ein anderes Ding { $swapped }, wie ausgelost gegeben { $given }.
+    [one] { $dates }: { $words }. Eine Antwort ausgelost, eine andere Sache { $swapped }, wie ausgelost gegeben { $given }.
+   *[other] { $dates }: { $words }. { $drawn } Antworten ausgelost, eine andere Sache { $swapped }, wie ausgelost gegeben { $given }.
 }
 swaps-stopped = Beendet.
 swaps-stopped-signs = Wegen Stresszeichen beendet.

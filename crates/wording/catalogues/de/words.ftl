@@ -2,7 +2,7 @@ words-first = Erste Wörter
 words-further = Weitere Wörter vorschlagen
 words-none-yet = Noch kein Wort. Zwei oder drei reichen für den Anfang (üblich, ohne Quelle).
 words-take = Diese Wörter nehmen
-words-button-says = Die Taste sagt
+words-button-says = Der Knopf sagt
 words-says = „{ $says }“:
 words-untested = Noch kein Vorlieben-Test: was { $name } mag, ist hier eine Vermutung.
 words-test-first = Erst testen, etwa zehn Minuten
@@ -15,12 +15,15 @@ words-left-out = Weggelassen, und warum ({ $things })
 words-why-these = Warum diese?
 words-score = Beste Mischung: beliebt, schnell gegeben, gut zu unterscheiden. Wert { $total }: Beliebtheit und Gaben { $liked }, Arten { $kinds }, Klangabstand { $apart }, schon gesagt { $said }.
 words-best-in = In { $share } von { $draws } Ziehungen aus dem, was noch offen ist, die beste Zusammenstellung.
-words-how-much = { $guess ->
-    [yes] etwa { $times } Mal am Tag am Brett (bisher eine Vermutung)
-   *[no] etwa { $times } Mal am Tag am Brett
+words-how-much = etwa { $times ->
+    [one] einmal
+   *[other] { $times }-mal
+} am Tag am Brett{ $guess ->
+    [yes] { " " }(bisher eine Vermutung)
+   *[no] { "" }
 }
 words-not-tested = Noch nicht getestet: ob { $name } es mag, ist eine Vermutung.
-words-picked = Chance, dass { $name } es etwas Mittlerem vorzieht: { $figure }.
+words-picked = Wahrscheinlichkeit, dass { $name } es etwas Mittlerem vorzieht: { $figure }.
 words-scored = { $format ->
     [free_access] Damit beschäftigt im Test mit Stoppuhr: { $figure }.
    *[other] Im Test genommen: { $figure }.
@@ -29,9 +32,21 @@ words-seconds-measured = Das Geben dauert etwa { $seconds } s: zu Hause gemessen
 words-seconds-kind = Das Geben dauert etwa { $seconds } s: wie bei anderem dieser Art zu Hause, n = { $n }, bis es eine eigene Zahl hat.
 words-seconds-card = Das Geben dauert { $seconds } s, wie auf der Karte steht.
 words-seconds-usual = Das Geben dauert etwa { $seconds } s: bei dieser Art üblich (ohne Quelle), bis es fünfmal gegeben wurde.
-words-a-day-measured = An einem üblichen Tag { $times } Mal gegeben: an { $days } Tagen gemessen.
-words-a-day-card = Höchstens { $times } Mal am Tag, wie auf der Karte steht.
-words-a-day-usual = Höchstens { $times } Mal am Tag: bei dieser Art üblich (ohne Quelle).
+words-a-day-measured = An einem üblichen Tag { $times ->
+    [one] einmal
+   *[other] { $times }-mal
+} gegeben: an { $days ->
+    [one] einem Tag
+   *[other] { $days } Tagen
+} gemessen.
+words-a-day-card = Höchstens { $times ->
+    [one] einmal
+   *[other] { $times }-mal
+} am Tag, wie auf der Karte steht.
+words-a-day-usual = Höchstens { $times ->
+    [one] einmal
+   *[other] { $times }-mal
+} am Tag: bei dieser Art üblich (ohne Quelle).
 words-pieces = { $pieces ->
     [one] Ein Stück am Tag passt in die Futtermenge, wenn sonst nichts als Belohnung gegeben wird.
    *[other] { $pieces } Stücke am Tag passen in die Futtermenge, wenn sonst nichts als Belohnung gegeben wird.
@@ -40,9 +55,9 @@ words-already-said = Ihr sagt dieses Wort schon oft.
 words-sounds-like-one = Klingt fast wie „{ $other }“: ein anderes Wort ist leichter zu unterscheiden.
 words-how-many = müssen für den Anfang 1 bis { $most } Wörter sein, nicht { $ticked }
 words-must-not = Darf nicht gegeben werden: { $why }.
-words-twice = „{ $says }“ ist schon auf einer anderen Taste; wähle ein anderes Wort
-words-no-set = Noch kein Vorschlag: { $usable } der genannten Dinge können erste Wörter sein, { $needed } werden gebraucht.
-words-too-many = Kein Vorschlag: zu viele Dinge zum Vergleichen. Lege zuerst einige weg.
+words-twice = „{ $says }“ ist schon auf einem anderen Knopf; wähle ein anderes Wort
+words-no-set = Noch kein Vorschlag: { $usable } der genannten Sachen können erste Wörter sein, { $needed } werden gebraucht.
+words-too-many = Kein Vorschlag: zu viele Sachen zum Vergleichen. Lege zuerst einige weg.
 words-no-allowance = Wie viel Futter { $name } haben darf, ist nicht festgelegt; so lässt es sich nicht einteilen.
 words-bad-figure = Eine Zahl auf der Karte kann nicht stimmen.
 words-not-at-board = Man kann es nicht immer wieder am Brett geben, und ein erstes Wort braucht viele schnelle Wiederholungen. Geht es doch, sag es auf der Karte.
@@ -81,7 +96,13 @@ words-these-alike = Diese klingen sehr ähnlich:
 words-different = Ein anderes Wort für eines davon ist leichter zu unterscheiden.
 words-off = Weggenommen, oder für andere ({ $words })
 words-to-others = für andere
-words-shown = gezeigt n = { $shown } · eigene Drücke in 28 Tagen n = { $own }
+words-shown = { $shown ->
+    [one] einmal
+   *[other] { $shown }-mal
+} gezeigt · in 28 Tagen { $own ->
+    [one] einmal
+   *[other] { $own }-mal
+} von selbst gedrückt
 words-stage = { $stage ->
     [prepare] vorbereiten
     [show] zeigen
@@ -89,7 +110,7 @@ words-stage = { $stage ->
    *[converse] sich unterhalten
 }
 words-figures-say = – die Zahlen sprechen für: { $stage }
-words-on-another = ist schon auf einer anderen Taste; wähle ein anderes Wort, oder öffne jene Karte
+words-on-another = ist schon auf einem anderen Knopf; wähle ein anderes Wort, oder öffne jene Karte
 words-gives-nothing = nichts: es sagt nur etwas
 words-new-title = Ein neues Wort
 words-quoted = „{ $says }“
@@ -109,14 +130,14 @@ words-on-board = auf dem Brett (abwählen nimmt es weg; Notiertes bleibt)
 words-back = Zurück zu Wörtern
 words-rules-for = Hausregeln dafür
 words-rules-none = Keine eigenen.
-words-no-such = Dieses Heft kennt dieses Wort nicht.
+words-no-such = Dieses Notizbuch kennt dieses Wort nicht.
 words-board-title = Das Brett
 words-would-move = Ein Wort, das wandert, muss neu gefunden werden: lass bekannte Wörter, wo sie sind, wenn du kannst. Das würde wandern:
 words-rows = Reihen
 words-columns = Plätze je Reihe
 words-change-size = Größe ändern
 words-board-language = Sprache der Wörter
-words-board-language-hint = die der Tasten; ähnlich klingende Wörter werden nach ihrer Schreibung gefunden
+words-board-language-hint = die der Knöpfe; ähnlich klingende Wörter werden nach ihrer Schreibung gefunden
 words-not-on-it = Nicht darauf: { $words }.
 words-propose-places = Plätze dafür vorschlagen
 words-places-stay = Wörter auf dem Brett bleiben. Ähnlich klingende liegen getrennt, viel genutzte in Reichweite.
@@ -160,6 +181,7 @@ words-stage-with = Stufe mit { $name }
 words-stage-now = Jetzt: { $stage }, { $means }.
 words-figures-agree = Die Zahlen sprechen für dasselbe.
 words-figures-differ = Die Zahlen sprechen für { $stage }: { $means }.
+words-figures-behind = Weshalb
 words-because = Weil:
 words-would-change = Was es ändern würde:
 words-fact-shown = Gezeigt

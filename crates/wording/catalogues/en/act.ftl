@@ -45,7 +45,7 @@ act-answer = Answer every press of “{ $word }”, also with “not now”.
 act-signal-times = { $name } asks for “{ $word }” more than you can give. Put up a sign all can see: for { $available } s answer every press with the thing, then for { $unavailable } s say “not now” and offer something else, and again.
 act-rest = Teach nothing today. Answer presses of “{ $word }”.
 act-plan-check = Plan a check of { $words }.
-act-go-on-with-check = Go on with the check: { $done } of { $of } trials are done.
+act-go-on-with-check = Go on with the check: { $done } of { $of } trials done.
 act-quoted = “{ $word }”
 
 # What would change it.
@@ -61,6 +61,7 @@ act-change-test-recorded = A likes test recorded.
 act-change-word-made = A word card made.
 act-change-allowance-set = An allowance typed in, or what is missing filled in.
 act-change-card-filled = The card filled in.
+act-change-ends-no-session = Its card no longer says that it ends a session.
 act-change-usual-speed = Presses at the usual speed again, such as after a new battery.
 act-change-heard-again = A press of it that is heard, or its new recording enrolled.
 act-change-test-agrees = A test whose ranking agrees with the one before.

@@ -39,13 +39,20 @@ advice-next-words-invited = “{ $word }” { $times ->
    *[other] { $times } times, { $invited } of them invited
 }
 advice-next-answer = Answer whatever { $name } presses.
-advice-length-few-sessions = Common practice: only { $timed } timed sessions in four weeks.
+advice-length-few-sessions = Common practice: { $timed ->
+    [0] no timed session
+    [one] only one timed session
+   *[other] only { $timed } timed sessions
+} in four weeks.
 advice-length-few-left = Common practice: fewer than a quarter of { $timed } timed sessions were left early.
 advice-length-quarter-left = A quarter of { $timed } timed sessions had been left by { $minutes } min; end before that.
 
 # What went well this week.
 advice-good-first-press = First press of “{ $word }” by { $name } alone, { $day }.
-advice-good-more-presses = “{ $word }”: { $now } own presses in seven days, { $before } in the four weeks before.
+advice-good-more-presses = “{ $word }”: { $now ->
+    [one] one own press
+   *[other] { $now } own presses
+} in seven days, { $before } in the four weeks before.
 advice-good-check-passed = Check passed: { $words }, right { $right } of { $of } times.
 advice-good-joined = { $name } joined { $joined } of { $of } sessions.
 advice-good-taken = { $name } took { $taken } of { $of } things given.
@@ -55,12 +62,19 @@ advice-lean-left = { $name } leans to the left side: mix sides well and test on.
 advice-lean-right = { $name } leans to the right side: mix sides well and test on. The ranking allows for it.
 advice-lean-too-few = Too few choices to say anything about sides.
 advice-lean-none = No sign of a lean to one side beyond chance.
-advice-known-well-enough = Clear favourites for now: { $best } ({ $sure } sure, n = { $n } choices).
-advice-known-enough-for-now = Not settled, but enough for now; best so far: { $best } ({ $sure } sure, n = { $n } choices).
-advice-known-not-yet = Not clear yet; best so far: { $best } ({ $sure } sure, n = { $n } choices).
+advice-known-well-enough = Clear favourites for now: { $best } ({ $sure } sure, { $n ->
+    [one] one choice
+   *[other] { $n } choices
+}).
+advice-known-enough-for-now = Not settled, but enough for now; best so far: { $best } ({ $sure } sure, { $n ->
+    [one] one choice
+   *[other] { $n } choices
+}).
+advice-known-not-yet = Not clear yet; best so far: { $best } ({ $sure } sure, { $n ->
+    [one] one choice
+   *[other] { $n } choices
+}).
 advice-next-pair = This pair would tell most about which few are best; sides balance earlier ones.
-advice-chance-even = One in { $words } words would be { $even }.
-advice-chance-habit = One in { $words } words would be { $even }; when others are invited, this one is pressed in { $habit }.
 
 # Where a word stands.
 advice-stage-prepare = prepare

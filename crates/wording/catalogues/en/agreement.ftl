@@ -63,8 +63,14 @@ agreement-none = none (n = { $n })
 agreement-lacking = { $figure }; { $why }
 agreement-few = below { $least } scores its interval is too short
 agreement-wrong-empty = no scores: write a line for each thing scored, with a column for each person, such as “press,brush”
-agreement-wrong-ragged = line { $line } has { $got } columns where line { $first } has { $wanted }; leave a column empty where somebody gave no score
-agreement-wrong-people = { $n } columns; two to twenty people are compared, a column for each, parted by commas, semicolons or tabs
+agreement-wrong-ragged = line { $line } has { $got ->
+    [one] { $got } column
+   *[other] { $got } columns
+} where line { $first } has { $wanted }; leave a column empty where somebody gave no score
+agreement-wrong-people = { $n ->
+    [one] { $n } column
+   *[other] { $n } columns
+}; two to twenty people are compared, a column for each, parted by commas, semicolons or tabs
 agreement-wrong-long = too many lines
 agreement-wrong-number = line { $line }, { $person }: “{ $got }” is no number; numbers are needed unless the scores are names
 agreement-wrong-names = too many different names; are these numbers?

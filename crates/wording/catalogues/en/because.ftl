@@ -16,26 +16,71 @@ because-recurring = It keeps coming back: in { $weeks } of the last { $of } week
 because-left-sessions = { $name } left { $left } of the last sessions joined: { $share }.
 because-mild-signs = Sessions this week with a mild sign of stress: { $share }.
 because-sudden-change = Own presses over the last two days: { $now }. Over the four weeks before: { $before }.
-because-food-given = { $given } kcal given in { $feeds } feeds today; the day’s rewards are { $budget } kcal.
+because-food-given = { $given } kcal given { $feeds ->
+    [one] in one feed
+   *[other] in { $feeds } feeds
+} today; the day’s rewards are { $budget } kcal.
 because-rewards-listed = { $rewards ->
     [0] No reward is listed yet; a likes test compares at least two.
     [one] One reward is listed; a likes test compares at least two.
    *[other] { $rewards } rewards are listed; a likes test compares at least two.
 }
-because-no-likes-test = { $rewards } rewards are listed, none of them tested.
-because-no-word-yet = { $trials } trials of likes tests are recorded, and no word is on the board yet.
+because-no-likes-test = { $rewards ->
+    [one] One reward is listed, and it is not tested.
+   *[other] { $rewards } rewards are listed, none of them tested.
+}
+because-no-word-yet = { $trials ->
+    [one] One trial of a likes test is recorded
+   *[other] { $trials } trials of likes tests are recorded
+}, and no word is on the board yet.
 because-no-allowance = It cannot be worked out from what is on the card.
 because-card-lacks = The card lacks { $lacks }. A word is easier to learn where all answer alike (common practice, no source).
-because-slowing = “{ $word }” plays slower by { $by }, in presses heard over { $days } days. Chance that it slows more than healthy buttons do: { $probability }.
-because-silent = “{ $word }” was last heard on { $day }, { $days } days ago. Other words were heard { $others } times since.
-because-never-heard = “{ $word }” has not been heard in { $days } days of listening. Other words were heard { $others } times.
-because-silent-before = “{ $word }” was last heard on { $day }, { $days } days ago, before that { $before }. Other words were heard { $others } times since.
-because-noted-by-hand = “{ $word }” was noted by hand { $times } times meanwhile: it sounds, but no longer like its recording here.
+because-slowing = “{ $word }” plays slower by { $by }, in presses heard over { $days ->
+    [one] one day
+   *[other] { $days } days
+}. Probability that it slows more than healthy buttons do: { $probability }.
+because-silent = “{ $word }” was last heard on { $day }, { $days ->
+    [one] one day
+   *[other] { $days } days
+} ago. Other words were heard { $others ->
+    [one] once
+   *[other] { $others } times
+} since.
+because-never-heard = “{ $word }” has not been heard in { $days ->
+    [one] one day
+   *[other] { $days } days
+} of listening. Other words were heard { $others ->
+    [one] once
+   *[other] { $others } times
+}.
+because-silent-before = “{ $word }” was last heard on { $day }, { $days ->
+    [one] one day
+   *[other] { $days } days
+} ago, before that { $before }. Other words were heard { $others ->
+    [one] once
+   *[other] { $others } times
+} since.
+because-noted-by-hand = “{ $word }” was noted by hand { $times ->
+    [one] once
+   *[other] { $times } times
+} meanwhile: it sounds, but no longer like its recording here.
 because-silent-causes = A flat battery, a broken button or a new recording on it could be why; or there is no use for the word just now. It says nothing about what an animal knows.
 because-test-old = The last likes test is { $days } days old. Half of what it said counts as forgotten after { $half } days (common practice, no source).
-because-best-unclear = Not clear yet; best so far: { $best } ({ $probability } sure, { $choices } choices).
-because-when-wanted = Of { $of } times { $name } was invited and wanted the thing: this word pressed { $this } times, another { $other }, none { $none }.
-because-when-wanted-early = Too early to say: { $name } was invited and wanted the thing { $of } times.
+because-best-unclear = Not clear yet; best so far: { $best } ({ $probability } sure, { $choices ->
+    [0] no choice yet
+    [one] one choice
+   *[other] { $choices } choices
+}).
+because-when-wanted = Of { $of } times { $name } was invited and wanted the thing: this word pressed { $this ->
+    [0] never
+    [one] once
+   *[other] { $this } times
+}, another { $other }, none { $none }.
+because-when-wanted-early = Too early to say: { $name } was { $of ->
+    [0] never yet invited when wanting the thing
+    [one] invited and wanted the thing once
+   *[other] invited and wanted the thing { $of } times
+}.
 because-right = Of presses when invited, this word: { $share }. { $chance ->
     [more] More than chance.
    *[other] Not more than chance yet.
@@ -44,13 +89,38 @@ because-right-elsewhere = Of presses when invited, this word: { $share }; presse
     [more] More than chance.
    *[other] Not more than chance yet.
 }
-because-showings = Shown { $showings } times (wanted: { $wanted }) on { $days } days (wanted: { $dayswanted }).
+because-showings = { $showings ->
+    [0] Never shown
+    [one] Shown once
+   *[other] Shown { $showings } times
+} (wanted: { $wanted }), { $days ->
+    [0] on no day
+    [one] on one day
+   *[other] on { $days } days
+} (wanted: { $dayswanted }).
 because-joining = Sessions joined in four weeks: { $share }. Before inviting, clearly more than { $floor }.
-because-mastery = { $sessions } sessions in a row (wanted: { $wanted }) with { $share } or more pressed and right, with { $people } people (wanted: { $peoplewanted }).
-because-own-presses = Own presses with the thing taken: { $presses } (wanted: { $wanted }), on { $days } days (wanted: { $dayswanted }).
-because-later-unknown = Whether it lasts is not known: { $wanted } invitations two weeks and more after mastery (wanted: { $needed }).
+because-mastery = { $sessions ->
+    [0] No session in a row yet
+    [one] One session in a row
+   *[other] { $sessions } sessions in a row
+} (wanted: { $wanted }) with { $share } or more pressed and right, { $people ->
+    [0] with nobody yet
+    [one] with one person
+   *[other] with { $people } people
+} (wanted: { $peoplewanted }).
+because-own-presses = Own presses with the thing taken: { $presses } (wanted: { $wanted }), { $days ->
+    [0] on no day
+    [one] on one day
+   *[other] on { $days } days
+} (wanted: { $dayswanted }).
+because-later-unknown = Whether it lasts is not known: { $wanted ->
+    [0] no invitation
+    [one] one invitation
+   *[other] { $wanted } invitations
+} two weeks and more after mastery (wanted: { $needed }).
 because-later = Two weeks and more after mastery: pressed { $pressed } of the { $wanted } times { $name } wanted the thing, right in { $right } of { $presses }.
 because-strain = Strong signs of stress on several days in sessions with this word.
+because-ends-sessions = This word ends a session: it is shown then, and nobody waits for it.
 because-not-prepared = The word’s reward or answer is not settled.
 because-contradiction = The records contradict themselves: { $why }
 because-no-recording-checked = Nobody has checked a recording of it here. Family dogs answered about 30% of trained cues from buttons, near 100% from a live voice (17 dogs; Higaki 2025, figures from a press text).
@@ -79,5 +149,8 @@ because-people-give = { $one } gives for { $first } of presses, { $two } for { $
 because-many-presses = Own presses in { $days } days: { $rate } (bar { $bar } a day).
 because-given-share = Answered with the thing: { $share }.
 because-signalled-times = Times of yes and no with a signal: Hanley, Iwata & Thompson 2001, whose last step was 60 s and 240 s. The first step is from memory, those between are ours.
-because-never-checked = { $words } words are in use and were never checked.
-because-check-open = { $done } of { $of } trials of the check are done.
+because-never-checked = { $words ->
+    [one] One word is in use and was never checked.
+   *[other] { $words } words are in use and were never checked.
+}
+because-check-open = { $done } of { $of } trials of the check done.

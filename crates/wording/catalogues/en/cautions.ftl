@@ -18,4 +18,4 @@ cautions-may-hold = { $level ->
 cautions-never = Never give this to { $name }.
 cautions-eaten = { $why }. Eaten already? Call a veterinarian now.
 cautions-care = Care, for { $name }:
-cautions-checked = The name is checked against a list of dangerous foods as you keep it, in English, Spanish, German, French and Portuguese. { $note }
+cautions-checked = The name is checked against a list of dangerous foods when you save it, in English, Spanish, German, French and Portuguese. { $note }

@@ -41,7 +41,10 @@ checks-finished-otherwise = { $trials ->
     [one] Finished, one trial, but not as planned
    *[other] Finished, { $trials } trials, but not as planned
 }
-checks-going = { $done } of { $trials } trials
+checks-going = { $trials ->
+    [one] { $done } of one trial
+   *[other] { $done } of { $trials } trials
+}
 
 # One check.
 checks-nothing-worked-out = Nothing can be worked out from this check: { $why }.

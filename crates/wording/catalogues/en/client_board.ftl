@@ -14,7 +14,7 @@ client-board-not-joined = not joined yet
 client-board-ration-unknown = Ration not known: { $why }
 client-board-no-figures = no figures yet
 client-board-used-up = Today’s food rewards are used up. Give play, touch or exploring.
-client-board-treats-left = Treats left: { $list }
+client-board-treats-left = Food rewards left: { $list }
 client-board-kcal = { $n } kcal
 client-board-clock-off = This device’s clock is { $n } minutes { $way ->
         [ahead] ahead of
@@ -74,6 +74,8 @@ client-board-pressed-again = Pressed again…
 client-board-one-more = +1 piece
 client-board-one-more-given = One piece more was given
 client-board-which-pressed = Which word did { $name } press?
+client-board-whose = { $word } was heard. Who pressed?
+client-board-whose-me = I did
 client-board-which-looked = What did { $name } look at?
 client-board-whole-board = The board as a whole
 client-board-which-brushed = Which button, without sounding it?

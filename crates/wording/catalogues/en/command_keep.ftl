@@ -1,5 +1,6 @@
 command-keep-input-too-large = standard input holds more than { $most } MiB; use `sayso import` for files
 command-keep-input-line = standard input, line { $line }: { $why }
+command-keep-input-no-array = standard input, line { $line }, column { $column }: wanted a JSON array of events; it cannot be read on from here
 command-keep-input-event = standard input, event { $number }: { $why }
 command-keep-kept = { $id } kept
 command-keep-known = { $id } known already

@@ -10,7 +10,7 @@ days-cell = { $day }: { $presses ->
    *[other] { $presses } own presses
 }{ $sessions ->
     [0] , no session
-   *[other] , { $joined } of { $sessions } sessions joined
+   *[other] , sessions joined: { $joined } of { $sessions }
 }{ $signs ->
     [none] { "" }
     [mild] , mild signs of stress
@@ -59,7 +59,6 @@ days-delay = From press to giving
 days-delay-told = Press to giving, middle value of the last seven days: { $seconds }.
 days-seconds = seconds
 days-when-invited = Time to press when invited
-days-invitations-of-days = the invitations of these days that can tell
 days-answers = Answers to own presses
 days-answer = { $answer ->
     [given] Given
@@ -102,7 +101,7 @@ days-times-as-fast = { $times } times as fast
 days-unvoiced = Asked for without a button, a week:
 days-named-figure = { $what }: { $figure }
 days-next-words = Words that could come next
-days-hold = { $used } of { $all } words on the board are in use; let those grow before adding more (common practice, no source).
+days-hold = Words of the board in use: { $used } of { $all }. Let those grow before adding more (common practice, no source).
 days-next-gap = { $word }: asked without a button { $asked ->
     [one] once
    *[other] { $asked } times

@@ -65,7 +65,7 @@ designs-a-session = { $value } a session
 
 # What may be said.
 designs-not-yet = It begins on { $day }; until then everything is as usual.
-designs-running = { $done } of { $points } points are over. Nothing is claimed before the end.
+designs-running = Points over: { $done } of { $points }. Nothing is claimed before the end.
 designs-strong-sign = Stopped: a strong sign of stress was seen on { $day } while the change was in force. Everything goes back to the usual; nothing is claimed for the change.
 designs-stopped = { $reason ->
     [strong_sign] Stopped on { $day }: a strong sign of stress. Nothing is tested, for a trial that may end at any time can end while ahead.
@@ -241,7 +241,14 @@ designs-undrawn = This cannot be drawn: { $why }.
 designs-orders = { $orders } possible orders; one is drawn by chance when you plan it. You see only the condition of the day.
 designs-smallest-p = The smallest p it can reach is { $p }.
 designs-fewer-than-20 = Fewer than 20 orders can never come below { $level }: take more points or fewer in each phase.
-designs-verdict-ahead = With every point there it { $verdict } ({ $chances } chances to show an effect, at least { $fewest } points each; Kratochwill et al. 2010).
+designs-verdict-ahead = With every point there it { $verdict } ({ $chances ->
+    [0] no chance
+    [one] one chance
+   *[other] { $chances } chances
+} to show an effect, at least { $fewest ->
+    [one] one point
+   *[other] { $fewest } points
+} each; Kratochwill et al. 2010).
 designs-plan-and-draw = Plan it and draw the order
 
 # What came out.
@@ -269,7 +276,15 @@ designs-extreme-of = { $exact ->
 }
 designs-orders-left-out = Orders left out
 designs-orders-undefined = { $orders } (missing points would have left a condition empty)
-designs-verdict = The design { $verdict }: { $chances } chances to show an effect (3 wanted), at least { $fewest } observed points each (5 wanted, 3 with reservations; Kratochwill et al. 2010).
+designs-verdict = The design { $verdict }: { $chances ->
+    [0] no chance
+    [one] one chance
+   *[other] { $chances } chances
+} to show an effect (3 wanted), at least { $fewest ->
+    [0] no observed point
+    [one] one observed point
+   *[other] { $fewest } observed points
+} each (5 wanted, 3 with reservations; Kratochwill et al. 2010).
 designs-missing = { $missing ->
     [one] 1 of { $points } points over have no value: nothing was logged that this measure could be read from. It is left out, not counted as zero.
    *[other] { $missing } of { $points } points over have no value: nothing was logged that this measure could be read from. They are left out, not counted as zero.

@@ -57,7 +57,16 @@ evidence-sentence-own = { $name } pressed “{ $word }” { $times ->
     [one] once
    *[other] { $times } times
 } unasked in four weeks; without invitations or a check, that alone does not say what the word means.
-evidence-sentence-invited = Invited when wanting the thing, { $name } pressed a button { $pressed } of { $wanted } times. Of { $presses } presses at invitations of “{ $word }”, { $right } were of that word: { $above ->
+evidence-sentence-invited = Invited when wanting the thing, { $name } pressed a button { $pressed } of { $wanted ->
+    [one] { $wanted } time
+   *[other] { $wanted } times
+}. Of { $presses ->
+    [one] { $presses } press
+   *[other] { $presses } presses
+} at invitations of “{ $word }”, { $right } { $right ->
+    [one] was of that word
+   *[other] were of that word
+}: { $above ->
     [yes] more than chance
    *[other] not more than chance so far
 }.
@@ -65,8 +74,8 @@ evidence-stage = Stage: { $stage }
 evidence-figures-point = The figures point to { $stage }.
 evidence-invitations = Invitations
 evidence-no-curve = Learning curve: { $why }.
-evidence-time-to-press = Time to press
-evidence-these-invitations = these invitations
+evidence-waiting = Time to press, the middle: { $median }. Invitations without a press count up to the end of the wait (Kaplan–Meier).
+evidence-waiting-open = not reached: too few were answered by a press within the wait (n = { $n })
 evidence-showings-presses = Showings and own presses
 evidence-showings-a-day = Showings a day
 evidence-showings = showings

@@ -63,6 +63,12 @@ exchange-times = { $count ->
 exchange-fault = { $times }{ $place }: wanted { $wanted }.
 exchange-fault-found = { $times }{ $place }: found “{ $found }”; wanted { $wanted }.
 exchange-fault-found-one-of = { $times }{ $place }: found “{ $found }”, for example; wanted { $wanted }.
+exchange-fault-said = { $times }{ $place }: { $what }.
+exchange-in-lines = { $count ->
+    [one] (line { $lines })
+   *[other] (lines { $lines })
+}
+exchange-in-more-lines = (lines { $lines } and more)
 exchange-whose = Whose they are
 exchange-unnamed = A home without a name ({ $id })
 exchange-share-new = { $count } new

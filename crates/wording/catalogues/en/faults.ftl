@@ -107,3 +107,6 @@ faults-file-not-a-backup = “{ $name }” is no backup: it is damaged, or anoth
 faults-file-damaged = “{ $name }” is damaged: { $what }
 faults-file-unknown = “{ $name }” is none that can be taken in: a table (.csv), lines of JSON (.jsonl or .ndjson), an archive (.tar) or a backup (.sayso)
 faults-take-in-home = is not this notebook’s alone: the file brings { $homes }. To keep several homes in it, for good, add take_in_other_home=true
+faults-away-home = is { $home }, another home than this notebook's; to keep several in one notebook, import a file of its events and say so
+faults-too-many-bytes = is too long: { $bytes } bytes, where { $most } are the most
+faults-not-written = cannot be written as JSON

@@ -12,7 +12,7 @@ heard-older = { $count ->
     [one] One older one follows once these are judged.
    *[other] { $count } older ones follow once these are judged.
 }
-heard-chance = chance that it sounded: { $share }
+heard-chance = probability that it sounded: { $share }
 heard-play = Play
 heard-play-of = the sound of { $word }
 heard-yes = Sounded, nobody saw

@@ -96,3 +96,7 @@ help-sheet-days = Days the progress report tells of: 14, 28 or 84
 help-sheet-size = Size of the labels: small, middle or large
 help-sheet-paper = Paper: a4 or letter
 help-sheet-to = File to write; one that is there is replaced
+help-help = Print this help
+help-version = Print the version
+help-command-help = Print the help of a command
+help-of = Names of the command, such as design plan

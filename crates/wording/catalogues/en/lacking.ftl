@@ -1,5 +1,12 @@
 # Why a method gives no figure yet. Said after “:” or in brackets, without a full stop.
-lacking-few = it needs at least { $needed } values; there are { $got }
+lacking-few = it needs at least { $needed ->
+    [one] one value
+   *[other] { $needed } values
+}; there { $got ->
+    [0] are none
+    [one] is one
+   *[other] are { $got }
+}
 lacking-nothing = nothing was observed yet (n = 0)
 lacking-no-variation = all values are the same
 lacking-one-category = all { $n } scores are the same; agreement beyond chance cannot be judged

@@ -13,10 +13,10 @@ ration-factor-source = { $source ->
     [growth_most] FEDIAF 2021, from half to four fifths of the grown weight; starting point only
    *[growth_end] FEDIAF 2021, from four fifths of the grown weight; starting point only
 }
-ration-no-formula = there is no formula here { $whom }: ask a veterinarian for the day's allowance and type it in
-ration-weight = { $weight } is no weight { $whom } ({ $low } to { $high }): check it, or ask a veterinarian for the day's allowance and type it in
-ration-stage = “{ $stage }” is no life stage { $whom }: choose another, or ask a veterinarian for the day's allowance and type it in
-ration-no-weight = no weight is known: weigh the animal, or ask a veterinarian for the day's allowance and type it in
-ration-no-grown-weight = a puppy's need goes by its share of the weight it will have grown, and that is not known: ask the breeder or a veterinarian and type it in, or type in the day's allowance a veterinarian gives
-ration-outgrown = { $weight } is more than the { $grown } expected of this puppy once grown: correct one of them, choose a grown stage of life, or ask a veterinarian for the day's allowance and type it in
-ration-no-stage = no life stage is known: choose one, or ask a veterinarian for the day's allowance and type it in
+ration-no-formula = there is no formula here { $whom }: ask a veterinarian how much { $name } may have in a day and type it in
+ration-weight = { $weight } is no weight { $whom } ({ $low } to { $high }): check it, or ask a veterinarian how much { $name } may have in a day and type it in
+ration-stage = “{ $stage }” is no life stage { $whom }: choose another, or ask a veterinarian how much { $name } may have in a day and type it in
+ration-no-weight = no weight of { $name } is known: weigh { $name }, or ask a veterinarian how much { $name } may have in a day and type it in
+ration-no-grown-weight = a puppy's need goes by its share of the weight it will have grown, and the grown weight of { $name } is not known: ask the breeder or a veterinarian and type it in, or type in what a veterinarian says { $name } may have in a day
+ration-outgrown = { $weight } is more than the { $grown } expected of { $name } once grown: correct one of them, choose a grown stage of life, or ask a veterinarian how much { $name } may have in a day and type it in
+ration-no-stage = no life stage of { $name } is known: choose one, or ask a veterinarian how much { $name } may have in a day and type it in

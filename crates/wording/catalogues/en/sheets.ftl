@@ -100,22 +100,35 @@ sheets-why-unknown = it is not known
 
 sheets-likes = Likes
 sheets-last-tested = Last tested on { $day }.
-sheets-not-tested = Not tested enough to say anything ({ $trials } trials).
+sheets-not-tested = Not tested enough to say anything ({ $trials ->
+    [0] no trial
+    [one] one trial
+   *[other] { $trials } trials
+}).
 
 sheets-not-known = What is not known
 sheets-open-no-check = Whether { $name } understands any word: no planned check was held. Pressing can also come from habit of place, from cues people give without knowing, or from what paid off before.
-sheets-open-checks = Whether { $name } understands a word is not settled by this sheet: { $checks } trials of planned checks, told on the Evidence page.
+sheets-open-checks = Whether { $name } understands a word is not settled by this sheet: { $checks ->
+    [one] one trial
+   *[other] { $checks } trials
+} of planned checks, told on the Evidence page.
 sheets-open-word = How “{ $word }” is answered when invited.
 sheets-open-little = Little about “{ $word }” when invited (n = { $n }).
 sheets-open-sessions = How gladly { $name } joins: no session was noted in this period.
 sheets-open-likes = What { $name } likes best: no likes test was held.
 
 sheets-nothing-tested = Nothing has been tested yet.
-sheets-trials = From { $trials } trials, of these without a choice: { $none }.
-sheets-trials-last = From { $trials } trials, the last on { $day }, of these without a choice: { $none }.
+sheets-trials = From { $trials ->
+    [one] one trial
+   *[other] { $trials } trials
+}, of these without a choice: { $none }.
+sheets-trials-last = From { $trials ->
+    [one] one trial
+   *[other] { $trials } trials
+}, the last on { $day }, of these without a choice: { $none }.
 sheets-test-again = Test again:
-sheets-over-middling = Chance of being taken over a thing of average liking
-sheets-chance = chance
+sheets-over-middling = Probability of being taken over a thing of average liking
+sheets-chance = probability
 sheets-consistency = Consistency of paired choices: { $zeta } (1 is without a circle such as A over B, B over C, C over A; 0 is none; { $circular } of at most { $most } circles, { $items } things compared).
 sheets-side = Taken from { $name }’s left: { $share }, { $p }.
 sheets-scores = Scores by kind of test

@@ -39,13 +39,13 @@ store-import-faults = { $count ->
 }
 store-import-other-homes = the file would make this notebook hold several homes. It brings { $homes }. To keep several in one notebook, for good, say so
 store-import-taken = another event with the id { $id } is stored already
-store-row = { $line ->
-    [0] { $field }: wanted { $wanted }
-   *[other] line { $line }, { $field }: wanted { $wanted }
-}
-store-row-found = { $line ->
-    [0] { $field }: found “{ $found }”; wanted { $wanted }
-   *[other] line { $line }, { $field }: found “{ $found }”; wanted { $wanted }
-}
 store-database = database: { $why }
 store-no-home-yet = { $dir } holds no home yet
+store-damaged-row = event { $id } (row { $row }): { $what }
+store-row-no-event = its content is no event
+store-row-column = its column { $column } says otherwise than its content
+store-log-left = it is gone, but { $file } beside it is not; events may be in there
+store-other-schema = its schema { $schema } is not the one this program made
+store-snapshot = the snapshot of { $home } { $what }; remove the file { $file } and start again: the log is the truth, and another one is made from it
+store-snapshot-differs = differs from the log at event { $id } (row { $row })
+store-snapshot-more = holds event { $id }, which the log does not

@@ -15,12 +15,15 @@ words-left-out = Left out, and why ({ $things })
 words-why-these = Why these?
 words-score = Best mix: liked, quick to give, easy to tell apart. Score { $total }: liking and deliveries { $liked }, kinds { $kinds }, sounding apart { $apart }, already said { $said }.
 words-best-in = The best of all sets in { $share } of { $draws } draws from what is not known yet.
-words-how-much = { $guess ->
-    [yes] about { $times } times a day at the board (a guess so far)
-   *[no] about { $times } times a day at the board
+words-how-much = about { $times ->
+    [one] once
+   *[other] { $times } times
+} a day at the board{ $guess ->
+    [yes] { " " }(a guess so far)
+   *[no] { "" }
 }
 words-not-tested = Not tested yet: whether { $name } likes it is a guess.
-words-picked = Chance { $name } picks it over something middling: { $figure }.
+words-picked = Probability that { $name } picks it over something middling: { $figure }.
 words-scored = { $format ->
     [free_access] Busy with it in a timed test: { $figure }.
    *[other] Taken in a test: { $figure }.
@@ -29,9 +32,21 @@ words-seconds-measured = Giving it takes about { $seconds } s: measured at home,
 words-seconds-kind = Giving it takes about { $seconds } s: as with other things of its kind at home, n = { $n }, until it has its own figure.
 words-seconds-card = Giving it takes { $seconds } s, as its card says.
 words-seconds-usual = Giving it takes about { $seconds } s: usual for its kind (common practice, no source), until given five times.
-words-a-day-measured = Given { $times } times on a usual day: measured on { $days } days.
-words-a-day-card = At most { $times } times a day, as its card says.
-words-a-day-usual = At most { $times } times a day: usual for its kind (common practice, no source).
+words-a-day-measured = Given { $times ->
+    [one] once
+   *[other] { $times } times
+} on a usual day: measured on { $days ->
+    [one] one day
+   *[other] { $days } days
+}.
+words-a-day-card = At most { $times ->
+    [one] once
+   *[other] { $times } times
+} a day, as its card says.
+words-a-day-usual = At most { $times ->
+    [one] once
+   *[other] { $times } times
+} a day: usual for its kind (common practice, no source).
 words-pieces = { $pieces ->
     [one] One piece a day fits the food allowance, if nothing else is fed as reward.
    *[other] { $pieces } pieces a day fit the food allowance, if nothing else is fed as reward.
@@ -81,7 +96,13 @@ words-these-alike = These sound much alike:
 words-different = A different word for one of them is easier to tell apart.
 words-off = Taken off, or taught to others ({ $words })
 words-to-others = taught to others
-words-shown = shown n = { $shown } · own presses in 28 days n = { $own }
+words-shown = shown { $shown ->
+    [one] once
+   *[other] { $shown } times
+} · { $own ->
+    [one] one own press
+   *[other] { $own } own presses
+} in 28 days
 words-stage = { $stage ->
     [prepare] prepare
     [show] show
@@ -160,6 +181,7 @@ words-stage-with = Stage with { $name }
 words-stage-now = Now: { $stage }, { $means }.
 words-figures-agree = The figures point to the same.
 words-figures-differ = The figures point to { $stage }: { $means }.
+words-figures-behind = Because of what
 words-because = Because:
 words-would-change = What would change it:
 words-fact-shown = Shown

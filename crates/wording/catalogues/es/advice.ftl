@@ -36,12 +36,19 @@ advice-next-words-invited = «{ $word }» { $times ->
    *[other] { $times } veces, { $invited } invitando
 }
 advice-next-answer = Responde a lo que { $name } pulse.
-advice-length-few-sessions = Práctica común: solo { $timed } sesiones cronometradas en cuatro semanas.
+advice-length-few-sessions = Práctica común: { $timed ->
+    [0] ninguna sesión cronometrada
+    [one] solo una sesión cronometrada
+   *[other] solo { $timed } sesiones cronometradas
+} en cuatro semanas.
 advice-length-few-left = Práctica común: menos de un cuarto de { $timed } sesiones cronometradas se abandonaron pronto.
 advice-length-quarter-left = Un cuarto de { $timed } sesiones cronometradas ya se había abandonado a los { $minutes } min; termina antes.
 
 advice-good-first-press = Primera pulsación de «{ $word }» por cuenta de { $name }, { $day }.
-advice-good-more-presses = «{ $word }»: { $now } pulsaciones propias en siete días, { $before } en las cuatro semanas anteriores.
+advice-good-more-presses = «{ $word }»: { $now ->
+    [one] una pulsación propia
+   *[other] { $now } pulsaciones propias
+} en siete días, { $before } en las cuatro semanas anteriores.
 advice-good-check-passed = Comprobación superada: { $words }, { $right } aciertos de { $of }.
 advice-good-joined = { $name } participó en { $joined } de { $of } sesiones.
 advice-good-taken = { $name } tomó { $taken } de { $of } cosas dadas.
@@ -50,12 +57,19 @@ advice-lean-left = { $name } tiende a la izquierda: mezcla bien los lados y sigu
 advice-lean-right = { $name } tiende a la derecha: mezcla bien los lados y sigue probando. El orden lo tiene en cuenta.
 advice-lean-too-few = Muy pocas elecciones para decir algo de los lados.
 advice-lean-none = Ninguna tendencia a un lado más allá del azar.
-advice-known-well-enough = Favoritos claros por ahora: { $best } ({ $sure } de seguridad, n = { $n } elecciones).
-advice-known-enough-for-now = No decidido, pero basta por ahora; lo mejor hasta ahora: { $best } ({ $sure } de seguridad, n = { $n } elecciones).
-advice-known-not-yet = Aún no está claro; lo mejor hasta ahora: { $best } ({ $sure } de seguridad, n = { $n } elecciones).
+advice-known-well-enough = Favoritos claros por ahora: { $best } ({ $sure } de seguridad, { $n ->
+    [one] una elección
+   *[other] { $n } elecciones
+}).
+advice-known-enough-for-now = No decidido, pero basta por ahora; lo mejor hasta ahora: { $best } ({ $sure } de seguridad, { $n ->
+    [one] una elección
+   *[other] { $n } elecciones
+}).
+advice-known-not-yet = Aún no está claro; lo mejor hasta ahora: { $best } ({ $sure } de seguridad, { $n ->
+    [one] una elección
+   *[other] { $n } elecciones
+}).
 advice-next-pair = Esta pareja diría más sobre cuáles son las mejores; los lados equilibran los anteriores.
-advice-chance-even = Una de { $words } palabras sería { $even }.
-advice-chance-habit = Una de { $words } palabras sería { $even }; al invitar a otras, esta se pulsa en { $habit }.
 
 # Where a word stands.
 advice-stage-prepare = preparar

@@ -1,7 +1,7 @@
 agreement-title = ¿Vemos lo mismo?
 agreement-intro = Lo que anotan dos personas, cada una por su lado, dice si las cifras de este cuaderno saldrían igual tocara quien tocara.
 agreement-records = Del registro: lo que anotaron dos personas
-agreement-no-records = Aún no hay dos personas que anotaran la misma sesión o comprobación. Que dos personas, cada una con su aparato, anoten una sesión sin mirarse; entonces aparecerán aquí.
+agreement-no-records = Aún no hay dos personas que anotaran la misma sesión o comprobación. Que dos personas, cada una con su dispositivo, anoten una sesión sin mirarse; entonces aparecerán aquí.
 agreement-pair = { $first } y { $second }, { $animal }: { $kind ->
     [presses] { $n ->
         [one] { $n } pulsación
@@ -63,8 +63,14 @@ agreement-none = ninguno (n = { $n })
 agreement-lacking = { $figure }; { $why }
 agreement-few = con menos de { $least } puntuaciones su intervalo es demasiado corto
 agreement-wrong-empty = sin puntuaciones: escribe una línea por cosa, con una columna por persona, como «press,brush»
-agreement-wrong-ragged = la línea { $line } tiene { $got } columnas y la línea { $first } tiene { $wanted }; deja vacía la columna de quien no puntuó
-agreement-wrong-people = { $n } columnas; se comparan de dos a veinte personas, una columna por cada una, separadas por comas, puntos y comas o tabuladores
+agreement-wrong-ragged = la línea { $line } tiene { $got ->
+    [one] { $got } columna
+   *[other] { $got } columnas
+} y la línea { $first } tiene { $wanted }; deja vacía la columna de quien no puntuó
+agreement-wrong-people = { $n ->
+    [one] { $n } columna
+   *[other] { $n } columnas
+}; se comparan de dos a veinte personas, una columna por cada una, separadas por comas, puntos y comas o tabuladores
 agreement-wrong-long = demasiadas líneas
 agreement-wrong-number = línea { $line }, { $person }: «{ $got }» no es un número; hacen falta números salvo que las puntuaciones sean nombres
 agreement-wrong-names = demasiados nombres distintos; ¿son números?

@@ -15,26 +15,71 @@ because-recurring = Vuelve una y otra vez: en { $weeks } de las últimas { $of }
 because-left-sessions = { $name } abandonó { $left } de las últimas sesiones en que participó: { $share }.
 because-mild-signs = Sesiones de esta semana con una señal leve de estrés: { $share }.
 because-sudden-change = Pulsaciones propias en los últimos dos días: { $now }. En las cuatro semanas anteriores: { $before }.
-because-food-given = Hoy se dieron { $given } kcal en { $feeds } tomas; las recompensas del día son { $budget } kcal.
+because-food-given = Hoy se dieron { $given } kcal { $feeds ->
+    [one] en una toma
+   *[other] en { $feeds } tomas
+}; las recompensas del día son { $budget } kcal.
 because-rewards-listed = { $rewards ->
     [0] Aún no hay recompensas en la lista; una prueba de gustos compara al menos dos.
     [one] Hay una recompensa en la lista; una prueba de gustos compara al menos dos.
    *[other] Hay { $rewards } recompensas en la lista; una prueba de gustos compara al menos dos.
 }
-because-no-likes-test = Hay { $rewards } recompensas en la lista, ninguna probada.
-because-no-word-yet = Hay { $trials } ensayos de pruebas de gustos anotados y aún ninguna palabra en el tablero.
+because-no-likes-test = { $rewards ->
+    [one] Hay una recompensa en la lista, sin probar.
+   *[other] Hay { $rewards } recompensas en la lista, ninguna probada.
+}
+because-no-word-yet = { $trials ->
+    [one] Hay un ensayo de una prueba de gustos anotado
+   *[other] Hay { $trials } ensayos de pruebas de gustos anotados
+} y aún ninguna palabra en el tablero.
 because-no-allowance = No se puede calcular con lo que hay en la ficha.
 because-card-lacks = En la ficha falta { $lacks }. Una palabra se aprende mejor si todos responden igual (práctica común, sin fuente).
-because-slowing = «{ $word }» suena más lento en { $by }, en pulsaciones oídas durante { $days } días. Probabilidad de que se ralentice más que un botón sano: { $probability }.
-because-silent = «{ $word }» se oyó por última vez el { $day }, hace { $days } días. Desde entonces se oyeron otras palabras { $others } veces.
-because-never-heard = «{ $word }» no se ha oído en { $days } días de escucha. Se oyeron otras palabras { $others } veces.
-because-silent-before = «{ $word }» se oyó por última vez el { $day }, hace { $days } días; antes, { $before }. Desde entonces se oyeron otras palabras { $others } veces.
-because-noted-by-hand = «{ $word }» se anotó a mano { $times } veces mientras tanto: suena, pero ya no como su grabación de aquí.
+because-slowing = «{ $word }» suena más lento en { $by }, en pulsaciones oídas durante { $days ->
+    [one] un día
+   *[other] { $days } días
+}. Probabilidad de que se ralentice más que un botón sano: { $probability }.
+because-silent = «{ $word }» se oyó por última vez el { $day }, hace { $days ->
+    [one] un día
+   *[other] { $days } días
+}. Desde entonces se oyeron otras palabras { $others ->
+    [one] una vez
+   *[other] { $others } veces
+}.
+because-never-heard = «{ $word }» no se ha oído en { $days ->
+    [one] un día
+   *[other] { $days } días
+} de escucha. Se oyeron otras palabras { $others ->
+    [one] una vez
+   *[other] { $others } veces
+}.
+because-silent-before = «{ $word }» se oyó por última vez el { $day }, hace { $days ->
+    [one] un día
+   *[other] { $days } días
+}; antes, { $before }. Desde entonces se oyeron otras palabras { $others ->
+    [one] una vez
+   *[other] { $others } veces
+}.
+because-noted-by-hand = «{ $word }» se anotó a mano { $times ->
+    [one] una vez
+   *[other] { $times } veces
+} mientras tanto: suena, pero ya no como su grabación de aquí.
 because-silent-causes = Puede ser una pila agotada, un botón roto o una grabación nueva; o que ahora no haya uso para la palabra. No dice nada de lo que un animal sabe.
 because-test-old = La última prueba de gustos tiene { $days } días. La mitad de lo que dijo se da por olvidada tras { $half } días (práctica común, sin fuente).
-because-best-unclear = Aún no está claro; lo mejor hasta ahora: { $best } ({ $probability } de seguridad, { $choices } elecciones).
-because-when-wanted = De { $of } veces que se invitó a { $name } y quería la cosa: esta palabra { $this } veces, otra { $other }, ninguna { $none }.
-because-when-wanted-early = Demasiado pronto para decirlo: se invitó a { $name } y quería la cosa { $of } veces.
+because-best-unclear = Aún no está claro; lo mejor hasta ahora: { $best } ({ $probability } de seguridad, { $choices ->
+    [0] aún sin elecciones
+    [one] una elección
+   *[other] { $choices } elecciones
+}).
+because-when-wanted = De { $of } veces que se invitó a { $name } y quería la cosa: esta palabra { $this ->
+    [0] ninguna vez
+    [one] una vez
+   *[other] { $this } veces
+}, otra { $other }, ninguna { $none }.
+because-when-wanted-early = Demasiado pronto para decirlo: { $of ->
+    [0] aún no se invitó a { $name } cuando quería la cosa
+    [one] se invitó a { $name } y quería la cosa una vez
+   *[other] se invitó a { $name } y quería la cosa { $of } veces
+}.
 because-right = De las pulsaciones al invitar, esta palabra: { $share }. { $chance ->
     [more] Más que el azar.
    *[other] Aún no más que el azar.
@@ -43,13 +88,38 @@ because-right-elsewhere = De las pulsaciones al invitar, esta palabra: { $share 
     [more] Más que el azar.
    *[other] Aún no más que el azar.
 }
-because-showings = Mostrada { $showings } veces (se buscan { $wanted }) en { $days } días (se buscan { $dayswanted }).
+because-showings = { $showings ->
+    [0] Nunca mostrada
+    [one] Mostrada una vez
+   *[other] Mostrada { $showings } veces
+} (se buscan { $wanted }), { $days ->
+    [0] en ningún día
+    [one] en un día
+   *[other] en { $days } días
+} (se buscan { $dayswanted }).
 because-joining = Sesiones con participación en cuatro semanas: { $share }. Antes de invitar, claramente más del { $floor }.
-because-mastery = { $sessions } sesiones seguidas (se buscan { $wanted }) con { $share } o más pulsado y acertado, con { $people } personas (se buscan { $peoplewanted }).
-because-own-presses = Pulsaciones propias con la cosa tomada: { $presses } (se buscan { $wanted }), en { $days } días (se buscan { $dayswanted }).
-because-later-unknown = No se sabe si dura: { $wanted } invitaciones dos semanas o más después de dominarla (se buscan { $needed }).
+because-mastery = { $sessions ->
+    [0] Aún ninguna sesión seguida
+    [one] Una sesión seguida
+   *[other] { $sessions } sesiones seguidas
+} (se buscan { $wanted }) con { $share } o más pulsado y acertado, { $people ->
+    [0] aún con nadie
+    [one] con una persona
+   *[other] con { $people } personas
+} (se buscan { $peoplewanted }).
+because-own-presses = Pulsaciones propias con la cosa tomada: { $presses } (se buscan { $wanted }), { $days ->
+    [0] en ningún día
+    [one] en un día
+   *[other] en { $days } días
+} (se buscan { $dayswanted }).
+because-later-unknown = No se sabe si dura: { $wanted ->
+    [0] ninguna invitación
+    [one] una invitación
+   *[other] { $wanted } invitaciones
+} dos semanas o más después de dominarla (se buscan { $needed }).
 because-later = Dos semanas o más después de dominarla: pulsó { $pressed } de las { $wanted } veces que { $name } quería la cosa, acertó { $right } de { $presses }.
 because-strain = Señales fuertes de estrés en varios días en sesiones con esta palabra.
+because-ends-sessions = Esta palabra termina la sesión: se muestra entonces y nadie la espera.
 because-not-prepared = La recompensa o la respuesta de la palabra no está fijada.
 because-contradiction = Los registros se contradicen: { $why }
 because-no-recording-checked = Nadie ha revisado aquí una grabación suya. Perros de familia respondieron a cerca del 30 % de las señales aprendidas desde botones, casi al 100 % de viva voz (17 perros; Higaki 2025, cifras de una nota de prensa).
@@ -78,5 +148,8 @@ because-people-give = { $one } da en { $first } de las pulsaciones, { $two } en 
 because-many-presses = Pulsaciones propias en { $days } días: { $rate } (límite { $bar } al día).
 because-given-share = Respondidas con la cosa: { $share }.
 because-signalled-times = Tiempos de sí y no con señal: Hanley, Iwata & Thompson 2001, cuyo último paso fue 60 s y 240 s. El primer paso es de memoria, los intermedios son nuestros.
-because-never-checked = { $words } palabras están en uso y nunca se comprobaron.
+because-never-checked = { $words ->
+    [one] Una palabra está en uso y nunca se comprobó.
+   *[other] { $words } palabras están en uso y nunca se comprobaron.
+}
 because-check-open = Van { $done } de { $of } ensayos de la comprobación.

@@ -15,7 +15,7 @@ card-food = Comida
 card-weight-hint = por ejemplo 4,5
 card-grown-hint = La necesidad de un cachorro depende de cuánto del peso adulto tiene ya. Pregunta al criador o a un veterinario; sin él no se calcula nada.
 card-day-hint = Para perros y gatos déjalo vacío y se calcula un punto de partida. Donde no se pueda calcular, pregunta a un veterinario y escríbelo; sustituye a la fórmula.
-card-share = Parte para premios, por ciento
+card-share = Parte para recompensas, por ciento
 card-share-hint = como máximo 10; vacío significa 10
 card-allow = A tener en cuenta
 card-limits = Límites
@@ -53,14 +53,14 @@ card-years-old = { $years ->
     [one] un año
    *[other] { $years } años
 }
-card-home = Casa
+card-home = Hogar
 card-home-name-hint = como la llamáis
 card-zone-hint = Un nombre como Europe/Madrid. El día es el de casa, también cuando cambia la hora.
 card-zone-moves = Al cambiarla se mueven también los límites de los días pasados: todo lo que va por día u hora se calcula de nuevo.
 card-person = Una persona
 card-new-person = Una persona nueva
 card-name-at-home = como se usa en casa
-card-role-title = Qué es para la casa
+card-role-title = Qué es para el hogar
 card-role = { $role ->
     [home] vive aquí: enseña y responde
     [coach] acompaña desde fuera
@@ -90,7 +90,7 @@ card-weight = Peso
 card-grown = De adulto
 card-stage-title = Etapa
 card-food-today = Comida hoy
-card-budget = { $budget } para premios, de unas { $day } kcal al día.
+card-budget = { $budget } para recompensas, de unas { $day } kcal al día.
 card-range = Animales de este peso: de { $low } a { $high } kcal al día.
 card-given = { $feeds ->
     [one] Dadas { $given } kcal en una vez, quedan { $left } kcal.

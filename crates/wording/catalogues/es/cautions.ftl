@@ -18,4 +18,4 @@ cautions-may-hold = { $level ->
 cautions-never = Nunca le des esto a { $name }.
 cautions-eaten = { $why }. ¿Ya se lo ha comido? Llama ahora a un veterinario.
 cautions-care = Cuidado, para { $name }:
-cautions-checked = El nombre se compara al guardarlo con una lista de alimentos peligrosos, en inglés, español, alemán, francés y portugués. { $note }
+cautions-checked = El nombre se compara, cuando lo guardas, con una lista de alimentos peligrosos, en inglés, español, alemán, francés y portugués. { $note }

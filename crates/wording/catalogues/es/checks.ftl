@@ -38,7 +38,10 @@ checks-finished-otherwise = { $trials ->
     [one] Terminada, un ensayo, pero no como se planeó
    *[other] Terminada, { $trials } ensayos, pero no como se planeó
 }
-checks-going = { $done } de { $trials } ensayos
+checks-going = { $trials ->
+    [one] { $done } de un ensayo
+   *[other] { $done } de { $trials } ensayos
+}
 checks-nothing-worked-out = De esta comprobación no se puede calcular nada: { $why }.
 checks-finds = Con esta duración se detecta en cuatro de cada cinco comprobaciones a un animal que acierta en { $share } o más, palabra por palabra.
 checks-finds-none = Es demasiado corta para detectar siquiera a un animal que acierta en { $share }, palabra por palabra; solo puede una más larga.

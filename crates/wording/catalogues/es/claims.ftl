@@ -48,8 +48,8 @@ claims-rival = { $rival ->
     [place] hábito de lugar: va a un lugar, no a una palabra
     [frequency] frecuencia: algunas palabras simplemente se pulsan más
     [liking] gusto: algunas cosas simplemente gustan más
-    [clock] reloj y rachas: lo que se ofrece y se da sigue la hora, y también lo que se pulsa
-   *[other] ver lo deseado: la gente ve lo que espera
+    [clock] reloj y ráfagas: lo que se ofrece y se da sigue la hora, y también lo que se pulsa
+   *[other] ver lo deseado: las personas ven lo que esperan
 }
 claims-nothing-to-explain = no se afirma nada, así que no hay nada que explicar
 claims-ruled-out = descartado por { $why ->

@@ -6,17 +6,20 @@ client-board-food-left = { $food }: { $n ->
         [one] queda { $n }
        *[other] quedan { $n }
     }
-client-board-shown-count = { $n } mostradas
+client-board-shown-count = { $n ->
+    [one] { $n } mostrada
+   *[other] { $n } mostradas
+}
 client-board-seconds = { $s } s
 client-board-median-of = mediana de { $n }
 client-board-is-joined = se ha unido
 client-board-not-joined = aún no se ha unido
 client-board-ration-unknown = Ración desconocida: { $why }
 client-board-no-figures = aún sin cifras
-client-board-used-up = Los premios de comida de hoy se han acabado. Da juego, contacto o exploración.
-client-board-treats-left = Premios que quedan: { $list }
+client-board-used-up = Las recompensas de comida de hoy se han acabado. Da juego, contacto o exploración.
+client-board-treats-left = Recompensas de comida que quedan: { $list }
 client-board-kcal = { $n } kcal
-client-board-clock-off = El reloj de este aparato va { $n } minutos { $way ->
+client-board-clock-off = El reloj de este dispositivo va { $n } minutos { $way ->
         [ahead] adelantado
        *[behind] atrasado
     } respecto al del cuaderno, y los toques llevan su hora. Ponlo en hora.
@@ -32,15 +35,18 @@ client-board-came-back = { $name } ha vuelto por su cuenta
 client-board-all-saved = Todo guardado
 client-board-waiting-to-send = { $n } por enviar
 client-board-no-answer = El cuaderno no responde.
-client-board-safe-later = { $why } { $n } a salvo aquí, se enviarán después
-client-board-unpaired = Sin emparejar. { $n } a salvo aquí
+client-board-safe-later = { $why } { $n ->
+    [one] { $n } a salvo aquí, se enviará después
+   *[other] { $n } a salvo aquí, se enviarán después
+}
+client-board-unpaired = Sin vincular. { $n } a salvo aquí
 client-board-forbidden = El cuaderno no acepta toques desde esta dirección. { $n } a salvo aquí
 client-board-attention = { $n ->
         [one] { $n } toque necesita atención
        *[other] { $n } toques necesitan atención
     }
 client-board-refused = Toques que el cuaderno no aceptó
-client-board-refused-stay = Quedan en este aparato hasta que elijas. Los demás se enviaron.
+client-board-refused-stay = Quedan en este dispositivo hasta que elijas. Los demás se enviaron.
 client-board-try-again = Probar otra vez
 client-board-drop = Descartar
 client-board-drop-sure = ¿Descartar este toque para siempre?
@@ -74,6 +80,8 @@ client-board-pressed-again = Pulsó otra vez…
 client-board-one-more = +1 trozo
 client-board-one-more-given = Se dio un trozo más
 client-board-which-pressed = ¿Qué palabra pulsó { $name }?
+client-board-whose = Se oyó { $word }. ¿Quién pulsó?
+client-board-whose-me = Yo
 client-board-which-looked = ¿Qué miró { $name }?
 client-board-whole-board = Todo el tablero
 client-board-which-brushed = ¿Qué botón, sin que sonara?
@@ -168,7 +176,10 @@ client-board-did-not-see = No lo vi
 client-board-stop-round = Parar la ronda
 client-board-done = Hecho
 client-board-no-thing = sin cosa en su ficha
-client-board-too-few = quedan { $n } hoy: muy pocos
+client-board-too-few = { $n ->
+    [one] queda { $n }
+   *[other] quedan { $n }
+} hoy: muy pocos
 client-board-round-short = Esa ronda se cortó. Cuenta poco; eso es todo.
 client-board-round-done = La ronda de { $n } está hecha.
 client-board-needs-two = Un sorteo necesita dos palabras en la etapa Invitar o más allá, cada una con su cosa a mano. Aquí: { $list }.

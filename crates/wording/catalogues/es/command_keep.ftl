@@ -1,5 +1,6 @@
 command-keep-input-too-large = la entrada estándar contiene más de { $most } MiB; usa `sayso import` para archivos
 command-keep-input-line = entrada estándar, línea { $line }: { $why }
+command-keep-input-no-array = entrada estándar, línea { $line }, columna { $column }: se espera una lista JSON de registros; desde aquí no se puede leer
 command-keep-input-event = entrada estándar, registro { $number }: { $why }
 command-keep-kept = { $id } guardado
 command-keep-known = { $id } ya conocido

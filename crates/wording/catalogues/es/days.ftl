@@ -10,7 +10,7 @@ days-cell = { $day }: { $presses ->
    *[other] { $presses } pulsaciones propias
 }{ $sessions ->
     [0] , sin sesión
-   *[other] , { $joined } de { $sessions } sesiones
+   *[other] , sesiones con participación: { $joined } de { $sessions }
 }{ $signs ->
     [none] { "" }
     [mild] , señales leves de estrés
@@ -47,7 +47,7 @@ days-most = Más: { $which }, { $rate }; { $n } pulsaciones propias en total.
 days-outstanding = { $which } destaca: { $ratio } veces las otras ({ $p } ajustado).
 days-asleep = Las horas en que nadie anotó nunca una pulsación se toman por sueño o ausencia: no son un hallazgo, y ninguna otra hora se compara con ellas.
 days-trust = { $bursts ->
-    [yes] Las pulsaciones vienen en rachas, o en días buenos y malos: los recuentos varían { $times } veces lo que variarían pulsaciones sueltas. Estos intervalos, y lo que destaca, lo tienen en cuenta.
+    [yes] Las pulsaciones vienen en ráfagas, o en días buenos y malos: los recuentos varían { $times } veces lo que variarían pulsaciones sueltas. Estos intervalos, y lo que destaca, lo tienen en cuenta.
    *[other] Las pulsaciones vienen sueltas: los recuentos varían { $times } veces lo que daría solo el azar.
 }
 days-weeks-by-week = Semana a semana
@@ -59,7 +59,6 @@ days-delay = De pulsar a dar
 days-delay-told = De pulsar a dar, valor central de los últimos siete días: { $seconds }.
 days-seconds = segundos
 days-when-invited = Tiempo hasta pulsar al invitar
-days-invitations-of-days = las invitaciones de estos días que pueden mostrarlo
 days-answers = Respuestas a las pulsaciones propias
 days-answer = { $answer ->
     [given] Dado
@@ -91,7 +90,7 @@ days-no-demand = Ninguna pulsación propia en este tiempo, así que nada se pued
 days-stretches = Tramos en que { $name } pulsó a ritmo constante:
 days-stretch = del { $first } al { $last }: { $rate }
 days-bursts = Rachas de las últimas cuatro semanas, más rápidas de lo usual.
-days-burst-may-come = Cuando cambian las respuestas puede venir primero una racha de pulsaciones: en el 24 % de los casos en personas, el 12 % donde se ofreció otra cosa (Lerman & Iwata 1995).
+days-burst-may-come = Cuando cambian las respuestas puede venir primero una ráfaga de pulsaciones: en el 24 % de los casos en personas, el 12 % donde se ofreció otra cosa (Lerman & Iwata 1995).
 days-burst = { $when }: { $presses } pulsaciones en { $seconds }
 days-after-answers = Qué siguió a las respuestas
 days-after-each = Tras cada tipo de respuesta
@@ -102,7 +101,7 @@ days-times-as-fast = { $times } veces más rápida
 days-unvoiced = Pedido sin botón, por semana:
 days-named-figure = { $what }: { $figure }
 days-next-words = Palabras que podrían venir
-days-hold = { $used } de { $all } palabras del tablero están en uso; deja que crezcan antes de añadir más (práctica común, sin fuente).
+days-hold = Palabras del tablero en uso: { $used } de { $all }. Deja que crezcan antes de añadir más (práctica común, sin fuente).
 days-next-gap = { $word }: pedida sin botón { $asked ->
     [one] una vez
    *[other] { $asked } veces

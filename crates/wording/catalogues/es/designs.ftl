@@ -62,7 +62,7 @@ designs-more-than = más de { $number }
 designs-percentage-points = { $value } puntos porcentuales
 designs-a-session = { $value } por sesión
 designs-not-yet = Empieza el { $day }; hasta entonces todo sigue como siempre.
-designs-running = Han pasado { $done } de { $points } puntos. No se afirma nada antes del final.
+designs-running = Puntos pasados: { $done } de { $points }. No se afirma nada antes del final.
 designs-strong-sign = Detenida: el { $day } se vio una señal fuerte de estrés con el cambio en vigor. Todo vuelve a lo habitual; no se afirma nada a favor del cambio.
 designs-stopped = { $reason ->
     [strong_sign] Detenida el { $day }: una señal fuerte de estrés. No se calcula ningún test, pues una prueba que puede acabar en cualquier momento puede acabar cuando va ganando.
@@ -232,7 +232,14 @@ designs-undrawn = Esto no se puede sortear: { $why }.
 designs-orders = { $orders } órdenes posibles; uno se sortea al azar cuando la planeas. Solo ves la condición del día.
 designs-smallest-p = La p más pequeña que puede alcanzar es { $p }.
 designs-fewer-than-20 = Con menos de 20 órdenes nunca se baja de { $level }: toma más puntos, o menos en cada fase.
-designs-verdict-ahead = Con todos los puntos, { $verdict } ({ $chances } ocasiones de mostrar un efecto, al menos { $fewest } puntos cada una; Kratochwill et al. 2010).
+designs-verdict-ahead = Con todos los puntos, { $verdict } ({ $chances ->
+    [0] ninguna ocasión
+    [one] una ocasión
+   *[other] { $chances } ocasiones
+} de mostrar un efecto, al menos { $fewest ->
+    [one] un punto
+   *[other] { $fewest } puntos
+} cada una; Kratochwill et al. 2010).
 designs-plan-and-draw = Planearla y sortear el orden
 designs-figures = Cifras hasta ahora
 designs-not-finished-yet = Sin terminar: no se afirma nada con estas cifras, y mirarlas tienta a parar. El test se hace al final.
@@ -258,7 +265,14 @@ designs-extreme-of = { $exact ->
 }
 designs-orders-left-out = Órdenes descartados
 designs-orders-undefined = { $orders } (los puntos que faltan habrían dejado vacía una condición)
-designs-verdict = El diseño { $verdict }: { $chances } ocasiones de mostrar un efecto (se quieren 3), al menos { $fewest } puntos observados cada una (se quieren 5, 3 con reservas; Kratochwill et al. 2010).
+designs-verdict = El diseño { $verdict }: { $chances ->
+    [0] ninguna ocasión
+    [one] una ocasión
+   *[other] { $chances } ocasiones
+} de mostrar un efecto (se quieren 3), al menos { $fewest ->
+    [one] un punto observado
+   *[other] { $fewest } puntos observados
+} cada una (se quieren 5, 3 con reservas; Kratochwill et al. 2010).
 designs-missing = { $missing ->
     [one] 1 de { $points } puntos pasados no tiene valor: no se anotó nada de lo que leer esta medida. Se deja fuera, no se cuenta como cero.
    *[other] { $missing } de { $points } puntos pasados no tienen valor: no se anotó nada de lo que leer esta medida. Se dejan fuera, no se cuentan como cero.

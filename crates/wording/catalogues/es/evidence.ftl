@@ -57,7 +57,16 @@ evidence-sentence-own = { $name } pulsó «{ $word }» { $times ->
     [one] una vez
    *[other] { $times } veces
 } por su cuenta en cuatro semanas; sin invitaciones ni comprobación, eso solo no dice qué significa la palabra.
-evidence-sentence-invited = Al invitar cuando quería la cosa, { $name } pulsó un botón { $pressed } de { $wanted } veces. De { $presses } pulsaciones en invitaciones de «{ $word }», { $right } fueron de esa palabra: { $above ->
+evidence-sentence-invited = Al invitar cuando quería la cosa, { $name } pulsó un botón { $pressed } de { $wanted ->
+    [one] { $wanted } vez
+   *[other] { $wanted } veces
+}. De { $presses ->
+    [one] { $presses } pulsación
+   *[other] { $presses } pulsaciones
+} en invitaciones de «{ $word }», { $right } { $right ->
+    [one] fue de esa palabra
+   *[other] fueron de esa palabra
+}: { $above ->
     [yes] más que el azar
    *[other] por ahora no más que el azar
 }.
@@ -65,11 +74,11 @@ evidence-stage = Etapa: { $stage }
 evidence-figures-point = Las cifras apuntan a { $stage }.
 evidence-invitations = Invitaciones
 evidence-no-curve = Curva de aprendizaje: { $why }.
-evidence-time-to-press = Tiempo hasta pulsar
-evidence-these-invitations = estas invitaciones
+evidence-waiting = Tiempo hasta pulsar, el valor central: { $median }. Las invitaciones sin pulsación cuentan hasta el final de la espera (Kaplan–Meier).
+evidence-waiting-open = no se alcanza: muy pocas tuvieron una pulsación durante la espera (n = { $n })
 evidence-showings-presses = Muestras y pulsaciones propias
 evidence-showings-a-day = Muestras por día
-evidence-showings = muestras
+evidence-showings = demostraciones
 evidence-presses-a-day = Pulsaciones propias por día
 evidence-presses = pulsaciones
 evidence-by-day-told = { $n } en total; las últimas seis semanas por día.
@@ -83,7 +92,7 @@ evidence-causes = Si no avanza: qué puede haber detrás
 evidence-how-computed = Cómo se calculan estas cifras
 evidence-may-be-said = Qué se puede decir
 evidence-claim = «{ $word }», { $what }: { $said }.
-evidence-fidelity = Enseñanza según lo acordado: dado en { $seconds } tras pulsar en { $share } de las muestras.
+evidence-fidelity = Enseñanza según lo acordado: dado en { $seconds } tras pulsar en { $share } de las demostraciones.
 evidence-claim-animal = { $name }: { $said }.
 evidence-not-ruled-out = No descartado para esta palabra:
 evidence-rival = { $rival } ({ $standing })

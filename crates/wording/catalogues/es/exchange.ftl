@@ -63,9 +63,18 @@ exchange-times = { $count ->
 exchange-fault = { $times }{ $place }: se esperaba { $wanted }.
 exchange-fault-found = { $times }{ $place }: se encontró «{ $found }»; se esperaba { $wanted }.
 exchange-fault-found-one-of = { $times }{ $place }: se encontró «{ $found }», por ejemplo; se esperaba { $wanted }.
+exchange-fault-said = { $times }{ $place }: { $what }.
+exchange-in-lines = { $count ->
+    [one] (línea { $lines })
+   *[other] (líneas { $lines })
+}
+exchange-in-more-lines = (líneas { $lines } y más)
 exchange-whose = De quién son
 exchange-unnamed = Un hogar sin nombre ({ $id })
-exchange-share-new = { $count } nuevos
+exchange-share-new = { $count ->
+    [one] { $count } nuevo
+   *[other] { $count } nuevos
+}
 exchange-share-backup = { $count } en la copia
 exchange-not-here = { $share }, no en este cuaderno
 exchange-new-events = Registros nuevos

@@ -152,3 +152,6 @@ faults-file-not-a-backup = «{ $name }» no es una copia de seguridad: está da�
 faults-file-damaged = «{ $name }» está dañado: { $what }
 faults-file-unknown = «{ $name }» no es de los que se pueden incorporar: una tabla (.csv), líneas de JSON (.jsonl o .ndjson), un archivo (.tar) o una copia de seguridad (.sayso)
 faults-take-in-home = no es solo el de este cuaderno: el archivo trae { $homes }. Para tener en él varios hogares, para siempre, añade take_in_other_home=true
+faults-away-home = es { $home }, otro hogar que el de este cuaderno; para tener varios en un cuaderno, importa un archivo de sus registros y dilo
+faults-too-many-bytes = es demasiado largo: { $bytes } bytes, y { $most } es lo máximo
+faults-not-written = no se puede escribir como JSON

@@ -94,3 +94,7 @@ help-sheet-days = Días que abarca el informe de progreso: 14, 28 u 84
 help-sheet-size = Tamaño de las etiquetas: small, middle o large
 help-sheet-paper = Papel: a4 o letter
 help-sheet-to = Archivo que se escribe; si ya existe, se reemplaza
+help-help = Mostrar esta ayuda
+help-version = Mostrar la versión
+help-command-help = Mostrar la ayuda de un comando
+help-of = Nombres del comando, como design plan

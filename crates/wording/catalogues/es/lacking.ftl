@@ -1,4 +1,11 @@
-lacking-few = hacen falta al menos { $needed } valores; hay { $got }
+lacking-few = { $needed ->
+    [one] hace falta al menos un valor
+   *[other] hacen falta al menos { $needed } valores
+}; { $got ->
+    [0] no hay ninguno
+    [one] hay uno
+   *[other] hay { $got }
+}
 lacking-nothing = aún no se ha observado nada (n = 0)
 lacking-no-variation = todos los valores son iguales
 lacking-one-category = las { $n } valoraciones son iguales; no se puede juzgar el acuerdo más allá del azar

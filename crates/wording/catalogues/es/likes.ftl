@@ -78,34 +78,38 @@ likes-page-title = Lo que le gusta a { $name }
 likes-no-test-today = Hoy sin prueba: se anotaron señales fuertes de estrés. Deja espacio; llegará un día tranquilo.
 likes-nothing-tested = Aún no se ha probado nada. Una prueba muestra qué elige { $name }; las primeras palabras deberían ser lo que más elige.
 likes-from-trials = { $trials ->
-    [one] De n = 1 ensayo, sin elección: { $none }. No elegir también es una respuesta y se guarda.
-   *[other] De n = { $trials } ensayos, de ellos sin elección: { $none }. No elegir también es una respuesta y se guarda.
+    [one] De un ensayo, sin elección: { $none }. No elegir también es una respuesta y se guarda.
+   *[other] De { $trials } ensayos, de ellos sin elección: { $none }. No elegir también es una respuesta y se guarda.
 }
 likes-test-again = Probar de nuevo:
 likes-new-test = Nueva prueba
 likes-ranking = Orden
 likes-sheet = Una hoja de esto para imprimir
 likes-disagree = Las formas de probar pueden discrepar: los perros ordenaron comidas de otro modo de dos en dos y en fila; solo coincidió la última (Cameron, Siddall & Bizo 2021). Los gustos cambian con la hora y el día, así que los ensayos viejos cuentan menos.
-likes-known-how = Probabilidad de que nada más sea claramente mejor: { $share }, n = { $n } elecciones. Basta con el 90 %; para en todo caso a las 60, por el bien de { $name }.
+likes-known-how = La seguridad: la probabilidad de que nada más sea claramente mejor. Basta con el 90 %; para en todo caso a las 60, por el bien de { $name }.
 likes-next = Qué ofrecer ahora
 likes-next-pair = { $left } a la izquierda de { $name }, { $right } a la derecha.
 likes-offer-pair = Ofrecer este par ahora
 likes-tests-so-far = Pruebas hasta ahora
 likes-none-yet = Ninguna aún.
 likes-test-line = { $trials ->
-    [one] { $things } cosas · n = 1 ensayo
-   *[other] { $things } cosas · n = { $trials } ensayos
+    [one] { $things } cosas · un ensayo
+   *[other] { $things } cosas · { $trials } ensayos
 }
 likes-begun-by = empezada por { $name }
 likes-go-on = Seguir
 likes-see = Ver
 likes-this-test = Esta prueba
-likes-this-n = n = { $trials }, de ellos sin elección: { $none }
+likes-this-n = { $trials ->
+    [one] un ensayo
+   *[other] { $trials } ensayos
+}, sin elección: { $none }
 likes-thing = Cosa
 likes-offered = ofrecido
 likes-in-seconds = segundos
 likes-taken = tomado
-likes-agree = ¿Concuerdan entre sí las elecciones de { $name }? { $zeta } (1: sin círculos como A sobre B, B sobre C, C sobre A; 0: nada). { $circular } de { $most } círculos posibles, n = { $items } cosas comparadas.
+likes-agree = ¿Concuerdan entre sí las elecciones de { $name }? { $zeta } (1: sin círculos como A sobre B, B sobre C, C sobre A; 0: nada). { $circular } de { $most } círculos posibles, { $items } cosas comparadas.
+likes-sides = Lados: las cifras
 likes-side = Tomado de la izquierda de { $name }: { $share }, { $p }.
 likes-over-middling = Probabilidad de elegirlo frente a algo normal
 likes-chance = probabilidad

@@ -36,7 +36,7 @@ log-noted = { $when }{ $who ->
    *[other] { " " }· { $who }
 }{ $how ->
     [heard] { " " }· oído
-    [device] { " " }· de un aparato
+    [device] { " " }· de un dispositivo
     [import] { " " }· importado
    *[other] { "" }
 }{ $twice ->
@@ -87,7 +87,7 @@ log-ahead-why = { $n ->
         [none] { "" }
        *[other] { " " }· { $who }
     }.
-} El reloj del aparato que lo anotó iba adelantado. Fichas y grabaciones ya cuentan; lo demás cuenta desde su hora. Ajusta ese reloj y edita las horas en el registro.
+} El reloj del dispositivo que lo anotó iba adelantado. Fichas y grabaciones ya cuentan; lo demás cuenta desde su hora. Ajusta ese reloj y edita las horas en el registro.
 log-no-such-event = El registro no tiene tal suceso.
 log-took-choice = debe ser sí, no o quedar abierto
 log-id-without-time = La dirección nombra un id, pero no antes de qué hora: ?before=<time>&id=<id>

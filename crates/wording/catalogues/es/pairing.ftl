@@ -35,5 +35,5 @@ pairing-kind = { $kind ->
     [linux] Un ordenador con Linux
    *[other] Un dispositivo
 }
-pairing-file = los aparatos emparejados en { $file }: { $why }; procura que este programa pueda leer y escribir el archivo
-pairing-file-content = { $file } no contiene aparatos emparejados ({ $why }). Recupéralo de una copia, o bórralo: cada teléfono se empareja entonces de nuevo; nada del cuaderno se pierde
+pairing-file = los dispositivos vinculados en { $file }: { $why }; procura que este programa pueda leer y escribir el archivo
+pairing-file-content = { $file } no contiene dispositivos vinculados ({ $why }). Recupéralo de una copia, o bórralo: cada teléfono se vincula entonces de nuevo; nada del cuaderno se pierde

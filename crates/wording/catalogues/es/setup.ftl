@@ -7,7 +7,7 @@ setup-what = { $step ->
    *[people] Añade a quienes responden a { $name }
 }
 setup-why = { $step ->
-    [food] para que los premios no la superen
+    [food] para que las recompensas no la superen
     [wants] de varios tipos: comida, juego, caricias
     [likes] unos diez minutos; hace más segura la elección de palabras, y puede esperar
     [words] dos o tres, propuestas con sus razones
@@ -21,7 +21,7 @@ setup-next = Siguiente
 setup-keep = Guardar
 setup-later = Más tarde
 setup-along = Paso { $number } de { $of }
-setup-food-why = Los premios de comida ocupan como mucho una décima parte del día de { $name }. El día se calcula por peso y edad; la cifra de un veterinario es mejor.
+setup-food-why = Las recompensas de comida ocupan como mucho una décima parte del día de { $name }. El día se calcula por peso y edad; la cifra de un veterinario es mejor.
 setup-weight = Peso, { $unit }
 setup-stage = Edad y cuerpo
 setup-stage-hint = sirve para calcular la energía del día

@@ -92,26 +92,39 @@ sheets-strong-sign = { $day }: { $sign }
 sheets-signs-note = Como lo vieron las personas presentes. Una sola señal dice poco; mira todo el cuerpo y la situación.
 
 sheets-food = Premios de comida
-sheets-reckoned = Calculado con { $day } kcal al día, de ellas como mucho { $rewards } kcal en premios. Base: { $basis }.
-sheets-reckoned-range = Calculado con { $day } kcal al día (según el individuo: { $low } a { $high }), de ellas como mucho { $rewards } kcal en premios. Base: { $basis }.
+sheets-reckoned = Calculado con { $day } kcal al día, de ellas como mucho { $rewards } kcal en recompensas. Base: { $basis }.
+sheets-reckoned-range = Calculado con { $day } kcal al día (según el individuo: { $low } a { $high }), de ellas como mucho { $rewards } kcal en recompensas. Base: { $basis }.
 sheets-no-allowance = No se calcula ninguna cantidad: { $why }.
 sheets-why-unknown = no se conoce
 
 sheets-likes = Gustos
 sheets-last-tested = Última prueba: { $day }.
-sheets-not-tested = No se ha probado lo bastante para decir algo ({ $trials } ensayos).
+sheets-not-tested = No se ha probado lo bastante para decir algo ({ $trials ->
+    [0] ningún ensayo
+    [one] un ensayo
+   *[other] { $trials } ensayos
+}).
 
 sheets-not-known = Lo que no se sabe
 sheets-open-no-check = Si { $name } entiende alguna palabra: no se hizo ninguna comprobación planificada. Pulsar también puede venir de la costumbre del lugar, de señales que las personas dan sin saberlo o de lo que antes dio resultado.
-sheets-open-checks = Si { $name } entiende una palabra no lo decide esta hoja: { $checks } ensayos de comprobaciones planificadas, contados en la página Pruebas.
+sheets-open-checks = Si { $name } entiende una palabra no lo decide esta hoja: { $checks ->
+    [one] un ensayo
+   *[other] { $checks } ensayos
+} de comprobaciones planificadas, contados en la página Pruebas.
 sheets-open-word = Cómo se contesta a «{ $word }» al invitar.
 sheets-open-little = Poco sobre «{ $word }» al invitar (n = { $n }).
 sheets-open-sessions = Con qué ganas se une { $name }: no se anotó ninguna sesión en este periodo.
 sheets-open-likes = Lo que más le gusta a { $name }: no se hizo ninguna prueba de gustos.
 
 sheets-nothing-tested = Todavía no se ha probado nada.
-sheets-trials = De { $trials } ensayos, sin elección: { $none }.
-sheets-trials-last = De { $trials } ensayos, el último el { $day }, sin elección: { $none }.
+sheets-trials = De { $trials ->
+    [one] un ensayo
+   *[other] { $trials } ensayos
+}, sin elección: { $none }.
+sheets-trials-last = De { $trials ->
+    [one] un ensayo
+   *[other] { $trials } ensayos
+}, el último el { $day }, sin elección: { $none }.
 sheets-test-again = Probar otra vez:
 sheets-over-middling = Probabilidad de elegirse antes que algo de gusto medio
 sheets-chance = probabilidad

@@ -13,11 +13,11 @@ start-species-name = { $species ->
 }
 start-species-missing = falta; elige una
 start-others = ¿Quién más vive aquí?
-start-others-hint = nombres separados por comas; déjalo vacío si vives sin más gente
+start-others-hint = nombres separados por comas; déjalo vacío si vives sin nadie más
 start-zone = Dónde vives (fija la medianoche)
-start-home = Cómo llamas a tu casa
-start-home-hint = solo si quieres, por ejemplo: la casa junto al parque
-start-home-of = La casa de { $name }
+start-home = Cómo llamas a tu hogar
+start-home-hint = solo si quieres, por ejemplo: el hogar junto al parque
+start-home-of = El hogar de { $name }
 start-zone-field = Zona horaria
 start-bring = ¿Llevabas ya un cuaderno o un diario? { $link }
 start-bring-link = Trae un archivo

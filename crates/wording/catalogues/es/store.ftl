@@ -38,13 +38,13 @@ store-import-faults = { $count ->
 }
 store-import-other-homes = el archivo haría que este cuaderno tuviera varios hogares. Trae { $homes }. Para tener varios en un cuaderno, para siempre, dilo expresamente
 store-import-taken = otro registro con el id { $id } ya está guardado
-store-row = { $line ->
-    [0] { $field }: se esperaba { $wanted }
-   *[other] línea { $line }, { $field }: se esperaba { $wanted }
-}
-store-row-found = { $line ->
-    [0] { $field }: hallado «{ $found }»; se esperaba { $wanted }
-   *[other] línea { $line }, { $field }: hallado «{ $found }»; se esperaba { $wanted }
-}
 store-database = base de datos: { $why }
 store-no-home-yet = { $dir } aún no contiene ningún hogar
+store-damaged-row = registro { $id } (fila { $row }): { $what }
+store-row-no-event = su contenido no es un registro
+store-row-column = su columna { $column } dice otra cosa que su contenido
+store-log-left = ya no está, pero { $file } junto a él sí; puede haber registros ahí
+store-other-schema = su esquema { $schema } no es el que hizo este programa
+store-snapshot = la instantánea de { $home } { $what }; quita el archivo { $file } y empieza de nuevo: el diario es la verdad y de él se hace otra
+store-snapshot-differs = difiere del diario en el registro { $id } (fila { $row })
+store-snapshot-more = contiene el registro { $id }, que el diario no contiene

@@ -15,9 +15,12 @@ words-left-out = Descartadas, y por qué ({ $things })
 words-why-these = ¿Por qué estas?
 words-score = La mejor mezcla: gustan, se dan rápido, se distinguen bien. Puntuación { $total }: gusto y entregas { $liked }, tipos { $kinds }, sonido distinto { $apart }, ya dichas { $said }.
 words-best-in = El mejor de todos los conjuntos en el { $share } de { $draws } sorteos de lo que aún no se sabe.
-words-how-much = { $guess ->
-    [yes] unas { $times } veces al día junto al tablero (por ahora, una suposición)
-   *[no] unas { $times } veces al día junto al tablero
+words-how-much = más o menos { $times ->
+    [one] una vez
+   *[other] { $times } veces
+} al día junto al tablero{ $guess ->
+    [yes] { " " }(por ahora, una suposición)
+   *[no] { "" }
 }
 words-not-tested = Aún sin probar: que le guste a { $name } es una suposición.
 words-picked = Probabilidad de que { $name } lo elija frente a algo normal: { $figure }.
@@ -29,12 +32,24 @@ words-seconds-measured = Darlo lleva unos { $seconds } s: medido en casa, n = { 
 words-seconds-kind = Darlo lleva unos { $seconds } s: como otras cosas de su tipo en casa, n = { $n }, hasta tener su propia cifra.
 words-seconds-card = Darlo lleva { $seconds } s, según su ficha.
 words-seconds-usual = Darlo lleva unos { $seconds } s: habitual en su tipo (práctica común, sin fuente), hasta darlo cinco veces.
-words-a-day-measured = Dado { $times } veces en un día normal: medido en { $days } días.
-words-a-day-card = Como máximo { $times } veces al día, según su ficha.
-words-a-day-usual = Como máximo { $times } veces al día: habitual en su tipo (práctica común, sin fuente).
+words-a-day-measured = Dado { $times ->
+    [one] una vez
+   *[other] { $times } veces
+} en un día normal: medido en { $days ->
+    [one] un día
+   *[other] { $days } días
+}.
+words-a-day-card = Como máximo { $times ->
+    [one] una vez
+   *[other] { $times } veces
+} al día, según su ficha.
+words-a-day-usual = Como máximo { $times ->
+    [one] una vez
+   *[other] { $times } veces
+} al día: habitual en su tipo (práctica común, sin fuente).
 words-pieces = { $pieces ->
-    [one] Cabe una pieza al día, si no se da otro premio de comida.
-   *[other] Caben { $pieces } piezas al día, si no se da otro premio de comida.
+    [one] Cabe una pieza al día, si no se da otra recompensa de comida.
+   *[other] Caben { $pieces } piezas al día, si no se da otra recompensa de comida.
 }
 words-already-said = Ya dices esta palabra a menudo.
 words-sounds-like-one = Suena muy parecido a «{ $other }»: otra palabra se distingue mejor.
@@ -81,7 +96,13 @@ words-these-alike = Estas suenan muy parecidas:
 words-different = Otra palabra para una de ellas se distingue mejor.
 words-off = Retiradas, o para otros ({ $words })
 words-to-others = para otros
-words-shown = enseñada n = { $shown } · pulsaciones propias en 28 días n = { $own }
+words-shown = mostrada { $shown ->
+    [one] una vez
+   *[other] { $shown } veces
+} · { $own ->
+    [one] una pulsación propia
+   *[other] { $own } pulsaciones propias
+} en 28 días
 words-stage = { $stage ->
     [prepare] preparar
     [show] enseñar
@@ -160,6 +181,7 @@ words-stage-with = Etapa con { $name }
 words-stage-now = Ahora: { $stage }, { $means }.
 words-figures-agree = Las cifras apuntan a lo mismo.
 words-figures-differ = Las cifras apuntan a { $stage }: { $means }.
+words-figures-behind = Por qué
 words-because = Porque:
 words-would-change = Lo que lo cambiaría:
 words-fact-shown = Enseñada

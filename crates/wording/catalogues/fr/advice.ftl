@@ -1,7 +1,7 @@
 advice-topic-welfare = D’abord le bien-être
 advice-topic-ration = Nourriture
 advice-topic-set-up = Préparer
-advice-topic-likes = Goûts
+advice-topic-likes = Préférences
 advice-topic-stuck = Bloqué
 advice-topic-show = Montrer
 advice-topic-invite = Inviter
@@ -36,12 +36,19 @@ advice-next-words-invited = « { $word } » { $times ->
    *[other] { $times } fois, dont { $invited } en invitant
 }
 advice-next-answer = Réponds à ce que { $name } presse.
-advice-length-few-sessions = Pratique courante : seulement { $timed } séances chronométrées en quatre semaines.
+advice-length-few-sessions = Pratique courante : { $timed ->
+    [0] aucune séance chronométrée
+    [1] une seule séance chronométrée
+   *[other] seulement { $timed } séances chronométrées
+} en quatre semaines.
 advice-length-few-left = Pratique courante : moins d’un quart de { $timed } séances chronométrées ont été quittées tôt.
 advice-length-quarter-left = Un quart de { $timed } séances chronométrées avait été quitté à { $minutes } min ; finis avant.
 
-advice-good-first-press = Premier appui sur « { $word } » par { $name } de soi-même, { $day }.
-advice-good-more-presses = « { $word } » : { $now } appuis spontanés en sept jours, { $before } dans les quatre semaines d’avant.
+advice-good-first-press = Premier appui spontané de { $name } sur « { $word } », { $day }.
+advice-good-more-presses = « { $word } » : { $now ->
+    [1] un appui spontané
+   *[other] { $now } appuis spontanés
+} en sept jours, { $before } dans les quatre semaines d’avant.
 advice-good-check-passed = Vérification réussie : { $words }, juste { $right } fois sur { $of }.
 advice-good-joined = { $name } a participé à { $joined } séances sur { $of }.
 advice-good-taken = { $name } a pris { $taken } choses données sur { $of }.
@@ -50,12 +57,19 @@ advice-lean-left = { $name } penche vers la gauche : mélange bien les côtés e
 advice-lean-right = { $name } penche vers la droite : mélange bien les côtés et continue à tester. Le classement en tient compte.
 advice-lean-too-few = Trop peu de choix pour parler des côtés.
 advice-lean-none = Aucune préférence de côté au-delà du hasard.
-advice-known-well-enough = Favoris clairs pour l’instant : { $best } (sûr à { $sure }, n = { $n } choix).
-advice-known-enough-for-now = Pas tranché, mais assez pour l’instant ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, n = { $n } choix).
-advice-known-not-yet = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, n = { $n } choix).
+advice-known-well-enough = Favoris clairs pour l’instant : { $best } (sûr à { $sure }, { $n ->
+    [1] un choix
+   *[other] { $n } choix
+}).
+advice-known-enough-for-now = Pas tranché, mais assez pour l’instant ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, { $n ->
+    [1] un choix
+   *[other] { $n } choix
+}).
+advice-known-not-yet = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, { $n ->
+    [1] un choix
+   *[other] { $n } choix
+}).
 advice-next-pair = Cette paire en dirait le plus sur les quelques meilleurs ; les côtés équilibrent les précédents.
-advice-chance-even = Un mot sur { $words } ferait { $even }.
-advice-chance-habit = Un mot sur { $words } ferait { $even } ; quand d’autres sont invités, celui-ci est pressé dans { $habit }.
 
 # Where a word stands.
 advice-stage-prepare = préparer

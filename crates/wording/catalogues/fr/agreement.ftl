@@ -1,5 +1,5 @@
 agreement-title = Voyons-nous la même chose ?
-agreement-intro = Ce que deux personnes notent, chacune seule, dit si les chiffres de ce carnet seraient les mêmes quel que soit celui qui touche.
+agreement-intro = Ce que deux personnes notent, chacune seule, dit si les chiffres de ce carnet seraient les mêmes quelle que soit la personne qui note.
 agreement-records = Dans le journal : ce que deux personnes ont noté
 agreement-no-records = Deux personnes n’ont pas encore noté la même séance ou vérification. Que deux personnes, chacune avec son appareil, notent une séance sans se regarder ; elles seront alors ici.
 agreement-pair = { $first } et { $second }, { $animal } : { $kind ->
@@ -54,7 +54,7 @@ agreement-alpha = Alpha de Krippendorff
 agreement-shared = Évalué par au moins deux personnes sur { $people }
 agreement-differing = Le plus souvent vu autrement :
 agreement-differs = { $one } « { $first } », { $two } « { $second } » : { $n ->
-    [one] une fois
+    [1] une fois
    *[other] { $n } fois
 }
 agreement-would-change = Ce qui le changerait : plus de choses évaluées par les deux sans connaître les scores de l’autre ; et des mots plus clairs sur ce qui compte comme quoi, essayés sur un nouveau film.
@@ -63,8 +63,14 @@ agreement-none = aucun (n = { $n })
 agreement-lacking = { $figure } ; { $why }
 agreement-few = sous { $least } scores, son intervalle est trop court
 agreement-wrong-empty = pas de scores : écris une ligne par chose, avec une colonne par personne, comme « press,brush »
-agreement-wrong-ragged = la ligne { $line } a { $got } colonnes et la ligne { $first } en a { $wanted } ; laisse une colonne vide si quelqu’un n’a pas évalué
-agreement-wrong-people = { $n } colonnes ; on compare de deux à vingt personnes, une colonne chacune, séparées par virgules, points-virgules ou tabulations
+agreement-wrong-ragged = la ligne { $line } a { $got ->
+    [one] { $got } colonne
+   *[other] { $got } colonnes
+} et la ligne { $first } en a { $wanted } ; laisse une colonne vide si quelqu’un n’a pas évalué
+agreement-wrong-people = { $n ->
+    [one] { $n } colonne
+   *[other] { $n } colonnes
+} ; on compare de deux à vingt personnes, une colonne chacune, séparées par virgules, points-virgules ou tabulations
 agreement-wrong-long = trop de lignes
 agreement-wrong-number = ligne { $line }, { $person } : « { $got } » n’est pas un nombre ; il faut des nombres sauf si les scores sont des noms
 agreement-wrong-names = trop de noms différents ; sont-ce des nombres ?

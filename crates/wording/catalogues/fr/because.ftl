@@ -1,40 +1,81 @@
 because-strong-signs = Signes forts de stress : { $today } aujourd’hui, { $count } en { $days } jours, sur { $on } d’entre eux. Le dernier : « { $last } ».
 because-lasting-threat = { $count ->
-    [one] Un grognement, claquement de dents ou morsure en { $days } jours : « { $last } », { $day }.
+    [1] Un grognement, claquement de dents ou morsure en { $days } jours : « { $last } », { $day }.
    *[other] { $count } grognements, claquements de dents ou morsures en { $days } jours. Dernier : « { $last } », { $day }.
 }
 because-lasting-guarding = { $count ->
-    [one] { $name } a gardé quelque chose une fois en { $days } jours : « { $last } », { $day }.
+    [1] { $name } a gardé quelque chose une fois en { $days } jours : « { $last } », { $day }.
    *[other] { $name } a gardé quelque chose { $count } fois en { $days } jours. Dernière fois : « { $last } », { $day }.
 }
 because-lasting-swallowing = { $count ->
-    [one] { $name } a avalé quelque chose une fois en { $days } jours : « { $last } », { $day }.
+    [1] { $name } a avalé quelque chose une fois en { $days } jours : « { $last } », { $day }.
    *[other] { $name } a avalé quelque chose { $count } fois en { $days } jours. Dernière fois : « { $last } », { $day }.
 }
 because-recurring = Cela revient : dans { $weeks } des { $of } dernières semaines.
 because-left-sessions = { $name } a quitté { $left } des dernières séances suivies : { $share }.
 because-mild-signs = Séances de cette semaine avec un signe léger de stress : { $share }.
 because-sudden-change = Appuis spontanés sur les deux derniers jours : { $now }. Sur les quatre semaines d’avant : { $before }.
-because-food-given = { $given } kcal données en { $feeds } fois aujourd’hui ; les récompenses du jour sont de { $budget } kcal.
+because-food-given = { $given } kcal données { $feeds ->
+    [1] en une fois
+   *[other] en { $feeds } fois
+} aujourd’hui ; les récompenses du jour sont de { $budget } kcal.
 because-rewards-listed = { $rewards ->
-    [0] Aucune récompense dans la liste ; un test des goûts en compare au moins deux.
-    [one] Une récompense dans la liste ; un test des goûts en compare au moins deux.
-   *[other] { $rewards } récompenses dans la liste ; un test des goûts en compare au moins deux.
+    [0] Aucune récompense dans la liste ; un test de préférences en compare au moins deux.
+    [one] Une récompense dans la liste ; un test de préférences en compare au moins deux.
+   *[other] { $rewards } récompenses dans la liste ; un test de préférences en compare au moins deux.
 }
-because-no-likes-test = { $rewards } récompenses dans la liste, aucune testée.
-because-no-word-yet = { $trials } essais de tests des goûts sont notés, et aucun mot n’est encore sur le tableau.
+because-no-likes-test = { $rewards ->
+    [1] Une récompense dans la liste, pas testée.
+   *[other] { $rewards } récompenses dans la liste, aucune testée.
+}
+because-no-word-yet = { $trials ->
+    [1] Un essai d’un test de préférences est noté
+   *[other] { $trials } essais de tests de préférences sont notés
+}, et aucun mot n’est encore sur le tableau.
 because-no-allowance = On ne peut pas le calculer avec ce qui est sur la fiche.
 because-card-lacks = Il manque sur la fiche : { $lacks }. Un mot s’apprend mieux si tous répondent pareil (pratique courante, sans source).
-because-slowing = « { $word } » sonne plus lentement de { $by }, d’après les appuis entendus en { $days } jours. Chance qu’il ralentisse plus qu’un bouton sain : { $probability }.
-because-silent = « { $word } » a été entendu pour la dernière fois le { $day }, il y a { $days } jours. D’autres mots ont été entendus { $others } fois depuis.
-because-never-heard = « { $word } » n’a pas été entendu en { $days } jours d’écoute. D’autres mots ont été entendus { $others } fois.
-because-silent-before = « { $word } » a été entendu pour la dernière fois le { $day }, il y a { $days } jours ; avant, { $before }. D’autres mots ont été entendus { $others } fois depuis.
-because-noted-by-hand = « { $word } » a été noté à la main { $times } fois entre-temps : il sonne, mais plus comme son enregistrement d’ici.
+because-slowing = « { $word } » sonne plus lentement de { $by }, d’après les appuis entendus en { $days ->
+    [1] un jour
+   *[other] { $days } jours
+}. Probabilité qu’il ralentisse plus qu’un bouton sain : { $probability }.
+because-silent = « { $word } » a été entendu pour la dernière fois le { $day }, il y a { $days ->
+    [1] un jour
+   *[other] { $days } jours
+}. D’autres mots ont été entendus { $others ->
+    [1] une fois
+   *[other] { $others } fois
+} depuis.
+because-never-heard = « { $word } » n’a pas été entendu en { $days ->
+    [1] un jour
+   *[other] { $days } jours
+} d’écoute. D’autres mots ont été entendus { $others ->
+    [1] une fois
+   *[other] { $others } fois
+}.
+because-silent-before = « { $word } » a été entendu pour la dernière fois le { $day }, il y a { $days ->
+    [1] un jour
+   *[other] { $days } jours
+} ; avant, { $before }. D’autres mots ont été entendus { $others ->
+    [1] une fois
+   *[other] { $others } fois
+} depuis.
+because-noted-by-hand = « { $word } » a été noté à la main { $times ->
+    [1] une fois
+   *[other] { $times } fois
+} entre-temps : il sonne, mais plus comme son enregistrement d’ici.
 because-silent-causes = Une pile vide, un bouton cassé ou un nouvel enregistrement peut l’expliquer ; ou le mot ne sert pas en ce moment. Cela ne dit rien de ce qu’un animal sait.
-because-test-old = Le dernier test des goûts a { $days } jours. La moitié compte comme oubliée après { $half } jours (pratique courante, sans source).
-because-best-unclear = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $probability }, { $choices } choix).
+because-test-old = Le dernier test de préférences a { $days } jours. La moitié compte comme oubliée après { $half } jours (pratique courante, sans source).
+because-best-unclear = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $probability }, { $choices ->
+    [0] encore aucun choix
+    [1] un choix
+   *[other] { $choices } choix
+}).
 because-when-wanted = Sur { $of } fois où { $name } était invité et voulait la chose : ce mot { $this } fois, un autre { $other }, aucun { $none }.
-because-when-wanted-early = Trop tôt pour le dire : { $name } était invité et voulait la chose { $of } fois.
+because-when-wanted-early = Trop tôt pour le dire : { $of ->
+    [0] { $name } n’a pas encore été invité en voulant la chose
+    [1] { $name } était invité et voulait la chose une fois
+   *[other] { $name } était invité et voulait la chose { $of } fois
+}.
 because-right = Des appuis à l’invitation, ce mot : { $share }. { $chance ->
     [more] Plus que le hasard.
    *[other] Pas encore plus que le hasard.
@@ -43,13 +84,38 @@ because-right-elsewhere = Des appuis à l’invitation, ce mot : { $share } ; ap
     [more] Plus que le hasard.
    *[other] Pas encore plus que le hasard.
 }
-because-showings = Montré { $showings } fois (souhaité : { $wanted }) sur { $days } jours (souhaité : { $dayswanted }).
+because-showings = { $showings ->
+    [0] Jamais montré
+    [1] Montré une fois
+   *[other] Montré { $showings } fois
+} (souhaité : { $wanted }), { $days ->
+    [0] sur aucun jour
+    [1] sur un jour
+   *[other] sur { $days } jours
+} (souhaité : { $dayswanted }).
 because-joining = Séances suivies en quatre semaines : { $share }. Avant d’inviter, nettement plus de { $floor }.
-because-mastery = { $sessions } séances de suite (souhaité : { $wanted }) avec { $share } ou plus d’appuis et de justes, avec { $people } personnes (souhaité : { $peoplewanted }).
-because-own-presses = Appuis spontanés où la chose fut prise : { $presses } (souhaité : { $wanted }), sur { $days } jours (souhaité : { $dayswanted }).
-because-later-unknown = On ne sait pas si cela dure : { $wanted } invitations deux semaines ou plus après la maîtrise (souhaité : { $needed }).
+because-mastery = { $sessions ->
+    [0] Encore aucune séance de suite
+    [1] Une séance de suite
+   *[other] { $sessions } séances de suite
+} (souhaité : { $wanted }) avec { $share } ou plus d’appuis et de justes, { $people ->
+    [0] encore avec personne
+    [1] avec une personne
+   *[other] avec { $people } personnes
+} (souhaité : { $peoplewanted }).
+because-own-presses = Appuis spontanés où la chose a été prise : { $presses } (souhaité : { $wanted }), { $days ->
+    [0] sur aucun jour
+    [1] sur un jour
+   *[other] sur { $days } jours
+} (souhaité : { $dayswanted }).
+because-later-unknown = On ne sait pas si cela dure : { $wanted ->
+    [0] aucune invitation
+    [1] une invitation
+   *[other] { $wanted } invitations
+} deux semaines ou plus après la maîtrise (souhaité : { $needed }).
 because-later = Deux semaines ou plus après la maîtrise : appuyé { $pressed } des { $wanted } fois où { $name } voulait la chose, juste { $right } fois sur { $presses }.
 because-strain = Signes forts de stress sur plusieurs jours dans des séances avec ce mot.
+because-ends-sessions = Ce mot termine la séance : on le montre à ce moment-là, et personne ne l’attend.
 because-not-prepared = La récompense ou la réponse du mot n’est pas fixée.
 because-contradiction = Les notes se contredisent : { $why }
 because-no-recording-checked = Personne n’a vérifié ici un enregistrement de ce mot. Des chiens de famille ont répondu à environ 30 % des signaux appris depuis des boutons, près de 100 % à voix vive (17 chiens ; Higaki 2025, chiffres d’un texte de presse).
@@ -78,5 +144,8 @@ because-people-give = { $one } donne pour { $first } des appuis, { $two } pour {
 because-many-presses = Appuis spontanés en { $days } jours : { $rate } (seuil { $bar } par jour).
 because-given-share = Répondus par la chose : { $share }.
 because-signalled-times = Temps de oui et de non avec signal : Hanley, Iwata & Thompson 2001, dont le dernier pas était 60 s et 240 s. Le premier pas est de mémoire, ceux entre les deux sont les nôtres.
-because-never-checked = { $words } mots sont en usage et n’ont jamais été vérifiés.
-because-check-open = { $done } essais sur { $of } de la vérification sont faits.
+because-never-checked = { $words ->
+    [1] Un mot est en usage et n’a jamais été vérifié.
+   *[other] { $words } mots sont en usage et n’ont jamais été vérifiés.
+}
+because-check-open = { $done } sur { $of } essais de la vérification.

@@ -45,12 +45,12 @@ card-born-twice = et un âge ont tous deux été donnés ; n’en donne qu’un
 card-born-later = est dans le futur
 card-born-long-ago = remonte à plus de 120 ans
 card-weeks-old = { $weeks ->
-    [one] une semaine
+    [1] une semaine
    *[other] { $weeks } semaines
 }
 card-months-old = { $months } mois
 card-years-old = { $years ->
-    [one] un an
+    [1] un an
    *[other] { $years } ans
 }
 card-home = Chez nous
@@ -93,7 +93,7 @@ card-food-today = Nourriture aujourd’hui
 card-budget = { $budget } pour les récompenses, sur environ { $day } kcal par jour.
 card-range = Animaux de ce poids : { $low } à { $high } kcal par jour.
 card-given = { $feeds ->
-    [one] Donné { $given } kcal en une fois, reste { $left } kcal.
+    [1] Donné { $given } kcal en une fois, reste { $left } kcal.
    *[other] Donné { $given } kcal en { $feeds } fois, reste { $left } kcal.
 }
 card-nobody = personne de nommé
@@ -101,7 +101,7 @@ card-basis = Base : { $basis }.
 card-not-computed = Rien n’est calculé : { $why }. { $link }
 card-type-in = Écris-le
 card-wants = Ce qu’ils peuvent vouloir
-card-wants-none = Rien de noté encore. Quatre choses ou plus, de plusieurs sortes, font un bon test de goûts.
+card-wants-none = Rien de noté encore. Quatre choses ou plus, de plusieurs sortes, font un bon test de préférences.
 card-examples = { $kind ->
     [food] tout ce qui se mange ou se lèche
     [play] un jouet, tirer, courir, une cloche

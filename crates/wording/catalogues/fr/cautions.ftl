@@ -18,4 +18,4 @@ cautions-may-hold = { $level ->
 cautions-never = Ne donne jamais cela à { $name }.
 cautions-eaten = { $why }. Déjà mangé ? Appelle un vétérinaire maintenant.
 cautions-care = Attention, pour { $name } :
-cautions-checked = Le nom est comparé, quand tu le gardes, à une liste d’aliments dangereux, en anglais, espagnol, allemand, français et portugais. { $note }
+cautions-checked = Le nom est comparé, quand tu l’enregistres, à une liste d’aliments dangereux, en anglais, espagnol, allemand, français et portugais. { $note }

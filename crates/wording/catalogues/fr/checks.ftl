@@ -17,7 +17,7 @@ checks-whose-left = Dessiné comme { $name } le voit. Si tu fais face à { $name
 checks-quoted = « { $word } »
 checks-health = Santé :
 checks-trials = { $trials ->
-    [one] Un essai
+    [1] Un essai
    *[other] { $trials } essais
 }
 checks-blind = à l’aveugle
@@ -31,44 +31,47 @@ checks-open = Ouvrir
 checks-to-designs = Un changement aide-t-il ? Tests d’un changement
 checks-cannot-show = Une vérification peut montrer sur quoi un animal se guide ; elle ne peut pas montrer qu’un animal ne comprend pas. Ne rien choisir et s’en aller sont comptés à part et ne sont jamais faux.
 checks-finished = { $trials ->
-    [one] Terminée comme prévu, un essai
+    [1] Terminée comme prévu, un essai
    *[other] Terminée comme prévu, { $trials } essais
 }
 checks-finished-otherwise = { $trials ->
-    [one] Terminée, un essai, mais pas comme prévu
+    [1] Terminée, un essai, mais pas comme prévu
    *[other] Terminée, { $trials } essais, mais pas comme prévu
 }
-checks-going = { $done } essais sur { $trials }
+checks-going = { $trials ->
+    [1] { $done } sur un essai
+   *[other] { $done } sur { $trials } essais
+}
 checks-nothing-worked-out = On ne peut rien calculer à partir de cette vérification : { $why }.
 checks-finds = À cette longueur, un animal qui a juste dans { $share } des cas ou plus est repéré dans quatre vérifications sur cinq, mot par mot.
 checks-finds-none = C’est trop court pour repérer même un animal qui a juste dans { $share } des cas, mot par mot ; seule une vérification plus longue le peut.
 checks-not-as-planned = Pas comme prévu :
 checks-taken-back = { $trials ->
-    [one] 1 essai annulé : compté faux.
+    [1] 1 essai annulé : compté faux.
    *[other] { $trials } essais annulés : comptés faux.
 }
 checks-changed = { $trials ->
-    [one] 1 essai modifié après la première réponse : compté faux.
+    [1] 1 essai modifié après la première réponse : compté faux.
    *[other] { $trials } essais modifiés après la première réponse : comptés faux.
 }
 checks-again = { $trials ->
-    [one] 1 essai répondu de nouveau sous un numéro déjà utilisé : la première réponse compte.
+    [1] 1 essai répondu de nouveau sous un numéro déjà utilisé : la première réponse compte.
    *[other] { $trials } essais répondus de nouveau sous un numéro déjà utilisé : la première réponse compte.
 }
 checks-left-out = { $trials ->
-    [one] 1 essai sauté entre d’autres : compté faux.
+    [1] 1 essai sauté entre d’autres : compté faux.
    *[other] { $trials } essais sautés entre d’autres : comptés faux.
 }
 checks-not-as-drawn = { $trials ->
-    [one] 1 essai avec un autre mot ou une autre chose que ce que tire la graine de ce plan : compté faux.
+    [1] 1 essai avec un autre mot ou une autre chose que ce que tire la graine de ce plan : compté faux.
    *[other] { $trials } essais avec un autre mot ou une autre chose que ce que tire la graine de ce plan : comptés faux.
 }
 checks-beyond = { $trials ->
-    [one] 1 essai avec un numéro que le plan n’a pas : pas compté.
+    [1] 1 essai avec un numéro que le plan n’a pas : pas compté.
    *[other] { $trials } essais avec un numéro que le plan n’a pas : pas comptés.
 }
 checks-knew-answer = { $trials ->
-    [one] 1 essai où la personne près de l’animal connaissait la réponse : juste, il ne compte pas comme fait à l’aveugle ; faux, il compte.
+    [1] 1 essai où la personne près de l’animal connaissait la réponse : juste, il ne compte pas comme fait à l’aveugle ; faux, il compte.
    *[other] { $trials } essais où la personne près de l’animal connaissait la réponse : justes, ils ne comptent pas comme faits à l’aveugle ; faux, ils comptent.
 }
 checks-earlier-rule = Tirée selon une règle antérieure, où la dernière chose demandée trahissait quelque chose : montrée, elle ne fait rien monter.
@@ -124,7 +127,7 @@ checks-about-covers = Pour la demande : avant chaque essai, les boutons sont éc
 checks-suggests = Les boutons gardent leur place, donc une habitude de place donnerait la même chose : cela peut suggérer, pas plus. Échangés sous des caches, cela pourrait le montrer.
 checks-count = Combien d’essais ?
 checks-count-each = { $sittings ->
-    [one] { $each } pour chacun des { $words } mots, en une séance environ.
+    [1] { $each } pour chacun des { $words } mots, en une séance environ.
    *[other] { $each } pour chacun des { $words } mots, en { $sittings } séances de { $most } environ, à des jours ou des heures différents.
 }
 checks-count-chance = Par hasard, { $name } aurait juste dans { $share } des cas.
@@ -133,7 +136,7 @@ checks-count-power = Si { $name } réussit autant que tu l’espères, un mot y 
 checks-count-top = Un mot est tout en haut à partir de { $right } ; moins suffit s’ils viennent tôt. Comptes binomiaux exacts.
 checks-count-right = { $right } justes sur { $each }
 checks-plan-these = { $trials ->
-    [one] Prévoir cet essai
+    [1] Prévoir cet essai
    *[other] Prévoir ces { $trials } essais
 }
 checks-unfinished = Pas terminées :
@@ -143,7 +146,7 @@ checks-sitting-done = { $trials } essais aujourd’hui : c’est une séance. Re
 checks-setter-only = Seulement pour la personne qui prépare. Celle qui accompagne ne doit voir ni cette page ni le Journal.
 checks-cannot-run = Cette vérification ne peut pas être faite d’ici : { $why }.
 checks-all-done = { $trials ->
-    [one] Le seul essai est fait.
+    [1] Le seul essai est fait.
    *[other] Les { $trials } essais sont faits.
 }
 checks-at-board = Ce genre se note au tableau, comme toute réponse.
@@ -206,24 +209,24 @@ checks-chart-axis = part juste
 checks-chart-read = Ligne verticale : le hasard, { $chance }. Barres : intervalles à 95 % valables quel que soit le moment où on les lit. Pour chaque mot : parmi les fois où { $name } l’a choisi, combien de fois c’était celui demandé ; un favori n’est juste que par hasard. Les premières réponses comptent ; les réponses annulées comptent comme fausses.
 checks-no-choice = Aucun choix n’a été fait ; cela ne dit rien dans un sens ni dans l’autre.
 checks-went-for = { $times ->
-    [one] Choix de { $name } : une fois celui-ci, dont { $right } où c’était celui demandé : { $share } ({ $low } à { $high }).
+    [1] Choix de { $name } : une fois celui-ci, dont { $right } où c’était celui demandé : { $share } ({ $low } à { $high }).
    *[other] Choix de { $name } : { $times } fois celui-ci, dont { $right } où c’était celui demandé : { $share } ({ $low } à { $high }).
 }
 checks-never-wrong = Rien : { $nothing }. Départs : { $away }. Ni l’un ni l’autre ne compte comme faux.
 checks-p-rearranged = Ce bouton va-t-il avec ce qui a été montré (choses redistribuées au hasard, appuis laissés tels quels) ? { $p }. À lire avec la part juste.
 checks-p-chance = { $times ->
-    [one] Contre le hasard ({ $chance }, binomial exact, unilatéral) : { $p }, sur un choix.
+    [1] Contre le hasard ({ $chance }, binomial exact, unilatéral) : { $p }, sur un choix.
    *[other] Contre le hasard ({ $chance }, binomial exact, unilatéral) : { $p }, sur { $times } choix.
 }
 checks-bayes-above = Facteur de Bayes { $factor } : autant de fois plus probable si la part juste est n’importe où au-dessus du hasard que par hasard.
 checks-bayes-below = Facteur de Bayes 1 à { $factor } : autant de fois plus probable par hasard que si la part juste est n’importe où au-dessus du hasard.
 checks-more-than = plus de { $number }
 checks-seconds-right = { $timed ->
-    [one] Le seul choix juste chronométré est venu en { $seconds } s.
+    [1] Le seul choix juste chronométré est venu en { $seconds } s.
    *[other] La moitié des { $timed } choix justes chronométrés est venue en { $seconds } s.
 }
 checks-seconds-wrong = { $timed ->
-    [one] Le seul choix faux chronométré est venu en { $seconds } s.
+    [1] Le seul choix faux chronométré est venu en { $seconds } s.
    *[other] La moitié des { $timed } choix faux chronométrés est venue en { $seconds } s.
 }
 checks-latency = Justes contre faux, somme des rangs, bilatéral : { $p }.

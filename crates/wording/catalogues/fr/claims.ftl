@@ -48,8 +48,8 @@ claims-rival = { $rival ->
     [place] habitude de place : aller à une place, non à un mot
     [frequency] fréquence : certains mots sont simplement plus pressés
     [liking] préférence : certaines choses plaisent simplement plus
-    [clock] heure et accès : ce que les gens proposent et donnent suit l’heure, et les appuis aussi
-   *[other] espoir : les gens voient ce qu’ils espèrent
+    [clock] heure et rafales : ce que les personnes proposent et donnent suit l’heure, et les appuis aussi
+   *[other] espoir : les personnes voient ce qu’ils espèrent
 }
 claims-nothing-to-explain = rien n’est affirmé, il n’y a donc rien à expliquer
 claims-ruled-out = exclu par { $why ->

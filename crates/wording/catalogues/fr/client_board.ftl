@@ -5,7 +5,7 @@ client-board-food-left = { $food } : { $n ->
         [0] plus rien aujourd’hui
        *[other] encore { $n }
     }
-client-board-shown-count = { $n } fois montré
+client-board-shown-count = montré { $n } fois
 client-board-seconds = { $s } s
 client-board-median-of = médiane de { $n }
 client-board-is-joined = présent
@@ -13,7 +13,7 @@ client-board-not-joined = pas encore là
 client-board-ration-unknown = Ration inconnue : { $why }
 client-board-no-figures = pas encore de chiffres
 client-board-used-up = Les friandises du jour sont épuisées. Donne du jeu, du contact ou de l’exploration.
-client-board-treats-left = Friandises restantes : { $list }
+client-board-treats-left = Récompenses de nourriture restantes : { $list }
 client-board-kcal = { $n } kcal
 client-board-clock-off = L’horloge de cet appareil { $way ->
         [ahead] avance
@@ -31,7 +31,10 @@ client-board-came-back = { $name } revient sans appel
 client-board-all-saved = Tout est enregistré
 client-board-waiting-to-send = { $n } à envoyer
 client-board-no-answer = Pas de réponse du carnet.
-client-board-safe-later = { $why } { $n } en sécurité ici, envoyés plus tard
+client-board-safe-later = { $why } { $n ->
+    [one] { $n } en sécurité ici, envoyé plus tard
+   *[other] { $n } en sécurité ici, envoyés plus tard
+}
 client-board-unpaired = Pas appairé. { $n } en sécurité ici
 client-board-forbidden = Le carnet n’accepte rien de cette adresse. { $n } en sécurité ici
 client-board-attention = { $n ->
@@ -73,6 +76,8 @@ client-board-pressed-again = A rappuyé…
 client-board-one-more = +1 morceau
 client-board-one-more-given = Un morceau de plus a été donné
 client-board-which-pressed = Sur quel mot { $name } a appuyé ?
+client-board-whose = « { $word } » a été entendu. Qui a appuyé ?
+client-board-whose-me = Moi
 client-board-which-looked = Qu’a regardé { $name } ?
 client-board-whole-board = Le tableau en entier
 client-board-which-brushed = Quel bouton, sans le faire sonner ?
@@ -97,7 +102,7 @@ client-board-closing-animal = { $name } a appuyé : terminer la séance
 client-board-over = La séance est finie.
 client-board-over-minutes = La séance est finie : { $n } min.
 client-board-word-times = { $word } { $n ->
-        [one] une fois
+        [1] une fois
        *[other] { $n } fois
     }
 client-board-sum-shown = Montré : { $list }.

@@ -11,7 +11,7 @@ client-ear-heard-now = { $count ->
    *[other] { $count } appuis entendus.
 }
 client-ear-listening = Écoute { $count ->
-    [one] un mot
+    [1] un mot
    *[other] { $count } mots
 } depuis { $time }.
 client-ear-words = Écoutés : { $words }.
@@ -56,12 +56,12 @@ client-ear-recorded = { $seconds } s, silences coupés aux deux bouts. Écoute, 
 client-ear-what-recorded = Ce qui a été enregistré
 client-ear-record-keep = Garder cet enregistrement et le vérifier
 client-ear-unsent = { $count ->
-    [one] Un appui fait sur cet appareil n’est pas
+    [1] Un appui fait sur cet appareil n’est pas
    *[other] { $count } appuis faits sur cet appareil ne sont pas
 } encore dans le carnet. Associe-le à nouveau et ils partent. S’il ne doit plus être associé, enregistre-les dans un fichier, que « sayso import » lit, et vide cet appareil.
 client-ear-clear = Vider cet appareil
 client-ear-clear-sure = Effacer ce que garde cet appareil, { $count ->
-    [one] un appui non envoyé
+    [1] un appui non envoyé
    *[other] { $count } appuis non envoyés
 } compris ? Vérifie d’abord que le fichier est enregistré.
 client-ear-cleared = Cet appareil ne garde plus rien du carnet.

@@ -23,7 +23,7 @@ client-recent-ended = Séance terminée : { $why }
 client-recent-joined = Venu
 client-recent-left = Parti
 client-recent-round = { $calls ->
-    [one] Série d’un commencée
+    [1] Série d’un commencée
    *[other] Série de { $calls } commencée
 }
 client-recent-drawn = Tiré pour { $word }

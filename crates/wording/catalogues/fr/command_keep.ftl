@@ -1,5 +1,6 @@
 command-keep-input-too-large = l’entrée standard contient plus de { $most } Mio ; utilise `sayso import` pour des fichiers
 command-keep-input-line = entrée standard, ligne { $line } : { $why }
+command-keep-input-no-array = entrée standard, ligne { $line }, colonne { $column } : une liste JSON d’entrées est attendue ; elle ne se lit plus à partir d’ici
 command-keep-input-event = entrée standard, élément { $number } : { $why }
 command-keep-kept = { $id } gardée
 command-keep-known = { $id } déjà connue

@@ -5,7 +5,7 @@ command-serve-invented = { $n ->
 } Rien ici ne prouve quoi que ce soit sur de vrais animaux.
 command-serve-holds-home = { $dir } contient déjà un foyer ; c’est lui qui est servi.
 command-serve-code = Code d’association pour un téléphone (valable { $minutes ->
-    [one] une minute
+    [1] une minute
    *[other] { $minutes } minutes
 }) : { $code }
 command-serve-open = Sayso est ouvert à { $url }

@@ -10,7 +10,7 @@ days-cell = { $day } : { $presses ->
    *[other] { $presses } appuis spontanés
 }{ $sessions ->
     [0] , pas de séance
-   *[other] , { $joined } séances sur { $sessions }
+   *[other] , séances rejointes : { $joined } sur { $sessions }
 }{ $signs ->
     [none] { "" }
     [mild] , signes légers de stress
@@ -47,7 +47,7 @@ days-most = Le plus : { $which }, { $rate } ; { $n } appuis spontanés en tout.
 days-outstanding = { $which } se détache : { $ratio } fois les autres ({ $p } ajusté).
 days-asleep = Les heures où personne n’a jamais noté d’appui comptent comme sommeil ou absence : elles ne sont pas un résultat, et aucune autre heure ne leur est comparée.
 days-trust = { $bursts ->
-    [yes] Les appuis viennent par accès, ou selon les bons et mauvais jours : les nombres varient { $times } fois plus que ceux d’appuis isolés. Ces intervalles, et ce qui se détache, en tiennent compte.
+    [yes] Les appuis viennent par rafales, ou selon les bons et mauvais jours : les nombres varient { $times } fois plus que ceux d’appuis isolés. Ces intervalles, et ce qui se détache, en tiennent compte.
    *[other] Les appuis viennent un par un : les nombres varient { $times } fois autant que par le seul hasard.
 }
 days-weeks-by-week = Semaine par semaine
@@ -59,7 +59,6 @@ days-delay = De l’appui au don
 days-delay-told = De l’appui au don, valeur médiane des sept derniers jours : { $seconds }.
 days-seconds = secondes
 days-when-invited = Temps jusqu’à l’appui après invitation
-days-invitations-of-days = les invitations de ces jours qui peuvent le montrer
 days-answers = Réponses aux appuis spontanés
 days-answer = { $answer ->
     [given] Donné
@@ -74,7 +73,7 @@ days-shown = Montré
 days-pressed = Appuyé spontanément
 days-zone = Jours et heures sont ceux de { $zone }. { $link }.
 days-all-events = Tous les événements
-days-patterns = Motifs : les appuis augmentent-ils ou baissent-ils, qu’est-ce qui suit quoi, dérapages, goûts selon l’heure
+days-patterns = Motifs : les appuis augmentent-ils ou baissent-ils, qu’est-ce qui suit quoi, dérapages, préférences selon l’heure
 days-readiness = Disposition
 days-readiness-told = À la dernière séance, { $name } était le plus probablement { $state ->
     [away] ailleurs
@@ -91,7 +90,7 @@ days-no-demand = Aucun appui spontané sur cette période : rien ne peut être d
 days-stretches = Périodes où { $name } a appuyé à un rythme régulier :
 days-stretch = du { $first } au { $last } : { $rate }
 days-bursts = Accès des quatre dernières semaines, plus rapides que d’habitude.
-days-burst-may-come = Quand les réponses changent, un accès d’appuis peut venir d’abord : dans 24 % des cas chez l’humain, 12 % si autre chose était proposé (Lerman & Iwata 1995).
+days-burst-may-come = Quand les réponses changent, une rafale d’appuis peut venir d’abord : dans 24 % des cas chez l’humain, 12 % si autre chose était proposé (Lerman & Iwata 1995).
 days-burst = { $when } : { $presses } appuis en { $seconds }
 days-after-answers = Ce qui a suivi les réponses
 days-after-each = Après chaque type de réponse
@@ -102,9 +101,9 @@ days-times-as-fast = { $times } fois plus vite
 days-unvoiced = Demandé sans bouton, par semaine :
 days-named-figure = { $what } : { $figure }
 days-next-words = Mots qui pourraient venir
-days-hold = { $used } mots sur { $all } de la planche sont en usage ; laisse-les grandir avant d’en ajouter (pratique courante, sans source).
+days-hold = Mots du tableau en usage : { $used } sur { $all }. Laisse-les grandir avant d’en ajouter (pratique courante, sans source).
 days-next-gap = { $word } : demandé sans bouton { $asked ->
-    [one] une fois
+    [1] une fois
    *[other] { $asked } fois
 }, { $rate } par semaine (de { $low } à { $high })
 days-next-demand = { $word } : { $rate } appuis par heure (de { $low } à { $high }, n = { $n }) et aucun mot ne clôt une séance

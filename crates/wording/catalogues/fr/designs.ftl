@@ -48,13 +48,13 @@ designs-not-drawn-before = l’ordre n’a pas été tiré avant le premier poin
 designs-was-stopped = le test a été arrêté avant sa fin
 designs-not-finished = le test n’est pas terminé
 designs-too-short = { $points ->
-    [one] un point ne suffit pas à ce plan ; il en faut au moins { $needed }
+    [1] un point ne suffit pas à ce plan ; il en faut au moins { $needed }
    *[other] { $points } points ne suffisent pas à ce plan ; il en faut au moins { $needed }
 }
 designs-empty-condition = une condition n’a encore aucune observation, il n’y a donc rien à comparer
 designs-no-figure = pas de chiffre pour cette phase : trop peu de points, ou tous au même moment
 designs-other-condition = { $points ->
-    [one] 1 point avec une autre condition que celle tirée ; l’analyse suit le tirage.
+    [1] 1 point avec une autre condition que celle tirée ; l’analyse suit le tirage.
    *[other] { $points } points avec une autre condition que celle tirée ; l’analyse suit le tirage.
 }
 designs-drawn-late = L’ordre n’a pas été tiré avant le premier point, ou le plan a été modifié ensuite.
@@ -62,7 +62,7 @@ designs-more-than = plus de { $number }
 designs-percentage-points = { $value } points de pourcentage
 designs-a-session = { $value } par séance
 designs-not-yet = Il commence le { $day } ; jusque-là, tout reste comme d’habitude.
-designs-running = { $done } points sur { $points } sont passés. Rien n’est affirmé avant la fin.
+designs-running = Points passés : { $done } sur { $points }. Rien n’est affirmé avant la fin.
 designs-strong-sign = Arrêté : un signe de stress fort a été vu le { $day } pendant que le changement était en vigueur. Tout redevient comme d’habitude ; rien n’est affirmé en faveur du changement.
 designs-stopped = { $reason ->
     [strong_sign] Arrêté le { $day } : un signe de stress fort. Rien n’est analysé, car un test qui peut finir à tout moment peut finir pendant qu’il est en tête.
@@ -79,14 +79,14 @@ designs-seen = { $measure } : { $amount } de { $way ->
    *[no] { $extreme } des { $orders } ordres tirés de nouveau ({ $p }).
 }
 designs-seen-goal = { $points ->
-    [one] Les gens sont restés à { $seconds } s du but (un point).
-   *[other] Les gens sont restés en moyenne à { $seconds } s du but ({ $points } points).
+    [1] Les personnes sont restées à { $seconds } s du but (un point).
+   *[other] Les personnes sont restées en moyenne à { $seconds } s du but ({ $points } points).
     } Avec des paliers tirés au hasard, un accord aussi bon se produit dans { $exact ->
     [yes] { $extreme } des { $orders } ordres possibles ({ $p }).
    *[no] { $extreme } des { $orders } ordres tirés de nouveau ({ $p }).
 }
 designs-too-few-orders = { $orders ->
-    [one] Avec un seul ordre possible, ce test ne pourrait distinguer aucun effet du hasard.
+    [1] Avec un seul ordre possible, ce test ne pourrait distinguer aucun effet du hasard.
    *[other] Avec seulement { $orders } ordres possibles, ce test ne pourrait distinguer aucun effet du hasard.
 }
 designs-rare = Ce serait rare si le changement ne faisait rien : cela parle pour un effet, avec { $name }, pendant ces semaines.
@@ -112,7 +112,7 @@ designs-ended-by-sign = terminé par un signe de stress fort le { $day }
 designs-checks = Les vérifications de la compréhension posent une autre question : { $link }.
 designs-checks-link = Vérifications
 designs-how = Comment les tests sont tirés et analysés
-designs-kindly = { $lead } On ne change que l’entourage et ce que font les gens : { $name } peut partir à tout moment, rien de ce que { $name } demande n’est retenu, et aucun jour n’a besoin d’un appui. Un signe de stress fort pendant le changement met fin au test. N’essaie rien qui fasse mal, effraie ou prive ; demande à un vétérinaire ou à un professionnel qualifié du comportement en cas de doute.
+designs-kindly = { $lead } On ne change que l’entourage et ce que font les personnes : { $name } peut partir à tout moment, rien de ce que { $name } demande n’est retenu, et aucun jour n’a besoin d’un appui. Un signe de stress fort pendant le changement met fin au test. N’essaie rien qui fasse mal, effraie ou prive ; demande à un vétérinaire ou à un professionnel qualifié du comportement en cas de doute.
 designs-kindly-lead = Un test est là pour { $name }, pas l’inverse.
 designs-not-as-planned = Pas comme prévu :
 designs-the-plan = Le plan
@@ -126,7 +126,7 @@ designs-now = { $unit ->
    *[day] Aujourd’hui (point { $point } sur { $points }) : { $what }
 }
 designs-deliver-within = donner en { $seconds } s au plus
-designs-later-hidden = Les jours suivants ne sont pas montrés, exprès : les connaître change ce que font les gens. Réponds à chaque appui comme toujours.
+designs-later-hidden = Les jours suivants ne sont pas montrés, exprès : les connaître change ce que font les personnes. Réponds à chaque appui comme toujours.
 designs-fact-design = Plan
 designs-fact-measured = Mesuré
 designs-measured = { $unit ->
@@ -142,7 +142,7 @@ designs-expected = { $expected ->
 }
 designs-fact-first = Premier jour, points
 designs-first = { $points ->
-    [one] { $day }, un point
+    [1] { $day }, un point
    *[other] { $day }, { $points } points
 }
 designs-fact-orders = Ordres possibles
@@ -216,7 +216,7 @@ designs-field-apart = Points entre deux changements
 designs-field-apart-hint = l’un après l’autre : au moins autant
 designs-field-animals = Animaux
 designs-field-animals-hint = l’un après l’autre entre animaux plutôt qu’entre mots
-designs-field-criteria = Buts pour les gens, en secondes
+designs-field-criteria = Buts pour les personnes, en secondes
 designs-field-criteria-hint = pas à pas : un par phase après la première, comme 6 ; 4 ; 2,5. On ne fixe jamais de but à un animal
 designs-see = Voir ce qu’il peut montrer
 designs-proposed = Proposé : { $design }
@@ -224,7 +224,7 @@ designs-your-choice = Ton choix : { $design }
 designs-because = { $question ->
     [quieter_button] Parce qu’on peut baisser le son et le remonter, et qu’un animal a besoin de quelques jours pour s’habituer à chaque état.
     [new_place] Parce que déplacer un bouton d’avant en arrière troublerait : chaque mot se déplace une fois, l’un après l’autre.
-    [faster_delivery] Parce que les gens peuvent donner tout de suite un jour et comme toujours le lendemain, et que l’effet va et vient vite.
+    [faster_delivery] Parce que les personnes peuvent donner tout de suite un jour et comme toujours le lendemain, et que l’effet va et vient vite.
    *[other] Parce que c’est juste là où le changement peut être retiré ; sinon, prends « l’un après l’autre ».
 }
 designs-usual-here = L’habitude pour cette question : { $design }.
@@ -232,7 +232,14 @@ designs-undrawn = Cela ne peut pas être tiré : { $why }.
 designs-orders = { $orders } ordres possibles ; l’un d’eux est tiré au hasard quand tu valides. Tu ne vois que la condition du jour.
 designs-smallest-p = Le plus petit p possible est { $p }.
 designs-fewer-than-20 = Avec moins de 20 ordres, on ne descend jamais sous { $level } : prends plus de points, ou moins dans chaque phase.
-designs-verdict-ahead = Avec tous ses points, il { $verdict } ({ $chances } occasions de montrer un effet, au moins { $fewest } points chacune ; Kratochwill et al. 2010).
+designs-verdict-ahead = Avec tous ses points, il { $verdict } ({ $chances ->
+    [0] aucune occasion
+    [1] une occasion
+   *[other] { $chances } occasions
+} de montrer un effet, au moins { $fewest ->
+    [1] un point
+   *[other] { $fewest } points
+} chacune ; Kratochwill et al. 2010).
 designs-plan-and-draw = Valider et tirer l’ordre
 designs-figures = Chiffres jusqu’ici
 designs-not-finished-yet = Pas terminé : rien n’est affirmé à partir de ces chiffres, et les regarder donne envie d’arrêter. L’analyse se fait à la fin.
@@ -242,11 +249,11 @@ designs-about-one = Cela ne concerne que { $name }. Cela ne dit rien d’autres 
 designs-no-test = Pas d’analyse : { $why }.
 designs-difference = Différence, changé moins habituel
 designs-difference-none = { $points ->
-    [one] { $value } (pas d’intervalle à 95 % : trop peu d’ordres ; un point)
+    [1] { $value } (pas d’intervalle à 95 % : trop peu d’ordres ; un point)
    *[other] { $value } (pas d’intervalle à 95 % : trop peu d’ordres ; { $points } points)
 }
 designs-difference-interval = { $points ->
-    [one] { $value } (intervalle à 95 % : { $low } à { $high }, un point)
+    [1] { $value } (intervalle à 95 % : { $low } à { $high }, un point)
    *[other] { $value } (intervalle à 95 % : { $low } à { $high }, { $points } points)
 }
 designs-open-end = ouvert
@@ -258,9 +265,16 @@ designs-extreme-of = { $exact ->
 }
 designs-orders-left-out = Ordres écartés
 designs-orders-undefined = { $orders } (des points manquants auraient laissé une condition vide)
-designs-verdict = Le plan { $verdict } : { $chances } occasions de montrer un effet (3 souhaitées), au moins { $fewest } points observés chacune (5 souhaités, 3 avec réserves ; Kratochwill et al. 2010).
+designs-verdict = Le plan { $verdict } : { $chances ->
+    [0] aucune occasion
+    [1] une occasion
+   *[other] { $chances } occasions
+} de montrer un effet (3 souhaitées), au moins { $fewest ->
+    [1] un point observé
+   *[other] { $fewest } points observés
+} chacune (5 souhaités, 3 avec réserves ; Kratochwill et al. 2010).
 designs-missing = { $missing ->
-    [one] 1 des { $points } points passés n’a pas de valeur : rien n’a été noté d’où lire cette mesure. Il est laissé de côté, pas compté comme zéro.
+    [1] 1 des { $points } points passés n’a pas de valeur : rien n’a été noté d’où lire cette mesure. Il est laissé de côté, pas compté comme zéro.
    *[other] { $missing } des { $points } points passés n’ont pas de valeur : rien n’a été noté d’où lire cette mesure. Ils sont laissés de côté, pas comptés comme zéro.
 }
 designs-no-point = Encore aucun point.

@@ -1,7 +1,7 @@
 errors-too-large = C’est trop grand ; au plus { $bytes } octets passent ici à la fois. Envoie moins à la fois.
 errors-not-paired = Cet appareil n’est pas associé au carnet. Ouvre /pair et saisis le code affiché là où Sayso a été lancé.
 errors-too-many = { $seconds ->
-    [one] Trop d’essais. Attends une seconde, puis réessaie.
+    [1] Trop d’essais. Attends une seconde, puis réessaie.
    *[other] Trop d’essais. Attends { $seconds } secondes, puis réessaie.
 }
 errors-no-home = Il n’y a pas encore de foyer ici. Ouvre /start pour en créer un.
@@ -23,7 +23,7 @@ errors-nothing-kept = Rien n’a été gardé. Reviens en arrière, change ceci 
 errors-to-start = Au début
 errors-too-many-events = Une demande contient au plus { $most } entrées, pas { $got }.
 errors-listing-range = « after » doit valoir 0 ou plus, « limit » de 1 à { $most }.
-errors-no-array = Le contenu doit être une liste JSON d’entrées. À la ligne { $line }, colonne { $column } : { $why }
+errors-no-array = Le contenu doit être une liste JSON d’entrées. Il ne se lit plus à partir de la ligne { $line }, colonne { $column }.
 errors-only-https = Rien n’est reçu ni dit ici en HTTP non chiffré. Ouvre https://{ $host }/.
 errors-other-site = Ceci venait de la page d’un autre site et n’a pas été pris. Utilise la page de Sayso.
 errors-other-name = Sayso ne répond pas à ce nom. Ouvre-le par l’adresse de cette machine ou par son nom sur le réseau de la maison.

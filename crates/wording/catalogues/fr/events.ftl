@@ -54,7 +54,7 @@ events-answered = { $word } : { $answer }{ $other ->
    *[other] { " " }; puis { $then }
 }
 events-pressed-then = a appuyé sur { $word }
-events-looked = A regardé la planche
+events-looked = A regardé le tableau
 events-looked-at = A regardé { $word }
 events-brushed = A effleuré { $word } sans le faire sonner
 events-round = Série de { $calls } commencée : { $words }

@@ -23,7 +23,7 @@ evidence-behind = { $n ->
    *[other] d’après { $n } essais tirés au sort
 }
 evidence-behind-nothing = rien tiré au sort, montré { $shown ->
-    [one] une fois
+    [1] une fois
    *[other] { $shown } fois
 }
 evidence-trend = Appuis spontanés par semaine sur huit semaines, la plus ancienne d’abord : { $list }
@@ -36,7 +36,7 @@ evidence-step-2 = 2. Dans les séries tirées par le carnet, les appuis suivent 
 evidence-step-3 = 3. Dans des vérifications prévues, { $name } a raison plus que le hasard ne le permet, mais quelqu’un connaissait la réponse.
 evidence-step-4 = 4. De même en aveugle : personne à côté ne connaissait la réponse.
 evidence-step-rule = Tous les mots d’un animal sont jugés ensemble, pour que beaucoup de mots et de lectures ne finissent pas en fausse affirmation.
-evidence-climb-round = Une série tirée par le carnet, sur la planche, est le premier pas.
+evidence-climb-round = Une série tirée par le carnet, sur le tableau, est le premier pas.
 evidence-checks = Vérifications prévues de la compréhension
 evidence-trials = Un changement aide-t-il ? Essais d’un changement
 evidence-two-people = Deux personnes voient-elles la même chose ?
@@ -50,14 +50,20 @@ evidence-share-right = part juste
 evidence-chance-line = Trait vertical : le hasard, un sur { $words }. Les mots à moins de cinq essais sont omis. Les intervalles valent à tout moment.
 evidence-no-such-word = { $name } n’apprend pas ce mot.
 evidence-sentence-shown = Montré { $times ->
-    [one] une fois
+    [1] une fois
    *[other] { $times } fois
 } ; on ne peut encore rien dire de ce que « { $word } » veut dire pour { $name }.
 evidence-sentence-own = { $name } a appuyé sur « { $word } » { $times ->
-    [one] une fois
+    [1] une fois
    *[other] { $times } fois
 } spontanément en quatre semaines ; sans invitations ni vérification, cela seul ne dit pas ce que veut dire le mot.
-evidence-sentence-invited = Invité quand la chose était voulue, { $name } a appuyé sur un bouton { $pressed } fois sur { $wanted }. Sur { $presses } appuis aux invitations de « { $word } », { $right } étaient ce mot : { $above ->
+evidence-sentence-invited = Invité quand la chose était voulue, { $name } a appuyé sur un bouton { $pressed } fois sur { $wanted }. Sur { $presses ->
+    [one] { $presses } appui
+   *[other] { $presses } appuis
+} aux invitations de « { $word } », { $right } { $right ->
+    [1] était ce mot
+   *[other] étaient ce mot
+} : { $above ->
     [yes] plus que le hasard
    *[other] pas plus que le hasard jusqu’ici
 }.
@@ -65,8 +71,8 @@ evidence-stage = Étape : { $stage }
 evidence-figures-point = Les chiffres indiquent { $stage }.
 evidence-invitations = Invitations
 evidence-no-curve = Courbe d’apprentissage : { $why }.
-evidence-time-to-press = Temps jusqu’à l’appui
-evidence-these-invitations = ces invitations
+evidence-waiting = Temps jusqu’à l’appui, la valeur du milieu : { $median }. Les invitations sans appui comptent jusqu’à la fin de l’attente (Kaplan–Meier).
+evidence-waiting-open = pas atteinte : trop peu ont eu un appui pendant l’attente (n = { $n })
 evidence-showings-presses = Démonstrations et appuis spontanés
 evidence-showings-a-day = Démonstrations par jour
 evidence-showings = démonstrations

@@ -28,7 +28,7 @@ exchange-several-box = Commencer avec tous dans un seul carnet
 exchange-other-box = Reprendre aussi un autre foyer
 exchange-leave-out-box = Laisser de côté les lignes fautives
 exchange-leave-out-hint = { $count ->
-    [one] une ligne n’entrera pas
+    [1] une ligne n’entrera pas
    *[other] { $count } lignes n’entreront pas
 }
 exchange-nothing-taken = « { $name } » : rien n’en a encore été repris.
@@ -52,20 +52,29 @@ exchange-days = Jours
 exchange-from-to = { $from } à { $to }
 exchange-by-kind = Nouvelles entrées par sorte
 exchange-later = { $count ->
-    [one] Une entrée de sorte { $kind } : une version plus récente l’a écrite. Elle est conservée, mais pas montrée. Mets ce programme à jour.
+    [1] Une entrée de sorte { $kind } : une version plus récente l’a écrite. Elle est conservée, mais pas montrée. Mets ce programme à jour.
    *[other] { $count } entrées de sorte { $kind } : une version plus récente les a écrites. Elles sont conservées, mais pas montrées. Mets ce programme à jour.
 }
 exchange-and-more = Et { $count } de plus.
 exchange-times = { $count ->
-    [one] une fois
+    [1] une fois
    *[other] { $count } fois
 }
 exchange-fault = { $times }{ $place } : attendu { $wanted }.
 exchange-fault-found = { $times }{ $place } : trouvé « { $found } » ; attendu { $wanted }.
 exchange-fault-found-one-of = { $times }{ $place } : trouvé par exemple « { $found } » ; attendu { $wanted }.
+exchange-fault-said = { $times }{ $place } : { $what }.
+exchange-in-lines = { $count ->
+    [1] (ligne { $lines })
+   *[other] (lignes { $lines })
+}
+exchange-in-more-lines = (lignes { $lines } et d’autres)
 exchange-whose = À qui elles sont
 exchange-unnamed = Un foyer sans nom ({ $id })
-exchange-share-new = { $count } nouvelles
+exchange-share-new = { $count ->
+    [one] { $count } nouvelle
+   *[other] { $count } nouvelles
+}
 exchange-share-backup = { $count } dans la sauvegarde
 exchange-not-here = { $share }, pas dans ce carnet
 exchange-new-events = Nouvelles entrées
@@ -78,23 +87,23 @@ exchange-conflicts = Là où une entrée d’ici diffère de celle de la sauvega
 exchange-no-digest = Elle a été faite par une version antérieure et ne porte pas d’empreinte : un dégât a pu passer inaperçu.
 exchange-report = « { $name } » : { $counts }. Le fichier lui-même n’est pas gardé ici.
 exchange-counts = { $count ->
-    [one] une entrée nouvelle, { $known } déjà connues
+    [1] une entrée nouvelle, { $known } déjà connues
    *[other] { $count } entrées nouvelles, { $known } déjà connues
 }
 exchange-counts-recordings = { $count ->
-    [one] un enregistrement nouveau, { $known } déjà connus
+    [1] un enregistrement nouveau, { $known } déjà connus
    *[other] { $count } enregistrements nouveaux, { $known } déjà connus
 }
 exchange-damaged = { $count ->
-    [one] Un enregistrement est abîmé et laissé de côté.
+    [1] Un enregistrement est abîmé et laissé de côté.
    *[other] { $count } enregistrements sont abîmés et laissés de côté.
 }
 exchange-kept-here = { $count ->
-    [one] Une entrée d’ici diffère de celle de la sauvegarde. Celle d’ici a été gardée.
+    [1] Une entrée d’ici diffère de celle de la sauvegarde. Celle d’ici a été gardée.
    *[other] { $count } entrées d’ici diffèrent de celles de la sauvegarde. Celles d’ici ont été gardées.
 }
 exchange-unsound-left = { $count ->
-    [one] Laissée de côté, défectueuse lors de la sauvegarde : une entrée.
+    [1] Laissée de côté, défectueuse lors de la sauvegarde : une entrée.
    *[other] Laissées de côté, défectueuses lors de la sauvegarde : { $count } entrées.
 }
 exchange-another-file = Un autre fichier

@@ -152,3 +152,6 @@ faults-file-not-a-backup = « { $name } » n’est pas une sauvegarde : il est a
 faults-file-damaged = « { $name } » est abîmé : { $what }
 faults-file-unknown = « { $name } » n’est pas de ceux qu’on peut prendre : un tableau (.csv), des lignes de JSON (.jsonl ou .ndjson), une archive (.tar) ou une sauvegarde (.sayso)
 faults-take-in-home = n’est pas seulement celui de ce carnet : le fichier apporte { $homes }. Pour y garder plusieurs foyers, pour toujours, ajoute take_in_other_home=true
+faults-away-home = est { $home }, un autre foyer que celui de ce carnet ; pour en tenir plusieurs dans un carnet, importe un fichier de ses entrées et dis-le
+faults-too-many-bytes = est trop long : { $bytes } octets, quand { $most } est le plus
+faults-not-written = ne peut pas s’écrire en JSON

@@ -16,7 +16,7 @@ frame-animals = Animaux
 frame-i-am = Je suis { $name }
 frame-who-are-you = Qui es-tu ?
 frame-not-understood = { $count ->
-        [one] Une entrée n’est pas comprise ici
+        [1] Une entrée n’est pas comprise ici
        *[other] { $count } entrées ne sont pas comprises ici
     } ({ $kinds }) : une version plus récente de ce programme les a écrites. Elles sont conservées, mais aucune page ne les montre ni ne les compte. Mets ce programme à jour.
 frame-methods = Comment c’est calculé

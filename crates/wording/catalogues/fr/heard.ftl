@@ -9,10 +9,10 @@ heard-listen = Écouter par le micro de cet appareil
 heard-log = Ce qui a été annulé reste dans le journal
 heard-a-word = un mot
 heard-older = { $count ->
-    [one] Un plus ancien suit une fois ceux-ci jugés.
+    [1] Un plus ancien suit une fois ceux-ci jugés.
    *[other] { $count } plus anciens suivent une fois ceux-ci jugés.
 }
-heard-chance = chance qu’il ait sonné : { $share }
+heard-chance = probabilité qu’il ait sonné : { $share }
 heard-play = Écouter
 heard-play-of = le son de { $word }
 heard-yes = A sonné, personne n’a vu

@@ -1,4 +1,11 @@
-lacking-few = il faut au moins { $needed } valeurs ; il y en a { $got }
+lacking-few = il faut au moins { $needed ->
+    [1] une valeur
+   *[other] { $needed } valeurs
+} ; il { $got ->
+    [0] n’y en a aucune
+    [1] y en a une
+   *[other] y en a { $got }
+}
 lacking-nothing = rien n’a encore été observé (n = 0)
 lacking-no-variation = toutes les valeurs sont les mêmes
 lacking-one-category = les { $n } notes sont les mêmes ; l’accord au-delà du hasard ne peut être jugé

@@ -1,8 +1,8 @@
 likes-test-title = { $format ->
-    [paired] Test de goûts : deux par deux
-    [multiple] Test de goûts : tout en rang
-    [single] Test de goûts : un par un
-   *[free_access] Test de goûts : tout à la fois, chronométré
+    [paired] Test de préférences : deux par deux
+    [multiple] Test de préférences : tout en rang
+    [single] Test de préférences : un par un
+   *[free_access] Test de préférences : tout à la fois, chronométré
 }
 likes-stop-here = Arrête ici : de forts signes de stress ont été notés. Laisse de l’espace et n’attire pas. Le test peut continuer un autre jour.
 likes-trial = Essai { $number } sur { $of } · tour { $round } sur { $rounds }
@@ -61,9 +61,9 @@ likes-about = { $format ->
     [single] { $name } y vient-il seulement ? Pour un animal qui ne choisit pas entre des choses. (Pace et al. 1985)
    *[free_access] Tout est là cinq minutes ; tu chronomètres ce qui occupe { $name }. Bien pour le jeu et les lieux. (Roane et al. 1998)
 }
-likes-new-title = Un test de goûts
+likes-new-title = Un test de préférences
 likes-not-today = Pas aujourd’hui : de forts signes de stress ont été notés. Laisse de l’espace à { $name } et teste un jour calme.
-likes-back = Retour aux goûts
+likes-back = Retour aux préférences
 likes-nothing-listed = Rien de ce que { $name } pourrait vouloir n’est encore noté.
 likes-how-to-offer = Comment proposer
 likes-compare = Quoi comparer
@@ -78,37 +78,41 @@ likes-page-title = Ce que { $name } aime
 likes-no-test-today = Pas de test aujourd’hui : de forts signes de stress ont été notés. Laisse de l’espace ; un jour calme viendra.
 likes-nothing-tested = Rien n’a encore été testé. Un test montre ce que { $name } choisit ; les premiers mots devraient être ses choix les plus fréquents.
 likes-from-trials = { $trials ->
-    [one] De n = 1 essai, dont sans choix : { $none }. Ne pas choisir est aussi une réponse, et elle reste.
-   *[other] De n = { $trials } essais, dont sans choix : { $none }. Ne pas choisir est aussi une réponse, et elle reste.
+    [1] D’un essai, dont sans choix : { $none }. Ne pas choisir est aussi une réponse, et elle reste.
+   *[other] De { $trials } essais, dont sans choix : { $none }. Ne pas choisir est aussi une réponse, et elle reste.
 }
 likes-test-again = Tester à nouveau :
 likes-new-test = Nouveau test
 likes-ranking = Classement
 likes-sheet = Une feuille à imprimer
-likes-disagree = Les façons de tester peuvent diverger : des chiens ont classé la nourriture autrement par paires et en rang ; seul le dernier concordait (Cameron, Siddall & Bizo 2021). Les goûts changent avec l’heure et le jour ; les essais anciens comptent moins.
-likes-known-how = Probabilité que rien d’autre ne soit nettement mieux : { $share }, n = { $n } choix. 90 % suffisent ; arrête dans tous les cas à 60 choix, pour { $name }.
+likes-disagree = Les façons de tester peuvent diverger : des chiens ont classé la nourriture autrement par paires et en rang ; seul le dernier concordait (Cameron, Siddall & Bizo 2021). Les préférences changent avec l’heure et le jour ; les essais anciens comptent moins.
+likes-known-how = Sûr à quel point : la probabilité que rien d’autre ne soit nettement mieux. 90 % suffisent ; arrête dans tous les cas à 60 choix, pour { $name }.
 likes-next = Quoi proposer ensuite
 likes-next-pair = { $left } à gauche de { $name }, { $right } à droite.
 likes-offer-pair = Proposer cette paire maintenant
 likes-tests-so-far = Tests jusqu’ici
 likes-none-yet = Aucun encore.
 likes-test-line = { $trials ->
-    [one] { $things } choses · n = 1 essai
-   *[other] { $things } choses · n = { $trials } essais
+    [1] { $things } choses · un essai
+   *[other] { $things } choses · { $trials } essais
 }
 likes-begun-by = commencé par { $name }
 likes-go-on = Continuer
 likes-see = Voir
 likes-this-test = Ce test
-likes-this-n = n = { $trials }, dont sans choix : { $none }
+likes-this-n = { $trials ->
+    [1] un essai
+   *[other] { $trials } essais
+}, dont sans choix : { $none }
 likes-thing = Chose
 likes-offered = proposé
 likes-in-seconds = secondes
 likes-taken = pris
-likes-agree = Les choix de { $name } s’accordent-ils ? { $zeta } (1 : sans cercle comme A avant B, B avant C, C avant A ; 0 : aucun accord). { $circular } cercles sur { $most } au plus, n = { $items } choses comparées.
+likes-agree = Les choix de { $name } s’accordent-ils ? { $zeta } (1 : sans cercle comme A avant B, B avant C, C avant A ; 0 : aucun accord). { $circular } cercles sur { $most } au plus, { $items } choses comparées.
+likes-sides = Côtés : les chiffres
 likes-side = Pris à gauche de { $name } : { $share }, { $p }.
-likes-over-middling = Chance de le choisir plutôt qu’une chose moyenne
-likes-chance = chance
+likes-over-middling = Probabilité de le choisir plutôt qu’une chose moyenne
+likes-chance = probabilité
 likes-scores = Scores : { $format }
 likes-score-of = { $format ->
     [single] part des offres suivies d’une approche

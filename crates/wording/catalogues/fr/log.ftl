@@ -19,7 +19,7 @@ log-kind-name = { $kind ->
     [food] nourriture
     [likes] tests de préférences
     [checks] vérifications, échanges, essais
-    [cards] fiches, planche et règles
+    [cards] fiches, tableau et règles
    *[other] autres notes
 }
 log-nothing = Rien n’est encore noté.
@@ -75,11 +75,11 @@ log-no = non
 log-not-seen = pas vu
 log-back = Retour au journal
 log-ahead = { $n ->
-    [one] 1 événement est daté après maintenant.
+    [1] 1 événement est daté après maintenant.
    *[other] { $n } événements sont datés après maintenant.
 }
 log-ahead-why = { $n ->
-    [one] Il est du { $when }{ $who ->
+    [1] Il est du { $when }{ $who ->
         [none] { "" }
        *[other] { " " }· { $who }
     }.

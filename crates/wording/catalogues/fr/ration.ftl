@@ -13,10 +13,10 @@ ration-factor-source = { $source ->
     [growth_most] FEDIAF 2021, de la moitié aux quatre cinquièmes du poids adulte ; simple point de départ
    *[growth_end] FEDIAF 2021, à partir des quatre cinquièmes du poids adulte ; simple point de départ
 }
-ration-no-formula = il n’y a pas de formule ici { $whom } : demande à un vétérinaire la quantité du jour et saisis-la
-ration-weight = { $weight } n’est pas un poids { $whom } ({ $low } à { $high }) : vérifie-le, ou demande à un vétérinaire la quantité du jour et saisis-la
-ration-stage = « { $stage } » n’est pas un âge de la vie { $whom } : choisis-en un autre, ou demande à un vétérinaire la quantité du jour et saisis-la
-ration-no-weight = le poids n’est pas connu : pèse l’animal, ou demande à un vétérinaire la quantité du jour et saisis-la
-ration-no-grown-weight = le besoin d’un chiot dépend de sa part du poids adulte, et celui-ci n’est pas connu : demande à l’éleveur ou à un vétérinaire et saisis-le, ou saisis la quantité du jour donnée par un vétérinaire
-ration-outgrown = { $weight } dépasse les { $grown } attendus de ce chiot une fois adulte : corrige l’un des deux, choisis un âge adulte, ou demande à un vétérinaire la quantité du jour et saisis-la
-ration-no-stage = l’âge de la vie n’est pas connu : choisis-en un, ou demande à un vétérinaire la quantité du jour et saisis-la
+ration-no-formula = il n’y a pas de formule ici { $whom } : demande à un vétérinaire combien { $name } peut avoir par jour et saisis-le
+ration-weight = { $weight } n’est pas un poids { $whom } ({ $low } à { $high }) : vérifie-le, ou demande à un vétérinaire combien { $name } peut avoir par jour et saisis-le
+ration-stage = « { $stage } » n’est pas un âge de la vie { $whom } : choisis-en un autre, ou demande à un vétérinaire combien { $name } peut avoir par jour et saisis-le
+ration-no-weight = le poids de { $name } n’est pas connu : pèse { $name }, ou demande à un vétérinaire combien { $name } peut avoir par jour et saisis-le
+ration-no-grown-weight = le besoin d’un chiot dépend de sa part du poids adulte, et celui de { $name } n’est pas connu : demande à l’éleveur ou à un vétérinaire et saisis-le, ou saisis combien { $name } peut avoir par jour selon un vétérinaire
+ration-outgrown = { $weight } dépasse les { $grown } attendus de { $name } à l’âge adulte : corrige l’un des deux, choisis un âge adulte, ou demande à un vétérinaire combien { $name } peut avoir par jour et saisis-le
+ration-no-stage = l’âge de la vie de { $name } n’est pas connu : choisis-en un, ou demande à un vétérinaire combien { $name } peut avoir par jour et saisis-le

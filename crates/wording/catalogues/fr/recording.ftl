@@ -2,11 +2,11 @@ recording-make-it-out = Écoute toi-même : fais-le entendre sur son bouton depu
 recording-length = Dure { $seconds } s.
 recording-loudness = Sonie { $lufs } LUFS.
 recording-loudness-over = { $others ->
-    [one] Sonie { $lufs } LUFS, { $by } LU au-dessus de l’autre.
+    [1] Sonie { $lufs } LUFS, { $by } LU au-dessus de l’autre.
    *[other] Sonie { $lufs } LUFS, { $by } LU au-dessus de la médiane des { $others } autres.
 }
 recording-loudness-under = { $others ->
-    [one] Sonie { $lufs } LUFS, { $by } LU au-dessous de l’autre.
+    [1] Sonie { $lufs } LUFS, { $by } LU au-dessous de l’autre.
    *[other] Sonie { $lufs } LUFS, { $by } LU au-dessous de la médiane des { $others } autres.
 }
 recording-too-quiet = Trop faible pour que sa sonie soit mesurée.

@@ -19,7 +19,7 @@ sheets-foot-page = Sayso · { $home } · { $day } · page { $page } sur { $of }
 
 sheets-period = Période
 sheets-days = { $days ->
-    [one] Un jour
+    [1] Un jour
    *[other] { $days } jours
 }
 sheets-progress-of = Progrès de { $name }
@@ -34,15 +34,15 @@ sheets-species = { $species ->
    *[other] autre espèce
 }
 sheets-age-weeks = { $weeks ->
-    [one] une semaine
+    [1] une semaine
    *[other] { $weeks } semaines
 }
 sheets-age-months = { $months ->
-    [one] un mois
+    [1] un mois
    *[other] { $months } mois
 }
 sheets-age-years = { $years ->
-    [one] un an
+    [1] un an
    *[other] { $years } ans
 }
 sheets-age-about = environ { $age }
@@ -97,23 +97,36 @@ sheets-reckoned-range = Calculé avec { $day } kcal par jour (selon les individu
 sheets-no-allowance = Aucune quantité n’est calculée : { $why }.
 sheets-why-unknown = elle n’est pas connue
 
-sheets-likes = Goûts
+sheets-likes = Préférences
 sheets-last-tested = Dernier test le { $day }.
-sheets-not-tested = Pas assez testé pour dire quoi que ce soit ({ $trials } essais).
+sheets-not-tested = Pas assez testé pour dire quoi que ce soit ({ $trials ->
+    [0] aucun essai
+    [1] un essai
+   *[other] { $trials } essais
+}).
 
 sheets-not-known = Ce qu’on ne sait pas
 sheets-open-no-check = Si { $name } comprend un mot : aucun contrôle prévu n’a eu lieu. Appuyer peut aussi venir de l’habitude d’un endroit, de signes que les personnes donnent sans le savoir, ou de ce qui a payé avant.
-sheets-open-checks = Si { $name } comprend un mot, cette feuille ne le dit pas : { $checks } essais de contrôles prévus, racontés à la page Preuves.
+sheets-open-checks = Si { $name } comprend un mot, cette feuille ne le dit pas : { $checks ->
+    [1] un essai
+   *[other] { $checks } essais
+} de vérifications prévues, à lire à la page Preuves.
 sheets-open-word = Comment on répond à « { $word } » sur invitation.
 sheets-open-little = Peu sur « { $word } » sur invitation (n = { $n }).
 sheets-open-sessions = Si { $name } participe volontiers : aucune séance notée dans cette période.
-sheets-open-likes = Ce que { $name } préfère : aucun test de goûts n’a eu lieu.
+sheets-open-likes = Ce que { $name } préfère : aucun test de préférences n’a eu lieu.
 
 sheets-nothing-tested = Rien n’a encore été testé.
-sheets-trials = Sur { $trials } essais, sans choix : { $none }.
-sheets-trials-last = Sur { $trials } essais, le dernier le { $day }, sans choix : { $none }.
+sheets-trials = Sur { $trials ->
+    [1] un essai
+   *[other] { $trials } essais
+}, sans choix : { $none }.
+sheets-trials-last = Sur { $trials ->
+    [1] un essai
+   *[other] { $trials } essais
+}, le dernier le { $day }, sans choix : { $none }.
 sheets-test-again = Tester encore :
-sheets-over-middling = Chance d’être pris avant une chose moyennement aimée
+sheets-over-middling = Probabilité d’être pris avant une chose moyennement aimée
 sheets-chance = chance
 sheets-consistency = Cohérence des choix par deux : { $zeta } (1 est sans cercle comme A avant B, B avant C, C avant A ; 0 est aucune ; { $circular } sur au plus { $most } cercles, { $items } choses comparées).
 sheets-side = Pris à gauche de { $name } : { $share }, { $p }.
@@ -125,7 +138,7 @@ sheets-score = { $format ->
     [multiple] Toutes en rang : part des offres où elle a été prise
    *[free_access] Chronomètre : part du temps passé avec
 }
-sheets-likes-note = Les goûts changent avec la faim, l’heure et le jour ; voilà ce que { $name } a choisi au moment du test. Un trait est l’intervalle à 95 % ; n compte les offres.
+sheets-likes-note = Les préférences changent avec la faim, l’heure et le jour ; voilà ce que { $name } a choisi au moment du test. Un trait est l’intervalle à 95 % ; n compte les offres.
 sheets-never-give = Ne donne jamais cela à { $name }.
 sheets-eaten = { $thing } : { $why }. Déjà mangé ? Appelle tout de suite un cabinet vétérinaire.
 sheets-care = Attention, pour { $name } :
@@ -151,7 +164,7 @@ sheets-size-of = { $size ->
 sheets-glue = Les étiquettes aident les personnes. De petits bouts arrachés peuvent être avalés : colle-les à plat, et n’en mets pas là où un animal mordille. Imprime à 100 %, sans ajuster à la page.
 
 sheets-written = Écrit : { $file } ({ $pages ->
-    [one] une page
+    [1] une page
    *[other] { $pages } pages
 }).
 sheets-no-animal-needed = La feuille « { $sheet } » concerne tout le foyer : enlève --animal.

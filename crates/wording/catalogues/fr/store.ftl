@@ -16,7 +16,7 @@ store-backup-no-digest = elle est abîmée : son empreinte manque
 store-backup-row = elle est abîmée : { $what }
 store-backup-not-the-log = elle ne contient pas ce que contient le carnet ; son disque est peut-être défaillant
 store-backup-loose = { $rows ->
-    [one] une ligne ne renvoie à rien
+    [1] une ligne ne renvoie à rien
    *[other] { $rows } lignes ne renvoient à rien
 }
 store-bad-archive = { $path } ne peut être lu comme archive d’un carnet : { $what }
@@ -24,7 +24,7 @@ store-archive-lacks = il n’y a pas de { $file } dedans
 store-unknown-file = { $name } n’est pas de ceux qu’on peut prendre : un tableau (.csv), des lignes de JSON (.jsonl ou .ndjson), une archive (.tar) ou une sauvegarde (.sayso)
 store-other-home = { $path } ferait tenir plusieurs foyers à ce carnet. Il apporte { $homes }. Rien n’a été gardé ; pour en garder plusieurs dans un carnet, pour toujours, dis-le
 store-home-brings = { $home } : { $events ->
-    [one] une entrée
+    [1] une entrée
    *[other] { $events } entrées
 }
 store-bad-clip = enregistrement { $hash } : { $what }
@@ -33,18 +33,18 @@ store-clip-size = il a { $found } octets ; de 1 à { $most } sont admis
 store-clip-other-content = il est abîmé : ses octets n’ont pas cette empreinte ; garde l’enregistrement à nouveau
 store-not-imported = rien n’a été importé : { $why }
 store-import-faults = { $count ->
-    [one] un défaut : { $first }
+    [1] un défaut : { $first }
    *[other] { $count } défauts, le premier : { $first }
 }
 store-import-other-homes = le fichier ferait tenir plusieurs foyers à ce carnet. Il apporte { $homes }. Pour en garder plusieurs dans un carnet, pour toujours, dis-le
 store-import-taken = une autre entrée avec l’id { $id } est déjà gardée
-store-row = { $line ->
-    [0] { $field } : attendu { $wanted }
-   *[other] ligne { $line }, { $field } : attendu { $wanted }
-}
-store-row-found = { $line ->
-    [0] { $field } : trouvé « { $found } » ; attendu { $wanted }
-   *[other] ligne { $line }, { $field } : trouvé « { $found } » ; attendu { $wanted }
-}
 store-database = base de données : { $why }
 store-no-home-yet = { $dir } ne contient pas encore de foyer
+store-damaged-row = entrée { $id } (ligne { $row }) : { $what }
+store-row-no-event = son contenu n’est pas une entrée
+store-row-column = sa colonne { $column } dit autre chose que son contenu
+store-log-left = il n’est plus là, mais { $file } à côté l’est ; il peut y avoir des entrées dedans
+store-other-schema = son schéma { $schema } n’est pas celui que ce programme a fait
+store-snapshot = l’instantané de { $home } { $what } ; enlève le fichier { $file } et recommence : le journal fait foi, et un autre en est tiré
+store-snapshot-differs = diffère du journal à l’entrée { $id } (ligne { $row })
+store-snapshot-more = contient l’entrée { $id }, que le journal n’a pas

@@ -35,7 +35,7 @@ swaps-answer-how = Réponds sur le tableau, sous « Répondre ». Ne rien donner
 swaps-to-board = Vers le tableau
 swaps-dates = { $from } à { $to }
 swaps-past = { $drawn ->
-    [one] { $dates } : { $words }. Une réponse tirée, autre chose { $swapped }, données comme tirées { $given }.
+    [1] { $dates } : { $words }. Une réponse tirée, autre chose { $swapped }, données comme tirées { $given }.
    *[other] { $dates } : { $words }. { $drawn } réponses tirées, autre chose { $swapped }, données comme tirées { $given }.
 }
 swaps-stopped = Arrêté.

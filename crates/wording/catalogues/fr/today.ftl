@@ -16,7 +16,7 @@ today-shown-today = « { $word } » { $times ->
 }
 today-words = Mots
 today-more-words = { $count ->
-    [one] Encore un mot
+    [1] Encore un mot
    *[other] Encore { $count } mots
 }
 today-trend = Appuis de lui-même ces huit dernières semaines : { $counts }
@@ -29,7 +29,7 @@ today-food-left-pieces = Nourriture restante aujourd’hui : { $pieces }
 today-food-left = Récompenses en nourriture restantes aujourd’hui : { $left } sur { $of }.
 today-food-over = Plus de récompense en nourriture aujourd’hui : { $over } au-dessus de { $of }
 today-feeds = { $count ->
-    [one] Donné une fois jusqu’ici.
+    [1] Donné une fois jusqu’ici.
    *[other] Donné { $count } fois jusqu’ici.
 }
 today-given = Donné jusqu’ici : { $kcal }.
@@ -50,7 +50,7 @@ today-do-board = Au tableau
 today-do-stage = Changer l’étape
 today-do-checks = Aux vérifications
 today-session = { $minutes ->
-    [one] Une minute au plus. Montre :
+    [1] Une minute au plus. Montre :
    *[other] { $minutes } minutes au plus. Montre :
 }
 today-planned = { $planned }. { $hint }

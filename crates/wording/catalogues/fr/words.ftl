@@ -4,23 +4,26 @@ words-none-yet = Pas encore de mot. Deux ou trois suffisent pour commencer (prat
 words-take = Prendre ces mots
 words-button-says = Le bouton dit
 words-says = « { $says } » :
-words-untested = Pas encore de test de goûts : ce que { $name } aime est ici une supposition.
+words-untested = Pas encore de test de préférences : ce que { $name } aime est ici une supposition.
 words-test-first = Tester d’abord, une dizaine de minutes
 words-tested = { $trials ->
-    [one] D’après un essai d’un test de goûts, la nourriture du jour, le temps pour donner et le son des mots.
-   *[other] D’après { $trials } essais de tests de goûts, la nourriture du jour, le temps pour donner et le son des mots.
+    [1] D’après un essai d’un test de préférences, la nourriture du jour, le temps pour donner et le son des mots.
+   *[other] D’après { $trials } essais de tests de préférences, la nourriture du jour, le temps pour donner et le son des mots.
 }
 words-other-sets = Autres ensembles ({ $sets })
 words-left-out = Écartés, et pourquoi ({ $things })
 words-why-these = Pourquoi ceux-ci ?
 words-score = Le meilleur mélange : aimés, vite donnés, faciles à distinguer. Score { $total } : goût et dons { $liked }, sortes { $kinds }, sons distincts { $apart }, déjà dits { $said }.
 words-best-in = Le meilleur de tous les ensembles dans { $share } des { $draws } tirages de ce qu’on ne sait pas encore.
-words-how-much = { $guess ->
-    [yes] environ { $times } fois par jour près du tableau (une supposition pour l’instant)
-   *[no] environ { $times } fois par jour près du tableau
+words-how-much = environ { $times ->
+    [1] une fois
+   *[other] { $times } fois
+} par jour près du tableau{ $guess ->
+    [yes] { " " }(une supposition pour l’instant)
+   *[no] { "" }
 }
 words-not-tested = Pas encore testé : que { $name } l’aime est une supposition.
-words-picked = Chance que { $name } le choisisse plutôt qu’une chose moyenne : { $figure }.
+words-picked = Probabilité que { $name } le choisisse plutôt qu’une chose moyenne : { $figure }.
 words-scored = { $format ->
     [free_access] Occupé avec dans un test chronométré : { $figure }.
    *[other] Pris dans un test : { $figure }.
@@ -29,11 +32,23 @@ words-seconds-measured = Le donner prend environ { $seconds } s : mesuré chez v
 words-seconds-kind = Le donner prend environ { $seconds } s : comme d’autres choses du même genre chez vous, n = { $n }, jusqu’à son propre chiffre.
 words-seconds-card = Le donner prend { $seconds } s, d’après sa fiche.
 words-seconds-usual = Le donner prend environ { $seconds } s : habituel pour ce genre (pratique courante, sans source), jusqu’à cinq dons.
-words-a-day-measured = Donné { $times } fois un jour ordinaire : mesuré sur { $days } jours.
-words-a-day-card = Au plus { $times } fois par jour, d’après sa fiche.
-words-a-day-usual = Au plus { $times } fois par jour : habituel pour ce genre (pratique courante, sans source).
+words-a-day-measured = Donné { $times ->
+    [1] une fois
+   *[other] { $times } fois
+} un jour ordinaire : mesuré sur { $days ->
+    [1] un jour
+   *[other] { $days } jours
+}.
+words-a-day-card = Au plus { $times ->
+    [1] une fois
+   *[other] { $times } fois
+} par jour, d’après sa fiche.
+words-a-day-usual = Au plus { $times ->
+    [1] une fois
+   *[other] { $times } fois
+} par jour : habituel pour ce genre (pratique courante, sans source).
 words-pieces = { $pieces ->
-    [one] Un morceau par jour tient dans la ration, si rien d’autre n’est donné en récompense.
+    [1] Un morceau par jour tient dans la ration, si rien d’autre n’est donné en récompense.
    *[other] { $pieces } morceaux par jour tiennent dans la ration, si rien d’autre n’est donné en récompense.
 }
 words-already-said = Vous dites déjà souvent ce mot.
@@ -81,7 +96,10 @@ words-these-alike = Ceux-ci se ressemblent beaucoup :
 words-different = Un autre mot pour l’un d’eux se distingue mieux.
 words-off = Retirés, ou pour d’autres ({ $words })
 words-to-others = pour d’autres
-words-shown = montré n = { $shown } · appuis de soi-même en 28 jours n = { $own }
+words-shown = montré { $shown } fois · { $own ->
+    [one] { $own } appui spontané
+   *[other] { $own } appuis spontanés
+} en 28 jours
 words-stage = { $stage ->
     [prepare] préparer
     [show] montrer
@@ -152,7 +170,7 @@ words-picture-told = Forme d’onde et, dessous, la force de chaque hauteur au f
 words-picture-label = Image de l’enregistrement, long de { $seconds } secondes
 words-stage-means = { $stage ->
     [prepare] on fixe la fiche, l’enregistrement et la place ; on ne montre pas encore
-    [show] les gens appuient, disent et donnent ; rien n’est demandé
+    [show] les personnes appuient, disent et donnent ; rien n’est demandé
     [invite] une offre, une attente, puis on montre et on donne quand même
    *[converse] { $name } appuie sans qu’on le demande ; tout le monde répond
 }
@@ -160,13 +178,14 @@ words-stage-with = Étape avec { $name }
 words-stage-now = Maintenant : { $stage }, { $means }.
 words-figures-agree = Les chiffres indiquent la même chose.
 words-figures-differ = Les chiffres indiquent { $stage } : { $means }.
+words-figures-behind = Pourquoi
 words-because = Parce que :
 words-would-change = Ce qui le changerait :
 words-fact-shown = Montré
 words-fact-shown-times = { $times } fois, dans les sept derniers jours { $week } fois
 words-fact-delay = De l’appui au don
 words-fact-response = Appuyé à l’invitation, quand c’était voulu
-words-fact-own = Appuis de soi-même en 28 jours
+words-fact-own = Appuis spontanés en 28 jours
 words-never-counted = Ne pas appuyer ne compte jamais comme ne pas comprendre.
 words-work-at = Travailler ce mot comme
 words-back-no-loss = Revenir d’une étape n’est pas une perte.

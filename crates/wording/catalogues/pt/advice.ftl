@@ -25,24 +25,31 @@ advice-bearing-perhaps = possível
 advice-bearing-unknown = poucos registros para dizer
 advice-bearing-against = os registros falam contra
 
-advice-next-rest = Hoje sem sessão. Dê espaço a { $name } e responda aos toques.
+advice-next-rest = Hoje sem sessão. Dê espaço a { $name } e responda aos apertos.
 advice-next-session = { $minutes } min no máximo: mostre { $words }.
 advice-next-words-shown = “{ $word }” { $times ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $times } vezes
 }
 advice-next-words-invited = “{ $word }” { $times ->
-    [one] uma vez, com convite
+    [1] uma vez, com convite
    *[other] { $times } vezes, { $invited } com convite
 }
-advice-next-answer = Responda ao que { $name } tocar.
-advice-length-few-sessions = Prática comum: só { $timed } sessões cronometradas em quatro semanas.
+advice-next-answer = Responda ao que { $name } apertar.
+advice-length-few-sessions = Prática comum: { $timed ->
+    [0] nenhuma sessão cronometrada
+    [1] só uma sessão cronometrada
+   *[other] só { $timed } sessões cronometradas
+} em quatro semanas.
 advice-length-few-left = Prática comum: menos de um quarto de { $timed } sessões cronometradas foi deixado cedo.
 advice-length-quarter-left = Um quarto de { $timed } sessões cronometradas já tinha sido deixado aos { $minutes } min; termine antes.
 
-advice-good-first-press = Primeiro toque em “{ $word }” por conta de { $name }, { $day }.
-advice-good-more-presses = “{ $word }”: { $now } toques próprios em sete dias, { $before } nas quatro semanas antes.
-advice-good-check-passed = Verificação passada: { $words }, certo { $right } de { $of } vezes.
+advice-good-first-press = Primeiro aperto de “{ $word }” por conta própria de { $name }, { $day }.
+advice-good-more-presses = “{ $word }”: { $now ->
+    [1] um aperto próprio
+   *[other] { $now } apertos próprios
+} em sete dias, { $before } nas quatro semanas antes.
+advice-good-check-passed = Verificação superada: { $words }, certo { $right } de { $of } vezes.
 advice-good-joined = { $name } participou de { $joined } de { $of } sessões.
 advice-good-taken = { $name } aceitou { $taken } de { $of } coisas dadas.
 
@@ -50,12 +57,19 @@ advice-lean-left = { $name } tende à esquerda: misture bem os lados e continue 
 advice-lean-right = { $name } tende à direita: misture bem os lados e continue testando. A ordem leva isso em conta.
 advice-lean-too-few = Poucas escolhas para dizer algo dos lados.
 advice-lean-none = Nenhuma tendência a um lado além do acaso.
-advice-known-well-enough = Favoritos claros por enquanto: { $best } ({ $sure } de certeza, n = { $n } escolhas).
-advice-known-enough-for-now = Não decidido, mas basta por enquanto; melhores até agora: { $best } ({ $sure } de certeza, n = { $n } escolhas).
-advice-known-not-yet = Ainda não está claro; melhores até agora: { $best } ({ $sure } de certeza, n = { $n } escolhas).
+advice-known-well-enough = Favoritos claros por enquanto: { $best } ({ $sure } de certeza, { $n ->
+    [1] uma escolha
+   *[other] { $n } escolhas
+}).
+advice-known-enough-for-now = Não decidido, mas basta por enquanto; melhores até agora: { $best } ({ $sure } de certeza, { $n ->
+    [1] uma escolha
+   *[other] { $n } escolhas
+}).
+advice-known-not-yet = Ainda não está claro; melhores até agora: { $best } ({ $sure } de certeza, { $n ->
+    [1] uma escolha
+   *[other] { $n } escolhas
+}).
 advice-next-pair = Este par diria mais sobre quais são os melhores; os lados equilibram os anteriores.
-advice-chance-even = Uma em { $words } palavras seria { $even }.
-advice-chance-habit = Uma em { $words } palavras seria { $even }; quando outras são convidadas, esta é tocada em { $habit }.
 
 # Where a word stands.
 advice-stage-prepare = preparar

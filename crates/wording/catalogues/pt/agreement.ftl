@@ -1,11 +1,11 @@
 agreement-title = Vemos o mesmo?
-agreement-intro = O que duas pessoas anotam, cada uma sozinha, diz se os números deste caderno sairiam iguais tocasse quem tocasse.
+agreement-intro = O que duas pessoas anotam, cada uma sozinha, diz se os números deste caderno sairiam iguais, não importa quem anote.
 agreement-records = Do registro: o que duas pessoas anotaram
 agreement-no-records = Ainda não há duas pessoas que anotaram a mesma sessão ou verificação. Que duas pessoas, cada uma com seu aparelho, anotem uma sessão sem se olhar; então aparecerão aqui.
 agreement-pair = { $first } e { $second }, { $animal }: { $kind ->
     [presses] { $n ->
-        [one] { $n } toque
-       *[other] { $n } toques
+        [one] { $n } aperto
+       *[other] { $n } apertos
     }
    *[other] { $n ->
         [one] { $n } ensaio de verificação
@@ -20,7 +20,7 @@ agreement-group = { $kind ->
 agreement-compare = Comparar
 agreement-compare-these = Comparar só estes
 agreement-paired = { $kind ->
-    [presses] Toques de uma sessão contam como o mesmo se ambas anotaram um em { $seconds }; o que só uma anotou é “{ $none }” para a outra.
+    [presses] Apertos de uma sessão contam como o mesmo se ambas anotaram um em { $seconds }; o que só uma anotou é “{ $none }” para a outra.
    *[other] Os ensaios de uma verificação são comparados pelo número.
 }
 agreement-not-noted = não anotado
@@ -54,7 +54,7 @@ agreement-alpha = Alfa de Krippendorff
 agreement-shared = Pontuado por pelo menos duas de { $people } pessoas
 agreement-differing = O mais vezes visto diferente:
 agreement-differs = { $one } “{ $first }”, { $two } “{ $second }”: { $n ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $n } vezes
 }
 agreement-would-change = O que mudaria isso: mais coisas pontuadas por ambas sem saber as da outra; e palavras mais claras do que conta como o quê, testadas em novo filme.
@@ -63,8 +63,14 @@ agreement-none = nenhum (n = { $n })
 agreement-lacking = { $figure }; { $why }
 agreement-few = com menos de { $least } pontuações seu intervalo é curto demais
 agreement-wrong-empty = sem pontuações: escreva uma linha por coisa, com uma coluna por pessoa, como “press,brush”
-agreement-wrong-ragged = a linha { $line } tem { $got } colunas e a linha { $first } tem { $wanted }; deixe vazia a coluna de quem não pontuou
-agreement-wrong-people = { $n } colunas; comparam-se de duas a vinte pessoas, uma coluna para cada, separadas por vírgulas, pontos e vírgulas ou tabulações
+agreement-wrong-ragged = a linha { $line } tem { $got ->
+    [one] { $got } coluna
+   *[other] { $got } colunas
+} e a linha { $first } tem { $wanted }; deixe vazia a coluna de quem não pontuou
+agreement-wrong-people = { $n ->
+    [one] { $n } coluna
+   *[other] { $n } colunas
+}; comparam-se de duas a vinte pessoas, uma coluna para cada, separadas por vírgulas, pontos e vírgulas ou tabulações
 agreement-wrong-long = linhas demais
 agreement-wrong-number = linha { $line }, { $person }: “{ $got }” não é um número; são precisos números, a não ser que as pontuações sejam nomes
 agreement-wrong-names = nomes diferentes demais; são números?

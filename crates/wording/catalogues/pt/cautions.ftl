@@ -18,4 +18,4 @@ cautions-may-hold = { $level ->
 cautions-never = Nunca dê isto a { $name }.
 cautions-eaten = { $why }. Já comeu? Ligue agora para um veterinário.
 cautions-care = Cuidado, para { $name }:
-cautions-checked = O nome é comparado, ao guardar, com uma lista de alimentos perigosos, em inglês, espanhol, alemão, francês e português. { $note }
+cautions-checked = O nome é comparado, quando você salva, com uma lista de alimentos perigosos, em inglês, espanhol, alemão, francês e português. { $note }

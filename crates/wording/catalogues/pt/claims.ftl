@@ -3,7 +3,7 @@ claims-hearing = conhecer a palavra falada
 claims-nothing-asking = ainda não se pode dizer nada: nada foi sorteado (n = 0); uma rodada de convites sorteados pelo caderno poderia mostrar
 claims-nothing-hearing = ainda não se pode dizer nada: nenhuma verificação começou (n = 0); uma verificação de escolher coisas poderia mostrar
 claims-chance = o que foi sorteado até agora também viria por acaso (n = { $n }); isso não fala a favor nem contra
-claims-differs = apertar segue o que foi chamado, mais do que o acaso permite (n = { $n } toques em rodadas sorteadas{ $since ->
+claims-differs = apertar segue o que foi chamado, mais do que o acaso permite (n = { $n } apertos em rodadas sorteadas{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 }); hábito, gosto ou pistas ainda podem explicar
@@ -48,7 +48,7 @@ claims-rival = { $rival ->
     [place] hábito de lugar: vai a um lugar, não a uma palavra
     [frequency] frequência: algumas palavras são simplesmente mais apertadas
     [liking] gosto: algumas coisas simplesmente agradam mais
-    [clock] relógio e surtos: o que as pessoas oferecem e dão segue a hora, e o que é apertado também
+    [clock] relógio e rajadas: o que as pessoas oferecem e dão segue a hora, e o que é apertado também
    *[other] ver o desejado: as pessoas veem o que esperam
 }
 claims-nothing-to-explain = nada se afirma, então não há nada a explicar
@@ -58,7 +58,7 @@ claims-ruled-out = descartado por { $why ->
     [frequencies] uma comparação que mantém quanto cada palavra é apertada
     [thing] comparar palavra e coisa em cruz, com a coisa sorteada
     [drawn] o sorteio do caderno em vez da escolha de uma pessoa
-    [next] contar o toque seguinte, que ninguém avalia
+    [next] contar o aperto seguinte, que ninguém avalia
     [two] duas pessoas que avaliam à parte e concordam
    *[other] a avaliação de quem não podia saber
 }

@@ -1,16 +1,16 @@
 designs-title = Uma mudança ajuda?
 designs-no-such = Este caderno não conhece tal teste deste animal.
-designs-cannot-draw = A ordem deste teste não se pode sortear a partir do seu plano: { $why }.
+designs-cannot-draw = A ordem deste teste não pode ser sorteada do plano dele: { $why }.
 designs-design = { $design ->
     [reversal] Ida e volta, alguns dias de cada (reversão, ABAB)
     [multiple_baseline] Um depois do outro (linha de base múltipla)
     [alternating_treatments] Em alternância rápida (tratamentos alternados)
-   *[changing_criterion] Passo a passo (critério móvel)
+   *[changing_criterion] Passo a passo (critério variável)
 }
 designs-question = { $question ->
     [quieter_button] Um botão mais baixo ajuda?
     [new_place] Um lugar novo ajuda?
-    [faster_delivery] Entregar mais depressa ajuda?
+    [faster_delivery] Entregar mais rápido ajuda?
    *[other] Uma mudança ajuda?
 }
 designs-question-own = Isto ajuda: { $label }?
@@ -23,12 +23,12 @@ designs-with = { $question ->
 designs-with-own = com isto: { $label }
 designs-as-usual = como sempre
 designs-measure = { $measure ->
-    [own_presses] Toques próprios
-    [joined_share] Proporção de sessões com participação
-    [time_to_press] Segundos até ao toque com convite e vontade
-    [pressed_share] Proporção de toques com convite e vontade
-    [stress_signs] Sinais de stress
-   *[delivery_delay] Segundos do toque à entrega
+    [own_presses] Apertos próprios
+    [joined_share] Parte de sessões com participação
+    [time_to_press] Segundos até o aperto, quando convidado e querendo
+    [pressed_share] Parte de apertos, quando convidado e querendo
+    [stress_signs] Sinais de estresse
+   *[delivery_delay] Segundos do aperto à entrega
 }
 designs-unit = { $unit ->
     [session] sessão
@@ -42,19 +42,19 @@ designs-phase-usual-turn = habitual { $turn }
 designs-phase-changed = com mudança
 designs-phase-changed-turn = com mudança { $turn }
 designs-phase-goal = meta { $seconds } s
-designs-changed-against-usual = com mudança face a habitual
+designs-changed-against-usual = com mudança em relação ao habitual
 designs-one-after-other = { $after } depois de { $before }
 designs-not-drawn-before = a ordem não foi sorteada antes do primeiro ponto, ou o plano foi mudado depois
 designs-was-stopped = o teste foi parado antes do fim
 designs-not-finished = o teste não terminou
 designs-too-short = { $points ->
-    [one] um ponto não chega para este plano; são precisos pelo menos { $needed }
-   *[other] { $points } pontos não chegam para este plano; são precisos pelo menos { $needed }
+    [1] um ponto não basta para este plano; são precisos pelo menos { $needed }
+   *[other] { $points } pontos não bastam para este plano; são precisos pelo menos { $needed }
 }
 designs-empty-condition = uma condição ainda não tem nenhuma observação, por isso não há nada a comparar
 designs-no-figure = não há número para esta fase: poucos pontos, ou todos ao mesmo tempo
 designs-other-condition = { $points ->
-    [one] 1 ponto com outra condição que não a sorteada; a análise segue o sorteio.
+    [1] 1 ponto com outra condição que não a sorteada; a análise segue o sorteio.
    *[other] { $points } pontos com outra condição que não a sorteada; a análise segue o sorteio.
 }
 designs-drawn-late = A ordem não foi sorteada antes do primeiro ponto, ou o plano foi mudado depois.
@@ -62,15 +62,15 @@ designs-more-than = mais de { $number }
 designs-percentage-points = { $value } pontos percentuais
 designs-a-session = { $value } por sessão
 designs-not-yet = Começa em { $day }; até lá tudo fica como sempre.
-designs-running = Passaram { $done } de { $points } pontos. Nada se afirma antes do fim.
-designs-strong-sign = Parado: em { $day } foi visto um sinal forte de stress enquanto a mudança vigorava. Tudo volta ao habitual; nada se afirma a favor da mudança.
+designs-running = Pontos passados: { $done } de { $points }. Nada se afirma antes do fim.
+designs-strong-sign = Parado: em { $day } foi visto um sinal forte de estresse enquanto a mudança vigorava. Tudo volta ao habitual; nada se afirma a favor da mudança.
 designs-stopped = { $reason ->
-    [strong_sign] Parado em { $day }: um sinal forte de stress. Nada é analisado, pois um teste que pode acabar a qualquer momento pode acabar quando está a ganhar.
-    [not_good] Parado em { $day }: a mudança não fazia bem. Nada é analisado, pois um teste que pode acabar a qualquer momento pode acabar quando está a ganhar.
-    [not_kept] Parado em { $day }: não se conseguiu manter. Nada é analisado, pois um teste que pode acabar a qualquer momento pode acabar quando está a ganhar.
-   *[other] Parado em { $day }: outro motivo. Nada é analisado, pois um teste que pode acabar a qualquer momento pode acabar quando está a ganhar.
+    [strong_sign] Parado em { $day }: um sinal forte de estresse. Nada é analisado, pois um teste que pode acabar a qualquer momento pode acabar quando está ganhando.
+    [not_good] Parado em { $day }: a mudança não fazia bem. Nada é analisado, pois um teste que pode acabar a qualquer momento pode acabar quando está ganhando.
+    [not_kept] Parado em { $day }: não foi possível manter. Nada é analisado, pois um teste que pode acabar a qualquer momento pode acabar quando está ganhando.
+   *[other] Parado em { $day }: outro motivo. Nada é analisado, pois um teste que pode acabar a qualquer momento pode acabar quando está ganhando.
 }
-designs-untested = Terminado, mas nada se pode analisar: { $why }. Os números só descrevem estes pontos.
+designs-untested = Terminado, mas nada pode ser analisado: { $why }. Os números só descrevem estes pontos.
 designs-seen = { $measure }: { $amount } { $way ->
     [higher] a mais
    *[lower] a menos
@@ -79,62 +79,62 @@ designs-seen = { $measure }: { $amount } { $way ->
    *[no] { $extreme } de { $orders } ordens sorteadas de novo ({ $p }).
 }
 designs-seen-goal = { $points ->
-    [one] As pessoas ficaram a { $seconds } s da meta (um ponto).
+    [1] As pessoas ficaram a { $seconds } s da meta (um ponto).
    *[other] As pessoas ficaram em média a { $seconds } s da meta ({ $points } pontos).
     } Com os passos sorteados ao acaso, um ajuste tão bom surge em { $exact ->
     [yes] { $extreme } de { $orders } ordens possíveis ({ $p }).
    *[no] { $extreme } de { $orders } ordens sorteadas de novo ({ $p }).
 }
 designs-too-few-orders = { $orders ->
-    [one] Com uma só ordem possível, este teste não conseguiria distinguir nenhum efeito do acaso.
+    [1] Com uma só ordem possível, este teste não conseguiria distinguir nenhum efeito do acaso.
    *[other] Com apenas { $orders } ordens possíveis, este teste não conseguiria distinguir nenhum efeito do acaso.
 }
 designs-rare = Seria raro se a mudança não fizesse nada: fala a favor de um efeito, com { $name }, nestas semanas.
 designs-rare-goals = Seria raro se as metas não fizessem nada: fala a favor de um efeito, com { $name }, nestas semanas.
 designs-may-be-chance = Portanto, pode bem ser acaso. Isso não mostra que a mudança não faz nada.
-designs-weak = O próprio plano é pequeno de mais segundo os critérios da área; toma-o como um indício.
-designs-change-again = O mesmo teste outra vez, planeado de novo, por outras pessoas ou noutras semanas.
-designs-change-gentler = Nada deste teste; uma mudança mais suave, planeada de novo.
+designs-weak = O próprio plano é pequeno demais segundo os critérios da área; tome isto como um indício.
+designs-change-again = O mesmo teste de novo, com novo plano, por outras pessoas ou em outras semanas.
+designs-change-gentler = Nada deste teste; uma mudança mais suave, planejada de novo.
 designs-change-points = Os pontos que ainda faltam.
-designs-change-by-hand = Um microfone ouve pior os toques num botão mais baixo: anota-os à mão neste teste.
-designs-intro = Um botão mais baixo, um lugar novo, uma entrega mais rápida: ajuda { $name }? Um teste (um plano de caso único, na gíria da área) deixa o acaso decidir quando vigora a mudança, e compara.
-designs-none-today = Hoje nenhum teste novo: foram anotados sinais fortes de stress. Dá espaço; tudo como sempre.
-designs-plan = Planear um teste
+designs-change-by-hand = Um microfone ouve pior os apertos em um botão mais baixo: anote-os à mão neste teste.
+designs-intro = Um botão mais baixo, um lugar novo, uma entrega mais rápida: ajuda { $name }? Um teste (um plano de caso único, no jargão da área) deixa o acaso decidir quando vigora a mudança, e compara.
+designs-none-today = Hoje nenhum teste novo: foram anotados sinais fortes de estresse. Dê espaço; tudo como sempre.
+designs-plan = Planejar um teste
 designs-so-far = Testes até agora
 designs-none = Ainda nenhum.
 designs-open = Abrir
-designs-undrawable = não se pode sortear
+designs-undrawable = não pode ser sorteado
 designs-begins = começa em { $day }
-designs-going-on = em curso
+designs-going-on = em andamento
 designs-finished = terminado
 designs-stopped-on = parado em { $day }
-designs-ended-by-sign = terminado por um sinal forte de stress em { $day }
-designs-checks = As verificações planeadas da compreensão fazem outra pergunta: { $link }.
+designs-ended-by-sign = terminado por um sinal forte de estresse em { $day }
+designs-checks = As verificações planejadas da compreensão fazem outra pergunta: { $link }.
 designs-checks-link = Verificações
 designs-how = Como os testes são sorteados e analisados
-designs-kindly = { $lead } Só se muda o ambiente e o que as pessoas fazem: { $name } pode ir-se embora a qualquer momento, nada do que pede lhe é negado, e nenhum dia precisa de um toque. Um sinal forte de stress durante a mudança acaba o teste. Não experimentes nada que doa, assuste ou prive; pergunta a um veterinário ou a um profissional qualificado do comportamento se tiveres dúvidas.
-designs-kindly-lead = Um teste é para { $name }, e não ao contrário.
-designs-not-as-planned = Não como planeado:
+designs-kindly = { $lead } Só se muda o ambiente e o que as pessoas fazem: { $name } pode ir embora a qualquer momento, nada do que pede é negado, e nenhum dia precisa de um aperto. Um sinal forte de estresse durante a mudança acaba o teste. Não teste nada que doa, assuste ou prive; pergunte a um veterinário ou a um profissional qualificado de comportamento se tiver dúvidas.
+designs-kindly-lead = Um teste é para { $name }, e não o contrário.
+designs-not-as-planned = Não como planejado:
 designs-the-plan = O plano
 designs-all = Todos os testes
 designs-today = Hoje
 designs-of-lane = { $lane }:
-designs-rest = Hoje descanso, tudo como sempre: foram anotados sinais fortes de stress. Dá espaço e não atraias de volta.
+designs-rest = Hoje descanso, tudo como sempre: foram anotados sinais fortes de estresse. Dê espaço e não atraia de volta.
 designs-everything-usual = Tudo como sempre.
 designs-now = { $unit ->
     [session] Esta sessão ou a próxima (ponto { $point } de { $points }): { $what }
    *[day] Hoje (ponto { $point } de { $points }): { $what }
 }
-designs-deliver-within = entrega em { $seconds } s no máximo
-designs-later-hidden = Os dias seguintes não são mostrados de propósito: conhecê-los muda o que as pessoas fazem. Responde a cada toque como sempre.
+designs-deliver-within = entregue em { $seconds } s no máximo
+designs-later-hidden = Os dias seguintes não são mostrados de propósito: conhecê-los muda o que as pessoas fazem. Responda a cada aperto como sempre.
 designs-fact-design = Plano
-designs-fact-measured = Mede-se
+designs-fact-measured = O que é medido
 designs-measured = { $unit ->
     [session] { $measure }, cada sessão: { $words }
    *[day] { $measure }, cada dia: { $words }
 }
 designs-all-words = todas as palavras
-designs-fact-expected = Espera-se
+designs-fact-expected = O que é esperado
 designs-expected = { $expected ->
     [more] mais
     [less] menos
@@ -142,11 +142,11 @@ designs-expected = { $expected ->
 }
 designs-fact-first = Primeiro dia, pontos
 designs-first = { $points ->
-    [one] { $day }, um ponto
+    [1] { $day }, um ponto
    *[other] { $day }, { $points } pontos
 }
 designs-fact-orders = Ordens possíveis
-designs-planned-on = Planeado em { $day }; a ordem vem de uma semente sorteada nessa altura.
+designs-planned-on = Planejado em { $day }; a ordem vem de uma semente sorteada naquela hora.
 designs-other-in-force = Vigorou algo diferente do sorteado?
 designs-this-trial = este teste
 designs-field-lane = Onde
@@ -160,18 +160,18 @@ designs-note-it = Anotar
 designs-honest-note = A análise segue a ordem sorteada, por isso uma nota honesta nunca a estraga; a página diz quantos pontos diferiram.
 designs-stop = Parar
 designs-reason = { $reason ->
-    [strong_sign] um sinal forte de stress
+    [strong_sign] um sinal forte de estresse
     [not_good] a mudança não faz bem
-    [not_kept] não se consegue manter
+    [not_kept] não dá para manter
    *[other] outro motivo
 }
 designs-field-in-words = Por palavras
-designs-stop-now = Parar já este teste
-designs-stop-right = Na dúvida, parar é sempre acertado. Põe tudo como estava; o que foi anotado fica guardado.
-designs-plan-title = Planear um teste de uma mudança
-designs-not-today = Hoje não: foram anotados sinais fortes de stress. Dá espaço a { $name } e planeia num dia calmo.
+designs-stop-now = Parar este teste agora
+designs-stop-right = Na dúvida, parar é sempre acertado. Ponha tudo como estava; o que foi anotado fica guardado.
+designs-plan-title = Planejar um teste de uma mudança
+designs-not-today = Hoje não: foram anotados sinais fortes de estresse. Dê espaço a { $name } e planeje em um dia calmo.
 designs-back = Voltar aos testes
-designs-why = Uma mudança e uma semana melhor encontram-se muitas vezes por acidente. Quando o acaso decide os dias em que a mudança vigora, a diferença pode ser comparada com todas as ordens que poderiam ter saído.
+designs-why = Uma mudança e uma semana melhor coincidem muitas vezes por acidente. Quando o acaso decide os dias em que a mudança vigora, a diferença pode ser comparada com todas as ordens que poderiam ter saído.
 designs-change = { $question ->
     [quieter_button] Um botão mais baixo
     [new_place] Um lugar novo
@@ -185,19 +185,19 @@ designs-expect = { $expected ->
     [less] menos disso
    *[either] qualquer dos dois
 }
-designs-expect-either-hint = pede mais pontos
+designs-expect-either-hint = exige mais pontos
 designs-point-unit = { $unit ->
     [session] uma sessão
    *[day] um dia
 }
 designs-point-session-hint = de mostrar ou de convidar
-designs-field-question = O que se muda
-designs-field-question-hint = uma só coisa; tudo o resto fica como está
+designs-field-question = O que muda
+designs-field-question-hint = uma só coisa; todo o resto fica como está
 designs-field-label = Outra coisa: qual
 designs-field-label-hint = só para “outra coisa”
-designs-field-measure = O que se mede
-designs-field-measure-hint = escolhe antes de começar; lê-se do que anotas de qualquer maneira
-designs-field-expected = O que esperas disso
+designs-field-measure = O que é medido
+designs-field-measure-hint = escolha antes de começar; é lido do que você anota de qualquer forma
+designs-field-expected = O que você espera disso
 designs-field-expected-hint = dito agora, para que o resultado não possa escolher
 designs-field-words = Palavras
 designs-field-words-hint = nenhuma marcada: todas. Um depois do outro: cada palavra marcada é uma série; 3 cumprem os critérios
@@ -206,7 +206,7 @@ designs-field-first = Primeiro dia
 designs-field-first-hint = amanhã ou mais tarde, se forem dias
 designs-field-points = Pontos ao todo
 designs-field-points-hint = dias ou sessões; 120 no máximo
-designs-numbers = O plano e os seus números
+designs-numbers = O plano e seus números
 designs-field-design = Plano
 designs-field-least = Mínimo de pontos por fase
 designs-field-least-hint = 5 cumprem os critérios, 3 com reservas
@@ -217,36 +217,43 @@ designs-field-apart-hint = um depois do outro: pelo menos tantos
 designs-field-animals = Animais
 designs-field-animals-hint = um depois do outro entre animais em vez de palavras
 designs-field-criteria = Metas para as pessoas, em segundos
-designs-field-criteria-hint = passo a passo: uma por fase depois da primeira, como 6; 4; 2,5. Nunca se põem metas a um animal
+designs-field-criteria-hint = passo a passo: uma por fase depois da primeira, como 6; 4; 2,5. Um animal nunca recebe metas
 designs-see = Ver o que pode mostrar
 designs-proposed = Proposto: { $design }
-designs-your-choice = A tua escolha: { $design }
+designs-your-choice = Sua escolha: { $design }
 designs-because = { $question ->
-    [quieter_button] Porque o som se pode baixar e voltar a subir, e um animal precisa de uns dias para se habituar a cada um.
+    [quieter_button] Porque o som pode ser baixado e voltar a subir, e um animal precisa de alguns dias para se acostumar a cada um.
     [new_place] Porque mudar um botão de cá para lá confundiria: cada palavra muda uma vez, uma depois da outra.
-    [faster_delivery] Porque as pessoas podem entregar logo num dia e como sempre no seguinte, e o efeito vai e vem depressa.
-   *[other] Porque é o indicado se a mudança se puder desfazer; se não, usa “um depois do outro”.
+    [faster_delivery] Porque as pessoas podem entregar logo em um dia e como sempre no seguinte, e o efeito vai e vem rápido.
+   *[other] Porque é o indicado se a mudança puder ser desfeita; se não, use “um depois do outro”.
 }
 designs-usual-here = O habitual para esta pergunta: { $design }.
-designs-undrawn = Isto não se pode sortear: { $why }.
-designs-orders = { $orders } ordens possíveis; uma é sorteada ao acaso quando o planeias. Só vês a condição do dia.
+designs-undrawn = Isto não pode ser sorteado: { $why }.
+designs-orders = { $orders } ordens possíveis; uma é sorteada ao acaso quando você planeja. Você só vê a condição do dia.
 designs-smallest-p = O menor p que pode alcançar é { $p }.
-designs-fewer-than-20 = Com menos de 20 ordens nunca se desce abaixo de { $level }: usa mais pontos, ou menos em cada fase.
-designs-verdict-ahead = Com todos os pontos, { $verdict } ({ $chances } ocasiões de mostrar um efeito, pelo menos { $fewest } pontos cada; Kratochwill et al. 2010).
-designs-plan-and-draw = Planear e sortear a ordem
+designs-fewer-than-20 = Com menos de 20 ordens nunca se desce abaixo de { $level }: use mais pontos, ou menos em cada fase.
+designs-verdict-ahead = Com todos os pontos, { $verdict } ({ $chances ->
+    [0] nenhuma oportunidade
+    [1] uma oportunidade
+   *[other] { $chances } oportunidades
+} de mostrar um efeito, pelo menos { $fewest ->
+    [1] um ponto
+   *[other] { $fewest } pontos
+} cada; Kratochwill et al. 2010).
+designs-plan-and-draw = Planejar e sortear a ordem
 designs-figures = Números até agora
-designs-not-finished-yet = Por terminar: nada se afirma a partir destes números, e olhar para eles tenta a parar. A análise faz-se no fim.
-designs-came-out = O que deu
-designs-would-change = O que o mudaria: { $what }
+designs-not-finished-yet = Ainda não terminou: nada se afirma destes números, e olhar para eles dá vontade de parar. A análise é feita no fim.
+designs-came-out = O resultado
+designs-would-change = O que mudaria isso: { $what }
 designs-about-one = Isto é só sobre { $name }. Não diz nada de outros animais.
 designs-no-test = Sem análise: { $why }.
 designs-difference = Diferença, com mudança menos habitual
 designs-difference-none = { $points ->
-    [one] { $value } (sem intervalo de 95%: poucas ordens; um ponto)
+    [1] { $value } (sem intervalo de 95%: poucas ordens; um ponto)
    *[other] { $value } (sem intervalo de 95%: poucas ordens; { $points } pontos)
 }
 designs-difference-interval = { $points ->
-    [one] { $value } (intervalo de 95%: { $low } a { $high }, um ponto)
+    [1] { $value } (intervalo de 95%: { $low } a { $high }, um ponto)
    *[other] { $value } (intervalo de 95%: { $low } a { $high }, { $points } pontos)
 }
 designs-open-end = aberto
@@ -257,10 +264,17 @@ designs-extreme-of = { $exact ->
    *[no] { $extreme } de { $orders }, sorteadas de novo
 }
 designs-orders-left-out = Ordens deixadas de fora
-designs-orders-undefined = { $orders } (os pontos em falta teriam deixado uma condição vazia)
-designs-verdict = O plano { $verdict }: { $chances } ocasiões de mostrar um efeito (querem-se 3), pelo menos { $fewest } pontos observados cada (querem-se 5, 3 com reservas; Kratochwill et al. 2010).
+designs-orders-undefined = { $orders } (os pontos que faltam teriam deixado uma condição vazia)
+designs-verdict = O plano { $verdict }: { $chances ->
+    [0] nenhuma oportunidade
+    [1] uma oportunidade
+   *[other] { $chances } oportunidades
+} de mostrar um efeito (o desejado são 3), pelo menos { $fewest ->
+    [1] um ponto observado
+   *[other] { $fewest } pontos observados
+} cada (o desejado são 5, 3 com reservas; Kratochwill et al. 2010).
 designs-missing = { $missing ->
-    [one] 1 de { $points } pontos passados não tem valor: nada foi anotado de onde se lesse esta medida. Fica de fora, não conta como zero.
+    [1] 1 de { $points } pontos passados não tem valor: nada foi anotado de onde se lesse esta medida. Fica de fora, não conta como zero.
    *[other] { $missing } de { $points } pontos passados não têm valor: nada foi anotado de onde se lesse esta medida. Ficam de fora, não contam como zero.
 }
 designs-no-point = Ainda nenhum ponto.
@@ -269,9 +283,9 @@ designs-chart = { $unit ->
    *[day] { $measure }, por dia
 }
 designs-chart-told = { $question } { $phases }.
-designs-chart-read = Pontos ocos: como sempre (A). Pontos cheios: com a mudança (B). Linhas tracejadas: a fase mudou. Falhas: falta o valor.
+designs-chart-read = Pontos ocos: como sempre (A). Pontos cheios: com a mudança (B). Linhas tracejadas: a fase mudou. Lacunas: falta o valor.
 designs-mean = média { $mean }
-designs-independent = Os intervalos das médias, do NAP, do nível e da tendência tomam os pontos por independentes, e os dias de um animal não o são bem. A análise acima não assenta nisso.
+designs-independent = Os intervalos das médias, do NAP, do nível e da tendência tratam os pontos como independentes, e os dias de um animal não são bem assim. A análise acima não depende disso.
 designs-times-a-week = celeração × { $factor } por semana
 designs-divided-a-week = celeração ÷ { $factor } por semana
 designs-weekly = { $turn } (intervalo de 90%: × { $low } a × { $high }, n = { $n })

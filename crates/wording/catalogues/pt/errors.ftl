@@ -1,43 +1,43 @@
-errors-too-large = É demasiado grande; aqui cabem no máximo { $bytes } bytes de uma vez. Envia menos de uma vez.
-errors-not-paired = Este aparelho não está ligado ao caderno. Abre /pair e escreve o código mostrado onde o Sayso foi iniciado.
+errors-too-large = É grande demais; aqui cabem no máximo { $bytes } bytes de uma vez. Envie menos de uma vez.
+errors-not-paired = Este aparelho não está pareado com o caderno. Abra /pair e digite o código mostrado onde o Sayso foi iniciado.
 errors-too-many = { $seconds ->
-    [one] Tentativas a mais. Espera um segundo e tenta de novo.
-   *[other] Tentativas a mais. Espera { $seconds } segundos e tenta de novo.
+    [1] Tentativas demais. Espere um segundo e tente de novo.
+   *[other] Tentativas demais. Espere { $seconds } segundos e tente de novo.
 }
-errors-no-home = Ainda não há aqui nenhuma casa. Abre /start para criar uma.
-errors-disk-full = O disco do caderno está cheio: arranja espaço na máquina onde ele está. Até lá os toques estão a salvo no telefone; o que um formulário enviou não ficou guardado.
-errors-internal = Algo correu mal aqui; nada do que enviaste ficou guardado. O que foi está no registo, onde o Sayso foi iniciado.
+errors-no-home = Ainda não há nenhuma casa aqui. Abra /start para criar uma.
+errors-disk-full = O disco do caderno está cheio: libere espaço na máquina onde ele está. Até lá os toques estão a salvo no celular; o que um formulário enviou não ficou guardado.
+errors-internal = Algo deu errado aqui; nada do que você enviou foi guardado. O que houve está no registro do programa, onde o Sayso foi iniciado.
 errors-no-such-page = Não há nada neste endereço.
-errors-no-such-file = Não há aqui tal ficheiro.
+errors-no-such-file = Não há tal arquivo aqui.
 errors-no-such-animal = Este caderno não conhece esse animal.
 errors-not-that-method = Este endereço não aceita esse tipo de pedido.
-errors-too-large-here = É demasiado grande para este endereço; envia menos de uma vez.
+errors-too-large-here = É grande demais para este endereço; envie menos de uma vez.
 errors-title-not-here = Não está aqui
-errors-title-check = Verifica o que escreveste
+errors-title-check = Verifique o que você escreveu
 errors-title-forbidden = Não é permitido daqui
-errors-title-wait = Espera um pouco
+errors-title-wait = Espere um pouco
 errors-title-full = O disco está cheio
 errors-title-unavailable = Agora não
 errors-title-failed = Não funcionou
-errors-nothing-kept = Nada ficou guardado. Volta atrás, muda isto e envia de novo:
+errors-nothing-kept = Nada foi guardado. Volte, mude isto e envie de novo:
 errors-to-start = Ao início
-errors-too-many-events = Num pedido cabem no máximo { $most } registos, não { $got }.
+errors-too-many-events = Em um pedido cabem no máximo { $most } registros, não { $got }.
 errors-listing-range = “after” tem de ser 0 ou mais, e “limit” de 1 a { $most }.
-errors-no-array = O conteúdo tem de ser uma lista JSON de registos. Na linha { $line }, coluna { $column }: { $why }
-errors-only-https = Aqui nada se recebe nem se diz por HTTP sem cifra. Abre https://{ $host }/.
-errors-other-site = Isto veio da página de outro sítio e não foi aceite. Usa a página do Sayso.
-errors-other-name = O Sayso não responde a este nome. Abre-o pelo endereço desta máquina ou pelo nome dela na rede de casa.
-errors-this-machine-only = Aqui o Sayso responde só nesta máquina. Abre http://localhost ou http://127.0.0.1 com a porta.
-errors-no-sound-taken = Este caderno não aceita som das páginas: quem o mantém desligou isso. Usa um navegador que consiga escutar por si.
+errors-no-array = O conteúdo tem de ser uma lista JSON de registros. Não dá para ler a partir da linha { $line }, coluna { $column }.
+errors-only-https = Aqui nada se recebe nem se diz por HTTP sem criptografia. Abra https://{ $host }/.
+errors-other-site = Isto veio da página de outro site e não foi aceito. Use a página do Sayso.
+errors-other-name = O Sayso não responde a este nome. Abra-o pelo endereço desta máquina ou pelo nome dela na rede de casa.
+errors-this-machine-only = Aqui o Sayso responde só nesta máquina. Abra http://localhost ou http://127.0.0.1 com a porta.
+errors-no-sound-taken = Este caderno não aceita som das páginas: quem o mantém desligou isso. Use um navegador que consiga ouvir sozinho.
 errors-no-such = Este caderno não conhece { $what ->
     [check] tal verificação
     [trial] tal ensaio
     [reward] tal recompensa
-    [press] tal toque
+    [press] tal aperto
     [test] tal teste
     [word] tal palavra
     [rule] tal regra
    *[person] tal pessoa
 }.
-errors-body-broke = O envio cortou-se a meio. Envia-o outra vez.
-errors-request-broken = Não é possível ler o pedido ({ $why }). Envia-o outra vez.
+errors-body-broke = O envio foi cortado no meio. Envie de novo.
+errors-request-broken = Não é possível ler o pedido ({ $why }). Envie de novo.

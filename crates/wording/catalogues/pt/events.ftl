@@ -1,7 +1,7 @@
 events-word-without-card = uma palavra sem ficha
 events-reward-without-card = algo sem ficha
-events-home-without-name = Um lar sem nome
-events-home = Lar: { $name }, { $zone }
+events-home-without-name = Uma casa sem nome
+events-home = Casa: { $name }, { $zone }
 events-person = Pessoa: { $name }
 events-animal = Animal: { $name }
 events-reward = Recompensa: { $name }
@@ -19,7 +19,7 @@ events-session-began = Sessão começada: { $purpose }{ $room ->
 }
 events-showing = mostrar
 events-inviting = convidar
-events-likes-test = teste de preferências
+events-likes-test = teste de gostos
 events-check = verificação da compreensão
 events-joined = Juntou-se
 events-joined-after = Juntou-se após { $seconds }
@@ -90,7 +90,7 @@ events-fed = Comida: { $pieces ->
    *[other] { $pieces } ×{ " " }
 }{ $what }, { $kcal }
 events-food = comida
-events-likes-test-of = Teste de preferências com { $n ->
+events-likes-test-of = Teste de gostos com { $n ->
     [one] { $n } coisa
    *[other] { $n } coisas
 }: { $format }
@@ -128,7 +128,7 @@ events-stage-name = { $stage ->
    *[other] preparar
 }
 events-question = { $kind ->
-    [quieter] Um botão mais silencioso ajuda?
+    [quieter] Um botão mais baixo ajuda?
     [place] Um lugar novo ajuda?
     [faster] Entregar mais rápido ajuda?
    *[other] Isto ajuda: { $label }?

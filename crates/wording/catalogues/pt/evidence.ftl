@@ -23,13 +23,13 @@ evidence-behind = { $n ->
    *[other] de { $n } ensaios sorteados
 }
 evidence-behind-nothing = nada sorteado ainda, mostrada { $shown ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $shown } vezes
 }
-evidence-trend = Toques próprios por semana em oito semanas, a mais antiga primeiro: { $list }
+evidence-trend = Apertos próprios por semana em oito semanas, a mais antiga primeiro: { $list }
 evidence-trend-before = ainda não existia
 evidence-this-week = { $n } esta semana
-evidence-legend = Degraus: até onde os registros chegam; um degrau cheio foi alcançado. Barras pequenas: toques próprios por semana em oito semanas, cada palavra na sua escala, os últimos sete dias por último; um ponto é uma semana sem nenhum, um vazio é antes de a palavra chegar.
+evidence-legend = Degraus: até onde os registros chegam; um degrau cheio foi alcançado. Barras pequenas: apertos próprios por semana em oito semanas, cada palavra na sua escala, os últimos sete dias por último; um ponto é uma semana sem nenhum, um vazio é antes de a palavra chegar.
 evidence-how-to-climb = O que os degraus significam
 evidence-step-1 = 1. O caderno sorteou algo, e o que saiu cabe no acaso.
 evidence-step-2 = 2. Em rodadas que o caderno sorteou, apertar segue o que foi chamado.
@@ -42,22 +42,31 @@ evidence-trials = Uma mudança ajuda? Testes de uma mudança
 evidence-two-people = Duas pessoas veem o mesmo?
 evidence-compared = Apertado e certo, palavra ao lado de palavra
 evidence-pressed-of-wanted = Apertado, quando queria a coisa
-evidence-pressed-told = Para cada palavra, a parte de convites com toque em qualquer botão, dos em que { $name } queria a coisa, com intervalos de 95%.
+evidence-pressed-told = Para cada palavra, a parte de convites com aperto em qualquer botão, dos em que { $name } queria a coisa, com intervalos de 95%.
 evidence-share-pressed = parte apertada
-evidence-right-of-presses = Certo, dos toques
-evidence-right-told = Para cada palavra, a parte de toques nos seus convites que foram desta palavra, com intervalos de 95%. Quem aperta ao acaso aperta tanto quanto qualquer um e acerta por acaso.
+evidence-right-of-presses = Certo, dos apertos
+evidence-right-told = Para cada palavra, a parte de apertos nos seus convites que foram desta palavra, com intervalos de 95%. Quem aperta ao acaso aperta tanto quanto qualquer um e acerta por acaso.
 evidence-share-right = parte certa
 evidence-chance-line = Linha vertical: acaso, um em { $words }. Palavras com menos de cinco ensaios ficam de fora. Os intervalos valem sempre que lidos.
 evidence-no-such-word = { $name } não aprende essa palavra.
 evidence-sentence-shown = Mostrada { $times ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $times } vezes
 }; ainda não se pode dizer o que “{ $word }” significa para { $name }.
 evidence-sentence-own = { $name } apertou “{ $word }” { $times ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $times } vezes
 } por conta própria em quatro semanas; sem convites nem verificação, isso sozinho não diz o que a palavra significa.
-evidence-sentence-invited = Nos convites em que queria a coisa, { $name } apertou um botão { $pressed } de { $wanted } vezes. De { $presses } toques em convites de “{ $word }”, { $right } foram dessa palavra: { $above ->
+evidence-sentence-invited = Nos convites em que queria a coisa, { $name } apertou um botão { $pressed } de { $wanted ->
+    [one] { $wanted } vez
+   *[other] { $wanted } vezes
+}. De { $presses ->
+    [one] { $presses } aperto
+   *[other] { $presses } apertos
+} em convites de “{ $word }”, { $right } { $right ->
+    [1] foi dessa palavra
+   *[other] foram dessa palavra
+}: { $above ->
     [yes] mais que o acaso
    *[other] até agora não mais que o acaso
 }.
@@ -65,25 +74,25 @@ evidence-stage = Etapa: { $stage }
 evidence-figures-point = Os números apontam para { $stage }.
 evidence-invitations = Convites
 evidence-no-curve = Curva de aprendizagem: { $why }.
-evidence-time-to-press = Tempo até apertar
-evidence-these-invitations = estes convites
-evidence-showings-presses = Demonstrações e toques próprios
+evidence-waiting = Tempo até apertar, o valor do meio: { $median }. Os convites sem toque contam até o fim da espera (Kaplan–Meier).
+evidence-waiting-open = não se alcança: poucos demais tiveram um toque durante a espera (n = { $n })
+evidence-showings-presses = Demonstrações e apertos próprios
 evidence-showings-a-day = Demonstrações por dia
 evidence-showings = demonstrações
-evidence-presses-a-day = Toques próprios por dia
-evidence-presses = toques
+evidence-presses-a-day = Apertos próprios por dia
+evidence-presses = apertos
 evidence-by-day-told = { $n } ao todo; as últimas seis semanas por dia.
 evidence-day-axis = dia (segundas com data)
-evidence-delivered = Entregue após o toque (valor do meio): { $delay }.
+evidence-delivered = Entregue após o aperto (valor do meio): { $delay }.
 evidence-then = O que { $name } fez depois
-evidence-uptake = Pegou o que foi dado por esta palavra: { $this }; pelas outras palavras: { $others }.
+evidence-uptake = Aceitou o que foi dado por esta palavra: { $this }; pelas outras palavras: { $others }.
 evidence-fisher = Teste exato de Fisher, bilateral: { $p }.
-evidence-stumbles = Toques próprios que pareceram um tropeço, dos julgados: { $share }.
+evidence-stumbles = Apertos próprios que pareceram um tropeço, dos julgados: { $share }.
 evidence-causes = Se não avança: o que pode estar por trás
 evidence-how-computed = Como estes números são calculados
 evidence-may-be-said = O que se pode dizer
 evidence-claim = “{ $word }”, { $what }: { $said }.
-evidence-fidelity = Ensino como combinado: dado em { $seconds } após o toque em { $share } das demonstrações.
+evidence-fidelity = Ensino como combinado: dado em { $seconds } após o aperto em { $share } das demonstrações.
 evidence-claim-animal = { $name }: { $said }.
 evidence-not-ruled-out = Não descartado para esta palavra:
 evidence-rival = { $rival } ({ $standing })
@@ -107,26 +116,26 @@ evidence-above-chance = { $above ->
 evidence-without-button = Queria: pediu sem botão
 evidence-not-wanted = Não a queria então, ou foi embora
 evidence-not-counted = { $n } (não contam)
-evidence-unrecorded = Não anotado se pegou
+evidence-unrecorded = Não anotado se aceitou
 evidence-not-counted-wanted = { $n } (não contam como querida)
 evidence-curve = Curva de aprendizagem
-evidence-curve-above = A partir do toque { $trial }{ $day ->
+evidence-curve-above = A partir do aperto { $trial }{ $day ->
     [none] { "" }
    *[other] { " " }({ $day })
 } a faixa fica acima do acaso (n = { $n }).
 evidence-curve-not = A faixa ainda não fica acima do acaso; isso não quer dizer que nada foi aprendido (n = { $n }).
-evidence-curve-few = Curva de aprendizagem: toques de menos (n = { $n }).
-evidence-press-axis = toque em um convite
+evidence-curve-few = Curva de aprendizagem: apertos de menos (n = { $n }).
+evidence-press-axis = aperto em um convite
 evidence-band = faixa de 90%
 evidence-after = { $after ->
     [after] Após
     [given] dado
     [declined] agora não
-    [took] pegou
+    [took] aceitou
     [ignored] ignorou
-    [left] saiu
+    [left] foi embora
     [again] de novo
    *[other] não visto
 }
 evidence-after-region = O que { $name } fez após as respostas
-evidence-answers = Toques próprios respondidos: dado { $given }, em parte { $partly }, agora não { $declined }, outra coisa { $alternative }, sem resposta ou não anotado { $missed }. Uma resposta conta para o toque anotado se suas horas distam menos de três dias; uma sem toque, para o último da sua palavra nos dois minutos anteriores.
+evidence-answers = Apertos próprios respondidos: dado { $given }, em parte { $partly }, agora não { $declined }, outra coisa { $alternative }, sem resposta ou não anotado { $missed }. Uma resposta conta para o aperto anotado se suas horas distam menos de três dias; uma sem aperto, para o último da sua palavra nos dois minutos anteriores.

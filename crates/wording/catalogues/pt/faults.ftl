@@ -3,7 +3,7 @@ faults-at = { $field } { $what }.
 faults-field = { $field ->
     [name] Nome
     [weight_kg] Peso
-    [adult_weight_kg] Peso em adulto
+    [adult_weight_kg] Peso adulto
     [day_kcal] Kcal por dia
     [reward_percent] Parte para recompensas
     [reward_share] Parte para recompensas
@@ -26,19 +26,19 @@ faults-field = { $field ->
     [home] Casa
     [zone] Fuso horário
     [role] Papel
-    [language] Língua
+    [language] Idioma
     [says] O que diz
     [reward] Recompensa
     [rewards] Recompensas
     [format] Formato
-    [rounds] Rondas
+    [rounds] Rodadas
     [days] Dias
     [one_in] Uma em
     [design] Plano
     [choices] Opções
     [rate] Parte certa
     [who] Quem está
-    [stage] Fase
+    [stage] Etapa
     [because] Porquê
     [why] Porquê
     [answer] Resposta
@@ -55,100 +55,103 @@ faults-field = { $field ->
    *[other] { $plain }
 }
 faults-not-kept = Ainda não guardado.
-faults-put-right = O que escreveste continua aqui; corrige isto:
+faults-put-right = O que você escreveu continua aqui; corrija isto:
 faults-unknown-field = não é um campo deste formulário
 faults-number = tem de ser um número como 4,5, não “{ $text }”
 faults-whole = tem de ser um número inteiro de { $low } a { $high }, não “{ $text }”
 faults-one-of = tem de ser um de: { $names }
-faults-unknown-id = nomeia algo que este caderno não conhece; recarrega a página
-faults-not-read = não se consegue ler: “{ $text }”
+faults-unknown-id = nomeia algo que este caderno não conhece; recarregue a página
+faults-not-read = não pode ser lido: “{ $text }”
 faults-missing = falta
-faults-missing-choose = falta; escolhe uma opção
+faults-missing-choose = falta; escolha uma opção
 faults-missing-usual = falta; o habitual é { $usual }
 faults-missing-several = faltam; o habitual é { $usual }
-faults-form-expected = Esperava-se um formulário (application/x-www-form-urlencoded).
-faults-form-too-large = é grande demais; envia menos de uma vez
-faults-form-broken = não se consegue ler; recarrega a página ({ $why })
+faults-form-expected = O esperado era um formulário (application/x-www-form-urlencoded).
+faults-form-too-large = é grande demais; envie menos de uma vez
+faults-form-broken = não pode ser lido; recarregue a página ({ $why })
 faults-no-animal = falta; este tipo de nota é sobre um animal
 faults-range = tem de ser { $low } a { $high }, não { $found }
 faults-too-few = tem de ser pelo menos { $least }, não { $found }
 faults-name = tem de nomear { $low } a { $high }, não { $found }
 faults-seconds = tem de ser { $low } a { $high } segundos, não { $found }
 faults-twice = nomeia um duas vezes
-faults-amends-amendment = não pode ser ela própria uma correção ou retirada; corrige de novo a primeira nota
+faults-amends-amendment = não pode ser ela própria uma correção ou retirada; corrija de novo a primeira nota
 faults-not-alternative = vai só com a resposta "alternative"
 faults-not-pressed-again = vai só com o que se seguiu "pressed_again"
 faults-not-between-two = nomeia a segunda palavra de "ask_between_two", e só disso
 faults-same-word = tem de ser outra palavra
-faults-after-the-wait = fica depois da espera de { $seconds } s; anota-o como um toque comum
-faults-no-food = falta; diz o que foi dado, ou nomeia uma recompensa
+faults-after-the-wait = fica depois da espera de { $seconds } s; anote como um aperto comum
+faults-no-food = falta; diga o que foi dado, ou uma recompensa
 faults-label-of-other = diz o que muda onde a pergunta é "other", e só aí
-faults-not-by-word = "{ $measure }" não se conta palavra a palavra; nomeia antes animais
+faults-not-by-word = "{ $measure }" não se conta palavra a palavra; informe animais em vez disso
 faults-only-over-animals = são só para uma linha de base múltipla sobre animais
 faults-criterion-for-people = tem de ser "delivery_delay": um critério é para as pessoas, nunca para o animal
 faults-criterion-a-phase = tem de haver um por cada fase depois da primeira, não { $found }
 faults-only-with-criterion = são só para um critério variável
 faults-not-offered = não foi oferecido neste ensaio
-faults-free-by-time = o acesso livre pontua-se pelo tempo: usa "observed"
+faults-free-by-time = o acesso livre é pontuado pelo tempo: use "observed"
 faults-only-free = "observed" é só para o acesso livre
 faults-offered-once = tem de ser uma das coisas oferecidas, uma vez
 faults-longer-than-observed = é mais do que os { $seconds } s observados
 faults-swaps-one-in = tem de ser { $low } a { $high }, não { $found }; mais trocas do que uma em quatro cansam um animal
-faults-reward-share = tem de ser no máximo { $most }; para mais, pergunta a um veterinário
+faults-reward-share = tem de ser no máximo { $most }; para mais, pergunte a um veterinário
 faults-stage-of-other = a fase { $stage } não é desta espécie ({ $species })
-faults-grown-less-than-now = é { $grown } kg, menos do que os { $now } kg que este cachorro pesa; corrige um, ou escolhe uma fase adulta
+faults-grown-less-than-now = é { $grown } kg, menos do que os { $now } kg que este filhote pesa; corrija um, ou escolha uma fase adulta
 faults-no-energy = falta; a comida precisa da energia de um pedaço, em kcal
 faults-only-food = é só para comida
-faults-not-a-hash = tem de ter 64 algarismos hexadecimais
+faults-not-a-hash = tem de ter 64 dígitos hexadecimais
 faults-off-board = fila { $row } coluna { $column } fica fora do quadro
 faults-place-twice = fila { $row } coluna { $column } está ocupada duas vezes
 faults-two-places = está em dois lugares
-faults-id-taken = já pertence a outra nota; envia-a de novo como nova
+faults-id-taken = já pertence a outra nota; envie de novo como nova
 faults-empty = não pode ficar vazio
 faults-too-long = tem de ter no máximo { $most } caracteres, não { $found }
-faults-control = não pode ter caracteres de controlo como tabulações ou quebras de linha
-faults-hidden = não pode ter o carácter { $code }, que não se vê ou vira o texto à sua volta; escreve o texto de novo
+faults-control = não pode ter caracteres de controle como tabulações ou quebras de linha
+faults-hidden = não pode ter o caractere { $code }, que não se vê ou inverte o texto à sua volta; escreva o texto de novo
 faults-quantity = tem de ser um número de { $low } a { $high }, não { $found }
 faults-not-a-time = “{ $text }” não é um momento como 2026-03-01T18:30:00Z
 faults-time-out-of-range = o momento { $text } fica fora dos anos 2000 a 2199
-faults-not-a-zone = “{ $text }” não é um fuso horário IANA como Europe/Berlin
+faults-not-a-zone = “{ $text }” não é um fuso horário IANA como America/Sao_Paulo
 faults-not-a-day = “{ $text }” não é um dia como 2026-03-01
-faults-late-card = não pode ser depois de { $moment }, a data da ficha que substitui. Corrige primeiro a data dessa ficha no registo
-faults-late-amendment = não pode ser depois de { $moment }, a última mudança, por isso já não pode mudar. Anota-o de novo, como deve ser
-faults-in-swaps = já participam em trocas; termina essas primeiro
-faults-signs-today = não podem começar hoje: foram anotados sinais fortes de stress; escolhe uma altura calma
+faults-late-card = não pode ser depois de { $moment }, a data da ficha que substitui. Corrija primeiro a data dessa ficha no registro
+faults-late-amendment = não pode ser depois de { $moment }, a última mudança, por isso não pode mais mudar. Anote de novo, como deve ser
+faults-in-swaps = já participam em trocas; termine essas primeiro
+faults-signs-today = não podem começar hoje: foram anotados sinais fortes de estresse; escolha um momento calmo
 faults-another-thing = têm de ser 2 ou mais, não { $found }; uma troca precisa de outra coisa
 faults-same-thing = incluem duas para a mesma coisa ({ $first }, { $second })
 faults-one-in-usual = falta; o habitual é uma em { $usual }
-faults-agree = tem de concordar: todos os que respondem dão o que sai, ou terminam as trocas
+faults-agree = tem de concordar: todos os que respondem dão o que sai, ou param as trocas
 faults-first-day = tem de ser { $from } a { $to }: a ordem é sorteada antes de começar
 faults-seconds-list = têm de ser segundos como 6; 4; 2.5
-faults-check-long = tornam a verificação longa demais; escolhe menos palavras
-faults-tick = têm de ser 2 a { $most }, não { $found }; marca mais ou menos
+faults-check-long = tornam a verificação longa demais; escolha menos palavras
+faults-tick = têm de ser 2 a { $most }, não { $found }; marque mais ou menos
 faults-easiest = faltam; 2 é o mais fácil para o animal
 faults-at-most-ticked = tem de ser no máximo o número de palavras marcadas, { $ticked }
-faults-never-given = incluem { $name }, que nunca se pode dar a este animal
-faults-who = falta; diz quem vai estar presente
+faults-never-given = incluem { $name }, que nunca pode ser dado a este animal
+faults-who = falta; diga quem vai estar presente
 faults-above-chance = tem de estar acima do acaso ({ $chance } %) e ser no máximo 99 %
 faults-near-chance = está perto demais do acaso para uma verificação de duração suportável
-faults-place = tem de ser um lugar de 1 a { $most }, nada ou foi-se embora
+faults-place = tem de ser um lugar de 1 a { $most }, nada ou foi embora
 faults-not-a-person = não é uma das pessoas desta casa
 faults-not-our-home = não é deste caderno
 faults-per-gram = não é a energia de um alimento (0 a 9 kcal por grama)
-faults-no-sound-file = falta; escolhe um ficheiro de som (WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF ou WebM)
+faults-no-sound-file = falta; escolha um arquivo de som (WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF ou WebM)
 faults-sound-unfit = não pode ser usado: { $why }
-faults-noted-at-board = deste plano anota-se no quadro, como toda a resposta
-faults-cannot-run = não pode ser levado a cabo: { $why }
-faults-no-random = não é possível: esta máquina não dá números ao acaso ({ $why })
-faults-file-missing = falta; escolhe um
-faults-file-empty = falta ou está vazio; escolhe um
-faults-other-home = não é só a deste caderno: o ficheiro traz { $homes }. Assinala “{ $tick }” se assim deve ser
-faults-rows-faulty = tem falhas. Corrige-as no ficheiro e traz-lo outra vez, ou assinala “{ $tick }”
+faults-noted-at-board = deste plano é anotado no quadro, como toda resposta
+faults-cannot-run = não pode ser feito: { $why }
+faults-no-random = não é possível: esta máquina não dá números aleatórios ({ $why })
+faults-file-missing = falta; escolha um
+faults-file-empty = falta ou está vazio; escolha um
+faults-other-home = não é só a deste caderno: o arquivo traz { $homes }. Marque “{ $tick }” se assim deve ser
+faults-rows-faulty = tem falhas. Corrija no arquivo e traga-o de novo, ou marque “{ $tick }”
 faults-file-no-backup-use = “{ $name }” não serve como cópia de segurança: { $what }
-faults-file-no-archive = “{ $name }” não se pode ler como arquivo de um caderno: { $what }
-faults-file-newer = “{ $name }” foi escrito por uma versão mais nova; atualiza este programa
-faults-file-not-ours = “{ $name }” é uma base de dados de outro programa, e não a cópia de um caderno
-faults-file-not-a-backup = “{ $name }” não é uma cópia de segurança: está danificado, ou é outro tipo de ficheiro
+faults-file-no-archive = “{ $name }” não pode ser lido como pacote de um caderno: { $what }
+faults-file-newer = “{ $name }” foi escrito por uma versão mais nova; atualize este programa
+faults-file-not-ours = “{ $name }” é um banco de dados de outro programa, e não a cópia de um caderno
+faults-file-not-a-backup = “{ $name }” não é uma cópia de segurança: está danificado, ou é outro tipo de arquivo
 faults-file-damaged = “{ $name }” está danificado: { $what }
-faults-file-unknown = “{ $name }” não é dos que se podem trazer: uma tabela (.csv), linhas de JSON (.jsonl ou .ndjson), um arquivo (.tar) ou uma cópia de segurança (.sayso)
-faults-take-in-home = não é só a deste caderno: o ficheiro traz { $homes }. Para ter nele várias casas, para sempre, acrescenta take_in_other_home=true
+faults-file-unknown = “{ $name }” não é dos que se podem trazer: uma tabela (.csv), linhas de JSON (.jsonl ou .ndjson), um pacote (.tar) ou uma cópia de segurança (.sayso)
+faults-take-in-home = não é só a deste caderno: o arquivo traz { $homes }. Para ter nele várias casas, para sempre, acrescente take_in_other_home=true
+faults-away-home = é { $home }, outra casa que a deste caderno; para ter várias num caderno, importe um arquivo dos registros dela e diga isso
+faults-too-many-bytes = é longo demais: { $bytes } bytes, e { $most } é o máximo
+faults-not-written = não pode ser escrito como JSON

@@ -16,7 +16,7 @@ frame-animals = Animais
 frame-i-am = Sou { $name }
 frame-who-are-you = Quem é você?
 frame-not-understood = { $count ->
-        [one] Um registo daqui não é entendido
-       *[other] { $count } registos daqui não são entendidos
-    } ({ $kinds }): foram escritos por uma versão posterior deste programa. Ficam guardados, mas nenhuma página os mostra nem conta. Atualiza este programa.
+        [1] Um registro daqui não é entendido
+       *[other] { $count } registros daqui não são entendidos
+    } ({ $kinds }): foram escritos por uma versão posterior deste programa. Ficam guardados, mas nenhuma página os mostra nem conta. Atualize este programa.
 frame-methods = Como se calcula

@@ -1,6 +1,6 @@
 generalise-compares = { $what ->
     [person] Pessoa
-    [room] Divisão
+    [room] Cômodo
     [time] Tempo
     [place] Lugar do botão
     [recording] Gravação
@@ -12,7 +12,7 @@ generalise-next-weeks = semanas 5 a 12
 generalise-later = depois
 generalise-after-move = duas semanas depois de mudar de lugar
 generalise-after-recording = duas semanas depois de uma nova
-generalise-otherwise = noutras alturas
+generalise-otherwise = em outros momentos
 generalise-drawn = sorteada pelo caderno
 generalise-chosen = escolhida por uma pessoa
 generalise-blind = às cegas

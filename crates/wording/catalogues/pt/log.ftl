@@ -1,5 +1,5 @@
 log-title = Registro
-log-judge-heard = Julgar toques que um microfone ouviu
+log-judge-heard = Julgar apertos que um microfone ouviu
 log-about = Tudo o que foi anotado para { $name }, o mais novo primeiro. Nada é apagado: o que é desfeito ou editado mantém seu primeiro registro.
 log-filter = Escolher o que ver
 log-filtered = Mostrado: { $what }
@@ -11,13 +11,13 @@ log-any = tudo
 log-show = Mostrar
 log-show-all = Mostrar tudo
 log-kind-name = { $kind ->
-    [presses] toques
+    [presses] apertos
     [answers] respostas
     [sessions] sessões
     [invitations] convites e rodadas
     [signs] sinais
     [food] comida
-    [likes] testes de preferências
+    [likes] testes de gostos
     [checks] verificações, trocas, testes
     [cards] fichas, quadro e regras
    *[other] outras notas
@@ -41,7 +41,7 @@ log-noted = { $when }{ $who ->
    *[other] { "" }
 }{ $twice ->
     [no] { "" }
-   *[other] ; também tocado, então conta uma vez
+   *[other] ; também anotado à mão, então conta uma vez
 }
 log-edit = Editar
 log-edit-this = Editar: { $what }, { $when }
@@ -69,17 +69,17 @@ log-accident = { $accident ->
 log-how-answered = Como foi respondido
 log-what-then = O que { $name } fez depois
 log-how-strong = Quão forte
-log-took = { $name } pegou a coisa?
+log-took = { $name } aceitou a coisa?
 log-yes = sim
 log-no = não
 log-not-seen = não visto
 log-back = Voltar ao registro
 log-ahead = { $n ->
-    [one] 1 evento tem data futura.
+    [1] 1 evento tem data futura.
    *[other] { $n } eventos têm data futura.
 }
 log-ahead-why = { $n ->
-    [one] É de { $when }{ $who ->
+    [1] É de { $when }{ $who ->
         [none] { "" }
        *[other] { " " }· { $who }
     }.

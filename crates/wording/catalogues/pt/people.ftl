@@ -1,5 +1,5 @@
 people-language = Idioma
-people-language-hint = das páginas; a primeira escolha vem do navegador. As traduções ainda não foram revistas por um falante nativo.
+people-language-hint = das páginas; a primeira escolha vem do navegador. As traduções ainda não foram revisadas por um falante nativo.
 people-language-of-the-browser = como o navegador
 people-usual = como de costume
 people-clock = Hora do dia

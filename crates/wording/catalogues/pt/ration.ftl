@@ -1,4 +1,4 @@
-ration-used-up = As recompensas de comida de hoje esgotaram-se. Use brincadeira, toque ou exploração, e dê uma refeição menor se o veterinário concordar.
+ration-used-up = As recompensas de comida de hoje acabaram. Use brincadeira, carinho ou exploração, e dê uma refeição menor se o veterinário concordar.
 ration-starting-point = Um ponto de partida para um animal saudável: com o mesmo peso, alguns precisam de até três vezes mais do que outros. Observe a condição corporal e pergunte a um veterinário.
 ration-growing = A necessidade de um animal em crescimento muda de semana para semana: pese com frequência, use a própria comida como recompensa quando puder e pergunte a um veterinário.
 ration-weight-loss = Calculado com o peso pretendido. Emagrecer precisa de um plano do veterinário; em gatos, comer pouco demais é por si só perigoso.
@@ -13,10 +13,10 @@ ration-factor-source = { $source ->
     [growth_most] FEDIAF 2021, de metade a quatro quintos do peso adulto; só ponto de partida
    *[growth_end] FEDIAF 2021, a partir de quatro quintos do peso adulto; só ponto de partida
 }
-ration-no-formula = aqui não há fórmula { $whom }: pergunte a um veterinário a quantidade do dia e digite-a
-ration-weight = { $weight } não é um peso { $whom } ({ $low } a { $high }): verifique, ou pergunte a um veterinário a quantidade do dia e digite-a
-ration-stage = “{ $stage }” não é uma fase da vida { $whom }: escolha outra, ou pergunte a um veterinário a quantidade do dia e digite-a
-ration-no-weight = o peso não é conhecido: pese o animal, ou pergunte a um veterinário a quantidade do dia e digite-a
-ration-no-grown-weight = a necessidade de um filhote depende da sua parte do peso adulto, e esse não é conhecido: pergunte ao criador ou a um veterinário e digite-o, ou digite a quantidade do dia que um veterinário der
-ration-outgrown = { $weight } é mais do que os { $grown } esperados deste filhote em adulto: corrija um deles, escolha uma fase adulta, ou pergunte a um veterinário a quantidade do dia e digite-a
-ration-no-stage = a fase da vida não é conhecida: escolha uma, ou pergunte a um veterinário a quantidade do dia e digite-a
+ration-no-formula = aqui não há fórmula { $whom }: pergunte a um veterinário quanto { $name } pode ter por dia e digite
+ration-weight = { $weight } não é um peso { $whom } ({ $low } a { $high }): verifique, ou pergunte a um veterinário quanto { $name } pode ter por dia e digite
+ration-stage = “{ $stage }” não é uma fase da vida { $whom }: escolha outra, ou pergunte a um veterinário quanto { $name } pode ter por dia e digite
+ration-no-weight = o peso de { $name } não é conhecido: pese { $name }, ou pergunte a um veterinário quanto { $name } pode ter por dia e digite
+ration-no-grown-weight = a necessidade de um filhote depende da parte dele no peso adulto, e o de { $name } não é conhecido: pergunte ao criador ou a um veterinário e digite, ou digite quanto { $name } pode ter por dia segundo um veterinário
+ration-outgrown = { $weight } é mais do que os { $grown } esperados de { $name } na idade adulta: corrija um deles, escolha uma fase adulta, ou pergunte a um veterinário quanto { $name } pode ter por dia e digite
+ration-no-stage = a fase da vida de { $name } não é conhecida: escolha uma, ou pergunte a um veterinário quanto { $name } pode ter por dia e digite

@@ -6,7 +6,7 @@ today-why-plan = Por que tanto?
 today-care = Cuidado:
 today-take-care = { $care } { $what }
 today-change-our-mind = Mudaríamos de opinião se:
-today-records = os registos
+today-records = os registros
 today-also = O que também vale:
 today-best-time = Melhor hora até agora: das { $from } às { $to }, juntou-se { $joined }.
 today-shown-today = “{ $word }” { $times ->
@@ -16,20 +16,20 @@ today-shown-today = “{ $word }” { $times ->
 }
 today-words = Palavras
 today-more-words = { $count ->
-    [one] Mais uma palavra
+    [1] Mais uma palavra
    *[other] Mais { $count } palavras
 }
-today-trend = Toques próprios nas últimas oito semanas: { $counts }
-today-evidence = O que dizem os toques de “{ $word }”
-today-went-well = Correu bem esta semana
+today-trend = Apertos próprios nas últimas oito semanas: { $counts }
+today-evidence = O que dizem os apertos de “{ $word }”
+today-went-well = Deu certo esta semana
 today-later = Mais tarde
 today-joining = Com que frequência se juntou às sessões em quatro semanas
 today-pieces = { $count } × { $name }
 today-food-left-pieces = Comida que resta hoje: { $pieces }
 today-food-left = Recompensas de comida que restam hoje: { $left } de { $of }.
-today-food-over = Hoje já não há recompensas de comida: { $over } acima de { $of }
+today-food-over = Hoje não há mais recompensas de comida: { $over } acima de { $of }
 today-feeds = { $count ->
-    [one] Dado uma vez até agora.
+    [1] Dado uma vez até agora.
    *[other] Dado { $count } vezes até agora.
 }
 today-given = Dado até agora: { $kcal }.
@@ -37,12 +37,12 @@ today-energy-unknown = { $name }: não se sabe a energia de um pedaço.
 today-how-computed = Como se calcula
 today-whole-day = O dia inteiro: { $kcal }, { $basis }.
 today-individuals = Indivíduos deste peso: cerca de { $low } a { $high }.
-today-do-rewards = Acrescentar o que pode agradar
+today-do-rewards = Adicionar o que pode agradar
 today-do-likes = Aos testes de gostos
 today-do-words = Escolher palavras
-today-do-allowance = Fixar a comida
+today-do-allowance = Definir a comida
 today-do-card = Abrir a ficha
-today-do-heard = O que se ouviu
+today-do-heard = O que foi ouvido
 today-do-rules = Regras da casa
 today-do-days = Dias e horas
 today-do-places = Onde estão os botões
@@ -50,7 +50,7 @@ today-do-board = Ao quadro
 today-do-stage = Mudar a etapa
 today-do-checks = Às verificações
 today-session = { $minutes ->
-    [one] Um minuto no máximo. Mostre:
+    [1] Um minuto no máximo. Mostre:
    *[other] { $minutes } minutos no máximo. Mostre:
 }
 today-planned = { $planned }. { $hint }

@@ -1,5 +1,5 @@
-who-title = Quem és?
-who-intro = Tudo o que se anotar neste aparelho fica em teu nome. Pode mudar-se a qualquer momento.
+who-title = Quem é você?
+who-intro = Tudo o que for anotado neste aparelho fica no seu nome. Você pode mudar isso a qualquer momento.
 who-now = (agora)
-who-not-listed = Não estás na lista? { $link }
+who-not-listed = Não está na lista? { $link }
 who-add = Adicionar uma pessoa

@@ -1,87 +1,108 @@
 words-first = Primeiras palavras
 words-further = Propor mais palavras
-words-none-yet = Ainda sem palavras. Duas ou três chegam para começar (prática comum, sem fonte).
+words-none-yet = Ainda sem palavras. Duas ou três bastam para começar (prática comum, sem fonte).
 words-take = Ficar com estas palavras
 words-button-says = O botão diz
 words-says = “{ $says }”:
-words-untested = Ainda sem teste de gostos: aquilo de que { $name } gosta é aqui um palpite.
+words-untested = Ainda sem teste de gostos: do que { $name } gosta é aqui um palpite.
 words-test-first = Testar antes, cerca de dez minutos
 words-tested = { $trials ->
-    [one] De um ensaio de um teste de gostos, da comida do dia, do tempo que demora a dar e do som das palavras.
-   *[other] De { $trials } ensaios de testes de gostos, da comida do dia, do tempo que demora a dar e do som das palavras.
+    [1] De um ensaio de um teste de gostos, da comida do dia, do tempo que leva para dar e do som das palavras.
+   *[other] De { $trials } ensaios de testes de gostos, da comida do dia, do tempo que leva para dar e do som das palavras.
 }
 words-other-sets = Outros conjuntos ({ $sets })
 words-left-out = Deixadas de fora, e porquê ({ $things })
 words-why-these = Por que estas?
-words-score = A melhor mistura: agradam, dão-se depressa, distinguem-se bem. Pontuação { $total }: gosto e entregas { $liked }, tipos { $kinds }, sons distintos { $apart }, já ditas { $said }.
+words-score = A melhor mistura: agradam, são dadas rápido, se distinguem bem. Pontuação { $total }: gosto e entregas { $liked }, tipos { $kinds }, sons distintos { $apart }, já ditas { $said }.
 words-best-in = O melhor de todos os conjuntos em { $share } de { $draws } sorteios do que ainda não se sabe.
-words-how-much = { $guess ->
-    [yes] cerca de { $times } vezes por dia junto ao quadro (por agora, um palpite)
-   *[no] cerca de { $times } vezes por dia junto ao quadro
+words-how-much = cerca de { $times ->
+    [1] uma vez
+   *[other] { $times } vezes
+} por dia junto ao quadro{ $guess ->
+    [yes] { " " }(por enquanto, um palpite)
+   *[no] { "" }
 }
 words-not-tested = Ainda por testar: que { $name } goste é um palpite.
-words-picked = Probabilidade de { $name } o escolher em vez de algo mediano: { $figure }.
+words-picked = Probabilidade de { $name } escolher isto em vez de algo mediano: { $figure }.
 words-scored = { $format ->
-    [free_access] Ocupado com isto num teste cronometrado: { $figure }.
-   *[other] Aceite num teste: { $figure }.
+    [free_access] Ocupado com isto em um teste cronometrado: { $figure }.
+   *[other] Aceito em um teste: { $figure }.
 }
-words-seconds-measured = Dar demora cerca de { $seconds } s: medido em casa, n = { $n }.
-words-seconds-kind = Dar demora cerca de { $seconds } s: como outras coisas do tipo em casa, n = { $n }, até ter número próprio.
-words-seconds-card = Dar demora { $seconds } s, como diz a ficha.
-words-seconds-usual = Dar demora cerca de { $seconds } s: habitual neste tipo (prática comum, sem fonte), até ser dado cinco vezes.
-words-a-day-measured = Dado { $times } vezes num dia normal: medido em { $days } dias.
-words-a-day-card = No máximo { $times } vezes por dia, como diz a ficha.
-words-a-day-usual = No máximo { $times } vezes por dia: habitual neste tipo (prática comum, sem fonte).
+words-seconds-measured = Dar leva cerca de { $seconds } s: medido em casa, n = { $n }.
+words-seconds-kind = Dar leva cerca de { $seconds } s: como outras coisas do tipo em casa, n = { $n }, até ter número próprio.
+words-seconds-card = Dar leva { $seconds } s, como diz a ficha.
+words-seconds-usual = Dar leva cerca de { $seconds } s: habitual neste tipo (prática comum, sem fonte), até ser dado cinco vezes.
+words-a-day-measured = Dado { $times ->
+    [1] uma vez
+   *[other] { $times } vezes
+} em um dia normal: medido em { $days ->
+    [1] um dia
+   *[other] { $days } dias
+}.
+words-a-day-card = No máximo { $times ->
+    [1] uma vez
+   *[other] { $times } vezes
+} por dia, como diz a ficha.
+words-a-day-usual = No máximo { $times ->
+    [1] uma vez
+   *[other] { $times } vezes
+} por dia: habitual neste tipo (prática comum, sem fonte).
 words-pieces = { $pieces ->
-    [one] Cabe um pedaço por dia, se não se der outro prémio de comida.
-   *[other] Cabem { $pieces } pedaços por dia, se não se der outro prémio de comida.
+    [1] Cabe um pedaço por dia, se não for dada outra recompensa de comida.
+   *[other] Cabem { $pieces } pedaços por dia, se não for dada outra recompensa de comida.
 }
 words-already-said = Já dizem esta palavra muitas vezes.
-words-sounds-like-one = Soa muito como “{ $other }”: outra palavra distingue-se melhor.
+words-sounds-like-one = Soa muito como “{ $other }”: outra palavra se distingue melhor.
 words-how-many = têm de ser 1 a { $most } palavras para começar, não { $ticked }
-words-must-not = Não se deve dar: { $why }.
-words-twice = “{ $says }” já está noutro botão; escolhe outra palavra
+words-must-not = Não deve ser dado: { $why }.
+words-twice = “{ $says }” já está em outro botão; escolha outra palavra
 words-no-set = Ainda sem proposta: { $usable } das coisas anotadas podem ser primeiras palavras, e são precisas { $needed }.
-words-too-many = Sem proposta: há coisas a mais para comparar. Põe algumas de lado primeiro.
-words-no-allowance = Não está definido quanta comida { $name } pode ter, por isso não se pode dosear.
+words-too-many = Sem proposta: há coisas demais para comparar. Ponha algumas de lado primeiro.
+words-no-allowance = Não está definido quanta comida { $name } pode ter, por isso não se pode dosar.
 words-bad-figure = Um número da ficha não pode estar certo.
-words-not-at-board = Não se pode dar vezes sem conta junto ao quadro, e uma primeira palavra precisa de muitas repetições rápidas. Se puder, diz na ficha.
+words-not-at-board = Não pode ser dado muitas vezes junto ao quadro, e uma primeira palavra precisa de muitas repetições rápidas. Se puder, diga na ficha.
 words-no-piece = A comida do dia não deixa nem um pedaço.
-words-too-slow = Demora { $seconds } s junto ao quadro, mais de { $slowest } s: repetições a menos.
-words-too-seldom = Pode dar-se { $times } vezes por dia, menos de { $fewest }.
+words-too-slow = Leva { $seconds } s junto ao quadro, mais de { $slowest } s: repetições de menos.
+words-too-seldom = Pode ser dado { $times } vezes por dia, menos de { $fewest }.
 words-no-company = Não combina com nenhuma: são precisas { $needed } palavras juntas.
 words-outscored = { $by ->
     [liking] Agrada menos do que as escolhidas (pontuação { $behind } menor).
-    [uncertainty] Quanto agrada é menos certo: testa mais (pontuação { $behind } menor).
-    [deliveries] Dá-se menos vezes do que as escolhidas (pontuação { $behind } menor).
-    [spread] Não junta um tipo novo (pontuação { $behind } menor).
+    [uncertainty] Quanto agrada é menos certo: teste mais (pontuação { $behind } menor).
+    [deliveries] É dado menos vezes do que as escolhidas (pontuação { $behind } menor).
+    [spread] Não acrescenta um tipo novo (pontuação { $behind } menor).
     [apart] Soa mais parecida às outras do que as escolhidas (pontuação { $behind } menor).
    *[said] Ainda não a dizem, ao contrário das escolhidas (pontuação { $behind } menor).
 }
 words-give = Dar { $says }.
 words-asks-for = pede: { $name }
 words-not-now = “Agora não”, uma vez e com calma; oferecer outra coisa.
-words-size-leaves-out = e lugares por fila deixam de fora um lugar com palavra; muda primeiro o tamanho e vê
-words-cannot-give = não se pode dar a { $name }: { $why }. Escolhe outro
+words-size-leaves-out = e lugares por fila deixam de fora um lugar com palavra; mude primeiro o tamanho e veja
+words-cannot-give = não pode ser dado a { $name }: { $why }. Escolha outro
 words-page-title = Palavras de { $name }
-words-add = Juntar uma palavra
+words-add = Adicionar uma palavra
 words-labels = Etiquetas
 words-where-they-are = Onde estão
-words-not-drawn = O quadro ainda não está desenhado. Com ele, os toques reconhecem-se pelo lugar.
+words-not-drawn = O quadro ainda não está desenhado. Com ele, os apertos são reconhecidos pelo lugar.
 words-edit-board = Editar o quadro
-words-closing-word = palavra de fecho
+words-closing-word = palavra de encerramento
 words-means = Significa
 words-answer = Resposta
 words-not-now-title = Agora não
-words-not-written = ainda por escrever
-words-given = Dá-se
+words-not-written = ainda não escrito
+words-given = É dado
 words-card-and-stage = Ficha e etapa
 words-of = de { $says }
 words-these-alike = Estas soam muito parecidas:
-words-different = Outra palavra para uma delas distingue-se melhor.
+words-different = Outra palavra para uma delas se distingue melhor.
 words-off = Retiradas, ou para outros ({ $words })
 words-to-others = para outros
-words-shown = mostrada n = { $shown } · toques próprios em 28 dias n = { $own }
+words-shown = mostrada { $shown ->
+    [1] uma vez
+   *[other] { $shown } vezes
+} · { $own ->
+    [1] um aperto próprio
+   *[other] { $own } apertos próprios
+} em 28 dias
 words-stage = { $stage ->
     [prepare] preparar
     [show] mostrar
@@ -89,11 +110,11 @@ words-stage = { $stage ->
    *[converse] conversar
 }
 words-figures-say = – os números apontam para: { $stage }
-words-on-another = já está noutro botão; escolhe outra palavra, ou abre essa ficha
+words-on-another = já está em outro botão; escolha outra palavra, ou abra essa ficha
 words-gives-nothing = nada: só diz algo
 words-new-title = Uma palavra nova
 words-quoted = “{ $says }”
-words-kept = Guardado.
+words-kept = Salvo.
 words-alike-here = Soa muito parecida a outra palavra daqui e pode custar a distinguir: { $how }. Outra palavra para uma delas é mais segura.
 words-says-hint = curta e diferente das outras
 words-means-here = Aqui significa
@@ -102,80 +123,81 @@ words-answer-by = Todos respondem assim
 words-answer-hint = sempre igual, por exemplo: dar um pedaço em três segundos
 words-when-not-now = Quando a resposta é “agora não”, todos
 words-not-now-hint = dizem e fazem isto
-words-what-given = O que se dá
-words-is-closing = uma palavra de fecho: termina a sessão e acalma
+words-what-given = O que é dado
+words-is-closing = uma palavra de encerramento: termina a sessão e acalma
 words-taught-to = Para
-words-on-board = no quadro (desmarca para a retirar; o anotado fica)
+words-on-board = no quadro (desmarque para retirar; o anotado fica)
 words-back = Voltar às palavras
 words-rules-for = Regras da casa para ela
 words-rules-none = Nenhuma própria.
 words-no-such = Este caderno não conhece essa palavra.
 words-board-title = O quadro
-words-would-move = Uma palavra que muda tem de ser procurada de novo: deixa as conhecidas onde estão, se puderes. Mudaria:
+words-would-move = Uma palavra que muda tem de ser procurada de novo: deixe as conhecidas onde estão, se puder. Mudaria:
 words-rows = Filas
 words-columns = Lugares por fila
 words-change-size = Mudar o tamanho
-words-board-language = Língua das palavras
-words-board-language-hint = a que os botões falam; as palavras que soam parecidas encontram-se pela sua escrita
+words-board-language = Idioma das palavras
+words-board-language-hint = o que os botões falam; as palavras que soam parecidas são encontradas pela escrita
 words-not-on-it = Não estão: { $words }.
 words-propose-places = Propor lugares para estas
 words-places-stay = As palavras do quadro ficam. As que soam parecidas ficam separadas, e as mais usadas à mão.
-words-yes-move = Sim, mudá-las
-words-mat = Deixa um lugar livre junto da palavra mais tocada, separa as que soam parecidas e fixa o quadro num tapete que agarre: um quadro que escorrega ou abana é evitado. Fecha as tampas das pilhas com os parafusos.
+words-yes-move = Sim, mudar
+words-mat = Deixe um lugar livre junto à palavra mais apertada, separe as que soam parecidas e fixe o quadro em um tapete aderente: um quadro que escorrega ou balança é evitado. Feche as tampas das pilhas com os parafusos.
 words-to-place = “{ $says }” para a fila { $row }, lugar { $place }
 words-off-board = “{ $says }” para fora do quadro
 words-move-unticked = não está marcado: palavras em uso mudariam de lugar
-words-size-missing = faltam; dá de 1 a 20
-words-no-places = não se podem propor: { $why }
-words-as-you-stand = Como o vês de frente.
+words-size-missing = faltam; informe de 1 a 20
+words-no-places = não podem ser propostos: { $why }
+words-as-you-stand = Como você o vê de frente.
 words-taken-off = retirada
-words-which-where = Que palavra e onde, como o vês de frente
+words-which-where = Que palavra e onde, como você vê o quadro de frente
 words-places = Lugares
 words-place = Fila { $row }, lugar { $place }
-words-place-taken = tem uma palavra que já está na fila { $row }, lugar { $place }; escolhe um dos dois
+words-place-taken = tem uma palavra que já está na fila { $row }, lugar { $place }; escolha um dos dois
 words-recording = Gravação
-words-no-recording = Aqui não está guardada nenhuma gravação. Para começar basta a do botão: grava baixinho, uma palavra, com a voz de sempre, longe do barulho. Com o mesmo som guardado aqui, um microfone pode ouvir os toques.
-words-sound-file = Ficheiro de som
-words-sound-file-other = Outro ficheiro de som em seu lugar
+words-no-recording = Aqui não está guardada nenhuma gravação. Para começar basta a do botão: grave baixinho, uma palavra, com a voz de sempre, longe do barulho. Com o mesmo som guardado aqui, um microfone pode ouvir os apertos.
+words-sound-file = Arquivo de som
+words-sound-file-other = Outro arquivo de som no lugar
 words-sound-file-hint = WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF ou WebM; o mesmo som que está no botão
-words-keep-and-check = Guardar e verificar
-words-record-softly = Um som alto perto do ouvido pode assustar ou magoar: grava baixinho e deixa { $name } aproximar-se.
+words-keep-and-check = Salvar e verificar
+words-record-softly = Um som alto perto do ouvido pode assustar ou machucar: grave baixinho e deixe { $name } se aproximar.
 words-check-nothing = Nada a apontar.
 words-check-found = A verificação encontrou:
 words-recording-of = Gravação de { $says }
-words-play-unheard = Toca-a onde { $name } não a ouça: uma palavra que soa e não traz nada ensina que não significa nada.
-words-sound-not-stored = Dura { $seconds } s. O ficheiro de som não está guardado aqui.
-words-sound-not-stored-lufs = Dura { $seconds } s, volume { $lufs } LUFS. O ficheiro de som não está guardado aqui.
+words-play-unheard = Ouça-a onde { $name } não ouça: uma palavra que soa e não traz nada ensina que não significa nada.
+words-sound-not-stored = Dura { $seconds } s. O arquivo de som não está guardado aqui.
+words-sound-not-stored-lufs = Dura { $seconds } s, volume { $lufs } LUFS. O arquivo de som não está guardado aqui.
 words-sound-unreadable = Não é possível ler o som: { $why }.
 words-no-such-recording = Aqui não há tal gravação.
 words-picture-told = Forma de onda e, por baixo, a força de cada tom ao longo do tempo
 words-picture-label = Imagem da gravação, de { $seconds } segundos
 words-stage-means = { $stage ->
-    [prepare] acertam-se ficha, gravação e lugar; ainda não se mostra
-    [show] as pessoas tocam, dizem e dão; nada se pede
-    [invite] uma oferta, uma espera; depois mostra-se e dá-se na mesma
-   *[converse] { $name } toca sem lhe pedirem; todos respondem
+    [prepare] ficha, gravação e lugar são preparados; ainda não se mostra
+    [show] as pessoas apertam, dizem e dão; nada se pede
+    [invite] uma oferta, uma espera; depois se mostra e se dá de qualquer forma
+   *[converse] { $name } aperta sem ninguém pedir; todos respondem
 }
 words-stage-with = Etapa com { $name }
 words-stage-now = Agora: { $stage }, { $means }.
 words-figures-agree = Os números apontam para o mesmo.
 words-figures-differ = Os números apontam para { $stage }: { $means }.
+words-figures-behind = Por quê
 words-because = Porque:
-words-would-change = O que o mudaria:
+words-would-change = O que mudaria isso:
 words-fact-shown = Mostrada
 words-fact-shown-times = { $times ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $times } vezes
 }, nos últimos sete dias { $week ->
-    [one] uma vez
+    [1] uma vez
    *[other] { $week } vezes
 }
-words-fact-delay = Do toque à entrega
-words-fact-response = Tocada ao convidar e querer
-words-fact-own = Toques próprios em 28 dias
-words-never-counted = Não tocar nunca conta como não entender.
+words-fact-delay = Do aperto à entrega
+words-fact-response = Apertada ao convidar e querendo
+words-fact-own = Apertos próprios em 28 dias
+words-never-counted = Não apertar nunca conta como não entender.
 words-work-at = Trabalhar como
 words-back-no-loss = Voltar uma etapa atrás não é uma perda.
 words-stage-why = Por quê
-words-stage-why-hint = se quiseres
+words-stage-why-hint = se quiser
 words-stage-set = Definir a etapa

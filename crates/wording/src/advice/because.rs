@@ -89,7 +89,8 @@ pub fn because(l: &Locale, name: &str, fact: &Because) -> String {
         | Because::OwnPresses { .. }
         | Because::Later { .. }
         | Because::Strain
-        | Because::NotPrepared => stage(l, name, fact),
+        | Because::NotPrepared
+        | Because::EndsSessions => stage(l, name, fact),
         _ => cause(l, name, fact),
     }
 }
@@ -154,11 +155,11 @@ fn silent(
 /// Facts the stage rests on.
 fn stage(l: &Locale, name: &str, fact: &Because) -> String {
     match fact {
-        Because::Right { share, elsewhere: Some(elsewhere), above_chance, .. } => say!(
+        Because::Right { share, elsewhere, above_chance, .. } if !elsewhere.too_early() => say!(
             l,
             because::right_elsewhere,
             share = l.estimate(share),
-            elsewhere = l.percent(*elsewhere),
+            elsewhere = l.estimate(elsewhere),
             chance = more(*above_chance)
         ),
         Because::Right { share, above_chance, .. } => {
@@ -195,6 +196,7 @@ fn stage(l: &Locale, name: &str, fact: &Because) -> String {
             presses = *presses
         ),
         Because::Strain => say!(l, because::strain),
+        Because::EndsSessions => say!(l, because::ends_sessions),
         _ => say!(l, because::not_prepared),
     }
 }

@@ -40,6 +40,7 @@ pub fn change(l: &Locale, name: &str, change: &Change) -> String {
         Change::WordMade => say!(l, act::change_word_made),
         Change::AllowanceSet => say!(l, act::change_allowance_set),
         Change::CardFilled => say!(l, act::change_card_filled),
+        Change::EndsNoSession => say!(l, act::change_ends_no_session),
         Change::UsualSpeed => say!(l, act::change_usual_speed),
         Change::HeardAgain => say!(l, act::change_heard_again),
         Change::TestAgrees => say!(l, act::change_test_agrees),

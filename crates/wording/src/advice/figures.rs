@@ -3,7 +3,6 @@
 use crate::{Locale, say};
 use sayso_advisor::likes::{Known, Lean, Settled};
 use sayso_advisor::plan::LengthFrom;
-use sayso_advisor::standing::Chance;
 
 /// Where a session's length comes from.
 #[must_use]
@@ -37,14 +36,4 @@ pub fn known(l: &Locale, known: &Known) -> String {
         Settled::EnoughForNow => say!(l, advice::known_enough_for_now, best = best, sure = sure, n = n),
         Settled::NotYet => say!(l, advice::known_not_yet, best = best, sure = sure, n = n),
     }
-}
-
-/// What share of presses would be right by chance.
-#[must_use]
-pub fn chance(l: &Locale, chance: &Chance) -> String {
-    let (words, even) = (chance.words.max(2), l.percent(chance.even()));
-    if chance.elsewhere.n == 0 {
-        return say!(l, advice::chance_even, words = words, even = even);
-    }
-    say!(l, advice::chance_habit, words = words, even = even, habit = l.estimate(&chance.elsewhere))
 }

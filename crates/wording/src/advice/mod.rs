@@ -11,7 +11,7 @@ pub use act::{act, hint};
 pub use because::because;
 pub use brief::brief;
 pub use caution::{caution, change};
-pub use figures::{chance, known, lean, length};
+pub use figures::{known, lean, length};
 pub use said::{bearing, cause, good, next, planned, stage_name, sure, topic};
 
 use crate::Locale;

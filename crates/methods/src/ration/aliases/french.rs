@@ -7,7 +7,7 @@ use super::Sure::{Is, May};
 
 pub(super) const NAMES: &[Row] = &[
     ("chocolate", Is, "chocolat, chocolaté, pain au chocolat, praliné, moka"),
-    ("chocolate", May, "truffe, gâteau, praline, muffin"),
+    ("chocolate", May, "truffe, gâteau, praline, muffin, bonbon"),
     ("cocoa", Is, "cacao"),
     ("coffee", Is, "café, expresso, décaféiné"),
     ("caffeine", Is, "caféine, théine, thé vert, thé noir, thé glacé, boisson énergisante, guarana, cola"),
@@ -21,13 +21,13 @@ pub(super) const NAMES: &[Row] = &[
     ("gum", May, "chewing-gum, gomme à mâcher"),
     ("grapes", Is, "raisin, grain de raisin, vin, moût de raisin, vigne"),
     ("raisins", Is, "raisin sec, raisins secs, pain aux raisins, cake aux fruits, sultanine"),
-    ("raisins", May, "fruits secs, muesli, granola, mendiant, panettone"),
+    ("raisins", May, "fruits secs, muesli, granola, mendiant, panettone, fruit séché, fruits séchés"),
     ("currants", Is, "raisin de Corinthe, raisins de Corinthe, corinthe"),
     ("cream of tartar", Is, "crème de tartre"),
-    ("cream of tartar", May, "levure chimique, poudre à lever, pâte à modeler"),
+    ("cream of tartar", May, "levure chimique, poudre à lever"),
     ("tamarind", Is, "tamarin"),
     ("tartaric acid", Is, "acide tartrique"),
-    ("onion", Is, "oignon, ognon, échalote, échalotte, ciboule, cive, cébette"),
+    ("onion", Is, "oignon, ognon, échalote, échalotte, ciboule, cive, cébette, oignon nouveau"),
     (
         "onion",
         May,
@@ -41,7 +41,7 @@ pub(super) const NAMES: &[Row] = &[
     ("black walnuts", Is, "noix noire, noix noires, noyer noir"),
     ("black walnuts", May, "noix, cerneau, cerneaux"),
     ("hops", Is, "houblon, drêche"),
-    ("mouldy food", Is, "moisi, moisie, moisis, moisissure, fromage bleu"),
+    ("mouldy food", Is, "moisi, moisie, moisis, moisissure, fromage bleu, fromages bleus, noix tombée"),
     ("compost", Is, "compost"),
     ("nutmeg", Is, "muscade"),
     ("nutmeg", May, "lait de poule, quatre-épices"),
@@ -70,7 +70,7 @@ pub(super) const NAMES: &[Row] = &[
     (
         "salty snacks",
         Is,
-        "salée, sel, frites, frite, bretzel, jambon, saucisse, saucisson, salami, charcuterie, rillettes, anchois, sauce soja, biscuit apéritif, viande séchée",
+        "salée, sel, frites, frite, bretzel, jambon, saucisse, saucisson, salami, charcuterie, rillettes, anchois, sauce soja, biscuit apéritif, viande séchée, hot-dog",
     ),
     ("salty snacks", May, "chips, pop-corn, popcorn, olive, crackers"),
     ("bacon", Is, "lardon, lardons, lard, poitrine fumée, bacon"),
@@ -82,7 +82,7 @@ pub(super) const NAMES: &[Row] = &[
     (
         "milk",
         Is,
-        "lait, laits, lait de vache, crème, yaourt, yogourt, petit-suisse, laitage, produit laitier, crème anglaise, petit-lait, kéfir, fromage blanc",
+        "lait, laits, lait de vache, crème, yaourt, yogourt, petit-suisse, laitage, produit laitier, crème anglaise, petit-lait, kéfir, fromage blanc, babeurre, glace, crème glacée",
     ),
     ("cheese", Is, "fromage, gruyère, emmental, comté, camembert, fromage blanc"),
     (
@@ -90,20 +90,27 @@ pub(super) const NAMES: &[Row] = &[
         Is,
         "noyau, noyaux, noyau de cerise, noyau de pêche, noyau de prune, noyau d'abricot, noyau de mangue",
     ),
-    ("fruit pits", May, "cerise, pêche, pêches, prune, pruneau, abricot, nectarine, brugnon, mangue, mirabelle"),
+    (
+        "fruit pits",
+        May,
+        "cerise, pêche, pêches, prune, pruneau, abricot, nectarine, brugnon, mangue, mirabelle, griotte",
+    ),
     ("apple seeds", Is, "pépin de pomme, pépins de pomme, trognon"),
     ("apple seeds", May, "pomme"),
     (
         "sugary or starchy treats",
         Is,
-        "sucre, sucreries, bonbon, biscuit, gâteau, gâteaux, céréales, pâtes, nouille, riz, patate, miel, confiture, glace, viennoiserie, friandise sucrée, frites, popcorn, pop-corn, sirop",
+        "sucre, sucreries, bonbon, biscuit, gâteau, gâteaux, céréales, pâtes, nouille, riz, patate, miel, confiture, glace, viennoiserie, friandise sucrée, frites, popcorn, pop-corn, sirop, bretzel, corn flakes, flocons d'avoine, beignet",
     ),
     ("bread", Is, "pain, petit pain, biscotte, brioche, tartine, croûton, baguette"),
     (
         "salt",
         Is,
-        "sel, salée, jambon, lardon, lardons, saucisse, saucisson, bacon, anchois, sauce soja, frites, charcuterie, bretzel",
+        "sel, salée, jambon, lardon, lardons, saucisse, saucisson, bacon, anchois, sauce soja, frites, charcuterie, bretzel, viande séchée",
     ),
     ("salt", May, "popcorn, pop-corn, crackers, fromage, olive"),
     ("crisps", May, "chips"),
+    ("potato sprouts", Is, "germe de potato, potato germée"),
+    ("green potatoes", Is, "potato verte"),
+    ("rhubarb", Is, "rhubarbe"),
 ];

@@ -87,7 +87,31 @@ pub(super) const OTHER_THINGS: &[(&str, &str)] = &[
     ("noix muscade", "nutmeg"),
     ("noix de macadamia", "macadamia"),
     ("noix du queensland", "macadamia"),
+    ("chips de pomme de terre", "crisp"),
+    // French names of the lists that hold a potato are written as this leaves them.
     ("pomme de terre", "potato"),
+    ("pasta de dientes", "toothpaste"),
+    ("pasta de dentes", "toothpaste"),
+    ("creme dental", "toothpaste"),
+    ("zahnpasta", "toothpaste"),
+    ("pasta de amendoim", "peanut butter"),
+    ("pasta de amêndoa", "almond butter"),
+    ("play dough", "playdough"),
+    ("pâte à modeler", "playdough"),
+    ("massa de modelar", "playdough"),
+    ("massinha de modelar", "playdough"),
+    // A prune is no raisin.
+    ("ciruela pasa", "ciruela"),
+    ("ameixa passa", "ameixa"),
+    ("cherry tomato", "tomato"),
+    ("tomate cherry", "tomate"),
+    ("tomate cereza", "tomate"),
+    ("tomate cerise", "tomate"),
+    ("tomate cereja", "tomate"),
+    // Baked: its dough is raw no longer.
+    ("pan de masa madre", "pan"),
+    ("pain au levain", "pain"),
+    ("pão de massa mãe", "pão"),
     ("sin sal", "unsalted"),
     ("ohne salz", "unsalted"),
     ("salzfrei", "unsalted"),
@@ -114,6 +138,16 @@ pub(super) const OTHER_THINGS: &[(&str, &str)] = &[
 
 /// Beginnings of words that hold a name and are not made of it.
 pub(super) const NOT_MADE_OF: &[(&str, &str)] = &[
+    ("bonbon", "bombo"),
+    ("tartar", "tarta"),
+    ("tartiner", "tartine"),
+    // One letter from another food.
+    ("cereza", "cerveza"),
+    ("cereja", "cerveja"),
+    ("potito", "potato"),
+    ("schwarz", "schwarte"),
+    ("playdough", "dough"),
+    ("sauerteigbrot", "sauerteig"),
     ("traubenzucker", "traube"),
     ("traubenkern", "traube"),
     ("schokofarb", "schoko"),

@@ -18,7 +18,7 @@ pub fn page(page: &Page, typed: &Typed, picked: Option<&Picked>, found: Option<&
     let pasted = found.is_some() || !typed.right();
     let body = html! {
         (summary(typed))
-        @if let Some(a) = found.or(picked.map(|p| &p.found)) { (result(locale, a)) }
+        @if let Some(a) = found.or(picked.map(|p| &p.found)) { div data-part="figures" { (result(locale, a)) } }
         @if let Some(p) = picked { (groups(page, p)) }
         p { (say!(locale, agreement::intro)) }
         (records(page, picked))

@@ -13,7 +13,7 @@ use sayso_advisor::today::Today;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
     AnimalId, BoardLayout, Body, Day, Event, EventId, HomeId, Moment, PersonId, PictureOf, RewardCard, RewardId,
-    RewardKind, Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
+    RewardKind, SAME_PRESS_S, Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
 };
 use sayso_wording::hazards::{food, foods};
 use sayso_wording::ration::refusal;
@@ -42,6 +42,8 @@ pub struct Now {
     pub day_starts: Moment,
     /// First moment of the next day; figures of "today" end there.
     pub day_ends: Moment,
+    /// A heard press and a tapped one of the same word this close are one, seconds.
+    pub same_press_s: f64,
     /// Wait after an offer, seconds.
     pub wait_s: f64,
     /// Words on the board of this animal.
@@ -162,6 +164,7 @@ pub fn now(page: &AnimalPage) -> Now {
         day_starts: day.start(&page.zone),
         day_ends: day.plus(1).start(&page.zone),
         wait_s: facts::WAIT.get(),
+        same_press_s: SAME_PRESS_S,
         words: words(page, &case),
         plan: planned(page, &case),
         rewards: rewards
@@ -176,7 +179,10 @@ pub fn now(page: &AnimalPage) -> Now {
                 cautions: care.get(&r.reward).cloned().unwrap_or_default(),
             })
             .collect(),
-        ration: RationNow { budget_kcal: ration.budget_kcal, refusal: ration.refusal.map(|why| refusal(l, &why)) },
+        ration: RationNow {
+            budget_kcal: ration.budget_kcal,
+            refusal: ration.refusal.map(|why| refusal(l, page.card.name.as_str(), &why)),
+        },
         signs: signs(page),
         battery: say!(l, hazards::battery),
         changed_ahead: changed_ahead(story, &today, at),
@@ -237,7 +243,9 @@ fn signs(page: &AnimalPage) -> Vec<SignNow> {
 /// Standing events of the day that the pad counts or may put right.
 fn today(story: &Story, animal: AnimalId, day: Day, zone: &Zone) -> Vec<Event> {
     let of_today = story.all_between(animal, day.start(zone), day.plus(1).start(zone));
-    let mut today: Vec<Event> = of_today.filter(|e| on_the_pad(&e.body)).cloned().collect();
+    // Of a press told twice, the telling that counts.
+    let once = |e: &&Event| story.same_press(e.id).is_none();
+    let mut today: Vec<Event> = of_today.filter(|e| on_the_pad(&e.body)).filter(once).cloned().collect();
     today.drain(..today.len().saturating_sub(MOST_TODAY));
     today
 }

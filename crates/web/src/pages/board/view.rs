@@ -49,6 +49,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                         (actions(locale, &now))
                     }
                 }
+                div.whose data-part="whose" data-test="whose" role="status" hidden {}
                 div.stop.over data-part="stop" data-test="stop" role="alert" hidden {}
                 div.below {
                     (recent(locale))

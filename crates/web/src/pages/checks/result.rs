@@ -18,8 +18,7 @@ pub fn result(page: &AnimalPage, plan: &ProbePlan, r: &Report) -> Markup {
         @if r.carried_out == 0 { p.quiet { (say!(l, checks::nothing_done)) } }
         @else if r.finished() {
             h2 { (say!(l, checks::came_out)) }
-            (figures(page, plan, r))
-            (may_be_said(page, plan))
+            div data-part="figures" { (figures(page, plan, r)) (may_be_said(page, plan)) }
         } @else {
             details {
                 summary { (say!(l, checks::figures)) }

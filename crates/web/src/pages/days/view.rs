@@ -3,7 +3,7 @@
 use super::calendar::calendar;
 use super::demand::{demand, readiness};
 use super::minis::{minis, weekday};
-use crate::chart::{Axis, Bar, Lines, Point, Series, bars, lines, nice_axis, waiting};
+use crate::chart::{Axis, Bar, Lines, Point, Series, bars, lines, nice_axis};
 use crate::page::AnimalPage;
 use crate::rich;
 use maud::{Markup, html};
@@ -13,6 +13,7 @@ use sayso_advisor::demand::Demand;
 use sayso_advisor::estimate::TOO_EARLY;
 use sayso_advisor::readiness::Ready;
 use sayso_advisor::rhythm::{Bin, Rhythm};
+use sayso_wording::evidence::waited;
 use sayso_wording::figures::finding;
 use sayso_wording::{Locale, say};
 use std::cmp::Ordering;
@@ -39,7 +40,7 @@ pub fn page(page: &AnimalPage, found: &Found, length: u16, lengths: &[u16]) -> M
         (folded(&say!(locale, days::figures_hours), &hours(locale, &days.rhythm)))
         (folded(&say!(locale, days::figures_weekdays), &weekdays(locale, &days.rhythm)))
         (folded(&say!(locale, days::weeks_by_week), &html! { (joining(locale, &days.weeks)) (delay(locale, &days.weeks)) }))
-        (folded(&say!(locale, days::when_invited), &waiting(locale, &say!(locale, days::when_invited), &say!(locale, days::invitations_of_days), &days.waiting)))
+        (folded(&say!(locale, days::when_invited), &html! { @if let Some(waited) = waited(locale, &days.waiting) { p { (waited) } } }))
         (folded(&say!(locale, days::answers), &answers(locale, days)))
         (folded(&say!(locale, days::day_by_day), &table(page, &days.days)))
         @if let Some(ready) = &found.ready { (folded(&say!(locale, days::readiness), &readiness(page, ready))) }

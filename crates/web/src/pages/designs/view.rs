@@ -78,7 +78,7 @@ pub fn page_of(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
             @if going { (today(page, trial)) }
             p.lead data-test="sentence" { (sentence(l, name, plan, &r)) }
             @if !r.departures.is_empty() { div.caution { strong { (say!(l, designs::not_as_planned)) } ul { @for d in &r.departures { li { (departure(l, *d)) } } } } }
-            (super::result::result(page, trial, &r))
+            div data-part="figures" { (super::result::result(page, trial, &r)) }
             h2 { (say!(l, designs::the_plan)) }
             (the_plan(page, trial, &r))
             @if going {

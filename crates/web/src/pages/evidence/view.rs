@@ -1,6 +1,6 @@
 //! Markup of one word's evidence.
 
-use crate::chart::{Axis, Bar, Lines, Series, bars, lines, nice_axis, waiting};
+use crate::chart::{Axis, Bar, Lines, Series, bars, lines, nice_axis};
 use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::estimate::TOO_EARLY;
@@ -11,7 +11,7 @@ use sayso_methods::learning::curve::LearningCurve;
 use sayso_model::Day;
 use sayso_wording::advice::{bearing, because, cause};
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of, tests_of};
-use sayso_wording::evidence::{chance, sentence};
+use sayso_wording::evidence::{chance, sentence, waited};
 use sayso_wording::figures::{estimate, finding};
 use sayso_wording::generalise::{compares, which};
 use sayso_wording::{Locale, Message, events, say};
@@ -22,10 +22,10 @@ const DRAWN_DAYS: i32 = 42;
 
 /// One word.
 pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
-    let (locale, name, today) = (&page.locale, page.card.name.as_str(), page.now.day(&page.zone));
+    let (locale, name) = (&page.locale, page.card.name.as_str());
     html! {
         p.lead data-test="sentence" { (sentence(locale, name, e)) }
-        section.card {
+        section.card data-part="figures" {
             h2.first { (say!(locale, evidence::stage, stage = events::stage(locale, e.standing.stage))) }
             @if e.standing.figures_say != e.standing.stage {
                 p { strong { (say!(locale, evidence::figures_point, stage = events::stage(locale, e.standing.figures_say))) } }
@@ -36,7 +36,16 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
                 ul { @for b in &e.standing.would_change { li { (because(locale, name, b)) } } }
             }
         }
-        (claim(page, e))
+        div data-part="figures" { (claim(page, e)) (measured(page, e)) }
+        @if !e.standing.closing { (behind(page, causes)) }
+        p { a.link href="/methods" { (say!(locale, evidence::how_computed)) } }
+    }
+}
+
+/// Every figure of the word.
+fn measured(page: &AnimalPage, e: &Evidence) -> Markup {
+    let (locale, name, today) = (&page.locale, page.card.name.as_str(), page.now.day(&page.zone));
+    html! {
         h2 { (say!(locale, evidence::invitations)) }
         (invitations(locale, e))
         @match &e.curve {
@@ -44,7 +53,7 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
             Ok(curve) => (learning(page, curve, &e.curve_days)),
             Err(why) => p.quiet { (say!(locale, evidence::no_curve, why = why.say(locale))) },
         }
-        (waiting(locale, &say!(locale, evidence::time_to_press), &say!(locale, evidence::these_invitations), &e.waiting))
+        @if let Some(waited) = waited(locale, &e.waiting) { p { (waited) } }
         h2 { (say!(locale, evidence::showings_presses)) }
         (by_day(locale, [say!(locale, evidence::showings_a_day), say!(locale, evidence::showings)], today, &e.showings_by_day))
         p { (say!(locale, evidence::delivered, delay = finding(locale, &e.standing.delay))) }
@@ -56,6 +65,13 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
                 " " (say!(locale, evidence::fisher, p = locale.p(p)))
             } }
         @if e.stumbles.n >= TOO_EARLY { p { (say!(locale, evidence::stumbles, share = estimate(locale, &e.stumbles))) } }
+    }
+}
+
+/// What may hold it up. What ends a session is not held up: nobody waits for it.
+fn behind(page: &AnimalPage, causes: &[Weighed]) -> Markup {
+    let (locale, name) = (&page.locale, page.card.name.as_str());
+    html! {
         details {
             summary { (say!(locale, evidence::causes)) }
             ul {
@@ -65,7 +81,6 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
                 }
             }
         }
-        p { a.link href="/methods" { (say!(locale, evidence::how_computed)) } }
     }
 }
 

@@ -38,7 +38,7 @@ impl Upload {
                 words!(faults::file_not_a_backup, name = name)
             }
             StoreError::Corrupt { path, what } if path == self.file.path() => {
-                words!(faults::file_damaged, name = name, what = what.clone())
+                words!(faults::file_damaged, name = name, what = what.say(l))
             }
             _ => return error.into(),
         };

@@ -4,6 +4,7 @@ use crate::rich;
 use maud::{Markup, html};
 use sayso_model::Zone;
 use sayso_store::{FaultKind, Look, Preview, Restored, Shares};
+use sayso_wording::wanted::{place_of, told};
 use sayso_wording::{Locale, say};
 
 /// Kinds of faults shown; the rest is counted.
@@ -129,18 +130,7 @@ fn events(l: &Locale, preview: &Preview, recordings: usize, zone: &Zone) -> Mark
 }
 
 fn fault(l: &Locale, kind: &FaultKind) -> Markup {
-    let (times, place) = (say!(l, exchange::times, count = kind.count), kind.where_it_stands());
-    let (found, wanted) = (&kind.example.found, &kind.example.wanted);
-    let told = match (found.is_empty(), kind.count > 1) {
-        (true, _) => say!(l, exchange::fault, times = times, place = place, wanted = wanted),
-        (false, false) => {
-            say!(l, exchange::fault_found, times = times, place = place, found = found, wanted = wanted)
-        }
-        (false, true) => {
-            say!(l, exchange::fault_found_one_of, times = times, place = place, found = found, wanted = wanted)
-        }
-    };
-    html! { strong { (kind.example.field) } ", " (told) }
+    html! { strong { (place_of(l, kind)) } ", " (told(l, kind)) }
 }
 
 fn repeats(shares: &Shares, name: &str) -> bool {

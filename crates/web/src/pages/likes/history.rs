@@ -14,7 +14,7 @@ pub fn history(page: &AnimalPage) -> Markup {
     let (people, l) = (page.story.people(), &page.locale);
     html! {
         section {
-            h2 { (say!(l, likes::tests_so_far)) " " span.quiet { "n = " (tests.len()) } }
+            h2 { (say!(l, likes::tests_so_far)) " " span.quiet { (tests.len()) } }
             @if tests.is_empty() { p.quiet { (say!(l, likes::none_yet)) } }
             ul.plain {
                 @for t in tests {

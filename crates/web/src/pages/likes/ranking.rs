@@ -19,7 +19,10 @@ pub fn ranking(page: &AnimalPage, report: &LikesReport) -> Markup {
         @if let Some(c) = &report.consistency {
             p { (say!(l, likes::agree, name = name, zeta = l.number(c.zeta, 2), circular = c.circular, most = c.most, items = c.items)) }
         }
-        @if let Some(s) = &report.side { p { (say!(l, likes::side, name = name, share = finding(l, &s.left), p = l.p(s.p))) " " (lean(l, name.as_str(), s.lean)) } }
+        @if let Some(s) = &report.side {
+            p { (lean(l, name.as_str(), s.lean)) }
+            details { summary { (say!(l, likes::sides)) } p { (say!(l, likes::side, name = name, share = finding(l, &s.left), p = l.p(s.p))) } }
+        }
         (scores(l, report))
     }
 }

@@ -55,7 +55,7 @@ fn known(page: &AnimalPage, report: &LikesReport) -> Markup {
         @if let Some(k) = &report.known {
             section.card {
                 p { strong { (advice::known(l, k)) } }
-                p.quiet { (say!(l, likes::known_how, share = l.percent(k.probability), n = k.n, name = &page.card.name)) }
+                p.quiet { (say!(l, likes::known_how, name = &page.card.name)) }
             }
         }
     }

@@ -311,7 +311,7 @@ fn standing(page: &Page, card: &RewardCard) -> Markup {
                     @let today = ration(&page.story, animal, page.now);
                     p { (match (today.budget_kcal, card.kcal_per_piece.map(Kcal::get).filter(|k| *k > 0.0)) {
                         (Some(budget), Some(kcal)) => say!(l, reward::fits, name = &animal.name, budget = l.number(budget, 0), pieces = l.number((budget / kcal).floor(), 0)),
-                        _ => say!(l, reward::fits_unknown, name = &animal.name, why = today.refusal.map(|why| refusal(l, &why)).unwrap_or_default()),
+                        _ => say!(l, reward::fits_unknown, name = &animal.name, why = today.refusal.map(|why| refusal(l, animal.name.as_str(), &why)).unwrap_or_default()),
                     }) }
                 }
             }

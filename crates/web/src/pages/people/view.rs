@@ -92,7 +92,7 @@ fn food(page: &Page, a: &AnimalCard, today: &Ration) -> Markup {
                 p.quiet { (say!(l, card::basis, basis = today.basis.map(|b| basis(l, &b)).unwrap_or_default())) }
             }
             (_, _, Some(why)) => {
-                p.caution { (rich!(l, card::not_computed, why = refusal(l, why), link = html! { a href=(super::food_of(a.animal)) { (say!(l, card::type_in)) } })) }
+                p.caution { (rich!(l, card::not_computed, why = refusal(l, a.name.as_str(), why), link = html! { a href=(super::food_of(a.animal)) { (say!(l, card::type_in)) } })) }
             }
             _ => {}
         }

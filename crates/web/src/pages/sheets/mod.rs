@@ -65,22 +65,24 @@ async fn show(page: Page) -> Markup {
         &say!(l, sheets::title),
         html! {
             p { (say!(l, sheets::intro)) }
-            section.card {
-                h2 { (say!(l, sheets::fridge)) }
-                p { (say!(l, sheets::fridge_what)) }
-                p { a.button.primary href="/sheets/rules" { (say!(l, sheets::rules)) } }
-            }
-            section.card {
-                h2 { (say!(l, sheets::buttons)) }
-                p { (say!(l, sheets::buttons_what)) }
-                p { a.button href="/sheets/labels" { (say!(l, sheets::labels)) } }
-            }
-            @for a in page.animals() {
+            div.grid {
                 section.card {
-                    h2 { (a.name.as_str()) }
-                    p { (say!(l, sheets::animal_what)) }
-                    p.row { a.button href=(format!("/sheets/{}/progress", a.animal)) { (say!(l, sheets::progress)) }
-                        a.button href=(format!("/sheets/{}/likes", a.animal)) { (say!(l, sheets::likes_of, name = &a.name)) } }
+                    h2 { (say!(l, sheets::fridge)) }
+                    p { (say!(l, sheets::fridge_what)) }
+                    p { a.button.primary href="/sheets/rules" { (say!(l, sheets::rules)) } }
+                }
+                section.card {
+                    h2 { (say!(l, sheets::buttons)) }
+                    p { (say!(l, sheets::buttons_what)) }
+                    p { a.button href="/sheets/labels" { (say!(l, sheets::labels)) } }
+                }
+                @for a in page.animals() {
+                    section.card {
+                        h2 { (a.name.as_str()) }
+                        p { (say!(l, sheets::animal_what)) }
+                        p.row { a.button href=(format!("/sheets/{}/progress", a.animal)) { (say!(l, sheets::progress)) }
+                            a.button href=(format!("/sheets/{}/likes", a.animal)) { (say!(l, sheets::likes_of, name = &a.name)) } }
+                    }
                 }
             }
         },
@@ -195,7 +197,8 @@ fn view(page: &Page, sheet: &Sheet, asked: &str, choice: Markup) -> Markup {
                 a.button href="/sheets" { (say!(l, sheets::all)) }
             }
             (choice)
-            article.print-sheet {
+            // Paper has no tap: a sheet is all figures.
+            article.print-sheet data-part="figures" {
                 (html::blocks(page, &sheet.blocks))
                 footer.quiet { (say!(l, sheets::foot, home = &sheet.foot.home, day = &sheet.foot.day)) }
             }

@@ -40,7 +40,7 @@ pub fn ration(page: &AnimalPage, ration: &Ration) -> Markup {
                     }
                 }
                 _ => {
-                    @if let Some(why) = &ration.refusal { p.caution { (refusal(l, why)) } }
+                    @if let Some(why) = &ration.refusal { p.caution { (refusal(l, page.card.name.as_str(), why)) } }
                     @if ration.feeds > 0 { p { (say!(l, today::given, kcal = kcal(ration.given_kcal))) " " (say!(l, today::feeds, count = ration.feeds)) } }
                     details { summary { (say!(l, today::how_computed)) } (computed(page, ration)) }
                 }

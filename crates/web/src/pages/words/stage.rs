@@ -68,13 +68,16 @@ fn reasons(page: &AnimalPage, s: &Standing) -> Markup {
         p { (rich!(l, words::stage_now, stage = strong(s.stage), means = means(l, name, s.stage))) }
         @if s.stage == s.figures_say { p { (say!(l, words::figures_agree)) } }
         @else { p.caution { (rich!(l, words::figures_differ, stage = strong(s.figures_say), means = means(l, name, s.figures_say))) } }
-        @if !s.because.is_empty() { p.quiet { (say!(l, words::because)) } ul { @for b in &s.because { li { (because(l, name, b)) } } } }
-        @if !s.would_change.is_empty() { p.quiet { (say!(l, words::would_change)) } ul { @for w in &s.would_change { li { (because(l, name, w)) } } } }
-        dl.facts {
-            dt { (say!(l, words::fact_shown)) } dd { (say!(l, words::fact_shown_times, times = s.showings, week = s.showings_week)) }
-            dt { (say!(l, words::fact_delay)) } dd { (finding(l, &s.delay)) }
-            dt { (say!(l, words::fact_response)) } dd { (finding(l, &s.response)) }
-            dt { (say!(l, words::fact_own)) } dd { (s.own_presses) }
+        details {
+            summary { (say!(l, words::figures_behind)) }
+            @if !s.because.is_empty() { p.quiet { (say!(l, words::because)) } ul { @for b in &s.because { li { (because(l, name, b)) } } } }
+            @if !s.would_change.is_empty() { p.quiet { (say!(l, words::would_change)) } ul { @for w in &s.would_change { li { (because(l, name, w)) } } } }
+            dl.facts {
+                dt { (say!(l, words::fact_shown)) } dd { (say!(l, words::fact_shown_times, times = s.showings, week = s.showings_week)) }
+                dt { (say!(l, words::fact_delay)) } dd { (finding(l, &s.delay)) }
+                dt { (say!(l, words::fact_response)) } dd { (finding(l, &s.response)) }
+                dt { (say!(l, words::fact_own)) } dd { (s.own_presses) }
+            }
         }
         p.quiet { (say!(l, words::never_counted)) }
     }

@@ -21,7 +21,7 @@ pub fn view(page: &AnimalPage) -> Markup {
         &say!(l, words::page_title, name = &page.card.name),
         html! {
             @if words.is_empty() { (along(page, &page.card, StepName::Words)) p { (say!(l, words::none_yet)) } }
-            @for w in &words { (word(page, w, all.iter().find(|s| s.word == w.word))) }
+            div.grid { @for w in &words { (word(page, w, all.iter().find(|s| s.word == w.word))) } }
             (alike(page, &words))
             (first::section(page, !words.is_empty()))
             p.row { a.button href=(format!("/a/{}/words/new", page.id)) { (say!(l, words::add)) }

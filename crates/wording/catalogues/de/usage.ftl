@@ -1,0 +1,34 @@
+# Wie die Befehlszeile benutzt wird, und was an Argumenten falsch ist.
+usage-heading = Aufruf:
+usage-commands = Befehle:
+usage-arguments = Argumente:
+usage-options = Optionen:
+usage-some-options = [OPTIONEN]
+usage-a-command = BEFEHL
+usage-with-known = { $help } [eines von: { $known }]
+usage-with-default = { $help } [sonst: { $value }]
+usage-more = Mehr mit --help.
+usage-did-you-mean = Gemeint { $known }?
+usage-unknown-argument = ein Argument { $argument } gibt es hier nicht
+usage-unknown-command = einen Befehl „{ $command }“ gibt es nicht
+usage-needs-value = { $argument } braucht einen Wert
+usage-needs-one-of = { $argument } braucht einen Wert, eines von: { $known }
+usage-wrong-value = { $argument }: gefunden „{ $value }“; erwartet: { $wanted }
+usage-wrong-time = { $argument }: { $what }
+usage-unfit-value = { $argument } kann nicht „{ $value }“ sein
+usage-equals = { $argument } braucht ein = vor seinem Wert
+usage-too-many = { $argument } nimmt keinen Wert „{ $value }“
+usage-too-few = { $argument } braucht mindestens { $least } Werte, nicht { $found }
+usage-other-number = { $argument } braucht { $right } Werte, nicht { $found }
+usage-conflict = { $argument } geht nicht zusammen mit { $other }
+usage-conflict-with-others = { $argument } geht nicht zusammen mit anderen Argumenten
+usage-twice = { $argument } darf nur einmal stehen
+usage-missing = es fehlt: { $arguments }
+usage-missing-command = { $command } braucht einen Befehl, eines von: { $known }
+usage-not-utf8 = ein Argument ist kein Text in UTF-8
+usage-not-understood = die Argumente sind nicht zu verstehen
+usage-whole = eine ganze Zahl von { $low } bis { $high }
+usage-number = eine Zahl wie 4.5
+usage-address = eine Adresse wie 192.168.1.20
+usage-id = eine Kennung wie 0198a2b4-7c11-7000-8000-000000000001
+usage-one-of = eines von: { $known }

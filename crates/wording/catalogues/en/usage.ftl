@@ -1,0 +1,34 @@
+# How the command line is used, and what is wrong with arguments. Names of arguments and values stay as they are typed.
+usage-heading = Usage:
+usage-commands = Commands:
+usage-arguments = Arguments:
+usage-options = Options:
+usage-some-options = [OPTIONS]
+usage-a-command = COMMAND
+usage-with-known = { $help } [one of: { $known }]
+usage-with-default = { $help } [if left out: { $value }]
+usage-more = For more, add --help.
+usage-did-you-mean = Did you mean { $known }?
+usage-unknown-argument = there is no argument { $argument } here
+usage-unknown-command = there is no command “{ $command }”
+usage-needs-value = { $argument } needs a value
+usage-needs-one-of = { $argument } needs a value, one of: { $known }
+usage-wrong-value = { $argument }: found “{ $value }”; wanted { $wanted }
+usage-wrong-time = { $argument }: { $what }
+usage-unfit-value = { $argument } cannot be “{ $value }”
+usage-equals = { $argument } needs a = before its value
+usage-too-many = { $argument } takes no value “{ $value }”
+usage-too-few = { $argument } needs at least { $least } values, not { $found }
+usage-other-number = { $argument } needs { $right } values, not { $found }
+usage-conflict = { $argument } does not go with { $other }
+usage-conflict-with-others = { $argument } does not go with other arguments given
+usage-twice = { $argument } may be given once only
+usage-missing = missing: { $arguments }
+usage-missing-command = { $command } needs a command, one of: { $known }
+usage-not-utf8 = an argument is not text in UTF-8
+usage-not-understood = the arguments cannot be understood
+usage-whole = a whole number from { $low } to { $high }
+usage-number = a number such as 4.5
+usage-address = an address such as 192.168.1.20
+usage-id = an id such as 0198a2b4-7c11-7000-8000-000000000001
+usage-one-of = one of: { $known }

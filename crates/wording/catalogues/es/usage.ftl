@@ -1,0 +1,34 @@
+# Cómo se usa la línea de comandos, y qué está mal en los argumentos.
+usage-heading = Uso:
+usage-commands = Comandos:
+usage-arguments = Argumentos:
+usage-options = Opciones:
+usage-some-options = [OPCIONES]
+usage-a-command = COMANDO
+usage-with-known = { $help } [uno de: { $known }]
+usage-with-default = { $help } [si falta: { $value }]
+usage-more = Para saber más, añade --help.
+usage-did-you-mean = ¿Querías decir { $known }?
+usage-unknown-argument = aquí no hay ningún argumento { $argument }
+usage-unknown-command = no hay ningún comando «{ $command }»
+usage-needs-value = { $argument } necesita un valor
+usage-needs-one-of = { $argument } necesita un valor, uno de: { $known }
+usage-wrong-value = { $argument }: pone «{ $value }»; se espera { $wanted }
+usage-wrong-time = { $argument }: { $what }
+usage-unfit-value = { $argument } no puede ser «{ $value }»
+usage-equals = { $argument } necesita un = delante de su valor
+usage-too-many = { $argument } no admite ningún valor «{ $value }»
+usage-too-few = { $argument } necesita al menos { $least } valores, no { $found }
+usage-other-number = { $argument } necesita { $right } valores, no { $found }
+usage-conflict = { $argument } no va junto con { $other }
+usage-conflict-with-others = { $argument } no va junto con otros argumentos dados
+usage-twice = { $argument } solo puede darse una vez
+usage-missing = falta: { $arguments }
+usage-missing-command = { $command } necesita un comando, uno de: { $known }
+usage-not-utf8 = un argumento no es texto en UTF-8
+usage-not-understood = los argumentos no se entienden
+usage-whole = un número entero de { $low } a { $high }
+usage-number = un número como 4.5
+usage-address = una dirección como 192.168.1.20
+usage-id = un identificador como 0198a2b4-7c11-7000-8000-000000000001
+usage-one-of = uno de: { $known }

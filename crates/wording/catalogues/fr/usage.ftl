@@ -1,0 +1,34 @@
+# Comment s'utilise la ligne de commande, et ce qui ne va pas dans les arguments.
+usage-heading = Emploi :
+usage-commands = Commandes :
+usage-arguments = Arguments :
+usage-options = Options :
+usage-some-options = [OPTIONS]
+usage-a-command = COMMANDE
+usage-with-known = { $help } [au choix : { $known }]
+usage-with-default = { $help } [sinon : { $value }]
+usage-more = Pour en savoir plus, ajoute --help.
+usage-did-you-mean = Voulais-tu dire { $known } ?
+usage-unknown-argument = il n’y a pas d’argument { $argument } ici
+usage-unknown-command = il n’y a pas de commande « { $command } »
+usage-needs-value = { $argument } demande une valeur
+usage-needs-one-of = { $argument } demande une valeur, au choix : { $known }
+usage-wrong-value = { $argument } : trouvé « { $value } » ; attendu : { $wanted }
+usage-wrong-time = { $argument } : { $what }
+usage-unfit-value = { $argument } ne peut pas être « { $value } »
+usage-equals = { $argument } demande un = devant sa valeur
+usage-too-many = { $argument } ne prend pas de valeur « { $value } »
+usage-too-few = { $argument } demande au moins { $least } valeurs, pas { $found }
+usage-other-number = { $argument } demande { $right } valeurs, pas { $found }
+usage-conflict = { $argument } ne va pas avec { $other }
+usage-conflict-with-others = { $argument } ne va pas avec d’autres arguments donnés
+usage-twice = { $argument } ne se donne qu’une fois
+usage-missing = il manque : { $arguments }
+usage-missing-command = { $command } demande une commande, au choix : { $known }
+usage-not-utf8 = un argument n’est pas du texte en UTF-8
+usage-not-understood = les arguments ne se comprennent pas
+usage-whole = un nombre entier de { $low } à { $high }
+usage-number = un nombre comme 4.5
+usage-address = une adresse comme 192.168.1.20
+usage-id = un identifiant comme 0198a2b4-7c11-7000-8000-000000000001
+usage-one-of = au choix : { $known }

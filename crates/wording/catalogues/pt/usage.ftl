@@ -1,0 +1,34 @@
+# Como se usa a linha de comando, e o que está errado nos argumentos.
+usage-heading = Uso:
+usage-commands = Comandos:
+usage-arguments = Argumentos:
+usage-options = Opções:
+usage-some-options = [OPÇÕES]
+usage-a-command = COMANDO
+usage-with-known = { $help } [um de: { $known }]
+usage-with-default = { $help } [se faltar: { $value }]
+usage-more = Para saber mais, acrescente --help.
+usage-did-you-mean = Você quis dizer { $known }?
+usage-unknown-argument = não há argumento { $argument } aqui
+usage-unknown-command = não há comando “{ $command }”
+usage-needs-value = { $argument } precisa de um valor
+usage-needs-one-of = { $argument } precisa de um valor, um de: { $known }
+usage-wrong-value = { $argument }: encontrado “{ $value }”; esperado: { $wanted }
+usage-wrong-time = { $argument }: { $what }
+usage-unfit-value = { $argument } não pode ser “{ $value }”
+usage-equals = { $argument } precisa de um = antes do valor
+usage-too-many = { $argument } não aceita um valor “{ $value }”
+usage-too-few = { $argument } precisa de pelo menos { $least } valores, não { $found }
+usage-other-number = { $argument } precisa de { $right } valores, não { $found }
+usage-conflict = { $argument } não combina com { $other }
+usage-conflict-with-others = { $argument } não combina com outros argumentos dados
+usage-twice = { $argument } só pode ser dado uma vez
+usage-missing = falta: { $arguments }
+usage-missing-command = { $command } precisa de um comando, um de: { $known }
+usage-not-utf8 = um argumento não é texto em UTF-8
+usage-not-understood = não dá para entender os argumentos
+usage-whole = um número inteiro de { $low } a { $high }
+usage-number = um número como 4.5
+usage-address = um endereço como 192.168.1.20
+usage-id = um identificador como 0198a2b4-7c11-7000-8000-000000000001
+usage-one-of = um de: { $known }
