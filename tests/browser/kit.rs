@@ -1,11 +1,12 @@
 //! Recording a button with the page for it, and what the laboratory makes of the file.
 
-use crate::harness::{Browser, PHONE, Server};
+use crate::harness::{Browser, PATIENCE, PHONE, Server};
 use crate::listen::Notebook;
 use crate::sounds::{add, bed, room, say};
 use fantoccini::Locator;
 use sayso_lab::hearing::kit::archive::Kit;
 use sayso_lab::hearing::kit::{Order, kit};
+use serde_json::json;
 
 /// The page counts down to the first press, and from press to press, in so many seconds.
 const EVERY_S: f64 = 6.0;
@@ -26,6 +27,8 @@ async fn a_button_is_recorded_into_one_file_that_the_laboratory_reads() {
     browser.goto(&server.url(&format!("/a/{}/listen", notebook.animal))).await;
     browser.follow("a[href='/record-kit']").await;
 
+    let saved = json!({ "behavior": "allow", "downloadPath": notebook.dir.path() });
+    browser.devtools("Browser.setDownloadBehavior", saved).await;
     browser.tap("kit-clip").await;
     assert!(browser.text("kit-clip-said").await.starts_with("First agree above"), "nothing without consent");
     for (field, words) in [("kit-word", "word 1"), ("kit-button", "round, large"), ("kit-phone", "small, new")] {
@@ -53,19 +56,17 @@ async fn a_button_is_recorded_into_one_file_that_the_laboratory_reads() {
     let link = browser.page.find(Locator::Css("[data-test=kit-file]")).await.unwrap();
     let name = link.attr("download").await.unwrap().unwrap();
     assert!(name.starts_with("sayso-kit-") && name.ends_with(".tar"), "{name}");
-    // Its bytes, each as a letter.
-    let bytes = "const done = arguments[0]; fetch(document.querySelector('[data-test=kit-file]').href).then((r) => r.arrayBuffer()) \
-                 .then((b) => { let all = ''; for (const v of new Uint8Array(b)) all += String.fromCharCode(v); done(all); });";
-    let file = browser.page.execute_async(bytes, vec![]).await.unwrap();
-    let file: Vec<u8> = file.as_str().unwrap().chars().map(|c| u8::try_from(u32::from(c)).unwrap()).collect();
-    let asked =
-        "return performance.getEntriesByType('resource').map((r) => r.name).filter((n) => !n.includes('/assets/'))";
-    let asked = browser.page.execute(asked, vec![]).await.unwrap();
-    assert!(asked.as_array().unwrap().iter().all(|n| n.as_str().unwrap().starts_with("blob:")), "{asked}");
+    let path = notebook.dir.path().join(&name);
+    let deadline = std::time::Instant::now() + PATIENCE;
+    while !path.exists() {
+        assert!(std::time::Instant::now() < deadline, "{name} was not saved");
+        tokio::time::sleep(std::time::Duration::from_millis(100)).await;
+    }
+    // Nothing was asked of the notebook or sent to it once the page was there.
+    let sent = "return performance.getEntriesByType('resource').filter((r) => ['fetch', 'xmlhttprequest', 'beacon'].includes(r.initiatorType)).map((r) => r.name)";
+    assert_eq!(browser.page.execute(sent, vec![]).await.unwrap(), json!([]));
     browser.close().await;
 
-    let path = notebook.dir.path().join(&name);
-    std::fs::write(&path, file).unwrap();
     let manifest = Kit::read(&path).unwrap().manifest;
     assert!(manifest.consent.text.starts_with("Everyone who can be heard agrees"), "{manifest:?}");
     assert!(manifest.consent.at <= manifest.made_at && !manifest.consent.publish && !manifest.microphone.processed());

@@ -82,6 +82,7 @@ function wire(root) {
   function shown(recording) {
     root.dataset.state = recording ? "on" : "off";
     Object.values(go).forEach((b) => (b.disabled = recording));
+    [go.take, go.without].forEach((b) => (b.hidden = recording));
     level.hidden = !recording;
     Object.values(said).forEach((p) => p.setAttribute("aria-live", recording ? "off" : "polite"));
     if (!recording) [now, mark, stop].forEach((e) => (e.hidden = true));
@@ -191,7 +192,10 @@ function wire(root) {
     mark.onpointerdown = null;
     restedSince = Infinity;
     const done = await record(said.take, (take) => {
-      stop.hidden = false;
+      if (stop.hidden) {
+        stop.hidden = false;
+        find("[data-kit=take]", root).scrollIntoView({ block: "center" });
+      }
       if (!pressed) {
         text(
           said.take,
