@@ -1,6 +1,6 @@
 //! Clips and sound in, presses out, by numbers alone: a clip is named by its place in the order given.
 
-use sayso_listen::{Clip, Config, Detection, Detector, Enrolled, ListenError, Pace};
+use sayso_listen::{Clip, Config, Detection, Detector, Enrolled, ListenError, Pace, Speeds};
 use std::sync::Arc;
 
 /// Numbers in a press: clip, onset in seconds from the beginning of the stream, confidence, speed, level in dB under full
@@ -24,6 +24,14 @@ impl Ear {
         let place = self.clips.len().to_string();
         self.clips.push(Clip::from_samples(place, samples.to_vec(), rate)?);
         Ok(())
+    }
+
+    /// The clip last taken is listened for at speeds from `centre - width` to `centre + width`, as [`Speeds::around`]
+    /// holds them, instead of the usual ones. Before any clip it does nothing.
+    pub fn at_speeds(&mut self, centre: f64, width: f64) {
+        if let Some(last) = self.clips.pop() {
+            self.clips.push(last.at_speeds(Speeds::around(centre, width)));
+        }
     }
 
     /// A stream of `rate` samples a second begins; the one before is over. The first takes the clips, and no more of
@@ -58,13 +66,5 @@ impl Ear {
 }
 
 fn flat(heard: Vec<Detection>) -> Vec<f64> {
-    heard
-        .into_iter()
-        .filter_map(|h| {
-            // The names are those given above.
-            let place = h.word.parse::<u32>().ok()?;
-            Some([f64::from(place), h.onset_s, h.confidence, h.speed, h.level_db, h.share])
-        })
-        .flatten()
-        .collect()
+    heard.into_iter().flat_map(|h| [h.clip as f64, h.onset_s, h.confidence, h.speed, h.level_db, h.share]).collect()
 }

@@ -157,7 +157,7 @@ fn what_is_counted_is_what_is_known() {
 fn scenes_go_through_with_the_figures_of_their_score() {
     let made = Made::new();
     let corpora = vec![made.dir.path().to_owned()];
-    let known = score(&score::Order { corpora, heard: None, weights: None, out: None }).unwrap();
+    let known = score(&score::Order { corpora, heard: None, weights: None, speeds_known: false, out: None }).unwrap();
     let mut files = made.clips.clone();
     let mut takes = Vec::new();
     for (i, s) in made.truth.sounds.iter().enumerate() {

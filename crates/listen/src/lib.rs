@@ -18,9 +18,11 @@ mod file_detection;
 mod io;
 mod pipeline;
 mod search;
+mod speeds;
 mod verify;
 
 pub use battery::drift::SpeedAt;
+pub use battery::own_speed::speeds_to_listen;
 pub use battery::silent::{HeardDays, SilentWord, silent_words};
 pub use battery::tired::{TiredBattery, tired_among, tired_batteries, tired_battery};
 pub use clip_check::{ADVISED_S, ClipReport, Finding, LOUDNESS_APART, check_clips};
@@ -39,3 +41,4 @@ pub use io::clip::Clip;
 pub use io::decode::{SoundBlock, SoundInfo, decode_bytes, decode_file};
 pub use io::pcm::{PcmFormat, PcmReader, UnknownPcm};
 pub use io::wav::wav;
+pub use speeds::Speeds;

@@ -5,8 +5,10 @@ pub mod fit;
 mod hear;
 pub mod kit;
 pub mod logistic;
+pub mod quiet;
 pub mod scenes;
 pub mod score;
+pub mod speeds;
 pub mod truth;
 
 use crate::error::LabError;
@@ -22,6 +24,10 @@ pub enum Cli {
     Score(score::Order),
     /// Check recordings of real buttons, and match what is heard in them with what was marked.
     Kit(kit::Order),
+    /// False presses in many hours without a press, made block by block; goes on where it was stopped.
+    Quiet(quiet::Order),
+    /// Presses heard at speeds slow and fast.
+    Speeds(speeds::Order),
 }
 
 /// Does it.
@@ -42,6 +48,14 @@ pub fn run(cli: &Cli) -> Result<(), LabError> {
         }
         Cli::Kit(order) => {
             print!("{}", kit::kit(order)?.tables());
+            Ok(())
+        }
+        Cli::Quiet(order) => {
+            print!("{}", quiet::hours(order)?);
+            Ok(())
+        }
+        Cli::Speeds(order) => {
+            print!("{}", speeds::speeds(order)?);
             Ok(())
         }
     }
