@@ -17,11 +17,13 @@ use sayso_wording::advice as words_of;
 use sayso_wording::say;
 
 /// Words with a line of their own; more are folded, those that do not get on first.
-const LINES: usize = 7;
+const LINES: usize = 5;
 /// Lines that make room for each thing about welfare, so that the page stays at a screen and a half.
-const LINES_FOR_WELFARE: usize = 5;
+const LINES_FOR_WELFARE: usize = 4;
+/// Facts told of what went well.
+const GOOD: usize = 2;
 /// Words that keep a line whatever else there is.
-const FEWEST_LINES: usize = 2;
+const FEWEST_LINES: usize = 1;
 
 /// The page below its heading.
 pub fn page(page: &AnimalPage, today: &Today) -> Markup {
@@ -37,7 +39,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         @if !today.went_well.is_empty() {
             section data-test="went-well" {
                 h2 { (say!(l, today::went_well)) }
-                ul.short { @for good in &today.went_well { li { (words_of::good(l, name, good)) } } }
+                ul.short { @for good in today.went_well.iter().take(GOOD) { li { (words_of::good(l, name, good)) } } }
             }
         }
         section data-test="later" {
@@ -52,8 +54,12 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
 fn welfare(page: &AnimalPage, a: &Advice) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     let asks = a.act == Act::GiveSpace;
-    // What does not vanish with the day is named: what it was, when last, and whether it comes back.
-    let lasts = |why: &&Reason| matches!(why.fact, Because::LastingSigns { .. } | Because::Recurring { .. });
+    // What does not vanish with the day is named: what it was, when last, and whether it comes back. Of today all know what.
+    let lasts = |why: &&Reason| match why.fact {
+        Because::LastingSigns { .. } => !asks,
+        Because::Recurring { .. } => true,
+        _ => false,
+    };
     let seen: Vec<String> = a.because.iter().filter(lasts).map(|why| words_of::because(l, name, &why.fact)).collect();
     html! {
         section.stop.advice data-test="advice" data-topic=(format!("{:?}", Topic::Welfare)) {
