@@ -1,6 +1,7 @@
 //! Listening through this device's microphone: the switch, on a page of its own and on the Board.
 
 mod ear;
+mod last;
 mod view;
 
 pub use view::switch;
@@ -16,6 +17,7 @@ pub fn router() -> Router<AppState> {
     Router::new()
         .route("/a/{animal}/listen", get(show))
         .route("/a/{animal}/ear", get(ear::vocabulary))
+        .route("/a/{animal}/ear/last", get(last::json))
         .route("/a/{animal}/ear/{clip}", get(ear::clip))
 }
 
