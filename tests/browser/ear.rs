@@ -197,7 +197,8 @@ async fn a_phone_and_a_tablet_that_listen_at_once_count_each_press_once() {
     let notebook = Notebook::new(4, 4).await;
     let server = Server::start_with(notebook.dir.path(), 0, &["--no-sound"]);
     let sound = notebook.sound(&scene());
-    let (phone, tablet) = (Browser::hearing(PHONE, &sound).await, Browser::hearing((1024, 768), &sound).await);
+    let phone = Browser::hearing(PHONE, &sound).await;
+    let tablet = phone.beside((1024, 768), &sound).await;
     for browser in [&phone, &tablet] {
         browser.goto(&server.url(&format!("/a/{}/board", notebook.animal))).await;
         browser.until("kept for offline", KEPT).await;

@@ -25,6 +25,19 @@ pub const PHONE: (u32, u32) = (390, 844);
 /// One browser at a time: two cores are soon full.
 static TURN: LazyLock<Arc<Mutex<()>>> = LazyLock::new(|| Arc::new(Mutex::new(())));
 
+/// A microphone, allowed without asking, that plays a WAV file once.
+fn microphone(sound: &Path) -> [String; 3] {
+    [
+        "--use-fake-device-for-media-stream".into(),
+        "--use-fake-ui-for-media-stream".into(),
+        format!("--use-file-for-fake-audio-capture={}%noloop", sound.display()),
+    ]
+}
+
+async fn turn() -> Arc<OwnedMutexGuard<()>> {
+    Arc::new(TURN.clone().lock_owned().await)
+}
+
 /// The binary under test.
 pub fn sayso() -> Command {
     Command::new(env!("CARGO_BIN_EXE_sayso"))
@@ -167,7 +180,7 @@ pub struct Browser {
     pub page: Client,
     _profile: TempDir,
     _home: Option<TempDir>,
-    _turn: OwnedMutexGuard<()>,
+    turn: Arc<OwnedMutexGuard<()>>,
     tapped: std::sync::Mutex<Option<Instant>>,
 }
 
@@ -179,9 +192,14 @@ impl Browser {
 
     /// One whose microphone, allowed without asking, plays a WAV file once from when it is opened.
     pub async fn hearing(size: (u32, u32), sound: &Path) -> Self {
-        let plays = format!("--use-file-for-fake-audio-capture={}%noloop", sound.display());
-        let more = ["--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream", &plays];
-        Self::open_with(size, &more).await
+        let [fake, allowed, plays] = microphone(sound);
+        Self::open_with(size, &[&fake, &allowed, &plays]).await
+    }
+
+    /// A second device that hears, in the turn of this one.
+    pub async fn beside(&self, size: (u32, u32), sound: &Path) -> Self {
+        let [fake, allowed, plays] = microphone(sound);
+        Self::open_at(size, &[&fake, &allowed, &plays], None, Arc::clone(&self.turn)).await
     }
 
     /// The same that cannot run WebAssembly, as one from before it: sound goes to the notebook.
@@ -194,7 +212,7 @@ impl Browser {
 
     /// Opens one of that size with more arguments.
     pub async fn open_with(size: (u32, u32), more: &[&str]) -> Self {
-        Self::open_at(size, more, None).await
+        Self::open_at(size, more, None, turn().await).await
     }
 
     /// One that trusts this certificate authority (a PEM file), and for which every name ending in `.local` is this machine.
@@ -210,12 +228,16 @@ impl Browser {
         };
         certutil(&["-N", "--empty-password"]);
         certutil(&["-A", "-n", "sayso", "-t", "C,,", "-i", authority.to_str().unwrap()]);
-        Self::open_at(size, &["--host-resolver-rules=MAP *.local 127.0.0.1"], Some(home)).await
+        Self::open_at(size, &["--host-resolver-rules=MAP *.local 127.0.0.1"], Some(home), turn().await).await
     }
 
     /// Opens one with this directory as its home.
-    async fn open_at((width, height): (u32, u32), more: &[&str], home: Option<TempDir>) -> Self {
-        let turn = TURN.clone().lock_owned().await;
+    async fn open_at(
+        (width, height): (u32, u32),
+        more: &[&str],
+        home: Option<TempDir>,
+        turn: Arc<OwnedMutexGuard<()>>,
+    ) -> Self {
         let mut command = Command::new("chromedriver");
         if let Some(home) = &home {
             command.env("HOME", home.path());
@@ -259,7 +281,7 @@ impl Browser {
             .connect(&format!("http://127.0.0.1:{port}"))
             .await
             .expect("a browser");
-        Self { driver, page, _profile: profile, _home: home, _turn: turn, tapped: std::sync::Mutex::default() }
+        Self { driver, page, _profile: profile, _home: home, turn, tapped: std::sync::Mutex::default() }
     }
 
     pub async fn goto(&self, url: &str) {

@@ -62,7 +62,10 @@ fn other_than_a_command(l: &Locale, why: &clap::Error) -> ExitCode {
         ErrorKind::DisplayHelp | ErrorKind::DisplayVersion | ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand => {
             why.exit()
         }
-        _ => eprintln!("sayso: {}", wrong_use::told(l, why)),
+        _ => {
+            let why = wrong_use::told(l, why);
+            eprintln!("sayso: {why}");
+        }
     }
     ExitCode::from(wrong_use::CODE)
 }

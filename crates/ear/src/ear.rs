@@ -1,11 +1,12 @@
-//! Clips and sound in, presses out, by numbers alone: a word is named by the place of its first clip in the order given.
+//! Clips and sound in, presses out, by numbers alone: a clip is named by its place in the order given, a word by that of
+//! its first clip.
 
 use sayso_listen::{
-    Clip, Config, Detection, Detector, Enrolled, ListenError, Pace, Proof, Stretches, prove, stretches,
+    Clip, Config, Detection, Detector, Enrolled, ListenError, Pace, Proof, Speeds, Stretches, prove, stretches,
 };
 use std::sync::Arc;
 
-/// Numbers in a press: first clip of the word, onset in seconds from the beginning of the stream, confidence, speed, level in dB under full
+/// Numbers in a press: clip, onset in seconds from the beginning of the stream, confidence, speed, level in dB under full
 /// scale, share heard; as [`Detection`] has them.
 pub const PRESS: usize = 6;
 
@@ -26,6 +27,14 @@ impl Ear {
     pub fn clip(&mut self, samples: &[f32], rate: u32, word: u32) -> Result<(), ListenError> {
         self.clips.push(Clip::from_samples(word.to_string(), samples.to_vec(), rate)?);
         Ok(())
+    }
+
+    /// The clip last taken is listened for at speeds from `centre - width` to `centre + width`, as [`Speeds::around`]
+    /// holds them, instead of the usual ones. Before any clip it does nothing.
+    pub fn at_speeds(&mut self, centre: f64, width: f64) {
+        if let Some(last) = self.clips.pop() {
+            self.clips.push(last.at_speeds(Speeds::around(centre, width)));
+        }
     }
 
     fn enrolled(&mut self) -> Result<Arc<Enrolled>, ListenError> {
@@ -90,13 +99,5 @@ impl Ear {
 }
 
 fn flat(heard: Vec<Detection>) -> Vec<f64> {
-    heard
-        .into_iter()
-        .filter_map(|h| {
-            // The names are those given above.
-            let place = h.word.parse::<u32>().ok()?;
-            Some([f64::from(place), h.onset_s, h.confidence, h.speed, h.level_db, h.share])
-        })
-        .flatten()
-        .collect()
+    heard.into_iter().flat_map(|h| [h.clip as f64, h.onset_s, h.confidence, h.speed, h.level_db, h.share]).collect()
 }

@@ -68,6 +68,13 @@ pub extern "C" fn clip(rate: u32, word: u32) -> usize {
     })
 }
 
+/// The clip last taken is listened for at speeds around a centre, this much on either side; numbers that are not finite
+/// stand for every speed.
+#[unsafe(no_mangle)]
+pub extern "C" fn at_speeds(centre: f64, width: f64) {
+    page(|p| p.ear.at_speeds(centre, width));
+}
+
 /// A stream begins; length of the fault.
 #[unsafe(no_mangle)]
 pub extern "C" fn begin(rate: u32) -> usize {

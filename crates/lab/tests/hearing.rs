@@ -3,8 +3,10 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use sayso_lab::hearing::fit::{self, fit};
+use sayso_lab::hearing::quiet::{self, Range, hours};
 use sayso_lab::hearing::scenes::{self, Home, make};
 use sayso_lab::hearing::score::{self, Scores, matched, score};
+use sayso_lab::hearing::speeds::{self, speeds};
 use sayso_lab::hearing::truth::{Live, Press, SoundFile, Truth};
 use sayso_listen::{Detection, Weights};
 use std::path::Path;
@@ -50,7 +52,9 @@ fn truth_is_heard_and_weights_are_learned_from_it() {
     assert!(busy.presses.iter().all(|p| (0.94..=1.04).contains(&p.speed) && p.onset_s < busy.seconds));
     assert!(truth.sounds[1].snr_db.is_none() && truth.sounds[1].presses.is_empty());
     let corpora = vec![dir.path().to_owned()];
-    let heard = score(&score::Order { corpora: corpora.clone(), heard: None, weights: None, out: None }).unwrap();
+    let heard =
+        score(&score::Order { corpora: corpora.clone(), heard: None, weights: None, speeds_known: false, out: None })
+            .unwrap();
     assert!(heard.busy.recall() > 0.6, "{}", heard.tables());
     assert!(heard.busy.onset_s.iter().all(|e| *e < 0.05) && heard.busy.speed.iter().all(|e| *e < 0.01));
 
@@ -74,7 +78,8 @@ fn truth_is_heard_and_weights_are_learned_from_it() {
         (&[5][..], Some("2026-02-03"))
     );
     assert_eq!(learned.provenance.corpus_sha256.as_ref().map(String::len), Some(64));
-    let again = score(&score::Order { corpora, heard: None, weights: Some(out), out: None }).unwrap();
+    let again =
+        score(&score::Order { corpora, heard: None, weights: Some(out), speeds_known: false, out: None }).unwrap();
     assert!(again.busy.right > 0, "{}", again.tables());
 }
 
@@ -83,7 +88,7 @@ fn press(word: &str, onset_s: f64) -> Press {
 }
 
 fn heard(word: &str, onset_s: f64) -> Detection {
-    Detection { word: word.into(), onset_s, confidence: 0.9, speed: 1.001, level_db: -20.0, share: 1.0 }
+    Detection { word: word.into(), clip: 0, onset_s, confidence: 0.9, speed: 1.001, level_db: -20.0, share: 1.0 }
 }
 
 fn sound(snr_db: Option<f64>, presses: Vec<Press>) -> SoundFile {
@@ -130,7 +135,13 @@ fn false_presses_an_hour_have_the_exact_bound() {
 #[test]
 fn corpora_and_detections_that_are_none_are_refused_in_words() {
     let dir = tempfile::tempdir().unwrap();
-    let asked = |heard| score::Order { corpora: vec![dir.path().to_owned()], heard, weights: None, out: None };
+    let asked = |heard| score::Order {
+        corpora: vec![dir.path().to_owned()],
+        heard,
+        weights: None,
+        speeds_known: false,
+        out: None,
+    };
     assert!(score(&asked(None)).unwrap_err().to_string().contains("truth.json"));
     std::fs::write(dir.path().join("truth.json"), "{\"seed\":1}").unwrap();
     assert!(score(&asked(None)).unwrap_err().to_string().contains("missing field"));
@@ -147,4 +158,40 @@ fn corpora_and_detections_that_are_none_are_refused_in_words() {
     assert!(score(&asked(Some(lines.clone()))).unwrap_err().to_string().contains("no sound \"b\""));
     std::fs::write(&lines, "\n{\"sound\":3}\n").unwrap();
     assert!(score(&asked(Some(lines))).unwrap_err().to_string().contains("line 2"));
+}
+
+#[test]
+fn quiet_hours_go_on_where_they_were_stopped() {
+    let dir = tempfile::tempdir().unwrap();
+    let order = |name: &str, blocks: f64| quiet::Order {
+        hours: blocks * 0.5 / 60.0,
+        block_minutes: 0.5,
+        seed: 3,
+        speeds: Range::Wide,
+        kept: dir.path().join(name),
+        weights: None,
+        out: None,
+    };
+    let whole = hours(&order("whole.json", 3.0)).unwrap();
+    hours(&order("parts.json", 1.0)).unwrap();
+    assert_eq!(hours(&order("parts.json", 3.0)).unwrap(), whole);
+    let bytes = |name: &str| std::fs::read(dir.path().join(name)).unwrap();
+    assert_eq!(bytes("parts.json"), bytes("whole.json"));
+    // What is there already is not heard again, and another run's file is refused.
+    assert_eq!(hours(&order("whole.json", 3.0)).unwrap(), whole);
+    let other = quiet::Order { seed: 4, ..order("whole.json", 3.0) };
+    let why = hours(&other).unwrap_err().to_string();
+    assert!(why.contains("seed 3") && why.contains("name another file for seed 4"), "{why}");
+    std::fs::write(dir.path().join("odd.json"), "{}").unwrap();
+    assert!(hours(&order("odd.json", 3.0)).unwrap_err().to_string().contains("missing field"));
+}
+
+#[test]
+fn a_board_eight_per_cent_slow_is_heard_wide_and_not_as_usual() {
+    let order = speeds::Order { seed: 2, words: 3, snr: 20.0, minutes: 0.5, at: vec![0.92] };
+    let table = speeds(&order).unwrap();
+    let row: Vec<&str> = table.trim_end().lines().last().unwrap().split('|').map(str::trim).collect();
+    let heard = |cell: &str| cell.split(' ').next().unwrap().parse::<usize>().unwrap();
+    assert_eq!(row[1], "0.92");
+    assert!(heard(row[2]) >= 4 && heard(row[3]) == 0 && heard(row[4]) >= 4, "{table}");
 }

@@ -1,7 +1,7 @@
 //! Checks of clips at the moment they are enrolled.
 
 use crate::io::clip::Clip;
-use crate::search::template_bank;
+use crate::search::likeness::{Fingerprint, TOO_ALIKE};
 use ebur128::{EbuR128, Mode};
 use serde::{Deserialize, Serialize};
 
@@ -14,10 +14,6 @@ const CLIPPED_SHARE: f64 = 0.01;
 pub const LOUDNESS_APART: f64 = 6.0;
 /// Decibels between loud and quiet parts below which background noise is called too high.
 const LEAST_CONTRAST_DB: f64 = 20.0;
-/// Likeness of fine spectra above which two clips may be mistaken for each other (our own choice: different words in
-/// one voice reach 0.65, the same recording 1).
-const TOO_ALIKE: f64 = 0.7;
-
 /// Something a person should know about a clip.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[non_exhaustive]
@@ -162,13 +158,12 @@ fn contrast(clip: &Clip) -> f64 {
 
 /// How alike each pair of clips is.
 fn likeness(clips: &[Clip]) -> Vec<Vec<f64>> {
-    let rows: Vec<Vec<Vec<f32>>> = clips.iter().map(|c| template_bank::templates(&c.at_engine_rate())).collect();
+    let prints: Vec<Fingerprint> = clips.iter().map(|c| Fingerprint::of(&c.at_engine_rate())).collect();
     let n = clips.len();
     let mut like = vec![vec![0.0; n]; n];
     for i in 0..n {
         for j in 0..i {
-            // One clip near its own speed against the other at every speed.
-            let v = rows[j].iter().map(|r| template_bank::likeness(&rows[i][3], r)).fold(0.0, f64::max);
+            let v = prints[i].likeness(&prints[j]);
             like[i][j] = v;
             like[j][i] = v;
         }

@@ -10,6 +10,9 @@ pub(crate) const LEAST_CONFIDENCE: f64 = 0.55;
 pub struct Detection {
     /// What the button says, as enrolled.
     pub word: String,
+    /// Which of the enrolled clips was heard, as an index in the order given: a word may have several.
+    #[serde(default)]
+    pub clip: usize,
     /// Seconds from the start of the sound to the clip's first sample.
     pub onset_s: f64,
     /// Probability that this is a press of this word, 0 to 1.
@@ -26,7 +29,7 @@ pub struct Detection {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Candidate {
     /// Index of the clip.
-    pub word: usize,
+    pub clip: usize,
     /// Seconds from the start of the sound.
     pub onset_s: f64,
     /// Seconds at which what fitted of the clip ends.

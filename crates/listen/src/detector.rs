@@ -62,7 +62,7 @@ impl Detector {
         check_format(config.rate, config.channels)?;
         Ok(Self {
             pipeline: Pipeline::new(Arc::clone(&enrolled), 0, config.keep_candidates),
-            decider: Decider::new(enrolled.words.clone(), config.least_confidence),
+            decider: Decider::new(enrolled.words.len(), config.least_confidence),
             enrolled,
             resampler: Resampler::new(config.rate as usize),
             config,
@@ -71,7 +71,7 @@ impl Detector {
         })
     }
 
-    /// The enrolled words.
+    /// What the enrolled clips say.
     pub fn words(&self) -> &[String] {
         self.enrolled.words()
     }
@@ -88,7 +88,7 @@ impl Detector {
             self.resampler.push(&self.scratch, &mut sound);
             self.pipeline.push(&sound);
             self.decider.add(self.pipeline.take_hypotheses());
-            heard.extend(self.decider.decide_up_to(self.pipeline.certain(), &self.enrolled.weights));
+            heard.extend(self.decider.decide_up_to(self.pipeline.certain(), &self.enrolled));
         }
         heard
     }
@@ -113,7 +113,7 @@ impl Detector {
         let end_s = self.position_s();
         self.pipeline.finish();
         self.decider.add(self.pipeline.take_hypotheses());
-        let mut heard = self.decider.decide_up_to(u64::MAX, &self.enrolled.weights);
+        let mut heard = self.decider.decide_up_to(u64::MAX, &self.enrolled);
         heard.retain(|h| h.onset_s < end_s);
         (heard, std::mem::take(&mut self.pipeline.candidates))
     }

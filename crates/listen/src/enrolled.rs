@@ -3,9 +3,10 @@
 use crate::decide::weights::Weights;
 use crate::error::ListenError;
 use crate::io::clip::Clip;
-use crate::search::template_bank::{Cut, FASTEST, SLOWEST, TemplateBank};
-use crate::verify::coherence::{self, SearchRamps};
-use crate::verify::coherent_sum::ReplaySpectra;
+use crate::search::likeness::{Fingerprint, TOO_ALIKE};
+use crate::search::template_bank::{Cut, TemplateBank};
+use crate::speeds::Speeds;
+use crate::verify::coherence::{self, Replays, SearchRamps};
 use serde::{Deserialize, Serialize};
 
 /// Soon or cheap.
@@ -23,8 +24,9 @@ pub enum Pace {
 pub struct Enrolled {
     pub(crate) words: Vec<String>,
     pub(crate) sounds: Vec<Vec<f32>>,
+    pub(crate) speeds: Vec<Speeds>,
     pub(crate) bank: TemplateBank,
-    pub(crate) replays: Vec<ReplaySpectra>,
+    pub(crate) replays: Vec<Replays>,
     pub(crate) ramps: SearchRamps,
     pub(crate) weights: Weights,
 }
@@ -57,28 +59,48 @@ impl Enrolled {
             Pace::File => Cut::Long,
         };
         let sounds: Vec<Vec<f32>> = clips.iter().map(Clip::at_engine_rate).collect();
-        let replays: Vec<ReplaySpectra> = sounds.iter().map(|x| coherence::prepare(x)).collect();
+        let speeds: Vec<Speeds> = clips.iter().map(Clip::speeds).collect();
+        let bank = TemplateBank::new(&sounds, &speeds, cut);
+        let replays: Vec<Replays> = sounds.iter().zip(&speeds).map(|(x, s)| Replays::prepare(x, *s)).collect();
         Ok(Self {
             words: clips.iter().map(|c| c.word().to_owned()).collect(),
-            bank: TemplateBank::new(&sounds, cut),
+            bank,
             ramps: SearchRamps::new(&replays),
             replays,
             sounds,
+            speeds,
             weights,
         })
     }
 
-    /// The enrolled words, in the order given.
+    /// Whether two clips are too alike to be told apart where both fit.
+    pub(crate) fn too_alike(&self, a: usize, b: usize) -> bool {
+        let [a, b] = [a, b].map(|clip| Fingerprint::of(&self.sounds[clip]));
+        a.likeness(&b).max(b.likeness(&a)) > TOO_ALIKE
+    }
+
+    /// What the clips say, in the order given; clips that say the same are one word.
     pub fn words(&self) -> &[String] {
         &self.words
     }
 
+    /// Engine-rate samples after a candidate's start at which it can be examined at the latest.
     pub(crate) fn longest_reach(&self) -> u64 {
-        self.sounds.iter().map(|x| coherence::reach(x.len(), SLOWEST)).max().unwrap_or(0)
+        (0..self.sounds.len()).map(|clip| self.reach(clip, 0)).max().unwrap_or(0)
+    }
+
+    /// The same for one of a clip's templates.
+    pub(crate) fn reach(&self, clip: usize, template: usize) -> u64 {
+        coherence::reach(self.sounds[clip].len(), self.bank.speed(clip, template), self.speeds[clip])
+    }
+
+    /// The same for a clip's fastest template: no candidate of it is ready sooner.
+    pub(crate) fn soonest_reach(&self, clip: usize) -> u64 {
+        self.reach(clip, self.bank.templates(clip).len() - 1)
     }
 
     #[cfg(feature = "files")]
     pub(crate) fn shortest_reach(&self) -> u64 {
-        self.sounds.iter().map(|x| coherence::reach(x.len(), FASTEST)).min().unwrap_or(0)
+        (0..self.sounds.len()).map(|clip| self.soonest_reach(clip)).min().unwrap_or(0)
     }
 }

@@ -84,10 +84,10 @@ pub fn hear_file(
     how: &FileHearing,
     mut news: impl FnMut(Progress) -> bool,
 ) -> Result<(Vec<Detection>, SoundInfo), ListenError> {
-    let mut state = how.resume.clone().unwrap_or_else(|| Checkpoint {
-        done: 0,
-        decider: Decider::new(enrolled.words().to_vec(), how.least_confidence),
-    });
+    let mut state = how
+        .resume
+        .clone()
+        .unwrap_or_else(|| Checkpoint { done: 0, decider: Decider::new(enrolled.words().len(), how.least_confidence) });
     let (give, take) = mpsc::channel::<Job>();
     let take = Mutex::new(take);
     let (answer, answers) = mpsc::channel::<(u64, u64, Vec<Hypothesis>)>();
@@ -163,7 +163,7 @@ pub fn hear_file(
             go_on = reorder.collect(&mut state, 1.0, &mut news);
         }
         if go_on {
-            reorder.heard.extend(state.decider.decide_up_to(u64::MAX, &enrolled.weights));
+            reorder.heard.extend(state.decider.decide_up_to(u64::MAX, enrolled));
             reorder.heard.retain(|h| h.onset_s < end as f64 / RATE as f64);
         }
         Ok((reorder.heard, info))
@@ -266,9 +266,8 @@ impl ReorderBuffer {
             self.next += 1;
             state.decider.add(hypotheses);
             // The next piece's candidates start at `end` and are ready that much later at the earliest.
-            let fresh = state
-                .decider
-                .decide_up_to((end + self.enrolled.shortest_reach()).saturating_sub(1), &self.enrolled.weights);
+            let fresh =
+                state.decider.decide_up_to((end + self.enrolled.shortest_reach()).saturating_sub(1), &self.enrolled);
             state.done = end;
             go_on &= news(Progress { share, heard: &fresh, checkpoint: state });
             self.heard.extend(fresh);

@@ -20,10 +20,12 @@ mod io;
 mod pipeline;
 mod proof;
 mod search;
+mod speeds;
 mod stretches;
 mod verify;
 
 pub use battery::drift::SpeedAt;
+pub use battery::own_speed::speeds_to_listen;
 pub use battery::silent::{HeardDays, SilentWord, silent_words};
 pub use battery::tired::{TiredBattery, tired_among, tired_batteries, tired_battery};
 pub use clip_check::{ADVISED_S, ClipReport, Finding, LOUDNESS_APART, check_clips};
@@ -43,4 +45,5 @@ pub use io::decode::{SoundBlock, SoundInfo, decode_bytes, decode_file};
 pub use io::pcm::{PcmFormat, PcmReader, UnknownPcm};
 pub use io::wav::wav;
 pub use proof::{Evidence, HeardAs, Proof, SURE, outcome, prove};
+pub use speeds::Speeds;
 pub use stretches::{Stretch, Stretches, stretches};

@@ -7,7 +7,7 @@ use crate::detection::Candidate;
 use crate::dsp::resampler::RATE;
 use crate::enrolled::Enrolled;
 use crate::search::peak_picking::PeakPicker;
-use crate::search::template_bank::{FASTEST, HeldBlocks, SPEEDS};
+use crate::search::template_bank::HeldBlocks;
 use crate::search::whitening::{HOP, WINDOW, Whitener};
 use crate::verify::coherence::{self, CoherenceSearch, Match, Stage};
 use crate::verify::coherent_sum::SHARES;
@@ -17,7 +17,7 @@ use std::sync::Arc;
 
 /// A peak of the first look's score that waits to be examined.
 struct Pending {
-    word: usize,
+    clip: usize,
     /// Engine-rate sample.
     at: u64,
     z: f32,
@@ -116,26 +116,25 @@ impl Pipeline {
                 }
                 self.next[w] += step;
             }
-            let samples = enrolled.sounds[w].len();
             let pending = &mut self.pending;
             self.peaks[w].pick(|p| {
-                let (at, speed) = (p.frame * HOP as u64, SPEEDS[p.speed]);
-                pending.push(Pending { word: w, at, z: p.score, speed, ready: at + coherence::reach(samples, speed) });
+                let (at, speed) = (p.frame * HOP as u64, bank.speed(w, p.speed));
+                pending.push(Pending { clip: w, at, z: p.score, speed, ready: at + enrolled.reach(w, p.speed) });
             });
         }
     }
 
     fn examine(&mut self) {
         let end = self.end();
-        self.pending.sort_by_key(|c| (c.ready, c.word));
+        self.pending.sort_by_key(|c| (c.ready, c.clip));
         let due = self.pending.partition_point(|c| c.ready <= end);
         let due: Vec<Pending> = self.pending.drain(..due).collect();
         for c in due {
             let sound = Segment { samples: &self.audio, at: self.audio_at };
-            let clip = &self.enrolled.sounds[c.word];
+            let clip = &self.enrolled.sounds[c.clip];
             let query = coherence::Query {
                 clip,
-                replays: &self.enrolled.replays[c.word],
+                replays: &self.enrolled.replays[c.clip],
                 ramps: &self.enrolled.ramps,
                 at: c.at,
                 near: c.speed,
@@ -151,7 +150,7 @@ impl Pipeline {
                 passed || keep
             };
             let Some(m) = self.search.look(&sound, &query, go_on) else { continue };
-            if !cascade::PLAUSIBLE_SPEEDS.contains(&m.speed) || !self.mostly_sound(&m, clip.len()) {
+            if !self.enrolled.speeds[c.clip].plausible(m.speed) || !self.mostly_sound(&m, clip.len()) {
                 continue;
             }
             let share = f64::from(SHARES[m.share]);
@@ -160,7 +159,7 @@ impl Pipeline {
             let hypothesis = self.hypothesis(&c, &m, weights.classifier.log_odds(&figures));
             if keep {
                 self.candidates.push(Candidate {
-                    word: c.word,
+                    clip: c.clip,
                     onset_s: hypothesis.onset / RATE as f64,
                     end_s: hypothesis.end / RATE as f64,
                     speed: m.speed,
@@ -187,13 +186,13 @@ impl Pipeline {
 
     fn hypothesis(&self, c: &Pending, m: &Match, log_odds: f64) -> Hypothesis {
         let share = f64::from(SHARES[m.share]);
-        let length = self.enrolled.sounds[c.word].len() as f64 / m.speed * share;
+        let length = self.enrolled.sounds[c.clip].len() as f64 / m.speed * share;
         let from = (m.onset.max(self.audio_at as f64) as u64 - self.audio_at) as usize;
         let to = (from + length as usize).min(self.audio.len());
         let power = self.audio[from.min(to)..to].iter().map(|v| f64::from(v * v)).sum::<f64>()
             / (to - from.min(to)).max(1) as f64;
         Hypothesis {
-            word: c.word,
+            clip: c.clip,
             at: c.at,
             onset: m.onset,
             end: m.onset + length,
@@ -211,8 +210,8 @@ impl Pipeline {
     /// A candidate not yet found starts at or after its word's next frame, so it is ready a word's reach later at the
     /// earliest: everything ready before that moment is known, whatever the lengths of the other words.
     pub(crate) fn certain(&self) -> u64 {
-        let undiscovered = self.peaks.iter().zip(&self.enrolled.sounds);
-        let first = undiscovered.map(|(p, x)| p.checked() * HOP as u64 + coherence::reach(x.len(), FASTEST)).min();
+        let undiscovered = self.peaks.iter().enumerate();
+        let first = undiscovered.map(|(w, p)| p.checked() * HOP as u64 + self.enrolled.soonest_reach(w)).min();
         self.end().min(first.unwrap_or(0).saturating_sub(1))
     }
 

@@ -105,9 +105,6 @@ proptest! {
                 prop_assert!(point.interval.contains(point.survival));
                 last = point.survival;
             }
-            if let Some(interval) = curve.interval_at(2.0) {
-                sound(&interval);
-            }
         } else {
             prop_assert!(waits.is_empty());
         }

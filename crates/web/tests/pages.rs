@@ -13,6 +13,8 @@ const NOT_LOOKED_AT: &[(&str, &str)] = &[
     ("/manifest.webmanifest", "a file"),
     ("/pictures/{}", "a picture"),
     ("/a/{}/heard/{}/sound", "a sound"),
+    ("/a/{}/ear", "what the ear in the page listens for, for a script"),
+    ("/a/{}/ear/{}", "a sound"),
     ("/exchange/archive.tar", "a file"),
     ("/exchange/backup.sayso", "a file"),
     ("/sheets/rules.pdf", "a PDF; its structure is held by the tests of paper"),

@@ -17,7 +17,8 @@ pub fn help(l: &Locale, names: &[String]) -> ExitCode {
             ExitCode::SUCCESS
         }
         Err(unknown) => {
-            eprintln!("sayso: {}", say!(l, usage::unknown_command, command = unknown));
+            let why = say!(l, usage::unknown_command, command = unknown);
+            eprintln!("sayso: {why}");
             ExitCode::from(wrong_use::CODE)
         }
     }

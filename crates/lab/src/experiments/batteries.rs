@@ -49,7 +49,7 @@ fn stretch(c: &mut Chance, kind: Kind, tired: bool) -> (Vec<Detection>, usize) {
             let speed = if c.coin(kind.wrong) { c.between(0.94, 1.06) } else { usual };
             let confidence = 1.0 - 0.05 * c.unit().powi(4);
             let word = format!("word {w}");
-            heard.push(Detection { word, onset_s: t, confidence, speed, level_db: -20.0, share: 1.0 });
+            heard.push(Detection { word, clip: 0, onset_s: t, confidence, speed, level_db: -20.0, share: 1.0 });
             of_tired += usize::from(w == 0);
             t += c.exponential(STRETCH_S / rate);
         }

@@ -132,20 +132,10 @@ fn waits(work: &Work, section: &mut Section) -> Result<(), LabError> {
                 .map(|(time, event)| Wait { time, event })
                 .collect();
             let curve = kaplan_meier(&waits, Level::P95).map_err(told)?;
-            let at = |t: f64| curve.interval_at(t).is_some_and(|i| i.contains(survival(t)));
             let m = curve.median_interval();
-            Ok(([at(1.5), at(2.5), at(4.0)], holds(m.low, m.high, half) && (m.low.is_some() || half >= WAIT_S)))
+            Ok(holds(m.low, m.high, half) && (m.low.is_some() || half >= WAIT_S))
         })?;
-        for (i, t) in [1.5, 2.5, 4.0].into_iter().enumerate() {
-            let hits = found.iter().filter(|f| f.0[i]).count();
-            section.add(Finding::share(
-                format!("waiting still after {t} s (Kaplan-Meier), n = {n}"),
-                WANTED,
-                hits,
-                reps,
-            ));
-        }
-        let hits = found.iter().filter(|f| f.1).count();
+        let hits = found.iter().filter(|held| **held).count();
         section.add(Finding::share(format!("middle time to a press (Kaplan-Meier), n = {n}"), WANTED, hits, reps));
     }
     Ok(())

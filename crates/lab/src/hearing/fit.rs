@@ -49,6 +49,7 @@ const ROUNDS: usize = 3;
 
 /// A sound's candidates with their truth; none of a press seen twice.
 pub(crate) struct Labelled {
+    words: Vec<String>,
     candidates: Vec<Candidate>,
     right: Vec<Option<bool>>,
     busy: bool,
@@ -65,7 +66,7 @@ pub(crate) struct Row<'a> {
 /// What a candidate is: a press, none, or that press seen a second time, which the decider's suppression sees to.
 fn label(c: &Candidate, sound: &SoundFile, words: &[String], best: &[Option<usize>], at: usize) -> Option<bool> {
     let mut twice = false;
-    for (j, p) in sound.presses.iter().enumerate().filter(|(_, p)| p.word == words[c.word]) {
+    for (j, p) in sound.presses.iter().enumerate().filter(|(_, p)| p.word == words[c.clip]) {
         if (c.onset_s - p.onset_s).abs() <= TOLERANCE_S {
             if best[j] == Some(at) {
                 return Some(true);
@@ -82,7 +83,7 @@ fn label(c: &Candidate, sound: &SoundFile, words: &[String], best: &[Option<usiz
 /// Per press of a sound, the candidate of its word, place and highest coherence.
 fn best(candidates: &[Candidate], sound: &SoundFile, words: &[String]) -> Vec<Option<usize>> {
     let of = |press: &super::truth::Press| {
-        let near = |c: &Candidate| words[c.word] == press.word && (c.onset_s - press.onset_s).abs() <= TOLERANCE_S;
+        let near = |c: &Candidate| words[c.clip] == press.word && (c.onset_s - press.onset_s).abs() <= TOLERANCE_S;
         let fitting = candidates.iter().enumerate().filter(|(_, c)| near(c));
         fitting.max_by(|a, b| a.1.figures[0].total_cmp(&b.1.figures[0])).map(|(i, _)| i)
     };
@@ -115,13 +116,13 @@ fn labelled(truth: &Truth, sounds: Vec<hear::HeardSound>, looks: &mut FirstLooks
             look.seconds += sound.seconds;
         }
         let right = heard.candidates.iter().enumerate().map(|(at, c)| label(c, sound, &words, &best, at)).collect();
-        all.push(Labelled { candidates: heard.candidates, right, busy: sound.snr_db.is_some() });
+        all.push(Labelled { words: words.clone(), candidates: heard.candidates, right, busy: sound.snr_db.is_some() });
     }
     all
 }
 
 fn rows_of(sound: &Labelled) -> Vec<Row<'_>> {
-    let leads = rival_leads(&sound.candidates);
+    let leads = rival_leads(&sound.candidates, &sound.words);
     let told = sound.candidates.iter().zip(leads).zip(&sound.right);
     told.filter_map(|((candidate, lead), right)| Some(Row { candidate, lead, right: (*right)?, busy: sound.busy }))
         .collect()
@@ -270,7 +271,7 @@ pub fn fit_heard_with(order: &Order, weights: &Weights) -> Result<Weights, LabEr
         let truth = Truth::read(corpus)?;
         truth.hash(corpus, &mut hash)?;
         seeds.push(truth.seed);
-        let sounds = labelled(&truth, hear::hear(corpus, &truth, weights.clone(), true)?, &mut looks);
+        let sounds = labelled(&truth, hear::hear(corpus, &truth, weights.clone(), true, false)?, &mut looks);
         let candidates: usize = sounds.iter().map(|s| s.candidates.len()).sum();
         eprintln!("{}: {candidates} candidates", corpus.display());
         by_corpus.push(sounds);

@@ -1,9 +1,10 @@
 //! Runs the detector over a corpus.
 
+use super::scenes::signal::RATE;
 use super::truth::{SoundFile, Truth};
 use crate::error::{LabError, at, told};
 use crate::work::side_by_side;
-use sayso_listen::{Candidate, Clip, Config, Detection, Detector, Enrolled, Pace, Weights, decode_file};
+use sayso_listen::{Candidate, Clip, Config, Detection, Detector, Enrolled, Pace, Speeds, Weights, decode_file};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -21,18 +22,45 @@ pub(crate) fn weights(file: Option<&PathBuf>) -> Result<Weights, LabError> {
     Weights::from_json(&text).map_err(|reason| LabError::Content { path: path.clone(), reason })
 }
 
+/// Hears sound just made, as a file is heard.
+pub(crate) fn hear_made(samples: &[f32], enrolled: &Arc<Enrolled>) -> Result<Vec<Detection>, LabError> {
+    let mut detector = Detector::with(Arc::clone(enrolled), Config::new(RATE as u32, 1, Pace::File)).map_err(told)?;
+    let mut heard = detector.push(samples);
+    heard.extend(detector.finish().0);
+    Ok(heard)
+}
+
+/// The clips, each listened for around the speeds it has in this sound, as one who has long heard the buttons would; those that
+/// are not pressed in it as usual.
+fn at_own_speeds(clips: &[Clip], sound: &SoundFile) -> Vec<Clip> {
+    let own = |clip: &Clip| {
+        let speeds = || sound.presses.iter().filter(|p| p.word == clip.word()).map(|p| p.speed);
+        let (low, high) = (speeds().fold(f64::INFINITY, f64::min), speeds().fold(f64::NEG_INFINITY, f64::max));
+        let width = 0.5 * (high - low) + Speeds::LEAST_WIDTH;
+        if low <= high { Speeds::around(0.5 * (low + high), width) } else { Speeds::USUAL }
+    };
+    clips.iter().map(|clip| clip.clone().at_speeds(own(clip))).collect()
+}
+
 /// Hears every sound of a corpus, as a file is heard, several at a time; answers come in the corpus's order.
 pub(crate) fn hear(
     corpus: &Path,
     truth: &Truth,
     weights: Weights,
     keep_candidates: bool,
+    speeds_known: bool,
 ) -> Result<Vec<HeardSound>, LabError> {
     let clips: Result<Vec<Clip>, _> =
         truth.clips.iter().map(|c| Clip::from_file(&c.word, &corpus.join(&c.file))).collect();
-    let enrolled = Enrolled::with_weights(&clips.map_err(told)?, Pace::File, weights).map_err(told)?;
-    let enrolled = Arc::new(enrolled);
-    let answers = side_by_side(truth.sounds.len(), |i, _| one(corpus, &truth.sounds[i], &enrolled, keep_candidates));
+    let clips = clips.map_err(told)?;
+    let enrol = |clips: &[Clip]| Enrolled::with_weights(clips, Pace::File, weights.clone()).map(Arc::new).map_err(told);
+    let enrolled = enrol(&clips)?;
+    let hear = |i: usize| {
+        let sound = &truth.sounds[i];
+        let enrolled = if speeds_known { enrol(&at_own_speeds(&clips, sound))? } else { Arc::clone(&enrolled) };
+        one(corpus, sound, &enrolled, keep_candidates)
+    };
+    let answers = side_by_side(truth.sounds.len(), |i, _| hear(i));
     answers.into_iter().collect()
 }
 

@@ -3,8 +3,10 @@
 pub mod fit;
 mod hear;
 pub mod logistic;
+pub mod quiet;
 pub mod scenes;
 pub mod score;
+pub mod speeds;
 pub mod truth;
 
 use crate::error::LabError;
@@ -18,6 +20,10 @@ pub enum Cli {
     Fit(fit::Order),
     /// Match what is heard in corpora with the truth.
     Score(score::Order),
+    /// False presses in many hours without a press, made block by block; goes on where it was stopped.
+    Quiet(quiet::Order),
+    /// Presses heard at speeds slow and fast.
+    Speeds(speeds::Order),
 }
 
 /// Does it.
@@ -34,6 +40,14 @@ pub fn run(cli: &Cli) -> Result<(), LabError> {
         }
         Cli::Score(order) => {
             print!("{}", score::score(order)?.tables());
+            Ok(())
+        }
+        Cli::Quiet(order) => {
+            print!("{}", quiet::hours(order)?);
+            Ok(())
+        }
+        Cli::Speeds(order) => {
+            print!("{}", speeds::speeds(order)?);
             Ok(())
         }
     }

@@ -29,6 +29,9 @@ pub struct Order {
     /// Weights to hear with; the shipped ones, if left out.
     #[arg(long, value_name = "FILE", conflicts_with = "heard")]
     pub weights: Option<PathBuf>,
+    /// Listen for each button around the speeds it has in each sound, as after long acquaintance, instead of the usual ones.
+    #[arg(long, conflicts_with = "heard")]
+    pub speeds_known: bool,
     /// File for the tables as well.
     #[arg(long, value_name = "FILE")]
     pub out: Option<PathBuf>,
@@ -310,7 +313,7 @@ pub fn score(order: &Order) -> Result<Scores, LabError> {
             }
             None => {
                 let weights = hear::weights(order.weights.as_ref())?;
-                hear::hear(corpus, &truth, weights, false)?.into_iter().map(|h| h.heard).collect()
+                hear::hear(corpus, &truth, weights, false, order.speeds_known)?.into_iter().map(|h| h.heard).collect()
             }
         };
         truth.sounds.iter().zip(&heard).for_each(|(s, h)| scores.add(s, h));
@@ -325,6 +328,7 @@ pub fn score(order: &Order) -> Result<Scores, LabError> {
 fn detection(l: &Line) -> Detection {
     Detection {
         word: l.word.clone(),
+        clip: 0,
         onset_s: l.onset_s,
         confidence: l.confidence,
         speed: l.speed,

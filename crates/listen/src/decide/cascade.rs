@@ -3,9 +3,6 @@
 use crate::decide::weights::Cascade;
 use crate::verify::coherence::{Match, Stage};
 
-/// Speeds a button is believed to play at.
-pub(crate) const PLAUSIBLE_SPEEDS: std::ops::RangeInclusive<f64> = 0.9385..=1.0415;
-
 /// What is known of a candidate after a stage: first look, quick search and its mean, scan, and other speeds' mean and
 /// nearly highest; logarithms. Those not known yet are low.
 pub(crate) fn figures(z: f32, m: &Match) -> [f64; 6] {

@@ -5,7 +5,9 @@ use serde::{Deserialize, Serialize};
 /// A candidate that may be a press, waiting to be decided. Times in engine-rate samples.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub(crate) struct Hypothesis {
-    pub(crate) word: usize,
+    /// Index of the clip.
+    #[serde(alias = "word")]
+    pub(crate) clip: usize,
     /// Where the first look saw it start.
     pub(crate) at: u64,
     pub(crate) onset: f64,
@@ -19,4 +21,11 @@ pub(crate) struct Hypothesis {
     pub(crate) speed: f64,
     pub(crate) level_db: f64,
     pub(crate) share: f64,
+}
+
+impl Hypothesis {
+    /// Where it lies.
+    pub(crate) const fn place(&self) -> (f64, f64) {
+        (self.onset, self.end)
+    }
 }

@@ -1,6 +1,7 @@
 //! What the sound of one candidate cannot tell: whether buttons are being pressed at all just now, and whether its speed
 //! is the one this button has had.
 
+use crate::speeds::Speeds;
 use serde::{Deserialize, Serialize};
 use std::collections::VecDeque;
 
@@ -8,7 +9,8 @@ use std::collections::VecDeque;
 const REMEMBERED: usize = 6;
 /// Spread of one button's speed from press to press.
 const SPEED_SPREAD: f64 = 0.0022;
-/// Width of the range of speeds a false candidate may show.
+/// Width of the range of speeds over which false candidates lay where the weights were learned: so many of them a unit of
+/// speed, also where more or fewer speeds are listened for.
 const SPEED_RANGE: f64 = 0.1;
 /// Seconds over which pressing counts as going on.
 const BUSY_S: f64 = 300.0;
@@ -51,9 +53,10 @@ pub(crate) struct SpeedHistory(VecDeque<Believed>);
 impl SpeedHistory {
     /// Change of the log odds for a speed like, or unlike, those this button has had.
     ///
-    /// A button keeps its speed, or slows as its battery tires; a chance match has any speed.
-    pub(crate) fn log_odds(&self, speed: f64, now_s: f64) -> f64 {
-        let (mut sum, mut weight) = (0.5, 0.5);
+    /// A button keeps its speed, or slows as its battery tires; a chance match has any speed. Before any press was heard
+    /// the button may have any of the speeds it is listened for.
+    pub(crate) fn log_odds(&self, speed: f64, now_s: f64, listened: Speeds) -> f64 {
+        let (mut sum, mut weight) = (0.5 * SPEED_RANGE * listened.density(speed), 0.5);
         for b in &self.0 {
             let since = (now_s - b.time_s).max(0.0);
             let z = (speed - b.speed) / SPEED_SPREAD;
@@ -74,5 +77,24 @@ impl SpeedHistory {
         if self.0.len() > REMEMBERED {
             self.0.pop_front();
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_buttons_own_speed_speaks_for_a_press_and_another_against() {
+        let mut history = SpeedHistory::default();
+        assert!(history.log_odds(1.0, 0.0, Speeds::USUAL).abs() < 1e-9);
+        let narrow = history.log_odds(1.0, 0.0, Speeds::around(1.0, 0.01));
+        assert!((narrow - 5f64.ln()).abs() < 1e-9, "{narrow}");
+        assert!(history.log_odds(1.07, 0.0, Speeds::WIDE) < -1.5);
+        for t in [0.0, 5.0, 9.0] {
+            history.add(t, 1.01, 0.99);
+        }
+        assert!(history.log_odds(1.011, 12.0, Speeds::USUAL) > 2.0);
+        assert!(history.log_odds(0.96, 12.0, Speeds::USUAL) < -1.0);
     }
 }

@@ -7,6 +7,7 @@ use crate::io::{
     decode::{SoundBlock, SoundInfo},
     downmix::mix_down,
 };
+use crate::speeds::Speeds;
 #[cfg(feature = "files")]
 use std::path::Path;
 
@@ -23,6 +24,7 @@ pub struct Clip {
     word: String,
     samples: Vec<f32>,
     rate: u32,
+    speeds: Speeds,
 }
 
 impl Clip {
@@ -39,7 +41,7 @@ impl Clip {
             return Err(ListenError::Silent { word });
         }
         let samples = samples.into_iter().map(|v| if v.is_finite() { v } else { 0.0 }).collect();
-        Ok(Self { word, samples, rate })
+        Ok(Self { word, samples, rate, speeds: Speeds::USUAL })
     }
 
     /// A clip from a sound file; channels are averaged.
@@ -82,6 +84,17 @@ impl Clip {
         Self::from_samples(word, samples, info.rate)
     }
 
+    /// The same clip, to be listened for at these speeds instead of [`Speeds::USUAL`].
+    #[must_use]
+    pub fn at_speeds(self, speeds: Speeds) -> Self {
+        Self { speeds, ..self }
+    }
+
+    /// The speeds at which it is listened for.
+    pub fn speeds(&self) -> Speeds {
+        self.speeds
+    }
+
     /// What the button says.
     pub fn word(&self) -> &str {
         &self.word
@@ -105,7 +118,12 @@ impl Clip {
     /// The same sound as the engine hears it: at its own rate, which another engine takes as it is.
     #[must_use]
     pub fn brought_to_engine_rate(&self) -> Self {
-        Self { word: self.word.clone(), samples: self.at_engine_rate(), rate: resampler::RATE as u32 }
+        Self {
+            samples: self.at_engine_rate(),
+            rate: resampler::RATE as u32,
+            word: self.word.clone(),
+            speeds: self.speeds,
+        }
     }
 
     pub(crate) fn at_engine_rate(&self) -> Vec<f32> {

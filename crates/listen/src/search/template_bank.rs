@@ -7,19 +7,24 @@ use crate::dsp::simd::{on_vectors, wide};
 use crate::dsp::stft::Stft;
 use crate::search::cross_correlation::{CrossCorrelation, TILE, transform};
 use crate::search::whitening::{AROUND, BINS, HOP, LOW, WIDE, WINDOW, Whitener, flatten_neighbours};
+use crate::speeds::Speeds;
 use realfft::num_complex::Complex;
 use realfft::{ComplexToReal, RealFftPlanner, RealToComplex};
 use std::sync::Arc;
 
 /// Longest stretch of a clip the first look compares; the second look sees all of it.
 const LONGEST_S: f64 = 1.2;
-/// Speeds of the templates: 94 to 104 % in steps the 25 Hz bins cannot tell apart.
-pub(crate) const SPEEDS: [f64; 7] = [0.9475, 0.9625, 0.9775, 0.9925, 1.0075, 1.0225, 1.0375];
-pub(crate) const SLOWEST: f64 = SPEEDS[0];
-pub(crate) const FASTEST: f64 = SPEEDS[SPEEDS.len() - 1];
+/// Speeds of neighbouring templates: apart by what the 25 Hz bins cannot tell.
+const SPEED_STEP: f64 = 0.015;
+
+/// Speeds of a clip's templates, rising: each stands for those within half a step.
+pub(crate) fn template_speeds(speeds: Speeds) -> Vec<f64> {
+    let count = ((speeds.span() / SPEED_STEP - 1e-6).ceil() as usize).max(1);
+    (0..count).map(|i| speeds.low() + SPEED_STEP * (i as f64 + 0.5)).collect()
+}
 
 /// One clip at one speed, as unit-energy rows.
-fn template(x: &[f32], speed: f64, resampler: &SpeedResampler) -> Vec<f32> {
+pub(crate) fn template(x: &[f32], speed: f64, resampler: &SpeedResampler) -> Vec<f32> {
     let mut y = resampler.resample(x, speed);
     y.truncate((LONGEST_S * RATE as f64) as usize);
     if y.len() < WINDOW {
@@ -81,10 +86,12 @@ pub(crate) struct TemplateBank {
     frames: Vec<usize>,
     /// Per template: per tile, per bin, the real and the imaginary parts of the tile.
     spectra: Vec<Vec<f32>>,
-    words: usize,
+    /// Speeds of each clip's templates, and where they begin among all.
+    speeds: Vec<Vec<f64>>,
+    starts: Vec<usize>,
     forward: Arc<dyn RealToComplex<f32>>,
     inverse: Arc<dyn ComplexToReal<f32>>,
-    /// Per word: median and spread of the score where the clip is not.
+    /// Per clip: median and spread of the score where the clip is not.
     null: Vec<(f32, f32)>,
 }
 
@@ -120,13 +127,18 @@ impl HeldBlocks {
 }
 
 impl TemplateBank {
-    pub(crate) fn new(clips: &[Vec<f32>], cut: Cut) -> Self {
+    /// Of clips, each with the speeds it is listened for.
+    pub(crate) fn new(clips: &[Vec<f32>], speeds: &[Speeds], cut: Cut) -> Self {
         let resampler = SpeedResampler::new();
-        let rows: Vec<Vec<f32>> =
-            clips.iter().flat_map(|c| SPEEDS.iter().map(|s| template(c, *s, &resampler)).collect::<Vec<_>>()).collect();
+        let speeds: Vec<Vec<f64>> = speeds.iter().map(|s| template_speeds(*s)).collect();
+        let starts = speeds.iter().scan(0, |at, s| Some(std::mem::replace(at, *at + s.len()))).collect();
+        let of = |(c, speeds): (&Vec<f32>, &Vec<f64>)| -> Vec<Vec<f32>> {
+            speeds.iter().map(|s| template(c, *s, &resampler)).collect()
+        };
+        let rows: Vec<Vec<f32>> = clips.iter().zip(&speeds).flat_map(of).collect();
         let frames: Vec<usize> = rows.iter().map(|r| r.len() / BINS).collect();
         let longest = frames.iter().copied().max().unwrap_or(1);
-        // The longest template has 117 frames, so 32 scores of it, taken for 128, fit 160.
+        // The longest template has 117 frames (it is cut to 1.2 s), so 32 scores of it, taken for 128, fit 160.
         let block_size = match cut {
             Cut::Short => BlockSize { size: 160, step: 8, like: 1 },
             Cut::Middle => BlockSize { size: 160, step: 32, like: 32 },
@@ -137,8 +149,7 @@ impl TemplateBank {
         let (forward, inverse) = (planner.plan_fft_forward(block_size.size), planner.plan_fft_inverse(block_size.size));
         let spectra = rows.iter().zip(&frames).map(|(r, n)| transform(&*forward, r, *n, tiles)).collect();
         let null = vec![(0.0, 1.0); clips.len()];
-        let words = clips.len();
-        let mut bank = Self { block_size, tiles, frames, spectra, words, forward, inverse, null };
+        let mut bank = Self { block_size, tiles, frames, spectra, speeds, starts, forward, inverse, null };
         bank.calibrate(clips);
         bank
     }
@@ -167,7 +178,7 @@ impl TemplateBank {
         // Short blocks overlap so much that every eighth of them tells enough.
         let stride = self.block_size.step.max(64);
         let mut held = HeldBlocks::default();
-        for w in 0..self.words {
+        for w in 0..self.speeds.len() {
             let need = self.need(w);
             let blocks = held.of(0, need, || {
                 let last = (whitener.rows.end() + 1).saturating_sub(need as u64);
@@ -183,9 +194,19 @@ impl TemplateBank {
         }
     }
 
-    /// Rows needed for the next scores of a word.
-    pub(crate) fn need(&self, word: usize) -> usize {
-        let frames = &self.frames[word * SPEEDS.len()..(word + 1) * SPEEDS.len()];
+    /// Speed of a clip's template.
+    pub(crate) fn speed(&self, clip: usize, template: usize) -> f64 {
+        self.speeds[clip][template]
+    }
+
+    /// Places of a clip's templates among all.
+    pub(crate) fn templates(&self, clip: usize) -> std::ops::Range<usize> {
+        self.starts[clip]..self.starts[clip] + self.speeds[clip].len()
+    }
+
+    /// Rows needed for the next scores of a clip.
+    pub(crate) fn need(&self, clip: usize) -> usize {
+        let frames = &self.frames[self.templates(clip)];
         let longest = frames.iter().copied().max().unwrap_or(1);
         self.block_size.step + longest.next_multiple_of(self.block_size.like) - 1
     }
@@ -202,8 +223,8 @@ impl TemplateBank {
         Block { energy, spectrum: transform(&*self.forward, &block, need, self.tiles) }
     }
 
-    /// Scores of a word for the frames `at .. at + step` of each block, in spreads above what is usual.
-    pub(crate) fn score(&self, blocks: &[Block], word: usize) -> Vec<Scores> {
+    /// Scores of a clip for the frames `at .. at + step` of each block, in spreads above what is usual.
+    pub(crate) fn score(&self, blocks: &[Block], clip: usize) -> Vec<Scores> {
         let (n, step) = (self.block_size.size, self.block_size.step);
         let none = || Scores { best: vec![f32::MIN; step], speed: vec![0; step] };
         let mut all: Vec<Scores> = blocks.iter().map(|_| none()).collect();
@@ -211,10 +232,9 @@ impl TemplateBank {
         let mut lags = self.inverse.make_output_vec();
         let mut scratch = self.inverse.make_scratch_vec();
         let mut sums = vec![0.0f32; blocks.len() * self.tiles * 2 * TILE];
-        let (median, spread) = self.null[word];
+        let (median, spread) = self.null[clip];
         let sound: Vec<&[f32]> = blocks.iter().map(|b| b.spectrum.as_slice()).collect();
-        for speed in 0..SPEEDS.len() {
-            let i = word * SPEEDS.len() + speed;
+        for (speed, i) in self.templates(clip).enumerate() {
             on_vectors(CrossCorrelation { sound: &sound, clip: &self.spectra[i], sums: &mut sums });
             let m = self.frames[i];
             for ((block, scores), sum) in blocks.iter().zip(&mut all).zip(sums.chunks_exact(self.tiles * 2 * TILE)) {
@@ -250,37 +270,4 @@ impl TemplateBank {
 fn middle(v: &mut [f32]) -> f32 {
     let at = v.len() / 2;
     *v.select_nth_unstable_by(at, f32::total_cmp).1
-}
-
-/// Templates of a clip at all [`SPEEDS`].
-pub(crate) fn templates(clip: &[f32]) -> Vec<Vec<f32>> {
-    let resampler = SpeedResampler::new();
-    SPEEDS.iter().map(|s| template(clip, *s, &resampler)).collect()
-}
-
-/// Highest correlation of two templates over shifts of up to 0.2 s.
-pub(crate) fn likeness(a: &[f32], b: &[f32]) -> f64 {
-    let (m, n) = ((a.len() / BINS) as i64, (b.len() / BINS) as i64);
-    let mut best = 0.0f32;
-    for shift in -20i64..=20 {
-        let (from, to) = (shift.max(0), m.min(n + shift));
-        if from >= to {
-            continue;
-        }
-        let x = &a[from as usize * BINS..to as usize * BINS];
-        let y = &b[(from - shift) as usize * BINS..(to - shift) as usize * BINS];
-        best = best.max(wide(
-            #[inline(always)]
-            || {
-                let mut acc = [0.0f32; 8];
-                for (p, q) in x.chunks_exact(8).zip(y.chunks_exact(8)) {
-                    for i in 0..8 {
-                        acc[i] += p[i] * q[i];
-                    }
-                }
-                acc.iter().sum::<f32>()
-            },
-        ));
-    }
-    f64::from(best.clamp(0.0, 1.0))
 }

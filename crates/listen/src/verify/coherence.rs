@@ -13,6 +13,7 @@
 use crate::dsp::resampler::SpeedResampler;
 use crate::dsp::simd::LANES;
 use crate::dsp::stft::Stft;
+use crate::speeds::Speeds;
 use crate::verify::coherent_sum::{self, Lags, Ratios, ReplaySpectra, ReplaySpectrum, SHARES, SoundSpectra};
 use crate::verify::phase_ramp::{PAIRS, PhaseRamps, STEP, TURNS};
 use crate::verify::whitened_stft::{BINS, GRID, LOW, SMOOTH_ROWS, Segment, Sound, WINDOW};
@@ -28,13 +29,12 @@ const QUICK: usize = 80;
 const _: () = assert!(QUICK.is_multiple_of(LANES) && BINS.is_multiple_of(LANES));
 /// Steps of the prepared speeds; finer steps are turns of phase.
 const SPEED_STEP: f64 = 0.005;
-const SLOWEST: f64 = 0.93;
-const PREPARED: usize = 25;
 /// The handicap of each share of the clip.
 const HANDICAP: [f32; SHARES.len()] = [0.88, 0.92, 0.96, 1.0];
 
+/// Speeds are named by their place on a grid of steps from 0.
 fn speed_of(index: usize) -> f64 {
-    SLOWEST + SPEED_STEP * index as f64
+    SPEED_STEP * index as f64
 }
 
 /// Speed of a turn at a prepared speed.
@@ -42,11 +42,33 @@ fn turned(index: usize, turn: usize) -> f64 {
     speed_of(index) * (1.0 + STEP * (turn as f64 - PAIRS as f64))
 }
 
-/// A clip at the prepared speeds.
-pub(crate) fn prepare(clip: &[f32]) -> ReplaySpectra {
-    let resampler = SpeedResampler::new();
-    let played: Vec<Vec<f32>> = (0..PREPARED).map(|i| resampler.resample(clip, speed_of(i))).collect();
-    ReplaySpectra::new(&played, HOP, &mut Stft::new(WINDOW, LOW, BINS))
+/// A clip at the prepared speeds: those on the grid that it is listened for, and a little beyond.
+pub(crate) struct Replays {
+    spectra: ReplaySpectra,
+    /// Place of the first.
+    first: usize,
+    count: usize,
+}
+
+impl Replays {
+    pub(crate) fn prepare(clip: &[f32], speeds: Speeds) -> Self {
+        let first = ((speeds.low() - BEYOND) / SPEED_STEP - 1e-6).ceil() as usize;
+        let last = ((speeds.high() + BEYOND) / SPEED_STEP + 1e-6).floor() as usize;
+        let resampler = SpeedResampler::new();
+        let played: Vec<Vec<f32>> = (first..=last).map(|i| resampler.resample(clip, speed_of(i))).collect();
+        let spectra = ReplaySpectra::new(&played, HOP, &mut Stft::new(WINDOW, LOW, BINS));
+        Self { spectra, first, count: played.len() }
+    }
+
+    /// Places of the speeds that are searched near this one.
+    fn near(&self, speed: f64) -> Vec<usize> {
+        let near = |i: &usize| (speed_of(*i) - speed).abs() <= SPEED_REACH + 1e-9;
+        (self.first..self.first + self.count).filter(near).collect()
+    }
+
+    fn at(&self, place: usize) -> ReplaySpectrum<'_> {
+        self.spectra.at(place - self.first)
+    }
 }
 
 /// Turns of phase for the longest of the clips, while searching and once the speed is known.
@@ -56,8 +78,8 @@ pub(crate) struct SearchRamps {
 }
 
 impl SearchRamps {
-    pub(crate) fn new(replays: &[ReplaySpectra]) -> Self {
-        let windows = replays.iter().map(ReplaySpectra::most_windows).max().unwrap_or(0);
+    pub(crate) fn new(replays: &[Replays]) -> Self {
+        let windows = replays.iter().map(|r| r.spectra.most_windows()).max().unwrap_or(0);
         Self {
             search: PhaseRamps::new(windows, HOP, PAIRS),
             fine: PhaseRamps::new((windows + 1) * HOP / FINE_HOP, FINE_HOP, 1),
@@ -89,13 +111,15 @@ pub(crate) struct Match {
     pub(crate) windows: usize,
 }
 
+/// Speeds prepared on either side of those listened for, so that a peak at their end is seen to be one.
+const BEYOND: f64 = 0.01;
 /// Speeds around the first look's best that are searched.
 const SPEED_REACH: f64 = 0.025;
 
 /// Engine-rate samples after a candidate's start that [`CoherenceSearch::look`] may read, for a clip of `samples` that the
 /// first look thought plays at speed `near`.
-pub(crate) fn reach(samples: usize, near: f64) -> u64 {
-    let slowest = (near - SPEED_REACH).max(SLOWEST) * (1.0 - STEP * PAIRS as f64);
+pub(crate) fn reach(samples: usize, near: f64, speeds: Speeds) -> u64 {
+    let slowest = (near - SPEED_REACH).max(speeds.low() - BEYOND) * (1.0 - STEP * PAIRS as f64);
     // The last row tried begins 320 samples after the clip's end and is a window long; smoothing looks further.
     (samples as f64 / slowest) as u64 + (320 + WINDOW) as u64 + SMOOTH_ROWS * GRID as u64
 }
@@ -124,7 +148,7 @@ fn summary(profile: &[Point]) -> Option<(Point, f32, f32)> {
 /// Where a candidate lies, and what to compare it with.
 pub(crate) struct Query<'a> {
     pub(crate) clip: &'a [f32],
-    pub(crate) replays: &'a ReplaySpectra,
+    pub(crate) replays: &'a Replays,
     pub(crate) ramps: &'a SearchRamps,
     /// Engine-rate sample near which the clip seems to start.
     pub(crate) at: u64,
@@ -200,8 +224,7 @@ impl CoherenceSearch {
         if first < self.sound.first as i64 {
             return None;
         }
-        let speeds: Vec<usize> =
-            (0..PREPARED).filter(|i| (speed_of(*i) - q.near).abs() <= SPEED_REACH + 1e-9).collect();
+        let speeds = q.replays.near(q.near);
         let clips = |i: &[usize]| -> Vec<ReplaySpectrum> { i.iter().map(|i| q.replays.at(*i)).collect() };
         let middle = *speeds.get(speeds.len() / 2)?;
         let windows = clips(&speeds).iter().map(ReplaySpectrum::windows).max()?;

@@ -274,7 +274,7 @@ mod tests {
     }
 
     fn heard(word: WordId, onset_s: f64, confidence: f64) -> Detection {
-        Detection { word: word.to_string(), onset_s, confidence, speed: 1.0, level_db: -20.0, share: 1.0 }
+        Detection { word: word.to_string(), clip: 0, onset_s, confidence, speed: 1.0, level_db: -20.0, share: 1.0 }
     }
 
     #[tokio::test]

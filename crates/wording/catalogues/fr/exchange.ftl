@@ -65,7 +65,7 @@ exchange-fault-found = { $times }{ $place } : trouvé « { $found } » ; attendu
 exchange-fault-found-one-of = { $times }{ $place } : trouvé par exemple « { $found } » ; attendu { $wanted }.
 exchange-fault-said = { $times }{ $place } : { $what }.
 exchange-in-lines = { $count ->
-    [one] (ligne { $lines })
+    [1] (ligne { $lines })
    *[other] (lignes { $lines })
 }
 exchange-in-more-lines = (lignes { $lines } et d’autres)

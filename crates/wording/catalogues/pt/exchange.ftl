@@ -65,7 +65,7 @@ exchange-fault-found = { $times }{ $place }: encontrado “{ $found }”; o espe
 exchange-fault-found-one-of = { $times }{ $place }: encontrado “{ $found }”, por exemplo; o esperado era { $wanted }.
 exchange-fault-said = { $times }{ $place }: { $what }.
 exchange-in-lines = { $count ->
-    [one] (linha { $lines })
+    [1] (linha { $lines })
    *[other] (linhas { $lines })
 }
 exchange-in-more-lines = (linhas { $lines } e outras)

@@ -2,8 +2,9 @@
 
 mod chain;
 mod noise;
+pub(crate) mod quiet;
 mod room;
-mod scene;
+pub(crate) mod scene;
 pub(crate) mod signal;
 mod voice;
 
@@ -12,7 +13,8 @@ use crate::error::{LabError, at, told};
 use chain::Recorder;
 pub use room::Home;
 use sayso_sim::Chance;
-use scene::{Button, Scene, busy, empty};
+pub(crate) use scene::{Button, busy};
+use scene::{Scene, empty};
 use signal::RATE;
 use std::path::{Path, PathBuf};
 use voice::{Voice, Word, say};
@@ -46,13 +48,14 @@ pub struct Order {
     pub empty_minutes: f64,
 }
 
-fn board(order: &Order) -> Vec<Button> {
-    let mut c = Chance::new(order.seed, 1);
+/// A board of so many buttons.
+pub(crate) fn board(seed: u64, home: Home, words: u16) -> Vec<Button> {
+    let mut c = Chance::new(seed, 1);
     // One to three people record a board.
     let voices: Vec<Voice> = (0..1 + c.below(3)).map(|_| Voice::draw(&mut c)).collect();
-    let recorder = Recorder::draw(order.home, &mut c);
+    let recorder = Recorder::draw(home, &mut c);
     let mut buttons: Vec<Button> = Vec::new();
-    while buttons.len() < usize::from(order.words) {
+    while buttons.len() < usize::from(words) {
         let (sound, voice) = (Word::draw(&mut c), voices[c.below(voices.len())]);
         if buttons.iter().any(|b| b.sound == sound) {
             continue;
@@ -84,7 +87,7 @@ pub fn make(order: &Order) -> Result<Truth, LabError> {
         let path = order.out.join(folder);
         std::fs::create_dir_all(&path).map_err(at(&path))?;
     }
-    let buttons = board(order);
+    let buttons = board(order.seed, order.home, order.words);
     let mut clips = Vec::new();
     for b in &buttons {
         let file = format!("clips/{}.wav", b.word.replace(' ', "_"));
@@ -106,7 +109,7 @@ pub fn make(order: &Order) -> Result<Truth, LabError> {
         for k in 0..order.sounds {
             stream += 1;
             let c = Chance::new(order.seed, stream);
-            keep(format!("{snr}dB_{k}"), Some(*snr), busy(order.home, *snr, 60.0 * order.minutes, &buttons, c))?;
+            keep(format!("{snr}dB_{k}"), Some(*snr), busy(order.home, *snr, 60.0 * order.minutes, &buttons, None, c))?;
         }
     }
     let (mut left, mut k) = (order.empty_minutes, 0);

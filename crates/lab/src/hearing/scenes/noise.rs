@@ -31,7 +31,7 @@ fn pink(n: usize, c: &mut Chance) -> Vec<f32> {
 }
 
 /// Somebody talking: a few words after one another.
-fn talk(c: &mut Chance) -> Vec<f32> {
+pub(crate) fn talk(c: &mut Chance) -> Vec<f32> {
     let voice = Voice::draw(c);
     let mut x = Vec::new();
     for _ in 0..3 + c.below(8) {
@@ -74,7 +74,7 @@ fn bark(c: &mut Chance) -> Vec<f32> {
 }
 
 /// Music: chords of plucked or held notes on a scale.
-fn music(c: &mut Chance) -> Vec<f32> {
+pub(crate) fn music(c: &mut Chance) -> Vec<f32> {
     let (beat, held) = (c.between(0.25, 0.7), c.coin(0.4));
     let (root, beats) = (110.0 * 2f64.powf(c.unit()), 6 + c.below(10));
     let mut x = vec![0.0f32; seconds(beat * (beats as f64 + 3.0))];

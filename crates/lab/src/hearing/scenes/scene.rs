@@ -24,7 +24,7 @@ pub(crate) struct Scene {
     pub(crate) tired: Option<String>,
 }
 
-struct Stage<'a> {
+pub(crate) struct Stage<'a> {
     c: Chance,
     room: Room,
     board: (Vec<f32>, usize),
@@ -42,7 +42,7 @@ struct Stage<'a> {
 const SLOWING: f64 = 0.035;
 
 impl<'a> Stage<'a> {
-    fn new(home: Home, seconds: f64, buttons: &'a [Button], mut c: Chance) -> Self {
+    pub(crate) fn new(home: Home, seconds: f64, buttons: &'a [Button], mut c: Chance) -> Self {
         let room = Room::draw(home, &mut c);
         let far = c.between(0.6, 3.0);
         let place = room.place(Some(far), 0.05, &mut c);
@@ -98,7 +98,33 @@ impl<'a> Stage<'a> {
         self.live.push(Live { word: button.word.clone(), onset_s, source: source.to_owned() });
     }
 
-    fn end(mut self, home: Home, tired: Option<String>) -> Scene {
+    /// Its source of chance.
+    pub(crate) fn chance(&mut self) -> &mut Chance {
+        &mut self.c
+    }
+
+    /// Plays a sound as long as the scene from a place in the room, this strong against the bed of unit strength.
+    pub(crate) fn from_elsewhere(&mut self, sound: &[f32], strength: f64) {
+        let height = self.c.between(0.4, 1.4);
+        let place = self.room.place(None, height, &mut self.c);
+        let (h, _) = self.room.response(place, &mut self.c);
+        let heard = convolve(sound, &h);
+        add(&mut self.scene, &heard, 0, strength / rms(&heard));
+    }
+
+    /// Somebody says a button's word every so many seconds, in the mean.
+    pub(crate) fn talked(&mut self, every_s: f64) {
+        let seconds = self.bed.len() as f64 / RATE as f64;
+        let mut at = self.c.exponential(every_s);
+        while at < seconds - 4.0 {
+            let (word, snr) = (self.c.below(self.buttons.len()), self.c.between(5.0, 20.0));
+            let source = ["person", "person", "radio"][self.c.below(3)];
+            self.say(word, at, source, snr);
+            at += 1.0 + self.c.exponential(every_s);
+        }
+    }
+
+    pub(crate) fn end(mut self, home: Home, tired: Option<String>) -> Scene {
         let sum: Vec<f32> = self.bed.iter().zip(&self.scene).map(|(a, b)| a + b).collect();
         let microphone = Microphone::draw(home, &mut self.c);
         let samples = microphone.take(sum, &mut self.c);
@@ -109,14 +135,15 @@ impl<'a> Stage<'a> {
 }
 
 /// Minutes in which buttons are pressed every few seconds, some again before they ended, some over another; people say
-/// the words too. One button's battery runs down.
-pub(crate) fn busy(home: Home, snr_db: f64, seconds: f64, buttons: &[Button], c: Chance) -> Scene {
+/// the words too. One button's battery runs down; or, where a speed is given, all play at it, each press within 0.15 % or so.
+pub(crate) fn busy(home: Home, snr_db: f64, seconds: f64, buttons: &[Button], all_at: Option<f64>, c: Chance) -> Scene {
     let mut s = Stage::new(home, seconds, buttons, c);
     let speeds: Vec<f64> = buttons.iter().map(|_| s.c.between(0.975, 1.03)).collect();
     let tired = s.c.below(buttons.len());
     let speed = |s: &mut Stage, word: usize, at: f64| {
         let slowing = if word == tired { SLOWING * at / seconds } else { 0.0 };
-        (speeds[word] - slowing + 0.0015 * s.c.normal()).clamp(0.94, 1.04)
+        let scatter = 0.0015 * s.c.normal();
+        all_at.map_or((speeds[word] - slowing + scatter).clamp(0.94, 1.04), |speed| speed + scatter)
     };
     let mut at = 1.0;
     while at < seconds - 7.0 {
@@ -150,18 +177,12 @@ pub(crate) fn busy(home: Home, snr_db: f64, seconds: f64, buttons: &[Button], c:
         }
         at += s.c.between(1.5, 7.0);
     }
-    s.end(home, Some(buttons[tired].word.clone()))
+    s.end(home, all_at.is_none().then(|| buttons[tired].word.clone()))
 }
 
 /// A home without a press, in which somebody says a button's word three times a minute.
 pub(crate) fn empty(home: Home, seconds: f64, buttons: &[Button], c: Chance) -> Scene {
     let mut s = Stage::new(home, seconds, buttons, c);
-    let mut at = s.c.exponential(20.0);
-    while at < seconds - 4.0 {
-        let (word, snr) = (s.c.below(buttons.len()), s.c.between(5.0, 20.0));
-        let source = ["person", "person", "radio"][s.c.below(3)];
-        s.say(word, at, source, snr);
-        at += 1.0 + s.c.exponential(20.0);
-    }
+    s.talked(20.0);
     s.end(home, None)
 }

@@ -5,7 +5,7 @@
 //! Biometrics 38:29, on the same scale.
 
 use super::{LatencyError, Wait, in_order};
-use crate::stats::{Interval, Level, Proportion};
+use crate::stats::{Interval, Level};
 
 /// The curve just after one time.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -14,8 +14,7 @@ pub struct SurvivalPoint {
     pub time: f64,
     /// Share for which the event has not come by then.
     pub survival: f64,
-    /// Pointwise interval. At a survival of exactly 1 or 0 the method gives a single point, which is no claim to certainty
-    /// (see [`SurvivalPoint::interval_is_a_point`]).
+    /// Pointwise interval. At a survival of exactly 1 or 0 the method gives a single point, which is no claim to certainty.
     pub interval: Interval,
     /// Still waiting just before `time`.
     pub at_risk: usize,
@@ -23,13 +22,6 @@ pub struct SurvivalPoint {
     pub events: usize,
     /// Watching ended at `time` without an event.
     pub censored: usize,
-}
-
-impl SurvivalPoint {
-    /// Whether the interval could not be made, because no event or no wait is left (survival exactly 1 or 0).
-    pub fn interval_is_a_point(&self) -> bool {
-        self.survival >= 1.0 || self.survival <= 0.0
-    }
 }
 
 /// A Kaplan-Meier curve.
@@ -82,7 +74,7 @@ fn log_log_interval(survival: f64, greenwood: f64, z: f64, level: Level) -> Inte
 /// use sayso_methods::stats::Level;
 /// let waits = [Wait::ended(1.0), Wait::ended(2.0), Wait::open(5.0), Wait::open(5.0)];
 /// let curve = kaplan_meier(&waits, Level::P95)?;
-/// assert_eq!(curve.point_at(3.0).map(|p| p.survival), Some(0.5));
+/// assert_eq!(curve.points.iter().find(|p| p.time == 2.0).map(|p| p.survival), Some(0.5));
 /// assert_eq!(curve.median(), Some(2.0));
 /// # Ok::<(), sayso_methods::learning::latency::LatencyError>(())
 /// ```
@@ -116,34 +108,6 @@ pub fn kaplan_meier(waits: &[Wait], level: Level) -> Result<SurvivalCurve, Laten
 }
 
 impl SurvivalCurve {
-    /// Longest time watched.
-    pub fn watched_to(&self) -> f64 {
-        self.points.last().map_or(0.0, |p| p.time)
-    }
-
-    /// The point that holds at `time`; `None` before 0 or beyond the watching (unless nobody was left waiting).
-    pub fn point_at(&self, time: f64) -> Option<&SurvivalPoint> {
-        let upto = self.points.partition_point(|p| p.time <= time);
-        let point = self.points.get(upto.checked_sub(1)?)?;
-        let beyond = upto == self.points.len() && time > point.time && point.survival > 0.0;
-        (!beyond).then_some(point)
-    }
-
-    /// Interval at `time`. Where the curve's own is a single point, because nobody (or everybody) has had the event yet, the
-    /// exact one of a share of those watched (Clopper & Pearson 1934): 12 waits without a press leave room for a few.
-    pub fn interval_at(&self, time: f64) -> Option<Interval> {
-        let point = self.point_at(time)?;
-        if !point.interval_is_a_point() {
-            return Some(point.interval);
-        }
-        let kept = point.survival >= 1.0;
-        // Those whose watching ended at the point's own time were watched up to it.
-        let gone = if time > point.time { point.events + point.censored } else { 0 };
-        let watched = if kept { (point.at_risk - gone).max(1) } else { self.events } as u64;
-        let share = Proportion::new(if kept { watched } else { 0 }, watched).ok()?;
-        Some(share.clopper_pearson(self.level))
-    }
-
     /// First time by which the event has come for half; `None` if it never gets there.
     pub fn median(&self) -> Option<f64> {
         self.first_at_or_below_half(|p| p.survival)

@@ -68,7 +68,7 @@ pub(super) const NAMES: &[Row] = &[
         Is,
         "*gesalzen*, salzig*, *salz*, Salzstange*, Kartoffelchips*, Pommes frites, Fritten, *brezel*, *breze*, *schinken*, *wurst*, *würst*, Salami*, Sardelle*, Sojasoße, Sojasauce, Pökelfleisch, Trockenfleisch, Knabbergebäck, Erdnussflips, *aufschnitt, Dörrfleisch",
     ),
-    ("salty snacks", May, "Popcorn, Olive, Oliven, Cracker, Pommes, Chips, *chips"),
+    ("salty snacks", May, "Popcorn, Olive, Oliven, Cracker, Chips, *chips"),
     ("bacon", Is, "*speck*, Bacon"),
     (
         "fatty trimmings",

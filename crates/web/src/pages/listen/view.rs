@@ -36,7 +36,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                 ul {
                     li { (say!(l, listen::near)) }
                     li { (say!(l, listen::plugged)) }
-                    li { (say!(l, listen::one_device)) }
+                    li { (say!(l, listen::several_devices)) }
                     li { (say!(l, listen::out_of_reach, name = page.card.name.as_str())) " " (say!(l, hazards::battery)) }
                 }
             }
