@@ -228,6 +228,7 @@ function wire(root) {
     draw(names);
     const replaces = words.some((w) => w.recorded) && el("p", { class: "hint" }, say("client-enrol-keep-hint"));
     body.replaceChildren(rows, ...(replaces ? [replaces] : []), keep);
+    root.scrollIntoView();
   }
 
   /**
