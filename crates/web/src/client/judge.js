@@ -16,8 +16,7 @@ export async function asked(url, wanted = {}) {
   const response = await fetch(url, { credentials: "same-origin", ...wanted, headers });
   const answer = await response.json().catch(() => undefined);
   if (response.ok && answer) return answer;
-  const problems = (answer?.problems ?? []).map((/** @type {any} */ p) => p.message ?? p.error ?? p.kind);
-  throw new Error([answer?.error, ...problems].filter(Boolean).join(" ") || `${url}: ${response.status}`);
+  throw new Error(answer?.error ?? `${url}: ${response.status}`);
 }
 
 /**

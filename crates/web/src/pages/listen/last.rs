@@ -4,10 +4,10 @@ use crate::page::AnimalPage;
 use axum::Json;
 use axum::response::{IntoResponse, Response};
 use maud::{Markup, html};
-use sayso_model::{Moment, WordCard, WordId};
+use sayso_model::{Moment, WordId};
 use sayso_wording::say;
 use serde::Serialize;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Surest that is shown: a sound is never as certain as a tap.
 const MOST_SURE: f64 = 0.99;
@@ -22,11 +22,9 @@ pub struct Last<'a> {
     said: String,
 }
 
-/// Words of this animal that have a recording in use.
-fn listened(page: &AnimalPage) -> Vec<&WordCard> {
-    let clips = page.story.clips();
-    let recorded = |word| clips.values().any(|c| c.active && c.word == word);
-    page.story.words_of(page.id).into_iter().filter(|w| recorded(w.word)).collect()
+/// Words with a recording in use.
+pub fn recorded(page: &AnimalPage) -> BTreeSet<WordId> {
+    page.story.clips().into_values().filter(|c| c.active).map(|c| c.word).collect()
 }
 
 fn last(page: &AnimalPage) -> Vec<Last<'_>> {
@@ -37,8 +35,10 @@ fn last(page: &AnimalPage) -> Vec<Last<'_>> {
             *known = (heard.at, heard.certainty);
         }
     }
-    listened(page)
+    let (words, recorded) = (page.story.words_of(page.id), recorded(page));
+    words
         .into_iter()
+        .filter(|w| recorded.contains(&w.word))
         .map(|w| {
             let found = newest.get(&w.word);
             let said = found.map_or_else(|| say!(&page.locale, listen::last_never), |f| said(page, *f));

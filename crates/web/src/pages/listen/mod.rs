@@ -4,6 +4,7 @@ mod ear;
 mod last;
 mod view;
 
+pub use last::recorded;
 pub use view::switch;
 
 use crate::page::AnimalPage;

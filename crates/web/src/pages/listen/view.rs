@@ -49,10 +49,10 @@ pub fn view(page: &AnimalPage) -> Markup {
 pub fn switch(page: &AnimalPage) -> Markup {
     let l = &page.locale;
     let words = page.story.words();
-    let clips = page.story.clips();
-    let recorded = |word| clips.values().any(|c| c.active && c.word == word);
-    let (with, without): (Vec<_>, Vec<_>) = page.story.words_of(page.id).into_iter().partition(|w| recorded(w.word));
-    let any = !with.is_empty() || words.values().any(|w| w.active && recorded(w.word));
+    let recorded = last::recorded(page);
+    let (with, without): (Vec<_>, Vec<_>) =
+        page.story.words_of(page.id).into_iter().partition(|w| recorded.contains(&w.word));
+    let any = !with.is_empty() || words.values().any(|w| w.active && recorded.contains(&w.word));
     let socket = (any && page.state.takes_sound).then(|| format!("/api/listen/{}", page.id));
     let module = (any && sayso_ear::MODULE.is_some()).then(|| asset(EAR));
     let several = page.animals().len() > 1;

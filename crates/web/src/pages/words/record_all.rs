@@ -3,6 +3,7 @@
 use super::proof::Judged;
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
+use crate::pages::listen::recorded;
 use maud::{Markup, html};
 use sayso_model::{BoardLayout, WordCard, WordId};
 use sayso_wording::say;
@@ -28,10 +29,11 @@ fn in_order(page: &AnimalPage) -> Vec<&WordCard> {
 /// The page.
 pub async fn show(page: AnimalPage) -> Markup {
     let (l, judged, words) = (&page.locale, Judged::by(&page), in_order(&page));
-    let clips = page.story.clips();
-    let recorded = |word| clips.values().any(|c| c.active && c.word == word);
-    let known: Vec<Word> =
-        words.iter().map(|w| Word { word: w.word, says: w.says.as_str(), recorded: recorded(w.word) }).collect();
+    let recorded = recorded(&page);
+    let known: Vec<Word> = words
+        .iter()
+        .map(|w| Word { word: w.word, says: w.says.as_str(), recorded: recorded.contains(&w.word) })
+        .collect();
     let json = serde_json::to_string(&known).unwrap_or_default();
     layout_with(
         &page,
@@ -50,7 +52,7 @@ pub async fn show(page: AnimalPage) -> Markup {
                 section.card #buttons data-buttons=(json) data-name=(page.card.name) data-test="buttons" data-step="begin" data-card=(format!("/a/{}/words/card", page.id))
                     data-module=[judged.module] data-vocabulary=(judged.vocabulary) data-notebook=[judged.notebook] {
                     h2.first { (say!(l, enrol::all_order)) }
-                    ol { @for w in &words { li { (w.says) @if recorded(w.word) { " " span.quiet { (say!(l, enrol::all_recorded)) } } } } }
+                    ol { @for w in &words { li { (w.says) @if recorded.contains(&w.word) { " " span.quiet { (say!(l, enrol::all_recorded)) } } } } }
                 }
             }
             p { a.link href=(Tab::Words.href(Some(page.id))) { (say!(l, words::back)) } }
