@@ -17,7 +17,7 @@ enrol-all-link = Alle Knöpfe in einem Zug aufnehmen
 enrol-all-title = Alle Knöpfe aufnehmen
 enrol-all-no-words = Dieses Brett hat noch keine Wörter. Füg sie zuerst hinzu, dann nimm ihre Knöpfe auf.
 enrol-all-intro = { $words ->
-    [one] Drück den Knopf, dann stopp. Die Seite schneidet seinen Ton zu und zeigt ihn, bevor etwas behalten wird.
+    [1] Drück den Knopf, dann stopp. Die Seite schneidet seinen Ton zu und zeigt ihn, bevor etwas behalten wird.
    *[other] Drück die { $words } Knöpfe nacheinander in der Reihenfolge unten, mit zwei Sekunden Stille nach jedem. Die Seite schneidet den Ton, benennt ihn nach dieser Reihenfolge und zeigt ihn, bevor etwas behalten wird.
 }
 enrol-all-care = Tu es, während { $name } außer Hörweite ist, und halte die Ohren von den Knöpfen fern.

@@ -18,7 +18,7 @@ enrol-all-link = Record all buttons in one go
 enrol-all-title = Record all buttons
 enrol-all-no-words = There are no words on this board yet. Add them first, then record their buttons.
 enrol-all-intro = { $words ->
-    [one] Press the button, then stop. The page trims its sound and shows it before anything is kept.
+    [1] Press the button, then stop. The page trims its sound and shows it before anything is kept.
    *[other] Press the { $words } buttons one after the other in the order below, with two seconds of quiet after each. The page cuts the sound, names it by that order and shows it before anything is kept.
 }
 enrol-all-care = Do it while { $name } is out of hearing, and keep your ears away from the buttons.

@@ -17,7 +17,7 @@ enrol-all-link = Grabar todos los botones de una vez
 enrol-all-title = Grabar todos los botones
 enrol-all-no-words = Este tablero aún no tiene palabras. Añádelas primero y luego graba sus botones.
 enrol-all-intro = { $words ->
-    [one] Pulsa el botón y para. La página recorta su sonido y lo muestra antes de guardar nada.
+    [1] Pulsa el botón y para. La página recorta su sonido y lo muestra antes de guardar nada.
    *[other] Pulsa los { $words } botones uno tras otro en el orden de abajo, con dos segundos de silencio tras cada uno. La página corta el sonido, lo nombra según ese orden y lo muestra antes de guardar nada.
 }
 enrol-all-care = Hazlo mientras { $name } no pueda oírlo, y mantén los oídos lejos de los botones.

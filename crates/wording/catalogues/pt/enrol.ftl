@@ -17,7 +17,7 @@ enrol-all-link = Gravar todos os botões de uma vez
 enrol-all-title = Gravar todos os botões
 enrol-all-no-words = Este quadro ainda não tem palavras. Adicione-as primeiro e depois grave os botões.
 enrol-all-intro = { $words ->
-    [one] Aperte o botão e pare. A página recorta o som e o mostra antes de guardar qualquer coisa.
+    [1] Aperte o botão e pare. A página recorta o som e o mostra antes de guardar qualquer coisa.
    *[other] Aperte os { $words } botões um depois do outro na ordem abaixo, com dois segundos de silêncio após cada um. A página corta o som, dá os nomes nessa ordem e mostra tudo antes de guardar qualquer coisa.
 }
 enrol-all-care = Faça isso enquanto { $name } não puder ouvir, e mantenha os ouvidos longe dos botões.
