@@ -40,4 +40,4 @@ listen-over = Das Zuhören ist zu Ende; beginne es neu.
 listen-last = Wann jedes zuletzt gehört wurde
 listen-last-never = noch nicht gehört
 listen-last-at = { $when }, { $sure } sicher
-listen-last-hint = Drück einen Knopf: Seine Zeile ändert sich in Sekunden, solange dieses Gerät lauscht. Wenn nicht, sieh nach der Batterie des Knopfs, dann nach seiner Aufnahme.
+listen-last-hint = Drück einen Knopf: Seine Zeile ändert sich in Sekunden, solange dieses Gerät zuhört. Wenn nicht, sieh nach der Batterie des Knopfs, dann nach seiner Aufnahme.

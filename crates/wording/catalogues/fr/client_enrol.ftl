@@ -6,7 +6,7 @@ client-enrol-heard-more = Sûr à { $sure } %, 1 appui.
 client-enrol-unsure = Entendu comme « { $says } », mais sûr à { $sure } % seulement. Rapproche l’appareil ou fais plus de calme, puis refais l’essai. Si cela reste ainsi, enregistre à nouveau.
 client-enrol-nothing = Rien n’a été entendu. Le micro est-il couvert, ou la pile du bouton vide ? Puis refais l’essai.
 client-enrol-too-quiet = Trop faible : seulement { $db } dB au-dessus du bruit de la pièce. Éteins ce qui ronfle ou rapproche l’appareil, puis refais l’essai.
-client-enrol-too-far = Trop loin : { $db } dB plus faible que l’enregistrement. Pose l’appareil à moins de trois mètres du plateau, puis refais l’essai.
+client-enrol-too-far = Trop loin : { $db } dB plus faible que l’enregistrement. Pose l’appareil à moins de trois mètres du tableau, puis refais l’essai.
 client-enrol-wrong-speed = Il a joué { $percent } % plus { $way ->
     [slower] lentement
    *[faster] vite

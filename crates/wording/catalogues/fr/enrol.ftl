@@ -15,7 +15,7 @@ enrol-use-again = L’écouter à nouveau
 enrol-take-out = Ne plus écouter celui-ci
 enrol-all-link = Enregistrer tous les boutons d’un coup
 enrol-all-title = Enregistrer tous les boutons
-enrol-all-no-words = Ce plateau n’a pas encore de mots. Ajoute-les d’abord, puis enregistre leurs boutons.
+enrol-all-no-words = Ce tableau n’a pas encore de mots. Ajoute-les d’abord, puis enregistre leurs boutons.
 enrol-all-intro = { $words ->
     [1] Appuie sur le bouton, puis arrête. La page rogne son son et le montre avant de rien garder.
    *[other] Appuie sur les { $words } boutons l’un après l’autre dans l’ordre ci-dessous, avec deux secondes de calme après chacun. La page découpe le son, le nomme selon cet ordre et le montre avant de rien garder.
