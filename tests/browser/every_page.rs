@@ -94,6 +94,8 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         format!("/sheets/{who}/likes"),
         "/sheets/rules".into(),
         "/sheets/labels".into(),
+        "/sheets/kit".into(),
+        "/record-kit".into(),
         "/homes".into(),
         "/people/home".into(),
         "/people/animal/new".into(),

@@ -130,9 +130,41 @@ export interface Stream {
 /** An open microphone. */
 export interface Microphone {
   rate: number;
+  /** What the browser says it does to the sound. */
+  settings: MediaTrackSettings;
   stop(): Promise<void>;
   /** Asks for sound again where the browser halted it. */
   resume(): void;
+}
+
+/** A recording without a gap. */
+export interface Take {
+  readonly seconds: number;
+  /** Presses marked so far. */
+  readonly marked: number;
+  /** Takes what came; false where sound before it is missing. */
+  add(block: Block): boolean;
+  /** Marks a press at this moment of the device's clock, milliseconds. */
+  mark(now: number): void;
+  /** The sound and the seconds of presses that had `tail` seconds to sound; what comes after those is cut away. */
+  end(tail: number): { samples: Int16Array; presses: number[] };
+}
+
+/** A sound file of a recording kit. */
+export interface KitFile {
+  bytes: Uint8Array<ArrayBuffer>;
+  seconds: number;
+}
+
+/** A recording of a kit; no word where nothing was pressed. */
+export interface KitTake {
+  word: string | null;
+  distance_m: number;
+  room: string;
+  noise: string;
+  marked: string;
+  presses: number[];
+  sound: KitFile;
 }
 
 /** A press as the engine tells it: which clip, seconds since the stream began, and how it sounded. */

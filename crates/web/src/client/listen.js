@@ -59,6 +59,8 @@ function wire(root) {
   let lastBlock = 0;
   /** @type {number | undefined} */
   let mutedAt;
+  /** @type {number | undefined} */
+  let lostAt; // since when there is no sound, though nobody switched it off
   /** @type {Promise<Ear> | undefined} */
   let opening;
   /** @type {string | null | undefined} */
@@ -242,6 +244,8 @@ function wire(root) {
     if (began === undefined) {
       if (offsets.length < STEADY) return early.push({ position, samples });
       began = least;
+      if (lostAt !== undefined) gap(lostAt, began);
+      lostAt = undefined;
       const ours = { rate, began, options, tell, changed: draw };
       stream =
         here && opening
@@ -283,6 +287,7 @@ function wire(root) {
         block,
         (words) => {
           const last = stream;
+          lostAt = lastBlock;
           shut("off", `${say("client-ear-off")} ${words}`);
           last?.end();
         },

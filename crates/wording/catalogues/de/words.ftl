@@ -109,7 +109,6 @@ words-stage = { $stage ->
     [invite] einladen
    *[converse] sich unterhalten
 }
-words-figures-say = – die Zahlen sprechen für: { $stage }
 words-on-another = ist schon auf einem anderen Knopf; wähle ein anderes Wort, oder öffne jene Karte
 words-gives-nothing = nichts: es sagt nur etwas
 words-new-title = Ein neues Wort

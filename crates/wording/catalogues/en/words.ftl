@@ -109,7 +109,6 @@ words-stage = { $stage ->
     [invite] invite
    *[converse] converse
 }
-words-figures-say = – the figures point to: { $stage }
 words-on-another = is on another button already; choose another word, or open that card
 words-gives-nothing = nothing: it only says something
 words-new-title = A new word

@@ -109,7 +109,6 @@ words-stage = { $stage ->
     [invite] invitar
    *[converse] conversar
 }
-words-figures-say = – las cifras apuntan a: { $stage }
 words-on-another = ya está en otro botón; elige otra palabra, o abre esa ficha
 words-gives-nothing = nada: solo dice algo
 words-new-title = Una palabra nueva

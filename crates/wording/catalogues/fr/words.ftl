@@ -106,7 +106,6 @@ words-stage = { $stage ->
     [invite] inviter
    *[converse] converser
 }
-words-figures-say = – les chiffres indiquent : { $stage }
 words-on-another = est déjà sur un autre bouton ; choisis un autre mot, ou ouvre cette fiche
 words-gives-nothing = rien : il dit seulement quelque chose
 words-new-title = Un nouveau mot

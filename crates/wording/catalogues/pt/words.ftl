@@ -109,7 +109,6 @@ words-stage = { $stage ->
     [invite] convidar
    *[converse] conversar
 }
-words-figures-say = – os números apontam para: { $stage }
 words-on-another = já está em outro botão; escolha outra palavra, ou abra essa ficha
 words-gives-nothing = nada: só diz algo
 words-new-title = Uma palavra nova

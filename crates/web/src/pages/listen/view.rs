@@ -2,6 +2,7 @@ use super::last;
 use crate::assets::{EAR, asset};
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
+use crate::pages::kit;
 use maud::{Markup, html};
 use sayso_store::SNIPPET_DAYS;
 use sayso_wording::say;
@@ -40,6 +41,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                     li { (say!(l, listen::out_of_reach, name = page.card.name.as_str())) " " (say!(l, hazards::battery)) }
                 }
             }
+            p { a.link href=(kit::HREF) { (say!(l, kit::lead)) } }
             p { a.link href=(Tab::Board.href(Some(page.id))) { (say!(l, listen::to_board)) } }
         },
     )

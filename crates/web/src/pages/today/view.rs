@@ -7,6 +7,8 @@ use crate::page::AnimalPage;
 use crate::pages::log;
 use crate::pages::people::steps::steps as set_up;
 use maud::{Markup, html};
+use sayso_advisor::advice::{Act, Because, Reason};
+use sayso_advisor::hint::Hint;
 use sayso_advisor::plan::Plan;
 use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
@@ -49,12 +51,19 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
 /// What concerns its wellbeing: what to do and whom to ask in the open, why behind the tap.
 fn welfare(page: &AnimalPage, a: &Advice) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
+    let asks = a.act == Act::GiveSpace;
+    // What does not vanish with the day is named: what it was, when last, and whether it comes back.
+    let lasts = |why: &&Reason| matches!(why.fact, Because::LastingSigns { .. } | Because::Recurring { .. });
+    let seen: Vec<String> = a.because.iter().filter(lasts).map(|why| words_of::because(l, name, &why.fact)).collect();
     html! {
         section.stop.advice data-test="advice" data-topic=(format!("{:?}", Topic::Welfare)) {
             p.act { (words_of::act(l, name, &a.act)) }
+            // Whom to ask stands in the open: where the act does not name them, its caution does.
+            @if asks { (cautions(page, a)) }
+            @for seen in &seen { p.hint { (seen) } }
             details {
                 summary { (say!(l, today::why, sure = words_of::sure(l, a.sure))) }
-                (cautions(page, a))
+                @if !asks { (cautions(page, a)) }
                 (reasons(page, a))
             }
         }
@@ -85,16 +94,26 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
 
 fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
+    let of = |hint: &Hint| -> Vec<&str> {
+        plan.words.iter().filter(|w| w.hint.as_ref() == Some(hint)).map(|w| w.word.says.as_str()).collect()
+    };
     html! {
         ul.short {
             @for w in &plan.words {
                 li {
                     @let planned = words_of::planned(l, w);
-                    @match &w.hint {
+                    @match w.hint.as_ref().filter(|hint| of(hint).len() == 1) {
                         Some(hint) => (say!(l, today::planned, planned = planned, hint = words_of::hint(l, name, hint))),
                         None => (planned),
                     }
                 }
+            }
+        }
+        // What several words share is said once.
+        @for (i, hint) in plan.words.iter().enumerate().filter_map(|(i, w)| Some((i, w.hint.as_ref()?))) {
+            @let words = of(hint);
+            @if words.len() > 1 && plan.words[..i].iter().all(|w| w.hint.as_ref() != Some(hint)) {
+                p.hint data-test="shared-hint" { (say!(l, today::hint_for, words = l.and(&words), hint = words_of::hint(l, name, hint))) }
             }
         }
         p { a.button.primary.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::start)) } }
