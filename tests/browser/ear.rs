@@ -103,6 +103,7 @@ async fn the_page_hears_by_itself_and_only_presses_leave_it() {
     browser.until("kept for offline", KEPT).await;
     browser.tap("fold-microphone").await;
     assert!(browser.text("listen-way").await.starts_with("This device hears by itself"));
+    assert_eq!(browser.text("last-heard").await.matches("not heard yet").count(), 4);
     let asks = "return document.querySelector('[data-ear=keeping]').checkVisibility()";
     assert_eq!(browser.page.execute(asks, vec![]).await.unwrap(), false, "no sound is kept, so nothing asks for it");
     browser.tap("listen-switch").await;
@@ -113,6 +114,8 @@ async fn the_page_hears_by_itself_and_only_presses_leave_it() {
     browser.until("all", "return Number(document.getElementById('listen').dataset.heard) >= 6").await;
     browser.picture("ear-offline").await;
     assert!(heard(notebook.dir.path()).await.len() < 6, "the notebook is away");
+    let last = browser.text("last-heard").await;
+    assert!(!last.contains("not heard yet") && last.matches("% sure").count() == 4, "each word was heard: {last}");
     browser.tap("listen-switch").await;
     browser.until("off", OFF).await;
     assert_eq!(browser.text("listen-state").await, "Off. 6 presses were heard.");

@@ -80,6 +80,7 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         format!("/a/{who}/words/new"),
         format!("/a/{who}/words/card/{word}"),
         format!("/a/{who}/words/board"),
+        format!("/a/{who}/words/record"),
         format!("/a/{who}/ideas"),
         format!("/people/animal/{who}/food"),
         format!("/a/{who}/checks"),

@@ -2,8 +2,8 @@
 
 import { button, el, find, text } from "./dom.js";
 import { inWords, noMicrophone, openMicrophone } from "./microphone.js";
-import { trimmed, wav } from "./recorder.js";
 import { number, say } from "./say.js";
+import { trimmed, wav } from "./sound.js";
 import { makeTake } from "./take.js";
 import { tar } from "./tar.js";
 

@@ -3,6 +3,7 @@
 
 import { button, el, find, text } from "./dom.js";
 import { gaps, hearsHere, makeEar, noteGap, openEar, prepare, scripts } from "./ear.js";
+import { heardAt, keepFresh } from "./last.js";
 import { inWords, noMicrophone, openMicrophone } from "./microphone.js";
 import { begin, rows } from "./outbox.js";
 import { number, say, timeSeconds } from "./say.js";
@@ -24,6 +25,12 @@ const SLOW_S = 2;
 /** @param {string | number} at */
 const clock = (at) => timeSeconds(new Date(at));
 
+/** @param {number} confidence */
+const sure = (confidence) => Math.min(99, Math.round(100 * confidence));
+
+/** @param {{ at: string | number, confidence: number }} press */
+const lastSays = ({ at, confidence }) => say("client-ear-last", { time: clock(at), sure: sure(confidence) });
+
 /** @param {HTMLElement} root */
 function wire(root) {
   /** @param {string} name */
@@ -31,6 +38,9 @@ function wire(root) {
   /** The box "only this animal uses the board", where there are several. @type {HTMLInputElement | null} */
   const only = root.querySelector("[data-ear=only]");
   const onOff = at("switch");
+  /** When each word was last heard. @type {HTMLElement | null} */
+  const lastHeard = root.querySelector("[data-ear=last]");
+  if (lastHeard) keepFresh(lastHeard);
   /** @type {any[]} */
   const heard = [];
   /** @type {Microphone | undefined} */
@@ -170,6 +180,7 @@ function wire(root) {
       listening(listenedFor);
     }
     if (kind === "heard") {
+      if (lastHeard) heardAt(lastHeard, content.says, new Date(content.at).getTime(), lastSays(content));
       heard.unshift(content);
       root.dataset.heard = String(heard.length);
       navigator.vibrate?.(10);
@@ -183,11 +194,8 @@ function wire(root) {
           el(
             "span",
             { class: "quiet num" },
-            say("client-ear-press", {
-              time: clock(content.at),
-              sure: Math.min(99, Math.round(100 * content.confidence)),
-              state: content.state,
-            }) + (content.kept ? `; ${say("client-ear-kept")}` : ""),
+            say("client-ear-press", { time: clock(content.at), sure: sure(content.confidence), state: content.state }) +
+              (content.kept ? `; ${say("client-ear-kept")}` : ""),
           ),
         ),
       );

@@ -56,6 +56,7 @@ help-to = Zieldatei; ohne Angabe die Standardausgabe
 help-command-enrol = Eine Tondatei (WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF oder WebM) oder was das Mikrofon hört als Aufnahme des Knopfs eines Wortes hinterlegen und prüfen
 help-enrol-word = Was der Knopf sagt, oder die Kennung des Wortes
 help-record = Stattdessen so viele Sekunden über das Mikrofon dieses Rechners aufnehmen; das Programm muss damit gebaut sein
+help-another-button = Das Wort hat noch einen Knopf: die Aufnahme neben die benutzten legen, statt sie zu ersetzen
 help-enrol-file = Die Tondatei
 help-command-clips = Alle Aufnahmen prüfen: Länge, Lautstärke, Rauschen, und welche sich zu ähnlich sind
 help-command-listen = In Tondateien oder einem Strom von Werten auf Knöpfe hören und je Druck ein JSON-Objekt ausgeben

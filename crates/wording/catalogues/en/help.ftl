@@ -58,6 +58,7 @@ help-to = File to write; standard output if left out
 help-command-enrol = Enrol a sound file (WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF or WebM), or what the microphone hears, as the recording on a word's button, and check it
 help-enrol-word = What the button says, or the id of the word
 help-record = Record so many seconds through this machine's microphone instead; the program must have been built with it
+help-another-button = The word has another button: keep the recording beside those in use, instead of in their place
 help-enrol-file = The sound file
 help-command-clips = Check all recordings: length, loudness, noise, and which are too alike
 help-command-listen = Listen for buttons in sound files or a stream of samples, and print one JSON object a press

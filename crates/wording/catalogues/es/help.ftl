@@ -56,6 +56,7 @@ help-to = Archivo que se escribe; la salida estándar si falta
 help-command-enrol = Guardar un archivo de sonido (WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF o WebM), o lo que oye el micrófono, como grabación del botón de una palabra, y revisarla
 help-enrol-word = Lo que dice el botón, o el identificador de la palabra
 help-record = Grabar en su lugar tantos segundos con el micrófono de este equipo; el programa debe estar compilado con él
+help-another-button = La palabra tiene otro botón: guardar la grabación junto a las que están en uso, en vez de en su lugar
 help-enrol-file = El archivo de sonido
 help-command-clips = Revisar todas las grabaciones: duración, volumen, ruido y cuáles se parecen demasiado
 help-command-listen = Escuchar botones en archivos de sonido o en un flujo de muestras, e imprimir un objeto JSON por pulsación

@@ -56,6 +56,7 @@ help-to = Fichier à écrire ; la sortie standard par défaut
 help-command-enrol = Ranger un fichier son (WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF ou WebM), ou ce que le micro entend, comme enregistrement du bouton d’un mot, et le vérifier
 help-enrol-word = Ce que dit le bouton, ou l’identifiant du mot
 help-record = Enregistrer plutôt ce nombre de secondes par le micro de cette machine ; le programme doit être construit avec
+help-another-button = Le mot a un autre bouton : garder l’enregistrement à côté de ceux en usage, au lieu de les remplacer
 help-enrol-file = Le fichier son
 help-command-clips = Vérifier tous les enregistrements : durée, volume, bruit, et lesquels se ressemblent trop
 help-command-listen = Écouter des boutons dans des fichiers son ou un flux d’échantillons, et imprimer un objet JSON par appui

@@ -56,6 +56,7 @@ help-to = Arquivo a escrever; a saída padrão se faltar
 help-command-enrol = Guardar um arquivo de som (WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF ou WebM), ou o que o microfone ouve, como gravação do botão de uma palavra, e verificá-la
 help-enrol-word = O que o botão diz, ou o identificador da palavra
 help-record = Gravar em vez disso tantos segundos com o microfone deste computador; o programa tem de ter sido compilado com ele
+help-another-button = A palavra tem outro botão: guardar a gravação ao lado das que estão em uso, em vez de no lugar delas
 help-enrol-file = O arquivo de som
 help-command-clips = Verificar todas as gravações: duração, volume, ruído e quais se parecem demais
 help-command-listen = Ouvir botões em arquivos de som ou em um fluxo de amostras, e imprimir um objeto JSON por aperto
