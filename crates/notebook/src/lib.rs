@@ -11,6 +11,7 @@ mod notebook;
 mod pictures;
 mod proof;
 mod recordings;
+mod speeds;
 mod vocabulary;
 
 pub use diary::{Diary, NotLogged, UNSURE};
@@ -20,4 +21,5 @@ pub use notebook::{NoNotebook, Notebook, existing};
 pub use pictures::{NoPicture, look, picture, word_pictures};
 pub use proof::{cut, prove};
 pub use recordings::{Enrolment, NoSound, Recording, Replaces, enrol, recordings};
+pub use speeds::speeds;
 pub use vocabulary::{Listened, NoVocabulary, Vocabulary, vocabulary};

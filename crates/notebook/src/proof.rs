@@ -12,7 +12,7 @@ use sayso_store::{Store, StoreError};
 /// # Errors
 /// [`NoVocabulary`]; of a word without a recording in use [`ListenError::NoClips`].
 pub async fn prove(store: &Store, story: &Story, word: WordId, bytes: Vec<u8>) -> Result<Proof, NoVocabulary> {
-    let known = vocabulary(store, story, Pace::Page).await?;
+    let known = vocabulary(store, story, Pace::Page, None).await?;
     let work = tokio::task::spawn_blocking(move || match Clip::from_bytes("", bytes) {
         Ok(sound) => prove_by(&known.enrolled, &word.to_string(), &sound),
         // A microphone that gives nothing at all.

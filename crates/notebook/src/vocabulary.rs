@@ -1,8 +1,9 @@
 //! What is listened for: the recordings in use, as the engine holds them.
 
 use crate::recordings::{NoSound, recordings};
+use crate::speeds::speeds;
 use sayso_listen::{Clip, Enrolled, ListenError, Pace};
-use sayso_model::{Story, WordId};
+use sayso_model::{Moment, Story, WordId};
 use sayso_store::{Store, StoreError};
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -44,17 +45,28 @@ pub enum NoVocabulary {
     Store(#[from] StoreError),
 }
 
-/// Every recording in use, ready to be listened for.
+/// Every recording in use, ready to be listened for: at the speeds its button is known by at a moment ([`speeds`]), else at
+/// the usual ones.
 ///
 /// # Errors
 /// [`NoVocabulary`].
-pub async fn vocabulary(store: &Store, story: &Story, pace: Pace) -> Result<Vocabulary, NoVocabulary> {
+pub async fn vocabulary(
+    store: &Store,
+    story: &Story,
+    pace: Pace,
+    at: Option<Moment>,
+) -> Result<Vocabulary, NoVocabulary> {
+    let known = at.map(|at| speeds(story, at)).unwrap_or_default();
     let (mut clips, mut words, mut left_out) = (Vec::new(), BTreeMap::new(), Vec::new());
     for recording in recordings(store, story).await? {
         match recording.sound {
             Ok(clip) => {
                 let name = recording.card.word.to_string();
-                clips.push(Clip::from_samples(name.clone(), clip.samples().to_vec(), clip.rate())?);
+                let own = Clip::from_samples(name.clone(), clip.samples().to_vec(), clip.rate())?;
+                clips.push(match known.get(&recording.card.clip) {
+                    Some(speeds) => own.at_speeds(*speeds),
+                    None => own,
+                });
                 let word = Listened { word: recording.card.word, says: recording.says, seconds: 0.0 };
                 let listened = words.entry(name).or_insert(word);
                 listened.seconds = listened.seconds.max(clip.seconds());

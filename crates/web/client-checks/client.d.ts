@@ -182,6 +182,7 @@ export interface Parts {
   memory: WebAssembly.Memory;
   room(samples: number): number;
   clip(rate: number, word: number): number;
+  at_speeds(centre: number, width: number): void;
   begin(rate: number): number;
   prove(rate: number, word: number): number;
   cut(rate: number): number;
@@ -196,7 +197,7 @@ export interface Parts {
 
 /** One ear. */
 export interface Engine {
-  clip(samples: Float32Array, rate: number, word: number): void;
+  clip(samples: Float32Array, rate: number, word: number, speeds?: [number, number]): void;
   prove(samples: Float32Array, rate: number, word: number): Proof;
   cut(samples: Float32Array, rate: number): Stretches;
   begin(rate: number): void;
@@ -208,8 +209,14 @@ export interface Engine {
 
 /** What the page asks of the engine's worker, one of these a message. */
 export interface ToEar {
-  /** `words`: for each clip the place of the first that says the same. */
-  open: { module: ArrayBuffer; clips: Float32Array[]; words: number[]; clipRate: number };
+  /** `words`: for each clip the place of the first that says the same; `speeds`: what to listen for, slowest and fastest. */
+  open: {
+    module: ArrayBuffer;
+    clips: Float32Array[];
+    words: number[];
+    speeds: ([number, number] | undefined)[];
+    clipRate: number;
+  };
   begin: { stream: string; rate: number };
   sound: Piece;
   prove: Taken & { word: number };
@@ -287,7 +294,7 @@ export interface Vocabulary {
   home: string;
   zone: string;
   rate: number;
-  words: { word: string; says: string; clip: string }[];
+  words: { word: string; says: string; clip: string; speeds?: [number, number] }[];
   left_out: string[];
 }
 

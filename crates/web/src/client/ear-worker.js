@@ -49,9 +49,9 @@ function anew(position) {
 
 /** @type {{ [K in keyof ToEar]: (content: ToEar[K]) => unknown }} */
 const asked = {
-  async open({ module, clips, words, clipRate }) {
+  async open({ module, clips, words, speeds, clipRate }) {
     engine = await makeEngine(await WebAssembly.compile(module));
-    clips.forEach((clip, i) => engine.clip(clip, clipRate, words[i]));
+    clips.forEach((clip, i) => engine.clip(clip, clipRate, words[i], speeds[i]));
     if (clips.length) engine.begin(clipRate); // the clips are worked out now, while the microphone is asked for
     tell({ ready: { bytes: engine.bytes() } });
   },

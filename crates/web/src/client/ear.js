@@ -92,7 +92,8 @@ export async function openEar(where) {
     const sounds = clips.map((c) => new Float32Array(c));
     // A word with several buttons has several clips and is one word: named by the first.
     const firsts = words.words.map((w) => words.words.findIndex((first) => first.word === w.word));
-    const open = { module: code, clips: sounds, words: firsts, clipRate: words.rate };
+    const speeds = words.words.map((w) => w.speeds);
+    const open = { module: code, clips: sounds, words: firsts, speeds, clipRate: words.rate };
     worker.postMessage({ open }, [code, ...clips]);
     const { bytes: size } = await ready;
     return { worker, words, bytes: size };

@@ -58,10 +58,16 @@ export async function makeEngine(module) {
   };
 
   return {
-    /** Takes the next clip; `word` is the place of the first clip that says the same, by which presses name it. */
-    clip(samples, rate, word) {
+    /**
+     * Takes the next clip; `word` is the place of the first clip that says the same, by which presses name it; `speeds` the
+     * slowest and the fastest to listen for.
+     */
+    clip(samples, rate, word, speeds) {
       write(samples);
       sound(parts.clip(rate, word));
+      if (!speeds) return; // kept by an earlier version: at the usual ones
+      const [low, high] = speeds;
+      parts.at_speeds((low + high) / 2, (high - low) / 2);
     },
     /** What comes of a proof: in these samples the button of the word was pressed once. */
     prove(samples, rate, word) {

@@ -56,7 +56,7 @@ impl Hearing {
         animal: Option<AnimalId>,
         begin: &Begin,
     ) -> Result<Self, Error> {
-        let vocabulary = vocabulary(store, story, Pace::Live).await.map_err(|e| match e {
+        let vocabulary = vocabulary(store, story, Pace::Live, Some(begin.began)).await.map_err(|e| match e {
             NoVocabulary::Nothing(_) => Error::Unavailable(words!(listen::nothing_recorded)),
             NoVocabulary::Sound(e) => Error::Unavailable(e.into()),
             NoVocabulary::Store(e) => e.into(),
