@@ -9,6 +9,7 @@ mod keep;
 mod names;
 mod notebook;
 mod pictures;
+mod proof;
 mod recordings;
 mod vocabulary;
 
@@ -17,5 +18,6 @@ pub use keep::{NotKept, Pen, keep};
 pub use names::{NotNamed, animal_named, reward_named, word_named};
 pub use notebook::{NoNotebook, Notebook, existing};
 pub use pictures::{NoPicture, look, picture, word_pictures};
-pub use recordings::{Enrolment, NoSound, Recording, enrol, recordings};
+pub use proof::{cut, prove};
+pub use recordings::{Enrolment, NoSound, Recording, Replaces, enrol, recordings};
 pub use vocabulary::{Listened, NoVocabulary, Vocabulary, vocabulary};

@@ -14,13 +14,14 @@ pub struct Listened {
     pub word: WordId,
     /// What the button says.
     pub says: String,
-    /// Length of its recording.
+    /// Length of its longest recording.
     pub seconds: f64,
 }
 
 /// The recordings of a notebook as the engine holds them.
 pub struct Vocabulary {
-    /// The clips. The engine's names are ids of words, since two words may say the same.
+    /// The clips. The engine's names are ids of words, since two words may say the same; a word with several buttons has
+    /// several clips of one name.
     pub enrolled: Arc<Enrolled>,
     /// The words by the engine's name.
     pub words: BTreeMap<String, Listened>,
@@ -53,9 +54,10 @@ pub async fn vocabulary(store: &Store, story: &Story, pace: Pace) -> Result<Voca
         match recording.sound {
             Ok(clip) => {
                 let name = recording.card.word.to_string();
-                let listened = Listened { word: recording.card.word, says: recording.says, seconds: clip.seconds() };
                 clips.push(Clip::from_samples(name.clone(), clip.samples().to_vec(), clip.rate())?);
-                words.insert(name, listened);
+                let word = Listened { word: recording.card.word, says: recording.says, seconds: 0.0 };
+                let listened = words.entry(name).or_insert(word);
+                listened.seconds = listened.seconds.max(clip.seconds());
             }
             Err(why) => left_out.push((recording.says, why)),
         }

@@ -267,7 +267,8 @@ mod tests {
         });
         let sound = wav(tone.collect::<Vec<_>>().into_iter(), RATE);
         let story = store.story(home).await.unwrap();
-        let done = sayso_notebook::enrol(&store, home, &story, &card, sound).await.unwrap();
+        let done =
+            sayso_notebook::enrol(&store, home, &story, &card, sound, sayso_notebook::Replaces::All).await.unwrap();
         store.append(done.cards.into_iter().map(|c| event(c.into())).collect()).await.unwrap();
         (store, home, word)
     }
