@@ -15,6 +15,7 @@ const NOT_LOOKED_AT: &[(&str, &str)] = &[
     ("/a/{}/heard/{}/sound", "a sound"),
     ("/a/{}/ear", "what the ear in the page listens for, for a script"),
     ("/a/{}/ear/{}", "a sound"),
+    ("/a/{}/ear/last", "when each word was last heard, for a script"),
     ("/exchange/archive.tar", "a file"),
     ("/exchange/backup.sayso", "a file"),
     ("/sheets/rules.pdf", "a PDF; its structure is held by the tests of paper"),
