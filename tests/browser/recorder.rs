@@ -133,6 +133,6 @@ async fn all_buttons_are_recorded_in_one_go_named_kept_and_proved() {
     for (w, word) in notebook.words.iter().enumerate() {
         let clip = story.clips().into_values().find(|c| c.word == *word).expect("a recording").clone();
         let true_s = say(w as u64, 0).len() as f64 / RATE as f64;
-        assert!((clip.seconds.get() - true_s).abs() < 0.25, "word {w}: {} s, in truth {true_s}", clip.seconds.get());
+        assert!((clip.seconds.get() - true_s).abs() < 0.35, "word {w}: {} s, in truth {true_s}", clip.seconds.get());
     }
 }
