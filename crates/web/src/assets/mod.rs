@@ -37,6 +37,7 @@ static FILES: &[Asset] = &[
     ("client/take.js", JS, include_str!("../client/take.js")),
     ("client/tar.js", JS, include_str!("../client/tar.js")),
     ("client/listen.js", JS, include_str!("../client/listen.js")),
+    ("client/meter.js", JS, include_str!("../client/meter.js")),
     ("client/microphone.js", JS, include_str!("../client/microphone.js")),
     ("client/recorder.js", JS, include_str!("../client/recorder.js")),
     ("client/buttons.js", JS, include_str!("../client/buttons.js")),

@@ -1,12 +1,13 @@
 // All buttons recorded in one go: pressed in order, cut at the pauses, named by that order, kept, and proved one by one.
 
 import { button, el, text } from "./dom.js";
-import { asked, canJudge, openJudge, sent } from "./judge.js";
+import { asked, canJudge, openJudge, reason, sent } from "./judge.js";
+import { loudness, meter } from "./meter.js";
 import { inWords, noMicrophone } from "./microphone.js";
 import { compared, dropped, inOrder, renamed, skipped } from "./naming.js";
 import { makeProof } from "./proof.js";
 import { number, say } from "./say.js";
-import { loudness, take, wav } from "./sound.js";
+import { take, wav } from "./sound.js";
 import { wave } from "./wave.js";
 
 /** @import { Judge, Stretch, Taken, Taking } from "../../client-checks/client" */
@@ -17,22 +18,12 @@ import { wave } from "./wave.js";
 const MOST_S = 150; // what a notebook takes at once, at any rate of a microphone
 const LOOK_S = 2;
 
-/** @param {unknown} error */
-const why = (error) => (error instanceof Error ? error.message : String(error));
-
 /** @param {HTMLElement} root */
 function wire(root) {
   /** @type {Word[]} */
   const words = JSON.parse(root.dataset.buttons ?? "[]");
   const said = el("p", { role: "status", "data-test": "buttons-state" });
-  const level = el("meter", {
-    class: "wide",
-    min: 0,
-    max: 1,
-    value: 0,
-    "aria-label": say("client-ear-loudness"),
-    hidden: true,
-  });
+  const level = meter();
   const body = el("div", { class: "stack" });
   const go = button(say("client-enrol-begin"), "buttons-go", () => (taking ? taking.stop() : start()), {
     class: "primary wide",
@@ -118,7 +109,7 @@ function wire(root) {
       step("record");
       go.disabled = false;
     } catch (error) {
-      halted(error instanceof DOMException ? inWords(error) : say("client-enrol-failed", { why: why(error) }));
+      halted(error instanceof DOMException ? inWords(error) : say("client-enrol-failed", { why: reason(error) }));
     }
   }
 
@@ -135,7 +126,7 @@ function wire(root) {
       if (sounds.length === 0) halted(say("client-enrol-none"));
       else chosen(taken, sounds);
     } catch (error) {
-      halted(say("client-enrol-failed", { why: why(error) }));
+      halted(say("client-enrol-failed", { why: reason(error) }));
     }
   }
 
@@ -214,7 +205,7 @@ function wire(root) {
             const url = URL.createObjectURL(new Blob([wav(pieces[i], rate)], { type: "audio/wav" }));
             const audio = new Audio(url);
             audio.onended = () => URL.revokeObjectURL(url);
-            audio.play().catch((error) => text(said, why(error)));
+            audio.play().catch((error) => text(said, reason(error)));
           }),
           name !== null && button(say("client-enrol-drop"), `drop-${i}`, () => draw(dropped(names, i, words.length))),
           typeof name === "number" &&
@@ -252,7 +243,7 @@ function wire(root) {
         done.push(word);
         for (const finding of told.findings) notes.append(el("li", {}, el("strong", {}, word.says), ` ${finding}`));
       } catch (error) {
-        const words = say("client-enrol-not-kept", { says: word.says, why: why(error) });
+        const words = say("client-enrol-not-kept", { says: word.says, why: reason(error) });
         notes.append(el("li", { class: "caution", "data-test": "not-kept" }, words));
       }
     }

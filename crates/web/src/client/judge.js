@@ -7,6 +7,12 @@ import { wav } from "./sound.js";
 /** @import { FromEar, Judge, Taken, ToEar, Vocabulary } from "../../client-checks/client" */
 
 /**
+ * What an error says.
+ * @param {unknown} error
+ */
+export const reason = (error) => (error instanceof Error ? error.message : String(error));
+
+/**
  * Sends what was asked for as JSON; an error says why in words.
  * @param {string} url
  * @param {RequestInit} [wanted]

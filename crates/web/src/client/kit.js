@@ -1,11 +1,13 @@
 // Records a button from close by and at several distances, and saves it all as one file on this device. Nothing is sent.
 
 import { button, el, find, text } from "./dom.js";
+import { loudness, meter } from "./meter.js";
 import { inWords, noMicrophone, openMicrophone } from "./microphone.js";
 import { number, say } from "./say.js";
-import { trimmed, wav } from "./sound.js";
+import { recording, wav } from "./sound.js";
 import { makeTake } from "./take.js";
 import { tar } from "./tar.js";
+import { hex } from "./uuid.js";
 
 /** @import { Block, KitFile, KitTake, Microphone, Take } from "../../client-checks/client" */
 
@@ -15,7 +17,6 @@ const EVERY_S = 6;
 const WITHOUT_S = 180;
 const WITHOUT_LEAST_S = 20;
 const CLIP_S = 4;
-const CLIP_LEAST_S = 0.15;
 const TAIL_S = 1.5; // after the end of a clip, for its echo and a late finger
 const SHOWN_NOW_S = 1;
 const TICK_MS = 100;
@@ -45,14 +46,7 @@ function wire(root) {
   };
   // Read from afar. While it records nothing is read out: a voice would be in the recording.
   const now = el("p", { class: "kit-now num", "data-test": "kit-now", "aria-live": "off", hidden: true });
-  const level = el("meter", {
-    class: "wide",
-    min: 0,
-    max: 1,
-    value: 0,
-    "aria-label": say("client-ear-loudness"),
-    hidden: true,
-  });
+  const level = meter();
   const mark = el(
     "button",
     { type: "button", class: "primary wide kit-mark", "data-test": "kit-mark", hidden: true },
@@ -130,7 +124,7 @@ function wire(root) {
       /** @param {Block} block */
       const add = (block) => {
         if (!take) return early.push(block);
-        level.value = block.peak > 0 ? Math.max(0, 1 + Math.log10(block.peak) / 3) : 0;
+        level.value = loudness(block.peak);
         if (!take.add(block)) end(false, say("client-kit-interrupted"));
         return undefined;
       };
@@ -160,12 +154,12 @@ function wire(root) {
       return take.seconds < CLIP_S;
     });
     if (!done) return;
-    const clip = trimmed(done.take.end(0).samples, done.rate);
-    const seconds = clip.length / done.rate;
-    if (seconds < CLIP_LEAST_S || clip.every((s) => s === 0)) {
+    const found = recording({ samples: done.take.end(0).samples, rate: done.rate });
+    if (!found) {
       text(said.clip, say("client-ear-record-nothing"));
       return;
     }
+    const { clip, seconds } = found;
     const word = written("kit-word");
     buttons.set(word, { about: written("kit-button"), clip: { bytes: new Uint8Array(wav(clip, done.rate)), seconds } });
     unsaved = true;
@@ -295,7 +289,7 @@ function wire(root) {
     const sound = async (name, { bytes, seconds }) => {
       files.push({ name, bytes });
       const hash = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
-      return { file: name, sha256: [...hash].map((b) => b.toString(16).padStart(2, "0")).join(""), seconds };
+      return { file: name, sha256: hex(hash), seconds };
     };
     const at = new Date();
     const manifest = {

@@ -4,6 +4,7 @@
 import { button, el, find, text } from "./dom.js";
 import { gaps, hearsHere, makeEar, noteGap, openEar, prepare, scripts } from "./ear.js";
 import { heardAt, keepFresh } from "./last.js";
+import { loudness } from "./meter.js";
 import { inWords, noMicrophone, openMicrophone } from "./microphone.js";
 import { begin, rows } from "./outbox.js";
 import { number, say, timeSeconds } from "./say.js";
@@ -140,7 +141,7 @@ function wire(root) {
 
   function draw() {
     if (root.dataset.state !== "on" || !stream) return;
-    at("level").value = peak > 0 ? Math.max(0, 1 + Math.log10(peak) / 3) : 0;
+    at("level").value = loudness(peak);
     if (peak > QUIET_PEAK) lastLoud = Date.now();
     peak = 0;
     const quiet = Date.now() - lastLoud > 20_000;

@@ -1,10 +1,11 @@
 // The proof of a recording: the button is pressed once more, and the page says whether it was heard, and if not, why.
 
 import { button, el, text } from "./dom.js";
-import { canJudge, openJudge, saysOf } from "./judge.js";
+import { canJudge, openJudge, reason, saysOf } from "./judge.js";
+import { loudness, meter } from "./meter.js";
 import { inWords, noMicrophone } from "./microphone.js";
 import { number, say } from "./say.js";
-import { loudness, pressed, take } from "./sound.js";
+import { pressed, take } from "./sound.js";
 
 /** @import { Judge, Proof, Taken, Taking, Vocabulary } from "../../client-checks/client" */
 
@@ -57,14 +58,7 @@ export function proofSays(proof, says, vocabulary) {
  */
 export function makeProof(root, { word, says, where, first = false, ended = () => {} }) {
   const said = el("p", { role: "status", "data-test": "proof-state" });
-  const level = el("meter", {
-    class: "wide",
-    min: 0,
-    max: 1,
-    value: 0,
-    "aria-label": say("client-ear-loudness"),
-    hidden: true,
-  });
+  const level = meter();
   /** @type {Taking | undefined} */
   let taking;
   const go = button(say("client-enrol-prove"), "prove", () => (taking ? taking.stop() : start()), {
@@ -152,7 +146,7 @@ export function makeProof(root, { word, says, where, first = false, ended = () =
       const proof = await judge.prove(taken, word);
       outcome(proof.outcome, proofSays(proof, says, judge.vocabulary));
     } catch (error) {
-      outcome("wrong", say("client-enrol-failed", { why: error instanceof Error ? error.message : String(error) }));
+      outcome("wrong", say("client-enrol-failed", { why: reason(error) }));
     }
     judge?.close();
     go.disabled = false;

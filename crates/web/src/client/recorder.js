@@ -1,14 +1,14 @@
 // Records a button's sound and puts it into the upload form as a WAV file; what follows is the same as for any file.
 
 import { button, el, find, text } from "./dom.js";
+import { loudness, meter } from "./meter.js";
 import { inWords, noMicrophone } from "./microphone.js";
 import { number, say } from "./say.js";
-import { loudness, take, trimmed, wav } from "./sound.js";
+import { recording, take, wav } from "./sound.js";
 
 /** @import { Taken, Taking } from "../../client-checks/client" */
 
 const MOST_S = 4;
-const LEAST_S = 0.15;
 
 /** @param {HTMLElement} root */
 function wire(root) {
@@ -17,14 +17,7 @@ function wire(root) {
   /** @type {HTMLInputElement} */
   const file = find("input[type=file]", form);
   const said = el("p", { role: "status", "data-test": "record-state" });
-  const level = el("meter", {
-    class: "wide",
-    min: 0,
-    max: 1,
-    value: 0,
-    "aria-label": say("client-ear-loudness"),
-    hidden: true,
-  });
+  const level = meter();
   const result = el("div", { class: "stack" });
   const why = noMicrophone();
   /** @type {Taking | undefined} */
@@ -74,17 +67,16 @@ function wire(root) {
   }
 
   /** @param {Taken} taken */
-  function done({ samples, rate }) {
+  function done(taken) {
     again = true;
     shown(false);
-    const clip = trimmed(samples, rate);
-    const seconds = clip.length / rate;
-    if (seconds < LEAST_S || clip.every((s) => s === 0)) {
+    const found = recording(taken);
+    if (!found) {
       text(said, say("client-ear-record-nothing"));
       return;
     }
-    text(said, say("client-ear-recorded", { seconds: number(seconds, 1) }));
-    const sound = new File([wav(clip, rate)], "recording.wav", { type: "audio/wav" });
+    text(said, say("client-ear-recorded", { seconds: number(found.seconds, 1) }));
+    const sound = new File([wav(found.clip, taken.rate)], "recording.wav", { type: "audio/wav" });
     result.replaceChildren(
       el("audio", {
         controls: true,

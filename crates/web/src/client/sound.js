@@ -5,6 +5,7 @@ import { openMicrophone } from "./microphone.js";
 /** @import { Block, Microphone, Taken, Taking } from "../../client-checks/client" */
 
 const FRAME_S = 0.01;
+const LEAST_S = 0.15; // of a button's recording
 const EDGE_S = 0.08; // kept before and after what sounds
 const UNDER_PEAK = 10 ** (-30 / 20);
 const OVER_NOISE = 10 ** (10 / 20);
@@ -60,10 +61,28 @@ export function trimmed(samples, rate) {
 }
 
 /**
- * How loud a peak is for a meter, 0 to 1.
- * @param {number} peak
+ * The recording of a button in what was taken; undefined where nothing sounded, or too shortly.
+ * @param {Taken} taken
  */
-export const loudness = (peak) => (peak > 0 ? Math.max(0, 1 + Math.log10(peak) / 3) : 0);
+export function recording({ samples, rate }) {
+  const clip = trimmed(samples, rate);
+  const seconds = clip.length / rate;
+  return seconds < LEAST_S || clip.every((s) => s === 0) ? undefined : { clip, seconds };
+}
+
+/**
+ * Blocks as one stretch.
+ * @param {Int16Array[]} blocks
+ */
+export function joined(blocks) {
+  const samples = new Int16Array(blocks.reduce((sum, b) => sum + b.length, 0));
+  let at = 0;
+  for (const b of blocks) {
+    samples.set(b, at);
+    at += b.length;
+  }
+  return samples;
+}
 
 /**
  * Takes sound until it is stopped, `most` seconds have passed or `enough` says so. `passed(seconds, peak)` is called ten
@@ -80,15 +99,7 @@ export async function take({ most, passed, done, lost, enough = () => false, ope
   /** @type {{ microphone?: Microphone }} */
   const line = {};
 
-  const sofar = () => {
-    const samples = new Int16Array(blocks.reduce((sum, b) => sum + b.length, 0));
-    let at = 0;
-    for (const b of blocks) {
-      samples.set(b, at);
-      at += b.length;
-    }
-    return { samples, rate: line.microphone?.rate ?? 0 };
-  };
+  const sofar = () => ({ samples: joined(blocks), rate: line.microphone?.rate ?? 0 });
   async function stop() {
     if (over) return;
     over = true;

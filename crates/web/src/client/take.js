@@ -1,5 +1,7 @@
 // One recording without a gap, and when presses were marked in it.
 
+import { joined } from "./sound.js";
+
 /** @import { Take } from "../../client-checks/client" */
 
 const LOOK_BACK = 20; // blocks: being late is an accident, so the least of them is nearest to the truth
@@ -49,13 +51,7 @@ export function makeTake(rate) {
       // A press that had no time to sound to its end is cut away with its sound.
       const cut = at[whole.length];
       const length = cut === undefined ? held : Math.max(0, Math.min(held, Math.round((cut - 1) * rate)));
-      const samples = new Int16Array(held);
-      let to = 0;
-      for (const b of blocks) {
-        samples.set(b, to);
-        to += b.length;
-      }
-      return { samples: samples.slice(0, length), presses: whole.filter((s) => s <= length / rate) };
+      return { samples: joined(blocks).slice(0, length), presses: whole.filter((s) => s <= length / rate) };
     },
   };
 }

@@ -45,7 +45,10 @@ export async function heardId(stream, onset, word, at) {
 }
 
 /** @param {Uint8Array} bytes */
+export const hex = (bytes) => [...bytes].map((b) => b.toString(16).padStart(2, "0")).join("");
+
+/** @param {Uint8Array} bytes */
 function dashed(bytes) {
-  const hex = [...bytes].map((b) => b.toString(16).padStart(2, "0")).join("");
-  return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
+  const all = hex(bytes);
+  return [all.slice(0, 8), all.slice(8, 12), all.slice(12, 16), all.slice(16, 20), all.slice(20)].join("-");
 }
