@@ -1,6 +1,7 @@
 //! Checks of clips at the moment they are enrolled.
 
 use crate::io::clip::Clip;
+use crate::median::median;
 use crate::search::likeness::{Fingerprint, TOO_ALIKE};
 use ebur128::{EbuR128, Mode};
 use serde::{Deserialize, Serialize};
@@ -66,9 +67,8 @@ pub fn check_clips(clips: &[Clip]) -> Vec<ClipReport> {
 }
 
 fn report(clip: &Clip, i: usize, clips: &[Clip], loudness: &[Option<f64>], like: &[Vec<f64>]) -> ClipReport {
-    let mut others: Vec<f64> = loudness.iter().enumerate().filter(|(j, _)| *j != i).filter_map(|(_, l)| *l).collect();
-    others.sort_by(f64::total_cmp);
-    let against_others = loudness[i].filter(|_| !others.is_empty()).map(|l| l - median(&others));
+    let others: Vec<f64> = loudness.iter().enumerate().filter(|(j, _)| *j != i).filter_map(|(_, l)| *l).collect();
+    let against_others = loudness[i].filter(|_| !others.is_empty()).map(|l| l - median(others));
     let most_like = (0..clips.len())
         .filter(|j| *j != i)
         .max_by(|a, b| like[i][*a].total_cmp(&like[i][*b]))
@@ -109,11 +109,6 @@ fn report(clip: &Clip, i: usize, clips: &[Clip], loudness: &[Option<f64>], like:
         most_like,
         findings,
     }
-}
-
-fn median(sorted: &[f64]) -> f64 {
-    let n = sorted.len();
-    if n % 2 == 1 { sorted[n / 2] } else { 0.5 * (sorted[n / 2 - 1] + sorted[n / 2]) }
 }
 
 /// Integrated loudness of the clip played over and over for at least three seconds, since the standard's gate works on

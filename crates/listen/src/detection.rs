@@ -5,6 +5,9 @@ use serde::{Deserialize, Serialize};
 /// Confidence below which a candidate is usually not called a press.
 pub(crate) const LEAST_CONFIDENCE: f64 = 0.55;
 
+/// Confidence from which a press is heard surely; below it a person is asked whether it sounded at all.
+pub const SURE: f64 = 0.9;
+
 /// A press that was heard.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Detection {

@@ -8,6 +8,7 @@ use crate::search::template_bank::{Cut, TemplateBank};
 use crate::speeds::Speeds;
 use crate::verify::coherence::{self, Replays, SearchRamps};
 use serde::{Deserialize, Serialize};
+use std::sync::OnceLock;
 
 /// Soon or cheap.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -29,6 +30,8 @@ pub struct Enrolled {
     pub(crate) replays: Vec<Replays>,
     pub(crate) ramps: SearchRamps,
     pub(crate) weights: Weights,
+    /// Made when two words are first heard together: few boards ever need one.
+    prints: Vec<OnceLock<Fingerprint>>,
 }
 
 impl Enrolled {
@@ -69,14 +72,15 @@ impl Enrolled {
             replays,
             sounds,
             speeds,
+            prints: clips.iter().map(|_| OnceLock::new()).collect(),
             weights,
         })
     }
 
     /// Whether two clips are too alike to be told apart where both fit.
     pub(crate) fn too_alike(&self, a: usize, b: usize) -> bool {
-        let [a, b] = [a, b].map(|clip| Fingerprint::of(&self.sounds[clip]));
-        a.likeness(&b).max(b.likeness(&a)) > TOO_ALIKE
+        let [a, b] = [a, b].map(|clip| self.prints[clip].get_or_init(|| Fingerprint::of(&self.sounds[clip])));
+        a.likeness(b).max(b.likeness(a)) > TOO_ALIKE
     }
 
     /// What the clips say, in the order given; clips that say the same are one word.

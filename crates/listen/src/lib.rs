@@ -17,6 +17,7 @@ mod error;
 #[cfg(feature = "files")]
 mod file_detection;
 mod io;
+mod median;
 mod pipeline;
 mod proof;
 mod search;
@@ -25,14 +26,14 @@ mod stretches;
 mod verify;
 
 pub use battery::drift::SpeedAt;
-pub use battery::own_speed::speeds_to_listen;
+pub use battery::own_speed::{FORGOTTEN_DAYS, speeds_to_listen};
 pub use battery::silent::{HeardDays, SilentWord, silent_words};
 pub use battery::tired::{TiredBattery, tired_among, tired_batteries, tired_battery};
 pub use clip_check::{ADVISED_S, ClipReport, Finding, LOUDNESS_APART, check_clips};
 pub use clip_spectrogram::{Picture, picture};
 pub use decide::rivals::{BEYOND as RIVAL_BEYOND, rival_leads};
 pub use decide::weights::{Cascade, Classifier, FIGURE_NAMES, Provenance, StageBound, Weights};
-pub use detection::{Candidate, Detection};
+pub use detection::{Candidate, Detection, SURE};
 pub use detector::{Config, Detector};
 pub use dsp::resampler::RATE as ENGINE_RATE;
 pub use enrolled::{Enrolled, Pace};
@@ -42,8 +43,10 @@ pub use file_detection::{Checkpoint, FileHearing, Progress, hear_file};
 pub use io::clip::Clip;
 #[cfg(feature = "files")]
 pub use io::decode::{SoundBlock, SoundInfo, decode_bytes, decode_file};
+#[cfg(feature = "files")]
+pub use io::mono::decode_mono;
 pub use io::pcm::{PcmFormat, PcmReader, UnknownPcm};
 pub use io::wav::wav;
-pub use proof::{Evidence, HeardAs, Proof, SURE, outcome, prove};
+pub use proof::{Evidence, HeardAs, Proof, outcome, prove};
 pub use speeds::Speeds;
 pub use stretches::{Stretch, Stretches, stretches};

@@ -1,19 +1,17 @@
 //! The proof of a recording: the button is pressed once more, and it is said whether the ear takes that for its word,
 //! and if not, why.
 
-use crate::detection::Detection;
+use crate::detection::{Detection, SURE};
 use crate::detector::{Config, Detector};
 use crate::dsp::resampler::RATE;
 use crate::enrolled::{Enrolled, Pace};
 use crate::error::ListenError;
 use crate::io::clip::Clip;
 use crate::speeds::Speeds;
-use crate::stretches::{QUIET_DB, stretches};
+use crate::stretches::{QUIET_DB, level_db, stretches};
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 
-/// Confidence from which a press is heard surely; below it a person is asked whether it sounded at all.
-pub const SURE: f64 = 0.9;
 /// Decibels by which a press may be weaker than its recording; twice the distance is about 6 dB less (our own choice).
 const FAR_DB: f64 = 20.0;
 /// How much faster the sound is played to look for a replay at another speed; with every speed the engine can listen for,
@@ -129,7 +127,7 @@ pub fn prove(enrolled: &Arc<Enrolled>, word: &str, sound: &Clip) -> Result<Proof
     let level = |x: &[f32]| loudest(&Clip::from_samples(word, x.to_vec(), RATE as u32).ok()?).map(|(l, _)| l);
     let recorded_db = own.iter().filter_map(|x| level(x)).fold(f64::NEG_INFINITY, f64::max);
     // A recording without any pause has no room to stand out of: its level as a whole.
-    let recorded_db = if recorded_db.is_finite() { recorded_db } else { root_mean_square_db(first) };
+    let recorded_db = if recorded_db.is_finite() { recorded_db } else { level_db(first) };
     let best = listened(enrolled, sound, f64::from(sound.rate()))?;
     let heard = best.map(|d| HeardAs { own: d.word == word, word: d.word, confidence: d.confidence, speed: d.speed });
     let sounded = loudest(sound);
@@ -144,11 +142,6 @@ pub fn prove(enrolled: &Arc<Enrolled>, word: &str, sound: &Clip) -> Result<Proof
 fn loudest(sound: &Clip) -> Option<(f64, f64)> {
     let all = stretches(sound).sounds;
     all.iter().map(|s| (s.level_db, s.over_room_db)).max_by(|a, b| a.0.total_cmp(&b.0))
-}
-
-fn root_mean_square_db(x: &[f32]) -> f64 {
-    let power = x.iter().map(|v| f64::from(v * v)).sum::<f64>() / x.len().max(1) as f64;
-    10.0 * power.max(1e-12).log10()
 }
 
 /// The press heard most surely in a sound taken to have so many samples a second.

@@ -68,7 +68,7 @@ pub struct Stretches {
 pub fn stretches(sound: &Clip) -> Stretches {
     let (x, rate) = (sound.samples(), f64::from(sound.rate()));
     let size = ((rate * FRAME_S) as usize).max(1);
-    let levels: Vec<f64> = x.chunks_exact(size).map(level).collect();
+    let levels: Vec<f64> = x.chunks_exact(size).map(level_db).collect();
     let mut sorted = levels.clone();
     sorted.sort_by(f64::total_cmp);
     let Some(loudest) = sorted.last().copied() else { return Stretches { room_db: SILENCE_DB, sounds: Vec::new() } };
@@ -108,15 +108,19 @@ pub fn stretches(sound: &Clip) -> Stretches {
     Stretches { room_db, sounds }
 }
 
-fn level(frame: &[f32]) -> f64 {
-    let power = frame.iter().map(|v| f64::from(v * v)).sum::<f64>() / frame.len().max(1) as f64;
+/// Level of a power, dB under full scale.
+fn db(power: f64) -> f64 {
     (10.0 * power.max(1e-12).log10()).max(SILENCE_DB)
 }
 
+/// Level of samples (root mean square), dB under full scale.
+pub(crate) fn level_db(samples: &[f32]) -> f64 {
+    db(samples.iter().map(|v| f64::from(v * v)).sum::<f64>() / samples.len().max(1) as f64)
+}
+
 /// Mean of the power, as a level.
-pub(crate) fn mean_db(levels: &[f64]) -> f64 {
-    let power = levels.iter().map(|l| 10f64.powf(l / 10.0)).sum::<f64>() / levels.len().max(1) as f64;
-    (10.0 * power.max(1e-12).log10()).max(SILENCE_DB)
+fn mean_db(levels: &[f64]) -> f64 {
+    db(levels.iter().map(|l| 10f64.powf(l / 10.0)).sum::<f64>() / levels.len().max(1) as f64)
 }
 
 /// Runs of frames at or over the floor, each from and to.

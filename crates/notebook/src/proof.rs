@@ -2,7 +2,7 @@
 
 use crate::recordings::NoSound;
 use crate::vocabulary::{NoVocabulary, vocabulary};
-use sayso_listen::{Clip, ListenError, Pace, Proof, Stretches, decode_bytes, prove as prove_by, stretches};
+use sayso_listen::{Clip, ListenError, Pace, Proof, Stretches, decode_mono, prove as prove_by, stretches};
 use sayso_model::{Story, WordId};
 use sayso_store::{Store, StoreError};
 
@@ -29,13 +29,8 @@ pub async fn prove(store: &Store, story: &Story, word: WordId, bytes: Vec<u8>) -
 pub async fn cut(bytes: Vec<u8>) -> Result<Stretches, NoSound> {
     let work = tokio::task::spawn_blocking(move || {
         // Longer than any clip, so it is not read as one.
-        let mut samples = Vec::new();
-        let info = decode_bytes(bytes, |block| {
-            let channels = usize::from(block.channels).max(1);
-            samples.extend(block.samples.chunks(channels).map(|c| c.iter().sum::<f32>() / channels as f32));
-            true
-        })?;
-        Ok(stretches(&Clip::from_samples("", samples, info.rate)?))
+        let (samples, rate) = decode_mono(bytes)?;
+        Ok(stretches(&Clip::from_samples("", samples, rate)?))
     });
     work.await.map_err(|_| StoreError::Closed)?
 }

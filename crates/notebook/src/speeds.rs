@@ -1,17 +1,15 @@
 //! The speeds at which each button is listened for, from the presses heard since it was recorded.
 
-use sayso_listen::{SpeedAt, Speeds, speeds_to_listen};
+use sayso_listen::{FORGOTTEN_DAYS, SpeedAt, Speeds, speeds_to_listen};
 use sayso_model::story::Fact;
 use sayso_model::{ClipCard, ClipId, Moment, Press, Story, WordId};
 use std::collections::BTreeMap;
 
-/// Days for which a new recording tells a button's speed, and after which a silent button may have any: its battery may have
-/// been changed (our own choice).
-const KNOWN_DAYS: f64 = 14.0;
 const DAY_S: f64 = 86_400.0;
 
 /// The speeds to listen for by recording in use, at a moment. Round a button's own where presses tell it, wide where it was
-/// silent for a fortnight, else the usual ones: also where a word has several buttons, since a press does not say which.
+/// silent for [`FORGOTTEN_DAYS`], else the usual ones: a recording newer than that tells its button's speed itself, and where a
+/// word has several buttons a press does not say which.
 #[must_use]
 pub fn speeds(story: &Story, now: Moment) -> BTreeMap<ClipId, Speeds> {
     let mut recorded: BTreeMap<ClipId, Moment> = BTreeMap::new();
@@ -20,7 +18,7 @@ pub fn speeds(story: &Story, now: Moment) -> BTreeMap<ClipId, Speeds> {
         *first = (*first).min(card.at());
     }
     let mut heard: BTreeMap<WordId, Vec<Fact<'_, Press>>> = BTreeMap::new();
-    for press in story.heard_between(now.plus_seconds(-KNOWN_DAYS * DAY_S), now) {
+    for press in story.heard_between(now.plus_seconds(-FORGOTTEN_DAYS * DAY_S), now) {
         heard.entry(press.part.word).or_default().push(press);
     }
     let in_use: Vec<ClipCard> = story.clips().into_values().filter(|c| c.active).cloned().collect();
@@ -37,7 +35,7 @@ pub fn speeds(story: &Story, now: Moment) -> BTreeMap<ClipId, Speeds> {
             })
             .collect();
         let buttons = in_use.iter().filter(|c| c.word == card.word).count();
-        let new = now.seconds_since(since) <= KNOWN_DAYS * DAY_S;
+        let new = now.seconds_since(since) <= FORGOTTEN_DAYS * DAY_S;
         match (presses.is_empty(), buttons) {
             (true, _) if !new => Speeds::WIDE,
             (true, _) | (false, 2..) => Speeds::USUAL,

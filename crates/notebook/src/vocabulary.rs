@@ -63,10 +63,7 @@ pub async fn vocabulary(
             Ok(clip) => {
                 let name = recording.card.word.to_string();
                 let own = Clip::from_samples(name.clone(), clip.samples().to_vec(), clip.rate())?;
-                clips.push(match known.get(&recording.card.clip) {
-                    Some(speeds) => own.at_speeds(*speeds),
-                    None => own,
-                });
+                clips.push(own.at_speeds(known.get(&recording.card.clip).copied().unwrap_or_default()));
                 let word = Listened { word: recording.card.word, says: recording.says, seconds: 0.0 };
                 let listened = words.entry(name).or_insert(word);
                 listened.seconds = listened.seconds.max(clip.seconds());

@@ -4,7 +4,9 @@ use super::scenes::signal::RATE;
 use super::truth::{SoundFile, Truth};
 use crate::error::{LabError, at, told};
 use crate::work::side_by_side;
-use sayso_listen::{Candidate, Clip, Config, Detection, Detector, Enrolled, Pace, Speeds, Weights, decode_file};
+use sayso_listen::{
+    Candidate, Clip, Config, Detection, Detector, Enrolled, ListenError, Pace, Speeds, Weights, decode_file,
+};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
@@ -22,12 +24,21 @@ pub(crate) fn weights(file: Option<&PathBuf>) -> Result<Weights, LabError> {
     Weights::from_json(&text).map_err(|reason| LabError::Content { path: path.clone(), reason })
 }
 
-/// Hears sound just made, as a file is heard.
-pub(crate) fn hear_made(samples: &[f32], enrolled: &Arc<Enrolled>) -> Result<Vec<Detection>, LabError> {
-    let mut detector = Detector::with(Arc::clone(enrolled), Config::new(RATE as u32, 1, Pace::File)).map_err(told)?;
+/// Hears a sound held in memory, as a file is heard.
+pub(crate) fn hear_samples(
+    samples: &[f32],
+    rate: u32,
+    enrolled: &Arc<Enrolled>,
+) -> Result<Vec<Detection>, ListenError> {
+    let mut detector = Detector::with(Arc::clone(enrolled), Config::new(rate, 1, Pace::File))?;
     let mut heard = detector.push(samples);
     heard.extend(detector.finish().0);
     Ok(heard)
+}
+
+/// Hears sound just made.
+pub(crate) fn hear_made(samples: &[f32], enrolled: &Arc<Enrolled>) -> Result<Vec<Detection>, LabError> {
+    hear_samples(samples, RATE as u32, enrolled).map_err(told)
 }
 
 /// The clips, each listened for around the speeds it has in this sound, as one who has long heard the buttons would; those that

@@ -4,12 +4,12 @@ use super::hear::{self, hear_made};
 use super::scenes::quiet::quiet;
 use super::scenes::signal::RATE;
 use super::scenes::{Button, Home, board};
+use super::score::{SAID_S, rate_and_bound};
 use crate::error::{LabError, at, told};
 use crate::experiments::line;
 use crate::report::figure::table;
 use crate::work::side_by_side;
-use sayso_listen::{Clip, Detection, Enrolled, Pace, Speeds};
-use sayso_methods::stats::{Count, Level};
+use sayso_listen::{Clip, Detection, Enrolled, ListenError, Pace, Speeds};
 use sayso_sim::Chance;
 use serde::{Deserialize, Serialize};
 use std::path::{Path, PathBuf};
@@ -55,12 +55,18 @@ pub enum Range {
 
 impl Range {
     /// The speeds for a clip; `own` is its button's.
-    pub(crate) fn around(self, own: f64) -> Speeds {
+    fn around(self, own: f64) -> Speeds {
         match self {
             Self::Wide => Speeds::WIDE,
             Self::Usual => Speeds::USUAL,
             Self::Narrow => Speeds::around(own, Speeds::LEAST_WIDTH),
         }
+    }
+
+    /// A button's clip, to be listened for at them.
+    pub(crate) fn clip(self, button: &Button, own: f64) -> Result<Clip, ListenError> {
+        let clip = Clip::from_samples(button.word.clone(), button.clip.clone(), RATE as u32)?;
+        Ok(clip.at_speeds(self.around(own)))
     }
 }
 
@@ -68,8 +74,6 @@ impl Range {
 const BOARDS: [(u16, Home); 3] = [(4, Home::Flat), (12, Home::House), (30, Home::Flat)];
 /// Blocks between two writings.
 const AT_ONCE: usize = 4;
-/// A wrong press is put down to live speech when the word was said within so many seconds of it.
-const SAID_S: f64 = 0.5;
 
 /// Kinds of blocks, in turn.
 const KINDS: [(Home, bool, &str); 4] = [
@@ -119,12 +123,8 @@ impl Ears {
         let boards = BOARDS.iter().enumerate().map(|(i, (words, home))| {
             let buttons = board(order.seed.wrapping_add(1_000 * (i as u64 + 1)), *home, *words);
             let mut c = Chance::new(order.seed, 50 + i as u64);
-            let clip = |b: &Button| {
-                let own = c.between(0.975, 1.03);
-                Clip::from_samples(b.word.clone(), b.clip.clone(), RATE as u32)
-                    .map(|clip| clip.at_speeds(order.speeds.around(own)))
-            };
-            let clips: Result<Vec<Clip>, _> = buttons.iter().map(clip).collect();
+            let clips: Result<Vec<Clip>, _> =
+                buttons.iter().map(|b| order.speeds.clip(b, c.between(0.975, 1.03))).collect();
             let enrolled = Enrolled::with_weights(&clips.map_err(told)?, Pace::File, weights.clone());
             Ok((buttons, Arc::new(enrolled.map_err(told)?)))
         });
@@ -217,10 +217,9 @@ pub fn hours(order: &Order) -> Result<String, LabError> {
 /// A row: false presses in so many hours, a day of 24 hours, and the exact bound.
 fn row(name: String, wrong: usize, said: usize, hours: f64) -> Vec<String> {
     let days = hours / 24.0;
-    // The upper end of a two-sided interval of 90 % is a one-sided bound of 95 %.
-    let (rate, bound) = match Count::new(wrong as u64, days) {
-        Ok(count) => (format!("{:.2}", count.rate()), format!("{:.2}", count.interval(Level::P90).high)),
-        Err(_) => ("-".into(), "-".into()),
+    let (rate, bound) = match rate_and_bound(wrong, days) {
+        Some((rate, bound)) => (format!("{rate:.2}"), format!("{bound:.2}")),
+        None => ("-".into(), "-".into()),
     };
     vec![name, format!("{hours:.1}"), wrong.to_string(), said.to_string(), rate, bound]
 }

@@ -14,7 +14,7 @@ use std::path::{Path, PathBuf};
 /// A press is right when its word matches within so many seconds.
 pub const TOLERANCE_S: f64 = 0.15;
 /// A wrong press is put down to live speech when the word was said within so many seconds of it.
-const SAID_S: f64 = 0.5;
+pub(crate) const SAID_S: f64 = 0.5;
 
 /// What to score.
 #[derive(Debug, Clone, clap::Args)]
@@ -190,9 +190,7 @@ impl Scores {
     /// False presses an hour where nothing was pressed: rate, and the exact Poisson bound that 95 of 100 such counts
     /// stay under; none without such sounds.
     pub fn false_an_hour(&self) -> Option<(f64, f64)> {
-        let count = Count::new(self.empty.wrong as u64, self.empty.hours).ok()?;
-        // The upper end of a two-sided interval of 90 % is a one-sided bound of 95 %.
-        Some((count.rate(), count.interval(Level::P90).high))
+        rate_and_bound(self.empty.wrong, self.empty.hours)
     }
 
     /// Tables in Markdown.
@@ -217,13 +215,8 @@ impl Scores {
         if !rows.is_empty() {
             line!(out, "{}", table(&head, &rows));
         }
-        let of = |v: &[f64], q: f64| {
-            let mut v = v.to_vec();
-            v.sort_by(f64::total_cmp);
-            v.get(((v.len() as f64 * q) as usize).min(v.len().saturating_sub(1))).copied().unwrap_or(f64::NAN)
-        };
         if !self.busy.onset_s.is_empty() {
-            let (o, s) = (|q| 1e3 * of(&self.busy.onset_s, q), |q| 100.0 * of(&self.busy.speed, q));
+            let (o, s) = (|q| 1e3 * quantile(&self.busy.onset_s, q), |q| 100.0 * quantile(&self.busy.speed, q));
             line!(
                 out,
                 "Onset error: median {:.1} ms, 95 % under {:.0} ms, 99 % under {:.0} ms, largest {:.0} ms. Speed error: median {:.3} %, 99 % under {:.3} %, largest {:.2} % (n = {}).\n",
@@ -275,7 +268,23 @@ impl Scores {
     }
 }
 
-fn interval(k: usize, n: usize) -> String {
+/// The value so large a share of them lies under; the largest at 1, not a number where there are none.
+pub(crate) fn quantile(values: &[f64], share: f64) -> f64 {
+    let mut v = values.to_vec();
+    v.sort_by(f64::total_cmp);
+    v.get(((v.len() as f64 * share) as usize).min(v.len().saturating_sub(1))).copied().unwrap_or(f64::NAN)
+}
+
+/// What happened so often in so long (of any unit): the rate, and the exact Poisson bound that 95 of 100 such counts stay
+/// under; none where nothing was watched.
+pub(crate) fn rate_and_bound(count: usize, exposure: f64) -> Option<(f64, f64)> {
+    let count = Count::new(count as u64, exposure).ok()?;
+    // The upper end of a two-sided interval of 90 % is a one-sided bound of 95 %.
+    Some((count.rate(), count.interval(Level::P90).high))
+}
+
+/// The exact 95 % interval of a share, in brackets; empty where there is none.
+pub(crate) fn interval(k: usize, n: usize) -> String {
     match Proportion::new(k as u64, n as u64) {
         Ok(p) if n > 0 => {
             let i = p.clopper_pearson(Level::P95);

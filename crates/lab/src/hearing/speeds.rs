@@ -2,7 +2,6 @@
 
 use super::hear::hear_made;
 use super::quiet::Range;
-use super::scenes::signal::RATE;
 use super::scenes::{Button, Home, board, busy};
 use super::score::Tally;
 use super::truth::SoundFile;
@@ -35,10 +34,7 @@ pub struct Order {
 }
 
 fn clips(buttons: &[Button], range: Range, own: f64) -> Result<Arc<Enrolled>, LabError> {
-    let clip = |b: &Button| {
-        Clip::from_samples(b.word.clone(), b.clip.clone(), RATE as u32).map(|c| c.at_speeds(range.around(own)))
-    };
-    let clips: Result<Vec<Clip>, _> = buttons.iter().map(clip).collect();
+    let clips: Result<Vec<Clip>, _> = buttons.iter().map(|b| range.clip(b, own)).collect();
     Ok(Arc::new(Enrolled::new(&clips.map_err(told)?, Pace::File).map_err(told)?))
 }
 

@@ -1,10 +1,10 @@
 //! The speeds at which a button is to be listened for, from those it was heard at.
 
 use crate::battery::drift::SpeedAt;
+use crate::detection::SURE;
+use crate::median::median;
 use crate::speeds::Speeds;
 
-/// Confidence from which a press tells its button's speed.
-const SURE: f64 = 0.9;
 /// Presses looked back on.
 const LOOKED_AT: usize = 8;
 /// Presses from which a button is known; before that it may have most speeds.
@@ -18,12 +18,12 @@ const SPREADS: f64 = 4.0;
 /// What a speed may change by in a day (our own choice).
 const A_DAY: f64 = 0.002;
 /// Days without a press after which all is possible again, as the battery may have been changed (our own choice).
-const FORGOTTEN_DAYS: f64 = 14.0;
+pub const FORGOTTEN_DAYS: f64 = 14.0;
 const DAY_S: f64 = 86_400.0;
 
 /// The speeds at which to listen for a button, from its presses and the time it is, in the same count of seconds.
 ///
-/// The centre is the median of the speeds of its last eight sure presses (confidence 0.9 and more); the width on either side four
+/// The centre is the median of the speeds of its last eight sure presses ([`SURE`] and more); the width on either side four
 /// times their spread (median deviation, at least 0.2 %), no less than [`Speeds::LEAST_WIDTH`], and 0.2 % more for each day since
 /// the last. One or two presses leave 6 % on either side; none, or none for a fortnight, [`Speeds::WIDE`]. So one wrong press
 /// moves little, a battery that tires is followed, and a button that fell silent, as after a change of battery, is looked for at
@@ -54,12 +54,6 @@ pub fn speeds_to_listen(presses: &[SpeedAt], now_s: f64) -> Speeds {
         return Speeds::WIDE;
     }
     Speeds::around(centre, (SPREADS * spread.max(SPREAD)).max(least) + A_DAY * since_days)
-}
-
-fn median(mut v: Vec<f64>) -> f64 {
-    v.sort_by(f64::total_cmp);
-    let n = v.len();
-    0.5 * (v[(n - 1) / 2] + v[n / 2])
 }
 
 #[cfg(test)]

@@ -92,12 +92,10 @@ impl Decider {
         }
         let lead = greatest_lead(v, others.clone(), words);
         let now = v.onset / RATE as f64;
-        // Were the board in use.
-        let own = v.log_odds
+        let odds = v.log_odds
             + enrolled.weights.classifier.rivalry(lead)
-            + self.history[v.clip].log_odds(v.speed, now, enrolled.speeds[v.clip]);
-        let idle_prior = enrolled.weights.idle_prior;
-        let odds = own + self.activity.log_odds(now, idle_prior);
+            + self.history[v.clip].log_odds(v.speed, now, enrolled.speeds[v.clip])
+            + self.activity.log_odds(now, enrolled.weights.idle_prior);
         let probability = classifier::probability(odds);
         let called = probability >= self.least;
         // One sound, two words too alike to be told apart: the better is told, and is no sign of the other's button.

@@ -11,6 +11,8 @@ mod header;
 #[cfg(feature = "files")]
 mod kinds;
 #[cfg(feature = "files")]
+pub(crate) mod mono;
+#[cfg(feature = "files")]
 mod mp4;
 pub(crate) mod pcm;
 #[cfg(feature = "files")]

@@ -1,6 +1,7 @@
 //! An archive of recordings of real buttons, as the notebook's page saves it: `manifest.json` and the sounds it names.
 
 use super::error::KitError;
+use sayso_listen::{ListenError, decode_bytes};
 use serde::Deserialize;
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
@@ -176,6 +177,12 @@ impl Kit {
         self.files.get(&sound.file).map_or(&[], Vec::as_slice)
     }
 
+    /// That the engine cannot take one of its files.
+    pub(super) fn unfit(&self, entry: &str) -> impl Fn(ListenError) -> KitError + use<> {
+        let (path, entry) = (self.path.clone(), entry.to_owned());
+        move |e| KitError::Sound { path: path.clone(), entry: entry.clone(), reason: e.to_string() }
+    }
+
     fn sounds(&self) -> impl Iterator<Item = &Sound> {
         self.manifest.buttons.iter().map(|b| &b.clip).chain(self.manifest.takes.iter().map(|t| &t.sound))
     }
@@ -191,8 +198,7 @@ impl Kit {
                 return Err(KitError::Changed { path: path(), entry, found, told: sound.sha256.clone() });
             }
             let wrong = |reason: String| KitError::Sound { path: path(), entry: entry.clone(), reason };
-            let info =
-                sayso_listen::decode_bytes(self.bytes(sound).to_vec(), |_| true).map_err(|e| wrong(e.to_string()))?;
+            let info = decode_bytes(self.bytes(sound).to_vec(), |_| true).map_err(self.unfit(&entry))?;
             let seconds = info.frames as f64 / f64::from(info.rate);
             if (seconds - sound.seconds).abs() > LENGTH_S {
                 let told = sound.seconds;

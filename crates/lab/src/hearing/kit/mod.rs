@@ -5,14 +5,14 @@ pub mod error;
 mod rise;
 pub mod tally;
 
-use super::hear;
+use super::hear::{self, hear_samples};
 use super::score::paired;
 use crate::error::{LabError, at};
 use crate::work::side_by_side;
 use archive::{Kit, Sound, Take};
 use error::KitError;
 use rise::rise_s;
-use sayso_listen::{Clip, Config, Detection, Detector, Enrolled, Pace};
+use sayso_listen::{Clip, Detection, Enrolled, Pace, decode_mono};
 use std::path::PathBuf;
 use std::sync::Arc;
 use tally::{Heard, Scores, Tally};
@@ -46,12 +46,8 @@ pub fn kit(order: &Order) -> Result<Scores, LabError> {
     let mut scores = Scores::default();
     for kit in &kits {
         let clips = kit.manifest.buttons.iter().map(|b| clip(kit, &b.word, &b.clip)).collect::<Result<Vec<_>, _>>()?;
-        let wrong = |e: sayso_listen::ListenError| KitError::Sound {
-            path: kit.path.clone(),
-            entry: "its clips".into(),
-            reason: e.to_string(),
-        };
-        let enrolled = Arc::new(Enrolled::with_weights(&clips, Pace::File, weights.clone()).map_err(wrong)?);
+        let enrolled = Enrolled::with_weights(&clips, Pace::File, weights.clone()).map_err(kit.unfit("its clips"))?;
+        let enrolled = Arc::new(enrolled);
         let takes = &kit.manifest.takes;
         let answers = side_by_side(takes.len(), |i, _| one(kit, &takes[i], &clips, &enrolled));
         for answer in answers {
@@ -85,33 +81,16 @@ fn notes(kit: &Kit) -> Vec<String> {
 }
 
 fn clip(kit: &Kit, word: &str, sound: &Sound) -> Result<Clip, KitError> {
-    Clip::from_bytes(word, kit.bytes(sound).to_vec()).map_err(|e| KitError::Sound {
-        path: kit.path.clone(),
-        entry: sound.file.clone(),
-        reason: e.to_string(),
-    })
+    Clip::from_bytes(word, kit.bytes(sound).to_vec()).map_err(kit.unfit(&sound.file))
 }
 
 fn one(kit: &Kit, take: &Take, clips: &[Clip], enrolled: &Arc<Enrolled>) -> Result<Heard, KitError> {
-    let wrong = |e: sayso_listen::ListenError| KitError::Sound {
-        path: kit.path.clone(),
-        entry: take.sound.file.clone(),
-        reason: e.to_string(),
+    let wrong = kit.unfit(&take.sound.file);
+    let (samples, rate) = decode_mono(kit.bytes(&take.sound).to_vec()).map_err(&wrong)?;
+    let heard = match samples.is_empty() {
+        true => Vec::new(),
+        false => hear_samples(&samples, rate, enrolled).map_err(wrong)?,
     };
-    let (mut samples, mut rate) = (Vec::new(), 0);
-    sayso_listen::decode_bytes(kit.bytes(&take.sound).to_vec(), |block| {
-        rate = block.rate;
-        let channels = usize::from(block.channels);
-        samples.extend(block.samples.chunks(channels).map(|frame| frame.iter().sum::<f32>() / channels as f32));
-        true
-    })
-    .map_err(wrong)?;
-    let mut heard: Vec<Detection> = Vec::new();
-    if !samples.is_empty() {
-        let mut detector = Detector::with(Arc::clone(enrolled), Config::new(rate, 1, Pace::File)).map_err(wrong)?;
-        heard.extend(detector.push(&samples));
-        heard.extend(detector.finish().0);
-    }
     let tally = tallied(take, clips, &heard, &samples, rate);
     Ok(Heard {
         phone: kit.manifest.phone.clone(),

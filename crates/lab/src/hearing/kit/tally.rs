@@ -2,8 +2,9 @@
 
 use super::archive::Marked;
 use crate::experiments::line;
+use crate::hearing::score::{interval, quantile};
 use crate::report::figure::table;
-use sayso_methods::stats::{Count, Level, Proportion};
+use sayso_methods::stats::{Count, Level};
 use std::collections::BTreeMap;
 
 /// One take, heard.
@@ -114,12 +115,9 @@ impl Scores {
 }
 
 fn row(name: String, t: &Tally) -> Vec<String> {
-    let share = match Proportion::new(t.heard as u64, t.presses as u64) {
-        Ok(p) if t.presses > 0 => {
-            let i = p.clopper_pearson(Level::P95);
-            format!("{} of {}: {:.3} ({:.3}-{:.3})", t.heard, t.presses, p.share().unwrap_or(f64::NAN), i.low, i.high)
-        }
-        _ => "none marked".into(),
+    let share = match t.presses {
+        0 => "none marked".into(),
+        n => format!("{} of {n}: {:.3}{}", t.heard, t.heard as f64 / n as f64, interval(t.heard, n)),
     };
     let false_an_hour = match Count::new(t.wrong as u64, t.hours) {
         Ok(c) => {
@@ -144,10 +142,6 @@ fn row(name: String, t: &Tally) -> Vec<String> {
 
 /// Median with its sign; then of the sizes the value 95 % are under, and the largest.
 fn spread(values: &[f64]) -> [f64; 3] {
-    let at = |mut v: Vec<f64>, share: f64| {
-        v.sort_by(f64::total_cmp);
-        v.get(((v.len() as f64 * share) as usize).min(v.len().saturating_sub(1))).copied().unwrap_or(f64::NAN)
-    };
     let sizes: Vec<f64> = values.iter().map(|v| v.abs()).collect();
-    [at(values.to_vec(), 0.5), at(sizes.clone(), 0.95), at(sizes, 1.0)]
+    [quantile(values, 0.5), quantile(&sizes, 0.95), quantile(&sizes, 1.0)]
 }

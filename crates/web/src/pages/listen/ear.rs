@@ -34,11 +34,7 @@ struct Listened {
     /// Where its samples are.
     clip: String,
     /// The slowest and the fastest speed to listen for.
-    speeds: [f64; 2],
-}
-
-const fn usual() -> [f64; 2] {
-    [Speeds::USUAL.low(), Speeds::USUAL.high()]
+    speeds: Speeds,
 }
 
 /// Answers with the recordings in use.
@@ -51,7 +47,7 @@ pub async fn vocabulary(page: AnimalPage) -> Result<Json<Vocabulary>, Error> {
     for recording in recordings(&page.state.store, &page.story).await? {
         match recording.sound {
             Ok(_) => words.push(Listened {
-                speeds: known.get(&recording.card.clip).map_or_else(usual, |s| [s.low(), s.high()]),
+                speeds: known.get(&recording.card.clip).copied().unwrap_or_default(),
                 word: recording.card.word,
                 says: recording.says,
                 clip: format!("/a/{}/ear/{}", page.id, recording.card.sha256),
@@ -76,7 +72,7 @@ pub async fn clip(State(state): State<AppState>, Path((_, hash)): Path<(AnimalId
         Ok(clip.samples().iter().flat_map(|v| v.to_le_bytes()).collect::<Vec<u8>>())
     });
     let samples = samples.await.map_err(Error::internal)?;
-    let samples = samples.map_err(|e: sayso_listen::ListenError| Error::Unavailable(e.to_string().into()))?;
+    let samples = samples.map_err(|e: sayso_listen::ListenError| Error::Unavailable(e.into()))?;
     let keep = "private, max-age=31536000, immutable";
     Ok(([(CONTENT_TYPE, "application/octet-stream"), (CACHE_CONTROL, keep)], samples).into_response())
 }
