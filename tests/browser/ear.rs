@@ -84,14 +84,22 @@ fn assert_no_sound(sent: &str) {
     assert!(each < 2_000, "{each} bytes a request");
 }
 
+/// Whether pages of this build can hear by themselves. Where not, the test says that it did not run.
+fn has_module() -> bool {
+    let has = sayso_web::assets::ear().is_some();
+    if !has {
+        eprintln!("NOT RUN: this build has no module for pages. rustup target add wasm32-unknown-unknown");
+    }
+    has
+}
+
 const OFF: &str = "return document.getElementById('listen').dataset.state === 'off'";
 const ON: &str = "return document.getElementById('listen').dataset.state === 'on'";
 const KEPT: &str = "return caches.open('sayso-ear-1').then((c) => c.keys()).then((k) => k.length >= 6)";
 
 #[tokio::test(flavor = "multi_thread")]
 async fn the_page_hears_by_itself_and_only_presses_leave_it() {
-    if sayso_web::assets::names().all(|name| name != sayso_web::assets::EAR) {
-        eprintln!("NOT RUN: this build has no module for pages. rustup target add wasm32-unknown-unknown");
+    if !has_module() {
         return;
     }
     let notebook = Notebook::new(4, 4).await;
@@ -147,8 +155,7 @@ async fn the_page_hears_by_itself_and_only_presses_leave_it() {
 /// A page that was open once while the notebook answered begins to listen without it.
 #[tokio::test(flavor = "multi_thread")]
 async fn listening_begins_while_the_notebook_is_off_and_presses_are_sent_when_it_is_back() {
-    if sayso_web::assets::names().all(|name| name != sayso_web::assets::EAR) {
-        eprintln!("NOT RUN: this build has no module for pages. rustup target add wasm32-unknown-unknown");
+    if !has_module() {
         return;
     }
     let notebook = Notebook::new(4, 4).await;
@@ -191,8 +198,7 @@ async fn a_microphone_that_is_refused_is_told() {
 /// Permission taken back while it listens: told at once; switched on again after it was given back, with the gap noted.
 #[tokio::test(flavor = "multi_thread")]
 async fn a_microphone_that_is_taken_away_is_told_and_can_be_switched_on_again() {
-    if sayso_web::assets::names().all(|name| name != sayso_web::assets::EAR) {
-        eprintln!("NOT RUN: this build has no module for pages. rustup target add wasm32-unknown-unknown");
+    if !has_module() {
         return;
     }
     let notebook = Notebook::new(4, 4).await;
@@ -238,8 +244,7 @@ async fn a_microphone_that_is_taken_away_is_told_and_can_be_switched_on_again() 
 /// A phone and a tablet listen at once; on the phone a person says whose the last press was.
 #[tokio::test(flavor = "multi_thread")]
 async fn a_phone_and_a_tablet_that_listen_at_once_count_each_press_once() {
-    if sayso_web::assets::names().all(|name| name != sayso_web::assets::EAR) {
-        eprintln!("NOT RUN: this build has no module for pages. rustup target add wasm32-unknown-unknown");
+    if !has_module() {
         return;
     }
     let notebook = Notebook::new(4, 4).await;

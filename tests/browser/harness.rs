@@ -204,10 +204,8 @@ impl Browser {
 
     /// The same that cannot run WebAssembly, as one from before it: sound goes to the notebook.
     pub async fn sending(size: (u32, u32), sound: &Path) -> Self {
-        let plays = format!("--use-file-for-fake-audio-capture={}%noloop", sound.display());
-        let without = "--js-flags=--jitless";
-        let more = ["--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream", &plays, without];
-        Self::open_with(size, &more).await
+        let [fake, allowed, plays] = microphone(sound);
+        Self::open_with(size, &[&fake, &allowed, &plays, "--js-flags=--jitless"]).await
     }
 
     /// Opens one of that size with more arguments.

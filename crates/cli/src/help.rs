@@ -84,10 +84,15 @@ fn chosen(arg: Arg, l: &Locale) -> Arg {
 
 fn with_usage(mut command: Command, l: &Locale) -> Command {
     let usage = command.render_usage().ansi().to_string();
-    // Behind the heading, which the template has.
-    let usage = usage.split_once(' ').map_or("", |(_, usage)| usage);
-    let usage = usage.replace(OPTIONS, &say!(l, usage::some_options)).replace(COMMAND, &say!(l, usage::a_command));
+    let usage = without_heading(&usage)
+        .replace(OPTIONS, &say!(l, usage::some_options))
+        .replace(COMMAND, &say!(l, usage::a_command));
     command.override_usage(usage).mut_subcommands(|below| with_usage(below, l))
+}
+
+/// A usage behind its heading, which is clap's own.
+pub fn without_heading(usage: &str) -> &str {
+    usage.split_once(' ').map_or("", |(_, usage)| usage)
 }
 
 /// The help of a command by the names that lead to it, or the first of them that leads nowhere.

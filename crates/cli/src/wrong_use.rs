@@ -1,6 +1,7 @@
 //! Arguments that make no sense, told in the reader's language.
 
 use crate::args::WrongValue;
+use crate::help::without_heading;
 use clap::error::{ContextKind, ContextValue, ErrorKind};
 use sayso_wording::{Locale, Message, say};
 use std::error::Error;
@@ -17,8 +18,7 @@ pub fn told(l: &Locale, why: &clap::Error) -> String {
     }
     if let Some(ContextValue::StyledStr(usage)) = why.get(ContextKind::Usage) {
         let usage = usage.to_string();
-        let usage = usage.split_once(' ').map_or("", |(_, usage)| usage);
-        told = format!("{told}\n\n{} {usage}", say!(l, usage::heading));
+        told = format!("{told}\n\n{} {}", say!(l, usage::heading), without_heading(&usage));
     }
     format!("{told}\n\n{}", say!(l, usage::more))
 }

@@ -1,10 +1,20 @@
-//! Which picture a thing has.
+//! How things are shown: which picture they have, and in which order words stand.
 
-use crate::cards::{Picture, PictureCard, PictureOf, WordCard};
+use crate::cards::{BoardLayout, Picture, PictureCard, PictureOf, WordCard};
+use crate::id::AnimalId;
 use crate::story::Story;
 use std::collections::BTreeMap;
 
 impl Story {
+    /// Active words taught to one animal, by their place on the board; words off the board last, by what they say.
+    #[must_use]
+    pub fn words_by_place(&self, animal: AnimalId) -> Vec<&WordCard> {
+        let places = self.board().map(BoardLayout::places).unwrap_or_default();
+        let mut words = self.words_of(animal);
+        words.sort_by_key(|w| places.get(&w.word).copied().unwrap_or((u8::MAX, u8::MAX)));
+        words
+    }
+
     /// The pictures that things have now.
     #[must_use]
     pub fn pictures(&self) -> BTreeMap<PictureOf, &Picture> {

@@ -126,7 +126,12 @@ impl From<Problems> for Refusal {
 /// What programs read of a problem that came as a text and has no message of its own.
 const OTHER: &str = "other";
 
-/// The kind of some words, for programs: the id of their message.
+/// The kind of a message, for programs.
+pub fn kind_of(message: &impl Message) -> &'static str {
+    message.kind().unwrap_or(OTHER)
+}
+
+/// The kind of some words, for programs: that of their message.
 fn kind(words: &Words) -> &'static str {
     words.kind().unwrap_or(OTHER)
 }
@@ -145,12 +150,12 @@ pub struct ProblemJson {
 impl ProblemJson {
     /// Of an event that could be read.
     pub fn of(l: &Locale, p: &Problem) -> Self {
-        Self { field: p.field.clone(), kind: p.fault.kind().unwrap_or(OTHER), what: p.fault.say(l) }
+        Self { field: p.field.clone(), kind: kind_of(&p.fault), what: p.fault.say(l) }
     }
 
     /// Of an event that could not be read.
     pub fn of_unread(l: &Locale, p: &RowProblem) -> Self {
-        Self { field: p.field.clone(), kind: p.kind().unwrap_or(OTHER), what: wrong(l, p) }
+        Self { field: p.field.clone(), kind: kind_of(p), what: wrong(l, p) }
     }
 
     fn of_wrong(l: &Locale, w: &Wrong) -> Self {

@@ -3,7 +3,7 @@
 use crate::cookie::cookie;
 use axum::extract::FromRequestParts;
 use axum::http::HeaderMap;
-use axum::http::header::ACCEPT_LANGUAGE;
+use axum::http::header::{ACCEPT, ACCEPT_LANGUAGE};
 use axum::http::request::Parts;
 use sayso_model::{Language, PersonCard};
 use sayso_wording::Locale;
@@ -27,6 +27,12 @@ pub fn locale(headers: &HeaderMap, person: Option<&PersonCard>) -> Locale {
     // A language that the device was given comes before the browser's.
     let known = device.and_then(Language::of_tag).map(Language::tag);
     Locale::chosen(person, known.or(browser))
+}
+
+/// Whether a script asks for JSON where a person would get a page.
+#[must_use]
+pub fn asks_json(headers: &HeaderMap) -> bool {
+    headers.get(ACCEPT).is_some_and(|asked| asked.as_bytes().starts_with(b"application/json"))
 }
 
 /// How whoever made a request reads, once the page knows: for what is told by others than the page.

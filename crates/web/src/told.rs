@@ -2,7 +2,7 @@
 
 use crate::error::{Error, Told};
 use crate::layout::bare;
-use crate::reading::Reader;
+use crate::reading::{Reader, asks_json};
 use axum::Json;
 use axum::extract::Request;
 use axum::http::{StatusCode, header};
@@ -16,14 +16,13 @@ pub async fn no_such_page() -> Error {
     Error::NotFound(words!(errors::no_such_page))
 }
 
-/// Middleware: tells errors as JSON under `/api` and where JSON is asked for, as a page elsewhere. Also puts words to answers the framework
-/// itself gives without any, such as 405 and 413.
+/// Middleware: tells errors as JSON under `/api` and where JSON is asked for, as a page elsewhere. Also puts words to answers
+/// the framework itself gives without any, such as 405 and 413.
 pub async fn in_words(mut request: Request, next: Next) -> Response {
     let reader = Reader::default();
     request.extensions_mut().insert(reader.clone());
     let of_device = crate::reading::locale(request.headers(), None);
-    let asks = request.headers().get(header::ACCEPT).is_some_and(|a| a.as_bytes().starts_with(b"application/json"));
-    let json = asks || request.uri().path().starts_with("/api");
+    let json = asks_json(request.headers()) || request.uri().path().starts_with("/api");
     let asked = format!("{} {}", request.method(), request.uri().path());
     let mut response = next.run(request).await;
     let status = response.status();

@@ -3,7 +3,7 @@
 use super::events::body_error;
 use crate::computing::file_turn;
 use crate::download::sent;
-use crate::error::Error;
+use crate::error::{Error, kind_of};
 use crate::reading::Reads;
 use crate::state::AppState;
 use axum::Json;
@@ -133,7 +133,7 @@ pub async fn preview(
                 line: p.line,
                 field: p.field.clone(),
                 found: p.found.clone(),
-                kind: p.kind().unwrap_or_default(),
+                kind: kind_of(p),
                 wanted: p.wanted.say(&locale),
             })
             .collect(),

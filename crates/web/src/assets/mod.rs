@@ -156,6 +156,11 @@ pub fn asset(name: &str) -> String {
     format!("/assets/{}/{name}", version())
 }
 
+/// Address of the ear's module, where this build has one.
+pub fn ear() -> Option<String> {
+    sayso_ear::MODULE.map(|_| asset(EAR))
+}
+
 /// Names of all assets.
 pub fn names() -> impl Iterator<Item = &'static str> {
     all().map(|(name, ..)| name)

@@ -3,7 +3,6 @@ enrol-proof = Die Probe
 enrol-proof-how = Drück „{ $says }“ noch einmal, mit diesem Gerät dort, wo es zuhören wird. Die Seite sagt, ob es gehört wurde, und wenn nicht, warum. Nichts wird als Drücken notiert.
 enrol-proof-care = Drück ihn, wo { $name } es nicht hört: Ein Wort, das erklingt und nichts bringt, lehrt, dass es nichts bedeutet.
 enrol-no-script = Aufnehmen und Probe brauchen JavaScript. Eine Tondatei geht auch ohne.
-enrol-no-sound-taken = Dieses Notizbuch nimmt keinen Ton von Seiten an. Nimm einen Browser, der selbst hören kann.
 enrol-button-of = Knopf { $number } von { $of }
 enrol-which-button = Welcher Knopf ist es?
 enrol-replaces = Derselbe: ersetzt diese Aufnahme

@@ -4,7 +4,6 @@ enrol-proof = Prove it
 enrol-proof-how = Press “{ $says }” once more, with this device where it will listen. The page says whether it was heard, and if not, why. Nothing is noted as a press.
 enrol-proof-care = Press it where { $name } does not hear it: a word that sounds and brings nothing teaches that it means nothing.
 enrol-no-script = Recording and proving need JavaScript. A sound file can be kept without it.
-enrol-no-sound-taken = This notebook takes no sound from pages. Use a browser that can hear by itself.
 enrol-button-of = Button { $number } of { $of }
 enrol-which-button = Which button is it?
 enrol-replaces = The same one: replaces this recording

@@ -3,7 +3,6 @@ enrol-proof = Comprobar
 enrol-proof-how = Pulsa «{ $says }» una vez más, con este dispositivo donde vaya a escuchar. La página dice si se oyó y, si no, por qué. Nada se anota como pulsación.
 enrol-proof-care = Púlsalo donde { $name } no lo oiga: una palabra que suena y no trae nada enseña que no significa nada.
 enrol-no-script = Grabar y comprobar necesitan JavaScript. Un archivo de sonido se puede guardar sin él.
-enrol-no-sound-taken = Este cuaderno no recibe sonido de las páginas. Usa un navegador que pueda oír por sí mismo.
 enrol-button-of = Botón { $number } de { $of }
 enrol-which-button = ¿Qué botón es?
 enrol-replaces = El mismo: sustituye esta grabación

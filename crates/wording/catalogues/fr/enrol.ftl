@@ -3,7 +3,6 @@ enrol-proof = L’essai
 enrol-proof-how = Appuie encore une fois sur « { $says } », l’appareil là où il écoutera. La page dit si c’est entendu et, sinon, pourquoi. Rien n’est noté comme appui.
 enrol-proof-care = Appuie là où { $name } ne l’entend pas : un mot qui sonne et n’apporte rien apprend qu’il ne veut rien dire.
 enrol-no-script = Enregistrer et essayer demandent JavaScript. Un fichier son se garde aussi sans.
-enrol-no-sound-taken = Ce carnet ne prend pas de son des pages. Utilise un navigateur qui entend par lui-même.
 enrol-button-of = Bouton { $number } sur { $of }
 enrol-which-button = Quel bouton est-ce ?
 enrol-replaces = Le même : remplace cet enregistrement

@@ -3,7 +3,6 @@ enrol-proof = A prova
 enrol-proof-how = Aperte “{ $says }” mais uma vez, com este aparelho onde ele vai escutar. A página diz se foi ouvido e, se não, por quê. Nada é anotado como aperto.
 enrol-proof-care = Aperte onde { $name } não ouça: uma palavra que soa e não traz nada ensina que não significa nada.
 enrol-no-script = Gravar e provar precisam de JavaScript. Um arquivo de som pode ser guardado sem ele.
-enrol-no-sound-taken = Este caderno não recebe som das páginas. Use um navegador que ouça sozinho.
 enrol-button-of = Botão { $number } de { $of }
 enrol-which-button = Qual botão é?
 enrol-replaces = O mesmo: substitui esta gravação

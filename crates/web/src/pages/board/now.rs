@@ -12,8 +12,8 @@ use sayso_advisor::stages::standings;
 use sayso_advisor::today::Today;
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{
-    AnimalId, BoardLayout, Body, Day, Event, EventId, HomeId, Moment, PersonId, PictureOf, RewardCard, RewardId,
-    RewardKind, SAME_PRESS_S, Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
+    AnimalId, Body, Day, Event, EventId, HomeId, Moment, PersonId, PictureOf, RewardCard, RewardId, RewardKind,
+    SAME_PRESS_S, Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
 };
 use sayso_wording::hazards::{food, foods};
 use sayso_wording::ration::refusal;
@@ -194,14 +194,12 @@ pub fn now(page: &AnimalPage) -> Now {
     }
 }
 
-/// In the order of the board, words off the board last; then by what they say.
+/// In the order of the board.
 fn words(page: &AnimalPage, case: &Case<'_>) -> Vec<WordNow> {
     let (story, animal) = (&*page.story, page.id);
-    let places = story.board().map(BoardLayout::places).unwrap_or_default();
     let stages: BTreeMap<WordId, Stage> = standings(case).iter().map(|s| (s.word, s.stage)).collect();
-    let mut cards = story.words_of(animal);
-    cards.sort_by_key(|w| places.get(&w.word).copied().unwrap_or((u8::MAX, u8::MAX)));
-    cards
+    story
+        .words_by_place(animal)
         .into_iter()
         .map(|w| WordNow {
             id: w.word,

@@ -1,5 +1,5 @@
 use super::last;
-use crate::assets::{EAR, asset};
+use crate::assets::ear;
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
 use crate::pages::kit;
@@ -56,7 +56,7 @@ pub fn switch(page: &AnimalPage) -> Markup {
         page.story.words_of(page.id).into_iter().partition(|w| recorded.contains(&w.word));
     let any = !with.is_empty() || words.values().any(|w| w.active && recorded.contains(&w.word));
     let socket = (any && page.state.takes_sound).then(|| format!("/api/listen/{}", page.id));
-    let module = (any && sayso_ear::MODULE.is_some()).then(|| asset(EAR));
+    let module = any.then(ear).flatten();
     let several = page.animals().len() > 1;
     html! {
         section.listen.card #listen aria-labelledby="listen-title" data-test="listen" data-state="off" data-heard="0"

@@ -3,7 +3,7 @@
 
 use super::clip::{FIELD, refused};
 use super::known;
-use crate::assets::{EAR, asset};
+use crate::assets::ear;
 use crate::error::Error;
 use crate::page::AnimalPage;
 use axum::Json;
@@ -16,7 +16,7 @@ use sayso_notebook::{NoVocabulary, cut as cut_by, prove as prove_by};
 use sayso_wording::{say, words};
 
 fn taken(page: &AnimalPage) -> Result<(), Error> {
-    if page.state.takes_sound { Ok(()) } else { Err(Error::Forbidden(words!(enrol::no_sound_taken))) }
+    if page.state.takes_sound { Ok(()) } else { Err(Error::Forbidden(words!(errors::no_sound_taken))) }
 }
 
 /// Hears a sound file in which the word's button was pressed once.
@@ -59,7 +59,7 @@ impl Judged {
     /// For pages of this animal.
     pub fn by(page: &AnimalPage) -> Self {
         Self {
-            module: sayso_ear::MODULE.is_some().then(|| asset(EAR)),
+            module: ear(),
             vocabulary: format!("/a/{}/ear", page.id),
             notebook: page.state.takes_sound.then(|| format!("/a/{}/words", page.id)),
         }

@@ -5,7 +5,7 @@ use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
 use crate::pages::listen::recorded;
 use maud::{Markup, html};
-use sayso_model::{BoardLayout, WordCard, WordId};
+use sayso_model::WordId;
 use sayso_wording::say;
 use serde::Serialize;
 
@@ -18,17 +18,9 @@ struct Word<'a> {
     recorded: bool,
 }
 
-/// In the order in which they are pressed: by place on the board, words off the board last, then by what they say.
-fn in_order(page: &AnimalPage) -> Vec<&WordCard> {
-    let places = page.story.board().map(BoardLayout::places).unwrap_or_default();
-    let mut words = page.story.words_of(page.id);
-    words.sort_by_key(|w| (places.get(&w.word).copied().unwrap_or((u8::MAX, u8::MAX)), w.says.to_string()));
-    words
-}
-
 /// The page.
 pub async fn show(page: AnimalPage) -> Markup {
-    let (l, judged, words) = (&page.locale, Judged::by(&page), in_order(&page));
+    let (l, judged, words) = (&page.locale, Judged::by(&page), page.story.words_by_place(page.id));
     let recorded = recorded(&page);
     let known: Vec<Word> = words
         .iter()

@@ -5,12 +5,13 @@ use super::picture::drawn;
 use super::{known, proof};
 use crate::error::Error;
 use crate::page::AnimalPage;
+use crate::reading::asks_json;
 use crate::typed::{Typed, named};
 use axum::Json;
 use axum::body::Bytes;
 use axum::extract::{FromRequest, Multipart, Path, Query, Request};
 use axum::http::StatusCode;
-use axum::http::header::{ACCEPT, CONTENT_TYPE};
+use axum::http::header::CONTENT_TYPE;
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_listen::{Clip, ClipReport, check_clips};
@@ -55,7 +56,7 @@ pub async fn take(
     request: Request,
 ) -> Result<Response, Error> {
     let card = known(&page, &id)?;
-    let json = request.headers().get(ACCEPT).is_some_and(|a| a.as_bytes().starts_with(b"application/json"));
+    let json = asks_json(request.headers());
     let sent = sent(asked, request).await?;
     if sent.sound.is_empty() {
         return Err(Error::refused(FIELD, words!(faults::no_sound_file)));

@@ -1,13 +1,8 @@
-//! A press that several devices heard counts once, whatever their clocks say and in whatever order the notes arrive.
-#![allow(clippy::unwrap_used, clippy::cast_possible_truncation, clippy::cast_precision_loss)]
+//! A press that several devices heard counts once, whatever their clocks say.
 
-use sayso_model::{
-    Accident, AnimalId, Body, Correction, Event, EventId, HomeId, Moment, Press, PressedBy, Probability, Source, Story,
-    StreamId, WordId, Zone,
-};
+use crate::{in_orders, press};
+use sayso_model::{Body, Correction, Event, EventId, PressedBy, Probability, Source, Story, StreamId};
 use uuid::Uuid;
-
-const ANIMAL: AnimalId = AnimalId(Uuid::from_u128(7));
 
 /// Numbers from 0 to 1 that follow from a seed.
 struct Chance(u64);
@@ -24,56 +19,21 @@ impl Chance {
     }
 }
 
-fn event(n: u128, source: Source, at_s: f64, press: Press) -> Event {
-    Event {
-        id: EventId(Uuid::from_u128(n)),
-        home: HomeId(Uuid::from_u128(1)),
-        animal: Some(ANIMAL),
-        person: None,
-        happened_at: Moment::clamped(1_800_000_000_000).plus_seconds(at_s),
-        zone: Zone::utc(),
-        recorded_at: Moment::clamped(1_800_000_000_000),
-        source,
-        body: press.into(),
-    }
-}
-
-fn press(word: u128, stream: Option<u128>, certainty: f64) -> Press {
-    Press {
-        word: WordId(Uuid::from_u128(word)),
-        by: if stream.is_some() { PressedBy::Unknown } else { PressedBy::Animal },
-        certainty: Probability::clamped(certainty),
-        accident: Accident::Unsure,
-        place: None,
-        speed: None,
-        stream: stream.map(|s| StreamId(Uuid::from_u128(s))),
-        session: None,
-    }
-}
-
 fn heard(n: u128, stream: u128, word: u128, at_s: f64) -> Event {
-    event(n, Source::Heard, at_s, press(word, Some(stream), 0.9))
+    let mut event = press(n, Source::Heard, word, at_s);
+    if let Body::Press(p) = &mut event.body {
+        (p.stream, p.certainty) = (Some(StreamId(Uuid::from_u128(stream))), Probability::clamped(0.9));
+    }
+    event
 }
 
 fn tapped(n: u128, word: u128, at_s: f64) -> Event {
-    event(n, Source::Tap, at_s, press(word, None, 1.0))
+    press(n, Source::Tap, word, at_s)
 }
 
-fn counted(story: &Story) -> Vec<u128> {
-    let mut ids: Vec<u128> = story.everyones::<Press>().map(|f| f.id().0.as_u128()).collect();
-    ids.sort_unstable();
-    ids
-}
-
-/// What counts; the same in whatever order the events arrive.
+/// What counts; the same in four orders of arrival drawn by chance.
 fn told(events: &[Event]) -> Vec<u128> {
-    let whole = counted(&Story::from_events(events.iter().cloned()));
-    for seed in 0..4 {
-        let mut story = Story::default();
-        Chance(seed).shuffled(events.to_vec()).into_iter().for_each(|e| _ = story.add(e));
-        assert_eq!(counted(&story), whole, "in order {seed}");
-    }
-    whole
+    in_orders(events, (0..4).map(|seed| Chance(seed).shuffled(events.to_vec())))
 }
 
 /// Presses of a learner that means nothing: any word, at any moment of `minutes`.
