@@ -17,6 +17,8 @@ import { wave } from "./wave.js";
 
 const MOST_S = 150; // what a notebook takes at once, at any rate of a microphone
 const LOOK_S = 2;
+/** Silence after which a sound is over, seconds: a shorter pause lies within a word. */
+const OVER_S = 0.5;
 
 /** @param {HTMLElement} root */
 function wire(root) {
@@ -78,10 +80,13 @@ function wire(root) {
           if (!looking && taking && here.here && seconds - looked >= LOOK_S) {
             looking = true;
             looked = seconds;
+            const sofar = taking.sofar();
             here
-              .cut(taking.sofar())
+              .cut(sofar)
               .then(({ sounds }) => {
-                heard = sounds.length;
+                // One that still sounds is not counted: whoever ends the recording at the last would cut it short.
+                const ended = sofar.samples.length - OVER_S * sofar.rate;
+                heard = sounds.filter(({ to }) => to < ended).length;
               })
               .catch((error) => console.warn("count", error))
               .finally(() => {
