@@ -32,7 +32,7 @@ const clips = truth.clips.map((c) => samples(c.file));
 const lengths = clips.map((c) => c.length / rate);
 const opened = spent();
 const engine = await makeEngine(await WebAssembly.compile(bytes));
-for (const clip of clips) engine.clip(clip, rate);
+clips.forEach((clip, place) => engine.clip(clip, rate, place));
 engine.begin(rate);
 const ready = 1000 * (spent() - opened);
 

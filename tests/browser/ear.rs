@@ -4,6 +4,7 @@ use crate::harness::{Browser, PHONE, Server, story};
 use crate::listen::{Notebook, assert_exact, heard, scene};
 use sayso_model::event::Part;
 use sayso_model::{Body, Press, PressedBy, Source};
+use serde_json::json;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
 use tokio::io::{AsyncReadExt, AsyncWriteExt};
@@ -102,6 +103,7 @@ async fn the_page_hears_by_itself_and_only_presses_leave_it() {
     browser.until("kept for offline", KEPT).await;
     browser.tap("fold-microphone").await;
     assert!(browser.text("listen-way").await.starts_with("This device hears by itself"));
+    assert_eq!(browser.text("last-heard").await.matches("not heard yet").count(), 4);
     let asks = "return document.querySelector('[data-ear=keeping]').checkVisibility()";
     assert_eq!(browser.page.execute(asks, vec![]).await.unwrap(), false, "no sound is kept, so nothing asks for it");
     browser.tap("listen-switch").await;
@@ -112,6 +114,8 @@ async fn the_page_hears_by_itself_and_only_presses_leave_it() {
     browser.until("all", "return Number(document.getElementById('listen').dataset.heard) >= 6").await;
     browser.picture("ear-offline").await;
     assert!(heard(notebook.dir.path()).await.len() < 6, "the notebook is away");
+    let last = browser.text("last-heard").await;
+    assert!(!last.contains("not heard yet") && last.matches("% sure").count() == 4, "each word was heard: {last}");
     browser.tap("listen-switch").await;
     browser.until("off", OFF).await;
     assert_eq!(browser.text("listen-state").await, "Off. 6 presses were heard.");
@@ -181,6 +185,53 @@ async fn a_microphone_that_is_refused_is_told() {
     browser.tap("listen-switch").await;
     browser.until("told", "return document.getElementById('listen').textContent.includes('was not allowed')").await;
     browser.until("off", OFF).await;
+    browser.close().await;
+}
+
+/// Permission taken back while it listens: told at once; switched on again after it was given back, with the gap noted.
+#[tokio::test(flavor = "multi_thread")]
+async fn a_microphone_that_is_taken_away_is_told_and_can_be_switched_on_again() {
+    if sayso_web::assets::names().all(|name| name != sayso_web::assets::EAR) {
+        eprintln!("NOT RUN: this build has no module for pages. rustup target add wasm32-unknown-unknown");
+        return;
+    }
+    let notebook = Notebook::new(4, 4).await;
+    let server = Server::start_with(notebook.dir.path(), 0, &["--no-sound"]);
+    // It asks for the permission, so that it can be given and taken back.
+    let plays = format!("--use-file-for-fake-audio-capture={}%noloop", notebook.sound(&scene()).display());
+    let browser = Browser::open_with(PHONE, &["--use-fake-device-for-media-stream", &plays]).await;
+    let allow = async |setting: &str| {
+        let asked = json!({ "permission": { "name": "microphone" }, "setting": setting, "origin": server.url("") });
+        browser.devtools("Browser.setPermission", asked).await;
+    };
+    allow("granted").await;
+    browser.goto(&server.url(&format!("/a/{}/listen", notebook.animal))).await;
+    browser.until("kept for offline", KEPT).await;
+    browser.tap("listen-switch").await;
+    browser.until("a press", "return Number(document.getElementById('listen').dataset.heard) >= 1").await;
+    let heard = "return Number(document.getElementById('listen').dataset.heard)";
+    allow("denied").await;
+    let taken = std::time::Instant::now();
+    browser.until("told", OFF).await;
+    let said = browser.text("listen-state").await;
+    assert!(said.contains("The microphone was taken away"), "{said}");
+    eprintln!("told {:.1} s after the permission was taken back", taken.elapsed().as_secs_f64());
+    browser.picture("listen-taken-away").await;
+    // Without the permission it cannot go on, and says so.
+    browser.tap("listen-switch").await;
+    browser.until("refused", "return document.getElementById('listen').textContent.includes('was not allowed')").await;
+    let before = browser.page.execute(heard, vec![]).await.unwrap().as_u64().unwrap();
+    allow("granted").await;
+    browser.tap("listen-switch").await;
+    browser.until("on", ON).await;
+    assert!(browser.text("listen-gap").await.starts_with("Not heard: "));
+    let more = format!("return Number(document.getElementById('listen').dataset.heard) > {before}");
+    browser.until("it hears again", &more).await;
+    browser.tap("listen-switch").await;
+    browser.until("off", OFF).await;
+    // Whoever opens the page later sees the gap too.
+    browser.goto(&server.url(&format!("/a/{}/listen", notebook.animal))).await;
+    assert!(browser.text("listen-gap").await.starts_with("Not heard: "));
     browser.close().await;
 }
 

@@ -8,6 +8,7 @@ use sayso_model::{
     AnimalCard, AnimalId, Body, ClipCard, Event, EventId, HomeCard, HomeId, Label, Moment, Press, PressedBy, Source,
     Species, WordCard, WordId, Zone,
 };
+use sayso_notebook::Replaces;
 use sayso_store::{Appended, Store};
 use std::path::{Path, PathBuf};
 use tempfile::TempDir;
@@ -67,7 +68,7 @@ impl Notebook {
 /// Gives a word the sound of "word `w`"; `pattern` is any event of its household.
 pub async fn record(store: &Store, card: &WordCard, w: u64, pattern: Event) {
     let story = store.story(pattern.home).await.unwrap();
-    let done = sayso_notebook::enrol(store, pattern.home, &story, card, wav(&say(w, 0))).await.unwrap();
+    let done = sayso_notebook::enrol(store, pattern.home, &story, card, wav(&say(w, 0)), Replaces::All).await.unwrap();
     let event = |c: ClipCard| Event { id: EventId(Uuid::now_v7()), animal: None, body: c.into(), ..pattern.clone() };
     taken(store, done.cards.into_iter().map(event).collect()).await;
 }
@@ -195,12 +196,16 @@ async fn without_recordings_the_page_says_what_to_do_first() {
         assert!(browser.page.find(Locator::Css("[data-test=listen-switch]")).await.is_err());
     }
     browser.picture("listen-missing").await;
-    browser.follow("[data-test=listen] a.button").await;
+    browser.follow("[data-test=listen] a.button:not(.primary)").await;
     let at = browser.page.current_url().await.unwrap();
     assert!(
         at.path().ends_with(&format!("/words/card/{}", notebook.words[0])) && at.fragment() == Some("recording"),
         "{at}"
     );
+    browser.page.back().await.unwrap();
+    browser.follow("[data-test=record-all]").await;
+    let at = browser.page.current_url().await.unwrap();
+    assert!(at.path().ends_with("/words/record"), "{at}");
     browser.close().await;
 }
 
@@ -225,6 +230,7 @@ async fn where_no_microphone_can_be_had_the_page_says_why_and_what_to_do() {
     assert!(!browser.find("listen-switch").await.is_enabled().await.unwrap());
     browser.picture("listen-insecure").await;
     browser.goto(&at(&format!("/a/{}/words/card/{}", notebook.animal, notebook.words[0]))).await;
+    browser.tap("record-more").await;
     let said = browser.text("record-state").await;
     assert!(said.contains("A sound file works in any case"), "{said}");
     browser.close().await;

@@ -16,6 +16,7 @@ mod heard;
 mod homescreen;
 mod invitation;
 mod killed;
+mod kit;
 mod likes;
 mod listen;
 mod outbox;

@@ -29,7 +29,7 @@ async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
         }
         let server = Server::start(dir.path(), 0);
         let browser = Browser::open(PHONE).await;
-        for language in ["en", "de", STAND_IN] {
+        for language in ["en", "de", "es", "fr", "pt", STAND_IN] {
             reads(&browser, &server, language).await;
             for (animal, card) in story.animals() {
                 browser.goto(&server.url(&format!("/a/{animal}/today"))).await;

@@ -254,6 +254,8 @@ pub enum Command {
         word: String,
         #[arg(long, value_name = "SECONDS", conflicts_with = "file", value_parser = typed::<f64>)]
         record: Option<f64>,
+        #[arg(long)]
+        another_button: bool,
         #[arg(required_unless_present = "record")]
         file: Option<PathBuf>,
     },

@@ -15,6 +15,7 @@ use args::{Cli, Command};
 use clap::FromArgMatches;
 use clap::error::ErrorKind;
 use error::CliError;
+use sayso_notebook::Replaces;
 use sayso_wording::Locale;
 use std::process::ExitCode;
 use std::time::Duration;
@@ -92,8 +93,9 @@ async fn run(l: &Locale, cli: Cli) -> Result<ExitCode, CliError> {
         Command::Completions { shell } => commands::describe::completions(shell),
         Command::Help { of } => return Ok(commands::describe::help(l, &of)),
         Command::Man { to } => commands::describe::man(l, &to)?,
-        Command::Enrol { data, word, record, file } => {
-            return commands::enrol::enrol(l, &data.data, &word, file.as_deref(), record).await;
+        Command::Enrol { data, word, record, another_button, file } => {
+            let replaces = if another_button { Replaces::None } else { Replaces::All };
+            return commands::enrol::enrol(l, &data.data, &word, file.as_deref(), record, replaces).await;
         }
         Command::Clips { data } => return commands::enrol::clips(l, &data.data).await,
         Command::Picture(args) => commands::picture::picture(l, &args).await?,

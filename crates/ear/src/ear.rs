@@ -1,6 +1,9 @@
-//! Clips and sound in, presses out, by numbers alone: a clip is named by its place in the order given.
+//! Clips and sound in, presses out, by numbers alone: a clip is named by its place in the order given, a word by that of
+//! its first clip.
 
-use sayso_listen::{Clip, Config, Detection, Detector, Enrolled, ListenError, Pace, Speeds};
+use sayso_listen::{
+    Clip, Config, Detection, Detector, Enrolled, ListenError, Pace, Proof, Speeds, Stretches, prove, stretches,
+};
 use std::sync::Arc;
 
 /// Numbers in a press: clip, onset in seconds from the beginning of the stream, confidence, speed, level in dB under full
@@ -16,13 +19,13 @@ pub struct Ear {
 }
 
 impl Ear {
-    /// Takes the next clip: one channel, full scale 1.0, `rate` samples a second.
+    /// Takes the next clip: one channel, full scale 1.0, `rate` samples a second. `word` is the place of the first clip
+    /// that says the same, its own where none did.
     ///
     /// # Errors
     /// [`ListenError::Format`], [`ListenError::Silent`].
-    pub fn clip(&mut self, samples: &[f32], rate: u32) -> Result<(), ListenError> {
-        let place = self.clips.len().to_string();
-        self.clips.push(Clip::from_samples(place, samples.to_vec(), rate)?);
+    pub fn clip(&mut self, samples: &[f32], rate: u32, word: u32) -> Result<(), ListenError> {
+        self.clips.push(Clip::from_samples(word.to_string(), samples.to_vec(), rate)?);
         Ok(())
     }
 
@@ -34,18 +37,48 @@ impl Ear {
         }
     }
 
+    fn enrolled(&mut self) -> Result<Arc<Enrolled>, ListenError> {
+        let enrolled = match &self.enrolled {
+            Some(ready) => Arc::clone(ready),
+            None => Arc::new(Enrolled::new(&std::mem::take(&mut self.clips), Pace::Page)?),
+        };
+        self.enrolled = Some(Arc::clone(&enrolled));
+        Ok(enrolled)
+    }
+
+    /// What comes of a proof of a word: in these samples, `rate` a second, its button was pressed once. As [`begin`],
+    /// it takes the clips.
+    ///
+    /// # Errors
+    /// As [`prove`], and of [`Ear::begin`].
+    ///
+    /// [`begin`]: Ear::begin
+    pub fn prove(&mut self, samples: &[f32], rate: u32, word: u32) -> Result<Proof, ListenError> {
+        let word = word.to_string();
+        let sound = Clip::from_samples("", samples.to_vec(), rate);
+        match sound {
+            Ok(sound) => prove(&self.enrolled()?, &word, &sound),
+            // A microphone that gives nothing at all.
+            Err(ListenError::Silent { .. }) => Ok(Proof::Nothing),
+            Err(why) => Err(why),
+        }
+    }
+
+    /// The samples, `rate` a second, cut at their pauses.
+    ///
+    /// # Errors
+    /// [`ListenError::Format`], [`ListenError::Silent`].
+    pub fn cut(samples: &[f32], rate: u32) -> Result<Stretches, ListenError> {
+        Ok(stretches(&Clip::from_samples("", samples.to_vec(), rate)?))
+    }
+
     /// A stream of `rate` samples a second begins; the one before is over. The first takes the clips, and no more of
     /// them are heard after.
     ///
     /// # Errors
     /// [`ListenError::NoClips`], [`ListenError::ClipLength`], [`ListenError::Format`].
     pub fn begin(&mut self, rate: u32) -> Result<(), ListenError> {
-        let enrolled = match &self.enrolled {
-            Some(ready) => Arc::clone(ready),
-            None => Arc::new(Enrolled::new(&std::mem::take(&mut self.clips), Pace::Page)?),
-        };
-        self.detector = Some(Detector::with(Arc::clone(&enrolled), Config::new(rate, 1, Pace::Page))?);
-        self.enrolled = Some(enrolled);
+        self.detector = Some(Detector::with(self.enrolled()?, Config::new(rate, 1, Pace::Page))?);
         Ok(())
     }
 

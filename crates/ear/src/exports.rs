@@ -3,10 +3,12 @@
 //!
 //! `room(n)` gives the address of `n` samples (f32) to write; `clip` and `push` take what was written there. `presses`
 //! gives the address of the numbers (f64) that `push`, `gap` and `finish` counted, `fault` that of the text (UTF-8) whose
-//! length `clip` and `begin` answer; 0 is no fault.
+//! length `clip` and `begin` answer; 0 is no fault. `prove` and `cut` answer the length of a text (JSON) at `said`, or 0,
+//! and then the length of the fault is that of `wrong`.
 
 use crate::ear::Ear;
 use sayso_listen::ListenError;
+use serde::Serialize;
 use std::cell::RefCell;
 
 #[derive(Default)]
@@ -15,9 +17,19 @@ struct Page {
     samples: Vec<f32>,
     presses: Vec<f64>,
     fault: String,
+    said: String,
 }
 
 impl Page {
+    fn says<T: Serialize>(&mut self, found: Result<T, ListenError>) -> usize {
+        let said = found.map_err(|e| e.to_string()).and_then(|f| serde_json::to_string(&f).map_err(|e| e.to_string()));
+        (self.said, self.fault) = match said {
+            Ok(said) => (said, String::new()),
+            Err(fault) => (String::new(), fault),
+        };
+        self.said.len()
+    }
+
     fn told(&mut self, outcome: Result<(), ListenError>) -> usize {
         self.fault = outcome.err().map(|e| e.to_string()).unwrap_or_default();
         self.fault.len()
@@ -47,11 +59,11 @@ pub extern "C" fn room(n: usize) -> *mut f32 {
     })
 }
 
-/// Takes the samples as the next clip; length of the fault.
+/// Takes the samples as the next clip, of the word whose first clip has this place; length of the fault.
 #[unsafe(no_mangle)]
-pub extern "C" fn clip(rate: u32) -> usize {
+pub extern "C" fn clip(rate: u32, word: u32) -> usize {
     page(|p| {
-        let taken = p.ear.clip(&p.samples, rate);
+        let taken = p.ear.clip(&p.samples, rate, word);
         p.told(taken)
     })
 }
@@ -97,6 +109,36 @@ pub extern "C" fn finish() -> usize {
         let heard = p.ear.finish();
         p.heard(heard)
     })
+}
+
+/// Proves a word by the samples; length of what is said.
+#[unsafe(no_mangle)]
+pub extern "C" fn prove(rate: u32, word: u32) -> usize {
+    page(|p| {
+        let proof = p.ear.prove(&p.samples, rate, word);
+        p.says(proof)
+    })
+}
+
+/// Cuts the samples at their pauses; length of what is said.
+#[unsafe(no_mangle)]
+pub extern "C" fn cut(rate: u32) -> usize {
+    page(|p| {
+        let cut = Ear::cut(&p.samples, rate);
+        p.says(cut)
+    })
+}
+
+/// Where what is said is.
+#[unsafe(no_mangle)]
+pub extern "C" fn said() -> *const u8 {
+    page(|p| p.said.as_ptr())
+}
+
+/// Length of the fault of what said nothing.
+#[unsafe(no_mangle)]
+pub extern "C" fn wrong() -> usize {
+    page(|p| p.fault.len())
 }
 
 /// Where the numbers are.

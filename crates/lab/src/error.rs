@@ -1,5 +1,6 @@
 //! Why the laboratory stopped, in words.
 
+use crate::hearing::kit::error::KitError;
 use std::path::{Path, PathBuf};
 
 /// Why the laboratory stopped.
@@ -8,6 +9,9 @@ pub enum LabError {
     /// A method or the simulator refused, or an argument cannot be.
     #[error("{0}")]
     Refused(String),
+    /// Recordings of real buttons that are refused.
+    #[error(transparent)]
+    Kit(#[from] KitError),
     /// A file that could not be read or written.
     #[error("{}: {source}", path.display())]
     File {

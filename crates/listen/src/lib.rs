@@ -3,6 +3,7 @@
 //! `io` (files, streams, clips) and `dsp` (resampling, short-time spectra) carry three looks, each seeing fewer candidates
 //! at more cost: `search` (template bank on a whitened spectrogram, peak picking), `verify` (coherence with the clip) and
 //! `decide` (rejection cascade, logistic classifier, non-maximum suppression, priors). `battery` reads many presses.
+//! Around an enrolment stand `clip_check`, `stretches` (several buttons in one sound) and `proof` (one press more).
 
 mod battery;
 mod clip_check;
@@ -17,8 +18,10 @@ mod error;
 mod file_detection;
 mod io;
 mod pipeline;
+mod proof;
 mod search;
 mod speeds;
+mod stretches;
 mod verify;
 
 pub use battery::drift::SpeedAt;
@@ -41,4 +44,6 @@ pub use io::clip::Clip;
 pub use io::decode::{SoundBlock, SoundInfo, decode_bytes, decode_file};
 pub use io::pcm::{PcmFormat, PcmReader, UnknownPcm};
 pub use io::wav::wav;
+pub use proof::{Evidence, HeardAs, Proof, SURE, outcome, prove};
 pub use speeds::Speeds;
+pub use stretches::{Stretch, Stretches, stretches};

@@ -19,7 +19,7 @@ const SAME_SOUND_S: f64 = 0.2;
 const MOST_SURE: f64 = 0.9999;
 
 /// Certainty under which a person is asked first whether a heard press sounded at all.
-pub const UNSURE: f64 = 0.9;
+pub const UNSURE: f64 = sayso_listen::SURE;
 
 /// Why heard presses were not logged.
 #[derive(Debug, thiserror::Error)]

@@ -9,7 +9,9 @@ mod keep;
 mod names;
 mod notebook;
 mod pictures;
+mod proof;
 mod recordings;
+mod speeds;
 mod vocabulary;
 
 pub use diary::{Diary, NotLogged, UNSURE};
@@ -17,5 +19,7 @@ pub use keep::{NotKept, Pen, keep};
 pub use names::{NotNamed, animal_named, reward_named, word_named};
 pub use notebook::{NoNotebook, Notebook, existing};
 pub use pictures::{NoPicture, look, picture, word_pictures};
-pub use recordings::{Enrolment, NoSound, Recording, enrol, recordings};
+pub use proof::{cut, prove};
+pub use recordings::{Enrolment, NoSound, Recording, Replaces, enrol, recordings};
+pub use speeds::speeds;
 pub use vocabulary::{Listened, NoVocabulary, Vocabulary, vocabulary};

@@ -30,11 +30,34 @@ pub enum NoSound {
     Sound(#[from] ListenError),
 }
 
+/// What a new recording of a word does to those in use. Those it takes the place of stay in the notebook, not in use.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Replaces {
+    /// It takes the place of all of them: the word has one button, recorded anew.
+    All,
+    /// It takes the place of this one, where that is in use: one of several buttons was recorded anew.
+    One(ClipId),
+    /// It joins them: another button that says the same.
+    None,
+}
+
+impl Replaces {
+    fn takes(self, clip: ClipId) -> bool {
+        match self {
+            Self::All => true,
+            Self::One(one) => one == clip,
+            Self::None => false,
+        }
+    }
+}
+
 /// A recording that was checked and stored, and the cards that say so.
 #[derive(Debug)]
 pub struct Enrolment {
-    /// Cards to put into the log: the new one, and those it takes the place of, now inactive. None if this very
-    /// recording was in use for the word already.
+    /// The recording.
+    pub clip: ClipId,
+    /// Cards to put into the log: the new one, unless this very recording was in use for the word already, and those it
+    /// takes the place of, now inactive.
     pub cards: Vec<ClipCard>,
     /// What the check found.
     pub report: ClipReport,
@@ -86,6 +109,7 @@ pub async fn enrol(
     story: &Story,
     word: &WordCard,
     bytes: Vec<u8>,
+    replaces: Replaces,
 ) -> Result<Enrolment, NoSound> {
     let (others, of_word): (Vec<_>, Vec<_>) =
         recordings(store, story).await?.into_iter().partition(|r| r.card.word != word.word);
@@ -114,7 +138,8 @@ pub async fn enrol(
             lufs: report.loudness_lufs.map(|l| l.clamp(-100.0, 20.0)),
             active: true,
         });
-        cards.extend(of_word.into_iter().map(|r| ClipCard { active: false, ..r.card }));
     }
-    Ok(Enrolment { cards, report, others })
+    let out = of_word.into_iter().filter(|r| r.card.clip != clip && replaces.takes(r.card.clip));
+    cards.extend(out.map(|r| ClipCard { active: false, ..r.card }));
+    Ok(Enrolment { clip, cards, report, others })
 }

@@ -132,9 +132,41 @@ export interface Stream {
 /** An open microphone. */
 export interface Microphone {
   rate: number;
+  /** What the browser says it does to the sound. */
+  settings: MediaTrackSettings;
   stop(): Promise<void>;
   /** Asks for sound again where the browser halted it. */
   resume(): void;
+}
+
+/** A recording without a gap. */
+export interface Take {
+  readonly seconds: number;
+  /** Presses marked so far. */
+  readonly marked: number;
+  /** Takes what came; false where sound before it is missing. */
+  add(block: Block): boolean;
+  /** Marks a press at this moment of the device's clock, milliseconds. */
+  mark(now: number): void;
+  /** The sound and the seconds of presses that had `tail` seconds to sound; what comes after those is cut away. */
+  end(tail: number): { samples: Int16Array; presses: number[] };
+}
+
+/** A sound file of a recording kit. */
+export interface KitFile {
+  bytes: Uint8Array<ArrayBuffer>;
+  seconds: number;
+}
+
+/** A recording of a kit; no word where nothing was pressed. */
+export interface KitTake {
+  word: string | null;
+  distance_m: number;
+  room: string;
+  noise: string;
+  marked: string;
+  presses: number[];
+  sound: KitFile;
 }
 
 /** A press as the engine tells it: which clip, seconds since the stream began, and how it sounded. */
@@ -151,8 +183,13 @@ export interface HeardNow {
 export interface Parts {
   memory: WebAssembly.Memory;
   room(samples: number): number;
-  clip(rate: number): number;
+  clip(rate: number, word: number): number;
+  at_speeds(centre: number, width: number): void;
   begin(rate: number): number;
+  prove(rate: number, word: number): number;
+  cut(rate: number): number;
+  said(): number;
+  wrong(): number;
   push(): number;
   gap(samples: number): number;
   finish(): number;
@@ -162,7 +199,9 @@ export interface Parts {
 
 /** One ear. */
 export interface Engine {
-  clip(samples: Float32Array, rate: number): void;
+  clip(samples: Float32Array, rate: number, word: number, speeds?: [number, number]): void;
+  prove(samples: Float32Array, rate: number, word: number): Proof;
+  cut(samples: Float32Array, rate: number): Stretches;
   begin(rate: number): void;
   push(samples: Float32Array): HeardNow[];
   gap(samples: number): HeardNow[];
@@ -172,9 +211,18 @@ export interface Engine {
 
 /** What the page asks of the engine's worker, one of these a message. */
 export interface ToEar {
-  open: { module: ArrayBuffer; clips: Float32Array[]; clipRate: number };
+  /** `words`: for each clip the place of the first that says the same; `speeds`: what to listen for, slowest and fastest. */
+  open: {
+    module: ArrayBuffer;
+    clips: Float32Array[];
+    words: number[];
+    speeds: ([number, number] | undefined)[];
+    clipRate: number;
+  };
   begin: { stream: string; rate: number };
   sound: Piece;
+  prove: Taken & { word: number };
+  cut: Taken;
   end: Record<string, never>;
 }
 
@@ -186,8 +234,61 @@ export interface FromEar {
   stream?: string;
   /** How many samples were taken. */
   samples?: number;
+  proof?: Proof;
+  cut?: Stretches;
   ended?: boolean;
   wrong?: string;
+}
+
+/** What came of a proof; see crates/listen/src/proof.rs. */
+export type Proof =
+  | { outcome: "heard"; confidence: number; speed: number }
+  | { outcome: "unsure"; confidence: number }
+  | { outcome: "nothing" }
+  | { outcome: "too_quiet"; over_room_db: number }
+  | { outcome: "too_far"; below_db: number }
+  | { outcome: "wrong_speed"; speed: number }
+  | { outcome: "another_word"; word: string; confidence: number }
+  | { outcome: "another_sound" };
+
+/** What sounds between two pauses; see crates/listen/src/stretches.rs. */
+export interface Stretch {
+  from: number;
+  to: number;
+  level_db: number;
+  over_room_db: number;
+  beep: boolean;
+  quiet: boolean;
+  long: boolean;
+}
+
+/** A sound cut at its pauses. */
+export interface Stretches {
+  room_db: number;
+  sounds: Stretch[];
+}
+
+/** Sound that was taken, one channel. */
+export interface Taken {
+  samples: Int16Array;
+  rate: number;
+}
+
+/** Sound being taken. */
+export interface Taking {
+  stop(): Promise<void>;
+  /** What was taken so far. */
+  sofar(): Taken;
+}
+
+/** Judges sound by the recordings in use. */
+export interface Judge {
+  /** Whether in the page itself. */
+  here: boolean;
+  vocabulary: Vocabulary;
+  prove(sound: Taken, word: string): Promise<Proof>;
+  cut(sound: Taken): Promise<Stretches>;
+  close(): void;
 }
 
 /** What is listened for, and what presses are noted with. */
@@ -195,7 +296,7 @@ export interface Vocabulary {
   home: string;
   zone: string;
   rate: number;
-  words: { word: string; says: string; clip: string }[];
+  words: { word: string; says: string; clip: string; speeds?: [number, number] }[];
   left_out: string[];
 }
 

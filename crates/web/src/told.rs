@@ -1,4 +1,4 @@
-//! Errors told: as JSON under `/api`, as a page elsewhere.
+//! Errors told: as JSON under `/api` and to scripts that ask for it, as a page elsewhere.
 
 use crate::error::{Error, Told};
 use crate::layout::bare;
@@ -16,13 +16,14 @@ pub async fn no_such_page() -> Error {
     Error::NotFound(words!(errors::no_such_page))
 }
 
-/// Middleware: tells errors as JSON under `/api`, as a page elsewhere. Also puts words to answers the framework
+/// Middleware: tells errors as JSON under `/api` and where JSON is asked for, as a page elsewhere. Also puts words to answers the framework
 /// itself gives without any, such as 405 and 413.
 pub async fn in_words(mut request: Request, next: Next) -> Response {
     let reader = Reader::default();
     request.extensions_mut().insert(reader.clone());
     let of_device = crate::reading::locale(request.headers(), None);
-    let json = request.uri().path().starts_with("/api");
+    let asks = request.headers().get(header::ACCEPT).is_some_and(|a| a.as_bytes().starts_with(b"application/json"));
+    let json = asks || request.uri().path().starts_with("/api");
     let asked = format!("{} {}", request.method(), request.uri().path());
     let mut response = next.run(request).await;
     let status = response.status();

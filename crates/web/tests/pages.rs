@@ -18,6 +18,7 @@ const NOT_LOOKED_AT: &[(&str, &str)] = &[
     ("/exchange/archive.tar", "a file"),
     ("/exchange/backup.sayso", "a file"),
     ("/sheets/rules.pdf", "a PDF; its structure is held by the tests of paper"),
+    ("/sheets/kit.pdf", "a PDF; its structure is held by the tests of paper"),
     ("/sheets/labels.pdf", "a PDF; its structure is held by the tests of paper"),
     ("/sheets/{}/progress.pdf", "a PDF; its structure is held by the tests of paper"),
     ("/sheets/{}/likes.pdf", "a PDF; its structure is held by the tests of paper"),

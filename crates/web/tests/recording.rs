@@ -82,3 +82,95 @@ async fn what_is_no_recording_is_refused_in_words_and_kept_nowhere() {
         assert_eq!(home.get(nowhere).await.status, StatusCode::NOT_FOUND, "{nowhere}");
     }
 }
+
+/// Clips of a word, in use or not.
+async fn clips(home: &Home, word: &str, active: bool) -> Vec<String> {
+    let story = home.story().await;
+    let all = story.clips().into_values().filter(|c| word.ends_with(&c.word.to_string()) && c.active == active);
+    all.map(|c| c.clip.to_string()).collect()
+}
+
+#[tokio::test]
+async fn two_buttons_of_one_word_have_a_recording_each_and_former_ones_stay() {
+    let home = Home::new().await;
+    let ball = word(&home, "ball").await;
+    let to = |replaces: &str| format!("{ball}/recording?replaces={replaces}");
+    home.post_bytes(&to(""), "audio/wav", sounds::wav(&sounds::say(0, 0))).await.kept();
+    let first = clips(&home, &ball, true).await.remove(0);
+    home.post_bytes(&to("none"), "audio/wav", sounds::wav(&sounds::say(1, 0))).await.kept();
+    assert_eq!(clips(&home, &ball, true).await.len(), 2);
+    home.page(&ball).await.says("Button 1 of 2").says("Button 2 of 2").says("Another button with the same word");
+    // Only the named one gives way.
+    home.post_bytes(&to(&first), "audio/wav", sounds::wav(&sounds::say(2, 0))).await.kept();
+    assert_eq!(clips(&home, &ball, false).await, std::slice::from_ref(&first));
+    assert_eq!(clips(&home, &ball, true).await.len(), 2);
+    home.page(&ball).await.says("Former recordings (1)");
+    // What is listened for names one word with two clips.
+    let heard = home.get(&format!("/a/{}/ear", home.animal)).await;
+    assert_eq!(heard.text.matches("\"says\":\"ball\"").count(), 2, "{}", heard.text);
+    let put = |clip: &str| format!("{ball}/recording/{clip}");
+    home.post(&put(&first), &[("active", "yes")]).await.kept();
+    assert_eq!(clips(&home, &ball, true).await.len(), 3);
+    home.post(&put(&first), &[]).await.kept();
+    assert_eq!(clips(&home, &ball, false).await, [first]);
+    // A new recording in place of all of them.
+    home.post_bytes(&to(""), "audio/wav", sounds::wav(&sounds::say(3, 0))).await.kept();
+    assert_eq!((clips(&home, &ball, true).await.len(), clips(&home, &ball, false).await.len()), (1, 3));
+    for wrong in [to("7"), to(&uuid::Uuid::now_v7().to_string())] {
+        let answer = home.post_bytes(&wrong, "audio/wav", sounds::wav(&sounds::say(4, 0))).await;
+        assert_eq!(answer.status, StatusCode::NOT_FOUND, "{wrong}");
+    }
+}
+
+#[tokio::test]
+async fn a_script_is_told_in_json_what_the_check_found() {
+    let home = Home::new().await;
+    let (ball, walk) = (word(&home, "ball").await, word(&home, "walk").await);
+    let sound = sounds::wav(&sounds::say(0, 0));
+    let told = home.post_for_json(&format!("{ball}/recording"), sound.clone()).await;
+    assert_eq!(told.status, StatusCode::OK, "{}", told.text);
+    told.says("\"findings\":[]");
+    home.post_for_json(&format!("{walk}/recording"), sound).await.says("Nearly the same sound as \u{201c}ball\u{201d}");
+    let refused = home.post_for_json(&format!("{walk}/recording"), sounds::wav(&[0.0; 16_000])).await;
+    assert_eq!(refused.status, StatusCode::UNPROCESSABLE_ENTITY);
+    refused.says("silent").does_not_say("<html");
+}
+
+#[tokio::test]
+async fn a_proof_press_is_judged_and_nothing_is_noted() {
+    let home = Home::new().await;
+    let (ball, walk) = (word(&home, "ball").await, word(&home, "walk").await);
+    let at = |card: &str| format!("/a/{}/words/prove/{}", home.animal, card.rsplit('/').next().unwrap());
+    let mut scene = sounds::bed(5, 0.001, 3);
+    sounds::add(&mut scene, &sounds::say(0, 0), 1.5, 0.4);
+    let press = sounds::wav(&scene);
+    let without = home.post_for_json(&at(&ball), press.clone()).await;
+    assert_eq!(without.status, StatusCode::SERVICE_UNAVAILABLE, "{}", without.text);
+    home.post_bytes(&format!("{ball}/recording"), "audio/wav", sounds::wav(&sounds::say(0, 0))).await.kept();
+    home.post_bytes(&format!("{walk}/recording"), "audio/wav", sounds::wav(&sounds::say(1, 0))).await.kept();
+    let before = home.state.store.revision().await.unwrap();
+    home.post_for_json(&at(&ball), press.clone()).await.says("\"outcome\":\"heard\"");
+    let word = ball.rsplit('/').next().unwrap().to_owned();
+    home.post_for_json(&at(&walk), press).await.says("\"outcome\":\"another_word\"").says(&word);
+    home.post_for_json(&at(&walk), sounds::wav(&[0.0; 16_000])).await.says("\"outcome\":\"nothing\"");
+    home.post_for_json(&at(&ball), vec![7; 900]).await.refused();
+    assert_eq!(home.state.store.revision().await.unwrap(), before, "nothing is noted");
+}
+
+#[tokio::test]
+async fn several_buttons_in_one_sound_are_cut_apart() {
+    let home = Home::new().await;
+    let all = format!("/a/{}/words/record", home.animal);
+    home.page(&all).await.says("There are no words on this board yet");
+    word(&home, "ball").await;
+    word(&home, "walk").await;
+    home.page(&all).await.says("Press the 2 buttons").says("batter").says("client/buttons.js");
+    home.page(&format!("/a/{}/words", home.animal)).await.says(&all);
+    // Longer than any single recording.
+    let mut scene = sounds::bed(64, 0.001, 3);
+    for (w, t) in [(0, 2.0), (1, 61.0)] {
+        sounds::add(&mut scene, &sounds::say(w, 0), t, 0.4);
+    }
+    let cut = home.post_for_json(&format!("/a/{}/words/cut", home.animal), sounds::wav(&scene)).await;
+    assert_eq!(cut.text.matches("\"from\":").count(), 2, "{}", cut.text);
+}

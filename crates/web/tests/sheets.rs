@@ -44,6 +44,25 @@ async fn the_fridge_sheet_holds_words_rules_and_cautions() {
 }
 
 #[tokio::test]
+async fn how_to_record_real_buttons_is_said_with_its_cautions_on_sheet_and_page() {
+    let home = Home::new().await;
+    home.page("/sheets").await.says("/sheets/kit");
+    home.page(&format!("/a/{}/listen", home.animal)).await.says("/record-kit");
+    for page in ["/sheets/kit", "/record-kit"] {
+        home.page(page)
+            .await
+            .says("no real button has been recorded yet")
+            .says("No animal in the room")
+            .says("keep it away from ears")
+            .says("battery is an emergency")
+            .says("Tell everyone who can be heard")
+            .says("Nothing is sent anywhere");
+    }
+    home.page("/sheets/kit").await.says("1, 2 and 4 m").says("every six seconds");
+    home.page("/record-kit").await.says("Everyone who can be heard agrees to be recorded").says("value=\"0.5\"");
+}
+
+#[tokio::test]
 async fn a_report_of_nothing_says_that_nothing_is_known() {
     let home = Home::new().await;
     home.page(&format!("/sheets/{}/progress", home.animal))
@@ -143,6 +162,7 @@ async fn the_pdf_says_what_the_page_says() {
     for (page, file) in [
         ("/sheets/rules".to_owned(), "/sheets/rules.pdf?paper=letter".to_owned()),
         ("/sheets/labels?size=small".to_owned(), "/sheets/labels.pdf?paper=a4&size=small".to_owned()),
+        ("/sheets/kit".to_owned(), "/sheets/kit.pdf?paper=a4".to_owned()),
         (format!("/sheets/{animal}/progress?days=14"), format!("/sheets/{animal}/progress.pdf?paper=a4&days=14")),
         (format!("/sheets/{animal}/likes"), format!("/sheets/{animal}/likes.pdf?paper=letter")),
     ] {

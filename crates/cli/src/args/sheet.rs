@@ -17,6 +17,8 @@ pub enum Kind {
     Likes,
     // Labels for the buttons.
     Labels,
+    // How to record real buttons.
+    Kit,
 }
 
 /// A sheet to print.

@@ -7,7 +7,7 @@ use crate::out::{note, tell};
 use crate::recorded;
 use sayso_listen::{Clip, ClipReport, Enrolled, Pace, check_clips};
 use sayso_model::{Label, WordCard};
-use sayso_notebook::{NotNamed, Notebook, recordings, word_named};
+use sayso_notebook::{NotNamed, Notebook, Replaces, recordings, word_named};
 use sayso_store::MOST_CLIP_BYTES;
 use sayso_wording::recording::{advice, make_it_out, measured};
 use sayso_wording::{Locale, Message, say, words};
@@ -22,6 +22,7 @@ pub async fn enrol(
     word: &str,
     file: Option<&Path>,
     record: Option<f64>,
+    replaces: Replaces,
 ) -> Result<ExitCode, CliError> {
     let found = notebook::if_any(l, dir).await?;
     let known = known(l, found.as_ref(), word)?;
@@ -43,9 +44,9 @@ pub async fn enrol(
             with_word(l, dir, found, word).await?
         }
     };
-    let done = sayso_notebook::enrol(&notebook.store, notebook.home, &notebook.story, &card, bytes).await;
+    let done = sayso_notebook::enrol(&notebook.store, notebook.home, &notebook.story, &card, bytes, replaces).await;
     let done = done.map_err(|e| refused(&e))?;
-    let known = done.cards.is_empty();
+    let known = !done.cards.iter().any(|c| c.active);
     let pen = notebook.pen(now());
     let events = done.cards.into_iter().map(|c| pen.event(c)).collect();
     notebook.keep(events).await?;

@@ -203,6 +203,8 @@ pub async fn evidence(l: &Locale, dir: &Path, which: Option<&str>) -> Result<(),
                 tell!("   {line}");
             }
             match &e.claim {
+                // What ends a session is not drawn in rounds.
+                _ if word.closing => {}
                 Ok((claim, animal)) => {
                     for (what, said) in by_ladder(l, claim, &story.zone()) {
                         tell!("   {}", say!(l, command_tell::may_be_said, what = what, said = said));

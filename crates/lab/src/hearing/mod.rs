@@ -1,7 +1,9 @@
-//! The hearing: scenes with known truth, the weights learned from them, and how well presses are heard.
+//! The hearing: scenes with known truth, the weights learned from them, and how well presses are heard, in scenes and in
+//! recordings of real buttons.
 
 pub mod fit;
 mod hear;
+pub mod kit;
 pub mod logistic;
 pub mod quiet;
 pub mod scenes;
@@ -20,6 +22,8 @@ pub enum Cli {
     Fit(fit::Order),
     /// Match what is heard in corpora with the truth.
     Score(score::Order),
+    /// Check recordings of real buttons, and match what is heard in them with what was marked.
+    Kit(kit::Order),
     /// False presses in many hours without a press, made block by block; goes on where it was stopped.
     Quiet(quiet::Order),
     /// Presses heard at speeds slow and fast.
@@ -40,6 +44,10 @@ pub fn run(cli: &Cli) -> Result<(), LabError> {
         }
         Cli::Score(order) => {
             print!("{}", score::score(order)?.tables());
+            Ok(())
+        }
+        Cli::Kit(order) => {
+            print!("{}", kit::kit(order)?.tables());
             Ok(())
         }
         Cli::Quiet(order) => {

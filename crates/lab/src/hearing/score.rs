@@ -57,25 +57,33 @@ pub struct Matched {
     pub live_taken: usize,
 }
 
-/// Matches detections with a sound's presses, nearest first, each press and each detection once.
-pub fn matched(sound: &SoundFile, heard: &[Detection]) -> Matched {
+/// Matches detections with presses (word, seconds) no further away than `within_s`, nearest first, each press and each
+/// detection once. Per detection: the press it is, if any.
+pub(crate) fn paired(heard: &[Detection], presses: &[(&str, f64)], within_s: f64) -> Vec<Option<usize>> {
     let mut pairs: Vec<(f64, usize, usize)> = Vec::new();
     for (i, h) in heard.iter().enumerate() {
-        for (j, p) in sound.presses.iter().enumerate() {
-            let apart = (h.onset_s - p.onset_s).abs();
-            if h.word == p.word && apart <= TOLERANCE_S {
+        for (j, (word, at)) in presses.iter().enumerate() {
+            let apart = (h.onset_s - at).abs();
+            if h.word == *word && apart <= within_s {
                 pairs.push((apart, i, j));
             }
         }
     }
     pairs.sort_by(|a, b| a.0.total_cmp(&b.0).then(a.1.cmp(&b.1)));
     let mut press = vec![None; heard.len()];
-    let mut found = vec![false; sound.presses.len()];
+    let mut found = vec![false; presses.len()];
     for (_, i, j) in pairs {
         if press[i].is_none() && !found[j] {
             (press[i], found[j]) = (Some(j), true);
         }
     }
+    press
+}
+
+/// Matches detections with a sound's presses.
+pub fn matched(sound: &SoundFile, heard: &[Detection]) -> Matched {
+    let presses: Vec<(&str, f64)> = sound.presses.iter().map(|p| (p.word.as_str(), p.onset_s)).collect();
+    let press = paired(heard, &presses, TOLERANCE_S);
     let wrong = |word: &str, at: f64| {
         let near =
             |(i, h): (usize, &Detection)| press[i].is_none() && h.word == word && (h.onset_s - at).abs() <= SAID_S;

@@ -7,8 +7,12 @@ use sayso_model::Language;
 use sayso_model::text::unaccented;
 
 /// Accented words that are other words without their accents ("the", "sale").
-const ACCENTED: [(&str, &[&str]); 2] =
-    [("tea", &["thé", "thés", "té", "tés", "chá", "chás"]), ("salty", &["salé", "salés", "salée", "salées"])];
+const ACCENTED: [(&str, &[&str]); 3] = [
+    ("tea", &["thé", "thés", "té", "tés", "chá", "chás"]),
+    ("salty", &["salé", "salés", "salée", "salées"]),
+    // A word alone: other nuts (hazelnuts, peanuts) end in it and are not on the list.
+    ("nuss", &["nüsse", "nüssen", "nuesse", "nuessen"]),
+];
 
 /// What French leaves before an apostrophe ("d'oignon").
 const ELIDED: [&str; 9] = ["l", "d", "n", "s", "j", "m", "t", "c", "qu"];

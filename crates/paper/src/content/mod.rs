@@ -1,5 +1,6 @@
 //! What each sheet says.
 
+mod kit;
 mod labels;
 mod likes;
 mod progress;
@@ -7,6 +8,7 @@ mod report;
 mod rules;
 mod said;
 
+pub use kit::{KIT_DISTANCES_M, kit};
 pub use labels::labels;
 pub use likes::likes;
 pub use progress::{LENGTHS, progress};

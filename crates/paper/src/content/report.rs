@@ -50,11 +50,9 @@ pub fn words(l: &Locale, card: &AnimalCard, all: &[Standing]) -> Vec<Block> {
         say!(l, sheets::own_presses),
     ];
     let row = |s: &Standing| {
-        let figures =
-            (s.stage != s.figures_say).then(|| say!(l, sheets::figures_say, stage = stage_name(l, s.figures_say)));
         let cells = vec![
             Cell::from(s.says.clone()),
-            Cell { text: stage_name(l, s.stage), hints: figures.into_iter().collect(), more: Vec::new() },
+            stage_name(l, s.stage).into(),
             say!(l, sheets::n, n = s.showings).into(),
             l.estimate(&s.delay).into(),
             l.estimate(&s.response).into(),
@@ -197,10 +195,12 @@ pub fn not_known(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &Days, wor
     } else {
         say!(l, sheets::open_checks, name = &card.name, checks = checks)
     }];
-    for s in words.iter().filter(|s| s.response.n == 0) {
+    // What ends a session is not invited.
+    let asked = || words.iter().filter(|s| !s.closing);
+    for s in asked().filter(|s| s.response.n == 0) {
         open.push(say!(l, sheets::open_word, word = &s.says));
     }
-    for s in words.iter().filter(|s| s.response.n > 0 && s.response.n < 10) {
+    for s in asked().filter(|s| s.response.n > 0 && s.response.n < 10) {
         open.push(say!(l, sheets::open_little, word = &s.says, n = s.response.n));
     }
     if all.days.iter().all(|d| d.sessions == 0) {

@@ -17,6 +17,9 @@ let base = 0; // position of the engine's first sample
 let next = 0; // position of the next sample
 let begun = false; // whether the stream has had a sample
 
+/** @param {Int16Array} samples */
+const floats = (samples) => Float32Array.from(samples, (v) => v / 32768);
+
 /** @param {FromEar} message */
 const tell = (message) => page.postMessage(message);
 
@@ -46,10 +49,10 @@ function anew(position) {
 
 /** @type {{ [K in keyof ToEar]: (content: ToEar[K]) => unknown }} */
 const asked = {
-  async open({ module, clips, clipRate }) {
+  async open({ module, clips, words, speeds, clipRate }) {
     engine = await makeEngine(await WebAssembly.compile(module));
-    for (const clip of clips) engine.clip(clip, clipRate);
-    engine.begin(clipRate); // the clips are worked out now, while the microphone is asked for
+    clips.forEach((clip, i) => engine.clip(clip, clipRate, words[i], speeds[i]));
+    if (clips.length) engine.begin(clipRate); // the clips are worked out now, while the microphone is asked for
     tell({ ready: { bytes: engine.bytes() } });
   },
   begin({ stream: name, rate: wanted }) {
@@ -61,9 +64,15 @@ const asked = {
     const gap = position - next;
     if (!begun || gap > MOST_GAP_S * rate) anew(position);
     else if (gap > 0) heard(engine.gap(gap));
-    const presses = engine.push(Float32Array.from(samples, (v) => v / 32768));
+    const presses = engine.push(floats(samples));
     next = position + samples.length;
     heard(presses, samples.length);
+  },
+  prove({ samples, rate, word }) {
+    tell({ proof: engine.prove(floats(samples), rate, word) });
+  },
+  cut({ samples, rate }) {
+    tell({ cut: engine.cut(floats(samples), rate) });
   },
   end() {
     finish();

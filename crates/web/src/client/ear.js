@@ -90,7 +90,10 @@ export async function openEar(where) {
       worker.onerror = (event) => reject(new Error(event.message || "worker"));
     });
     const sounds = clips.map((c) => new Float32Array(c));
-    const open = { module: code, clips: sounds, clipRate: words.rate };
+    // A word with several buttons has several clips and is one word: named by the first.
+    const firsts = words.words.map((w) => words.words.findIndex((first) => first.word === w.word));
+    const speeds = words.words.map((w) => w.speeds);
+    const open = { module: code, clips: sounds, words: firsts, speeds, clipRate: words.rate };
     worker.postMessage({ open }, [code, ...clips]);
     const { bytes: size } = await ready;
     return { worker, words, bytes: size };
@@ -256,7 +259,8 @@ export function makeEar({ opening, rate, began, options, animal, session, tell, 
     ear.worker.onerror = (event) => broken(event.message || "worker");
     ask({ begin: { stream: current, rate } });
     for (const sound of early.splice(0)) ask({ sound });
-    tell("go", { words: ear.words.words.map((w) => w.says).sort(), left_out: ear.words.left_out });
+    const says = new Map(ear.words.words.map((w) => [w.word, w.says])); // a word may have several buttons
+    tell("go", { words: [...says.values()].sort(), left_out: ear.words.left_out });
     changed();
   }
 

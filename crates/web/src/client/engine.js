@@ -49,11 +49,35 @@ export async function makeEngine(module) {
     });
   };
 
+  /**
+   * @param {number} length of what was said, as JSON
+   */
+  const told = (length) => {
+    sound(parts.wrong());
+    return JSON.parse(new TextDecoder().decode(new Uint8Array(parts.memory.buffer, parts.said(), length)));
+  };
+
   return {
-    /** Takes the next clip; clips are told apart by their order. */
-    clip(samples, rate) {
+    /**
+     * Takes the next clip; `word` is the place of the first clip that says the same, by which presses name it; `speeds` the
+     * slowest and the fastest to listen for.
+     */
+    clip(samples, rate, word, speeds) {
       write(samples);
-      sound(parts.clip(rate));
+      sound(parts.clip(rate, word));
+      if (!speeds) return; // kept by an earlier version: at the usual ones
+      const [low, high] = speeds;
+      parts.at_speeds((low + high) / 2, (high - low) / 2);
+    },
+    /** What comes of a proof: in these samples the button of the word was pressed once. */
+    prove(samples, rate, word) {
+      write(samples);
+      return told(parts.prove(rate, word));
+    },
+    /** The samples cut at their pauses. */
+    cut(samples, rate) {
+      write(samples);
+      return told(parts.cut(rate));
     },
     /** A stream begins. */
     begin: (rate) => sound(parts.begin(rate)),

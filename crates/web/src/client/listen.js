@@ -3,6 +3,7 @@
 
 import { button, el, find, text } from "./dom.js";
 import { gaps, hearsHere, makeEar, noteGap, openEar, prepare, scripts } from "./ear.js";
+import { heardAt, keepFresh } from "./last.js";
 import { inWords, noMicrophone, openMicrophone } from "./microphone.js";
 import { begin, rows } from "./outbox.js";
 import { number, say, timeSeconds } from "./say.js";
@@ -24,6 +25,12 @@ const SLOW_S = 2;
 /** @param {string | number} at */
 const clock = (at) => timeSeconds(new Date(at));
 
+/** @param {number} confidence */
+const sure = (confidence) => Math.min(99, Math.round(100 * confidence));
+
+/** @param {{ at: string | number, confidence: number }} press */
+const lastSays = ({ at, confidence }) => say("client-ear-last", { time: clock(at), sure: sure(confidence) });
+
 /** @param {HTMLElement} root */
 function wire(root) {
   /** @param {string} name */
@@ -31,6 +38,9 @@ function wire(root) {
   /** The box "only this animal uses the board", where there are several. @type {HTMLInputElement | null} */
   const only = root.querySelector("[data-ear=only]");
   const onOff = at("switch");
+  /** When each word was last heard. @type {HTMLElement | null} */
+  const lastHeard = root.querySelector("[data-ear=last]");
+  if (lastHeard) keepFresh(lastHeard);
   /** @type {any[]} */
   const heard = [];
   /** @type {Microphone | undefined} */
@@ -49,6 +59,8 @@ function wire(root) {
   let lastBlock = 0;
   /** @type {number | undefined} */
   let mutedAt;
+  /** @type {number | undefined} */
+  let lostAt; // since when there is no sound, though nobody switched it off
   /** @type {Promise<Ear> | undefined} */
   let opening;
   /** @type {string | null | undefined} */
@@ -168,6 +180,7 @@ function wire(root) {
       listening(listenedFor);
     }
     if (kind === "heard") {
+      if (lastHeard) heardAt(lastHeard, content.says, new Date(content.at).getTime(), lastSays(content));
       heard.unshift(content);
       root.dataset.heard = String(heard.length);
       navigator.vibrate?.(10);
@@ -181,11 +194,8 @@ function wire(root) {
           el(
             "span",
             { class: "quiet num" },
-            say("client-ear-press", {
-              time: clock(content.at),
-              sure: Math.min(99, Math.round(100 * content.confidence)),
-              state: content.state,
-            }) + (content.kept ? `; ${say("client-ear-kept")}` : ""),
+            say("client-ear-press", { time: clock(content.at), sure: sure(content.confidence), state: content.state }) +
+              (content.kept ? `; ${say("client-ear-kept")}` : ""),
           ),
         ),
       );
@@ -234,6 +244,8 @@ function wire(root) {
     if (began === undefined) {
       if (offsets.length < STEADY) return early.push({ position, samples });
       began = least;
+      if (lostAt !== undefined) gap(lostAt, began);
+      lostAt = undefined;
       const ours = { rate, began, options, tell, changed: draw };
       stream =
         here && opening
@@ -275,6 +287,7 @@ function wire(root) {
         block,
         (words) => {
           const last = stream;
+          lostAt = lastBlock;
           shut("off", `${say("client-ear-off")} ${words}`);
           last?.end();
         },

@@ -51,7 +51,7 @@ async function wired(media, options) {
 /**
  * Opens the microphone; `onBlock({ position, samples, peak, at })` is called ten times a second, `onLost(why)` when
  * the sound ends without having been stopped, `onMuted(muted)` when the system gives silence instead of it, or sound again.
- * Gives the rate and a way to stop.
+ * Gives the rate, what the browser says it does to the sound, and a way to stop.
  * @param {(block: Block) => void} onBlock
  * @param {(why: string) => void} onLost
  * @param {(muted: boolean) => void} [onMuted]
@@ -93,5 +93,5 @@ export async function openMicrophone(onBlock, onLost, onMuted = () => {}) {
   // A call or a locked phone halts it; sound is asked for again as soon as that may be.
   context.onstatechange = () => resume();
   node.onprocessorerror = () => lost(say("client-ear-stopped"));
-  return { rate: context.sampleRate, stop, resume };
+  return { rate: context.sampleRate, settings: track.getSettings(), stop, resume };
 }

@@ -56,7 +56,7 @@ impl Hearing {
         animal: Option<AnimalId>,
         begin: &Begin,
     ) -> Result<Self, Error> {
-        let vocabulary = vocabulary(store, story, Pace::Live).await.map_err(|e| match e {
+        let vocabulary = vocabulary(store, story, Pace::Live, Some(begin.began)).await.map_err(|e| match e {
             NoVocabulary::Nothing(_) => Error::Unavailable(words!(listen::nothing_recorded)),
             NoVocabulary::Sound(e) => Error::Unavailable(e.into()),
             NoVocabulary::Store(e) => e.into(),
@@ -267,7 +267,8 @@ mod tests {
         });
         let sound = wav(tone.collect::<Vec<_>>().into_iter(), RATE);
         let story = store.story(home).await.unwrap();
-        let done = sayso_notebook::enrol(&store, home, &story, &card, sound).await.unwrap();
+        let done =
+            sayso_notebook::enrol(&store, home, &story, &card, sound, sayso_notebook::Replaces::All).await.unwrap();
         store.append(done.cards.into_iter().map(|c| event(c.into())).collect()).await.unwrap();
         (store, home, word)
     }

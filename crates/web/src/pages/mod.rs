@@ -13,6 +13,7 @@ pub mod glossary;
 pub mod heard;
 pub mod homes;
 pub mod homescreen;
+pub mod kit;
 pub mod likes;
 pub mod listen;
 pub mod log;
@@ -50,6 +51,7 @@ pub fn router() -> Router<AppState> {
         .merge(swaps::router())
         .merge(heard::router())
         .merge(homes::router())
+        .merge(kit::router())
         .merge(listen::router())
         .merge(agreement::router())
         .merge(days::router())

@@ -135,6 +135,12 @@ impl Home {
         self.send(Request::post(path).header(header::CONTENT_TYPE, kind), bytes).await
     }
 
+    /// Sends a sound file as a script does that wants JSON.
+    pub async fn post_for_json(&self, path: &str, sound: Vec<u8>) -> Answer {
+        let request = Request::post(path).header(header::ACCEPT, "application/json");
+        self.send(request.header(header::CONTENT_TYPE, "audio/wav"), sound).await
+    }
+
     /// A page that must be there, with the things every page must have.
     #[track_caller]
     pub fn page(&self, path: &str) -> impl Future<Output = Answer> + '_ {

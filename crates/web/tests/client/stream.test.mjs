@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { mock, test } from "node:test";
 import { makeStream } from "../../src/client/stream.js";
-import { trimmed, wav } from "../../src/client/recorder.js";
+import { trimmed, wav } from "../../src/client/sound.js";
 
 const RATE = 1000; // a tenth of a second is a hundred frames
 

@@ -37,3 +37,7 @@ listen-sound-broken = Der Ton kam gestört an.
 listen-sound-too-soon = Ton kam, bevor das Zuhören begann.
 listen-not-paired = Dieses Gerät ist nicht mehr gekoppelt. Öffne /pair.
 listen-over = Das Zuhören ist zu Ende; beginne es neu.
+listen-last = Wann jedes zuletzt gehört wurde
+listen-last-never = noch nicht gehört
+listen-last-at = { $when }, { $sure } sicher
+listen-last-hint = Drück einen Knopf: Seine Zeile ändert sich in Sekunden, solange dieses Gerät zuhört. Wenn nicht, sieh nach der Batterie des Knopfs, dann nach seiner Aufnahme.

@@ -62,7 +62,6 @@ sheets-none-taught = Noch wird kein Wort gelehrt.
 sheets-since = von Anfang an; eigene Drücke der letzten 28 Tage
 sheets-word = Wort
 sheets-stage = Stufe
-sheets-figures-say = Zahlen: { $stage }
 sheets-shown = Gezeigt
 sheets-to-giving = Vom Druck zum Geben
 sheets-when-invited = Gedrückt bei Einladung und Wunsch

@@ -54,3 +54,4 @@ today-session = { $minutes ->
    *[other] Höchstens { $minutes } Minuten. Zeige:
 }
 today-planned = { $planned }. { $hint }
+today-hint-for = Bei { $words }: { $hint }

@@ -109,7 +109,6 @@ words-stage = { $stage ->
     [invite] einladen
    *[converse] sich unterhalten
 }
-words-figures-say = – die Zahlen sprechen für: { $stage }
 words-on-another = ist schon auf einem anderen Knopf; wähle ein anderes Wort, oder öffne jene Karte
 words-gives-nothing = nichts: es sagt nur etwas
 words-new-title = Ein neues Wort
@@ -157,7 +156,6 @@ words-place-taken = hat ein Wort, das schon in Reihe { $row }, Platz { $place } 
 words-recording = Aufnahme
 words-no-recording = Hier ist keine Aufnahme gespeichert. Für den Anfang genügt die auf dem Knopf: sprich sie leise auf, ein Wort, mit gewohnter Stimme, ohne Lärm. Ist derselbe Klang auch hier, kann ein Mikrofon Drücke hören.
 words-sound-file = Tondatei
-words-sound-file-other = Eine andere Tondatei an ihrer Stelle
 words-sound-file-hint = WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF oder WebM; genau der Klang, der auf dem Knopf ist
 words-keep-and-check = Speichern und prüfen
 words-record-softly = Lautes Abspielen nah am Ohr kann erschrecken oder schaden: sprich leise auf und lass { $name } herankommen.

@@ -37,3 +37,7 @@ listen-sound-broken = The sound came broken.
 listen-sound-too-soon = Sound came before the stream began.
 listen-not-paired = This device is not paired any more. Open /pair.
 listen-over = The stream is over; listen anew.
+listen-last = When each was last heard
+listen-last-never = not heard yet
+listen-last-at = { $when }, { $sure } sure
+listen-last-hint = Press a button: its line changes within seconds while this device listens. Where it does not, look at that button’s battery, then at its recording.

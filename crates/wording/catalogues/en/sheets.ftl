@@ -63,7 +63,6 @@ sheets-none-taught = No word is taught yet.
 sheets-since = since the beginning; own presses in the last 28 days
 sheets-word = Word
 sheets-stage = Stage
-sheets-figures-say = figures: { $stage }
 sheets-shown = Shown
 sheets-to-giving = Press to giving
 sheets-when-invited = Pressed when invited and wanting it

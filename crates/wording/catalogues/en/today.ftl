@@ -54,3 +54,4 @@ today-session = { $minutes ->
    *[other] { $minutes } minutes at most. Show:
 }
 today-planned = { $planned }. { $hint }
+today-hint-for = For { $words }: { $hint }

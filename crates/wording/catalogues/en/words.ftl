@@ -109,7 +109,6 @@ words-stage = { $stage ->
     [invite] invite
    *[converse] converse
 }
-words-figures-say = – the figures point to: { $stage }
 words-on-another = is on another button already; choose another word, or open that card
 words-gives-nothing = nothing: it only says something
 words-new-title = A new word
@@ -157,7 +156,6 @@ words-place-taken = holds a word that stands in row { $row }, place { $place } a
 words-recording = Recording
 words-no-recording = No recording is kept here. The one on the button is enough to begin: record softly, one word, in a usual voice, away from noise. With the same sound kept here, presses can be heard by a microphone.
 words-sound-file = Sound file
-words-sound-file-other = Another sound file in its place
 words-sound-file-hint = WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF or WebM; the very sound that is on the button
 words-keep-and-check = Keep and check it
 words-record-softly = A loud replay close to the ear can frighten or harm: record softly and let { $name } approach.

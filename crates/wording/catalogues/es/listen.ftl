@@ -37,3 +37,7 @@ listen-sound-broken = El sonido llegó roto.
 listen-sound-too-soon = Llegó sonido antes de empezar a escuchar.
 listen-not-paired = Este dispositivo ya no está vinculado. Abre /pair.
 listen-over = La escucha terminó; empieza de nuevo.
+listen-last = Cuándo se oyó cada una por última vez
+listen-last-never = aún no se ha oído
+listen-last-at = { $when }, seguro al { $sure }
+listen-last-hint = Pulsa un botón: su línea cambia en segundos mientras este dispositivo escucha. Si no, mira la pila de ese botón y luego su grabación.

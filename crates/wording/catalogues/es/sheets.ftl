@@ -62,7 +62,6 @@ sheets-none-taught = Todavía no se enseña ninguna palabra.
 sheets-since = desde el principio; pulsaciones propias de los últimos 28 días
 sheets-word = Palabra
 sheets-stage = Etapa
-sheets-figures-say = las cifras: { $stage }
 sheets-shown = Mostrada
 sheets-to-giving = De pulsar a dar
 sheets-when-invited = Pulsada al invitar y quererlo

@@ -54,3 +54,4 @@ today-session = { $minutes ->
    *[other] { $minutes } minutos como mucho. Muestra:
 }
 today-planned = { $planned }. { $hint }
+today-hint-for = Con { $words }: { $hint }

@@ -109,7 +109,6 @@ words-stage = { $stage ->
     [invite] invitar
    *[converse] conversar
 }
-words-figures-say = – las cifras apuntan a: { $stage }
 words-on-another = ya está en otro botón; elige otra palabra, o abre esa ficha
 words-gives-nothing = nada: solo dice algo
 words-new-title = Una palabra nueva
@@ -157,7 +156,6 @@ words-place-taken = tiene una palabra que ya está en la fila { $row }, lugar { 
 words-recording = Grabación
 words-no-recording = Aquí no se guarda ninguna grabación. Para empezar basta la del botón: graba en voz baja, una palabra, con tu voz de siempre, lejos del ruido. Con el mismo sonido guardado aquí, un micrófono puede oír las pulsaciones.
 words-sound-file = Archivo de sonido
-words-sound-file-other = Otro archivo de sonido en su lugar
 words-sound-file-hint = WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF o WebM; el mismo sonido que está en el botón
 words-keep-and-check = Guardar y comprobar
 words-record-softly = Un sonido fuerte cerca del oído puede asustar o hacer daño: graba en voz baja y deja que { $name } se acerque.

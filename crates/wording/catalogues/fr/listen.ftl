@@ -37,3 +37,7 @@ listen-sound-broken = Le son est arrivé abîmé.
 listen-sound-too-soon = Du son est arrivé avant le début de l’écoute.
 listen-not-paired = Cet appareil n’est plus appairé. Ouvre /pair.
 listen-over = L’écoute est finie ; recommence-la.
+listen-last = Quand chacun a été entendu en dernier
+listen-last-never = pas encore entendu
+listen-last-at = { $when }, sûr à { $sure }
+listen-last-hint = Appuie sur un bouton : sa ligne change en quelques secondes tant que cet appareil écoute. Sinon, regarde la pile de ce bouton, puis son enregistrement.

@@ -62,7 +62,6 @@ sheets-none-taught = Aucun mot n’est encore enseigné.
 sheets-since = depuis le début ; appuis spontanés des 28 derniers jours
 sheets-word = Mot
 sheets-stage = Étape
-sheets-figures-say = les chiffres : { $stage }
 sheets-shown = Montré
 sheets-to-giving = De l’appui au don
 sheets-when-invited = Appuyé sur invitation et envie

@@ -54,3 +54,4 @@ today-session = { $minutes ->
    *[other] { $minutes } minutes au plus. Montre :
 }
 today-planned = { $planned }. { $hint }
+today-hint-for = Pour { $words } : { $hint }

@@ -106,7 +106,6 @@ words-stage = { $stage ->
     [invite] inviter
    *[converse] converser
 }
-words-figures-say = – les chiffres indiquent : { $stage }
 words-on-another = est déjà sur un autre bouton ; choisis un autre mot, ou ouvre cette fiche
 words-gives-nothing = rien : il dit seulement quelque chose
 words-new-title = Un nouveau mot
@@ -154,7 +153,6 @@ words-place-taken = contient un mot déjà à la rangée { $row }, place { $plac
 words-recording = Enregistrement
 words-no-recording = Aucun enregistrement n’est gardé ici. Celui du bouton suffit pour commencer : enregistre doucement, un seul mot, de ta voix habituelle, loin du bruit. Avec le même son gardé ici, un micro peut entendre les appuis.
 words-sound-file = Fichier son
-words-sound-file-other = Un autre fichier son à sa place
 words-sound-file-hint = WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF ou WebM ; le son même qui est sur le bouton
 words-keep-and-check = Garder et vérifier
 words-record-softly = Un son fort près de l’oreille peut effrayer ou blesser : enregistre doucement et laisse { $name } s’approcher.

@@ -37,3 +37,7 @@ listen-sound-broken = O som chegou danificado.
 listen-sound-too-soon = Chegou som antes de começar a escuta.
 listen-not-paired = Este aparelho não está mais pareado. Abra /pair.
 listen-over = A escuta terminou; comece de novo.
+listen-last = Quando cada uma foi ouvida por último
+listen-last-never = ainda não ouvida
+listen-last-at = { $when }, certeza { $sure }
+listen-last-hint = Aperte um botão: a linha dele muda em segundos enquanto este aparelho escuta. Se não mudar, veja a pilha do botão e depois a gravação.

@@ -62,7 +62,6 @@ sheets-none-taught = Ainda não se ensina nenhuma palavra.
 sheets-since = desde o início; apertos próprios dos últimos 28 dias
 sheets-word = Palavra
 sheets-stage = Etapa
-sheets-figures-say = os números: { $stage }
 sheets-shown = Mostrada
 sheets-to-giving = Do aperto à entrega
 sheets-when-invited = Apertada ao convidar e querendo

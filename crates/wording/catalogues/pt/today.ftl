@@ -54,3 +54,4 @@ today-session = { $minutes ->
    *[other] { $minutes } minutos no máximo. Mostre:
 }
 today-planned = { $planned }. { $hint }
+today-hint-for = Com { $words }: { $hint }

@@ -109,7 +109,6 @@ words-stage = { $stage ->
     [invite] convidar
    *[converse] conversar
 }
-words-figures-say = – os números apontam para: { $stage }
 words-on-another = já está em outro botão; escolha outra palavra, ou abra essa ficha
 words-gives-nothing = nada: só diz algo
 words-new-title = Uma palavra nova
@@ -157,7 +156,6 @@ words-place-taken = tem uma palavra que já está na fila { $row }, lugar { $pla
 words-recording = Gravação
 words-no-recording = Aqui não está guardada nenhuma gravação. Para começar basta a do botão: grave baixinho, uma palavra, com a voz de sempre, longe do barulho. Com o mesmo som guardado aqui, um microfone pode ouvir os apertos.
 words-sound-file = Arquivo de som
-words-sound-file-other = Outro arquivo de som no lugar
 words-sound-file-hint = WAV, m4a, FLAC, Ogg, MP3, AIFF, CAF ou WebM; o mesmo som que está no botão
 words-keep-and-check = Salvar e verificar
 words-record-softly = Um som alto perto do ouvido pode assustar ou machucar: grave baixinho e deixe { $name } se aproximar.

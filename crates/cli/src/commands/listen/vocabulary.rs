@@ -1,5 +1,6 @@
 //! What is listened for: the recordings of a notebook, or of a folder.
 
+use crate::commands::serve::now;
 use crate::error::CliError;
 use crate::out::note;
 use sayso_listen::{Clip, Enrolled, Pace};
@@ -31,7 +32,9 @@ impl Vocabulary {
                 note!(l, command_listen::left_out, word = says, why = why.say(l));
             }
         };
-        match vocabulary(&notebook.store, &notebook.story, pace).await {
+        // A file may be from a time at which the buttons played at other speeds.
+        let at = (pace == Pace::Live).then(now);
+        match vocabulary(&notebook.store, &notebook.story, pace, at).await {
             Ok(found) => {
                 told(found.left_out);
                 Ok(Self { enrolled: found.enrolled, known: found.words })

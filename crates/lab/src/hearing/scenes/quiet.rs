@@ -23,7 +23,7 @@ pub(crate) fn quiet(home: Home, television: bool, seconds: f64, buttons: &[Butto
     let mut s = Stage::new(home, seconds, buttons, c);
     if television {
         let programme = programme(seconds, s.chance());
-        s.from_elsewhere(&programme, 0.7);
+        s.elsewhere(&programme, 0.7);
     }
     s.talked(SAID_EVERY_S);
     let scene = s.end(home, None);

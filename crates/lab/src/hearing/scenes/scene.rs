@@ -104,7 +104,7 @@ impl<'a> Stage<'a> {
     }
 
     /// Plays a sound as long as the scene from a place in the room, this strong against the bed of unit strength.
-    pub(crate) fn from_elsewhere(&mut self, sound: &[f32], strength: f64) {
+    pub(crate) fn elsewhere(&mut self, sound: &[f32], strength: f64) {
         let height = self.c.between(0.4, 1.4);
         let place = self.room.place(None, height, &mut self.c);
         let (h, _) = self.room.response(place, &mut self.c);

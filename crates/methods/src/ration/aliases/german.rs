@@ -6,8 +6,12 @@ use super::Row;
 use super::Sure::{Is, May};
 
 pub(super) const NAMES: &[Row] = &[
-    ("chocolate", Is, "*schoko*, *kuvertüre*, *praline*, Nougat, Nugat"),
-    ("chocolate", May, "Trüffel*, Plätzchen, Muffin*, *kuchen, *torte*, Lebkuchen*, Bonbon*"),
+    (
+        "chocolate",
+        Is,
+        "*schoko*, *kuvertüre*, *praline*, Nougat, Nugat, Rumkugel*, Haselnusscreme*, Nusscreme*, Haselnussaufstrich*",
+    ),
+    ("chocolate", May, "Trüffel*, Plätzchen, Muffin*, *kuchen, *torte*, Lebkuchen*, Bonbon*, Pfefferkuchen*"),
     ("cocoa", Is, "*kakao*"),
     ("coffee", Is, "*kaffee*, Mokka*"),
     (
@@ -16,7 +20,11 @@ pub(super) const NAMES: &[Row] = &[
         "*koffein*, Tee, Schwarztee, Grüntee, Eistee, schwarzer Tee, grüner Tee, Mate-Tee, Matetee, Energydrink*",
     ),
     ("xylitol", Is, "*xylit*, *birkenzucker*, zuckerfrei, ohne Zucker"),
-    ("xylitol", May, "Zahnpasta, Zahncreme, Bonbon*, Marmelade*, Konfitüre*"),
+    (
+        "xylitol",
+        May,
+        "Zahnpasta, Zahncreme, Bonbon*, Marmelade*, Konfitüre*, Lutscher, Lolli, Lollis, Gummibär*, Fruchtgummi*",
+    ),
     ("nut butters", May, "*erdnussbutter*, *erdnussmus*, *nussmus*, *mandelmus*, *erdnusscreme*"),
     ("gum", May, "*kaugummi*"),
     ("grapes", Is, "*traube*, Weinbeere*, Wein, Weine, Rotwein*, Weißwein*, Glühwein*, *traubensaft*, Traubenmost"),
@@ -31,15 +39,15 @@ pub(super) const NAMES: &[Row] = &[
     (
         "onion",
         May,
-        "*brühe*, *suppe*, Bratensoße, Bratensauce, Soße, Gulasch*, Frikadelle*, Bulette*, Hackbraten*, Babybrei*, Babynahrung, Babygläschen, Leberwurst*, Fertiggericht*, *eintopf*, Mett, *eintöpfe*",
+        "*brühe*, *suppe*, Bratensoße, Bratensauce, Soße, Gulasch*, Frikadelle*, Bulette*, Hackbraten*, Babybrei*, Babynahrung, Babygläschen, Leberwurst*, Fertiggericht*, *eintopf*, Mett, *eintöpfe*, Tomatensoße*, Tomatensauce*, Grillsoße*, Grillsauce*, Döner*, Brühwürfel*, Suppenwürfel*, Pastete*, Leberpastete*, Bratenfüllung*, Geflügelfüllung*",
     ),
-    ("garlic", Is, "*knoblauch*, Bärlauch*, Aioli"),
+    ("garlic", Is, "*knoblauch*, Bärlauch*, Aioli, Zaziki, Tsatsiki"),
     ("leek", Is, "Lauch*, Porree*"),
     ("chives", Is, "*schnittlauch*"),
     ("macadamia nuts", Is, "*macadamia*, *makadamia*"),
-    ("macadamia nuts", May, "Nussmischung*, gemischte Nüsse, Studentenfutter*"),
+    ("macadamia nuts", May, "Nussmischung*, gemischte Nüsse, Studentenfutter*, Nuss"),
     ("black walnuts", Is, "Schwarznuss*, Schwarznüsse, Schwarzwalnuss*, Schwarzwalnüsse, schwarze Walnuss"),
-    ("black walnuts", May, "*walnuss*, *walnüsse*, Nussmischung*"),
+    ("black walnuts", May, "*walnuss*, *walnüsse*, Nussmischung*, Nuss"),
     ("hops", Is, "*hopfen*, Treber, Biertreber"),
     ("mouldy food", Is, "*schimmel*, *schimmlig*, Fallnüsse, herabgefallene Nüsse, Edelpilzkäse"),
     ("compost", Is, "*kompost*, Biomüll"),
@@ -48,13 +56,13 @@ pub(super) const NAMES: &[Row] = &[
     (
         "alcohol",
         Is,
-        "*alkohol*, Bier, Weizenbier, Malzbier, Wein, Rotwein*, Weißwein*, Glühwein*, Schnaps, *likör*, Sekt, Champagner*, Weinbrand, Cognac, Kirschwasser, Punsch, Weine, Biere, Wodka",
+        "*alkohol*, Bier, Weizenbier, Malzbier, Wein, Rotwein*, Weißwein*, Glühwein*, Schnaps, *likör*, Sekt, Champagner*, Weinbrand, Cognac, Kirschwasser, Punsch, Weine, Biere, Wodka, Rumkugel*",
     ),
     ("alcohol", May, "Apfelwein, Tiramisu"),
     (
         "raw yeast dough",
         Is,
-        "*hefeteig*, *pizzateig*, *brotteig*, *sauerteig*, Teig, roher Teig, frische Hefe, Frischhefe, Backhefe",
+        "*hefeteig*, *pizzateig*, *brotteig*, *sauerteig*, Teig, roher Teig, frische Hefe, Frischhefe, Backhefe, Trockenhefe",
     ),
     (
         "cooked bones",
@@ -66,7 +74,7 @@ pub(super) const NAMES: &[Row] = &[
     (
         "salty snacks",
         Is,
-        "*gesalzen*, salzig*, *salz*, Salzstange*, Kartoffelchips*, Pommes frites, Fritten, *brezel*, *breze*, *schinken*, *wurst*, *würst*, Salami*, Sardelle*, Sojasoße, Sojasauce, Pökelfleisch, Trockenfleisch, Knabbergebäck, Erdnussflips, *aufschnitt, Dörrfleisch",
+        "*gesalzen*, salzig*, *salz*, Salzstange*, Kartoffelchips*, Pommes frites, Fritten, *brezel*, *breze*, *schinken*, *wurst*, *würst*, Salami*, Sardelle*, Sojasoße, Sojasauce, Pökelfleisch, Trockenfleisch, Knabbergebäck, Erdnussflips, *aufschnitt, Dörrfleisch, Brühwürfel*, Suppenwürfel*",
     ),
     ("salty snacks", May, "Popcorn, Olive, Oliven, Cracker, Chips, *chips"),
     ("bacon", Is, "*speck*, Bacon"),
@@ -96,13 +104,13 @@ pub(super) const NAMES: &[Row] = &[
     (
         "sugary or starchy treats",
         Is,
-        "*zucker*, Süßigkeit*, Bonbon*, Keks*, *plätzchen*, *kuchen*, Torte*, *gebäck*, Gummibärchen, Müsli*, Cornflakes, *nudel*, Pasta, Reis, *kartoffel*, Honig*, Marmelade*, Konfitüre*, Eis, Eiscreme, Speiseeis, Pommes frites, Fritten, Popcorn, Haferflocken, Erdapfel*, Erdäpfel*, Makkaroni, *sirup*, Haferbrei, Krapfen",
+        "*zucker*, Süßigkeit*, Bonbon*, Keks*, *plätzchen*, *kuchen*, Torte*, *gebäck*, Gummibärchen, Müsli*, Cornflakes, *nudel*, Pasta, Reis, *kartoffel*, Honig*, Marmelade*, Konfitüre*, Eis, Eiscreme, Speiseeis, Pommes frites, Fritten, Popcorn, Haferflocken, Erdapfel*, Erdäpfel*, Makkaroni, *sirup*, Haferbrei, Krapfen, Lutscher, Lolli, Lollis, Gummibär*, Fruchtgummi*, *waffel*",
     ),
     ("bread", Is, "Brot*, *brot, *brötchen*, Semmel*, *brote, Toast*, Zwieback*, Breze*, Knäckebrot*, Baguette*"),
     (
         "salt",
         Is,
-        "*gesalzen*, salzig*, *salz*, *breze*, *schinken*, *wurst*, *würst*, *speck*, Salami*, Pommes frites, Fritten, Sojasoße, Sojasauce, Sardelle*, *aufschnitt, Trockenfleisch, Dörrfleisch",
+        "*gesalzen*, salzig*, *salz*, *breze*, *schinken*, *wurst*, *würst*, *speck*, Salami*, Pommes frites, Fritten, Sojasoße, Sojasauce, Sardelle*, *aufschnitt, Trockenfleisch, Dörrfleisch, Brühwürfel*, Suppenwürfel*",
     ),
     ("salt", May, "Popcorn, Cracker, Käse*, *käse, Olive, Oliven"),
     ("crisps", Is, "Kartoffelchips*"),
@@ -114,4 +122,10 @@ pub(super) const NAMES: &[Row] = &[
     ),
     ("green potatoes", Is, "grüne Kartoffel, grüne Kartoffeln"),
     ("rhubarb", Is, "*rhabarber*"),
+    ("raw yeast dough", May, "Hefe"),
+    (
+        "wild mushrooms",
+        Is,
+        "Wildpilz*, Waldpilz*, Giftpilz*, Fliegenpilz*, Knollenblätterpilz*, wilde Pilze, wilder Pilz",
+    ),
 ];

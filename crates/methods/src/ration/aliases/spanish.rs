@@ -6,21 +6,33 @@ use super::Row;
 use super::Sure::{Is, May};
 
 pub(super) const NAMES: &[Row] = &[
-    ("chocolate", Is, "chocolate, chocolatina, chocolatada, bombón, bombones, trufa de chocolate"),
-    ("chocolate", May, "trufa, turrón, bizcocho, magdalena, tarta, pastel, caramelo"),
+    (
+        "chocolate",
+        Is,
+        "chocolate, chocolatina, chocolatada, bombón, bombones, trufa de chocolate, bolita de ron, bola de ron",
+    ),
+    (
+        "chocolate",
+        May,
+        "trufa, turrón, bizcocho, magdalena, tarta, pastel, caramelo, pan de jengibre, pan de especias, galleta de jengibre",
+    ),
     ("cocoa", Is, "cacao"),
-    ("coffee", Is, "café, descafeinado, cortado"),
+    ("coffee", Is, "café, descafeinado, cortado, capuchino, expreso"),
     (
         "caffeine",
         Is,
         "cafeína, té verde, té negro, té helado, yerba mate, refresco de cola, bebida energética, guaraná",
     ),
     ("xylitol", Is, "xilitol, xilita, azúcar de abedul, sin azúcar"),
-    ("xylitol", May, "pasta de dientes, dentífrico, caramelo, mermelada"),
+    (
+        "xylitol",
+        May,
+        "pasta de dientes, dentífrico, caramelo, mermelada, piruleta, paleta de caramelo, gominola, osito de goma",
+    ),
     (
         "nut butters",
         May,
-        "crema de cacahuete, mantequilla de cacahuete, crema de maní, mantequilla de maní, manteca de maní, crema de almendras, crema de avellanas",
+        "crema de cacahuete, mantequilla de cacahuete, crema de maní, mantequilla de maní, manteca de maní, crema de almendras",
     ),
     ("gum", May, "chicle, goma de mascar"),
     ("grapes", Is, "uva, vino, mosto, parra"),
@@ -28,20 +40,20 @@ pub(super) const NAMES: &[Row] = &[
     ("raisins", May, "frutos secos, fruta deshidratada, fruta seca, granola, muesli, roscón, panetone"),
     ("currants", Is, "pasa de Corinto, pasas de Corinto, uva de Corinto, corinto"),
     ("cream of tartar", Is, "crémor tártaro, cremor, plastilina casera, masa para jugar"),
-    ("cream of tartar", May, "levadura química, polvo de hornear"),
+    ("cream of tartar", May, "polvo de hornear"),
     ("tamarind", Is, "tamarindo"),
     ("tartaric acid", Is, "ácido tartárico"),
     ("onion", Is, "cebolla, cebolleta, cebollita, chalota, chalote, escaloña, sofrito, verdeo"),
     (
         "onion",
         May,
-        "caldo, sopa, salsa de tomate, salsa boloñesa, estofado, guiso, albóndiga, croqueta, empanada, potito, comida de bebé, plato preparado, hamburguesa",
+        "caldo, sopa, salsa de tomate, salsa boloñesa, estofado, guiso, albóndiga, croqueta, empanada, potito, comida de bebé, plato preparado, hamburguesa, salsa de carne, jugo de carne, salsa barbacoa, lasaña, cubito de caldo, paté, relleno",
     ),
     ("garlic", Is, "ajo, ajete, alioli, ajoaceite, ajillo"),
     ("leek", Is, "puerro, ajo porro, ajoporro"),
     ("chives", Is, "cebollino, ciboulette"),
     ("macadamia nuts", Is, "macadamia, nuez de macadamia"),
-    ("macadamia nuts", May, "frutos secos"),
+    ("macadamia nuts", May, "frutos secos, nueces"),
     ("black walnuts", Is, "nuez negra, nueces negras, nogal negro"),
     ("black walnuts", May, "nuez, nueces, frutos secos"),
     ("hops", Is, "lúpulo"),
@@ -52,13 +64,13 @@ pub(super) const NAMES: &[Row] = &[
     (
         "alcohol",
         Is,
-        "alcohol, cerveza, vino, licor, aguardiente, ginebra, cava, champán, tequila, sangría, ron, vodka, whisky",
+        "alcohol, cerveza, vino, licor, aguardiente, ginebra, cava, champán, tequila, sangría, ron, vodka, whisky, jerez, coñac, brandy",
     ),
     ("alcohol", May, "sidra"),
     (
         "raw yeast dough",
         Is,
-        "masa cruda, masa de pan, masa de pizza, masa madre, masa con levadura, masa fermentada, levadura fresca, levadura de panadero",
+        "masa cruda, masa de pan, masa de pizza, masa madre, masa con levadura, masa fermentada, levadura fresca, levadura de panadero, levadura seca",
     ),
     (
         "cooked bones",
@@ -70,7 +82,7 @@ pub(super) const NAMES: &[Row] = &[
     (
         "salty snacks",
         Is,
-        "salado, salados, carne salada, galleta salada, mantequilla salada, sal, patatas fritas, papas fritas, jamón, salchicha, salchichón, chorizo, salami, fuet, mortadela, cecina, anchoa, salsa de soja, embutido, fiambre, corteza de cerdo, carne seca, perrito caliente",
+        "salado, salados, carne salada, galleta salada, mantequilla salada, sal, patatas fritas, papas fritas, jamón, salchicha, salchichón, chorizo, salami, fuet, mortadela, cecina, anchoa, salsa de soja, embutido, fiambre, corteza de cerdo, carne seca, perrito caliente, cubito de caldo, pastilla de caldo",
     ),
     ("salty snacks", May, "palomitas, aceituna, nachos, snack"),
     ("bacon", Is, "beicon, tocino, panceta, torrezno, tocineta"),
@@ -78,7 +90,7 @@ pub(super) const NAMES: &[Row] = &[
     (
         "milk",
         Is,
-        "leche, leches, nata, yogur, cuajada, natillas, lácteo, batido de leche, suero de leche, kéfir, requesón, helado, suero de mantequilla",
+        "leche, leches, nata, yogur, cuajada, natillas, lácteo, batido de leche, suero de leche, kéfir, requesón, helado, suero de mantequilla, crema agria, crema de leche, pudin, flan, flanes",
     ),
     ("cheese", Is, "queso, quesito"),
     (
@@ -96,13 +108,13 @@ pub(super) const NAMES: &[Row] = &[
     (
         "sugary or starchy treats",
         Is,
-        "azúcar, caramelo, dulce, dulces, chuchería, golosina, galleta, bizcocho, magdalena, pastel, tarta, cereales, pasta, fideos, macarrones, arroz, patata, papa, miel, mermelada, helado, patatas fritas, palomitas, boniato, camote, copos de maíz, copos de avena, gachas, jarabe, sirope, espagueti, bollería, cruasán",
+        "azúcar, caramelo, dulce, dulces, chuchería, golosina, galleta, bizcocho, magdalena, pastel, tarta, cereales, pasta, fideos, macarrones, arroz, patata, papa, miel, mermelada, helado, patatas fritas, palomitas, boniato, camote, copos de maíz, copos de avena, gachas, jarabe, sirope, espagueti, bollería, cruasán, piruleta, paleta de caramelo, gominola, osito de goma, tortita, panqueque, gofre, crepe",
     ),
     ("bread", Is, "pan, panecillo, tostada, bollo, rosquilla, biscote, picatoste, panes"),
     (
         "salt",
         Is,
-        "sal, salado, carne salada, galleta salada, jamón, beicon, tocino, salchicha, chorizo, salami, anchoa, salsa de soja, panceta, torrezno, fiambre, embutido, cecina, carne seca, salchichón, mortadela, fuet, perrito caliente, patatas fritas, papas fritas",
+        "sal, salado, carne salada, galleta salada, jamón, beicon, tocino, salchicha, chorizo, salami, anchoa, salsa de soja, panceta, torrezno, fiambre, embutido, cecina, carne seca, salchichón, mortadela, fuet, perrito caliente, patatas fritas, papas fritas, cubito de caldo, pastilla de caldo",
     ),
     ("salt", May, "palomitas, aceituna, queso, snack"),
     ("crisps", Is, "patatas fritas, papas fritas, patatas de bolsa"),
@@ -115,4 +127,10 @@ pub(super) const NAMES: &[Row] = &[
     ),
     ("green potatoes", Is, "patata verde, papa verde"),
     ("rhubarb", Is, "ruibarbo"),
+    ("raw yeast dough", May, "levadura"),
+    (
+        "wild mushrooms",
+        Is,
+        "seta silvestre, seta del bosque, seta venenosa, hongo silvestre, hongo del bosque, matamoscas",
+    ),
 ];

@@ -20,7 +20,7 @@ use std::collections::BTreeMap;
 /// Days drawn in charts by day.
 const DRAWN_DAYS: i32 = 42;
 
-/// One word.
+/// One word. What ends a session is neither held up nor drawn in rounds: nobody waits for it.
 pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
     let (locale, name) = (&page.locale, page.card.name.as_str());
     html! {
@@ -36,7 +36,7 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
                 ul { @for b in &e.standing.would_change { li { (because(locale, name, b)) } } }
             }
         }
-        div data-part="figures" { (claim(page, e)) (measured(page, e)) }
+        div data-part="figures" { @if !e.standing.closing { (claim(page, e)) } (measured(page, e)) }
         @if !e.standing.closing { (behind(page, causes)) }
         p { a.link href="/methods" { (say!(locale, evidence::how_computed)) } }
     }
@@ -68,7 +68,7 @@ fn measured(page: &AnimalPage, e: &Evidence) -> Markup {
     }
 }
 
-/// What may hold it up. What ends a session is not held up: nobody waits for it.
+/// What may hold it up.
 fn behind(page: &AnimalPage, causes: &[Weighed]) -> Markup {
     let (locale, name) = (&page.locale, page.card.name.as_str());
     html! {

@@ -7,9 +7,9 @@ use axum::Json;
 use axum::extract::{Path, State};
 use axum::http::header::{CACHE_CONTROL, CONTENT_TYPE};
 use axum::response::{IntoResponse, Response};
-use sayso_listen::{Clip, ENGINE_RATE};
+use sayso_listen::{Clip, ENGINE_RATE, Speeds};
 use sayso_model::{AnimalId, HomeId, WordId, Zone};
-use sayso_notebook::recordings;
+use sayso_notebook::{recordings, speeds};
 use sayso_store::ClipHash;
 use sayso_wording::words;
 use serde::Serialize;
@@ -33,6 +33,12 @@ struct Listened {
     says: String,
     /// Where its samples are.
     clip: String,
+    /// The slowest and the fastest speed to listen for.
+    speeds: [f64; 2],
+}
+
+const fn usual() -> [f64; 2] {
+    [Speeds::USUAL.low(), Speeds::USUAL.high()]
 }
 
 /// Answers with the recordings in use.
@@ -41,9 +47,11 @@ struct Listened {
 /// As reading them.
 pub async fn vocabulary(page: AnimalPage) -> Result<Json<Vocabulary>, Error> {
     let (mut words, mut left_out) = (Vec::new(), Vec::new());
+    let known = speeds(&page.story, page.now);
     for recording in recordings(&page.state.store, &page.story).await? {
         match recording.sound {
             Ok(_) => words.push(Listened {
+                speeds: known.get(&recording.card.clip).map_or_else(usual, |s| [s.low(), s.high()]),
                 word: recording.card.word,
                 says: recording.says,
                 clip: format!("/a/{}/ear/{}", page.id, recording.card.sha256),

@@ -1,8 +1,10 @@
 //! Listening through this device's microphone: the switch, on a page of its own and on the Board.
 
 mod ear;
+mod last;
 mod view;
 
+pub use last::recorded;
 pub use view::switch;
 
 use crate::page::AnimalPage;
@@ -16,6 +18,7 @@ pub fn router() -> Router<AppState> {
     Router::new()
         .route("/a/{animal}/listen", get(show))
         .route("/a/{animal}/ear", get(ear::vocabulary))
+        .route("/a/{animal}/ear/last", get(last::json))
         .route("/a/{animal}/ear/{clip}", get(ear::clip))
 }
 

@@ -1,6 +1,8 @@
+use super::last;
 use crate::assets::{EAR, asset};
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
+use crate::pages::kit;
 use maud::{Markup, html};
 use sayso_store::SNIPPET_DAYS;
 use sayso_wording::say;
@@ -39,6 +41,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                     li { (say!(l, listen::out_of_reach, name = page.card.name.as_str())) " " (say!(l, hazards::battery)) }
                 }
             }
+            p { a.link href=(kit::HREF) { (say!(l, kit::lead)) } }
             p { a.link href=(Tab::Board.href(Some(page.id))) { (say!(l, listen::to_board)) } }
         },
     )
@@ -48,9 +51,10 @@ pub fn view(page: &AnimalPage) -> Markup {
 pub fn switch(page: &AnimalPage) -> Markup {
     let l = &page.locale;
     let words = page.story.words();
-    let recorded = |word| page.story.clips().into_values().any(|c| c.active && c.word == word);
-    let (with, without): (Vec<_>, Vec<_>) = page.story.words_of(page.id).into_iter().partition(|w| recorded(w.word));
-    let any = !with.is_empty() || words.values().any(|w| w.active && recorded(w.word));
+    let recorded = last::recorded(page);
+    let (with, without): (Vec<_>, Vec<_>) =
+        page.story.words_of(page.id).into_iter().partition(|w| recorded.contains(&w.word));
+    let any = !with.is_empty() || words.values().any(|w| w.active && recorded.contains(&w.word));
     let socket = (any && page.state.takes_sound).then(|| format!("/api/listen/{}", page.id));
     let module = (any && sayso_ear::MODULE.is_some()).then(|| asset(EAR));
     let several = page.animals().len() > 1;
@@ -68,6 +72,7 @@ pub fn switch(page: &AnimalPage) -> Markup {
                 }
                 ol.heard role="log" aria-label=(say!(l, listen::heard)) data-ear="heard" data-test="listen-heard" {}
                 ol.quiet.num data-ear="gaps" data-test="listen-gaps" aria-label=(say!(l, listen::gaps)) hidden {}
+                @if !with.is_empty() { (last::list(page)) }
                 p.quiet data-ear="words" {}
                 label data-ear="keeping" { input type="checkbox" data-ear="keep" data-test="listen-keep";
                     span { (say!(l, listen::keep))
@@ -84,6 +89,7 @@ pub fn switch(page: &AnimalPage) -> Markup {
                 p data-test="listen-missing" { (say!(l, listen::nothing_yet)) }
                 @if without.is_empty() { p { a.button href=(Tab::Words.href(Some(page.id))) { (say!(l, listen::add_words)) } } }
                 @else {
+                    p { a.button.primary.wide href=(format!("/a/{}/words/record", page.id)) data-test="record-all" { (say!(l, enrol::all_link)) } }
                     p { (say!(l, listen::record_on_card)) }
                     div.row { @for w in &without { a.button href=(card(page, w.word)) { (w.says.as_str()) } } }
                 }

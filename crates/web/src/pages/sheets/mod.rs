@@ -1,4 +1,4 @@
-//! Things to print: rules of the house, labels, likes, and a report of an animal's progress; as pages and as PDF. What a
+//! Things to print: rules of the house, labels, how to record real buttons, likes, and a report of an animal's progress; as pages and as PDF. What a
 //! sheet says comes from [`sayso_paper`].
 
 mod html;
@@ -26,6 +26,8 @@ pub fn router() -> Router<AppState> {
         .route("/sheets/rules.pdf", get(rules_pdf))
         .route("/sheets/labels", get(labels))
         .route("/sheets/labels.pdf", get(labels_pdf))
+        .route("/sheets/kit", get(kit))
+        .route("/sheets/kit.pdf", get(kit_pdf))
         .route("/sheets/{animal}/progress", get(progress))
         .route("/sheets/{animal}/progress.pdf", get(progress_pdf))
         .route("/sheets/{animal}/likes", get(likes))
@@ -76,6 +78,11 @@ async fn show(page: Page) -> Markup {
                     p { (say!(l, sheets::buttons_what)) }
                     p { a.button href="/sheets/labels" { (say!(l, sheets::labels)) } }
                 }
+                section.card {
+                    h2 { (say!(l, kit::title)) }
+                    p { (say!(l, kit::why)) }
+                    p { a.button href="/sheets/kit" { (say!(l, kit::print)) } }
+                }
                 @for a in page.animals() {
                     section.card {
                         h2 { (a.name.as_str()) }
@@ -124,6 +131,18 @@ fn labels_of(page: &Page, size: LabelSize) -> Sheet {
     sayso_paper::labels(&page.story, page.now, page.locale, size)
 }
 
+async fn kit(page: Page) -> Markup {
+    view(&page, &kit_of(&page), "", html! {})
+}
+
+async fn kit_pdf(page: Page, Query(asked): Query<Asked>) -> Result<Response, Error> {
+    printed(&page, &kit_of(&page), &asked, KIT).await
+}
+
+fn kit_of(page: &Page) -> Sheet {
+    sayso_paper::kit(&page.story, page.now, page.locale)
+}
+
 async fn progress(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup, Error> {
     let (l, length) = (&page.locale, asked.length());
     let choice = html! {
@@ -163,6 +182,7 @@ const RULES: &str = "rules";
 const LABELS: &str = "labels";
 const PROGRESS: &str = "progress";
 const LIKES: &str = "likes";
+const KIT: &str = "kit";
 
 /// A sheet as PDF, shown by the browser where it can.
 async fn printed(page: &Page, sheet: &Sheet, asked: &Asked, name: &str) -> Result<Response, Error> {

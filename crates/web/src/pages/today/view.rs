@@ -7,6 +7,8 @@ use crate::page::AnimalPage;
 use crate::pages::log;
 use crate::pages::people::steps::steps as set_up;
 use maud::{Markup, html};
+use sayso_advisor::advice::{Act, Because, Reason};
+use sayso_advisor::hint::Hint;
 use sayso_advisor::plan::Plan;
 use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
@@ -15,11 +17,13 @@ use sayso_wording::advice as words_of;
 use sayso_wording::say;
 
 /// Words with a line of their own; more are folded, those that do not get on first.
-const LINES: usize = 7;
+const LINES: usize = 5;
 /// Lines that make room for each thing about welfare, so that the page stays at a screen and a half.
-const LINES_FOR_WELFARE: usize = 5;
+const LINES_FOR_WELFARE: usize = 4;
+/// Facts told of what went well.
+const GOOD: usize = 2;
 /// Words that keep a line whatever else there is.
-const FEWEST_LINES: usize = 2;
+const FEWEST_LINES: usize = 1;
 
 /// The page below its heading.
 pub fn page(page: &AnimalPage, today: &Today) -> Markup {
@@ -35,7 +39,7 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
         @if !today.went_well.is_empty() {
             section data-test="went-well" {
                 h2 { (say!(l, today::went_well)) }
-                ul.short { @for good in &today.went_well { li { (words_of::good(l, name, good)) } } }
+                ul.short { @for good in today.went_well.iter().take(GOOD) { li { (words_of::good(l, name, good)) } } }
             }
         }
         section data-test="later" {
@@ -49,12 +53,23 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
 /// What concerns its wellbeing: what to do and whom to ask in the open, why behind the tap.
 fn welfare(page: &AnimalPage, a: &Advice) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
+    let asks = a.act == Act::GiveSpace;
+    // What does not vanish with the day is named: what it was, when last, and whether it comes back. Of today all know what.
+    let lasts = |why: &&Reason| match why.fact {
+        Because::LastingSigns { .. } => !asks,
+        Because::Recurring { .. } => true,
+        _ => false,
+    };
+    let seen: Vec<String> = a.because.iter().filter(lasts).map(|why| words_of::because(l, name, &why.fact)).collect();
     html! {
         section.stop.advice data-test="advice" data-topic=(format!("{:?}", Topic::Welfare)) {
             p.act { (words_of::act(l, name, &a.act)) }
+            // Whom to ask stands in the open: where the act does not name them, its caution does.
+            @if asks { (cautions(page, a)) }
+            @for seen in &seen { p.hint { (seen) } }
             details {
                 summary { (say!(l, today::why, sure = words_of::sure(l, a.sure))) }
-                (cautions(page, a))
+                @if !asks { (cautions(page, a)) }
                 (reasons(page, a))
             }
         }
@@ -85,16 +100,26 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
 
 fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
+    let of = |hint: &Hint| -> Vec<&str> {
+        plan.words.iter().filter(|w| w.hint.as_ref() == Some(hint)).map(|w| w.word.says.as_str()).collect()
+    };
     html! {
         ul.short {
             @for w in &plan.words {
                 li {
                     @let planned = words_of::planned(l, w);
-                    @match &w.hint {
+                    @match w.hint.as_ref().filter(|hint| of(hint).len() == 1) {
                         Some(hint) => (say!(l, today::planned, planned = planned, hint = words_of::hint(l, name, hint))),
                         None => (planned),
                     }
                 }
+            }
+        }
+        // What several words share is said once.
+        @for (i, hint) in plan.words.iter().enumerate().filter_map(|(i, w)| Some((i, w.hint.as_ref()?))) {
+            @let words = of(hint);
+            @if words.len() > 1 && plan.words[..i].iter().all(|w| w.hint.as_ref() != Some(hint)) {
+                p.hint data-test="shared-hint" { (say!(l, today::hint_for, words = l.and(&words), hint = words_of::hint(l, name, hint))) }
             }
         }
         p { a.button.primary.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::start)) } }

@@ -51,7 +51,7 @@ pub async fn new(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup,
         let (says, means, answer, _) = proposed(&page, &reward);
         typed = typed.with("reward", reward.reward).with("says", says).with("means", means).with("answer", answer);
     }
-    form(&page, None, &typed, false).await
+    form(&page, None, &typed, "").await
 }
 
 pub async fn add(page: AnimalPage, typed: Typed) -> Result<Response, Error> {
@@ -75,7 +75,7 @@ pub async fn edit(
     for animal in &card.animals {
         typed = typed.with("animals", animal);
     }
-    form(&page, Some(&card), &typed, !asked.kept.is_empty()).await
+    form(&page, Some(&card), &typed, &asked.kept).await
 }
 
 pub async fn change(page: AnimalPage, Path((_, id)): Path<(String, String)>, typed: Typed) -> Result<Response, Error> {
@@ -92,7 +92,7 @@ async fn save(page: AnimalPage, before: Option<WordCard>, typed: Typed) -> Resul
     {
         return Ok(Redirect::to(&format!("/a/{}/words/card/{}?kept=yes", page.id, card.word)).into_response());
     }
-    Ok(again(form(&page, before.as_ref(), &typed, false).await?))
+    Ok(again(form(&page, before.as_ref(), &typed, "").await?))
 }
 
 fn read(page: &AnimalPage, id: Option<WordId>, typed: &mut Typed) -> Option<WordCard> {
@@ -132,9 +132,9 @@ fn read(page: &AnimalPage, id: Option<WordId>, typed: &mut Typed) -> Option<Word
     })
 }
 
-async fn form(page: &AnimalPage, before: Option<&WordCard>, typed: &Typed, kept: bool) -> Result<Markup, Error> {
+async fn form(page: &AnimalPage, before: Option<&WordCard>, typed: &Typed, kept: &str) -> Result<Markup, Error> {
     let recording = match before {
-        Some(card) => recording::section(page, card).await?,
+        Some(card) => recording::section(page, card, kept == "recording").await?,
         None => html! {},
     };
     let to =
@@ -157,9 +157,9 @@ async fn form(page: &AnimalPage, before: Option<&WordCard>, typed: &Typed, kept:
         page,
         Tab::Words,
         &title,
-        &["client/recorder.js", "client/picture.js"],
+        &["client/recorder.js", "client/proof.js", "client/picture.js"],
         html! {
-            @if kept { p role="status" { strong { (say!(l, words::kept)) } } }
+            @if !kept.is_empty() { p role="status" { strong { (say!(l, words::kept)) } } }
             (summary(typed))
             @for (_, likeness) in &alike {
                 p.caution { (say!(l, words::alike_here, how = likeness_said(l, likeness))) }

@@ -2,10 +2,13 @@
 
 mod board;
 mod card;
+mod clip;
 mod first;
 mod layout_form;
 mod picture;
 mod places;
+mod proof;
+mod record_all;
 mod recording;
 mod sounds;
 mod stage;
@@ -35,7 +38,14 @@ pub fn router() -> Router<AppState> {
             "/a/{animal}/words/card/{word}/recording",
             post(recording::take).layer(DefaultBodyLimit::max(recording::MOST_UPLOAD)),
         )
-        .route("/clips/{hash}", get(recording::sound))
+        .route("/a/{animal}/words/card/{word}/recording/{clip}", post(recording::put))
+        .route("/a/{animal}/words/record", get(record_all::show))
+        .route("/a/{animal}/words/cut", post(proof::cut).layer(DefaultBodyLimit::max(recording::MOST_UPLOAD)))
+        .route(
+            "/a/{animal}/words/prove/{word}",
+            post(proof::prove).layer(DefaultBodyLimit::max(recording::MOST_UPLOAD)),
+        )
+        .route("/clips/{hash}", get(clip::sound))
         .route("/a/{animal}/words/first", post(first::accept))
         .route("/a/{animal}/words/board", get(board::show).post(board::save))
 }

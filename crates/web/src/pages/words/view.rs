@@ -25,7 +25,7 @@ pub fn view(page: &AnimalPage) -> Markup {
             (alike(page, &words))
             (first::section(page, !words.is_empty()))
             p.row { a.button href=(format!("/a/{}/words/new", page.id)) { (say!(l, words::add)) }
-                @if !words.is_empty() { a.button href="/sheets/rules" { (say!(l, card::fridge)) } a.button href="/sheets/labels" { (say!(l, words::labels)) } } }
+                @if !words.is_empty() { a.button href=(format!("/a/{}/words/record", page.id)) { (say!(l, enrol::all_title)) } a.button href="/sheets/rules" { (say!(l, card::fridge)) } a.button href="/sheets/labels" { (say!(l, words::labels)) } } }
             section #where {
                 h2 { (say!(l, words::where_they_are)) }
                 @match page.story.board() {
@@ -47,7 +47,6 @@ fn word(page: &AnimalPage, w: &WordCard, s: Option<&Standing>) -> Markup {
             h2.pictured { (picture::of(&page.story, PictureOf::Word { word: w.word })) span { (say!(l, words::quoted, says = &w.says)) @if w.closing { " " span.quiet { (say!(l, words::closing_word)) } } } }
             @if let Some(s) = s {
                 p { strong { (say!(l, words::stage, stage = s.stage.name())) }
-                    @if s.stage != s.figures_say { " " span.quiet { (say!(l, words::figures_say, stage = say!(l, words::stage, stage = s.figures_say.name()))) } }
                     span.hint { (say!(l, words::shown, shown = s.showings, own = s.own_presses)) } }
             }
             dl.facts {
