@@ -1,7 +1,7 @@
 //! The Board in a hand: the plan of Today, places that stay, what is said and felt, keys, and how a session ends.
 
 use crate::board::Home;
-use crate::harness::{Browser, PHONE, Server, story, taps};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
 use crate::phone::{NARROW, reads};
 use sayso_model::{Body, PressedBy};
 use serde_json::{Value, json};
@@ -263,21 +263,22 @@ return [...pad.querySelectorAll('span')].filter((s) => s.textContent.trim()).map
 
 #[tokio::test(flavor = "multi_thread")]
 async fn a_pressed_pad_can_be_read_whatever_its_words_stage() {
-    let home = Home::new(7, Some((2, 4))).await;
-    let (_server, browser) = opened(&home).await;
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url(&format!("/a/{}/board", animal(&story)))).await;
     browser.tap("start").await;
     browser.find("act-joined").await;
-    // Planned with food, planned, and not yet to be shown.
-    for (says, class) in [("apple", "planned"), ("ball", "planned"), ("scratch", "unready")] {
-        let own = format!("return document.querySelector('[data-test=pad-{says}]').classList.contains('{class}')");
-        assert_eq!(run(&browser, &own).await, json!(true), "{says} is {class}");
-        browser.tap(&format!("pad-{says}")).await;
+    // A planned word, and one that is not yet to be shown.
+    for kind in ["planned", "unready"] {
+        browser.press(&format!(".pads .{kind}")).await;
         browser.find("given").await;
         for scheme in ["light", "dark"] {
             browser.colours(scheme).await;
             let found: Vec<(String, f64)> = serde_json::from_value(run(&browser, CONTRAST).await).unwrap();
             assert!(found.iter().any(|(what, _)| what == "says"), "{found:?}");
-            assert!(found.iter().all(|(_, contrast)| *contrast >= 4.5), "{says}, {scheme}: {found:?}");
+            assert!(found.iter().all(|(_, contrast)| *contrast >= 4.5), "{kind}, {scheme}: {found:?}");
         }
         browser.tap("given").await;
         browser.tap("then-took").await;

@@ -196,8 +196,8 @@ if (rows.size !== 1) out.push(`the modes lie in ${rows.size} rows`);
 if (board.dataset.state === 'session') for (const act of ['joined', 'sign', 'end']) if (!all.includes(document.querySelector(`[data-test=act-${act}]`))) out.push(`no ${act}`);
 return out;";
 
-/// Where every pad lies.
-const PADS: &str = "return [...document.querySelectorAll('.pads > *')].map((p) => { const r = p.getBoundingClientRect(); return [r.left, r.top, r.width, r.height].map(Math.round); })";
+/// Where every pad lies on the page.
+const PADS: &str = "return [...document.querySelectorAll('.pads > *')].map((p) => { const r = p.getBoundingClientRect(); return [r.left, r.top + scrollY, r.width, r.height].map(Math.round); })";
 
 #[tokio::test(flavor = "multi_thread")]
 async fn in_every_mode_and_after_a_session_the_board_stays_whole() {
