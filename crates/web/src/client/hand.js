@@ -5,6 +5,7 @@ const NEAR_PX = 24;
 const LEAST_ROOM_REM = 28; // in letters this large, or a screen this low, dock and mat do not both fit
 const LEAST_PLACE_PX = 44; // what a thumb needs
 const GAP_PX = 4;
+const DOCK_EDGE_PX = 2;
 
 /**
  * Lets no second touch through that comes too soon after the first, also where another button has come under the finger.
@@ -71,7 +72,7 @@ export function fit(root) {
     const letter = parseFloat(getComputedStyle(document.documentElement).fontSize);
     root.classList.toggle("flows", room < LEAST_ROOM_REM * letter);
     const taken = others.map((o) => part(o)?.offsetHeight ?? 0).filter((h) => h > 0);
-    const left = room - taken.reduce((sum, h) => sum + h + GAP_PX, 0) - least(mat) - 2 * GAP_PX;
+    const left = room - taken.reduce((sum, h) => sum + h + GAP_PX, 0) - least(mat) - GAP_PX - DOCK_EDGE_PX;
     style.setProperty("--asked-most", `${Math.floor(left)}px`);
     asked?.classList.toggle("tight", asked.scrollHeight > asked.clientHeight + 1);
   };
