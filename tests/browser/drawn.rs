@@ -2,23 +2,19 @@
 
 use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
 use sayso_model::{
-    AnimalId, Answer, Body, Invitation, InvitationResult, Round, SignLevel, Stage, Story, SwapDraw, SwapEnd, SwapPlan,
+    AnimalId, Answer, Body, Invitation, InvitationResult, Round, SignLevel, Story, SwapDraw, SwapEnd, SwapPlan,
     WordCard, draw,
 };
 
 const ALL_SENT: &str = "const o = document.querySelector('[data-test=outbox]'); return o.dataset.kept === '0'";
 
-/// An animal with two words that can be drawn, the words and their number.
+/// An animal with two words that can be drawn, and the words: those that Today invites.
 fn invited(story: &Story) -> (AnimalId, Vec<WordCard>) {
     let who = animal(story);
     let now = story.ledger().all().map(|e| e.happened_at).max().unwrap();
     let case = sayso_advisor::Case::new(story, who, now);
-    let stages = sayso_advisor::stages::standings(&case);
-    let drawn = |w: &&WordCard| {
-        !w.closing
-            && w.reward.is_some()
-            && stages.iter().any(|s| s.word == w.word && matches!(s.stage, Stage::Invite | Stage::Converse))
-    };
+    let today = sayso_advisor::today::today(&case).expect("an animal");
+    let drawn = |w: &&WordCard| !w.closing && w.reward.is_some() && today.invites(w.word);
     (who, story.words_of(who).into_iter().filter(drawn).cloned().collect())
 }
 
@@ -45,6 +41,12 @@ async fn a_round_is_drawn_left_in_the_middle_and_gone_on_with() {
     browser.tap("mode-invitation").await;
     browser.find("round-start").await;
     browser.picture("round-start").await;
+    // What Today shows, mends or leaves alone is not there to be ticked.
+    let boxes = "return [...document.querySelectorAll('.hand input')].map((b) => b.dataset.test).sort()";
+    let mut should: Vec<String> = words.iter().map(|w| format!("hand-{}", w.says)).collect();
+    should.sort();
+    assert_eq!(browser.page.execute(boxes, vec![]).await.unwrap(), serde_json::json!(should));
+    assert!(words.len() < before.words_of(who).len(), "the demo has words with another step");
     browser.tap("round-start").await;
 
     let first = offered(&browser, 1).await;
@@ -91,6 +93,42 @@ async fn a_round_is_drawn_left_in_the_middle_and_gone_on_with() {
     assert!(matches!(calls[0].result, InvitationResult::Pressed { word, .. } if word == calls[0].word));
     assert_eq!(calls[0].took, Some(true));
     assert!(matches!(calls[1].result, InvitationResult::Left { .. }));
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_growl_in_the_middle_of_a_round_is_noted_and_ends_it() {
+    let dir = demo_dir();
+    let (_, before) = story(dir.path()).await;
+    let known = before.ledger().len();
+    let (who, _) = invited(&before);
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url(&format!("/a/{who}/board"))).await;
+    browser.tap("start").await;
+    browser.find("act-joined").await;
+    browser.tap("mode-invitation").await;
+    browser.tap("round-start").await;
+    offered(&browser, 1).await;
+    assert!(browser.text("panel").await.contains("Offer only to an animal that is there"));
+    browser.tap("act-joined").await;
+    let there = "return !document.querySelector('[data-test=panel]').textContent.includes('Offer only')";
+    browser.until("it is there", there).await;
+    browser.tap("offer").await;
+    browser.find("count-down").await;
+    browser.tap("act-sign").await;
+    browser.tap("sign-strong").await;
+    browser.tap("stop-end").await;
+    browser.tap("invitation-drop").await;
+    let stop = "return document.querySelector('[data-test=panel]').textContent.includes('Stop here')";
+    browser.until("nothing more is offered", stop).await;
+    browser.until("all is sent", ALL_SENT).await;
+    browser.close().await;
+    drop(server);
+    let (_, after) = story(dir.path()).await;
+    let new = taps(&after, known);
+    let sign = new.iter().find_map(|e| if let Body::Sign(s) = &e.body { Some(s) } else { None }).expect("a sign");
+    assert!(sign.level == SignLevel::Strong && sign.session.is_some());
+    assert!(new.iter().any(|e| matches!(&e.body, Body::Joining(_))));
 }
 
 #[tokio::test(flavor = "multi_thread")]

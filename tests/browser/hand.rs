@@ -1,7 +1,8 @@
 //! The Board in a hand: the plan of Today, places that stay, what is said and felt, keys, and how a session ends.
 
 use crate::board::Home;
-use crate::harness::{Browser, PHONE, Server, story, taps};
+use crate::harness::{Browser, PHONE, Server, animal, demo_dir, story, taps};
+use crate::phone::{NARROW, reads};
 use sayso_model::{Body, PressedBy};
 use serde_json::{Value, json};
 use std::time::Duration;
@@ -246,4 +247,80 @@ async fn something_else_instead_is_never_the_thing_itself() {
     let offered = "return [...document.querySelectorAll('[data-test=alternative]')].map((b) => b.textContent)";
     assert_eq!(run(&browser, offered).await, json!(["apple with seeds"]));
     browser.close().await;
+}
+
+/// Contrast of each text on a pad with what lies under it (WCAG 2.2, 1.4.3: 4.5 at the least), by its class.
+const CONTRAST: &str = "
+const pad = document.querySelector('[data-part=pads] [data-state=give]');
+const rgb = (c) => c.match(/[\\d.]+/g).map(Number);
+const light = (c) => { const [r, g, b] = rgb(c).map((v) => { const s = v / 255; return s <= 0.04045 ? s / 12.92 : ((s + 0.055) / 1.055) ** 2.4; }); return 0.2126 * r + 0.7152 * g + 0.0722 * b; };
+const under = getComputedStyle(pad).backgroundColor;
+if (rgb(under)[3] === 0) return [['nothing under it', 1]];
+return [...pad.querySelectorAll('span')].filter((s) => s.textContent.trim()).map((s) => {
+  const [a, b] = [light(getComputedStyle(s).color), light(under)];
+  return [s.className, (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05)];
+});";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_pressed_pad_can_be_read_whatever_its_words_stage() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url(&format!("/a/{}/board", animal(&story)))).await;
+    browser.tap("start").await;
+    browser.find("act-joined").await;
+    // A planned word, and one that is not yet to be shown.
+    for kind in ["planned", "unready"] {
+        browser.press(&format!(".pads .{kind}")).await;
+        browser.find("given").await;
+        for scheme in ["light", "dark"] {
+            browser.colours(scheme).await;
+            let found: Vec<(String, f64)> = serde_json::from_value(run(&browser, CONTRAST).await).unwrap();
+            assert!(found.iter().any(|(what, _)| what == "says"), "{found:?}");
+            assert!(found.iter().all(|(_, contrast)| *contrast >= 4.5), "{kind}, {scheme}: {found:?}");
+        }
+        browser.tap("given").await;
+        browser.tap("then-took").await;
+    }
+    browser.close().await;
+}
+
+/// What on a pressed pad is cut or broken over lines, and whether its seconds are seen.
+const PRESSED: &str = "
+const pad = document.querySelector('[data-part=pads] [data-state=give]');
+const seen = [...pad.querySelectorAll('.count, .does')].filter((s) => getComputedStyle(s).clipPath === 'none' && s.textContent.trim());
+const out = seen.filter((s) => s.scrollWidth > s.clientWidth + 1 || s.offsetHeight > 1.6 * parseFloat(getComputedStyle(s).fontSize)).map((s) => `${s.textContent}: ${s.scrollWidth} of ${s.clientWidth}, ${s.offsetHeight} high`);
+if (!seen.some((s) => s.matches('.count') && /\\d/.test(s.textContent))) out.push('no seconds');
+return out;";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_pressed_pad_shows_its_seconds_and_breaks_no_word_on_small_phones() {
+    let mut wrong = Vec::new();
+    for board in [(2, 4), (3, 5), (3, 6)] {
+        let home = Home::new(7, Some(board)).await;
+        let (server, browser) = opened(&home).await;
+        for language in ["en", "de", "es", "fr", "pt"] {
+            reads(&browser, &server, language).await;
+            browser.goto(&server.url(&format!("/a/{}/board", home.animal))).await;
+            if language == "en" {
+                browser.tap("start").await;
+            }
+            browser.find("act-joined").await;
+            browser.tap("pad-ball").await;
+            browser.find("given").await;
+            for size in [NARROW, PHONE] {
+                browser.resize(size).await;
+                tokio::time::sleep(A_MOMENT).await;
+                browser.picture(&format!("pressed-{}-{language}-{}", board.1, size.0)).await;
+                let found = run(&browser, PRESSED).await;
+                let found = found.as_array().unwrap().iter().filter_map(Value::as_str);
+                wrong.extend(found.map(|f| format!("{} columns, {language}, {}: {f}", board.1, size.0)));
+            }
+            browser.tap("given").await;
+            browser.tap("then-took").await;
+        }
+        browser.close().await;
+    }
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
 }

@@ -2,10 +2,11 @@
 
 use crate::every_page::{every_page, growled, prepared};
 use crate::harness::{Browser, PHONE, Server, demo_dir, story};
+use fantoccini::Locator;
 use serde_json::{Value, json};
 
 /// The narrowest phone in use.
-const NARROW: (u32, u32) = (360, 640);
+pub const NARROW: (u32, u32) = (360, 640);
 /// A page and a half of a phone: what Today may take.
 const TODAY_PX: i64 = 1_300;
 /// The stand-in for a language: English a third longer, from right to left.
@@ -107,19 +108,22 @@ async fn every_page_can_be_read_and_reached_in_longer_words_and_larger_letters()
     let server = Server::start(dir.path(), 0);
     let browser = Browser::open(NARROW).await;
     let pages = every_page(&browser, &server, &about).await;
-    reads(&browser, &server, STAND_IN).await;
     let mut wrong = Vec::new();
-    for path in &pages {
-        browser.goto(&server.url(path)).await;
-        browser.css("main").await;
-        let turned = browser.page.execute("return document.documentElement.dir", vec![]).await.unwrap();
-        assert_eq!(turned, "rtl", "{path}");
-        wrong.extend(faults(&browser, path).await);
-        browser.page.execute("document.documentElement.style.fontSize = '200%'", vec![]).await.unwrap();
-        // Until what follows the size of the letters has followed.
-        tokio::time::sleep(std::time::Duration::from_millis(200)).await;
-        browser.picture(&format!("large-{}", path.replace('/', "_"))).await;
-        wrong.extend(faults(&browser, &format!("{path} (200 %)")).await);
+    // German has the longest single words.
+    for (language, runs) in [(STAND_IN, "rtl"), ("de", "ltr")] {
+        reads(&browser, &server, language).await;
+        for path in &pages {
+            browser.goto(&server.url(path)).await;
+            browser.css("main").await;
+            let turned = browser.page.execute("return getComputedStyle(document.documentElement).direction", vec![]);
+            assert_eq!(turned.await.unwrap(), runs, "{path}");
+            wrong.extend(faults(&browser, &format!("{path} ({language})")).await);
+            browser.page.execute("document.documentElement.style.fontSize = '200%'", vec![]).await.unwrap();
+            // Until what follows the size of the letters has followed.
+            tokio::time::sleep(std::time::Duration::from_millis(200)).await;
+            browser.picture(&format!("large-{language}-{}", path.replace('/', "_"))).await;
+            wrong.extend(faults(&browser, &format!("{path} ({language}, 200 %)")).await);
+        }
     }
     browser.close().await;
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
@@ -167,4 +171,130 @@ async fn the_board_before_a_session_is_whole_on_the_narrowest_phone() {
     }
     browser.close().await;
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+}
+
+/// What of the Board is not whole on the screen, whatever is being done: a place on the mat, a tab of what is done, the row
+/// of what happens in a session, or the one thing to tap next. What scrolls under that may lie beyond the edge.
+const WHOLE: &str = "
+const out = [];
+const board = document.getElementById('board');
+const top = document.querySelector('header.top').getBoundingClientRect().bottom;
+const end = document.querySelector('nav.thumb').getBoundingClientRect().top;
+const seen = (e) => e.checkVisibility({ visibilityProperty: true });
+if (board.classList.contains('flows')) out.push('the dock flows');
+if (scrollY > 0) out.push(`scrolled by ${scrollY}`);
+const all = [...document.querySelectorAll('.pads > *, .modes button, .actions button, .slots .primary, [data-test=start], [data-test=round-start]')].filter(seen);
+for (const e of all) {
+  const r = e.getBoundingClientRect();
+  const what = e.dataset.test || e.textContent || 'a blank place';
+  if (r.top < top - 1 || r.bottom > end + 1 || r.left < 0 || r.right > innerWidth) out.push(`${what} lies at ${r.left}, ${r.top} to ${r.right}, ${r.bottom} of ${top} to ${end}`);
+  const hit = document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2);
+  if (e.matches('button') && !(e.matches('.slots .primary') && e.closest('.tight')) && hit && !e.contains(hit)) out.push(`${what} is under ${hit.outerHTML.slice(0, 80)}`);
+}
+const rows = new Set([...document.querySelectorAll('.modes button')].map((b) => Math.round(b.getBoundingClientRect().top)));
+if (rows.size !== 1) out.push(`the modes lie in ${rows.size} rows`);
+if (board.dataset.state === 'session') for (const act of ['joined', 'sign', 'end']) if (!all.includes(document.querySelector(`[data-test=act-${act}]`))) out.push(`no ${act}`);
+return out;";
+
+/// Where every pad lies on the page.
+const PADS: &str = "return [...document.querySelectorAll('.pads > *')].map((p) => { const r = p.getBoundingClientRect(); return [r.left, r.top + scrollY, r.width, r.height].map(Math.round); })";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn in_every_mode_and_after_a_session_the_board_stays_whole() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(NARROW).await;
+    let mut wrong = Vec::new();
+    // The shortest and the longest words.
+    for language in ["en", "de"] {
+        reads(&browser, &server, language).await;
+        for (animal, card) in story.animals() {
+            let mut look = async |when: &str| {
+                for size in [NARROW, PHONE] {
+                    browser.resize(size).await;
+                    browser.page.execute("scrollTo(0, 0)", vec![]).await.unwrap();
+                    // Until what is asked has been measured.
+                    tokio::time::sleep(std::time::Duration::from_millis(300)).await;
+                    browser.picture(&format!("whole-{language}-{}-{when}-{}", card.name, size.0)).await;
+                    let found = browser.page.execute(WHOLE, vec![]).await.unwrap();
+                    let found = found.as_array().expect("a list").iter().filter_map(Value::as_str);
+                    wrong.extend(found.map(|f| format!("{language}, {}, {when}, {}: {f}", card.name, size.0)));
+                }
+            };
+            browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
+            browser.tap("mode-invitation").await;
+            look("invitation before").await;
+            browser.tap("mode-showing").await;
+            browser.tap("start").await;
+            browser.find("act-joined").await;
+            for mode in ["invitation", "day", "catch", "showing"] {
+                browser.tap(&format!("mode-{mode}")).await;
+                look(mode).await;
+            }
+            browser.press(".pads .planned").await;
+            browser.tap("given").await;
+            browser.tap("then-took").await;
+            browser.press(".pads .planned").await;
+            browser.find("given").await;
+            look("pressed").await;
+            browser.tap("act-end").await;
+            browser.tap("end-done").await;
+            browser.find("summary").await;
+            look("over").await;
+            // The next one begins without what this one leaves.
+            browser.tap("given").await;
+            browser.tap("summary-seen").await;
+        }
+    }
+    browser.close().await;
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_strong_sign_moves_no_pad_and_rest_comes_before_a_session() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(NARROW).await;
+    let mut notices = 0;
+    for animal in story.animals().into_keys() {
+        browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
+        browser.tap("start").await;
+        browser.tap("act-joined").await;
+        browser.until("joined", "return document.querySelector('[data-test=act-joined]').disabled").await;
+        browser.tap("mode-catch").await;
+        browser.until("drawn", "return document.getElementById('board').dataset.mode === 'catch'").await;
+        let before = browser.page.execute(PADS, vec![]).await.unwrap();
+        browser.tap("act-sign").await;
+        browser.tap("sign-strong").await;
+        browser.find("stop-end").await;
+        browser.picture(&format!("strong-{animal}")).await;
+        assert_eq!(browser.page.execute(PADS, vec![]).await.unwrap(), before, "a pad moved");
+        // Where swaps were agreed, what is said of their stop lies over the page too, and goes when it was read.
+        if browser.page.find(Locator::Css("[data-test=swaps-seen]")).await.is_ok() {
+            notices += 1;
+            browser.tap("swaps-seen").await;
+            browser.until("it is put away", "return document.querySelector('[data-test=swaps]').hidden").await;
+            assert_eq!(browser.page.execute(PADS, vec![]).await.unwrap(), before, "a pad moved");
+        }
+        browser.tap("stop-end").await;
+        browser.tap("mode-showing").await;
+        browser.find("start-anyway").await;
+        browser.picture(&format!("rest-{animal}")).await;
+        let filled = "return [...document.querySelectorAll('[data-part=panel] .primary, [data-test=start]')].map((b) => b.dataset.test)";
+        assert_eq!(browser.page.execute(filled, vec![]).await.unwrap(), json!([]), "nothing urges a session");
+        // It asks first, and letting it be is the larger button.
+        browser.tap("start-anyway").await;
+        browser.picture(&format!("rest-asked-{animal}")).await;
+        assert!(browser.text("sheet").await.contains("comes freely"));
+        browser.tap("rest-keep").await;
+        let state = "return document.getElementById('board').dataset.state";
+        assert_eq!(browser.page.execute(state, vec![]).await.unwrap(), "idle");
+        browser.tap("start-anyway").await;
+        browser.tap("start").await;
+        browser.find("act-end").await;
+    }
+    browser.close().await;
+    assert!(notices > 0, "the demo has agreed swaps");
 }

@@ -11,7 +11,7 @@ use crate::ration::{Ration, ration};
 use crate::stages::joining_recent;
 use crate::steps::{Step, WordStep, steps};
 use crate::welfare::{rest_today, welfare};
-use sayso_model::{AnimalCard, Moment};
+use sayso_model::{AnimalCard, Moment, WordId};
 use serde::Serialize;
 
 /// Everything the Today page shows.
@@ -78,6 +78,12 @@ impl Today {
             Next::Session { plan } => Some(plan),
             _ => None,
         }
+    }
+
+    /// Whether the step of that word is to invite.
+    #[must_use]
+    pub fn invites(&self, word: WordId) -> bool {
+        self.steps.iter().any(|s| s.word.word == word && s.advice.act.invites())
     }
 
     /// Every advice, most important first: welfare, the steps of all words, what can wait.

@@ -96,6 +96,8 @@ export interface Memo {
   plan?: { session: string; showings: Record<string, number> };
   /** The ended session whose summary was put away. */
   seen?: string;
+  /** The stop of swaps whose notice was put away. */
+  swapsSeen?: string;
 }
 
 /** A tenth of a second of sound. */
@@ -405,7 +407,6 @@ export interface Mode {
   padState(pad: Pad, word: string): PadState;
   padsHidden?(pad: Pad): boolean;
   tap(pad: Pad, word: string): unknown;
-  actions?: boolean;
 }
 
 /** How one word's pad looks. */

@@ -65,6 +65,7 @@ export interface Messages {
   "client-board-kcal": { n: string | number };
   "client-board-late-which": { n: string | number; name: string | number; word: string | number };
   "client-board-let-it-be": {};
+  "client-board-let-rest": { name: string | number };
   "client-board-level-joining": {};
   "client-board-level-mild": {};
   "client-board-level-strong": {};
@@ -104,6 +105,7 @@ export interface Messages {
   "client-board-one-sign": {};
   "client-board-only-there": { name: string | number };
   "client-board-or-this": {};
+  "client-board-other-step": { list: string | number };
   "client-board-over": {};
   "client-board-over-minutes": { n: string | number };
   "client-board-own-choice": {};
@@ -114,7 +116,9 @@ export interface Messages {
   "client-board-ration-unknown": { why: string | number };
   "client-board-refused": {};
   "client-board-refused-stay": {};
+  "client-board-rest-better": {};
   "client-board-rest-invite": {};
+  "client-board-rest-sure": { name: string | number };
   "client-board-rest-today": {};
   "client-board-room": {};
   "client-board-round-at": { all: string | number; n: string | number };
@@ -132,6 +136,8 @@ export interface Messages {
   "client-board-sign": {};
   "client-board-something-else": {};
   "client-board-start": {};
+  "client-board-start-anyway": {};
+  "client-board-start-at-ease": { name: string | number };
   "client-board-start-with": {};
   "client-board-stop": {};
   "client-board-stop-here": { name: string | number };

@@ -67,6 +67,7 @@ static FILES: &[Asset] = &[
     ("client/whose.js", JS, include_str!("../client/whose.js")),
     ("client/showing.js", JS, include_str!("../client/showing.js")),
     ("client/sitting.js", JS, include_str!("../client/sitting.js")),
+    ("client/starting.js", JS, include_str!("../client/starting.js")),
     ("client/uuid.js", JS, include_str!("../client/uuid.js")),
     ("client/outbox.js", JS, include_str!("../client/outbox.js")),
     ("client/print.js", JS, include_str!("../client/print.js")),

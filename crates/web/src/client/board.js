@@ -34,6 +34,8 @@ const pads = buttons("[data-word]");
 const pad = makePad(JSON.parse(root.dataset.now ?? ""), draw);
 /** @type {string | undefined} */
 let shownPanel;
+/** Finds out anew how much room there is; known once the page is wired. */
+let measure = () => {};
 /** @type {{ word: string | undefined }} */
 const lastTap = { word: undefined };
 /** @param {string} name */
@@ -65,12 +67,14 @@ function draw() {
   announce(at("said"), at("panel"));
   at("mat").hidden = now.padsHidden?.(pad) ?? false;
   for (const b of pads) drawPad(b, view, now);
-  at("actions").hidden = !(now.actions && view.session);
+  // Whatever is being done, a growl or a leaving can be noted.
+  at("actions").hidden = !view.session;
   action("joined").disabled = view.here;
   action("joined").classList.toggle("primary", !view.here);
   action("left").disabled = view.stop === "left";
   drawRecent(at("recent"), pad);
   at("undo").disabled = at("recent").hidden;
+  if (anew) measure();
   if (held) keepFocus(root, held, lastTap.word);
 }
 
@@ -193,7 +197,8 @@ function drawSwaps() {
   if (box.dataset.key === key) return;
   box.dataset.key = key;
   box.hidden = !now;
-  box.classList.toggle("caution", Boolean(now?.alert));
+  // What comes up in the middle of a session lies over the page: no pad may move under a thumb.
+  for (const name of ["caution", "laid"]) box.classList.toggle(name, Boolean(now?.alert));
   if (now?.alert) navigator.vibrate?.([120, 60, 120]);
   box.replaceChildren(...(now?.build() ?? []).filter(Boolean));
 }
@@ -287,7 +292,7 @@ function wire() {
   listenForKeys(root);
   // Heard by way of the notebook: it is asked what it knows of it.
   document.addEventListener("sayso-heard", () => pad.refresh());
-  fit(root);
+  measure = fit(root);
 }
 
 async function main() {

@@ -16,10 +16,8 @@ const WAITING_MS = 120_000;
  */
 export const padState = (pad, word) => {
   const press = waiting(pad);
-  return {
-    does: say("client-board-it-pressed", { name: pad.now.name }),
-    name: press?.body.word === word ? "give" : "idle",
-  };
+  const does = say("client-board-it-pressed", { name: pad.now.name });
+  return press?.body.word === word ? { name: "give", does, count: "" } : { does };
 };
 
 /**

@@ -2,7 +2,10 @@
 
 const TWICE_MS = 350; // a second touch this soon at the same spot is a tremble, not a second tap
 const NEAR_PX = 24;
-const MOST_OF_SCREEN = 0.6; // a dock taller than this would leave too little to see above it
+const LEAST_ROOM_REM = 28; // in letters this large, or a screen this low, dock and mat do not both fit
+const LEAST_PLACE_PX = 44; // what a thumb needs
+const GAP_PX = 4;
+const DOCK_EDGE_PX = 2;
 
 /**
  * Lets no second touch through that comes too soon after the first, also where another button has come under the finger.
@@ -31,12 +34,32 @@ export function once(root) {
 }
 
 /**
- * Keeps room for the bar of pages as tall as it is, and lets the dock flow where large letters make it too tall.
+ * The least height the mat can have: its rows, each as high as a thumb needs.
+ * @param {HTMLElement | null} mat
+ */
+function least(mat) {
+  if (!mat || mat.hidden) return 0;
+  const grids = [...mat.children].filter((g) => /** @type {HTMLElement} */ (g).offsetHeight > 0);
+  const heights = grids.map((g) => {
+    if (g.matches(".pinned")) return /** @type {HTMLElement} */ (g).offsetHeight;
+    const columns = getComputedStyle(g).gridTemplateColumns.split(" ").length;
+    const places = [...g.children].filter((p) => /** @type {HTMLElement} */ (p).offsetWidth > 0).length;
+    return Math.ceil(places / columns) * (LEAST_PLACE_PX + GAP_PX) - GAP_PX;
+  });
+  return heights.reduce((sum, h) => sum + h, 0) + GAP_PX * Math.max(0, heights.length - 1);
+}
+
+/**
+ * Keeps room for the bar of pages as tall as it is. What is asked takes what mat and buttons leave of the screen and
+ * scrolls in it; only large letters and low screens let the dock flow, so that no pad moves when the panel says more.
  * @param {HTMLElement} root
+ * @returns {() => void} finds out anew
  */
 export function fit(root) {
-  /** @type {HTMLElement | null} */
-  const dock = root.querySelector("[data-part=dock]");
+  /** @param {string} selector */
+  const part = (selector) => /** @type {HTMLElement | null} */ (root.querySelector(selector));
+  const [dock, mat, asked, panel] = ["dock", "mat", "asked", "panel"].map((name) => part(`[data-part=${name}]`));
+  const others = [".status", ".modes", ".swaps:not(.laid)", ".actions"];
   /** @type {HTMLElement | null} */
   const bar = document.querySelector("nav.thumb");
   /** @type {HTMLElement | null} */
@@ -46,8 +69,15 @@ export function fit(root) {
     const style = document.documentElement.style;
     for (const [name, px] of Object.entries(heights)) style.setProperty(`--${name}`, `${px}px`);
     const room = window.innerHeight - heights.bar - heights.top;
-    root.classList.toggle("flows", (dock?.offsetHeight ?? 0) > MOST_OF_SCREEN * room);
+    const letter = parseFloat(getComputedStyle(document.documentElement).fontSize);
+    root.classList.toggle("flows", room < LEAST_ROOM_REM * letter);
+    const taken = others.map((o) => part(o)?.offsetHeight ?? 0).filter((h) => h > 0);
+    const left = room - taken.reduce((sum, h) => sum + h + GAP_PX, 0) - least(mat) - GAP_PX - DOCK_EDGE_PX;
+    style.setProperty("--asked-most", `${Math.floor(left)}px`);
+    asked?.classList.toggle("tight", asked.scrollHeight > asked.clientHeight + 1);
   };
   const watch = new ResizeObserver(measure);
-  for (const node of [dock, bar, top, document.documentElement]) if (node) watch.observe(node);
+  const watched = [dock, panel, mat, ...others.map(part), bar, top, document.documentElement];
+  for (const node of watched) if (node) watch.observe(node);
+  return measure;
 }

@@ -6,6 +6,7 @@ import { button, el, slots, tell, text } from "./dom.js";
 import { CLEAR, done, drop, event, given, result, round, set, since, state, tenths, took } from "./inviting.js";
 import * as rounds from "./round.js";
 import { padState as showState } from "./showing.js";
+import { restToday } from "./sitting.js";
 import { number, say } from "./say.js";
 
 /** @import { Going, InvitationMemo, OpenRound, Pad, Way } from "../../client-checks/client" */
@@ -159,34 +160,35 @@ const waits = (pad, wait) =>
 function setUp(pad, s) {
   const way = s.way ?? "offer_in_view";
   const wait = s.wait ?? pad.now.wait_s;
+  const rest = restToday(pad);
   const ready = s.word && pad.word(s.word) && (way !== "ask_between_two" || (s.other && s.other !== s.word));
+  const offer = () =>
+    button(
+      ready
+        ? way === "ask_between_two"
+          ? say("client-board-offer-two", { word: pad.says(s.word), other: pad.says(s.other) })
+          : say("client-board-offer-one", { word: pad.says(s.word) })
+        : say(way === "ask_between_two" ? "client-board-choose-two" : "client-board-choose-one"),
+      "offer",
+      () => set(pad, { ...CLEAR, step: "waiting", at: Date.now(), way, wait }),
+      { class: rest ? "" : "primary tall", disabled: !ready },
+    );
+  const instead = () =>
+    button(say("client-board-round-instead"), "round-instead", () =>
+      set(pad, { myself: false, word: undefined, other: undefined }),
+    );
   return {
-    key: `setup-${way}-${wait}-${s.word}-${s.other}-${pad.view.session}-${pad.view.joined}`,
+    key: `setup-${rest}-${way}-${wait}-${s.word}-${s.other}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       [
-        pad.now.rest && el("p", { class: "caution" }, say("client-board-rest-invite")),
+        rest && el("p", { class: "caution" }, say("client-board-rest-invite")),
         ways(pad, way, KINDS),
         waits(pad, wait),
         pad.view.session &&
           !pad.view.joined &&
           el("p", { class: "quiet" }, say("client-board-only-there", { name: pad.now.name })),
-        button(
-          ready
-            ? way === "ask_between_two"
-              ? say("client-board-offer-two", { word: pad.says(s.word), other: pad.says(s.other) })
-              : say("client-board-offer-one", { word: pad.says(s.word) })
-            : say(way === "ask_between_two" ? "client-board-choose-two" : "client-board-choose-one"),
-          "offer",
-          () => set(pad, { ...CLEAR, step: "waiting", at: Date.now(), way, wait }),
-          { class: "primary wide tall", disabled: !ready },
-        ),
         el("p", { class: "quiet" }, say("client-board-own-choice")),
-        button(
-          say("client-board-round-instead"),
-          "round-instead",
-          () => set(pad, { myself: false, word: undefined, other: undefined }),
-          { class: "wide" },
-        ),
+        el("div", { class: "row go" }, offer(), instead()),
       ].filter(Boolean),
   };
 }

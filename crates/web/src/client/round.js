@@ -12,7 +12,7 @@ export const CALLS = 4;
 export const OPEN_MS = 3_600_000; // a round that is not carried on is over after this
 const LATELY_MS = 600_000;
 /** @type {WordNow["stage"][]} */
-const INVITED = ["invite", "converse"];
+const ASKED = ["invite", "converse"];
 
 /**
  * The round as this device and the notebook know it, the later begun of two: { round, words, calls, begun, next, stopped }. Pure.
@@ -71,12 +71,14 @@ function notToHand(pad, word) {
  * @param {() => void} chooseMyself
  */
 export function setUp(pad, options, parts, chooseMyself) {
-  const words = pad.now.words.filter((w) => !w.closing && INVITED.includes(w.stage));
+  const rest = restToday(pad);
+  // What Today leaves alone, shows or mends is not offered here either.
+  const words = pad.now.words.filter((w) => !w.closing && w.invites);
+  const others = pad.now.words.filter((w) => !w.closing && !w.invites && ASKED.includes(w.stage)).map((w) => w.says);
   const why = new Map(words.map((w) => [w.id, notToHand(pad, w)]));
   const left = words.filter((w) => !why.get(w.id));
   const last = known(pad.now, pad.memo);
   const lately = last && Date.now() - last.begun < LATELY_MS + OPEN_MS && (last.stopped || last.next > last.calls);
-  const rest = restToday(pad);
   const ticked = () => left.filter((w) => !(pad.memo.aside ?? []).includes(w.id)).map((w) => w.id);
   /**
    * @param {string} word
@@ -85,7 +87,7 @@ export function setUp(pad, options, parts, chooseMyself) {
   const aside = (word, away) =>
     pad.setMemo({ aside: [...(pad.memo.aside ?? []).filter((w) => w !== word), ...(away ? [word] : [])] });
   return {
-    key: `round-${rest}-${options.way}-${options.wait}-${[...why].join()}-${last?.round}-${last?.stopped}-${pad.view.session}-${pad.view.joined}`,
+    key: `round-${rest}-${options.way}-${options.wait}-${[...why].join()}-${others}-${last?.round}-${last?.stopped}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       [
         rest && el("p", { class: "caution" }, say("client-board-rest-invite")),
@@ -95,37 +97,52 @@ export function setUp(pad, options, parts, chooseMyself) {
             { class: "quiet", "data-test": "round-over" },
             last.stopped ? say("client-board-round-short") : say("client-board-round-done", { n: last.calls }),
           ),
-        ...(left.length < 2
-          ? [
-              el(
-                "p",
-                { "data-test": "round-needs-two" },
-                words.length < 2
-                  ? say("client-board-needs-two", {
-                      list: words.map((w) => w.says).join(", ") || say("client-board-none-yet"),
-                    })
-                  : say("client-board-needs-two-food"),
-              ),
-            ]
-          : [
-              el("p", {}, say("client-board-round-of", { n: CALLS })),
-              el(
-                "fieldset",
-                { class: "hand" },
-                el("legend", { class: "unseen" }, say("client-board-to-hand")),
-                ...words.map((w) => tickBox(pad, w, why.get(w.id), aside)),
-              ),
-              ...parts,
-              button(say("client-board-round-start"), "round-start", () => start(pad, ticked(), options), {
-                class: "primary wide tall",
-              }),
-            ]),
-        button(say("client-board-choose-myself"), "choose-myself", chooseMyself, { class: "wide" }),
+        ...(rest
+          ? []
+          : left.length < 2
+            ? [
+                el(
+                  "p",
+                  { "data-test": "round-needs-two" },
+                  words.length < 2
+                    ? say("client-board-needs-two", {
+                        list: words.map((w) => w.says).join(", ") || say("client-board-none-yet"),
+                      })
+                    : say("client-board-needs-two-food"),
+                ),
+              ]
+            : [
+                el("p", {}, say("client-board-round-of", { n: CALLS })),
+                el(
+                  "fieldset",
+                  { class: "hand" },
+                  el("legend", { class: "unseen" }, say("client-board-to-hand")),
+                  ...words.map((w) => tickBox(pad, w, why.get(w.id), aside)),
+                ),
+                ...parts,
+              ]),
+        !rest &&
+          others.length > 0 &&
+          el(
+            "p",
+            { class: "quiet small", "data-test": "round-others" },
+            say("client-board-other-step", { list: others.join(", ") }),
+          ),
+        el(
+          "div",
+          { class: "row go" },
+          left.length >= 2 &&
+            !rest &&
+            button(say("client-board-round-start"), "round-start", () => start(pad, ticked(), options), {
+              class: "primary tall",
+            }),
+          button(say("client-board-choose-myself"), "choose-myself", chooseMyself),
+        ),
       ].filter(Boolean),
     tick: (/** @type {HTMLElement} */ node) => {
       /** @type {HTMLButtonElement | null} */
       const go = node.querySelector("[data-test=round-start]");
-      if (go) go.disabled = rest || ticked().length < 2;
+      if (go) go.disabled = ticked().length < 2;
     },
   };
 }
@@ -213,9 +230,9 @@ export function call(pad, round, { offered, skip }) {
             pad.view.session &&
               !pad.view.joined &&
               el("p", { class: "quiet" }, say("client-board-only-there", { name: pad.now.name })),
-            button(say("client-board-offered-start"), "offer", offered, { class: "primary wide tall", disabled: off }),
-            el("div", { class: "row even" }, button(say("client-board-cancel-one"), "round-skip", skip), ends),
             el("p", { class: "quiet" }, say("client-board-may-leave", { name: pad.now.name })),
+            el("div", { class: "row even" }, button(say("client-board-cancel-one"), "round-skip", skip), ends),
+            button(say("client-board-offered-start"), "offer", offered, { class: "primary wide tall", disabled: off }),
           ].filter(Boolean),
   };
 }

@@ -2,15 +2,13 @@
 
 import { care } from "./care.js";
 import { button, el, openSheet, slots, tell } from "./dom.js";
-import { closing, end, sum } from "./ending.js";
-import { isFood, restToday } from "./sitting.js";
+import { closing, end } from "./ending.js";
+import { isFood } from "./sitting.js";
+import { before, startPanel } from "./starting.js";
 import { withSign } from "./swaps.js";
-import { uuid7 } from "./uuid.js";
 import { number, say } from "./say.js";
 
-/** @import { Body, Child, Pad, Panel, SignLevel, Then, Told } from "../../client-checks/client" */
-
-export const actions = true;
+/** @import { Child, Pad, Panel, SignLevel, Then, Told } from "../../client-checks/client" */
 
 /**
  * A press waiting for its delivery makes the pad the place to note that.
@@ -20,8 +18,9 @@ export const actions = true;
 export function padState(pad, word) {
   const press = pad.view.pending[word];
   if (!press) return { does: say("client-board-i-press") };
-  const seconds = number((Date.now() - Date.parse(press.happened_at)) / 1000, 1);
-  return { name: "give", does: say("client-board-given"), count: say("client-board-seconds", { s: seconds }) };
+  const seconds = (Date.now() - Date.parse(press.happened_at)) / 1000;
+  const count = say("client-board-seconds", { s: number(seconds, seconds < 10 ? 1 : 0) });
+  return { name: "give", does: say("client-board-given"), count };
 }
 
 /**
@@ -33,60 +32,6 @@ export function tap(pad, word) {
   const press = pad.view.pending[word];
   if (press) return pad.deliver(press);
   return pad.view.session ? pad.press(word, "person") : before(pad, word);
-}
-
-/**
- * What a tap before a session means.
- * @param {Pad} pad
- * @param {string} word
- */
-function before(pad, word) {
-  openSheet(pad.says(word), (close) => {
-    /**
-     * @param {string} text
-     * @param {string} test
-     * @param {() => unknown} does
-     * @param {Record<string, any>} [props]
-     */
-    const choice = (text, test, does, props) =>
-      button(
-        text,
-        test,
-        () => {
-          close();
-          does();
-        },
-        { class: "wide", ...props },
-      );
-    return [
-      el("p", { class: "quiet" }, say("client-board-no-session")),
-      !restToday(pad) &&
-        choice(say("client-board-start-with"), "before-start", () => start(pad, undefined, word), {
-          class: "primary wide",
-        }),
-      choice(say("client-board-animal-pressed", { name: pad.now.name }), "before-pressed", () =>
-        pad.press(word, "animal"),
-      ),
-    ];
-  });
-}
-
-/**
- * Starts a session with the words planned for it; with a word, its first press too.
- * @param {Pad} pad
- * @param {string} [room]
- * @param {string} [word]
- */
-async function start(pad, room, word) {
-  const session = uuid7();
-  const showings = pad.planned();
-  const words = Object.keys(showings);
-  /** @type {Body[]} */
-  const bodies = [{ kind: "session_start", session, purpose: "showing", words, ...(room ? { room } : {}) }];
-  if (word) bodies.push({ kind: "press", word, by: "person", certainty: 1, accident: "no", session });
-  const memo = { ...pad.memo, plan: { session, showings } };
-  await pad.note(bodies, { memo: [`pad-${pad.now.animal}`, memo] });
-  await pad.setMemo({ plan: memo.plan });
 }
 
 /**
@@ -150,45 +95,6 @@ function givePanel(pad) {
         no: by === "animal" && button(say("client-board-not-now"), "not-now", () => pad.deliver(press, "declined")),
       }),
     ],
-  };
-}
-
-/**
- * @param {Pad} pad
- * @param {Panel | undefined} asks
- * @returns {Panel}
- */
-function startPanel(pad, asks) {
-  const room = el("input", { maxLength: 60, autocomplete: "off", "data-test": "room" });
-  const rest = restToday(pad);
-  const over = sum(pad);
-  return {
-    key: `start-${asks?.key}-${over?.key}-${rest}-${pad.now.words.length}-${pad.now.person}`,
-    build: () =>
-      [
-        ...(over?.build() ?? []),
-        ...(asks?.build() ?? []),
-        !pad.now.person &&
-          el(
-            "p",
-            {},
-            `${say("client-board-no-name")} `,
-            el("a", { href: `/who?back=${encodeURIComponent(location.pathname)}` }, say("client-board-who")),
-          ),
-        rest && el("p", { class: "caution" }, say("client-board-rest-today")),
-        !asks &&
-          el(
-            "p",
-            { class: "quiet small" },
-            say("client-board-watch-chewing", { battery: pad.now.battery, name: pad.now.name }),
-          ),
-        pad.now.words.length > 0 && el("label", { class: "inline" }, `${say("client-board-room")} `, room),
-        pad.now.words.length === 0
-          ? el("p", {}, say("client-board-no-words"))
-          : button(say("client-board-start"), "start", () => start(pad, room.value.trim()), {
-              class: "primary wide tall",
-            }),
-      ].filter(Boolean),
   };
 }
 

@@ -176,10 +176,15 @@ export function strip(pad, inAnswer, sign) {
   if (!now || (now.plan && !now.signs && !inAnswer)) return undefined;
   const page = el("a", { href: `/a/${pad.now.animal}/swaps` }, say("client-board-swaps-link"));
   if (now.stopped) {
+    const { id } = now.stopped;
+    if (pad.memo.swapsSeen === id) return undefined;
     return {
-      key: `stopped-${now.stopped.id}`,
+      key: `stopped-${id}`,
       alert: true,
-      build: () => [el("p", {}, `${say("client-board-swaps-stopped")} `, page)],
+      build: () => [
+        el("p", {}, `${say("client-board-swaps-stopped")} `, page),
+        button(say("client-board-put-away"), "swaps-seen", () => pad.setMemo({ swapsSeen: id })),
+      ],
     };
   }
   const { plan, signs } = now;
@@ -202,13 +207,14 @@ export function strip(pad, inAnswer, sign) {
     };
   }
   return {
-    key: `running-${plan.swap}`,
+    key: `running-${plan.swap}-${pad.view.session}`,
     build: () => [
       el(
         "div",
         { class: "line" },
         el("span", { class: "quiet" }, page, `: ${say("client-board-swaps-run", { n: plan.one_in })}`),
-        button(say("client-board-sign"), "swaps-sign", sign),
+        // A session has its own.
+        !pad.view.session && button(say("client-board-sign"), "swaps-sign", sign),
         button(say("client-board-stop"), "swaps-end", () => location.assign(`/a/${pad.now.animal}/swaps`)),
       ),
     ],

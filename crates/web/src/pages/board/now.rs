@@ -87,6 +87,8 @@ pub struct WordNow {
     pub closing: bool,
     /// Its stage.
     pub stage: Stage,
+    /// Whether its step of today, as Today says it, is to invite.
+    pub invites: bool,
     /// What is delivered.
     pub reward: Option<RewardId>,
     /// Where its picture is served, or that of what is delivered.
@@ -153,6 +155,8 @@ pub fn now(page: &AnimalPage) -> Now {
     let care: BTreeMap<RewardId, Vec<String>> =
         ration.rewards.iter().map(|r| (r.reward, r.cautions.iter().map(|c| food(l, c)).collect())).collect();
     let (case, today) = (page.case(), today(story, animal, day, &page.zone));
+    let kept = page.state.kept.today(page.home, &case);
+    let advised = (*kept).as_ref();
     Now {
         home: page.home,
         animal,
@@ -165,8 +169,8 @@ pub fn now(page: &AnimalPage) -> Now {
         day_ends: day.plus(1).start(&page.zone),
         wait_s: facts::WAIT.get(),
         same_press_s: SAME_PRESS_S,
-        words: words(page, &case),
-        plan: planned(page, &case),
+        words: words(page, &case, advised),
+        plan: planned(advised),
         rewards: rewards
             .iter()
             .map(|r: &&RewardCard| RewardNow {
@@ -195,7 +199,7 @@ pub fn now(page: &AnimalPage) -> Now {
 }
 
 /// In the order of the board.
-fn words(page: &AnimalPage, case: &Case<'_>) -> Vec<WordNow> {
+fn words(page: &AnimalPage, case: &Case<'_>, advised: Option<&Today>) -> Vec<WordNow> {
     let (story, animal) = (&*page.story, page.id);
     let stages: BTreeMap<WordId, Stage> = standings(case).iter().map(|s| (s.word, s.stage)).collect();
     story
@@ -208,6 +212,7 @@ fn words(page: &AnimalPage, case: &Case<'_>) -> Vec<WordNow> {
             not_now: w.not_now.as_ref().map(ToString::to_string),
             closing: w.closing,
             stage: stages.get(&w.word).copied().unwrap_or(Stage::Prepare),
+            invites: advised.is_some_and(|t| t.invites(w.word)),
             reward: w.reward,
             picture: picture::address(story, PictureOf::Word { word: w.word }),
         })
@@ -215,10 +220,8 @@ fn words(page: &AnimalPage, case: &Case<'_>) -> Vec<WordNow> {
 }
 
 /// The words of the next session with the showings to aim for, as Today says them; none while sessions rest.
-fn planned(page: &AnimalPage, case: &Case<'_>) -> Vec<PlannedNow> {
-    let today = page.state.kept.today(page.home, case);
-    let plan = (*today).as_ref().and_then(Today::plan);
-    let words = plan.into_iter().flat_map(|p| &p.words);
+fn planned(advised: Option<&Today>) -> Vec<PlannedNow> {
+    let words = advised.and_then(Today::plan).into_iter().flat_map(|p| &p.words);
     words.map(|p| PlannedNow { word: p.word.word, showings: p.showings }).collect()
 }
 

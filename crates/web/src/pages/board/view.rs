@@ -44,8 +44,10 @@ pub fn view(page: &AnimalPage) -> Markup {
                     div.swaps data-part="swaps" data-test="swaps" role="status" hidden {}
                     (pads(locale, &now, &mat))
                     div.dock data-part="dock" {
-                        button.undo type="button" data-part="undo" data-test="undo-last" disabled { (say!(locale, board::undo)) }
-                        section.panel data-part="panel" data-test="panel" aria-label=(say!(locale, board::now)) {}
+                        div.asked data-part="asked" {
+                            button.undo type="button" data-part="undo" data-test="undo-last" disabled { (say!(locale, board::undo)) }
+                            section.panel data-part="panel" data-test="panel" aria-label=(say!(locale, board::now)) {}
+                        }
                         (actions(locale, &now))
                     }
                 }

@@ -1,0 +1,129 @@
+// How a session begins: its start, what a tap before it means, and the question first on a day of rest.
+
+import { button, el, openSheet } from "./dom.js";
+import { sum } from "./ending.js";
+import { restToday } from "./sitting.js";
+import { uuid7 } from "./uuid.js";
+import { say } from "./say.js";
+
+/** @import { Body, Pad, Panel } from "../../client-checks/client" */
+
+/**
+ * What a tap before a session means.
+ * @param {Pad} pad
+ * @param {string} word
+ */
+export function before(pad, word) {
+  openSheet(pad.says(word), (close) => {
+    /**
+     * @param {string} text
+     * @param {string} test
+     * @param {() => unknown} does
+     * @param {Record<string, any>} [props]
+     */
+    const choice = (text, test, does, props) =>
+      button(
+        text,
+        test,
+        () => {
+          close();
+          does();
+        },
+        { class: "wide", ...props },
+      );
+    return [
+      el("p", { class: "quiet" }, say("client-board-no-session")),
+      !restToday(pad) &&
+        choice(say("client-board-start-with"), "before-start", () => start(pad, undefined, word), {
+          class: "primary wide",
+        }),
+      choice(say("client-board-animal-pressed", { name: pad.now.name }), "before-pressed", () =>
+        pad.press(word, "animal"),
+      ),
+    ];
+  });
+}
+
+/**
+ * Starts a session with the words planned for it; with a word, its first press too.
+ * @param {Pad} pad
+ * @param {string} [room]
+ * @param {string} [word]
+ */
+async function start(pad, room, word) {
+  const session = uuid7();
+  const showings = pad.planned();
+  const words = Object.keys(showings);
+  /** @type {Body[]} */
+  const bodies = [{ kind: "session_start", session, purpose: "showing", words, ...(room ? { room } : {}) }];
+  if (word) bodies.push({ kind: "press", word, by: "person", certainty: 1, accident: "no", session });
+  const memo = { ...pad.memo, plan: { session, showings } };
+  await pad.note(bodies, { memo: [`pad-${pad.now.animal}`, memo] });
+  await pad.setMemo({ plan: memo.plan });
+}
+
+/**
+ * What stands where no session runs: what the last one amounts to, what is asked still, and the start.
+ * @param {Pad} pad
+ * @param {Panel | undefined} asks
+ * @returns {Panel}
+ */
+export function startPanel(pad, asks) {
+  const room = el("input", { maxLength: 60, autocomplete: "off", "data-test": "room" });
+  const rest = restToday(pad);
+  const over = sum(pad);
+  return {
+    key: `start-${asks?.key}-${over?.key}-${rest}-${pad.now.words.length}-${pad.now.person}`,
+    build: () =>
+      [
+        ...(over?.build() ?? []),
+        ...(asks?.build() ?? []),
+        !pad.now.person &&
+          el(
+            "p",
+            {},
+            `${say("client-board-no-name")} `,
+            el("a", { href: `/who?back=${encodeURIComponent(location.pathname)}` }, say("client-board-who")),
+          ),
+        rest && el("p", { class: "caution" }, say("client-board-rest-today")),
+        !asks &&
+          el(
+            "p",
+            { class: "quiet small" },
+            say("client-board-watch-chewing", { battery: pad.now.battery, name: pad.now.name }),
+          ),
+        pad.now.words.length > 0 && el("label", { class: "inline" }, `${say("client-board-room")} `, room),
+        pad.now.words.length === 0
+          ? el("p", {}, say("client-board-no-words"))
+          : rest
+            ? button(say("client-board-start-anyway"), "start-anyway", () => anyway(pad, () => room.value.trim()), {
+                class: "small",
+              })
+            : button(say("client-board-start"), "start", () => start(pad, room.value.trim()), {
+                class: "primary wide tall",
+              }),
+      ].filter(Boolean),
+  };
+}
+
+/**
+ * Asks before a session on a day of rest.
+ * @param {Pad} pad
+ * @param {() => string} room
+ */
+function anyway(pad, room) {
+  const { name } = pad.now;
+  openSheet(say("client-board-rest-better"), (close) => [
+    el("p", { class: "caution" }, say("client-board-rest-sure", { name })),
+    button(say("client-board-let-rest", { name }), "rest-keep", close, { class: "primary wide" }),
+    button(
+      say("client-board-start-at-ease", { name }),
+      "start",
+      () => {
+        close();
+        start(pad, room());
+      },
+      { class: "wide" },
+    ),
+  ]);
+}
