@@ -56,13 +56,19 @@ fn folder(dir: &Path) -> PathBuf {
     dir.join("clips")
 }
 
-/// Stores a recording; one that is there already is left alone, a damaged one is written anew.
-pub(crate) fn put(dir: &Path, bytes: &[u8]) -> Result<ClipHash, StoreError> {
+/// The name of a recording that is neither empty nor too large.
+pub(crate) fn sized(bytes: &[u8]) -> Result<ClipHash, StoreError> {
     let hash = ClipHash::of(bytes);
     if bytes.is_empty() || bytes.len() > MOST_CLIP_BYTES {
         let what = ClipFault::Size { found: bytes.len(), most: MOST_CLIP_BYTES };
         return Err(StoreError::BadClip { sha256: hash.0, what });
     }
+    Ok(hash)
+}
+
+/// Stores a recording; one that is there already is left alone, a damaged one is written anew.
+pub(crate) fn put(dir: &Path, bytes: &[u8]) -> Result<ClipHash, StoreError> {
+    let hash = sized(bytes)?;
     if matches!(get(dir, &hash), Ok(Some(_))) {
         return Ok(hash);
     }

@@ -3,7 +3,7 @@
 use crate::damage::{ClipFault, Damage, DamagedRow};
 use crate::exchange::problem::RowProblem;
 use crate::shares::{Shares, in_words};
-use sayso_model::{EventId, Problems};
+use sayso_model::{EventId, HomeId, Problems};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -115,9 +115,75 @@ pub enum StoreError {
         /// What the system said.
         source: Arc<std::io::Error>,
     },
+    /// The database server does not answer.
+    #[error(
+        "the database cannot be reached ({what}); nothing of this is known to be stored. Check its address and that it runs, then try again"
+    )]
+    Unreachable {
+        /// What was said.
+        what: String,
+    },
+    /// The database server is of a version that is too old.
+    #[error("the database server is PostgreSQL {found}; this program needs {least} or later")]
+    OldDatabase {
+        /// Its version.
+        found: i32,
+        /// The oldest that serves.
+        least: i32,
+    },
+    /// The schema on the server was made by a newer version.
+    #[error(
+        "the database was made by a newer version (schema {found}; this version knows up to {known}); update this program"
+    )]
+    NewerDatabase {
+        /// Its schema.
+        found: i64,
+        /// The newest schema this version knows.
+        known: i64,
+    },
+    /// The role that connects lacks a right.
+    #[error(
+        "the database refuses this program ({what}); let its owner grant the role sayso_server to the user that connects"
+    )]
+    NoRights {
+        /// What the server said.
+        what: String,
+    },
+    /// What the database server holds is damaged.
+    #[error("the database is damaged ({0}); keep a copy of it, and bring back its latest backup")]
+    DatabaseDamaged(Damage),
+    /// There is no such home on this server.
+    #[error("there is no home {0} here")]
+    NoSuchHome(HomeId),
+    /// The home was erased; nothing of it is taken any more.
+    #[error("this home has left: all of it was erased here, and nothing more of it is kept")]
+    HomeLeft(HomeId),
+    /// It is there for a notebook in a folder, not for a home on a server.
+    #[error("{0}")]
+    OnlyInAFolder(OnlyInAFolder),
     /// The database said no, for a reason that should not happen.
     #[error("database: {0}")]
     Database(Arc<sqlx::Error>),
+}
+
+/// What a home on a server lacks, and what to do instead.
+#[derive(Clone, Copy, PartialEq, Eq, Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum OnlyInAFolder {
+    /// A backup as a database file.
+    #[error("a home on a server has no backup file of its own; take an archive of it instead")]
+    Backup,
+    /// Taking in a backup.
+    #[error(
+        "a backup file cannot be brought to a server; restore it into a folder, take an archive there and bring that"
+    )]
+    Restore,
+    /// The check of the database file.
+    #[error("a home on a server has no file to be checked; take an archive of it and check it in a folder")]
+    Check,
+    /// Pieces of sound that wait to be judged.
+    #[error("sound around presses is not kept on a server; listen with a notebook in a folder to judge presses by ear")]
+    Snippets,
 }
 
 /// What is wrong with a backup.

@@ -1,9 +1,9 @@
 //! A file kept for a while: brought to be looked at, or made to be sent. It is in the notebook's folder, or, made where
-//! that may only be read, in the system's for temporary files. Nobody else may read it, and it is removed when it is let
+//! that may only be read or is on a server, in the system's for temporary files. Nobody else may read it, and it is removed when it is let
 //! go.
 
 use crate::aside::Aside;
-use crate::error::StoreError;
+use crate::error::{OnlyInAFolder, StoreError};
 use crate::exchange::{Archived, Format};
 use crate::store::Store;
 use std::fs::File;
@@ -80,6 +80,7 @@ impl Store {
     /// # Errors
     /// As [`Store::backup`]; [`StoreError::CannotHold`] where no folder for it may be written.
     pub async fn held_backup(&self) -> Result<HeldFile, StoreError> {
+        self.log.file(OnlyInAFolder::Backup)?;
         let held = hold_in(&self.folder_to_send_from())?;
         self.make_backup(held.path()).await?;
         Ok(held)

@@ -1,37 +1,34 @@
-//! What happened: the append-only log of events in SQLite, files in and out, backups, recordings.
+//! What happened: the append-only log of events, in a file (SQLite) or, of many homes, on a server (PostgreSQL); files in
+//! and out, backups, recordings.
 //!
 //! The set of events is the truth; stories are computed from it. Knows nothing of estimates, advice or pages, and never
 //! reads the clock.
 
+mod appended;
 mod aside;
-mod backup;
-mod check;
 mod clips;
 mod damage;
-mod db;
-mod digest;
 mod error;
 mod exchange;
+mod gained;
 mod held;
 mod homes;
 mod incoming;
 mod log;
-mod open;
-mod restore;
+mod postgres;
 mod row;
 mod shares;
 mod snapshot;
 mod snippets;
+mod sqlite;
 mod store;
 mod stories;
-mod strangers;
-mod writer;
+mod written;
 
-pub use backup::BackedUp;
-pub use check::Checked;
+pub use appended::{Appended, MOST_EVENT_BYTES};
 pub use clips::{ClipHash, MOST_CLIP_BYTES};
 pub use damage::{CheckFault, ClipFault, Damage, DamagedRow, RowDamage, SnapshotFault};
-pub use error::{ArchiveFault, BackupFault, NotImported, StoreError};
+pub use error::{ArchiveFault, BackupFault, NotImported, OnlyInAFolder, StoreError};
 pub use exchange::{
     Archived, ClipsBrought, ColumnHelp, FaultKind, Faults, FileKind, Format, ImportOptions, Imported, Look,
     MOST_FILE_BYTES, MOST_LINE_BYTES, MOST_PROBLEMS, Preview, RowProblem, TakenIn, Wanted, columns_of,
@@ -39,10 +36,12 @@ pub use exchange::{
 };
 pub use held::HeldFile;
 pub use incoming::{NotRead, read_event};
-pub use log::{Logged, Revision};
-pub use restore::Restored;
+pub use postgres::server::{Database, Server};
 pub use shares::{Others, Share, Shares};
+pub use snapshot::WORTH_A_SNAPSHOT;
 pub use snippets::{MOST_SNIPPET_BYTES, MOST_SNIPPETS, SNIPPET_DAYS};
+pub use sqlite::backup::BackedUp;
+pub use sqlite::check::Checked;
+pub use sqlite::restore::Restored;
 pub use store::Store;
-pub use stories::WORTH_A_SNAPSHOT;
-pub use writer::{Appended, MOST_EVENT_BYTES};
+pub use written::{Logged, Revision};

@@ -1,259 +1,226 @@
-//! The table `event`: adding rows and reading them.
+//! A log behind one small interface: append with outcomes, read since a place, homes, recordings by hash, snapshots.
+//!
+//! An enum and not a trait: there are these two, faces hold one `Store` whatever is below it, and what one of them lacks
+//! the compiler asks for here ([why](../../../docs/decisions/two-stores.md)).
 
-use crate::db::{Db, Files};
-use crate::error::StoreError;
-use crate::row::{self, Envelope, Row};
-use sayso_model::{Event, EventId, Fault, HomeId, Problems};
-use sqlx::{QueryBuilder, Row as _, Sqlite, SqliteConnection};
-use std::collections::{BTreeMap, BTreeSet};
-use std::sync::Arc;
-use tokio::task::JoinHandle;
-use uuid::Uuid;
+use crate::appended::Appended;
+use crate::clips::ClipHash;
+use crate::damage::Damage;
+use crate::error::{OnlyInAFolder, StoreError};
+use crate::gained::Gained;
+use crate::postgres::home::HomeLog;
+use crate::row::Row;
+use crate::snapshot::{IN_A_FILE, Landmark, ON_A_SERVER, Pace, Snapshot, spread_to};
+use crate::sqlite::notebook::Notebook;
+use crate::written::{Revision, Written};
+use sayso_model::{EventId, HomeId};
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+use std::sync::{Arc, OnceLock};
 
-/// How far the log has grown: the number of its last row. Grows with every stored event, in every process.
-#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Default)]
-pub struct Revision(pub i64);
-
-/// An event and its place in the order of arrival.
-#[derive(Clone, PartialEq, Debug)]
-pub struct Logged {
-    /// Its place; later arrivals have larger ones.
-    pub at: Revision,
-    /// The event as first recorded.
-    pub event: Event,
+/// A log. A clone is another handle on the same one.
+#[derive(Clone)]
+pub(crate) enum Log {
+    /// A notebook in a folder.
+    File(Arc<Notebook>),
+    /// A home's on a server.
+    Home(Arc<HomeLog>),
 }
 
-/// An event as JSON with its columns, ready to be stored.
-#[derive(Clone, Debug)]
-pub(crate) struct Written {
-    pub id: EventId,
-    pub home: HomeId,
-    /// The kind's name, which this version may not know.
-    pub kind: String,
-    pub amends: Option<EventId>,
-    pub json: String,
-    /// Whether it may come from a home that is not here yet.
-    pub asked_in: bool,
-}
-
-impl Written {
-    /// An event of this version.
-    pub fn of(event: &Event) -> Result<Self, Problems> {
-        let json = serde_json::to_string(event).map_err(|_| Problems::one("event", Fault::NotWritten))?;
-        let kind = event.body.kind().name().to_owned();
-        Ok(Self { id: event.id, home: event.home, kind, amends: event.body.amends(), json, asked_in: false })
-    }
-
-    /// An event of a later version, as it is written; none where it is no event.
-    pub fn unread(json: &str) -> Option<Self> {
-        let says = Envelope::of(json)?;
-        let (kind, amends) = (says.kind().to_owned(), says.amends().map(EventId));
-        Some(Self {
-            id: EventId(says.id),
-            home: HomeId(says.home),
-            kind,
-            amends,
-            json: json.to_owned(),
-            asked_in: false,
-        })
-    }
-
-    /// Whether `stored` is the same event: letter for letter, or as far as its meaning goes.
-    pub fn is(&self, stored: &str) -> bool {
-        fn equal<T: serde::de::DeserializeOwned + PartialEq>(a: &str, b: &str) -> bool {
-            matches!((serde_json::from_str::<T>(a), serde_json::from_str::<T>(b)), (Ok(a), Ok(b)) if a == b)
-        }
-        self.json == stored || equal::<Event>(&self.json, stored) || equal::<serde_json::Value>(&self.json, stored)
-    }
-}
-
-impl From<Row> for Written {
-    /// A row of another log, unchanged.
-    fn from(row: Row) -> Self {
-        let (id, home, amends) = (EventId(row.id), HomeId(row.home), row.amends.map(EventId));
-        Self { id, home, kind: row.kind, amends, json: row.content, asked_in: false }
-    }
-}
-
-/// What a home's log has gained.
-#[derive(Default)]
-pub(crate) struct Gained {
-    pub events: Vec<Arc<Event>>,
-    /// Events that this version does not understand: place in the log and kind.
-    pub later: Vec<(i64, String)>,
-}
-
-impl Gained {
-    fn extend(&mut self, more: Self) {
-        self.events.extend(more.events);
-        self.later.extend(more.later);
-    }
-}
-
-/// Rows in one INSERT. Only these sizes occur, so that the statements stay prepared.
-const CHUNKS: [usize; 3] = [64, 8, 1];
-
-/// Cuts a slice into pieces of 64, 8 or 1.
-pub(crate) fn pieces<T>(mut all: &[T]) -> impl Iterator<Item = &[T]> {
-    std::iter::from_fn(move || {
-        let size = CHUNKS.into_iter().find(|c| *c <= all.len())?;
-        let (piece, rest) = all.split_at(size);
-        all = rest;
-        Some(piece)
-    })
-}
-
-/// Stores the events whose id is not there yet; answers which those were.
-pub(crate) async fn insert(db: &mut SqliteConnection, events: &[&Written]) -> Result<BTreeSet<EventId>, sqlx::Error> {
-    let mut new = BTreeSet::new();
-    for piece in pieces(events) {
-        let mut query = QueryBuilder::<Sqlite>::new("INSERT INTO event (id, household, kind, amends, content) ");
-        query.push_values(piece, |mut row, w| {
-            row.push_bind(w.id.0)
-                .push_bind(w.home.0)
-                .push_bind(w.kind.as_str())
-                .push_bind(w.amends.map(|of| of.0))
-                .push_bind(w.json.as_str());
-        });
-        query.push(" ON CONFLICT (id) DO NOTHING RETURNING id");
-        let ids: Vec<Uuid> = query.build_query_scalar().fetch_all(&mut *db).await?;
-        new.extend(ids.into_iter().map(EventId));
-    }
-    Ok(new)
-}
-
-/// The stored JSON of events, by id; unknown ids are left out.
-pub(crate) async fn contents(
-    db: &mut SqliteConnection,
-    ids: &[EventId],
-) -> Result<BTreeMap<EventId, String>, sqlx::Error> {
-    let mut found = BTreeMap::new();
-    for piece in pieces(ids) {
-        let mut query = QueryBuilder::<Sqlite>::new("SELECT id, content FROM event WHERE id IN (");
-        let mut list = query.separated(", ");
-        for id in piece {
-            list.push_bind(id.0);
-        }
-        query.push(")");
-        for row in query.build().fetch_all(&mut *db).await? {
-            found.insert(EventId(row.try_get(0)?), row.try_get(1)?);
+impl Log {
+    /// What it is of, for the programmer.
+    pub fn name(&self) -> String {
+        match self {
+            Self::File(file) => file.files.dir.display().to_string(),
+            Self::Home(home) => home.home.to_string(),
         }
     }
-    Ok(found)
-}
 
-/// How far the log has grown.
-pub(crate) async fn revision(db: &mut SqliteConnection) -> Result<Revision, sqlx::Error> {
-    sqlx::query_scalar("SELECT coalesce(max(seq), 0) FROM event").fetch_one(db).await.map(Revision)
-}
-
-/// Whether the log has any event of a home.
-pub(crate) async fn holds(db: &mut SqliteConnection, home: HomeId) -> Result<bool, sqlx::Error> {
-    sqlx::query_scalar("SELECT EXISTS (SELECT 1 FROM event WHERE household = $1)").bind(home.0).fetch_one(db).await
-}
-
-/// More rows than this are read by two at once.
-const FOR_TWO: i64 = 20_000;
-/// Rows read at a time.
-const PAGE: usize = 4_096;
-
-/// What the log of a home has gained after a place in it, up to another. A log only grows, so what stands between
-/// two places never changes.
-pub(crate) async fn gained(
-    files: &Files,
-    home: HomeId,
-    (after, up_to): (Revision, Revision),
-) -> Result<Gained, StoreError> {
-    if up_to.0 - after.0 < FOR_TWO {
-        return stretch(files, home, (after.0, up_to.0)).await;
-    }
-    let middle = after.0.midpoint(up_to.0);
-    let (first, second) =
-        tokio::join!(stretch(files, home, (after.0, middle)), stretch(files, home, (middle, up_to.0)));
-    let mut gained = first?;
-    gained.extend(second?);
-    Ok(gained)
-}
-
-async fn stretch(files: &Files, home: HomeId, (mut after, up_to): (i64, i64)) -> Result<Gained, StoreError> {
-    let mut db = files.reader().await?;
-    let (mut gained, mut reading) = (Gained::default(), None);
-    loop {
-        // While one page is read as JSON, the next one is fetched. The columns beside the content are not needed here.
-        let page: Vec<(i64, String)> = sqlx::query_as(
-            "SELECT seq, content FROM event WHERE household = $1 AND seq > $2 AND seq <= $3 ORDER BY seq LIMIT $4",
-        )
-        .bind(home.0)
-        .bind(after)
-        .bind(up_to)
-        .bind(i64::try_from(PAGE).unwrap_or(i64::MAX))
-        .fetch_all(&mut *db)
-        .await
-        .map_err(db.sql())?;
-        let more = page.last().map(|(seq, _)| *seq).filter(|_| page.len() == PAGE);
-        let (now, later) = match more {
-            // Too few to be worth another thread.
-            None => (Some(understood(page)), None),
-            Some(_) => (None, Some(tokio::task::spawn_blocking(move || understood(page)))),
-        };
-        for done in [joined(std::mem::replace(&mut reading, later)).await?, now].into_iter().flatten() {
-            let (events, unread) = done;
-            gained.events.extend(events);
-            gained.extend(at(&mut db, &unread).await?);
-        }
-        match more {
-            Some(end) => after = end,
-            None => return Ok(gained),
+    /// The notebook in a folder, for what only such a one has.
+    ///
+    /// # Errors
+    /// What `lacks` on a server, and what to do instead.
+    pub fn file(&self, lacks: OnlyInAFolder) -> Result<&Notebook, StoreError> {
+        match self {
+            Self::File(file) => Ok(file),
+            Self::Home(_) => Err(StoreError::OnlyInAFolder(lacks)),
         }
     }
-}
 
-/// Events of a page, and the places of those that cannot be read as such.
-type Understood = (Vec<Arc<Event>>, Vec<i64>);
-
-fn understood(page: Vec<(i64, String)>) -> Understood {
-    let (mut events, mut unread) = (Vec::with_capacity(page.len()), Vec::new());
-    for (seq, content) in page {
-        match serde_json::from_str(&content) {
-            Ok(event) => events.push(Arc::new(event)),
-            Err(_) => unread.push(seq),
+    pub fn is_read_only(&self) -> bool {
+        match self {
+            Self::File(file) => file.is_read_only(),
+            Self::Home(_) => false,
         }
     }
-    (events, unread)
-}
 
-async fn joined(reading: Option<JoinHandle<Understood>>) -> Result<Option<Understood>, StoreError> {
-    match reading {
-        Some(reading) => reading.await.map(Some).map_err(|_| StoreError::Closed),
-        None => Ok(None),
+    /// When a snapshot of a home is made.
+    pub fn pace(&self) -> &'static Pace {
+        match self {
+            Self::File(_) => &IN_A_FILE,
+            Self::Home(_) => &ON_A_SERVER,
+        }
     }
-}
 
-/// The events at some places in the log, read anew.
-pub(crate) async fn at(db: &mut Db, places: &[i64]) -> Result<Gained, StoreError> {
-    let mut gained = Gained::default();
-    for seq in places {
-        for row in row::after(db, seq - 1, 1).await? {
-            match row.event().map_err(|what| db.corrupt(what))? {
-                Some(event) => gained.events.push(Arc::new(event)),
-                None => gained.later.push((row.seq, row.kind)),
+    pub fn dir(&self) -> &Path {
+        match self {
+            Self::File(file) => &file.files.dir,
+            Self::Home(_) => temporary(),
+        }
+    }
+
+    /// Places that tell the log from another one, grown up to here.
+    pub fn marks(&self, at: Revision) -> Vec<i64> {
+        match self {
+            Self::File(_) => spread_to(at),
+            // Each place is a page of the disk; snapshot and log are of one database.
+            Self::Home(_) => vec![at.0],
+        }
+    }
+
+    /// What is wrong with what it holds.
+    pub fn corrupt(&self, what: impl Into<Damage>) -> StoreError {
+        match self {
+            Self::File(file) => StoreError::Corrupt { path: file.files.path().to_owned(), what: what.into() },
+            Self::Home(_) => StoreError::DatabaseDamaged(what.into()),
+        }
+    }
+
+    /// Stores events; one outcome each, in their order. With `whole` all of them or, where any conflicts, none.
+    pub async fn append(&self, events: Vec<Written>, whole: bool) -> Result<Vec<Appended>, StoreError> {
+        match self {
+            Self::File(file) => file.append(events, whole).await,
+            Self::Home(home) => home.append(&events, whole).await,
+        }
+    }
+
+    pub async fn close(&self) -> Result<(), StoreError> {
+        match self {
+            Self::File(file) => file.close().await,
+            // The connections are all homes'.
+            Self::Home(_) => Ok(()),
+        }
+    }
+
+    pub async fn home(&self) -> Result<Option<HomeId>, StoreError> {
+        match self {
+            Self::File(file) => file.home().await,
+            Self::Home(home) => home.revision().await.map(|_| Some(home.home)),
+        }
+    }
+
+    pub async fn homes(&self) -> Result<Vec<HomeId>, StoreError> {
+        match self {
+            Self::File(file) => file.homes().await,
+            Self::Home(home) => home.revision().await.map(|_| vec![home.home]),
+        }
+    }
+
+    /// Whether there is anything of a home.
+    pub async fn holds(&self, home: HomeId) -> Result<bool, StoreError> {
+        match self {
+            Self::File(file) => file.holds(home).await,
+            Self::Home(log) => log.only(home).map(|()| true),
+        }
+    }
+
+    /// How far it has grown.
+    pub async fn revision(&self) -> Result<Revision, StoreError> {
+        match self {
+            Self::File(file) => file.revision().await,
+            Self::Home(home) => home.revision().await,
+        }
+    }
+
+    /// Rows after a place, in order of arrival, at most `limit`.
+    pub async fn rows(&self, after: Revision, limit: i64) -> Result<Vec<Row>, StoreError> {
+        match self {
+            Self::File(file) => file.rows(after, limit).await,
+            Self::Home(home) => home.rows(after, limit).await,
+        }
+    }
+
+    /// What a home has gained after one place, up to another. A log only grows, so what stands between two never changes.
+    pub async fn gained(&self, home: HomeId, between: (Revision, Revision)) -> Result<Gained, StoreError> {
+        match self {
+            Self::File(file) => file.gained(home, between).await,
+            Self::Home(log) => {
+                log.only(home)?;
+                log.gained(between).await
             }
         }
     }
-    Ok(gained)
+
+    /// The stored JSON of events, by id; unknown ids are left out.
+    pub async fn contents(&self, ids: &[EventId]) -> Result<BTreeMap<EventId, String>, StoreError> {
+        match self {
+            Self::File(file) => file.contents(ids).await,
+            Self::Home(home) => home.contents(ids).await,
+        }
+    }
+
+    /// The events at some places, read anew.
+    pub async fn at(&self, places: &[i64]) -> Result<Gained, StoreError> {
+        match self {
+            Self::File(file) => file.at(places).await,
+            Self::Home(home) => home.at(places).await,
+        }
+    }
+
+    /// The ids at some places, those left out where there is no row.
+    pub async fn landmarks(&self, places: &[i64]) -> Result<Vec<Landmark>, StoreError> {
+        match self {
+            Self::File(file) => file.landmarks(places).await,
+            Self::Home(home) => home.landmarks(places).await,
+        }
+    }
+
+    pub async fn put_clip(&self, bytes: Vec<u8>) -> Result<ClipHash, StoreError> {
+        match self {
+            Self::File(file) => file.put_clip(bytes).await,
+            Self::Home(home) => home.put_clip(&bytes).await,
+        }
+    }
+
+    pub async fn clip(&self, hash: &ClipHash) -> Result<Option<Vec<u8>>, StoreError> {
+        match self {
+            Self::File(file) => file.clip(hash).await,
+            Self::Home(home) => home.clip(hash).await,
+        }
+    }
+
+    pub async fn clips(&self) -> Result<Vec<ClipHash>, StoreError> {
+        match self {
+            Self::File(file) => file.clips().await,
+            Self::Home(home) => home.clips().await,
+        }
+    }
+
+    /// The snapshot of a home, or in words why it cannot be used.
+    pub async fn snapshot(&self, home: HomeId) -> Result<Result<Option<Snapshot>, String>, StoreError> {
+        match self {
+            Self::File(file) => file.snapshot(home).await,
+            Self::Home(log) => {
+                log.only(home)?;
+                log.snapshot().await
+            }
+        }
+    }
+
+    /// Puts a snapshot in place of the one before; `at` is how far the log had grown.
+    pub async fn put_snapshot(&self, home: HomeId, at: Revision, bytes: Vec<u8>) -> Result<(), StoreError> {
+        match self {
+            Self::File(file) => file.put_snapshot(home, bytes).await,
+            Self::Home(log) => {
+                log.only(home)?;
+                log.put_snapshot(at, &bytes).await
+            }
+        }
+    }
 }
 
-/// The ids at some places in the log, those left out where there is no row.
-pub(crate) async fn ids_at(db: &mut SqliteConnection, places: &[i64]) -> Result<Vec<(i64, Uuid)>, sqlx::Error> {
-    let mut found = Vec::with_capacity(places.len());
-    for piece in pieces(places) {
-        let mut query = QueryBuilder::<Sqlite>::new("SELECT seq, id FROM event WHERE seq IN (");
-        let mut list = query.separated(", ");
-        for place in piece {
-            list.push_bind(*place);
-        }
-        query.push(") ORDER BY seq");
-        found.extend(query.build_query_as::<(i64, Uuid)>().fetch_all(&mut *db).await?);
-    }
-    Ok(found)
+/// Where files of a server are held for a while.
+fn temporary() -> &'static Path {
+    static TEMPORARY: OnceLock<PathBuf> = OnceLock::new();
+    TEMPORARY.get_or_init(std::env::temp_dir)
 }

@@ -1,8 +1,6 @@
 //! A row of the log as it is stored, and whether its columns say what its content says.
 
 use crate::damage::{DamagedRow, RowDamage};
-use crate::db::Db;
-use crate::error::StoreError;
 use sayso_model::{Event, EventId, Kind};
 use serde::Deserialize;
 use uuid::Uuid;
@@ -88,15 +86,4 @@ impl Row {
     pub fn named_fault(&self) -> Option<DamagedRow> {
         self.fault().map(|what| DamagedRow { id: EventId(self.id), seq: self.seq, what })
     }
-}
-
-/// Rows after a place in the log, of all homes, in order of arrival, at most `limit`.
-pub(crate) async fn after(db: &mut Db, after: i64, limit: i64) -> Result<Vec<Row>, StoreError> {
-    let sql = db.sql();
-    sqlx::query_as("SELECT seq, id, household, kind, amends, content FROM event WHERE seq > $1 ORDER BY seq LIMIT $2")
-        .bind(after)
-        .bind(limit)
-        .fetch_all(&mut **db)
-        .await
-        .map_err(sql)
 }

@@ -4,7 +4,8 @@
 
 use crate::aside::{self, Aside};
 use crate::damage::ClipFault;
-use crate::error::StoreError;
+use crate::error::{OnlyInAFolder, StoreError};
+use crate::log::Log;
 use crate::store::Store;
 use sayso_model::{EventId, Moment};
 use std::io::ErrorKind;
@@ -73,12 +74,13 @@ impl Store {
     /// Keeps the sound around a press (a WAV file) and drops those that are too old at `now` or too many.
     ///
     /// # Errors
-    /// [`StoreError::BadClip`] where it is empty or too large; [`StoreError::Io`].
+    /// [`StoreError::BadClip`] where it is empty or too large; [`StoreError::OnlyInAFolder`] on a server; [`StoreError::Io`].
     pub async fn put_snippet(&self, press: EventId, wav: Vec<u8>, now: Moment) -> Result<(), StoreError> {
         if wav.is_empty() || wav.len() > MOST_SNIPPET_BYTES {
             let what = ClipFault::Size { found: wav.len(), most: MOST_SNIPPET_BYTES };
             return Err(StoreError::BadClip { sha256: press.to_string(), what });
         }
+        self.log.file(OnlyInAFolder::Snippets)?;
         self.with_dir(move |dir| {
             tidy(dir, now, MOST_SNIPPETS - 1)?;
             let (folder, path) = (folder(dir), file(dir, press));
@@ -124,11 +126,13 @@ impl Store {
         self.with_dir(move |dir| remove(dir, press)).await
     }
 
-    async fn with_dir<T: Send + 'static>(
+    /// On a server none is kept, so that there is nothing to be done.
+    async fn with_dir<T: Default + Send + 'static>(
         &self,
         work: impl FnOnce(&Path) -> Result<T, StoreError> + Send + 'static,
     ) -> Result<T, StoreError> {
-        let dir = self.dir().to_owned();
+        let Log::File(file) = &self.log else { return Ok(T::default()) };
+        let dir = file.files.dir.clone();
         tokio::task::spawn_blocking(move || work(&dir)).await.map_err(|_| StoreError::Closed)?
     }
 }

@@ -1,39 +1,29 @@
 //! The store as its callers see it.
 
-use crate::clips::{self, ClipHash};
-use crate::db::{Files, Opening};
-use crate::error::StoreError;
-use crate::log::{Logged, Revision, Written};
-use crate::open;
-use crate::row::{self, Row};
-use crate::stories::{self, Stories};
-use crate::writer::{self, Appended, Order};
+use crate::appended::{self, Appended};
+use crate::clips::ClipHash;
+use crate::error::{OnlyInAFolder, StoreError};
+use crate::log::Log;
+use crate::row::Row;
+use crate::sqlite::notebook::Notebook;
+use crate::sqlite::open;
+use crate::stories::{MOST_STORY_BYTES, Stories};
+use crate::written::{Logged, Revision, Written};
 use sayso_model::{Event, HomeId, Story};
 use std::collections::BTreeMap;
 use std::path::Path;
-use std::sync::{Arc, OnceLock};
-use tokio::sync::{mpsc, oneshot};
+use std::sync::Arc;
 
-/// An open notebook. A clone is another handle on the same one.
+/// An open notebook: one in a folder, or a home's on a server. A clone is another handle on the same one.
 #[derive(Clone)]
 pub struct Store {
-    pub(crate) inner: Arc<Inner>,
-}
-
-pub(crate) struct Inner {
-    pub files: Files,
-    /// To the writer; none where the notebook may only be read.
-    orders: Option<mpsc::Sender<Order>>,
-    stories: Stories,
-    /// What is wrong with the file, once that was found while it was in use.
-    damage: OnceLock<StoreError>,
-    // What is read where the notebook itself cannot be; removed with the last handle.
-    _copy: Option<tempfile::TempDir>,
+    pub(crate) log: Log,
+    stories: Arc<Stories>,
 }
 
 impl std::fmt::Debug for Store {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.debug_struct("Store").field("dir", &self.inner.files.dir).finish_non_exhaustive()
+        f.debug_struct("Store").field("of", &self.log.name()).finish_non_exhaustive()
     }
 }
 
@@ -41,7 +31,7 @@ impl Store {
     /// Whether a folder holds a notebook, readable or not.
     #[must_use]
     pub fn is_in(dir: &Path) -> bool {
-        crate::open::database_in(dir).exists()
+        open::database_in(dir).exists()
     }
 
     /// Opens the notebook in a folder: creates `dir` and `dir/sayso.db` where missing, checks the file and brings
@@ -88,34 +78,25 @@ impl Store {
         look: open::Look,
         say: &(dyn Fn(&str) + Sync),
     ) -> Result<Self, StoreError> {
-        let path = open::database_in(dir);
-        let (alone, orders, copy) = match open::prepare(dir, look, say).await? {
-            open::Found::Writable => {
-                let bound = open::options(&path).pragma("max_page_count", open::pages(most_bytes).to_string());
-                let orders = writer::start(Opening::new(&path, bound)).await?;
-                (Opening::new(&path, open::options(&path)), Some(orders), None)
-            }
-            open::Found::ReadOnly { opening, copy } => {
-                say(&format!("{} may only be read here: nothing new can be kept.", dir.display()));
-                (opening, None, copy)
-            }
-        };
-        let files = Files::open(dir, alone, orders.is_some()).await?;
-        let (stories, damage) = (Stories::default(), OnceLock::new());
-        let inner = Inner { files, orders, stories, damage, _copy: copy };
-        Ok(Self { inner: Arc::new(inner) })
+        let log = Log::File(Arc::new(Notebook::open(dir, most_bytes, look, say).await?));
+        Ok(Self { log, stories: Arc::new(Stories::up_to(MOST_STORY_BYTES)) })
+    }
+
+    /// A handle on a log whose stories are kept with those of others.
+    pub(crate) fn on(log: Log, stories: Arc<Stories>) -> Self {
+        Self { log, stories }
     }
 
     /// Whether nothing can be kept here: the folder or the file may only be read.
     #[must_use]
     pub fn is_read_only(&self) -> bool {
-        self.inner.orders.is_none()
+        self.log.is_read_only()
     }
 
-    /// The folder the notebook is in.
+    /// The folder the notebook is in; of a home on a server the system's for temporary files.
     #[must_use]
     pub fn dir(&self) -> &Path {
-        &self.inner.files.dir
+        self.log.dir()
     }
 
     /// Stores events; one outcome each, in their order. What is answered `New` is durable when this returns, and
@@ -128,7 +109,7 @@ impl Store {
         let mut outcomes: Vec<Option<Appended>> = Vec::with_capacity(events.len());
         let mut sound = Vec::with_capacity(events.len());
         for event in events {
-            match writer::write_down(&event) {
+            match appended::write_down(&event) {
                 Ok(written) => {
                     sound.push(written);
                     outcomes.push(None);
@@ -143,40 +124,21 @@ impl Store {
     }
 
     pub(crate) async fn append_written(&self, events: Vec<Written>) -> Result<Vec<Appended>, StoreError> {
-        self.order(|reply| Order::Append { events, reply }).await
+        self.log.append(events, false).await
     }
 
     pub(crate) async fn append_whole(&self, events: Vec<Written>) -> Result<Vec<Appended>, StoreError> {
-        self.order(|reply| Order::AppendWhole { events, reply }).await
+        self.log.append(events, true).await
     }
 
-    async fn order<T>(
-        &self,
-        order: impl FnOnce(oneshot::Sender<Result<T, StoreError>>) -> Order,
-    ) -> Result<T, StoreError> {
-        let Some(orders) = &self.inner.orders else {
-            let what = "it may only be read here; copy the folder to where it may be written".to_owned();
-            return Err(StoreError::Unwritable { path: self.inner.files.path().to_owned(), what });
-        };
-        if let Some(damage) = self.inner.damage.get() {
-            return Err(damage.clone());
-        }
-        let (reply, answer) = oneshot::channel();
-        orders.send(order(reply)).await.map_err(|_| StoreError::Closed)?;
-        answer.await.map_err(|_| StoreError::Closed)?
-    }
-
-    /// Finishes what is in line and closes the file. Other handles on this store answer [`StoreError::Closed`] then.
+    /// Finishes what is in line and closes the file. Other handles on this store answer [`StoreError::Closed`] then. On a
+    /// server this only saves snapshots: its connections are closed by [`crate::Server::close`].
     ///
     /// # Errors
     /// What went wrong while closing; what was acknowledged is stored all the same.
     pub async fn close(&self) -> Result<(), StoreError> {
-        self.inner.stories.save(&self.inner.files).await;
-        self.inner.files.close().await;
-        if self.is_read_only() {
-            return Ok(());
-        }
-        self.order(|reply| Order::Close { reply }).await
+        self.stories.save().await;
+        self.log.close().await
     }
 
     /// Looks the structure of the file through while it is in use. Where it is damaged nothing more is written to it:
@@ -185,14 +147,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::Corrupt`], naming what was found.
     pub async fn look_through(&self) -> Result<(), StoreError> {
-        let mut db = self.inner.files.alone.connect().await?;
-        let found = open::whole(&mut db).await;
-        if let Err(damage @ StoreError::Corrupt { .. }) = &found {
-            // The first finding stands.
-            let _ = self.inner.damage.set(damage.clone());
-        }
-        db.close().await?;
-        found
+        self.log.file(OnlyInAFolder::Check)?.look_through().await
     }
 
     /// Reads the story of every home now, so that closing leaves snapshots and the next start is quick.
@@ -206,17 +161,13 @@ impl Store {
         Ok(())
     }
 
-    /// The home whose notebook this is: that of the first event stored. None while the notebook is empty.
+    /// The home whose notebook this is: in a folder that of the first event stored, none while it is empty; on a server
+    /// the one asked for.
     ///
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.
     pub async fn home(&self) -> Result<Option<HomeId>, StoreError> {
-        let mut db = self.inner.files.reader().await?;
-        let id: Option<uuid::Uuid> = sqlx::query_scalar("SELECT household FROM event ORDER BY seq LIMIT 1")
-            .fetch_optional(&mut *db)
-            .await
-            .map_err(db.sql())?;
-        Ok(id.map(HomeId))
+        self.log.home().await
     }
 
     /// Every home that has events here, the notebook's own first, the others by id.
@@ -224,19 +175,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.
     pub async fn homes(&self) -> Result<Vec<HomeId>, StoreError> {
-        let home = self.home().await?;
-        let mut db = self.inner.files.reader().await?;
-        // From one to the next by the index; DISTINCT would go through all events.
-        let ids: Vec<uuid::Uuid> = sqlx::query_scalar(
-            "WITH RECURSIVE one (h) AS (SELECT min(household) FROM event UNION ALL \
-             SELECT (SELECT min(household) FROM event WHERE household > one.h) FROM one WHERE one.h IS NOT NULL) \
-             SELECT h FROM one WHERE h IS NOT NULL",
-        )
-        .fetch_all(&mut *db)
-        .await
-        .map_err(db.sql())?;
-        let others = ids.into_iter().map(HomeId).filter(|h| Some(*h) != home);
-        Ok(home.into_iter().chain(others).collect())
+        self.log.homes().await
     }
 
     /// How many of a home's events this version does not understand, by the name of their kind. A later version
@@ -245,7 +184,7 @@ impl Store {
     /// # Errors
     /// As [`Store::story`].
     pub async fn not_understood(&self, home: HomeId) -> Result<BTreeMap<String, usize>, StoreError> {
-        self.inner.stories.not_understood(&self.inner.files, home).await
+        self.stories.not_understood(&self.log, home).await
     }
 
     /// All that is known of a home, as of now; empty for an unknown one. Kept in memory and brought up to date
@@ -254,7 +193,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::Corrupt`] where a stored event cannot be read.
     pub async fn story(&self, home: HomeId) -> Result<Arc<Story>, StoreError> {
-        self.inner.stories.story(&self.inner.files, home).await
+        self.stories.story(&self.log, home).await
     }
 
     /// How far the log has grown, in all homes.
@@ -262,7 +201,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.
     pub async fn revision(&self) -> Result<Revision, StoreError> {
-        stories::revision(&self.inner.files).await
+        self.log.revision().await
     }
 
     /// Events of all homes after a place in the log, in order of arrival, at most `limit`. Those that this
@@ -271,15 +210,14 @@ impl Store {
     /// # Errors
     /// [`StoreError::Corrupt`] where a stored event cannot be read.
     pub async fn events(&self, after: Revision, limit: usize) -> Result<Vec<Logged>, StoreError> {
-        let mut db = self.inner.files.reader().await?;
-        let (mut found, mut last) = (Vec::new(), after.0);
+        let (mut found, mut last) = (Vec::new(), after);
         while found.len() < limit {
             let wanted = i64::try_from(limit - found.len()).unwrap_or(i64::MAX);
-            let rows = row::after(&mut db, last, wanted).await?;
+            let rows = self.log.rows(last, wanted).await?;
             let Some(end) = rows.last() else { break };
-            last = end.seq;
+            last = Revision(end.seq);
             for row in rows {
-                let event = row.event().map_err(|what| db.corrupt(what))?;
+                let event = row.event().map_err(|what| self.log.corrupt(what))?;
                 found.extend(event.map(|event| Logged { at: Revision(row.seq), event }));
             }
         }
@@ -288,8 +226,7 @@ impl Store {
 
     /// Rows after a place in the log, at most `limit`, understood or not.
     pub(crate) async fn rows(&self, after: Revision, limit: i64) -> Result<Vec<Row>, StoreError> {
-        let mut db = self.inner.files.reader().await?;
-        row::after(&mut db, after.0, limit).await
+        self.log.rows(after, limit).await
     }
 
     /// Stores a recording under the hash of its bytes; durable when this returns.
@@ -297,8 +234,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::BadClip`] where it is empty or too large; [`StoreError::Io`], [`StoreError::DiskFull`].
     pub async fn put_clip(&self, bytes: Vec<u8>) -> Result<ClipHash, StoreError> {
-        let dir = self.dir().to_owned();
-        tokio::task::spawn_blocking(move || clips::put(&dir, &bytes)).await.map_err(|_| StoreError::Closed)?
+        self.log.put_clip(bytes).await
     }
 
     /// A recording by its hash, compared with it; none if it is not stored.
@@ -306,8 +242,7 @@ impl Store {
     /// # Errors
     /// [`StoreError::BadClip`] where its bytes are damaged; [`StoreError::Io`].
     pub async fn clip(&self, hash: &ClipHash) -> Result<Option<Vec<u8>>, StoreError> {
-        let (dir, hash) = (self.dir().to_owned(), hash.clone());
-        tokio::task::spawn_blocking(move || clips::get(&dir, &hash)).await.map_err(|_| StoreError::Closed)?
+        self.log.clip(hash).await
     }
 
     /// The hashes of all stored recordings.
@@ -315,7 +250,6 @@ impl Store {
     /// # Errors
     /// [`StoreError::Io`].
     pub async fn clips(&self) -> Result<Vec<ClipHash>, StoreError> {
-        let dir = self.dir().to_owned();
-        tokio::task::spawn_blocking(move || clips::list(&dir)).await.map_err(|_| StoreError::Closed)?
+        self.log.clips().await
     }
 }

@@ -1,12 +1,15 @@
-//! Stories kept in memory, each brought up to date by what the log has gained since; after a start from a snapshot.
+//! Stories kept in memory, each brought up to date by what the log has gained since; after a start from a snapshot. They take
+//! so many bytes at most: beyond, the one asked for longest ago is let go, unless somebody still reads it.
 
-use crate::db::Files;
 use crate::error::StoreError;
-use crate::log::{self, Revision};
+use crate::gained::Gained;
+use crate::log::Log;
 use crate::snapshot::{self, Landmark, Snapshot};
+use crate::written::Revision;
 use sayso_model::{Event, HomeId, Story};
 use std::collections::{BTreeMap, HashMap};
-use std::sync::Arc;
+use std::path::Path;
+use std::sync::{Arc, MutexGuard, PoisonError};
 use tokio::sync::Mutex;
 use tokio::task::{JoinHandle, spawn_blocking};
 
@@ -14,19 +17,14 @@ use tokio::task::{JoinHandle, spawn_blocking};
 const ANEW: usize = 20_000;
 /// More than this, and they are added on a thread where no other task waits.
 const ASIDE: usize = 200;
-/// Fewer events than this are read from the log quickly enough; no snapshot is made of them.
-pub const WORTH_A_SNAPSHOT: usize = 5_000;
-/// A snapshot is made anew once so many events came since, and one in [`SHARE`] of all.
-const GAINED: usize = 2_000;
-const SHARE: usize = 50;
-/// At an orderly stop it is made anew once so many came.
-const GAINED_AT_STOP: usize = 500;
-/// Places in the log that tell it from another one, spread over all of it; and so many at its end.
-const SPREAD: i64 = 48;
-const AT_END: i64 = 16;
+/// What an event takes in a story, in bytes; measured by `cargo bench -p sayso-store --bench backends`.
+const EVENT_BYTES: usize = 1_100;
+/// What the stories of a notebook in a folder may take, in bytes.
+pub(crate) const MOST_STORY_BYTES: usize = 1 << 30;
 
-#[derive(Default)]
 struct Kept {
+    log: Log,
+    home: HomeId,
     at: Revision,
     story: Arc<Story>,
     /// Places and kinds of events that are not understood.
@@ -36,94 +34,199 @@ struct Kept {
     saving: Option<JoinHandle<()>>,
 }
 
-/// The stories of the homes asked for.
-#[derive(Default)]
-pub(crate) struct Stories {
+/// A story and when it was asked for last.
+struct Slot {
     // One lock a home: loading one does not hold up the others, and is done once for all who wait.
-    kept: std::sync::Mutex<HashMap<HomeId, Arc<Mutex<Kept>>>>,
+    kept: Arc<Mutex<Kept>>,
+    asked: u64,
+    bytes: usize,
+}
+
+#[derive(Default)]
+struct Slots {
+    of: HashMap<HomeId, Slot>,
+    /// Grows with every question.
+    asked: u64,
+}
+
+/// The stories of the homes asked for.
+pub(crate) struct Stories {
+    slots: std::sync::Mutex<Slots>,
+    most_bytes: usize,
 }
 
 impl Stories {
+    /// None yet; they will take so many bytes at most.
+    pub fn up_to(most_bytes: usize) -> Self {
+        Self { slots: std::sync::Mutex::default(), most_bytes }
+    }
+
+    fn slots(&self) -> MutexGuard<'_, Slots> {
+        self.slots.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// What they take, in bytes.
+    pub fn bytes(&self) -> usize {
+        self.slots().of.values().map(|slot| slot.bytes).sum()
+    }
+
     /// Where a home's story is kept; none where the log holds nothing of it, so that asking for invented ones takes
     /// no room.
-    async fn slot(&self, from: &Files, home: HomeId) -> Result<Option<Arc<Mutex<Kept>>>, StoreError> {
-        let kept = || self.kept.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
-        if let Some(slot) = kept().get(&home) {
-            return Ok(Some(Arc::clone(slot)));
-        }
-        let mut db = from.reader().await?;
-        let held = log::holds(&mut db, home).await.map_err(db.sql())?;
-        Ok(held.then(|| Arc::clone(kept().entry(home).or_default())))
-    }
-
-    /// The story of a home as of the log's present state, whoever wrote it.
-    pub(crate) async fn story(&self, from: &Files, home: HomeId) -> Result<Arc<Story>, StoreError> {
-        let Some(slot) = self.slot(from, home).await? else { return Ok(Arc::default()) };
-        let mut kept = slot.lock().await;
-        kept.bring_up_to_date(from, home).await?;
-        Ok(Arc::clone(&kept.story))
-    }
-
-    /// By kind, how many of its events are not understood.
-    pub(crate) async fn not_understood(
-        &self,
-        from: &Files,
-        home: HomeId,
-    ) -> Result<BTreeMap<String, usize>, StoreError> {
-        let mut later = BTreeMap::new();
-        let Some(slot) = self.slot(from, home).await? else { return Ok(later) };
-        let mut kept = slot.lock().await;
-        kept.bring_up_to_date(from, home).await?;
-        for (_, kind) in &kept.later {
-            *later.entry(kind.clone()).or_default() += 1;
-        }
-        Ok(later)
-    }
-
-    /// Makes a snapshot of every story that gained much since its last, and waits until they are written.
-    pub(crate) async fn save(&self, from: &Files) {
-        let slots: Vec<_> = {
-            let kept = self.kept.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
-            kept.iter().map(|(home, slot)| (*home, Arc::clone(slot))).collect()
+    async fn slot(&self, log: &Log, home: HomeId) -> Result<Option<Arc<Mutex<Kept>>>, StoreError> {
+        let known = |slots: &mut Slots| {
+            slots.asked += 1;
+            let asked = slots.asked;
+            slots.of.get_mut(&home).map(|slot| {
+                slot.asked = asked;
+                Arc::clone(&slot.kept)
+            })
         };
-        for (home, slot) in slots {
-            let mut kept = slot.lock().await;
-            kept.saved().await;
-            if kept.story.ledger().len() >= kept.saved + GAINED_AT_STOP {
-                kept.save(from, home);
-                kept.saved().await;
+        if let Some(kept) = known(&mut self.slots()) {
+            return Ok(Some(kept));
+        }
+        if !log.holds(home).await? {
+            return Ok(None);
+        }
+        let mut slots = self.slots();
+        if let Some(kept) = known(&mut slots) {
+            return Ok(Some(kept));
+        }
+        let kept = Arc::new(Mutex::new(Kept::none_yet(log.clone(), home)));
+        let asked = slots.asked;
+        slots.of.insert(home, Slot { kept: Arc::clone(&kept), asked, bytes: 0 });
+        Ok(Some(kept))
+    }
+
+    /// A home's story, brought up to date, and what was asked of it.
+    async fn ask<T>(&self, log: &Log, home: HomeId, of: impl FnOnce(&Kept) -> T) -> Result<Option<T>, StoreError> {
+        let Some(kept) = self.slot(log, home).await? else { return Ok(None) };
+        let mut kept = kept.lock().await;
+        match kept.bring_up_to_date().await {
+            Ok(()) => {}
+            Err(gone @ (StoreError::HomeLeft(_) | StoreError::NoSuchHome(_))) => {
+                self.slots().of.remove(&home);
+                return Err(gone);
+            }
+            Err(other) => return Err(other),
+        }
+        let (answer, bytes) = (of(&kept), kept.bytes());
+        drop(kept);
+        self.took(home, bytes);
+        Ok(Some(answer))
+    }
+
+    /// Notes what a home's story takes, and lets others go where all take too much.
+    fn took(&self, home: HomeId, bytes: usize) {
+        let mut slots = self.slots();
+        if let Some(slot) = slots.of.get_mut(&home) {
+            slot.bytes = bytes;
+        }
+        let mut all: usize = slots.of.values().map(|slot| slot.bytes).sum();
+        if all <= self.most_bytes {
+            return;
+        }
+        let mut by_age: Vec<(u64, HomeId)> = slots.of.iter().map(|(home, slot)| (slot.asked, *home)).collect();
+        by_age.sort_unstable_by_key(|(asked, _)| *asked);
+        for (_, other) in by_age {
+            if all <= self.most_bytes {
+                break;
+            }
+            let let_go = other != home && slots.of.get(&other).is_some_and(|slot| slot.nobody_reads());
+            if let_go && let Some(slot) = slots.of.remove(&other) {
+                all -= slot.bytes;
             }
         }
     }
+
+    /// Forgets a home.
+    pub fn forget(&self, home: HomeId) {
+        self.slots().of.remove(&home);
+    }
+
+    /// The story of a home as of the log's present state, whoever wrote it.
+    pub(crate) async fn story(&self, log: &Log, home: HomeId) -> Result<Arc<Story>, StoreError> {
+        Ok(self.ask(log, home, |kept| Arc::clone(&kept.story)).await?.unwrap_or_default())
+    }
+
+    /// By kind, how many of its events are not understood.
+    pub(crate) async fn not_understood(&self, log: &Log, home: HomeId) -> Result<BTreeMap<String, usize>, StoreError> {
+        let count = |kept: &Kept| {
+            let mut later = BTreeMap::new();
+            for (_, kind) in &kept.later {
+                *later.entry(kind.clone()).or_default() += 1;
+            }
+            later
+        };
+        Ok(self.ask(log, home, count).await?.unwrap_or_default())
+    }
+
+    /// Makes a snapshot of every story that gained much since its last, and waits until they are written.
+    pub(crate) async fn save(&self) {
+        let all: Vec<_> = self.slots().of.values().map(|slot| Arc::clone(&slot.kept)).collect();
+        for kept in all {
+            let mut kept = kept.lock().await;
+            kept.saved().await;
+            kept.save_what_came();
+            kept.saved().await;
+        }
+    }
 }
 
-/// How far the log has grown.
-pub(crate) async fn revision(from: &Files) -> Result<Revision, StoreError> {
-    let mut db = from.reader().await?;
-    log::revision(&mut db).await.map_err(db.sql())
+impl Slot {
+    /// Whether nobody holds the story: only then does letting it go make room. A snapshot is begun where that is due.
+    fn nobody_reads(&self) -> bool {
+        let Ok(mut kept) = self.kept.try_lock() else { return false };
+        let idle = Arc::strong_count(&kept.story) == 1;
+        if idle {
+            kept.save_what_came();
+        }
+        idle
+    }
 }
 
 impl Kept {
-    async fn bring_up_to_date(&mut self, from: &Files, home: HomeId) -> Result<(), StoreError> {
-        let now = revision(from).await?;
+    fn none_yet(log: Log, home: HomeId) -> Self {
+        let (story, later) = (Arc::default(), Vec::new());
+        Self { log, home, at: Revision(0), story, later, saved: 0, saving: None }
+    }
+
+    /// What it takes, in bytes.
+    fn bytes(&self) -> usize {
+        EVENT_BYTES * (1 + self.story.ledger().len())
+    }
+
+    async fn bring_up_to_date(&mut self) -> Result<(), StoreError> {
+        let now = self.log.revision().await?;
+        if now < self.at {
+            // Another log stands in its place, such as an earlier state of this one brought back.
+            *self = Self::none_yet(self.log.clone(), self.home);
+        }
         if self.at == Revision(0) && now > self.at {
-            self.begin(from, home).await?;
+            self.begin().await?;
         }
         if now > self.at {
-            self.catch_up(from, home, now).await?;
-            if self.story.ledger().len().saturating_sub(self.saved) >= GAINED.max(self.saved / SHARE) {
-                self.save(from, home);
+            self.catch_up(now).await?;
+            let pace = self.log.pace();
+            if self.story.ledger().len().saturating_sub(self.saved) >= pace.gained.max(self.saved / pace.share) {
+                self.save();
             }
         }
         Ok(())
     }
 
+    /// Begins a snapshot where enough came since the last one for this to be the time.
+    fn save_what_came(&mut self) {
+        if self.story.ledger().len() >= self.saved + self.log.pace().gained_at_stop {
+            self.save();
+        }
+    }
+
     /// Begins with the snapshot, if there is one of this log.
-    async fn begin(&mut self, from: &Files, home: HomeId) -> Result<(), StoreError> {
-        let Some(Snapshot { at, mut events, unread, .. }) = trusted(from, home).await? else { return Ok(()) };
+    async fn begin(&mut self) -> Result<(), StoreError> {
+        let Some(Snapshot { at, mut events, unread, .. }) = trusted(&self.log, self.home).await? else { return Ok(()) };
         let saved = events.len();
         // What an older version could not read, this one may.
-        let again = log::at(&mut from.reader().await?, &unread).await?;
+        let again = self.log.at(&unread).await?;
         events.extend(again.events);
         let story = put_together(events).await?;
         // All at once and last: whoever waits may stop waiting at any await, and what is kept must stay true.
@@ -131,8 +234,8 @@ impl Kept {
         Ok(())
     }
 
-    async fn catch_up(&mut self, from: &Files, home: HomeId, now: Revision) -> Result<(), StoreError> {
-        let log::Gained { events, later } = log::gained(from, home, (self.at, now)).await?;
+    async fn catch_up(&mut self, now: Revision) -> Result<(), StoreError> {
+        let Gained { events, later } = self.log.gained(self.home, (self.at, now)).await?;
         if events.len() > ANEW {
             let known = self.story.ledger().all_shared().cloned();
             self.story = put_together(known.chain(events).collect()).await?;
@@ -153,23 +256,17 @@ impl Kept {
     }
 
     /// Begins to write a snapshot, if that is worth it. Nothing waits for it, and nothing stops where it fails.
-    fn save(&mut self, from: &Files, home: HomeId) {
+    fn save(&mut self) {
         let busy = self.saving.as_ref().is_some_and(|s| !s.is_finished());
-        if !from.writable || busy || self.story.ledger().len() < WORTH_A_SNAPSHOT {
+        if self.log.is_read_only() || busy || self.story.ledger().len() < self.log.pace().worth {
             return;
         }
-        let (story, at) = (Arc::clone(&self.story), self.at);
+        let (log, home, story, at) = (self.log.clone(), self.home, Arc::clone(&self.story), self.at);
         let unread: Vec<i64> = self.later.iter().map(|(seq, _)| *seq).collect();
-        let files = from.clone();
         // Also where it fails: it is tried again when as many have come again.
         self.saved = story.ledger().len();
         self.saving = Some(tokio::spawn(async move {
-            let landmarks = match landmarks(&files, &spread_to(at)).await {
-                Ok(landmarks) => landmarks,
-                Err(error) => return tracing::warn!("No snapshot was made: {error}. Nothing is lost."),
-            };
-            let write = move || snapshot::write(&files.dir, home, (at, unread, landmarks), story.ledger().all());
-            if let Ok(Err(error)) = spawn_blocking(write).await {
+            if let Err(error) = put_snapshot(&log, home, story, (at, unread)).await {
                 tracing::warn!("No snapshot was made: {error}. Nothing is lost; the next start takes longer.");
             }
         }));
@@ -184,31 +281,36 @@ impl Kept {
     }
 }
 
+async fn put_snapshot(
+    log: &Log,
+    home: HomeId,
+    story: Arc<Story>,
+    (at, unread): (Revision, Vec<i64>),
+) -> Result<(), StoreError> {
+    let landmarks = log.landmarks(&log.marks(at)).await?;
+    let write = move || snapshot::write(home, (at, unread, landmarks), story.ledger().all());
+    let written = spawn_blocking(write).await.map_err(|_| StoreError::Closed)?;
+    let bytes = written.map_err(StoreError::io(Path::new("snapshot")))?;
+    log.put_snapshot(home, at, bytes).await
+}
+
 /// The snapshot of a home, if it is whole and of this log.
-pub(crate) async fn trusted(from: &Files, home: HomeId) -> Result<Option<Snapshot>, StoreError> {
-    let dir = from.dir.clone();
-    let read = spawn_blocking(move || snapshot::read(&dir, home)).await.map_err(|_| StoreError::Closed)?;
-    let found = match read {
+pub(crate) async fn trusted(log: &Log, home: HomeId) -> Result<Option<Snapshot>, StoreError> {
+    let found = match log.snapshot(home).await? {
         Ok(None) => return Ok(None),
         Ok(Some(found)) => found,
         Err(why) => {
-            passed_over(home, &why.to_string());
+            passed_over(home, &why);
             return Ok(None);
         }
     };
     let places: Vec<i64> = found.landmarks.iter().map(|(seq, _)| *seq).collect();
-    let here = landmarks(from, &places).await?;
+    let here: Vec<Landmark> = log.landmarks(&places).await?;
     let ours = places.contains(&found.at.0) && found.landmarks == here;
     if !ours {
         passed_over(home, "it is of another notebook, or of another state of this one");
     }
     Ok(ours.then_some(found))
-}
-
-/// What the log has at some places.
-async fn landmarks(from: &Files, places: &[i64]) -> Result<Vec<Landmark>, StoreError> {
-    let mut db = from.reader().await?;
-    log::ids_at(&mut db, places).await.map_err(db.sql())
 }
 
 fn passed_over(home: HomeId, why: &str) {
@@ -227,16 +329,6 @@ async fn put_together(events: Vec<Arc<Event>>) -> Result<Arc<Story>, StoreError>
     spawn_blocking(|| Arc::new(Story::from_events(events))).await.map_err(|_| StoreError::Closed)
 }
 
-/// Places over all of a log up to a place, and at its end.
-fn spread_to(at: Revision) -> Vec<i64> {
-    let spread =
-        (1..=SPREAD).map(|n| (i128::from(at.0) * i128::from(n) / i128::from(SPREAD)).try_into().unwrap_or(at.0));
-    let mut places: Vec<i64> = spread.chain(at.0 - AT_END..=at.0).filter(|seq| *seq > 0).collect();
-    places.sort_unstable();
-    places.dedup();
-    places
-}
-
 #[cfg(test)]
 #[allow(clippy::unwrap_used)]
 mod tests {
@@ -251,15 +343,15 @@ mod tests {
         let event = sayso_sim::samples().remove(0);
         let home = event.home;
         store.append(vec![event]).await.unwrap();
-        let (stories, files) = (Stories::default(), &store.inner.files);
+        let (stories, log) = (Stories::up_to(MOST_STORY_BYTES), &store.log);
         for n in 0..20 {
             let invented = HomeId(Uuid::from_u128(n));
-            let story = stories.story(files, invented).await.unwrap();
-            let later = stories.not_understood(files, invented).await.unwrap();
+            let story = stories.story(log, invented).await.unwrap();
+            let later = stories.not_understood(log, invented).await.unwrap();
             assert!(story.ledger().is_empty() && later.is_empty());
         }
-        assert_eq!(stories.kept.lock().unwrap().len(), 0);
-        assert_eq!(stories.story(files, home).await.unwrap().ledger().len(), 1);
-        assert_eq!(stories.kept.lock().unwrap().len(), 1);
+        assert_eq!(stories.slots().of.len(), 0);
+        assert_eq!(stories.story(log, home).await.unwrap().ledger().len(), 1);
+        assert_eq!(stories.slots().of.len(), 1);
     }
 }

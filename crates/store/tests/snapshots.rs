@@ -73,19 +73,6 @@ fn some_events(whose: HomeId, runner: &mut TestRunner, numbers: std::ops::Range<
     numbers.map(|n| any_event(whose, n, many).new_tree(runner).unwrap().current()).collect()
 }
 
-/// All that a story tells.
-fn told(story: &Story) -> Vec<Event> {
-    let mut told: Vec<Event> = story.ledger().all().cloned().collect();
-    told.extend(story.ledger().all().filter_map(|e| story.ledger().standing(e.id)).map(|e| (*e).clone()));
-    let animals: std::collections::BTreeSet<_> = story.ledger().all().filter_map(|e| e.animal).collect();
-    for animal in animals {
-        told.extend(story.newest(Some(animal), usize::MAX).into_iter().cloned());
-        told.extend(story.records_before(animal, None).cloned());
-    }
-    told.extend(story.everyones::<Press>().map(|f| f.event.clone()));
-    told
-}
-
 async fn keep(store: &Store, events: &[Event]) {
     for batch in events.chunks(2_000) {
         for out in store.append(batch.to_vec()).await.unwrap() {

@@ -10,15 +10,26 @@ impl From<StoreError> for Error {
     fn from(error: StoreError) -> Self {
         match error {
             // These pass by or can be put right by the person; the words say how.
-            StoreError::Busy | StoreError::Closed | StoreError::Unwritable { .. } | StoreError::CannotHold { .. } => {
-                Self::Unavailable(error.into())
+            StoreError::Busy
+            | StoreError::Closed
+            | StoreError::Unwritable { .. }
+            | StoreError::CannotHold { .. }
+            | StoreError::Unreachable { .. }
+            | StoreError::NoRights { .. } => Self::Unavailable(error.into()),
+            // Erased, or not there for a home on a server: asking again changes nothing.
+            StoreError::HomeLeft(_) | StoreError::OnlyInAFolder(_) => {
+                Self::Forbidden(Words::from(error).sentence())
             }
+            StoreError::NoSuchHome(_) => Self::NotFound(Words::from(error).sentence()),
             StoreError::DiskFull => Self::DiskFull,
             // The words name the file and the remedy, for the person at the page as well as in the log.
             StoreError::Corrupt { .. }
             | StoreError::NotADatabase(_)
             | StoreError::NotOurs(_)
             | StoreError::Newer { .. }
+            | StoreError::OldDatabase { .. }
+            | StoreError::NewerDatabase { .. }
+            | StoreError::DatabaseDamaged(_)
             | StoreError::BadClip { .. } => Self::Damaged(Words::from(error).sentence()),
             StoreError::NotImported(what) => Self::refused("file", what),
             other => Self::internal(other),

@@ -8,7 +8,7 @@ use sayso_listen::ListenError;
 use sayso_model::Problems;
 use sayso_notebook::{NoNotebook, NoSound, NoVocabulary, NotKept, NotLogged};
 use sayso_store::{
-    ArchiveFault, BackupFault, CheckFault, ClipFault, Damage, DamagedRow, NotImported, RowDamage, Shares,
+    ArchiveFault, BackupFault, CheckFault, ClipFault, Damage, DamagedRow, NotImported, OnlyInAFolder, RowDamage, Shares,
     SnapshotFault, StoreError,
 };
 use std::path::Path;
@@ -58,6 +58,31 @@ impl Message for StoreError {
             Self::NotImported(why) => say!(l, store::not_imported, why = why.say(l)),
             Self::Io { path, source } => say!(l, sounds::of_file, file = shown(path), why = source.to_string()),
             Self::Database(why) => say!(l, store::database, why = why.to_string()),
+            Self::Unreachable { what } => say!(l, store::unreachable, what = what),
+            Self::OldDatabase { found, least } => {
+                say!(l, store::old_database, found = found.to_string(), least = least.to_string())
+            }
+            Self::NewerDatabase { found, known } => {
+                say!(l, store::newer_database, found = found.to_string(), known = known.to_string())
+            }
+            Self::NoRights { what } => say!(l, store::no_rights, what = what),
+            Self::DatabaseDamaged(what) => say!(l, store::database_damaged, what = what.say(l)),
+            Self::NoSuchHome(home) => say!(l, store::no_such_home, home = home.to_string()),
+            Self::HomeLeft(_) => say!(l, store::home_left),
+            Self::OnlyInAFolder(lacks) => lacks.say(l),
+            // One of a later version of the store, in English.
+            other => other.to_string(),
+        }
+    }
+}
+
+impl Message for OnlyInAFolder {
+    fn say(&self, l: &Locale) -> String {
+        match self {
+            Self::Backup => say!(l, store::only_folder_backup),
+            Self::Restore => say!(l, store::only_folder_restore),
+            Self::Check => say!(l, store::only_folder_check),
+            Self::Snippets => say!(l, store::only_folder_snippets),
             // One of a later version of the store, in English.
             other => other.to_string(),
         }

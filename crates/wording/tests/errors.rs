@@ -8,7 +8,7 @@ use sayso_methods::understanding::UnderstandingError;
 use sayso_model::{Fault, Language, Problem, Problems};
 use sayso_notebook::{NoSound, NotKept};
 use sayso_store::{
-    BackupFault, CheckFault, ClipFault, Damage, DamagedRow, FaultKind, RowDamage, RowProblem, Share, Shares,
+    BackupFault, CheckFault, ClipFault, Damage, DamagedRow, FaultKind, OnlyInAFolder, RowDamage, RowProblem, Share, Shares,
     SnapshotFault, StoreError, Wanted,
 };
 use sayso_wording::{Locale, Message, Words};
@@ -34,8 +34,17 @@ fn errors_of_the_notebook_and_of_sounds_are_said_in_each_language_with_their_pla
     differ(&StoreError::DiskFull, &[]);
     differ(&StoreError::NotADatabase("a/b.db".into()), &["a/b.db"]);
     differ(&StoreError::BadBackup { path: "c.sayso".into(), what: BackupFault::NoDigest }, &["c.sayso"]);
+    differ(&StoreError::Unreachable { what: "no route".into() }, &["no route"]);
+    differ(&StoreError::OldDatabase { found: 12, least: 14 }, &["12", "14"]);
+    differ(&StoreError::NewerDatabase { found: 9, known: 8 }, &["9", "8"]);
+    differ(&StoreError::NoRights { what: "no role".into() }, &["no role", "sayso_server"]);
+    for lacks in [OnlyInAFolder::Backup, OnlyInAFolder::Restore, OnlyInAFolder::Check, OnlyInAFolder::Snippets] {
+        differ(&StoreError::OnlyInAFolder(lacks), &[]);
+    }
     differ(&StoreError::BadBackup { path: "c.sayso".into(), what: BackupFault::Loose(3) }, &["c.sayso", "3"]);
     let home = "0197a1b2-0000-7000-8000-000000000001".parse().unwrap();
+    differ(&StoreError::HomeLeft(home), &[]);
+    differ(&StoreError::NoSuchHome(home), &[&home.to_string()]);
     let who: Shares = [(home, Share { name: Some("The Lane".into()), events: 12, other: true })].into();
     differ(&StoreError::OtherHome { path: "d.tar".into(), who }, &["d.tar", "The Lane", "12"]);
     let row = RowProblem {

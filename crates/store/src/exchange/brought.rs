@@ -3,8 +3,8 @@
 use super::preview::{ImportOptions, Imported, Preview};
 use super::{ClipsBrought, Format, MOST_FILE_BYTES, events_of_archive};
 use crate::error::StoreError;
-use crate::restore::Restored;
 use crate::shares::{self, Others, Shares};
+use crate::sqlite::restore::Restored;
 use crate::store::Store;
 use std::fs::File;
 use std::io::Read;

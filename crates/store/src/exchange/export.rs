@@ -5,9 +5,9 @@ use super::cells::{self, ENVELOPE, WHOLE, column};
 use crate::aside::{self, Aside};
 use crate::damage::Damage;
 use crate::error::StoreError;
-use crate::log::Revision;
 use crate::row::Row;
 use crate::store::Store;
+use crate::written::Revision;
 use serde_json::Value;
 use std::collections::{BTreeMap, BTreeSet};
 use std::io::{BufWriter, Write};
@@ -69,8 +69,7 @@ impl Store {
     }
 
     async fn export_csv(&self, end: Revision, out: &mut (dyn Write + Send)) -> Result<usize, StoreError> {
-        let path = self.inner.files.path();
-        let flat = |row: &Row| flat(row).map_err(|what| StoreError::Corrupt { path: path.to_owned(), what });
+        let flat = |row: &Row| flat(row).map_err(|what| self.log.corrupt(what));
         // Only the columns that are used, so that the table stays readable; hence two passes.
         let (mut after, mut used) = (Revision(0), BTreeSet::new());
         while after < end {

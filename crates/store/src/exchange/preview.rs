@@ -8,11 +8,11 @@ use super::problem::RowProblem;
 use super::resolve::{Context, Resolved, resolve};
 use super::rows::{self, Glance, Raw, problem};
 use super::wanted::Wanted;
+use crate::appended::{self, Appended};
 use crate::error::{NotImported, StoreError};
-use crate::log::{self, Revision, Written};
 use crate::shares::{self, Others, Shares};
 use crate::store::Store;
-use crate::writer::{self, Appended};
+use crate::written::{Revision, Written};
 use sayso_model::{EventId, HomeId, Moment, Problems, Zone};
 use serde_json::Value;
 use std::collections::{BTreeMap, BTreeSet, HashMap};
@@ -134,7 +134,8 @@ impl Store {
         };
         seen.extend(home);
         let (mut names, mut zones) = (Names::default(), HashMap::new());
-        for home in seen {
+        let here: BTreeSet<HomeId> = self.homes().await?.into_iter().collect();
+        for home in seen.intersection(&here).copied() {
             let story = self.story(home).await?;
             names.learn_story(home, &story);
             if story.home().is_some() {
@@ -183,12 +184,8 @@ impl Store {
             }
         }
         let ids: Vec<EventId> = rows.iter().map(|(_, w, _, _)| w.id).collect();
-        let stored = if self.revision().await? == Revision(0) {
-            BTreeMap::new()
-        } else {
-            let mut db = self.inner.files.reader().await?;
-            log::contents(&mut db, &ids).await.map_err(db.sql())?
-        };
+        let stored =
+            if self.revision().await? == Revision(0) { BTreeMap::new() } else { self.log.contents(&ids).await? };
         let mut here: HashMap<EventId, usize> = HashMap::new();
         for (line, written, own_id, event) in rows {
             let earlier = || here.get(&written.id).and_then(|i| preview.events.get(*i)).map(|w| &w.json);
@@ -203,7 +200,7 @@ impl Store {
                     match &event {
                         Some(event) => {
                             // Only what is new has to stand up to today's rules.
-                            if let Err(problems) = writer::sound(event, &written) {
+                            if let Err(problems) = appended::sound(event, &written) {
                                 preview.bad(told(line, problems));
                                 continue;
                             }

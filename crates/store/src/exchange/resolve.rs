@@ -11,7 +11,7 @@ use super::names::{NAMED, Names};
 use super::problem::RowProblem;
 use super::rows::{Given, Raw, listed, problem};
 use super::wanted::Wanted;
-use crate::log::Written;
+use crate::written::Written;
 use sayso_model::*;
 use serde_json::{Map, Value};
 use std::collections::HashMap;

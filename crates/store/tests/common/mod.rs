@@ -63,3 +63,16 @@ pub fn withdrawal(of: &Event) -> Withdrawal {
 pub fn correction(of: &Event, body: impl Into<Body>) -> Correction {
     Correction { of: of.id, happened_at: None, animal: None, body: Box::new(body.into()) }
 }
+
+/// All that a story tells.
+pub fn told(story: &Story) -> Vec<Event> {
+    let mut told: Vec<Event> = story.ledger().all().cloned().collect();
+    told.extend(story.ledger().all().filter_map(|e| story.ledger().standing(e.id)).map(|e| (*e).clone()));
+    let animals: std::collections::BTreeSet<_> = story.ledger().all().filter_map(|e| e.animal).collect();
+    for animal in animals {
+        told.extend(story.newest(Some(animal), usize::MAX).into_iter().cloned());
+        told.extend(story.records_before(animal, None).cloned());
+    }
+    told.extend(story.everyones::<Press>().map(|f| f.event.clone()));
+    told
+}

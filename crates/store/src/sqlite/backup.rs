@@ -2,9 +2,9 @@
 
 use crate::aside::{self, Aside};
 use crate::clips::ClipHash;
-use crate::db::{Db, Opening};
-use crate::digest::{self, Digest};
-use crate::error::{BackupFault, StoreError};
+use crate::error::{BackupFault, OnlyInAFolder, StoreError};
+use crate::sqlite::db::{Db, Opening};
+use crate::sqlite::digest::{self, Digest};
 use crate::store::Store;
 use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode};
 use std::path::Path;
@@ -30,6 +30,7 @@ impl Store {
     /// [`StoreError::Exists`] where `to` is there already; [`StoreError::DiskFull`], [`StoreError::Unwritable`];
     /// [`StoreError::BadBackup`] where the finished file does not stand up to the check.
     pub async fn backup(&self, to: &Path) -> Result<BackedUp, StoreError> {
+        self.log.file(OnlyInAFolder::Backup)?;
         if to.exists() {
             return Err(StoreError::Exists(to.to_owned()));
         }
@@ -43,7 +44,7 @@ impl Store {
     pub(crate) async fn make_backup(&self, part: &Path) -> Result<BackedUp, StoreError> {
         let text = part.to_string_lossy().into_owned();
         let sql = StoreError::sql(part);
-        let mut live = self.inner.files.alone.connect().await?;
+        let mut live = self.log.file(OnlyInAFolder::Backup)?.files.alone.connect().await?;
         sqlx::query("VACUUM INTO $1").bind(text).execute(&mut *live).await.map_err(&sql)?;
 
         let alone = SqliteConnectOptions::new().filename(part).journal_mode(SqliteJournalMode::Delete);

@@ -1,43 +1,16 @@
 //! The one task that writes. Callers that come while a transaction is being made durable share the next one,
 //! so that many small appends cost few waits for the disk.
 
-use crate::db::{Db, Opening};
-use crate::error::{NotImported, StoreError};
-use crate::incoming::hidden_characters;
-use crate::log::{self, Written};
-use crate::strangers;
-use sayso_model::{Event, EventId, Fault, HomeId, Problem, Problems};
+use crate::appended::{self, Appended};
+use crate::error::StoreError;
+use crate::sqlite::db::{Db, Opening};
+use crate::sqlite::log;
+use crate::sqlite::strangers;
+use crate::written::Written;
+use sayso_model::HomeId;
 use sqlx::Connection;
 use std::collections::BTreeSet;
 use tokio::sync::{mpsc, oneshot};
-
-/// What came of one event given to [`crate::Store::append`].
-#[derive(Clone, PartialEq, Debug)]
-pub enum Appended {
-    /// It is stored now.
-    New,
-    /// It was stored already, the same.
-    Duplicate,
-    /// Another event of this id is stored; that one is kept.
-    Conflict,
-    /// It cannot stand in a log, and is not stored.
-    Refused(Problems),
-}
-
-impl Appended {
-    /// Why it is not stored; none where it is.
-    #[must_use]
-    pub fn refusal(self) -> Option<Problems> {
-        match self {
-            Self::New | Self::Duplicate => None,
-            Self::Conflict => Some(Problems(vec![Problem { field: "id".into(), fault: Fault::IdTaken }])),
-            Self::Refused(problems) => Some(problems),
-        }
-    }
-}
-
-/// The most bytes one event may take as JSON.
-pub const MOST_EVENT_BYTES: usize = 128 * 1024;
 
 /// Events in one transaction, beyond which callers wait for the next.
 const MOST_TOGETHER: usize = 4_096;
@@ -166,60 +139,15 @@ async fn transact(
     // IMMEDIATE: take the write lock before reading, or another process's write in between would fail this one.
     let mut tx = db.begin_with("BEGIN IMMEDIATE").await.map_err(&sql)?;
     let strangers = strangers::among(&mut tx, here, events).await.map_err(&sql)?;
-    let mut seen = BTreeSet::new();
-    let ours = events.iter().enumerate().filter(|(place, _)| !strangers.contains(place)).map(|(_, w)| *w);
-    let first: Vec<&Written> = ours.filter(|w| seen.insert(w.id)).collect();
+    let first = appended::first(events, &strangers);
     let mut fresh = log::insert(&mut tx, &first).await.map_err(&sql)?;
-    let old: Vec<EventId> = {
-        let mut old: BTreeSet<EventId> = BTreeSet::new();
-        let mut once = BTreeSet::new();
-        // Known before, or here for the second time.
-        old.extend(events.iter().map(|w| w.id).filter(|id| !once.insert(*id) || !fresh.contains(id)));
-        old.into_iter().collect()
-    };
+    let old = appended::known(events, &fresh);
     let stored = log::contents(&mut tx, &old).await.map_err(&sql)?;
-    let mut outcomes = Vec::with_capacity(events.len());
-    for (place, w) in events.iter().enumerate() {
-        outcomes.push(if strangers.contains(&place) {
-            Appended::Refused(strangers::refusal(w.home))
-        } else if fresh.remove(&w.id) {
-            Appended::New
-        } else if stored.get(&w.id).is_some_and(|json| w.is(json)) {
-            Appended::Duplicate
-        } else {
-            Appended::Conflict
-        });
-    }
-    let in_the_way = |(w, o): (&&Written, &Appended)| match o {
-        Appended::New | Appended::Duplicate => None,
-        Appended::Conflict => Some(NotImported::Taken(w.id)),
-        Appended::Refused(problems) => Some(NotImported::Refused(problems.clone())),
-    };
-    if whole && let Some(why) = events.iter().zip(&outcomes).find_map(in_the_way) {
+    let outcomes = appended::outcomes(events, &strangers, &mut fresh, &stored);
+    if whole && let Some(why) = appended::in_the_way(events, &outcomes) {
         tx.rollback().await.map_err(&sql)?;
         return Err(StoreError::NotImported(why));
     }
     tx.commit().await.map_err(&sql)?;
     Ok(outcomes)
-}
-
-/// Checks an event and writes it as JSON; one with problems gets these instead.
-pub(crate) fn write_down(event: &Event) -> Result<Written, Problems> {
-    let written = Written::of(event)?;
-    sound(event, &written)?;
-    Ok(written)
-}
-
-/// Checks an event that is to be new in the log.
-pub(crate) fn sound(event: &Event, written: &Written) -> Result<(), Problems> {
-    event.check()?;
-    let hidden = hidden_characters(&written.json);
-    if !hidden.is_empty() {
-        return Err(Problems(hidden));
-    }
-    let long = written.json.len();
-    if long > MOST_EVENT_BYTES {
-        return Err(Problems::one("event", Fault::TooLong { bytes: long, most: MOST_EVENT_BYTES }));
-    }
-    Ok(())
 }

@@ -1,17 +1,17 @@
 //! Restoring a backup is a union: its events and recordings are added to what is there, and nothing is taken away.
 
-use crate::backup::sound;
+use crate::appended::Appended;
 use crate::clips::{self, ClipHash};
 use crate::damage::DamagedRow;
-use crate::db::{Db, Opening};
-use crate::digest::{self, Digest};
-use crate::error::{BackupFault, StoreError};
-use crate::log::{self, Written};
-use crate::open;
-use crate::row;
+use crate::error::{BackupFault, OnlyInAFolder, StoreError};
+use crate::row::Row;
 use crate::shares::{self, Others, Shares};
+use crate::sqlite::backup::sound;
+use crate::sqlite::db::{Db, Opening};
+use crate::sqlite::digest::{self, Digest};
+use crate::sqlite::{log, open};
 use crate::store::Store;
-use crate::writer::Appended;
+use crate::written::Written;
 use sayso_model::{EventId, HomeId};
 use sqlx::sqlite::SqliteConnectOptions;
 use std::path::Path;
@@ -68,10 +68,11 @@ impl Store {
     async fn read_backup(&self, from: &Path, store: Option<Others>) -> Result<Restored, StoreError> {
         let bad = |what| StoreError::BadBackup { path: from.to_owned(), what };
         let several = |homes: &Shares| StoreError::OtherHome { path: from.to_owned(), who: shares::others(homes) };
+        let file = self.log.file(OnlyInAFolder::Restore)?;
         if !from.is_file() {
             return Err(bad(BackupFault::NoFile));
         }
-        if from.canonicalize().ok() == self.inner.files.path().canonicalize().ok() {
+        if from.canonicalize().ok() == file.files.path().canonicalize().ok() {
             return Err(bad(BackupFault::Itself));
         }
         let (mut backup, schema) = open_backup(from).await?;
@@ -85,7 +86,7 @@ impl Store {
         }
         let mut after = 0;
         loop {
-            let page = row::after(&mut backup, after, PAGE).await?;
+            let page = log::after(&mut backup, after, PAGE).await?;
             let Some(last) = page.last() else { break };
             after = last.seq;
             // Not checked against today's rules: what once stood in a log may stand in it.
@@ -117,8 +118,7 @@ impl Store {
 
     /// What storing events would answer, from what is stored.
     async fn outcomes(&self, page: &[Written], ids: &[EventId]) -> Result<Vec<Appended>, StoreError> {
-        let mut db = self.inner.files.reader().await?;
-        let stored = log::contents(&mut db, ids).await.map_err(db.sql())?;
+        let stored = self.log.contents(ids).await?;
         let outcome = |written: &Written| match stored.get(&written.id) {
             None => Appended::New,
             Some(known) if written.is(known) => Appended::Duplicate,
@@ -181,7 +181,7 @@ async fn verify(db: &mut Db, schema: i64, restored: &mut Restored) -> Result<boo
     let from = db.path().to_owned();
     let bad = |what| StoreError::BadBackup { path: from.clone(), what };
     let mut digest = Digest::new();
-    let mut each = |row: row::Row| {
+    let mut each = |row: Row| {
         match row.named_fault() {
             None => {
                 let share = restored.homes.entry(HomeId(row.home)).or_default();

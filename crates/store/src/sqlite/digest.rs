@@ -1,9 +1,10 @@
 //! The digest of a backup: SHA-256 over every row of the log, column by column, and the hashes of the recordings. It
 //! stands in the backup in a table of its own, so that a backup can be told from a damaged one.
 
-use crate::db::Db;
 use crate::error::StoreError;
-use crate::row::{self, Row};
+use crate::row::Row;
+use crate::sqlite::db::Db;
+use crate::sqlite::log;
 use sha2::{Digest as _, Sha256};
 
 /// Rows read at a time.
@@ -57,7 +58,7 @@ pub(crate) async fn rows(
 ) -> Result<(usize, i64), StoreError> {
     let (mut count, mut last) = (0, 0);
     loop {
-        let page = row::after(db, last, PAGE).await?;
+        let page = log::after(db, last, PAGE).await?;
         let Some(end) = page.last() else { return Ok((count, last)) };
         let done = end.seq >= up_to;
         for row in page.into_iter().filter(|row| row.seq <= up_to) {

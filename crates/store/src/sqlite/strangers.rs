@@ -1,7 +1,8 @@
 //! Events of homes that a notebook does not hold: found when they would be written.
 
-use crate::log::{self, Written};
-use sayso_model::{Fault, HomeId, Problems};
+use crate::sqlite::log;
+use crate::written::Written;
+use sayso_model::HomeId;
 use sqlx::SqliteConnection;
 use std::collections::BTreeSet;
 
@@ -40,11 +41,6 @@ pub(crate) async fn among(
     Ok(strangers)
 }
 
-/// Why an event of another home is refused.
-pub(crate) fn refusal(home: HomeId) -> Problems {
-    Problems::one("home", Fault::OtherHome(home))
-}
-
 #[cfg(test)]
 #[allow(clippy::unwrap_used)]
 mod tests {
@@ -61,7 +57,7 @@ mod tests {
     #[tokio::test]
     async fn each_event_is_decided_on_by_itself_and_only_what_stands_in_the_log_is_here() {
         let mut db = SqliteConnection::connect("sqlite::memory:").await.unwrap();
-        sqlx::raw_sql(include_str!("../migrations/0001_log.sql")).execute(&mut db).await.unwrap();
+        sqlx::raw_sql(include_str!("../../migrations/sqlite/0001_log.sql")).execute(&mut db).await.unwrap();
         let mut here = BTreeSet::new();
         let first = [written(1, 7, false), written(2, 8, false), written(3, 7, false)];
         let found = among(&mut db, &mut here, &first.iter().collect::<Vec<_>>()).await.unwrap();

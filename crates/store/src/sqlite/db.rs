@@ -112,19 +112,17 @@ pub(crate) struct Files {
     pub dir: PathBuf,
     /// To copy from, or to be long at, without holding up those who read.
     pub alone: Opening,
-    /// Whether anything may be written in the folder.
-    pub writable: bool,
     readers: SqlitePool,
 }
 
 impl Files {
     /// # Errors
     /// Where the file cannot be opened.
-    pub async fn open(dir: &Path, alone: Opening, writable: bool) -> Result<Self, StoreError> {
+    pub async fn open(dir: &Path, alone: Opening) -> Result<Self, StoreError> {
         let reading = alone.options.as_ref().clone().pragma("query_only", "ON");
         let pool = SqlitePoolOptions::new().max_connections(READERS);
         let readers = pool.connect_with(reading).await.map_err(StoreError::sql(&alone.path))?;
-        Ok(Self { dir: dir.to_owned(), alone, writable, readers })
+        Ok(Self { dir: dir.to_owned(), alone, readers })
     }
 
     /// The database file.

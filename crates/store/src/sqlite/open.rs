@@ -2,9 +2,9 @@
 
 use crate::aside::{self, Aside};
 use crate::damage::Damage;
-use crate::db::{Db, Opening};
 use crate::error::StoreError;
 use crate::snapshot;
+use crate::sqlite::db::{Db, Opening};
 use sqlx::migrate::{MigrateError, Migrator};
 use sqlx::sqlite::{SqliteConnectOptions, SqliteJournalMode, SqlitePoolOptions, SqliteSynchronous};
 use std::fs::TryLockError;
@@ -13,7 +13,7 @@ use std::path::{Path, PathBuf};
 use std::time::Duration;
 
 /// Every change to the schema, compiled in.
-static MIGRATIONS: Migrator = sqlx::migrate!("./migrations");
+static MIGRATIONS: Migrator = sqlx::migrate!("./migrations/sqlite");
 
 /// "Say1", as the first migration sets it.
 const APPLICATION_ID: i64 = 1_398_896_945;

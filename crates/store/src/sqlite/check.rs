@@ -1,9 +1,9 @@
 //! Looking the whole notebook through: the file, every row of the log, every recording.
 
 use crate::damage::{CheckFault, SnapshotFault};
-use crate::error::StoreError;
-use crate::row;
+use crate::error::{OnlyInAFolder, StoreError};
 use crate::snapshot::{self, Snapshot};
+use crate::sqlite::log;
 use crate::store::Store;
 use crate::stories;
 use sayso_model::{Event, EventId, HomeId};
@@ -80,7 +80,7 @@ impl Store {
     async fn snapshots(&self) -> Result<BTreeMap<HomeId, Compared>, StoreError> {
         let mut all = BTreeMap::new();
         for home in self.homes().await? {
-            if let Some(Snapshot { at, events, unread, .. }) = stories::trusted(&self.inner.files, home).await? {
+            if let Some(Snapshot { at, events, unread, .. }) = stories::trusted(&self.log, home).await? {
                 let events = events.into_iter().map(|e| (e.id, e)).collect();
                 all.insert(home, Compared { at: at.0, events, unread: unread.into_iter().collect(), fault: None });
             }
@@ -98,7 +98,8 @@ impl Store {
         let mut checked = Checked::default();
         // Before the log is looked at: it only grows, so that it then holds all that they do.
         let mut snapshots = self.snapshots().await?;
-        let mut view = self.inner.files.alone.connect().await?;
+        let files = &self.log.file(OnlyInAFolder::Check)?.files;
+        let mut view = files.alone.connect().await?;
         view.hold_still().await?;
         let structure: Vec<String> =
             sqlx::query_scalar("PRAGMA integrity_check").fetch_all(&mut *view).await.map_err(view.sql())?;
@@ -108,7 +109,7 @@ impl Store {
         let (mut seen, mut amended) = (BTreeSet::new(), BTreeMap::<Uuid, usize>::new());
         let mut after = 0;
         loop {
-            let rows = row::after(&mut view, after, PAGE).await?;
+            let rows = log::after(&mut view, after, PAGE).await?;
             let Some(last) = rows.last() else { break };
             after = last.seq;
             for row in rows {
@@ -135,7 +136,7 @@ impl Store {
                 None => checked.snapshots += 1,
                 Some(what) => {
                     checked.snapshot_faults += 1;
-                    let file = snapshot::path_in(&self.inner.files.dir, home);
+                    let file = snapshot::path_in(&files.dir, home);
                     checked.fault(CheckFault::Snapshot { home, what, file });
                 }
             }

@@ -1,0 +1,8 @@
+//! The log on a database server: PostgreSQL, for many homes and several programs that serve them.
+
+mod append;
+mod blobs;
+mod faults;
+pub(crate) mod home;
+mod prepare;
+pub(crate) mod server;
