@@ -101,7 +101,9 @@ impl Store {
 
     /// Stores events; one outcome each, in their order. What is answered `New` is durable when this returns, and
     /// storing it again answers `Duplicate`. An event of a home that the notebook does not hold is refused, unless
-    /// the notebook is empty: the first event says whose it is. Dropping the future does not undo what was already on its way.
+    /// the notebook is empty: the first event says whose it is. Dropping the future does not undo what was already on its way;
+    /// on a server it may. There a connection that was lost may make what is new be answered as a duplicate, never the other
+    /// way round.
     ///
     /// # Errors
     /// [`StoreError::DiskFull`], [`StoreError::Busy`] and others; then nothing of this call is stored.
@@ -196,7 +198,7 @@ impl Store {
         self.stories.story(&self.log, home).await
     }
 
-    /// How far the log has grown, in all homes.
+    /// How far the log has grown: in all homes of a folder, or in the one home on a server.
     ///
     /// # Errors
     /// [`StoreError::Database`] and others where the file cannot be read.

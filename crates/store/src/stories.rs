@@ -138,6 +138,11 @@ impl Stories {
         }
     }
 
+    /// Whose they are.
+    pub fn homes(&self) -> Vec<HomeId> {
+        self.slots().of.keys().copied().collect()
+    }
+
     /// Forgets a home.
     pub fn forget(&self, home: HomeId) {
         self.slots().of.remove(&home);

@@ -91,6 +91,8 @@ BEGIN
     DELETE FROM sayso.event WHERE home = of;
     DELETE FROM sayso.blob WHERE home = of;
     DELETE FROM sayso.snapshot WHERE home = of;
+    -- For programs that have its story in memory.
+    PERFORM pg_notify('sayso_erased', of::text);
 END
 $$;
 REVOKE ALL ON FUNCTION sayso.erase(uuid) FROM PUBLIC;

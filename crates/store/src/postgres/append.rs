@@ -27,8 +27,17 @@ impl HomeLog {
         // Whoever asked them in: nothing of another home is stored as this one's.
         let strangers: BTreeSet<usize> =
             events.iter().enumerate().filter(|(_, w)| w.home != self.home).map(|(place, _)| place).collect();
-        let mut fresh = self.insert(&mut tx, last, &appended::first(&events, &strangers)).await?;
-        let stored = contents(&mut tx, self.home, &appended::known(&events, &fresh)).await?;
+        let first = appended::first(&events, &strangers);
+        // Nobody else adds to this home until the commit: what is not there now is new.
+        let ids: Vec<EventId> = first.iter().map(|w| w.id).collect();
+        let mut stored = contents(&mut tx, self.home, &ids).await?;
+        let new: Vec<&Written> = first.into_iter().filter(|w| !stored.contains_key(&w.id)).collect();
+        self.insert(&mut tx, last, &new).await?;
+        let mut fresh: BTreeSet<EventId> = new.iter().map(|w| w.id).collect();
+        if new.len() < events.len() {
+            // Some may be here for the second time.
+            stored.extend(new.iter().map(|w| (w.id, w.json.clone())));
+        }
         let outcomes = appended::outcomes(&events, &strangers, &mut fresh, &stored);
         if whole && let Some(why) = appended::in_the_way(&events, &outcomes) {
             tx.rollback().await.map_err(told)?;
@@ -38,32 +47,26 @@ impl HomeLog {
         Ok(outcomes)
     }
 
-    /// Stores the events whose id is not there yet, after the place `last`; answers which those were.
+    /// Stores events that are not there yet, at the places after `last`.
     async fn insert(
         &self,
         tx: &mut Transaction<'static, Postgres>,
         last: i64,
         events: &[&Written],
-    ) -> Result<BTreeSet<EventId>, StoreError> {
+    ) -> Result<(), StoreError> {
         if events.is_empty() {
-            return Ok(BTreeSet::new());
+            return Ok(());
         }
         let ids: Vec<Uuid> = events.iter().map(|w| w.id.0).collect();
         let kinds: Vec<&str> = events.iter().map(|w| w.kind.as_str()).collect();
         let amends: Vec<Option<Uuid>> = events.iter().map(|w| w.amends.map(|of| of.0)).collect();
         let contents: Vec<&str> = events.iter().map(|w| w.json.as_str()).collect();
-        let new: Vec<Uuid> = sqlx::query_scalar(
-            "WITH brought AS ( \
-                 SELECT * FROM unnest($3::uuid[], $4::text[], $5::uuid[], $6::text[]) WITH ORDINALITY \
-                     AS b (id, kind, amends, content, place) \
-                 WHERE NOT EXISTS (SELECT 1 FROM sayso.event e WHERE e.home = $1 AND e.id = b.id) \
-             ), stored AS ( \
-                 INSERT INTO sayso.event (home, seq, id, kind, amends, content) \
-                 SELECT $1, $2 + row_number() OVER (ORDER BY place), id, kind, amends, content FROM brought \
-                 RETURNING id \
-             ), counted AS ( \
-                 UPDATE sayso.home SET last = $2 + (SELECT count(*) FROM stored) WHERE id = $1 \
-             ) SELECT id FROM stored",
+        sqlx::query(
+            "WITH counted AS (UPDATE sayso.home SET last = $2 + cardinality($3::uuid[]) WHERE id = $1) \
+             INSERT INTO sayso.event (home, seq, id, kind, amends, content) \
+             SELECT $1, $2 + place, id, kind, amends, content \
+             FROM unnest($3::uuid[], $4::text[], $5::uuid[], $6::text[]) WITH ORDINALITY \
+                 AS new (id, kind, amends, content, place)",
         )
         .bind(self.home.0)
         .bind(last)
@@ -71,9 +74,9 @@ impl HomeLog {
         .bind(kinds)
         .bind(amends)
         .bind(contents)
-        .fetch_all(&mut **tx)
+        .execute(&mut **tx)
         .await
-        .map_err(told)?;
-        Ok(new.into_iter().map(EventId).collect())
+        .map(drop)
+        .map_err(told)
     }
 }

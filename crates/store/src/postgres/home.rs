@@ -18,7 +18,7 @@ pub(crate) const READ_PATIENCE: Duration = Duration::from_secs(5);
 pub(crate) const WRITE_PATIENCE: Duration = Duration::from_secs(20);
 /// Before it is tried again: at first, and at most.
 const FIRST_PAUSE: Duration = Duration::from_millis(20);
-const LONGEST_PAUSE: Duration = Duration::from_secs(1);
+const LONGEST_PAUSE: Duration = Duration::from_millis(300);
 
 /// Rows read at a time.
 const PAGE: i64 = 4_096;

@@ -2,6 +2,7 @@
 
 mod append;
 mod blobs;
+mod erased;
 mod faults;
 pub(crate) mod home;
 mod prepare;

@@ -2,6 +2,7 @@
 
 use crate::error::StoreError;
 use crate::log::Log;
+use crate::postgres::erased::Ears;
 use crate::postgres::faults::told;
 use crate::postgres::home::{HomeLog, READ_PATIENCE, WRITE_PATIENCE, tried};
 use crate::postgres::prepare;
@@ -40,6 +41,7 @@ impl Database {
 pub struct Server {
     pool: PgPool,
     stories: Arc<Stories>,
+    _ears: Arc<Ears>,
 }
 
 impl std::fmt::Debug for Server {
@@ -69,14 +71,16 @@ impl Server {
             .max_connections(database.connections)
             .acquire_timeout(Duration::from_secs(5))
             .after_connect(|db, _| Box::pin(async move { db.execute(SET_UP).await.map(drop) }))
-            .connect_with(serving)
+            .connect_with(serving.clone())
             .await
             .map_err(told)?;
         let safe: String = sqlx::query_scalar("SHOW fsync").fetch_one(&pool).await.map_err(told)?;
         if safe != "on" {
             tracing::warn!("The database runs with fsync off: a power cut may take events that were acknowledged.");
         }
-        Ok(Self { pool, stories: Arc::new(Stories::up_to(database.most_story_bytes)) })
+        let stories = Arc::new(Stories::up_to(database.most_story_bytes));
+        let ears = Arc::new(Ears::open(serving, pool.clone(), &stories));
+        Ok(Self { pool, stories, _ears: ears })
     }
 
     /// Makes room for a home that begins here, and opens it; one that is here already is opened.
@@ -120,8 +124,8 @@ impl Server {
         Ok(ids.into_iter().map(HomeId).collect())
     }
 
-    /// Removes all of a home, for good: its events, recordings and snapshot, and its story from the memory of this
-    /// program. What is brought of it later answers [`StoreError::HomeLeft`]. Doing it twice changes nothing.
+    /// Removes all of a home, for good: its events, recordings and snapshot, and its story from the memory of
+    /// every program that serves. What is brought of it later answers [`StoreError::HomeLeft`]. Doing it twice changes nothing.
     ///
     /// # Errors
     /// [`StoreError::NoSuchHome`] where it is not here; [`StoreError::Unreachable`] and others: it may be done by then.
