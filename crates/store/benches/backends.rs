@@ -24,11 +24,6 @@ fn ms(d: Duration) -> f64 {
     d.as_secs_f64() * 1_000.0
 }
 
-fn now_resident() -> f64 {
-    let pages = std::fs::read_to_string("/proc/self/statm").unwrap_or_default();
-    pages.split(' ').nth(1).and_then(|n| n.parse::<f64>().ok()).unwrap_or(0.0) * 4_096.0
-}
-
 /// One event a call from so many callers, each on the store it is given, `each` times.
 async fn load(name: &str, stores: &[(Store, HomeId)], callers: usize, each: usize) {
     let number = Arc::new(AtomicU64::new(0));
@@ -110,18 +105,16 @@ async fn stories(cluster: &Cluster, count: usize) {
         cluster.crash();
         cluster.up();
         let server = Server::open(&cluster.database("postgres")).await.unwrap();
-        let before = now_resident();
         let cold = Instant::now();
         let store = server.home(home);
         let story = store.story(home).await.unwrap();
         let cold = cold.elapsed();
-        let bytes = (now_resident() - before) / count as f64;
         let warm = Instant::now();
         for _ in 0..100 {
             store.story(home).await.unwrap();
         }
         println!(
-            "story of {count}, server, {with}: cold {:.1} ms, warm {:.3} ms; {bytes:.0} bytes an event",
+            "story of {count}, server, {with}: cold {:.1} ms, warm {:.3} ms",
             ms(cold),
             ms(warm.elapsed()) / 100.0
         );

@@ -17,7 +17,7 @@ use tokio::task::{JoinHandle, spawn_blocking};
 const ANEW: usize = 20_000;
 /// More than this, and they are added on a thread where no other task waits.
 const ASIDE: usize = 200;
-/// What an event takes in a story, in bytes; measured by `cargo bench -p sayso-store --bench backends`.
+/// What an event takes in a story, in bytes, about: an estimate, to bound what all stories take together.
 const EVENT_BYTES: usize = 1_100;
 /// What the stories of a notebook in a folder may take, in bytes.
 pub(crate) const MOST_STORY_BYTES: usize = 1 << 30;
