@@ -9,7 +9,7 @@ use sayso_advisor::generalise::Setting;
 use sayso_advisor::stuck::Weighed;
 use sayso_methods::learning::curve::LearningCurve;
 use sayso_model::Day;
-use sayso_wording::advice::{bearing, because, cause};
+use sayso_wording::advice::{bearing, because, cause, change};
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of, tests_of};
 use sayso_wording::evidence::{chance, sentence, waited};
 use sayso_wording::figures::{estimate, finding};
@@ -33,7 +33,7 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
             ul { @for b in &e.standing.because { li { (because(locale, name, b)) } } }
             @if !e.standing.would_change.is_empty() {
                 p { (say!(locale, today::change_our_mind)) }
-                ul { @for b in &e.standing.would_change { li { (because(locale, name, b)) } } }
+                ul { @for c in &e.standing.would_change { li { (change(locale, name, c)) } } }
             }
         }
         div data-part="figures" { @if !e.standing.closing { (claim(page, e)) } (measured(page, e)) }
