@@ -4,6 +4,7 @@
 use sayso_advisor::good::Good;
 use sayso_advisor::hint::Hint;
 use sayso_advisor::steps::Step;
+use sayso_advisor::stuck::Cause;
 use sayso_advisor::today::{Next, Today, today};
 use sayso_advisor::{Act, Because, Case, stages};
 use sayso_model::{
@@ -63,6 +64,17 @@ fn every_word_of_the_demo_has_one_step_and_the_plan_agrees() {
     assert_eq!(found.steps.iter().map(|s| s.word.word).collect::<Vec<_>>(), words);
     checked(&found);
     assert!(matches!(found.next, Next::Session { .. }));
+    // A word that went well for being pressed more is not one that is kept away from.
+    let more = found.went_well.iter().filter_map(|g| match g {
+        Good::MorePresses { word, .. } => Some(word.word),
+        _ => None,
+    });
+    let more: Vec<_> = more.collect();
+    assert!(!more.is_empty(), "{:?}", found.went_well);
+    for step in found.steps.iter().filter(|s| more.contains(&s.word.word)) {
+        let away = |act: &Act| matches!(act, Act::Mend { cause: Cause::Avoided, .. });
+        assert!(!away(&step.advice.act) && !step.also.iter().any(|a| away(&a.act)), "{step:?}");
+    }
 }
 
 #[test]

@@ -134,6 +134,7 @@ because-showings-a-day = Gezeigt in { $days } Tagen: { $rate } (Grenze { $bar } 
 because-delay = Vom Drücken bis zum Geben, die Mitte: { $seconds } (Grenze { $bar }).
 because-near = Blicke, Streifen und eigenes Drücken an diesem Knopf: { $share }. Vom Zeigen hatte er { $expected }.
 because-too-few-hours = Zu wenige Sitzungen zu verschiedenen Tageszeiten.
+because-comes-more = Eigene Drücke darauf in sieben Tagen: { $now }; in den vier Wochen davor: { $before }. Mehr, als der Zufall erlaubt.
 because-uneasy-hours = Von { $from } bis { $to } machte { $name } { $here } mit, zu anderen Zeiten { $elsewhere }. Mit spätem Kommen, Weggehen und Zeichen { $p } (berichtigt fürs Aussuchen der Stunden), letzte { $days } Tage.
 because-too-few-days = Zu wenige Tage, um eine Änderung zu sehen.
 because-late-fall = Mitgemacht in den letzten { $days } Tagen: { $lately }; davor: { $before }. Mit spätem Kommen, Weggehen, Zeichen, eigenem Drücken und Nehmen { $p } (berichtigt fürs Aussuchen des Tages). Gesundheit zeigen die Aufzeichnungen nicht: Wirkt etwas seltsam, frage eine Tierarztpraxis.

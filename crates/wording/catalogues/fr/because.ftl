@@ -130,6 +130,7 @@ because-showings-a-day = Démonstrations en { $days } jours : { $rate } (seuil {
 because-delay = De l’appui au don, le milieu : { $seconds } (seuil { $bar }).
 because-near = Regards, frôlements et appuis spontanés vers ce bouton : { $share }. Il avait { $expected } des démonstrations.
 because-too-few-hours = Trop peu de séances à des heures différentes.
+because-comes-more = Appuis spontanés dessus en sept jours : { $now } ; dans les quatre semaines d’avant : { $before }. Plus que le hasard ne le permet.
 because-uneasy-hours = De { $from } à { $to } { $name } a participé { $here }, à d’autres heures { $elsewhere }. Avec les retards, départs et signes, { $p } (corrigé du choix des heures), { $days } derniers jours.
 because-too-few-days = Trop peu de jours pour voir un changement.
 because-late-fall = Participé les { $days } derniers jours : { $lately } ; avant : { $before }. Avec les retards, départs, signes, appuis spontanés et prises, { $p } (corrigé du choix du jour). Les notes ne montrent pas la santé : si quelque chose semble bizarre, consulte un vétérinaire.

@@ -134,6 +134,7 @@ because-showings-a-day = Demonstrações em { $days } dias: { $rate } (limite { 
 because-delay = Do aperto à entrega, o meio: { $seconds } (limite { $bar }).
 because-near = Olhares, esbarrões e apertos próprios neste botão: { $share }. Teve { $expected } das demonstrações.
 because-too-few-hours = Poucas sessões em horas diferentes do dia.
+because-comes-more = Apertos próprios nele em sete dias: { $now }; nas quatro semanas antes: { $before }. Mais do que o acaso permite.
 because-uneasy-hours = De { $from } a { $to } { $name } participou { $here }, em outras horas { $elsewhere }. Contando atrasos, saídas e sinais, { $p } (corrigido por escolher as horas), últimos { $days } dias.
 because-too-few-days = Poucos dias para ver uma mudança.
 because-late-fall = Participou nos últimos { $days } dias: { $lately }; antes: { $before }. Contando atrasos, saídas, sinais, apertos próprios e o aceito, { $p } (corrigido por escolher o dia). Os registros não mostram saúde: se algo parecer estranho, consulte um veterinário.

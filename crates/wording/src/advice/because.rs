@@ -226,6 +226,7 @@ fn cause(l: &Locale, name: &str, fact: &Because) -> String {
         Because::Near { share, expected } => {
             say!(l, because::near, share = figure(share), expected = l.percent(*expected))
         }
+        Because::ComesMore { now, before } => say!(l, because::comes_more, now = *now, before = *before),
         Because::TooFewHours => say!(l, because::too_few_hours),
         Because::UneasyHours { from, to, here, elsewhere, p, days } => say!(
             l,
