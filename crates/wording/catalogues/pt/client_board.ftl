@@ -33,7 +33,7 @@ client-board-end-session = Terminar a sessão
 client-board-at-ease = { $name } está à vontade: continuar
 client-board-came-back = { $name } voltou por conta própria
 client-board-all-saved = Tudo salvo
-client-board-waiting-to-send = { $n } por enviar
+client-board-waiting-to-send = { $n } a enviar
 client-board-no-answer = O caderno não responde.
 client-board-safe-later = { $why } { $n ->
     [one] { $n } a salvo aqui, enviado depois

@@ -44,7 +44,7 @@ days-presses-a-day = apertos por dia
 days-no-presses = Nenhum aperto próprio neste tempo.
 days-too-few-presses = Apertos próprios de menos para comparar (n = { $n }).
 days-most = Mais: { $which }, { $rate }; { $n } apertos próprios ao todo.
-days-outstanding = { $which } destaca-se: { $ratio } vezes as outras ({ $p } ajustado).
+days-outstanding = { $which } se destaca: { $ratio } vezes as outras ({ $p } ajustado).
 days-asleep = As horas em que ninguém nunca anotou um aperto contam como sono ou ausência: não são um achado, e nenhuma outra hora é comparada com elas.
 days-trust = { $bursts ->
     [yes] Os apertos vêm em rajadas, ou em dias bons e ruins: as contagens variam { $times } vezes o que variariam apertos isolados. Estes intervalos, e o que se destaca, levam isso em conta.

@@ -74,8 +74,11 @@ evidence-stage = Etapa: { $stage }
 evidence-figures-point = Os números apontam para { $stage }.
 evidence-invitations = Convites
 evidence-no-curve = Curva de aprendizagem: { $why }.
-evidence-waiting = Tempo até apertar, o valor do meio: { $median }. Os convites sem toque contam até o fim da espera (Kaplan–Meier).
-evidence-waiting-open = não se alcança: poucos demais tiveram um toque durante a espera (n = { $n })
+evidence-waiting = Tempo até apertar, o valor do meio: { $median }. Os convites sem aperto contam até o fim da espera (Kaplan–Meier).
+evidence-waiting-open = não se alcança: poucos demais tiveram um aperto durante a espera ({ $n ->
+    [one] { $n } convite
+   *[other] { $n } convites
+})
 evidence-showings-presses = Demonstrações e apertos próprios
 evidence-showings-a-day = Demonstrações por dia
 evidence-showings = demonstrações

@@ -1,6 +1,6 @@
 lacking-few = { $needed ->
     [1] é preciso pelo menos um valor
-   *[other] são precisos pelo menos { $needed } valores
+   *[other] são necessários pelo menos { $needed } valores
 }; { $got ->
     [0] não há nenhum
     [1] há um

@@ -1,6 +1,6 @@
 patterns-of-animal = Padrões: { $name }
 patterns-no-animal = Não existe esse animal.
-patterns-intro = O que se vê nos apertos e escolhas próprios de { $name }, e o que não mostra. { $link } conta o que aconteceu quando. Olham-se os últimos { $days } dias.
+patterns-intro = O que se vê nos apertos e escolhas próprios de { $name }, e o que não mostra. { $link } conta o que aconteceu quando. São olhados os últimos { $days } dias.
 patterns-days = Dias
 patterns-pace = Os apertos crescem ou diminuem?
 patterns-no-press = Ainda nenhum aperto próprio.
