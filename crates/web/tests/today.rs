@@ -50,6 +50,8 @@ async fn a_new_notebook_has_six_steps_and_one_next_thing() {
     assert_eq!(page.text.matches("class=\"button primary").count(), 1, "one next thing: {}", page.text);
     let next = rest.split("href=\"").nth(1).and_then(|s| s.split('"').next()).unwrap();
     assert_eq!(next, links[0], "the next thing is the first step that is not done");
+    assert_eq!(page.text.matches("much food").count(), 1, "the food is told once: {}", page.text);
+    page.says("How much food may").does_not_say("no weight of");
     // The step done, the next one stands there.
     home.post(next, &[("weight_kg", "12"), ("life_stage", "neutered_adult")]).await.kept();
     let page = home.page(&today).await;

@@ -28,11 +28,15 @@ const FEWEST_LINES: usize = 1;
 /// The page below its heading.
 pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
+    // The way to the first words has its own next step; a second one beside it would say something else.
+    let on_the_way = today.steps.is_empty() && matches!(today.next, Next::SetUp { .. } | Next::TestLikes { .. });
+    // What the way tells is not told again below it.
+    let later: Vec<&Advice> = today.later.iter().filter(|a| !(on_the_way && a.topic == Topic::SetUp)).collect();
+    let food = !(on_the_way && today.ration.refusal.is_some() && today.ration.feeds == 0);
     html! {
         (log::ahead(page))
         @for w in &today.welfare { (welfare(page, w)) }
-        // The way to the first words has its own next step; a second one beside it would say something else.
-        @if today.steps.is_empty() && matches!(today.next, Next::SetUp { .. } | Next::TestLikes { .. }) {
+        @if on_the_way {
             div data-test="next" { (set_up(page, &page.card)) }
         } @else { (next(page, today)) }
         (words(page, today))
@@ -42,10 +46,12 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
                 ul.short { @for good in today.went_well.iter().take(GOOD) { li { (words_of::good(l, name, good)) } } }
             }
         }
-        section data-test="later" {
-            h2 { (say!(l, today::later)) }
-            @for a in &today.later { (later(page, a)) }
-            (ration(page, &today.ration))
+        @if food || !later.is_empty() {
+            section data-test="later" {
+                h2 { (say!(l, today::later)) }
+                @for a in later { (self::later(page, a)) }
+                @if food { (ration(page, &today.ration)) }
+            }
         }
     }
 }
