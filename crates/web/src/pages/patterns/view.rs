@@ -73,7 +73,7 @@ fn weeks(locale: &Locale, together: &Pace) -> Markup {
         .map(|(i, n)| {
             let ago = last - 1 - i;
             let name = say!(locale, patterns::week_ago, ago = ago);
-            Bar { tick: format!("\u{2212}{ago}"), name, value: *n as f64, interval: None, n: None }
+            Bar { tick: locale.number(-(ago as f64), 0), name, value: *n as f64, interval: None, n: None }
         })
         .collect();
     let by_week = say!(locale, patterns::by_week_told, n = together.presses, days = together.days);
