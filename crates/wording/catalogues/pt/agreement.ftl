@@ -47,7 +47,7 @@ agreement-sentence = { $alike ->
     [chance] Poderia ser só acaso.
    *[other] Quanto isso vai além do acaso ainda não se pode julgar.
 }
-agreement-sentence-nothing = Nada foi pontuado por duas pessoas, então nada se pode dizer da concordância (n = 0).
+agreement-sentence-nothing = Nada foi pontuado por duas pessoas, então nada se pode dizer da concordância.
 agreement-scored-alike = Pontuado igual
 agreement-kappa = Kappa de Cohen
 agreement-alpha = Alfa de Krippendorff

@@ -54,8 +54,11 @@ command-listen-presses-heard = { $n ->
    *[other] { $n } apertos ouvidos
 } em { $minutes } minutos.
 command-listen-logged = Destes, anotados: { $n }; já estavam no registro: { $known }.
-command-listen-slowed = “{ $word }” está { $slowed } mais lenta (erro padrão { $error }, n = { $n } apertos; probabilidade de ficar mais lenta do que botões bons: { $probability }): a pilha pode estar acabando.
-command-listen-never = Nunca ouvidas (outras palavras: n = { $n }): { $words }. Talvez ninguém as tenha apertado; também pode ser uma pilha gasta ou uma gravação velha.
+command-listen-slowed = “{ $word }” está { $slowed } mais lenta (erro padrão { $error }, { $n } apertos; probabilidade de ficar mais lenta do que botões bons: { $probability }): a pilha pode estar acabando.
+command-listen-never = Nunca ouvidas (outras palavras: { $n ->
+    [1] uma vez
+   *[other] { $n } vezes
+}): { $words }. Talvez ninguém as tenha apertado; também pode ser uma pilha gasta ou uma gravação velha.
 command-listen-home = Casa
 command-listen-begun = Um caderno novo foi começado em { $folder }. As horas estão em UTC até a página Pessoas indicar um fuso horário.
 command-listen-added = “{ $word }” é uma palavra nova deste caderno.

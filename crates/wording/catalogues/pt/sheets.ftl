@@ -111,7 +111,10 @@ sheets-open-checks = Se { $name } entende uma palavra, esta folha não decide: {
    *[other] { $checks } ensaios
 } de verificações planejadas, que se leem na página Evidências.
 sheets-open-word = Como se responde a “{ $word }” ao convidar.
-sheets-open-little = Pouco sobre “{ $word }” ao convidar (n = { $n }).
+sheets-open-little = Pouco sobre “{ $word }” ao convidar ({ $n ->
+    [1] uma vez
+   *[other] { $n } vezes
+}).
 sheets-open-sessions = Com que vontade { $name } participa: nenhuma sessão anotada neste período.
 sheets-open-likes = Do que { $name } mais gosta: não houve nenhum teste de gostos.
 

@@ -8,7 +8,7 @@ today-take-care = { $care } { $what }
 today-change-our-mind = Mudaríamos de opinião se:
 today-records = os registros
 today-also = O que também vale:
-today-best-time = Melhor hora até agora: das { $from } às { $to }, juntou-se { $joined }.
+today-best-time = Melhor hora até agora: das { $from } às { $to }. Participou então: { $joined }.
 today-shown-today = “{ $word }” { $times ->
     [0] ainda não foi mostrada hoje.
     [one] foi mostrada uma vez hoje.

@@ -6,7 +6,7 @@ use crate::rich;
 use maud::{Markup, html};
 use sayso_advisor::estimate::TOO_EARLY;
 use sayso_advisor::patterns::{Hours, LOOKS_BACK_DAYS, Order, Pace, Patterns, PhaseLine, Slips};
-use sayso_wording::figures::{estimate, finding};
+use sayso_wording::figures::{self, finding};
 use sayso_wording::{Locale, patterns as told, say};
 
 /// The page below its heading.
@@ -123,8 +123,8 @@ fn drawn(locale: &Locale, line: &PhaseLine) -> Markup {
         locale,
         patterns::line_told,
         what = told::changes(locale, &line.what),
-        before = estimate(locale, &line.before),
-        after = estimate(locale, &line.after)
+        before = figures::told(locale, &line.before),
+        after = figures::told(locale, &line.after)
     );
     phases(
         locale,

@@ -14,6 +14,7 @@ use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
 use sayso_advisor::{Advice, Topic};
 use sayso_wording::advice as words_of;
+use sayso_wording::figures::finding;
 use sayso_wording::say;
 
 /// Words with a line of their own; more are folded, those that do not get on first.
@@ -134,9 +135,9 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
             ul {
                 li { (words_of::length(l, &plan.minutes_from)) }
                 @if let Some(best) = plan.times.first() {
-                    li { (say!(l, today::best_time, from = l.hour(best.from), to = l.hour(best.to), joined = l.estimate(&best.joining))) }
+                    li { (say!(l, today::best_time, from = l.hour(best.from), to = l.hour(best.to), joined = finding(l, &best.joining))) }
                 }
-                li { (say!(l, today::joining)) ": " (l.estimate(&today.joining)) }
+                li { (say!(l, today::joining)) ": " (finding(l, &today.joining)) }
                 @for w in &plan.words { li { (say!(l, today::shown_today, word = &w.word.says, times = w.today)) } }
             }
             @for c in &plan.cautions { (caution(page, &words_of::caution(l, name, *c))) }
