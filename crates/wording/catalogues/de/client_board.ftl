@@ -62,7 +62,6 @@ client-board-who = Wer bist du?
 client-board-rest-today = Heute Ruhe. Es gab starke Zeichen. Beantworte weiter, was gedrückt wird; zeige an einem anderen Tag.
 client-board-watch-chewing = Achte auf Kauen: Batterien und kleine Teile sind gefährlich. { $battery } Halte den Ton leise und hör auf, wenn { $name } erschrickt.
 client-board-room = Raum, wenn nicht der übliche
-client-board-no-words = Auf diesem Brett ist noch kein Wort. Füge zuerst eines unter Wörter hinzu.
 client-board-start = Mit dem Zeigen beginnen
 client-board-start-anyway = Trotzdem beginnen…
 client-board-rest-better = Heute ist Ruhe besser

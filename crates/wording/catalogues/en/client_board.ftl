@@ -63,7 +63,6 @@ client-board-who = Who are you?
 client-board-rest-today = Rest today. Strong signs were seen. Go on answering presses; show another day.
 client-board-watch-chewing = Watch for chewing: batteries and small parts are dangerous. { $battery } Keep the sound soft, and stop if { $name } startles.
 client-board-room = Room, if not the usual
-client-board-no-words = There are no words on this board yet. Add one under Words first.
 client-board-start = Start showing
 client-board-start-anyway = Start all the same…
 client-board-rest-better = Rest is better today

@@ -69,7 +69,6 @@ client-board-who = ¿Quién eres?
 client-board-rest-today = Hoy, descanso. Se vieron señales fuertes. Sigue respondiendo a las pulsaciones; muestra otro día.
 client-board-watch-chewing = Vigila que no muerda: las pilas y las piezas pequeñas son peligrosas. { $battery } Mantén el sonido bajo y para si { $name } se asusta.
 client-board-room = Cuarto, si no es el de siempre
-client-board-no-words = Aún no hay palabras en este tablero. Añade una en Palabras.
 client-board-start = Empezar a mostrar
 client-board-start-anyway = Empezar de todos modos…
 client-board-rest-better = Hoy es mejor descansar

@@ -65,7 +65,6 @@ client-board-who = Qui es-tu ?
 client-board-rest-today = Repos aujourd’hui. Des signes forts ont été vus. Continue à répondre aux appuis ; montre un autre jour.
 client-board-watch-chewing = Surveille le mâchonnement : piles et petites pièces sont dangereuses. { $battery } Garde le son doux et arrête si { $name } sursaute.
 client-board-room = Pièce, si ce n’est pas l’habituelle
-client-board-no-words = Il n’y a pas encore de mot sur ce tableau. Ajoutes-en un sous Mots.
 client-board-start = Commencer à montrer
 client-board-start-anyway = Commencer quand même…
 client-board-rest-better = Le repos vaut mieux aujourd’hui

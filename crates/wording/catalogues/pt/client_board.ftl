@@ -33,7 +33,7 @@ client-board-end-session = Terminar a sessão
 client-board-at-ease = { $name } está à vontade: continuar
 client-board-came-back = { $name } voltou por conta própria
 client-board-all-saved = Tudo salvo
-client-board-waiting-to-send = { $n } por enviar
+client-board-waiting-to-send = { $n } a enviar
 client-board-no-answer = O caderno não responde.
 client-board-safe-later = { $why } { $n ->
     [one] { $n } a salvo aqui, enviado depois
@@ -69,7 +69,6 @@ client-board-who = Quem é você?
 client-board-rest-today = Hoje, descanso. Sinais fortes foram vistos. Continue respondendo aos apertos; mostre em outro dia.
 client-board-watch-chewing = Vigie se rói: pilhas e peças pequenas são perigosas. { $battery } Mantenha o som baixo e pare se { $name } se assustar.
 client-board-room = Cômodo, se não for o habitual
-client-board-no-words = Ainda não há palavras neste quadro. Adicione uma em Palavras.
 client-board-start = Começar a mostrar
 client-board-start-anyway = Começar mesmo assim…
 client-board-rest-better = Hoje é melhor descansar
