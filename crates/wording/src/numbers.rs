@@ -118,7 +118,7 @@ mod tests {
                 (l.number(-3.0, 0), l.number(-0.4, 0), l.number(0.0, 0)),
                 ("\u{2212}3".into(), "0".into(), "0".into())
             );
-            let said = say!(l, today::food_left, left = l.number(-5.0, 0), of = 3);
+            let said = say!(&l, today::food_left, left = l.number(-5.0, 0), of = 3);
             assert!(said.contains("\u{2212}5") && !said.contains('-'), "{said}");
         }
     }

@@ -186,8 +186,8 @@ client-board-too-few = { $n ->
 } hoy: muy pocos
 client-board-round-short = Esa ronda se cortó. Cuenta poco; eso es todo.
 client-board-round-done = La ronda de { $n } está hecha.
-client-board-needs-two = Un sorteo necesita dos palabras a las que «Hoy» invita, cada una con su cosa a mano. Aquí: { $list }.
-client-board-needs-two-food = Un sorteo necesita dos palabras a las que «Hoy» invita, cada una con su cosa a mano. La comida de hoy casi se ha acabado.
+client-board-needs-two = Un sorteo necesita dos palabras a las que hoy se puede invitar, cada una con su cosa a mano. Aquí: { $list }.
+client-board-needs-two-food = Un sorteo necesita dos palabras a las que hoy se puede invitar, cada una con su cosa a mano. La comida de hoy casi se ha acabado.
 client-board-none-yet = ninguna aún
 client-board-round-of = Una ronda de { $n }. ¿Qué hay a mano ahora? De ello el cuaderno sortea lo que ofreces.
 client-board-to-hand = A mano ahora

@@ -186,8 +186,8 @@ client-board-too-few = { $n ->
 } hoje: poucos
 client-board-round-short = Essa rodada foi encurtada. Conta pouco; é só isso.
 client-board-round-done = A rodada de { $n } está feita.
-client-board-needs-two = Um sorteio precisa de duas palavras para as quais “Hoje” convida, cada uma com a coisa à mão. Aqui: { $list }.
-client-board-needs-two-food = Um sorteio precisa de duas palavras para as quais “Hoje” convida, cada uma com a coisa à mão. A comida de hoje está quase no fim.
+client-board-needs-two = Um sorteio precisa de duas palavras para as quais hoje se pode convidar, cada uma com a coisa à mão. Aqui: { $list }.
+client-board-needs-two-food = Um sorteio precisa de duas palavras para as quais hoje se pode convidar, cada uma com a coisa à mão. A comida de hoje está quase no fim.
 client-board-none-yet = nenhuma ainda
 client-board-round-of = Uma rodada de { $n }. O que há à mão agora? Disso o caderno sorteia o que você oferece.
 client-board-to-hand = À mão agora

@@ -155,7 +155,7 @@ fn a_date_with_a_full_stop_ends_its_sentence_without_a_second_one() {
             let day: sayso_model::Day = format!("2026-{month:02}-26").parse().unwrap();
             let day = l.weekday_date(day);
             let said =
-                crate::say!(l, because::lasting_guarding, name = "Bo", count = 1, days = 28, last = "x", day = &day);
+                crate::say!(&l, because::lasting_guarding, name = "Bo", count = 1, days = 28, last = "x", day = &day);
             assert!(said.ends_with('.') && !said.ends_with(".."), "{said}");
             stops += usize::from(day.ends_with('.'));
         }
