@@ -14,7 +14,7 @@ fn invited(story: &Story) -> (AnimalId, Vec<WordCard>) {
     let now = story.ledger().all().map(|e| e.happened_at).max().unwrap();
     let case = sayso_advisor::Case::new(story, who, now);
     let today = sayso_advisor::today::today(&case).expect("an animal");
-    let drawn = |w: &&WordCard| !w.closing && w.reward.is_some() && today.invites(w.word);
+    let drawn = |w: &&WordCard| !w.closing && w.reward.is_some() && today.may_invite(w.word);
     (who, story.words_of(who).into_iter().filter(drawn).cloned().collect())
 }
 

@@ -25,6 +25,7 @@ mod phone;
 mod pictures;
 mod recorder;
 mod secure;
+mod served;
 #[path = "../../crates/listen/tests/common/mod.rs"]
 mod sounds;
 mod tour;

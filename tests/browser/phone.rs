@@ -298,3 +298,41 @@ async fn a_strong_sign_moves_no_pad_and_rest_comes_before_a_session() {
     browser.close().await;
     assert!(notices > 0, "the demo has agreed swaps");
 }
+
+/// Words of headings, buttons and names of figures that a line ends within, without a hyphen. What is drawn for screen readers
+/// only has no width.
+const BROKEN_WORDS: &str = r"
+const out = [];
+document.querySelectorAll('details').forEach((d) => (d.open = true));
+const names = 'h1, h2, h3, dt, th, button, a.button, summary, label, legend, caption';
+const walker = document.createTreeWalker(document.querySelector('main'), NodeFilter.SHOW_TEXT);
+for (let text = walker.nextNode(); text; text = walker.nextNode()) {
+  const of = text.parentElement.closest(names);
+  if (!of || !of.checkVisibility() || of.clientWidth <= 1 || text.parentElement.closest('.unseen, svg, .pads')) continue;
+  for (const word of text.data.matchAll(/[\p{L}\p{N}’]{4,}/gu)) {
+    const range = document.createRange();
+    range.setStart(text, word.index);
+    range.setEnd(text, word.index + word[0].length);
+    const lines = new Set([...range.getClientRects()].filter((r) => r.width > 0.5).map((r) => Math.round(r.top)));
+    if (lines.size > 1) out.push(`${word[0]} in ${of.tagName}`);
+  }
+}
+return out;";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn no_german_word_of_a_name_or_button_is_broken_on_a_small_phone() {
+    let dir = demo_dir();
+    let about = prepared(dir.path()).await;
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(NARROW).await;
+    let pages = every_page(&browser, &server, &about).await;
+    reads(&browser, &server, "de").await;
+    let mut broken = Vec::new();
+    for page in &pages {
+        browser.goto(&server.url(page)).await;
+        let found = browser.page.execute(BROKEN_WORDS, vec![]).await.unwrap();
+        broken.extend(found.as_array().unwrap().iter().map(|word| format!("{page}: {word}")));
+    }
+    browser.close().await;
+    assert!(pages.len() > 30 && broken.is_empty(), "{} pages: {broken:#?}", pages.len());
+}

@@ -6,6 +6,7 @@ use crate::case::Case;
 use crate::cause::{Bearing, Cause, Weighed};
 use crate::ease::{late_fall, worst_hours};
 use crate::estimate::{Estimate, Unit, median};
+use crate::good::{More, more};
 use crate::observe::{Answered, own_presses, showings};
 use crate::rate::per_day;
 use sayso_listen::{ADVISED_S, LOUDNESS_APART};
@@ -132,6 +133,11 @@ pub(crate) fn avoided(case: &Case<'_>, word: WordId) -> Weighed {
     let figure = Estimate::share(near_word, near_all);
     #[allow(clippy::cast_precision_loss)]
     let expected = of_word as f64 / shown.len().max(1) as f64;
+    // Whoever comes to it more and more does not keep away from it.
+    if let Some(More { now, before, .. }) = more(case, word) {
+        let evidence = vec![Because::Near { share: figure, expected }, Because::ComesMore { now, before }];
+        return weigh(Cause::Avoided, Bearing::Against, evidence);
+    }
     // Half of its share of the showings: below that it keeps away from this button more than from the rest.
     let bearing = if expected > 0.0 && near_all > 0 {
         against_bar(&figure, Some(expected / 2.0), None)

@@ -147,18 +147,41 @@ pub fn first_words(case: &Case<'_>, language: Language) -> FirstWords {
     }
 }
 
+/// Rewards of the animal that have no word yet, each with the label it is proposed under and the word on the board that this
+/// one sounds like, if any.
+fn labelled<'a>(
+    case: &Case<'a>,
+    liked: &dyn Fn(&RewardCard) -> f64,
+    rules: &FirstWordRules,
+) -> (Vec<&'a RewardCard>, Vec<(String, Option<String>)>) {
+    let words = case.story().words_of(case.animal());
+    let taken: Vec<RewardId> = words.iter().filter_map(|w| w.reward).collect();
+    let rewards = case.story().rewards_of(case.animal()).into_iter().filter(|r| !taken.contains(&r.reward));
+    let rewards: Vec<&RewardCard> = rewards.collect();
+    let on_board: Vec<&str> = words.iter().map(|w| w.says.as_str()).collect();
+    let labels = labels(&rewards, &on_board, rules, liked);
+    (rewards, labels)
+}
+
+/// The label that a reward is proposed under, as [`first_words`] has it; for one that has a word, the first one of its name.
+#[must_use]
+pub fn label_of(case: &Case<'_>, reward: &RewardCard, language: Language) -> String {
+    let rules = FirstWordRules { language, ..FirstWordRules::default() };
+    let liking = likings(&likes(case));
+    let mean = |r: &RewardCard| liking.get(&r.reward).copied().unwrap_or(Liking::UNTESTED).mean;
+    let (rewards, labels) = labelled(case, &mean, &rules);
+    let at = rewards.iter().position(|r| r.reward == reward.reward);
+    let found = at.and_then(|i| labels.into_iter().nth(i)).map(|(label, _)| label);
+    found.or_else(|| options(reward, language).into_iter().next()).unwrap_or_default()
+}
+
 impl<'a> Known<'a> {
     fn of(case: &Case<'a>, card: &AnimalCard, rules: &FirstWordRules) -> Self {
-        let (story, animal) = (case.story(), case.animal());
         let likes = likes(case);
-        let taken: Vec<RewardId> = story.words_of(animal).iter().filter_map(|w| w.reward).collect();
-        let rewards: Vec<&RewardCard> =
-            story.rewards_of(animal).into_iter().filter(|r| !taken.contains(&r.reward)).collect();
-        let budget = ration(story, card, case.now()).budget_kcal;
+        let budget = ration(case.story(), card, case.now()).budget_kcal;
         let liking = likings(&likes);
         let liked = |r: &RewardCard| liking.get(&r.reward).copied().unwrap_or(Liking::UNTESTED);
-        let on_board: Vec<&str> = story.words_of(animal).iter().map(|w| w.says.as_str()).collect();
-        let labels = labels(&rewards, &on_board, rules, &|r| liked(r).mean);
+        let (rewards, labels) = labelled(case, &|r| liked(r).mean, rules);
         let home = AtHome::of(case);
         let given: Vec<Given> = rewards.iter().map(|r| home.given(r)).collect();
         let never: BTreeMap<RewardId, Vec<FoodCaution>> =
@@ -236,6 +259,12 @@ impl<'a> Known<'a> {
     }
 }
 
+/// Labels to choose from: what the home says for it, else those out of its name.
+fn options(reward: &RewardCard, language: Language) -> Vec<String> {
+    let named = || labels_for(reward.name.as_str(), language);
+    reward.says.as_ref().map_or_else(named, |says| vec![says.to_string()])
+}
+
 /// A label for each reward: what the home says for it, else the best one out of its name that sounds like no word on the
 /// board and like no label of a reward liked better. With each, the word on the board it still sounds like, if any.
 fn labels(
@@ -246,13 +275,7 @@ fn labels(
 ) -> Vec<(String, Option<String>)> {
     let rule: AlikeRule = rules.alike;
     let clash = |label: &str, with: &str| alike(label, with, rules.language, rule).too_alike;
-    let options: Vec<Vec<String>> = rewards
-        .iter()
-        .map(|r| match &r.says {
-            Some(says) => vec![says.to_string()],
-            None => labels_for(r.name.as_str(), rules.language),
-        })
-        .collect();
+    let options: Vec<Vec<String>> = rewards.iter().map(|r| options(r, rules.language)).collect();
     // What can only be called one thing takes its label first.
     let mut order: Vec<usize> = (0..rewards.len()).collect();
     let free_to_choose = |i: usize| options[i].len() > 1;

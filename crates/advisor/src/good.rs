@@ -5,7 +5,7 @@ use crate::case::Case;
 use crate::checks::report;
 use crate::rate::clumping;
 use sayso_methods::stats::{Count, clumped_p};
-use sayso_model::{Day, Moment, PressedBy, ProbeId, Then};
+use sayso_model::{Day, Moment, PressedBy, ProbeId, Then, WordId};
 use serde::Serialize;
 use std::collections::BTreeSet;
 
@@ -91,28 +91,40 @@ fn first_presses<'a>(case: &'a Case<'_>) -> impl Iterator<Item = Good> + 'a {
 }
 
 fn more_presses<'a>(case: &'a Case<'_>) -> impl Iterator<Item = (NamedWord, Good)> + 'a {
+    case.words().iter().filter_map(move |card| {
+        let More { now, before, p } = more(case, card.word)?;
+        let word = NamedWord::from(*card);
+        Some((word.clone(), Good::MorePresses { word, now, before, p }))
+    })
+}
+
+/// Own presses of a word this week and in the four weeks before, where this week's are more beyond chance.
+pub(crate) struct More {
+    pub(crate) now: usize,
+    pub(crate) before: usize,
+    p: f64,
+}
+
+pub(crate) fn more(case: &Case<'_>, word: WordId) -> Option<More> {
     let (week, from, now) = (case.since(WEEK), case.since(WEEK + BEFORE), case.now());
     let days = |a: Moment, b: Moment| b.seconds_since(a) / 86_400.0;
-    case.words().iter().filter_map(move |card| {
-        let own: Vec<Moment> = case
-            .presses_between(from, now)
-            .filter(|p| p.part.by == PressedBy::Animal && p.part.word == card.word)
-            .map(|p| p.at())
-            .collect();
-        // Nothing was watched for it before it was first shown.
-        let since = case.totals().of(card.word).shown.first().map_or(from, |s| s.at).max(from);
-        if since >= week {
-            return None;
-        }
-        let now_n = own.iter().filter(|at| **at >= week).count();
-        let before_n = own.iter().filter(|at| **at < week && **at >= since).count();
-        let recent = Count::new(now_n as u64, days(week, now)).ok()?;
-        let earlier = Count::new(before_n as u64, days(since, week)).ok()?;
-        let p = clumped_p(recent, earlier, clumping(own, since, now, case.zone())).ok()?;
-        let beyond = p < BEYOND_CHANCE / case.words().len() as f64 && recent.rate() > earlier.rate();
-        let word = NamedWord::from(*card);
-        beyond.then(|| (word.clone(), Good::MorePresses { word, now: now_n, before: before_n, p }))
-    })
+    let own: Vec<Moment> = case
+        .presses_between(from, now)
+        .filter(|p| p.part.by == PressedBy::Animal && p.part.word == word)
+        .map(|p| p.at())
+        .collect();
+    // Nothing was watched for it before it was first shown.
+    let since = case.totals().of(word).shown.first().map_or(from, |s| s.at).max(from);
+    if since >= week {
+        return None;
+    }
+    let now_n = own.iter().filter(|at| **at >= week).count();
+    let before_n = own.iter().filter(|at| **at < week && **at >= since).count();
+    let recent = Count::new(now_n as u64, days(week, now)).ok()?;
+    let earlier = Count::new(before_n as u64, days(since, week)).ok()?;
+    let p = clumped_p(recent, earlier, clumping(own, since, now, case.zone())).ok()?;
+    let beyond = p < BEYOND_CHANCE / case.words().len() as f64 && recent.rate() > earlier.rate();
+    beyond.then_some(More { now: now_n, before: before_n, p })
 }
 
 fn checks_passed(case: &Case<'_>) -> Vec<Good> {

@@ -119,7 +119,7 @@ impl<'c, 'a> Asked<'c, 'a> {
         }
         let sure = if s.response.n >= 10 { Sure::Fairly } else { Sure::Little };
         let mut advice = self.advice(topic, act, because, sure, Change::CalmStart);
-        advice.would_change = s.would_change.iter().map(|b| Change::Figure { figure: b.clone() }).collect();
+        advice.would_change.clone_from(&s.would_change);
         vec![advice]
     }
 }

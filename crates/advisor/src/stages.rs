@@ -1,6 +1,6 @@
 //! The stage of each word: what people set, what the figures point to, and why.
 
-use crate::advice::Because;
+use crate::advice::{Because, Change};
 use crate::called::Numbered;
 use crate::case::Case;
 use crate::causes::delay;
@@ -8,7 +8,7 @@ use crate::estimate::Estimate;
 use crate::observe::{Invitations, PressedAt, by_day};
 pub use crate::standing::{Chance, Standing};
 use crate::stuck::when_wanted;
-use crate::welfare::strained;
+use crate::welfare::{WEEK, strained};
 use sayso_methods::learning::ground::Ground;
 use sayso_methods::learning::stage::{InvitationSession, StageAdvice, StageRule, WordFigures, mastery, stage};
 use sayso_methods::understanding::rounds::{Called, Outcome, Round, word_evidence};
@@ -143,7 +143,8 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
     let (figures_say, because, would_change) = match advice {
         _ if card.closing => closes(card),
         Ok(StageAdvice { stage, because, would_change }) => {
-            (stage, because.iter().map(told).collect(), would_change.iter().map(told).collect())
+            let change = |ground: &Ground| change(ground, because.contains(ground), &rule, told);
+            (stage, because.iter().map(told).collect(), would_change.iter().map(change).collect())
         }
         // The figures are counts of one story and cannot contradict themselves; if they do, say so.
         Err(why) => (current, vec![Because::Contradiction { why: why.to_string() }], Vec::new()),
@@ -168,10 +169,24 @@ fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
     }
 }
 
+/// What would change the stage. A reason that holds now is told by what would end it.
+fn change(ground: &Ground, holds: bool, rule: &StageRule, told: impl Fn(&Ground) -> Because) -> Change {
+    match *ground {
+        Ground::Strain if holds => Change::CalmDays { days: WEEK },
+        Ground::NotPrepared => Change::CardFilled,
+        Ground::Response { .. } => Change::MoreWhenInvited { share: rule.back_share },
+        Ground::Later { .. } if holds => Change::LastsAgain { share: rule.mastery_share },
+        Ground::Later { pressed: (_, wanted), needed, .. } if wanted >= needed => {
+            Change::Fades { share: rule.mastery_share }
+        }
+        ref figure => Change::Figure { figure: told(figure) },
+    }
+}
+
 /// A word that ends sessions is no wish: it is shown, brings nothing, and no figure leads beyond that.
-fn closes(card: &WordCard) -> (Stage, Vec<Because>, Vec<Because>) {
+fn closes(card: &WordCard) -> (Stage, Vec<Because>, Vec<Change>) {
     if card.answer.is_none() {
-        return (Stage::Prepare, vec![Because::NotPrepared], vec![Because::NotPrepared]);
+        return (Stage::Prepare, vec![Because::NotPrepared], vec![Change::CardFilled]);
     }
     (Stage::Show, vec![Because::EndsSessions], Vec::new())
 }

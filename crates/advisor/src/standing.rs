@@ -1,6 +1,6 @@
 //! Where a word stands.
 
-use crate::advice::{Because, NamedWord};
+use crate::advice::{Because, Change, NamedWord};
 use crate::estimate::Estimate;
 use sayso_model::{Moment, Stage, WordId};
 use serde::Serialize;
@@ -18,8 +18,8 @@ pub struct Standing {
     pub figures_say: Stage,
     /// Why.
     pub because: Vec<Because>,
-    /// Figures that would lead on once they are met, or back.
-    pub would_change: Vec<Because>,
+    /// What would lead on, or back. Nothing that holds already.
+    pub would_change: Vec<Change>,
     /// Showings so far.
     pub showings: usize,
     /// Showings in the last seven days.

@@ -80,10 +80,12 @@ impl Today {
         }
     }
 
-    /// Whether the step of that word is to invite.
+    /// Whether that word may be invited: its step is to invite, or it is in use and nothing is to be mended. Only inviting now and then
+    /// tells whether a word lasts.
     #[must_use]
-    pub fn invites(&self, word: WordId) -> bool {
-        self.steps.iter().any(|s| s.word.word == word && s.advice.act.invites())
+    pub fn may_invite(&self, word: WordId) -> bool {
+        let open = |act: &Act| act.invites() || matches!(act, Act::Answer { .. });
+        self.steps.iter().any(|s| s.word.word == word && open(&s.advice.act))
     }
 
     /// Every advice, most important first: welfare, the steps of all words, what can wait.

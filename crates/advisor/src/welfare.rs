@@ -10,7 +10,7 @@ use sayso_model::{Day, Fact, Invitation, Moment, PressedBy, Session, SessionId, 
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Days looked back on for strong and mild signs.
-const WEEK: i32 = 7;
+pub(crate) const WEEK: i32 = 7;
 /// Days for which a growl, snap or bite, guarding and swallowing stay at the top (our own rule, on the side of caution).
 pub const LASTS_DAYS: i32 = 28;
 /// Weeks looked at for what comes back, and those with one from which it is called so (our own rule).

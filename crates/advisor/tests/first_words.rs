@@ -2,7 +2,9 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use sayso_advisor::Case;
-use sayso_advisor::first_words::{Basis, FirstWords, Liked, MEASURED_FROM, Proposed, Reason, Why, first_words};
+use sayso_advisor::first_words::{
+    Basis, FirstWords, Liked, MEASURED_FROM, Proposed, Reason, Why, first_words, label_of,
+};
 use sayso_model::facts::ideas;
 use sayso_model::*;
 use uuid::Uuid;
@@ -78,6 +80,23 @@ fn a_new_notebook_gets_cheese_tug_and_rub_and_never_the_garden() {
     // Each kind takes its own time, not one time for all.
     let seconds = |says| proposed(&words, says).seconds;
     assert!(seconds("cheese") < seconds("rub") && seconds("rub") < seconds("tug"));
+}
+
+#[test]
+fn a_reward_is_proposed_under_one_label_wherever_that_is() {
+    // "Rub" would sound like the tub, so the belly gives the name.
+    let mut rewards = walk();
+    rewards[1] = reward(12, "tub", RewardKind::Play);
+    let story = Story::from_events(home(Some(20.0), &rewards));
+    let case = Case::new(&story, ANIMAL, now());
+    let found = first_words(&case, sayso_model::Language::En);
+    let choices = found.best.iter().chain(&found.alternatives).flat_map(|c| &c.words).map(|w| (w.reward, &w.says));
+    let all: Vec<_> = choices.chain(found.left_out.iter().map(|l| (l.reward, &l.says))).collect();
+    assert!(all.iter().any(|(_, says)| *says == "belly"), "{all:?}");
+    for (id, says) in all {
+        let card = rewards.iter().find(|r| r.reward == id).unwrap();
+        assert_eq!(*says, label_of(&case, card, sayso_model::Language::En));
+    }
 }
 
 #[test]

@@ -4,6 +4,7 @@
 use sayso_advisor::good::Good;
 use sayso_advisor::hint::Hint;
 use sayso_advisor::steps::Step;
+use sayso_advisor::stuck::Cause;
 use sayso_advisor::today::{Next, Today, today};
 use sayso_advisor::{Act, Because, Case, stages};
 use sayso_model::{
@@ -63,6 +64,25 @@ fn every_word_of_the_demo_has_one_step_and_the_plan_agrees() {
     assert_eq!(found.steps.iter().map(|s| s.word.word).collect::<Vec<_>>(), words);
     checked(&found);
     assert!(matches!(found.next, Next::Session { .. }));
+}
+
+#[test]
+fn a_word_that_is_pressed_more_is_not_one_that_is_kept_away_from() {
+    let mut seen = 0;
+    for seed in 1..=4 {
+        let story = Story::from_events(sayso_sim::demo(seed, now()).events);
+        for animal in story.animals().keys() {
+            let found = today(&Case::new(&story, *animal, now())).unwrap();
+            for good in &found.went_well {
+                let Good::MorePresses { word, .. } = good else { continue };
+                let step = found.steps.iter().find(|s| s.word == *word).unwrap();
+                let away = |act: &Act| matches!(act, Act::Mend { cause: Cause::Avoided, .. });
+                assert!(!away(&step.advice.act) && !step.also.iter().any(|a| away(&a.act)), "{seed}: {step:?}");
+                seen += 1;
+            }
+        }
+    }
+    assert!(seen > 0, "some word is pressed more in its last week");
 }
 
 #[test]

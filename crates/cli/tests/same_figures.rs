@@ -124,8 +124,8 @@ async fn page_command_and_api_say_the_same_of_fifty_homes() {
                     if f["n"].as_u64().unwrap() < 5 {
                         continue;
                     }
-                    let shown =
-                        format!("{:.0}% ({:.0}% to {:.0}%, n = {})", 100.0 * value, 100.0 * low, 100.0 * high, f["n"]);
+                    let [value, low, high] = [value, low, high].map(|share| format!("{:.0}%", 100.0 * share));
+                    let shown = format!("{value} ({low} to {high}, from {} records)", f["n"]);
                     assert!(page.contains(&shown) && command.contains(&shown), "household {seed}: {figure} {shown}");
                 }
             }

@@ -1,6 +1,7 @@
 //! The stage rule: what moves a word on, what moves it back, and what must not count.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+use sayso_methods::learning::ground::Ground;
 use sayso_methods::learning::stage::{InvitationSession, Stage, StageRule, WordFigures, stage};
 
 #[test]
@@ -56,6 +57,9 @@ fn a_stage_beyond_inviting_needs_both_figures() {
     assert_eq!(at(5, 25.0), Stage::Converse);
     assert_eq!(at(5, 19.0), Stage::Invite, "right presses may still be chance");
     assert_eq!(at(1, 1.0), Stage::Invite, "it pressed every time, and was right one time in five");
+    // Own presses and mastery are there already: what is waited for is being right.
+    let waits = stage(Stage::Invite, &figures(5, 19f64.ln()), &rule).unwrap().would_change;
+    assert!(matches!(waits[..], [Ground::Right { e: (_, 20.0), .. }]), "{waits:?}");
 }
 
 /// What was mastered and is surely lost two weeks and more later goes back to inviting.

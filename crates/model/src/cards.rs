@@ -1,8 +1,10 @@
 //! Cards: versions of what things are and mean. The latest version of a card counts (by when it happened, then by id).
 
+mod board;
 mod content;
 mod picture;
 
+pub use board::*;
 pub use picture::*;
 
 use crate::id::*;
@@ -14,7 +16,6 @@ use crate::time::{Day, Zone};
 use crate::units::{Grams, Kcal, Kilograms, Probability, Seconds};
 use borsh::{BorshDeserialize, BorshSerialize};
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
 
 const fn yes() -> bool {
     true
@@ -248,6 +249,12 @@ impl RewardCard {
             active: true,
         }
     }
+
+    /// Whether the reward is for this animal.
+    #[must_use]
+    pub fn is_for(&self, animal: AnimalId) -> bool {
+        self.animals.is_empty() || self.animals.contains(&animal)
+    }
 }
 
 /// What a button says and means here, and how everyone answers it.
@@ -298,6 +305,12 @@ impl WordCard {
             active: true,
         }
     }
+
+    /// Whether the word is taught to this animal.
+    #[must_use]
+    pub fn is_for(&self, animal: AnimalId) -> bool {
+        self.animals.is_empty() || self.animals.contains(&animal)
+    }
 }
 
 /// A recording on a button.
@@ -319,56 +332,6 @@ pub struct ClipCard {
     /// False once the recording was replaced or removed.
     #[serde(default = "yes")]
     pub active: bool,
-}
-
-/// One place on the board; rows and columns count from 0.
-#[derive(
-    Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize,
-)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct Place {
-    /// Row from the top.
-    pub row: u8,
-    /// Column from the left.
-    pub column: u8,
-}
-
-/// A word at a place.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct Placed {
-    /// The word.
-    pub word: WordId,
-    /// Row from the top.
-    pub row: u8,
-    /// Column from the left.
-    pub column: u8,
-}
-
-/// A grid of rectangular places and the words on it. The latest layout counts.
-#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, BorshSerialize, BorshDeserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(deny_unknown_fields)]
-pub struct BoardLayout {
-    /// Rows, 1 to 20.
-    pub rows: u8,
-    /// Columns, 1 to 20.
-    pub columns: u8,
-    /// Words on it.
-    pub words: Vec<Placed>,
-    /// Language of the words; none where nobody chose.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub language: Option<Language>,
-}
-
-impl BoardLayout {
-    /// Row and column of each word on it.
-    #[must_use]
-    pub fn places(&self) -> BTreeMap<WordId, (u8, u8)> {
-        self.words.iter().map(|p| (p.word, (p.row, p.column))).collect()
-    }
 }
 
 /// A rule of the house, for one word or for all.

@@ -5,6 +5,7 @@
 pub mod body;
 pub mod cards;
 pub mod check;
+mod current;
 pub mod draw;
 pub mod ears;
 pub mod event;

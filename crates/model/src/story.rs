@@ -1,15 +1,13 @@
 //! The story a log tells: events as they stand, on shelves by animal and kind, in order of time.
 
 use crate::body::Press;
-use crate::cards::*;
 use crate::ears::Ears;
 use crate::event::{Event, Kind, Part, Source};
 use crate::id::*;
 use crate::ledger::{Inserted, Ledger};
 use crate::marks::Marks;
-use crate::reading::Language;
 use crate::shelf::{ByTime, Shelf, after, before};
-use crate::time::{Moment, Zone};
+use crate::time::Moment;
 use crate::twice::{SAME_PRESS_S, pairs};
 use imbl::OrdMap;
 use std::collections::{BTreeMap, BTreeSet};
@@ -256,98 +254,6 @@ impl Story {
     pub(crate) fn newest_card<'a, P: Part + 'a>(&'a self, meant: impl Fn(&P) -> bool) -> Option<&'a P> {
         self.everyones().filter(|f: &Fact<'_, P>| meant(f.part)).max_by_key(|f| (f.at(), f.id())).map(|f| f.part)
     }
-
-    /// The household's card, if it has one.
-    #[must_use]
-    pub fn home(&self) -> Option<&HomeCard> {
-        self.newest_card(|_| true)
-    }
-
-    /// The household's zone; UTC until it has a card.
-    #[must_use]
-    pub fn zone(&self) -> Zone {
-        self.home().map_or_else(Zone::utc, |card| card.zone.clone())
-    }
-
-    /// People, inactive ones included.
-    #[must_use]
-    pub fn people(&self) -> BTreeMap<PersonId, &PersonCard> {
-        self.cards(|c: &PersonCard| c.person)
-    }
-
-    /// Animals, inactive ones included.
-    #[must_use]
-    pub fn animals(&self) -> BTreeMap<AnimalId, &AnimalCard> {
-        self.cards(|c: &AnimalCard| c.animal)
-    }
-
-    /// Rewards, inactive ones included.
-    #[must_use]
-    pub fn rewards(&self) -> BTreeMap<RewardId, &RewardCard> {
-        self.cards(|c: &RewardCard| c.reward)
-    }
-
-    /// Words, inactive ones included.
-    #[must_use]
-    pub fn words(&self) -> BTreeMap<WordId, &WordCard> {
-        self.cards(|c: &WordCard| c.word)
-    }
-
-    /// Active words taught to one animal.
-    #[must_use]
-    pub fn words_of(&self, animal: AnimalId) -> Vec<&WordCard> {
-        let mut words: Vec<_> = self.words().into_values().filter(|w| w.active && w.is_for(animal)).collect();
-        words.sort_by(|a, b| a.says.cmp(&b.says).then(a.word.cmp(&b.word)));
-        words
-    }
-
-    /// Active rewards for one animal.
-    #[must_use]
-    pub fn rewards_of(&self, animal: AnimalId) -> Vec<&RewardCard> {
-        let mut rewards: Vec<_> = self.rewards().into_values().filter(|r| r.active && r.is_for(animal)).collect();
-        rewards.sort_by(|a, b| a.name.cmp(&b.name).then(a.reward.cmp(&b.reward)));
-        rewards
-    }
-
-    /// Recordings, inactive ones included.
-    #[must_use]
-    pub fn clips(&self) -> BTreeMap<ClipId, &ClipCard> {
-        self.cards(|c: &ClipCard| c.clip)
-    }
-
-    /// Rules of the house, inactive ones included.
-    #[must_use]
-    pub fn rules(&self) -> BTreeMap<RuleId, &HouseRule> {
-        self.cards(|c: &HouseRule| c.rule)
-    }
-
-    /// The board as it is now.
-    #[must_use]
-    pub fn board(&self) -> Option<&BoardLayout> {
-        self.cards(|_: &BoardLayout| ()).into_values().next()
-    }
-
-    /// The language that words are compared in: the board's, or English where none was chosen.
-    #[must_use]
-    pub fn language_of_words(&self) -> Language {
-        self.board().and_then(|board| board.language).unwrap_or(Language::En)
-    }
-}
-
-impl WordCard {
-    /// Whether the word is taught to this animal.
-    #[must_use]
-    pub fn is_for(&self, animal: AnimalId) -> bool {
-        self.animals.is_empty() || self.animals.contains(&animal)
-    }
-}
-
-impl RewardCard {
-    /// Whether the reward is for this animal.
-    #[must_use]
-    pub fn is_for(&self, animal: AnimalId) -> bool {
-        self.animals.is_empty() || self.animals.contains(&animal)
-    }
 }
 
 #[cfg(test)]
@@ -355,7 +261,7 @@ impl RewardCard {
 mod tests {
     use super::*;
     use crate::text::Note;
-    use crate::{HomeId, Remark};
+    use crate::{HomeId, Remark, Zone};
     use uuid::Uuid;
 
     fn remark(n: u128) -> Event {

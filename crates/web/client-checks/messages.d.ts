@@ -83,7 +83,6 @@ export interface Messages {
   "client-board-no-session": {};
   "client-board-no-thing": {};
   "client-board-no-word": {};
-  "client-board-no-words": {};
   "client-board-none-left": {};
   "client-board-none-yet": {};
   "client-board-not-joined": {};

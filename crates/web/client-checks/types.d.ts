@@ -1706,8 +1706,8 @@ export interface components {
             closing: boolean;
             /** @description Which. */
             id: components["schemas"]["WordId"];
-            /** @description Whether its step of today, as Today says it, is to invite. */
-            invites: boolean;
+            /** @description Whether it may be invited today: nothing speaks against it. */
+            may_invite: boolean;
             /** @description What everyone says for "not now". */
             not_now?: string | null;
             /** @description Where its picture is served, or that of what is delivered. */

@@ -13,7 +13,7 @@ async fn scores_are_compared_and_bad_ones_kept_to_be_put_right() {
     let scores = format!("Ann,Ben\n{}{}", "press,press\nbrush,brush\n".repeat(15), "press,brush\n".repeat(2));
     home.post("/agreement", &[("scores", &scores), ("scale", "names"), ("headed", "yes")])
         .await
-        .says("94% (79% to 99%, n = 32) alike")
+        .says("94% (79% to 99%, from 32 records) alike")
         .says("Krippendorff")
         .says("2 times");
     let wrong = home.post("/agreement", &[("scores", "1,2\n1,calm"), ("scale", "numbers")]).await;

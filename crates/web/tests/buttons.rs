@@ -70,7 +70,7 @@ async fn a_silent_word_and_a_tired_battery_are_told_with_why_and_caution() {
             .says("Other words were heard 19 times")
             .says("Check the battery of \u{201c}ball\u{201d}: a replay that slows down")
             .says("plays slower by 1.9% (")
-            .says("n = 39)")
+            .says("from 39 records)")
             .says("change our mind if")
             .says("battery is an emergency");
     }

@@ -50,6 +50,8 @@ async fn a_new_notebook_has_six_steps_and_one_next_thing() {
     assert_eq!(page.text.matches("class=\"button primary").count(), 1, "one next thing: {}", page.text);
     let next = rest.split("href=\"").nth(1).and_then(|s| s.split('"').next()).unwrap();
     assert_eq!(next, links[0], "the next thing is the first step that is not done");
+    assert_eq!(page.text.matches("much food").count(), 1, "the food is told once: {}", page.text);
+    page.says("How much food may").does_not_say("no weight of");
     // The step done, the next one stands there.
     home.post(next, &[("weight_kg", "12"), ("life_stage", "neutered_adult")]).await.kept();
     let page = home.page(&today).await;
@@ -95,12 +97,15 @@ async fn every_advice_on_today_has_one_button_or_is_for_elsewhere() {
 fn misleading(text: &str) -> Vec<String> {
     let words: Vec<&str> = text.split_whitespace().collect();
     let mut wrong = Vec::new();
-    for (i, n) in
-        words.windows(3).enumerate().filter(|(_, w)| w[0].ends_with('n') && w[1] == "=").map(|(i, w)| (i, w[2]))
-    {
+    let counts = words.windows(3).enumerate().filter_map(|(i, w)| match w {
+        [n, "=", count] if n.ends_with('n') => Some((i, *count)),
+        ["from", count, records] if records.starts_with("record") => Some((i, *count)),
+        _ => None,
+    });
+    for (i, n) in counts {
         let digits: String = n.chars().filter(char::is_ascii_digit).collect();
-        let before = words[i.saturating_sub(5)..=i].join(" ");
-        if digits.parse::<u32>().is_ok_and(|n| n < 5) && before.contains('%') {
+        let few = n == "one" || digits.parse::<u32>().is_ok_and(|n| n < 5);
+        if few && words[i.saturating_sub(5)..=i].join(" ").contains('%') {
             wrong.push(words[i.saturating_sub(8)..(i + 3).min(words.len())].join(" "));
         }
     }
@@ -112,10 +117,28 @@ fn misleading(text: &str) -> Vec<String> {
     wrong
 }
 
+/// "Too early to say" within a sentence, where a figure would stand, and not after a colon or a dash or by itself.
+fn in_a_figures_place(page: &str) -> Vec<String> {
+    let early = page.match_indices("too early to say (").filter(|(i, _)| {
+        let before = page[..*i].trim_end();
+        !before.ends_with([':', '\u{2013}', '>'])
+    });
+    early
+        .map(|(i, said)| {
+            format!("{}{said}", page[..i].chars().rev().take(60).collect::<Vec<_>>().iter().rev().collect::<String>())
+        })
+        .collect()
+}
+
 #[tokio::test]
 async fn no_page_gives_a_share_of_fewer_than_five_or_an_interval_without_width() {
     assert_eq!(misleading("so far 50% (3% to 97%, n = 2) of them").len(), 1, "it is found where it stands");
+    assert_eq!(misleading("so far 50% (3% to 97%, from 2 records)").len(), 1, "in words too");
+    assert_eq!(misleading("so far 50% (3% to 97%, from one record)").len(), 1);
     assert_eq!(misleading("so far 50% (30% to 70%, n = 12) of them").len(), 0);
+    assert_eq!(misleading("so far 50% (30% to 70%, from 12 records)").len(), 0);
+    assert_eq!(in_a_figures_place("<p>given in too early to say (4 records) of them</p>").len(), 1);
+    assert!(in_a_figures_place("<td>too early to say (4 records)</td>: too early to say (no record yet)").is_empty());
     let (mut pages, mut wrong) = (0, Vec::new());
     // Full, and in its first days, when counts are small.
     for days_ago in [0.0, 66.0, 62.0] {
@@ -127,8 +150,9 @@ async fn no_page_gives_a_share_of_fewer_than_five_or_an_interval_without_width()
             all.push(format!("/sheets/{animal}/progress"));
             all.extend(words.iter().map(|w| format!("/a/{animal}/evidence/{w}")));
             for path in all {
-                let found = misleading(&read(&home.page(&path).await.text));
-                wrong.extend(found.into_iter().map(|f| format!("{path}, {days_ago} days ago: {f}")));
+                let page = home.page(&path).await.text;
+                let found = misleading(&read(&page)).into_iter().chain(in_a_figures_place(&page));
+                wrong.extend(found.map(|f| format!("{path}, {days_ago} days ago: {f}")));
                 pages += 1;
             }
         }

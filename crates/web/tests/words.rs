@@ -115,6 +115,38 @@ async fn first_words_are_proposed_with_reasons_and_become_cards() {
 }
 
 #[tokio::test]
+async fn a_reward_has_one_label_on_every_page_and_the_answer_names_it() {
+    let home = Home::new().await;
+    let to = format!("/a/{}/words", home.animal);
+    let tub = home.reward("play", "tub", &[("seconds_to_deliver", "10")]).await;
+    let rub = home.reward("touch", "belly rub", &[("seconds_to_deliver", "10")]).await;
+    // "Rub" would sound like the tub.
+    home.page(&to).await.says("value=\"belly\"").does_not_say("value=\"rub\"");
+    home.page(&format!("{to}/new?reward={rub}")).await.says("value=\"belly\"").says("Give belly.");
+    let typed = format!("says-{tub}");
+    home.post(&format!("{to}/first"), &[("rewards", &tub), (&typed, "splash"), ("rewards", &rub)]).await.kept();
+    let answers: Vec<_> = home.story().await.words().values().map(|w| w.answer.clone().unwrap().to_string()).collect();
+    assert!(answers.contains(&"Give splash.".to_owned()) && answers.contains(&"Give belly.".to_owned()), "{answers:?}");
+}
+
+#[tokio::test]
+async fn the_board_leads_to_words_and_warns_of_what_its_buttons_bring_only() {
+    let home = Home::new().await;
+    let (board, words) = (format!("/a/{}/board", home.animal), format!("/a/{}/words", home.animal));
+    let cheese = home.reward("food", "cheese cube", &[("kcal_per_piece", "4")]).await;
+    home.reward("food", "bacon bit", &[("kcal_per_piece", "4")]).await;
+    let tug = home.reward("play", "tug", &[]).await;
+    let page = home.page(&board).await;
+    let said = page.text.split("data-test=\"no-words\"").nth(1).and_then(|after| after.split("</p>").next());
+    assert!(said.is_some_and(|said| said.contains(&format!("href=\"{words}\""))), "{said:?}");
+    page.does_not_say("cheese cube</strong>").does_not_say("bacon bit</strong>");
+    home.post(&format!("{words}/new"), &[("says", "tug"), ("reward", &tug)]).await.kept();
+    home.page(&board).await.does_not_say("data-test=\"no-words\"").does_not_say("cheese cube</strong>");
+    home.post(&format!("{words}/new"), &[("says", "cheese"), ("reward", &cheese)]).await.kept();
+    home.page(&board).await.says("cheese cube</strong>").does_not_say("bacon bit</strong>");
+}
+
+#[tokio::test]
 async fn labels_are_proposed_short_and_can_be_edited_before_they_are_taken() {
     let home = Home::new().await;
     let to = format!("/a/{}/words", home.animal);

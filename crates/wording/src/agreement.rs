@@ -1,6 +1,6 @@
 //! Agreement of two people in words.
 
-use crate::figures::estimate;
+use crate::figures::told;
 use crate::locale::Locale;
 use crate::message::Message;
 use crate::say;
@@ -19,7 +19,7 @@ pub fn sentence(locale: &Locale, a: &Agreement) -> String {
         Beyond::Chance => "chance",
         Beyond::NotJudged => "not",
     };
-    let alike = a.alike.map_or_else(|| "none".to_owned(), |e| estimate(locale, &e));
+    let alike = a.alike.map_or_else(|| "none".to_owned(), |e| told(locale, &e));
     say!(locale, agreement::sentence, alike = alike, beyond = beyond)
 }
 

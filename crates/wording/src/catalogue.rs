@@ -55,10 +55,20 @@ pub(crate) fn say(locale: &Locale, id: &str, arguments: &[(&'static str, &Value<
     let english = CATALOGUES.by_language.get(&Language::En);
     for bundle in own.into_iter().chain(english) {
         if let Some(pattern) = bundle.get_message(id).and_then(|m| m.value()) {
-            return bundle.format_pattern(pattern, Some(&given), &mut Vec::new()).into_owned();
+            let text = bundle.format_pattern(pattern, Some(&given), &mut Vec::new()).into_owned();
+            return one_stop(text, arguments);
         }
     }
     id.to_owned()
+}
+
+/// The full stop of an argument, such as the date "26. Nov.", ends the sentence as well.
+fn one_stop(text: String, arguments: &[(&'static str, &Value<'_>)]) -> String {
+    let stops = arguments.iter().filter_map(|(_, value)| match value {
+        Value::Text(text) if text.ends_with('.') => Some(text),
+        _ => None,
+    });
+    stops.fold(text, |text, stop| text.replace(&format!("{stop}."), stop))
 }
 
 /// What a message without arguments says, for what finds its messages by name, as commands and arguments do. None where

@@ -1,5 +1,6 @@
 //! The evidence for a word, in a sentence.
 
+use crate::figures::finding;
 use crate::locale::Locale;
 use crate::message::Message;
 use crate::say;
@@ -69,7 +70,7 @@ pub fn chance(locale: &Locale, chance: &Chance) -> String {
     if chance.elsewhere.too_early() {
         return say!(locale, evidence::chance_even, words = words, share = share);
     }
-    let elsewhere = locale.estimate(&chance.elsewhere);
+    let elsewhere = finding(locale, &chance.elsewhere);
     say!(locale, evidence::chance_habit, words = words, share = share, elsewhere = elsewhere)
 }
 
@@ -89,6 +90,6 @@ pub fn middle_wait(locale: &Locale, waiting: &Waiting) -> String {
         Ok(middle) if middle.value.is_none() && middle.n >= TOO_EARLY => {
             say!(locale, evidence::waiting_open, n = middle.n)
         }
-        Ok(middle) => locale.estimate(middle),
+        Ok(middle) => finding(locale, middle),
     }
 }

@@ -1,4 +1,4 @@
-//! Figures as they are told: each with its interval and its count.
+//! Figures as they are told: each with its interval and its count, in words where nobody asked for figures.
 
 use crate::locale::Locale;
 use crate::say;
@@ -22,37 +22,52 @@ fn number_to(locale: &Locale, x: f64, unit: Unit, decimals: usize) -> String {
     }
 }
 
-/// An estimate, as in `62% (48% to 75%, n = 37)`.
+/// An estimate for who asked for figures, as in `62% (48% to 75%, n = 37)`.
 #[must_use]
 pub fn estimate(locale: &Locale, e: &Estimate) -> String {
-    // Whole per cents may swallow the interval; "0 % (0 % to 0 %)" would claim to be certain.
-    let written = |x| number_to(locale, x, e.unit, 0);
-    let swallowed = e.low.zip(e.high).is_some_and(|(low, high)| low < high && written(low) == written(high));
-    estimate_to(locale, e, usize::from(swallowed))
-}
-
-/// The same, shares with so many decimals.
-#[must_use]
-pub fn estimate_to(locale: &Locale, e: &Estimate, decimals: usize) -> String {
+    let decimals = decimals(locale, e);
     let written = |x| number_to(locale, x, e.unit, decimals);
     match (e.value, e.low, e.high) {
-        (Some(value), Some(low), Some(high)) => say!(
-            locale,
-            figures::with_interval,
-            value = written(value),
-            low = written(low),
-            high = written(high),
-            n = e.n
-        ),
+        (Some(value), Some(low), Some(high)) => {
+            let (value, low, high) = (written(value), written(low), written(high));
+            say!(locale, figures::with_interval, value = value, low = low, high = high, n = e.n)
+        }
         (Some(value), ..) => say!(locale, figures::without_interval, value = written(value), n = e.n),
         (None, ..) => say!(locale, figures::nothing, n = e.n),
     }
 }
 
-/// The same; with too few observations only that it is too early to say, and their count.
+/// Whole per cents may swallow the interval; "0 % (0 % to 0 %)" would claim to be certain.
+fn decimals(locale: &Locale, e: &Estimate) -> usize {
+    let written = |x| number_to(locale, x, e.unit, 0);
+    usize::from(e.low.zip(e.high).is_some_and(|(low, high)| low < high && written(low) == written(high)))
+}
+
+/// An estimate in the open, as in `62% (48% to 75%, from 37 records)`.
+#[must_use]
+pub fn told(locale: &Locale, e: &Estimate) -> String {
+    told_to(locale, e, decimals(locale, e))
+}
+
+/// The same, shares with so many decimals.
+#[must_use]
+pub fn told_to(locale: &Locale, e: &Estimate, decimals: usize) -> String {
+    let written = |x| number_to(locale, x, e.unit, decimals);
+    match (e.value, e.low, e.high) {
+        (Some(value), Some(low), Some(high)) => {
+            let (value, low, high) = (written(value), written(low), written(high));
+            say!(locale, figures::told_interval, value = value, low = low, high = high, n = e.n)
+        }
+        (Some(value), ..) => say!(locale, figures::told_without, value = written(value), n = e.n),
+        (None, ..) => say!(locale, figures::told_nothing, n = e.n),
+    }
+}
+
+/// The same; with too few observations only that it is too early to say, and their count. It stands after a colon or in a
+/// cell of its own: in the middle of a sentence no words can take the place of a figure.
 #[must_use]
 pub fn finding(locale: &Locale, e: &Estimate) -> String {
-    locale.estimate(e)
+    if e.too_early() { say!(locale, figures::told_early, n = e.n) } else { told(locale, e) }
 }
 
 impl Locale {
@@ -62,7 +77,7 @@ impl Locale {
         number(self, value.unwrap_or(f64::NAN), unit)
     }
 
-    /// `62% (48% to 75%, n = 37)`; with too few observations that it is too early to say.
+    /// For who asked for figures: `62% (48% to 75%, n = 37)`; with too few observations that it is too early to say.
     #[must_use]
     pub fn estimate(&self, figure: &Estimate) -> String {
         if figure.too_early() { say!(self, figures::too_early, n = figure.n) } else { estimate(self, figure) }
@@ -95,8 +110,10 @@ mod tests {
 
     #[test]
     fn few_observations_are_no_finding() {
-        assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(0, 1)), "too early to say (n = 1)");
-        assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(3, 4)), "too early to say (n = 4)");
-        assert!(finding(&Locale::ENGLISH, &Estimate::share(3, 5)).starts_with("60%"));
+        assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(0, 0)), "too early to say (no record yet)");
+        assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(0, 1)), "too early to say (one record)");
+        assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(3, 4)), "too early to say (4 records)");
+        assert_eq!(Locale::ENGLISH.estimate(&Estimate::share(3, 4)), "too early to say (n = 4)");
+        assert_eq!(finding(&Locale::ENGLISH, &Estimate::share(3, 5)), "60% (15% to 95%, from 5 records)");
     }
 }

@@ -24,6 +24,11 @@ fn decimals(tag: &str) -> Option<DecimalFormatter> {
     DecimalFormatter::try_new(tag.into(), icu_decimal::options::DecimalFormatterOptions::default()).ok()
 }
 
+/// As the language writes it, with a true minus: the hyphen of some languages' data breaks at the end of a line.
+fn written(formatter: &DecimalFormatter, decimal: &Decimal) -> String {
+    formatter.format(decimal).to_string().replace('-', "\u{2212}")
+}
+
 impl Locale {
     /// A number with so many decimals, as in `1.234,5`. What is no number is written as a dash.
     #[must_use]
@@ -39,7 +44,7 @@ impl Locale {
             plain
         };
         match (plain.parse::<Decimal>(), DECIMALS.get(&self.language)) {
-            (Ok(decimal), Some(formatter)) => formatter.format(&decimal).to_string(),
+            (Ok(decimal), Some(formatter)) => written(formatter, &decimal),
             _ => plain,
         }
     }
@@ -99,5 +104,22 @@ impl Memoizable for Written {
 pub(crate) fn in_message(value: &FluentValue<'_>, kept: &IntlLangMemoizer) -> Option<String> {
     let FluentValue::Number(FluentNumber { value, .. }) = value else { return None };
     let decimal: Decimal = value.to_string().parse().ok()?;
-    kept.with_try_get::<Written, _, _>((), |written| written.0.format(&decimal).to_string()).ok()
+    kept.with_try_get::<Written, _, _>((), |written| self::written(&written.0, &decimal)).ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn less_than_nothing_has_a_true_minus_and_a_rounded_nothing_no_sign() {
+        for l in Language::ALL.map(Locale::of) {
+            assert_eq!(
+                (l.number(-3.0, 0), l.number(-0.4, 0), l.number(0.0, 0)),
+                ("\u{2212}3".into(), "0".into(), "0".into())
+            );
+            let said = say!(&l, today::food_left, left = l.number(-5.0, 0), of = 3);
+            assert!(said.contains("\u{2212}5") && !said.contains('-'), "{said}");
+        }
+    }
 }

@@ -1,6 +1,6 @@
 //! Patterns in presses and choices, in sentences. Each says how sure it is; what it does not show is a message beside it.
 
-use crate::figures::{estimate, finding};
+use crate::figures::{finding, told};
 use crate::locale::Locale;
 use crate::message::Message;
 use crate::say;
@@ -68,8 +68,8 @@ pub fn line(locale: &Locale, name: &str, l: &PhaseLine) -> String {
         what = changes(locale, &l.what),
         day = locale.date(l.day),
         name = name,
-        before = estimate(locale, &l.before),
-        after = estimate(locale, &l.after),
+        before = told(locale, &l.before),
+        after = told(locale, &l.after),
         share = percent(more.value),
         low = percent(more.low),
         high = percent(more.high),

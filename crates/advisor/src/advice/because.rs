@@ -290,6 +290,13 @@ pub enum Because {
         /// Its share of the showings.
         expected: f64,
     },
+    /// More own presses this week than in the four weeks before, beyond chance.
+    ComesMore {
+        /// This week.
+        now: usize,
+        /// In the four weeks before.
+        before: usize,
+    },
     /// Too few sessions at different times of day.
     TooFewHours,
     /// Hours at which it is least at ease.

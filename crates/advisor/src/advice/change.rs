@@ -61,8 +61,34 @@ pub enum Change {
         /// The figure, with what is wanted of it.
         figure: Because,
     },
+    /// More presses when invited and wanting the thing: a share no longer surely below this.
+    MoreWhenInvited {
+        /// The share.
+        share: f64,
+    },
+    /// Two weeks and more after mastery: presses and right ones no longer surely below this.
+    LastsAgain {
+        /// The share.
+        share: f64,
+    },
+    /// Two weeks and more after mastery: presses, or right ones, surely below this.
+    Fades {
+        /// The share.
+        share: f64,
+    },
     /// Longer waits once calm; back to answering every press at a strong sign, leaving, or presses that do not fall.
     LongerOrBack,
     /// The check planned, or carried out.
     Checked,
+}
+
+impl Change {
+    /// The figure that is waited for, where it is one.
+    #[must_use]
+    pub const fn figure(&self) -> Option<&Because> {
+        match self {
+            Self::Figure { figure } => Some(figure),
+            _ => None,
+        }
+    }
 }

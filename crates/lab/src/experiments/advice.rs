@@ -10,7 +10,7 @@ use sayso_advisor::stages::{Standing, standings};
 use sayso_advisor::steps::{Step, WordStep};
 use sayso_advisor::stuck::Cause;
 use sayso_advisor::today::{Next, Today, today};
-use sayso_advisor::{Act, Because, Case};
+use sayso_advisor::{Act, Because, Case, Change};
 use sayso_model::facts::{Tells, tells};
 use sayso_model::{AnimalId, Body, Event, EventId, Moment, Note, Sign, SignLevel, Source, Stage, Story, When};
 use sayso_sim::{Chance, DrawnHome, Habit, Style, any_home, drawn_life, simulate};
@@ -242,7 +242,7 @@ fn as_a_wish(standing: &Standing, step: &WordStep) -> bool {
                 | Because::Later { .. }
         )
     };
-    let figures = standing.because.iter().chain(&standing.would_change).any(of_wishes);
+    let figures = standing.because.iter().chain(standing.would_change.iter().filter_map(Change::figure)).any(of_wishes);
     standing.figures_say > Stage::Show
         || step.stuck
         || hint

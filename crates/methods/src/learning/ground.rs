@@ -72,6 +72,22 @@ pub enum Ground {
     },
 }
 
+impl Ground {
+    /// Whether all it wants is reached. What wants nothing, such as strain, is never.
+    #[must_use]
+    pub fn is_met(&self) -> bool {
+        let enough = |(found, wanted): (u32, u32)| found >= wanted;
+        match *self {
+            Self::Showings { showings, days } => enough(showings) && enough(days),
+            Self::Joining { interval, floor, .. } => interval.low >= floor,
+            Self::Right { e: (e, bar), .. } => e >= bar,
+            Self::Mastery { sessions, people, .. } => enough(sessions) && enough(people),
+            Self::OwnPresses { presses, days } => enough(presses) && enough(days),
+            Self::Strain | Self::NotPrepared | Self::Response { .. } | Self::Later { .. } => false,
+        }
+    }
+}
+
 impl fmt::Display for Ground {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match *self {

@@ -131,7 +131,7 @@ pub struct StageAdvice {
     pub stage: Stage,
     /// Why.
     pub because: Vec<Ground>,
-    /// Figures that, once met (or, for strain, once past), would lead on; or that would lead back.
+    /// Figures that, once met (or, for strain, once past), would lead on; or that would lead back. None that is met already.
     pub would_change: Vec<Ground>,
 }
 
@@ -208,14 +208,14 @@ pub fn stage(current: Stage, figures: &WordFigures, rule: &StageRule) -> Result<
         && !speaks_against
         && above_chance;
     let shown_enough = figures.showings >= rule.min_showings && figures.showing_days >= rule.min_showing_days;
-    let joins = matches!(joining, Ground::Joining { interval, .. } if interval.low >= rule.joining_floor);
+    let joins = joining.is_met();
     let too_soon = wanted >= rule.back_min_wanted && response_interval.high < rule.back_share;
 
     let later = later(figures.later, rule)?;
     let advice = |stage, because: &[Ground], would_change: &[Ground]| StageAdvice {
         stage,
         because: because.to_vec(),
-        would_change: would_change.to_vec(),
+        would_change: would_change.iter().filter(|g| !g.is_met()).copied().collect(),
     };
     Ok(if figures.under_strain {
         let back = match current {

@@ -35,10 +35,10 @@ pub fn whiskers(locale: &Locale, title: &str, told: &str, axis: &Axis, level: Op
         let y = plot.top + ROW * i as f64 + 14.0;
         let _ = write!(
             out,
-            r#"<text class="row" x="{:.1}" y="{y:.1}">{} <tspan class="tick">(n = {})</tspan></text>"#,
+            r#"<text class="row" x="{:.1}" y="{y:.1}">{} <tspan class="tick">({})</tspan></text>"#,
             plot.left,
             escaped(&row.name),
-            row.n
+            escaped(&say!(locale, chart::times, n = row.n))
         );
         let y = y + 13.0;
         if let Some((low, high)) = row.interval {

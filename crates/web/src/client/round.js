@@ -73,8 +73,8 @@ function notToHand(pad, word) {
 export function setUp(pad, options, parts, chooseMyself) {
   const rest = restToday(pad);
   // What Today leaves alone, shows or mends is not offered here either.
-  const words = pad.now.words.filter((w) => !w.closing && w.invites);
-  const others = pad.now.words.filter((w) => !w.closing && !w.invites && ASKED.includes(w.stage)).map((w) => w.says);
+  const words = pad.now.words.filter((w) => !w.closing && w.may_invite);
+  const others = pad.now.words.filter((w) => !w.closing && !w.may_invite && ASKED.includes(w.stage)).map((w) => w.says);
   const why = new Map(words.map((w) => [w.id, notToHand(pad, w)]));
   const left = words.filter((w) => !why.get(w.id));
   const last = known(pad.now, pad.memo);

@@ -39,7 +39,7 @@ function joined(parts, given) {
       if (typeof part === "string") return part;
       if ("v" in part) {
         const value = given[part.v] ?? "";
-        return typeof value === "number" ? whole.format(value) : value;
+        return typeof value === "number" ? trueMinus(whole.format(value)) : value;
       }
       const value = given[part.s] ?? "";
       const category = typeof value === "number" ? plural.select(value) : value;
@@ -49,12 +49,24 @@ function joined(parts, given) {
 }
 
 /**
- * A number with so many decimals.
+ * With a true minus, as the notebook's own pages write it.
+ * @param {string} written
+ */
+const trueMinus = (written) => written.replace("-", "\u2212");
+
+/**
+ * A number with so many decimals. A rounded nothing has no sign.
  * @param {number} value
  * @param {number} [decimals]
  */
 export const number = (value, decimals = 0) =>
-  new Intl.NumberFormat(language, { minimumFractionDigits: decimals, maximumFractionDigits: decimals }).format(value);
+  trueMinus(
+    new Intl.NumberFormat(language, {
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+      signDisplay: "negative",
+    }).format(value),
+  );
 
 /**
  * The time of day, on the reader's clock, in the home's zone.

@@ -93,15 +93,15 @@ export function startPanel(pad, asks) {
             say("client-board-watch-chewing", { battery: pad.now.battery, name: pad.now.name }),
           ),
         pad.now.words.length > 0 && el("label", { class: "inline" }, `${say("client-board-room")} `, room),
-        pad.now.words.length === 0
-          ? el("p", {}, say("client-board-no-words"))
-          : rest
+        // A board without words leads to where they are chosen; there is nothing to begin.
+        pad.now.words.length > 0 &&
+          (rest
             ? button(say("client-board-start-anyway"), "start-anyway", () => anyway(pad, () => room.value.trim()), {
                 class: "small",
               })
             : button(say("client-board-start"), "start", () => start(pad, room.value.trim()), {
                 class: "primary wide tall",
-              }),
+              })),
       ].filter(Boolean),
   };
 }

@@ -21,4 +21,6 @@ test("a message is said with its arguments, in the number they need", () => {
   assert.equal(say("b-places", { word: "ball", times: 1200 }), "Showed ball 1,200 times.");
   assert.throws(() => say("c-none"), /no message c-none/);
   assert.equal(number(2.25, 1), "2.3");
+  assert.equal(number(-1.5, 1), "\u22121.5");
+  assert.equal(number(-0.04, 1), "0.0");
 });

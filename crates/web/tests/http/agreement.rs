@@ -36,10 +36,10 @@ async fn what_two_people_noted_is_picked_and_compared() {
     let link = page.split("href=\"").find(|rest| rest.contains("noted=presses")).expect("a pair to pick");
     let link = link.split('"').next().unwrap().replace("&amp;", "&");
     let all = web.get(&link).await.text;
-    assert!(all.contains("They scored 80% (56% to 94%, n = 20) alike."), "{all}");
+    assert!(all.contains("They scored 80% (56% to 94%, from 20 records) alike."), "{all}");
     assert!(all.contains("not noted") && all.contains("4 times"), "{all}");
     let first = web.get(&format!("{link}&of={}", sessions[0])).await.text;
-    assert!(first.contains("They scored 100% (69% to 100%, n = 10) alike."), "{first}");
+    assert!(first.contains("They scored 100% (69% to 100%, from 10 records) alike."), "{first}");
     let wrong = web.get(&link.replace("noted=presses", "noted=naps")).await;
     assert_eq!(wrong.status, axum::http::StatusCode::UNPROCESSABLE_ENTITY);
 }

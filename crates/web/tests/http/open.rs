@@ -5,9 +5,9 @@ use crate::crawl::crawl;
 /// Elements without an end.
 const VOID: [&str; 7] = ["br", "hr", "img", "input", "link", "meta", "wbr"];
 
-/// Whether a tag begins a part for figures: what is folded, a table, a chart, or what a page marks as one.
+/// Whether a tag begins a part for figures: what is folded, a table, or what a page about a method marks as one.
 fn figures(name: &str, tag: &str) -> bool {
-    ["details", "table", "figure"].contains(&name) || tag.contains("data-part=\"figures\"")
+    ["details", "table"].contains(&name) || tag.contains("data-part=\"figures\"")
 }
 
 /// The text of a page that stands in the open.

@@ -64,6 +64,9 @@ act-change-usual-speed = Drücken wieder mit üblichem Tempo, etwa nach einer ne
 act-change-heard-again = Ein Druck, der gehört wird, oder die neue Aufnahme angemeldet.
 act-change-test-agrees = Ein Test, dessen Reihenfolge mit dem vorigen übereinstimmt.
 act-change-more-presses = Deutlich mehr Drücken beim Einladen, { $days } Tage nach der Änderung.
+act-change-more-when-invited = { $name } drückt bei Einladungen öfter, wenn die Sache gewollt ist: nicht mehr klar unter { $share }.
+act-change-lasts-again = Zwei Wochen und mehr nach dem Können liegen Drücke und richtige Drücke nicht mehr klar unter { $share }.
+act-change-fades = Zwei Wochen und mehr nach dem Können fallen Drücke oder richtige Drücke klar unter { $share }.
 act-change-longer-or-back = Längere Wartezeiten, sobald in zwei Sitzungen nacheinander während „jetzt nicht“ kaum gedrückt wird. Zurück zur Antwort auf jeden Druck bei einem starken Zeichen, beim Weggehen oder wenn das Drücken über drei Sitzungen nicht nachlässt.
 act-change-checked = Die Prüfung geplant oder durchgeführt.
 

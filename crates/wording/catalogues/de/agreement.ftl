@@ -47,7 +47,7 @@ agreement-sentence = { $alike ->
     [chance] Das könnte Zufall allein sein.
    *[other] Wie weit das über den Zufall hinausgeht, lässt sich noch nicht beurteilen.
 }
-agreement-sentence-nothing = Nichts wurde von zwei Menschen bewertet, über Übereinstimmung lässt sich also nichts sagen (n = 0).
+agreement-sentence-nothing = Nichts wurde von zwei Menschen bewertet, über Übereinstimmung lässt sich also nichts sagen.
 agreement-scored-alike = Gleich bewertet
 agreement-kappa = Cohens Kappa
 agreement-alpha = Krippendorffs Alpha

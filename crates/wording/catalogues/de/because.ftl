@@ -12,6 +12,7 @@ because-lasting-swallowing = { $count ->
    *[other] { $name } hat in { $days } Tagen { $count }-mal etwas verschluckt. Zuletzt: „{ $last }“, { $day }.
 }
 because-recurring = Es kommt immer wieder: in { $weeks } der letzten { $of } Wochen.
+because-left-few = { $name } hat { $left } der letzten { $of } mitgemachten Sitzungen verlassen.
 because-left-sessions = { $name } hat { $left } der letzten mitgemachten Sitzungen verlassen: { $share }.
 because-mild-signs = Sitzungen dieser Woche mit einem milden Stresszeichen: { $share }.
 because-sudden-change = Eigenes Drücken in den letzten zwei Tagen: { $now }. In den vier Wochen davor: { $before }.
@@ -133,6 +134,7 @@ because-taken = Genommen, von dem, was es in { $days } Tagen für dieses Wort ga
 because-showings-a-day = Gezeigt in { $days } Tagen: { $rate } (Grenze { $bar } am Tag).
 because-delay = Vom Drücken bis zum Geben, die Mitte: { $seconds } (Grenze { $bar }).
 because-near = Blicke, Streifen und eigenes Drücken an diesem Knopf: { $share }. Vom Zeigen hatte er { $expected }.
+because-comes-more = Eigene Drücke darauf in sieben Tagen: { $now }; in den vier Wochen davor: { $before }. Mehr, als der Zufall erlaubt.
 because-too-few-hours = Zu wenige Sitzungen zu verschiedenen Tageszeiten.
 because-uneasy-hours = Von { $from } bis { $to } machte { $name } { $here } mit, zu anderen Zeiten { $elsewhere }. Mit spätem Kommen, Weggehen und Zeichen { $p } (berichtigt fürs Aussuchen der Stunden), letzte { $days } Tage.
 because-too-few-days = Zu wenige Tage, um eine Änderung zu sehen.

@@ -4,3 +4,7 @@ chart-interval = 95-%-Intervall
 chart-missing = fehlt
 chart-phase = Phase
 chart-nothing = noch lässt sich nichts sagen
+chart-times = { $n ->
+    [one] einmal
+   *[other] { $n }-mal
+}

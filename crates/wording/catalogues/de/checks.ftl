@@ -47,8 +47,8 @@ checks-finds = Bei dieser Länge wird ein Tier, das in { $share } oder mehr rich
 checks-finds-none = Das ist zu kurz, um auch nur ein Tier zu finden, das in { $share } richtig liegt, Wort für Wort; das kann nur eine längere Prüfung.
 checks-not-as-planned = Nicht wie geplant:
 checks-taken-back = { $trials ->
-    [one] 1 Durchgang zurückgenommen: zählt als falsch.
-   *[other] { $trials } Durchgänge zurückgenommen: zählen als falsch.
+    [one] 1 Durchgang rückgängig gemacht: zählt als falsch.
+   *[other] { $trials } Durchgänge rückgängig gemacht: zählen als falsch.
 }
 checks-changed = { $trials ->
     [one] 1 Durchgang nach der ersten Antwort geändert: zählt als falsch.

@@ -1,32 +1,47 @@
 claims-asking = um die Sache bitten
 claims-hearing = das gesprochene Wort kennen
-claims-nothing-asking = noch lässt sich nichts sagen: nichts wurde gelost (n = 0); eine Runde vom Notizbuch geloster Einladungen könnte es zeigen
-claims-nothing-hearing = noch lässt sich nichts sagen: keine Prüfung wurde begonnen (n = 0); eine Prüfung mit Wählen von Sachen könnte es zeigen
-claims-chance = was bisher gelost wurde, käme auch durch Zufall (n = { $n }); das spricht weder dafür noch dagegen
-claims-differs = das Drücken folgt dem, wozu gerufen wurde, mehr als der Zufall erlaubt (n = { $n } Drücke in gelosten Runden{ $since ->
+claims-nothing-asking = noch lässt sich nichts sagen: nichts wurde gelost; eine Runde vom Notizbuch geloster Einladungen könnte es zeigen
+claims-nothing-hearing = noch lässt sich nichts sagen: keine Prüfung wurde begonnen; eine Prüfung mit Wählen von Sachen könnte es zeigen
+claims-chance = was bisher gelost wurde, käme auch durch Zufall ({ $n ->
+    [one] { $n } geloster Durchgang
+   *[other] { $n } geloste Durchgänge
+}); das spricht weder dafür noch dagegen
+claims-differs = das Drücken folgt dem, wozu gerufen wurde, mehr als der Zufall erlaubt ({ $n } Drücke in gelosten Runden{ $since ->
     [none] { "" }
    *[other] , seit { $since }
 }); Gewohnheit, Vorliebe oder Hinweise können es noch erklären
-claims-open-asking = mit unter Hauben vertauschten Knöpfen bittet es öfter um die Sache, als der Zufall erlaubt (n = { $n }{ $since ->
+claims-open-asking = mit unter Hauben vertauschten Knöpfen bittet es öfter um die Sache, als der Zufall erlaubt ({ $n ->
+    [one] { $n } geloster Durchgang
+   *[other] { $n } geloste Durchgänge
+}{ $since ->
     [none] { "" }
    *[other] , seit { $since }
 }); jemand kannte die Antwort, Hinweise können es also noch erklären
-claims-open-hearing = es wählt die Sache zum Wort öfter, als der Zufall erlaubt (n = { $n }{ $since ->
+claims-open-hearing = es wählt die Sache zum Wort öfter, als der Zufall erlaubt ({ $n ->
+    [one] { $n } geloster Durchgang
+   *[other] { $n } geloste Durchgänge
+}{ $since ->
     [none] { "" }
    *[other] , seit { $since }
 }); jemand kannte die Antwort, Hinweise können es also noch erklären
-claims-blind-asking = das Bitten hält einer blinden Prüfung stand: der richtige Knopf, die Knöpfe unter Hauben vertauscht und niemand in der Nähe, der es wusste (n = { $n }{ $since ->
+claims-blind-asking = das Bitten hält einer blinden Prüfung stand: der richtige Knopf, die Knöpfe unter Hauben vertauscht und niemand in der Nähe, der es wusste ({ $n ->
+    [one] { $n } geloster Durchgang
+   *[other] { $n } geloste Durchgänge
+}{ $since ->
     [none] { "" }
    *[other] , seit { $since }
 })
-claims-blind-hearing = das Kennen des Wortes hält einer blinden Prüfung stand: es wählt die Sache, ohne dass jemand in der Nähe es wusste (n = { $n }{ $since ->
+claims-blind-hearing = das Kennen des Wortes hält einer blinden Prüfung stand: es wählt die Sache, ohne dass jemand in der Nähe es wusste ({ $n ->
+    [one] { $n } geloster Durchgang
+   *[other] { $n } geloste Durchgänge
+}{ $since ->
     [none] { "" }
    *[other] , seit { $since }
 })
 claims-lapsed = { $said }. Bis { $until } wurde mehr behauptet; dann kamen Wörter oder Prüfungen dazu: Alle werden zusammen beurteilt, und seither wird von jeder mehr verlangt
-claims-animal-nothing = über alle Wörter zusammen lässt sich noch nichts sagen; eine Zeit verabredeter Tausche könnte es zeigen (n = 0)
-claims-animal-chance = über alle Wörter käme, was auf Tausche folgte, auch durch Zufall oder Gewohnheit (n = { $n } geloste Antworten); das spricht weder dafür noch dagegen
-claims-animal-holds = über alle Wörter zusammen drückt es noch einmal, wo etwas anderes kam als erbeten; Vorliebe, Häufigkeit, Platzgewohnheit und Uhrzeit erklären es nicht (n = { $n } geloste Antworten{ $since ->
+claims-animal-nothing = über alle Wörter zusammen lässt sich noch nichts sagen; eine Zeit verabredeter Tausche könnte es zeigen
+claims-animal-chance = über alle Wörter käme, was auf Tausche folgte, auch durch Zufall oder Gewohnheit ({ $n } geloste Antworten); das spricht weder dafür noch dagegen
+claims-animal-holds = über alle Wörter zusammen drückt es noch einmal, wo etwas anderes kam als erbeten; Vorliebe, Häufigkeit, Platzgewohnheit und Uhrzeit erklären es nicht ({ $n } geloste Antworten{ $since ->
     [none] { "" }
    *[other] , seit { $since }
 }); Hinweise könnten es noch

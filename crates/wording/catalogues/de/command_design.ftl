@@ -27,7 +27,7 @@ command-design-standards = der Plan { $verdict }: Gelegenheiten, eine Wirkung zu
    *[other] { $fewest } Punkte
 }
 command-design-missing = vergangene Punkte ohne Wert: { $n } von { $of }
-command-design-mean = Mittel { $mean }
+command-design-mean = Mittel: { $mean }
 command-design-nap = { $name }: NAP { $nap } (90-%-Intervall { $low } bis { $high }, n = { $n_a } und { $n_b }), Tau-U { $tau } ({ $p })
 command-design-which-animal = sage mit --animal, welches Tier
 command-design-not-today = nicht heute: Starke Zeichen von Stress wurden notiert; gib Raum und plane an einem ruhigen Tag

@@ -54,8 +54,11 @@ command-listen-presses-heard = { $n ->
    *[other] { $n } Drücke
 } in { $minutes } Minuten gehört.
 command-listen-logged = Davon ins Protokoll: { $n }; schon im Protokoll: { $known }.
-command-listen-slowed = „{ $word }“ ist { $slowed } langsamer geworden (Standardfehler { $error }, n = { $n } Drücke; Wahrscheinlichkeit, dass sie stärker nachlässt als gesunde Knöpfe: { $probability }): Ihre Batterie könnte zur Neige gehen.
-command-listen-never = Gar nicht gehört (andere Wörter: n = { $n }): { $words }. Vielleicht hat niemand sie gedrückt; auch eine leere Batterie oder eine alte Aufnahme ist möglich.
+command-listen-slowed = „{ $word }“ ist { $slowed } langsamer geworden (Standardfehler { $error }, { $n } Drücke; Wahrscheinlichkeit, dass sie stärker nachlässt als gesunde Knöpfe: { $probability }): Ihre Batterie könnte zur Neige gehen.
+command-listen-never = Gar nicht gehört (andere Wörter: { $n ->
+    [one] einmal
+   *[other] { $n }-mal
+}): { $words }. Vielleicht hat niemand sie gedrückt; auch eine leere Batterie oder eine alte Aufnahme ist möglich.
 command-listen-home = Zuhause
 command-listen-begun = In { $folder } wurde ein neues Notizbuch begonnen. Zeiten stehen in UTC, bis seine Seite Personen eine Zeitzone nennt.
 command-listen-added = „{ $word }“ ist ein neues Wort dieses Notizbuchs.

@@ -42,7 +42,10 @@ days-hour-axis = Stunde des Tages
 days-weekday-axis = Wochentag
 days-presses-a-day = Drücke am Tag
 days-no-presses = Keine eigenen Drücke in dieser Zeit.
-days-too-few-presses = Zu wenige eigene Drücke zum Vergleichen (n = { $n }).
+days-too-few-presses = Zu wenige eigene Drücke zum Vergleichen ({ $n ->
+    [one] { $n } Druck
+   *[other] { $n } Drücke
+}).
 days-most = Am meisten: { $which }, { $rate }; { $n } eigene Drücke im Ganzen.
 days-outstanding = { $which } sticht heraus: { $ratio }-mal die anderen (angepasst { $p }).
 days-asleep = Stunden, in denen nie jemand einen Druck notierte, gelten als Schlaf oder Abwesenheit: Sie sind kein Befund, und keine andere Stunde wird mit ihnen verglichen.
@@ -106,5 +109,8 @@ days-next-gap = { $word }: { $asked ->
     [one] einmal
    *[other] { $asked }-mal
 } ohne Knopf erbeten, { $rate } je Woche ({ $low } bis { $high })
-days-next-demand = { $word }: { $rate } Drücke in der Stunde ({ $low } bis { $high }, n = { $n }), und kein Wort schließt eine Sitzung
+days-next-demand = { $word }: { $rate } Drücke in der Stunde ({ $low } bis { $high }, { $n ->
+    [one] { $n } Druck
+   *[other] { $n } Drücke
+}), und kein Wort schließt eine Sitzung
 days-next-arousal = { $word }: { $ended } von { $of } Sitzungen endeten in hoher Erregung ({ $low } bis { $high }), und kein Wort schließt sie

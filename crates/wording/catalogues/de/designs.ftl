@@ -284,7 +284,7 @@ designs-chart = { $unit ->
 }
 designs-chart-told = { $question } { $phases }.
 designs-chart-read = Hohle Punkte: wie immer (A). Volle Punkte: mit der Änderung (B). Gestrichelte Linien: Die Phase wechselte. Lücken: fehlend.
-designs-mean = Mittel { $mean }
+designs-mean = Mittel: { $mean }
 designs-independent = Die Bereiche von Mitteln, NAP, Niveau und Trend nehmen Punkte als unabhängig an, was Tage eines Tiers nicht ganz sind. Der Test oben beruht nicht darauf.
 designs-times-a-week = Beschleunigung × { $factor } je Woche
 designs-divided-a-week = Beschleunigung ÷ { $factor } je Woche

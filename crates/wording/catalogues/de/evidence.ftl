@@ -75,7 +75,10 @@ evidence-figures-point = Die Zahlen sprechen für { $stage }.
 evidence-invitations = Einladungen
 evidence-no-curve = Lernkurve: { $why }.
 evidence-waiting = Zeit bis zum Druck, die Mitte: { $median }. Einladungen ohne Druck zählen bis zum Ende der Wartezeit (Kaplan–Meier).
-evidence-waiting-open = nicht erreicht: auf zu wenige folgte ein Druck innerhalb der Wartezeit (n = { $n })
+evidence-waiting-open = nicht erreicht: auf zu wenige folgte ein Druck innerhalb der Wartezeit ({ $n ->
+    [one] { $n } Einladung
+   *[other] { $n } Einladungen
+})
 evidence-showings-presses = Zeigen und eigene Drücke
 evidence-showings-a-day = Zeigen am Tag
 evidence-showings = Zeigen
@@ -92,7 +95,7 @@ evidence-causes = Wenn es nicht vorangeht: was dahinterstecken kann
 evidence-how-computed = Wie diese Zahlen berechnet werden
 evidence-may-be-said = Was sich sagen lässt
 evidence-claim = „{ $word }“, { $what }: { $said }.
-evidence-fidelity = Lehren wie verabredet: binnen { $seconds } nach dem Druck gegeben bei { $share } der Male des Zeigens.
+evidence-fidelity = Lehren wie verabredet, binnen { $seconds } nach dem Druck gegeben: { $share }.
 evidence-claim-animal = { $name }: { $said }.
 evidence-not-ruled-out = Für dieses Wort nicht ausgeschlossen:
 evidence-rival = { $rival } ({ $standing })
@@ -122,9 +125,18 @@ evidence-curve = Lernkurve
 evidence-curve-above = Ab Druck { $trial }{ $day ->
     [none] { "" }
    *[other] { " " }({ $day })
-} bleibt das Band über dem Zufall (n = { $n }).
-evidence-curve-not = Das Band bleibt noch nicht über dem Zufall; das heißt nicht, dass nichts gelernt wurde (n = { $n }).
-evidence-curve-few = Lernkurve: zu wenige Drücke (n = { $n }).
+} bleibt das Band über dem Zufall ({ $n ->
+    [one] { $n } Druck
+   *[other] { $n } Drücke
+}).
+evidence-curve-not = Das Band bleibt noch nicht über dem Zufall; das heißt nicht, dass nichts gelernt wurde ({ $n ->
+    [one] { $n } Druck
+   *[other] { $n } Drücke
+}).
+evidence-curve-few = Lernkurve: zu wenige Drücke ({ $n ->
+    [one] { $n } Druck
+   *[other] { $n } Drücke
+}).
 evidence-press-axis = Druck bei einer Einladung
 evidence-band = 90-%-Band
 evidence-after = { $after ->

@@ -3,3 +3,21 @@ figures-without-interval = { $value } (noch kein Intervall, n = { $n })
 figures-nothing = noch lässt sich nichts sagen (n = { $n })
 figures-interval = { $low } bis { $high }
 figures-too-early = zu früh, etwas zu sagen (n = { $n })
+figures-told-interval = { $value } ({ $low } bis { $high }, aus { $n ->
+    [one] einer Aufzeichnung
+   *[other] { $n } Aufzeichnungen
+})
+figures-told-without = { $value } (noch kein Intervall, aus { $n ->
+    [one] einer Aufzeichnung
+   *[other] { $n } Aufzeichnungen
+})
+figures-told-nothing = noch lässt sich nichts sagen ({ $n ->
+    [0] keine Aufzeichnung
+    [one] eine Aufzeichnung
+   *[other] { $n } Aufzeichnungen
+})
+figures-told-early = zu früh, etwas zu sagen ({ $n ->
+    [0] noch keine Aufzeichnung
+    [one] eine Aufzeichnung
+   *[other] { $n } Aufzeichnungen
+})

@@ -6,7 +6,7 @@ heard-did-it-sound-hint = Mit weniger Sicherheit gehört. „Hat nicht getönt�
 heard-who-pressed = Wer hat gedrückt?
 heard-count = { $title } ({ $count })
 heard-listen = Mit dem Mikrofon dieses Geräts zuhören
-heard-log = Was zurückgenommen wurde, bleibt im Protokoll
+heard-log = Was rückgängig gemacht wurde, bleibt im Protokoll
 heard-a-word = ein Wort
 heard-older = { $count ->
     [one] Ein älteres folgt, wenn diese beurteilt sind.

@@ -6,7 +6,7 @@ lacking-few = es braucht mindestens { $needed ->
     [one] einen
    *[other] { $got }
 }
-lacking-nothing = noch nichts wurde beobachtet (n = 0)
+lacking-nothing = noch nichts wurde beobachtet
 lacking-no-variation = alle Werte sind gleich
 lacking-one-category = alle { $n } Wertungen sind gleich; Übereinstimmung über den Zufall hinaus lässt sich nicht beurteilen
 lacking-nothing-shared = nichts wurde von mindestens zwei Menschen gewertet

@@ -29,7 +29,7 @@ log-newer = Neuere
 log-older = Ältere
 log-pages = Seiten des Protokolls
 log-undone = Rückgängig gemacht: { $what }
-log-edited = Bearbeitet. Zuerst notiert: { $what }, { $when }
+log-edited = Geändert. Zuerst notiert: { $what }, { $when }
 log-when = { $day }, { $time }
 log-noted = { $when }{ $who ->
     [none] { "" }

@@ -35,14 +35,20 @@ patterns-paced = { $name }s Drücke { $word ->
 }; { $weeks ->
     [one] { $weeks } Woche
    *[other] { $weeks } Wochen
-}, n = { $n }).
+}, { $n ->
+    [one] { $n } Druck
+   *[other] { $n } Drücke
+}).
 patterns-paced-few = { $name }s Drücke { $word ->
     [none] aller Wörter
    *[other] von „{ $word }“
 }: zu wenig, um zu sagen, wie sie sich ändern ({ $days ->
     [one] { $days } Tag
    *[other] { $days } Tage
-}, n = { $n }; nötig sind { $least_days } Tage und { $least } Drücke).
+}, { $n ->
+    [one] { $n } Druck
+   *[other] { $n } Drücke
+}; nötig sind { $least_days } Tage und { $least } Drücke).
 patterns-lines = Vor und nach einer Änderung
 patterns-no-lines = Noch keine Änderung mit mindestens fünf Tagen auf beiden Seiten: Knöpfe verlegt, ein Wort oder eine Regel dazu.
 patterns-lines-do-not-show = Das zeigt nicht, dass es an der Änderung lag: Anderes änderte sich in diesen Tagen auch, die Drücke stiegen oder sanken schon, und eine von mehreren Änderungen sieht durch Zufall groß aus. Tage eines Tiers hängen zusammen, das Intervall ist also eher zu kurz. Ein Versuch mit der Änderung, mit gelosten Tagen, kann es zeigen.
@@ -60,15 +66,15 @@ patterns-presses-a-day = Drücke am Tag
 patterns-order = Ein Wort nach dem anderen
 patterns-order-no-board = Ohne gezeichnetes Brett lässt sich ein Ausrutscher zum Nachbarknopf nicht von einem zweiten Wort unterscheiden.
 patterns-since-why = Seit die Knöpfe liegen, wo sie liegen: { $why }.
-patterns-order-never = { $name } drückte nie zwei Knöpfe binnen zehn Sekunden (n = { $n ->
+patterns-order-never = { $name } drückte nie zwei Knöpfe binnen zehn Sekunden ({ $n ->
     [one] { $n } Druck
    *[other] { $n } Drücke
 }).
-patterns-order-none = Kein Wort folgt einem anderen öfter, als die Gewohnheiten von { $name } erklären (n = { $n ->
+patterns-order-none = Kein Wort folgt einem anderen öfter, als die Gewohnheiten von { $name } erklären ({ $n ->
     [one] { $n } Paar
    *[other] { $n } Paare
 } von Drücken binnen zehn Sekunden).
-patterns-order-found = { $pairs } (n = { $n } Paare von Drücken binnen zehn Sekunden).
+patterns-order-found = { $pairs } ({ $n } Paare von Drücken binnen zehn Sekunden).
 patterns-pair = „{ $first }“, dann „{ $second }“ { $times }-mal, { $expected } aus Gewohnheit erwartet (angepasst { $p }{ $beside ->
     [yes] , nebeneinander: kann ein Ausrutscher sein
    *[other] { "" }
@@ -95,32 +101,32 @@ patterns-beside-told = { $beside ->
 patterns-order-does-not-show = Verglichen mit Gewohnheiten: wie oft jedes Wort am Stück gedrückt, wiederholt, neben dem vorigen gedrückt und von einer Pause gefolgt wird. Ein Paar, das heraussticht, zeigt nicht, dass die zwei Wörter zusammen etwas bedeuten: Eine Routine, eine Antwort dazwischen oder ein Wunsch nach dem anderen ergäbe dasselbe. Auch „kein Wort folgt einem anderen“ zeigt nicht, dass keines es tut: Von simulierten Tieren mit einem echten Paar in kurzen Sitzungen fiel es bei dreien von vieren nicht auf. Jeder eigene Druck zählt, auch vermeintliche Ausrutscher.
 patterns-slips = Drücke, die nach Ausrutschern aussehen
 patterns-slips-no-board = Ohne gezeichnetes Brett kann niemand sagen, welche Knöpfe nebeneinanderliegen.
-patterns-slips-none = Kein Druck von { $name } kam binnen { $seconds } nach einer anderen Berührung, keiner sieht also nach Ausrutscher aus (n = { $n ->
+patterns-slips-none = Kein Druck von { $name } kam binnen { $seconds } nach einer anderen Berührung, keiner sieht also nach Ausrutscher aus ({ $n ->
     [one] { $n } Druck
    *[other] { $n } Drücke
 }).
-patterns-slips-found = { $share } von { $name }s eigenen Drücken erklären sich durch einen Ausrutscher vom Nachbarknopf oder ein Streifen; { $quick } kamen binnen { $seconds } nach einer anderen Berührung.
+patterns-slips-found = Von { $name }s eigenen Drücken durch einen Ausrutscher vom Nachbarknopf oder ein Streifen erklärt: { $share }. Binnen { $seconds } nach einer anderen Berührung: { $quick }.
 patterns-by-button = Durch Ausrutscher erklärt, nach Knöpfen
 patterns-by-button-told = Jeder Punkt ist der Anteil der Drücke eines Knopfs, den Ausrutscher erklären, mit 95-%-Intervall.
 patterns-share-of-presses = Anteil seiner Drücke
-patterns-judged = Von jemandem vor Ort für einen Ausrutscher gehalten: { $share } der beurteilten Drücke.
+patterns-judged = Von den beurteilten Drücken vor Ort für einen Ausrutscher gehalten: { $share }.
 patterns-slips-do-not-show = Von simulierten Tieren, die nie ausrutschten, wurden jedem zehnten Ausrutscher zugeschrieben. Und es zeigt nicht, welche Drücke unbeantwortet bleiben sollen: Ein Tier, das zwei Wörter mit benachbarten Knöpfen meint, sieht aus wie eines, das ausrutscht. Lies einen großen Anteil als „sieh dir das Brett an“: Leg die zwei weiter auseinander.
 patterns-hours = Vorlieben nach Stunden
-patterns-hours-cannot = Ob die Vorlieben von { $name } von der Stunde abhängen, lässt sich noch nicht sagen: { $why } (n = { $n ->
+patterns-hours-cannot = Ob die Vorlieben von { $name } von der Stunde abhängen, lässt sich noch nicht sagen: { $why } ({ $n ->
     [one] { $n } Wahl
    *[other] { $n } Wahlen
 } in { $sittings ->
     [one] { $sittings } Termin
    *[other] { $sittings } Terminen
 } der letzten { $days } Tage).
-patterns-hours-matter = Was { $name } mag, hängt von der Stunde ab ({ $p }, n = { $n ->
+patterns-hours-matter = Was { $name } mag, hängt von der Stunde ab ({ $p }, { $n ->
     [one] { $n } Wahl
    *[other] { $n } Wahlen
 } in { $sittings ->
     [one] { $sittings } Termin
    *[other] { $sittings } Terminen
 }). Biete zuerst an, was dann am liebsten ist: { $best }.
-patterns-hours-no-sign = Kein Zeichen, dass die Vorlieben von { $name } von der Stunde abhängen ({ $p }, n = { $n ->
+patterns-hours-no-sign = Kein Zeichen, dass die Vorlieben von { $name } von der Stunde abhängen ({ $p }, { $n ->
     [one] { $n } Wahl
    *[other] { $n } Wahlen
 } in { $sittings ->

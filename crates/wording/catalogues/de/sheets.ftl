@@ -111,7 +111,10 @@ sheets-open-checks = Ob { $name } ein Wort versteht, klärt dieses Blatt nicht: 
    *[other] { $checks } Durchgänge
 } geplanter Prüfungen, zu lesen auf der Seite Belege.
 sheets-open-word = Wie auf „{ $word }“ bei Einladung geantwortet wird.
-sheets-open-little = Wenig über „{ $word }“ bei Einladung (n = { $n }).
+sheets-open-little = Wenig über „{ $word }“ bei Einladung ({ $n ->
+    [one] einmal
+   *[other] { $n }-mal
+}).
 sheets-open-sessions = Wie gern { $name } mitmacht: In diesem Zeitraum wurde keine Sitzung notiert.
 sheets-open-likes = Was { $name } am liebsten mag: Es gab keinen Vorlieben-Test.
 

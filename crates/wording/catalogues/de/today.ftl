@@ -8,7 +8,7 @@ today-take-care = { $care } { $what }
 today-change-our-mind = Das würde unsere Meinung ändern:
 today-records = die Einträge
 today-also = Was auch gilt:
-today-best-time = Beste Zeit bisher: { $from } bis { $to }, dabei { $joined }.
+today-best-time = Beste Zeit bisher: { $from } bis { $to }. Dann mitgemacht: { $joined }.
 today-shown-today = „{ $word }“ wurde heute { $times ->
     [0] noch nicht gezeigt.
     [one] einmal gezeigt.

@@ -66,6 +66,9 @@ act-change-usual-speed = Presses at the usual speed again, such as after a new b
 act-change-heard-again = A press of it that is heard, or its new recording enrolled.
 act-change-test-agrees = A test whose ranking agrees with the one before.
 act-change-more-presses = Clearly more presses when invited, { $days } days after the change.
+act-change-more-when-invited = { $name } presses more often when invited and wanting the thing: no longer clearly below { $share }.
+act-change-lasts-again = Two weeks and more after mastery, presses and right ones are no longer clearly below { $share }.
+act-change-fades = Two weeks and more after mastery, presses or right ones fall clearly below { $share }.
 act-change-longer-or-back = Longer waits once two sessions running hold few presses during “not now”. Back to answering every press at a strong sign, at leaving, or where presses do not fall over three sessions.
 act-change-checked = The check planned, or carried out.
 

@@ -47,7 +47,7 @@ agreement-sentence = { $alike ->
     [chance] That could be chance alone.
    *[other] How far that goes beyond chance cannot be judged yet.
 }
-agreement-sentence-nothing = Nothing was scored by two people, so nothing can be said about agreement (n = 0).
+agreement-sentence-nothing = Nothing was scored by two people, so nothing can be said about agreement.
 agreement-scored-alike = Scored alike
 agreement-kappa = Cohen’s kappa
 agreement-alpha = Krippendorff’s alpha

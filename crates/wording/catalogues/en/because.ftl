@@ -13,6 +13,7 @@ because-lasting-swallowing = { $count ->
    *[other] { $name } swallowed something { $count } times in { $days } days. The last: “{ $last }”, { $day }.
 }
 because-recurring = It keeps coming back: in { $weeks } of the last { $of } weeks.
+because-left-few = { $name } left { $left } of the last { $of } sessions joined.
 because-left-sessions = { $name } left { $left } of the last sessions joined: { $share }.
 because-mild-signs = Sessions this week with a mild sign of stress: { $share }.
 because-sudden-change = Own presses over the last two days: { $now }. Over the four weeks before: { $before }.
@@ -134,6 +135,7 @@ because-taken = Taken, of what was given for this word in { $days } days: { $sha
 because-showings-a-day = Showings in { $days } days: { $rate } (bar { $bar } a day).
 because-delay = From press to giving, the middle: { $seconds } (bar { $bar }).
 because-near = Looks, brushes and own presses that went to this button: { $share }. It had { $expected } of the showings.
+because-comes-more = Own presses of it in seven days: { $now }; in the four weeks before: { $before }. More than chance allows.
 because-too-few-hours = Too few sessions at different times of day.
 because-uneasy-hours = From { $from } to { $to } { $name } joined { $here }, at other times { $elsewhere }. With coming late, leaving and signs counted in, { $p } (corrected for picking the hours), last { $days } days.
 because-too-few-days = Too few days to see a change.

@@ -4,3 +4,7 @@ chart-interval = 95% interval
 chart-missing = missing
 chart-phase = phase
 chart-nothing = nothing can be said yet
+chart-times = { $n ->
+    [one] once
+   *[other] { $n } times
+}

@@ -1,33 +1,48 @@
 # What may be said, which rival explanations are open, what stands behind it. Never that the animal does not understand.
 claims-asking = asking for the thing
 claims-hearing = knowing the spoken word
-claims-nothing-asking = nothing can be said yet: nothing was drawn (n = 0); a round of invitations drawn by the notebook could tell
-claims-nothing-hearing = nothing can be said yet: no check was begun (n = 0); a check of picking things could tell
-claims-chance = what was drawn so far would also come by chance (n = { $n }); that speaks for nothing either way
-claims-differs = pressing goes with what was called for, more than chance allows (n = { $n } presses in drawn rounds{ $since ->
+claims-nothing-asking = nothing can be said yet: nothing was drawn; a round of invitations drawn by the notebook could tell
+claims-nothing-hearing = nothing can be said yet: no check was begun; a check of picking things could tell
+claims-chance = what was drawn so far would also come by chance ({ $n ->
+    [one] { $n } drawn trial
+   *[other] { $n } drawn trials
+}); that speaks for nothing either way
+claims-differs = pressing goes with what was called for, more than chance allows ({ $n } presses in drawn rounds{ $since ->
     [none] { "" }
    *[other] , since { $since }
 }); habit, liking or cues may still explain it
-claims-open-asking = it asks for the thing with buttons swapped under covers more than chance allows (n = { $n }{ $since ->
+claims-open-asking = it asks for the thing with buttons swapped under covers more than chance allows ({ $n ->
+    [one] { $n } drawn trial
+   *[other] { $n } drawn trials
+}{ $since ->
     [none] { "" }
    *[other] , since { $since }
 }); somebody knew the answer, so cues may still explain it
-claims-open-hearing = it picks the thing for the word more than chance allows (n = { $n }{ $since ->
+claims-open-hearing = it picks the thing for the word more than chance allows ({ $n ->
+    [one] { $n } drawn trial
+   *[other] { $n } drawn trials
+}{ $since ->
     [none] { "" }
    *[other] , since { $since }
 }); somebody knew the answer, so cues may still explain it
-claims-blind-asking = its asking stands up to a blind check: the right button with buttons swapped under covers and nobody near who knew (n = { $n }{ $since ->
+claims-blind-asking = its asking stands up to a blind check: the right button with buttons swapped under covers and nobody near who knew ({ $n ->
+    [one] { $n } drawn trial
+   *[other] { $n } drawn trials
+}{ $since ->
     [none] { "" }
    *[other] , since { $since }
 })
-claims-blind-hearing = its knowing the word stands up to a blind check: it picks the thing with nobody near who knew (n = { $n }{ $since ->
+claims-blind-hearing = its knowing the word stands up to a blind check: it picks the thing with nobody near who knew ({ $n ->
+    [one] { $n } drawn trial
+   *[other] { $n } drawn trials
+}{ $since ->
     [none] { "" }
    *[other] , since { $since }
 })
 claims-lapsed = { $said }. More was claimed until { $until }, when words or checks were added: all are judged together, and more is asked of each since
-claims-animal-nothing = nothing can be said yet over all words together; a time of agreed swaps could tell (n = 0)
-claims-animal-chance = over all words, what came after swaps would also come by chance or habit (n = { $n } drawn answers); that speaks for nothing either way
-claims-animal-holds = over all its words together it presses again where another thing came than asked for; liking, frequency, habits of place and the clock do not explain it (n = { $n } drawn answers{ $since ->
+claims-animal-nothing = nothing can be said yet over all words together; a time of agreed swaps could tell
+claims-animal-chance = over all words, what came after swaps would also come by chance or habit ({ $n } drawn answers); that speaks for nothing either way
+claims-animal-holds = over all its words together it presses again where another thing came than asked for; liking, frequency, habits of place and the clock do not explain it ({ $n } drawn answers{ $since ->
     [none] { "" }
    *[other] , since { $since }
 }); cues may still

@@ -30,7 +30,7 @@ command-design-standards = the design { $verdict }: { $chances ->
    *[other] { $fewest } points
 } each
 command-design-missing = points over without a value: { $n } of { $of }
-command-design-mean = mean { $mean }
+command-design-mean = mean: { $mean }
 command-design-nap = { $name }: NAP { $nap } (90% interval { $low } to { $high }, n = { $n_a } and { $n_b }), Tau-U { $tau } ({ $p })
 command-design-which-animal = say which animal with --animal
 command-design-not-today = not today: strong signs of stress were noted; give space and plan on a calm day

@@ -63,8 +63,11 @@ command-listen-logged = { $n } of them logged; { $known ->
     [one] { $known } was in the log already.
    *[other] { $known } were in the log already.
 }
-command-listen-slowed = "{ $word }" has slowed by { $slowed } (standard error { $error }, n = { $n } presses; probability that it slows more than healthy buttons do: { $probability }): its battery may be running down.
-command-listen-never = Not heard at all (other words: n = { $n }): { $words }. Nobody may have pressed them; a flat battery or an old recording is possible too.
+command-listen-slowed = "{ $word }" has slowed by { $slowed } (standard error { $error }, { $n } presses; probability that it slows more than healthy buttons do: { $probability }): its battery may be running down.
+command-listen-never = Not heard at all (other words: heard { $n ->
+    [one] once
+   *[other] { $n } times
+}): { $words }. Nobody may have pressed them; a flat battery or an old recording is possible too.
 command-listen-home = Home
 command-listen-begun = A new notebook was begun in { $folder }. Times are in UTC until its page People names a time zone.
 command-listen-added = “{ $word }” is a new word of this notebook.

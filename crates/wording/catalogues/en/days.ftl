@@ -42,7 +42,10 @@ days-hour-axis = hour of the day
 days-weekday-axis = day of the week
 days-presses-a-day = presses a day
 days-no-presses = No own presses in this time.
-days-too-few-presses = Too few own presses to compare (n = { $n }).
+days-too-few-presses = Too few own presses to compare ({ $n ->
+    [one] { $n } press
+   *[other] { $n } presses
+}).
 days-most = Most: { $which }, { $rate }; { $n } own presses in all.
 days-outstanding = { $which } stands out: { $ratio } times the others (adjusted { $p }).
 days-asleep = Hours in which nobody ever noted a press are taken for sleep or absence: they are no finding, and no other hour is compared with them.
@@ -106,5 +109,8 @@ days-next-gap = { $word }: asked without a button { $asked ->
     [one] once
    *[other] { $asked } times
 }, { $rate } a week ({ $low } to { $high })
-days-next-demand = { $word }: { $rate } presses an hour ({ $low } to { $high }, n = { $n }) and no word closes a session
+days-next-demand = { $word }: { $rate } presses an hour ({ $low } to { $high }, { $n ->
+    [one] { $n } press
+   *[other] { $n } presses
+}) and no word closes a session
 days-next-arousal = { $word }: { $ended } of { $of } sessions ended in high arousal ({ $low } to { $high }) and no word closes them

@@ -296,7 +296,7 @@ designs-chart = { $unit ->
 }
 designs-chart-told = { $question } { $phases }.
 designs-chart-read = Hollow points: as usual (A). Filled points: with the change (B). Dashed lines: the phase changed. Gaps: missing.
-designs-mean = mean { $mean }
+designs-mean = mean: { $mean }
 designs-independent = Intervals of means, NAP, level and trend take points as independent, which days of one animal are not quite. The test above does not rest on that.
 designs-times-a-week = celeration × { $factor } a week
 designs-divided-a-week = celeration ÷ { $factor } a week

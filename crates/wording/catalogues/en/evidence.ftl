@@ -75,7 +75,10 @@ evidence-figures-point = The figures point to { $stage }.
 evidence-invitations = Invitations
 evidence-no-curve = Learning curve: { $why }.
 evidence-waiting = Time to press, the middle: { $median }. Invitations without a press count up to the end of the wait (Kaplan–Meier).
-evidence-waiting-open = not reached: too few were answered by a press within the wait (n = { $n })
+evidence-waiting-open = not reached: too few were answered by a press within the wait ({ $n ->
+    [one] { $n } invitation
+   *[other] { $n } invitations
+})
 evidence-showings-presses = Showings and own presses
 evidence-showings-a-day = Showings a day
 evidence-showings = showings
@@ -92,7 +95,7 @@ evidence-causes = If it does not get on: what may be behind it
 evidence-how-computed = How these figures are computed
 evidence-may-be-said = What may be said
 evidence-claim = “{ $word }”, { $what }: { $said }.
-evidence-fidelity = Teaching as agreed: given within { $seconds } of the press in { $share } of the showings.
+evidence-fidelity = Teaching as agreed, given within { $seconds } of the press: { $share }.
 evidence-claim-animal = { $name }: { $said }.
 evidence-not-ruled-out = Not ruled out for this word:
 evidence-rival = { $rival } ({ $standing })
@@ -122,9 +125,18 @@ evidence-curve = Learning curve
 evidence-curve-above = From press { $trial }{ $day ->
     [none] { "" }
    *[other] { " " }({ $day })
-} on the band stays above chance (n = { $n }).
-evidence-curve-not = The band does not stay above chance yet; that does not mean that nothing was learnt (n = { $n }).
-evidence-curve-few = Learning curve: too few presses to say (n = { $n }).
+} on the band stays above chance ({ $n ->
+    [one] { $n } press
+   *[other] { $n } presses
+}).
+evidence-curve-not = The band does not stay above chance yet; that does not mean that nothing was learnt ({ $n ->
+    [one] { $n } press
+   *[other] { $n } presses
+}).
+evidence-curve-few = Learning curve: too few presses to say ({ $n ->
+    [one] { $n } press
+   *[other] { $n } presses
+}).
 evidence-press-axis = press at an invitation
 evidence-band = 90% band
 evidence-after = { $after ->

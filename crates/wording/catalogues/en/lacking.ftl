@@ -7,7 +7,7 @@ lacking-few = it needs at least { $needed ->
     [one] is one
    *[other] are { $got }
 }
-lacking-nothing = nothing was observed yet (n = 0)
+lacking-nothing = nothing was observed yet
 lacking-no-variation = all values are the same
 lacking-one-category = all { $n } scores are the same; agreement beyond chance cannot be judged
 lacking-nothing-shared = nothing was scored by at least two people

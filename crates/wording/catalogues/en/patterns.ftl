@@ -35,14 +35,20 @@ patterns-paced = { $name }’s presses of { $word ->
 }; { $weeks ->
     [one] { $weeks } week
    *[other] { $weeks } weeks
-}, n = { $n }).
+}, { $n ->
+    [one] { $n } press
+   *[other] { $n } presses
+}).
 patterns-paced-few = { $name }’s presses of { $word ->
     [none] all words
    *[other] “{ $word }”
 }: too little to say how they change ({ $days ->
     [one] { $days } day
    *[other] { $days } days
-}, n = { $n }; it takes { $least_days } days and { $least } presses).
+}, { $n ->
+    [one] { $n } press
+   *[other] { $n } presses
+}; it takes { $least_days } days and { $least } presses).
 patterns-lines = Before and after a change
 patterns-no-lines = No change with at least five days on both sides yet: buttons moved, a word or a rule that came.
 patterns-lines-do-not-show = This does not show that the change did it: other things changed in those days too, presses were already going up or down, and one of several changes looks large by chance. Days of one animal hang together, so the interval is rather too short. A trial of the change, with its days drawn by chance, can tell.
@@ -60,15 +66,15 @@ patterns-presses-a-day = presses a day
 patterns-order = One word after another
 patterns-order-no-board = Without a drawn board a slip to the next button cannot be told from a second word.
 patterns-since-why = Since the buttons lie where they lie: { $why }.
-patterns-order-never = { $name } never pressed two buttons within ten seconds (n = { $n ->
+patterns-order-never = { $name } never pressed two buttons within ten seconds ({ $n ->
     [one] { $n } press
    *[other] { $n } presses
 }).
-patterns-order-none = No word follows another more often than { $name }’s habits explain (n = { $n ->
+patterns-order-none = No word follows another more often than { $name }’s habits explain ({ $n ->
     [one] { $n } pair
    *[other] { $n } pairs
 } of presses within ten seconds).
-patterns-order-found = { $pairs } (n = { $n } pairs of presses within ten seconds).
+patterns-order-found = { $pairs } ({ $n } pairs of presses within ten seconds).
 patterns-pair = “{ $first }” then “{ $second }” { $times } times, { $expected } expected from habits (adjusted { $p }{ $beside ->
     [yes] , side by side: it may be a slip
    *[other] { "" }
@@ -95,32 +101,32 @@ patterns-beside-told = { $beside ->
 patterns-order-does-not-show = Compared with habits: how often each word is pressed in a sitting, pressed again, pressed next to the one before, and followed by a pause. A pair that stands out does not show that the two words mean something together: a routine, an answer in between, or one want after the other would give the same. Nor does “no word follows another” show that none does: of simulated animals with a true pair, pressed in short sittings, three in four were not told of it. Every own press counts, those taken for slips too.
 patterns-slips = Presses that look like slips
 patterns-slips-no-board = Without a drawn board nobody can tell which buttons lie side by side.
-patterns-slips-none = No press of { $name }’s came within { $seconds } of another contact, so none looks like a slip (n = { $n ->
+patterns-slips-none = No press of { $name }’s came within { $seconds } of another contact, so none looks like a slip ({ $n ->
     [one] { $n } press
    *[other] { $n } presses
 }).
-patterns-slips-found = { $share } of { $name }’s own presses are explained by a slip from the button beside or by a brush; { $quick } came within { $seconds } of another contact.
+patterns-slips-found = Explained by a slip from the button beside or by a brush, of { $name }’s own presses: { $share }. Within { $seconds } of another contact: { $quick }.
 patterns-by-button = Explained by slips, by button
 patterns-by-button-told = Each dot is the share of a button’s presses that slips explain, with its 95% interval.
 patterns-share-of-presses = share of its presses
-patterns-judged = Taken for a slip by somebody who was there: { $share } of the presses somebody judged.
+patterns-judged = Taken for a slip by somebody who was there, of the presses somebody judged: { $share }.
 patterns-slips-do-not-show = Of simulated animals that never slipped, one in ten was told of some slips. And this does not show which presses to leave unanswered: an animal that means two words whose buttons lie side by side looks like one that slips. Read a large share as “look at the board”: lay those two farther apart.
 patterns-hours = Likes by the hour
-patterns-hours-cannot = Whether what { $name } likes depends on the hour cannot be told yet: { $why } (n = { $n ->
+patterns-hours-cannot = Whether what { $name } likes depends on the hour cannot be told yet: { $why } ({ $n ->
     [one] { $n } choice
    *[other] { $n } choices
 } in { $sittings ->
     [one] { $sittings } sitting
    *[other] { $sittings } sittings
 } of the last { $days } days).
-patterns-hours-matter = What { $name } likes depends on the hour ({ $p }, n = { $n ->
+patterns-hours-matter = What { $name } likes depends on the hour ({ $p }, { $n ->
     [one] { $n } choice
    *[other] { $n } choices
 } in { $sittings ->
     [one] { $sittings } sitting
    *[other] { $sittings } sittings
 }). Offer first what is liked best then: { $best }.
-patterns-hours-no-sign = No sign that what { $name } likes depends on the hour ({ $p }, n = { $n ->
+patterns-hours-no-sign = No sign that what { $name } likes depends on the hour ({ $p }, { $n ->
     [one] { $n } choice
    *[other] { $n } choices
 } in { $sittings ->

@@ -112,7 +112,10 @@ sheets-open-checks = Whether { $name } understands a word is not settled by this
    *[other] { $checks } trials
 } of planned checks, told on the Evidence page.
 sheets-open-word = How “{ $word }” is answered when invited.
-sheets-open-little = Little about “{ $word }” when invited (n = { $n }).
+sheets-open-little = Little about “{ $word }” when invited ({ $n ->
+    [one] once
+   *[other] { $n } times
+}).
 sheets-open-sessions = How gladly { $name } joins: no session was noted in this period.
 sheets-open-likes = What { $name } likes best: no likes test was held.
 

@@ -8,7 +8,7 @@ today-take-care = { $care } { $what }
 today-change-our-mind = We’d change our mind if:
 today-records = the records
 today-also = What also holds:
-today-best-time = Best time so far: { $from } to { $to }, joined { $joined }.
+today-best-time = Best time so far: { $from } to { $to }. Joined then: { $joined }.
 today-shown-today = “{ $word }” { $times ->
     [0] has not been shown yet today.
     [one] was shown once today.

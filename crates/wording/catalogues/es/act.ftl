@@ -64,6 +64,9 @@ act-change-usual-speed = Pulsaciones a la velocidad de siempre, por ejemplo tras
 act-change-heard-again = Una pulsación que se oiga, o su nueva grabación registrada.
 act-change-test-agrees = Una prueba cuyo orden coincida con la anterior.
 act-change-more-presses = Claramente más pulsaciones al invitar, { $days } días después del cambio.
+act-change-more-when-invited = { $name } pulsa más a menudo en las invitaciones en que quiere la cosa: ya no claramente por debajo de { $share }.
+act-change-lasts-again = Dos semanas o más después de dominarla, las pulsaciones y los aciertos ya no están claramente por debajo de { $share }.
+act-change-fades = Dos semanas o más después de dominarla, las pulsaciones o los aciertos caen claramente por debajo de { $share }.
 act-change-longer-or-back = Esperas más largas cuando en dos sesiones seguidas haya pocas pulsaciones durante «ahora no». Volver a responder a cada pulsación ante una señal fuerte, si se va, o si las pulsaciones no bajan en tres sesiones.
 act-change-checked = La comprobación planeada o hecha.
 

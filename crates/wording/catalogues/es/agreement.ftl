@@ -47,7 +47,7 @@ agreement-sentence = { $alike ->
     [chance] Podría ser solo azar.
    *[other] Cuánto va más allá del azar aún no puede juzgarse.
 }
-agreement-sentence-nothing = Nada fue puntuado por dos personas, así que nada se puede decir de la coincidencia (n = 0).
+agreement-sentence-nothing = Nada fue puntuado por dos personas, así que nada se puede decir de la coincidencia.
 agreement-scored-alike = Puntuado igual
 agreement-kappa = Kappa de Cohen
 agreement-alpha = Alfa de Krippendorff

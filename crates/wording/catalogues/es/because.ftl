@@ -12,6 +12,7 @@ because-lasting-swallowing = { $count ->
    *[other] { $name } tragó algo { $count } veces en { $days } días. La última: «{ $last }», { $day }.
 }
 because-recurring = Vuelve una y otra vez: en { $weeks } de las últimas { $of } semanas.
+because-left-few = { $name } abandonó { $left } de las últimas { $of } sesiones en que participó.
 because-left-sessions = { $name } abandonó { $left } de las últimas sesiones en que participó: { $share }.
 because-mild-signs = Sesiones de esta semana con una señal leve de estrés: { $share }.
 because-sudden-change = Pulsaciones propias en los últimos dos días: { $now }. En las cuatro semanas anteriores: { $before }.
@@ -133,6 +134,7 @@ because-taken = Tomado, de lo dado por esta palabra en { $days } días: { $share
 because-showings-a-day = Demostraciones en { $days } días: { $rate } (límite { $bar } al día).
 because-delay = De la pulsación a la entrega, el valor central: { $seconds } (límite { $bar }).
 because-near = Miradas, roces y pulsaciones propias a este botón: { $share }. Tuvo el { $expected } de las demostraciones.
+because-comes-more = Pulsaciones propias en siete días: { $now }; en las cuatro semanas anteriores: { $before }. Más de lo que permite el azar.
 because-too-few-hours = Muy pocas sesiones a distintas horas del día.
 because-uneasy-hours = De { $from } a { $to } { $name } participó { $here }, a otras horas { $elsewhere }. Contando llegadas tardías, abandonos y señales, { $p } (corregido por elegir las horas), últimos { $days } días.
 because-too-few-days = Muy pocos días para ver un cambio.

@@ -34,3 +34,5 @@ board-swaps-for = { $link }: distinguir significado de costumbre
 board-never = { $food }: no lo des nunca. { $why }. ¿Ya se lo ha comido? Llama ahora al veterinario.
 board-care = { $food }: cuidado. { $why }.
 board-safe = Seguridad en el tablero
+board-no-words = Aún no hay palabras. { $link }.
+board-choose-words = Elegir las primeras palabras

@@ -4,3 +4,7 @@ chart-interval = intervalo del 95 %
 chart-missing = falta
 chart-phase = fase
 chart-nothing = aún no se puede decir nada
+chart-times = { $n ->
+    [one] una vez
+   *[other] { $n } veces
+}

@@ -1,32 +1,47 @@
 claims-asking = pedir la cosa
 claims-hearing = conocer la palabra hablada
-claims-nothing-asking = aún no se puede decir nada: no se sorteó nada (n = 0); una ronda de invitaciones sorteadas por el cuaderno podría mostrarlo
-claims-nothing-hearing = aún no se puede decir nada: no se empezó ninguna comprobación (n = 0); una comprobación de elegir cosas podría mostrarlo
-claims-chance = lo sorteado hasta ahora también saldría por azar (n = { $n }); eso no habla a favor ni en contra
-claims-differs = pulsar va con lo que se pidió, más de lo que permite el azar (n = { $n } pulsaciones en rondas sorteadas{ $since ->
+claims-nothing-asking = aún no se puede decir nada: no se sorteó nada; una ronda de invitaciones sorteadas por el cuaderno podría mostrarlo
+claims-nothing-hearing = aún no se puede decir nada: no se empezó ninguna comprobación; una comprobación de elegir cosas podría mostrarlo
+claims-chance = lo sorteado hasta ahora también saldría por azar ({ $n ->
+    [one] { $n } ensayo sorteado
+   *[other] { $n } ensayos sorteados
+}); eso no habla a favor ni en contra
+claims-differs = pulsar va con lo que se pidió, más de lo que permite el azar ({ $n } pulsaciones en rondas sorteadas{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 }); hábito, gusto o pistas aún pueden explicarlo
-claims-open-asking = pide la cosa con los botones cambiados bajo tapas más de lo que permite el azar (n = { $n }{ $since ->
+claims-open-asking = pide la cosa con los botones cambiados bajo tapas más de lo que permite el azar ({ $n ->
+    [one] { $n } ensayo sorteado
+   *[other] { $n } ensayos sorteados
+}{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 }); alguien sabía la respuesta, así que las pistas aún pueden explicarlo
-claims-open-hearing = elige la cosa de la palabra más de lo que permite el azar (n = { $n }{ $since ->
+claims-open-hearing = elige la cosa de la palabra más de lo que permite el azar ({ $n ->
+    [one] { $n } ensayo sorteado
+   *[other] { $n } ensayos sorteados
+}{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 }); alguien sabía la respuesta, así que las pistas aún pueden explicarlo
-claims-blind-asking = su pedir resiste una comprobación ciega: el botón correcto con los botones cambiados bajo tapas y nadie cerca que lo supiera (n = { $n }{ $since ->
+claims-blind-asking = su pedir resiste una comprobación ciega: el botón correcto con los botones cambiados bajo tapas y nadie cerca que lo supiera ({ $n ->
+    [one] { $n } ensayo sorteado
+   *[other] { $n } ensayos sorteados
+}{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 })
-claims-blind-hearing = su conocimiento de la palabra resiste una comprobación ciega: elige la cosa sin nadie cerca que lo supiera (n = { $n }{ $since ->
+claims-blind-hearing = su conocimiento de la palabra resiste una comprobación ciega: elige la cosa sin nadie cerca que lo supiera ({ $n ->
+    [one] { $n } ensayo sorteado
+   *[other] { $n } ensayos sorteados
+}{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 })
 claims-lapsed = { $said }. Se afirmó más hasta { $until }, cuando se añadieron palabras o comprobaciones: todas se juzgan juntas, y desde entonces se exige más a cada una
-claims-animal-nothing = aún no se puede decir nada de todas las palabras juntas; un tiempo de cambios acordados podría mostrarlo (n = 0)
-claims-animal-chance = en todas las palabras, lo que vino tras los cambios también vendría por azar o hábito (n = { $n } respuestas sorteadas); eso no habla a favor ni en contra
-claims-animal-holds = en todas sus palabras juntas vuelve a pulsar donde vino otra cosa de la pedida; gusto, frecuencia, hábitos de lugar y el reloj no lo explican (n = { $n } respuestas sorteadas{ $since ->
+claims-animal-nothing = aún no se puede decir nada de todas las palabras juntas; un tiempo de cambios acordados podría mostrarlo
+claims-animal-chance = en todas las palabras, lo que vino tras los cambios también vendría por azar o hábito ({ $n } respuestas sorteadas); eso no habla a favor ni en contra
+claims-animal-holds = en todas sus palabras juntas vuelve a pulsar donde vino otra cosa de la pedida; gusto, frecuencia, hábitos de lugar y el reloj no lo explican ({ $n } respuestas sorteadas{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 }); las pistas aún podrían

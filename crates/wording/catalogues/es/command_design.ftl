@@ -27,7 +27,7 @@ command-design-standards = el diseño { $verdict }: ocasiones de mostrar un efec
    *[other] { $fewest } puntos
 } en cada fase
 command-design-missing = puntos pasados sin valor: { $n } de { $of }
-command-design-mean = media { $mean }
+command-design-mean = media: { $mean }
 command-design-nap = { $name }: NAP { $nap } (intervalo del 90 % de { $low } a { $high }, n = { $n_a } y { $n_b }), Tau-U { $tau } ({ $p })
 command-design-which-animal = di qué animal con --animal
 command-design-not-today = hoy no: se anotaron señales fuertes de estrés; deja espacio y planifica en un día tranquilo

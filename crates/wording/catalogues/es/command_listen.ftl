@@ -54,8 +54,11 @@ command-listen-presses-heard = { $n ->
    *[other] { $n } pulsaciones oídas
 } en { $minutes } minutos.
 command-listen-logged = De ellas, anotadas: { $n }; ya estaban en el registro: { $known }.
-command-listen-slowed = «{ $word }» suena un { $slowed } más lento (error estándar { $error }, n = { $n } pulsaciones; probabilidad de que se frene más que los botones sanos: { $probability }): quizá se le agota la pila.
-command-listen-never = No oídas en absoluto (otras palabras: n = { $n }): { $words }. Quizá nadie las pulsó; también puede ser una pila gastada o una grabación vieja.
+command-listen-slowed = «{ $word }» suena un { $slowed } más lento (error estándar { $error }, { $n } pulsaciones; probabilidad de que se frene más que los botones sanos: { $probability }): quizá se le agota la pila.
+command-listen-never = No oídas en absoluto (otras palabras: { $n ->
+    [one] una vez
+   *[other] { $n } veces
+}): { $words }. Quizá nadie las pulsó; también puede ser una pila gastada o una grabación vieja.
 command-listen-home = Hogar
 command-listen-begun = Se empezó un cuaderno nuevo en { $folder }. Las horas están en UTC hasta que su página Personas indique una zona horaria.
 command-listen-added = «{ $word }» es una palabra nueva de este cuaderno.

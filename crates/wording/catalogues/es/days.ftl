@@ -42,7 +42,10 @@ days-hour-axis = hora del día
 days-weekday-axis = día de la semana
 days-presses-a-day = pulsaciones por día
 days-no-presses = Ninguna pulsación propia en este tiempo.
-days-too-few-presses = Muy pocas pulsaciones propias para comparar (n = { $n }).
+days-too-few-presses = Muy pocas pulsaciones propias para comparar ({ $n ->
+    [one] { $n } pulsación
+   *[other] { $n } pulsaciones
+}).
 days-most = Más: { $which }, { $rate }; { $n } pulsaciones propias en total.
 days-outstanding = { $which } destaca: { $ratio } veces las otras ({ $p } ajustado).
 days-asleep = Las horas en que nadie anotó nunca una pulsación se toman por sueño o ausencia: no son un hallazgo, y ninguna otra hora se compara con ellas.
@@ -106,5 +109,8 @@ days-next-gap = { $word }: pedida sin botón { $asked ->
     [one] una vez
    *[other] { $asked } veces
 }, { $rate } por semana (de { $low } a { $high })
-days-next-demand = { $word }: { $rate } pulsaciones por hora (de { $low } a { $high }, n = { $n }) y ninguna palabra cierra una sesión
+days-next-demand = { $word }: { $rate } pulsaciones por hora (de { $low } a { $high }, { $n ->
+    [one] { $n } pulsación
+   *[other] { $n } pulsaciones
+}) y ninguna palabra cierra una sesión
 days-next-arousal = { $word }: { $ended } de { $of } sesiones terminaron con mucha excitación (de { $low } a { $high }) y ninguna palabra las cierra

@@ -284,7 +284,7 @@ designs-chart = { $unit ->
 }
 designs-chart-told = { $question } { $phases }.
 designs-chart-read = Puntos huecos: como siempre (A). Puntos llenos: con el cambio (B). Líneas discontinuas: cambió la fase. Huecos: falta el dato.
-designs-mean = media { $mean }
+designs-mean = media: { $mean }
 designs-independent = Los intervalos de medias, NAP, nivel y tendencia toman los puntos como independientes, y los días de un animal no lo son del todo. El test de arriba no se apoya en eso.
 designs-times-a-week = celeración × { $factor } por semana
 designs-divided-a-week = celeración ÷ { $factor } por semana

@@ -75,7 +75,10 @@ evidence-figures-point = Las cifras apuntan a { $stage }.
 evidence-invitations = Invitaciones
 evidence-no-curve = Curva de aprendizaje: { $why }.
 evidence-waiting = Tiempo hasta pulsar, el valor central: { $median }. Las invitaciones sin pulsación cuentan hasta el final de la espera (Kaplan–Meier).
-evidence-waiting-open = no se alcanza: muy pocas tuvieron una pulsación durante la espera (n = { $n })
+evidence-waiting-open = no se alcanza: muy pocas tuvieron una pulsación durante la espera ({ $n ->
+    [one] { $n } invitación
+   *[other] { $n } invitaciones
+})
 evidence-showings-presses = Muestras y pulsaciones propias
 evidence-showings-a-day = Muestras por día
 evidence-showings = demostraciones
@@ -92,7 +95,7 @@ evidence-causes = Si no avanza: qué puede haber detrás
 evidence-how-computed = Cómo se calculan estas cifras
 evidence-may-be-said = Qué se puede decir
 evidence-claim = «{ $word }», { $what }: { $said }.
-evidence-fidelity = Enseñanza según lo acordado: dado en { $seconds } tras pulsar en { $share } de las demostraciones.
+evidence-fidelity = Enseñanza según lo acordado, dado en { $seconds } tras pulsar: { $share }.
 evidence-claim-animal = { $name }: { $said }.
 evidence-not-ruled-out = No descartado para esta palabra:
 evidence-rival = { $rival } ({ $standing })
@@ -122,9 +125,18 @@ evidence-curve = Curva de aprendizaje
 evidence-curve-above = Desde la pulsación { $trial }{ $day ->
     [none] { "" }
    *[other] { " " }({ $day })
-} la banda queda sobre el azar (n = { $n }).
-evidence-curve-not = La banda aún no queda sobre el azar; eso no significa que no se aprendiera nada (n = { $n }).
-evidence-curve-few = Curva de aprendizaje: muy pocas pulsaciones (n = { $n }).
+} la banda queda sobre el azar ({ $n ->
+    [one] { $n } pulsación
+   *[other] { $n } pulsaciones
+}).
+evidence-curve-not = La banda aún no queda sobre el azar; eso no significa que no se aprendiera nada ({ $n ->
+    [one] { $n } pulsación
+   *[other] { $n } pulsaciones
+}).
+evidence-curve-few = Curva de aprendizaje: muy pocas pulsaciones ({ $n ->
+    [one] { $n } pulsación
+   *[other] { $n } pulsaciones
+}).
 evidence-press-axis = pulsación en una invitación
 evidence-band = banda del 90 %
 evidence-after = { $after ->

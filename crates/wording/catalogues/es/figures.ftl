@@ -3,3 +3,21 @@ figures-without-interval = { $value } (aún sin intervalo, n = { $n })
 figures-nothing = aún no se puede decir nada (n = { $n })
 figures-interval = de { $low } a { $high }
 figures-too-early = demasiado pronto para decirlo (n = { $n })
+figures-told-interval = { $value } (de { $low } a { $high }, de { $n ->
+    [one] un registro
+   *[other] { $n } registros
+})
+figures-told-without = { $value } (aún sin intervalo, de { $n ->
+    [one] un registro
+   *[other] { $n } registros
+})
+figures-told-nothing = aún no se puede decir nada ({ $n ->
+    [0] ningún registro
+    [one] un registro
+   *[other] { $n } registros
+})
+figures-told-early = demasiado pronto para decirlo ({ $n ->
+    [0] aún ningún registro
+    [one] un registro
+   *[other] { $n } registros
+})

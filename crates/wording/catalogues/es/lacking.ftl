@@ -6,7 +6,7 @@ lacking-few = { $needed ->
     [one] hay uno
    *[other] hay { $got }
 }
-lacking-nothing = aún no se ha observado nada (n = 0)
+lacking-nothing = aún no se ha observado nada
 lacking-no-variation = todos los valores son iguales
 lacking-one-category = las { $n } valoraciones son iguales; no se puede juzgar el acuerdo más allá del azar
 lacking-nothing-shared = nada lo valoraron al menos dos personas

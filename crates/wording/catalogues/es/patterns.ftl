@@ -35,14 +35,20 @@ patterns-paced = Las pulsaciones de { $name } en { $word ->
 }; { $weeks ->
     [one] { $weeks } semana
    *[other] { $weeks } semanas
-}, n = { $n }).
+}, { $n ->
+    [one] { $n } pulsación
+   *[other] { $n } pulsaciones
+}).
 patterns-paced-few = Las pulsaciones de { $name } en { $word ->
     [none] todas las palabras
    *[other] «{ $word }»
 }: muy poco para decir cómo cambian ({ $days ->
     [one] { $days } día
    *[other] { $days } días
-}, n = { $n }; hacen falta { $least_days } días y { $least } pulsaciones).
+}, { $n ->
+    [one] { $n } pulsación
+   *[other] { $n } pulsaciones
+}; hacen falta { $least_days } días y { $least } pulsaciones).
 patterns-lines = Antes y después de un cambio
 patterns-no-lines = Aún ningún cambio con al menos cinco días a cada lado: botones movidos, una palabra o una regla nueva.
 patterns-lines-do-not-show = Esto no muestra que el cambio lo causara: otras cosas cambiaron también esos días, las pulsaciones ya subían o bajaban, y uno de varios cambios parece grande por azar. Los días de un animal están ligados, así que el intervalo es más bien corto. Una prueba del cambio, con sus días sorteados, puede mostrarlo.
@@ -60,15 +66,15 @@ patterns-presses-a-day = pulsaciones por día
 patterns-order = Una palabra tras otra
 patterns-order-no-board = Sin un tablero dibujado no se distingue un desliz al botón vecino de una segunda palabra.
 patterns-since-why = Desde que los botones están donde están: { $why }.
-patterns-order-never = { $name } nunca pulsó dos botones en diez segundos (n = { $n ->
+patterns-order-never = { $name } nunca pulsó dos botones en diez segundos ({ $n ->
     [one] { $n } pulsación
    *[other] { $n } pulsaciones
 }).
-patterns-order-none = Ninguna palabra sigue a otra más de lo que explican los hábitos de { $name } (n = { $n ->
+patterns-order-none = Ninguna palabra sigue a otra más de lo que explican los hábitos de { $name } ({ $n ->
     [one] { $n } par
    *[other] { $n } pares
 } de pulsaciones en diez segundos).
-patterns-order-found = { $pairs } (n = { $n } pares de pulsaciones en diez segundos).
+patterns-order-found = { $pairs } ({ $n } pares de pulsaciones en diez segundos).
 patterns-pair = «{ $first }» y luego «{ $second }» { $times } veces, { $expected } esperadas por hábito ({ $p } ajustado{ $beside ->
     [yes] , lado a lado: puede ser un desliz
    *[other] { "" }
@@ -95,32 +101,32 @@ patterns-beside-told = { $beside ->
 patterns-order-does-not-show = Comparado con hábitos: cuánto se pulsa cada palabra en una tanda, se repite, se pulsa junto a la anterior y va seguida de pausa. Un par que destaca no muestra que las dos palabras signifiquen algo juntas: una rutina, una respuesta en medio o un deseo tras otro darían lo mismo. Tampoco «ninguna palabra sigue a otra» muestra que ninguna lo haga: de animales simulados con un par verdadero, en sentadas cortas, a tres de cada cuatro no se les vio. Cuenta toda pulsación propia, también las tomadas por deslices.
 patterns-slips = Pulsaciones que parecen deslices
 patterns-slips-no-board = Sin un tablero dibujado nadie sabe qué botones están lado a lado.
-patterns-slips-none = Ninguna pulsación de { $name } vino en { $seconds } tras otro contacto, así que ninguna parece un desliz (n = { $n ->
+patterns-slips-none = Ninguna pulsación de { $name } vino en { $seconds } tras otro contacto, así que ninguna parece un desliz ({ $n ->
     [one] { $n } pulsación
    *[other] { $n } pulsaciones
 }).
-patterns-slips-found = { $share } de las pulsaciones propias de { $name } se explican por un desliz del botón vecino o un roce; { $quick } vinieron en { $seconds } tras otro contacto.
+patterns-slips-found = De las pulsaciones propias de { $name }, explicadas por un desliz del botón vecino o un roce: { $share }. En { $seconds } tras otro contacto: { $quick }.
 patterns-by-button = Explicado por deslices, por botón
 patterns-by-button-told = Cada punto es la parte de las pulsaciones de un botón que explican deslices, con su intervalo del 95 %.
 patterns-share-of-presses = parte de sus pulsaciones
-patterns-judged = Tomadas por desliz por alguien que estaba: { $share } de las pulsaciones que alguien juzgó.
+patterns-judged = Tomadas por desliz por alguien que estaba, de las pulsaciones que alguien juzgó: { $share }.
 patterns-slips-do-not-show = De animales simulados que nunca resbalaron, a uno de cada diez se le atribuyó algún desliz. Y esto no muestra qué pulsaciones dejar sin respuesta: un animal que quiere decir dos palabras vecinas parece uno que resbala. Lee una parte grande como «mira el tablero»: separa más esos dos.
 patterns-hours = Gustos por hora
-patterns-hours-cannot = Aún no se sabe si lo que le gusta a { $name } depende de la hora: { $why } (n = { $n ->
+patterns-hours-cannot = Aún no se sabe si lo que le gusta a { $name } depende de la hora: { $why } ({ $n ->
     [one] { $n } elección
    *[other] { $n } elecciones
 } en { $sittings ->
     [one] { $sittings } tanda
    *[other] { $sittings } tandas
 } de los últimos { $days } días).
-patterns-hours-matter = Lo que le gusta a { $name } depende de la hora ({ $p }, n = { $n ->
+patterns-hours-matter = Lo que le gusta a { $name } depende de la hora ({ $p }, { $n ->
     [one] { $n } elección
    *[other] { $n } elecciones
 } en { $sittings ->
     [one] { $sittings } tanda
    *[other] { $sittings } tandas
 }). Ofrece primero lo que más gusta entonces: { $best }.
-patterns-hours-no-sign = Ninguna señal de que lo que le gusta a { $name } dependa de la hora ({ $p }, n = { $n ->
+patterns-hours-no-sign = Ninguna señal de que lo que le gusta a { $name } dependa de la hora ({ $p }, { $n ->
     [one] { $n } elección
    *[other] { $n } elecciones
 } en { $sittings ->

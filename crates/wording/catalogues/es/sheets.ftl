@@ -111,7 +111,10 @@ sheets-open-checks = Si { $name } entiende una palabra no lo decide esta hoja: {
    *[other] { $checks } ensayos
 } de comprobaciones planificadas, contados en la página Pruebas.
 sheets-open-word = Cómo se contesta a «{ $word }» al invitar.
-sheets-open-little = Poco sobre «{ $word }» al invitar (n = { $n }).
+sheets-open-little = Poco sobre «{ $word }» al invitar ({ $n ->
+    [one] una vez
+   *[other] { $n } veces
+}).
 sheets-open-sessions = Con qué ganas se une { $name }: no se anotó ninguna sesión en este periodo.
 sheets-open-likes = Lo que más le gusta a { $name }: no se hizo ninguna prueba de gustos.
 

@@ -64,6 +64,9 @@ act-change-usual-speed = Des appuis à la vitesse habituelle, par exemple après
 act-change-heard-again = Un appui entendu, ou son nouvel enregistrement inscrit.
 act-change-test-agrees = Un test dont l’ordre concorde avec le précédent.
 act-change-more-presses = Nettement plus d’appuis à l’invitation, { $days } jours après le changement.
+act-change-more-when-invited = Lors des invitations où { $name } veut la chose, plus d’appuis : la part n’est plus nettement au-dessous de { $share }.
+act-change-lasts-again = Deux semaines ou plus après la maîtrise, les appuis et les appuis justes ne sont plus nettement au-dessous de { $share }.
+act-change-fades = Deux semaines ou plus après la maîtrise, les appuis ou les appuis justes tombent nettement au-dessous de { $share }.
 act-change-longer-or-back = Des attentes plus longues dès que deux séances de suite ont peu d’appuis pendant « pas maintenant ». Retour à une réponse à chaque appui après un signe fort, un départ, ou si les appuis ne baissent pas en trois séances.
 act-change-checked = La vérification prévue ou faite.
 

@@ -47,7 +47,7 @@ agreement-sentence = { $alike ->
     [chance] Cela pourrait être le seul hasard.
    *[other] À quel point cela dépasse le hasard ne peut pas encore être jugé.
 }
-agreement-sentence-nothing = Rien n’a été évalué par deux personnes, on ne peut donc rien dire de l’accord (n = 0).
+agreement-sentence-nothing = Rien n’a été évalué par deux personnes, on ne peut donc rien dire de l’accord.
 agreement-scored-alike = Évalué de même
 agreement-kappa = Kappa de Cohen
 agreement-alpha = Alpha de Krippendorff

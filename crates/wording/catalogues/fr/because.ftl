@@ -12,6 +12,7 @@ because-lasting-swallowing = { $count ->
    *[other] { $name } a avalé quelque chose { $count } fois en { $days } jours. Dernière fois : « { $last } », { $day }.
 }
 because-recurring = Cela revient : dans { $weeks } des { $of } dernières semaines.
+because-left-few = { $name } a quitté { $left } des { $of } dernières séances suivies.
 because-left-sessions = { $name } a quitté { $left } des dernières séances suivies : { $share }.
 because-mild-signs = Séances de cette semaine avec un signe léger de stress : { $share }.
 because-sudden-change = Appuis spontanés sur les deux derniers jours : { $now }. Sur les quatre semaines d’avant : { $before }.
@@ -129,6 +130,7 @@ because-taken = Pris, de ce qui fut donné pour ce mot en { $days } jours : { $s
 because-showings-a-day = Démonstrations en { $days } jours : { $rate } (seuil { $bar } par jour).
 because-delay = De l’appui au don, le milieu : { $seconds } (seuil { $bar }).
 because-near = Regards, frôlements et appuis spontanés vers ce bouton : { $share }. Il avait { $expected } des démonstrations.
+because-comes-more = Appuis spontanés dessus en sept jours : { $now } ; dans les quatre semaines d’avant : { $before }. Plus que le hasard ne le permet.
 because-too-few-hours = Trop peu de séances à des heures différentes.
 because-uneasy-hours = De { $from } à { $to } { $name } a participé { $here }, à d’autres heures { $elsewhere }. Avec les retards, départs et signes, { $p } (corrigé du choix des heures), { $days } derniers jours.
 because-too-few-days = Trop peu de jours pour voir un changement.

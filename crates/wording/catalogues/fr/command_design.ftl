@@ -27,7 +27,7 @@ command-design-standards = le plan { $verdict } : occasions de montrer un effet 
    *[other] { $fewest } points
 } chacune
 command-design-missing = points passés sans valeur : { $n } sur { $of }
-command-design-mean = moyenne { $mean }
+command-design-mean = moyenne : { $mean }
 command-design-nap = { $name } : NAP { $nap } (intervalle à 90 % de { $low } à { $high }, n = { $n_a } et { $n_b }), Tau-U { $tau } ({ $p })
 command-design-which-animal = dis quel animal avec --animal
 command-design-not-today = pas aujourd’hui : de forts signes de stress ont été notés ; laisse de la place et prévois-le un jour calme

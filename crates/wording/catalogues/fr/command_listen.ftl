@@ -54,8 +54,11 @@ command-listen-presses-heard = { $n ->
    *[other] { $n } appuis entendus
 } en { $minutes } minutes.
 command-listen-logged = Dont notés : { $n } ; déjà dans le journal : { $known }.
-command-listen-slowed = « { $word } » a ralenti de { $slowed } (erreur type { $error }, n = { $n } appuis ; probabilité qu’il ralentisse plus que des boutons sains : { $probability }) : sa pile s’épuise peut-être.
-command-listen-never = Pas entendus du tout (autres mots : n = { $n }) : { $words }. Personne ne les a peut-être pressés ; une pile vide ou un vieil enregistrement sont possibles aussi.
+command-listen-slowed = « { $word } » a ralenti de { $slowed } (erreur type { $error }, { $n } appuis ; probabilité qu’il ralentisse plus que des boutons sains : { $probability }) : sa pile s’épuise peut-être.
+command-listen-never = Pas entendus du tout (autres mots : { $n ->
+    [1] une fois
+   *[other] { $n } fois
+}) : { $words }. Personne ne les a peut-être pressés ; une pile vide ou un vieil enregistrement sont possibles aussi.
 command-listen-home = Maison
 command-listen-begun = Un nouveau carnet a été commencé dans { $folder }. Les heures sont en UTC tant que sa page Personnes n’indique pas de fuseau horaire.
 command-listen-added = « { $word } » est un nouveau mot de ce carnet.

@@ -42,7 +42,10 @@ days-hour-axis = heure du jour
 days-weekday-axis = jour de la semaine
 days-presses-a-day = appuis par jour
 days-no-presses = Aucun appui spontané sur cette période.
-days-too-few-presses = Trop peu d’appuis spontanés pour comparer (n = { $n }).
+days-too-few-presses = Trop peu d’appuis spontanés pour comparer ({ $n ->
+    [one] { $n } appui
+   *[other] { $n } appuis
+}).
 days-most = Le plus : { $which }, { $rate } ; { $n } appuis spontanés en tout.
 days-outstanding = { $which } se détache : { $ratio } fois les autres ({ $p } ajusté).
 days-asleep = Les heures où personne n’a jamais noté d’appui comptent comme sommeil ou absence : elles ne sont pas un résultat, et aucune autre heure ne leur est comparée.
@@ -106,5 +109,8 @@ days-next-gap = { $word } : demandé sans bouton { $asked ->
     [1] une fois
    *[other] { $asked } fois
 }, { $rate } par semaine (de { $low } à { $high })
-days-next-demand = { $word } : { $rate } appuis par heure (de { $low } à { $high }, n = { $n }) et aucun mot ne clôt une séance
+days-next-demand = { $word } : { $rate } appuis par heure (de { $low } à { $high }, { $n ->
+    [one] { $n } appui
+   *[other] { $n } appuis
+}) et aucun mot ne clôt une séance
 days-next-arousal = { $word } : { $ended } séances sur { $of } ont fini en forte excitation (de { $low } à { $high }) et aucun mot ne les clôt

@@ -284,7 +284,7 @@ designs-chart = { $unit ->
 }
 designs-chart-told = { $question } { $phases }.
 designs-chart-read = Points creux : comme d’habitude (A). Points pleins : avec le changement (B). Lignes tiretées : la phase a changé. Trous : valeur manquante.
-designs-mean = moyenne { $mean }
+designs-mean = moyenne : { $mean }
 designs-independent = Les intervalles des moyennes, du NAP, du niveau et de la tendance prennent les points pour indépendants, ce que les jours d’un animal ne sont pas tout à fait. L’analyse ci-dessus ne repose pas là-dessus.
 designs-times-a-week = célération × { $factor } par semaine
 designs-divided-a-week = célération ÷ { $factor } par semaine

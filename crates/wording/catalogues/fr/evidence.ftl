@@ -72,7 +72,10 @@ evidence-figures-point = Les chiffres indiquent { $stage }.
 evidence-invitations = Invitations
 evidence-no-curve = Courbe d’apprentissage : { $why }.
 evidence-waiting = Temps jusqu’à l’appui, la valeur du milieu : { $median }. Les invitations sans appui comptent jusqu’à la fin de l’attente (Kaplan–Meier).
-evidence-waiting-open = pas atteinte : trop peu ont eu un appui pendant l’attente (n = { $n })
+evidence-waiting-open = pas atteinte : trop peu ont eu un appui pendant l’attente ({ $n ->
+    [one] { $n } invitation
+   *[other] { $n } invitations
+})
 evidence-showings-presses = Démonstrations et appuis spontanés
 evidence-showings-a-day = Démonstrations par jour
 evidence-showings = démonstrations
@@ -89,7 +92,7 @@ evidence-causes = Si cela n’avance pas : ce qui peut être derrière
 evidence-how-computed = Comment ces chiffres sont calculés
 evidence-may-be-said = Ce qu’on peut dire
 evidence-claim = « { $word } », { $what } : { $said }.
-evidence-fidelity = Enseignement comme convenu : donné en { $seconds } après l’appui dans { $share } des démonstrations.
+evidence-fidelity = Enseignement comme convenu, donné en { $seconds } après l’appui : { $share }.
 evidence-claim-animal = { $name } : { $said }.
 evidence-not-ruled-out = Non exclu pour ce mot :
 evidence-rival = { $rival } ({ $standing })
@@ -119,9 +122,18 @@ evidence-curve = Courbe d’apprentissage
 evidence-curve-above = À partir de l’appui { $trial }{ $day ->
     [none] { "" }
    *[other] { " " }({ $day })
-}, la bande reste au-dessus du hasard (n = { $n }).
-evidence-curve-not = La bande ne reste pas encore au-dessus du hasard ; cela ne veut pas dire que rien n’a été appris (n = { $n }).
-evidence-curve-few = Courbe d’apprentissage : trop peu d’appuis (n = { $n }).
+}, la bande reste au-dessus du hasard ({ $n ->
+    [one] { $n } appui
+   *[other] { $n } appuis
+}).
+evidence-curve-not = La bande ne reste pas encore au-dessus du hasard ; cela ne veut pas dire que rien n’a été appris ({ $n ->
+    [one] { $n } appui
+   *[other] { $n } appuis
+}).
+evidence-curve-few = Courbe d’apprentissage : trop peu d’appuis ({ $n ->
+    [one] { $n } appui
+   *[other] { $n } appuis
+}).
 evidence-press-axis = appui à une invitation
 evidence-band = bande à 90 %
 evidence-after = { $after ->

@@ -6,7 +6,7 @@ lacking-few = il faut au moins { $needed ->
     [1] y en a une
    *[other] y en a { $got }
 }
-lacking-nothing = rien n’a encore été observé (n = 0)
+lacking-nothing = rien n’a encore été observé
 lacking-no-variation = toutes les valeurs sont les mêmes
 lacking-one-category = les { $n } notes sont les mêmes ; l’accord au-delà du hasard ne peut être jugé
 lacking-nothing-shared = rien n’a été noté par au moins deux personnes

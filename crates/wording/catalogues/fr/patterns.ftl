@@ -35,14 +35,20 @@ patterns-paced = Les appuis de { $name } sur { $word ->
 } ; { $weeks ->
     [one] { $weeks } semaine
    *[other] { $weeks } semaines
-}, n = { $n }).
+}, { $n ->
+    [one] { $n } appui
+   *[other] { $n } appuis
+}).
 patterns-paced-few = Appuis de { $name } sur { $word ->
     [none] tous les mots
    *[other] « { $word } »
 } : trop peu pour dire comment ils changent ({ $days ->
     [one] { $days } jour
    *[other] { $days } jours
-}, n = { $n } ; il faut { $least_days } jours et { $least } appuis).
+}, { $n ->
+    [one] { $n } appui
+   *[other] { $n } appuis
+} ; il faut { $least_days } jours et { $least } appuis).
 patterns-lines = Avant et après un changement
 patterns-no-lines = Pas encore de changement avec au moins cinq jours de chaque côté : boutons déplacés, mot ou règle venus.
 patterns-lines-do-not-show = Cela ne montre pas que le changement en est la cause : d’autres choses ont changé ces jours-là, les appuis montaient ou baissaient déjà, et l’un de plusieurs changements paraît grand par hasard. Les jours d’un animal sont liés, l’intervalle est donc plutôt trop court. Un essai du changement, aux jours tirés au sort, peut le dire.
@@ -60,15 +66,15 @@ patterns-presses-a-day = appuis par jour
 patterns-order = Un mot après l’autre
 patterns-order-no-board = Sans tableau dessiné, un dérapage vers le bouton voisin ne se distingue pas d’un second mot.
 patterns-since-why = Depuis que les boutons sont là où ils sont : { $why }.
-patterns-order-never = { $name } n’a jamais appuyé sur deux boutons en dix secondes (n = { $n ->
+patterns-order-never = { $name } n’a jamais appuyé sur deux boutons en dix secondes ({ $n ->
     [one] { $n } appui
    *[other] { $n } appuis
 }).
-patterns-order-none = Aucun mot n’en suit un autre plus que les habitudes de { $name } ne l’expliquent (n = { $n ->
+patterns-order-none = Aucun mot n’en suit un autre plus que les habitudes de { $name } ne l’expliquent ({ $n ->
     [one] { $n } paire
    *[other] { $n } paires
 } d’appuis en dix secondes).
-patterns-order-found = { $pairs } (n = { $n } paires d’appuis en dix secondes).
+patterns-order-found = { $pairs } ({ $n } paires d’appuis en dix secondes).
 patterns-pair = « { $first } » puis « { $second } » { $times } fois, { $expected } attendues par habitude ({ $p } ajusté{ $beside ->
     [yes] , côte à côte : peut être un dérapage
    *[other] { "" }
@@ -95,26 +101,26 @@ patterns-beside-told = { $beside ->
 patterns-order-does-not-show = Comparé aux habitudes : combien chaque mot est pressé d’affilée, répété, pressé à côté du précédent et suivi d’une pause. Une paire qui se détache ne montre pas que les deux mots veulent dire quelque chose ensemble : une routine, une réponse entre deux ou une envie après l’autre donneraient pareil. « Aucun mot n’en suit un autre » ne montre pas non plus qu’aucun ne le fait : d’animaux simulés avec une vraie paire, en séries courtes, trois sur quatre n’ont pas été vus. Chaque appui spontané compte, même pris pour un dérapage.
 patterns-slips = Appuis qui semblent des dérapages
 patterns-slips-no-board = Sans tableau dessiné, nul ne sait quels boutons sont côte à côte.
-patterns-slips-none = Aucun appui de { $name } n’est venu en { $seconds } après un autre contact, donc aucun ne semble un dérapage (n = { $n ->
+patterns-slips-none = Aucun appui de { $name } n’est venu en { $seconds } après un autre contact, donc aucun ne semble un dérapage ({ $n ->
     [one] { $n } appui
    *[other] { $n } appuis
 }).
-patterns-slips-found = { $share } des appuis de { $name } s’expliquent par un dérapage du bouton voisin ou un frôlement ; { $quick } sont venus en { $seconds } après un autre contact.
+patterns-slips-found = Des appuis de { $name }, expliqués par un dérapage du bouton voisin ou un frôlement : { $share }. En { $seconds } après un autre contact : { $quick }.
 patterns-by-button = Expliqué par dérapages, par bouton
 patterns-by-button-told = Chaque point est la part des appuis d’un bouton expliquée par dérapages, avec son intervalle à 95 %.
 patterns-share-of-presses = part de ses appuis
-patterns-judged = Pris pour un dérapage par quelqu’un sur place : { $share } des appuis jugés.
+patterns-judged = Des appuis jugés, pris pour un dérapage par quelqu’un sur place : { $share }.
 patterns-slips-do-not-show = D’animaux simulés qui ne dérapaient jamais, un sur dix s’est vu attribuer des dérapages. Et cela ne dit pas quels appuis laisser sans réponse : un animal qui veut dire deux mots voisins ressemble à un qui dérape. Lis une grande part comme « regarde la planche » : éloigne ces deux-là.
 patterns-hours = Préférences selon l’heure
-patterns-hours-cannot = On ne peut pas encore dire si les préférences de { $name } dépendent de l’heure : { $why } (n = { $n } choix en { $sittings ->
+patterns-hours-cannot = On ne peut pas encore dire si les préférences de { $name } dépendent de l’heure : { $why } ({ $n } choix en { $sittings ->
     [one] { $sittings } séance
    *[other] { $sittings } séances
 } des { $days } derniers jours).
-patterns-hours-matter = Les préférences de { $name } dépendent de l’heure ({ $p }, n = { $n } choix en { $sittings ->
+patterns-hours-matter = Les préférences de { $name } dépendent de l’heure ({ $p }, { $n } choix en { $sittings ->
     [one] { $sittings } séance
    *[other] { $sittings } séances
 }). Propose d’abord ce qui plaît le plus alors : { $best }.
-patterns-hours-no-sign = Aucun signe que les préférences de { $name } dépendent de l’heure ({ $p }, n = { $n } choix en { $sittings ->
+patterns-hours-no-sign = Aucun signe que les préférences de { $name } dépendent de l’heure ({ $p }, { $n } choix en { $sittings ->
     [one] { $sittings } séance
    *[other] { $sittings } séances
 }) ; cela ne montre pas qu’elles n’en dépendent pas.

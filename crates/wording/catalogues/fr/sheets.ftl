@@ -111,7 +111,10 @@ sheets-open-checks = Si { $name } comprend un mot, cette feuille ne le dit pas :
    *[other] { $checks } essais
 } de vérifications prévues, à lire à la page Preuves.
 sheets-open-word = Comment on répond à « { $word } » sur invitation.
-sheets-open-little = Peu sur « { $word } » sur invitation (n = { $n }).
+sheets-open-little = Peu sur « { $word } » sur invitation ({ $n ->
+    [1] une fois
+   *[other] { $n } fois
+}).
 sheets-open-sessions = Si { $name } participe volontiers : aucune séance notée dans cette période.
 sheets-open-likes = Ce que { $name } préfère : aucun test de préférences n’a eu lieu.
 

@@ -8,7 +8,7 @@ today-take-care = { $care } { $what }
 today-change-our-mind = Nous changerions d’avis si :
 today-records = les notes
 today-also = Ce qui vaut aussi :
-today-best-time = Meilleure heure jusqu’ici : de { $from } à { $to }, venu { $joined }.
+today-best-time = Meilleure heure jusqu’ici : de { $from } à { $to }. Participation alors : { $joined }.
 today-shown-today = « { $word } » { $times ->
     [0] n’a pas encore été montré aujourd’hui.
     [one] a été montré une fois aujourd’hui.

@@ -64,6 +64,9 @@ act-change-usual-speed = Apertos na velocidade de sempre, por exemplo com pilha 
 act-change-heard-again = Um aperto ouvido, ou a nova gravação cadastrada.
 act-change-test-agrees = Um teste cuja ordem concorde com o anterior.
 act-change-more-presses = Claramente mais apertos ao convidar, { $days } dias depois da mudança.
+act-change-more-when-invited = { $name } aperta mais vezes nos convites em que quer a coisa: não mais claramente abaixo de { $share }.
+act-change-lasts-again = Duas semanas ou mais após o domínio, os apertos e os acertos não estão mais claramente abaixo de { $share }.
+act-change-fades = Duas semanas ou mais após o domínio, os apertos ou os acertos caem claramente abaixo de { $share }.
 act-change-longer-or-back = Esperas mais longas quando duas sessões seguidas tiverem poucos apertos durante “agora não”. De volta a responder a cada aperto em um sinal forte, em uma saída, ou se os apertos não caírem em três sessões.
 act-change-checked = A verificação planejada ou feita.
 

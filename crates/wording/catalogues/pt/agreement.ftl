@@ -31,7 +31,7 @@ agreement-scores-hint = Uma linha por coisa pontuada, uma coluna por pessoa, sep
 agreement-scores-wrong = Pontuações: { $what }.
 agreement-scale = O que são as pontuações
 agreement-scale-names = nomes, como apertar e roçar
-agreement-scale-steps = números de que só a ordem conta, como 1 calmo a 3 tenso
+agreement-scale-steps = números em que só a ordem conta, como 1 calmo a 3 tenso
 agreement-scale-numbers = números cujas diferenças contam, como segundos
 agreement-headed = A primeira linha traz os nomes
 agreement-not-stored = Nada do que é digitado aqui é guardado. { $link }.
@@ -47,12 +47,12 @@ agreement-sentence = { $alike ->
     [chance] Poderia ser só acaso.
    *[other] Quanto isso vai além do acaso ainda não se pode julgar.
 }
-agreement-sentence-nothing = Nada foi pontuado por duas pessoas, então nada se pode dizer da concordância (n = 0).
+agreement-sentence-nothing = Nada foi pontuado por duas pessoas, então nada se pode dizer da concordância.
 agreement-scored-alike = Pontuado igual
 agreement-kappa = Kappa de Cohen
 agreement-alpha = Alfa de Krippendorff
 agreement-shared = Pontuado por pelo menos duas de { $people } pessoas
-agreement-differing = O mais vezes visto diferente:
+agreement-differing = O que mais vezes foi visto de modo diferente:
 agreement-differs = { $one } “{ $first }”, { $two } “{ $second }”: { $n ->
     [1] uma vez
    *[other] { $n } vezes
@@ -72,6 +72,6 @@ agreement-wrong-people = { $n ->
    *[other] { $n } colunas
 }; comparam-se de duas a vinte pessoas, uma coluna para cada, separadas por vírgulas, pontos e vírgulas ou tabulações
 agreement-wrong-long = linhas demais
-agreement-wrong-number = linha { $line }, { $person }: “{ $got }” não é um número; são precisos números, a não ser que as pontuações sejam nomes
+agreement-wrong-number = linha { $line }, { $person }: “{ $got }” não é um número; são necessários números, a não ser que as pontuações sejam nomes
 agreement-wrong-names = nomes diferentes demais; são números?
 agreement-person = pessoa { $number }

@@ -12,6 +12,7 @@ because-lasting-swallowing = { $count ->
    *[other] { $name } engoliu algo { $count } vezes em { $days } dias. A última: “{ $last }”, { $day }.
 }
 because-recurring = Volta sempre: em { $weeks } das últimas { $of } semanas.
+because-left-few = { $name } deixou { $left } das últimas { $of } sessões em que entrou.
 because-left-sessions = { $name } deixou { $left } das últimas sessões em que entrou: { $share }.
 because-mild-signs = Sessões desta semana com um sinal leve de estresse: { $share }.
 because-sudden-change = Apertos próprios nos últimos dois dias: { $now }. Nas quatro semanas antes: { $before }.
@@ -133,6 +134,7 @@ because-taken = Aceito, do que foi dado por esta palavra em { $days } dias: { $s
 because-showings-a-day = Demonstrações em { $days } dias: { $rate } (limite { $bar } por dia).
 because-delay = Do aperto à entrega, o meio: { $seconds } (limite { $bar }).
 because-near = Olhares, esbarrões e apertos próprios neste botão: { $share }. Teve { $expected } das demonstrações.
+because-comes-more = Apertos próprios nele em sete dias: { $now }; nas quatro semanas antes: { $before }. Mais do que o acaso permite.
 because-too-few-hours = Poucas sessões em horas diferentes do dia.
 because-uneasy-hours = De { $from } a { $to } { $name } participou { $here }, em outras horas { $elsewhere }. Contando atrasos, saídas e sinais, { $p } (corrigido por escolher as horas), últimos { $days } dias.
 because-too-few-days = Poucos dias para ver uma mudança.

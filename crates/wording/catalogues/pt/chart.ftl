@@ -4,3 +4,7 @@ chart-interval = intervalo de 95%
 chart-missing = falta
 chart-phase = fase
 chart-nothing = ainda não se pode dizer nada
+chart-times = { $n ->
+    [1] uma vez
+   *[other] { $n } vezes
+}

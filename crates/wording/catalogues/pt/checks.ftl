@@ -59,8 +59,8 @@ checks-again = { $trials ->
    *[other] { $trials } ensaios respondidos de novo com um número já usado: conta a primeira resposta.
 }
 checks-left-out = { $trials ->
-    [1] 1 ensaio saltado entre outros: conta como erro.
-   *[other] { $trials } ensaios saltados entre outros: contam como erros.
+    [1] 1 ensaio pulado entre outros: conta como erro.
+   *[other] { $trials } ensaios pulados entre outros: contam como erros.
 }
 checks-not-as-drawn = { $trials ->
     [1] 1 ensaio com outra palavra ou coisa que não a sorteada com a semente deste plano: conta como erro.
@@ -108,13 +108,13 @@ checks-too-few-words = { $words ->
     [0] Uma verificação precisa de duas palavras ou mais; { $name } não tem nenhuma.
    *[other] Uma verificação precisa de duas palavras ou mais; { $name } tem { $words }.
 }
-checks-to-words = Às palavras
+checks-to-words = Para as palavras
 checks-why = Os apertos do dia a dia deixam lugar a outras explicações: um olhar, um lugar preferido, uma coisa preferida. Uma verificação fecha esse lugar, se for primeiro planejada e depois feita como planejado.
 checks-field-design = O que { $name } faz
 checks-field-words = Palavras
 checks-field-words-hint = o habitual são duas a quatro; cada uma com sua própria coisa
-checks-field-choices = Coisas ou botões tapados de cada vez
-checks-field-choices-hint = 2 é o mais fácil; com mais, são precisos menos ensaios. Se os botões não mudam de lugar, contam todas as marcadas
+checks-field-choices = Coisas ou botões cobertos por vez
+checks-field-choices-hint = 2 é o mais fácil; com mais, bastam menos ensaios. Se os botões não mudam de lugar, contam todas as marcadas
 checks-field-rate = Parte certa que vale a pena detectar, em %
 checks-field-rate-hint = quanto { $name } tem de acertar para importar a você; menos exige muitos mais ensaios
 checks-field-who = Quem está
@@ -139,7 +139,7 @@ checks-plan-these = { $trials ->
     [1] Planejar este ensaio
    *[other] Planejar estes { $trials } ensaios
 }
-checks-unfinished = Por terminar:
+checks-unfinished = Ainda não terminadas:
 checks-unfinished-count = O que foi começado fica no conjunto. Se você planejar outra do mesmo tipo, é contado um erro pela resposta não anotada.
 checks-stop-here = Pare aqui: foram anotados sinais fortes de estresse. Dê espaço e não atraia { $name } de volta. A verificação pode continuar em outro dia.
 checks-sitting-done = { $trials } ensaios hoje: é uma sessão. Descansem agora; continuem daqui a algumas horas ou em outro dia.

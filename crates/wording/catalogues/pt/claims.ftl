@@ -1,32 +1,47 @@
 claims-asking = pedir a coisa
 claims-hearing = conhecer a palavra falada
-claims-nothing-asking = ainda não se pode dizer nada: nada foi sorteado (n = 0); uma rodada de convites sorteados pelo caderno poderia mostrar
-claims-nothing-hearing = ainda não se pode dizer nada: nenhuma verificação começou (n = 0); uma verificação de escolher coisas poderia mostrar
-claims-chance = o que foi sorteado até agora também viria por acaso (n = { $n }); isso não fala a favor nem contra
-claims-differs = apertar segue o que foi chamado, mais do que o acaso permite (n = { $n } apertos em rodadas sorteadas{ $since ->
+claims-nothing-asking = ainda não se pode dizer nada: nada foi sorteado; uma rodada de convites sorteados pelo caderno poderia mostrar
+claims-nothing-hearing = ainda não se pode dizer nada: nenhuma verificação começou; uma verificação de escolher coisas poderia mostrar
+claims-chance = o que foi sorteado até agora também viria por acaso ({ $n ->
+    [one] { $n } ensaio sorteado
+   *[other] { $n } ensaios sorteados
+}); isso não fala a favor nem contra
+claims-differs = apertar segue o que foi chamado, mais do que o acaso permite ({ $n } apertos em rodadas sorteadas{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 }); hábito, gosto ou pistas ainda podem explicar
-claims-open-asking = pede a coisa com os botões trocados sob tampas mais do que o acaso permite (n = { $n }{ $since ->
+claims-open-asking = pede a coisa com os botões trocados sob tampas mais do que o acaso permite ({ $n ->
+    [one] { $n } ensaio sorteado
+   *[other] { $n } ensaios sorteados
+}{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 }); alguém sabia a resposta, então pistas ainda podem explicar
-claims-open-hearing = escolhe a coisa da palavra mais do que o acaso permite (n = { $n }{ $since ->
+claims-open-hearing = escolhe a coisa da palavra mais do que o acaso permite ({ $n ->
+    [one] { $n } ensaio sorteado
+   *[other] { $n } ensaios sorteados
+}{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 }); alguém sabia a resposta, então pistas ainda podem explicar
-claims-blind-asking = o pedido resiste a uma verificação cega: o botão certo com os botões trocados sob tampas e ninguém por perto que soubesse (n = { $n }{ $since ->
+claims-blind-asking = o pedido resiste a uma verificação cega: o botão certo com os botões trocados sob tampas e ninguém por perto que soubesse ({ $n ->
+    [one] { $n } ensaio sorteado
+   *[other] { $n } ensaios sorteados
+}{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 })
-claims-blind-hearing = o conhecimento da palavra resiste a uma verificação cega: escolhe a coisa sem ninguém por perto que soubesse (n = { $n }{ $since ->
+claims-blind-hearing = o conhecimento da palavra resiste a uma verificação cega: escolhe a coisa sem ninguém por perto que soubesse ({ $n ->
+    [one] { $n } ensaio sorteado
+   *[other] { $n } ensaios sorteados
+}{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 })
 claims-lapsed = { $said }. Afirmava-se mais até { $until }, quando palavras ou verificações foram acrescentadas: todas são julgadas juntas, e desde então se exige mais de cada uma
-claims-animal-nothing = ainda não se pode dizer nada de todas as palavras juntas; um tempo de trocas combinadas poderia mostrar (n = 0)
-claims-animal-chance = em todas as palavras, o que veio após as trocas também viria por acaso ou hábito (n = { $n } respostas sorteadas); isso não fala a favor nem contra
-claims-animal-holds = em todas as palavras juntas aperta de novo quando veio outra coisa que não a pedida; gosto, frequência, hábito de lugar e relógio não explicam (n = { $n } respostas sorteadas{ $since ->
+claims-animal-nothing = ainda não se pode dizer nada de todas as palavras juntas; um tempo de trocas combinadas poderia mostrar
+claims-animal-chance = em todas as palavras, o que veio após as trocas também viria por acaso ou hábito ({ $n } respostas sorteadas); isso não fala a favor nem contra
+claims-animal-holds = em todas as palavras juntas aperta de novo quando veio outra coisa que não a pedida; gosto, frequência, hábito de lugar e relógio não explicam ({ $n } respostas sorteadas{ $since ->
     [none] { "" }
    *[other] , desde { $since }
 }); pistas ainda podem

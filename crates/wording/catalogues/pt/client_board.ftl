@@ -33,7 +33,7 @@ client-board-end-session = Terminar a sessão
 client-board-at-ease = { $name } está à vontade: continuar
 client-board-came-back = { $name } voltou por conta própria
 client-board-all-saved = Tudo salvo
-client-board-waiting-to-send = { $n } por enviar
+client-board-waiting-to-send = { $n } a enviar
 client-board-no-answer = O caderno não responde.
 client-board-safe-later = { $why } { $n ->
     [one] { $n } a salvo aqui, enviado depois
@@ -69,7 +69,6 @@ client-board-who = Quem é você?
 client-board-rest-today = Hoje, descanso. Sinais fortes foram vistos. Continue respondendo aos apertos; mostre em outro dia.
 client-board-watch-chewing = Vigie se rói: pilhas e peças pequenas são perigosas. { $battery } Mantenha o som baixo e pare se { $name } se assustar.
 client-board-room = Cômodo, se não for o habitual
-client-board-no-words = Ainda não há palavras neste quadro. Adicione uma em Palavras.
 client-board-start = Começar a mostrar
 client-board-start-anyway = Começar mesmo assim…
 client-board-rest-better = Hoje é melhor descansar
@@ -187,8 +186,8 @@ client-board-too-few = { $n ->
 } hoje: poucos
 client-board-round-short = Essa rodada foi encurtada. Conta pouco; é só isso.
 client-board-round-done = A rodada de { $n } está feita.
-client-board-needs-two = Um sorteio precisa de duas palavras para as quais “Hoje” convida, cada uma com a coisa à mão. Aqui: { $list }.
-client-board-needs-two-food = Um sorteio precisa de duas palavras para as quais “Hoje” convida, cada uma com a coisa à mão. A comida de hoje está quase no fim.
+client-board-needs-two = Um sorteio precisa de duas palavras para as quais hoje se pode convidar, cada uma com a coisa à mão. Aqui: { $list }.
+client-board-needs-two-food = Um sorteio precisa de duas palavras para as quais hoje se pode convidar, cada uma com a coisa à mão. A comida de hoje está quase no fim.
 client-board-none-yet = nenhuma ainda
 client-board-round-of = Uma rodada de { $n }. O que há à mão agora? Disso o caderno sorteia o que você oferece.
 client-board-to-hand = À mão agora

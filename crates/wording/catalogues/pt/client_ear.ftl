@@ -4,7 +4,7 @@ client-ear-connected = Conectado.
 client-ear-waiting = O caderno não responde; { $seconds } s ficam aqui e são enviados depois.
 client-ear-lost = { $seconds } s não puderam ser guardados e não foram ouvidos.
 client-ear-held = Os apertos são ouvidos, mas agora não podem ser guardados: { $why }
-client-ear-silent = Nada soa no microfone: está tapado ou desligado?
+client-ear-silent = Nada soa no microfone: está coberto ou desligado?
 client-ear-heard-now = { $count ->
     [0] Ainda nenhum aperto ouvido.
     [one] Um aperto ouvido.
@@ -51,7 +51,7 @@ client-ear-record-how = Segure o aparelho a um palmo do botão, em um cômodo ca
 client-ear-recording = Gravando: aperte o botão uma vez. Faltam { $seconds } s.
 client-ear-stop = Parar
 client-ear-record-again = Gravar de novo
-client-ear-record-nothing = Nada foi ouvido. O microfone está tapado ou desligado?
+client-ear-record-nothing = Nada foi ouvido. O microfone está coberto ou desligado?
 client-ear-recorded = { $seconds } s, com o silêncio das pontas cortado. Ouça e salve, ou grave de novo.
 client-ear-what-recorded = O que foi gravado
 client-ear-record-keep = Salvar esta gravação e verificar

@@ -1,4 +1,4 @@
-client-kit-first = Primeiro concorde acima e preencha o que o botão diz, de que tipo é e que telefone é este.
+client-kit-first = Primeiro concorde acima e preencha o que o botão diz, de que tipo é e que celular é este.
 client-kit-clip = Gravar o botão de perto
 client-kit-clip-now = Aperte o botão uma vez. Faltam { $seconds } s.
 client-kit-clip-kept = “{ $word }” de perto: { $seconds } s, silêncio cortado nas duas pontas.

@@ -27,7 +27,7 @@ command-design-standards = o plano { $verdict }: oportunidades de mostrar um efe
    *[other] { $fewest } pontos
 } em cada
 command-design-missing = pontos passados sem valor: { $n } de { $of }
-command-design-mean = média { $mean }
+command-design-mean = média: { $mean }
 command-design-nap = { $name }: NAP { $nap } (intervalo de 90% de { $low } a { $high }, n = { $n_a } e { $n_b }), Tau-U { $tau } ({ $p })
 command-design-which-animal = diga qual animal com --animal
 command-design-not-today = hoje não: foram anotados sinais fortes de estresse; dê espaço e planeje em um dia calmo

@@ -17,8 +17,8 @@ command-keep-and-recordings = { $n ->
 }
 command-keep-new-of-kind = novos do tipo { $kind }: { $n }
 command-keep-later = { $n ->
-    [one] { $n } do tipo { $kind } não é entendido: uma versão posterior escreveu-o. Fica guardado, mas não é mostrado.
-   *[other] { $n } do tipo { $kind } não são entendidos: uma versão posterior escreveu-os. Ficam guardados, mas não são mostrados.
+    [one] { $n } do tipo { $kind } não é entendido: foi escrito por uma versão posterior. Fica guardado, mas não é mostrado.
+   *[other] { $n } do tipo { $kind } não são entendidos: foram escritos por uma versão posterior. Ficam guardados, mas não são mostrados.
 }
 command-keep-of-home = { $n } de { $home }
 command-keep-of-other-home = { $n } de { $home }, que este caderno não tem

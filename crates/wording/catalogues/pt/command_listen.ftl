@@ -26,12 +26,12 @@ command-listen-give-what = informe --data DIR ou --clips DIR
 command-listen-input-alone = a entrada padrão (-) é ouvida sozinha, sem outros arquivos
 command-listen-input-samples = a entrada padrão tem só amostras: diga quais, por exemplo --pcm s16le --rate 16000 --channels 1
 command-listen-pcm-for-input = --pcm é para a entrada padrão; informe - como arquivo
-command-listen-one-file = com --log informe um arquivo de cada vez, pois cada um começou na sua hora
+command-listen-one-file = com --log informe um arquivo por vez, pois cada um começou na sua hora
 command-listen-when-began = com --log diga quando a gravação começou, por exemplo --started-at 2026-03-01T18:30:00Z
 command-listen-checkpoint-one = --checkpoint vai com um só arquivo
 command-listen-least-range = --least é uma certeza de 0 a 1
 command-listen-other-checkpoint = { $file } pertence a outro arquivo de som ou a outras gravações; apague-o para começar de novo
-command-listen-no-checkpoint = { $file } não é um ponto de paragem deste programa ({ $why })
+command-listen-no-checkpoint = { $file } não é um ponto de parada deste programa ({ $why })
 command-listen-going-on = { $file }: continua em { $seconds } s; o que foi ouvido antes não é impresso de novo
 command-listen-progress = { $file }: { $share } lido, { $seconds } s examinados, apertos: { $n }
 command-listen-damaged-parts = { $file }: { $n ->
@@ -54,8 +54,11 @@ command-listen-presses-heard = { $n ->
    *[other] { $n } apertos ouvidos
 } em { $minutes } minutos.
 command-listen-logged = Destes, anotados: { $n }; já estavam no registro: { $known }.
-command-listen-slowed = “{ $word }” está { $slowed } mais lenta (erro padrão { $error }, n = { $n } apertos; probabilidade de ficar mais lenta do que botões bons: { $probability }): a pilha pode estar acabando.
-command-listen-never = Nunca ouvidas (outras palavras: n = { $n }): { $words }. Talvez ninguém as tenha apertado; também pode ser uma pilha gasta ou uma gravação velha.
+command-listen-slowed = “{ $word }” está { $slowed } mais lenta (erro padrão { $error }, { $n } apertos; probabilidade de ficar mais lenta do que botões bons: { $probability }): a pilha pode estar acabando.
+command-listen-never = Nunca ouvidas (outras palavras: { $n ->
+    [1] uma vez
+   *[other] { $n } vezes
+}): { $words }. Talvez ninguém as tenha apertado; também pode ser uma pilha gasta ou uma gravação velha.
 command-listen-home = Casa
 command-listen-begun = Um caderno novo foi começado em { $folder }. As horas estão em UTC até a página Pessoas indicar um fuso horário.
 command-listen-added = “{ $word }” é uma palavra nova deste caderno.

@@ -42,9 +42,12 @@ days-hour-axis = hora do dia
 days-weekday-axis = dia da semana
 days-presses-a-day = apertos por dia
 days-no-presses = Nenhum aperto próprio neste tempo.
-days-too-few-presses = Apertos próprios de menos para comparar (n = { $n }).
+days-too-few-presses = Apertos próprios de menos para comparar ({ $n ->
+    [one] { $n } aperto
+   *[other] { $n } apertos
+}).
 days-most = Mais: { $which }, { $rate }; { $n } apertos próprios ao todo.
-days-outstanding = { $which } destaca-se: { $ratio } vezes as outras ({ $p } ajustado).
+days-outstanding = { $which } se destaca: { $ratio } vezes as outras ({ $p } ajustado).
 days-asleep = As horas em que ninguém nunca anotou um aperto contam como sono ou ausência: não são um achado, e nenhuma outra hora é comparada com elas.
 days-trust = { $bursts ->
     [yes] Os apertos vêm em rajadas, ou em dias bons e ruins: as contagens variam { $times } vezes o que variariam apertos isolados. Estes intervalos, e o que se destaca, levam isso em conta.
@@ -106,5 +109,8 @@ days-next-gap = { $word }: pedida sem botão { $asked ->
     [1] uma vez
    *[other] { $asked } vezes
 }, { $rate } por semana ({ $low } a { $high })
-days-next-demand = { $word }: { $rate } apertos por hora ({ $low } a { $high }, n = { $n }) e nenhuma palavra encerra uma sessão
+days-next-demand = { $word }: { $rate } apertos por hora ({ $low } a { $high }, { $n ->
+    [one] { $n } aperto
+   *[other] { $n } apertos
+}) e nenhuma palavra encerra uma sessão
 days-next-arousal = { $word }: { $ended } de { $of } sessões terminaram com muita excitação ({ $low } a { $high }) e nenhuma palavra as encerra

@@ -48,8 +48,8 @@ designs-not-drawn-before = a ordem não foi sorteada antes do primeiro ponto, ou
 designs-was-stopped = o teste foi parado antes do fim
 designs-not-finished = o teste não terminou
 designs-too-short = { $points ->
-    [1] um ponto não basta para este plano; são precisos pelo menos { $needed }
-   *[other] { $points } pontos não bastam para este plano; são precisos pelo menos { $needed }
+    [1] um ponto não basta para este plano; são necessários pelo menos { $needed }
+   *[other] { $points } pontos não bastam para este plano; são necessários pelo menos { $needed }
 }
 designs-empty-condition = uma condição ainda não tem nenhuma observação, por isso não há nada a comparar
 designs-no-figure = não há número para esta fase: poucos pontos, ou todos ao mesmo tempo
@@ -154,7 +154,7 @@ designs-field-point = Ponto
 designs-field-point-hint = contado a partir de 1
 designs-field-in-force = Vigorou
 designs-with-the-change = com a mudança
-designs-field-because = Porquê
+designs-field-because = Por quê
 designs-may-be-left-out = pode ficar vazio
 designs-note-it = Anotar
 designs-honest-note = A análise segue a ordem sorteada, por isso uma nota honesta nunca a estraga; a página diz quantos pontos diferiram.
@@ -165,7 +165,7 @@ designs-reason = { $reason ->
     [not_kept] não dá para manter
    *[other] outro motivo
 }
-designs-field-in-words = Por palavras
+designs-field-in-words = Em palavras
 designs-stop-now = Parar este teste agora
 designs-stop-right = Na dúvida, parar é sempre acertado. Ponha tudo como estava; o que foi anotado fica guardado.
 designs-plan-title = Planejar um teste de uma mudança
@@ -223,7 +223,7 @@ designs-proposed = Proposto: { $design }
 designs-your-choice = Sua escolha: { $design }
 designs-because = { $question ->
     [quieter_button] Porque o som pode ser baixado e voltar a subir, e um animal precisa de alguns dias para se acostumar a cada um.
-    [new_place] Porque mudar um botão de cá para lá confundiria: cada palavra muda uma vez, uma depois da outra.
+    [new_place] Porque mudar um botão de um lado para o outro confundiria: cada palavra muda uma vez, uma depois da outra.
     [faster_delivery] Porque as pessoas podem entregar logo em um dia e como sempre no seguinte, e o efeito vai e vem rápido.
    *[other] Porque é o indicado se a mudança puder ser desfeita; se não, use “um depois do outro”.
 }
@@ -284,7 +284,7 @@ designs-chart = { $unit ->
 }
 designs-chart-told = { $question } { $phases }.
 designs-chart-read = Pontos ocos: como sempre (A). Pontos cheios: com a mudança (B). Linhas tracejadas: a fase mudou. Lacunas: falta o valor.
-designs-mean = média { $mean }
+designs-mean = média: { $mean }
 designs-independent = Os intervalos das médias, do NAP, do nível e da tendência tratam os pontos como independentes, e os dias de um animal não são bem assim. A análise acima não depende disso.
 designs-times-a-week = celeração × { $factor } por semana
 designs-divided-a-week = celeração ÷ { $factor } por semana

@@ -94,14 +94,14 @@ events-likes-test-of = Teste de gostos com { $n ->
     [one] { $n } coisa
    *[other] { $n } coisas
 }: { $format }
-events-one-at-a-time = uma de cada vez
-events-two-at-a-time = duas de cada vez
+events-one-at-a-time = uma por vez
+events-two-at-a-time = duas por vez
 events-all-at-once = todas ao mesmo tempo, sem reposição
 events-free-access = acesso livre
 events-offered = Oferecido { $things }: { $came }
 events-chose = escolheu { $what }
 events-chose-none = não escolheu nenhuma
-events-walked-away = afastou-se
+events-walked-away = foi embora
 events-watched = observado durante { $seconds }
 events-check-planned = Verificação da compreensão planejada: { $trials ->
     [one] { $trials } ensaio

@@ -74,8 +74,11 @@ evidence-stage = Etapa: { $stage }
 evidence-figures-point = Os números apontam para { $stage }.
 evidence-invitations = Convites
 evidence-no-curve = Curva de aprendizagem: { $why }.
-evidence-waiting = Tempo até apertar, o valor do meio: { $median }. Os convites sem toque contam até o fim da espera (Kaplan–Meier).
-evidence-waiting-open = não se alcança: poucos demais tiveram um toque durante a espera (n = { $n })
+evidence-waiting = Tempo até apertar, o valor do meio: { $median }. Os convites sem aperto contam até o fim da espera (Kaplan–Meier).
+evidence-waiting-open = não se alcança: poucos demais tiveram um aperto durante a espera ({ $n ->
+    [one] { $n } convite
+   *[other] { $n } convites
+})
 evidence-showings-presses = Demonstrações e apertos próprios
 evidence-showings-a-day = Demonstrações por dia
 evidence-showings = demonstrações
@@ -92,7 +95,7 @@ evidence-causes = Se não avança: o que pode estar por trás
 evidence-how-computed = Como estes números são calculados
 evidence-may-be-said = O que se pode dizer
 evidence-claim = “{ $word }”, { $what }: { $said }.
-evidence-fidelity = Ensino como combinado: dado em { $seconds } após o aperto em { $share } das demonstrações.
+evidence-fidelity = Ensino como combinado, dado em { $seconds } após o aperto: { $share }.
 evidence-claim-animal = { $name }: { $said }.
 evidence-not-ruled-out = Não descartado para esta palavra:
 evidence-rival = { $rival } ({ $standing })
@@ -122,9 +125,18 @@ evidence-curve = Curva de aprendizagem
 evidence-curve-above = A partir do aperto { $trial }{ $day ->
     [none] { "" }
    *[other] { " " }({ $day })
-} a faixa fica acima do acaso (n = { $n }).
-evidence-curve-not = A faixa ainda não fica acima do acaso; isso não quer dizer que nada foi aprendido (n = { $n }).
-evidence-curve-few = Curva de aprendizagem: apertos de menos (n = { $n }).
+} a faixa fica acima do acaso ({ $n ->
+    [one] { $n } aperto
+   *[other] { $n } apertos
+}).
+evidence-curve-not = A faixa ainda não fica acima do acaso; isso não quer dizer que nada foi aprendido ({ $n ->
+    [one] { $n } aperto
+   *[other] { $n } apertos
+}).
+evidence-curve-few = Curva de aprendizagem: apertos de menos ({ $n ->
+    [one] { $n } aperto
+   *[other] { $n } apertos
+}).
 evidence-press-axis = aperto em um convite
 evidence-band = faixa de 90%
 evidence-after = { $after ->

@@ -39,8 +39,8 @@ faults-field = { $field ->
     [rate] Parte certa
     [who] Quem está
     [stage] Etapa
-    [because] Porquê
-    [why] Porquê
+    [because] Por quê
+    [why] Por quê
     [answer] Resposta
     [means] Significado
     [day] Dia
@@ -48,7 +48,7 @@ faults-field = { $field ->
     [point] Ponto
     [first] Primeiro dia
     [points] Pontos
-    [rows] Filas
+    [rows] Fileiras
     [columns] Colunas
     [observed_s] Segundos observados
     [after_s] Segundos
@@ -86,7 +86,7 @@ faults-label-of-other = diz o que muda onde a pergunta é "other", e só aí
 faults-not-by-word = "{ $measure }" não se conta palavra a palavra; informe animais em vez disso
 faults-only-over-animals = são só para uma linha de base múltipla sobre animais
 faults-criterion-for-people = tem de ser "delivery_delay": um critério é para as pessoas, nunca para o animal
-faults-criterion-a-phase = tem de haver um por cada fase depois da primeira, não { $found }
+faults-criterion-a-phase = tem de haver um por fase depois da primeira, não { $found }
 faults-only-with-criterion = são só para um critério variável
 faults-not-offered = não foi oferecido neste ensaio
 faults-free-by-time = o acesso livre é pontuado pelo tempo: use "observed"
@@ -100,8 +100,8 @@ faults-grown-less-than-now = é { $grown } kg, menos do que os { $now } kg que e
 faults-no-energy = falta; a comida precisa da energia de um pedaço, em kcal
 faults-only-food = é só para comida
 faults-not-a-hash = tem de ter 64 dígitos hexadecimais
-faults-off-board = fila { $row } coluna { $column } fica fora do quadro
-faults-place-twice = fila { $row } coluna { $column } está ocupada duas vezes
+faults-off-board = fileira { $row } coluna { $column } fica fora do quadro
+faults-place-twice = fileira { $row } coluna { $column } está ocupada duas vezes
 faults-two-places = está em dois lugares
 faults-id-taken = já pertence a outra nota; envie de novo como nova
 faults-empty = não pode ficar vazio
@@ -152,6 +152,6 @@ faults-file-not-a-backup = “{ $name }” não é uma cópia de segurança: est
 faults-file-damaged = “{ $name }” está danificado: { $what }
 faults-file-unknown = “{ $name }” não é dos que se podem trazer: uma tabela (.csv), linhas de JSON (.jsonl ou .ndjson), um pacote (.tar) ou uma cópia de segurança (.sayso)
 faults-take-in-home = não é só a deste caderno: o arquivo traz { $homes }. Para ter nele várias casas, para sempre, acrescente take_in_other_home=true
-faults-away-home = é { $home }, outra casa que a deste caderno; para ter várias num caderno, importe um arquivo dos registros dela e diga isso
+faults-away-home = é { $home }, outra casa que a deste caderno; para ter várias em um caderno, importe um arquivo dos registros dela e diga isso
 faults-too-many-bytes = é longo demais: { $bytes } bytes, e { $most } é o máximo
 faults-not-written = não pode ser escrito como JSON

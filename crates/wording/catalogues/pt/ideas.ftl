@@ -75,7 +75,7 @@ ideas-care = { $care ->
     [guarding] Não para um animal que guarda comida ou brinquedos. Se { $name } ficar tenso ou rosnar, dê espaço e pergunte a um profissional qualificado de comportamento.
     [slipping] Em um chão que não escorregue; com patas rígidas ou novas, pergunte antes a um veterinário.
     [small_parts] Nada que se possa arrancar e engolir; guarde depois.
-   *[hands_off] Só enquanto { $name } vier buscar: nunca preso, nunca ao colo à força.
+   *[hands_off] Só enquanto { $name } vier buscar: nunca preso, nunca no colo à força.
 }
 ideas-none-ticked = não estão marcadas; toque em uma, ou escolha Mais tarde
 ideas-unknown = incluem uma que este programa não conhece; recarregue a página

@@ -1,12 +1,12 @@
 lacking-few = { $needed ->
     [1] é preciso pelo menos um valor
-   *[other] são precisos pelo menos { $needed } valores
+   *[other] são necessários pelo menos { $needed } valores
 }; { $got ->
     [0] não há nenhum
     [1] há um
    *[other] há { $got }
 }
-lacking-nothing = ainda nada foi observado (n = 0)
+lacking-nothing = ainda nada foi observado
 lacking-no-variation = todos os valores são iguais
 lacking-one-category = as { $n } pontuações são iguais; não se pode avaliar a concordância além do acaso
 lacking-nothing-shared = nada foi pontuado por pelo menos duas pessoas

@@ -1,6 +1,6 @@
 likes-test-title = { $format ->
     [paired] Teste de gostos: dois a dois
-    [multiple] Teste de gostos: tudo em fila
+    [multiple] Teste de gostos: tudo em fileira
     [single] Teste de gostos: um a um
    *[free_access] Teste de gostos: tudo junto, cronometrado
 }
@@ -41,7 +41,7 @@ likes-walked-away = Foi embora
 likes-how-to-hold = Fique atrás do meio, segure os dois por igual, não olhe para nenhum. Deixe aproveitar o que foi aceito; guarde o resto.
 likes-two-at-once = Se aceitar dois ao mesmo tempo, não anote nada e ofereça de novo.
 likes-half-a-minute = Sem escolha em cerca de meio minuto: “não escolheu”.
-likes-move-freely = Deixe { $name } se mover à vontade; cinco minutos é o habitual. Cronometre com o que { $name } se ocupa, uma coisa de cada vez.
+likes-move-freely = Deixe { $name } se mover à vontade; cinco minutos é o habitual. Cronometre com o que { $name } se ocupa, uma coisa por vez.
 likes-begin = Começar
 likes-times = Tempos em segundos
 likes-seconds-there = Segundos em que as coisas estiveram lá
@@ -51,14 +51,14 @@ likes-note-times = Anotar estes tempos
 likes-away-at-once = Foi embora logo
 likes-format = { $format ->
     [paired] Dois a dois
-    [multiple] Tudo em fila, sem repor
+    [multiple] Tudo em fileira, sem repor
     [single] Um a um
    *[free_access] Tudo junto, com cronômetro
 }
 likes-about = { $format ->
     [paired] Cada par uma vez por rodada, lados equilibrados. O mais seguro e o mais longo: 6 coisas dão 15 ensaios por rodada. (Fisher et al. 1992)
-    [multiple] Coisas em fila; o que é aceito não é reposto. Rápido: 6 coisas dão 6 ensaios por rodada. (DeLeon & Iwata 1996)
-    [single] { $name } aproxima-se? Para um animal que não escolhe entre coisas. (Pace et al. 1985)
+    [multiple] Coisas em fileira; o que é aceito não é reposto. Rápido: 6 coisas dão 6 ensaios por rodada. (DeLeon & Iwata 1996)
+    [single] { $name } se aproxima? Para um animal que não escolhe entre coisas. (Pace et al. 1985)
    *[free_access] Tudo fica lá cinco minutos; você cronometra com o que { $name } se ocupa. Bom para brincadeiras e lugares. (Roane et al. 1998)
 }
 likes-new-title = Um teste de gostos
@@ -69,7 +69,7 @@ likes-how-to-offer = Como oferecer
 likes-compare = O que comparar
 likes-compare-hint = até 12; o habitual é de cinco a oito
 likes-rounds = Rodadas
-likes-rounds-hint = cada par (ou fila) uma vez por rodada; uma ou duas por dia bastam
+likes-rounds-hint = cada par (ou fileira) uma vez por rodada; uma ou duas por dia bastam
 likes-where-to-test = Teste no lugar e na hora em que as palavras vão ser usadas; de barriga cheia, a comida agrada menos. { $name } pode ir embora quando quiser.
 likes-format-missing = falta; escolha uma
 likes-how-many = têm de ser { $least } a { $most } coisas, não { $ticked }; marque mais ou menos
@@ -85,7 +85,7 @@ likes-test-again = Testar de novo:
 likes-new-test = Novo teste
 likes-ranking = Ordem
 likes-sheet = Uma folha disto para imprimir
-likes-disagree = As formas de testar podem divergir: os cães ordenaram comidas de outro modo em pares e em fila; só a última coincidiu (Cameron, Siddall & Bizo 2021). Os gostos mudam com a hora e o dia, por isso os ensaios antigos contam menos.
+likes-disagree = As formas de testar podem divergir: os cães ordenaram comidas de outro modo em pares e em fileira; só a última coincidiu (Cameron, Siddall & Bizo 2021). Os gostos mudam com a hora e o dia, por isso os ensaios antigos contam menos.
 likes-known-how = A certeza: a probabilidade de nada ser claramente melhor. Bastam 90%; pare em todo caso nas 60 escolhas, pelo bem de { $name }.
 likes-next = O que oferecer a seguir
 likes-next-pair = { $left } à esquerda de { $name }, { $right } à direita.

@@ -1,6 +1,6 @@
 patterns-of-animal = Padrões: { $name }
 patterns-no-animal = Não existe esse animal.
-patterns-intro = O que se vê nos apertos e escolhas próprios de { $name }, e o que não mostra. { $link } conta o que aconteceu quando. Olham-se os últimos { $days } dias.
+patterns-intro = O que se vê nos apertos e escolhas próprios de { $name }, e o que não mostra. { $link } conta o que aconteceu quando. São olhados os últimos { $days } dias.
 patterns-days = Dias
 patterns-pace = Os apertos crescem ou diminuem?
 patterns-no-press = Ainda nenhum aperto próprio.
@@ -35,14 +35,20 @@ patterns-paced = Os apertos de { $name } em { $word ->
 }; { $weeks ->
     [one] { $weeks } semana
    *[other] { $weeks } semanas
-}, n = { $n }).
+}, { $n ->
+    [one] { $n } aperto
+   *[other] { $n } apertos
+}).
 patterns-paced-few = Apertos de { $name } em { $word ->
     [none] todas as palavras
    *[other] “{ $word }”
 }: pouco demais para dizer como mudam ({ $days ->
     [one] { $days } dia
    *[other] { $days } dias
-}, n = { $n }; são precisos { $least_days } dias e { $least } apertos).
+}, { $n ->
+    [one] { $n } aperto
+   *[other] { $n } apertos
+}; são necessários { $least_days } dias e { $least } apertos).
 patterns-lines = Antes e depois de uma mudança
 patterns-no-lines = Ainda nenhuma mudança com pelo menos cinco dias de cada lado: botões movidos, uma palavra ou regra nova.
 patterns-lines-do-not-show = Isto não mostra que a mudança causou: outras coisas mudaram nesses dias, os apertos já subiam ou desciam, e uma de várias mudanças parece grande por acaso. Os dias de um animal estão ligados, então o intervalo é um tanto curto. Um teste da mudança, com dias sorteados, pode mostrar.
@@ -60,15 +66,15 @@ patterns-presses-a-day = apertos por dia
 patterns-order = Uma palavra após a outra
 patterns-order-no-board = Sem um quadro desenhado não se distingue um deslize ao botão vizinho de uma segunda palavra.
 patterns-since-why = Desde que os botões estão onde estão: { $why }.
-patterns-order-never = { $name } nunca apertou dois botões em dez segundos (n = { $n ->
+patterns-order-never = { $name } nunca apertou dois botões em dez segundos ({ $n ->
     [one] { $n } aperto
    *[other] { $n } apertos
 }).
-patterns-order-none = Nenhuma palavra segue outra mais do que os hábitos de { $name } explicam (n = { $n ->
+patterns-order-none = Nenhuma palavra segue outra mais do que os hábitos de { $name } explicam ({ $n ->
     [one] { $n } par
    *[other] { $n } pares
 } de apertos em dez segundos).
-patterns-order-found = { $pairs } (n = { $n } pares de apertos em dez segundos).
+patterns-order-found = { $pairs } ({ $n } pares de apertos em dez segundos).
 patterns-pair = “{ $first }” e depois “{ $second }” { $times } vezes, { $expected } esperadas por hábito ({ $p } ajustado{ $beside ->
     [yes] , lado a lado: pode ser um deslize
    *[other] { "" }
@@ -95,32 +101,32 @@ patterns-beside-told = { $beside ->
 patterns-order-does-not-show = Comparado com hábitos: quanto cada palavra é apertada de uma vez, repetida, apertada ao lado da anterior e seguida de pausa. Um par que se destaca não mostra que as duas palavras significam algo juntas: uma rotina, uma resposta no meio ou um desejo após o outro dariam o mesmo. Nem “nenhuma palavra segue outra” mostra que nenhuma segue: de animais simulados com um par verdadeiro, em sequências curtas, em três de quatro não se viu. Todo aperto próprio conta, também os tidos por deslizes.
 patterns-slips = Apertos que parecem deslizes
 patterns-slips-no-board = Sem um quadro desenhado ninguém sabe quais botões estão lado a lado.
-patterns-slips-none = Nenhum aperto de { $name } veio em { $seconds } após outro contato, então nenhum parece deslize (n = { $n ->
+patterns-slips-none = Nenhum aperto de { $name } veio em { $seconds } após outro contato, então nenhum parece deslize ({ $n ->
     [one] { $n } aperto
    *[other] { $n } apertos
 }).
-patterns-slips-found = { $share } dos apertos próprios de { $name } se explicam por um deslize do botão vizinho ou um roçar; { $quick } vieram em { $seconds } após outro contato.
+patterns-slips-found = Dos apertos próprios de { $name }, explicados por um deslize do botão vizinho ou um roçar: { $share }. Em { $seconds } após outro contato: { $quick }.
 patterns-by-button = Explicado por deslizes, por botão
 patterns-by-button-told = Cada ponto é a parte dos apertos de um botão que deslizes explicam, com seu intervalo de 95%.
 patterns-share-of-presses = parte dos seus apertos
-patterns-judged = Tidos por deslize por alguém que estava lá: { $share } dos apertos que alguém julgou.
+patterns-judged = Dos apertos que alguém julgou, tidos por deslize por quem estava lá: { $share }.
 patterns-slips-do-not-show = De animais simulados que nunca deslizaram, a um em dez se atribuiu algum deslize. E isto não mostra quais apertos deixar sem resposta: um animal que quer dizer duas palavras vizinhas parece um que desliza. Leia uma parte grande como “olhe o quadro”: afaste mais esses dois.
 patterns-hours = Gostos por hora
-patterns-hours-cannot = Ainda não se sabe se o que { $name } gosta depende da hora: { $why } (n = { $n ->
+patterns-hours-cannot = Ainda não se sabe se o que { $name } gosta depende da hora: { $why } ({ $n ->
     [one] { $n } escolha
    *[other] { $n } escolhas
 } em { $sittings ->
     [one] { $sittings } sessão
    *[other] { $sittings } sessões
 } dos últimos { $days } dias).
-patterns-hours-matter = O que { $name } gosta depende da hora ({ $p }, n = { $n ->
+patterns-hours-matter = O que { $name } gosta depende da hora ({ $p }, { $n ->
     [one] { $n } escolha
    *[other] { $n } escolhas
 } em { $sittings ->
     [one] { $sittings } sessão
    *[other] { $sittings } sessões
 }). Ofereça primeiro o que mais agrada então: { $best }.
-patterns-hours-no-sign = Nenhum sinal de que o que { $name } gosta dependa da hora ({ $p }, n = { $n ->
+patterns-hours-no-sign = Nenhum sinal de que o que { $name } gosta dependa da hora ({ $p }, { $n ->
     [one] { $n } escolha
    *[other] { $n } escolhas
 } em { $sittings ->

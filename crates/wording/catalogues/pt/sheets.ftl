@@ -109,9 +109,12 @@ sheets-open-no-check = Se { $name } entende alguma palavra: não houve nenhuma v
 sheets-open-checks = Se { $name } entende uma palavra, esta folha não decide: { $checks ->
     [1] um ensaio
    *[other] { $checks } ensaios
-} de verificações planejadas, a ler na página Evidências.
+} de verificações planejadas, que se leem na página Evidências.
 sheets-open-word = Como se responde a “{ $word }” ao convidar.
-sheets-open-little = Pouco sobre “{ $word }” ao convidar (n = { $n }).
+sheets-open-little = Pouco sobre “{ $word }” ao convidar ({ $n ->
+    [1] uma vez
+   *[other] { $n } vezes
+}).
 sheets-open-sessions = Com que vontade { $name } participa: nenhuma sessão anotada neste período.
 sheets-open-likes = Do que { $name } mais gosta: não houve nenhum teste de gostos.
 
@@ -132,9 +135,9 @@ sheets-side = Aceito à esquerda de { $name }: { $share }, { $p }.
 sheets-scores = Pontuações por tipo de teste
 sheets-thing = Coisa
 sheets-score = { $format ->
-    [single] Uma de cada vez: parte das ofertas em que { $name } veio
-    [paired] Duas de cada vez: parte das ofertas em que foi escolhida
-    [multiple] Todas em fila: parte das ofertas em que foi escolhida
+    [single] Uma por vez: parte das ofertas em que { $name } veio
+    [paired] Duas por vez: parte das ofertas em que foi escolhida
+    [multiple] Todas em fileira: parte das ofertas em que foi escolhida
    *[free_access] Cronômetro: parte do tempo passado com ela
 }
 sheets-likes-note = Os gostos mudam com a fome, a hora e o dia; isto é o que { $name } escolheu quando houve pergunta. Um traço é o intervalo de 95%; n conta as ofertas.

@@ -8,7 +8,7 @@ today-take-care = { $care } { $what }
 today-change-our-mind = Mudaríamos de opinião se:
 today-records = os registros
 today-also = O que também vale:
-today-best-time = Melhor hora até agora: das { $from } às { $to }, juntou-se { $joined }.
+today-best-time = Melhor hora até agora: das { $from } às { $to }. Participou então: { $joined }.
 today-shown-today = “{ $word }” { $times ->
     [0] ainda não foi mostrada hoje.
     [one] foi mostrada uma vez hoje.
@@ -38,7 +38,7 @@ today-how-computed = Como se calcula
 today-whole-day = O dia inteiro: { $kcal }, { $basis }.
 today-individuals = Indivíduos deste peso: cerca de { $low } a { $high }.
 today-do-rewards = Adicionar o que pode agradar
-today-do-likes = Aos testes de gostos
+today-do-likes = Para os testes de gostos
 today-do-words = Escolher palavras
 today-do-allowance = Definir a comida
 today-do-card = Abrir a ficha
@@ -46,9 +46,9 @@ today-do-heard = O que foi ouvido
 today-do-rules = Regras da casa
 today-do-days = Dias e horas
 today-do-places = Onde estão os botões
-today-do-board = Ao quadro
+today-do-board = Para o quadro
 today-do-stage = Mudar a etapa
-today-do-checks = Às verificações
+today-do-checks = Para as verificações
 today-session = { $minutes ->
     [1] Um minuto no máximo. Mostre:
    *[other] { $minutes } minutos no máximo. Mostre:

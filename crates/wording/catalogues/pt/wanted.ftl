@@ -1,4 +1,4 @@
-# O que deveria estar num lugar de um arquivo ou de um registro, dito depois de “esperado”; e o que está errado ali.
+# O que deveria estar em um lugar de um arquivo ou de um registro, dito depois de “esperado”; e o que está errado ali.
 wanted-at = { $line ->
     [0] { $field }: { $what }
    *[other] linha { $line }, { $field }: { $what }

@@ -11,7 +11,7 @@ words-tested = { $trials ->
    *[other] De { $trials } ensaios de testes de gostos, da comida do dia, do tempo que leva para dar e do som das palavras.
 }
 words-other-sets = Outros conjuntos ({ $sets })
-words-left-out = Deixadas de fora, e porquê ({ $things })
+words-left-out = Deixadas de fora, e por quê ({ $things })
 words-why-these = Por que estas?
 words-score = A melhor mistura: agradam, são dadas rápido, se distinguem bem. Pontuação { $total }: gosto e entregas { $liked }, tipos { $kinds }, sons distintos { $apart }, já ditas { $said }.
 words-best-in = O melhor de todos os conjuntos em { $share } de { $draws } sorteios do que ainda não se sabe.
@@ -22,7 +22,7 @@ words-how-much = cerca de { $times ->
     [yes] { " " }(por enquanto, um palpite)
    *[no] { "" }
 }
-words-not-tested = Ainda por testar: que { $name } goste é um palpite.
+words-not-tested = Ainda não testado: que { $name } goste é um palpite.
 words-picked = Probabilidade de { $name } escolher isto em vez de algo mediano: { $figure }.
 words-scored = { $format ->
     [free_access] Ocupado com isto em um teste cronometrado: { $figure }.
@@ -56,7 +56,7 @@ words-sounds-like-one = Soa muito como “{ $other }”: outra palavra se distin
 words-how-many = têm de ser 1 a { $most } palavras para começar, não { $ticked }
 words-must-not = Não deve ser dado: { $why }.
 words-twice = “{ $says }” já está em outro botão; escolha outra palavra
-words-no-set = Ainda sem proposta: { $usable } das coisas anotadas podem ser primeiras palavras, e são precisas { $needed }.
+words-no-set = Ainda sem proposta: { $usable } das coisas anotadas podem ser primeiras palavras, e são necessárias { $needed }.
 words-too-many = Sem proposta: há coisas demais para comparar. Ponha algumas de lado primeiro.
 words-no-allowance = Não está definido quanta comida { $name } pode ter, por isso não se pode dosar.
 words-bad-figure = Um número da ficha não pode estar certo.
@@ -64,7 +64,7 @@ words-not-at-board = Não pode ser dado muitas vezes junto ao quadro, e uma prim
 words-no-piece = A comida do dia não deixa nem um pedaço.
 words-too-slow = Leva { $seconds } s junto ao quadro, mais de { $slowest } s: repetições de menos.
 words-too-seldom = Pode ser dado { $times } vezes por dia, menos de { $fewest }.
-words-no-company = Não combina com nenhuma: são precisas { $needed } palavras juntas.
+words-no-company = Não combina com nenhuma: são necessárias { $needed } palavras juntas.
 words-outscored = { $by ->
     [liking] Agrada menos do que as escolhidas (pontuação { $behind } menor).
     [uncertainty] Quanto agrada é menos certo: teste mais (pontuação { $behind } menor).
@@ -76,7 +76,7 @@ words-outscored = { $by ->
 words-give = Dar { $says }.
 words-asks-for = pede: { $name }
 words-not-now = “Agora não”, uma vez e com calma; oferecer outra coisa.
-words-size-leaves-out = e lugares por fila deixam de fora um lugar com palavra; mude primeiro o tamanho e veja
+words-size-leaves-out = e lugares por fileira deixam de fora um lugar com palavra; mude primeiro o tamanho e veja
 words-cannot-give = não pode ser dado a { $name }: { $why }. Escolha outro
 words-page-title = Palavras de { $name }
 words-add = Adicionar uma palavra
@@ -114,7 +114,7 @@ words-gives-nothing = nada: só diz algo
 words-new-title = Uma palavra nova
 words-quoted = “{ $says }”
 words-kept = Salvo.
-words-alike-here = Soa muito parecida a outra palavra daqui e pode custar a distinguir: { $how }. Outra palavra para uma delas é mais segura.
+words-alike-here = Soa muito parecida a outra palavra daqui e pode ser difícil de distinguir: { $how }. Outra palavra para uma delas é mais segura.
 words-says-hint = curta e diferente das outras
 words-means-here = Aqui significa
 words-means-hint = o que pede ou diz
@@ -132,17 +132,17 @@ words-rules-none = Nenhuma própria.
 words-no-such = Este caderno não conhece essa palavra.
 words-board-title = O quadro
 words-would-move = Uma palavra que muda tem de ser procurada de novo: deixe as conhecidas onde estão, se puder. Mudaria:
-words-rows = Filas
-words-columns = Lugares por fila
+words-rows = Fileiras
+words-columns = Lugares por fileira
 words-change-size = Mudar o tamanho
 words-board-language = Idioma das palavras
 words-board-language-hint = o que os botões falam; as palavras que soam parecidas são encontradas pela escrita
 words-not-on-it = Não estão: { $words }.
 words-propose-places = Propor lugares para estas
-words-places-stay = As palavras do quadro ficam. As que soam parecidas ficam separadas, e as mais usadas à mão.
+words-places-stay = As palavras do quadro ficam. As que soam parecidas ficam separadas, e as mais usadas ao alcance.
 words-yes-move = Sim, mudar
 words-mat = Deixe um lugar livre junto à palavra mais apertada, separe as que soam parecidas e fixe o quadro em um tapete aderente: um quadro que escorrega ou balança é evitado. Feche as tampas das pilhas com os parafusos.
-words-to-place = “{ $says }” para a fila { $row }, lugar { $place }
+words-to-place = “{ $says }” para a fileira { $row }, lugar { $place }
 words-off-board = “{ $says }” para fora do quadro
 words-move-unticked = não está marcado: palavras em uso mudariam de lugar
 words-size-missing = faltam; informe de 1 a 20
@@ -151,8 +151,8 @@ words-as-you-stand = Como você o vê de frente.
 words-taken-off = retirada
 words-which-where = Que palavra e onde, como você vê o quadro de frente
 words-places = Lugares
-words-place = Fila { $row }, lugar { $place }
-words-place-taken = tem uma palavra que já está na fila { $row }, lugar { $place }; escolha um dos dois
+words-place = Fileira { $row }, lugar { $place }
+words-place-taken = tem uma palavra que já está na fileira { $row }, lugar { $place }; escolha um dos dois
 words-recording = Gravação
 words-no-recording = Aqui não está guardada nenhuma gravação. Para começar basta a do botão: grave baixinho, uma palavra, com a voz de sempre, longe do barulho. Com o mesmo som guardado aqui, um microfone pode ouvir os apertos.
 words-sound-file = Arquivo de som

@@ -1,6 +1,7 @@
 //! Because of what: facts with their figures in words.
 
 use super::act::lacks;
+use crate::figures::{finding, told, told_to};
 use crate::signs::noted;
 use crate::{Locale, say};
 use sayso_advisor::advice::{Because, Lasting, NamedWord};
@@ -18,7 +19,7 @@ fn seconds(l: &Locale, value: f64) -> String {
 /// A fact.
 #[must_use]
 pub fn because(l: &Locale, name: &str, fact: &Because) -> String {
-    let figure = |e: &Estimate| l.estimate(e);
+    let figure = |e: &Estimate| finding(l, e);
     match fact {
         Because::StrongSigns { today, count, on_days, days, last } => {
             say!(
@@ -35,12 +36,16 @@ pub fn because(l: &Locale, name: &str, fact: &Because) -> String {
             lasting(l, name, *sign, (*count, *days), (&noted(l, last), *last_on))
         }
         Because::Recurring { weeks, of, .. } => say!(l, because::recurring, weeks = *weeks, of = *of),
+        Because::LeftSessions { share, left } if share.too_early() => {
+            say!(l, because::left_few, name = name, left = *left, of = share.n)
+        }
         Because::LeftSessions { share, left } => {
             say!(l, because::left_sessions, name = name, left = *left, share = figure(share))
         }
         Because::MildSigns { share } => say!(l, because::mild_signs, share = figure(share)),
+        // Few presses over days that were watched are a finding of their own.
         Because::SuddenChange { now, before } => {
-            say!(l, because::sudden_change, now = figure(now), before = figure(before))
+            say!(l, because::sudden_change, now = told(l, now), before = told(l, before))
         }
         Because::FoodGiven(feed) => say!(
             l,
@@ -115,7 +120,7 @@ fn button(l: &Locale, fact: &Because) -> String {
             l,
             because::slowing,
             word = &word.says,
-            by = crate::figures::estimate_to(l, by, 1),
+            by = told_to(l, by, 1),
             probability = l.percent(*probability),
             days = l.number(*days, 0)
         ),
@@ -147,7 +152,7 @@ fn silent(
             day = day,
             days = days,
             others = others,
-            before = l.estimate(before)
+            before = finding(l, before)
         ),
     }
 }
@@ -158,18 +163,18 @@ fn stage(l: &Locale, name: &str, fact: &Because) -> String {
         Because::Right { share, elsewhere, above_chance, .. } if !elsewhere.too_early() => say!(
             l,
             because::right_elsewhere,
-            share = l.estimate(share),
-            elsewhere = l.estimate(elsewhere),
+            share = finding(l, share),
+            elsewhere = finding(l, elsewhere),
             chance = more(*above_chance)
         ),
         Because::Right { share, above_chance, .. } => {
-            say!(l, because::right, share = l.estimate(share), chance = more(*above_chance))
+            say!(l, because::right, share = finding(l, share), chance = more(*above_chance))
         }
         Because::Showings { showings, wanted, days, days_wanted } => {
             say!(l, because::showings, showings = *showings, wanted = *wanted, days = *days, dayswanted = *days_wanted)
         }
         Because::Joining { share, floor, .. } => {
-            say!(l, because::joining, share = l.estimate(share), floor = l.percent(*floor))
+            say!(l, because::joining, share = finding(l, share), floor = l.percent(*floor))
         }
         Because::Mastery { sessions, sessions_wanted, people, people_wanted, share } => say!(
             l,
@@ -203,7 +208,7 @@ fn stage(l: &Locale, name: &str, fact: &Because) -> String {
 
 /// Facts that bear on what may hold a word up.
 fn cause(l: &Locale, name: &str, fact: &Because) -> String {
-    let figure = |e: &Estimate| l.estimate(e);
+    let figure = |e: &Estimate| finding(l, e);
     match fact {
         Because::Recording { seconds: length, short, quiet } => {
             let found = match (short, quiet) {
@@ -218,7 +223,7 @@ fn cause(l: &Locale, name: &str, fact: &Because) -> String {
             say!(l, because::taken, days = *days, share = figure(share), bar = l.percent(*bar))
         }
         Because::ShowingsADay { rate, days, bar } => {
-            say!(l, because::showings_a_day, days = *days, rate = figure(rate), bar = l.number(*bar, 0))
+            say!(l, because::showings_a_day, days = *days, rate = told(l, rate), bar = l.number(*bar, 0))
         }
         Because::Delay { seconds: delay, bar } => {
             say!(l, because::delay, seconds = figure(delay), bar = seconds(l, *bar))
@@ -226,6 +231,7 @@ fn cause(l: &Locale, name: &str, fact: &Because) -> String {
         Because::Near { share, expected } => {
             say!(l, because::near, share = figure(share), expected = l.percent(*expected))
         }
+        Because::ComesMore { now, before } => say!(l, because::comes_more, now = *now, before = *before),
         Because::TooFewHours => say!(l, because::too_few_hours),
         Because::UneasyHours { from, to, here, elsewhere, p, days } => say!(
             l,

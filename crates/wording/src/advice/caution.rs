@@ -46,6 +46,11 @@ pub fn change(l: &Locale, name: &str, change: &Change) -> String {
         Change::TestAgrees => say!(l, act::change_test_agrees),
         Change::MorePresses { days } => say!(l, act::change_more_presses, days = *days),
         Change::Figure { figure } => because(l, name, figure),
+        Change::MoreWhenInvited { share } => {
+            say!(l, act::change_more_when_invited, name = name, share = l.percent(*share))
+        }
+        Change::LastsAgain { share } => say!(l, act::change_lasts_again, share = l.percent(*share)),
+        Change::Fades { share } => say!(l, act::change_fades, share = l.percent(*share)),
         Change::LongerOrBack => say!(l, act::change_longer_or_back),
         Change::Checked => say!(l, act::change_checked),
     }

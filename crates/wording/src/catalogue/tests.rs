@@ -146,3 +146,20 @@ fn the_stand_in_is_a_third_longer() {
     assert!((1.2..1.5).contains(&ratio), "{ratio}: {longer}");
     assert_eq!(Locale::PSEUDO.percent(0.5), "\u{2068}50\u{2069}%");
 }
+
+#[test]
+fn a_date_with_a_full_stop_ends_its_sentence_without_a_second_one() {
+    let mut stops = 0;
+    for l in Language::ALL.map(Locale::of) {
+        for month in 1..=12 {
+            let day: sayso_model::Day = format!("2026-{month:02}-26").parse().unwrap();
+            let day = l.weekday_date(day);
+            let said =
+                crate::say!(&l, because::lasting_guarding, name = "Bo", count = 1, days = 28, last = "x", day = &day);
+            assert!(said.ends_with('.') && !said.ends_with(".."), "{said}");
+            stops += usize::from(day.ends_with('.'));
+        }
+    }
+    assert!(stops > 0, "some language shortens a month with a full stop");
+    assert_eq!(one_stop("Wait... Nov..".to_owned(), &[("day", &Value::from("Nov."))]), "Wait... Nov.");
+}

@@ -1,6 +1,10 @@
 //! Other names under which the foods of the hazards list come to the kitchen, in five languages: a home mixes them, and a
 //! danger must be found whatever the reader's language is.
 //!
+//! No name is kept to the reader's language, not even one that is another food elsewhere ("salsa", "pate", "turrón", "punch"): what a
+//! label is written in is nobody's to know. Such a name says that something may be in it, or that it is better left ("pate", which
+//! pasta is in French, for a rabbit); it forbids nothing.
+//!
 //! Source: common names of foods, from memory, not checked by native speakers. A name only points at a term of the
 //! facts; level, reason and source are the facts' own.
 

@@ -87,8 +87,8 @@ pub struct WordNow {
     pub closing: bool,
     /// Its stage.
     pub stage: Stage,
-    /// Whether its step of today, as Today says it, is to invite.
-    pub invites: bool,
+    /// Whether it may be invited today: nothing speaks against it.
+    pub may_invite: bool,
     /// What is delivered.
     pub reward: Option<RewardId>,
     /// Where its picture is served, or that of what is delivered.
@@ -212,7 +212,7 @@ fn words(page: &AnimalPage, case: &Case<'_>, advised: Option<&Today>) -> Vec<Wor
             not_now: w.not_now.as_ref().map(ToString::to_string),
             closing: w.closing,
             stage: stages.get(&w.word).copied().unwrap_or(Stage::Prepare),
-            invites: advised.is_some_and(|t| t.invites(w.word)),
+            may_invite: advised.is_some_and(|t| t.may_invite(w.word)),
             reward: w.reward,
             picture: picture::address(story, PictureOf::Word { word: w.word }),
         })

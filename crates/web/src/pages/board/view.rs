@@ -1,5 +1,5 @@
 use super::mat::Mat;
-use super::now::{Now, WordNow, now};
+use super::now::{Now, RewardNow, WordNow, now};
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
 use crate::pages::listen::switch;
@@ -16,7 +16,7 @@ pub fn view(page: &AnimalPage) -> Markup {
     let mat = Mat::new(page.story.board(), &words);
     let state = if now.open.is_some() { "session" } else { "idle" };
     let locale = &page.locale;
-    let care = now.rewards.iter().any(|r| r.never.is_none() && !r.cautions.is_empty());
+    let care = on_buttons(&now).any(|r| r.never.is_none() && !r.cautions.is_empty());
     let modes = [
         ("showing", say!(locale, board::show)),
         ("invitation", say!(locale, board::invite)),
@@ -42,7 +42,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                         }
                     }
                     div.swaps data-part="swaps" data-test="swaps" role="status" hidden {}
-                    (pads(locale, &now, &mat))
+                    (pads(page, &now, &mat))
                     div.dock data-part="dock" {
                         div.asked data-part="asked" {
                             button.undo type="button" data-part="undo" data-test="undo-last" disabled { (say!(locale, board::undo)) }
@@ -92,12 +92,16 @@ fn figures(locale: &Locale) -> Markup {
 }
 
 /// The mat; on a phone that it does not fit, the zones come first, and planned words and the closing word stay above.
-fn pads(locale: &Locale, now: &Now, mat: &Mat) -> Markup {
+fn pads(page: &AnimalPage, now: &Now, mat: &Mat) -> Markup {
+    let locale = &page.locale;
     let of = |id: WordId| now.words.iter().find(|w| w.id == id);
     let planned = |id: WordId| now.plan.iter().any(|p| p.word == id);
     let zones = mat.zone_columns * mat.zone_rows;
     html! {
         div.board-place .many[mat.by_zones()] data-part="mat" data-zone-width=(mat.zone_width) data-columns=(mat.columns) {
+            @if now.words.is_empty() {
+                p data-test="no-words" { (rich!(locale, board::no_words, link = html! { a href=(Tab::Words.href(Some(page.id))) { (say!(locale, board::choose_words)) } })) }
+            }
             @if mat.by_zones() {
                 div.pinned {
                     button.whole type="button" data-part="whole" data-test="whole" hidden { (say!(locale, board::whole)) }
@@ -190,9 +194,14 @@ fn keys(locale: &Locale) -> Markup {
     }
 }
 
+/// What a button on the board brings.
+fn on_buttons(now: &Now) -> impl Iterator<Item = &RewardNow> {
+    now.rewards.iter().filter(|r| now.words.iter().any(|w| w.reward == Some(r.id)))
+}
+
 /// Short, plain, where the person acts; the food's own cautions stand at its pad and where it is given.
 fn cautions(locale: &Locale, now: &Now) -> Markup {
-    let foods: Vec<_> = now.rewards.iter().filter(|r| r.never.is_some() || !r.cautions.is_empty()).collect();
+    let foods: Vec<_> = on_buttons(now).filter(|r| r.never.is_some() || !r.cautions.is_empty()).collect();
     html! {
         @for r in &foods {
             @if let Some(never) = &r.never {

@@ -129,7 +129,7 @@ fn graph(l: &Locale, trial: &Trial<'_>, lane: &LaneResult) -> Markup {
         _ => nice_axis(l, &what, 0.0, most),
     };
     let x = nice_axis(l, &say!(l, designs::unit, unit = plan.unit.name()), 0.0, f64::from(plan.points));
-    let means = lane.phases.iter().map(|p| format!("{} {}", phase(l, p.name), l.estimate(&p.mean)));
+    let means = lane.phases.iter().map(|p| format!("{}: {}", phase(l, p.name), l.estimate(&p.mean)));
     let told =
         say!(l, designs::chart_told, question = question(l, plan), phases = means.collect::<Vec<_>>().join("; "));
     let title = say!(l, designs::chart, unit = plan.unit.name(), measure = what);

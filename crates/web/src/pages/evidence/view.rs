@@ -9,10 +9,10 @@ use sayso_advisor::generalise::Setting;
 use sayso_advisor::stuck::Weighed;
 use sayso_methods::learning::curve::LearningCurve;
 use sayso_model::Day;
-use sayso_wording::advice::{bearing, because, cause};
+use sayso_wording::advice::{bearing, because, cause, change};
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of, tests_of};
 use sayso_wording::evidence::{chance, sentence, waited};
-use sayso_wording::figures::{estimate, finding};
+use sayso_wording::figures::finding;
 use sayso_wording::generalise::{compares, which};
 use sayso_wording::{Locale, Message, events, say};
 use std::collections::BTreeMap;
@@ -25,7 +25,7 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
     let (locale, name) = (&page.locale, page.card.name.as_str());
     html! {
         p.lead data-test="sentence" { (sentence(locale, name, e)) }
-        section.card data-part="figures" {
+        section.card {
             h2.first { (say!(locale, evidence::stage, stage = events::stage(locale, e.standing.stage))) }
             @if e.standing.figures_say != e.standing.stage {
                 p { strong { (say!(locale, evidence::figures_point, stage = events::stage(locale, e.standing.figures_say))) } }
@@ -33,10 +33,11 @@ pub fn word(page: &AnimalPage, e: &Evidence, causes: &[Weighed]) -> Markup {
             ul { @for b in &e.standing.because { li { (because(locale, name, b)) } } }
             @if !e.standing.would_change.is_empty() {
                 p { (say!(locale, today::change_our_mind)) }
-                ul { @for b in &e.standing.would_change { li { (because(locale, name, b)) } } }
+                ul { @for c in &e.standing.would_change { li { (change(locale, name, c)) } } }
             }
         }
-        div data-part="figures" { @if !e.standing.closing { (claim(page, e)) } (measured(page, e)) }
+        @if !e.standing.closing { (claim(page, e)) }
+        (measured(page, e))
         @if !e.standing.closing { (behind(page, causes)) }
         p { a.link href="/methods" { (say!(locale, evidence::how_computed)) } }
     }
@@ -64,7 +65,7 @@ fn measured(page: &AnimalPage, e: &Evidence) -> Markup {
             @if let Some(p) = e.uptake.p.filter(|_| e.uptake.this.n >= TOO_EARLY && e.uptake.others.n >= TOO_EARLY) {
                 " " (say!(locale, evidence::fisher, p = locale.p(p)))
             } }
-        @if e.stumbles.n >= TOO_EARLY { p { (say!(locale, evidence::stumbles, share = estimate(locale, &e.stumbles))) } }
+        @if e.stumbles.n >= TOO_EARLY { p { (say!(locale, evidence::stumbles, share = finding(locale, &e.stumbles))) } }
     }
 }
 

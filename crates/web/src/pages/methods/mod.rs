@@ -2,6 +2,7 @@
 
 mod list;
 mod method;
+mod titles;
 
 pub use list::METHODS;
 pub use method::Method;
@@ -19,6 +20,8 @@ use rust_embed::RustEmbed;
 use sayso_methods::words::DICTIONARY_LICENCE;
 use sayso_model::Language;
 use sayso_wording::{Locale, say, words};
+use std::borrow::Cow;
+use titles::TITLES;
 
 #[derive(RustEmbed)]
 #[folder = "../../docs/methods"]
@@ -34,17 +37,24 @@ fn text(name: &str) -> Option<String> {
     Docs::get(name).map(|file| String::from_utf8_lossy(&file.data).into_owned())
 }
 
-/// The first heading of a page, or its name.
-fn title(name: &str, text: &str) -> String {
-    let heading = text.lines().find_map(|line| line.strip_prefix("# "));
-    heading.map_or_else(|| name.trim_end_matches(".md").replace('-', " "), str::to_owned)
+/// A page's title as the reader has it; a page without one is called by its name.
+fn title(l: &Locale, page: &str) -> String {
+    TITLES.iter().find(|(name, _)| *name == page).map_or_else(|| page.replace('-', " "), |(_, title)| title(l))
+}
+
+/// Its English heading.
+fn heading(text: &str) -> Option<&str> {
+    text.trim_start().lines().next()?.strip_prefix("# ")
 }
 
 async fn list(page: Page) -> Markup {
-    let mut pages: Vec<(String, String)> =
-        Docs::iter().filter_map(|name| Some((name.to_string(), title(&name, &text(&name)?)))).collect();
-    pages.sort_by(|a, b| a.1.cmp(&b.1));
     let l = &page.locale;
+    let named = |file: Cow<'static, str>| {
+        let page = file.trim_end_matches(".md");
+        (title(l, page), format!("/methods/{page}"))
+    };
+    let mut pages: Vec<(String, String)> = Docs::iter().map(named).collect();
+    pages.sort();
     let body = html! {
         p { (say!(l, methods::intro)) }
         @for (about, methods) in METHODS {
@@ -55,7 +65,7 @@ async fn list(page: Page) -> Markup {
         }
         h2 { (say!(l, methods::in_full)) }
         @if l.language != Language::En { p.quiet { (say!(l, methods::full_english)) } }
-        ul.links { @for (name, title) in &pages { li { a href=(format!("/methods/{}", name.trim_end_matches(".md"))) { (title) } } } }
+        ul.links { @for (title, page) in &pages { li { a href=(page) { (title) } } } }
         p.quiet { (say!(l, methods::sounds, licence = DICTIONARY_LICENCE)) }
     };
     layout(&page, Tab::None, &say!(l, frame::methods), body)
@@ -95,9 +105,13 @@ fn page_name(l: &Locale, page: &str) -> String {
 async fn show(page: Page, Path(name): Path<String>) -> Result<Markup, Error> {
     let file = format!("{name}.md");
     let text = text(&file).ok_or_else(|| Error::NotFound(words!(methods::no_such_page)))?;
-    let title = title(&file, &text);
-    let rest = text.trim_start().strip_prefix(&format!("# {title}")).unwrap_or(&text).to_owned();
-    Ok(layout(&page, Tab::None, &title, html! { div.prose { (PreEscaped(rendered(&rest))) } }))
+    let rest = heading(&text).map_or(&*text, |heading| text.trim_start()["# ".len() + heading.len()..].trim_start());
+    let (l, english) = (&page.locale, page.locale.language == Language::En);
+    let body = html! {
+        @if !english { p.quiet { (say!(l, methods::page_english)) } }
+        div.prose lang=[(!english).then_some("en")] { (PreEscaped(rendered(rest))) }
+    };
+    Ok(layout(&page, Tab::None, &title(l, &name), body))
 }
 
 /// The page as HTML. Raw HTML in it is shown as text; links to other files of the repository become their names.
@@ -132,10 +146,11 @@ mod tests {
 
     #[test]
     fn every_page_has_a_heading_and_raw_html_stays_text() {
-        assert!(Docs::iter().count() > 0);
+        assert_eq!(Docs::iter().count(), TITLES.len());
         for name in Docs::iter() {
             let text = text(&name).unwrap_or_default();
-            assert!(text.trim_start().starts_with("# "), "{name} begins with a heading");
+            let english = title(&Locale::ENGLISH, name.trim_end_matches(".md")).replace('’', "'");
+            assert_eq!(heading(&text), Some(english.as_str()), "{name} begins with the title that the catalogue has");
         }
         let html = rendered("a <script>x</script> b [c](likes.md) [d](../decisions/x.md)");
         assert!(!html.contains("<script>") && html.contains(r#"href="/methods/likes""#) && !html.contains("decisions"));

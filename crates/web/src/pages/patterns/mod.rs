@@ -8,7 +8,7 @@ use crate::page::AnimalPage;
 use crate::state::AppState;
 use axum::Router;
 use axum::routing::get;
-use maud::{Markup, html};
+use maud::Markup;
 use sayso_wording::{say, words};
 
 /// Routes of the page.
@@ -20,5 +20,5 @@ async fn show(page: AnimalPage) -> Result<Markup, Error> {
     let kept = page.state.kept.patterns(page.home, &page.case());
     let found = kept.as_ref().as_ref().ok_or_else(|| Error::NotFound(words!(patterns::no_animal)))?;
     let title = say!(&page.locale, patterns::of_animal, name = &found.name);
-    Ok(layout(&page, Tab::Days, &title, html! { div data-part="figures" { (view::page(&page, found)) } }))
+    Ok(layout(&page, Tab::Days, &title, view::page(&page, found)))
 }

@@ -6,7 +6,7 @@ use crate::rich;
 use maud::{Markup, html};
 use sayso_advisor::estimate::TOO_EARLY;
 use sayso_advisor::patterns::{Hours, LOOKS_BACK_DAYS, Order, Pace, Patterns, PhaseLine, Slips};
-use sayso_wording::figures::{estimate, finding};
+use sayso_wording::figures::{self, finding};
 use sayso_wording::{Locale, patterns as told, say};
 
 /// The page below its heading.
@@ -73,7 +73,7 @@ fn weeks(locale: &Locale, together: &Pace) -> Markup {
         .map(|(i, n)| {
             let ago = last - 1 - i;
             let name = say!(locale, patterns::week_ago, ago = ago);
-            Bar { tick: format!("\u{2212}{ago}"), name, value: *n as f64, interval: None, n: None }
+            Bar { tick: locale.number(-(ago as f64), 0), name, value: *n as f64, interval: None, n: None }
         })
         .collect();
     let by_week = say!(locale, patterns::by_week_told, n = together.presses, days = together.days);
@@ -123,8 +123,8 @@ fn drawn(locale: &Locale, line: &PhaseLine) -> Markup {
         locale,
         patterns::line_told,
         what = told::changes(locale, &line.what),
-        before = estimate(locale, &line.before),
-        after = estimate(locale, &line.after)
+        before = figures::told(locale, &line.before),
+        after = figures::told(locale, &line.after)
     );
     phases(
         locale,

@@ -14,6 +14,7 @@ use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
 use sayso_advisor::{Advice, Topic};
 use sayso_wording::advice as words_of;
+use sayso_wording::figures::finding;
 use sayso_wording::say;
 
 /// Words with a line of their own; more are folded, those that do not get on first.
@@ -28,11 +29,15 @@ const FEWEST_LINES: usize = 1;
 /// The page below its heading.
 pub fn page(page: &AnimalPage, today: &Today) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
+    // The way to the first words has its own next step; a second one beside it would say something else.
+    let on_the_way = today.steps.is_empty() && matches!(today.next, Next::SetUp { .. } | Next::TestLikes { .. });
+    // What the way tells is not told again below it.
+    let later: Vec<&Advice> = today.later.iter().filter(|a| !(on_the_way && a.topic == Topic::SetUp)).collect();
+    let food = !(on_the_way && today.ration.refusal.is_some() && today.ration.feeds == 0);
     html! {
         (log::ahead(page))
         @for w in &today.welfare { (welfare(page, w)) }
-        // The way to the first words has its own next step; a second one beside it would say something else.
-        @if today.steps.is_empty() && matches!(today.next, Next::SetUp { .. } | Next::TestLikes { .. }) {
+        @if on_the_way {
             div data-test="next" { (set_up(page, &page.card)) }
         } @else { (next(page, today)) }
         (words(page, today))
@@ -42,10 +47,12 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
                 ul.short { @for good in today.went_well.iter().take(GOOD) { li { (words_of::good(l, name, good)) } } }
             }
         }
-        section data-test="later" {
-            h2 { (say!(l, today::later)) }
-            @for a in &today.later { (later(page, a)) }
-            (ration(page, &today.ration))
+        @if food || !later.is_empty() {
+            section data-test="later" {
+                h2 { (say!(l, today::later)) }
+                @for a in later { (self::later(page, a)) }
+                @if food { (ration(page, &today.ration)) }
+            }
         }
     }
 }
@@ -128,9 +135,9 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
             ul {
                 li { (words_of::length(l, &plan.minutes_from)) }
                 @if let Some(best) = plan.times.first() {
-                    li { (say!(l, today::best_time, from = l.hour(best.from), to = l.hour(best.to), joined = l.estimate(&best.joining))) }
+                    li { (say!(l, today::best_time, from = l.hour(best.from), to = l.hour(best.to), joined = finding(l, &best.joining))) }
                 }
-                li { (say!(l, today::joining)) ": " (l.estimate(&today.joining)) }
+                li { (say!(l, today::joining)) ": " (finding(l, &today.joining)) }
                 @for w in &plan.words { li { (say!(l, today::shown_today, word = &w.word.says, times = w.today)) } }
             }
             @for c in &plan.cautions { (caution(page, &words_of::caution(l, name, *c))) }

@@ -11,12 +11,12 @@ use crate::typed::{Typed, again};
 use axum::extract::{Path, Query};
 use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
+use sayso_advisor::first_words::label_of;
 use sayso_advisor::ration::forbidden;
-use sayso_methods::words::labels_for;
 use sayso_model::{PictureOf, RewardCard, RewardId, WordCard, WordId};
 use sayso_wording::hazards::foods;
-use sayso_wording::say;
 use sayso_wording::sounds::likeness as likeness_said;
+use sayso_wording::{Locale, say};
 use serde::Deserialize;
 use uuid::Uuid;
 
@@ -30,15 +30,15 @@ pub struct Asked {
     kept: String,
 }
 
-/// What a card says before anybody has written on it: the label, what it means, how it is answered, and "not now".
-pub fn proposed(page: &AnimalPage, reward: &RewardCard) -> (String, String, String, String) {
-    let l = &page.locale;
-    let derived =
-        || labels_for(reward.name.as_str(), sounds::label_language(page)).into_iter().next().unwrap_or_default();
-    let says = reward.says.as_ref().map_or_else(derived, ToString::to_string);
-    let name = reward.name.as_str();
-    let answer = say!(l, words::give, says = &says);
-    (says, say!(l, words::asks_for, name = name), answer, say!(l, words::not_now))
+/// The label proposed for a reward, the same wherever one is proposed.
+pub fn label(page: &AnimalPage, reward: &RewardCard) -> String {
+    label_of(&page.case(), reward, sounds::label_language(page))
+}
+
+/// What a card with this label says before anybody has written on it: what it means, how it is answered, and "not now".
+pub fn proposed(l: &Locale, reward: &RewardCard, says: &str) -> (String, String, String) {
+    let means = say!(l, words::asks_for, name = &reward.name);
+    (means, say!(l, words::give, says = says), say!(l, words::not_now))
 }
 
 pub async fn new(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup, Error> {
@@ -48,7 +48,8 @@ pub async fn new(page: AnimalPage, Query(asked): Query<Asked>) -> Result<Markup,
         typed = typed.with("animals", page.id);
     }
     if let Some(reward) = reward {
-        let (says, means, answer, _) = proposed(&page, &reward);
+        let says = label(&page, &reward);
+        let (means, answer, _) = proposed(&page.locale, &reward, &says);
         typed = typed.with("reward", reward.reward).with("says", says).with("means", means).with("answer", answer);
     }
     form(&page, None, &typed, "").await

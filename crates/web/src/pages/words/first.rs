@@ -1,6 +1,6 @@
 //! First words: proposed with reasons, taken over as cards.
 
-use super::card::proposed;
+use super::card::{label, proposed};
 use super::sounds;
 use crate::cautions::for_animal;
 use crate::error::Error;
@@ -74,11 +74,12 @@ fn open(page: &AnimalPage) -> Vec<&RewardCard> {
 }
 
 fn card(page: &AnimalPage, reward: &RewardCard, says: Option<Label>) -> Result<WordCard, Error> {
-    let (usual, means, answer, not_now) = proposed(page, reward);
+    let says = says.map_or_else(|| Label::new(&label(page, reward)).map_err(Error::internal), Ok)?;
+    let (means, answer, not_now) = proposed(&page.locale, reward, says.as_str());
     let note = |text: &str| Note::new(text).map(Some).map_err(Error::internal);
     Ok(WordCard {
         word: WordId(Uuid::now_v7()),
-        says: says.map_or_else(|| Label::new(&usual).map_err(Error::internal), Ok)?,
+        says,
         means: note(&means)?,
         answer: note(&answer)?,
         not_now: note(&not_now)?,

@@ -11,7 +11,7 @@ use axum::response::{IntoResponse, Redirect, Response};
 use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_model::{Stage, StageChoice, WordCard};
-use sayso_wording::advice::because;
+use sayso_wording::advice::{because, change};
 use sayso_wording::figures::finding;
 use sayso_wording::{Locale, say, words};
 
@@ -71,7 +71,7 @@ fn reasons(page: &AnimalPage, s: &Standing) -> Markup {
         details {
             summary { (say!(l, words::figures_behind)) }
             @if !s.because.is_empty() { p.quiet { (say!(l, words::because)) } ul { @for b in &s.because { li { (because(l, name, b)) } } } }
-            @if !s.would_change.is_empty() { p.quiet { (say!(l, words::would_change)) } ul { @for w in &s.would_change { li { (because(l, name, w)) } } } }
+            @if !s.would_change.is_empty() { p.quiet { (say!(l, words::would_change)) } ul { @for c in &s.would_change { li { (change(l, name, c)) } } } }
             dl.facts {
                 dt { (say!(l, words::fact_shown)) } dd { (say!(l, words::fact_shown_times, times = s.showings, week = s.showings_week)) }
                 dt { (say!(l, words::fact_delay)) } dd { (finding(l, &s.delay)) }
