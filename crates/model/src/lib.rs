@@ -5,6 +5,7 @@
 pub mod body;
 pub mod cards;
 pub mod check;
+pub mod consents;
 pub mod draw;
 pub mod ears;
 pub mod event;
