@@ -42,10 +42,10 @@ fn answered(
     whose: &Signed,
 ) -> PublicKeyCredential {
     assert!(asked.public_key.allow_credentials.is_empty(), "the question names nobody");
-    let known = AllowCredentials { type_: "public-key".into(), id: key.to_vec().into(), transports: None };
+    let known = AllowCredentials { type_: "public-key".into(), id: key.to_vec(), transports: None };
     asked.public_key.allow_credentials.push(known);
     let mut answer = device.do_authentication(origin(), asked).unwrap();
-    answer.response.user_handle = Some(whose.session.account.0.as_bytes().to_vec().into());
+    answer.response.user_handle = Some(whose.session.account.0.as_bytes().to_vec());
     answer
 }
 
@@ -95,7 +95,7 @@ async fn wrong_late_and_foreign_answers_are_refused_alike() {
     assert_eq!(finish(theirs, &answered(&mut device, asked, &key, &ilda), 31).await, refused, "someone else's name");
     let (unknown, asked) = begin(40).await;
     let mut answer = answered(&mut device, asked, &key, &keeper);
-    answer.raw_id = vec![9; 32].into();
+    answer.raw_id = vec![9; 32];
     assert_eq!(finish(unknown, &answer, 41).await, refused, "a key nobody has");
     assert!(db.people.forget_passkey(&keeper.session, &key, at(45)).await.unwrap());
     let (gone, asked) = begin(50).await;
