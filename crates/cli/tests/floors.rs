@@ -14,6 +14,7 @@ const FLOORS: &[(&str, &[&str])] = &[
     // The engine once more, for pages.
     ("ear", &["listen"]),
     ("store", &["model"]),
+    ("people", &["model"]),
     ("advisor", &["model", "methods", "listen"]),
     ("notebook", &["model", "listen", "store"]),
     ("sim", &["model"]),

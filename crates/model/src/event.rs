@@ -243,6 +243,10 @@ bodies! {
     DesignStop => "design_stop",
     /// A remark.
     Remark => "remark",
+    /// A home gives consent.
+    ConsentGiven => "consent_given",
+    /// A home takes consent back.
+    ConsentTakenBack => "consent_taken_back",
     /// Puts another event's content right.
     Correction => "correction",
     /// Takes another event back.

@@ -61,6 +61,10 @@ id! {
     RoundId,
     /// A time in which answers are now and then swapped.
     SwapId,
+    /// An account: a person who signs in on a server of many homes.
+    AccountId,
+    /// A club: coaches, and homes that share with them.
+    ClubId,
 }
 
 impl StreamId {

@@ -132,7 +132,8 @@ impl Ledger {
     }
 
     /// Whether an event has amendments, of whomever.
-    pub(crate) fn is_amended(&self, id: EventId) -> bool {
+    #[must_use]
+    pub fn is_amended(&self, id: EventId) -> bool {
         !self.amendments.is_empty() && self.amendments_of(id).next().is_some()
     }
 

@@ -6,6 +6,7 @@ pub mod body;
 pub mod cards;
 pub mod check;
 mod current;
+pub mod consents;
 pub mod draw;
 pub mod ears;
 pub mod event;

@@ -304,6 +304,12 @@ impl Names {
                 seed: 7,
             }
             .into(),
+            Kind::ConsentGiven => ConsentGiven {
+                consent: Consent::CoachFigures { to: Coach::Club { club: ClubId(self.session.0) } },
+                words_version: Consent::WORDS,
+            }
+            .into(),
+            Kind::ConsentTakenBack => ConsentTakenBack { consent: Consent::Research, given: of }.into(),
             Kind::Correction => Correction {
                 of,
                 happened_at: Some(at.plus_seconds(-600.0)),

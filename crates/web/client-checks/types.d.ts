@@ -573,6 +573,11 @@ export interface components {
         Accident: "no" | "likely" | "unsure";
         /**
          * Format: uuid
+         * @description An account: a person who signs in on a server of many homes.
+         */
+        AccountId: string;
+        /**
+         * Format: uuid
          * @description An animal that learns.
          */
         AnimalId: string;
@@ -1144,6 +1149,23 @@ export interface components {
             /** @description The remark. */
             text: components["schemas"]["Note"];
         } | {
+            /** @description For what and whom. */
+            consent: components["schemas"]["Consent"];
+            /** @constant */
+            kind: "consent_given";
+            /**
+             * Format: uint16
+             * @description In words of which version it was asked for.
+             */
+            words_version: number;
+        } | {
+            /** @description For what and whom it was given. */
+            consent: components["schemas"]["Consent"];
+            /** @description The event by which it was given. */
+            given: components["schemas"]["EventId"];
+            /** @constant */
+            kind: "consent_taken_back";
+        } | {
             /** @description Which animal it really was, if that was wrong. */
             animal?: components["schemas"]["AnimalId"] | null;
             /** @description The content as it should have been. */
@@ -1193,6 +1215,46 @@ export interface components {
         ClipId: string;
         /** @description How the time of day is written. */
         Clock: "hours24" | "hours12";
+        /**
+         * Format: uuid
+         * @description A club: coaches, and homes that share with them.
+         */
+        ClubId: string;
+        /** @description Who helps a home. */
+        Coach: {
+            /** @description Whose account. */
+            account: components["schemas"]["AccountId"];
+            /** @constant */
+            who: "account";
+        } | {
+            /** @description Which. */
+            club: components["schemas"]["ClubId"];
+            /** @constant */
+            who: "club";
+        };
+        /** @description One purpose, and for whom. */
+        Consent: {
+            /** @constant */
+            purpose: "coach_figures";
+            /** @description Who. */
+            to: components["schemas"]["Coach"];
+        } | {
+            /** @constant */
+            purpose: "coach_log";
+            /** @description Who. */
+            to: components["schemas"]["Coach"];
+        } | {
+            /** @constant */
+            purpose: "coach_snippets";
+            /** @description Who. */
+            to: components["schemas"]["Coach"];
+        } | {
+            /** @constant */
+            purpose: "norms";
+        } | {
+            /** @constant */
+            purpose: "research";
+        };
         /**
          * Format: date
          * @description A calendar day of the household. On the wire: ISO 8601 (2026-03-01).

@@ -6,9 +6,9 @@
 use crate::locale::Locale;
 use crate::say;
 use sayso_model::{
-    Accident, Answer, Body, CaseCondition, CaseQuestion, Delivery, DesignPlan, EndReason, Feed, Invitation,
-    InvitationKind, InvitationResult, LikeOutcome, LikeTrial, LikesFormat, PictureCard, PictureOf, Press, PressedBy,
-    ProbeResponse, Purpose, RewardId, SignLevel, Stage, Story, SwapEnd, Then, WordId,
+    Accident, Answer, Body, CaseCondition, CaseQuestion, Coach, Consent, Delivery, DesignPlan, EndReason, Feed,
+    Invitation, InvitationKind, InvitationResult, LikeOutcome, LikeTrial, LikesFormat, PictureCard, PictureOf, Press,
+    PressedBy, ProbeResponse, Purpose, RewardId, SignLevel, Stage, Story, SwapEnd, Then, WordId,
 };
 
 /// Chooses the branch of a message that says nothing of an argument.
@@ -76,6 +76,16 @@ pub fn question(locale: &Locale, plan: &DesignPlan) -> String {
     };
     let label = plan.label.as_ref().map_or_else(|| say!(locale, events::a_change), ToString::to_string);
     say!(locale, events::question, kind = kind, label = label)
+}
+
+/// What a consent is for, in a few words.
+#[must_use]
+pub fn consent(locale: &Locale, consent: Consent) -> String {
+    let who = match consent.coach() {
+        Some(Coach::Club { .. }) => "club",
+        Some(Coach::Account { .. }) | None => "coach",
+    };
+    say!(locale, events::consent, purpose = consent.purpose().name(), who = who)
 }
 
 /// What a home is called.
@@ -217,6 +227,8 @@ impl Teller<'_> {
             }
             Body::DesignStop(_) => say!(locale, events::trial_stopped),
             Body::Remark(r) => say!(locale, events::remark, text = &r.text),
+            Body::ConsentGiven(c) => say!(locale, events::consent_given, what = consent(locale, c.consent)),
+            Body::ConsentTakenBack(c) => say!(locale, events::consent_taken_back, what = consent(locale, c.consent)),
             Body::Correction(c) => say!(locale, events::correction, text = self.tell(&c.body)),
             Body::Withdrawal(w) => {
                 say!(locale, events::undone, because = w.because.as_ref().map_or(NONE, |b| b.as_str()))

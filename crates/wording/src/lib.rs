@@ -11,6 +11,7 @@ pub mod agreement;
 mod catalogue;
 pub mod checks;
 pub mod claims;
+pub mod consents;
 pub mod designs;
 pub mod errors;
 pub mod events;

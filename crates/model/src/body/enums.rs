@@ -201,6 +201,19 @@ plain_enum! {
         /// With the change.
         Changed => "changed",
     }
+    /// What a home may give consent to.
+    ConsentPurpose {
+        /// A coach sees figures.
+        CoachFigures => "coach_figures",
+        /// A coach sees the log.
+        CoachLog => "coach_log",
+        /// A coach hears snippets.
+        CoachSnippets => "coach_snippets",
+        /// Figures count in the norms of many homes.
+        Norms => "norms",
+        /// Records may be given to studies.
+        Research => "research",
+    }
     /// Why a trial of a change was stopped before its end.
     CaseStop {
         /// Body language said stop.

@@ -1,6 +1,7 @@
 //! What happens at and around the board, and what is said of it later.
 
 mod board;
+mod consent;
 mod designs;
 mod drawn;
 mod enums;
@@ -10,6 +11,7 @@ mod remarks;
 mod sessions;
 
 pub use board::*;
+pub use consent::*;
 pub use designs::*;
 pub use drawn::*;
 pub use enums::*;

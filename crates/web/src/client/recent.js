@@ -78,6 +78,8 @@ export function inWords(pad, body) {
     case "design_note":
     case "design_stop":
     case "remark":
+    case "consent_given":
+    case "consent_taken_back":
     case "correction":
     case "withdrawal":
       return body.kind.replaceAll("_", " "); // not noted on the pad
@@ -156,6 +158,8 @@ export const MAY = {
   design_note: "back",
   design_stop: "back",
   remark: "back",
+  consent_given: "stands",
+  consent_taken_back: "stands",
   correction: "back",
   withdrawal: "back",
 };

@@ -116,6 +116,24 @@ events-trial-planned = Versuch mit einer Änderung geplant: { $question } ({ $po
 events-trial-point = Versuch mit einer Änderung, Punkt { $point }: tatsächlich { $force }
 events-trial-stopped = Versuch mit einer Änderung beendet
 events-remark = Bemerkung: { $text }
+events-consent-given = Einwilligung gegeben: { $what }
+events-consent-taken-back = Einwilligung zurückgenommen: { $what }
+events-consent = { $purpose ->
+    [coach_figures] { $who ->
+        [club] wer in einem Verein berät, sieht Zahlen
+       *[other] jemand, der berät, sieht Zahlen
+    }
+    [coach_log] { $who ->
+        [club] wer in einem Verein berät, liest das Protokoll
+       *[other] jemand, der berät, liest das Protokoll
+    }
+    [coach_snippets] { $who ->
+        [club] wer in einem Verein berät, hört Töne von Drücken
+       *[other] jemand, der berät, hört Töne von Drücken
+    }
+    [norms] Zahlen zählen in Vergleichswerten
+   *[other] Aufzeichnungen dürfen an Studien gehen
+}
 events-correction = Berichtigung: { $text }
 events-undone = Rückgängig gemacht{ $because ->
     [none] { "" }

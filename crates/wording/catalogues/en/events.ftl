@@ -117,6 +117,24 @@ events-trial-planned = Trial of a change planned: { $question } ({ $points ->
 events-trial-point = Trial of a change, point { $point }: in fact { $force }
 events-trial-stopped = Trial of a change stopped
 events-remark = Remark: { $text }
+events-consent-given = Consent given: { $what }
+events-consent-taken-back = Consent taken back: { $what }
+events-consent = { $purpose ->
+    [coach_figures] { $who ->
+        [club] a club’s coaches see figures
+       *[other] a coach sees figures
+    }
+    [coach_log] { $who ->
+        [club] a club’s coaches read the log
+       *[other] a coach reads the log
+    }
+    [coach_snippets] { $who ->
+        [club] a club’s coaches hear sounds of presses
+       *[other] a coach hears sounds of presses
+    }
+    [norms] figures count in norms
+   *[other] records may be given to studies
+}
 events-correction = Correction: { $text }
 events-undone = Undone{ $because ->
     [none] { "" }

@@ -116,6 +116,24 @@ events-trial-planned = Prueba de un cambio planeada: { $question } ({ $points ->
 events-trial-point = Prueba de un cambio, punto { $point }: de hecho { $force }
 events-trial-stopped = Prueba de un cambio detenida
 events-remark = Nota: { $text }
+events-consent-given = Consentimiento dado: { $what }
+events-consent-taken-back = Consentimiento retirado: { $what }
+events-consent = { $purpose ->
+    [coach_figures] { $who ->
+        [club] quienes asesoran en un club ven las cifras
+       *[other] una persona asesora ve las cifras
+    }
+    [coach_log] { $who ->
+        [club] quienes asesoran en un club leen el registro
+       *[other] una persona asesora lee el registro
+    }
+    [coach_snippets] { $who ->
+        [club] quienes asesoran en un club oyen sonidos de pulsaciones
+       *[other] una persona asesora oye sonidos de pulsaciones
+    }
+    [norms] las cifras cuentan en los valores de referencia
+   *[other] los registros pueden darse a estudios
+}
 events-correction = Corrección: { $text }
 events-undone = Deshecho{ $because ->
     [none] { "" }

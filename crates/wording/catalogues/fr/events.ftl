@@ -116,6 +116,24 @@ events-trial-planned = Essai d’un changement prévu : { $question } ({ $points
 events-trial-point = Essai d’un changement, point { $point } : en fait { $force }
 events-trial-stopped = Essai d’un changement arrêté
 events-remark = Remarque : { $text }
+events-consent-given = Consentement donné : { $what }
+events-consent-taken-back = Consentement retiré : { $what }
+events-consent = { $purpose ->
+    [coach_figures] { $who ->
+        [club] les personnes qui conseillent dans un club voient les chiffres
+       *[other] une personne qui conseille voit les chiffres
+    }
+    [coach_log] { $who ->
+        [club] les personnes qui conseillent dans un club lisent le journal
+       *[other] une personne qui conseille lit le journal
+    }
+    [coach_snippets] { $who ->
+        [club] les personnes qui conseillent dans un club écoutent les sons d’appuis
+       *[other] une personne qui conseille écoute les sons d’appuis
+    }
+    [norms] les chiffres comptent dans les valeurs de référence
+   *[other] les notes peuvent être confiées à des études
+}
 events-correction = Correction : { $text }
 events-undone = Annulé{ $because ->
     [none] { "" }

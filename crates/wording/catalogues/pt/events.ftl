@@ -116,6 +116,24 @@ events-trial-planned = Teste de uma mudança planejado: { $question } ({ $points
 events-trial-point = Teste de uma mudança, ponto { $point }: de fato { $force }
 events-trial-stopped = Teste de uma mudança parado
 events-remark = Observação: { $text }
+events-consent-given = Consentimento dado: { $what }
+events-consent-taken-back = Consentimento retirado: { $what }
+events-consent = { $purpose ->
+    [coach_figures] { $who ->
+        [club] quem orienta em um clube vê os números
+       *[other] uma pessoa que orienta vê os números
+    }
+    [coach_log] { $who ->
+        [club] quem orienta em um clube lê o registro
+       *[other] uma pessoa que orienta lê o registro
+    }
+    [coach_snippets] { $who ->
+        [club] quem orienta em um clube ouve sons de apertos
+       *[other] uma pessoa que orienta ouve sons de apertos
+    }
+    [norms] os números contam nos valores de referência
+   *[other] os registros podem ir para estudos
+}
 events-correction = Correção: { $text }
 events-undone = Desfeito{ $because ->
     [none] { "" }

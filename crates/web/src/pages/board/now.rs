@@ -288,6 +288,8 @@ const fn on_the_pad(body: &Body) -> bool {
         | Body::DesignNote(_)
         | Body::DesignStop(_)
         | Body::Remark(_)
+        | Body::ConsentGiven(_)
+        | Body::ConsentTakenBack(_)
         | Body::Correction(_)
         | Body::Withdrawal(_) => false,
     }

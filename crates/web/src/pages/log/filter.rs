@@ -89,6 +89,8 @@ impl Kind {
             | Body::Look(_)
             | Body::Brush(_)
             | Body::Remark(_)
+            | Body::ConsentGiven(_)
+            | Body::ConsentTakenBack(_)
             | Body::Correction(_)
             | Body::Withdrawal(_) => Self::Other,
         }

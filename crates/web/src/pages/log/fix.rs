@@ -66,6 +66,8 @@ impl<'a> Fixable<'a> {
             | Body::DesignNote(_)
             | Body::DesignStop(_)
             | Body::Remark(_)
+            | Body::ConsentGiven(_)
+            | Body::ConsentTakenBack(_)
             | Body::Correction(_)
             | Body::Withdrawal(_) => Self::TimeOnly,
         }

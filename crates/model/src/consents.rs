@@ -1,0 +1,94 @@
+//! Which consents of a home are open. Written so that whatever is unclear closes:
+//!
+//! - only first records count; a giving that was corrected or withdrawn opens nothing, and nothing opens a giving again that was
+//!   taken back (a new giving is a new event);
+//! - only what a person tapped opens; what was imported, heard or sent by a device does not;
+//! - a giving dated ahead opens when its time has come; a taking back closes whatever its date, for clocks are wrong;
+//! - words of a version that is not known here open nothing.
+//!
+//! Who wrote an event is what a device says. A server of many homes therefore also remembers which givings a keeper of the
+//! home wrote under its eyes, and counts no others: [`Consents::only`].
+
+use crate::body::{Coach, Consent, ConsentGiven, ConsentTakenBack};
+use crate::event::{Event, Kind, Part, Source};
+use crate::id::EventId;
+use crate::story::Story;
+use crate::time::Moment;
+use std::collections::BTreeMap;
+
+/// One giving that stands.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub struct Open {
+    /// The event by which it was given.
+    pub given: EventId,
+    /// When.
+    pub at: Moment,
+    /// In words of which version.
+    pub words_version: u16,
+}
+
+/// The consents of a home that are open. None is, unless given.
+#[derive(Clone, PartialEq, Eq, Default, Debug)]
+pub struct Consents(BTreeMap<Consent, Vec<Open>>);
+
+impl Consents {
+    /// Whether a consent is open.
+    #[must_use]
+    pub fn is_open(&self, consent: Consent) -> bool {
+        self.0.contains_key(&consent)
+    }
+
+    /// Every open consent with the givings that hold it open, oldest first.
+    pub fn open(&self) -> impl Iterator<Item = (Consent, &[Open])> {
+        self.0.iter().map(|(consent, given)| (*consent, given.as_slice()))
+    }
+
+    /// Whether anything is open to a coach.
+    #[must_use]
+    pub fn any_to(&self, coach: Coach) -> bool {
+        self.0.keys().any(|consent| consent.coach() == Some(coach))
+    }
+
+    /// Only what was given by events that pass.
+    #[must_use]
+    pub fn only(mut self, passes: impl Fn(EventId) -> bool) -> Self {
+        self.0.retain(|_, given| {
+            given.retain(|open| passes(open.given));
+            !given.is_empty()
+        });
+        self
+    }
+
+    /// What to write down to close a consent, whoever gave it how often.
+    #[must_use]
+    pub fn closing(&self, consent: Consent) -> Vec<ConsentTakenBack> {
+        let given = self.0.get(&consent).into_iter().flatten();
+        given.map(|open| ConsentTakenBack { consent, given: open.given }).collect()
+    }
+}
+
+/// Which consents are open at a moment.
+#[must_use]
+pub fn consents(story: &Story, at: Moment) -> Consents {
+    let taken: Vec<(&Event, &ConsentTakenBack)> = story
+        .as_recorded(Kind::ConsentTakenBack)
+        .filter_map(|event| ConsentTakenBack::of(&event.body).map(|part| (event, part)))
+        .collect();
+    let mut open: BTreeMap<Consent, Vec<Open>> = BTreeMap::new();
+    for event in story.as_recorded(Kind::ConsentGiven) {
+        let Some(part) = ConsentGiven::of(&event.body) else { continue };
+        let counts = event.source == Source::Tap
+            && event.happened_at <= at
+            && (1..=Consent::WORDS).contains(&part.words_version)
+            && !story.ledger().is_amended(event.id);
+        let closed = taken.iter().any(|(back, what)| {
+            what.given == event.id || (what.consent == part.consent && event.happened_at <= back.happened_at)
+        });
+        if counts && !closed {
+            let given = Open { given: event.id, at: event.happened_at, words_version: part.words_version };
+            open.entry(part.consent).or_default().push(given);
+        }
+    }
+    open.values_mut().for_each(|given| given.sort_by_key(|o| (o.at, o.given)));
+    Consents(open)
+}

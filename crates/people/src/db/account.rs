@@ -1,0 +1,104 @@
+//! Accounts: a name, a language, perhaps an e-mail address. No password.
+
+use super::{People, Tx, moment};
+use crate::error::Error;
+use crate::id::new_id;
+use crate::secret::Secrets;
+use sayso_model::{AccountId, Label, Language, Moment};
+use sqlx::Row;
+use sqlx::postgres::PgRow;
+use uuid::Uuid;
+
+/// A person who signs in.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Account {
+    /// Which.
+    pub id: AccountId,
+    /// What the person wants to be called.
+    pub name: Label,
+    /// The e-mail address, proved by a link sent there.
+    pub email: Option<String>,
+    /// The person's language.
+    pub language: Language,
+    /// When it was made.
+    pub made_at: Moment,
+}
+
+impl Account {
+    fn of(row: &PgRow) -> Result<Self, Error> {
+        let bad = || Error::Stored("account");
+        Ok(Self {
+            id: AccountId(row.try_get("id")?),
+            name: Label::try_from(row.try_get::<String, _>("name")?).map_err(|_| bad())?,
+            email: row.try_get("email")?,
+            language: Language::of_tag(row.try_get("language")?).ok_or_else(bad)?,
+            made_at: moment(row.try_get("made_at")?),
+        })
+    }
+}
+
+pub(super) async fn make(
+    tx: &mut Tx,
+    name: &Label,
+    language: Language,
+    now: Moment,
+    secrets: &mut (impl Secrets + Send),
+) -> Result<AccountId, Error> {
+    let id = AccountId(new_id(now, secrets));
+    sqlx::query("INSERT INTO people.account (id, name, language, made_at) VALUES ($1, $2, $3, $4)")
+        .bind(id.0)
+        .bind(name.as_str())
+        .bind(language.tag())
+        .bind(now.millis())
+        .execute(&mut **tx)
+        .await?;
+    Ok(id)
+}
+
+impl People {
+    /// An account; none where there is no such account.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn account(&self, id: AccountId) -> Result<Option<Account>, Error> {
+        let row = sqlx::query("SELECT id, name, email, language, made_at FROM people.account WHERE id = $1")
+            .bind(id.0)
+            .fetch_optional(&self.pool)
+            .await?;
+        row.as_ref().map(Account::of).transpose()
+    }
+
+    /// Changes what a person is called and reads.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn set_account(&self, id: AccountId, name: &Label, language: Language) -> Result<(), Error> {
+        sqlx::query("UPDATE people.account SET name = $2, language = $3 WHERE id = $1")
+            .bind(id.0)
+            .bind(name.as_str())
+            .bind(language.tag())
+            .execute(&self.pool)
+            .await?;
+        Ok(())
+    }
+
+    /// Erases an account with all that belongs to it: passkeys, sessions, links, codes, roles, looks. What it wrote into
+    /// homes' logs stays theirs.
+    ///
+    /// # Errors
+    /// [`Error::LastKeeper`] where a home, club or the server would be without a keeper.
+    pub async fn erase_account(&self, id: AccountId, now: Moment) -> Result<(), Error> {
+        let mut tx = self.begin().await?;
+        let held: Vec<Uuid> =
+            sqlx::query_scalar("SELECT id FROM people.membership WHERE account = $1 AND ended_at IS NULL")
+                .bind(id.0)
+                .fetch_all(&mut *tx)
+                .await?;
+        for membership in held {
+            super::membership::end(&mut tx, membership, |_| true, now).await?;
+        }
+        sqlx::query("DELETE FROM people.account WHERE id = $1").bind(id.0).execute(&mut *tx).await?;
+        tx.commit().await?;
+        Ok(())
+    }
+}

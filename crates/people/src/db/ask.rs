@@ -1,0 +1,115 @@
+//! The one question that every page and address of a home asks.
+
+use super::{HomeState, People, Session};
+use crate::capability::Capability;
+use crate::error::Error;
+use crate::may::{Allowed, HomeNow, may, may_in_club, may_on_server};
+use crate::membership::{Scope, Who};
+use sayso_model::{ClubId, HomeId, Moment, Story};
+use std::error::Error as StdError;
+use std::future::Future;
+use std::sync::Arc;
+
+/// Where homes' stories are read. Asked only for homes that the account may have to do with.
+pub trait Homes: Sync {
+    /// The story of a home; none where nothing is written down yet.
+    ///
+    /// # Errors
+    /// Where its log cannot be read.
+    fn story(
+        &self,
+        home: HomeId,
+    ) -> impl Future<Output = Result<Option<Arc<Story>>, Box<dyn StdError + Send + Sync>>> + Send;
+}
+
+impl People {
+    /// Whether the account of a session may do something in a home now. A look is noted where it is one. To be asked at each
+    /// request: nothing is remembered, so that what was ended ends at once.
+    ///
+    /// An account that has nothing to do with a home gets its answer before anything of the home is read, whether there is such
+    /// a home or not.
+    ///
+    /// # Errors
+    /// [`crate::Denied`] unless granted.
+    pub async fn may(
+        &self,
+        session: &Session,
+        capability: Capability,
+        home: HomeId,
+        homes: &impl Homes,
+        now: Moment,
+    ) -> Result<Allowed, Error> {
+        let who = self.who(session.account).await?;
+        let known = self.known_to(&who, home, homes, now).await?;
+        let leave = may(&who, capability, home, known.as_ref(), now)?;
+        self.fresh(session, capability, now)?;
+        if capability.looks() && leave.role.looks_are_noted() {
+            self.note_look(&leave, home, now).await?;
+        }
+        Ok(leave)
+    }
+
+    /// A home as far as it concerns an account; none where it does not, or is not here.
+    ///
+    /// # Errors
+    /// Where the database or the home's log fails.
+    pub async fn known_to(
+        &self,
+        who: &Who,
+        home: HomeId,
+        homes: &impl Homes,
+        now: Moment,
+    ) -> Result<Option<HomeNow>, Error> {
+        let member = who.memberships.iter().any(|m| m.part.scope() == Scope::Home(home));
+        let shares = self.may_share_with(who).await?.contains(&home);
+        // Asked whether it matters or not, so that it takes as long for a foreign home as for an unknown one.
+        let here = self.home_state(home).await? == HomeState::Here;
+        if here && (member || shares) { self.read(home, homes, now).await.map(Some) } else { Ok(None) }
+    }
+
+    /// A home as its log and this server tell it; none where it is not here.
+    ///
+    /// # Errors
+    /// Where the database or the home's log fails.
+    pub async fn home_now(&self, home: HomeId, homes: &impl Homes, now: Moment) -> Result<Option<HomeNow>, Error> {
+        let here = self.home_state(home).await? == HomeState::Here;
+        if here { self.read(home, homes, now).await.map(Some) } else { Ok(None) }
+    }
+
+    async fn read(&self, home: HomeId, homes: &impl Homes, now: Moment) -> Result<HomeNow, Error> {
+        let witnessed = self.witnessed(home).await?;
+        let story = homes.story(home).await.map_err(Error::Home)?.unwrap_or_default();
+        Ok(HomeNow::of(home, &story, &witnessed, now))
+    }
+
+    /// Whether the account of a session may do something in a club now.
+    ///
+    /// # Errors
+    /// [`crate::Denied`] unless granted.
+    pub async fn may_in_club(
+        &self,
+        session: &Session,
+        capability: Capability,
+        club: ClubId,
+        now: Moment,
+    ) -> Result<Allowed, Error> {
+        let leave = may_in_club(&self.who(session.account).await?, capability, club)?;
+        self.fresh(session, capability, now)?;
+        Ok(leave)
+    }
+
+    /// Whether the account of a session may do something on the server now.
+    ///
+    /// # Errors
+    /// [`crate::Denied`] unless granted.
+    pub async fn may_on_server(
+        &self,
+        session: &Session,
+        capability: Capability,
+        now: Moment,
+    ) -> Result<Allowed, Error> {
+        let leave = may_on_server(&self.who(session.account).await?, capability)?;
+        self.fresh(session, capability, now)?;
+        Ok(leave)
+    }
+}

@@ -1,0 +1,48 @@
+//! A home leaves: it is refused from then on, and nothing of its people's rows stays but that mark.
+
+use super::{People, membership};
+use crate::capability::Capability;
+use crate::error::Error;
+use crate::may::{Allowed, Denied};
+use sayso_model::Moment;
+
+impl People {
+    /// Marks a home as left and erases its memberships, invitations, witnessed consents and looks, in one step. Its log and sounds
+    /// are erased by who keeps those, after this: from here on nobody is let in to write any more.
+    ///
+    /// # Errors
+    /// [`Denied`] where `by` is no leave to leave; [`Error::Left`] where the home has left already.
+    pub async fn leave(&self, by: &Allowed, now: Moment) -> Result<(), Error> {
+        let home = match by.scope.home() {
+            Some(home) if by.capability == Capability::Leave => home,
+            _ => return Err(Denied::NotByRole(Capability::Leave).into()),
+        };
+        let mut tx = self.begin().await?;
+        membership::lock(&mut tx, by.scope).await?;
+        let done = sqlx::query("UPDATE people.home SET left_at = $2 WHERE id = $1 AND left_at IS NULL")
+            .bind(home.0)
+            .bind(now.millis())
+            .execute(&mut *tx)
+            .await?;
+        if done.rows_affected() == 0 {
+            return Err(Error::Left);
+        }
+        sqlx::query(
+            "UPDATE people.session SET renew = true WHERE ended_at IS NULL
+             AND account IN (SELECT account FROM people.membership WHERE home = $1 AND ended_at IS NULL)",
+        )
+        .bind(home.0)
+        .execute(&mut *tx)
+        .await?;
+        for erase in [
+            "DELETE FROM people.membership WHERE home = $1",
+            "DELETE FROM people.invitation WHERE home = $1",
+            "DELETE FROM people.witness WHERE home = $1",
+            "DELETE FROM people.look WHERE home = $1",
+        ] {
+            sqlx::query(erase).bind(home.0).execute(&mut *tx).await?;
+        }
+        tx.commit().await?;
+        Ok(())
+    }
+}

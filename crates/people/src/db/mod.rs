@@ -1,0 +1,102 @@
+//! People in PostgreSQL, in a schema of their own. Nothing is kept in memory between calls: any process of a server may answer
+//! any of them.
+
+mod account;
+mod ask;
+mod attempt;
+mod home;
+mod invitation;
+mod leaving;
+mod link;
+mod look;
+mod membership;
+mod passkey;
+mod recovery;
+mod session;
+mod sweep;
+mod witness;
+
+pub use account::Account;
+pub use ask::Homes;
+pub use home::HomeState;
+pub use invitation::{Invited, Joined, Taker};
+pub use link::Pending;
+pub use look::Looked;
+pub use membership::Member;
+pub use passkey::{KeptPasskey, Passkeys};
+pub use session::Session;
+
+use crate::error::Error;
+use crate::lifetimes::Lifetimes;
+use sayso_model::Moment;
+use sqlx::migrate::Migrator;
+use sqlx::postgres::{PgConnectOptions, PgPool, PgPoolOptions};
+
+static MIGRATIONS: Migrator = sqlx::migrate!();
+
+/// The lock under which one process at a time brings the schema up to date: "people" in ASCII.
+const LOCK: i64 = 0x7065_6f70_6c65;
+
+type Tx = sqlx::Transaction<'static, sqlx::Postgres>;
+
+/// The people of a server.
+#[derive(Clone, Debug)]
+pub struct People {
+    pool: PgPool,
+    lifetimes: Lifetimes,
+}
+
+impl People {
+    /// Opens the database and brings its schema `people` up to date; several processes may do so at once.
+    ///
+    /// # Errors
+    /// Where the database cannot be reached or was written by a later version.
+    pub async fn open(options: PgConnectOptions, lifetimes: Lifetimes, connections: u32) -> Result<Self, Error> {
+        let options = options.options([("search_path", "people")]).application_name("sayso people");
+        let pool = PgPoolOptions::new().max_connections(connections.max(2)).connect_with(options).await?;
+        let mut one = pool.acquire().await?;
+        sqlx::query("SELECT pg_advisory_lock($1)").bind(LOCK).execute(&mut *one).await?;
+        let made = sqlx::query("CREATE SCHEMA IF NOT EXISTS people").execute(&mut *one).await;
+        // On another connection, while this one holds the lock.
+        let done = MIGRATIONS.run(&pool).await;
+        let unlocked = sqlx::query("SELECT pg_advisory_unlock($1)").bind(LOCK).execute(&mut *one).await;
+        drop(one);
+        made?;
+        done?;
+        unlocked?;
+        Ok(Self { pool, lifetimes })
+    }
+
+    /// How long things hold here.
+    #[must_use]
+    pub const fn lifetimes(&self) -> &Lifetimes {
+        &self.lifetimes
+    }
+
+    /// Closes all connections.
+    pub async fn close(&self) {
+        self.pool.close().await;
+    }
+
+    async fn begin(&self) -> Result<Tx, Error> {
+        Ok(self.pool.begin().await?)
+    }
+}
+
+/// A moment as it is stored.
+fn moment(millis: i64) -> Moment {
+    Moment::clamped(millis)
+}
+
+/// Milliseconds since 1970 of a moment and so many seconds.
+fn later(now: Moment, seconds: f64) -> i64 {
+    now.plus_seconds(seconds).millis()
+}
+
+/// A row that is there already.
+fn taken(error: sqlx::Error) -> Error {
+    match &error {
+        sqlx::Error::Database(told) if told.is_unique_violation() => Error::Taken,
+        _ => Error::Database(error),
+    }
+}

@@ -1,0 +1,113 @@
+//! Which givings of consent a keeper of the home wrote under the eyes of this server.
+//!
+//! The order is: ask for leave ([`crate::Capability::Consent`]), append the event to the home's log, and where the log says that
+//! it is new, witness it. Where the last step is missing the giving opens nothing and is given once more; nothing opens by
+//! accident. An event that came into the log in any other way (a file read in, a merged backup, another device) is never
+//! witnessed.
+
+use super::People;
+use crate::capability::Capability;
+use crate::error::Error;
+use crate::may::{Allowed, Denied};
+use crate::membership::{Scope, Who};
+use sayso_model::{Body, Coach, Event, EventId, HomeId, Moment};
+use std::collections::BTreeSet;
+use uuid::Uuid;
+
+impl People {
+    /// Remembers that a keeper gave or took back consent by an event that was appended just now. Other events are nothing to it.
+    ///
+    /// # Errors
+    /// [`Denied`] where `by` is no leave to give consent in the event's home.
+    pub async fn witness(&self, by: &Allowed, event: &Event, now: Moment) -> Result<(), Error> {
+        if by.capability != Capability::Consent || by.scope != Scope::Home(event.home) {
+            return Err(Denied::NotByRole(Capability::Consent).into());
+        }
+        // Kinds that are no consent stay what they are: only these two touch it.
+        if let Body::ConsentGiven(given) = &event.body {
+            let (coach, club) = match given.consent.coach() {
+                Some(Coach::Account { account }) => (Some(account.0), None),
+                Some(Coach::Club { club }) => (None, Some(club.0)),
+                None => (None, None),
+            };
+            sqlx::query(
+                "INSERT INTO people.witness (home, event, account, coach, club, at) VALUES ($1, $2, $3, $4, $5, $6)
+                 ON CONFLICT DO NOTHING",
+            )
+            .bind(event.home.0)
+            .bind(event.id.0)
+            .bind(by.account.0)
+            .bind(coach)
+            .bind(club)
+            .bind(now.millis())
+            .execute(&self.pool)
+            .await?;
+        }
+        if let Body::ConsentTakenBack(taken) = &event.body {
+            let end = "UPDATE people.witness SET ended_at = $3 WHERE home = $1 AND event = $2 AND ended_at IS NULL";
+            sqlx::query(end).bind(event.home.0).bind(taken.given.0).bind(now.millis()).execute(&self.pool).await?;
+        }
+        Ok(())
+    }
+
+    /// Givings of a home that count, as far as this server knows: whether they still stand, its log says.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn witnessed(&self, home: HomeId) -> Result<BTreeSet<EventId>, Error> {
+        let ids: Vec<Uuid> =
+            sqlx::query_scalar("SELECT event FROM people.witness WHERE home = $1 AND ended_at IS NULL")
+                .bind(home.0)
+                .fetch_all(&self.pool)
+                .await?;
+        Ok(ids.into_iter().map(EventId).collect())
+    }
+
+    /// Homes that may share something with an account as a coach; each is to be asked for with [`People::may`].
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn may_share_with(&self, who: &Who) -> Result<Vec<HomeId>, Error> {
+        let clubs: Vec<Uuid> = clubs_coached(who).collect();
+        if clubs.is_empty() {
+            return Ok(Vec::new());
+        }
+        let homes: Vec<Uuid> = sqlx::query_scalar(
+            "SELECT DISTINCT home FROM people.witness WHERE ended_at IS NULL AND (coach = $1 OR club = ANY($2)) ORDER BY home",
+        )
+        .bind(who.account.0)
+        .bind(clubs)
+        .fetch_all(&self.pool)
+        .await?;
+        Ok(homes.into_iter().map(HomeId).collect())
+    }
+
+    /// Everyone who may have to do with a home: its members, and coaches it may share with. For
+    /// [`crate::may::who_can_see`].
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn all_around(&self, home: HomeId) -> Result<Vec<Who>, Error> {
+        let accounts: Vec<Uuid> = sqlx::query_scalar(
+            "SELECT account FROM people.membership WHERE home = $1 AND ended_at IS NULL
+             UNION
+             SELECT m.account FROM people.membership m JOIN people.witness w ON w.coach = m.account OR w.club = m.club
+             WHERE w.home = $1 AND w.ended_at IS NULL AND m.ended_at IS NULL AND m.role = 'coach'
+             ORDER BY 1",
+        )
+        .bind(home.0)
+        .fetch_all(&self.pool)
+        .await?;
+        let mut all = Vec::with_capacity(accounts.len());
+        for account in accounts {
+            all.push(self.who(sayso_model::AccountId(account)).await?);
+        }
+        Ok(all)
+    }
+}
+
+/// Clubs in which an account is a coach.
+pub(super) fn clubs_coached(who: &Who) -> impl Iterator<Item = Uuid> {
+    let coach = who.memberships.iter().filter(|m| m.part.role() == crate::Role::Coach);
+    coach.filter_map(|m| m.part.scope().club()).map(|club| club.0)
+}

@@ -1,0 +1,50 @@
+//! How long things hold, and how often one may try. Decided here in one place; `docs/decisions/people.md` says why.
+
+/// Spans in seconds, and counts.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Lifetimes {
+    /// A session that nobody uses ends, seconds.
+    pub idle_s: f64,
+    /// A session ends, seconds.
+    pub session_s: f64,
+    /// A sign-in is fresh, seconds.
+    pub fresh_s: f64,
+    /// A link sent by e-mail, seconds.
+    pub link_s: f64,
+    /// An invitation, seconds.
+    pub invitation_s: f64,
+    /// A passkey being registered or asked for, seconds.
+    pub ceremony_s: f64,
+    /// The window in which attempts are counted, seconds.
+    pub window_s: f64,
+    /// Attempts in a window for one account or e-mail address.
+    pub most_for_one: u32,
+    /// Attempts in a window from one network address.
+    pub most_from_one: u32,
+    /// Days that looks are kept.
+    pub looks_days: u32,
+    /// Days that backups of the server hold what was erased: told to people who leave.
+    pub backup_days: u32,
+}
+
+impl Default for Lifetimes {
+    fn default() -> Self {
+        const DAY: f64 = 86_400.0;
+        Self {
+            idle_s: 14.0 * DAY,
+            session_s: 90.0 * DAY,
+            fresh_s: 15.0 * 60.0,
+            link_s: 10.0 * 60.0,
+            invitation_s: 7.0 * DAY,
+            ceremony_s: 5.0 * 60.0,
+            window_s: 15.0 * 60.0,
+            most_for_one: 5,
+            most_from_one: 30,
+            looks_days: 400,
+            backup_days: 30,
+        }
+    }
+}
+
+/// How many recovery codes make a set.
+pub const RECOVERY_CODES: usize = 8;

@@ -1,0 +1,119 @@
+//! Which capabilities it takes to write an event into a home's log.
+
+// A new kind of event must be decided on here.
+#![deny(clippy::wildcard_enum_match_arm)]
+
+use crate::capability::Capability;
+use crate::may::{Allowed, Denied, HomeNow, may};
+use crate::membership::Who;
+use sayso_model::{Body, Event, EventId, Moment, PersonId, Source};
+use std::collections::BTreeSet;
+
+/// What writing a body takes; none for amendments, which take what they amend takes ([`needs`]).
+#[must_use]
+pub const fn needs_of(body: &Body) -> Option<Capability> {
+    match body {
+        Body::HomeCard(_) => Some(Capability::SettleHome),
+        Body::PersonCard(_)
+        | Body::AnimalCard(_)
+        | Body::RewardCard(_)
+        | Body::WordCard(_)
+        | Body::ClipCard(_)
+        | Body::PictureCard(_)
+        | Body::BoardLayout(_)
+        | Body::HouseRule(_)
+        | Body::StageChoice(_) => Some(Capability::ChangeCards),
+        Body::LikesTest(_) | Body::ProbePlan(_) | Body::SwapPlan(_) | Body::DesignPlan(_) => Some(Capability::Plan),
+        // Whoever is with the animal may stop what does it no good.
+        Body::SwapStop(_) | Body::DesignStop(_) => Some(Capability::Record),
+        Body::SessionStart(_)
+        | Body::Joining(_)
+        | Body::Leaving(_)
+        | Body::SessionEnd(_)
+        | Body::Press(_)
+        | Body::Delivery(_)
+        | Body::Look(_)
+        | Body::Brush(_)
+        | Body::Invitation(_)
+        | Body::Catch(_)
+        | Body::Sign(_)
+        | Body::Feed(_)
+        | Body::LikeTrial(_)
+        | Body::ProbeTrial(_)
+        | Body::Round(_)
+        | Body::SwapDraw(_)
+        | Body::DesignNote(_)
+        | Body::Remark(_) => Some(Capability::Record),
+        Body::ConsentGiven(_) | Body::ConsentTakenBack(_) => Some(Capability::Consent),
+        Body::Correction(_) | Body::Withdrawal(_) => None,
+    }
+}
+
+/// Whether an event may come into a home's log from a file. Consent may not: what a file says opens nothing anyway
+/// ([`sayso_model::consents`]), so whoever reads it in should be told rather than wonder.
+#[must_use]
+pub fn may_be_read_in(body: &Body) -> bool {
+    let consent = |body: &Body| needs_of(body) == Some(Capability::Consent);
+    let corrected = if let Body::Correction(correction) = body { consent(&correction.body) } else { false };
+    !corrected && !consent(body)
+}
+
+/// Everything that writing an event takes. `first` finds an event of the home as first recorded, `me` is who the account is
+/// in the home's log.
+///
+/// An amendment takes what it puts right takes, and what it turns that into takes: a zone is not changed, and consent not
+/// touched, by way of an Undo. What amends an event that is not there yet could turn out to be either, so it takes both.
+pub fn needs<'a>(
+    event: &Event,
+    first: impl Fn(EventId) -> Option<&'a Event>,
+    me: Option<PersonId>,
+) -> BTreeSet<Capability> {
+    let mut all: BTreeSet<Capability> = needs_of(&event.body).into_iter().collect();
+    if let Body::Correction(correction) = &event.body {
+        all.extend(needs_of(&correction.body));
+    }
+    if let Some(of) = event.body.amends() {
+        match first(of) {
+            None => all.extend([Capability::Mend, Capability::Consent, Capability::SettleHome]),
+            Some(target) => {
+                let own = me.is_some() && target.person == me;
+                all.insert(if own { Capability::MendOwn } else { Capability::Mend });
+                all.extend(needs_of(&target.body));
+            }
+        }
+    }
+    // A microphone hears presses of nobody in particular.
+    let heard = event.source == Source::Heard && event.person.is_none();
+    if !heard && (me.is_none() || event.person != me) {
+        all.insert(Capability::RecordForOthers);
+    }
+    if event.source == Source::Import {
+        all.insert(Capability::Import);
+    }
+    all
+}
+
+/// Whether an account may write an event into a home's log. The sign-in must be fresh where one of the capabilities asks for
+/// it: `fresh` says whether it is.
+///
+/// # Errors
+/// [`Denied`] for the first thing it takes that the account has not.
+pub fn may_append<'a>(
+    who: &Who,
+    event: &Event,
+    known: Option<&HomeNow>,
+    first: impl Fn(EventId) -> Option<&'a Event>,
+    at: Moment,
+    fresh: bool,
+) -> Result<Allowed, Denied> {
+    // Any leave to write at all comes first: to others the home does not exist.
+    let leave = may(who, Capability::Record, event.home, known, at)?;
+    let all = needs(event, first, leave.person);
+    for capability in &all {
+        may(who, *capability, event.home, known, at)?;
+        if capability.needs_fresh() && !fresh {
+            return Err(Denied::NotFresh(*capability));
+        }
+    }
+    Ok(leave)
+}

@@ -1,0 +1,142 @@
+//! Every event has what it takes to write it.
+
+use crate::made::*;
+use sayso_model::*;
+use sayso_people::Role;
+use sayso_people::capability::Capability as C;
+use sayso_people::needs::{may_append, may_be_read_in, needs, needs_of};
+use sayso_people::*;
+use std::collections::BTreeSet;
+
+const ME: PersonId = PersonId(id(50));
+
+fn nothing<'a>(_: EventId) -> Option<&'a Event> {
+    None
+}
+
+#[test]
+fn every_kind_of_event_takes_a_capability_of_homes() {
+    let samples = sayso_sim::samples();
+    assert_eq!(samples.len(), Kind::ALL.len());
+    for event in &samples {
+        let all = needs(event, |of| samples.iter().find(|e| e.id == of), event.person);
+        assert!(!all.is_empty(), "{:?} takes nothing", event.body.kind());
+        assert!(all.iter().all(|c| c.scope() == sayso_people::role::ScopeKind::Home));
+        let keeper = who(account(1), &[part(Role::Keeper)]);
+        let stranger = who(account(2), &[Part::new(Scope::Home(home(2)), Role::Keeper, None, None).unwrap()]);
+        let event = Event { home: home(1), ..event.clone() };
+        let known = home_now(home(1), Vec::new(), at(0));
+        let first = |of| samples.iter().find(|e| e.id == of);
+        assert!(may_append(&keeper, &event, Some(&known), first, at(0), true).is_ok(), "{:?}", event.body.kind());
+        let told = may_append(&stranger, &event, Some(&known), first, at(0), true);
+        assert_eq!(told, Err(Denied::NothingHere));
+    }
+}
+
+/// Which kinds a role may write first hand, under its own name.
+fn writes(role: Role) -> BTreeSet<Kind> {
+    let known = home_now(home(1), Vec::new(), at(0));
+    let asker = who(account(1), &[part(role)]);
+    let may = |e: &Event| {
+        let event = Event { home: home(1), person: Some(ME), ..e.clone() };
+        may_append(&asker, &event, Some(&known), nothing, at(0), true).is_ok()
+    };
+    sayso_sim::samples().iter().filter(|e| may(e)).map(|e| e.body.kind()).collect()
+}
+
+#[test]
+fn sitters_and_observers_write_what_happens_and_nothing_that_is_set() {
+    let set = |kind: &Kind| {
+        let sample = sayso_sim::samples().into_iter().find(|e| e.body.kind() == *kind).unwrap();
+        !matches!(sample.body.about().does, sayso_model::event::Does::Tells)
+    };
+    for role in [Role::Sitter, Role::Observer] {
+        let all = writes(role);
+        assert!(all.contains(&Kind::Press) && all.contains(&Kind::Sign) && all.contains(&Kind::SwapStop));
+        assert!(!all.iter().any(set), "{role:?}: no cards, no amendments of what is not there");
+        for never in [Kind::ConsentGiven, Kind::ConsentTakenBack, Kind::StageChoice, Kind::ProbePlan, Kind::HomeCard] {
+            assert!(!all.contains(&never), "{role:?} {never:?}");
+        }
+    }
+    let member = writes(Role::Member);
+    assert!(member.contains(&Kind::WordCard) && member.contains(&Kind::ProbePlan));
+    assert!([Kind::HomeCard, Kind::ConsentGiven, Kind::ConsentTakenBack].iter().all(|k| !member.contains(k)));
+    assert!(writes(Role::Coach).is_empty() && writes(Role::ServerKeeper).is_empty());
+}
+
+#[test]
+fn a_sitter_writes_under_the_own_name_and_mends_only_what_it_wrote() {
+    let press = sayso_sim::samples().into_iter().find(|e| e.body.kind() == Kind::Press).unwrap().body;
+    let own = Event { person: Some(ME), ..event(1, home(1), 0, press) };
+    let others = Event { id: EventId(id(2)), person: Some(PersonId(id(51))), ..own.clone() };
+    let known = home_now(home(1), Vec::new(), at(0));
+    let log = [own.clone(), others.clone()];
+    let first = |of| log.iter().find(|e| e.id == of);
+    let may =
+        |role, event: &Event| may_append(&who(account(1), &[part(role)]), event, Some(&known), first, at(0), true);
+    let undo = |of: &Event| Event { person: Some(ME), ..event(9, home(1), 1, Withdrawal { of: of.id, because: None }) };
+    for role in [Role::Sitter, Role::Observer] {
+        assert!(may(role, &own).is_ok());
+        assert_eq!(may(role, &others), Err(Denied::NotByRole(C::RecordForOthers)));
+        assert_eq!(may(role, &Event { person: None, ..own.clone() }), Err(Denied::NotByRole(C::RecordForOthers)));
+        let heard = Event { person: None, source: Source::Heard, ..own.clone() };
+        assert!(may(role, &heard).is_ok(), "a microphone hears for nobody");
+        assert!(may(role, &undo(&own)).is_ok());
+        assert_eq!(may(role, &undo(&others)), Err(Denied::NotByRole(C::Mend)));
+    }
+    assert!(may(Role::Member, &others).is_ok() && may(Role::Member, &undo(&others)).is_ok());
+}
+
+#[test]
+fn no_amendment_reaches_further_than_what_it_amends() {
+    let log = [
+        event(1, home(1), 0, HomeCard { name: Label::new("Home").unwrap(), zone: Zone::utc() }),
+        event(2, home(1), 0, given(Consent::Norms)),
+        event(3, home(1), 0, ConsentTakenBack { consent: Consent::Norms, given: EventId(id(2)) }),
+        event(4, home(1), 0, Remark { text: Note::new("x").unwrap() }),
+    ];
+    let first = |of| log.iter().find(|e| e.id == of);
+    let undo = |n| event(20, home(1), 1, Withdrawal { of: EventId(id(n)), because: None });
+    let turn = |n, into: Body| {
+        let of = EventId(id(n));
+        event(20, home(1), 1, Correction { of, happened_at: None, animal: None, body: Box::new(into) })
+    };
+    for (amendment, takes) in [
+        (undo(1), C::SettleHome),
+        (undo(2), C::Consent),
+        (undo(3), C::Consent),
+        (turn(4, given(Consent::Norms).into()), C::Consent),
+        (turn(4, log[0].body.clone()), C::SettleHome),
+        (turn(2, log[3].body.clone()), C::Consent),
+        // What it amends has not arrived: it could be anything.
+        (undo(77), C::Consent),
+        (undo(77), C::SettleHome),
+    ] {
+        assert!(needs(&amendment, first, None).contains(&takes), "{amendment:?}");
+        let known = home_now(home(1), Vec::new(), at(0));
+        let member = who(account(1), &[part(Role::Member)]);
+        assert!(may_append(&member, &amendment, Some(&known), first, at(0), true).is_err());
+    }
+}
+
+#[test]
+fn consent_needs_a_fresh_sign_in_and_what_was_read_in_takes_leave_to_import() {
+    let known = home_now(home(1), Vec::new(), at(0));
+    let keeper = who(account(1), &[part(Role::Keeper)]);
+    let give = event(1, home(1), 0, given(Consent::Norms));
+    let old = may_append(&keeper, &give, Some(&known), nothing, at(0), false);
+    assert_eq!(old, Err(Denied::NotFresh(C::Consent)));
+    assert_eq!(needs_of(&give.body), Some(C::Consent));
+    let read_in = Event { source: Source::Import, ..event(2, home(1), 0, Remark { text: Note::new("x").unwrap() }) };
+    assert!(needs(&read_in, nothing, None).contains(&C::Import));
+}
+
+#[test]
+fn consent_does_not_come_in_by_a_file() {
+    let refused: Vec<Kind> =
+        sayso_sim::samples().iter().filter(|e| !may_be_read_in(&e.body)).map(|e| e.body.kind()).collect();
+    assert_eq!(refused, [Kind::ConsentGiven, Kind::ConsentTakenBack]);
+    let of = EventId(id(1));
+    let hidden = Correction { of, happened_at: None, animal: None, body: Box::new(given(Consent::Norms).into()) };
+    assert!(!may_be_read_in(&hidden.into()));
+}
