@@ -44,7 +44,11 @@ pub fn sentence(locale: &Locale, name: &str, e: &Evidence) -> String {
     let (standing, counts) = (&e.standing, e.invitations);
     let word = &standing.says;
     if counts.wanted > 0 || counts.presses > 0 {
-        let above = if standing.above_chance { "yes" } else { "no" };
+        let above = match counts.presses {
+            _ if standing.above_chance => "yes",
+            0..5 => "few",
+            _ => "no",
+        };
         return say!(
             locale,
             evidence::sentence_invited,

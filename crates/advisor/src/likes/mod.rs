@@ -255,8 +255,10 @@ fn retest_because(age_days: Option<f64>, known: Option<&Known>) -> Option<Becaus
         Retest::Now(RetestReason::TooOld(_)) => {
             Some(Because::TestOld { days: age_days.unwrap_or(0.0), half_life_days: HALF_LIFE_DAYS })
         }
-        // On the day of a test its own page says what to offer next.
-        Retest::Now(RetestReason::TopUnclear(_)) if age_days.is_some_and(|a| a > 1.0) => {
+        // On the day of a test its own page says what to offer next; what is enough for now may never become clear.
+        Retest::Now(RetestReason::TopUnclear(_))
+            if known.verdict != Settled::EnoughForNow && age_days.is_some_and(|a| a > 1.0) =>
+        {
             Some(Because::BestUnclear { best: known.names.clone(), probability: known.probability, choices: known.n })
         }
         Retest::Now(_) | Retest::InDays(_) => None,

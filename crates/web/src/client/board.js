@@ -118,6 +118,9 @@ function drawPad(b, view, now) {
   b.classList.toggle("spent", left === 0);
 }
 
+/** No middle of fewer. */
+const LEAST_DELAYS = 5;
+
 /** @param {View} view */
 function drawFigures(view) {
   const seconds = view.startedAt ? Math.max(0, Math.floor((Date.now() - view.startedAt) / 1000)) : 0;
@@ -127,8 +130,9 @@ function drawFigures(view) {
   text(at("clock"), clock);
   text(at("showings"), say("client-board-shown-count", { n: view.showings }));
   text(at("pace"), view.perMinute === undefined ? "–" : number(view.perMinute, 1));
-  text(at("delay"), view.delay === undefined ? "–" : say("client-board-seconds", { s: number(view.delay, 1) }));
-  text(at("delay-n"), view.delays ? say("client-board-median-of", { n: view.delays }) : "");
+  const delay = view.delays < LEAST_DELAYS ? undefined : view.delay;
+  text(at("delay"), delay === undefined ? "–" : say("client-board-seconds", { s: number(delay, 1) }));
+  text(at("delay-n"), delay === undefined ? "" : say("client-board-median-of", { n: view.delays }));
   text(at("joined"), say(view.joined ? "client-board-is-joined" : "client-board-not-joined"));
   const { left } = pad.ration;
   const why = pad.now.ration.refusal;

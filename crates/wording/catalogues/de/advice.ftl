@@ -75,4 +75,4 @@ advice-next-pair = Dieses Paar sagt am meisten darüber, welche die besten sind;
 advice-stage-prepare = vorbereiten
 advice-stage-show = zeigen
 advice-stage-invite = einladen
-advice-stage-converse = unterhalten
+advice-stage-converse = sich unterhalten

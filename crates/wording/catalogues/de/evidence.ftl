@@ -67,6 +67,7 @@ evidence-sentence-invited = Eingeladen, als { $name } die Sache wollte, gab es {
     [one] war { $right } dieses Wort
    *[other] waren { $right } dieses Wort
 }: { $above ->
+    [few] noch zu früh, um etwas zu sagen
     [yes] mehr als Zufall
    *[other] bisher nicht mehr als Zufall
 }.

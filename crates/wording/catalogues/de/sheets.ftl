@@ -68,7 +68,7 @@ sheets-when-invited = Gedrückt bei Einladung und Wunsch
 sheets-own-presses = Eigene Drücke
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
-sheets-stages = Stufen: vorbereiten, zeigen (Menschen drücken und geben), einladen (ein Angebot, eine Pause und die Sache in jedem Fall), unterhalten ({ $name } drückt von sich aus). Nicht zu drücken zählt nie als nicht verstehen.
+sheets-stages = Stufen: vorbereiten, zeigen (Menschen drücken und geben), einladen (ein Angebot, eine Pause und die Sache in jedem Fall), sich unterhalten ({ $name } drückt von sich aus). Nicht zu drücken zählt nie als nicht verstehen.
 
 sheets-showings-a-week = Gezeigt je Woche
 sheets-joined-by-week = Sitzungen, bei denen mitgemacht wurde, je Woche

@@ -73,7 +73,7 @@ words-outscored = { $by ->
     [apart] Klingt den anderen ähnlicher als die gewählten (Wert { $behind } niedriger).
    *[said] Ihr sagt es noch nicht, anders als die gewählten (Wert { $behind } niedriger).
 }
-words-give = { $says } geben.
+words-give = Gib, worum „{ $says }“ bittet.
 words-asks-for = bittet um: { $name }
 words-not-now = „Jetzt nicht“, einmal und ruhig; etwas anderes anbieten.
 words-size-leaves-out = und Plätze je Reihe lassen einen Platz mit Wort weg; ändere erst die Größe und sieh nach

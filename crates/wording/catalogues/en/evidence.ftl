@@ -67,6 +67,7 @@ evidence-sentence-invited = Invited when wanting the thing, { $name } pressed a 
     [one] was of that word
    *[other] were of that word
 }: { $above ->
+    [few] too early to say
     [yes] more than chance
    *[other] not more than chance so far
 }.

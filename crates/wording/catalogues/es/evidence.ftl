@@ -67,6 +67,7 @@ evidence-sentence-invited = Al invitar cuando quería la cosa, { $name } pulsó 
     [one] fue de esa palabra
    *[other] fueron de esa palabra
 }: { $above ->
+    [few] demasiado pronto para decirlo
     [yes] más que el azar
    *[other] por ahora no más que el azar
 }.

@@ -1,5 +1,5 @@
 client-board-never-given = à ne pas donner
-client-board-today-count = { $n } aujourd’hui
+client-board-today-count = { $n } auj.
 client-board-of-aim = { $here } sur { $aim }
 client-board-food-left = { $food } : { $n ->
         [0] plus rien aujourd’hui

@@ -64,6 +64,7 @@ evidence-sentence-invited = Invité quand la chose était voulue, { $name } a ap
     [1] était ce mot
    *[other] étaient ce mot
 } : { $above ->
+    [few] trop tôt pour le dire
     [yes] plus que le hasard
    *[other] pas plus que le hasard jusqu’ici
 }.

@@ -67,6 +67,7 @@ evidence-sentence-invited = Nos convites em que queria a coisa, { $name } aperto
     [1] foi dessa palavra
    *[other] foram dessa palavra
 }: { $above ->
+    [few] cedo demais para dizer
     [yes] mais que o acaso
    *[other] até agora não mais que o acaso
 }.
