@@ -5,8 +5,8 @@
 pub mod body;
 pub mod cards;
 pub mod check;
-mod current;
 pub mod consents;
+mod current;
 pub mod draw;
 pub mod ears;
 pub mod event;

@@ -17,9 +17,7 @@ impl From<StoreError> for Error {
             | StoreError::Unreachable { .. }
             | StoreError::NoRights { .. } => Self::Unavailable(error.into()),
             // Erased, or not there for a home on a server: asking again changes nothing.
-            StoreError::HomeLeft(_) | StoreError::OnlyInAFolder(_) => {
-                Self::Forbidden(Words::from(error).sentence())
-            }
+            StoreError::HomeLeft(_) | StoreError::OnlyInAFolder(_) => Self::Forbidden(Words::from(error).sentence()),
             StoreError::NoSuchHome(_) => Self::NotFound(Words::from(error).sentence()),
             StoreError::DiskFull => Self::DiskFull,
             // The words name the file and the remedy, for the person at the page as well as in the log.

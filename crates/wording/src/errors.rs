@@ -8,8 +8,8 @@ use sayso_listen::ListenError;
 use sayso_model::Problems;
 use sayso_notebook::{NoNotebook, NoSound, NoVocabulary, NotKept, NotLogged};
 use sayso_store::{
-    ArchiveFault, BackupFault, CheckFault, ClipFault, Damage, DamagedRow, NotImported, OnlyInAFolder, RowDamage, Shares,
-    SnapshotFault, StoreError,
+    ArchiveFault, BackupFault, CheckFault, ClipFault, Damage, DamagedRow, NotImported, OnlyInAFolder, RowDamage,
+    Shares, SnapshotFault, StoreError,
 };
 use std::path::Path;
 

@@ -8,8 +8,8 @@ use sayso_methods::understanding::UnderstandingError;
 use sayso_model::{Fault, Language, Problem, Problems};
 use sayso_notebook::{NoSound, NotKept};
 use sayso_store::{
-    BackupFault, CheckFault, ClipFault, Damage, DamagedRow, FaultKind, OnlyInAFolder, RowDamage, RowProblem, Share, Shares,
-    SnapshotFault, StoreError, Wanted,
+    BackupFault, CheckFault, ClipFault, Damage, DamagedRow, FaultKind, OnlyInAFolder, RowDamage, RowProblem, Share,
+    Shares, SnapshotFault, StoreError, Wanted,
 };
 use sayso_wording::{Locale, Message, Words};
 
