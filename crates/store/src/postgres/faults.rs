@@ -4,7 +4,7 @@ use crate::error::StoreError;
 use sqlx::Error;
 use std::sync::Arc;
 
-/// An error of the server, told by its SQLSTATE (https://www.postgresql.org/docs/current/errcodes-appendix.html).
+/// An error of the server, told by its SQLSTATE (<https://www.postgresql.org/docs/current/errcodes-appendix.html>).
 pub(crate) fn told(error: Error) -> StoreError {
     let what = error.to_string();
     match &error {
