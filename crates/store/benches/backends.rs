@@ -2,7 +2,7 @@
 //! PostgreSQL a home's rows lie scattered among those of others, as arrival leaves them. `--quick` for as small as it goes.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-#[path = "../tests/common/cluster.rs"]
+#[path = "../../../tests/postgres/cluster.rs"]
 mod cluster;
 #[path = "../tests/common/mod.rs"]
 mod common;
@@ -10,7 +10,7 @@ mod common;
 use cluster::Cluster;
 use common::{at, event, press};
 use sayso_model::{Event, HomeId};
-use sayso_store::{Server, Store};
+use sayso_store::{Database, Server, Store};
 use sqlx::{AssertSqlSafe, Connection, PgConnection};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicU64, Ordering};
@@ -90,8 +90,10 @@ async fn stories(cluster: &Cluster, count: usize) {
     let home = HomeId(Uuid::now_v7());
     let events = a_home_of(count, home);
     let dir = tempfile::tempdir().unwrap();
-    let (file, server) =
-        (Store::open(dir.path()).await.unwrap(), Server::open(&cluster.database("postgres")).await.unwrap());
+    let (file, server) = (
+        Store::open(dir.path()).await.unwrap(),
+        Server::open(&Database::at(cluster.address("postgres", "postgres"))).await.unwrap(),
+    );
     let on_server = server.found(home).await.unwrap();
     for part in events.chunks(2_000) {
         file.append(part.to_vec()).await.unwrap();
@@ -104,7 +106,7 @@ async fn stories(cluster: &Cluster, count: usize) {
         let with = if snapshot { "from a snapshot" } else { "from the log alone" };
         cluster.crash();
         cluster.up();
-        let server = Server::open(&cluster.database("postgres")).await.unwrap();
+        let server = Server::open(&Database::at(cluster.address("postgres", "postgres"))).await.unwrap();
         let cold = Instant::now();
         let store = server.home(home);
         let story = store.story(home).await.unwrap();
@@ -143,7 +145,7 @@ async fn all(quick: bool) {
     let cluster = Cluster::start(true);
     let dir = tempfile::tempdir().unwrap();
     let file = Store::open(dir.path()).await.unwrap();
-    let server = Server::open(&cluster.database("postgres")).await.unwrap();
+    let server = Server::open(&Database::at(cluster.address("postgres", "postgres"))).await.unwrap();
     let mut homes = Vec::new();
     for _ in 0..64 {
         let home = HomeId(Uuid::now_v7());

@@ -1,7 +1,7 @@
 //! What every log answers, asked of one in a folder and of one on a server.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-#[path = "common/cluster.rs"]
+#[path = "../../../tests/postgres/cluster.rs"]
 mod cluster;
 mod common;
 
@@ -9,7 +9,7 @@ use cluster::Cluster;
 use common::{event, home_card, press, told, withdrawal};
 use sayso_model::{Body, Event, HomeId, Story};
 use sayso_store::{
-    Appended, ClipHash, Format, ImportOptions, MOST_CLIP_BYTES, Others, Revision, Server, Store, StoreError,
+    Appended, ClipHash, Database, Format, ImportOptions, MOST_CLIP_BYTES, Others, Revision, Server, Store, StoreError,
 };
 use std::collections::BTreeSet;
 use std::sync::{Arc, LazyLock};
@@ -57,7 +57,7 @@ impl Place {
 }
 
 async fn open_server() -> Server {
-    let database = sayso_store::Database { connections: 4, ..CLUSTER.database("postgres") };
+    let database = Database { connections: 4, ..Database::at(CLUSTER.address("postgres", "postgres")) };
     Server::open(&database).await.unwrap()
 }
 

@@ -1,7 +1,7 @@
 //! Many homes on one database server: kept apart, erased, let go from memory; and a server that goes away.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-#[path = "common/cluster.rs"]
+#[path = "../../../tests/postgres/cluster.rs"]
 mod cluster;
 mod common;
 
@@ -19,7 +19,7 @@ use uuid::Uuid;
 static CLUSTER: LazyLock<Cluster> = LazyLock::new(|| Cluster::start(false));
 
 fn here() -> Database {
-    Database { connections: 4, ..CLUSTER.database("postgres") }
+    Database { connections: 4, ..Database::at(CLUSTER.address("postgres", "postgres")) }
 }
 
 async fn open() -> Server {
@@ -243,7 +243,11 @@ async fn a_new_database_may_be_opened_by_several_at_once() {
     let mut root = raw("postgres", "postgres").await;
     say(&mut root, "CREATE DATABASE begun").await.unwrap();
     let opening: Vec<_> = (0..6)
-        .map(|_| tokio::spawn(async { Server::open(&Database { connections: 1, ..CLUSTER.database("begun") }).await }))
+        .map(|_| {
+            tokio::spawn(async {
+                Server::open(&Database { connections: 1, ..Database::at(CLUSTER.address("postgres", "begun")) }).await
+            })
+        })
         .collect();
     for server in opening {
         let (server, home) = (server.await.unwrap().unwrap(), some_home());
@@ -258,12 +262,12 @@ async fn what_keeps_a_database_from_being_used_is_told_by_its_kind() {
     say(&mut root, "CREATE DATABASE later").await.unwrap();
     say(&mut root, "CREATE DATABASE closed").await.unwrap();
     say(&mut root, "CREATE ROLE anybody LOGIN").await.unwrap();
-    Server::open(&CLUSTER.database("later")).await.unwrap();
+    Server::open(&Database::at(CLUSTER.address("postgres", "later"))).await.unwrap();
     let mut later = raw("postgres", "later").await;
     let newer = "INSERT INTO sayso._sqlx_migrations (version, description, success, checksum, execution_time) \
                  VALUES (9000, 'later', true, '', 0)";
     say(&mut later, newer).await.unwrap();
-    let refused = Server::open(&CLUSTER.database("later")).await.unwrap_err();
+    let refused = Server::open(&Database::at(CLUSTER.address("postgres", "later"))).await.unwrap_err();
     assert!(matches!(refused, StoreError::NewerDatabase { found: 9000, .. }), "{refused}");
     for database in ["closed", "postgres"] {
         open().await;
@@ -304,7 +308,8 @@ async fn what_only_a_folder_has_says_what_to_do_instead() {
 async fn connections_that_are_cut_lose_and_double_nothing() {
     let mut root = raw("postgres", "postgres").await;
     say(&mut root, "CREATE DATABASE cut").await.unwrap();
-    let server = Server::open(&Database { connections: 4, ..CLUSTER.database("cut") }).await.unwrap();
+    let server =
+        Server::open(&Database { connections: 4, ..Database::at(CLUSTER.address("postgres", "cut")) }).await.unwrap();
     let home = some_home();
     server.found(home).await.unwrap();
     // Acknowledged so far.

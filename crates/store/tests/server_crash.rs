@@ -2,7 +2,7 @@
 //! of a few. Written to disk as in use: this cluster waits for it.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
-#[path = "common/cluster.rs"]
+#[path = "../../../tests/postgres/cluster.rs"]
 mod cluster;
 mod common;
 
@@ -30,7 +30,11 @@ fn numbered(home: HomeId, n: u64) -> Event {
 }
 
 async fn crashes(cluster: &Arc<Cluster>, kills: u32) {
-    let open = || async { Server::open(&Database { connections: 6, ..cluster.database("postgres") }).await.unwrap() };
+    let open = || async {
+        Server::open(&Database { connections: 6, ..Database::at(cluster.address("postgres", "postgres")) })
+            .await
+            .unwrap()
+    };
     // Two programs.
     let servers = [open().await, open().await];
     let mut homes = Vec::new();

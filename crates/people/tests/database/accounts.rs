@@ -1,6 +1,6 @@
 //! Accounts and the schema.
 
-use crate::cluster::Database;
+use crate::database::Database;
 use crate::together::*;
 use sayso_people::*;
 use sqlx::Row;
@@ -23,10 +23,7 @@ async fn several_processes_bring_an_empty_database_up_to_date_at_once() {
 
 #[tokio::test(flavor = "multi_thread")]
 async fn an_erased_account_leaves_nothing_behind() {
-    let db = Database::new().await;
-    let server = server_keeper(&db).await;
-    let keeper = keeper_of(&db, &server, home(1)).await;
-    let stories = Stories::with(&[home(1)]);
+    let (db, _, keeper, stories) = one_home().await;
     let part = Part::new(Scope::Home(home(1)), Role::Member, None, None).unwrap();
     let member = joined(&db, &keeper, &stories, part, "Mora").await;
     db.people.new_recovery_codes(&member.session, at(2), &mut OsSecrets).await.unwrap();

@@ -1,6 +1,6 @@
 //! Consent across the log and the server: opened by a keeper alone, closed at once.
 
-use crate::cluster::Database;
+use crate::database::Database;
 use crate::together::*;
 use sayso_model::{Coach, Consent, ConsentGiven, ConsentTakenBack, Event, EventId};
 use sayso_people::may::who_can_see;

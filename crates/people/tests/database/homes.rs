@@ -1,6 +1,6 @@
 //! Homes: denied without reading, left for good, looked at and told.
 
-use crate::cluster::Database;
+use crate::database::Database;
 use crate::together::*;
 use sayso_people::db::HomeState;
 use sayso_people::*;
@@ -27,10 +27,7 @@ async fn a_foreign_home_is_denied_as_an_unknown_one_and_neither_is_read() {
 
 #[tokio::test(flavor = "multi_thread")]
 async fn a_home_that_left_is_gone_for_everyone_and_stays_refused() {
-    let db = Database::new().await;
-    let server = server_keeper(&db).await;
-    let ilda = keeper_of(&db, &server, home(1)).await;
-    let stories = Stories::with(&[home(1)]);
+    let (db, server, ilda, stories) = one_home().await;
     let part = Part::new(Scope::Home(home(1)), Role::Member, None, None).unwrap();
     let mora = joined(&db, &ilda, &stories, part, "Mora").await;
     let manage = db.people.may(&ilda.session, Capability::ManagePeople, home(1), &stories, at(2)).await.unwrap();
@@ -65,10 +62,7 @@ fn first_keeper() -> Part {
 
 #[tokio::test(flavor = "multi_thread")]
 async fn looks_of_others_are_noted_by_the_hour_those_of_the_home_are_not() {
-    let db = Database::new().await;
-    let server = server_keeper(&db).await;
-    let ilda = keeper_of(&db, &server, home(1)).await;
-    let stories = Stories::with(&[home(1)]);
+    let (db, _, ilda, stories) = one_home().await;
     let today = at(0).day(&sayso_model::Zone::utc());
     let person = Some(sayso_model::PersonId(uuid::Uuid::from_u128(5)));
     let days = Some(Days::every(today, today.plus(2)));
@@ -98,10 +92,7 @@ async fn looks_of_others_are_noted_by_the_hour_those_of_the_home_are_not() {
 
 #[tokio::test(flavor = "multi_thread")]
 async fn a_sitters_days_end_and_begin_by_themselves() {
-    let db = Database::new().await;
-    let server = server_keeper(&db).await;
-    let ilda = keeper_of(&db, &server, home(1)).await;
-    let stories = Stories::with(&[home(1)]);
+    let (db, _, ilda, stories) = one_home().await;
     let tomorrow = at(0).day(&sayso_model::Zone::utc()).plus(1);
     let person = Some(sayso_model::PersonId(uuid::Uuid::from_u128(5)));
     let part = Part::new(Scope::Home(home(1)), Role::Sitter, person, Some(Days::every(tomorrow, tomorrow))).unwrap();

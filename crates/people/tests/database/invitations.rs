@@ -1,16 +1,13 @@
 //! An invitation is taken once, in its time, by whoever holds its link.
 
-use crate::cluster::Database;
+use crate::database::Database;
 use crate::together::*;
 use sayso_people::db::Taker;
 use sayso_people::*;
 
 #[tokio::test(flavor = "multi_thread")]
 async fn of_many_takers_at_once_in_two_processes_one_gets_it() {
-    let db = Database::new().await;
-    let server = server_keeper(&db).await;
-    let keeper = keeper_of(&db, &server, home(1)).await;
-    let stories = Stories::with(&[home(1)]);
+    let (db, _, keeper, stories) = one_home().await;
     let leave = db.people.may(&keeper.session, Capability::ManagePeople, home(1), &stories, at(0)).await.unwrap();
     let part = Part::new(Scope::Home(home(1)), Role::Member, None, None).unwrap();
     let (_, secret) = db.people.invite(&leave, &part, at(0), &mut OsSecrets).await.unwrap();
@@ -32,10 +29,7 @@ async fn of_many_takers_at_once_in_two_processes_one_gets_it() {
 
 #[tokio::test(flavor = "multi_thread")]
 async fn it_ends_with_its_time_when_taken_back_and_with_the_role_of_who_wrote_it() {
-    let db = Database::new().await;
-    let server = server_keeper(&db).await;
-    let keeper = keeper_of(&db, &server, home(1)).await;
-    let stories = Stories::with(&[home(1)]);
+    let (db, _, keeper, stories) = one_home().await;
     let part = |role| Part::new(Scope::Home(home(1)), role, None, None).unwrap();
     let second = joined(&db, &keeper, &stories, part(Role::Keeper), "Mora").await;
     let leave = db.people.may(&second.session, Capability::ManagePeople, home(1), &stories, at(1)).await.unwrap();
@@ -56,10 +50,7 @@ async fn it_ends_with_its_time_when_taken_back_and_with_the_role_of_who_wrote_it
 
 #[tokio::test(flavor = "multi_thread")]
 async fn who_has_a_role_there_leaves_it_for_another() {
-    let db = Database::new().await;
-    let server = server_keeper(&db).await;
-    let keeper = keeper_of(&db, &server, home(1)).await;
-    let stories = Stories::with(&[home(1)]);
+    let (db, _, keeper, stories) = one_home().await;
     let leave = db.people.may(&keeper.session, Capability::ManagePeople, home(1), &stories, at(0)).await.unwrap();
     let part = Part::new(Scope::Home(home(1)), Role::Member, None, None).unwrap();
     let (_, secret) = db.people.invite(&leave, &part, at(0), &mut OsSecrets).await.unwrap();

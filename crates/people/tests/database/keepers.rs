@@ -1,6 +1,6 @@
 //! Nothing is left without a keeper.
 
-use crate::cluster::Database;
+use crate::database::Database;
 use crate::together::*;
 use sayso_people::*;
 
@@ -45,10 +45,7 @@ async fn roles_of_another_place_are_out_of_reach() {
 
 #[tokio::test(flavor = "multi_thread")]
 async fn a_role_that_ended_is_worth_nothing_at_the_next_request() {
-    let db = Database::new().await;
-    let server = server_keeper(&db).await;
-    let ilda = keeper_of(&db, &server, home(1)).await;
-    let stories = Stories::with(&[home(1)]);
+    let (db, _, ilda, stories) = one_home().await;
     let part = Part::new(Scope::Home(home(1)), Role::Member, None, None).unwrap();
     let mora = joined(&db, &ilda, &stories, part, "Mora").await;
     let other = db.another().await;

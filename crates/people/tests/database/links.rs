@@ -1,6 +1,6 @@
 //! Links by e-mail and recovery codes: used once, in their time, telling nothing of who has an account.
 
-use crate::cluster::Database;
+use crate::database::Database;
 use crate::together::*;
 use sayso_people::mail::{Addressed, Letter, Mail, Mailer, Printed};
 use sayso_people::*;

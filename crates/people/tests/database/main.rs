@@ -2,8 +2,10 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 mod accounts;
+#[path = "../../../../tests/postgres/cluster.rs"]
 mod cluster;
 mod consent;
+mod database;
 mod homes;
 mod invitations;
 mod keepers;

@@ -1,7 +1,7 @@
 //! Passkeys, with a device made of software. It keeps no discoverable keys, so the tests play that part: they tell it which key to use,
 //! and whose it is afterwards, as a device does that found the key by itself.
 
-use crate::cluster::Database;
+use crate::database::Database;
 use crate::together::*;
 use sayso_people::*;
 use url::Url;

@@ -1,6 +1,6 @@
 //! Sessions hold as long as they should and end at once.
 
-use crate::cluster::Database;
+use crate::database::Database;
 use crate::together::*;
 use sayso_people::*;
 

@@ -1,6 +1,6 @@
 //! What the tests do together: a server with a keeper, homes with theirs, and the stories of homes.
 
-use crate::cluster::Database;
+use crate::database::Database;
 use sayso_model::*;
 use sayso_people::capability::Capability;
 use sayso_people::db::{Homes, Joined, Taker};
@@ -81,6 +81,14 @@ pub async fn keeper_of(db: &Database, server: &Signed, of: HomeId) -> Signed {
     let part = Part::new(Scope::Home(of), Role::Keeper, None, None).unwrap();
     let (_, secret) = db.people.invite(&host, &part, at(0), &mut OsSecrets).await.unwrap();
     signed(take(&db.people, &secret, "Ilda", at(0)).await.unwrap())
+}
+
+/// A database in which one home begins: the server's keeper, the home's, and where its story is read.
+pub async fn one_home() -> (Database, Signed, Signed, Stories) {
+    let db = Database::new().await;
+    let server = server_keeper(&db).await;
+    let keeper = keeper_of(&db, &server, home(1)).await;
+    (db, server, keeper, Stories::with(&[home(1)]))
 }
 
 /// Someone whom the keeper of a home invites to a role there.

@@ -2,7 +2,6 @@
 //! folder removed when the process that began it ends, however that ends.
 #![allow(dead_code)]
 
-use sayso_store::Database;
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 
@@ -68,7 +67,7 @@ impl Cluster {
         }
         done(&mut make);
         let settings = format!(
-            "listen_addresses = ''\nunix_socket_directories = '{}'\nmax_connections = 60\nfsync = {}\n",
+            "listen_addresses = ''\nunix_socket_directories = '{}'\nmax_connections = 200\nfsync = {}\n",
             dir.display(),
             if safe { "on" } else { "off" },
         );
@@ -117,10 +116,5 @@ impl Cluster {
     /// How a user connects to a database in it.
     pub fn address(&self, user: &str, database: &str) -> String {
         format!("postgres://{user}@localhost/{database}?host={}", self.dir.display())
-    }
-
-    /// The same, for the store.
-    pub fn database(&self, name: &str) -> Database {
-        Database::at(self.address("postgres", name))
     }
 }
