@@ -4,10 +4,9 @@
 use crate::appended::{self, Appended};
 use crate::error::StoreError;
 use crate::postgres::faults::told;
-use crate::postgres::home::{HomeLog, WRITE_PATIENCE, contents, tried};
+use crate::postgres::home::{HomeLog, Tx, WRITE_PATIENCE, contents, tried};
 use crate::written::Written;
 use sayso_model::EventId;
-use sqlx::{Postgres, Transaction};
 use std::collections::BTreeSet;
 use uuid::Uuid;
 
@@ -48,12 +47,7 @@ impl HomeLog {
     }
 
     /// Stores events that are not there yet, at the places after `last`.
-    async fn insert(
-        &self,
-        tx: &mut Transaction<'static, Postgres>,
-        last: i64,
-        events: &[&Written],
-    ) -> Result<(), StoreError> {
+    async fn insert(&self, tx: &mut Tx, last: i64, events: &[&Written]) -> Result<(), StoreError> {
         if events.is_empty() {
             return Ok(());
         }

@@ -3,8 +3,7 @@
 use crate::clips::{self, ClipHash};
 use crate::damage::ClipFault;
 use crate::error::StoreError;
-use crate::postgres::faults::told;
-use crate::postgres::home::{HomeLog, READ_PATIENCE, WRITE_PATIENCE, tried};
+use crate::postgres::home::{HomeLog, WRITE_PATIENCE};
 
 impl HomeLog {
     /// Stores a recording; one that is there already is left alone, a damaged one is written anew.
@@ -13,9 +12,7 @@ impl HomeLog {
         if matches!(self.clip(&hash).await, Ok(Some(_))) {
             return Ok(hash);
         }
-        tried(WRITE_PATIENCE, || async {
-            let mut tx = self.begin().await?;
-            self.hold(&mut tx).await?;
+        let in_place = || {
             sqlx::query(
                 "INSERT INTO sayso.blob (home, hash, bytes) VALUES ($1, decode($2, 'hex'), $3) \
                  ON CONFLICT (home, hash) DO UPDATE SET bytes = excluded.bytes",
@@ -23,29 +20,19 @@ impl HomeLog {
             .bind(self.home.0)
             .bind(hash.as_str())
             .bind(bytes)
-            .execute(&mut *tx)
-            .await
-            .map_err(told)?;
-            tx.commit().await.map_err(told)
-        })
-        .await?;
+        };
+        self.put(WRITE_PATIENCE, in_place).await?;
         Ok(hash)
     }
 
     /// A recording, compared with its name.
     pub async fn clip(&self, hash: &ClipHash) -> Result<Option<Vec<u8>>, StoreError> {
-        let bytes: Option<Vec<u8>> = tried(READ_PATIENCE, || async {
-            let mut tx = self.begin().await?;
-            let bytes = sqlx::query_scalar("SELECT bytes FROM sayso.blob WHERE home = $1 AND hash = decode($2, 'hex')")
+        let named = || {
+            sqlx::query_as("SELECT bytes FROM sayso.blob WHERE home = $1 AND hash = decode($2, 'hex')")
                 .bind(self.home.0)
                 .bind(hash.as_str())
-                .fetch_optional(&mut *tx)
-                .await
-                .map_err(told)?;
-            tx.commit().await.map_err(told)?;
-            Ok(bytes)
-        })
-        .await?;
+        };
+        let bytes = self.found(named).await?.pop().map(|(bytes,): (Vec<u8>,)| bytes);
         match bytes {
             Some(bytes) if ClipHash::of(&bytes) != *hash => {
                 Err(StoreError::BadClip { sha256: hash.to_string(), what: ClipFault::OtherContent })
@@ -56,17 +43,10 @@ impl HomeLog {
 
     /// The names of all of them.
     pub async fn clips(&self) -> Result<Vec<ClipHash>, StoreError> {
-        let names: Vec<String> = tried(READ_PATIENCE, || async {
-            let mut tx = self.begin().await?;
-            let names = sqlx::query_scalar("SELECT encode(hash, 'hex') FROM sayso.blob WHERE home = $1 ORDER BY hash")
-                .bind(self.home.0)
-                .fetch_all(&mut *tx)
-                .await
-                .map_err(told)?;
-            tx.commit().await.map_err(told)?;
-            Ok(names)
-        })
-        .await?;
-        names.iter().map(|name| name.parse()).collect()
+        let all = || {
+            sqlx::query_as("SELECT encode(hash, 'hex') FROM sayso.blob WHERE home = $1 ORDER BY hash").bind(self.home.0)
+        };
+        let names: Vec<(String,)> = self.found(all).await?;
+        names.iter().map(|(name,)| name.parse()).collect()
     }
 }

@@ -7,7 +7,9 @@ use crate::row::Row;
 use crate::snapshot::{self, Landmark, Snapshot};
 use crate::written::Revision;
 use sayso_model::{EventId, HomeId};
-use sqlx::{AssertSqlSafe, PgPool, Postgres, Transaction};
+use sqlx::postgres::{PgArguments, PgRow};
+use sqlx::query::{Query, QueryAs};
+use sqlx::{AssertSqlSafe, FromRow, PgPool, Postgres, Transaction};
 use std::collections::BTreeMap;
 use std::time::{Duration, Instant};
 use tokio::task::spawn_blocking;
@@ -22,6 +24,9 @@ const LONGEST_PAUSE: Duration = Duration::from_millis(300);
 
 /// Rows read at a time.
 const PAGE: i64 = 4_096;
+
+/// A transaction, which a home's log begins by saying whose it is.
+pub(crate) type Tx = Transaction<'static, Postgres>;
 
 /// A home's log. A clone is another handle on the same one.
 #[derive(Clone, Debug)]
@@ -49,11 +54,43 @@ pub(crate) async fn tried<T, F: Future<Output = Result<T, StoreError>>>(
 
 impl HomeLog {
     /// Begins a transaction of this home.
-    pub async fn begin(&self) -> Result<Transaction<'static, Postgres>, StoreError> {
+    pub async fn begin(&self) -> Result<Tx, StoreError> {
         // In one message. The id is letters, digits and hyphens.
         let begin =
             format!("BEGIN ISOLATION LEVEL READ COMMITTED; SELECT set_config('sayso.home', '{}', true)", self.home.0);
         self.pool.begin_with(AssertSqlSafe(begin)).await.map_err(told)
+    }
+
+    /// What a query finds, asked again while the server is away.
+    pub async fn found<'q, T>(
+        &self,
+        query: impl Fn() -> QueryAs<'q, Postgres, T, PgArguments>,
+    ) -> Result<Vec<T>, StoreError>
+    where
+        T: Send + Unpin + for<'r> FromRow<'r, PgRow>,
+    {
+        tried(READ_PATIENCE, || async {
+            let mut tx = self.begin().await?;
+            let found = query().fetch_all(&mut *tx).await.map_err(told)?;
+            tx.commit().await.map_err(told)?;
+            Ok(found)
+        })
+        .await
+    }
+
+    /// Writes by a query that may be done twice, while the home is kept from being erased.
+    pub async fn put<'q>(
+        &self,
+        patience: Duration,
+        query: impl Fn() -> Query<'q, Postgres, PgArguments>,
+    ) -> Result<(), StoreError> {
+        tried(patience, || async {
+            let mut tx = self.begin().await?;
+            self.hold(&mut tx).await?;
+            query().execute(&mut *tx).await.map_err(told)?;
+            tx.commit().await.map_err(told)
+        })
+        .await
     }
 
     /// How far it has grown; by the way, whether it is there.
@@ -68,7 +105,7 @@ impl HomeLog {
     }
 
     /// The place of its last event, by a query of its row; refuses a home that is not here, or not any more.
-    pub async fn last(&self, tx: &mut Transaction<'static, Postgres>, query: &'static str) -> Result<i64, StoreError> {
+    pub async fn last(&self, tx: &mut Tx, query: &'static str) -> Result<i64, StoreError> {
         let row: Option<(i64, bool)> =
             sqlx::query_as(query).bind(self.home.0).fetch_optional(&mut **tx).await.map_err(told)?;
         match row {
@@ -88,9 +125,8 @@ impl HomeLog {
     }
 
     async fn stretch(&self, (after, up_to): (i64, i64), limit: i64) -> Result<Vec<Row>, StoreError> {
-        tried(READ_PATIENCE, || async {
-            let mut tx = self.begin().await?;
-            let rows = sqlx::query_as(
+        let stretch = || {
+            sqlx::query_as(
                 "SELECT seq, id, home AS household, kind, amends, content FROM sayso.event \
                  WHERE home = $1 AND seq > $2 AND seq <= $3 ORDER BY seq LIMIT $4",
             )
@@ -98,13 +134,8 @@ impl HomeLog {
             .bind(after)
             .bind(up_to)
             .bind(limit)
-            .fetch_all(&mut *tx)
-            .await
-            .map_err(told)?;
-            tx.commit().await.map_err(told)?;
-            Ok(rows)
-        })
-        .await
+        };
+        self.found(stretch).await
     }
 
     pub async fn gained(&self, (after, up_to): (Revision, Revision)) -> Result<Gained, StoreError> {
@@ -135,52 +166,30 @@ impl HomeLog {
     }
 
     pub async fn at(&self, places: &[i64]) -> Result<Gained, StoreError> {
-        let rows: Vec<Row> = tried(READ_PATIENCE, || async {
-            let mut tx = self.begin().await?;
-            let rows = sqlx::query_as(
+        let at = || {
+            sqlx::query_as(
                 "SELECT seq, id, home AS household, kind, amends, content FROM sayso.event \
                  WHERE home = $1 AND seq = ANY($2) ORDER BY seq",
             )
             .bind(self.home.0)
             .bind(places)
-            .fetch_all(&mut *tx)
-            .await
-            .map_err(told)?;
-            tx.commit().await.map_err(told)?;
-            Ok(rows)
-        })
-        .await?;
+        };
+        let rows: Vec<Row> = self.found(at).await?;
         understood(rows)
     }
 
     pub async fn landmarks(&self, places: &[i64]) -> Result<Vec<Landmark>, StoreError> {
-        tried(READ_PATIENCE, || async {
-            let mut tx = self.begin().await?;
-            let found: Vec<(i64, Uuid)> =
-                sqlx::query_as("SELECT seq, id FROM sayso.event WHERE home = $1 AND seq = ANY($2) ORDER BY seq")
-                    .bind(self.home.0)
-                    .bind(places)
-                    .fetch_all(&mut *tx)
-                    .await
-                    .map_err(told)?;
-            tx.commit().await.map_err(told)?;
-            Ok(found)
-        })
-        .await
+        let at = || {
+            sqlx::query_as("SELECT seq, id FROM sayso.event WHERE home = $1 AND seq = ANY($2) ORDER BY seq")
+                .bind(self.home.0)
+                .bind(places)
+        };
+        self.found(at).await
     }
 
     pub async fn snapshot(&self) -> Result<Result<Option<Snapshot>, String>, StoreError> {
-        let bytes: Option<Vec<u8>> = tried(READ_PATIENCE, || async {
-            let mut tx = self.begin().await?;
-            let bytes = sqlx::query_scalar("SELECT bytes FROM sayso.snapshot WHERE home = $1")
-                .bind(self.home.0)
-                .fetch_optional(&mut *tx)
-                .await
-                .map_err(told)?;
-            tx.commit().await.map_err(told)?;
-            Ok(bytes)
-        })
-        .await?;
+        let of_home = || sqlx::query_as("SELECT bytes FROM sayso.snapshot WHERE home = $1").bind(self.home.0);
+        let bytes = self.found(of_home).await?.pop().map(|(bytes,): (Vec<u8>,)| bytes);
         let (Some(bytes), home) = (bytes, self.home) else { return Ok(Ok(None)) };
         let read = spawn_blocking(move || snapshot::read(&bytes, home)).await.map_err(|_| StoreError::Closed)?;
         Ok(read.map(Some).map_err(|why| why.to_string()))
@@ -189,9 +198,7 @@ impl HomeLog {
     /// Puts a snapshot in place of the one before, whoever made that: one that holds less may still be one this version
     /// can read.
     pub async fn put_snapshot(&self, at: Revision, bytes: &[u8]) -> Result<(), StoreError> {
-        tried(READ_PATIENCE, || async {
-            let mut tx = self.begin().await?;
-            self.hold(&mut tx).await?;
+        let in_place = || {
             sqlx::query(
                 "INSERT INTO sayso.snapshot (home, at, bytes) VALUES ($1, $2, $3) \
                  ON CONFLICT (home) DO UPDATE SET at = excluded.at, bytes = excluded.bytes",
@@ -199,23 +206,19 @@ impl HomeLog {
             .bind(self.home.0)
             .bind(at.0)
             .bind(bytes)
-            .execute(&mut *tx)
-            .await
-            .map_err(told)?;
-            tx.commit().await.map_err(told)
-        })
-        .await
+        };
+        self.put(READ_PATIENCE, in_place).await
     }
 
     /// Keeps the home from being erased until the transaction ends; refuses where it is.
-    pub async fn hold(&self, tx: &mut Transaction<'static, Postgres>) -> Result<(), StoreError> {
+    pub async fn hold(&self, tx: &mut Tx) -> Result<(), StoreError> {
         self.last(tx, "SELECT last, gone FROM sayso.home WHERE id = $1 FOR KEY SHARE").await.map(drop)
     }
 }
 
 /// The stored JSON of events, by id; unknown ids are left out.
 pub(crate) async fn contents(
-    tx: &mut Transaction<'static, Postgres>,
+    tx: &mut Tx,
     home: HomeId,
     ids: &[EventId],
 ) -> Result<BTreeMap<EventId, String>, StoreError> {
