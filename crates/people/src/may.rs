@@ -46,6 +46,24 @@ pub struct Allowed {
     pub person: Option<PersonId>,
 }
 
+impl Allowed {
+    /// That it is leave to do this.
+    ///
+    /// # Errors
+    /// [`Denied::NotByRole`].
+    pub fn is_for(&self, capability: Capability) -> Result<(), Denied> {
+        if self.capability == capability { Ok(()) } else { Err(Denied::NotByRole(capability)) }
+    }
+
+    /// That it is leave to do this in that place.
+    ///
+    /// # Errors
+    /// [`Denied::NotByRole`].
+    pub fn is_for_at(&self, capability: Capability, scope: Scope) -> Result<(), Denied> {
+        if self.scope == scope { self.is_for(capability) } else { Err(Denied::NotByRole(capability)) }
+    }
+}
+
 /// Why not.
 #[derive(Clone, Copy, PartialEq, Eq, Debug, thiserror::Error)]
 pub enum Denied {

@@ -4,7 +4,7 @@ use super::People;
 use crate::capability::Capability;
 use crate::error::Error;
 use crate::id::new_id;
-use crate::may::{Allowed, Denied};
+use crate::may::Allowed;
 use crate::secret::Secrets;
 use sayso_model::{ClubId, HomeId, Label, Moment};
 
@@ -19,17 +19,13 @@ pub enum HomeState {
     Left,
 }
 
-pub(super) fn hosts(by: &Allowed) -> Result<(), Denied> {
-    if by.capability == Capability::Host { Ok(()) } else { Err(Denied::NotByRole(Capability::Host)) }
-}
-
 impl People {
     /// Opens a home on the server. It has nobody until its first keeper takes an invitation.
     ///
     /// # Errors
-    /// [`Error::Taken`] where it is here already, [`Error::Left`] where it has left, [`Denied`].
+    /// [`Error::Taken`] where it is here already, [`Error::Left`] where it has left, [`crate::may::Denied`].
     pub async fn open_home(&self, by: &Allowed, home: HomeId, now: Moment) -> Result<(), Error> {
-        hosts(by)?;
+        by.is_for(Capability::Host)?;
         let open = "INSERT INTO people.home (id, opened_at) VALUES ($1, $2) ON CONFLICT DO NOTHING";
         let done = sqlx::query(open).bind(home.0).bind(now.millis()).execute(&self.pool).await?;
         if done.rows_affected() == 1 {
@@ -58,7 +54,7 @@ impl People {
     /// Opens a club on the server. It has nobody until its first keeper takes an invitation.
     ///
     /// # Errors
-    /// [`Denied`]; where the database fails.
+    /// [`crate::may::Denied`]; where the database fails.
     pub async fn open_club(
         &self,
         by: &Allowed,
@@ -66,7 +62,7 @@ impl People {
         now: Moment,
         secrets: &mut (impl Secrets + Send),
     ) -> Result<ClubId, Error> {
-        hosts(by)?;
+        by.is_for(Capability::Host)?;
         let id = ClubId(new_id(now, secrets));
         sqlx::query("INSERT INTO people.club (id, name, made_at) VALUES ($1, $2, $3)")
             .bind(id.0)

@@ -1,7 +1,7 @@
 //! Invitations: links, also as QR codes, each for one role in one place, once, for some days.
 
 use super::membership::{give, keepers, lock, manages, part_of};
-use super::{People, Session, account, home, later, moment, session};
+use super::{People, Session, account, later, moment, session};
 use crate::capability::Capability;
 use crate::error::Error;
 use crate::id::{InvitationId, MembershipId, new_id};
@@ -53,9 +53,8 @@ pub struct Joined {
 /// one, the database knows.
 fn may_invite(by: &Allowed, part: &Part) -> Result<(), Denied> {
     let scope = part.scope();
-    let manages_it = by.scope == scope && by.capability == manages(scope);
-    let hosts_it = by.capability == Capability::Host && matches!(part.role(), Role::Keeper | Role::ClubKeeper);
-    if manages_it || hosts_it { Ok(()) } else { Err(Denied::NotByRole(manages(scope))) }
+    let first = matches!(part.role(), Role::Keeper | Role::ClubKeeper);
+    if first && by.is_for(Capability::Host).is_ok() { Ok(()) } else { by.is_for_at(manages(scope), scope) }
 }
 
 impl People {
@@ -230,9 +229,8 @@ impl People {
     /// # Errors
     /// [`Denied`]; where the database fails.
     pub async fn end_invitation(&self, by: &Allowed, id: InvitationId, now: Moment) -> Result<bool, Error> {
-        if by.capability != manages(by.scope) && home::hosts(by).is_err() {
-            return Err(Denied::NotByRole(manages(by.scope)).into());
-        }
+        let managing = by.is_for(manages(by.scope));
+        by.is_for(Capability::Host).or(managing)?;
         let done = sqlx::query(
             "UPDATE people.invitation SET ended_at = $2 WHERE id = $1 AND used_at IS NULL AND ended_at IS NULL
              AND ((home IS NOT DISTINCT FROM $3 AND club IS NOT DISTINCT FROM $4) OR made_by = $5)",

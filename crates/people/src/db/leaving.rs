@@ -13,10 +13,8 @@ impl People {
     /// # Errors
     /// [`Denied`] where `by` is no leave to leave; [`Error::Left`] where the home has left already.
     pub async fn leave(&self, by: &Allowed, now: Moment) -> Result<(), Error> {
-        let home = match by.scope.home() {
-            Some(home) if by.capability == Capability::Leave => home,
-            _ => return Err(Denied::NotByRole(Capability::Leave).into()),
-        };
+        by.is_for(Capability::Leave)?;
+        let home = by.scope.home().ok_or(Denied::NotByRole(Capability::Leave))?;
         let mut tx = self.begin().await?;
         membership::lock(&mut tx, by.scope).await?;
         let done = sqlx::query("UPDATE people.home SET left_at = $2 WHERE id = $1 AND left_at IS NULL")

@@ -4,7 +4,7 @@ use super::{People, Tx, moment};
 use crate::capability::Capability;
 use crate::error::Error;
 use crate::id::{MembershipId, new_id};
-use crate::may::{Allowed, Denied};
+use crate::may::Allowed;
 use crate::membership::{Days, Membership, Part, Scope, Who};
 use crate::role::Role;
 use crate::secret::Secrets;
@@ -209,11 +209,9 @@ impl People {
     /// Ends someone's role in the place that `by` may manage.
     ///
     /// # Errors
-    /// [`Error::NotValid`] where there is no such role there, [`Error::LastKeeper`], [`Denied`].
+    /// [`Error::NotValid`] where there is no such role there, [`Error::LastKeeper`], [`crate::may::Denied`].
     pub async fn end_membership(&self, by: &Allowed, id: MembershipId, now: Moment) -> Result<(), Error> {
-        if by.capability != manages(by.scope) {
-            return Err(Denied::NotByRole(manages(by.scope)).into());
-        }
+        by.is_for(manages(by.scope))?;
         let mut tx = self.begin().await?;
         end(&mut tx, id.0, |held| held.part.scope() == by.scope, now).await?;
         tx.commit().await?;
@@ -234,7 +232,7 @@ impl People {
     /// Gives someone another role in the same place: the old one ends as the new one begins.
     ///
     /// # Errors
-    /// [`Error::NotValid`] where there is no such role there, [`Error::LastKeeper`], [`Denied`].
+    /// [`Error::NotValid`] where there is no such role there, [`Error::LastKeeper`], [`crate::may::Denied`].
     pub async fn change_membership(
         &self,
         by: &Allowed,
@@ -243,9 +241,7 @@ impl People {
         now: Moment,
         secrets: &mut (impl Secrets + Send),
     ) -> Result<MembershipId, Error> {
-        if part.scope() != by.scope || by.capability != manages(by.scope) {
-            return Err(Denied::NotByRole(manages(part.scope())).into());
-        }
+        by.is_for_at(manages(part.scope()), part.scope())?;
         let mut tx = self.begin().await?;
         let held = end(&mut tx, id.0, |held| held.part.scope() == by.scope, now).await?;
         let id = give(&mut tx, held.account, part, now, secrets).await?;

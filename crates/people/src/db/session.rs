@@ -186,9 +186,7 @@ impl People {
     /// # Errors
     /// [`Denied`] where `by` is no leave to manage the server.
     pub async fn end_all_sessions(&self, by: &Allowed, account: AccountId, now: Moment) -> Result<u64, Error> {
-        if by.capability != Capability::ManageServer {
-            return Err(Denied::NotByRole(Capability::ManageServer).into());
-        }
+        by.is_for(Capability::ManageServer)?;
         let end = "UPDATE people.session SET ended_at = $2 WHERE account = $1 AND ended_at IS NULL";
         Ok(sqlx::query(end).bind(account.0).bind(now.millis()).execute(&self.pool).await?.rows_affected())
     }

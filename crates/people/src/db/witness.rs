@@ -8,7 +8,7 @@
 use super::People;
 use crate::capability::Capability;
 use crate::error::Error;
-use crate::may::{Allowed, Denied};
+use crate::may::Allowed;
 use crate::membership::{Scope, Who};
 use sayso_model::{Body, Coach, Event, EventId, HomeId, Moment};
 use std::collections::BTreeSet;
@@ -18,11 +18,9 @@ impl People {
     /// Remembers that a keeper gave or took back consent by an event that was appended just now. Other events are nothing to it.
     ///
     /// # Errors
-    /// [`Denied`] where `by` is no leave to give consent in the event's home.
+    /// [`crate::may::Denied`] where `by` is no leave to give consent in the event's home.
     pub async fn witness(&self, by: &Allowed, event: &Event, now: Moment) -> Result<(), Error> {
-        if by.capability != Capability::Consent || by.scope != Scope::Home(event.home) {
-            return Err(Denied::NotByRole(Capability::Consent).into());
-        }
+        by.is_for_at(Capability::Consent, Scope::Home(event.home))?;
         // Kinds that are no consent stay what they are: only these two touch it.
         if let Body::ConsentGiven(given) = &event.body {
             let (coach, club) = match given.consent.coach() {
