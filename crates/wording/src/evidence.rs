@@ -46,7 +46,7 @@ pub fn sentence(locale: &Locale, name: &str, e: &Evidence) -> String {
     if counts.wanted > 0 || counts.presses > 0 {
         let above = match counts.presses {
             _ if standing.above_chance => "yes",
-            0..5 => "few",
+            n if n < TOO_EARLY => "few",
             _ => "no",
         };
         return say!(
