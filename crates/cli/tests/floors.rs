@@ -20,8 +20,15 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("sim", &["model"]),
     ("wording", &["model", "methods", "listen", "store", "advisor", "notebook"]),
     ("paper", &["model", "advisor", "wording"]),
-    ("web", &["model", "methods", "listen", "ear", "store", "advisor", "notebook", "wording", "paper"]),
-    ("cli", &["model", "methods", "listen", "store", "advisor", "notebook", "sim", "wording", "paper", "web"]),
+    ("web", &["model", "methods", "listen", "ear", "store", "advisor", "notebook", "wording", "paper", "people"]),
+    ("host", &["model", "people", "store", "web", "wording"]),
+    (
+        "cli",
+        &[
+            "model", "methods", "listen", "store", "advisor", "notebook", "sim", "wording", "paper", "web", "people",
+            "host",
+        ],
+    ),
     ("lab", &["model", "methods", "listen", "store", "advisor", "notebook", "sim"]),
 ];
 
