@@ -8,6 +8,7 @@ today-take-care = { $care } { $what }
 today-change-our-mind = We’d change our mind if:
 today-records = the records
 today-also = What also holds:
+today-alike = “{ $word }” sounds much like { $others }. A different word for one of them is easier to tell apart.
 today-best-time = Best time so far: { $from } to { $to }. Joined then: { $joined }.
 today-shown-today = “{ $word }” { $times ->
     [0] has not been shown yet today.

@@ -6,6 +6,7 @@ use crate::chart::spark;
 use crate::page::AnimalPage;
 use crate::pages::log;
 use crate::pages::people::steps::steps as set_up;
+use crate::pages::words::too_alike;
 use maud::{Markup, html};
 use sayso_advisor::advice::{Act, Because, Reason};
 use sayso_advisor::hint::Hint;
@@ -61,12 +62,8 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
 fn welfare(page: &AnimalPage, a: &Advice) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     let asks = a.act == Act::GiveSpace;
-    // What does not vanish with the day is named: what it was, when last, and whether it comes back. Of today all know what.
-    let lasts = |why: &&Reason| match why.fact {
-        Because::LastingSigns { .. } => !asks,
-        Because::Recurring { .. } => true,
-        _ => false,
-    };
+    // What does not vanish with the day is named: what it was, when last, and whether it comes back.
+    let lasts = |why: &&Reason| matches!(why.fact, Because::LastingSigns { .. } | Because::Recurring { .. });
     let seen: Vec<String> = a.because.iter().filter(lasts).map(|why| words_of::because(l, name, &why.fact)).collect();
     html! {
         section.stop.advice data-test="advice" data-topic=(format!("{:?}", Topic::Welfare)) {
@@ -183,6 +180,7 @@ fn line(page: &AnimalPage, w: &WordStep) -> Markup {
             p { strong { (words_of::act(l, name, &w.advice.act)) } }
             @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }
             (cautions(page, &w.advice))
+            @if let Some(alike) = alike(page, w) { p data-test="alike" { (alike) } }
             (button(page, &w.advice.act, false))
             p.quiet { (say!(l, today::why, sure = words_of::sure(l, w.advice.sure))) }
             (reasons(page, &w.advice))
@@ -194,6 +192,17 @@ fn line(page: &AnimalPage, w: &WordStep) -> Markup {
             p { a.link href=(format!("/a/{}/evidence/{}", page.id, w.word.word)) { (say!(l, today::evidence, word = &w.word.says)) } }
         }
     }
+}
+
+/// The animal's other words that sound like this one, and what to do about it: it stands where the next step is chosen.
+fn alike(page: &AnimalPage, w: &WordStep) -> Option<String> {
+    let (l, own) = (&page.locale, page.story.words_of(page.id));
+    let others: Vec<String> = too_alike(&page.story, &w.word.says, Some(w.word.word))
+        .into_iter()
+        .filter(|(other, _)| own.iter().any(|o| o.word == other.word))
+        .map(|(other, _)| say!(l, words::quoted, says = &other.says))
+        .collect();
+    (!others.is_empty()).then(|| say!(l, today::alike, word = &w.word.says, others = l.and(&others)))
 }
 
 /// What can wait, in a line.
