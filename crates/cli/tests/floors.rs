@@ -15,13 +15,20 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("ear", &["listen"]),
     ("store", &["model"]),
     ("people", &["model"]),
+    // PostgreSQL for a while.
+    ("cluster", &[]),
     ("advisor", &["model", "methods", "listen"]),
     ("notebook", &["model", "listen", "store"]),
     ("sim", &["model"]),
     ("wording", &["model", "methods", "listen", "store", "advisor", "notebook"]),
     ("paper", &["model", "advisor", "wording"]),
     ("web", &["model", "methods", "listen", "ear", "store", "advisor", "notebook", "wording", "paper"]),
-    ("cli", &["model", "methods", "listen", "store", "advisor", "notebook", "sim", "wording", "paper", "web"]),
+    (
+        "cli",
+        &[
+            "model", "methods", "listen", "store", "people", "cluster", "advisor", "notebook", "sim", "wording", "paper", "web",
+        ],
+    ),
     ("lab", &["model", "methods", "listen", "store", "advisor", "notebook", "sim"]),
 ];
 
