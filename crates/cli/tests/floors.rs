@@ -22,11 +22,13 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("sim", &["model"]),
     ("wording", &["model", "methods", "listen", "store", "advisor", "notebook"]),
     ("paper", &["model", "advisor", "wording"]),
-    ("web", &["model", "methods", "listen", "ear", "store", "advisor", "notebook", "wording", "paper"]),
+    ("web", &["model", "methods", "listen", "ear", "store", "advisor", "notebook", "wording", "paper", "people"]),
+    ("host", &["model", "people", "store", "web", "wording"]),
     (
         "cli",
         &[
-            "model", "methods", "listen", "store", "people", "cluster", "advisor", "notebook", "sim", "wording", "paper", "web",
+            "model", "methods", "listen", "store", "advisor", "notebook", "sim", "wording", "paper", "web", "people",
+            "cluster", "host",
         ],
     ),
     ("lab", &["model", "methods", "listen", "store", "advisor", "notebook", "sim"]),

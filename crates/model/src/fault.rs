@@ -12,6 +12,15 @@ use crate::units::OutOfRange;
 /// What is wrong with one field, with what was found and what would be right.
 #[derive(Clone, PartialEq, Debug, thiserror::Error)]
 pub enum Fault {
+    /// An event of a home that is not here, or that whoever writes has nothing to do with.
+    #[error("is not a home you can write in here; it may have left")]
+    NotYourHome,
+    /// An event that whoever writes may not write in this role.
+    #[error("is not for your role in this home")]
+    NotYourRole,
+    /// An event of a sitter on a day that was not agreed.
+    #[error("must come on one of the days agreed with you")]
+    NotYourDay,
     /// An event about no animal, of a kind that needs one.
     #[error("is missing; this kind of event is about one animal")]
     NoAnimal,

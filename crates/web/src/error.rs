@@ -3,6 +3,7 @@
 use axum::http::{StatusCode, header};
 use axum::response::{IntoResponse, Response};
 use sayso_model::{Problem, Problems};
+use sayso_people::Denied;
 use sayso_store::RowProblem;
 use sayso_wording::wanted::wrong;
 use sayso_wording::{Locale, Message, Words, words};
@@ -28,6 +29,12 @@ pub enum Error {
     /// This device has not been paired.
     #[error("not paired")]
     NotPaired,
+    /// Nobody is signed in, on a server of many homes.
+    #[error("not signed in")]
+    NotSignedIn,
+    /// The sign-in is too old for this.
+    #[error("needs a fresh sign-in")]
+    NotFresh,
     /// Not allowed from here.
     #[error("{0}")]
     Forbidden(Words),
@@ -73,6 +80,8 @@ impl Error {
             Self::Refused(wrong) => wrong.to_string().into(),
             Self::TooLarge(most) => words!(errors::too_large, bytes = *most),
             Self::NotPaired => words!(errors::not_paired),
+            Self::NotSignedIn => words!(host::not_signed_in),
+            Self::NotFresh => words!(host::not_fresh),
             Self::TooMany(seconds) => words!(errors::too_many, seconds = *seconds),
             Self::NoHome => words!(errors::no_home),
             Self::DiskFull => words!(errors::disk_full),
@@ -86,13 +95,40 @@ impl Error {
             Self::TooLarge(_) => StatusCode::PAYLOAD_TOO_LARGE,
             Self::Refused(_) => StatusCode::UNPROCESSABLE_ENTITY,
             Self::NotFound(_) => StatusCode::NOT_FOUND,
-            Self::NotPaired => StatusCode::UNAUTHORIZED,
-            Self::Forbidden(_) => StatusCode::FORBIDDEN,
+            Self::NotPaired | Self::NotSignedIn => StatusCode::UNAUTHORIZED,
+            Self::Forbidden(_) | Self::NotFresh => StatusCode::FORBIDDEN,
             Self::TooMany(_) => StatusCode::TOO_MANY_REQUESTS,
             Self::NoHome => StatusCode::CONFLICT,
             Self::Unavailable(_) => StatusCode::SERVICE_UNAVAILABLE,
             Self::DiskFull => StatusCode::INSUFFICIENT_STORAGE,
             Self::Damaged(_) | Self::Internal(_) => StatusCode::INTERNAL_SERVER_ERROR,
+        }
+    }
+}
+
+/// Stands in an address one is led to for the path one came from.
+pub(crate) const FROM: &str = "{from}";
+
+impl Error {
+    /// Where a page leads instead of telling.
+    const fn leads(&self) -> Option<&'static str> {
+        match self {
+            Self::NotPaired => Some("/pair"),
+            Self::NotSignedIn => Some("/sign-in?to={from}"),
+            Self::NotFresh => Some("/sign-in?again=yes&to={from}"),
+            Self::NoHome => Some("/start"),
+            _ => None,
+        }
+    }
+}
+
+impl From<Denied> for Error {
+    fn from(why: Denied) -> Self {
+        match why {
+            Denied::NothingHere => Self::NotFound(words!(errors::no_such_page)),
+            Denied::NotByRole(_) => Self::Forbidden(words!(host::not_by_role)),
+            Denied::NotToday => Self::Forbidden(words!(host::not_today)),
+            Denied::NotFresh(_) => Self::NotFresh,
         }
     }
 }
@@ -168,6 +204,8 @@ impl ProblemJson {
 pub(crate) struct Told {
     pub error: Words,
     pub problems: Vec<Wrong>,
+    /// Where a page leads instead.
+    pub leads: Option<&'static str>,
     /// What goes to the log.
     pub log: Option<String>,
 }
@@ -203,11 +241,11 @@ impl IntoResponse for Error {
             Self::Refused(Refusal(wrong)) => wrong.clone(),
             _ => Vec::new(),
         };
-        let mut response = self.status().into_response();
+        let (mut response, leads) = (self.status().into_response(), self.leads());
         if let Self::TooMany(seconds) = self {
             response.headers_mut().insert(header::RETRY_AFTER, seconds.into());
         }
-        response.extensions_mut().insert(Told { error: self.words(), problems, log });
+        response.extensions_mut().insert(Told { error: self.words(), problems, leads, log });
         response
     }
 }

@@ -20,6 +20,7 @@ pub mod form;
 pub mod home_label;
 pub mod kept;
 pub mod layout;
+pub mod leave;
 pub mod listening;
 pub mod page;
 pub mod pages;
@@ -46,19 +47,23 @@ use axum::middleware::{from_fn, from_fn_with_state};
 /// Largest body of a request, in bytes, where a route does not say otherwise.
 pub const MOST_BODY: usize = 1 << 20;
 
-/// The whole application.
+/// The whole application for one notebook at home.
 pub fn app(state: AppState) -> Router {
+    let door = from_fn_with_state(state.clone(), access::guard);
+    let house = rooms().merge(assets::router()).merge(access::router()).fallback(told::no_such_page).layer(door);
+    around(house).with_state(state)
+}
+
+/// Pages and API of a notebook, without a door: for whoever puts a door of their own before them.
+pub fn rooms() -> Router<AppState> {
     Router::new()
         .merge(pages::router().layer(from_fn(computing::aside)))
         .merge(pages::exchange::router().layer(from_fn(computing::apart)))
         .nest("/api", api::router())
-        .merge(assets::router())
-        .merge(access::router())
-        .fallback(told::no_such_page)
         .layer(DefaultBodyLimit::max(MOST_BODY))
-        .layer(from_fn_with_state(state.clone(), access::guard))
-        .layer(from_fn(told::in_words))
-        .layer(from_fn(access::headers))
-        .layer(compressing::layer())
-        .with_state(state)
+}
+
+/// What every answer gets, whoever gives it: errors in words, headers, compression.
+pub fn around<S: Clone + Send + Sync + 'static>(house: Router<S>) -> Router<S> {
+    house.layer(from_fn(told::in_words)).layer(from_fn(access::headers)).layer(compressing::layer())
 }

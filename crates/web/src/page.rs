@@ -3,6 +3,7 @@
 pub use crate::cookie::cookie;
 use crate::error::Error;
 use crate::home_label::labels;
+use crate::leave::Leave;
 use crate::reading::{Reader, locale};
 use crate::state::AppState;
 use axum::extract::{FromRequestParts, RawPathParams};
@@ -48,6 +49,8 @@ pub struct Page {
     pub animal: Option<AnimalId>,
     /// The path of the address.
     pub path: String,
+    /// What whoever asks may do, on a server of many homes.
+    pub leave: Option<Leave>,
 }
 
 impl Page {
@@ -89,9 +92,13 @@ impl Page {
     /// Puts events into the log, as [`sayso_notebook::keep`].
     ///
     /// # Errors
+    /// [`Error::Forbidden`] and others where whoever asks may not write one of them, and then none is kept;
     /// [`Error::Refused`] with every problem of every refused event (the others are kept), [`Error::Internal`] where
     /// the store fails.
     pub async fn keep(&self, events: Vec<Event>) -> Result<(), Error> {
+        if let Some(leave) = &self.leave {
+            events.iter().try_for_each(|event| leave.may_write(event, &self.story, self.now))?;
+        }
         Ok(keep(&self.state.store, &self.story, events).await?)
     }
 }
@@ -103,6 +110,7 @@ impl FromRequestParts<AppState> for Page {
         let params = RawPathParams::from_request_parts(parts, state).await.ok();
         let named =
             params.as_ref().and_then(|p| p.iter().find(|(name, _)| *name == "animal").map(|(_, v)| v.to_owned()));
+        let leave = parts.extensions.get::<Leave>().cloned();
         let homes = state.store.homes().await?;
         let chosen = cookie(&parts.headers, HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok());
         let home = chosen.filter(|id| homes.contains(id)).or(homes.first().copied());
@@ -117,9 +125,15 @@ impl FromRequestParts<AppState> for Page {
                 (home, story) = (*other, state.store.story(*other).await?);
             }
         }
+        // On a server a home is there before anyone has written in it.
+        if story.ledger().is_empty() {
+            return Err(Error::NoHome);
+        }
         let not_understood = state.store.not_understood(home).await?;
-        let person = cookie(&parts.headers, PERSON_COOKIE)
-            .and_then(|id| id.parse::<PersonId>().ok())
+        let person = leave
+            .as_ref()
+            .and_then(|leave| leave.person)
+            .or_else(|| cookie(&parts.headers, PERSON_COOKIE).and_then(|id| id.parse::<PersonId>().ok()))
             .filter(|id| story.people().get(id).is_some_and(|t| t.active));
         let animal = match named {
             None => None,
@@ -134,7 +148,14 @@ impl FromRequestParts<AppState> for Page {
         if let Some(reader) = parts.extensions.get::<Reader>() {
             reader.is(locale);
         }
-        let home_label = label_among(state, &locale, &homes, home).await;
+        let (homes, home_label) = match &leave {
+            // Beside homes of other people, which are not read for this: its own name alone.
+            Some(leave) => (leave.homes.clone(), story.home().map(|card| card.name.to_string()).unwrap_or_default()),
+            None => {
+                let label = label_among(state, &locale, &homes, home).await;
+                (homes, label)
+            }
+        };
         let path = parts.uri.path().to_owned();
         Ok(Self {
             state: state.clone(),
@@ -149,6 +170,7 @@ impl FromRequestParts<AppState> for Page {
             locale,
             animal,
             path,
+            leave,
         })
     }
 }

@@ -172,7 +172,10 @@ pub async fn serve(config: Config) -> Result<(), ServeError> {
 }
 
 /// Resolves when the process is told to stop, by Ctrl-C or, on Unix, SIGTERM.
-fn told_to_stop() -> std::io::Result<Pin<Box<dyn Future<Output = ()> + Send>>> {
+///
+/// # Errors
+/// Where the system lets nobody listen for signals.
+pub fn told_to_stop() -> std::io::Result<Pin<Box<dyn Future<Output = ()> + Send>>> {
     #[cfg(unix)]
     {
         use tokio::signal::unix::{SignalKind, signal};

@@ -1,6 +1,6 @@
 //! Errors told: as JSON under `/api` and to scripts that ask for it, as a page elsewhere.
 
-use crate::error::{Error, Told};
+use crate::error::{Error, FROM, Told};
 use crate::layout::bare;
 use crate::reading::{Reader, asks_json};
 use axum::Json;
@@ -24,6 +24,8 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     let of_device = crate::reading::locale(request.headers(), None);
     let json = asks_json(request.headers()) || request.uri().path().starts_with("/api");
     let asked = format!("{} {}", request.method(), request.uri().path());
+    // What was sent is not sent again by whoever is led back.
+    let from = if request.method().is_safe() { request.uri().path().to_owned() } else { "/".to_owned() };
     let mut response = next.run(request).await;
     let status = response.status();
     if !status.is_client_error() && !status.is_server_error() {
@@ -32,10 +34,10 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     let told = match response.extensions_mut().remove::<Told>() {
         Some(told) => told,
         None if status == StatusCode::METHOD_NOT_ALLOWED => {
-            Told { error: words!(errors::not_that_method), problems: Vec::new(), log: None }
+            Told { error: words!(errors::not_that_method), problems: Vec::new(), leads: None, log: None }
         }
         None if status == StatusCode::PAYLOAD_TOO_LARGE => {
-            Told { error: words!(errors::too_large_here), problems: Vec::new(), log: None }
+            Told { error: words!(errors::too_large_here), problems: Vec::new(), leads: None, log: None }
         }
         None if status.is_server_error() => {
             tracing::error!("{asked} was answered {status}.");
@@ -49,10 +51,8 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     let locale = reader.known().unwrap_or(of_device);
     let mut answer = if json {
         (status, Json(told.json(&locale))).into_response()
-    } else if status == StatusCode::UNAUTHORIZED {
-        return axum::response::Redirect::to("/pair").into_response();
-    } else if status == StatusCode::CONFLICT {
-        return axum::response::Redirect::to("/start").into_response();
+    } else if let Some(to) = told.leads {
+        return axum::response::Redirect::to(&to.replace(FROM, &from)).into_response();
     } else {
         (status, page(&locale, status, &told)).into_response()
     };

@@ -87,6 +87,9 @@ impl Worded for Fault {
     fn words(&self, l: &Locale) -> Words {
         let number = |x: f64| plain(l, x);
         match self {
+            Self::NotYourHome => words!(faults::not_your_home),
+            Self::NotYourRole => words!(faults::not_your_role),
+            Self::NotYourDay => words!(faults::not_your_day),
             Self::NoAnimal => words!(faults::no_animal),
             Self::Range { low, high, found } => {
                 words!(faults::range, low = low.to_string(), high = high.to_string(), found = found.to_string())

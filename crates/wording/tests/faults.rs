@@ -10,6 +10,9 @@ use sayso_wording::{Locale, Message, faults, words};
 fn all() -> Vec<Fault> {
     let moment: Moment = "2026-03-01T18:30:00Z".parse().unwrap();
     vec![
+        Fault::NotYourHome,
+        Fault::NotYourRole,
+        Fault::NotYourDay,
         Fault::NoAnimal,
         Fault::Range { low: 1, high: 9, found: 12_345 },
         Fault::TooFew { least: 2, found: 1 },

@@ -3,7 +3,7 @@
 use super::{HomeState, People, Session};
 use crate::capability::Capability;
 use crate::error::Error;
-use crate::may::{Allowed, HomeNow, may, may_in_club, may_on_server};
+use crate::may::{Allowed, Denied, HomeNow, may, may_in_club, may_on_server};
 use crate::membership::{Scope, Who};
 use sayso_model::{ClubId, HomeId, Moment, Story};
 use std::error::Error as StdError;
@@ -20,6 +20,17 @@ pub trait Homes: Sync {
         &self,
         home: HomeId,
     ) -> impl Future<Output = Result<Option<Arc<Story>>, Box<dyn StdError + Send + Sync>>> + Send;
+}
+
+/// A request that was let into a home.
+#[derive(Clone, Debug)]
+pub struct Visit {
+    /// By which leave.
+    pub leave: Allowed,
+    /// Whose, with every role.
+    pub who: Who,
+    /// The home as far as it decides.
+    pub known: HomeNow,
 }
 
 impl People {
@@ -39,14 +50,37 @@ impl People {
         homes: &impl Homes,
         now: Moment,
     ) -> Result<Allowed, Error> {
+        Ok(self.visit(session, &[capability], home, homes, now).await?.leave)
+    }
+
+    /// The same for a page that one of several capabilities opens: by the first that is granted.
+    ///
+    /// # Errors
+    /// Why not by the last of them.
+    pub async fn visit(
+        &self,
+        session: &Session,
+        any_of: &[Capability],
+        home: HomeId,
+        homes: &impl Homes,
+        now: Moment,
+    ) -> Result<Visit, Error> {
         let who = self.who(session.account).await?;
         let known = self.known_to(&who, home, homes, now).await?;
-        let leave = may(&who, capability, home, known.as_ref(), now)?;
-        self.fresh(session, capability, now)?;
-        if capability.looks() && leave.role.looks_are_noted() {
+        let asked = |capability: &Capability| may(&who, *capability, home, known.as_ref(), now);
+        let mut found = Err(Denied::NothingHere);
+        for capability in any_of {
+            found = asked(capability);
+            if found.is_ok() {
+                break;
+            }
+        }
+        let leave = found?;
+        self.fresh(session, leave.capability, now)?;
+        if leave.capability.looks() && leave.role.looks_are_noted() {
             self.note_look(&leave, home, now).await?;
         }
-        Ok(leave)
+        Ok(Visit { leave, who, known: known.ok_or(Denied::NothingHere)? })
     }
 
     /// A home as far as it concerns an account; none where it does not, or is not here.

@@ -10,7 +10,7 @@ mod sessions;
 mod view;
 
 pub(crate) use session_guard::plain_label;
-pub use session_guard::{PAIRED_COOKIE, guard, headers};
+pub use session_guard::{PAIRED_COOKIE, guard, headers, host_of, same_site};
 pub use sessions::{Device, IDLE_DAYS, PairedError, Sessions};
 
 /// The file of paired devices in the data directory.

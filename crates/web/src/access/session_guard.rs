@@ -76,7 +76,8 @@ pub async fn headers(request: Request, next: Next) -> Response {
     response
 }
 
-fn host_of<'a>(headers: &'a HeaderMap, uri: &'a Uri) -> Option<&'a str> {
+/// The name a request was made to.
+pub fn host_of<'a>(headers: &'a HeaderMap, uri: &'a Uri) -> Option<&'a str> {
     match headers.get(HOST) {
         Some(host) => host.to_str().ok(),
         None => uri.authority().map(|a| a.as_str()),
@@ -112,7 +113,7 @@ pub(crate) fn plain_label(name: &str) -> bool {
 }
 
 /// Whether a write comes from our own page, or from no page at all (a program sends neither header).
-fn same_site(headers: &HeaderMap, host: &str) -> bool {
+pub fn same_site(headers: &HeaderMap, host: &str) -> bool {
     if let Some(site) = headers.get("sec-fetch-site") {
         return site == "same-origin" || site == "none";
     }

@@ -41,23 +41,50 @@ pub async fn append(
     Reads(locale): Reads,
     body: Result<Bytes, BytesRejection>,
 ) -> Result<Json<Vec<Outcome>>, Error> {
-    let body = body.map_err(|e| body_error(&e, crate::MOST_BODY))?;
-    let raw: Vec<&RawValue> = serde_json::from_slice(&body)
-        .map_err(|e| Error::BadRequest(words!(errors::no_array, line = e.line(), column = e.column())))?;
-    if raw.len() > MOST_EVENTS {
-        return Err(Error::BadRequest(words!(errors::too_many_events, most = MOST_EVENTS, got = raw.len())));
+    let brought = Brought::of(&locale, body)?;
+    let appended = state.store.append(brought.sound().cloned().collect()).await?;
+    brought.told(&locale, appended).map(Json)
+}
+
+/// Events of a request: read, or refused with what is wrong.
+#[derive(Debug)]
+pub struct Brought(Vec<Result<Event, Outcome>>);
+
+impl Brought {
+    /// Reads a JSON array of events.
+    ///
+    /// # Errors
+    /// [`Error::BadRequest`] where the body is no JSON array of at most [`MOST_EVENTS`], with line and column.
+    pub fn of(locale: &Locale, body: Result<Bytes, BytesRejection>) -> Result<Self, Error> {
+        let body = body.map_err(|e| body_error(&e, crate::MOST_BODY))?;
+        let raw: Vec<&RawValue> = serde_json::from_slice(&body)
+            .map_err(|e| Error::BadRequest(words!(errors::no_array, line = e.line(), column = e.column())))?;
+        if raw.len() > MOST_EVENTS {
+            return Err(Error::BadRequest(words!(errors::too_many_events, most = MOST_EVENTS, got = raw.len())));
+        }
+        Ok(Self(raw.into_iter().map(|raw| event(locale, raw.get())).collect()))
     }
-    let read: Vec<Result<Event, Outcome>> = raw.into_iter().map(|raw| event(&locale, raw.get())).collect();
-    let sound: Vec<Event> = read.iter().filter_map(|r| r.as_ref().ok().cloned()).collect();
-    let mut appended = state.store.append(sound).await?.into_iter();
-    let outcomes = read.into_iter().map(|read| match read {
-        Err(refused) => Ok(refused),
-        Ok(event) => appended
-            .next()
-            .map(|a| outcome(&locale, &event, a))
-            .ok_or_else(|| Error::internal("the store answered for too few events")),
-    });
-    outcomes.collect::<Result<_, _>>().map(Json)
+
+    /// Those that could be read, in order.
+    pub fn sound(&self) -> impl Iterator<Item = &Event> {
+        self.0.iter().filter_map(|read| read.as_ref().ok())
+    }
+
+    /// What is answered, by what came of each that could be read, in order.
+    ///
+    /// # Errors
+    /// Where there are too few.
+    pub fn told(self, locale: &Locale, appended: impl IntoIterator<Item = Appended>) -> Result<Vec<Outcome>, Error> {
+        let mut appended = appended.into_iter();
+        let outcomes = self.0.into_iter().map(|read| match read {
+            Err(refused) => Ok(refused),
+            Ok(event) => appended
+                .next()
+                .map(|a| outcome(locale, &event, a))
+                .ok_or_else(|| Error::internal("the store answered for too few events")),
+        });
+        outcomes.collect()
+    }
 }
 
 /// A body that could not be read whole, in words.

@@ -6,6 +6,8 @@ mod exchange;
 pub mod openapi;
 mod view;
 
+pub use events::{Brought, Outcome};
+
 use crate::state::AppState;
 use axum::Router;
 use axum::extract::DefaultBodyLimit;

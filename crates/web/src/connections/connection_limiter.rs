@@ -50,6 +50,13 @@ impl Bounds {
         // Of the room there is, a quarter stays for others.
         Self { in_all, of_one: MOST_OF_ONE.min(in_all * 3 / 4) }
     }
+
+    /// The same where all come from one proxy, which bounds those of one address itself.
+    #[must_use]
+    pub fn behind_proxy() -> Self {
+        let all = Self::of_this_process();
+        Self { of_one: all.in_all, ..all }
+    }
 }
 
 struct Held {

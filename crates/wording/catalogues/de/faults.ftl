@@ -155,3 +155,6 @@ faults-take-in-home = ist nicht nur das dieses Notizbuchs: Die Datei bringt { $h
 faults-away-home = ist { $home }, ein anderes Zuhause als das dieses Notizbuchs; um mehrere in einem Notizbuch zu halten, lies eine Datei seiner Einträge ein und sage es
 faults-too-many-bytes = ist zu lang: { $bytes } Bytes, wo { $most } das Meiste sind
 faults-not-written = lässt sich nicht als JSON schreiben
+faults-not-your-home = ist kein Zuhause, in das du hier schreiben kannst; vielleicht ist es gegangen
+faults-not-your-role = ist nicht für deine Rolle in diesem Zuhause
+faults-not-your-day = muss an einem der mit dir vereinbarten Tage kommen

@@ -110,3 +110,6 @@ faults-take-in-home = is not this notebook’s alone: the file brings { $homes }
 faults-away-home = is { $home }, another home than this notebook's; to keep several in one notebook, import a file of its events and say so
 faults-too-many-bytes = is too long: { $bytes } bytes, where { $most } are the most
 faults-not-written = cannot be written as JSON
+faults-not-your-home = is not a home you can write in here; it may have left
+faults-not-your-role = is not for your role in this home
+faults-not-your-day = must come on one of the days agreed with you

@@ -155,3 +155,6 @@ faults-take-in-home = no es solo el de este cuaderno: el archivo trae { $homes }
 faults-away-home = es { $home }, otro hogar que el de este cuaderno; para tener varios en un cuaderno, importa un archivo de sus registros y dilo
 faults-too-many-bytes = es demasiado largo: { $bytes } bytes, y { $most } es lo máximo
 faults-not-written = no se puede escribir como JSON
+faults-not-your-home = no es un hogar en el que puedas anotar aquí; quizá se ha ido
+faults-not-your-role = no es para tu papel en este hogar
+faults-not-your-day = tiene que llegar en uno de los días acordados contigo

@@ -155,3 +155,6 @@ faults-take-in-home = n’est pas seulement celui de ce carnet : le fichier appo
 faults-away-home = est { $home }, un autre foyer que celui de ce carnet ; pour en tenir plusieurs dans un carnet, importe un fichier de ses entrées et dis-le
 faults-too-many-bytes = est trop long : { $bytes } octets, quand { $most } est le plus
 faults-not-written = ne peut pas s’écrire en JSON
+faults-not-your-home = n’est pas un foyer où tu peux écrire ici ; il est peut-être parti
+faults-not-your-role = n’est pas pour ton rôle dans ce foyer
+faults-not-your-day = doit arriver un des jours convenus avec toi

@@ -155,3 +155,6 @@ faults-take-in-home = não é só a deste caderno: o arquivo traz { $homes }. Pa
 faults-away-home = é { $home }, outra casa que a deste caderno; para ter várias em um caderno, importe um arquivo dos registros dela e diga isso
 faults-too-many-bytes = é longo demais: { $bytes } bytes, e { $most } é o máximo
 faults-not-written = não pode ser escrito como JSON
+faults-not-your-home = não é uma casa em que você pode anotar aqui; talvez tenha saído
+faults-not-your-role = não é para o seu papel nesta casa
+faults-not-your-day = precisa chegar num dos dias combinados com você

@@ -26,19 +26,27 @@ pub fn router() -> Router<AppState> {
 }
 
 async fn show(State(state): State<AppState>, Reads(locale): Reads) -> Result<Response, Error> {
+    Ok(match has_begun(&state).await? {
+        true => Redirect::to("/").into_response(),
+        false => view::view(&locale, &Typed::default().with("species", "dog")).into_response(),
+    })
+}
+
+/// Whether anything is written in the notebook. On a server its home has an id before that.
+async fn has_begun(state: &AppState) -> Result<bool, Error> {
     Ok(match state.store.home().await? {
-        Some(_) => Redirect::to("/").into_response(),
-        None => view::view(&locale, &Typed::default().with("species", "dog")).into_response(),
+        Some(home) => !state.store.story(home).await?.ledger().is_empty(),
+        None => false,
     })
 }
 
 async fn begin(State(state): State<AppState>, Reads(locale): Reads, typed: Typed) -> Result<Response, Error> {
-    if state.store.home().await?.is_some() {
+    if has_begun(&state).await? {
         return Ok(Redirect::to("/").into_response());
     }
     let mut typed = typed.only(&FIELDS)?;
     let Some(begun) = read(&locale, &mut typed) else { return Ok(again(view::view(&locale, &typed))) };
-    let home = HomeId(Uuid::now_v7());
+    let home = state.store.home().await?.unwrap_or_else(|| HomeId(Uuid::now_v7()));
     let (person, animal) = (PersonId(Uuid::now_v7()), AnimalId(Uuid::now_v7()));
     let mut bodies: Vec<(Option<AnimalId>, Body)> = vec![
         (None, HomeCard { name: begun.home, zone: begun.zone.clone() }.into()),

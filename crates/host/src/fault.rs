@@ -1,0 +1,80 @@
+//! Why serving could not begin or go on, and how what goes wrong with people is told.
+
+use sayso_people::mail::MailError;
+use sayso_store::StoreError;
+use sayso_web::Error;
+use sayso_wording::{Locale, Message, say, words};
+use std::net::SocketAddr;
+
+/// Why a server could not begin or go on.
+#[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum HostError {
+    /// The port cannot be had.
+    #[error("{at} cannot be opened: {source}; choose another port or address")]
+    Port {
+        /// Address and port.
+        at: SocketAddr,
+        /// Why.
+        source: std::io::Error,
+    },
+    /// The public address has no host that passkeys can be bound to, or is not safe.
+    #[error("the public address {0} must be https, or http on localhost")]
+    PublicUrl(String),
+    /// The database of homes cannot be opened.
+    #[error("the database cannot be opened: {0}")]
+    Store(#[from] StoreError),
+    /// The database of people cannot be opened.
+    #[error(transparent)]
+    People(#[from] sayso_people::Error),
+    /// Mail cannot be sent so.
+    #[error("mail cannot be sent: {0}")]
+    Mail(#[from] MailError),
+    /// Reading or writing failed.
+    #[error("{0}")]
+    Io(#[from] std::io::Error),
+}
+
+impl Message for HostError {
+    fn say(&self, l: &Locale) -> String {
+        match self {
+            Self::Port { at, source } => {
+                say!(l, command_serve::port_taken, at = at.to_string(), why = source.to_string())
+            }
+            Self::PublicUrl(url) => say!(l, host::public_url, url = url),
+            Self::Store(why) => say!(l, host::cannot_open, why = why.say(l)),
+            Self::People(why) => say!(l, host::cannot_open, why = why.to_string()),
+            Self::Mail(why) => say!(l, host::no_mail, why = why.to_string()),
+            // What the system said.
+            Self::Io(why) => why.to_string(),
+        }
+    }
+}
+
+/// What goes wrong with people, as an answer. `Result::map_err(told)`.
+pub fn told(error: sayso_people::Error) -> Error {
+    use sayso_people::Error as E;
+    match error {
+        E::Denied(why) => why.into(),
+        E::NotValid | E::Passkey(_) => Error::Forbidden(words!(host::not_valid)),
+        E::NotFresh => Error::NotFresh,
+        E::TooOften => Error::TooMany(900),
+        E::LastKeeper => Error::refused("role", words!(host::last_keeper)),
+        E::Taken => Error::refused("role", words!(host::taken)),
+        E::Left => Error::Forbidden(words!(host::left)),
+        E::Part(_) => Error::refused("role", words!(host::part)),
+        E::Email => Error::refused("email", words!(host::email)),
+        E::Home(why) => match why.downcast::<StoreError>() {
+            Ok(why) => (*why).into(),
+            Err(other) => Error::internal(other),
+        },
+        E::Database(sqlx) => unreachable_or_failed(sqlx),
+        other => Error::internal(other),
+    }
+}
+
+/// A database that is away for a while is not a fault of ours.
+fn unreachable_or_failed(error: impl std::error::Error + Send + Sync + 'static) -> Error {
+    tracing::error!("The database of people: {error}");
+    Error::Unavailable(words!(host::away))
+}

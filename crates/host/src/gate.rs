@@ -1,0 +1,42 @@
+//! The gate before each room: what its address takes, and whether the account has it.
+
+use crate::asked;
+use crate::fault::told;
+use crate::host::Host;
+use crate::signed::Signed;
+use crate::stories::Stories;
+use crate::way::ToHome;
+use axum::extract::{MatchedPath, Request, State};
+use axum::middleware::Next;
+use axum::response::Response;
+use sayso_web::Error;
+use sayso_web::leave::Leave;
+use sayso_web::told::no_such_page;
+use std::sync::Arc;
+
+/// Middleware on every route of a home: closed unless the table opens it for this account, now.
+///
+/// # Errors
+/// [`Error::NotFound`] for a home that the account has nothing to do with, as for an address that is not there;
+/// [`Error::Forbidden`], [`Error::NotFresh`].
+pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Next) -> Result<Response, Error> {
+    let extensions = request.extensions();
+    let (Some(path), Some(to)) = (extensions.get::<MatchedPath>(), extensions.get::<ToHome>().cloned()) else {
+        return Err(no_such_page().await);
+    };
+    let signed = extensions.get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
+    let Some(any_of) = asked::of(request.method(), path.as_str()) else { return Err(no_such_page().await) };
+    let (now, stories) = (host.now(), Stories(&host.server));
+    let visit = host.people.visit(&signed.session, any_of, to.home, &stories, now).await.map_err(told)?;
+    let leave = Leave {
+        who: visit.who,
+        name: signed.account.name.clone(),
+        known: visit.known,
+        role: visit.leave.role,
+        person: visit.leave.person,
+        fresh: host.people.is_fresh(&signed.session, now),
+        homes: to.homes,
+    };
+    request.extensions_mut().insert(leave);
+    Ok(next.run(request).await)
+}

@@ -1,0 +1,116 @@
+//! What every handler of the server shares.
+
+use crate::config::{HostConfig, Mail};
+use crate::fault::HostError;
+use crate::rooms::Rooms;
+use sayso_model::Moment;
+use sayso_people::mail::{Mail as Letter, MailError, Mailer, Printed, Smtp};
+use sayso_people::{Lifetimes, Passkeys, People};
+use sayso_store::Server;
+use sayso_web::layout::NAME;
+use sayso_web::state::machine_clock;
+use url::Url;
+
+/// A server of many homes.
+#[derive(Debug)]
+pub struct Host {
+    /// The homes' logs.
+    pub server: Server,
+    /// Who may do what.
+    pub people: People,
+    /// Passkeys of this address.
+    pub passkeys: Passkeys,
+    /// The address people open, without a path.
+    pub public_url: Url,
+    /// Whether the caller's address is the last of `X-Forwarded-For`.
+    pub behind_proxy: bool,
+    pub(crate) rooms: Rooms,
+    post: Post,
+    clock: fn() -> Moment,
+}
+
+#[derive(Debug)]
+enum Post {
+    Printed(Printed),
+    Smtp(Box<Smtp>),
+}
+
+/// Connections to the database of people for each sixteen to that of homes.
+const PEOPLE_SHARE: u32 = 2;
+
+impl Host {
+    /// Opens the databases, which several processes may do at once.
+    ///
+    /// # Errors
+    /// [`HostError`] where the public address, the databases or the mail settings do not hold.
+    pub async fn open(config: &HostConfig) -> Result<Self, HostError> {
+        let public_url = config.public_url.clone();
+        let local = public_url.host_str() == Some("localhost");
+        if public_url.scheme() != "https" && !(public_url.scheme() == "http" && local) {
+            return Err(HostError::PublicUrl(public_url.to_string()));
+        }
+        let post = match &config.mail {
+            Mail::Printed => Post::Printed(Printed),
+            Mail::Smtp { url, from } => Post::Smtp(Box::new(Smtp::new(url, from)?)),
+        };
+        let passkeys = Passkeys::new(&public_url, NAME)?;
+        let server = Server::open(&config.database).await?;
+        let connections = (config.database.connections / PEOPLE_SHARE).max(2);
+        let people = People::at(&config.database.address, Lifetimes::default(), connections).await?;
+        Ok(Self {
+            server,
+            people,
+            passkeys,
+            public_url,
+            behind_proxy: config.behind_proxy,
+            rooms: Rooms::default(),
+            post,
+            clock: machine_clock,
+        })
+    }
+
+    /// The same on another clock, for tests.
+    #[must_use]
+    pub fn with_clock(self, clock: fn() -> Moment) -> Self {
+        Self { clock, ..self }
+    }
+
+    /// The time now.
+    #[must_use]
+    pub fn now(&self) -> Moment {
+        (self.clock)()
+    }
+
+    pub(crate) fn clock(&self) -> fn() -> Moment {
+        self.clock
+    }
+
+    /// Whether browsers come over HTTPS, so that cookies may say so.
+    #[must_use]
+    pub fn is_safe(&self) -> bool {
+        self.public_url.scheme() == "https"
+    }
+
+    /// An address of this server, from its path.
+    #[must_use]
+    pub fn link(&self, path: &str) -> String {
+        format!("{}/{path}", self.public_url.as_str().trim_end_matches('/'))
+    }
+
+    /// Hands a mail over.
+    ///
+    /// # Errors
+    /// [`MailError`] where it was not taken.
+    pub async fn send(&self, mail: &Letter) -> Result<(), MailError> {
+        match &self.post {
+            Post::Printed(printed) => printed.send(mail).await,
+            Post::Smtp(smtp) => smtp.send(mail).await,
+        }
+    }
+
+    /// Closes both databases.
+    pub async fn close(&self) {
+        self.server.close().await;
+        self.people.close().await;
+    }
+}

@@ -1,0 +1,68 @@
+//! Who is signed in.
+
+use crate::host::Host;
+use axum::extract::FromRequestParts;
+use axum::http::HeaderMap;
+use axum::http::request::Parts;
+use sayso_people::db::Account;
+use sayso_people::{Secret, Session};
+use sayso_web::Error;
+use sayso_web::page::cookie;
+use sayso_web::reading::LANGUAGE_COOKIE;
+use sayso_wording::Locale;
+use std::sync::Arc;
+
+/// Name of the cookie of a session. Over HTTPS it carries the prefix that keeps other hosts from setting it (RFC 6265bis).
+pub const SESSION_COOKIE: &str = "sayso_session";
+
+fn name(host: &Host) -> String {
+    if host.is_safe() { format!("__Host-{SESSION_COOKIE}") } else { SESSION_COOKIE.to_owned() }
+}
+
+/// The cookie that keeps a session.
+#[must_use]
+pub fn keeping(host: &Host, token: &Secret) -> String {
+    let safe = if host.is_safe() { "; Secure" } else { "" };
+    let most = host.people.lifetimes().session_s.round();
+    format!("{}={}; Path=/; Max-Age={most}; HttpOnly; SameSite=Lax{safe}", name(host), token.reveal())
+}
+
+/// The cookie that ends it.
+#[must_use]
+pub fn ending(host: &Host) -> String {
+    let safe = if host.is_safe() { "; Secure" } else { "" };
+    format!("{}=; Path=/; Max-Age=0; HttpOnly; SameSite=Lax{safe}", name(host))
+}
+
+/// The token that a request carries.
+pub fn token(host: &Host, headers: &HeaderMap) -> Option<Secret> {
+    cookie(headers, &name(host)).map(Secret::typed)
+}
+
+/// A signed-in account.
+#[derive(Clone, Debug)]
+pub struct Signed {
+    /// The browser's session.
+    pub session: Session,
+    /// Whose.
+    pub account: Account,
+}
+
+impl Signed {
+    /// How the person reads: as the device was told, else as the account says.
+    #[must_use]
+    pub fn locale(&self, headers: &HeaderMap) -> Locale {
+        match cookie(headers, LANGUAGE_COOKIE) {
+            Some(_) => sayso_web::reading::locale(headers, None),
+            None => Locale::of(self.account.language),
+        }
+    }
+}
+
+impl FromRequestParts<Arc<Host>> for Signed {
+    type Rejection = Error;
+
+    async fn from_request_parts(parts: &mut Parts, _: &Arc<Host>) -> Result<Self, Error> {
+        parts.extensions.get::<Self>().cloned().ok_or(Error::NotSignedIn)
+    }
+}

@@ -1,0 +1,103 @@
+//! The way from a request to a home's rooms: which of the account's homes is it about?
+
+use crate::fault::told;
+use crate::host::Host;
+use crate::rooms;
+use crate::signed::Signed;
+use crate::stories::Stories;
+use axum::extract::{Request, State};
+use axum::response::{IntoResponse, Redirect, Response};
+use sayso_model::{AnimalId, HomeId};
+use sayso_people::Who;
+use sayso_people::db::Homes as _;
+use sayso_web::Error;
+use sayso_web::page::{HOME_COOKIE, cookie};
+use std::sync::Arc;
+use tower::ServiceExt;
+
+/// The page on which one of several homes is chosen, or that says there is none.
+pub const CHOOSE: &str = "/homes";
+
+/// A request on its way to a home; nothing has been asked for yet.
+#[derive(Clone, Debug)]
+pub struct ToHome {
+    /// Which.
+    pub home: HomeId,
+    /// All that the account can choose from.
+    pub homes: Vec<HomeId>,
+}
+
+/// Hands a request to the rooms of the home it is about. The gate there asks for leave.
+///
+/// # Errors
+/// [`Error::NotSignedIn`]; where the database fails.
+pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result<Response, Error> {
+    let signed = request.extensions().get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
+    let who = host.people.who(signed.account.id).await.map_err(told)?;
+    let homes = homes_of(&host, &who).await?;
+    let chosen = cookie(request.headers(), HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok());
+    let first = chosen.filter(|id| homes.contains(id)).or(homes.first().copied());
+    let Some(first) = first else { return Ok(Redirect::to(CHOOSE).into_response()) };
+    let home = match animal_in(request.uri().path()) {
+        Some(animal) => home_of(&host, animal, first, &homes).await?,
+        None => first,
+    };
+    request.extensions_mut().insert(ToHome { home, homes });
+    Ok(match rooms::of(&host, home).oneshot(request).await {
+        Ok(response) => response,
+        Err(never) => match never {},
+    })
+}
+
+/// The homes an account belongs to, then those that may share something with it.
+///
+/// # Errors
+/// Where the database fails.
+pub async fn homes_of(host: &Host, who: &Who) -> Result<Vec<HomeId>, Error> {
+    let mut homes: Vec<HomeId> = who.memberships.iter().filter_map(|m| m.part.scope().home()).collect();
+    for shared in host.people.may_share_with(who).await.map_err(told)? {
+        if !homes.contains(&shared) {
+            homes.push(shared);
+        }
+    }
+    Ok(homes)
+}
+
+/// The animal that an address is about: `/a/{animal}/…`, `/sheets/{animal}/…`, `/people/animal/{animal}`, `/api/…/{animal}`.
+fn animal_in(path: &str) -> Option<AnimalId> {
+    let mut parts = path.split('/').skip(1);
+    let id = match (parts.next()?, parts.next()?) {
+        ("a" | "sheets", id) => id,
+        ("people", "animal") | ("api", "board" | "evidence" | "listen") => parts.next()?,
+        _ => return None,
+    };
+    id.parse().ok()
+}
+
+/// The home that an animal lives in, of those of the account; the chosen one where none has it.
+async fn home_of(host: &Host, animal: AnimalId, chosen: HomeId, homes: &[HomeId]) -> Result<HomeId, Error> {
+    let stories = Stories(&host.server);
+    for home in std::iter::once(chosen).chain(homes.iter().copied().filter(|id| *id != chosen)) {
+        let story = stories.story(home).await.map_err(|e| told(sayso_people::Error::Home(e)))?;
+        if story.is_some_and(|story| story.animals().contains_key(&animal)) {
+            return Ok(home);
+        }
+    }
+    Ok(chosen)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn addresses_about_an_animal_are_known() {
+        let id = "01890000-0000-7000-8000-000000000001";
+        for path in ["/a/{}/board", "/sheets/{}/progress", "/people/animal/{}", "/api/board/{}", "/api/evidence/{}"] {
+            assert_eq!(animal_in(&path.replace("{}", id)).map(|a| a.to_string()).as_deref(), Some(id), "{path}");
+        }
+        for path in ["/", "/people", "/a", "/sheets/rules", "/people/animal/new", "/api/events", "/log"] {
+            assert_eq!(animal_in(path), None, "{path}");
+        }
+    }
+}

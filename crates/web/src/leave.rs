@@ -1,0 +1,48 @@
+//! What whoever asks may do, on a server of many homes. At home there are no accounts: whoever came in may do all, and no
+//! page carries a leave.
+
+use crate::error::Error;
+use sayso_model::{Event, EventId, HomeId, Label, Moment, PersonId, Story};
+use sayso_people::needs::may_append;
+use sayso_people::{Capability, HomeNow, Role, Who, may::may};
+use sayso_wording::words;
+
+/// What an account may do in a home at the moment of a request. Made by the door for each request, and good for it alone.
+#[derive(Clone, Debug)]
+pub struct Leave {
+    /// The account with its roles.
+    pub who: Who,
+    /// What it is called.
+    pub name: Label,
+    /// The home as far as it decides.
+    pub known: HomeNow,
+    /// By which role it came in.
+    pub role: Role,
+    /// Who the account is in the home's log, if anyone.
+    pub person: Option<PersonId>,
+    /// Whether the person proved who they are in the last minutes.
+    pub fresh: bool,
+    /// Homes it can choose from.
+    pub homes: Vec<HomeId>,
+}
+
+impl Leave {
+    /// Whether it may do this in the home now, but for the freshness of the sign-in: for what a page offers.
+    #[must_use]
+    pub fn may(&self, capability: Capability, now: Moment) -> bool {
+        may(&self.who, capability, self.known.home, Some(&self.known), now).is_ok()
+    }
+
+    /// That it may write an event into the home's log.
+    ///
+    /// # Errors
+    /// [`Error::Forbidden`], [`Error::NotFresh`], [`Error::NotFound`] where the event is another home's.
+    pub fn may_write(&self, event: &Event, story: &Story, now: Moment) -> Result<(), Error> {
+        if event.home != self.known.home {
+            return Err(Error::NotFound(words!(errors::no_such_page)));
+        }
+        let first = |id: EventId| story.ledger().first(id);
+        may_append(&self.who, event, Some(&self.known), first, now, self.fresh)?;
+        Ok(())
+    }
+}
