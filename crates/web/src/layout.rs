@@ -113,6 +113,8 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
             }
         }
     };
+    // On a server: signing out is never further than this.
+    let account = html! { @if page.leave.is_some() { li { a href="/account" { (say!(l, account::title)) } } } };
     document(
         &page.locale,
         title,
@@ -127,7 +129,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                 (animal_switch(page, tab))
                 (who(page))
             }
-            nav.side aria-label=(say!(l, frame::pages)) { ul { (near(&Tab::ALL)) } }
+            nav.side aria-label=(say!(l, frame::pages)) { ul { (near(&Tab::ALL)) (account) } }
             main #main tabindex="-1" {
                 h1 { (title) }
                 (not_understood(page))
@@ -142,7 +144,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                     li {
                         details.more {
                             summary aria-current=[Tab::FAR.contains(&tab).then_some("true")] { (say!(l, frame::more)) }
-                            ul { (near(&Tab::FAR)) }
+                            ul { (near(&Tab::FAR)) (account) }
                         }
                     }
                 }

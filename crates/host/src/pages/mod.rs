@@ -1,10 +1,14 @@
 //! Pages that a notebook at home does not have.
 
+mod account;
+mod join;
+mod sign_in;
+
 use crate::host::Host;
 use axum::Router;
 use std::sync::Arc;
 
 /// All of them.
 pub fn router() -> Router<Arc<Host>> {
-    Router::new()
+    Router::new().merge(sign_in::router()).merge(join::router()).merge(account::router())
 }
