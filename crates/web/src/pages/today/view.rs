@@ -14,6 +14,7 @@ use sayso_advisor::plan::Plan;
 use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
 use sayso_advisor::{Advice, Topic};
+use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::figures::finding;
 use sayso_wording::say;
@@ -98,7 +99,7 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
                     details { summary { (say!(l, today::why, sure = words_of::sure(l, advice.sure))) } (reasons(page, advice)) }
                 }
                 Next::Rest | Next::Answer { .. } => {
-                    p { a.button.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::do_board)) } }
+                    @if page.may(Capability::Record) { p { a.button.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::do_board)) } } }
                 }
             }
         }
@@ -129,7 +130,7 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
                 p.hint data-test="shared-hint" { (say!(l, today::hint_for, words = l.and(&words), hint = words_of::hint(l, name, hint))) }
             }
         }
-        p { a.button.primary.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::start)) } }
+        @if page.may(Capability::Record) { p { a.button.primary.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::start)) } } }
         details {
             summary { (say!(l, today::why_plan)) }
             ul {
@@ -199,7 +200,7 @@ fn line(page: &AnimalPage, w: &WordStep) -> Markup {
                 ul { @for other in &w.also { li { (words_of::act(l, name, &other.act)) (cautions(page, other)) (reasons(page, other)) } } }
             }
             p.quiet { (trend) }
-            p { a.link href=(format!("/a/{}/evidence/{}", page.id, w.word.word)) { (say!(l, today::evidence, word = &w.word.says)) } }
+            @if page.may(Capability::SeeFigures) { p { a.link href=(format!("/a/{}/evidence/{}", page.id, w.word.word)) { (say!(l, today::evidence, word = &w.word.says)) } } }
         }
     }
 }
