@@ -5,17 +5,21 @@
 //! theirs stands in one table with what it takes ([`asked`]); what does not stand there is closed.
 
 pub mod asked;
+mod asker;
 mod config;
 mod door;
 mod events;
 mod fault;
 mod gate;
 mod host;
+mod inside;
 pub mod pages;
+mod qr;
 mod rooms;
 mod serve;
 mod signed;
 mod stories;
+mod sweep;
 mod way;
 
 pub use config::{HostConfig, HostOpened, Mail};
