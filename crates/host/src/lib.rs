@@ -5,21 +5,25 @@
 //! theirs stands in one table with what it takes ([`asked`]); what does not stand there is closed.
 
 pub mod asked;
+mod asker;
 mod config;
 mod door;
 mod events;
 mod fault;
 mod gate;
 mod host;
+mod inside;
 mod json;
 mod mailing;
 pub mod pages;
 mod place;
+mod qr;
 mod reader;
 mod rooms;
 mod serve;
 mod signed;
 mod stories;
+mod sweep;
 mod way;
 
 pub use config::{HostConfig, HostOpened, Mail};
