@@ -9,6 +9,7 @@ use crate::way::ToHome;
 use axum::extract::{MatchedPath, Request, State};
 use axum::middleware::Next;
 use axum::response::Response;
+use sayso_model::HomeId;
 use sayso_people::Allowed;
 use sayso_web::Error;
 use sayso_web::leave::Leave;
@@ -38,7 +39,8 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
 /// As [`guard`].
 pub async fn visit(host: &Host, signed: &Signed, any_of: AnyOf, to: ToHome) -> Result<(Allowed, Leave), Error> {
     let (now, stories) = (host.now(), Stories(&host.server));
-    let visit = host.people.visit(&signed.session, any_of, to.home, &stories, now).await.map_err(told)?;
+    let visit = host.people.visit(&signed.session, any_of, to.home, &stories, now).await;
+    let visit = visit.inspect_err(|error| note(error, signed, to.home)).map_err(told)?;
     let leave = Leave {
         who: visit.who,
         name: signed.account.name.clone(),
@@ -49,4 +51,11 @@ pub async fn visit(host: &Host, signed: &Signed, any_of: AnyOf, to: ToHome) -> R
         homes: to.homes,
     };
     Ok((visit.leave, leave))
+}
+
+/// A refusal stands in the log: who, where, why; nothing of what was asked for.
+fn note(error: &sayso_people::Error, signed: &Signed, home: HomeId) {
+    if let sayso_people::Error::Denied(why) = error {
+        tracing::warn!("Account {} was denied something in home {home}: {why}.", signed.account.id);
+    }
 }
