@@ -1,5 +1,4 @@
 use super::Shown;
-use super::proofs::hex;
 use crate::place::Place;
 use maud::{Markup, html};
 use sayso_model::{Language, Moment};
@@ -41,6 +40,11 @@ pub fn page(shown: &Shown) -> Markup {
             p { a.button href="/" { (say!(l, errors::to_start)) } }
         },
     )
+}
+
+/// A credential's id as it stands on the page.
+pub fn hex(credential: &[u8]) -> String {
+    credential.iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 fn when(shown: &Shown, at: Moment) -> String {
