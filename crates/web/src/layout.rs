@@ -6,6 +6,7 @@ use crate::picture;
 use crate::rich;
 use maud::{DOCTYPE, Markup, html};
 use sayso_model::{AnimalId, Clock, PictureOf};
+use sayso_people::Capability;
 use sayso_wording::{Locale, say};
 
 /// The program's own name, the same in every language.
@@ -47,7 +48,8 @@ impl Tab {
     const NEAR: [Self; 4] = [Self::Today, Self::Board, Self::Words, Self::Evidence];
     /// Those behind "More" on a phone.
     const FAR: [Self; 5] = [Self::Likes, Self::Days, Self::Log, Self::People, Self::Sheets];
-    const ALL: [Self; 9] = [
+    /// All, as they stand in the navigation.
+    pub const ALL: [Self; 9] = [
         Self::Today,
         Self::Board,
         Self::Likes,
@@ -74,6 +76,31 @@ impl Tab {
             Self::Sheets => say!(l, frame::sheets),
             Self::None => NAME.to_owned(),
         }
+    }
+
+    /// Of these any opens it, on a server of many homes.
+    #[must_use]
+    pub const fn opened_by(self) -> &'static [Capability] {
+        match self {
+            Self::Today => &[Capability::SeeToday, Capability::SeeFigures],
+            Self::Board => &[Capability::Record],
+            Self::Likes | Self::Words | Self::Evidence | Self::Days | Self::People => &[Capability::SeeFigures],
+            Self::Log => &[Capability::SeeLog],
+            Self::Sheets => &[Capability::SeeRules, Capability::SeeFigures],
+            Self::None => &[],
+        }
+    }
+
+    /// Whether whoever asks may open it.
+    #[must_use]
+    pub fn is_open(self, page: &Page) -> bool {
+        self.opened_by().iter().any(|capability| page.may(*capability))
+    }
+
+    /// Where one is led who opens the home: the first page that is open; none where there is none.
+    #[must_use]
+    pub fn first(page: &Page) -> Option<Self> {
+        Self::ALL.into_iter().find(|tab| tab.is_open(page))
     }
 
     /// Its address, for one animal where it is about one.
@@ -108,13 +135,11 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
     let animal = page.animal.or_else(|| page.animals().first().map(|l| l.animal));
     let near = |tabs: &[Tab]| {
         html! {
-            @for t in tabs {
+            @for t in tabs.iter().filter(|t| t.is_open(page)) {
                 li { a href=(t.href(animal)) aria-current=[(*t == tab).then_some("page")] { (t.name(l)) } }
             }
         }
     };
-    // On a server: signing out is never further than this.
-    let account = html! { @if page.leave.is_some() { li { a href="/account" { (say!(l, account::title)) } } } };
     document(
         &page.locale,
         title,
@@ -129,7 +154,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                 (animal_switch(page, tab))
                 (who(page))
             }
-            nav.side aria-label=(say!(l, frame::pages)) { ul { (near(&Tab::ALL)) (account) } }
+            nav.side aria-label=(say!(l, frame::pages)) { ul { (near(&Tab::ALL)) (sharing(page)) } }
             main #main tabindex="-1" {
                 h1 { (title) }
                 (not_understood(page))
@@ -137,6 +162,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                 @if !matches!(tab, Tab::Board | Tab::Today) {
                     p.quiet.foot { a href="/glossary" { (say!(l, glossary::title)) } " · " a href="/methods" { (say!(l, frame::methods)) } }
                 }
+                (account(page))
             }
             nav.thumb aria-label=(say!(l, frame::pages)) {
                 ul {
@@ -144,7 +170,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
                     li {
                         details.more {
                             summary aria-current=[Tab::FAR.contains(&tab).then_some("true")] { (say!(l, frame::more)) }
-                            ul { (near(&Tab::FAR)) (account) }
+                            ul { (near(&Tab::FAR)) (sharing(page)) }
                         }
                     }
                 }
@@ -248,7 +274,44 @@ fn animal_switch(page: &Page, tab: Tab) -> Markup {
     }
 }
 
+/// The way to who can see this, on a server of many homes.
+fn sharing(page: &Page) -> Markup {
+    html! {
+        @if page.leave.is_some() && page.may(Capability::SeePeople) {
+            li { a href="/sharing" { (say!(&page.locale, frame::who_sees)) } }
+        }
+    }
+}
+
+/// Below every page on a server of many homes, where it moves nothing: who can see this, the account, the way out.
+fn account(page: &Page) -> Markup {
+    html! {
+        @if let Some(leave) = &page.leave {
+            (doors(&page.locale, leave.name.as_str(), page.may(Capability::SeePeople)))
+        }
+    }
+}
+
+/// The account and the way out, for pages of a server; before them, where it is open, who can see the home.
+#[must_use]
+pub fn doors(l: &Locale, account: &str, sharing: bool) -> Markup {
+    html! {
+        nav.row.after data-test="doors" aria-label=(say!(l, frame::you)) {
+            @if sharing { a.link href="/sharing" data-test="who-sees" { (say!(l, frame::who_sees)) } }
+            a.link href="/account" data-test="account" { (say!(l, frame::account, name = account)) }
+            form method="post" action="/sign-out" { button data-test="sign-out" { (say!(l, frame::sign_out)) } }
+        }
+    }
+}
+
+/// Who writes: chosen on the device, or on a server named by the membership, and then there is no choice.
 fn who(page: &Page) -> Markup {
+    if let Some(leave) = &page.leave
+        && (leave.person.is_some() || !page.may(Capability::RecordForOthers))
+    {
+        let name = page.person_card().map_or_else(|| leave.name.to_string(), |card| card.name.to_string());
+        return html! { a.who href="/account" data-test="who" { (rich!(&page.locale, frame::i_am, name = html! { strong { (name) } })) } };
+    }
     html! {
         a.who href=(format!("/who?back={}", page.path)) data-test="who" {
             @match page.person_card() {

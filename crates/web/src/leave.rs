@@ -2,8 +2,8 @@
 //! page carries a leave.
 
 use crate::error::Error;
-use sayso_model::{Event, EventId, HomeId, Label, Moment, PersonId, Story};
-use sayso_people::needs::may_append;
+use sayso_model::{Body, Event, EventId, HomeId, Label, Moment, PersonId, Story};
+use sayso_people::needs::{may_append, may_be_read_in};
 use sayso_people::{Capability, HomeNow, Role, Who, may::may};
 use sayso_wording::words;
 
@@ -44,5 +44,14 @@ impl Leave {
         let first = |id: EventId| story.ledger().first(id);
         may_append(&self.who, event, Some(&self.known), first, now, self.fresh)?;
         Ok(())
+    }
+}
+
+/// What may come into the log from a file: at home everything, on a server no consent, which opens nothing from there.
+#[must_use]
+pub fn admits(leave: Option<&Leave>) -> fn(&Body) -> bool {
+    match leave {
+        Some(_) => may_be_read_in,
+        None => |_| true,
     }
 }

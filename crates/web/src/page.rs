@@ -11,6 +11,7 @@ use axum::http::request::Parts;
 use sayso_advisor::Case;
 use sayso_model::{AnimalCard, AnimalId, Body, Event, HomeId, Moment, PersonCard, PersonId, Story, Zone};
 use sayso_notebook::{Pen, keep};
+use sayso_people::Capability;
 use sayso_wording::{Locale, words};
 use std::collections::BTreeMap;
 use std::ops::Deref;
@@ -54,6 +55,13 @@ pub struct Page {
 }
 
 impl Page {
+    /// Whether whoever asks may do this here now, but for the freshness of the sign-in: for what a page offers. At home
+    /// everyone may do all.
+    #[must_use]
+    pub fn may(&self, capability: Capability) -> bool {
+        self.leave.as_ref().is_none_or(|leave| leave.may(capability, self.now))
+    }
+
     /// Active animals by name.
     #[must_use]
     pub fn animals(&self) -> Vec<AnimalCard> {

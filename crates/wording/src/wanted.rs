@@ -45,6 +45,7 @@ impl Worded for Wanted {
             Self::Event => words!(wanted::event),
             Self::Json { column } => words!(wanted::json, column = column.to_string()),
             Self::OwnId => words!(wanted::own_id),
+            Self::ByHand => words!(wanted::by_hand),
             Self::SmallerFile { most } => words!(wanted::smaller_file, most = most.to_string()),
             Self::ShorterLine { most } => words!(wanted::shorter_line, most = most.to_string()),
             Self::Utf8 => words!(wanted::utf8),

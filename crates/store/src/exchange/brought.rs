@@ -6,6 +6,7 @@ use crate::error::StoreError;
 use crate::shares::{self, Others, Shares};
 use crate::sqlite::restore::Restored;
 use crate::store::Store;
+use sayso_model::Body;
 use std::fs::File;
 use std::io::Read;
 use std::path::Path;
@@ -97,6 +98,19 @@ impl Store {
     /// # Errors
     /// [`StoreError::BadArchive`], [`StoreError::BadBackup`], [`StoreError::Newer`] and others where it cannot be used.
     pub async fn look_at(&self, file: &Path, kind: FileKind) -> Result<Look, StoreError> {
+        self.look_at_only(file, kind, |_| true).await
+    }
+
+    /// The same where not every event may come in from a file ([`Store::preview_only`]).
+    ///
+    /// # Errors
+    /// As [`Store::look_at`].
+    pub async fn look_at_only(
+        &self,
+        file: &Path,
+        kind: FileKind,
+        admits: fn(&Body) -> bool,
+    ) -> Result<Look, StoreError> {
         let (format, bytes, recordings) = match kind {
             FileKind::Backup => return self.look_at_backup(file).await.map(Look::Backup),
             FileKind::Archive => {
@@ -111,7 +125,7 @@ impl Store {
                 (format, bytes, 0)
             }
         };
-        let preview = self.preview(&bytes, &ImportOptions { format, home: None }).await?;
+        let preview = self.preview_only(&bytes, &ImportOptions { format, home: None }, admits).await?;
         Ok(Look::Events { preview, recordings })
     }
 

@@ -13,7 +13,7 @@ use crate::error::{NotImported, StoreError};
 use crate::shares::{self, Others, Shares};
 use crate::store::Store;
 use crate::written::{Revision, Written};
-use sayso_model::{EventId, HomeId, Moment, Problems, Zone};
+use sayso_model::{Body, EventId, HomeId, Moment, Problems, Zone};
 use serde_json::Value;
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 
@@ -107,6 +107,19 @@ impl Store {
     /// # Errors
     /// [`StoreError`] only where the notebook itself cannot be read.
     pub async fn preview(&self, bytes: &[u8], options: &ImportOptions) -> Result<Preview, StoreError> {
+        self.preview_only(bytes, options, |_| true).await
+    }
+
+    /// The same where not every event may come in from a file: new ones that `admits` does not let in are problems of it.
+    ///
+    /// # Errors
+    /// As [`Store::preview`].
+    pub async fn preview_only(
+        &self,
+        bytes: &[u8],
+        options: &ImportOptions,
+        admits: fn(&Body) -> bool,
+    ) -> Result<Preview, StoreError> {
         let mut preview = Preview::default();
         let text = match rows::text(bytes) {
             Ok(text) => text,
@@ -164,12 +177,17 @@ impl Store {
         if let Err(problem) = rows::read(text, options.format, &mut second) {
             preview.bad(vec![problem]);
         }
-        self.compare(found, &mut preview).await?;
+        self.compare(found, &mut preview, admits).await?;
         Ok(preview)
     }
 
     /// Sorts sound rows into new, known and conflicting.
-    async fn compare(&self, found: Vec<(u64, Resolved)>, preview: &mut Preview) -> Result<(), StoreError> {
+    async fn compare(
+        &self,
+        found: Vec<(u64, Resolved)>,
+        preview: &mut Preview,
+        admits: fn(&Body) -> bool,
+    ) -> Result<(), StoreError> {
         let told = |line: u64, Problems(found): Problems| {
             found.into_iter().map(|p| problem(line, &p.field, "", p.fault)).collect::<Vec<_>>()
         };
@@ -202,6 +220,11 @@ impl Store {
                             // Only what is new has to stand up to today's rules.
                             if let Err(problems) = appended::sound(event, &written) {
                                 preview.bad(told(line, problems));
+                                continue;
+                            }
+                            if !admits(&event.body) {
+                                let kind = event.body.kind().name();
+                                preview.bad(vec![problem(line, "kind", kind, Wanted::ByHand)]);
                                 continue;
                             }
                             let at = event.happened_at;

@@ -140,6 +140,11 @@ pub enum Wanted {
     /// An id that no other event has.
     #[error("an id of its own: another event has this one; to put an event right, add a correction")]
     OwnId,
+    /// Nothing: it is written down by somebody who may, and never read in.
+    #[error(
+        "no consent: what a file says of it opens nothing; a keeper of the home gives and takes it back on the page"
+    )]
+    ByHand,
     /// A smaller file.
     #[error("at most {most} bytes: cut it into several files between two lines")]
     SmallerFile {

@@ -4,13 +4,14 @@ use super::events::body_error;
 use crate::computing::file_turn;
 use crate::download::sent;
 use crate::error::{Error, kind_of};
+use crate::leave::{Leave, admits};
 use crate::reading::Reads;
 use crate::state::AppState;
-use axum::Json;
 use axum::body::Bytes;
 use axum::extract::rejection::{BytesRejection, QueryRejection};
 use axum::extract::{Query, State};
 use axum::response::Response;
+use axum::{Extension, Json};
 use sayso_model::{HomeId, Moment};
 use sayso_store::{Format, ImportOptions, Others, Preview};
 use sayso_wording::errors::homes;
@@ -115,11 +116,12 @@ type Sent = Result<Bytes, BytesRejection>;
 pub async fn preview(
     State(state): State<AppState>,
     Reads(locale): Reads,
+    leave: Option<Extension<Leave>>,
     asked: Asked,
     sent: Sent,
 ) -> Result<Json<PreviewJson>, Error> {
     let _turn = file_turn().await;
-    let (found, _, _) = look(&state, asked, sent).await?;
+    let (found, _, _) = look(&state, leave, asked, sent).await?;
     Ok(Json(PreviewJson {
         rows: found.rows,
         new: found.new,
@@ -156,11 +158,12 @@ pub async fn preview(
 pub async fn commit(
     State(state): State<AppState>,
     Reads(locale): Reads,
+    leave: Option<Extension<Leave>>,
     asked: Asked,
     sent: Sent,
 ) -> Result<Json<ImportedJson>, Error> {
     let _turn = file_turn().await;
-    let (found, skip, others) = look(&state, asked, sent).await?;
+    let (found, skip, others) = look(&state, leave, asked, sent).await?;
     let found = if skip { found.without_bad_rows() } else { found };
     let unwanted = found.others();
     if others == Others::Refuse && !unwanted.is_empty() {
@@ -171,14 +174,20 @@ pub async fn commit(
     Ok(Json(ImportedJson { new: imported.new, duplicates: imported.duplicates }))
 }
 
-async fn look(state: &AppState, asked: Asked, body: Sent) -> Result<(Preview, bool, Others), Error> {
+async fn look(
+    state: &AppState,
+    leave: Option<Extension<Leave>>,
+    asked: Asked,
+    body: Sent,
+) -> Result<(Preview, bool, Others), Error> {
     let Query(options) = asked.map_err(|e| Error::BadRequest(words!(errors::request_broken, why = e.body_text())))?;
     let bytes = body.map_err(|e| body_error(&e, MOST_IMPORT))?;
     let format = match options.format {
         FormatName::Jsonl => Format::JsonLines,
         FormatName::Csv => Format::Csv,
     };
-    let found = state.store.preview(&bytes, &ImportOptions { format, home: options.home }).await?;
+    let (how, admits) = (ImportOptions { format, home: options.home }, admits(leave.as_deref()));
+    let found = state.store.preview_only(&bytes, &how, admits).await?;
     let others = if options.take_in_other_home { Others::TakeIn } else { Others::Refuse };
     Ok((found, options.skip_bad_rows, others))
 }

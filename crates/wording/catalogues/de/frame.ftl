@@ -20,3 +20,7 @@ frame-not-understood = { $count ->
        *[other] { $count } Einträge werden hier
     } nicht verstanden ({ $kinds }): Eine spätere Version dieses Programms hat sie geschrieben. Sie bleiben erhalten, aber keine Seite zeigt oder zählt sie. Aktualisiere dieses Programm.
 frame-methods = Wie gerechnet wird
+frame-who-sees = Wer das sehen kann
+frame-account = { $name }: Konto
+frame-sign-out = Abmelden
+frame-you = Du

@@ -20,3 +20,7 @@ frame-not-understood = { $count ->
        *[other] { $count } events here are
     } not understood ({ $kinds }): a later version of this program wrote them. They are kept, but no page shows or counts them. Update this program.
 frame-methods = How it is computed
+frame-who-sees = Who can see this
+frame-account = { $name }: account
+frame-sign-out = Sign out
+frame-you = You

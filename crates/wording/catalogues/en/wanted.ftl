@@ -54,3 +54,4 @@ wanted-header = a first row with the names of the columns
 wanted-column-once = each column once
 wanted-column = a column such as { $names }, word, by, answer or result.outcome
 wanted-this-column = a column { $name }
+wanted-by-hand = no consent: what a file says of it opens nothing. A keeper of the home gives it, or takes it back, under “Who can see this”

@@ -20,3 +20,7 @@ frame-not-understood = { $count ->
        *[other] { $count } registros de aquí no se entienden
     } ({ $kinds }): los escribió una versión posterior de este programa. Se conservan, pero ninguna página los muestra ni los cuenta. Actualiza este programa.
 frame-methods = Cómo se calcula
+frame-who-sees = Quién puede ver esto
+frame-account = { $name }: cuenta
+frame-sign-out = Cerrar sesión
+frame-you = Tú

@@ -20,3 +20,7 @@ frame-not-understood = { $count ->
        *[other] { $count } entrées ne sont pas comprises ici
     } ({ $kinds }) : une version plus récente de ce programme les a écrites. Elles sont conservées, mais aucune page ne les montre ni ne les compte. Mets ce programme à jour.
 frame-methods = Comment c’est calculé
+frame-who-sees = Qui peut voir ceci
+frame-account = { $name } : compte
+frame-sign-out = Se déconnecter
+frame-you = Toi

@@ -20,3 +20,7 @@ frame-not-understood = { $count ->
        *[other] { $count } registros daqui não são entendidos
     } ({ $kinds }): foram escritos por uma versão posterior deste programa. Ficam guardados, mas nenhuma página os mostra nem conta. Atualize este programa.
 frame-methods = Como se calcula
+frame-who-sees = Quem pode ver isto
+frame-account = { $name }: conta
+frame-sign-out = Sair
+frame-you = Você

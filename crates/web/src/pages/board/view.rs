@@ -2,10 +2,12 @@ use super::mat::Mat;
 use super::now::{Now, RewardNow, WordNow, now};
 use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
+use crate::pages::checks;
 use crate::pages::listen::switch;
 use crate::rich;
 use maud::{Markup, html};
 use sayso_model::{Stage, WordId, facts};
+use sayso_people::Capability;
 use sayso_wording::hazards::other;
 use sayso_wording::{Locale, say};
 
@@ -59,7 +61,8 @@ pub fn view(page: &AnimalPage) -> Markup {
                     (figures(locale))
                     details.fold { summary data-test="fold-microphone" { (say!(locale, board::microphone)) } (switch(page)) }
                     (keys(locale))
-                    p.quiet { (rich!(locale, board::swaps_for, link = html! { a href=(crate::pages::swaps::address(page)) { (say!(locale, board::swaps)) } })) }
+                    @if page.may(Capability::SeeFigures) { p.quiet { (rich!(locale, board::swaps_for, link = html! { a href=(crate::pages::swaps::address(page)) { (say!(locale, board::swaps)) } })) } }
+                    @else { (checks::sheets_for_observers(page)) }
                     (cautions(locale, &now))
                 }
             }

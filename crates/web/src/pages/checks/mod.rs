@@ -8,6 +8,8 @@ mod sheet;
 mod trial;
 mod view;
 
+pub use view::sheets_for_observers;
+
 use crate::error::Error;
 use crate::page::AnimalPage;
 use crate::rich;

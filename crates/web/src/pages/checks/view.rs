@@ -10,6 +10,7 @@ use maud::{Markup, html};
 use sayso_advisor::checks::{Report, report};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{ProbeDesign, ProbePlan, RewardCard};
+use sayso_people::Capability;
 use sayso_wording::checks::{departure, design};
 use sayso_wording::{Locale, Message, say};
 
@@ -24,7 +25,7 @@ pub async fn list(page: AnimalPage) -> Markup {
         html! {
             p { (say!(l, checks::intro, name = name)) }
             @if rest_today(&case) { p.stop { (say!(l, checks::none_today)) } }
-            @else { p { a.button.primary href=(format!("/a/{}/checks/new", page.id)) { (say!(l, checks::plan)) } } }
+            @else if page.may(Capability::Plan) { p { a.button.primary href=(format!("/a/{}/checks/new", page.id)) { (say!(l, checks::plan)) } } }
             section {
                 h2 { (say!(l, checks::so_far)) " " span.quiet { (plans.len()) } }
                 @if plans.is_empty() { p.quiet { (say!(l, checks::none)) } }
@@ -42,6 +43,26 @@ pub async fn list(page: AnimalPage) -> Markup {
             p.quiet { (say!(l, checks::cannot_show)) }
         },
     )
+}
+
+/// The sheets of checks under way, for who scores without seeing what others scored; nothing for others.
+pub fn sheets_for_observers(page: &AnimalPage) -> Markup {
+    let (l, case) = (&page.locale, page.case());
+    let going = |plan: &ProbePlan| report(&case, plan.probe).and_then(Result::ok).is_some_and(|r| !r.finished());
+    let plans: Vec<_> = page.story.of::<ProbePlan>(page.id).rev().filter(|p| going(p.part)).collect();
+    html! {
+        @if page.leave.is_some() && page.may(Capability::SeeOwnScores) && !plans.is_empty() {
+            section data-test="check-sheets" {
+                h2 { (say!(l, checks::title)) }
+                ul.plain { @for p in &plans {
+                    @let to = address(page, p.part.probe);
+                    li.line { strong { (l.date(p.at().day(&page.zone))) }
+                        span.row { a.button href={ (to) "/sheet" } { (say!(l, checks::setters_sheet)) }
+                            a.button href={ (to) "/scorer" } { (say!(l, checks::scorers_sheet)) } } }
+                } }
+            }
+        }
+    }
 }
 
 fn blind(l: &Locale, plan: &ProbePlan) -> String {
@@ -93,7 +114,7 @@ pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
                 @if plan.design == ProbeDesign::PressUnderCovers { (say!(l, checks::buttons_a_trial, choices = plan.choices)) " · " }
                 (blind(l, plan)) }
             p { @for (i, w) in plan.words.iter().enumerate() { @if i > 0 { ", " } strong { (says(&page, *w)) } @if thing(&page, *w) != says(&page, *w) { span.quiet { " (" (thing(&page, *w)) ")" } } } }
-            @if !finished && here {
+            @if !finished && here && page.may(Capability::Record) {
                 @if rest_today(&page.case()) { p.stop { (say!(l, checks::not_today_space)) } }
                 (kindly(l, name))
                 (health(&page))

@@ -8,6 +8,7 @@ use sayso_advisor::Estimate;
 use sayso_advisor::overview::WordRow;
 use sayso_advisor::stages::Standing;
 use sayso_methods::understanding::UnderstandingError;
+use sayso_people::Capability;
 use sayso_wording::evidence::{STEPS, rung, step};
 use sayso_wording::{Message, say};
 
@@ -25,7 +26,7 @@ pub fn overview(page: &AnimalPage, rows: &Result<Vec<WordRow>, UnderstandingErro
         }
         p { a.link href=(format!("/a/{animal}/checks")) { (say!(locale, evidence::checks)) } }
         p { a.link href=(format!("/a/{animal}/designs")) { (say!(locale, evidence::trials)) } }
-        p { a.link href="/agreement" { (say!(locale, evidence::two_people)) } }
+        @if page.may(Capability::SeeLog) { p { a.link href="/agreement" { (say!(locale, evidence::two_people)) } } }
         @if !words.is_empty() { (compared(page, words)) }
     }
 }

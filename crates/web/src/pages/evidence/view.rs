@@ -9,6 +9,7 @@ use sayso_advisor::generalise::Setting;
 use sayso_advisor::stuck::Weighed;
 use sayso_methods::learning::curve::LearningCurve;
 use sayso_model::Day;
+use sayso_people::Capability;
 use sayso_wording::advice::{bearing, because, cause, change};
 use sayso_wording::claims::{by_ladder, of_animal, rivals_of, tests_of};
 use sayso_wording::evidence::{chance, sentence, waited};
@@ -104,7 +105,7 @@ fn claim(page: &AnimalPage, e: &Evidence) -> Markup {
                     p { (say!(locale, evidence::not_ruled_out)) }
                     ul { @for r in &open { li { (say!(locale, evidence::rival, rival = &r.rival, standing = &r.standing)) } } }
                 }
-                p { a.button href=(format!("/a/{}/checks/new?words={}", page.id, claim.word)) data-test="plan-check" { (say!(locale, evidence::plan_check)) } }
+                @if page.may(Capability::Plan) { p { a.button href=(format!("/a/{}/checks/new?words={}", page.id, claim.word)) data-test="plan-check" { (say!(locale, evidence::plan_check)) } } }
                 details {
                     summary { (say!(locale, evidence::behind_it)) }
                     @if tests.is_empty() { p { (say!(locale, evidence::nothing_drawn)) } }

@@ -10,6 +10,7 @@ use crate::computing::file_turn;
 use crate::error::Error;
 use crate::form::Form;
 use crate::layout::{Tab, bare, layout};
+use crate::leave::{Leave, admits};
 use crate::page::Page;
 use crate::reading::locale;
 use crate::state::AppState;
@@ -19,7 +20,7 @@ use axum::http::request::Parts;
 use axum::response::Redirect;
 use axum::routing::{get, post};
 use maud::Markup;
-use sayso_model::Zone;
+use sayso_model::{Body, Zone};
 use sayso_store::{Look, Others};
 use sayso_wording::errors::homes;
 use sayso_wording::{Locale, say, words};
@@ -46,6 +47,7 @@ struct Visitor {
     state: AppState,
     locale: Locale,
     page: Option<Box<Page>>,
+    admits: fn(&Body) -> bool,
 }
 
 impl FromRequestParts<AppState> for Visitor {
@@ -59,6 +61,7 @@ impl FromRequestParts<AppState> for Visitor {
         };
         Ok(Self {
             state: state.clone(),
+            admits: admits(parts.extensions.get::<Leave>()),
             locale: page.as_ref().map_or_else(|| locale(&parts.headers, None), |page| page.locale),
             page,
         })
@@ -81,7 +84,7 @@ impl Visitor {
 }
 
 async fn show(visitor: Visitor) -> Markup {
-    visitor.framed(&say!(&visitor.locale, exchange::title), view::begin(&visitor.locale, visitor.page.is_some()))
+    visitor.framed(&say!(&visitor.locale, exchange::title), view::begin(&visitor.locale, visitor.page.as_deref()))
 }
 
 async fn bring(visitor: Visitor, request: Request) -> Result<Redirect, Error> {
@@ -116,8 +119,8 @@ async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
     if let Some(preview) = upload.shown(at, &zone, &visitor.locale) {
         return framed(preview);
     }
-    let look =
-        upload.look(&visitor.state.store, &visitor.locale).await.inspect_err(|_| visitor.state.brought.remove(id))?;
+    let look = upload.look(&visitor.state.store, &visitor.locale, visitor.admits).await;
+    let look = look.inspect_err(|_| visitor.state.brought.remove(id))?;
     let preview = view::look(&visitor.locale, &upload.name, &address(id), &look, &zone, visitor.page.is_none());
     upload.show(Shown { at, zone, locale: visitor.locale, page: preview.clone() });
     framed(preview)
@@ -145,8 +148,8 @@ async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Dec
     // Who waited finds what the first did.
     let Waits::Upload(_) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
     let store = &visitor.state.store;
-    let look =
-        decided_on(&visitor.locale, upload.look(store, &visitor.locale).await?, &decided, visitor.page.is_none())?;
+    let look = upload.look(store, &visitor.locale, visitor.admits).await?;
+    let look = decided_on(&visitor.locale, look, &decided, visitor.page.is_none())?;
     let others = if decided.take_in_other_home.is_some() { Others::TakeIn } else { Others::Refuse };
     let done = store.take_in(upload.file.path(), look, others).await.map_err(|e| upload.unfit(&visitor.locale, e))?;
     let report = Report { name: upload.name.clone(), done };

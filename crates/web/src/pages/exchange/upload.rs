@@ -7,6 +7,7 @@ use axum::extract::multipart::{Field, MultipartError};
 use axum::extract::{FromRequest, Multipart, Request};
 use axum::http::StatusCode;
 use axum::http::header::CONTENT_LENGTH;
+use sayso_model::Body;
 use sayso_store::{FileKind, Look};
 use sayso_wording::{Locale, Message, say, words};
 
@@ -18,12 +19,12 @@ const MOST_NAME: usize = 80;
 pub const FIELD: &str = "file";
 
 impl Upload {
-    /// What it would bring.
+    /// What it would bring, of what `admits` lets in.
     ///
     /// # Errors
     /// [`Error::Refused`] where the file cannot be used.
-    pub async fn look(&self, store: &Store, l: &Locale) -> Result<Look, Error> {
-        store.look_at(self.file.path(), self.kind).await.map_err(|e| self.unfit(l, e))
+    pub async fn look(&self, store: &Store, l: &Locale, admits: fn(&Body) -> bool) -> Result<Look, Error> {
+        store.look_at_only(self.file.path(), self.kind, admits).await.map_err(|e| self.unfit(l, e))
     }
 
     /// What went wrong, where it is about the file by the name that the person knows it by.

@@ -57,7 +57,9 @@ async fn last(page: Page, headers: HeaderMap) -> Result<Redirect, Error> {
     if let Some(path) = cookie(&headers, LAST_COOKIE)
         && let Some(animal) = animal_of(path)
     {
-        for home in &page.homes {
+        // On a server the others stand in logs of their own.
+        let homes = if page.leave.is_some() { std::slice::from_ref(&page.home) } else { &page.homes[..] };
+        for home in homes {
             let story = page.state.store.story(*home).await?;
             if story.animals().get(&animal).is_some_and(|a| a.active) {
                 return Ok(Redirect::to(path));

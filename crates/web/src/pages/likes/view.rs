@@ -8,6 +8,7 @@ use sayso_advisor::Because;
 use sayso_advisor::likes::{LikesReport, likes};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::RewardId;
+use sayso_people::Capability;
 use sayso_wording::advice::{self, because};
 use sayso_wording::say;
 
@@ -28,7 +29,7 @@ pub fn view(page: &AnimalPage) -> Markup {
             }
             (known(page, &report))
             @if let Some(why @ Because::TestOld { .. }) = &report.retest { p.caution { strong { (say!(l, likes::test_again)) } " " (because(l, name, why)) } }
-            @if !rest {
+            @if !rest && page.may(Capability::Plan) {
                 div.row.even { a.button.primary href=(format!("/a/{}/likes/new", page.id)) { (say!(l, likes::new_test)) } }
                 (next(page, &report))
             }

@@ -7,6 +7,7 @@ use crate::rich;
 use maud::{Markup, html};
 use sayso_advisor::ration::{DayCaution, Ration, ration};
 use sayso_model::{AnimalCard, HouseRule, LifeStage, PersonId, PictureOf, RewardCard, RewardKind};
+use sayso_people::Capability;
 use sayso_wording::ration::{basis, caution, refusal};
 use sayso_wording::say;
 
@@ -21,17 +22,17 @@ pub fn view(page: &Page) -> Markup {
             section {
                 h2 { (say!(l, card::animals)) }
                 div.grid { @for a in page.animals() { (animal(page, &a)) } }
-                p { a.button href="/people/animal/new" { (say!(l, card::add_animal)) } }
+                @if page.may(Capability::ChangeCards) { p { a.button href="/people/animal/new" { (say!(l, card::add_animal)) } } }
             }
             section #people {
                 h2 { (say!(l, card::people)) }
                 ul.plain {
                     @for t in page.people() {
                         li.line { span { strong { (t.name.as_str()) } " " span.quiet { (say!(l, card::role, role = person::role_name(t.role))) } }
-                            a.button href=(format!("/people/person/{}", t.person)) aria-label=(say!(l, card::edit_it, what = &t.name)) { (say!(l, card::edit)) } }
+                            @if page.may(Capability::ChangeCards) { a.button href=(format!("/people/person/{}", t.person)) aria-label=(say!(l, card::edit_it, what = &t.name)) { (say!(l, card::edit)) } } }
                     }
                 }
-                p { a.button href="/people/person/new" { (say!(l, card::add_person)) } }
+                @if page.may(Capability::ChangeCards) { p { a.button href="/people/person/new" { (say!(l, card::add_person)) } } }
             }
             (rewards(page))
             (rules(page))
@@ -41,7 +42,11 @@ pub fn view(page: &Page) -> Markup {
                     dt { (say!(l, card::name)) } dd { @match home { Some(h) => (h.name.as_str()), None => (say!(l, card::not_named)) } }
                     dt { (say!(l, start::zone_field)) } dd { (page.zone.name()) }
                 }
-                p { a.button href="/people/home" { (say!(l, card::edit)) } " " a.button href="/exchange" { (say!(l, card::files)) } " " a.button href="/devices" { (say!(l, card::devices)) } }
+                p.row {
+                    @if page.may(Capability::SettleHome) { a.button href="/people/home" { (say!(l, card::edit)) } }
+                    @if page.may(Capability::Export) || page.may(Capability::Import) { a.button href="/exchange" { (say!(l, card::files)) } }
+                    @if page.leave.is_none() { a.button href="/devices" { (say!(l, card::devices)) } }
+                }
             }
             (put_away(page))
         },
@@ -67,7 +72,7 @@ fn animal(page: &Page, a: &AnimalCard) -> Markup {
                 @if let Some(text) = &a.limits { dt { (say!(l, card::limits)) } dd { (text.as_str()) } }
             }
             (food(page, a, &today))
-            a.button.wide href=(format!("/people/animal/{}", a.animal)) aria-label=(say!(l, card::edit_it, what = &a.name)) { (say!(l, card::edit)) }
+            @if page.may(Capability::ChangeCards) { a.button.wide href=(format!("/people/animal/{}", a.animal)) aria-label=(say!(l, card::edit_it, what = &a.name)) { (say!(l, card::edit)) } }
         }
     }
 }
@@ -114,11 +119,11 @@ fn rewards(page: &Page) -> Markup {
                 @if !of_kind.is_empty() {
                     h3 { (say!(l, ideas::kind, kind = kind.name())) " " span.quiet { (say!(l, card::examples, kind = kind.name())) } }
                     ul.plain { @for r in of_kind { li.line { (one(page, r))
-                        a.button href=(format!("/people/reward/{}", r.reward)) aria-label=(say!(l, card::edit_it, what = &r.name)) { (say!(l, card::edit)) }
+                        @if page.may(Capability::ChangeCards) { a.button href=(format!("/people/reward/{}", r.reward)) aria-label=(say!(l, card::edit_it, what = &r.name)) { (say!(l, card::edit)) } }
                         (for_each_animal(page, r)) } } }
                 }
             }
-            p { a.button href="/people/reward/new" { (say!(l, card::add_want)) } }
+            @if page.may(Capability::ChangeCards) { p { a.button href="/people/reward/new" { (say!(l, card::add_want)) } } }
         }
     }
 }
@@ -155,9 +160,9 @@ fn rules(page: &Page) -> Markup {
             @if all.is_empty() { p { (say!(l, card::rules_none)) } }
             ul.plain { @for r in all { li.line {
                 span { @if let Some(w) = r.word.and_then(|w| words.get(&w)) { strong { (say!(l, words::says, says = &w.says)) } " " } (r.text.as_str()) }
-                a.button href=(format!("/people/rule/{}", r.rule)) aria-label=(say!(l, card::edit_rule, rule = &r.text)) { (say!(l, card::edit)) }
+                @if page.may(Capability::ChangeCards) { a.button href=(format!("/people/rule/{}", r.rule)) aria-label=(say!(l, card::edit_rule, rule = &r.text)) { (say!(l, card::edit)) } }
             } } }
-            p.row { a.button href="/people/rule/new" { (say!(l, card::add_rule)) } a.button href="/sheets/rules" { (say!(l, card::fridge)) } }
+            p.row { @if page.may(Capability::ChangeCards) { a.button href="/people/rule/new" { (say!(l, card::add_rule)) } } a.button href="/sheets/rules" { (say!(l, card::fridge)) } }
         }
     }
 }

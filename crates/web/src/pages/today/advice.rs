@@ -1,5 +1,6 @@
 //! Markup of an advice wherever it stands: what to do, the caution, why, and where to do it.
 
+use crate::layout::Tab;
 use crate::page::AnimalPage;
 use crate::pages::log;
 use crate::rich;
@@ -7,6 +8,7 @@ use maud::{Markup, html};
 use sayso_advisor::advice::Act;
 use sayso_advisor::stuck::Cause;
 use sayso_advisor::{Advice, Reason, Topic};
+use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::say;
 
@@ -57,7 +59,7 @@ pub fn reason(page: &AnimalPage, reason: &Reason) -> Markup {
     let l = &page.locale;
     html! {
         (words_of::because(l, page.card.name.as_str(), &reason.fact))
-        @if let Some(first) = reason.events.first() {
+        @if let Some(first) = reason.events.first().filter(|_| page.may(Capability::SeeLog)) {
             " " a href=(log::address(page.id, *first)) { (say!(l, today::records)) }
         }
     }
@@ -67,6 +69,10 @@ pub fn reason(page: &AnimalPage, reason: &Reason) -> Markup {
 #[must_use]
 pub fn button(page: &AnimalPage, act: &Act, primary: bool) -> Markup {
     let Some((to, says)) = place(page, act) else { return html! {} };
+    let takes = if to == Tab::Board.href(Some(page.id)) { Capability::Record } else { Capability::Plan };
+    if !page.may(takes) {
+        return html! {};
+    }
     html! { p { a.button.wide.primary[primary] href=(to) data-test="do" { (says) } } }
 }
 

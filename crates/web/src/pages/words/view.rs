@@ -7,13 +7,14 @@ use crate::picture;
 use maud::{Markup, html};
 use sayso_advisor::stages::{Standing, standings};
 use sayso_model::{PictureOf, WordCard};
+use sayso_people::Capability;
 use sayso_wording::say;
 use sayso_wording::sounds::likeness as likeness_said;
 use std::collections::BTreeSet;
 
 pub fn view(page: &AnimalPage) -> Markup {
     let (words, l) = (page.story.words_of(page.id), &page.locale);
-    let case = page.case();
+    let (case, changes) = (page.case(), page.may(Capability::ChangeCards));
     let all = standings(&case);
     layout(
         page,
@@ -23,16 +24,16 @@ pub fn view(page: &AnimalPage) -> Markup {
             @if words.is_empty() { (along(page, &page.card, StepName::Words)) p { (say!(l, words::none_yet)) } }
             div.grid { @for w in &words { (word(page, w, all.iter().find(|s| s.word == w.word))) } }
             (alike(page, &words))
-            (first::section(page, !words.is_empty()))
-            p.row { a.button href=(format!("/a/{}/words/new", page.id)) { (say!(l, words::add)) }
-                @if !words.is_empty() { a.button href=(format!("/a/{}/words/record", page.id)) { (say!(l, enrol::all_title)) } a.button href="/sheets/rules" { (say!(l, card::fridge)) } a.button href="/sheets/labels" { (say!(l, words::labels)) } } }
+            @if changes { (first::section(page, !words.is_empty())) }
+            p.row { @if changes { a.button href=(format!("/a/{}/words/new", page.id)) { (say!(l, words::add)) } }
+                @if !words.is_empty() { @if changes { a.button href=(format!("/a/{}/words/record", page.id)) { (say!(l, enrol::all_title)) } } a.button href="/sheets/rules" { (say!(l, card::fridge)) } a.button href="/sheets/labels" { (say!(l, words::labels)) } } }
             section #where {
                 h2 { (say!(l, words::where_they_are)) }
                 @match page.story.board() {
                     Some(board) => (layout_form::drawn(l, &page.story, board)),
                     None => p { (say!(l, words::not_drawn)) }
                 }
-                p { a.button href=(format!("/a/{}/words/board", page.id)) { (say!(l, words::edit_board)) } }
+                @if changes { p { a.button href=(format!("/a/{}/words/board", page.id)) { (say!(l, words::edit_board)) } } }
             }
             (off(page))
         },
