@@ -40,7 +40,6 @@ account-codes-once = Sie werden nur dieses Mal gezeigt. Jeder meldet dich einmal
 account-codes-done = Ich habe sie
 account-sessions = Wo du angemeldet bist
 account-end-others = Überall sonst abmelden
-account-sign-out = Abmelden
 account-roles = Deine Rollen
 account-role = { $role ->
     [keeper] Du verwaltest { $place }

@@ -18,7 +18,7 @@ pub fn page(shown: &Shown) -> Markup {
         html! {
             @if let Some(what) = &shown.wrong { p.caution role="alert" { (what.say(l)) } }
             @if no_way_back { p.caution data-test="no-way-back" { (say!(l, account::no_way_back)) } }
-            form method="post" action="/sign-out" { button data-test="sign-out" { (say!(l, account::sign_out)) } }
+            form method="post" action="/sign-out" { button data-test="sign-out" { (say!(l, frame::sign_out)) } }
             h2 { (say!(l, account::you)) }
             (you(shown))
             h2 { (say!(l, account::passkeys)) }
