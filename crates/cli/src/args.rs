@@ -1,6 +1,7 @@
 //! Every command and flag, in one place; help, completions and manual pages come from here. What each says of itself stands
 //! in the catalogues (`help.ftl`), by its name.
 
+pub mod host;
 mod picture;
 pub mod sheet;
 mod values;
@@ -191,6 +192,7 @@ pub enum Command {
         #[command(flatten)]
         serving: Serving,
     },
+    Host(Box<host::Hosting>),
     Devices {
         #[command(flatten)]
         data: Data,

@@ -52,7 +52,14 @@ macro_rules! said {
         }
     )* };
 }
-said!(sayso_store::StoreError, sayso_web::ServeError, sayso_web::access::PairedError, sayso_paper::PaperError, NotKept);
+said!(
+    sayso_store::StoreError,
+    sayso_host::HostError,
+    sayso_web::ServeError,
+    sayso_web::access::PairedError,
+    sayso_paper::PaperError,
+    NotKept
+);
 
 impl From<std::io::Error> for CliError {
     fn from(why: std::io::Error) -> Self {

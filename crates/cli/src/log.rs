@@ -1,5 +1,6 @@
 //! The log: lines for a person, on standard error or in a file that cannot grow without bound.
 
+use crate::args::host::LogFormat;
 use crate::args::{Level, Logging};
 use crate::error::CliError;
 use sayso_web::state::machine_clock;
@@ -11,6 +12,7 @@ use std::sync::Mutex;
 use tracing::level_filters::LevelFilter;
 use tracing_subscriber::fmt::format::Writer;
 use tracing_subscriber::fmt::time::FormatTime;
+use tracing_subscriber::fmt::writer::BoxMakeWriter;
 
 /// Bytes after which a file is put aside and begun anew; so both together take at most twice this.
 const MOST_BYTES: u64 = 1 << 20;
@@ -19,7 +21,7 @@ const MOST_BYTES: u64 = 1 << 20;
 ///
 /// # Errors
 /// Where the file cannot be opened for writing.
-pub fn begin(asked: &Logging, serving: bool) -> Result<(), CliError> {
+pub fn begin(asked: &Logging, serving: bool, format: LogFormat) -> Result<(), CliError> {
     // Other commands say on standard output what they did.
     let usual = if serving || asked.log_file.is_some() { Level::Info } else { Level::Warn };
     let level = match asked.log_level.unwrap_or(usual) {
@@ -28,14 +30,18 @@ pub fn begin(asked: &Logging, serving: bool) -> Result<(), CliError> {
         Level::Info => LevelFilter::INFO,
         Level::Debug => LevelFilter::DEBUG,
     };
-    let lines = tracing_subscriber::fmt().with_max_level(level).with_ansi(false).with_target(false).with_timer(Clock);
-    match &asked.log_file {
-        None => lines.with_writer(io::stderr).init(),
+    let writer = match &asked.log_file {
+        None => BoxMakeWriter::new(io::stderr),
         Some(path) => {
             let file = Bounded::open(path, MOST_BYTES);
-            let file = file.map_err(|source| CliError::file(path, source))?;
-            lines.with_writer(Mutex::new(file)).init();
+            BoxMakeWriter::new(Mutex::new(file.map_err(|source| CliError::file(path, source))?))
         }
+    };
+    let lines = tracing_subscriber::fmt().with_max_level(level).with_ansi(false).with_target(false).with_timer(Clock);
+    let lines = lines.with_writer(writer);
+    match format {
+        LogFormat::Text => lines.init(),
+        LogFormat::Json => lines.json().flatten_event(true).with_current_span(false).with_span_list(false).init(),
     }
     Ok(())
 }

@@ -11,6 +11,7 @@ mod out;
 mod recorded;
 mod wrong_use;
 
+use args::host::LogFormat;
 use args::{Cli, Command};
 use clap::FromArgMatches;
 use clap::error::ErrorKind;
@@ -38,9 +39,10 @@ fn main() -> ExitCode {
         Err(why) => return other_than_a_command(&ahead, &why),
     };
     let l = cli.language.map_or(ahead, Locale::of);
-    let serving = matches!(cli.command, Command::Serve { .. } | Command::Demo { .. });
+    let serving = matches!(cli.command, Command::Serve { .. } | Command::Demo { .. } | Command::Host(_));
+    let format = if let Command::Host(asked) = &cli.command { asked.log_format } else { LogFormat::default() };
     let in_file = cli.logging.log_file.is_some();
-    let done = log::begin(&cli.logging, serving).and_then(|()| {
+    let done = log::begin(&cli.logging, serving, format).and_then(|()| {
         let runtime = tokio::runtime::Runtime::new()?;
         let done = runtime.block_on(run(&l, cli));
         runtime.shutdown_timeout(LAST_WAIT);
@@ -74,6 +76,7 @@ async fn run(l: &Locale, cli: Cli) -> Result<ExitCode, CliError> {
     match cli.command {
         Command::Demo { data, seed, serving } => commands::serve::demo(l, data, seed, &serving).await?,
         Command::Serve { data, serving } => commands::serve::serve(l, &data.data, &serving).await?,
+        Command::Host(asked) => commands::host::host(l, &asked).await?,
         Command::Devices { data, end, end_all } => commands::devices::devices(l, &data.data, end.as_deref(), end_all)?,
         Command::Today { data, animal } => commands::tell::today(l, &data.data, animal.as_deref()).await?,
         Command::Evidence { data, animal } => commands::tell::evidence(l, &data.data, animal.as_deref()).await?,

@@ -15,6 +15,8 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("ear", &["listen"]),
     ("store", &["model"]),
     ("people", &["model"]),
+    // PostgreSQL for a while.
+    ("cluster", &[]),
     ("advisor", &["model", "methods", "listen"]),
     ("notebook", &["model", "listen", "store"]),
     ("sim", &["model"]),
@@ -26,7 +28,7 @@ const FLOORS: &[(&str, &[&str])] = &[
         "cli",
         &[
             "model", "methods", "listen", "store", "advisor", "notebook", "sim", "wording", "paper", "web", "people",
-            "host",
+            "cluster", "host",
         ],
     ),
     ("lab", &["model", "methods", "listen", "store", "advisor", "notebook", "sim"]),

@@ -69,8 +69,6 @@ pub static TABLE: &[Line] = &[
     ("/a/{animal}/words/card/{word}/picture", NOBODY, CARDS),
     ("/a/{animal}/words/card/{word}/picture/remove", NOBODY, CARDS),
     ("/a/{animal}/words/record", CARDS, NOBODY),
-    ("/a/{animal}/words/cut", NOBODY, CARDS),
-    ("/a/{animal}/words/prove/{word}", NOBODY, CARDS),
     ("/a/{animal}/words/first", NOBODY, CARDS),
     ("/a/{animal}/words/board", FIGURES, CARDS),
     ("/clips/{hash}", BOARD_MEDIA, NOBODY),
@@ -137,11 +135,10 @@ pub static TABLE: &[Line] = &[
 
     ("/exchange", EXPORT, IMPORT),
     ("/exchange/archive.tar", EXPORT, NOBODY),
-    ("/exchange/backup.sayso", EXPORT, NOBODY),
     ("/exchange/{id}", IMPORT, IMPORT),
     ("/exchange/{id}/away", NOBODY, IMPORT),
 
-    ("/api/", ANY, NOBODY),
+    ("/api", ANY, NOBODY),
     ("/api/openapi.json", ANY, NOBODY),
     // Writing events is asked for event by event, before it comes here.
     ("/api/events", LOG, NOBODY),

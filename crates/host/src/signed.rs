@@ -1,5 +1,6 @@
 //! Who is signed in.
 
+use crate::fault::told;
 use crate::host::Host;
 use axum::extract::FromRequestParts;
 use axum::http::HeaderMap;
@@ -32,6 +33,18 @@ pub fn keeping(host: &Host, token: &Secret) -> String {
 pub fn ending(host: &Host) -> String {
     let safe = if host.is_safe() { "; Secure" } else { "" };
     format!("{}=; Path=/; Max-Age=0; HttpOnly; SameSite=Lax{safe}", name(host))
+}
+
+/// The cookie of a session just begun. The one that the browser had before ends: whoever signs in anew does not leave the old one
+/// behind.
+///
+/// # Errors
+/// Where the database fails.
+pub async fn begun(host: &Host, before: Option<&Signed>, token: &Secret) -> Result<String, Error> {
+    if let Some(before) = before {
+        host.people.end_session(before.account.id, before.session.id, host.now()).await.map_err(told)?;
+    }
+    Ok(keeping(host, token))
 }
 
 /// The token that a request carries.

@@ -5,7 +5,7 @@ use crate::host::Host;
 use crate::inside;
 use crate::signed::Signed;
 use crate::stories::Stories;
-use axum::extract::{Request, State};
+use axum::extract::{MatchedPath, Request, State};
 use axum::http::HeaderMap;
 use axum::response::{IntoResponse, Redirect, Response};
 use sayso_model::{AnimalId, HomeId};
@@ -41,6 +41,8 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
         Some(animal) => home_of(&host, animal, first, &homes).await?,
         None => first,
     };
+    // The rooms are a house of their own: an address matched on the way would be put before theirs.
+    request.extensions_mut().remove::<MatchedPath>();
     request.extensions_mut().insert(ToHome { home, homes });
     Ok(match inside::of(&host, home).oneshot(request).await {
         Ok(response) => response,

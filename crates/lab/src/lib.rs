@@ -6,6 +6,7 @@
 mod error;
 pub mod experiments;
 pub mod hearing;
+pub mod host;
 mod light;
 mod report;
 mod work;

@@ -1,8 +1,8 @@
-//! The binary `lab`: experiments by name, and the hearing's scenes, fit and score. Not for users.
+//! The binary `lab`: experiments by name, the hearing's scenes, fit and score, and homes in bulk for a server. Not for users.
 
 use clap::{Args, Command, FromArgMatches, Subcommand};
 use sayso_lab::experiments::{EXPERIMENTS, Order, run};
-use sayso_lab::{LabError, hearing};
+use sayso_lab::{LabError, hearing, host};
 use std::path::PathBuf;
 use std::process::ExitCode;
 
@@ -29,7 +29,9 @@ fn command() -> Command {
         lab.subcommand(Flags::augment_args(Command::new(experiment.name)).about(experiment.asks))
     });
     let hearing = hearing::Cli::augment_subcommands(Command::new("hearing"));
-    lab.subcommand(hearing.about("Scenes, fit and score of the hearing").subcommand_required(true))
+    let lab = lab.subcommand(hearing.about("Scenes, fit and score of the hearing").subcommand_required(true));
+    let host = host::Cli::augment_subcommands(Command::new("host"));
+    lab.subcommand(host.about("What a server of many homes is measured with").subcommand_required(true))
 }
 
 fn main() -> ExitCode {
@@ -40,6 +42,9 @@ fn main() -> ExitCode {
         }
         Some(("hearing", given)) => {
             hearing::Cli::from_arg_matches(given).map_err(|e| e.exit()).and_then(|cli| hearing::run(&cli))
+        }
+        Some(("host", given)) => {
+            host::Cli::from_arg_matches(given).map_err(|e| e.exit()).and_then(|cli| host::run(&cli))
         }
         Some((name, given)) => Flags::from_arg_matches(given).map_err(|e| e.exit()).and_then(|f| experiment(name, f)),
         None => Ok(()),

@@ -23,20 +23,30 @@ pub fn stuck(cause: Cause, seed: u64, end: Moment) -> Simulated {
 pub fn stuck_home(cause: Cause, seed: u64) -> Home {
     let mut c = Chance::new(seed, 11);
     let mut home = plain(&mut c, 42);
-    home.stuck = vec![Stuck { animal: 0, word: STUCK, cause }];
+    hold_up(&mut home, STUCK, cause, &mut c);
+    home
+}
+
+/// Holds up a word of the first learner by that cause and no other. It takes three words or more, shown from the first days,
+/// two people, and two weeks or more.
+pub(crate) fn hold_up(home: &mut Home, word: usize, cause: Cause, c: &mut Chance) {
+    home.stuck = vec![Stuck { animal: 0, word, cause }];
+    // A word it may be taken for.
+    let other = if word == 1 { 0 } else { 1 };
+    let reward = home.words[word].reward;
     let animal = &mut home.animals[0];
     match cause {
-        Cause::RewardNotWanted => animal.likes[STUCK].strength = c.between(-3.0, -2.0),
+        Cause::RewardNotWanted => animal.likes[reward].strength = c.between(-3.0, -2.0),
         Cause::TooLittleShowing => {
             // The word comes late and sessions are few and short.
             animal.plan.hours = vec![18.0];
             animal.plan.kept = 0.3;
             animal.plan.showings = 3;
-            home.words[STUCK].shown_from = 20;
+            home.words[word].shown_from = (home.days / 2).saturating_sub(1);
         }
-        Cause::DelayTooLong => home.words[STUCK].fetch_s = c.between(11.0, 18.0),
+        Cause::DelayTooLong => home.words[word].fetch_s = c.between(11.0, 18.0),
         Cause::DeviceAvoided => {
-            animal.presser.shies_from = vec![(STUCK, c.between(0.9, 0.98))];
+            animal.presser.shies_from = vec![(word, c.between(0.9, 0.98))];
             animal.presser.own_way = 0.85;
         }
         Cause::PlaceOrNoise => {
@@ -44,12 +54,12 @@ pub fn stuck_home(cause: Cause, seed: u64) -> Home {
             animal.plan.hours = vec![8.0, 17.2, 18.6];
             animal.plan.kept = 0.6;
             animal.temper.noise = Some(Noise { from: 16.0, to: 20.0, mood: c.between(2.8, 3.6) });
-            home.words[STUCK].shown_from = 12;
+            home.words[word].shown_from = 12;
         }
         Cause::SoundsAlike => {
-            home.words[1].says = label("ball");
-            home.words[STUCK].says = label("bowl");
-            animal.presser.mixes_up = vec![(1, STUCK, c.between(0.45, 0.6))];
+            home.words[other].says = label("ball");
+            home.words[word].says = label("bowl");
+            animal.presser.mixes_up = vec![(other, word, c.between(0.45, 0.6))];
         }
         Cause::AnsweredDifferently => {
             home.people[1].share = 1.5;
@@ -57,9 +67,8 @@ pub fn stuck_home(cause: Cause, seed: u64) -> Home {
             home.people[1].answers =
                 AnswerHabit { given: 0.15, partly: 0.05, declined: 0.4, alternative: 0.3, missed: 0.1 };
         }
-        Cause::Unwell => animal.temper.unwell_from = Some(32),
+        Cause::Unwell => animal.temper.unwell_from = Some(home.days.saturating_sub(10)),
     }
-    home
 }
 
 /// The same small household without any trouble, for comparison: the same seed draws the same differences.

@@ -64,6 +64,7 @@ export interface Messages {
   "client-board-it-pressed": { name: string | number };
   "client-board-kcal": { n: string | number };
   "client-board-late-which": { n: string | number; name: string | number; word: string | number };
+  "client-board-left-offer": {};
   "client-board-let-it-be": {};
   "client-board-let-rest": { name: string | number };
   "client-board-level-joining": {};
@@ -104,7 +105,10 @@ export interface Messages {
   "client-board-one-sign": {};
   "client-board-only-there": { name: string | number };
   "client-board-or-this": {};
+  "client-board-other-joining": {};
+  "client-board-other-mild": {};
   "client-board-other-step": { list: string | number };
+  "client-board-other-strong": {};
   "client-board-over": {};
   "client-board-over-minutes": { n: string | number };
   "client-board-own-choice": {};
@@ -187,15 +191,16 @@ export interface Messages {
   "client-board-way-point": {};
   "client-board-way-two": {};
   "client-board-way-view": {};
-  "client-board-went-away": {};
   "client-board-what-instead": {};
   "client-board-which-brushed": {};
   "client-board-which-looked": { name: string | number };
   "client-board-which-pressed": { name: string | number };
   "client-board-who": {};
   "client-board-whole-board": {};
+  "client-board-whom-to-ask": {};
   "client-board-whose": { word: string | number };
   "client-board-whose-me": {};
+  "client-board-without-it": {};
   "client-board-word-times": { n: string | number; word: string | number };
   "client-close": {};
   "client-ear-asking": {};

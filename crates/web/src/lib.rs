@@ -13,6 +13,7 @@ mod compressing;
 pub mod computing;
 pub mod connections;
 mod cookie;
+pub mod device;
 pub mod download;
 pub mod error;
 pub mod fields;

@@ -23,7 +23,7 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     request.extensions_mut().insert(reader.clone());
     let of_device = crate::reading::locale(request.headers(), None);
     let json = asks_json(request.headers()) || request.uri().path().starts_with("/api");
-    let asked = format!("{} {}", request.method(), request.uri().path());
+    let asked = format!("{} {}", request.method(), without_secrets(request.uri().path()));
     // What was sent is not sent again by whoever is led back.
     let from = if request.method().is_safe() { request.uri().path().to_owned() } else { "/".to_owned() };
     let mut response = next.run(request).await;
@@ -64,6 +64,12 @@ pub async fn in_words(mut request: Request, next: Next) -> Response {
     answer
 }
 
+/// A path for the log: links of a server hold a secret of 64 characters, and whoever reads the log shall not come in by it.
+fn without_secrets(path: &str) -> String {
+    let told = |part| if str::len(part) < 64 { part } else { "\u{2026}" };
+    path.split('/').map(told).collect::<Vec<_>>().join("/")
+}
+
 fn page(locale: &Locale, status: StatusCode, told: &Told) -> maud::Markup {
     let title = match status {
         StatusCode::NOT_FOUND => say!(locale, errors::title_not_here),
@@ -86,4 +92,18 @@ fn page(locale: &Locale, status: StatusCode, told: &Told) -> maud::Markup {
             p { a.button href="/" { (say!(locale, errors::to_start)) } }
         },
     )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::without_secrets;
+
+    #[test]
+    fn the_log_names_addresses_and_no_secrets() {
+        assert_eq!(without_secrets(&format!("/join/{}", "a1".repeat(32))), "/join/\u{2026}");
+        assert_eq!(
+            without_secrets("/a/01890000-0000-7000-8000-000000000001/board"),
+            "/a/01890000-0000-7000-8000-000000000001/board"
+        );
+    }
 }

@@ -128,6 +128,49 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
     home.page(&format!("/sheets/{}/progress?days=9999", home.animal)).await.says("3 Feb 2026 to 2 Mar 2026");
 }
 
+#[tokio::test]
+async fn the_presses_of_the_words_and_of_those_taught_no_more_sum_to_the_total() {
+    let home = Home::new().await;
+    for says in ["ball", "water"] {
+        home.post(&format!("/a/{}/words/new", home.animal), &[("says", says)]).await.kept();
+    }
+    let story = home.story().await;
+    let first = story.ledger().all().next().unwrap().clone();
+    let words: Vec<_> = story.words_of(home.animal).iter().map(|w| w.word).collect();
+    let press = |word, at: &str| Event {
+        id: EventId(uuid::Uuid::now_v7()),
+        animal: Some(home.animal),
+        happened_at: at.parse().unwrap(),
+        source: Source::Tap,
+        body: Body::Press(sayso_model::Press {
+            word,
+            by: PressedBy::Animal,
+            certainty: sayso_model::Probability::clamped(1.0),
+            accident: sayso_model::Accident::No,
+            place: None,
+            speed: None,
+            stream: None,
+            session: None,
+        }),
+        ..first.clone()
+    };
+    let mut events: Vec<Event> = (10..17).map(|h| press(words[0], &format!("2026-02-20T{h}:00:00Z"))).collect();
+    events.extend((10..13).map(|h| press(words[1], &format!("2026-02-20T{h}:30:00Z"))));
+    // Within the longest period only.
+    events.push(press(words[0], "2026-01-05T10:00:00Z"));
+    home.state.store.append(events).await.unwrap();
+    let sheet = format!("/sheets/{}/progress", home.animal);
+    home.page(&sheet).await.says("Pip’s own presses: 10.").does_not_say("not taught any more");
+    let card = format!("/a/{}/words/card/{}", home.animal, words[1]);
+    home.post(&card, &[("says", "water")]).await.kept();
+    home.page(&sheet).await.says("Pip’s own presses: 10.").says("words not taught any more: 3.");
+    // The table counts in the period that the sheet is about.
+    let page = home.page(&format!("{sheet}?days=84")).await;
+    page.says("Pip’s own presses: 11.").says("words not taught any more: 3.");
+    let (_, row) = page.text.split_once(">ball<").expect("a row of the word");
+    assert!(row.split_once("</tr>").unwrap().0.ends_with(">8</td>"), "{row}");
+}
+
 /// Sentences of a sheet's page: what stands between its tags, without menus and the figures under charts.
 fn sentences(page: &str) -> Vec<String> {
     let article = page.split_once("<article").unwrap().1.split_once("<footer").unwrap().0;

@@ -4,7 +4,7 @@
 mod at_home;
 
 use at_home::Home;
-use sayso_model::{AnimalId, Event, HomeId, Moment};
+use sayso_model::{AnimalId, Event, EventId, HomeId, Moment, Note, Sign, SignLevel, When};
 
 fn noon() -> Moment {
     "2026-03-02T12:00:00Z".parse().unwrap()
@@ -91,6 +91,46 @@ async fn every_advice_on_today_has_one_button_or_is_for_elsewhere() {
         assert_eq!(main.matches("data-test=\"step\"").count(), words.len(), "a step a word");
     }
     assert!(seen > 7, "{seen}");
+}
+
+/// What was noted is named in the open with whom to ask, on the day itself too, and on the Board where hands act.
+#[tokio::test]
+async fn a_growl_is_named_in_the_line_that_it_leads_to() {
+    let home = Home::new().await;
+    let first = home.story().await.ledger().all().next().unwrap().clone();
+    let sign = Sign { sign: Note::new("growl").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
+    let growl = Event {
+        id: EventId(uuid::Uuid::now_v7()),
+        animal: Some(home.animal),
+        happened_at: noon().plus_seconds(-3_600.0),
+        body: sign.into(),
+        ..first
+    };
+    home.state.store.append(vec![growl]).await.unwrap();
+    let page = home.page(&format!("/a/{}/today", home.animal)).await.text;
+    let (_, line) = page.split_once("<section class=\"stop advice\"").expect("a line on welfare");
+    let (open, _) = line.split_once("<details").unwrap();
+    let open = read(open);
+    assert!(open.contains("One growl, snap or bite in 28 days: “growl”, Mon 2 Mar"), "{open}");
+    assert!(open.contains("veterinarian") && open.contains("behaviour professional"), "{open}");
+    // No line says that there was none of something.
+    assert!(!read(&page).contains(" 0 today"), "{}", read(&page));
+}
+
+#[tokio::test]
+async fn words_that_sound_alike_are_told_where_the_next_step_is_chosen() {
+    let home = Home::new().await;
+    for says in ["walk", "talk", "biscuit"] {
+        home.post(&format!("/a/{}/words/new", home.animal), &[("says", says)]).await.kept();
+    }
+    let page = home.page(&format!("/a/{}/today", home.animal)).await.text;
+    let rows: Vec<&str> = page.split("<details class=\"word\"").skip(1).collect();
+    let told = |says: &str, other: &str| {
+        let row = rows.iter().find(|r| r.contains(&format!("<strong>{says}</strong>"))).expect("a row a word");
+        row.contains(&format!("“{says}” sounds much like “{other}”"))
+    };
+    assert!(rows.len() == 3 && told("walk", "talk") && told("talk", "walk"), "{}", read(&page));
+    assert_eq!(page.matches("data-test=\"alike\"").count(), 2, "{}", read(&page));
 }
 
 /// An interval with a count below five beside it, or one that says certainty where there is none.

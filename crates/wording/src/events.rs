@@ -134,10 +134,14 @@ impl Teller<'_> {
         }
     }
 
-    /// Seconds, with the decimal that was noted.
+    /// Seconds that were measured: to one decimal under ten, else whole, so that those one below the other compare.
     fn seconds(&self, s: f64) -> String {
-        let decimals = usize::from(s.fract().abs() > 0.05 && s.fract().abs() < 0.95);
-        say!(self.locale, unit::seconds, value = self.locale.number(s, decimals))
+        say!(self.locale, unit::seconds, value = self.locale.number(s, usize::from(s < 9.95)))
+    }
+
+    /// Seconds that a person set, as they were set.
+    fn set_seconds(&self, s: f64) -> String {
+        say!(self.locale, unit::seconds, value = self.locale.number(s, usize::from(s.fract() != 0.0)))
     }
 
     /// The event's content in a few words.
@@ -288,7 +292,7 @@ impl Teller<'_> {
             word = self.word(i.word),
             way = way,
             call = i.call.map_or_else(|| NONE.to_owned(), |c| c.number.to_string()),
-            wait = self.seconds(i.wait_s.get()),
+            wait = self.set_seconds(i.wait_s.get()),
             result = result
         )
     }

@@ -1,6 +1,7 @@
 //! The advice of the demo, said in every language.
 #![allow(clippy::unwrap_used, missing_docs)]
 
+use sayso_advisor::advice::Because;
 use sayso_advisor::today::{Next, Today, today};
 use sayso_advisor::{Advice, Case};
 use sayso_model::{Language, Moment, Story};
@@ -79,5 +80,19 @@ fn where_a_battery_is_named_so_is_a_child_and_the_emergency() {
         let child = ["child", "niño", "Kind", "enfant", "criança"].iter().any(|w| text.contains(w));
         let at_once = ["emergency department", "urgencias", "Notaufnahme", "urgences", "pronto-socorro"];
         assert!(child && at_once.iter().any(|w| text.contains(w)), "{language:?}: {text}");
+    }
+}
+
+#[test]
+fn of_when_it_was_wanted_only_what_happened_is_told() {
+    let told = |this, other, none| said::because(&Locale::ENGLISH, "Tarn", &Because::WhenWanted { this, other, none });
+    assert_eq!(told(0, 0, 33), "Tarn was invited and wanted the thing 33 times: pressed nothing each time.");
+    assert_eq!(
+        told(1, 0, 9),
+        "Tarn was invited and wanted the thing 10 times: pressed this word once and pressed nothing 9 times."
+    );
+    for language in Language::ALL {
+        let said = said::because(&Locale::of(language), "Tarn", &Because::WhenWanted { this: 0, other: 2, none: 31 });
+        assert!(!said.split(|c: char| !c.is_ascii_digit()).any(|number| number == "0"), "{said}");
     }
 }

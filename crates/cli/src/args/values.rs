@@ -20,6 +20,8 @@ pub enum WrongValue {
     Id,
     /// One of these.
     OneOf(Vec<String>),
+    /// Where browsers find a server.
+    PublicUrl,
     /// A time or a day.
     Time(TimeError),
 }
@@ -32,6 +34,7 @@ impl Message for WrongValue {
             Self::Number => say!(l, usage::number),
             Self::Address => say!(l, usage::address),
             Self::Id => say!(l, usage::id),
+            Self::PublicUrl => say!(l, usage::public_url),
             Self::OneOf(known) => say!(l, usage::one_of, known = known.join(", ")),
             Self::Time(why) => why.say(l),
         }

@@ -5,6 +5,7 @@ pub mod design;
 pub mod devices;
 pub mod enrol;
 pub mod exchange;
+pub mod host;
 pub mod keep;
 pub mod listen;
 mod notebook;

@@ -19,6 +19,8 @@ struct Naming {
     // Endings of describing words.
     describing: &'static [&'static str],
     head_last: bool,
+    // Naming words are nouns, which the language writes with a capital.
+    capital: bool,
 }
 
 const LANGUAGES: [Naming; 5] = [
@@ -107,6 +109,7 @@ const LANGUAGES: [Naming; 5] = [
         links: &["of", "with", "without", "on", "in", "at", "from", "for", "to", "beside", "or", "and"],
         describing: &["ed"],
         head_last: true,
+        capital: false,
     },
     Naming {
         language: Language::De,
@@ -161,6 +164,7 @@ const LANGUAGES: [Naming; 5] = [
         ],
         describing: &[],
         head_last: true,
+        capital: true,
     },
     Naming {
         language: Language::Es,
@@ -196,6 +200,7 @@ const LANGUAGES: [Naming; 5] = [
         links: &["con", "sin", "en", "para", "por", "a", "al", "de", "del", "y", "o", "junto"],
         describing: &[],
         head_last: false,
+        capital: false,
     },
     Naming {
         language: Language::Fr,
@@ -233,6 +238,7 @@ const LANGUAGES: [Naming; 5] = [
         links: &["avec", "sans", "sur", "dans", "pour", "à", "au", "aux", "de", "du", "des", "et", "ou", "près"],
         describing: &[],
         head_last: false,
+        capital: false,
     },
     Naming {
         language: Language::Pt,
@@ -268,6 +274,7 @@ const LANGUAGES: [Naming; 5] = [
         links: &["com", "sem", "em", "no", "na", "para", "por", "de", "do", "da", "dos", "e", "ou", "ao"],
         describing: &[],
         head_last: false,
+        capital: false,
     },
 ];
 
@@ -281,6 +288,7 @@ const LANGUAGES: [Naming; 5] = [
 /// assert_eq!(labels_for("belly rub", Language::En), ["rub", "belly"]);
 /// assert_eq!(labels_for("a piece of cooked chicken, 2 g", Language::En)[0], "chicken");
 /// assert_eq!(labels_for("caricia en la barriga", Language::Es)[0], "caricia");
+/// assert_eq!(labels_for("ein Stück käse", Language::De)[0], "Käse");
 /// ```
 #[must_use]
 pub fn labels_for(name: &str, language: Language) -> Vec<String> {
@@ -314,10 +322,17 @@ pub fn labels_for(name: &str, language: Language) -> Vec<String> {
     // Stable: of words equally short the one that names the thing stays first.
     kept.sort_by_key(|w| syllables(w, language) > MOST_SYLLABLES);
     kept.dedup();
+    let written = |word: &str| if rules.capital { capitalised(word) } else { word.to_owned() };
     if kept.is_empty() {
-        return vec![name.trim().to_lowercase()];
+        return vec![written(&name.trim().to_lowercase())];
     }
-    kept.into_iter().map(str::to_owned).collect()
+    kept.into_iter().map(written).collect()
+}
+
+/// A word with its first letter as a capital.
+fn capitalised(word: &str) -> String {
+    let mut letters = word.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 /// Syllables of a label: its sounds that are vowels, vowels side by side counting once where letter rules tell no
@@ -366,8 +381,10 @@ mod tests {
             assert_eq!(first(name, Language::En), label, "{name}");
         }
         for (name, language, label) in [
-            ("ein Stück Käse", Language::De, "käse"),
-            ("Bauch kraulen", Language::De, "kraulen"),
+            ("ein Stück Käse", Language::De, "Käse"),
+            ("käse", Language::De, "Käse"),
+            ("Ökoknochen", Language::De, "Ökoknochen"),
+            ("Bauch kraulen", Language::De, "Kraulen"),
             ("un trozo de queso", Language::Es, "queso"),
             ("un petit morceau de fromage", Language::Fr, "fromage"),
             ("carinho na barriga", Language::Pt, "carinho"),

@@ -36,7 +36,9 @@ pub fn in_short(case: &Case<'_>, l: &Locale, card: &AnimalCard, all: &Days) -> V
     blocks
 }
 
-pub fn words(l: &Locale, card: &AnimalCard, all: &[Standing]) -> Vec<Block> {
+/// A row a word; its own presses are those of the period, so that with those of words not taught any more they sum to the
+/// total in short.
+pub fn words(l: &Locale, card: &AnimalCard, all: &[Standing], period: &Days) -> Vec<Block> {
     let heading = Block::Heading(say!(l, sheets::words));
     if all.is_empty() {
         return vec![heading, Paragraph::block("", say!(l, sheets::none_taught), Look::Plain)];
@@ -49,6 +51,8 @@ pub fn words(l: &Locale, card: &AnimalCard, all: &[Standing]) -> Vec<Block> {
         say!(l, sheets::when_invited),
         say!(l, sheets::own_presses),
     ];
+    let own = |s: &Standing| -> usize { period.days.iter().filter_map(|d| d.presses.get(&s.word)).sum() };
+    let rest = period.days.iter().map(DayRow::all_presses).sum::<usize>().saturating_sub(all.iter().map(own).sum());
     let row = |s: &Standing| {
         let cells = vec![
             Cell::from(s.says.clone()),
@@ -56,13 +60,14 @@ pub fn words(l: &Locale, card: &AnimalCard, all: &[Standing]) -> Vec<Block> {
             say!(l, sheets::n, n = s.showings).into(),
             l.estimate(&s.delay).into(),
             l.estimate(&s.response).into(),
-            say!(l, sheets::n, n = s.own_presses).into(),
+            say!(l, sheets::n, n = own(s)).into(),
         ];
         Row { word: Some(s.word), cells }
     };
     let table = Table { caption: say!(l, sheets::since), head, rows: all.iter().map(row).collect() };
     let stages = Paragraph::block("", say!(l, sheets::stages, name = &card.name), Look::Quiet);
-    vec![heading, Block::Table(table), stages]
+    let rest = (rest > 0).then(|| Paragraph::block("", say!(l, sheets::presses_rest, presses = rest), Look::Quiet));
+    [heading, Block::Table(table)].into_iter().chain(rest).chain([stages]).collect()
 }
 
 pub fn showings(l: &Locale, all: &Days) -> Option<Chart> {

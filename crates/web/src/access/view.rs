@@ -3,6 +3,7 @@
 use super::Tried;
 use super::session_guard::PAIRED_COOKIE;
 use super::sessions::LONGEST_NAME;
+use crate::device::kind_of;
 use crate::error::Error;
 use crate::form::Form;
 use crate::layout::{bare, bare_with};
@@ -12,7 +13,7 @@ use crate::secure::Peer;
 use crate::state::AppState;
 use axum::Router;
 use axum::extract::{ConnectInfo, State};
-use axum::http::header::{SET_COOKIE, USER_AGENT};
+use axum::http::header::SET_COOKIE;
 use axum::http::{Extensions, HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
@@ -79,21 +80,6 @@ async fn pair(
 async fn forget(State(state): State<AppState>) -> Result<Redirect, Error> {
     state.access.forget_all()?;
     Ok(Redirect::to("/pair"))
-}
-
-/// What kind of device asks, by what its browser says of itself; for people to tell devices apart, nothing more.
-fn kind_of(headers: &HeaderMap) -> &'static str {
-    let says = headers.get(USER_AGENT).and_then(|v| v.to_str().ok()).unwrap_or("");
-    let kinds = [
-        ("iPhone", "iphone"),
-        ("iPad", "ipad"),
-        ("Android", "android"),
-        ("Windows", "windows"),
-        ("Macintosh", "mac"),
-        ("CrOS", "chromebook"),
-        ("Linux", "linux"),
-    ];
-    kinds.iter().find(|(part, _)| says.contains(part)).map_or("other", |(_, name)| name)
 }
 
 fn ask(locale: &Locale, wrong: Option<&Words>, safe: bool) -> Markup {

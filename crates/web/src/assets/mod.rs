@@ -59,6 +59,7 @@ static FILES: &[Asset] = &[
     ("client/invitation.js", JS, include_str!("../client/invitation.js")),
     ("client/inviting.js", JS, include_str!("../client/inviting.js")),
     ("client/kept.js", JS, include_str!("../client/kept.js")),
+    ("client/passkey.js", JS, include_str!("../client/passkey.js")),
     ("client/picture.js", JS, include_str!("../client/picture.js")),
     ("client/pad.js", JS, include_str!("../client/pad.js")),
     ("client/recent.js", JS, include_str!("../client/recent.js")),

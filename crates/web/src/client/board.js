@@ -172,7 +172,7 @@ function drawStop(view) {
   const { name } = pad.now;
   const reason = ENDS[view.stop];
   navigator.vibrate?.([120, 60, 120]);
-  box.replaceChildren(
+  const told = [
     el(
       "p",
       {},
@@ -183,6 +183,7 @@ function drawStop(view) {
       ),
       ` ${say(`client-board-stop-${view.stop}-do`, { name })}`,
     ),
+    view.stop === "strong" && el("p", { "data-test": "whom-to-ask" }, say("client-board-whom-to-ask")),
     el(
       "div",
       { class: "row even" },
@@ -191,7 +192,8 @@ function drawStop(view) {
         button(say("client-board-at-ease", { name }), "stop-carry-on", () => pad.setMemo({ carriedOnAt: Date.now() })),
       view.stop === "left" && button(say("client-board-came-back", { name }), "stop-back", () => showing.joined(pad)),
     ),
-  );
+  ];
+  box.replaceChildren(...told.filter((part) => part !== false));
 }
 
 function drawSwaps() {

@@ -151,7 +151,7 @@ function afterNo(pad, delivery) {
       care(pad, undefined),
       slots({
         ignored: did(say("client-board-let-it-be"), "ignored"),
-        away: did(say("client-board-went-away"), "left"),
+        away: did(say("client-board-without-it"), "left"),
         more: button(say("client-board-pressed-again"), "then-again", () => pressedAgain(pad, delivery)),
       }),
     ],

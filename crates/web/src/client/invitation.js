@@ -230,7 +230,7 @@ function waiting(pad, s) {
         took: button(say("client-board-own-way"), "without-button", () =>
           result(pad, { outcome: "without_button", ...within() }),
         ),
-        away: button(say("client-board-went-away"), "invitation-left", () =>
+        away: button(say("client-board-left-offer"), "invitation-left", () =>
           result(pad, { outcome: "left", ...within() }),
         ),
         more: button(say("client-board-cancel-one"), "invitation-drop", () => drop(pad, s.call)),

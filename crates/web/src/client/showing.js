@@ -126,7 +126,7 @@ export function thenPanel(pad, within = 30_000) {
       slots({
         took: did(say("client-board-took"), "took", "then-took"),
         ignored: did(say("client-board-ignored"), "ignored", "then-ignored"),
-        away: did(say("client-board-went-away"), "left", "then-left"),
+        away: did(say("client-board-without-it"), "left", "then-left"),
         other:
           isFood(reward) &&
           button(
@@ -269,7 +269,7 @@ export function signs(pad) {
         el("h3", {}, say(`client-board-level-${level}`)),
         ...own.map((s) => button(s.said, `sign-${level}`, () => seen(s.sign), { class: `wide sign ${level}` })),
         button(
-          say("client-board-something-else"),
+          say(`client-board-other-${level}`),
           `sign-${level}-other`,
           () => {
             const words = prompt(say("client-board-saw-what"))?.trim();

@@ -85,7 +85,13 @@ export function startPanel(pad, asks) {
             `${say("client-board-no-name")} `,
             el("a", { href: `/who?back=${encodeURIComponent(location.pathname)}` }, say("client-board-who")),
           ),
-        rest && el("p", { class: "caution" }, say("client-board-rest-today")),
+        rest &&
+          el(
+            "p",
+            { class: "caution" },
+            `${say("client-board-rest-today")} `,
+            el("span", { "data-test": "whom-to-ask" }, say("client-board-whom-to-ask")),
+          ),
         !asks &&
           el(
             "p",

@@ -242,3 +242,24 @@ async fn the_log_is_chosen_by_day_kind_word_and_person_and_read_both_ways() {
         page.split("aria-label=\"Edit: ").skip(1).filter_map(|rest| rest.split('"').next()).collect();
     assert_eq!(labels.len(), count(&page), "no two links read the same");
 }
+
+/// Of every entry only the clock stands below the day's heading; seconds of a column have as many decimals.
+#[tokio::test]
+async fn the_log_is_read_day_by_day_and_seconds_compare() {
+    let (web, ids) = (Web::this_machine().await, Ids::new());
+    web.events(&ids.cards()).await;
+    let at = |day: &str, body| {
+        let mut event = ids.event(body);
+        event["happened_at"] = json!(format!("{day}T10:00:00Z"));
+        event
+    };
+    let given = |after: f64| json!({ "kind": "delivery", "word": ids.word, "answer": "given", "delay_s": after });
+    web.events(&[at("2026-02-27", given(1.0)), at("2026-02-27", given(1.3)), at("2026-03-01", given(12.4))]).await;
+    let page = web.get(&format!("/a/{}/log", ids.animal)).await.text;
+    let days: Vec<&str> = page.split("<section class=\"day\"><h2>").skip(1).collect();
+    let named: Vec<&str> = days.iter().filter_map(|d| d.split('<').next()).collect();
+    assert_eq!(named, ["Mon 2 Mar", "Sun 1 Mar", "Fri 27 Feb"], "{page}");
+    assert_eq!(days[2].matches("data-test=\"log-entry\"").count(), 2);
+    assert!(days[2].contains("after 1.0 s") && days[2].contains("after 1.3 s"), "{}", days[2]);
+    assert!(days[1].contains("after 12 s") && days[1].contains("<p class=\"quiet\">11:00:00 · Ann"), "{}", days[1]);
+}

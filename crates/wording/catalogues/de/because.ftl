@@ -1,4 +1,7 @@
-because-strong-signs = Starke Stresszeichen: { $today } heute, { $count } in { $days } Tagen, an { $on } davon. Das letzte: „{ $last }“.
+because-strong-signs = Starke Stresszeichen: { $count } in { $days } Tagen, an { $on } davon{ $today ->
+    [0] { "" }
+   *[other] , { $today } heute
+}. Das letzte: „{ $last }“.
 because-lasting-threat = { $count ->
     [one] Ein Knurren, Schnappen oder Biss in { $days } Tagen: „{ $last }“, { $day }.
    *[other] { $count }-mal Knurren, Schnappen oder Biss in { $days } Tagen. Zuletzt: „{ $last }“, { $day }.
@@ -71,11 +74,28 @@ because-best-unclear = Noch nicht klar; bisher am besten: { $best } ({ $probabil
     [one] eine Wahl
    *[other] { $choices } Wahlen
 }).
-because-when-wanted = Von { $of } Malen, die { $name } eingeladen war und die Sache wollte: dieses Wort { $this ->
-    [0] nie
-    [one] einmal
-   *[other] { $this }-mal
-} gedrückt, ein anderes { $other }-mal, keines { $none }-mal.
+because-when-wanted = { $name } war { $of }-mal eingeladen und wollte die Sache: { $parts }.
+because-wanted-this = drückte dieses Wort { $all ->
+    [yes] jedes Mal
+   *[no] { $times ->
+        [one] einmal
+       *[other] { $times }-mal
+    }
+}
+because-wanted-other = drückte ein anderes Wort { $all ->
+    [yes] jedes Mal
+   *[no] { $times ->
+        [one] einmal
+       *[other] { $times }-mal
+    }
+}
+because-wanted-none = drückte nichts { $all ->
+    [yes] jedes Mal
+   *[no] { $times ->
+        [one] einmal
+       *[other] { $times }-mal
+    }
+}
 because-when-wanted-early = Zu früh, etwas zu sagen: { $name } { $of ->
     [0] war noch nie eingeladen, als die Sache gewollt war
     [one] war einmal eingeladen und wollte die Sache

@@ -4,7 +4,7 @@ ration-growing = Der Bedarf eines wachsenden Tiers ändert sich von Woche zu Woc
 ration-weight-loss = Nach dem Zielgewicht berechnet. Abnehmen braucht einen Plan der Tierarztpraxis; bei Katzen ist zu wenig zu fressen selbst gefährlich.
 ration-typed-in = Eingetippt, von diesem Programm nicht geprüft: Es steht so da, wie die Tierarztpraxis es gab.
 ration-basis-typed-in = eingetippt, wie eine Tierarztpraxis es festgelegt hat
-ration-basis-formula = Ruheenergie 70 × kg^0,75 = { $resting } kcal, mal { $factor } für das Lebensalter ({ $source })
+ration-basis-formula = Ruheenergie (70 mal das Gewicht in kg hoch 0,75) = { $resting } kcal, mal { $factor } für das Lebensalter ({ $source })
 ration-factor-source = { $source ->
     [charts] wie in veröffentlichten tierärztlichen Tabellen, aus zweiter Hand; nur ein Ausgangswert
     [home_dogs] wie in veröffentlichten tierärztlichen Tabellen, aus zweiter Hand; Familienhunde mit Idealgewicht brauchten 1,83 (Divol & Priymenko 2017); nur ein Ausgangswert

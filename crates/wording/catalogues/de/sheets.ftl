@@ -59,13 +59,14 @@ sheets-welfare = Wohlergehen:
 
 sheets-words = Wörter
 sheets-none-taught = Noch wird kein Wort gelehrt.
-sheets-since = von Anfang an; eigene Drücke der letzten 28 Tage
+sheets-since = von Anfang an; eigene Drücke im Zeitraum oben
 sheets-word = Wort
 sheets-stage = Stufe
 sheets-shown = Gezeigt
 sheets-to-giving = Vom Druck zum Geben
 sheets-when-invited = Gedrückt bei Einladung und Wunsch
 sheets-own-presses = Eigene Drücke
+sheets-presses-rest = Eigene Drücke im Zeitraum bei Wörtern, die nicht mehr gelehrt werden: { $presses }.
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Stufen: vorbereiten, zeigen (Menschen drücken und geben), einladen (ein Angebot, eine Pause und die Sache in jedem Fall), sich unterhalten ({ $name } drückt von sich aus). Nicht zu drücken zählt nie als nicht verstehen.

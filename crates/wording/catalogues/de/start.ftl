@@ -1,5 +1,6 @@
 start-title = Wer wohnt hier?
 start-all-stays = Alles lässt sich später ändern. Es bleibt alles auf diesem Gerät.
+start-on-server = Du kannst später alles ändern. Es liegt auf diesem Server. Nur die Menschen deines Zuhauses sehen es, bis du es teilst. Wer die Maschine des Servers betreibt, könnte ihre Platte lesen.
 start-you = Dein Name
 start-you-hint = wie du zu Hause heißt
 start-animal = Name deines Tieres

@@ -8,6 +8,7 @@ today-take-care = { $care } { $what }
 today-change-our-mind = Das würde unsere Meinung ändern:
 today-records = die Einträge
 today-also = Was auch gilt:
+today-alike = „{ $word }“ klingt sehr ähnlich wie { $others }. Ein anderes Wort für eines davon ist leichter zu unterscheiden.
 today-best-time = Beste Zeit bisher: { $from } bis { $to }. Dann mitgemacht: { $joined }.
 today-shown-today = „{ $word }“ wurde heute { $times ->
     [0] noch nicht gezeigt.
@@ -16,8 +17,8 @@ today-shown-today = „{ $word }“ wurde heute { $times ->
 }
 today-words = Wörter
 today-more-words = { $count ->
-    [one] Noch ein Wort
-   *[other] Noch { $count } Wörter
+    [one] Noch ein Wort: { $words }
+   *[other] Noch { $count } Wörter: { $words }
 }
 today-trend = Selbst gedrückt in den letzten acht Wochen: { $counts }
 today-evidence = Was das Drücken von „{ $word }“ sagt

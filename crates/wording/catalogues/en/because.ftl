@@ -1,5 +1,8 @@
 # Because of what. Figures come written, with their interval and count.
-because-strong-signs = Strong signs of stress: { $today } today, { $count } in { $days } days, on { $on } of them. The last: “{ $last }”.
+because-strong-signs = Strong signs of stress: { $count } in { $days } days, on { $on } of them{ $today ->
+    [0] { "" }
+   *[other] , { $today } today
+}. The last: “{ $last }”.
 because-lasting-threat = { $count ->
     [one] One growl, snap or bite in { $days } days: “{ $last }”, { $day }.
    *[other] { $count } growls, snaps or bites in { $days } days. The last: “{ $last }”, { $day }.
@@ -72,11 +75,28 @@ because-best-unclear = Not clear yet; best so far: { $best } ({ $probability } s
     [one] one choice
    *[other] { $choices } choices
 }).
-because-when-wanted = Of { $of } times { $name } was invited and wanted the thing: this word pressed { $this ->
-    [0] never
-    [one] once
-   *[other] { $this } times
-}, another { $other }, none { $none }.
+because-when-wanted = { $name } was invited and wanted the thing { $of } times: { $parts }.
+because-wanted-this = pressed this word { $all ->
+    [yes] each time
+   *[no] { $times ->
+        [one] once
+       *[other] { $times } times
+    }
+}
+because-wanted-other = pressed another word { $all ->
+    [yes] each time
+   *[no] { $times ->
+        [one] once
+       *[other] { $times } times
+    }
+}
+because-wanted-none = pressed nothing { $all ->
+    [yes] each time
+   *[no] { $times ->
+        [one] once
+       *[other] { $times } times
+    }
+}
 because-when-wanted-early = Too early to say: { $name } was { $of ->
     [0] never yet invited when wanting the thing
     [one] invited and wanted the thing once

@@ -4,7 +4,7 @@ ration-growing = A growing animal's need changes from week to week: weigh often,
 ration-weight-loss = Computed on the target weight. Weight loss needs a veterinarian's plan; in cats, eating too little is itself dangerous.
 ration-typed-in = Typed in, not checked by this program: it stands as the veterinarian gave it.
 ration-basis-typed-in = typed in, as a veterinarian set it
-ration-basis-formula = resting energy 70 × kg^0.75 = { $resting } kcal, times { $factor } for the life stage ({ $source })
+ration-basis-formula = resting energy (70 times the weight in kg to the power of 0.75) = { $resting } kcal, times { $factor } for the life stage ({ $source })
 ration-factor-source = { $source ->
     [charts] as in published veterinary charts, secondary; starting point only
     [home_dogs] as in published veterinary charts, secondary; home dogs of ideal weight used 1.83 (Divol & Priymenko 2017); starting point only

@@ -60,13 +60,14 @@ sheets-welfare = Welfare:
 
 sheets-words = Words
 sheets-none-taught = No word is taught yet.
-sheets-since = since the beginning; own presses in the last 28 days
+sheets-since = since the beginning; own presses in the period above
 sheets-word = Word
 sheets-stage = Stage
 sheets-shown = Shown
 sheets-to-giving = Press to giving
 sheets-when-invited = Pressed when invited and wanting it
 sheets-own-presses = Own presses
+sheets-presses-rest = Own presses in the period of words not taught any more: { $presses }.
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Stages: prepare, show (people press and give), invite (an offer, a wait, and the thing in any case), converse ({ $name } presses unasked). Not pressing is never counted as not understanding.

@@ -1,5 +1,6 @@
 start-title = Tell us who lives here
 start-all-stays = You can change everything later. It all stays on this machine.
+start-on-server = You can change everything later. It is kept on this server. Only the people of your home see it until you share it. Whoever runs the server’s machine could read its disk.
 start-you = Your name
 start-you-hint = as you are called at home
 start-animal = Your animal’s name

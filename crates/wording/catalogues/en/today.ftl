@@ -8,6 +8,7 @@ today-take-care = { $care } { $what }
 today-change-our-mind = We’d change our mind if:
 today-records = the records
 today-also = What also holds:
+today-alike = “{ $word }” sounds much like { $others }. A different word for one of them is easier to tell apart.
 today-best-time = Best time so far: { $from } to { $to }. Joined then: { $joined }.
 today-shown-today = “{ $word }” { $times ->
     [0] has not been shown yet today.
@@ -16,8 +17,8 @@ today-shown-today = “{ $word }” { $times ->
 }
 today-words = Words
 today-more-words = { $count ->
-    [one] One more word
-   *[other] { $count } more words
+    [one] One more word: { $words }
+   *[other] { $count } more words: { $words }
 }
 today-trend = Own presses in the last eight weeks: { $counts }
 today-evidence = What presses of “{ $word }” tell

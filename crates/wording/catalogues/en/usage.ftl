@@ -31,4 +31,5 @@ usage-whole = a whole number from { $low } to { $high }
 usage-number = a number such as 4.5
 usage-address = an address such as 192.168.1.20
 usage-id = an id such as 0198a2b4-7c11-7000-8000-000000000001
+usage-public-url = https:// and a name, such as https://sayso.example.org, or http://localhost:7297 while trying
 usage-one-of = one of: { $known }

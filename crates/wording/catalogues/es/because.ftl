@@ -1,4 +1,7 @@
-because-strong-signs = Señales fuertes de estrés: { $today } hoy, { $count } en { $days } días, en { $on } de ellos. La última: «{ $last }».
+because-strong-signs = Señales fuertes de estrés: { $count } en { $days } días, en { $on } de ellos{ $today ->
+    [0] { "" }
+   *[other] , { $today } hoy
+}. La última: «{ $last }».
 because-lasting-threat = { $count ->
     [one] Un gruñido, amago o mordisco en { $days } días: «{ $last }», { $day }.
    *[other] { $count } gruñidos, amagos o mordiscos en { $days } días. El último: «{ $last }», { $day }.
@@ -71,11 +74,28 @@ because-best-unclear = Aún no está claro; lo mejor hasta ahora: { $best } ({ $
     [one] una elección
    *[other] { $choices } elecciones
 }).
-because-when-wanted = De { $of } veces que se invitó a { $name } y quería la cosa: esta palabra { $this ->
-    [0] ninguna vez
-    [one] una vez
-   *[other] { $this } veces
-}, otra { $other }, ninguna { $none }.
+because-when-wanted = Se invitó a { $name } { $of } veces y quería la cosa: { $parts }.
+because-wanted-this = pulsó esta palabra { $all ->
+    [yes] todas las veces
+   *[no] { $times ->
+        [one] una vez
+       *[other] { $times } veces
+    }
+}
+because-wanted-other = pulsó otra palabra { $all ->
+    [yes] todas las veces
+   *[no] { $times ->
+        [one] una vez
+       *[other] { $times } veces
+    }
+}
+because-wanted-none = no pulsó nada { $all ->
+    [yes] todas las veces
+   *[no] { $times ->
+        [one] una vez
+       *[other] { $times } veces
+    }
+}
 because-when-wanted-early = Demasiado pronto para decirlo: { $of ->
     [0] aún no se invitó a { $name } cuando quería la cosa
     [one] se invitó a { $name } y quería la cosa una vez

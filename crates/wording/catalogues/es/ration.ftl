@@ -4,7 +4,7 @@ ration-growing = Lo que necesita un animal que crece cambia de semana en semana:
 ration-weight-loss = Calculado con el peso objetivo. Adelgazar necesita un plan del veterinario; en los gatos, comer demasiado poco es peligroso en sí.
 ration-typed-in = Escrito a mano, no comprobado por este programa: queda como lo dio el veterinario.
 ration-basis-typed-in = escrito a mano, como lo fijó un veterinario
-ration-basis-formula = energía en reposo 70 × kg^0,75 = { $resting } kcal, por { $factor } por la etapa de la vida ({ $source })
+ration-basis-formula = energía en reposo (70 por el peso en kg elevado a 0,75) = { $resting } kcal, por { $factor } por la etapa de la vida ({ $source })
 ration-factor-source = { $source ->
     [charts] como en tablas veterinarias publicadas, secundario; solo punto de partida
     [home_dogs] como en tablas veterinarias publicadas, secundario; perros de familia de peso ideal usaron 1,83 (Divol & Priymenko 2017); solo punto de partida

@@ -59,13 +59,14 @@ sheets-welfare = Bienestar:
 
 sheets-words = Palabras
 sheets-none-taught = Todavía no se enseña ninguna palabra.
-sheets-since = desde el principio; pulsaciones propias de los últimos 28 días
+sheets-since = desde el principio; pulsaciones propias del periodo de arriba
 sheets-word = Palabra
 sheets-stage = Etapa
 sheets-shown = Mostrada
 sheets-to-giving = De pulsar a dar
 sheets-when-invited = Pulsada al invitar y quererlo
 sheets-own-presses = Pulsaciones propias
+sheets-presses-rest = Pulsaciones propias del periodo en palabras que ya no se enseñan: { $presses }.
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Etapas: preparar, mostrar (las personas pulsan y dan), invitar (una oferta, una espera y la cosa en todo caso), conversar ({ $name } pulsa sin que se lo pidan). No pulsar nunca cuenta como no entender.

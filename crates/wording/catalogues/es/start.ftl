@@ -1,5 +1,6 @@
 start-title = Cuéntanos quién vive aquí
 start-all-stays = Todo se puede cambiar después. Todo se queda en este equipo.
+start-on-server = Puedes cambiarlo todo después. Se guarda en este servidor. Solo lo ven las personas de tu hogar hasta que lo compartas. Quien lleva la máquina del servidor podría leer su disco.
 start-you = Tu nombre
 start-you-hint = como te llaman en casa
 start-animal = El nombre de tu animal

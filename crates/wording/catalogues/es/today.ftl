@@ -8,6 +8,7 @@ today-take-care = { $care } { $what }
 today-change-our-mind = Cambiaríamos de opinión si:
 today-records = los registros
 today-also = Lo que también vale:
+today-alike = «{ $word }» suena muy parecida a { $others }. Otra palabra para una de ellas se distingue mejor.
 today-best-time = Mejor hora hasta ahora: de { $from } a { $to }. Participó entonces: { $joined }.
 today-shown-today = «{ $word }» { $times ->
     [0] aún no se ha mostrado hoy.
@@ -16,8 +17,8 @@ today-shown-today = «{ $word }» { $times ->
 }
 today-words = Palabras
 today-more-words = { $count ->
-    [one] Una palabra más
-   *[other] { $count } palabras más
+    [one] Una palabra más: { $words }
+   *[other] { $count } palabras más: { $words }
 }
 today-trend = Pulsaciones propias en las últimas ocho semanas: { $counts }
 today-evidence = Qué dicen las pulsaciones de «{ $word }»

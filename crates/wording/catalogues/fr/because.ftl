@@ -1,4 +1,7 @@
-because-strong-signs = Signes forts de stress : { $today } aujourd’hui, { $count } en { $days } jours, sur { $on } d’entre eux. Le dernier : « { $last } ».
+because-strong-signs = Signes forts de stress : { $count } en { $days } jours, sur { $on } d’entre eux{ $today ->
+    [0] { "" }
+   *[other] , { $today } aujourd’hui
+}. Le dernier : « { $last } ».
 because-lasting-threat = { $count ->
     [1] Un grognement, claquement de dents ou morsure en { $days } jours : « { $last } », { $day }.
    *[other] { $count } grognements, claquements de dents ou morsures en { $days } jours. Dernier : « { $last } », { $day }.
@@ -71,7 +74,28 @@ because-best-unclear = Pas encore clair ; meilleurs jusqu’ici : { $best } (sû
     [1] un choix
    *[other] { $choices } choix
 }).
-because-when-wanted = Sur { $of } fois où { $name } était invité et voulait la chose : ce mot { $this } fois, un autre { $other }, aucun { $none }.
+because-when-wanted = { $name } était { $of } fois invité et voulait la chose : { $parts }.
+because-wanted-this = a appuyé sur ce mot { $all ->
+    [yes] chaque fois
+   *[no] { $times ->
+        [1] une fois
+       *[other] { $times } fois
+    }
+}
+because-wanted-other = a appuyé sur un autre mot { $all ->
+    [yes] chaque fois
+   *[no] { $times ->
+        [1] une fois
+       *[other] { $times } fois
+    }
+}
+because-wanted-none = n’a appuyé sur rien { $all ->
+    [yes] chaque fois
+   *[no] { $times ->
+        [1] une fois
+       *[other] { $times } fois
+    }
+}
 because-when-wanted-early = Trop tôt pour le dire : { $of ->
     [0] { $name } n’a pas encore été invité en voulant la chose
     [1] { $name } était invité et voulait la chose une fois

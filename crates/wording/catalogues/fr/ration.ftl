@@ -4,7 +4,7 @@ ration-growing = Le besoin d’un animal en croissance change de semaine en sema
 ration-weight-loss = Calculé sur le poids visé. Perdre du poids demande le plan d’un vétérinaire ; chez le chat, manger trop peu est en soi dangereux.
 ration-typed-in = Saisi, non vérifié par ce programme : il reste tel que le vétérinaire l’a donné.
 ration-basis-typed-in = saisi, comme un vétérinaire l’a fixé
-ration-basis-formula = énergie au repos 70 × kg^0,75 = { $resting } kcal, fois { $factor } pour l’âge de la vie ({ $source })
+ration-basis-formula = énergie au repos (70 fois le poids en kg à la puissance 0,75) = { $resting } kcal, fois { $factor } pour l’âge de la vie ({ $source })
 ration-factor-source = { $source ->
     [charts] comme dans des tables vétérinaires publiées, secondaire ; simple point de départ
     [home_dogs] comme dans des tables vétérinaires publiées, secondaire ; des chiens de famille au poids idéal utilisaient 1,83 (Divol & Priymenko 2017) ; simple point de départ

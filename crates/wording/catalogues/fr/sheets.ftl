@@ -59,13 +59,14 @@ sheets-welfare = Bien-être :
 
 sheets-words = Mots
 sheets-none-taught = Aucun mot n’est encore enseigné.
-sheets-since = depuis le début ; appuis spontanés des 28 derniers jours
+sheets-since = depuis le début ; appuis spontanés de la période ci-dessus
 sheets-word = Mot
 sheets-stage = Étape
 sheets-shown = Montré
 sheets-to-giving = De l’appui au don
 sheets-when-invited = Appuyé sur invitation et envie
 sheets-own-presses = Appuis spontanés
+sheets-presses-rest = Appuis spontanés de la période sur des mots qui ne sont plus enseignés : { $presses }.
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Étapes : préparer, montrer (les personnes appuient et donnent), inviter (une offre, une attente, et la chose dans tous les cas), converser ({ $name } appuie sans qu’on le demande). Ne pas appuyer ne compte jamais comme ne pas comprendre.

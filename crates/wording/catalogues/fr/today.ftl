@@ -8,6 +8,7 @@ today-take-care = { $care } { $what }
 today-change-our-mind = Nous changerions d’avis si :
 today-records = les notes
 today-also = Ce qui vaut aussi :
+today-alike = « { $word } » ressemble beaucoup à { $others }. Un autre mot pour l’un d’eux se distingue mieux.
 today-best-time = Meilleure heure jusqu’ici : de { $from } à { $to }. Participation alors : { $joined }.
 today-shown-today = « { $word } » { $times ->
     [0] n’a pas encore été montré aujourd’hui.
@@ -16,8 +17,8 @@ today-shown-today = « { $word } » { $times ->
 }
 today-words = Mots
 today-more-words = { $count ->
-    [1] Encore un mot
-   *[other] Encore { $count } mots
+    [1] Encore un mot : { $words }
+   *[other] Encore { $count } mots : { $words }
 }
 today-trend = Appuis de lui-même ces huit dernières semaines : { $counts }
 today-evidence = Ce que disent les appuis sur « { $word } »

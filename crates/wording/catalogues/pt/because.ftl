@@ -1,4 +1,7 @@
-because-strong-signs = Sinais fortes de estresse: { $today } hoje, { $count } em { $days } dias, em { $on } deles. O último: “{ $last }”.
+because-strong-signs = Sinais fortes de estresse: { $count } em { $days } dias, em { $on } deles{ $today ->
+    [0] { "" }
+   *[other] , { $today } hoje
+}. O último: “{ $last }”.
 because-lasting-threat = { $count ->
     [1] Um rosnado, bote ou mordida em { $days } dias: “{ $last }”, { $day }.
    *[other] { $count } rosnados, botes ou mordidas em { $days } dias. O último: “{ $last }”, { $day }.
@@ -71,11 +74,28 @@ because-best-unclear = Ainda não está claro; melhores até agora: { $best } ({
     [1] uma escolha
    *[other] { $choices } escolhas
 }).
-because-when-wanted = De { $of } vezes em que { $name } foi convidado e queria a coisa: esta palavra { $this ->
-    [0] nenhuma vez
-    [1] uma vez
-   *[other] { $this } vezes
-}, outra { $other }, nenhuma { $none }.
+because-when-wanted = { $name } foi convidado { $of } vezes e queria a coisa: { $parts }.
+because-wanted-this = apertou esta palavra { $all ->
+    [yes] todas as vezes
+   *[no] { $times ->
+        [1] uma vez
+       *[other] { $times } vezes
+    }
+}
+because-wanted-other = apertou outra palavra { $all ->
+    [yes] todas as vezes
+   *[no] { $times ->
+        [1] uma vez
+       *[other] { $times } vezes
+    }
+}
+because-wanted-none = não apertou nada { $all ->
+    [yes] todas as vezes
+   *[no] { $times ->
+        [1] uma vez
+       *[other] { $times } vezes
+    }
+}
 because-when-wanted-early = Cedo demais para dizer: { $name } { $of ->
     [0] ainda não recebeu um convite quando queria a coisa
     [1] recebeu um convite e queria a coisa uma vez

@@ -4,7 +4,7 @@ ration-growing = A necessidade de um animal em crescimento muda de semana para s
 ration-weight-loss = Calculado com o peso pretendido. Emagrecer precisa de um plano do veterinário; em gatos, comer pouco demais é por si só perigoso.
 ration-typed-in = Digitado, não verificado por este programa: fica como o veterinário o deu.
 ration-basis-typed-in = digitado, como um veterinário o definiu
-ration-basis-formula = energia em repouso 70 × kg^0,75 = { $resting } kcal, vezes { $factor } pela fase da vida ({ $source })
+ration-basis-formula = energia em repouso (70 vezes o peso em kg elevado a 0,75) = { $resting } kcal, vezes { $factor } pela fase da vida ({ $source })
 ration-factor-source = { $source ->
     [charts] como em tabelas veterinárias publicadas, secundário; só ponto de partida
     [home_dogs] como em tabelas veterinárias publicadas, secundário; cães de família com peso ideal usaram 1,83 (Divol & Priymenko 2017); só ponto de partida

@@ -59,13 +59,14 @@ sheets-welfare = Bem-estar:
 
 sheets-words = Palavras
 sheets-none-taught = Ainda não se ensina nenhuma palavra.
-sheets-since = desde o início; apertos próprios dos últimos 28 dias
+sheets-since = desde o início; apertos próprios do período acima
 sheets-word = Palavra
 sheets-stage = Etapa
 sheets-shown = Mostrada
 sheets-to-giving = Do aperto à entrega
 sheets-when-invited = Apertada ao convidar e querendo
 sheets-own-presses = Apertos próprios
+sheets-presses-rest = Apertos próprios do período em palavras que já não se ensinam: { $presses }.
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Etapas: preparar, mostrar (as pessoas apertam e dão), convidar (uma oferta, uma espera e a coisa de qualquer forma), conversar ({ $name } aperta sem ninguém pedir). Não apertar nunca conta como não entender.

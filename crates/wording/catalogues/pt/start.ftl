@@ -1,5 +1,6 @@
 start-title = Conte quem mora aqui
 start-all-stays = Você pode mudar tudo depois. Tudo fica nesta máquina.
+start-on-server = Você pode mudar tudo depois. Fica guardado neste servidor. Só as pessoas da sua casa veem, até você compartilhar. Quem cuida da máquina do servidor poderia ler o disco dela.
 start-you = Seu nome
 start-you-hint = como chamam você em casa
 start-animal = O nome do seu animal

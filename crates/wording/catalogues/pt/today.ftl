@@ -8,6 +8,7 @@ today-take-care = { $care } { $what }
 today-change-our-mind = Mudaríamos de opinião se:
 today-records = os registros
 today-also = O que também vale:
+today-alike = “{ $word }” soa muito parecida com { $others }. Outra palavra para uma delas se distingue melhor.
 today-best-time = Melhor hora até agora: das { $from } às { $to }. Participou então: { $joined }.
 today-shown-today = “{ $word }” { $times ->
     [0] ainda não foi mostrada hoje.
@@ -16,8 +17,8 @@ today-shown-today = “{ $word }” { $times ->
 }
 today-words = Palavras
 today-more-words = { $count ->
-    [1] Mais uma palavra
-   *[other] Mais { $count } palavras
+    [1] Mais uma palavra: { $words }
+   *[other] Mais { $count } palavras: { $words }
 }
 today-trend = Apertos próprios nas últimas oito semanas: { $counts }
 today-evidence = O que dizem os apertos de “{ $word }”

@@ -74,7 +74,18 @@ pub fn because(l: &Locale, name: &str, fact: &Because) -> String {
             if of < TOO_EARLY {
                 return say!(l, because::when_wanted_early, name = name, of = of);
             }
-            say!(l, because::when_wanted, name = name, of = of, this = *this, other = *other, none = *none)
+            let all = |times: usize| if times == of { "yes" } else { "no" };
+            let mut parts = Vec::new();
+            if *this > 0 {
+                parts.push(say!(l, because::wanted_this, times = *this, all = all(*this)));
+            }
+            if *other > 0 {
+                parts.push(say!(l, because::wanted_other, times = *other, all = all(*other)));
+            }
+            if *none > 0 {
+                parts.push(say!(l, because::wanted_none, times = *none, all = all(*none)));
+            }
+            say!(l, because::when_wanted, name = name, of = of, parts = l.and(&parts))
         }
         Because::Contradiction { why } => say!(l, because::contradiction, why = why),
         Because::NeverChecked { words } => say!(l, because::never_checked, words = *words),

@@ -84,7 +84,7 @@ impl Visitor {
 }
 
 async fn show(visitor: Visitor) -> Markup {
-    visitor.framed(&say!(&visitor.locale, exchange::title), view::begin(&visitor.locale, visitor.page.is_some()))
+    visitor.framed(&say!(&visitor.locale, exchange::title), view::begin(&visitor.locale, visitor.page.as_deref()))
 }
 
 async fn bring(visitor: Visitor, request: Request) -> Result<Redirect, Error> {

@@ -1,5 +1,6 @@
 use super::upload::{FIELD, MOST_UPLOAD};
 use crate::home_label::tail;
+use crate::page::Page;
 use crate::rich;
 use maud::{Markup, html};
 use sayso_model::Zone;
@@ -11,7 +12,10 @@ use sayso_wording::{Locale, say};
 const MOST_SHOWN: usize = 40;
 
 /// The first page: bring a file, or take everything out.
-pub fn begin(l: &Locale, has_home: bool) -> Markup {
+pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
+    let has_home = page.is_some();
+    // A backup is of a whole database, which a home on a server is a part of.
+    let in_a_folder = page.is_some_and(|page| page.leave.is_none());
     html! {
         section #in {
             h2 { (say!(l, exchange::bring)) }
@@ -31,8 +35,8 @@ pub fn begin(l: &Locale, has_home: bool) -> Markup {
                 h2 { (say!(l, exchange::out)) }
                 p { (say!(l, exchange::out_intro)) }
                 ul.plain {
-                    li.line { span { strong { (say!(l, exchange::backup)) } span.hint { (say!(l, exchange::backup_hint)) } }
-                        a.button href="/exchange/backup.sayso" download { (say!(l, exchange::backup_save)) } }
+                    @if in_a_folder { li.line { span { strong { (say!(l, exchange::backup)) } span.hint { (say!(l, exchange::backup_hint)) } }
+                        a.button href="/exchange/backup.sayso" download { (say!(l, exchange::backup_save)) } } }
                     li.line { span { strong { (say!(l, exchange::archive)) } span.hint { (say!(l, exchange::archive_hint)) } }
                         a.button href="/exchange/archive.tar" download { (say!(l, exchange::archive_save)) } }
                     li.line { span { strong { (say!(l, exchange::table)) } span.hint { (say!(l, exchange::table_hint)) } }

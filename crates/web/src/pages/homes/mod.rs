@@ -42,6 +42,11 @@ async fn choose(page: Page, Form(chosen): Form<Chosen>) -> Result<Response, Erro
     }
     let story = page.state.store.story(chosen.home).await?;
     let first = story.animals().into_values().find(|l| l.active).map(|l| l.animal);
-    let cookie = format!("{HOME_COOKIE}={}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict", chosen.home);
-    Ok(([(SET_COOKIE, cookie)], Redirect::to(&Tab::Today.href(first))).into_response())
+    Ok(([(SET_COOKIE, remembering(chosen.home))], Redirect::to(&Tab::Today.href(first))).into_response())
+}
+
+/// The cookie that keeps which home this device is about, for a year.
+#[must_use]
+pub fn remembering(home: HomeId) -> String {
+    format!("{HOME_COOKIE}={home}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict")
 }

@@ -10,7 +10,7 @@ use crate::layout::{Tab, layout};
 use crate::page::AnimalPage;
 use crate::typed::Typed;
 use maud::{Markup, html};
-use sayso_model::{Accident, Answer, Body, Event, EventId, PressedBy, SignLevel, Then};
+use sayso_model::{Accident, Answer, Body, Day, Event, EventId, PressedBy, SignLevel, Then};
 use sayso_wording::events::{self, Teller};
 use sayso_wording::say;
 
@@ -45,7 +45,12 @@ pub fn view(page: &AnimalPage, filter: &Filter, part: &Part<'_>) -> Markup {
             @if part.events.is_empty() {
                 p { @if filter.any() { (say!(locale, log::nothing_such)) } @else { (say!(locale, log::nothing)) } }
             }
-            ol.log { @for e in &part.events { (entry(page, e, part.shown == Some(e.id))) } }
+            @for of_day in part.events.chunk_by(|a, b| day_of(page, a) == day_of(page, b)) {
+                section.day {
+                    h2 { (page.locale.day_near(day_of(page, of_day[0]), page.now.day(&page.zone))) }
+                    ol.log { @for e in of_day { (entry(page, e, part.shown == Some(e.id))) } }
+                }
+            }
             (pages(page, filter, part))
         },
     )
@@ -109,13 +114,25 @@ fn pages(page: &AnimalPage, filter: &Filter, part: &Part<'_>) -> Markup {
     }
 }
 
+/// The day an event is listed under: that of its first record, as the order is.
+fn day_of(page: &AnimalPage, first: &Event) -> Day {
+    first.happened_at.day(&page.zone)
+}
+
 fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
     let (locale, story) = (&page.locale, &page.story);
     let now = story.ledger().standing(first.id);
     let now = now.as_deref();
     let changed = now.is_some_and(|n| n.body != first.body || n.happened_at != first.happened_at);
     let what = told(page, &now.unwrap_or(first).body);
-    let at = when(page, now.unwrap_or(first).happened_at);
+    let at = now.unwrap_or(first).happened_at;
+    // Below the heading of its day the clock is enough.
+    let clock = if at.day(&page.zone) == day_of(page, first) {
+        page.locale.time_seconds(at, &page.zone)
+    } else {
+        when(page, at)
+    };
+    let at = when(page, at);
     let twice = if story.same_press(first.id).is_some() { "yes" } else { "no" };
     html! {
         li #(format!("e{}", first.id)) aria-current=[shown.then_some("true")] data-test="log-entry" data-state=(if now.is_none() { "withdrawn" } else if changed { "corrected" } else { "standing" }) {
@@ -125,7 +142,7 @@ fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
                 @if changed {
                     p.quiet { (say!(locale, log::edited, what = told(page, &first.body), when = when(page, first.happened_at))) }
                 }
-                p.quiet { (say!(locale, log::noted, when = &at, who = who(page, first), how = how(first.source), twice = twice)) }
+                p.quiet { (say!(locale, log::noted, when = clock, who = who(page, first), how = how(first.source), twice = twice)) }
             }
             // Each by its own name, so that a list of links and buttons can be told apart.
             div.row.noprint {

@@ -3,14 +3,15 @@
 mod view;
 
 use crate::error::Error;
+use crate::leave::Leave;
 use crate::reading::Reads;
 use crate::state::AppState;
 use crate::typed::{Typed, again};
-use axum::Router;
 use axum::extract::State;
 use axum::http::header::SET_COOKIE;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::get;
+use axum::{Extension, Router};
 use sayso_model::{
     AnimalCard, AnimalId, Body, Event, EventId, HomeCard, HomeId, Label, PersonCard, PersonId, Role, Source, Species,
     Zone,
@@ -25,11 +26,16 @@ pub fn router() -> Router<AppState> {
     Router::new().route("/start", get(show).post(begin))
 }
 
-async fn show(State(state): State<AppState>, Reads(locale): Reads) -> Result<Response, Error> {
-    Ok(match has_begun(&state).await? {
-        true => Redirect::to("/").into_response(),
-        false => view::view(&locale, &Typed::default().with("species", "dog")).into_response(),
-    })
+/// On a server, who is signed in and sets the home up.
+type Keeper = Option<Extension<Leave>>;
+
+async fn show(State(state): State<AppState>, keeper: Keeper, Reads(locale): Reads) -> Result<Response, Error> {
+    if has_begun(&state).await? {
+        return Ok(Redirect::to("/").into_response());
+    }
+    let name = keeper.as_ref().map(|Extension(leave)| leave.name.as_str());
+    let typed = Typed::default().with_some("you", name).with("species", "dog");
+    Ok(view::view(&locale, &typed, keeper.is_some()).into_response())
 }
 
 /// Whether anything is written in the notebook. On a server its home has an id before that.
@@ -40,12 +46,19 @@ async fn has_begun(state: &AppState) -> Result<bool, Error> {
     })
 }
 
-async fn begin(State(state): State<AppState>, Reads(locale): Reads, typed: Typed) -> Result<Response, Error> {
+async fn begin(
+    State(state): State<AppState>,
+    keeper: Keeper,
+    Reads(locale): Reads,
+    typed: Typed,
+) -> Result<Response, Error> {
     if has_begun(&state).await? {
         return Ok(Redirect::to("/").into_response());
     }
     let mut typed = typed.only(&FIELDS)?;
-    let Some(begun) = read(&locale, &mut typed) else { return Ok(again(view::view(&locale, &typed))) };
+    let Some(begun) = read(&locale, &mut typed) else {
+        return Ok(again(view::view(&locale, &typed, keeper.is_some())));
+    };
     let home = state.store.home().await?.unwrap_or_else(|| HomeId(Uuid::now_v7()));
     let (person, animal) = (PersonId(Uuid::now_v7()), AnimalId(Uuid::now_v7()));
     let mut bodies: Vec<(Option<AnimalId>, Body)> = vec![

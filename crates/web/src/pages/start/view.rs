@@ -6,7 +6,8 @@ use maud::{Markup, html};
 use sayso_model::{Species, Zone};
 use sayso_wording::{Locale, say};
 
-pub fn view(l: &Locale, typed: &Typed) -> Markup {
+/// `on_server` tells where it is kept.
+pub fn view(l: &Locale, typed: &Typed, on_server: bool) -> Markup {
     let species: Vec<_> =
         Species::ALL.iter().map(|s| (s.name().to_owned(), say!(l, start::species_name, species = s.name()))).collect();
     // Shut, unless the browser could not guess.
@@ -16,7 +17,7 @@ pub fn view(l: &Locale, typed: &Typed) -> Markup {
         &say!(l, start::title),
         &["client/zone.js"],
         html! {
-            p { (say!(l, start::all_stays)) }
+            p { (if on_server { say!(l, start::on_server) } else { say!(l, start::all_stays) }) }
             (summary(typed))
             form method="post" action="/start" .stack {
                 (line(typed, "you", &say!(l, start::you), &say!(l, start::you_hint), true))

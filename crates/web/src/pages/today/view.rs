@@ -6,6 +6,7 @@ use crate::chart::spark;
 use crate::page::AnimalPage;
 use crate::pages::log;
 use crate::pages::people::steps::steps as set_up;
+use crate::pages::words::too_alike;
 use maud::{Markup, html};
 use sayso_advisor::advice::{Act, Because, Reason};
 use sayso_advisor::hint::Hint;
@@ -18,10 +19,13 @@ use sayso_wording::advice as words_of;
 use sayso_wording::figures::finding;
 use sayso_wording::say;
 
-/// Words with a line of their own; more are folded, those that do not get on first.
-const LINES: usize = 5;
-/// Lines that make room for each thing about welfare, so that the page stays at a screen and a half.
-const LINES_FOR_WELFARE: usize = 4;
+/// Words with a line of their own; what does not fit a screen and a half is folded, and named. Those that do not get on
+/// come first.
+const LINES: usize = 7;
+/// Lines that make room for each thing about welfare.
+const LINES_FOR_WELFARE: usize = 5;
+/// Lines that find room where no session is planned.
+const LINES_FOR_PLAN: usize = 3;
 /// Facts told of what went well.
 const GOOD: usize = 2;
 /// Words that keep a line whatever else there is.
@@ -62,12 +66,8 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
 fn welfare(page: &AnimalPage, a: &Advice) -> Markup {
     let (l, name) = (&page.locale, page.card.name.as_str());
     let asks = a.act == Act::GiveSpace;
-    // What does not vanish with the day is named: what it was, when last, and whether it comes back. Of today all know what.
-    let lasts = |why: &&Reason| match why.fact {
-        Because::LastingSigns { .. } => !asks,
-        Because::Recurring { .. } => true,
-        _ => false,
-    };
+    // What does not vanish with the day is named: what it was, when last, and whether it comes back.
+    let lasts = |why: &&Reason| matches!(why.fact, Because::LastingSigns { .. } | Because::Recurring { .. });
     let seen: Vec<String> = a.because.iter().filter(lasts).map(|why| words_of::because(l, name, &why.fact)).collect();
     html! {
         section.stop.advice data-test="advice" data-topic=(format!("{:?}", Topic::Welfare)) {
@@ -149,7 +149,10 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
 /// A line a word: its trend, stage and one step; why, and what also holds, behind the tap.
 fn words(page: &AnimalPage, today: &Today) -> Markup {
     let (l, steps) = (&page.locale, &today.steps);
-    let lines = LINES.saturating_sub(LINES_FOR_WELFARE * today.welfare.len()).max(FEWEST_LINES);
+    let free = if matches!(today.next, Next::Session { .. }) { 0 } else { LINES_FOR_PLAN };
+    let lines = (LINES + free).saturating_sub(LINES_FOR_WELFARE * today.welfare.len()).max(FEWEST_LINES);
+    // A fold is as tall as a line: for one word alone it would win nothing.
+    let lines = if steps.len() <= lines + 1 { steps.len() } else { lines };
     // Those that need something first, else as they come.
     let mut sorted: Vec<&WordStep> = steps.iter().collect();
     sorted.sort_by_key(|w| !w.stuck);
@@ -160,7 +163,11 @@ fn words(page: &AnimalPage, today: &Today) -> Markup {
                 h2 { (say!(l, today::words)) }
                 @for w in open { (line(page, w)) }
                 @if !folded.is_empty() {
-                    details { summary { (say!(l, today::more_words, count = folded.len())) } @for w in folded { (line(page, w)) } }
+                    @let named = l.and(&folded.iter().map(|w| w.word.says.as_str()).collect::<Vec<_>>());
+                    details data-test="more-words" {
+                        summary { (say!(l, today::more_words, count = folded.len(), words = named)) }
+                        @for w in folded { (line(page, w)) }
+                    }
                 }
             }
         }
@@ -177,13 +184,14 @@ fn line(page: &AnimalPage, w: &WordStep) -> Markup {
                 span.head {
                     strong { (w.word.says) }
                     span.quiet { (words_of::stage_name(l, w.stage)) }
-                    (spark(&w.trend, &trend))
                 }
+                (spark(&w.trend, &trend))
                 span.step data-test="step" { (words_of::brief(l, name, &w.advice.act)) }
             }
             p { strong { (words_of::act(l, name, &w.advice.act)) } }
             @if let Some(hint) = &w.hint { p { (words_of::hint(l, name, hint)) } }
             (cautions(page, &w.advice))
+            @if let Some(alike) = alike(page, w) { p data-test="alike" { (alike) } }
             (button(page, &w.advice.act, false))
             p.quiet { (say!(l, today::why, sure = words_of::sure(l, w.advice.sure))) }
             (reasons(page, &w.advice))
@@ -195,6 +203,17 @@ fn line(page: &AnimalPage, w: &WordStep) -> Markup {
             @if page.may(Capability::SeeFigures) { p { a.link href=(format!("/a/{}/evidence/{}", page.id, w.word.word)) { (say!(l, today::evidence, word = &w.word.says)) } } }
         }
     }
+}
+
+/// The animal's other words that sound like this one, and what to do about it: it stands where the next step is chosen.
+fn alike(page: &AnimalPage, w: &WordStep) -> Option<String> {
+    let (l, own) = (&page.locale, page.story.words_of(page.id));
+    let others: Vec<String> = too_alike(&page.story, &w.word.says, Some(w.word.word))
+        .into_iter()
+        .filter(|(other, _)| own.iter().any(|o| o.word == other.word))
+        .map(|(other, _)| say!(l, words::quoted, says = &other.says))
+        .collect();
+    (!others.is_empty()).then(|| say!(l, today::alike, word = &w.word.says, others = l.and(&others)))
 }
 
 /// What can wait, in a line.

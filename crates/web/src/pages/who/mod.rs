@@ -32,7 +32,8 @@ async fn show(page: Page, Form(from): Form<From>) -> Markup {
 }
 
 /// A path of ours to go back to; anything that could lead elsewhere becomes the start.
-fn own_path(back: Option<String>) -> String {
+#[must_use]
+pub fn own_path(back: Option<String>) -> String {
     back.filter(|b| {
         b.starts_with('/')
             && !b.starts_with("//")

@@ -18,7 +18,7 @@ pub fn drawn(l: &Locale, story: &Story, board: &BoardLayout) -> Markup {
     html! {
         p.quiet { (say!(l, words::as_you_stand)) }
         div.scroll tabindex="0" role="region" aria-label=(say!(l, words::board_title)) {
-            table.board {
+            table.board.map {
                 tbody { @for row in 0..board.rows { tr { @for column in 0..board.columns {
                     td { @match at(row, column).and_then(|p| words.get(&p.word)) {
                         Some(w) => { strong { (w.says.as_str()) } @if !w.active { span.hint { (say!(l, words::taken_off)) } } }

@@ -15,6 +15,7 @@ mod stage;
 mod view;
 
 pub use layout_form::drawn;
+pub use sounds::too_alike;
 
 use crate::error::Error;
 use crate::page::AnimalPage;

@@ -1,0 +1,194 @@
+//! `host`: a server of many homes.
+
+mod club;
+
+use crate::args::host::Hosting;
+use crate::commands::serve::now;
+use crate::error::CliError;
+use crate::out::{note, tell};
+use club::{Club, Door, Maker, NotMade};
+use sayso_cluster::{Cluster, ClusterError};
+use sayso_host::{HostConfig, HostOpened, Mail};
+use sayso_people::{Lifetimes, People, Role};
+use sayso_store::{Database, Server};
+use sayso_web::connections::Patience;
+use sayso_wording::{Locale, say, words};
+use std::net::{Ipv4Addr, SocketAddr, TcpListener};
+use std::sync::Arc;
+use tokio::task::spawn_blocking;
+use url::Url;
+
+/// Variables that hold what should stand in no list of processes, for it may hold a password.
+const DATABASE: &str = "SAYSO_DATABASE";
+const DATABASE_OWNER: &str = "SAYSO_DATABASE_OWNER";
+const SMTP: &str = "SAYSO_SMTP";
+
+/// Homes of the demo.
+const HOMES: u32 = 40;
+/// Homes between two lines that say how far it is.
+const TOLD_EVERY: usize = 10;
+/// Links of the demo hold for a week, as its invitations would.
+const LINKS_S: f64 = 7.0 * 86_400.0;
+
+/// The value of a flag, else of a variable that is set and not empty.
+fn given(flag: Option<&String>, variable: &str) -> Option<String> {
+    flag.cloned().or_else(|| std::env::var(variable).ok()).filter(|value| !value.is_empty())
+}
+
+/// Hosts many homes until told to stop.
+pub async fn host(l: &Locale, asked: &Hosting) -> Result<(), CliError> {
+    let mail = mail(asked)?;
+    if asked.demo {
+        return demo(l, asked, mail).await;
+    }
+    let database = given(asked.database.as_ref(), DATABASE);
+    let database = Database {
+        owner: given(asked.database_owner.as_ref(), DATABASE_OWNER),
+        ..Database::at(database.ok_or_else(|| CliError::said(words!(command_host::no_database)))?)
+    };
+    let Some(public_url) = asked.public_url.clone() else {
+        return Err(CliError::said(words!(usage::missing, arguments = "--public-url")));
+    };
+    let l = *l;
+    let url = public_url.0.clone();
+    let opened = Arc::new(move |opened: &HostOpened| announce(&l, &url, opened));
+    serve(&l, asked, database, public_url.0, mail, opened).await
+}
+
+fn mail(asked: &Hosting) -> Result<Mail, CliError> {
+    match (given(asked.smtp.as_ref(), SMTP), asked.mail_from.clone()) {
+        (Some(url), Some(from)) => Ok(Mail::Smtp { url, from }),
+        (None, None) => Ok(Mail::Printed),
+        (Some(_), None) => Err(CliError::said(words!(command_host::smtp_alone))),
+        (None, Some(_)) => Err(CliError::said(words!(command_host::mail_from_alone))),
+    }
+}
+
+async fn serve(
+    l: &Locale,
+    asked: &Hosting,
+    database: Database,
+    public_url: Url,
+    mail: Mail,
+    opened: Arc<dyn Fn(&HostOpened) + Send + Sync>,
+) -> Result<(), CliError> {
+    if matches!(mail, Mail::Printed) {
+        tell!(l, command_host::mail_printed);
+        tracing::warn!("No mail is sent: it is printed to the terminal.");
+    }
+    let database = Database {
+        connections: u32::from(asked.connections.get()),
+        most_story_bytes: usize::from(asked.story_mb.get()) << 20,
+        ..database
+    };
+    let config = HostConfig {
+        database,
+        public_url,
+        at: SocketAddr::new(asked.listen, asked.port),
+        mail,
+        behind_proxy: asked.behind_proxy,
+        patience: Patience::default(),
+        opened,
+    };
+    Ok(sayso_host::host(config).await?)
+}
+
+fn announce(l: &Locale, url: &Url, opened: &HostOpened) {
+    tell!(l, command_host::open, url = url.as_str(), at = opened.at.to_string());
+    if let Some(link) = &opened.first_keeper {
+        tell!(l, command_host::first_keeper, url = link.as_str());
+    }
+    tell!(l, command_serve::stop);
+}
+
+/// Serves an invented club on a database server of its own, which goes with it.
+async fn demo(l: &Locale, asked: &Hosting, mail: Mail) -> Result<(), CliError> {
+    note!(l, command_host::database_starting);
+    // Held to the end: dropping it stops and removes it.
+    let cluster = spawn_blocking(|| Cluster::start(true)).await.map_err(CliError::below)??;
+    let database = Database::at(cluster.address("postgres", "postgres"));
+    let made = fill(l, &database, asked.seed).await?;
+    // Its address stands in links, so it must be known before it is opened.
+    let port = if asked.port == 0 { free_port()? } else { asked.port };
+    let public_url: Url = format!("http://localhost:{port}/").parse().map_err(CliError::below)?;
+    let asked = Hosting { port, ..asked.clone() };
+    let (said, url) = (*l, public_url.clone());
+    let opened = Arc::new(move |opened: &HostOpened| {
+        announce(&said, &url, opened);
+        doors(&said, &url, &made);
+    });
+    let served = serve(l, &asked, database, public_url, mail, opened).await;
+    let gone = spawn_blocking(|| drop(cluster)).await.map_err(CliError::below);
+    served.and(gone)
+}
+
+fn free_port() -> std::io::Result<u16> {
+    Ok(TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?.local_addr()?.port())
+}
+
+async fn fill(l: &Locale, database: &Database, seed: u64) -> Result<Club, CliError> {
+    let now = now();
+    note!(l, command_host::simulating, n = HOMES);
+    let homes = spawn_blocking(move || sayso_sim::club(seed, HOMES, now)).await.map_err(CliError::below)?;
+    let server = Server::open(database).await?;
+    let lifetimes = Lifetimes { link_s: LINKS_S, most_from_one: u32::MAX, ..Lifetimes::default() };
+    let people = People::at(&database.address, lifetimes, 2).await.map_err(NotMade::People)?;
+    let all = homes.len();
+    let told = |done: usize| {
+        if done.is_multiple_of(TOLD_EVERY) {
+            note!(l, command_host::filling, done = done, all = all);
+        }
+    };
+    let club = Maker { server: &server, people: &people, language: l.language, now }.make(homes, &told).await?;
+    server.close().await;
+    people.close().await;
+    note!(l, command_host::invented, homes = club.homes, events = club.events);
+    Ok(club)
+}
+
+fn doors(l: &Locale, url: &Url, club: &Club) {
+    tell!();
+    tell!(l, command_host::doors);
+    for door in &club.doors {
+        tell!("{}", as_whom(l, door));
+        tell!("  {url}sign-in/{}", door.secret.reveal());
+    }
+    tell!(l, command_host::doors_again);
+}
+
+fn as_whom(l: &Locale, door: &Door) -> String {
+    let of: Vec<&str> = door.of.iter().map(|name| name.as_str()).collect();
+    let (name, email, of) = (door.name.as_str(), door.email.as_str(), l.and(&of));
+    match door.role {
+        Role::ServerKeeper => say!(l, command_host::as_server_keeper, name = name, email = email),
+        Role::ClubKeeper => say!(l, command_host::as_club_keeper, name = name, email = email, of = of),
+        Role::Coach => say!(l, command_host::as_coach, name = name, email = email, of = of),
+        Role::Keeper => say!(l, command_host::as_keeper, name = name, email = email, of = of),
+        Role::Member => say!(l, command_host::as_member, name = name, email = email, of = of),
+        Role::Sitter => say!(l, command_host::as_sitter, name = name, email = email, of = of),
+        Role::Observer => say!(l, command_host::as_observer, name = name, email = email, of = of),
+    }
+}
+
+impl From<ClusterError> for CliError {
+    fn from(why: ClusterError) -> Self {
+        Self::said(match why {
+            ClusterError::NotInstalled => words!(command_host::not_installed),
+            ClusterError::Folder(why) => words!(command_host::no_folder, why = why.to_string()),
+            ClusterError::NotRun { program, source } => {
+                words!(command_host::not_run, program = program, why = source.to_string())
+            }
+            ClusterError::Failed { program, said } => words!(command_host::failed, program = program, said = said),
+            other => return Self::below(other),
+        })
+    }
+}
+
+impl From<NotMade> for CliError {
+    fn from(why: NotMade) -> Self {
+        match why {
+            NotMade::Store(why) => why.into(),
+            other => Self::said(words!(command_host::not_made, why = other.to_string())),
+        }
+    }
+}

@@ -1,0 +1,44 @@
+//! Letters in words, and on their way: after the answer, so that how long that takes tells nobody whether one was sent.
+
+use crate::host::Host;
+use sayso_people::db::Pending;
+use sayso_people::mail::{Addressed, Letter, Mail};
+use sayso_wording::{Locale, say};
+use std::sync::Arc;
+
+/// Sends what may have to be sent, beside the answer that is given meanwhile. `to` is the own page to open afterwards. Whether it
+/// went is for the log: whoever asked is not told.
+pub fn send(host: &Arc<Host>, pending: Pending, to: &str) {
+    let Some(addressed) = pending.letter() else { return };
+    let mail = worded(host, addressed, to);
+    let host = Arc::clone(host);
+    tokio::spawn(async move {
+        if let Err(why) = host.send(&mail).await {
+            tracing::error!("A letter was not sent: {why}");
+        }
+    });
+}
+
+/// The minutes that a link sent by mail holds, for pages.
+pub fn minutes(host: &Host) -> u32 {
+    (host.people.lifetimes().link_s / 60.0).round() as u32
+}
+
+fn worded(host: &Host, Addressed { to: whom, language, letter }: Addressed, to: &str) -> Mail {
+    let l = &Locale::of(language);
+    let server = host.public_url.host_str().unwrap_or_default();
+    let (subject, text) = match letter {
+        Letter::SignIn { secret, minutes } => {
+            let onward = if to == "/" { String::new() } else { format!("?to={to}") };
+            let link = host.link(&format!("sign-in/link/{}{onward}", secret.reveal()));
+            let text = say!(l, letters::sign_in, server = server, link = link, minutes = minutes);
+            (say!(l, letters::sign_in_subject), text)
+        }
+        Letter::Prove { secret, minutes } => {
+            let link = host.link(&format!("account/email/{}", secret.reveal()));
+            let text = say!(l, letters::prove, server = server, link = link, minutes = minutes);
+            (say!(l, letters::prove_subject), text)
+        }
+    };
+    Mail { to: whom, subject, text }
+}

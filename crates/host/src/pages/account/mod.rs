@@ -1,0 +1,156 @@
+//! One's own account: name, how one signs in, where one is signed in, roles, and an end to it.
+
+mod erase;
+mod proofs;
+mod view;
+
+use crate::fault::told;
+use crate::host::Host;
+use crate::place::{self, Place};
+use crate::signed::Signed;
+use axum::Router;
+use axum::extract::State;
+use axum::http::{HeaderMap, StatusCode};
+use axum::response::{IntoResponse, Redirect, Response};
+use axum::routing::{get, post};
+use maud::Markup;
+use sayso_model::{Language, Zone};
+use sayso_people::db::KeptPasskey;
+use sayso_people::{Membership, MembershipId, Session, SessionId};
+use sayso_web::Error;
+use sayso_web::form::Form;
+use sayso_web::typed::Typed;
+use sayso_wording::{Locale, Words, words};
+use serde::Deserialize;
+use std::sync::Arc;
+use uuid::Uuid;
+
+const HERE: &str = "/account";
+
+/// Routes of the page.
+pub fn router() -> Router<Arc<Host>> {
+    Router::new()
+        .route(HERE, get(show).post(set))
+        .route("/account/passkey", post(proofs::begin_passkey))
+        .route("/account/passkey/done", post(proofs::finish_passkey))
+        .route("/account/passkey/forget", post(proofs::forget_passkey))
+        .route("/account/email", post(proofs::ask_proof))
+        .route("/account/email/forget", post(proofs::forget_email))
+        .route("/account/email/{secret}", get(proofs::behind_proof).post(proofs::prove))
+        .route("/account/codes", post(proofs::new_codes))
+        .route("/account/session/end", post(end_session))
+        .route("/account/session/others", post(end_others))
+        .route("/account/role/leave", post(leave_role))
+        .route("/account/erase", get(erase::show).post(erase::erase))
+}
+
+/// What the page shows.
+struct Shown {
+    signed: Signed,
+    locale: Locale,
+    zone: Zone,
+    passkeys: Vec<KeptPasskey>,
+    codes_left: i64,
+    sessions: Vec<Session>,
+    roles: Vec<(Membership, Place)>,
+    /// What stands in the way of what was just asked.
+    wrong: Option<Words>,
+    typed: Typed,
+}
+
+impl Shown {
+    async fn of(host: &Host, signed: Signed, headers: &HeaderMap, typed: Typed) -> Result<Self, Error> {
+        let (people, account) = (&host.people, signed.account.id);
+        let who = people.who(account).await.map_err(told)?;
+        let mut roles = Vec::new();
+        for membership in &who.memberships {
+            roles.push((*membership, place::of(host, &membership.part).await?));
+        }
+        let locale = signed.locale(headers);
+        let filled = Typed::default()
+            .read_by(locale)
+            .with("name", &signed.account.name)
+            .with("language", signed.account.language.tag());
+        Ok(Self {
+            locale,
+            zone: place::zone_of(host, &who).await?,
+            passkeys: people.passkeys(account).await.map_err(told)?,
+            codes_left: people.recovery_codes_left(account).await.map_err(told)?,
+            sessions: people.sessions(account, host.now()).await.map_err(told)?,
+            roles,
+            wrong: None,
+            typed: if typed.right() { filled } else { typed },
+            signed,
+        })
+    }
+}
+
+async fn show(State(host): State<Arc<Host>>, signed: Signed, headers: HeaderMap) -> Result<Markup, Error> {
+    Ok(view::page(&Shown::of(&host, signed, &headers, Typed::default()).await?))
+}
+
+async fn set(
+    State(host): State<Arc<Host>>,
+    signed: Signed,
+    headers: HeaderMap,
+    typed: Typed,
+) -> Result<Response, Error> {
+    let mut typed = typed.only(&["name", "language"])?.read_by(signed.locale(&headers));
+    let (name, language) = (typed.label("name"), typed.one_of("language", &Language::ALL, Language::tag));
+    if let (Some(name), Some(language), true) = (name, language, typed.right()) {
+        host.people.set_account(signed.account.id, &name, language).await.map_err(told)?;
+        return Ok(back());
+    }
+    let shown = Shown::of(&host, signed, &headers, typed).await?;
+    Ok((StatusCode::UNPROCESSABLE_ENTITY, view::page(&shown)).into_response())
+}
+
+fn back() -> Response {
+    Redirect::to(HERE).into_response()
+}
+
+/// What needs a fresh sign-in leads to one, and back to the page.
+fn led(error: sayso_people::Error) -> Result<Response, Error> {
+    match error {
+        sayso_people::Error::NotFresh => Ok(Redirect::to("/sign-in?again=yes&to=/account").into_response()),
+        other => Err(told(other)),
+    }
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Which {
+    id: Uuid,
+}
+
+async fn end_session(
+    State(host): State<Arc<Host>>,
+    signed: Signed,
+    Form(Which { id }): Form<Which>,
+) -> Result<Response, Error> {
+    // One that has ended meanwhile is ended: nothing to tell.
+    host.people.end_session(signed.account.id, SessionId(id), host.now()).await.map_err(told)?;
+    Ok(back())
+}
+
+async fn end_others(State(host): State<Arc<Host>>, signed: Signed) -> Result<Response, Error> {
+    host.people.end_other_sessions(&signed.session, host.now()).await.map_err(told)?;
+    Ok(back())
+}
+
+async fn leave_role(
+    State(host): State<Arc<Host>>,
+    signed: Signed,
+    headers: HeaderMap,
+    Form(Which { id }): Form<Which>,
+) -> Result<Response, Error> {
+    match host.people.end_own_membership(signed.account.id, MembershipId(id), host.now()).await {
+        Ok(()) => Ok(back()),
+        Err(sayso_people::Error::LastKeeper) => {
+            let mut shown = Shown::of(&host, signed, &headers, Typed::default()).await?;
+            shown.wrong = Some(words!(account::last_keeper));
+            Ok((StatusCode::CONFLICT, view::page(&shown)).into_response())
+        }
+        Err(other) => Err(told(other)),
+    }
+}

@@ -1,0 +1,164 @@
+//! How one signs in: passkeys, an address that was proved, recovery codes. All of it changes only after a fresh sign-in.
+
+use super::{HERE, Shown, back, led, view};
+use crate::door::From;
+use crate::fault::told;
+use crate::host::Host;
+use crate::json::Sent;
+use crate::mailing;
+use crate::reader::Reads;
+use crate::signed::Signed;
+use axum::Json;
+use axum::extract::{Extension, Path, State};
+use axum::http::{HeaderMap, StatusCode};
+use axum::response::{IntoResponse, Response};
+use sayso_model::Label;
+use sayso_people::{CeremonyId, Email, OsSecrets, Secret};
+use sayso_web::Error;
+use sayso_web::device::kind_of;
+use sayso_web::form::{Form, checked};
+use sayso_web::pages::who::own_path;
+use sayso_web::typed::{Typed, again};
+use sayso_wording::{say, words};
+use serde::{Deserialize, Serialize};
+use std::sync::Arc;
+use webauthn_rs_proto::{PublicKeyCredentialCreationOptions, RegisterPublicKeyCredential};
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Nothing {}
+
+/// What the device is asked to make.
+#[derive(Serialize)]
+#[serde(rename_all = "camelCase")]
+pub struct Wanted {
+    ceremony: CeremonyId,
+    public_key: PublicKeyCredentialCreationOptions,
+}
+
+pub async fn begin_passkey(
+    State(host): State<Arc<Host>>,
+    signed: Signed,
+    Sent(Nothing {}): Sent<Nothing>,
+) -> Result<Json<Wanted>, Error> {
+    let begun = host.people.begin_passkey(&host.passkeys, &signed.session, host.now(), &mut OsSecrets).await;
+    let (ceremony, asked) = begun.map_err(told)?;
+    Ok(Json(Wanted { ceremony, public_key: asked.public_key }))
+}
+
+/// What it made, what it is to be called, and where to go then.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Made {
+    ceremony: CeremonyId,
+    answer: RegisterPublicKeyCredential,
+    #[serde(default)]
+    label: String,
+    to: Option<String>,
+}
+
+/// Where to go.
+#[derive(Serialize)]
+pub struct Onward {
+    to: String,
+}
+
+pub async fn finish_passkey(
+    State(host): State<Arc<Host>>,
+    signed: Signed,
+    headers: HeaderMap,
+    Sent(made): Sent<Made>,
+) -> Result<Json<Onward>, Error> {
+    let label = match made.label.trim() {
+        "" => say!(&signed.locale(&headers), pairing::kind, kind = kind_of(&headers)),
+        label => label.to_owned(),
+    };
+    let label = checked("label", Label::new(&label))?;
+    let (ceremony, now) = (made.ceremony, host.now());
+    let kept = host.people.finish_passkey(&host.passkeys, &signed.session, ceremony, &made.answer, &label, now).await;
+    kept.map_err(told)?;
+    Ok(Json(Onward { to: own_path(made.to) }))
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Which {
+    credential: String,
+}
+
+/// A credential's id as it stands on the page.
+pub fn hex(credential: &[u8]) -> String {
+    credential.iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
+pub async fn forget_passkey(
+    State(host): State<Arc<Host>>,
+    signed: Signed,
+    Form(Which { credential }): Form<Which>,
+) -> Result<Response, Error> {
+    let kept = host.people.passkeys(signed.account.id).await.map_err(told)?;
+    // One that was forgotten meanwhile is forgotten.
+    let Some(key) = kept.into_iter().find(|key| hex(&key.credential) == credential) else { return Ok(back()) };
+    match host.people.forget_passkey(&signed.session, &key.credential, host.now()).await {
+        Ok(_) => Ok(back()),
+        Err(why) => led(why),
+    }
+}
+
+pub async fn ask_proof(
+    State(host): State<Arc<Host>>,
+    Extension(From(from)): Extension<From>,
+    signed: Signed,
+    headers: HeaderMap,
+    typed: Typed,
+) -> Result<Response, Error> {
+    let locale = signed.locale(&headers);
+    let mut typed = typed.only(&["email"])?.read_by(locale);
+    let Ok(email) = Email::new(typed.text("email")) else {
+        typed.wrong("email", words!(host::email));
+        return Ok(again(view::page(&Shown::of(&host, signed, &headers, typed).await?)));
+    };
+    match host.people.ask_proof(&signed.session, &email, &from, host.now(), &mut OsSecrets).await {
+        Ok(pending) => mailing::send(&host, pending, HERE),
+        Err(why) => return led(why),
+    }
+    Ok(view::proof_sent(&locale, email.as_str(), mailing::minutes(&host)).into_response())
+}
+
+pub async fn forget_email(State(host): State<Arc<Host>>, signed: Signed) -> Result<Response, Error> {
+    match host.people.forget_email(&signed.session, host.now()).await {
+        Ok(()) => Ok(back()),
+        Err(why) => led(why),
+    }
+}
+
+/// Mail programs open links by themselves: this does nothing but ask. Whoever is not signed in is not led to the sign-in, for the
+/// address of that page would hold the link's secret.
+pub async fn behind_proof(Path(secret): Path<String>, reads: Reads) -> Response {
+    match &reads.signed {
+        Some(_) => view::behind_proof(&reads.locale, &Secret::typed(&secret)).into_response(),
+        None => (StatusCode::UNAUTHORIZED, view::proof_signed_out(&reads.locale)).into_response(),
+    }
+}
+
+pub async fn prove(State(host): State<Arc<Host>>, Path(secret): Path<String>, reads: Reads) -> Result<Response, Error> {
+    let l = &reads.locale;
+    let Some(signed) = &reads.signed else {
+        return Ok((StatusCode::UNAUTHORIZED, view::proof_signed_out(l)).into_response());
+    };
+    match host.people.prove_email(&signed.session, &Secret::typed(&secret), host.now()).await {
+        Ok(_) => Ok(back()),
+        Err(sayso_people::Error::NotValid) => Ok((StatusCode::NOT_FOUND, view::proof_gone(l)).into_response()),
+        Err(sayso_people::Error::Taken) => Ok((StatusCode::CONFLICT, view::email_taken(l)).into_response()),
+        Err(other) => Err(told(other)),
+    }
+}
+
+/// The codes stand in this one answer, which no browser keeps.
+pub async fn new_codes(State(host): State<Arc<Host>>, signed: Signed, headers: HeaderMap) -> Result<Response, Error> {
+    let host_name = host.public_url.host_str().unwrap_or_default();
+    match host.people.new_recovery_codes(&signed.session, host.now(), &mut OsSecrets).await {
+        Ok(codes) => Ok(view::codes(&signed.locale(&headers), host_name, &codes).into_response()),
+        Err(why) => led(why),
+    }
+}

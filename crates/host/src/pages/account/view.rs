@@ -1,0 +1,247 @@
+use super::Shown;
+use super::proofs::hex;
+use crate::place::Place;
+use maud::{Markup, html};
+use sayso_model::{Language, Moment};
+use sayso_people::{Membership, Secret};
+use sayso_web::fields::{line, select};
+use sayso_web::layout::{bare, bare_with};
+use sayso_wording::{Locale, say};
+
+pub fn page(shown: &Shown) -> Markup {
+    let l = &shown.locale;
+    let account = &shown.signed.account;
+    let no_way_back = shown.passkeys.is_empty() && account.email.is_none() && shown.codes_left == 0;
+    bare_with(
+        l,
+        &say!(l, account::title),
+        &["client/passkey.js"],
+        html! {
+            @if let Some(what) = &shown.wrong { p.caution role="alert" { (what.say(l)) } }
+            @if no_way_back { p.caution data-test="no-way-back" { (say!(l, account::no_way_back)) } }
+            form method="post" action="/sign-out" { button data-test="sign-out" { (say!(l, account::sign_out)) } }
+            h2 { (say!(l, account::you)) }
+            (you(shown))
+            h2 { (say!(l, account::passkeys)) }
+            (passkeys(shown))
+            h2 { (say!(l, sign_in::email)) }
+            (email(shown))
+            h2 { (say!(l, account::codes)) }
+            p { (say!(l, account::codes_what)) }
+            p data-test="codes-left" { (say!(l, account::codes_left, count = shown.codes_left)) }
+            form method="post" action="/account/codes" .stack {
+                button data-test="make-codes" { (say!(l, account::codes_make)) }
+                @if shown.codes_left > 0 { span.hint { (say!(l, account::codes_old)) } }
+            }
+            h2 { (say!(l, account::sessions)) }
+            (sessions(shown))
+            h2 { (say!(l, account::roles)) }
+            (roles(shown))
+            p { a.link href="/account/erase" { (say!(l, account::erase)) } }
+            p { a.button href="/" { (say!(l, errors::to_start)) } }
+        },
+    )
+}
+
+fn when(shown: &Shown, at: Moment) -> String {
+    let l = &shown.locale;
+    format!("{} {}", l.date(at.day(&shown.zone)), l.time(at, &shown.zone))
+}
+
+fn you(shown: &Shown) -> Markup {
+    let (l, typed) = (&shown.locale, &shown.typed);
+    let languages = Language::ALL.map(|language| (language.tag().to_owned(), language.own_name().to_owned()));
+    html! {
+        form method="post" action="/account" .stack {
+            (line(typed, "name", &say!(l, start::you), "", true))
+            (select(typed, "language", &say!(l, people::language), &say!(l, account::language_hint), &languages))
+            button { (say!(l, setup::keep)) }
+        }
+    }
+}
+
+fn passkeys(shown: &Shown) -> Markup {
+    let l = &shown.locale;
+    html! {
+        p { (say!(l, account::passkeys_what)) }
+        ul.plain.stack {
+            @for key in &shown.passkeys {
+                li.card data-test="passkey" {
+                    p { strong { (key.label.as_str()) } }
+                    p.quiet {
+                        @match key.used_at {
+                            Some(used) => (say!(l, account::times, since = when(shown, key.made_at), used = when(shown, used)))
+                            None => (say!(l, account::unused, since = when(shown, key.made_at)))
+                        }
+                    }
+                    form method="post" action="/account/passkey/forget" {
+                        button name="credential" value=(hex(&key.credential)) { (say!(l, account::forget)) span.unseen { ": " (key.label.as_str()) } }
+                    }
+                }
+            }
+        }
+        div .stack hidden data-passkey="/account/passkey" data-makes data-to="/account" data-cancelled=(say!(l, account::cancelled))
+            data-failed=(say!(l, account::failed)) data-known=(say!(l, account::known)) {
+            div.field {
+                label for="passkey-name" { (say!(l, account::passkey_name)) }
+                span.hint #passkey-name-hint { (say!(l, account::passkey_name_hint)) }
+                input #passkey-name maxlength="80" autocomplete="off" aria-describedby="passkey-name-hint";
+            }
+            button type="button" data-test="add-passkey" { (say!(l, account::add_passkey)) }
+            p.caution role="alert" hidden {}
+        }
+        noscript { p.quiet { (say!(l, sign_in::no_script)) } }
+    }
+}
+
+fn email(shown: &Shown) -> Markup {
+    let (l, typed) = (&shown.locale, &shown.typed);
+    html! {
+        @match &shown.signed.account.email {
+            Some(email) => {
+                p data-test="email" { (say!(l, account::email_is, email = email)) }
+                form method="post" action="/account/email/forget" { button { (say!(l, account::forget_email)) } }
+            }
+            None => p { (say!(l, account::email_none)) }
+        }
+        form method="post" action="/account/email" .stack {
+            div.field {
+                label for="email" { (say!(l, sign_in::email)) }
+                @if let Some(what) = typed.sentence("email") { span.wrong #email-wrong role="alert" { (what) } }
+                input #email name="email" type="email" required maxlength="254" autocomplete="email" value=(typed.text("email"))
+                    aria-invalid=[typed.problem("email").map(|_| "true")];
+            }
+            button data-test="prove" { (say!(l, account::prove)) }
+        }
+    }
+}
+
+fn sessions(shown: &Shown) -> Markup {
+    let l = &shown.locale;
+    html! {
+        ul.plain.stack {
+            @for session in &shown.sessions {
+                @let this = session.id == shown.signed.session.id;
+                @let device = say!(l, pairing::kind, kind = session.device.as_str());
+                li.card data-test="session" {
+                    p { strong { (device) } @if this { " " (say!(l, pairing::this_device)) } }
+                    p.quiet { (say!(l, account::times, since = when(shown, session.made_at), used = when(shown, session.seen_at))) }
+                    @if !this {
+                        form method="post" action="/account/session/end" {
+                            button name="id" value=(session.id) { (say!(l, pairing::end)) span.unseen { ": " (device) } }
+                        }
+                    }
+                }
+            }
+        }
+        @if shown.sessions.len() > 1 {
+            form method="post" action="/account/session/others" { button data-test="end-others" { (say!(l, account::end_others)) } }
+        }
+    }
+}
+
+fn roles(shown: &Shown) -> Markup {
+    let l = &shown.locale;
+    html! {
+        @if shown.roles.is_empty() { p { (say!(l, account::no_role)) } }
+        ul.plain.stack {
+            @for (membership, place) in &shown.roles {
+                li.card data-test="role" {
+                    p { strong { (role(l, membership, place)) } }
+                    details {
+                        summary { (say!(l, account::leave)) span.unseen { ": " (role(l, membership, place)) } }
+                        p.caution { (say!(l, account::leave_what)) }
+                        form method="post" action="/account/role/leave" {
+                            button name="id" value=(membership.id) { (say!(l, account::leave_button)) }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn role(l: &Locale, membership: &Membership, place: &Place) -> String {
+    let name = place.name.clone().unwrap_or_else(|| say!(l, account::new_home));
+    say!(l, account::role, role = membership.part.role().name(), place = name)
+}
+
+pub fn proof_sent(l: &Locale, email: &str, minutes: u32) -> Markup {
+    bare(
+        l,
+        &say!(l, sign_in::sent_title),
+        html! {
+            p { (say!(l, account::proof_sent, email = email, minutes = minutes)) }
+            p.quiet { (say!(l, sign_in::nothing_came)) }
+            (to_account(l))
+        },
+    )
+}
+
+fn to_account(l: &Locale) -> Markup {
+    html! { p { a.button href="/account" { (say!(l, account::title)) } } }
+}
+
+pub fn behind_proof(l: &Locale, secret: &Secret) -> Markup {
+    bare(
+        l,
+        &say!(l, account::prove_title),
+        html! {
+            p { (say!(l, account::prove_what)) }
+            form method="post" action=(format!("/account/email/{}", secret.reveal())) .stack {
+                button.primary.wide data-test="prove-yes" { (say!(l, account::prove_yes)) }
+            }
+        },
+    )
+}
+
+pub fn proof_signed_out(l: &Locale) -> Markup {
+    bare(
+        l,
+        &say!(l, account::prove_title),
+        html! {
+            p { (say!(l, account::prove_signed_out)) }
+            p { a.button href="/sign-in?to=/account" { (say!(l, sign_in::title)) } }
+        },
+    )
+}
+
+pub fn proof_gone(l: &Locale) -> Markup {
+    bare(l, &say!(l, sign_in::gone_title), html! { p { (say!(l, sign_in::gone)) } (to_account(l)) })
+}
+
+pub fn email_taken(l: &Locale) -> Markup {
+    bare(l, &say!(l, account::prove_title), html! { p { (say!(l, account::email_taken)) } (to_account(l)) })
+}
+
+pub fn codes(l: &Locale, server: &str, codes: &[Secret]) -> Markup {
+    bare_with(
+        l,
+        &say!(l, account::codes),
+        &["client/print.js"],
+        html! {
+            p.caution { (say!(l, account::codes_once)) }
+            p { (server) }
+            ol data-test="codes" { @for code in codes { li.code { (code.reveal()) } } }
+            p.noprint { button.primary type="button" data-print hidden { (say!(l, sheets::print)) } }
+            p.noprint { a.button href="/account" { (say!(l, account::codes_done)) } }
+        },
+    )
+}
+
+pub fn erase(l: &Locale, backup_days: u32, last_keeper: bool) -> Markup {
+    bare(
+        l,
+        &say!(l, account::erase),
+        html! {
+            @if last_keeper { p.stop role="alert" { (say!(l, account::last_keeper)) } }
+            p.caution { (say!(l, account::erase_what, days = backup_days)) }
+            form method="post" action="/account/erase" .stack { button data-test="erase" { (say!(l, account::erase_button)) } }
+            (to_account(l))
+        },
+    )
+}
+
+pub fn erased(l: &Locale) -> Markup {
+    bare(l, &say!(l, account::erased_title), html! { p { (say!(l, account::erased)) } })
+}

@@ -1,0 +1,95 @@
+use crate::host::Host;
+use crate::place::Place;
+use crate::reader::Reads;
+use maud::{Markup, html};
+use sayso_model::Zone;
+use sayso_people::db::Invited;
+use sayso_people::{Days, Scope, Secret};
+use sayso_web::fields::{line, summary};
+use sayso_web::layout::{bare, bare_with};
+use sayso_web::rich;
+use sayso_web::typed::Typed;
+use sayso_wording::{Locale, say};
+
+pub fn invitation(
+    host: &Host,
+    reads: &Reads,
+    typed: &Typed,
+    secret: &Secret,
+    invited: &Invited,
+    place: &Place,
+) -> Markup {
+    let l = &reads.locale;
+    let here = format!("/join/{}", secret.reveal());
+    let zone = place.zone.clone().unwrap_or_else(Zone::utc);
+    let name = place.name.as_deref();
+    let (kind, name) = match invited.part.scope() {
+        Scope::Home(_) if name.is_none() => ("new_home", ""),
+        Scope::Home(_) => ("home", name.unwrap_or_default()),
+        Scope::Club(_) => ("club", name.unwrap_or_default()),
+        Scope::Server => ("server", host.public_url.host_str().unwrap_or_default()),
+    };
+    bare(
+        l,
+        &say!(l, join::title),
+        html! {
+            p.lead data-test="invited-to" { (say!(l, join::to, kind = kind, place = name)) }
+            p { (say!(l, join::part, role = invited.part.role().name())) }
+            @if let Some(days) = invited.part.days() { p { (agreed(l, days)) } }
+            (summary(typed))
+            form method="post" action=(here) .stack {
+                @match &reads.signed {
+                    Some(signed) => p { (say!(l, join::signed_in, name = signed.account.name.as_str())) }
+                    None => (line(typed, "name", &say!(l, start::you), &say!(l, start::you_hint), true))
+                }
+                button.primary.wide data-test="join" { (say!(l, join::join)) }
+            }
+            @if reads.signed.is_none() {
+                p { (rich!(l, join::have_account, link = html! { a href=(format!("/sign-in?to={here}")) { (say!(l, join::sign_in_first)) } })) }
+            }
+            p.quiet { (say!(l, join::until, when = l.weekday_date_time(invited.expires_at, &zone))) }
+        },
+    )
+}
+
+fn agreed(l: &Locale, days: Days) -> String {
+    let mut week: Vec<_> =
+        (0..7).map(|n| days.first.plus(n)).filter(|d| days.weekdays & (1 << d.weekday()) != 0).collect();
+    week.sort_by_key(|day| day.weekday());
+    let names: Vec<String> = week.into_iter().map(|day| l.weekday(day)).collect();
+    let (first, last) = (l.weekday_date(days.first), l.weekday_date(days.last));
+    say!(l, join::days, weekdays = l.and(&names), first = first, last = last)
+}
+
+pub fn gone(l: &Locale) -> Markup {
+    bare(l, &say!(l, join::gone_title), html! { p { (say!(l, join::gone)) } })
+}
+
+pub fn taken(l: &Locale) -> Markup {
+    bare(
+        l,
+        &say!(l, join::taken_title),
+        html! {
+            p { (say!(l, join::taken)) }
+            p { a.button href="/" { (say!(l, errors::to_start)) } }
+        },
+    )
+}
+
+pub fn welcome(l: &Locale, name: &str, to: &str) -> Markup {
+    bare_with(
+        l,
+        &say!(l, join::welcome, name = name),
+        &["client/passkey.js"],
+        html! {
+            div .stack hidden data-passkey="/account/passkey" data-makes data-to=(to) data-cancelled=(say!(l, account::cancelled))
+                data-failed=(say!(l, account::failed)) data-known=(say!(l, account::known)) {
+                p { (say!(l, join::passkey)) }
+                button.primary.wide type="button" data-test="make-passkey" { (say!(l, join::make_passkey)) }
+                p.caution role="alert" hidden {}
+            }
+            p { a.button.wide href=(to) data-test="later" { (say!(l, join::later)) } }
+            p.quiet { (rich!(l, join::way_back, account = html! { a href="/account" { (say!(l, account::title)) } })) }
+        },
+    )
+}

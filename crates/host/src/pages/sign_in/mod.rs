@@ -1,0 +1,134 @@
+//! Signing in: by passkey, by a link sent by mail, by a recovery code. And out.
+
+mod passkey;
+mod view;
+
+use crate::door::From;
+use crate::fault::told;
+use crate::host::Host;
+use crate::mailing;
+use crate::reader::Reads;
+use crate::signed::{begun, ending};
+use axum::Router;
+use axum::extract::{Extension, Path, State};
+use axum::http::header::SET_COOKIE;
+use axum::http::{HeaderMap, StatusCode};
+use axum::response::{IntoResponse, Redirect, Response};
+use axum::routing::{get, post};
+use maud::Markup;
+use sayso_people::{Email, OsSecrets, Secret};
+use sayso_web::Error;
+use sayso_web::device::kind_of;
+use sayso_web::form::Form;
+use sayso_web::pages::who::own_path;
+use sayso_web::typed::{Typed, again};
+use sayso_wording::words;
+use serde::Deserialize;
+use std::sync::Arc;
+
+/// Routes of the page.
+pub fn router() -> Router<Arc<Host>> {
+    Router::new()
+        .route("/sign-in", get(show))
+        .route("/sign-in/passkey", post(passkey::ask))
+        .route("/sign-in/passkey/done", post(passkey::answered))
+        .route("/sign-in/link", post(send_link))
+        .route("/sign-in/link/{secret}", get(behind_link).post(with_link))
+        .route("/sign-in/code", post(with_code))
+        .route("/sign-out", post(sign_out))
+        // Where scripts of the pages lead that are no longer let in.
+        .route("/pair", get(|| async { Redirect::to("/sign-in") }))
+}
+
+/// The page to open afterwards, and whether someone who is signed in does so once more.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Asked {
+    to: Option<String>,
+    again: Option<String>,
+}
+
+async fn show(reads: Reads, Form(asked): Form<Asked>) -> Response {
+    let to = own_path(asked.to);
+    if reads.signed.is_some() && asked.again.is_none() {
+        return Redirect::to(&to).into_response();
+    }
+    view::ways(&reads, &Typed::default(), &to).into_response()
+}
+
+async fn send_link(
+    State(host): State<Arc<Host>>,
+    Extension(From(from)): Extension<From>,
+    reads: Reads,
+    typed: Typed,
+) -> Result<Response, Error> {
+    let mut typed = typed.only(&["email", "to"])?.read_by(reads.locale);
+    let to = own_path(Some(typed.text("to").to_owned()));
+    let Ok(email) = Email::new(typed.text("email")) else {
+        typed.wrong("email", words!(host::email));
+        return Ok(again(view::ways(&reads, &typed, &to)));
+    };
+    let pending = host.people.ask_link(&email, &from, host.now(), &mut OsSecrets).await.map_err(told)?;
+    mailing::send(&host, pending, &to);
+    Ok(view::sent(&reads.locale, mailing::minutes(&host)).into_response())
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Onward {
+    to: Option<String>,
+}
+
+/// Mail programs open links by themselves: this does nothing but ask.
+async fn behind_link(Path(secret): Path<String>, reads: Reads, Form(onward): Form<Onward>) -> Markup {
+    view::behind_link(&reads.locale, &Secret::typed(&secret), &own_path(onward.to))
+}
+
+async fn with_link(
+    State(host): State<Arc<Host>>,
+    Path(secret): Path<String>,
+    headers: HeaderMap,
+    reads: Reads,
+    Form(onward): Form<Onward>,
+) -> Result<Response, Error> {
+    let secret = Secret::typed(&secret);
+    match host.people.use_link(&secret, kind_of(&headers), host.now(), &mut OsSecrets).await {
+        Ok((_, token)) => Ok(signed_in(&host, &reads, &token, &own_path(onward.to)).await?),
+        Err(sayso_people::Error::NotValid) => {
+            Ok((StatusCode::NOT_FOUND, view::link_gone(&reads.locale)).into_response())
+        }
+        Err(other) => Err(told(other)),
+    }
+}
+
+async fn with_code(
+    State(host): State<Arc<Host>>,
+    Extension(From(from)): Extension<From>,
+    headers: HeaderMap,
+    reads: Reads,
+    typed: Typed,
+) -> Result<Response, Error> {
+    let mut typed = typed.only(&["code", "to"])?.read_by(reads.locale);
+    let to = own_path(Some(typed.text("to").to_owned()));
+    let (code, device) = (Secret::typed(typed.text("code")), kind_of(&headers));
+    match host.people.use_recovery_code(&code, &from, device, host.now(), &mut OsSecrets).await {
+        Ok((_, token)) => signed_in(&host, &reads, &token, &to).await,
+        Err(sayso_people::Error::NotValid) => {
+            typed.wrong("code", words!(sign_in::wrong_code));
+            Ok(again(view::ways(&reads, &typed, &to)))
+        }
+        Err(other) => Err(told(other)),
+    }
+}
+
+async fn signed_in(host: &Host, reads: &Reads, token: &Secret, to: &str) -> Result<Response, Error> {
+    let cookie = begun(host, reads.signed.as_ref(), token).await?;
+    Ok(([(SET_COOKIE, cookie)], Redirect::to(to)).into_response())
+}
+
+async fn sign_out(State(host): State<Arc<Host>>, reads: Reads) -> Result<Response, Error> {
+    if let Some(signed) = &reads.signed {
+        host.people.end_session(signed.account.id, signed.session.id, host.now()).await.map_err(told)?;
+    }
+    Ok(([(SET_COOKIE, ending(&host))], Redirect::to("/sign-in")).into_response())
+}

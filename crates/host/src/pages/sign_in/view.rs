@@ -1,0 +1,96 @@
+use crate::reader::Reads;
+use maud::{Markup, html};
+use sayso_people::Secret;
+use sayso_web::layout::{bare, bare_with};
+use sayso_web::typed::Typed;
+use sayso_wording::{Locale, say};
+
+pub fn ways(reads: &Reads, typed: &Typed, to: &str) -> Markup {
+    let l = &reads.locale;
+    let again = reads.signed.is_some();
+    let title = if again { say!(l, sign_in::again_title) } else { say!(l, sign_in::title) };
+    // What a device keeps of homes that it may no longer read is cleared here, as where devices pair.
+    let modules: &[&str] = if again { &["client/passkey.js"] } else { &["client/passkey.js", "client/forgotten.js"] };
+    bare_with(
+        l,
+        &title,
+        modules,
+        html! {
+            @if again { p { (say!(l, sign_in::again)) } }
+            div .stack hidden data-passkey="/sign-in/passkey" data-to=(to)
+                data-cancelled=(say!(l, sign_in::cancelled)) data-failed=(say!(l, sign_in::failed)) {
+                button.primary.wide type="button" data-test="passkey" { (say!(l, sign_in::passkey)) }
+                p.caution role="alert" hidden {}
+                p.quiet { (say!(l, sign_in::passkey_hint)) }
+            }
+            noscript { p.quiet { (say!(l, sign_in::no_script)) } }
+            h2 { (say!(l, sign_in::by_mail)) }
+            form method="post" action="/sign-in/link" .stack {
+                input type="hidden" name="to" value=(to);
+                div.field {
+                    label for="email" { (say!(l, sign_in::email)) }
+                    span.hint #email-hint { (say!(l, sign_in::email_hint)) }
+                    @if let Some(what) = typed.sentence("email") { span.wrong #email-wrong role="alert" { (what) } }
+                    input #email name="email" type="email" required maxlength="254" autocomplete="email" value=(typed.text("email"))
+                        aria-describedby="email-hint" aria-invalid=[typed.problem("email").map(|_| "true")];
+                }
+                button.wide data-test="send-link" { (say!(l, sign_in::send_link)) }
+            }
+            details open[typed.problem("code").is_some()] {
+                summary { (say!(l, sign_in::by_code)) }
+                form method="post" action="/sign-in/code" .stack {
+                    input type="hidden" name="to" value=(to);
+                    div.field {
+                        label for="code" { (say!(l, sign_in::code)) }
+                        span.hint #code-hint { (say!(l, sign_in::code_hint)) }
+                        @if let Some(what) = typed.problem("code") { span.wrong #code-wrong role="alert" { (say!(l, sign_in::code)) ": " (what) } }
+                        // What was typed is not shown again: it may be all but right.
+                        input #code name="code" required maxlength="80" autocomplete="off" autocapitalize="none" spellcheck="false"
+                            aria-describedby="code-hint" aria-invalid=[typed.problem("code").map(|_| "true")];
+                    }
+                    button.wide data-test="use-code" { (say!(l, sign_in::title)) }
+                }
+            }
+            @if !again {
+                div #unsent hidden {}
+                p.quiet { (say!(l, sign_in::no_account)) }
+            }
+        },
+    )
+}
+
+pub fn sent(l: &Locale, minutes: u32) -> Markup {
+    bare(
+        l,
+        &say!(l, sign_in::sent_title),
+        html! {
+            p { (say!(l, sign_in::sent, minutes = minutes)) }
+            p.quiet { (say!(l, sign_in::nothing_came)) }
+        },
+    )
+}
+
+pub fn behind_link(l: &Locale, secret: &Secret, to: &str) -> Markup {
+    bare(
+        l,
+        &say!(l, sign_in::here_title),
+        html! {
+            p { (say!(l, sign_in::here)) }
+            form method="post" action=(format!("/sign-in/link/{}", secret.reveal())) .stack {
+                input type="hidden" name="to" value=(to);
+                button.primary.wide data-test="sign-in" { (say!(l, sign_in::title)) }
+            }
+        },
+    )
+}
+
+pub fn link_gone(l: &Locale) -> Markup {
+    bare(
+        l,
+        &say!(l, sign_in::gone_title),
+        html! {
+            p { (say!(l, sign_in::gone)) }
+            p { a.button href="/sign-in" { (say!(l, sign_in::new_link)) } }
+        },
+    )
+}

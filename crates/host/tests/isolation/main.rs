@@ -1,0 +1,10 @@
+//! Every address of a home, by every role, and with another home's ids: what the table of capabilities says, and nothing else.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
+
+mod addresses;
+#[path = "../../../../tests/postgres/cluster.rs"]
+mod cluster;
+mod events;
+mod foreign;
+mod house;
+mod table;

@@ -1,0 +1,25 @@
+# Letters sent by e-mail, in plain text.
+letters-sign-in-subject = Dein Link zum Anmelden
+letters-sign-in =
+    Mit diesem Link meldest du dich bei { $server } an:
+
+    { $link }
+
+    Er gilt einmal, { $minutes ->
+        [one] eine Minute
+       *[other] { $minutes } Minuten
+    } lang.
+
+    Wenn du ihn nicht bestellt hast, tu nichts. Ohne diesen Brief kommt niemand hinein.
+letters-prove-subject = Ist das deine Adresse?
+letters-prove =
+    Jemand bei { $server } sagt, das sei die eigene Adresse. Öffne diesen Link dort, wo du angemeldet bist:
+
+    { $link }
+
+    Er gilt einmal, { $minutes ->
+        [one] eine Minute
+       *[other] { $minutes } Minuten
+    } lang.
+
+    Wenn du das nicht warst, tu nichts. Die Adresse wird dann nicht übernommen.

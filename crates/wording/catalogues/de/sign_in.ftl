@@ -1,0 +1,29 @@
+# Signing in on a server of many homes.
+sign-in-title = Anmelden
+sign-in-again-title = Zeig, dass du es bist
+sign-in-again = Was jetzt kommt, soll nicht in falsche Hände geraten. Melde dich noch einmal an.
+sign-in-passkey = Mit Passkey anmelden
+sign-in-passkey-hint = Dein Gerät fragt nach Finger, Gesicht oder PIN.
+sign-in-cancelled = Es wurde kein Passkey benutzt. Versuch es noch einmal, oder melde dich anders an.
+sign-in-failed = Dieses Gerät konnte keinen Passkey benutzen. Melde dich anders an.
+sign-in-by-mail = Per E-Mail
+sign-in-email = E-Mail-Adresse
+sign-in-email-hint = die auf der Seite deines Kontos
+sign-in-send-link = Link senden
+sign-in-sent-title = Sieh in deine Post
+sign-in-sent = Wenn hier ein Konto diese Adresse hat, ist ein Brief mit einem Link unterwegs. Er gilt einmal, { $minutes ->
+    [one] eine Minute
+   *[other] { $minutes } Minuten
+} lang.
+sign-in-nothing-came = Nichts gekommen? Prüf die Adresse, und sieh bei der unerwünschten Post nach.
+sign-in-by-code = Mit einem Wiederherstellungscode
+sign-in-code = Wiederherstellungscode
+sign-in-code-hint = 32 Buchstaben und Ziffern von deiner gedruckten Liste; jeder gilt einmal
+sign-in-wrong-code = gilt nicht: unbekannt oder schon benutzt
+sign-in-no-account = Noch kein Konto? Öffne den Link einer Einladung, oder lies ihren Code ein.
+sign-in-no-script = Passkeys brauchen JavaScript. Ein Link oder ein Code geht ohne.
+sign-in-here-title = Auf diesem Gerät anmelden?
+sign-in-here = Mach nur weiter, wenn du diesen Brief selbst bestellt hast.
+sign-in-gone-title = Dieser Link gilt nicht
+sign-in-gone = Er wurde schon benutzt, ist zu alt oder nicht ganz.
+sign-in-new-link = Einen neuen bestellen

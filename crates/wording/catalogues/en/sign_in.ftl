@@ -1,0 +1,29 @@
+# Signing in on a server of many homes.
+sign-in-title = Sign in
+sign-in-again-title = Show that it is you
+sign-in-again = What comes next must not fall into wrong hands. Sign in once more.
+sign-in-passkey = Sign in with a passkey
+sign-in-passkey-hint = Your device asks for your finger, face or PIN.
+sign-in-cancelled = No passkey was used. Try again, or sign in another way.
+sign-in-failed = This device could not use a passkey. Sign in another way.
+sign-in-by-mail = By e-mail
+sign-in-email = E-mail address
+sign-in-email-hint = the one on your account page
+sign-in-send-link = Send a link
+sign-in-sent-title = Look at your mail
+sign-in-sent = If an account here has this address, a letter with a link is on its way. It works once, within { $minutes ->
+    [one] one minute
+   *[other] { $minutes } minutes
+}.
+sign-in-nothing-came = Nothing came? Check the address, and look among unwanted mail.
+sign-in-by-code = With a recovery code
+sign-in-code = Recovery code
+sign-in-code-hint = 32 letters and digits from your printed list; each works once
+sign-in-wrong-code = does not hold: unknown, or used already
+sign-in-no-account = No account yet? Open the link of an invitation, or scan its code.
+sign-in-no-script = Passkeys need JavaScript. A link or a code works without.
+sign-in-here-title = Sign in on this device?
+sign-in-here = Go on only if you asked for this letter yourself.
+sign-in-gone-title = This link does not hold
+sign-in-gone = It was used already, is too old, or is not whole.
+sign-in-new-link = Ask for a new one

@@ -1,0 +1,29 @@
+# Signing in on a server of many homes.
+sign-in-title = Iniciar sesión
+sign-in-again-title = Muestra que eres tú
+sign-in-again = Lo que sigue no debe caer en malas manos. Inicia sesión otra vez.
+sign-in-passkey = Entrar con una llave de acceso
+sign-in-passkey-hint = Tu dispositivo te pide el dedo, la cara o el PIN.
+sign-in-cancelled = No se usó ninguna llave de acceso. Prueba de nuevo o entra de otra manera.
+sign-in-failed = Este dispositivo no pudo usar una llave de acceso. Entra de otra manera.
+sign-in-by-mail = Por correo
+sign-in-email = Dirección de correo
+sign-in-email-hint = la de la página de tu cuenta
+sign-in-send-link = Enviar un enlace
+sign-in-sent-title = Mira tu correo
+sign-in-sent = Si una cuenta de aquí tiene esta dirección, una carta con un enlace está en camino. Sirve una vez, durante { $minutes ->
+    [one] un minuto
+   *[other] { $minutes } minutos
+}.
+sign-in-nothing-came = ¿No llegó nada? Revisa la dirección y mira entre el correo no deseado.
+sign-in-by-code = Con un código de recuperación
+sign-in-code = Código de recuperación
+sign-in-code-hint = 32 letras y cifras de tu lista impresa; cada uno sirve una vez
+sign-in-wrong-code = no vale: desconocido o ya usado
+sign-in-no-account = ¿Aún no tienes cuenta? Abre el enlace de una invitación o escanea su código.
+sign-in-no-script = Las llaves de acceso necesitan JavaScript. Un enlace o un código funciona sin él.
+sign-in-here-title = ¿Iniciar sesión en este dispositivo?
+sign-in-here = Sigue solo si tú has pedido esta carta.
+sign-in-gone-title = Este enlace no vale
+sign-in-gone = Ya se usó, es demasiado antiguo o no está entero.
+sign-in-new-link = Pedir uno nuevo

@@ -1,0 +1,29 @@
+# Signing in on a server of many homes.
+sign-in-title = Se connecter
+sign-in-again-title = Montre que c’est toi
+sign-in-again = La suite ne doit pas tomber en de mauvaises mains. Connecte-toi encore une fois.
+sign-in-passkey = Se connecter avec une clé d’accès
+sign-in-passkey-hint = Ton appareil demande ton doigt, ton visage ou ton code.
+sign-in-cancelled = Aucune clé d’accès n’a servi. Réessaie, ou connecte-toi autrement.
+sign-in-failed = Cet appareil n’a pas pu se servir d’une clé d’accès. Connecte-toi autrement.
+sign-in-by-mail = Par courriel
+sign-in-email = Adresse électronique
+sign-in-email-hint = celle de la page de ton compte
+sign-in-send-link = Envoyer un lien
+sign-in-sent-title = Regarde ton courrier
+sign-in-sent = Si un compte d’ici a cette adresse, une lettre avec un lien est en route. Il sert une fois, pendant { $minutes ->
+    [one] { $minutes } minute
+   *[other] { $minutes } minutes
+}.
+sign-in-nothing-came = Rien n’est venu ? Vérifie l’adresse et regarde parmi le courrier indésirable.
+sign-in-by-code = Avec un code de secours
+sign-in-code = Code de secours
+sign-in-code-hint = 32 lettres et chiffres de ta liste imprimée ; chacun sert une fois
+sign-in-wrong-code = n’est pas valable : inconnu, ou déjà utilisé
+sign-in-no-account = Pas encore de compte ? Ouvre le lien d’une invitation, ou lis son code.
+sign-in-no-script = Les clés d’accès ont besoin de JavaScript. Un lien ou un code s’en passe.
+sign-in-here-title = Se connecter sur cet appareil ?
+sign-in-here = Continue seulement si tu as demandé cette lettre.
+sign-in-gone-title = Ce lien n’est pas valable
+sign-in-gone = Il a déjà servi, est trop ancien, ou n’est pas entier.
+sign-in-new-link = En demander un nouveau

@@ -1,0 +1,67 @@
+# The page of one’s own account.
+account-title = A sua conta
+account-no-way-back = Você ainda não tem como voltar a entrar. Adicione uma chave de acesso, um endereço de e-mail ou códigos de recuperação.
+account-you = Você
+account-language-hint = desta página e das cartas; as páginas de uma casa seguem a sua ficha lá
+account-passkeys = Chaves de acesso
+account-passkeys-what = Uma chave de acesso deixa você entrar com o dedo, o rosto ou o PIN. Tenha uma em cada aparelho, ou uma que eles compartilhem.
+account-times = Desde { $since }. Último uso: { $used }.
+account-unused = Desde { $since }. Ainda sem uso.
+account-forget = Esquecer
+account-passkey-name = Nome da chave de acesso
+account-passkey-name-hint = se quiser; senão, o tipo de aparelho
+account-add-passkey = Adicionar uma chave de acesso
+account-cancelled = Nenhuma chave de acesso foi criada. Tente de novo quando quiser.
+account-failed = Este aparelho não conseguiu criar uma chave de acesso.
+account-known = Este aparelho já tem uma chave de acesso desta conta.
+account-email-none = Ainda sem endereço. Com um, um link por e-mail deixa você entrar onde não tem chave de acesso.
+account-email-is = Os links para entrar vão para { $email }.
+account-prove = Enviar uma carta para comprovar
+account-forget-email = Esquecer o endereço
+account-proof-sent = Uma carta está a caminho de { $email }. Abra o link dela em até { $minutes ->
+    [one] { $minutes } minuto
+   *[other] { $minutes } minutos
+}, em um navegador que entrou aqui.
+account-prove-title = Este endereço é seu?
+account-prove-what = Comprovado, ele pode receber os links para entrar na sua conta.
+account-prove-yes = Sim, é meu
+account-prove-signed-out = Entre aqui primeiro. Depois abra mais uma vez o link da carta.
+account-email-taken = Outra conta tem este endereço.
+account-codes = Códigos de recuperação
+account-codes-what = Para o dia em que todas as chaves de acesso se perderem. Imprima e guarde em lugar seguro.
+account-codes-left = { $count ->
+    [0] Você não tem nenhum.
+    [1] Resta um.
+   *[other] Restam { $count }.
+}
+account-codes-make = Fazer códigos novos
+account-codes-old = Os anteriores deixam então de valer.
+account-codes-once = São mostrados só desta vez. Cada um deixa você entrar uma vez.
+account-codes-done = Já guardei
+account-sessions = Onde você entrou
+account-end-others = Sair de todos os outros
+account-sign-out = Sair
+account-roles = Os seus papéis
+account-role = { $role ->
+    [keeper] Você cuida de { $place }
+    [member] Membro de { $place }
+    [sitter] Você cuida por dias em { $place }
+    [observer] Você observa em { $place }
+    [coach] Coach em { $place }
+    [club_keeper] Você cuida do clube { $place }
+   *[server_keeper] Você cuida do servidor
+}
+account-new-home = uma casa ainda sem nome
+account-no-role = Você não tem papel aqui. Um convite dá um a você.
+account-leave = Deixar
+account-leave-what = Você deixa de ver na hora. O que você anotou fica lá. Só um convite traz você de volta.
+account-leave-button = Deixar este papel
+account-last-keeper = Só você cuida disso. Antes, faça outra pessoa cuidar.
+account-erase = Apagar a conta
+account-erase-what = O seu nome, endereço, chaves de acesso, códigos, sessões e papéis somem na hora. Não dá para desfazer. O que você anotou nos registros das casas continua sendo delas. As cópias do servidor guardam o resto por mais { $days ->
+    [one] { $days } dia
+   *[other] { $days } dias
+}.
+account-erase-button = Apagar a minha conta
+account-erased-title = A sua conta foi apagada
+account-erased = Você saiu daqui e de todo lugar.

@@ -1,0 +1,29 @@
+# Signing in on a server of many homes.
+sign-in-title = Entrar
+sign-in-again-title = Mostre que é você
+sign-in-again = O que vem agora não deve cair em mãos erradas. Entre mais uma vez.
+sign-in-passkey = Entrar com uma chave de acesso
+sign-in-passkey-hint = O seu aparelho pede o dedo, o rosto ou o PIN.
+sign-in-cancelled = Nenhuma chave de acesso foi usada. Tente de novo ou entre de outro jeito.
+sign-in-failed = Este aparelho não conseguiu usar uma chave de acesso. Entre de outro jeito.
+sign-in-by-mail = Por e-mail
+sign-in-email = Endereço de e-mail
+sign-in-email-hint = o da página da sua conta
+sign-in-send-link = Enviar um link
+sign-in-sent-title = Veja o seu e-mail
+sign-in-sent = Se uma conta daqui tem este endereço, uma carta com um link está a caminho. Ele serve uma vez, durante { $minutes ->
+    [one] { $minutes } minuto
+   *[other] { $minutes } minutos
+}.
+sign-in-nothing-came = Não chegou nada? Confira o endereço e olhe no lixo eletrônico.
+sign-in-by-code = Com um código de recuperação
+sign-in-code = Código de recuperação
+sign-in-code-hint = 32 letras e números da sua lista impressa; cada um serve uma vez
+sign-in-wrong-code = não vale: desconhecido ou já usado
+sign-in-no-account = Ainda sem conta? Abra o link de um convite ou leia o código dele.
+sign-in-no-script = Chaves de acesso precisam de JavaScript. Um link ou um código funciona sem.
+sign-in-here-title = Entrar neste aparelho?
+sign-in-here = Continue só se você mesmo pediu esta carta.
+sign-in-gone-title = Este link não vale
+sign-in-gone = Já foi usado, é antigo demais ou não está inteiro.
+sign-in-new-link = Pedir um novo
