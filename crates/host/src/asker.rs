@@ -14,6 +14,7 @@ use maud::{Markup, html};
 use sayso_model::{ClubId, Moment};
 use sayso_people::{Allowed, Capability, HomeNow};
 use sayso_web::layout::{bare, doors};
+use sayso_web::reading::Reader;
 use sayso_web::told::no_such_page;
 use sayso_web::typed::Typed;
 use sayso_web::{Error, Page};
@@ -39,6 +40,9 @@ impl FromRequestParts<Arc<Host>> for Asker {
 
     async fn from_request_parts(parts: &mut Parts, host: &Arc<Host>) -> Result<Self, Error> {
         let signed = Signed::from_request_parts(parts, host).await?;
+        if let Some(reader) = parts.extensions.get::<Reader>() {
+            reader.is(signed.locale(&parts.headers));
+        }
         Ok(Self { host: Arc::clone(host), signed, now: host.now(), parts: parts.clone() })
     }
 }

@@ -6,6 +6,7 @@ use crate::asker::Asker;
 use crate::fault::told;
 use crate::host::Host;
 use crate::pages::invited;
+use crate::place;
 use crate::stories::Stories;
 use axum::Router;
 use axum::extract::Path;
@@ -13,7 +14,6 @@ use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::{Markup, html};
 use sayso_model::{ClubId, Coach, Zone};
-use sayso_people::db::Homes as _;
 use sayso_people::{Capability, InvitationId, MembershipId, OsSecrets, Part, Role, Scope};
 use sayso_web::Error;
 use sayso_web::told::no_such_page;
@@ -82,7 +82,7 @@ async fn sharing(asker: &Asker, club: ClubId, coaches: bool) -> Result<Vec<Share
         if what.is_empty() {
             continue;
         }
-        let story = stories.story(home).await.map_err(|e| told(sayso_people::Error::Home(e)))?.unwrap_or_default();
+        let story = place::story(&asker.host, home).await?.unwrap_or_default();
         all.push(Shares { home, name: home_name(&l, &story), what });
     }
     all.sort_by(|a, b| a.name.cmp(&b.name).then(a.home.cmp(&b.home)));

@@ -2,10 +2,10 @@
 
 use crate::asker::Asker;
 use crate::fault::told;
+use crate::place;
 use crate::stories::Stories;
 use crate::way;
 use sayso_model::{AnimalCard, HomeId, Story};
-use sayso_people::db::Homes as _;
 use sayso_people::may::may;
 use sayso_people::{Capability, MembershipId, Part, Scope, Who};
 use sayso_web::{Error, Tab};
@@ -56,7 +56,7 @@ pub async fn choices(asker: &Asker, who: &Who) -> Result<Vec<Choice>, Error> {
         }
         all.push(Choice {
             home,
-            story: stories.story(home).await.map_err(|e| told(sayso_people::Error::Home(e)))?.unwrap_or_default(),
+            story: place::story(host, home).await?.unwrap_or_default(),
             part: held.map(|m| (m.id, m.part)),
             first: Tab::ALL.into_iter().find(|tab| tab.opened_by().iter().any(open)),
             begins: open(&Capability::SettleHome),

@@ -15,7 +15,7 @@ use choice::choices;
 use maud::Markup;
 use sayso_people::{MembershipId, Scope};
 use sayso_web::Error;
-use sayso_web::page::HOME_COOKIE;
+use sayso_web::pages::homes::remembering;
 use sayso_web::typed::Typed;
 use sayso_wording::words;
 use std::sync::Arc;
@@ -48,10 +48,8 @@ async fn choose(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let all = choices(&asker, &who).await?;
     let chosen = all.iter().find(|c| c.home.to_string() == typed.text("home"));
     let Some(chosen) = chosen else { return Err(Error::refused("home", words!(faults::not_our_home))) };
-    let safe = if asker.host.is_safe() { "; Secure" } else { "" };
-    let cookie = format!("{HOME_COOKIE}={}; Path=/; Max-Age=31536000; HttpOnly; SameSite=Strict{safe}", chosen.home);
     let to = chosen.to().unwrap_or_else(|| way::CHOOSE.to_owned());
-    Ok(([(SET_COOKIE, cookie)], Redirect::to(&to)).into_response())
+    Ok(([(SET_COOKIE, remembering(chosen.home))], Redirect::to(&to)).into_response())
 }
 
 /// Everyone may go.
