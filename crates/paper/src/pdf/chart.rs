@@ -1,7 +1,7 @@
 //! Charts as vectors: the same data as the page's, the same marks, in black and grey.
 
 use super::face::{Faces, Weight};
-use super::strip::{BLACK, FILL, Grey, Ink, RULE, SOFT, Strip, WHITE};
+use super::strip::{BLACK, FILL, Grey, Ink, RULE, SOFT, Strip};
 use super::tree::Leaf;
 use crate::sheet::{Bar, Drawn, Whisker};
 use sayso_wording::{Locale, say};
@@ -13,6 +13,10 @@ const NAME: f32 = 8.0;
 /// Height of the plot of bars, and of a row of whiskers, points.
 const BARS: f32 = 92.0;
 const ROW: f32 = 22.0;
+/// Of a row, what its name takes above the whisker; no line runs through it.
+const NAMED: f32 = 11.5;
+/// The least of a row that leaves room for both.
+const LEAST_ROW: f32 = 18.0;
 
 /// Where text hangs on its place.
 #[derive(Clone, Copy)]
@@ -49,13 +53,6 @@ impl Pen<'_> {
         };
         self.strip.draw(Some(self.leaf), Ink::Text { x, y, run, grey: if size < NAME { SOFT } else { BLACK } });
         x + wide
-    }
-
-    /// Clears the ground under words, so that no line runs through them.
-    fn clear(&mut self, x: f32, y: f32, words: &[(f32, &str)]) {
-        let width: f32 =
-            words.iter().map(|(size, text)| self.means.faces.width(Weight::Regular, *size, text) + 3.0).sum();
-        self.strip.draw(Some(self.leaf), Ink::Bar { x, y, width, height: 10.0, grey: WHITE });
     }
 
     fn line(&mut self, from: (f32, f32), to: (f32, f32), width: f32, grey: Grey, dashed: bool) {
@@ -124,12 +121,15 @@ fn bars(pen: &mut Pen<'_>, x_label: &str, y_label: &str, bars: &[Bar], width: f3
 #[allow(clippy::cast_precision_loss, clippy::cast_possible_truncation)]
 fn whiskers(pen: &mut Pen<'_>, x_label: &str, level: Option<f64>, rows: &[Whisker], width: f32) {
     let (left, right, top) = (4.0, width - 12.0, 2.0);
-    let row = ROW * pen.means.scale;
+    let row = (ROW * pen.means.scale).max(LEAST_ROW);
     let bottom = top + row * rows.len() as f32;
     let x_of = |share: f64| left + (right - left) * share.clamp(0.0, 1.0) as f32;
     for share in [0.0, 0.25, 0.5, 0.75, 1.0] {
         let (x, text) = (x_of(share), pen.means.locale.percent(share));
-        pen.line((x, top), (x, bottom), 0.4, RULE, false);
+        for i in 0..rows.len() {
+            let y = top + row * i as f32;
+            pen.line((x, y + NAMED), (x, y + row), 0.4, RULE, false);
+        }
         let anchor = match share {
             0.0 => Anchor::Start,
             1.0 => Anchor::End,
@@ -139,16 +139,15 @@ fn whiskers(pen: &mut Pen<'_>, x_label: &str, level: Option<f64>, rows: &[Whiske
         let x = if share < 1.0 { x } else { width };
         pen.text(&text, TICK, Weight::Regular, (x, bottom + 9.0), anchor);
     }
-    if let Some(level) = level {
-        pen.line((x_of(level), top), (x_of(level), bottom), 0.9, BLACK, true);
-    }
     for (i, one) in rows.iter().enumerate() {
         let y = top + row * i as f32;
         let counted = say!(pen.means.locale, sheets::n_of, n = one.n);
-        pen.clear(left, y + 1.5, &[(NAME, &one.name), (TICK, &counted)]);
+        if let Some(level) = level {
+            pen.line((x_of(level), y + NAMED), (x_of(level), y + row), 0.9, BLACK, true);
+        }
         let end = pen.text(&one.name, NAME, Weight::Regular, (left, y + 9.0), Anchor::Start);
         pen.text(&counted, TICK, Weight::Regular, (end + 3.0, y + 9.0), Anchor::Start);
-        let y = y + 15.0_f32.min(row - 5.0);
+        let y = y + f32::midpoint(NAMED, row);
         if let Some((low, high)) = one.interval {
             pen.line((x_of(low), y), (x_of(high), y), 1.6, BLACK, false);
         }
@@ -161,8 +160,40 @@ fn whiskers(pen: &mut Pen<'_>, x_label: &str, level: Option<f64>, rows: &[Whiske
 }
 
 #[cfg(test)]
+#[allow(clippy::unwrap_used)]
 mod tests {
-    use super::step;
+    use super::*;
+
+    #[test]
+    fn no_line_of_whiskers_runs_through_words() {
+        let faces = Faces::new().unwrap();
+        let row = |name: &str, low, high| Whisker {
+            name: name.to_owned(),
+            value: Some(f64::midpoint(low, high)),
+            interval: Some((low, high)),
+            n: 40,
+        };
+        let rows = vec![row("gather, a long name that goes on and on", 0.0, 1.0), row("b", 0.2, 0.9)];
+        for scale in [0.6, 0.8, 1.0] {
+            let means = Means { faces: &faces, locale: &Locale::ENGLISH, scale };
+            let drawn = Drawn::Whiskers { x: "pressed".to_owned(), level: Some(0.5), rows: rows.clone() };
+            let strip = draw(means, &drawn, Leaf(0), 200.0);
+            let mut lines = 0;
+            for (_, line) in &strip.inks {
+                let Ink::Line { from, to, .. } = line else { continue };
+                lines += 1;
+                for (_, ink) in &strip.inks {
+                    let Ink::Text { x, y, run, .. } = ink else { continue };
+                    // From the tallest letter to the tail of the lowest one.
+                    let (top, bottom) = (y - 0.75 * run.size, y + 0.25 * run.size);
+                    let aside = to.0 < *x || from.0 > x + run.width() || to.1 <= top || from.1 >= bottom;
+                    assert!(aside, "{from:?} to {to:?} runs through {:?} at {x}, {y}", run.text);
+                }
+            }
+            // Five rules and the level in each row, and a whisker.
+            assert_eq!(lines, rows.len() * 7);
+        }
+    }
 
     #[test]
     fn an_axis_has_few_round_steps() {

@@ -11,7 +11,6 @@ pub const BLACK: Grey = 0;
 pub const SOFT: Grey = 70;
 pub const RULE: Grey = 160;
 pub const FILL: Grey = 110;
-pub const WHITE: Grey = 255;
 
 /// Something drawn; distances in points from the strip's upper left corner.
 #[derive(Clone, Debug)]
