@@ -15,10 +15,10 @@ pub struct About {
     calm: AnimalId,
 }
 
-/// Animals growled three days ago: that stays at the top of Today, beside what there is to do.
-pub async fn growled(dir: &Path, animals: impl Iterator<Item = AnimalId>) {
+/// Animals growled so many days ago: that stays at the top of Today, beside what there is to do.
+pub async fn growled(dir: &Path, animals: impl Iterator<Item = AnimalId>, days_ago: f64) {
     let (_, story) = story(dir).await;
-    let at = story.ledger().all().map(|e| e.happened_at).max().unwrap().plus_seconds(-3.0 * 86_400.0);
+    let at = story.ledger().all().map(|e| e.happened_at).max().unwrap().plus_seconds(-days_ago * 86_400.0);
     let pattern = story.ledger().all().find(|e| e.animal.is_some()).unwrap();
     let growl = Sign { sign: Note::new("growl").unwrap(), level: SignLevel::Strong, when: When::During, session: None };
     let events = animals.map(|animal| Event {
@@ -45,7 +45,7 @@ pub async fn prepared(dir: &Path) -> About {
     record(&store, &card, 0, heard.event.clone()).await;
     store.put_snippet(heard.id(), wav(&say(0, 0)), heard.event.recorded_at).await.unwrap();
     store.close().await.unwrap();
-    growled(dir, std::iter::once(who)).await;
+    growled(dir, std::iter::once(who), 3.0).await;
     let calm = story.animals().into_keys().find(|a| *a != who).expect("another animal");
     About { who, word: card.word, calm }
 }

@@ -18,14 +18,20 @@ pub async fn reads(browser: &Browser, server: &Server, language: &str) {
     browser.devtools("Network.setCookie", cookie).await;
 }
 
+/// Words of Today that neither have a line in the open nor stand in the summary of those folded.
+const UNNAMED: &str = "
+const folded = document.querySelector('[data-test=more-words] > summary')?.textContent ?? '';
+return [...document.querySelectorAll('details.word')].filter((w) => !w.checkVisibility() || w.closest('[data-test=more-words]'))
+  .map((w) => w.querySelector('strong').textContent).filter((says) => !folded.includes(says));";
+
 #[tokio::test(flavor = "multi_thread")]
 async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
     let mut heights = Vec::new();
-    for how in ["calm", "growled"] {
+    for (how, days_ago) in [("calm", None), ("growled", Some(3.0)), ("growled today", Some(0.0))] {
         let dir = demo_dir();
         let (_, story) = story(dir.path()).await;
-        if how == "growled" {
-            growled(dir.path(), story.animals().into_keys()).await;
+        if let Some(days_ago) = days_ago {
+            growled(dir.path(), story.animals().into_keys(), days_ago).await;
         }
         let server = Server::start(dir.path(), 0);
         let browser = Browser::open(PHONE).await;
@@ -40,6 +46,9 @@ async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
                 let warned = look("return document.querySelectorAll('main > .stop').length").await.unwrap();
                 assert!(how == "calm" || warned.as_u64() > Some(0), "a growl stands at the top");
                 browser.picture(&format!("today-{how}-{language}-{}", card.name)).await;
+                // What has no line of its own is named.
+                let unnamed = look(UNNAMED).await.unwrap();
+                assert_eq!(unnamed.as_array().map(Vec::len), Some(0), "{how}, {language}, {}: {unnamed}", card.name);
                 let height = look("return document.scrollingElement.scrollHeight").await.unwrap();
                 heights.push((how, language, card.name.to_string(), height.as_i64().unwrap()));
             }
@@ -47,7 +56,7 @@ async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
         browser.close().await;
     }
     println!("height of Today at 390 px: {heights:?}");
-    assert!(heights.len() >= 12, "{heights:?}");
+    assert!(heights.len() >= 18, "{heights:?}");
     assert!(heights.iter().all(|(.., height)| *height <= TODAY_PX), "{heights:?}");
 }
 

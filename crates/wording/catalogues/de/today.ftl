@@ -17,8 +17,8 @@ today-shown-today = „{ $word }“ wurde heute { $times ->
 }
 today-words = Wörter
 today-more-words = { $count ->
-    [one] Noch ein Wort
-   *[other] Noch { $count } Wörter
+    [one] Noch ein Wort: { $words }
+   *[other] Noch { $count } Wörter: { $words }
 }
 today-trend = Selbst gedrückt in den letzten acht Wochen: { $counts }
 today-evidence = Was das Drücken von „{ $word }“ sagt

@@ -17,8 +17,8 @@ today-shown-today = “{ $word }” { $times ->
 }
 today-words = Words
 today-more-words = { $count ->
-    [one] One more word
-   *[other] { $count } more words
+    [one] One more word: { $words }
+   *[other] { $count } more words: { $words }
 }
 today-trend = Own presses in the last eight weeks: { $counts }
 today-evidence = What presses of “{ $word }” tell

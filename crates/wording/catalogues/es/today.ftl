@@ -17,8 +17,8 @@ today-shown-today = «{ $word }» { $times ->
 }
 today-words = Palabras
 today-more-words = { $count ->
-    [one] Una palabra más
-   *[other] { $count } palabras más
+    [one] Una palabra más: { $words }
+   *[other] { $count } palabras más: { $words }
 }
 today-trend = Pulsaciones propias en las últimas ocho semanas: { $counts }
 today-evidence = Qué dicen las pulsaciones de «{ $word }»

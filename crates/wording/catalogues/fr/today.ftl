@@ -17,8 +17,8 @@ today-shown-today = « { $word } » { $times ->
 }
 today-words = Mots
 today-more-words = { $count ->
-    [1] Encore un mot
-   *[other] Encore { $count } mots
+    [1] Encore un mot : { $words }
+   *[other] Encore { $count } mots : { $words }
 }
 today-trend = Appuis de lui-même ces huit dernières semaines : { $counts }
 today-evidence = Ce que disent les appuis sur « { $word } »

@@ -17,8 +17,8 @@ today-shown-today = “{ $word }” { $times ->
 }
 today-words = Palavras
 today-more-words = { $count ->
-    [1] Mais uma palavra
-   *[other] Mais { $count } palavras
+    [1] Mais uma palavra: { $words }
+   *[other] Mais { $count } palavras: { $words }
 }
 today-trend = Apertos próprios nas últimas oito semanas: { $counts }
 today-evidence = O que dizem os apertos de “{ $word }”

@@ -18,10 +18,13 @@ use sayso_wording::advice as words_of;
 use sayso_wording::figures::finding;
 use sayso_wording::say;
 
-/// Words with a line of their own; more are folded, those that do not get on first.
-const LINES: usize = 5;
-/// Lines that make room for each thing about welfare, so that the page stays at a screen and a half.
-const LINES_FOR_WELFARE: usize = 4;
+/// Words with a line of their own; what does not fit a screen and a half is folded, and named. Those that do not get on
+/// come first.
+const LINES: usize = 7;
+/// Lines that make room for each thing about welfare.
+const LINES_FOR_WELFARE: usize = 5;
+/// Lines that find room where no session is planned.
+const LINES_FOR_PLAN: usize = 2;
 /// Facts told of what went well.
 const GOOD: usize = 2;
 /// Words that keep a line whatever else there is.
@@ -145,7 +148,10 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
 /// A line a word: its trend, stage and one step; why, and what also holds, behind the tap.
 fn words(page: &AnimalPage, today: &Today) -> Markup {
     let (l, steps) = (&page.locale, &today.steps);
-    let lines = LINES.saturating_sub(LINES_FOR_WELFARE * today.welfare.len()).max(FEWEST_LINES);
+    let free = if matches!(today.next, Next::Session { .. }) { 0 } else { LINES_FOR_PLAN };
+    let lines = (LINES + free).saturating_sub(LINES_FOR_WELFARE * today.welfare.len()).max(FEWEST_LINES);
+    // A fold is as tall as a line: for one word alone it would win nothing.
+    let lines = if steps.len() <= lines + 1 { steps.len() } else { lines };
     // Those that need something first, else as they come.
     let mut sorted: Vec<&WordStep> = steps.iter().collect();
     sorted.sort_by_key(|w| !w.stuck);
@@ -156,7 +162,11 @@ fn words(page: &AnimalPage, today: &Today) -> Markup {
                 h2 { (say!(l, today::words)) }
                 @for w in open { (line(page, w)) }
                 @if !folded.is_empty() {
-                    details { summary { (say!(l, today::more_words, count = folded.len())) } @for w in folded { (line(page, w)) } }
+                    @let named = l.and(&folded.iter().map(|w| w.word.says.as_str()).collect::<Vec<_>>());
+                    details data-test="more-words" {
+                        summary { (say!(l, today::more_words, count = folded.len(), words = named)) }
+                        @for w in folded { (line(page, w)) }
+                    }
                 }
             }
         }
@@ -173,8 +183,8 @@ fn line(page: &AnimalPage, w: &WordStep) -> Markup {
                 span.head {
                     strong { (w.word.says) }
                     span.quiet { (words_of::stage_name(l, w.stage)) }
-                    (spark(&w.trend, &trend))
                 }
+                (spark(&w.trend, &trend))
                 span.step data-test="step" { (words_of::brief(l, name, &w.advice.act)) }
             }
             p { strong { (words_of::act(l, name, &w.advice.act)) } }
