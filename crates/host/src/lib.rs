@@ -10,6 +10,7 @@ mod door;
 mod events;
 mod fault;
 mod gate;
+mod health;
 mod host;
 mod json;
 mod mailing;
@@ -43,5 +44,6 @@ pub fn app(host: Arc<Host>) -> Router {
         .layer(DefaultBodyLimit::max(sayso_web::MOST_BODY))
         .layer(from_fn_with_state(Arc::clone(&host), door::guard))
         .merge(sayso_web::assets::router());
-    sayso_web::around(house).with_state(host)
+    let counted = from_fn_with_state(Arc::clone(&host), health::count);
+    sayso_web::around(house).merge(health::router()).layer(counted).with_state(host)
 }
