@@ -8,32 +8,32 @@ const MOST_TAPS: usize = 40;
 const MOST_FIELDS: usize = 12;
 
 /// A person who taps and types, and keeps count.
-struct Person<'a> {
-    browser: &'a Browser,
-    taps: usize,
-    fields: usize,
+pub struct Person<'a> {
+    pub browser: &'a Browser,
+    pub taps: usize,
+    pub fields: usize,
 }
 
 impl Person<'_> {
-    async fn tap(&mut self, css: &str) {
+    pub async fn tap(&mut self, css: &str) {
         self.taps += 1;
         self.browser.press(css).await;
     }
 
-    async fn next(&mut self, css: &str) {
+    pub async fn next(&mut self, css: &str) {
         self.taps += 1;
         self.browser.follow(css).await;
     }
 
     /// A field is tapped, then typed into.
-    async fn types(&mut self, name: &str, text: &str) {
+    pub async fn types(&mut self, name: &str, text: &str) {
         self.taps += 1;
         self.fields += 1;
         self.browser.css(&format!("[name={name}]")).await.send_keys(text).await.unwrap();
     }
 
     /// A list is opened by one tap, its line taken by another.
-    async fn chooses(&mut self, name: &str, value: &str) {
+    pub async fn chooses(&mut self, name: &str, value: &str) {
         self.taps += 2;
         self.browser.css(&format!("select[name={name}]")).await.select_by_value(value).await.unwrap();
     }

@@ -6,6 +6,8 @@
 mod accessibility;
 mod board;
 mod charts;
+#[path = "../postgres/cluster.rs"]
+mod cluster;
 mod drawn;
 mod ear;
 mod every_page;
@@ -14,7 +16,9 @@ mod hand;
 mod harness;
 mod heard;
 mod homescreen;
+mod hosted;
 mod invitation;
+mod joining;
 mod killed;
 mod kit;
 mod likes;

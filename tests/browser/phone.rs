@@ -14,7 +14,12 @@ pub const STAND_IN: &str = "pseudo";
 
 /// Sets the language this browser reads a server's pages in.
 pub async fn reads(browser: &Browser, server: &Server, language: &str) {
-    let cookie = json!({ "name": "sayso_language", "value": language, "url": server.url("/") });
+    reads_at(browser, &server.url("/"), language).await;
+}
+
+/// The same at another address.
+pub async fn reads_at(browser: &Browser, url: &str, language: &str) {
+    let cookie = json!({ "name": "sayso_language", "value": language, "url": url });
     browser.devtools("Network.setCookie", cookie).await;
 }
 
@@ -104,7 +109,8 @@ for (const e of document.querySelectorAll('main :is(a, button, summary, select, 
 scrollTo(0, 0);
 return out;";
 
-async fn faults(browser: &Browser, what: &str) -> Vec<String> {
+/// What of the page cannot be read or reached.
+pub async fn faults(browser: &Browser, what: &str) -> Vec<String> {
     let found = browser.page.execute(OUT_OF_REACH, vec![]).await.unwrap();
     let found: Vec<&str> = found.as_array().expect("a list").iter().filter_map(Value::as_str).collect();
     found.iter().map(|f| format!("{what}: {f}")).collect()

@@ -38,7 +38,7 @@ enum Post {
     Smtp(Box<Smtp>),
 }
 
-/// Connections to the database of people for each sixteen to that of homes.
+/// Of the connections to the database of homes, one in so many is added for that of people.
 const PEOPLE_SHARE: u32 = 2;
 
 impl Host {

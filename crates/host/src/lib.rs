@@ -5,6 +5,7 @@
 //! theirs stands in one table with what it takes ([`asked`]); what does not stand there is closed.
 
 pub mod asked;
+mod asker;
 mod config;
 mod door;
 mod events;
@@ -12,15 +13,18 @@ mod fault;
 mod gate;
 mod health;
 mod host;
+mod inside;
 mod json;
 mod mailing;
 pub mod pages;
 mod place;
+mod qr;
 mod reader;
 mod rooms;
 mod serve;
 mod signed;
 mod stories;
+mod sweep;
 mod way;
 
 pub use config::{HostConfig, HostOpened, Mail};
@@ -31,7 +35,10 @@ pub use signed::{SESSION_COOKIE, Signed};
 
 use axum::Router;
 use axum::extract::DefaultBodyLimit;
-use axum::middleware::from_fn_with_state;
+use axum::http::HeaderValue;
+use axum::http::header::{SET_COOKIE, STRICT_TRANSPORT_SECURITY};
+use axum::middleware::{from_fn_with_state, map_response};
+use axum::response::Response;
 use axum::routing::post;
 use std::sync::Arc;
 
@@ -44,6 +51,25 @@ pub fn app(host: Arc<Host>) -> Router {
         .layer(DefaultBodyLimit::max(sayso_web::MOST_BODY))
         .layer(from_fn_with_state(Arc::clone(&host), door::guard))
         .merge(sayso_web::assets::router());
+    let safe = host.is_safe();
+    let house = sayso_web::around(house);
+    let house = if safe { house.layer(map_response(over_https)) } else { house };
+    // Outside the door: whoever asks how it does is nobody, and knows no name of the server.
     let counted = from_fn_with_state(Arc::clone(&host), health::count);
-    sayso_web::around(house).merge(health::router()).layer(counted).with_state(host)
+    house.merge(health::router()).layer(counted).with_state(host)
+}
+
+/// Browsers come back over HTTPS only (RFC 6797), and keep no cookie that could go out in plain.
+async fn over_https(mut response: Response) -> Response {
+    let headers = response.headers_mut();
+    headers.insert(STRICT_TRANSPORT_SECURITY, HeaderValue::from_static("max-age=31536000"));
+    let cookies: Vec<HeaderValue> = headers.get_all(SET_COOKIE).iter().cloned().collect();
+    headers.remove(SET_COOKIE);
+    for cookie in cookies {
+        let is_safe = cookie.to_str().is_ok_and(|c| c.to_ascii_lowercase().contains("; secure"));
+        let marked = [cookie.as_bytes(), b"; Secure"].concat();
+        // A cookie that was a header is one with more letters, too.
+        headers.append(SET_COOKIE, if is_safe { cookie } else { HeaderValue::from_bytes(&marked).unwrap_or(cookie) });
+    }
+    response
 }

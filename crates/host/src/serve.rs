@@ -3,6 +3,7 @@
 use crate::config::{HostConfig, HostOpened};
 use crate::fault::HostError;
 use crate::host::Host;
+use crate::sweep;
 use sayso_people::{Error, OsSecrets};
 use sayso_web::connections::{self, Bounds};
 use std::sync::Arc;
@@ -25,12 +26,14 @@ pub async fn host(config: HostConfig) -> Result<(), HostError> {
     };
     (config.opened)(&HostOpened { at, first_keeper });
     tracing::info!("Serving homes at {at} as {}.", host.public_url);
+    let sweeping = tokio::spawn(sweep::go_on(Arc::clone(&host)));
     let stop = async {
         stop.await;
         tracing::info!("Told to stop.");
     };
     let bounds = if config.behind_proxy { Bounds::behind_proxy() } else { Bounds::of_this_process() };
     connections::run(listener, crate::app(Arc::clone(&host)), None, (config.patience, bounds), stop).await;
+    sweeping.abort();
     if tokio::time::timeout(config.patience.stop, host.close()).await.is_err() {
         tracing::error!("Closing the database took too long. What was acknowledged is stored.");
     }

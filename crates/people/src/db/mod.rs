@@ -4,6 +4,7 @@
 mod account;
 mod ask;
 mod attempt;
+mod counts;
 mod home;
 mod invitation;
 mod leaving;
@@ -18,6 +19,7 @@ mod witness;
 
 pub use account::Account;
 pub use ask::{Homes, Visit};
+pub use counts::Counts;
 pub use home::HomeState;
 pub use invitation::{Invited, Joined, Taker};
 pub use link::Pending;

@@ -40,7 +40,6 @@ account-codes-once = Sie werden nur dieses Mal gezeigt. Jeder meldet dich einmal
 account-codes-done = Ich habe sie
 account-sessions = Wo du angemeldet bist
 account-end-others = Überall sonst abmelden
-account-sign-out = Abmelden
 account-roles = Deine Rollen
 account-role = { $role ->
     [keeper] Du verwaltest { $place }
@@ -56,9 +55,9 @@ account-no-role = Du hast hier keine Rolle. Eine Einladung gibt dir eine.
 account-leave = Aufgeben
 account-leave-what = Du siehst dann sofort nichts mehr davon. Was du aufgeschrieben hast, bleibt dort. Nur eine Einladung bringt dich zurück.
 account-leave-button = Diese Rolle aufgeben
-account-last-keeper = Du verwaltest dort als Letzte oder Letzter. Lass zuerst jemand anderen verwalten.
+account-last-keeper = Sonst verwaltet dort niemand. Lass zuerst jemand anderen verwalten.
 account-erase = Konto löschen
-account-erase-what = Dein Name, deine Adresse, Passkeys, Codes, Sitzungen und Rollen verschwinden sofort. Das lässt sich nicht zurücknehmen. Was du in die Protokolle von Zuhausen geschrieben hast, bleibt deren. Sicherungen des Servers halten den Rest noch { $days ->
+account-erase-what = Dein Name, deine Adresse, Passkeys, Codes, Sitzungen und Rollen verschwinden sofort. Das lässt sich nicht zurücknehmen. Was du ins Protokoll eines Zuhauses geschrieben hast, bleibt dort. Sicherungen des Servers halten den Rest noch { $days ->
     [one] einen Tag
    *[other] { $days } Tage
 }.

@@ -11,9 +11,9 @@ join-part = { $role ->
     [member] Als Mitglied: Du schreibst auf, was geschieht, und siehst alle Zahlen.
     [sitter] Zum Betreuen: An den vereinbarten Tagen schreibst du auf, was geschieht. Du siehst Heute und die Hausregeln.
     [observer] Zum Beobachten: Du bewertest, was du siehst, ohne zu sehen, was andere bewertet haben.
-    [coach] Als Coach: Du siehst, was Zuhause teilen, sonst nichts.
+    [coach] Als Coach: Du siehst, was ein Zuhause teilt, sonst nichts.
     [club_keeper] Zum Verwalten des Vereins: Du lädst Leute ein und siehst, wer dazugehört.
-   *[server_keeper] Zum Verwalten des Servers: Du eröffnest Zuhause und Vereine. Daten eines Zuhauses siehst du dadurch nicht.
+   *[server_keeper] Zum Verwalten des Servers: Du legst Zuhause und Vereine an. Daten eines Zuhauses siehst du dadurch nicht.
 }
 join-days = Vereinbarte Tage: { $weekdays }, vom { $first } bis { $last }.
 join-until = Die Einladung gilt bis { $when }, und einmal.

@@ -40,7 +40,6 @@ account-codes-once = They are shown this once. Each signs you in once.
 account-codes-done = I have them
 account-sessions = Where you are signed in
 account-end-others = Sign out everywhere else
-account-sign-out = Sign out
 account-roles = Your roles
 account-role = { $role ->
     [keeper] Keeper of { $place }

@@ -40,7 +40,6 @@ account-codes-once = Se muestran solo esta vez. Cada uno te deja entrar una vez.
 account-codes-done = Los tengo
 account-sessions = Dónde tienes la sesión iniciada
 account-end-others = Cerrar sesión en los demás
-account-sign-out = Cerrar sesión
 account-roles = Tus papeles
 account-role = { $role ->
     [keeper] Llevas { $place }

@@ -40,7 +40,6 @@ account-codes-once = Ils ne sont montrés que cette fois. Chacun te connecte une
 account-codes-done = Je les ai
 account-sessions = Où tu es en session
 account-end-others = Se déconnecter partout ailleurs
-account-sign-out = Se déconnecter
 account-roles = Tes rôles
 account-role = { $role ->
     [keeper] Tu tiens { $place }

@@ -17,7 +17,7 @@ join-part = { $role ->
 }
 join-days = Jours convenus : { $weekdays }, du { $first } au { $last }.
 join-until = L’invitation vaut jusqu’à { $when }, et une fois.
-join-signed-in = Tu es sous le nom de { $name } ici.
+join-signed-in = Tu es en session sous le nom de { $name }.
 join-join = Rejoindre
 join-have-account = As-tu déjà un compte ici ? { $link }
 join-sign-in-first = Connecte-toi d’abord

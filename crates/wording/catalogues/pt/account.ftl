@@ -40,7 +40,6 @@ account-codes-once = São mostrados só desta vez. Cada um deixa você entrar um
 account-codes-done = Já guardei
 account-sessions = Onde você entrou
 account-end-others = Sair de todos os outros
-account-sign-out = Sair
 account-roles = Os seus papéis
 account-role = { $role ->
     [keeper] Você cuida de { $place }

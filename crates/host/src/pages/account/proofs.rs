@@ -86,11 +86,6 @@ pub struct Which {
     credential: String,
 }
 
-/// A credential's id as it stands on the page.
-pub fn hex(credential: &[u8]) -> String {
-    credential.iter().map(|byte| format!("{byte:02x}")).collect()
-}
-
 pub async fn forget_passkey(
     State(host): State<Arc<Host>>,
     signed: Signed,
@@ -98,7 +93,7 @@ pub async fn forget_passkey(
 ) -> Result<Response, Error> {
     let kept = host.people.passkeys(signed.account.id).await.map_err(told)?;
     // One that was forgotten meanwhile is forgotten.
-    let Some(key) = kept.into_iter().find(|key| hex(&key.credential) == credential) else { return Ok(back()) };
+    let Some(key) = kept.into_iter().find(|key| view::hex(&key.credential) == credential) else { return Ok(back()) };
     match host.people.forget_passkey(&signed.session, &key.credential, host.now()).await {
         Ok(_) => Ok(back()),
         Err(why) => led(why),

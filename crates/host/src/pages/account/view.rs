@@ -1,5 +1,4 @@
 use super::Shown;
-use super::proofs::hex;
 use crate::place::Place;
 use maud::{Markup, html};
 use sayso_model::{Language, Moment};
@@ -19,7 +18,7 @@ pub fn page(shown: &Shown) -> Markup {
         html! {
             @if let Some(what) = &shown.wrong { p.caution role="alert" { (what.say(l)) } }
             @if no_way_back { p.caution data-test="no-way-back" { (say!(l, account::no_way_back)) } }
-            form method="post" action="/sign-out" { button data-test="sign-out" { (say!(l, account::sign_out)) } }
+            form method="post" action="/sign-out" { button data-test="sign-out" { (say!(l, frame::sign_out)) } }
             h2 { (say!(l, account::you)) }
             (you(shown))
             h2 { (say!(l, account::passkeys)) }
@@ -41,6 +40,11 @@ pub fn page(shown: &Shown) -> Markup {
             p { a.button href="/" { (say!(l, errors::to_start)) } }
         },
     )
+}
+
+/// A credential's id as it stands on the page.
+pub fn hex(credential: &[u8]) -> String {
+    credential.iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 fn when(shown: &Shown, at: Moment) -> String {

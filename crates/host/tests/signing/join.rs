@@ -1,0 +1,99 @@
+//! Joining by an invitation.
+
+use crate::server::Server;
+use sayso_people::Role;
+
+const START: [(&str, &str); 6] = [
+    ("you", "Ilda"),
+    ("animal", "Bo"),
+    ("species", "dog"),
+    ("others", ""),
+    ("home", "The mill"),
+    ("zone", "Europe/Berlin"),
+];
+
+#[tokio::test(flavor = "multi_thread")]
+async fn the_servers_first_keeper_joins_by_a_link_that_holds_once() {
+    let server = Server::new().await;
+    let link = server.first_link().await;
+    let mut wren = server.browser();
+    let page = wren.get(&link).await;
+    assert!(page.status == 200 && page.text.contains("sayso.example") && page.text.contains("keeper of the server"));
+    assert!(page.cookies.is_empty());
+    let unnamed = wren.post(&link, &[("name", " ")]).await;
+    assert!(unnamed.status == 422 && unnamed.text.contains("Join"), "{}", unnamed.text);
+    let joined = wren.post(&link, &[("name", "Wren")]).await;
+    assert_eq!((joined.status, joined.to.as_deref()), (303, Some("/welcome?to=/server")));
+    let welcome = wren.get("/welcome?to=/server").await;
+    for has in ["Welcome, Wren", r#"data-passkey="/account/passkey""#, r#"href="/server""#] {
+        assert!(welcome.text.contains(has), "{has}: {}", welcome.text);
+    }
+    let mut other = server.browser();
+    let used = other.get(&link).await;
+    let unknown = other.get(&format!("/join/{}", "0".repeat(64))).await;
+    assert_eq!((used.status, &used), (404, &unknown), "used and unknown are one");
+    assert_eq!(other.post(&link, &[("name", "Robin")]).await, used);
+    assert_eq!(other.get("/welcome").await.to.as_deref(), Some("/sign-in?to=/welcome"));
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_new_home_is_set_up_by_its_first_keeper_and_then_shown_to_whoever_is_invited() {
+    let server = Server::new().await;
+    let keeper = server.keeper().await;
+    let (home, link) = server.home_link(&keeper).await;
+    let mut ilda = server.browser();
+    assert!(ilda.get(&link).await.text.contains("a new home on this server"));
+    let joined = ilda.post(&link, &[("name", "Ilda")]).await;
+    assert_eq!(joined.to.as_deref(), Some("/welcome?to=/start"));
+    assert_eq!(ilda.cookies.get("sayso_home"), Some(&home.to_string()));
+    assert_eq!(ilda.get("/").await.to.as_deref(), Some("/start"));
+    let start = ilda.get("/start").await.text;
+    assert!(start.contains(r#"id="you" name="you" value="Ilda""#) && start.contains("on this server"), "{start}");
+    let begun = ilda.post("/start", &START).await;
+    assert_eq!(begun.status, 303, "{}", begun.text);
+    assert!(ilda.cookies.contains_key("sayso_person"));
+    let today = ilda.get("/").await.to.unwrap();
+    assert!(today.starts_with("/a/") && today.ends_with("/today"), "{today}");
+    assert!(ilda.get(&today).await.text.contains(r#"href="/account""#), "signing out is near");
+    // A member, an observer, and one who has an account already.
+    let member = server.link_by(&ilda, home, Role::Member).await;
+    let mut robin = server.browser();
+    let page = robin.get(&member).await.text;
+    assert!(page.contains("The mill") && page.contains("As a member"), "{page}");
+    assert_eq!(robin.post(&member, &[("name", "Robin")]).await.to, Some(format!("/welcome?to={today}")));
+    assert_eq!(robin.get(&today).await.status, 200);
+    let mut una = server.browser();
+    let observer = server.link_by(&ilda, home, Role::Observer).await;
+    let board = today.replace("/today", "/board");
+    assert_eq!(una.post(&observer, &[("name", "Una")]).await.to, Some(format!("/welcome?to={board}")));
+    assert_eq!(una.get("/").await.to.as_ref(), Some(&board));
+    let mut wren = keeper.clone();
+    let member = server.link_by(&ilda, home, Role::Member).await;
+    let page = wren.get(&member).await.text;
+    assert!(page.contains("signed in as Wren") && !page.contains(r#"name="name""#), "{page}");
+    let joined = wren.post(&member, &[]).await;
+    assert_eq!((joined.status, joined.to.as_deref()), (303, Some(today.as_str())));
+    assert_eq!(joined.cookies.len(), 1, "the session stays: {:?}", joined.cookies);
+    let before = wren.token().unwrap();
+    assert_eq!(wren.get(&today).await.status, 200);
+    assert_ne!(wren.token().unwrap().hash(), before.hash(), "roles changed, so its token is a new one");
+    let member = server.link_by(&ilda, home, Role::Member).await;
+    let twice = wren.post(&member, &[]).await;
+    assert_eq!(twice.status, 409, "{}", twice.text);
+    assert_eq!(server.browser().get(&member).await.status, 200, "it still holds");
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn invitations_are_not_guessed() {
+    let server = Server::new().await;
+    let mut other = server.browser();
+    let guess = format!("/join/{}", "1".repeat(64));
+    for _ in 0..30 {
+        assert_eq!(other.post(&guess, &[("name", "Robin")]).await.status, 404);
+    }
+    assert_eq!(other.post(&guess, &[("name", "Robin")]).await.status, 429);
+    let link = server.first_link().await;
+    assert_eq!(other.post(&link, &[("name", "Robin")]).await.status, 429, "from there nothing is taken for a while");
+    other.from = "192.0.2.8".into();
+    assert_eq!(other.post(&link, &[("name", "Robin")]).await.status, 303);
+}

@@ -1,0 +1,138 @@
+//! A server of one's own for each test, in one cluster for them all.
+
+use crate::browser::Browser;
+use crate::cluster::Cluster;
+use crate::post::Post;
+use axum::Router;
+use sayso_host::{Host, HostConfig, Mail};
+use sayso_model::{HomeId, Moment};
+use sayso_people::{Allowed, Capability, OsSecrets, Part, Role, Scope, Session};
+use sayso_store::Database;
+use sayso_web::connections::Patience;
+use sqlx::postgres::PgConnectOptions;
+use sqlx::{AssertSqlSafe, ConnectOptions, Connection};
+use std::net::{Ipv4Addr, SocketAddr};
+use std::sync::atomic::{AtomicU32, Ordering};
+use std::sync::{Arc, LazyLock};
+use uuid::Uuid;
+
+static CLUSTER: LazyLock<Cluster> = LazyLock::new(|| Cluster::start(false));
+static NEXT: AtomicU32 = AtomicU32::new(0);
+
+/// A server with its mail.
+pub struct Server {
+    pub host: Arc<Host>,
+    pub app: Router,
+    pub post: Post,
+}
+
+async fn database() -> String {
+    let name = format!("test{}", NEXT.fetch_add(1, Ordering::Relaxed));
+    let first = CLUSTER.address("postgres", "postgres").parse::<PgConnectOptions>().unwrap();
+    let mut first = first.disable_statement_logging().connect().await.unwrap();
+    sqlx::query(AssertSqlSafe(format!("CREATE DATABASE {name}"))).execute(&mut first).await.unwrap();
+    first.close().await.unwrap();
+    CLUSTER.address("postgres", &name)
+}
+
+impl Server {
+    pub async fn new() -> Self {
+        Self::with(None).await
+    }
+
+    /// One by a clock of the test's own.
+    pub async fn with(clock: Option<fn() -> Moment>) -> Self {
+        crate::secrets::listen();
+        let post = Post::open().await;
+        let config = HostConfig {
+            database: Database { connections: 4, ..Database::at(database().await) },
+            public_url: "https://sayso.example".parse().unwrap(),
+            at: SocketAddr::from((Ipv4Addr::LOCALHOST, 0)),
+            mail: Mail::Smtp {
+                url: format!("smtp://127.0.0.1:{}", post.port),
+                from: "Sayso <sayso@sayso.example>".into(),
+            },
+            behind_proxy: true,
+            metrics_token: None,
+            patience: Patience::default(),
+            opened: Arc::new(|_| ()),
+        };
+        let host = Host::open(&config).await.unwrap();
+        let host = Arc::new(match clock {
+            Some(clock) => host.with_clock(clock),
+            None => host,
+        });
+        Self { app: sayso_host::app(Arc::clone(&host)), host, post }
+    }
+
+    pub fn browser(&self) -> Browser {
+        Browser::of(self.app.clone())
+    }
+
+    /// The path of the first keeper's link.
+    pub async fn first_link(&self) -> String {
+        let (_, secret) = self.host.people.invite_first_keeper(self.host.now(), &mut OsSecrets).await.unwrap();
+        format!("/join/{}", secret.reveal())
+    }
+
+    /// The server's first keeper, signed in.
+    pub async fn keeper(&self) -> Browser {
+        self.joined(&self.first_link().await, "Wren").await
+    }
+
+    /// Someone who joins by a link, with a new account.
+    pub async fn joined(&self, link: &str, name: &str) -> Browser {
+        let mut browser = self.browser();
+        let answer = browser.post(link, &[("name", name)]).await;
+        assert_eq!(answer.status, 303, "{}", answer.text);
+        browser
+    }
+
+    /// The session of someone signed in.
+    pub async fn session(&self, browser: &Browser) -> Session {
+        let token = browser.token().expect("a session");
+        self.host.people.session(&token, self.host.now()).await.unwrap().expect("one that holds")
+    }
+
+    async fn hosting(&self, keeper: &Browser) -> Allowed {
+        let session = self.session(keeper).await;
+        self.host.people.may_on_server(&session, Capability::Host, self.host.now()).await.unwrap()
+    }
+
+    /// The link of the first keeper of a new home.
+    pub async fn home_link(&self, keeper: &Browser) -> (HomeId, String) {
+        let (by, home) = (self.hosting(keeper).await, HomeId(Uuid::now_v7()));
+        self.host.people.open_home(&by, home, self.host.now()).await.unwrap();
+        (home, self.invite(&by, Part::new(Scope::Home(home), Role::Keeper, None, None).unwrap()).await)
+    }
+
+    /// A link that a keeper of a home writes.
+    pub async fn link_by(&self, browser: &Browser, home: HomeId, role: Role) -> String {
+        let session = self.session(browser).await;
+        let who = self.host.people.who(session.account).await.unwrap();
+        let stories = Stories(&self.host);
+        let known = self.host.people.known_to(&who, home, &stories, self.host.now()).await.unwrap();
+        let by = sayso_people::may::may(&who, Capability::ManagePeople, home, known.as_ref(), self.host.now()).unwrap();
+        let person = match role.writes_as_itself() {
+            true => self.host.server.home(home).story(home).await.unwrap().people().keys().next().copied(),
+            false => None,
+        };
+        self.invite(&by, Part::new(Scope::Home(home), role, person, None).unwrap()).await
+    }
+
+    async fn invite(&self, by: &Allowed, part: Part) -> String {
+        let (_, secret) = self.host.people.invite(by, &part, self.host.now(), &mut OsSecrets).await.unwrap();
+        format!("/join/{}", secret.reveal())
+    }
+}
+
+struct Stories<'a>(&'a Host);
+
+impl sayso_people::db::Homes for Stories<'_> {
+    async fn story(
+        &self,
+        home: HomeId,
+    ) -> Result<Option<Arc<sayso_model::Story>>, Box<dyn std::error::Error + Send + Sync>> {
+        Ok(Some(self.0.server.home(home).story(home).await?))
+    }
+}

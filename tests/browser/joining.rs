@@ -1,0 +1,136 @@
+//! A new home on a server, from the link of its invitation to the first showing, on a phone that keeps passkeys.
+
+use crate::first::Person;
+use crate::harness::{Browser, PHONE};
+use crate::hosted::Hosted;
+use crate::phone::{NARROW, STAND_IN};
+use crate::{accessibility, phone};
+use sayso_model::{Delivery, Press, PressedBy};
+use serde_json::json;
+use std::time::Instant;
+
+/// What may be asked of a person from the link to the first showing.
+const MOST_TAPS: usize = 25;
+const MOST_FIELDS: usize = 4;
+
+/// A device that keeps passkeys and whose person always shows a finger (W3C Web Authentication, level 3, section 11).
+async fn keeps_passkeys(browser: &Browser) {
+    browser.devtools("WebAuthn.enable", json!({ "enableUI": false })).await;
+    let options = json!({
+        "protocol": "ctap2", "transport": "internal", "hasResidentKey": true, "hasUserVerification": true,
+        "isUserVerified": true, "automaticPresenceSimulation": true,
+    });
+    browser.devtools("WebAuthn.addVirtualAuthenticator", json!({ "options": options })).await;
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn from_the_invitation_to_the_first_showing_takes_no_more_than_25_taps() {
+    let server = Hosted::start().await;
+    let (home, link) = server.invitation().await;
+    let browser = Browser::open(PHONE).await;
+    keeps_passkeys(&browser).await;
+    let mut person = Person { browser: &browser, taps: 0, fields: 0 };
+    let begin = Instant::now();
+    browser.goto(&server.url(&link)).await;
+    browser.picture("joining-1-invited").await;
+    person.types("name", "Ilda").await;
+    person.next("[data-test=join]").await;
+    browser.picture("joining-2-welcome").await;
+    person.next("[data-test=make-passkey]").await;
+    browser.picture("joining-3-start").await;
+    let you = browser.css("#you").await.prop("value").await.unwrap();
+    assert_eq!(you.as_deref(), Some("Ilda"), "the name is known");
+    person.types("animal", "Bo").await;
+    person.next("form button.primary").await;
+    // How much food.
+    person.types("weight_kg", "20").await;
+    person.chooses("life_stage", "neutered_adult").await;
+    person.next("main form button.primary").await;
+    for idea in ["cheese", "tug", "rub", "garden"] {
+        person.tap(&format!("label.chip:has([value={idea}])")).await;
+    }
+    person.next("main form button.primary").await;
+    // Words and places as proposed.
+    person.next("main form.card button.primary").await;
+    person.next("main form button.primary").await;
+    person.tap("[data-test=start]").await;
+    person.tap("[data-test=pad-cheese]").await;
+    browser.until("to be given", "return !!document.querySelector('.pad[data-state=give]')").await;
+    // A second touch at once would be taken for a slip.
+    tokio::time::sleep(std::time::Duration::from_millis(420)).await;
+    person.tap("[data-test=pad-cheese]").await;
+    person.tap("[data-test=then-took]").await;
+    browser.all_sent().await;
+    let (taps, fields, seconds) = (person.taps, person.fields, begin.elapsed().as_secs_f64());
+    browser.picture("joining-4-board").await;
+    println!("from the invitation to the first showing: {taps} taps, {fields} fields, {seconds:.1} s by a machine");
+    let story = server.story(home).await;
+    let bo = *story.animals().keys().next().unwrap();
+    assert!(story.of::<Press>(bo).any(|p| p.part.by == PressedBy::Person));
+    assert_eq!(story.of::<Delivery>(bo).count(), 1);
+    assert!(taps <= MOST_TAPS && fields <= MOST_FIELDS, "{taps} taps, {fields} fields");
+
+    // Out, and in again by the passkey.
+    browser.goto(&server.url("/account")).await;
+    browser.picture("joining-5-account").await;
+    browser.follow("[data-test=sign-out]").await;
+    browser.picture("joining-6-sign-in").await;
+    browser.follow("[data-test=passkey]").await;
+    browser.until("Today", "return /^\\/a\\/.*\\/today$/.test(location.pathname)").await;
+    browser.close().await;
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_device_without_passkeys_says_so_and_goes_on() {
+    let server = Hosted::start().await;
+    let (_, link) = server.invitation().await;
+    let browser = Browser::open(PHONE).await;
+    browser.devtools("WebAuthn.enable", json!({ "enableUI": false })).await;
+    browser.goto(&server.url(&link)).await;
+    browser.css("[name=name]").await.send_keys("Ilda").await.unwrap();
+    browser.follow("[data-test=join]").await;
+    browser.tap("make-passkey").await;
+    let said = browser.css("[data-passkey] [role=alert]").await.text().await.unwrap();
+    assert!(said.contains("passkey"), "{said}");
+    browser.follow("[data-test=later]").await;
+    browser.css("#animal").await;
+    browser.close().await;
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn pages_of_people_can_be_read_and_reached_and_pass_the_rules() {
+    let server = Hosted::start().await;
+    let (_, link) = server.invitation().await;
+    let browser = Browser::open(PHONE).await;
+    keeps_passkeys(&browser).await;
+    let mut wrong = Vec::new();
+    let secret = "0".repeat(64);
+    let before = ["/sign-in".to_owned(), link.clone(), format!("/sign-in/link/{secret}"), format!("/join/{secret}")];
+    let after =
+        ["/welcome?to=/start", "/account", "/account/erase", "/sign-in?again=yes&to=/account"].map(str::to_owned);
+    for pages in [before, after] {
+        for page in &pages {
+            wrong.extend(accessibility::faults(&browser, &server.url(page), page).await);
+            browser.resize(NARROW).await;
+            for language in [STAND_IN, "de"] {
+                phone::reads_at(&browser, &server.url("/"), language).await;
+                browser.goto(&server.url(page)).await;
+                browser.css("main").await;
+                browser
+                    .picture(&format!("people-{language}-{}", page.split(['?', '0']).next().unwrap().replace('/', "_")))
+                    .await;
+                wrong.extend(phone::faults(&browser, &format!("{page} ({language})")).await);
+            }
+            browser.resize(PHONE).await;
+            phone::reads_at(&browser, &server.url("/"), "en").await;
+        }
+        if pages.contains(&link) {
+            browser.goto(&server.url(&link)).await;
+            browser.css("[name=name]").await.send_keys("Ilda").await.unwrap();
+            browser.follow("[data-test=join]").await;
+            browser.follow("[data-test=make-passkey]").await;
+        }
+    }
+    browser.close().await;
+    assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
+}
