@@ -11,6 +11,7 @@ mod door;
 mod events;
 mod fault;
 mod gate;
+mod health;
 mod host;
 mod inside;
 mod json;
@@ -54,7 +55,9 @@ pub fn app(host: Arc<Host>) -> Router {
     let safe = host.is_safe();
     let house = sayso_web::around(house);
     let house = if safe { house.layer(map_response(over_https)) } else { house };
-    house.with_state(host)
+    // Outside the door: whoever asks how it does is nobody, and knows no name of the server.
+    let counted = from_fn_with_state(Arc::clone(&host), health::count);
+    house.merge(health::router()).layer(counted).with_state(host)
 }
 
 /// Browsers come back over HTTPS only (RFC 6797), and keep no cookie that could go out in plain.

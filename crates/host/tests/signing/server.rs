@@ -53,6 +53,7 @@ impl Server {
                 from: "Sayso <sayso@sayso.example>".into(),
             },
             behind_proxy: true,
+            metrics_token: None,
             patience: Patience::default(),
             opened: Arc::new(|_| ()),
         };

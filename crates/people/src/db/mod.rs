@@ -83,6 +83,22 @@ impl People {
         &self.lifetimes
     }
 
+    /// That the database answers, asked once.
+    ///
+    /// # Errors
+    /// Where it does not.
+    pub async fn answers(&self) -> Result<(), Error> {
+        sqlx::query("SELECT 1").execute(&self.pool).await?;
+        Ok(())
+    }
+
+    /// Connections in use, and those that wait to be used.
+    #[must_use]
+    pub fn connections(&self) -> (u32, u32) {
+        let idle = u32::try_from(self.pool.num_idle()).unwrap_or(u32::MAX);
+        (self.pool.size().saturating_sub(idle), idle)
+    }
+
     /// Closes all connections.
     pub async fn close(&self) {
         self.pool.close().await;
