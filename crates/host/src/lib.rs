@@ -15,6 +15,7 @@ mod health;
 mod host;
 mod inside;
 mod json;
+pub mod links;
 mod mailing;
 pub mod pages;
 mod place;

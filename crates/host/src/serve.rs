@@ -3,6 +3,7 @@
 use crate::config::{HostConfig, HostOpened};
 use crate::fault::HostError;
 use crate::host::Host;
+use crate::links;
 use crate::sweep;
 use sayso_people::{Error, OsSecrets};
 use sayso_web::connections::{self, Bounds};
@@ -20,7 +21,7 @@ pub async fn host(config: HostConfig) -> Result<(), HostError> {
     let listener = TcpListener::bind(config.at).await.map_err(|source| HostError::Port { at: config.at, source })?;
     let at = listener.local_addr()?;
     let first_keeper = match host.people.invite_first_keeper(host.now(), &mut OsSecrets).await {
-        Ok((_, secret)) => Some(host.link(&format!("join/{}", secret.reveal()))),
+        Ok((_, secret)) => Some(links::join(&host.public_url, &secret)),
         Err(Error::Taken) => None,
         Err(error) => return Err(error.into()),
     };

@@ -1,6 +1,7 @@
 //! An invitation's link, shown once.
 
 use crate::host::Host;
+use crate::links;
 use crate::qr;
 use maud::{Markup, html};
 use sayso_model::Zone;
@@ -11,7 +12,7 @@ use sayso_wording::{Locale, say};
 
 /// The link behind an invitation.
 pub fn link(host: &Host, secret: &Secret) -> String {
-    host.link(&format!("join/{}", secret.reveal()))
+    links::join(&host.public_url, secret)
 }
 
 /// The link with its QR code, and until when it holds.

@@ -8,7 +8,7 @@ use crate::error::CliError;
 use crate::out::{note, tell};
 use club::{Club, Door, Maker, NotMade};
 use sayso_cluster::{Cluster, ClusterError};
-use sayso_host::{HostConfig, HostOpened, Mail};
+use sayso_host::{HostConfig, HostOpened, Mail, links};
 use sayso_people::{Lifetimes, People, Role, Secret};
 use sayso_store::{Database, Server};
 use sayso_web::connections::Patience;
@@ -154,7 +154,7 @@ fn doors(l: &Locale, url: &Url, club: &Club) {
     tell!(l, command_host::doors);
     for door in &club.doors {
         tell!("{}", as_whom(l, door));
-        tell!("  {url}sign-in/link/{}", door.secret.reveal());
+        tell!("  {}", links::sign_in(url, &door.secret));
     }
     tell!(l, command_host::doors_again);
 }
