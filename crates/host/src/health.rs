@@ -1,6 +1,7 @@
 //! How the server does, for programs that watch it: alive, ready, and figures in the OpenMetrics text format 1.0
 //! (<https://prometheus.io/docs/specs/om/open_metrics_spec/>). Counts and sizes of the whole; nothing of any home.
 
+use crate::answers::CLASSES;
 use crate::host::Host;
 use axum::Router;
 use axum::extract::{ConnectInfo, Request, State};
@@ -20,22 +21,6 @@ use std::time::Duration;
 const PATIENCE: Duration = Duration::from_secs(3);
 /// The type of the figures.
 const OPEN_METRICS: &str = "application/openmetrics-text; version=1.0.0; charset=utf-8";
-/// Classes of answers, by their first digit less one.
-const CLASSES: [&str; 5] = ["1xx", "2xx", "3xx", "4xx", "5xx"];
-
-/// Answers given since the start, by the class of their status.
-#[derive(Debug, Default)]
-pub struct Answers([AtomicU64; 5]);
-
-impl Answers {
-    fn count(&self, status: StatusCode) {
-        let class = usize::from(status.as_u16() / 100).saturating_sub(1);
-        if let Some(count) = self.0.get(class) {
-            count.fetch_add(1, Ordering::Relaxed);
-        }
-    }
-}
-
 /// The addresses. They are asked by programs beside the server, which know no name of it and are nobody.
 pub fn router() -> Router<Arc<Host>> {
     Router::new().route("/healthz", get(alive)).route("/readyz", get(ready)).route("/metrics", get(metrics))

@@ -1,8 +1,8 @@
 //! What every handler of the server shares.
 
+use crate::answers::Answers;
 use crate::config::{HostConfig, Mail};
 use crate::fault::HostError;
-use crate::health::Answers;
 use crate::rooms::Rooms;
 use sayso_model::Moment;
 use sayso_people::mail::{Mail as Letter, MailError, Mailer, Printed, Smtp};

@@ -4,6 +4,7 @@
 //! The rooms themselves are those of `web`: a home on a server has the same pages as one in a folder. Every address of
 //! theirs stands in one table with what it takes ([`asked`]); what does not stand there is closed.
 
+mod answers;
 pub mod asked;
 mod asker;
 mod config;
