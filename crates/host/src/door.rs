@@ -2,7 +2,7 @@
 
 use crate::fault::told;
 use crate::host::Host;
-use crate::signed::{Signed, keeping, token};
+use crate::signed::{Signed, keeping, sets_session, token};
 use axum::extract::{ConnectInfo, Request, State};
 use axum::http::header::{ACCEPT, SET_COOKIE, UPGRADE};
 use axum::http::{Extensions, HeaderMap, HeaderValue};
@@ -74,7 +74,7 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
 
 /// Roles changed: the answer carries a new token, unless it carries a session already.
 async fn renewed(host: &Host, old: &Secret, response: &mut Response) -> Result<(), Error> {
-    if response.headers().contains_key(SET_COOKIE) {
+    if sets_session(host, response.headers()) {
         return Ok(());
     }
     match host.people.renew(old, host.now(), &mut OsSecrets).await {

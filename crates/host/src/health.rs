@@ -14,7 +14,7 @@ use sayso_people::Secret;
 use sayso_web::secure::Peer;
 use std::fmt::Write;
 use std::sync::Arc;
-use std::sync::atomic::{AtomicU64, Ordering};
+use std::sync::atomic::Ordering;
 use std::time::Duration;
 
 /// How long a database may take to answer a question about nothing.
