@@ -18,6 +18,7 @@ mod inside;
 mod json;
 pub mod links;
 mod mailing;
+mod noted;
 pub mod pages;
 mod place;
 mod qr;

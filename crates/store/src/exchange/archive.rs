@@ -147,11 +147,13 @@ pub fn events_of_archive(from: &Path) -> Result<(Vec<u8>, usize), StoreError> {
     Ok((events, clips))
 }
 
+type Entry<'a> = tar::Entry<'a, BufReader<File>>;
+
 /// Looks at every file in an archive, in order. What is no plain file (folders, links, files with holes, which grow when
 /// they are read) is passed over.
 fn each_entry(
     from: &Path,
-    each: &mut dyn FnMut(&str, &mut tar::Entry<'_, BufReader<File>>) -> std::io::Result<()>,
+    each: &mut dyn FnMut(&str, &mut Entry<'_>) -> std::io::Result<()>,
 ) -> Result<(), StoreError> {
     let file = File::open(from).map_err(StoreError::io(from))?;
     let mut archive = tar::Archive::new(BufReader::new(file));
