@@ -5,7 +5,7 @@ use crate::fault::told;
 use crate::host::Host;
 use crate::signed::Signed;
 use crate::stories::Stories;
-use crate::way::ToHome;
+use crate::to_home::ToHome;
 use axum::extract::{MatchedPath, Request, State};
 use axum::middleware::Next;
 use axum::response::Response;

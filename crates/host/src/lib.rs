@@ -24,6 +24,7 @@ mod serve;
 mod signed;
 mod stories;
 mod sweep;
+mod to_home;
 mod way;
 
 pub use config::{HostConfig, HostOpened, Mail};

@@ -5,6 +5,7 @@ use crate::host::Host;
 use crate::inside;
 use crate::signed::Signed;
 use crate::stories::Stories;
+use crate::to_home::ToHome;
 use axum::extract::{MatchedPath, Request, State};
 use axum::http::HeaderMap;
 use axum::response::{IntoResponse, Redirect, Response};
@@ -18,15 +19,6 @@ use tower::ServiceExt;
 
 /// The page on which one of several homes is chosen, or that says there is none.
 pub const CHOOSE: &str = "/homes";
-
-/// A request on its way to a home; nothing has been asked for yet.
-#[derive(Clone, Debug)]
-pub struct ToHome {
-    /// Which.
-    pub home: HomeId,
-    /// All that the account can choose from.
-    pub homes: Vec<HomeId>,
-}
 
 /// Hands a request to the rooms of the home it is about. The gate there asks for leave.
 ///

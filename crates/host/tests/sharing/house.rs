@@ -47,7 +47,8 @@ impl Answer {
 
     /// What stands in elements marked so for tests.
     pub fn marked(&self, test: &str) -> Vec<&str> {
-        let marked = self.body.split(&format!("data-test=\"{test}\"")).skip(1);
+        let mark = format!("data-test=\"{test}\"");
+        let marked = self.body.split(&mark).skip(1);
         marked.map(|rest| rest.split_once('>').unwrap().1.split('<').next().unwrap()).collect()
     }
 
