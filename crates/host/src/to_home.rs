@@ -1,4 +1,4 @@
-//! Which home a request is about.
+//! A request that knows which home it is about.
 
 use sayso_model::HomeId;
 

@@ -48,7 +48,7 @@ impl Answer {
     /// What stands in elements marked so for tests.
     pub fn marked(&self, test: &str) -> Vec<&str> {
         let mark = format!("data-test=\"{test}\"");
-        let marked = self.body.split(mark.as_str()).skip(1);
+        let marked = self.body.split(&mark).skip(1);
         marked.map(|rest| rest.split_once('>').unwrap().1.split('<').next().unwrap()).collect()
     }
 
@@ -79,7 +79,6 @@ pub async fn open(address: &str) -> Host {
         at: ([127, 0, 0, 1], 0).into(),
         mail: Mail::Printed,
         behind_proxy: false,
-        metrics_token: None,
         patience: Patience::default(),
         opened: Arc::new(|_| {}),
     };
