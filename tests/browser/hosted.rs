@@ -32,6 +32,7 @@ impl Hosted {
             at,
             mail: Mail::Printed,
             behind_proxy: false,
+            metrics_token: None,
             patience: Patience::default(),
             opened: Arc::new(|_| ()),
         };

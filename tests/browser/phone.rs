@@ -65,6 +65,35 @@ async fn today_is_a_screen_and_a_half_at_most_for_every_animal() {
     assert!(heights.iter().all(|(.., height)| *height <= TODAY_PX), "{heights:?}");
 }
 
+/// Columns of the mat that are seen whole, its rows, those that are seen whole, and how wide the page is.
+const SHAPE: &str = "
+const end = document.querySelector('nav.thumb').getBoundingClientRect().top;
+const pads = [...document.querySelectorAll('.pads > *')].map((p) => p.getBoundingClientRect());
+const count = (all, of) => new Set(all.map((r) => Math.round(of(r)))).size;
+const columns = count(pads.filter((r) => r.left >= 0 && r.right <= innerWidth), (r) => r.left);
+const seen = count(pads.filter((r) => r.bottom <= end), (r) => r.top);
+return [columns, count(pads, (r) => r.top), seen, document.scrollingElement.scrollWidth];";
+
+#[tokio::test(flavor = "multi_thread")]
+async fn in_large_letters_the_mat_keeps_its_rows_and_three_columns() {
+    let dir = demo_dir();
+    let (_, story) = story(dir.path()).await;
+    let board = story.board().expect("a board");
+    assert!(board.columns > 3 && board.rows > 1, "the demo's board is wider than a phone in large letters");
+    let server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    for animal in story.animals().into_keys() {
+        browser.goto(&server.url(&format!("/a/{animal}/board"))).await;
+        browser.find("start").await;
+        browser.page.execute("document.documentElement.style.fontSize = '200%'", vec![]).await.unwrap();
+        browser.until("the dock flows", "return document.getElementById('board').classList.contains('flows')").await;
+        let shape = browser.page.execute(SHAPE, vec![]).await.unwrap();
+        let rows = u64::from(board.rows);
+        assert_eq!(shape, json!([3, rows, rows, PHONE.0]), "columns, rows, rows seen, width");
+    }
+    browser.close().await;
+}
+
 /// What cannot be read or reached: a page wider than the screen, text cut at the side, a tab or a control under something
 /// else or beyond the edge. What scrolls in a frame of its own may be wider.
 const OUT_OF_REACH: &str = "

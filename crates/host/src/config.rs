@@ -1,5 +1,6 @@
 //! What to serve, and how.
 
+use sayso_people::Secret;
 use sayso_store::Database;
 use sayso_web::connections::Patience;
 use std::net::SocketAddr;
@@ -19,6 +20,8 @@ pub struct HostConfig {
     pub mail: Mail,
     /// Whether the caller's address is the last of `X-Forwarded-For`: behind a proxy of one's own, and only there.
     pub behind_proxy: bool,
+    /// By which other machines may see the figures of `/metrics`; none leaves them to this machine.
+    pub metrics_token: Option<Secret>,
     /// How long the other end of a connection may take.
     pub patience: Patience,
     /// Told once the port is open.

@@ -2,7 +2,7 @@
 
 use crate::fault::told;
 use crate::host::Host;
-use crate::signed::{Signed, keeping, token};
+use crate::signed::{Signed, keeping, sets_session, token};
 use axum::extract::{ConnectInfo, Request, State};
 use axum::http::header::{ACCEPT, SET_COOKIE, UPGRADE};
 use axum::http::{Extensions, HeaderMap, HeaderValue};
@@ -10,9 +10,10 @@ use axum::middleware::Next;
 use axum::response::Response;
 use sayso_people::{OsSecrets, Secret};
 use sayso_web::Error;
-use sayso_web::access::{host_of, same_site};
+use sayso_web::access::{host_of, network, same_site};
 use sayso_web::secure::Peer;
 use sayso_wording::words;
+use std::net::{IpAddr, SocketAddr};
 use std::sync::Arc;
 
 /// The network address that a request came from, for counting tries.
@@ -21,12 +22,19 @@ pub struct From(pub String);
 
 impl From {
     fn of(host: &Host, extensions: &Extensions, headers: &HeaderMap) -> Self {
-        let peer = extensions.get::<ConnectInfo<Peer>>().map(|c| c.0.ip().to_string());
+        let peer = extensions.get::<ConnectInfo<Peer>>().map(|c| c.0.ip());
         // The last one is written by our own proxy; those before it by whoever asked.
         let proxied = || headers.get_all("x-forwarded-for").iter().next_back()?.to_str().ok()?.rsplit(',').next();
-        let told = if host.behind_proxy { proxied().map(|a| a.trim().to_owned()) } else { None };
-        Self(told.or(peer).unwrap_or_default())
+        let told = if host.behind_proxy { proxied().and_then(address) } else { None };
+        // Of IPv6 one network: whoever has one has more addresses than can be counted.
+        Self(told.or(peer).map(|ip| network(ip).to_string()).unwrap_or_default())
     }
+}
+
+/// An address with or without a port.
+fn address(text: &str) -> Option<IpAddr> {
+    let text = text.trim();
+    text.parse().ok().or_else(|| text.parse::<SocketAddr>().ok().map(|a| a.ip()))
 }
 
 /// Middleware: lets in what comes under this server's name, and finds out who is signed in.
@@ -40,6 +48,7 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
     // A web socket starts as a GET that browsers send across sites with cookies.
     let writes = !request.method().is_safe() || request.headers().contains_key(UPGRADE);
     if writes && !same_site(request.headers(), name) {
+        tracing::info!("A write from another site's page was refused.");
         return Err(Error::Forbidden(words!(errors::other_site)));
     }
     let from = From::of(&host, request.extensions(), request.headers());
@@ -65,7 +74,7 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
 
 /// Roles changed: the answer carries a new token, unless it carries a session already.
 async fn renewed(host: &Host, old: &Secret, response: &mut Response) -> Result<(), Error> {
-    if response.headers().contains_key(SET_COOKIE) {
+    if sets_session(host, response.headers()) {
         return Ok(());
     }
     match host.people.renew(old, host.now(), &mut OsSecrets).await {
@@ -87,4 +96,23 @@ fn is_ours(host: &Host, named: &str) -> bool {
         None => name.to_owned(),
     });
     with_port.is_some_and(|ours| named.eq_ignore_ascii_case(&ours))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_proxy_may_write_the_port_too() {
+        for (text, read) in [
+            (" 192.0.2.7", Some("192.0.2.7")),
+            ("192.0.2.7:443", Some("192.0.2.7")),
+            ("2001:db8::1", Some("2001:db8::1")),
+            ("[2001:db8::1]:443", Some("2001:db8::1")),
+            ("unknown", None),
+            ("", None),
+        ] {
+            assert_eq!(address(text).map(|a| a.to_string()).as_deref(), read, "{text}");
+        }
+    }
 }

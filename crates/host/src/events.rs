@@ -88,6 +88,7 @@ impl<'a> Asks<'a> {
                 // Kept on the phone until the person has signed in again; the rest of what came is, too.
                 Err(Denied::NotFresh(_)) => return Err(Error::NotFresh),
                 Err(why) => {
+                    tracing::warn!("Account {} may not write an event into home {home}: {why}.", self.who.account);
                     if let Some(slot) = came.get_mut(place) {
                         *slot = Some(refused(why));
                     }

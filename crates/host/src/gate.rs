@@ -1,14 +1,16 @@
 //! The gate before each room: what its address takes, and whether the account has it.
 
-use crate::asked;
+use crate::asked::{self, AnyOf};
 use crate::fault::told;
 use crate::host::Host;
 use crate::signed::Signed;
 use crate::stories::Stories;
-use crate::way::ToHome;
+use crate::to_home::ToHome;
 use axum::extract::{MatchedPath, Request, State};
 use axum::middleware::Next;
 use axum::response::Response;
+use sayso_model::HomeId;
+use sayso_people::Allowed;
 use sayso_web::Error;
 use sayso_web::leave::Leave;
 use sayso_web::told::no_such_page;
@@ -26,8 +28,19 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
     };
     let signed = extensions.get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
     let Some(any_of) = asked::of(request.method(), path.as_str()) else { return Err(no_such_page().await) };
+    let (_, leave) = visit(&host, &signed, any_of, to).await?;
+    request.extensions_mut().insert(leave);
+    Ok(next.run(request).await)
+}
+
+/// Asks for one of several capabilities in a home: by which leave, and what pages go by.
+///
+/// # Errors
+/// As [`guard`].
+pub async fn visit(host: &Host, signed: &Signed, any_of: AnyOf, to: ToHome) -> Result<(Allowed, Leave), Error> {
     let (now, stories) = (host.now(), Stories(&host.server));
-    let visit = host.people.visit(&signed.session, any_of, to.home, &stories, now).await.map_err(told)?;
+    let visit = host.people.visit(&signed.session, any_of, to.home, &stories, now).await;
+    let visit = visit.inspect_err(|error| note(error, signed, to.home)).map_err(told)?;
     let leave = Leave {
         who: visit.who,
         name: signed.account.name.clone(),
@@ -37,6 +50,12 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
         fresh: host.people.is_fresh(&signed.session, now),
         homes: to.homes,
     };
-    request.extensions_mut().insert(leave);
-    Ok(next.run(request).await)
+    Ok((visit.leave, leave))
+}
+
+/// A refusal stands in the log: who, where, why; nothing of what was asked for.
+fn note(error: &sayso_people::Error, signed: &Signed, home: HomeId) {
+    if let sayso_people::Error::Denied(why) = error {
+        tracing::warn!("Account {} was denied something in home {home}: {why}.", signed.account.id);
+    }
 }

@@ -1,11 +1,12 @@
 //! What every handler of the server shares.
 
+use crate::answers::Answers;
 use crate::config::{HostConfig, Mail};
 use crate::fault::HostError;
 use crate::rooms::Rooms;
 use sayso_model::Moment;
 use sayso_people::mail::{Mail as Letter, MailError, Mailer, Printed, Smtp};
-use sayso_people::{Lifetimes, Passkeys, People};
+use sayso_people::{Lifetimes, Passkeys, People, Secret, SecretHash};
 use sayso_store::Server;
 use sayso_web::layout::NAME;
 use sayso_web::state::machine_clock;
@@ -25,6 +26,8 @@ pub struct Host {
     /// Whether the caller's address is the last of `X-Forwarded-For`.
     pub behind_proxy: bool,
     pub(crate) rooms: Rooms,
+    pub(crate) answers: Answers,
+    pub(crate) metrics_token: Option<SecretHash>,
     post: Post,
     clock: fn() -> Moment,
 }
@@ -35,7 +38,7 @@ enum Post {
     Smtp(Box<Smtp>),
 }
 
-/// Connections to the database of people for each sixteen to that of homes.
+/// Of the connections to the database of homes, one in so many is added for that of people.
 const PEOPLE_SHARE: u32 = 2;
 
 impl Host {
@@ -64,6 +67,8 @@ impl Host {
             public_url,
             behind_proxy: config.behind_proxy,
             rooms: Rooms::default(),
+            answers: Answers::default(),
+            metrics_token: config.metrics_token.as_ref().map(Secret::hash),
             post,
             clock: machine_clock,
         })

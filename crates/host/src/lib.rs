@@ -4,22 +4,31 @@
 //! The rooms themselves are those of `web`: a home on a server has the same pages as one in a folder. Every address of
 //! theirs stands in one table with what it takes ([`asked`]); what does not stand there is closed.
 
+mod answers;
 pub mod asked;
+mod asker;
 mod config;
 mod door;
 mod events;
 mod fault;
 mod gate;
+mod health;
 mod host;
+mod inside;
 mod json;
+pub mod links;
 mod mailing;
+mod noted;
 pub mod pages;
 mod place;
+mod qr;
 mod reader;
 mod rooms;
 mod serve;
 mod signed;
 mod stories;
+mod sweep;
+mod to_home;
 mod way;
 
 pub use config::{HostConfig, HostOpened, Mail};
@@ -30,7 +39,10 @@ pub use signed::{SESSION_COOKIE, Signed};
 
 use axum::Router;
 use axum::extract::DefaultBodyLimit;
-use axum::middleware::from_fn_with_state;
+use axum::http::HeaderValue;
+use axum::http::header::{SET_COOKIE, STRICT_TRANSPORT_SECURITY};
+use axum::middleware::{from_fn_with_state, map_response};
+use axum::response::Response;
 use axum::routing::post;
 use std::sync::Arc;
 
@@ -43,5 +55,25 @@ pub fn app(host: Arc<Host>) -> Router {
         .layer(DefaultBodyLimit::max(sayso_web::MOST_BODY))
         .layer(from_fn_with_state(Arc::clone(&host), door::guard))
         .merge(sayso_web::assets::router());
-    sayso_web::around(house).with_state(host)
+    let safe = host.is_safe();
+    let house = sayso_web::around(house);
+    let house = if safe { house.layer(map_response(over_https)) } else { house };
+    // Outside the door: whoever asks how it does is nobody, and knows no name of the server.
+    let counted = from_fn_with_state(Arc::clone(&host), health::count);
+    house.merge(health::router()).layer(counted).with_state(host)
+}
+
+/// Browsers come back over HTTPS only (RFC 6797), and keep no cookie that could go out in plain.
+async fn over_https(mut response: Response) -> Response {
+    let headers = response.headers_mut();
+    headers.insert(STRICT_TRANSPORT_SECURITY, HeaderValue::from_static("max-age=31536000"));
+    let cookies: Vec<HeaderValue> = headers.get_all(SET_COOKIE).iter().cloned().collect();
+    headers.remove(SET_COOKIE);
+    for cookie in cookies {
+        let is_safe = cookie.to_str().is_ok_and(|c| c.to_ascii_lowercase().contains("; secure"));
+        let marked = [cookie.as_bytes(), b"; Secure"].concat();
+        // A cookie that was a header is one with more letters, too.
+        headers.append(SET_COOKIE, if is_safe { cookie } else { HeaderValue::from_bytes(&marked).unwrap_or(cookie) });
+    }
+    response
 }

@@ -1,6 +1,7 @@
 //! Letters in words, and on their way: after the answer, so that how long that takes tells nobody whether one was sent.
 
 use crate::host::Host;
+use crate::links;
 use sayso_people::db::Pending;
 use sayso_people::mail::{Addressed, Letter, Mail};
 use sayso_wording::{Locale, say};
@@ -30,12 +31,12 @@ fn worded(host: &Host, Addressed { to: whom, language, letter }: Addressed, to: 
     let (subject, text) = match letter {
         Letter::SignIn { secret, minutes } => {
             let onward = if to == "/" { String::new() } else { format!("?to={to}") };
-            let link = host.link(&format!("sign-in/link/{}{onward}", secret.reveal()));
+            let link = format!("{}{onward}", links::sign_in(&host.public_url, &secret));
             let text = say!(l, letters::sign_in, server = server, link = link, minutes = minutes);
             (say!(l, letters::sign_in_subject), text)
         }
         Letter::Prove { secret, minutes } => {
-            let link = host.link(&format!("account/email/{}", secret.reveal()));
+            let link = links::prove(&host.public_url, &secret);
             let text = say!(l, letters::prove, server = server, link = link, minutes = minutes);
             (say!(l, letters::prove_subject), text)
         }

@@ -1,15 +1,10 @@
-//! The rooms of each home: the pages of `web` with that home's log behind them, made when someone comes and kept for a while.
+//! The rooms of each home, made when someone comes and kept for a while.
 
-use crate::gate;
-use crate::host::Host;
 use axum::Router;
-use axum::middleware::from_fn_with_state;
 use sayso_model::HomeId;
-use sayso_web::AppState;
-use sayso_web::access::Access;
 use std::collections::BTreeMap;
 use std::fmt;
-use std::sync::{Arc, Mutex, PoisonError};
+use std::sync::{Mutex, PoisonError};
 
 /// Homes whose rooms are kept. What they worked out is kept with them, so it is memory as well as time.
 const MOST: usize = 128;
@@ -31,7 +26,8 @@ impl fmt::Debug for Rooms {
 }
 
 impl Rooms {
-    fn kept(&self, home: HomeId, make: impl FnOnce() -> Router) -> Router {
+    /// Those of a home, made where they are not here.
+    pub fn kept(&self, home: HomeId, make: impl FnOnce() -> Router) -> Router {
         // Whoever panicked with it in hand left whole entries behind.
         let mut kept = self.0.lock().unwrap_or_else(PoisonError::into_inner);
         kept.visits += 1;
@@ -54,15 +50,4 @@ impl Rooms {
     pub fn forget(&self, home: HomeId) {
         self.0.lock().unwrap_or_else(PoisonError::into_inner).rooms.remove(&home);
     }
-}
-
-/// The rooms of a home.
-pub fn of(host: &Arc<Host>, home: HomeId) -> Router {
-    host.rooms.kept(home, || {
-        let store = Arc::new(host.server.home(home));
-        // Sound never leaves the phone: a server takes none.
-        let state = AppState::new(store, Access::this_machine()).with_clock(host.clock()).taking_sound(false);
-        let gate = from_fn_with_state(Arc::clone(host), gate::guard);
-        sayso_web::rooms().route_layer(gate).fallback(sayso_web::told::no_such_page).with_state(state)
-    })
 }

@@ -3,6 +3,8 @@
 use crate::config::{HostConfig, HostOpened};
 use crate::fault::HostError;
 use crate::host::Host;
+use crate::links;
+use crate::sweep;
 use sayso_people::{Error, OsSecrets};
 use sayso_web::connections::{self, Bounds};
 use std::sync::Arc;
@@ -19,18 +21,20 @@ pub async fn host(config: HostConfig) -> Result<(), HostError> {
     let listener = TcpListener::bind(config.at).await.map_err(|source| HostError::Port { at: config.at, source })?;
     let at = listener.local_addr()?;
     let first_keeper = match host.people.invite_first_keeper(host.now(), &mut OsSecrets).await {
-        Ok((_, secret)) => Some(host.link(&format!("join/{}", secret.reveal()))),
+        Ok((_, secret)) => Some(links::join(&host.public_url, &secret)),
         Err(Error::Taken) => None,
         Err(error) => return Err(error.into()),
     };
     (config.opened)(&HostOpened { at, first_keeper });
     tracing::info!("Serving homes at {at} as {}.", host.public_url);
+    let sweeping = tokio::spawn(sweep::go_on(Arc::clone(&host)));
     let stop = async {
         stop.await;
         tracing::info!("Told to stop.");
     };
     let bounds = if config.behind_proxy { Bounds::behind_proxy() } else { Bounds::of_this_process() };
     connections::run(listener, crate::app(Arc::clone(&host)), None, (config.patience, bounds), stop).await;
+    sweeping.abort();
     if tokio::time::timeout(config.patience.stop, host.close()).await.is_err() {
         tracing::error!("Closing the database took too long. What was acknowledged is stored.");
     }

@@ -4,6 +4,7 @@ use crate::fault::told;
 use crate::host::Host;
 use axum::extract::FromRequestParts;
 use axum::http::HeaderMap;
+use axum::http::header::SET_COOKIE;
 use axum::http::request::Parts;
 use sayso_people::db::Account;
 use sayso_people::{Secret, Session};
@@ -45,6 +46,12 @@ pub async fn begun(host: &Host, before: Option<&Signed>, token: &Secret) -> Resu
         host.people.end_session(before.account.id, before.session.id, host.now()).await.map_err(told)?;
     }
     Ok(keeping(host, token))
+}
+
+/// Whether an answer begins or ends a session.
+pub fn sets_session(host: &Host, headers: &HeaderMap) -> bool {
+    let name = name(host);
+    headers.get_all(SET_COOKIE).iter().any(|cookie| cookie.as_bytes().starts_with(name.as_bytes()))
 }
 
 /// The token that a request carries.

@@ -2,10 +2,12 @@
 
 use crate::fault::told;
 use crate::host::Host;
-use crate::rooms;
+use crate::inside;
 use crate::signed::Signed;
 use crate::stories::Stories;
+use crate::to_home::ToHome;
 use axum::extract::{MatchedPath, Request, State};
+use axum::http::HeaderMap;
 use axum::response::{IntoResponse, Redirect, Response};
 use sayso_model::{AnimalId, HomeId};
 use sayso_people::Who;
@@ -18,26 +20,15 @@ use tower::ServiceExt;
 /// The page on which one of several homes is chosen, or that says there is none.
 pub const CHOOSE: &str = "/homes";
 
-/// A request on its way to a home; nothing has been asked for yet.
-#[derive(Clone, Debug)]
-pub struct ToHome {
-    /// Which.
-    pub home: HomeId,
-    /// All that the account can choose from.
-    pub homes: Vec<HomeId>,
-}
-
 /// Hands a request to the rooms of the home it is about. The gate there asks for leave.
 ///
 /// # Errors
 /// [`Error::NotSignedIn`]; where the database fails.
 pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result<Response, Error> {
     let signed = request.extensions().get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
-    let who = host.people.who(signed.account.id).await.map_err(told)?;
-    let homes = homes_of(&host, &who).await?;
-    let chosen = cookie(request.headers(), HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok());
-    let first = chosen.filter(|id| homes.contains(id)).or(homes.first().copied());
-    let Some(first) = first else { return Ok(Redirect::to(CHOOSE).into_response()) };
+    let Some(ToHome { home: first, homes }) = chosen(&host, &signed, request.headers()).await? else {
+        return Ok(Redirect::to(CHOOSE).into_response());
+    };
     let home = match animal_in(request.uri().path()) {
         Some(animal) => home_of(&host, animal, first, &homes).await?,
         None => first,
@@ -45,10 +36,22 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
     // The rooms are a house of their own: an address matched on the way would be put before theirs.
     request.extensions_mut().remove::<MatchedPath>();
     request.extensions_mut().insert(ToHome { home, homes });
-    Ok(match rooms::of(&host, home).oneshot(request).await {
+    Ok(match inside::of(&host, home).oneshot(request).await {
         Ok(response) => response,
         Err(never) => match never {},
     })
+}
+
+/// The home that a browser is about: as it chose, else the account's first; none where there is none.
+///
+/// # Errors
+/// Where the database fails.
+pub async fn chosen(host: &Host, signed: &Signed, headers: &HeaderMap) -> Result<Option<ToHome>, Error> {
+    let who = host.people.who(signed.account.id).await.map_err(told)?;
+    let homes = homes_of(host, &who).await?;
+    let chosen = cookie(headers, HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok());
+    let home = chosen.filter(|id| homes.contains(id)).or(homes.first().copied());
+    Ok(home.map(|home| ToHome { home, homes }))
 }
 
 /// The homes an account belongs to, then those that may share something with it.

@@ -27,7 +27,7 @@ async fn each_home_tells_its_story_counts_its_records_and_takes_more() {
         let story = store.story(*home).await.unwrap();
         assert_eq!(store.revision().await.unwrap(), Revision(200));
         assert!(store.not_understood(*home).await.unwrap().is_empty());
-        animals.extend(story.animals().iter().map(|card| card.animal));
+        animals.extend(story.animals().into_keys());
         let more = Event {
             id: EventId(Uuid::now_v7()),
             home: *home,

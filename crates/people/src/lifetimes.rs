@@ -39,7 +39,8 @@ impl Default for Lifetimes {
             ceremony_s: 5.0 * 60.0,
             window_s: 15.0 * 60.0,
             most_for_one: 5,
-            most_from_one: 30,
+            // A whole course may join by one network.
+            most_from_one: 100,
             looks_days: 400,
             backup_days: 30,
         }

@@ -57,6 +57,9 @@ pub enum MailError {
     /// An address that is none.
     #[error("the address to send from is none: {0}")]
     From(#[from] lettre::address::AddressError),
+    /// Mail, with links to sign in, would travel in plain.
+    #[error("mail would travel in plain: begin the address with smtps://, or add ?tls=required")]
+    InPlain,
     /// The mail server did not take it.
     #[error("the mail server: {0}")]
     Smtp(#[from] lettre::transport::smtp::Error),
@@ -87,6 +90,11 @@ impl Smtp {
     /// # Errors
     /// Where the URL or the address to send from is none.
     pub fn new(url: &str, from: &str) -> Result<Self, MailError> {
+        let plain = url.starts_with("smtp:") && !url.contains("tls=required");
+        let here = url::Url::parse(url).ok().and_then(|u| u.host_str().map(str::to_owned));
+        if plain && !here.is_some_and(|host| ["localhost", "127.0.0.1", "[::1]"].contains(&host.as_str())) {
+            return Err(MailError::InPlain);
+        }
         Ok(Self { from: from.parse()?, transport: AsyncSmtpTransport::<Tokio1Executor>::from_url(url)?.build() })
     }
 }

@@ -126,11 +126,15 @@ impl Store {
     }
 
     pub(crate) async fn append_written(&self, events: Vec<Written>) -> Result<Vec<Appended>, StoreError> {
-        self.log.append(events, false).await
+        let outcomes = self.log.append(events, false).await?;
+        self.stories.count(&outcomes);
+        Ok(outcomes)
     }
 
     pub(crate) async fn append_whole(&self, events: Vec<Written>) -> Result<Vec<Appended>, StoreError> {
-        self.log.append(events, true).await
+        let outcomes = self.log.append(events, true).await?;
+        self.stories.count(&outcomes);
+        Ok(outcomes)
     }
 
     /// Finishes what is in line and closes the file. Other handles on this store answer [`StoreError::Closed`] then. On a

@@ -1,6 +1,7 @@
 //! Stories kept in memory, each brought up to date by what the log has gained since; after a start from a snapshot. They take
 //! so many bytes at most: beyond, the one asked for longest ago is let go, unless somebody still reads it.
 
+use crate::appended::Appended;
 use crate::error::StoreError;
 use crate::gained::Gained;
 use crate::log::Log;
@@ -9,6 +10,7 @@ use crate::written::Revision;
 use sayso_model::{Event, HomeId, Story};
 use std::collections::{BTreeMap, HashMap};
 use std::path::Path;
+use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Arc, MutexGuard, PoisonError};
 use tokio::sync::Mutex;
 use tokio::task::{JoinHandle, spawn_blocking};
@@ -53,12 +55,25 @@ struct Slots {
 pub(crate) struct Stories {
     slots: std::sync::Mutex<Slots>,
     most_bytes: usize,
+    /// Events stored by the logs they are of.
+    stored: AtomicU64,
 }
 
 impl Stories {
     /// None yet; they will take so many bytes at most.
     pub fn up_to(most_bytes: usize) -> Self {
-        Self { slots: std::sync::Mutex::default(), most_bytes }
+        Self { slots: std::sync::Mutex::default(), most_bytes, stored: AtomicU64::new(0) }
+    }
+
+    /// Counts what was stored.
+    pub fn count(&self, outcomes: &[Appended]) {
+        let new = outcomes.iter().filter(|came| **came == Appended::New).count();
+        self.stored.fetch_add(u64::try_from(new).unwrap_or(u64::MAX), Ordering::Relaxed);
+    }
+
+    /// How many events were stored.
+    pub fn stored(&self) -> u64 {
+        self.stored.load(Ordering::Relaxed)
     }
 
     fn slots(&self) -> MutexGuard<'_, Slots> {

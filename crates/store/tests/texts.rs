@@ -5,8 +5,8 @@ mod common;
 use common::*;
 use sayso_model::*;
 use sayso_store::{
-    Appended, Format, ImportOptions, NotRead, Others, Revision, Store, StoreError, Wanted, events_of_archive,
-    read_event,
+    Appended, ArchiveFault, Format, ImportOptions, NotRead, Others, Revision, Store, StoreError, Wanted,
+    events_of_archive, read_event,
 };
 
 fn json(event: &Event) -> String {
@@ -173,4 +173,36 @@ async fn an_archive_carries_events_and_recordings() {
         let refused = events_of_archive(&bad).unwrap_err();
         assert!(matches!(refused, StoreError::BadArchive { .. }), "{refused}");
     }
+}
+
+#[tokio::test]
+async fn an_archive_of_countless_entries_or_with_holes_is_read_once() {
+    let dir = tempfile::tempdir().unwrap();
+    let file = dir.path().join("many.tar");
+    let mut out = tar::Builder::new(std::io::BufWriter::new(std::fs::File::create(&file).unwrap()));
+    // Read anew for each of them, this would take hours.
+    for n in 0..20_000 {
+        let mut header = tar::Header::new_ustar();
+        header.set_size(0);
+        header.set_mode(0o600);
+        out.append_data(&mut header, format!("recordings/{n:064}"), &[][..]).unwrap();
+    }
+    out.into_inner().unwrap();
+    let store = Store::open(&dir.path().join("one")).await.unwrap();
+    let brought = store.take_recordings(&file).await.unwrap();
+    assert_eq!((brought.new, brought.known, brought.damaged), (0, 0, 20_000));
+    // A file with holes is larger than what there is of it; it is passed over, and the archive then has no events.
+    let file = dir.path().join("holes.tar");
+    let mut out = tar::Builder::new(std::fs::File::create(&file).unwrap());
+    let mut holes = tar::Header::new_gnu();
+    holes.set_entry_type(tar::EntryType::GNUSparse);
+    holes.set_size(0);
+    let sparse = holes.as_gnu_mut().unwrap();
+    sparse.set_real_size(1 << 30);
+    sparse.sparse[0].set_offset(1 << 30);
+    sparse.sparse[0].set_length(0);
+    out.append_data(&mut holes, "events.jsonl", &[][..]).unwrap();
+    out.into_inner().unwrap();
+    let refused = events_of_archive(&file).unwrap_err();
+    assert!(matches!(refused, StoreError::BadArchive { what: ArchiveFault::Lacks(_), .. }), "{refused}");
 }

@@ -2,7 +2,7 @@
 
 use crate::error::Error;
 use sayso_notebook::NotKept;
-use sayso_wording::Words;
+use sayso_wording::{Words, words};
 
 pub use sayso_store::{Appended, Logged, Revision, Store, StoreError};
 
@@ -10,12 +10,14 @@ impl From<StoreError> for Error {
     fn from(error: StoreError) -> Self {
         match error {
             // These pass by or can be put right by the person; the words say how.
-            StoreError::Busy
-            | StoreError::Closed
-            | StoreError::Unwritable { .. }
-            | StoreError::CannotHold { .. }
-            | StoreError::Unreachable { .. }
-            | StoreError::NoRights { .. } => Self::Unavailable(error.into()),
+            StoreError::Busy | StoreError::Closed | StoreError::Unwritable { .. } | StoreError::CannotHold { .. } => {
+                Self::Unavailable(error.into())
+            }
+            // Addresses and roles of a database are for whoever runs the server.
+            StoreError::Unreachable { .. } | StoreError::NoRights { .. } => {
+                tracing::error!("{error}");
+                Self::Unavailable(words!(host::away))
+            }
             // Erased, or not there for a home on a server: asking again changes nothing.
             StoreError::HomeLeft(_) | StoreError::OnlyInAFolder(_) => Self::Forbidden(Words::from(error).sentence()),
             StoreError::NoSuchHome(_) => Self::NotFound(Words::from(error).sentence()),

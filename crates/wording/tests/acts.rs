@@ -1,5 +1,5 @@
 //! Buttons that stand on the Board at the same moment: none reads like another, in any language.
-#![allow(clippy::unwrap_used, missing_docs)]
+#![allow(clippy::unwrap_used, clippy::expect_used, missing_docs)]
 
 use sayso_model::Language;
 use sayso_wording::{Locale, by_id};

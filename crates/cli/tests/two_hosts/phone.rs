@@ -136,7 +136,8 @@ impl Phone {
         loop {
             let text = String::from_utf8_lossy(&answer).into_owned();
             if let Some((head, content)) = text.split_once("\r\n\r\n") {
-                let length = head.lines().find_map(|l| l.to_ascii_lowercase().strip_prefix("content-length: ")?.parse().ok());
+                let length =
+                    head.lines().find_map(|l| l.to_ascii_lowercase().strip_prefix("content-length: ")?.parse().ok());
                 let length: usize = length.ok_or_else(|| broken(format!("no length in {head}")))?;
                 if content.len() >= length {
                     if !head.starts_with("HTTP/1.1 200") {

@@ -16,7 +16,15 @@ pub struct Server {
 
 fn begin(address: &str, port: u16) -> Child {
     Command::new(env!("CARGO_BIN_EXE_sayso"))
-        .args(["host", "--public-url", &format!("http://{NAME}/"), "--port", &port.to_string(), "--listen", "127.0.0.1"])
+        .args([
+            "host",
+            "--public-url",
+            &format!("http://{NAME}/"),
+            "--port",
+            &port.to_string(),
+            "--listen",
+            "127.0.0.1",
+        ])
         .env("SAYSO_DATABASE", address)
         .stdin(Stdio::null())
         .stdout(Stdio::null())

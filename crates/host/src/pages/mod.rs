@@ -1,7 +1,13 @@
 //! Pages that a notebook at home does not have.
 
 mod account;
+mod club;
+mod homes;
+mod invited;
 mod join;
+mod said;
+mod server;
+mod sharing;
 mod sign_in;
 
 use crate::host::Host;
@@ -10,5 +16,12 @@ use std::sync::Arc;
 
 /// All of them.
 pub fn router() -> Router<Arc<Host>> {
-    Router::new().merge(sign_in::router()).merge(join::router()).merge(account::router())
+    Router::new()
+        .merge(sign_in::router())
+        .merge(join::router())
+        .merge(account::router())
+        .merge(homes::router())
+        .merge(sharing::router())
+        .merge(server::router())
+        .merge(club::router())
 }

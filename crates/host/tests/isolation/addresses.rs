@@ -67,14 +67,14 @@ async fn each_address_is_open_to_whom_the_table_says_and_to_nobody_else() {
         // Who keeps another home comes to that: see `foreign`.
         for asker in people.iter().filter(|p| p.name != "keeper of another home") {
             let (status, body) = house.get(asker, &path).await;
-            check(asker, "GET", &path, *reading, status, &body);
+            check(asker, "GET", &path, reading, status, &body);
             // What is sent is no form and no event: whoever is let in is told so, and nothing is written.
             let (wrote, told) = house.post(asker, &path, "%", "application/x-www-form-urlencoded").await;
             if *route != "/api/events" {
-                check(asker, "POST", &path, *writing, wrote, &told);
+                check(asker, "POST", &path, writing, wrote, &told);
             }
             asked += 2;
-            opened += usize::from(opens(asker, *reading)) + usize::from(opens(asker, *writing));
+            opened += usize::from(opens(asker, reading)) + usize::from(opens(asker, writing));
         }
     }
     eprintln!("{asked} asked, {opened} open");

@@ -6,5 +6,6 @@ mod addresses;
 mod cluster;
 mod events;
 mod foreign;
+mod health;
 mod house;
 mod table;

@@ -39,7 +39,7 @@ impl Key {
         assert_eq!((kept.status, kept.json()), (200, json!({ "to": "/start" })));
         let again = browser.json("/account/passkey/done", &done).await;
         assert_eq!((again.status, again.json()["kind"].clone()), (403, json!("host-not-valid")));
-        Self { device, id: id.into(), whose: whose.into() }
+        Self { device, id, whose }
     }
 
     /// What it answers to the question of a sign-in.

@@ -4,6 +4,7 @@
 mod account;
 mod ask;
 mod attempt;
+mod counts;
 mod home;
 mod invitation;
 mod leaving;
@@ -18,6 +19,7 @@ mod witness;
 
 pub use account::Account;
 pub use ask::{Homes, Visit};
+pub use counts::Counts;
 pub use home::HomeState;
 pub use invitation::{Invited, Joined, Taker};
 pub use link::Pending;
@@ -79,6 +81,22 @@ impl People {
     #[must_use]
     pub const fn lifetimes(&self) -> &Lifetimes {
         &self.lifetimes
+    }
+
+    /// That the database answers, asked once.
+    ///
+    /// # Errors
+    /// Where it does not.
+    pub async fn answers(&self) -> Result<(), Error> {
+        sqlx::query("SELECT 1").execute(&self.pool).await?;
+        Ok(())
+    }
+
+    /// Connections in use, and those that wait to be used.
+    #[must_use]
+    pub fn connections(&self) -> (u32, u32) {
+        let idle = u32::try_from(self.pool.num_idle()).unwrap_or(u32::MAX);
+        (self.pool.size().saturating_sub(idle), idle)
     }
 
     /// Closes all connections.

@@ -125,6 +125,21 @@ impl People {
         rows.iter().map(Session::of).collect()
     }
 
+    /// How many sessions hold, of all accounts.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn open_sessions(&self, now: Moment) -> Result<u64, Error> {
+        let count: i64 = sqlx::query_scalar(
+            "SELECT count(*) FROM people.session WHERE ended_at IS NULL AND expires_at > $1 AND seen_at > $2",
+        )
+        .bind(now.millis())
+        .bind(self.idle_since(now))
+        .fetch_one(&self.pool)
+        .await?;
+        Ok(u64::try_from(count).unwrap_or(0))
+    }
+
     /// Ends one session of an account, at once; whether there was one.
     ///
     /// # Errors

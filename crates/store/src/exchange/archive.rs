@@ -98,21 +98,23 @@ impl Store {
     /// [`StoreError::BadArchive`] where the file is none; [`StoreError::DiskFull`] and others of [`Store::put_clip`].
     pub async fn take_recordings(&self, from: &Path) -> Result<ClipsBrought, StoreError> {
         let mut done = ClipsBrought::default();
-        let mut names = Vec::new();
-        each_entry(from, &mut |name, _| {
-            names.extend(name.strip_prefix(CLIPS).map(str::to_owned));
+        // Where each lies: whoever looked for each by name would read the whole file for every one of them.
+        let mut places = Vec::new();
+        each_entry(from, &mut |name, entry| {
+            let wanted = name.strip_prefix(CLIPS).map(str::to_owned);
+            places.extend(wanted.map(|wanted| (wanted, entry.raw_file_position(), entry.size())));
             Ok(())
         })?;
-        for wanted in names {
+        let io = || StoreError::io(from);
+        let mut file = File::open(from).map_err(io())?;
+        for (wanted, place, length) in places {
             let mut bytes = Vec::new();
-            each_entry(from, &mut |name, entry| {
-                if name.strip_prefix(CLIPS) == Some(wanted.as_str()) && bytes.is_empty() {
-                    entry.take(MOST_CLIP_BYTES as u64 + 1).read_to_end(&mut bytes)?;
-                }
-                Ok(())
-            })?;
+            if length <= MOST_CLIP_BYTES as u64 {
+                file.seek(SeekFrom::Start(place)).map_err(io())?;
+                (&mut file).take(length).read_to_end(&mut bytes).map_err(io())?;
+            }
             let hash = ClipHash::of(&bytes);
-            if hash.as_str() != wanted || bytes.is_empty() || bytes.len() > MOST_CLIP_BYTES {
+            if hash.as_str() != wanted || bytes.is_empty() {
                 done.damaged += 1;
             } else if matches!(self.clip(&hash).await, Ok(Some(_))) {
                 done.known += 1;
@@ -145,13 +147,22 @@ pub fn events_of_archive(from: &Path) -> Result<(Vec<u8>, usize), StoreError> {
     Ok((events, clips))
 }
 
-/// Looks at every file in an archive, in order.
-fn each_entry(from: &Path, each: &mut dyn FnMut(&str, &mut dyn Read) -> std::io::Result<()>) -> Result<(), StoreError> {
-    let file = std::fs::File::open(from).map_err(StoreError::io(from))?;
+type Entry<'a> = tar::Entry<'a, BufReader<File>>;
+
+/// Looks at every file in an archive, in order. What is no plain file (folders, links, files with holes, which grow when
+/// they are read) is passed over.
+fn each_entry(
+    from: &Path,
+    each: &mut dyn FnMut(&str, &mut Entry<'_>) -> std::io::Result<()>,
+) -> Result<(), StoreError> {
+    let file = File::open(from).map_err(StoreError::io(from))?;
     let mut archive = tar::Archive::new(BufReader::new(file));
     let mut read = || {
         for entry in archive.entries()? {
             let mut entry = entry?;
+            if !entry.header().entry_type().is_file() {
+                continue;
+            }
             let name = entry.path()?.to_string_lossy().into_owned();
             each(&name, &mut entry)?;
         }

@@ -145,6 +145,27 @@ impl Server {
         Ok(())
     }
 
+    /// How many events were stored by way of this handle and its clones.
+    #[must_use]
+    pub fn stored(&self) -> u64 {
+        self.stories.stored()
+    }
+
+    /// Connections in use, and those that wait to be used.
+    #[must_use]
+    pub fn connections(&self) -> (u32, u32) {
+        let idle = u32::try_from(self.pool.num_idle()).unwrap_or(u32::MAX);
+        (self.pool.size().saturating_sub(idle), idle)
+    }
+
+    /// That the database answers, asked once.
+    ///
+    /// # Errors
+    /// [`StoreError::Unreachable`] and others.
+    pub async fn answers(&self) -> Result<(), StoreError> {
+        sqlx::query("SELECT 1").execute(&self.pool).await.map(drop).map_err(told)
+    }
+
     /// What the stories kept in memory take, in bytes; estimated from their events.
     #[must_use]
     pub fn story_bytes(&self) -> usize {

@@ -26,7 +26,7 @@ pub fn router() -> axum::Router<crate::AppState> {
 use crate::error::Error;
 use code::Code;
 use rate_limiter::RateLimiter;
-pub(crate) use rate_limiter::network;
+pub use rate_limiter::network;
 use sayso_model::Moment;
 use sayso_wording::Words;
 use std::fmt;

@@ -6,7 +6,7 @@ mod exchange;
 pub mod openapi;
 mod view;
 
-pub use events::{Brought, Outcome};
+pub use events::{Brought, MOST_EVENTS, Outcome};
 
 use crate::state::AppState;
 use axum::Router;

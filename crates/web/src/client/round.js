@@ -63,6 +63,9 @@ function notToHand(pad, word) {
   return pieces !== undefined && pieces < CALLS ? say("client-board-too-few", { n: pieces }) : undefined;
 }
 
+/** Letters of a word that leave room for three beside each other on a phone. */
+const SHORT = 7;
+
 /**
  * Ticking what is to hand. `options` are way and wait; `parts` what chooses them.
  * @param {Pad} pad
@@ -79,6 +82,7 @@ export function setUp(pad, options, parts, chooseMyself) {
   const left = words.filter((w) => !why.get(w.id));
   const last = known(pad.now, pad.memo);
   const lately = last && Date.now() - last.begun < LATELY_MS + OPEN_MS && (last.stopped || last.next > last.calls);
+  const short = words.every((w) => w.says.length <= SHORT && !why.get(w.id));
   const ticked = () => left.filter((w) => !(pad.memo.aside ?? []).includes(w.id)).map((w) => w.id);
   /**
    * @param {string} word
@@ -115,7 +119,7 @@ export function setUp(pad, options, parts, chooseMyself) {
                 el("p", {}, say("client-board-round-of", { n: CALLS })),
                 el(
                   "fieldset",
-                  { class: "hand" },
+                  { class: short ? "hand short" : "hand" },
                   el("legend", { class: "unseen" }, say("client-board-to-hand")),
                   ...words.map((w) => tickBox(pad, w, why.get(w.id), aside)),
                 ),

@@ -120,7 +120,7 @@ export function startPanel(pad, asks) {
 function anyway(pad, room) {
   const { name } = pad.now;
   openSheet(say("client-board-rest-better"), (close) => [
-    el("p", { class: "caution" }, say("client-board-rest-sure", { name })),
+    el("p", { class: "caution" }, `${say("client-board-rest-sure", { name })} ${say("client-board-whom-to-ask")}`),
     button(say("client-board-let-rest", { name }), "rest-keep", close, { class: "primary wide" }),
     button(
       say("client-board-start-at-ease", { name }),

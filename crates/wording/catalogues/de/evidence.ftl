@@ -23,9 +23,10 @@ evidence-behind = { $n ->
    *[other] aus { $n } gelosten Durchgängen
 }
 evidence-behind-nothing = noch nichts gelost, { $shown ->
-    [one] einmal
-   *[other] { $shown }-mal
-} gezeigt
+    [0] auch nicht gezeigt
+    [one] einmal gezeigt
+   *[other] { $shown }-mal gezeigt
+}
 evidence-trend = Eigene Drücke je Woche über acht Wochen, die älteste zuerst: { $list }
 evidence-trend-before = noch nicht da
 evidence-this-week = { $n } diese Woche

@@ -52,6 +52,13 @@ faults-field = { $field ->
     [columns] Spalten
     [observed_s] Sekunden beobachtet
     [after_s] Sekunden
+    [person] Person
+    [last] Letzter Tag
+    [weekdays] Wochentage
+    [club] Club
+    [count] Anzahl
+    [account] Konto
+    [purpose] Zweck
    *[other] { $plain }
 }
 faults-not-kept = Noch nicht gespeichert.

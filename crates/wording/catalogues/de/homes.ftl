@@ -9,3 +9,14 @@ homes-holds = { $animals }; { $count ->
    *[other] { $count } Einträge
 }
 homes-tail-since = { $name } (…{ $tail }, seit { $day })
+homes-title-none = Noch kein Zuhause
+homes-none = Dein Konto gehört noch zu keinem Zuhause. Bitte jemanden, der das Zuhause oder diesen Server verwaltet, um eine Einladung und öffne ihren Link auf diesem Gerät.
+homes-none-private = Zuhause, die mit dir als Coach etwas teilen, stehen hier, solange sie es tun.
+homes-clubs = Clubs
+homes-to-server = Der Server
+homes-give-up = Eine Rolle abgeben
+homes-give-up-what = Du siehst ab dann nichts mehr vom Zuhause. Was du schriebst, bleibt in seinem Protokoll.
+homes-go = Abgeben
+homes-with-days = { $role }; { $days }
+homes-not-begun = { $role }; hier steht noch nichts: Wer verwaltet, fängt an
+homes-closed-now = { $role }; heute für dich geschlossen

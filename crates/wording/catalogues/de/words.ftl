@@ -97,9 +97,11 @@ words-different = Ein anderes Wort für eines davon ist leichter zu unterscheide
 words-off = Weggenommen, oder für andere ({ $words })
 words-to-others = für andere
 words-shown = { $shown ->
-    [one] einmal
-   *[other] { $shown }-mal
-} gezeigt · in 28 Tagen { $own ->
+    [0] noch nicht gezeigt
+    [one] einmal gezeigt
+   *[other] { $shown }-mal gezeigt
+} · in 28 Tagen { $own ->
+    [0] nie
     [one] einmal
    *[other] { $own }-mal
 } von selbst gedrückt

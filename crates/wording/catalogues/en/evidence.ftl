@@ -22,9 +22,10 @@ evidence-behind = { $n ->
     [one] from { $n } drawn trial
    *[other] from { $n } drawn trials
 }
-evidence-behind-nothing = nothing drawn yet, shown { $shown ->
-    [one] once
-   *[other] { $shown } times
+evidence-behind-nothing = nothing drawn yet, { $shown ->
+    [0] not shown either
+    [one] shown once
+   *[other] shown { $shown } times
 }
 evidence-trend = Own presses a week over eight weeks, oldest first: { $list }
 evidence-trend-before = not there yet

@@ -7,6 +7,17 @@ faults-field = { $field ->
     [day_kcal] Kcal a day
     [reward_percent] Share for rewards
     [reward_share] Share for rewards
+    [role] Role
+    [person] Person
+    [first] First day
+    [last] Last day
+    [weekdays] Days of the week
+    [club] Club
+    [count] Number
+    [account] Account
+    [purpose] Purpose
+    [words] Words
+    [home] Home
    *[other] { $plain }
 }
 faults-not-kept = Not kept yet.

@@ -9,3 +9,14 @@ homes-holds = { $animals }; { $count ->
    *[other] { $count } events
 }
 homes-tail-since = { $name } (…{ $tail }, since { $day })
+homes-title-none = No home yet
+homes-none = Your account belongs to no home yet. Ask a keeper of the home, or who runs this server, for an invitation, and open its link on this device.
+homes-none-private = Homes that share something with you as a coach stand here as long as they do.
+homes-clubs = Clubs
+homes-to-server = The server
+homes-give-up = Give up a role
+homes-give-up-what = You see nothing of the home from then on. What you wrote stays in its log.
+homes-go = Give it up
+homes-with-days = { $role }; { $days }
+homes-not-begun = { $role }; nothing is written here yet: a keeper begins
+homes-closed-now = { $role }; closed to you today

@@ -96,10 +96,12 @@ words-these-alike = These sound much alike:
 words-different = A different word for one of them is easier to tell apart.
 words-off = Taken off, or taught to others ({ $words })
 words-to-others = taught to others
-words-shown = shown { $shown ->
-    [one] once
-   *[other] { $shown } times
+words-shown = { $shown ->
+    [0] not shown yet
+    [one] shown once
+   *[other] shown { $shown } times
 } · { $own ->
+    [0] no own press
     [one] one own press
    *[other] { $own } own presses
 } in 28 days

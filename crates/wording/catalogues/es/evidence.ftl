@@ -22,9 +22,10 @@ evidence-behind = { $n ->
     [one] de { $n } ensayo sorteado
    *[other] de { $n } ensayos sorteados
 }
-evidence-behind-nothing = nada sorteado aún, mostrada { $shown ->
-    [one] una vez
-   *[other] { $shown } veces
+evidence-behind-nothing = nada sorteado aún, { $shown ->
+    [0] tampoco mostrada
+    [one] mostrada una vez
+   *[other] mostrada { $shown } veces
 }
 evidence-trend = Pulsaciones propias por semana en ocho semanas, la más antigua primero: { $list }
 evidence-trend-before = aún no estaba

@@ -52,6 +52,13 @@ faults-field = { $field ->
     [columns] Columnas
     [observed_s] Segundos observados
     [after_s] Segundos
+    [person] Persona
+    [last] Último día
+    [weekdays] Días de la semana
+    [club] Club
+    [count] Número
+    [account] Cuenta
+    [purpose] Fin
    *[other] { $plain }
 }
 faults-not-kept = Aún no guardado.

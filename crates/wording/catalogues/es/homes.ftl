@@ -9,3 +9,14 @@ homes-holds = { $animals }; { $count ->
    *[other] { $count } registros
 }
 homes-tail-since = { $name } (…{ $tail }, desde { $day })
+homes-title-none = Aún sin hogar
+homes-none = Tu cuenta aún no pertenece a ningún hogar. Pide una invitación a quien lleva el hogar o este servidor y abre su enlace en este dispositivo.
+homes-none-private = Los hogares que comparten algo contigo como coach están aquí mientras lo hagan.
+homes-clubs = Clubes
+homes-to-server = El servidor
+homes-give-up = Dejar un papel
+homes-give-up-what = Desde entonces no ves nada del hogar. Lo que escribiste queda en su registro.
+homes-go = Dejarlo
+homes-with-days = { $role }; { $days }
+homes-not-begun = { $role }; aquí aún no hay nada escrito: empieza quien lleva el hogar
+homes-closed-now = { $role }; hoy cerrado para ti

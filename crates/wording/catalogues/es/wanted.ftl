@@ -54,4 +54,4 @@ wanted-header = una primera fila con los nombres de las columnas
 wanted-column-once = cada columna una vez
 wanted-column = una columna como { $names }, word, by, answer o result.outcome
 wanted-this-column = una columna { $name }
-wanted-by-hand = ningún consentimiento: lo que un archivo diga de él no abre nada. Quien administra el hogar lo da o lo retira en «Quién puede ver esto»
+wanted-by-hand = ningún consentimiento: lo que un archivo diga de él no abre nada. Quien lleva el hogar lo da o lo retira en «Quién puede ver esto»

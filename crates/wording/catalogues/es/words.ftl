@@ -96,10 +96,12 @@ words-these-alike = Estas suenan muy parecidas:
 words-different = Otra palabra para una de ellas se distingue mejor.
 words-off = Retiradas, o para otros ({ $words })
 words-to-others = para otros
-words-shown = mostrada { $shown ->
-    [one] una vez
-   *[other] { $shown } veces
+words-shown = { $shown ->
+    [0] aún no mostrada
+    [one] mostrada una vez
+   *[other] mostrada { $shown } veces
 } · { $own ->
+    [0] ninguna pulsación propia
     [one] una pulsación propia
    *[other] { $own } pulsaciones propias
 } en 28 días

@@ -22,9 +22,10 @@ evidence-behind = { $n ->
     [one] d’après { $n } essai tiré au sort
    *[other] d’après { $n } essais tirés au sort
 }
-evidence-behind-nothing = rien tiré au sort, montré { $shown ->
-    [1] une fois
-   *[other] { $shown } fois
+evidence-behind-nothing = rien tiré au sort, { $shown ->
+    [0] pas montré non plus
+    [1] montré une fois
+   *[other] montré { $shown } fois
 }
 evidence-trend = Appuis spontanés par semaine sur huit semaines, la plus ancienne d’abord : { $list }
 evidence-trend-before = pas encore là

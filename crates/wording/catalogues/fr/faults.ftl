@@ -52,6 +52,13 @@ faults-field = { $field ->
     [columns] Colonnes
     [observed_s] Secondes observées
     [after_s] Secondes
+    [person] Personne
+    [last] Dernier jour
+    [weekdays] Jours de la semaine
+    [club] Club
+    [count] Nombre
+    [account] Compte
+    [purpose] But
    *[other] { $plain }
 }
 faults-not-kept = Pas encore enregistré.

@@ -9,3 +9,14 @@ homes-holds = { $animals } ; { $count ->
    *[other] { $count } entrées
 }
 homes-tail-since = { $name } (…{ $tail }, depuis { $day })
+homes-title-none = Pas encore de foyer
+homes-none = Ton compte ne fait encore partie d’aucun foyer. Demande une invitation à qui tient le foyer ou ce serveur, et ouvre son lien sur cet appareil.
+homes-none-private = Les foyers qui partagent quelque chose avec toi comme coach se trouvent ici tant qu’ils le font.
+homes-clubs = Clubs
+homes-to-server = Le serveur
+homes-give-up = Quitter un rôle
+homes-give-up-what = Tu ne vois alors plus rien du foyer. Ce que tu as écrit reste dans son journal.
+homes-go = Le quitter
+homes-with-days = { $role } ; { $days }
+homes-not-begun = { $role } ; rien n’est encore écrit ici : qui tient le foyer commence
+homes-closed-now = { $role } ; fermé pour toi aujourd’hui

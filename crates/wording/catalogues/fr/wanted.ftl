@@ -54,4 +54,4 @@ wanted-header = une première ligne avec les noms des colonnes
 wanted-column-once = chaque colonne une fois
 wanted-column = une colonne comme { $names }, word, by, answer ou result.outcome
 wanted-this-column = une colonne { $name }
-wanted-by-hand = aucun consentement : ce qu’un fichier en dit n’ouvre rien. Un responsable du foyer le donne ou le retire sous « Qui peut voir ceci »
+wanted-by-hand = aucun accord : ce qu’un fichier en dit n’ouvre rien. Qui tient le foyer le donne ou le retire sous « Qui peut voir ceci »

@@ -96,8 +96,12 @@ words-these-alike = Ceux-ci se ressemblent beaucoup :
 words-different = Un autre mot pour l’un d’eux se distingue mieux.
 words-off = Retirés, ou pour d’autres ({ $words })
 words-to-others = pour d’autres
-words-shown = montré { $shown } fois · { $own ->
-    [one] { $own } appui spontané
+words-shown = { $shown ->
+    [0] pas encore montré
+   *[other] montré { $shown } fois
+} · { $own ->
+    [0] aucun appui spontané
+    [1] un appui spontané
    *[other] { $own } appuis spontanés
 } en 28 jours
 words-stage = { $stage ->

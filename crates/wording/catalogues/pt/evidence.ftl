@@ -22,9 +22,10 @@ evidence-behind = { $n ->
     [one] de { $n } ensaio sorteado
    *[other] de { $n } ensaios sorteados
 }
-evidence-behind-nothing = nada sorteado ainda, mostrada { $shown ->
-    [1] uma vez
-   *[other] { $shown } vezes
+evidence-behind-nothing = nada sorteado ainda, { $shown ->
+    [0] também não mostrada
+    [1] mostrada uma vez
+   *[other] mostrada { $shown } vezes
 }
 evidence-trend = Apertos próprios por semana em oito semanas, a mais antiga primeiro: { $list }
 evidence-trend-before = ainda não existia

@@ -52,6 +52,13 @@ faults-field = { $field ->
     [columns] Colunas
     [observed_s] Segundos observados
     [after_s] Segundos
+    [person] Pessoa
+    [last] Último dia
+    [weekdays] Dias da semana
+    [club] Clube
+    [count] Número
+    [account] Conta
+    [purpose] Finalidade
    *[other] { $plain }
 }
 faults-not-kept = Ainda não guardado.

@@ -9,3 +9,14 @@ homes-holds = { $animals }; { $count ->
    *[other] { $count } registros
 }
 homes-tail-since = { $name } (…{ $tail }, desde { $day })
+homes-title-none = Ainda sem casa
+homes-none = A sua conta ainda não faz parte de nenhuma casa. Peça um convite a quem cuida da casa ou deste servidor e abra o link neste aparelho.
+homes-none-private = As casas que compartilham algo com você como coach ficam aqui enquanto o fizerem.
+homes-clubs = Clubes
+homes-to-server = O servidor
+homes-give-up = Deixar um papel
+homes-give-up-what = A partir daí você não vê mais nada da casa. O que você escreveu fica no registro dela.
+homes-go = Deixar
+homes-with-days = { $role }; { $days }
+homes-not-begun = { $role }; aqui ainda não há nada escrito: quem cuida da casa começa
+homes-closed-now = { $role }; hoje fechada para você

@@ -54,4 +54,4 @@ wanted-header = uma primeira linha com os nomes das colunas
 wanted-column-once = cada coluna uma vez
 wanted-column = uma coluna como { $names }, word, by, answer ou result.outcome
 wanted-this-column = uma coluna { $name }
-wanted-by-hand = nenhum consentimento: o que um arquivo diz dele não abre nada. Quem administra o lar o dá ou o retira em “Quem pode ver isto”
+wanted-by-hand = nenhum consentimento: o que um arquivo diz dele não abre nada. Quem cuida da casa o dá ou o retira em “Quem pode ver isto”

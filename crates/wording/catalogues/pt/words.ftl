@@ -96,10 +96,12 @@ words-these-alike = Estas soam muito parecidas:
 words-different = Outra palavra para uma delas se distingue melhor.
 words-off = Retiradas, ou para outros ({ $words })
 words-to-others = para outros
-words-shown = mostrada { $shown ->
-    [1] uma vez
-   *[other] { $shown } vezes
+words-shown = { $shown ->
+    [0] ainda não mostrada
+    [1] mostrada uma vez
+   *[other] mostrada { $shown } vezes
 } · { $own ->
+    [0] nenhum aperto próprio
     [1] um aperto próprio
    *[other] { $own } apertos próprios
 } em 28 dias

@@ -8,8 +8,8 @@ use crate::error::CliError;
 use crate::out::{note, tell};
 use club::{Club, Door, Maker, NotMade};
 use sayso_cluster::{Cluster, ClusterError};
-use sayso_host::{HostConfig, HostOpened, Mail};
-use sayso_people::{Lifetimes, People, Role};
+use sayso_host::{HostConfig, HostOpened, Mail, links};
+use sayso_people::{Lifetimes, People, Role, Secret};
 use sayso_store::{Database, Server};
 use sayso_web::connections::Patience;
 use sayso_wording::{Locale, say, words};
@@ -22,6 +22,8 @@ use url::Url;
 const DATABASE: &str = "SAYSO_DATABASE";
 const DATABASE_OWNER: &str = "SAYSO_DATABASE_OWNER";
 const SMTP: &str = "SAYSO_SMTP";
+/// By which other machines see the server's figures.
+const METRICS_TOKEN: &str = "SAYSO_METRICS_TOKEN";
 
 /// Homes of the demo.
 const HOMES: u32 = 40;
@@ -56,7 +58,7 @@ pub async fn host(l: &Locale, asked: &Hosting) -> Result<(), CliError> {
 }
 
 fn mail(asked: &Hosting) -> Result<Mail, CliError> {
-    match (given(asked.smtp.as_ref(), SMTP), asked.mail_from.clone()) {
+    match (given(asked.smtp.as_ref(), SMTP), asked.mail_from.clone().filter(|from| !from.is_empty())) {
         (Some(url), Some(from)) => Ok(Mail::Smtp { url, from }),
         (None, None) => Ok(Mail::Printed),
         (Some(_), None) => Err(CliError::said(words!(command_host::smtp_alone))),
@@ -87,6 +89,7 @@ async fn serve(
         at: SocketAddr::new(asked.listen, asked.port),
         mail,
         behind_proxy: asked.behind_proxy,
+        metrics_token: given(None, METRICS_TOKEN).map(|token| Secret::typed(&token)),
         patience: Patience::default(),
         opened,
     };
@@ -151,7 +154,7 @@ fn doors(l: &Locale, url: &Url, club: &Club) {
     tell!(l, command_host::doors);
     for door in &club.doors {
         tell!("{}", as_whom(l, door));
-        tell!("  {url}sign-in/{}", door.secret.reveal());
+        tell!("  {}", links::sign_in(url, &door.secret));
     }
     tell!(l, command_host::doors_again);
 }

@@ -71,8 +71,15 @@ async fn join(
     };
     let device = kind_of(&headers);
     match host.people.take_invitation(&secret, taker, &from, device, host.now(), &mut OsSecrets).await {
-        Ok(joined) => onward(&host, joined).await,
-        Err(sayso_people::Error::NotValid) => Ok(gone(&reads)),
+        Ok(joined) => {
+            let role = joined.part.role().name();
+            tracing::info!("An invitation to be {role} was taken from {from}.");
+            onward(&host, joined).await
+        }
+        Err(sayso_people::Error::NotValid) => {
+            tracing::warn!("An invitation that does not hold was tried from {from}.");
+            Ok(gone(&reads))
+        }
         Err(sayso_people::Error::Taken) => Ok((StatusCode::CONFLICT, view::taken(&reads.locale)).into_response()),
         Err(other) => Err(told(other)),
     }

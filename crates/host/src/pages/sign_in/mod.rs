@@ -7,6 +7,7 @@ use crate::door::From;
 use crate::fault::told;
 use crate::host::Host;
 use crate::mailing;
+use crate::noted;
 use crate::reader::Reads;
 use crate::signed::{begun, ending};
 use axum::Router;
@@ -87,12 +88,14 @@ async fn behind_link(Path(secret): Path<String>, reads: Reads, Form(onward): For
 async fn with_link(
     State(host): State<Arc<Host>>,
     Path(secret): Path<String>,
+    Extension(From(from)): Extension<From>,
     headers: HeaderMap,
     reads: Reads,
     Form(onward): Form<Onward>,
 ) -> Result<Response, Error> {
     let secret = Secret::typed(&secret);
-    match host.people.use_link(&secret, kind_of(&headers), host.now(), &mut OsSecrets).await {
+    let used = host.people.use_link(&secret, kind_of(&headers), host.now(), &mut OsSecrets).await;
+    match noted::sign_in("a mailed link", &from, used) {
         Ok((_, token)) => Ok(signed_in(&host, &reads, &token, &own_path(onward.to)).await?),
         Err(sayso_people::Error::NotValid) => {
             Ok((StatusCode::NOT_FOUND, view::link_gone(&reads.locale)).into_response())
@@ -111,7 +114,8 @@ async fn with_code(
     let mut typed = typed.only(&["code", "to"])?.read_by(reads.locale);
     let to = own_path(Some(typed.text("to").to_owned()));
     let (code, device) = (Secret::typed(typed.text("code")), kind_of(&headers));
-    match host.people.use_recovery_code(&code, &from, device, host.now(), &mut OsSecrets).await {
+    let used = host.people.use_recovery_code(&code, &from, device, host.now(), &mut OsSecrets).await;
+    match noted::sign_in("a recovery code", &from, used) {
         Ok((_, token)) => signed_in(&host, &reads, &token, &to).await,
         Err(sayso_people::Error::NotValid) => {
             typed.wrong("code", words!(sign_in::wrong_code));

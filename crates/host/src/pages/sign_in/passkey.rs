@@ -4,6 +4,7 @@ use crate::door::From;
 use crate::fault::told;
 use crate::host::Host;
 use crate::json::Sent;
+use crate::noted;
 use crate::reader::Reads;
 use crate::signed::begun;
 use axum::Json;
@@ -60,13 +61,14 @@ pub struct Onward {
 
 pub async fn answered(
     State(host): State<Arc<Host>>,
+    Extension(From(from)): Extension<From>,
     headers: HeaderMap,
     reads: Reads,
     Sent(Answer { ceremony, answer, to }): Sent<Answer>,
 ) -> Result<Response, Error> {
     let (passkeys, device, now) = (&host.passkeys, kind_of(&headers), host.now());
     let finished = host.people.finish_sign_in(passkeys, ceremony, &answer, device, now, &mut OsSecrets).await;
-    let (_, token) = finished.map_err(told)?;
+    let (_, token) = noted::sign_in("a passkey", &from, finished).map_err(told)?;
     let cookie = begun(&host, reads.signed.as_ref(), &token).await?;
     Ok(([(SET_COOKIE, cookie)], Json(Onward { to: own_path(to) })).into_response())
 }

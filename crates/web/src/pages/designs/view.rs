@@ -12,6 +12,7 @@ use maud::{Markup, html};
 use sayso_advisor::designs::{Report, Standing, Today, Trial, plans, report, trial};
 use sayso_advisor::welfare::rest_today;
 use sayso_model::{CaseCondition, CaseStop};
+use sayso_people::Capability;
 use sayso_wording::designs::{departure, design, exact, measure, orders, question, sentence, with_change};
 use sayso_wording::{Locale, say};
 
@@ -25,7 +26,7 @@ pub async fn list(page: AnimalPage) -> Markup {
         html! {
             p { (rich!(l, designs::intro, name = html! { strong { (page.card.name.as_str()) } })) }
             @if rest_today(&page.case()) { p.stop { (say!(l, designs::none_today)) } }
-            @else { p { a.button.primary href=(format!("/a/{}/designs/new", page.id)) { (say!(l, designs::plan)) } } }
+            @else if page.may(Capability::Plan) { p { a.button.primary href=(format!("/a/{}/designs/new", page.id)) { (say!(l, designs::plan)) } } }
             section {
                 h2 { (say!(l, designs::so_far)) " " span.quiet { (all.len()) } }
                 @if all.is_empty() { p.quiet { (say!(l, designs::none)) } }
@@ -140,6 +141,9 @@ fn the_plan(page: &AnimalPage, trial: &Trial<'_>, r: &Report) -> Markup {
 }
 
 fn noting(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
+    if !page.may(Capability::Record) {
+        return html! {};
+    }
     let l = &page.locale;
     let conditions = [
         ("usual".to_owned(), html! { (say!(l, designs::as_usual)) }),
@@ -169,6 +173,9 @@ fn noting(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
 }
 
 fn stopping(page: &AnimalPage, trial: &Trial<'_>, typed: &Typed) -> Markup {
+    if !page.may(Capability::Record) {
+        return html! {};
+    }
     let l = &page.locale;
     let reasons: Vec<(String, String)> =
         CaseStop::ALL.iter().map(|r| (r.name().to_owned(), say!(l, designs::reason, reason = r.name()))).collect();

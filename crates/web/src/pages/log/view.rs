@@ -11,6 +11,7 @@ use crate::page::AnimalPage;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_model::{Accident, Answer, Body, Day, Event, EventId, PressedBy, SignLevel, Then};
+use sayso_people::Capability;
 use sayso_wording::events::{self, Teller};
 use sayso_wording::say;
 
@@ -145,7 +146,7 @@ fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
                 p.quiet { (say!(locale, log::noted, when = clock, who = who(page, first), how = how(first.source), twice = twice)) }
             }
             // Each by its own name, so that a list of links and buttons can be told apart.
-            div.row.noprint {
+            @if page.may(Capability::MendOwn) { div.row.noprint {
                 @if now.is_some() {
                     a.button href=(format!("/a/{}/log/{}", page.id, first.id)) data-test="log-fix"
                         aria-label=(say!(locale, log::edit_this, what = &what, when = &at)) { (say!(locale, log::edit)) }
@@ -159,7 +160,7 @@ fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
                             aria-label=(say!(locale, log::bring_back_this, what = &what, when = &at)) { (say!(locale, log::bring_back)) }
                     }
                 }
-            }
+            } }
         }
     }
 }

@@ -122,7 +122,7 @@ async fn sent(request: Request) -> Result<Bytes, Error> {
 async fn give(page: Page, Path(hash): Path<String>) -> Result<Response, Error> {
     let hash: ClipHash = hash.parse().map_err(|_| no_such(&page))?;
     let mut known = false;
-    for home in &page.homes {
+    for home in &page.state.store.homes().await? {
         let story = page.state.store.story(*home).await?;
         known |= story.pictures().values().any(|p| p.sha256.eq_ignore_ascii_case(hash.as_str()));
     }

@@ -25,7 +25,7 @@ const LINES: usize = 7;
 /// Lines that make room for each thing about welfare.
 const LINES_FOR_WELFARE: usize = 5;
 /// Lines that find room where no session is planned.
-const LINES_FOR_PLAN: usize = 3;
+const LINES_FOR_PLAN: usize = 2;
 /// Facts told of what went well.
 const GOOD: usize = 2;
 /// Words that keep a line whatever else there is.

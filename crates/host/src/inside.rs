@@ -1,0 +1,25 @@
+//! The rooms of a home: the pages of `web` with that home's log behind them.
+
+use crate::gate;
+use crate::host::Host;
+use axum::Router;
+use axum::middleware::from_fn_with_state;
+use sayso_model::HomeId;
+use sayso_web::AppState;
+use sayso_web::access::Access;
+use std::sync::Arc;
+
+/// The rooms of a home.
+pub fn of(host: &Arc<Host>, home: HomeId) -> Router {
+    host.rooms.kept(home, || {
+        let gate = from_fn_with_state(Arc::clone(host), gate::guard);
+        sayso_web::rooms().route_layer(gate).fallback(sayso_web::told::no_such_page).with_state(state(host, home))
+    })
+}
+
+/// What pages of a home share.
+pub fn state(host: &Host, home: HomeId) -> AppState {
+    let store = Arc::new(host.server.home(home));
+    // Sound never leaves the phone: a server takes none.
+    AppState::new(store, Access::this_machine()).with_clock(host.clock()).taking_sound(false)
+}

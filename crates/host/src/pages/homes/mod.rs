@@ -1,0 +1,62 @@
+//! The homes of an account: one is chosen on this device, and a role is given up.
+
+mod choice;
+mod view;
+
+use crate::asker::Asker;
+use crate::fault::told;
+use crate::host::Host;
+use crate::way;
+use axum::Router;
+use axum::http::header::SET_COOKIE;
+use axum::response::{IntoResponse, Redirect, Response};
+use axum::routing::{get, post};
+use choice::choices;
+use maud::Markup;
+use sayso_people::{MembershipId, Scope};
+use sayso_web::Error;
+use sayso_web::pages::homes::remembering;
+use sayso_web::typed::Typed;
+use sayso_wording::words;
+use std::sync::Arc;
+use uuid::Uuid;
+
+/// Routes of the page.
+pub fn router() -> Router<Arc<Host>> {
+    Router::new().route("/homes", get(show).post(choose)).route("/homes/end", post(end))
+}
+
+async fn show(asker: Asker) -> Result<Markup, Error> {
+    let who = asker.host.people.who(asker.signed.account.id).await.map_err(told)?;
+    let all = choices(&asker, &who).await?;
+    let mut clubs = Vec::new();
+    for club in who.memberships.iter().filter_map(|m| m.part.scope().club()) {
+        if let Some(name) = asker.host.people.club(club).await.map_err(told)?
+            && !clubs.contains(&(club, name.clone()))
+        {
+            clubs.push((club, name));
+        }
+    }
+    let keeps_server = who.memberships.iter().any(|m| m.part.scope() == Scope::Server);
+    let chosen = way::chosen(&asker.host, &asker.signed, asker.headers()).await?.map(|to| to.home);
+    Ok(view::view(&asker, &all, chosen, &clubs, keeps_server))
+}
+
+async fn choose(asker: Asker, typed: Typed) -> Result<Response, Error> {
+    let typed = typed.only(&["home"])?;
+    let who = asker.host.people.who(asker.signed.account.id).await.map_err(told)?;
+    let all = choices(&asker, &who).await?;
+    let chosen = all.iter().find(|c| c.home.to_string() == typed.text("home"));
+    let Some(chosen) = chosen else { return Err(Error::refused("home", words!(faults::not_our_home))) };
+    let to = chosen.to().unwrap_or_else(|| way::CHOOSE.to_owned());
+    Ok(([(SET_COOKIE, remembering(chosen.home))], Redirect::to(&to)).into_response())
+}
+
+/// Everyone may go.
+async fn end(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
+    let typed = typed.only(&["membership"])?;
+    let id: Uuid = sayso_web::typed::named(typed.text("membership"), "role")?;
+    let people = &asker.host.people;
+    people.end_own_membership(asker.signed.account.id, MembershipId(id), asker.now).await.map_err(told)?;
+    Ok(Redirect::to(way::CHOOSE))
+}

@@ -1,0 +1,76 @@
+use super::choice::Choice;
+use crate::asker::Asker;
+use crate::pages::said::{days, role};
+use maud::{Markup, html};
+use sayso_model::{ClubId, HomeId, Label};
+use sayso_people::Role;
+use sayso_web::home_label::labels;
+use sayso_wording::say;
+
+pub fn view(
+    asker: &Asker,
+    all: &[Choice],
+    chosen: Option<HomeId>,
+    clubs: &[(ClubId, Label)],
+    keeps_server: bool,
+) -> Markup {
+    let l = &asker.locale();
+    let stories: Vec<_> = all.iter().map(|c| (c.home, c.story.clone())).collect();
+    let names = labels(l, &stories);
+    let name = |home: &HomeId| names.get(home).map_or("", String::as_str);
+    let own: Vec<_> = all.iter().filter_map(|c| Some((c.home, c.part?))).collect();
+    asker.framed(
+        &if all.is_empty() { say!(l, homes::title_none) } else { say!(l, homes::title) },
+        html! {
+            @if all.is_empty() {
+                p data-test="no-home" { (say!(l, homes::none)) }
+                p.quiet { (say!(l, homes::none_private)) }
+            } @else {
+                form method="post" action="/homes" .stack {
+                    @for c in all {
+                        button.wide name="home" value=(c.home) aria-pressed=(chosen == Some(c.home)) data-test="home" {
+                            (name(&c.home))
+                            span.quiet { " " (told(asker, c)) }
+                        }
+                    }
+                }
+            }
+            @if !clubs.is_empty() {
+                h2 { (say!(l, homes::clubs)) }
+                ul.links { @for (club, name) in clubs { li { a href=(format!("/club/{club}")) { (name.as_str()) } } } }
+            }
+            @if keeps_server { p { a.link href="/server" { (say!(l, homes::to_server)) } } }
+            @if !own.is_empty() {
+                details {
+                    summary { (say!(l, homes::give_up)) }
+                    p { (say!(l, homes::give_up_what)) }
+                    ul.plain { @for (home, (id, part)) in &own {
+                        li.line {
+                            span { strong { (name(home)) } " " span.quiet { (role(l, part.role())) } }
+                            form method="post" action="/homes/end" {
+                                button name="membership" value=(id) data-test="give-up" { (say!(l, homes::go)) }
+                            }
+                        }
+                    } }
+                }
+            }
+        },
+    )
+}
+
+/// As what one comes, and why nothing is open where that is so.
+fn told(asker: &Asker, c: &Choice) -> String {
+    let l = &asker.locale();
+    let Some((_, part)) = &c.part else { return role(l, Role::Coach) };
+    let mut told = role(l, part.role());
+    if let Some(agreed) = part.days() {
+        told = say!(l, homes::with_days, role = told, days = days(l, agreed));
+    }
+    if c.story.ledger().is_empty() && !c.begins {
+        return say!(l, homes::not_begun, role = told);
+    }
+    if c.first.is_none() {
+        return say!(l, homes::closed_now, role = told);
+    }
+    told
+}

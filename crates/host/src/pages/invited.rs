@@ -1,0 +1,33 @@
+//! An invitation's link, shown once.
+
+use crate::host::Host;
+use crate::links;
+use crate::qr;
+use maud::{Markup, html};
+use sayso_model::Zone;
+use sayso_people::Secret;
+use sayso_people::db::Invited;
+use sayso_web::Error;
+use sayso_wording::{Locale, say};
+
+/// The link behind an invitation.
+pub fn link(host: &Host, secret: &Secret) -> String {
+    links::join(&host.public_url, secret)
+}
+
+/// The link with its QR code, and until when it holds.
+///
+/// # Errors
+/// Where it cannot be drawn.
+pub fn shown(host: &Host, l: &Locale, zone: &Zone, (invited, secret): &(Invited, Secret)) -> Result<Markup, Error> {
+    let link = link(host, secret);
+    let code = qr::drawn(&link, &say!(l, sharing::qr))?;
+    let until = l.weekday_date_time(invited.expires_at, zone);
+    Ok(html! {
+        p.caution { (say!(l, sharing::shown_once)) }
+        p.prose { code data-test="link" { (link) } }
+        p { (code) }
+        p { (say!(l, sharing::holds, until = until)) }
+        p.quiet { (say!(l, sharing::whoever)) }
+    })
+}

@@ -1,0 +1,248 @@
+//! Consent, purpose by purpose: off until given, taken back at any time.
+//!
+//! The order of giving: ask for leave, append the event to the home's log, and where the log says that it is new, witness it.
+//! Where the last step is missing nothing opens.
+
+use super::around::{Names, club_name};
+use super::past::Past;
+use super::view::to_what;
+use crate::asker::{Asker, HOME, Inside};
+use crate::fault::told;
+use axum::extract::{Path, Query};
+use axum::response::Redirect;
+use maud::{Markup, html};
+use sayso_model::{AccountId, Body, ClubId, Coach, Consent, ConsentGiven, ConsentPurpose};
+use sayso_people::{Capability, Role, Scope};
+use sayso_store::Appended;
+use sayso_web::Error;
+use sayso_web::layout::{Tab, layout};
+use sayso_web::typed::Typed;
+use sayso_wording::consents::asked;
+use sayso_wording::{say, words};
+use serde::Deserialize;
+
+/// Fields of a form about a consent.
+const FIELDS: [&str; 5] = [HOME, "purpose", "club", "coach", "words"];
+/// Purposes that are about coaches.
+const OF_COACHES: [ConsentPurpose; 3] =
+    [ConsentPurpose::CoachFigures, ConsentPurpose::CoachLog, ConsentPurpose::CoachSnippets];
+
+pub async fn ask(asker: Asker) -> Result<Markup, Error> {
+    let inside = asker.home(&[Capability::Consent]).await?;
+    let (l, past) = (&inside.page.locale, Past::of(&inside));
+    let open: Vec<Consent> = inside.known.consents.open().map(|(consent, _)| consent).collect();
+    let names = Names::of(&asker, open.iter().filter_map(|c| c.coach())).await?;
+    let body = html! {
+        p { (say!(l, sharing::consent_intro)) }
+        section {
+            h2 { (say!(l, sharing::with_coaches)) }
+            @for consent in open.iter().filter(|c| c.coach().is_some()) {
+                div.line data-test="open" {
+                    p { (to_what(l, &names, *consent)) }
+                    (button(&inside, *consent, "", true))
+                }
+            }
+            p { (say!(l, sharing::with_how)) }
+            form method="get" action="/sharing/with" .stack {
+                div.field {
+                    label for="club" { (say!(l, sharing::club_code)) }
+                    input id="club" name="club" autocomplete="off" maxlength="300" required;
+                }
+                button.wide { (say!(l, sharing::look_at_club)) }
+            }
+        }
+        @for consent in [Consent::Norms, Consent::Research] { (one(&inside, &past, consent, "", "")) }
+        p { a href="/sharing" { (say!(l, sharing::back)) } }
+    };
+    Ok(layout(&inside.page, Tab::None, &say!(l, sharing::consent), body))
+}
+
+#[derive(Deserialize)]
+pub struct Code {
+    club: String,
+}
+
+/// A club by its code, or by the whole link that its page gives.
+pub async fn find(asker: Asker, Query(code): Query<Code>) -> Result<Redirect, Error> {
+    asker.home(&[Capability::Consent]).await?;
+    let text = code.club.trim();
+    let path = text.split_once("/sharing/with/").map_or(text, |(_, path)| path);
+    let mut parts = path.trim_end_matches('/').split('/');
+    let club = parts.next().and_then(|id| id.parse::<ClubId>().ok());
+    let Some(club) = club else { return Err(Error::refused("club", words!(sharing::no_code))) };
+    Ok(Redirect::to(&match parts.next().map(str::parse::<AccountId>) {
+        None => format!("/sharing/with/{club}"),
+        Some(Ok(coach)) => format!("/sharing/with/{club}/{coach}"),
+        Some(Err(_)) => return Err(Error::refused("club", words!(sharing::no_code))),
+    }))
+}
+
+pub async fn with_club(asker: Asker, Path(club): Path<String>) -> Result<Markup, Error> {
+    let inside = asker.home(&[Capability::Consent]).await?;
+    let club = club.parse().map_err(|_| no_such_club())?;
+    let name = club_name(&asker, club).await?.ok_or_else(no_such_club)?;
+    let l = &inside.page.locale;
+    let whole = say!(l, sharing::whole_club, club = &name);
+    Ok(with(&inside, Coach::Club { club }, club, &say!(l, sharing::coaches_of, club = &name), &whole))
+}
+
+pub async fn with_coach(asker: Asker, Path((club, coach)): Path<(String, String)>) -> Result<Markup, Error> {
+    let inside = asker.home(&[Capability::Consent]).await?;
+    let club = club.parse().map_err(|_| no_such_club())?;
+    let account = coach.parse().map_err(|_| no_such_club())?;
+    let (Some(of), Some(name)) = (club_name(&asker, club).await?, coach_of(&asker, club, account).await?) else {
+        return Err(no_such_club());
+    };
+    let alone = say!(&inside.page.locale, sharing::coach_alone, name = &name, club = &of);
+    Ok(with(&inside, Coach::Account { account }, club, &name, &alone))
+}
+
+fn no_such_club() -> Error {
+    Error::NotFound(words!(sharing::no_such_club))
+}
+
+/// What a coach of a club is called.
+async fn coach_of(asker: &Asker, club: ClubId, account: AccountId) -> Result<Option<String>, Error> {
+    let members = asker.host.people.members(Scope::Club(club)).await.map_err(told)?;
+    let is = |m: &&sayso_people::db::Member| m.membership.account == account && m.membership.part.role() == Role::Coach;
+    Ok(members.iter().find(is).map(|m| m.name.to_string()))
+}
+
+fn with(inside: &Inside, to: Coach, club: ClubId, who: &str, what: &str) -> Markup {
+    let (l, past) = (&inside.page.locale, Past::of(inside));
+    let body = html! {
+        p { (what) }
+        @for purpose in OF_COACHES {
+            @if let Some(consent) = of_coach(purpose, to) { (one(inside, &past, consent, who, &club.to_string())) }
+        }
+        p.quiet { (say!(l, sharing::already_seen)) }
+        p { a href="/sharing" { (say!(l, sharing::back)) } }
+    };
+    layout(&inside.page, Tab::None, &say!(l, sharing::share_with, who = who), body)
+}
+
+fn of_coach(purpose: ConsentPurpose, to: Coach) -> Option<Consent> {
+    match purpose {
+        ConsentPurpose::CoachFigures => Some(Consent::CoachFigures { to }),
+        ConsentPurpose::CoachLog => Some(Consent::CoachLog { to }),
+        ConsentPurpose::CoachSnippets => Some(Consent::CoachSnippets { to }),
+        ConsentPurpose::Norms | ConsentPurpose::Research => None,
+    }
+}
+
+/// One purpose: its words, how it stands, and the one thing to do about it.
+fn one(inside: &Inside, past: &Past, consent: Consent, who: &str, club: &str) -> Markup {
+    let (page, l) = (&inside.page, &inside.page.locale);
+    let open = inside.known.consents.is_open(consent);
+    let name = consent.purpose().name();
+    html! {
+        section.card data-test=(format!("purpose-{name}")) {
+            h2 { (say!(l, sharing::purpose_title, purpose = name)) }
+            @for text in asked(l, consent.purpose(), Consent::WORDS, who).into_iter().flatten() { p { (text) } }
+            p { strong {
+                @match past.since(consent).filter(|_| open) {
+                    Some(at) => (say!(l, sharing::on_since, at = l.weekday_date_time(at, &page.zone))),
+                    None => (say!(l, sharing::off)),
+                }
+            } }
+            (button(inside, consent, club, open))
+        }
+    }
+}
+
+fn button(inside: &Inside, consent: Consent, club: &str, open: bool) -> Markup {
+    let l = &inside.page.locale;
+    let coach = match consent.coach() {
+        Some(Coach::Account { account }) => Some(account),
+        Some(Coach::Club { .. }) | None => None,
+    };
+    let of = match consent.coach() {
+        Some(Coach::Club { club }) => club.to_string(),
+        Some(Coach::Account { .. }) | None => club.to_owned(),
+    };
+    html! {
+        form method="post" action=(if open { "/sharing/consent/back" } else { "/sharing/consent" }) {
+            input type="hidden" name=(HOME) value=(inside.page.home);
+            input type="hidden" name="purpose" value=(consent.purpose().name());
+            input type="hidden" name="club" value=(of);
+            @if let Some(coach) = coach { input type="hidden" name="coach" value=(coach); }
+            input type="hidden" name="words" value=(Consent::WORDS);
+            @if open { button.wide { (say!(l, sharing::take_back)) } } @else { button.primary.wide { (say!(l, sharing::give)) } }
+        }
+    }
+}
+
+/// The consent that a form is about, and the page it came from.
+fn meant(typed: &mut Typed) -> Option<(Consent, String)> {
+    let purpose = typed.one_of("purpose", ConsentPurpose::ALL, ConsentPurpose::name)?;
+    let club: Option<ClubId> = typed.id("club", |_| true);
+    let coach: Option<AccountId> = typed.id("coach", |_| true);
+    let back = || "/sharing/consent".to_owned();
+    match purpose {
+        ConsentPurpose::Norms => Some((Consent::Norms, back())),
+        ConsentPurpose::Research => Some((Consent::Research, back())),
+        of_coaches => {
+            let from = |club: ClubId| match coach {
+                Some(coach) => format!("/sharing/with/{club}/{coach}"),
+                None => format!("/sharing/with/{club}"),
+            };
+            let to = coach.map(|account| Coach::Account { account }).or(club.map(|club| Coach::Club { club }))?;
+            Some((of_coach(of_coaches, to)?, club.map_or_else(back, from)))
+        }
+    }
+}
+
+fn unclear() -> Error {
+    Error::refused("purpose", words!(sharing::unclear))
+}
+
+pub async fn give(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
+    let inside = asker.home(&[Capability::Consent]).await?;
+    let mut typed = typed.only(&FIELDS)?;
+    inside.is_of(&typed)?;
+    let (consent, back) = meant(&mut typed).filter(|_| typed.right()).ok_or_else(unclear)?;
+    // What counts is what was read: new words are read first.
+    if typed.text("words") != Consent::WORDS.to_string() {
+        return Err(Error::refused("words", words!(sharing::new_words)));
+    }
+    let club: Option<ClubId> = typed.id("club", |_| true);
+    let there = match (consent.coach(), club) {
+        (None, _) => true,
+        (Some(Coach::Club { club }), _) => club_name(&asker, club).await?.is_some(),
+        (Some(Coach::Account { account }), Some(club)) => coach_of(&asker, club, account).await?.is_some(),
+        (Some(Coach::Account { .. }), None) => false,
+    };
+    if !there {
+        return Err(no_such_club());
+    }
+    if !inside.known.consents.is_open(consent) {
+        write(&asker, &inside, ConsentGiven { consent, words_version: Consent::WORDS }).await?;
+    }
+    Ok(Redirect::to(&back))
+}
+
+pub async fn take_back(asker: Asker, typed: Typed) -> Result<Redirect, Error> {
+    let inside = asker.home(&[Capability::Consent]).await?;
+    let mut typed = typed.only(&FIELDS)?;
+    inside.is_of(&typed)?;
+    let (consent, back) = meant(&mut typed).filter(|_| typed.right()).ok_or_else(unclear)?;
+    for closing in inside.known.consents.closing(consent) {
+        write(&asker, &inside, closing).await?;
+    }
+    Ok(Redirect::to(&back))
+}
+
+async fn write(asker: &Asker, inside: &Inside, body: impl Into<Body>) -> Result<(), Error> {
+    let page = &inside.page;
+    let event = page.about_home(body);
+    if let Some(leave) = &page.leave {
+        leave.may_write(&event, &page.story, page.now)?;
+    }
+    let outcome = page.state.store.append(vec![event.clone()]).await?.pop();
+    match outcome {
+        Some(Appended::New) => asker.host.people.witness(&inside.leave, &event, asker.now).await.map_err(told),
+        Some(Appended::Refused(problems)) => Err(Error::Refused(problems.into())),
+        // An id made here just now: nobody else has it.
+        Some(Appended::Duplicate | Appended::Conflict) | None => Err(Error::internal("a new event was known")),
+    }
+}

@@ -1,0 +1,141 @@
+//! Inviting someone to a home: a role, for a sitter days, for who writes as themselves a person of the home.
+
+use crate::asker::{Asker, HOME, Inside};
+use crate::fault::told;
+use crate::pages::invited;
+use crate::pages::said::{role, weekdays};
+use axum::extract::Path;
+use axum::response::{IntoResponse, Redirect, Response};
+use maud::{Markup, html};
+use sayso_model::{Day, PersonId};
+use sayso_people::{Capability, Days, InvitationId, OsSecrets, Part, Role, Scope};
+use sayso_web::fields::{day, radios, select, summary, ticks};
+use sayso_web::layout::{Tab, layout};
+use sayso_web::typed::{Typed, again, named};
+use sayso_web::{Error, Page};
+use sayso_wording::{say, words};
+use uuid::Uuid;
+
+/// Roles in a home.
+const ROLES: [Role; 4] = [Role::Keeper, Role::Member, Role::Sitter, Role::Observer];
+/// Fields of a role.
+pub const FIELDS: [&str; 6] = [HOME, "role", "person", "first", "last", "weekdays"];
+
+pub async fn ask(asker: Asker) -> Result<Markup, Error> {
+    let inside = asker.home(&[Capability::ManagePeople]).await?;
+    Ok(form(&inside.page, &begun(&inside.page)))
+}
+
+fn begun(page: &Page) -> Typed {
+    let today = page.now.day(&page.zone);
+    let typed = Typed::default().with("role", Role::Member.name()).with("first", today).with("last", today.plus(6));
+    (0..7).fold(typed, |typed, bit| typed.with("weekdays", bit))
+}
+
+pub async fn make(asker: Asker, typed: Typed) -> Result<Response, Error> {
+    let inside = asker.home(&[Capability::ManagePeople]).await?;
+    let mut typed = typed.only(&FIELDS)?.read_by(inside.page.locale);
+    inside.is_of(&typed)?;
+    let Some(part) = part_of(&inside, &mut typed) else { return Ok(again(form(&inside.page, &typed))) };
+    let made = asker.host.people.invite(&inside.leave, &part, asker.now, &mut OsSecrets).await.map_err(told)?;
+    let (page, l) = (&inside.page, &inside.page.locale);
+    let body = html! {
+        p { (super::view::with_part(page, &part)) }
+        (invited::shown(&asker.host, l, &page.zone, &made)?)
+        p { a.button href="/sharing#people" { (say!(l, sharing::back)) } }
+    };
+    Ok(layout(page, Tab::None, &say!(l, sharing::invitation), body).into_response())
+}
+
+pub async fn end(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Redirect, Error> {
+    let inside = asker.home(&[Capability::ManagePeople]).await?;
+    inside.is_of(&typed)?;
+    let id: Uuid = named(&id, "invitation")?;
+    asker.host.people.end_invitation(&inside.leave, InvitationId(id), asker.now).await.map_err(told)?;
+    Ok(Redirect::to("/sharing#people"))
+}
+
+/// The role that a form says; none where something is wrong, which is noted beside its field.
+pub fn part_of(inside: &Inside, typed: &mut Typed) -> Option<Part> {
+    let page = &inside.page;
+    let role = typed.one_of("role", &ROLES, Role::name);
+    let Some(role) = role else {
+        if typed.right() {
+            typed.wrong("role", words!(sharing::role_missing));
+        }
+        return None;
+    };
+    let person: Option<PersonId> = typed.id("person", |id| page.story.people().get(id).is_some_and(|p| p.active));
+    if role.writes_as_itself() && person.is_none() && typed.problem("person").is_none() {
+        typed.wrong("person", words!(sharing::person_missing));
+    }
+    let days = if role.has_days() { agreed(typed) } else { None };
+    if !typed.right() {
+        return None;
+    }
+    let part = Part::new(Scope::Home(page.home), role, person, days);
+    part.map_err(|_| typed.wrong("role", words!(host::part))).ok()
+}
+
+fn agreed(typed: &mut Typed) -> Option<Days> {
+    let mut day = |name: &str| {
+        let read = typed.text(name).parse::<Day>().ok();
+        if read.is_none() {
+            typed.wrong(name, words!(sharing::day_missing));
+        }
+        read
+    };
+    let (first, last) = (day("first"), day("last"));
+    let bits: Vec<u8> = typed.all("weekdays").filter_map(|bit| bit.parse().ok()).filter(|bit| *bit < 7).collect();
+    if bits.is_empty() {
+        typed.wrong("weekdays", words!(sharing::weekdays_missing));
+    }
+    let (first, last) = (first?, last?);
+    if last < first {
+        typed.wrong("last", words!(sharing::last_before_first));
+    }
+    typed.right().then(|| Days { first, last, weekdays: bits.iter().fold(0, |all, bit| all | (1 << bit)) })
+}
+
+fn form(page: &Page, typed: &Typed) -> Markup {
+    let l = &page.locale;
+    layout(
+        page,
+        Tab::None,
+        &say!(l, sharing::invite),
+        html! {
+            (summary(typed))
+            p { (say!(l, sharing::invite_intro)) }
+            form method="post" action="/sharing/invite" .stack {
+                (fields(page, typed))
+                button.primary.wide { (say!(l, sharing::make_link)) }
+            }
+            p { a href="/sharing#people" { (say!(l, sharing::back)) } }
+        },
+    )
+}
+
+/// The fields of a role.
+pub fn fields(page: &Page, typed: &Typed) -> Markup {
+    let l = &page.locale;
+    let roles = ROLES.map(|one| {
+        let what = html! { (role(l, one)) span.hint { (say!(l, sharing::role_can, role = one.name())) } };
+        (one.name().to_owned(), what)
+    });
+    let nobody = (String::new(), say!(l, sharing::no_person));
+    let people = page.people().into_iter().map(|card| (card.person.to_string(), card.name.to_string()));
+    let people: Vec<_> = std::iter::once(nobody).chain(people).collect();
+    let week = weekdays(l, Days::every(page.now.day(&page.zone), page.now.day(&page.zone)));
+    let week: Vec<_> = week.into_iter().map(|(bit, name)| (bit.to_string(), html! { (name) })).collect();
+    html! {
+        input type="hidden" name=(HOME) value=(page.home);
+        (radios(typed, "role", &say!(l, sharing::as_role), "", &roles))
+        (select(typed, "person", &say!(l, sharing::which_person), &say!(l, sharing::which_person_hint), &people))
+        fieldset {
+            legend { (say!(l, sharing::sitter_days)) }
+            (day(typed, "first", &say!(l, sharing::first_day), ""))
+            (day(typed, "last", &say!(l, sharing::last_day), ""))
+            (ticks(typed, "weekdays", &say!(l, sharing::on_weekdays), "", &week))
+        }
+    }
+}

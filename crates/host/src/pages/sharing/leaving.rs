@@ -1,0 +1,94 @@
+//! Leaving the server with a home: its rows are erased, then its log.
+
+use crate::asker::{Asker, HOME, Inside};
+use crate::fault::told;
+use crate::sweep;
+use axum::response::{IntoResponse, Response};
+use maud::{Markup, html};
+use sayso_people::Capability;
+use sayso_web::Error;
+use sayso_web::fields::{line, summary};
+use sayso_web::layout::{Tab, layout};
+use sayso_web::typed::{Typed, again};
+use sayso_wording::events::home_name;
+use sayso_wording::{say, words};
+
+pub async fn ask(asker: Asker) -> Result<Markup, Error> {
+    let inside = asker.home(&[Capability::Leave]).await?;
+    Ok(form(&asker, &inside, &Typed::default()))
+}
+
+pub async fn leave(asker: Asker, typed: Typed) -> Result<Response, Error> {
+    let inside = asker.home(&[Capability::Leave]).await?;
+    let mut typed = typed.only(&[HOME, "name"])?.read_by(inside.page.locale);
+    inside.is_of(&typed)?;
+    let (home, name) = (inside.page.home, home_name(&inside.page.locale, &inside.page.story));
+    if typed.text("name").to_lowercase() != name.trim().to_lowercase() {
+        typed.wrong("name", words!(sharing::not_the_name, name = name));
+        return Ok(again(form(&asker, &inside, &typed)));
+    }
+    asker.host.people.leave(&inside.leave, asker.now).await.map_err(told)?;
+    // From here on nobody reaches the home any more, whatever becomes of its log.
+    let erased = sweep::erase(&asker.host, home).await;
+    if let Err(why) = &erased {
+        tracing::error!("The log of a home that left could not be erased: {why}. The next sweep does it.");
+    }
+    Ok(gone(&asker, &name, erased.is_ok()).into_response())
+}
+
+fn backup_days(asker: &Asker) -> u32 {
+    asker.host.people.lifetimes().backup_days
+}
+
+fn form(asker: &Asker, inside: &Inside, typed: &Typed) -> Markup {
+    let (page, l) = (&inside.page, &inside.page.locale);
+    let name = home_name(l, &page.story);
+    let days = backup_days(asker);
+    layout(
+        page,
+        Tab::None,
+        &say!(l, sharing::leave),
+        html! {
+            (summary(typed))
+            section {
+                h2 { (say!(l, sharing::take_along)) }
+                p { (say!(l, sharing::take_along_what)) }
+                p { a.button href="/exchange/archive.tar" download { (say!(l, exchange::archive_save)) } }
+            }
+            section {
+                h2 { (say!(l, sharing::what_happens)) }
+                ul {
+                    li { (say!(l, sharing::erased)) }
+                    li { (say!(l, sharing::stays)) }
+                    li { (say!(l, sharing::accounts_stay)) }
+                    li { (say!(l, sharing::backups, days = days)) }
+                    li { (say!(l, sharing::others_have)) }
+                    li { (say!(l, sharing::phones)) }
+                }
+            }
+            section {
+                h2 { (say!(l, sharing::leave_now)) }
+                p.caution { (say!(l, sharing::no_way_back)) }
+                form method="post" action="/sharing/leave" .stack {
+                    input type="hidden" name=(HOME) value=(page.home);
+                    (line(typed, "name", &say!(l, sharing::type_name, name = &name), "", true))
+                    button.wide data-test="leave" { (say!(l, sharing::leave_button)) }
+                }
+            }
+            p { a href="/sharing" { (say!(l, sharing::back)) } }
+        },
+    )
+}
+
+fn gone(asker: &Asker, name: &str, erased: bool) -> Markup {
+    let l = &asker.locale();
+    asker.framed(
+        &say!(l, sharing::gone_title),
+        html! {
+            @if erased { p data-test="erased" { (say!(l, sharing::gone, name = name)) } }
+            @else { p.caution data-test="not-yet" { (say!(l, sharing::gone_not_yet, name = name)) } }
+            p { (say!(l, sharing::backups, days = backup_days(asker))) }
+            p { a.button href="/homes" { (say!(l, sharing::to_homes)) } }
+        },
+    )
+}

@@ -1,0 +1,55 @@
+//! Who can see a home, who looked, who belongs to it, what it consents to, and leaving.
+
+mod around;
+mod consent;
+mod invite;
+mod leaving;
+mod past;
+mod person;
+mod view;
+
+use crate::asker::Asker;
+use crate::fault::told;
+use crate::host::Host;
+use around::Names;
+use axum::Router;
+use axum::routing::{get, post};
+use maud::Markup;
+use past::Past;
+use sayso_people::{Capability, Scope};
+use sayso_web::Error;
+use std::sync::Arc;
+
+/// Hours of looks told, newest first.
+const MOST_LOOKS: u32 = 300;
+
+/// Routes of the pages.
+pub fn router() -> Router<Arc<Host>> {
+    Router::new()
+        .route("/sharing", get(show))
+        .route("/sharing/invite", get(invite::ask).post(invite::make))
+        .route("/sharing/invitations/{id}/end", post(invite::end))
+        .route("/sharing/people/{membership}", get(person::ask).post(person::change))
+        .route("/sharing/people/{membership}/end", post(person::end))
+        .route("/sharing/consent", get(consent::ask).post(consent::give))
+        .route("/sharing/consent/back", post(consent::take_back))
+        .route("/sharing/with", get(consent::find))
+        .route("/sharing/with/{club}", get(consent::with_club))
+        .route("/sharing/with/{club}/{coach}", get(consent::with_coach))
+        .route("/sharing/leave", get(leaving::ask).post(leaving::leave))
+}
+
+async fn show(asker: Asker) -> Result<Markup, Error> {
+    let inside = asker.home(&[Capability::SeePeople]).await?;
+    let (people, home) = (&asker.host.people, inside.page.home);
+    let past = Past::of(&inside);
+    let coaches = past.all.iter().filter_map(|one| one.consent.coach());
+    let told = view::Told {
+        near: around::all(&asker, &inside).await?,
+        looks: people.looks(home, MOST_LOOKS).await.map_err(told)?,
+        invitations: people.invitations(Scope::Home(home), asker.now).await.map_err(told)?,
+        names: Names::of(&asker, coaches).await?,
+        past,
+    };
+    Ok(view::view(&asker, &inside, &told))
+}

@@ -1,0 +1,66 @@
+//! What a home has given consent to, and taken back, by date.
+
+use crate::asker::Inside;
+use sayso_model::consents::Open;
+use sayso_model::event::Part as _;
+use sayso_model::{Consent, ConsentGiven, ConsentTakenBack, EventId, Kind, Moment};
+
+/// What became of a giving.
+#[derive(Clone, Copy, PartialEq, Eq, Debug)]
+pub enum Stand {
+    /// It is open.
+    Open,
+    /// It was taken back.
+    TakenBack(Moment),
+    /// It opens nothing here: no keeper gave it on this server.
+    Nothing,
+}
+
+/// One giving.
+#[derive(Clone, Copy, Debug)]
+pub struct Giving {
+    /// To what.
+    pub consent: Consent,
+    /// When.
+    pub at: Moment,
+    /// What became of it.
+    pub stand: Stand,
+}
+
+/// All of them, newest first.
+pub struct Past {
+    /// The givings.
+    pub all: Vec<Giving>,
+}
+
+impl Past {
+    /// As the home's log tells it and this server witnessed it.
+    pub fn of(inside: &Inside) -> Self {
+        let story = &inside.page.story;
+        let open: Vec<EventId> =
+            inside.known.consents.open().flat_map(|(_, given)| given.iter().map(|open: &Open| open.given)).collect();
+        let back: Vec<(EventId, Moment)> = story
+            .as_recorded(Kind::ConsentTakenBack)
+            .filter_map(|e| ConsentTakenBack::of(&e.body).map(|part| (part.given, e.happened_at)))
+            .collect();
+        let giving = |event: &sayso_model::Event| {
+            let part = ConsentGiven::of(&event.body)?;
+            let taken = back.iter().filter(|(given, _)| *given == event.id).map(|(_, at)| *at).min();
+            let stand = match taken {
+                Some(at) => Stand::TakenBack(at),
+                None if open.contains(&event.id) => Stand::Open,
+                None => Stand::Nothing,
+            };
+            Some(Giving { consent: part.consent, at: event.happened_at, stand })
+        };
+        let mut all: Vec<Giving> = story.as_recorded(Kind::ConsentGiven).filter_map(giving).collect();
+        all.sort_by_key(|one| std::cmp::Reverse(one.at));
+        Self { all }
+    }
+
+    /// Since when a consent is open; none where it is not.
+    pub fn since(&self, consent: Consent) -> Option<Moment> {
+        let open = self.all.iter().filter(|one| one.consent == consent && one.stand == Stand::Open);
+        open.map(|one| one.at).min()
+    }
+}

@@ -1,0 +1,49 @@
+//! Invitations: their link is shown once, holds once, and can be taken back.
+
+use crate::house::{Has, House, Signed, secret_of, take};
+use axum::http::StatusCode;
+use sayso_people::Error;
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_link_is_shown_once_taken_once_and_taken_back() {
+    let house = House::new().await;
+    let form = format!("home={}&role=member&person=", house.home);
+    let made = house.post(&house.keeper, "/sharing/invite", &form).await;
+    let link = made.marked("link")[0].to_owned();
+    assert!(link.starts_with("http://localhost/join/") && made.marked("qr").len() == 1, "{link}");
+    let secret = secret_of(&link);
+    let list = house.get(&house.keeper, "/sharing").await;
+    assert_eq!(list.marked("invited").len(), 1);
+    assert!(!list.holds(secret.reveal()), "never again");
+    assert!(take(&house.host, &secret, "Mora").await.is_ok());
+    assert!(matches!(take(&house.host, &secret, "Late").await, Err(Error::NotValid)));
+    assert_eq!(house.get(&house.keeper, "/sharing").await.marked("invited").len(), 0);
+    let again = house.invited(Has::Observer, None).await;
+    let list = house.get(&house.keeper, "/sharing").await;
+    let end = list.body.split("action=\"/sharing/invitations/").nth(1).unwrap().split('"').next().unwrap();
+    let path = format!("/sharing/invitations/{end}");
+    assert_eq!(house.post(&house.keeper, &path, &format!("home={}", house.home)).await.to(), "/sharing#people");
+    assert!(matches!(take(&house.host, &again, "Late").await, Err(Error::NotValid)));
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn who_sits_needs_days_and_a_person_who_observes_a_person() {
+    let house = House::new().await;
+    let base = format!("home={}", house.home);
+    let today = house.host.now().day(&sayso_model::Zone::utc());
+    for (wrong, field) in [
+        ("&role=observer&person=".to_owned(), "person"),
+        (format!("&role=sitter&person={}&weekdays=1", house.person), "first"),
+        (format!("&role=sitter&person={}&first={today}&last={}&weekdays=1", house.person, today.plus(-1)), "last"),
+        (format!("&role=sitter&person={}&first={today}&last={today}", house.person), "weekdays"),
+        ("&role=observer&person=0191e2a0-0000-7000-8000-000000000000".to_owned(), "person"),
+        ("&role=coach&person=".to_owned(), "role"),
+    ] {
+        let told = house.post(&house.keeper, "/sharing/invite", &format!("{base}{wrong}")).await;
+        assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY, "{wrong}");
+        assert!(told.holds(&format!("href=\"#{field}\"")), "{field}: {}", told.body);
+    }
+    let member = house.joined(Has::Member, "Mora").await;
+    let asked = async |who: &Signed| house.get(who, "/sharing/invite").await.status;
+    assert_eq!((asked(&member).await, asked(&house.keeper).await), (StatusCode::FORBIDDEN, StatusCode::OK));
+}

@@ -1,0 +1,12 @@
+//! Who can see a home, consent, people, leaving, the server and clubs: by their pages, on a database, with real sessions.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
+
+#[path = "../../../../tests/postgres/cluster.rs"]
+mod cluster;
+mod consent;
+mod files;
+mod house;
+mod invitations;
+mod leaving;
+mod roles;
+mod server;

@@ -1,0 +1,54 @@
+server-title = Der Server
+server-intro = Zahlen und Größen, nichts von dem, was in den Zuhause geschrieben wird.
+server-homes = Zuhause
+server-left = Gegangene Zuhause
+server-clubs = Clubs
+server-accounts = Konten
+server-memory = Geschichten im Speicher, dieser Prozess
+server-megabytes = { $value } MB
+server-unfinished = { $count ->
+    [one] { $count } Zuhause ist gegangen, aber sein Protokoll ist noch hier.
+   *[other] { $count } Zuhause sind gegangen, aber ihre Protokolle sind noch hier.
+}
+server-sign-in-again = Neu anmelden, um etwas zu ändern
+server-why-again = Was hier getan wird, braucht eine Anmeldung der letzten Minuten.
+server-finish = Jetzt löschen
+server-open-homes = Zuhause eröffnen
+server-open-homes-what = Jedes bekommt ein leeres Notizbuch und einen Link für die erste Person, die es verwaltet. Du siehst davon nichts.
+server-how-many = Wie viele, höchstens { $most }
+server-how-many-wrong = muss eine ganze Zahl von 1 bis { $most } sein
+server-open = Eröffnen und Links bekommen
+server-waiting = { $count ->
+    [one] { $count } Zuhause wartet auf die erste Person, die es verwaltet
+   *[other] { $count } Zuhause warten auf die erste Person, die sie verwaltet
+}
+server-waiting-what = Ein verlorener oder abgelaufener Link wird durch einen neuen ersetzt. Der erste eingelöste zählt; die anderen gelten dann nicht mehr.
+server-new-link = Neuer Link
+server-members = { $count ->
+    [one] { $count } Rolle
+   *[other] { $count } Rollen
+}
+server-club-name = Name eines neuen Clubs
+server-open-club = Club eröffnen
+server-keepers = Wer den Server verwaltet
+server-end-keeper = Beenden
+server-invite-keeper = Noch jemanden zum Verwalten des Servers einladen
+server-sessions = Sitzungen eines Kontos
+server-sessions-what = Wenn ein Konto in falschen Händen ist: Alle seine Geräte werden sofort abgemeldet. Die Person meldet sich neu an.
+server-account-id = Kennung des Kontos, wie seine Seite sie nennt
+server-end-sessions = Alle seine Sitzungen beenden
+server-links = { $count ->
+    [one] { $count } Link
+   *[other] { $count } Links
+}
+server-stopped = Nach { $made } angehalten: { $why } Die folgenden sind eröffnet.
+server-number = Nummer
+server-link = Link für die erste Person
+server-until = Gilt bis
+server-back = Zurück zum Server
+server-club-name-missing = fehlt: Gib dem Club einen Namen
+server-account-missing = ist keine Kennung eines Kontos: Kopiere sie von der Seite des Kontos
+server-sessions-ended = { $count ->
+    [one] { $count } Sitzung beendet.
+   *[other] { $count } Sitzungen beendet.
+}

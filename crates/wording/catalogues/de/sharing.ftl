@@ -1,0 +1,141 @@
+sharing-role = { $role ->
+    [keeper] verwaltet das Zuhause
+    [member] gehört dazu
+    [sitter] betreut an Tagen
+    [observer] beobachtet
+    [coach] Coach
+    [club_keeper] verwaltet den Club
+   *[other] verwaltet den Server
+}
+sharing-role-can = { $role ->
+    [keeper] sieht und schreibt alles, lädt ein, stimmt zu und kann mit dem Zuhause gehen
+    [member] sieht und schreibt alles über die Tiere; ändert keine Rollen und keine Zustimmung
+    [sitter] an vereinbarten Tagen: sieht Heute und die Hausregeln und schreibt am Brett
+    [observer] schreibt am Brett und bewertet Prüfungen, ohne zu sehen, was andere bewertet haben
+   *[other] siehe die Seite der Rollen
+}
+sharing-shows = { $what ->
+    [see_today] Heute
+    [see_rules] die Hausregeln
+    [see_figures] die Zahlen
+    [see_log] das Protokoll, Eintrag für Eintrag
+    [hear_snippets] die aufbewahrten Töne von Drücken
+    [export] das ganze Protokoll als Datei
+   *[other] etwas, wofür diese Version keinen Namen hat
+}
+sharing-days-every = jeden Tag vom { $first } bis { $last }
+sharing-days-some = vom { $first } bis { $last }: { $weekdays }
+sharing-qr = Der Link als QR-Code
+sharing-shown-once = Dieser Link wird nur jetzt gezeigt. Schick ihn, oder lass das andere Telefon ihn scannen.
+sharing-holds = Gilt bis { $until }, einmal.
+sharing-whoever = Wer ihn zuerst öffnet, bekommt die Rolle. Bis dahin kannst du ihn zurücknehmen.
+sharing-leaving = Gehen
+sharing-leaving-short = Nimm alles als Datei mit, dann wird es hier gelöscht.
+sharing-leave = Diesen Server verlassen
+sharing-who-intro = Diese Menschen können in diesem Moment etwas von eurem Zuhause sehen.
+sharing-sees-nothing = sieht in diesem Moment keine Seite mit dem, was andere schrieben
+sharing-sees = sieht { $what }
+sharing-nobody-else = Sonst sieht hier niemand etwas. Wer den Server verwaltet, sieht davon durch diese Rolle nichts; wer die Maschine oder ihre Sicherungen in der Hand hat, kann lesen, was dort liegt.
+sharing-coach-of = Coach, { $clubs }
+sharing-as-person = { $role }, als { $name }
+sharing-looked = Wer geschaut hat
+sharing-looked-how = Blicke von Coaches, Betreuenden und Beobachtenden werden notiert. Die der Menschen im Haus nicht: Wer zusammenlebt, überwacht einander hier nicht.
+sharing-looked-none = Noch hat niemand geschaut.
+sharing-between = { $from } bis { $to }
+sharing-look = { $times ->
+    [one] { $when }: { $who }, { $what }, { $times } Mal
+   *[other] { $when }: { $who }, { $what }, { $times } Mal
+}
+sharing-people = Wer dazugehört
+sharing-you = (du)
+sharing-change-of = Rolle von { $name } ändern
+sharing-change = Ändern
+sharing-invite = Jemanden einladen
+sharing-open-invitations = Offene Einladungen
+sharing-end-invitation = Zurücknehmen
+sharing-consent = Zustimmung
+sharing-consent-none = Mit niemandem außerhalb des Zuhauses wird etwas geteilt.
+sharing-consent-change = Geben oder zurücknehmen
+sharing-consent-before = Früher gegeben
+sharing-given = { $what }: seit { $at }
+sharing-taken-back = { $what }: gegeben { $at }, zurückgenommen { $ended }
+sharing-opens-nothing = { $what }: gegeben { $at }, aber nicht auf diesem Server von jemandem, der verwaltet; es öffnet nichts
+sharing-purpose = { $purpose ->
+    [coach_figures] { $who }: sieht Zahlen
+    [coach_log] { $who }: liest das Protokoll
+    [coach_snippets] { $who }: hört Töne von Drücken
+    [norms] Zahlen zählen in den Vergleichswerten dieses Servers
+   *[other] Aufzeichnungen dürfen an Studien gehen
+}
+sharing-nameless = { $kind ->
+    [club] ein Club, den es hier nicht mehr gibt
+   *[other] ein Coach, den es hier nicht mehr gibt
+}
+sharing-back = Zurück zu: Wer das sehen kann
+sharing-invitation = Einladung
+sharing-role-missing = fehlt: Wähle eine
+sharing-person-missing = fehlt: Wer betreut oder beobachtet, schreibt unter einem eigenen Namen des Zuhauses
+sharing-day-missing = fehlt: Wähle einen Tag
+sharing-weekdays-missing = fehlen: Wähle mindestens einen
+sharing-last-before-first = liegt vor dem ersten: Wähle denselben oder einen späteren
+sharing-invite-intro = Du bekommst einen Link, der einige Tage gilt und einmal funktioniert.
+sharing-make-link = Link machen
+sharing-no-person = keine Person des Zuhauses
+sharing-as-role = Rolle
+sharing-which-person = Welche Person des Zuhauses
+sharing-which-person-hint = Nötig, wer betreut oder beobachtet. Füge sie zuerst unter Menschen hinzu.
+sharing-sitter-days = Tage, für die Betreuung
+sharing-first-day = Erster Tag
+sharing-last-day = Letzter Tag
+sharing-on-weekdays = Wochentage
+sharing-role-of = Rolle von { $name }
+sharing-end-role = Rolle beenden
+sharing-end-role-what = { $name } sieht ab dann nichts mehr vom Zuhause. Was { $name } schrieb, bleibt im Protokoll.
+sharing-end-role-of = Rolle von { $name } beenden
+sharing-consent-intro = Nach jedem Zweck wird einzeln gefragt. Alle sind aus, bis du zustimmst, und du kannst jede Zustimmung jederzeit zurücknehmen.
+sharing-with-coaches = Coaches und Clubs
+sharing-with-how = Frag deinen Coach nach dem Link oder Code auf der Seite des Clubs. Ihn zu öffnen teilt nichts: Du wirst erst gefragt.
+sharing-club-code = Link oder Code des Clubs
+sharing-look-at-club = Weiter
+sharing-no-code = ist kein Link oder Code eines Clubs: Kopiere ihn ganz aus der Nachricht des Coaches
+sharing-whole-club = Was du hier gibst, hat jeder Coach von { $club }, jetzt und später, solange er einer ist.
+sharing-coaches-of = Jeder Coach von { $club }
+sharing-coach-alone = Was du hier gibst, hat nur { $name } von { $club }, solange { $name } Coach ist.
+sharing-no-such-club = Einen solchen Club oder Coach gibt es hier nicht. Frag deinen Coach noch einmal nach dem Link.
+sharing-already-seen = Zurücknehmen beendet es sofort. Was jemand schon gesehen, notiert oder gespeichert hat, lässt sich nicht zurückholen.
+sharing-share-with = Teilen mit: { $who }
+sharing-purpose-title = { $purpose ->
+    [coach_figures] Zahlen
+    [coach_log] Das Protokoll
+    [coach_snippets] Töne von Drücken
+    [norms] Vergleichswerte
+   *[other] Forschung
+}
+sharing-on-since = An seit { $at }
+sharing-off = Aus
+sharing-take-back = Zurücknehmen
+sharing-give = Ich stimme zu
+sharing-unclear = ist unklar: Öffne die Seite neu und wähle dort
+sharing-new-words = haben sich seither geändert: Öffne die Seite neu und lies sie
+sharing-other-home = ist inzwischen ein anderes: Dieses Gerät hat in einem anderen Tab gewechselt; öffne die Seite neu
+sharing-not-the-name = ist nicht „{ $name }“: Tipp es, wie es hier steht
+sharing-take-along = Zuerst: Nimm alles mit
+sharing-take-along-what = Das Archiv enthält das Protokoll und seine Töne. Das Programm öffnet es zu Hause als ganzes Notizbuch.
+sharing-what-happens = Was geschieht
+sharing-erased = Sofort gelöscht: Protokoll, Töne, Bilder, alles daraus Berechnete, wer zum Zuhause gehört, Einladungen, Zustimmung und wer geschaut hat.
+sharing-stays = Bleibt: ein Vermerk mit der Nummer des Zuhauses und dem Tag des Gehens. Er enthält keine Namen und verhindert, dass alte Telefone das Zuhause zurückbringen.
+sharing-accounts-stay = Konten bleiben bei ihren Menschen. Jeder kann das eigene Konto auf seiner Seite löschen.
+sharing-backups = { $days ->
+    [one] Sicherungen des Servers enthalten alles noch höchstens { $days } Tag lang.
+   *[other] Sicherungen des Servers enthalten alles noch höchstens { $days } Tage lang.
+}
+sharing-others-have = Was andere schon haben, lässt sich nicht zurückholen: was ein Coach notiert oder gespeichert hat, was in Vergleichswerte oder an eine Studie ging.
+sharing-phones = Telefone, die offline waren, behalten ihre nicht gesendeten Einträge. Dieser Server weist sie ab; lösche dort die Daten der Seite.
+sharing-leave-now = Dann: gehen
+sharing-no-way-back = Hier gibt es kein Zurück. Sieh zuerst ins Archiv: Lässt es sich öffnen?
+sharing-type-name = Tipp den Namen des Zuhauses: { $name }
+sharing-leave-button = Gehen und löschen
+sharing-gone-title = Das Zuhause ist gegangen
+sharing-gone = „{ $name }“ hat diesen Server verlassen, und hier ist alles davon gelöscht.
+sharing-gone-not-yet = „{ $name }“ hat diesen Server verlassen: Niemand kann es mehr öffnen. Sein Protokoll ließ sich gerade nicht löschen. Der Server versucht es innerhalb einer Stunde selbst wieder; wer ihn verwaltet, kann es sofort tun.
+sharing-to-homes = Zu deinen Zuhause

@@ -1,0 +1,141 @@
+sharing-role = { $role ->
+    [keeper] lleva el hogar
+    [member] es de casa
+    [sitter] cuida por días
+    [observer] observa
+    [coach] coach
+    [club_keeper] lleva el club
+   *[other] lleva el servidor
+}
+sharing-role-can = { $role ->
+    [keeper] ve y escribe todo, invita, da consentimiento y puede irse con el hogar
+    [member] ve y escribe todo sobre los animales; no cambia papeles ni consentimiento
+    [sitter] en los días acordados: ve Hoy y las reglas de casa, y escribe en el tablero
+    [observer] escribe en el tablero y puntúa pruebas sin ver lo que puntuaron otros
+   *[other] mira la página de papeles
+}
+sharing-shows = { $what ->
+    [see_today] Hoy
+    [see_rules] las reglas de casa
+    [see_figures] las cifras
+    [see_log] el registro, nota por nota
+    [hear_snippets] los sonidos guardados de pulsaciones
+    [export] todo el registro como archivo
+   *[other] algo que esta versión no sabe nombrar
+}
+sharing-days-every = todos los días del { $first } al { $last }
+sharing-days-some = del { $first } al { $last }: { $weekdays }
+sharing-qr = El enlace como código QR
+sharing-shown-once = Este enlace solo se muestra ahora. Envíalo, o deja que el otro teléfono lo escanee.
+sharing-holds = Vale hasta { $until }, una vez.
+sharing-whoever = Quien lo abra primero recibe el papel. Hasta entonces puedes retirarlo.
+sharing-leaving = Irse
+sharing-leaving-short = Llévate todo como archivo y después se borra aquí.
+sharing-leave = Dejar este servidor
+sharing-who-intro = Estas personas pueden ver algo de tu hogar en este momento.
+sharing-sees-nothing = no ve ahora ninguna página de lo que otros escribieron
+sharing-sees = ve { $what }
+sharing-nobody-else = Nadie más ve nada aquí. Quien lleva el servidor no ve nada de esto por su papel; quien tiene la máquina o sus copias en la mano puede leer lo guardado en ellas.
+sharing-coach-of = coach, { $clubs }
+sharing-as-person = { $role }, como { $name }
+sharing-looked = Quién miró
+sharing-looked-how = Se anotan las miradas de coaches, de quien cuida por días y de quien observa. Las de la casa no: quienes viven juntos no se vigilan aquí.
+sharing-looked-none = Nadie ha mirado todavía.
+sharing-between = { $from } a { $to }
+sharing-look = { $times ->
+    [one] { $when }: { $who }, { $what }, { $times } vez
+   *[other] { $when }: { $who }, { $what }, { $times } veces
+}
+sharing-people = Quién pertenece aquí
+sharing-you = (tú)
+sharing-change-of = Cambiar el papel de { $name }
+sharing-change = Cambiar
+sharing-invite = Invitar a alguien
+sharing-open-invitations = Invitaciones abiertas
+sharing-end-invitation = Retirarla
+sharing-consent = Consentimiento
+sharing-consent-none = No se comparte nada con nadie fuera del hogar.
+sharing-consent-change = Dar o retirar
+sharing-consent-before = Dado antes
+sharing-given = { $what }: desde { $at }
+sharing-taken-back = { $what }: dado { $at }, retirado { $ended }
+sharing-opens-nothing = { $what }: dado { $at }, pero no en este servidor por quien lleva el hogar; no abre nada
+sharing-purpose = { $purpose ->
+    [coach_figures] { $who }: ve cifras
+    [coach_log] { $who }: lee el registro
+    [coach_snippets] { $who }: oye sonidos de pulsaciones
+    [norms] las cifras cuentan en las normas de este servidor
+   *[other] los registros pueden ir a estudios
+}
+sharing-nameless = { $kind ->
+    [club] un club que ya no está aquí
+   *[other] un coach que ya no está aquí
+}
+sharing-back = Volver a quién puede ver esto
+sharing-invitation = Invitación
+sharing-role-missing = falta: elige uno
+sharing-person-missing = falta: quien cuida por días u observa escribe con un nombre propio del hogar
+sharing-day-missing = falta: elige un día
+sharing-weekdays-missing = faltan: elige al menos uno
+sharing-last-before-first = es anterior al primero: elige el mismo día o uno posterior
+sharing-invite-intro = Recibes un enlace que vale unos días y funciona una vez.
+sharing-make-link = Hacer el enlace
+sharing-no-person = ninguna persona del hogar
+sharing-as-role = Papel
+sharing-which-person = Qué persona del hogar
+sharing-which-person-hint = Hace falta para quien cuida por días u observa. Añádela antes en Personas.
+sharing-sitter-days = Días, para quien cuida
+sharing-first-day = Primer día
+sharing-last-day = Último día
+sharing-on-weekdays = Días de la semana
+sharing-role-of = Papel de { $name }
+sharing-end-role = Terminar el papel
+sharing-end-role-what = { $name } no ve nada del hogar desde entonces. Lo que { $name } escribió queda en el registro.
+sharing-end-role-of = Terminar el papel de { $name }
+sharing-consent-intro = Cada fin se pregunta por separado. Todos están apagados hasta que los des, y puedes retirar cada uno en cualquier momento.
+sharing-with-coaches = Coaches y clubes
+sharing-with-how = Pide a tu coach el enlace o código de la página del club. Abrirlo no comparte nada: antes se te pregunta.
+sharing-club-code = Enlace o código del club
+sharing-look-at-club = Seguir
+sharing-no-code = no es un enlace ni código de un club: cópialo entero del mensaje del coach
+sharing-whole-club = Lo que des aquí lo tiene cada coach de { $club }, ahora y después, mientras lo sea.
+sharing-coaches-of = Cada coach de { $club }
+sharing-coach-alone = Lo que des aquí lo tiene solo { $name } de { $club }, mientras { $name } sea coach.
+sharing-no-such-club = Aquí no hay tal club ni coach. Pide otra vez el enlace a tu coach.
+sharing-already-seen = Retirarlo lo termina al momento. Lo que alguien ya vio, anotó o guardó no se puede recuperar.
+sharing-share-with = Compartir con: { $who }
+sharing-purpose-title = { $purpose ->
+    [coach_figures] Cifras
+    [coach_log] El registro
+    [coach_snippets] Sonidos de pulsaciones
+    [norms] Normas
+   *[other] Investigación
+}
+sharing-on-since = Encendido desde { $at }
+sharing-off = Apagado
+sharing-take-back = Retirar
+sharing-give = Doy mi consentimiento
+sharing-unclear = no está claro: abre la página de nuevo y elige allí
+sharing-new-words = han cambiado desde entonces: abre la página de nuevo y léelas
+sharing-other-home = es ahora otro: este dispositivo ha cambiado en otra pestaña; abre la página de nuevo
+sharing-not-the-name = no es «{ $name }»: escríbelo como está aquí
+sharing-take-along = Primero: llévate todo
+sharing-take-along-what = El archivo contiene el registro y sus sonidos. El programa lo abre en casa como un cuaderno entero.
+sharing-what-happens = Qué pasa
+sharing-erased = Se borra al momento: el registro, los sonidos, las fotos, todo lo calculado con ellos, quién pertenece al hogar, invitaciones, consentimiento y quién miró.
+sharing-stays = Queda: una marca con el número del hogar y el día en que se fue. No contiene nombres y evita que teléfonos viejos lo traigan de vuelta.
+sharing-accounts-stay = Las cuentas quedan con sus personas. Cada una puede borrar la suya en su página.
+sharing-backups = { $days ->
+    [one] Las copias de seguridad del servidor aún lo contienen todo, { $days } día como mucho.
+   *[other] Las copias de seguridad del servidor aún lo contienen todo, { $days } días como mucho.
+}
+sharing-others-have = Lo que otros ya tienen no se puede recuperar: lo que un coach anotó o guardó, lo que entró en normas o en un estudio.
+sharing-phones = Los teléfonos sin conexión guardan sus notas sin enviar. Este servidor las rechaza; borra allí los datos del sitio.
+sharing-leave-now = Después: irse
+sharing-no-way-back = Aquí no hay vuelta atrás. Mira antes el archivo: ¿se abre?
+sharing-type-name = Escribe el nombre del hogar: { $name }
+sharing-leave-button = Irse y borrar
+sharing-gone-title = El hogar se ha ido
+sharing-gone = «{ $name }» ha dejado este servidor y aquí todo está borrado.
+sharing-gone-not-yet = «{ $name }» ha dejado este servidor: ya nadie puede abrirlo. Su registro no se pudo borrar ahora. El servidor lo intenta de nuevo por sí mismo en menos de una hora; quien lo lleva puede hacerlo al momento.
+sharing-to-homes = A tus hogares

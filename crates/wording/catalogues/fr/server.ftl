@@ -1,0 +1,54 @@
+server-title = Le serveur
+server-intro = Des nombres et des tailles, rien de ce que les foyers écrivent.
+server-homes = Foyers
+server-left = Foyers partis
+server-clubs = Clubs
+server-accounts = Comptes
+server-memory = Histoires en mémoire, ce processus
+server-megabytes = { $value } Mo
+server-unfinished = { $count ->
+    [one] { $count } foyer est parti, mais son journal est encore ici.
+   *[other] { $count } foyers sont partis, mais leurs journaux sont encore ici.
+}
+server-sign-in-again = Se reconnecter pour changer quelque chose
+server-why-again = Ce qui se fait ici demande une connexion des dernières minutes.
+server-finish = Les effacer maintenant
+server-open-homes = Ouvrir des foyers
+server-open-homes-what = Chacun reçoit un carnet vide et un lien pour la première personne qui le tient. Tu n’en vois rien.
+server-how-many = Combien, { $most } au plus
+server-how-many-wrong = doit être un nombre entier de 1 à { $most }
+server-open = Ouvrir et recevoir les liens
+server-waiting = { $count ->
+    [one] { $count } foyer attend qui le tiendra
+   *[other] { $count } foyers attendent qui les tiendra
+}
+server-waiting-what = Un lien perdu ou périmé est remplacé par un nouveau. Le premier utilisé compte ; les autres ne valent alors plus.
+server-new-link = Nouveau lien
+server-members = { $count ->
+    [one] { $count } rôle
+   *[other] { $count } rôles
+}
+server-club-name = Nom d’un nouveau club
+server-open-club = Ouvrir le club
+server-keepers = Qui tient le serveur
+server-end-keeper = Mettre fin
+server-invite-keeper = Inviter quelqu’un d’autre à tenir le serveur
+server-sessions = Sessions d’un compte
+server-sessions-what = Quand un compte est en de mauvaises mains : tous ses appareils sont déconnectés aussitôt. Sa personne se reconnecte.
+server-account-id = Identifiant du compte, comme le dit sa page
+server-end-sessions = Mettre fin à toutes ses sessions
+server-links = { $count ->
+    [one] { $count } lien
+   *[other] { $count } liens
+}
+server-stopped = Arrêté après { $made } : { $why } Ceux ci-dessous sont ouverts.
+server-number = Numéro
+server-link = Lien pour la première personne
+server-until = Valable jusqu’au
+server-back = Retour au serveur
+server-club-name-missing = manque : donne un nom au club
+server-account-missing = n’est pas un identifiant de compte : copie-le de la page du compte
+server-sessions-ended = { $count ->
+    [one] { $count } session terminée.
+   *[other] { $count } sessions terminées.
+}

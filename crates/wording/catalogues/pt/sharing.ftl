@@ -1,0 +1,141 @@
+sharing-role = { $role ->
+    [keeper] cuida da casa
+    [member] é da casa
+    [sitter] cuida por dias
+    [observer] observa
+    [coach] coach
+    [club_keeper] cuida do clube
+   *[other] cuida do servidor
+}
+sharing-role-can = { $role ->
+    [keeper] vê e escreve tudo, convida, dá consentimento e pode sair com a casa
+    [member] vê e escreve tudo sobre os animais; não muda papéis nem consentimento
+    [sitter] nos dias combinados: vê Hoje e as regras da casa, e escreve no quadro
+    [observer] escreve no quadro e pontua testes sem ver o que outros pontuaram
+   *[other] veja a página de papéis
+}
+sharing-shows = { $what ->
+    [see_today] Hoje
+    [see_rules] as regras da casa
+    [see_figures] os números
+    [see_log] o registro, nota por nota
+    [hear_snippets] os sons guardados dos apertos
+    [export] o registro inteiro como arquivo
+   *[other] algo que esta versão não sabe nomear
+}
+sharing-days-every = todos os dias de { $first } a { $last }
+sharing-days-some = de { $first } a { $last }: { $weekdays }
+sharing-qr = O link em código QR
+sharing-shown-once = Este link só aparece agora. Envie, ou deixe o outro celular ler o código.
+sharing-holds = Vale até { $until }, uma vez.
+sharing-whoever = Quem abrir primeiro recebe o papel. Até lá você pode retirá-lo.
+sharing-leaving = Sair
+sharing-leaving-short = Leve tudo como arquivo; depois tudo é apagado aqui.
+sharing-leave = Sair deste servidor
+sharing-who-intro = Estas pessoas podem ver algo da sua casa neste momento.
+sharing-sees-nothing = não vê agora nenhuma página do que outros escreveram
+sharing-sees = vê { $what }
+sharing-nobody-else = Mais ninguém vê nada aqui. Quem cuida do servidor não vê nada disso pelo seu papel; quem tem a máquina ou as cópias dela em mãos pode ler o que está guardado.
+sharing-coach-of = coach, { $clubs }
+sharing-as-person = { $role }, como { $name }
+sharing-looked = Quem olhou
+sharing-looked-how = São anotados os olhares de coaches, de quem cuida por dias e de quem observa. Os da casa não: quem mora junto não se vigia aqui.
+sharing-looked-none = Ninguém olhou ainda.
+sharing-between = { $from } a { $to }
+sharing-look = { $times ->
+    [one] { $when }: { $who }, { $what }, { $times } vez
+   *[other] { $when }: { $who }, { $what }, { $times } vezes
+}
+sharing-people = Quem faz parte
+sharing-you = (você)
+sharing-change-of = Mudar o papel de { $name }
+sharing-change = Mudar
+sharing-invite = Convidar alguém
+sharing-open-invitations = Convites abertos
+sharing-end-invitation = Retirar
+sharing-consent = Consentimento
+sharing-consent-none = Nada é compartilhado com alguém fora da casa.
+sharing-consent-change = Dar ou retirar
+sharing-consent-before = Dado antes
+sharing-given = { $what }: desde { $at }
+sharing-taken-back = { $what }: dado { $at }, retirado { $ended }
+sharing-opens-nothing = { $what }: dado { $at }, mas não neste servidor por quem cuida da casa; não abre nada
+sharing-purpose = { $purpose ->
+    [coach_figures] { $who }: vê números
+    [coach_log] { $who }: lê o registro
+    [coach_snippets] { $who }: ouve sons de apertos
+    [norms] os números contam nas normas deste servidor
+   *[other] os registros podem ir para estudos
+}
+sharing-nameless = { $kind ->
+    [club] um clube que não está mais aqui
+   *[other] um coach que não está mais aqui
+}
+sharing-back = Voltar a quem pode ver isto
+sharing-invitation = Convite
+sharing-role-missing = falta: escolha um
+sharing-person-missing = falta: quem cuida por dias ou observa escreve com um nome próprio da casa
+sharing-day-missing = falta: escolha um dia
+sharing-weekdays-missing = faltam: escolha pelo menos um
+sharing-last-before-first = é antes do primeiro: escolha o mesmo dia ou um depois
+sharing-invite-intro = Você recebe um link que vale alguns dias e funciona uma vez.
+sharing-make-link = Fazer o link
+sharing-no-person = nenhuma pessoa da casa
+sharing-as-role = Papel
+sharing-which-person = Qual pessoa da casa
+sharing-which-person-hint = Necessário para quem cuida por dias ou observa. Adicione antes em Pessoas.
+sharing-sitter-days = Dias, para quem cuida
+sharing-first-day = Primeiro dia
+sharing-last-day = Último dia
+sharing-on-weekdays = Dias da semana
+sharing-role-of = Papel de { $name }
+sharing-end-role = Encerrar o papel
+sharing-end-role-what = { $name } não vê mais nada da casa a partir daí. O que { $name } escreveu fica no registro.
+sharing-end-role-of = Encerrar o papel de { $name }
+sharing-consent-intro = Cada finalidade é pedida em separado. Todas estão desligadas até você dar, e você pode retirar cada uma a qualquer momento.
+sharing-with-coaches = Coaches e clubes
+sharing-with-how = Peça ao seu coach o link ou código da página do clube. Abrir não compartilha nada: antes você é perguntado.
+sharing-club-code = Link ou código do clube
+sharing-look-at-club = Continuar
+sharing-no-code = não é link nem código de um clube: copie inteiro da mensagem do coach
+sharing-whole-club = O que você der aqui, cada coach de { $club } tem, agora e depois, enquanto for coach.
+sharing-coaches-of = Cada coach de { $club }
+sharing-coach-alone = O que você der aqui, só { $name } de { $club } tem, enquanto { $name } for coach.
+sharing-no-such-club = Não há aqui esse clube ou coach. Peça o link de novo ao seu coach.
+sharing-already-seen = Retirar encerra na hora. O que alguém já viu, anotou ou salvou não pode ser recuperado.
+sharing-share-with = Compartilhar com: { $who }
+sharing-purpose-title = { $purpose ->
+    [coach_figures] Números
+    [coach_log] O registro
+    [coach_snippets] Sons dos apertos
+    [norms] Normas
+   *[other] Pesquisa
+}
+sharing-on-since = Ligado desde { $at }
+sharing-off = Desligado
+sharing-take-back = Retirar
+sharing-give = Eu concordo
+sharing-unclear = não está claro: abra a página de novo e escolha lá
+sharing-new-words = mudaram desde então: abra a página de novo e leia
+sharing-other-home = agora é outra: este aparelho mudou em outra aba; abra a página de novo
+sharing-not-the-name = não é “{ $name }”: escreva como está aqui
+sharing-take-along = Primeiro: leve tudo
+sharing-take-along-what = O pacote contém o registro e seus sons. O programa o abre em casa como um caderno inteiro.
+sharing-what-happens = O que acontece
+sharing-erased = Apagados na hora: o registro, os sons, as fotos, tudo o que foi calculado deles, quem faz parte da casa, convites, consentimentos e quem olhou.
+sharing-stays = Fica: uma marca com o número da casa e o dia em que saiu. Ela não tem nomes e impede que celulares antigos a tragam de volta.
+sharing-accounts-stay = As contas ficam com suas pessoas. Cada uma pode apagar a sua na página dela.
+sharing-backups = { $days ->
+    [one] As cópias de segurança do servidor ainda têm tudo, por no máximo { $days } dia.
+   *[other] As cópias de segurança do servidor ainda têm tudo, por no máximo { $days } dias.
+}
+sharing-others-have = O que outros já têm não pode ser recuperado: o que um coach anotou ou salvou, o que entrou em normas ou em um estudo.
+sharing-phones = Celulares sem conexão guardam suas notas não enviadas. Este servidor as recusa; apague lá os dados do site.
+sharing-leave-now = Depois: sair
+sharing-no-way-back = Aqui não há volta. Veja antes o pacote: ele abre?
+sharing-type-name = Escreva o nome da casa: { $name }
+sharing-leave-button = Sair e apagar
+sharing-gone-title = A casa saiu
+sharing-gone = “{ $name }” saiu deste servidor, e aqui tudo dela foi apagado.
+sharing-gone-not-yet = “{ $name }” saiu deste servidor: ninguém mais pode abri-la. O registro não pôde ser apagado agora. O servidor tenta de novo sozinho dentro de uma hora; quem cuida dele pode fazer isso já.
+sharing-to-homes = Para as suas casas
