@@ -104,7 +104,6 @@ impl Server {
         let (by, home) = (self.hosting(keeper).await, HomeId(Uuid::now_v7()));
         self.host.server.found(home).await.unwrap();
         self.host.people.open_home(&by, home, self.host.now()).await.unwrap();
-        self.host.server.found(home).await.unwrap();
         (home, self.invite(&by, Part::new(Scope::Home(home), Role::Keeper, None, None).unwrap()).await)
     }
 
