@@ -59,6 +59,7 @@ impl Hosted {
         let (session, _) = keeper.session.unwrap();
         let by = people.may_on_server(&session, Capability::Host, now).await.unwrap();
         let home = HomeId(Uuid::now_v7());
+        self.host.server.found(home).await.unwrap();
         people.open_home(&by, home, now).await.unwrap();
         let part = Part::new(Scope::Home(home), Role::Keeper, None, None).unwrap();
         let (_, secret) = people.invite(&by, &part, now, &mut OsSecrets).await.unwrap();

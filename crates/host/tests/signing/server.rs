@@ -102,8 +102,8 @@ impl Server {
     /// The link of the first keeper of a new home.
     pub async fn home_link(&self, keeper: &Browser) -> (HomeId, String) {
         let (by, home) = (self.hosting(keeper).await, HomeId(Uuid::now_v7()));
-        self.host.people.open_home(&by, home, self.host.now()).await.unwrap();
         self.host.server.found(home).await.unwrap();
+        self.host.people.open_home(&by, home, self.host.now()).await.unwrap();
         (home, self.invite(&by, Part::new(Scope::Home(home), Role::Keeper, None, None).unwrap()).await)
     }
 
