@@ -79,6 +79,7 @@ pub async fn open(address: &str) -> Host {
         at: ([127, 0, 0, 1], 0).into(),
         mail: Mail::Printed,
         behind_proxy: false,
+        metrics_token: None,
         patience: Patience::default(),
         opened: Arc::new(|_| {}),
     };
