@@ -15,7 +15,9 @@ pub struct Server {
 }
 
 fn begin(address: &str, port: u16) -> Child {
-    Command::new(env!("CARGO_BIN_EXE_sayso"))
+    // Another build where one is named, such as the released one.
+    let binary = std::env::var_os("SAYSO_BINARY").unwrap_or_else(|| env!("CARGO_BIN_EXE_sayso").into());
+    Command::new(binary)
         .args([
             "host",
             "--public-url",
