@@ -54,7 +54,9 @@ impl People {
     /// # Errors
     /// Where the database cannot be reached or was written by a later version.
     pub async fn open(options: PgConnectOptions, lifetimes: Lifetimes, connections: u32) -> Result<Self, Error> {
-        let options = options.options([("search_path", "people")]).application_name("sayso people");
+        // Notices of what is there already are for nobody.
+        let set = [("search_path", "people"), ("client_min_messages", "warning")];
+        let options = options.options(set).application_name("sayso people");
         let pool = PgPoolOptions::new().max_connections(connections.max(2)).connect_with(options).await?;
         let mut one = pool.acquire().await?;
         sqlx::query("SELECT pg_advisory_lock($1)").bind(LOCK).execute(&mut *one).await?;
