@@ -30,7 +30,7 @@ mod world;
 
 pub use animal::{AnimalTruth, Liking, Noise, Presser, Style, Temper};
 pub use chance::{Chance, logistic};
-pub use club::{ClubHome, Lot, club, club_home};
+pub use club::{ClubHome, Lot, called, club, club_home};
 pub use demo::{demo, demo_home};
 pub use drawn::{DrawnCheck, DrawnHome, DrawnLife, Habit, Trick, drawn_life};
 pub use held_up::{Cause, Stuck};

@@ -259,3 +259,21 @@ fn animal(c: &mut Chance, name: Label, species: Species, things: usize, today: D
         ..AnimalTruth::ordinary(name, species, likes)
     }
 }
+
+/// What the club and the people around its homes are called, invented as all of it is.
+pub mod called {
+    /// The club.
+    pub const CLUB: &str = "Meadow Club";
+    /// The keeper of the server.
+    pub const SERVER_KEEPER: &str = "Alma";
+    /// The keeper of a home without people.
+    pub const KEEPER: &str = "Ines";
+    /// The keeper of the club.
+    pub const CLUB_KEEPER: &str = "Bruno";
+    /// Its coach.
+    pub const COACH: &str = "Cleo";
+    /// A sitter in the first home.
+    pub const SITTER: &str = "Dora";
+    /// An observer there.
+    pub const OBSERVER: &str = "Emil";
+}

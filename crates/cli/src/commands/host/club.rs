@@ -9,7 +9,7 @@ use sayso_people::capability::Capability;
 use sayso_people::db::{Homes, Taker};
 use sayso_people::membership::Days;
 use sayso_people::{Allowed, Email, OsSecrets, Part, PartError, People, Role, Scope, Secret, Session};
-use sayso_sim::{ClubHome, Simulated};
+use sayso_sim::{ClubHome, Simulated, called};
 use sayso_store::{Appended, Server, StoreError};
 use std::error::Error as StdError;
 use std::sync::Arc;
@@ -107,15 +107,15 @@ impl Maker<'_> {
         let of =
             |place: usize| homes.get(place).map(|one| one.run.truth.home.name.clone()).ok_or(NotMade::NoHome(place));
         let (_, secret) = self.people.invite_first_keeper(self.now, &mut OsSecrets).await?;
-        let server_keeper = self.comes(&secret, "Alma").await?;
+        let server_keeper = self.comes(&secret, called::SERVER_KEEPER).await?;
         let host = self.people.may_on_server(&server_keeper, Capability::Host, self.now).await?;
-        let club_name = named("Meadow Club")?;
+        let club_name = named(called::CLUB)?;
         let club = self.people.open_club(&host, &club_name, self.now, &mut OsSecrets).await?;
         let (club_keeper, coach) = self.club_people(&host, club).await?;
         let mut doors = vec![
-            self.door(&server_keeper, "Alma", Role::ServerKeeper, Vec::new()).await?,
-            self.door(&club_keeper, "Bruno", Role::ClubKeeper, vec![club_name.clone()]).await?,
-            self.door(&coach, "Cleo", Role::Coach, vec![club_name]).await?,
+            self.door(&server_keeper, called::SERVER_KEEPER, Role::ServerKeeper, Vec::new()).await?,
+            self.door(&club_keeper, called::CLUB_KEEPER, Role::ClubKeeper, vec![club_name.clone()]).await?,
+            self.door(&coach, called::COACH, Role::Coach, vec![club_name]).await?,
         ];
         let mut events = 0;
         let mut first_keeper: Option<(String, Session)> = None;
@@ -138,10 +138,10 @@ impl Maker<'_> {
             self.consents(&keeper, run, club, place).await?;
             if place == 0 {
                 doors.push(self.door(&keeper, name_of(run), Role::Keeper, vec![of(0)?, of(1)?]).await?);
-                let sitter = self.joins(&keeper, run, Role::Sitter, "Dora").await?;
-                doors.push(self.door(&sitter, "Dora", Role::Sitter, vec![of(0)?]).await?);
-                let observer = self.joins(&keeper, run, Role::Observer, "Emil").await?;
-                doors.push(self.door(&observer, "Emil", Role::Observer, vec![of(0)?]).await?);
+                let sitter = self.joins(&keeper, run, Role::Sitter, called::SITTER).await?;
+                doors.push(self.door(&sitter, called::SITTER, Role::Sitter, vec![of(0)?]).await?);
+                let observer = self.joins(&keeper, run, Role::Observer, called::OBSERVER).await?;
+                doors.push(self.door(&observer, called::OBSERVER, Role::Observer, vec![of(0)?]).await?);
                 first_keeper = Some((name_of(run).to_owned(), keeper));
             }
             made(place + 1);
@@ -198,11 +198,11 @@ impl Maker<'_> {
     async fn club_people(&self, host: &Allowed, club: ClubId) -> Result<(Session, Session), NotMade> {
         let part = Part::new(Scope::Club(club), Role::ClubKeeper, None, None)?;
         let (_, secret) = self.people.invite(host, &part, self.now, &mut OsSecrets).await?;
-        let keeper = self.comes(&secret, "Bruno").await?;
+        let keeper = self.comes(&secret, called::CLUB_KEEPER).await?;
         let manages = self.people.may_in_club(&keeper, Capability::ManageClub, club, self.now).await?;
         let part = Part::new(Scope::Club(club), Role::Coach, None, None)?;
         let (_, secret) = self.people.invite(&manages, &part, self.now, &mut OsSecrets).await?;
-        Ok((keeper, self.comes(&secret, "Cleo").await?))
+        Ok((keeper, self.comes(&secret, called::COACH).await?))
     }
 
     /// Someone whom the keeper of a home invites, as a new person of the home.
@@ -262,5 +262,5 @@ fn person(run: &Simulated, place: usize) -> Option<PersonId> {
 }
 
 fn name_of(run: &Simulated) -> &str {
-    run.truth.home.people.first().map_or("Keeper", |person| person.name.as_str())
+    run.truth.home.people.first().map_or(called::KEEPER, |person| person.name.as_str())
 }

@@ -95,7 +95,7 @@ async fn with_link(
 ) -> Result<Response, Error> {
     let secret = Secret::typed(&secret);
     let used = host.people.use_link(&secret, kind_of(&headers), host.now(), &mut OsSecrets).await;
-    match noted::sign_in("a mailed link", &from, used) {
+    match noted::sign_in("mailed-link", &from, used) {
         Ok((_, token)) => Ok(signed_in(&host, &reads, &token, &own_path(onward.to)).await?),
         Err(sayso_people::Error::NotValid) => {
             Ok((StatusCode::NOT_FOUND, view::link_gone(&reads.locale)).into_response())
@@ -115,7 +115,7 @@ async fn with_code(
     let to = own_path(Some(typed.text("to").to_owned()));
     let (code, device) = (Secret::typed(typed.text("code")), kind_of(&headers));
     let used = host.people.use_recovery_code(&code, &from, device, host.now(), &mut OsSecrets).await;
-    match noted::sign_in("a recovery code", &from, used) {
+    match noted::sign_in("recovery-code", &from, used) {
         Ok((_, token)) => signed_in(&host, &reads, &token, &to).await,
         Err(sayso_people::Error::NotValid) => {
             typed.wrong("code", words!(sign_in::wrong_code));
