@@ -14,7 +14,10 @@ pub type AnyOf = &'static [Capability];
 const ANY: AnyOf = &[C::Record, C::SeeToday, C::SeeFigures, C::SeeLog, C::HearSnippets, C::SeePeople];
 const TODAY: AnyOf = &[C::SeeToday, C::SeeFigures];
 const FIGURES: AnyOf = &[C::SeeFigures];
-const RULES: AnyOf = &[C::SeeRules, C::SeeFigures];
+const RULES: AnyOf = &[C::SeeRules];
+/// Who lives there, and what may be given to whom: for people of the home.
+const MEMBERS: AnyOf = &[C::SeePeople];
+const SHEETS: AnyOf = &[C::SeeRules, C::SeeFigures];
 const LOG: AnyOf = &[C::SeeLog];
 const SOUNDS: AnyOf = &[C::HearSnippets];
 const RECORD: AnyOf = &[C::Record];
@@ -104,7 +107,7 @@ pub static TABLE: &[Line] = &[
     ("/a/{animal}/log/bring-back", NOBODY, MEND),
     ("/agreement", LOG, LOG),
 
-    ("/people", FIGURES, NOBODY),
+    ("/people", MEMBERS, NOBODY),
     ("/people/home", HOME, HOME),
     ("/people/animal/new", CARDS, CARDS),
     ("/people/animal/{animal}", CARDS, CARDS),
@@ -121,7 +124,7 @@ pub static TABLE: &[Line] = &[
     ("/people/rule/{rule}", CARDS, CARDS),
     ("/a/{animal}/ideas", FIGURES, CARDS),
 
-    ("/sheets", RULES, NOBODY),
+    ("/sheets", SHEETS, NOBODY),
     ("/sheets/rules", RULES, NOBODY),
     ("/sheets/rules.pdf", RULES, NOBODY),
     ("/sheets/labels", FIGURES, NOBODY),
@@ -149,6 +152,13 @@ pub static TABLE: &[Line] = &[
     ("/api/export.jsonl", EXPORT, NOBODY),
     ("/api/export.csv", EXPORT, NOBODY),
 ];
+
+/// Whether an address shows nothing of the home itself (where one is led, the glossary, what browsers fetch by themselves), so
+/// that opening it is no look.
+#[must_use]
+pub fn is_frame(any_of: AnyOf) -> bool {
+    any_of == ANY
+}
 
 /// What a request takes; none where the address or its method is closed.
 #[must_use]

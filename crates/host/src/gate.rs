@@ -41,6 +41,9 @@ pub async fn visit(host: &Host, signed: &Signed, any_of: AnyOf, to: ToHome) -> R
     let (now, stories) = (host.now(), Stories(&host.server));
     let visit = host.people.visit(&signed.session, any_of, to.home, &stories, now).await;
     let visit = visit.inspect_err(|error| note(error, signed, to.home)).map_err(told)?;
+    if !asked::is_frame(any_of) {
+        host.people.looked(&visit, now).await.map_err(told)?;
+    }
     let leave = Leave {
         who: visit.who,
         name: signed.account.name.clone(),

@@ -7,13 +7,13 @@ use crate::signed::Signed;
 use crate::stories::Stories;
 use crate::to_home::ToHome;
 use axum::extract::{MatchedPath, Request, State};
-use axum::http::HeaderMap;
+use axum::http::{HeaderMap, Uri};
 use axum::response::{IntoResponse, Redirect, Response};
 use sayso_model::{AnimalId, HomeId};
 use sayso_people::Who;
 use sayso_people::db::Homes as _;
 use sayso_web::Error;
-use sayso_web::page::{HOME_COOKIE, cookie};
+use sayso_web::page::{HOME_COOKIE, HOME_QUERY, cookie};
 use std::sync::Arc;
 use tower::ServiceExt;
 
@@ -29,9 +29,10 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
     let Some(ToHome { home: first, homes }) = chosen(&host, &signed, request.headers()).await? else {
         return Ok(Redirect::to(CHOOSE).into_response());
     };
+    let named = home_in(request.uri()).filter(|id| homes.contains(id));
     let home = match animal_in(request.uri().path()) {
         Some(animal) => home_of(&host, animal, first, &homes).await?,
-        None => first,
+        None => named.unwrap_or(first),
     };
     // The rooms are a house of their own: an address matched on the way would be put before theirs.
     request.extensions_mut().remove::<MatchedPath>();
@@ -66,6 +67,12 @@ pub async fn homes_of(host: &Host, who: &Who) -> Result<Vec<HomeId>, Error> {
         }
     }
     Ok(homes)
+}
+
+/// The home that an address names.
+fn home_in(uri: &Uri) -> Option<HomeId> {
+    let mut pairs = uri.query()?.split('&').filter_map(|pair| pair.split_once('='));
+    pairs.find(|(name, _)| *name == HOME_QUERY)?.1.parse().ok()
 }
 
 /// The animal that an address is about: `/a/{animal}/…`, `/sheets/{animal}/…`, `/people/animal/{animal}`, `/api/…/{animal}`.

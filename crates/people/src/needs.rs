@@ -106,11 +106,14 @@ pub fn may_append<'a>(
     at: Moment,
     fresh: bool,
 ) -> Result<Allowed, Denied> {
+    // Days agreed are those of what happened: a phone without a network sends the last evening's taps the day after. What is
+    // dated ahead goes by the day of sending.
+    let when = event.happened_at.min(at);
     // Any leave to write at all comes first: to others the home does not exist.
-    let leave = may(who, Capability::Record, event.home, known, at)?;
+    let leave = may(who, Capability::Record, event.home, known, when)?;
     let all = needs(event, first, leave.person);
     for capability in &all {
-        may(who, *capability, event.home, known, at)?;
+        may(who, *capability, event.home, known, when)?;
         if capability.needs_fresh() && !fresh {
             return Err(Denied::NotFresh(*capability));
         }

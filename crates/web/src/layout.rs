@@ -84,7 +84,8 @@ impl Tab {
         match self {
             Self::Today => &[Capability::SeeToday, Capability::SeeFigures],
             Self::Board => &[Capability::Record],
-            Self::Likes | Self::Words | Self::Evidence | Self::Days | Self::People => &[Capability::SeeFigures],
+            Self::Likes | Self::Words | Self::Evidence | Self::Days => &[Capability::SeeFigures],
+            Self::People => &[Capability::SeePeople],
             Self::Log => &[Capability::SeeLog],
             Self::Sheets => &[Capability::SeeRules, Capability::SeeFigures],
             Self::None => &[],
@@ -133,10 +134,14 @@ pub fn layout(page: &Page, tab: Tab, title: &str, body: Markup) -> Markup {
 pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: Markup) -> Markup {
     let l = &page.locale;
     let animal = page.animal.or_else(|| page.animals().first().map(|l| l.animal));
+    let at = |tab: Tab| match tab {
+        Tab::People | Tab::Sheets => page.of_home(&tab.href(animal)),
+        _ => tab.href(animal),
+    };
     let near = |tabs: &[Tab]| {
         html! {
             @for t in tabs.iter().filter(|t| t.is_open(page)) {
-                li { a href=(t.href(animal)) aria-current=[(*t == tab).then_some("page")] { (t.name(l)) } }
+                li { a href=(at(*t)) aria-current=[(*t == tab).then_some("page")] { (t.name(l)) } }
             }
         }
     };

@@ -23,6 +23,9 @@ pub const PERSON_COOKIE: &str = "sayso_person";
 /// Name of the cookie that says which of several homes this device is about.
 pub const HOME_COOKIE: &str = "sayso_home";
 
+/// What names a home in an address.
+pub const HOME_QUERY: &str = "home";
+
 /// Context of a page about the home. Without a home the visitor is led to set-up.
 #[derive(Clone)]
 pub struct Page {
@@ -60,6 +63,17 @@ impl Page {
     #[must_use]
     pub fn may(&self, capability: Capability) -> bool {
         self.leave.as_ref().is_none_or(|leave| leave.may(capability, self.now))
+    }
+
+    /// An address of the home without an animal in it. Where whoever asks has several homes it names this one, so that what a
+    /// page is about stays what it was when another was chosen meanwhile, in another tab.
+    #[must_use]
+    pub fn of_home(&self, path: &str) -> String {
+        if self.leave.is_none() || self.homes.len() < 2 {
+            return path.to_owned();
+        }
+        let (path, at) = path.split_once('#').map_or((path, String::new()), |(path, at)| (path, format!("#{at}")));
+        format!("{path}?{HOME_QUERY}={}{at}", self.home)
     }
 
     /// Active animals by name.

@@ -50,10 +50,13 @@ impl People {
         homes: &impl Homes,
         now: Moment,
     ) -> Result<Allowed, Error> {
-        Ok(self.visit(session, &[capability], home, homes, now).await?.leave)
+        let visit = self.visit(session, &[capability], home, homes, now).await?;
+        self.looked(&visit, now).await?;
+        Ok(visit.leave)
     }
 
-    /// The same for a page that one of several capabilities opens: by the first that is granted.
+    /// The same for a page that one of several capabilities opens: by the first that is granted. Whether it is a look is for the
+    /// caller to say ([`People::looked`]): a frame shows nothing of a home.
     ///
     /// # Errors
     /// Why not by the last of them.
@@ -77,10 +80,18 @@ impl People {
         }
         let leave = found?;
         self.fresh(session, leave.capability, now)?;
-        if leave.capability.looks() && leave.role.looks_are_noted() {
-            self.note_look(&leave, home, now).await?;
-        }
         Ok(Visit { leave, who, known: known.ok_or(Denied::NothingHere)? })
+    }
+
+    /// Notes the look of a visit, where it is one.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn looked(&self, visit: &Visit, now: Moment) -> Result<(), Error> {
+        if visit.leave.capability.looks() && visit.leave.role.looks_are_noted() {
+            self.note_look(&visit.leave, visit.known.home, now).await?;
+        }
+        Ok(())
     }
 
     /// A home as far as it concerns an account; none where it does not, or is not here.

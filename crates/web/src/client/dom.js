@@ -21,7 +21,7 @@ export function el(tag, props = {}, ...children) {
     else if (name in node && !name.includes("-")) node[name] = value;
     else node.setAttribute(name, value === true ? "" : value);
   }
-  node.append(...children.filter((c) => c !== undefined && c !== false && c !== ""));
+  node.append(...children.filter((c) => c !== undefined && c !== null && c !== false && c !== ""));
   return node;
 }
 

@@ -91,3 +91,4 @@ log-ahead-why = { $n ->
 log-no-such-event = Das Protokoll kennt kein solches Ereignis.
 log-took-choice = muss ja, nein oder offen sein
 log-id-without-time = Die Adresse nennt eine id, aber nicht, vor welcher Zeit: ?before=<time>&id=<id>
+log-on-its-own-page = wird auf der eigenen Seite geändert: Karten unter Menschen, Zustimmung unter Wer das sehen kann

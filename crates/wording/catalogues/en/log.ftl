@@ -91,3 +91,4 @@ log-ahead-why = { $n ->
 log-no-such-event = The log has no such event.
 log-took-choice = must be yes, no or left open
 log-id-without-time = The address names an id, but not before which time: ?before=<time>&id=<id>
+log-on-its-own-page = is put right on its own page: cards under People, consent under Who can see this

@@ -91,3 +91,4 @@ log-ahead-why = { $n ->
 log-no-such-event = El registro no tiene tal suceso.
 log-took-choice = debe ser sí, no o quedar abierto
 log-id-without-time = La dirección nombra un id, pero no antes de qué hora: ?before=<time>&id=<id>
+log-on-its-own-page = se corrige en su propia página: las tarjetas en Personas, el consentimiento en Quién puede ver esto

@@ -91,3 +91,4 @@ log-ahead-why = { $n ->
 log-no-such-event = Le journal n’a pas cet événement.
 log-took-choice = doit être oui, non ou laissé ouvert
 log-id-without-time = L’adresse nomme un id, mais pas avant quelle heure : ?before=<time>&id=<id>
+log-on-its-own-page = se corrige sur sa propre page : les fiches sous Personnes, l’accord sous Qui peut voir ceci

@@ -91,3 +91,4 @@ log-ahead-why = { $n ->
 log-no-such-event = O registro não tem esse evento.
 log-took-choice = deve ser sim, não ou ficar em aberto
 log-id-without-time = O endereço nomeia um id, mas não antes de que hora: ?before=<time>&id=<id>
+log-on-its-own-page = é corrigido na sua própria página: fichas em Pessoas, consentimento em Quem pode ver isto

@@ -23,7 +23,7 @@ pub async fn leave(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let mut typed = typed.only(&[HOME, "name"])?.read_by(inside.page.locale);
     inside.is_of(&typed)?;
     let (home, name) = (inside.page.home, home_name(&inside.page.locale, &inside.page.story));
-    if typed.text("name").to_lowercase() != name.trim().to_lowercase() {
+    if plain(typed.text("name")) != plain(&name) {
         typed.wrong("name", words!(sharing::not_the_name, name = name));
         return Ok(again(form(&asker, &inside, &typed)));
     }
@@ -34,6 +34,11 @@ pub async fn leave(asker: Asker, typed: Typed) -> Result<Response, Error> {
         tracing::error!("The log of a home that left could not be erased: {why}. The next sweep does it.");
     }
     Ok(gone(&asker, &name, erased.is_ok()).into_response())
+}
+
+/// A name as it is compared: its letters and digits. A phone types other marks and spaces than a computer.
+fn plain(name: &str) -> String {
+    name.chars().filter(|c| c.is_alphanumeric()).flat_map(char::to_lowercase).collect()
 }
 
 fn backup_days(asker: &Asker) -> u32 {

@@ -15,6 +15,7 @@ use sayso_model::{
     AnimalId, Body, Day, Event, EventId, HomeId, Moment, PersonId, PictureOf, RewardCard, RewardId, RewardKind,
     SAME_PRESS_S, Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
 };
+use sayso_people::Capability;
 use sayso_wording::hazards::{food, foods};
 use sayso_wording::ration::refusal;
 use sayso_wording::{say, signs};
@@ -154,7 +155,12 @@ pub fn now(page: &AnimalPage) -> Now {
     let ration = ration(story, &page.card, at);
     let care: BTreeMap<RewardId, Vec<String>> =
         ration.rewards.iter().map(|r| (r.reward, r.cautions.iter().map(|c| food(l, c)).collect())).collect();
-    let (case, today) = (page.case(), today(story, animal, day, &page.zone));
+    let (case, mut today) = (page.case(), today(story, animal, day, &page.zone));
+    // Whoever scores without seeing what others scored gets nobody else's taps, and no session of theirs.
+    let sees_others = page.may(Capability::SeeToday) || page.may(Capability::SeeLog);
+    if !sees_others {
+        today.retain(|event| page.person.is_some() && event.person == page.person);
+    }
     let kept = page.state.kept.today(page.home, &case);
     let advised = (*kept).as_ref();
     Now {
@@ -192,8 +198,8 @@ pub fn now(page: &AnimalPage) -> Now {
         changed_ahead: changed_ahead(story, &today, at),
         today,
         rest: rest_today(&case),
-        open: case.sessions().iter().rev().find(|s| s.open(at)).map(Session::id),
-        round: round(page),
+        open: case.sessions().iter().rev().find(|s| s.open(at)).map(Session::id).filter(|_| sees_others),
+        round: round(page).filter(|_| sees_others),
         swap: swap(page),
     }
 }

@@ -20,7 +20,7 @@ pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
         section #in {
             h2 { (say!(l, exchange::bring)) }
             p { (say!(l, exchange::bring_intro)) }
-            form method="post" action="/exchange" enctype="multipart/form-data" .stack {
+            form method="post" action=(page.map_or_else(|| "/exchange".to_owned(), |page| page.of_home("/exchange"))) enctype="multipart/form-data" .stack {
                 div.field {
                     label for=(FIELD) { (say!(l, exchange::file)) }
                     span.hint #file-hint { (say!(l, exchange::file_hint, most = MOST_UPLOAD >> 20)) }

@@ -148,7 +148,8 @@ fn to_log(animal: AnimalId, event: EventId) -> Redirect {
 
 fn known(page: &AnimalPage, id: EventId) -> Result<Event, Error> {
     let first = page.story.ledger().first(id).filter(|e| e.body.amends().is_none() && e.home == page.home);
-    first.cloned().ok_or_else(|| Error::NotFound(words!(log::no_such_event)))
+    let first = first.cloned().ok_or_else(|| Error::NotFound(words!(log::no_such_event)))?;
+    if view::mends(&first) { Ok(first) } else { Err(Error::refused("of", words!(log::on_its_own_page))) }
 }
 
 async fn withdraw(page: AnimalPage, Form(which): Form<One>) -> Result<Redirect, Error> {

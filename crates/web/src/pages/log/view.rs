@@ -146,7 +146,7 @@ fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
                 p.quiet { (say!(locale, log::noted, when = clock, who = who(page, first), how = how(first.source), twice = twice)) }
             }
             // Each by its own name, so that a list of links and buttons can be told apart.
-            @if page.may(Capability::MendOwn) { div.row.noprint {
+            @if page.may(Capability::MendOwn) && mends(first) { div.row.noprint {
                 @if now.is_some() {
                     a.button href=(format!("/a/{}/log/{}", page.id, first.id)) data-test="log-fix"
                         aria-label=(say!(locale, log::edit_this, what = &what, when = &at)) { (say!(locale, log::edit)) }
@@ -163,6 +163,19 @@ fn entry(page: &AnimalPage, first: &Event, shown: bool) -> Markup {
             } }
         }
     }
+}
+
+/// Whether an entry is put right here. Cards are changed, or ticked off, where they stand: with an Undo of its first card an animal
+/// would be gone, and with it the page that brings it back. Consent is given and taken back on its own page.
+pub fn mends(first: &Event) -> bool {
+    !matches!(
+        first.body,
+        Body::HomeCard(_)
+            | Body::PersonCard(_)
+            | Body::AnimalCard(_)
+            | Body::ConsentGiven(_)
+            | Body::ConsentTakenBack(_)
+    )
 }
 
 fn options<T: Copy>(

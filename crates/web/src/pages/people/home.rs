@@ -30,7 +30,7 @@ async fn save(page: Page, typed: Typed) -> Result<Response, Error> {
     if let (Some(name), Some(zone)) = (name, zone)
         && typed.kept(page.keep(vec![page.event(HomeCard { name, zone })]).await)?
     {
-        return Ok(Redirect::to("/people").into_response());
+        return Ok(Redirect::to(&page.of_home("/people")).into_response());
     }
     Ok(again(form(&page, &typed)))
 }
@@ -43,7 +43,7 @@ fn form(page: &Page, typed: &Typed) -> Markup {
         &say!(l, card::home),
         html! {
             (summary(typed))
-            form method="post" action="/people/home" .stack {
+            form method="post" action=(page.of_home("/people/home")) .stack {
                 (line(typed, "name", &say!(l, card::name), &say!(l, card::home_name_hint), true))
                 div.field {
                     label for="zone" { (say!(l, start::zone)) }

@@ -96,7 +96,7 @@ async fn save(page: Page, id: Option<PersonId>, typed: Typed) -> Result<Response
             ..PersonCard::new(id.unwrap_or_else(|| PersonId(Uuid::now_v7())), name, role)
         };
         if typed.right() && typed.kept(page.keep(vec![page.event(card)]).await)? {
-            return Ok(Redirect::to("/people").into_response());
+            return Ok(Redirect::to(&page.of_home("/people")).into_response());
         }
     }
     Ok(again(form(&page, id, &typed)))
@@ -122,7 +122,7 @@ fn form(page: &Page, id: Option<PersonId>, typed: &Typed) -> Markup {
         &if id.is_some() { say!(l, card::person) } else { say!(l, card::new_person) },
         html! {
             (summary(typed))
-            form method="post" action=(to) .stack {
+            form method="post" action=(page.of_home(&to)) .stack {
                 (line(typed, "name", &say!(l, card::name), &say!(l, card::name_at_home), true))
                 (radios(typed, "role", &say!(l, card::role_title), "", &roles))
                 (select(typed, "language", &say!(l, people::language), &say!(l, people::language_hint), &languages))

@@ -222,7 +222,7 @@ fn form(page: &Page, before: Option<&RewardCard>, typed: &Typed, kept: bool) -> 
             (summary(typed))
             @if food { (food_note(&page.locale)) }
             @if before.is_none() { (tries(page, typed.text("kind"))) }
-            form method="post" action=(to) .stack {
+            form method="post" action=(page.of_home(&to)) .stack {
                 @if before.is_some() { (select(typed, "kind", &say!(l, reward::kind), "", &kinds)) }
                 @else { input type="hidden" name="kind" value=(typed.text("kind")); }
                 (line(typed, "name", &say!(l, card::name), &if food { say!(l, reward::exact) } else { say!(l, card::name_at_home) }, true))

@@ -25,9 +25,9 @@ pub fn section(page: &Page, of: PictureOf, name: &str, to: &str) -> Markup {
             @if of.animal().is_some() { p.caution { (say!(locale, pictures::careful, name = name)) } }
             form method="post" action={ (to) "/picture" } enctype="multipart/form-data" .stack data-picture data-cannot-open=(say!(locale, pictures::cannot_open)) {
                 div.field {
-                    label for=(FIELD) { @if own.is_some() { (say!(locale, pictures::another)) } @else { (say!(locale, pictures::file)) } }
+                    label for="picture-file" { @if own.is_some() { (say!(locale, pictures::another)) } @else { (say!(locale, pictures::file)) } }
                     span.hint #picture-hint { (say!(locale, pictures::hint)) }
-                    input type="file" id=(FIELD) name=(FIELD) accept="image/*" capture="environment" aria-describedby="picture-hint" required;
+                    input type="file" id="picture-file" name=(FIELD) accept="image/*" aria-describedby="picture-hint" required;
                     span.wrong role="alert" hidden {}
                 }
                 canvas.picture.whole hidden {}

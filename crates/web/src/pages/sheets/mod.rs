@@ -15,6 +15,7 @@ use axum::routing::get;
 use maud::{Markup, html};
 use sayso_notebook::word_pictures;
 use sayso_paper::{LENGTHS, LabelSize, Paper, Sheet, pdf};
+use sayso_people::Capability;
 use sayso_wording::{say, words};
 use serde::Deserialize;
 
@@ -71,7 +72,7 @@ async fn show(page: Page) -> Markup {
                 section.card {
                     h2 { (say!(l, sheets::fridge)) }
                     p { (say!(l, sheets::fridge_what)) }
-                    p { a.button.primary href="/sheets/rules" { (say!(l, sheets::rules)) } }
+                    @if page.may(Capability::SeeRules) { p { a.button.primary href="/sheets/rules" { (say!(l, sheets::rules)) } } }
                 }
                 section.card {
                     h2 { (say!(l, sheets::buttons)) }
