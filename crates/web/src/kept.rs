@@ -38,6 +38,8 @@ impl Of {
     fn good_for(self, story: &Story, now: Moment) -> bool {
         self.events == story.ledger().len()
             && (0.0..FOR_S).contains(&now.seconds_since(self.at))
+            // What holds of a day, such as a rest after a growl, ends with it.
+            && now.day(&story.zone()) == self.at.day(&story.zone())
             && self.next.is_none_or(|next| now < next)
     }
 }
@@ -149,6 +151,16 @@ mod tests {
         assert_eq!(*shelf.get(1, &story, now.plus_seconds(59.0), || 4), 4, "an event came");
         assert_eq!(*shelf.get(1, &story, now.plus_seconds(119.0), || 5), 5, "a minute is over");
         assert_eq!(*shelf.get(1, &story, now, || 6), 6, "a clock set back");
+    }
+
+    #[test]
+    fn kept_no_longer_than_the_day() {
+        let midnight = Moment::clamped(1_800_000_000_000).day(&sayso_model::Zone::utc()).plus(1);
+        let midnight = midnight.start(&sayso_model::Zone::utc());
+        let (shelf, story): (Shelf<u8, usize>, _) = (Shelf::default(), Story::default());
+        assert_eq!(*shelf.get(1, &story, midnight.plus_seconds(-20.0), || 1), 1);
+        assert_eq!(*shelf.get(1, &story, midnight.plus_seconds(-1.0), || 2), 1, "the same day");
+        assert_eq!(*shelf.get(1, &story, midnight.plus_seconds(1.0), || 3), 3, "another day");
     }
 
     #[test]

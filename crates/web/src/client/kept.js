@@ -1,4 +1,5 @@
-// On Today: has the page kept for the time the notebook gives no answer. The board does so itself.
+// On Today: has the page kept for the time the notebook gives no answer. The board does so itself. On every page of a home:
+// taps that wait on this device are sent, as soon as any page is open.
 
 async function keep() {
   // Once it watches, it keeps what it sees; what was loaded before, it is told.
@@ -12,3 +13,8 @@ async function keep() {
 
 if ("serviceWorker" in navigator && /^\/a\/[^/]+\/today$/.test(location.pathname))
   addEventListener("load", () => keep().catch((error) => console.warn("no offline page", error)));
+
+if (document.querySelector("nav.thumb"))
+  addEventListener("load", () =>
+    import("./outbox.js").then((outbox) => outbox.pump()).catch((error) => console.warn("taps wait", error)),
+  );

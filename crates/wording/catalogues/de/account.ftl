@@ -64,3 +64,5 @@ account-erase-what = Dein Name, deine Adresse, Passkeys, Codes, Sitzungen und Ro
 account-erase-button = Mein Konto löschen
 account-erased-title = Dein Konto ist gelöscht
 account-erased = Du bist hier und überall abgemeldet.
+account-sign-out-anyway = Trotzdem abmelden
+account-id = Kennung dieses Kontos, für die Person, die den Server verwaltet: { $id }

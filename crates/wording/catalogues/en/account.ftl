@@ -64,3 +64,5 @@ account-erase-what = Your name, address, passkeys, codes, sessions and roles go 
 account-erase-button = Erase my account
 account-erased-title = Your account is erased
 account-erased = You are signed out here and everywhere.
+account-sign-out-anyway = Sign out all the same
+account-id = Id of this account, for whoever keeps the server: { $id }

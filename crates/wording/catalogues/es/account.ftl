@@ -64,3 +64,5 @@ account-erase-what = Tu nombre, dirección, llaves de acceso, códigos, sesiones
 account-erase-button = Borrar mi cuenta
 account-erased-title = Tu cuenta está borrada
 account-erased = La sesión se cerró aquí y en todas partes.
+account-sign-out-anyway = Cerrar la sesión de todos modos
+account-id = Id de esta cuenta, para quien lleva el servidor: { $id }

@@ -64,3 +64,5 @@ account-erase-what = Ton nom, ton adresse, tes clés d’accès, codes, sessions
 account-erase-button = Effacer mon compte
 account-erased-title = Ton compte est effacé
 account-erased = La session est fermée ici et partout.
+account-sign-out-anyway = Se déconnecter quand même
+account-id = Identifiant de ce compte, pour qui tient le serveur : { $id }

@@ -64,3 +64,5 @@ account-erase-what = O seu nome, endereço, chaves de acesso, códigos, sessões
 account-erase-button = Apagar a minha conta
 account-erased-title = A sua conta foi apagada
 account-erased = Você saiu daqui e de todo lugar.
+account-sign-out-anyway = Sair mesmo assim
+account-id = Id desta conta, para quem cuida do servidor: { $id }

@@ -36,6 +36,7 @@ pub fn page(shown: &Shown) -> Markup {
             (sessions(shown))
             h2 { (say!(l, account::roles)) }
             (roles(shown))
+            p.quiet { (say!(l, account::id, id = account.id.to_string())) }
             p { a.link href="/account/erase" { (say!(l, account::erase)) } }
             p { a.button href="/" { (say!(l, errors::to_start)) } }
         },

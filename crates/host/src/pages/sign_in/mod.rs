@@ -9,7 +9,7 @@ use crate::host::Host;
 use crate::mailing;
 use crate::noted;
 use crate::reader::Reads;
-use crate::signed::{begun, ending};
+use crate::signed::{Signed, begun, ending};
 use axum::Router;
 use axum::extract::{Extension, Path, State};
 use axum::http::header::SET_COOKIE;
@@ -130,9 +130,31 @@ async fn signed_in(host: &Host, reads: &Reads, token: &Secret, to: &str) -> Resu
     Ok(([(SET_COOKIE, cookie)], Redirect::to(to)).into_response())
 }
 
-async fn sign_out(State(host): State<Arc<Host>>, reads: Reads) -> Result<Response, Error> {
+/// Said by whoever signs out though nothing lets them in again.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Leaving {
+    anyway: Option<String>,
+}
+
+async fn sign_out(
+    State(host): State<Arc<Host>>,
+    reads: Reads,
+    Form(leaving): Form<Leaving>,
+) -> Result<Response, Error> {
     if let Some(signed) = &reads.signed {
+        if leaving.anyway.is_none() && !has_way_back(&host, signed).await? {
+            return Ok((StatusCode::CONFLICT, view::no_way_back(&reads.locale)).into_response());
+        }
         host.people.end_session(signed.account.id, signed.session.id, host.now()).await.map_err(told)?;
     }
     Ok(([(SET_COOKIE, ending(&host))], Redirect::to("/sign-in")).into_response())
+}
+
+/// Whether anything but this browser's session lets the account in.
+async fn has_way_back(host: &Host, signed: &Signed) -> Result<bool, Error> {
+    let account = &signed.account;
+    Ok(account.email.is_some()
+        || !host.people.passkeys(account.id).await.map_err(told)?.is_empty()
+        || host.people.recovery_codes_left(account.id).await.map_err(told)? > 0)
 }

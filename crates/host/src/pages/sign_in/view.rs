@@ -94,3 +94,18 @@ pub fn link_gone(l: &Locale) -> Markup {
         },
     )
 }
+
+/// Before someone signs out whom nothing would let in again.
+pub fn no_way_back(l: &Locale) -> Markup {
+    bare(
+        l,
+        &say!(l, frame::sign_out),
+        html! {
+            p.caution role="alert" { (say!(l, account::no_way_back)) }
+            p { a.button.primary href="/account" { (say!(l, account::title)) } }
+            form method="post" action="/sign-out" {
+                button.wide name="anyway" value="yes" data-test="sign-out-anyway" { (say!(l, account::sign_out_anyway)) }
+            }
+        },
+    )
+}
