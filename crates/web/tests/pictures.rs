@@ -38,7 +38,7 @@ async fn a_picture_is_kept_shown_and_given_out_as_what_it_is() {
     let rope = format!("/people/reward/{rope}");
     home.page("/people").await.says("<svg class=\"picture\"").does_not_say("/pictures/");
     for card in [&animal, &rope] {
-        home.page(card).await.says("accept=\"image/*\"").says("capture");
+        home.page(card).await.says("accept=\"image/*\"").says("for=\"picture-file\"").does_not_say("capture");
         home.post_bytes(&format!("{card}/picture"), FORM, as_form(ICON)).await.kept();
     }
     let story = home.story().await;

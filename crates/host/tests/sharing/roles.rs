@@ -54,7 +54,7 @@ async fn each_role_sees_its_own_pages_and_no_door_that_is_closed_to_it() {
     offered(&house, &observer, "board", &["board"]).await;
     let (club, _, coach) = house.club().await;
     house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
-    offered(&house, &coach, "today", &["today", "likes", "words", "evidence", "days", "people", "sheets"]).await;
+    offered(&house, &coach, "today", &["today", "likes", "words", "evidence", "days", "sheets"]).await;
     for closed in [&sitter, &observer, &coach] {
         assert_eq!(house.get(closed, "/sharing").await.status, StatusCode::FORBIDDEN);
         assert!(!house.get(closed, "/homes").await.holds("href=\"/sharing\""));

@@ -38,7 +38,7 @@ fn writes(role: Role) -> BTreeSet<Kind> {
     let known = home_now(home(1), Vec::new(), at(0));
     let asker = who(account(1), &[part(role)]);
     let may = |e: &Event| {
-        let event = Event { home: home(1), person: Some(ME), ..e.clone() };
+        let event = Event { home: home(1), person: Some(ME), happened_at: at(0), ..e.clone() };
         may_append(&asker, &event, Some(&known), nothing, at(0), true).is_ok()
     };
     sayso_sim::samples().iter().filter(|e| may(e)).map(|e| e.body.kind()).collect()
@@ -139,4 +139,25 @@ fn consent_does_not_come_in_by_a_file() {
     let of = EventId(id(1));
     let hidden = Correction { of, happened_at: None, animal: None, body: Box::new(given(Consent::Norms).into()) };
     assert!(!may_be_read_in(&hidden.into()));
+}
+
+#[test]
+fn a_sitters_days_are_those_of_what_happened_not_of_the_sending() {
+    let known = home_now(home(1), Vec::new(), at(0));
+    let today = at(0).day(&known.zone);
+    let scope = Scope::Home(home(1));
+    let agreed = Part::new(scope, Role::Sitter, Some(ME), Some(Days::every(today, today))).unwrap();
+    let asker = who(account(1), &[agreed]);
+    let press = sayso_sim::samples().into_iter().find(|e| e.body.kind() == Kind::Press).unwrap();
+    let sent = |happened: Moment, now: Moment| {
+        let event = Event { home: home(1), person: Some(ME), happened_at: happened, ..press.clone() };
+        may_append(&asker, &event, Some(&known), nothing, now, true)
+    };
+    let days = |n: f64| at(0).plus_seconds(n * 86_400.0);
+    assert!(sent(at(0), at(0)).is_ok());
+    assert!(sent(at(0), days(1.0)).is_ok(), "a phone that was offline sends it the day after");
+    assert_eq!(sent(days(-1.0), at(0)), Err(Denied::NotToday), "dated before the days agreed");
+    assert!(sent(days(1.0), at(0)).is_ok(), "a clock that is ahead, on a day agreed");
+    assert_eq!(sent(days(0.0), days(-1.0)), Err(Denied::NotToday), "dated into a day that has not come");
+    assert_eq!(sent(days(1.0), days(1.0)), Err(Denied::NotToday));
 }
