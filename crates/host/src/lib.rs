@@ -4,6 +4,9 @@
 //! The rooms themselves are those of `web`: a home on a server has the same pages as one in a folder. Every address of
 //! theirs stands in one table with what it takes ([`asked`]); what does not stand there is closed.
 
+// A handler waits for permission, which waits for a story, which waits for the database: optimised, the compiler looks through all.
+#![recursion_limit = "256"]
+
 mod answers;
 pub mod asked;
 mod asker;
