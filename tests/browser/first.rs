@@ -37,6 +37,37 @@ impl Person<'_> {
         self.taps += 2;
         self.browser.css(&format!("select[name={name}]")).await.select_by_value(value).await.unwrap();
     }
+
+    /// From the page about food, which follows the set-up, to the first showing. Pictures are of a tour of that name.
+    pub async fn shows_first(&mut self, tour: &str) {
+        // How much food.
+        self.types("weight_kg", "20").await;
+        self.chooses("life_stage", "neutered_adult").await;
+        self.browser.picture(&format!("{tour}-2-food")).await;
+        self.next("main form button.primary").await;
+        // What Bo might like: each a tap.
+        for idea in ["cheese", "tug", "rub", "garden"] {
+            self.tap(&format!("label.chip:has([value={idea}])")).await;
+        }
+        self.browser.picture(&format!("{tour}-3-ideas")).await;
+        self.next("main form button.primary").await;
+        // First words as proposed.
+        self.browser.picture(&format!("{tour}-4-words")).await;
+        self.next("main form.card button.primary").await;
+        // Places as proposed.
+        self.browser.picture(&format!("{tour}-5-places")).await;
+        self.next("main form button.primary").await;
+        // The board, and the first showing.
+        self.tap("[data-test=start]").await;
+        self.browser.picture(&format!("{tour}-6-board")).await;
+        self.tap("[data-test=pad-cheese]").await;
+        self.browser.until("to be given", "return !!document.querySelector('.pad[data-state=give]')").await;
+        // A second touch at once would be taken for a slip.
+        tokio::time::sleep(std::time::Duration::from_millis(420)).await;
+        self.tap("[data-test=pad-cheese]").await;
+        self.tap("[data-test=then-took]").await;
+        self.browser.all_sent().await;
+    }
 }
 
 #[tokio::test(flavor = "multi_thread")]
@@ -53,33 +84,7 @@ async fn the_first_showing_takes_no_more_than_40_taps_and_12_fields() {
     let zone = browser.css("[data-zone-name]").await.text().await.unwrap();
     assert!(!zone.is_empty(), "the browser guesses where they live");
     person.next("form button.primary").await;
-    // How much food.
-    person.types("weight_kg", "20").await;
-    person.chooses("life_stage", "neutered_adult").await;
-    browser.picture("first-2-food").await;
-    person.next("main form button.primary").await;
-    // What Bo might like: each a tap.
-    for idea in ["cheese", "tug", "rub", "garden"] {
-        person.tap(&format!("label.chip:has([value={idea}])")).await;
-    }
-    browser.picture("first-3-ideas").await;
-    person.next("main form button.primary").await;
-    // First words as proposed.
-    browser.picture("first-4-words").await;
-    person.next("main form.card button.primary").await;
-    // Places as proposed.
-    browser.picture("first-5-places").await;
-    person.next("main form button.primary").await;
-    // The board, and the first showing.
-    person.tap("[data-test=start]").await;
-    browser.picture("first-6-board").await;
-    person.tap("[data-test=pad-cheese]").await;
-    browser.until("to be given", "return !!document.querySelector('.pad[data-state=give]')").await;
-    // A second touch at once would be taken for a slip.
-    tokio::time::sleep(std::time::Duration::from_millis(420)).await;
-    person.tap("[data-test=pad-cheese]").await;
-    person.tap("[data-test=then-took]").await;
-    browser.all_sent().await;
+    person.shows_first("first").await;
     let (taps, fields) = (person.taps, person.fields);
     browser.close().await;
     drop(server);

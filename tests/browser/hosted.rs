@@ -1,12 +1,12 @@
 //! A server of many homes of one's own for each test, on a database server of the tests' own.
 
 use crate::cluster::Cluster;
-use sayso_host::{Host, HostConfig, Mail};
+use sayso_host::{Host, HostConfig, links};
 use sayso_model::{HomeId, Label, Language, Story};
 use sayso_people::db::Taker;
 use sayso_people::{Capability, OsSecrets, Part, Role, Scope};
 use sayso_store::Database;
-use sayso_web::connections::{self, Bounds, Patience};
+use sayso_web::connections::{self, Bounds};
 use std::net::Ipv4Addr;
 use std::sync::Arc;
 use tokio::net::TcpListener;
@@ -26,16 +26,8 @@ impl Hosted {
         let cluster = Cluster::start(false);
         let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).await.unwrap();
         let at = listener.local_addr().unwrap();
-        let config = HostConfig {
-            database: Database::at(cluster.address("postgres", "postgres")),
-            public_url: format!("http://localhost:{}", at.port()).parse().unwrap(),
-            at,
-            mail: Mail::Printed,
-            behind_proxy: false,
-            metrics_token: None,
-            patience: Patience::default(),
-            opened: Arc::new(|_| ()),
-        };
+        let database = Database::at(cluster.address("postgres", "postgres"));
+        let config = HostConfig::here(database, format!("http://localhost:{}", at.port()).parse().unwrap());
         let host = Arc::new(Host::open(&config).await.unwrap());
         let (app, patience) = (sayso_host::app(Arc::clone(&host)), config.patience);
         let runs = tokio::spawn(async move {
@@ -46,7 +38,7 @@ impl Hosted {
     }
 
     pub fn url(&self, path: &str) -> String {
-        format!("{}{path}", self.host.link("").trim_end_matches('/'))
+        links::page(&self.host.public_url, path.trim_start_matches('/'))
     }
 
     /// A new home, and the path of its first keeper's link.

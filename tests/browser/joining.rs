@@ -42,27 +42,9 @@ async fn from_the_invitation_to_the_first_showing_takes_no_more_than_25_taps() {
     assert_eq!(you.as_deref(), Some("Ilda"), "the name is known");
     person.types("animal", "Bo").await;
     person.next("form button.primary").await;
-    // How much food.
-    person.types("weight_kg", "20").await;
-    person.chooses("life_stage", "neutered_adult").await;
-    person.next("main form button.primary").await;
-    for idea in ["cheese", "tug", "rub", "garden"] {
-        person.tap(&format!("label.chip:has([value={idea}])")).await;
-    }
-    person.next("main form button.primary").await;
-    // Words and places as proposed.
-    person.next("main form.card button.primary").await;
-    person.next("main form button.primary").await;
-    person.tap("[data-test=start]").await;
-    person.tap("[data-test=pad-cheese]").await;
-    browser.until("to be given", "return !!document.querySelector('.pad[data-state=give]')").await;
-    // A second touch at once would be taken for a slip.
-    tokio::time::sleep(std::time::Duration::from_millis(420)).await;
-    person.tap("[data-test=pad-cheese]").await;
-    person.tap("[data-test=then-took]").await;
-    browser.all_sent().await;
+    person.shows_first("joining").await;
     let (taps, fields, seconds) = (person.taps, person.fields, begin.elapsed().as_secs_f64());
-    browser.picture("joining-4-board").await;
+    browser.picture("joining-7-shown").await;
     println!("from the invitation to the first showing: {taps} taps, {fields} fields, {seconds:.1} s by a machine");
     let story = server.story(home).await;
     let bo = *story.animals().keys().next().unwrap();
@@ -72,9 +54,9 @@ async fn from_the_invitation_to_the_first_showing_takes_no_more_than_25_taps() {
 
     // Out, and in again by the passkey.
     browser.goto(&server.url("/account")).await;
-    browser.picture("joining-5-account").await;
+    browser.picture("joining-8-account").await;
     browser.follow("[data-test=sign-out]").await;
-    browser.picture("joining-6-sign-in").await;
+    browser.picture("joining-9-sign-in").await;
     browser.follow("[data-test=passkey]").await;
     browser.until("Today", "return /^\\/a\\/.*\\/today$/.test(location.pathname)").await;
     browser.close().await;

@@ -10,13 +10,12 @@ use axum::body::Body;
 use axum::http::{Request, StatusCode, header};
 use http_body_util::BodyExt;
 use sayso_cluster::Cluster;
-use sayso_host::{Host, HostConfig, Mail, SESSION_COOKIE};
+use sayso_host::{Host, HostConfig, SESSION_COOKIE};
 use sayso_lab::host::fill::{Order, fill};
 use sayso_model::{AnimalId, Event, EventId, HomeId, Label, Language, Note, Remark, Source, Zone};
 use sayso_people::db::Taker;
 use sayso_people::{Capability, OsSecrets, Part, Role, Scope, Secret};
 use sayso_store::Database;
-use sayso_web::connections::Patience;
 use sayso_web::state::machine_clock;
 use std::sync::{Arc, Mutex};
 use std::time::{Duration, Instant};
@@ -54,35 +53,24 @@ fn main() {
         let all = if own.is_some() { fill(&order, &|_| {}).await.unwrap() } else { known(&address).await };
         println!("filled or found in {:.0} s", begun.elapsed().as_secs_f64());
         let mut visitors = let_in(&address, &all).await;
+        let before = open(&address).await;
+        for visitor in &mut visitors {
+            visitor.animal = animal(&before, visitor.home).await;
+        }
+        before.close().await;
         // A server that has just begun: no story and no room is in memory. What the database keeps in its own is left to it.
         let host = open(&address).await;
         let app = sayso_host::app(Arc::clone(&host));
-        for visitor in &mut visitors {
-            visitor.animal = animal(&host, visitor.home).await;
-        }
-        host.close().await;
-        let host = open(&address).await;
-        let app_again = sayso_host::app(Arc::clone(&host));
-        drop(app);
-        pages(&app_again, &visitors).await;
+        pages(&app, &visitors).await;
         println!("stories in memory: {:.1} MB", host.server.story_bytes() as f64 / 1e6);
-        taps(&app_again, &visitors, seconds).await;
-        one_by_one(&app_again, &visitors[0], if quick { 20 } else { 500 }).await;
+        taps(&app, &visitors, seconds).await;
+        one_by_one(&app, &visitors[0], if quick { 20 } else { 500 }).await;
         host.close().await;
     });
 }
 
 async fn open(address: &str) -> Arc<Host> {
-    let config = HostConfig {
-        database: Database::at(address),
-        public_url: "http://localhost/".parse().unwrap(),
-        at: ([127, 0, 0, 1], 0).into(),
-        mail: Mail::Printed,
-        behind_proxy: false,
-        metrics_token: None,
-        patience: Patience::default(),
-        opened: Arc::new(|_| {}),
-    };
+    let config = HostConfig::here(Database::at(address), "http://localhost/".parse().unwrap());
     Arc::new(Host::open(&config).await.unwrap())
 }
 

@@ -3,7 +3,7 @@
 use sayso_people::Secret;
 use sayso_store::Database;
 use sayso_web::connections::Patience;
-use std::net::SocketAddr;
+use std::net::{Ipv4Addr, SocketAddr};
 use std::sync::Arc;
 use url::Url;
 
@@ -26,6 +26,23 @@ pub struct HostConfig {
     pub patience: Patience,
     /// Told once the port is open.
     pub opened: Arc<dyn Fn(&HostOpened) + Send + Sync>,
+}
+
+impl HostConfig {
+    /// For trying on this machine: open on any free port here, with no proxy, its mail printed.
+    #[must_use]
+    pub fn here(database: Database, public_url: Url) -> Self {
+        Self {
+            database,
+            public_url,
+            at: (Ipv4Addr::LOCALHOST, 0).into(),
+            mail: Mail::Printed,
+            behind_proxy: false,
+            metrics_token: None,
+            patience: Patience::default(),
+            opened: Arc::new(|_| {}),
+        }
+    }
 }
 
 /// How mail goes out.

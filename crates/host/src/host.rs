@@ -96,12 +96,6 @@ impl Host {
         self.public_url.scheme() == "https"
     }
 
-    /// An address of this server, from its path.
-    #[must_use]
-    pub fn link(&self, path: &str) -> String {
-        format!("{}/{path}", self.public_url.as_str().trim_end_matches('/'))
-    }
-
     /// Hands a mail over.
     ///
     /// # Errors

@@ -1,10 +1,16 @@
-//! Links that carry a secret: shown once, mailed or printed, never logged.
+//! Links as people get them. Those that carry a secret are shown once, mailed or printed, never logged.
 
 use sayso_people::Secret;
 use url::Url;
 
+/// An address of the server, from its path.
+#[must_use]
+pub fn page(public_url: &Url, path: &str) -> String {
+    format!("{}/{path}", public_url.as_str().trim_end_matches('/'))
+}
+
 fn at(public_url: &Url, path: &str, secret: &Secret) -> String {
-    format!("{}/{path}/{}", public_url.as_str().trim_end_matches('/'), secret.reveal())
+    page(public_url, &format!("{path}/{}", secret.reveal()))
 }
 
 /// To take an invitation.

@@ -5,7 +5,22 @@
 mod at_home;
 
 use at_home::Home;
-use sayso_model::{Body, Event, EventId, PressedBy, Sign, SignLevel, Source, When};
+use sayso_model::{
+    Accident, Body, Event, EventId, Press, PressedBy, Probability, Sign, SignLevel, Source, When, WordId,
+};
+
+fn pressed(word: WordId, by: PressedBy) -> Body {
+    Body::Press(Press {
+        word,
+        by,
+        certainty: Probability::clamped(1.0),
+        accident: Accident::No,
+        place: None,
+        speed: None,
+        stream: None,
+        session: None,
+    })
+}
 
 #[tokio::test]
 async fn the_fridge_sheet_holds_words_rules_and_cautions() {
@@ -92,18 +107,6 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
         body,
         ..first.clone()
     };
-    let press = |by| {
-        Body::Press(sayso_model::Press {
-            word,
-            by,
-            certainty: sayso_model::Probability::clamped(1.0),
-            accident: sayso_model::Accident::No,
-            place: None,
-            speed: None,
-            stream: None,
-            session: None,
-        })
-    };
     let sign = Sign {
         sign: sayso_model::Note::new("turned <away>").unwrap(),
         level: SignLevel::Strong,
@@ -111,8 +114,8 @@ async fn a_report_tells_signs_and_counts_with_their_n() {
         session: None,
     };
     let events = vec![
-        event(1, "2026-02-20T10:00:00Z", press(PressedBy::Animal)),
-        event(2, "2026-02-20T10:05:00Z", press(PressedBy::Animal)),
+        event(1, "2026-02-20T10:00:00Z", pressed(word, PressedBy::Animal)),
+        event(2, "2026-02-20T10:05:00Z", pressed(word, PressedBy::Animal)),
         event(3, "2026-02-27T10:00:00Z", sign.into()),
     ];
     home.state.store.append(events).await.unwrap();
@@ -142,16 +145,7 @@ async fn the_presses_of_the_words_and_of_those_taught_no_more_sum_to_the_total()
         animal: Some(home.animal),
         happened_at: at.parse().unwrap(),
         source: Source::Tap,
-        body: Body::Press(sayso_model::Press {
-            word,
-            by: PressedBy::Animal,
-            certainty: sayso_model::Probability::clamped(1.0),
-            accident: sayso_model::Accident::No,
-            place: None,
-            speed: None,
-            stream: None,
-            session: None,
-        }),
+        body: pressed(word, PressedBy::Animal),
         ..first.clone()
     };
     let mut events: Vec<Event> = (10..17).map(|h| press(words[0], &format!("2026-02-20T{h}:00:00Z"))).collect();

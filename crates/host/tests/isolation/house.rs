@@ -1,25 +1,21 @@
 //! A server with two homes and people of every role in the first of them.
 
 use crate::cluster::Cluster;
+use crate::fresh;
 use axum::Router;
 use axum::body::Body;
 use axum::http::{Request, Response, StatusCode, header};
 use http_body_util::BodyExt;
-use sayso_host::{Host, HostConfig, Mail, SESSION_COOKIE};
+use sayso_host::{Host, HostConfig, SESSION_COOKIE};
 use sayso_model::{ClubId, Consent, ConsentGiven, Event, EventId, HomeId, Label, Language, Source, Story};
 use sayso_people::db::{Joined, Taker};
 use sayso_people::{Allowed, Capability, Days, OsSecrets, Part, Role, Scope, Secret, table};
 use sayso_store::Database;
-use sayso_web::connections::Patience;
 use sayso_web::state::machine_clock;
-use sqlx::postgres::PgConnection;
-use sqlx::{AssertSqlSafe, Connection};
-use std::sync::atomic::{AtomicU32, Ordering};
 use std::sync::{Arc, LazyLock};
 use tower::ServiceExt;
 
 static CLUSTER: LazyLock<Cluster> = LazyLock::new(|| Cluster::start(false));
-static NEXT: AtomicU32 = AtomicU32::new(0);
 
 /// Who asks.
 #[derive(Clone, Debug)]
@@ -44,25 +40,8 @@ pub fn label(text: &str) -> Label {
     Label::new(text).unwrap()
 }
 
-async fn database() -> String {
-    let name = format!("host{}", NEXT.fetch_add(1, Ordering::Relaxed));
-    let mut first = PgConnection::connect(&CLUSTER.address("postgres", "postgres")).await.unwrap();
-    sqlx::query(AssertSqlSafe(format!("CREATE DATABASE {name}"))).execute(&mut first).await.unwrap();
-    first.close().await.unwrap();
-    CLUSTER.address("postgres", &name)
-}
-
 pub async fn host(address: &str) -> Arc<Host> {
-    let config = HostConfig {
-        database: Database::at(address),
-        public_url: "http://localhost/".parse().unwrap(),
-        at: ([127, 0, 0, 1], 0).into(),
-        mail: Mail::Printed,
-        behind_proxy: false,
-        metrics_token: None,
-        patience: Patience::default(),
-        opened: Arc::new(|_| {}),
-    };
+    let config = HostConfig::here(Database::at(address), "http://localhost/".parse().unwrap());
     Arc::new(Host::open(&config).await.unwrap())
 }
 
@@ -86,7 +65,7 @@ async fn lived_in(host: &Host, seed: u64) -> (HomeId, Arc<Story>) {
 
 impl House {
     pub async fn new() -> Self {
-        let host = host(&database().await).await;
+        let host = host(&fresh::database(&CLUSTER).await).await;
         let app = sayso_host::app(Arc::clone(&host));
         let (home, story) = lived_in(&host, 1).await;
         let (other, other_story) = lived_in(&host, 2).await;
@@ -148,6 +127,29 @@ impl House {
         all.push(keeper);
         all.push(Asker { name: "nobody", role: None, token: None });
         all
+    }
+
+    /// Whoever keeps the other home makes someone a member of it.
+    pub async fn joins_the_other(&self, stranger: &Asker, someone: &Asker) {
+        let (people, now) = (&self.host.people, self.host.now());
+        let session = people.session(someone.token.as_ref().unwrap(), now).await.unwrap().unwrap();
+        let keeper = people.session(stranger.token.as_ref().unwrap(), now).await.unwrap().unwrap();
+        let by = Allowed {
+            capability: Capability::ManagePeople,
+            account: keeper.account,
+            scope: Scope::Home(self.other),
+            role: Role::Keeper,
+            person: None,
+        };
+        let part = Part::new(Scope::Home(self.other), Role::Member, None, None).unwrap();
+        let (_, secret) = people.invite(&by, &part, now, &mut OsSecrets).await.unwrap();
+        let taker = Taker::Known(&session);
+        people.take_invitation(&secret, taker, "192.0.2.1", "test", now, &mut OsSecrets).await.unwrap();
+    }
+
+    /// How many rules a home has.
+    pub async fn rules(&self, home: HomeId) -> usize {
+        self.host.server.home(home).story(home).await.unwrap().rules().len()
     }
 
     pub async fn ask(&self, asker: &Asker, request: Request<Body>) -> Response<Body> {

@@ -6,6 +6,8 @@ mod addresses;
 mod cluster;
 mod events;
 mod foreign;
+#[path = "../../../../tests/postgres/fresh.rs"]
+mod fresh;
 mod health;
 mod house;
 mod table;

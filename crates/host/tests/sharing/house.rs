@@ -1,26 +1,24 @@
 //! A server with one home, its keeper, a club and a coach; asked through the whole application.
 
 use crate::cluster::Cluster;
+use crate::fresh;
 use axum::Router;
 use axum::body::Body;
 use axum::http::{HeaderMap, Request, StatusCode, header};
 use http_body_util::BodyExt;
-use sayso_host::{Host, HostConfig, Mail, SESSION_COOKIE};
+use sayso_host::{Host, HostConfig, SESSION_COOKIE};
 use sayso_model::*;
 use sayso_people::db::{Joined, Taker};
 use sayso_people::{Capability, Days, OsSecrets, Part, Scope, Secret};
 use sayso_store::Database;
-use sayso_web::connections::Patience;
 use sayso_web::state::machine_clock;
+use sqlx::Connection;
 use sqlx::postgres::PgConnection;
-use sqlx::{AssertSqlSafe, Connection};
-use std::sync::atomic::{AtomicU32, Ordering};
 use std::sync::{Arc, LazyLock};
 use tower::ServiceExt;
 use uuid::Uuid;
 
 static CLUSTER: LazyLock<Cluster> = LazyLock::new(|| Cluster::start(false));
-static NEXT: AtomicU32 = AtomicU32::new(0);
 
 pub use sayso_people::Role as Has;
 
@@ -73,16 +71,7 @@ pub fn label(text: &str) -> Label {
 }
 
 pub async fn open(address: &str) -> Host {
-    let config = HostConfig {
-        database: Database::at(address),
-        public_url: "http://localhost/".parse().unwrap(),
-        at: ([127, 0, 0, 1], 0).into(),
-        mail: Mail::Printed,
-        behind_proxy: false,
-        metrics_token: None,
-        patience: Patience::default(),
-        opened: Arc::new(|_| {}),
-    };
+    let config = HostConfig::here(Database::at(address), "http://localhost/".parse().unwrap());
     Host::open(&config).await.unwrap()
 }
 
@@ -114,11 +103,7 @@ type Body_ = sayso_model::Body;
 
 impl House {
     pub async fn new() -> Self {
-        let name = format!("sharing{}", NEXT.fetch_add(1, Ordering::Relaxed));
-        let mut first = PgConnection::connect(&CLUSTER.address("postgres", "postgres")).await.unwrap();
-        sqlx::query(AssertSqlSafe(format!("CREATE DATABASE {name}"))).execute(&mut first).await.unwrap();
-        first.close().await.unwrap();
-        let address = CLUSTER.address("postgres", &name);
+        let address = fresh::database(&CLUSTER).await;
         let host = Arc::new(open(&address).await);
         let (_, secret) = host.people.invite_first_keeper(host.now(), &mut OsSecrets).await.unwrap();
         let server = signed(take(&host, &secret, "Server keeper").await.unwrap());

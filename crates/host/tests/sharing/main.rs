@@ -5,6 +5,8 @@
 mod cluster;
 mod consent;
 mod files;
+#[path = "../../../../tests/postgres/fresh.rs"]
+mod fresh;
 mod house;
 mod invitations;
 mod leaving;

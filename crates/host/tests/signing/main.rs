@@ -5,6 +5,8 @@ mod account;
 mod browser;
 #[path = "../../../../tests/postgres/cluster.rs"]
 mod cluster;
+#[path = "../../../../tests/postgres/fresh.rs"]
+mod fresh;
 mod join;
 mod key;
 mod post;

@@ -2,37 +2,23 @@
 
 use crate::browser::Browser;
 use crate::cluster::Cluster;
+use crate::fresh;
 use crate::post::Post;
 use axum::Router;
 use sayso_host::{Host, HostConfig, Mail};
 use sayso_model::{HomeId, Moment};
 use sayso_people::{Allowed, Capability, OsSecrets, Part, Role, Scope, Session};
 use sayso_store::Database;
-use sayso_web::connections::Patience;
-use sqlx::postgres::PgConnectOptions;
-use sqlx::{AssertSqlSafe, ConnectOptions, Connection};
-use std::net::{Ipv4Addr, SocketAddr};
-use std::sync::atomic::{AtomicU32, Ordering};
 use std::sync::{Arc, LazyLock};
 use uuid::Uuid;
 
 static CLUSTER: LazyLock<Cluster> = LazyLock::new(|| Cluster::start(false));
-static NEXT: AtomicU32 = AtomicU32::new(0);
 
 /// A server with its mail.
 pub struct Server {
     pub host: Arc<Host>,
     pub app: Router,
     pub post: Post,
-}
-
-async fn database() -> String {
-    let name = format!("test{}", NEXT.fetch_add(1, Ordering::Relaxed));
-    let first = CLUSTER.address("postgres", "postgres").parse::<PgConnectOptions>().unwrap();
-    let mut first = first.disable_statement_logging().connect().await.unwrap();
-    sqlx::query(AssertSqlSafe(format!("CREATE DATABASE {name}"))).execute(&mut first).await.unwrap();
-    first.close().await.unwrap();
-    CLUSTER.address("postgres", &name)
 }
 
 impl Server {
@@ -44,18 +30,14 @@ impl Server {
     pub async fn with(clock: Option<fn() -> Moment>) -> Self {
         crate::secrets::listen();
         let post = Post::open().await;
+        let database = Database { connections: 4, ..Database::at(fresh::database(&CLUSTER).await) };
         let config = HostConfig {
-            database: Database { connections: 4, ..Database::at(database().await) },
-            public_url: "https://sayso.example".parse().unwrap(),
-            at: SocketAddr::from((Ipv4Addr::LOCALHOST, 0)),
             mail: Mail::Smtp {
                 url: format!("smtp://127.0.0.1:{}", post.port),
                 from: "Sayso <sayso@sayso.example>".into(),
             },
             behind_proxy: true,
-            metrics_token: None,
-            patience: Patience::default(),
-            opened: Arc::new(|_| ()),
+            ..HostConfig::here(database, "https://sayso.example".parse().unwrap())
         };
         let host = Host::open(&config).await.unwrap();
         let host = Arc::new(match clock {

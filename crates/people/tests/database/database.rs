@@ -1,18 +1,13 @@
 //! A database for each test, in one cluster for them all.
 
 use crate::cluster::Cluster;
+use crate::fresh;
 use sayso_people::{Lifetimes, People};
+use sqlx::ConnectOptions;
 use sqlx::postgres::{PgConnectOptions, PgConnection};
-use sqlx::{AssertSqlSafe, ConnectOptions, Connection};
 use std::sync::LazyLock;
-use std::sync::atomic::{AtomicU32, Ordering};
 
 static CLUSTER: LazyLock<Cluster> = LazyLock::new(|| Cluster::start(false));
-static NEXT: AtomicU32 = AtomicU32::new(0);
-
-fn options(database: &str) -> PgConnectOptions {
-    CLUSTER.address("postgres", database).parse::<PgConnectOptions>().unwrap().disable_statement_logging()
-}
 
 /// A database of one test.
 pub struct Database {
@@ -27,11 +22,8 @@ impl Database {
     }
 
     pub async fn with(lifetimes: Lifetimes) -> Self {
-        let name = format!("test{}", NEXT.fetch_add(1, Ordering::Relaxed));
-        let mut first = options("postgres").connect().await.unwrap();
-        sqlx::query(AssertSqlSafe(format!("CREATE DATABASE {name}"))).execute(&mut first).await.unwrap();
-        first.close().await.unwrap();
-        let options = options(&name);
+        let address = fresh::database(&CLUSTER).await;
+        let options = address.parse::<PgConnectOptions>().unwrap().disable_statement_logging();
         let people = People::open(options.clone(), lifetimes, 4).await.unwrap();
         Self { people, options }
     }

@@ -6,6 +6,8 @@ mod accounts;
 mod cluster;
 mod consent;
 mod database;
+#[path = "../../../../tests/postgres/fresh.rs"]
+mod fresh;
 mod homes;
 mod invitations;
 mod keepers;

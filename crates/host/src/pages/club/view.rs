@@ -1,4 +1,5 @@
 use crate::asker::Asker;
+use crate::links;
 use crate::pages::said::role;
 use crate::qr;
 use maud::{Markup, html};
@@ -70,7 +71,7 @@ pub fn view(asker: &Asker, seen: &Seen) -> Markup {
 
 /// A link that is no secret: it says to whom something may be given, and opens nothing.
 fn link(asker: &Asker, path: &str, test: &str) -> Markup {
-    let link = asker.host.link(path);
+    let link = links::page(&asker.host.public_url, path);
     html! {
         p.prose { code data-test=(test) { (link) } }
         @if let Ok(code) = qr::drawn(&link, &say!(&asker.locale(), sharing::qr)) { p { (code) } }
