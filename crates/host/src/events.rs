@@ -3,14 +3,13 @@
 use crate::fault::told;
 use crate::host::Host;
 use crate::signed::Signed;
-use crate::stories::Stories;
+use crate::stories::{Stories, story};
 use axum::Json;
 use axum::body::Bytes;
 use axum::extract::State;
 use axum::extract::rejection::BytesRejection;
 use axum::http::HeaderMap;
 use sayso_model::{Event, Fault, HomeId, Problem, Problems, Story};
-use sayso_people::db::Homes as _;
 use sayso_people::{Denied, HomeNow, Who, needs::may_append};
 use sayso_store::Appended;
 use sayso_web::Error;
@@ -78,7 +77,7 @@ impl<'a> Asks<'a> {
         let (stories, now) = (Stories(&self.host.server), self.host.now());
         let known = self.host.people.known_to(&self.who, home, &stories, now).await.map_err(told)?;
         let story = match &known {
-            Some(_) => stories.story(home).await.map_err(|e| told(sayso_people::Error::Home(e)))?,
+            Some(_) => story(self.host, home).await?,
             None => None,
         };
         let mut may = Vec::new();

@@ -39,7 +39,7 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
 /// As [`guard`].
 pub async fn visit(host: &Host, signed: &Signed, any_of: AnyOf, to: ToHome) -> Result<(Allowed, Leave), Error> {
     let (now, stories) = (host.now(), Stories(&host.server));
-    let visit = host.people.visit(&signed.session, any_of, to.home, &stories, now).await;
+    let visit = host.people.visit(&signed.session, to.who, any_of, to.home, &stories, now).await;
     let visit = visit.inspect_err(|error| note(error, signed, to.home)).map_err(told)?;
     if !asked::is_frame(any_of) {
         host.people.looked(&visit, now).await.map_err(told)?;
@@ -48,7 +48,6 @@ pub async fn visit(host: &Host, signed: &Signed, any_of: AnyOf, to: ToHome) -> R
         who: visit.who,
         name: signed.account.name.clone(),
         known: visit.known,
-        role: visit.leave.role,
         person: visit.leave.person,
         fresh: host.people.is_fresh(&signed.session, now),
         homes: to.homes,

@@ -4,7 +4,13 @@ use axum::Json;
 use axum::extract::{FromRequest, Request};
 use sayso_web::Error;
 use sayso_wording::words;
+use serde::Deserialize;
 use serde::de::DeserializeOwned;
+
+/// A question with which nothing is sent: who asks is known by the session, or is nobody yet.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Nothing {}
 
 /// A JSON body; one that cannot be read is refused in words.
 pub struct Sent<T>(pub T);

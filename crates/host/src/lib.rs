@@ -22,6 +22,7 @@ mod json;
 pub mod links;
 mod mailing;
 mod noted;
+mod onward;
 pub mod pages;
 mod place;
 mod qr;

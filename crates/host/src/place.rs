@@ -2,12 +2,10 @@
 
 use crate::fault::told;
 use crate::host::Host;
-use crate::stories::Stories;
-use sayso_model::{HomeId, Story, Zone};
-use sayso_people::db::Homes as _;
+use crate::stories::story;
+use sayso_model::{Story, Zone};
 use sayso_people::{Capability, Part, Role, Scope, Who, table};
 use sayso_web::{Error, Tab};
-use std::sync::Arc;
 
 /// A place as far as a role in it is about it.
 pub struct Place {
@@ -17,11 +15,6 @@ pub struct Place {
     pub zone: Option<Zone>,
     /// Where whoever has the role begins.
     pub begins: String,
-}
-
-/// What a home's log says; none where there is no such home.
-pub async fn story(host: &Host, home: HomeId) -> Result<Option<Arc<Story>>, Error> {
-    Stories(&host.server).story(home).await.map_err(|e| told(sayso_people::Error::Home(e)))
 }
 
 /// The place of a role.

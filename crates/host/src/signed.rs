@@ -21,19 +21,21 @@ fn name(host: &Host) -> String {
     if host.is_safe() { format!("__Host-{SESSION_COOKIE}") } else { SESSION_COOKIE.to_owned() }
 }
 
+/// Over HTTPS each cookie is marked so on its way out.
+fn set(host: &Host, token: &str, seconds: f64) -> String {
+    format!("{}={token}; Path=/; Max-Age={seconds}; HttpOnly; SameSite=Lax", name(host))
+}
+
 /// The cookie that keeps a session.
 #[must_use]
 pub fn keeping(host: &Host, token: &Secret) -> String {
-    let safe = if host.is_safe() { "; Secure" } else { "" };
-    let most = host.people.lifetimes().session_s.round();
-    format!("{}={}; Path=/; Max-Age={most}; HttpOnly; SameSite=Lax{safe}", name(host), token.reveal())
+    set(host, token.reveal(), host.people.lifetimes().session_s.round())
 }
 
 /// The cookie that ends it.
 #[must_use]
 pub fn ending(host: &Host) -> String {
-    let safe = if host.is_safe() { "; Secure" } else { "" };
-    format!("{}=; Path=/; Max-Age=0; HttpOnly; SameSite=Lax{safe}", name(host))
+    set(host, "", 0.0)
 }
 
 /// The cookie of a session just begun. The one that the browser had before ends: whoever signs in anew does not leave the old one

@@ -1,5 +1,7 @@
 //! Where permission reads a home's story.
 
+use crate::fault::told;
+use crate::host::Host;
 use sayso_model::{HomeId, Story};
 use sayso_people::db::Homes;
 use sayso_store::{Server, StoreError};
@@ -17,4 +19,12 @@ impl Homes for Stories<'_> {
             Err(error) => Err(error.into()),
         }
     }
+}
+
+/// What a home's log says; none where there is no such home.
+///
+/// # Errors
+/// Where it cannot be read.
+pub async fn story(host: &Host, home: HomeId) -> Result<Option<Arc<Story>>, sayso_web::Error> {
+    Stories(&host.server).story(home).await.map_err(|e| told(sayso_people::Error::Home(e)))
 }

@@ -4,16 +4,17 @@ use crate::fault::told;
 use crate::host::Host;
 use crate::inside;
 use crate::signed::Signed;
-use crate::stories::Stories;
+use crate::stories::story;
 use crate::to_home::ToHome;
 use axum::extract::{MatchedPath, Request, State};
-use axum::http::{HeaderMap, Uri};
+use axum::http::header::SET_COOKIE;
+use axum::http::{HeaderMap, HeaderValue, Uri};
 use axum::response::{IntoResponse, Redirect, Response};
 use sayso_model::{AnimalId, HomeId};
 use sayso_people::Who;
-use sayso_people::db::Homes as _;
 use sayso_web::Error;
 use sayso_web::page::{HOME_COOKIE, HOME_QUERY, cookie};
+use sayso_web::pages::homes::remembering;
 use std::sync::Arc;
 use tower::ServiceExt;
 
@@ -26,7 +27,7 @@ pub const CHOOSE: &str = "/homes";
 /// [`Error::NotSignedIn`]; where the database fails.
 pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result<Response, Error> {
     let signed = request.extensions().get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
-    let Some(ToHome { home: first, homes }) = chosen(&host, &signed, request.headers()).await? else {
+    let Some(ToHome { who, home: first, homes }) = chosen(&host, &signed, request.headers()).await? else {
         return Ok(Redirect::to(CHOOSE).into_response());
     };
     let named = home_in(request.uri()).filter(|id| homes.contains(id));
@@ -36,11 +37,17 @@ pub async fn home(State(host): State<Arc<Host>>, mut request: Request) -> Result
     };
     // The rooms are a house of their own: an address matched on the way would be put before theirs.
     request.extensions_mut().remove::<MatchedPath>();
-    request.extensions_mut().insert(ToHome { home, homes });
-    Ok(match inside::of(&host, home).oneshot(request).await {
+    request.extensions_mut().insert(ToHome { who, home, homes });
+    let mut response = match inside::of(&host, home).oneshot(request).await {
         Ok(response) => response,
         Err(never) => match never {},
-    })
+    };
+    // From here on this browser is about the home that was named: where the answer leads, too.
+    if let Some(named) = named.filter(|named| *named != first) {
+        let cookie = HeaderValue::from_str(&remembering(named)).map_err(Error::internal)?;
+        response.headers_mut().append(SET_COOKIE, cookie);
+    }
+    Ok(response)
 }
 
 /// The home that a browser is about: as it chose, else the account's first; none where there is none.
@@ -52,7 +59,7 @@ pub async fn chosen(host: &Host, signed: &Signed, headers: &HeaderMap) -> Result
     let homes = homes_of(host, &who).await?;
     let chosen = cookie(headers, HOME_COOKIE).and_then(|id| id.parse::<HomeId>().ok());
     let home = chosen.filter(|id| homes.contains(id)).or(homes.first().copied());
-    Ok(home.map(|home| ToHome { home, homes }))
+    Ok(home.map(|home| ToHome { who, home, homes }))
 }
 
 /// The homes an account belongs to, then those that may share something with it.
@@ -88,10 +95,8 @@ fn animal_in(path: &str) -> Option<AnimalId> {
 
 /// The home that an animal lives in, of those of the account; the chosen one where none has it.
 async fn home_of(host: &Host, animal: AnimalId, chosen: HomeId, homes: &[HomeId]) -> Result<HomeId, Error> {
-    let stories = Stories(&host.server);
     for home in std::iter::once(chosen).chain(homes.iter().copied().filter(|id| *id != chosen)) {
-        let story = stories.story(home).await.map_err(|e| told(sayso_people::Error::Home(e)))?;
-        if story.is_some_and(|story| story.animals().contains_key(&animal)) {
+        if story(host, home).await?.is_some_and(|story| story.animals().contains_key(&animal)) {
             return Ok(home);
         }
     }

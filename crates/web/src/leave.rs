@@ -4,7 +4,7 @@
 use crate::error::Error;
 use sayso_model::{Body, Event, EventId, HomeId, Label, Moment, PersonId, Story};
 use sayso_people::needs::{may_append, may_be_read_in};
-use sayso_people::{Capability, HomeNow, Role, Who, may::may};
+use sayso_people::{Capability, HomeNow, Who, may::may};
 use sayso_wording::words;
 
 /// What an account may do in a home at the moment of a request. Made by the door for each request, and good for it alone.
@@ -16,8 +16,6 @@ pub struct Leave {
     pub name: Label,
     /// The home as far as it decides.
     pub known: HomeNow,
-    /// By which role it came in.
-    pub role: Role,
     /// Who the account is in the home's log, if anyone.
     pub person: Option<PersonId>,
     /// Whether the person proved who they are in the last minutes.

@@ -72,8 +72,7 @@ impl Page {
         if self.leave.is_none() || self.homes.len() < 2 {
             return path.to_owned();
         }
-        let (path, at) = path.split_once('#').map_or((path, String::new()), |(path, at)| (path, format!("#{at}")));
-        format!("{path}?{HOME_QUERY}={}{at}", self.home)
+        format!("{path}?{HOME_QUERY}={}", self.home)
     }
 
     /// Active animals by name.

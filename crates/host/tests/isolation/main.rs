@@ -11,3 +11,4 @@ mod fresh;
 mod health;
 mod house;
 mod table;
+mod tabs;

@@ -1,6 +1,6 @@
 //! Accounts: a name, a language, perhaps an e-mail address. No password.
 
-use super::{People, Tx, moment};
+use super::{KeptPasskey, People, Tx, moment};
 use crate::error::Error;
 use crate::id::new_id;
 use crate::secret::Secrets;
@@ -25,6 +25,12 @@ pub struct Account {
 }
 
 impl Account {
+    /// Whether anything but a session that holds lets it in, with these passkeys and so many recovery codes left.
+    #[must_use]
+    pub fn has_way_back(&self, passkeys: &[KeptPasskey], codes_left: i64) -> bool {
+        self.email.is_some() || !passkeys.is_empty() || codes_left > 0
+    }
+
     fn of(row: &PgRow) -> Result<Self, Error> {
         let bad = || Error::Stored("account");
         Ok(Self {

@@ -50,25 +50,27 @@ impl People {
         homes: &impl Homes,
         now: Moment,
     ) -> Result<Allowed, Error> {
-        let visit = self.visit(session, &[capability], home, homes, now).await?;
+        let who = self.who(session.account).await?;
+        let visit = self.visit(session, who, &[capability], home, homes, now).await?;
         self.looked(&visit, now).await?;
         Ok(visit.leave)
     }
 
-    /// The same for a page that one of several capabilities opens: by the first that is granted. Whether it is a look is for the
-    /// caller to say ([`People::looked`]): a frame shows nothing of a home.
+    /// The same for a page that one of several capabilities opens: by the first that is granted. `who` is the
+    /// session's account as [`People::who`] tells it, read for this request. Whether it is a look is for the caller to say
+    /// ([`People::looked`]): a frame shows nothing of a home.
     ///
     /// # Errors
     /// Why not by the last of them.
     pub async fn visit(
         &self,
         session: &Session,
+        who: Who,
         any_of: &[Capability],
         home: HomeId,
         homes: &impl Homes,
         now: Moment,
     ) -> Result<Visit, Error> {
-        let who = self.who(session.account).await?;
         let known = self.known_to(&who, home, homes, now).await?;
         let asked = |capability: &Capability| may(&who, *capability, home, known.as_ref(), now);
         let mut found = Err(Denied::NothingHere);

@@ -4,8 +4,9 @@ use super::{HERE, Shown, back, led, view};
 use crate::door::From;
 use crate::fault::told;
 use crate::host::Host;
-use crate::json::Sent;
+use crate::json::{Nothing, Sent};
 use crate::mailing;
+use crate::onward::Led;
 use crate::reader::Reads;
 use crate::signed::Signed;
 use axum::Json;
@@ -17,16 +18,11 @@ use sayso_people::{CeremonyId, Email, OsSecrets, Secret};
 use sayso_web::Error;
 use sayso_web::device::kind_of;
 use sayso_web::form::{Form, checked};
-use sayso_web::pages::who::own_path;
 use sayso_web::typed::{Typed, again};
 use sayso_wording::{say, words};
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 use webauthn_rs_proto::{PublicKeyCredentialCreationOptions, RegisterPublicKeyCredential};
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Nothing {}
 
 /// What the device is asked to make.
 #[derive(Serialize)]
@@ -57,18 +53,12 @@ pub struct Made {
     to: Option<String>,
 }
 
-/// Where to go.
-#[derive(Serialize)]
-pub struct Onward {
-    to: String,
-}
-
 pub async fn finish_passkey(
     State(host): State<Arc<Host>>,
     signed: Signed,
     headers: HeaderMap,
     Sent(made): Sent<Made>,
-) -> Result<Json<Onward>, Error> {
+) -> Result<Json<Led>, Error> {
     let label = match made.label.trim() {
         "" => say!(&signed.locale(&headers), pairing::kind, kind = kind_of(&headers)),
         label => label.to_owned(),
@@ -77,7 +67,7 @@ pub async fn finish_passkey(
     let (ceremony, now) = (made.ceremony, host.now());
     let kept = host.people.finish_passkey(&host.passkeys, &signed.session, ceremony, &made.answer, &label, now).await;
     kept.map_err(told)?;
-    Ok(Json(Onward { to: own_path(made.to) }))
+    Ok(Json(Led::to(made.to)))
 }
 
 #[derive(Deserialize)]

@@ -10,7 +10,7 @@ use sayso_wording::{Locale, say};
 pub fn page(shown: &Shown) -> Markup {
     let l = &shown.locale;
     let account = &shown.signed.account;
-    let no_way_back = shown.passkeys.is_empty() && account.email.is_none() && shown.codes_left == 0;
+    let no_way_back = !account.has_way_back(&shown.passkeys, shown.codes_left);
     bare_with(
         l,
         &say!(l, account::title),

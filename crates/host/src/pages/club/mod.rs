@@ -6,8 +6,8 @@ use crate::asker::Asker;
 use crate::fault::told;
 use crate::host::Host;
 use crate::pages::invited;
-use crate::place;
 use crate::stories::Stories;
+use crate::stories::story;
 use axum::Router;
 use axum::extract::Path;
 use axum::response::{IntoResponse, Redirect, Response};
@@ -82,7 +82,7 @@ async fn sharing(asker: &Asker, club: ClubId, coaches: bool) -> Result<Vec<Share
         if what.is_empty() {
             continue;
         }
-        let story = place::story(&asker.host, home).await?.unwrap_or_default();
+        let story = story(&asker.host, home).await?.unwrap_or_default();
         all.push(Shares { home, name: home_name(&l, &story), what });
     }
     all.sort_by(|a, b| a.name.cmp(&b.name).then(a.home.cmp(&b.home)));

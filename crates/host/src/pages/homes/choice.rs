@@ -2,8 +2,8 @@
 
 use crate::asker::Asker;
 use crate::fault::told;
-use crate::place;
 use crate::stories::Stories;
+use crate::stories::story;
 use crate::way;
 use sayso_model::{AnimalCard, HomeId, Story};
 use sayso_people::may::may;
@@ -56,7 +56,7 @@ pub async fn choices(asker: &Asker, who: &Who) -> Result<Vec<Choice>, Error> {
         }
         all.push(Choice {
             home,
-            story: place::story(host, home).await?.unwrap_or_default(),
+            story: story(host, home).await?.unwrap_or_default(),
             part: held.map(|m| (m.id, m.part)),
             first: Tab::ALL.into_iter().find(|tab| tab.opened_by().iter().any(open)),
             begins: open(&Capability::SettleHome),

@@ -5,6 +5,7 @@ mod view;
 use crate::door::From;
 use crate::fault::told;
 use crate::host::Host;
+use crate::onward::Onward;
 use crate::place::{self, Place};
 use crate::reader::Reads;
 use crate::signed::{Signed, keeping};
@@ -21,9 +22,7 @@ use sayso_web::Error;
 use sayso_web::device::kind_of;
 use sayso_web::form::Form;
 use sayso_web::pages::homes::remembering;
-use sayso_web::pages::who::own_path;
 use sayso_web::typed::{Typed, again};
-use serde::Deserialize;
 use std::sync::Arc;
 
 /// Routes of the pages.
@@ -95,12 +94,6 @@ async fn onward(host: &Host, joined: Joined) -> Result<Response, Error> {
     Ok((AppendHeaders(cookies), Redirect::to(&to)).into_response())
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Onward {
-    to: Option<String>,
-}
-
 async fn welcome(reads: Reads, signed: Signed, Form(onward): Form<Onward>) -> Markup {
-    view::welcome(&reads.locale, signed.account.name.as_str(), &own_path(onward.to))
+    view::welcome(&reads.locale, signed.account.name.as_str(), &onward.path())
 }

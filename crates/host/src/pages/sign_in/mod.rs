@@ -8,6 +8,7 @@ use crate::fault::told;
 use crate::host::Host;
 use crate::mailing;
 use crate::noted;
+use crate::onward::Onward;
 use crate::reader::Reads;
 use crate::signed::{Signed, begun, ending};
 use axum::Router;
@@ -74,15 +75,9 @@ async fn send_link(
     Ok(view::sent(&reads.locale, mailing::minutes(&host)).into_response())
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Onward {
-    to: Option<String>,
-}
-
 /// Mail programs open links by themselves: this does nothing but ask.
 async fn behind_link(Path(secret): Path<String>, reads: Reads, Form(onward): Form<Onward>) -> Markup {
-    view::behind_link(&reads.locale, &Secret::typed(&secret), &own_path(onward.to))
+    view::behind_link(&reads.locale, &Secret::typed(&secret), &onward.path())
 }
 
 async fn with_link(
@@ -96,7 +91,7 @@ async fn with_link(
     let secret = Secret::typed(&secret);
     let used = host.people.use_link(&secret, kind_of(&headers), host.now(), &mut OsSecrets).await;
     match noted::sign_in("mailed-link", &from, used) {
-        Ok((_, token)) => Ok(signed_in(&host, &reads, &token, &own_path(onward.to)).await?),
+        Ok((_, token)) => Ok(signed_in(&host, &reads, &token, &onward.path()).await?),
         Err(sayso_people::Error::NotValid) => {
             Ok((StatusCode::NOT_FOUND, view::link_gone(&reads.locale)).into_response())
         }
@@ -153,8 +148,7 @@ async fn sign_out(
 
 /// Whether anything but this browser's session lets the account in.
 async fn has_way_back(host: &Host, signed: &Signed) -> Result<bool, Error> {
-    let account = &signed.account;
-    Ok(account.email.is_some()
-        || !host.people.passkeys(account.id).await.map_err(told)?.is_empty()
-        || host.people.recovery_codes_left(account.id).await.map_err(told)? > 0)
+    let (people, account) = (&host.people, &signed.account);
+    let passkeys = people.passkeys(account.id).await.map_err(told)?;
+    Ok(account.has_way_back(&passkeys, people.recovery_codes_left(account.id).await.map_err(told)?))
 }

@@ -3,8 +3,9 @@
 use crate::door::From;
 use crate::fault::told;
 use crate::host::Host;
-use crate::json::Sent;
+use crate::json::{Nothing, Sent};
 use crate::noted;
+use crate::onward::Led;
 use crate::reader::Reads;
 use crate::signed::begun;
 use axum::Json;
@@ -15,15 +16,9 @@ use axum::response::{IntoResponse, Response};
 use sayso_people::{CeremonyId, OsSecrets};
 use sayso_web::Error;
 use sayso_web::device::kind_of;
-use sayso_web::pages::who::own_path;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 use webauthn_rs_proto::{PublicKeyCredential, PublicKeyCredentialRequestOptions};
-
-/// Nothing is told with the question: it names nobody.
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Nothing {}
 
 /// What the device is asked.
 #[derive(Serialize)]
@@ -52,13 +47,6 @@ pub struct Answer {
     to: Option<String>,
 }
 
-/// Where to go.
-#[derive(Serialize)]
-pub struct Onward {
-    /// An own page.
-    pub to: String,
-}
-
 pub async fn answered(
     State(host): State<Arc<Host>>,
     Extension(From(from)): Extension<From>,
@@ -70,5 +58,5 @@ pub async fn answered(
     let finished = host.people.finish_sign_in(passkeys, ceremony, &answer, device, now, &mut OsSecrets).await;
     let (_, token) = noted::sign_in("passkey", &from, finished).map_err(told)?;
     let cookie = begun(&host, reads.signed.as_ref(), &token).await?;
-    Ok(([(SET_COOKIE, cookie)], Json(Onward { to: own_path(to) })).into_response())
+    Ok(([(SET_COOKIE, cookie)], Json(Led::to(to))).into_response())
 }

@@ -100,7 +100,7 @@ async fn save(page: Page, id: Option<AnimalId>, typed: Typed) -> Result<Response
         let mut event = page.event(card.clone());
         event.animal = Some(card.animal);
         if typed.kept(page.keep(vec![event]).await)? {
-            return Ok(Redirect::to(&page.of_home(&format!("/people#animal-{}", card.animal))).into_response());
+            return Ok(Redirect::to(&format!("/people#animal-{}", card.animal)).into_response());
         }
     }
     Ok(again(form(&page, id, &typed)))

@@ -30,7 +30,7 @@ async fn save(page: Page, typed: Typed) -> Result<Response, Error> {
     if let (Some(name), Some(zone)) = (name, zone)
         && typed.kept(page.keep(vec![page.event(HomeCard { name, zone })]).await)?
     {
-        return Ok(Redirect::to(&page.of_home("/people")).into_response());
+        return Ok(Redirect::to("/people").into_response());
     }
     Ok(again(form(&page, &typed)))
 }

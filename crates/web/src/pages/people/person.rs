@@ -96,7 +96,7 @@ async fn save(page: Page, id: Option<PersonId>, typed: Typed) -> Result<Response
             ..PersonCard::new(id.unwrap_or_else(|| PersonId(Uuid::now_v7())), name, role)
         };
         if typed.right() && typed.kept(page.keep(vec![page.event(card)]).await)? {
-            return Ok(Redirect::to(&page.of_home("/people")).into_response());
+            return Ok(Redirect::to("/people").into_response());
         }
     }
     Ok(again(form(&page, id, &typed)))

@@ -60,7 +60,7 @@ async fn save(page: Page, id: Option<RuleId>, typed: Typed) -> Result<Response, 
         let active = id.is_none() || typed.ticked("active");
         let rule = HouseRule { rule: id.unwrap_or_else(|| RuleId(Uuid::now_v7())), word, text, active };
         if typed.kept(page.keep(vec![page.event(rule)]).await)? {
-            return Ok(Redirect::to(&page.of_home("/people#rules")).into_response());
+            return Ok(Redirect::to("/people#rules").into_response());
         }
     }
     Ok(again(form(&page, id, &typed)))
