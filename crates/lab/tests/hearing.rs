@@ -2,8 +2,10 @@
 //! they should, and weights can be learned and heard with.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+use sayso_lab::hearing::boards::Range;
 use sayso_lab::hearing::fit::{self, fit};
-use sayso_lab::hearing::quiet::{self, Range, hours};
+use sayso_lab::hearing::quiet::{self, hours};
+use sayso_lab::hearing::real;
 use sayso_lab::hearing::scenes::{self, Home, make};
 use sayso_lab::hearing::score::{self, Scores, matched, score};
 use sayso_lab::hearing::speeds::{self, speeds};
@@ -194,4 +196,40 @@ fn a_board_eight_per_cent_slow_is_heard_wide_and_not_as_usual() {
     let heard = |cell: &str| cell.split(' ').next().unwrap().parse::<usize>().unwrap();
     assert_eq!(row[1], "0.92");
     assert!(heard(row[2]) >= 4 && heard(row[3]) == 0 && heard(row[4]) >= 4, "{table}");
+}
+
+/// Sound files of others: hours are those of the files, what cannot be read is counted and not heard, and a button's own
+/// recording among them would be told.
+#[test]
+fn files_of_others_are_heard_by_every_board() {
+    let dir = tempfile::tempdir().unwrap();
+    let order = |folder: &Path| real::Order {
+        folders: vec![folder.to_owned()],
+        seed: 5,
+        speeds: Range::Usual,
+        out: Some(dir.path().join("table.md")),
+    };
+    let none = dir.path().join("none");
+    std::fs::create_dir_all(&none).unwrap();
+    assert!(real::hours(&order(&none)).unwrap_err().to_string().contains("holds no sound file"));
+
+    // The scenes' board of the same seed is another than those that listen: nothing of theirs is pressed in it.
+    let corpus = dir.path().join("corpus");
+    let truth = make(&self::order(&corpus, 77, Home::House)).unwrap();
+    std::fs::write(corpus.join("broken.wav"), "no sound").unwrap();
+    let table = real::hours(&order(&corpus)).unwrap();
+    assert_eq!(std::fs::read_to_string(dir.path().join("table.md")).unwrap(), table);
+    let cells: Vec<&str> = table.trim_end().lines().last().unwrap().split('|').map(str::trim).collect();
+    let files = truth.sounds.len() + truth.clips.len() + 1;
+    assert_eq!((cells[1], cells[2], cells[3]), ("all", files.to_string().as_str(), "1"), "{table}");
+    let seconds: f64 = truth.sounds.iter().map(|s| s.seconds).sum();
+    assert!(cells[4].parse::<f64>().unwrap() >= (seconds / 36.0).floor() / 100.0, "{table}");
+    assert_eq!(cells[5], "0 / 0 / 0", "{table}");
+
+    // The very buttons of the board of four: their presses are told, and by that board alone.
+    let own = dir.path().join("own");
+    make(&self::order(&own, 1_005, Home::Flat)).unwrap();
+    let table = real::hours(&order(&own)).unwrap();
+    let cells: Vec<&str> = table.trim_end().lines().last().unwrap().split('|').map(str::trim).collect();
+    assert!(!cells[5].starts_with("0 ") && cells[5].ends_with(" / 0 / 0"), "{table}");
 }

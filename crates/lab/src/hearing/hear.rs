@@ -15,6 +15,8 @@ pub(crate) struct HeardSound {
     pub(crate) heard: Vec<Detection>,
     /// Every candidate, where they were asked for.
     pub(crate) candidates: Vec<Candidate>,
+    /// How long it is.
+    pub(crate) seconds: f64,
 }
 
 /// Reads weights from a file; the shipped ones where none is named.
@@ -76,8 +78,15 @@ pub(crate) fn hear(
 }
 
 fn one(corpus: &Path, sound: &SoundFile, enrolled: &Arc<Enrolled>, keep: bool) -> Result<HeardSound, LabError> {
+    hear_file(&corpus.join(&sound.file), enrolled, keep)
+}
+
+/// Hears a sound file.
+pub(crate) fn hear_file(path: &Path, enrolled: &Arc<Enrolled>, keep: bool) -> Result<HeardSound, LabError> {
     let (mut detector, mut heard, mut wrong) = (None, Vec::new(), None);
-    decode_file(&corpus.join(&sound.file), |block| {
+    let mut seconds = 0.0;
+    decode_file(path, |block| {
+        seconds += block.samples.len() as f64 / f64::from(block.channels) / f64::from(block.rate);
         if detector.is_none() {
             let mut config = Config::new(block.rate, block.channels, Pace::File);
             config.keep_candidates = keep;
@@ -97,5 +106,5 @@ fn one(corpus: &Path, sound: &SoundFile, enrolled: &Arc<Enrolled>, keep: bool) -
     }
     let (last, candidates) = detector.map(Detector::finish).unwrap_or_default();
     heard.extend(last);
-    Ok(HeardSound { heard, candidates })
+    Ok(HeardSound { heard, candidates, seconds })
 }

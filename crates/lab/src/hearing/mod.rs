@@ -1,11 +1,13 @@
 //! The hearing: scenes with known truth, the weights learned from them, and how well presses are heard, in scenes and in
 //! recordings of real buttons.
 
+pub mod boards;
 pub mod fit;
 mod hear;
 pub mod kit;
 pub mod logistic;
 pub mod quiet;
+pub mod real;
 pub mod scenes;
 pub mod score;
 pub mod speeds;
@@ -26,6 +28,8 @@ pub enum Cli {
     Kit(kit::Order),
     /// False presses in many hours without a press, made block by block; goes on where it was stopped.
     Quiet(quiet::Order),
+    /// False presses in sound files of others in which no button of ours was pressed: speech, music, animals.
+    Real(real::Order),
     /// Presses heard at speeds slow and fast.
     Speeds(speeds::Order),
 }
@@ -52,6 +56,10 @@ pub fn run(cli: &Cli) -> Result<(), LabError> {
         }
         Cli::Quiet(order) => {
             print!("{}", quiet::hours(order)?);
+            Ok(())
+        }
+        Cli::Real(order) => {
+            print!("{}", real::hours(order)?);
             Ok(())
         }
         Cli::Speeds(order) => {

@@ -1,19 +1,18 @@
 //! False presses where nothing is pressed: many hours made block by block, heard with three boards, never kept.
 
+use super::boards::{BOARDS, Board, Range, boards};
 use super::hear::{self, hear_made};
+use super::scenes::Home;
 use super::scenes::quiet::quiet;
-use super::scenes::signal::RATE;
-use super::scenes::{Button, Home, board};
 use super::score::{SAID_S, rate_and_bound};
 use crate::error::{LabError, at, told};
 use crate::experiments::line;
 use crate::report::figure::table;
 use crate::work::side_by_side;
-use sayso_listen::{Clip, Detection, Enrolled, ListenError, Pace, Speeds};
+use sayso_listen::Detection;
 use sayso_sim::Chance;
 use serde::{Deserialize, Serialize};
 use std::path::{Path, PathBuf};
-use std::sync::Arc;
 
 /// What to hear.
 #[derive(Debug, Clone, clap::Args)]
@@ -41,37 +40,6 @@ pub struct Order {
     pub out: Option<PathBuf>,
 }
 
-/// Speeds to listen for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, clap::ValueEnum)]
-#[serde(rename_all = "snake_case")]
-pub enum Range {
-    /// 90 to 108 %.
-    Wide,
-    /// 94 to 104 %.
-    Usual,
-    /// One per cent on either side of each clip's own, which is drawn from 97.5 to 103 %.
-    Narrow,
-}
-
-impl Range {
-    /// The speeds for a clip; `own` is its button's.
-    fn around(self, own: f64) -> Speeds {
-        match self {
-            Self::Wide => Speeds::WIDE,
-            Self::Usual => Speeds::USUAL,
-            Self::Narrow => Speeds::around(own, Speeds::LEAST_WIDTH),
-        }
-    }
-
-    /// A button's clip, to be listened for at them.
-    pub(crate) fn clip(self, button: &Button, own: f64) -> Result<Clip, ListenError> {
-        let clip = Clip::from_samples(button.word.clone(), button.clip.clone(), RATE as u32)?;
-        Ok(clip.at_speeds(self.around(own)))
-    }
-}
-
-/// Boards that hear each block: words and home.
-const BOARDS: [(u16, Home); 3] = [(4, Home::Flat), (12, Home::House), (30, Home::Flat)];
 /// Blocks between two writings.
 const AT_ONCE: usize = 4;
 
@@ -114,37 +82,25 @@ struct Kept {
 }
 
 struct Ears {
-    boards: Vec<(Vec<Button>, Arc<Enrolled>)>,
+    boards: Vec<Board>,
 }
 
 impl Ears {
-    fn new(order: &Order) -> Result<Self, LabError> {
-        let weights = hear::weights(order.weights.as_ref())?;
-        let boards = BOARDS.iter().enumerate().map(|(i, (words, home))| {
-            let buttons = board(order.seed.wrapping_add(1_000 * (i as u64 + 1)), *home, *words);
-            let mut c = Chance::new(order.seed, 50 + i as u64);
-            let clips: Result<Vec<Clip>, _> =
-                buttons.iter().map(|b| order.speeds.clip(b, c.between(0.975, 1.03))).collect();
-            let enrolled = Enrolled::with_weights(&clips.map_err(told)?, Pace::File, weights.clone());
-            Ok((buttons, Arc::new(enrolled.map_err(told)?)))
-        });
-        Ok(Self { boards: boards.collect::<Result<_, LabError>>()? })
-    }
-
     /// Makes a block, in which words of one board are said, and hears it with every board.
     fn block(&self, seed: u64, block_s: f64, index: usize) -> Result<Block, LabError> {
         let (home, television, _) = KINDS[index % KINDS.len()];
         let whose = (index / KINDS.len()) % self.boards.len();
-        let sound = quiet(home, television, block_s, &self.boards[whose].0, Chance::new(seed, 20_000 + index as u64));
+        let sound =
+            quiet(home, television, block_s, &self.boards[whose].buttons, Chance::new(seed, 20_000 + index as u64));
         let mut wrong = Vec::new();
-        for (at, (_, enrolled)) in self.boards.iter().enumerate() {
+        for (at, board) in self.boards.iter().enumerate() {
             let none = |h: Detection| {
                 let near = |onset: f64, word: &str| word == h.word && (onset - h.onset_s).abs() <= SAID_S;
                 let said = at == whose && sound.live.iter().any(|l| near(l.onset_s, &l.word));
                 let Detection { word, onset_s, confidence, speed, .. } = h;
                 False { board: at, word, onset_s, confidence, speed, said }
             };
-            wrong.extend(hear_made(&sound.samples, enrolled)?.into_iter().map(none));
+            wrong.extend(hear_made(&sound.samples, &board.enrolled)?.into_iter().map(none));
         }
         Ok(Block { said: sound.live.len(), wrong })
     }
@@ -195,7 +151,8 @@ pub fn hours(order: &Order) -> Result<String, LabError> {
     let mut kept = read(order, &heard_with)?;
     let wanted = (order.hours * 3600.0 / kept.block_s).ceil() as usize;
     if kept.blocks.len() < wanted {
-        let ears = Ears::new(order)?;
+        let weights = hear::weights(order.weights.as_ref())?;
+        let ears = Ears { boards: boards(order.seed, order.speeds, &weights)? };
         while kept.blocks.len() < wanted {
             let from = kept.blocks.len();
             let n = AT_ONCE.min(wanted - from);

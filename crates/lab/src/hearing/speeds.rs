@@ -1,7 +1,7 @@
 //! How far from its clip's speed a button may play and still be heard.
 
+use super::boards::Range;
 use super::hear::hear_made;
-use super::quiet::Range;
 use super::scenes::{Button, Home, board, busy};
 use super::score::Tally;
 use super::truth::SoundFile;
