@@ -1,0 +1,245 @@
+//! A club of troubled homes: what holds each up is known, some have two troubles, many none, some write little down, and in
+//! some presses mean nothing. For a coach's desk, which must find the first without naming what is not there.
+
+mod written;
+
+use crate::animal::{Presser, Style};
+use crate::chance::Chance;
+use crate::fixed::label;
+use crate::held_up::Cause;
+use crate::home::*;
+use crate::run::{Simulated, Simulation};
+use crate::stuck::{hold_up, plain, vary};
+use sayso_model::*;
+
+/// What may be wrong in a home.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+pub enum Trouble {
+    /// Growls, week by week, or strong signs on several days of the last week.
+    StrongSigns,
+    /// Something is guarded.
+    Guarding,
+    /// Joining falls sharply in the last days: it is not well.
+    SuddenDrop,
+    /// Nobody writes any more.
+    Silent,
+    /// A button is kept away from.
+    AvoidedButton,
+    /// The thing comes too late.
+    LateDelivery,
+    /// The thing is not wanted.
+    RewardNotWanted,
+    /// It is shown too little.
+    TooLittleShowing,
+    /// People answer differently.
+    PeopleDiffer,
+    /// Two words sound alike.
+    SoundsAlike,
+    /// More food than the day's rewards.
+    Overfed,
+    /// A word is ready and is not invited.
+    ReadyNotInvited,
+}
+
+impl Trouble {
+    /// Every trouble, the most pressing first.
+    pub const ALL: [Self; 12] = [
+        Self::StrongSigns,
+        Self::Guarding,
+        Self::SuddenDrop,
+        Self::Silent,
+        Self::AvoidedButton,
+        Self::LateDelivery,
+        Self::RewardNotWanted,
+        Self::TooLittleShowing,
+        Self::PeopleDiffer,
+        Self::SoundsAlike,
+        Self::Overfed,
+        Self::ReadyNotInvited,
+    ];
+
+    /// How pressing, 0 first: safety, perhaps illness, a home that is gone, a button that frightens, a word that is held up,
+    /// food, a step that waits. Ours (common practice, no source).
+    #[must_use]
+    pub const fn severity(self) -> u8 {
+        match self {
+            Self::StrongSigns | Self::Guarding => 0,
+            Self::SuddenDrop => 1,
+            Self::Silent => 2,
+            Self::AvoidedButton => 3,
+            Self::LateDelivery
+            | Self::RewardNotWanted
+            | Self::TooLittleShowing
+            | Self::PeopleDiffer
+            | Self::SoundsAlike => 4,
+            Self::Overfed => 5,
+            Self::ReadyNotInvited => 6,
+        }
+    }
+
+    /// What holds a word up, where it is that.
+    #[must_use]
+    pub const fn cause(self) -> Option<Cause> {
+        match self {
+            Self::AvoidedButton => Some(Cause::DeviceAvoided),
+            Self::LateDelivery => Some(Cause::DelayTooLong),
+            Self::RewardNotWanted => Some(Cause::RewardNotWanted),
+            Self::TooLittleShowing => Some(Cause::TooLittleShowing),
+            Self::PeopleDiffer => Some(Cause::AnsweredDifferently),
+            Self::SoundsAlike => Some(Cause::SoundsAlike),
+            _ => None,
+        }
+    }
+}
+
+/// How much a home writes down.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
+pub enum Keeps {
+    /// Nearly everything.
+    All,
+    /// Everything, on few days.
+    FewDays,
+    /// A few records here and there.
+    FewRecords,
+    /// What the animal presses, and nothing that people do.
+    OnlyPresses,
+}
+
+/// What is behind a home.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Troubled {
+    /// Its troubles, each with the word it is about (by index) where it is about one.
+    pub troubles: Vec<(Trouble, Option<usize>)>,
+    /// How much is written down.
+    pub keeps: Keeps,
+    /// Whether presses mean nothing.
+    pub meaningless: bool,
+}
+
+/// A home of the club.
+#[derive(Clone, PartialEq, Debug)]
+pub struct TroubledHome {
+    /// What is behind it.
+    pub is: Troubled,
+    /// Its events, and the truth behind them.
+    pub run: Simulated,
+}
+
+/// The word that a trouble is about, and the one that a second trouble is about.
+const WORDS: [usize; 2] = [2, 0];
+/// The day's energy on every card, and the share of it that is for rewards, kcal.
+const DAY_KCAL: f64 = 500.0;
+const REWARDS_KCAL: f64 = 50.0;
+
+/// So many homes, ending at `end`. The same seed, number and end give the same events to the byte.
+///
+/// # Example
+/// ```
+/// use sayso_sim::troubled_club;
+/// let end = "2026-06-01T19:00:00Z".parse()?;
+/// let club = troubled_club(1, 3, end);
+/// assert!(club.iter().flat_map(|home| &home.run.events).all(|e| e.check().is_ok() && e.recorded_at <= end));
+/// # Ok::<(), sayso_model::time::TimeError>(())
+/// ```
+#[must_use]
+pub fn troubled_club(seed: u64, homes: u32, end: Moment) -> Vec<TroubledHome> {
+    (0..homes).map(|number| troubled_one(seed, number, end)).collect()
+}
+
+/// One home of [`troubled_club`].
+#[must_use]
+pub fn troubled_one(seed: u64, number: u32, end: Moment) -> TroubledHome {
+    let (is, home) = troubled_home(seed, number);
+    let run = Simulation::unchecked(&home, own_seed(seed, number), end).run();
+    let mut c = Chance::new(own_seed(seed, number), 83);
+    TroubledHome { run: written::as_kept(run, &is, end, &mut c), is }
+}
+
+/// The seed of one of the homes (SplitMix64, Steele et al. 2014).
+fn own_seed(seed: u64, number: u32) -> u64 {
+    let mut z = seed.wrapping_mul(0x9E37_79B9_7F4A_7C15).wrapping_add(u64::from(number) + 1);
+    z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
+    z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
+    z ^ (z >> 31)
+}
+
+/// What is behind one home, and the configuration it runs by.
+#[must_use]
+pub fn troubled_home(seed: u64, number: u32) -> (Troubled, Home) {
+    let mut c = Chance::new(own_seed(seed, number), 82);
+    let lot = c.unit();
+    let (meaningless, troubled) = (lot < 0.1, lot >= 0.5);
+    let new = !troubled && !meaningless && c.coin(0.12);
+    let days = if new { 3 + c.below(10) } else { 49 + c.below(50) };
+    let mut home = plain(&mut c, u32::try_from(days).unwrap_or(49));
+    vary(&mut home, &mut c);
+    ordinary(&mut home, &mut c);
+    if meaningless {
+        home.animals[0].presser.style = match c.below(3) {
+            0 => Style::AnyWord,
+            1 => Style::ByPlace(vec![0.7, 0.2, 0.1]),
+            _ => Style::BySession,
+        };
+    }
+    let troubles = if troubled { draw(&mut c) } else { Vec::new() };
+    let silent = troubles.iter().any(|(t, _)| *t == Trouble::Silent);
+    let keeps = match c.below(16) {
+        0 if !silent => Keeps::FewDays,
+        1 if !silent => Keeps::FewRecords,
+        2 if !silent => Keeps::OnlyPresses,
+        _ => Keeps::All,
+    };
+    for (trouble, word) in &troubles {
+        befall(&mut home, *trouble, word.unwrap_or(WORDS[0]), &mut c);
+    }
+    (Troubled { troubles, keeps, meaningless }, home)
+}
+
+/// One trouble, in a quarter of the homes a second of another sort.
+fn draw(c: &mut Chance) -> Vec<(Trouble, Option<usize>)> {
+    let about = |t: Trouble, word| (t.cause().is_some() || t == Trouble::ReadyNotInvited).then_some(word);
+    let first = Trouble::ALL[c.below(Trouble::ALL.len())];
+    let mut all = vec![(first, about(first, WORDS[0]))];
+    let others = [Trouble::StrongSigns, Trouble::Guarding, Trouble::Overfed, Trouble::ReadyNotInvited];
+    let second = others[c.below(others.len())];
+    // A home that is gone writes of nothing else; whoever guards or growls has that written once.
+    let fits = first != second && first != Trouble::Silent && first.severity() > 0;
+    if c.coin(0.25) && fits {
+        all.push((second, about(second, WORDS[1])));
+    }
+    all
+}
+
+/// Without trouble: shown enough, invited in time, food within the day's.
+fn ordinary(home: &mut Home, c: &mut Chance) {
+    let animal = &mut home.animals[0];
+    animal.plan.showings = 7 + u16::try_from(c.below(6)).unwrap_or(0);
+    animal.plan.kept = c.between(0.7, 1.0);
+    animal.plan.ration_kcal = Some(0.9 * REWARDS_KCAL);
+    animal.day_kcal = Some((0, Kcal::clamped(DAY_KCAL)));
+    animal.presser = Presser { style: Style::ByMeaning, rate: c.between(0.09, 0.16), ..animal.presser.clone() };
+    animal.temper.join = animal.temper.join.max(0.9);
+}
+
+fn befall(home: &mut Home, trouble: Trouble, word: usize, c: &mut Chance) {
+    if let Some(cause) = trouble.cause() {
+        hold_up(home, word, cause, c);
+    }
+    let days = home.days;
+    let animal = &mut home.animals[0];
+    match trouble {
+        Trouble::SuddenDrop => {
+            animal.temper.join = animal.temper.join.max(1.6);
+            animal.temper.join_mood = c.between(1.1, 1.6);
+            animal.temper.unwell_from = Some(days - 5 - u32::try_from(c.below(6)).unwrap_or(0));
+        }
+        Trouble::Overfed => {
+            animal.plan.extra = Some((c.between(2.5, 4.0), label("scraps from the table"), Kcal::clamped(35.0)));
+        }
+        Trouble::ReadyNotInvited => {
+            home.words[word].invited_from = None;
+            animal.plan.show_before_invite = u32::MAX;
+        }
+        _ => {}
+    }
+}
