@@ -13,8 +13,8 @@ use std::collections::BTreeSet;
 const RECURS: (usize, usize) = (6, 3);
 /// Days of the week with strong signs from which sessions rest.
 const STRAIN_DAYS: usize = 2;
-/// Sessions left from which it is named, at least half of them.
-const LEFT: usize = 3;
+/// Share of the last sessions left beyond which, surely, it is named: leaving now and then is an answer like any other.
+const LEFT: f64 = 0.3;
 /// A fall in joining of less than this share is no need, however sure.
 const FALL: f64 = 0.2;
 /// Own presses a day below this part of before, or waits above this many times before, are a need.
@@ -144,14 +144,20 @@ fn change(look: &Look, bar: &Bar) -> Need {
 }
 
 fn leaves(line: &Line) -> Option<Need> {
-    let (left, of) = line.left;
-    if left < LEFT || left * 2 < of {
+    let share = Estimate::share(line.left.0, line.left.1);
+    if !share.surely_above(LEFT) {
         return None;
     }
-    let share = Estimate::share(left, of);
-    let sure = if share.surely_above(0.3) { Sure::Fairly } else { Sure::Little };
     let what = What::Leaves { share };
-    Some(Need { about: About::Leaves, what, since: line.last_joined, n: of, sure, until: Until::FewerLeft, seen: None })
+    Some(Need {
+        about: About::Leaves,
+        what,
+        since: line.last_joined,
+        n: share.n,
+        sure: Sure::Fairly,
+        until: Until::FewerLeft,
+        seen: None,
+    })
 }
 
 /// Whole household days without a record, those of the last record and of today left out.

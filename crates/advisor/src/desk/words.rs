@@ -7,11 +7,12 @@ use super::line::{Held, Logging, WordLine, tidied, tidy};
 use super::looks::taken_for;
 use crate::advice::{Act, Advice, Because, Sure};
 use crate::case::Case;
-use crate::cause::Cause;
+use crate::cause::{Bearing, Cause};
+use crate::causes::{alike, not_wanted, people_differ, too_late};
 use crate::estimate::{Estimate, Unit};
 use crate::observe::Answered;
 use crate::stages::standings;
-use crate::steps::{WordStep, steps};
+use crate::steps::{GIVE_WITHIN_S, WordStep, steps};
 use crate::sums::WordSums;
 use sayso_methods::learning::stage::StageRule;
 use sayso_methods::stats::{Proportion, Tail};
@@ -101,28 +102,33 @@ impl Given<'_, '_> {
         std::iter::once(&step.advice).chain(&step.also).find_map(|advice| self.held(advice))
     }
 
-    /// A cause of a word that gets on is a discovery among thousands looked at, so it needs a p-value of its own.
+    /// A cause of a word that gets on is a discovery among thousands looked at, so it needs a p-value of its own. Weighed also
+    /// once a word is in conversation, where its step looks for no cause any more.
     fn of_one_that_gets_on(&self, step: &WordStep) -> Option<Held> {
-        let found = self.best(step).filter(|h| h.sure > Sure::Little && h.p.is_some());
-        found.or_else(|| self.sounds_alike(step))
-    }
-
-    /// Two words are mixed up while both get on well enough: the step does not tell of it.
-    fn sounds_alike(&self, step: &WordStep) -> Option<Held> {
         if step.closing {
             return None;
         }
-        let alike = crate::causes::alike(self.case, self.word);
-        let fact = alike.evidence.first()?;
-        self.weigh(Cause::SoundsAlike, fact, Sure::Little)
+        let weighed =
+            [too_late(self.case, self.word), people_differ(self.case, self.word), not_wanted(self.case, self.word)];
+        let spoken_for = weighed.iter().filter(|w| w.bearing == Bearing::For);
+        let mut found = spoken_for.filter_map(|w| self.strongest(w.cause, w.evidence.iter(), Sure::Fairly));
+        found.find(|h| h.p.is_some()).or_else(|| self.sounds_alike())
+    }
+
+    /// Two words are mixed up while both get on well enough.
+    fn sounds_alike(&self) -> Option<Held> {
+        self.strongest(Cause::SoundsAlike, alike(self.case, self.word).evidence.iter(), Sure::Little)
     }
 
     fn held(&self, advice: &Advice) -> Option<Held> {
         let Act::Mend { cause, .. } = &advice.act else { return None };
-        let mut found = advice.because.iter().filter_map(|r| self.weigh(*cause, &r.fact, advice.sure));
-        let first = found.next()?;
-        // Of two people both delays and what they give were weighed: the one that stands out more.
-        Some(found.fold(first, |best, other| if other.p < best.p { other } else { best }))
+        self.strongest(*cause, advice.because.iter().map(|r| &r.fact), advice.sure)
+    }
+
+    /// Of two people both delays and what they give are weighed: the one that stands out more.
+    fn strongest<'b>(&self, cause: Cause, facts: impl Iterator<Item = &'b Because>, sure: Sure) -> Option<Held> {
+        let found = facts.filter_map(|fact| self.weigh(cause, fact, sure));
+        found.min_by(|a, b| a.p.unwrap_or(1.0).total_cmp(&b.p.unwrap_or(1.0)))
     }
 
     /// The figure of a cause and whether the records it rests on were kept.
@@ -164,7 +170,9 @@ impl Given<'_, '_> {
                 kept.then(|| found(Estimate::share(taken, of), Estimate::share(presses, expected), Some(p))).flatten()
             }
             (Cause::PeopleDiffer, Because::PeopleDelay { seconds, p, .. }) => {
-                found(seconds[0], seconds[1], Some((2.0 * p).min(1.0)))
+                // Two who both give soon enough differ in nothing that matters.
+                let late = seconds.iter().any(|s| s.value.is_some_and(|s| s > 2.0 * GIVE_WITHIN_S));
+                late.then(|| found(seconds[0], seconds[1], Some((2.0 * p).min(1.0)))).flatten()
             }
             (Cause::PeopleDiffer, Because::PeopleGive { share, p, .. }) => {
                 found(share[0], share[1], Some((2.0 * p).min(1.0)))

@@ -5,7 +5,7 @@ mod written;
 
 use crate::animal::{Presser, Style};
 use crate::chance::Chance;
-use crate::fixed::label;
+use crate::fixed::{label, note};
 use crate::held_up::Cause;
 use crate::home::*;
 use crate::run::{Simulated, Simulation};
@@ -219,6 +219,12 @@ fn ordinary(home: &mut Home, c: &mut Chance) {
     animal.day_kcal = Some((0, Kcal::clamped(DAY_KCAL)));
     animal.presser = Presser { style: Style::ByMeaning, rate: c.between(0.09, 0.16), ..animal.presser.clone() };
     animal.temper.join = animal.temper.join.max(0.9);
+    // Strong signs of a bad day are rare here: what is unsafe is written by whoever has that trouble.
+    animal.temper.strong_below = -4.5;
+    for word in &mut home.words {
+        word.answer = Some(note("Give it at once."));
+        word.not_now = Some(note("Later."));
+    }
 }
 
 fn befall(home: &mut Home, trouble: Trouble, word: usize, c: &mut Chance) {
@@ -230,7 +236,7 @@ fn befall(home: &mut Home, trouble: Trouble, word: usize, c: &mut Chance) {
     match trouble {
         Trouble::SuddenDrop => {
             animal.temper.join = animal.temper.join.max(1.6);
-            animal.temper.join_mood = c.between(1.1, 1.6);
+            animal.temper.unwell_stays_away = c.between(1.0, 2.5);
             animal.temper.unwell_from = Some(days - 5 - u32::try_from(c.below(6)).unwrap_or(0));
         }
         Trouble::Overfed => {
