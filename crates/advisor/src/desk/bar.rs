@@ -1,7 +1,7 @@
 //! How small a p-value must be to count, given everything that was looked at on this desk.
 //!
-//! Source: Benjamini & Hochberg 1995, over every look of every animal, whatever it found. Read day by day, at most one in
-//! twenty of what stands on the desk as a change is chance; where nothing changed anywhere, so is one reading in twenty.
+//! Source: Benjamini & Hochberg 1995, over every look of every animal, whatever it found. Read at any one moment, at most
+//! one in twenty of what stands on the desk as a change is chance; where nothing changed anywhere, so is one reading in twenty.
 
 use super::line::Line;
 use sayso_methods::stats::benjamini_hochberg;

@@ -123,7 +123,8 @@ fn figures(before: &SoFar, after: &SoFar) -> Vec<Changed> {
     let mut found = Vec::new();
     let (n, joined) = (after.sessions.saturating_sub(before.sessions), after.joined.saturating_sub(before.joined));
     if n > 0 && before.sessions > 0 && joined <= n {
-        let p = shares_differ((joined, n), (before.joined, before.sessions), after.joining_varies.max(1.0));
+        let p =
+            shares_differ((joined, n), (before.joined, before.sessions), after.joining_varies.max(1.0), Tail::TwoSided);
         let (lately, before) = (Estimate::share(joined, n), Estimate::share(before.joined, before.sessions));
         found.push((p, Changed::Joining { lately, before, p }));
     }

@@ -126,7 +126,7 @@ pub struct Look {
     pub lately: Estimate,
     /// In the weeks before.
     pub before: Estimate,
-    /// Two-sided p-value, allowing for every stretch tried.
+    /// One-sided p-value of a change for the worse, allowing for every stretch tried.
     pub p: f64,
 }
 

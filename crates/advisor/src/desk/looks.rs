@@ -1,6 +1,6 @@
 //! Looks at sudden changes: joining, presses a day, time to press, lately against the weeks before.
 //!
-//! Each look tries the latest 4, 7 and 14 days, keeps the stretch that stands out most and multiplies its p-value by the
+//! Only what is worse can be a need, so tests are one-sided. Each look tries the latest 4, 7 and 14 days, keeps the stretch that stands out most and multiplies its p-value by the
 //! stretches tried (Bonferroni); across looks and animals the false discovery rate is held ([`super::bar`]). Counts that
 //! hang together, by bursts or by good and bad days, weigh less: [`sayso_methods::stats::Clumping`] for presses; for joining
 //! the variance of runs of three days over that of single sessions (quasi-binomial: Wedderburn 1974, from memory).
@@ -51,6 +51,11 @@ fn most(measure: Measure, tried: Vec<(Day, Estimate, Estimate, f64)>) -> Option<
     Some(Look { measure, since, lately: tidied(lately), before: tidied(before), p })
 }
 
+/// The one-sided half of a two-sided p-value: towards the worse, or away from it.
+fn towards(worse: bool, two_sided: f64) -> f64 {
+    if worse { 0.5 * two_sided } else { 1.0 - 0.5 * two_sided }
+}
+
 /// Sessions of which it is known whether it joined, by day. One without joining or end may have been put away with the phone.
 pub(crate) fn sessions(case: &Case<'_>) -> impl Iterator<Item = (Day, bool)> {
     let told = case.sessions().iter().filter(|s| s.joined() || s.end.is_some());
@@ -78,11 +83,11 @@ pub(crate) fn joining_varies(all: &[(Day, bool)], from: Day, upto: Day) -> f64 {
     if runs < 4.0 { 1.5 } else { (squares / (runs - 1.0)).max(1.0) }
 }
 
-/// Two-sided p-value that two shares are the same, each session standing for less the more they hang together.
-pub(crate) fn shares_differ(lately: (usize, usize), before: (usize, usize), varies: f64) -> f64 {
+/// p-value that two shares are the same, each session standing for less the more they hang together.
+pub(crate) fn shares_differ(lately: (usize, usize), before: (usize, usize), varies: f64, tail: Tail) -> f64 {
     let less = |k: usize| (k as f64 / varies).round() as u64;
     let row = |(k, n): (usize, usize)| [less(k), less(n - k)];
-    TwoByTwo([row(lately), row(before)]).fisher(Tail::TwoSided).map_or(1.0, |t| t.p)
+    TwoByTwo([row(lately), row(before)]).fisher(tail).map_or(1.0, |t| t.p)
 }
 
 fn joining(case: &Case<'_>) -> Option<Look> {
@@ -93,7 +98,7 @@ fn joining(case: &Case<'_>) -> Option<Look> {
         if lately.1 < SESSIONS.0 || before.1 < SESSIONS.1 {
             return None;
         }
-        let p = shares_differ(lately, before, joining_varies(&all, since.plus(-BEFORE), since));
+        let p = shares_differ(lately, before, joining_varies(&all, since.plus(-BEFORE), since), Tail::Less);
         Some((since, Estimate::share(lately.0, lately.1), Estimate::share(before.0, before.1), p))
     });
     most(Measure::Joining, tried.collect())
@@ -163,7 +168,7 @@ fn presses(case: &Case<'_>) -> Option<Look> {
         let recent = pressed.iter().filter(|day| **day >= since).count();
         let lately = Count::new(recent as u64, days as f64).ok()?;
         let before = Count::new((pressed.len() - recent) as u64, days_before as f64).ok()?;
-        let p = clumped_p(lately, before, clumping).ok()?;
+        let p = towards(lately.rate() < before.rate(), clumped_p(lately, before, clumping).ok()?);
         Some((since, rate(lately, clumping, Unit::PerDay), rate(before, clumping, Unit::PerDay), p))
     });
     most(Measure::Presses, tried.collect())
@@ -200,7 +205,7 @@ fn latency(case: &Case<'_>) -> Option<Look> {
             return None;
         }
         before.truncate(2 * RANKED);
-        let p = rank_sum(&before, &lately).map_or(1.0, |t| t.p_two_sided);
+        let p = rank_sum(&before, &lately).map_or(1.0, |t| towards(t.larger > t.smaller, t.p_two_sided));
         let middle = |all: &[Usable<'_>]| waiting(all).unwrap_or(Estimate::unknown(Unit::Seconds));
         Some((since, middle(&late), middle(&earlier), p))
     });

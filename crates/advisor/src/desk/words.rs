@@ -20,6 +20,8 @@ use sayso_model::{Accident, Day, PressedBy, Stage, WordId};
 
 /// Causes weighed for each word that have a p-value.
 const CAUSES: usize = 6;
+/// How often chance may bring a cause to a word that is stuck without one.
+const FALSE_CAUSE: f64 = 0.05;
 /// Days looked back on by the causes of a word.
 const DAYS: i32 = crate::causes::RECENT_DAYS;
 /// Fewest outcomes, delays, or contacts behind a cause.
@@ -35,7 +37,13 @@ const NOTED: f64 = 0.5;
 
 /// Every active word of the animal, by id.
 pub(crate) fn words(case: &Case<'_>, logging: &Logging) -> Vec<WordLine> {
-    let by_habit = case.invited_presses().len() >= HABIT && standings(case).iter().all(|s| !s.above_chance);
+    // A word invited by itself can never show more than chance, so mostly right presses of any word say as much.
+    let mostly_right = |w: WordId| {
+        let (right, presses) = case.invitations(w).right();
+        Estimate::share(right, presses).surely_above(0.5)
+    };
+    let by_habit = case.invited_presses().len() >= HABIT
+        && standings(case).iter().all(|s| !s.above_chance && !mostly_right(s.word));
     let mut all: Vec<WordLine> = steps(case).iter().filter_map(|step| one(case, logging, by_habit, step)).collect();
     all.sort_by_key(|w| w.word);
     all
@@ -97,9 +105,20 @@ struct Given<'c, 'a> {
 }
 
 impl Given<'_, '_> {
-    /// The first cause, in the order of the step, that the records carry.
+    /// The first cause, in the order of the step, that the records carry. A word taken for another explains that what comes is
+    /// not what was wanted, and that its own button is left alone.
     fn best(&self, step: &WordStep) -> Option<Held> {
-        std::iter::once(&step.advice).chain(&step.also).find_map(|advice| self.held(advice))
+        let mut all = std::iter::once(&step.advice).chain(&step.also);
+        let found = all.find_map(|advice| self.held(advice).filter(Self::stands_out));
+        let explained = found.is_none_or(|h| matches!(h.cause, Cause::NotWanted | Cause::Avoided));
+        self.sounds_alike().filter(|h| explained && Self::stands_out(h)).or(found)
+    }
+
+    /// Among the causes weighed for a word, one is named only beyond what chance brings to the best of them (Bonferroni); one
+    /// without a p-value where its whole interval lies on the wrong side. A recording too short is a fact.
+    fn stands_out(held: &Held) -> bool {
+        held.cause == Cause::HardToMakeOut
+            || held.p.map_or(held.sure > Sure::Little, |p| p <= FALSE_CAUSE / CAUSES as f64)
     }
 
     /// A cause of a word that gets on is a discovery among thousands looked at, so it needs a p-value of its own. Weighed also
@@ -138,6 +157,14 @@ impl Given<'_, '_> {
             let (figure, beside) = (tidied(figure), tidied(beside));
             Some(Held { cause, sure, figure, beside, p: p.map(tidy) })
         };
+        // Where presses go with no word, what it does at one button tells nothing of that word; what people do, still.
+        let of_the_animal = matches!(
+            cause,
+            Cause::NotWanted | Cause::Avoided | Cause::SoundsAlike | Cause::TimeOrPlace | Cause::Health
+        );
+        if self.by_habit && of_the_animal {
+            return None;
+        }
         match (cause, fact) {
             (Cause::NotWanted, Because::Taken { share, bar: at, .. }) => {
                 let kept = share.n >= FEWEST && self.outcomes_noted();
@@ -150,7 +177,7 @@ impl Given<'_, '_> {
                 (seconds.n >= FEWEST).then(|| found(*seconds, bar(*at, Unit::Seconds), self.later_than(*at))).flatten()
             }
             (Cause::Avoided, Because::Near { share, expected }) => {
-                let kept = share.n >= NEAR && !self.by_habit && !self.presses_another();
+                let kept = share.n >= NEAR && !self.presses_another();
                 kept.then(|| found(*share, bar(*expected, Unit::Share), below(share, expected / 2.0))).flatten()
             }
             (Cause::TimeOrPlace, Because::UneasyHours { here, elsewhere, p, .. }) => {
@@ -166,7 +193,7 @@ impl Given<'_, '_> {
                 let other = self.sounds_most_like()?;
                 let (taken, of, p) = taken_for(self.case, self.word, other);
                 let (presses, expected) = self.pressed_elsewhere(other);
-                let kept = of >= PRESSED && taken > 1 && !self.by_habit && p < 0.05;
+                let kept = of >= PRESSED && taken > 1;
                 kept.then(|| found(Estimate::share(taken, of), Estimate::share(presses, expected), Some(p))).flatten()
             }
             (Cause::PeopleDiffer, Because::PeopleDelay { seconds, p, .. }) => {

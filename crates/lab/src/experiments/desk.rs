@@ -22,6 +22,11 @@ struct Read {
     unsafe_by_log: bool,
     /// Days it was kept.
     days: u32,
+    /// How far each word is truly understood at the end, and how often it was shown.
+    understood: Vec<f64>,
+    shown: Vec<u32>,
+    /// Whether people truly give at different times, one of them late.
+    differ: bool,
 }
 
 /// The signs of a log, counted here by themselves, not by what the desk makes of them.
@@ -47,11 +52,16 @@ fn see(seed: u64, number: u32) -> Result<Read, LabError> {
     let now = end()?;
     let home = troubled_one(seed, number, now);
     let (is, truth) = (home.is, home.run.truth);
+    let last = truth.last_day(0).ok_or_else(|| told("no day was simulated"))?;
+    let (understood, shown) = (last.understanding.clone(), last.showings.clone());
+    let delays = || truth.home.people.iter().map(|p| p.delay_s);
+    let (slow, quick) = (delays().fold(0.0, f64::max), delays().fold(f64::INFINITY, f64::min));
+    let differ = slow > 3.5 && slow - quick > 1.5;
     let animal = truth.ids.animals.first().copied().ok_or_else(|| told("no animal"))?;
     let unsafe_by_log = unsafe_by_log(&home.run.events, now, &truth.home.zone);
     let story = Story::from_events(home.run.events);
     let line = Line::of(&Case::new(&story, animal, now));
-    Ok(Read { is, line, words: truth.ids.words, unsafe_by_log, days: truth.home.days })
+    Ok(Read { is, line, words: truth.ids.words, unsafe_by_log, days: truth.home.days, understood, shown, differ })
 }
 
 /// Causes named in a home, each with its word (by index).
@@ -112,55 +122,6 @@ pub fn run(work: &Work) -> Result<Section, LabError> {
     let (all, now, seen) = (all?, end()?, Seen::default());
     let read: Vec<Club<'_>> =
         all.chunks(homes).map(|club| (desk(club.iter().map(|h| &h.line).enumerate(), now, &seen), club)).collect();
-    if std::env::var("DESK_DUMP").is_ok() {
-        for (home, needs) in each(&read) {
-            let labels: Vec<String> = home.is.troubles.iter().map(|(t, w)| format!("{t:?}{w:?}")).collect();
-            let told: Vec<String> = needs
-                .iter()
-                .map(|n| match &n.what {
-                    What::Held { word, stuck, held, right } => format!(
-                        "HELD w{:?} stuck={stuck} right={:?}/{} {:?}",
-                        home.words.iter().position(|w| w == word),
-                        right.value,
-                        right.n,
-                        held.map(|h| (h.cause, h.sure, h.p, h.figure.value, h.figure.n, h.beside.value))
-                    ),
-                    other => {
-                        format!("{:?}", std::mem::discriminant(other)).replace("Discriminant", "")
-                            + &format!("{:?}", n.about)
-                    }
-                })
-                .collect();
-            let looks: Vec<String> = home
-                .line
-                .looks
-                .iter()
-                .map(|l| {
-                    format!(
-                        "{:?} {:?}/{}->{:?}/{} p={:.2e}",
-                        l.measure, l.before.value, l.before.n, l.lately.value, l.lately.n, l.p
-                    )
-                })
-                .collect();
-            let all: Vec<String> = home
-                .line
-                .words
-                .iter()
-                .map(|w| format!("w stuck={} held={:?}", w.stuck, w.held.map(|h| (h.cause, h.sure, h.p))))
-                .collect();
-            println!(
-                "DUMP {:?} {:?} mean0={} days={} | {} | LOOKS {} vary={} | ALL {}",
-                labels,
-                home.is.keeps,
-                home.is.meaningless,
-                home.days,
-                told.join("; "),
-                looks.join("; "),
-                home.line.so_far.joining_varies,
-                all.join("; ")
-            );
-        }
-    }
     troubles(&mut section, &read);
     quiet(&mut section, &read);
     order(&mut section, &read, homes);
@@ -185,7 +146,19 @@ fn troubles(section: &mut Section, read: &[Club<'_>]) {
     };
     let mut rows = Vec::new();
     for trouble in Trouble::ALL {
-        let is = |h: &Read| h.is.troubles.iter().find(|(t, _)| *t == trouble).map(|(_, word)| *word);
+        // Shown too little and learned all the same is no trouble; nor does a word shown hardly at all wait to be invited,
+        // or one of an animal that is unsafe.
+        let really = |h: &Read, word: Option<usize>| match trouble {
+            Trouble::TooLittleShowing => h.understood.iter().any(|u| *u < 0.5),
+            Trouble::ReadyNotInvited => {
+                !h.unsafe_by_log && word.and_then(|w| h.shown.get(w)).is_some_and(|shown| *shown >= 20)
+            }
+            _ => true,
+        };
+        let is = |h: &Read| {
+            let here = h.is.troubles.iter().find(|(t, word)| *t == trouble && really(h, *word));
+            here.map(|(_, word)| *word)
+        };
         let (mut n, mut found, mut little, mut found_little) = (0, 0, 0, 0);
         let (mut told, mut right) = (0, 0);
         for (home, needs) in each(read) {
@@ -198,6 +171,7 @@ fn troubles(section: &mut Section, read: &[Club<'_>]) {
             let true_too = match trouble {
                 // A strong sign by the log is one, whoever wrote it.
                 Trouble::StrongSigns | Trouble::Guarding => home.unsafe_by_log,
+                Trouble::PeopleDiffer => home.differ || is(home).is_some(),
                 _ => is(home).is_some(),
             };
             if tells_of(home, needs, trouble, None) {
@@ -247,16 +221,17 @@ fn quiet(section: &mut Section, read: &[Club<'_>]) {
         rows.push(vec![what.to_owned(), cell(a), cell(b)]);
     }
     section.tables.push(table(&["told of", "homes without trouble", "homes that mean nothing"], &rows));
-    let false_claim = |n: &Need| {
+    let false_claim = |h: &Read, n: &Need| {
+        let true_cause = |c: Named| h.differ && c == Named::PeopleDiffer;
         matches!(n.about, About::Change | About::Silent | About::Ration | About::Ready | About::Leaves)
-            || matches!(n.what, What::Held { held: Some(_), .. })
+            || matches!(n.what, What::Held { held: Some(held), .. } if !true_cause(held.cause))
     };
     for (name, which) in [
         ("homes without trouble: any false claim", &plain as &dyn Fn(&Read) -> bool),
         ("homes that mean nothing: any false claim", &nothing),
     ] {
         let inside: Vec<bool> =
-            each(read).filter(|(h, _)| which(h)).map(|(_, needs)| needs.iter().any(false_claim)).collect();
+            each(read).filter(|(h, _)| which(h)).map(|(h, needs)| needs.iter().any(|n| false_claim(h, n))).collect();
         let k = inside.iter().filter(|c| **c).count();
         section.add(Finding::share(name, Wanted::AtMost(0.05), k, inside.len()));
     }
@@ -329,7 +304,7 @@ fn little(section: &mut Section, read: &[Club<'_>]) {
         let homes: Vec<(&Read, &[Need])> = each(read).filter(|(h, _)| h.is.keeps == keeps && h.days > 28).collect();
         let wrong = |(h, needs): &(&Read, &[Need])| {
             let true_causes: Vec<Named> = h.is.troubles.iter().filter_map(|(t, _)| t.cause()).map(named).collect();
-            causes(h, needs).iter().any(|(c, _)| !true_causes.contains(c))
+            causes(h, needs).iter().any(|(c, _)| !(true_causes.contains(c) || h.differ && *c == Named::PeopleDiffer))
         };
         let too_little = |(h, needs): &(&Read, &[Need])| {
             let truly = h.is.troubles.iter().any(|(t, _)| *t == Trouble::TooLittleShowing);
