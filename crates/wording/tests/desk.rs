@@ -8,7 +8,6 @@ use sayso_advisor::stuck::Cause;
 use sayso_model::{Day, Language, Stage, WordId};
 use sayso_wording::Locale;
 use sayso_wording::desk::{Names, changed, need, until, why};
-use uuid::Uuid;
 
 const CAUSES: [Cause; 9] = [
     Cause::HardToMakeOut,
@@ -27,7 +26,7 @@ fn day() -> Day {
 }
 
 fn word() -> WordId {
-    WordId(Uuid::from_u128(1))
+    "018f3c2a-0000-7000-8000-000000000001".parse().unwrap()
 }
 
 fn kinds() -> [SignKind; 4] {
@@ -56,7 +55,7 @@ fn whats() -> Vec<What> {
     all.extend([
         What::Leaves { share },
         What::Silent { days: 12, usual, longest: 3, after: 6 },
-        What::Silent { days: 12, usual: Estimate::unknown(Unit::Number), longest: 0, after: 10 },
+        What::Silent { days: 13, usual: Estimate::unknown(Unit::Number), longest: 0, after: 10 },
         What::Held { word: word(), stuck: true, right: share, held: None },
         What::Ration { days: 4, of: 7, most_kcal: 90.0, budget_kcal: 50.0 },
         What::Ready { word: word(), showings: 41, days: 9 },

@@ -1,6 +1,6 @@
 //! What a troubled home writes down: signs that last, the day from which nothing is written, and what is left out.
 
-use super::{Keeps, Trouble, Troubled};
+use super::kinds::{Keeps, Trouble, Troubled};
 use crate::chance::Chance;
 use crate::pen::uuid_at;
 use crate::run::Simulated;
