@@ -1,10 +1,10 @@
 //! What may hold a word up, and how the records bear on it.
 
 use crate::advice::Because;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// What may be behind it.
-#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize)]
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Cause {
     /// The recorded word may be hard to make out: what to check first.

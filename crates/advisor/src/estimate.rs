@@ -2,7 +2,7 @@
 
 use sayso_methods::stats::confidence_sequence::{TUNED_TO, confidence_sequence};
 use sayso_methods::stats::{Interval, Level, Proportion};
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// The level of every interval shown to a person.
 pub const LEVEL: Level = Level::P95;
@@ -11,7 +11,7 @@ pub const LEVEL: Level = Level::P95;
 pub const TOO_EARLY: usize = 5;
 
 /// What a figure counts in.
-#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize)]
+#[derive(Clone, Copy, PartialEq, Eq, Debug, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Unit {
     /// A share, shown in per cent.
@@ -27,7 +27,7 @@ pub enum Unit {
 }
 
 /// An estimate with its 95 % interval and the number of observations behind it.
-#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
+#[derive(Clone, Copy, PartialEq, Debug, Serialize, Deserialize)]
 pub struct Estimate {
     /// Best value; none where there is no observation.
     pub value: Option<f64>,

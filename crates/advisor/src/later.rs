@@ -56,7 +56,7 @@ pub(crate) fn first_test(rewards: usize) -> Advice {
     Advice::new(Topic::SetUp, Act::TestLikes, because, Sure::Very, Change::TestRecorded)
 }
 
-fn checks(case: &Case<'_>) -> Option<Advice> {
+pub(crate) fn checks(case: &Case<'_>) -> Option<Advice> {
     let open = case.checks().iter().rev().find_map(|check| {
         let last = case.story().of::<sayso_model::ProbeTrial>(case.animal());
         let last = last.filter(|t| t.part.probe == check.plan.probe && t.at() <= case.now()).last()?;

@@ -14,6 +14,7 @@ pub mod claims;
 pub mod days;
 pub mod demand;
 pub mod designs;
+pub mod desk;
 mod ease;
 pub mod estimate;
 pub mod evidence;

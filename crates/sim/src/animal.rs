@@ -94,6 +94,8 @@ pub struct Temper {
     pub noise: Option<Noise>,
     /// Day from which the learner is unwell: 2.5 units of mood and one logit of every want are lost.
     pub unwell_from: Option<u32>,
+    /// Logits of joining lost besides while it is unwell.
+    pub unwell_stays_away: f64,
 }
 
 impl Default for Temper {
@@ -112,6 +114,7 @@ impl Default for Temper {
             mild_below: -1.2,
             noise: None,
             unwell_from: None,
+            unwell_stays_away: 0.0,
         }
     }
 }

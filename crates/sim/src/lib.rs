@@ -25,6 +25,7 @@ mod setup;
 mod sitting;
 mod stuck;
 mod trials;
+mod troubled;
 mod truth;
 mod world;
 
@@ -40,4 +41,5 @@ pub use run::{Simulated, Simulation, simulate};
 pub use samples::samples;
 pub use scale::scale;
 pub use stuck::{any_home, plain_home, stuck, stuck_home};
+pub use troubled::{Keeps, Trouble, Troubled, TroubledHome, troubled_club, troubled_home, troubled_one};
 pub use truth::*;

@@ -78,7 +78,8 @@ impl<'a> Mind<'a> {
     /// Probability of joining a session with that mood at that hour.
     pub(crate) fn joins(&self, mood: f64, hour: f64) -> f64 {
         let t = &self.truth.temper;
-        logistic(t.join + t.join_mood * mood + swing(hour, t.best_hour, t.hour_swing))
+        let away = if self.unwell() { t.unwell_stays_away } else { 0.0 };
+        logistic(t.join + t.join_mood * mood + swing(hour, t.best_hour, t.hour_swing) - away)
     }
 
     /// Probability of leaving after a turn of a session.

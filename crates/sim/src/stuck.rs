@@ -78,7 +78,7 @@ pub fn plain_home(seed: u64) -> Home {
 }
 
 /// A small household without any trouble: two people, one dog, three words shown from the first day on.
-fn plain(c: &mut Chance, days: u32) -> Home {
+pub(crate) fn plain(c: &mut Chance, days: u32) -> Home {
     let reward = |name: &str, kind, kcal: Option<f64>, seconds| RewardTruth {
         name: label(name),
         kind,
@@ -144,6 +144,12 @@ pub fn any_home(seed: u64) -> Home {
     let cause = c.coin(0.35).then(|| Cause::ALL[c.below(Cause::ALL.len())]);
     let mut home = cause.map_or_else(|| plain_home(seed), |cause| stuck_home(cause, seed));
     home.days = 14 + u32::try_from(c.below(57)).unwrap_or(0);
+    vary(&mut home, &mut c);
+    home
+}
+
+/// Ordinary differences between households: zone, species, liking, mood, style, dose, people.
+pub(crate) fn vary(home: &mut Home, c: &mut Chance) {
     home.zone = zone(["Europe/Lisbon", "America/Chicago", "Asia/Kolkata", "Australia/Lord_Howe", "UTC"][c.below(5)]);
     let animal = &mut home.animals[0];
     animal.species = Species::ALL[c.below(Species::ALL.len())];
@@ -182,5 +188,4 @@ pub fn any_home(seed: u64) -> Home {
         t.late = c.between(0.0, 0.3);
         t.mistaps = c.between(0.0, 0.03);
     }
-    home
 }

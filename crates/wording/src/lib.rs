@@ -13,6 +13,7 @@ pub mod checks;
 pub mod claims;
 pub mod consents;
 pub mod designs;
+pub mod desk;
 pub mod errors;
 pub mod events;
 pub mod evidence;

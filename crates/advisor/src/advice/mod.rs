@@ -12,7 +12,7 @@ pub use caution::Caution;
 pub use change::Change;
 
 use sayso_model::{EventId, WordCard, WordId};
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// A word, with what its button says.
 #[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize)]
@@ -54,7 +54,7 @@ pub enum Topic {
 }
 
 /// How sure an advice is.
-#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize)]
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Sure {
     /// Little to go by; common practice rather than this animal's own figures.

@@ -17,6 +17,7 @@ mod coverage;
 mod coverage_curve;
 mod coverage_likes;
 mod coverage_rates;
+mod desk;
 mod false_claims;
 mod learning;
 mod learning_bands;
@@ -72,6 +73,7 @@ pub const EXPERIMENTS: &[Experiment] = &[
     alone("likes-standout", "The same where one item stands out or tires (likes-coverage.md).", likes_standout::run),
     alone("adaptive-likes", "Trials saved by choosing pairs (adaptive-likes.md).", adaptive_likes::run),
     alone("learning-bands", "Bands and intervals about learning (learning.md).", learning_bands::run),
+    alone("desk", "Does a coach's desk find the troubled homes, in order (desk.md)?", desk::run),
     alone("batteries", "Is the button whose battery runs down named, and no other?", batteries::run),
     alone("permutation-speed", "How long rearrangements take; looks at the clock.", permutation_speed::run),
 ];

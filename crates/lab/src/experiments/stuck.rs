@@ -23,7 +23,7 @@ struct Seen {
     understood: Vec<f64>,
 }
 
-const fn named(cause: Cause) -> Named {
+pub(super) const fn named(cause: Cause) -> Named {
     match cause {
         Cause::RewardNotWanted => Named::NotWanted,
         Cause::TooLittleShowing => Named::TooLittle,

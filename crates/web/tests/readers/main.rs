@@ -42,6 +42,9 @@ const COMPARED: [(&str, &str); 7] = [
     ("methods::likes::trial::Ranking::complete", "a ranking as published examples have it"),
 ];
 
+/// Modules whose pages are still to come. Each with what is to read it.
+const AWAITED: [(&str, &str); 1] = [("advisor::desk::", "the desk of a coach, on a server of many homes")];
+
 #[test]
 fn every_public_item_of_methods_and_advisor_is_reached_from_a_page_or_a_command() {
     let sources = sources();
@@ -50,6 +53,11 @@ fn every_public_item_of_methods_and_advisor_is_reached_from_a_page_or_a_command(
         ["methods", "advisor"].contains(&name[0].as_str()) && node.public && !reached.contains(*name)
     });
     let mut without: Vec<String> = public.map(|(name, _)| written(name)).collect();
+    for (module, why) in AWAITED {
+        let waiting = without.len();
+        without.retain(|name| !name.starts_with(module));
+        assert!(without.len() < waiting, "{module} ({why}) is reached: take it off the list");
+    }
     for (name, why) in COMPARED {
         let listed = without.iter().position(|w| w == name);
         without.remove(listed.unwrap_or_else(|| panic!("{name} ({why}) is gone or reached: take it off the list")));

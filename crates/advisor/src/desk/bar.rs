@@ -1,0 +1,65 @@
+//! How small a p-value must be to count, given everything that was looked at on this desk.
+//!
+//! Source: Benjamini & Hochberg 1995, over every look of every animal, whatever it found. Read at any one moment, at most
+//! one in twenty of what stands on the desk as a change is chance; where nothing changed anywhere, so is one reading in twenty.
+
+use super::line::Line;
+use sayso_methods::stats::benjamini_hochberg;
+
+/// Share of what is told that may be chance.
+const FALSE_SHARE: f64 = 0.05;
+
+/// The largest p-values that count: 0 where none does.
+#[derive(Clone, Copy, PartialEq, Debug)]
+pub struct Bar {
+    change: f64,
+    cause: f64,
+}
+
+impl Bar {
+    /// The bar over all lines of a desk.
+    #[must_use]
+    pub fn over<'a>(lines: impl IntoIterator<Item = &'a Line>) -> Self {
+        let (mut changes, mut causes, mut looked) = (Vec::new(), Vec::new(), 0);
+        for line in lines {
+            changes.extend(line.looks.iter().map(|look| look.p));
+            causes.extend(line.words.iter().filter_map(|w| w.held.and_then(|h| h.p)));
+            looked += line.words.iter().map(|w| w.looked).sum::<usize>();
+        }
+        // Of causes only the best supported are kept; the others count with what was looked at.
+        causes.resize(causes.len().max(looked), 1.0);
+        Self { change: largest(&changes), cause: largest(&causes) }
+    }
+
+    /// Whether a change counts.
+    #[must_use]
+    pub fn change(&self, p: f64) -> bool {
+        p <= self.change
+    }
+
+    /// Whether a cause of a word that gets on counts.
+    #[must_use]
+    pub fn cause(&self, p: f64) -> bool {
+        p <= self.cause
+    }
+}
+
+/// The largest that is rejected; 0 where none is.
+fn largest(p: &[f64]) -> f64 {
+    let Ok(found) = benjamini_hochberg(p, FALSE_SHARE) else { return 0.0 };
+    let kept = p.iter().zip(&found.is_rejected).filter(|(_, rejected)| **rejected).map(|(p, _)| *p);
+    kept.fold(0.0, f64::max)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_counts_alone_does_not_count_among_many() {
+        assert!(largest(&[0.01]) > 0.0);
+        let many: Vec<f64> = std::iter::once(0.01).chain(std::iter::repeat_n(0.5, 99)).collect();
+        assert!(largest(&many) == 0.0, "one in a hundred is what chance brings");
+        assert!(largest(&[]) == 0.0);
+    }
+}

@@ -1,0 +1,227 @@
+//! What may need a coach: typed, with figures, what it rests on, how sure it is, since when, and what would change it.
+
+use super::line::{Held, Look, SignKind};
+use crate::advice::Sure;
+use crate::estimate::Estimate;
+use sayso_model::{AnimalId, Day, Moment, WordId};
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// What a need is about, the first in the order of precedence to the last. See `docs/decisions/desk.md`.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum About {
+    /// Something swallowed, a growl, snap or bite, guarding, strong signs.
+    Safety,
+    /// Such a record was taken back.
+    TakenBack,
+    /// A sudden change for the worse.
+    Change,
+    /// It leaves sessions.
+    Leaves,
+    /// Nobody writes any more.
+    Silent,
+    /// A word does not get on, or something holds it up.
+    Held,
+    /// More food than the day's rewards.
+    Ration,
+    /// A word is ready to be invited.
+    Ready,
+    /// A check is open, or due.
+    Check,
+    /// Too little is written down to say more.
+    Little,
+}
+
+/// What is so.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+#[serde(tag = "what", rename_all = "snake_case")]
+pub enum What {
+    /// Signs of a kind that lasts: swallowing, threat, guarding; or strong signs today or on two days of the week.
+    Signs {
+        /// Which.
+        kind: SignKind,
+        /// How many in the days looked back on.
+        count: usize,
+        /// On so many of them.
+        on_days: usize,
+        /// Days looked back on.
+        days: i32,
+        /// The last.
+        last: Day,
+        /// Whether that is today.
+        today: bool,
+        /// Weeks with one, of the last so many, where they come back.
+        recurring: Option<(usize, usize)>,
+    },
+    /// Records of such signs that were taken back, or made milder.
+    TakenBack {
+        /// Which.
+        kind: SignKind,
+        /// How many.
+        count: usize,
+        /// The day they were of.
+        last: Day,
+    },
+    /// A sudden change.
+    Change(Look),
+    /// Sessions it left, of the last it had joined.
+    Leaves {
+        /// The share.
+        share: Estimate,
+    },
+    /// Nobody wrote anything about it for longer than this home's habit.
+    Silent {
+        /// Whole days.
+        days: u32,
+        /// Days from one day with a record to the next: the middle.
+        usual: Estimate,
+        /// The longest gap before.
+        longest: u32,
+        /// Whole days from which it counts as silent.
+        after: u32,
+    },
+    /// A word that does not get on, or that something holds up though it gets on.
+    Held {
+        /// The word.
+        word: WordId,
+        /// Whether it does not get on.
+        stuck: bool,
+        /// Right, of invitations in which the thing was wanted.
+        right: Estimate,
+        /// The best supported cause; none where the records carry none.
+        held: Option<Held>,
+    },
+    /// More food than the day's rewards on several days.
+    Ration {
+        /// Days clearly over.
+        days: usize,
+        /// Days looked back on.
+        of: i32,
+        /// The most given on one of them, kcal.
+        most_kcal: f64,
+        /// The day's energy for rewards, kcal.
+        budget_kcal: f64,
+    },
+    /// A word shown enough to be invited.
+    Ready {
+        /// The word.
+        word: WordId,
+        /// Showings.
+        showings: usize,
+        /// Whole days it has waited.
+        days: u32,
+    },
+    /// A check that was begun.
+    CheckOpen {
+        /// Trials done.
+        done: usize,
+        /// Trials planned.
+        of: usize,
+    },
+    /// Words in use that were never checked.
+    CheckNever {
+        /// How many.
+        words: usize,
+    },
+    /// Too little is written down to say why a word does or does not get on.
+    Little {
+        /// Days with a record.
+        days: usize,
+        /// Of so many.
+        of: usize,
+        /// Share of presses and sessions written down whole.
+        closed: Estimate,
+    },
+}
+
+/// What would change it.
+#[derive(Clone, Copy, PartialEq, Debug, Serialize)]
+#[serde(tag = "until", rename_all = "snake_case")]
+pub enum Until {
+    /// So many days without one.
+    DaysWithout {
+        /// How many.
+        days: i32,
+    },
+    /// A calm week: at most one day of strong signs.
+    CalmWeek,
+    /// A word with the home on why it was taken back.
+    Asked,
+    /// Figures back where they were, or a plain cause.
+    AsBefore,
+    /// Fewer than half of the next sessions left.
+    FewerLeft,
+    /// Any record.
+    Record,
+    /// The cause mended, and more right presses in two weeks.
+    Mended,
+    /// More records, so that a cause can be weighed.
+    MoreRecords,
+    /// Fewer days over, or an allowance that a veterinarian sets.
+    FewerOver,
+    /// The word is invited, or the figures no longer point to it.
+    Invited,
+    /// The check is carried out.
+    Checked,
+}
+
+/// One thing that may need a coach.
+#[derive(Clone, PartialEq, Debug, Serialize)]
+pub struct Need {
+    /// What it is about.
+    pub about: About,
+    /// What is so, with its figures.
+    pub what: What,
+    /// Since when.
+    pub since: Option<Day>,
+    /// Records behind it.
+    pub n: usize,
+    /// How sure.
+    pub sure: Sure,
+    /// What would change it.
+    pub until: Until,
+    /// When the coach put it aside, if nothing new came to it since. Safety is never put aside.
+    pub seen: Option<Moment>,
+}
+
+impl Need {
+    /// By what it is known from one day to the next.
+    #[must_use]
+    pub const fn mark(&self) -> Mark {
+        let (word, kind) = match &self.what {
+            What::Held { word, .. } | What::Ready { word, .. } => (Some(*word), None),
+            What::Signs { kind, .. } | What::TakenBack { kind, .. } => (None, Some(*kind)),
+            _ => (None, None),
+        };
+        Mark { about: self.about, word, kind }
+    }
+}
+
+/// By what a need of one animal is known from one day to the next.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Debug, Serialize, Deserialize)]
+pub struct Mark {
+    /// What it is about.
+    pub about: About,
+    /// The word it is about.
+    pub word: Option<WordId>,
+    /// The sign it is about.
+    pub kind: Option<SignKind>,
+}
+
+/// What a coach has put aside, and when. A need comes back to its place when it begins anew after that.
+#[derive(Clone, PartialEq, Eq, Debug, Default)]
+pub struct Seen(BTreeMap<(AnimalId, Mark), Moment>);
+
+impl Seen {
+    /// Puts a need of an animal aside at a moment.
+    pub fn put_aside(&mut self, animal: AnimalId, need: Mark, at: Moment) {
+        self.0.insert((animal, need), at);
+    }
+
+    /// When it was put aside.
+    #[must_use]
+    pub fn at(&self, animal: AnimalId, need: Mark) -> Option<Moment> {
+        self.0.get(&(animal, need)).copied()
+    }
+}

@@ -1,0 +1,103 @@
+# A coach's desk. $name is the animal's, $word what a button says.
+desk-swallowing = { $today ->
+    [yes] { $name } swallowed something today: call a veterinarian now.
+   *[other] { $name } swallowed something on { $day }. Ask whether a veterinarian has seen to it.
+}
+desk-threat = { $count ->
+    [one] { $name } growled, snapped or bit on { $day }.
+   *[other] { $name } growled, snapped or bit { $count } times in { $days } days, last on { $day }.
+}
+desk-guarding = { $count ->
+    [one] { $name } guarded something on { $day }.
+   *[other] { $name } guarded something { $count } times in { $days } days, last on { $day }.
+}
+desk-strong = { $on ->
+    [one] { $name } showed strong signs of stress on { $day }.
+   *[other] { $name } showed strong signs of stress on { $on } of { $days } days, last on { $day }.
+}
+desk-taken-back = { $kind ->
+    [swallowing] A record that { $name } swallowed something on { $day } was taken back.
+    [threat] A record that { $name } growled, snapped or bit on { $day } was taken back.
+    [guarding] A record that { $name } guarded something on { $day } was taken back.
+   *[other] A record of a strong sign of stress on { $day } was taken back.
+}
+desk-joins-less = { $name } joins fewer sessions since { $day }: { $lately }. Before: { $before }.
+desk-presses-less = { $name } presses less since { $day }: { $lately }. Before: { $before }.
+desk-slower = { $name } takes longer to press when invited since { $day }: { $lately }. Before: { $before }.
+desk-leaves = { $name } left many of the last joined sessions: { $share }.
+desk-silent = Nothing has been written down about { $name } for { $days } days.
+desk-stuck = “{ $word }” is stuck: { $cause }.
+desk-holds = “{ $word }” gets on, but something stands in its way: { $cause }.
+desk-stuck-unknown = “{ $word }” is stuck, and the records do not show why.
+desk-cause = { $cause ->
+    [hard_to_make_out] the recording may be hard to make out
+    [not_wanted] what it brings is not wanted just now
+    [too_little] it is shown too little
+    [too_late] the thing comes too late
+    [avoided] { $name } keeps away from the button
+    [time_or_place] the time or place of sessions is hard for { $name }
+    [health] { $name } may not be well
+    [sounds_alike] it is taken for a word that sounds alike
+   *[people_differ] people answer it differently
+}
+desk-ration = { $name } got more food than the day’s rewards on { $days } of the last { $of } days.
+desk-ready = “{ $word }” is ready to be invited since { $day }.
+desk-check-open = A check waits to be finished: { $done } of { $of } trials done.
+desk-check-never = { $words ->
+    [one] One word in use was never checked.
+   *[other] { $words } words in use were never checked.
+}
+desk-little = Records on { $days } of { $of } days are too few to say what holds a word up.
+
+desk-why-recurring = They come back: in { $weeks } of the last { $of } weeks.
+desk-why-taken-back = It may have been a slip of the finger. Ask the home what happened.
+desk-why-change = Beyond chance, allowing for everything this desk looks at ({ $p }).
+desk-why-silent = Days from one record to the next: { $usual }. The longest gap so far was { $longest }; it is named from { $after } whole days on.
+desk-why-silent-new = There is no habit yet to hold it against; it is named from { $after } whole days on.
+desk-why-right = Right, of the times { $name } was invited and wanted the thing: { $right }.
+desk-why-hours = Joined at these hours: { $figure }. At others: { $beside }.
+desk-why-fall = Lately: { $figure }. Before: { $beside }.
+desk-why-alike = Pressed the other word when this one was invited: { $figure }. When neither was invited: { $beside }.
+desk-why-people = One person: { $figure }. Another: { $beside }.
+desk-why-recording = Its recording ({ $seconds }) is very short, or quieter than the others.
+desk-why-ration = The most on one day: { $most } kcal. The day’s rewards are { $budget } kcal.
+desk-why-ready = { $showings ->
+    [one] Shown once
+   *[other] Shown { $showings } times
+}, and waiting for { $days } days.
+desk-why-check = A check is the only way to rule out cues and luck.
+desk-why-little = Written down whole (a press with its answer, a session with its end): { $closed }. What nobody wrote down may still have happened.
+
+desk-until-asked = Word from the home on why it was taken back.
+desk-until-record = Any record.
+desk-until-more-records = Records on most days, with answers and ends of sessions.
+desk-until-fewer-over = Fewer than three such days in a week, or an allowance a veterinarian sets.
+desk-until-invited = The word is invited, or its figures no longer point to inviting.
+desk-aside = Put aside on { $day }.
+
+desk-new-signs = { $kind ->
+    [swallowing] { $count ->
+        [one] { $name } swallowed something: { $day }.
+       *[other] { $name } swallowed something { $count } times, last { $day }.
+    }
+    [threat] { $count ->
+        [one] { $name } growled, snapped or bit: { $day }.
+       *[other] { $name } growled, snapped or bit { $count } times, last { $day }.
+    }
+    [guarding] { $count ->
+        [one] { $name } guarded something: { $day }.
+       *[other] { $name } guarded something { $count } times, last { $day }.
+    }
+   *[other] { $count ->
+        [one] A strong sign of stress: { $day }.
+       *[other] Strong signs of stress: { $count }, last { $day }.
+    }
+}
+desk-new-joining = Sessions { $name } joined: { $lately }. Before: { $before }. Beyond chance ({ $p }).
+desk-new-presses = Own presses: { $lately }. Before: { $before }. Beyond chance ({ $p }).
+desk-new-word = “{ $word }” is new on the board.
+desk-word-gone = “{ $word }” is no longer in use.
+desk-first-press = { $name } pressed “{ $word }” unasked for the first time: { $day }.
+desk-new-stage = “{ $word }” went from { $from } to { $to }.
+desk-above-chance = Right presses of “{ $word }” are now more than chance: { $right }.
+desk-written = Records on { $days } of { $of } days.

@@ -1,0 +1,102 @@
+desk-swallowing = { $today ->
+    [yes] { $name } se tragó algo hoy: llamad ya a un veterinario.
+   *[other] { $name } se tragó algo el { $day }. Pregunta si lo ha visto un veterinario.
+}
+desk-threat = { $count ->
+    [one] { $name } gruñó, amagó o mordió el { $day }.
+   *[other] { $name } gruñó, amagó o mordió { $count } veces en { $days } días, la última el { $day }.
+}
+desk-guarding = { $count ->
+    [one] { $name } protegió algo el { $day }.
+   *[other] { $name } protegió algo { $count } veces en { $days } días, la última el { $day }.
+}
+desk-strong = { $on ->
+    [one] { $name } mostró señales fuertes de estrés el { $day }.
+   *[other] { $name } mostró señales fuertes de estrés en { $on } de { $days } días, la última el { $day }.
+}
+desk-taken-back = { $kind ->
+    [swallowing] Se retiró el registro de que { $name } se tragó algo el { $day }.
+    [threat] Se retiró el registro de que { $name } gruñó, amagó o mordió el { $day }.
+    [guarding] Se retiró el registro de que { $name } protegió algo el { $day }.
+   *[other] Se retiró el registro de una señal fuerte de estrés del { $day }.
+}
+desk-joins-less = { $name } se une a menos sesiones desde el { $day }: { $lately }. Antes: { $before }.
+desk-presses-less = { $name } pulsa menos desde el { $day }: { $lately }. Antes: { $before }.
+desk-slower = { $name } tarda más en pulsar cuando se le invita desde el { $day }: { $lately }. Antes: { $before }.
+desk-leaves = { $name } dejó muchas de las últimas sesiones a las que se unió: { $share }.
+desk-silent = No se ha anotado nada sobre { $name } en { $days } días.
+desk-stuck = «{ $word }» está atascada: { $cause }.
+desk-holds = «{ $word }» avanza, pero algo la estorba: { $cause }.
+desk-stuck-unknown = «{ $word }» está atascada, y los registros no muestran por qué.
+desk-cause = { $cause ->
+    [hard_to_make_out] la grabación puede ser difícil de distinguir
+    [not_wanted] lo que trae no se quiere ahora
+    [too_little] se muestra muy poco
+    [too_late] la cosa llega demasiado tarde
+    [avoided] { $name } evita el botón
+    [time_or_place] la hora o el lugar de las sesiones le resultan difíciles a { $name }
+    [health] puede que { $name } no esté bien
+    [sounds_alike] se confunde con una palabra que suena parecida
+   *[people_differ] cada persona responde distinto
+}
+desk-ration = { $name } recibió más comida que las recompensas del día en { $days } de los últimos { $of } días.
+desk-ready = «{ $word }» está lista para invitar desde el { $day }.
+desk-check-open = Una comprobación espera su final: { $done } de { $of } ensayos hechos.
+desk-check-never = { $words ->
+    [one] Una palabra en uso nunca se comprobó.
+   *[other] { $words } palabras en uso nunca se comprobaron.
+}
+desk-little = Registros en { $days } de { $of } días son muy pocos para decir qué detiene una palabra.
+
+desk-why-recurring = Vuelven: en { $weeks } de las últimas { $of } semanas.
+desk-why-taken-back = Pudo ser un toque sin querer. Pregunta en la casa qué pasó.
+desk-why-change = Más de lo que permite el azar, contando todo lo que mira esta mesa ({ $p }).
+desk-why-silent = Días de un registro al siguiente: { $usual }. La pausa más larga hasta ahora: { $longest }; se avisa a partir de { $after } días enteros.
+desk-why-silent-new = Aún no hay una costumbre con que comparar; se avisa a partir de { $after } días enteros.
+desk-why-right = Correctas, de las veces que se invitó a { $name } y quería la cosa: { $right }.
+desk-why-hours = Se unió a estas horas: { $figure }. A otras: { $beside }.
+desk-why-fall = Últimamente: { $figure }. Antes: { $beside }.
+desk-why-alike = Pulsó la otra palabra cuando se invitaba a esta: { $figure }. Cuando no se invitaba a ninguna de las dos: { $beside }.
+desk-why-people = Una persona: { $figure }. Otra: { $beside }.
+desk-why-recording = Su grabación ({ $seconds }) es muy corta o más baja que las otras.
+desk-why-ration = Lo más en un día: { $most } kcal. Las recompensas del día son { $budget } kcal.
+desk-why-ready = { $showings ->
+    [one] Mostrada una vez
+   *[other] Mostrada { $showings } veces
+}, y espera desde hace { $days } días.
+desk-why-check = Solo una comprobación descarta las pistas y la suerte.
+desk-why-little = Anotado entero (una pulsación con su respuesta, una sesión con su final): { $closed }. Lo que nadie anotó pudo ocurrir igual.
+
+desk-until-asked = Que la casa cuente por qué se retiró.
+desk-until-record = Cualquier registro.
+desk-until-more-records = Registros la mayoría de los días, con respuestas y finales de sesión.
+desk-until-fewer-over = Menos de tres días así en una semana, o una cantidad que fije un veterinario.
+desk-until-invited = Se invita a la palabra, o sus cifras ya no apuntan a invitar.
+desk-aside = Apartado el { $day }.
+
+desk-new-signs = { $kind ->
+    [swallowing] { $count ->
+        [one] { $name } se tragó algo: { $day }.
+       *[other] { $name } se tragó algo { $count } veces, la última { $day }.
+    }
+    [threat] { $count ->
+        [one] { $name } gruñó, amagó o mordió: { $day }.
+       *[other] { $name } gruñó, amagó o mordió { $count } veces, la última { $day }.
+    }
+    [guarding] { $count ->
+        [one] { $name } protegió algo: { $day }.
+       *[other] { $name } protegió algo { $count } veces, la última { $day }.
+    }
+   *[other] { $count ->
+        [one] Una señal fuerte de estrés: { $day }.
+       *[other] Señales fuertes de estrés: { $count }, la última { $day }.
+    }
+}
+desk-new-joining = Sesiones a las que { $name } se unió: { $lately }. Antes: { $before }. Más de lo que permite el azar ({ $p }).
+desk-new-presses = Pulsaciones propias: { $lately }. Antes: { $before }. Más de lo que permite el azar ({ $p }).
+desk-new-word = «{ $word }» es nueva en el tablero.
+desk-word-gone = «{ $word }» ya no está en uso.
+desk-first-press = { $name } pulsó «{ $word }» por iniciativa propia por primera vez: { $day }.
+desk-new-stage = «{ $word }» pasó de { $from } a { $to }.
+desk-above-chance = Las pulsaciones correctas de «{ $word }» ya son más que azar: { $right }.
+desk-written = Registros en { $days } de { $of } días.
