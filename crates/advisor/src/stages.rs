@@ -82,11 +82,11 @@ fn called_by_sitting(pressed: &[PressedAt<'_>], words: impl Iterator<Item = Word
     sittings.into_iter().map(|(_, round)| round).collect()
 }
 
-/// Sessions joined and begun in the last weeks.
+/// Of the sessions of the last weeks that are over, those joined and all.
 #[must_use]
 pub fn joining_recent(case: &Case<'_>) -> (usize, usize) {
-    let begun = case.sessions_since(case.since(RECENT_DAYS));
-    (begun.iter().filter(|s| s.joined()).count(), begun.len())
+    case.sessions_over_since(case.since(RECENT_DAYS))
+        .fold((0, 0), |(joined, all), s| (joined + usize::from(s.joined()), all + 1))
 }
 
 fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {
