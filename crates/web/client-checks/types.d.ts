@@ -1420,6 +1420,11 @@ export interface components {
             day_starts: components["schemas"]["Moment"];
             /** @description Whose notebook. */
             home: components["schemas"]["HomeId"];
+            /**
+             * Format: double
+             * @description How long it is planned at most, in minutes, as Today says it.
+             */
+            minutes?: number | null;
             /** @description Its name. */
             name: string;
             /** @description A session that was begun, here or on another device, and is not ended. */
@@ -1430,8 +1435,8 @@ export interface components {
             plan: components["schemas"]["PlannedNow"][];
             /** @description Energy for rewards of the day and what is left of it. */
             ration: components["schemas"]["RationNow"];
-            /** @description Whether sessions should rest today after strong signs. */
-            rest: boolean;
+            /** @description When sessions may be held again after strong signs; none where they may be held now. */
+            rest_until?: components["schemas"]["Moment"] | null;
             /** @description What could be given instead. */
             rewards: components["schemas"]["RewardNow"][];
             /** @description The last round begun, while it is not too old. */
@@ -1443,9 +1448,14 @@ export interface components {
             same_press_s: number;
             /** @description Signs to choose from. */
             signs: components["schemas"]["SignNow"][];
+            /** @description Strong signs of the last seven days that are not among `today`: another one may mean a longer rest. */
+            strong: components["schemas"]["Moment"][];
             /** @description Swaps that are running. */
             swap?: components["schemas"]["SwapNow"] | null;
-            /** @description Today's events, as they stand, that figures of today count. */
+            /**
+             * @description Events, as they stand, that the pad counts or may put right: today's, and of a day that is just over those that a session
+             *     or its sum may still need ([`STILL_NEEDED_S`]).
+             */
             today: components["schemas"]["Event"][];
             /**
              * Format: double
@@ -1766,6 +1776,8 @@ export interface components {
             answer?: string | null;
             /** @description Whether it ends sessions. */
             closing: boolean;
+            /** @description Whether a round of invitations draws it where nobody says otherwise. */
+            draws: boolean;
             /** @description Which. */
             id: components["schemas"]["WordId"];
             /** @description Whether it may be invited today: nothing speaks against it. */
