@@ -15,11 +15,13 @@ for (const order of [all, [...all].reverse()]) {
     if (document.activeElement !== e) continue;
     const r = e.getBoundingClientRect();
     if (r.height > innerHeight / 2) continue;
-    for (const y of [r.top + 2, r.bottom - 2]) {
+    const hidden = [r.top + 2, r.bottom - 2].map((y) => {
       const over = document.elementFromPoint(Math.min(Math.max(r.left + r.width / 2, 1), innerWidth - 1), y);
-      const bar = over?.closest('nav.thumb, header.top');
-      if (bar || y < 0 || y > innerHeight) out.push(`${e.outerHTML.slice(0, 90)} at ${Math.round(r.top)} to ${Math.round(r.bottom)} of ${innerHeight} is under ${bar?.className ?? 'the edge'}`);
-    }
+      return over?.closest('nav.thumb, header.top')?.className ?? (y < 0 || y > innerHeight ? 'the edge' : '');
+    });
+    // Of what is written in several lines the browser brings the line of the caret into view: it is seen in part.
+    const faulty = e.matches('textarea') ? hidden.every(Boolean) : hidden.some(Boolean);
+    if (faulty) out.push(`${e.outerHTML.slice(0, 90)} at ${Math.round(r.top)} to ${Math.round(r.bottom)} of ${innerHeight} is under ${hidden}`);
   }
 }
 return [...new Set(out)];";

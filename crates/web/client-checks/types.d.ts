@@ -1412,12 +1412,6 @@ export interface components {
             changed_ahead: {
                 [key: string]: components["schemas"]["Moment"];
             };
-            /** @description The household's day. */
-            day: components["schemas"]["Day"];
-            /** @description First moment of the next day; figures of "today" end there. */
-            day_ends: components["schemas"]["Moment"];
-            /** @description First moment of the day. */
-            day_starts: components["schemas"]["Moment"];
             /** @description Whose notebook. */
             home: components["schemas"]["HomeId"];
             /**
@@ -1464,7 +1458,7 @@ export interface components {
             wait_s: number;
             /** @description Words on the board of this animal. */
             words: components["schemas"]["WordNow"][];
-            /** @description The household's zone; a device that cannot tell its own uses it. */
+            /** @description The home's zone: days are counted in it, and a device that cannot tell its own writes it. */
             zone: components["schemas"]["Zone"];
         };
         Outcome: {
@@ -1543,6 +1537,11 @@ export interface components {
         };
         /** @description A word of the next session's plan. */
         PlannedNow: {
+            /**
+             * Format: uint
+             * @description Of those, times to offer it first and wait.
+             */
+            invitations: number;
             /**
              * Format: uint
              * @description Showings to aim for in that session.

@@ -122,9 +122,9 @@ fn pads(page: &AnimalPage, now: &Now, mat: &Mat) -> Markup {
                 }
                 div class=(format!("zones cols-{}", mat.zone_columns)) {
                     @for zone in 0..zones {
-                        @let says: Vec<&str> = mat.places.iter().filter(|p| p.zone == zone).filter_map(|p| of(p.word?)).map(|w| w.says.as_str()).collect();
+                        @let says: Vec<String> = mat.places.iter().filter(|p| p.zone == zone).filter_map(|p| of(p.word?)).map(|w| parted(&w.says, written)).collect();
                         @if says.is_empty() { span.blank {} }
-                        @else { button type="button" data-zone=(zone) data-test=(format!("zone-{zone}")) { (says.join(", ")) } }
+                        @else { button type="button" data-zone=(zone) data-test=(format!("zone-{zone}")) { span { (says.join(", ")) } } }
                     }
                 }
             }
