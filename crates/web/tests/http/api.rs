@@ -160,12 +160,12 @@ async fn after_midnight_the_pad_still_gets_what_a_session_needs_and_when_a_rest_
     let pad = web.get(&format!("/api/board/{}", ids.animal)).await.json();
     let told: Vec<&Value> = pad["today"].as_array().unwrap().iter().map(|e| &e["id"]).collect();
     assert_eq!(told, [&begun["id"], &growl["id"], &ended["id"]], "of the last hour and a half");
-    assert_eq!(pad["rest_until"], "2026-03-02T22:54:00Z", "twelve hours, though its day is over");
+    assert_eq!(pad["rest_until"], "2026-03-02T22:54:00.000Z", "twelve hours, though its day is over");
     assert_eq!(pad["strong"], json!([]));
     web.events(&[days_ago]).await;
     let pad = web.get(&format!("/api/board/{}", ids.animal)).await.json();
-    assert_eq!(pad["strong"], json!(["2026-02-27T10:00:00Z"]));
-    assert_eq!(pad["rest_until"], "2026-03-05T11:00:00Z", "until a week after the first of two days");
+    assert_eq!(pad["strong"], json!(["2026-02-27T10:00:00.000Z"]));
+    assert_eq!(pad["rest_until"], "2026-03-05T11:00:00.000Z", "until a week after the first of two days");
 }
 
 #[tokio::test]
