@@ -4,14 +4,12 @@ use crate::advice::{Act, Advice, Because, Caution, Change, Lasting, Reason, Sure
 use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
 use crate::rate::{clumping, rate};
-use crate::rest::rests_until;
+use crate::rest::{WEEK, rests_until};
 use sayso_methods::stats::{Count, clumped_p};
 use sayso_model::facts::{Tells, tells};
 use sayso_model::{Day, Fact, Invitation, Moment, PressedBy, Session, SessionId, Sign, SignLevel, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
-/// Days looked back on for strong and mild signs.
-pub(crate) const WEEK: i32 = 7;
 /// Days for which a growl, snap or bite, guarding and swallowing stay at the top (our own rule, on the side of caution).
 pub const LASTS_DAYS: i32 = 28;
 /// Weeks looked at for what comes back, and those with one from which it is called so (our own rule).
