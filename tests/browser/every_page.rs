@@ -112,6 +112,7 @@ pub async fn every_page(browser: &Browser, server: &Server, About { who, word, c
         "/glossary".into(),
         "/methods/likes".into(),
         "/who".into(),
+        "/offline".into(),
         "/api".into(),
     ];
     pages.into()

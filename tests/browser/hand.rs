@@ -289,7 +289,7 @@ async fn a_pressed_pad_can_be_read_whatever_its_words_stage() {
 /// What on a pressed pad is cut or broken over lines, and whether its seconds are seen.
 const PRESSED: &str = "
 const pad = document.querySelector('[data-part=pads] [data-state=give]');
-const seen = [...pad.querySelectorAll('.count, .does')].filter((s) => getComputedStyle(s).clipPath === 'none' && s.textContent.trim());
+const seen = [...pad.querySelectorAll('.count, .does')].filter((s) => s.checkVisibility() && s.textContent.trim());
 const out = seen.filter((s) => s.scrollWidth > s.clientWidth + 1 || s.offsetHeight > 1.6 * parseFloat(getComputedStyle(s).fontSize)).map((s) => `${s.textContent}: ${s.scrollWidth} of ${s.clientWidth}, ${s.offsetHeight} high`);
 if (!seen.some((s) => s.matches('.count') && /\\d/.test(s.textContent))) out.push('no seconds');
 return out;";

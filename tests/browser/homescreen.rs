@@ -52,3 +52,62 @@ async fn it_can_be_put_on_the_home_screen_and_opens_there_while_nothing_answers(
     assert!(said.contains("antwortet nicht"), "{said}");
     browser.close().await;
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn any_other_page_says_what_works_and_what_waits_while_nothing_answers() {
+    let dir = demo_dir();
+    let (_, before) = story(dir.path()).await;
+    let who = animal(&before);
+    let (today, board, log) = (format!("/a/{who}/today"), format!("/a/{who}/board"), format!("/a/{who}/log"));
+    let mut server = Server::start(dir.path(), 0);
+    let browser = Browser::open(PHONE).await;
+    browser.goto(&server.url("/glossary")).await;
+    browser.page.execute("document.cookie = 'sayso_language=de; path=/'", vec![]).await.unwrap();
+    browser.goto(&server.url(&board)).await;
+    browser.until("the board ready", "return document.querySelector('#board').dataset.offline === 'ready'").await;
+    kept(&browser, &board).await;
+    kept(&browser, "/offline").await;
+    browser
+        .until(
+            "all saved",
+            "return document.querySelector('[data-test=outbox-text]').textContent === 'Alles gespeichert'",
+        )
+        .await;
+
+    server.kill();
+    browser.goto(&server.url(&log)).await;
+    let said = browser.text("offline").await;
+    assert!(said.contains("Inzwischen nimmt das Brett Eingaben an") && said.contains("Hier wartet nichts"), "{said}");
+    browser.picture("offline").await;
+    // Only what this device kept is offered: Today was never opened here.
+    let links = "return [...document.querySelectorAll('#offline a[data-kept]')].map((a) => a.pathname)";
+    browser.until("one link", &format!("{links}.length === 1")).await;
+    assert_eq!(browser.page.execute(links, vec![]).await.unwrap(), json!([board]));
+
+    // The Board does not claim what nobody confirmed, and counts what waits.
+    browser.goto(&server.url(&board)).await;
+    browser.until("the board", "return document.querySelector('#board').dataset.ready === 'yes'").await;
+    let told = "return document.querySelector('[data-test=outbox-text]').textContent";
+    browser.until("no answer", &format!("{told}.includes('Keine Antwort')")).await;
+    let told_now = browser.text("outbox-text").await;
+    assert!(told_now.contains("Alles bisher Getippte ist übergeben"), "{told_now}");
+    browser.tap("mode-day").await;
+    browser.press("[data-part=pads] .pad:not([disabled])").await;
+    browser.until("one waits", &format!("{told}.includes('1 sicher hier')")).await;
+    browser.picture("board-offline").await;
+    browser.goto(&server.url("/people")).await;
+    browser
+        .until(
+            "it says so",
+            "return document.querySelector('[data-test=waiting]').textContent.startsWith('1 Eingabe wartet')",
+        )
+        .await;
+
+    // Once it answers, the page itself comes.
+    server.restart();
+    browser.goto(&server.url(&log)).await;
+    browser.css("h1").await;
+    assert!(browser.page.find(fantoccini::Locator::Css("#offline")).await.is_err());
+    browser.goto(&server.url(&today)).await;
+    browser.close().await;
+}

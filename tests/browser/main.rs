@@ -12,6 +12,7 @@ mod drawn;
 mod ear;
 mod every_page;
 mod first;
+mod focus;
 mod hand;
 mod harness;
 mod heard;
@@ -30,6 +31,7 @@ mod pictures;
 mod recorder;
 mod secure;
 mod served;
+mod session;
 #[path = "../../crates/listen/tests/common/mod.rs"]
 mod sounds;
 mod tour;

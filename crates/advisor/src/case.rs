@@ -123,6 +123,12 @@ impl<'a> Case<'a> {
         &all[all.partition_point(|s| s.start.at() < from)..]
     }
 
+    /// Of these, those that are over: ended, or an hour old. One that still runs may yet be joined, so no share of those
+    /// joined counts it.
+    pub fn sessions_over_since(&self, from: Moment) -> impl DoubleEndedIterator<Item = &Session<'a>> {
+        self.sessions_since(from).iter().filter(|s| !s.open(self.now))
+    }
+
     fn invited(&self) -> &[Fact<'a, Invitation>] {
         self.invited.get_or_init(|| self.story.of(self.animal).take_while(|i| i.at() <= self.now).collect())
     }

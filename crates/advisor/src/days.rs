@@ -81,7 +81,7 @@ pub fn days(case: &Case<'_>, length: u16) -> Days {
     let from = case.since(length);
     let all = case.answered_since(from);
     let (own, shown) = (own_presses(&all, None), showings(&all, None));
-    let sessions = case.sessions_since(from);
+    let sessions: Vec<&Session<'_>> = case.sessions_over_since(from).collect();
 
     let first = from.day(zone);
     let mut rows: Vec<DayRow> = (0..length)
@@ -106,7 +106,7 @@ pub fn days(case: &Case<'_>, length: u16) -> Days {
             *row.presses.entry(a.press.part.word).or_insert(0) += 1;
         }
     }
-    for s in sessions {
+    for s in &sessions {
         if let Some(row) = row_of(s.start.at()).and_then(|i| rows.get_mut(i)) {
             row.sessions += 1;
             row.joined += usize::from(s.joined());
@@ -123,7 +123,7 @@ pub fn days(case: &Case<'_>, length: u16) -> Days {
     let recorded = case.story().all_between(case.animal(), watched_from, now).map(|e| e.happened_at);
     Days {
         rhythm: rhythm(&own, recorded, (watched_from, now), zone),
-        weeks: weeks(&all, sessions, (from, watched_from), now, zone),
+        weeks: weeks(&all, &sessions, (from, watched_from), now, zone),
         answers: answers(&own),
         days: rows,
         waiting: waiting(invited.iter().flat_map(|i| &i.usable).filter(|u| u.invitation.at() >= from)),
@@ -132,7 +132,7 @@ pub fn days(case: &Case<'_>, length: u16) -> Days {
 
 fn weeks(
     all: &[Answered<'_>],
-    sessions: &[Session<'_>],
+    sessions: &[&Session<'_>],
     (from, watched_from): (Moment, Moment),
     now: Moment,
     zone: &sayso_model::Zone,

@@ -59,7 +59,8 @@ struct Seen {
 }
 
 fn sessions(case: &Case<'_>, from: Moment) -> Vec<Seen> {
-    let (zone, all) = (case.zone(), case.sessions_since(from));
+    let zone = case.zone();
+    let all: Vec<&Session<'_>> = case.sessions_over_since(from).collect();
     let mut signs: BTreeMap<SessionId, f64> = BTreeMap::new();
     for sign in case.story().of::<Sign>(case.animal()).take_while(|s| s.at() <= case.now()) {
         let points = match sign.part.level {
@@ -73,7 +74,7 @@ fn sessions(case: &Case<'_>, from: Moment) -> Vec<Seen> {
         }
     }
     let came = |s: &Session<'_>| s.joinings.first().and_then(|j| j.part.after_s).map(|s| s.get());
-    let usual = median(&all.iter().filter_map(came).collect::<Vec<_>>(), Unit::Seconds).value;
+    let usual = median(&all.iter().copied().filter_map(came).collect::<Vec<_>>(), Unit::Seconds).value;
     let unease = |s: &Session<'_>| {
         let late = came(s).zip(usual).is_some_and(|(came, usual)| came > 2.0 * usual);
         let own = if s.joined() { f64::from(u8::from(s.left())) + f64::from(u8::from(late)) } else { 2.0 };

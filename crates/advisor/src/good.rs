@@ -148,8 +148,8 @@ fn checks_passed(case: &Case<'_>) -> Vec<Good> {
 }
 
 fn joined(case: &Case<'_>) -> Option<Good> {
-    let sessions = case.sessions_since(case.since(WEEK));
-    let (joined, of) = (sessions.iter().filter(|s| s.joined()).count(), sessions.len());
+    let over = case.sessions_over_since(case.since(WEEK));
+    let (joined, of) = over.fold((0, 0), |(joined, of), s| (joined + usize::from(s.joined()), of + 1));
     well(joined, of).then_some(Good::Joined { joined, of })
 }
 

@@ -37,6 +37,7 @@ mod precedence;
 mod rate;
 pub mod ration;
 pub mod readiness;
+pub mod rest;
 pub mod rhythm;
 pub mod stages;
 pub mod standing;

@@ -9,7 +9,7 @@ use crate::observe::{Answered, showings};
 use crate::stages::standings;
 use crate::steps::WordStep;
 use sayso_methods::learning::latency::{Wait, kaplan_meier};
-use sayso_model::{Session, SessionId, Stage, WordId};
+use sayso_model::{Moment, Session, SessionId, Stage, WordId};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
@@ -142,7 +142,7 @@ pub fn plan(case: &Case<'_>, steps: &[WordStep]) -> Option<Plan> {
         minutes_from,
         pace,
         cautions: vec![Caution::ComesAndGoes, Caution::Battery],
-        times: times(case, begun),
+        times: times(case, from),
     })
 }
 
@@ -187,9 +187,9 @@ fn pace(sessions: &[&Session<'_>], shown: &[Answered<'_>]) -> Estimate {
 }
 
 /// Joining by three-hour stretches of the local day.
-fn times(case: &Case<'_>, begun: &[Session<'_>]) -> Vec<TimeOfDay> {
+fn times(case: &Case<'_>, from: Moment) -> Vec<TimeOfDay> {
     let mut stretches: BTreeMap<u8, (usize, usize)> = BTreeMap::new();
-    for s in begun {
+    for s in case.sessions_over_since(from) {
         let stretch = stretches.entry(s.start.at().hour(case.zone()) / 3 * 3).or_insert((0, 0));
         stretch.0 += usize::from(s.joined());
         stretch.1 += 1;

@@ -36,8 +36,8 @@ impl Ready {
 /// Readiness up to `now`; none without a session.
 #[must_use]
 pub fn readiness(case: &Case<'_>) -> Option<Ready> {
-    let sessions = case.sessions();
-    let sessions = &sessions[sessions.len().saturating_sub(SESSIONS)..];
+    let mut sessions: Vec<_> = case.sessions_over_since(Moment::clamped(0)).rev().take(SESSIONS).collect();
+    sessions.reverse();
     let mut signs: BTreeMap<SessionId, (u32, u32)> = BTreeMap::new();
     for s in case.story().of::<Sign>(case.animal()).take_while(|s| s.at() <= case.now()) {
         if let Some(session) = s.part.session {

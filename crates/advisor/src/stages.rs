@@ -6,9 +6,10 @@ use crate::case::Case;
 use crate::causes::delay;
 use crate::estimate::Estimate;
 use crate::observe::{Invitations, PressedAt, by_day};
+use crate::rest::WEEK;
 pub use crate::standing::{Chance, Standing};
 use crate::stuck::when_wanted;
-use crate::welfare::{WEEK, strained};
+use crate::welfare::strained;
 use sayso_methods::learning::ground::Ground;
 use sayso_methods::learning::stage::{InvitationSession, StageAdvice, StageRule, WordFigures, mastery, stage};
 use sayso_methods::understanding::rounds::{Called, Outcome, Round, word_evidence};
@@ -82,11 +83,11 @@ fn called_by_sitting(pressed: &[PressedAt<'_>], words: impl Iterator<Item = Word
     sittings.into_iter().map(|(_, round)| round).collect()
 }
 
-/// Sessions joined and begun in the last weeks.
+/// Of the sessions of the last weeks that are over, those joined and all.
 #[must_use]
 pub fn joining_recent(case: &Case<'_>) -> (usize, usize) {
-    let begun = case.sessions_since(case.since(RECENT_DAYS));
-    (begun.iter().filter(|s| s.joined()).count(), begun.len())
+    case.sessions_over_since(case.since(RECENT_DAYS))
+        .fold((0, 0), |(joined, all), s| (joined + usize::from(s.joined()), all + 1))
 }
 
 fn standing(given: &Given<'_, '_>, card: &WordCard, number: usize) -> Standing {

@@ -88,6 +88,18 @@ impl Today {
         self.steps.iter().any(|s| s.word.word == word && open(&s.advice.act))
     }
 
+    /// The words a round of invitations draws from where nobody says otherwise: those that the plan invites; where these are
+    /// fewer than two, and nothing could be drawn, every word that may be invited.
+    #[must_use]
+    pub fn draws(&self) -> Vec<WordId> {
+        let planned = self.plan().into_iter().flat_map(|p| &p.words).filter(|p| p.invitations > 0);
+        let planned: Vec<WordId> = planned.map(|p| p.word.word).collect();
+        if planned.len() > 1 {
+            return planned;
+        }
+        self.steps.iter().filter(|s| !s.closing).map(|s| s.word.word).filter(|word| self.may_invite(*word)).collect()
+    }
+
     /// Every advice, most important first: welfare, the steps of all words, what can wait.
     pub fn advice(&self) -> impl Iterator<Item = &Advice> {
         let next = match &self.next {

@@ -4,13 +4,12 @@ use crate::advice::{Act, Advice, Because, Caution, Change, Lasting, Reason, Sure
 use crate::case::Case;
 use crate::estimate::{Estimate, Unit};
 use crate::rate::{clumping, rate};
+use crate::rest::{WEEK, rests_until};
 use sayso_methods::stats::{Count, clumped_p};
 use sayso_model::facts::{Tells, tells};
 use sayso_model::{Day, Fact, Invitation, Moment, PressedBy, Session, SessionId, Sign, SignLevel, WordId};
 use std::collections::{BTreeMap, BTreeSet};
 
-/// Days looked back on for strong and mild signs.
-pub(crate) const WEEK: i32 = 7;
 /// Days for which a growl, snap or bite, guarding and swallowing stay at the top (our own rule, on the side of caution).
 pub const LASTS_DAYS: i32 = 28;
 /// Weeks looked at for what comes back, and those with one from which it is called so (our own rule).
@@ -41,10 +40,10 @@ pub fn welfare(case: &Case<'_>) -> Vec<Advice> {
     found
 }
 
-/// Whether sessions should rest today: a strong sign was seen today or on two days of the week.
+/// Whether sessions should rest now ([`rests_until`]).
 #[must_use]
 pub fn rest_today(case: &Case<'_>) -> bool {
-    strong_signs(case).is_some()
+    rests_until(case).is_some()
 }
 
 fn signs_since<'a>(case: &Case<'a>, from: Moment) -> impl Iterator<Item = Fact<'a, Sign>> {
@@ -100,13 +99,11 @@ fn lasting(case: &Case<'_>, sign: Lasting) -> Option<Advice> {
 }
 
 fn strong_signs(case: &Case<'_>) -> Option<Advice> {
+    let until = rests_until(case)?;
     let zone = case.zone();
     let week = of_level(case, SignLevel::Strong, case.since(WEEK));
     let today = week.iter().filter(|s| s.at().day(zone) == case.now().day(zone)).count();
     let days: BTreeSet<Day> = week.iter().map(|s| s.at().day(zone)).collect();
-    if today == 0 && days.len() < 2 {
-        return None;
-    }
     let threat = week.iter().any(|s| tells(s.part.sign.as_str()) == Some(Tells::Threat));
     let fact = Because::StrongSigns {
         today,
@@ -116,6 +113,7 @@ fn strong_signs(case: &Case<'_>) -> Option<Advice> {
         last: week.last().map_or_else(String::new, |s| s.part.sign.to_string()),
     };
     let mut because = vec![Reason::from_events(fact, week.iter().map(Fact::id))];
+    because.push(Because::RestsUntil { until, zone: zone.clone() }.into());
     let (act, caution) = if threat {
         because.extend(lasting_facts(case, Lasting::Threat).into_iter().flat_map(|f| f.0));
         (Act::GiveSpace, Caution::AskBoth)

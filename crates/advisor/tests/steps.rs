@@ -86,6 +86,30 @@ fn a_word_that_is_pressed_more_is_not_one_that_is_kept_away_from() {
 }
 
 #[test]
+fn a_round_draws_what_the_plan_invites_and_others_only_where_nothing_could_be_drawn() {
+    let (story, animal) = demo();
+    let mut today = today(&Case::new(&story, animal, now())).unwrap();
+    let may: Vec<_> = today.steps.iter().map(|s| s.word.word).filter(|w| today.may_invite(*w)).collect();
+    assert!(may.len() > 2, "{may:?}");
+    let planned = |today: &mut Today, invited: usize| {
+        let Next::Session { plan } = &mut today.next else { panic!("the demo has a session to hold") };
+        for (number, word) in plan.words.iter_mut().enumerate() {
+            word.invitations = usize::from(number < invited);
+        }
+        plan.words.iter().map(|w| w.word.word).take(invited).collect::<Vec<_>>()
+    };
+    for invited in [2, 3] {
+        let of_the_plan = planned(&mut today, invited);
+        assert_eq!(of_the_plan.len(), invited);
+        assert_eq!(today.draws(), of_the_plan);
+    }
+    for invited in [0, 1] {
+        planned(&mut today, invited);
+        assert_eq!(today.draws(), may, "{invited}: none could be drawn from fewer than two");
+    }
+}
+
+#[test]
 fn a_word_people_moved_on_too_early_is_stepped_back_shown_and_not_invited() {
     let (mut story, animal) = demo();
     let home = story.ledger().all().next().unwrap().home;

@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, missing_docs)]
 
 use sayso_advisor::advice::Lasting;
+use sayso_advisor::rest::{LEAST_REST_S, rests_until};
 use sayso_advisor::today::{Next, Today, today};
 use sayso_advisor::{Act, Because, Case, Caution, days, stages};
 use sayso_model::{AnimalId, Event, EventId, Moment, Note, Sign, SignLevel, Source, Story, When};
@@ -71,6 +72,27 @@ fn a_growl_stays_at_the_top_for_four_weeks_and_rests_only_its_day() {
     }
     assert!(read(&[(28.5, "growl")]).welfare.iter().all(|a| a.act != Act::AskAboutThreats), "four weeks without one");
     assert!(read(&[]).welfare.is_empty());
+}
+
+#[test]
+fn a_strong_sign_rests_its_day_and_twelve_hours_at_the_least() {
+    for (days_ago, by_the_hours) in [(0.02, true), (0.5, false)] {
+        let (story, animal) = home(&[(days_ago, "growl")]);
+        let (zone, seen) = (story.zone(), now().plus_seconds(-days_ago * DAY_S));
+        let (midnight, hours) = (seen.day(&zone).plus(1).start(&zone), seen.plus_seconds(LEAST_REST_S));
+        assert_eq!(hours > midnight, by_the_hours, "one in the evening, one in the morning");
+        let until = midnight.max(hours);
+        let at = |moment: Moment| today(&Case::new(&story, animal, moment)).unwrap();
+        let resting = at(until.plus_seconds(-1.0));
+        assert_eq!(resting.next, Next::Rest, "also after midnight");
+        assert_eq!(rests_until(&Case::new(&story, animal, now())), Some(until));
+        let said = resting.welfare[0]
+            .because
+            .iter()
+            .any(|r| matches!(r.fact, Because::RestsUntil { until: u, .. } if u == until));
+        assert!(said, "it says until when: {:?}", resting.welfare[0].because);
+        assert_ne!(at(until).next, Next::Rest);
+    }
 }
 
 #[test]

@@ -42,6 +42,7 @@ pub static TABLE: &[Line] = &[
     ("/start", HOME, HOME),
     ("/who", OTHERS, OTHERS),
     ("/last", ANY, NOBODY),
+    ("/offline", ANY, NOBODY),
     ("/manifest.webmanifest", ANY, NOBODY),
     ("/l/{*rest}", ANY, NOBODY),
     ("/glossary", ANY, NOBODY),

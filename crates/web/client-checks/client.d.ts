@@ -83,6 +83,17 @@ export interface InvitationMemo {
 /** One that is going on: what was offered, when, and how long the wait is. */
 export type Going = InvitationMemo & { at: number; word: string; wait: number };
 
+/** What was planned and advised when a session began; it holds until that ends. */
+export interface SessionPlan {
+  session: string;
+  /** Showings by word. */
+  showings: Record<string, number>;
+  /** Words to invite. */
+  invites?: string[];
+  minutes?: number;
+  advice?: Record<string, Pick<WordNow, "stage" | "may_invite" | "draws">>;
+}
+
 /** What the pad remembers between loads. */
 export interface Memo {
   mode?: string;
@@ -92,8 +103,10 @@ export interface Memo {
   round?: RoundMemo;
   invitation?: InvitationMemo;
   swap?: { press: string; is: "not_now" | "failed" };
-  /** The plan a session was begun with: showings by word. */
-  plan?: { session: string; showings: Record<string, number> };
+  /** The plan a session was begun with. */
+  plan?: SessionPlan;
+  /** Words a person draws beyond the plan. */
+  beside?: string[];
   /** The ended session whose summary was put away. */
   seen?: string;
   /** The stop of swaps whose notice was put away. */
@@ -327,7 +340,7 @@ export interface Gap {
 
 export type Stop = "strong" | "left" | "mild";
 
-/** What the events of the day amount to. */
+/** What the last events amount to. */
 export interface View {
   stand: Event[];
   session: string | undefined;
@@ -373,7 +386,12 @@ export interface Pad {
   memo: Memo;
   view: View;
   ration: RationLeft;
-  offline: boolean;
+  /** Words, with what the running session's plan advised. */
+  words: WordNow[];
+  /** When strong signs were seen in the last seven days, milliseconds. */
+  strong: number[];
+  /** Whether the notebook gives no answer; undefined until that is known. */
+  offline: boolean | undefined;
   broken?: string;
   look(): View;
   word(id: string | undefined): WordNow | undefined;
@@ -382,6 +400,12 @@ export interface Pad {
   rewardOf(word: string | undefined): RewardNow | undefined;
   /** Showings planned for the session that runs, else for the next, by word. */
   planned(): Record<string, number>;
+  /** Words that session is planned to invite. */
+  invites(): string[];
+  /** How long that session is planned at most. */
+  minutes(): number | undefined;
+  /** The plan of a session that begins now. */
+  plan(session: string): SessionPlan;
   event<B extends Body>(body: B, at?: number): Event & { body: B };
   in(): { session?: string };
   note(bodies: (Body | Event)[], options?: Keeping): Promise<Event[]>;

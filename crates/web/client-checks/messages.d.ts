@@ -9,6 +9,7 @@ export interface Messages {
   "client-board-asked-for": { name: string | number };
   "client-board-at-ease": { name: string | number };
   "client-board-attention": { n: string | number };
+  "client-board-beside-plan": { list: string | number };
   "client-board-call-of": { all: string | number; n: string | number; word: string | number };
   "client-board-came-back": { name: string | number };
   "client-board-cancel-one": {};
@@ -39,6 +40,7 @@ export interface Messages {
   "client-board-end-session": {};
   "client-board-end-strong": {};
   "client-board-end-word": { word: string | number };
+  "client-board-enough": { n: string | number };
   "client-board-everyone": { answer: string | number };
   "client-board-everyone-not-now": { answer: string | number };
   "client-board-food-left": { food: string | number; n: string | number };
@@ -72,6 +74,7 @@ export interface Messages {
   "client-board-level-strong": {};
   "client-board-may-leave": { name: string | number };
   "client-board-median-of": { n: string | number };
+  "client-board-minutes-reached": { n: string | number };
   "client-board-missed": {};
   "client-board-must-not": {};
   "client-board-needs-two": { list: string | number };
@@ -85,6 +88,7 @@ export interface Messages {
   "client-board-no-thing": {};
   "client-board-no-word": {};
   "client-board-none-left": {};
+  "client-board-none-waiting": { why: string | number };
   "client-board-none-yet": {};
   "client-board-not-joined": {};
   "client-board-not-kept": { why: string | number };
@@ -94,6 +98,7 @@ export interface Messages {
   "client-board-nothing-came": {};
   "client-board-nothing-else": {};
   "client-board-of-aim": { aim: string | number; here: string | number };
+  "client-board-of-minutes": { n: string | number };
   "client-board-offer-label": {};
   "client-board-offer-one": { word: string | number };
   "client-board-offer-this": {};
@@ -120,9 +125,9 @@ export interface Messages {
   "client-board-refused": {};
   "client-board-refused-stay": {};
   "client-board-rest-better": {};
-  "client-board-rest-invite": {};
+  "client-board-rest-invite": { until: string | number };
   "client-board-rest-sure": { name: string | number };
-  "client-board-rest-today": {};
+  "client-board-rest-today": { until: string | number };
   "client-board-room": {};
   "client-board-round-at": { all: string | number; n: string | number };
   "client-board-round-done": { n: string | number };
@@ -141,6 +146,7 @@ export interface Messages {
   "client-board-start": {};
   "client-board-start-anyway": {};
   "client-board-start-at-ease": { name: string | number };
+  "client-board-start-most": { n: string | number };
   "client-board-start-with": {};
   "client-board-stop": {};
   "client-board-stop-here": { name: string | number };
@@ -347,6 +353,7 @@ export interface Messages {
   "client-kit-too-short": {};
   "client-kit-undo": {};
   "client-kit-without": {};
+  "client-offline-waiting": { n: string | number };
   "client-recent-another-word": {};
   "client-recent-asked": { word: string | number };
   "client-recent-brushed": { word: string | number };
@@ -379,7 +386,6 @@ export interface Messages {
   "client-recent-stumble": { press: string | number };
   "client-recent-swaps-stopped": {};
   "client-recent-undo": {};
-  "client-recent-undo-this": { what: string | number };
   "client-recent-was-declined": {};
   "client-recent-was-given": {};
   "client-recent-was-missed": {};

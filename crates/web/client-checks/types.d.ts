@@ -1412,14 +1412,13 @@ export interface components {
             changed_ahead: {
                 [key: string]: components["schemas"]["Moment"];
             };
-            /** @description The household's day. */
-            day: components["schemas"]["Day"];
-            /** @description First moment of the next day; figures of "today" end there. */
-            day_ends: components["schemas"]["Moment"];
-            /** @description First moment of the day. */
-            day_starts: components["schemas"]["Moment"];
             /** @description Whose notebook. */
             home: components["schemas"]["HomeId"];
+            /**
+             * Format: double
+             * @description How long it is planned at most, in minutes, as Today says it.
+             */
+            minutes?: number | null;
             /** @description Its name. */
             name: string;
             /** @description A session that was begun, here or on another device, and is not ended. */
@@ -1430,8 +1429,8 @@ export interface components {
             plan: components["schemas"]["PlannedNow"][];
             /** @description Energy for rewards of the day and what is left of it. */
             ration: components["schemas"]["RationNow"];
-            /** @description Whether sessions should rest today after strong signs. */
-            rest: boolean;
+            /** @description When sessions may be held again after strong signs; none where they may be held now. */
+            rest_until?: components["schemas"]["Moment"] | null;
             /** @description What could be given instead. */
             rewards: components["schemas"]["RewardNow"][];
             /** @description The last round begun, while it is not too old. */
@@ -1443,9 +1442,14 @@ export interface components {
             same_press_s: number;
             /** @description Signs to choose from. */
             signs: components["schemas"]["SignNow"][];
+            /** @description Strong signs of the last seven days that are not among `today`: another one may mean a longer rest. */
+            strong: components["schemas"]["Moment"][];
             /** @description Swaps that are running. */
             swap?: components["schemas"]["SwapNow"] | null;
-            /** @description Today's events, as they stand, that figures of today count. */
+            /**
+             * @description Events, as they stand, that the pad counts or may put right: today's, and of a day that is just over those that a session
+             *     or its sum may still need ([`STILL_NEEDED_S`]).
+             */
             today: components["schemas"]["Event"][];
             /**
              * Format: double
@@ -1454,7 +1458,7 @@ export interface components {
             wait_s: number;
             /** @description Words on the board of this animal. */
             words: components["schemas"]["WordNow"][];
-            /** @description The household's zone; a device that cannot tell its own uses it. */
+            /** @description The home's zone: days are counted in it, and a device that cannot tell its own writes it. */
             zone: components["schemas"]["Zone"];
         };
         Outcome: {
@@ -1533,6 +1537,11 @@ export interface components {
         };
         /** @description A word of the next session's plan. */
         PlannedNow: {
+            /**
+             * Format: uint
+             * @description Of those, times to offer it first and wait.
+             */
+            invitations: number;
             /**
              * Format: uint
              * @description Showings to aim for in that session.
@@ -1766,6 +1775,8 @@ export interface components {
             answer?: string | null;
             /** @description Whether it ends sessions. */
             closing: boolean;
+            /** @description Whether a round of invitations draws it where nobody says otherwise. */
+            draws: boolean;
             /** @description Which. */
             id: components["schemas"]["WordId"];
             /** @description Whether it may be invited today: nothing speaks against it. */

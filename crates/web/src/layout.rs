@@ -229,6 +229,7 @@ fn document(locale: &Locale, title: &str, modules: &[&str], body: Markup) -> Mar
                 }
                 // What the worker says on a page that it kept.
                 meta name="sayso-earlier" content=(say!(locale, homescreen::earlier, time = EARLIER_TIME));
+                script type="module" src=(asset("client/frame.js")) {}
                 script type="module" src=(asset("client/kept.js")) {}
                 // Before the modules that say them.
                 @if !modules.is_empty() { script type="module" src=(asset(text(locale))) {} }
@@ -274,7 +275,7 @@ fn animal_switch(page: &Page, tab: Tab) -> Markup {
                 }
             }
         } @else if let Some(l) = current.or(animals.first()) {
-            span.switch { (l.name.as_str()) }
+            span.switch { (picture::of(&page.story, PictureOf::Animal { animal: l.animal })) (l.name.as_str()) }
         }
     }
 }

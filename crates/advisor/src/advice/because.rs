@@ -2,7 +2,7 @@
 
 use super::{Lack, NamedWord};
 use crate::estimate::Estimate;
-use sayso_model::Day;
+use sayso_model::{Day, Moment, Zone};
 use serde::Serialize;
 
 /// A sign that is not over with the day.
@@ -44,6 +44,13 @@ pub enum Because {
         days: i32,
         /// The last, as it was written down.
         last: String,
+    },
+    /// Until when sessions rest for them, if nothing more is seen.
+    RestsUntil {
+        /// When they may be held again.
+        until: Moment,
+        /// Where the home is.
+        zone: Zone,
     },
     /// Signs that are not over with the day.
     LastingSigns {

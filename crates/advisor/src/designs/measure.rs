@@ -128,8 +128,7 @@ impl Series {
                 .map(|a| (a.press.at(), a.press.part.session, 1.0))
                 .collect(),
             CaseMeasure::JoinedShare => Case::new(story, animal, now)
-                .sessions_since(from)
-                .iter()
+                .sessions_over_since(from)
                 .map(|s| (s.start.at(), Some(s.id()), f64::from(u8::from(s.joined()))))
                 .collect(),
             CaseMeasure::TimeToPress | CaseMeasure::PressedShare => {

@@ -8,16 +8,17 @@ import * as invitation from "./invitation.js";
 import * as day from "./day.js";
 import * as caught from "./catch.js";
 import { announce, focused, keepFocus } from "./attend.js";
+import { sum } from "./ending.js";
 import { fit, once } from "./hand.js";
 import { listenForKeys } from "./keys.js";
 import { zones } from "./mat.js";
-import { drawRecent } from "./recent.js";
+import { drawRecent, undoLast } from "./recent.js";
 import { isFood } from "./sitting.js";
 import { strip } from "./swaps.js";
 import { whose } from "./whose.js";
-import { number, say, timeSeconds } from "./say.js";
+import { minutes, number, say, timeSeconds } from "./say.js";
 
-/** @import { EndReason, Mode, Stop, View } from "../../client-checks/client" */
+/** @import { EndReason, Mode, Panel, Stop, View } from "../../client-checks/client" */
 
 /** @type {Record<string, Mode>} */
 const MODES = { showing, invitation, day, catch: caught };
@@ -36,6 +37,8 @@ const pad = makePad(JSON.parse(root.dataset.now ?? ""), draw);
 let shownPanel;
 /** Finds out anew how much room there is; known once the page is wired. */
 let measure = () => {};
+/** Whether the notebook answered, as the line above last said it. @type {boolean | undefined} */
+let toldOffline;
 /** @type {{ word: string | undefined }} */
 const lastTap = { word: undefined };
 /** @param {string} name */
@@ -57,7 +60,7 @@ function draw() {
   drawSwaps();
   drawWhose();
   // The panel is rebuilt only when what it asks changes, so that a button under a finger stays.
-  const panel = now.panel(pad);
+  const panel = asked(now);
   const anew = panel.key !== shownPanel;
   if (anew) {
     shownPanel = panel.key;
@@ -73,9 +76,22 @@ function draw() {
   action("joined").classList.toggle("primary", !view.here);
   action("left").disabled = view.stop === "left";
   drawRecent(at("recent"), pad);
+  if (pad.offline !== toldOffline) drawStatus();
   at("undo").disabled = at("recent").hidden;
   if (anew) measure();
   if (held) keepFocus(root, held, lastTap.word);
+}
+
+/**
+ * What is asked, below what the session that has just ended amounts to, whatever is being done.
+ * @param {Mode} now
+ * @returns {Panel}
+ */
+function asked(now) {
+  const panel = now.panel(pad);
+  const over = pad.view.session ? undefined : sum(pad);
+  if (!over) return panel;
+  return { ...panel, key: `${over.key}-${panel.key}`, build: () => [...over.build(), ...panel.build()] };
 }
 
 /**
@@ -128,6 +144,11 @@ function drawFigures(view) {
   at("session-line").hidden = !view.session;
   at("figures").hidden = !view.session;
   text(at("clock"), clock);
+  const most = pad.minutes();
+  const over = showing.reached(pad);
+  const planned = over ? "client-board-minutes-reached" : "client-board-of-minutes";
+  text(at("planned-time"), most === undefined ? "" : say(planned, { n: minutes(most) }));
+  at("session-line").dataset.reached = String(over);
   text(at("showings"), say("client-board-shown-count", { n: view.showings }));
   text(at("pace"), view.perMinute === undefined ? "–" : number(view.perMinute, 1));
   const delay = view.delays < LEAST_DELAYS ? undefined : view.delay;
@@ -198,7 +219,8 @@ function drawStop(view) {
 
 function drawSwaps() {
   const box = at("swaps");
-  const now = strip(pad, mode() === "day", () => showing.signs(pad));
+  // What stops the session comes first; that swaps were stopped with it is read after it.
+  const now = pad.view.stop ? undefined : strip(pad, mode() === "day", () => showing.signs(pad));
   const key = now?.key ?? "";
   if (box.dataset.key === key) return;
   box.dataset.key = key;
@@ -220,20 +242,24 @@ function drawWhose() {
 }
 
 async function drawStatus() {
+  toldOffline = pad.offline;
   const s = await status();
   const node = at("outbox");
   const why = s.why ?? say("client-board-no-answer");
+  // A page that came from this device's own copy knows what it sent, not that anything answers.
+  const link = s.link === "ok" && pad.offline ? "waiting" : s.link;
   const words = {
     ok: s.kept ? say("client-board-waiting-to-send", { n: s.kept }) : say("client-board-all-saved"),
-    waiting: s.kept ? say("client-board-safe-later", { why, n: s.kept }) : why,
+    waiting: say(s.kept ? "client-board-safe-later" : "client-board-none-waiting", { why, n: s.kept }),
     unpaired: say("client-board-unpaired", { n: s.kept }),
     forbidden: say("client-board-forbidden", { n: s.kept }),
   };
   node.dataset.kept = s.kept;
   node.dataset.sent = s.sent;
   node.dataset.refused = s.refused;
-  node.dataset.link = s.link;
-  text(at("outbox-text"), words[s.link]);
+  node.dataset.link = link;
+  // Until something was heard, nothing is claimed.
+  if (link !== "ok" || s.kept > 0 || pad.offline !== undefined) text(at("outbox-text"), words[link]);
   at("pair").hidden = s.link !== "unpaired";
   at("attention").hidden = s.refused === 0;
   text(at("attention"), say("client-board-attention", { n: s.refused }));
@@ -291,7 +317,7 @@ function wire() {
   for (const b of buttons("[data-part=actions] [data-action]")) {
     b.addEventListener("click", () => showing.action(pad, b.dataset.action ?? ""));
   }
-  at("undo").addEventListener("click", () => find("[data-test=undo]", at("recent")).click());
+  at("undo").addEventListener("click", () => undoLast(pad));
   at("attention").addEventListener("click", attention);
   at("outbox-text").addEventListener("click", nudge);
   zones(at("mat"));

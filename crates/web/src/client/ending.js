@@ -1,12 +1,10 @@
 // How a session ends, and what it amounts to: what was shown, pressed and given, and what may still be given.
 
 import { button, el, openSheet } from "./dom.js";
-import { summary } from "./sitting.js";
+import { LATELY_MS, summary } from "./sitting.js";
 import { say } from "./say.js";
 
 /** @import { Body, EndReason, Pad, Panel, PressedBy } from "../../client-checks/client" */
-
-const LATELY_MS = 1_800_000; // a summary older than this is for the log
 
 /**
  * The sheet that asks why.

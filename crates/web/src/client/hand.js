@@ -6,6 +6,7 @@ const LEAST_ROOM_REM = 28; // in letters this large, or a screen this low, dock 
 const LEAST_PLACE_PX = 44; // what a thumb needs
 const GAP_PX = 4;
 const DOCK_EDGE_PX = 2;
+const LEAST_ASKED_PX = 140; // what is asked and its two rows of answers
 
 /**
  * Lets no second touch through that comes too soon after the first, also where another button has come under the finger.
@@ -50,7 +51,7 @@ function least(mat) {
 }
 
 /**
- * Keeps room for the bar of pages as tall as it is. What is asked takes what mat and buttons leave of the screen and
+ * What is asked takes what mat and buttons leave of the screen and
  * scrolls in it; only large letters and low screens let the dock flow, so that no pad moves when the panel says more.
  * @param {HTMLElement} root
  * @returns {() => void} finds out anew
@@ -67,13 +68,22 @@ export function fit(root) {
   const measure = () => {
     const heights = { bar: bar?.offsetHeight ?? 0, top: top?.offsetHeight ?? 0 };
     const style = document.documentElement.style;
-    for (const [name, px] of Object.entries(heights)) style.setProperty(`--${name}`, `${px}px`);
     const room = window.innerHeight - heights.bar - heights.top;
     const letter = parseFloat(getComputedStyle(document.documentElement).fontSize);
     root.classList.toggle("flows", room < LEAST_ROOM_REM * letter);
     const taken = others.map((o) => part(o)?.offsetHeight ?? 0).filter((h) => h > 0);
     const left = room - taken.reduce((sum, h) => sum + h + GAP_PX, 0) - least(mat) - GAP_PX - DOCK_EDGE_PX;
     style.setProperty("--asked-most", `${Math.floor(left)}px`);
+    // Where even so not all rows fit, the mat scrolls in its own place, and none lies under the dock.
+    root.classList.toggle("crowded", left < LEAST_ASKED_PX && !root.classList.contains("flows"));
+    // What stops a session lies over the mat, between the line with Undo and what is asked: all that is still needed stays
+    // in reach.
+    const line = part(".status")?.offsetHeight ?? 0;
+    const beside = dock !== null && getComputedStyle(dock).position === "static"; // a wide screen has the mat beside it
+    const from = heights.top + (beside ? 0 : line) + GAP_PX;
+    const to = window.innerHeight - heights.bar - (beside ? 0 : (dock?.offsetHeight ?? 0)) - GAP_PX;
+    style.setProperty("--over-from", `${from}px`);
+    style.setProperty("--over-most", `${Math.max(LEAST_ASKED_PX, to - from)}px`);
     asked?.classList.toggle("tight", asked.scrollHeight > asked.clientHeight + 1);
   };
   const watch = new ResizeObserver(measure);

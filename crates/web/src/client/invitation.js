@@ -6,8 +6,8 @@ import { button, el, slots, tell, text } from "./dom.js";
 import { CLEAR, done, drop, event, given, result, round, set, since, state, tenths, took } from "./inviting.js";
 import * as rounds from "./round.js";
 import { padState as showState } from "./showing.js";
-import { restToday } from "./sitting.js";
-import { number, say } from "./say.js";
+import { restUntil } from "./rest.js";
+import { number, say, weekdayTime } from "./say.js";
 
 /** @import { Going, InvitationMemo, OpenRound, Pad, Way } from "../../client-checks/client" */
 
@@ -160,7 +160,7 @@ const waits = (pad, wait) =>
 function setUp(pad, s) {
   const way = s.way ?? "offer_in_view";
   const wait = s.wait ?? pad.now.wait_s;
-  const rest = restToday(pad);
+  const rest = restUntil(pad);
   const ready = s.word && pad.word(s.word) && (way !== "ask_between_two" || (s.other && s.other !== s.word));
   const offer = () =>
     button(
@@ -181,7 +181,8 @@ function setUp(pad, s) {
     key: `setup-${rest}-${way}-${wait}-${s.word}-${s.other}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       [
-        rest && el("p", { class: "caution" }, say("client-board-rest-invite")),
+        rest &&
+          el("p", { class: "caution" }, say("client-board-rest-invite", { until: weekdayTime(rest, pad.now.zone) })),
         ways(pad, way, KINDS),
         waits(pad, wait),
         pad.view.session &&

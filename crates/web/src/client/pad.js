@@ -1,13 +1,17 @@
 // What the pad knows and how it notes things: the server's last word, this device's own rows, and what both amount to.
 
 import { complete, keep, onChange, recall, remember, rows, unpaired } from "./outbox.js";
-import { isFood, ration, sitting } from "./sitting.js";
+import { dayOf, dayStart } from "./homeday.js";
+import { strongOf } from "./rest.js";
+import { LATELY_MS, SESSION_MS, isFood, ration, sitting, standing } from "./sitting.js";
 import { uuid7 } from "./uuid.js";
 import { say } from "./say.js";
 
-/** @import { Body, Now, Pad } from "../../client-checks/client" */
+/** @import { Body, Event, Now, Pad } from "../../client-checks/client" */
 
 const REFRESH_MS = 25_000;
+/** What was noted in this time before now may still be needed after midnight: by a session, or by its summary. */
+export const STILL_NEEDED_MS = SESSION_MS + LATELY_MS;
 const THEN_S = 12; // how long a delivery waits for "what did it do then?" before it is sent
 
 /** A tap was taken: felt, so that eyes may stay on the animal. */
@@ -43,36 +47,55 @@ export function makePad(now, changed) {
     clockOff: 0,
     memo: {},
     view: undefined,
-    offline: false,
+    words: now.words,
+    strong: [],
+    offline: undefined,
   });
   const memoKey = `pad-${now.animal}`;
 
   /** Works out the state at this moment. */
   pad.look = () => {
     const at = Date.now();
-    const fresh = at < Date.parse(pad.now.day_ends); // an old page must not count yesterday as today
-    const from = Date.parse(fresh ? pad.now.day_starts : pad.now.day_ends);
+    const today = dayStart(dayOf(at, pad.now.zone), pad.now.zone); // an old page must not count yesterday as today
+    const from = Math.min(today, at - STILL_NEEDED_MS);
+    /** @param {Event} e */
+    const when = (e) => Date.parse(e.happened_at);
     const mine = pad.own
       .filter((r) => r.state !== "refused" && r.event.animal === pad.now.animal)
       // What the notebook had when it answered is told by its answer, also where it was put right elsewhere since.
-      .filter((r) => !(fresh && pad.knows.has(r.id)))
-      .map((r) => r.event)
-      .filter((e) => amends(e.body) || Date.parse(e.happened_at) >= from);
-    pad.view = sitting([...(fresh ? pad.now.today : []), ...mine], at, pad.memo.carriedOnAt ?? 0);
-    pad.ration = ration(pad.view.stand, pad.now.ration.budget_kcal);
+      .filter((r) => !pad.knows.has(r.id))
+      .map((r) => r.event);
+    const all = [...pad.now.today, ...mine].filter((e) => amends(e.body) || when(e) >= from);
+    pad.view = sitting(all, at, pad.memo.carriedOnAt ?? 0, today);
+    pad.ration = ration(
+      pad.view.stand.filter((e) => when(e) >= today),
+      pad.now.ration.budget_kcal,
+    );
+    const signs = [...pad.now.today, ...mine].filter((e) => amends(e.body) || e.body.kind === "sign");
+    pad.strong = [...pad.now.strong.map((s) => Date.parse(s)), ...strongOf(standing(signs))];
+    const advice = held()?.advice;
+    pad.words = advice ? pad.now.words.map((w) => ({ ...w, ...advice[w.id] })) : pad.now.words;
     return pad.view;
   };
 
-  pad.word = (id) => pad.now.words.find((w) => w.id === id);
+  /** The plan that the running session was begun with: what is advised meanwhile, at midnight say, is for the next one. */
+  const held = () => (pad.memo.plan && pad.memo.plan.session === pad.view.session ? pad.memo.plan : undefined);
+
+  pad.word = (id) => pad.words.find((w) => w.id === id);
   pad.says = (id) => pad.word(id)?.says ?? say("client-board-no-word");
   pad.reward = (id) => pad.now.rewards.find((r) => r.id === id);
   pad.rewardOf = (word) => pad.reward(pad.word(word)?.reward);
 
-  pad.planned = () => {
-    const { plan } = pad.memo;
-    if (plan && plan.session === pad.view.session) return plan.showings;
-    return Object.fromEntries(pad.now.plan.map((p) => [p.word, p.showings]));
-  };
+  pad.planned = () => held()?.showings ?? Object.fromEntries(pad.now.plan.map((p) => [p.word, p.showings]));
+  pad.minutes = () => (held() ? held()?.minutes : pad.now.minutes) ?? undefined;
+  pad.invites = () => held()?.invites ?? pad.now.plan.filter((p) => p.invitations > 0).map((p) => p.word);
+  pad.plan = (session) => ({
+    session,
+    invites: pad.invites(),
+    showings: pad.planned(),
+    minutes: pad.minutes(),
+    advice: Object.fromEntries(pad.words.map(({ id, stage, may_invite, draws }) => [id, { stage, may_invite, draws }])),
+  });
 
   /** An event of this device. */
   pad.event = (body, at = Date.now()) => ({
@@ -189,6 +212,7 @@ export function makePad(now, changed) {
     pad.refresh();
     setInterval(pad.refresh, REFRESH_MS);
     document.addEventListener("visibilitychange", pad.refresh);
+    for (const change of ["online", "offline"]) addEventListener(change, pad.refresh);
   };
   return pad;
 }

@@ -212,12 +212,9 @@ export function drawRecent(node, pad) {
             ` ${tap.sent ? timeSeconds(new Date(main.happened_at)) : say("client-recent-kept-here", { time: timeSeconds(new Date(main.happened_at)) })}`,
           ),
         ),
-        fixable(main.body) &&
-          button(say("client-recent-edit"), "fix", () => fix(pad, main), {
-            "aria-label": say("client-recent-edit-this", { what }),
-          }),
-        button(say("client-recent-undo"), "undo", () => undo(pad, tap), {
-          "aria-label": say("client-recent-undo-this", { what }),
+        // There is one Undo on the page, at its one place: it is of the last tap. Older ones are put right or undone here.
+        button(say("client-recent-edit"), "fix", () => fix(pad, tap, main), {
+          "aria-label": say("client-recent-edit-this", { what }),
         }),
       );
     }),
@@ -230,6 +227,15 @@ export function drawRecent(node, pad) {
  * @param {{ events: Event[] }} tap
  */
 const undo = (pad, tap) => pad.note(tap.events.map((e) => ({ kind: "withdrawal", of: e.id })));
+
+/**
+ * Takes back the last tap, if one can be.
+ * @param {Pad} pad
+ */
+export function undoLast(pad) {
+  const [last] = taps(pad);
+  return last && undo(pad, last);
+}
 
 /**
  * Whether it names a word that can be put right.
@@ -247,9 +253,10 @@ const correct = (pad, event, change) =>
 
 /**
  * @param {Pad} pad
- * @param {Event} event
+ * @param {{ events: Event[] }} tap
+ * @param {Event} event what stands for it
  */
-function fix(pad, event) {
+function fix(pad, tap, event) {
   const { body } = event;
   /**
    * @param {string} text
@@ -267,12 +274,13 @@ function fix(pad, event) {
       { class: "wide" },
     );
   openSheet(inWords(pad, body), (close) => [
-    button(
-      say("client-recent-another-word"),
-      "fix-word",
-      () => chooseWord(pad, say("client-recent-which-word"), (word) => correct(pad, event, { word })),
-      { class: "wide" },
-    ),
+    fixable(body) &&
+      button(
+        say("client-recent-another-word"),
+        "fix-word",
+        () => chooseWord(pad, say("client-recent-which-word"), (word) => correct(pad, event, { word })),
+        { class: "wide" },
+      ),
     ...(body.kind === "press"
       ? [
           body.by !== "animal" &&
@@ -294,6 +302,15 @@ function fix(pad, event) {
           .filter(([name]) => name !== body.answer)
           .map(([name, words]) => put(words, { answer: name, alternative: undefined }, close))
       : []),
+    button(
+      say("client-recent-undo"),
+      "undo",
+      () => {
+        close();
+        undo(pad, tap);
+      },
+      { class: "wide" },
+    ),
     el("p", { class: "quiet" }, say("client-recent-first-stays")),
   ]);
 }

@@ -2,9 +2,10 @@
 
 import { button, el } from "./dom.js";
 import { called } from "./draw.js";
-import { isFood, restToday } from "./sitting.js";
+import { restUntil } from "./rest.js";
+import { isFood } from "./sitting.js";
 import { uuid7 } from "./uuid.js";
-import { say } from "./say.js";
+import { say, weekdayTime } from "./say.js";
 
 /** @import { Child, Memo, Now, OpenRound, Pad, RoundMemo, Way, WordNow } from "../../client-checks/client" */
 
@@ -74,27 +75,35 @@ const SHORT = 7;
  * @param {() => void} chooseMyself
  */
 export function setUp(pad, options, parts, chooseMyself) {
-  const rest = restToday(pad);
+  const rest = restUntil(pad);
   // What Today leaves alone, shows or mends is not offered here either.
-  const words = pad.now.words.filter((w) => !w.closing && w.may_invite);
-  const others = pad.now.words.filter((w) => !w.closing && !w.may_invite && ASKED.includes(w.stage)).map((w) => w.says);
+  const words = pad.words.filter((w) => !w.closing && w.may_invite);
+  const others = pad.words.filter((w) => !w.closing && !w.may_invite && ASKED.includes(w.stage)).map((w) => w.says);
+  // The plan's words are those Today names; a draw needs two, and more may be invited.
+  const beside = words.filter((w) => !pad.invites().includes(w.id)).map((w) => w.says);
   const why = new Map(words.map((w) => [w.id, notToHand(pad, w)]));
   const left = words.filter((w) => !why.get(w.id));
   const last = known(pad.now, pad.memo);
   const lately = last && Date.now() - last.begun < LATELY_MS + OPEN_MS && (last.stopped || last.next > last.calls);
   const short = words.every((w) => w.says.length <= SHORT && !why.get(w.id));
-  const ticked = () => left.filter((w) => !(pad.memo.aside ?? []).includes(w.id)).map((w) => w.id);
+  const ticked = () => left.filter((w) => isTicked(pad, w)).map((w) => w.id);
   /**
-   * @param {string} word
+   * @param {WordNow} word
    * @param {boolean} away
    */
-  const aside = (word, away) =>
-    pad.setMemo({ aside: [...(pad.memo.aside ?? []).filter((w) => w !== word), ...(away ? [word] : [])] });
+  const aside = ({ id, draws }, away) => {
+    const others = (/** @type {string[]} */ list = []) => list.filter((w) => w !== id);
+    pad.setMemo({
+      aside: [...others(pad.memo.aside), ...(away ? [id] : [])],
+      beside: [...others(pad.memo.beside), ...(away || draws ? [] : [id])],
+    });
+  };
   return {
-    key: `round-${rest}-${options.way}-${options.wait}-${[...why].join()}-${others}-${last?.round}-${last?.stopped}-${pad.view.session}-${pad.view.joined}`,
+    key: `round-${rest}-${options.way}-${options.wait}-${[...why].join()}-${words.map((w) => Number(w.draws)).join("")}-${beside}-${others}-${last?.round}-${last?.stopped}-${pad.view.session}-${pad.view.joined}`,
     build: () =>
       [
-        rest && el("p", { class: "caution" }, say("client-board-rest-invite")),
+        rest &&
+          el("p", { class: "caution" }, say("client-board-rest-invite", { until: weekdayTime(rest, pad.now.zone) })),
         lately &&
           el(
             "p",
@@ -126,6 +135,13 @@ export function setUp(pad, options, parts, chooseMyself) {
                 ...parts,
               ]),
         !rest &&
+          beside.length > 0 &&
+          el(
+            "p",
+            { class: "quiet small", "data-test": "round-beside" },
+            say("client-board-beside-plan", { list: beside.join(", ") }),
+          ),
+        !rest &&
           others.length > 0 &&
           el(
             "p",
@@ -152,10 +168,18 @@ export function setUp(pad, options, parts, chooseMyself) {
 }
 
 /**
+ * Whether a round draws the word: the plan says so, or a person does.
+ * @param {Pad} pad
+ * @param {WordNow} word
+ */
+const isTicked = (pad, { id, draws }) =>
+  draws ? !(pad.memo.aside ?? []).includes(id) : (pad.memo.beside ?? []).includes(id);
+
+/**
  * @param {Pad} pad
  * @param {WordNow} word
  * @param {string | undefined} why
- * @param {(word: string, away: boolean) => void} aside
+ * @param {(word: WordNow, away: boolean) => void} aside
  */
 function tickBox(pad, word, why, aside) {
   return el(
@@ -164,9 +188,9 @@ function tickBox(pad, word, why, aside) {
     el("input", {
       type: "checkbox",
       "data-test": `hand-${word.says}`,
-      checked: !why && !(pad.memo.aside ?? []).includes(word.id),
+      checked: !why && isTicked(pad, word),
       disabled: Boolean(why),
-      onchange: (/** @type {{ target: HTMLInputElement }} */ e) => aside(word.id, !e.target.checked),
+      onchange: (/** @type {{ target: HTMLInputElement }} */ e) => aside(word, !e.target.checked),
     }),
     el("span", {}, word.says, why && el("span", { class: "hint" }, why)),
   );
@@ -204,7 +228,7 @@ export function call(pad, round, { offered, skip }) {
   const reward = pad.rewardOf(round.word);
   const spent = isFood(reward) && pad.ration.pieces(reward) === 0;
   const off = spent || Boolean(reward?.never);
-  const rest = restToday(pad);
+  const rest = restUntil(pad);
   const ends = button(
     say("client-board-stop-round"),
     "round-stop",

@@ -82,6 +82,20 @@ export const time = (at, timeZone) =>
   }).format(at);
 
 /**
+ * The same with the day of the week before it.
+ * @param {Date | number} at
+ * @param {string} [timeZone]
+ */
+export const weekdayTime = (at, timeZone) =>
+  `${new Intl.DateTimeFormat(region, { weekday: "long", timeZone }).format(at)}, ${time(at, timeZone)}`;
+
+/**
+ * Minutes of a plan, with half ones where it has them.
+ * @param {number} n
+ */
+export const minutes = (n) => number(n, Number.isInteger(n) ? 0 : 1);
+
+/**
  * The same with seconds, in this device's zone.
  * @param {Date} at
  */

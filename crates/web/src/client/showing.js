@@ -6,7 +6,7 @@ import { closing, end } from "./ending.js";
 import { isFood } from "./sitting.js";
 import { before, startPanel } from "./starting.js";
 import { withSign } from "./swaps.js";
-import { number, say } from "./say.js";
+import { minutes, number, say } from "./say.js";
 
 /** @import { Child, Pad, Panel, SignLevel, Then, Told } from "../../client-checks/client" */
 
@@ -47,6 +47,15 @@ export function joined(pad) {
 }
 
 /**
+ * Whether the session runs as long as it was planned at most. Nothing follows from it: it is said.
+ * @param {Pad} pad
+ */
+export const reached = (pad) => {
+  const [most, from] = [pad.minutes(), pad.view.startedAt];
+  return most !== undefined && from !== undefined && Date.now() - from >= most * 60_000;
+};
+
+/**
  * What waits to be given, what follows the last delivery, and before a session its start.
  * @param {Pad} pad
  * @returns {Panel}
@@ -54,10 +63,22 @@ export function joined(pad) {
 export function panel(pad) {
   const asks = givePanel(pad) ?? thenPanel(pad);
   if (!pad.view.session) return startPanel(pad, asks);
+  const most = pad.minutes();
+  const enough = most !== undefined && reached(pad);
   return (
     asks ?? {
-      key: "showing",
-      build: () => [tell(el("p", { class: "quiet" }, say("client-board-tap-twice"))), care(pad, undefined), slots({})],
+      key: `showing-${enough}`,
+      build: () => [
+        tell(
+          el(
+            "p",
+            { class: "quiet", "data-test": enough ? "enough" : undefined },
+            enough ? say("client-board-enough", { n: minutes(most) }) : say("client-board-tap-twice"),
+          ),
+        ),
+        care(pad, undefined),
+        slots({}),
+      ],
     }
   );
 }

@@ -1,9 +1,10 @@
-// What the events of the day amount to, for the pad: who is at the board, what was shown, what is left to give.
+// What the last events amount to, for the pad: who is at the board, what was shown, what is left to give.
 // Pure: takes events and a time, touches nothing.
 
-/** @import { Event, Kind, Pad, RewardNow, RationLeft, Stop, Summary, Told, View } from "../../client-checks/client" */
+/** @import { Event, Kind, RewardNow, RationLeft, Stop, Summary, Told, View } from "../../client-checks/client" */
 
 export const SESSION_MS = 3_600_000; // without an end it is over after this: a phone was put away
+export const LATELY_MS = 1_800_000; // so long after its end a session's summary is told; later it is for the log
 const CLOCKS_APART_MS = 60_000;
 const ANSWER_MS = 120_000; // a press not answered by then stays unanswered
 
@@ -90,18 +91,6 @@ export function stopReason(events, carriedOnAt = 0) {
 }
 
 /**
- * Whether a strong sign of today means rest for the rest of it.
- * @param {Event[]} stand
- */
-export const strongSeen = (stand) => stand.some((e) => e.body.kind === "sign" && e.body.level === "strong");
-
-/**
- * Whether the animal should rest: as the notebook said, or since a strong sign was seen here.
- * @param {Pick<Pad, "now" | "view">} pad
- */
-export const restToday = (pad) => pad.now.rest || strongSeen(pad.view.stand);
-
-/**
  * The middle value; undefined of none.
  * @param {number[]} values
  */
@@ -114,13 +103,15 @@ export function median(values) {
 
 /**
  * The state of the pad.
- * events: all events of the day, amendments too. carriedOnAt: when the person last chose to carry on after mild signs.
+ * events: those of the day and of the session, amendments too. carriedOnAt: when the person last chose to carry on after mild
+ * signs. today: the day's first moment; a session goes on over midnight, figures of the day do not.
  * @param {Event[]} events
  * @param {number} now
  * @param {number} [carriedOnAt]
+ * @param {number} [today]
  * @returns {View}
  */
-export function sitting(events, now, carriedOnAt = 0) {
+export function sitting(events, now, carriedOnAt = 0, today = -Infinity) {
   const stand = standing(events);
   const deliveries = stand.filter(isA("delivery"));
   /** @type {Map<string, Told<"delivery">>} */
@@ -167,7 +158,7 @@ export function sitting(events, now, carriedOnAt = 0) {
     joined: own.some((e) => e.body.kind === "joining"),
     stop: session ? stopReason(own, carriedOnAt) : undefined,
     shownNow: count(here),
-    shownToday: count(shown),
+    shownToday: count(shown.filter((e) => ms(e) >= today)),
     showings: here.length,
     perMinute: minutes >= 0.25 ? here.length / minutes : undefined,
     delay: median(delays),

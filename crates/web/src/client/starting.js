@@ -1,10 +1,9 @@
 // How a session begins: its start, what a tap before it means, and the question first on a day of rest.
 
 import { button, el, openSheet } from "./dom.js";
-import { sum } from "./ending.js";
-import { restToday } from "./sitting.js";
+import { restUntil } from "./rest.js";
 import { uuid7 } from "./uuid.js";
-import { say } from "./say.js";
+import { minutes, say, weekdayTime } from "./say.js";
 
 /** @import { Body, Pad, Panel } from "../../client-checks/client" */
 
@@ -33,7 +32,7 @@ export function before(pad, word) {
       );
     return [
       el("p", { class: "quiet" }, say("client-board-no-session")),
-      !restToday(pad) &&
+      !restUntil(pad) &&
         choice(say("client-board-start-with"), "before-start", () => start(pad, undefined, word), {
           class: "primary wide",
         }),
@@ -52,31 +51,29 @@ export function before(pad, word) {
  */
 async function start(pad, room, word) {
   const session = uuid7();
-  const showings = pad.planned();
-  const words = Object.keys(showings);
+  const plan = pad.plan(session);
+  const words = Object.keys(plan.showings);
   /** @type {Body[]} */
   const bodies = [{ kind: "session_start", session, purpose: "showing", words, ...(room ? { room } : {}) }];
   if (word) bodies.push({ kind: "press", word, by: "person", certainty: 1, accident: "no", session });
-  const memo = { ...pad.memo, plan: { session, showings } };
-  await pad.note(bodies, { memo: [`pad-${pad.now.animal}`, memo] });
-  await pad.setMemo({ plan: memo.plan });
+  await pad.note(bodies, { memo: [`pad-${pad.now.animal}`, { ...pad.memo, plan }] });
+  await pad.setMemo({ plan });
 }
 
 /**
- * What stands where no session runs: what the last one amounts to, what is asked still, and the start.
+ * What stands where no session runs: what is asked still, and the start with how long it is planned.
  * @param {Pad} pad
  * @param {Panel | undefined} asks
  * @returns {Panel}
  */
 export function startPanel(pad, asks) {
   const room = el("input", { maxLength: 60, autocomplete: "off", "data-test": "room" });
-  const rest = restToday(pad);
-  const over = sum(pad);
+  const rest = restUntil(pad);
+  const most = pad.minutes();
   return {
-    key: `start-${asks?.key}-${over?.key}-${rest}-${pad.now.words.length}-${pad.now.person}`,
+    key: `start-${asks?.key}-${rest}-${most}-${pad.now.words.length}-${pad.now.person}`,
     build: () =>
       [
-        ...(over?.build() ?? []),
         ...(asks?.build() ?? []),
         !pad.now.person &&
           el(
@@ -89,7 +86,7 @@ export function startPanel(pad, asks) {
           el(
             "p",
             { class: "caution" },
-            `${say("client-board-rest-today")} `,
+            `${say("client-board-rest-today", { until: weekdayTime(rest, pad.now.zone) })} `,
             el("span", { "data-test": "whom-to-ask" }, say("client-board-whom-to-ask")),
           ),
         !asks &&
@@ -105,9 +102,12 @@ export function startPanel(pad, asks) {
             ? button(say("client-board-start-anyway"), "start-anyway", () => anyway(pad, () => room.value.trim()), {
                 class: "small",
               })
-            : button(say("client-board-start"), "start", () => start(pad, room.value.trim()), {
-                class: "primary wide tall",
-              })),
+            : button(
+                most === undefined ? say("client-board-start") : say("client-board-start-most", { n: minutes(most) }),
+                "start",
+                () => start(pad, room.value.trim()),
+                { class: "primary wide tall" },
+              )),
       ].filter(Boolean),
   };
 }

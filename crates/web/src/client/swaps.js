@@ -3,6 +3,7 @@
 import { button, el, slots, tell } from "./dom.js";
 import { care } from "./care.js";
 import { block, partner, swapped } from "./draw.js";
+import { restUntil } from "./rest.js";
 import { isA, isFood, stopReason } from "./sitting.js";
 import { say } from "./say.js";
 
@@ -77,7 +78,7 @@ export function panel(pad, press) {
   const drawn = pad.view.stand.filter(isA("swap_draw")).find((e) => e.body.press === press.id);
   if (drawn) return own === "failed" ? undefined : give(pad, press, drawn.body);
   const { plan, signs } = state(pad) ?? {};
-  if (!plan || signs || pad.now.rest || own === "not_now") return undefined;
+  if (!plan || signs || restUntil(pad) || own === "not_now") return undefined;
   const { word } = press.body;
   const draw = drawFor(plan, press.id, word, Date.now());
   if (!draw || pad.word(word)?.closing || !canGive(pad, word) || !canGive(pad, draw.partner)) return undefined;

@@ -1,11 +1,12 @@
 // Keeps the pad's page, Today and their files for the time the notebook gives no answer. Pages are asked for anew first; only
-// these two are answered from what was kept, everything else fails as it should.
+// these two are answered from what was kept, every other one by a page that says so and what works.
 
 const worker = /** @type {ServiceWorkerGlobalScope} */ (/** @type {unknown} */ (self));
 const KEPT = "sayso-pad-1";
 const PICTURES = "sayso-pictures-1";
 const MOST_PICTURES = 300;
 const LAST = "/last"; // where the home screen opens
+const OFFLINE = "/offline"; // in the place of any other page
 const TIME = "\u{e002}"; // stands for the time in the line on an earlier page
 /** @param {URL} url */
 const isPad = (url) => /^\/a\/[^/]+\/board$/.test(url.pathname);
@@ -41,8 +42,41 @@ async function keptFirst(request, where) {
   return response;
 }
 
-/** @param {Request} request */
-async function pageFirst(request) {
+/**
+ * Keeps the page that stands in for others, in the language that is read now, with every file that it names. Where it cannot
+ * be had, as on a device that is not paired, the one kept before stays.
+ */
+async function keepOffline() {
+  const kept = await caches.open(KEPT);
+  const response = await fetch(OFFLINE);
+  if (!response.ok || response.redirected) return;
+  const page = await response.clone().text();
+  const files = [...page.matchAll(/(?:href|src)="(\/assets\/[^"]+)"/g)].map((found) => found[1]);
+  const had = await Promise.all(files.map((file) => kept.match(file)));
+  await Promise.all(files.filter((_, i) => !had[i]).map((file) => kept.add(file)));
+  await kept.put(OFFLINE, response);
+}
+
+/**
+ * The answer, or where there is none the page that stands in for it.
+ * @param {Promise<Response>} answer
+ */
+async function orOffline(answer) {
+  try {
+    return await answer;
+  } catch (error) {
+    const kept = await caches.open(KEPT);
+    const found = await kept.match(OFFLINE);
+    if (found) return found;
+    throw error;
+  }
+}
+
+/**
+ * @param {Request} request
+ * @param {(work: Promise<unknown>) => void} beside what may go on after the answer
+ */
+async function pageFirst(request, beside) {
   const kept = await caches.open(KEPT);
   const url = new URL(request.url);
   try {
@@ -50,6 +84,7 @@ async function pageFirst(request) {
     if (response.ok && !response.redirected) {
       await kept.put(request, response.clone());
       await kept.put(LAST, new Response(url.pathname));
+      beside(keepOffline().catch((error) => console.warn("no page for others", error)));
     }
     return response;
   } catch (error) {
@@ -110,8 +145,9 @@ worker.addEventListener("fetch", (event) => {
   if (isFile(url)) event.respondWith(keptFirst(event.request, KEPT));
   else if (isPicture(url)) event.respondWith(keptFirst(event.request, PICTURES));
   else if (event.request.mode !== "navigate") return;
-  else if (isPage(url)) event.respondWith(pageFirst(event.request));
-  else if (url.pathname === LAST) event.respondWith(lastPage(event.request));
+  else if (isPage(url)) event.respondWith(orOffline(pageFirst(event.request, (work) => event.waitUntil(work))));
+  else if (url.pathname === LAST) event.respondWith(orOffline(lastPage(event.request)));
+  else event.respondWith(orOffline(fetch(event.request)));
 });
 
 // The page that registers this was loaded before it could watch: it names itself and its files once.
@@ -133,6 +169,7 @@ worker.addEventListener("message", (event) => {
       await Promise.allSettled([
         ...[...pages, ...files].map((u) => kept.add(u.href)),
         ...own.filter(isPicture).map((u) => pictures.add(u.href)),
+        keepOffline(),
       ]);
     })(),
   );

@@ -7,7 +7,9 @@ import { test } from "node:test";
 import { PARTNER_DAYS } from "../../src/client/draw.js";
 import { MAY } from "../../src/client/recent.js";
 import { CALLS, OPEN_MS } from "../../src/client/round.js";
-import { SESSION_MS, ration, sitting, standing, strongSeen } from "../../src/client/sitting.js";
+import { STILL_NEEDED_MS } from "../../src/client/pad.js";
+import { LEAST_REST_MS, restsUntil, strongOf } from "../../src/client/rest.js";
+import { SESSION_MS, ration, sitting, standing } from "../../src/client/sitting.js";
 import { standing as swapsStand } from "../../src/client/swaps.js";
 
 const shared = JSON.parse(readFileSync(new URL("../fixtures/shared.json", import.meta.url), "utf8"));
@@ -17,10 +19,10 @@ const told = (e) => ({ id: e.id, animal: e.animal, at: Date.parse(e.happened_at)
 const orders = (events) => [events, [...events].reverse(), [...events, ...events]];
 
 test("lengths and numbers", () => {
-  const { session_open_s, round_open_s, calls, partner_days } = shared.constants;
+  const { session_open_s, still_needed_s, least_rest_s, round_open_s, calls, partner_days } = shared.constants;
   assert.deepEqual(
-    [SESSION_MS / 1000, OPEN_MS / 1000, CALLS, PARTNER_DAYS],
-    [session_open_s, round_open_s, calls, partner_days],
+    [SESSION_MS / 1000, STILL_NEEDED_MS / 1000, LEAST_REST_MS / 1000, OPEN_MS / 1000, CALLS, PARTNER_DAYS],
+    [session_open_s, still_needed_s, least_rest_s, round_open_s, calls, partner_days],
   );
 });
 
@@ -41,9 +43,12 @@ test("which session is open", () => {
       assert.equal(sitting(events, Date.parse(c.now)).session ?? null, c.open, c.what);
 });
 
-test("when a sign of today means rest", () => {
-  assert.ok(shared.rest.some((c) => c.rest) && shared.rest.some((c) => !c.rest));
-  for (const c of shared.rest) assert.equal(strongSeen(standing(c.events)), c.rest, c.what);
+test("until when sessions rest after signs", () => {
+  assert.ok(shared.rest.filter((c) => c.until).length > 5 && shared.rest.filter((c) => !c.until).length > 5);
+  for (const c of shared.rest) {
+    const until = restsUntil(strongOf(standing(c.events)), c.zone, Date.parse(c.now));
+    assert.equal(until ?? null, c.until && Date.parse(c.until), c.what);
+  }
 });
 
 test("what is left of the day's rewards, in whole pieces", () => {

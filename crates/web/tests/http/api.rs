@@ -131,6 +131,44 @@ async fn an_export_goes_back_in_whole() {
 }
 
 #[tokio::test]
+async fn after_midnight_the_pad_still_gets_what_a_session_needs_and_when_a_rest_ends() {
+    let (web, ids) = (Web::this_machine().await, Ids::new());
+    web.events(&ids.cards()).await;
+    // It is one o'clock at night there.
+    let mut home = ids.event(json!({ "kind": "home_card", "name": "The house", "zone": "Pacific/Auckland" }));
+    home["recorded_at"] = json!("2026-03-02T11:30:00Z");
+    let at = |when: &str, body: Value| {
+        let mut event = ids.event(body);
+        event["happened_at"] = json!(when);
+        event
+    };
+    let session = id();
+    let begun = at(
+        "2026-03-02T10:50:00Z",
+        json!({ "kind": "session_start", "session": session, "purpose": "showing", "words": [] }),
+    );
+    let ended =
+        at("2026-03-02T10:55:00Z", json!({ "kind": "session_end", "session": session, "reason": "strong_sign" }));
+    let growl = at(
+        "2026-03-02T10:54:00Z",
+        json!({ "kind": "sign", "sign": "growl", "level": "strong", "when": "during", "session": session }),
+    );
+    let earlier = at("2026-03-02T10:20:00Z", json!({ "kind": "look" }));
+    let days_ago =
+        at("2026-02-27T10:00:00Z", json!({ "kind": "sign", "sign": "hid", "level": "strong", "when": "during" }));
+    web.events(&[home, begun.clone(), growl.clone(), ended.clone(), earlier]).await;
+    let pad = web.get(&format!("/api/board/{}", ids.animal)).await.json();
+    let told: Vec<&Value> = pad["today"].as_array().unwrap().iter().map(|e| &e["id"]).collect();
+    assert_eq!(told, [&begun["id"], &growl["id"], &ended["id"]], "of the last hour and a half");
+    assert_eq!(pad["rest_until"], "2026-03-02T22:54:00.000Z", "twelve hours, though its day is over");
+    assert_eq!(pad["strong"], json!([]));
+    web.events(&[days_ago]).await;
+    let pad = web.get(&format!("/api/board/{}", ids.animal)).await.json();
+    assert_eq!(pad["strong"], json!(["2026-02-27T10:00:00.000Z"]));
+    assert_eq!(pad["rest_until"], "2026-03-05T11:00:00.000Z", "until a week after the first of two days");
+}
+
+#[tokio::test]
 async fn the_pad_counts_the_ration_of_the_day_over_all_devices() {
     let (web, ids) = (Web::this_machine().await, Ids::new());
     web.events(&ids.cards()).await;
@@ -139,7 +177,6 @@ async fn the_pad_counts_the_ration_of_the_day_over_all_devices() {
     yesterday["happened_at"] = json!("2026-03-01T11:00:00Z");
     web.events(&[feed.clone(), yesterday]).await;
     let pad = web.get(&format!("/api/board/{}", ids.animal)).await.json();
-    assert_eq!(pad["day"], "2026-03-02");
     assert_eq!(pad["today"].as_array().unwrap().iter().map(|e| &e["id"]).collect::<Vec<_>>(), [&feed["id"]]);
     assert!(pad["ration"]["budget_kcal"].as_f64().unwrap() > 10.0, "{}", pad["ration"]);
     assert_eq!(pad["words"][0]["says"], "chicken");

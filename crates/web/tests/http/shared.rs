@@ -4,11 +4,11 @@
 use sayso_advisor::Case;
 use sayso_advisor::observe::showings;
 use sayso_advisor::ration::{RewardLeft, ration};
-use sayso_advisor::welfare::rest_today;
+use sayso_advisor::rest::{LEAST_REST_S, rests_until};
 use sayso_methods::ration::{Feed as Given, left_today};
 use sayso_model::*;
 use sayso_web::api::openapi;
-use sayso_web::pages::board::drawn;
+use sayso_web::pages::board::{drawn, now::STILL_NEEDED_S};
 use sayso_web::pages::log::word_can_be_put_right;
 use sayso_web::pages::swaps::running::running;
 use serde_json::{Value, json};
@@ -70,6 +70,8 @@ fn the_rules_the_client_shares_are_current() {
         "about": "Rules that exist here and in the client. Written by tests/http/shared.rs from the notebook's functions; read by tests/client/shared.test.mjs.",
         "constants": {
             "session_open_s": session::OPEN_FOR_S,
+            "still_needed_s": STILL_NEEDED_S,
+            "least_rest_s": LEAST_REST_S,
             "round_open_s": drawn::OPEN_FOR_S,
             "calls": draw::CALLS,
             "partner_days": draw::PARTNER_DAYS,
@@ -227,26 +229,47 @@ fn sessions() -> Value {
         .collect()
 }
 
-/// Whether signs seen today mean rest for the rest of it.
+/// Until when sessions rest after signs, in the home's zone.
 fn rest() -> Value {
-    let sign = |n: u128, s: f64, level: SignLevel| {
-        event(n, s, Sign { sign: Note::new("seen").unwrap(), level, when: When::During, session: None })
+    let (berlin, auckland) = (Zone::new("Europe/Berlin").unwrap(), Zone::new("Pacific/Auckland").unwrap());
+    let home = |zone: &Zone| event(9, 0.0, HomeCard { name: Label::new("The house").unwrap(), zone: zone.clone() });
+    let sign = |n: u128, when: &str, level: SignLevel| Event {
+        happened_at: when.parse().unwrap(),
+        recorded_at: when.parse().unwrap(),
+        ..event(n, 0.0, Sign { sign: Note::new("seen").unwrap(), level, when: When::During, session: None })
     };
+    let (strong, mild, ease) = (SignLevel::Strong, SignLevel::Mild, SignLevel::Joining);
+    let (noon, late) = ("2026-03-02T11:00:00Z", "2026-03-02T22:30:00Z");
+    let two = vec![sign(10, "2026-02-27T08:00:00Z", strong), sign(11, noon, strong)];
     let cases = [
-        ("nothing seen", vec![]),
+        ("nothing seen", &berlin, vec![], noon),
+        ("mild signs", &berlin, vec![sign(10, noon, mild), sign(11, noon, mild)], "2026-03-02T11:30:00Z"),
+        ("a strong sign at noon rests the day", &berlin, vec![sign(10, noon, strong)], "2026-03-02T22:59:00Z"),
+        ("and no more", &berlin, vec![sign(10, noon, strong)], "2026-03-02T23:00:00Z"),
+        ("at ease later", &berlin, vec![sign(10, noon, strong), sign(11, late, ease)], late),
         (
-            "mild signs",
-            vec![sign(10, 0.0, SignLevel::Mild), sign(11, 9.0, SignLevel::Mild), sign(12, 20.0, SignLevel::Mild)],
+            "shortly before midnight it rests twelve hours",
+            &berlin,
+            vec![sign(10, late, strong)],
+            "2026-03-02T23:30:00Z",
         ),
-        ("a strong sign", vec![sign(10, 0.0, SignLevel::Strong)]),
-        ("a strong sign, at ease later", vec![sign(10, 0.0, SignLevel::Strong), sign(11, 900.0, SignLevel::Joining)]),
-        ("a strong sign, taken back", vec![sign(10, 0.0, SignLevel::Strong), event(11, 9.0, withdrawal(10))]),
+        ("to the last of them", &berlin, vec![sign(10, late, strong)], "2026-03-03T10:29:59Z"),
+        ("and no more then", &berlin, vec![sign(10, late, strong)], "2026-03-03T10:30:00Z"),
+        ("midnight is the home's", &auckland, vec![sign(10, noon, strong)], "2026-03-03T10:59:00Z"),
+        ("a day of 23 hours", &berlin, vec![sign(10, "2026-03-28T23:30:00Z", strong)], "2026-03-29T21:30:00Z"),
+        ("on two days of the week", &berlin, two.clone(), "2026-03-04T12:00:00Z"),
+        ("until the earlier is a week ago", &berlin, two.clone(), "2026-03-05T22:59:00Z"),
+        ("and no longer", &berlin, two, "2026-03-05T23:00:00Z"),
+        ("taken back", &berlin, vec![sign(10, noon, strong), event(11, 9.0, withdrawal(10))], late),
+        ("not seen yet", &berlin, vec![sign(10, late, strong)], noon),
     ];
     cases
         .into_iter()
-        .map(|(what, events)| {
+        .map(|(what, zone, signs, now)| {
+            let events: Vec<Event> = std::iter::once(home(zone)).chain(signs).collect();
             let story = Story::from_events(events.clone());
-            json!({ "what": what, "events": events, "rest": rest_today(&Case::new(&story, ANIMAL, at(3_600.0))) })
+            let until = rests_until(&Case::new(&story, ANIMAL, now.parse().unwrap()));
+            json!({ "what": what, "events": events, "zone": zone, "now": now, "until": until })
         })
         .collect()
 }

@@ -31,7 +31,6 @@ client-recent-kept-here = { $time } · hier behalten
 client-recent-edit = Ändern
 client-recent-edit-this = Ändern: { $what }
 client-recent-undo = Rückgängig
-client-recent-undo-this = Rückgängig: { $what }
 client-recent-another-word = Ein anderes Wort…
 client-recent-which-word = Welches Wort war es?
 client-recent-not-i = { $name } hat gedrückt, nicht ich

@@ -31,7 +31,6 @@ client-recent-kept-here = { $time } · kept here
 client-recent-edit = Edit
 client-recent-edit-this = Edit: { $what }
 client-recent-undo = Undo
-client-recent-undo-this = Undo: { $what }
 client-recent-another-word = Another word…
 client-recent-which-word = Which word was it?
 client-recent-not-i = { $name } pressed it, not I

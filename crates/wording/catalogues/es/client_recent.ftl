@@ -31,7 +31,6 @@ client-recent-kept-here = { $time } · guardado aquí
 client-recent-edit = Editar
 client-recent-edit-this = Editar: { $what }
 client-recent-undo = Deshacer
-client-recent-undo-this = Deshacer: { $what }
 client-recent-another-word = Otra palabra…
 client-recent-which-word = ¿Qué palabra fue?
 client-recent-not-i = Lo pulsó { $name }, no yo

@@ -31,7 +31,6 @@ client-recent-kept-here = { $time } · gardé ici
 client-recent-edit = Modifier
 client-recent-edit-this = Modifier : { $what }
 client-recent-undo = Annuler
-client-recent-undo-this = Annuler : { $what }
 client-recent-another-word = Un autre mot…
 client-recent-which-word = Quel mot était-ce ?
 client-recent-not-i = C’est { $name } qui a appuyé, pas moi

@@ -2,6 +2,7 @@ because-strong-signs = Sinais fortes de estresse: { $count } em { $days } dias, 
     [0] { "" }
    *[other] , { $today } hoje
 }. O último: “{ $last }”.
+because-rests-until = As sessões descansam até { $until }: o resto do dia, e doze horas no mínimo.
 because-lasting-threat = { $count ->
     [1] Um rosnado, bote ou mordida em { $days } dias: “{ $last }”, { $day }.
    *[other] { $count } rosnados, botes ou mordidas em { $days } dias. O último: “{ $last }”, { $day }.

@@ -31,7 +31,6 @@ client-recent-kept-here = { $time } · guardado aqui
 client-recent-edit = Editar
 client-recent-edit-this = Editar: { $what }
 client-recent-undo = Desfazer
-client-recent-undo-this = Desfazer: { $what }
 client-recent-another-word = Outra palavra…
 client-recent-which-word = Que palavra foi?
 client-recent-not-i = Foi { $name } que apertou, não eu

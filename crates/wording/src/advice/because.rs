@@ -35,6 +35,9 @@ pub fn because(l: &Locale, name: &str, fact: &Because) -> String {
         Because::LastingSigns { sign, count, days, last, last_on } => {
             lasting(l, name, *sign, (*count, *days), (&noted(l, last), *last_on))
         }
+        Because::RestsUntil { until, zone } => {
+            say!(l, because::rests_until, until = l.weekday_date_time(*until, zone))
+        }
         Because::Recurring { weeks, of, .. } => say!(l, because::recurring, weeks = *weeks, of = *of),
         Because::LeftSessions { share, left } if share.too_early() => {
             say!(l, because::left_few, name = name, left = *left, of = share.n)

@@ -8,8 +8,10 @@ use std::collections::BTreeSet;
 const WIDE: usize = 6;
 /// More rows than this are too low for a thumb on a phone.
 const HIGH: usize = 7;
-/// Places of a zone in a row or column at most.
-const ZONE: usize = 4;
+/// More rows than this are too low for a thumb on a low phone, where what is asked takes most of the screen.
+const LOW: usize = 3;
+/// Places of a zone in a row or column at most: one that is opened fits a low phone, its words in letters that can be read.
+const ZONE: usize = 3;
 
 /// A place of the mat, in reading order.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -38,6 +40,12 @@ pub struct Mat {
 }
 
 impl Mat {
+    /// Whether a low phone shows it by zones, though others show it whole.
+    #[must_use]
+    pub const fn by_zones_if_low(&self) -> bool {
+        !self.by_zones() && self.rows > LOW
+    }
+
     /// Whether a phone shows it by zones.
     #[must_use]
     pub const fn by_zones(&self) -> bool {
@@ -118,13 +126,21 @@ mod tests {
     }
 
     #[test]
-    fn zones_hold_sixteen_places_at_most_and_cover_all() {
+    fn zones_hold_nine_places_at_most_and_cover_all() {
         let layout = BoardLayout { rows: 6, columns: 10, words: Vec::new(), language: None };
         let mat = Mat::new(Some(&layout), &words(60));
         assert!(mat.by_zones());
         let zones = mat.zone_columns * mat.zone_rows;
         let of = |z| mat.places.iter().filter(|p| p.zone == z).count();
         assert_eq!((0..zones).map(of).sum::<usize>(), mat.places.len());
-        assert!((0..zones).all(|z| (1..=ZONE * ZONE).contains(&of(z))));
+        assert!((0..zones).all(|z| (1..=9).contains(&of(z))));
+    }
+
+    #[test]
+    fn four_rows_are_whole_on_a_phone_and_in_zones_on_a_low_one() {
+        for (count, many, low) in [(9, false, false), (12, false, true), (30, false, true), (60, true, false)] {
+            let mat = Mat::new(None, &words(count));
+            assert_eq!((mat.by_zones(), mat.by_zones_if_low()), (many, low), "{count} words");
+        }
     }
 }

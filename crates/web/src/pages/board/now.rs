@@ -8,12 +8,12 @@ use crate::page::AnimalPage;
 use crate::picture;
 use sayso_advisor::Case;
 use sayso_advisor::ration::{forbidden, ration};
+use sayso_advisor::rest::{rests_until, strong_of_week};
 use sayso_advisor::stages::standings;
 use sayso_advisor::today::Today;
-use sayso_advisor::welfare::rest_today;
 use sayso_model::{
-    AnimalId, Body, Day, Event, EventId, HomeId, Moment, PersonId, PictureOf, RewardCard, RewardId, RewardKind,
-    SAME_PRESS_S, Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts,
+    AnimalId, Body, Event, EventId, HomeId, Moment, PersonId, PictureOf, RewardCard, RewardId, RewardKind,
+    SAME_PRESS_S, Session, SessionId, SignLevel, Stage, Story, WordId, Zone, facts, session::OPEN_FOR_S,
 };
 use sayso_people::Capability;
 use sayso_wording::hazards::{food, foods};
@@ -33,16 +33,10 @@ pub struct Now {
     pub name: String,
     /// Who holds the device.
     pub person: Option<PersonId>,
-    /// The household's zone; a device that cannot tell its own uses it.
+    /// The home's zone: days are counted in it, and a device that cannot tell its own writes it.
     pub zone: Zone,
-    /// The household's day.
-    pub day: Day,
     /// When this was so.
     pub at: Moment,
-    /// First moment of the day.
-    pub day_starts: Moment,
-    /// First moment of the next day; figures of "today" end there.
-    pub day_ends: Moment,
     /// A heard press and a tapped one of the same word this close are one, seconds.
     pub same_press_s: f64,
     /// Wait after an offer, seconds.
@@ -51,6 +45,8 @@ pub struct Now {
     pub words: Vec<WordNow>,
     /// What the next session is planned to show, as Today says it.
     pub plan: Vec<PlannedNow>,
+    /// How long it is planned at most, in minutes, as Today says it.
+    pub minutes: Option<f64>,
     /// What could be given instead.
     pub rewards: Vec<RewardNow>,
     /// Energy for rewards of the day and what is left of it.
@@ -59,12 +55,15 @@ pub struct Now {
     pub signs: Vec<SignNow>,
     /// What a battery in a mouth calls for.
     pub battery: String,
-    /// Today's events, as they stand, that figures of today count.
+    /// Events, as they stand, that the pad counts or may put right: today's, and of a day that is just over those that a session
+    /// or its sum may still need ([`STILL_NEEDED_S`]).
     pub today: Vec<Event>,
     /// When events of `today` were last changed by a clock ahead of the notebook's; a later change is dated after that.
     pub changed_ahead: BTreeMap<EventId, Moment>,
-    /// Whether sessions should rest today after strong signs.
-    pub rest: bool,
+    /// When sessions may be held again after strong signs; none where they may be held now.
+    pub rest_until: Option<Moment>,
+    /// Strong signs of the last seven days that are not among `today`: another one may mean a longer rest.
+    pub strong: Vec<Moment>,
     /// A session that was begun, here or on another device, and is not ended.
     pub open: Option<SessionId>,
     /// The last round begun, while it is not too old.
@@ -90,6 +89,8 @@ pub struct WordNow {
     pub stage: Stage,
     /// Whether it may be invited today: nothing speaks against it.
     pub may_invite: bool,
+    /// Whether a round of invitations draws it where nobody says otherwise.
+    pub draws: bool,
     /// What is delivered.
     pub reward: Option<RewardId>,
     /// Where its picture is served, or that of what is delivered.
@@ -103,6 +104,8 @@ pub struct PlannedNow {
     pub word: WordId,
     /// Showings to aim for in that session.
     pub showings: usize,
+    /// Of those, times to offer it first and wait.
+    pub invitations: usize,
 }
 
 /// A reward.
@@ -155,7 +158,8 @@ pub fn now(page: &AnimalPage) -> Now {
     let ration = ration(story, &page.card, at);
     let care: BTreeMap<RewardId, Vec<String>> =
         ration.rewards.iter().map(|r| (r.reward, r.cautions.iter().map(|c| food(l, c)).collect())).collect();
-    let (case, mut today) = (page.case(), today(story, animal, day, &page.zone));
+    let from = day.start(&page.zone).min(at.plus_seconds(-STILL_NEEDED_S));
+    let (case, mut today) = (page.case(), events(story, animal, from, day.plus(1).start(&page.zone)));
     // Whoever scores without seeing what others scored gets nobody else's taps, and no session of theirs.
     let sees_others = page.may(Capability::SeeToday) || page.may(Capability::SeeLog);
     if !sees_others {
@@ -169,14 +173,12 @@ pub fn now(page: &AnimalPage) -> Now {
         name: page.card.name.to_string(),
         person: page.person,
         zone: page.zone.clone(),
-        day,
         at,
-        day_starts: day.start(&page.zone),
-        day_ends: day.plus(1).start(&page.zone),
         wait_s: facts::WAIT.get(),
         same_press_s: SAME_PRESS_S,
         words: words(page, &case, advised),
         plan: planned(advised),
+        minutes: advised.and_then(Today::plan).map(|plan| plan.minutes),
         rewards: rewards
             .iter()
             .map(|r: &&RewardCard| RewardNow {
@@ -197,7 +199,8 @@ pub fn now(page: &AnimalPage) -> Now {
         battery: say!(l, hazards::battery),
         changed_ahead: changed_ahead(story, &today, at),
         today,
-        rest: rest_today(&case),
+        rest_until: rests_until(&case),
+        strong: strong_of_week(&case).into_iter().filter(|seen| sees_others && *seen < from).collect(),
         open: case.sessions().iter().rev().find(|s| s.open(at)).map(Session::id).filter(|_| sees_others),
         round: round(page).filter(|_| sees_others),
         swap: swap(page),
@@ -207,6 +210,7 @@ pub fn now(page: &AnimalPage) -> Now {
 /// In the order of the board.
 fn words(page: &AnimalPage, case: &Case<'_>, advised: Option<&Today>) -> Vec<WordNow> {
     let (story, animal) = (&*page.story, page.id);
+    let draws = advised.map(Today::draws).unwrap_or_default();
     let stages: BTreeMap<WordId, Stage> = standings(case).iter().map(|s| (s.word, s.stage)).collect();
     story
         .words_by_place(animal)
@@ -219,6 +223,7 @@ fn words(page: &AnimalPage, case: &Case<'_>, advised: Option<&Today>) -> Vec<Wor
             closing: w.closing,
             stage: stages.get(&w.word).copied().unwrap_or(Stage::Prepare),
             may_invite: advised.is_some_and(|t| t.may_invite(w.word)),
+            draws: draws.contains(&w.word),
             reward: w.reward,
             picture: picture::address(story, PictureOf::Word { word: w.word }),
         })
@@ -228,7 +233,7 @@ fn words(page: &AnimalPage, case: &Case<'_>, advised: Option<&Today>) -> Vec<Wor
 /// The words of the next session with the showings to aim for, as Today says them; none while sessions rest.
 fn planned(advised: Option<&Today>) -> Vec<PlannedNow> {
     let words = advised.and_then(Today::plan).into_iter().flat_map(|p| &p.words);
-    words.map(|p| PlannedNow { word: p.word.word, showings: p.showings }).collect()
+    words.map(|p| PlannedNow { word: p.word.word, showings: p.showings, invitations: p.invitations }).collect()
 }
 
 fn signs(page: &AnimalPage) -> Vec<SignNow> {
@@ -247,9 +252,9 @@ fn signs(page: &AnimalPage) -> Vec<SignNow> {
         .collect()
 }
 
-/// Standing events of the day that the pad counts or may put right.
-fn today(story: &Story, animal: AnimalId, day: Day, zone: &Zone) -> Vec<Event> {
-    let of_today = story.all_between(animal, day.start(zone), day.plus(1).start(zone));
+/// Standing events of a stretch that the pad counts or may put right.
+fn events(story: &Story, animal: AnimalId, from: Moment, to: Moment) -> Vec<Event> {
+    let of_today = story.all_between(animal, from, to);
     // Of a press told twice, the telling that counts.
     let once = |e: &&Event| story.same_press(e.id).is_none();
     let mut today: Vec<Event> = of_today.filter(|e| on_the_pad(&e.body)).filter(once).cloned().collect();
@@ -306,5 +311,9 @@ fn changed_ahead(story: &Story, events: &[Event], now: Moment) -> BTreeMap<Event
     events.iter().filter_map(changed).filter(|(_, at)| *at > now).collect()
 }
 
+/// A session and its sum are over this long after it was begun, in seconds: those begun later are told also after midnight.
+pub const STILL_NEEDED_S: f64 = OPEN_FOR_S + SUM_S;
+/// So long what a session came to is told on the pad, in seconds.
+const SUM_S: f64 = 1_800.0;
 /// More than anyone notes in a day by hand; bounds the size of the answer.
 const MOST_TODAY: usize = 2_000;

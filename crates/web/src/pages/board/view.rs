@@ -1,3 +1,4 @@
+use super::label::{length, parted};
 use super::mat::Mat;
 use super::now::{Now, RewardNow, WordNow, now};
 use crate::layout::{Tab, layout_with};
@@ -6,7 +7,7 @@ use crate::pages::checks;
 use crate::pages::listen::switch;
 use crate::rich;
 use maud::{Markup, html};
-use sayso_model::{Stage, WordId, facts};
+use sayso_model::{Language, Stage, WordId, facts};
 use sayso_people::Capability;
 use sayso_wording::hazards::other;
 use sayso_wording::{Locale, say};
@@ -47,7 +48,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                     (pads(page, &now, &mat))
                     div.dock data-part="dock" {
                         div.asked data-part="asked" {
-                            button.undo type="button" data-part="undo" data-test="undo-last" disabled { (say!(locale, board::undo)) }
+                            (session_line())
                             section.panel data-part="panel" data-test="panel" aria-label=(say!(locale, board::now)) {}
                         }
                         (actions(locale, &now))
@@ -75,11 +76,19 @@ fn status(locale: &Locale) -> Markup {
         div.status data-part="outbox" data-test="outbox" data-kept="" data-sent="" data-refused="" {
             button.plain type="button" data-part="outbox-text" data-test="outbox-text" title=(say!(locale, board::send_now)) { (say!(locale, board::opening)) }
             a.plain.ear href="#listen" data-ear-chip data-test="listen-chip" hidden { (say!(locale, board::listening)) }
-            span.num data-part="session-line" hidden {
-                span data-part="clock" data-test="clock" {} " · " span data-part="showings" data-test="showings" {} span.unseen data-part="joined" data-test="joined" {}
-            }
+            button.undo type="button" data-part="undo" data-test="undo-last" disabled { (say!(locale, board::undo)) }
             a.button data-part="pair" data-test="pair" href="/pair" hidden { (say!(locale, board::pair)) }
             button.warn type="button" data-part="attention" data-test="attention" hidden {}
+        }
+    }
+}
+
+/// How long the session runs, of how long it was planned, and what was shown.
+fn session_line() -> Markup {
+    html! {
+        p.session-line.num data-part="session-line" data-test="session-line" hidden {
+            span data-part="clock" data-test="clock" {} " " span.planned-time data-part="planned-time" data-test="planned-time" {}
+            br; span data-part="showings" data-test="showings" {} span.unseen data-part="joined" data-test="joined" {}
         }
     }
 }
@@ -100,28 +109,29 @@ fn pads(page: &AnimalPage, now: &Now, mat: &Mat) -> Markup {
     let of = |id: WordId| now.words.iter().find(|w| w.id == id);
     let planned = |id: WordId| now.plan.iter().any(|p| p.word == id);
     let zones = mat.zone_columns * mat.zone_rows;
+    let written = page.story.board().and_then(|board| board.language).unwrap_or(locale.language);
     html! {
-        div.board-place .many[mat.by_zones()] data-part="mat" data-zone-width=(mat.zone_width) data-columns=(mat.columns) {
+        div.board-place .many[mat.by_zones()] .low-many[mat.by_zones_if_low()] data-part="mat" data-zone-width=(mat.zone_width) data-columns=(mat.columns) {
             @if now.words.is_empty() {
                 p data-test="no-words" { (rich!(locale, board::no_words, link = html! { a href=(Tab::Words.href(Some(page.id))) { (say!(locale, board::choose_words)) } })) }
             }
-            @if mat.by_zones() {
+            @if mat.by_zones() || mat.by_zones_if_low() {
                 div.pinned {
                     button.whole type="button" data-part="whole" data-test="whole" hidden { (say!(locale, board::whole)) }
-                    @for w in now.words.iter().filter(|w| planned(w.id) || w.closing) { (pad(w, "pinned", None, planned(w.id))) }
+                    @for w in now.words.iter().filter(|w| planned(w.id) || w.closing) { (pad(w, "pinned", None, planned(w.id), written)) }
                 }
                 div class=(format!("zones cols-{}", mat.zone_columns)) {
                     @for zone in 0..zones {
-                        @let says: Vec<&str> = mat.places.iter().filter(|p| p.zone == zone).filter_map(|p| of(p.word?)).map(|w| w.says.as_str()).collect();
+                        @let says: Vec<String> = mat.places.iter().filter(|p| p.zone == zone).filter_map(|p| of(p.word?)).map(|w| parted(&w.says, written)).collect();
                         @if says.is_empty() { span.blank {} }
-                        @else { button type="button" data-zone=(zone) data-test=(format!("zone-{zone}")) { (says.join(", ")) } }
+                        @else { button type="button" data-zone=(zone) data-test=(format!("zone-{zone}")) { span { (says.join(", ")) } } }
                     }
                 }
             }
             section class=(format!("pads cols-{}", mat.columns)) data-part="pads" data-test="pads" aria-label=(say!(locale, board::words)) {
                 @for place in &mat.places {
                     @match place.word.and_then(of) {
-                        Some(w) => (pad(w, "pad", Some(place.zone), planned(w.id))),
+                        Some(w) => (pad(w, "pad", Some(place.zone), planned(w.id), written)),
                         None => span.blank data-z=(place.zone) {},
                     }
                 }
@@ -130,15 +140,17 @@ fn pads(page: &AnimalPage, now: &Now, mat: &Mat) -> Markup {
     }
 }
 
-fn pad(w: &WordNow, test: &str, zone: Option<usize>, planned: bool) -> Markup {
+fn pad(w: &WordNow, test: &str, zone: Option<usize>, planned: bool, written: Language) -> Markup {
     html! {
         button.pad .planned[planned] .unready[w.stage == Stage::Prepare] .closing[w.closing] type="button" data-word=(w.id)
             data-z=[zone] data-test=(format!("{test}-{}", w.says)) data-state="idle" {
-            @if let Some(picture) = &w.picture { img.picture src=(picture) alt="" draggable="false"; }
-            span.count.num {}
-            span.says { (w.says) }
-            span.does {}
-            span.gives {}
+            span class=(format!("face {}", length(&w.says))) {
+                @if let Some(picture) = &w.picture { img.picture src=(picture) alt="" draggable="false"; }
+                span.count.num {}
+                span.says { (parted(&w.says, written)) }
+                span.does {}
+                span.gives {}
+            }
         }
     }
 }

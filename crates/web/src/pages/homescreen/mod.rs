@@ -1,5 +1,7 @@
 //! The notebook on a phone's home screen: what the phone is told of it, and where it opens.
 
+mod offline;
+
 use crate::Error;
 use crate::assets::asset;
 use crate::layout::{THEMES, Tab};
@@ -22,7 +24,10 @@ const LAST_COOKIE: &str = "sayso_last";
 
 /// Routes of the home screen.
 pub fn router() -> Router<AppState> {
-    Router::new().route("/manifest.webmanifest", get(manifest)).route("/last", get(last))
+    Router::new()
+        .route("/manifest.webmanifest", get(manifest))
+        .route("/last", get(last))
+        .route("/offline", get(offline::offline))
 }
 
 /// The web app manifest (W3C, Web Application Manifest) in the language of whoever asks.

@@ -1,0 +1,140 @@
+// What the pad makes of what the notebook said, what this device noted and the hour. Run: node --test crates/web/tests/client/
+
+import assert from "node:assert/strict";
+import { afterEach, beforeEach, mock, test } from "node:test";
+import { makePad } from "../../src/client/pad.js";
+import { restUntil } from "../../src/client/rest.js";
+
+const HOME = "00000000-0000-7000-8000-000000000001";
+const PIP = "00000000-0000-7000-8000-000000000002";
+const [BALL, OUT] = ["ball", "out"];
+let n = 100;
+
+function event(at, body) {
+  n += 1;
+  const id = `00000000-0000-7000-8000-${String(n).padStart(12, "0")}`;
+  return { id, home: HOME, animal: PIP, happened_at: at, recorded_at: at, zone: "Europe/Berlin", source: "tap", body };
+}
+const row = (e, state = "sent") => ({ n, id: e.id, tap: e.id, event: e, state, at: Date.parse(e.happened_at) });
+const word = (id, more = {}) => ({ id, says: id, stage: "show", may_invite: false, draws: false, ...more });
+
+/** What the notebook says at that moment. */
+const told = (at, more = {}) => ({
+  home: HOME,
+  animal: PIP,
+  name: "Pip",
+  zone: "Europe/Berlin",
+  at,
+  words: [word(BALL), word(OUT)],
+  plan: [{ word: BALL, showings: 2 }],
+  minutes: 3,
+  rewards: [],
+  ration: { budget_kcal: 20 },
+  today: [],
+  rest_until: null,
+  strong: [],
+  ...more,
+});
+const clock = (at) => mock.timers.setTime(Date.parse(at));
+
+beforeEach(() => mock.timers.enable({ apis: ["Date"] }));
+afterEach(() => mock.timers.reset());
+
+// Midnight in Berlin is at 23:00 UTC.
+const start = event("2026-03-02T22:50:00Z", { kind: "session_start", session: "A", purpose: "showing", words: [BALL] });
+const press = event("2026-03-02T22:52:00Z", { kind: "press", word: BALL, by: "person", session: "A" });
+const given = event("2026-03-02T22:52:02Z", { kind: "delivery", answers: press.id, word: BALL, answer: "given" });
+const fed = event("2026-03-02T22:52:02Z", { kind: "feed", reward: "r", pieces: 1, kcal: 5, session: "A" });
+const all = [start, press, given, fed];
+
+test("a session goes on over midnight, whether the page was loaded before, asked after, or heard nothing", () => {
+  const before = told("2026-03-02T22:53:00Z", { today: all });
+  const after = told("2026-03-02T23:10:00Z", { today: all });
+  for (const [what, now, own, knows] of [
+    ["loaded before", before, [], []],
+    ["asked after", after, all.map((e) => row(e)), all.map((e) => e.id)],
+    ["heard nothing", told("2026-03-02T22:40:00Z"), all.map((e) => row(e, "kept")), []],
+  ]) {
+    clock("2026-03-02T23:10:00Z");
+    const pad = makePad(now, () => {});
+    Object.assign(pad, { own, knows: new Set(knows) });
+    pad.look();
+    assert.deepEqual([pad.view.session, pad.view.shownNow[BALL], pad.view.showings], ["A", 1, 1], what);
+    assert.deepEqual([pad.view.shownToday, pad.ration.given], [{}, 0], `${what}: figures of the day begin anew`);
+    clock("2026-03-02T23:50:00Z");
+    pad.look();
+    assert.equal(pad.view.session, undefined, `${what}: an hour is an hour`);
+  }
+});
+
+test("one that ended after midnight is summed up from its start", () => {
+  clock("2026-03-02T23:20:00Z");
+  const end = event("2026-03-02T23:15:00Z", { kind: "session_end", session: "A", reason: "done" });
+  const pad = makePad(told("2026-03-02T23:16:00Z", { today: [...all, end] }), () => {});
+  pad.look();
+  assert.equal(pad.view.ended.body.session, "A");
+  assert.ok(pad.view.stand.includes(start));
+});
+
+test("yesterday's taps do not count today, nor can they be undone", () => {
+  clock("2026-03-03T09:00:00Z");
+  const pad = makePad(told("2026-03-02T22:53:00Z", { today: all }), () => {});
+  pad.own = all.map((e) => row(e));
+  pad.look();
+  assert.deepEqual(pad.view.stand, []);
+});
+
+test("plan, length and advice stay as they were at the start until the session ends", () => {
+  clock("2026-03-02T22:50:00Z");
+  const pad = makePad(
+    told("2026-03-02T22:50:00Z", {
+      words: [word(BALL, { stage: "invite", may_invite: true, draws: true }), word(OUT)],
+    }),
+    () => {},
+  );
+  pad.look();
+  pad.memo = { plan: pad.plan("A") };
+  clock("2026-03-02T23:10:00Z");
+  // What is advised for the new day.
+  pad.now = told("2026-03-02T23:10:00Z", { today: all, plan: [{ word: OUT, showings: 4 }], minutes: 5 });
+  pad.look();
+  assert.deepEqual([pad.planned(), pad.minutes()], [{ [BALL]: 2 }, 3]);
+  const { stage, may_invite, draws } = pad.word(BALL);
+  assert.deepEqual([stage, may_invite, draws], ["invite", true, true]);
+  const end = event("2026-03-02T23:11:00Z", { kind: "session_end", session: "A", reason: "done" });
+  pad.now.today.push(end);
+  pad.look();
+  assert.deepEqual([pad.planned(), pad.minutes(), pad.word(BALL).stage], [{ [OUT]: 4 }, 5, "show"]);
+});
+
+test("a growl noted here rests the night, while nothing answers", () => {
+  const growl = event("2026-03-02T22:30:00Z", { kind: "sign", sign: "growl", level: "strong", when: "during" });
+  const pad = makePad(told("2026-03-02T20:00:00Z"), () => {});
+  pad.own = [row(growl, "kept")];
+  const until = Date.parse("2026-03-03T10:30:00Z");
+  for (const at of ["2026-03-02T22:31:00Z", "2026-03-02T23:30:00Z", "2026-03-03T10:29:00Z"]) {
+    clock(at);
+    pad.look();
+    assert.equal(restUntil(pad), until, at);
+  }
+  clock("2026-03-03T10:30:00Z");
+  pad.look();
+  assert.equal(restUntil(pad), undefined);
+  // With one three days before that, it rests until that one is a week ago.
+  pad.now = told("2026-03-02T20:00:00Z", { strong: ["2026-02-27T08:00:00Z"] });
+  pad.look();
+  assert.equal(restUntil(pad), Date.parse("2026-03-05T23:00:00Z"));
+  // Undone, it never was.
+  pad.own.push(row(event("2026-03-03T10:20:00Z", { kind: "withdrawal", of: growl.id }), "kept"));
+  pad.look();
+  assert.equal(restUntil(pad), undefined);
+});
+
+test("what the notebook said of a rest holds on a page that hears no more", () => {
+  clock("2026-03-03T05:00:00Z");
+  const pad = makePad(told("2026-03-02T22:40:00Z", { rest_until: "2026-03-03T10:30:00Z" }), () => {});
+  pad.look();
+  assert.equal(restUntil(pad), Date.parse("2026-03-03T10:30:00Z"));
+  clock("2026-03-03T10:30:00Z");
+  assert.equal(restUntil(pad), undefined);
+});
