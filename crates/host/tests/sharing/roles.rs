@@ -49,15 +49,18 @@ async fn each_role_sees_its_own_pages_and_no_door_that_is_closed_to_it() {
     let member = house.joined(Has::Member, "Mora").await;
     offered(&house, &member, "today", &all).await;
     let sitter = house.joined(Has::Sitter, "Sitter").await;
-    offered(&house, &sitter, "today", &["today", "board", "sheets"]).await;
+    offered(&house, &sitter, "today", &["today", "board", "sheets", "sharing"]).await;
     let observer = house.joined(Has::Observer, "Observer").await;
-    offered(&house, &observer, "board", &["board"]).await;
+    offered(&house, &observer, "board", &["board", "sharing"]).await;
     let (club, _, coach) = house.club().await;
     house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
-    offered(&house, &coach, "today", &["today", "likes", "words", "evidence", "days", "sheets"]).await;
+    offered(&house, &coach, "today", &["today", "likes", "words", "evidence", "days", "sheets", "sharing"]).await;
     for closed in [&sitter, &observer, &coach] {
-        assert_eq!(house.get(closed, "/sharing").await.status, StatusCode::FORBIDDEN);
-        assert!(!house.get(closed, "/homes").await.holds("href=\"/sharing\""));
+        // What is theirs to know, and nobody's name.
+        let told = house.get(closed, "/sharing").await;
+        assert_eq!((told.status, told.marked("seen-here").len(), told.marked("sees").len()), (StatusCode::OK, 1, 0));
+        assert!(!told.holds("Mora") && !told.holds("Ilda"), "{}", told.body);
+        assert!(house.get(closed, "/homes").await.holds("href=\"/sharing\""));
     }
     // Who one is, the membership says: there is nothing to choose.
     assert!(!house.get(&sitter, &house.about("today")).await.holds("/who?back="));
@@ -77,7 +80,14 @@ async fn who_has_no_home_or_no_day_is_told_so() {
     let sitter = house.joined_on(Has::Sitter, Some(days), "Early").await;
     let homes = house.get(&sitter, "/homes").await;
     assert!(homes.holds("Birch House") && homes.holds("closed to you today"), "{}", homes.body);
-    assert_eq!(house.get(&sitter, &house.about("today")).await.status, StatusCode::FORBIDDEN);
+    // Outside the days agreed every page tells them, and the ways out.
+    for path in ["/", &house.about("today"), &house.about("board")] {
+        let told = house.get(&sitter, path).await;
+        assert_eq!((told.status, told.marked("not-today").len()), (StatusCode::FORBIDDEN, 1), "{path}");
+        let page = sayso_wording::Locale::ENGLISH;
+        assert!(told.holds(&page.date(days.first)) && told.holds(&page.date(days.last)), "{}", told.body);
+        assert!(told.holds("href=\"/account\"") && told.holds("action=\"/sign-out\"") && told.holds("/sharing"));
+    }
     let chosen = house.post(&sitter, "/homes", &format!("home={}", house.home)).await;
     assert_eq!(chosen.to(), "/homes");
 }

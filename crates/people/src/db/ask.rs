@@ -52,7 +52,7 @@ impl People {
     ) -> Result<Allowed, Error> {
         let who = self.who(session.account).await?;
         let visit = self.visit(session, who, &[capability], home, homes, now).await?;
-        self.looked(&visit, now).await?;
+        self.looked(&visit, "", now).await?;
         Ok(visit.leave)
     }
 
@@ -85,13 +85,13 @@ impl People {
         Ok(Visit { leave, who, known: known.ok_or(Denied::NothingHere)? })
     }
 
-    /// Notes the look of a visit, where it is one.
+    /// Notes the look of a visit at a page, by the page's name, where it is one.
     ///
     /// # Errors
     /// Where the database fails.
-    pub async fn looked(&self, visit: &Visit, now: Moment) -> Result<(), Error> {
+    pub async fn looked(&self, visit: &Visit, page: &str, now: Moment) -> Result<(), Error> {
         if visit.leave.capability.looks() && visit.leave.role.looks_are_noted() {
-            self.note_look(&visit.leave, visit.known.home, now).await?;
+            self.note_look(&visit.leave, page, visit.known.home, now).await?;
         }
         Ok(())
     }

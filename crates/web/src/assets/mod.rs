@@ -56,6 +56,7 @@ static FILES: &[Asset] = &[
     ("client/draw.js", JS, include_str!("../client/draw.js")),
     ("client/dom.js", JS, include_str!("../client/dom.js")),
     ("client/forgotten.js", JS, include_str!("../client/forgotten.js")),
+    ("client/hand-on.js", JS, include_str!("../client/hand-on.js")),
     ("client/invitation.js", JS, include_str!("../client/invitation.js")),
     ("client/inviting.js", JS, include_str!("../client/inviting.js")),
     ("client/kept.js", JS, include_str!("../client/kept.js")),
