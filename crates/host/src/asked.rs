@@ -122,7 +122,7 @@ pub static TABLE: &[Line] = &[
     ("/people/person/{person}", CARDS, CARDS),
     ("/people/rule/new", CARDS, CARDS),
     ("/people/rule/{rule}", CARDS, CARDS),
-    ("/a/{animal}/ideas", FIGURES, CARDS),
+    ("/a/{animal}/ideas", CARDS, CARDS),
 
     ("/sheets", SHEETS, NOBODY),
     ("/sheets/rules", RULES, NOBODY),

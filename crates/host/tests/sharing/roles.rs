@@ -119,3 +119,41 @@ async fn the_last_keeper_cannot_go_and_everyone_else_can() {
     assert!(!house.get(&house.keeper, "/homes").await.holds("Birch House"));
     assert_eq!(house.get(&mora, "/sharing").await.status, StatusCode::OK);
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn many_homes_are_sorted_searched_and_say_what_they_share() {
+    let house = House::new().await;
+    let (club, _, coach) = house.club().await;
+    let people = &house.host.people;
+    let session = people.session(&coach.token, house.host.now()).await.unwrap().unwrap();
+    let made = house.post(&house.server, "/server/homes", "count=8").await;
+    for (n, link) in made.marked("link").into_iter().enumerate() {
+        let (secret, now) = (crate::house::secret_of(link), house.host.now());
+        let taker = sayso_people::db::Taker::Known(&session);
+        let taken =
+            people.take_invitation(&secret, taker, "192.0.2.1", "t", now, &mut sayso_people::OsSecrets).await.unwrap();
+        let home = taken.part.scope().home().unwrap();
+        let name = crate::house::label(["Zelkova", "acacia", "Maple", "Rowan", "Linden", "Hazel", "Larch", "Elm"][n]);
+        let card = crate::house::event(home, sayso_model::HomeCard { name, zone: Zone::utc() });
+        house.host.server.home(home).append(vec![card]).await.unwrap();
+    }
+    for purpose in ["coach_figures", "coach_log"] {
+        house.post(&house.keeper, "/sharing/consent", &house.consent(purpose, club)).await;
+    }
+    let all = house.get(&coach, "/homes").await;
+    let names: Vec<&str> = all.marked("home").iter().map(|name| name.trim()).collect();
+    let own = ["acacia", "Elm", "Hazel", "Larch", "Linden", "Maple", "Rowan", "Zelkova"];
+    assert_eq!(
+        names,
+        own.into_iter().chain(["Birch House"]).collect::<Vec<_>>(),
+        "own ones by name, then coached ones"
+    );
+    assert!(all.holds("coach; shares figures and the log"), "{}", all.body);
+    let found = house.get(&coach, "/homes?find=L").await;
+    assert_eq!(found.marked("home").len(), 5, "{:?}", found.marked("home"));
+    let none = house.get(&coach, "/homes?find=%3Cb%3Eoak").await;
+    assert_eq!((none.marked("home").len(), none.marked("found-none").len()), (0, 1));
+    assert!(none.holds("&lt;b&gt;oak") && !none.holds("<b>oak"));
+    // Few are not searched.
+    assert!(!house.get(&house.keeper, "/homes").await.holds("role=\"search\""));
+}

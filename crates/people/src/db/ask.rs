@@ -61,7 +61,7 @@ impl People {
     /// ([`People::looked`]): a frame shows nothing of a home.
     ///
     /// # Errors
-    /// Why not by the last of them.
+    /// Why not: not today, else by the last of them.
     pub async fn visit(
         &self,
         session: &Session,
@@ -75,7 +75,11 @@ impl People {
         let asked = |capability: &Capability| may(&who, *capability, home, known.as_ref(), now);
         let mut found = Err(Denied::NothingHere);
         for capability in any_of {
-            found = asked(capability);
+            let answer = asked(capability);
+            // That today is not one of the days agreed says more than that the role does not reach to the last of them.
+            if answer.is_ok() || found != Err(Denied::NotToday) {
+                found = answer;
+            }
             if found.is_ok() {
                 break;
             }

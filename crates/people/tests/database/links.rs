@@ -9,6 +9,7 @@ const FROM: &str = "192.0.2.7";
 
 fn secret(letter: Addressed) -> Secret {
     match letter.letter {
+        Letter::Rescue { .. } => panic!("holds no secret"),
         Letter::SignIn { secret, .. } | Letter::Prove { secret, .. } => secret,
     }
 }
