@@ -265,7 +265,7 @@ fn animal_switch(page: &Page, tab: Tab) -> Markup {
                 }
                 ul {
                     @for l in &animals {
-                        @let to = if page.animal.is_some() { tab } else { Tab::Today };
+                        @let to = if page.animal.is_some() { tab } else { Tab::first(page).unwrap_or(Tab::Today) };
                         li {
                             a href=(to.href(Some(l.animal)))
                                 aria-current=[(page.animal == Some(l.animal)).then_some("true")] { (l.name.as_str()) }

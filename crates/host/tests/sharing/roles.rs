@@ -150,7 +150,7 @@ async fn many_homes_are_sorted_searched_and_say_what_they_share() {
     );
     assert!(all.holds("coach; shares figures and the log"), "{}", all.body);
     let found = house.get(&coach, "/homes?find=L").await;
-    assert_eq!(found.marked("home").len(), 5, "{:?}", found.marked("home"));
+    assert_eq!(found.marked("home").len(), 6, "{:?}", found.marked("home"));
     let none = house.get(&coach, "/homes?find=%3Cb%3Eoak").await;
     assert_eq!((none.marked("home").len(), none.marked("found-none").len()), (0, 1));
     assert!(none.holds("&lt;b&gt;oak") && !none.holds("<b>oak"));
