@@ -27,9 +27,6 @@ pub fn ways(reads: &Reads, typed: &Typed, to: &str, ways: &Ways<'_>) -> Markup {
         html! {
             @if let Some(what) = &ways.wrong { p.caution role="alert" data-test="provider-wrong" { (what.say(l)) } }
             @if again { p { (say!(l, sign_in::again)) } }
-            @if let Some(name) = ways.provider {
-                p { a.button.wide href=(format!("/sign-in/provider?to={to}")) data-test="provider" { (say!(l, sign_in::provider, name = name.as_str())) } }
-            }
             div .stack hidden data-passkey="/sign-in/passkey" data-to=(to)
                 data-cancelled=(say!(l, sign_in::cancelled)) data-failed=(say!(l, sign_in::failed)) {
                 button.primary.wide type="button" data-test="passkey" { (say!(l, sign_in::passkey)) }
@@ -37,6 +34,9 @@ pub fn ways(reads: &Reads, typed: &Typed, to: &str, ways: &Ways<'_>) -> Markup {
                 p.quiet { (say!(l, sign_in::passkey_hint)) }
             }
             noscript { p.quiet { (say!(l, sign_in::no_script)) } }
+            @if let Some(name) = ways.provider {
+                p { a.button.wide href=(format!("/sign-in/provider?to={to}")) data-test="provider" { (say!(l, sign_in::provider, name = name.as_str())) } }
+            }
             h2 { (say!(l, sign_in::by_mail)) }
             form method="post" action="/sign-in/link" .stack {
                 input type="hidden" name="to" value=(to);
