@@ -13,7 +13,9 @@ const box = find("#unsent");
 /** @param {Row[]} rows */
 function save(rows) {
   const link = el("a", {
-    href: URL.createObjectURL(new Blob([copy.asLines(rows)], { type: "application/x-ndjson" })),
+    href: URL.createObjectURL(
+      new Blob([copy.asLines(rows)], { type: "application/x-ndjson" }),
+    ),
     download: "unsent-taps.jsonl",
   });
   link.click();
@@ -25,7 +27,8 @@ function offer(rows) {
   const n = rows.length;
   const clear = button(say("client-ear-clear"), "clear-copy", async () => {
     if (!confirm(say("client-ear-clear-sure", { count: n }))) return;
-    if (await copy.clearSaved(rows.map((row) => row.id))) box.replaceChildren(el("p", {}, say("client-ear-cleared")));
+    if (await copy.clearSaved(rows.map((row) => row.id)))
+      box.replaceChildren(el("p", {}, say("client-ear-cleared")));
     else await look();
   });
   clear.disabled = true;
@@ -46,7 +49,12 @@ function offer(rows) {
 
 async function look() {
   // Who signed out leaves nothing of the home behind; a device that pairs again goes on where it was.
-  if (box.dataset.signedOut === undefined ? await copy.clearIfSent() : (await copy.clearButWaiting()) === 0) return;
+  if (
+    box.dataset.signedOut === undefined
+      ? await copy.clearIfSent()
+      : (await copy.clearButWaiting()) === 0
+  )
+    return;
   offer(await copy.waiting());
 }
 
