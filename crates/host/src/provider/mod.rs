@@ -65,9 +65,27 @@ pub enum ProviderError {
     /// The machine trusts nobody's certificates.
     #[error("no certificates to trust the identity provider by: {0}")]
     Roots(String),
+    /// The machine trusts nobody at all.
+    #[error("this machine trusts no certificates, so the identity provider cannot be told from anyone else")]
+    NoRoots,
     /// It does not answer, or not as a provider does.
     #[error("the identity provider: {0}")]
     Away(String),
+    /// It names no address for tokens.
+    #[error("the identity provider has no token endpoint")]
+    NoTokens,
+    /// It names an address that is not safe.
+    #[error("the identity provider names the address {0}, which is not https")]
+    Unsafe(Url),
+    /// It brought no ID token.
+    #[error("the identity provider brought no ID token")]
+    NoToken,
+    /// It sent the browser back without a code.
+    #[error("the identity provider sent the browser back with the error {0:?} and no code")]
+    SaidNo(Option<String>),
+    /// Somebody else sent the browser back.
+    #[error("the browser came back from {0:?}, which is another identity provider")]
+    Elsewhere(String),
     /// What it said does not hold.
     #[error("the identity provider's answer does not hold: {0}")]
     Refused(String),
@@ -161,7 +179,7 @@ impl Provider {
     /// [`ProviderError::Away`], [`ProviderError::Refused`].
     pub async fn named(&self, code: String, nonce: &Secret, verifier: &Secret) -> Result<Named, ProviderError> {
         let about = self.about().await?;
-        self.wire.admits(about.token_endpoint().ok_or_else(|| away("it has no token endpoint"))?.url())?;
+        self.wire.admits(about.token_endpoint().ok_or(ProviderError::NoTokens)?.url())?;
         let methods = about.token_endpoint_auth_methods_supported();
         let by_form = methods.is_some_and(|methods| !methods.contains(&CoreClientAuthMethod::ClientSecretBasic));
         let client =
@@ -174,7 +192,7 @@ impl Provider {
             openidconnect::RequestTokenError::ServerResponse(said) => ProviderError::Refused(said.to_string()),
             other => away(chain(&other)),
         })?;
-        let token = answer.id_token().ok_or_else(|| ProviderError::Refused("it brought no ID token".into()))?;
+        let token = answer.id_token().ok_or(ProviderError::NoToken)?;
         let nonce = Nonce::new(nonce.reveal().to_owned());
         match self.read(&about, token, &nonce) {
             // It may have changed its keys since they were fetched.

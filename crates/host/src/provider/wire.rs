@@ -30,8 +30,17 @@ type Failed = Box<dyn std::error::Error + Send + Sync>;
 
 /// Why nothing came.
 #[derive(Debug, thiserror::Error)]
-#[error("{0}")]
-pub struct WireError(String);
+pub enum WireError {
+    /// An address that names no host, or no port that is known.
+    #[error("an address without a host or port")]
+    NoHost,
+    /// It took longer than one waits.
+    #[error("it took too long")]
+    TooSlow,
+    /// What the network, TLS or HTTP said.
+    #[error("{0}")]
+    Failed(Failed),
+}
 
 /// The way to a provider.
 pub struct Wire {
@@ -61,8 +70,10 @@ impl Wire {
         let found = rustls_native_certs::load_native_certs();
         let (trusted, _) = roots.add_parsable_certificates(found.certs);
         if trusted == 0 && !here {
-            let why = found.errors.first().map_or_else(|| "there are none".to_owned(), ToString::to_string);
-            return Err(ProviderError::Roots(why));
+            return Err(found
+                .errors
+                .first()
+                .map_or(ProviderError::NoRoots, |why| ProviderError::Roots(why.to_string())));
         }
         let config = ClientConfig::builder_with_provider(Arc::new(default_provider()))
             .with_safe_default_protocol_versions()
@@ -75,19 +86,19 @@ impl Wire {
     /// That an address may be opened or led to: by HTTPS, or on this machine where the provider is.
     ///
     /// # Errors
-    /// [`ProviderError::Refused`].
+    /// [`ProviderError::Unsafe`].
     pub fn admits(&self, url: &Url) -> Result<(), ProviderError> {
         if url.scheme() == "https" || (self.here && is_here(url)) {
             return Ok(());
         }
-        Err(ProviderError::Refused(format!("it names the address {url}, which is not https")))
+        Err(ProviderError::Unsafe(url.clone()))
     }
 
     async fn ask(&self, request: HttpRequest) -> Result<HttpResponse, Failed> {
         let url = Url::parse(&request.uri().to_string())?;
         self.admits(&url)?;
-        let host = url.host_str().ok_or("an address without a host")?.to_owned();
-        let port = url.port_or_known_default().ok_or("an address without a port")?;
+        let host = url.host_str().ok_or(WireError::NoHost)?.to_owned();
+        let port = url.port_or_known_default().ok_or(WireError::NoHost)?;
         let stream = TcpStream::connect((host.trim_matches(['[', ']']), port)).await?;
         if url.scheme() == "https" {
             let name = ServerName::try_from(host.trim_matches(['[', ']']).to_owned())?;
@@ -133,8 +144,8 @@ impl<'c> AsyncHttpClient<'c> for Wire {
     fn call(&'c self, request: HttpRequest) -> Self::Future {
         Box::pin(async move {
             match tokio::time::timeout(PATIENCE, self.ask(request)).await {
-                Ok(answer) => answer.map_err(|why| WireError(why.to_string())),
-                Err(_) => Err(WireError("it took too long".into())),
+                Ok(answer) => answer.map_err(WireError::Failed),
+                Err(_) => Err(WireError::TooSlow),
             }
         })
     }

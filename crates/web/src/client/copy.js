@@ -14,12 +14,10 @@ export const unsent = (rows) => rows.filter((row) => row.state !== "sent");
  * Events of rows as lines of JSON, as `sayso import` reads them.
  * @param {Row[]} rows
  */
-export const asLines = (rows) =>
-  rows.map((row) => `${JSON.stringify(row.event)}\n`).join("");
+export const asLines = (rows) => rows.map((row) => `${JSON.stringify(row.event)}\n`).join("");
 
 /** Every row that is not in the notebook yet, in order. */
-export const waiting = () =>
-  read(async (out) => unsent(await got(out.getAll())));
+export const waiting = () => read(async (out) => unsent(await got(out.getAll())));
 
 async function clearCaches() {
   if (!("caches" in globalThis)) return;
@@ -58,8 +56,7 @@ export async function clearButWaiting() {
 export async function clearSaved(ids) {
   const saved = new Set(ids);
   await write(async (out) => {
-    for (const row of await got(out.getAll()))
-      if (saved.has(row.id)) out.delete(row.n);
+    for (const row of await got(out.getAll())) if (saved.has(row.id)) out.delete(row.n);
   });
   return clearIfSent();
 }

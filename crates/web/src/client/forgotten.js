@@ -13,9 +13,7 @@ const box = find("#unsent");
 /** @param {Row[]} rows */
 function save(rows) {
   const link = el("a", {
-    href: URL.createObjectURL(
-      new Blob([copy.asLines(rows)], { type: "application/x-ndjson" }),
-    ),
+    href: URL.createObjectURL(new Blob([copy.asLines(rows)], { type: "application/x-ndjson" })),
     download: "unsent-taps.jsonl",
   });
   link.click();
@@ -27,8 +25,7 @@ function offer(rows) {
   const n = rows.length;
   const clear = button(say("client-ear-clear"), "clear-copy", async () => {
     if (!confirm(say("client-ear-clear-sure", { count: n }))) return;
-    if (await copy.clearSaved(rows.map((row) => row.id)))
-      box.replaceChildren(el("p", {}, say("client-ear-cleared")));
+    if (await copy.clearSaved(rows.map((row) => row.id))) box.replaceChildren(el("p", {}, say("client-ear-cleared")));
     else await look();
   });
   clear.disabled = true;
@@ -40,21 +37,13 @@ function offer(rows) {
     box.dataset.signedOut === undefined
       ? say("client-ear-unsent", { count: n })
       : say("client-ear-unsent-signed-out", { count: n });
-  box.replaceChildren(
-    el("p", {}, told),
-    el("div", { class: "row even" }, saving, clear),
-  );
+  box.replaceChildren(el("p", {}, told), el("div", { class: "row even" }, saving, clear));
   box.hidden = false;
 }
 
 async function look() {
   // Who signed out leaves nothing of the home behind; a device that pairs again goes on where it was.
-  if (
-    box.dataset.signedOut === undefined
-      ? await copy.clearIfSent()
-      : (await copy.clearButWaiting()) === 0
-  )
-    return;
+  if (box.dataset.signedOut === undefined ? await copy.clearIfSent() : (await copy.clearButWaiting()) === 0) return;
   offer(await copy.waiting());
 }
 

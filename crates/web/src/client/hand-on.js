@@ -17,11 +17,8 @@ function offer(box) {
   if (navigator.share) {
     send?.removeAttribute("hidden");
     // Whoever closes the device's own sheet sends nothing: no fault.
-    send?.addEventListener("click", () =>
-      navigator.share({ url: link }).catch(() => {}),
-    );
+    send?.addEventListener("click", () => navigator.share({ url: link }).catch(() => {}));
   }
 }
 
-for (const box of document.querySelectorAll("[data-link]"))
-  offer(/** @type {HTMLElement} */ (box));
+for (const box of document.querySelectorAll("[data-link]")) offer(/** @type {HTMLElement} */ (box));

@@ -7,19 +7,12 @@ async function keep() {
   await navigator.serviceWorker.register("/sw.js");
   const ready = await navigator.serviceWorker.ready;
   if (watched) return;
-  const files = performance
-    .getEntriesByType("resource")
-    .map((entry) => entry.name);
+  const files = performance.getEntriesByType("resource").map((entry) => entry.name);
   ready.active?.postMessage([location.href, ...files]);
 }
 
-if (
-  "serviceWorker" in navigator &&
-  /^\/a\/[^/]+\/today$/.test(location.pathname)
-)
-  addEventListener("load", () =>
-    keep().catch((error) => console.warn("no offline page", error)),
-  );
+if ("serviceWorker" in navigator && /^\/a\/[^/]+\/today$/.test(location.pathname))
+  addEventListener("load", () => keep().catch((error) => console.warn("no offline page", error)));
 
 // Signing out needs the server. Where it gives no answer, the page says so instead of the browser.
 for (const form of document.querySelectorAll("form[data-sign-out]"))
@@ -27,11 +20,7 @@ for (const form of document.querySelectorAll("form[data-sign-out]"))
     event.preventDefault();
     const told = form.querySelector("[data-offline]");
     told?.setAttribute("hidden", "");
-    fetch("/sign-in", {
-      method: "HEAD",
-      cache: "no-store",
-      redirect: "manual",
-    }).then(
+    fetch("/sign-in", { method: "HEAD", cache: "no-store", redirect: "manual" }).then(
       () => /** @type {HTMLFormElement} */ (form).submit(),
       () => told?.removeAttribute("hidden"),
     );
@@ -39,7 +28,5 @@ for (const form of document.querySelectorAll("form[data-sign-out]"))
 
 if (document.querySelector("nav.thumb"))
   addEventListener("load", () =>
-    import("./outbox.js")
-      .then((outbox) => outbox.pump())
-      .catch((error) => console.warn("taps wait", error)),
+    import("./outbox.js").then((outbox) => outbox.pump()).catch((error) => console.warn("taps wait", error)),
   );

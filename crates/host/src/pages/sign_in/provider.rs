@@ -124,11 +124,9 @@ pub async fn back(
         Err(other) => return Err(told(other)),
     };
     let named = match (brought.code, brought.iss) {
-        (_, Some(other)) if other != provider.issuer() => {
-            Err(ProviderError::Refused(format!("it came from another one, {other:?}")))
-        }
+        (_, Some(other)) if other != provider.issuer() => Err(ProviderError::Elsewhere(other)),
         (Some(code), _) if brought.error.is_none() => provider.named(code, &errand.nonce, &errand.verifier).await,
-        _ => Err(ProviderError::Refused(format!("it sent the browser back with {:?}", brought.error.as_deref()))),
+        _ => Err(ProviderError::SaidNo(brought.error)),
     };
     match named {
         Ok(named) => arrived(&host, provider, &from, &headers, &reads, (&errand, &named, &to)).await,
@@ -207,7 +205,9 @@ fn ways(provider: &Provider, reads: &Reads, to: &str, what: Words) -> maud::Mark
 fn failed(provider: &Provider, reads: &Reads, to: &str, why: &ProviderError) -> Response {
     let name = provider.name.to_string();
     let (status, what) = match why {
-        ProviderError::Away(_) => (StatusCode::SERVICE_UNAVAILABLE, words!(sign_in::provider_away, name = name)),
+        ProviderError::Away(_) | ProviderError::NoTokens => {
+            (StatusCode::SERVICE_UNAVAILABLE, words!(sign_in::provider_away, name = name))
+        }
         _ => (StatusCode::FORBIDDEN, words!(sign_in::provider_refused, name = name)),
     };
     tracing::warn!("A sign-in by the identity provider failed: {why}.");
