@@ -118,3 +118,72 @@ async fn pages_of_people_can_be_read_and_reached_and_pass_the_rules() {
     browser.close().await;
     assert!(wrong.is_empty(), "{} faults:\n{}", wrong.len(), wrong.join("\n"));
 }
+
+/// Puts a tap that waits and one that was sent beside what the board remembers, as the board keeps them.
+const KEPT_HERE: &str = "
+    const open = new Promise((ready) => {
+        const asked = indexedDB.open('sayso', 1);
+        asked.onupgradeneeded = () => {
+            const out = asked.result.createObjectStore('out', { keyPath: 'n', autoIncrement: true });
+            out.createIndex('id', 'id', { unique: true });
+            out.createIndex('state', 'state');
+            asked.result.createObjectStore('memo');
+        };
+        asked.onsuccess = () => ready(asked.result);
+    });
+    const db = await open;
+    const tx = db.transaction(['out', 'memo'], 'readwrite');
+    tx.objectStore('out').add({ id: 'waits', state: 'waiting', event: { id: 'waits' } });
+    tx.objectStore('out').add({ id: 'gone', state: 'sent', event: { id: 'gone' } });
+    tx.objectStore('memo').put({ seen: 1 }, 'pad-x');
+    await new Promise((done) => { tx.oncomplete = done; });
+    db.close();
+    await (await caches.open('sayso-pad-1')).put('/a/x/board', new Response('the board'));
+    return true;";
+
+/// What is still there: ids of taps, keys of the memo, caches.
+const LEFT_HERE: &str = "
+    const db = await new Promise((ready) => {
+        const asked = indexedDB.open('sayso', 1);
+        asked.onsuccess = () => ready(asked.result);
+    });
+    const got = (ask) => new Promise((ready) => { ask.onsuccess = () => ready(ask.result); });
+    const tx = db.transaction(['out', 'memo']);
+    const out = (await got(tx.objectStore('out').getAll())).map((row) => row.id);
+    const memo = await got(tx.objectStore('memo').getAllKeys());
+    db.close();
+    return JSON.stringify([out, memo, await caches.keys()]);";
+
+async fn run(browser: &Browser, script: &str) -> serde_json::Value {
+    browser.page.execute(&format!("return (async () => {{{script}}})();"), vec![]).await.unwrap()
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn signing_out_leaves_only_what_was_not_sent_and_needs_the_network() {
+    let server = Hosted::start().await;
+    let (_, link) = server.invitation().await;
+    let browser = Browser::open(PHONE).await;
+    keeps_passkeys(&browser).await;
+    browser.goto(&server.url(&link)).await;
+    browser.css("[name=name]").await.send_keys("Ilda").await.unwrap();
+    browser.follow("[data-test=join]").await;
+    browser.follow("[data-test=make-passkey]").await;
+    browser.goto(&server.url("/account")).await;
+    assert_eq!(run(&browser, KEPT_HERE).await, json!(true));
+    let network =
+        |offline: bool| json!({ "offline": offline, "latency": 0, "downloadThroughput": -1, "uploadThroughput": -1 });
+    browser.devtools("Network.enable", json!({})).await;
+    browser.devtools("Network.emulateNetworkConditions", network(true)).await;
+    browser.tap("sign-out").await;
+    browser.until("told so", "return document.querySelector('[data-offline]')?.hidden === false").await;
+    browser.picture("signing-out-offline").await;
+    browser.devtools("Network.emulateNetworkConditions", network(false)).await;
+    browser.follow("[data-test=sign-out]").await;
+    browser.until("the sign-in", "return location.pathname === '/sign-in'").await;
+    browser.until("what waits is offered", "return document.querySelector('#unsent')?.hidden === false").await;
+    let said = browser.css("#unsent").await.text().await.unwrap();
+    assert!(said.contains("Sign in again") && !said.to_lowercase().contains("pair"), "{said}");
+    browser.picture("signing-out-unsent").await;
+    assert_eq!(run(&browser, LEFT_HERE).await, json!(r#"[["waits"],[],[]]"#));
+    browser.close().await;
+}

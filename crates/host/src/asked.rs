@@ -12,7 +12,7 @@ pub type AnyOf = &'static [Capability];
 
 /// Whoever has anything to do with the home.
 const ANY: AnyOf = &[C::Record, C::SeeToday, C::SeeFigures, C::SeeLog, C::HearSnippets, C::SeePeople];
-const TODAY: AnyOf = &[C::SeeToday, C::SeeFigures];
+const TODAY: AnyOf = &[C::SeeToday];
 const FIGURES: AnyOf = &[C::SeeFigures];
 const RULES: AnyOf = &[C::SeeRules];
 /// Who lives there, and what may be given to whom: for people of the home.
@@ -123,7 +123,7 @@ pub static TABLE: &[Line] = &[
     ("/people/person/{person}", CARDS, CARDS),
     ("/people/rule/new", CARDS, CARDS),
     ("/people/rule/{rule}", CARDS, CARDS),
-    ("/a/{animal}/ideas", FIGURES, CARDS),
+    ("/a/{animal}/ideas", CARDS, CARDS),
 
     ("/sheets", SHEETS, NOBODY),
     ("/sheets/rules", RULES, NOBODY),
@@ -161,6 +161,37 @@ pub fn is_frame(any_of: AnyOf) -> bool {
     any_of == ANY
 }
 
+/// The name of a page by its address, for the home to be told who looked at what; empty for those that have none.
+#[must_use]
+pub fn page_of(route: &str) -> &'static str {
+    /// Parts of addresses that are names.
+    const NAMES: [&str; 15] = [
+        "today",
+        "board",
+        "likes",
+        "words",
+        "evidence",
+        "days",
+        "patterns",
+        "designs",
+        "swaps",
+        "checks",
+        "heard",
+        "log",
+        "agreement",
+        "ideas",
+        "sheets",
+    ];
+    let mut parts = route.split('/').skip(1);
+    let first = parts.next().unwrap_or_default();
+    let part = if first == "a" { parts.nth(1).unwrap_or_default() } else { first };
+    match part {
+        "clips" | "pictures" => "media",
+        "api" => "figures",
+        other => NAMES.iter().find(|name| **name == other).copied().unwrap_or_default(),
+    }
+}
+
 /// What a request takes; none where the address or its method is closed.
 #[must_use]
 pub fn of(method: &Method, path: &str) -> Option<AnyOf> {
@@ -171,4 +202,22 @@ pub fn of(method: &Method, path: &str) -> Option<AnyOf> {
         _ => NOBODY,
     };
     (!any_of.is_empty()).then_some(any_of)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn pages_that_show_something_of_a_home_have_a_name() {
+        assert_eq!(page_of("/a/{animal}/likes/test/{assessment}"), "likes");
+        assert_eq!((page_of("/sheets/{animal}/progress"), page_of("/pictures/{hash}")), ("sheets", "media"));
+        for (route, reading, _) in TABLE {
+            // What coaches, sitters and observers may read, the frame and the set-up apart.
+            let theirs = reading.iter().any(|c| matches!(c, C::SeeToday | C::SeeRules | C::SeeFigures | C::SeeLog));
+            if theirs && !is_frame(reading) {
+                assert!(!page_of(route).is_empty(), "{route} has no name for who looked");
+            }
+        }
+    }
 }

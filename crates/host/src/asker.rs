@@ -14,7 +14,7 @@ use axum::http::request::Parts;
 use maud::{Markup, html};
 use sayso_model::{ClubId, Moment};
 use sayso_people::{Allowed, Capability, HomeNow};
-use sayso_web::layout::{bare, doors};
+use sayso_web::layout::{bare_with, doors};
 use sayso_web::reading::Reader;
 use sayso_web::told::no_such_page;
 use sayso_web::typed::Typed;
@@ -79,7 +79,7 @@ impl Asker {
         let chosen = way::chosen(&self.host, &self.signed, &self.parts.headers).await?;
         let Some(to) = chosen else { return Err(no_such_page().await) };
         let ToHome { home, .. } = to;
-        let (leave, may) = gate::visit(&self.host, &self.signed, any_of, to).await?;
+        let (leave, may) = gate::visit(&self.host, &self.signed, any_of, "", to).await?;
         let (known, mut parts) = (may.known.clone(), self.parts.clone());
         parts.extensions.insert(may);
         let mut page = Page::from_request_parts(&mut parts, &inside::state(&self.host, home)).await?;
@@ -122,7 +122,12 @@ impl Asker {
 
     /// A page that is about no home.
     pub fn framed(&self, title: &str, body: Markup) -> Markup {
+        self.framed_with(&[], title, body)
+    }
+
+    /// The same with ES modules.
+    pub fn framed_with(&self, modules: &[&str], title: &str, body: Markup) -> Markup {
         let l = self.locale();
-        bare(&l, title, html! { (body) (doors(&l, self.signed.account.name.as_str(), false)) })
+        bare_with(&l, title, modules, html! { (body) (doors(&l, self.signed.account.name.as_str())) })
     }
 }

@@ -1,5 +1,6 @@
 //! What to serve, and how.
 
+use crate::provider::ProviderConfig;
 use sayso_people::Secret;
 use sayso_store::Database;
 use sayso_web::connections::Patience;
@@ -18,6 +19,8 @@ pub struct HostConfig {
     pub at: SocketAddr,
     /// How mail goes out.
     pub mail: Mail,
+    /// The identity provider by which people may sign in besides, where the club has one.
+    pub provider: Option<ProviderConfig>,
     /// Whether the caller's address is the last of `X-Forwarded-For`: behind a proxy of one's own, and only there.
     pub behind_proxy: bool,
     /// By which other machines may see the figures of `/metrics`; none leaves them to this machine.
@@ -37,6 +40,7 @@ impl HostConfig {
             public_url,
             at: (Ipv4Addr::LOCALHOST, 0).into(),
             mail: Mail::Printed,
+            provider: None,
             behind_proxy: false,
             metrics_token: None,
             patience: Patience::default(),

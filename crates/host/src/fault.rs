@@ -1,5 +1,6 @@
 //! Why serving could not begin or go on, and how what goes wrong with people is told.
 
+use crate::provider::ProviderError;
 use sayso_people::mail::MailError;
 use sayso_store::StoreError;
 use sayso_web::Error;
@@ -30,6 +31,9 @@ pub enum HostError {
     /// Mail cannot be sent so.
     #[error("mail cannot be sent: {0}")]
     Mail(#[from] MailError),
+    /// The identity provider cannot be used so.
+    #[error(transparent)]
+    Provider(#[from] ProviderError),
     /// Reading or writing failed.
     #[error("{0}")]
     Io(#[from] std::io::Error),
@@ -45,6 +49,8 @@ impl Message for HostError {
             Self::Store(why) => say!(l, host::cannot_open, why = why.say(l)),
             Self::People(why) => say!(l, host::cannot_open, why = why.to_string()),
             Self::Mail(why) => say!(l, host::no_mail, why = why.to_string()),
+            Self::Provider(ProviderError::Issuer(url)) => say!(l, host::provider_issuer, url = url),
+            Self::Provider(why) => say!(l, host::provider_cannot, why = why.to_string()),
             // What the system said.
             Self::Io(why) => why.to_string(),
         }
@@ -61,6 +67,7 @@ pub fn told(error: sayso_people::Error) -> Error {
         E::TooOften => Error::TooMany(900),
         E::LastKeeper => Error::refused("role", words!(host::last_keeper)),
         E::Taken => Error::refused("role", words!(host::taken)),
+        E::NotYet => Error::Forbidden(words!(host::not_yet)),
         E::Left => Error::Forbidden(words!(host::left)),
         E::Part(_) => Error::refused("role", words!(host::part)),
         E::Email => Error::refused("email", words!(host::email)),

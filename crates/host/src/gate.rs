@@ -3,6 +3,7 @@
 use crate::asked::{self, AnyOf};
 use crate::fault::told;
 use crate::host::Host;
+use crate::pages::shut;
 use crate::signed::Signed;
 use crate::stories::Stories;
 use crate::to_home::ToHome;
@@ -13,6 +14,7 @@ use sayso_model::HomeId;
 use sayso_people::Allowed;
 use sayso_web::Error;
 use sayso_web::leave::Leave;
+use sayso_web::reading::asks_json;
 use sayso_web::told::no_such_page;
 use std::sync::Arc;
 
@@ -28,21 +30,35 @@ pub async fn guard(State(host): State<Arc<Host>>, mut request: Request, next: Ne
     };
     let signed = extensions.get::<Signed>().cloned().ok_or(Error::NotSignedIn)?;
     let Some(any_of) = asked::of(request.method(), path.as_str()) else { return Err(no_such_page().await) };
-    let (_, leave) = visit(&host, &signed, any_of, to).await?;
+    let role = to.who.memberships.iter().find(|m| m.part.scope().home() == Some(to.home)).map(|m| m.part);
+    let leave = match visit(&host, &signed, any_of, asked::page_of(path.as_str()), to).await {
+        Ok((_, leave)) => leave,
+        // A page is told with the ways out; scripts get the error as it is.
+        Err(Error::Forbidden(why)) if !asks_json(request.headers()) && request.method().is_safe() => {
+            return Ok(shut::out(&signed, request.headers(), role, why));
+        }
+        Err(other) => return Err(other),
+    };
     request.extensions_mut().insert(leave);
     Ok(next.run(request).await)
 }
 
-/// Asks for one of several capabilities in a home: by which leave, and what pages go by.
+/// Asks for one of several capabilities in a home, for a page of that name: by which leave, and what pages go by.
 ///
 /// # Errors
 /// As [`guard`].
-pub async fn visit(host: &Host, signed: &Signed, any_of: AnyOf, to: ToHome) -> Result<(Allowed, Leave), Error> {
+pub async fn visit(
+    host: &Host,
+    signed: &Signed,
+    any_of: AnyOf,
+    page: &str,
+    to: ToHome,
+) -> Result<(Allowed, Leave), Error> {
     let (now, stories) = (host.now(), Stories(&host.server));
     let visit = host.people.visit(&signed.session, to.who, any_of, to.home, &stories, now).await;
     let visit = visit.inspect_err(|error| note(error, signed, to.home)).map_err(told)?;
     if !asked::is_frame(any_of) {
-        host.people.looked(&visit, now).await.map_err(told)?;
+        host.people.looked(&visit, page, now).await.map_err(told)?;
     }
     let leave = Leave {
         who: visit.who,

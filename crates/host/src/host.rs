@@ -3,6 +3,7 @@
 use crate::answers::Answers;
 use crate::config::{HostConfig, Mail};
 use crate::fault::HostError;
+use crate::provider::Provider;
 use crate::rooms::Rooms;
 use sayso_model::Moment;
 use sayso_people::mail::{Mail as Letter, MailError, Mailer, Printed, Smtp};
@@ -23,6 +24,8 @@ pub struct Host {
     pub passkeys: Passkeys,
     /// The address people open, without a path.
     pub public_url: Url,
+    /// The identity provider by which people may sign in besides.
+    pub provider: Option<Provider>,
     /// Whether the caller's address is the last of `X-Forwarded-For`.
     pub behind_proxy: bool,
     pub(crate) rooms: Rooms,
@@ -56,6 +59,7 @@ impl Host {
             Mail::Printed => Post::Printed(Printed),
             Mail::Smtp { url, from } => Post::Smtp(Box::new(Smtp::new(url, from)?)),
         };
+        let provider = config.provider.as_ref().map(|provider| Provider::new(provider, &public_url)).transpose()?;
         let passkeys = Passkeys::new(&public_url, NAME)?;
         let server = Server::open(&config.database).await?;
         let connections = (config.database.connections / PEOPLE_SHARE).max(2);
@@ -64,6 +68,7 @@ impl Host {
             server,
             people,
             passkeys,
+            provider,
             public_url,
             behind_proxy: config.behind_proxy,
             rooms: Rooms::default(),

@@ -25,6 +25,7 @@ mod noted;
 mod onward;
 pub mod pages;
 mod place;
+mod provider;
 mod qr;
 mod reader;
 mod rooms;
@@ -38,6 +39,7 @@ mod way;
 pub use config::{HostConfig, HostOpened, Mail};
 pub use fault::HostError;
 pub use host::Host;
+pub use provider::ProviderConfig;
 pub use serve::host;
 pub use signed::{SESSION_COOKIE, Signed};
 

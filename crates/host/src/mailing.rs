@@ -2,6 +2,7 @@
 
 use crate::host::Host;
 use crate::links;
+use sayso_model::Zone;
 use sayso_people::db::Pending;
 use sayso_people::mail::{Addressed, Letter, Mail};
 use sayso_wording::{Locale, say};
@@ -20,6 +21,19 @@ pub fn send(host: &Arc<Host>, pending: Pending, to: &str) {
     });
 }
 
+/// Sends letters that nobody asked for and everyone may know of, beside the answer.
+pub fn send_all(host: &Arc<Host>, letters: Vec<Addressed>) {
+    let mails: Vec<Mail> = letters.into_iter().map(|letter| worded(host, letter, "/")).collect();
+    let host = Arc::clone(host);
+    tokio::spawn(async move {
+        for mail in mails {
+            if let Err(why) = host.send(&mail).await {
+                tracing::error!("A letter was not sent: {why}");
+            }
+        }
+    });
+}
+
 /// The minutes that a link sent by mail holds, for pages.
 pub fn minutes(host: &Host) -> u32 {
     (host.people.lifetimes().link_s / 60.0).round() as u32
@@ -34,6 +48,11 @@ fn worded(host: &Host, Addressed { to: whom, language, letter }: Addressed, to: 
             let link = format!("{}{onward}", links::sign_in(&host.public_url, &secret));
             let text = say!(l, letters::sign_in, server = server, link = link, minutes = minutes);
             (say!(l, letters::sign_in_subject), text)
+        }
+        Letter::Rescue { by, opens_at } => {
+            let (from, page) = (l.weekday_date_time(opens_at, &Zone::utc()), links::page(&host.public_url, "sharing"));
+            let text = say!(l, letters::rescue, server = server, by = by.as_str(), from = from, link = page);
+            (say!(l, letters::rescue_subject), text)
         }
         Letter::Prove { secret, minutes } => {
             let link = links::prove(&host.public_url, &secret);

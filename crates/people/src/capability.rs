@@ -57,10 +57,10 @@ macro_rules! capabilities {
 
 capabilities! {
     /// Today: plan, rations, cautions
-    SeeToday => "see_today" in Home looks yes;
+    SeeToday => "see_today" in Home opens by CoachFigures looks yes;
     /// The rules of the house
     SeeRules => "see_rules" in Home looks yes;
-    /// Pages with figures: Evidence, the weekly look, cards
+    /// Pages with figures and what they are about: Evidence, Likes, Days, cards with their pictures and recordings
     SeeFigures => "see_figures" in Home opens by CoachFigures looks yes;
     /// The log, entry by entry
     SeeLog => "see_log" in Home opens by CoachLog looks yes;

@@ -25,6 +25,9 @@ pub enum Error {
     /// The account has a role in the place already, or another account has the address.
     #[error("this is taken already")]
     Taken,
+    /// An invitation that lets nobody in yet.
+    #[error("this opens later")]
+    NotYet,
     /// The home has left this server and is not taken in again.
     #[error("this home has left")]
     Left,

@@ -13,12 +13,16 @@ pub struct Lifetimes {
     pub link_s: f64,
     /// An invitation, seconds.
     pub invitation_s: f64,
+    /// An invitation of a new keeper to a home that lost its way in waits before it opens, seconds.
+    pub rescue_waits_s: f64,
     /// A passkey being registered or asked for, seconds.
     pub ceremony_s: f64,
     /// The window in which attempts are counted, seconds.
     pub window_s: f64,
     /// Attempts in a window for one account or e-mail address.
     pub most_for_one: u32,
+    /// Letters in a window to one e-mail address, asked for by all who did not show that it is theirs.
+    pub most_for_one_by_all: u32,
     /// Attempts in a window from one network address.
     pub most_from_one: u32,
     /// Days that looks are kept.
@@ -36,9 +40,12 @@ impl Default for Lifetimes {
             fresh_s: 15.0 * 60.0,
             link_s: 10.0 * 60.0,
             invitation_s: 7.0 * DAY,
+            // Long enough for whoever is still in to see it and refuse.
+            rescue_waits_s: 2.0 * DAY,
             ceremony_s: 5.0 * 60.0,
             window_s: 15.0 * 60.0,
             most_for_one: 5,
+            most_for_one_by_all: 20,
             // A whole course may join by one network.
             most_from_one: 100,
             looks_days: 400,

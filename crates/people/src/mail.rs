@@ -4,7 +4,7 @@ use crate::email::Email;
 use crate::secret::Secret;
 use lettre::message::Mailbox;
 use lettre::{AsyncSmtpTransport, AsyncTransport, Message, Tokio1Executor};
-use sayso_model::Language;
+use sayso_model::{Label, Language, Moment};
 use std::future::Future;
 
 /// What is to be told to someone by mail; whoever sends it finds the words.
@@ -16,6 +16,13 @@ pub enum Letter {
         secret: Secret,
         /// Minutes it holds.
         minutes: u32,
+    },
+    /// A keeper of the server invited a new keeper to the person's home.
+    Rescue {
+        /// Who did.
+        by: Label,
+        /// From when someone may come by it.
+        opens_at: Moment,
     },
     /// A link that proves the address.
     Prove {

@@ -48,10 +48,10 @@ pub const fn grant(role: Role, capability: Capability) -> Grant {
             | C::Leave | C::SeeClub | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::Coach => match capability {
-            C::SeeFigures | C::SeeLog | C::HearSnippets => Grant::WithConsent,
+            C::SeeToday | C::SeeFigures | C::SeeLog | C::HearSnippets => Grant::WithConsent,
             C::SeeClub => Grant::Yes,
-            C::SeeToday | C::SeeRules | C::SeeOwnScores | C::Record | C::RecordForOthers | C::MendOwn | C::Mend
-            | C::ChangeCards | C::Plan | C::SettleHome | C::Import | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::Leave
+            C::SeeRules | C::SeeOwnScores | C::Record | C::RecordForOthers | C::MendOwn | C::Mend | C::ChangeCards
+            | C::Plan | C::SettleHome | C::Import | C::Export | C::SeePeople | C::ManagePeople | C::Consent | C::Leave
             | C::ManageClub | C::Host | C::SeeServer | C::ManageServer => Grant::No,
         },
         Role::ClubKeeper => match capability {

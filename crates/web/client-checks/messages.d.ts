@@ -266,6 +266,7 @@ export interface Messages {
   "client-ear-there": {};
   "client-ear-unable": {};
   "client-ear-unsent": { count: string | number };
+  "client-ear-unsent-signed-out": { count: string | number };
   "client-ear-waiting": { seconds: string | number };
   "client-ear-what-recorded": {};
   "client-ear-words": { words: string | number };

@@ -82,7 +82,7 @@ impl Tab {
     #[must_use]
     pub const fn opened_by(self) -> &'static [Capability] {
         match self {
-            Self::Today => &[Capability::SeeToday, Capability::SeeFigures],
+            Self::Today => &[Capability::SeeToday],
             Self::Board => &[Capability::Record],
             Self::Likes | Self::Words | Self::Evidence | Self::Days => &[Capability::SeeFigures],
             Self::People => &[Capability::SeePeople],
@@ -266,7 +266,7 @@ fn animal_switch(page: &Page, tab: Tab) -> Markup {
                 }
                 ul {
                     @for l in &animals {
-                        @let to = if page.animal.is_some() { tab } else { Tab::Today };
+                        @let to = if page.animal.is_some() { tab } else { Tab::first(page).unwrap_or(Tab::Today) };
                         li {
                             a href=(to.href(Some(l.animal)))
                                 aria-current=[(page.animal == Some(l.animal)).then_some("true")] { (l.name.as_str()) }
@@ -283,7 +283,7 @@ fn animal_switch(page: &Page, tab: Tab) -> Markup {
 /// The way to who can see this, on a server of many homes.
 fn sharing(page: &Page) -> Markup {
     html! {
-        @if page.leave.is_some() && page.may(Capability::SeePeople) {
+        @if page.leave.is_some() {
             li { a href="/sharing" { (say!(&page.locale, frame::who_sees)) } }
         }
     }
@@ -293,19 +293,30 @@ fn sharing(page: &Page) -> Markup {
 fn account(page: &Page) -> Markup {
     html! {
         @if let Some(leave) = &page.leave {
-            (doors(&page.locale, leave.name.as_str(), page.may(Capability::SeePeople)))
+            (doors(&page.locale, leave.name.as_str()))
         }
     }
 }
 
-/// The account and the way out, for pages of a server; before them, where it is open, who can see the home.
+/// Who can see this, the account and the way out, for pages of a server. `/sharing` tells everyone what is theirs to know.
 #[must_use]
-pub fn doors(l: &Locale, account: &str, sharing: bool) -> Markup {
+pub fn doors(l: &Locale, account: &str) -> Markup {
     html! {
         nav.row.after data-test="doors" aria-label=(say!(l, frame::you)) {
-            @if sharing { a.link href="/sharing" data-test="who-sees" { (say!(l, frame::who_sees)) } }
+            a.link href="/sharing" data-test="who-sees" { (say!(l, frame::who_sees)) }
             a.link href="/account" data-test="account" { (say!(l, frame::account, name = account)) }
-            form method="post" action="/sign-out" { button data-test="sign-out" { (say!(l, frame::sign_out)) } }
+            (sign_out(l))
+        }
+    }
+}
+
+/// The way out. Without a network it cannot be gone, and then the page says so instead of the browser.
+#[must_use]
+pub fn sign_out(l: &Locale) -> Markup {
+    html! {
+        form method="post" action="/sign-out" data-sign-out {
+            button data-test="sign-out" { (say!(l, frame::sign_out)) }
+            p.caution role="status" data-offline hidden { (say!(l, frame::offline_out)) }
         }
     }
 }

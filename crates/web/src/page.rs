@@ -124,6 +124,11 @@ impl Page {
     }
 }
 
+/// Where there is no such animal. On a server that is said as of any address that is not there, or not theirs.
+fn no_such_animal(leave: Option<&Leave>) -> Error {
+    Error::NotFound(if leave.is_some() { words!(errors::no_such_page) } else { words!(errors::no_such_animal) })
+}
+
 impl FromRequestParts<AppState> for Page {
     type Rejection = Error;
 
@@ -162,7 +167,7 @@ impl FromRequestParts<AppState> for Page {
                 text.parse::<AnimalId>()
                     .ok()
                     .filter(|id| story.animals().contains_key(id))
-                    .ok_or_else(|| Error::NotFound(words!(errors::no_such_animal)))?,
+                    .ok_or_else(|| no_such_animal(leave.as_ref()))?,
             ),
         };
         let locale = locale(&parts.headers, person.and_then(|id| story.people().get(&id).copied()));
@@ -254,7 +259,7 @@ impl FromRequestParts<AppState> for AnimalPage {
 
     async fn from_request_parts(parts: &mut Parts, state: &AppState) -> Result<Self, Error> {
         let page = Page::from_request_parts(parts, state).await?;
-        let missing = || Error::NotFound(words!(errors::no_such_animal));
+        let missing = || no_such_animal(page.leave.as_ref());
         let id = page.animal.ok_or_else(missing)?;
         let card = page.story.animals().get(&id).map(|c| (*c).clone()).ok_or_else(missing)?;
         Ok(Self { page, id, card })

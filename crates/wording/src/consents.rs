@@ -9,10 +9,12 @@ use sayso_model::ConsentPurpose;
 pub fn asked(locale: &Locale, purpose: ConsentPurpose, version: u16, who: &str) -> Option<[String; 2]> {
     let asked = match (purpose, version) {
         (ConsentPurpose::CoachFigures, 1) => say!(locale, consent::coach_figures_1, who = who),
-        (ConsentPurpose::CoachLog, 1) => say!(locale, consent::coach_log_1, who = who),
-        (ConsentPurpose::CoachSnippets, 1) => say!(locale, consent::coach_snippets_1, who = who),
-        (ConsentPurpose::Norms, 1) => say!(locale, consent::norms_1),
-        (ConsentPurpose::Research, 1) => say!(locale, consent::research_1),
+        // Made more exact: cards, pictures, recordings, and who began a test, could be seen and were not named.
+        (ConsentPurpose::CoachFigures, 2) => say!(locale, consent::coach_figures_2, who = who),
+        (ConsentPurpose::CoachLog, 1 | 2) => say!(locale, consent::coach_log_1, who = who),
+        (ConsentPurpose::CoachSnippets, 1 | 2) => say!(locale, consent::coach_snippets_1, who = who),
+        (ConsentPurpose::Norms, 1 | 2) => say!(locale, consent::norms_1),
+        (ConsentPurpose::Research, 1 | 2) => say!(locale, consent::research_1),
         (_, _) => return None,
     };
     Some([asked, say!(locale, consent::ends_1)])

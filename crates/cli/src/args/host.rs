@@ -28,6 +28,12 @@ pub struct Hosting {
     pub smtp: Option<String>,
     #[arg(long, value_name = "ADDRESS")]
     pub mail_from: Option<String>,
+    #[arg(long, value_name = "URL")]
+    pub oidc_issuer: Option<String>,
+    #[arg(long, value_name = "ID")]
+    pub oidc_client_id: Option<String>,
+    #[arg(long, value_name = "NAME")]
+    pub oidc_name: Option<String>,
     #[arg(long)]
     pub behind_proxy: bool,
     #[arg(long, value_name = "N", default_value = "16", value_parser = whole::<NonZeroU16>)]

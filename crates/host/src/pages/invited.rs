@@ -15,6 +15,20 @@ pub fn link(host: &Host, secret: &Secret) -> String {
     links::join(&host.public_url, secret)
 }
 
+/// A link with buttons to copy it and to send it, where the browser can.
+pub fn handed_on(l: &Locale, link: &str, test: &str) -> Markup {
+    html! {
+        p.prose { code data-test=(test) { (link) } }
+        p.row data-link=(link) data-copied=(say!(l, sharing::copied)) {
+            button type="button" data-copy hidden { (say!(l, sharing::copy)) }
+            button type="button" data-send hidden { (say!(l, sharing::send)) }
+        }
+    }
+}
+
+/// The script behind those buttons.
+pub const HANDS_ON: &str = "client/hand-on.js";
+
 /// The link with its QR code, and until when it holds.
 ///
 /// # Errors
@@ -25,7 +39,7 @@ pub fn shown(host: &Host, l: &Locale, zone: &Zone, (invited, secret): &(Invited,
     let until = l.weekday_date_time(invited.expires_at, zone);
     Ok(html! {
         p.caution { (say!(l, sharing::shown_once)) }
-        p.prose { code data-test="link" { (link) } }
+        (handed_on(l, &link, "link"))
         p { (code) }
         p { (say!(l, sharing::holds, until = until)) }
         p.quiet { (say!(l, sharing::whoever)) }

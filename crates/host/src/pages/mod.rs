@@ -8,6 +8,7 @@ mod join;
 mod said;
 mod server;
 mod sharing;
+pub(crate) mod shut;
 mod sign_in;
 
 use crate::host::Host;

@@ -20,6 +20,7 @@ async fn server(cluster: &Cluster) -> (Arc<Host>, Router) {
         public_url: "https://sayso.example.org/".parse().unwrap(),
         at: ([127, 0, 0, 1], 0).into(),
         mail: Mail::Printed,
+        provider: None,
         behind_proxy: true,
         metrics_token: Some(Secret::typed("a-token-of-the-test")),
         patience: Patience::default(),

@@ -131,6 +131,15 @@ impl House {
 
     /// Whoever keeps the other home makes someone a member of it.
     pub async fn joins_the_other(&self, stranger: &Asker, someone: &Asker) {
+        self.comes_to_the_other(stranger, someone, Role::Member).await;
+    }
+
+    /// Or a keeper of it.
+    pub async fn keeps_the_other(&self, stranger: &Asker, someone: &Asker) {
+        self.comes_to_the_other(stranger, someone, Role::Keeper).await;
+    }
+
+    async fn comes_to_the_other(&self, stranger: &Asker, someone: &Asker, role: Role) {
         let (people, now) = (&self.host.people, self.host.now());
         let session = people.session(someone.token.as_ref().unwrap(), now).await.unwrap().unwrap();
         let keeper = people.session(stranger.token.as_ref().unwrap(), now).await.unwrap().unwrap();
@@ -141,7 +150,7 @@ impl House {
             role: Role::Keeper,
             person: None,
         };
-        let part = Part::new(Scope::Home(self.other), Role::Member, None, None).unwrap();
+        let part = Part::new(Scope::Home(self.other), role, None, None).unwrap();
         let (_, secret) = people.invite(&by, &part, now, &mut OsSecrets).await.unwrap();
         let taker = Taker::Known(&session);
         people.take_invitation(&secret, taker, "192.0.2.1", "test", now, &mut OsSecrets).await.unwrap();

@@ -10,5 +10,7 @@ mod foreign;
 mod fresh;
 mod health;
 mod house;
+mod links;
 mod table;
 mod tabs;
+mod timing;

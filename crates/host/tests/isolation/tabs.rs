@@ -33,3 +33,42 @@ async fn a_form_goes_to_the_home_it_was_shown_for_whichever_was_chosen_since() {
     let (status, page) = house.get(keeper, &format!("/people/rule/new?home={nowhere}")).await;
     assert!(status == StatusCode::OK && page.contains(&format!("?home={}", house.home)));
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_file_goes_to_the_home_it_was_brought_for_from_the_first_form_to_the_last() {
+    let mut house = House::new().await;
+    let people = house.people().await;
+    let by = |name: &str| people.iter().find(|p| p.name == name).unwrap();
+    // Keeps two homes; the browser is about the first.
+    let keeper = by("keeper");
+    house.keeps_the_other(by("keeper of another home"), keeper).await;
+    let named = format!("?home={}", house.other);
+    let of_other = house.other_story.ledger().all().find(|event| event.animal.is_some()).unwrap();
+    let fresh = sayso_model::Event { id: sayso_model::EventId(uuid::Uuid::now_v7()), ..of_other.clone() };
+    let (_, page) = house.get(keeper, &format!("/exchange{named}")).await;
+    assert!(
+        page.contains(&format!("action=\"/exchange{named}\"")) && page.contains(&format!("/api/export.csv{named}"))
+    );
+    let line = serde_json::to_string(&fresh).unwrap();
+    let body = format!(
+        "--x\r\nContent-Disposition: form-data; name=\"file\"; filename=\"one.jsonl\"\r\nContent-Type: application/x-ndjson\r\n\r\n{line}\n\r\n--x--\r\n"
+    );
+    let request = Request::post(format!("/exchange{named}"))
+        .header(header::CONTENT_TYPE, "multipart/form-data; boundary=x")
+        .body(Body::from(body))
+        .unwrap();
+    let answer = house.ask(keeper, request).await;
+    assert_eq!(answer.status(), StatusCode::SEE_OTHER);
+    let look = answer.headers()[header::LOCATION].to_str().unwrap().to_owned();
+    assert!(look.ends_with(&named), "{look}");
+    let (status, page) = house.get(keeper, &look).await;
+    assert!(status == StatusCode::OK, "{page}");
+    let actions: Vec<&str> = page.split("action=\"/exchange/").skip(1).map(|a| a.split('"').next().unwrap()).collect();
+    assert!(actions.len() == 2 && actions.iter().all(|to| to.ends_with(&named)), "{actions:?}");
+    let before = house.host.server.home(house.other).story(house.other).await.unwrap().ledger().len();
+    let kind = "application/x-www-form-urlencoded";
+    let (status, told) = house.post(keeper, &format!("/exchange/{}", actions[0]), "", kind).await;
+    assert_eq!(status, StatusCode::SEE_OTHER, "{told}");
+    let after = house.host.server.home(house.other).story(house.other).await.unwrap().ledger().len();
+    assert_eq!(after, before + 1);
+}

@@ -20,7 +20,13 @@ async fn a_coach_sees_from_the_giving_to_the_taking_back_in_every_process() {
     assert_eq!(sees(&evidence).await, StatusCode::SEE_OTHER);
     assert!(!house.get(&coach, "/homes").await.holds("Birch House"));
     let page = house.get(&house.keeper, &format!("/sharing/with/{club}")).await;
-    assert!(page.holds("Meadow Club") && page.holds("sees your home’s figures"), "{}", page.body);
+    assert!(
+        page.holds("Meadow Club")
+            && page.holds("sees your home’s pages with figures")
+            && page.marked("words-number")[0].contains("Version 2"),
+        "{}",
+        page.body
+    );
     assert_eq!(page.body.matches("action=\"/sharing/consent\"").count(), 3, "each purpose by itself, all off");
     // What came into the log by another way opens nothing, and the page says so.
     let figures = Consent::CoachFigures { to: Coach::Club { club } };
@@ -47,7 +53,7 @@ async fn a_coach_sees_from_the_giving_to_the_taking_back_in_every_process() {
     // Who can see, who looked.
     let told = house.get(&house.keeper, "/sharing").await;
     assert!(told.holds("Brook") && told.holds("coach, Meadow Club"), "{}", told.body);
-    assert!(told.marked("look").iter().any(|l| l.contains("Brook, the figures")), "{:?}", told.marked("look"));
+    assert!(told.marked("look").iter().any(|l| l.contains("Brook, Evidence, ")), "{:?}", told.marked("look"));
     assert_eq!(told.marked("open").len(), 1);
     // Taken back: at once, everywhere, with its dates.
     let back = house.post(&house.keeper, "/sharing/consent/back", &house.consent("coach_figures", club)).await;
@@ -105,7 +111,7 @@ async fn consent_is_a_keepers_with_a_fresh_sign_in_in_the_home_and_the_words_tha
     let told = asked(&later, Some(&house.keeper), "GET", &format!("/sharing/with/{club}"), None).await;
     assert_eq!(told.to(), format!("/sign-in?again=yes&to=/sharing/with/{club}"));
     let elsewhere = form.replace(&house.home.to_string(), &club.to_string());
-    let old_words = form.replace("words=1", "words=0");
+    let old_words = form.replace(&format!("words={}", Consent::WORDS), "words=1");
     let nothing = form.replace("coach_figures", "everything");
     for wrong in [elsewhere, old_words, nothing] {
         let told = house.post(&house.keeper, "/sharing/consent", &wrong).await;

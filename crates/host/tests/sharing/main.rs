@@ -10,5 +10,6 @@ mod fresh;
 mod house;
 mod invitations;
 mod leaving;
+mod rescue;
 mod roles;
 mod server;

@@ -49,15 +49,18 @@ async fn each_role_sees_its_own_pages_and_no_door_that_is_closed_to_it() {
     let member = house.joined(Has::Member, "Mora").await;
     offered(&house, &member, "today", &all).await;
     let sitter = house.joined(Has::Sitter, "Sitter").await;
-    offered(&house, &sitter, "today", &["today", "board", "sheets"]).await;
+    offered(&house, &sitter, "today", &["today", "board", "sheets", "sharing"]).await;
     let observer = house.joined(Has::Observer, "Observer").await;
-    offered(&house, &observer, "board", &["board"]).await;
+    offered(&house, &observer, "board", &["board", "sharing"]).await;
     let (club, _, coach) = house.club().await;
     house.post(&house.keeper, "/sharing/consent", &house.consent("coach_figures", club)).await;
-    offered(&house, &coach, "today", &["today", "likes", "words", "evidence", "days", "sheets"]).await;
+    offered(&house, &coach, "today", &["today", "likes", "words", "evidence", "days", "sheets", "sharing"]).await;
     for closed in [&sitter, &observer, &coach] {
-        assert_eq!(house.get(closed, "/sharing").await.status, StatusCode::FORBIDDEN);
-        assert!(!house.get(closed, "/homes").await.holds("href=\"/sharing\""));
+        // What is theirs to know, and nobody's name.
+        let told = house.get(closed, "/sharing").await;
+        assert_eq!((told.status, told.marked("seen-here").len(), told.marked("sees").len()), (StatusCode::OK, 1, 0));
+        assert!(!told.holds("Mora") && !told.holds("Ilda"), "{}", told.body);
+        assert!(house.get(closed, "/homes").await.holds("href=\"/sharing\""));
     }
     // Who one is, the membership says: there is nothing to choose.
     assert!(!house.get(&sitter, &house.about("today")).await.holds("/who?back="));
@@ -77,7 +80,14 @@ async fn who_has_no_home_or_no_day_is_told_so() {
     let sitter = house.joined_on(Has::Sitter, Some(days), "Early").await;
     let homes = house.get(&sitter, "/homes").await;
     assert!(homes.holds("Birch House") && homes.holds("closed to you today"), "{}", homes.body);
-    assert_eq!(house.get(&sitter, &house.about("today")).await.status, StatusCode::FORBIDDEN);
+    // Outside the days agreed every page tells them, and the ways out.
+    for path in ["/", &house.about("today"), &house.about("board")] {
+        let told = house.get(&sitter, path).await;
+        assert_eq!((told.status, told.marked("not-today").len()), (StatusCode::FORBIDDEN, 1), "{path}");
+        let page = sayso_wording::Locale::ENGLISH;
+        assert!(told.holds(&page.date(days.first)) && told.holds(&page.date(days.last)), "{}", told.body);
+        assert!(told.holds("href=\"/account\"") && told.holds("action=\"/sign-out\"") && told.holds("/sharing"));
+    }
     let chosen = house.post(&sitter, "/homes", &format!("home={}", house.home)).await;
     assert_eq!(chosen.to(), "/homes");
 }
@@ -108,4 +118,42 @@ async fn the_last_keeper_cannot_go_and_everyone_else_can() {
     assert_eq!(house.get(&house.keeper, &house.about("today")).await.status, StatusCode::SEE_OTHER, "led to its homes");
     assert!(!house.get(&house.keeper, "/homes").await.holds("Birch House"));
     assert_eq!(house.get(&mora, "/sharing").await.status, StatusCode::OK);
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn many_homes_are_sorted_searched_and_say_what_they_share() {
+    let house = House::new().await;
+    let (club, _, coach) = house.club().await;
+    let people = &house.host.people;
+    let session = people.session(&coach.token, house.host.now()).await.unwrap().unwrap();
+    let made = house.post(&house.server, "/server/homes", "count=8").await;
+    for (n, link) in made.marked("link").into_iter().enumerate() {
+        let (secret, now) = (crate::house::secret_of(link), house.host.now());
+        let taker = sayso_people::db::Taker::Known(&session);
+        let taken =
+            people.take_invitation(&secret, taker, "192.0.2.1", "t", now, &mut sayso_people::OsSecrets).await.unwrap();
+        let home = taken.part.scope().home().unwrap();
+        let name = crate::house::label(["Zelkova", "acacia", "Maple", "Rowan", "Linden", "Hazel", "Larch", "Elm"][n]);
+        let card = crate::house::event(home, sayso_model::HomeCard { name, zone: Zone::utc() });
+        house.host.server.home(home).append(vec![card]).await.unwrap();
+    }
+    for purpose in ["coach_figures", "coach_log"] {
+        house.post(&house.keeper, "/sharing/consent", &house.consent(purpose, club)).await;
+    }
+    let all = house.get(&coach, "/homes").await;
+    let names: Vec<&str> = all.marked("home").iter().map(|name| name.trim()).collect();
+    let own = ["acacia", "Elm", "Hazel", "Larch", "Linden", "Maple", "Rowan", "Zelkova"];
+    assert_eq!(
+        names,
+        own.into_iter().chain(["Birch House"]).collect::<Vec<_>>(),
+        "own ones by name, then coached ones"
+    );
+    assert!(all.holds("coach; shares figures and the log"), "{}", all.body);
+    let found = house.get(&coach, "/homes?find=L").await;
+    assert_eq!(found.marked("home").len(), 6, "{:?}", found.marked("home"));
+    let none = house.get(&coach, "/homes?find=%3Cb%3Eoak").await;
+    assert_eq!((none.marked("home").len(), none.marked("found-none").len()), (0, 1));
+    assert!(none.holds("&lt;b&gt;oak") && !none.holds("<b>oak"));
+    // Few are not searched.
+    assert!(!house.get(&house.keeper, "/homes").await.holds("role=\"search\""));
 }

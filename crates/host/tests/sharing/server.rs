@@ -34,6 +34,23 @@ async fn several_homes_are_opened_each_with_a_link_that_leads_into_it() {
     // A home that has a keeper gets no other from here.
     let told = house.post(&house.server, "/server/homes/link", &format!("home={}", house.home)).await;
     assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY);
+    let made = house.post(&house.server, "/server/clubs", "name=Meadow+Club").await;
+    assert_eq!(made.status, StatusCode::OK);
+    let long = format!("name={}", "x".repeat(200));
+    for (wrong, told) in [
+        ("name=", "is missing"),
+        ("name=meadow+CLUB", "is the name of a club here already"),
+        (long.as_str(), "characters"),
+        ("name=a%0Ab", ""),
+    ] {
+        let answer = house.post(&house.server, "/server/clubs", wrong).await;
+        assert_eq!(answer.status, StatusCode::UNPROCESSABLE_ENTITY, "{wrong}");
+        assert!(
+            answer.holds(told) && (told == "is missing" || !answer.holds("is missing")),
+            "{wrong}: {}",
+            answer.body
+        );
+    }
     for wrong in ["count=0", "count=51", "count=x", "count="] {
         let told = house.post(&house.server, "/server/homes", wrong).await;
         assert_eq!(told.status, StatusCode::UNPROCESSABLE_ENTITY, "{wrong}");
@@ -50,6 +67,13 @@ async fn only_keepers_of_the_server_come_in_and_the_last_of_them_stays() {
     }
     assert_eq!(house.get(&house.keeper, &format!("/club/{club}")).await.status, StatusCode::NOT_FOUND);
     assert_eq!(house.post(&coach, &format!("/club/{club}/invite"), "role=coach").await.status, StatusCode::FORBIDDEN);
+    // A club that cannot be read, one that is not there and one of others answer alike.
+    let nowhere = house.get(&coach, &format!("/club/{}", uuid::Uuid::now_v7())).await;
+    for path in ["/club/abc", "/nothing/here"] {
+        let told = house.get(&coach, path).await;
+        let led = told.status == StatusCode::SEE_OTHER && path == "/nothing/here";
+        assert!(led || (told.status == StatusCode::NOT_FOUND && told.body == nowhere.body), "{path}: {}", told.body);
+    }
     let counts = house.get(&house.server, "/server").await;
     assert_eq!(counts.marked("club").len(), 1);
     let role = house.host.people.who(house.server.account).await.unwrap().memberships[0].id;

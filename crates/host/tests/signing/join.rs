@@ -33,6 +33,11 @@ async fn the_servers_first_keeper_joins_by_a_link_that_holds_once() {
     let unknown = other.get(&format!("/join/{}", "0".repeat(64))).await;
     assert_eq!((used.status, &used), (404, &unknown), "used and unknown are one");
     assert_eq!(other.post(&link, &[("name", "Robin")]).await, used);
+    // Who took it is told so, and led on.
+    let own = wren.get(&link).await;
+    assert!(own.status == 200 && own.text.contains("You are in already") && own.text.contains(r#"href="/server""#));
+    let stranger = server.joined(&server.home_link(&wren).await.1, "Robin").await.get(&link).await;
+    assert_eq!(stranger.status, 404, "nobody else is");
     assert_eq!(other.get("/welcome").await.to.as_deref(), Some("/sign-in?to=/welcome"));
 }
 

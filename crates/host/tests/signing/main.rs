@@ -10,6 +10,7 @@ mod fresh;
 mod join;
 mod key;
 mod post;
+mod provider;
 mod secrets;
 mod server;
 mod sign_in;

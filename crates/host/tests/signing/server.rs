@@ -5,7 +5,7 @@ use crate::cluster::Cluster;
 use crate::fresh;
 use crate::post::Post;
 use axum::Router;
-use sayso_host::{Host, HostConfig, Mail};
+use sayso_host::{Host, HostConfig, Mail, ProviderConfig};
 use sayso_model::{HomeId, Moment};
 use sayso_people::{Allowed, Capability, OsSecrets, Part, Role, Scope, Session};
 use sayso_store::Database;
@@ -28,6 +28,15 @@ impl Server {
 
     /// One by a clock of the test's own.
     pub async fn with(clock: Option<fn() -> Moment>) -> Self {
+        Self::made(clock, None).await
+    }
+
+    /// One by which people may sign in with an identity provider.
+    pub async fn by(provider: ProviderConfig) -> Self {
+        Self::made(None, Some(provider)).await
+    }
+
+    async fn made(clock: Option<fn() -> Moment>, provider: Option<ProviderConfig>) -> Self {
         crate::secrets::listen();
         let post = Post::open().await;
         let database = Database { connections: 4, ..Database::at(fresh::database(&CLUSTER).await) };
@@ -36,6 +45,7 @@ impl Server {
                 url: format!("smtp://127.0.0.1:{}", post.port),
                 from: "Sayso <sayso@sayso.example>".into(),
             },
+            provider,
             behind_proxy: true,
             ..HostConfig::here(database, "https://sayso.example".parse().unwrap())
         };

@@ -49,6 +49,8 @@ async fn a_mailed_link_signs_in_once_and_only_by_its_button() {
     assert_eq!(pair.split_once('=').map(|(name, value)| (name, value.len())), Some(("__Host-sayso_session", 64)));
     assert!(phone.get("/account").await.text.contains("Ilda"));
     let mut other = server.browser();
+    let looked = other.get(path).await;
+    assert!(looked.status == 404 && looked.text.contains("does not hold"), "told before anyone taps: {}", looked.text);
     let again = other.post(path, &[("to", "/")]).await;
     let unknown = other.post(&format!("/sign-in/link/{}", "0".repeat(64)), &[]).await;
     assert_eq!((again.status, &again), (404, &unknown), "used and unknown are one");

@@ -57,7 +57,7 @@ pub enum Consent {
 
 impl Consent {
     /// The newest version of the words in which consent is asked for. Each version keeps its words in the catalogues.
-    pub const WORDS: u16 = 1;
+    pub const WORDS: u16 = 2;
 
     /// What it is for.
     #[must_use]

@@ -1,8 +1,11 @@
 //! Accounts: a name, a language, perhaps an e-mail address. No password.
 
 use super::{KeptPasskey, People, Tx, moment};
+use crate::capability::Capability;
+use crate::email::Email;
 use crate::error::Error;
 use crate::id::new_id;
+use crate::may::Allowed;
 use crate::secret::Secrets;
 use sayso_model::{AccountId, Label, Language, Moment};
 use sqlx::Row;
@@ -25,10 +28,11 @@ pub struct Account {
 }
 
 impl Account {
-    /// Whether anything but a session that holds lets it in, with these passkeys and so many recovery codes left.
+    /// Whether anything but a session that holds lets it in, with these passkeys, so many recovery codes left, and linked with
+    /// the identity provider or not.
     #[must_use]
-    pub fn has_way_back(&self, passkeys: &[KeptPasskey], codes_left: i64) -> bool {
-        self.email.is_some() || !passkeys.is_empty() || codes_left > 0
+    pub fn has_way_back(&self, passkeys: &[KeptPasskey], codes_left: i64, linked: bool) -> bool {
+        self.email.is_some() || !passkeys.is_empty() || codes_left > 0 || linked
     }
 
     fn of(row: &PgRow) -> Result<Self, Error> {
@@ -72,6 +76,18 @@ impl People {
             .fetch_optional(&self.pool)
             .await?;
         row.as_ref().map(Account::of).transpose()
+    }
+
+    /// The account that has an address; none where nobody has it. For whoever keeps the server: to anyone else it would tell who is
+    /// here.
+    ///
+    /// # Errors
+    /// [`crate::Denied`] where `by` is no leave to host; where the database fails.
+    pub async fn account_at(&self, by: &Allowed, email: &Email) -> Result<Option<AccountId>, Error> {
+        by.is_for(Capability::Host)?;
+        let found = "SELECT id FROM people.account WHERE email = $1";
+        let id: Option<Uuid> = sqlx::query_scalar(found).bind(email.as_str()).fetch_optional(&self.pool).await?;
+        Ok(id.map(AccountId))
     }
 
     /// Changes what a person is called and reads.

@@ -52,7 +52,7 @@ impl People {
     ) -> Result<Allowed, Error> {
         let who = self.who(session.account).await?;
         let visit = self.visit(session, who, &[capability], home, homes, now).await?;
-        self.looked(&visit, now).await?;
+        self.looked(&visit, "", now).await?;
         Ok(visit.leave)
     }
 
@@ -61,7 +61,7 @@ impl People {
     /// ([`People::looked`]): a frame shows nothing of a home.
     ///
     /// # Errors
-    /// Why not by the last of them.
+    /// Why not: not today, else by the last of them.
     pub async fn visit(
         &self,
         session: &Session,
@@ -75,7 +75,11 @@ impl People {
         let asked = |capability: &Capability| may(&who, *capability, home, known.as_ref(), now);
         let mut found = Err(Denied::NothingHere);
         for capability in any_of {
-            found = asked(capability);
+            let answer = asked(capability);
+            // That today is not one of the days agreed says more than that the role does not reach to the last of them.
+            if answer.is_ok() || found != Err(Denied::NotToday) {
+                found = answer;
+            }
             if found.is_ok() {
                 break;
             }
@@ -85,13 +89,13 @@ impl People {
         Ok(Visit { leave, who, known: known.ok_or(Denied::NothingHere)? })
     }
 
-    /// Notes the look of a visit, where it is one.
+    /// Notes the look of a visit at a page, by the page's name, where it is one.
     ///
     /// # Errors
     /// Where the database fails.
-    pub async fn looked(&self, visit: &Visit, now: Moment) -> Result<(), Error> {
+    pub async fn looked(&self, visit: &Visit, page: &str, now: Moment) -> Result<(), Error> {
         if visit.leave.capability.looks() && visit.leave.role.looks_are_noted() {
-            self.note_look(&visit.leave, visit.known.home, now).await?;
+            self.note_look(&visit.leave, page, visit.known.home, now).await?;
         }
         Ok(())
     }

@@ -5,6 +5,7 @@ use crate::capability::Capability;
 use crate::error::Error;
 use crate::id::new_id;
 use crate::may::Allowed;
+use crate::membership::Scope;
 use crate::secret::Secrets;
 use sayso_model::{ClubId, HomeId, Label, Moment};
 
@@ -54,7 +55,7 @@ impl People {
     /// Opens a club on the server. It has nobody until its first keeper takes an invitation.
     ///
     /// # Errors
-    /// [`crate::may::Denied`]; where the database fails.
+    /// [`Error::Taken`] where a club here has this name; [`crate::may::Denied`]; where the database fails.
     pub async fn open_club(
         &self,
         by: &Allowed,
@@ -64,12 +65,20 @@ impl People {
     ) -> Result<ClubId, Error> {
         by.is_for(Capability::Host)?;
         let id = ClubId(new_id(now, secrets));
+        let mut tx = self.begin().await?;
+        // Two who open at once wait for one another here.
+        super::membership::lock(&mut tx, Scope::Server).await?;
+        let same = "SELECT EXISTS (SELECT 1 FROM people.club WHERE lower(name) = lower($1))";
+        if sqlx::query_scalar::<_, bool>(same).bind(name.as_str()).fetch_one(&mut *tx).await? {
+            return Err(Error::Taken);
+        }
         sqlx::query("INSERT INTO people.club (id, name, made_at) VALUES ($1, $2, $3)")
             .bind(id.0)
             .bind(name.as_str())
             .bind(now.millis())
-            .execute(&self.pool)
+            .execute(&mut *tx)
             .await?;
+        tx.commit().await?;
         Ok(id)
     }
 

@@ -1,7 +1,7 @@
 //! Invitations: links, also as QR codes, each for one role in one place, once, for some days.
 
 use super::membership::{give, keepers, lock, manages, part_of};
-use super::{People, Session, account, later, moment, session};
+use super::{People, Session, account, later, moment, rescue, session};
 use crate::capability::Capability;
 use crate::error::Error;
 use crate::id::{InvitationId, MembershipId, new_id};
@@ -20,6 +20,8 @@ pub struct Invited {
     pub id: InvitationId,
     /// To what.
     pub part: Part,
+    /// From when it lets someone in, where that is later than at once.
+    pub opens_at: Option<Moment>,
     /// Until when it holds.
     pub expires_at: Moment,
 }
@@ -98,7 +100,7 @@ impl People {
         Ok(made)
     }
 
-    async fn write(
+    pub(super) async fn write(
         &self,
         tx: &mut super::Tx,
         by: Option<AccountId>,
@@ -133,7 +135,7 @@ impl People {
         .bind(expires_at)
         .execute(&mut **tx)
         .await?;
-        Ok((Invited { id, part: *part, expires_at: moment(expires_at) }, secret))
+        Ok((Invited { id, part: *part, opens_at: None, expires_at: moment(expires_at) }, secret))
     }
 
     /// What an invitation is to, without taking it: for the page behind the link.
@@ -142,7 +144,7 @@ impl People {
     /// [`Error::NotValid`] where it is unknown, used, ended or too old.
     pub async fn invitation(&self, secret: &Secret, now: Moment) -> Result<Invited, Error> {
         let row = sqlx::query(
-            "SELECT * FROM people.invitation
+            "SELECT i.*, r.opens_at FROM people.invitation i LEFT JOIN people.rescue r ON r.invitation = i.id
              WHERE secret = $1 AND used_at IS NULL AND ended_at IS NULL AND expires_at > $2",
         )
         .bind(secret.hash().bytes().as_slice())
@@ -151,14 +153,31 @@ impl People {
         .await?;
         let row = row.ok_or(Error::NotValid)?;
         let expires_at = moment(row.try_get("expires_at")?);
-        Ok(Invited { id: InvitationId(row.try_get("id")?), part: part_of(&row)?, expires_at })
+        let opens_at = row.try_get::<Option<i64>, _>("opens_at")?.map(moment);
+        Ok(Invited { id: InvitationId(row.try_get("id")?), part: part_of(&row)?, opens_at, expires_at })
+    }
+
+    /// To what an account came by an invitation that it took itself; none where it did not, or has that role no more.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn took(&self, secret: &Secret, account: AccountId) -> Result<Option<Part>, Error> {
+        let row = sqlx::query("SELECT * FROM people.invitation WHERE secret = $1 AND taken_by = $2")
+            .bind(secret.hash().bytes().as_slice())
+            .bind(account.0)
+            .fetch_optional(&self.pool)
+            .await?;
+        let Some(part) = row.as_ref().map(part_of).transpose()? else { return Ok(None) };
+        let held = self.who(account).await?.memberships.iter().any(|m| m.part.scope() == part.scope());
+        Ok(held.then_some(part))
     }
 
     /// Takes an invitation, which is then used up.
     ///
     /// # Errors
     /// [`Error::NotValid`] where it is unknown, used, ended or too old; [`Error::Taken`] where the account has a role there
-    /// already, and then the invitation still holds; [`Error::TooOften`].
+    /// already, and then the invitation still holds; [`Error::NotYet`] where it opens later; [`Denied`] where it is not for
+    /// who keeps the server; [`Error::TooOften`].
     pub async fn take_invitation(
         &self,
         secret: &Secret,
@@ -184,18 +203,32 @@ impl People {
         let row = row.ok_or(Error::NotValid)?;
         let part = part_of(&row)?;
         let made_by: Option<Uuid> = row.try_get("made_by")?;
+        let id = InvitationId(row.try_get("id")?);
+        let rescues = rescue::opens(&mut tx, id).await?;
+        // Nobody gets in by one before whoever is still in had time to refuse it. It still holds then.
+        if rescues.is_some_and(|opens| now < opens) {
+            return Err(Error::NotYet);
+        }
         // A first keeper is only ever the first, however many links were written.
         let by_keeper = match made_by {
             Some(by) => is_keeper(&mut tx, by, part.scope()).await?,
             None => false,
         };
-        if !by_keeper {
+        if !by_keeper && rescues.is_none() {
             first_keeper_only(&mut tx, part.scope()).await?;
         }
         let (account, new) = match taker {
             Taker::Known(session) => (session.account, false),
             Taker::New { name, language } => (account::make(&mut tx, name, language, now, secrets).await?, true),
         };
+        if rescues.is_some() {
+            rescue::taken(&mut tx, id, account, part.scope(), now).await?;
+        }
+        sqlx::query("UPDATE people.invitation SET taken_by = $2 WHERE id = $1")
+            .bind(id.0)
+            .bind(account.0)
+            .execute(&mut *tx)
+            .await?;
         let membership = give(&mut tx, account, &part, now, secrets).await?;
         let session =
             if new { Some(session::begin(&mut tx, self, account, device, now, secrets).await?) } else { None };
@@ -203,14 +236,16 @@ impl People {
         Ok(Joined { membership, part, session })
     }
 
-    /// Invitations to a place that nobody has taken yet.
+    /// Invitations to a place that nobody has taken yet. Those by which a home that lost its way in gets a new keeper are told
+    /// apart ([`People::rescues`]).
     ///
     /// # Errors
     /// Where the database fails.
     pub async fn invitations(&self, scope: Scope, now: Moment) -> Result<Vec<Invited>, Error> {
         let rows = sqlx::query(
             "SELECT * FROM people.invitation WHERE home IS NOT DISTINCT FROM $1 AND club IS NOT DISTINCT FROM $2
-             AND used_at IS NULL AND ended_at IS NULL AND expires_at > $3 ORDER BY id",
+             AND used_at IS NULL AND ended_at IS NULL AND expires_at > $3
+             AND NOT EXISTS (SELECT 1 FROM people.rescue r WHERE r.invitation = people.invitation.id) ORDER BY id",
         )
         .bind(scope.home().map(|h| h.0))
         .bind(scope.club().map(|c| c.0))
@@ -219,7 +254,7 @@ impl People {
         .await?;
         let of = |row: &sqlx::postgres::PgRow| {
             let expires_at = moment(row.try_get("expires_at")?);
-            Ok(Invited { id: InvitationId(row.try_get("id")?), part: part_of(row)?, expires_at })
+            Ok(Invited { id: InvitationId(row.try_get("id")?), part: part_of(row)?, opens_at: None, expires_at })
         };
         rows.iter().map(of).collect()
     }

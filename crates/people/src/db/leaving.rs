@@ -35,6 +35,7 @@ impl People {
         for erase in [
             "DELETE FROM people.membership WHERE home = $1",
             "DELETE FROM people.invitation WHERE home = $1",
+            "DELETE FROM people.rescue WHERE home = $1",
             "DELETE FROM people.witness WHERE home = $1",
             "DELETE FROM people.look WHERE home = $1",
         ] {

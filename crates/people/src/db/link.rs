@@ -48,18 +48,21 @@ impl People {
         Ok(())
     }
 
-    /// Asks for a link to sign in. `from` is the network address it was asked from.
+    /// Asks for a link to sign in. `from` is the network address it was asked from; `before` what the browser had as its session,
+    /// be it over: whoever was signed in by that as the account with this address is no stranger to it.
     ///
     /// # Errors
     /// [`Error::TooOften`], by the address as typed and by the network address, whether anyone has the address or not.
     pub async fn ask_link(
         &self,
         email: &Email,
+        before: Option<&Secret>,
         from: &str,
         now: Moment,
         secrets: &mut (impl Secrets + Send),
     ) -> Result<Pending, Error> {
-        self.attempt("link", Some(email.as_str()), from, now).await?;
+        let known = self.was_signed_in(before, email).await?;
+        self.attempt_by("link", email.as_str(), from, known, now).await?;
         let row = sqlx::query("SELECT id, language FROM people.account WHERE email = $1")
             .bind(email.as_str())
             .fetch_optional(&self.pool)
@@ -71,6 +74,29 @@ impl People {
         let language = Language::of_tag(row.try_get("language")?).ok_or(Error::Stored("account"))?;
         let letter = Letter::SignIn { secret, minutes: self.link_minutes() };
         Ok(Pending(Some(Addressed { to: email.clone(), language, letter })))
+    }
+
+    /// Whether a session, over or not, is or was that of the account with an address.
+    async fn was_signed_in(&self, token: Option<&Secret>, email: &Email) -> Result<bool, Error> {
+        let Some(token) = token else { return Ok(false) };
+        let was = "SELECT EXISTS (SELECT 1 FROM people.session s JOIN people.account a ON a.id = s.account
+                   WHERE s.token = $1 AND a.email = $2)";
+        let hash = token.hash();
+        let was = sqlx::query_scalar(was).bind(hash.bytes().as_slice()).bind(email.as_str());
+        Ok(was.fetch_one(&self.pool).await?)
+    }
+
+    /// Whether a link to sign in, or with an account one that proves its address, still holds: for the page behind it.
+    ///
+    /// # Errors
+    /// Where the database fails.
+    pub async fn link_holds(&self, secret: &Secret, proves: Option<AccountId>, now: Moment) -> Result<bool, Error> {
+        let holds = "SELECT EXISTS (SELECT 1 FROM people.link WHERE secret = $1 AND used_at IS NULL AND expires_at > $2
+                     AND account IS NOT NULL AND CASE WHEN $3::uuid IS NULL THEN proves IS NULL
+                         ELSE proves IS NOT NULL AND account = $3 END)";
+        let hash = secret.hash();
+        let held = sqlx::query_scalar(holds).bind(hash.bytes().as_slice()).bind(now.millis());
+        Ok(held.bind(proves.map(|account| account.0)).fetch_one(&self.pool).await?)
     }
 
     /// Signs in with a link, which is then used up. To be called by a button on the page behind the link, not by opening it:

@@ -15,8 +15,10 @@ pub struct Looked {
     pub account: AccountId,
     /// What the person is called.
     pub name: Label,
-    /// At what, by its name.
+    /// By which leave, by its name.
     pub capability: String,
+    /// Which page, by its name; empty where it was none that has one.
+    pub page: String,
     /// The first time in that hour.
     pub first_at: Moment,
     /// The last time in that hour.
@@ -27,11 +29,11 @@ pub struct Looked {
 
 impl People {
     /// Notes a look. Those of an hour are one row: pages fetch much at once.
-    pub(super) async fn note_look(&self, leave: &Allowed, home: HomeId, now: Moment) -> Result<(), Error> {
+    pub(super) async fn note_look(&self, leave: &Allowed, page: &str, home: HomeId, now: Moment) -> Result<(), Error> {
         sqlx::query(
-            "INSERT INTO people.look AS l (home, account, capability, hour, first_at, last_at, times)
-             VALUES ($1, $2, $3, $4, $5, $5, 1)
-             ON CONFLICT (home, account, capability, hour) DO UPDATE
+            "INSERT INTO people.look AS l (home, account, capability, hour, first_at, last_at, times, page)
+             VALUES ($1, $2, $3, $4, $5, $5, 1, $6)
+             ON CONFLICT (home, account, capability, page, hour) DO UPDATE
              SET times = l.times + 1, first_at = LEAST(l.first_at, $5), last_at = GREATEST(l.last_at, $5)",
         )
         .bind(home.0)
@@ -39,6 +41,7 @@ impl People {
         .bind(leave.capability.name())
         .bind(now.millis().div_euclid(HOUR_MS))
         .bind(now.millis())
+        .bind(page)
         .execute(&self.pool)
         .await?;
         Ok(())
@@ -51,7 +54,7 @@ impl People {
     pub async fn looks(&self, home: HomeId, most: u32) -> Result<Vec<Looked>, Error> {
         let rows = sqlx::query(
             "SELECT l.*, a.name FROM people.look l JOIN people.account a ON a.id = l.account
-             WHERE l.home = $1 ORDER BY l.last_at DESC, l.account, l.capability LIMIT $2",
+             WHERE l.home = $1 ORDER BY l.last_at DESC, l.account, l.capability, l.page LIMIT $2",
         )
         .bind(home.0)
         .bind(i64::from(most))
@@ -63,6 +66,7 @@ impl People {
                 account: AccountId(row.try_get("account")?),
                 name: Label::try_from(name).map_err(|_| Error::Stored("account"))?,
                 capability: row.try_get("capability")?,
+                page: row.try_get("page")?,
                 first_at: moment(row.try_get("first_at")?),
                 last_at: moment(row.try_get("last_at")?),
                 times: row.try_get("times")?,

@@ -18,6 +18,7 @@ impl People {
         let mut deleted = 0;
         for (sql, before) in [
             ("DELETE FROM people.ceremony WHERE expires_at < $1", now.millis()),
+            ("DELETE FROM people.errand WHERE expires_at < $1", past(1.0)),
             ("DELETE FROM people.attempt WHERE expires_at < $1", now.millis()),
             ("DELETE FROM people.link WHERE expires_at < $1", past(1.0)),
             ("DELETE FROM people.invitation WHERE LEAST(expires_at, used_at, ended_at) < $1", past(KEPT_DAYS)),

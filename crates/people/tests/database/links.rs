@@ -9,6 +9,7 @@ const FROM: &str = "192.0.2.7";
 
 fn secret(letter: Addressed) -> Secret {
     match letter.letter {
+        Letter::Rescue { .. } => panic!("holds no secret"),
         Letter::SignIn { secret, .. } | Letter::Prove { secret, .. } => secret,
     }
 }
@@ -27,7 +28,7 @@ async fn of_many_who_open_a_link_at_once_one_is_signed_in() {
     let keeper = server_keeper(&db).await;
     let email = Email::new(" Keeper@Example.ORG ").unwrap();
     proved(&db, &keeper, &email).await;
-    let asked = db.people.ask_link(&email, FROM, at(10), &mut OsSecrets).await.unwrap().letter().unwrap();
+    let asked = db.people.ask_link(&email, None, FROM, at(10), &mut OsSecrets).await.unwrap().letter().unwrap();
     assert_eq!(asked.to.as_str(), "keeper@example.org");
     let (link, other) = (secret(asked), db.another().await);
     let mut all = tokio::task::JoinSet::new();
@@ -48,7 +49,7 @@ async fn a_link_is_short_lived_and_does_one_thing() {
     proved(&db, &keeper, &email).await;
     let span = db.people.lifetimes().link_s as i64;
     let link = async |second| {
-        let asked = db.people.ask_link(&email, FROM, at(second), &mut OsSecrets).await.unwrap();
+        let asked = db.people.ask_link(&email, None, FROM, at(second), &mut OsSecrets).await.unwrap();
         secret(asked.letter().unwrap())
     };
     let late = link(10).await;
@@ -85,7 +86,7 @@ async fn an_unknown_address_gets_the_same_answer_the_same_rows_and_the_same_limi
         let before = rows().await;
         let mut let_in = 0;
         for n in 0..8 {
-            let_in += i32::from(db.people.ask_link(email, from, at(100 + n), &mut OsSecrets).await.is_ok());
+            let_in += i32::from(db.people.ask_link(email, None, from, at(100 + n), &mut OsSecrets).await.is_ok());
         }
         grown.push((rows().await - before, let_in));
     }
@@ -93,10 +94,38 @@ async fn an_unknown_address_gets_the_same_answer_the_same_rows_and_the_same_limi
     assert_eq!(grown[0].1, db.people.lifetimes().most_for_one as i32);
     // Another process counts the same attempts; a later window begins anew.
     let other = db.another().await;
-    let told = other.ask_link(&known, "192.0.2.22", at(109), &mut OsSecrets).await;
+    let told = other.ask_link(&known, None, "192.0.2.20", at(109), &mut OsSecrets).await;
     assert!(matches!(told, Err(Error::TooOften)));
     let next = db.people.lifetimes().window_s as i64 + 109;
-    assert!(other.ask_link(&known, "192.0.2.22", at(next), &mut OsSecrets).await.is_ok());
+    assert!(other.ask_link(&known, None, "192.0.2.20", at(next), &mut OsSecrets).await.is_ok());
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_stranger_who_asks_and_asks_holds_off_nobody_else() {
+    let db = Database::new().await;
+    let keeper = server_keeper(&db).await;
+    let email = Email::new("keeper@example.org").unwrap();
+    proved(&db, &keeper, &email).await;
+    let ask = async |before: Option<&Secret>, from: &str, second: i64| {
+        db.people.ask_link(&email, before, from, at(second), &mut OsSecrets).await.is_ok()
+    };
+    for n in 0..200 {
+        ask(None, "192.0.2.30", 100 + n).await;
+    }
+    assert!(ask(None, "192.0.2.31", 301).await, "its owner, from elsewhere");
+    // Many strangers together: the letters end, for them.
+    let mut letters = 0;
+    for n in 0..200 {
+        letters += u32::from(ask(None, &format!("198.51.100.{}", n / 4), 302 + n).await);
+    }
+    let most = db.people.lifetimes().most_for_one_by_all;
+    assert!(letters < most && letters > most / 2, "{letters}");
+    assert!(!ask(None, "192.0.2.31", 510).await, "a stranger by now");
+    assert!(ask(Some(&keeper.token), "192.0.2.31", 511).await, "the browser that was signed in as its owner");
+    db.people.end_session(keeper.session.account, keeper.session.id, at(512)).await.unwrap();
+    assert!(ask(Some(&keeper.token), "192.0.2.31", 513).await, "also when that is over");
+    let other = keeper_of(&db, &keeper, home(1)).await;
+    assert!(!ask(Some(&other.token), "192.0.2.32", 514).await, "not somebody else's");
 }
 
 #[tokio::test(flavor = "multi_thread")]
@@ -106,7 +135,7 @@ async fn one_network_address_asks_for_many_only_so_often() {
     let mut let_in = 0;
     for n in 0..most + 5 {
         let email = Email::new(&format!("person{n}@example.org")).unwrap();
-        let_in += u32::from(db.people.ask_link(&email, FROM, at(0), &mut OsSecrets).await.is_ok());
+        let_in += u32::from(db.people.ask_link(&email, None, FROM, at(0), &mut OsSecrets).await.is_ok());
     }
     assert_eq!(let_in, most);
 }

@@ -58,6 +58,7 @@ static FILES: &[Asset] = &[
     ("client/forgotten.js", JS, include_str!("../client/forgotten.js")),
     ("client/frame.js", JS, include_str!("../client/frame.js")),
     ("client/homeday.js", JS, include_str!("../client/homeday.js")),
+    ("client/hand-on.js", JS, include_str!("../client/hand-on.js")),
     ("client/invitation.js", JS, include_str!("../client/invitation.js")),
     ("client/inviting.js", JS, include_str!("../client/inviting.js")),
     ("client/kept.js", JS, include_str!("../client/kept.js")),

@@ -37,6 +37,18 @@ export async function clearIfSent() {
   return cleared;
 }
 
+/** Clears all that is the home's: pages, files, taps that were sent, what the board remembers. What waits stays; how many do. */
+export async function clearButWaiting() {
+  const count = await write(async (out, memos) => {
+    memos.clear();
+    const rows = await got(out.getAll());
+    for (const row of rows) if (row.state === "sent") out.delete(row.n);
+    return unsent(rows).length;
+  });
+  await clearCaches();
+  return count;
+}
+
 /**
  * Clears all, also the rows of these ids that wait; whether nothing else waited.
  * @param {string[]} ids

@@ -1,4 +1,4 @@
-// On the pairing page: a device that may no longer read the notebook keeps no copy of it. Taps that were never sent are
+// On the page where devices pair or people sign in: a device that may no longer read the notebook keeps no copy of it. Taps that were never sent are
 // the only record of what was seen; they go only after they were saved to a file.
 
 import * as copy from "./copy.js";
@@ -33,15 +33,17 @@ function offer(rows) {
     save(rows);
     clear.disabled = false;
   });
-  box.replaceChildren(
-    el("p", {}, say("client-ear-unsent", { count: n })),
-    el("div", { class: "row even" }, saving, clear),
-  );
+  const told =
+    box.dataset.signedOut === undefined
+      ? say("client-ear-unsent", { count: n })
+      : say("client-ear-unsent-signed-out", { count: n });
+  box.replaceChildren(el("p", {}, told), el("div", { class: "row even" }, saving, clear));
   box.hidden = false;
 }
 
 async function look() {
-  if (await copy.clearIfSent()) return;
+  // Who signed out leaves nothing of the home behind; a device that pairs again goes on where it was.
+  if (box.dataset.signedOut === undefined ? await copy.clearIfSent() : (await copy.clearButWaiting()) === 0) return;
   offer(await copy.waiting());
 }
 

@@ -32,7 +32,7 @@ client-board-all-saved = Alles gespeichert
 client-board-waiting-to-send = { $n } noch zu senden
 client-board-no-answer = Keine Antwort vom Notizbuch.
 client-board-safe-later = { $why } { $n } sicher hier, später gesendet
-client-board-unpaired = Nicht gekoppelt. { $n } sicher hier
+client-board-unpaired = Nicht hereingelassen. { $n } sicher hier
 client-board-forbidden = Das Notizbuch nimmt von dieser Adresse nichts an. { $n } sicher hier
 client-board-attention = { $n ->
         [one] { $n } Eingabe braucht dich

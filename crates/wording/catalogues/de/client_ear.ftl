@@ -79,3 +79,7 @@ client-ear-behind = Dieses Gerät ist langsam: { $seconds } s zurück.
 client-ear-gap = Nicht gehört: { $from } bis { $to }.
 client-ear-no-sound = Seit { $time } kommt kein Ton: Ein anderes Programm oder ein Anruf hat vielleicht das Mikrofon.
 client-ear-last = { $time }, { $sure } % sicher
+client-ear-unsent-signed-out = { $count ->
+    [one] Ein Tippen auf diesem Gerät ist
+   *[other] { $count }-mal Tippen auf diesem Gerät ist
+} noch nicht im Notizbuch. Melde dich wieder an und öffne das Brett, dann wird es gesendet. Soll sich hier niemand mehr anmelden, sichere es in eine Datei, die „sayso import“ liest, und leere dieses Gerät.

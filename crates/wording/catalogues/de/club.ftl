@@ -1,5 +1,5 @@
 club-homes = Zuhause, die mit dem Club teilen
-club-homes-how = Hier stehen nur die, die in diesem Moment zustimmen. Jeder Blick wird für die notiert, die das Zuhause verwalten.
+club-homes-how = Hier stehen nur die, die in diesem Moment eingewilligt haben. Jeder Blick wird für die notiert, die das Zuhause verwalten.
 club-no-homes = In diesem Moment teilt kein Zuhause etwas.
 club-purpose = { $purpose ->
     [coach_figures] Zahlen

@@ -36,3 +36,4 @@ command-host-no-folder = kein Ordner für die Datenbank lässt sich anlegen: { $
 command-host-not-run = { $program } lässt sich nicht ausführen: { $why }
 command-host-failed = { $program } ist gescheitert: { $said }
 command-host-not-made = die Vorführung konnte nicht gemacht werden: { $why }
+command-host-oidc-incomplete = ein Anmeldedienst braucht --oidc-issuer, --oidc-client-id und --oidc-name: gib alle drei an oder keines

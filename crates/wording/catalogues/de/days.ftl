@@ -114,3 +114,4 @@ days-next-demand = { $word }: { $rate } Drücke in der Stunde ({ $low } bis { $h
    *[other] { $n } Drücke
 }), und kein Wort schließt eine Sitzung
 days-next-arousal = { $word }: { $ended } von { $of } Sitzungen endeten in hoher Erregung ({ $low } bis { $high }), und kein Wort schließt sie
+days-zone-only = Tage und Stunden sind die von { $zone }.

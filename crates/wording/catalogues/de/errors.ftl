@@ -37,6 +37,8 @@ errors-no-such = Dieses Notizbuch kennt { $what ->
     [test] keinen solchen Test
     [word] kein solches Wort
     [rule] keine solche Regel
+    [role] keine solche Rolle
+    [invitation] keine solche Einladung
    *[person] keinen solchen Menschen
 }.
 errors-body-broke = Die Sendung brach unterwegs ab. Sende sie noch einmal.

@@ -24,3 +24,4 @@ frame-who-sees = Wer das sehen kann
 frame-account = { $name }: Konto
 frame-sign-out = Abmelden
 frame-you = Du
+frame-offline-out = Es gibt kein Netz, darum bist du hier noch angemeldet. Versuch es noch einmal, wo es eines gibt.

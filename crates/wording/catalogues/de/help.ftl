@@ -111,3 +111,6 @@ help-help = Diese Hilfe zeigen
 help-version = Die Version zeigen
 help-command-help = Die Hilfe zu einem Befehl zeigen
 help-of = Namen des Befehls, etwa design plan
+help-oidc-issuer = Adresse des Anmeldedienstes (OpenID Connect), mit dem man sich außerdem anmelden kann. Sein Geheimnis für diesen Server steht in der Variablen SAYSO_OIDC_SECRET
+help-oidc-client-id = Name, unter dem der Anmeldedienst diesen Server kennt
+help-oidc-name = Wie die Leute den Anmeldedienst nennen: steht auf dem Knopf zum Anmelden

@@ -23,3 +23,10 @@ letters-prove =
     } lang.
 
     Wenn du das nicht warst, tu nichts. Die Adresse wird dann nicht übernommen.
+letters-rescue-subject = Jemand wurde eingeladen, dein Zuhause zu verwalten
+letters-rescue = 
+    { $by }, verwaltet { $server }, hat jemanden eingeladen, dein Zuhause zu verwalten: Es hieß, niemand komme mehr hinein.
+
+    Ab { $from } (UTC) kommt hinein, wer diesen Link hat. Wenn bei dir niemand darum gebeten hat, lehne es hier ab:
+
+    { $link }

@@ -91,4 +91,5 @@ log-ahead-why = { $n ->
 log-no-such-event = Das Protokoll kennt kein solches Ereignis.
 log-took-choice = muss ja, nein oder offen sein
 log-id-without-time = Die Adresse nennt eine id, aber nicht, vor welcher Zeit: ?before=<time>&id=<id>
-log-on-its-own-page = wird auf der eigenen Seite geändert: Karten unter Menschen, Zustimmung unter Wer das sehen kann
+log-on-its-own-page = wird auf der eigenen Seite geändert: Karten unter Menschen, Einwilligung unter Wer das sehen kann
+log-about-server = Alles, was für { $name } notiert ist, das Neueste zuerst. Was zurückgenommen oder geändert wird, behält seinen ersten Eintrag. Alles geht nur, wenn das ganze Zuhause gelöscht wird.

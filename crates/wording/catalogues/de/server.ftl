@@ -52,3 +52,13 @@ server-sessions-ended = { $count ->
     [one] { $count } Sitzung beendet.
    *[other] { $count } Sitzungen beendet.
 }
+server-anew = Ein Zuhause ohne Zugang
+server-anew-what = Wenn alle, die es verwalten, Telefon, Post und Codes verloren haben, lade jemanden neu dazu ein. Sieh sicher nach, wer fragt: Wer den Link einlöst, hat das Zuhause.
+server-anew-told = Das Zuhause erfährt, wer das wann getan hat. Wer noch hineinkommt, kann es ablehnen. Kein Konto, das den Server verwaltet, kommt damit hinein.
+server-anew-whose = Kennung des Zuhauses; oder Kennung oder E-Mail-Adresse eines Kontos, das es verwaltet
+server-anew-invite = Jemanden neu zum Verwalten einladen
+server-anew-from = Er lässt jemanden hinein von { $from } bis { $until }, einmal.
+server-anew-unknown = ist kein Zuhause hier, das schon jemand verwaltet hat: Kopiere die Kennung von der Seite eines Kontos oder von gedruckten Codes
+server-anew-several = verwaltet mehrere Zuhause: Gib die Kennung des Zuhauses an
+server-anew-open = wurde schon neu eingeladen: Der Link gilt noch
+server-club-taken = heißt hier schon ein Club: Wähl einen anderen Namen

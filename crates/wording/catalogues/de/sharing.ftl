@@ -9,7 +9,7 @@ sharing-role = { $role ->
 }
 sharing-role-can = { $role ->
     [keeper] sieht und schreibt alles, lädt ein, stimmt zu und kann mit dem Zuhause gehen
-    [member] sieht und schreibt alles über die Tiere; ändert keine Rollen und keine Zustimmung
+    [member] sieht und schreibt alles über die Tiere; ändert keine Rollen und keine Einwilligung
     [sitter] an vereinbarten Tagen: sieht Heute und die Hausregeln und schreibt am Brett
     [observer] schreibt am Brett und bewertet Prüfungen, ohne zu sehen, was andere bewertet haben
    *[other] siehe die Seite der Rollen
@@ -53,7 +53,7 @@ sharing-change = Ändern
 sharing-invite = Jemanden einladen
 sharing-open-invitations = Offene Einladungen
 sharing-end-invitation = Zurücknehmen
-sharing-consent = Zustimmung
+sharing-consent = Einwilligung
 sharing-consent-none = Mit niemandem außerhalb des Zuhauses wird etwas geteilt.
 sharing-consent-change = Geben oder zurücknehmen
 sharing-consent-before = Früher gegeben
@@ -92,7 +92,7 @@ sharing-role-of = Rolle von { $name }
 sharing-end-role = Rolle beenden
 sharing-end-role-what = { $name } sieht ab dann nichts mehr vom Zuhause. Was { $name } schrieb, bleibt im Protokoll.
 sharing-end-role-of = Rolle von { $name } beenden
-sharing-consent-intro = Nach jedem Zweck wird einzeln gefragt. Alle sind aus, bis du zustimmst, und du kannst jede Zustimmung jederzeit zurücknehmen.
+sharing-consent-intro = Nach jedem Zweck wird einzeln gefragt. Alle sind aus, bis du einwilligst, und du kannst jede Einwilligung jederzeit zurücknehmen.
 sharing-with-coaches = Coaches und Clubs
 sharing-with-how = Frag deinen Coach nach dem Link oder Code auf der Seite des Clubs. Ihn zu öffnen teilt nichts: Du wirst erst gefragt.
 sharing-club-code = Link oder Code des Clubs
@@ -114,7 +114,7 @@ sharing-purpose-title = { $purpose ->
 sharing-on-since = An seit { $at }
 sharing-off = Aus
 sharing-take-back = Zurücknehmen
-sharing-give = Ich stimme zu
+sharing-give = Ich willige ein
 sharing-unclear = ist unklar: Öffne die Seite neu und wähle dort
 sharing-new-words = haben sich seither geändert: Öffne die Seite neu und lies sie
 sharing-other-home = ist inzwischen ein anderes: Dieses Gerät hat in einem anderen Tab gewechselt; öffne die Seite neu
@@ -122,7 +122,7 @@ sharing-not-the-name = ist nicht „{ $name }“: Tipp es, wie es hier steht
 sharing-take-along = Zuerst: Nimm alles mit
 sharing-take-along-what = Das Archiv enthält das Protokoll und seine Töne. Das Programm öffnet es zu Hause als ganzes Notizbuch.
 sharing-what-happens = Was geschieht
-sharing-erased = Sofort gelöscht: Protokoll, Töne, Bilder, alles daraus Berechnete, wer zum Zuhause gehört, Einladungen, Zustimmung und wer geschaut hat.
+sharing-erased = Sofort gelöscht: Protokoll, Töne, Bilder, alles daraus Berechnete, wer zum Zuhause gehört, Einladungen, Einwilligung und wer geschaut hat.
 sharing-stays = Bleibt: ein Vermerk mit der Nummer des Zuhauses und dem Tag des Gehens. Er enthält keine Namen und verhindert, dass alte Telefone das Zuhause zurückbringen.
 sharing-accounts-stay = Konten bleiben bei ihren Menschen. Jeder kann das eigene Konto auf seiner Seite löschen.
 sharing-backups = { $days ->
@@ -139,3 +139,42 @@ sharing-gone-title = Das Zuhause ist gegangen
 sharing-gone = „{ $name }“ hat diesen Server verlassen, und hier ist alles davon gelöscht.
 sharing-gone-not-yet = „{ $name }“ hat diesen Server verlassen: Niemand kann es mehr öffnen. Sein Protokoll ließ sich gerade nicht löschen. Der Server versucht es innerhalb einer Stunde selbst wieder; wer ihn verwaltet, kann es sofort tun.
 sharing-to-homes = Zu deinen Zuhause
+sharing-anew = Vom Server aus eingeladen
+sharing-anew-by = { $by }, verwaltet den Server, hat am { $at } jemanden neu eingeladen, dieses Zuhause zu verwalten.
+sharing-anew-taken = { $who } kam damit am { $at } herein.
+sharing-anew-refused = { $who } hat es am { $at } abgelehnt. Niemand kam damit herein.
+sharing-anew-open = Ab { $from } kommt herein, wer den Link hat, und verwaltet das Zuhause. Hat hier niemand darum gebeten? Dann lehne es ab.
+sharing-anew-over = Es ist abgelaufen. Niemand kam damit herein.
+sharing-anew-refuse = Ablehnen
+sharing-words-number = Fassung { $number } dieser Worte
+sharing-words-of = { $what } (Fassung { $number } der Worte)
+sharing-words-since = Du hast in Fassung { $number } eingewilligt, die weniger genau sagte, was zu sehen ist:
+sharing-words-newer = Die Worte sind seitdem genauer. Lies sie unter „Geben oder zurücknehmen“.
+sharing-you-see = Du siehst hier: { $what }.
+sharing-you-see-nothing = Du siehst hier gerade keine Seite mit dem, was andere geschrieben haben.
+sharing-seen-by-home = Was du hier schreibst, sehen alle, die das Zuhause verwalten oder Mitglied sind, und Coaches, soweit es jemand aus der Verwaltung erlaubt hat.
+sharing-looks-of-you = Deine Blicke werden für die notiert, die das Zuhause verwalten: welche Seite und wann. Sie sehen deinen Namen.
+sharing-account-seen = Deinen Namen sehen die Zuhause und Clubs, in denen du eine Rolle hast. Deine E-Mail-Adresse, Passkeys und Sitzungen stehen nur auf der Seite deines Kontos.
+sharing-page = { $page ->
+    [today] Heute
+    [board] das Brett
+    [likes] Vorlieben
+    [words] Wörter
+    [evidence] Belege
+    [days] Tage
+    [patterns] Muster
+    [designs] Versuche mit einer Änderung
+    [swaps] Tausche
+    [checks] Prüfungen
+    [heard] was gehört wurde
+    [log] das Protokoll
+    [agreement] Übereinstimmung zweier Wertungen
+    [ideas] Ideen für Belohnungen
+    [sheets] Blätter zum Drucken
+    [media] Bilder und Aufnahmen
+    [figures] Zahlen für Programme
+   *[other] eine andere Seite
+}
+sharing-copy = Link kopieren
+sharing-copied = Kopiert
+sharing-send = Senden

@@ -54,4 +54,4 @@ wanted-header = eine erste Zeile mit den Namen der Spalten
 wanted-column-once = jede Spalte einmal
 wanted-column = eine Spalte wie { $names }, word, by, answer oder result.outcome
 wanted-this-column = eine Spalte { $name }
-wanted-by-hand = keine Zustimmung: Was eine Datei davon sagt, öffnet nichts. Wer das Zuhause verwaltet, gibt sie oder nimmt sie zurück unter „Wer das sehen kann“
+wanted-by-hand = keine Einwilligung: Was eine Datei davon sagt, öffnet nichts. Wer das Zuhause verwaltet, gibt sie oder nimmt sie zurück unter „Wer das sehen kann“

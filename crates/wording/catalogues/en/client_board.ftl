@@ -33,7 +33,7 @@ client-board-all-saved = All saved
 client-board-waiting-to-send = { $n } waiting to send
 client-board-no-answer = No answer from the notebook.
 client-board-safe-later = { $why } { $n } safe here, sent later
-client-board-unpaired = Not paired. { $n } safe here
+client-board-unpaired = Not let in. { $n } safe here
 client-board-forbidden = The notebook does not take taps from this address. { $n } kept safe here
 client-board-attention = { $n ->
         [one] { $n } tap needs attention

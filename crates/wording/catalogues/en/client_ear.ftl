@@ -79,3 +79,7 @@ client-ear-behind = This device is slow: { $seconds } s behind.
 client-ear-gap = Not heard: { $from } to { $to }.
 client-ear-no-sound = No sound has come since { $time }: another program or a call may have the microphone.
 client-ear-last = { $time }, { $sure }% sure
+client-ear-unsent-signed-out = { $count ->
+    [one] One tap made on this device is
+   *[other] { $count } taps made on this device are
+} not in the notebook yet. Sign in again, open the Board, and they are sent. If nobody will sign in here again, save them to a file, which “sayso import” reads, and clear this device.

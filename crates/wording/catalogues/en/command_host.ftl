@@ -36,3 +36,4 @@ command-host-no-folder = no folder for the database can be made: { $why }
 command-host-not-run = { $program } cannot be run: { $why }
 command-host-failed = { $program } failed: { $said }
 command-host-not-made = the demo could not be made: { $why }
+command-host-oidc-incomplete = an identity provider needs --oidc-issuer, --oidc-client-id and --oidc-name: give all three, or none

@@ -114,3 +114,4 @@ days-next-demand = { $word }: { $rate } presses an hour ({ $low } to { $high }, 
    *[other] { $n } presses
 }) and no word closes a session
 days-next-arousal = { $word }: { $ended } of { $of } sessions ended in high arousal ({ $low } to { $high }) and no word closes them
+days-zone-only = Days and hours are those of { $zone }.

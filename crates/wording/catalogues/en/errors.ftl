@@ -37,6 +37,8 @@ errors-no-such = This notebook knows no such { $what ->
     [test] test
     [word] word
     [rule] rule
+    [role] role
+    [invitation] invitation
    *[person] person
 }.
 errors-body-broke = The body broke off while it was sent. Send it again.

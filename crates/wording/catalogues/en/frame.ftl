@@ -24,3 +24,4 @@ frame-who-sees = Who can see this
 frame-account = { $name }: account
 frame-sign-out = Sign out
 frame-you = You
+frame-offline-out = There is no network, so you are still signed in here. Try again where there is one.

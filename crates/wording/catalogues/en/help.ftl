@@ -113,3 +113,6 @@ help-help = Print this help
 help-version = Print the version
 help-command-help = Print the help of a command
 help-of = Names of the command, such as design plan
+help-oidc-issuer = Address of the identity provider (OpenID Connect) by which people may sign in besides. The secret it shares with this server stands in the variable SAYSO_OIDC_SECRET
+help-oidc-client-id = Name under which the identity provider knows this server
+help-oidc-name = What people know the identity provider as: the button to sign in says it

@@ -23,3 +23,10 @@ letters-prove =
     }.
 
     If it was not you, do nothing. The address is then not taken.
+letters-rescue-subject = A new keeper was invited to your home
+letters-rescue = 
+    { $by }, who keeps { $server }, invited a new keeper to your home: someone said it had lost its way in.
+
+    From { $from } (UTC) whoever has that link gets in. If nobody of your home asked for it, refuse it here:
+
+    { $link }

@@ -92,3 +92,4 @@ log-no-such-event = The log has no such event.
 log-took-choice = must be yes, no or left open
 log-id-without-time = The address names an id, but not before which time: ?before=<time>&id=<id>
 log-on-its-own-page = is put right on its own page: cards under People, consent under Who can see this
+log-about-server = Everything noted for { $name }, newest first. What is undone or edited keeps its first record. All of it goes only when a keeper has the whole home erased.

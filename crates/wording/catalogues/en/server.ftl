@@ -53,3 +53,13 @@ server-sessions-ended = { $count ->
     [one] { $count } session ended.
    *[other] { $count } sessions ended.
 }
+server-anew = A home that lost its way in
+server-anew-what = Where every keeper has lost phone, mail and codes, invite a new one. Be sure who asks: whoever takes the link has the home.
+server-anew-told = The home is told who did this and when. Whoever is still in can refuse it. No account that keeps the server gets in by it.
+server-anew-whose = Id of the home; or the id or e-mail address of an account that keeps it
+server-anew-invite = Invite a new keeper
+server-anew-from = It lets someone in from { $from } until { $until }, once.
+server-anew-unknown = is no home here that had a keeper: copy the id from the page of an account, or from printed codes
+server-anew-several = keeps several homes: give the id of the home
+server-anew-open = was invited anew already: that link still holds
+server-club-taken = is the name of a club here already: choose another one

@@ -140,3 +140,42 @@ sharing-gone-title = The home has left
 sharing-gone = “{ $name }” has left this server, and all of it is erased here.
 sharing-gone-not-yet = “{ $name }” has left this server: nobody can open it any more. Its log could not be erased just now. The server tries again by itself within the hour; its keeper can do so at once.
 sharing-to-homes = To your homes
+sharing-anew = Let in by the server’s keeper
+sharing-anew-by = { $by }, who keeps the server, invited a new keeper to this home on { $at }.
+sharing-anew-taken = { $who } came by it on { $at }.
+sharing-anew-refused = { $who } refused it on { $at }. Nobody came by it.
+sharing-anew-open = From { $from } whoever has the link gets in as a keeper. Did nobody here ask for that? Then refuse it.
+sharing-anew-over = It ran out. Nobody came by it.
+sharing-anew-refuse = Refuse it
+sharing-words-number = Version { $number } of these words
+sharing-words-of = { $what } (version { $number } of the words)
+sharing-words-since = You agreed to version { $number }, which said less exactly what is seen:
+sharing-words-newer = The words are more exact since then. Read them under “Give or take back”.
+sharing-you-see = You see here: { $what }.
+sharing-you-see-nothing = You see no page of what others wrote here at this moment.
+sharing-seen-by-home = What you write here is seen by the keepers and members of this home, and by coaches as far as a keeper agreed to it.
+sharing-looks-of-you = Your looks are noted for the keepers of the home: which page and when. They see your name.
+sharing-account-seen = Your name is seen by the homes and clubs you have a role in. Your e-mail address, passkeys and sessions stand on your account page alone.
+sharing-page = { $page ->
+    [today] Today
+    [board] the Board
+    [likes] Likes
+    [words] Words
+    [evidence] Evidence
+    [days] Days
+    [patterns] Patterns
+    [designs] trials of a change
+    [swaps] swaps
+    [checks] checks
+    [heard] what was heard
+    [log] the Log
+    [agreement] agreement of two scorers
+    [ideas] ideas for rewards
+    [sheets] sheets to print
+    [media] pictures and recordings
+    [figures] figures for programs
+   *[other] another page
+}
+sharing-copy = Copy the link
+sharing-copied = Copied
+sharing-send = Send it

@@ -39,7 +39,7 @@ client-board-safe-later = { $why } { $n ->
     [one] { $n } a salvo aquí, se enviará después
    *[other] { $n } a salvo aquí, se enviarán después
 }
-client-board-unpaired = Sin vincular. { $n } a salvo aquí
+client-board-unpaired = Sin acceso. { $n } a salvo aquí
 client-board-forbidden = El cuaderno no acepta toques desde esta dirección. { $n } a salvo aquí
 client-board-attention = { $n ->
         [one] { $n } toque necesita atención

@@ -79,3 +79,7 @@ client-ear-behind = Este dispositivo va lento: { $seconds } s de retraso.
 client-ear-gap = No se oyó: de { $from } a { $to }.
 client-ear-no-sound = No llega sonido desde las { $time }: puede que otro programa o una llamada tenga el micrófono.
 client-ear-last = { $time }, seguro al { $sure } %
+client-ear-unsent-signed-out = { $count ->
+    [one] Un toque hecho en este dispositivo aún no está
+   *[other] { $count } toques hechos en este dispositivo aún no están
+} en el cuaderno. Inicia sesión de nuevo, abre el Tablero, y se envían. Si nadie va a entrar aquí de nuevo, guárdalos en un archivo, que «sayso import» lee, y vacía este dispositivo.

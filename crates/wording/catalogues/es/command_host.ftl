@@ -36,3 +36,4 @@ command-host-no-folder = no se puede crear una carpeta para la base de datos: { 
 command-host-not-run = { $program } no se puede ejecutar: { $why }
 command-host-failed = { $program } ha fallado: { $said }
 command-host-not-made = la demostración no se pudo preparar: { $why }
+command-host-oidc-incomplete = un proveedor de identidad necesita --oidc-issuer, --oidc-client-id y --oidc-name: da los tres o ninguno

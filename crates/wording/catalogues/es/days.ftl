@@ -114,3 +114,4 @@ days-next-demand = { $word }: { $rate } pulsaciones por hora (de { $low } a { $h
    *[other] { $n } pulsaciones
 }) y ninguna palabra cierra una sesión
 days-next-arousal = { $word }: { $ended } de { $of } sesiones terminaron con mucha excitación (de { $low } a { $high }) y ninguna palabra las cierra
+days-zone-only = Los días y horas son los de { $zone }.

@@ -37,6 +37,8 @@ errors-no-such = Este cuaderno no conoce { $what ->
     [test] tal prueba
     [word] tal palabra
     [rule] tal regla
+    [role] tal papel
+    [invitation] tal invitación
    *[person] a tal persona
 }.
 errors-body-broke = El envío se cortó a medias. Envíalo otra vez.

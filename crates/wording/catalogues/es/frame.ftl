@@ -24,3 +24,4 @@ frame-who-sees = Quién puede ver esto
 frame-account = { $name }: cuenta
 frame-sign-out = Cerrar sesión
 frame-you = Tú
+frame-offline-out = No hay red, así que aquí sigues con la sesión iniciada. Prueba otra vez donde la haya.

@@ -111,3 +111,6 @@ help-help = Mostrar esta ayuda
 help-version = Mostrar la versión
 help-command-help = Mostrar la ayuda de un comando
 help-of = Nombres del comando, como design plan
+help-oidc-issuer = Dirección del proveedor de identidad (OpenID Connect) con el que además se puede entrar. El secreto que comparte con este servidor está en la variable SAYSO_OIDC_SECRET
+help-oidc-client-id = Nombre con el que el proveedor de identidad conoce este servidor
+help-oidc-name = Cómo llama la gente al proveedor de identidad: lo dice el botón de entrar

@@ -23,3 +23,10 @@ letters-prove =
     }.
 
     Si no fuiste tú, no hagas nada. La dirección no se acepta entonces.
+letters-rescue-subject = Invitaron a alguien a llevar tu hogar
+letters-rescue = 
+    { $by }, que lleva { $server }, invitó a alguien a llevar tu hogar: se dijo que ya nadie podía entrar.
+
+    Desde { $from } (UTC) entra quien tenga ese enlace. Si nadie de tu hogar lo pidió, recházalo aquí:
+
+    { $link }

@@ -92,3 +92,4 @@ log-no-such-event = El registro no tiene tal suceso.
 log-took-choice = debe ser sí, no o quedar abierto
 log-id-without-time = La dirección nombra un id, pero no antes de qué hora: ?before=<time>&id=<id>
 log-on-its-own-page = se corrige en su propia página: las tarjetas en Personas, el consentimiento en Quién puede ver esto
+log-about-server = Todo lo anotado de { $name }, lo más nuevo primero. Lo deshecho o editado conserva su primera nota. Todo se borra solo si se borra el hogar entero.

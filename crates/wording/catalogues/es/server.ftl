@@ -52,3 +52,13 @@ server-sessions-ended = { $count ->
     [one] { $count } sesión terminada.
    *[other] { $count } sesiones terminadas.
 }
+server-anew = Un hogar que perdió la entrada
+server-anew-what = Si quienes lo llevan han perdido teléfono, correo y códigos, invita a alguien nuevo. Comprueba bien quién lo pide: quien use el enlace tiene el hogar.
+server-anew-told = Al hogar se le dice quién lo hizo y cuándo. Quien aún entre puede rechazarlo. Ninguna cuenta que lleve el servidor entra con él.
+server-anew-whose = Identificador del hogar; o el identificador o correo de una cuenta que lo lleva
+server-anew-invite = Invitar a quien lo lleve
+server-anew-from = Deja entrar desde { $from } hasta { $until }, una vez.
+server-anew-unknown = no es un hogar de aquí que alguien haya llevado: copia el identificador de la página de una cuenta o de códigos impresos
+server-anew-several = lleva varios hogares: da el identificador del hogar
+server-anew-open = ya se invitó de nuevo: ese enlace aún vale
+server-club-taken = ya es el nombre de un club de aquí: elige otro

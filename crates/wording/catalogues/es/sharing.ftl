@@ -139,3 +139,42 @@ sharing-gone-title = El hogar se ha ido
 sharing-gone = «{ $name }» ha dejado este servidor y aquí todo está borrado.
 sharing-gone-not-yet = «{ $name }» ha dejado este servidor: ya nadie puede abrirlo. Su registro no se pudo borrar ahora. El servidor lo intenta de nuevo por sí mismo en menos de una hora; quien lo lleva puede hacerlo al momento.
 sharing-to-homes = A tus hogares
+sharing-anew = Invitaciones desde el servidor
+sharing-anew-by = { $by }, que lleva el servidor, invitó a alguien a llevar este hogar el { $at }.
+sharing-anew-taken = { $who } entró así el { $at }.
+sharing-anew-refused = { $who } lo rechazó el { $at }. Nadie entró así.
+sharing-anew-open = Desde { $from } quien tenga el enlace entra y lleva el hogar. ¿Nadie de aquí lo pidió? Entonces recházalo.
+sharing-anew-over = Caducó. Nadie entró así.
+sharing-anew-refuse = Rechazarlo
+sharing-words-number = Versión { $number } de estas palabras
+sharing-words-of = { $what } (versión { $number } de las palabras)
+sharing-words-since = Aceptaste la versión { $number }, que decía con menos exactitud lo que se ve:
+sharing-words-newer = Desde entonces las palabras son más exactas. Léelas en «Dar o retirar».
+sharing-you-see = Tú ves aquí: { $what }.
+sharing-you-see-nothing = Ahora no ves ninguna página de lo que otros escribieron aquí.
+sharing-seen-by-home = Lo que escribes aquí lo ven quienes llevan este hogar y sus miembros, y los coaches en lo que el hogar ha consentido.
+sharing-looks-of-you = Tus miradas se anotan para quienes llevan el hogar: qué página y cuándo. Ven tu nombre.
+sharing-account-seen = Tu nombre lo ven los hogares y clubes donde tienes un papel. Tu correo, tus llaves de acceso y tus sesiones solo están en la página de tu cuenta.
+sharing-page = { $page ->
+    [today] Hoy
+    [board] el Tablero
+    [likes] Gustos
+    [words] Palabras
+    [evidence] Pruebas
+    [days] Días
+    [patterns] Patrones
+    [designs] ensayos de un cambio
+    [swaps] cambios de sitio
+    [checks] comprobaciones
+    [heard] lo que se oyó
+    [log] el Registro
+    [agreement] acuerdo entre dos que puntúan
+    [ideas] ideas de premios
+    [sheets] hojas para imprimir
+    [media] imágenes y grabaciones
+    [figures] cifras para programas
+   *[other] otra página
+}
+sharing-copy = Copiar el enlace
+sharing-copied = Copiado
+sharing-send = Enviarlo

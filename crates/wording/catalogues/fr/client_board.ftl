@@ -35,7 +35,7 @@ client-board-safe-later = { $why } { $n ->
     [one] { $n } en sécurité ici, envoyé plus tard
    *[other] { $n } en sécurité ici, envoyés plus tard
 }
-client-board-unpaired = Pas appairé. { $n } en sécurité ici
+client-board-unpaired = Pas d’accès. { $n } en sécurité ici
 client-board-forbidden = Le carnet n’accepte rien de cette adresse. { $n } en sécurité ici
 client-board-attention = { $n ->
         [one] { $n } note demande ton attention

@@ -79,3 +79,7 @@ client-ear-behind = Cet appareil est lent : { $seconds } s de retard.
 client-ear-gap = Pas entendu : de { $from } à { $to }.
 client-ear-no-sound = Aucun son ne vient depuis { $time } : un autre programme ou un appel a peut-être le micro.
 client-ear-last = { $time }, sûr à { $sure } %
+client-ear-unsent-signed-out = { $count ->
+    [1] Un appui fait sur cet appareil n’est pas
+   *[other] { $count } appuis faits sur cet appareil ne sont pas
+} encore dans le carnet. Connecte-toi de nouveau, ouvre le Tableau, et ils partent. Si plus personne ne se connecte ici, enregistre-les dans un fichier, que « sayso import » lit, et vide cet appareil.

@@ -36,3 +36,4 @@ command-host-no-folder = aucun dossier pour la base de données ne peut être cr
 command-host-not-run = { $program } ne peut pas être lancé : { $why }
 command-host-failed = { $program } a échoué : { $said }
 command-host-not-made = la démonstration n’a pas pu être préparée : { $why }
+command-host-oidc-incomplete = un fournisseur d’identité demande --oidc-issuer, --oidc-client-id et --oidc-name : donne les trois, ou aucun

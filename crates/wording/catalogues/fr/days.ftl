@@ -114,3 +114,4 @@ days-next-demand = { $word } : { $rate } appuis par heure (de { $low } à { $hig
    *[other] { $n } appuis
 }) et aucun mot ne clôt une séance
 days-next-arousal = { $word } : { $ended } séances sur { $of } ont fini en forte excitation (de { $low } à { $high }) et aucun mot ne les clôt
+days-zone-only = Jours et heures sont ceux de { $zone }.

@@ -37,6 +37,8 @@ errors-no-such = Ce carnet ne connaît pas { $what ->
     [test] ce test
     [word] ce mot
     [rule] cette règle
+    [role] ce rôle
+    [invitation] cette invitation
    *[person] cette personne
 }.
 errors-body-broke = L’envoi s’est coupé en route. Envoie-le à nouveau.

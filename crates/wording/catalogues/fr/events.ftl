@@ -116,8 +116,8 @@ events-trial-planned = Essai d’un changement prévu : { $question } ({ $points
 events-trial-point = Essai d’un changement, point { $point } : en fait { $force }
 events-trial-stopped = Essai d’un changement arrêté
 events-remark = Remarque : { $text }
-events-consent-given = Consentement donné : { $what }
-events-consent-taken-back = Consentement retiré : { $what }
+events-consent-given = Accord donné : { $what }
+events-consent-taken-back = Accord retiré : { $what }
 events-consent = { $purpose ->
     [coach_figures] { $who ->
         [club] les personnes qui conseillent dans un club voient les chiffres

@@ -24,3 +24,4 @@ frame-who-sees = Qui peut voir ceci
 frame-account = { $name } : compte
 frame-sign-out = Se déconnecter
 frame-you = Toi
+frame-offline-out = Il n’y a pas de réseau : tu es encore en session ici. Réessaie là où il y en a.

@@ -23,3 +23,10 @@ letters-prove =
     }.
 
     Si ce n’est pas toi, ne fais rien. L’adresse n’est alors pas retenue.
+letters-rescue-subject = Quelqu’un a été invité à tenir ton foyer
+letters-rescue = 
+    { $by }, qui tient { $server }, a invité quelqu’un à tenir ton foyer : on a dit que plus personne n’y entrait.
+
+    À partir du { $from } (UTC), qui a ce lien entre. Si personne de ton foyer ne l’a demandé, refuse-le ici :
+
+    { $link }

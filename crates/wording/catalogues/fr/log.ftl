@@ -92,3 +92,4 @@ log-no-such-event = Le journal n’a pas cet événement.
 log-took-choice = doit être oui, non ou laissé ouvert
 log-id-without-time = L’adresse nomme un id, mais pas avant quelle heure : ?before=<time>&id=<id>
 log-on-its-own-page = se corrige sur sa propre page : les fiches sous Personnes, l’accord sous Qui peut voir ceci
+log-about-server = Tout ce qui est noté pour { $name }, le plus récent d’abord. Ce qui est annulé ou modifié garde sa première note. Tout ne part que si le foyer entier est effacé.

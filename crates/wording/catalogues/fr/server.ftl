@@ -52,3 +52,13 @@ server-sessions-ended = { $count ->
     [one] { $count } session terminée.
    *[other] { $count } sessions terminées.
 }
+server-anew = Un foyer sans accès
+server-anew-what = Si toutes les personnes qui le tiennent ont perdu téléphone, courrier et codes, invite quelqu’un de nouveau. Vérifie bien qui demande : qui prend le lien a le foyer.
+server-anew-told = Le foyer apprend qui l’a fait et quand. Qui y entre encore peut le refuser. Aucun compte qui tient le serveur n’entre par là.
+server-anew-whose = Identifiant du foyer ; ou l’identifiant ou l’adresse d’un compte qui le tient
+server-anew-invite = Inviter quelqu’un pour le tenir
+server-anew-from = Il laisse entrer du { $from } au { $until }, une fois.
+server-anew-unknown = n’est pas un foyer d’ici que quelqu’un a tenu : copie l’identifiant de la page d’un compte, ou de codes imprimés
+server-anew-several = tient plusieurs foyers : donne l’identifiant du foyer
+server-anew-open = a déjà été invité de nouveau : ce lien vaut encore
+server-club-taken = est déjà le nom d’un club d’ici : choisis-en un autre

@@ -139,3 +139,42 @@ sharing-gone-title = Le foyer est parti
 sharing-gone = « { $name } » a quitté ce serveur, et tout en est effacé ici.
 sharing-gone-not-yet = « { $name } » a quitté ce serveur : personne ne peut plus l’ouvrir. Son journal n’a pas pu être effacé à l’instant. Le serveur réessaie de lui-même dans l’heure ; qui le tient peut le faire aussitôt.
 sharing-to-homes = Vers tes foyers
+sharing-anew = Invitations depuis le serveur
+sharing-anew-by = { $by }, qui tient le serveur, a invité quelqu’un à tenir ce foyer le { $at }.
+sharing-anew-taken = { $who } est entré ainsi le { $at }.
+sharing-anew-refused = { $who } l’a refusé le { $at }. Personne n’est entré ainsi.
+sharing-anew-open = À partir du { $from }, qui a le lien entre et tient le foyer. Personne ici ne l’a demandé ? Alors refuse-le.
+sharing-anew-over = Elle est périmée. Personne n’est entré ainsi.
+sharing-anew-refuse = Refuser
+sharing-words-number = Version { $number } de ces mots
+sharing-words-of = { $what } (version { $number } des mots)
+sharing-words-since = Tu as accepté la version { $number }, qui disait moins exactement ce qui se voit :
+sharing-words-newer = Depuis, les mots sont plus exacts. Lis-les sous « Donner ou retirer ».
+sharing-you-see = Tu vois ici : { $what }.
+sharing-you-see-nothing = En ce moment, tu ne vois ici aucune page de ce que d’autres ont écrit.
+sharing-seen-by-home = Ce que tu écris ici est vu par celles et ceux qui tiennent ce foyer ou en sont membres, et par les coachs autant que le foyer y consent.
+sharing-looks-of-you = Tes regards sont notés pour qui tient le foyer : quelle page et quand. On y voit ton nom.
+sharing-account-seen = Ton nom est vu par les foyers et clubs où tu as un rôle. Ton adresse, tes clés d’accès et tes sessions ne sont que sur la page de ton compte.
+sharing-page = { $page ->
+    [today] Aujourd’hui
+    [board] le Tableau
+    [likes] Préférences
+    [words] Mots
+    [evidence] Preuves
+    [days] Jours
+    [patterns] Motifs
+    [designs] essais d’un changement
+    [swaps] échanges
+    [checks] vérifications
+    [heard] ce qui a été entendu
+    [log] le Journal
+    [agreement] accord entre deux notations
+    [ideas] idées de récompenses
+    [sheets] feuilles à imprimer
+    [media] images et enregistrements
+    [figures] chiffres pour programmes
+   *[other] une autre page
+}
+sharing-copy = Copier le lien
+sharing-copied = Copié
+sharing-send = L’envoyer

@@ -39,7 +39,7 @@ client-board-safe-later = { $why } { $n ->
     [one] { $n } a salvo aqui, enviado depois
    *[other] { $n } a salvo aqui, enviados depois
 }
-client-board-unpaired = Não pareado. { $n } a salvo aqui
+client-board-unpaired = Sem acesso. { $n } a salvo aqui
 client-board-forbidden = O caderno não aceita toques deste endereço. { $n } a salvo aqui
 client-board-attention = { $n ->
         [one] { $n } toque precisa de atenção

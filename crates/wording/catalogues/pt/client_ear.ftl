@@ -79,3 +79,7 @@ client-ear-behind = Este aparelho está lento: { $seconds } s de atraso.
 client-ear-gap = Não ouvido: das { $from } às { $to }.
 client-ear-no-sound = Não chega som desde as { $time }: outro programa ou uma chamada pode ter o microfone.
 client-ear-last = { $time }, certeza { $sure }%
+client-ear-unsent-signed-out = { $count ->
+    [1] Um toque feito neste aparelho ainda não está
+   *[other] { $count } toques feitos neste aparelho ainda não estão
+} no caderno. Entre de novo, abra o Quadro, e eles são enviados. Se ninguém mais entrar aqui, salve-os em um arquivo, que “sayso import” lê, e limpe este aparelho.

@@ -36,3 +36,4 @@ command-host-no-folder = não é possível criar uma pasta para o banco de dados
 command-host-not-run = { $program } não pode ser executado: { $why }
 command-host-failed = { $program } falhou: { $said }
 command-host-not-made = a demonstração não pôde ser preparada: { $why }
+command-host-oidc-incomplete = um provedor de identidade precisa de --oidc-issuer, --oidc-client-id e --oidc-name: dê os três ou nenhum

@@ -114,3 +114,4 @@ days-next-demand = { $word }: { $rate } apertos por hora ({ $low } a { $high }, 
    *[other] { $n } apertos
 }) e nenhuma palavra encerra uma sessão
 days-next-arousal = { $word }: { $ended } de { $of } sessões terminaram com muita excitação ({ $low } a { $high }) e nenhuma palavra as encerra
+days-zone-only = Dias e horas são os de { $zone }.

@@ -37,6 +37,8 @@ errors-no-such = Este caderno não conhece { $what ->
     [test] tal teste
     [word] tal palavra
     [rule] tal regra
+    [role] tal papel
+    [invitation] tal convite
    *[person] tal pessoa
 }.
 errors-body-broke = O envio foi cortado no meio. Envie de novo.

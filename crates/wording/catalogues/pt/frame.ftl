@@ -24,3 +24,4 @@ frame-who-sees = Quem pode ver isto
 frame-account = { $name }: conta
 frame-sign-out = Sair
 frame-you = Você
+frame-offline-out = Não há rede, por isso você continua com a sessão aberta aqui. Tente de novo onde houver.

@@ -111,3 +111,6 @@ help-help = Mostrar esta ajuda
 help-version = Mostrar a versão
 help-command-help = Mostrar a ajuda de um comando
 help-of = Nomes do comando, como design plan
+help-oidc-issuer = Endereço do provedor de identidade (OpenID Connect) pelo qual também se pode entrar. O segredo que ele divide com este servidor está na variável SAYSO_OIDC_SECRET
+help-oidc-client-id = Nome pelo qual o provedor de identidade conhece este servidor
+help-oidc-name = Como as pessoas chamam o provedor de identidade: o botão de entrar diz

@@ -23,3 +23,10 @@ letters-prove =
     }.
 
     Se não foi você, não faça nada. O endereço então não é aceito.
+letters-rescue-subject = Convidaram alguém para cuidar da sua casa
+letters-rescue = 
+    { $by }, que cuida de { $server }, convidou alguém para cuidar da sua casa: disseram que ninguém mais conseguia entrar.
+
+    A partir de { $from } (UTC), quem tiver esse link entra. Se ninguém da sua casa pediu, recuse aqui:
+
+    { $link }

@@ -92,3 +92,4 @@ log-no-such-event = O registro não tem esse evento.
 log-took-choice = deve ser sim, não ou ficar em aberto
 log-id-without-time = O endereço nomeia um id, mas não antes de que hora: ?before=<time>&id=<id>
 log-on-its-own-page = é corrigido na sua própria página: fichas em Pessoas, consentimento em Quem pode ver isto
+log-about-server = Tudo o que foi anotado de { $name }, o mais novo primeiro. O que é desfeito ou editado guarda a primeira nota. Tudo só some se a casa inteira for apagada.

@@ -52,3 +52,13 @@ server-sessions-ended = { $count ->
     [one] { $count } sessão encerrada.
    *[other] { $count } sessões encerradas.
 }
+server-anew = Uma casa que perdeu a entrada
+server-anew-what = Quando quem cuida dela perdeu telefone, e-mail e códigos, convide alguém de novo. Confira bem quem pede: quem usar o link tem a casa.
+server-anew-told = A casa fica sabendo quem fez isso e quando. Quem ainda entra pode recusar. Nenhuma conta que cuida do servidor entra por ele.
+server-anew-whose = Identificador da casa; ou o identificador ou e-mail de uma conta que cuida dela
+server-anew-invite = Convidar quem cuide dela
+server-anew-from = Deixa entrar de { $from } até { $until }, uma vez.
+server-anew-unknown = não é uma casa daqui de que alguém já cuidou: copie o identificador da página de uma conta ou de códigos impressos
+server-anew-several = cuida de várias casas: dê o identificador da casa
+server-anew-open = já foi convidada de novo: aquele link ainda vale
+server-club-taken = já é o nome de um clube daqui: escolha outro

@@ -139,3 +139,42 @@ sharing-gone-title = A casa saiu
 sharing-gone = “{ $name }” saiu deste servidor, e aqui tudo dela foi apagado.
 sharing-gone-not-yet = “{ $name }” saiu deste servidor: ninguém mais pode abri-la. O registro não pôde ser apagado agora. O servidor tenta de novo sozinho dentro de uma hora; quem cuida dele pode fazer isso já.
 sharing-to-homes = Para as suas casas
+sharing-anew = Convites a partir do servidor
+sharing-anew-by = { $by }, que cuida do servidor, convidou alguém para cuidar desta casa em { $at }.
+sharing-anew-taken = { $who } entrou assim em { $at }.
+sharing-anew-refused = { $who } recusou em { $at }. Ninguém entrou assim.
+sharing-anew-open = A partir de { $from }, quem tiver o link entra e cuida da casa. Ninguém aqui pediu isso? Então recuse.
+sharing-anew-over = Venceu. Ninguém entrou assim.
+sharing-anew-refuse = Recusar
+sharing-words-number = Versão { $number } destas palavras
+sharing-words-of = { $what } (versão { $number } das palavras)
+sharing-words-since = Você aceitou a versão { $number }, que dizia com menos exatidão o que se vê:
+sharing-words-newer = Desde então as palavras são mais exatas. Leia-as em “Dar ou retirar”.
+sharing-you-see = Você vê aqui: { $what }.
+sharing-you-see-nothing = Neste momento você não vê aqui nenhuma página do que outros escreveram.
+sharing-seen-by-home = O que você escreve aqui é visto por quem cuida desta casa e pelos membros, e por coaches no que a casa consentiu.
+sharing-looks-of-you = Os seus olhares são anotados para quem cuida da casa: que página e quando. Veem o seu nome.
+sharing-account-seen = O seu nome é visto pelas casas e clubes em que você tem um papel. O seu e-mail, chaves de acesso e sessões só estão na página da sua conta.
+sharing-page = { $page ->
+    [today] Hoje
+    [board] o Quadro
+    [likes] Gostos
+    [words] Palavras
+    [evidence] Evidências
+    [days] Dias
+    [patterns] Padrões
+    [designs] ensaios de uma mudança
+    [swaps] trocas
+    [checks] verificações
+    [heard] o que foi ouvido
+    [log] o Registro
+    [agreement] concordância de duas pontuações
+    [ideas] ideias de recompensas
+    [sheets] folhas para imprimir
+    [media] imagens e gravações
+    [figures] números para programas
+   *[other] outra página
+}
+sharing-copy = Copiar o link
+sharing-copied = Copiado
+sharing-send = Enviar

@@ -243,7 +243,7 @@ impl Maker<'_> {
         let asked = self.people.ask_proof(session, &email, FROM, self.now, &mut OsSecrets).await?;
         let Some(Letter::Prove { secret, .. }) = asked.letter().map(|mail| mail.letter) else { return Err(none()) };
         self.people.prove_email(session, &secret, self.now).await?;
-        let asked = self.people.ask_link(&email, FROM, self.now, &mut OsSecrets).await?;
+        let asked = self.people.ask_link(&email, None, FROM, self.now, &mut OsSecrets).await?;
         let Some(Letter::SignIn { secret, .. }) = asked.letter().map(|mail| mail.letter) else { return Err(none()) };
         Ok(Door { role, name: named(name)?, email, of, secret })
     }

@@ -8,11 +8,12 @@ use crate::error::CliError;
 use crate::out::{note, tell};
 use club::{Club, Door, Maker, NotMade};
 use sayso_cluster::{Cluster, ClusterError};
-use sayso_host::{HostConfig, HostOpened, Mail, links};
+use sayso_host::{HostConfig, HostOpened, Mail, ProviderConfig, links};
+use sayso_model::Label;
 use sayso_people::{Lifetimes, People, Role, Secret};
 use sayso_store::{Database, Server};
 use sayso_web::connections::Patience;
-use sayso_wording::{Locale, say, words};
+use sayso_wording::{Locale, Message, say, words};
 use std::net::{Ipv4Addr, SocketAddr, TcpListener};
 use std::sync::Arc;
 use tokio::task::spawn_blocking;
@@ -22,6 +23,11 @@ use url::Url;
 const DATABASE: &str = "SAYSO_DATABASE";
 const DATABASE_OWNER: &str = "SAYSO_DATABASE_OWNER";
 const SMTP: &str = "SAYSO_SMTP";
+const OIDC_ISSUER: &str = "SAYSO_OIDC_ISSUER";
+const OIDC_CLIENT_ID: &str = "SAYSO_OIDC_CLIENT_ID";
+const OIDC_NAME: &str = "SAYSO_OIDC_NAME";
+/// What the identity provider shares with this server.
+const OIDC_SECRET: &str = "SAYSO_OIDC_SECRET";
 /// By which other machines see the server's figures.
 const METRICS_TOKEN: &str = "SAYSO_METRICS_TOKEN";
 
@@ -66,6 +72,22 @@ fn mail(asked: &Hosting) -> Result<Mail, CliError> {
     }
 }
 
+/// The identity provider, where there is one.
+fn provider(l: &Locale, asked: &Hosting) -> Result<Option<ProviderConfig>, CliError> {
+    let (issuer, client_id) = (&asked.oidc_issuer, &asked.oidc_client_id);
+    let (issuer, client_id) = (given(issuer.as_ref(), OIDC_ISSUER), given(client_id.as_ref(), OIDC_CLIENT_ID));
+    match (issuer, client_id, given(asked.oidc_name.as_ref(), OIDC_NAME)) {
+        (None, None, None) => Ok(None),
+        (Some(issuer), Some(client_id), Some(name)) => Ok(Some(ProviderConfig {
+            issuer,
+            client_id,
+            client_secret: given(None, OIDC_SECRET),
+            name: Label::new(&name).map_err(|e| CliError::flag("--oidc-name", e.say(l)))?,
+        })),
+        _ => Err(CliError::said(words!(command_host::oidc_incomplete))),
+    }
+}
+
 async fn serve(
     l: &Locale,
     asked: &Hosting,
@@ -88,6 +110,7 @@ async fn serve(
         public_url,
         at: SocketAddr::new(asked.listen, asked.port),
         mail,
+        provider: provider(l, asked)?,
         behind_proxy: asked.behind_proxy,
         metrics_token: given(None, METRICS_TOKEN).map(|token| Secret::typed(&token)),
         patience: Patience::default(),

@@ -6,6 +6,7 @@ mod view;
 
 use crate::fault::told;
 use crate::host::Host;
+use crate::pages::sign_in::linked;
 use crate::place::{self, Place};
 use crate::signed::Signed;
 use axum::Router;
@@ -14,8 +15,8 @@ use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::Markup;
-use sayso_model::{Language, Zone};
-use sayso_people::db::KeptPasskey;
+use sayso_model::{Label, Language, Zone};
+use sayso_people::db::{KeptPasskey, Linked};
 use sayso_people::{Membership, MembershipId, Session, SessionId};
 use sayso_web::Error;
 use sayso_web::form::Form;
@@ -37,6 +38,8 @@ pub fn router() -> Router<Arc<Host>> {
         .route("/account/email", post(proofs::ask_proof))
         .route("/account/email/forget", post(proofs::forget_email))
         .route("/account/email/{secret}", get(proofs::behind_proof).post(proofs::prove))
+        .route("/account/provider", get(crate::pages::sign_in::provider::link))
+        .route("/account/provider/forget", post(proofs::forget_provider))
         .route("/account/codes", post(proofs::new_codes))
         .route("/account/session/end", post(end_session))
         .route("/account/session/others", post(end_others))
@@ -51,6 +54,8 @@ struct Shown {
     zone: Zone,
     passkeys: Vec<KeptPasskey>,
     codes_left: i64,
+    /// The identity provider, where there is one, and whether the account is linked with it.
+    provider: Option<(Label, Option<Linked>)>,
     sessions: Vec<Session>,
     roles: Vec<(Membership, Place)>,
     /// What stands in the way of what was just asked.
@@ -75,6 +80,10 @@ impl Shown {
             locale,
             zone: place::zone_of(host, &who).await?,
             passkeys: people.passkeys(account).await.map_err(told)?,
+            provider: match &host.provider {
+                Some(provider) => Some((provider.name.clone(), linked(host, account).await?)),
+                None => None,
+            },
             codes_left: people.recovery_codes_left(account).await.map_err(told)?,
             sessions: people.sessions(account, host.now()).await.map_err(told)?,
             roles,

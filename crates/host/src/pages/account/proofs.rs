@@ -14,7 +14,7 @@ use axum::extract::{Extension, Path, State};
 use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Response};
 use sayso_model::Label;
-use sayso_people::{CeremonyId, Email, OsSecrets, Secret};
+use sayso_people::{CeremonyId, Email, OsSecrets, Role, Secret};
 use sayso_web::Error;
 use sayso_web::device::kind_of;
 use sayso_web::form::{Form, checked};
@@ -117,13 +117,29 @@ pub async fn forget_email(State(host): State<Arc<Host>>, signed: Signed) -> Resu
     }
 }
 
+pub async fn forget_provider(State(host): State<Arc<Host>>, signed: Signed) -> Result<Response, Error> {
+    let Some(provider) = &host.provider else { return Ok(back()) };
+    match host.people.forget_identity(&signed.session, provider.issuer(), host.now()).await {
+        Ok(()) => Ok(back()),
+        Err(why) => led(why),
+    }
+}
+
 /// Mail programs open links by themselves: this does nothing but ask. Whoever is not signed in is not led to the sign-in, for the
 /// address of that page would hold the link's secret.
-pub async fn behind_proof(Path(secret): Path<String>, reads: Reads) -> Response {
-    match &reads.signed {
-        Some(_) => view::behind_proof(&reads.locale, &Secret::typed(&secret)).into_response(),
-        None => (StatusCode::UNAUTHORIZED, view::proof_signed_out(&reads.locale)).into_response(),
+pub async fn behind_proof(
+    State(host): State<Arc<Host>>,
+    Path(secret): Path<String>,
+    reads: Reads,
+) -> Result<Response, Error> {
+    let (l, secret) = (&reads.locale, Secret::typed(&secret));
+    let Some(signed) = &reads.signed else {
+        return Ok((StatusCode::UNAUTHORIZED, view::proof_signed_out(l)).into_response());
+    };
+    if !host.people.link_holds(&secret, Some(signed.account.id), host.now()).await.map_err(told)? {
+        return Ok((StatusCode::NOT_FOUND, view::proof_gone(l)).into_response());
     }
+    Ok(view::behind_proof(l, &secret).into_response())
 }
 
 pub async fn prove(State(host): State<Arc<Host>>, Path(secret): Path<String>, reads: Reads) -> Result<Response, Error> {
@@ -142,8 +158,11 @@ pub async fn prove(State(host): State<Arc<Host>>, Path(secret): Path<String>, re
 /// The codes stand in this one answer, which no browser keeps.
 pub async fn new_codes(State(host): State<Arc<Host>>, signed: Signed, headers: HeaderMap) -> Result<Response, Error> {
     let host_name = host.public_url.host_str().unwrap_or_default();
+    let who = host.people.who(signed.account.id).await.map_err(told)?;
+    let kept = who.memberships.iter().filter(|m| m.part.role() == Role::Keeper).filter_map(|m| m.part.scope().home());
+    let ids: Vec<String> = kept.map(|home| home.to_string()).chain([signed.account.id.to_string()]).collect();
     match host.people.new_recovery_codes(&signed.session, host.now(), &mut OsSecrets).await {
-        Ok(codes) => Ok(view::codes(&signed.locale(&headers), host_name, &codes).into_response()),
+        Ok(codes) => Ok(view::codes(&signed.locale(&headers), host_name, &codes, &ids).into_response()),
         Err(why) => led(why),
     }
 }

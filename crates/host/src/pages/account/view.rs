@@ -4,13 +4,14 @@ use maud::{Markup, html};
 use sayso_model::{Language, Moment};
 use sayso_people::{Membership, Secret};
 use sayso_web::fields::{line, select};
-use sayso_web::layout::{bare, bare_with};
+use sayso_web::layout::{bare, bare_with, sign_out};
 use sayso_wording::{Locale, say};
 
 pub fn page(shown: &Shown) -> Markup {
     let l = &shown.locale;
     let account = &shown.signed.account;
-    let no_way_back = !account.has_way_back(&shown.passkeys, shown.codes_left);
+    let linked = shown.provider.as_ref().is_some_and(|(_, linked)| linked.is_some());
+    let no_way_back = !account.has_way_back(&shown.passkeys, shown.codes_left, linked);
     bare_with(
         l,
         &say!(l, account::title),
@@ -18,11 +19,12 @@ pub fn page(shown: &Shown) -> Markup {
         html! {
             @if let Some(what) = &shown.wrong { p.caution role="alert" { (what.say(l)) } }
             @if no_way_back { p.caution data-test="no-way-back" { (say!(l, account::no_way_back)) } }
-            form method="post" action="/sign-out" { button data-test="sign-out" { (say!(l, frame::sign_out)) } }
+            (sign_out(l))
             h2 { (say!(l, account::you)) }
             (you(shown))
             h2 { (say!(l, account::passkeys)) }
             (passkeys(shown))
+            (provider(shown))
             h2 { (say!(l, sign_in::email)) }
             (email(shown))
             h2 { (say!(l, account::codes)) }
@@ -38,7 +40,7 @@ pub fn page(shown: &Shown) -> Markup {
             (roles(shown))
             p.quiet { (say!(l, account::id, id = account.id.to_string())) }
             p { a.link href="/account/erase" { (say!(l, account::erase)) } }
-            p { a.button href="/" { (say!(l, errors::to_start)) } }
+            p.row { a.button href="/" { (say!(l, errors::to_start)) } a.link href="/sharing" data-test="who-sees" { (say!(l, frame::who_sees)) } }
         },
     )
 }
@@ -99,6 +101,30 @@ fn passkeys(shown: &Shown) -> Markup {
     }
 }
 
+fn provider(shown: &Shown) -> Markup {
+    let l = &shown.locale;
+    html! {
+        @if let Some((name, linked)) = &shown.provider {
+            h2 { (say!(l, sign_in::provider, name = name.as_str())) }
+            @match linked {
+                Some(linked) => {
+                    p.quiet data-test="linked" {
+                        @match linked.used_at {
+                            Some(used) => (say!(l, account::times, since = when(shown, linked.made_at), used = when(shown, used)))
+                            None => (say!(l, account::unused, since = when(shown, linked.made_at)))
+                        }
+                    }
+                    form method="post" action="/account/provider/forget" { button { (say!(l, account::provider_forget, name = name.as_str())) } }
+                }
+                None => {
+                    p { (say!(l, account::provider_what, name = name.as_str())) }
+                    p { a.button href="/account/provider?to=/account" data-test="link-provider" { (say!(l, account::provider_link, name = name.as_str())) } }
+                }
+            }
+        }
+    }
+}
+
 fn email(shown: &Shown) -> Markup {
     let (l, typed) = (&shown.locale, &shown.typed);
     html! {
@@ -153,6 +179,7 @@ fn roles(shown: &Shown) -> Markup {
             @for (membership, place) in &shown.roles {
                 li.card data-test="role" {
                     p { strong { (role(l, membership, place)) } }
+                    @if let Some(home) = membership.part.scope().home() { p.quiet { (say!(l, account::home_id, id = home.to_string())) } }
                     details {
                         summary { (say!(l, account::leave)) span.unseen { ": " (role(l, membership, place)) } }
                         p.caution { (say!(l, account::leave_what)) }
@@ -219,7 +246,7 @@ pub fn email_taken(l: &Locale) -> Markup {
     bare(l, &say!(l, account::prove_title), html! { p { (say!(l, account::email_taken)) } (to_account(l)) })
 }
 
-pub fn codes(l: &Locale, server: &str, codes: &[Secret]) -> Markup {
+pub fn codes(l: &Locale, server: &str, codes: &[Secret], ids: &[String]) -> Markup {
     bare_with(
         l,
         &say!(l, account::codes),
@@ -228,6 +255,8 @@ pub fn codes(l: &Locale, server: &str, codes: &[Secret]) -> Markup {
             p.caution { (say!(l, account::codes_once)) }
             p { (server) }
             ol data-test="codes" { @for code in codes { li.code { (code.reveal()) } } }
+            p { (say!(l, account::codes_ids)) }
+            ul data-test="ids" { @for id in ids { li { code { (id) } } } }
             p.noprint { button.primary type="button" data-print hidden { (say!(l, sheets::print)) } }
             p.noprint { a.button href="/account" { (say!(l, account::codes_done)) } }
         },

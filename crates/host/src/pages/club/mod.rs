@@ -36,12 +36,16 @@ pub fn router() -> Router<Arc<Host>> {
         .route("/club/{club}/invitations/end", post(end_invitation))
 }
 
-fn club_of(id: &str) -> Result<ClubId, Error> {
-    named(id, "club")
+/// A club that cannot be read is one that is not there.
+async fn club_of(id: &str) -> Result<ClubId, Error> {
+    match id.parse() {
+        Ok(club) => Ok(club),
+        Err(_) => Err(no_such_page().await),
+    }
 }
 
 async fn show(asker: Asker, Path(id): Path<String>) -> Result<Markup, Error> {
-    let club = club_of(&id)?;
+    let club = club_of(&id).await?;
     asker.club(Capability::SeeClub, club).await?;
     let people = &asker.host.people;
     let Some(name) = people.club(club).await.map_err(told)? else { return Err(no_such_page().await) };
@@ -90,7 +94,7 @@ async fn sharing(asker: &Asker, club: ClubId, coaches: bool) -> Result<Vec<Share
 }
 
 async fn invite(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Response, Error> {
-    let club = club_of(&id)?;
+    let club = club_of(&id).await?;
     let by = asker.club(Capability::ManageClub, club).await?;
     let mut typed = typed.only(&["role"])?;
     let role = typed.one_of("role", &ROLES, Role::name);
@@ -103,11 +107,11 @@ async fn invite(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Re
         (invited::shown(&asker.host, &l, &Zone::utc(), &made)?)
         p { a.button href=(format!("/club/{club}")) { (say!(&l, club::back)) } }
     };
-    Ok(asker.framed(&say!(&l, sharing::invitation), body).into_response())
+    Ok(asker.framed_with(&[invited::HANDS_ON], &say!(&l, sharing::invitation), body).into_response())
 }
 
 async fn end(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Redirect, Error> {
-    let club = club_of(&id)?;
+    let club = club_of(&id).await?;
     let by = asker.club(Capability::ManageClub, club).await?;
     let member: Uuid = named(typed.only(&["membership"])?.text("membership"), "role")?;
     asker.host.people.end_membership(&by, MembershipId(member), asker.now).await.map_err(told)?;
@@ -115,7 +119,7 @@ async fn end(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Redir
 }
 
 async fn end_invitation(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Redirect, Error> {
-    let club = club_of(&id)?;
+    let club = club_of(&id).await?;
     let by = asker.club(Capability::ManageClub, club).await?;
     let invitation: Uuid = named(typed.only(&["invitation"])?.text("invitation"), "invitation")?;
     asker.host.people.end_invitation(&by, InvitationId(invitation), asker.now).await.map_err(told)?;

@@ -1,5 +1,6 @@
 use crate::asker::Asker;
 use crate::links;
+use crate::pages::invited::{HANDS_ON, handed_on};
 use crate::pages::said::role;
 use crate::qr;
 use maud::{Markup, html};
@@ -38,7 +39,8 @@ pub struct Seen {
 
 pub fn view(asker: &Asker, seen: &Seen) -> Markup {
     let l = &asker.locale();
-    asker.framed(
+    asker.framed_with(
+        &[HANDS_ON],
         seen.name.as_str(),
         html! {
             section #homes {
@@ -73,7 +75,7 @@ pub fn view(asker: &Asker, seen: &Seen) -> Markup {
 fn link(asker: &Asker, path: &str, test: &str) -> Markup {
     let link = links::page(&asker.host.public_url, path);
     html! {
-        p.prose { code data-test=(test) { (link) } }
+        (handed_on(&asker.locale(), &link, test))
         @if let Ok(code) = qr::drawn(&link, &say!(&asker.locale(), sharing::qr)) { p { (code) } }
     }
 }

@@ -21,6 +21,8 @@ pub struct Choice {
     pub part: Option<(MembershipId, Part)>,
     /// The first page that is open now.
     pub first: Option<Tab>,
+    /// What it shares at this moment with whoever comes as a coach, by the names of the purposes.
+    pub shares: Vec<&'static str>,
     /// Whether the account may begin it, where nothing is written yet.
     pub begins: bool,
 }
@@ -59,6 +61,12 @@ pub async fn choices(asker: &Asker, who: &Who) -> Result<Vec<Choice>, Error> {
             story: story(host, home).await?.unwrap_or_default(),
             part: held.map(|m| (m.id, m.part)),
             first: Tab::ALL.into_iter().find(|tab| tab.opened_by().iter().any(open)),
+            shares: shares
+                .iter()
+                .filter(|c| held.is_none() && open(c))
+                .filter_map(|c| c.opened_by())
+                .map(|p| p.name())
+                .collect(),
             begins: open(&Capability::SettleHome),
         });
     }

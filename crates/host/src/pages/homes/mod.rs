@@ -8,6 +8,7 @@ use crate::fault::told;
 use crate::host::Host;
 use crate::way;
 use axum::Router;
+use axum::extract::Query;
 use axum::http::header::SET_COOKIE;
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
@@ -18,6 +19,7 @@ use sayso_web::Error;
 use sayso_web::pages::homes::remembering;
 use sayso_web::typed::Typed;
 use sayso_wording::words;
+use serde::Deserialize;
 use std::sync::Arc;
 use uuid::Uuid;
 
@@ -26,7 +28,14 @@ pub fn router() -> Router<Arc<Host>> {
     Router::new().route("/homes", get(show).post(choose)).route("/homes/end", post(end))
 }
 
-async fn show(asker: Asker) -> Result<Markup, Error> {
+/// What is looked for among many.
+#[derive(Deserialize)]
+struct Looked {
+    #[serde(default)]
+    find: String,
+}
+
+async fn show(asker: Asker, Query(looked): Query<Looked>) -> Result<Markup, Error> {
     let who = asker.host.people.who(asker.signed.account.id).await.map_err(told)?;
     let all = choices(&asker, &who).await?;
     let mut clubs = Vec::new();
@@ -39,7 +48,7 @@ async fn show(asker: Asker) -> Result<Markup, Error> {
     }
     let keeps_server = who.memberships.iter().any(|m| m.part.scope() == Scope::Server);
     let chosen = way::chosen(&asker.host, &asker.signed, asker.headers()).await?.map(|to| to.home);
-    Ok(view::view(&asker, &all, chosen, &clubs, keeps_server))
+    Ok(view::view(&asker, &all, chosen, &clubs, keeps_server, looked.find.trim()))
 }
 
 async fn choose(asker: Asker, typed: Typed) -> Result<Response, Error> {

@@ -32,7 +32,15 @@ pub fn router() -> Router<Arc<Host>> {
 
 async fn show(State(host): State<Arc<Host>>, Path(secret): Path<String>, reads: Reads) -> Result<Response, Error> {
     let secret = Secret::typed(&secret);
-    let Some((invited, place)) = found(&host, &secret).await? else { return Ok(gone(&reads)) };
+    let Some((invited, place)) = found(&host, &secret).await? else {
+        // Nobody but who took it is told that it was taken.
+        if let Some(signed) = &reads.signed
+            && let Some(part) = host.people.took(&secret, signed.account.id).await.map_err(told)?
+        {
+            return Ok(view::yours(&reads.locale, &place::of(&host, &part).await?.begins).into_response());
+        }
+        return Ok(gone(&reads));
+    };
     Ok(view::invitation(&host, &reads, &Typed::default(), &secret, &invited, &place).into_response())
 }
 
@@ -79,6 +87,11 @@ async fn join(
             tracing::warn!("An invitation that does not hold was tried from {from}.");
             Ok(gone(&reads))
         }
+        Err(sayso_people::Error::NotYet) => {
+            let Some((invited, place)) = found(&host, &secret).await? else { return Ok(gone(&reads)) };
+            let page = view::invitation(&host, &reads, &typed, &secret, &invited, &place);
+            Ok((StatusCode::CONFLICT, page).into_response())
+        }
         Err(sayso_people::Error::Taken) => Ok((StatusCode::CONFLICT, view::taken(&reads.locale)).into_response()),
         Err(other) => Err(told(other)),
     }
@@ -94,6 +107,7 @@ async fn onward(host: &Host, joined: Joined) -> Result<Response, Error> {
     Ok((AppendHeaders(cookies), Redirect::to(&to)).into_response())
 }
 
-async fn welcome(reads: Reads, signed: Signed, Form(onward): Form<Onward>) -> Markup {
-    view::welcome(&reads.locale, signed.account.name.as_str(), &onward.path())
+async fn welcome(State(host): State<Arc<Host>>, reads: Reads, signed: Signed, Form(onward): Form<Onward>) -> Markup {
+    let provider = host.provider.as_ref().map(|provider| &provider.name);
+    view::welcome(&reads.locale, signed.account.name.as_str(), &onward.path(), provider)
 }

@@ -2,11 +2,11 @@ use crate::host::Host;
 use crate::place::Place;
 use crate::reader::Reads;
 use maud::{Markup, html};
-use sayso_model::Zone;
+use sayso_model::{Label, Zone};
 use sayso_people::db::Invited;
 use sayso_people::{Days, Scope, Secret};
 use sayso_web::fields::{line, summary};
-use sayso_web::layout::{bare, bare_with};
+use sayso_web::layout::{bare, bare_with, doors};
 use sayso_web::rich;
 use sayso_web::typed::Typed;
 use sayso_wording::{Locale, say};
@@ -23,6 +23,7 @@ pub fn invitation(
     let here = format!("/join/{}", secret.reveal());
     let zone = place.zone.clone().unwrap_or_else(Zone::utc);
     let name = place.name.as_deref();
+    let waits = invited.opens_at.filter(|opens| host.now() < *opens);
     let (kind, name) = match invited.part.scope() {
         Scope::Home(_) if name.is_none() => ("new_home", ""),
         Scope::Home(_) => ("home", name.unwrap_or_default()),
@@ -37,13 +38,14 @@ pub fn invitation(
             p { (say!(l, join::part, role = invited.part.role().name())) }
             @if let Some(days) = invited.part.days() { p { (agreed(l, days)) } }
             (summary(typed))
-            form method="post" action=(here) .stack {
+            @if let Some(opens) = waits { p.caution data-test="not-yet" { (say!(l, join::not_yet, from = l.weekday_date_time(opens, &zone))) } }
+            @else { form method="post" action=(here) .stack {
                 @match &reads.signed {
                     Some(signed) => p { (say!(l, join::signed_in, name = signed.account.name.as_str())) }
                     None => (line(typed, "name", &say!(l, start::you), &say!(l, start::you_hint), true))
                 }
                 button.primary.wide data-test="join" { (say!(l, join::join)) }
-            }
+            } }
             @if reads.signed.is_none() {
                 p { (rich!(l, join::have_account, link = html! { a href=(format!("/sign-in?to={here}")) { (say!(l, join::sign_in_first)) } })) }
             }
@@ -62,7 +64,26 @@ fn agreed(l: &Locale, days: Days) -> String {
 }
 
 pub fn gone(l: &Locale) -> Markup {
-    bare(l, &say!(l, join::gone_title), html! { p { (say!(l, join::gone)) } })
+    bare(
+        l,
+        &say!(l, join::gone_title),
+        html! {
+            p { (say!(l, join::gone)) }
+            p { a.button href="/sign-in" { (say!(l, sign_in::title)) } }
+        },
+    )
+}
+
+/// For whoever took the invitation and opens its link once more.
+pub fn yours(l: &Locale, begins: &str) -> Markup {
+    bare(
+        l,
+        &say!(l, join::yours_title),
+        html! {
+            p { (say!(l, join::yours)) }
+            p { a.button.primary href=(begins) data-test="yours" { (say!(l, join::yours_go)) } }
+        },
+    )
 }
 
 pub fn taken(l: &Locale) -> Markup {
@@ -76,7 +97,7 @@ pub fn taken(l: &Locale) -> Markup {
     )
 }
 
-pub fn welcome(l: &Locale, name: &str, to: &str) -> Markup {
+pub fn welcome(l: &Locale, name: &str, to: &str, provider: Option<&Label>) -> Markup {
     bare_with(
         l,
         &say!(l, join::welcome, name = name),
@@ -88,8 +109,12 @@ pub fn welcome(l: &Locale, name: &str, to: &str) -> Markup {
                 button.primary.wide type="button" data-test="make-passkey" { (say!(l, join::make_passkey)) }
                 p.caution role="alert" hidden {}
             }
+            @if let Some(name) = provider {
+                p { a.button.wide href=(format!("/account/provider?to={to}")) data-test="link-provider" { (say!(l, account::provider_link, name = name.as_str())) } }
+            }
             p { a.button.wide href=(to) data-test="later" { (say!(l, join::later)) } }
             p.quiet { (rich!(l, join::way_back, account = html! { a href="/account" { (say!(l, account::title)) } })) }
+            (doors(l, name))
         },
     )
 }

@@ -15,7 +15,7 @@ use sayso_people::db::Invited;
 use sayso_people::{Allowed, Capability, MembershipId, OsSecrets, Part, Role, Scope, Secret};
 use sayso_web::Error;
 use sayso_web::typed::{Typed, named};
-use sayso_wording::{say, words};
+use sayso_wording::{Words, say, words};
 use uuid::Uuid;
 
 /// Homes opened at once at most.
@@ -45,7 +45,11 @@ pub async fn open_homes(asker: Asker, typed: Typed) -> Result<Response, Error> {
     }
     tracing::info!("Opened {} homes.", made.len());
     Ok(asker
-        .framed(&say!(&l, server::links, count = made.len()), links(&asker, &made, stopped.as_deref())?)
+        .framed_with(
+            &[invited::HANDS_ON],
+            &say!(&l, server::links, count = made.len()),
+            links(&asker, &made, stopped.as_deref())?,
+        )
         .into_response())
 }
 
@@ -83,21 +87,21 @@ fn links(asker: &Asker, made: &[Made], stopped: Option<&str>) -> Result<Markup, 
         div.scroll { table {
             thead { tr { th scope="col" { (say!(l, server::number)) } th scope="col" { (say!(l, server::link)) } th scope="col" { (say!(l, server::until)) } } }
             tbody { @for (number, code, link, until) in rows {
-                tr data-test="link-row" { th scope="row" .num { (number) } td.prose { (code) br; code data-test="link" { (link) } } td { (until) } }
+                tr data-test="link-row" { th scope="row" .num { (number) } td.prose { (code) (invited::handed_on(l, &link, "link")) } td { (until) } }
             } }
         } }
         (back(asker))
     })
 }
 
-fn back(asker: &Asker) -> Markup {
+pub fn back(asker: &Asker) -> Markup {
     html! { p { a.button href="/server" { (say!(&asker.locale(), server::back)) } } }
 }
 
 fn one(asker: &Asker, made: &Made) -> Result<Response, Error> {
     let l = asker.locale();
     let body = html! { (invited::shown(&asker.host, &l, &Zone::utc(), made)?) (back(asker)) };
-    Ok(asker.framed(&say!(&l, sharing::invitation), body).into_response())
+    Ok(asker.framed_with(&[invited::HANDS_ON], &say!(&l, sharing::invitation), body).into_response())
 }
 
 /// A new link for a home whose first keeper has not come.
@@ -110,8 +114,18 @@ pub async fn link_again(asker: Asker, typed: Typed) -> Result<Response, Error> {
 pub async fn open_club(asker: Asker, typed: Typed) -> Result<Response, Error> {
     let by = asker.server(Capability::Host).await?;
     let mut typed = typed.only(&["name"])?.read_by(asker.locale());
-    let Some(name) = typed.label("name") else { return Err(Error::refused("name", words!(server::club_name_missing))) };
-    let club = asker.host.people.open_club(&by, &name, asker.now, &mut OsSecrets).await.map_err(told)?;
+    if typed.text("name").is_empty() {
+        return Err(Error::refused("name", words!(server::club_name_missing)));
+    }
+    let Some(name) = typed.label("name") else {
+        // What is wrong with it, as a form would say beside it.
+        let what = typed.problem("name").map_or_else(|| words!(server::club_name_missing), Words::from);
+        return Err(Error::refused("name", what));
+    };
+    let club = asker.host.people.open_club(&by, &name, asker.now, &mut OsSecrets).await.map_err(|why| match why {
+        sayso_people::Error::Taken => Error::refused("name", words!(server::club_taken)),
+        other => told(other),
+    })?;
     one(&asker, &club_keeper(&asker, &by, club).await?)
 }
 

@@ -1,6 +1,7 @@
 //! The server, for its keepers: counts, homes and clubs opened, keepers invited, sessions ended. No content of any home.
 
 mod act;
+mod rescue;
 mod view;
 
 use crate::asker::Asker;
@@ -23,6 +24,7 @@ pub fn router() -> Router<Arc<Host>> {
         .route("/server", get(show))
         .route("/server/homes", post(act::open_homes))
         .route("/server/homes/link", post(act::link_again))
+        .route("/server/homes/anew", post(rescue::invite_anew))
         .route("/server/clubs", post(act::open_club))
         .route("/server/clubs/link", post(act::club_link_again))
         .route("/server/keepers", post(act::invite_keeper))

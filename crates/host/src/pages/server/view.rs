@@ -82,6 +82,15 @@ fn acts(asker: &Asker, seen: &Seen) -> Markup {
             }
         }
         section {
+            h2 { (say!(l, server::anew)) }
+            p { (say!(l, server::anew_what)) }
+            p.quiet { (say!(l, server::anew_told)) }
+            form method="post" action="/server/homes/anew" .stack {
+                (field("whose", &say!(l, server::anew_whose), "", "text"))
+                button.wide { (say!(l, server::anew_invite)) }
+            }
+        }
+        section {
             h2 { (say!(l, server::clubs)) }
             ul.plain { @for club in &seen.clubs {
                 li.line data-test="club" {
@@ -123,7 +132,7 @@ fn field(name: &str, label: &str, value: &str, mode: &str) -> Markup {
     html! {
         div.field {
             label for=(name) { (label) }
-            input id=(name) name=(name) value=(value) inputmode=(mode) maxlength="80" autocomplete="off" required;
+            input id=(name) name=(name) value=(value) inputmode=(mode) maxlength="254" autocomplete="off" required;
         }
     }
 }

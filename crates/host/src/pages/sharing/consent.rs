@@ -134,14 +134,22 @@ fn of_coach(purpose: ConsentPurpose, to: Coach) -> Option<Consent> {
 fn one(inside: &Inside, past: &Past, consent: Consent, who: &str, club: &str) -> Markup {
     let (page, l) = (&inside.page, &inside.page.locale);
     let open = inside.known.consents.is_open(consent);
+    let given = past.open(consent).filter(|_| open);
     let name = consent.purpose().name();
+    let said = |version| asked(l, consent.purpose(), version, who).into_iter().flatten();
     html! {
         section.card data-test=(format!("purpose-{name}")) {
             h2 { (say!(l, sharing::purpose_title, purpose = name)) }
-            @for text in asked(l, consent.purpose(), Consent::WORDS, who).into_iter().flatten() { p { (text) } }
+            @for text in said(Consent::WORDS) { p { (text) } }
+            p.quiet data-test="words-number" { (say!(l, sharing::words_number, number = Consent::WORDS)) }
+            @if let Some(given) = given.filter(|given| given.words_are_newer(l)) {
+                // What was agreed to stays what it was.
+                p { (say!(l, sharing::words_since, number = given.words)) }
+                blockquote data-test="words-given" { @for text in said(given.words) { p { (text) } } }
+            }
             p { strong {
-                @match past.since(consent).filter(|_| open) {
-                    Some(at) => (say!(l, sharing::on_since, at = l.weekday_date_time(at, &page.zone))),
+                @match given {
+                    Some(given) => (say!(l, sharing::on_since, at = l.weekday_date_time(given.at, &page.zone))),
                     None => (say!(l, sharing::off)),
                 }
             } }

@@ -10,7 +10,7 @@ use maud::{Markup, html};
 use sayso_model::{Day, PersonId};
 use sayso_people::{Capability, Days, InvitationId, OsSecrets, Part, Role, Scope};
 use sayso_web::fields::{day, radios, select, summary, ticks};
-use sayso_web::layout::{Tab, layout};
+use sayso_web::layout::{Tab, layout, layout_with};
 use sayso_web::typed::{Typed, again, named};
 use sayso_web::{Error, Page};
 use sayso_wording::{say, words};
@@ -44,7 +44,7 @@ pub async fn make(asker: Asker, typed: Typed) -> Result<Response, Error> {
         (invited::shown(&asker.host, l, &page.zone, &made)?)
         p { a.button href="/sharing#people" { (say!(l, sharing::back)) } }
     };
-    Ok(layout(page, Tab::None, &say!(l, sharing::invitation), body).into_response())
+    Ok(layout_with(page, Tab::None, &say!(l, sharing::invitation), &[invited::HANDS_ON], body).into_response())
 }
 
 pub async fn end(asker: Asker, Path(id): Path<String>, typed: Typed) -> Result<Redirect, Error> {

@@ -1,9 +1,11 @@
 //! Who can see a home, who looked, who belongs to it, what it consents to, and leaving.
 
+mod anew;
 mod around;
 mod consent;
 mod invite;
 mod leaving;
+mod mine;
 mod past;
 mod person;
 mod view;
@@ -11,11 +13,14 @@ mod view;
 use crate::asker::Asker;
 use crate::fault::told;
 use crate::host::Host;
+use crate::to_home::ToHome;
+use crate::way;
 use around::Names;
 use axum::Router;
 use axum::routing::{get, post};
 use maud::Markup;
 use past::Past;
+use sayso_people::table::{Grant, grant};
 use sayso_people::{Capability, Scope};
 use sayso_web::Error;
 use std::sync::Arc;
@@ -29,6 +34,7 @@ pub fn router() -> Router<Arc<Host>> {
         .route("/sharing", get(show))
         .route("/sharing/invite", get(invite::ask).post(invite::make))
         .route("/sharing/invitations/{id}/end", post(invite::end))
+        .route("/sharing/anew/{id}/refuse", post(anew::refuse))
         .route("/sharing/people/{membership}", get(person::ask).post(person::change))
         .route("/sharing/people/{membership}/end", post(person::end))
         .route("/sharing/consent", get(consent::ask).post(consent::give))
@@ -39,8 +45,19 @@ pub fn router() -> Router<Arc<Host>> {
         .route("/sharing/leave", get(leaving::ask).post(leaving::leave))
 }
 
+/// Who belongs to a home sees everyone near it; everybody else what is theirs to know.
 async fn show(asker: Asker) -> Result<Markup, Error> {
-    let inside = asker.home(&[Capability::SeePeople]).await?;
+    let belongs = |to: &ToHome| {
+        let here = to.who.memberships.iter().filter(|m| m.part.scope() == Scope::Home(to.home));
+        here.into_iter().any(|m| grant(m.part.role(), Capability::SeePeople) == Grant::Yes)
+    };
+    if !way::chosen(&asker.host, &asker.signed, asker.headers()).await?.as_ref().is_some_and(belongs) {
+        return mine::view(&asker).await;
+    }
+    let inside = match asker.home(&[Capability::SeePeople]).await {
+        Err(Error::NoHome) => return mine::view(&asker).await,
+        inside => inside?,
+    };
     let (people, home) = (&asker.host.people, inside.page.home);
     let past = Past::of(&inside);
     let coaches = past.all.iter().filter_map(|one| one.consent.coach());
@@ -48,6 +65,7 @@ async fn show(asker: Asker) -> Result<Markup, Error> {
         near: around::all(&asker, &inside).await?,
         looks: people.looks(home, MOST_LOOKS).await.map_err(told)?,
         invitations: people.invitations(Scope::Home(home), asker.now).await.map_err(told)?,
+        rescues: people.rescues(home).await.map_err(told)?,
         names: Names::of(&asker, coaches).await?,
         past,
     };

@@ -4,6 +4,8 @@ use crate::asker::Inside;
 use sayso_model::consents::Open;
 use sayso_model::event::Part as _;
 use sayso_model::{Consent, ConsentGiven, ConsentTakenBack, EventId, Kind, Moment};
+use sayso_wording::Locale;
+use sayso_wording::consents::asked;
 
 /// What became of a giving.
 #[derive(Clone, Copy, PartialEq, Eq, Debug)]
@@ -23,8 +25,18 @@ pub struct Giving {
     pub consent: Consent,
     /// When.
     pub at: Moment,
+    /// The version of the words it was given to.
+    pub words: u16,
     /// What became of it.
     pub stand: Stand,
+}
+
+impl Giving {
+    /// Whether other words have come since.
+    pub fn words_are_newer(&self, l: &Locale) -> bool {
+        let said = |version| asked(l, self.consent.purpose(), version, "");
+        said(self.words) != said(Consent::WORDS)
+    }
 }
 
 /// All of them, newest first.
@@ -51,16 +63,16 @@ impl Past {
                 None if open.contains(&event.id) => Stand::Open,
                 None => Stand::Nothing,
             };
-            Some(Giving { consent: part.consent, at: event.happened_at, stand })
+            Some(Giving { consent: part.consent, at: event.happened_at, words: part.words_version, stand })
         };
         let mut all: Vec<Giving> = story.as_recorded(Kind::ConsentGiven).filter_map(giving).collect();
         all.sort_by_key(|one| std::cmp::Reverse(one.at));
         Self { all }
     }
 
-    /// Since when a consent is open; none where it is not.
-    pub fn since(&self, consent: Consent) -> Option<Moment> {
+    /// The first giving by which a consent is open; none where it is not.
+    pub fn open(&self, consent: Consent) -> Option<&Giving> {
         let open = self.all.iter().filter(|one| one.consent == consent && one.stand == Stand::Open);
-        open.map(|one| one.at).min()
+        open.min_by_key(|one| one.at)
     }
 }

@@ -1,10 +1,11 @@
+use super::anew;
 use super::around::{Names, Near};
 use super::past::{Giving, Past, Stand};
 use crate::asker::{Asker, HOME, Inside};
 use crate::pages::said::{days, role, shows};
 use maud::{Markup, html};
 use sayso_model::{Coach, Consent, Day};
-use sayso_people::db::{Invited, Looked};
+use sayso_people::db::{Invited, Looked, Rescue};
 use sayso_people::{Capability, Part};
 use sayso_web::Page;
 use sayso_web::layout::{Tab, layout};
@@ -18,6 +19,8 @@ pub struct Told {
     pub looks: Vec<Looked>,
     /// Invitations that nobody has taken yet.
     pub invitations: Vec<Invited>,
+    /// By which keepers of the server let someone in, where the home had lost its way in.
+    pub rescues: Vec<Rescue>,
     /// Givings of consent.
     pub past: Past,
     /// Names of those they are for.
@@ -31,6 +34,7 @@ pub fn view(asker: &Asker, inside: &Inside, told: &Told) -> Markup {
         Tab::None,
         &say!(l, frame::who_sees),
         html! {
+            (anew::told(asker, page, &told.rescues))
             (who_sees(page, told))
             (consents(page, told))
             (looks(page, told))
@@ -120,6 +124,7 @@ fn one_look(page: &Page, look: &Looked) -> String {
     let what = Capability::ALL.iter().find(|c| c.name() == look.capability);
     // One that a later version noted keeps its own name.
     let what = what.map_or_else(|| look.capability.clone(), |c| shows(l, *c));
+    let what = if look.page.is_empty() { what } else { say!(l, sharing::page, page = look.page.as_str()) };
     let (from, to) = (l.time(look.first_at, &page.zone), l.time(look.last_at, &page.zone));
     let when = if from == to { from } else { say!(l, sharing::between, from = from, to = to) };
     say!(l, sharing::look, when = when, who = &look.name, what = what, times = look.times)
@@ -166,7 +171,10 @@ fn consents(page: &Page, told: &Told) -> Markup {
         section #consent {
             h2 { (say!(l, sharing::consent)) }
             @if open.is_empty() { p data-test="nothing-open" { (say!(l, sharing::consent_none)) } }
-            ul.plain { @for one in &open { li data-test="open" { (given(page, &told.names, one)) } } }
+            ul.plain { @for one in &open {
+                li data-test="open" { (given(page, &told.names, one))
+                    @if one.words_are_newer(l) { span.hint data-test="newer-words" { (say!(l, sharing::words_newer)) } } }
+            } }
             @if page.may(Capability::Consent) { p { a.button href="/sharing/consent" { (say!(l, sharing::consent_change)) } } }
             @if !before.is_empty() {
                 details { summary { (say!(l, sharing::consent_before)) }
@@ -181,6 +189,7 @@ fn given(page: &Page, names: &Names, one: &Giving) -> String {
     let l = &page.locale;
     let date = |at: sayso_model::Moment| l.weekday_date_time(at, &page.zone);
     let what = to_what(l, names, one.consent);
+    let what = say!(l, sharing::words_of, what = what, number = one.words);
     match one.stand {
         Stand::Open => say!(l, sharing::given, what = what, at = date(one.at)),
         Stand::TakenBack(at) => say!(l, sharing::taken_back, what = what, at = date(one.at), ended = date(at)),

@@ -1,6 +1,7 @@
-//! Signing in: by passkey, by a link sent by mail, by a recovery code. And out.
+//! Signing in: by passkey, by a link sent by mail, by a recovery code, by the club's identity provider. And out.
 
 mod passkey;
+pub mod provider;
 mod view;
 
 use crate::door::From;
@@ -10,7 +11,7 @@ use crate::mailing;
 use crate::noted;
 use crate::onward::Onward;
 use crate::reader::Reads;
-use crate::signed::{Signed, begun, ending};
+use crate::signed::{Signed, begun, ending, token};
 use axum::Router;
 use axum::extract::{Extension, Path, State};
 use axum::http::header::SET_COOKIE;
@@ -18,6 +19,8 @@ use axum::http::{HeaderMap, StatusCode};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use maud::Markup;
+use sayso_model::AccountId;
+use sayso_people::db::Linked;
 use sayso_people::{Email, OsSecrets, Secret};
 use sayso_web::Error;
 use sayso_web::device::kind_of;
@@ -27,6 +30,7 @@ use sayso_web::typed::{Typed, again};
 use sayso_wording::words;
 use serde::Deserialize;
 use std::sync::Arc;
+use view::Ways;
 
 /// Routes of the page.
 pub fn router() -> Router<Arc<Host>> {
@@ -37,6 +41,8 @@ pub fn router() -> Router<Arc<Host>> {
         .route("/sign-in/link", post(send_link))
         .route("/sign-in/link/{secret}", get(behind_link).post(with_link))
         .route("/sign-in/code", post(with_code))
+        .route("/sign-in/provider", get(provider::begin))
+        .route(crate::provider::BACK, get(provider::back))
         .route("/sign-out", post(sign_out))
         // Where scripts of the pages lead that are no longer let in.
         .route("/pair", get(|| async { Redirect::to("/sign-in") }))
@@ -50,17 +56,18 @@ struct Asked {
     again: Option<String>,
 }
 
-async fn show(reads: Reads, Form(asked): Form<Asked>) -> Response {
+async fn show(State(host): State<Arc<Host>>, reads: Reads, Form(asked): Form<Asked>) -> Response {
     let to = own_path(asked.to);
     if reads.signed.is_some() && asked.again.is_none() {
         return Redirect::to(&to).into_response();
     }
-    view::ways(&reads, &Typed::default(), &to).into_response()
+    ways(&host, &reads, &Typed::default(), &to).into_response()
 }
 
 async fn send_link(
     State(host): State<Arc<Host>>,
     Extension(From(from)): Extension<From>,
+    headers: HeaderMap,
     reads: Reads,
     typed: Typed,
 ) -> Result<Response, Error> {
@@ -68,16 +75,27 @@ async fn send_link(
     let to = own_path(Some(typed.text("to").to_owned()));
     let Ok(email) = Email::new(typed.text("email")) else {
         typed.wrong("email", words!(host::email));
-        return Ok(again(view::ways(&reads, &typed, &to)));
+        return Ok(again(ways(&host, &reads, &typed, &to)));
     };
-    let pending = host.people.ask_link(&email, &from, host.now(), &mut OsSecrets).await.map_err(told)?;
+    let before = token(&host, &headers);
+    let pending = host.people.ask_link(&email, before.as_ref(), &from, host.now(), &mut OsSecrets).await;
+    let pending = pending.map_err(told)?;
     mailing::send(&host, pending, &to);
     Ok(view::sent(&reads.locale, mailing::minutes(&host)).into_response())
 }
 
 /// Mail programs open links by themselves: this does nothing but ask.
-async fn behind_link(Path(secret): Path<String>, reads: Reads, Form(onward): Form<Onward>) -> Markup {
-    view::behind_link(&reads.locale, &Secret::typed(&secret), &onward.path())
+async fn behind_link(
+    State(host): State<Arc<Host>>,
+    Path(secret): Path<String>,
+    reads: Reads,
+    Form(onward): Form<Onward>,
+) -> Result<Response, Error> {
+    let secret = Secret::typed(&secret);
+    if !host.people.link_holds(&secret, None, host.now()).await.map_err(told)? {
+        return Ok((StatusCode::NOT_FOUND, view::link_gone(&reads.locale)).into_response());
+    }
+    Ok(view::behind_link(&reads.locale, &secret, &onward.path()).into_response())
 }
 
 async fn with_link(
@@ -114,7 +132,7 @@ async fn with_code(
         Ok((_, token)) => signed_in(&host, &reads, &token, &to).await,
         Err(sayso_people::Error::NotValid) => {
             typed.wrong("code", words!(sign_in::wrong_code));
-            Ok(again(view::ways(&reads, &typed, &to)))
+            Ok(again(ways(&host, &reads, &typed, &to)))
         }
         Err(other) => Err(told(other)),
     }
@@ -146,9 +164,23 @@ async fn sign_out(
     Ok(([(SET_COOKIE, ending(&host))], Redirect::to("/sign-in")).into_response())
 }
 
+fn ways(host: &Host, reads: &Reads, typed: &Typed, to: &str) -> Markup {
+    view::ways(reads, typed, to, &Ways { provider: host.provider.as_ref().map(|p| &p.name), wrong: None })
+}
+
+/// Whether an account is linked with the identity provider that this server has now.
+///
+/// # Errors
+/// Where the database fails.
+pub async fn linked(host: &Host, account: AccountId) -> Result<Option<Linked>, Error> {
+    let Some(provider) = &host.provider else { return Ok(None) };
+    host.people.identity(account, provider.issuer()).await.map_err(told)
+}
+
 /// Whether anything but this browser's session lets the account in.
 async fn has_way_back(host: &Host, signed: &Signed) -> Result<bool, Error> {
     let (people, account) = (&host.people, &signed.account);
     let passkeys = people.passkeys(account.id).await.map_err(told)?;
-    Ok(account.has_way_back(&passkeys, people.recovery_codes_left(account.id).await.map_err(told)?))
+    let linked = linked(host, account.id).await?.is_some();
+    Ok(account.has_way_back(&passkeys, people.recovery_codes_left(account.id).await.map_err(told)?, linked))
 }

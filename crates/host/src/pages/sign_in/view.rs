@@ -1,11 +1,20 @@
 use crate::reader::Reads;
 use maud::{Markup, html};
+use sayso_model::Label;
 use sayso_people::Secret;
 use sayso_web::layout::{bare, bare_with};
 use sayso_web::typed::Typed;
-use sayso_wording::{Locale, say};
+use sayso_wording::{Locale, Words, say};
 
-pub fn ways(reads: &Reads, typed: &Typed, to: &str) -> Markup {
+/// What the page says beside what was typed.
+pub struct Ways<'a> {
+    /// The identity provider, where there is one.
+    pub provider: Option<&'a Label>,
+    /// What stood in the way just now.
+    pub wrong: Option<Words>,
+}
+
+pub fn ways(reads: &Reads, typed: &Typed, to: &str, ways: &Ways<'_>) -> Markup {
     let l = &reads.locale;
     let again = reads.signed.is_some();
     let title = if again { say!(l, sign_in::again_title) } else { say!(l, sign_in::title) };
@@ -16,6 +25,7 @@ pub fn ways(reads: &Reads, typed: &Typed, to: &str) -> Markup {
         &title,
         modules,
         html! {
+            @if let Some(what) = &ways.wrong { p.caution role="alert" data-test="provider-wrong" { (what.say(l)) } }
             @if again { p { (say!(l, sign_in::again)) } }
             div .stack hidden data-passkey="/sign-in/passkey" data-to=(to)
                 data-cancelled=(say!(l, sign_in::cancelled)) data-failed=(say!(l, sign_in::failed)) {
@@ -24,6 +34,9 @@ pub fn ways(reads: &Reads, typed: &Typed, to: &str) -> Markup {
                 p.quiet { (say!(l, sign_in::passkey_hint)) }
             }
             noscript { p.quiet { (say!(l, sign_in::no_script)) } }
+            @if let Some(name) = ways.provider {
+                p { a.button.wide href=(format!("/sign-in/provider?to={to}")) data-test="provider" { (say!(l, sign_in::provider, name = name.as_str())) } }
+            }
             h2 { (say!(l, sign_in::by_mail)) }
             form method="post" action="/sign-in/link" .stack {
                 input type="hidden" name="to" value=(to);
@@ -52,7 +65,7 @@ pub fn ways(reads: &Reads, typed: &Typed, to: &str) -> Markup {
                 }
             }
             @if !again {
-                div #unsent hidden {}
+                div #unsent hidden data-signed-out {}
                 p.quiet { (say!(l, sign_in::no_account)) }
             }
         },
@@ -91,6 +104,18 @@ pub fn link_gone(l: &Locale) -> Markup {
         html! {
             p { (say!(l, sign_in::gone)) }
             p { a.button href="/sign-in" { (say!(l, sign_in::new_link)) } }
+        },
+    )
+}
+
+/// Where the one that the provider named is linked already, or the account with another one there.
+pub fn provider_taken(l: &Locale, name: &Label) -> Markup {
+    bare(
+        l,
+        &say!(l, sign_in::provider, name = name.as_str()),
+        html! {
+            p.caution role="alert" { (say!(l, sign_in::provider_taken, name = name.as_str())) }
+            p { a.button href="/account" { (say!(l, account::title)) } }
         },
     )
 }

@@ -38,7 +38,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                 p.caution data-part="clock-off" data-test="clock-off" hidden {}
                 p.unseen role="status" data-part="said" data-test="said" {}
                 div.stage data-part="stage" {
-                    (status(locale))
+                    (status(locale, page.leave.is_some()))
                     div.modes role="group" aria-label=(say!(locale, board::doing)) {
                         @for (mode, name) in modes {
                             button type="button" data-mode=(mode) data-test=(format!("mode-{mode}")) aria-pressed=(mode == "showing") { (name) }
@@ -71,13 +71,13 @@ pub fn view(page: &AnimalPage) -> Markup {
     )
 }
 
-fn status(locale: &Locale) -> Markup {
+fn status(locale: &Locale, on_server: bool) -> Markup {
     html! {
         div.status data-part="outbox" data-test="outbox" data-kept="" data-sent="" data-refused="" {
             button.plain type="button" data-part="outbox-text" data-test="outbox-text" title=(say!(locale, board::send_now)) { (say!(locale, board::opening)) }
             a.plain.ear href="#listen" data-ear-chip data-test="listen-chip" hidden { (say!(locale, board::listening)) }
             button.undo type="button" data-part="undo" data-test="undo-last" disabled { (say!(locale, board::undo)) }
-            a.button data-part="pair" data-test="pair" href="/pair" hidden { (say!(locale, board::pair)) }
+            a.button data-part="pair" data-test="pair" href="/pair" hidden { @if on_server { (say!(locale, sign_in::title)) } @else { (say!(locale, board::pair)) } }
             button.warn type="button" data-part="attention" data-test="attention" hidden {}
         }
     }

@@ -125,7 +125,7 @@ pub async fn one(page: AnimalPage, Path((_, id)): Path<(String, String)>) -> Res
                 }
                 p.quiet { (say!(l, checks::two_phones)) }
             }
-            @if here {
+            @if here && page.may(Capability::Record) {
                 div.row.even {
                     a.button href={ (to) "/sheet" } { (say!(l, checks::setters_sheet)) }
                     a.button href={ (to) "/scorer" } { (say!(l, checks::scorers_sheet)) }

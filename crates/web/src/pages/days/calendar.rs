@@ -4,6 +4,7 @@ use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::days::DayRow;
 use sayso_model::Day;
+use sayso_people::Capability;
 use sayso_wording::say;
 
 /// Weeks in sight; those before are folded.
@@ -82,8 +83,10 @@ fn cell(page: &AnimalPage, row: &DayRow) -> Markup {
         signs = signs
     );
     let today = (row.day == page.now.day(&page.zone)).then_some("date");
+    // Without the log a cell leads nowhere.
+    let to = page.may(Capability::SeeLog).then(|| format!("/a/{}/log?day={}", page.id, row.day));
     html! {
-        a href=(format!("/a/{}/log?day={}", page.id, row.day)) aria-current=[today] {
+        a href=[to] aria-current=[today] {
             // What the eye reads as signs is said in a sentence to those who listen.
             span.unseen { (told) }
             span.date aria-hidden="true" { (row.day.parts().2) }

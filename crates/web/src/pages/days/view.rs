@@ -13,6 +13,7 @@ use sayso_advisor::demand::Demand;
 use sayso_advisor::estimate::TOO_EARLY;
 use sayso_advisor::readiness::Ready;
 use sayso_advisor::rhythm::{Bin, Rhythm};
+use sayso_people::Capability;
 use sayso_wording::evidence::waited;
 use sayso_wording::figures::finding;
 use sayso_wording::{Locale, say};
@@ -46,7 +47,10 @@ pub fn page(page: &AnimalPage, found: &Found, length: u16, lengths: &[u16]) -> M
         @if let Some(ready) = &found.ready { (folded(&say!(locale, days::readiness), &readiness(page, ready))) }
         (folded(&say!(locale, days::demand), &demand(page, &found.demand)))
         p { a.link href=(format!("/a/{}/patterns", page.id)) { (say!(locale, days::patterns)) } }
-        p.quiet { (rich!(locale, days::zone, zone = page.zone.name(), link = log)) }
+        p.quiet {
+            @if page.may(Capability::SeeLog) { (rich!(locale, days::zone, zone = page.zone.name(), link = log)) }
+            @else { (say!(locale, days::zone_only, zone = page.zone.name())) }
+        }
     }
 }
 

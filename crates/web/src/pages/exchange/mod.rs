@@ -83,6 +83,13 @@ impl Visitor {
     }
 }
 
+impl Visitor {
+    /// An address of these pages that names the home they are about, where there is a choice.
+    fn at(&self, path: &str) -> String {
+        self.page.as_ref().map_or_else(|| path.to_owned(), |page| page.of_home(path))
+    }
+}
+
 async fn show(visitor: Visitor) -> Markup {
     visitor.framed(&say!(&visitor.locale, exchange::title), view::begin(&visitor.locale, visitor.page.as_deref()))
 }
@@ -90,7 +97,7 @@ async fn show(visitor: Visitor) -> Markup {
 async fn bring(visitor: Visitor, request: Request) -> Result<Redirect, Error> {
     let upload = received(&visitor.state.store, &visitor.locale, request).await?;
     let id = visitor.state.brought.put(upload, visitor.state.now());
-    Ok(Redirect::to(&address(id)))
+    Ok(Redirect::to(&visitor.at(&address(id))))
 }
 
 fn address(id: Uuid) -> String {
@@ -101,9 +108,10 @@ fn address(id: Uuid) -> String {
 async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
     let upload = match visitor.waits(id)? {
         Waits::Done(report) => {
-            return Ok(
-                visitor.framed(&say!(&visitor.locale, exchange::title_taken), report::view(&visitor.locale, &report))
-            );
+            return Ok(visitor.framed(
+                &say!(&visitor.locale, exchange::title_taken),
+                report::view(&visitor.locale, &report, &visitor.at("/exchange")),
+            ));
         }
         Waits::Upload(upload) => upload,
     };
@@ -121,7 +129,8 @@ async fn look(visitor: Visitor, Path(id): Path<Uuid>) -> Result<Markup, Error> {
     }
     let look = upload.look(&visitor.state.store, &visitor.locale, visitor.admits).await;
     let look = look.inspect_err(|_| visitor.state.brought.remove(id))?;
-    let preview = view::look(&visitor.locale, &upload.name, &address(id), &look, &zone, visitor.page.is_none());
+    let to = [visitor.at(&address(id)), visitor.at(&format!("{}/away", address(id)))];
+    let preview = view::look(&visitor.locale, &upload.name, &to, &look, &zone, visitor.page.is_none());
     upload.show(Shown { at, zone, locale: visitor.locale, page: preview.clone() });
     framed(preview)
 }
@@ -143,10 +152,10 @@ enum Yes {
 
 async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Decided>) -> Result<Redirect, Error> {
     // Sent twice, also at once, it is done once.
-    let Waits::Upload(upload) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
+    let Waits::Upload(upload) = visitor.waits(id)? else { return Ok(Redirect::to(&visitor.at(&address(id)))) };
     let _turn = file_turn().await;
     // Who waited finds what the first did.
-    let Waits::Upload(_) = visitor.waits(id)? else { return Ok(Redirect::to(&address(id))) };
+    let Waits::Upload(_) = visitor.waits(id)? else { return Ok(Redirect::to(&visitor.at(&address(id)))) };
     let store = &visitor.state.store;
     let look = upload.look(store, &visitor.locale, visitor.admits).await?;
     let look = decided_on(&visitor.locale, look, &decided, visitor.page.is_none())?;
@@ -155,7 +164,7 @@ async fn take_in(visitor: Visitor, Path(id): Path<Uuid>, Form(decided): Form<Dec
     let report = Report { name: upload.name.clone(), done };
     tracing::info!("Took in a file: {}.", report.counts(&Locale::ENGLISH));
     visitor.state.brought.done(id, report);
-    Ok(Redirect::to(&address(id)))
+    Ok(Redirect::to(&visitor.at(&address(id))))
 }
 
 /// The same as it was decided on; refused where something is left to decide.
@@ -179,5 +188,5 @@ fn decided_on(l: &Locale, look: Look, decided: &Decided, empty: bool) -> Result<
 
 async fn away(visitor: Visitor, Path(id): Path<Uuid>) -> Redirect {
     visitor.state.brought.remove(id);
-    Redirect::to("/exchange")
+    Redirect::to(&visitor.at("/exchange"))
 }

@@ -20,7 +20,7 @@ impl Report {
     }
 }
 
-pub fn view(l: &Locale, report: &Report) -> Markup {
+pub fn view(l: &Locale, report: &Report, another: &str) -> Markup {
     let damaged = match &report.done {
         TakenIn::Events(_, clips) => clips.damaged,
         TakenIn::Backup(restored) => restored.clips_damaged,
@@ -38,6 +38,6 @@ pub fn view(l: &Locale, report: &Report) -> Markup {
                 p.caution { (say!(l, exchange::unsound_left, count = restored.faults.len())) }
             }
         }
-        p.row { a.button.primary href="/" { (say!(l, errors::to_start)) } a.button href="/exchange" { (say!(l, exchange::another_file)) } }
+        p.row { a.button.primary href="/" { (say!(l, errors::to_start)) } a.button href=(another) { (say!(l, exchange::another_file)) } }
     }
 }

@@ -13,6 +13,7 @@ const MOST_SHOWN: usize = 40;
 
 /// The first page: bring a file, or take everything out.
 pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
+    let at = |path: &str| page.map_or_else(|| path.to_owned(), |page| page.of_home(path));
     let has_home = page.is_some();
     // A backup is of a whole database, which a home on a server is a part of.
     let in_a_folder = page.is_some_and(|page| page.leave.is_none());
@@ -20,7 +21,7 @@ pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
         section #in {
             h2 { (say!(l, exchange::bring)) }
             p { (say!(l, exchange::bring_intro)) }
-            form method="post" action=(page.map_or_else(|| "/exchange".to_owned(), |page| page.of_home("/exchange"))) enctype="multipart/form-data" .stack {
+            form method="post" action=(at("/exchange")) enctype="multipart/form-data" .stack {
                 div.field {
                     label for=(FIELD) { (say!(l, exchange::file)) }
                     span.hint #file-hint { (say!(l, exchange::file_hint, most = MOST_UPLOAD >> 20)) }
@@ -38,14 +39,14 @@ pub fn begin(l: &Locale, page: Option<&Page>) -> Markup {
                     @if in_a_folder { li.line { span { strong { (say!(l, exchange::backup)) } span.hint { (say!(l, exchange::backup_hint)) } }
                         a.button href="/exchange/backup.sayso" download { (say!(l, exchange::backup_save)) } } }
                     li.line { span { strong { (say!(l, exchange::archive)) } span.hint { (say!(l, exchange::archive_hint)) } }
-                        a.button href="/exchange/archive.tar" download { (say!(l, exchange::archive_save)) } }
+                        a.button href=(at("/exchange/archive.tar")) download { (say!(l, exchange::archive_save)) } }
                     li.line { span { strong { (say!(l, exchange::table)) } span.hint { (say!(l, exchange::table_hint)) } }
-                        a.button href="/api/export.csv" download { (say!(l, exchange::table_save)) } }
+                        a.button href=(at("/api/export.csv")) download { (say!(l, exchange::table_save)) } }
                     li.line { span { strong { (say!(l, exchange::lines)) } span.hint { (say!(l, exchange::lines_hint)) } }
-                        a.button href="/api/export.jsonl" download { (say!(l, exchange::lines_save)) } }
+                        a.button href=(at("/api/export.jsonl")) download { (say!(l, exchange::lines_save)) } }
                 }
             }
-            p { a href="/people" { (say!(l, exchange::to_people)) } }
+            p { a href=(at("/people")) { (say!(l, exchange::to_people)) } }
         } @else {
             p { a.button href="/start" { (say!(l, exchange::begin_new)) } }
         }
@@ -57,8 +58,8 @@ pub fn take_in_box(l: &Locale, empty: bool) -> String {
     if empty { say!(l, exchange::several_box) } else { say!(l, exchange::other_box) }
 }
 
-/// What a file would bring, with days as they are in `zone`, and what there is to decide.
-pub fn look(l: &Locale, name: &str, to: &str, look: &Look, zone: &Zone, empty: bool) -> Markup {
+/// What a file would bring, with days as they are in `zone`, and what there is to decide: the form goes `to`, or the file `away`.
+pub fn look(l: &Locale, name: &str, [to, away]: &[String; 2], look: &Look, zone: &Zone, empty: bool) -> Markup {
     let (told, brings, leave_out) = match look {
         Look::Events { preview, recordings } => {
             (events(l, preview, *recordings, zone), preview.new + recordings > 0, preview.bad_rows)
@@ -96,7 +97,7 @@ pub fn look(l: &Locale, name: &str, to: &str, look: &Look, zone: &Zone, empty: b
         } @else {
             p data-test="nothing-new" { (say!(l, exchange::nothing_new)) }
         }
-        form method="post" action=(format!("{to}/away")) { button.wide { (say!(l, exchange::away)) } }
+        form method="post" action=(away) { button.wide { (say!(l, exchange::away)) } }
     }
 }
 

@@ -6,6 +6,7 @@ use crate::page::AnimalPage;
 use maud::{Markup, html};
 use sayso_advisor::likes::{Setup, next_setup};
 use sayso_model::{LikeOutcome, LikesTest, RewardId};
+use sayso_people::Capability;
 use sayso_wording::say;
 
 /// All tests, newest first.
@@ -24,7 +25,7 @@ pub fn history(page: &AnimalPage) -> Markup {
                         span { strong { (l.date(t.at().day(&page.zone))) } " " (say!(l, likes::format, format = t.part.format.name()))
                             span.hint { (say!(l, likes::test_line, things = t.part.rewards.len(), trials = n))
                                 @if let Some(who) = t.person().and_then(|id| people.get(&id)) { " · " (say!(l, likes::begun_by, name = &who.name)) } } }
-                        a.button href=(address(page, t.part.assessment)) { @if open { (say!(l, likes::go_on)) } @else { (say!(l, likes::see)) } }
+                        @if page.may(Capability::Record) { a.button href=(address(page, t.part.assessment)) { @if open { (say!(l, likes::go_on)) } @else { (say!(l, likes::see)) } } }
                     }
                 }
             }

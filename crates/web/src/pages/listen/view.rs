@@ -4,6 +4,7 @@ use crate::layout::{Tab, layout_with};
 use crate::page::AnimalPage;
 use crate::pages::kit;
 use maud::{Markup, html};
+use sayso_people::Capability;
 use sayso_store::SNIPPET_DAYS;
 use sayso_wording::say;
 
@@ -41,7 +42,7 @@ pub fn view(page: &AnimalPage) -> Markup {
                     li { (say!(l, listen::out_of_reach, name = page.card.name.as_str())) " " (say!(l, hazards::battery)) }
                 }
             }
-            p { a.link href=(kit::HREF) { (say!(l, kit::lead)) } }
+            @if page.may(Capability::ChangeCards) { p { a.link href=(kit::HREF) { (say!(l, kit::lead)) } } }
             p { a.link href=(Tab::Board.href(Some(page.id))) { (say!(l, listen::to_board)) } }
         },
     )
@@ -57,7 +58,7 @@ pub fn switch(page: &AnimalPage) -> Markup {
     let any = !with.is_empty() || words.values().any(|w| w.active && recorded.contains(&w.word));
     let socket = (any && page.state.takes_sound).then(|| format!("/api/listen/{}", page.id));
     let module = any.then(ear).flatten();
-    let several = page.animals().len() > 1;
+    let (several, records) = (page.animals().len() > 1, page.may(Capability::ChangeCards));
     html! {
         section.listen.card #listen aria-labelledby="listen-title" data-test="listen" data-state="off" data-heard="0"
             data-animal=(page.id) data-listen=[socket] data-module=[module] data-vocabulary=(format!("/a/{}/ear", page.id)) {
@@ -80,14 +81,15 @@ pub fn switch(page: &AnimalPage) -> Markup {
                 @if several {
                     label { input type="checkbox" data-ear="only"; span { (say!(l, listen::only, name = page.card.name.as_str())) span.hint { (say!(l, listen::only_hint)) } } }
                 }
-                p { a.link href=(format!("/a/{}/heard", page.id)) { (say!(l, listen::judge)) } }
+                @if page.may(Capability::SeeLog) { p { a.link href=(format!("/a/{}/heard", page.id)) { (say!(l, listen::judge)) } } }
                 @if !without.is_empty() {
                     p.quiet { (say!(l, listen::no_recording)) " "
-                        @for (i, w) in without.iter().enumerate() { @if i > 0 { ", " } a.link href=(card(page, w.word)) { (w.says.as_str()) } } }
+                        @for (i, w) in without.iter().enumerate() { @if i > 0 { ", " } a href=[records.then(|| card(page, w.word))] { (w.says.as_str()) } } }
                 }
             } @else {
                 p data-test="listen-missing" { (say!(l, listen::nothing_yet)) }
-                @if without.is_empty() { p { a.button href=(Tab::Words.href(Some(page.id))) { (say!(l, listen::add_words)) } } }
+                @if !records {}
+                @else if without.is_empty() { p { a.button href=(Tab::Words.href(Some(page.id))) { (say!(l, listen::add_words)) } } }
                 @else {
                     p { a.button.primary.wide href=(format!("/a/{}/words/record", page.id)) data-test="record-all" { (say!(l, enrol::all_link)) } }
                     p { (say!(l, listen::record_on_card)) }

@@ -40,7 +40,8 @@ pub fn view(page: &AnimalPage, filter: &Filter, part: &Part<'_>) -> Markup {
         &say!(locale, log::title),
         html! {
             p { a.link href=(format!("/a/{}/heard", page.id)) { (say!(locale, log::judge_heard)) } }
-            p { (say!(locale, log::about, name = &page.card.name)) }
+            // On a server a home can be erased as a whole.
+            p { @if page.leave.is_some() { (say!(locale, log::about_server, name = &page.card.name)) } @else { (say!(locale, log::about, name = &page.card.name)) } }
             (ahead(page))
             (choose(page, filter))
             @if part.events.is_empty() {

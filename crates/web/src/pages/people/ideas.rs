@@ -15,6 +15,7 @@ use maud::{Markup, html};
 use sayso_advisor::ration::{food_cautions, forbidden};
 use sayso_model::facts::{Care, Idea, ideas};
 use sayso_model::{Grams, Kcal, Label, Language, RewardCard, RewardId, RewardKind};
+use sayso_people::Capability;
 use sayso_wording::hazards::{food, foods};
 use sayso_wording::{Locale, say};
 use serde::Deserialize;
@@ -113,7 +114,7 @@ pub fn instead(page: &AnimalPage, reward: &RewardCard) -> Markup {
     html! {
         @if !names.is_empty() {
             p { (say!(l, ideas::instead, name = &page.card.name, thing = &reward.name, ideas = names.join(" · "))) " "
-                a href=(format!("/a/{}/ideas?instead={}", page.id, reward.reward)) { (say!(l, ideas::see)) } }
+                @if page.may(Capability::ChangeCards) { a href=(format!("/a/{}/ideas?instead={}", page.id, reward.reward)) { (say!(l, ideas::see)) } } }
         }
     }
 }

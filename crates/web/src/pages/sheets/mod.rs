@@ -69,22 +69,22 @@ async fn show(page: Page) -> Markup {
         html! {
             p { (say!(l, sheets::intro)) }
             div.grid {
-                section.card {
+                @if page.may(Capability::SeeRules) { section.card {
                     h2 { (say!(l, sheets::fridge)) }
                     p { (say!(l, sheets::fridge_what)) }
-                    @if page.may(Capability::SeeRules) { p { a.button.primary href="/sheets/rules" { (say!(l, sheets::rules)) } } }
-                }
-                section.card {
+                    p { a.button.primary href="/sheets/rules" { (say!(l, sheets::rules)) } }
+                } }
+                @if page.may(Capability::SeeFigures) { section.card {
                     h2 { (say!(l, sheets::buttons)) }
                     p { (say!(l, sheets::buttons_what)) }
                     p { a.button href="/sheets/labels" { (say!(l, sheets::labels)) } }
-                }
-                section.card {
+                } }
+                @if page.may(Capability::ChangeCards) { section.card {
                     h2 { (say!(l, kit::title)) }
                     p { (say!(l, kit::why)) }
                     p { a.button href="/sheets/kit" { (say!(l, kit::print)) } }
-                }
-                @for a in page.animals() {
+                } }
+                @for a in page.animals().into_iter().filter(|_| page.may(Capability::SeeFigures)) {
                     section.card {
                         h2 { (a.name.as_str()) }
                         p { (say!(l, sheets::animal_what)) }

@@ -35,7 +35,7 @@ async fn show(State(state): State<AppState>, keeper: Keeper, Reads(locale): Read
     }
     let name = keeper.as_ref().map(|Extension(leave)| leave.name.as_str());
     let typed = Typed::default().with_some("you", name).with("species", "dog");
-    Ok(view::view(&locale, &typed, keeper.is_some()).into_response())
+    Ok(view::view(&locale, &typed, name).into_response())
 }
 
 /// Whether anything is written in the notebook. On a server its home has an id before that.
@@ -57,7 +57,8 @@ async fn begin(
     }
     let mut typed = typed.only(&FIELDS)?;
     let Some(begun) = read(&locale, &mut typed) else {
-        return Ok(again(view::view(&locale, &typed, keeper.is_some())));
+        let name = keeper.as_ref().map(|Extension(leave)| leave.name.as_str());
+        return Ok(again(view::view(&locale, &typed, name)));
     };
     let home = state.store.home().await?.unwrap_or_else(|| HomeId(Uuid::now_v7()));
     let (person, animal) = (PersonId(Uuid::now_v7()), AnimalId(Uuid::now_v7()));

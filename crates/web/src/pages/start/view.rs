@@ -1,13 +1,13 @@
 use crate::fields::{line, select, summary};
-use crate::layout::bare_with;
+use crate::layout::{bare_with, doors};
 use crate::rich;
 use crate::typed::Typed;
 use maud::{Markup, html};
 use sayso_model::{Species, Zone};
 use sayso_wording::{Locale, say};
 
-/// `on_server` tells where it is kept.
-pub fn view(l: &Locale, typed: &Typed, on_server: bool) -> Markup {
+/// On a server `account` is whose it is, and the page says where it is kept.
+pub fn view(l: &Locale, typed: &Typed, account: Option<&str>) -> Markup {
     let species: Vec<_> =
         Species::ALL.iter().map(|s| (s.name().to_owned(), say!(l, start::species_name, species = s.name()))).collect();
     // Shut, unless the browser could not guess.
@@ -17,7 +17,7 @@ pub fn view(l: &Locale, typed: &Typed, on_server: bool) -> Markup {
         &say!(l, start::title),
         &["client/zone.js"],
         html! {
-            p { (if on_server { say!(l, start::on_server) } else { say!(l, start::all_stays) }) }
+            p { (if account.is_some() { say!(l, start::on_server) } else { say!(l, start::all_stays) }) }
             (summary(typed))
             form method="post" action="/start" .stack {
                 (line(typed, "you", &say!(l, start::you), &say!(l, start::you_hint), true))
@@ -38,6 +38,7 @@ pub fn view(l: &Locale, typed: &Typed, on_server: bool) -> Markup {
             }
             p { (rich!(l, start::bring, link = html! { a href="/exchange" { (say!(l, start::bring_link)) } })) }
             p.quiet { (say!(l, start::no_vet)) }
+            @if let Some(account) = account { (doors(l, account)) }
         },
     )
 }

@@ -14,6 +14,7 @@ use maud::{Markup, html};
 use sayso_advisor::first_words::label_of;
 use sayso_advisor::ration::forbidden;
 use sayso_model::{PictureOf, RewardCard, RewardId, WordCard, WordId};
+use sayso_people::Capability;
 use sayso_wording::hazards::foods;
 use sayso_wording::sounds::likeness as likeness_said;
 use sayso_wording::{Locale, say};
@@ -192,12 +193,13 @@ async fn form(page: &AnimalPage, before: Option<&WordCard>, typed: &Typed, kept:
 fn rules(page: &AnimalPage, card: &WordCard) -> Markup {
     let (rules, l) = (page.story.rules(), &page.locale);
     let rules: Vec<_> = rules.into_values().filter(|r| r.active && r.word == Some(card.word)).collect();
+    let changes = page.may(Capability::ChangeCards);
     html! {
         section {
             h2 { (say!(l, words::rules_for)) }
             @if rules.is_empty() { p.quiet { (say!(l, words::rules_none)) } }
-            ul { @for r in rules { li { (r.text.as_str()) " " a href=(format!("/people/rule/{}", r.rule)) { (say!(l, card::edit)) } } } }
-            p { a href="/people/rule/new" { (say!(l, card::add_rule)) } }
+            ul { @for r in rules { li { (r.text.as_str()) @if changes { " " a href=(format!("/people/rule/{}", r.rule)) { (say!(l, card::edit)) } } } } }
+            @if changes { p { a href="/people/rule/new" { (say!(l, card::add_rule)) } } }
         }
     }
 }

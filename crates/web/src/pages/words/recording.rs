@@ -17,6 +17,7 @@ use maud::{Markup, html};
 use sayso_listen::{Clip, ClipReport, check_clips};
 use sayso_model::{ClipCard, ClipId, WordCard};
 use sayso_notebook::{NoSound, Recording, Replaces, enrol, recordings};
+use sayso_people::Capability;
 use sayso_store::MOST_CLIP_BYTES;
 use sayso_wording::recording::{advice, make_it_out, measured};
 use sayso_wording::{Locale, Message, say, words};
@@ -178,7 +179,7 @@ pub async fn section(page: &AnimalPage, card: &WordCard, kept: bool) -> Result<M
             @if all.is_empty() { (taking(page, &to, &all)) }
             @else { details { summary data-test="record-more" { (say!(l, enrol::record_again)) } (taking(page, &to, &all)) } }
             (former(page, card))
-            p { a.link href=(format!("/a/{}/words/record", page.id)) { (say!(l, enrol::all_link)) } }
+            @if page.may(Capability::ChangeCards) { p { a.link href=(format!("/a/{}/words/record", page.id)) { (say!(l, enrol::all_link)) } } }
             p data-test="make-it-out" { (make_it_out(l)) }
             p.quiet { (say!(l, words::record_softly, name = name)) }
         }

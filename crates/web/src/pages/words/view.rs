@@ -26,7 +26,7 @@ pub fn view(page: &AnimalPage) -> Markup {
             (alike(page, &words))
             @if changes { (first::section(page, !words.is_empty())) }
             p.row { @if changes { a.button href=(format!("/a/{}/words/new", page.id)) { (say!(l, words::add)) } }
-                @if !words.is_empty() { @if changes { a.button href=(format!("/a/{}/words/record", page.id)) { (say!(l, enrol::all_title)) } } a.button href="/sheets/rules" { (say!(l, card::fridge)) } a.button href="/sheets/labels" { (say!(l, words::labels)) } } }
+                @if !words.is_empty() { @if changes { a.button href=(format!("/a/{}/words/record", page.id)) { (say!(l, enrol::all_title)) } } @if page.may(Capability::SeeRules) { a.button href="/sheets/rules" { (say!(l, card::fridge)) } } a.button href="/sheets/labels" { (say!(l, words::labels)) } } }
             section #where {
                 h2 { (say!(l, words::where_they_are)) }
                 @match page.story.board() {
