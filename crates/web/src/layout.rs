@@ -161,7 +161,7 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
             }
             nav.side aria-label=(say!(l, frame::pages)) { ul { (near(&Tab::ALL)) (sharing(page)) } }
             main #main tabindex="-1" {
-                h1 { (title) }
+                (heading(page, tab, title))
                 (not_understood(page))
                 (body)
                 @if !matches!(tab, Tab::Board | Tab::Today) {
@@ -182,6 +182,24 @@ pub fn layout_with(page: &Page, tab: Tab, title: &str, modules: &[&str], body: M
             }
         },
     )
+}
+
+/// The title, on the pages about an animal's day, likes and words beside its picture.
+fn heading(page: &Page, tab: Tab, title: &str) -> Markup {
+    let animal = page.animal.filter(|_| matches!(tab, Tab::Today | Tab::Likes | Tab::Words));
+    let shown = animal.and_then(|animal| {
+        let name = page.story.animals().get(&animal)?.name.to_string();
+        Some((page.story.picture_of(PictureOf::Animal { animal })?, name))
+    });
+    html! {
+        @match shown {
+            Some((p, name)) => div.titled {
+                img.picture src=(picture::at(p)) width=(p.width) height=(p.height) alt=(say!(&page.locale, pictures::of, name = name)) data-test="animal-picture";
+                h1 { (title) }
+            }
+            None => h1 { (title) }
+        }
+    }
 }
 
 /// A page without home: set-up, pairing, errors.

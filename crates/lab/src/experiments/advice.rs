@@ -175,6 +175,7 @@ fn read(seen: &mut Seen, case: &Case<'_>) {
         Next::SetUp { .. } => "set up",
         Next::TestLikes { .. } => "test likes",
         Next::Session { .. } => "a session",
+        Next::Pause { .. } => "a pause",
         Next::Mend { .. } => "mend",
         Next::Answer { .. } => "answer",
     };

@@ -17,7 +17,7 @@ because-lasting-swallowing = { $count ->
 because-recurring = Es kommt immer wieder: in { $weeks } der letzten { $of } Wochen.
 because-left-few = { $name } hat { $left } der letzten { $of } mitgemachten Sitzungen verlassen.
 because-left-sessions = { $name } hat { $left } der letzten mitgemachten Sitzungen verlassen: { $share }.
-because-mild-signs = Sitzungen dieser Woche mit einem milden Stresszeichen: { $share }.
+because-mild-signs = Sitzungen der letzten sieben Tage mit einem milden Stresszeichen: { $share }.
 because-sudden-change = Eigenes Drücken in den letzten zwei Tagen: { $now }. In den vier Wochen davor: { $before }.
 because-food-given = Heute { $given } kcal { $feeds ->
     [one] in einer Gabe

@@ -131,7 +131,11 @@ sheets-trials-last = Aus { $trials ->
 sheets-test-again = Noch einmal testen:
 sheets-over-middling = Wahrscheinlichkeit, vor einer mittelmäßig beliebten Sache genommen zu werden
 sheets-chance = Wahrscheinlichkeit
-sheets-consistency = Stimmigkeit der Wahlen zu zweit: { $zeta } (1 ist ohne Kreis wie A vor B, B vor C, C vor A; 0 ist keine; { $circular } von höchstens { $most } Kreisen, { $items } verglichene Sachen).
+sheets-consistency = { $circular ->
+    [0] Die Wahlen passen zueinander: kein Kreis wie A vor B, B vor C, C vor A
+    [one] Die Wahlen haben einen Kreis wie A vor B, B vor C, C vor A, von höchstens { $most }
+   *[other] Die Wahlen haben { $circular } Kreise wie A vor B, B vor C, C vor A, von höchstens { $most }
+} ({ $items } Sachen zu zweit verglichen; Stimmigkeit { $zeta }, 1 ist ohne Kreis).
 sheets-side = Von links aus Sicht von { $name } genommen: { $share }, { $p }.
 sheets-scores = Werte je Art des Tests
 sheets-thing = Sache

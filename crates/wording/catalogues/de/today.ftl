@@ -22,10 +22,10 @@ today-more-words = { $count ->
 }
 today-trend = Selbst gedrückt in den letzten acht Wochen: { $counts }
 today-evidence = Was das Drücken von „{ $word }“ sagt
-today-went-well = Das lief diese Woche gut
+today-lately = In den letzten sieben Tagen
 today-later = Später
 today-joining = Wie oft in vier Wochen bei Sitzungen dabei
-today-pieces = { $count } × { $name }
+today-pieces = { $count } × „{ $name }“
 today-food-left-pieces = Futter übrig für heute: { $pieces }
 today-food-left = Futterbelohnungen übrig für heute: { $left } von { $of }.
 today-food-over = Heute keine Futterbelohnung mehr: { $over } über { $of }

@@ -18,7 +18,7 @@ because-lasting-swallowing = { $count ->
 because-recurring = It keeps coming back: in { $weeks } of the last { $of } weeks.
 because-left-few = { $name } left { $left } of the last { $of } sessions joined.
 because-left-sessions = { $name } left { $left } of the last sessions joined: { $share }.
-because-mild-signs = Sessions this week with a mild sign of stress: { $share }.
+because-mild-signs = Sessions of the last seven days with a mild sign of stress: { $share }.
 because-sudden-change = Own presses over the last two days: { $now }. Over the four weeks before: { $before }.
 because-food-given = { $given } kcal given { $feeds ->
     [one] in one feed

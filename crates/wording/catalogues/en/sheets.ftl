@@ -132,7 +132,11 @@ sheets-trials-last = From { $trials ->
 sheets-test-again = Test again:
 sheets-over-middling = Probability of being taken over a thing of average liking
 sheets-chance = probability
-sheets-consistency = Consistency of paired choices: { $zeta } (1 is without a circle such as A over B, B over C, C over A; 0 is none; { $circular } of at most { $most } circles, { $items } things compared).
+sheets-consistency = { $circular ->
+    [0] The choices agree with each other: no circle such as A over B, B over C, C over A
+    [one] The choices hold one circle such as A over B, B over C, C over A, of at most { $most }
+   *[other] The choices hold { $circular } circles such as A over B, B over C, C over A, of at most { $most }
+} ({ $items } things compared, two at a time; consistency { $zeta }, where 1 is without a circle).
 sheets-side = Taken from { $name }’s left: { $share }, { $p }.
 sheets-scores = Scores by kind of test
 sheets-thing = Thing

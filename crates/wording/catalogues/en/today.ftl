@@ -22,10 +22,10 @@ today-more-words = { $count ->
 }
 today-trend = Own presses in the last eight weeks: { $counts }
 today-evidence = What presses of “{ $word }” tell
-today-went-well = This week went well
+today-lately = In the last seven days
 today-later = Later
 today-joining = How often sessions were joined in four weeks
-today-pieces = { $count } × { $name }
+today-pieces = { $count } × “{ $name }”
 today-food-left-pieces = Food left today: { $pieces }
 today-food-left = Food rewards left today: { $left } of { $of }.
 today-food-over = No food rewards left today: { $over } over { $of }

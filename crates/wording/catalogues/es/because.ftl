@@ -17,7 +17,7 @@ because-lasting-swallowing = { $count ->
 because-recurring = Vuelve una y otra vez: en { $weeks } de las últimas { $of } semanas.
 because-left-few = { $name } abandonó { $left } de las últimas { $of } sesiones en que participó.
 because-left-sessions = { $name } abandonó { $left } de las últimas sesiones en que participó: { $share }.
-because-mild-signs = Sesiones de esta semana con una señal leve de estrés: { $share }.
+because-mild-signs = Sesiones de los últimos siete días con una señal leve de estrés: { $share }.
 because-sudden-change = Pulsaciones propias en los últimos dos días: { $now }. En las cuatro semanas anteriores: { $before }.
 because-food-given = Hoy se dieron { $given } kcal { $feeds ->
     [one] en una toma

@@ -131,7 +131,11 @@ sheets-trials-last = De { $trials ->
 sheets-test-again = Probar otra vez:
 sheets-over-middling = Probabilidad de elegirse antes que algo de gusto medio
 sheets-chance = probabilidad
-sheets-consistency = Coherencia de las elecciones por pares: { $zeta } (1 es sin círculos como A antes que B, B antes que C, C antes que A; 0 es ninguna; { $circular } de como mucho { $most } círculos, { $items } cosas comparadas).
+sheets-consistency = { $circular ->
+    [0] Las elecciones concuerdan: ningún círculo como A antes que B, B antes que C, C antes que A
+    [one] Las elecciones tienen un círculo como A antes que B, B antes que C, C antes que A, de como mucho { $most }
+   *[other] Las elecciones tienen { $circular } círculos como A antes que B, B antes que C, C antes que A, de como mucho { $most }
+} ({ $items } cosas comparadas por pares; coherencia { $zeta }, 1 es sin círculos).
 sheets-side = Tomado de la izquierda de { $name }: { $share }, { $p }.
 sheets-scores = Puntuaciones por tipo de prueba
 sheets-thing = Cosa

@@ -17,7 +17,7 @@ because-lasting-swallowing = { $count ->
 because-recurring = Cela revient : dans { $weeks } des { $of } dernières semaines.
 because-left-few = { $name } a quitté { $left } des { $of } dernières séances suivies.
 because-left-sessions = { $name } a quitté { $left } des dernières séances suivies : { $share }.
-because-mild-signs = Séances de cette semaine avec un signe léger de stress : { $share }.
+because-mild-signs = Séances des sept derniers jours avec un signe léger de stress : { $share }.
 because-sudden-change = Appuis spontanés sur les deux derniers jours : { $now }. Sur les quatre semaines d’avant : { $before }.
 because-food-given = { $given } kcal données { $feeds ->
     [1] en une fois

@@ -16,14 +16,23 @@ likes-last-none = Dernier : aucun choix
 likes-last-away = Dernier : est parti
 likes-last-watched = Dernier : observé { $seconds } s
 likes-undo = Annuler
+likes-undo-this = Annuler : { $what }
 likes-away-is-an-answer = { $name } s’en est allé, et c’est une réponse. Continue quand { $name } revient sans appel, ou un autre jour.
-likes-stand-in = { $thing } ne peut pas être montré : propose { $stand_in } à la place. Si { $name } le choisit, allez-y aussitôt.
-likes-no-stand-in = { $thing } ne peut pas être montré à côté d’autre chose. Propose ce qui le représente chez vous, toujours la même chose, comme la laisse ; ou chronomètre librement.
+likes-stand-in = « { $thing } » ne peut pas être montré : propose { $stand_in } à la place. Si { $name } le choisit, { $kind ->
+    [touch] donne-le aussitôt
+    [training] faites-le aussitôt
+   *[other] allez-y aussitôt
+}.
+likes-no-stand-in = « { $thing } » ne peut pas être montré à côté d’autre chose. Propose ce qui le représente chez vous, toujours la même chose, comme { $kind ->
+    [touch] la brosse ou la main ouverte
+    [training] ce qui vous sert pour cela
+   *[other] la laisse
+} ; ou chronomètre librement.
 likes-name-stand-in = Le nommer sur la fiche
 likes-time-freely = Chronométrer librement
 likes-needs-stand-in = ne peut pas être montré : nomme sur sa fiche ce qui le représente, ou prends le chronomètre
 likes-shown-as = montré par : { $stand_in }
-likes-pieces = { $pieces } × { $thing }
+likes-pieces = { $pieces } × « { $thing } »
 likes-food-left = Récompenses à manger restantes aujourd’hui : { $kcal } kcal ({ $pieces }). Un morceau pris est compté.
 likes-food-short = Il ne reste pas de quoi donner un morceau de tout. Arrête pour aujourd’hui, ou coupe plus petit et modifie la fiche.
 likes-food-unknown = On ne sait pas combien { $name } peut manger aujourd’hui. Un morceau pris est compté quand même.
@@ -38,7 +47,10 @@ likes-lay-all = Pose-les tous, dans cet ordre depuis la gauche de { $name }
 likes-did-not-come = N’est pas venu
 likes-chose-none = Aucun choix
 likes-walked-away = Est parti
-likes-how-to-hold = Place-toi derrière le milieu, tiens les deux pareil, n’en regarde aucun. Laisse profiter de ce qui est pris ; range le reste.
+likes-how-to-hold = Place-toi derrière le milieu, { $held ->
+    [all] tiens les deux pareil, n’en regarde aucun
+   *[some] tiens pareil chaque chose, ou ce qui la représente, et n’en regarde aucune
+}. Laisse profiter de ce qui est pris ; range le reste.
 likes-two-at-once = Si deux sont pris à la fois, ne note rien et propose-les à nouveau.
 likes-half-a-minute = Pas de choix en une demi-minute environ : « aucun ».
 likes-move-freely = Laisse { $name } bouger librement ; cinq minutes sont habituelles. Chronomètre ce qui occupe { $name }, une chose à la fois.

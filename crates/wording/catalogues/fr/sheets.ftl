@@ -131,7 +131,11 @@ sheets-trials-last = Sur { $trials ->
 sheets-test-again = Tester encore :
 sheets-over-middling = Probabilité d’être pris avant une chose moyennement aimée
 sheets-chance = chance
-sheets-consistency = Cohérence des choix par deux : { $zeta } (1 est sans cercle comme A avant B, B avant C, C avant A ; 0 est aucune ; { $circular } sur au plus { $most } cercles, { $items } choses comparées).
+sheets-consistency = { $circular ->
+    [0] Les choix concordent : aucun cercle comme A avant B, B avant C, C avant A
+    [1] Les choix comptent un cercle comme A avant B, B avant C, C avant A, sur au plus { $most }
+   *[other] Les choix comptent { $circular } cercles comme A avant B, B avant C, C avant A, sur au plus { $most }
+} ({ $items } choses comparées par deux ; cohérence { $zeta }, 1 est sans cercle).
 sheets-side = Pris à gauche de { $name } : { $share }, { $p }.
 sheets-scores = Scores par genre de test
 sheets-thing = Chose

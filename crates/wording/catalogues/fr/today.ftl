@@ -22,10 +22,10 @@ today-more-words = { $count ->
 }
 today-trend = Appuis de lui-même ces huit dernières semaines : { $counts }
 today-evidence = Ce que disent les appuis sur « { $word } »
-today-went-well = Ce qui a bien marché cette semaine
+today-lately = Ces sept derniers jours
 today-later = Plus tard
 today-joining = Séances rejointes en quatre semaines
-today-pieces = { $count } × { $name }
+today-pieces = { $count } × « { $name } »
 today-food-left-pieces = Nourriture restante aujourd’hui : { $pieces }
 today-food-left = Récompenses en nourriture restantes aujourd’hui : { $left } sur { $of }.
 today-food-over = Plus de récompense en nourriture aujourd’hui : { $over } au-dessus de { $of }

@@ -17,7 +17,7 @@ because-lasting-swallowing = { $count ->
 because-recurring = Volta sempre: em { $weeks } das últimas { $of } semanas.
 because-left-few = { $name } deixou { $left } das últimas { $of } sessões em que entrou.
 because-left-sessions = { $name } deixou { $left } das últimas sessões em que entrou: { $share }.
-because-mild-signs = Sessões desta semana com um sinal leve de estresse: { $share }.
+because-mild-signs = Sessões dos últimos sete dias com um sinal leve de estresse: { $share }.
 because-sudden-change = Apertos próprios nos últimos dois dias: { $now }. Nas quatro semanas antes: { $before }.
 because-food-given = Hoje { $given } kcal { $feeds ->
     [1] de uma vez

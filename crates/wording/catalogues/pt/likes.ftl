@@ -16,14 +16,23 @@ likes-last-none = Último: não escolheu
 likes-last-away = Último: foi embora
 likes-last-watched = Último: observado { $seconds } s
 likes-undo = Desfazer
+likes-undo-this = Desfazer: { $what }
 likes-away-is-an-answer = { $name } foi embora, e isso é uma resposta. Continue quando { $name } voltar por conta própria, ou em outro dia.
-likes-stand-in = { $thing } não pode ser mostrado: ofereça { $stand_in } em vez disso. Se { $name } escolher, vão logo.
-likes-no-stand-in = { $thing } não pode ser mostrado ao lado de outra coisa. Ofereça o que o representa em casa, sempre o mesmo, como a guia; ou cronometre livremente.
+likes-stand-in = “{ $thing }” não pode ser mostrado: ofereça { $stand_in } em vez disso. Se { $name } escolher, { $kind ->
+    [touch] dê logo
+    [training] façam logo
+   *[other] vão logo
+}.
+likes-no-stand-in = “{ $thing }” não pode ser mostrado ao lado de outra coisa. Ofereça o que o representa em casa, sempre o mesmo, como { $kind ->
+    [touch] a escova ou a mão aberta
+    [training] o que usam para isso
+   *[other] a guia
+}; ou cronometre livremente.
 likes-name-stand-in = Ponha na ficha
 likes-time-freely = Cronometrar livremente
 likes-needs-stand-in = não pode ser mostrado: ponha na ficha o que o representa, ou use o cronômetro
 likes-shown-as = mostrado como: { $stand_in }
-likes-pieces = { $pieces } × { $thing }
+likes-pieces = { $pieces } × “{ $thing }”
 likes-food-left = Recompensas de comida que restam hoje: { $kcal } kcal ({ $pieces }). Cada pedaço aceito é contado.
 likes-food-short = Não dá para um pedaço de tudo. Pare por hoje, ou corte pedaços menores e edite a ficha.
 likes-food-unknown = Não se sabe quanta comida { $name } pode ter hoje. Cada pedaço aceito é contado mesmo assim.
@@ -38,7 +47,10 @@ likes-lay-all = Ponha todas as coisas, nesta ordem, a partir da esquerda de { $n
 likes-did-not-come = Não veio
 likes-chose-none = Não escolheu
 likes-walked-away = Foi embora
-likes-how-to-hold = Fique atrás do meio, segure os dois por igual, não olhe para nenhum. Deixe aproveitar o que foi aceito; guarde o resto.
+likes-how-to-hold = Fique atrás do meio, { $held ->
+    [all] segure os dois por igual, não olhe para nenhum
+   *[some] segure por igual cada coisa, ou o que a representa, e não olhe para nenhuma
+}. Deixe aproveitar o que foi aceito; guarde o resto.
 likes-two-at-once = Se aceitar dois ao mesmo tempo, não anote nada e ofereça de novo.
 likes-half-a-minute = Sem escolha em cerca de meio minuto: “não escolheu”.
 likes-move-freely = Deixe { $name } se mover à vontade; cinco minutos é o habitual. Cronometre com o que { $name } se ocupa, uma coisa por vez.

@@ -22,10 +22,10 @@ today-more-words = { $count ->
 }
 today-trend = Apertos próprios nas últimas oito semanas: { $counts }
 today-evidence = O que dizem os apertos de “{ $word }”
-today-went-well = Deu certo esta semana
+today-lately = Nos últimos sete dias
 today-later = Mais tarde
 today-joining = Com que frequência se juntou às sessões em quatro semanas
-today-pieces = { $count } × { $name }
+today-pieces = { $count } × “{ $name }”
 today-food-left-pieces = Comida que resta hoje: { $pieces }
 today-food-left = Recompensas de comida que restam hoje: { $left } de { $of }.
 today-food-over = Hoje não há mais recompensas de comida: { $over } acima de { $of }

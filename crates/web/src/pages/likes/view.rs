@@ -5,8 +5,8 @@ use crate::pages::people::instead;
 use crate::rich;
 use maud::{Markup, html};
 use sayso_advisor::Because;
-use sayso_advisor::likes::{LikesReport, likes};
-use sayso_advisor::welfare::rest_today;
+use sayso_advisor::later::tests_rest;
+use sayso_advisor::likes::{LikesReport, Settled, likes};
 use sayso_model::RewardId;
 use sayso_people::Capability;
 use sayso_wording::advice::{self, because};
@@ -14,7 +14,7 @@ use sayso_wording::say;
 
 pub fn view(page: &AnimalPage) -> Markup {
     let report = likes(&page.case());
-    let rest = rest_today(&page.case());
+    let rest = tests_rest(&page.case());
     let (l, name) = (&page.locale, page.card.name.as_str());
     layout(
         page,
@@ -67,7 +67,7 @@ fn next(page: &AnimalPage, report: &LikesReport) -> Markup {
     let active = |r: RewardId| cards.get(&r).filter(|c| c.active).map(|c| c.name.as_str());
     html! {
         @if let Some(next) = &report.next
-            && report.known.as_ref().is_none_or(|k| !k.well_enough())
+            && report.known.as_ref().is_none_or(|k| k.verdict == Settled::NotYet)
             && let (Some(left), Some(right)) = (active(next.left), active(next.right))
         {
             section.card {
