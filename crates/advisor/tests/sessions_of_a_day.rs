@@ -80,7 +80,12 @@ fn no_session_follows_at_once_and_the_usual_number_is_enough() {
                 // As it was known then: what came after it is taken away.
                 let known = Story::from_events(events().into_iter().filter(|e| e.happened_at <= now));
                 let before = at(&known, animal, until.plus_seconds(-60.0));
-                assert!(matches!(before.next, Next::Pause { .. }), "not before {until}: {:?} {:?}", before.held, before.next);
+                assert!(
+                    matches!(before.next, Next::Pause { .. }),
+                    "not before {until}: {:?} {:?}",
+                    before.held,
+                    before.next
+                );
                 let then = at(&known, animal, *until);
                 assert!(matches!(then.next, Next::Session { .. }), "{until}: {:?}", then.next);
                 later += 1;

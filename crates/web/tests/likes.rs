@@ -61,7 +61,7 @@ async fn a_paired_test_runs_from_start_to_ranking() {
         .says("12 trials")
         .says("Ranking")
         .says("<svg")
-        .says("choices agree with each other")
+        .says("The choices agree with each other")
         .says("Taken from Pip’s left")
         .says("Tests so far");
     let order: Vec<usize> = ["cooked chicken", "ball", "scratch", "bed"]

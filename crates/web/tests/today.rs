@@ -105,7 +105,8 @@ async fn what_also_holds_is_told_in_facts_and_never_as_a_second_thing_to_do() {
     for (animal, _) in animals {
         let name = story.animals()[&animal].name.to_string();
         let page = home.page(&format!("/a/{animal}/today")).await.text;
-        let lists: Vec<&str> = page.split("data-test=\"also\">").skip(1).filter_map(|s| s.split("</ul>").next()).collect();
+        let lists: Vec<&str> =
+            page.split("data-test=\"also\">").skip(1).filter_map(|s| s.split("</ul>").next()).collect();
         facts += lists.iter().map(|list| list.matches("<li>").count()).sum::<usize>();
         for step in today(&Case::new(&story, animal, noon())).unwrap().steps {
             for other in &step.also {

@@ -68,16 +68,16 @@ advice-lean-right = { $name } neigt nach rechts: Mische die Seiten gut und teste
 advice-lean-too-few = Zu wenige Wahlen, um etwas über Seiten zu sagen.
 advice-lean-none = Keine Neigung zu einer Seite über den Zufall hinaus.
 advice-known-well-enough = Klare Lieblinge vorerst: { $best } ({ $sure } sicher, { $n ->
-    [one] eine Wahl
-   *[other] { $n } Wahlen
+    [one] ein Durchgang mit Auswahl
+   *[other] { $n } Durchgänge mit Auswahl
 }).
 advice-known-enough-for-now = Nicht entschieden, aber vorerst genug; bisher am besten: { $best } ({ $sure } sicher, { $n ->
-    [one] eine Wahl
-   *[other] { $n } Wahlen
+    [one] ein Durchgang mit Auswahl
+   *[other] { $n } Durchgänge mit Auswahl
 }).
 advice-known-not-yet = Noch nicht klar; bisher am besten: { $best } ({ $sure } sicher, { $n ->
-    [one] eine Wahl
-   *[other] { $n } Wahlen
+    [one] ein Durchgang mit Auswahl
+   *[other] { $n } Durchgänge mit Auswahl
 }).
 advice-next-pair = Dieses Paar sagt am meisten darüber, welche die besten sind; die Seiten gleichen frühere aus.
 

@@ -70,9 +70,9 @@ because-noted-by-hand = „{ $word }“ wurde inzwischen { $times ->
 because-silent-causes = Eine leere Batterie, ein kaputter Knopf oder eine neue Aufnahme darauf kann der Grund sein; oder das Wort wird gerade nicht gebraucht. Es sagt nichts darüber, was ein Tier weiß.
 because-test-old = Der letzte Vorlieben-Test ist { $days } Tage alt. Die Hälfte gilt nach { $half } Tagen als vergessen (üblich, ohne Quelle).
 because-best-unclear = Noch nicht klar; bisher am besten: { $best } ({ $probability } sicher, { $choices ->
-    [0] noch keine Wahl
-    [one] eine Wahl
-   *[other] { $choices } Wahlen
+    [0] noch kein Durchgang mit Auswahl
+    [one] ein Durchgang mit Auswahl
+   *[other] { $choices } Durchgänge mit Auswahl
 }).
 because-when-wanted = { $name } war { $of }-mal eingeladen und wollte die Sache: { $parts }.
 because-wanted-this = drückte dieses Wort { $all ->

@@ -90,15 +90,18 @@ likes-page-title = Was { $name } mag
 likes-no-test-today = Heute kein Test: starke Zeichen von Stress wurden notiert. Gib Raum; ein ruhiger Tag kommt.
 likes-nothing-tested = Noch ist nichts getestet. Ein Test zeigt, was { $name } wählt; die ersten Wörter sollten das meistgewählte sein.
 likes-from-trials = { $trials ->
-    [one] Aus einem Durchgang, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
-   *[other] Aus { $trials } Durchgängen, davon ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
-}
+    [one] Aus einem Durchgang
+   *[other] Aus { $trials } Durchgängen
+}{ $choosing ->
+    [all] { "" }
+   *[other] , { $choosing } davon mit Auswahl
+}; ohne Wahl: { $none }. Nicht zu wählen ist auch eine Antwort und bleibt.
 likes-test-again = Noch einmal testen:
 likes-new-test = Neuer Test
 likes-ranking = Reihenfolge
 likes-sheet = Ein Blatt davon zum Drucken
 likes-disagree = Testarten können sich widersprechen: Hunde ordneten Futter zu zweit und in der Reihe verschieden; nur das letzte stimmte überein (Cameron, Siddall & Bizo 2021). Vorlieben ändern sich mit Stunde und Tag; ältere Durchgänge zählen weniger.
-likes-known-how = Wie sicher: die Wahrscheinlichkeit, dass nichts anderes klar besser ist. 90 % genügen; bei 60 Wahlen ist Schluss, { $name } zuliebe.
+likes-known-how = Wie sicher: die Wahrscheinlichkeit, dass nichts anderes klar besser ist. 90 % genügen; bei 60 Durchgängen mit Auswahl ist Schluss, { $name } zuliebe.
 likes-next = Was als Nächstes anbieten
 likes-next-pair = { $left } links von { $name }, { $right } rechts.
 likes-offer-pair = Dieses Paar jetzt anbieten
@@ -120,7 +123,6 @@ likes-thing = Sache
 likes-offered = angeboten
 likes-in-seconds = Sekunden
 likes-taken = genommen
-likes-agree = Passen die Wahlen von { $name } zueinander? { $zeta } (1: ohne Kreis wie A vor B, B vor C, C vor A; 0: gar nicht). { $circular } von höchstens { $most } Kreisen, { $items } verglichene Sachen.
 likes-sides = Seiten: die Zahlen
 likes-side = Von links genommen: { $share }, { $p }.
 likes-over-middling = Wahrscheinlichkeit, es etwas Mittlerem vorzuziehen

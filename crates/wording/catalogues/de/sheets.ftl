@@ -66,7 +66,8 @@ sheets-shown = Gezeigt
 sheets-to-giving = Vom Druck zum Geben
 sheets-when-invited = Gedrückt bei Einladung und Wunsch
 sheets-own-presses = Eigene Drücke
-sheets-presses-rest = Eigene Drücke im Zeitraum bei Wörtern, die nicht mehr gelehrt werden: { $presses }.
+sheets-presses-rest = Dazu eigene Drücke im Zeitraum bei Wörtern, die { $name } jetzt nicht lernt: { $words }.
+sheets-presses-of = „{ $word }“ { $presses }
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Stufen: vorbereiten, zeigen (Menschen drücken und geben), einladen (ein Angebot, eine Pause und die Sache in jedem Fall), sich unterhalten ({ $name } drückt von sich aus). Nicht zu drücken zählt nie als nicht verstehen.

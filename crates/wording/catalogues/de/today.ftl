@@ -3,6 +3,10 @@ today-now = Jetzt
 today-start = Los
 today-why = Warum? ({ $sure })
 today-why-plan = Warum so viel?
+today-pause-why = { $a_day ->
+    [one] Hier ist sonst eine Sitzung am Tag üblich
+   *[other] Hier sind sonst { $a_day } Sitzungen am Tag üblich
+}, oder was allgemein üblich ist, wo es wenige gab; dazwischen zwei Stunden Pause (üblich, ohne Quelle).
 today-care = Vorsicht:
 today-take-care = { $care } { $what }
 today-change-our-mind = Das würde unsere Meinung ändern:

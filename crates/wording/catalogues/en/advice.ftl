@@ -73,16 +73,16 @@ advice-lean-right = { $name } leans to the right side: mix sides well and test o
 advice-lean-too-few = Too few choices to say anything about sides.
 advice-lean-none = No sign of a lean to one side beyond chance.
 advice-known-well-enough = Clear favourites for now: { $best } ({ $sure } sure, { $n ->
-    [one] one choice
-   *[other] { $n } choices
+    [one] one trial of choosing
+   *[other] { $n } trials of choosing
 }).
 advice-known-enough-for-now = Not settled, but enough for now; best so far: { $best } ({ $sure } sure, { $n ->
-    [one] one choice
-   *[other] { $n } choices
+    [one] one trial of choosing
+   *[other] { $n } trials of choosing
 }).
 advice-known-not-yet = Not clear yet; best so far: { $best } ({ $sure } sure, { $n ->
-    [one] one choice
-   *[other] { $n } choices
+    [one] one trial of choosing
+   *[other] { $n } trials of choosing
 }).
 advice-next-pair = This pair would tell most about which few are best; sides balance earlier ones.
 

@@ -90,15 +90,18 @@ likes-page-title = What { $name } likes
 likes-no-test-today = No test today: strong signs of stress were noted. Give space; a calm day will come.
 likes-nothing-tested = Nothing has been tested yet. A test shows what { $name } picks with a choice; the first words should be what { $name } picks most.
 likes-from-trials = { $trials ->
-    [one] From one trial, { $none } without a choice. Not choosing is an answer too and is kept.
-   *[other] From { $trials } trials, { $none } of them without a choice. Not choosing is an answer too and is kept.
-}
+    [one] From one trial
+   *[other] From { $trials } trials
+}{ $choosing ->
+    [all] { "" }
+   *[other] , { $choosing } of choosing
+}; without a choice: { $none }. Not choosing is an answer too and is kept.
 likes-test-again = Test again:
 likes-new-test = New test
 likes-ranking = Ranking
 likes-sheet = A sheet of this to print
 likes-disagree = Ways of testing can disagree: dogs ranked foods differently two at a time and in a row; only the lowest agreed (Cameron, Siddall & Bizo 2021). Likes also change with the hour and the day, so older trials count for less.
-likes-known-how = How sure: the probability that no other thing is clearly better. Enough is 90%; stop in any case at 60 choices, for { $name }’s sake.
+likes-known-how = How sure: the probability that no other thing is clearly better. Enough is 90%; stop in any case at 60 trials of choosing, for { $name }’s sake.
 likes-next = What to offer next
 likes-next-pair = { $left } to { $name }’s left, { $right } to the right.
 likes-offer-pair = Offer this pair now
@@ -120,7 +123,6 @@ likes-thing = Thing
 likes-offered = offered
 likes-in-seconds = seconds
 likes-taken = taken
-likes-agree = Do { $name }’s choices agree with each other? { $zeta } (1: without a circle such as A over B, B over C, C over A; 0: none). { $circular } of at most { $most } circles, { $items } things compared.
 likes-sides = Sides: the figures
 likes-side = Taken from { $name }’s left: { $share }, { $p }.
 likes-over-middling = Probability of picking it over something middling

@@ -67,7 +67,8 @@ sheets-shown = Shown
 sheets-to-giving = Press to giving
 sheets-when-invited = Pressed when invited and wanting it
 sheets-own-presses = Own presses
-sheets-presses-rest = Own presses in the period of words not taught any more: { $presses }.
+sheets-presses-rest = Besides, own presses in the period of words that { $name } is not taught now: { $words }.
+sheets-presses-of = “{ $word }” { $presses }
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Stages: prepare, show (people press and give), invite (an offer, a wait, and the thing in any case), converse ({ $name } presses unasked). Not pressing is never counted as not understanding.

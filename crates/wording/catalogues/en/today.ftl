@@ -3,6 +3,10 @@ today-now = Now
 today-start = Start
 today-why = Why? ({ $sure })
 today-why-plan = Why this much?
+today-pause-why = { $a_day ->
+    [one] Usually one session a day here
+   *[other] Usually { $a_day } sessions a day here
+}, or common practice where there are few; two hours of rest between them (common practice, no source).
 today-care = Take care:
 today-take-care = { $care } { $what }
 today-change-our-mind = We’d change our mind if:

@@ -68,16 +68,16 @@ advice-lean-right = { $name } tiende a la derecha: mezcla bien los lados y sigue
 advice-lean-too-few = Muy pocas elecciones para decir algo de los lados.
 advice-lean-none = Ninguna tendencia a un lado más allá del azar.
 advice-known-well-enough = Favoritos claros por ahora: { $best } ({ $sure } de seguridad, { $n ->
-    [one] una elección
-   *[other] { $n } elecciones
+    [one] un ensayo con elección
+   *[other] { $n } ensayos con elección
 }).
 advice-known-enough-for-now = No decidido, pero basta por ahora; lo mejor hasta ahora: { $best } ({ $sure } de seguridad, { $n ->
-    [one] una elección
-   *[other] { $n } elecciones
+    [one] un ensayo con elección
+   *[other] { $n } ensayos con elección
 }).
 advice-known-not-yet = Aún no está claro; lo mejor hasta ahora: { $best } ({ $sure } de seguridad, { $n ->
-    [one] una elección
-   *[other] { $n } elecciones
+    [one] un ensayo con elección
+   *[other] { $n } ensayos con elección
 }).
 advice-next-pair = Esta pareja diría más sobre cuáles son las mejores; los lados equilibran los anteriores.
 

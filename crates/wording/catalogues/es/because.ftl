@@ -70,9 +70,9 @@ because-noted-by-hand = «{ $word }» se anotó a mano { $times ->
 because-silent-causes = Puede ser una pila agotada, un botón roto o una grabación nueva; o que ahora no haya uso para la palabra. No dice nada de lo que un animal sabe.
 because-test-old = La última prueba de gustos tiene { $days } días. La mitad de lo que dijo se da por olvidada tras { $half } días (práctica común, sin fuente).
 because-best-unclear = Aún no está claro; lo mejor hasta ahora: { $best } ({ $probability } de seguridad, { $choices ->
-    [0] aún sin elecciones
-    [one] una elección
-   *[other] { $choices } elecciones
+    [0] aún ningún ensayo con elección
+    [one] un ensayo con elección
+   *[other] { $choices } ensayos con elección
 }).
 because-when-wanted = Se invitó a { $name } { $of } veces y quería la cosa: { $parts }.
 because-wanted-this = pulsó esta palabra { $all ->

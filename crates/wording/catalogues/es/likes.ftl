@@ -90,15 +90,18 @@ likes-page-title = Lo que le gusta a { $name }
 likes-no-test-today = Hoy sin prueba: se anotaron señales fuertes de estrés. Deja espacio; llegará un día tranquilo.
 likes-nothing-tested = Aún no se ha probado nada. Una prueba muestra qué elige { $name }; las primeras palabras deberían ser lo que más elige.
 likes-from-trials = { $trials ->
-    [one] De un ensayo, sin elección: { $none }. No elegir también es una respuesta y se guarda.
-   *[other] De { $trials } ensayos, de ellos sin elección: { $none }. No elegir también es una respuesta y se guarda.
-}
+    [one] De un ensayo
+   *[other] De { $trials } ensayos
+}{ $choosing ->
+    [all] { "" }
+   *[other] , { $choosing } con elección
+}; sin elegir: { $none }. No elegir también es una respuesta y se guarda.
 likes-test-again = Probar de nuevo:
 likes-new-test = Nueva prueba
 likes-ranking = Orden
 likes-sheet = Una hoja de esto para imprimir
 likes-disagree = Las formas de probar pueden discrepar: los perros ordenaron comidas de otro modo de dos en dos y en fila; solo coincidió la última (Cameron, Siddall & Bizo 2021). Los gustos cambian con la hora y el día, así que los ensayos viejos cuentan menos.
-likes-known-how = La seguridad: la probabilidad de que nada más sea claramente mejor. Basta con el 90 %; para en todo caso a las 60, por el bien de { $name }.
+likes-known-how = La seguridad: la probabilidad de que nada más sea claramente mejor. Basta con el 90 %; para en todo caso a los 60 ensayos con elección, por el bien de { $name }.
 likes-next = Qué ofrecer ahora
 likes-next-pair = { $left } a la izquierda de { $name }, { $right } a la derecha.
 likes-offer-pair = Ofrecer este par ahora
@@ -120,7 +123,6 @@ likes-thing = Cosa
 likes-offered = ofrecido
 likes-in-seconds = segundos
 likes-taken = tomado
-likes-agree = ¿Concuerdan entre sí las elecciones de { $name }? { $zeta } (1: sin círculos como A sobre B, B sobre C, C sobre A; 0: nada). { $circular } de { $most } círculos posibles, { $items } cosas comparadas.
 likes-sides = Lados: las cifras
 likes-side = Tomado de la izquierda de { $name }: { $share }, { $p }.
 likes-over-middling = Probabilidad de elegirlo frente a algo normal

@@ -66,7 +66,8 @@ sheets-shown = Mostrada
 sheets-to-giving = De pulsar a dar
 sheets-when-invited = Pulsada al invitar y quererlo
 sheets-own-presses = Pulsaciones propias
-sheets-presses-rest = Pulsaciones propias del periodo en palabras que ya no se enseñan: { $presses }.
+sheets-presses-rest = Además, pulsaciones propias del periodo en palabras que ahora no se enseñan a { $name }: { $words }.
+sheets-presses-of = «{ $word }» { $presses }
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Etapas: preparar, mostrar (las personas pulsan y dan), invitar (una oferta, una espera y la cosa en todo caso), conversar ({ $name } pulsa sin que se lo pidan). No pulsar nunca cuenta como no entender.

@@ -3,6 +3,10 @@ today-now = Ahora
 today-start = Empezar
 today-why = ¿Por qué? ({ $sure })
 today-why-plan = ¿Por qué tanto?
+today-pause-why = { $a_day ->
+    [one] Aquí suele haber una sesión al día
+   *[other] Aquí suele haber { $a_day } sesiones al día
+}, o lo habitual si hay pocas; dos horas de descanso entre ellas (práctica común, sin fuente).
 today-care = Cuidado:
 today-take-care = { $care } { $what }
 today-change-our-mind = Cambiaríamos de opinión si:

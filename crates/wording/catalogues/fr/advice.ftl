@@ -68,16 +68,16 @@ advice-lean-right = { $name } penche vers la droite : mélange bien les côtés 
 advice-lean-too-few = Trop peu de choix pour parler des côtés.
 advice-lean-none = Aucune préférence de côté au-delà du hasard.
 advice-known-well-enough = Favoris clairs pour l’instant : { $best } (sûr à { $sure }, { $n ->
-    [1] un choix
-   *[other] { $n } choix
+    [1] un essai de choix
+   *[other] { $n } essais de choix
 }).
 advice-known-enough-for-now = Pas tranché, mais assez pour l’instant ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, { $n ->
-    [1] un choix
-   *[other] { $n } choix
+    [1] un essai de choix
+   *[other] { $n } essais de choix
 }).
 advice-known-not-yet = Pas encore clair ; meilleurs jusqu’ici : { $best } (sûr à { $sure }, { $n ->
-    [1] un choix
-   *[other] { $n } choix
+    [1] un essai de choix
+   *[other] { $n } essais de choix
 }).
 advice-next-pair = Cette paire en dirait le plus sur les quelques meilleurs ; les côtés équilibrent les précédents.
 

@@ -90,15 +90,18 @@ likes-page-title = Ce que { $name } aime
 likes-no-test-today = Pas de test aujourd’hui : de forts signes de stress ont été notés. Laisse de l’espace ; un jour calme viendra.
 likes-nothing-tested = Rien n’a encore été testé. Un test montre ce que { $name } choisit ; les premiers mots devraient être ses choix les plus fréquents.
 likes-from-trials = { $trials ->
-    [1] D’un essai, dont sans choix : { $none }. Ne pas choisir est aussi une réponse, et elle reste.
-   *[other] De { $trials } essais, dont sans choix : { $none }. Ne pas choisir est aussi une réponse, et elle reste.
-}
+    [1] D’un essai
+   *[other] De { $trials } essais
+}{ $choosing ->
+    [all] { "" }
+   *[other] , dont { $choosing } de choix
+} ; sans choix : { $none }. Ne pas choisir est aussi une réponse, et elle reste.
 likes-test-again = Tester à nouveau :
 likes-new-test = Nouveau test
 likes-ranking = Classement
 likes-sheet = Une feuille à imprimer
 likes-disagree = Les façons de tester peuvent diverger : des chiens ont classé la nourriture autrement par paires et en rang ; seul le dernier concordait (Cameron, Siddall & Bizo 2021). Les préférences changent avec l’heure et le jour ; les essais anciens comptent moins.
-likes-known-how = Sûr à quel point : la probabilité que rien d’autre ne soit nettement mieux. 90 % suffisent ; arrête dans tous les cas à 60 choix, pour { $name }.
+likes-known-how = Sûr à quel point : la probabilité que rien d’autre ne soit nettement mieux. 90 % suffisent ; arrête dans tous les cas à 60 essais de choix, pour { $name }.
 likes-next = Quoi proposer ensuite
 likes-next-pair = { $left } à gauche de { $name }, { $right } à droite.
 likes-offer-pair = Proposer cette paire maintenant
@@ -120,7 +123,6 @@ likes-thing = Chose
 likes-offered = proposé
 likes-in-seconds = secondes
 likes-taken = pris
-likes-agree = Les choix de { $name } s’accordent-ils ? { $zeta } (1 : sans cercle comme A avant B, B avant C, C avant A ; 0 : aucun accord). { $circular } cercles sur { $most } au plus, { $items } choses comparées.
 likes-sides = Côtés : les chiffres
 likes-side = Pris à gauche de { $name } : { $share }, { $p }.
 likes-over-middling = Probabilité de le choisir plutôt qu’une chose moyenne

@@ -66,7 +66,8 @@ sheets-shown = Montré
 sheets-to-giving = De l’appui au don
 sheets-when-invited = Appuyé sur invitation et envie
 sheets-own-presses = Appuis spontanés
-sheets-presses-rest = Appuis spontanés de la période sur des mots qui ne sont plus enseignés : { $presses }.
+sheets-presses-rest = En plus, appuis spontanés de la période sur des mots qui ne sont pas enseignés à { $name } actuellement : { $words }.
+sheets-presses-of = « { $word } » { $presses }
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Étapes : préparer, montrer (les personnes appuient et donnent), inviter (une offre, une attente, et la chose dans tous les cas), converser ({ $name } appuie sans qu’on le demande). Ne pas appuyer ne compte jamais comme ne pas comprendre.

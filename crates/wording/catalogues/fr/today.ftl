@@ -3,6 +3,10 @@ today-now = Maintenant
 today-start = Commencer
 today-why = Pourquoi ? ({ $sure })
 today-why-plan = Pourquoi autant ?
+today-pause-why = { $a_day ->
+    [1] Ici, c’est d’habitude une séance par jour
+   *[other] Ici, c’est d’habitude { $a_day } séances par jour
+}, ou la pratique courante s’il y en a peu ; deux heures de pause entre elles (pratique courante, sans source).
 today-care = Attention :
 today-take-care = { $care } { $what }
 today-change-our-mind = Nous changerions d’avis si :

@@ -68,16 +68,16 @@ advice-lean-right = { $name } tende à direita: misture bem os lados e continue 
 advice-lean-too-few = Poucas escolhas para dizer algo dos lados.
 advice-lean-none = Nenhuma tendência a um lado além do acaso.
 advice-known-well-enough = Favoritos claros por enquanto: { $best } ({ $sure } de certeza, { $n ->
-    [1] uma escolha
-   *[other] { $n } escolhas
+    [1] um ensaio com escolha
+   *[other] { $n } ensaios com escolha
 }).
 advice-known-enough-for-now = Não decidido, mas basta por enquanto; melhores até agora: { $best } ({ $sure } de certeza, { $n ->
-    [1] uma escolha
-   *[other] { $n } escolhas
+    [1] um ensaio com escolha
+   *[other] { $n } ensaios com escolha
 }).
 advice-known-not-yet = Ainda não está claro; melhores até agora: { $best } ({ $sure } de certeza, { $n ->
-    [1] uma escolha
-   *[other] { $n } escolhas
+    [1] um ensaio com escolha
+   *[other] { $n } ensaios com escolha
 }).
 advice-next-pair = Este par diria mais sobre quais são os melhores; os lados equilibram os anteriores.
 

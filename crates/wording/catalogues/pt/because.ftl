@@ -70,9 +70,9 @@ because-noted-by-hand = “{ $word }” foi anotada à mão { $times ->
 because-silent-causes = Pode ser pilha gasta, botão quebrado ou gravação nova; ou a palavra não tem uso agora. Não diz nada sobre o que um animal sabe.
 because-test-old = O último teste de gostos tem { $days } dias. Metade conta como esquecida após { $half } dias (prática comum, sem fonte).
 because-best-unclear = Ainda não está claro; melhores até agora: { $best } ({ $probability } de certeza, { $choices ->
-    [0] ainda nenhuma escolha
-    [1] uma escolha
-   *[other] { $choices } escolhas
+    [0] ainda nenhum ensaio com escolha
+    [1] um ensaio com escolha
+   *[other] { $choices } ensaios com escolha
 }).
 because-when-wanted = { $name } foi convidado { $of } vezes e queria a coisa: { $parts }.
 because-wanted-this = apertou esta palavra { $all ->

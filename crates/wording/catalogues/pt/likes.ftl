@@ -90,15 +90,18 @@ likes-page-title = Do que { $name } gosta
 likes-no-test-today = Hoje sem teste: foram anotados sinais fortes de estresse. Dê espaço; um dia calmo virá.
 likes-nothing-tested = Ainda nada foi testado. Um teste mostra o que { $name } escolhe; as primeiras palavras devem ser o que mais escolhe.
 likes-from-trials = { $trials ->
-    [1] De um ensaio, sem escolha: { $none }. Não escolher também é uma resposta e fica.
-   *[other] De { $trials } ensaios, destes sem escolha: { $none }. Não escolher também é uma resposta e fica.
-}
+    [1] De um ensaio
+   *[other] De { $trials } ensaios
+}{ $choosing ->
+    [all] { "" }
+   *[other] , { $choosing } com escolha
+}; sem escolher: { $none }. Não escolher também é uma resposta e fica.
 likes-test-again = Testar de novo:
 likes-new-test = Novo teste
 likes-ranking = Ordem
 likes-sheet = Uma folha disto para imprimir
 likes-disagree = As formas de testar podem divergir: os cães ordenaram comidas de outro modo em pares e em fileira; só a última coincidiu (Cameron, Siddall & Bizo 2021). Os gostos mudam com a hora e o dia, por isso os ensaios antigos contam menos.
-likes-known-how = A certeza: a probabilidade de nada ser claramente melhor. Bastam 90%; pare em todo caso nas 60 escolhas, pelo bem de { $name }.
+likes-known-how = A certeza: a probabilidade de nada ser claramente melhor. Bastam 90%; pare em todo caso nos 60 ensaios com escolha, pelo bem de { $name }.
 likes-next = O que oferecer a seguir
 likes-next-pair = { $left } à esquerda de { $name }, { $right } à direita.
 likes-offer-pair = Oferecer este par agora
@@ -120,7 +123,6 @@ likes-thing = Coisa
 likes-offered = oferecido
 likes-in-seconds = segundos
 likes-taken = aceito
-likes-agree = As escolhas de { $name } concordam entre si? { $zeta } (1: sem círculos como A sobre B, B sobre C, C sobre A; 0: nada). { $circular } de { $most } círculos possíveis, { $items } coisas comparadas.
 likes-sides = Lados: os números
 likes-side = Aceito à esquerda de { $name }: { $share }, { $p }.
 likes-over-middling = Probabilidade de ser escolhido em vez de algo mediano

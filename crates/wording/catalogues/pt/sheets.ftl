@@ -66,7 +66,8 @@ sheets-shown = Mostrada
 sheets-to-giving = Do aperto à entrega
 sheets-when-invited = Apertada ao convidar e querendo
 sheets-own-presses = Apertos próprios
-sheets-presses-rest = Apertos próprios do período em palavras que já não se ensinam: { $presses }.
+sheets-presses-rest = Além disso, apertos próprios do período em palavras que agora não se ensinam a { $name }: { $words }.
+sheets-presses-of = “{ $word }” { $presses }
 sheets-n = { $n }
 sheets-n-of = (n = { $n })
 sheets-stages = Etapas: preparar, mostrar (as pessoas apertam e dão), convidar (uma oferta, uma espera e a coisa de qualquer forma), conversar ({ $name } aperta sem ninguém pedir). Não apertar nunca conta como não entender.

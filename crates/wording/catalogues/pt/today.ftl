@@ -3,6 +3,10 @@ today-now = Agora
 today-start = Começar
 today-why = Por quê? ({ $sure })
 today-why-plan = Por que tanto?
+today-pause-why = { $a_day ->
+    [1] Aqui costuma haver uma sessão por dia
+   *[other] Aqui costuma haver { $a_day } sessões por dia
+}, ou a prática comum quando há poucas; duas horas de descanso entre elas (prática comum, sem fonte).
 today-care = Cuidado:
 today-take-care = { $care } { $what }
 today-change-our-mind = Mudaríamos de opinião se:

@@ -17,7 +17,7 @@ use sayso_advisor::{Advice, Topic};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::figures::finding;
-use sayso_wording::say;
+use sayso_wording::{Locale, say};
 
 /// Words with a line of their own; what does not fit a screen and a half is folded, and named. Those that need something come
 /// first, and have a line whatever else there is.
@@ -101,6 +101,15 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
                 }
                 Next::Rest | Next::Answer { .. } | Next::Pause { .. } => {
                     @if page.may(Capability::Record) { p { a.button.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::do_board)) } } }
+                    @if let Next::Pause { plan, .. } = next {
+                        details {
+                            summary { (say!(l, today::why_plan)) }
+                            ul {
+                                li { (say!(l, today::pause_why, a_day = plan.a_day)) }
+                                (best_time(l, plan))
+                            }
+                        }
+                    }
                 }
             }
         }
@@ -136,13 +145,20 @@ fn session(page: &AnimalPage, plan: &Plan, today: &Today) -> Markup {
             summary { (say!(l, today::why_plan)) }
             ul {
                 li { (words_of::length(l, &plan.minutes_from)) }
-                @if let Some(best) = plan.times.first() {
-                    li { (say!(l, today::best_time, from = l.hour(best.from), to = l.hour(best.to), joined = finding(l, &best.joining))) }
-                }
+                (best_time(l, plan))
                 li { (say!(l, today::joining)) ": " (finding(l, &today.joining)) }
                 @for w in &plan.words { li { (say!(l, today::shown_today, word = &w.word.says, times = w.today)) } }
             }
             @for c in &plan.cautions { (caution(page, &words_of::caution(l, name, *c))) }
+        }
+    }
+}
+
+/// The time of day it joined best.
+fn best_time(l: &Locale, plan: &Plan) -> Markup {
+    html! {
+        @if let Some(best) = plan.times.first() {
+            li { (say!(l, today::best_time, from = l.hour(best.from), to = l.hour(best.to), joined = finding(l, &best.joining))) }
         }
     }
 }
