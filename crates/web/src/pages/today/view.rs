@@ -46,17 +46,28 @@ pub fn page(page: &AnimalPage, today: &Today) -> Markup {
             div data-test="next" { (set_up(page, &page.card)) }
         } @else { (next(page, today)) }
         (words(page, today))
-        @if !today.lately.is_empty() {
-            section data-test="lately" {
-                h2 { (say!(l, today::lately)) }
-                ul.short { @for fact in today.lately.iter().take(FACTS) { li { (words_of::lately(l, name, fact)) } } }
-            }
-        }
+        (lately(page, today))
         @if food || !later.is_empty() {
             section data-test="later" {
                 h2 { (say!(l, today::later)) }
                 @for a in later { (self::later(page, a)) }
                 @if food { (ration(page, &today.ration)) }
+            }
+        }
+    }
+}
+
+/// Facts of the last seven days; where something concerns its wellbeing, behind a tap.
+fn lately(page: &AnimalPage, today: &Today) -> Markup {
+    let (l, name) = (&page.locale, page.card.name.as_str());
+    let facts = html! {
+        ul.short { @for fact in today.lately.iter().take(FACTS) { li { (words_of::lately(l, name, fact)) } } }
+    };
+    html! {
+        @if !today.lately.is_empty() {
+            section data-test="lately" {
+                @if today.welfare.is_empty() { h2 { (say!(l, today::lately)) } (facts) }
+                @else { details { summary { (say!(l, today::lately)) } (facts) } }
             }
         }
     }
