@@ -13,7 +13,7 @@ use sayso_advisor::hint::Hint;
 use sayso_advisor::plan::Plan;
 use sayso_advisor::steps::WordStep;
 use sayso_advisor::today::{Next, Today};
-use sayso_advisor::{Advice, Topic};
+use sayso_advisor::{Advice, Caution, Sure, Topic};
 use sayso_people::Capability;
 use sayso_wording::advice as words_of;
 use sayso_wording::figures::finding;
@@ -114,7 +114,7 @@ fn next(page: &AnimalPage, today: &Today) -> Markup {
                     @if page.may(Capability::Record) { p { a.button.wide href=(format!("/a/{}/board", page.id)) data-test="do" { (say!(l, today::do_board)) } } }
                     @if let Next::Pause { plan, .. } = next {
                         details {
-                            summary { (say!(l, today::why_plan)) }
+                            summary { (say!(l, today::why, sure = words_of::sure(l, Sure::Little))) }
                             ul {
                                 li { (say!(l, today::pause_why, a_day = plan.a_day)) }
                                 (best_time(l, plan))
@@ -245,6 +245,10 @@ fn also(page: &AnimalPage, w: &WordStep) -> Markup {
         @if !facts.is_empty() {
             p.quiet { (say!(&page.locale, today::also)) }
             ul data-test="also" { @for why in facts { li { (reason(page, why)) } } }
+            // Who reads of a tired battery may open the button at once.
+            @if w.also.iter().any(|other| other.cautions.contains(&Caution::Battery)) && !w.advice.cautions.contains(&Caution::Battery) {
+                (caution(page, &words_of::caution(&page.locale, page.card.name.as_str(), Caution::Battery)))
+            }
         }
     }
 }
