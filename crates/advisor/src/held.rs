@@ -18,8 +18,6 @@ const LATEST_HOUR: u8 = 21;
 pub struct Held {
     /// How many.
     pub sessions: usize,
-    /// Of those, how many the animal joined.
-    pub joined: usize,
     /// Showings in them.
     pub showings: usize,
     /// When the last one ended.
@@ -51,7 +49,6 @@ pub fn held(case: &Case<'_>) -> Option<Held> {
     let shown = showings(case.recent(from), None);
     Some(Held {
         sessions: over.len(),
-        joined: over.iter().filter(|s| s.joined()).count(),
         showings: shown.iter().filter(|a| a.press.part.session.is_some_and(|s| ids.contains(&s))).count(),
         ended: over.iter().map(|s| ended(s)).max()?,
     })
