@@ -33,7 +33,7 @@ const FEWEST_LINES: usize = 1;
 
 /// The page below its heading.
 pub fn page(page: &AnimalPage, today: &Today) -> Markup {
-    let (l, name) = (&page.locale, page.card.name.as_str());
+    let l = &page.locale;
     // The way to the first words has its own next step; a second one beside it would say something else.
     let on_the_way = today.steps.is_empty() && matches!(today.next, Next::SetUp { .. } | Next::TestLikes { .. });
     // What the way tells is not told again below it.
